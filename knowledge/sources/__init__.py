@@ -1,0 +1,7 @@
+"""Every source the book names, sorted by how far it can be trusted."""
+
+from knowledge.sources.general import *  # noqa: F403
+from knowledge.sources.makers import *  # noqa: F403
+from knowledge.sources.shop_notes import *  # noqa: F403
+from knowledge.sources.tables import *  # noqa: F403
+from knowledge.sources.trade_press import *  # noqa: F403

@@ -1,0 +1,17 @@
+"""The marks for what has no passage behind it, and the books and standards of the physics."""
+
+from knowledge.vocabulary import Source
+
+COMMON_PRACTICE = Source(
+    "CP", "common practice, no source: widely taught in the trade, no passage read", "practice"
+)
+JUDGEMENT = Source("J", "judgement of the book's makers, no source", "judgement")
+FROM_MEMORY = Source("M", "from memory, not re-read", "memory")
+PHYSICS = Source(
+    "PHY",
+    "the lubrication circuit's equations (pump, laminar and orifice leaks, relief valve), after "
+    "Shigley, Mechanical Engineering Design, ch. 12, and Esposito, Fluid Power",
+    "strong",
+)
+SAE_J300 = Source("J300", "SAE J300, engine oil viscosity classification (2015 figures)", "strong")
+ASTM_D341 = Source("D341", "ASTM D341, viscosity-temperature charts for liquid petroleum", "strong")

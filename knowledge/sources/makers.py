@@ -1,0 +1,314 @@
+"""Makers, standards bodies, services and measured work: the strong sources."""
+
+from knowledge.vocabulary import Source
+
+PF = Source(
+    "PF",
+    'Pump maker\'s guide "Pressure versus flow", '
+    "http://www.ebay.co.uk/gds/PRESSURE-VERSUS-FLOW-/10000000178614435/g.html",
+    "strong",
+)
+ISS = Source(
+    "ISS",
+    'Pump maker\'s guide "Why replace intermediate shafts, oil pump screens", http://www.ebay.'
+    "co.uk/gds/WHY-REPLACE-INTERMEDIATE-SHAFTS-Oil-Pump-Screens-/10000000178614462/g.html",
+    "strong",
+)
+EB09 = Source(
+    "EB09",
+    'Engine Builder magazine, "Oil pump technology", Jun 2009, '
+    "https://www.enginebuildermag.com/2009/06/oil-pump-technology/",
+    "strong",
+)
+EB10 = Source(
+    "EB10",
+    'Engine Builder magazine, "Advantages, myths and fables of high volume oil pumps", Aug '
+    "2010, http://www.enginebuildermag.com/2010/08/advantages-myths-and-fables-of-high-volume"
+    "-oil-pumps/",
+    "strong",
+)
+EB21 = Source(
+    "EB21",
+    'Engine Builder magazine, "Understanding oil clearances in engine bearings", Aug 2021, ht'
+    "tps://www.enginebuildermag.com/2021/08/understanding-oil-clearances-in-engine-bearings/",
+    "strong",
+)
+TEB = Source(
+    "TEB",
+    '"Diagnosing a high mileage oil pump", Jan 2020, '
+    "https://theenginebuilders.com/new-blog/2020/1/24/diagnosing-a-high-mileage-oil-pump",
+    "strong",
+)
+TMC = Source(
+    "TMC",
+    "TM 5-3895-347-14&P, camshaft section, "
+    "https://constructionrollers.tpub.com/TM-5-3895-347-14P/TM-5-3895-347-14P00550.html",
+    "strong",
+)
+AER = Source(
+    "AER",
+    "ASME ICES2006, aeration in a V6 measured by X-ray, https://asmedigitalcollection.asme.or"
+    "g/ICES/proceedings-abstract/ICES2006/42061/719/314436",
+    "strong",
+)
+CEB2 = Source(
+    "CEB2",
+    "Bearing maker's brochure CEB-2-1114 (HB-20)",
+    "strong",
+)
+CEB1 = Source(
+    "CEB1",
+    "Bearing maker's guide CEB-1-1208 / CL77-3-402, recommended tolerances, "
+    "https://www.scribd.com/document/393164815/CL77-3-402-pdf",
+    "strong",
+)
+BFP = Source(
+    "BFP",
+    'Bearing maker\'s poster "Bearing failures", '
+    "https://www.scribd.com/document/717266910/Bearing-Failures",
+    "strong",
+)
+ISO = Source(
+    "ISO",
+    "ISO 7146-1:2019 (first edition 2008), scope only: appearance and characterization of "
+    "damage to metallic hydrodynamic bearings. **The body of the standard was not "
+    "available**; terms in `signatures.md` follow the maker guides and the published scope.",
+    "strong",
+)
+TEL = Source(
+    "TEL",
+    "Gauge maker's troubleshooting sheet (sender ohms), "
+    "https://www.jamestowndistributors.com/userportal/document.do?docId=835",
+    "strong",
+)
+PRM = Source(
+    "PRM",
+    '"Loss of prime of the oil pump" (filter maker), '
+    "https://webfiltros.com/en/information/advice/77-loss-of-power-of-the-oil-pump",
+    "strong",
+)
+GMC = Source(
+    "GMC",
+    'Truck service text 1994, "Oil pump: service and repair", https://myvehicle.help/GMC%20Tr'
+    "uck/1994/K%202500%20Truck%204WD%20V8-350%205.7L/Repair%20and%20Diagnosis/Engine%2C%20Coo"
+    "ling%20and%20Exhaust/Engine/Engine%20Lubrication/Oil%20Pump/Service%20and%20Repair",
+    "strong",
+)
+GMI = Source(
+    "GMI",
+    "Vehicle maker's pump cleaning and inspection text (Equinox 2006), "
+    "https://gm.saturn.team/Chevrolet/Equinox/2006/58/1/4938/41113",
+    "strong",
+)
+OLD = Source(
+    "OLD",
+    "Vehicle maker's pump installation text (1983 V6), https://vag.curiosii.ro/Oldsmobile/198"
+    "3/Toronado%20V6-252%204.1L/Repair%20and%20Diagnosis/Engine%2C%20Cooling%20and%20Exhaust/"
+    "Engine/Engine%20Lubrication/Oil%20Pump/Service%20and%20Repair/Installation",
+    "strong",
+)
+AMC = Source(
+    "AMC",
+    "Vehicle maker's engine manual, in-line six, oil pump clearances, "
+    "https://www.yumpu.com/en/document/view/40565164/jeep-engines-oljeep/330",
+    "strong",
+)
+MKP = Source(
+    "MKP",
+    "Engine maker's pump bench checks, https://www.manualshelf.com/manual/mack-trucks/mack-e7"
+    "-engine-overhaul-manual/user-manual-german-english/page-150.html",
+    "strong",
+)
+DMX = Source(
+    "DMX",
+    "Diesel V8 pump limits, https://dieselengineworkshop.com/2008-6-6l-duramax/36454.html",
+    "strong",
+)
+ROT = Source(
+    "ROT",
+    "Rotor-pump replacement limits (vehicle maker, 2023), "
+    "https://alloemmanuals.com/manual/Dodge%20and%20Ram/2023/Charger%20SXT%2C%204WD/ (oil "
+    "pump inspection)",
+    "strong",
+)
+MZP = Source(
+    "MZP",
+    "Gear-pump limits (vehicle maker), https://charm.li/Mazda/BT-50%2011%2F2021%20-%3E%20%28d"
+    "9p6-1a-22b_ver7%29/esicont/srvc/html/si_579678.html",
+    "strong",
+)
+RVF = Source(
+    "RVF",
+    "Relief valve free-fall test text (vehicle maker), "
+    "http://zatonevkredit.ru/repair_manuals/raw_content/AWHw52KDBFyj9RK3uqA6",
+    "strong",
+)
+FLV = Source(
+    "FLV",
+    'Filter maker: "What do the valves in an oil filter do", '
+    "https://www.filfilter.com.tr/en/company/insights/yag-filtresindeki-valfler-ne-ise-yarar",
+    "strong",
+)
+TML = Source(
+    "TML",
+    "TM 5-3805-291-23-1 theory of operation, "
+    "https://constructionloader.tpub.com/TM-5-3805-291-23-1/TM-5-3805-291-23-100172.html",
+    "strong",
+)
+TMR = Source(
+    "TMR",
+    "TM 9-2350-256-20 lubrication system, "
+    "https://recoveryvehicles.tpub.com/TM-9-2350-256-20/css/TM-9-2350-256-20_33.htm",
+    "strong",
+)
+TMG = Source(
+    "TMG",
+    "TM 9-6115-643-24 (low-pressure shutdown 15 ± 3 psi), "
+    "https://generators.tpub.com/TM-9-6115-643-24/css/TM-9-6115-643-24_37.htm ; TM "
+    "9-6115-670-14&P (switch 7 psi) "
+    "https://generators.tpub.com/TM-9-6115-670-14P/css/TM-9-6115-670-14P_38.htm",
+    "strong",
+)
+TMH = Source(
+    "TMH",
+    "TM 9-2320-280-10 PMCS item 17 (less than about 40 psi driving or 6 psi idle = not "
+    "serviceable), "
+    "https://hummer-hmmwv.tpub.com/TM-9-2320-280-10/css/TM-9-2320-280-10_125.htm",
+    "strong",
+)
+TM8 = Source(
+    "TM8",
+    "TM 9-8000 paras 8-9 to 8-13 (pumps, strainer, floating pickup), "
+    "http://automotiveenginemechanics.tpub.com/TM-9-8000/TM-9-80000227.htm",
+    "strong",
+)
+TMW = Source(
+    "TMW",
+    "TM 10-4320-307-24 pump installation and operational check with exhaust-burn and "
+    "carbon-monoxide warnings, "
+    "https://waterpumps.tpub.com/TM-10-4320-307-24/css/TM-10-4320-307-24_358.htm",
+    "strong",
+)
+TMS = Source(
+    "TMS",
+    "TM 9-6115-464-34 oil pan section with dry-cleaning-solvent warning, "
+    "https://dieselgenerators.tpub.com/TM-9-6115-464-34/css/TM-9-6115-464-34_129.htm",
+    "strong",
+)
+TMK = Source(
+    "TMK",
+    "TM 9-2320-304-14&P leakage classes I–III, "
+    "https://constructiontractors.tpub.com/TM-9-2320-304-14P/css/TM-9-2320-304-14P_363.htm",
+    "strong",
+)
+NE1 = Source(
+    "NE1",
+    "NAVEDTRA Engineman 1&C, lubricating system, https://tpub.com/engine1/en1-56.htm",
+    "strong",
+)
+NE2 = Source(
+    "NE2",
+    "NAVEDTRA 14075, indicators of malfunction and instrument error, "
+    "https://enginemechanics.tpub.com/14075/css/Compression-And-Firing-Pressures-78.htm",
+    "strong",
+)
+NE3 = Source(
+    "NE3",
+    'NAVEDTRA 14075 ch. 9, "Failed main engine lube oil pressure": secure the engine '
+    "immediately, "
+    "http://enginemechanics.tpub.com/14075/css/Diesel-Engine-Casualties-Continued-231.htm",
+    "strong",
+)
+TUR = Source(
+    "TUR",
+    'Turbo maker fact sheet "Oil starvation", http://dieselevante.biz/oil-starvation/ ; '
+    "https://carwood.com/resource_library/troubleshooting-turbos-oil-starvation",
+    "strong",
+)
+SCH = Source(
+    "SCH",
+    "Oil service safety text (skin, disposal), https://myvehicle.help/Jeep%20Truck/2002/TJ%20"
+    "%28CANADA%29%20L6-4.0L/Repair%20and%20Diagnosis/Maintenance/Fluids/Engine%20Oil/Service%"
+    "20and%20Repair",
+    "strong",
+)
+LRP = Source(
+    "LRP",
+    "Vehicle maker's oil pressure check: hot-oil scald warning, gloves, 10 km road test "
+    "before reading (2006)",
+    "strong",
+)
+DTN = Source(
+    "DTN",
+    "Truck maker's driver manual: sudden drop or absence of pressure – stop, do not run until "
+    "cause found; minimum tables, https://www.dtnatechlit.com (0000107968)",
+    "strong",
+)
+OL2 = Source(
+    "OL2",
+    "Parts-catalogue how-to text on the same V6 pump family (side clearance 0.0025–0.0050 in, "
+    "end 0.002–0.006 in, cover flat within 0.001 in), "
+    "https://www.gmpartsgiant.com/oem-oldsmobile-cutlass-oil_pump.html",
+    "strong",
+)
+CDX = Source(
+    "CDX",
+    'Training text "Test install oil pump", '
+    "http://www.cdxetextbook.com/engines/rebuilding/preasembly/testinstalloilpump.html",
+    "strong",
+)
+P88 = Source(
+    "P88",
+    "Vehicle maker's pump service (2.0 pushrod four 1988): cover 6–9 ft-lb, pump to main cap "
+    "26–35 ft-lb, sealer on the end of a pressed tube, service manual 1988, 2.0 L four (read "
+    "on-line)",
+    "strong",
+)
+P06 = Source(
+    "P06",
+    "Vehicle maker's pump service (6.0 V8 2006): new lubricated O-ring, push the tube fully "
+    "home before the bolt, pump bolts 25 N·m, pickup bolt 12 N·m, deflector nuts 25 N·m, "
+    "service manual 2006, 6.0 L V8 (read on-line)",
+    "strong",
+)
+EPA = Source(
+    "EPA",
+    "Used-oil handling for service stations and home mechanics, "
+    'https://ehsdailyadvisor.blr.com/?p=9808 ; Ohio EPA fact sheet "Handling used oil from '
+    'your home", 2007, https://fdocuments.in/download/handling-used-oil.html ; California '
+    "treats used oil as hazardous waste, "
+    "https://normanswei.wordpress.com/2009/12/19/how-to-manage-your-used-oil/",
+    "strong",
+)
+TMP = Source(
+    "TMP",
+    "TM 9-2815-200-35: pan gasket flange flat within 0.004 in per foot, "
+    "https://www.nsndepot.com/Library/TM/TM-9-2815-200-35?PageNumber=390",
+    "strong",
+)
+ROP = Source(
+    "ROP",
+    "Rotor-pump service text (fill rotor cavity with oil before fitting; if pump is in "
+    "specification look at bearings), "
+    "https://www.dodurango.net/disassembly_and_assembly-1332.html",
+    "strong",
+)
+JWJ = Source(
+    "JWJ",
+    "Vehicle maker's oil pan removal steps 2003 (disconnect battery negative, raise, drain), "
+    "https://www.carmanualsonline.info/jeep-grand-cherokee-2003-wj-2-g-workshop-manual/11/?sr"
+    "ch=Lock+cylinder",
+    "strong",
+)
+ISZ = Source(
+    "ISZ",
+    "Main oil clearance limit 0.08 mm (3.2 V6 1998), "
+    "https://myvehicle.help/Isuzu%20Truck/1998/Rodeo%20LS%204WD%20V6-3.2L/",
+    "strong",
+)
+MZR = Source(
+    "MZR",
+    "Rod oil clearance limit 0.10 mm, side clearance 0.4 mm (3.0 V6 1990), "
+    "https://myvehicle.help/Mazda/1990/929%20V6-3.0L%20DOHC/",
+    "strong",
+)

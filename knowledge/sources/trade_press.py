@@ -1,0 +1,168 @@
+"""Named trade authors, laboratories and rebuilders: medium trust."""
+
+from knowledge.vocabulary import Source
+
+THK = Source(
+    "THK",
+    '"Oil pumps", jobber article, http://www.thirskauto.net/Oil_Pumps.html',
+    "medium",
+)
+AA05 = Source(
+    "AA05",
+    'L. Carley, "Oil pumps & the engine\'s lubrication system", 2005, '
+    "http://wikiwix.com/cache?url=http://www.aa1car.com/library/2005/us020516.htm",
+    "medium",
+)
+AA97 = Source(
+    "AA97",
+    'L. Carley, "Troubleshooting low oil pressure" (HB-23)',
+    "medium",
+)
+MON = Source(
+    "MON",
+    '"What I learned today: not all leaks are external" (gallery plug left out, 10 psi idle), '
+    "chevyhardcore.com / J. Smith",
+    "medium",
+)
+CLV = Source(
+    "CLV",
+    'K. Calver, "Oil gallery plugs", 2003, '
+    "http://www.calverst.com/articles/Eng-Lubrication-Oil_gallery_plugs(bungs).htm",
+    "medium",
+)
+AHS = Source(
+    "AHS",
+    '"No oil pressure after timing chain kit: tensioner gasket left out", http://www.allhead.'
+    "com.au/technical/holden-alloytec-v6-timing-chain-tensioner-gaskets-no-oil-pressure/",
+    "medium",
+)
+SLO = Source(
+    "SLO",
+    '"Oil pan – slip slidin\' away" (pan tilt test, 1 g corner), '
+    "https://hotrod.com/how-to/ccrp-0401-oil-pan",
+    "medium",
+)
+HPA = Source(
+    "HPA",
+    '"Oil aeration", https://www.highpowermedia.com/Archive/category/oil-system/oil-aeration',
+    "medium",
+)
+CAV = Source(
+    "CAV",
+    '"Pump cavitation: what causes it?", '
+    "https://experts123.com/q/pump-cavitation-what-causes-it.html",
+    "medium",
+)
+KNG = Source(
+    "KNG",
+    '"How much clearance should my engine bearings have?", '
+    "https://kingenginebuilders.com/news/how-much-clearance-should-my-engine-bearings-have/",
+    "medium",
+)
+CLR = Source(
+    "CLR",
+    '"Bearing clearance info" (0.0020–0.0025 in), http://www.chevyhiperformance.com/tech/engi'
+    "nes_drivetrain/shortblock/4380_bearing_clearance_info/",
+    "medium",
+)
+LCF = Source(
+    "LCF",
+    '"Fuel dilution", http://www.labcheck.com.au/fuelDilution.asp',
+    "medium",
+)
+LCW = Source(
+    "LCW",
+    '"Water – coolant contamination", http://www.labcheck.com.au/waterCoolantContamination.asp',
+    "medium",
+)
+PCL = Source(
+    "PCL",
+    "Lubricants handbook 2004 warning limits reproduced at "
+    "http://online.flipbuilder.com/WP/hwja/files/basic-html/page53.html",
+    "medium",
+)
+IOA = Source(
+    "IOA",
+    '"Interpreting oil analysis" table, https://v8sho.com/SHO/InterpretingOilAnalysis.htm',
+    "medium",
+)
+BLK = Source(
+    "BLK",
+    'Oil laboratory, "Do I need to worry?", https://blackstone-labs.com/do-i-need-to-worry/',
+    "medium",
+)
+AMS = Source(
+    "AMS",
+    '"What is fuel dilution", https://blog.amsoil.com/what-is-fuel-dilution-and-why-is-it-bad/',
+    "medium",
+)
+DGA = Source(
+    "DGA",
+    '"Fuel dilution", http://dgaequipment.com/fuel-dilution-lubricating-oil-analysis-4292.html',
+    "medium",
+)
+CTD = Source(
+    "CTD",
+    '"Distributor installation practices – shaft play and depth", '
+    "http://www.speedyauto.cc/howto/racingcar/engine/201603/234635.html",
+    "medium",
+)
+TBR = Source(
+    "TBR",
+    '"Excessive RTV silicone sealer may crack castings", https://www.tirebusiness.com/service'
+    "-zone/excessive-rtv-silicone-sealer-may-crack-castings",
+    "medium",
+)
+PE17 = Source(
+    "PE17",
+    '"Precision engine" build article Apr 2017, http://read.uberflip.com/i/795225-april-17/44',
+    "medium",
+)
+PE20 = Source(
+    "PE20",
+    '"Precision engine" build article Jul 2020, https://nbm.uberflip.com/i/1252218-july-20/69',
+    "medium",
+)
+POI = Source(
+    "POI",
+    '"Engine pre-oiling: a critical procedure for any fresh engine", http://www.autoservicepr'
+    "ofessional.com/article/94860/engine-pre-oiling-a-critical-procedure-for-any-fresh-engine",
+    "medium",
+)
+FOL = Source(
+    "FOL",
+    '"Breaking in your new or rebuilt engine", https://www.foleyengines.com/tech-tip-184-how-'
+    "break-remanufactured-deutz-or-perkins-engine/",
+    "medium",
+)
+CAMB = Source(
+    "CAMB",
+    '"The rules of successful camshaft installation", '
+    "https://britishautoparts.com.au/camshaft_kits____v8 ; 20–30 min at 2000 rpm: "
+    "http://www.sporttruck.com/editorial/0611st_letters_to_the_editor/1985_chevy_pickup.html",
+    "medium",
+)
+HAM = Source(
+    "HAM",
+    "Cam maker's note: build oil pressure before the engine fires, "
+    "http://competitiondiesel.com/threads/break-in-lubrication-for-cams.96462/",
+    "medium",
+)
+DOD = Source(
+    "DOD",
+    "Two-gauge method for an engine with a second regulating valve in the pan, "
+    "https://map.jlldesignsolutions.com/ontheline/otl-0721-low-oil-pressure",
+    "medium",
+)
+TRN = Source(
+    "TRN",
+    '"Understanding the dark art of engine oil analysis", '
+    "https://www.trucknews.com/features/understanding-the-dark-art-of-engine-oil-analysis/",
+    "medium",
+)
+FBE = Source(
+    "FBE",
+    '"Pressurized black gold", https://www.fenderbender.com/running-a-shop/operations/article'
+    "/33022521/pressurized-black-gold",
+    "medium",
+)

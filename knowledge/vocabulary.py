@@ -1,0 +1,506 @@
+"""The shapes of everything the book says: words, rules and what a rule may conclude.
+
+Imported by every room of ``knowledge`` and by the parts of ``diagnose`` that reason;
+imports nothing of ours.
+"""
+
+from __future__ import annotations
+
+import inspect
+import sys
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from enum import Enum, StrEnum
+from typing import Protocol, TypeVar
+
+T = TypeVar("T")
+
+
+class Station(StrEnum):
+    """A stretch of the oil's way; every room of the book is sorted by it."""
+
+    INSTRUMENT = "instrument"
+    OIL = "oil"
+    SUCTION = "suction"
+    PUMP = "pump"
+    RELIEF = "relief"
+    DELIVERY = "delivery"
+    BEARINGS = "bearings"
+    TOPEND = "topend"
+    ASSEMBLY = "assembly"
+    LEAKS = "leaks"
+
+
+class Kind(StrEnum):
+    """What sort of fact a finding is."""
+
+    LAYOUT = "layout"  #: how this engine is built; gates causes
+    HISTORY = "history"  #: what happened to it; shifts how common a cause is
+    SEEN = "seen"  #: evidence: seen, heard, smelt, read or measured
+
+
+class Stage(StrEnum):
+    """How far one must go to learn a finding."""
+
+    TOLD = "told"  #: the person knows it already
+    OUTSIDE = "outside"  #: a check without dismantling
+    OPENED = "opened"  #: something has to come off
+
+
+class State(StrEnum):
+    """What was reported of a finding. Not looked at is no state: it says nothing."""
+
+    PRESENT = "present"
+    ABSENT = "absent"
+
+
+class Strength(Enum):
+    """How often the parent alone brings the child about (judgement, closed scale)."""
+
+    ALWAYS = 0.97
+    MOSTLY = 0.80
+    OFTEN = 0.55
+    SOMETIMES = 0.25
+    SELDOM = 0.08
+
+
+ALWAYS, MOSTLY, OFTEN, SOMETIMES, SELDOM = Strength
+
+
+class Background(Enum):
+    """How often a finding is there for reasons outside the book (judgement)."""
+
+    COMMON = 0.15
+    OCCASIONAL = 0.05
+    RARE = 0.015
+    VERY_RARE = 0.004
+
+
+COMMON, OCCASIONAL, RARE, VERY_RARE = Background
+
+
+class Rate(Enum):
+    """How common a root cause is among real complaints: relative weights (judgement)."""
+
+    VERY_COMMON = 8.0
+    COMMON = 4.0
+    OCCASIONAL = 1.5
+    RARE = 0.4
+
+
+class Shift(Enum):
+    """What a circumstance does to a cause's rate (judgement)."""
+
+    STRONG_UP = 4.0
+    UP = 2.0
+    DOWN = 0.5
+    STRONG_DOWN = 0.15
+
+
+class Severity(StrEnum):
+    """What an alarm asks of the person."""
+
+    STOP = "stop the engine"
+    DO_NOT_RUN = "do not start or run"
+    CARE = "take care"
+
+
+class Caution(StrEnum):
+    """The usual cautions; ``cautions.py`` holds their wording and sources."""
+
+    HOT = "hot"
+    EXHAUST = "exhaust"
+    ROTATING = "rotating"
+    LIFTING = "lifting"
+    BATTERY = "battery"
+    SPRING = "spring"
+    PRESSURE = "pressure"
+    SOLVENT = "solvent"
+    FIRE = "fire"
+    USED_OIL = "used_oil"
+    ASBESTOS = "asbestos"
+    EYES = "eyes"
+    HEAVY = "heavy"
+    SHARP = "sharp"
+    HAND_TURN = "hand_turn"
+    WASTE = "waste"
+    INJECTION = "injection"
+    BOAT = "boat"
+    TRACTOR = "tractor"
+    PRIMING = "priming"
+
+
+class Access(StrEnum):
+    """What must be open before a check can be done; ``access.py`` holds the tree."""
+
+    OUTSIDE = "outside"
+    GAUGE_PORT = "gauge_port"
+    OIL_SAMPLE = "oil_sample"
+    DRAINED = "drained"
+    FILTER_OFF = "filter_off"
+    FILTER_CUT = "filter_cut"
+    VALVE_COVER_OFF = "valve_cover_off"
+    DISTRIBUTOR_OUT = "distributor_out"
+    RELIEF_CAP_OFF = "relief_cap_off"
+    ENGINE_EASED = "engine_eased"
+    SUMP_OFF = "sump_off"
+    TRAY_OFF = "tray_off"
+    PICKUP_OFF = "pickup_off"
+    PUMP_OFF = "pump_off"
+    FRONT_COVER_OFF = "front_cover_off"
+    PUMP_COVER_OFF = "pump_cover_off"
+    PUMP_RELIEF_OUT = "pump_relief_out"
+    CAP_OFF = "cap_off"
+    VALLEY_OPEN = "valley_open"
+    PLUGS_OUT = "plugs_out"
+    FLYWHEEL_OFF = "flywheel_off"
+    CRANK_OUT = "crank_out"
+    CAM_OUT = "cam_out"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Source:
+    """Where a statement was read, or the mark that it was not."""
+
+    key: str
+    title: str
+    trust: str = ""
+
+    def __str__(self) -> str:
+        return self.title
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Finding:
+    """Something a person can know, see, hear, smell, read or measure.
+
+    ``says`` completes "it was found: …", ``denies`` the opposite; ``asks`` is the question
+    put to a person; ``background`` is how often it is there without any cause of the book.
+    """
+
+    id: str
+    station: Station
+    says: str
+    asks: str
+    source: Source
+    denies: str = ""
+    kind: Kind = Kind.SEEN
+    stage: Stage = Stage.TOLD
+    normal: str = ""
+    why: str = ""
+    background: Background = RARE
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<finding {self.id}>"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Measure:
+    """A quantity a person can enter with a unit; ``dimension`` names the table in ``units``.
+
+    ``plausible`` bounds what can be real, in the dimension's SI unit: outside is an error.
+    """
+
+    id: str
+    station: Station
+    says: str
+    asks: str
+    dimension: str
+    plausible: tuple[float, float]
+    source: Source
+    spread: float = 0.0  #: usual measuring error, one standard deviation, SI
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<measure {self.id}>"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Limit:
+    """A figure the engine maker prints; ``typical`` is used, and marked, where none is given."""
+
+    id: str
+    says: str
+    dimension: str
+    typical: float
+    source: Source
+
+    def __repr__(self) -> str:
+        return f"<limit {self.id}>"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Condition:
+    """A hidden hydraulic or damage state between causes and findings."""
+
+    id: str
+    station: Station
+    says: str
+    mechanism: str
+    source: Source
+    damage: bool = False
+
+    def __repr__(self) -> str:
+        return f"<condition {self.id}>"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Cause:
+    """A root cause: what went wrong first.
+
+    ``shifts`` are five marks for high mileage, freshly rebuilt, oil just changed, stood
+    long, raced or heeled: ``++ + 0 - --``.
+    """
+
+    id: str
+    station: Station
+    says: str
+    mechanism: str
+    rate: Rate
+    shifts: str
+    remedy: str
+    source: Source
+    follows: str = ""  #: what it leads to if left
+    no_fault: bool = False
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<cause {self.id}>"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Inspection:
+    """One check: what to open, what to do, what it can show and what it spoils."""
+
+    id: str
+    station: Station
+    says: str
+    steps: tuple[str, ...]
+    minutes: float
+    access: Access
+    reveals: tuple[Finding, ...]
+    source: Source
+    measures: tuple[Measure, ...] = ()
+    tools: tuple[str, ...] = ()
+    cautions: tuple[Caution, ...] = ()
+    destroys: str = ""
+    keep: str = ""  #: evidence to record first
+    needs_running: bool = False
+    waits_minutes: float = 0.0  #: waiting that is not hands-on
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<inspection {self.id}>"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Layout:
+    """How an engine is arranged: what it has, what it lacks."""
+
+    id: str
+    says: str
+    has: tuple[Finding, ...]
+    lacks: tuple[Finding, ...]
+    source: Source
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<layout {self.id}>"
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """One look at a gauge, in SI: rev/min, kelvin, pascal; ``gauge`` is 'panel' or 'direct'."""
+
+    rpm: float
+    oil_temperature: float | None
+    pressure: float
+    gauge: str = "panel"
+    tap: str = "gallery"
+    error: float | None = None  #: the gauge's own error, Pa, where it is known
+
+
+# ----------------------------------------------------------------- what a rule may conclude
+
+
+@dataclass(frozen=True, slots=True)
+class Derived:
+    """A finding follows from what is known. ``sure`` < 1 makes it an uncertain sighting."""
+
+    finding: Finding
+    state: State
+    sure: float = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """A cause or condition brings a condition or finding about."""
+
+    parent: Cause | Condition
+    child: Condition | Finding
+    strength: Strength
+
+
+@dataclass(frozen=True, slots=True)
+class Shifted:
+    """Circumstances make a cause more or less common."""
+
+    cause: Cause
+    shift: Shift
+
+
+@dataclass(frozen=True, slots=True)
+class Excluded:
+    """This engine cannot have that fault: it has no such part."""
+
+    cause: Cause
+
+
+@dataclass(frozen=True, slots=True)
+class Alarm:
+    """What must be done now, in one line: state, limit, action."""
+
+    severity: Severity
+    says: str
+
+
+@dataclass(frozen=True, slots=True)
+class Contradiction:
+    """Two findings that do not fit together; look at ``recheck`` again first."""
+
+    findings: tuple[Finding, ...]
+    says: str
+    recheck: Finding
+
+
+Conclusion = Derived | Link | Shifted | Excluded | Alarm | Contradiction
+Conclusions = Iterator[Conclusion]
+
+
+def is_present(finding: Finding, sure: float = 1.0) -> Derived:
+    """It follows that the finding is there."""
+    return Derived(finding, State.PRESENT, sure)
+
+
+def is_absent(finding: Finding, sure: float = 1.0) -> Derived:
+    """It follows that the finding is not there."""
+    return Derived(finding, State.ABSENT, sure)
+
+
+def leads_to(parent: Cause | Condition, child: Condition | Finding, how_often: Strength) -> Link:
+    """``parent`` alone brings ``child`` about this often."""
+    return Link(parent, child, how_often)
+
+
+def more_common(cause: Cause, shift: Shift = Shift.UP) -> Shifted:
+    """The cause is more common here."""
+    return Shifted(cause, shift)
+
+
+def less_common(cause: Cause, shift: Shift = Shift.DOWN) -> Shifted:
+    """The cause is less common here."""
+    return Shifted(cause, shift)
+
+
+def cannot_be(cause: Cause) -> Excluded:
+    """This engine has no part in which the cause could sit."""
+    return Excluded(cause)
+
+
+class Known(Protocol):
+    """All a rule may ask. There is no way to ask "unknown": rules only ever add."""
+
+    def has(self, finding: Finding) -> bool:
+        """Seen, told or derived."""
+
+    def lacks(self, finding: Finding) -> bool:
+        """Looked for and not there, or derived as not there."""
+
+    def readings(self) -> Sequence[Reading]:
+        """Every gauge reading that stands."""
+
+    def measured(self, measure: Measure) -> float | None:
+        """The largest value entered, SI; None where nothing was measured."""
+
+    def smallest(self, measure: Measure) -> float | None:
+        """The smallest value entered, SI; None where nothing was measured."""
+
+    def limit(self, limit: Limit) -> float:
+        """This engine's figure, SI: the maker's where the case gives it, else typical."""
+
+
+Words = frozenset[Finding]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Example:
+    """A situation a rule is tried on: findings there and not there, readings, measures."""
+
+    has: frozenset[Finding] = frozenset()
+    lacks: frozenset[Finding] = frozenset()
+    readings: tuple[Reading, ...] = ()
+    measures: tuple[tuple[Measure, float], ...] = ()
+
+
+def case_of(
+    *has: Finding,
+    lacks: Iterable[Finding] = (),
+    readings: Iterable[Reading] = (),
+    measures: dict[Measure, float] | None = None,
+) -> Example:
+    """An example in a rule's papers."""
+    return Example(
+        frozenset(has), frozenset(lacks), tuple(readings), tuple((measures or {}).items())
+    )
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Rule:
+    """One small function that says what it knows, with its papers.
+
+    ``catches``: situations in which it must speak, or, for a rule of links, findings that
+    must make its causes likelier. ``spares``: near misses in which it must stay silent, or
+    must leave its causes less likely than in every catch.
+    """
+
+    id: str
+    station: Station
+    does: Callable[[Known], Conclusions]
+    source: Source
+    catches: tuple[Example, ...]
+    spares: tuple[Example, ...]
+    says: str
+    text: str
+
+
+RuleBody = Callable[[Known], Conclusions]
+
+
+def rules_of(station: Station) -> Callable[..., Callable[[RuleBody], Rule]]:
+    """Give one station's ``rule`` decorator; the rule's id is the function's name."""
+
+    def rule(
+        *, source: Source, catches: Sequence[Example], spares: Sequence[Example]
+    ) -> Callable[[RuleBody], Rule]:
+        def wrap(body: RuleBody) -> Rule:
+            text = inspect.cleandoc(body.__doc__ or "")
+            return Rule(
+                id=body.__name__,
+                station=station,
+                does=body,
+                source=source,
+                catches=tuple(catches),
+                spares=tuple(spares),
+                says=text.split("\n", 1)[0],
+                text=text,
+            )
+
+        return wrap
+
+    return rule
+
+
+def all_in(module: str, kind: type[T]) -> tuple[T, ...]:
+    """Every word of a kind that a module itself defines, in the order written there."""
+    return tuple(v for v in vars(sys.modules[module]).values() if isinstance(v, kind))
