@@ -1,0 +1,226 @@
+"""Units at the door: our own closed table, case-blind; SI inside.
+
+Imported by whoever reads what a person typed or shows a figure; imports nothing of ours.
+A general units library, tried, read ``95 C`` as coulomb and ``4,2 bar`` as 42 bar; here what
+is not in the table is refused with three right spellings.
+"""
+
+import re
+from dataclasses import dataclass
+
+_NUMBER = re.compile(r"^\s*([+-]?(?:\d+/\d+|\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?)\s*(.*?)\s*$", re.I)
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """One way to write a quantity: ``si = value * factor + offset``."""
+
+    names: tuple[str, ...]
+    factor: float
+    offset: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Dimension:
+    """A kind of quantity, its SI unit, its units (first is preferred), three right spellings."""
+
+    id: str
+    si: str
+    units: tuple[Unit, ...]
+    spellings: tuple[str, str, str]
+
+
+PSI = 6894.757293168361
+INCH = 0.0254
+LBF = 4.4482216152605
+GALLON_US = 3.785411784e-3
+QUART_US = GALLON_US / 4
+QUART_IMP = 4.54609e-3 / 4
+
+PRESSURE = Dimension(
+    "pressure",
+    "Pa",
+    (
+        Unit(("psi", "lb/in2", "lbf/in2", "psig", "pounds"), PSI),
+        Unit(("bar", "bars"), 1e5),
+        Unit(("kpa",), 1e3),
+        Unit(("mpa",), 1e6),
+        Unit(("pa",), 1.0),
+        Unit(("kg/cm2", "kgf/cm2", "kp/cm2"), 98066.5),
+    ),
+    ("8 psi", "0.55 bar", "55 kPa"),
+)
+TEMPERATURE = Dimension(
+    "temperature",
+    "K",
+    (
+        Unit(("c", "°c", "degc", "deg c", "celsius"), 1.0, 273.15),
+        Unit(("f", "°f", "degf", "deg f", "fahrenheit"), 5 / 9, 273.15 - 32 * 5 / 9),
+        Unit(("k", "kelvin"), 1.0),
+    ),
+    ("95 C", "203 F", "368 K"),
+)
+LENGTH = Dimension(
+    "length",
+    "m",
+    (
+        Unit(("in", "inch", "inches", '"'), INCH),
+        Unit(("mm",), 1e-3),
+        Unit(("thou", "mil"), INCH * 1e-3),
+        Unit(("um", "µm", "micron", "microns"), 1e-6),
+        Unit(("m",), 1.0),
+        Unit(("cm",), 1e-2),
+    ),
+    ("0.0045 in", "0.11 mm", "4.5 thou"),
+)
+SPEED = Dimension(
+    "speed",
+    "rpm",
+    (Unit(("rpm", "rev/min", "r/min", "revs"), 1.0),),
+    ("700 rpm", "2500 rev/min", "850 r/min"),
+)
+TORQUE = Dimension(
+    "torque",
+    "N·m",
+    (
+        Unit(("n·m", "nm", "n.m", "n m", "newton metre"), 1.0),
+        Unit(("lb·ft", "lb-ft", "lb ft", "lbft", "ft-lb", "ft lb", "ftlb", "lbf·ft"), LBF * 0.3048),
+        Unit(("in·lb", "in-lb", "in lb", "inlb", "lb-in", "lb in", "lb·in", "lbf·in"), LBF * INCH),
+        Unit(("kgf·m", "kgm", "kgf m", "mkg"), 9.80665),
+    ),
+    ("20 N·m", "15 lb-ft", "106 in-lb"),
+)
+VOLUME = Dimension(
+    "volume",
+    "m3",
+    (
+        Unit(("l", "litre", "litres", "liter", "liters"), 1e-3),
+        Unit(("ml", "cc", "cm3"), 1e-6),
+        Unit(("qt", "quart", "quarts", "us qt"), QUART_US),
+        Unit(("imp qt",), QUART_IMP),
+        Unit(("pt", "pint", "pints"), QUART_US / 2),
+        Unit(("gal", "us gal", "gallon", "gallons"), GALLON_US),
+    ),
+    ("4.5 l", "5 qt", "500 ml"),
+)
+TIME = Dimension(
+    "time",
+    "s",
+    (
+        Unit(("s", "sec", "second", "seconds"), 1.0),
+        Unit(("min", "minute", "minutes"), 60.0),
+        Unit(("h", "hour", "hours"), 3600.0),
+    ),
+    ("10 s", "2 min", "1 h"),
+)
+FRACTION = Dimension(
+    "fraction",
+    "1",
+    (Unit(("%", "percent", "per cent"), 0.01), Unit(("ppm",), 1e-6)),
+    ("5 %", "30 percent", "120 ppm"),
+)
+VISCOSITY = Dimension(
+    "viscosity",
+    "m2/s",
+    (Unit(("cst", "mm2/s"), 1e-6), Unit(("m2/s",), 1.0)),
+    ("14.4 cSt", "14.4 mm2/s", "0.0000144 m2/s"),
+)
+RESISTANCE = Dimension(
+    "resistance",
+    "ohm",
+    (Unit(("ohm", "ohms", "Ω", "ω"), 1.0), Unit(("kohm", "kω"), 1e3)),
+    ("103 ohm", "33 ohms", "0.24 kohm"),
+)
+FORCE = Dimension(
+    "force",
+    "N",
+    (Unit(("n", "newton"), 1.0), Unit(("lbf", "lb", "lbs"), LBF), Unit(("kgf", "kg"), 9.80665)),
+    ("50 N", "11 lbf", "5 kgf"),
+)
+ANGLE = Dimension(
+    "angle",
+    "deg",
+    (Unit(("deg", "°", "degrees", "degree"), 1.0),),
+    ("15 deg", "15 degrees", "15°"),
+)
+COUNT = Dimension("count", "1", (Unit(("", "pcs", "off"), 1.0),), ("7", "7 off", "7 pcs"))
+
+DIMENSIONS = {
+    d.id: d
+    for d in (
+        PRESSURE,
+        TEMPERATURE,
+        LENGTH,
+        SPEED,
+        TORQUE,
+        VOLUME,
+        TIME,
+        FRACTION,
+        VISCOSITY,
+        RESISTANCE,
+        FORCE,
+        ANGLE,
+        COUNT,
+    )
+}
+
+
+class UnitError(ValueError):
+    """What was typed is no quantity of the dimension asked for; says what would be right."""
+
+
+def parse(text: str, dimension: Dimension) -> float:
+    """``text`` in the dimension's SI unit.
+
+    >>> round(parse("8 psi", PRESSURE))
+    55158
+    >>> round(parse("95 C", TEMPERATURE), 2)
+    368.15
+    >>> parse("3/8 in", LENGTH) == 0.375 * 0.0254
+    True
+
+    Raises UnitError for an unknown unit, a decimal comma or a missing unit.
+    """
+    found = _NUMBER.match(text)
+    if "," in text or not found:
+        raise UnitError(_refusal(text, dimension))
+    number, name = found.groups()
+    unit = unit_named(name, dimension)
+    if unit is None:
+        raise UnitError(_refusal(text, dimension))
+    top, _, bottom = number.partition("/")
+    if bottom and not float(bottom):
+        raise UnitError(_refusal(text, dimension))
+    value = (float(top) / float(bottom) if bottom else float(top)) * unit.factor + unit.offset
+    if not abs(value) < 1e15:
+        raise UnitError(_refusal(text, dimension))
+    return value
+
+
+def unit_named(name: str, dimension: Dimension) -> Unit | None:
+    """The dimension's unit of that name, blind to case and doubled blanks."""
+    wanted = " ".join(name.lower().split())
+    for unit in dimension.units:
+        if wanted in unit.names:
+            return unit
+    return None
+
+
+def show(si: float, dimension: Dimension, name: str | None = None, digits: int = 3) -> str:
+    """``si`` in the named unit, or the dimension's first.
+
+    >>> show(55158.06, PRESSURE)
+    '8 psi'
+    >>> show(0.0001143, LENGTH)
+    '0.0045 in'
+    """
+    unit = (unit_named(name, dimension) if name else None) or dimension.units[0]
+    value = (si - unit.offset) / unit.factor
+    label = name if name and unit_named(name, dimension) else unit.names[0]
+    label = {"c": "C", "n·m": "N·m", "l": "l"}.get(label, label)
+    return f"{value:.{digits}g} {label}".strip()
+
+
+def _refusal(text: str, dimension: Dimension) -> str:
+    a, b, c = dimension.spellings
+    return f"'{text.strip()[:40]}' is no {dimension.id} here; write it like {a}, {b} or {c}"
