@@ -1,89 +1,132 @@
-"""Root causes at the assembly station."""
+"""Root causes at the assembly station: what a rebuild or repair left behind."""
 
 from knowledge.sources import CEB2, JIO, LTK, PE17, RUS, RV8, THK
 from knowledge.vocabulary import Cause, Rate, Station
 
-# tier C, layouts A, source column: CEB2 (dirt 45.4 % of premature bearing failures), THK (bristles, valve-seal scraps)
 DIRT_IN_ASSEMBLY = Cause(
     "dirt_in_assembly",
     Station.ASSEMBLY,
-    "grit, shot, brush bristle, swarf or lint left in oilways",
-    "scratched bearings, jams the relief or pump; low that appears within hours",
+    "grit, swarf or foreign pieces left inside at the build",
+    "the pieces travel with the oil, score bearings and jam valve, pump or oilway within hours",
     Rate.OCCASIONAL,
     "-- ++ 0 0 +",
-    "strip, rodding, brush, flush",
+    "strip, take out the plugs, brush and flush every oilway",
     CEB2,
-    follows="relief-debris, pump-debris-lock, bearing-wiped",
+    follows="the relief valve hangs open, the pump jams or the bearings wipe",
+    also=(
+        "machining swarf left in the block",
+        "blasting grit in the engine",
+        "block not cleaned",
+        "lint in the oilways",
+        "foreign object in the oil",
+        "plug or cap left in an oilway",
+    ),
 )
-# tier C, layouts A, source column: LTK, HB-04 high r10, CLV
 BEARING_OIL_HOLE_MISALIGNED = Cause(
     "bearing_oil_hole_misaligned",
     Station.ASSEMBLY,
-    "shell or cam bearing hole not over the oilway",
-    "one bearing or rocker shaft dry while gauge reads good or high",
+    "a bearing's oil hole does not meet its oilway",
+    "one bearing or shaft runs dry while the gauge reads good or even high",
     Rate.RARE,
     "-- ++ 0 0 0",
-    "refit, check with a rod",
+    "refit the bearing and prove every hole with a rod",
     LTK,
-    follows="local failure",
+    follows="that one bearing fails",
+    also=(
+        "bearing in backwards",
+        "cam bearing turned",
+        "shell without an oil hole",
+        "oil hole not lined up",
+        "upper and lower shells swapped",
+    ),
 )
-# tier C, layouts A, source column: RUS (cap shift), CEB2
 CAP_SWAPPED = Cause(
     "cap_swapped",
     Station.ASSEMBLY,
-    "caps mixed or reversed, or torque on wrong lubricant",
-    "bore off round: tight spots then wiped",
+    "bearing caps mixed up, turned round or wrongly tightened",
+    "the bore is no longer round: it grips in one place, wipes, and leaks after",
     Rate.RARE,
     "-- ++ 0 0 0",
-    "match numbers, re-torque",
+    "match caps to their numbers and direction, tighten as the manual says",
     RUS,
-    follows="wiped",
+    follows="the bearings wipe",
+    also=(
+        "caps mixed up",
+        "main cap on backwards",
+        "rod cap reversed",
+        "caps not matched",
+        "bearing cap on the wrong way",
+    ),
 )
-# tier C, layouts A, source column: RV8 (screen jammed solid), TBR, TUR (silicone on turbo gaskets)
 SEALANT_DEBRIS = Cause(
     "sealant_debris",
     Station.ASSEMBLY,
-    "silicone or other sealer extruded inside, breaks off",
-    "blocks screen/relief/jets; low after minutes to hours; rubbery crumbs in pan",
+    "surplus sealer squeezed inside and broke off",
+    "rubbery crumbs gather on mesh, relief seat or jets and hold the oil back",
     Rate.OCCASIONAL,
     "0 ++ 0 0 0",
-    "clean all; gasket with grease film or thin bead",
+    "clean everything; seal with a thin bead or the proper gasket",
     RV8,
-    follows="blocked screen",
+    follows="a blocked pickup screen",
+    also=(
+        "silicone in the pan",
+        "rtv in the pickup",
+        "gasket goo in the screen",
+        "too much sealer",
+        "sealant strings",
+    ),
 )
-# tier X, layouts A, source column: THK against, OLD for (pack gear pocket)
 ASSEMBLY_LUBE_CLOG = Cause(
     "assembly_lube_clog",
     Station.ASSEMBLY,
-    "grease, jelly or paste on screen or filter",
-    "slow build, first minutes low; some builders forbid jelly, others require it",
+    "build grease or jelly clogs screen or filter",
+    "the first minutes are slow and low, until it has dissolved",
     Rate.RARE,
     "-- ++ 0 0 0",
-    "use oil or the specified method only",
+    "change oil and filter; pack and prime only as the maker says",
     THK,
-    follows="dry start",
+    follows="a dry first start",
+    also=(
+        "assembly lube in the filter",
+        "petroleum jelly in the pump",
+        "grease plugged the screen",
+        "packed with grease",
+    ),
 )
-# tier C, layouts D S with plastic-toothed gear, source column: JIO, THK
 TIMING_GEAR_SHEDDING = Cause(
     "timing_gear_shedding",
     Station.ASSEMBLY,
-    "plastic or fibre timing-gear teeth break off (even at an earlier repair)",
-    "plastic crumbs block the screen",
+    "plastic or fibre timing teeth or chain guides break up",
+    "the crumbs drop into the sump and cover the pickup screen",
     Rate.OCCASIONAL,
     "++ 0 0 + 0",
-    "clean sump, renew gears; never leave the crumbs",
+    "clean sump and screen, renew gear or guides; leave no crumbs behind",
     JIO,
-    follows="blocked screen",
+    follows="a blocked pickup screen, worn bearings after years of it",
+    also=(
+        "plastic timing gear teeth",
+        "nylon gear teeth in the pan",
+        "broken chain guide",
+        "plastic bits in the oil pan",
+        "fibre cam gear stripped",
+    ),
 )
-# tier C, layouts A, source column: PE17, GMC
 FASTENER_LOOSE_INSIDE = Cause(
     "fastener_loose_inside",
     Station.ASSEMBLY,
-    "pump, pickup, tray or cap bolt unlocked or over-tight",
-    "intermittent; part dropped in pan; sudden zero if pickup drops",
+    "a bolt inside slack, unlocked or over-tight",
+    "pump, pickup, tray or bearing cap shifts and the oil finds a gap, or a part drops off",
     Rate.RARE,
     "0 ++ 0 0 +",
-    "torque, lock, witness mark",
+    "tighten to the figure, lock it and mark it",
     PE17,
-    follows="debris, loss",
+    follows="parts in the sump, pressure lost",
+    also=(
+        "bolt fell out inside",
+        "pump bolts loose",
+        "through bolts not torqued",
+        "main cap bolts under-torqued",
+        "rod nut came loose",
+        "loose nut in the sump",
+    ),
 )

@@ -1,113 +1,154 @@
-"""Root causes at the delivery station."""
+"""Root causes at the delivery station: filter, cooler, galleries and their plugs."""
 
-from knowledge.sources import FLV, HB01, HB04, HB05, HB11, MON, PRM
+from knowledge.sources import FLV, HB01, HB04, HB05, HB11, MON, PBB, PRM
 from knowledge.vocabulary import Cause, Rate, Station
 
-# tier C, layouts A, source column: HB-11 r0, HB-07 r4, HB-12 r3
 FILTER_BLOCKED = Cause(
     "filter_blocked",
     Station.DELIVERY,
-    "loaded element (sludge, metal, break-in debris, emulsion)",
-    "tap after the filter falls until bypass opens, about 10-15 psi lost on one small diesel; tap before reads normal/high",
+    "the oil filter is loaded with sludge, metal or emulsion",
+    "the gallery behind the filter loses 10 to 15 psi until the bypass opens; the pump side reads "
+    "normal or high",
     Rate.OCCASIONAL,
     "+ + - + 0",
-    "change filter, cut open the old one",
+    "change filter and oil, cut the old filter open, find what loaded it",
     HB11,
-    follows="unfiltered oil via bypass",
+    follows="unfiltered oil through the bypass, scratched bearings",
+    also=("clogged oil filter", "plugged filter", "filter full of sludge", "blocked element"),
 )
-# tier X, layouts A, source column: HB-01 r4, TML, TMR
 FILTER_BYPASS_STUCK = Cause(
     "filter_bypass_stuck",
     Station.DELIVERY,
-    "bypass or cooler bypass valve stuck open (dirty oil, no restriction) or shut",
-    "open: no pressure change, bearings scratched; shut: starved when filter loads",
+    "the filter or cooler bypass valve is stuck",
+    "stuck open it passes dirty oil with no loss of pressure; stuck shut it starves the engine once "
+    "the filter loads up",
     Rate.RARE,
     "+ 0 0 0 0",
-    "repair valve",
+    "free or renew the valve, change filter and oil",
     HB01,
-    follows="bearing scratches",
+    follows="scratched bearings, or starvation with a loaded filter",
+    also=("bypass valve stuck", "filter bypass jammed", "cooler bypass stuck open"),
 )
-# tier C, layouts A, source column: PRM, CP (remote hoses)
 FILTER_WRONG = Cause(
     "filter_wrong",
     Station.DELIVERY,
-    "wrong filter, double gasket, wrong adapter or stem, missing O-ring, hoses crossed on remote filter",
-    "external gush, or no flow through (blocked); low or none right after change",
+    "wrong filter, two gaskets, wrong stem, or remote hoses crossed",
+    "oil gushes out past the seat, or hardly any gets through; it shows at once after the change",
     Rate.OCCASIONAL,
     "0 + ++ 0 0",
-    "correct part, one gasket",
+    "fit the right filter and stem with one gasket; put the hoses the right way round",
     PRM,
-    follows="sudden oil loss",
+    follows="sudden loss of oil, dry bearings",
+    also=(
+        "double gasket",
+        "old gasket stuck on block",
+        "wrong oil filter",
+        "filter o-ring missing",
+        "hoses swapped on remote filter",
+    ),
 )
-# tier X, layouts A (side- or top-mounted filter), source column: FLV, THK
 FILTER_DRAINBACK = Cause(
     "filter_drainback",
     Station.DELIVERY,
-    "anti-drain-back valve missing or hardened",
-    "delayed build for 1-3 s after standing; normal once built",
+    "the filter's anti-drain-back valve is missing or hard",
+    "the filter empties while the engine stands and takes 1 to 3 seconds to refill; then all is "
+    "normal",
     Rate.OCCASIONAL,
     "+ 0 + + 0",
-    "correct filter",
+    "fit a filter with a good anti-drain-back valve",
     FLV,
-    follows="start-up wear",
+    follows="start-up wear, rattle at every cold start",
+    also=("filter drains back", "anti drain back valve", "cheap filter", "start up rattle"),
 )
-# tier X, layouts X R, source column: HB-01 r3, HB-22
 OIL_COOLER_BLOCKED = Cause(
     "oil_cooler_blocked",
     Station.DELIVERY,
-    "cooler core or lines blocked, or congealed cold oil",
-    "low after cooler with high oil temperature; sudden recovery when it clears",
+    "oil cooler or its lines blocked, or full of congealed cold oil",
+    "little oil gets through the cooler: low behind it with hot oil, and sudden recovery when a "
+    "plug of cold oil lets go",
     Rate.OCCASIONAL,
     "+ 0 0 + 0",
-    "clean, thermostat",
+    "clean or renew cooler and lines, check the cooler thermostat",
     HB01,
-    follows="overheated oil",
+    follows="overheated oil, thin oil, worn bearings",
+    also=("clogged oil cooler", "kinked cooler line", "cooler hose collapsed", "metal in cooler"),
 )
-# tier C, layouts A, source column: MON, PSP, CLV, HB-01 r7, HB-05 r10
 GALLERY_PLUG_MISSING = Cause(
     "gallery_plug_missing",
     Station.DELIVERY,
-    "main, front, rear or lifter-gallery plug omitted, fell out, or loose",
-    "large internal leak: low at all rpm, idle near zero (about 10 psi in one documented case); no external oil",
+    "an oil gallery plug was left out, fell out or sits loose inside",
+    "a hole in the main line inside the engine: low at all speeds, next to nothing at idle, and no "
+    "oil outside",
     Rate.OCCASIONAL,
     "-- ++ 0 0 0",
-    "fit plug; do a pressure pre-lube with covers off",
+    "fit the plug, count all against the drawing, prime with the covers off and watch",
     MON,
-    follows='bearing failure, "bad pump" misdiagnosed',
+    follows="wiped bearings; often a new pump is fitted in vain first",
+    also=(
+        "galley plug missing",
+        "oil plug left out",
+        "plug behind the timing gear",
+        "lifter gallery plug fell out",
+        "rear oil plug forgotten",
+    ),
 )
-# tier C, layouts F O X, source column: HB-04 r12, AHS
+GALLERY_PLUG_TOO_DEEP = Cause(
+    "gallery_plug_too_deep",
+    Station.DELIVERY,
+    "a gallery plug sits too deep or in the wrong passage, masking a feed",
+    "the plug covers a cross-drilling: the line before it holds pressure, the branch behind it runs "
+    "short",
+    Rate.RARE,
+    "-- ++ 0 0 0",
+    "pull the plug, fit the right one to the right depth, prove the feed with a rod or with oil",
+    PBB,
+    follows="the bearing or rocker shaft behind it runs dry",
+    also=(
+        "plug driven in too far",
+        "plug covering oil hole",
+        "plug in wrong hole",
+        "freeze plug too deep",
+    ),
+)
 GALLERY_SEAL_LEAK = Cause(
     "gallery_seal_leak",
     Station.DELIVERY,
-    "gallery O-ring, feed tube, cover gasket or cross-passage seal leaking or left out",
-    "as above, smaller",
+    "an O-ring, feed tube or cover gasket in the oil gallery leaks inside",
+    "oil escapes inside from the pressure line: like an open plug, only smaller",
     Rate.OCCASIONAL,
     "+ ++ 0 0 0",
-    "renew seals",
+    "renew the seals, check tubes and gasket faces",
     HB04,
-    follows="low, chain rattle",
+    follows="low pressure for years, chain rattle, worn bearings",
+    also=(
+        "gallery o-ring",
+        "front cover gasket oil leak inside",
+        "feed tube seal",
+        "oil tube loose",
+    ),
 )
-# tier X, layouts A, source column: HB-05 r9, HB-18 r5, NE1
 GALLERY_CRACK = Cause(
     "gallery_crack",
     Station.DELIVERY,
-    "crack or porosity in gallery wall",
-    "as above, changes with heat",
+    "a crack or porous spot in the wall of an oil gallery",
+    "oil leaves through the wall, more when hot and at high pressure, into crankcase or water",
     Rate.RARE,
     "+ 0 0 + +",
-    "repair or replace block",
+    "have the block or head tested; repair or replace it",
     HB05,
-    follows="oil in coolant, water in oil",
+    follows="oil in the coolant, water in the oil",
+    also=("cracked block", "porous casting", "cracked oil passage", "frost crack"),
 )
-# tier C, layouts A, source column: HB-04 high r5 & r9, HB-10 high, PBB (rotated rear plug: feed one-third open)
 GALLERY_BLOCKED = Cause(
     "gallery_blocked",
     Station.DELIVERY,
-    "debris, sealant, misplaced plug or sludge obstructs a gallery",
-    "tap upstream high, downstream starved; one bank/rod fails though the gauge looks good",
+    "an oil gallery is blocked by debris, sealer or sludge",
+    "before the blockage the pressure is good or high, behind it parts run dry; the gauge may sit on "
+    "the good side",
     Rate.OCCASIONAL,
     "+ + 0 0 0",
-    "rod out, clean, verify with flow",
+    "plugs out, rod and brush the galleries, prove the flow at every hole",
     HB04,
-    follows="local bearing failure",
+    follows="one bank, one rod or one shaft fails though the gauge looked good",
+    also=("blocked oil passage", "plugged oil galley", "sealer in oil hole", "oilway blocked"),
 )

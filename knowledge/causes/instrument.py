@@ -3,99 +3,139 @@
 from knowledge.sources import COMMON_PRACTICE, FJE, HB01, HB04, HB18, TEL, TWO_CP
 from knowledge.vocabulary import Cause, Rate, Station
 
-# tier C, layouts A, source column: HB-01 r8, HB-05 r3, HB-11 r3, NE2
 GAUGE_FAULTY = Cause(
     "gauge_faulty",
     Station.INSTRUMENT,
-    "panel gauge sticks, reads off-scale or has lost calibration",
-    "real pressure unchanged; reading wrong at all speeds or sticks",
+    "the panel gauge sticks, reads wrong or is dead",
+    "the oil pressure is what it always was; the needle shows something else at every speed",
     Rate.COMMON,
     "+ 0 0 + 0",
-    "compare with a trusted gauge at the engine, replace",
+    "compare with a trusted gauge screwed into the engine, then renew the panel gauge",
     HB01,
-    follows="needless teardown, or a real fall missed",
+    follows="a needless strip-down, or a real fall that nobody sees",
+    also=(
+        "bad oil gauge",
+        "faulty gauge",
+        "gauge out of calibration",
+        "cluster fault",
+        "dash gauge",
+    ),
 )
-# tier C, layouts E W, source column: 2CP, CTG, HB-05 r2, TEL; "more false low readings than engine faults on many cars"
 SENDER_FAULTY = Cause(
     "sender_faulty",
     Station.INSTRUMENT,
-    "variable-resistance sender or pressure switch worn, leaking or open/short",
-    "reading jumps, sits at zero or full scale; real pressure steady",
+    "the oil pressure sender or switch is worn, open or shorted",
+    "the reading jumps, or sits at zero or full scale, over a steady oil pressure",
     Rate.VERY_COMMON,
     "+ 0 0 + 0",
-    "replace, verify with direct gauge",
+    "renew the sender and prove the new reading with a direct gauge",
     TWO_CP,
-    follows="same; a leaking sender loses oil",
+    follows="a needless strip-down, or a real fall that nobody sees",
+    also=(
+        "bad sending unit",
+        "oil pressure sensor",
+        "faulty oil pressure switch",
+        "transmitter",
+        "oil sender gone",
+    ),
 )
-# tier C, layouts E W, source column: FJE, TEL item 5, SJR
 WIRING_GROUND_FAULT = Cause(
     "wiring_ground_fault",
     Station.INSTRUMENT,
-    "loose terminal, chafed wire, poor engine ground, tape or sealant on the sender thread insulating its case",
-    "needle flickers with vibration, bumps, other electrical load; reads low when ground resistance is added",
+    "a loose terminal, chafed wire, blown fuse or poor ground",
+    "added or changing resistance in the gauge's circuit moves the needle, not the oil",
     Rate.COMMON,
     "+ + 0 + 0",
-    "clean ground, remove tape from thread, repair wire",
+    "clean terminals and ground, take tape off the sender's thread, repair the wire",
     FJE,
-    follows="misdiagnosis",
+    follows="good senders, gauges and pumps renewed for nothing",
+    also=("bad ground", "earth fault", "broken wire", "loose connector", "corroded plug", "wiring"),
 )
-# tier X, layouts E, source column: TEL items 2 and 9
 SENDER_MISMATCH = Cause(
     "sender_mismatch",
     Station.INSTRUMENT,
-    "sender range does not fit the gauge, or two gauges fed by a single-station sender",
-    "steady scaling error (often about half or double)",
+    "sender or switch of the wrong range, or one sender for two gauges",
+    "the scale is wrong by a steady factor, often about half or double",
     Rate.OCCASIONAL,
     "0 + 0 0 0",
-    "fit matching pair",
+    "fit a sender and gauge that belong together; for two gauges, a sender made for two",
     TEL,
-    follows="misjudged limits",
+    follows="every limit is judged wrongly",
+    also=(
+        "wrong sender",
+        "wrong sending unit",
+        "aftermarket gauge with stock sender",
+        "wrong switch",
+    ),
 )
-# tier C, layouts B X, source column: HB-01 r9, r10
+SENDER_NOT_FITTED = Cause(
+    "sender_not_fitted",
+    Station.INSTRUMENT,
+    "no sender in the port, the port plugged, or the wire never connected",
+    "nothing tells the gauge or lamp about the pressure, so it shows none or never warns",
+    Rate.RARE,
+    "-- ++ 0 0 0",
+    "fit the right sender at the specified port and connect its wire",
+    COMMON_PRACTICE,
+    follows="a needless strip-down, or a real fall that nobody sees",
+    also=(
+        "no sender fitted",
+        "wire not hooked up",
+        "sender left out after engine swap",
+        "sensor unplugged",
+    ),
+)
 GAUGE_LINE_BLOCKED = Cause(
     "gauge_line_blocked",
     Station.INSTRUMENT,
-    "capillary line or restrictor to a direct gauge is sludged",
-    "slow, damped or dead reading; real pressure normal",
+    "gauge line, restrictor or the screen under the sender is clogged",
+    "sludge between oilway and instrument makes the reading slow, damped or dead",
     Rate.OCCASIONAL,
     "+ 0 0 + 0",
-    "clear or replace line and orifice",
+    "clear or renew line, restrictor and screen, and refill the line",
     HB01,
-    follows="missed real fall",
+    follows="a real fall that nobody sees",
+    also=(
+        "clogged gauge line",
+        "sender screen clogged",
+        "blocked capillary",
+        "sludge in sender port",
+        "kinked gauge pipe",
+    ),
 )
-# tier X, layouts B, source column: CP
 GAUGE_LINE_LEAK = Cause(
     "gauge_line_leak",
     Station.INSTRUMENT,
-    "direct-gauge line chafed, cracked or loose",
-    "reading low and oil leaking into cabin or onto hot parts",
+    "the oil line to the gauge is chafed, cracked, burst or loose",
+    "oil leaves under full pressure before it reaches the gauge, and the sump empties",
     Rate.OCCASIONAL,
     "+ + 0 0 +",
-    "replace line, support it",
+    "renew the line and clip it clear of heat and edges",
     COMMON_PRACTICE,
-    follows="fire/burn risk, oil loss",
+    follows="burns, fire, and an empty sump",
+    also=("burst gauge pipe", "capillary leaking", "oil line to gauge broke", "oil in the cabin"),
 )
-# tier X, layouts A, source column: HB-18 r7
 GAUGE_TAP_MOVED = Cause(
     "gauge_tap_moved",
     Station.INSTRUMENT,
-    "pressure take-off now at a different point of the circuit (near pump, after filter, far end)",
-    "steady offset; nearer the pump reads higher",
+    "the pressure is now read at a different port than before",
+    "each port has its own pressure: nearer the pump reads higher, far ends read lower",
     Rate.RARE,
     "0 + 0 0 0",
-    "return to the specified port or re-baseline",
+    "go back to the maker's port, or note new usual values for this one",
     HB18,
-    follows="wrong limits used",
+    follows="the maker's limits are used at the wrong place",
+    also=("sender relocated", "gauge at another port", "T fitting at the filter", "remote sender"),
 )
-# tier C, layouts A, source column: HB-04 r3, HB-06 step 2, HB-10 r1
 IDLE_TOO_SLOW = Cause(
     "idle_too_slow",
     Station.INSTRUMENT,
-    "idle speed below specification (or tachometer wrong)",
-    "pump too slow: low only at idle, normal above about 1000 rpm",
+    "the engine idles below the maker's speed, or the tachometer is wrong",
+    "the pump turns too slowly to fill the leaks at idle; off idle all is right",
     Rate.OCCASIONAL,
     "+ + 0 0 0",
-    "set idle, re-test",
+    "set the idle by a trusted counter and read again, hot",
     HB04,
     follows="lifter and chain noise at idle",
+    also=("idle set too low", "low idle", "idle speed wrong", "tach reads wrong"),
 )

@@ -1,17 +1,193 @@
-"""Root causes at the leaks station."""
+"""Root causes at the leaks station: where oil leaves the engine."""
 
-from knowledge.sources import HB07
+from knowledge.sources import COMMON_PRACTICE, HB03, HB07
 from knowledge.vocabulary import Cause, Rate, Station
 
-# tier C, layouts A, source column: HB-07 r1, HB-03 r3, TMK class III
 EXTERNAL_LEAK_MAJOR = Cause(
     "external_leak_major",
     Station.LEAKS,
-    "filter seal, line, cooler, sender, seal or pan leak big enough to lose oil",
-    "level falls, then as oil-level-low; gusher: sudden fall",
+    "a big outside oil leak, place not found yet",
+    "the level falls until the pickup draws air; a gusher takes the pressure at once",
     Rate.COMMON,
     "+ + ++ 0 0",
-    "stop; repair",
+    "stop, wash down, find the place and repair it before refilling",
     HB07,
-    follows="fire, seizure",
+    follows="fire on hot parts, then starved bearings and a seized engine",
+    also=("oil leak", "losing oil", "pouring oil", "leaking oil everywhere", "puddle of oil"),
+)
+FILTER_SEAL_LEAK = Cause(
+    "filter_seal_leak",
+    Station.LEAKS,
+    "oil filter loose, its seal leaking, or the old gasket left under it",
+    "full pump pressure stands behind that seal, so the leak empties the sump in minutes",
+    Rate.OCCASIONAL,
+    "0 + ++ 0 0",
+    "clean the face, one new oiled seal, tighten as the filter says; look again when running",
+    COMMON_PRACTICE,
+    follows="oil gone in minutes, fire on hot parts, starved bearings",
+    also=(
+        "double gasket",
+        "oil filter leaking",
+        "filter came loose",
+        "filter spun off",
+        "blew the filter gasket",
+    ),
+)
+OIL_LINE_LEAK = Cause(
+    "oil_line_leak",
+    Station.LEAKS,
+    "oil line, hose or cooler burst, or its fitting loose",
+    "oil leaves on the pressure side: the pump throws the sump overboard through it",
+    Rate.OCCASIONAL,
+    "+ + + 0 +",
+    "renew line and fitting, support it, keep it clear of heat and edges",
+    HB03,
+    follows="oil gone in a minute or two, fire, starved bearings",
+    also=(
+        "oil hose blew",
+        "cooler line burst",
+        "oil cooler leaking",
+        "remote filter hose off",
+        "fitting came loose",
+    ),
+)
+DRAIN_PLUG_OUT = Cause(
+    "drain_plug_out",
+    Station.LEAKS,
+    "drain plug or drain valve lost, loose or stripped",
+    "the sump runs empty by itself; the pressure is normal until the pickup is bare",
+    Rate.OCCASIONAL,
+    "0 0 ++ 0 +",
+    "new plug and washer, repair the thread, wire or lock it where it shakes",
+    COMMON_PRACTICE,
+    follows="dry sump within a mile or two, wiped bearings",
+    also=(
+        "drain plug fell out",
+        "sump plug missing",
+        "forgot to tighten drain plug",
+        "stripped drain plug",
+    ),
+)
+SHAFT_SEAL_LEAK = Cause(
+    "shaft_seal_leak",
+    Station.LEAKS,
+    "crank or cam seal, or a cover gasket, leaks badly",
+    "splash and drain oil goes overboard; the level sinks over hours, the pressure with it",
+    Rate.OCCASIONAL,
+    "++ + 0 + 0",
+    "check the breather first, then renew seal or gasket and smooth the shaft's groove",
+    COMMON_PRACTICE,
+    follows="slipping clutch or belts, low level, starved pickup",
+    also=(
+        "rear main seal leak",
+        "front seal leaking",
+        "timing cover leak",
+        "rocker cover gasket leak",
+        "leaks from bellhousing",
+    ),
+)
+BREATHER_BLOCKED = Cause(
+    "breather_blocked",
+    Station.LEAKS,
+    "crankcase breather blocked, so oil is pushed out past the seals",
+    "blow-by cannot get out; crankcase pressure lifts stick and seals and drives oil overboard",
+    Rate.RARE,
+    "+ 0 0 + +",
+    "clear or renew valve, hose and trap; then see which seals still leak",
+    COMMON_PRACTICE,
+    follows="seals pushed out one after the other, low level",
+    also=(
+        "pcv stuck",
+        "pcv valve clogged",
+        "breather iced up",
+        "crankcase pressure",
+        "dipstick blows out",
+    ),
+)
+SENDER_LEAK = Cause(
+    "sender_leak",
+    Station.LEAKS,
+    "oil pressure sender or switch leaks or broke off",
+    "gallery oil leaves through its small hole: little pressure is lost, but much oil in time",
+    Rate.OCCASIONAL,
+    "+ + 0 0 +",
+    "new sender on the right thread; hang a heavy one on a hose and bracket",
+    COMMON_PRACTICE,
+    follows="false reading, oil on hot parts, sump emptied in an hour or so",
+    also=(
+        "oil pressure switch leaking",
+        "sending unit leaks",
+        "sender broke off",
+        "oil in the sensor plug",
+    ),
+)
+PLUG_EXPELLED_OUTSIDE = Cause(
+    "plug_expelled_outside",
+    Station.LEAKS,
+    "core, cup or gallery plug pressed out to the outside",
+    "the gallery stands open: oil shoots out, the pressure falls at once, the sump follows",
+    Rate.RARE,
+    "+ + 0 0 +",
+    "clean bore, new plug with sealer, stake it or fit a threaded one; check the relief valve",
+    COMMON_PRACTICE,
+    follows="all oil lost in a minute, fire, wiped bearings",
+    also=(
+        "oil gallery plug blew out",
+        "freeze plug out",
+        "welch plug popped",
+        "expansion plug came out",
+    ),
+)
+SUMP_HOLED = Cause(
+    "sump_holed",
+    Station.LEAKS,
+    "sump or casing holed or cracked",
+    "the sump runs empty; the pressure holds until the pickup is bare",
+    Rate.OCCASIONAL,
+    "0 0 0 0 +",
+    "repair or renew the sump, check pickup gap and strainer, fit a guard",
+    COMMON_PRACTICE,
+    follows="dry pickup and wiped bearings if driven on",
+    also=(
+        "cracked oil pan",
+        "hole in the sump",
+        "hit a rock and lost oil",
+        "cracked block",
+        "rusted through oil pan",
+    ),
+)
+FILLER_CAP_OFF = Cause(
+    "filler_cap_off",
+    Station.LEAKS,
+    "oil filler cap or dipstick left off or not seated",
+    "oil mist and splash blow out; the level sinks as long as it runs",
+    Rate.RARE,
+    "0 + ++ 0 0",
+    "fit cap and stick, clean down, fill to the mark",
+    COMMON_PRACTICE,
+    follows="oil over the hot engine, low level",
+    also=(
+        "left the oil cap off",
+        "forgot the filler cap",
+        "dipstick not pushed in",
+        "oil cap gone",
+    ),
+)
+WRONG_GASKET_ON_ACCESSORY = Cause(
+    "wrong_gasket_on_accessory",
+    Station.LEAKS,
+    "wrong gasket under a pad-mounted accessory leaves an oil port open",
+    "a pressure port at the pad pours into the case or outside: low at every speed",
+    Rate.RARE,
+    "-- ++ 0 0 0",
+    "fit the gasket made for that pad and compare its holes with both faces",
+    COMMON_PRACTICE,
+    follows="starved bearings although every part is new",
+    also=(
+        "wrong gasket",
+        "accessory drive gasket",
+        "vacuum pump gasket",
+        "tach drive pad leaking",
+        "governor mount gasket",
+    ),
 )

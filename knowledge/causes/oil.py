@@ -3,149 +3,155 @@
 from knowledge.sources import HB01, HB02, HB03, HB04, HB08, HB09, HPA, LCF, SJR
 from knowledge.vocabulary import Cause, Rate, Station
 
-# tier C, layouts A, source column: HB-01, 03–05, 07–15; INL
 OIL_LEVEL_LOW = Cause(
     "oil_level_low",
     Station.OIL,
-    "too little oil in the sump (consumption, leak, under-fill)",
-    "pickup uncovers at speed, on corners, braking or heel; pump draws air; flicker first, then steady low",
+    "too little oil in the sump: burnt off, under-filled or not topped up",
+    "the pickup comes out of the oil in bends and at speed and the pump draws air: "
+    "flicker first, then steadily low",
     Rate.VERY_COMMON,
     "+ 0 + + +",
-    "fill to mark, find the loss",
+    "photograph the stick, take a sample, fill to the mark, then find where the oil went",
     HB01,
-    follows="aerated oil, lifter noise, rod bearing wipe",
+    follows="oil full of air, lifter noise, wiped rod bearings",
+    also=("low on oil", "ran out of oil", "burns oil", "forgot to fill it", "underfilled"),
 )
-# tier C, layouts A M, source column: HB-08 r2, HB-09 r3
 OIL_LEVEL_HIGH = Cause(
     "oil_level_high",
     Station.OIL,
-    "over-filled (wrong quantity, fuel or coolant gain, wrong stick)",
-    "crank whips the oil; foam reaches the pump; fluctuation, lifter noise and power loss at high rpm",
+    "too much oil in the sump",
+    "the crankshaft whips the oil and foam reaches the pump: the needle wavers and falls at "
+    "high revs",
     Rate.OCCASIONAL,
     "0 + ++ 0 +",
-    "drain to mark, explain the gain",
+    "drain to the mark and explain the gain: wrong quantity, fuel, water or wrong stick",
     HB08,
-    follows="seal leaks, foam starvation",
+    follows="leaking seals, foam, starved lifters and bearings",
+    also=("overfilled", "too much oil", "poured in too much", "over the full mark"),
 )
-# tier C, layouts A M, source column: SJR, HB-09 r2, HPP (stick depth can only be verified with the pan off)
 DIPSTICK_WRONG = Cause(
     "dipstick_wrong",
     Station.OIL,
-    "wrong stick, tube or pan combination, or level read on a slope / straight after shut-down",
-    "true level differs from the mark; acts as low or high level",
+    "a dipstick that lies: wrong stick, tube or sump, or read the wrong way",
+    "the true level is not where the mark says, so the engine runs short of oil or over-full",
     Rate.OCCASIONAL,
     "0 ++ + 0 +",
-    "calibrate the stick with a measured fill",
+    "fill a measured quantity, mark the stick afresh, read it level and rested",
     SJR,
-    follows="repeated starvation",
+    follows="starved or foaming again and again although the stick reads right",
+    also=("wrong dipstick", "dipstick out of calibration", "bad dipstick marks", "false oil level"),
 )
-# tier C, layouts A, source column: HB-01 r2, HB-04 r5, HB-22
 VISCOSITY_TOO_LOW = Cause(
     "viscosity_too_low",
     Station.OIL,
-    "grade too thin for the clearances or climate, or sheared multigrade",
-    "less resistance in every leak path: low hot, near normal cold, at all speeds",
+    "oil of too thin a grade, or a multigrade sheared thin",
+    "thin oil slips through every clearance: near normal cold, low hot at all speeds",
     Rate.COMMON,
     "+ + ++ 0 +",
-    "correct grade",
+    "change to the grade the maker gives for this climate",
     HB01,
-    follows="film thinning, faster wear",
+    follows="thin films and faster wear",
+    also=("oil too thin", "wrong oil grade", "0W-20 instead of 10W-40", "wrong viscosity"),
 )
-# tier C, layouts A, source column: HB-03, HB-04, HB-10, HB-14
 VISCOSITY_TOO_HIGH = Cause(
     "viscosity_too_high",
     Station.OIL,
-    "grade too thick, soot- or oxidation-thickened, or cold",
-    "high pressure, relief open; suction of a small pickup may cavitate cold; slow build-up at far bearings",
+    "oil of too thick a grade, or thickened by soot, age or cold",
+    "pressure reads high and much oil goes over the relief valve, while a small pickup may "
+    "starve cold and far bearings wait",
     Rate.OCCASIONAL,
     "+ 0 + + 0",
-    "correct grade, change overdue oil",
+    "change to the right grade; change overdue oil",
     HB03,
-    follows="filter bypassing, starvation at top end, drive loads",
+    follows="oil bypassing the filter, a dry top end, heavy load on the pump drive",
+    also=("oil too thick", "straight 50 in winter", "heavy oil", "oil like treacle"),
 )
-# tier C, layouts A (esp. carburetted with mechanical lift pump; small diesels), source column: LCF (5 % turns a 30 into a 20), COL, HB-02, HB-08
 FUEL_DILUTION = Cause(
     "fuel_dilution",
     Station.OIL,
-    "petrol or diesel in the oil (leaking lift-pump diaphragm, flooding carburettor, injector leak, long idling)",
-    "viscosity falls: low hot pressure, level may rise, smell",
+    "petrol or diesel fuel in the oil",
+    "a few per cent of fuel takes a whole grade off the oil: low when hot, while the level may "
+    "rise",
     Rate.COMMON,
     "+ + 0 + 0",
-    "find the leak, change oil and filter",
+    "find the way in (lift pump, float, injector, long idling), then change oil and filter",
     LCF,
-    follows="bore and bearing wear, fire/explosion risk",
+    follows="thin oil, low hot pressure, bore and bearing wear, risk of fire and explosion",
+    also=("fuel in oil", "gas in the oil", "diesel in the oil", "oil smells of petrol"),
 )
-# tier C, layouts A M, source column: HB-02, HB-14, LCW
 COOLANT_IN_OIL = Cause(
     "coolant_in_oil",
     Station.OIL,
-    "water or glycol via head gasket, crack, cooler, or sea-water entry",
-    "milky emulsion, loss of film; glycol sludge can block filter/screen; may raise or lower pressure",
+    "water or coolant in the oil",
+    "the oil turns to milk and loses its film; glycol sludge can block screen and filter, so "
+    "pressure may fall or rise",
     Rate.OCCASIONAL,
     "+ + 0 0 0",
-    "stop use; find leak, flush, change oil twice",
+    "stop using it; find the way in (gasket, crack, cooler, sea water), flush, change oil twice",
     HB02,
-    follows="bearing corrosion, blocked filter",
+    follows="corroded bearing lead, sludge, a blocked filter that bypasses, wiped bearings",
+    also=("water in oil", "milky oil", "blown head gasket", "antifreeze in oil", "chocolate milk"),
 )
-# tier C, layouts A, source column: HB-04 r4, HB-22, HB-09 r7
 OIL_OVERHEATED = Cause(
     "oil_overheated",
     Station.OIL,
-    "oil much hotter than normal (load, cooler, low level, detonation, blow-by)",
-    "viscosity falls with temperature: slow sag over minutes, recovers when cooled",
+    "oil running much hotter than normal",
+    "oil thins as it heats: pressure sags slowly over minutes and is back when it has cooled",
     Rate.COMMON,
     "+ + 0 0 ++",
-    "restore cooling, right grade",
+    "restore cooling air, cooler, coolant and level; ease the load; use the right grade",
     HB04,
-    follows="oxidation, bearing fatigue",
+    follows="oxidised oil, sludge, tired bearings",
+    also=("hot oil", "oil too hot", "oil cooler not cooling", "overheating oil"),
 )
-# tier C, layouts A, source column: HB-04 r9 & r16, HB-21 r6, JIO
 OIL_DEGRADED = Cause(
     "oil_degraded",
     Station.OIL,
-    "overdue, oxidised, sludged, acid",
-    "blocks screens and galleries; thickens or thins; corrosion of overlay",
+    "worn-out oil: overdue, oxidised, sludged or acid",
+    "sludge blocks screen and oilways, the oil thickens or thins, and acid eats the bearings",
     Rate.COMMON,
     "++ - -- + 0",
-    "change at short intervals; clean sump",
+    "change it at short intervals until clean; drop and clean the sump",
     HB04,
-    follows="blocked screen, bearing corrosion",
+    follows="sludge, a blocked screen, a starved pump, cavitation, corroded and wiped bearings",
+    also=("old oil", "sludged engine", "overdue oil change", "dirty oil", "black sludge"),
 )
-# tier X, layouts A, source column: HPA, ADT
 OIL_FOAM_PRONE = Cause(
     "oil_foam_prone",
     Station.OIL,
-    "foam inhibitor lost or wrong additive, flush residue, water in oil",
-    "air released slowly; spongy pressure that worsens with rpm",
+    "oil that foams: wrong additive, flush left in, or water in it",
+    "air is let go too slowly, so pressure turns spongy and gets worse with revs",
     Rate.RARE,
     "0 0 + 0 +",
-    "change to correct oil",
+    "drain it all and fill with the right oil, no additives",
     HPA,
-    follows="pump erosion, flicker",
+    follows="a wavering needle, noisy lifters, an eroded pump",
+    also=("foaming oil", "frothy oil", "oil additive foams", "flushing oil left in"),
 )
-# tier N, layouts A, source column: HB-09 r5–7, 10R
 OIL_HOT_NORMAL = Cause(
     "oil_hot_normal",
     Station.OIL,
-    "expected fall as engine warms; steady low idle with silent lifters and within limits",
-    "pressure low at hot idle only, normal for rpm (≈10 psi per 1000 rpm)",
+    "nothing wrong: the expected fall as the engine warms",
+    "hot oil is thin and an idling pump is slow: steadily low at hot idle only, right for the "
+    "revs (about 10 psi for each 1000 rpm)",
     Rate.VERY_COMMON,
     "+ 0 0 0 +",
-    "record baseline",
+    "no repair: write down the hot readings as this engine's baseline",
     HB09,
     follows="nothing",
     no_fault=True,
+    also=("normal hot idle pressure", "no fault", "just warm oil", "it is normal"),
 )
-# tier N, layouts A, source column: HB-04 high r6
 OIL_COLD_NORMAL = Cause(
     "oil_cold_normal",
     Station.OIL,
-    "expected high reading cold",
-    "high only until warm",
+    "nothing wrong: the expected high reading of cold oil",
+    "cold oil is stiff, so pressure stands high until it has warmed",
     Rate.COMMON,
     "0 0 0 0 0",
-    "no action, avoid revs cold",
+    "no repair: keep the revs down until the oil is warm",
     HB04,
     follows="nothing",
     no_fault=True,
+    also=("normal cold pressure", "high when cold", "no fault", "comes down when warm"),
 )

@@ -1,161 +1,257 @@
 """Root causes at the suction station."""
 
-from knowledge.sources import AER, AZN, CAV, ELP, GMC, HB01, HB05, HB17, OST, SLO, TWO_CP
+from knowledge.sources import (
+    AER,
+    AZN,
+    CAV,
+    COMMON_PRACTICE,
+    ELP,
+    GMC,
+    HB01,
+    HB05,
+    HB17,
+    OST,
+    SLO,
+    TWO_CP,
+)
 from knowledge.vocabulary import Cause, Rate, Station
 
-# tier C, layouts A, source column: 2CP, JIO (sludge cleaned: +20 psi), HB-01 r12, HB-12 r2; ISS (0.005 in varnish on 0.040 mesh cuts flow area 44 %)
 PICKUP_SCREEN_BLOCKED = Cause(
     "pickup_screen_blocked",
     Station.SUCTION,
-    "mesh covered by sludge, sealant, gasket, plastic gear teeth or metal",
-    "pump starves at flow: good cold/idle pressure then sudden or progressive fall with rpm and time; often recovers after a stop as debris drops away",
+    "oil pickup screen blocked by sludge, sealer, gasket, plastic or metal",
+    "the pump starves as flow grows: good cold and at idle, then it falls with revs and time, and "
+    "often comes back after a stop, when the debris drops away",
     Rate.VERY_COMMON,
     "++ + + + +",
-    "renew screen; find what shed the debris",
+    "fit a new screen, clean the sump, and find what shed the debris",
     TWO_CP,
-    follows="cavitation, noisy pump, bearing wipe",
+    follows="pump cavitates and rattles, bearings wipe",
+    also=(
+        "plugged pickup screen",
+        "clogged oil strainer",
+        "blocked sump strainer",
+        "pickup gauze choked",
+        "oil screen full of crud",
+    ),
 )
-# tier C, layouts D S, source column: AZN, ISS
 PICKUP_SCREEN_BYPASS_OPEN = Cause(
     "pickup_screen_bypass_open",
     Station.SUCTION,
-    "cold-oil bypass in the screen stuck open, or mesh torn/loose",
-    "debris passes straight into pump; pressure effect indirect (debris in relief, scored pump)",
+    "pickup screen torn, loose, or its cold-oil bypass stuck open",
+    "debris passes straight into the pump; pressure suffers only through what the debris then does",
     Rate.OCCASIONAL,
     "+ + 0 0 0",
-    "renew pickup",
+    "fit a new pickup; clean pump and relief valve of what came through",
     AZN,
-    follows="relief-debris, pump-debris-lock",
+    follows="chips under the relief valve, scored or jammed pump",
+    also=("hole in the pickup screen", "torn strainer", "screen bypass flap open", "mesh came off"),
 )
-# tier C, layouts D S, source column: GMC (renew the screen if removed because press fit is lost), HB-05 r6, HB-17
 PICKUP_TUBE_LOOSE = Cause(
     "pickup_tube_loose",
     Station.SUCTION,
-    "press-fit tube has worked loose, bolts slack, bracket broken",
-    "air drawn above oil level: flicker at all rpm, worse with rpm; slow prime; may drop off entirely (sudden zero)",
+    "oil pickup tube worked loose, bolts slack or bracket broken",
+    "air is drawn in above the oil: unsteady at all speeds, worse with revs, slow to build; if the "
+    "tube drops off, nothing is left at once",
     Rate.COMMON,
     "0 ++ 0 0 ++",
-    "new tube, bolt-on or tack-weld with pump stripped",
+    "fit a new tube and secure it: bolt and bracket, or tack it with the pump stripped",
     GMC,
-    follows="total loss of pressure",
+    follows="the pickup drops into the sump, all pressure lost",
+    also=(
+        "pickup fell off",
+        "pickup tube came loose",
+        "loose oil pickup",
+        "strainer dropped off",
+        "pickup bolt missing",
+    ),
 )
-# tier C, layouts A, source column: HB-05 r7, HB-04 r14, SJR, CLV
 PICKUP_TUBE_CRACKED = Cause(
     "pickup_tube_cracked",
     Station.SUCTION,
-    "fatigue crack or pinhole in tube or braze",
-    "as above; flicker depends on oil level above the crack",
+    "crack or pinhole in the oil pickup tube or its brazing",
+    "air is drawn in through the crack whenever the oil stands below it: unsteady, slow to build",
     Rate.OCCASIONAL,
     "+ + 0 0 +",
-    "replace",
+    "replace the tube; find the vibration or strain that cracked it",
     HB05,
-    follows="total loss",
+    follows="the tube breaks through, all pressure lost",
+    also=("cracked pickup", "split pickup tube", "pinhole in suction pipe", "broken pickup tube"),
 )
-# tier C, layouts A (esp. F, X, R), source column: HB-01 r14, HB-17 r3, HB-18 r6, CLV
 SUCTION_JOINT_AIR_LEAK = Cause(
     "suction_joint_air_leak",
     Station.SUCTION,
-    "O-ring, gasket or flange on the suction side leaking or left out; wrong sealer",
-    "air in: delayed build after standing, foamy pressure, flicker; no oil leaks out, so nothing shows outside",
+    "suction O-ring, gasket, flange or union leaks air or was left out",
+    "air comes in, no oil goes out: late build after standing, foamy and unsteady pressure, and "
+    "nothing shows outside",
     Rate.COMMON,
     "+ ++ 0 + +",
-    "new seal, lubricate, torque evenly",
+    "fit a new seal, oiled, seat the tube fully by hand and tighten evenly",
     HB01,
-    follows="loss of prime, aeration",
+    follows="prime lost, oil aerated, bearings starved",
+    also=(
+        "pickup o-ring",
+        "o ring left out",
+        "sucking air",
+        "pump draws air",
+        "pinched oil pickup seal",
+        "suction gasket leaking",
+    ),
 )
-# tier C, layouts D S F, source column: ELP, HB-17 r2, CP
 PICKUP_CLEARANCE_TIGHT = Cause(
     "pickup_clearance_tight",
     Station.SUCTION,
-    "pickup too near the pan floor (wrong pickup/pan pair, gasket change, pan pushed up)",
-    "inlet throttled: fall at high rpm and cold; like a part-blocked screen",
+    "pickup too close to the sump floor: wrong pair or gasket",
+    "the inlet is throttled as by a part-blocked screen: it falls at high revs, and with cold oil",
     Rate.OCCASIONAL,
     "0 ++ 0 0 ++",
-    "set gap (see reassembly.md)",
+    "set the gap with the real gasket fitted, usually 1/4 to 3/8 inch (6 to 10 mm)",
     ELP,
-    follows="cavitation",
+    follows="pump cavitates, bearings starve at speed",
+    also=(
+        "pickup touching the pan",
+        "pickup too low",
+        "no clearance to oil pan",
+        "pickup on the bottom",
+    ),
 )
-# tier C, layouts D S, source column: OST, CP
 PICKUP_CLEARANCE_WIDE = Cause(
     "pickup_clearance_wide",
     Station.SUCTION,
-    "pickup too high for the pan (deep pan with stock pickup)",
-    "uncovers on braking, cornering, climbing, or when level is at the add mark",
+    "pickup too far above the sump floor, as a stock one in a deep pan",
+    "it comes out of the oil under braking, in bends, on hills, or with the level at the add mark",
     Rate.OCCASIONAL,
     "0 ++ 0 0 ++",
-    "correct pickup",
+    "fit the pickup that belongs to this sump",
     OST,
-    follows="starvation on manoeuvres",
+    follows="bearings starved in every hard manoeuvre",
+    also=("pickup too high", "deep pan with stock pickup", "pickup too short for the pan"),
 )
-# tier C, layouts A, source column: HB-17 r2
 PAN_DENTED = Cause(
     "pan_dented",
     Station.SUCTION,
-    "sump pushed up against the screen by a jack, kerb, grounding",
-    "closes the inlet; appears suddenly after a knock",
+    "sump pushed up against the pickup by a jack, kerb or grounding",
+    "the floor closes the inlet; it begins at once after the knock",
     Rate.OCCASIONAL,
     "0 0 0 0 +",
-    "repair pan, replace pickup",
+    "repair or renew the sump, check and renew the pickup",
     HB17,
-    follows="starvation",
+    follows="pump starves, pickup or tube cracks",
+    also=("dented oil pan", "jacked up on the sump", "hit a kerb", "bottomed out", "caved in pan"),
 )
-# tier C, layouts A M (tractors on side slopes, sterndrives, race cars), source column: SLO (about 10 psi at 4000 rpm near 1 g), HB-01 r1
 ATTITUDE_UNCOVERS_PICKUP = Cause(
     "attitude_uncovers_pickup",
     Station.SUCTION,
-    "sustained g, slope, heel or installation angle moves oil off the pickup",
-    "drops to near zero in the manoeuvre, returns at once; repeatable in the same direction",
+    "slope, heel, cornering or mounting angle moves oil off the pickup",
+    "it drops to near nothing in the manoeuvre and returns at once, the same way every time",
     Rate.COMMON,
     "0 0 0 0 ++",
-    "baffle, swinging pickup, larger or correct pan, level",
+    "baffled or larger sump, swinging pickup, right level, angle within the maker's limit",
     SLO,
-    follows="rod bearing wipe one event at a time",
+    follows="rod bearings wipe, one event at a time",
+    also=(
+        "oil surge",
+        "oil slosh in corners",
+        "pickup uncovers in turns",
+        "engine mounted too steep",
+        "boat heeling too far",
+    ),
 )
-# tier C, layouts A, source column: SLO, CP
 BAFFLE_MISSING = Cause(
     "baffle_missing",
     Station.SUCTION,
-    "baffle, trapdoor or anti-surge plate left out, bent or wrong way",
-    "as above at lower g",
+    "sump baffle or trap door missing, bent, loose or wrong way round",
+    "nothing holds the oil at the pickup: it runs off in bends and under braking sooner than usual",
     Rate.OCCASIONAL,
     "0 ++ 0 0 ++",
-    "refit or fabricate",
+    "refit or make the baffle; the trap door must swing towards the pickup",
     SLO,
-    follows="as above",
+    follows="rod bearings wipe, one event at a time",
+    also=("no baffle in the pan", "trap door stuck", "windage baffle left out", "anti surge plate"),
 )
-# tier C, layouts D S F, source column: AER (tray removed: less than 30 % more air at the pump inlet), HPA, WTS
 WINDAGE_AERATION = Cause(
     "windage_aeration",
     Station.SUCTION,
-    "crank and rods whip the oil: tray missing, tray too near, stroker, level high",
-    "entrained air makes pressure fall and flutter at high rpm and settle on closing the throttle; foam on stick after a hard run",
+    "crank whips air into the oil: tray missing, failed or too near",
+    "oil full of air reaches the pump, which cavitates: pressure falls and flutters at high revs "
+    "and settles when the throttle is closed",
     Rate.OCCASIONAL,
     "0 + 0 0 ++",
-    "tray/scraper with clearance, correct level",
+    "sound tray or scraper with clearance to the rods, correct oil level",
     AER,
-    follows="lifter collapse, pump erosion",
+    follows="pump cavitates, lifters collapse, bearings starve",
+    also=(
+        "windage",
+        "crank whipping the oil",
+        "frothed up oil",
+        "no windage tray",
+        "windage tray broke",
+    ),
 )
-# tier X, layouts D H, source column: OST
 DRAINBACK_POOR = Cause(
     "drainback_poor",
     Station.SUCTION,
-    "oil held in heads or valley (blocked returns, long high-rpm run)",
-    "sump level falls while running; sag after 10-60 s at high rpm; returns after idling",
+    "oil held up in heads or valley by blocked or small returns",
+    "the sump empties while running: it sags after 10 to 60 seconds at high revs and returns after "
+    "idling",
     Rate.OCCASIONAL,
     "+ + 0 0 ++",
-    "clear and smooth returns, larger sump, restrict top-end flow",
+    "clear and smooth the returns; larger sump or less oil to the top end",
     OST,
-    follows="starvation",
+    follows="pickup uncovers, bearings starve on long runs at speed",
+    also=(
+        "oil stays in the heads",
+        "drain back holes plugged",
+        "valve covers fill up with oil",
+        "sump pumped dry",
+    ),
 )
-# tier X, layouts R, source column: CAV, HB-17 dry-sump row
 SUCTION_HOSE_COLLAPSED = Cause(
     "suction_hose_collapsed",
     Station.SUCTION,
-    "remote or dry-sump feed hose soft, kinked or too small",
-    "fall at high rpm; cold worse",
+    "suction hose from the oil tank soft, kinked or too small",
+    "the hose flattens as the flow grows: it falls at high revs, worse with cold oil",
     Rate.RARE,
     "+ + 0 0 ++",
-    "correct bore and reinforced hose",
+    "reinforced suction hose of the right bore, no kinks",
     CAV,
-    follows="cavitation",
+    follows="pump cavitates, bearings starve",
+    also=("hose sucked flat", "kinked oil line from tank", "suction line too small", "soft hose"),
+)
+ICE_IN_PICKUP = Cause(
+    "ice_in_pickup",
+    Station.SUCTION,
+    "water in the sump frozen across the pickup screen",
+    "ice closes the mesh or the tube: little or no oil comes until the sump thaws",
+    Rate.RARE,
+    "0 0 0 + 0",
+    "thaw with gentle heat, drain, find where the water came from, then look at the bearings",
+    COMMON_PRACTICE,
+    follows="dry start, bearings wipe",
+    also=(
+        "frozen pickup",
+        "ice in the oil pan",
+        "oil screen iced up",
+        "condensation froze",
+        "no oil pressure on a freezing morning",
+    ),
+)
+FOREIGN_BODY_IN_SUMP = Cause(
+    "foreign_body_in_sump",
+    Station.SUCTION,
+    "rag, paper, cap, plug or other thing left in the sump or suction",
+    "it drifts onto the screen or sits in the pipe: pressure falls suddenly, comes and goes, or "
+    "never came after the work",
+    Rate.OCCASIONAL,
+    "- ++ + 0 0",
+    "take it out whole, clean sump and pickup, count rags and caps at every job",
+    COMMON_PRACTICE,
+    follows="pump starves, bearings wipe",
+    also=(
+        "left a rag in the engine",
+        "shop towel in the pan",
+        "paper towel sucked into pickup",
+        "dropped something in the engine",
+        "plug left in the oil pump inlet",
+    ),
 )

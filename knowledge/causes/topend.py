@@ -1,113 +1,150 @@
-"""Root causes at the topend station."""
+"""Root causes at the top end: cam, lifters, rockers, tensioners, jets and turbo feed."""
 
 from knowledge.sources import AHS, COMMON_PRACTICE, HB12, HB18, MON, MRG, PF, TUR
 from knowledge.vocabulary import Cause, Rate, Station
 
-# tier X, layouts D H, source column: PF, PGN (lifter thrown out of its bore)
 LIFTER_BORE_LEAK = Cause(
     "lifter_bore_leak",
     Station.TOPEND,
-    "worn lifter bores or a lifter out of its bore, wrong lifter",
-    "leak in the lifter gallery: low, noisy; a lifter out = sudden near-zero at hot idle",
+    "worn lifter bores, a wrong lifter, or one out of its bore",
+    "the lifter gallery leaks: low and noisy; with a lifter right out, next to nothing at hot idle",
     Rate.OCCASIONAL,
     "++ + 0 0 +",
-    "bush bores, correct lifters",
+    "bush the bores, fit the right lifters, find why one came out",
     PF,
-    follows="cam damage",
+    follows="cam and lifter damage",
+    also=(
+        "lifter popped out",
+        "lifter jumped out of bore",
+        "sloppy lifter bores",
+        "tappet bores worn",
+        "wrong lifters",
+    ),
 )
-# tier C, layouts A, source column: MRG (middle bearing 0.020 in, about ten times normal), TMC (0.0045–0.006 new, 0.008 max, more = low pressure), HB-15 r8
 CAM_BEARING_WEAR = Cause(
     "cam_bearing_wear",
     Station.TOPEND,
-    "camshaft bearings loose or spun, or journals worn",
-    "same leak area as a main but often unsuspected: low hot idle",
+    "cam bearings worn, loose or turned, or cam journals worn",
+    "as much leak as a main bearing, and often not suspected: low at hot idle",
     Rate.COMMON,
     "++ + 0 0 0",
-    "renew cam bearings, line up holes",
+    "renew the cam bearings with their holes in line, check the journals",
     MRG,
-    follows="low, valve gear dry",
+    follows="low pressure, dry valve gear",
+    also=(
+        "worn cam bearings",
+        "spun cam bearing",
+        "camshaft bearing gone",
+        "cam bushings worn",
+        "worn cam journals",
+    ),
 )
-# tier X, layouts O S X, source column: HB-12 r8
 ROCKER_SHAFT_LEAK = Cause(
     "rocker_shaft_leak",
     Station.TOPEND,
-    "rocker shaft or bush wear, end plug missing, loose stand gasket",
-    "leak upstairs: lower hot idle; visible oil in covers",
+    "rocker shaft or bushes worn, or the shaft's end plug missing",
+    "oil runs out upstairs: a lower hot idle, flooded covers and a dry far end",
     Rate.OCCASIONAL,
     "+ + 0 0 0",
-    "new shaft, plugs",
+    "new shaft or bushes, fit the end plugs, tighten the stands",
     HB12,
-    follows="dry far end",
+    follows="the far end of the shaft runs dry",
+    also=(
+        "worn rocker shaft",
+        "rocker shaft plug missing",
+        "rocker bushings worn",
+        "rocker pedestal",
+    ),
 )
-# tier X, layouts O, source column: AHS, HB-16 r6
 TENSIONER_SEAL_LEAK = Cause(
     "tensioner_seal_leak",
     Station.TOPEND,
-    "tensioner gasket or bolt, or chain oil jet",
-    "as gallery-seal-leak; idle near zero in one case (0 psi idle, 40 psi at 2000 rpm)",
+    "chain tensioner gasket, seal or oil jet leaks or was left out",
+    "pressure oil runs into the timing case: idle near zero, fair pressure at speed",
     Rate.OCCASIONAL,
     "+ ++ 0 0 0",
-    "new seal, torque",
+    "new tensioner seal, right bolts, right torque",
     AHS,
-    follows="chain rattle",
+    follows="chain rattle, stretched or jumped chain",
+    also=(
+        "timing chain tensioner gasket",
+        "tensioner o-ring missing",
+        "chain oil jet missing",
+        "chain rattle after timing job",
+    ),
 )
-# tier X, layouts T X, source column: HB-18 r5
 PISTON_JET_OPEN = Cause(
     "piston_jet_open",
     Station.TOPEND,
-    "jet missing, broken or stuck open at idle",
-    "low at idle, less higher",
+    "a piston cooling jet is missing, broken or stuck open",
+    "it spends oil that should be held back at idle: low at idle, less felt at speed",
     Rate.RARE,
     "+ + 0 0 0",
-    "renew jets",
+    "renew the jets, check their valves and seats",
     HB18,
-    follows="hot piston",
+    follows="hot piston, low idle pressure",
+    also=("piston squirter broken", "oil squirter missing", "oil jet stuck open", "piston cooler"),
 )
-# tier X, layouts A, source column: MON (0.030 in hole is the deliberate version), CP
 RESTRICTOR_MISSING = Cause(
     "restrictor_missing",
     Station.TOPEND,
-    "metered orifice to head, chain or turbo left out or drilled too big",
-    "extra leak, top end flooded, main pressure down",
+    "a metering restrictor was left out or drilled too big",
+    "too much oil runs to head, chain or turbo: the top is flooded and main pressure is down",
     Rate.OCCASIONAL,
     "-- ++ 0 0 0",
-    "fit the correct orifice",
+    "fit the right restrictor or gasket orifice",
     MON,
-    follows="drain-back trouble",
+    follows="flooded covers, oil that is slow to drain back",
+    also=(
+        "oil restrictor left out",
+        "head gasket orifice",
+        "metering jet missing",
+        "cam feed orifice",
+    ),
 )
-# tier X, layouts D, source column: CP
 DIST_HOUSING_LEAK = Cause(
     "dist_housing_leak",
     Station.TOPEND,
-    "distributor body or shaft seal crossing a gallery (O-ring, wrong depth) leaks",
-    "internal leak at gallery: low",
+    "distributor body or its seal leaks where it crosses an oil gallery",
+    "the body is the stopper of a pressure line: worn, short or without its ring, oil slips past it",
     Rate.RARE,
     "+ + 0 0 0",
-    "new O-ring",
+    "new ring, right body at the right depth",
     COMMON_PRACTICE,
-    follows="low, timing gear dry",
+    follows="low pressure, timing gear short of oil",
+    also=(
+        "distributor o-ring",
+        "distributor body clearance",
+        "wrong distributor",
+        "oil past distributor",
+    ),
 )
-# tier X, layouts T, source column: TUR, CP
 TURBO_FEED_LEAK = Cause(
     "turbo_feed_leak",
     Station.TOPEND,
-    "turbo bearing worn or feed line open",
-    "small loss of main pressure, smoke; burst line = sudden loss of oil",
+    "turbo bearings worn out, or the turbo oil feed line open or cracked",
+    "a small steady loss of main pressure; a burst line throws the oil out",
     Rate.OCCASIONAL,
     "+ + 0 0 +",
-    "repair feed, turbo",
+    "repair the line, repair or replace the turbo",
     TUR,
-    follows="fire, seizure",
+    follows="fire on the hot housing, empty sump, seizure",
+    also=(
+        "turbo oil line burst",
+        "turbo leaking oil",
+        "turbo feed pipe cracked",
+        "worn turbo bearings",
+    ),
 )
-# tier X, layouts T, source column: TUR
 TURBO_FEED_RESTRICTED = Cause(
     "turbo_feed_restricted",
     Station.TOPEND,
-    "feed kinked, coked, wrong gasket, sealer in it",
-    "engine gauge normal; turbo starves (5 s dry as bad as 5 min for the engine)",
+    "the turbo oil feed is kinked, coked, or masked by gasket or sealer",
+    "the engine's gauge is normal while the turbo starves; seconds without oil ruin its bearings",
     Rate.OCCASIONAL,
     "+ + 0 + 0",
-    "new pipe, prime turbo",
+    "new feed pipe and gasket, no sealer, prime the turbo before starting",
     TUR,
-    follows="turbo failure, debris to engine",
+    follows="turbo failure, its debris in the engine",
+    also=("coked turbo line", "turbo starved of oil", "turbo feed kinked", "blocked banjo bolt"),
 )

@@ -1,0 +1,1 @@
+"""One job is one TOML file that a person can read, edit and keep under version control."""

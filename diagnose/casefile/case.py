@@ -1,0 +1,88 @@
+"""A case in the book's own words: every entry resolved, units in SI, corrections applied."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from diagnose.casefile.schema import Engine, Expect, FindingEntry, Job, ReadingEntry
+from diagnose.chaining import Facts, Report
+from knowledge.vocabulary import Finding, Kind, Layout, Limit, Measure, Reading, Stage, State
+
+_RANK = {Stage.TOLD: 0, Stage.OUTSIDE: 1, Stage.OPENED: 2}
+
+
+@dataclass(frozen=True, slots=True)
+class Sighting:
+    """A finding entry that stands."""
+
+    entry: FindingEntry
+    finding: Finding
+    report: Report | None  #: None: asked, and not known
+    stage: Stage
+
+
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """A measured value that stands, SI."""
+
+    entry: FindingEntry
+    measure: Measure
+    value: float
+    stage: Stage
+
+
+@dataclass(frozen=True, slots=True)
+class Read:
+    """A gauge reading that stands, SI."""
+
+    entry: ReadingEntry
+    reading: Reading
+    stage: Stage
+
+
+@dataclass(frozen=True)
+class Case:
+    """One job."""
+
+    path: Path | None
+    job: Job
+    engine: Engine
+    layout: Layout
+    sightings: tuple[Sighting, ...] = ()
+    measured: tuple[Measured, ...] = ()
+    readings: tuple[Read, ...] = ()
+    limits: Mapping[Limit, float] = field(default_factory=dict)
+    features: Mapping[Finding, State] = field(default_factory=dict)
+    expect: Expect | None = None
+    last_number: int = 0
+
+    def facts(self, up_to: Stage = Stage.OPENED) -> Facts:
+        """What is known when no more than ``up_to`` has been learnt."""
+        reports = {f: Report(s) for f, s in self.features.items()}
+        for sighting in self.sightings:
+            if sighting.report is None or _RANK[sighting.stage] > _RANK[up_to]:
+                continue
+            reports[sighting.finding] = _joined(
+                reports.get(sighting.finding), sighting.report, sighting.finding
+            )
+        measures: dict[Measure, list[float]] = {}
+        for m in self.measured:
+            if _RANK[m.stage] <= _RANK[up_to]:
+                measures.setdefault(m.measure, []).append(m.value)
+        readings = [r.reading for r in self.readings if _RANK[r.stage] <= _RANK[up_to]]
+        return Facts(reports, readings, measures, self.limits)
+
+    def answered(self) -> frozenset[Finding]:
+        """Findings that were asked about, whatever was answered."""
+        return frozenset(s.finding for s in self.sightings) | frozenset(self.features)
+
+
+def _joined(old: Report | None, new: Report, finding: Finding) -> Report:
+    """Two sightings of one thing: there in one place is there; features are overruled."""
+    if old is None or finding.kind is Kind.LAYOUT:
+        return new
+    if old.state is new.state:
+        return Report(new.state, max(old.sure, new.sure))
+    return old if old.state is State.PRESENT else new

@@ -1,0 +1,113 @@
+"""The cause graph of one case: causes, conditions, findings and who brings about whom.
+
+Imported by ``consultation``, ``report`` and the graph command; the one door to networkx.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from math import log
+from typing import TypeAlias
+
+import networkx as nx
+
+from diagnose.chaining import Conclusions
+from diagnose.ranking.network import Network
+from knowledge.vocabulary import Cause, Condition, Finding, Shift
+
+EXPECTED_CAUSES = 1.0  #: root causes expected in a real complaint before anything is known
+MOST_PRIOR = 0.3
+CONDITION_LEAK = 0.001  #: a hidden state comes about without any cause of the book (judgement)
+
+Graph: TypeAlias = "nx.DiGraph[str]"
+
+
+class CircleError(Exception):
+    """The rules of this case make a circle."""
+
+
+def priors(causes: Mapping[str, Cause], conclusions: Conclusions) -> dict[str, float]:
+    """P(cause) before evidence: rate times shifts, normalised over what this engine can have."""
+    weight = {c.id: c.rate.value for c in causes.values() if c not in conclusions.excluded}
+    shifts: dict[str, float] = {}
+    for _, shifted in conclusions.shifts:
+        id_ = shifted.cause.id
+        shifts[id_] = shifts.get(id_, 1.0) * shifted.shift.value
+    most, least = Shift.STRONG_UP.value**2, Shift.STRONG_DOWN.value**2
+    for id_, factor in shifts.items():
+        if id_ in weight:
+            weight[id_] *= min(max(factor, least), most)
+    total = sum(weight.values())
+    return {id_: min(w * EXPECTED_CAUSES / total, MOST_PRIOR) for id_, w in weight.items()}
+
+
+def build(causes: Mapping[str, Cause], conclusions: Conclusions) -> Graph:
+    """The graph of a case. Nodes: ``layer``, ``says``, and ``prior`` or ``leak``; links:
+    ``strength``, ``rules``, ``source``. Raises CircleError."""
+    graph: Graph = nx.DiGraph()
+    for id_, prior in priors(causes, conclusions).items():
+        graph.add_node(id_, layer="cause", says=causes[id_].says, prior=prior)
+    for link, rules in conclusions.links.items():
+        if isinstance(link.parent, Cause) and link.parent.id not in graph:
+            continue
+        for end in (link.parent, link.child):
+            if end.id not in graph:
+                graph.add_node(end.id, **_describe(end))
+        strength = link.strength.value
+        if graph.has_edge(link.parent.id, link.child.id):
+            strength = max(strength, graph.edges[link.parent.id, link.child.id]["strength"])
+        graph.add_edge(
+            link.parent.id,
+            link.child.id,
+            strength=strength,
+            rules=tuple(r.id for r in rules),
+            source=rules[0].source.key,
+        )
+    if not nx.is_directed_acyclic_graph(graph):
+        circle = [a for a, _ in nx.find_cycle(graph)]
+        raise CircleError(" -> ".join([*circle, circle[0]]))
+    return graph
+
+
+def _describe(node: Cause | Condition | Finding) -> dict[str, object]:
+    if isinstance(node, Finding):
+        return {"layer": "finding", "says": node.says, "leak": node.background.value}
+    if isinstance(node, Condition):
+        layer = "damage" if node.damage else "condition"
+        return {"layer": layer, "says": node.says, "leak": CONDITION_LEAK}
+    return {"layer": "cause", "says": node.says}
+
+
+def as_network(graph: Graph) -> Network:
+    """The graph as numbers for ranking."""
+    return Network(
+        {n: d["prior"] for n, d in graph.nodes(data=True) if d["layer"] == "cause"},
+        {n: d["leak"] for n, d in graph.nodes(data=True) if d["layer"] != "cause"},
+        {
+            n: {p: d["strength"] for p, _, d in graph.in_edges(n, data=True)}
+            for n in graph
+            if graph.in_degree(n)
+        },
+    )
+
+
+def chain(graph: Graph, cause: str, finding: str) -> list[str]:
+    """The likeliest way from a cause to a finding, both ends included; empty if there is none."""
+    if cause not in graph or finding not in graph or not nx.has_path(graph, cause, finding):
+        return []
+    path: list[str] = nx.shortest_path(
+        graph, cause, finding, weight=lambda _a, _b, d: 0.3 - log(d["strength"])
+    )
+    return path
+
+
+def around(graph: Graph, evidence: set[str], causes: set[str]) -> Graph:
+    """The part of the graph that ties these causes to this evidence."""
+    above: set[str] = set()
+    for node in evidence & set(graph):
+        above |= nx.ancestors(graph, node) | {node}
+    below: set[str] = set()
+    for node in causes & set(graph):
+        below |= nx.descendants(graph, node) | {node}
+    part: Graph = graph.subgraph(above & below).copy()
+    return part

@@ -1,0 +1,152 @@
+"""Run rules to a fixpoint, with a record of every question each rule asked.
+
+Imported by ``consultation`` and tests; knows the shape of a rule, never a rule.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from knowledge.rulebook import (
+    Alarm,
+    Contradiction,
+    Derived,
+    Excluded,
+    Link,
+    Rule,
+    Shifted,
+)
+from knowledge.vocabulary import Cause, Finding, Limit, Measure, Reading, State
+
+
+@dataclass(frozen=True, slots=True)
+class Report:
+    """What was said of a finding, and how sure the person is that it is right."""
+
+    state: State
+    sure: float = 1.0
+
+
+@dataclass(frozen=True)
+class Facts:
+    """Everything a case states, in the book's words and SI units."""
+
+    reports: Mapping[Finding, Report] = field(default_factory=dict)
+    readings: Sequence[Reading] = ()
+    measures: Mapping[Measure, Sequence[float]] = field(default_factory=dict)
+    limits: Mapping[Limit, float] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Trace:
+    """A conclusion that was drawn, by which rule, from which findings it asked about."""
+
+    rule: Rule
+    premises: tuple[Finding, ...]
+
+
+@dataclass(frozen=True)
+class Conclusions:
+    """All that follows from the facts."""
+
+    derived: dict[Derived, Trace]
+    links: dict[Link, list[Rule]]
+    shifts: dict[tuple[Rule, Shifted], Trace]
+    excluded: dict[Cause, Trace]
+    alarms: dict[Alarm, Trace]
+    contradictions: dict[Contradiction, Trace]
+    asked: dict[Rule, tuple[Finding, ...]]
+
+
+class Notebook:
+    """What is known while rules run; writes down every question (implements ``Known``)."""
+
+    def __init__(self, facts: Facts) -> None:
+        self._facts = facts
+        self._derived: dict[Finding, set[State]] = {}
+        self.questions: dict[Finding, None] = {}
+
+    def has(self, finding: Finding) -> bool:
+        """Reported present, or not reported and derived present."""
+        return self._stands(finding, State.PRESENT)
+
+    def lacks(self, finding: Finding) -> bool:
+        """Reported absent, or not reported and derived absent."""
+        return self._stands(finding, State.ABSENT)
+
+    def readings(self) -> Sequence[Reading]:
+        """Every reading of the case."""
+        return self._facts.readings
+
+    def measured(self, measure: Measure) -> float | None:
+        """The largest value of the measure, SI."""
+        return max(self._facts.measures.get(measure, ()), default=None)
+
+    def smallest(self, measure: Measure) -> float | None:
+        """The smallest value of the measure, SI."""
+        return min(self._facts.measures.get(measure, ()), default=None)
+
+    def limit(self, limit: Limit) -> float:
+        """The case's limit, else the typical one, SI."""
+        return self._facts.limits.get(limit, limit.typical)
+
+    def add(self, derived: Derived) -> bool:
+        """Note what follows; True where it was not known before."""
+        states = self._derived.setdefault(derived.finding, set())
+        new = derived.state not in states
+        states.add(derived.state)
+        return new
+
+    def _stands(self, finding: Finding, state: State) -> bool:
+        self.questions[finding] = None
+        report = self._facts.reports.get(finding)
+        if report is not None:
+            return report.state is state and report.sure >= 0.5
+        return state in self._derived.get(finding, ())
+
+
+def infer(rules: Iterable[Rule], facts: Facts) -> Conclusions:
+    """Everything the rules conclude; the order of the rules makes no difference.
+
+    Rules only add, so each runs again only when a finding it asked about was derived anew;
+    a last round over the finished notebook collects conclusions and premises.
+    """
+    rules = sorted(rules, key=lambda r: (r.station, r.id))
+    notebook = Notebook(facts)
+    waiting = dict.fromkeys(rules)
+    interested: dict[Finding, dict[Rule, None]] = {}
+    while waiting:
+        rule = next(iter(waiting))
+        del waiting[rule]
+        notebook.questions = {}
+        derived = [c for c in rule.does(notebook) if isinstance(c, Derived)]
+        for finding in notebook.questions:
+            interested.setdefault(finding, {})[rule] = None
+        for conclusion in derived:
+            if notebook.add(conclusion):
+                waiting.update(interested.get(conclusion.finding, {}))
+    out = Conclusions({}, {}, {}, {}, {}, {}, {})
+    for rule in rules:
+        _collect(rule, notebook, out)
+    return out
+
+
+def _collect(rule: Rule, notebook: Notebook, out: Conclusions) -> None:
+    notebook.questions = {}
+    for conclusion in rule.does(notebook):
+        trace = Trace(rule, tuple(notebook.questions))
+        match conclusion:
+            case Derived():
+                out.derived.setdefault(conclusion, trace)
+            case Link():
+                out.links.setdefault(conclusion, []).append(rule)
+            case Shifted():
+                out.shifts[rule, conclusion] = trace
+            case Excluded(cause):
+                out.excluded.setdefault(cause, trace)
+            case Alarm():
+                out.alarms.setdefault(conclusion, trace)
+            case Contradiction():
+                out.contradictions.setdefault(conclusion, trace)
+    out.asked[rule] = tuple(notebook.questions)

@@ -1,0 +1,1 @@
+"""Commands by the user's words: the only place that prints, prompts and exits."""

@@ -1,0 +1,173 @@
+"""The command line: options and help; each command's work is imported when it runs."""
+
+from __future__ import annotations
+
+import os
+import sys
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from diagnose import __version__
+from diagnose.errors import UserError
+
+app = typer.Typer(
+    rich_markup_mode=None,
+    no_args_is_help=True,
+    pretty_exceptions_enable=False,
+    context_settings={"help_option_names": ["-h", "--help"]},
+    help="Find the root cause of low, lost or flickering engine oil pressure.\n\n"
+    "If the gauge reads zero or the engine knocks: stop the engine first, read on after.",
+)
+
+CaseFile = Annotated[Path, typer.Argument(help="The case file, for instance petrel.toml.")]
+AsJson = Annotated[bool, typer.Option("--json", help="Print data instead of text.")]
+
+
+def _version(wanted: bool) -> None:
+    if wanted:
+        typer.echo(f"diagnose {__version__}")
+        raise typer.Exit
+
+
+@app.callback()
+def common(
+    context: typer.Context,
+    version: Annotated[
+        bool, typer.Option("--version", callback=_version, is_eager=True, help="Show the version.")
+    ] = False,
+) -> None:
+    """Set colour once for every command."""
+    context.color = sys.stdout.isatty() and "NO_COLOR" not in os.environ
+
+
+@app.command()
+def ask(
+    case: Annotated[
+        Path | None, typer.Argument(help="The case file; made if it is not there yet.")
+    ] = None,
+    questions: Annotated[
+        int, typer.Option(min=0, max=60, help="Most questions to ask after the first ones.")
+    ] = 12,
+    by: Annotated[str, typer.Option(help="Who is answering.")] = "",
+) -> None:
+    """Answer questions about a low, lost or flickering pressure, one at a time.
+
+    Saves after every answer. Answers: y, n, d (don't know), why, back, stop.
+    """
+    from diagnose.cli.asking import interview
+
+    interview(case, questions, by)
+
+
+@app.command()
+def record(
+    case: CaseFile,
+    facts: Annotated[
+        list[str] | None,
+        typer.Argument(
+            metavar="FINDING=VALUE",
+            help="needle_flickers=yes, debris_on_relief_seat=no, screen_sludged=probably, "
+            'main_clearance="0.0045 in"',
+        ),
+    ] = None,
+    reading: Annotated[
+        list[str] | None,
+        typer.Option(help='A gauge reading: "700 rpm 95 C 8 psi", add "direct" for a test gauge.'),
+    ] = None,
+    note: Annotated[str, typer.Option(help="A note to keep with it.")] = "",
+    where: Annotated[str, typer.Option(help="Where on the engine: rod 3, lower shell ...")] = "",
+    by: Annotated[str, typer.Option(help="Who saw it.")] = "",
+    when: Annotated[str, typer.Option(help="Date, 2026-05-01; today if left out.")] = "",
+    learned: Annotated[
+        str, typer.Option(help="told, outside or opened, where it is not the usual way.")
+    ] = "",
+    replaces: Annotated[
+        int | None, typer.Option(help="Number of the entry this one corrects.")
+    ] = None,
+    withdraw: Annotated[
+        list[int] | None, typer.Option(help="Number of an entry that no longer stands.")
+    ] = None,
+) -> None:
+    """Write findings, measurements and readings into a case; nothing is ever lost."""
+    from diagnose.cli.recording import Details, record_all
+
+    record_all(
+        case,
+        facts or [],
+        reading or [],
+        withdraw or [],
+        Details(note, where, by, when, learned, replaces),
+    )
+
+
+@app.command()
+def review(
+    case: CaseFile,
+    json: AsJson = False,
+    causes: Annotated[int, typer.Option(min=1, max=200, help="How many causes to show.")] = 5,
+    check: Annotated[
+        bool, typer.Option("--check", help="Compare with the case's [expect]; exit 1 if it fails.")
+    ] = False,
+) -> None:
+    """Ranked root causes with reasons, contradictions, alarms, and the next inspection."""
+    from diagnose.cli.reviewing import show_review
+
+    show_review(case, json, causes, check)
+
+
+@app.command()
+def lookup(
+    words: Annotated[list[str], typer.Argument(help="Any words: needle dances, metal in filter.")],
+    json: AsJson = False,
+    most: Annotated[int, typer.Option(min=1, max=50, help="How many to show.")] = 8,
+) -> None:
+    """Find what the book calls something you know by another word."""
+    from diagnose.cli.looking import show_lookup
+
+    show_lookup(" ".join(words), json, most)
+
+
+@app.command()
+def show(
+    word: Annotated[str, typer.Argument(help="The id of anything in the book.")],
+    json: AsJson = False,
+) -> None:
+    """Everything the book says of one cause, finding, inspection, condition, rule or layout."""
+    from diagnose.cli.looking import show_word
+
+    show_word(word, json)
+
+
+@app.command()
+def graph(
+    case: CaseFile,
+    format: Annotated[str, typer.Option(help="json, graphml, dot or bif.")] = "json",
+    out: Annotated[str, typer.Option(help="File to write; - is standard output.")] = "-",
+    focus: Annotated[str, typer.Option(help="Only what ties this cause to the findings.")] = "",
+) -> None:
+    """The case's cause graph in an open format that general libraries read."""
+    from diagnose.cli.graphing import show_graph
+
+    show_graph(case, format, out, focus)
+
+
+def main() -> None:
+    """Run a command; a person's error is one line on stderr and an exit code."""
+    try:
+        app()
+    except UserError as error:
+        typer.echo(str(error), err=True)
+        sys.exit(error.code)
+    except BrokenPipeError:
+        # the reader of our output went away: not an error of ours
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        sys.exit(0)
+    except KeyboardInterrupt:
+        typer.echo("stopped; what was saved is kept", err=True)
+        sys.exit(130)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,267 @@
+"""The one road: a case comes in, one frozen answer comes out.
+
+Imported by ``cli``, ``report`` and tests; prints nothing, asks nothing, writes nothing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from math import exp
+
+from diagnose import causegraph
+from diagnose.casefile.case import Case
+from diagnose.causegraph import Graph
+from diagnose.chaining import Conclusions, Report, infer
+from diagnose.evidence import gather, of_report
+from diagnose.explain import Weight, unexplained, weights
+from diagnose.planning.next_step import Step, best, candidates
+from diagnose.planning.worlds import Worlds, worlds
+from diagnose.ranking.elimination import Posterior, TooEntangledError, posterior
+from diagnose.ranking.explanations import Explanation, best_sets
+from diagnose.ranking.network import Likelihood, Network
+from knowledge.access import Opening, openings_for
+from knowledge.book import Book
+from knowledge.rulebook import Alarm, Contradiction
+from knowledge.vocabulary import Access, Cause, Finding, Severity, Stage, State
+
+ODD = 0.004  #: a finding less likely than this, given all the others, is asked for again
+
+
+@dataclass(frozen=True, slots=True)
+class Ranked:
+    """A cause with its probability now and before any evidence."""
+
+    cause: Cause
+    probability: float
+    prior: float
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """What a check may show and what that would make of the ranking, computed exactly."""
+
+    finding: Finding | None  #: None: none of what it can show
+    probability: float
+    leads: Cause
+    leads_with: float
+
+
+@dataclass(frozen=True)
+class Consultation:
+    """Everything that follows from one case, each part computed when first asked for."""
+
+    book: Book
+    case: Case
+    up_to: Stage = Stage.OPENED
+
+    @cached_property
+    def conclusions(self) -> Conclusions:
+        """What the rules conclude."""
+        return infer(self.book.rules.values(), self.case.facts(self.up_to))
+
+    @cached_property
+    def graph(self) -> Graph:
+        """The cause graph of this case."""
+        return causegraph.build(self.book.causes, self.conclusions)
+
+    @cached_property
+    def network(self) -> Network:
+        """The cause graph as numbers."""
+        return causegraph.as_network(self.graph)
+
+    @cached_property
+    def _heard(self) -> tuple[dict[str, Likelihood], Posterior, tuple[str, ...]]:
+        """Evidence, posterior, and what had to be left out to keep the sum possible."""
+        evidence = gather(self.case.facts(self.up_to).reports, self.conclusions, self.graph)
+        left_out: list[str] = []
+        while True:
+            try:
+                return evidence, posterior(self.network, evidence), tuple(left_out)
+            except TooEntangledError:
+                busiest = max(
+                    (n for n, e in evidence.items() if e.if_present > e.if_absent),
+                    key=lambda n: (len(self.network.parents.get(n, ())), n),
+                )
+                left_out.append(busiest)
+                evidence = {n: e for n, e in evidence.items() if n != busiest}
+
+    @property
+    def evidence(self) -> dict[str, Likelihood]:
+        """Findings that speak, with their likelihoods."""
+        return self._heard[0]
+
+    @property
+    def posterior(self) -> Posterior:
+        """Exact marginals and the evidence's log probability."""
+        return self._heard[1]
+
+    @property
+    def left_out(self) -> tuple[str, ...]:
+        """Findings left out because together they would have been too entangled."""
+        return self._heard[2]
+
+    @cached_property
+    def ranking(self) -> tuple[Ranked, ...]:
+        """Every cause this engine can have, likeliest first."""
+        rows = (
+            Ranked(self.book.causes[c], self.posterior.marginal[c], prior)
+            for c, prior in self.network.prior.items()
+        )
+        return tuple(sorted(rows, key=lambda r: (-r.probability, r.cause.id)))
+
+    @cached_property
+    def explanations(self) -> tuple[Explanation, ...]:
+        """The best few sets of causes."""
+        return best_sets(self.network, self.evidence, self.posterior.marginal)
+
+    @cached_property
+    def alarms(self) -> tuple[Alarm, ...]:
+        """What must be done now, gravest first."""
+        grave = list(Severity)
+        return tuple(
+            sorted(self.conclusions.alarms, key=lambda a: (grave.index(a.severity), a.says))
+        )
+
+    @property
+    def may_run(self) -> bool:
+        """Whether no alarm forbids running the engine."""
+        return all(a.severity is Severity.CARE for a in self.alarms)
+
+    @cached_property
+    def contradictions(self) -> tuple[Contradiction, ...]:
+        """What does not fit together: by rule, by derivation, by probability."""
+        found = list(self.conclusions.contradictions)
+        reports = self.case.facts(self.up_to).reports
+        for derived, trace in self.conclusions.derived.items():
+            report = reports.get(derived.finding)
+            if report and report.state is not derived.state and derived.sure >= 0.9:
+                told = derived.finding.denies or f"not {derived.finding.says}"
+                says = derived.finding.says if report.state is State.PRESENT else told
+                found.append(
+                    Contradiction(
+                        (derived.finding, *trace.premises),
+                        f"it was reported that {says}; that does not fit: {trace.rule.says}",
+                        derived.finding,
+                    )
+                )
+        known = {f for c in found for f in c.findings}
+        for name, chance in self._odd.items():
+            finding = self.book.findings[name]
+            if finding not in known:
+                found.append(
+                    Contradiction(
+                        (finding,),
+                        f"'{_stated(finding, self.evidence[name])}' hardly fits the rest "
+                        f"(about 1 in {round(1 / max(chance, 1e-6)):,})",
+                        finding,
+                    )
+                )
+        return tuple(found)
+
+    @cached_property
+    def _odd(self) -> dict[str, float]:
+        """Findings that the rest of the evidence makes very unlikely, with that chance."""
+        out = {}
+        for name, seen in self.evidence.items():
+            rest = {n: e for n, e in self.evidence.items() if n != name}
+            if not rest:
+                continue
+            chance = exp(
+                self.posterior.log_evidence - posterior(self.network, rest).log_evidence
+            ) / max(seen.if_present, seen.if_absent)
+            if chance < ODD:
+                out[name] = chance
+        return out
+
+    def weights(self, causes: Collection[str]) -> dict[str, tuple[Weight, ...]]:
+        """For and against each of these causes, in decibans."""
+        return weights(
+            self.network, self.evidence, self.posterior.marginal, self.graph, tuple(causes)
+        )
+
+    @cached_property
+    def unexplained(self) -> tuple[Finding, ...]:
+        """Findings no listed cause explains better than chance."""
+        names = unexplained(self.network, self.evidence, self.posterior.marginal)
+        return tuple(self.book.findings[n] for n in names if n in self.book.findings)
+
+    @cached_property
+    def worlds(self) -> Worlds:
+        """What each likely cause alone would show."""
+        return worlds(self.network, self.posterior.marginal)
+
+    @cached_property
+    def answered(self) -> frozenset[Finding]:
+        """Findings asked about or derived: no need to ask."""
+        return self.case.answered() | {d.finding for d in self.conclusions.derived}
+
+    @cached_property
+    def openings(self) -> Mapping[Access, Opening]:
+        """The tree of access for this layout."""
+        features = self.case.features
+        return openings_for(lambda f: features.get(f) is State.PRESENT)
+
+    @cached_property
+    def opened(self) -> frozenset[Access]:
+        """What must be open already, judging by what has been seen inside."""
+        seen = {s.finding for s in self.case.sightings if s.stage is Stage.OPENED and s.report}
+        out: set[Access] = set()
+        for finding in seen:
+            ways = [i.access for i in self.book.inspections.values() if finding in i.reveals]
+            if len(set(ways)) == 1:
+                out |= _with_needs(ways[0], self.openings)
+        return frozenset(out)
+
+    @cached_property
+    def steps(self) -> tuple[Step, ...]:
+        """The best next checks, best first."""
+        every = candidates(
+            list(self.book.inspections.values()),
+            self.worlds,
+            self.answered,
+            self.openings,
+            self.opened,
+            self.may_run,
+        )
+        return tuple(best(every, self.worlds))
+
+    def outcomes(self, step: Step, how_many: int = 3) -> tuple[Outcome, ...]:
+        """What the likeliest outcomes of a check would do to the ranking."""
+        out = []
+        for finding in step.findings[:how_many]:
+            out.append(self._after({finding: Report(State.PRESENT)}, finding))
+        out.append(self._after({f: Report(State.ABSENT) for f in step.findings}, None))
+        return tuple(out)
+
+    def either_way(self, finding: Finding) -> dict[str, Outcome]:
+        """What a yes and what a no to one question would do."""
+        return {
+            "yes": self._after({finding: Report(State.PRESENT)}, finding),
+            "no": self._after({finding: Report(State.ABSENT)}, None),
+        }
+
+    def _after(self, reports: Mapping[Finding, Report], shown: Finding | None) -> Outcome:
+        more = {f.id: of_report(r) for f, r in reports.items()}
+        then = posterior(self.network, {**self.evidence, **more})
+        leader = max(self.network.prior, key=lambda c: (then.marginal[c], c))
+        chance = exp(min(0.0, then.log_evidence - self.posterior.log_evidence))
+        return Outcome(shown, chance, self.book.causes[leader], then.marginal[leader])
+
+
+def _with_needs(access: Access, openings: Mapping[Access, Opening]) -> set[Access]:
+    found: set[Access] = set()
+    stack = [access]
+    while stack:
+        place = stack.pop()
+        if place not in found and place in openings:
+            found.add(place)
+            stack.extend(openings[place].needs)
+    return found
+
+
+def _stated(finding: Finding, seen: Likelihood) -> str:
+    if seen.if_present >= seen.if_absent:
+        return finding.says
+    return finding.denies or f"not: {finding.says}"

@@ -1,0 +1,45 @@
+"""Which findings speak to the network, and how loudly; imported by ``consultation``."""
+
+from __future__ import annotations
+
+from collections.abc import Container, Mapping
+
+from diagnose.chaining import Conclusions, Report
+from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Likelihood
+from knowledge.vocabulary import Finding, Kind, State
+
+
+def of_report(report: Report) -> Likelihood:
+    """A report as likelihoods: hard where sure, virtual evidence where not."""
+    if report.state is State.PRESENT:
+        return SEEN if report.sure >= 1.0 else Likelihood.of(report.sure)
+    return SEEN_NOT_THERE if report.sure >= 1.0 else Likelihood.of(1.0 - report.sure)
+
+
+def gather(
+    reports: Mapping[Finding, Report], conclusions: Conclusions, linked: Container[str]
+) -> dict[str, Likelihood]:
+    """Evidence by finding id, each observation heard once.
+
+    A derived finding speaks only where nothing it was derived from speaks already: two
+    statements resting on one observation are one witness. Derived both ways, it is silent.
+    """
+    evidence = {
+        f.id: of_report(r) for f, r in reports.items() if f.kind is Kind.SEEN and f.id in linked
+    }
+    heard = set(evidence)
+    derived: dict[Finding, Report | None] = {}
+    for conclusion, trace in conclusions.derived.items():
+        finding = conclusion.finding
+        if finding in reports or finding.id not in linked:
+            continue
+        if any(p.id in heard for p in trace.premises):
+            continue
+        report = Report(conclusion.state, conclusion.sure)
+        old = derived.get(finding, report)
+        if old is None or old.state is not report.state:
+            derived[finding] = None
+        else:
+            derived[finding] = max(old, report, key=lambda r: r.sure)
+    evidence.update((f.id, of_report(r)) for f, r in derived.items() if r is not None)
+    return evidence

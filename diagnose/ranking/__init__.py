@@ -1,0 +1,1 @@
+"""Posterior of root causes, exactly; knows networks and evidence, no rule and no engine."""

@@ -1,0 +1,83 @@
+"""An answer as plain data for ``--json``; keys are only ever added."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from diagnose.consultation import Consultation
+from diagnose.planning.next_step import Step
+
+SCHEMA = 1
+EXPLAINED = 5
+
+
+def review(answer: Consultation) -> dict[str, Any]:
+    """Everything ``review`` shows."""
+    top = [r.cause.id for r in answer.ranking[:EXPLAINED]]
+    weights = answer.weights(top)
+    return {
+        "schema": SCHEMA,
+        "case": str(answer.case.path) if answer.case.path else None,
+        "title": answer.case.job.title,
+        "layout": answer.case.layout.id,
+        "alarms": [{"severity": a.severity.value, "says": a.says} for a in answer.alarms],
+        "contradictions": [
+            {"findings": [f.id for f in c.findings], "says": c.says, "recheck": c.recheck.id}
+            for c in answer.contradictions
+        ],
+        "causes": [
+            {
+                "id": r.cause.id,
+                "says": r.cause.says,
+                "station": r.cause.station.value,
+                "probability": r.probability,
+                "prior": r.prior,
+                "no_fault": r.cause.no_fault,
+                "source": r.cause.source.key,
+                "for": _weighed(weights.get(r.cause.id, ()), 1),
+                "against": _weighed(weights.get(r.cause.id, ()), -1),
+            }
+            for r in answer.ranking
+        ],
+        "explanations": [{"causes": list(e.causes), "share": e.share} for e in answer.explanations],
+        "unexplained": [f.id for f in answer.unexplained],
+        "left_out": list(answer.left_out),
+        "evidence": {
+            n: {"if_absent": e.if_absent, "if_present": e.if_present}
+            for n, e in answer.evidence.items()
+        },
+        "log_evidence": answer.posterior.log_evidence,
+        "next": [_step(answer, s, i == 0) for i, s in enumerate(answer.steps)],
+    }
+
+
+def _weighed(weights: Any, sign: int) -> list[dict[str, Any]]:
+    return [
+        {"finding": w.what, "decibans": w.decibans, "chain": list(w.chain)}
+        for w in weights
+        if w.decibans * sign > 0
+    ]
+
+
+def _step(answer: Consultation, step: Step, first: bool) -> dict[str, Any]:
+    out: dict[str, Any] = {
+        "inspection": step.inspection.id,
+        "says": step.inspection.says,
+        "minutes": step.minutes,
+        "opens": [o.access.value for o in step.openings],
+        "bits": step.bits,
+        "value": step.value,
+        "findings": [f.id for f in step.findings],
+        "cautions": [c.value for c in step.inspection.cautions],
+    }
+    if first:
+        out["outcomes"] = [
+            {
+                "finding": o.finding.id if o.finding else None,
+                "probability": o.probability,
+                "leads": o.leads.id,
+                "leads_with": o.leads_with,
+            }
+            for o in answer.outcomes(step)
+        ]
+    return out

@@ -1,0 +1,195 @@
+"""What ``review`` prints: the answer first, the reasons second, the next step last."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from diagnose.consultation import Consultation, Ranked
+from diagnose.explain import Weight
+from diagnose.planning.next_step import Step
+from diagnose.ranking.network import Likelihood
+from diagnose.report.lines import clean, labelled, percent, together, wrapped
+from knowledge.cautions import CAUTIONS
+from knowledge.vocabulary import Caution, Finding, Severity
+
+SHOWN = 5
+REASONS = 4
+
+
+def review(answer: Consultation, path: str, shown: int = SHOWN) -> str:
+    """The whole answer as text."""
+    return together(
+        [
+            _head(answer),
+            alarms(answer),
+            _contradictions(answer),
+            _ranking(answer, shown),
+            _sets(answer),
+            _loose_ends(answer),
+            next_step(answer, path),
+            _scope(),
+        ]
+    )
+
+
+def _head(answer: Consultation) -> list[str]:
+    job = answer.case.job
+    lines = wrapped(job.title or "Case without a title")
+    lines += wrapped(f"Engine: {answer.case.layout.says}", 0, 8)
+    if not answer.evidence:
+        lines += wrapped(
+            "Nothing has been seen or told yet: what follows is only how common each cause is."
+        )
+    return lines
+
+
+def alarms(answer: Consultation) -> list[str]:
+    """Stop rules first: state, limit, action."""
+    lines = []
+    for alarm in answer.alarms:
+        lines += wrapped(f"{alarm.severity.value.upper()}: {alarm.says}", 0, 2)
+    if any(a.severity is Severity.STOP for a in answer.alarms):
+        lines += wrapped("The engine maker's own stop limits take precedence over these.", 0, 2)
+    return lines
+
+
+def _contradictions(answer: Consultation) -> list[str]:
+    if not answer.contradictions:
+        return []
+    lines = ["These do not fit together; look again before trusting the ranking:"]
+    for c in answer.contradictions:
+        lines += wrapped(f"- {c.says}", 2, 4)
+        lines += wrapped(f"look again: {c.recheck.asks} [{c.recheck.id}]", 4, 6)
+    return lines
+
+
+def _ranking(answer: Consultation, shown: int) -> list[str]:
+    top = answer.ranking[:shown]
+    weights = answer.weights([r.cause.id for r in top])
+    lines = ["Root causes, likeliest first"]
+    for i, ranked in enumerate(top, 1):
+        lines += _cause(answer, i, ranked, weights[ranked.cause.id])
+    rest = sum(r.probability for r in answer.ranking[shown:])
+    lines += wrapped(
+        f"{len(answer.ranking) - shown} more causes share {rest:.2f} expected faults; "
+        "each figure is for that cause alone, several may hold at once.",
+        2,
+    )
+    return lines
+
+
+def _cause(answer: Consultation, i: int, ranked: Ranked, weights: Sequence[Weight]) -> list[str]:
+    name = f"{i:2}. {percent(ranked.probability):>6} likely  "
+    lines = ["", *wrapped(f"{name}{ranked.cause.says} [{ranked.cause.id}]", 0, len(name))]
+    if ranked.cause.no_fault:
+        lines += wrapped("(no fault: it would explain the reading)", 6)
+    pro = [w for w in weights if w.decibans > 0][:REASONS]
+    con = [w for w in weights if w.decibans < 0][:REASONS]
+    for label, these in (("for", pro), ("against", con)):
+        for w in these:
+            lines += labelled(label, f"{_word(w.decibans)}: {_says(answer, w.what)}", 6, 16)
+            label = ""
+    chain = max((w for w in pro if len(w.chain) > 2), key=lambda w: w.decibans, default=None)
+    if chain:
+        way = " -> ".join(str(answer.graph.nodes[n]["says"]) for n in chain.chain)
+        lines += labelled("how", way, 6, 16)
+    return lines
+
+
+def _word(decibans: float) -> str:
+    size = abs(decibans)
+    strength = "strong" if size >= 8 else "fair" if size >= 3 else "slight"
+    return f"{strength} ({decibans:+.0f} dB)"
+
+
+def _says(answer: Consultation, name: str) -> str:
+    return stated(answer.book.findings[name], answer.evidence[name])
+
+
+def stated(finding: Finding, seen: Likelihood) -> str:
+    """What was reported of the finding, in words."""
+    text = (
+        finding.says
+        if seen.if_present >= seen.if_absent
+        else finding.denies or f"not: {finding.says}"
+    )
+    sure = max(seen.if_present, seen.if_absent)
+    return text if sure >= 1.0 else f"probably ({sure:.0%} sure) {text}"
+
+
+def _sets(answer: Consultation) -> list[str]:
+    if len(answer.explanations) < 2:
+        return []
+    lines = ["Explanations as sets of causes"]
+    for e in answer.explanations:
+        causes = " and ".join(answer.book.causes[c].says for c in e.causes) or "none of these"
+        lines += wrapped(f"{percent(e.share):>6}  {causes}", 2, 10)
+    return lines
+
+
+def _loose_ends(answer: Consultation) -> list[str]:
+    lines = []
+    if answer.unexplained:
+        lines.append("Not explained by any cause here")
+        for finding in answer.unexplained:
+            lines += wrapped(f"- {finding.says} [{finding.id}]", 2, 4)
+    if answer.left_out:
+        lines += wrapped("Left out of the sum, too entangled: " + ", ".join(answer.left_out))
+    return lines
+
+
+def next_step(answer: Consultation, path: str) -> list[str]:
+    """The check to do next, what it costs, what its outcomes would mean, what to type."""
+    if not answer.steps:
+        return ["Nothing is left to look at that would tell these causes apart."]
+    step = answer.steps[0]
+    lines = ["Look at next"]
+    opening = sum(o.minutes_in_place for o in step.openings)
+    minutes = f"{step.minutes:.0f} min hands-on"
+    if opening:
+        minutes += f", {opening:.0f} of them to open"
+    lines += wrapped(f"{step.inspection.says} ({minutes}) [{step.inspection.id}]", 2, 4)
+    lines += _precautions(answer, step)
+    for outcome in answer.outcomes(step):
+        text = outcome.finding.says if outcome.finding else "none of these"
+        lines += wrapped(
+            f"if {text} ({percent(outcome.probability)}): then {outcome.leads.says} leads, "
+            f"{percent(outcome.leads_with)} likely",
+            4,
+            6,
+        )
+    if len(answer.steps) > 1:
+        others = "; ".join(f"{s.inspection.says} ({s.minutes:.0f} min)" for s in answer.steps[1:])
+        lines += labelled("or", others, 4, 9)
+    lines.append("  Write down what you find (yes, no or unknown):")
+    lines.append(f"    diagnose record {_shell(path)} {step.findings[0].id}=yes")
+    return lines
+
+
+def _precautions(answer: Consultation, step: Step) -> list[str]:
+    lines = []
+    kinds: dict[Caution, None] = {}
+    for opening in step.openings:
+        lines += wrapped(f"open: {opening.says} ({opening.minutes_in_place:.0f} min)", 4, 6)
+        if opening.keep:
+            lines += wrapped(f"record first: {opening.keep}", 6, 8)
+        kinds.update(dict.fromkeys(opening.cautions))
+    if step.inspection.keep:
+        lines += wrapped(f"record first: {step.inspection.keep}", 4, 6)
+    kinds.update(dict.fromkeys(step.inspection.cautions))
+    for kind in kinds:
+        lines += wrapped(f"caution: {CAUTIONS[kind][0]}", 4, 6)
+    return lines
+
+
+def _shell(path: str) -> str:
+    import shlex
+
+    return shlex.quote(clean(path))
+
+
+def _scope() -> list[str]:
+    return wrapped(
+        "The tool ranks causes and shows evidence; a person decides on running and repair. "
+        "The engine maker's manual comes first. Certified aircraft engines are out of scope."
+    )

@@ -1,0 +1,209 @@
+"""The wording of the usual cautions, and whom the book defers to.
+
+Imported by inspections' readers and reports; a caution is shown before the step it belongs to.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from knowledge.sources import (
+    CDX,
+    COMMON_PRACTICE,
+    EPA,
+    FBE,
+    HB02,
+    HB18,
+    JUDGEMENT,
+    JWJ,
+    LCF,
+    LRP,
+    SCH,
+    TMS,
+    TMW,
+)
+from knowledge.vocabulary import Caution, Source
+
+CAUTIONS: Mapping[Caution, tuple[str, Source]] = MappingProxyType(
+    {
+        Caution.HOT: (
+            "hot oil and exhaust burn: let the engine cool, or wear gloves and eye protection; oil "
+            "sprays hot where a sender is taken out under pressure",
+            LRP,
+        ),
+        Caution.EXHAUST: (
+            "exhaust gas kills: run outdoors or with extraction; see to fresh air before running "
+            "indoors",
+            TMW,
+        ),
+        Caution.ROTATING: (
+            "running engine: guard belts, fan and couplings; hair, sleeves and rings away; lead "
+            "hoses clear",
+            TMW,
+        ),
+        Caution.LIFTING: (
+            "vehicle on rated stands on firm ground, wheels chocked, never under a jack alone; "
+            "support the engine before easing its mounts, a tractor's axle and split as well",
+            HB02,
+        ),
+        Caution.BATTERY: (
+            "disconnect the battery, negative first, before working near starter, sender or "
+            "alternator wires",
+            JWJ,
+        ),
+        Caution.SPRING: (
+            "a relief cap, pin or tensioner hides a loaded spring: cover it with a cloth, face "
+            "away, eye protection, let it out slowly",
+            FBE,
+        ),
+        Caution.PRESSURE: (
+            "compressed air or pressure pot: regulated, with its own relief and a rated hose, no "
+            "more than needed (3 psi for a bubble test)",
+            COMMON_PRACTICE,
+        ),
+        Caution.SOLVENT: (
+            "cleaning solvent burns and poisons: outdoors or with extraction, no flame, gloves and "
+            "eye protection; no petrol on skin",
+            TMS,
+        ),
+        Caution.FIRE: (
+            "oil on a hot exhaust, or fuel in the oil, can burn or explode: extinguisher at hand, "
+            "no cranking with a strong smell of fuel",
+            LCF,
+        ),
+        Caution.USED_OIL: (
+            "used oil may cause skin cancer: barrier cream, gloves, wash; no oily rags in pockets",
+            SCH,
+        ),
+        Caution.ASBESTOS: (
+            "old gaskets and clutch dust may hold asbestos: no dry scraping, no blowing",
+            COMMON_PRACTICE,
+        ),
+        Caution.EYES: (
+            "eye protection for drilling, grinding, sprung parts and compressed air",
+            CDX,
+        ),
+        Caution.HEAVY: (
+            "crankshaft, cylinder head and engine are heavy: rated hoist and a second person",
+            COMMON_PRACTICE,
+        ),
+        Caution.SHARP: (
+            "the edges of a cut filter and of sheet metal are sharp: gloves",
+            COMMON_PRACTICE,
+        ),
+        Caution.HAND_TURN: (
+            "turn by hand only with plugs out, ignition or fuel off, a diesel's stop lever pulled",
+            COMMON_PRACTICE,
+        ),
+        Caution.WASTE: (
+            "catch and label waste, let filters drain; nothing into drains, soil, water or bins; "
+            "oily rags in a closed metal bin",
+            EPA,
+        ),
+        Caution.INJECTION: (
+            "injection spray goes through skin: keep clear when unions are cracked",
+            COMMON_PRACTICE,
+        ),
+        Caution.BOAT: (
+            "petrol boat: run the blower and smell the bilge; no ignition until free of vapour; "
+            "moor her against movement",
+            COMMON_PRACTICE,
+        ),
+        Caution.TRACTOR: (
+            "tractor: power take-off and hydraulics off, brakes locked",
+            COMMON_PRACTICE,
+        ),
+        Caution.PRIMING: (
+            "priming with a drill: coil off, hands off, key out; the drill can kick",
+            COMMON_PRACTICE,
+        ),
+    }
+)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Deferral:
+    """A matter in which the book gives way to somebody else; shown, never overridden."""
+
+    id: str
+    says: str
+    source: Source
+
+    def __str__(self) -> str:
+        return self.says
+
+
+AIRCRAFT = Deferral(
+    "aircraft",
+    "engines installed in type-certificated aircraft are outside this book: stop; a licensed "
+    "maintenance organisation and the maker's data only",
+    HB18,
+)
+MAKERS_MANUAL = Deferral(
+    "makers_manual",
+    "the engine maker's manual, wear limits and torque figures go before anything typical in "
+    "this book",
+    JUDGEMENT,
+)
+WASTE_LAW = Deferral(
+    "waste_law",
+    "waste oil, filters and solvent: local law and collection points; in some places used oil is "
+    "a hazardous waste by itself",
+    EPA,
+)
+LIFTING_RULES = Deferral(
+    "lifting_rules",
+    "lifting and jacking: a competent person, rated gear, local rules",
+    JUDGEMENT,
+)
+FIRE_RULES = Deferral(
+    "fire_rules",
+    "fuel in the oil, petrol boats, gas engines: fire rules and marine safety code come first",
+    JUDGEMENT,
+)
+EMERGENCY_PLANT = Deferral(
+    "emergency_plant",
+    "emergency plant, fire pumps, lifeboats: the owner's duty procedures and authorised persons",
+    JUDGEMENT,
+)
+HIGH_PRESSURE_WORK = Deferral(
+    "high_pressure_work",
+    "high-pressure diesel injection and pressure testing: qualified persons",
+    JUDGEMENT,
+)
+WARRANTY = Deferral(
+    "warranty",
+    "engines under a maker's or rebuilder's warranty: ask before taking them apart, keep the "
+    "evidence",
+    JUDGEMENT,
+)
+PERSON_DECIDES = Deferral(
+    "person_decides",
+    "the program ranks likely causes and shows evidence; a person decides on running, repair and "
+    "sign-off",
+    JUDGEMENT,
+)
+MACHINE_SHOP = Deferral(
+    "machine_shop",
+    "machining, welding of pump castings, line boring and crank repair: a machine shop",
+    JUDGEMENT,
+)
+HAZARDOUS_MATERIAL = Deferral(
+    "hazardous_material",
+    "asbestos or other hazardous material suspected: licensed handling",
+    JUDGEMENT,
+)
+
+DEFERS_TO: tuple[Deferral, ...] = (
+    AIRCRAFT,
+    MAKERS_MANUAL,
+    WASTE_LAW,
+    LIFTING_RULES,
+    FIRE_RULES,
+    EMERGENCY_PLANT,
+    HIGH_PRESSURE_WORK,
+    WARRANTY,
+    PERSON_DECIDES,
+    MACHINE_SHOP,
+    HAZARDOUS_MATERIAL,
+)

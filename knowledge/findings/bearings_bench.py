@@ -1,0 +1,113 @@
+"""What is measured at the crank's bearings. Clearances are on the diameter, both sides together."""
+
+from knowledge.sources import CEB1, EB21, HB16, KNG
+from knowledge.vocabulary import RARE, VERY_RARE, Finding, Measure, Stage, Station
+
+MAIN_CLEARANCE_TOO_WIDE = Finding(
+    "main_clearance_too_wide",
+    Station.BEARINGS,
+    "a main bearing's clearance is over the limit",
+    "Is any main bearing's clearance, on the diameter, over the maker's limit?",
+    EB21,
+    denies="main clearances are within limits",
+    stage=Stage.OPENED,
+    normal="about 0.001 in per inch of journal, on the diameter",
+    why="mains within limits all but clear them of a low pressure",
+    background=RARE,
+    also=("main bearing clearance excessive", "mains loose", "plastigage wide on mains"),
+)
+ROD_CLEARANCE_TOO_WIDE = Finding(
+    "rod_clearance_too_wide",
+    Station.BEARINGS,
+    "a rod bearing's clearance is over the limit",
+    "Is any rod bearing's clearance, on the diameter, over the maker's limit?",
+    EB21,
+    denies="rod clearances are within limits",
+    stage=Stage.OPENED,
+    normal="about 0.001 in per inch of journal, on the diameter",
+    why="rods within limits all but clear them of a low pressure",
+    background=RARE,
+    also=("rod clearance excessive", "big ends loose", "rod bearing clearance out of spec"),
+)
+BEARING_CLEARANCE_TOO_TIGHT = Finding(
+    "bearing_clearance_too_tight",
+    Station.BEARINGS,
+    "a main or rod bearing has too little clearance",
+    "Has any main or rod bearing less clearance than the maker's least?",
+    KNG,
+    denies="no bearing is too tight",
+    stage=Stage.OPENED,
+    normal="0.001 in or more, on the diameter",
+    background=VERY_RARE,
+    also=("bearings too tight", "not enough clearance", "tight mains"),
+)
+CRANK_END_FLOAT_OVER = Finding(
+    "crank_end_float_over",
+    Station.BEARINGS,
+    "the crank's end float is over the limit",
+    "Is the crank's end float over the maker's limit?",
+    CEB1,
+    denies="the crank's end float is within limits",
+    stage=Stage.OPENED,
+    normal="0.003 to 0.011 in, by size of journal",
+    background=VERY_RARE,
+    also=("crank end play too much", "thrust clearance excessive", "end float out"),
+)
+JOURNAL_NOT_TRUE = Finding(
+    "journal_not_true",
+    Station.BEARINGS,
+    "a journal is rough, tapered or out of round",
+    "Is any journal rough, tapered or out of round?",
+    CEB1,
+    denies="the journals are round, straight and smooth",
+    stage=Stage.OPENED,
+    normal="out of round under 0.0005 in, roughness under 15 µin",
+    background=RARE,
+    also=("journal out of round", "tapered journal", "rough crank grind", "oval crankpin"),
+)
+MAIN_BORES_OUT_OF_LINE = Finding(
+    "main_bores_out_of_line",
+    Station.BEARINGS,
+    "the main bearing bores are out of line",
+    "Are the main bearing bores out of line?",
+    CEB1,
+    denies="the main bores are in line",
+    stage=Stage.OPENED,
+    normal="within 0.002 in overall and 0.001 in from one to the next",
+    background=VERY_RARE,
+    also=("line bore out", "main saddles misaligned", "block warped"),
+)
+
+MEASURED_MAIN_CLEARANCE = Measure(
+    "main_clearance",
+    Station.BEARINGS,
+    "main bearing clearance, on the diameter",
+    "How wide is the main bearing clearance, on the diameter?",
+    "length",
+    (0.0, 2e-3),
+    KNG,
+    spread=8e-6,
+    also=("mains plastigage", "main oil clearance"),
+)
+MEASURED_ROD_CLEARANCE = Measure(
+    "rod_clearance",
+    Station.BEARINGS,
+    "rod bearing clearance, on the diameter",
+    "How wide is the rod bearing clearance, on the diameter?",
+    "length",
+    (0.0, 2e-3),
+    KNG,
+    spread=8e-6,
+    also=("rods plastigage", "big end oil clearance"),
+)
+MEASURED_CRANK_END_FLOAT = Measure(
+    "crank_end_float",
+    Station.BEARINGS,
+    "crank end float",
+    "How far does the crank move endways?",
+    "length",
+    (0.0, 10e-3),
+    HB16,
+    spread=15e-6,
+    also=("crankshaft end play", "thrust clearance"),
+)

@@ -1,0 +1,191 @@
+"""What lies on the pickup screen and in the sump."""
+
+from knowledge.sources import COMMON_PRACTICE as CP
+from knowledge.sources import ISS, JIO, RTV, RV8, THK, TWO_CP
+from knowledge.vocabulary import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+
+SEALER_SQUEEZED_OUT = Finding(
+    "sealer_squeezed_out",
+    Station.SUCTION,
+    "thick sealer is squeezed out along sump or cover joints",
+    "Is thick sealer squeezed out along the sump or cover joints?",
+    RTV,
+    denies="no sealer is squeezed out at the joints",
+    stage=Stage.OUTSIDE,
+    normal="a thin even line, or a gasket",
+    why="as much as shows outside hangs inside",
+    background=COMMON,
+    also=(
+        "too much silicone",
+        "rtv squeezed out",
+        "gasket maker everywhere",
+        "blue sealer at the pan",
+    ),
+)
+SCREEN_BLOCKED = Finding(
+    "screen_blocked",
+    Station.SUCTION,
+    "a third or more of the pickup screen is covered",
+    "Is a third or more of the pickup screen covered or blocked?",
+    TWO_CP,
+    denies="the pickup screen is clear",
+    stage=Stage.OPENED,
+    normal="clear",
+    why="the pump cannot draw at speed what the mesh will not pass",
+    background=VERY_RARE,
+    also=(
+        "plugged pickup screen",
+        "clogged strainer",
+        "oil screen blocked",
+        "pick up screen full of junk",
+        "choked gauze",
+    ),
+)
+SLUDGE_ON_SCREEN = Finding(
+    "sludge_on_screen",
+    Station.SUCTION,
+    "sludge or carbon sits on the pickup screen",
+    "Does black sludge or carbon sit on the pickup screen?",
+    JIO,
+    denies="no sludge on the pickup screen",
+    stage=Stage.OPENED,
+    normal="clean wire",
+    background=VERY_RARE,
+    also=("sludged pickup", "black goo on strainer", "carbon in the screen", "tar on the pickup"),
+)
+VARNISH_ON_SCREEN = Finding(
+    "varnish_on_screen",
+    Station.SUCTION,
+    "brown varnish narrows the mesh of the pickup screen",
+    "Is the wire of the pickup screen coated with brown varnish?",
+    ISS,
+    denies="the wire of the screen is bright",
+    stage=Stage.OPENED,
+    normal="bright wire after washing",
+    why="0.005 inch of varnish on 0.040 inch mesh takes away 44 % of the area",
+    background=OCCASIONAL,
+    also=("brown coating on mesh", "lacquer on the screen", "screen won't wash clean"),
+)
+SEALER_ON_SCREEN = Finding(
+    "sealer_on_screen",
+    Station.SUCTION,
+    "strings or crumbs of sealer or rubber are on the screen",
+    "Are there rubbery strings or crumbs of sealer on the pickup screen?",
+    RV8,
+    denies="no sealer or rubber on the screen",
+    stage=Stage.OPENED,
+    normal="none",
+    background=VERY_RARE,
+    also=(
+        "silicone in the pickup",
+        "rtv in the oil screen",
+        "rubber bits in strainer",
+        "gasket sealer plugged the pickup",
+    ),
+)
+PLASTIC_ON_SCREEN = Finding(
+    "plastic_on_screen",
+    Station.SUCTION,
+    "pieces of plastic or fibre gear teeth are on the screen or in the sump",
+    "Are there pieces of plastic or fibre, like gear teeth, on the screen or in the sump?",
+    JIO,
+    denies="no plastic or fibre pieces on screen or in sump",
+    stage=Stage.OPENED,
+    normal="none",
+    background=VERY_RARE,
+    also=(
+        "timing gear teeth in the pan",
+        "nylon teeth in pickup",
+        "chain guide pieces in the sump",
+        "plastic bits in strainer",
+    ),
+)
+GASKET_ON_SCREEN = Finding(
+    "gasket_on_screen",
+    Station.SUCTION,
+    "shreds of gasket or fibre are on the screen",
+    "Are there shreds of gasket, cork or fibre on the pickup screen?",
+    CP,
+    denies="no gasket or fibre on the screen",
+    stage=Stage.OPENED,
+    normal="none",
+    background=VERY_RARE,
+    also=("cork gasket in pickup", "gasket pieces in the oil screen", "paper gasket shreds"),
+)
+CLOTH_ON_SCREEN = Finding(
+    "cloth_on_screen",
+    Station.SUCTION,
+    "rag, paper or cloth covers the screen or lies at the inlet",
+    "Does a rag, paper towel or piece of cloth cover the screen or lie at the inlet?",
+    CP,
+    denies="no rag, paper or cloth at the screen",
+    stage=Stage.OPENED,
+    normal="none",
+    background=VERY_RARE,
+    also=(
+        "rag in the oil pan",
+        "shop towel on the pickup",
+        "paper towel in strainer",
+        "lint on screen",
+    ),
+)
+ICE_AT_SCREEN = Finding(
+    "ice_at_screen",
+    Station.SUCTION,
+    "ice or frozen slush closes the pickup screen",
+    "Is there ice or frozen slush at the pickup screen or in the sump?",
+    CP,
+    denies="no ice at the pickup",
+    stage=Stage.OPENED,
+    normal="none",
+    background=VERY_RARE,
+    also=(
+        "frozen water in the sump",
+        "ice on the oil pickup",
+        "slush in the pan",
+        "pickup froze up",
+    ),
+)
+PASTE_ON_SCREEN = Finding(
+    "paste_on_screen",
+    Station.SUCTION,
+    "grease, jelly or assembly paste plugs the screen",
+    "Does grease, jelly or assembly paste plug the pickup screen?",
+    THK,
+    denies="no grease or paste on the screen",
+    stage=Stage.OPENED,
+    normal="a tint of assembly lube at most",
+    background=VERY_RARE,
+    also=("assembly lube on pickup", "petroleum jelly in screen", "grease plugged the strainer"),
+)
+FOREIGN_MATERIAL_ON_SCREEN = Finding(
+    "foreign_material_on_screen",
+    Station.SUCTION,
+    "foreign material is on the pickup screen",
+    "Is there anything on the pickup screen that does not belong in the engine?",
+    CP,
+    denies="nothing foreign on the pickup screen",
+    stage=Stage.OPENED,
+    normal="nothing",
+    why="what it is tells where it came from: bag it before washing",
+    background=VERY_RARE,
+    also=(
+        "debris in the pickup",
+        "junk on the oil screen",
+        "trash in strainer",
+        "leaves in the screen",
+        "something stuck in the pickup",
+    ),
+)
+SEALER_IN_SUMP = Finding(
+    "sealer_in_sump",
+    Station.SUCTION,
+    "loose sealer or ragged beads of it hang inside the sump",
+    "Are there loose crumbs or ragged beads of sealer inside the sump?",
+    RV8,
+    denies="no loose sealer inside the sump",
+    stage=Stage.OPENED,
+    normal="none",
+    background=RARE,
+    also=("silicone worms in pan", "rtv strings in the sump", "sealer hanging inside"),
+)

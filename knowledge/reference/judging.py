@@ -1,0 +1,30 @@
+"""How sure a measurement makes us that a part is past its limit."""
+
+from math import erf, sqrt
+
+LEAST_SURE = 0.03  #: no measurement settles a matter wholly (judgement)
+
+
+def sure_beyond(value: float, limit: float, spread: float) -> float:
+    r"""Probability that the true value lies beyond (above) the limit, from one measurement.
+
+    The measuring error is taken as normal about the value read:
+
+    .. math:: P = \frac{1}{2}\left(1 + \operatorname{erf}\frac{v - L}{\sigma\sqrt{2}}\right)
+
+    ``value`` and ``limit`` in the same SI unit, ``spread`` one standard deviation of the
+    measuring error, above zero. The answer is kept within 0.03 and 0.97.
+
+    A reading right on the limit says nothing; one error's width past it says a good deal:
+
+    >>> round(sure_beyond(0.15e-3, 0.15e-3, 0.02e-3), 2)
+    0.5
+    >>> round(sure_beyond(0.17e-3, 0.15e-3, 0.02e-3), 2)
+    0.84
+    >>> sure_beyond(0.30e-3, 0.15e-3, 0.02e-3)
+    0.97
+    """
+    if spread <= 0.0:
+        raise ValueError(f"spread must be above zero, not {spread}")
+    past = 0.5 * (1.0 + erf((value - limit) / (spread * sqrt(2.0))))
+    return min(max(past, LEAST_SURE), 1.0 - LEAST_SURE)

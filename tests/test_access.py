@@ -1,0 +1,69 @@
+"""The tree of access: every opening can be reached on every layout, and nothing waits for itself."""
+
+import pytest
+
+from knowledge import access
+from knowledge.cautions import CAUTIONS, DEFERS_TO
+from knowledge.engines import layouts
+from knowledge.engines.features import PUMP_ON_CRANK_NOSE, PUMP_OUTSIDE, RELIEF_OUTSIDE, TILTS
+from knowledge.vocabulary import Access, Caution, Finding, Layout, all_in
+
+LAYOUTS = all_in(layouts.__name__, Layout)
+
+
+def way_to(
+    tree: dict[Access, access.Opening], goal: Access, above: tuple[Access, ...] = ()
+) -> set[Access]:
+    """Everything that must be open for the goal, itself included."""
+    assert goal not in above, f"{goal} waits for itself: {above}"
+    return {goal}.union(*(way_to(tree, n, (*above, goal)) for n in tree[goal].needs))
+
+
+@pytest.mark.parametrize("layout", LAYOUTS, ids=lambda layout: layout.id)
+def test_every_opening_is_reached_from_outside_on_every_layout(layout: Layout) -> None:
+    tree = access.openings_for(lambda f: f in layout.has)
+    assert set(tree) == set(Access)
+    for opening in tree.values():
+        assert opening is not tree[Access.OUTSIDE] or not opening.needs
+        assert Access.OUTSIDE in way_to(tree, opening.access)
+
+
+@pytest.mark.parametrize("layout", LAYOUTS, ids=lambda layout: layout.id)
+def test_a_layout_does_not_both_have_and_lack(layout: Layout) -> None:
+    assert not set(layout.has) & set(layout.lacks)
+
+
+def test_oil_is_sampled_before_it_is_drained() -> None:
+    assert Access.OIL_SAMPLE in way_to(access.OPENINGS, Access.SUMP_OFF)
+
+
+def tree_with(*features: Finding) -> dict[Access, access.Opening]:
+    """The tree of an engine that has just these features."""
+    return access.openings_for(lambda f: f in features)
+
+
+def test_crank_nose_pump_comes_off_without_the_sump() -> None:
+    way = way_to(tree_with(PUMP_ON_CRANK_NOSE), Access.PUMP_OFF)
+    assert Access.FRONT_COVER_OFF in way
+    assert Access.SUMP_OFF not in way
+
+
+def test_outside_pump_comes_off_without_sump_or_front_cover() -> None:
+    way = way_to(tree_with(PUMP_OUTSIDE), Access.PUMP_COVER_OFF)
+    assert not way & {Access.SUMP_OFF, Access.FRONT_COVER_OFF}
+
+
+def test_relief_valve_inside_the_pump_waits_for_the_pump() -> None:
+    assert Access.FRONT_COVER_OFF in way_to(tree_with(PUMP_ON_CRANK_NOSE), Access.RELIEF_CAP_OFF)
+    outside = tree_with(PUMP_ON_CRANK_NOSE, RELIEF_OUTSIDE)
+    assert way_to(outside, Access.RELIEF_CAP_OFF) == {Access.OUTSIDE, Access.RELIEF_CAP_OFF}
+
+
+def test_sump_in_a_hull_waits_for_the_mounts() -> None:
+    assert Access.ENGINE_EASED in way_to(tree_with(TILTS), Access.SUMP_OFF)
+
+
+def test_every_caution_is_worded_and_every_deferral_named_once() -> None:
+    assert set(CAUTIONS) == set(Caution)
+    assert all(says and source for says, source in CAUTIONS.values())
+    assert len({d.id for d in DEFERS_TO}) == len(DEFERS_TO) == 11
