@@ -27,9 +27,7 @@ from knowledge.vocabulary import (
     all_in,
 )
 
-Word = TypeVar(
-    "Word", Cause, Condition, Finding, Inspection, Layout, Limit, Measure, Rule
-)
+Word = TypeVar("Word", Cause, Condition, Finding, Inspection, Layout, Limit, Measure, Rule)
 
 
 @dataclass(frozen=True)

@@ -4,7 +4,7 @@ Arrows between them run downwards in this file, so the graph stays acyclic: a lo
 reality (debris, valve, starvation, debris) is cut where damage begins.
 """
 
-from knowledge.sources import AA97, BTG, CAV, COMMON_PRACTICE, HB19, INL, NE2, PF, PHYSICS, TUR
+from knowledge.sources import AA97, BTG, CAV, COMMON_PRACTICE, HB19, INL, NE2, PBB, PF, PHYSICS, TUR
 from knowledge.vocabulary import Condition, Station
 
 S = Station
@@ -203,10 +203,17 @@ DRAINS_BACK = Condition(
 )
 BRANCH_DRY = Condition(
     "branch_dry",
-    S.DELIVERY,
-    "one branch or bearing gets no oil although the gauge looks good",
+    S.TOPEND,
+    "the valve gear's or the turbo's branch gets no oil although the gauge looks good",
     "the gauge taps the gallery, not the branch",
     TUR,
+)
+JOURNAL_DRY = Condition(
+    "journal_dry",
+    S.BEARINGS,
+    "one main, rod or cam bearing gets no oil although the gauge looks good",
+    "its own feed is closed or masked; the gauge taps the gallery",
+    PBB,
 )
 
 # -------------------------------------------------------------------- what comes of it

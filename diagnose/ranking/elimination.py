@@ -47,6 +47,8 @@ def posterior(
 ) -> Posterior:
     """Every marginal of the nodes that matter to the evidence; other roots keep their prior.
 
+    Leaves seen for certain have no marginal; name a node with Likelihood(1, 1) to get its own.
+
     Raises ImpossibleEvidenceError, TooEntangledError.
     """
     net = _tables(network, evidence, precision)
@@ -116,7 +118,7 @@ def _tables(network: Network, evidence: Evidence, precision: type[np.floating]) 
             net.folded.extend((p, hidden, prior, q) for p, prior, q in lone)
             missed = math.prod(1.0 - prior * q for _, prior, q in lone)
             tables.append(((hidden,), array([1.0, missed])))
-        if name in children:
+        if name in children or (seen.if_absent and seen.if_present):
             tables.append(
                 (
                     (node, hidden),

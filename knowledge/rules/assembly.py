@@ -20,6 +20,7 @@ from knowledge.conditions import (
     CLEARANCES_WIDE,
     DIRT_IN_OIL,
     FLOW_RESTRICTED,
+    JOURNAL_DRY,
     OPEN_LEAK_INSIDE,
     PRESSURE_GONE,
     RELIEF_BLEEDS,
@@ -106,7 +107,7 @@ def grit_from_the_build_goes_round(known: Known) -> Conclusions:
 )
 def hole_that_meets_no_oilway(known: Known) -> Conclusions:
     """A bearing whose hole meets no oilway runs dry behind a good gauge."""
-    yield leads_to(BEARING_OIL_HOLE_MISALIGNED, BRANCH_DRY, ALWAYS)
+    yield leads_to(BEARING_OIL_HOLE_MISALIGNED, JOURNAL_DRY, ALWAYS)
     yield leads_to(BEARING_OIL_HOLE_MISALIGNED, SHELL_HOLE_MISMATCH, ALWAYS)
     yield leads_to(BEARING_OIL_HOLE_MISALIGNED, ONE_BEARING_WIPED, OFTEN)
     yield leads_to(BEARING_OIL_HOLE_MISALIGNED, BEARINGS_FAILED_AGAIN, SOMETIMES)
@@ -144,6 +145,7 @@ def sealer_goes_where_the_oil_goes(known: Known) -> Conclusions:
     yield leads_to(SEALANT_DEBRIS, RELIEF_BLEEDS, SOMETIMES)
     yield leads_to(SEALANT_DEBRIS, FLOW_RESTRICTED, SELDOM)
     yield leads_to(SEALANT_DEBRIS, BRANCH_DRY, SOMETIMES)
+    yield leads_to(SEALANT_DEBRIS, JOURNAL_DRY, SOMETIMES)
 
 
 @rule(

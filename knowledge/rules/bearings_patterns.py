@@ -6,9 +6,9 @@ from knowledge.conditions import (
     AIR_IN_SUCTION,
     BEARINGS_DAMAGED,
     BEARINGS_STARVED,
-    BRANCH_DRY,
     DIRT_IN_OIL,
     ENGINE_FAILED,
+    JOURNAL_DRY,
     METAL_SHED,
     OIL_AERATED,
     OPEN_LEAK_INSIDE,
@@ -82,8 +82,8 @@ def all_alike_or_worst_far_from_the_pump(known: Known) -> Conclusions:
 )
 def one_alone_and_the_others_sound(known: Known) -> Conclusions:
     """One wiped and the others sound: look at that one's oil hole, size and rod, not at the pump."""
-    yield leads_to(BRANCH_DRY, ONE_BEARING_WIPED, SOMETIMES)
-    yield leads_to(BRANCH_DRY, BEARINGS_FAILED_AGAIN, SELDOM)
+    yield leads_to(JOURNAL_DRY, ONE_BEARING_WIPED, SOMETIMES)
+    yield leads_to(JOURNAL_DRY, BEARINGS_FAILED_AGAIN, SELDOM)
     yield leads_to(GALLERY_BLOCKED, ONE_BEARING_WIPED, SOMETIMES)
     yield leads_to(GALLERY_BLOCKED, BEARINGS_FAILED_AGAIN, SOMETIMES)
 

@@ -10,6 +10,7 @@ from knowledge.conditions import (
     DIRT_IN_OIL,
     ENGINE_FAILED,
     FLOW_RESTRICTED,
+    JOURNAL_DRY,
     METAL_SHED,
     OIL_AERATED,
     OIL_ESCAPING,
@@ -137,6 +138,7 @@ def sludge_settles_where_oil_is_slow(known: Known) -> Conclusions:
     yield leads_to(OIL_SLUDGED, FLOW_RESTRICTED, SOMETIMES)
     yield leads_to(OIL_SLUDGED, RELIEF_BLEEDS, SELDOM)
     yield leads_to(OIL_SLUDGED, BRANCH_DRY, SELDOM)
+    yield leads_to(OIL_SLUDGED, JOURNAL_DRY, SELDOM)
 
 
 @rule(
@@ -177,7 +179,8 @@ def dirt_goes_where_oil_goes(known: Known) -> Conclusions:
     yield leads_to(DIRT_IN_OIL, SUCTION_THROTTLED, SOMETIMES)
     yield leads_to(DIRT_IN_OIL, RELIEF_BLEEDS, SOMETIMES)
     yield leads_to(DIRT_IN_OIL, PUMP_SCORED, SOMETIMES)
-    yield leads_to(DIRT_IN_OIL, BRANCH_DRY, SOMETIMES)
+    yield leads_to(DIRT_IN_OIL, BRANCH_DRY, SELDOM)
+    yield leads_to(DIRT_IN_OIL, JOURNAL_DRY, SOMETIMES)
     yield leads_to(DIRT_IN_OIL, FLOW_RESTRICTED, SELDOM)
     yield leads_to(DIRT_IN_OIL, BEARINGS_DAMAGED, OFTEN)
 
@@ -304,13 +307,14 @@ def flow_held_back(known: Known) -> Conclusions:
     """A choked filter, cooler or oilway leaves what lies behind it short."""
     yield leads_to(FLOW_RESTRICTED, PRESSURE_LOW, OFTEN)
     yield leads_to(FLOW_RESTRICTED, BRANCH_DRY, SOMETIMES)
+    yield leads_to(FLOW_RESTRICTED, JOURNAL_DRY, SOMETIMES)
     yield leads_to(FLOW_RESTRICTED, PRESSURE_GONE, SELDOM)
 
 
 @rule(source=PBB, catches=[case_of(NOTHING_WARNED)], spares=[case_of(GAUGE_READS_LOW)])
 def dry_branch_behind_a_good_gauge(known: Known) -> Conclusions:
     """A dry branch wears and fails while the gauge looks good."""
-    yield leads_to(BRANCH_DRY, BEARINGS_DAMAGED, OFTEN)
+    yield leads_to(JOURNAL_DRY, BEARINGS_DAMAGED, MOSTLY)
     yield leads_to(BRANCH_DRY, VALVE_GEAR_DRY, OFTEN)
 
 

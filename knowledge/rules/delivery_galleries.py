@@ -12,6 +12,7 @@ from knowledge.conditions import (
     BRANCH_DRY,
     DIRT_IN_OIL,
     FLOW_RESTRICTED,
+    JOURNAL_DRY,
     OIL_SLUDGED,
     OPEN_LEAK_INSIDE,
     PRESSURE_GONE,
@@ -106,7 +107,8 @@ def plug_stands_in_the_way_of_a_feed(known: Known) -> Conclusions:
     The gauge before it looks good or even high; behind it parts fail early after the rebuild.
     """
     yield leads_to(GALLERY_PLUG_TOO_DEEP, FLOW_RESTRICTED, OFTEN)
-    yield leads_to(GALLERY_PLUG_TOO_DEEP, BRANCH_DRY, OFTEN)
+    yield leads_to(GALLERY_PLUG_TOO_DEEP, BRANCH_DRY, SOMETIMES)
+    yield leads_to(GALLERY_PLUG_TOO_DEEP, JOURNAL_DRY, OFTEN)
     yield leads_to(GALLERY_PLUG_TOO_DEEP, LOW_FROM_FIRST_START, SOMETIMES)
     yield leads_to(GALLERY_PLUG_TOO_DEEP, NONE_FROM_FIRST_START, SOMETIMES)
     yield leads_to(GALLERY_PLUG_TOO_DEEP, GALLERY_PLUG_FOUND_TOO_DEEP, MOSTLY)
@@ -156,7 +158,8 @@ def wall_of_the_gallery_gives(known: Known) -> Conclusions:
 def good_before_and_dry_behind(known: Known) -> Conclusions:
     """A blocked gallery is good before and dry behind; the gauge may sit on the good side."""
     yield leads_to(GALLERY_BLOCKED, FLOW_RESTRICTED, OFTEN)
-    yield leads_to(GALLERY_BLOCKED, BRANCH_DRY, OFTEN)
+    yield leads_to(GALLERY_BLOCKED, BRANCH_DRY, SOMETIMES)
+    yield leads_to(GALLERY_BLOCKED, JOURNAL_DRY, OFTEN)
     yield leads_to(GALLERY_BLOCKED, GALLERY_FOUND_BLOCKED, ALWAYS)
     yield leads_to(GALLERY_BLOCKED, ONE_BEARING_GETS_NO_OIL, OFTEN)
     yield leads_to(GALLERY_BLOCKED, NONE_FROM_FIRST_START, SOMETIMES)
@@ -169,7 +172,7 @@ def good_before_and_dry_behind(known: Known) -> Conclusions:
 )
 def one_dry_while_the_others_flow(known: Known) -> Conclusions:
     """One bearing dry while the others flow: its own hole or branch is shut."""
-    yield leads_to(BRANCH_DRY, ONE_BEARING_GETS_NO_OIL, SOMETIMES)
+    yield leads_to(JOURNAL_DRY, ONE_BEARING_GETS_NO_OIL, OFTEN)
     yield leads_to(BEARING_OIL_HOLE_MISALIGNED, ONE_BEARING_GETS_NO_OIL, MOSTLY)
 
 

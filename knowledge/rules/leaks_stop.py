@@ -10,7 +10,6 @@ from knowledge.findings.leaks import (
     OIL_LINE_FOUND_BROKEN,
     OIL_LOSS_FAST,
     OIL_ON_THE_GROUND,
-    OIL_SEEN_OUTSIDE,
     OIL_SPRAYED,
     SUMP_FOUND_HOLED,
 )
@@ -46,20 +45,11 @@ def jet_of_oil_means_stop(known: Known) -> Conclusions:
 
 @rule(
     source=TMK,
-    catches=[
-        case_of(BURNING_OIL_SMOKE, OIL_SEEN_OUTSIDE),
-        case_of(DROPS_FALL_WHILE_WATCHED, BURNING_OIL_SMOKE),
-    ],
-    spares=[case_of(BURNING_OIL_SMOKE), case_of(OIL_SEEN_OUTSIDE)],
+    catches=[case_of(DROPS_FALL_WHILE_WATCHED, BURNING_OIL_SMOKE)],
+    spares=[case_of(BURNING_OIL_SMOKE), case_of(DROPS_FALL_WHILE_WATCHED)],
 )
 def leaking_oil_on_hot_parts(known: Known) -> Conclusions:
     """Leaking oil that reaches hot parts may burn: stop and watch for fire."""
-    if known.has(BURNING_OIL_SMOKE) and known.has(OIL_SEEN_OUTSIDE):
-        yield Alarm(
-            Severity.STOP,
-            "oil runs out and smokes on hot parts; none may reach the exhaust: stop, watch for "
-            "fire until it is cold",
-        )
     if known.has(BURNING_OIL_SMOKE) and known.has(DROPS_FALL_WHILE_WATCHED):
         yield Alarm(
             Severity.STOP,

@@ -8,6 +8,7 @@ from knowledge.conditions import (
     DRAINS_BACK,
     ENGINE_FAILED,
     FLOW_RESTRICTED,
+    JOURNAL_DRY,
     OIL_AERATED,
     OIL_ESCAPING,
     OIL_SHORT,
@@ -226,7 +227,7 @@ def sags_with_the_heat_of_the_oil(known: Known) -> Conclusions:
     catches=[case_of(RISES_JUST_OFF_IDLE)],
     spares=[case_of(GAUGE_READS_LOW, lacks=[RISES_JUST_OFF_IDLE])],
 )
-def right_again_just_off_idle(known: Known) -> Conclusions:
+def better_as_soon_as_it_turns_faster(known: Known) -> Conclusions:
     """Low at idle, right just off idle: the pump slips when it turns slowly."""
     yield leads_to(PUMP_SLIP, LOW_HOT_IDLE_GOOD_SPEED, MOSTLY)
     yield leads_to(PUMP_SLIP, RISES_JUST_OFF_IDLE, OFTEN)
@@ -431,6 +432,7 @@ def trouble_without_a_warning(known: Known) -> Conclusions:
     """Trouble without a warning: a branch was dry that the gauge does not see."""
     yield leads_to(BRANCH_DRY, NOTHING_WARNED, OFTEN)
     yield leads_to(BRANCH_DRY, ENGINE_RUNS_NORMALLY, SELDOM)
+    yield leads_to(JOURNAL_DRY, NOTHING_WARNED, OFTEN)
 
 
 @rule(source=ISS, catches=[case_of(FELL_SUDDENLY, NEEDLE_FLICKERS)], spares=[case_of(CAPPED_LOW)])

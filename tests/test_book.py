@@ -1,0 +1,148 @@
+"""The book as a whole: counts the trade asks for, every word told, reached and sourced."""
+
+from __future__ import annotations
+
+import inspect
+import re
+from collections.abc import Iterable
+
+import pytest
+
+from knowledge.access import OPENINGS, openings_for
+from knowledge.book import the_book
+from knowledge.cautions import CAUTIONS
+from knowledge.engines import features
+from knowledge.units import DIMENSIONS
+from knowledge.vocabulary import Access, Caution, Finding, Kind, Layout, Stage
+
+BOOK = the_book()
+
+#: root causes every such book must hold: the core list of the trade survey, and outside leaks
+CORE = """
+gauge_faulty sender_faulty wiring_ground_fault gauge_line_blocked idle_too_slow oil_level_low
+oil_level_high dipstick_wrong viscosity_too_low viscosity_too_high fuel_dilution coolant_in_oil
+oil_overheated oil_degraded oil_hot_normal oil_cold_normal pickup_screen_blocked
+pickup_screen_bypass_open pickup_tube_loose pickup_tube_cracked suction_joint_air_leak
+pickup_clearance_tight pickup_clearance_wide pan_dented attitude_uncovers_pickup baffle_missing
+windage_aeration pump_gear_wear pump_cover_scored pump_debris_lock pump_mount_leak
+pump_gasket_wrong pump_drive_broken pump_drive_slip pump_drive_bind pump_not_primed
+pump_wrong_part pump_rotor_reversed pump_cavitation relief_debris relief_stuck_open
+relief_bore_scored relief_spring_weak_broken relief_spring_wrong relief_cap_loose
+relief_part_missing relief_stuck_closed filter_blocked filter_wrong gallery_plug_missing
+gallery_seal_leak gallery_blocked cam_bearing_wear bearing_wear_mains bearing_wear_rods
+bearing_wiped bearing_spun bearing_wrong_size dirt_in_assembly bearing_oil_hole_misaligned
+cap_swapped sealant_debris assembly_lube_clog timing_gear_shedding fastener_loose_inside
+external_leak_major
+filter_seal_leak oil_line_leak drain_plug_out shaft_seal_leak breather_blocked sender_leak
+sump_holed
+""".split()
+
+
+def test_every_core_cause_is_there() -> None:
+    """The trade's list, whole."""
+    assert not set(CORE) - BOOK.causes.keys()
+
+
+@pytest.mark.parametrize(
+    ("shelf", "least"),
+    [
+        ("causes", 90),
+        ("conditions", 20),
+        ("findings", 150),
+        ("inspections", 60),
+        ("rules", 100),
+        ("layouts", 10),
+        ("measures", 10),
+    ],
+)
+def test_book_is_full_enough(shelf: str, least: int) -> None:
+    """What the tool was asked to know."""
+    assert len(getattr(BOOK, shelf)) >= least
+
+
+def every_word() -> Iterable[object]:
+    for shelf in ("causes", "conditions", "findings", "measures", "limits", "inspections"):
+        yield from getattr(BOOK, shelf).values()
+    yield from BOOK.layouts.values()
+
+
+def test_every_word_has_a_source_or_mark() -> None:
+    """No figure and no statement without papers."""
+    for word in every_word():
+        source = word.source  # type: ignore[attr-defined]
+        assert source.title, word
+        assert source.trust, word
+
+
+def test_every_word_is_named_once() -> None:
+    """An id means one thing: no cause is called like a finding or a condition."""
+    seen: dict[str, str] = {}
+    for shelf in ("causes", "conditions", "findings", "measures"):
+        for id_ in getattr(BOOK, shelf):
+            assert seen.setdefault(id_, shelf) == shelf, f"{id_} is on two shelves"
+            assert re.fullmatch(r"[a-z][a-z0-9_]*", id_)
+
+
+@pytest.mark.parametrize("finding", BOOK.findings.values(), ids=lambda f: f.id)
+def test_finding_can_be_asked(finding: Finding) -> None:
+    """A question that yes, no or don't know answers, and a statement."""
+    assert finding.asks.endswith("?")
+    assert finding.says
+    assert not finding.says.endswith(".")
+
+
+def test_every_finding_can_be_looked_for() -> None:
+    """What is not simply told is shown by some inspection."""
+    shown = {f for i in BOOK.inspections.values() for f in i.reveals}
+    lost = [
+        f.id
+        for f in BOOK.findings.values()
+        if f.kind is Kind.SEEN and f.stage is not Stage.TOLD and f not in shown
+    ]
+    assert not lost
+
+
+def test_every_measure_is_taken_somewhere() -> None:
+    """A blank that no check fills would never be filled."""
+    taken = {m for i in BOOK.inspections.values() for m in i.measures}
+    assert {m.id for m in BOOK.measures.values()} == {m.id for m in taken}
+    for measure in BOOK.measures.values():
+        assert measure.dimension in DIMENSIONS
+        assert measure.plausible[0] < measure.plausible[1]
+
+
+def test_steps_that_can_hurt_carry_their_caution() -> None:
+    """Springs, hot oil, running engines and pressure are told of where they come in."""
+    for inspection in BOOK.inspections.values():
+        text = " ".join(inspection.steps).lower()
+        if inspection.needs_running:
+            assert Caution.ROTATING in inspection.cautions, inspection.id
+        if inspection.access in (Access.RELIEF_CAP_OFF, Access.PUMP_RELIEF_OUT):
+            way = OPENINGS[inspection.access].cautions
+            assert Caution.SPRING in (*inspection.cautions, *way), inspection.id
+        if "solvent" in text:
+            assert Caution.SOLVENT in inspection.cautions, inspection.id
+    assert set(CAUTIONS) == set(Caution)
+
+
+@pytest.mark.parametrize("layout", BOOK.layouts.values(), ids=lambda x: x.id)
+def test_tree_of_access_is_whole(layout: Layout) -> None:
+    """Whatever the layout, every opening's own needs are in its tree."""
+    tree = openings_for(lambda f: f in layout.has)
+    for access, opening in tree.items():
+        assert set(opening.needs) <= set(tree), access
+        assert access not in opening.needs
+
+
+def test_no_rule_asks_for_silence() -> None:
+    """'not known.has' would turn "not looked at" into "not there"."""
+    for rule in BOOK.rules.values():
+        text = inspect.getsource(rule.does)
+        assert "not known." not in text, rule.id
+
+
+def test_features_are_layout_facts() -> None:
+    """Nothing that gates a cause passes for evidence."""
+    words = [v for v in vars(features).values() if isinstance(v, Finding)]
+    assert words
+    assert all(w.kind is Kind.LAYOUT for w in words)
