@@ -379,7 +379,10 @@ TIME_THE_SHUTDOWN = Inspection(
     CP,
     measures=(DECAY_TIME,),
     tools=("stopwatch",),
-    cautions=(Caution.EXHAUST,),
+    cautions=(
+        Caution.ROTATING,
+        Caution.EXHAUST,
+    ),
     needs_running=True,
     also=("shutdown decay", "how fast does it drop"),
 )

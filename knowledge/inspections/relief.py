@@ -72,6 +72,7 @@ LOOK_AT_RELIEF_SEAT = Inspection(
     (RELIEF_SEAT_SCORED, RELIEF_RETURN_BLOCKED),
     CP,
     tools=("lamp", "magnifier"),
+    cautions=(Caution.EYES,),
 )
 MEASURE_RELIEF_SPRING = Inspection(
     "measure_relief_spring",

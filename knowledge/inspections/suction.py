@@ -163,7 +163,7 @@ THAW_THE_SUMP = Inspection(
     (PRESSURE_BACK_AFTER_THAW,),
     CP,
     tools=("heated room or sump heater", "clean jar"),
-    cautions=(Caution.FIRE, Caution.HOT, Caution.EXHAUST),
+    cautions=(Caution.FIRE, Caution.HOT, Caution.ROTATING, Caution.EXHAUST),
     destroys="the ice itself",
     keep="draw a little from the drain plug into a jar before heating",
     needs_running=True,
