@@ -60,9 +60,10 @@ class Strength(Enum):
     OFTEN = 0.55
     SOMETIMES = 0.25
     SELDOM = 0.08
+    RARELY = 0.02
 
 
-ALWAYS, MOSTLY, OFTEN, SOMETIMES, SELDOM = Strength
+ALWAYS, MOSTLY, OFTEN, SOMETIMES, SELDOM, RARELY = Strength
 
 
 class Background(Enum):

@@ -21,6 +21,7 @@ from diagnose.planning.questions import best_question
 from diagnose.report import review as text
 from diagnose.report.lines import wrapped
 from knowledge.book import Book, the_book
+from knowledge.findings.bearings import BEARING_KNOCK
 from knowledge.findings.pressure import GAUGE_READS_ZERO, LAMP_COMES_ON
 from knowledge.vocabulary import Finding, Kind
 
@@ -149,8 +150,7 @@ def _begin(talk: Interview) -> None:
 
 def _alarm_questions(talk: Interview) -> None:
     """What may call for stopping the engine is asked before anything else."""
-    knock = [f for f in talk.book.findings.values() if f.id in ("deep_knock", "knock_heard")]
-    for finding in (GAUGE_READS_ZERO, *knock[:1], LAMP_COMES_ON):
+    for finding in (GAUGE_READS_ZERO, BEARING_KNOCK, LAMP_COMES_ON):
         _put(talk, finding)
 
 

@@ -122,7 +122,7 @@ def _sets(answer: Consultation) -> list[str]:
         return []
     lines = ["Explanations as sets of causes"]
     for e in answer.explanations:
-        causes = " and ".join(answer.book.causes[c].says for c in e.causes) or "none of these"
+        causes = " and ".join(answer.book.causes[c].says for c in e.causes) or "causes other than these"
         lines += wrapped(f"{percent(e.share):>6}  {causes}", 2, 10)
     return lines
 
@@ -170,6 +170,8 @@ def _precautions(answer: Consultation, step: Step) -> list[str]:
     lines = []
     kinds: dict[Caution, None] = {}
     for opening in step.openings:
+        if not opening.minutes_in_place and not opening.keep:
+            continue
         lines += wrapped(f"open: {opening.says} ({opening.minutes_in_place:.0f} min)", 4, 6)
         if opening.keep:
             lines += wrapped(f"record first: {opening.keep}", 6, 8)

@@ -130,3 +130,15 @@ FASTENER_LOOSE_INSIDE = Cause(
         "loose nut in the sump",
     ),
 )
+PART_SHEDDING_INSIDE = Cause(
+    "part_shedding_inside",
+    Station.ASSEMBLY,
+    "a part inside wears away or breaks up and sheds metal into the oil",
+    "its metal travels with the oil and clogs mesh, valve and oilways, then scores bearings",
+    Rate.OCCASIONAL,
+    "+ + 0 0 +",
+    "find and renew the part; clean or renew everything the oil passes through",
+    CEB2,
+    follows="blocked oilways, debris under the relief valve, scored and turned bearings",
+    also=("piston pin plug wearing", "cam lobe wiped", "broken part making metal", "making metal"),
+)

@@ -98,3 +98,13 @@ PISTON_JETS = feature("piston_jets", "piston cooling jets", "Are there piston co
 FLOATING_PICKUP = feature(
     "floating_pickup", "a floating pickup", "Does the pickup float on the oil?", TM8
 )
+GAUGE_LIKE_A_LAMP = feature(
+    "gauge_like_a_lamp",
+    "a panel gauge that only shows mid-scale above a few psi, like a lamp",
+    "Is the panel gauge built to show mid-scale at any pressure above a few psi?",
+)
+COOLER_ON_SUCTION = feature(
+    "cooler_on_suction",
+    "a cooler or filter on the suction side of the pump",
+    "Does the pump suck its oil through a cooler or filter?",
+)

@@ -1,7 +1,8 @@
 """What is measured at the crank's bearings. Clearances are on the diameter, both sides together."""
 
-from knowledge.sources import CEB1, EB21, HB16, KNG
-from knowledge.vocabulary import RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.sources import AA97, CEB1, EB21, HB16, HB20, KNG, NE2, RUS
+from knowledge.sources import COMMON_PRACTICE as CP
+from knowledge.vocabulary import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
 
 MAIN_CLEARANCE_TOO_WIDE = Finding(
     "main_clearance_too_wide",
@@ -110,4 +111,116 @@ MEASURED_CRANK_END_FLOAT = Measure(
     HB16,
     spread=15e-6,
     also=("crankshaft end play", "thrust clearance"),
+)
+SHELLS_FOUND_RUINED = Finding(
+    "shells_found_ruined",
+    Station.BEARINGS,
+    "bearing shells were found ruined (how is not told)",
+    "Were bearing shells found ruined, gone or badly damaged?",
+    HB20,
+    denies="the bearing shells were found good",
+    stage=Stage.OPENED,
+    normal="even, dull, no pick-up",
+    background=VERY_RARE,
+    also=(
+        "bearings gone",
+        "big ends shot",
+        "bearing completely gone",
+        "rod bearing destroyed",
+    ),
+)
+SEVERAL_JOURNALS_DRY = Finding(
+    "several_journals_dry",
+    Station.BEARINGS,
+    "several journals, not all, were found dry or blued",
+    "Were several journals, not all, found dry or blued?",
+    RUS,
+    denies="no journals were dry",
+    stage=Stage.OPENED,
+    normal="oil wet, bright",
+    background=VERY_RARE,
+    also=(
+        "three rod journals blue",
+        "some bearings starved",
+    ),
+)
+SHELLS_SMOOTH_LIGHT_WEAR = Finding(
+    "shells_smooth_light_wear",
+    Station.BEARINGS,
+    "shells show only light or wavy wear, no heat",
+    "Do the shells show only light or wavy wear, without heat or pick-up?",
+    RUS,
+    denies="shells are not just lightly worn",
+    stage=Stage.OPENED,
+    normal="even polish over two thirds of the arc",
+    background=OCCASIONAL,
+    also=(
+        "light wear on mains",
+        "wavy bearings",
+        "slight wear",
+    ),
+)
+ENGINE_BANGED_OR_SHOOK = Finding(
+    "engine_banged_or_shook",
+    Station.BEARINGS,
+    "the engine banged, hammered or shook",
+    "Did the engine bang, hammer or shake?",
+    NE2,
+    denies="no bang and no shaking",
+    stage=Stage.TOLD,
+    normal="smooth",
+    background=RARE,
+    also=(
+        "loud bang",
+        "vibration",
+        "hammered loudly",
+        "rough running",
+    ),
+)
+RATTLE_OF_UNKNOWN_PLACE = Finding(
+    "rattle_of_unknown_place",
+    Station.BEARINGS,
+    "it rattles, nobody knows where",
+    "Does it rattle, the place not known?",
+    AA97,
+    denies="no strange rattle",
+    stage=Stage.TOLD,
+    normal="none",
+    background=OCCASIONAL,
+    also=(
+        "slight rattle",
+        "rattling noise",
+        "strange noise",
+    ),
+)
+PISTON_OR_PIN_BROKEN = Finding(
+    "piston_or_pin_broken",
+    Station.BEARINGS,
+    "a piston, ring, gudgeon pin or its plug is broken or worn away",
+    "Was a piston, ring, gudgeon pin or its plug found broken or worn away?",
+    CP,
+    denies="pistons, rings and pins are whole",
+    stage=Stage.OPENED,
+    normal="whole",
+    background=VERY_RARE,
+    also=(
+        "piston pin plug worn",
+        "broken wrist pin",
+        "broken ring",
+    ),
+)
+LOCKED_THEN_FREED = Finding(
+    "locked_then_freed",
+    Station.BEARINGS,
+    "it locked and was free again later",
+    "Did the engine lock and come free again later?",
+    CP,
+    denies="it never locked",
+    stage=Stage.TOLD,
+    normal="turns freely",
+    background=VERY_RARE,
+    also=(
+        "seized then restarted",
+        "locked when hot free when cold",
+    ),
 )

@@ -297,3 +297,33 @@ COOLER_FOUND_BLOCKED = Finding(
     background=VERY_RARE,
     also=("cooler plugged up", "hose liner collapsed", "kinked oil line", "cooler full of metal"),
 )
+ADAPTER_GASKET_DISPLACED = Finding(
+    "adapter_gasket_displaced",
+    Station.DELIVERY,
+    "the gasket of the filter's adapter or base plate is out of place or broken",
+    "Is the gasket between filter base or adapter and block out of place or broken?",
+    CP,
+    denies="the gasket of the filter's adapter is whole",
+    stage=Stage.OPENED,
+    normal="whole and in its seat",
+    background=VERY_RARE,
+    also=(
+        "converter plate gasket blown",
+        "filter housing gasket broken",
+    ),
+)
+BYPASS_VALVE_MISFITTED = Finding(
+    "bypass_valve_misfitted",
+    Station.DELIVERY,
+    "the filter's bypass valve was fitted wrongly",
+    "Was the filter's bypass valve fitted wrongly, or the wrong one fitted?",
+    CP,
+    denies="the bypass valve is fitted right",
+    stage=Stage.OPENED,
+    normal="as the maker's drawing",
+    background=VERY_RARE,
+    also=(
+        "bypass valve wrong way round",
+        "wrong bypass valve",
+    ),
+)

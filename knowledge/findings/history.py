@@ -14,8 +14,8 @@ def history(id_: str, says: str, asks: str, source: Source, also: tuple[str, ...
 
 HIGH_MILEAGE = history(
     "high_mileage",
-    "high mileage or hours, never opened",
-    "Has it done high mileage or hours without being opened?",
+    "high mileage or hours",
+    "Has it done high mileage or hours since it was last rebuilt?",
     HB23,
     ("worn out", "old engine", "lots of miles", "high hours"),
 )
@@ -102,4 +102,11 @@ EARLIER_BREAKAGE = history(
     "Did anything break or shed pieces inside this engine earlier?",
     CP,
     ("broken rocker", "broken pushrod", "previous failure", "dropped a part"),
+)
+HISTORY_UNKNOWN = history(
+    "history_unknown",
+    "newly bought or of unknown history",
+    "Is it newly bought, or is its history unknown?",
+    CP,
+    ("just bought it", "unknown mileage", "used engine", "don't know its history"),
 )

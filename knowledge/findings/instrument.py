@@ -299,3 +299,50 @@ RIGHT_IDLE_CURED_IT = Finding(
     background=VERY_RARE,
     also=("raised the idle and it was fine", "set idle, pressure ok", "turned up the idle"),
 )
+PANEL_READS_TOO_LOW = Finding(
+    "panel_reads_too_low",
+    Station.INSTRUMENT,
+    "the panel reads well below a trusted gauge",
+    "Does the panel gauge read well below a trusted gauge?",
+    TEL,
+    denies="the panel does not read below a trusted gauge",
+    stage=Stage.OUTSIDE,
+    normal="within about 5 psi at mid-scale",
+    background=VERY_RARE,
+    also=(
+        "dash gauge reads 20 psi low",
+        "mechanical gauge reads higher",
+        "panel under-reads",
+    ),
+)
+RESEATING_CURED_IT = Finding(
+    "reseating_cured_it",
+    Station.INSTRUMENT,
+    "unplugging and refitting the sender's connector brought the reading back",
+    "Did unplugging and refitting the sender's connector bring the reading back?",
+    CP,
+    denies="refitting the connector changed nothing",
+    stage=Stage.OUTSIDE,
+    normal="no change",
+    background=VERY_RARE,
+    also=(
+        "wiggled the plug and it works",
+        "cleaned the connector",
+        "reseated the plug",
+    ),
+)
+RAN_LONG_WITHOUT_DISTRESS = Finding(
+    "ran_long_without_distress",
+    Station.INSTRUMENT,
+    "the engine ran long with the warning on and showed no distress",
+    "Did it run for long with the warning on (or the gauge at zero) and take no harm?",
+    NE2,
+    denies="it did not run long with the warning on",
+    stage=Stage.OUTSIDE,
+    normal="an engine truly without oil pressure is harmed within minutes",
+    background=RARE,
+    also=(
+        "ran an hour with the light on",
+        "drove home fine with no pressure",
+    ),
+)

@@ -276,8 +276,8 @@ CUP_PLUG_FOUND_OUT = Finding(
 SUMP_FOUND_HOLED = Finding(
     "sump_found_holed",
     Station.LEAKS,
-    "there is a hole or crack in sump or casing",
-    "Is there a hole, crack or rusted-through spot in the sump or casing?",
+    "there is a hole, crack or rust-through in sump or casing",
+    "Is there a hole, crack or rust-through in sump or casing, not made by a broken rod?",
     CP,
     denies="sump and casing are whole",
     stage=Stage.OUTSIDE,
@@ -308,4 +308,67 @@ ACCESSORY_PORT_UNCOVERED = Finding(
     normal="every hole in the pad meets a hole or solid gasket",
     background=VERY_RARE,
     also=("wrong gasket fitted", "gasket hole too big", "port open at the pad"),
+)
+SEAL_FOUND_PUSHED_OUT = Finding(
+    "seal_found_pushed_out",
+    Station.LEAKS,
+    "a crank, cam or case seal was found pushed out of its seat",
+    "Was a crank, cam or case seal found pushed out of its seat?",
+    CP,
+    denies="every seal sits in its seat",
+    stage=Stage.OUTSIDE,
+    normal="in their seats",
+    background=VERY_RARE,
+    also=(
+        "seal popped out",
+        "blew out the front seal",
+        "dislodged seal",
+    ),
+)
+OIL_LOST_ONLY_IN_FROST = Finding(
+    "oil_lost_only_in_frost",
+    Station.LEAKS,
+    "it loses oil only in hard frost or cold air, none when tried at rest",
+    "Does it lose oil only when run in hard frost, and none when tried at rest?",
+    CP,
+    denies="the loss has nothing to do with frost",
+    stage=Stage.TOLD,
+    normal="no loss",
+    background=VERY_RARE,
+    also=(
+        "loses oil only in cold weather",
+        "breather froze",
+    ),
+)
+ONLY_SMALL_SEEPS = Finding(
+    "only_small_seeps",
+    Station.LEAKS,
+    "only small seeps show outside",
+    "Do only small seeps show outside, no real leak?",
+    TMK,
+    denies="no seeps at all",
+    stage=Stage.OUTSIDE,
+    normal="dry, or a film",
+    background=COMMON,
+    also=(
+        "just weeps",
+        "small leaks only",
+        "a few drips",
+    ),
+)
+OIL_LINE_WAS_DISTURBED = Finding(
+    "oil_line_was_disturbed",
+    Station.LEAKS,
+    "an oil line, hose, cooler or its union was undone in the work just before",
+    "Was an oil line, hose, cooler or its union undone in the work just before?",
+    CP,
+    denies="no oil line was touched",
+    stage=Stage.TOLD,
+    normal="not touched",
+    background=OCCASIONAL,
+    also=(
+        "cooler hose was off",
+        "oil line disconnected",
+        "lines refitted",
+    ),
 )

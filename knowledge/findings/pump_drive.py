@@ -1,7 +1,7 @@
 """What can be seen along the pump's drive: shaft, coupling, gears, chain, end float."""
 
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.sources import FFC, HB14, ISS, MSK, NE1, OCM, TR4, V8F
+from knowledge.sources import DTN, FFC, HB01, HB14, ISS, MSK, NE1, OCM, TR4, V8F
 from knowledge.vocabulary import RARE, VERY_RARE, Finding, Kind, Stage, Station
 
 ORIGINAL_DRIVE_SHAFT = Finding(
@@ -169,4 +169,97 @@ DISTRIBUTOR_WILL_NOT_SEAT = Finding(
     normal="seats under hand force, no gap at the flange",
     background=VERY_RARE,
     also=("distributor won't drop all the way", "gap under distributor", "distributor sits high"),
+)
+DRIVE_FOUND_FAILED = Finding(
+    "drive_found_failed",
+    Station.PUMP,
+    "the pump's drive was found broken, stripped or come apart (part not named)",
+    "Was the pump's drive found broken, stripped or come apart?",
+    NE1,
+    denies="the pump's drive is whole",
+    stage=Stage.OPENED,
+    normal="whole",
+    background=VERY_RARE,
+    also=(
+        "oil pump drive failed",
+        "pump drive broke",
+    ),
+)
+PUMP_FOUND_FAILED = Finding(
+    "pump_found_failed",
+    Station.PUMP,
+    "the oil pump was found failed (how is not told)",
+    "Was the oil pump found failed?",
+    HB01,
+    denies="the oil pump was found good",
+    stage=Stage.OPENED,
+    normal="sound and within its limits",
+    background=VERY_RARE,
+    also=(
+        "pump packed up",
+        "oil pump failed",
+        "bad oil pump",
+    ),
+)
+PIECE_THROUGH_PUMP_COVER = Finding(
+    "piece_through_pump_cover",
+    Station.PUMP,
+    "a piece broke through the cover or body of the pump",
+    "Did a pin, gear piece or shaft break through the cover or body of the pump?",
+    CP,
+    denies="nothing broke out of the pump",
+    stage=Stage.OPENED,
+    normal="whole",
+    background=VERY_RARE,
+    also=(
+        "pin came through the cover",
+        "pump cover punched through",
+    ),
+)
+GONE_AT_THE_NEXT_START = Finding(
+    "gone_at_the_next_start",
+    Station.PUMP,
+    "it was there when stopped and gone at the next start",
+    "Was the pressure there when the engine was stopped, and gone at the next start?",
+    CP,
+    denies="it was not lost between two runs",
+    stage=Stage.TOLD,
+    normal="comes back at each start",
+    background=RARE,
+    also=(
+        "fine last night none this morning",
+        "no pressure next day",
+        "lost it overnight",
+    ),
+)
+BEGAN_AFTER_REVVING_HARD = Finding(
+    "began_after_revving_hard",
+    Station.PUMP,
+    "it began straight after revving to the limit",
+    "Did it begin straight after the engine was revved to its limit?",
+    CP,
+    denies="no link with hard revving",
+    stage=Stage.TOLD,
+    normal="no link",
+    background=RARE,
+    also=(
+        "redlined it",
+        "over-revved",
+        "missed a gear",
+    ),
+)
+STEPPED_DOWN_AND_STAYED = Finding(
+    "stepped_down_and_stayed",
+    Station.PUMP,
+    "it stepped down once and stayed at the lower value",
+    "Did it step down once, perhaps with a wiggle, and stay at the lower value?",
+    DTN,
+    denies="no step down that stayed",
+    stage=Stage.TOLD,
+    normal="no steps",
+    background=RARE,
+    also=(
+        "dropped 20 psi and stayed there",
+        "needle wiggled then lower",
+    ),
 )

@@ -2,7 +2,7 @@
 
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import FBE, GMI, HB19, JHV, OLD, PF, RVF
-from knowledge.vocabulary import OCCASIONAL, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.vocabulary import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
 
 DEBRIS_ON_RELIEF_SEAT = Finding(
     "debris_on_relief_seat",
@@ -170,4 +170,51 @@ RELIEF_SPRING_LENGTH = Measure(
     (0.005, 0.3),
     CP,
     spread=0.0002,
+)
+STIFFER_SPRING_NO_BETTER = Finding(
+    "stiffer_spring_no_better",
+    Station.RELIEF,
+    "a stiffer, stretched or shimmed relief spring made no difference",
+    "Was a stiffer, stretched or shimmed relief spring tried, without any difference?",
+    PF,
+    denies="a stiffer relief spring brought it up",
+    stage=Stage.TOLD,
+    normal="below the setting the spring has no say",
+    background=RARE,
+    also=(
+        "shimmed the relief no change",
+        "stretched the spring",
+        "new relief spring didn't help",
+    ),
+)
+RELIEF_FOUND_STUCK = Finding(
+    "relief_found_stuck",
+    Station.RELIEF,
+    "the relief valve was found stuck, or gripped by a warped cover (where it stood is not told)",
+    "Was the relief valve found stuck or gripped in its bore, wherever it stood?",
+    FBE,
+    denies="the relief valve was not stuck",
+    stage=Stage.OPENED,
+    normal="slides by its own weight",
+    background=VERY_RARE,
+    also=(
+        "relief valve jammed",
+        "pump cover grips the valve",
+        "plunger seized in bore",
+    ),
+)
+HIGH_FROM_FIRST_START = Finding(
+    "high_from_first_start",
+    Station.RELIEF,
+    "too high ever since the first start after a rebuild",
+    "Has it been too high ever since the first start after the rebuild?",
+    CP,
+    denies="it was not high after the rebuild",
+    stage=Stage.TOLD,
+    normal="right from the first start",
+    background=VERY_RARE,
+    also=(
+        "extremely high oil pressure after rebuild",
+        "pegged since rebuild",
+    ),
 )

@@ -189,3 +189,18 @@ SEALER_IN_SUMP = Finding(
     background=RARE,
     also=("silicone worms in pan", "rtv strings in the sump", "sealer hanging inside"),
 )
+METAL_PAST_THE_SCREEN = Finding(
+    "metal_past_the_screen",
+    Station.SUCTION,
+    "metal lay on the pump's side of the screen",
+    "Did pieces lie on the pump's side of the screen, past the mesh?",
+    ISS,
+    denies="nothing lay behind the screen",
+    stage=Stage.OPENED,
+    normal="nothing",
+    background=VERY_RARE,
+    also=(
+        "piece fell from clean side of screen",
+        "metal behind the mesh",
+    ),
+)

@@ -41,6 +41,9 @@ from knowledge.findings.bearings_bench import (
     MEASURED_MAIN_CLEARANCE,
     MEASURED_ROD_CLEARANCE,
     ROD_CLEARANCE_TOO_WIDE,
+    SEVERAL_JOURNALS_DRY,
+    SHELLS_FOUND_RUINED,
+    SHELLS_SMOOTH_LIGHT_WEAR,
 )
 from knowledge.findings.pressure import ENGINE_RUNS_NORMALLY
 from knowledge.sources import AA97, BTG, CEB1, KNG, RUS
@@ -132,6 +135,9 @@ LIFT_ONE_CAP = Inspection(
     Access.CAP_OFF,
     (
         SHELLS_LOOK_NORMAL,
+        SHELLS_FOUND_RUINED,
+        SEVERAL_JOURNALS_DRY,
+        SHELLS_SMOOTH_LIGHT_WEAR,
         SHELLS_WIPED,
         SHELLS_WORN_EVENLY,
         SHELLS_EMBEDDED_DIRT,

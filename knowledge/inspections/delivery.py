@@ -14,6 +14,7 @@ from knowledge.findings.debris import (
 )
 from knowledge.findings.delivery import (
     ANTI_DRAINBACK_HARD,
+    BYPASS_VALVE_MISFITTED,
     COOLER_BYPASSED_CURES,
     COOLER_FOUND_BLOCKED,
     COOLER_STAYS_COLD,
@@ -197,7 +198,7 @@ CHECK_THE_BYPASS_IN_THE_HEAD = Inspection(
     ),
     10,
     Access.FILTER_OFF,
-    (FILTER_BYPASS_STUCK_OPEN, FILTER_BYPASS_STUCK_SHUT),
+    (BYPASS_VALVE_MISFITTED, FILTER_BYPASS_STUCK_OPEN, FILTER_BYPASS_STUCK_SHUT),
     HB01,
     tools=("lamp", "blunt pick"),
     cautions=(Caution.HOT, Caution.EYES),

@@ -13,7 +13,7 @@ from knowledge.findings.behaviour import (
     SLOW_AFTER_STANDING,
     TEN_SECONDS_OR_MORE,
 )
-from knowledge.findings.instrument import TAPE_ON_SENDER_THREAD
+from knowledge.findings.instrument import PANEL_READS_TOO_LOW, TAPE_ON_SENDER_THREAD
 from knowledge.findings.instrument_bench import (
     BUILD_UP_TIME,
     GAUGE_LINE_SLUDGED,
@@ -81,6 +81,7 @@ FIT_A_DIRECT_GAUGE = Inspection(
         SECOND_INSTRUMENT_DISAGREES,
         PANEL_OFF_BY_CONSTANT,
         PANEL_HALF_OR_DOUBLE,
+        PANEL_READS_TOO_LOW,
         PANEL_READS_TOO_HIGH,
         GAUGE_READS_LOW,
         GAUGE_READS_ZERO,

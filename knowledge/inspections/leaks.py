@@ -1,6 +1,11 @@
 """How to find where the oil gets out."""
 
-from knowledge.findings.delivery import FILTER_BURST, FILTER_MISFITTED, FILTER_SEAT_LEAKS
+from knowledge.findings.delivery import (
+    ADAPTER_GASKET_DISPLACED,
+    FILTER_BURST,
+    FILTER_MISFITTED,
+    FILTER_SEAT_LEAKS,
+)
 from knowledge.findings.instrument import SENDER_LEAKS_OIL
 from knowledge.findings.leaks import (
     ACCESSORY_PAD_WET,
@@ -22,6 +27,8 @@ from knowledge.findings.leaks import (
     OIL_OVERBOARD,
     OIL_SEEN_OUTSIDE,
     OIL_SPRAYED,
+    ONLY_SMALL_SEEPS,
+    SEAL_FOUND_PUSHED_OUT,
     SEAL_OR_GASKET_WET,
     SEVERAL_SEALS_AT_ONCE,
     SUMP_FOUND_HOLED,
@@ -44,10 +51,12 @@ SURVEY_FOR_LEAKS = Inspection(
     15,
     Access.OUTSIDE,
     (
+        ONLY_SMALL_SEEPS,
         OIL_SEEN_OUTSIDE,
         OIL_ON_THE_GROUND,
         OIL_IN_THE_BILGE,
         OIL_ON_BODYWORK,
+        SEAL_FOUND_PUSHED_OUT,
         SEAL_OR_GASKET_WET,
         OIL_FROM_BELLHOUSING,
         CUP_PLUG_FOUND_OUT,
@@ -126,7 +135,10 @@ LOOK_UNDER_THE_FILTER = Inspection(
     ),
     5,
     Access.FILTER_OFF,
-    (FILTER_MISFITTED,),
+    (
+        ADAPTER_GASKET_DISPLACED,
+        FILTER_MISFITTED,
+    ),
     CP,
     tools=("lamp", "camera"),
     cautions=(Caution.HOT, Caution.USED_OIL, Caution.WASTE),

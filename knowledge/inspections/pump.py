@@ -26,6 +26,7 @@ from knowledge.findings.pump_bench import PUMP_JAMMED, PUMP_TURNS_ROUGHLY
 from knowledge.findings.pump_drive import (
     DISTRIBUTOR_WILL_NOT_SEAT,
     DRIVE_COUPLING_SHEARED,
+    DRIVE_FOUND_FAILED,
     DRIVE_GEAR_STRIPPED,
     DRIVE_GEAR_WORN,
     DRIVE_NOT_ENGAGED,
@@ -194,6 +195,7 @@ LOOK_DOWN_THE_DRIVE = Inspection(
     10,
     Access.DISTRIBUTOR_OUT,
     (
+        DRIVE_FOUND_FAILED,
         DRIVE_SHAFT_BROKEN,
         DRIVE_GEAR_STRIPPED,
         DRIVE_COUPLING_SHEARED,

@@ -34,6 +34,7 @@ from knowledge.findings.pump_bench import (
     SIDE_CLEARANCE_WIDE,
     STEEL_SLIVERS_IN_PUMP,
 )
+from knowledge.findings.pump_drive import PIECE_THROUGH_PUMP_COVER, PUMP_FOUND_FAILED
 from knowledge.sources import AMC, CDX, GMI, HB11, HB19, OLD, PRM, ROT
 from knowledge.vocabulary import Access, Caution, Inspection, Station
 
@@ -130,6 +131,8 @@ LOOK_OVER_GEARS_AND_BUSHES = Inspection(
     (
         GEARS_WORN_OUT,
         PUMP_SCORED_SEEN,
+        PIECE_THROUGH_PUMP_COVER,
+        PUMP_FOUND_FAILED,
         PUMP_GEAR_BROKEN,
         GEAR_BACKLASH_WIDE,
         PUMP_SHAFT_PLAY,

@@ -1,6 +1,7 @@
 """How to look at pickup, suction line and sump."""
 
 from knowledge.findings.assembly import LEFTOVER_FOUND, PIECE_FOUND_INSIDE
+from knowledge.findings.bearings_bench import PISTON_OR_PIN_BROKEN
 from knowledge.findings.behaviour import TOP_UP_CURES_FOR_A_WHILE
 from knowledge.findings.debris import METAL_IN_PAN, METAL_IN_SCREEN
 from knowledge.findings.oil_look import SLUDGE_SEEN, WATER_AT_THE_DRAIN
@@ -38,6 +39,7 @@ from knowledge.findings.suction_debris import (
     FOREIGN_MATERIAL_ON_SCREEN,
     GASKET_ON_SCREEN,
     ICE_AT_SCREEN,
+    METAL_PAST_THE_SCREEN,
     PASTE_ON_SCREEN,
     PLASTIC_ON_SCREEN,
     SCREEN_BLOCKED,
@@ -216,6 +218,7 @@ CATCH_SUMP_CONTENTS = Inspection(
     Access.SUMP_OFF,
     (
         METAL_IN_PAN,
+        PISTON_OR_PIN_BROKEN,
         PIECE_FOUND_INSIDE,
         LEFTOVER_FOUND,
         SLUDGE_SEEN,
@@ -278,6 +281,7 @@ LOOK_AT_THE_SCREEN = Inspection(
         METAL_IN_SCREEN,
         ICE_AT_SCREEN,
         PASTE_ON_SCREEN,
+        METAL_PAST_THE_SCREEN,
         SCREEN_TORN,
         SCREEN_BYPASS_OPEN,
     ),

@@ -6,7 +6,7 @@ named; the engine's own figures come in as arguments.
 
 from collections.abc import Iterator
 
-from knowledge.reference.judging import sure_beyond
+from knowledge.reference.judging import LEAST_SURE, sure_beyond
 from knowledge.rulebook import Derived, is_absent, is_present
 from knowledge.units import PSI
 from knowledge.vocabulary import Finding, Reading
@@ -142,8 +142,8 @@ def sure_lower(one: Reading, other: Reading, by: float) -> float:
 
 
 def told(finding: Finding, sure: float) -> Iterator[Derived]:
-    """Present, absent, or nothing where the gauge's error leaves it open."""
+    """Present, absent, or nothing where the gauge's error leaves it open; never quite certain."""
     if sure >= SAY_SO:
-        yield is_present(finding, sure)
+        yield is_present(finding, min(sure, 1.0 - LEAST_SURE))
     if sure <= 1.0 - SAY_SO:
-        yield is_absent(finding, 1.0 - sure)
+        yield is_absent(finding, min(1.0 - sure, 1.0 - LEAST_SURE))

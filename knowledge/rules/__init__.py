@@ -1,6 +1,7 @@
 """What follows from what, one room a station; no rule imports another."""
 
 from knowledge.rules import (
+    alarms,
     assembly,
     bearings,
     bearings_follow,
@@ -12,6 +13,8 @@ from knowledge.rules import (
     delivery,
     delivery_filter,
     delivery_galleries,
+    general_damage,
+    general_reports,
     history,
     instrument,
     instrument_gauge,
@@ -49,6 +52,7 @@ from knowledge.rules import (
 )
 
 MODULES = (
+    alarms,
     assembly,
     bearings,
     bearings_follow,
@@ -60,6 +64,8 @@ MODULES = (
     delivery,
     delivery_filter,
     delivery_galleries,
+    general_damage,
+    general_reports,
     history,
     instrument,
     instrument_gauge,

@@ -172,8 +172,8 @@ def wiped_shells_and_scored_crank(known: Known) -> Conclusions:
     yield leads_to(BEARINGS_DAMAGED, CRANK_SCORED, OFTEN)
     yield leads_to(BEARINGS_DAMAGED, SHELL_SPUN, SOMETIMES)
     yield leads_to(BEARINGS_DAMAGED, MAIN_BEARING_SHIFTED, SELDOM)
-    yield leads_to(BEARINGS_DAMAGED, MAIN_CLEARANCE_TOO_WIDE, OFTEN)
-    yield leads_to(BEARINGS_DAMAGED, ROD_CLEARANCE_TOO_WIDE, OFTEN)
+    yield leads_to(BEARINGS_DAMAGED, MAIN_CLEARANCE_TOO_WIDE, SOMETIMES)
+    yield leads_to(BEARINGS_DAMAGED, ROD_CLEARANCE_TOO_WIDE, SOMETIMES)
 
 
 @rule(

@@ -350,14 +350,14 @@ def slugs_of_air_starve(known: Known) -> Conclusions:
 @rule(source=RUS, catches=[case_of(GAUGE_READS_ZERO)], spares=[case_of(ENGINE_RUNS_NORMALLY)])
 def starved_bearing_wipes(known: Known) -> Conclusions:
     """A starved bearing wipes: that damage follows, it did not come first."""
-    yield leads_to(BEARINGS_STARVED, BEARINGS_DAMAGED, MOSTLY)
+    yield leads_to(BEARINGS_STARVED, BEARINGS_DAMAGED, OFTEN)
 
 
 @rule(source=AA97, catches=[case_of(GAUGE_READS_ZERO)], spares=[case_of(ENGINE_RUNS_NORMALLY)])
 def damaged_bearing_sheds_and_seizes(known: Known) -> Conclusions:
     """A damaged bearing sheds metal, knocks, and at last seizes or lets a rod go."""
     yield leads_to(BEARINGS_DAMAGED, METAL_SHED, MOSTLY)
-    yield leads_to(BEARINGS_DAMAGED, ENGINE_FAILED, OFTEN)
+    yield leads_to(BEARINGS_DAMAGED, ENGINE_FAILED, SOMETIMES)
 
 
 @rule(source=GMI, catches=[case_of(DEBRIS_ON_RELIEF_SEAT)], spares=[case_of(ENGINE_RUNS_NORMALLY)])

@@ -1,7 +1,7 @@
-"""What build, other damage and the reports of a leak say about each other."""
+"""What build, too much pressure and the reports of a leak say about each other."""
 
 from knowledge.causes.leaks import OIL_LINE_LEAK, SENDER_LEAK
-from knowledge.conditions import ENGINE_FAILED, PRESSURE_HIGH
+from knowledge.conditions import PRESSURE_HIGH
 from knowledge.engines.features import (
     DIRECT_GAUGE,
     DRY_SUMP,
@@ -18,7 +18,6 @@ from knowledge.findings.leaks import (
     DROPS_FALL_WHILE_WATCHED,
     FILTER_FOUND_LOOSE,
     LEAKS_ONLY_RUNNING,
-    OIL_CAUGHT_FIRE,
     OIL_LINE_FOUND_BROKEN,
     OIL_LOSS_FAST,
     OIL_ON_THE_GROUND,
@@ -107,17 +106,6 @@ def too_much_pressure_opens_the_weakest_joint(known: Known) -> Conclusions:
     yield leads_to(PRESSURE_HIGH, OIL_SPRAYED, SELDOM)
     yield leads_to(PRESSURE_HIGH, OIL_LINE_FOUND_BROKEN, SELDOM)
     yield leads_to(PRESSURE_HIGH, CUP_PLUG_FOUND_OUT, SELDOM)
-
-
-@rule(
-    source=CP,
-    catches=[case_of(SUMP_FOUND_HOLED)],
-    spares=[case_of(lacks=[SUMP_FOUND_HOLED])],
-)
-def broken_parts_come_out_through_the_wall(known: Known) -> Conclusions:
-    """A rod that lets go may come out through sump or wall: then the hole came last."""
-    yield leads_to(ENGINE_FAILED, SUMP_FOUND_HOLED, SELDOM)
-    yield leads_to(ENGINE_FAILED, OIL_CAUGHT_FIRE, SELDOM)
 
 
 # --------------------------------------------------------------- one report from another

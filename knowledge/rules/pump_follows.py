@@ -46,7 +46,7 @@ from knowledge.findings.pump_drive import (
 from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
 from knowledge.sources import AZN, CAV, EB09, MON, PRM, THK
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station, all_in
 
 rule = rules_of(Station.PUMP)
 
@@ -124,7 +124,7 @@ def scores_where_debris_went_through(known: Known) -> Conclusions:
     yield leads_to(PUMP_SCORED, PUMP_SCORED_SEEN, ALWAYS)
     yield leads_to(PUMP_SCORED, COVER_GROOVED, OFTEN)
     yield leads_to(PUMP_SCORED, PUMP_TURNS_ROUGHLY, OFTEN)
-    yield leads_to(PUMP_SCORED, GEARS_WORN_OUT, SOMETIMES)
+    yield leads_to(PUMP_SCORED, GEARS_WORN_OUT, SELDOM)
     yield leads_to(PUMP_SCORED, PUMP_JAMMED, SOMETIMES)
     yield leads_to(PUMP_SCORED, PUMP_GEAR_BROKEN, SELDOM)
     yield leads_to(PUMP_SCORED, DRIVE_SHAFT_BROKEN, SELDOM)
@@ -140,7 +140,7 @@ def foreign_matter_in_the_pump(known: Known) -> Conclusions:
     """Pieces and slivers in the pump came from elsewhere: a dirty build or a part that sheds."""
     yield leads_to(DIRT_IN_OIL, PIECE_IN_PUMP, SOMETIMES)
     yield leads_to(DIRT_IN_OIL, PUMP_JAMMED, SELDOM)
-    yield leads_to(DIRT_IN_OIL, DRIVE_SHAFT_BROKEN, SELDOM)
+    yield leads_to(DIRT_IN_OIL, DRIVE_SHAFT_BROKEN, RARELY)
     yield leads_to(METAL_SHED, STEEL_SLIVERS_IN_PUMP, SOMETIMES)
     yield leads_to(METAL_SHED, PIECE_IN_PUMP, SELDOM)
 
@@ -154,9 +154,9 @@ def pump_overloaded_by_pressure(known: Known) -> Conclusions:
     """Pressure far too high, or oil far too thick, wears drive gears, twists shafts, bursts pumps."""
     yield leads_to(PRESSURE_HIGH, DRIVE_GEAR_WORN, SOMETIMES)
     yield leads_to(PRESSURE_HIGH, DRIVE_SHAFT_BROKEN, SELDOM)
-    yield leads_to(PRESSURE_HIGH, PUMP_HOUSING_BURST, SELDOM)
+    yield leads_to(PRESSURE_HIGH, PUMP_HOUSING_BURST, RARELY)
     yield leads_to(PRESSURE_HIGH, MOUNT_GASKET_BLOWN, SELDOM)
-    yield leads_to(OIL_THICK, DRIVE_SHAFT_BROKEN, SELDOM)
+    yield leads_to(OIL_THICK, DRIVE_SHAFT_BROKEN, RARELY)
 
 
 @rule(
@@ -166,9 +166,9 @@ def pump_overloaded_by_pressure(known: Known) -> Conclusions:
 )
 def pump_broken_in_a_wreck(known: Known) -> Conclusions:
     """In an engine that threw a part, pump, chain or drive may have been broken last, not first."""
-    yield leads_to(ENGINE_FAILED, PUMP_HOUSING_BURST, SELDOM)
-    yield leads_to(ENGINE_FAILED, PUMP_CHAIN_BROKEN, SELDOM)
-    yield leads_to(ENGINE_FAILED, DRIVE_GEAR_STRIPPED, SELDOM)
+    yield leads_to(ENGINE_FAILED, PUMP_HOUSING_BURST, RARELY)
+    yield leads_to(ENGINE_FAILED, PUMP_CHAIN_BROKEN, RARELY)
+    yield leads_to(ENGINE_FAILED, DRIVE_GEAR_STRIPPED, RARELY)
 
 
 RULES = all_in(__name__, Rule)

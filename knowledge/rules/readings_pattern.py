@@ -168,10 +168,11 @@ def low_with_cold_oil(known: Known) -> Conclusions:
 def low_wherever_one_looks(known: Known) -> Conclusions:
     """Low at hot idle, low at speed and low cold is low everywhere; one good reading says no."""
     idle, speed, cold = hot_idle(known), hot_at_speed(known), all_cold(known)
+    looks = (*idle, *speed, *cold)
     if idle and speed and cold:
-        yield from told(LOW_AT_ALL_SPEEDS, min(*idle, *speed, *cold))
-    elif idle and speed and min(*idle, *speed) <= 1.0 - SAY_SO:
-        yield is_absent(LOW_AT_ALL_SPEEDS, 1.0 - min(*idle, *speed))
+        yield from told(LOW_AT_ALL_SPEEDS, min(looks))
+    elif looks and min(looks) <= 1.0 - SAY_SO:
+        yield is_absent(LOW_AT_ALL_SPEEDS, 1.0 - min(looks))
 
 
 @rule(
@@ -271,7 +272,6 @@ def right_at_idle_has_nothing_to_recover(known: Known) -> Conclusions:
     idle = hot_idle(known)
     if idle and max(idle) <= 1.0 - SAY_SO:
         yield is_absent(RISES_JUST_OFF_IDLE, 1.0 - max(idle))
-        yield is_absent(LOW_AT_ALL_SPEEDS, 1.0 - max(idle))
 
 
 RULES = all_in(__name__, Rule)
