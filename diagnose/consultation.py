@@ -23,9 +23,18 @@ from diagnose.ranking.explanations import Explanation, best_sets
 from diagnose.ranking.network import Likelihood, Network
 from knowledge.access import Opening, openings_for
 from knowledge.book import Book
+from knowledge.conditions import (
+    PRESSURE_GONE,
+    PRESSURE_HIGH,
+    PRESSURE_LOW,
+    PRESSURE_UNSTEADY,
+)
 from knowledge.rulebook import Alarm, Contradiction
 from knowledge.vocabulary import Access, Cause, Finding, Severity, Stage, State
 
+#: true faults of pressure, as against a gauge that lies
+TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
+CERTAIN = 0.9
 ODD = 0.004  #: a finding less likely than this, given all the others, is asked for again
 
 
@@ -103,13 +112,32 @@ class Consultation:
         return self._heard[2]
 
     @cached_property
+    def loss_is_real(self) -> bool:
+        """Whether a true fault of pressure is as good as certain, whatever the gauge does."""
+        chance = max(self.posterior.marginal.get(c.id, 0.0) for c in TRUE_PRESSURE)
+        return chance >= CERTAIN
+
+    @cached_property
     def ranking(self) -> tuple[Ranked, ...]:
-        """Every cause this engine can have, likeliest first."""
+        """Every cause this engine can have, likeliest first.
+
+        Where the loss is real, what can only make the gauge lie explains none of it: such
+        causes keep their probability and stand after those that do.
+        """
+        harmless = self._harmless if self.loss_is_real else frozenset()
         rows = (
             Ranked(self.book.causes[c], self.posterior.marginal[c], prior)
             for c, prior in self.network.prior.items()
         )
-        return tuple(sorted(rows, key=lambda r: (-r.probability, r.cause.id)))
+        return tuple(
+            sorted(rows, key=lambda r: (r.cause.id in harmless, -r.probability, r.cause.id))
+        )
+
+    @cached_property
+    def _harmless(self) -> frozenset[str]:
+        """Causes that no way leads from to a true fault of pressure."""
+        above = self.network.ancestors({c.id for c in TRUE_PRESSURE if c.id in self.graph})
+        return frozenset(c for c in self.network.prior if c not in above)
 
     @cached_property
     def explanations(self) -> tuple[Explanation, ...]:

@@ -113,7 +113,7 @@ def heard(context: Known, finding: str, state: State) -> tuple[Network, Evidence
 def beliefs(context: Known, finding: str, state: State) -> tuple[Beliefs, Beliefs]:
     """P(cause) for every cause with the finding, and without, in one and the same network."""
     network, after, before = heard(context, finding, state)
-    return tuple(posterior(network, told).marginal for told in (after, before))
+    return posterior(network, after).marginal, posterior(network, before).marginal
 
 
 def odds(chance: float) -> float:
@@ -136,11 +136,64 @@ def log_chance(signature: Signature, there: bool) -> float:
     """ln P(finding | context, cause there or not), with the cause itself put in as evidence."""
     network, after, before = heard(signature.context, signature.finding, signature.state)
     given = {signature.cause: SEEN if there else SEEN_NOT_THERE}
-    with_it, without = (posterior(network, {**told, **given}) for told in (after, before))
-    return with_it.log_evidence - without.log_evidence
+    with_it = posterior(network, {**after, **given}).log_evidence
+    return with_it - posterior(network, {**before, **given}).log_evidence
 
 
 def agrees(signature: Signature) -> bool:
     """Whether the network's ratio has the row's direction."""
     ratio = likelihood_ratio(signature)
     return ratio > RAISES if signature.raises else ratio < LOWERS
+
+
+def rows_of(section: str, how_many: int) -> set[str]:
+    """Every row id of a section: ``P01``, ``P02`` and so on."""
+    return {f"{section}{n:02}" for n in range(1, how_many + 1)}
+
+
+def test_every_row_of_the_published_table_is_here() -> None:
+    wanted = set().union(*(rows_of(*section) for section in SECTIONS.items())) - NAMES_NO_CAUSE
+    assert {s.row for s in ROWS} == wanted
+
+
+def test_every_word_is_in_the_book_and_nothing_is_said_twice() -> None:
+    book = the_book()
+    told = {name for s in ROWS for name, _ in s.context}
+    assert {s.finding for s in ROWS} | told <= set(book.findings)
+    assert {s.cause for s in ROWS} <= set(book.causes)
+    assert {s.strength for s in ROWS} <= set("SMWX")
+    assert len({str(s) for s in ROWS}) == len(ROWS)
+
+
+def test_every_source_named_is_among_the_books_sources() -> None:
+    keys = {s.key for s in vars(sources).values() if isinstance(s, Source)}
+    named = {
+        key
+        for s in ROWS
+        for group in re.findall(r"\[(.*?)\]", s.note + s.exception)
+        for key in group.split(", ")
+    }
+    assert named <= keys
+
+
+@pytest.mark.parametrize("signature", RULE, ids=str)
+def test_finding_moves_cause_the_way_the_trade_says(signature: Signature) -> None:
+    assert agrees(signature), f"likelihood ratio {likelihood_ratio(signature):.4f}"
+
+
+@pytest.mark.parametrize("signature", EXCEPTIONS, ids=str)
+def test_listed_exception_is_still_one(signature: Signature) -> None:
+    """An exception that agrees by now must lose its reason in the table."""
+    assert not agrees(signature), f"agrees now: {signature.exception}"
+    assert signature.exception.startswith(("book disagrees: ", "open: "))
+
+
+def test_exceptions_are_few() -> None:
+    assert len(EXCEPTIONS) < MOST_EXCEPTIONS * len(ROWS)
+
+
+@pytest.mark.parametrize("signature", RULE[::40], ids=str)
+def test_odds_give_the_ratio_of_the_two_chances(signature: Signature) -> None:
+    """The quick way by Bayes and the plain way, cause put in as evidence, give one number."""
+    plain = exp(log_chance(signature, True) - log_chance(signature, False))
+    assert likelihood_ratio(signature) == pytest.approx(plain, rel=1e-6)

@@ -84,9 +84,7 @@ def _tables(network: Network, evidence: Evidence, precision: type[np.floating]) 
     for name in names:
         for parent in network.parents.get(name, ()):
             children[parent] = children.get(parent, 0) + 1
-    alone = {
-        n for n in names if n in network.prior and n not in evidence and children.get(n) == 1
-    }
+    alone = {n for n in names if n in network.prior and n not in evidence and children.get(n) == 1}
     index = {n: i for i, n in enumerate(n for n in names if n not in alone)}
     net = _Tables(index, [], [], set(index.values()))
     tables = net.tables

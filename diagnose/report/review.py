@@ -122,7 +122,9 @@ def _sets(answer: Consultation) -> list[str]:
         return []
     lines = ["Explanations as sets of causes"]
     for e in answer.explanations:
-        causes = " and ".join(answer.book.causes[c].says for c in e.causes) or "causes other than these"
+        causes = (
+            " and ".join(answer.book.causes[c].says for c in e.causes) or "causes other than these"
+        )
         lines += wrapped(f"{percent(e.share):>6}  {causes}", 2, 10)
     return lines
 

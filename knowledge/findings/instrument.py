@@ -338,7 +338,7 @@ RAN_LONG_WITHOUT_DISTRESS = Finding(
     "Did it run for long with the warning on (or the gauge at zero) and take no harm?",
     NE2,
     denies="it did not run long with the warning on",
-    stage=Stage.OUTSIDE,
+    stage=Stage.TOLD,
     normal="an engine truly without oil pressure is harmed within minutes",
     background=RARE,
     also=(

@@ -24,7 +24,7 @@ from knowledge.conditions import (
     VALVE_GEAR_DRY,
 )
 from knowledge.findings.assembly import FOREIGN_PART_FITTED, PIECE_FOUND_INSIDE
-from knowledge.findings.bearings import SHELLS_WIPED
+from knowledge.findings.bearings import BEARINGS_FAILED_AGAIN, ENGINE_SEIZED, SHELLS_WIPED
 from knowledge.findings.bearings_bench import (
     ENGINE_BANGED_OR_SHOOK,
     LOCKED_THEN_FREED,
@@ -34,6 +34,7 @@ from knowledge.findings.bearings_bench import (
     SHELLS_FOUND_RUINED,
     SHELLS_SMOOTH_LIGHT_WEAR,
 )
+from knowledge.findings.behaviour import CHANGED_AFTER_OTHER_WORK
 from knowledge.findings.debris import METAL_THROUGHOUT
 from knowledge.findings.delivery import (
     ADAPTER_GASKET_DISPLACED,
@@ -49,7 +50,11 @@ from knowledge.findings.leaks import (
     SEAL_FOUND_PUSHED_OUT,
 )
 from knowledge.findings.oil import DIPSTICK_DRY
-from knowledge.findings.pressure import ENGINE_RUNS_NORMALLY, GAUGE_READS_LOW
+from knowledge.findings.pressure import (
+    ENGINE_RUNS_NORMALLY,
+    GAUGE_READS_LOW,
+    OTHER_GAUGES_ALSO_WRONG,
+)
 from knowledge.findings.suction_debris import METAL_PAST_THE_SCREEN
 from knowledge.findings.topend import CAM_LOBES_WIPED
 from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
@@ -203,6 +208,36 @@ def part_that_grinds_itself_away(known: Known) -> Conclusions:
     yield leads_to(PART_SHEDDING_INSIDE, CAM_LOBES_WIPED, SOMETIMES)
     yield leads_to(ENGINE_FAILED, PISTON_OR_PIN_BROKEN, SELDOM)
     yield leads_to(PART_SHEDDING_INSIDE, FOREIGN_PART_FITTED, SOMETIMES)
+
+
+@leaks(
+    source=CP,
+    catches=[case_of(OIL_SEEN_OUTSIDE, CHANGED_AFTER_OTHER_WORK)],
+    spares=[case_of(OIL_SEEN_OUTSIDE, lacks=[CHANGED_AFTER_OTHER_WORK])],
+)
+def cap_left_on_the_breather(known: Known) -> Conclusions:
+    """Oil thrown out straight after other work: look for a breather capped, kinked or joined up wrong."""
+    yield leads_to(BREATHER_BLOCKED, CHANGED_AFTER_OTHER_WORK, SOMETIMES)
+
+
+@bearings(
+    source=CEB2,
+    catches=[case_of(GAUGE_READS_LOW, BEARINGS_FAILED_AGAIN)],
+    spares=[case_of(GAUGE_READS_LOW, lacks=[BEARINGS_FAILED_AGAIN])],
+)
+def bearings_gone_a_second_time(known: Known) -> Conclusions:
+    """Bearings gone a second time: the first repair cured the damage and left the cause."""
+    yield leads_to(BEARINGS_STARVED, BEARINGS_FAILED_AGAIN, SELDOM)
+
+
+@bearings(
+    source=CP,
+    catches=[case_of(ENGINE_SEIZED, OTHER_GAUGES_ALSO_WRONG)],
+    spares=[case_of(OTHER_GAUGES_ALSO_WRONG, ENGINE_RUNS_NORMALLY)],
+)
+def dead_engine_dims_the_rest(known: Known) -> Conclusions:
+    """An engine that dies takes its charging with it: the other gauges dim for that reason too."""
+    yield leads_to(ENGINE_FAILED, OTHER_GAUGES_ALSO_WRONG, SELDOM)
 
 
 @suction(

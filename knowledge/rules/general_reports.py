@@ -16,6 +16,7 @@ from knowledge.causes.pump import (
     PUMP_DRIVE_SLIP,
     PUMP_GEAR_WEAR,
     PUMP_IDLER_PIN_MIGRATED,
+    PUMP_NOT_PRIMED,
     PUMP_OVERSIZED,
 )
 from knowledge.causes.relief import (
@@ -44,6 +45,7 @@ from knowledge.conditions import (
     RELIEF_BLEEDS,
     SUCTION_THROTTLED,
 )
+from knowledge.findings.behaviour import CHANGED_WITH_NEW_PUMP, NONE_FROM_FIRST_START
 from knowledge.findings.instrument import (
     PANEL_READS_TOO_LOW,
     RAN_LONG_WITHOUT_DISTRESS,
@@ -53,6 +55,7 @@ from knowledge.findings.pressure import (
     GAUGE_READS_HIGH,
     GAUGE_READS_LOW,
     GAUGE_READS_ZERO,
+    GOOD_COLD_LOW_HOT,
     LAMP_COMES_ON,
 )
 from knowledge.findings.pump_drive import (
@@ -70,7 +73,7 @@ from knowledge.findings.relief import (
 )
 from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.sources import DTN, FBE, HB01, NE1, NE2, PF, TEL
+from knowledge.sources import DTN, FBE, HB01, NE1, NE2, OLD, PF, TEL, V8F
 from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station, all_in
 
 instrument = rules_of(Station.INSTRUMENT)
@@ -240,6 +243,26 @@ def too_high_since_the_rebuild(known: Known) -> Conclusions:
     yield leads_to(BEARING_WRONG_SIZE, HIGH_FROM_FIRST_START, SELDOM)
     yield leads_to(GALLERY_BLOCKED, HIGH_FROM_FIRST_START, SOMETIMES)
     yield leads_to(GALLERY_PLUG_TOO_DEEP, HIGH_FROM_FIRST_START, SOMETIMES)
+
+
+@pump(
+    source=OLD,
+    catches=[case_of(CHANGED_WITH_NEW_PUMP, NONE_FROM_FIRST_START)],
+    spares=[case_of(NONE_FROM_FIRST_START, lacks=[CHANGED_WITH_NEW_PUMP])],
+)
+def opening_a_pump_loses_its_prime(known: Known) -> Conclusions:
+    """A pump that was renewed or opened has lost its prime, and with it sometimes everything."""
+    yield leads_to(PUMP_NOT_PRIMED, CHANGED_WITH_NEW_PUMP, OFTEN)
+
+
+@pump(
+    source=V8F,
+    catches=[case_of(GAUGE_READS_ZERO, STEPPED_DOWN_AND_STAYED)],
+    spares=[case_of(GAUGE_READS_LOW, GOOD_COLD_LOW_HOT)],
+)
+def drive_that_skips_before_it_lets_go(known: Known) -> Conclusions:
+    """A drive often skips and sheds filings before it lets go."""
+    yield leads_to(PUMP_DRIVE_BROKEN, PUMP_DRIVE_ERRATIC, SOMETIMES)
 
 
 RULES = all_in(__name__, Rule)
