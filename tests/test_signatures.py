@@ -9,7 +9,8 @@ out) are its compiler's judgement, kept for the reader and not tested.
 What is computed is the network's own likelihood ratio of a finding for a cause, exactly:
 P(finding | cause there, context) / P(finding | cause not there, context). The context is the
 bare complaint that makes the question meaningful. A finding that does not hang below a cause
-can lower it only by explaining the complaint otherwise.
+can lower it only by explaining the complaint otherwise. Where the table says "all real causes"
+(P26) or "all pump, bearing and relief causes" (P25) they are written out one by one.
 """
 
 from __future__ import annotations

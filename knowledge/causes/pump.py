@@ -96,7 +96,7 @@ PUMP_DRIVE_BROKEN = Cause(
     Station.PUMP,
     "pump drive broken: shaft, tang, coupling, pin, gear or chain",
     "the pump stops at once: sudden zero, and what shares its drive may stop too",
-    Rate.OCCASIONAL,
+    Rate.COMMON,
     "+ + 0 0 +",
     "renew the drive and find what jammed or overloaded it",
     NE1,

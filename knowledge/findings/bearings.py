@@ -102,7 +102,7 @@ STOPPED_WITH_LOSS_OF_POWER = Finding(
     denies="it kept its power",
     stage=Stage.TOLD,
     normal="full power",
-    background=OCCASIONAL,
+    background=VERY_RARE,
     also=("engine quit", "lost power", "died on the road", "cut out", "failed under way"),
 )
 BEARINGS_FAILED_AGAIN = Finding(

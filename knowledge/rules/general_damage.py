@@ -1,12 +1,19 @@
 """What is found without being told how: damage, leaks and shed metal in general."""
 
-from knowledge.causes.assembly import PART_SHEDDING_INSIDE
+from knowledge.causes.assembly import (
+    DIRT_IN_ASSEMBLY,
+    FASTENER_LOOSE_INSIDE,
+    PART_SHEDDING_INSIDE,
+    SEALANT_DEBRIS,
+)
 from knowledge.causes.bearings import BEARING_WEAR_MAINS, BEARING_WEAR_RODS, LINE_BORE_MISALIGNED
 from knowledge.causes.delivery import FILTER_BYPASS_STUCK, FILTER_WRONG
 from knowledge.causes.leaks import (
     BREATHER_BLOCKED,
+    EXTERNAL_LEAK_MAJOR,
     FILTER_SEAL_LEAK,
     OIL_LINE_LEAK,
+    SENDER_LEAK,
     SHAFT_SEAL_LEAK,
 )
 from knowledge.causes.oil import OIL_LEVEL_LOW, OIL_OVERHEATED
@@ -238,6 +245,21 @@ def bearings_gone_a_second_time(known: Known) -> Conclusions:
 def dead_engine_dims_the_rest(known: Known) -> Conclusions:
     """An engine that dies takes its charging with it: the other gauges dim for that reason too."""
     yield leads_to(ENGINE_FAILED, OTHER_GAUGES_ALSO_WRONG, SELDOM)
+
+
+@leaks(
+    source=CP,
+    catches=[case_of(CHANGED_AFTER_OTHER_WORK)],
+    spares=[case_of(GAUGE_READS_LOW, lacks=[CHANGED_AFTER_OTHER_WORK])],
+)
+def whatever_was_undone_leaks_first(known: Known) -> Conclusions:
+    """What was undone in the work leaks first: unions, seals, senders, bolts, sealer."""
+    yield leads_to(EXTERNAL_LEAK_MAJOR, CHANGED_AFTER_OTHER_WORK, SOMETIMES)
+    yield leads_to(SHAFT_SEAL_LEAK, CHANGED_AFTER_OTHER_WORK, SOMETIMES)
+    yield leads_to(SENDER_LEAK, CHANGED_AFTER_OTHER_WORK, SOMETIMES)
+    yield leads_to(SEALANT_DEBRIS, CHANGED_AFTER_OTHER_WORK, SOMETIMES)
+    yield leads_to(FASTENER_LOOSE_INSIDE, CHANGED_AFTER_OTHER_WORK, SOMETIMES)
+    yield leads_to(DIRT_IN_ASSEMBLY, CHANGED_AFTER_OTHER_WORK, SOMETIMES)
 
 
 @suction(

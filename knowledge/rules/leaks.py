@@ -148,7 +148,7 @@ def line_or_cooler_lets_go(known: Known) -> Conclusions:
     yield leads_to(OIL_LINE_LEAK, OIL_LINE_FITTING_WET, OFTEN)
     yield leads_to(OIL_LINE_LEAK, OIL_OVERBOARD, SELDOM)
     yield leads_to(OIL_LINE_LEAK, LEAKS_ONLY_RUNNING, MOSTLY)
-    yield leads_to(OIL_LINE_LEAK, CHANGED_AFTER_OTHER_WORK, SELDOM)
+    yield leads_to(OIL_LINE_LEAK, CHANGED_AFTER_OTHER_WORK, SOMETIMES)
 
 
 @rule(

@@ -305,7 +305,7 @@ def late_and_wavering_after_standing(known: Known) -> Conclusions:
     yield leads_to(AIR_IN_SUCTION, SLOW_AFTER_STANDING, OFTEN)
     yield leads_to(AIR_IN_SUCTION, TEN_SECONDS_OR_MORE, OFTEN)
     yield leads_to(AIR_IN_SUCTION, FLICKERS_ONLY_AT_SPEED, SOMETIMES)
-    yield leads_to(AIR_IN_SUCTION, NONE_FROM_FIRST_START, SOMETIMES)
+    yield leads_to(AIR_IN_SUCTION, NONE_FROM_FIRST_START, SELDOM)
     yield leads_to(AIR_IN_SUCTION, PUMP_PORT_LOW, SOMETIMES)
     yield leads_to(AIR_IN_SUCTION, FELL_SUDDENLY, SELDOM)
 
