@@ -35,6 +35,8 @@ def gather(
             continue
         if any(p.id in heard for p in trace.premises):
             continue
+        if trace.premises and all(p.kind is Kind.LAYOUT for p in trace.premises):
+            continue  # a part that is not there was not looked at
         report = Report(conclusion.state, conclusion.sure)
         old = derived.get(finding, report)
         if old is None or old.state is not report.state:

@@ -91,7 +91,7 @@ BREATHER_BLOCKED = Cause(
     Station.LEAKS,
     "crankcase breather blocked, so oil is pushed out past the seals",
     "blow-by cannot get out; crankcase pressure lifts stick and seals and drives oil overboard",
-    Rate.RARE,
+    Rate.OCCASIONAL,
     "+ 0 0 + +",
     "clear or renew valve, hose and trap; then see which seals still leak",
     COMMON_PRACTICE,

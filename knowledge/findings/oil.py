@@ -121,7 +121,7 @@ LEVEL_FALLS_STANDING = Finding(
     denies="the level holds while it stands",
     stage=Stage.TOLD,
     normal="no change",
-    background=VERY_RARE,
+    background=RARE,
     also=("oil drops overnight", "loses oil standing", "level keeps dropping", "losing oil fast"),
 )
 OIL_USED_FAST = Finding(
@@ -134,7 +134,7 @@ OIL_USED_FAST = Finding(
     stage=Stage.TOLD,
     normal="the maker's figure; a steady use from fill to fill",
     why="a level that was right at the start of a run may be gone by its end",
-    background=OCCASIONAL,
+    background=COMMON,
     also=(
         "burning oil",
         "a quart an hour",

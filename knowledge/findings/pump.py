@@ -188,7 +188,7 @@ DRILL_GIVES_LITTLE = Finding(
     "drill_gives_little",
     Station.PUMP,
     "turned by a drill, the pump gives only little pressure",
-    "With the pump turned by a drill: does it give only a little pressure (under about 20 psi)?",
+    "With the pump turned by a drill: does it give only a little pressure (well below the usual)?",
     CP,
     denies="turned by a drill, the pressure is not low",
     stage=Stage.OPENED,

@@ -149,6 +149,7 @@ def sludge_settles_where_oil_is_slow(known: Known) -> Conclusions:
 def thin_oil_leaks_everywhere(known: Known) -> Conclusions:
     """Thin oil leaks from every clearance alike, so pressure sinks while nothing is broken."""
     yield leads_to(OIL_THIN, PRESSURE_LOW, MOSTLY)
+    yield leads_to(OIL_THIN, PRESSURE_GONE, SELDOM)
 
 
 @rule(source=HB03, catches=[case_of(GAUGE_READS_HIGH)], spares=[case_of(GOOD_COLD_LOW_HOT)])
@@ -299,7 +300,7 @@ def opening_inside_the_engine(known: Known) -> Conclusions:
 def wide_clearances_drain_the_gallery(known: Known) -> Conclusions:
     """Wide running clearances drain the gallery as soon as the oil is hot."""
     yield leads_to(CLEARANCES_WIDE, PRESSURE_LOW, ALWAYS)
-    yield leads_to(CLEARANCES_WIDE, PRESSURE_GONE, SELDOM)
+    yield leads_to(CLEARANCES_WIDE, PRESSURE_GONE, SOMETIMES)
 
 
 @rule(source=HB11, catches=[case_of(PORTS_DIFFER)], spares=[case_of(RISES_JUST_OFF_IDLE)])

@@ -45,7 +45,11 @@ from knowledge.conditions import (
     RELIEF_BLEEDS,
     SUCTION_THROTTLED,
 )
-from knowledge.findings.behaviour import CHANGED_WITH_NEW_PUMP, NONE_FROM_FIRST_START
+from knowledge.findings.behaviour import (
+    CHANGED_WITH_NEW_PUMP,
+    NO_BETTER_WITH_NEW_PUMP,
+    NONE_FROM_FIRST_START,
+)
 from knowledge.findings.instrument import (
     PANEL_READS_TOO_LOW,
     RAN_LONG_WITHOUT_DISTRESS,
@@ -73,7 +77,7 @@ from knowledge.findings.relief import (
 )
 from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.sources import DTN, FBE, HB01, NE1, NE2, OLD, PF, TEL, V8F
+from knowledge.sources import DTN, FBE, HB01, MON, NE1, NE2, OLD, PF, TEL, V8F
 from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station, all_in
 
 instrument = rules_of(Station.INSTRUMENT)
@@ -199,6 +203,21 @@ def one_step_down(known: Known) -> Conclusions:
     yield leads_to(READING_FALSE, STEPPED_DOWN_AND_STAYED, SOMETIMES)
     yield leads_to(BEARING_WIPED, STEPPED_DOWN_AND_STAYED, SOMETIMES)
     yield leads_to(GALLERY_PLUG_MISSING, STEPPED_DOWN_AND_STAYED, SELDOM)
+
+
+@pump(
+    source=MON,
+    catches=[case_of(GAUGE_READS_LOW, NO_BETTER_WITH_NEW_PUMP)],
+    spares=[case_of(GAUGE_READS_LOW, lacks=[NO_BETTER_WITH_NEW_PUMP])],
+)
+def new_pump_changed_nothing(known: Known) -> Conclusions:
+    """A new pump that changed nothing clears the pump: look at what leaks or starves beside it."""
+    yield leads_to(CLEARANCES_WIDE, NO_BETTER_WITH_NEW_PUMP, OFTEN)
+    yield leads_to(OPEN_LEAK_INSIDE, NO_BETTER_WITH_NEW_PUMP, OFTEN)
+    yield leads_to(OIL_THIN, NO_BETTER_WITH_NEW_PUMP, SOMETIMES)
+    yield leads_to(AIR_IN_SUCTION, NO_BETTER_WITH_NEW_PUMP, SELDOM)
+    yield leads_to(SUCTION_THROTTLED, NO_BETTER_WITH_NEW_PUMP, SOMETIMES)
+    yield leads_to(RELIEF_BLEEDS, NO_BETTER_WITH_NEW_PUMP, SELDOM)
 
 
 @relief(

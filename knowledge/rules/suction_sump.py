@@ -126,7 +126,8 @@ def crank_whips_the_oil(known: Known) -> Conclusions:
 )
 def sump_pumped_empty_at_speed(known: Known) -> Conclusions:
     """Oil held up in heads or valley empties the sump at speed; idling lets it come back."""
-    yield leads_to(DRAINBACK_POOR, OIL_SHORT, MOSTLY)
+    yield leads_to(DRAINBACK_POOR, OIL_SHORT, SOMETIMES)
+    yield leads_to(DRAINBACK_POOR, PICKUP_UNCOVERED, OFTEN)
     yield leads_to(DRAINBACK_POOR, FADES_AT_SPEED_BACK_AFTER_REST, OFTEN)
     yield leads_to(DRAINBACK_POOR, FALLS_AS_REVS_RISE, SOMETIMES)
     yield leads_to(DRAINBACK_POOR, OIL_SLOW_TO_RETURN, MOSTLY)
