@@ -1,0 +1,80 @@
+"""Everything the tests are tried on: each case file, and what rules' papers describe, mixed."""
+
+from __future__ import annotations
+
+import random
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+
+from diagnose import causegraph
+from diagnose.casefile.reading import load
+from diagnose.causegraph import Graph
+from diagnose.chaining import Facts, Report, infer
+from diagnose.evidence import gather
+from diagnose.ranking.network import Likelihood, Network
+from knowledge.book import the_book
+from knowledge.rulebook import Example
+from knowledge.vocabulary import Finding, Measure, State
+
+HERE = Path(__file__).parent
+CASES = {
+    p.stem: p
+    for folder in (HERE / "confirmed" / "cases", HERE.parent / "cases")
+    for p in sorted(folder.glob("*.toml"))
+}
+
+
+@dataclass(frozen=True)
+class Situation:
+    """One case taken all the way to numbers."""
+
+    facts: Facts
+    graph: Graph
+    network: Network
+    evidence: dict[str, Likelihood]
+
+
+@cache
+def facts_of_case(name: str) -> Facts:
+    """The facts of a case file, everything learnt included."""
+    book = the_book()
+    return load(CASES[name], book).facts()
+
+
+@cache
+def situation(name: str) -> Situation:
+    """A case file's graph, network and evidence."""
+    return taken(facts_of_case(name))
+
+
+def taken(facts: Facts) -> Situation:
+    """Facts taken through rules, graph and evidence."""
+    book = the_book()
+    conclusions = infer(book.rules.values(), facts)
+    graph = causegraph.build(book.causes, conclusions)
+    evidence = gather(facts.reports, conclusions, graph)
+    return Situation(facts, graph, causegraph.as_network(graph), evidence)
+
+
+def facts_of(example: Example) -> Facts:
+    """What an example in a rule's papers states."""
+    reports = {f: Report(State.PRESENT) for f in example.has}
+    reports |= {f: Report(State.ABSENT) for f in example.lacks}
+    return Facts(reports, example.readings, {m: [v] for m, v in example.measures})
+
+
+def mixed(seed: int, many: int = 6) -> Facts:
+    """Several examples of the rules' papers thrown together, with a few unsure reports."""
+    rng = random.Random(seed)
+    examples = [e for r in the_book().rules.values() for e in (*r.catches, *r.spares)]
+    reports: dict[Finding, Report] = {}
+    readings = []
+    measures: dict[Measure, list[float]] = {}
+    for facts in map(facts_of, rng.sample(examples, many)):
+        sure = rng.choice([1.0, 1.0, 0.7])
+        reports |= {f: Report(r.state, sure) for f, r in facts.reports.items()}
+        readings += list(facts.readings)
+        for measure, values in facts.measures.items():
+            measures.setdefault(measure, []).extend(values)
+    return Facts(reports, readings, measures)
