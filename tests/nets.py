@@ -32,7 +32,9 @@ def joint(network: Network) -> tuple[dict[str, NDArray[np.bool_]], NDArray[np.fl
     return there, p
 
 
-def weighed(network: Network, evidence: Evidence) -> tuple[dict[str, NDArray[np.bool_]], NDArray[np.float64]]:
+def weighed(
+    network: Network, evidence: Evidence
+) -> tuple[dict[str, NDArray[np.bool_]], NDArray[np.float64]]:
     """The states, each with its probability times the likelihood of the evidence."""
     there, p = joint(network)
     for name, seen in evidence.items():

@@ -95,3 +95,19 @@ CAPS_MIXED = Finding(
     background=VERY_RARE,
     also=("caps swapped", "main caps out of order", "cap on backwards", "rod caps mixed"),
 )
+SMALL_PART_LEFT_OUT = Finding(
+    "small_part_left_out",
+    Station.ASSEMBLY,
+    "a slinger, spacer, ring or baffle that belongs inside was left out",
+    "Was a slinger, spacer, ring or baffle that belongs inside missing?",
+    CP,
+    denies="every small part is there",
+    stage=Stage.OPENED,
+    normal="all there",
+    background=VERY_RARE,
+    also=(
+        "oil slinger missing",
+        "spacer left out",
+        "forgot the baffle",
+    ),
+)

@@ -1,6 +1,6 @@
 """What is measured at the crank's bearings. Clearances are on the diameter, both sides together."""
 
-from knowledge.sources import AA97, CEB1, EB21, HB16, HB20, KNG, NE2, RUS
+from knowledge.sources import AA97, CEB1, CEB2, EB21, HB16, HB20, KNG, NE2, RUS
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.vocabulary import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
 
@@ -223,4 +223,47 @@ LOCKED_THEN_FREED = Finding(
         "seized then restarted",
         "locked when hot free when cold",
     ),
+)
+BEARING_FOUND_SEIZED = Finding(
+    "bearing_found_seized",
+    Station.BEARINGS,
+    "a bearing was found seized on its journal",
+    "Was a bearing found seized on its journal?",
+    RUS,
+    denies="no bearing was seized",
+    stage=Stage.OPENED,
+    normal="free",
+    background=VERY_RARE,
+    also=(
+        "bearing welded to crank",
+        "locked on the journal",
+    ),
+)
+SIGNS_OF_STARVATION = Finding(
+    "signs_of_starvation",
+    Station.BEARINGS,
+    "a bearing or journal shows it ran short of oil",
+    "Does a bearing, journal or cam show blueing, smearing or other signs of want of oil?",
+    RUS,
+    denies="no sign of want of oil",
+    stage=Stage.OPENED,
+    normal="bright, no heat colours",
+    background=VERY_RARE,
+    also=(
+        "oil starvation signs",
+        "blued crank",
+        "ran dry",
+    ),
+)
+DAMAGED_BY_DEBRIS_ONLY = Finding(
+    "damaged_by_debris_only",
+    Station.BEARINGS,
+    "shells are marked by debris only, with no sign of heat",
+    "Are the shells marked by debris only, with no sign of heat?",
+    CEB2,
+    denies="the marks are not from debris alone",
+    stage=Stage.OPENED,
+    normal="clean",
+    background=RARE,
+    also=("bearings only scratched by debris",),
 )

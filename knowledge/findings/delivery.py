@@ -4,7 +4,7 @@ The galleries and their plugs are in ``delivery_galleries.py``.
 """
 
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.sources import CUT, FLV, HB01, HB11, HB22, LCW, PRM, TML
+from knowledge.sources import CUT, FLV, HB01, HB11, HB22, LCW, NE2, PRM, TML
 from knowledge.vocabulary import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 
 # ------------------------------------------------------------------ the filter from outside
@@ -325,5 +325,21 @@ BYPASS_VALVE_MISFITTED = Finding(
     also=(
         "bypass valve wrong way round",
         "wrong bypass valve",
+    ),
+)
+OIL_FED_DEVICE_FAILED_FIRST = Finding(
+    "oil_fed_device_failed_first",
+    Station.DELIVERY,
+    "something worked by engine oil (governor, phaser, tensioner, clutch) went wrong at the same time",
+    "Did anything worked by engine oil (governor, cam phaser, tensioner, clutch) go wrong at the same time?",
+    NE2,
+    denies="what is worked by engine oil still works",
+    stage=Stage.TOLD,
+    normal="works",
+    background=VERY_RARE,
+    also=(
+        "prop control lost",
+        "cam phaser fault",
+        "VVT code",
     ),
 )

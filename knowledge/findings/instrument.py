@@ -1,7 +1,7 @@
 """What can be told and seen of gauge, lamp, sender, wire and gauge line."""
 
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.sources import FJE, HB01, HB04, HB18, NE2, TEL, TWO_CP
+from knowledge.sources import FJE, HB01, HB04, HB18, LAM, NE2, TEL, TWO_CP
 from knowledge.vocabulary import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 
 # -------------------------------------------------------------------- sender and its wire
@@ -344,5 +344,65 @@ RAN_LONG_WITHOUT_DISTRESS = Finding(
     also=(
         "ran an hour with the light on",
         "drove home fine with no pressure",
+    ),
+)
+LAMP_SLOW_TO_GO_OUT = Finding(
+    "lamp_slow_to_go_out",
+    Station.INSTRUMENT,
+    "lamp or gauge is slower at every start than it used to be",
+    "Is the lamp slower to go out, or the gauge to rise, at every start than it used to be?",
+    LAM,
+    denies="lamp and gauge come as quickly as ever",
+    stage=Stage.TOLD,
+    normal="out within a few seconds",
+    background=RARE,
+    also=(
+        "oil light takes longer to go out",
+        "slow lamp",
+    ),
+)
+WIRE_REPAIR_NO_DIFFERENCE = Finding(
+    "wire_repair_no_difference",
+    Station.INSTRUMENT,
+    "the wire or terminal was mended and the reading stayed wrong",
+    "Was the wire or terminal mended, without any difference?",
+    CP,
+    denies="mending the wire put it right",
+    stage=Stage.OUTSIDE,
+    normal="the reading comes back",
+    background=RARE,
+    also=(
+        "new terminal no change",
+        "soldered wire still dead",
+    ),
+)
+NEW_SENDER_MADE_IT_WORSE = Finding(
+    "new_sender_made_it_worse",
+    Station.INSTRUMENT,
+    "with a new sender the reading was wrong in another way, or gone",
+    "Did a new sender give another wrong reading, or none?",
+    TEL,
+    denies="a new sender read right",
+    stage=Stage.OUTSIDE,
+    normal="reads right",
+    background=VERY_RARE,
+    also=(
+        "new sender reads nothing",
+        "new sensor even worse",
+    ),
+)
+UNSTEADIER_WITH_REVS = Finding(
+    "unsteadier_with_revs",
+    Station.INSTRUMENT,
+    "unsteady at all revs and worse as they rise",
+    "Is it unsteady at all revs, and worse as they rise?",
+    CP,
+    denies="not worse with revs",
+    stage=Stage.TOLD,
+    normal="steady",
+    background=RARE,
+    also=(
+        "gets worse with throttle",
+        "jumps more when revved",
     ),
 )

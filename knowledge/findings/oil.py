@@ -346,3 +346,18 @@ DRAINED_VOLUME = Measure(
     spread=0.0002,
     also=("quarts drained", "litres drained"),
 )
+WET_SUMPS = Finding(
+    "wet_sumps",
+    Station.OIL,
+    "dry sump: oil runs from the tank into the crankcase at rest",
+    "Dry sump: does the crankcase fill from the tank while it stands?",
+    HPA,
+    denies="the tank holds its oil at rest",
+    stage=Stage.TOLD,
+    normal="the level in the tank holds",
+    background=OCCASIONAL,
+    also=(
+        "wet sumping",
+        "tank drains into the crankcase",
+    ),
+)

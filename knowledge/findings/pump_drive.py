@@ -1,7 +1,7 @@
 """What can be seen along the pump's drive: shaft, coupling, gears, chain, end float."""
 
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.sources import DTN, FFC, HB01, HB14, ISS, MSK, NE1, OCM, TR4, V8F
+from knowledge.sources import DTN, FFC, HB01, HB14, ISS, MSK, NE1, OCM, PRM, TR4, V8F
 from knowledge.vocabulary import RARE, VERY_RARE, Finding, Kind, Stage, Station
 
 ORIGINAL_DRIVE_SHAFT = Finding(
@@ -261,5 +261,20 @@ STEPPED_DOWN_AND_STAYED = Finding(
     also=(
         "dropped 20 psi and stayed there",
         "needle wiggled then lower",
+    ),
+)
+OIL_POURED_IN_NO_HELP = Finding(
+    "oil_poured_in_no_help",
+    Station.PUMP,
+    "oil poured in without pressure brought nothing",
+    "Was oil poured into pump, line or filter head, without any difference?",
+    PRM,
+    denies="poured oil was taken up",
+    stage=Stage.OUTSIDE,
+    normal="the pump takes it up",
+    background=VERY_RARE,
+    also=(
+        "funnelled oil in still nothing",
+        "filled the filter no change",
     ),
 )

@@ -204,3 +204,18 @@ METAL_PAST_THE_SCREEN = Finding(
         "metal behind the mesh",
     ),
 )
+DEBRIS_SEEN_BEFORE = Finding(
+    "debris_seen_before",
+    Station.SUCTION,
+    "something foreign was found in screen or filter at an earlier service",
+    "Was anything foreign found in screen or filter at an earlier service?",
+    CP,
+    denies="screen and filter were clean at earlier services",
+    stage=Stage.TOLD,
+    normal="clean",
+    background=RARE,
+    also=(
+        "found fibres last oil change",
+        "found bits before",
+    ),
+)

@@ -33,7 +33,9 @@ from knowledge.findings.bearings import (
 )
 from knowledge.findings.bearings_bench import (
     BEARING_CLEARANCE_TOO_TIGHT,
+    BEARING_FOUND_SEIZED,
     CRANK_END_FLOAT_OVER,
+    DAMAGED_BY_DEBRIS_ONLY,
     JOURNAL_NOT_TRUE,
     MAIN_BORES_OUT_OF_LINE,
     MAIN_CLEARANCE_TOO_WIDE,
@@ -44,6 +46,7 @@ from knowledge.findings.bearings_bench import (
     SEVERAL_JOURNALS_DRY,
     SHELLS_FOUND_RUINED,
     SHELLS_SMOOTH_LIGHT_WEAR,
+    SIGNS_OF_STARVATION,
 )
 from knowledge.findings.pressure import ENGINE_RUNS_NORMALLY
 from knowledge.sources import AA97, BTG, CEB1, KNG, RUS
@@ -138,6 +141,9 @@ LIFT_ONE_CAP = Inspection(
         SHELLS_FOUND_RUINED,
         SEVERAL_JOURNALS_DRY,
         SHELLS_SMOOTH_LIGHT_WEAR,
+        BEARING_FOUND_SEIZED,
+        SIGNS_OF_STARVATION,
+        DAMAGED_BY_DEBRIS_ONLY,
         SHELLS_WIPED,
         SHELLS_WORN_EVENLY,
         SHELLS_EMBEDDED_DIRT,

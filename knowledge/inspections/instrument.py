@@ -42,6 +42,7 @@ from knowledge.findings.instrument import (
     NEEDLE_OFF_ZERO_AT_REST,
     NEEDLE_STUCK_AT_ONE_VALUE,
     NEW_SENDER_CURED_IT,
+    NEW_SENDER_MADE_IT_WORSE,
     NEW_SENDER_NO_DIFFERENCE,
     NO_SENDER_FITTED,
     OIL_BEHIND_PANEL,
@@ -55,6 +56,7 @@ from knowledge.findings.instrument import (
     TAP_FREES_NEEDLE,
     TAPE_ON_SENDER_THREAD,
     WIRE_ON_WRONG_SENDER,
+    WIRE_REPAIR_NO_DIFFERENCE,
 )
 from knowledge.findings.instrument_bench import (
     DECAY_TIME,
@@ -134,6 +136,7 @@ ASK_ITS_HISTORY = Inspection(
         NOTHING_WARNED,
         TOP_UP_CURES_FOR_A_WHILE,
         INSTRUMENT_JUST_CHANGED,
+        NEW_SENDER_MADE_IT_WORSE,
         NEW_SENDER_NO_DIFFERENCE,
         NEW_SENDER_CURED_IT,
         NEEDLE_STUCK_AT_ONE_VALUE,
@@ -211,6 +214,7 @@ WIGGLE_THE_HARNESS = Inspection(
     Access.OUTSIDE,
     (
         RESEATING_CURED_IT,
+        WIRE_REPAIR_NO_DIFFERENCE,
         WIGGLE_MOVES_NEEDLE,
         NEEDLE_FOLLOWS_LOADS,
         NEEDLE_STEPS_AT_ONCE,

@@ -1,6 +1,6 @@
 """How to look at pickup, suction line and sump."""
 
-from knowledge.findings.assembly import LEFTOVER_FOUND, PIECE_FOUND_INSIDE
+from knowledge.findings.assembly import LEFTOVER_FOUND, PIECE_FOUND_INSIDE, SMALL_PART_LEFT_OUT
 from knowledge.findings.bearings_bench import PISTON_OR_PIN_BROKEN
 from knowledge.findings.behaviour import TOP_UP_CURES_FOR_A_WHILE
 from knowledge.findings.debris import METAL_IN_PAN, METAL_IN_SCREEN
@@ -219,6 +219,7 @@ CATCH_SUMP_CONTENTS = Inspection(
     (
         METAL_IN_PAN,
         PISTON_OR_PIN_BROKEN,
+        SMALL_PART_LEFT_OUT,
         PIECE_FOUND_INSIDE,
         LEFTOVER_FOUND,
         SLUDGE_SEEN,

@@ -1,0 +1,185 @@
+"""Ranking at its limits: what it refuses, the best sets of causes, and whether 70 % means 70 %."""
+
+from __future__ import annotations
+
+import random
+from itertools import product
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from diagnose.ranking.elimination import (
+    WIDEST,
+    ImpossibleEvidenceError,
+    TooEntangledError,
+    posterior,
+)
+from diagnose.ranking.explanations import Explanation, best_sets
+from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
+from tests.nets import drawn, random_evidence, random_net, weighed
+
+# ---------------------------------------------------------------------------------- refusals
+
+
+def everything_with_everything(many: int) -> Network:
+    """``many`` causes, each of which brings about each of ``many`` findings."""
+    causes = [f"r{i}" for i in range(many)]
+    findings = [f"f{i}" for i in range(many)]
+    links = {
+        f: {c: 0.1 + 0.8 * ((i + j) % 7) / 7 for i, c in enumerate(causes)}
+        for j, f in enumerate(findings)
+    }
+    return Network(dict.fromkeys(causes, 0.05), dict.fromkeys(findings, 0.02), links)
+
+
+def test_too_many_present_findings_on_the_same_causes_are_refused() -> None:
+    net = everything_with_everything(WIDEST + 4)
+    with pytest.raises(TooEntangledError):
+        posterior(net, dict.fromkeys(net.leak, SEEN))
+
+
+def test_as_many_absent_findings_are_not() -> None:
+    """Absent findings couple nothing, however many there are."""
+    net = everything_with_everything(WIDEST + 4)
+    found = posterior(net, dict.fromkeys(net.leak, SEEN_NOT_THERE))
+    assert all(found.marginal[c] < p for c, p in net.prior.items())
+
+
+def test_a_hub_of_thirty_causes_is_no_trouble() -> None:
+    net = everything_with_everything(30)
+    found = posterior(net, {f"f{i}": SEEN for i in range(8)})
+    assert all(0.0 < found.marginal[c] < 1.0 for c in net.prior)
+
+
+IMPOSSIBLE: dict[str, tuple[Network, Evidence]] = {
+    "no background and no cause": (
+        Network({"r": 0.1}, {"f": 0.0}, {"f": {"r": 0.5}}),
+        {"r": SEEN_NOT_THERE, "f": SEEN},
+    ),
+    "a link that never fails": (
+        Network({"r": 0.1}, {"f": 0.1}, {"f": {"r": 1.0}}),
+        {"r": SEEN, "f": SEEN_NOT_THERE},
+    ),
+    "a leak of one, not seen": (Network({"r": 0.1}, {"f": 1.0}), {"f": SEEN_NOT_THERE}),
+    "a cause that cannot be, seen": (Network({"r": 0.0}, {}), {"r": SEEN}),
+    "a likelihood of nothing": (Network({"r": 0.1}, {"f": 0.1}), {"f": Likelihood(0.0, 0.0)}),
+}
+
+
+@pytest.mark.parametrize("name", IMPOSSIBLE)
+def test_what_cannot_be_is_refused(name: str) -> None:
+    with pytest.raises(ImpossibleEvidenceError):
+        posterior(*IMPOSSIBLE[name])
+
+
+def test_a_circle_is_refused() -> None:
+    net = Network({}, {"a": 0.1, "b": 0.1}, {"a": {"b": 0.5}, "b": {"a": 0.5}})
+    with pytest.raises(ValueError, match="circle"):
+        posterior(net, {"a": SEEN})
+
+
+@pytest.mark.parametrize("parents", [{"r": {"s": 0.5}}, {"f": {"nobody": 0.5}}])
+def test_a_network_that_hangs_together_wrongly_is_refused(
+    parents: dict[str, dict[str, float]],
+) -> None:
+    with pytest.raises(ValueError, match="parent"):
+        Network({"r": 0.1, "s": 0.1}, {"f": 0.1}, parents)
+
+
+# ----------------------------------------------------------------------------------- best sets
+
+
+def every_set(network: Network, evidence: Evidence, implicated: list[str]) -> list[Explanation]:
+    """Every combination of the implicated causes with its exact share, best first."""
+    there, p = weighed(network, evidence)
+    total = p.sum()
+    out = []
+    for states in product((False, True), repeat=len(implicated)):
+        fits = p > -1.0
+        for cause, state in zip(implicated, states, strict=True):
+            fits = fits & (there[cause] == state)
+        causes = tuple(c for c, s in zip(implicated, states, strict=True) if s)
+        out.append(Explanation(causes, float(p[fits].sum() / total)))
+    return sorted(out, key=lambda e: -e.share)
+
+
+def implicated(network: Network, marginal: dict[str, float]) -> list[str]:
+    """The causes whose posterior stands out: 2 % and half as much again as the prior."""
+    return [c for c, p in network.prior.items() if marginal[c] >= max(0.02, 1.5 * p)]
+
+
+def assert_best(found: tuple[Explanation, ...], right: list[Explanation]) -> None:
+    """Same shares in the same order, and each named set has the share it is given."""
+    share = {frozenset(e.causes): e.share for e in right}
+    for mine, best in zip(found, right, strict=False):
+        assert mine.share == pytest.approx(best.share, abs=1e-9)
+        assert share[frozenset(mine.causes)] == pytest.approx(mine.share, abs=1e-9)
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_best_sets_equal_enumeration(seed: int) -> None:
+    net = random_net(seed, roots=6, middles=3, leaves=5)
+    evidence = random_evidence(seed, net, share=0.4)
+    marginal = posterior(net, evidence).marginal
+    right = every_set(net, evidence, implicated(net, marginal))
+    found = best_sets(net, evidence, marginal, how_many=5)
+    assert len(found) == min(5, len([e for e in right if e.share > 1e-9]))
+    assert_best(found, right)
+
+
+@pytest.mark.parametrize("sweeps", [0, 1, 2, 3, 5, 8])
+@settings(max_examples=15, deadline=None)
+@given(seed=st.integers(0, 10**6))
+def test_best_sets_cut_short_are_fewer_never_wrong(sweeps: int, seed: int) -> None:
+    """Out of sweeps it may name fewer sets, but never a lesser one as the best."""
+    net = random_net(seed, roots=6, middles=2, leaves=6)
+    evidence = {f"f{i}": SEEN for i in range(4)}
+    marginal = posterior(net, evidence).marginal
+    right = every_set(net, evidence, implicated(net, marginal))
+    assert_best(best_sets(net, evidence, marginal, sweeps=sweeps), right)
+
+
+# --------------------------------------------------------------------------------- calibration
+
+
+def told(world: dict[str, bool], net: Network, rng: random.Random) -> dict[str, Likelihood]:
+    """A dozen of a world's findings, some only half sure and then wrong as often as they say."""
+    evidence = {}
+    for name in rng.sample(sorted(net.leak), 12):
+        sure = rng.choice([1.0, 1.0, 0.8])
+        seen = world[name] if rng.random() < sure else not world[name]
+        evidence[name] = Likelihood.of(sure if seen else 1.0 - sure)
+    return evidence
+
+
+def by_tenths(many: int) -> list[tuple[float, float, float]]:
+    """Predicted count, true count and binomial spread in each tenth of probability said."""
+    net = random_net(11, roots=20, middles=8, leaves=24, fan_in=5)
+    rng = random.Random(20)
+    said: list[list[tuple[float, bool]]] = [[] for _ in range(10)]
+    for _ in range(many):
+        world = drawn(net, rng)
+        belief = posterior(net, told(world, net, rng)).marginal
+        for cause in net.prior:
+            said[min(int(belief[cause] * 10), 9)].append((belief[cause], world[cause]))
+    return [
+        (sum(p for p, _ in ten), sum(t for _, t in ten), sum(p * (1 - p) for p, _ in ten) ** 0.5)
+        for ten in said
+    ]
+
+
+def assert_calibrated(rows: list[tuple[float, float, float]]) -> None:
+    for predicted, true, spread in rows:
+        assert abs(predicted - true) <= 3.5 * spread + 1.0
+
+
+def test_seventy_per_cent_means_seventy_per_cent() -> None:
+    """Cases drawn from the model itself: an engine that sums right must be calibrated."""
+    assert_calibrated(by_tenths(400))
+
+
+@pytest.mark.long
+def test_seventy_per_cent_means_seventy_per_cent_often() -> None:
+    """The same with ten times the cases."""
+    assert_calibrated(by_tenths(4000))
