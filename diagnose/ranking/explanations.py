@@ -30,8 +30,8 @@ def best_sets(
 
     Implicated: posterior at least 2 % and 1.5 times the prior, the ``at_most`` likeliest; every
     other cause stays summed out. Best-first search over partial decisions: the popped
-    probability bounds every completion, so sets come out in order. Ends early, with fewer
-    sets, after ``sweeps`` sweeps.
+    probability bounds every completion, so sets come out in order. After ``sweeps`` sweeps it
+    ends early, with fewer sets, at the first decision that could not be followed up.
     """
     implicated = sorted(
         (c for c, p in network.prior.items() if marginal[c] >= 0.02 and marginal[c] >= 1.5 * p),
@@ -42,8 +42,11 @@ def best_sets(
         (-1.0, next(tie), (), marginal)
     ]
     found: list[Explanation] = []
+    missed = 0.0
     while heap and len(found) < how_many:
         share, _, decided, belief = heapq.heappop(heap)
+        if share > missed:
+            break
         left = [c for c in implicated if c not in dict(decided)]
         if not left:
             found.append(Explanation(tuple(c for c, there in decided if there), -share))
@@ -56,6 +59,7 @@ def best_sets(
             now = (*decided, (pick, there))
             if len(now) < len(implicated):
                 if sweeps <= 0:
+                    missed = min(missed, share * p)
                     continue
                 sweeps -= 1
                 fixed = {c: SEEN if t else SEEN_NOT_THERE for c, t in now}
