@@ -106,6 +106,13 @@ class Consultation:
         """Exact marginals and the evidence's log probability."""
         return self._heard[1]
 
+    def belief(self, name: str) -> float:
+        """P(node | evidence) of any cause, condition or finding of the graph."""
+        if name in self.posterior.marginal:
+            return self.posterior.marginal[name]
+        asked = {**self.evidence, name: Likelihood(1.0, 1.0)}
+        return posterior(self.network, asked).marginal[name]
+
     @property
     def left_out(self) -> tuple[str, ...]:
         """Findings left out because together they would have been too entangled."""

@@ -2,7 +2,7 @@
 
 from math import erf, sqrt
 
-LEAST_SURE = 0.03  #: no measurement settles a matter wholly (judgement)
+LEAST_SURE = 0.01  #: no measurement settles a matter wholly (judgement)
 
 
 def sure_beyond(value: float, limit: float, spread: float) -> float:
@@ -13,7 +13,7 @@ def sure_beyond(value: float, limit: float, spread: float) -> float:
     .. math:: P = \frac{1}{2}\left(1 + \operatorname{erf}\frac{v - L}{\sigma\sqrt{2}}\right)
 
     ``value`` and ``limit`` in the same SI unit, ``spread`` one standard deviation of the
-    measuring error, above zero. The answer is kept within 0.03 and 0.97.
+    measuring error, above zero. The answer is kept within 0.01 and 0.99.
 
     A reading right on the limit says nothing; one error's width past it says a good deal:
 
@@ -22,7 +22,7 @@ def sure_beyond(value: float, limit: float, spread: float) -> float:
     >>> round(sure_beyond(0.17e-3, 0.15e-3, 0.02e-3), 2)
     0.84
     >>> sure_beyond(0.30e-3, 0.15e-3, 0.02e-3)
-    0.97
+    0.99
     """
     if spread <= 0.0:
         raise ValueError(f"spread must be above zero, not {spread}")
