@@ -15,10 +15,15 @@ from diagnose.casefile.case import Case
 from diagnose.causegraph import Graph
 from diagnose.chaining import Conclusions, Report, infer
 from diagnose.evidence import gather, of_report
-from diagnose.explain import Weight, unexplained, weights
+from diagnose.explain import Weight, leave_each_out, unexplained, weights
 from diagnose.planning.next_step import Step, best, candidates
 from diagnose.planning.worlds import Worlds, worlds
-from diagnose.ranking.elimination import Posterior, TooEntangledError, posterior
+from diagnose.ranking.elimination import (
+    Posterior,
+    TooEntangledError,
+    posterior,
+    posteriors,
+)
 from diagnose.ranking.explanations import Explanation, best_sets
 from diagnose.ranking.network import Likelihood, Network
 from knowledge.access import Opening, openings_for
@@ -149,7 +154,9 @@ class Consultation:
     @cached_property
     def explanations(self) -> tuple[Explanation, ...]:
         """The best few sets of causes."""
-        return best_sets(self.network, self.evidence, self.posterior.marginal)
+        return best_sets(
+            self.network, self.evidence, self.posterior.marginal, self.posterior.log_evidence
+        )
 
     @cached_property
     def alarms(self) -> tuple[Alarm, ...]:
@@ -198,23 +205,24 @@ class Consultation:
     @cached_property
     def _odd(self) -> dict[str, float]:
         """Findings that the rest of the evidence makes very unlikely, with that chance."""
-        out = {}
+        out: dict[str, float] = {}
+        if len(self.evidence) < 2:
+            return out
         for name, seen in self.evidence.items():
-            rest = {n: e for n, e in self.evidence.items() if n != name}
-            if not rest:
-                continue
-            chance = exp(
-                self.posterior.log_evidence - posterior(self.network, rest).log_evidence
-            ) / max(seen.if_present, seen.if_absent)
+            rest = self._without[name].log_evidence
+            chance = exp(self.posterior.log_evidence - rest) / max(seen.if_present, seen.if_absent)
             if chance < ODD:
                 out[name] = chance
         return out
 
     def weights(self, causes: Collection[str]) -> dict[str, tuple[Weight, ...]]:
         """For and against each of these causes, in decibans."""
-        return weights(
-            self.network, self.evidence, self.posterior.marginal, self.graph, tuple(causes)
-        )
+        return weights(self._without, self.posterior.marginal, self.graph, tuple(causes))
+
+    @cached_property
+    def _without(self) -> dict[str, Posterior]:
+        """The posterior with each finding left out."""
+        return leave_each_out(self.network, self.evidence)
 
     @cached_property
     def unexplained(self) -> tuple[Finding, ...]:
@@ -264,25 +272,33 @@ class Consultation:
 
     def outcomes(self, step: Step, how_many: int = 3) -> tuple[Outcome, ...]:
         """What the likeliest outcomes of a check would do to the ranking."""
-        out = []
-        for finding in step.findings[:how_many]:
-            out.append(self._after({finding: Report(State.PRESENT)}, finding))
-        out.append(self._after({f: Report(State.ABSENT) for f in step.findings}, None))
-        return tuple(out)
+        asked: list[tuple[Finding | None, dict[Finding, Report]]] = [
+            (f, {f: Report(State.PRESENT)}) for f in step.findings[:how_many]
+        ]
+        asked.append((None, {f: Report(State.ABSENT) for f in step.findings}))
+        return tuple(self._after(asked))
 
     def either_way(self, finding: Finding) -> dict[str, Outcome]:
         """What a yes and what a no to one question would do."""
-        return {
-            "yes": self._after({finding: Report(State.PRESENT)}, finding),
-            "no": self._after({finding: Report(State.ABSENT)}, None),
-        }
+        yes, no = self._after(
+            [
+                (finding, {finding: Report(State.PRESENT)}),
+                (None, {finding: Report(State.ABSENT)}),
+            ]
+        )
+        return {"yes": yes, "no": no}
 
-    def _after(self, reports: Mapping[Finding, Report], shown: Finding | None) -> Outcome:
-        more = {f.id: of_report(r) for f, r in reports.items()}
-        then = posterior(self.network, {**self.evidence, **more})
-        leader = max(self.network.prior, key=lambda c: (then.marginal[c], c))
-        chance = exp(min(0.0, then.log_evidence - self.posterior.log_evidence))
-        return Outcome(shown, chance, self.book.causes[leader], then.marginal[leader])
+    def _after(self, asked: list[tuple[Finding | None, dict[Finding, Report]]]) -> list[Outcome]:
+        variants = [
+            {**self.evidence, **{f.id: of_report(r) for f, r in reports.items()}}
+            for _, reports in asked
+        ]
+        out = []
+        for (shown, _), then in zip(asked, posteriors(self.network, variants), strict=True):
+            leader = max(self.network.prior, key=lambda c: (then.marginal[c], c))
+            chance = exp(min(0.0, then.log_evidence - self.posterior.log_evidence))
+            out.append(Outcome(shown, chance, self.book.causes[leader], then.marginal[leader]))
+        return out
 
 
 def _with_needs(access: Access, openings: Mapping[Access, Opening]) -> set[Access]:

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from math import log10
 
 from diagnose.causegraph import Graph, chain
-from diagnose.ranking.elimination import posterior
+from diagnose.ranking.elimination import Posterior, posteriors
 from diagnose.ranking.network import Evidence, Network
 
 LEAST_DECIBANS = 0.5  #: below this a finding is not worth a line
@@ -31,19 +31,24 @@ def odds_decibans(p: float) -> float:
     return 10 * log10(p / (1 - p))
 
 
+def leave_each_out(network: Network, evidence: Evidence) -> dict[str, Posterior]:
+    """The posterior without each finding in turn, all in one sweep."""
+    names = list(evidence)
+    rest = [{n: e for n, e in evidence.items() if n != name} for name in names]
+    return dict(zip(names, posteriors(network, rest), strict=True))
+
+
 def weights(
-    network: Network,
-    evidence: Evidence,
+    without: Mapping[str, Posterior],
     marginal: Mapping[str, float],
     graph: Graph,
     causes: tuple[str, ...],
 ) -> dict[str, tuple[Weight, ...]]:
     """For each cause the findings for and against it, strongest first, by leaving each out."""
     out: dict[str, list[Weight]] = {c: [] for c in causes}
-    for name in evidence:
-        without = posterior(network, {n: e for n, e in evidence.items() if n != name}).marginal
+    for name, rest in without.items():
         for cause in causes:
-            shift = odds_decibans(marginal[cause]) - odds_decibans(without[cause])
+            shift = odds_decibans(marginal[cause]) - odds_decibans(rest.marginal[cause])
             if abs(shift) >= LEAST_DECIBANS:
                 out[cause].append(Weight(name, shift, tuple(chain(graph, cause, name))))
     return {c: tuple(sorted(w, key=lambda w: (-abs(w.decibans), w.what))) for c, w in out.items()}

@@ -2,22 +2,23 @@
 
 from __future__ import annotations
 
+import math
 import random
 from itertools import product
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
 
 from diagnose.ranking.elimination import (
     WIDEST,
     ImpossibleEvidenceError,
     TooEntangledError,
+    log_evidences,
     posterior,
+    posteriors,
 )
 from diagnose.ranking.explanations import Explanation, best_sets
 from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
-from tests.nets import drawn, random_evidence, random_net, weighed
+from tests.nets import FLAT, drawn, enumerated, random_evidence, random_net, weighed
 
 # ---------------------------------------------------------------------------------- refusals
 
@@ -87,6 +88,52 @@ def test_a_network_that_hangs_together_wrongly_is_refused(
         Network({"r": 0.1, "s": 0.1}, {"f": 0.1}, parents)
 
 
+# --------------------------------------------------------------------- many variants at once
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_many_at_once_equal_one_by_one(seed: int) -> None:
+    """One sweep over variants, as for "without this finding", gives what single sweeps give."""
+    net = random_net(seed, roots=7, middles=4, leaves=6)
+    whole = random_evidence(seed, net)
+    variants: list[Evidence] = [
+        whole,
+        {},
+        random_evidence(seed + 1000, net),
+        *({n: e for n, e in whole.items() if n != name} for name in whole),
+    ]
+    alone = [posterior(net, v) for v in variants]
+    together = posteriors(net, variants)
+    assert log_evidences(net, variants) == pytest.approx([p.log_evidence for p in alone], abs=1e-9)
+    for one, of_many in zip(alone, together, strict=True):
+        assert of_many.log_evidence == pytest.approx(one.log_evidence, abs=1e-9)
+        asked = {n: of_many.marginal[n] for n in one.marginal if n in of_many.marginal}
+        assert asked.keys() >= net.prior.keys()
+        assert asked == pytest.approx({n: one.marginal[n] for n in asked}, abs=1e-9)
+
+
+def test_a_variant_that_cannot_be_spoils_no_other() -> None:
+    net = Network({"r": 0.1, "s": 0.2}, {"f": 0.0}, {"f": {"r": 0.5, "s": 0.4}})
+    cannot: Evidence = {"r": SEEN_NOT_THERE, "s": SEEN_NOT_THERE, "f": SEEN}
+    variants: list[Evidence] = [{"f": SEEN}, cannot, {"f": SEEN_NOT_THERE}]
+    first, impossible, last = posteriors(net, variants)
+    assert impossible.log_evidence == -math.inf
+    assert log_evidences(net, variants)[1] == -math.inf
+    assert first.marginal["r"] == pytest.approx(
+        posterior(net, variants[0]).marginal["r"], abs=1e-12
+    )
+    assert last.marginal["r"] == pytest.approx(posterior(net, variants[2]).marginal["r"], abs=1e-12)
+
+
+@pytest.mark.parametrize("name", ["r", "m", "f"])
+def test_naming_a_node_without_a_word_gives_its_marginal(name: str) -> None:
+    """Roots, hidden nodes and leaves alike, and it changes nothing else."""
+    net = Network({"r": 0.1}, {"m": 0.1, "f": 0.1}, {"m": {"r": 0.5}, "f": {"m": 0.5, "r": 0.2}})
+    asked = posterior(net, {name: FLAT})
+    assert asked.marginal[name] == pytest.approx(enumerated(net, {})[0][name], abs=1e-12)
+    assert asked.log_evidence == pytest.approx(0.0, abs=1e-12)
+
+
 # ----------------------------------------------------------------------------------- best sets
 
 
@@ -109,35 +156,27 @@ def implicated(network: Network, marginal: dict[str, float]) -> list[str]:
     return [c for c, p in network.prior.items() if marginal[c] >= max(0.02, 1.5 * p)]
 
 
-def assert_best(found: tuple[Explanation, ...], right: list[Explanation]) -> None:
-    """Same shares in the same order, and each named set has the share it is given."""
+def best_and_right(seed: int, at_most: int) -> tuple[tuple[Explanation, ...], list[Explanation]]:
+    """The best five sets of a random case, and every set of as many causes written out."""
+    net = random_net(seed, roots=6, middles=3, leaves=5)
+    evidence = random_evidence(seed, net, share=0.4)
+    found = posterior(net, evidence)
+    likeliest = sorted(implicated(net, found.marginal), key=lambda c: -found.marginal[c])
+    right = every_set(net, evidence, likeliest[:at_most])
+    mine = best_sets(net, evidence, found.marginal, found.log_evidence, how_many=5, at_most=at_most)
+    return mine, right
+
+
+@pytest.mark.parametrize("at_most", [6, 2])
+@pytest.mark.parametrize("seed", range(40))
+def test_best_sets_equal_enumeration(seed: int, at_most: int) -> None:
+    """Same shares in the same order, and each set named has the share it is given."""
+    found, right = best_and_right(seed, at_most)
+    assert len(found) == min(5, len(right))
     share = {frozenset(e.causes): e.share for e in right}
     for mine, best in zip(found, right, strict=False):
         assert mine.share == pytest.approx(best.share, abs=1e-9)
         assert share[frozenset(mine.causes)] == pytest.approx(mine.share, abs=1e-9)
-
-
-@pytest.mark.parametrize("seed", range(60))
-def test_best_sets_equal_enumeration(seed: int) -> None:
-    net = random_net(seed, roots=6, middles=3, leaves=5)
-    evidence = random_evidence(seed, net, share=0.4)
-    marginal = posterior(net, evidence).marginal
-    right = every_set(net, evidence, implicated(net, marginal))
-    found = best_sets(net, evidence, marginal, how_many=5)
-    assert len(found) == min(5, len([e for e in right if e.share > 1e-9]))
-    assert_best(found, right)
-
-
-@pytest.mark.parametrize("sweeps", [0, 1, 2, 3, 5, 8])
-@settings(max_examples=15, deadline=None)
-@given(seed=st.integers(0, 10**6))
-def test_best_sets_cut_short_are_fewer_never_wrong(sweeps: int, seed: int) -> None:
-    """Out of sweeps it may name fewer sets, but never a lesser one as the best."""
-    net = random_net(seed, roots=6, middles=2, leaves=6)
-    evidence = {f"f{i}": SEEN for i in range(4)}
-    marginal = posterior(net, evidence).marginal
-    right = every_set(net, evidence, implicated(net, marginal))
-    assert_best(best_sets(net, evidence, marginal, sweeps=sweeps), right)
 
 
 # --------------------------------------------------------------------------------- calibration
