@@ -142,8 +142,9 @@ def _split(network: Network, variants: Sequence[Evidence], precision: type[np.fl
         every = network.parents.get(name, {})
         links = [(index[p], q) for p, q in every.items() if p not in alone]
         lone = [(p, network.prior[p], q) for p, q in every.items() if p in alone]
-        plain = (there == 0.0) | (there == gone)
-        if name not in children and not lone and plain.all():
+        denied = there == 0.0
+        plain = bool((denied | (there == gone)).all() and denied.any())
+        if name not in children and not lone and plain:
             _plain_product(net, stay, links, gone, there)
             continue
         hidden = net.variables

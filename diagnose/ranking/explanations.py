@@ -8,7 +8,7 @@ from itertools import product
 from math import exp
 
 from diagnose.ranking.elimination import log_evidences
-from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Evidence, Network
+from diagnose.ranking.network import Evidence, Likelihood, Network
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +40,7 @@ def best_sets(
     variants = [
         {
             **evidence,
-            **{c: SEEN if t else SEEN_NOT_THERE for c, t in zip(implicated, states, strict=True)},
+            **{c: _held(evidence, c, t) for c, t in zip(implicated, states, strict=True)},
         }
         for states in there
     ]
@@ -51,3 +51,9 @@ def best_sets(
     ]
     likely = sorted((e for e in sets if e.share > 1e-9), key=lambda e: (-e.share, e.causes))
     return tuple(likely[:how_many])
+
+
+def _held(evidence: Evidence, cause: str, there: bool) -> Likelihood:
+    """The cause held present or absent, with what was said of the cause itself."""
+    seen = evidence.get(cause, Likelihood(1.0, 1.0))
+    return Likelihood(0.0, seen.if_present) if there else Likelihood(seen.if_absent, 0.0)
