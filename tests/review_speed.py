@@ -1,0 +1,43 @@
+"""``python -m tests.review_speed``: wall time of commands against importing the dependencies."""
+
+from __future__ import annotations
+
+import statistics
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+ROOT = Path(__file__).parent.parent
+IMPORTS = ["-c", "import networkx, pydantic, typer, numpy"]
+
+
+def seconds(arguments: list[str]) -> float:
+    """Wall time of one fresh interpreter."""
+    start = time.perf_counter()
+    subprocess.run([sys.executable, *arguments], cwd=ROOT, capture_output=True, check=True)
+    return time.perf_counter() - start
+
+
+def main(rounds: int = 7) -> None:
+    """Medians of alternating runs and their ratio to the bare imports."""
+    case = max((ROOT / "cases").glob("*.toml"), key=lambda p: p.stat().st_size)
+    runs = {
+        "import networkx, pydantic, typer, numpy": IMPORTS,
+        "diagnose --help": ["-m", "diagnose", "--help"],
+        f"diagnose review {case.name}": ["-m", "diagnose", "review", str(case)],
+        f"diagnose review {case.name} --json": ["-m", "diagnose", "review", str(case), "--json"],
+    }
+    times: dict[str, list[float]] = {name: [] for name in runs}
+    for _ in range(rounds):
+        for name, arguments in runs.items():
+            times[name].append(seconds(arguments))
+    base = statistics.median(next(iter(times.values())))
+    for name, taken in times.items():
+        middle = statistics.median(taken)
+        spread = max(taken) - min(taken)
+        print(f"{name:45} {middle:6.3f} s  ± {spread / 2:.3f}   {middle / base:5.2f} ×")
+
+
+if __name__ == "__main__":
+    main()
