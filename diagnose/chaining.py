@@ -40,7 +40,7 @@ class Facts:
 
 @dataclass(frozen=True, slots=True)
 class Trace:
-    """A conclusion that was drawn, by which rule, from which findings it asked about."""
+    """A conclusion that was drawn, by which rule, from which findings that stood when asked."""
 
     rule: Rule
     premises: tuple[Finding, ...]
@@ -65,7 +65,7 @@ class Notebook:
     def __init__(self, facts: Facts) -> None:
         self._facts = facts
         self._derived: dict[Finding, set[State]] = {}
-        self.questions: dict[Finding, None] = {}
+        self.questions: dict[Finding, bool] = {}
 
     def has(self, finding: Finding) -> bool:
         """Reported present, or not reported and derived present."""
@@ -99,11 +99,13 @@ class Notebook:
         return new
 
     def _stands(self, finding: Finding, state: State) -> bool:
-        self.questions[finding] = None
         report = self._facts.reports.get(finding)
         if report is not None:
-            return report.state is state and report.sure >= 0.5
-        return state in self._derived.get(finding, ())
+            stands = report.state is state and report.sure >= 0.5
+        else:
+            stands = state in self._derived.get(finding, ())
+        self.questions[finding] = stands or self.questions.get(finding, False)
+        return stands
 
 
 def infer(rules: Iterable[Rule], facts: Facts) -> Conclusions:
@@ -135,7 +137,7 @@ def infer(rules: Iterable[Rule], facts: Facts) -> Conclusions:
 def _collect(rule: Rule, notebook: Notebook, out: Conclusions) -> None:
     notebook.questions = {}
     for conclusion in rule.does(notebook):
-        trace = Trace(rule, tuple(notebook.questions))
+        trace = Trace(rule, tuple(f for f, stood in notebook.questions.items() if stood))
         match conclusion:
             case Derived():
                 out.derived.setdefault(conclusion, trace)

@@ -15,7 +15,7 @@ from diagnose.casefile.case import Case
 from diagnose.causegraph import Graph
 from diagnose.chaining import Conclusions, Report, infer
 from diagnose.evidence import gather, of_report
-from diagnose.explain import Weight, leave_each_out, unexplained, weights
+from diagnose.explain import Weight, unexplained, weights
 from diagnose.planning.next_step import Step, best, candidates
 from diagnose.planning.worlds import Worlds, worlds
 from diagnose.ranking.elimination import (
@@ -25,6 +25,7 @@ from diagnose.ranking.elimination import (
     posteriors,
 )
 from diagnose.ranking.explanations import Explanation, best_sets
+from diagnose.ranking.leaving_out import Without, leave_each_out
 from diagnose.ranking.network import Likelihood, Network
 from knowledge.access import Opening, openings_for
 from knowledge.book import Book
@@ -40,6 +41,7 @@ from knowledge.vocabulary import Access, Cause, Finding, Severity, Stage, State
 #: true faults of pressure, as against a gauge that lies
 TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
 CERTAIN = 0.9
+EXPLAINED = 5  #: causes whose reasons are told
 ODD = 0.004  #: a finding less likely than this, given all the others, is asked for again
 
 
@@ -217,12 +219,20 @@ class Consultation:
 
     def weights(self, causes: Collection[str]) -> dict[str, tuple[Weight, ...]]:
         """For and against each of these causes, in decibans."""
-        return weights(self._without, self.posterior.marginal, self.graph, tuple(causes))
+        without = self._without
+        if not set(causes) <= set(self._explained):
+            without = leave_each_out(self.network, self.evidence, tuple(causes))
+        return weights(without, self.posterior.marginal, self.graph, tuple(causes))
 
     @cached_property
-    def _without(self) -> dict[str, Posterior]:
-        """The posterior with each finding left out."""
-        return leave_each_out(self.network, self.evidence)
+    def _explained(self) -> tuple[str, ...]:
+        """The causes whose reasons are worked out: the likeliest few."""
+        return tuple(r.cause.id for r in self.ranking[:EXPLAINED])
+
+    @cached_property
+    def _without(self) -> dict[str, Without]:
+        """What would be believed with each finding left out."""
+        return leave_each_out(self.network, self.evidence, self._explained)
 
     @cached_property
     def unexplained(self) -> tuple[Finding, ...]:

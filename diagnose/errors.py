@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from difflib import get_close_matches
+
+_JOINERS = "\u200c\u200d"  #: belong to the spelling of some scripts, and hide nothing
 
 
 class UserError(Exception):
@@ -37,3 +40,34 @@ class CannotWriteError(UserError):
     """The case could not be saved; what was saved before still stands."""
 
     code = 73
+
+
+def clean(text: str) -> str:
+    """What a person typed, without control characters; line ends stay.
+
+    >>> clean("red\\x1b[31m")
+    'red [31m'
+    """
+    return "".join(c if c.isprintable() or c == "\n" or c in _JOINERS else " " for c in text)
+
+
+def plain(text: object, most: int = 60) -> str:
+    """What a person typed, fit for one line of a message: escaped and, if long, cut.
+
+    >>> plain("two\\nlines")
+    'two\\\\nlines'
+    >>> plain("a" * 70)[-3:]
+    'a…'
+    """
+    whole = str(text)
+    cut = whole if len(whole) <= most else whole[:most] + "…"
+    return "".join(
+        c if c.isprintable() or c in _JOINERS else c.encode("unicode_escape").decode() for c in cut
+    )
+
+
+def nearest(word: str, words: Iterable[str]) -> str:
+    """' Did you mean …?', or nothing."""
+    wanted = word[:100].lower().replace("-", "_").replace(" ", "_")
+    near = get_close_matches(wanted, list(words), 1, 0.55)
+    return f" Did you mean '{near[0]}'?" if near else ""

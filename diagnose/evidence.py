@@ -21,19 +21,20 @@ def gather(
 ) -> dict[str, Likelihood]:
     """Evidence by finding id, each observation heard once.
 
-    A derived finding speaks only where nothing it was derived from speaks already: two
-    statements resting on one observation are one witness. Derived both ways, it is silent.
+    A derived finding speaks only where nothing it was derived from, near or far, speaks
+    already: two statements resting on one observation are one witness. Derived both ways, it
+    is silent.
     """
     evidence = {
         f.id: of_report(r) for f, r in reports.items() if f.kind is Kind.SEEN and f.id in linked
     }
-    heard = set(evidence)
+    heard = _heard(evidence, reports, conclusions, linked)
     derived: dict[Finding, Report | None] = {}
     for conclusion, trace in conclusions.derived.items():
         finding = conclusion.finding
         if finding in reports or finding.id not in linked:
             continue
-        if any(p.id in heard for p in trace.premises):
+        if heard.intersection(trace.premises):
             continue
         if trace.premises and all(p.kind is Kind.LAYOUT for p in trace.premises):
             continue  # a part that is not there was not looked at
@@ -45,3 +46,21 @@ def gather(
             derived[finding] = max(old, report, key=lambda r: r.sure)
     evidence.update((f.id, of_report(r)) for f, r in derived.items() if r is not None)
     return evidence
+
+
+def _heard(
+    evidence: Container[str],
+    reports: Mapping[Finding, Report],
+    conclusions: Conclusions,
+    linked: Container[str],
+) -> set[Finding]:
+    """Findings that speak, that something they rest on speaks for, or that rest on such a one."""
+    heard = {f for f in reports if f.id in evidence}
+    derived = {c: t for c, t in conclusions.derived.items() if c.finding not in reports}
+    heard |= {c.finding for c in derived if c.finding.id in linked}
+    grown = True
+    while grown:
+        more = {c.finding for c, t in derived.items() if heard.intersection(t.premises)} - heard
+        heard |= more
+        grown = bool(more)
+    return heard

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from math import log10
 
 from diagnose.causegraph import Graph, chain
-from diagnose.ranking.elimination import Posterior, posteriors
+from diagnose.ranking.leaving_out import Without
 from diagnose.ranking.network import Evidence, Network
 
 LEAST_DECIBANS = 0.5  #: below this a finding is not worth a line
@@ -31,15 +31,8 @@ def odds_decibans(p: float) -> float:
     return 10 * log10(p / (1 - p))
 
 
-def leave_each_out(network: Network, evidence: Evidence) -> dict[str, Posterior]:
-    """The posterior without each finding in turn, all in one sweep."""
-    names = list(evidence)
-    rest = [{n: e for n, e in evidence.items() if n != name} for name in names]
-    return dict(zip(names, posteriors(network, rest), strict=True))
-
-
 def weights(
-    without: Mapping[str, Posterior],
+    without: Mapping[str, Without],
     marginal: Mapping[str, float],
     graph: Graph,
     causes: tuple[str, ...],

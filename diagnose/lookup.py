@@ -14,6 +14,17 @@ from knowledge.rulebook import Rule
 from knowledge.vocabulary import Cause, Condition, Finding, Inspection, Layout, Limit, Measure
 
 Word = Cause | Condition | Finding | Inspection | Layout | Limit | Measure | Rule
+#: the sorts of word there are, and the shelf of the book each stands on
+KINDS: dict[str, tuple[type, str]] = {
+    "finding": (Finding, "findings"),
+    "cause": (Cause, "causes"),
+    "inspection": (Inspection, "inspections"),
+    "measure": (Measure, "measures"),
+    "condition": (Condition, "conditions"),
+    "layout": (Layout, "layouts"),
+    "limit": (Limit, "limits"),
+    "rule": (Rule, "rules"),
+}
 
 _SPLIT = re.compile(r"[^a-z0-9]+")
 _IDLE_WORDS = frozenset(
@@ -70,6 +81,7 @@ _IDLE_WORDS = frozenset(
         "your",
     ]
 )
+_SWAPPED = 0.9  #: how alike two words are, of 1, of which one has two letters swapped
 _CLOSE = 82.0  #: how alike two words must be, of 100, to be one misspelt
 _ALIKE = {  # one word for one thing
     "pan": "sump",
@@ -184,34 +196,30 @@ class Finder:
         return {t: log(1 + total / n) for t, n in seen.items()}
 
     def _words(self) -> Iterable[Word]:
-        b = self.book
-        yield from b.findings.values()
-        yield from b.causes.values()
-        yield from b.inspections.values()
-        yield from b.measures.values()
-        yield from b.conditions.values()
-        yield from b.layouts.values()
-        yield from b.limits.values()
-        yield from b.rules.values()
+        for kind in KINDS:
+            yield from shelf(self.book, kind)
+
+    def _close(self, token: str) -> dict[str, float]:
+        """Words of the book that ``token`` may be, and how alike they are, 0 to 1."""
+        from rapidfuzz import fuzz, process
+
+        vocabulary = list(self._weight)
+        near = process.extract(token, vocabulary, scorer=fuzz.ratio, score_cutoff=_CLOSE, limit=12)
+        close = {w: s / 100 for w, s, _ in near}
+        if len(token) >= 4:
+            for w in vocabulary:
+                if len(w) >= 4 and (w.startswith(token) or token.startswith(w)):
+                    close[w] = max(close.get(w, 0.0), 0.85)
+                elif _swapped(token, w):
+                    close[w] = max(close.get(w, 0.0), _SWAPPED)
+        return close
 
     def find(self, text: str, kinds: tuple[type, ...] = (), how_many: int = 8) -> list[Hit]:
         """The words that fit best, best first."""
-        from rapidfuzz import fuzz, process
-
         asked = list(dict.fromkeys(tokens(text)))[:40]
         if not asked:
             return []
-        vocabulary = list(self._weight)
-        close: dict[str, dict[str, float]] = {}
-        for token in asked:
-            near = process.extract(
-                token, vocabulary, scorer=fuzz.ratio, score_cutoff=_CLOSE, limit=12
-            )
-            close[token] = {w: s / 100 for w, s, _ in near}
-            if len(token) >= 4:
-                for w in vocabulary:
-                    if len(w) >= 4 and (w.startswith(token) or token.startswith(w)):
-                        close[token][w] = max(close[token].get(w, 0.0), 0.85)
+        close = {token: self._close(token) for token in asked}
         worth = {t: max((self._weight[w] for w in close[t]), default=3.0) for t in asked}
         total = sum(worth.values())
         best: dict[int, Hit] = {}
@@ -235,6 +243,23 @@ class Finder:
                 best[id(word)] = Hit(word, score)
         ranked = sorted(best.values(), key=lambda h: (-h.score, h.word.id))
         return [h for h in ranked[:how_many] if h.score >= 0.25]
+
+
+def _swapped(a: str, b: str) -> bool:
+    """Whether two neighbouring letters changed places.
+
+    >>> _swapped("idel", "idle")
+    True
+    """
+    if len(a) != len(b):
+        return False
+    off = [i for i, (x, y) in enumerate(zip(a, b, strict=True)) if x != y]
+    return len(off) == 2 and off[1] == off[0] + 1 and a[off[0]] + a[off[1]] == b[off[1]] + b[off[0]]
+
+
+def shelf(book: Book, kind: str) -> list[Word]:
+    """Every word of one kind, in the book's order."""
+    return list(getattr(book, KINDS[kind][1]).values())
 
 
 def _texts(word: Word) -> Iterable[tuple[str, float]]:

@@ -11,11 +11,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose.explain import leave_each_out, odds_decibans, weights
+from diagnose.explain import odds_decibans, weights
 from diagnose.ranking.elimination import (
     ImpossibleEvidenceError,
     posterior,
 )
+from diagnose.ranking.leaving_out import leave_each_out
 from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
 from tests.nets import (
     FLAT,
@@ -133,7 +134,7 @@ def test_screening_test_in_decibans(prevalence: float) -> None:
         8.4510, abs=1e-4
     )
     graph: nx.DiGraph[str] = nx.DiGraph()
-    without = leave_each_out(net, {"positive": SEEN})
+    without = leave_each_out(net, {"positive": SEEN}, ["ill"])
     (weight,) = weights(without, after, graph, ("ill",))["ill"]
     assert weight.decibans == pytest.approx(10 * math.log10(7), abs=1e-9)
 

@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from itertools import product
 from math import exp
 
-from diagnose.ranking.elimination import log_evidences
+from diagnose.ranking.elimination import effort, log_evidences
 from diagnose.ranking.network import Evidence, Likelihood, Network
+
+MOST_EFFORT = 12_000_000  #: numbers gone through for all sets together
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,13 +27,16 @@ def best_sets(
     marginal: Mapping[str, float],
     log_evidence: float,
     how_many: int = 3,
-    at_most: int = 6,
+    at_most: int = 0,
 ) -> tuple[Explanation, ...]:
     """The likeliest sets of implicated causes, best first, with their exact shares.
 
-    Implicated: posterior at least 2 % and 1.5 times the prior, the ``at_most`` likeliest; every
-    other cause stays summed out. All 2^n sets are asked in one sweep, so nothing is missed.
+    Implicated: posterior at least 2 % and 1.5 times the prior, the ``at_most`` likeliest (0: three
+    to six, fewer the more entangled the case); every other cause stays summed out. All 2^n sets are asked in one sweep, so nothing is missed.
     """
+    if not at_most:
+        spent = effort(network, evidence)
+        at_most = next((n for n in (6, 5, 4) if spent << n <= MOST_EFFORT), 3)
     implicated = sorted(
         (c for c, p in network.prior.items() if marginal[c] >= 0.02 and marginal[c] >= 1.5 * p),
         key=lambda c: (-marginal[c], c),
