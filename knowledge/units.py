@@ -6,9 +6,16 @@ is not in the table is refused with three right spellings.
 """
 
 import re
+import unicodedata
 from dataclasses import dataclass
+from decimal import Decimal
+from functools import lru_cache
 
-_NUMBER = re.compile(r"^\s*([+-]?(?:\d+/\d+|\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?)\s*(.*?)\s*$", re.I)
+_NUMBER = re.compile(
+    r"^\s*([+-]?(?:\d+/\d+(?!\.|\d|e[+-]?\d)|(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?))\s*(.*?)\s*$",
+    re.I,
+)
+_LONGEST = 100  #: characters; no quantity of a person's comes near
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,6 +105,8 @@ VOLUME = Dimension(
         Unit(("ml", "cc", "cm3"), 1e-6),
         Unit(("qt", "quart", "quarts", "us qt"), QUART_US),
         Unit(("imp qt",), QUART_IMP),
+        Unit(("imp pt",), QUART_IMP / 2),
+        Unit(("imp gal",), QUART_IMP * 4),
         Unit(("pt", "pint", "pints"), QUART_US / 2),
         Unit(("gal", "us gal", "gallon", "gallons"), GALLON_US),
     ),
@@ -128,7 +137,7 @@ VISCOSITY = Dimension(
 RESISTANCE = Dimension(
     "resistance",
     "ohm",
-    (Unit(("ohm", "ohms", "Ω", "ω"), 1.0), Unit(("kohm", "kω"), 1e3)),
+    (Unit(("ohm", "ohms", "ω"), 1.0), Unit(("kohm", "kω"), 1e3)),
     ("103 ohm", "33 ohms", "0.24 kohm"),
 )
 FORCE = Dimension(
@@ -181,12 +190,9 @@ def parse(text: str, dimension: Dimension) -> float:
 
     Raises UnitError for an unknown unit, a decimal comma or a missing unit.
     """
-    found = _NUMBER.match(text)
-    if "," in text or not found:
-        raise UnitError(_refusal(text, dimension))
-    number, name = found.groups()
+    number, name = _split(text)
     unit = unit_named(name, dimension)
-    if unit is None:
+    if not number or unit is None:
         raise UnitError(_refusal(text, dimension))
     top, _, bottom = number.partition("/")
     if bottom and not float(bottom):
@@ -197,13 +203,39 @@ def parse(text: str, dimension: Dimension) -> float:
     return value
 
 
+def _split(text: str) -> tuple[str, str]:
+    """Number and unit as typed; both empty where there is no number, or a comma in it."""
+    found = _NUMBER.match(text) if len(text) <= _LONGEST and "," not in text else None
+    return (found[1], found[2]) if found else ("", "")
+
+
+def unit_in(text: str, dimension: Dimension) -> str | None:
+    """The name of the unit that ``text`` uses.
+
+    >>> unit_in("0.3 mm", LENGTH)
+    'mm'
+    """
+    name = _split(text)[1]
+    return name if unit_named(name, dimension) else None
+
+
 def unit_named(name: str, dimension: Dimension) -> Unit | None:
-    """The dimension's unit of that name, blind to case and doubled blanks."""
-    wanted = " ".join(name.lower().split())
+    """The dimension's unit of that name, blind to case, doubled blanks and kinds of sign.
+
+    >>> unit_named("KG/cm²", PRESSURE) is unit_named("kg/cm2", PRESSURE)
+    True
+    """
+    wanted = _folded(name)
     for unit in dimension.units:
-        if wanted in unit.names:
+        if any(wanted == _folded(n) for n in unit.names):
             return unit
     return None
+
+
+@lru_cache(1024)
+def _folded(name: str) -> str:
+    """One spelling of a unit's name."""
+    return " ".join(unicodedata.normalize("NFKC", name).lower().replace("⋅", "·").split())
 
 
 def show(si: float, dimension: Dimension, name: str | None = None, digits: int = 3) -> str:
@@ -213,14 +245,27 @@ def show(si: float, dimension: Dimension, name: str | None = None, digits: int =
     '8 psi'
     >>> show(0.0001143, LENGTH)
     '0.0045 in'
+    >>> show(2500, SPEED)
+    '2500 rpm'
     """
     unit = (unit_named(name, dimension) if name else None) or dimension.units[0]
     value = (si - unit.offset) / unit.factor
     label = name if name and unit_named(name, dimension) else unit.names[0]
-    label = {"c": "C", "n·m": "N·m", "l": "l"}.get(label, label)
-    return f"{value:.{digits}g} {label}".strip()
+    label = {"c": "C", "n·m": "N·m", "cst": "cSt", "n": "N"}.get(label, label)
+    return f"{_figure(value, digits)} {label}".strip()
+
+
+def _figure(value: float, digits: int) -> str:
+    """So many significant digits, and no exponent a person would stumble over.
+
+    >>> _figure(2500.0, 3)
+    '2500'
+    """
+    text = f"{value:.{digits}g}"
+    return f"{Decimal(text):f}" if "e" in text and 1e-9 < abs(value) < 1e12 else text
 
 
 def _refusal(text: str, dimension: Dimension) -> str:
     a, b, c = dimension.spellings
-    return f"'{text.strip()[:40]}' is no {dimension.id} here; write it like {a}, {b} or {c}"
+    typed = " ".join("".join(c if c.isprintable() else " " for c in text[:80]).split())[:40]
+    return f"'{typed}' is no {dimension.id} here; write it like {a}, {b} or {c}"

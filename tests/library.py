@@ -80,9 +80,14 @@ def asked_of_factors(field: gum.MarkovRandomField) -> gum.ShaferShenoyMRFInferen
     return engine
 
 
-def widest(net: gum.BayesNet) -> int:
+def widest(network: Network) -> int:
     """Variables in the largest table the library would have to hold."""
-    tree = gum.JunctionTreeGenerator().junctionTree(net)
+    graph = gum.DAG()
+    number = {name: graph.addNode() for name in network.order}
+    for name, links in network.parents.items():
+        for parent in links:
+            graph.addArc(number[parent], number[name])
+    tree = gum.JunctionTreeGenerator().junctionTree(graph)
     return max(len(tree.clique(node)) for node in tree.nodes())
 
 
@@ -98,13 +103,12 @@ def cut(network: Network, causes: Iterable[str]) -> Network:
 
 def as_much_as_fits(
     network: Network, evidence: Evidence, ranked: Sequence[str], most: int
-) -> tuple[Network, gum.BayesNet]:
+) -> Network:
     """The likeliest causes, as many as the library holds in tables of ``most`` variables."""
     whole = restricted(network, set(evidence))
     causes = [c for c in ranked if c in whole.prior]
-    for many in (len(causes), 50, 40, 32, 26, 20, 16, 12, 9, 7):
+    for many in (len(causes), 50, 40, 32, 26, 20, 16, 12, 9, 7, 5, 3):
         part = cut(whole, causes[:many])
-        net = as_tables(small(part))
-        if widest(net) <= most:
+        if widest(small(part)) <= most:
             break
-    return part, net
+    return part

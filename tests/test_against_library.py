@@ -5,9 +5,12 @@ from __future__ import annotations
 import json
 import math
 import re
+from collections.abc import Sequence
 from pathlib import Path
+from typing import Protocol
 
 import networkx as nx
+import numpy as np
 import pyagrum as gum
 import pytest
 
@@ -21,12 +24,20 @@ from tests.nets import enumerated, random_evidence, random_net, restricted
 from tests.situations import CASES, Situation, mixed, situation, taken
 
 CLOSE = 1e-9
-WIDE = 20  #: variables in the library's largest table by default: a few seconds for all cases
+SINGLE = 1e-6  #: pyAgrum reads the numbers of a BIF file in single precision
+WIDE = 19  #: variables in the library's largest table by default: a few seconds for all cases
 
 
-def assert_same(ours: dict[str, float], theirs: object) -> None:
+class Engine(Protocol):
+    """Any of the library's engines, inference done."""
+
+    def posterior(self, name: str) -> Sequence[float]:
+        """P(absent), P(present)."""
+
+
+def assert_same(ours: dict[str, float], theirs: Engine, close: float = CLOSE) -> None:
     """Every marginal we have, the library has too."""
-    assert ours == pytest.approx({n: float(theirs.posterior(n)[1]) for n in ours}, abs=CLOSE)
+    assert ours == pytest.approx({n: float(theirs.posterior(n)[1]) for n in ours}, abs=close)
 
 
 # ------------------------------------------------------------------------------ random networks
@@ -74,9 +85,9 @@ def compare_case(case: Situation, most: int) -> int:
     """The case with as many causes as full tables allow; how many that were."""
     belief = posterior(case.network, case.evidence).marginal
     ranked = sorted(case.network.prior, key=lambda c: -belief[c])
-    part, net = as_much_as_fits(case.network, case.evidence, ranked, most)
+    part = as_much_as_fits(case.network, case.evidence, ranked, most)
     ours = posterior(part, case.evidence)
-    theirs = asked(net, case.evidence)
+    theirs = asked(as_tables(small(part)), case.evidence)
     assert_same(ours.marginal, theirs)
     assert ours.log_evidence == pytest.approx(math.log(theirs.evidenceProbability()), abs=1e-8)
     return len(part.prior)
@@ -150,7 +161,7 @@ def test_bif_gives_the_same_marginals(name: str, tmp_path: Path) -> None:
     graph, network = part_of(case)
     evidence = {n: e for n, e in case.evidence.items() if n in graph}
     theirs = asked(read_bif(as_bif(graph, network), tmp_path), evidence)
-    assert_same(posterior(network, evidence).marginal, theirs)
+    assert_same(posterior(network, evidence).marginal, theirs, SINGLE)
 
 
 def test_bif_of_the_whole_book_loads(whole: Graph, tmp_path: Path) -> None:
@@ -159,12 +170,12 @@ def test_bif_of_the_whole_book_loads(whole: Graph, tmp_path: Path) -> None:
     net = read_bif(as_bif(whole, network), tmp_path)
     assert set(whole) <= set(net.names())
     for cause, prior in network.prior.items():
-        assert float(net.cpt(cause)[1]) == pytest.approx(prior, abs=1e-12)
+        assert float(net.cpt(cause)[1]) == np.float32(prior)
     for name, links in network.parents.items():
         if len(links) == 1:
             ((parent, strength),) = links.items()
             there = 1.0 - (1.0 - network.leak[name]) * (1.0 - strength)
-            assert float(net.cpt(name)[{parent: 1}][1]) == pytest.approx(there, abs=1e-12)
+            assert float(net.cpt(name)[{parent: 1}][1]) == np.float32(there)
 
 
 def test_a_hub_survives_the_bif(whole: Graph, tmp_path: Path) -> None:
@@ -177,7 +188,7 @@ def test_a_hub_survives_the_bif(whole: Graph, tmp_path: Path) -> None:
     net = read_bif(as_bif(whole, network), tmp_path)
     theirs = asked(net, {hub: SEEN}, targets=roots_only[hub])
     ours = posterior(network, {hub: SEEN}).marginal
-    assert_same({c: ours[c] for c in roots_only[hub]}, theirs)
+    assert_same({c: ours[c] for c in roots_only[hub]}, theirs, SINGLE)
 
 
 def test_json_loads_in_networkx(whole: Graph) -> None:

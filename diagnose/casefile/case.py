@@ -57,6 +57,8 @@ class Case:
     features: Mapping[Finding, State] = field(default_factory=dict)
     expect: Expect | None = None
     last_number: int = 0
+    standing: Mapping[int, FindingEntry | ReadingEntry] = field(default_factory=dict)
+    engine_told: bool = False  #: whether the file has an [engine]
 
     def facts(self, up_to: Stage = Stage.OPENED) -> Facts:
         """What is known when no more than ``up_to`` has been learnt."""

@@ -2,14 +2,28 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from dataclasses import dataclass
 from datetime import date, datetime
-from typing import Annotated, Literal
+from typing import Annotated, Any, Generic, Literal, TypeVar
 
-from pydantic import BaseModel, ConfigDict, Field, StrictFloat, StrictInt, StringConstraints
+from pydantic import (
+    BaseModel,
+    ConfigDict,
+    Field,
+    StrictFloat,
+    StrictInt,
+    StringConstraints,
+    ValidationError,
+)
+
+from diagnose.errors import nearest, plain
 
 VERSION = 1
+LONGEST = 10_000  #: characters of one free text
+MOST_ENTRIES = 1_000  #: of one list or table inside a table
 
-Text = Annotated[str, StringConstraints(max_length=10_000)]
+Text = Annotated[str, StringConstraints(max_length=LONGEST)]
 Word = Annotated[str, StringConstraints(min_length=1, max_length=200, strip_whitespace=True)]
 Number = Annotated[int, Field(ge=1, le=1_000_000)]
 Learned = Literal["told", "outside", "opened"]
@@ -17,9 +31,9 @@ When = datetime | date
 
 
 class Table(BaseModel):
-    """A table whose unknown keys are errors."""
+    """A table whose unknown keys are errors, and whose values are what they should be."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, strict=True)
 
 
 class Job(Table):
@@ -90,3 +104,128 @@ class Expect(Table):
 
 TABLES: dict[str, type[Table]] = {"job": Job, "engine": Engine, "expect": Expect}
 ENTRIES: dict[str, type[Entry]] = {"finding": FindingEntry, "reading": ReadingEntry}
+AnyTable = TypeVar("AnyTable", bound=Table)
+
+#: what stands in for a required field that could not be read
+_STOPGAP: dict[str, Any] = {"no": 1_000_000, "what": "unread"}
+_LISTED = {"has", "lacks", "limits", "first", "among_three", "among_five"}
+_DATE = "must be a date, written 2026-05-01 without quotes"
+_NUMBER = "must be a whole number from 1 to 1,000,000"
+_RIGHT = {  # fields whose faults are told in one way, whatever is wrong with them
+    "when": _DATE,
+    "opened": _DATE,
+    "no": _NUMBER,
+    "replaces": _NUMBER,
+    "sure": "must be a number from 0.5 to 1",
+}
+_PLAIN = {  # pydantic's name for a fault, and ours
+    "string_type": "must be text, in quotes",
+    "string_unicode": "is not UTF-8 text",
+    "string_too_short": "must not be empty",
+    "bool_type": "must be true or false",
+    "list_type": "must be a list in square brackets",
+    "dict_type": "must be a table of its own",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Checked(Generic[AnyTable]):
+    """A table as far as it could be read, and the fields that could not."""
+
+    table: AnyTable
+    where: str
+    broken: frozenset[str] = frozenset()
+    faults: tuple[str, ...] = ()
+
+
+def checked(raw: Mapping[str, Any], where: str, model: type[AnyTable]) -> Checked[AnyTable]:
+    """The table without what is wrong in it, and everything that is."""
+    stopgap = {k: v for k, v in _STOPGAP.items() if k in model.model_fields}
+    if crowd := _crowded(raw, where):
+        return Checked(model.model_validate(stopgap), where, frozenset(model.model_fields), crowd)
+    try:
+        return Checked(model.model_validate(raw), where)
+    except ValidationError as error:
+        found = error.errors(include_url=False)
+    broken = frozenset(str(f["loc"][0]) for f in found)
+    partly = broken & _LISTED & model.model_fields.keys()
+    sound = {k: _sound(v) if k in partly else v for k, v in raw.items() if k not in broken - partly}
+    sound = {k: v for k, v in sound.items() if v is not None}
+    faults = tuple(dict.fromkeys(_told(f, where, model) for f in found))
+    try:
+        table = model.model_validate({**stopgap, **sound})
+    except ValidationError:
+        table = model.model_validate(stopgap)
+    return Checked(table, where, broken, faults)
+
+
+def _sound(value: Any) -> Any:
+    """What can still be read of a value in which something is wrong: its words, or nothing."""
+    match value:
+        case list():
+            return [v for v in value if _is_word(v)]
+        case dict():
+            return {k: v for k, v in value.items() if _is_word(k) and _is_word(v)}
+    return None
+
+
+def _is_word(value: Any) -> bool:
+    return isinstance(value, str) and value.strip() != "" and len(value) <= 200
+
+
+def _crowded(raw: Mapping[str, Any], where: str) -> tuple[str, ...]:
+    """Faults for tables and lists no person would write."""
+    parts = {where: raw, **{f"{where}.{plain(k)}": v for k, v in raw.items()}}
+    return tuple(
+        f"{name}: {len(part):,} entries; at most {MOST_ENTRIES:,}"
+        for name, part in parts.items()
+        if isinstance(part, dict | list) and len(part) > MOST_ENTRIES
+    )
+
+
+def _told(fault: Any, where: str, model: type[Table]) -> str:
+    """A pydantic fault in plain words."""
+    key = str(fault["loc"][0])
+    place, got = f"{where}.{plain(key)}", seen(fault["input"])
+    if fault["type"] == "missing":
+        return f"{place}: missing"
+    if key in _RIGHT and key in model.model_fields:
+        return f"{place}: {got} {_RIGHT[key]}"
+    for part in fault["loc"][1:]:
+        place += f"[{part + 1}]" if isinstance(part, int) else f".{plain(part)}"
+    match fault["type"]:
+        case "extra_forbidden":
+            return f"{place}: no such field.{nearest(key, model.model_fields)}"
+        case "literal_error":
+            expected = fault["ctx"]["expected"]
+            near = nearest(str(fault["input"]), quoted(expected))
+            return f"{place}: {got} is not {expected}.{near}"
+        case "string_too_long":
+            size, most = len(fault["input"]), fault["ctx"]["max_length"]
+            return f"{place}: {size:,} characters; at most {most:,}"
+        case kind:
+            return f"{place}: {got} {_PLAIN.get(kind, str(fault['msg']))}"
+
+
+def quoted(expected: str) -> list[str]:
+    """The words between quotes.
+
+    >>> quoted("'panel' or 'direct'")
+    ['panel', 'direct']
+    """
+    return expected.split("'")[1::2]
+
+
+def seen(value: object) -> str:
+    """What stands in the file, in few words and whatever its size."""
+    match value:
+        case dict():
+            return "a table"
+        case list():
+            return "a list"
+        case bool():
+            return str(value).lower()
+        case int() if abs(value) >= 10**18:
+            return "a number of many digits"
+        case _:
+            return f"'{plain(value, 40)}'"

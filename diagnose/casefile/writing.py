@@ -1,26 +1,27 @@
 """Append whole tables to a case file; a power cut leaves the old file or the new one.
 
 The new text is written beside the file, forced to disk and renamed over it, under a lock
-on the folder, so that two commands writing at once lose nothing.
+on the folder, so that two commands writing at once lose nothing. What stood in a file is
+always the beginning of what stands there next.
 """
 
 from __future__ import annotations
 
-import contextlib
 import os
-import tempfile
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date, datetime
 from pathlib import Path
 
 from diagnose.casefile.case import Case
-from diagnose.casefile.reading import from_text, slurp
+from diagnose.casefile.disk import locked, put
+from diagnose.casefile.reading import LARGEST, from_text, named, slurp
 from diagnose.casefile.schema import VERSION
-from diagnose.errors import CannotWriteError
+from diagnose.errors import BadCaseError, CannotWriteError, UsageError
 from knowledge.book import Book
 
 Value = str | int | float | bool | date | datetime | list[str] | dict[str, str]
 Fields = Mapping[str, Value | None]
+Entries = Sequence[tuple[str, Fields]]
 
 
 def table_text(header: str, fields: Fields) -> str:
@@ -42,96 +43,83 @@ def table_text(header: str, fields: Fields) -> str:
     return text
 
 
-def start(path: Path, book: Book, job: Fields, engine: Fields) -> Case:
-    """A new case file. Raises CannotWriteError where the file exists or cannot be made."""
-    text = f"schema = {VERSION}\n\n{table_text('[job]', job)}\n{table_text('[engine]', engine)}"
-    with _locked(path.parent):
-        if path.exists():
-            raise CannotWriteError(f"{path}: exists already; 'diagnose record' adds to it")
-        case = from_text(text, path, book)
-        _replace(path, text)
+def start(path: Path, book: Book, job: Fields, engine: Fields | None = None) -> Case:
+    """A new case file; without ``engine`` that can be told later, once.
+
+    Raises CannotWriteError where the file exists or cannot be made, UsageError where a field
+    is not right.
+    """
+    text = f"schema = {VERSION}\n\n{table_text('[job]', job)}"
+    if engine:
+        text += f"\n{table_text('[engine]', engine)}"
+    with locked(path) as place:
+        if os.path.exists(place.target):  # blind to rights, as Path is not
+            raise CannotWriteError(f"{named(path)}: exists already; 'diagnose record' adds to it")
+        case = _checked(text, path, book, {})
+        put(place, text)
     return case
 
 
-def append(path: Path, book: Book, entries: list[tuple[str, Fields]]) -> Case:
+def append(path: Path, book: Book, entries: Entries) -> Case:
     """Add entries of ('finding' | 'reading', fields without ``no``); numbers are given here.
 
     The file as it would become is checked whole before anything is written.
-    Raises NoCaseError, BadCaseError, CannotWriteError.
+    Raises NoCaseError, BadCaseError, CannotWriteError; UsageError where an entry is not right.
     """
-    with _locked(path.parent):
+    return append_by(path, book, lambda _: entries)
+
+
+def append_by(path: Path, book: Book, make: Callable[[Case], Entries]) -> Case:
+    """``append`` of what ``make`` says, given the case as it stands under the lock."""
+    with locked(path) as place:
         old = slurp(path)
-        number = from_text(old, path, book).last_number
-        text = old if old.endswith("\n") else old + "\n"
-        for kind, fields in entries:
-            number += 1
+        before = from_text(old, path, book)
+        text = _closed(old)
+        labels = {}
+        for number, (kind, fields) in enumerate(make(before), before.last_number + 1):
             text += "\n" + table_text(f"[[{kind}]]", {"no": number, **fields})
-        case = from_text(text, path, book)
-        _replace(path, text)
+            labels[f"{kind} no = {number}"] = str(fields.get("what") or kind)
+        case = _checked(text, path, book, labels)
+        put(place, text)
     return case
 
 
-def set_layout(path: Path, book: Book, layout: str) -> Case:
-    """Name the layout of a case that has none yet: the one line ever written in place.
+def tell_engine(path: Path, book: Book, engine: Fields) -> Case:
+    """Append the [engine] of a case that has none yet.
 
-    Raises NoCaseError, BadCaseError, CannotWriteError.
+    Raises NoCaseError, BadCaseError, CannotWriteError, UsageError.
     """
-    with _locked(path.parent):
-        text = slurp(path).replace('layout = "unknown"', f'layout = "{layout}"', 1)
-        case = from_text(text, path, book)
-        _replace(path, text)
+    with locked(path) as place:
+        old = slurp(path)
+        if from_text(old, path, book).engine_told:
+            raise UsageError(f"{named(path)}: has its [engine] already; change it in the file")
+        text = f"{_closed(old)}\n{table_text('[engine]', engine)}"
+        case = _checked(text, path, book, {})
+        put(place, text)
     return case
 
 
-@contextlib.contextmanager
-def _locked(folder: Path) -> Iterator[None]:
-    """Hold the folder's lock; waits for another command that is writing."""
-    try:
-        import fcntl
-    except ImportError:  # no such lock on this system: the rename alone still keeps files whole
-        yield
-        return
-    try:
-        handle = os.open(folder, os.O_RDONLY)
-    except OSError as error:
-        raise CannotWriteError(f"{folder}: {error.strerror}") from None
-    try:
-        fcntl.flock(handle, fcntl.LOCK_EX)
-        yield
-    finally:
-        os.close(handle)
+def _closed(text: str) -> str:
+    """The text with its last line ended, as an empty file is not."""
+    return text if text.endswith("\n") else text + "\n"
 
 
-def _replace(path: Path, text: str) -> None:
-    target = path.resolve()
-    name = None
-    try:
-        handle, name = tempfile.mkstemp(prefix=f".{target.name}.", suffix=".new", dir=target.parent)
-        with os.fdopen(handle, "wb") as file:
-            file.write(text.encode("utf-8"))
-            file.flush()
-            os.fsync(file.fileno())
-        mode = target.stat().st_mode & 0o777 if target.exists() else 0o644
-        os.chmod(name, mode)
-        os.replace(name, target)
-        name = None
-        _settle(target.parent)
-    except (OSError, UnicodeEncodeError) as error:
-        reason = getattr(error, "strerror", None) or str(error)
+def _checked(text: str, path: Path, book: Book, labels: Mapping[str, str]) -> Case:
+    """The case a text would make. Raises UsageError in the words of the command."""
+    if len(text.encode("utf-8", "replace")) > LARGEST:
         raise CannotWriteError(
-            f"{path}: not saved, {reason}; what was there still stands"
-        ) from None
-    finally:
-        if name is not None:
-            with contextlib.suppress(OSError):
-                os.unlink(name)
+            f"{named(path)}: not saved, it would be larger than {LARGEST:,} bytes; start another"
+        )
+    try:
+        return from_text(text, path, book)
+    except BadCaseError as bad:
+        faults = [_relabelled(fault, labels) for fault in bad.faults]
+        raise UsageError("\n".join(f"not saved: {fault}" for fault in faults)) from None
 
 
-def _settle(folder: Path) -> None:
-    """Force the rename itself to disk."""
-    with contextlib.suppress(OSError):
-        handle = os.open(folder, os.O_RDONLY)
-        try:
-            os.fsync(handle)
-        finally:
-            os.close(handle)
+def _relabelled(fault: str, labels: Mapping[str, str]) -> str:
+    """A fault of an entry that has no number yet, by the name the person used."""
+    for label, name in labels.items():
+        if fault.startswith(label) and not fault[len(label) :][:1].isdigit():
+            return name + fault[len(label) :]
+    return fault

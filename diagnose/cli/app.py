@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import os
 import sys
+from collections.abc import Sequence
 from pathlib import Path
-from typing import Annotated
+from typing import Annotated, NoReturn
 
 import typer
 
 from diagnose import __version__
-from diagnose.errors import UserError
+from diagnose.cli import ending, printing
 
 app = typer.Typer(
     rich_markup_mode=None,
@@ -27,7 +28,7 @@ AsJson = Annotated[bool, typer.Option("--json", help="Print data instead of text
 
 def _version(wanted: bool) -> None:
     if wanted:
-        typer.echo(f"diagnose {__version__}")
+        printing.answer(f"diagnose {__version__}")
         raise typer.Exit
 
 
@@ -42,7 +43,7 @@ def common(
     context.color = sys.stdout.isatty() and "NO_COLOR" not in os.environ
 
 
-@app.command()
+@app.command(short_help="Answer questions, one at a time.")
 def ask(
     case: Annotated[
         Path | None, typer.Argument(help="The case file; made if it is not there yet.")
@@ -61,7 +62,7 @@ def ask(
     interview(case, questions, by)
 
 
-@app.command()
+@app.command(short_help="Write findings and readings into a case.")
 def record(
     case: CaseFile,
     facts: Annotated[
@@ -91,7 +92,8 @@ def record(
     ] = None,
 ) -> None:
     """Write findings, measurements and readings into a case; nothing is ever lost."""
-    from diagnose.cli.recording import Details, record_all
+    from diagnose.cli.entries import Details
+    from diagnose.cli.recording import record_all
 
     record_all(
         case,
@@ -102,7 +104,7 @@ def record(
     )
 
 
-@app.command()
+@app.command(short_help="Ranked root causes, reasons and the next check.")
 def review(
     case: CaseFile,
     json: AsJson = False,
@@ -117,34 +119,50 @@ def review(
     show_review(case, json, causes, check)
 
 
-@app.command()
+@app.command(short_help="Find what the book calls a thing; list the book.")
 def lookup(
-    words: Annotated[list[str], typer.Argument(help="Any words: needle dances, metal in filter.")],
+    words: Annotated[
+        list[str] | None, typer.Argument(help="Any words: needle dances, metal in filter.")
+    ] = None,
     json: AsJson = False,
-    most: Annotated[int, typer.Option(min=1, max=50, help="How many to show.")] = 8,
+    most: Annotated[
+        int | None,
+        typer.Option(min=1, max=10_000, help="How many to show; usually 8, of a shelf all."),
+    ] = None,
+    kind: Annotated[
+        str,
+        typer.Option(
+            help="Only of this kind: finding, cause, inspection, measure, condition, layout, "
+            "limit or rule; without words the whole shelf."
+        ),
+    ] = "",
 ) -> None:
-    """Find what the book calls something you know by another word."""
+    """Find what the book calls something you know by another word, or list what it holds."""
     from diagnose.cli.looking import show_lookup
 
-    show_lookup(" ".join(words), json, most)
+    show_lookup(" ".join(words or []), json, most, kind)
 
 
-@app.command()
+@app.command(short_help="Everything the book says of one word.")
 def show(
-    word: Annotated[str, typer.Argument(help="The id of anything in the book.")],
+    word: Annotated[
+        str, typer.Argument(help="The id of anything in the book, as lookup names it.")
+    ],
     json: AsJson = False,
 ) -> None:
-    """Everything the book says of one cause, finding, inspection, condition, rule or layout."""
+    """Everything the book says of one word: a cause, finding, inspection, rule, limit ..."""
     from diagnose.cli.looking import show_word
 
     show_word(word, json)
 
 
-@app.command()
+@app.command(short_help="The case's cause graph in an open format.")
 def graph(
     case: CaseFile,
     format: Annotated[str, typer.Option(help="json, graphml, dot or bif.")] = "json",
-    out: Annotated[str, typer.Option(help="File to write; - is standard output.")] = "-",
+    out: Annotated[
+        str, typer.Option(help="File to write, never a case; - is standard output.")
+    ] = "-",
     focus: Annotated[str, typer.Option(help="Only what ties this cause to the findings.")] = "",
 ) -> None:
     """The case's cause graph in an open format that general libraries read."""
@@ -153,20 +171,10 @@ def graph(
     show_graph(case, format, out, focus)
 
 
-def main() -> None:
-    """Run a command; a person's error is one line on stderr and an exit code."""
-    try:
-        app()
-    except UserError as error:
-        typer.echo(str(error), err=True)
-        sys.exit(error.code)
-    except BrokenPipeError:
-        # the reader of our output went away: not an error of ours
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        sys.exit(0)
-    except KeyboardInterrupt:
-        typer.echo("stopped; what was saved is kept", err=True)
-        sys.exit(130)
+def main(arguments: Sequence[str] | None = None) -> NoReturn:
+    """Run a command; whatever goes wrong is one line on stderr and an exit code."""
+    printing.prepare()
+    sys.exit(ending.run(app, arguments))
 
 
 if __name__ == "__main__":

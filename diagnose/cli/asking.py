@@ -2,38 +2,34 @@
 
 from __future__ import annotations
 
-import sys
+import os
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
 
-import typer
-
 from diagnose.casefile.case import Case
-from diagnose.casefile.reading import load
-from diagnose.casefile.writing import append, set_layout, start
-from diagnose.cli.recording import ANSWERS
+from diagnose.casefile.disk import ready
+from diagnose.casefile.reading import load, named
+from diagnose.casefile.writing import Entries, Fields, append_by, start, tell_engine
+from diagnose.cli import printing
+from diagnose.cli.entries import ANSWERS
+from diagnose.cli.hearing import BACK, DONT_KNOW, HELP, WHY, Ear, GoBackError, StopHereError
+from diagnose.cli.printing import say, tell
 from diagnose.consultation import Consultation
 from diagnose.errors import UsageError
 from diagnose.lookup import Finder
 from diagnose.planning.questions import best_question
 from diagnose.report import review as text
-from diagnose.report.lines import wrapped
+from diagnose.report.lines import headed, wrapped
 from knowledge.book import Book, the_book
 from knowledge.findings.bearings import BEARING_KNOCK
 from knowledge.findings.pressure import GAUGE_READS_ZERO, LAMP_COMES_ON
 from knowledge.vocabulary import Finding, Kind
 
-HELP = "y yes, n no, d don't know, why, back, stop here"
-
-
-class StopHereError(Exception):
-    """The person wants to stop; everything is saved."""
-
-
-class GoBackError(Exception):
-    """The person wants the question before this one again."""
+#: what may call for stopping the engine is asked before anything else
+GRAVE = (GAUGE_READS_ZERO, BEARING_KNOCK, LAMP_COMES_ON)
+SOUNDS_LIKE = 0.45  #: how well a finding must fit the person's own words to be asked for
 
 
 @dataclass
@@ -43,6 +39,7 @@ class Interview:
     book: Book
     path: Path
     by: str
+    ear: Ear = field(default_factory=Ear)
     shown: set[str] = field(default_factory=set)
     answered: list[Finding] = field(default_factory=list)
 
@@ -51,26 +48,30 @@ class Interview:
         """The case as it stands on disk."""
         return load(self.path, self.book)
 
-    def save(self, finding: Finding, state: str, sure: float | None, note: str = "") -> None:
+    def save(self, finding: Finding, state: str, sure: float | None) -> None:
         """Append one answer; an earlier answer to the same question is corrected by it."""
-        olds = [s.entry.no for s in self.case.sightings if s.finding is finding]
-        fields = {
-            "what": finding.id,
-            "state": state,
-            "sure": sure,
-            "replaces": olds[-1] if olds else None,
-            "when": date.today(),
-            "by": self.by or None,
-            "note": note or None,
-        }
-        append(self.path, self.book, [("finding", fields)])
+
+        def entry(case: Case) -> Entries:
+            olds = [s.entry.no for s in case.sightings if s.finding is finding]
+            fields = {
+                "what": finding.id,
+                "state": state,
+                "sure": sure,
+                "replaces": olds[-1] if olds else None,
+                "when": date.today(),
+                "by": self.by or None,
+            }
+            return [("finding", fields)]
+
+        append_by(self.path, self.book, entry)
+        self.ear.got()
 
     def consult(self) -> Consultation:
         """The answer so far; alarms not told yet are told at once."""
         answer = Consultation(self.book, self.case)
         fresh = [a for a in answer.alarms if a.says not in self.shown]
         if fresh:
-            say(*(line for line in text.alarms(answer)))
+            say(*text.alarms(answer))
             self.shown.update(a.says for a in fresh)
         return answer
 
@@ -81,44 +82,25 @@ def interview(path: Path | None, questions: int, by: str) -> None:
     path = path or _new_name()
     talk = Interview(book, path, by)
     try:
-        if path.exists():
-            load(path, book)
-            say(f"Going on with {path}. {HELP}.")
-            talk.consult()
+        if os.path.lexists(path):
+            _go_on(talk)
         else:
             _begin(talk)
+        _first_questions(talk)
         _by_value(talk, questions)
     except (StopHereError, EOFError):
-        say("Stopped here; everything is saved.")
-    if path.exists():
-        typer.echo(text.review(Consultation(book, talk.case), str(path)))
-
-
-def say(*lines: str) -> None:
-    """Prompts and remarks go to stderr: stdout is the answer."""
-    for line in lines:
-        typer.echo(line, err=True)
-
-
-def hear(prompt: str) -> str:
-    """One line from the person. Raises EOFError, StopHereError."""
-    sys.stderr.write(prompt)
-    sys.stderr.flush()
-    raw = sys.stdin.readline(20_000)
-    if not raw:
-        raise EOFError
-    if not sys.stdin.isatty():
-        sys.stderr.write("\n")
-    line = raw.strip()
-    if line.lower() in ("stop", "stop here", "quit", "exit"):
-        raise StopHereError
-    return line
+        saved = os.path.exists(path)
+        tell(
+            f"Stopped here; {'everything is saved' if saved else 'nothing was said, nothing saved'}."
+        )
+    if os.path.exists(path):
+        printing.answer(text.review(Consultation(book, talk.case), str(path)))
 
 
 def _new_name() -> Path:
     for number in range(1, 1000):
         path = Path(f"case-{date.today().isoformat()}-{number}.toml")
-        if not path.exists():
+        if not os.path.lexists(path):
             return path
     raise UsageError("name the case file: diagnose ask petrel.toml")
 
@@ -126,78 +108,130 @@ def _new_name() -> Path:
 # ------------------------------------------------------------------------------ the start
 
 
+def _go_on(talk: Interview) -> None:
+    """Take up a case; going back leads through the answers it has."""
+    case = talk.case
+    ready(talk.path)
+    tell(f"Going on with {named(talk.path)}. {HELP}.")
+    talk.answered += [s.finding for s in case.sightings]
+    talk.consult()
+
+
 def _begin(talk: Interview) -> None:
-    say("If the gauge reads zero, or the engine knocks: stop the engine before you read on.")
-    say(f"Every answer is saved in {talk.path} as it is given. {HELP}.")
-    title = hear("What is it about? One line (boat, tractor, engine): ")
-    complaint = hear("What does it do? In your own words: ")
-    start(
-        talk.path,
-        talk.book,
-        {
-            "title": title or "Oil pressure",
-            "opened": date.today(),
-            "by": talk.by or None,
-            "complaint": complaint or None,
-        },
-        {"layout": "unknown"},
-    )
-    _alarm_questions(talk)
-    _understand(talk, complaint)
-    _layout(talk)
-    _history(talk)
+    """Make the case as soon as there is something to keep."""
+    ready(talk.path)
+    tell("If the gauge reads zero, or the engine knocks: stop the engine before you read on.")
+    tell(f"Every answer is saved in {named(talk.path)} as it is given. {HELP}.")
+    while True:
+        title = _title(talk)
+        complaint = ""
+        try:
+            complaint = talk.ear.words(
+                "What does it do? In your own words: ",
+                "Your words are kept, and what they seem to name is asked next.",
+            )
+        except GoBackError:
+            continue
+        except (StopHereError, EOFError):
+            _start(talk, title, complaint)
+            raise
+        _start(talk, title, complaint)
+        return
 
 
-def _alarm_questions(talk: Interview) -> None:
-    """What may call for stopping the engine is asked before anything else."""
-    for finding in (GAUGE_READS_ZERO, BEARING_KNOCK, LAMP_COMES_ON):
-        _put(talk, finding)
+def _title(talk: Interview) -> str:
+    while True:
+        try:
+            return talk.ear.words(
+                "What is it about? One line (boat, tractor, engine): ",
+                "It heads the review, so that you know the case again.",
+            )
+        except GoBackError:
+            talk.ear.missed("This is the first question.")
+
+
+def _start(talk: Interview, title: str, complaint: str) -> None:
+    job: Fields = {
+        "title": title or "Oil pressure",
+        "opened": date.today(),
+        "by": talk.by or None,
+        "complaint": complaint or None,
+    }
+    start(talk.path, talk.book, job)
+
+
+def _first_questions(talk: Interview) -> None:
+    """Whatever of the opening questions the case has no answer to yet."""
+    answered = talk.case.answered()
+    for finding in GRAVE:
+        if finding not in answered:
+            _put(talk, finding)
+    case = talk.case
+    if not case.engine_told:
+        _understand(talk, case.job.complaint)
+        _layout(talk)
+    if not any(s.finding.kind is Kind.HISTORY for s in case.sightings):
+        _history(talk)
 
 
 def _understand(talk: Interview, complaint: str) -> None:
     """Findings that the person's own words seem to name, each confirmed."""
-    hits = Finder(talk.book).find(complaint, (Finding,), 6) if complaint else []
-    answered = talk.case.answered()
-    for hit in hits:
+    for hit in Finder(talk.book).find(complaint, (Finding,), 6) if complaint else []:
         word = hit.word
         if (
-            hit.score >= 0.45
+            hit.score >= SOUNDS_LIKE
             and isinstance(word, Finding)
             and word.kind is Kind.SEEN
-            and word not in answered
+            and word not in talk.case.answered()
         ):
             _put(talk, word)
 
 
 def _layout(talk: Interview) -> None:
     layouts = list(talk.book.layouts.values())
-    say("How is the engine built?")
-    for i, layout in enumerate(layouts, 1):
-        say(*wrapped(f"{i:2}. {layout.says}", 0, 4))
-    while True:
-        line = hear("Number (empty: don't know): ")
-        if not line or line.lower() in ("d", "?"):
-            return
-        if line.isdigit() and 1 <= int(line) <= len(layouts):
-            chosen = layouts[int(line) - 1]
-            set_layout(talk.path, talk.book, chosen.id)
-            return
-        say(f"A number from 1 to {len(layouts)}, or nothing.")
+    menu = [layout.says for layout in layouts]
+    why = "The layout says which parts there are, and so which faults there can be."
+    chosen = _choose(talk, "How is the engine built?", menu, "Number (empty: don't know): ", why, 1)
+    tell_engine(talk.path, talk.book, {"layout": layouts[chosen[0]].id if chosen else "unknown"})
 
 
 def _history(talk: Interview) -> None:
     facts = [f for f in talk.book.findings.values() if f.kind is Kind.HISTORY]
-    say("What happened to it before? Give the numbers that apply.")
-    for i, fact in enumerate(facts, 1):
-        say(*wrapped(f"{i:2}. {fact.says}", 0, 4))
+    menu = [fact.says for fact in facts]
+    why = "What happened to an engine makes some faults far more common."
+    title = "What happened to it before? Give the numbers that apply."
+    prompt = "Numbers, with blanks between (empty: none, or don't know): "
+    for number in _choose(talk, title, menu, prompt, why, len(facts)):
+        talk.save(facts[number], "present", None)
+
+
+def _choose(
+    talk: Interview, title: str, menu: Sequence[str], prompt: str, why: str, most: int
+) -> list[int]:
+    """Places in the menu that the person names, at most so many."""
+    tell(title)
+    for i, says in enumerate(menu, 1):
+        say(*headed(f"{i:2}. ", says))
     while True:
-        line = hear("Numbers, with blanks between (empty: none, or don't know): ")
-        words = line.replace(",", " ").split()
-        if all(w.isdigit() and 1 <= int(w) <= len(facts) for w in words):
-            for number in dict.fromkeys(int(w) for w in words):
-                talk.save(facts[number - 1], "present", None)
-            return
-        say(f"Numbers from 1 to {len(facts)}, or nothing.")
+        line = talk.ear.hear(prompt).lower()
+        numbers = line.replace(",", " ").split()
+        if line in WHY:
+            talk.ear.missed(why)
+        elif line in BACK:
+            _back(talk)
+        elif line in (*DONT_KNOW, "none", "no", "n"):
+            talk.ear.got()
+            return []
+        elif len(numbers) <= most and all(_names(n, menu) for n in numbers):
+            talk.ear.got()
+            return list(dict.fromkeys(int(n) - 1 for n in numbers))
+        else:
+            many = "A number" if most == 1 else "Numbers"
+            talk.ear.missed(f"{many} from 1 to {len(menu)}, or nothing.")
+
+
+def _names(number: str, menu: Sequence[str]) -> bool:
+    return number.isdecimal() and len(number) < 5 and 1 <= int(number) <= len(menu)
 
 
 # ------------------------------------------------------------------------- by value
@@ -208,7 +242,7 @@ def _by_value(talk: Interview, questions: int) -> None:
         answer = talk.consult()
         finding = best_question(talk.book.findings.values(), answer.worlds, answer.answered)
         if finding is None:
-            say("No open question would tell these causes apart; look instead.")
+            tell("No open question would tell these causes apart; look instead.")
             return
         _put(talk, finding, f" ({left} left at most)")
 
@@ -216,27 +250,28 @@ def _by_value(talk: Interview, questions: int) -> None:
 def _put(talk: Interview, finding: Finding, remark: str = "") -> None:
     """Ask one question until it is answered; 'back' asks the one before again first."""
     while True:
-        line = hear("\n".join(wrapped(finding.asks + remark)) + "\n  y / n / d: ").lower()
-        if line in ("why", "why do you ask", "w"):
+        line = talk.ear.hear("\n".join(wrapped(finding.asks + remark)) + "\n  y / n / d: ").lower()
+        known = "_".join(line.replace("'", "").replace("’", "").split())
+        if line in WHY:
             say(*why(talk, finding))
-        elif line in ("back", "b"):
+            talk.ear.missed()
+        elif line in BACK:
             _back(talk)
-        elif line in ("d", "", "dont know", "don't know", "unknown", "?"):
+        elif line in DONT_KNOW:
             talk.save(finding, "unknown", None)
             break
-        elif line.replace(" ", "_") in ANSWERS:
-            state, sure = ANSWERS[line.replace(" ", "_")]
-            talk.save(finding, state, sure)
+        elif known in ANSWERS:
+            talk.save(finding, *ANSWERS[known])
             break
         else:
-            say(f"Please: {HELP}. ('probably' and 'probably not' are answers too.)")
+            talk.ear.missed(f"Please: {HELP}. ('probably' and 'probably not' are answers too.)")
     talk.answered.append(finding)
     talk.consult()
 
 
 def _back(talk: Interview) -> None:
     if not talk.answered:
-        say("This is the first question.")
+        talk.ear.missed("This is the first question.")
         return
     _put(talk, talk.answered.pop())
 

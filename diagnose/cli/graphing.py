@@ -2,46 +2,64 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
-import typer
-
 from diagnose import graphfile
-from diagnose.casefile.reading import load, nearest
-from diagnose.causegraph import around, as_network
+from diagnose.casefile.disk import write_plain
+from diagnose.casefile.reading import load, named
+from diagnose.causegraph import Graph, around, as_network
+from diagnose.cli import printing
 from diagnose.consultation import Consultation
-from diagnose.errors import CannotWriteError, UsageError
+from diagnose.errors import UsageError, nearest, plain
 from knowledge.book import the_book
 
 
 def show_graph(path: Path, format: str, out: str, focus: str) -> None:
     """Write the graph; ``focus`` keeps what ties one cause to the findings of the case."""
-    if format not in graphfile.FORMATS:
+    wanted = format.strip().lower()
+    if wanted not in graphfile.FORMATS:
         raise UsageError(
-            f"no format '{format[:30]}'; one of {', '.join(graphfile.FORMATS)}."
+            f"no format '{plain(format)}'; one of {', '.join(graphfile.FORMATS)}."
             f"{nearest(format, graphfile.FORMATS)}"
         )
+    if out != "-":
+        _spare_cases(path, Path(out))
     book = the_book()
     answer = Consultation(book, load(path, book))
-    graph = answer.graph
-    if focus:
-        wanted = focus.lower().replace("-", "_")
-        if wanted not in graph:
-            raise UsageError(f"no '{focus[:60]}' in this graph.{nearest(wanted, graph)}")
-        graph = around(graph, set(answer.evidence), {wanted})
+    graph = _focused(answer, focus) if focus else answer.graph
+    text = _text(graph, wanted)
+    if out == "-":
+        printing.answer(text, end="")
+    else:
+        write_plain(Path(out), text)
+
+
+def _spare_cases(case: Path, out: Path) -> None:
+    """A graph never takes the place of a case. Raises UsageError."""
+    same = os.path.realpath(case) == os.path.realpath(out)
+    if same or out.suffix.lower() == ".toml" or _is_toml(out):
+        raise UsageError(f"{named(out)}: is the name of a case; name another file for the graph")
+
+
+def _is_toml(out: Path) -> bool:
+    return os.path.realpath(out).lower().endswith(".toml")
+
+
+def _focused(answer: Consultation, focus: str) -> Graph:
+    wanted = focus.strip().lower().replace("-", "_")
+    if wanted not in answer.graph:
+        raise UsageError(f"no '{plain(focus)}' in this graph.{nearest(wanted, answer.graph)}")
+    return around(answer.graph, set(answer.evidence), {wanted})
+
+
+def _text(graph: Graph, format: str) -> str:
     match format:
         case "json":
-            text = graphfile.as_json(graph)
+            return graphfile.as_json(graph)
         case "graphml":
-            text = graphfile.as_graphml(graph)
+            return graphfile.as_graphml(graph)
         case "dot":
-            text = graphfile.as_dot(graph)
+            return graphfile.as_dot(graph)
         case _:
-            text = graphfile.as_bif(graph, as_network(graph))
-    if out == "-":
-        typer.echo(text, nl=False)
-        return
-    try:
-        Path(out).write_text(text, encoding="utf-8")
-    except OSError as error:
-        raise CannotWriteError(f"{out}: {error.strerror}") from None
+            return graphfile.as_bif(graph, as_network(graph))

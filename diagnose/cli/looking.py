@@ -2,49 +2,74 @@
 
 from __future__ import annotations
 
-import json as _json
 from dataclasses import fields
 from enum import Enum
 from typing import Any
 
-import typer
-
-from diagnose.casefile.reading import nearest
-from diagnose.errors import UsageError
-from diagnose.lookup import Finder, Word
+from diagnose.cli import printing
+from diagnose.errors import UsageError, nearest, plain
+from diagnose.lookup import KINDS, Finder, Hit, Word, shelf
 from diagnose.report.lines import labelled, wrapped
 from knowledge.book import Book, the_book
 from knowledge.units import DIMENSIONS
 from knowledge.units import show as shown
 from knowledge.vocabulary import Source
 
-SHELVES = (
-    "findings",
-    "causes",
-    "inspections",
-    "measures",
-    "conditions",
-    "layouts",
-    "limits",
-    "rules",
-)
+USUAL = 8  #: hits shown where no number is asked for
 
 
-def show_lookup(text: str, json: bool, most: int) -> None:
-    """Print the words of the book that fit."""
-    hits = Finder(the_book()).find(text, how_many=most)
+def show_lookup(text: str, json: bool, most: int | None, sort: str) -> None:
+    """Print the words of the book that fit, or a whole shelf of it."""
+    wanted = _kind_named(sort) if sort else ""
+    if text.strip():
+        kinds = (KINDS[wanted][0],) if wanted else ()
+        _show_hits(text, Finder(the_book()).find(text, kinds, most or USUAL), wanted, json)
+    elif wanted:
+        _show_shelf(shelf(the_book(), wanted)[:most], wanted, json)
+    else:
+        raise UsageError(
+            "nothing to look up; write for instance: diagnose lookup needle dances, "
+            f"or for a whole shelf --kind {', '.join(KINDS)}"
+        )
+
+
+def _kind_named(sort: str) -> str:
+    """The kind a person named, also by its shelf. Raises UsageError with the nearest."""
+    wanted = sort.strip().lower()
+    for kind, (_, plural) in KINDS.items():
+        if wanted in (kind, plural):
+            return kind
+    near = nearest(wanted, KINDS)
+    raise UsageError(f"no kind '{plain(sort)}'; one of {', '.join(KINDS)}.{near}")
+
+
+def _show_hits(text: str, hits: list[Hit], wanted: str, json: bool) -> None:
     if json:
         rows = [
             {"id": h.word.id, "kind": kind(h.word), "says": h.word.says, "score": h.score}
             for h in hits
         ]
-        typer.echo(_json.dumps({"schema": 1, "hits": rows}, indent=2, ensure_ascii=False))
-        return
+        printing.data({"hits": rows})
     if not hits:
-        raise UsageError(f"nothing in the book sounds like '{text[:60]}'; try one plain word of it")
-    for hit in hits:
-        typer.echo("\n".join(labelled(kind(hit.word), f"{hit.word.says} [{hit.word.id}]", 0, 12)))
-    typer.echo(f"\nMore on one: diagnose show {hits[0].word.id}")
+        among = f" among the {KINDS[wanted][1]}" if wanted else ""
+        raise UsageError(
+            f"nothing in the book{among} sounds like '{plain(text)}'; try one plain word of it"
+        )
+    if not json:
+        lines = [_line for h in hits for _line in labelled(kind(h.word), _named(h.word), 0, 12)]
+        printing.answer("\n".join([*lines, "", f"More on one: diagnose show {hits[0].word.id}"]))
+
+
+def _show_shelf(words: list[Word], wanted: str, json: bool) -> None:
+    if json:
+        rows = [{"kind": kind(w), **_plain(w)} for w in words]
+        printing.data({"kind": wanted, "words": rows})
+    else:
+        printing.answer("\n".join(line for w in words for line in wrapped(_named(w), 0, 4)))
+
+
+def _named(word: Word) -> str:
+    return f"{word.says} [{word.id}]"
 
 
 def kind(word: Word) -> str:
@@ -54,14 +79,21 @@ def kind(word: Word) -> str:
 
 def find_word(name: str, book: Book) -> list[Word]:
     """Every word of that id, whatever its kind. Raises UsageError with the nearest."""
-    wanted = name.strip().lower().replace("-", "_")
-    found = [shelf[wanted] for s in SHELVES if wanted in (shelf := getattr(book, s))]
+    wanted = name.strip().lower().replace("-", "_").replace(" ", "_")
+    if not wanted:
+        raise UsageError("which word? for instance: diagnose show needle_flickers")
+    every = [w for kind in KINDS for w in shelf(book, kind)]
+    found = [w for w in every if w.id == wanted]
     if not found:
-        every = [w for s in SHELVES for w in getattr(book, s)]
-        raise UsageError(
-            f"no '{name[:60]}' in the book.{nearest(wanted, every)} Try: diagnose lookup {wanted[:40]}"
-        )
+        near = nearest(wanted, dict.fromkeys(w.id for w in every))
+        raise UsageError(f"no '{plain(name)}' in the book.{near}{try_lookup(name)}")
     return found
+
+
+def try_lookup(name: str) -> str:
+    """' Try: diagnose lookup …', with the words in ``name``, if any."""
+    words = "".join(c if c.isalnum() else " " for c in name[:60]).split()
+    return f" Try: diagnose lookup {' '.join(words)}" if words else ""
 
 
 def show_word(name: str, json: bool) -> None:
@@ -69,31 +101,42 @@ def show_word(name: str, json: bool) -> None:
     book = the_book()
     words = find_word(name, book)
     if json:
-        rows = [{"kind": kind(w), **_plain(w)} for w in words]
-        typer.echo(_json.dumps({"schema": 1, "words": rows}, indent=2, ensure_ascii=False))
+        printing.data({"words": [{"kind": kind(w), **_plain(w)} for w in words]})
         return
+    lines = []
     for word in words:
-        lines = wrapped(f"{kind(word)}: {word.says}")
+        lines += ["", *wrapped(f"{kind(word)}: {word.says}")]
         for key, value in _plain(word).items():
-            if key != "says" and value not in ("", [], None):
+            if key != "says" and value not in ("", [], None, False):
                 for i, part in enumerate(value if isinstance(value, list) else [value]):
-                    lines += labelled(key.replace("_", " ") if i == 0 else "", str(part), 2, 18)
+                    lines += labelled(key.replace("_", " ") if i == 0 else "", _said(part), 2, 18)
         lines += _around(word, book)
-        typer.echo("\n".join(lines))
+    printing.answer("\n".join(lines[1:]))
+
+
+def _said(value: Any) -> str:
+    return "yes" if value is True else str(value)
 
 
 def _plain(word: Word) -> dict[str, Any]:
+    """Every field of a word but what it does, as text, numbers and lists."""
     out: dict[str, Any] = {}
     for field in fields(word):
         value = getattr(word, field.name)
         if field.name == "does":
             continue
         if field.name in ("plausible", "typical", "spread"):
-            dimension = DIMENSIONS[word.dimension]  # type: ignore[union-attr]
-            values = value if isinstance(value, tuple) else (value,)
-            value = " to ".join(shown(v, dimension) for v in values) if any(values) else ""
+            value = _figures(word, value, difference=field.name == "spread")
         out[field.name] = _simple(value)
     return out
+
+
+def _figures(word: Any, value: float | tuple[float, ...], difference: bool) -> str:
+    """Figures in the dimension's first unit; a spread of 2 K is one of 2 C."""
+    dimension = DIMENSIONS[word.dimension]
+    values = value if isinstance(value, tuple) else (value,)
+    offset = dimension.units[0].offset if difference else 0.0
+    return " to ".join(shown(v + offset, dimension) for v in values) if any(values) else ""
 
 
 def _simple(value: Any) -> Any:
@@ -122,10 +165,9 @@ def _around(word: Word, book: Book) -> list[str]:
     for label, these in (("leads to", down), ("comes of", up)):
         for i, link in enumerate(sorted(these, key=lambda k: -k.strength.value)):
             other = link.child if label == "leads to" else link.parent
-            text = f"{link.strength.name.lower()}: {other.says} [{other.id}]"
+            text = f"{link.strength.name.lower()}: {_named(other)}"
             lines += labelled(label if i == 0 else "", text, 2, 18)
     seen_by = [i for i in book.inspections.values() if word in (*i.reveals, *i.measures)]
     for i, inspection in enumerate(seen_by):
-        text = f"{inspection.says} [{inspection.id}]"
-        lines += labelled("seen by" if i == 0 else "", text, 2, 18)
+        lines += labelled("seen by" if i == 0 else "", _named(inspection), 2, 18)
     return lines

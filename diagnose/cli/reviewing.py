@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import json as _json
 from pathlib import Path
 
 import typer
 
-from diagnose.casefile.reading import load
+from diagnose.casefile.reading import load, named
+from diagnose.cli import printing
 from diagnose.consultation import Consultation
 from diagnose.expecting import failures
 from diagnose.report import data
@@ -20,12 +20,10 @@ def show_review(path: Path, json: bool, causes: int, check: bool) -> None:
     book = the_book()
     answer = Consultation(book, load(path, book))
     if json:
-        typer.echo(_json.dumps(data.review(answer), indent=2, ensure_ascii=False))
+        printing.data(data.review(answer))
     else:
-        typer.echo(text.review(answer, str(path), causes))
-    if check:
-        faults = failures(answer)
-        for fault in faults:
-            typer.echo(f"{path}: {fault}", err=True)
-        if faults:
-            raise typer.Exit(1)
+        printing.answer(text.review(answer, str(path), causes))
+    faults = failures(answer) if check else []
+    printing.say(*(f"{named(path)}: {fault}" for fault in faults))
+    if faults:
+        raise typer.Exit(1)

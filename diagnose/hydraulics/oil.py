@@ -1,4 +1,4 @@
-"""The oil: how thick it is, hot and cold, new, diluted, sheared or full of air.
+"""The oil: how thick it is, hot and cold, new, diluted or sheared.
 
 Viscosity is kinematic [m2/s] where named nu or kv and dynamic [Pa·s] where named mu.
 """
@@ -9,9 +9,11 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from diagnose.hydraulics.aeration import bulk_modulus_aerated as bulk_modulus_aerated
+from diagnose.hydraulics.aeration import delivered_share as delivered_share
 from diagnose.hydraulics.ranges import Floats, refuse_outside, refuse_unless_positive
 from diagnose.hydraulics.viscosity_index import kv40_from_vi as kv40_from_vi
-from knowledge.reference.oil_grades import grade_named
+from knowledge.reference.oil_grades import SEIREG_DANDAGE, grade_named
 
 T40, T100, T150 = 313.15, 373.15, 423.15  #: K: 40, 100 and 150 °C
 T15 = 288.15  #: K: the temperature densities are quoted at
@@ -19,8 +21,6 @@ MM2_S = 1e-6  #: one mm2/s in m2/s
 THINNEST, THICKEST = 0.21e-6, 20.0  #: m2/s: where the ASTM D341 chart holds
 COLDEST, HOTTEST = 223.15, 573.15  #: K: -50 to 300 °C, beyond any oil still a plain liquid
 EXPANSION = 0.70e-3  #: 1/K, Incropera & DeWitt, Table A.5, engine oil; 0.65e-3 is seen too
-ATMOSPHERE = 101325.0  #: Pa
-BULK_MODULUS = 1.6e9  #: Pa, oil without air (from memory)
 
 
 def walther(
@@ -55,7 +55,7 @@ def kinematic_viscosity(temperature: Floats, a: Floats, b: Floats) -> Floats:
 
     temperature: [K], 223 to 573; a, b: the line, from ``walther``.
 
-    The same 20 K cost nine tenths of the viscosity near freezing and a third of it when hot:
+    The same 20 K cost three quarters of the viscosity at freezing, a third of it when hot:
 
     >>> a, b = walther(96e-6, 14.4e-6)
     >>> ratio = lambda t: float(kinematic_viscosity(t + 20, a, b) / kinematic_viscosity(t, a, b))
@@ -91,19 +91,20 @@ def from_chart_height(height: Floats) -> Floats:
     return v * MM2_S
 
 
-def straight_grade_viscosity(temperature: Floats, mu0: Floats, b: Floats) -> Floats:
-    """Dynamic viscosity [Pa·s] of a straight grade by Seireg and Dandage's closed form.
+def straight_grade_viscosity(temperature: Floats, grade: str) -> Floats:
+    """Dynamic viscosity [Pa·s] of an old straight grade, "10" to "60", Seireg and Dandage's form.
 
     mu = mu0 exp(b / (1.8 t + 127)), t in °C.
 
-    temperature: [K]; mu0: [Pa·s]; b: [°F], per grade. Older straight grades, 40 °C and up.
+    temperature: [K], 40 °C and up; mu0 and b are the grade's.
 
-    >>> round(float(straight_grade_viscosity(273.15 + 79, 0.0141 * 6.89e-3, 1360.0)) * 1e3, 1)
+    >>> round(float(straight_grade_viscosity(273.15 + 79, "30")) * 1e3, 1)
     15.2
 
     Source: Shigley, Mechanical Engineering Design, Table 12-1, after Seireg and Dandage.
     """
     refuse_outside("oil temperature", temperature, T40, HOTTEST, "K")
+    mu0, b = SEIREG_DANDAGE[grade]
     return mu0 * np.exp(b / (1.8 * (temperature - 273.15) + 127))
 
 
@@ -155,8 +156,8 @@ class Oil:
         A multigrade is as thin under shear as J300 lets it be, but never below three quarters.
 
         >>> oil = Oil.of_grade("10W-40")
-        >>> round(float(oil.kv40) * 1e6, 1), round(float(oil.kv100) * 1e6, 1)
-        (96.0, 14.4)
+        >>> round(float(oil.kv40) * 1e6), round(float(oil.kv100) * 1e6, 1)
+        (96, 14.4)
         >>> round(float(oil.hths_factor), 2), Oil.of_grade("40").hths_factor
         (0.77, 1.0)
 
@@ -250,44 +251,3 @@ def diluted(oil: Oil, fuel_share: Floats, fuel: Fuel) -> Oil:
         kv100=blended(oil.kv100, fuel_share, fuel.kv100),
         rho15=oil.rho15 + fuel_share * (fuel.rho15 - np.asarray(oil.rho15)),
     )
-
-
-def delivered_share(air: Floats, p_in: Floats, p_out: Floats) -> Floats:
-    """Share of a pump's volume that arrives as volume at its outlet, the air being squeezed [1].
-
-    Q_out/Q_in = (1 - air) + air p_in/p_out.
-
-    air: share of the volume at the inlet that is bubbles [1]; p_in, p_out: absolute [Pa].
-    Isothermal, nothing dissolves. A tenth of air costs less than a tenth of the flow:
-
-    >>> round(float(delivered_share(0.1, 101325.0, 4e5 + 101325.0)), 2)
-    0.92
-    """
-    refuse_outside("share of air", air, 0.0, 1.0)
-    refuse_unless_positive("Pa", absolute_pressure=p_out)
-    return (1 - air) + air * p_in / p_out
-
-
-def bulk_modulus_aerated(
-    pressure: Floats, air: Floats, bulk_modulus: Floats = BULK_MODULUS, n: Floats = 1.4
-) -> Floats:
-    """Stiffness [Pa] of oil with bubbles in it.
-
-    E = E_l (1 + a (pa/(pa+p))^(1/n)) / (1 + a pa^(1/n) E_l / (n (pa+p)^((n+1)/n))).
-
-    pressure: gauge [Pa]; air: gas over liquid volume at atmospheric pressure [1];
-    bulk_modulus: of the oil alone [Pa]; n: polytropic exponent of the gas [1].
-
-    Two parts of air in a hundred make oil at rest 200 times as soft, which is what a needle
-    that trembles shows:
-
-    >>> round(float(bulk_modulus_aerated(0.0, 0.02)) / 1e6)
-    7
-
-    Source: MathWorks, Hydraulic Fluid reference.
-    """
-    refuse_outside("share of air", air, 0.0, np.inf)
-    absolute = ATMOSPHERE + pressure
-    refuse_unless_positive("Pa", absolute_pressure=absolute)
-    squeezed = air * (ATMOSPHERE / absolute) ** (1 / n)
-    return bulk_modulus * (1 + squeezed) / (1 + squeezed * bulk_modulus / (n * absolute))

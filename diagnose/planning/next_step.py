@@ -16,6 +16,7 @@ from knowledge.vocabulary import Access, Finding, Inspection
 SHORTLIST = 6
 MOST_FINDINGS = 6  #: outcomes of one check looked at when thinking ahead
 LEAST_MINUTES = 1.0
+LEAST_BITS = 1e-9  #: below this a check tells nothing; rounding can leave as much
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +78,8 @@ def candidates(
 
 def best(steps: list[Step], table: Worlds, how_many: int = 3) -> list[Step]:
     """The steps of most value with the best follow-up counted in, best first."""
-    short = sorted(steps, key=lambda s: (-s.value, s.inspection.id))[:SHORTLIST]
+    steps = sorted(steps, key=lambda s: (-s.value, s.inspection.id))
+    short = steps[:SHORTLIST]
     tables = {s.inspection.id: outcomes(table, [f.id for f in s.findings]) for s in steps}
     rated = [(_two_steps(s, steps, tables, table.weight), s) for s in short]
     rated.sort(key=lambda vs: (-vs[0], vs[1].inspection.id))
@@ -88,7 +90,11 @@ def best(steps: list[Step], table: Worlds, how_many: int = 3) -> list[Step]:
 
 
 def _two_steps(first: Step, steps: list[Step], tables: Mapping[str, Array], weight: Array) -> float:
-    """(bits now + expected bits of the best follow-up) per (minutes now + its minutes)."""
+    """(bits now + expected bits of the best follow-up) per (minutes now + its minutes).
+
+    A follow-up dearer than the check itself counts only where it pays better than the check:
+    otherwise a cheap check would be charged for the dear ones that come after any check.
+    """
     joint = tables[first.inspection.id] * weight
     bits, minutes = first.bits, first.minutes
     open_then = {o.access for o in first.openings}
@@ -97,7 +103,7 @@ def _two_steps(first: Step, steps: list[Step], tables: Mapping[str, Array], weig
         if p < 1e-6:
             continue
         after = row / p
-        value, more, time = first.value, 0.0, 0.0
+        value, more, time = 0.0, 0.0, 0.0
         for step in steps:
             if step.inspection.id == first.inspection.id:
                 continue
@@ -106,8 +112,9 @@ def _two_steps(first: Step, steps: list[Step], tables: Mapping[str, Array], weig
             if step.bits / cost * 4 < value:  # far from paying: not worth the sum
                 continue
             follow = gain(after, tables[step.inspection.id])
-            if follow / cost > value:
+            if follow > LEAST_BITS and follow / cost > value:
                 value, more, time = follow / cost, follow, cost
-        bits += p * more
-        minutes += p * time
+        if time <= first.minutes or value > first.value:
+            bits += p * more
+            minutes += p * time
     return bits / minutes

@@ -16,7 +16,7 @@ from dataclasses import dataclass
 from diagnose.ranking.elimination import Sweep, effort, posteriors, sweep
 from diagnose.ranking.network import SEEN, Evidence, Network
 
-CHEAP = 3_000_000  #: numbers gone through by the extra sweeps that are still worth exactness
+CHEAP = 1_000_000  #: numbers gone through by the extra sweeps that are still worth exactness
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,8 +3,12 @@
 from __future__ import annotations
 
 import shutil
-import textwrap
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
+from unicodedata import combining, east_asian_width
+
+from diagnose.errors import clean
+
+__all__ = ["clean", "columns", "headed", "labelled", "percent", "together", "width", "wrapped"]
 
 WIDEST = 80
 
@@ -14,16 +18,49 @@ def width() -> int:
     return max(40, min(WIDEST, shutil.get_terminal_size((WIDEST, 24)).columns))
 
 
+def columns(text: str) -> int:
+    """Columns a text takes on the screen.
+
+    >>> columns("oil"), columns("油圧")
+    (3, 4)
+    """
+    if text.isascii():
+        return len(text)
+    return sum(0 if combining(c) else 1 + (east_asian_width(c) in "WF") for c in text)
+
+
 def wrapped(text: str, indent: int = 0, hang: int | None = None) -> list[str]:
-    """The text in lines, later ones hanging under ``hang`` blanks."""
-    text = " ".join(clean(text).split())
-    return textwrap.wrap(
-        text,
-        width(),
-        initial_indent=" " * indent,
-        subsequent_indent=" " * (indent if hang is None else hang),
-        break_on_hyphens=False,
-    ) or [""]
+    """The text in lines, later ones hanging under ``hang`` blanks; addresses stay whole."""
+    first, later = " " * indent, " " * (indent if hang is None else hang)
+    room = width() - max(len(first), len(later))
+    lines, line = [], first
+    for word in clean(text).split():
+        for piece in _pieces(word, room):
+            if not line.strip():
+                line += piece
+            elif columns(line) + 1 + columns(piece) <= width():
+                line += " " + piece
+            else:
+                lines.append(line)
+                line = later + piece
+    return [*lines, line.rstrip()]
+
+
+def _pieces(word: str, room: int) -> Iterator[str]:
+    """A word that fits no line, in pieces that do."""
+    piece = ""
+    for c in word if columns(word) > room and "://" not in word else ():
+        if columns(piece + c) > room:
+            yield piece
+            piece = ""
+        piece += c
+    yield piece or word
+
+
+def headed(head: str, text: str) -> list[str]:
+    """A text beside its head, however far in that is."""
+    first, *rest = wrapped(text, columns(head))
+    return [head + first.lstrip(), *rest]
 
 
 def labelled(label: str, text: str, indent: int = 2, column: int = 14) -> list[str]:
@@ -31,11 +68,6 @@ def labelled(label: str, text: str, indent: int = 2, column: int = 14) -> list[s
     lines = wrapped(text, column)
     lines[0] = f"{' ' * indent}{label}".ljust(column - 1) + " " + lines[0].lstrip()
     return lines
-
-
-def clean(text: str) -> str:
-    """What a person typed, without control characters."""
-    return "".join(c if c.isprintable() or c == "\n" else " " for c in text)
 
 
 def percent(p: float) -> str:

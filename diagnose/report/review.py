@@ -8,7 +8,7 @@ from diagnose.consultation import Consultation, Ranked
 from diagnose.explain import Weight
 from diagnose.planning.next_step import Step
 from diagnose.ranking.network import Likelihood
-from diagnose.report.lines import clean, labelled, percent, together, wrapped
+from diagnose.report.lines import clean, headed, labelled, percent, together, wrapped
 from knowledge.cautions import CAUTIONS
 from knowledge.vocabulary import Caution, Finding, Severity
 
@@ -70,17 +70,22 @@ def _ranking(answer: Consultation, shown: int) -> list[str]:
     for i, ranked in enumerate(top, 1):
         lines += _cause(answer, i, ranked, weights[ranked.cause.id])
     rest = sum(r.probability for r in answer.ranking[shown:])
-    lines += wrapped(
-        f"{len(answer.ranking) - shown} more causes share {rest:.2f} expected faults; "
-        "each figure is for that cause alone, several may hold at once.",
-        2,
-    )
+    if len(answer.ranking) <= shown:
+        return lines
+    lines += [
+        "",
+        *wrapped(
+            f"{len(answer.ranking) - shown} more causes share {rest:.2f} expected faults; "
+            "each figure is for that cause alone, several may hold at once.",
+            2,
+        ),
+    ]
     return lines
 
 
 def _cause(answer: Consultation, i: int, ranked: Ranked, weights: Sequence[Weight]) -> list[str]:
-    name = f"{i:2}. {percent(ranked.probability):>6} likely  "
-    lines = ["", *wrapped(f"{name}{ranked.cause.says} [{ranked.cause.id}]", 0, len(name))]
+    name = f"{i:2}. {percent(ranked.probability):>5} likely  "
+    lines = ["", *headed(name, f"{ranked.cause.says} [{ranked.cause.id}]")]
     if ranked.cause.no_fault:
         lines += wrapped("(no fault: it would explain the reading)", 6)
     pro = [w for w in weights if w.decibans > 0][:REASONS]
@@ -125,7 +130,7 @@ def _sets(answer: Consultation) -> list[str]:
         causes = (
             " and ".join(answer.book.causes[c].says for c in e.causes) or "causes other than these"
         )
-        lines += wrapped(f"{percent(e.share):>6}  {causes}", 2, 10)
+        lines += headed(f"  {percent(e.share):>6}  ", causes)
     return lines
 
 
@@ -187,9 +192,10 @@ def _precautions(answer: Consultation, step: Step) -> list[str]:
 
 
 def _shell(path: str) -> str:
+    """The path as one may type it."""
     import shlex
 
-    return shlex.quote(clean(path))
+    return shlex.quote(clean(f"./{path}" if path.startswith("-") else path).replace("\n", " "))
 
 
 def _scope() -> list[str]:

@@ -11,6 +11,7 @@ import re
 from dataclasses import dataclass
 
 from knowledge.sources import FROM_MEMORY, SAE_J300
+from knowledge.units import PSI
 from knowledge.vocabulary import Source
 
 MM2_S = 1e-6  #: one mm2/s, a centistoke, in m2/s
@@ -113,6 +114,18 @@ WINTER_GRADES = {
         _winter("20W", 9500, -15, 60000, -20, 5.6, 122),
         _winter("25W", 13000, -10, 60000, -15, 9.3, 110),
     )
+}
+
+REYN = PSI  #: one lbf·s/in2 in Pa·s is one lbf/in2 in Pa, times a second
+#: straight grades by Seireg and Dandage's closed form: mu0 [Pa·s] and b [°F]; Shigley, Mechanical
+#: Engineering Design, Table 12-1
+SEIREG_DANDAGE = {
+    "10": (0.0158e-6 * REYN, 1157.5),
+    "20": (0.0136e-6 * REYN, 1271.6),
+    "30": (0.0141e-6 * REYN, 1360.0),
+    "40": (0.0121e-6 * REYN, 1474.4),
+    "50": (0.0170e-6 * REYN, 1509.6),
+    "60": (0.0187e-6 * REYN, 1564.0),
 }
 
 _GRADE = re.compile(r"^(?:SAE)?\s*(?:(\d+W)[\s-]*)?(\d+)$", re.I)

@@ -1,0 +1,142 @@
+"""The relief valve: when it cracks, how far it lifts, what it lets go.
+
+Imported by ``circuit``. It only caps pressure: below its cracking pressure a weak spring takes
+nothing, unless the valve does not sit.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+
+from diagnose.hydraulics.leaks import orifice_flow
+from diagnose.hydraulics.ranges import Floats, refuse_outside, refuse_unless_positive
+
+
+def spring_rate(load: Floats, deflection: Floats) -> Floats:
+    """Rate of a spring from one test load, ``k = F / x`` [N/m].
+
+    ``load`` [N], ``deflection`` from free length [m].
+
+    >>> round(float(spring_rate(18.5, 2.125 - 1.44)))  # lbf and in give lbf/in
+    27
+
+    Source: Hooke; data of US Army TM 10-3930-638-24&P.
+    """
+    return load / deflection
+
+
+def crack_pressure(preload: Floats, rate: Floats, area: Floats) -> Floats:
+    """Pressure at which the valve leaves its seat, ``p = k x0 / A`` [Pa].
+
+    ``preload`` the spring's compression with the valve shut ``x0`` [m], ``rate`` [N/m],
+    ``area`` the pressure acts on [m2].
+
+    >>> round(float(crack_pressure(0.2, 2500.0, 0.75)))  # in, lbf/in, in2 give psi
+    667
+
+    Source: Esposito, Fluid Power with Applications, Example 8-1.
+    """
+    refuse_unless_positive("m2", area=area)
+    return rate * preload / area
+
+
+def shim_gain(rate: Floats, shim: Floats, area: Floats) -> Floats:
+    """What a shim under the spring adds to the setting, ``dp = k s / A`` [Pa].
+
+    ``rate`` [N/m], ``shim`` thickness [m], ``area`` [m2].
+
+    A 1 mm washer behind a 4 N/mm spring on a 12.7 mm plunger, in psi:
+
+    >>> round(float(shim_gain(4e3, 1e-3, 1.267e-4)) / 6894.76, 1)
+    4.6
+
+    Source: follows from ``crack_pressure``.
+    """
+    return crack_pressure(shim, rate, area)
+
+
+def lift(
+    p: Floats,
+    crack: Floats,
+    area: Floats,
+    rate: Floats,
+    *,
+    stuck_lift: Floats = 0.0,
+    travel: Floats = np.inf,
+) -> Floats:
+    """How far the valve stands open, ``x = A (p - p_crack)/k`` from nought to its stop [m].
+
+    ``p`` and ``crack`` [Pa], ``area`` [m2], ``rate`` [N/m], ``travel`` to the stop [m].
+    ``stuck_lift`` [m]: the plunger stands this far open with no pressure on it, so its spring,
+    broken or hung up, has no preload left (however small the lift) and yields from there,
+    ``x = x_s + A p/k``. A valve propped open by dirt under a sound spring is not this: give it
+    a seat leak in ``relief_flow``. ``travel=0`` is a valve stuck shut.
+
+    >>> [round(float(lift(p * 6894.76, 50 * 6894.76, 1.267e-4, 4e3)) * 1e3, 2) for p in (40, 60)]
+    [0.0, 2.18]
+
+    Source: Esposito, Fluid Power with Applications, Example 8-1 (force balance).
+    """
+    refuse_outside("stuck lift", stuck_lift, 0.0, np.inf, "m")
+    held_off = np.asarray(stuck_lift) > 0
+    spring = area * (p - np.where(held_off, 0.0, crack)) / rate
+    return np.minimum(np.maximum(spring, 0.0) + stuck_lift, travel)
+
+
+def port_area(lift: Floats, port_width: Floats) -> Floats:
+    """Area of a port a plunger uncovers, ``A = w x`` [m2]; ``lift`` and ``port_width`` [m].
+
+    >>> round(float(port_area(0.5e-3, 9e-3)) * 1e6, 2)
+    4.5
+
+    Source: geometry.
+    """
+    return port_width * lift
+
+
+def seat_area(lift: Floats, seat_bore: Floats, half_angle: Floats) -> Floats:
+    """Area under a lifted ball or cone, ``A = pi d x sin(theta)`` [m2].
+
+    ``lift`` and ``seat_bore`` ``d`` [m], ``half_angle`` of the cone [rad]. For lifts well below
+    the bore; capped at the bore itself.
+
+    >>> from math import pi
+    >>> [round(float(seat_area(x, 10e-3, pi / 4)) * 1e6, 1) for x in (0.5e-3, 9e-3)]
+    [11.1, 78.5]
+
+    Source: geometry; form recalled.
+    """
+    return np.minimum(np.pi * seat_bore * lift * np.sin(half_angle), np.pi / 4 * seat_bore**2)
+
+
+def relief_flow(
+    p: Floats,
+    crack: Floats,
+    area: Floats,
+    rate: Floats,
+    port_width: Floats,
+    rho: Floats,
+    mu: Floats,
+    *,
+    cd: Floats = 0.65,
+    stuck_lift: Floats = 0.0,
+    seat_leak: Floats = 0.0,
+    travel: Floats = np.inf,
+) -> Floats:
+    """Oil a plunger relief valve lets go, ``Q = Cd (w x + A_leak) sqrt(2 p / rho)`` [m3/s].
+
+    ``p`` before the valve [Pa], ``port_width`` ``w`` [m], ``rho`` [kg/m3], ``mu`` [Pa·s] (thick
+    oil needs more lift for the same flow, so cold pressure stands above the hot), ``cd`` [1],
+    ``seat_leak`` an area that stays open under a sound spring: a scored seat, dirt [m2]; the
+    rest as in ``lift``. Flow forces, which add a little override, are left out.
+
+    Propped 1 mm open it is a leak at idle (l/min at 8 psi) that still regulates above:
+
+    >>> valve = dict(crack=345e3, area=1.267e-4, rate=4e3, port_width=9e-3, rho=818.0, mu=0.0118)
+    >>> [round(float(relief_flow(55e3, seat_leak=a, **valve)) * 60e3, 1) for a in (0.0, 9e-6)]
+    [0.0, 4.1]
+
+    Source: Esposito, Fluid Power with Applications, Examples 8-1 and 8-4.
+    """
+    x = lift(p, crack, area, rate, stuck_lift=stuck_lift, travel=travel)
+    return orifice_flow(p, rho, mu, port_area(x, port_width) + seat_leak, cd)

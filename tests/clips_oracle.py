@@ -1,0 +1,182 @@
+"""The book's rules handed to CLIPS, a production-system engine, as an oracle for chaining.
+
+A rule is a function, so its decision paths are explored: run it with answers that branch both
+ways, and every way through becomes one CLIPS rule from the answers that were yes to what the
+function then concludes. What a rule reads in numbers is answered by the case.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field
+
+import clips
+
+from diagnose.chaining import Conclusions as Concluded
+from diagnose.chaining import Facts, Notebook
+from knowledge.rulebook import (
+    Alarm,
+    Conclusion,
+    Contradiction,
+    Derived,
+    Excluded,
+    Link,
+    Rule,
+    Shifted,
+)
+from knowledge.vocabulary import Finding, Limit, Measure, Reading, State
+
+Premise = tuple[str, Finding]  #: "has" or "lacks", and of what
+MOST_PATHS = 4096
+
+
+@dataclass(frozen=True)
+class Way:
+    """One way through a rule: the answers that were yes, and what it then concludes."""
+
+    yes: tuple[Premise, ...]
+    concludes: tuple[Conclusion, ...]
+
+
+@dataclass
+class Probe:
+    """Answers has and lacks by a script, no where the script ends; numbers by the case."""
+
+    script: Sequence[bool]
+    numbers: Notebook
+    answers: dict[Premise, bool] = field(default_factory=dict)
+    read_numbers: bool = False
+
+    def _ask(self, sort: str, finding: Finding) -> bool:
+        at = len(self.answers)
+        return self.answers.setdefault(
+            (sort, finding), self.script[at] if at < len(self.script) else False
+        )
+
+    def has(self, finding: Finding) -> bool:
+        return self._ask("has", finding)
+
+    def lacks(self, finding: Finding) -> bool:
+        return self._ask("lacks", finding)
+
+    def readings(self) -> Sequence[Reading]:
+        self.read_numbers = True
+        return self.numbers.readings()
+
+    def measured(self, measure: Measure) -> float | None:
+        self.read_numbers = True
+        return self.numbers.measured(measure)
+
+    def smallest(self, measure: Measure) -> float | None:
+        self.read_numbers = True
+        return self.numbers.smallest(measure)
+
+    def limit(self, limit: Limit) -> float:
+        self.read_numbers = True
+        return self.numbers.limit(limit)
+
+
+def probes(rule: Rule, facts: Facts) -> Iterator[tuple[Probe, tuple[Conclusion, ...]]]:
+    """Every way through the rule: a first run all no, then each no turned into a yes."""
+    numbers = Notebook(facts)
+    scripts: list[tuple[bool, ...]] = [()]
+    for _ in range(MOST_PATHS):
+        script = scripts.pop()
+        probe = Probe(script, numbers)
+        concluded = tuple(rule.does(probe))
+        yield probe, concluded
+        said = tuple(probe.answers.values())
+        scripts.extend((*said[:i], True) for i in range(len(script), len(said)))
+        if not scripts:
+            return
+    raise AssertionError(f"{rule.id}: more than {MOST_PATHS} ways through")
+
+
+def ways(rule: Rule, facts: Facts | None = None) -> list[Way]:
+    """The ways through a rule that conclude something."""
+    return [
+        Way(tuple(p for p, yes in probe.answers.items() if yes), concluded)
+        for probe, concluded in probes(rule, facts or Facts())
+        if concluded
+    ]
+
+
+def reads_numbers(rule: Rule) -> bool:
+    """Whether any way through the rule looks at readings, measures or limits."""
+    return any(probe.read_numbers for probe, _ in probes(rule, Facts()))
+
+
+def flat(concluded: Concluded) -> set[tuple[object, ...]]:
+    """Everything chaining concluded, in one set: links and shifts with the rule that said so."""
+    return {
+        *((d,) for d in concluded.derived),
+        *((rule.id, link) for link, rules in concluded.links.items() for rule in rules),
+        *((rule.id, shifted) for rule, shifted in concluded.shifts),
+        *((Excluded(cause),) for cause in concluded.excluded),
+        *((alarm,) for alarm in concluded.alarms),
+        *((c,) for c in concluded.contradictions),
+    }
+
+
+STANDS = (
+    "(defrule stands-present (derived ?f present $?) (not (reported ?f)) => (assert (has ?f)))",
+    "(defrule stands-absent (derived ?f absent $?) (not (reported ?f)) => (assert (lacks ?f)))",
+)
+
+
+class Oracle:
+    """A CLIPS environment that holds the rules; rules with numbers are added for each case."""
+
+    def __init__(self, rules: Iterable[Rule]) -> None:
+        every = list(rules)
+        self.with_numbers = [r for r in every if reads_numbers(r)]
+        self._said: list[tuple[object, ...]] = []
+        self._number: dict[tuple[object, ...], int] = {}
+        self._clips = clips.Environment()
+        for text in STANDS:
+            self._clips.build(text)
+        for rule in every:
+            if rule not in self.with_numbers:
+                self._add(rule, ways(rule))
+
+    def concludes(self, facts: Facts) -> set[tuple[object, ...]]:
+        """What CLIPS concludes from the facts, in the shape of ``flat``."""
+        added = [n for r in self.with_numbers for n in self._add(r, ways(r, facts))]
+        self._clips.reset()
+        for finding, report in facts.reports.items():
+            self._clips.assert_string(f"(reported {finding.id})")
+            if report.sure >= 0.5:
+                sort = "has" if report.state is State.PRESENT else "lacks"
+                self._clips.assert_string(f"({sort} {finding.id})")
+        self._clips.run()
+        said = {
+            self._said[fact[0]] for fact in self._clips.facts() if fact.template.name == "concluded"
+        }
+        for name in added:
+            self._clips.find_rule(name).undefine()
+        return said
+
+    def _add(self, rule: Rule, through: list[Way]) -> list[str]:
+        """One CLIPS rule for each way through the rule; their names."""
+        names = [f"{rule.id}--{i}" for i in range(len(through))]
+        for name, way in zip(names, through, strict=True):
+            left = " ".join(f"({sort} {finding.id})" for sort, finding in way.yes)
+            right = " ".join(self._assertion(rule, c) for c in way.concludes)
+            self._clips.build(f"(defrule {name} {left} => {right})")
+        return names
+
+    def _assertion(self, rule: Rule, conclusion: Conclusion) -> str:
+        """Assert the conclusion by number; a derived finding also by name, so others hear it."""
+        match conclusion:
+            case Link() | Shifted():
+                key: tuple[object, ...] = (rule.id, conclusion)
+            case Derived() | Excluded() | Alarm() | Contradiction():
+                key = (conclusion,)
+        if key not in self._number:
+            self._number[key] = len(self._said)
+            self._said.append(key)
+        number = self._number[key]
+        heard = ""
+        if isinstance(conclusion, Derived):
+            heard = f"(assert (derived {conclusion.finding.id} {conclusion.state} {number}))"
+        return f"(assert (concluded {number})) {heard}"

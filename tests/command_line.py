@@ -1,0 +1,95 @@
+"""Run the commands as a person would, and inside this process; for the tests of the edge."""
+
+from __future__ import annotations
+
+import io
+import os
+import subprocess
+import sys
+from pathlib import Path
+from typing import NamedTuple
+from unittest.mock import patch
+
+from diagnose.cli import app
+
+ROOT = Path(__file__).parent.parent
+NOBODY = 65534
+
+
+class Done(NamedTuple):
+    """How a command ended."""
+
+    code: int
+    out: str
+    err: str
+
+
+def environment(**more: str) -> dict[str, str]:
+    """Eighty columns, and this project first."""
+    return {**os.environ, "PYTHONPATH": str(ROOT), "COLUMNS": "80", **more}
+
+
+def run(*words: str | Path, answers: str = "", cwd: Path | None = None, **more: str) -> Done:
+    """A command in a process of its own, its streams piped."""
+    done = subprocess.run(
+        [sys.executable, "-m", "diagnose", *map(str, words)],
+        input=answers.encode(),
+        capture_output=True,
+        cwd=cwd,
+        env=environment(**more),
+        timeout=120,
+        check=False,
+    )
+    return Done(done.returncode, done.stdout.decode(), done.stderr.decode())
+
+
+def call(*words: str | Path, answers: str | bytes = "") -> Done:
+    """A command in this process: the same road without the start of an interpreter."""
+    given = answers.encode() if isinstance(answers, str) else answers
+    streams = [io.TextIOWrapper(io.BytesIO(b), "utf-8", newline="") for b in (given, b"", b"")]
+    names = ("sys.stdin", "sys.stdout", "sys.stderr")
+    with (
+        patch(names[0], streams[0]),
+        patch(names[1], streams[1]),
+        patch(names[2], streams[2]),
+        patch.dict(os.environ, {"COLUMNS": "80"}),
+    ):
+        try:
+            app.main([str(w) for w in words])
+        except SystemExit as end:
+            code = end.code
+    out, err = (_written(s) for s in streams[1:])
+    assert isinstance(code, int)
+    return Done(code, out, err)
+
+
+def _written(stream: io.TextIOWrapper) -> str:
+    stream.flush()
+    buffer = stream.buffer
+    assert isinstance(buffer, io.BytesIO)
+    return buffer.getvalue().decode()
+
+
+def as_nobody(*words: str | Path, answers: str = "") -> Done:
+    """``call`` by somebody without rights: a child that gives them up, where we have them."""
+    call("show", "bearing_knock", "--json")  # all that is loaded late is loaded
+    mine, theirs = os.pipe()
+    child = os.fork()
+    if child == 0:
+        os.close(mine)
+        try:
+            if os.geteuid() == 0:
+                os.setgid(NOBODY)
+                os.setuid(NOBODY)
+            done = call(*words, answers=answers)
+            parts = [str(done.code), done.out, done.err]
+        except BaseException as fault:
+            parts = ["-1", "", repr(fault)]
+        with os.fdopen(theirs, "wb") as file:
+            file.write("\0".join(parts).encode())
+        os._exit(0)
+    os.close(theirs)
+    with os.fdopen(mine, "rb") as file:
+        code, out, err = file.read().decode().split("\0")
+    os.waitpid(child, 0)
+    return Done(int(code), out, err)

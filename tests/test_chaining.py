@@ -1,0 +1,234 @@
+"""Forward chaining: CLIPS concludes the same, order makes no difference, reports only add."""
+
+from __future__ import annotations
+
+import ast
+import random
+from dataclasses import replace
+from functools import cache
+from itertools import pairwise
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from diagnose.chaining import Facts, Notebook, Report, infer
+from knowledge import rules as rules_package
+from knowledge.book import the_book
+from knowledge.rulebook import Conclusions, Derived, Known, Rule
+from knowledge.vocabulary import Finding, State, Station
+from tests.clips_oracle import Oracle, flat, probes
+from tests.situations import CASES, facts_of_case, mixed
+
+BOOK = the_book()
+RULES = tuple(BOOK.rules.values())
+FINDINGS = tuple(BOOK.findings.values())
+SEEDS = st.integers(0, 10**9)
+
+
+@cache
+def oracle() -> Oracle:
+    """The book in CLIPS, built once."""
+    return Oracle(RULES)
+
+
+# ----------------------------------------------------------------------------- CLIPS as oracle
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_clips_concludes_the_same_of_a_case(name: str) -> None:
+    """CLIPS (Giarratano & Riley, Expert Systems): same facts, links, shifts, alarms, no more."""
+    facts = facts_of_case(name)
+    assert oracle().concludes(facts) == flat(infer(RULES, facts))
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_clips_concludes_the_same_of_mixed_papers(seed: int) -> None:
+    """Up to forty examples of the rules' papers at once, so that most rules speak somewhere."""
+    facts = mixed(seed, many=4 + seed % 37)
+    assert oracle().concludes(facts) == flat(infer(RULES, facts))
+
+
+def test_the_situations_make_nearly_every_rule_speak() -> None:
+    """The comparison is worth something only where rules fire."""
+    everything = [facts_of_case(n) for n in CASES] + [mixed(s, 4 + s % 37) for s in range(60)]
+    spoke = {r for f in everything for r in RULES if list(r.does(Notebook(f)))}
+    assert len(spoke) >= 0.9 * len(RULES)
+
+
+def test_only_rules_that_read_numbers_are_left_to_the_case() -> None:
+    assert 0 < len(oracle().with_numbers) < 0.2 * len(RULES)
+
+
+WORDS = FINDINGS[:8]
+PREMISE = st.tuples(st.sampled_from(["has", "lacks"]), st.sampled_from(WORDS))
+CLAUSE = st.tuples(
+    st.lists(PREMISE, max_size=3), st.sampled_from(WORDS), st.sampled_from(list(State))
+)
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    st.lists(CLAUSE, min_size=3, max_size=16),
+    st.dictionaries(st.sampled_from(WORDS), st.sampled_from(list(State)), max_size=3),
+)
+def test_clips_concludes_the_same_of_random_rules(
+    clauses: list[tuple[list[tuple[str, Finding]], Finding, State]], told: dict[Finding, State]
+) -> None:
+    """Long chains, circles and findings derived both ways, which the book has few of."""
+    rules = [clause(f"r{i:02}", *parts) for i, parts in enumerate(clauses)]
+    facts = Facts({f: Report(s) for f, s in told.items()})
+    assert Oracle(rules).concludes(facts) == flat(infer(rules, facts))
+
+
+def clause(id_: str, premises: list[tuple[str, Finding]], head: Finding, state: State) -> Rule:
+    """A rule of any premises and one derived finding."""
+
+    def body(known: Known) -> Conclusions:
+        if all(getattr(known, sort)(finding) for sort, finding in premises):
+            yield Derived(head, state)
+
+    return replace(RULES[0], id=id_, does=body)
+
+
+# ---------------------------------------------------------------------------------- any order
+
+
+def shuffled(rng: random.Random) -> tuple[dict[str, str], list[Rule]]:
+    """The rules under names that sort in random order (chaining sorts by name)."""
+    order = rng.sample(range(len(RULES)), len(RULES))
+    stations = rng.choices(list(Station), k=len(RULES))
+    names = {r.id: f"{i:04}" for r, i in zip(RULES, order, strict=True)}
+    renamed = [replace(r, id=names[r.id], station=s) for r, s in zip(RULES, stations, strict=True)]
+    return {new: old for old, new in names.items()}, renamed
+
+
+def assert_order_makes_no_difference(facts: Facts, seed: int) -> None:
+    names, renamed = shuffled(random.Random(seed))
+    again = {(names[str(c[0])], c[1]) if len(c) == 2 else c for c in flat(infer(renamed, facts))}
+    assert again == flat(infer(RULES, facts))
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_order_makes_no_difference_to_a_case(name: str) -> None:
+    assert_order_makes_no_difference(facts_of_case(name), seed=len(name))
+
+
+@settings(max_examples=40, deadline=None)
+@given(SEEDS, SEEDS, st.integers(1, 40))
+def test_order_makes_no_difference(papers: int, order: int, many: int) -> None:
+    assert_order_makes_no_difference(mixed(papers, many), order)
+
+
+def test_a_chain_written_backwards_is_followed() -> None:
+    """Each link of a chain sorts before the one it waits for."""
+    chain = FINDINGS[:6]
+    rules = [
+        clause(f"{9 - i}", [("has", a)], b, State.PRESENT)
+        for i, (a, b) in enumerate(pairwise(chain))
+    ]
+    derived = infer(rules, Facts({chain[0]: Report(State.PRESENT)})).derived
+    assert [d.finding for d in derived] == list(chain[:0:-1])
+
+
+# --------------------------------------------------------------------------------- only adding
+
+
+def without_derived(rules: tuple[Rule, ...], finding: Finding, state: State) -> list[Rule]:
+    """The rules, none of which may derive the finding in this state."""
+    barred = (finding, state)
+
+    def held(rule: Rule) -> Rule:
+        def body(known: Known) -> Conclusions:
+            for c in rule.does(known):
+                if not (isinstance(c, Derived) and (c.finding, c.state) == barred):
+                    yield c
+
+        return replace(rule, does=body)
+
+    return [held(r) for r in rules]
+
+
+def assert_report_only_adds(facts: Facts, finding: Finding, state: State) -> None:
+    """Reporting a finding takes nothing away but what rested on its having been derived.
+
+    Precisely: let the finding be unreported. Every conclusion that the rules reach without
+    deriving the finding in the *other* state is still reached once it is reported in this
+    state. Where they did not derive that other state, that is every conclusion there was.
+    """
+    other = State.ABSENT if state is State.PRESENT else State.PRESENT
+    before = infer(RULES, facts)
+    after = flat(infer(RULES, replace(facts, reports={**facts.reports, finding: Report(state)})))
+    if (finding, other) not in {(d.finding, d.state) for d in before.derived}:
+        assert flat(before) <= after
+    assert flat(infer(without_derived(RULES, finding, other), facts)) <= after
+
+
+@settings(max_examples=60, deadline=None)
+@given(SEEDS, st.integers(0, 12), st.sampled_from(FINDINGS), st.sampled_from(list(State)))
+def test_a_report_only_adds(seed: int, many: int, finding: Finding, state: State) -> None:
+    facts = mixed(seed, many)
+    if finding not in facts.reports:
+        assert_report_only_adds(facts, finding, state)
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_denying_what_was_derived_takes_only_that_away(name: str) -> None:
+    """The same where it matters: reports that go against what the case's rules derive."""
+    facts = facts_of_case(name)
+    for derived in [d for d in infer(RULES, facts).derived if d.finding not in facts.reports][:3]:
+        other = State.ABSENT if derived.state is State.PRESENT else State.PRESENT
+        assert_report_only_adds(facts, derived.finding, other)
+
+
+@pytest.mark.parametrize("rule", RULES, ids=lambda r: r.id)
+def test_a_further_yes_silences_no_rule(rule: Rule) -> None:
+    """A rule told yes to the questions of two ways through it says at least what each said."""
+    found = [
+        ({p for p, yes in probe.answers.items() if yes}, set(concluded))
+        for probe, concluded in probes(rule, Facts())
+    ]
+    for yes_a, said_a in found[:64]:
+        for yes_b, said_b in found[:64]:
+            assert said_a | said_b <= set(rule.does(Told(yes_a | yes_b)))
+
+
+class Told(Notebook):
+    """Answers yes to exactly these questions."""
+
+    def __init__(self, yes: set[tuple[str, Finding]]) -> None:
+        super().__init__(Facts())
+        self.yes = yes
+
+    def has(self, finding: Finding) -> bool:
+        return ("has", finding) in self.yes
+
+    def lacks(self, finding: Finding) -> bool:
+        return ("lacks", finding) in self.yes
+
+
+def negations(tree: ast.AST) -> list[int]:
+    """Lines on which ``not`` is put before anything that asks what is known."""
+    return [
+        node.lineno
+        for node in ast.walk(tree)
+        if isinstance(node, ast.UnaryOp)
+        and isinstance(node.op, ast.Not)
+        and any(isinstance(n, ast.Name) and n.id == "known" for n in ast.walk(node.operand))
+    ]
+
+
+SOURCES = sorted(Path(str(rules_package.__file__)).parent.glob("*.py"))
+
+
+@pytest.mark.parametrize("path", SOURCES, ids=lambda p: p.stem)
+def test_no_rule_asks_what_is_not_known(path: Path) -> None:
+    """``not known.has(...)`` would let a later report take a conclusion away."""
+    assert negations(ast.parse(path.read_text("utf-8"))) == []
+
+
+def test_the_search_for_not_finds_it() -> None:
+    assert negations(ast.parse("if not known.has(X): pass")) == [1]
+    assert negations(ast.parse("a = 1\nb = not any(known.lacks(x) for x in y)")) == [2]
+    assert negations(ast.parse("if known.has(X) and not lows: pass")) == []

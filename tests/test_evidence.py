@@ -1,0 +1,110 @@
+"""Which findings speak: each observation is heard once, and silence says nothing."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+import pytest
+
+from diagnose.chaining import Facts, Report, infer
+from diagnose.evidence import gather, of_report
+from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Likelihood
+from knowledge.book import the_book
+from knowledge.rulebook import Conclusions, Known, Rule, is_absent, is_present
+from knowledge.vocabulary import Finding, Kind, State
+from tests.situations import CASES, situation
+
+BOOK = the_book()
+A, B, C, D = [f for f in BOOK.findings.values() if f.kind is Kind.SEEN][:4]
+THERE, NOT_THERE = Report(State.PRESENT), Report(State.ABSENT)
+Body = Callable[[Known], Conclusions]
+
+
+def rule(name: str, body: Body) -> Rule:
+    """A rule with any papers."""
+    return replace(next(iter(BOOK.rules.values())), id=name, does=body)
+
+
+def follows(premise: Finding, conclusion: Finding, sure: float = 1.0) -> Rule:
+    """The one follows from the other."""
+
+    def body(known: Known) -> Conclusions:
+        if known.has(premise):
+            yield is_present(conclusion, sure)
+
+    return rule(f"{premise.id}-{conclusion.id}", body)
+
+
+def heard(
+    rules: list[Rule], reports: dict[Finding, Report], linked: set[Finding]
+) -> dict[str, Likelihood]:
+    """The evidence, where the graph holds only these findings."""
+    return gather(reports, infer(rules, Facts(reports)), {f.id for f in linked})
+
+
+def test_a_report_as_likelihoods() -> None:
+    """Pearl's virtual evidence: an unsure report is a ratio, not a mixture."""
+    assert of_report(THERE) == SEEN
+    assert of_report(NOT_THERE) == SEEN_NOT_THERE
+    assert of_report(Report(State.PRESENT, 0.75)) == Likelihood(0.25, 0.75)
+    assert of_report(Report(State.ABSENT, 0.75)) == Likelihood(0.75, 0.25)
+
+
+def test_what_follows_from_a_speaking_report_is_silent() -> None:
+    assert heard([follows(A, B)], {A: THERE}, {A, B}) == {A.id: SEEN}
+
+
+def test_what_follows_from_a_silent_report_speaks() -> None:
+    """A finding outside the graph speaks through what follows from it."""
+    assert heard([follows(A, B, 0.8)], {A: THERE}, {B}) == {B.id: Likelihood.of(0.8)}
+
+
+@pytest.mark.parametrize("linked", [{A, B, C, D}, {A, D}, {A, C, D}])
+def test_one_report_is_not_heard_again_down_the_chain(linked: set[Finding]) -> None:
+    """B from A, C from B, D from C: A speaks, so none of the others may."""
+    chain = [follows(A, B), follows(B, C), follows(C, D)]
+    assert heard(chain, {A: THERE}, linked) == {A.id: SEEN}
+
+
+def test_down_a_chain_the_first_that_can_speak_does() -> None:
+    chain = [follows(A, B), follows(B, C, 0.9), follows(C, D)]
+    assert heard(chain, {A: THERE}, {C, D}) == {C.id: Likelihood.of(0.9)}
+
+
+def test_a_question_answered_no_is_no_premise() -> None:
+    """ "A or B, so C": A reported absent speaks for itself and must not silence C, which B gave."""
+
+    def either(known: Known) -> Conclusions:
+        if known.has(A) or known.has(B):
+            yield is_present(C)
+
+    found = heard([rule("either", either)], {A: NOT_THERE, B: THERE}, {A, C})
+    assert found == {A.id: SEEN_NOT_THERE, C.id: SEEN}
+
+
+def test_derived_both_ways_is_silent() -> None:
+    def denies(known: Known) -> Conclusions:
+        if known.has(B):
+            yield is_absent(C)
+
+    assert heard([follows(A, C), rule("denies", denies)], {A: THERE, B: THERE}, {C}) == {}
+
+
+def test_the_surer_of_two_derivations_speaks() -> None:
+    rules = [follows(A, C, 0.7), follows(B, C, 0.9)]
+    assert heard(rules, {A: THERE, B: THERE}, {C}) == {C.id: Likelihood.of(0.9)}
+
+
+def test_a_report_goes_before_what_is_derived() -> None:
+    assert heard([follows(A, B)], {A: THERE, B: NOT_THERE}, {B}) == {B.id: SEEN_NOT_THERE}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_only_findings_of_the_graph_speak(name: str) -> None:
+    """Never layout or history, never a cause or condition, never what says nothing."""
+    case = situation(name)
+    for id_, seen in case.evidence.items():
+        assert BOOK.findings[id_].kind is Kind.SEEN
+        assert case.graph.nodes[id_]["layer"] == "finding"
+        assert seen.if_absent != seen.if_present or seen == Likelihood.of(0.5)
