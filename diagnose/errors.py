@@ -66,8 +66,14 @@ def plain(text: object, most: int = 60) -> str:
     )
 
 
-def nearest(word: str, words: Iterable[str]) -> str:
-    """' Did you mean …?', or nothing."""
+def nearest_word(word: str, words: Iterable[str]) -> str | None:
+    """The word that was most likely meant."""
     wanted = word[:100].lower().replace("-", "_").replace(" ", "_")
     near = get_close_matches(wanted, list(words), 1, 0.55)
-    return f" Did you mean '{near[0]}'?" if near else ""
+    return near[0] if near else None
+
+
+def nearest(word: str, words: Iterable[str]) -> str:
+    """' Did you mean …?', or nothing."""
+    near = nearest_word(word, words)
+    return f" Did you mean '{near}'?" if near else ""

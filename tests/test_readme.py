@@ -5,6 +5,7 @@ Where only the output has changed: ``python -m tests.refresh_readme``.
 
 from __future__ import annotations
 
+import json
 import re
 from collections.abc import Sequence
 from itertools import groupby
@@ -12,6 +13,9 @@ from pathlib import Path
 
 import pytest
 
+from diagnose.casefile.reading import load
+from diagnose.errors import UserError
+from knowledge.book import the_book
 from tests.refresh_readme import CUT, README, ROOT, Block, blocks, output, pieces, prepared
 
 TEXT = README.read_text("utf-8")
@@ -80,6 +84,31 @@ def test_test_command() -> None:
     """One line alone in its fence, marked by a comment directly above."""
     found = re.findall(r"(?m)^<!-- test command -->\n```\w*\n(.*?)\n```$", TEXT, re.DOTALL)
     assert found == ["pip install -q '.[test]' && pytest"]
+
+
+def test_the_case_file_by_example_is_a_case(tmp_path: Path) -> None:
+    """The pieces shown, one after the other, are read without a fault."""
+    path = tmp_path / "example.toml"
+    path.write_text("\n".join(re.findall(r"(?ms)^```toml\n(.*?)^```$", TEXT)), "utf-8")
+    case = load(path, the_book())
+    assert case.last_number == 4
+    assert [m.value for m in case.measured] == [pytest.approx(0.13e-3)]
+
+
+def test_every_exit_code_is_told() -> None:
+    """The table names each code an error can end in, and those that are no error."""
+    told = {int(code) for code in re.findall(r"(?m)^\| (\d+) \|", TEXT)}
+    assert told == {0, 1, 130, UserError.code, *(e.code for e in UserError.__subclasses__())}
+
+
+def test_keys_told_are_in_the_data(outputs: list[list[str]]) -> None:
+    """The table of keys holds nothing that the data lack."""
+    number = next(i for i, b in enumerate(BLOCKS) if b.command.endswith("--json"))
+    data = json.loads("\n".join(outputs[number]))
+    rows = re.findall(r"(?m)^\| ((?:`\w+`(?:, )?)+) \|", TEXT)
+    told = {key for row in rows for key in re.findall(r"\w+", row)}
+    assert told
+    assert told <= set(data)
 
 
 def test_files_and_folders_named_exist() -> None:

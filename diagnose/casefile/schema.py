@@ -17,7 +17,7 @@ from pydantic import (
     ValidationError,
 )
 
-from diagnose.errors import nearest, plain
+from diagnose.errors import nearest, nearest_word, plain
 
 VERSION = 1
 LONGEST = 10_000  #: characters of one free text
@@ -130,7 +130,7 @@ _PLAIN = {  # pydantic's name for a fault, and ours
 
 @dataclass(frozen=True, slots=True)
 class Checked(Generic[AnyTable]):
-    """A table as far as it could be read, and the fields that could not."""
+    """A table as far as it could be read, and the fields that could not, or are misspelt."""
 
     table: AnyTable
     where: str
@@ -156,7 +156,8 @@ def checked(raw: Mapping[str, Any], where: str, model: type[AnyTable]) -> Checke
         table = model.model_validate({**stopgap, **sound})
     except ValidationError:
         table = model.model_validate(stopgap)
-    return Checked(table, where, broken, faults)
+    meant = {nearest_word(k, model.model_fields) or k for k in broken - model.model_fields.keys()}
+    return Checked(table, where, broken | meant - raw.keys(), faults)
 
 
 def _sound(value: Any) -> Any:

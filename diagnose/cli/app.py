@@ -22,7 +22,9 @@ app = typer.Typer(
     "If the gauge reads zero or the engine knocks: stop the engine first, read on after.",
 )
 
-CaseFile = Annotated[Path, typer.Argument(help="The case file, for instance petrel.toml.")]
+CaseFile = Annotated[
+    Path, typer.Argument(readable=False, help="The case file, for instance petrel.toml.")
+]
 AsJson = Annotated[bool, typer.Option("--json", help="Print data instead of text.")]
 
 
@@ -46,7 +48,8 @@ def common(
 @app.command(short_help="Answer questions, one at a time.")
 def ask(
     case: Annotated[
-        Path | None, typer.Argument(help="The case file; made if it is not there yet.")
+        Path | None,
+        typer.Argument(readable=False, help="The case file; made if it is not there yet."),
     ] = None,
     questions: Annotated[
         int, typer.Option(min=0, max=60, help="Most questions to ask after the first ones.")

@@ -18,6 +18,8 @@ from diagnose.hydraulics.network import STEP, Network, network_of
 from diagnose.hydraulics.ranges import FloatArray, Floats
 from diagnose.hydraulics.roots import falling_root
 
+NOUGHT = 25.0  #: e^-25 of what a starved engine wants is no oil at all
+
 Flags: TypeAlias = bool | NDArray[np.bool_]
 
 
@@ -109,7 +111,7 @@ def _bracket(network: Network) -> tuple[FloatArray, FloatArray]:
     conductance = network.mains + network.cams + network.lifters + network.other + network.slip
     top = np.log1p(network.theoretical / conductance / STEP)
     shape = np.broadcast_shapes(np.shape(top), np.shape(network.at(np.asarray(top))["surplus"]))
-    return np.full(shape, -1.0), np.broadcast_to(top, shape)
+    return np.full(shape, -NOUGHT), np.broadcast_to(top, shape)
 
 
 def _state(engine: Engine, root: FloatArray, found: dict[str, Any]) -> State:

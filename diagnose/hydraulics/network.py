@@ -124,7 +124,7 @@ class Network:
         """Everything that follows from the unknown: ``log(1 + p/STEP)``, and below nought the
         share of the flow at ``p = 0`` that is reached, less one."""
         p = STEP * np.expm1(np.maximum(unknown, 0.0))
-        reached = 1 + np.minimum(unknown, 0.0)
+        reached = np.exp(np.minimum(unknown, 0.0))
         flows = {name: q * reached for name, q in self.engine_flows(p).items()}
         q = sum(flows.values(), start=0.0)
         p_pump = p + self.delivery_drop(q)

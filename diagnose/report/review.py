@@ -13,6 +13,7 @@ from knowledge.cautions import CAUTIONS
 from knowledge.vocabulary import Caution, Finding, Severity
 
 SHOWN = 5
+LEADS, SETTLED = 0.4, 0.9  #: how likely the first must be to be called so
 REASONS = 4
 
 
@@ -23,6 +24,7 @@ def review(answer: Consultation, path: str, shown: int = SHOWN) -> str:
             _head(answer),
             alarms(answer),
             _contradictions(answer),
+            _in_short(answer),
             _ranking(answer, shown),
             _sets(answer),
             _loose_ends(answer),
@@ -50,6 +52,23 @@ def alarms(answer: Consultation) -> list[str]:
         lines += wrapped(f"{alarm.severity.value.upper()}: {alarm.says}", 0, 2)
     if any(a.severity is Severity.STOP for a in answer.alarms):
         lines += wrapped("The engine maker's own stop limits take precedence over these.", 0, 2)
+    return lines
+
+
+def _in_short(answer: Consultation) -> list[str]:
+    """The answer in a sentence, with what would put it right once it is as good as settled."""
+    if not answer.evidence:
+        return []
+    first = answer.ranking[0]
+    lead = f"{first.cause.says} ({percent(first.probability)} likely)"
+    if first.probability < LEADS:
+        return wrapped(f"In short: cannot tell yet; ahead by a little is {lead}.", 0, 2)
+    if first.probability < SETTLED:
+        return wrapped(f"In short: most likely {lead}, not settled.", 0, 2)
+    lines = wrapped(f"In short: as good as settled, {lead}.", 0, 2)
+    lines += labelled("remedy", first.cause.remedy, 2, 12)
+    if first.cause.follows:
+        lines += labelled("if left", first.cause.follows, 2, 12)
     return lines
 
 
@@ -150,7 +169,8 @@ def next_step(answer: Consultation, path: str) -> list[str]:
     if not answer.steps:
         return ["Nothing is left to look at that would tell these causes apart."]
     step = answer.steps[0]
-    lines = ["Look at next"]
+    settled = answer.ranking[0].probability >= SETTLED
+    lines = ["Still worth a look" if settled else "Look at next"]
     opening = sum(o.minutes_in_place for o in step.openings)
     minutes = f"{step.minutes:.0f} min hands-on"
     if opening:

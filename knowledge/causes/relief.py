@@ -3,113 +3,113 @@
 from knowledge.sources import COMMON_PRACTICE, HB03, HB07, HB10, HB22, PF, TEB
 from knowledge.vocabulary import Cause, Rate, Station
 
-# tier C, layouts A, source column: HB-22, HB-12 r4, HB-18 r2, THK, 2CP (more noticeable at low rpm)
 RELIEF_DEBRIS = Cause(
     "relief_debris",
     Station.RELIEF,
-    "chip, swarf, sealant or carbon holds ball or plunger off its seat",
-    "bleeds at all speeds; low at idle, may rise with rpm toward setting; can appear and vanish; most common internal leak named",
+    "debris under the relief valve: a chip, sealer or carbon",
+    "it holds the valve off its seat: oil bleeds past at all speeds, most felt at idle; may come and go",
     Rate.COMMON,
     "0 ++ + 0 0",
-    "remove, clean, find the debris",
+    "clean valve and seat; find where the debris came from before the engine runs",
     HB22,
-    follows="starvation at idle, seat damage",
+    follows="starved idle, hurt seat, wiped bearings",
+    also=("metal under the relief ball", "dirt in the relief valve", "swarf in pressure relief"),
 )
-# tier C, layouts A, source column: PF, FBE (spring pushes plug out: valve stuck), HB-14
 RELIEF_STUCK_OPEN = Cause(
     "relief_stuck_open",
     Station.RELIEF,
-    "plunger seized part-way by varnish, burr, tilt or swarf",
-    "low at idle, near normal high up (builds to the point where the valve would open) - or none if fully open",
+    "relief plunger stuck open, part of the way or all of it",
+    "oil bleeds past as through a hole; near normal high up, or nothing at all if fully open",
     Rate.OCCASIONAL,
     "+ + 0 + 0",
-    "free, hone lightly, renew",
+    "free it, stone burrs lightly, never hone an aluminium bore; renew if it sticks again",
     PF,
-    follows="wipe",
+    follows="starved bearings",
+    also=("relief valve stuck open", "plunger seized", "pressure relief jammed"),
 )
-# tier C, layouts A, source column: HB-03 (worn valve leaks), HB-05 r11
 RELIEF_BORE_SCORED = Cause(
     "relief_bore_scored",
     Station.RELIEF,
-    "bore or seat worn or scored so the valve leaks when closed",
-    "low at idle, cannot hold; repeat debris sticking",
+    "relief bore or seat worn or scored",
+    "it leaks while shut: low at idle, and debris sticks there again",
     Rate.OCCASIONAL,
     "++ + 0 0 0",
-    "renew pump or seat; oversize ball",
+    "renew seat, body or pump; an oversize ball where the maker allows it",
     HB03,
-    follows="as above",
+    follows="low idle pressure, debris that sticks again",
+    also=("worn relief seat", "pitted relief ball", "scored relief bore"),
 )
-# tier C, layouts A, source column: TEB, HB-01 r5, HB-10 r4
 RELIEF_SPRING_WEAK_BROKEN = Cause(
     "relief_spring_weak_broken",
     Station.RELIEF,
-    "spring fatigued, broken or collapsed",
-    "pressure capped below specification at all higher rpm; broken: very low everywhere",
+    "relief spring weak, collapsed or broken",
+    "the valve opens early: a steady low ceiling; broken, very low everywhere",
     Rate.OCCASIONAL,
     "++ 0 0 0 +",
-    "new spring of the right rate",
+    "new spring of the maker's rate; never stretch the old one",
     TEB,
-    follows="low maximum pressure",
+    follows="low pressure at speed",
+    also=("weak relief spring", "broken oil pressure spring", "tired spring"),
 )
-# tier C, layouts A, source column: HB-03 high r1, HB-18 r1, JHV, INL
 RELIEF_SPRING_WRONG = Cause(
     "relief_spring_wrong",
     Station.RELIEF,
-    "wrong spring, shims added or left out, adjuster moved, parts reversed",
-    "maximum pressure too low (soft) or too high (stiff, shimmed) though the rest is sound",
+    "wrong relief spring, shims added or left out, parts reversed",
+    "the ceiling is too low (soft) or too high (stiff, shimmed) though all else is sound",
     Rate.OCCASIONAL,
     "-- ++ 0 0 0",
-    "correct spring; set on bench",
+    "the right spring and parts; set the opening pressure on the bench",
     HB03,
-    follows="drive-gear wear, filter burst (high)",
+    follows="drive-gear wear and burst filters where it is too high",
+    also=("wrong spring", "shimmed relief", "adjuster turned", "stretched spring"),
 )
-# tier C, layouts D S X, source column: HB-07 r6 (check cap), CP
 RELIEF_CAP_LOOSE = Cause(
     "relief_cap_loose",
     Station.RELIEF,
-    "cap or plug backed off, retaining pin out, gasket missing",
-    "oil escapes past cap; if cap falls out, sudden zero; spring loosens: low",
+    "relief cap or plug backed out, unpinned or lost",
+    "the spring loses its load, then oil leaves: low, or sudden zero",
     Rate.OCCASIONAL,
     "0 + 0 0 +",
-    "torque and lock; new copper washer",
+    "tighten, lock and seal it with a new washer",
     HB07,
-    follows="total loss",
+    follows="total loss of pressure, oil lost",
+    also=("relief plug fell out", "cap not wired", "pressure relief plug loose"),
 )
-# tier C, layouts A, source column: HB-10 r5
 RELIEF_PART_MISSING = Cause(
     "relief_part_missing",
     Station.RELIEF,
-    "ball, plunger or spring left out at assembly",
-    "near zero from first start",
+    "relief ball, plunger or spring left out at assembly",
+    "as good as nothing from the first start",
     Rate.RARE,
     "-- ++ 0 0 0",
-    "strip and fit",
+    "strip the valve and fit what is missing",
     HB10,
-    follows="dry start",
+    follows="dry start, wiped bearings",
+    also=("no ball in relief valve", "forgot the relief spring"),
 )
-# tier C, layouts A, source column: HB-03, HB-04, HB-10, HB-14, JHV
 RELIEF_STUCK_CLOSED = Cause(
     "relief_stuck_closed",
     Station.RELIEF,
-    "valve seized shut, or plunger fitted backwards",
-    "pressure keeps rising with rpm when cold, well above setting; filter bulges, seal weeps",
+    "relief valve stuck shut, or its plunger fitted backwards",
+    "cold pressure keeps rising with revs, far above the setting; filter bulges, seals weep",
     Rate.OCCASIONAL,
     "+ + + + 0",
-    "free/replace before revving",
+    "free or renew it before the engine is revved",
     HB03,
-    follows="burst filter, pump drive failure",
+    follows="burst filter, broken pump drive",
+    also=("relief valve stuck closed", "oil filter keeps bursting", "pressure too high cold"),
 )
-# tier X, layouts A, source column: CP
 RELIEF_HUNTING = Cause(
     "relief_hunting",
     Station.RELIEF,
-    "loose-fitting plunger or aerated oil makes the valve hunt",
-    "quick flutter only near the setting, at high rpm; steady below it",
+    "relief plunger loose in its bore, hunting",
+    "quick flutter near the setting at high revs, steady below it",
     Rate.OCCASIONAL,
     "+ + 0 0 +",
-    "new valve, cure air",
+    "new valve; cure any air in the oil first",
     COMMON_PRACTICE,
-    follows="wear",
+    follows="wear of valve and drive",
+    also=("relief valve flutter", "pressure buzzes at high rpm"),
 )
 # added: a real case showed it, no table lists it
 RELIEF_RETURN_PLUGGED = Cause(
