@@ -15,7 +15,7 @@ from diagnose.chaining import Conclusions
 from diagnose.ranking.network import Network
 from knowledge.vocabulary import Cause, Condition, Finding, Shift
 
-EXPECTED_CAUSES = 1.0  #: root causes expected in a real complaint before anything is known
+EXPECTED_CAUSES = 0.8  #: root causes expected in a real complaint before anything is known
 MOST_PRIOR = 0.3
 CONDITION_LEAK = 0.001  #: a hidden state comes about without any cause of the book (judgement)
 

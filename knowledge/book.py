@@ -12,8 +12,12 @@ from knowledge import conditions as _conditions
 from knowledge import findings as _findings
 from knowledge import inspections as _inspections
 from knowledge import rules as _rules
+from knowledge.engines import dimensions as _dimensions
 from knowledge.engines import features as _features
 from knowledge.engines import layouts as _layouts
+from knowledge.engines import profiles as _profiles
+from knowledge.engines.dimensions import Dimensioned
+from knowledge.engines.profiles import Profile
 from knowledge.reference import limits as _limits
 from knowledge.rulebook import Rule
 from knowledge.vocabulary import (
@@ -27,7 +31,7 @@ from knowledge.vocabulary import (
     all_in,
 )
 
-Word = TypeVar("Word", Cause, Condition, Finding, Inspection, Layout, Limit, Measure, Rule)
+Word = TypeVar("Word", Cause, Condition, Finding, Inspection, Layout, Limit, Measure, Profile, Rule)
 
 
 @dataclass(frozen=True)
@@ -42,6 +46,12 @@ class Book:
     inspections: dict[str, Inspection]
     layouts: dict[str, Layout]
     rules: dict[str, Rule]
+    profiles: dict[str, Profile]
+    dimensions: dict[str, Dimensioned]
+
+    def profile_of(self, layout: str) -> Profile | None:
+        """The circuit in figures that goes with a layout, if there is one."""
+        return next((p for p in self.profiles.values() if layout in p.layouts), None)
 
 
 class DoubledIdError(Exception):
@@ -69,4 +79,6 @@ def the_book() -> Book:
         inspections=_by_id(_inspections.MODULES, Inspection),
         layouts=_by_id((_layouts,), Layout),
         rules=_by_id(_rules.MODULES, Rule),
+        profiles=_by_id((_profiles,), Profile),
+        dimensions=_dimensions.DIMENSIONED,
     )

@@ -38,12 +38,33 @@ class Derived:
 
 
 @dataclass(frozen=True, slots=True)
+class Computed:
+    """A link's strength worked out, where a ``Strength`` is judged: a probability and what from."""
+
+    value: float
+    source: Source
+
+    def __post_init__(self) -> None:
+        if not 0.0 < self.value < 1.0:
+            raise ValueError(f"a strength is a probability between 0 and 1, not {self.value}")
+
+    @property
+    def name(self) -> str:
+        """The number itself: nobody chose a word for it.
+
+        >>> Computed(0.43, Source("X", "some model")).name
+        'computed 0.43'
+        """
+        return f"computed {self.value:.2f}"
+
+
+@dataclass(frozen=True, slots=True)
 class Link:
     """A cause or condition brings a condition or finding about."""
 
     parent: Cause | Condition
     child: Condition | Finding
-    strength: Strength
+    strength: Strength | Computed
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +113,9 @@ def is_absent(finding: Finding, sure: float = 1.0) -> Derived:
     return Derived(finding, State.ABSENT, sure)
 
 
-def leads_to(parent: Cause | Condition, child: Condition | Finding, how_often: Strength) -> Link:
+def leads_to(
+    parent: Cause | Condition, child: Condition | Finding, how_often: Strength | Computed
+) -> Link:
     """``parent`` alone brings ``child`` about this often."""
     return Link(parent, child, how_often)
 

@@ -79,12 +79,15 @@ COMMON, OCCASIONAL, RARE, VERY_RARE = Background
 
 
 class Rate(Enum):
-    """How common a root cause is among real complaints: relative weights (judgement)."""
+    """How common a root cause is among real complaints: relative weights (judgement).
 
-    VERY_COMMON = 8.0
+    Flat on purpose: among confirmed cases rare causes turn up oftener than their class says.
+    """
+
+    VERY_COMMON = 6.0
     COMMON = 4.0
-    OCCASIONAL = 1.5
-    RARE = 0.4
+    OCCASIONAL = 2.0
+    RARE = 0.8
 
 
 class Shift(Enum):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -17,6 +18,7 @@ from unittest.mock import patch
 import pytest
 
 from diagnose.cli import app
+from diagnose.report.lines import columns
 
 ROOT = Path(__file__).parent.parent
 NOBODY = 65534
@@ -76,6 +78,13 @@ def _written(stream: io.TextIOWrapper) -> str:
     buffer = stream.buffer
     assert isinstance(buffer, io.BytesIO)
     return buffer.getvalue().decode()
+
+
+def in_eighty_columns(text: str) -> None:
+    """But for addresses and paths, which stay whole."""
+    for line in text.splitlines():
+        assert columns(line) <= 80 or "://" in line or re.search(r"/\S+\.toml", line), line
+    assert "\x1b" not in text
 
 
 @pytest.fixture

@@ -65,7 +65,7 @@ def everything(state: State) -> dict[str, object]:
     return out | {f.name: getattr(state.flows, f.name) for f in fields(state.flows)}
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=5000, deadline=None)
 @given(engines(), rpm, kelvin)
 def test_always_an_answer_never_below_nought(engine: Engine, n: float, t: float) -> None:
     """Finite everywhere, no negative pressure or flow, and what goes in comes out."""
@@ -73,9 +73,9 @@ def test_always_an_answer_never_below_nought(engine: Engine, n: float, t: float)
     for name, value in everything(state).items():
         assert np.all(np.isfinite(value)), name
         assert np.all(np.asarray(value) >= 0) or name == "imbalance", name
-    assert abs(state.imbalance) < 2e-3 * state.flows.theoretical
+    assert abs(state.imbalance) < 1e-5 * state.flows.theoretical
     assert state.pump_pressure >= state.gallery_pressure
-    assert state.flows.engine + state.flows.relief <= state.flows.theoretical * 1.002
+    assert state.flows.engine + state.flows.relief <= state.flows.theoretical * SLACK
     assert not state.starved or state.gallery_pressure == 0
 
 
@@ -120,7 +120,7 @@ def widened(engine: Engine, what: str, factor: float) -> Engine:
     return reclearanced(engine, **{what: now * factor})
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=5000, deadline=None)
 @given(engines(), rpm, kelvin, st.sampled_from(WEARS), st.floats(1.0, 3.0))
 def test_wider_clearance_never_raises_pressure(
     engine: Engine, n: float, t: float, what: str, factor: float
@@ -130,7 +130,7 @@ def test_wider_clearance_never_raises_pressure(
     assert wide.gallery_pressure <= tight.gallery_pressure * SLACK + 1e-3
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=5000, deadline=None)
 @given(engines(), rpm, kelvin, st.floats(1.0, 3.0))
 def test_larger_displacement_never_lowers_pressure(
     engine: Engine, n: float, t: float, factor: float
@@ -141,7 +141,7 @@ def test_larger_displacement_never_lowers_pressure(
     assert large >= small / SLACK - 1e-3
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=5000, deadline=None)
 @given(engines(), spread(400, 1200), st.floats(340.0, 410.0), st.floats(1.0, 3.0))
 @example(SET_B, 700.0, HOT, 2.0)
 def test_thicker_oil_never_lowers_hot_idle(

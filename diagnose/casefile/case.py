@@ -6,8 +6,17 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from diagnose.casefile.schema import Engine, Expect, FindingEntry, Job, ReadingEntry
+from diagnose.casefile.schema import (
+    BaselineEntry,
+    Engine,
+    Expect,
+    FindingEntry,
+    Job,
+    ReadingEntry,
+)
 from diagnose.chaining import Facts, Report
+from knowledge.engines.dimensions import Dimensioned
+from knowledge.engines.profiles import Profile
 from knowledge.vocabulary import Finding, Kind, Layout, Limit, Measure, Reading, Stage, State
 
 _RANK = {Stage.TOLD: 0, Stage.OUTSIDE: 1, Stage.OPENED: 2}
@@ -42,6 +51,14 @@ class Read:
     stage: Stage
 
 
+@dataclass(frozen=True, slots=True)
+class Healthy:
+    """A pressure of the engine without fault that stands, SI."""
+
+    entry: BaselineEntry
+    reading: Reading
+
+
 @dataclass(frozen=True)
 class Case:
     """One job."""
@@ -54,10 +71,13 @@ class Case:
     measured: tuple[Measured, ...] = ()
     readings: tuple[Read, ...] = ()
     limits: Mapping[Limit, float] = field(default_factory=dict)
+    profile: Profile | None = None  #: None: no circuit in figures for this layout
+    dimensions: Mapping[Dimensioned, float] = field(default_factory=dict)
+    baseline: tuple[Healthy, ...] = ()
     features: Mapping[Finding, State] = field(default_factory=dict)
     expect: Expect | None = None
     last_number: int = 0
-    standing: Mapping[int, FindingEntry | ReadingEntry] = field(default_factory=dict)
+    standing: Mapping[int, FindingEntry | ReadingEntry | BaselineEntry] = field(default_factory=dict)
     engine_told: bool = False  #: whether the file has an [engine]
 
     def facts(self, up_to: Stage = Stage.OPENED) -> Facts:

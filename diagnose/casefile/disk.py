@@ -34,6 +34,8 @@ class Place:
 def locked(path: Path) -> Iterator[Place]:
     """Hold the lock on the folder the file is really in. Raises CannotWriteError."""
     target = Path(os.path.realpath(path))
+    if os.path.islink(target):
+        raise _cannot(path, "its links lead in a circle")
     try:
         handle = os.open(target.parent, os.O_RDONLY)
     except (FileNotFoundError, NotADirectoryError):
@@ -71,15 +73,21 @@ def _lock(handle: int, path: Path) -> bool:
 
 
 def ready(path: Path) -> None:
-    """See that a new file could be made there. Raises CannotWriteError."""
+    """See, before anybody goes to any trouble, that the file can be written.
+
+    Raises CannotWriteError.
+    """
     with locked(path) as place:
         try:
             os.lstat(place.target)
+            if not os.access(place.target, os.W_OK):
+                raise _cannot(path, "the file is read-only")
         except FileNotFoundError:
-            if not os.access(place.target.parent, os.W_OK | os.X_OK):
-                raise _cannot(path, "no permission to write in that folder") from None
+            pass
         except OSError as error:
             raise _cannot(path, error.strerror) from None
+        if not os.access(place.target.parent, os.W_OK | os.X_OK):
+            raise _cannot(path, "no permission to write in that folder")
 
 
 def put(place: Place, text: str) -> None:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
+from typing import Any
 
-from diagnose.casefile.case import Read
-from diagnose.casefile.schema import Checked, FindingEntry, ReadingEntry
+from diagnose.casefile.case import Healthy, Read
+from diagnose.casefile.schema import BaselineEntry, Checked, FindingEntry, ReadingEntry
 from diagnose.errors import plain
+from knowledge.engines.dimensions import Dimensioned
 from knowledge.units import (
     DIMENSIONS,
     PRESSURE,
@@ -62,6 +64,17 @@ def limit_value(text: str, limit: Limit, where: str, faults: Faults) -> float | 
     return None
 
 
+def dimension_value(text: str, what: Dimensioned, where: str, faults: Faults) -> float | None:
+    """A figure of the circuit in SI, or None and a fault."""
+    dimension = DIMENSIONS[what.dimension]
+    value = quantity(text, dimension, where, faults)
+    if value is None or what.plausible[0] <= value <= what.plausible[1]:
+        return value
+    bounds = _bounds(what.plausible, dimension, text)
+    faults.add(f"{where}: '{plain(text)}' cannot be the {what.says}; {bounds}")
+    return None
+
+
 def measured_value(each: Checked[FindingEntry], word: Measure, faults: Faults) -> float | None:
     """A measured figure in SI; None where it is not known, or with a fault."""
     dimension, text = DIMENSIONS[word.dimension], each.table.value
@@ -88,11 +101,23 @@ def gauge_reading(each: Checked[ReadingEntry], faults: Faults) -> Iterator[Read]
         yield Read(entry, reading, Stage(entry.learned or usual))
 
 
-def _figures(each: Checked[ReadingEntry], faults: Faults) -> Iterator[tuple[str, float]]:
+def healthy_reading(each: Checked[BaselineEntry], faults: Faults) -> Iterator[Healthy]:
+    """A pressure of the sound engine in SI, or nothing and faults."""
+    entry, got = each.table, dict(_figures(each, faults, ("rpm", "oil", "pressure")))
+    if {"rpm", "oil", "pressure"} <= got.keys():
+        error = got.get("error")
+        reading = Reading(got["rpm"], got["oil"], got["pressure"], "direct", entry.tap, error)
+        yield Healthy(entry, reading)
+
+
+def _figures(
+    each: Checked[Any], faults: Faults, needed: Collection[str] = ("rpm", "pressure")
+) -> Iterator[tuple[str, float]]:
+    """Each figure that can be; what is ``needed`` and missing is a fault."""
     for key, (dimension, (low, high)) in _FIGURES.items():
         text = getattr(each.table, key)
         if text is None:
-            if key in ("rpm", "pressure") and key not in each.broken:
+            if key in needed and key not in each.broken:
                 faults.add(f"{each.where}: {key} is missing")
             continue
         value = quantity(text, dimension, f"{each.where}: {key}", faults)

@@ -7,12 +7,20 @@ from pathlib import Path
 from typing import Any, TypeVar
 
 from diagnose.casefile.case import Case, Measured, Sighting
-from diagnose.casefile.quantities import Faults, gauge_reading, limit_value, measured_value
+from diagnose.casefile.quantities import (
+    Faults,
+    dimension_value,
+    gauge_reading,
+    healthy_reading,
+    limit_value,
+    measured_value,
+)
 from diagnose.casefile.schema import (
     ENTRIES,
     TABLES,
     VERSION,
     AnyTable,
+    BaselineEntry,
     Checked,
     Engine,
     Entry,
@@ -26,6 +34,8 @@ from diagnose.casefile.schema import (
 from diagnose.chaining import Report
 from diagnose.errors import nearest, plain
 from knowledge.book import Book
+from knowledge.engines.dimensions import Dimensioned
+from knowledge.engines.profiles import Profile
 from knowledge.vocabulary import Finding, Kind, Limit, Measure, Stage, State
 
 AnyEntry = TypeVar("AnyEntry", bound=Entry)
@@ -49,10 +59,12 @@ class Resolver:
         expect = self._expect() if "expect" in self.raw else None
         findings = self._entries("finding", FindingEntry)
         readings = self._entries("reading", ReadingEntry)
-        every: list[Checked[Any]] = [*findings, *readings]
+        baseline = self._entries("baseline", BaselineEntry)
+        every: list[Checked[Any]] = [*findings, *readings, *baseline]
         replaced = self._replaced(every)
         findings = [f for f in findings if _stands(f.table, replaced)]
         readings = [r for r in readings if _stands(r.table, replaced)]
+        baseline = [b for b in baseline if _stands(b.table, replaced)]
         word = engine.table.layout
         layout = self._word(word, self.book.layouts, "engine.layout", "layout")
         features = self._features(engine.table)
@@ -72,12 +84,16 @@ class Resolver:
             measured=tuple(measured),
             readings=tuple(r for each in readings for r in gauge_reading(each, self.faults)),
             limits=self._limits(engine.table),
+            profile=self._profile(engine.table),
+            dimensions=self._dimensions(engine.table),
+            baseline=tuple(b for each in baseline for b in healthy_reading(each, self.faults)),
             features=features,
             expect=expect,
             last_number=max(self.numbers, default=0),
             standing={
                 **{f.table.no: f.table for f in findings},
                 **{r.table.no: r.table for r in readings},
+                **{b.table.no: b.table for b in baseline},
             },
             engine_told="engine" in self.raw,
         )
@@ -141,7 +157,7 @@ class Resolver:
             elif old is not None and self.numbers[old] is not type(entry.table):
                 self.faults.add(
                     f"entry no = {number}: replaces = {old} is of another kind; "
-                    "a finding corrects a finding, a reading a reading"
+                    "an entry corrects one of its own kind"
                 )
             if old is not None:
                 replaced.add(old)
@@ -174,6 +190,22 @@ class Resolver:
             value = limit_value(text, limit, where, self.faults) if limit else None
             if limit and value is not None:
                 out[limit] = value
+        return out
+
+    def _profile(self, engine: Engine) -> Profile | None:
+        """The circuit named, else the one that goes with the layout."""
+        if engine.profile is not None:
+            return self._word(engine.profile, self.book.profiles, "engine.profile", "profile")
+        return self.book.profile_of(engine.layout.lower().replace("-", "_"))
+
+    def _dimensions(self, engine: Engine) -> dict[Dimensioned, float]:
+        out: dict[Dimensioned, float] = {}
+        for name, text in engine.dimensions.items():
+            where = f"engine.dimensions.{plain(name)}"
+            what = self._word(name, self.book.dimensions, "engine.dimensions", "dimension")
+            value = dimension_value(text, what, where, self.faults) if what else None
+            if what and value is not None:
+                out[what] = value
         return out
 
     def _sightings(
@@ -225,5 +257,5 @@ def _is_number(value: object) -> bool:
     return type(value) is int and abs(value) < 10**9
 
 
-def _stands(entry: FindingEntry | ReadingEntry, replaced: set[int]) -> bool:
+def _stands(entry: FindingEntry | ReadingEntry | BaselineEntry, replaced: set[int]) -> bool:
     return entry.no not in replaced and entry.state != "withdrawn"

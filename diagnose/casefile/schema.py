@@ -51,12 +51,14 @@ class Engine(Table):
     """``[engine]``: a layout by name, and what differs from it."""
 
     layout: Word = "unknown"
+    profile: Word | None = None
     name: Text = ""
     has: list[Word] = []
     lacks: list[Word] = []
     oil: Text = ""
     note: Text = ""
     limits: dict[Word, Text] = {}
+    dimensions: dict[Word, Text] = {}
 
 
 class Entry(Table):
@@ -92,6 +94,17 @@ class ReadingEntry(Entry):
     state: Literal["withdrawn"] | None = None
 
 
+class BaselineEntry(Entry):
+    """``[[baseline]]``: a pressure this engine had, or should have, when nothing was wrong."""
+
+    rpm: Text | None = None
+    oil: Text | None = None
+    pressure: Text | None = None
+    tap: Text = "gallery"
+    error: Text | None = None
+    state: Literal["withdrawn"] | None = None
+
+
 class Expect(Table):
     """``[expect]``: what a worked case must come out as; makes a case a test."""
 
@@ -103,12 +116,16 @@ class Expect(Table):
 
 
 TABLES: dict[str, type[Table]] = {"job": Job, "engine": Engine, "expect": Expect}
-ENTRIES: dict[str, type[Entry]] = {"finding": FindingEntry, "reading": ReadingEntry}
+ENTRIES: dict[str, type[Entry]] = {
+    "finding": FindingEntry,
+    "reading": ReadingEntry,
+    "baseline": BaselineEntry,
+}
 AnyTable = TypeVar("AnyTable", bound=Table)
 
 #: what stands in for a required field that could not be read
 _STOPGAP: dict[str, Any] = {"no": 1_000_000, "what": "unread"}
-_LISTED = {"has", "lacks", "limits", "first", "among_three", "among_five"}
+_LISTED = {"has", "lacks", "limits", "dimensions", "first", "among_three", "among_five"}
 _DATE = "must be a date, written 2026-05-01 without quotes"
 _NUMBER = "must be a whole number from 1 to 1,000,000"
 _RIGHT = {  # fields whose faults are told in one way, whatever is wrong with them

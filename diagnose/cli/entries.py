@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from diagnose.casefile.case import Case
-from diagnose.casefile.schema import ReadingEntry
+from diagnose.casefile.schema import ENTRIES, FindingEntry
 from diagnose.casefile.writing import Fields, Value
 from diagnose.errors import UsageError, nearest, plain
 from knowledge.book import Book
@@ -178,7 +178,12 @@ def withdrawal(number: int, case: Case, details: Details) -> Entry:
     if entry is None:
         raise UsageError(f"no entry {number} stands in this case")
     fields = {**details.fields(), "state": "withdrawn", "replaces": number}
-    if isinstance(entry, ReadingEntry):
-        fields.pop("where")
-        return "reading", fields
-    return "finding", {"what": entry.what, **fields}
+    if isinstance(entry, FindingEntry):
+        return "finding", {"what": entry.what, **fields}
+    fields.pop("where")
+    return kind_of(entry), fields
+
+
+def kind_of(entry: object) -> str:
+    """'finding', 'reading' ...: the table an entry is written in."""
+    return next(kind for kind, model in ENTRIES.items() if isinstance(entry, model))

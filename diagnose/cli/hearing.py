@@ -34,8 +34,10 @@ class Ear:
         while True:
             say(prompt, end="")
             line = _line()
-            if not sys.stdin.isatty():
+            if line is None or not sys.stdin.isatty():
                 say("")
+            if line is None:
+                raise EOFError
             if line.lower() in STOP:
                 raise StopHereError
             if len(line) <= LONGEST:
@@ -68,16 +70,16 @@ class Ear:
             raise StopHereError
 
 
-def _line() -> str:
-    """The next line, however long, without keeping more of it than is needed."""
+def _line() -> str | None:
+    """The next line, however long, without keeping more of it than is needed; None at the end."""
     kept = ""
     while True:
         try:
             part = sys.stdin.readline(LONGEST)
         except OSError:
-            raise EOFError from None
+            part = ""
         if not part and not kept:
-            raise EOFError
+            return None
         if len(kept) <= 2 * LONGEST:
             kept += part
         if not part or part.endswith("\n"):

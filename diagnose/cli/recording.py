@@ -2,19 +2,16 @@
 
 from __future__ import annotations
 
-import shlex
 from collections import Counter
 from functools import partial
 from pathlib import Path
 
 from diagnose.casefile.case import Case
-from diagnose.casefile.reading import named
-from diagnose.casefile.schema import ReadingEntry
 from diagnose.casefile.writing import Entries, Fields, append_by
 from diagnose.cli import printing
-from diagnose.cli.entries import Details, Entry, fact, reading, withdrawal
+from diagnose.cli.entries import Details, Entry, fact, kind_of, reading, withdrawal
 from diagnose.errors import UsageError
-from diagnose.report.lines import percent
+from diagnose.report.lines import as_typed, percent
 from knowledge.book import Book, the_book
 
 
@@ -34,7 +31,7 @@ def record_all(
     new = append_by(path, book, make)
     first = new.last_number - len(told) + 1
     lines = [f"{n:4}  {_said(kind, fields)}" for n, (kind, fields) in enumerate(told, first)]
-    name = shlex.quote(named(path))
+    name = as_typed(str(path))
     lines.append(f"saved in {name}; {new.last_number} entries. Next: diagnose review {name}")
     printing.answer("\n".join(lines))
 
@@ -81,8 +78,8 @@ def _replaces_faults(case: Case, facts: int, readings: int, replaces: int | None
     old = case.standing.get(replaces)
     if old is None:
         return [f"replaces: no entry {replaces} stands in this case"]
-    if isinstance(old, ReadingEntry) != bool(readings):
-        kind = "reading" if readings == 0 else "finding"
+    kind = kind_of(old)
+    if kind != ("reading" if readings else "finding"):
         return [f"replaces: entry {replaces} is a {kind}; only another {kind} corrects it"]
     return []
 
@@ -91,7 +88,7 @@ def _said(kind: str, fields: Fields) -> str:
     """One entry in a line."""
     if fields.get("state") == "withdrawn":
         return f"{fields.get('what') or kind}: entry {fields['replaces']} withdrawn"
-    if kind == "reading":
+    if kind != "finding":
         what = ", ".join(str(fields[k]) for k in ("rpm", "oil", "pressure", "gauge") if k in fields)
     else:
         what = str(fields.get("value") or fields.get("state"))

@@ -122,7 +122,7 @@ class Network:
 
     def at(self, unknown: FloatArray) -> dict[str, Any]:
         """Everything that follows from the unknown: ``log(1 + p/STEP)``, and below nought the
-        share of the flow at ``p = 0`` that is reached, less one."""
+        logarithm of the share reached of the flow wanted at ``p = 0``."""
         p = STEP * np.expm1(np.maximum(unknown, 0.0))
         reached = np.exp(np.minimum(unknown, 0.0))
         flows = {name: q * reached for name, q in self.engine_flows(p).items()}

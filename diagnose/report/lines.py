@@ -8,7 +8,17 @@ from unicodedata import combining, east_asian_width
 
 from diagnose.errors import clean
 
-__all__ = ["clean", "columns", "headed", "labelled", "percent", "together", "width", "wrapped"]
+__all__ = [
+    "as_typed",
+    "clean",
+    "columns",
+    "headed",
+    "labelled",
+    "percent",
+    "together",
+    "width",
+    "wrapped",
+]
 
 WIDEST = 80
 
@@ -68,6 +78,17 @@ def labelled(label: str, text: str, indent: int = 2, column: int = 14) -> list[s
     lines = wrapped(text, column)
     lines[0] = f"{' ' * indent}{label}".ljust(column - 1) + " " + lines[0].lstrip()
     return lines
+
+
+def as_typed(path: str) -> str:
+    """A path as one may type it in a command.
+
+    >>> as_typed("my boat.toml"), as_typed("-x.toml")
+    ("'my boat.toml'", './-x.toml')
+    """
+    import shlex
+
+    return shlex.quote(clean(f"./{path}" if path.startswith("-") else path).replace("\n", " "))
 
 
 def percent(p: float) -> str:

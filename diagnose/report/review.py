@@ -8,7 +8,7 @@ from diagnose.consultation import Consultation, Ranked
 from diagnose.explain import Weight
 from diagnose.planning.next_step import Step
 from diagnose.ranking.network import Likelihood
-from diagnose.report.lines import clean, headed, labelled, percent, together, wrapped
+from diagnose.report.lines import as_typed, headed, labelled, percent, together, wrapped
 from knowledge.cautions import CAUTIONS
 from knowledge.vocabulary import Caution, Finding, Severity
 
@@ -189,7 +189,7 @@ def next_step(answer: Consultation, path: str) -> list[str]:
         others = "; ".join(f"{s.inspection.says} ({s.minutes:.0f} min)" for s in answer.steps[1:])
         lines += labelled("or", others, 4, 9)
     lines.append("  Write down what you find (yes, no or unknown):")
-    lines.append(f"    diagnose record {_shell(path)} {step.findings[0].id}=yes")
+    lines.append(f"    diagnose record {as_typed(path)} {step.findings[0].id}=yes")
     return lines
 
 
@@ -209,13 +209,6 @@ def _precautions(answer: Consultation, step: Step) -> list[str]:
     for kind in kinds:
         lines += wrapped(f"caution: {CAUTIONS[kind][0]}", 4, 6)
     return lines
-
-
-def _shell(path: str) -> str:
-    """The path as one may type it."""
-    import shlex
-
-    return shlex.quote(clean(f"./{path}" if path.startswith("-") else path).replace("\n", " "))
 
 
 def _scope() -> list[str]:

@@ -157,7 +157,7 @@ def wall_of_the_gallery_gives(known: Known) -> Conclusions:
 )
 def good_before_and_dry_behind(known: Known) -> Conclusions:
     """A blocked gallery is good before and dry behind; the gauge may sit on the good side."""
-    yield leads_to(GALLERY_BLOCKED, FLOW_RESTRICTED, OFTEN)
+    yield leads_to(GALLERY_BLOCKED, FLOW_RESTRICTED, MOSTLY)
     yield leads_to(GALLERY_BLOCKED, BRANCH_DRY, SOMETIMES)
     yield leads_to(GALLERY_BLOCKED, JOURNAL_DRY, OFTEN)
     yield leads_to(GALLERY_BLOCKED, GALLERY_FOUND_BLOCKED, ALWAYS)

@@ -365,7 +365,7 @@ def going_down_as_oil_is_lost(known: Known) -> Conclusions:
 def gone_at_a_stroke(known: Known) -> Conclusions:
     """Gone at a stroke while running: the pump is no longer turned."""
     yield leads_to(PUMP_NOT_TURNING, FELL_SUDDENLY, OFTEN)
-    yield leads_to(PUMP_NOT_TURNING, NONE_FROM_FIRST_START, SELDOM)
+    yield leads_to(PUMP_NOT_TURNING, NONE_FROM_FIRST_START, SOMETIMES)
 
 
 @rule(

@@ -1,0 +1,33 @@
+"""A figure that is not known exactly: its mean and the range nine plausible engines in ten keep.
+
+Imported by ``budget`` and ``forecast``.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from diagnose.hydraulics.ranges import Floats
+
+LOW, HIGH = 5.0, 95.0  #: percentiles
+
+
+@dataclass(frozen=True, slots=True)
+class Band:
+    """Mean and the middle nine tenths; means add up, so shares do."""
+
+    low: float
+    middle: float
+    high: float
+
+    @classmethod
+    def of(cls, values: Floats) -> Band:
+        """Over plausible engines.
+
+        >>> Band.of(np.linspace(0.0, 100.0, 101))
+        Band(low=5.0, middle=50.0, high=95.0)
+        """
+        low, high = np.percentile(values, [LOW, HIGH])
+        return cls(float(low), float(np.mean(values)), float(high))

@@ -1,0 +1,191 @@
+"""How often a survey of gauge readings finds the condition that is there: run and read.
+
+``python -m tests.survey_study [trials]``. Single conditions of random severity on random engines
+of every profile; reading noise 1.5 psi, a gauge with an error of its own, oil temperature known to
+5 K; the baseline known (five pressures of the same engine when sound, on another gauge) or not.
+The engines, readings and severities come from the model that judges them, so what the model
+itself has wrong does not show here.
+"""
+
+from __future__ import annotations
+
+import sys
+import time
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from diagnose.faults import FAULTS
+from diagnose.fitting import Gauge, Predicted, fits, predicted, shares, states, warmer
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.oil import Oil
+from diagnose.hydraulics.ranges import FloatArray
+from diagnose.modelling import Point, conditioned, drawn, engine_of, shown, varied
+from diagnose.survey import ENGINES, widths
+from knowledge.book import the_book
+from knowledge.engines.profiles import Profile
+from knowledge.units import PSI
+
+SEED = 20260501
+NOISE, GAUGE_OFFSET, GAUGE_SCALE, SUMP = 1.5, 1.0, 0.02, 5.0
+COLD, HOT = 298.15, 363.15
+#: share of the engine's top speed, oil temperature; the first 2, the first 4, and all 7
+LOOKS = (
+    (0.0, HOT), (0.55, HOT), (0.1, COLD), (0.45, COLD), (0.2, HOT), (1.0, HOT), (0.8, COLD),
+)  # fmt: skip
+KNOWN = ((0.0, HOT), (0.2, HOT), (0.5, HOT), (1.0, HOT), (0.3, COLD))
+COUNTS = (2, 4, 7)
+#: conditions a toy study used before this; the rest of the thirteen make it harder
+NINE = (
+    "clearances_wide", "oil_thin", "pump_slip", "delivery_reduced", "relief_bleeds",
+    "relief_caps_low", "open_leak_inside", "suction_throttled", "flow_restricted",
+)  # fmt: skip
+
+
+@dataclass
+class Tally:
+    """What came of the trials of one kind."""
+
+    trials: int = 0
+    first: int = 0
+    second: int = 0
+    shares: list[float] = field(default_factory=list)
+    confused: Counter[tuple[str, str]] = field(default_factory=Counter)
+
+    def add(self, true: str, ranked: Sequence[str], share: float) -> None:
+        self.trials += 1
+        self.first += ranked[0] == true
+        self.second += true in ranked[:2]
+        self.shares.append(share)
+        self.confused[true, ranked[0]] += 1
+
+    def line(self) -> str:
+        n = self.trials
+        return (
+            f"first {self.first / n:4.0%}, within two {self.second / n:4.0%}, mean share of the "
+            f"true one {np.mean(self.shares):4.0%} ({n} trials)"
+        )
+
+
+def looks(profile: Profile, where: Sequence[tuple[float, float]]) -> list[Point]:
+    """The points of a survey on this engine."""
+    idle, top = profile.specified[0][0], profile.specified[-1][0] * 1.15
+    return [Point(round(idle + x * (top - idle), -1), heat, 0.0) for x, heat in where]
+
+
+def read(
+    engine: Engine, points: Sequence[Point], rng: np.random.Generator, off: FloatArray | float
+) -> FloatArray:
+    """What a gauge with an error shows [psi], the oil ``off`` warmer than was thought."""
+    true = shown(engine, points, off)[0] / PSI
+    scale, offset = 1 + GAUGE_SCALE * rng.standard_normal(), GAUGE_OFFSET * rng.standard_normal()
+    seen = true * scale + offset + NOISE * rng.standard_normal(len(points))
+    return np.maximum(seen, 0.0)
+
+
+def trial(
+    profile: Profile,
+    condition: str,
+    severity: float,
+    rng: np.random.Generator,
+    *,
+    calibrated: bool,
+) -> tuple[Predicted, FloatArray, float]:
+    """One engine with one condition: what each hypothesis predicts, what was read, and the
+    most the condition moved any true pressure [psi]."""
+    numbers = {k: v for k, (v, _) in profile.numbers.items()}
+    engine = engine_of(numbers, Oil.of_grade(profile.oil_grade))
+    points = looks(profile, LOOKS)
+    guessed = widths(relief_known=False)
+    z = rng.standard_normal((1, len(guessed)))
+    sound = varied(engine, z, guessed)
+    ill = FAULTS[condition].apply(sound, severity)
+    state = states([p.temperature for p in points])
+    off = (SUMP * rng.standard_normal(max(state) + 1))[state]
+    seen = read(ill, points, rng, off)
+    moved = float(np.abs(shown(ill, points) - shown(sound, points)).max() / PSI)
+    draws = drawn(ENGINES, rng)
+    if calibrated:
+        known = looks(profile, KNOWN)
+        pressures = read(sound, known, rng, SUMP / 2 * rng.standard_normal()) * PSI
+        known = [
+            Point(p.rpm, p.temperature, float(q), False, 2.0 * PSI)
+            for p, q in zip(known, pressures, strict=True)
+        ]
+        draws = conditioned(engine, draws, known, rng, widths=guessed)
+    shows = predicted(engine, draws, points, warmer(ENGINES, points, rng), widths=guessed)
+    return shows, seen, moved
+
+
+def part(shows: Predicted, count: int, among: Sequence[str]) -> Predicted:
+    """The predictions at the first few readings, for some of the conditions."""
+    return Predicted(
+        shows.healthy[:, :count], {k: v[..., :count] for k, v in shows.faults.items() if k in among}
+    )
+
+
+def study(trials: int, seed: int = SEED) -> dict[tuple[str, bool, int], Tally]:
+    """Tallies by (conditions told apart, calibrated, readings)."""
+    rng = np.random.default_rng(seed)
+    out: dict[tuple[str, bool, int], Tally] = {}
+    profiles = list(the_book().profiles.values())
+    names = list(FAULTS)
+    for i in range(trials):
+        condition = names[i % len(names)]
+        profile = profiles[int(rng.integers(len(profiles)))]
+        severity = float(rng.uniform(0.2, 1.0))
+        for calibrated in (True, False):
+            shows, seen, moved = trial(profile, condition, severity, rng, calibrated=calibrated)
+            sets = {"all 13": names, "nine": NINE if condition in NINE else ()}
+            if moved >= 4.0:
+                sets["all 13, moves a pressure by 4 psi or more"] = names
+                sets["nine, moves a pressure by 4 psi or more"] = sets["nine"]
+            for count in COUNTS:
+                for kind, among in sets.items():
+                    if not among:
+                        continue
+                    found = fits(
+                        part(shows, count, among), seen[:count], [Gauge(1.5, 1.0)] * count, rng
+                    )
+                    share = shares(found)
+                    ranked = sorted(among, key=lambda k: -share[k])
+                    tally = out.setdefault((kind, calibrated, count), Tally())
+                    tally.add(condition, ranked, share[condition])
+    return out
+
+
+def table(tally: Tally) -> list[str]:
+    """True condition down, the one put first across, in percent of each row."""
+    names = [n for n in FAULTS if any(t == n for t, _ in tally.confused)]
+    across = list(FAULTS) if len(names) > len(NINE) else list(NINE)
+    lines = [" " * 20 + "".join(f"{chr(97 + i):>5}" for i in range(len(across)))]
+    for true in names:
+        total = sum(tally.confused[true, a] for a in across)
+        cells = "".join(
+            f"{100 * tally.confused[true, a] / total:5.0f}" if tally.confused[true, a] else "    ."
+            for a in across
+        )
+        lines.append(f"{chr(97 + across.index(true))} {true:<18}{cells}")
+    return lines
+
+
+def main() -> None:
+    trials = int(sys.argv[1]) if len(sys.argv) > 1 else 260
+    start = time.perf_counter()
+    found = study(trials)
+    print(f"seed {SEED}, {trials} engines, {ENGINES} engines a survey")
+    for kind in dict.fromkeys(k for k, _, _ in found):
+        print(f"\n{kind}")
+        for calibrated in (True, False):
+            for count in COUNTS:
+                how = "baseline known" if calibrated else "no baseline   "
+                print(f"  {how}, {count} readings: {found[kind, calibrated, count].line()}")
+    print("\nput first (across, %) for each true condition (down), 7 readings, baseline known")
+    print("\n".join(table(found["all 13, moves a pressure by 4 psi or more", True, 7])))
+    print(f"\n{time.perf_counter() - start:.0f} s")
+
+
+if __name__ == "__main__":
+    main()

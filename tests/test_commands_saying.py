@@ -1,0 +1,275 @@
+"""``ask`` and ``record``: what a person says goes into the case, and nothing else does."""
+
+from __future__ import annotations
+
+import itertools
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from diagnose.casefile.case import Case
+from diagnose.casefile.reading import load
+from diagnose.casefile.writing import start
+from diagnose.cli.hearing import PATIENCE
+from knowledge.book import the_book
+from knowledge.units import PSI
+from knowledge.vocabulary import Kind
+from tests.command_line import Done, call, in_eighty_columns
+
+BOOK = the_book()
+HISTORY = [f.id for f in BOOK.findings.values() if f.kind is Kind.HISTORY]
+LAYOUTS = list(BOOK.layouts)
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    return tmp_path / "petrel.toml"
+
+
+@pytest.fixture
+def case(path: Path) -> Path:
+    start(path, BOOK, {"title": "Petrel"}, {"layout": "distributor_v8"})
+    return path
+
+
+def ask(path: Path, *answers: str, questions: int = 1) -> Done:
+    done = call("ask", path, "--questions", str(questions), answers="\n".join([*answers, ""]))
+    assert done.code == 0, done
+    in_eighty_columns(done.err)
+    in_eighty_columns(done.out)
+    return done
+
+
+def standing(path: Path) -> dict[str, str | None]:
+    """What stands in the case, by finding."""
+    return {s.finding.id: s.entry.state for s in load(path, BOOK).sightings}
+
+
+# ----------------------------------------------------------------------------------------- ask
+
+
+def test_ask_from_piped_answers(path: Path) -> None:
+    done = ask(path, "Petrel", "", "n", "y", "d", "2", "1 3", "probably not", "stop")
+    case = load(path, BOOK)
+    assert (case.job.title, case.layout.id) == ("Petrel", LAYOUTS[1])
+    assert standing(path) == {
+        "gauge_reads_zero": "absent",
+        "bearing_knock": "present",
+        "lamp_comes_on": "unknown",
+        HISTORY[0]: "present",
+        HISTORY[2]: "present",
+        list(standing(path))[-1]: "absent",
+    }
+    assert case.sightings[-1].entry.sure == 0.8
+    assert done.out.startswith("Petrel\nEngine: pushrod V8")
+    assert "DO NOT START OR RUN: Bottom end knocks" in done.err
+    assert done.err.index("knocks;") < done.err.index("How is the engine built?")
+
+
+def test_ask_understands_the_complaint(path: Path) -> None:
+    ask(path, "x", "needle dances at idle", "d", "d", "d", "y", "stop")
+    assert standing(path)["needle_flickers"] == "present"
+    assert load(path, BOOK).job.complaint == "needle dances at idle"
+
+
+def test_ask_why_back_and_nonsense(path: Path) -> None:
+    done = ask(
+        path,
+        *("back", "why", "Petrel", "back", "Petrel II", "why", "zzz"),  # the first words
+        *("back", "n", "why", "perhaps", "back", "y"),  # knock: back to the gauge
+        *("n", "d", "why", "99", "x", "back", "n", "", "why", "-1", "none"),  # lamp, menus
+        "stop",
+    )
+    for told in (
+        "This is the first question.",
+        "It heads the review",
+        "Your words are kept",
+        "if yes: ",
+        "Source: ",
+        "Please: y yes, n no",
+        "The layout says",
+        "A number from 1 to",
+        "What happened to an engine",
+        "Numbers from 1 to",
+        "Stopped here; everything is saved.",
+    ):
+        assert told in done.err
+    assert load(path, BOOK).job.title == "Petrel II"
+    assert standing(path)["gauge_reads_zero"] == "present"
+    assert standing(path)["lamp_comes_on"] == "absent"
+
+
+@pytest.mark.parametrize("given", range(8))
+def test_ask_keeps_everything_when_the_answers_end(path: Path, given: int) -> None:
+    """Input that ends, or 'stop', after any number of answers."""
+    answers = ["Petrel", "x", "y", "y", "n", "3", "2", "y"][:given]
+    for last in ([], ["STOP"]):
+        path.unlink(missing_ok=True)
+        done = ask(path, *answers, *last)
+        assert "Stopped here" in done.err
+        assert path.exists() == (given > 0) == bool(done.out)
+        if given:
+            assert load(path, BOOK).job.title == "Petrel"
+            assert load(path, BOOK).last_number == max(0, given - 2) - (given > 5)
+
+
+def test_ask_goes_on_with_a_case(path: Path) -> None:
+    """What was left open at the start is asked; what was answered is not, but for 'back'."""
+    ask(path, "Petrel", "", "n", "stop")
+    before = path.read_text()
+    done = ask(path, "back", "d", "y", "n", "2", "1", "stop")
+    assert "Going on with" in done.err
+    assert "What is it about" not in done.err
+    assert path.read_text().startswith(before)
+    assert standing(path) == {
+        "gauge_reads_zero": "unknown",
+        "bearing_knock": "present",
+        "lamp_comes_on": "absent",
+        HISTORY[0]: "present",
+    }
+    assert load(path, BOOK).layout.id == LAYOUTS[1]
+    before = path.read_text()
+    done = ask(path, "stop")
+    assert "How is the engine built?" not in done.err
+    assert "What happened to it before?" not in done.err
+    assert path.read_text() == before
+
+
+def test_ask_stops_asking(path: Path) -> None:
+    assert "left at most" not in ask(path, "x", "", "d", "d", "d", "", "", questions=0).err
+    assert "(2 left at most)" in ask(path, "1", "d", questions=2).err
+
+
+@pytest.mark.parametrize("word", ["back", "why", "perhaps", "99", "y"])
+def test_ask_is_not_caught_in_an_endless_pipe(path: Path, word: str) -> None:
+    done = ask(path, "x", "", "d", "d", *itertools.repeat(word, 4 * PATIENCE))
+    assert f"{PATIENCE} lines in a row answered no question." in done.err
+    assert load(path, BOOK).job.title == "x"
+
+
+@pytest.mark.parametrize(
+    ("typed", "kept"),
+    [
+        (b"a\xff\xfeb", "a\ufffd\ufffdb"),
+        ("ضغط".encode(), "ضغط"),
+        (b"a\x00\x1b[31mb", "a\x00\x1b[31mb"),
+        (b"x" * 3_000_000 + b"\nshorter", "shorter"),
+        (b'"""\\ \' [engine] #', '"""\\ \' [engine] #'),
+        (b"d", "Oil pressure"),
+    ],
+)
+def test_ask_of_odd_input(path: Path, typed: bytes, kept: str) -> None:
+    done = call("ask", path, answers=typed + b"\n\nstop\n")
+    assert done.code == 0
+    assert load(path, BOOK).job.title == kept
+    assert "\x1b" not in done.out + done.err
+
+
+def test_ask_names_its_own_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.chdir(tmp_path)
+    for number in (1, 2):
+        assert call("ask", answers="x\n\nstop\n").code == 0
+        assert (tmp_path / f"case-{date.today()}-{number}.toml").exists()
+
+
+# -------------------------------------------------------------------------------------- record
+
+
+def record(case: Path, *words: str) -> Case:
+    before = case.read_text()
+    done = call("record", case, *words)
+    assert (done.code, done.err) == (0, "")
+    assert done.out.splitlines()[-1].startswith(f"saved in {case}; ")
+    in_eighty_columns(done.out)
+    assert case.read_text().startswith(before)
+    return load(case, BOOK)
+
+
+@pytest.mark.parametrize(
+    ("answer", "state", "sure"),
+    [
+        ("yes", "present", None),
+        ("N", "absent", None),
+        ("don't know", "unknown", None),
+        ("probably", "present", 0.8),
+        ("Probably not", "absent", 0.8),
+        ("70%", "present", 0.7),
+        ("50 %", "present", 0.5),
+        ("20%", "absent", 0.8),
+        ("100%", "present", 1.0),
+    ],
+)
+def test_record_answers(case: Path, answer: str, state: str, sure: float | None) -> None:
+    [sighting] = record(case, f"Needle-Flickers={answer}").sightings
+    assert (sighting.entry.state, sighting.entry.sure) == (state, sure)
+    assert sighting.entry.when == date.today()
+
+
+def test_record_details_corrections_and_withdrawals(case: Path) -> None:
+    words = ["--note", "n", "--where", "rod 3", "--by", "Ann", "--when", "2026-05-01"]
+    [first] = record(case, "bearing_knock=yes", *words, "--learned", "opened").sightings
+    entry = first.entry
+    assert (entry.note, entry.where, entry.by, entry.learned) == ("n", "rod 3", "Ann", "opened")
+    assert str(entry.when) == "2026-05-01"
+    assert len(record(case, "bearing_knock=no", "--where", "rod 4").sightings) == 2
+    after = record(case, "bearing_knock=no", "--where", "rod 3").sightings
+    assert {s.entry.where: s.entry.state for s in after} == {"rod 3": "absent", "rod 4": "absent"}
+    after = record(case, "needle_flickers=yes", "--replaces", "2").sightings
+    assert {s.entry.no for s in after} == {3, 4}
+    assert {s.entry.no for s in record(case, "--withdraw", "3").sightings} == {4}
+
+
+def test_record_measures_and_readings(case: Path) -> None:
+    readings = ["--reading", "700 rpm, 95 C, 8 psi", "--reading", "3.1 BAR 2500 rev/min direct"]
+    after = record(case, "main_clearance=3/1000 in", *readings)
+    assert after.measured[0].value == pytest.approx(0.003 * 0.0254)
+    assert [r.reading.gauge for r in after.readings] == ["panel", "direct"]
+    assert after.readings[0].reading.pressure == pytest.approx(8 * PSI)
+    assert after.readings[1].reading.oil_temperature is None
+    after = record(case, "main_clearance=0.1mm", "--withdraw", "2")
+    assert [m.entry.no for m in after.measured] == [4]
+    assert [r.entry.no for r in after.readings] == [3]
+
+
+REFUSED = [
+    ([], "nothing to record"),
+    (["bearing_knock"], "write it like bearing_knock=yes"),
+    (["=yes"], "write it like needle_flickers=yes"),
+    (["bearing_nock=yes"], "Did you mean 'bearing_knock'?"),
+    (["bearing_knock=perhaps"], "write yes, no, unknown, probably or 70%"),
+    (["bearing_knock=170%"], "'170%' is no answer"),
+    (["bearing_knock=yes", "bearing_knock=no"], "given 2 times"),
+    (["main_clearance=0,1 mm"], "write it like 0.0045 in, 0.11 mm or 4.5 thou"),
+    (["main_clearance=4"], "'4' is no length here"),
+    (["main_clearance=-1 mm"], "expected 0 mm to 2 mm"),
+    (["--reading", "700 95 8"], "'700' is not understood"),
+    (["--reading", "700 rpm 4,2 bar"], "'4,2' is not understood"),
+    (["--reading", "700 rpm 95 C"], "needs speed and pressure"),
+    (["--reading", "700 rpm hot 8 psi"], "give the oil temperature"),
+    (["--reading", "700 rpm 900 psi"], "'900 psi' cannot be right; expected 0 psi to 300 psi"),
+    (["--reading", "700 rpm 9 psi", "--where", "x"], "a reading has no place on the engine"),
+    (["--withdraw", "7"], "no entry 7 stands"),
+    (["bearing_knock=yes", "--replaces", "7"], "no entry 7 stands"),
+    (["bearing_knock=yes", "--when", "yesterday"], "'yesterday' is no date; write it like 20"),
+    (["bearing_knock=yes", "--learned", "outsid"], "Did you mean 'outside'?"),
+    (["bearing_knock=yes", "--note", "x" * 10_001], "note: 10,001 characters; at most 10,000"),
+    (["bearing_knock=yes", "--by", "\udcff"], "is not UTF-8 text"),
+]
+
+
+@pytest.mark.parametrize(("words", "told"), REFUSED, ids=lambda v: str(v)[:40])
+def test_record_refuses_in_one_line_and_writes_nothing(
+    case: Path, words: list[str], told: str
+) -> None:
+    before = case.read_bytes()
+    done = call("record", case, *words)
+    assert (done.code, done.out, len(done.err.splitlines())) == (2, "", 1)
+    assert told in done.err
+    assert len(done.err) < 300
+    assert case.read_bytes() == before
+
+
+def test_record_tells_all_that_is_wrong_at_once(case: Path) -> None:
+    words = ["a=b", "--reading", "z", "--withdraw", "7", "--when", "5", "--replaces", "1"]
+    assert len(call("record", case, *words).err.splitlines()) == 5

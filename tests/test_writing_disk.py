@@ -1,0 +1,121 @@
+"""Full disks, rights and links: one line, code 73, and what was there still stands."""
+
+from __future__ import annotations
+
+import errno
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from diagnose.casefile import disk
+from diagnose.casefile.reading import load
+from diagnose.casefile.writing import start
+from diagnose.errors import CannotWriteError
+from tests.command_line import anyones, as_nobody, call, environment
+from tests.test_writing import BOOK, EXAMPLE, case, leftovers, note, notes
+
+__all__ = ["anyones", "case"]
+
+
+@pytest.mark.parametrize("number", [errno.ENOSPC, errno.EDQUOT, errno.EIO])
+def test_a_full_disk_leaves_the_old_case(
+    case: Path, number: int, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(_: int) -> None:
+        raise OSError(number, os.strerror(number))
+
+    before = case.read_bytes()
+    monkeypatch.setattr(disk.os, "fsync", full)
+    code, out, told = call("record", case, "bearing_knock=yes")
+    reason = f"{case}: not saved, {os.strerror(number)}; what was there still stands\n"
+    assert (code, out, told) == (73, "", reason)
+    assert case.read_bytes() == before
+    assert leftovers(case) == []
+
+
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="no /dev/full here")
+def test_an_answer_that_finds_no_room() -> None:
+    """On a full disk an answer half written is no answer."""
+    for words in (["lookup", "needle"], ["show", "bearing_knock", "--json"]):
+        with Path("/dev/full").open("w") as full:
+            done = subprocess.run(
+                [sys.executable, "-m", "diagnose", *words],
+                stdout=full,
+                stderr=subprocess.PIPE,
+                env=environment(),
+                text=True,
+                check=False,
+            )
+        told = "standard output: No space left on device; the answer is not whole\n"
+        assert (done.returncode, done.stderr) == (73, told)
+    code, _, told = call("graph", EXAMPLE, "--out", "/dev/full")
+    assert (code, told) == (73, "/dev/full: not saved, No space left on device\n")
+
+
+def test_a_folder_one_may_only_read(anyones: Path) -> None:
+    path = anyones / "x.toml"
+    start(path, BOOK, {"title": "x"})
+    path.chmod(0o666)
+    anyones.chmod(0o555)
+    before = path.read_bytes()
+    for words in (
+        ["record", path, "bearing_knock=yes"],
+        ["ask", path],
+        ["ask", anyones / "y.toml"],
+    ):
+        code, _, told = as_nobody(*words)
+        assert code == 73
+        assert len(told.splitlines()) == 1
+        assert "not saved" in told
+    assert path.read_bytes() == before
+
+
+def test_a_file_one_may_only_read(anyones: Path) -> None:
+    path = anyones / "x.toml"
+    start(path, BOOK, {"title": "x"})
+    path.chmod(0o444)
+    code, _, told = as_nobody("record", path, "bearing_knock=yes")
+    assert (code, "the file is read-only" in told) == (73, True)
+    assert path.stat().st_mode & 0o777 == 0o444
+
+
+def test_rights_are_kept_and_new_files_get_the_usual_ones(case: Path) -> None:
+    case.chmod(0o640)
+    note(case, "x")
+    assert case.stat().st_mode & 0o777 == 0o640
+    old = os.umask(0o077)
+    try:
+        start(case.with_name("y.toml"), BOOK, {"title": "y"})
+    finally:
+        os.umask(old)
+    assert case.with_name("y.toml").stat().st_mode & 0o777 == 0o600
+
+
+def test_a_link_stays_a_link(case: Path, tmp_path: Path) -> None:
+    away = tmp_path / "away"
+    away.mkdir()
+    link, second = away / "link.toml", away / "second.toml"
+    link.symlink_to("../petrel.toml")
+    second.symlink_to(link)
+    note(second, "x")
+    assert link.is_symlink()
+    assert second.is_symlink()
+    assert notes(case) == ["x"]
+    new = away / "new.toml"
+    new.symlink_to(tmp_path / "made.toml")
+    start(new, BOOK, {"title": "x"})
+    assert new.is_symlink()
+    assert load(tmp_path / "made.toml", BOOK).job.title == "x"
+    loop = away / "loop.toml"
+    loop.symlink_to(loop)
+    with pytest.raises(CannotWriteError):
+        start(loop, BOOK, {"title": "x"})
+    assert sorted(p.name for p in away.iterdir()) == [
+        "link.toml",
+        "loop.toml",
+        "new.toml",
+        "second.toml",
+    ]
