@@ -36,11 +36,20 @@ from knowledge.conditions import (
     PRESSURE_UNSTEADY,
 )
 from knowledge.rulebook import Alarm, Contradiction
-from knowledge.vocabulary import Access, Cause, Finding, Severity, Stage, State
+from knowledge.vocabulary import (
+    Access,
+    Cause,
+    Condition,
+    Finding,
+    Severity,
+    Stage,
+    State,
+)
 
 #: true faults of pressure, as against a gauge that lies
 TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
 CERTAIN = 0.9
+LIKELY = 0.5
 EXPLAINED = 5  #: causes whose reasons are told
 ODD = 0.004  #: a finding less likely than this, given all the others, is asked for again
 
@@ -239,6 +248,21 @@ class Consultation:
         """Findings no listed cause explains better than chance."""
         names = unexplained(self.network, self.evidence, self.posterior.marginal)
         return tuple(self.book.findings[n] for n in names if n in self.book.findings)
+
+    @cached_property
+    def damage(self) -> tuple[tuple[Condition, float], ...]:
+        """Harm that has more likely than not been done, in the order it came about."""
+        harmed = [c for c in self.book.conditions.values() if c.damage and c.id in self.graph]
+        chance = {c: self.posterior.marginal.get(c.id, 0.0) for c in harmed}
+        return tuple((c, p) for c, p in chance.items() if p >= LIKELY)
+
+    @cached_property
+    def damage_chain(self) -> tuple[str, ...]:
+        """The likeliest way from the first cause to the last of the harm."""
+        if not self.damage:
+            return ()
+        first, last = self.ranking[0].cause.id, self.damage[-1][0].id
+        return tuple(causegraph.chain(self.graph, first, last))
 
     @cached_property
     def worlds(self) -> Worlds:

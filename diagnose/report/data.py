@@ -40,6 +40,8 @@ def review(answer: Consultation) -> dict[str, Any]:
             for r in answer.ranking
         ],
         "explanations": [{"causes": list(e.causes), "share": e.share} for e in answer.explanations],
+        "damage": [{"id": c.id, "says": c.says, "probability": p} for c, p in answer.damage],
+        "damage_chain": list(answer.damage_chain),
         "unexplained": [f.id for f in answer.unexplained],
         "left_out": list(answer.left_out),
         "evidence": {

@@ -27,6 +27,7 @@ def review(answer: Consultation, path: str, shown: int = SHOWN) -> str:
             _in_short(answer),
             _ranking(answer, shown),
             _sets(answer),
+            _damage(answer),
             _loose_ends(answer),
             next_step(answer, path),
             _scope(),
@@ -150,6 +151,19 @@ def _sets(answer: Consultation) -> list[str]:
             " and ".join(answer.book.causes[c].says for c in e.causes) or "causes other than these"
         )
         lines += headed(f"  {percent(e.share):>6}  ", causes)
+    return lines
+
+
+def _damage(answer: Consultation) -> list[str]:
+    """What was harmed on the way, told as consequence: the chain of damage."""
+    if not answer.damage:
+        return []
+    lines = ["Damage that follows, to look for and to make good as well"]
+    for condition, chance in answer.damage:
+        lines += wrapped(f"{percent(chance):>6}  {condition.says}", 2, 10)
+    way = " -> ".join(str(answer.graph.nodes[n]["says"]) for n in answer.damage_chain)
+    if way:
+        lines += labelled("chain", way, 2, 10)
     return lines
 
 

@@ -70,6 +70,7 @@ from knowledge.findings.pressure import (
     RISES_JUST_OFF_IDLE,
     SANK_WHILE_RUNNING,
 )
+from knowledge.reference.modelled import shown_by_the_model
 from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
 from knowledge.sources import (
     AA97,
@@ -188,12 +189,15 @@ def high_pressure_shows(known: Known) -> Conclusions:
 )
 def bleeding_past_the_valve_is_felt_at_idle(known: Known) -> Conclusions:
     """Bleeding past the relief valve is felt most at idle and hardly changes with heat."""
-    yield leads_to(RELIEF_BLEEDS, LOW_HOT_IDLE_GOOD_SPEED, OFTEN)
-    yield leads_to(RELIEF_BLEEDS, LOW_AT_ALL_SPEEDS, SOMETIMES)
-    yield leads_to(RELIEF_BLEEDS, RISES_JUST_OFF_IDLE, SOMETIMES)
-    yield leads_to(RELIEF_BLEEDS, LOW_EVEN_COLD, SOMETIMES)
-    yield leads_to(RELIEF_BLEEDS, PUMP_PORT_LOW, MOSTLY)
-    yield leads_to(RELIEF_BLEEDS, NEVER_REACHES_SETTING_COLD, SOMETIMES)
+    yield from shown_by_the_model(
+        RELIEF_BLEEDS,
+        LOW_HOT_IDLE_GOOD_SPEED,
+        LOW_AT_ALL_SPEEDS,
+        RISES_JUST_OFF_IDLE,
+        LOW_EVEN_COLD,
+        PUMP_PORT_LOW,
+        NEVER_REACHES_SETTING_COLD,
+    )
     yield leads_to(RELIEF_BLEEDS, FLICKERS_ONLY_AT_HOT_IDLE, SOMETIMES)
 
 
@@ -204,20 +208,22 @@ def bleeding_past_the_valve_is_felt_at_idle(known: Known) -> Conclusions:
 )
 def good_cold_and_low_hot(known: Known) -> Conclusions:
     """Good cold, low hot: oil runs out of wide clearances as it thins."""
-    yield leads_to(CLEARANCES_WIDE, GOOD_COLD_LOW_HOT, MOSTLY)
-    yield leads_to(CLEARANCES_WIDE, LOW_HOT_IDLE_GOOD_SPEED, OFTEN)
+    yield from shown_by_the_model(
+        CLEARANCES_WIDE,
+        GOOD_COLD_LOW_HOT,
+        LOW_HOT_IDLE_GOOD_SPEED,
+        LOW_AT_ALL_SPEEDS,
+        GOOD_AT_PUMP_LOW_IN_GALLERY,
+        PUMP_PORT_LOW,
+    )
     yield leads_to(CLEARANCES_WIDE, SAGS_AS_OIL_HEATS, SOMETIMES)
-    yield leads_to(CLEARANCES_WIDE, LOW_AT_ALL_SPEEDS, SOMETIMES)
-    yield leads_to(CLEARANCES_WIDE, GOOD_AT_PUMP_LOW_IN_GALLERY, OFTEN)
-    yield leads_to(CLEARANCES_WIDE, PUMP_PORT_LOW, SOMETIMES)
     yield leads_to(CLEARANCES_WIDE, FLICKERS_ONLY_AT_HOT_IDLE, SOMETIMES)
 
 
 @rule(source=VTE, catches=[case_of(SAGS_AS_OIL_HEATS)], spares=[case_of(LOW_EVEN_COLD)])
 def sags_with_the_heat_of_the_oil(known: Known) -> Conclusions:
     """Sagging with heat and back when cooled is the mark of thin oil."""
-    yield leads_to(OIL_THIN, GOOD_COLD_LOW_HOT, MOSTLY)
-    yield leads_to(OIL_THIN, LOW_HOT_IDLE_GOOD_SPEED, OFTEN)
+    yield from shown_by_the_model(OIL_THIN, GOOD_COLD_LOW_HOT, LOW_HOT_IDLE_GOOD_SPEED)
     yield leads_to(OIL_THIN, SAGS_AS_OIL_HEATS, OFTEN)
     yield leads_to(OIL_THIN, FLICKERS_ONLY_AT_HOT_IDLE, SOMETIMES)
 
@@ -229,13 +235,16 @@ def sags_with_the_heat_of_the_oil(known: Known) -> Conclusions:
 )
 def better_as_soon_as_it_turns_faster(known: Known) -> Conclusions:
     """Low at idle, right just off idle: the pump slips when it turns slowly."""
-    yield leads_to(PUMP_SLIP, LOW_HOT_IDLE_GOOD_SPEED, MOSTLY)
-    yield leads_to(PUMP_SLIP, RISES_JUST_OFF_IDLE, OFTEN)
-    yield leads_to(PUMP_SLIP, GOOD_COLD_LOW_HOT, OFTEN)
+    yield from shown_by_the_model(
+        PUMP_SLIP,
+        LOW_HOT_IDLE_GOOD_SPEED,
+        RISES_JUST_OFF_IDLE,
+        GOOD_COLD_LOW_HOT,
+        PUMP_PORT_LOW,
+        LOW_AT_ALL_SPEEDS,
+    )
     yield leads_to(PUMP_SLIP, SLOW_AFTER_STANDING, SOMETIMES)
     yield leads_to(PUMP_SLIP, SAGS_AS_OIL_HEATS, SOMETIMES)
-    yield leads_to(PUMP_SLIP, PUMP_PORT_LOW, MOSTLY)
-    yield leads_to(PUMP_SLIP, LOW_AT_ALL_SPEEDS, SELDOM)
     yield leads_to(PUMP_SLIP, TEN_SECONDS_OR_MORE, SELDOM)
 
 
@@ -246,12 +255,15 @@ def better_as_soon_as_it_turns_faster(known: Known) -> Conclusions:
 )
 def low_at_every_speed_hot_or_cold(known: Known) -> Conclusions:
     """Low at every speed, hot or cold: oil leaves through a hole, not through clearances."""
-    yield leads_to(OPEN_LEAK_INSIDE, LOW_AT_ALL_SPEEDS, MOSTLY)
-    yield leads_to(OPEN_LEAK_INSIDE, LOW_EVEN_COLD, OFTEN)
-    yield leads_to(OPEN_LEAK_INSIDE, NEVER_REACHES_SETTING_COLD, OFTEN)
-    yield leads_to(OPEN_LEAK_INSIDE, GOOD_AT_PUMP_LOW_IN_GALLERY, SOMETIMES)
-    yield leads_to(OPEN_LEAK_INSIDE, PUMP_PORT_LOW, SOMETIMES)
-    yield leads_to(OPEN_LEAK_INSIDE, LOW_HOT_IDLE_GOOD_SPEED, SOMETIMES)
+    yield from shown_by_the_model(
+        OPEN_LEAK_INSIDE,
+        LOW_AT_ALL_SPEEDS,
+        LOW_EVEN_COLD,
+        NEVER_REACHES_SETTING_COLD,
+        GOOD_AT_PUMP_LOW_IN_GALLERY,
+        PUMP_PORT_LOW,
+        LOW_HOT_IDLE_GOOD_SPEED,
+    )
 
 
 @rule(
@@ -261,11 +273,14 @@ def low_at_every_speed_hot_or_cold(known: Known) -> Conclusions:
 )
 def short_of_delivery_at_every_speed(known: Known) -> Conclusions:
     """Short of delivery at every speed, at the pump's own port too."""
-    yield leads_to(DELIVERY_REDUCED, LOW_AT_ALL_SPEEDS, OFTEN)
-    yield leads_to(DELIVERY_REDUCED, LOW_EVEN_COLD, OFTEN)
-    yield leads_to(DELIVERY_REDUCED, NEVER_REACHES_SETTING_COLD, SOMETIMES)
-    yield leads_to(DELIVERY_REDUCED, PUMP_PORT_LOW, MOSTLY)
-    yield leads_to(DELIVERY_REDUCED, LOW_HOT_IDLE_GOOD_SPEED, SOMETIMES)
+    yield from shown_by_the_model(
+        DELIVERY_REDUCED,
+        LOW_AT_ALL_SPEEDS,
+        LOW_EVEN_COLD,
+        NEVER_REACHES_SETTING_COLD,
+        PUMP_PORT_LOW,
+        LOW_HOT_IDLE_GOOD_SPEED,
+    )
 
 
 @rule(
@@ -275,13 +290,12 @@ def short_of_delivery_at_every_speed(known: Known) -> Conclusions:
 )
 def falls_when_it_should_rise(known: Known) -> Conclusions:
     """Falling when it should rise, or fading at speed until it has rested: the suction cannot feed the pump."""
+    yield from shown_by_the_model(SUCTION_THROTTLED, PUMP_PORT_LOW, LOW_AT_ALL_SPEEDS)
     yield leads_to(SUCTION_THROTTLED, FALLS_AS_REVS_RISE, OFTEN)
     yield leads_to(SUCTION_THROTTLED, FADES_AT_SPEED_BACK_AFTER_REST, OFTEN)
     yield leads_to(SUCTION_THROTTLED, FLICKERS_ONLY_AT_SPEED, SOMETIMES)
     yield leads_to(SUCTION_THROTTLED, SANK_WHILE_RUNNING, SOMETIMES)
     yield leads_to(SUCTION_THROTTLED, FELL_SUDDENLY, SELDOM)
-    yield leads_to(SUCTION_THROTTLED, PUMP_PORT_LOW, OFTEN)
-    yield leads_to(SUCTION_THROTTLED, LOW_AT_ALL_SPEEDS, SELDOM)
 
 
 @rule(
@@ -302,11 +316,11 @@ def flutters_and_falls_at_speed(known: Known) -> Conclusions:
 )
 def late_and_wavering_after_standing(known: Known) -> Conclusions:
     """Late after standing and wavering after that: air gets in on the suction side."""
+    yield from shown_by_the_model(AIR_IN_SUCTION, PUMP_PORT_LOW)
     yield leads_to(AIR_IN_SUCTION, SLOW_AFTER_STANDING, OFTEN)
     yield leads_to(AIR_IN_SUCTION, TEN_SECONDS_OR_MORE, OFTEN)
     yield leads_to(AIR_IN_SUCTION, FLICKERS_ONLY_AT_SPEED, SOMETIMES)
     yield leads_to(AIR_IN_SUCTION, NONE_FROM_FIRST_START, SELDOM)
-    yield leads_to(AIR_IN_SUCTION, PUMP_PORT_LOW, SOMETIMES)
     yield leads_to(AIR_IN_SUCTION, FELL_SUDDENLY, SELDOM)
 
 
@@ -396,8 +410,7 @@ def late_then_normal(known: Known) -> Conclusions:
 )
 def steady_at_a_low_ceiling(known: Known) -> Conclusions:
     """Steady at a low ceiling whatever the revs: the valve opens early."""
-    yield leads_to(RELIEF_CAPS_LOW, CAPPED_LOW, MOSTLY)
-    yield leads_to(RELIEF_CAPS_LOW, NEVER_REACHES_SETTING_COLD, OFTEN)
+    yield from shown_by_the_model(RELIEF_CAPS_LOW, CAPPED_LOW, NEVER_REACHES_SETTING_COLD)
 
 
 @rule(
@@ -407,7 +420,7 @@ def steady_at_a_low_ceiling(known: Known) -> Conclusions:
 )
 def climbing_with_the_revs_when_cold(known: Known) -> Conclusions:
     """Climbing with the revs when cold: nothing relieves the pump."""
-    yield leads_to(RELIEF_HOLDS_HIGH, CLIMBS_PAST_SETTING, MOSTLY)
+    yield from shown_by_the_model(RELIEF_HOLDS_HIGH, CLIMBS_PAST_SETTING)
 
 
 @rule(
@@ -417,8 +430,7 @@ def climbing_with_the_revs_when_cold(known: Known) -> Conclusions:
 )
 def pressure_lost_on_the_way(known: Known) -> Conclusions:
     """Right at the pump and low in the gallery: it is lost on the way."""
-    yield leads_to(FLOW_RESTRICTED, PORTS_DIFFER, MOSTLY)
-    yield leads_to(FLOW_RESTRICTED, GOOD_AT_PUMP_LOW_IN_GALLERY, MOSTLY)
+    yield from shown_by_the_model(FLOW_RESTRICTED, PORTS_DIFFER, GOOD_AT_PUMP_LOW_IN_GALLERY)
     yield leads_to(FLOW_RESTRICTED, GAUGE_READS_HIGH, SELDOM)
     yield leads_to(FLOW_RESTRICTED, SANK_WHILE_RUNNING, SELDOM)
 

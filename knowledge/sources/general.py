@@ -13,5 +13,11 @@ PHYSICS = Source(
     "Shigley, Mechanical Engineering Design, ch. 12, and Esposito, Fluid Power",
     "strong",
 )
+CIRCUIT_MODEL = Source(
+    "MOD",
+    "share of plausible engines whose gauge shows it, by this book's own circuit model "
+    "(a calculation, no measurement)",
+    "medium",
+)
 SAE_J300 = Source("J300", "SAE J300, engine oil viscosity classification (2015 figures)", "strong")
 ASTM_D341 = Source("D341", "ASTM D341, viscosity-temperature charts for liquid petroleum", "strong")
