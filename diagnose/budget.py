@@ -17,7 +17,15 @@ from numpy.typing import NDArray
 from diagnose import shapley
 from diagnose.band import Band
 from diagnose.casefile.case import Case, Read
-from diagnose.deviations import Deviation, blended, deviations, sound_engines, unused
+from diagnose.deviations import (
+    Deviation,
+    blended,
+    deviations,
+    evenly_drawn,
+    measures_circuit,
+    sound_engines,
+    unused,
+)
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
@@ -58,6 +66,11 @@ class Account:
     starved: float  #: share of plausible engines whose bearings would get no oil as found
 
     @property
+    def overdrawn(self) -> bool:
+        """Whether what was found explains clearly more than is missing."""
+        return self.unexplained is not None and self.unexplained.high < -NOUGHT
+
+    @property
     def closed(self) -> bool | None:
         """Whether nothing worth a search is missing: None where the band leaves both open."""
         rest = self.unexplained
@@ -77,11 +90,15 @@ class Budget:
 
     @property
     def unexplained(self) -> tuple[Account, Band, Band] | None:
-        """The account with most pressure still missing, how much, of how much; None unread."""
+        """The first account that does not close, how much is missing, of how much.
+
+        None where nobody read a gauge, or where no pressure is missing beyond doubt.
+        """
         rests = [
             (a, a.unexplained, a.shortfall) for a in self.accounts if a.unexplained and a.shortfall
         ]
-        return max(rests, key=lambda r: r[1].middle, default=None)
+        open_ones = [r for r in rests if r[0].closed is not True]
+        return next(iter([*open_ones, *rests]), None)
 
 
 def budget(case: Case, book: Book, engines: int = ENGINES, seed: int = SEED) -> Budget:
@@ -90,8 +107,8 @@ def budget(case: Case, book: Book, engines: int = ENGINES, seed: int = SEED) -> 
     sound = sound_engines(case, book, engines, rng)
     found = deviations(case, engines, rng)
     points = points_of(case)
-    warmer = TEMPERATURE_ERROR * rng.standard_normal((engines, 1))
-    misread = rng.standard_normal((engines, len(points)))
+    warmer = TEMPERATURE_ERROR * evenly_drawn(engines, rng)
+    misread = np.hstack([evenly_drawn(engines, rng) for _ in points])
     pressure, starved = _pressures(sound, found, points, warmer)
     exact = len(found) <= shapley.MOST_EXACT
     if exact:
@@ -192,26 +209,8 @@ def _account(
     )
 
 
-def still_missing(case: Case, book: Book) -> str:
-    """One line for whoever ranks causes: how many psi nothing found so far explains.
-
-    Empty where nothing was measured or no hot reading was taken, or where nothing is missing.
-    """
-    if not case.measured or case.profile is None or not any(p.read for p in points_of(case)):
-        return ""
-    drawn = budget(case, book)
-    rest = drawn.unexplained
-    if not drawn.findings or rest is None:
-        return ""
-    account, missing, short = rest
-    where = account.point.name
-    if short.middle < NOUGHT:
-        return ""
-    if account.closed:
-        return f"What was measured explains the pressure missing at {where}."
-    sure = "not closed" if account.closed is False else "may not be closed"
+def worth_drawing(case: Case) -> bool:
+    """Whether something of the circuit was measured, a gauge was read hot, and a circuit known."""
     return (
-        f"What was measured explains {account.explained.middle / PSI:.0f} of "
-        f"{short.middle / PSI:.0f} psi missing at {where}; "
-        f"{missing.middle / PSI:.0f} psi still missing: {sure}."
+        case.profile is not None and measures_circuit(case) and any(p.read for p in points_of(case))
     )

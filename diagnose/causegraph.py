@@ -13,6 +13,7 @@ import networkx as nx
 
 from diagnose.chaining import Conclusions
 from diagnose.ranking.network import Network
+from knowledge.rulebook import Computed
 from knowledge.vocabulary import Cause, Condition, Finding, Shift
 
 EXPECTED_CAUSES = 0.8  #: root causes expected in a real complaint before anything is known
@@ -61,7 +62,7 @@ def build(causes: Mapping[str, Cause], conclusions: Conclusions) -> Graph:
             link.child.id,
             strength=strength,
             rules=tuple(r.id for r in rules),
-            source=rules[0].source.key,
+            source=(link.strength if isinstance(link.strength, Computed) else rules[0]).source.key,
         )
     if not nx.is_directed_acyclic_graph(graph):
         circle = [a for a, _ in nx.find_cycle(graph)]
@@ -109,5 +110,8 @@ def around(graph: Graph, evidence: set[str], causes: set[str]) -> Graph:
     below: set[str] = set()
     for node in causes & set(graph):
         below |= nx.descendants(graph, node) | {node}
-    part: Graph = graph.subgraph(above & below).copy()
+    kept = above & below
+    part: Graph = nx.DiGraph()
+    part.add_nodes_from((n, d) for n, d in graph.nodes(data=True) if n in kept)
+    part.add_edges_from((a, b, d) for a, b, d in graph.edges(data=True) if {a, b} <= kept)
     return part

@@ -9,6 +9,7 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from math import exp
+from typing import TYPE_CHECKING
 
 from diagnose import causegraph
 from diagnose.casefile.case import Case
@@ -27,6 +28,7 @@ from diagnose.ranking.elimination import (
 from diagnose.ranking.explanations import Explanation, best_sets
 from diagnose.ranking.leaving_out import Without, leave_each_out
 from diagnose.ranking.network import Likelihood, Network
+from diagnose.soundings import less_verbal, speaks
 from knowledge.access import Opening, openings_for
 from knowledge.book import Book
 from knowledge.conditions import (
@@ -45,6 +47,9 @@ from knowledge.vocabulary import (
     Stage,
     State,
 )
+
+if TYPE_CHECKING:
+    from diagnose.survey import Survey
 
 #: true faults of pressure, as against a gauge that lies
 TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
@@ -99,7 +104,7 @@ class Consultation:
     @cached_property
     def _heard(self) -> tuple[dict[str, Likelihood], Posterior, tuple[str, ...]]:
         """Evidence, posterior, and what had to be left out to keep the sum possible."""
-        evidence = gather(self.case.facts(self.up_to).reports, self.conclusions, self.graph)
+        evidence = self._gathered()
         left_out: list[str] = []
         while True:
             try:
@@ -111,6 +116,25 @@ class Consultation:
                 )
                 left_out.append(busiest)
                 evidence = {n: e for n, e in evidence.items() if n != busiest}
+
+    def _gathered(self) -> dict[str, Likelihood]:
+        """The findings that speak; a survey of the readings in place of what is said of them."""
+        reports = self.case.facts(self.up_to).reports
+        if self.survey is None:
+            return gather(reports, self.conclusions, self.graph)
+        heard = gather(reports, less_verbal(self.conclusions, reports), self.graph)
+        by = {n: e for n, e in self.survey.likelihoods.items() if n in self.graph}
+        return {**heard, **by}
+
+    @cached_property
+    def survey(self) -> Survey | None:
+        """The hydraulic survey, where the readings are enough for one; loads the physics then."""
+        readings = self.case.facts(self.up_to).readings
+        if not speaks(self.case, readings):
+            return None
+        from diagnose.survey import survey
+
+        return survey(self.case, self.book, readings)
 
     @property
     def evidence(self) -> dict[str, Likelihood]:
@@ -220,6 +244,8 @@ class Consultation:
         if len(self.evidence) < 2:
             return out
         for name, seen in self.evidence.items():
+            if name not in self.book.findings:  # a condition: its evidence is a survey's
+                continue
             rest = self._without[name].log_evidence
             chance = exp(self.posterior.log_evidence - rest) / max(seen.if_present, seen.if_absent)
             if chance < ODD:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, fields, is_dataclass, replace
+from statistics import NormalDist
 from typing import Any
 
 import numpy as np
@@ -17,7 +18,7 @@ from diagnose.casefile.case import Case, Measured
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import DIESEL as DIESEL_FUEL
 from diagnose.hydraulics.oil import PETROL, Oil, diluted
-from diagnose.hydraulics.ranges import Floats
+from diagnose.hydraulics.ranges import FloatArray, Floats
 from diagnose.knobs import KNOBS, NAMES, Knob
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
@@ -34,7 +35,7 @@ from knowledge.findings.relief import (
 )
 from knowledge.findings.suction_debris import SCREEN_BLOCKED
 from knowledge.reference.oil_grades import grade_named
-from knowledge.units import FRACTION, PSI, VISCOSITY, show
+from knowledge.units import FRACTION, PSI, VISCOSITY, show, unit_in
 from knowledge.vocabulary import Finding, State
 
 WRONG_OIL = {OIL_GRADE_TOO_HEAVY, OIL_GRADE_TOO_THIN}
@@ -99,6 +100,11 @@ def sound_engines(case: Case, book: Book, n: int, rng: np.random.Generator) -> E
     return modelling.spread(modelling.calibrate(engine, points).engine, n, rng, points)
 
 
+def measures_circuit(case: Case) -> bool:
+    """Whether any measured value bears on the circuit."""
+    return any(_knob_of(m) for m in case.measured)
+
+
 def unused(case: Case) -> list[str]:
     """Measured values that say nothing of the circuit, by name."""
     return sorted({m.measure.id for m in case.measured if not _knob_of(m)})
@@ -115,8 +121,10 @@ def _measured(
     for knob in KNOBS.values():
         if knob.id in by_knob and knob.id not in ("fuel_share", "viscosity_at_100c"):
             value = together(by_knob[knob.id], "clearance" in knob.id)
-            drawn = np.clip(value + knob.error * rng.standard_normal((n, 1)), *knob.possible)
-            yield _turning(knob, drawn, knob.shown(value) + _of(by_knob[knob.id]))
+            drawn = np.clip(value + knob.error * evenly_drawn(n, rng), *knob.possible)
+            found = by_knob[knob.id]
+            unit = unit_in(found[-1].entry.value or "", knob.dimension)
+            yield _turning(knob, drawn, knob.shown(value, unit) + _of(found))
     if "pump_cover_hollow" in by_knob:
         deep = together(by_knob["pump_cover_hollow"], True)
 
@@ -138,6 +146,16 @@ def together(found: list[Measured], leaks: bool) -> float:
     return float(np.mean(values**3) ** (1 / 3)) if leaks else float(values[-1])
 
 
+def evenly_drawn(n: int, rng: np.random.Generator) -> FloatArray:
+    """Standard normal figures as a column, one from each of ``n`` equal strata, shuffled.
+
+    >>> bool(abs(np.mean(evenly_drawn(8, np.random.default_rng(1)))) < 1e-9)
+    True
+    """
+    strata = [NormalDist().inv_cdf((i + 0.5) / n) for i in range(n)]
+    return rng.permutation(np.array(strata))[:, None]
+
+
 def _of(found: list[Measured]) -> str:
     return f" (of {len(found)})" if len(found) > 1 else ""
 
@@ -154,7 +172,7 @@ def _oil(
     """The laboratory's viscosity stands for everything that made it so; else grade and fuel."""
     if found := by_knob.get("viscosity_at_100c"):
         knob = KNOBS["viscosity_at_100c"]
-        drawn = found[-1].value * (1 + 0.02 * rng.standard_normal((n, 1)))
+        drawn = found[-1].value * (1 + 0.02 * evenly_drawn(n, rng))
         yield _turning(knob, drawn, show(found[-1].value, VISCOSITY, "cSt"))
         return
     asked, poured = oil_grade(case), case.engine.oil.strip()
@@ -167,7 +185,7 @@ def _oil(
         )
     if found := by_knob.get("fuel_share"):
         fuel = DIESEL_FUEL if case.features.get(DIESEL) is State.PRESENT else PETROL
-        share = np.clip(found[-1].value + 0.005 * rng.standard_normal((n, 1)), 0.0, 0.6)
+        share = np.clip(found[-1].value + 0.005 * evenly_drawn(n, rng), 0.0, 0.6)
         yield Deviation(
             "fuel_share",
             "fuel in the oil",

@@ -1,10 +1,12 @@
 """What would be enough: for each thing one could change, the least change that meets the target.
 
-Imported by ``cli`` and ``report``. One change at a time, from the engine as it was found.
+Imported by ``report``. One change at a time, from the engine as it was found, and no further than
+back to a sound engine; what brings pressure without mending a leak is marked as such.
 """
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -13,29 +15,32 @@ from diagnose.forecast import Forecast, Target
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
+from diagnose.hydraulics.ranges import FloatArray, Floats
 from diagnose.knobs import KNOBS
-from knowledge.units import INCH, PSI
+from knowledge.units import PSI, show
 
 ENOUGH = 0.9  #: share of plausible engines that must meet the target
 STEPS = 24  #: tried between what is there and as far as is sensible
-LESS = 0.02  #: a change smaller than this share of the way is none
+LESS = 0.02  #: a change smaller than this share is none
+THICK = 1.1  #: times the usual viscosity from which oil is thicker than usual
 GRADES = ("5W-30", "10W-40", "15W-40", "20W-50")
 
-#: (knob, as far as is sensible, that as a factor on what is there, treats the symptom)
-LEVERS: tuple[tuple[str, float, bool, bool], ...] = (
-    ("main_clearance", 0.0020 * INCH, False, False),
-    ("rod_clearance", 0.0020 * INCH, False, False),
-    ("cam_bearing_clearance", 0.0020 * INCH, False, False),
-    ("pump_side_clearance", 0.0025 * INCH, False, False),
-    ("pump_end_clearance", 0.0020 * INCH, False, False),
-    ("relief_seat_gap", 0.0, False, False),
-    ("open_hole", 0.0, False, False),
-    ("pickup_gap", 9.5e-3, False, False),
-    ("screen_open_share", 1.0, False, False),
-    ("filter_blocked", 1.0, False, False),
-    ("relief_setting", 80 * PSI, False, True),
-    ("pump_displacement", 1.5, True, True),
+#: what can be put back to where a sound engine has it
+MENDED = (
+    "main_clearance",
+    "rod_clearance",
+    "cam_bearing_clearance",
+    "lifter_clearance",
+    "pump_side_clearance",
+    "pump_end_clearance",
+    "relief_seat_gap",
+    "relief_setting",
+    "open_hole",
+    "pickup_gap",
+    "screen_open_share",
+    "filter_blocked",
 )
+MOST_SETTING, MOST_PUMP = 80 * PSI, 1.5  #: as far as relief setting and pump size are stretched
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +53,7 @@ class Remedy:
     end: str
     way: float  #: of the sensible change [1]
     symptom: bool
+    met: float  #: share of plausible engines that then meet the target
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,77 +64,106 @@ class Enough:
     met: float  #: share of plausible engines as found
     remedies: tuple[Remedy, ...]  #: what treats no symptom first, the smallest change first
     nearest: Remedy | None  #: where none is enough: the change that gets furthest
+    mended: float  #: share that meet it with everything found put right, and no more
 
 
 def enough(told: Forecast, target: Target) -> Enough:
     """Single changes to the engine as found that would meet a target hot."""
-    engine, met = told.before.engine, told.chance(target, told.before)
+    met = told.chance(target, told.before)
     if met >= ENOUGH:
-        return Enough(target, met, (), None)
-    tried = [r for lever in LEVERS if (r := _pulled(told, engine, target, *lever))]
-    if thicker := _thicker(told, engine, target):
-        tried.append(thicker)
-    remedies = [r for r, share in tried if share >= ENOUGH]
-    remedies.sort(key=lambda r: (r.symptom, r.way))
-    best = max(tried, key=lambda t: t[1], default=None)
-    nearest = best[0] if best and not remedies and best[1] > met else None
-    return Enough(target, met, tuple(remedies), nearest)
+        return Enough(target, met, (), None, met)
+    tried = [*_mending(told, target), *_leak(told, target), *_oil(told, target)]
+    tried += _stretching(told, target)
+    good = sorted((r for r in tried if r.met >= ENOUGH), key=lambda r: (r.symptom, r.way))
+    furthest = max(tried, key=lambda r: r.met, default=None)
+    short = furthest if furthest and not good and furthest.met > met else None
+    leaking = replace(told.sound, other_conductance=told.before.engine.other_conductance)
+    return Enough(target, met, tuple(good), short, float(_met(leaking, told, target)))
 
 
-def _pulled(
-    told: Forecast,
-    engine: Engine,
-    target: Target,
-    name: str,
-    end: float,
-    factor: bool,
-    symptom: bool,
-) -> tuple[Remedy, float] | None:
+def _mending(told: Forecast, target: Target) -> Iterator[Remedy]:
+    """Each thing that is off, towards where a sound engine has it."""
+    for name in MENDED:
+        knob = KNOBS[name]
+        start, goal = (_column(told, knob.read(e)) for e in (told.before.engine, told.sound))
+        found = any(d.knob is knob for d in told.found)
+        if found and not np.allclose(start, goal, rtol=LESS, atol=0):
+            yield from _walked(told, target, name, start, goal, False)
+
+
+def _stretching(told: Forecast, target: Target) -> Iterator[Remedy]:
+    """More spring, more pump: pressure without mending a leak."""
+    engine = told.before.engine
+    setting = _column(told, engine.relief_setting)
+    higher = np.maximum(setting, MOST_SETTING)
+    yield from _walked(told, target, "relief_setting", setting, higher, True)
+    pump = _column(told, engine.pump_displacement)
+    yield from _walked(told, target, "pump_displacement", pump, MOST_PUMP * pump, True)
+
+
+def _walked(
+    told: Forecast, target: Target, name: str, start: FloatArray, goal: FloatArray, symptom: bool
+) -> Iterator[Remedy]:
+    """The first step on the way that is enough, else the last."""
     knob = KNOBS[name]
-    start = np.asarray(knob.read(engine)) * np.ones((_engines(told), 1))
-    goal = start * end if factor else np.full_like(start, end)
-    rising = factor or name in ("relief_setting", "pickup_gap", "screen_open_share")
-    goal = np.maximum(goal, start) if rising else np.minimum(goal, start)
-    if not np.isfinite(start).all() or np.allclose(goal, start, rtol=LESS, atol=0):
-        return None
-    way = np.linspace(0, 1, STEPS + 1)[1:, None, None]
-    met = _met(knob.put(engine, start + way * (goal - start)), told, target)
-    first = int(np.argmax(met >= ENOUGH)) if met.max() >= ENOUGH else STEPS - 1
-    there = start + way[first] * (goal - start)
-    remedy = Remedy(
-        name, knob.says, knob.shown(start), knob.shown(there), float(way[first].item()), symptom
-    )
-    return remedy, float(met[first])
+    unit = told.units.get(name)
+
+    def at(way: Floats) -> FloatArray:
+        return np.clip(start + way * (goal - start), *knob.possible)
+
+    way, met = _first(told, target, lambda w: knob.put(told.before.engine, at(w)))
+    shown, ends = knob.shown(start, unit), knob.shown(at(way), unit)
+    yield Remedy(name, knob.says, shown, ends, way, symptom, met)
 
 
-def _thicker(told: Forecast, engine: Engine, target: Target) -> tuple[Remedy, float] | None:
-    """The thinnest oil of the usual grades that is enough."""
-    now = float(np.median(np.asarray(engine.oil.kv100)))
+def _leak(told: Forecast, target: Target) -> Iterator[Remedy]:
+    """The leak nobody has found yet, found."""
+    if told.unlisted is None or told.unlisted.middle < PSI:
+        return
+    engine = told.before.engine
+    there, sound = (_column(told, e.other_conductance) for e in (engine, told.sound))
+
+    def closed(way: Floats) -> Engine:
+        return replace(engine, other_conductance=there + way * (sound - there))
+
+    way, met = _first(told, target, closed)
+    end = f"{1 - way:.0%} of it"
+    yield Remedy("unlisted_leak", "the leak nobody has found yet", "all", end, way, False, met)
+
+
+def _oil(told: Forecast, target: Target) -> Iterator[Remedy]:
+    """The thinnest of the usual grades that is enough."""
+    engine, viscosity = told.before.engine, KNOBS["viscosity_at_100c"]
+    now, usual = (float(np.median(np.asarray(e.oil.kv100))) for e in (engine, told.sound))
     thicker = [g for g in GRADES if np.asarray(Oil.of_grade(g).kv100) > 1.05 * now]
-    best: tuple[Remedy, float] | None = None
     for i, grade in enumerate(thicker, 1):
         oil = Oil.of_grade(grade)
         met = float(_met(replace(engine, oil=oil), told, target))
-        remedy = Remedy(
-            "oil",
-            "thicker oil",
-            KNOBS["viscosity_at_100c"].shown(now),
-            f"{grade} ({KNOBS['viscosity_at_100c'].shown(oil.kv100)})",
-            i / len(thicker),
-            True,
-        )
-        best = remedy, met
-        if met >= ENOUGH:
-            break
-    return best
+        if met < ENOUGH and i < len(thicker):
+            continue
+        thick = float(np.asarray(oil.kv100)) > THICK * usual
+        end = f"{grade} ({show(float(np.asarray(oil.kv100)), viscosity.dimension, 'cSt')})"
+        says = "thicker oil" if thick else "fresh oil"
+        yield Remedy("oil", says, viscosity.shown(now), end, i / len(thicker), thick, met)
+        return
 
 
-def _met(engine: Engine, told: Forecast, target: Target) -> np.ndarray:
+def _first(told: Forecast, target: Target, made: Callable[[Floats], Engine]) -> tuple[float, float]:
+    """How far one must go for enough engines, or all the way; and how many that makes."""
+    way = np.linspace(0, 1, STEPS + 1)[1:, None, None]
+    met = np.atleast_1d(_met(made(way), told, target))
+    at = int(np.argmax(met >= ENOUGH)) if met.max() >= ENOUGH else STEPS - 1
+    return float(way[at].item()), float(met[at])
+
+
+def _met(engine: Engine, told: Forecast, target: Target) -> FloatArray:
     """Share of engines that meet the target, for each step."""
-    state = solve(engine, target.rpm, told.hot_temperature)
+    state = solve(engine, np.array([target.rpm]), told.hot_temperature)
     good = np.asarray(state.gallery_pressure) >= target.pressure
     return np.asarray(np.mean(good, axis=(-2, -1)))
 
 
-def _engines(told: Forecast) -> int:
-    return len(np.asarray(told.before.hot.gallery_pressure))
+def _column(told: Forecast, value: Floats) -> FloatArray:
+    """A value for each engine."""
+    engines = len(np.asarray(told.before.hot.gallery_pressure))
+    return np.asarray(value) * np.ones((engines, 1))

@@ -12,6 +12,7 @@ from math import log10
 from diagnose.causegraph import Graph, chain
 from diagnose.ranking.leaving_out import Without
 from diagnose.ranking.network import Evidence, Network
+from knowledge.vocabulary import RARE
 
 LEAST_DECIBANS = 0.5  #: below this a finding is not worth a line
 
@@ -61,6 +62,6 @@ def unexplained(network: Network, evidence: Evidence, marginal: Mapping[str, flo
         for parent, strength in network.parents.get(name, {}).items():
             miss *= 1.0 - strength * marginal.get(parent, 0.0)
         brought = 1.0 - miss
-        if network.leak[name] > brought:
+        if network.leak[name] > brought and network.leak[name] <= RARE.value:
             out.append(name)
     return out

@@ -60,7 +60,8 @@ def _wide(e: Engine, s: Floats) -> Engine:
         mains=tuple(replace(g, clearance_diametral=g.clearance_diametral * k) for g in e.mains),
         rods=tuple(replace(g, clearance_diametral=g.clearance_diametral * k) for g in e.rods),
         cams=tuple(
-            replace(g, clearance_diametral=g.clearance_diametral * (1 + (k - 1) / 2)) for g in e.cams
+            replace(g, clearance_diametral=g.clearance_diametral * (1 + (k - 1) / 2))
+            for g in e.cams
         ),
     )
 

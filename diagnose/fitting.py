@@ -16,15 +16,16 @@ from diagnose.faults import FAULTS
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
 from diagnose.modelling import UNCERTAIN, Point, shown, varied
+from diagnose.soundings import states
+from knowledge.conditions import READING_FALSE
 from knowledge.units import PSI
 
-HEALTHY, NEITHER, FALSE = "healthy", "none_of_these_alone", "reading_false"
+HEALTHY, NEITHER, FALSE = "healthy", "none_of_these_alone", READING_FALSE.id
 NODES = np.array([0.12, 0.3, 0.5, 0.75, 1.0])  #: severities that are worked out
 FINE = np.linspace(NODES[0], NODES[-1], 23)  #: severities read off between them
 MISFIT = 0.02  #: what the model itself is off by, share of the pressure (judgement)
 SCALE = 0.02  #: a gauge's scale error, share of the pressure (judgement)
 WARMER = 5.0  #: K: error of the oil temperature, one standard deviation, shared by one state
-SAME_HEAT = 15.0  #: K: readings no further apart share a state
 BLUR = 0.7  #: width of the density over engines, as a share of their spread
 PAIRS, LOOSE = 400, 4.0  #: pairs of conditions tried for "none alone", psi they are loose by
 LEAST_SHOWN = 0.9  #: psi: what a reading false by a share is still compared with
@@ -53,22 +54,6 @@ class Fit:
     log_likelihood: float
     severity: tuple[float, float, float]  #: 16 %, middle, 84 %
     engines: FloatArray  #: how much each engine counts at the fitted severity, sum one
-
-
-def states(temperatures: Sequence[float]) -> list[int]:
-    """Which readings were taken at about the same heat: a number for each.
-
-    >>> states([300.0, 365.0, 361.0, 298.0])
-    [0, 1, 1, 0]
-    """
-    order = sorted(range(len(temperatures)), key=lambda i: temperatures[i])
-    found = [0] * len(temperatures)
-    state, start = -1, -np.inf
-    for i in order:
-        if temperatures[i] - start > SAME_HEAT:
-            state, start = state + 1, temperatures[i]
-        found[i] = state
-    return found
 
 
 def warmer(n: int, points: Sequence[Point], rng: np.random.Generator) -> FloatArray:

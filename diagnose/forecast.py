@@ -16,18 +16,19 @@ import numpy as np
 from diagnose import budget
 from diagnose.band import Band
 from diagnose.casefile.case import Case
-from diagnose.deviations import Deviation, deviations, sound_engines
+from diagnose.deviations import Deviation, deviations, evenly_drawn, sound_engines
 from diagnose.hydraulics.circuit import State, solve, surplus
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import dynamic_viscosity
 from diagnose.hydraulics.pump import drive_torque, shaft_power
 from diagnose.hydraulics.ranges import FloatArray, Floats
-from diagnose.knobs import Setting
+from diagnose.knobs import NAMES
+from diagnose.settings import Setting
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.reference.gauge import spread_of
 from knowledge.reference.limits import HOT_IDLE_PRESSURE, IDLE_SPEED, STOP_RUNNING_PRESSURE
-from knowledge.units import PSI
+from knowledge.units import PSI, unit_in
 from knowledge.vocabulary import Limit
 from knowledge.vocabulary import State as Told
 
@@ -36,7 +37,6 @@ COLD = 293.15  #: K: a cold start in a temperate shop
 COLD_EFFICIENCY, HOT_EFFICIENCY = 0.6, 0.85  #: of the pump's drive (judgement)
 PETROL_SPEEDS = (1000.0, 1500.0, 2000.0, 3000.0, 4000.0, 5000.0, 6000.0)
 DIESEL_SPEEDS = (1000.0, 1500.0, 2000.0, 2500.0)
-RULE_SPEED = 4000.0  #: rpm beyond which the rule of ten psi a thousand asks more than most give
 TEN_PSI = 10 * PSI / 1000  #: Pa per rpm (common practice)
 HORSEPOWER = 745.7  #: W
 
@@ -87,6 +87,7 @@ class Forecast:
     targets: tuple[Target, ...]
     unlisted: Band | None  #: extra leak that closes the gap to the reading, as psi at hot idle
     limits: Mapping[Limit, float]
+    units: Mapping[str, str]  #: the unit each measured thing was written in
 
     def chance(self, target: Target, side: Side) -> float:
         """Share of plausible engines that meet a target."""
@@ -114,6 +115,7 @@ def forecast(
     hot = point.temperature
     before = side(closed, speeds, hot)
     after = side(turned(closed, settings), speeds, hot)
+    units = units_of(case)
     return Forecast(
         case,
         tuple(settings),
@@ -126,10 +128,18 @@ def forecast(
         targets,
         unlisted,
         limits,
+        units,
     )
 
 
 LIMITS = (HOT_IDLE_PRESSURE, IDLE_SPEED, STOP_RUNNING_PRESSURE)
+
+
+def units_of(case: Case) -> dict[str, str]:
+    """The unit each measured thing of the circuit was written in."""
+    named = ((NAMES.get(m.measure.id), m.entry.value or "") for m in case.measured)
+    found = ((k.id, unit_in(text, k.dimension)) for k, text in named if k)
+    return {name: unit for name, unit in found if unit}
 
 
 def turned(engine: Engine, settings: Sequence[Setting]) -> Engine:
@@ -154,9 +164,7 @@ def speeds_of(
 
 def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
     """The maker's limits, and the rule of ten psi for each thousand rpm."""
-    top = speeds_of(case, limits)
-    fast = float(top[top <= RULE_SPEED][-1])
-    cruise = float(top[top <= fast / 1.5 + 250][-1])
+    cruise = budget.CRUISE
     given = "maker's limit" if HOT_IDLE_PRESSURE in case.limits else "usual limit"
     return (
         Target(limits[IDLE_SPEED], limits[HOT_IDLE_PRESSURE], f"{given} at hot idle"),
@@ -175,23 +183,22 @@ def closing(
 ) -> tuple[Engine, Band | None]:
     """The engine leaking as much more as the reading at hot idle says, and how many psi that is.
 
-    An engine that would read less than was read is left alone. The leak is laminar and unlisted,
-    ``Q = k p/mu``; ``k`` follows from the surplus at the pressure read, corrected a few times for
-    what the filter then drops.
+    An engine that would read less than was read loses most of what unlisted leak it has, and no
+    more. The leak is laminar, ``Q = k p/mu``; ``k`` follows from the surplus at the pressure read,
+    corrected a few times for what the filter then drops.
     """
     if point.read is None:
         return engine, None
     reading = point.read.reading
-    read = np.maximum(
-        reading.pressure + spread_of(reading) * rng.standard_normal((engines, 1)), 0.5 * PSI
-    )
+    read = np.maximum(reading.pressure + spread_of(reading) * evenly_drawn(engines, rng), 0.5 * PSI)
     without = np.asarray(solve(engine, point.rpm, point.temperature).gallery_pressure)
     mu = dynamic_viscosity(engine.oil, point.temperature)
     extra: Floats = np.zeros((engines, 1))
+    least = -0.9 * np.asarray(engine.other_conductance)
     for _ in range(6):
         leaking = replace(engine, other_conductance=engine.other_conductance + extra)
         left = surplus(leaking, point.rpm, point.temperature)(read)
-        extra = np.maximum(extra + left * mu / read, 0.0)
+        extra = np.maximum(extra + left * mu / read, least)
     leaking = replace(engine, other_conductance=engine.other_conductance + extra)
     lost = without - np.asarray(solve(leaking, point.rpm, point.temperature).gallery_pressure)
     return leaking, Band.of(lost)

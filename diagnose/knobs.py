@@ -1,6 +1,6 @@
 """What can be measured or changed on an engine's oil circuit, by name, with units at the door.
 
-Imported by ``deviations`` and ``forecast``. Every clearance is on the diameter, as the workshop
+Imported by ``deviations``, ``settings`` and ``forecast``. Every clearance is on the diameter, as the workshop
 has it. ``read`` takes a knob's value from an engine, ``turned`` gives an engine with another.
 """
 
@@ -12,13 +12,11 @@ from typing import Any
 
 import numpy as np
 
-from diagnose.errors import UsageError, nearest, plain
 from diagnose.hydraulics.engine import Engine, reclearanced
 from diagnose.hydraulics.oil import (
     PETROL,
     T40,
     T100,
-    Oil,
     chart_height,
     diluted,
     from_chart_height,
@@ -26,7 +24,6 @@ from diagnose.hydraulics.oil import (
 )
 from diagnose.hydraulics.ranges import Floats
 from diagnose.hydraulics.relief import shim_gain
-from knowledge.reference.oil_grades import grade_named
 from knowledge.units import (
     COUNT,
     FRACTION,
@@ -37,8 +34,6 @@ from knowledge.units import (
     VISCOSITY,
     VOLUME,
     Dimension,
-    UnitError,
-    parse,
     show,
 )
 
@@ -59,42 +54,13 @@ class Knob:
     error: float = 0.0  #: usual measuring error, one standard deviation, SI (judgement)
     also: tuple[str, ...] = ()
 
-    def shown(self, value: Floats) -> str:
-        """The value with its unit; the middle one of many.
+    def shown(self, value: Floats, unit: str | None = None) -> str:
+        """The value in a unit, else in the knob's own; the middle one of many.
 
         >>> KNOBS["main_clearance"].shown(63.5e-6)
         '0.0025 in'
         """
-        return show(float(np.median(value)), self.dimension, self.unit)
-
-
-@dataclass(frozen=True, slots=True)
-class Setting:
-    """What ``--set`` asks for: a knob and its new value, or another oil."""
-
-    knob: Knob | None  #: None: the oil
-    text: str  #: as typed
-    value: float = 0.0
-    relative: bool = False  #: value is a factor on what is there
-    added: bool = False  #: value is added to what is there
-
-    @property
-    def id(self) -> str:
-        """The name set."""
-        return self.knob.id if self.knob else "oil"
-
-    def turned(self, engine: Engine) -> Engine:
-        """The engine with it."""
-        if self.knob is None:
-            return with_oil(engine, self.text)
-        old = self.knob.read(engine)
-        new = old * self.value if self.relative else old + self.value if self.added else self.value
-        return self.knob.put(engine, np.clip(new, *self.knob.possible))
-
-
-def with_oil(engine: Engine, grade: str) -> Engine:
-    """Fresh oil of a grade, in the middle of it. Raises ValueError for no such grade."""
-    return replace(engine, oil=Oil.of_grade(grade))
+        return show(float(np.median(value)), self.dimension, unit or self.unit)
 
 
 def with_fuel(engine: Engine, share: Floats) -> Engine:
@@ -264,58 +230,3 @@ _ALL = (
 )  # fmt: skip
 KNOBS = {k.id: k for k in _ALL}
 NAMES = {**KNOBS, **{a: k for k in _ALL for a in k.also}}
-
-
-def setting(text: str) -> Setting:
-    """What one ``--set name=value`` asks for.
-
-    >>> setting("main_clearance=0.0025 in").value == 0.0025 * 0.0254
-    True
-    >>> setting("pump_displacement=+25 %").value
-    1.25
-
-    Raises UsageError with the nearest name, or the right way to write the value.
-    """
-    name, equals, typed = (part.strip() for part in text.partition("="))
-    id_ = name.lower().replace("-", "_").replace(" ", "_")
-    if not equals or not typed:
-        raise UsageError(f"--set '{plain(text)}': write name=value, main_clearance=\"0.0025 in\"")
-    if id_ == "oil":
-        return _oil(typed)
-    knob = NAMES.get(id_)
-    if knob is None:
-        known = f" It may be: oil, {', '.join(KNOBS)}."
-        raise UsageError(
-            f"--set: no such thing to change, '{plain(name)}'.{nearest(id_, [*NAMES, 'oil']) or known}"
-        )
-    return _value(knob, typed)
-
-
-def _oil(typed: str) -> Setting:
-    try:
-        grade_named(typed)
-    except ValueError as error:
-        raise UsageError(f"--set oil: {error}") from None
-    return Setting(None, typed)
-
-
-def _value(knob: Knob, typed: str) -> Setting:
-    change = typed[0] in "+-"
-    try:
-        if change and knob.dimension is not FRACTION and typed.rstrip().endswith("%"):
-            factor = 1 + parse(typed, FRACTION)
-            if factor <= 0:
-                raise UsageError(f"--set {knob.id}: '{plain(typed)}' leaves nothing of it")
-            return Setting(knob, typed, factor, relative=True)
-        value = parse(typed, knob.dimension)
-    except UnitError as error:
-        raise UsageError(f"--set {knob.id}: {error}") from None
-    low, high = knob.possible
-    if change:
-        return Setting(knob, typed, value, added=True)
-    if not low <= value <= high:
-        raise UsageError(
-            f"--set {knob.id}: '{plain(typed)}' cannot be; "
-            f"expected {knob.shown(low)} to {knob.shown(high)}"
-        )
-    return Setting(knob, typed, value)

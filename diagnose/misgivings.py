@@ -6,12 +6,12 @@ Imported by ``report``. Each misgiving is one sentence with its figures.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from diagnose.deviations import Deviation
-from diagnose.forecast import HORSEPOWER, Forecast
+from diagnose.forecast import HORSEPOWER, Forecast, side
 from diagnose.knobs import KNOBS
 from knowledge.engines.features import PUMP_ON_DISTRIBUTOR_SHAFT
 from knowledge.reference.limits import (
@@ -69,7 +69,7 @@ def _symptom(told: Forecast) -> Iterator[Misgiving]:
     if stays:
         yield Misgiving(
             "symptom",
-            f"This treats a symptom: {' and '.join(brings)} cover up what stays, "
+            f"This treats a symptom with {' and '.join(brings)}. What stays: "
             f"{'; '.join(stays)}. Pressure is not oil film: put that right first.",
         )
 
@@ -84,7 +84,8 @@ def _raised(told: Forecast, name: str) -> str:
         case "relief_setting" | "relief_shim":
             more = float(np.mean(after.relief_setting - np.asarray(before.relief_setting)))
             return f"{more / PSI:.0f} psi more on the relief valve" if more > PSI else ""
-    more = float(np.mean(np.asarray(after.oil.kv100)) / np.mean(np.asarray(before.oil.kv100)))
+    sound = np.mean(np.asarray(told.sound.oil.kv100))
+    more = float(np.mean(np.asarray(after.oil.kv100)) / sound)
     return "thicker oil" if more > 1.05 else ""
 
 
@@ -210,21 +211,24 @@ class Bought:
 
 
 def bought(told: Forecast) -> Bought | None:
-    """For a repair that raises the relief setting; None for any other."""
-    more = float(
-        np.mean(told.after.engine.relief_setting - np.asarray(told.before.engine.relief_setting))
-    )
+    """For a repair that raises the relief setting, beside the same repair without that."""
+    raised = told.after.engine
+    setting = told.before.engine.relief_setting
+    more = float(np.mean(raised.relief_setting - np.asarray(setting)))
     if more < 0.5 * PSI:
         return None
-    before, after = told.before.hot, told.after.hot
+    without = side(replace(raised, relief_setting=setting), told.speeds, told.hot_temperature)
+    before, after = without.hot, told.after.hot
     gain = np.mean(np.asarray(after.gallery_pressure) - before.gallery_pressure, axis=0)
-    fed_after, fed = (np.mean(np.asarray(s.flows.rods)[:, -1]) for s in (after, before))
-    power = np.mean(told.after.power(told.speeds)[:, -1] - told.before.power(told.speeds)[:, -1])
+    fed, fed_after = (float(np.mean(np.asarray(s.flows.rods)[:, -1])) for s in (before, after))
+    power, power_after = (
+        float(np.mean(s.power(told.speeds)[:, -1])) for s in (without, told.after)
+    )
     return Bought(
         more,
         float(gain[0]),
         float(told.speeds[-1]),
         float(gain[-1]),
-        float(fed_after / max(fed, 1e-12) - 1),
-        float(power),
+        fed_after / max(fed, 1e-12) - 1,
+        power_after - power,
     )

@@ -28,6 +28,8 @@ from knowledge.vocabulary import Reading
 FILTER_AT = 0.0118 * 0.2e-3  #: Pa·s times m3/s: oil of 11.8 mPa·s at 12 l/min
 OTHER_AT = 0.0118 / 60e3 / 100e3  #: a litre a minute at 100 kPa and 11.8 mPa·s, as m3
 BASELINE_ERROR = 1.5 * PSI  #: of a pressure once known good, one standard deviation
+KNOWN_OFFSET, KNOWN_SCALE = 1.0, 0.02  #: psi, share: of the gauge they were read on (judgement)
+CROWD = 96  #: engines more than wanted, to condition with
 USUAL_ERROR = 6 * PSI  #: of what is merely usual for a profile (judgement)
 
 
@@ -61,7 +63,7 @@ def numbers(case: Case) -> dict[str, float]:
     if case.profile is None:
         raise UsageError(
             f"no circuit in figures goes with the layout '{case.layout.id}'; name one under "
-            "[engine], profile = \"distributor_v8\", and what differs under [engine.dimensions]"
+            '[engine], profile = "distributor_v8", and what differs under [engine.dimensions]'
         )
     found = {name: value for name, (value, _) in case.profile.numbers.items()}
     if RELIEF_SETTING in case.limits:
@@ -242,9 +244,7 @@ def calibrate(engine: Engine, points: Sequence[Point]) -> Calibration:
 def _plain(engine: Engine) -> Engine:
     """The engine with its one-element arrays as numbers."""
     names = ("pump_tip_clearance", "pump_end_clearance", "other_conductance", "relief_setting")
-    changed: dict[str, Any] = {
-        k: float(np.reshape(getattr(engine, k), -1)[0]) for k in names
-    }
+    changed: dict[str, Any] = {k: float(np.reshape(getattr(engine, k), -1)[0]) for k in names}
     return replace(engine, **changed)
 
 
@@ -337,21 +337,25 @@ def conditioned(
 
     Ensemble smoother with multiple data assimilation: in each of ``rounds`` steps every draw
     moves along its covariance with what it shows, the error inflated by the number of steps.
+    ``CROWD`` more are moved with them, for a covariance that few would give badly. The known
+    pressures were read on one gauge, whose own error they share.
 
     Source: Emerick & Reynolds, Computers & Geosciences 55 (2013), 3-15.
     """
     if not points:
         return z
     known = np.array([p.pressure for p in points]) / PSI
-    error = np.array([p.error for p in points]) / PSI
+    error = np.diag([(p.error / PSI) ** 2 for p in points]) + KNOWN_OFFSET**2
+    error += KNOWN_SCALE**2 * np.outer(known, known)
+    n, root = len(z), np.linalg.cholesky(error)
+    z = np.vstack([z, drawn(CROWD, rng)])
     for _ in range(rounds):
         seen = shown(varied(engine, z, widths), points) / PSI
         dz, ds = z - z.mean(0), seen - seen.mean(0)
-        inflated = rounds * np.diag(error**2)
-        gain = dz.T @ ds @ np.linalg.inv(ds.T @ ds + (len(z) - 1) * inflated)
-        target = known + np.sqrt(rounds) * error * rng.standard_normal(seen.shape)
+        gain = dz.T @ ds @ np.linalg.inv(ds.T @ ds + (len(z) - 1) * rounds * error)
+        target = known + np.sqrt(rounds) * rng.standard_normal(seen.shape) @ root.T
         z = z + (target - seen) @ gain.T
-    return z
+    return z[:n]
 
 
 def spread(

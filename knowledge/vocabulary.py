@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import sys
 from dataclasses import dataclass
+from datetime import date
 from enum import Enum, StrEnum
 from typing import TypeVar
 
@@ -321,6 +322,7 @@ class Reading:
     gauge: str = "panel"
     tap: str = "gallery"
     error: float | None = None  #: the gauge's own error, Pa, where it is known
+    when: date | None = None  #: the day it was taken, where it is known
 
 
 def all_in(module: str, kind: type[T]) -> tuple[T, ...]:

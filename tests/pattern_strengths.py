@@ -70,7 +70,9 @@ def speeds(profile: Profile) -> dict[str, float]:
     top = TOP.get(profile.id, USUAL_TOP)
     idle = profile.specified[0][0]
     fast = (top, min(2500.0, top))
-    return dict(zip(POINTS, (idle, 1200.0, max(CRUISE * top, 1500.0), fast[0], idle, fast[1]), strict=True))
+    return dict(
+        zip(POINTS, (idle, 1200.0, max(CRUISE * top, 1500.0), fast[0], idle, fast[1]), strict=True)
+    )
 
 
 def sound(profile: Profile, n: int, rng: np.random.Generator) -> Engine:

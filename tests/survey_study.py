@@ -18,11 +18,12 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from diagnose.faults import FAULTS
-from diagnose.fitting import Gauge, Predicted, fits, predicted, shares, states, warmer
+from diagnose.fitting import Gauge, Predicted, fits, predicted, shares, warmer
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
 from diagnose.hydraulics.ranges import FloatArray
 from diagnose.modelling import Point, conditioned, drawn, engine_of, shown, varied
+from diagnose.soundings import states
 from diagnose.survey import ENGINES, widths
 from knowledge.book import the_book
 from knowledge.engines.profiles import Profile
@@ -111,8 +112,7 @@ def trial(
         known = looks(profile, KNOWN)
         pressures = read(sound, known, rng, SUMP / 2 * rng.standard_normal()) * PSI
         known = [
-            Point(p.rpm, p.temperature, float(q), False, 2.0 * PSI)
-            for p, q in zip(known, pressures, strict=True)
+            Point(p.rpm, p.temperature, float(q)) for p, q in zip(known, pressures, strict=True)
         ]
         draws = conditioned(engine, draws, known, rng, widths=guessed)
     shows = predicted(engine, draws, points, warmer(ENGINES, points, rng), widths=guessed)

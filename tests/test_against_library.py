@@ -25,7 +25,7 @@ from tests.situations import CASES, Situation, mixed, situation, taken
 
 CLOSE = 1e-9
 SINGLE = 1e-6  #: pyAgrum reads the numbers of a BIF file in single precision
-WIDE = 19  #: variables in the library's largest table by default: a few seconds for all cases
+WIDE = 18  #: variables in the library's largest table by default: a few seconds for all cases
 
 
 class Engine(Protocol):
@@ -85,9 +85,9 @@ def compare_case(case: Situation, most: int) -> int:
     """The case with as many causes as full tables allow; how many that were."""
     belief = posterior(case.network, case.evidence).marginal
     ranked = sorted(case.network.prior, key=lambda c: -belief[c])
-    part = as_much_as_fits(case.network, case.evidence, ranked, most)
+    part, split = as_much_as_fits(case.network, case.evidence, ranked, most)
     ours = posterior(part, case.evidence)
-    theirs = asked(as_tables(small(part)), case.evidence)
+    theirs = asked(as_tables(split), case.evidence)
     assert_same(ours.marginal, theirs)
     assert ours.log_evidence == pytest.approx(math.log(theirs.evidenceProbability()), abs=1e-8)
     return len(part.prior)
@@ -116,7 +116,7 @@ def test_whole_case(name: str) -> None:
     assert_same({n: ours[n] for n in part.order if n in ours}, theirs)
 
 
-@pytest.mark.parametrize("seed", range(25))
+@pytest.mark.parametrize("seed", range(12))
 def test_mixed_papers(seed: int) -> None:
     """Situations put together from the rules' papers, some reports unsure."""
     compare_case(taken(mixed(seed)), WIDE)

@@ -18,24 +18,7 @@ from knowledge.vocabulary import Access, Caution, Finding, Kind, Layout, Stage
 BOOK = the_book()
 
 #: root causes every such book must hold: the core list of the trade survey, and outside leaks
-CORE = """
-gauge_faulty sender_faulty wiring_ground_fault gauge_line_blocked idle_too_slow oil_level_low
-oil_level_high dipstick_wrong viscosity_too_low viscosity_too_high fuel_dilution coolant_in_oil
-oil_overheated oil_degraded oil_hot_normal oil_cold_normal pickup_screen_blocked
-pickup_screen_bypass_open pickup_tube_loose pickup_tube_cracked suction_joint_air_leak
-pickup_clearance_tight pickup_clearance_wide pan_dented attitude_uncovers_pickup baffle_missing
-windage_aeration pump_gear_wear pump_cover_scored pump_debris_lock pump_mount_leak
-pump_gasket_wrong pump_drive_broken pump_drive_slip pump_drive_bind pump_not_primed
-pump_wrong_part pump_rotor_reversed pump_cavitation relief_debris relief_stuck_open
-relief_bore_scored relief_spring_weak_broken relief_spring_wrong relief_cap_loose
-relief_part_missing relief_stuck_closed filter_blocked filter_wrong gallery_plug_missing
-gallery_seal_leak gallery_blocked cam_bearing_wear bearing_wear_mains bearing_wear_rods
-bearing_wiped bearing_spun bearing_wrong_size dirt_in_assembly bearing_oil_hole_misaligned
-cap_swapped sealant_debris assembly_lube_clog timing_gear_shedding fastener_loose_inside
-external_leak_major
-filter_seal_leak oil_line_leak drain_plug_out shaft_seal_leak breather_blocked sender_leak
-sump_holed
-""".split()
+CORE = ["gauge_faulty", "sender_faulty", "wiring_ground_fault", "gauge_line_blocked", "idle_too_slow", "oil_level_low", "oil_level_high", "dipstick_wrong", "viscosity_too_low", "viscosity_too_high", "fuel_dilution", "coolant_in_oil", "oil_overheated", "oil_degraded", "oil_hot_normal", "oil_cold_normal", "pickup_screen_blocked", "pickup_screen_bypass_open", "pickup_tube_loose", "pickup_tube_cracked", "suction_joint_air_leak", "pickup_clearance_tight", "pickup_clearance_wide", "pan_dented", "attitude_uncovers_pickup", "baffle_missing", "windage_aeration", "pump_gear_wear", "pump_cover_scored", "pump_debris_lock", "pump_mount_leak", "pump_gasket_wrong", "pump_drive_broken", "pump_drive_slip", "pump_drive_bind", "pump_not_primed", "pump_wrong_part", "pump_rotor_reversed", "pump_cavitation", "relief_debris", "relief_stuck_open", "relief_bore_scored", "relief_spring_weak_broken", "relief_spring_wrong", "relief_cap_loose", "relief_part_missing", "relief_stuck_closed", "filter_blocked", "filter_wrong", "gallery_plug_missing", "gallery_seal_leak", "gallery_blocked", "cam_bearing_wear", "bearing_wear_mains", "bearing_wear_rods", "bearing_wiped", "bearing_spun", "bearing_wrong_size", "dirt_in_assembly", "bearing_oil_hole_misaligned", "cap_swapped", "sealant_debris", "assembly_lube_clog", "timing_gear_shedding", "fastener_loose_inside", "external_leak_major", "filter_seal_leak", "oil_line_leak", "drain_plug_out", "shaft_seal_leak", "breather_blocked", "sender_leak", "sump_holed"]
 
 
 def test_every_core_cause_is_there() -> None:

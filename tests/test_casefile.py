@@ -101,8 +101,11 @@ BAD: list[tuple[str, str, list[str]]] = [
     ("deep lists, closed", HEAD + f"x = {'[' * 10_000}{']' * 10_000}", ["nested too deep"]),
     ("deep tables", HEAD + f"x = {'{a=' * 10_000}1{'}' * 10_000}", ["nested too deep"]),
     ("deep keys", HEAD + "a." * 10_000 + "b = 1", ["nested too deep"]),
-    ("deep limits", HEAD + f"[engine.limits{'.a' * 400}]", ["limits.a: a table must be text"]),
-    ("deep schema", f"schema{'.a' * 400} = 1", ["schema: a table is unknown"]),
+    ("deep headers", HEAD + f"[[{'a.' * 400_000}b]]", ["nested too deep"]),
+    ("many blanks", HEAD + (" " * 60_000 + "[\n") * 30, ["not a TOML file"]),
+    ("deep quoted keys", HEAD + '"=".' * 400_000 + "b = 1", ["nested too deep"]),
+    ("deep limits", HEAD + f"[engine.limits{'.a' * 20}]", ["limits.a: a table must be text"]),
+    ("deep schema", f"schema{'.a' * 20} = 1", ["schema: a table is unknown"]),
     ("long number", f"schema = {'1' * 10_000}", ["a number too long"]),
     ("long hexadecimal", f"schema = 0x{'f' * 10_000}", ["a number of many digits"]),
     ("crowd", HEAD + f"[engine]\nhas = [{'1,' * 400_000}]", ["400,000 entries; at most 1,000"]),
@@ -269,7 +272,8 @@ def test_a_folder_one_may_not_enter(anyones: Path) -> None:
 
 def test_odd_files_that_are_cases(tmp_path: Path) -> None:
     path = tmp_path / "x.toml"
-    for text in ("\ufeff" + HEAD, HEAD.replace("\n", "\r\n"), HEAD.strip(), "#x\n" + HEAD):
+    dots = HEAD + '[job]\nnote = """\n' + "." * 5000 + "a.\n" * 50 + '"""\n'
+    for text in (dots, "\ufeff" + HEAD, HEAD.replace("\n", "\r\n"), HEAD.strip(), "#x\n" + HEAD):
         path.write_bytes(text.encode())
         append(path, BOOK, [("finding", {"what": "bearing_knock", "state": "present"})])
         assert path.read_bytes().startswith(text.encode())

@@ -77,7 +77,9 @@ class Case:
     features: Mapping[Finding, State] = field(default_factory=dict)
     expect: Expect | None = None
     last_number: int = 0
-    standing: Mapping[int, FindingEntry | ReadingEntry | BaselineEntry] = field(default_factory=dict)
+    standing: Mapping[int, FindingEntry | ReadingEntry | BaselineEntry] = field(
+        default_factory=dict
+    )
     engine_told: bool = False  #: whether the file has an [engine]
 
     def facts(self, up_to: Stage = Stage.OPENED) -> Facts:

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from diagnose.casefile.reading import named
-from diagnose.errors import CannotWriteError
+from diagnose.errors import CannotWriteError, UsageError
 
 PATIENCE = 30.0  #: seconds to wait for another command that is writing
 _PREFIX, _SUFFIX = ".diagnose-", ".new"
@@ -117,10 +117,13 @@ def put(place: Place, text: str) -> None:
                 os.unlink(name)
 
 
-def write_plain(path: Path, text: str) -> None:
-    """A file that is no case, or a device. Raises CannotWriteError."""
+def write_plain(path: Path, text: str, case: Path) -> None:
+    """A file that is no case, or a device. Raises CannotWriteError; UsageError for a case."""
+    target = os.path.realpath(path)
+    if target == os.path.realpath(case) or target.lower().endswith(".toml"):
+        raise UsageError(f"{named(path)}: is the name of a case; name another file")
     try:
-        if path.is_dir() or (path.exists() and not stat.S_ISREG(path.stat().st_mode)):
+        if path.is_dir() or (path.exists() and not path.is_file()):
             path.write_text(text, encoding="utf-8")
             return
     except OSError as error:

@@ -96,7 +96,9 @@ def gauge_reading(each: Checked[ReadingEntry], faults: Faults) -> Iterator[Read]
     entry, got = each.table, dict(_figures(each, faults))
     if {"rpm", "pressure"} <= got.keys():
         temperature, error = got.get("oil"), got.get("error")
-        reading = Reading(got["rpm"], temperature, got["pressure"], entry.gauge, entry.tap, error)
+        reading = Reading(
+            got["rpm"], temperature, got["pressure"], entry.gauge, entry.tap, error, entry.when
+        )
         usual = "told" if entry.gauge == "panel" else "outside"
         yield Read(entry, reading, Stage(entry.learned or usual))
 

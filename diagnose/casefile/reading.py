@@ -19,8 +19,12 @@ __all__ = ["LARGEST", "from_text", "load", "named", "nearest", "slurp"]
 
 LARGEST = 2_000_000  #: bytes; no job of a person's comes near
 MOST_SHOWN = 40  #: faults told of one file
-_DEEPEST = 500
-_KEYS = re.compile(r"(?m)^[^=\n]*")
+#: a key or header of more parts than any case has: reading it takes a time that grows squared
+_LONG_KEY = re.compile(
+    r"""^[ \t]*+(?:\[{1,2}[ \t]*+)?"""
+    r"""(?:(?:[\w-]++|"(?:[^"\\\n]|\\.)*+"|'[^'\n]*+')[ \t]*+\.[ \t]*+){30}""",
+    re.MULTILINE,
+)
 
 
 def load(path: Path, book: Book) -> Case:
@@ -76,7 +80,7 @@ def from_text(text: str, path: Path | None, book: Book) -> Case:
     """The case in a text. Raises BadCaseError with every fault found."""
     where = named(path)
     text = text.removeprefix("\ufeff")
-    if any(keys.count(".") > _DEEPEST for keys in _KEYS.findall(text)):
+    if _LONG_KEY.search(text):
         raise BadCaseError(where, ["nested too deep for a case"])
     try:
         raw = tomllib.loads(text)

@@ -11,13 +11,14 @@ from pathlib import Path
 from diagnose.casefile.case import Case
 from diagnose.casefile.disk import ready
 from diagnose.casefile.reading import load, named
+from diagnose.casefile.schema import LONGEST
 from diagnose.casefile.writing import Entries, Fields, append_by, start, tell_engine
 from diagnose.cli import printing
 from diagnose.cli.entries import ANSWERS
 from diagnose.cli.hearing import BACK, DONT_KNOW, HELP, WHY, Ear, GoBackError, StopHereError
 from diagnose.cli.printing import say, tell
 from diagnose.consultation import Consultation
-from diagnose.errors import UsageError
+from diagnose.errors import UsageError, plain
 from diagnose.lookup import Finder
 from diagnose.planning.questions import best_question
 from diagnose.report import review as text
@@ -78,6 +79,8 @@ class Interview:
 
 def interview(path: Path | None, questions: int, by: str) -> None:
     """Ask until told to stop, out of questions or out of answers; then print the review."""
+    if len(by) > LONGEST or by != by.encode("utf-8", "replace").decode("utf-8"):
+        raise UsageError(f"by: '{plain(by)}' is no name; at most {LONGEST:,} characters of UTF-8")
     book = the_book()
     path = path or _new_name()
     talk = Interview(book, path, by)

@@ -25,6 +25,7 @@ ANSWERS: dict[str, Answer] = {
     "probably_not": ("absent", 0.8),
 }
 LEARNED = ("told", "outside", "opened")
+_ERROR = re.compile(r"(?:\+/?-|±)\s*(\d+(?:\.\d*)?|\.\d+)\s*([^\d\s]\S*)")
 _PIECE = re.compile(r"([+-]?(?:\d+(?:\.\d*)?|\.\d+))\s*([^\d\s]\S*)")
 _LIKE = 'write it like "700 rpm 95 C 8 psi", "2500 rpm 60 C 3.1 bar direct" or "800 rpm 15 psi"'
 
@@ -146,10 +147,13 @@ def reading(text: str, details: Details) -> Entry:
         raise UsageError("where: a reading has no place on the engine; say it with --note")
     got: dict[str, Value | None] = {}
     spaced = re.sub(r"(?<!\d)[,;]|[,;](?!\d)", " ", text[:500])
+    spaced = _ERROR.sub(lambda piece: _error(piece, got), spaced)
     rest = _PIECE.sub(lambda piece: _taken(piece, got), spaced)
     for word in rest.split():
         if word.lower() in ("direct", "panel") and "gauge" not in got:
             got["gauge"] = word.lower()
+        elif word.lower() in ("gallery", "pump") and "tap" not in got:
+            got["tap"] = word.lower()
         elif word.lower() in ("cold", "hot"):
             raise UsageError(
                 f"reading '{plain(text)}': give the oil temperature, for instance 95 C"
@@ -169,6 +173,14 @@ def _taken(piece: re.Match[str], got: dict[str, Value | None]) -> str:
         if unit_named(piece[2], dimension) and key not in got:
             got[key] = f"{piece[1]} {piece[2]}"
             return " "
+    return piece[0]
+
+
+def _error(piece: re.Match[str], got: dict[str, Value | None]) -> str:
+    """Note the gauge's own error, the first there is."""
+    if unit_named(piece[2], PRESSURE) and "error" not in got:
+        got["error"] = f"{piece[1]} {piece[2]}"
+        return " "
     return piece[0]
 
 

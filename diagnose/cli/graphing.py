@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import os
 from pathlib import Path
 
 from diagnose import graphfile
 from diagnose.casefile.disk import write_plain
-from diagnose.casefile.reading import load, named
+from diagnose.casefile.reading import load
 from diagnose.causegraph import Graph, around, as_network
 from diagnose.cli import printing
 from diagnose.consultation import Consultation
@@ -23,8 +22,6 @@ def show_graph(path: Path, format: str, out: str, focus: str) -> None:
             f"no format '{plain(format)}'; one of {', '.join(graphfile.FORMATS)}."
             f"{nearest(format, graphfile.FORMATS)}"
         )
-    if out != "-":
-        _spare_cases(path, Path(out))
     book = the_book()
     answer = Consultation(book, load(path, book))
     graph = _focused(answer, focus) if focus else answer.graph
@@ -32,18 +29,7 @@ def show_graph(path: Path, format: str, out: str, focus: str) -> None:
     if out == "-":
         printing.answer(text, end="")
     else:
-        write_plain(Path(out), text)
-
-
-def _spare_cases(case: Path, out: Path) -> None:
-    """A graph never takes the place of a case. Raises UsageError."""
-    same = os.path.realpath(case) == os.path.realpath(out)
-    if same or out.suffix.lower() == ".toml" or _is_toml(out):
-        raise UsageError(f"{named(out)}: is the name of a case; name another file for the graph")
-
-
-def _is_toml(out: Path) -> bool:
-    return os.path.realpath(out).lower().endswith(".toml")
+        write_plain(Path(out), text, path)
 
 
 def _focused(answer: Consultation, focus: str) -> Graph:

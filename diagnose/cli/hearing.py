@@ -48,9 +48,9 @@ class Ear:
         """A free text, empty where the person has none. Raises GoBackError besides."""
         while True:
             line = self.hear(prompt)
-            if line.lower() in WHY:
+            if line.lower() == WHY[0]:
                 self.missed(why)
-            elif line.lower() in BACK:
+            elif line.lower() == BACK[0]:
                 raise GoBackError
             else:
                 self.got()

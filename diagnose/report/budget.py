@@ -71,6 +71,11 @@ def _rest(account: Account, rest: Band) -> tuple[str, Band]:
 
 
 def _verdict(account: Account, rest: Band, scale: Scale) -> str:
+    if account.overdrawn:
+        return (
+            "Overdrawn: what was found should cost more than is missing. Bearings not measured "
+            "may be better than those that were, or a figure is off."
+        )
     if account.closed:
         return "Closed: what was found explains what is missing."
     if account.closed is None:
@@ -116,6 +121,23 @@ def _notes(drawn: Budget) -> list[str]:
     return lines
 
 
+def still_missing(drawn: Budget, case: Case) -> str:
+    """One line for the review: how much of the missing pressure nothing found explains."""
+    rest = drawn.unexplained
+    if rest is None:
+        return ""
+    account, missing, short = rest
+    where, scale = account.point.name, scale_of(case)
+    if account.closed:
+        return f"What was found explains the pressure missing at {where}."
+    sure = "not closed" if account.closed is False else "may not be closed"
+    return (
+        f"What was found explains {scale.figure(account.explained.middle)} of "
+        f"{scale.one(short.middle)} missing at {where}; "
+        f"{scale.one(missing.middle)} still missing: {sure}."
+    )
+
+
 def data(drawn: Budget, case: Case) -> dict[str, Any]:
     """Everything ``budget`` shows, in pascals."""
     return {
@@ -143,6 +165,7 @@ def data(drawn: Budget, case: Case) -> dict[str, Any]:
                 "explained": banded(a.explained),
                 "unexplained": banded(a.unexplained),
                 "closed": a.closed,
+                "overdrawn": a.overdrawn,
                 "starved": a.starved,
             }
             for a in drawn.accounts

@@ -10,11 +10,11 @@ from diagnose.band import Band
 from diagnose.deviations import Deviation
 from diagnose.enough import ENOUGH, Enough, Remedy, enough
 from diagnose.forecast import COLD, HORSEPOWER, Forecast, Side, Target
-from diagnose.knobs import Setting
 from diagnose.misgivings import COLD_REVS, bought, misgivings
 from diagnose.report.budget import banded
 from diagnose.report.lines import labelled, percent, together, wrapped
 from diagnose.report.scale import Scale, scale_of
+from diagnose.settings import Setting
 from knowledge.units import TEMPERATURE, show
 
 
@@ -61,10 +61,16 @@ def _change(told: Forecast, each: Setting) -> str:
     if each.id == "relief_shim":
         return f"{each.knob.says} {each.text}"
     before, after = (
-        each.knob.shown(np.asarray(each.knob.read(s.engine)), each.unit)
+        each.knob.shown(np.asarray(each.knob.read(s.engine)), _unit(told, each))
         for s in (told.before, told.after)
     )
     return f"{each.knob.says} {before} -> {after}"
+
+
+def _unit(told: Forecast, each: Setting) -> str | None:
+    """As it was measured, else as it was typed."""
+    typed = None if each.relative else each.unit
+    return typed or told.units.get(each.id)
 
 
 def _table(told: Forecast, scale: Scale) -> list[str]:
@@ -191,6 +197,11 @@ def _enough(asked: Enough, scale: Scale) -> list[str]:
         lines += wrapped("no single sensible change is enough", 2)
         if asked.nearest:
             lines += wrapped(f"furthest gets {_remedy(asked.nearest)}", 2, 4)
+        lines += wrapped(
+            f"with everything found put right {percent(asked.mended)} of plausible engines meet it",
+            2,
+            4,
+        )
     return lines
 
 
@@ -255,8 +266,16 @@ def _target(told: Forecast, target: Target) -> dict[str, Any]:
         "says": target.says,
         "met_before": told.chance(target, told.before),
         "met_after": told.chance(target, told.after),
+        "met_mended": asked.mended,
         "enough": [
-            {"change": r.what, "from": r.start, "to": r.end, "way": r.way, "symptom": r.symptom}
+            {
+                "change": r.what,
+                "from": r.start,
+                "to": r.end,
+                "way": r.way,
+                "symptom": r.symptom,
+                "met": r.met,
+            }
             for r in asked.remedies
         ],
     }

@@ -10,9 +10,11 @@ from diagnose.planning.next_step import Step
 from diagnose.ranking.network import Likelihood
 from diagnose.report.lines import as_typed, headed, labelled, percent, together, wrapped
 from knowledge.cautions import CAUTIONS
-from knowledge.vocabulary import Caution, Finding, Severity
+from knowledge.engines.features import DIESEL
+from knowledge.vocabulary import Caution, Finding, Severity, State
 
 SHOWN = 5
+SURE = 0.95  #: from here a sighting is told without its doubt
 LEADS, SETTLED = 0.4, 0.9  #: how likely the first must be to be called so
 REASONS = 4
 
@@ -29,6 +31,7 @@ def review(answer: Consultation, path: str, shown: int = SHOWN) -> str:
             _sets(answer),
             _damage(answer),
             _loose_ends(answer),
+            _still_missing(answer),
             next_step(answer, path),
             _scope(),
         ]
@@ -89,9 +92,15 @@ def _ranking(answer: Consultation, shown: int) -> list[str]:
     lines = ["Root causes, likeliest first"]
     for i, ranked in enumerate(top, 1):
         lines += _cause(answer, i, ranked, weights[ranked.cause.id])
-    rest = sum(r.probability for r in answer.ranking[shown:])
-    if len(answer.ranking) <= shown:
-        return lines
+    rest = answer.ranking[shown:]
+    if rest:
+        highest = percent(max(r.probability for r in rest))
+        lines += wrapped(
+            f"{len(rest)} more causes, none above {highest}. Each figure is for that cause alone; "
+            "several may hold at once.",
+            2,
+        )
+    return lines
     lines += [
         "",
         *wrapped(
@@ -112,13 +121,21 @@ def _cause(answer: Consultation, i: int, ranked: Ranked, weights: Sequence[Weigh
     con = [w for w in weights if w.decibans < 0][:REASONS]
     for label, these in (("for", pro), ("against", con)):
         for w in these:
-            lines += labelled(label, f"{_word(w.decibans)}: {_says(answer, w.what)}", 6, 16)
-            label = ""
-    chain = max((w for w in pro if len(w.chain) > 2), key=lambda w: w.decibans, default=None)
+            text = f"{_word(w.decibans)}: {_says(answer, w.what)}"
+            if label == "for" and not w.chain and not _is_there(answer, w.what):
+                text += " (rules out rivals)"
+            lines += labelled(label if w is these[0] else "", text, 6, 16)
+    seen = [w for w in pro if len(w.chain) > 2 and _is_there(answer, w.what)]
+    chain = max(seen, key=lambda w: w.decibans, default=None)
     if chain:
         way = " -> ".join(str(answer.graph.nodes[n]["says"]) for n in chain.chain)
         lines += labelled("how", way, 6, 16)
     return lines
+
+
+def _is_there(answer: Consultation, name: str) -> bool:
+    seen = answer.evidence[name]
+    return seen.if_present >= seen.if_absent
 
 
 def _word(decibans: float) -> str:
@@ -128,6 +145,14 @@ def _word(decibans: float) -> str:
 
 
 def _says(answer: Consultation, name: str) -> str:
+    if name in answer.book.conditions:
+        seen = answer.evidence[name]
+        ratio, fit = seen.if_present / seen.if_absent, "fit"
+        if ratio < 1:
+            ratio, fit = 1 / ratio, "do not fit"
+        return f"the readings, held against the circuit, {fit} ({ratio:.0f} to 1): " + (
+            answer.book.conditions[name].says
+        )
     return stated(answer.book.findings[name], answer.evidence[name])
 
 
@@ -139,7 +164,7 @@ def stated(finding: Finding, seen: Likelihood) -> str:
         else finding.denies or f"not: {finding.says}"
     )
     sure = max(seen.if_present, seen.if_absent)
-    return text if sure >= 1.0 else f"probably ({sure:.0%} sure) {text}"
+    return text if sure >= SURE else f"probably ({sure:.0%} sure) {text}"
 
 
 def _sets(answer: Consultation) -> list[str]:
@@ -148,7 +173,8 @@ def _sets(answer: Consultation) -> list[str]:
     lines = ["Explanations as sets of causes"]
     for e in answer.explanations:
         causes = (
-            " and ".join(answer.book.causes[c].says for c in e.causes) or "causes other than these"
+            " and ".join(answer.book.causes[c].says for c in e.causes)
+            or "some cause further down, none of the first few"
         )
         lines += headed(f"  {percent(e.share):>6}  ", causes)
     return lines
@@ -178,6 +204,19 @@ def _loose_ends(answer: Consultation) -> list[str]:
     return lines
 
 
+def _still_missing(answer: Consultation) -> list[str]:
+    """How much of the missing pressure no measured finding explains."""
+    if not (answer.case.measured and answer.case.readings):  # then the physics stays unloaded
+        return []
+    from diagnose.budget import budget, worth_drawing
+    from diagnose.report.budget import still_missing
+
+    if not worth_drawing(answer.case):
+        return []
+    line = still_missing(budget(answer.case, answer.book), answer.case)
+    return wrapped(line, 0, 2) if line else []
+
+
 def next_step(answer: Consultation, path: str) -> list[str]:
     """The check to do next, what it costs, what its outcomes would mean, what to type."""
     if not answer.steps:
@@ -191,7 +230,7 @@ def next_step(answer: Consultation, path: str) -> list[str]:
         minutes += f", {opening:.0f} of them to open"
     lines += wrapped(f"{step.inspection.says} ({minutes}) [{step.inspection.id}]", 2, 4)
     lines += _precautions(answer, step)
-    for outcome in answer.outcomes(step):
+    for outcome in () if settled else answer.outcomes(step):
         text = outcome.finding.says if outcome.finding else "none of these"
         lines += wrapped(
             f"if {text} ({percent(outcome.probability)}): then {outcome.leads.says} leads, "
@@ -221,8 +260,22 @@ def _precautions(answer: Consultation, step: Step) -> list[str]:
         lines += wrapped(f"record first: {step.inspection.keep}", 4, 6)
     kinds.update(dict.fromkeys(step.inspection.cautions))
     for kind in kinds:
-        lines += wrapped(f"caution: {CAUTIONS[kind][0]}", 4, 6)
+        if _concerns(kind, answer):
+            lines += wrapped(f"caution: {CAUTIONS[kind][0]}", 4, 6)
     return lines
+
+
+def _concerns(kind: Caution, answer: Consultation) -> bool:
+    """Boats, tractors and injection are warned of where they may be meant."""
+    layout = answer.case.layout.id
+    known = layout != "unknown"
+    if kind is Caution.BOAT:
+        return not known or layout.startswith("marine")
+    if kind is Caution.TRACTOR:
+        return not known or "tractor" in layout
+    if kind is Caution.INJECTION:
+        return answer.case.features.get(DIESEL) is not State.ABSENT
+    return True
 
 
 def _scope() -> list[str]:

@@ -68,7 +68,6 @@ _SIZES = _lengths(
     passage_diameter="bore of the passage from pump to gallery",
     pickup_rim="pickup rim diameter",
     pickup_tube="bore of the pickup tube",
-    pickup_tube_length="length of the pickup tube",
 )
 _SMALL = _lengths(
     0.1 * MM,
@@ -76,6 +75,7 @@ _SMALL = _lengths(
     jet_diameter="metering or jet hole diameter",
     pickup_gap="gap from pickup rim to sump floor",
 )
+_LONG = _lengths(20 * MM, 2.0, pickup_tube_length="length of the pickup tube")
 _COUNTS = _numbers(
     0.0,
     40.0,
@@ -96,9 +96,7 @@ _SHARES = _numbers(
     pump_drive_ratio="pump turns for each crank turn",
 )
 _OTHERS = (
-    Dimensioned(
-        "pump_displacement", "what the pump moves a turn", "volume", (0.5 * CC, 500 * CC)
-    ),
+    Dimensioned("pump_displacement", "what the pump moves a turn", "volume", (0.5 * CC, 500 * CC)),
     Dimensioned("relief_setting", "relief valve opens at", "pressure", (5 * PSI, 200 * PSI)),
     Dimensioned("relief_rate", "relief spring rate in newtons a metre", "count", (100.0, 1e5)),
     Dimensioned("filter_bypass", "filter bypass opens at", "pressure", (2 * PSI, 100 * PSI)),
@@ -115,6 +113,5 @@ _OTHERS = (
     ),
 )
 DIMENSIONED: dict[str, Dimensioned] = {
-    d.id: d
-    for d in (*_CLEARANCES, *_SIZES, *_SMALL, *_COUNTS, *_SHARES, *_OTHERS)
+    d.id: d for d in (*_CLEARANCES, *_SIZES, *_SMALL, *_LONG, *_COUNTS, *_SHARES, *_OTHERS)
 }

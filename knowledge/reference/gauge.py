@@ -5,6 +5,7 @@ named; the engine's own figures come in as arguments.
 """
 
 from collections.abc import Iterator
+from datetime import date, datetime
 
 from knowledge.reference.judging import LEAST_SURE, sure_beyond
 from knowledge.rulebook import Derived, is_absent, is_present
@@ -115,8 +116,14 @@ def same_heat(one: Reading, other: Reading) -> bool:
 
 
 def same_moment(one: Reading, other: Reading) -> bool:
-    """Both looks were at about the same speed (15 %) and oil temperature."""
+    """Both looks were on the same day, at about the same speed (15 %) and oil temperature."""
+    if one.when is not None and other.when is not None and _day(one.when) != _day(other.when):
+        return False
     return same_heat(one, other) and abs(one.rpm - other.rpm) <= 0.15 * max(one.rpm, other.rpm)
+
+
+def _day(when: date) -> date:
+    return when.date() if isinstance(when, datetime) else when
 
 
 def same_gauge(one: Reading, other: Reading) -> bool:

@@ -10,7 +10,9 @@ from knowledge.sources import (
     EB21,
     HB02,
     HB06,
+    HB10,
     HB13,
+    LCF,
     OLD,
     PF,
     TEL,
@@ -90,3 +92,15 @@ MOST_PICKUP_GAP = Limit(
 PANEL_ERROR = Limit(
     "panel_error", "most difference between panel and trusted gauge", "pressure", 5 * PSI, TEL
 )
+SENDER_OHMS_AT_REST = Limit(
+    "sender_ohms_at_rest", "sender resistance without pressure", "resistance", 240.0, TEL
+)
+SENDER_GROUND_OHMS = Limit(
+    "sender_ground_ohms",
+    "most resistance from sender to ground",
+    "resistance",
+    1.0,
+    COMMON_PRACTICE,
+)
+SWITCH_OPENS_AT = Limit("switch_opens_at", "lamp switch opens by", "pressure", 10 * PSI, HB10)
+FUEL_SHARE = Limit("fuel_share_limit", "most fuel in the oil", "fraction", 0.04, LCF)

@@ -23,7 +23,7 @@ from knowledge.findings.pressure import (
     SANK_WHILE_RUNNING,
 )
 from knowledge.findings.pump import DRILL_GIVES_NONE
-from knowledge.reference.gauge import at_pump, at_speed, is_cold, runs
+from knowledge.reference.gauge import at_pump, at_speed, is_cold, runs, same_moment
 from knowledge.reference.limits import (
     RELIEF_SETTING,
     STOP_IDLE_PRESSURE,
@@ -126,7 +126,11 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
     """
     for r in running(known):
         limit = known.limit(STOP_RUNNING_PRESSURE if r.rpm >= 2000.0 else STOP_IDLE_PRESSURE)
-        if r.pressure < limit:
+        refuted = r.gauge == "panel" and any(
+            d.gauge == "direct" and d.pressure >= limit and same_moment(r, d)
+            for d in known.readings()
+        )
+        if r.pressure < limit and not refuted:
             yield Alarm(
                 Severity.STOP,
                 f"{psi(r.pressure)} at {r.rpm:.0f} rpm, limit {psi(limit)}: shut down, check with "

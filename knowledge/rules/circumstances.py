@@ -50,6 +50,8 @@ def parts_that_do_not_belong_together(known: Known) -> Conclusions:
     """With a different sump the baffle is easily left behind; with new parts old sludge is rarer."""
     if known.has(SUMP_OR_PUMP_SWAPPED):
         yield more_common(suction.BAFFLE_MISSING)
+        yield more_common(suction.PICKUP_CLEARANCE_TIGHT)
+        yield more_common(suction.PICKUP_CLEARANCE_WIDE, Shift.STRONG_UP)
         yield less_common(oil.OIL_DEGRADED)
 
 

@@ -1,28 +1,20 @@
-"""What each state of the oil circuit makes a gauge show."""
+"""What each state of the oil circuit makes a gauge show.
+
+Where the circuit model can speak (steady pressure against speed and heat) it gives the strength;
+a strength in words beside it has its reason in a comment.
+"""
 
 from knowledge.conditions import (
-    AIR_IN_SUCTION,
-    BRANCH_DRY,
     CLEARANCES_WIDE,
     DELIVERY_REDUCED,
-    DRAINS_BACK,
-    ENGINE_FAILED,
     FLOW_RESTRICTED,
-    JOURNAL_DRY,
-    OIL_AERATED,
-    OIL_ESCAPING,
-    OIL_SHORT,
     OIL_THIN,
     OPEN_LEAK_INSIDE,
-    PICKUP_UNCOVERED,
     PRESSURE_GONE,
     PRESSURE_HIGH,
     PRESSURE_LOW,
     PRESSURE_UNSTEADY,
     PUMP_CAVITATES,
-    PUMP_DRIVE_ERRATIC,
-    PUMP_DRY,
-    PUMP_NOT_TURNING,
     PUMP_SLIP,
     READING_ERRATIC,
     READING_FALSE,
@@ -36,22 +28,17 @@ from knowledge.findings.behaviour import (
     DIRECT_GAUGE_UNSTEADY,
     DIRECT_GAUGE_ZERO,
     FADES_AT_SPEED_BACK_AFTER_REST,
-    FALLS_IN_A_MANOEUVRE,
     GOOD_AT_PUMP_LOW_IN_GALLERY,
-    LOW_FIRST_MINUTES_THEN_GOOD,
     NONE_FROM_FIRST_START,
-    NOTHING_WARNED,
     PORTS_DIFFER,
     PUMP_PORT_LOW,
     SAGS_AS_OIL_HEATS,
     SLOW_AFTER_STANDING,
     TEN_SECONDS_OR_MORE,
-    TOP_UP_CURES_FOR_A_WHILE,
 )
 from knowledge.findings.pressure import (
     CAPPED_LOW,
     CLIMBS_PAST_SETTING,
-    DECLINED_OVER_MONTHS,
     ENGINE_RUNS_NORMALLY,
     FALLS_AS_REVS_RISE,
     FELL_SUDDENLY,
@@ -73,28 +60,18 @@ from knowledge.findings.pressure import (
 from knowledge.reference.modelled import shown_by_the_model
 from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
 from knowledge.sources import (
-    AA97,
     CAV,
     COMMON_PRACTICE,
     CTG,
-    DTN,
-    FLV,
     HB02,
     HB09,
     HB14,
-    HB17,
     HB19,
-    INL,
-    ISS,
-    LTK,
     MON,
-    NE1,
     NE2,
     NE3,
     PF,
     PHYSICS,
-    PRM,
-    SLO,
     TWO_CP,
     VTE,
 )
@@ -197,6 +174,7 @@ def bleeding_past_the_valve_is_felt_at_idle(known: Known) -> Conclusions:
         LOW_EVEN_COLD,
         PUMP_PORT_LOW,
         NEVER_REACHES_SETTING_COLD,
+        GOOD_COLD_LOW_HOT,
     )
     yield leads_to(RELIEF_BLEEDS, FLICKERS_ONLY_AT_HOT_IDLE, SOMETIMES)
 
@@ -212,18 +190,28 @@ def good_cold_and_low_hot(known: Known) -> Conclusions:
         CLEARANCES_WIDE,
         GOOD_COLD_LOW_HOT,
         LOW_HOT_IDLE_GOOD_SPEED,
-        LOW_AT_ALL_SPEEDS,
         GOOD_AT_PUMP_LOW_IN_GALLERY,
         PUMP_PORT_LOW,
+        RISES_JUST_OFF_IDLE,
+        CAPPED_LOW,
+        NEVER_REACHES_SETTING_COLD,
     )
     yield leads_to(CLEARANCES_WIDE, SAGS_AS_OIL_HEATS, SOMETIMES)
+    # the model, at up to 2.3 times the clearance, lets cold oil hide it; mains worn further do not
+    yield leads_to(CLEARANCES_WIDE, LOW_AT_ALL_SPEEDS, SELDOM)
     yield leads_to(CLEARANCES_WIDE, FLICKERS_ONLY_AT_HOT_IDLE, SOMETIMES)
 
 
 @rule(source=VTE, catches=[case_of(SAGS_AS_OIL_HEATS)], spares=[case_of(LOW_EVEN_COLD)])
 def sags_with_the_heat_of_the_oil(known: Known) -> Conclusions:
     """Sagging with heat and back when cooled is the mark of thin oil."""
-    yield from shown_by_the_model(OIL_THIN, GOOD_COLD_LOW_HOT, LOW_HOT_IDLE_GOOD_SPEED)
+    yield from shown_by_the_model(
+        OIL_THIN,
+        GOOD_COLD_LOW_HOT,
+        LOW_HOT_IDLE_GOOD_SPEED,
+        RISES_JUST_OFF_IDLE,
+        PUMP_PORT_LOW,
+    )
     yield leads_to(OIL_THIN, SAGS_AS_OIL_HEATS, OFTEN)
     yield leads_to(OIL_THIN, FLICKERS_ONLY_AT_HOT_IDLE, SOMETIMES)
 
@@ -257,13 +245,15 @@ def low_at_every_speed_hot_or_cold(known: Known) -> Conclusions:
     """Low at every speed, hot or cold: oil leaves through a hole, not through clearances."""
     yield from shown_by_the_model(
         OPEN_LEAK_INSIDE,
-        LOW_AT_ALL_SPEEDS,
         LOW_EVEN_COLD,
         NEVER_REACHES_SETTING_COLD,
         GOOD_AT_PUMP_LOW_IN_GALLERY,
         PUMP_PORT_LOW,
-        LOW_HOT_IDLE_GOOD_SPEED,
     )
+    # The table's holes are of up to 6 mm. A plug left out is twice that, and from 6 to 12 mm the
+    # model itself shows low at all speeds always; good at speed, good cold or right off idle never.
+    yield leads_to(OPEN_LEAK_INSIDE, LOW_AT_ALL_SPEEDS, MOSTLY)
+    yield leads_to(OPEN_LEAK_INSIDE, LOW_HOT_IDLE_GOOD_SPEED, SOMETIMES)
 
 
 @rule(
@@ -275,12 +265,16 @@ def short_of_delivery_at_every_speed(known: Known) -> Conclusions:
     """Short of delivery at every speed, at the pump's own port too."""
     yield from shown_by_the_model(
         DELIVERY_REDUCED,
-        LOW_AT_ALL_SPEEDS,
-        LOW_EVEN_COLD,
         NEVER_REACHES_SETTING_COLD,
         PUMP_PORT_LOW,
         LOW_HOT_IDLE_GOOD_SPEED,
+        RISES_JUST_OFF_IDLE,
+        GOOD_COLD_LOW_HOT,
     )
+    # The table's pumps still give 30 % or more: 0.1 and 0.2. Of pumps that give less, reversed or
+    # half masked, four in five show both in the model, and the trade said often: halfway.
+    yield leads_to(DELIVERY_REDUCED, LOW_AT_ALL_SPEEDS, SOMETIMES)
+    yield leads_to(DELIVERY_REDUCED, LOW_EVEN_COLD, SOMETIMES)
 
 
 @rule(
@@ -290,12 +284,21 @@ def short_of_delivery_at_every_speed(known: Known) -> Conclusions:
 )
 def falls_when_it_should_rise(known: Known) -> Conclusions:
     """Falling when it should rise, or fading at speed until it has rested: the suction cannot feed the pump."""
-    yield from shown_by_the_model(SUCTION_THROTTLED, PUMP_PORT_LOW, LOW_AT_ALL_SPEEDS)
+    yield from shown_by_the_model(
+        SUCTION_THROTTLED,
+        PUMP_PORT_LOW,
+        GOOD_COLD_LOW_HOT,
+        LOW_EVEN_COLD,
+        NEVER_REACHES_SETTING_COLD,
+    )
+    # with the way through PUMP_CAVITATES this makes 0.75; the model says 0.81 for both together
     yield leads_to(SUCTION_THROTTLED, FALLS_AS_REVS_RISE, OFTEN)
     yield leads_to(SUCTION_THROTTLED, FADES_AT_SPEED_BACK_AFTER_REST, OFTEN)
     yield leads_to(SUCTION_THROTTLED, FLICKERS_ONLY_AT_SPEED, SOMETIMES)
     yield leads_to(SUCTION_THROTTLED, SANK_WHILE_RUNNING, SOMETIMES)
     yield leads_to(SUCTION_THROTTLED, FELL_SUDDENLY, SELDOM)
+    # the model's 0.15 is of screens all but closed; makers' tables count it against this cause
+    yield leads_to(SUCTION_THROTTLED, LOW_AT_ALL_SPEEDS, SELDOM)
 
 
 @rule(
@@ -310,107 +313,17 @@ def flutters_and_falls_at_speed(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB17,
-    catches=[case_of(TEN_SECONDS_OR_MORE, NEEDLE_FLICKERS)],
-    spares=[case_of(NEEDLE_FLICKERS, lacks=[TEN_SECONDS_OR_MORE])],
-)
-def late_and_wavering_after_standing(known: Known) -> Conclusions:
-    """Late after standing and wavering after that: air gets in on the suction side."""
-    yield from shown_by_the_model(AIR_IN_SUCTION, PUMP_PORT_LOW)
-    yield leads_to(AIR_IN_SUCTION, SLOW_AFTER_STANDING, OFTEN)
-    yield leads_to(AIR_IN_SUCTION, TEN_SECONDS_OR_MORE, OFTEN)
-    yield leads_to(AIR_IN_SUCTION, FLICKERS_ONLY_AT_SPEED, SOMETIMES)
-    yield leads_to(AIR_IN_SUCTION, NONE_FROM_FIRST_START, SELDOM)
-    yield leads_to(AIR_IN_SUCTION, FELL_SUDDENLY, SELDOM)
-
-
-@rule(
-    source=HB09,
-    catches=[case_of(FLICKERS_ONLY_AT_SPEED)],
-    spares=[case_of(FLICKERS_ONLY_AT_HOT_IDLE)],
-)
-def unsteady_only_at_high_revs(known: Known) -> Conclusions:
-    """Unsteady at high revs, calm below: air is whipped into the oil."""
-    yield leads_to(OIL_AERATED, FLICKERS_ONLY_AT_SPEED, MOSTLY)
-    yield leads_to(OIL_AERATED, FALLS_AS_REVS_RISE, SOMETIMES)
-
-
-@rule(
-    source=SLO,
-    catches=[case_of(FALLS_IN_A_MANOEUVRE)],
-    spares=[case_of(GAUGE_READS_LOW, lacks=[FALLS_IN_A_MANOEUVRE])],
-)
-def falls_with_the_manoeuvre(known: Known) -> Conclusions:
-    """Falling in the same bend or heel each time: the pickup comes out of the oil."""
-    yield leads_to(PICKUP_UNCOVERED, FALLS_IN_A_MANOEUVRE, ALWAYS)
-    yield leads_to(PICKUP_UNCOVERED, FADES_AT_SPEED_BACK_AFTER_REST, SOMETIMES)
-
-
-@rule(
-    source=INL,
-    catches=[case_of(TOP_UP_CURES_FOR_A_WHILE)],
-    spares=[case_of(GAUGE_READS_LOW, lacks=[TOP_UP_CURES_FOR_A_WHILE])],
-)
-def back_after_topping_up(known: Known) -> Conclusions:
-    """Back for a while after topping up, gone in bends: there was too little oil."""
-    yield leads_to(OIL_SHORT, TOP_UP_CURES_FOR_A_WHILE, OFTEN)
-    yield leads_to(OIL_SHORT, FALLS_IN_A_MANOEUVRE, SOMETIMES)
-    yield leads_to(OIL_SHORT, FELL_SUDDENLY, SOMETIMES)
-    yield leads_to(OIL_SHORT, SANK_WHILE_RUNNING, SOMETIMES)
-    yield leads_to(OIL_SHORT, FADES_AT_SPEED_BACK_AFTER_REST, SELDOM)
-
-
-@rule(
-    source=DTN,
-    catches=[case_of(FELL_SUDDENLY, TOP_UP_CURES_FOR_A_WHILE)],
-    spares=[case_of(DECLINED_OVER_MONTHS)],
-)
-def going_down_as_oil_is_lost(known: Known) -> Conclusions:
-    """Going down within one run, slowly or at once: oil is leaving the engine."""
-    yield leads_to(OIL_ESCAPING, FELL_SUDDENLY, OFTEN)
-    yield leads_to(OIL_ESCAPING, SANK_WHILE_RUNNING, OFTEN)
-
-
-@rule(
-    source=NE1,
-    catches=[case_of(FELL_SUDDENLY, DIRECT_GAUGE_ZERO)],
-    spares=[case_of(GAUGE_READS_LOW, lacks=[FELL_SUDDENLY])],
-)
-def gone_at_a_stroke(known: Known) -> Conclusions:
-    """Gone at a stroke while running: the pump is no longer turned."""
-    yield leads_to(PUMP_NOT_TURNING, FELL_SUDDENLY, OFTEN)
-    yield leads_to(PUMP_NOT_TURNING, NONE_FROM_FIRST_START, SOMETIMES)
-
-
-@rule(
-    source=PRM,
-    catches=[case_of(NONE_FROM_FIRST_START)],
-    spares=[case_of(GAUGE_READS_ZERO, lacks=[NONE_FROM_FIRST_START])],
-)
-def nothing_since_the_first_turn(known: Known) -> Conclusions:
-    """Nothing since the first turn after work or storage: the pump has not taken up oil."""
-    yield leads_to(PUMP_DRY, NONE_FROM_FIRST_START, MOSTLY)
-    yield leads_to(PUMP_DRY, TEN_SECONDS_OR_MORE, OFTEN)
-    yield leads_to(PUMP_DRY, LOW_FIRST_MINUTES_THEN_GOOD, SELDOM)
-
-
-@rule(
-    source=FLV,
-    catches=[case_of(SLOW_AFTER_STANDING)],
-    spares=[case_of(GAUGE_READS_LOW, lacks=[SLOW_AFTER_STANDING])],
-)
-def late_then_normal(known: Known) -> Conclusions:
-    """Late after standing, then normal: the oil ran back while it stood."""
-    yield leads_to(DRAINS_BACK, SLOW_AFTER_STANDING, ALWAYS)
-    yield leads_to(DRAINS_BACK, TEN_SECONDS_OR_MORE, SELDOM)
-
-
-@rule(
     source=PF, catches=[case_of(CAPPED_LOW)], spares=[case_of(GAUGE_READS_LOW, lacks=[CAPPED_LOW])]
 )
 def steady_at_a_low_ceiling(known: Known) -> Conclusions:
     """Steady at a low ceiling whatever the revs: the valve opens early."""
-    yield from shown_by_the_model(RELIEF_CAPS_LOW, CAPPED_LOW, NEVER_REACHES_SETTING_COLD)
+    yield from shown_by_the_model(
+        RELIEF_CAPS_LOW,
+        CAPPED_LOW,
+        NEVER_REACHES_SETTING_COLD,
+        LOW_EVEN_COLD,
+        PUMP_PORT_LOW,
+    )
 
 
 @rule(
@@ -430,35 +343,20 @@ def climbing_with_the_revs_when_cold(known: Known) -> Conclusions:
 )
 def pressure_lost_on_the_way(known: Known) -> Conclusions:
     """Right at the pump and low in the gallery: it is lost on the way."""
-    yield from shown_by_the_model(FLOW_RESTRICTED, PORTS_DIFFER, GOOD_AT_PUMP_LOW_IN_GALLERY)
+    yield from shown_by_the_model(
+        FLOW_RESTRICTED,
+        PORTS_DIFFER,
+        GOOD_AT_PUMP_LOW_IN_GALLERY,
+        GOOD_COLD_LOW_HOT,
+        LOW_AT_ALL_SPEEDS,
+        LOW_EVEN_COLD,
+        FALLS_AS_REVS_RISE,
+        CAPPED_LOW,
+        NEVER_REACHES_SETTING_COLD,
+    )
+    # only where the gauge is tapped before the restriction; the model taps the gallery
     yield leads_to(FLOW_RESTRICTED, GAUGE_READS_HIGH, SELDOM)
     yield leads_to(FLOW_RESTRICTED, SANK_WHILE_RUNNING, SELDOM)
-
-
-@rule(
-    source=LTK,
-    catches=[case_of(NOTHING_WARNED)],
-    spares=[case_of(GAUGE_READS_LOW, lacks=[NOTHING_WARNED])],
-)
-def trouble_without_a_warning(known: Known) -> Conclusions:
-    """Trouble without a warning: a branch was dry that the gauge does not see."""
-    yield leads_to(BRANCH_DRY, NOTHING_WARNED, OFTEN)
-    yield leads_to(BRANCH_DRY, ENGINE_RUNS_NORMALLY, SELDOM)
-    yield leads_to(JOURNAL_DRY, NOTHING_WARNED, OFTEN)
-
-
-@rule(source=ISS, catches=[case_of(FELL_SUDDENLY, NEEDLE_FLICKERS)], spares=[case_of(CAPPED_LOW)])
-def comes_and_goes_with_the_drive(known: Known) -> Conclusions:
-    """Coming and going, late on starting: the drive of the pump slips."""
-    yield leads_to(PUMP_DRIVE_ERRATIC, SLOW_AFTER_STANDING, SELDOM)
-    yield leads_to(PUMP_DRIVE_ERRATIC, FELL_SUDDENLY, SOMETIMES)
-    yield leads_to(PUMP_DRIVE_ERRATIC, TEN_SECONDS_OR_MORE, SELDOM)
-
-
-@rule(source=AA97, catches=[case_of(NOTHING_WARNED)], spares=[case_of(ENGINE_RUNS_NORMALLY)])
-def engine_lost_before_anyone_saw(known: Known) -> Conclusions:
-    """An engine lost while nobody watched the gauge: the warning was missed or never came."""
-    yield leads_to(ENGINE_FAILED, NOTHING_WARNED, SOMETIMES)
 
 
 RULES = all_in(__name__, Rule)

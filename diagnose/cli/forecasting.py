@@ -1,0 +1,49 @@
+"""``forecast``: the pressure after a planned repair."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from pathlib import Path
+
+from diagnose.casefile.case import Case
+from diagnose.casefile.reading import load
+from diagnose.cli import printing
+from diagnose.errors import UsageError
+from diagnose.forecast import Target, forecast
+from diagnose.report import forecast as text
+from diagnose.settings import setting
+from knowledge.book import the_book
+from knowledge.reference.limits import IDLE_SPEED
+from knowledge.units import PRESSURE, SPEED, UnitError, parse
+
+_TARGET = re.compile(r"^\s*(?:(\S+\s*(?:rpm|rev/min|r/min|revs))\s+)?(.+?)\s*$", re.I)
+
+
+def show_forecast(path: Path, sets: Sequence[str], target: str, json: bool) -> None:
+    """Print pressures before and after the changes asked for."""
+    settings = [setting(s) for s in sets]
+    twice = {s.id for s in settings if sum(s.id == o.id for o in settings) > 1}
+    if twice:
+        raise UsageError(f"--set: {sorted(twice)[0]} is set more than once")
+    book = the_book()
+    case = load(path, book)
+    told = forecast(case, book, settings, _target(target, case) if target else None)
+    if json:
+        printing.data(text.data(told))
+    else:
+        printing.answer(text.forecast(told, str(path)))
+
+
+def _target(typed: str, case: Case) -> Target:
+    """``"25 psi"`` at hot idle, or ``"2500 rpm 40 psi"``. Raises UsageError."""
+    found = _TARGET.match(typed)
+    speed, pressure = found.groups() if found else (None, typed)
+    try:
+        rpm = parse(speed, SPEED) if speed else case.limits.get(IDLE_SPEED, IDLE_SPEED.typical)
+        wanted = parse(pressure, PRESSURE)
+    except UnitError as error:
+        raise UsageError(f"--target: {error}") from None
+    if not (100 <= rpm <= 15_000 and 0 < wanted <= 2e6):
+        raise UsageError("--target: write it like '25 psi' or '2500 rpm 40 psi'")
+    return Target(rpm, wanted, "wanted")

@@ -1,0 +1,53 @@
+"""``survey``: what the gauge readings say of the oil circuit."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+
+from diagnose.casefile.case import Case
+from diagnose.casefile.disk import write_plain
+from diagnose.casefile.reading import from_text, load, slurp
+from diagnose.casefile.writing import table_text
+from diagnose.cli import printing
+from diagnose.cli.entries import Details, reading
+from diagnose.errors import BadCaseError, UsageError, plain
+from diagnose.report import survey as text
+from diagnose.report.plot import svg
+from diagnose.report.scale import scale_of
+from diagnose.survey import survey
+from knowledge.book import Book, the_book
+
+
+def show_survey(path: Path, readings: Sequence[str], picture: Path | None, json: bool) -> None:
+    """Print the survey of one case, with the readings given here as if they stood in it."""
+    book = the_book()
+    case = supposed(path, readings, book) if readings else load(path, book)
+    found = survey(case, book)
+    if picture is not None:
+        _draw(picture, svg(text.plots(found, scale_of(case))), path)
+    if json:
+        printing.data(text.data(found, case))
+    else:
+        printing.answer(text.survey(found, case))
+
+
+def supposed(path: Path, readings: Sequence[str], book: Book) -> Case:
+    """The case with more readings, the file left as it is. Raises UsageError."""
+    old = slurp(path)
+    number = from_text(old, path, book).last_number + 1
+    more = ""
+    for i, said in enumerate(readings):
+        kind, fields = reading(said, Details())
+        more += "\n\n" + table_text(f"[[{kind}]]", {"no": number + i, **fields})
+    try:
+        return from_text(old + more, path, book)
+    except BadCaseError as bad:
+        raise UsageError("\n".join(f.partition(": ")[2] for f in bad.faults)) from None
+
+
+def _draw(path: Path, picture: str, case: Path) -> None:
+    """Write the picture, never over a case. Raises CannotWriteError, UsageError."""
+    if path.suffix.lower() != ".svg":
+        raise UsageError(f"svg: '{plain(path)}' must end in .svg")
+    write_plain(path, picture, case)

@@ -1,0 +1,90 @@
+"""Which gauge readings are fit to be held against the circuit, and what they then replace.
+
+Imported by ``consultation``, which must not load the physics where there is nothing to survey,
+and by ``survey`` and its parts. What a person told stays; what rules derived from the readings
+themselves would be the same witness heard twice.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from dataclasses import replace
+
+from diagnose.casefile.case import Case
+from diagnose.chaining import Conclusions
+from knowledge.findings.behaviour import (
+    FADES_AT_SPEED_BACK_AFTER_REST,
+    IDLE_BELOW_SPEC,
+    PORTS_DIFFER,
+)
+from knowledge.findings.oil_heat import OIL_TEMPERATURE_HIGH
+from knowledge.findings.pressure import FELL_SUDDENLY, SECOND_INSTRUMENT_DISAGREES
+from knowledge.findings.pump_drive import STEPPED_DOWN_AND_STAYED
+from knowledge.reference.gauge import runs
+from knowledge.vocabulary import Finding, Reading
+
+LEAST_READINGS, LEAST_DIRECT = 3, 2
+SAME_HEAT = 15.0  #: K: readings no further apart share a state
+#: the rules that put readings into words, and what of it a survey does not weigh
+VERBAL = "knowledge.rules.readings"
+OF_THEIR_OWN = frozenset(
+    {SECOND_INSTRUMENT_DISAGREES, PORTS_DIFFER, IDLE_BELOW_SPEC, OIL_TEMPERATURE_HIGH}
+)
+
+
+def usable(readings: Sequence[Reading]) -> tuple[Reading, ...]:
+    """Readings of the running engine; of a trusted direct gauge only, where there are two."""
+    running = [r for r in readings if runs(r)]
+    direct = [r for r in running if r.gauge == "direct"]
+    return tuple(direct if len(direct) >= LEAST_DIRECT else running)
+
+
+def states(temperatures: Sequence[float]) -> list[int]:
+    """Which readings were taken at about the same heat: a number for each.
+
+    >>> states([300.0, 365.0, 361.0, 298.0])
+    [0, 1, 1, 0]
+    """
+    order = sorted(range(len(temperatures)), key=lambda i: temperatures[i])
+    found = [0] * len(temperatures)
+    state, start = -1, float("-inf")
+    for i in order:
+        if temperatures[i] - start > SAME_HEAT:
+            state, start = state + 1, temperatures[i]
+        found[i] = state
+    return found
+
+
+def speaks(case: Case, readings: Sequence[Reading]) -> bool:
+    """Whether readings are enough for the cause graph: three, with the oil at two heats, on an
+    engine whose circuit is known at least by its layout."""
+    changing = {FELL_SUDDENLY, FADES_AT_SPEED_BACK_AFTER_REST, STEPPED_DOWN_AND_STAYED}
+    if any(s.finding in changing and s.report for s in case.sightings):
+        return False  # readings before and after are of two engines, as it were
+    told = case.engine.profile is not None or bool(case.baseline)
+    if case.profile is None or (case.layout.id == "unknown" and not told):
+        return False
+    heats = [r.oil_temperature for r in usable(readings) if r.oil_temperature is not None]
+    return len(heats) >= LEAST_READINGS and len(set(states(heats))) >= 2
+
+
+def less_verbal(conclusions: Conclusions, reported: Collection[Finding]) -> Conclusions:
+    """The conclusions without what rests on gauge readings alone, near or far."""
+    gone = {
+        c.finding
+        for c, t in conclusions.derived.items()
+        if t.rule.does.__module__.startswith(VERBAL)
+        and c.finding not in OF_THEIR_OWN
+        and c.finding not in reported
+    }
+    grown = True
+    while grown:
+        more = {
+            c.finding
+            for c, t in conclusions.derived.items()
+            if gone.intersection(t.premises) and c.finding not in reported
+        }
+        grown = not more <= gone
+        gone |= more
+    kept = {c: t for c, t in conclusions.derived.items() if c.finding not in gone}
+    return replace(conclusions, derived=kept)

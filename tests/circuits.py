@@ -1,0 +1,57 @@
+"""Invented cases with figures of the circuit, for the tests of budget and forecast."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from diagnose.casefile.case import Case
+from diagnose.casefile.reading import from_text
+from knowledge.book import the_book
+
+BOOK = the_book()
+KNOWN_GOOD = ("700 rpm, 95 C, 32 psi", "2500 rpm, 95 C, 52 psi")
+WORN = {"main_clearance": "0.0032 in", "rod_clearance": "0.0030 in"}
+
+
+def text(
+    measured: dict[str, str] | None = None,
+    readings: tuple[str, ...] = (),
+    baseline: tuple[str, ...] = KNOWN_GOOD,
+    more: str = "",
+    engine: str = "",
+) -> str:
+    """A case file: measured values by name, readings and baseline as 'rpm, oil, pressure'."""
+    lines = ["schema = 1", "[engine]", 'layout = "distributor_v8"', 'oil = "10W-40"', engine]
+    number = 0
+    for table, rows in (("baseline", baseline), ("reading", readings)):
+        for row in rows:
+            number += 1
+            rpm, oil, pressure = (part.strip() for part in row.split(","))
+            lines += [f"[[{table}]]", f"no = {number}", f'rpm = "{rpm}"', f'oil = "{oil}"']
+            lines += [f'pressure = "{pressure}"']
+            if table == "reading":
+                lines.append('gauge = "direct"')
+    for what, value in (measured or {}).items():
+        number += 1
+        lines += ["[[finding]]", f"no = {number}", f'what = "{what}"', f'value = "{value}"']
+    if more:
+        lines += ["[[finding]]", f"no = {number + 1}", f'what = "{more}"', 'state = "present"']
+    return "\n".join(lines) + "\n"
+
+
+def a_case(
+    measured: dict[str, str] | None = None,
+    readings: tuple[str, ...] = (),
+    baseline: tuple[str, ...] = KNOWN_GOOD,
+    more: str = "",
+    engine: str = "",
+) -> Case:
+    """The case itself."""
+    return from_text(text(measured, readings, baseline, more, engine), None, BOOK)
+
+
+def saved(folder: Path, content: str) -> Path:
+    """The case in a file."""
+    path = folder / "wagtail.toml"
+    path.write_text(content, "utf-8")
+    return path

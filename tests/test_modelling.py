@@ -1,0 +1,267 @@
+"""A case's engine in figures: profiles, overrides, calibration, spread, faults, trade facts."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from diagnose.casefile.case import Case
+from diagnose.casefile.reading import from_text
+from diagnose.errors import BadCaseError, UsageError
+from diagnose.faults import FAULTS
+from diagnose.hydraulics.circuit import solve
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.oil import Oil
+from diagnose.modelling import (
+    Point,
+    baseline_points,
+    calibrate,
+    conditioned,
+    drawn,
+    engine_of,
+    healthy,
+    shown,
+    spread,
+    varied,
+)
+from knowledge.book import the_book
+from knowledge.engines.dimensions import DIMENSIONED
+from knowledge.engines.profiles import DISTRIBUTOR_V8, LARGE_V8, Profile
+from knowledge.units import GALLON_US, INCH, PSI
+
+BOOK = the_book()
+PROFILES = list(BOOK.profiles.values())
+HOT = 368.15
+RUNNING = [  # cold, hot; idle to full speed
+    Point(n, t, 0.0) for t in (288.15, 333.15, HOT) for n in (700, 1500, 3000)
+]
+
+
+def case(text: str) -> Case:
+    return from_text("schema = 1\n" + text, None, BOOK)
+
+
+def engine_like(profile: Profile) -> Engine:
+    numbers = {k: v for k, (v, _) in profile.numbers.items()}
+    return engine_of(numbers, Oil.of_grade(profile.oil_grade))
+
+
+V8 = engine_like(DISTRIBUTOR_V8)
+
+
+# ----------------------------------------------------------------------------------- profiles
+
+
+@pytest.mark.parametrize("profile", PROFILES, ids=lambda p: p.id)
+def test_a_profile_is_plausible(profile: Profile) -> None:
+    """Figures in their range with a mark, and about the pressures it is known by."""
+    assert set(profile.numbers) == set(DIMENSIONED)
+    for name, (value, source) in profile.numbers.items():
+        low, high = DIMENSIONED[name].plausible
+        assert low <= value <= high, name
+        assert source.key
+    for rpm, heat, least, usual in profile.specified:
+        shows = float(shown(engine_like(profile), [Point(rpm, heat, 0.0)])[0])
+        assert shows > least
+        assert shows == pytest.approx(usual, abs=6 * PSI)
+
+
+def test_every_layout_in_a_profile_is_one_and_stands_in_one() -> None:
+    named = [n for p in PROFILES for n in p.layouts]
+    assert len(named) == len(set(named))
+    assert set(named) <= set(BOOK.layouts)
+    assert {p.id for p in PROFILES} >= {"distributor_v8", "skew_gear_four", "crank_nose_four"}
+    assert len(PROFILES) >= 6
+
+
+# -------------------------------------------------------------------------------- trade facts
+
+
+def test_twenty_gallons_a_minute_at_2500_is_a_large_v8s_pump() -> None:
+    """Common practice, no source; speed of the pump itself, 5000 rpm of the crank."""
+    engine = engine_like(LARGE_V8)
+    flow = float(solve(engine, 5000.0, HOT).flows.theoretical)
+    assert flow * 60 / GALLON_US == pytest.approx(20.0, rel=0.1)
+    usual = float(solve(V8, 5000.0, HOT).flows.theoretical)
+    assert usual * 60 / GALLON_US < 16
+
+
+@pytest.mark.parametrize("profile", PROFILES, ids=lambda p: p.id)
+def test_ten_psi_for_each_thousand_rpm(profile: Profile) -> None:
+    """Common practice, no source: every sound profile keeps it over the speeds it is known at."""
+    top = min(profile.specified[-1][0] * 1.15, 5000.0)
+    rpm = np.linspace(1200, top, 8)
+    shows = shown(engine_like(profile), [Point(float(n), 363.15, 0.0) for n in rpm])
+    assert np.all(shows / PSI >= rpm / 100 * 0.95)
+
+
+def test_three_eighths_of_pickup_gap_is_ample_and_tiny_is_not() -> None:
+    """Common practice, no source: 3/8 in costs nothing at any speed, tiny costs it at speed.
+
+    The relief valve dumps into the sump here, so that all the pump moves comes past the gap.
+    """
+    at = [Point(n, HOT, 0.0) for n in (700, 3000, 5000)]
+    dumps = replace(V8, relief_return_share=0.0)
+    wide, usual, tiny = (
+        shown(replace(dumps, pickup_gap=gap * INCH), at) / PSI for gap in (1.0, 3 / 8, 0.012)
+    )
+    assert np.all(np.abs(wide - usual) < 0.2)
+    assert tiny[0] == pytest.approx(usual[0], abs=1.0)
+    assert np.all(tiny[1:] < usual[1:] - 10)
+
+
+# ------------------------------------------------------------------------- what a case states
+
+
+def test_a_case_overrides_what_it_knows_better() -> None:
+    """Own dimension before limit before profile; the clearance is on the diameter."""
+    stated = case(
+        '[engine]\nlayout = "distributor_v8"\noil = "SAE 30"\n'
+        '[engine.limits]\nrelief_setting = "60 psi"\n'
+        '[engine.dimensions]\nmain_clearance = "0.003 in"\npump_displacement = "25 ml"\n'
+    )
+    engine = healthy(stated, BOOK)
+    assert engine.mains[0].clearance_diametral == pytest.approx(0.003 * INCH)
+    assert engine.pump_displacement == pytest.approx(25e-6)
+    assert engine.relief_setting == pytest.approx(60 * PSI)
+    assert engine.oil == Oil.of_grade("30")
+    assert engine.rods[0].diameter == DISTRIBUTOR_V8.numbers["rod_diameter"][0]
+
+
+@pytest.mark.parametrize(
+    ("text", "says"),
+    [
+        ('[engine]\nprofile = "distributor_v9"', "Did you mean 'distributor_v8'"),
+        ('[engine.dimensions]\nmain_clearence = "0.003 in"', "Did you mean 'main_clearance'"),
+        ('[engine.dimensions]\nmain_clearance = "3 in"', "expected"),
+        ('[engine.dimensions]\nmain_clearance = "0.003"', "0.0045 in"),
+        ('[[baseline]]\nno = 1\nrpm = "700 rpm"\npressure = "30 psi"', "oil is missing"),
+        ('[[baseline]]\nno = 1\nrpm = "700 rpm"\noil = "95 C"\npressure = "30"', "8 psi"),
+        ('[[baseline]]\nno = 1\nrmp = "700 rpm"', "Did you mean 'rpm'"),
+    ],
+)
+def test_what_is_wrong_is_told_with_the_nearest_right_thing(text: str, says: str) -> None:
+    with pytest.raises(BadCaseError, match=says):
+        case(text)
+
+
+def test_no_circuit_goes_with_a_dry_sump() -> None:
+    with pytest.raises(UsageError, match="profile ="):
+        healthy(case('[engine]\nlayout = "dry_sump_race"'), BOOK)
+    named = case('[engine]\nlayout = "dry_sump_race"\nprofile = "large_v8"')
+    assert healthy(named, BOOK).pump_displacement == LARGE_V8.numbers["pump_displacement"][0]
+
+
+def test_a_baseline_entry_is_corrected_like_any_other() -> None:
+    told = case(
+        '[[baseline]]\nno = 1\nrpm = "700 rpm"\noil = "95 C"\npressure = "3 psi"\n'
+        '[[baseline]]\nno = 2\nreplaces = 1\nrpm = "700 rpm"\noil = "95 C"\npressure = "30 psi"\n'
+        'error = "1 psi"\ntap = "pump"\nnote = "last known good"\n'
+    )
+    (point,) = baseline_points(told)
+    assert point.pressure == pytest.approx(30 * PSI)
+    assert point.error == pytest.approx(PSI)
+    assert point.at_pump
+
+
+# -------------------------------------------------------------------- calibration and spread
+
+
+@pytest.mark.parametrize("profile", PROFILES, ids=lambda p: p.id)
+def test_calibration_finds_pressures_of_an_engine_of_its_kind(profile: Profile) -> None:
+    """Leak, slip and relief setting of a sister engine come out of its pressures."""
+    engine = engine_like(profile)
+    sister = replace(
+        engine,
+        other_conductance=engine.other_conductance * 1.6,
+        pump_tip_clearance=engine.pump_tip_clearance * 1.08,
+        relief_setting=engine.relief_setting * 1.05,
+    )
+    idle, top = profile.specified[0][0], profile.specified[-1][0]
+    at = [Point(idle, HOT, 0.0), Point(1.4 * idle, HOT, 0.0), Point(top, HOT, 0.0)]
+    known = [replace(p, pressure=float(q)) for p, q in zip(at, shown(sister, at), strict=True)]
+    before = np.abs(shown(engine, known) - shown(sister, known)).max()
+    found = calibrate(engine, known)
+    assert np.abs(found.residuals).max() < min(1.5 * PSI, before)
+
+
+def test_pressures_no_engine_of_the_kind_has_leave_a_residual() -> None:
+    """The residual is told, not hidden: 60 psi at idle behind a 50 psi valve cannot be."""
+    found = calibrate(V8, [Point(700, HOT, 75 * PSI), Point(3000, HOT, 30 * PSI)])
+    assert np.abs(found.residuals).max() > 10 * PSI
+
+
+def test_nothing_known_changes_nothing() -> None:
+    found = calibrate(V8, [])
+    assert shown(found.engine, RUNNING) == pytest.approx(shown(V8, RUNNING))
+    assert found.residuals.size == 0
+
+
+def test_spread_is_wide_until_pressures_are_known() -> None:
+    """Known pressures narrow what plausible engines show, also where nothing was measured."""
+    idle, cruise = Point(700, HOT, 28 * PSI), Point(1500, HOT, 48 * PSI)
+    free = shown(spread(V8, 60, np.random.default_rng(1)), [idle]) / PSI
+    held = shown(spread(V8, 60, np.random.default_rng(1), [idle, cruise]), [idle]) / PSI
+    assert free.shape == (60, 1)
+    assert free.std() > 4
+    assert held.std() < 2.5
+    assert held.mean() == pytest.approx(28, abs=2)
+
+
+def test_conditioning_keeps_its_draws_where_nothing_is_known() -> None:
+    rng = np.random.default_rng(3)
+    z = drawn(8, rng)
+    assert conditioned(V8, z, (), rng) is z
+    assert z.mean(0) == pytest.approx(np.zeros(z.shape[1]))
+
+
+# --------------------------------------------------------------------------------------- faults
+
+
+def test_faults_are_conditions_of_the_book() -> None:
+    assert all(BOOK.conditions[k] is f.condition for k, f in FAULTS.items())
+    assert len(FAULTS) == 13
+
+
+@pytest.mark.parametrize("condition", FAULTS)
+def test_a_fault_shows_and_grows(condition: str) -> None:
+    """Nothing at nought, plain at one, told in words, and solved for arrays without a gap."""
+    fault = FAULTS[condition]
+    steps = np.linspace(0, 1, 6)[:, None]
+    moved = shown(fault.apply(V8, steps), RUNNING) - shown(V8, RUNNING)
+    assert np.all(np.isfinite(moved))
+    assert np.abs(moved[0]).max() < 0.3 * PSI
+    most = np.abs(moved).max(1)
+    assert np.all(np.diff(most) > -0.2 * PSI)
+    assert most[-1] > 8 * PSI
+    assert fault.show(V8, 0.5) != fault.show(V8, 1.0)
+
+
+LOWERS = [
+    "clearances_wide", "pump_slip", "delivery_reduced", "relief_bleeds", "relief_caps_low",
+    "open_leak_inside", "flow_restricted", "oil_aerated", "air_in_suction", "suction_throttled",
+]  # fmt: skip
+
+
+@settings(max_examples=40, deadline=None)
+@given(
+    st.sampled_from(LOWERS),
+    st.floats(0, 1),
+    st.integers(0, 10_000),
+    st.floats(500, 5000),
+    st.floats(263, 403),
+)
+def test_a_fault_that_lowers_never_raises(
+    condition: str, severity: float, seed: int, rpm: float, heat: float
+) -> None:
+    """On any plausible engine, at any speed and heat; and never below nought."""
+    engine = varied(V8, np.random.default_rng(seed).standard_normal((1, 16)))
+    at = [Point(rpm, heat, 0.0)]
+    sound, ill = (
+        float(shown(e, at)[0, 0]) for e in (engine, FAULTS[condition].apply(engine, severity))
+    )
+    assert 0 <= ill <= sound + 1e-6 * max(sound, 1)

@@ -1,0 +1,341 @@
+"""The hydraulic survey: what it finds, how it is shown, and how the cause graph hears it."""
+
+from __future__ import annotations
+
+import json
+import os
+import resource
+import subprocess
+import sys
+from dataclasses import replace
+from pathlib import Path
+from xml.etree import ElementTree
+
+import numpy as np
+import pytest
+
+from diagnose.casefile.case import Case
+from diagnose.casefile.reading import from_text
+from diagnose.consultation import Consultation
+from diagnose.errors import UsageError
+from diagnose.faults import FAULTS
+from diagnose.fitting import HEALTHY, NEITHER, Gauge, log_density
+from diagnose.modelling import Point, healthy, shown
+from diagnose.report.plot import Plot, drawn, svg
+from diagnose.survey import MOST_RATIO, Survey, survey
+from knowledge.book import the_book
+from knowledge.units import PSI
+from tests.command_line import call, environment
+from tests.survey_study import study
+
+BOOK = the_book()
+BASE = """
+schema = 1
+[job]
+title = "Plover, workshop V8"
+[engine]
+layout = "distributor_v8"
+[engine.limits]
+relief_setting = "50 psi"
+"""
+AT = [(700, 95), (1200, 95), (2500, 95), (4000, 95), (700, 25), (2000, 25), (700, 60)]
+
+
+def text(pressures: list[float], gauge: str = "direct", known: bool = True) -> str:
+    """A case with these readings; with what a sound engine of the kind showed before."""
+    out = BASE
+    entries = [("reading", p, f'gauge = "{gauge}"\n') for p in pressures]
+    at = AT[: len(pressures)]
+    if known:
+        sound = sounds(None, 0.0)
+        entries += [("baseline", float(p), "") for p in sound]
+        at = at + AT
+    for i, ((kind, p, more), (rpm, heat)) in enumerate(zip(entries, at, strict=True), 1):
+        out += f'[[{kind}]]\nno = {i}\nrpm = "{rpm} rpm"\noil = "{heat} C"\n'
+        out += f'pressure = "{max(p, 0.0):.1f} psi"\n{more}'
+    return out
+
+
+def case_of(*words: object, **more: object) -> Case:
+    return from_text(text(*words, **more), None, BOOK)  # type: ignore[arg-type]
+
+
+def sounds(condition: str | None, severity: float, count: int = 7) -> list[float]:
+    """What this engine shows with a condition [psi]."""
+    engine = healthy(from_text(BASE, None, BOOK), BOOK)
+    if condition:
+        engine = FAULTS[condition].apply(engine, severity)
+    points = [Point(n, t + 273.15, 0.0) for n, t in AT[:count]]
+    return [float(p) / PSI for p in shown(engine, points)]
+
+
+def found(condition: str | None, severity: float, count: int = 7, **more: object) -> Survey:
+    return survey(case_of(sounds(condition, severity, count), **more), BOOK)
+
+
+# ------------------------------------------------------------------------------ what it finds
+
+
+@pytest.mark.parametrize("condition", FAULTS)
+def test_a_condition_is_found_with_its_severity(condition: str) -> None:
+    """Readings without noise, baseline known: among the first two, severity about right.
+
+    Air drawn in looks like a leaking relief seat, or a pump that moves less.
+    """
+    got = found(condition, 0.6)
+    ranked = [r for r in got.rows if r.id in FAULTS]
+    assert condition in [r.id for r in ranked[: 3 if condition == "air_in_suction" else 2]]
+    row = next(r for r in ranked if r.id == condition)
+    assert row.severity[0] - 0.2 <= 0.6 <= row.severity[2] + 0.2
+    assert row.ratio > 5
+    assert row.shown
+    assert sum(r.share for r in got.rows) == pytest.approx(1.0)
+
+
+def test_a_sound_circuit_is_called_sound() -> None:
+    got = found(None, 0.0)
+    assert got.rows[0].id == HEALTHY
+    assert all(e.if_present <= e.if_absent * 1.5 for e in got.likelihoods.values())
+
+
+def test_only_cold_and_hot_tell_thin_oil_from_wide_bearings() -> None:
+    """Two hot readings leave them alike; seven cold and hot do not."""
+
+    def apart(got: Survey) -> float:
+        return got.share("oil_thin") / max(got.share("clearances_wide"), 1e-9)
+
+    assert 1 / 8 < apart(found("oil_thin", 0.6, 2)) < 8
+    assert apart(found("oil_thin", 0.6, 7)) > 3 * apart(found("oil_thin", 0.6, 2))
+
+
+def test_what_fits_no_condition_is_not_forced_on_one() -> None:
+    """Valve stuck high and starved when fast at once: none of these alone."""
+    both = [44.0, 60.0, 100.0, 20.0, 110.0, 30.0, 95.0]
+    got = survey(case_of(both), BOOK)
+    assert got.rows[0].id == NEITHER
+    ratios = [e.if_present / e.if_absent for e in got.likelihoods.values()]
+    assert all(0.5 < r < 2 for r in ratios)
+
+
+def test_a_panel_gauge_may_lie_and_a_direct_one_not() -> None:
+    """A panel gauge that shows half of everything, cold and hot alike, is the gauge."""
+    half = [0.5 * p for p in sounds(None, 0.0)]
+    lying = survey(case_of(half, gauge="panel"), BOOK)
+    assert lying.rows[0].id == "reading_false"
+    straight = survey(case_of(half, gauge="direct"), BOOK)
+    assert "reading_false" not in {r.id for r in straight.rows}
+
+
+def test_without_a_baseline_it_is_less_sure() -> None:
+    known, unknown = found("pump_slip", 0.5), found("pump_slip", 0.5, known=False)
+    assert known.calibrated
+    assert not unknown.calibrated
+    assert unknown.share(HEALTHY) > known.share(HEALTHY)
+
+
+def test_the_next_reading_separates_the_leaders() -> None:
+    """Idle alone leaves much alike; the reading proposed then raises the true one's share."""
+    one = found("relief_caps_low", 0.5, 2)
+    few = found("pump_slip", 0.6, 1)
+    assert few.further is not None
+    assert few.further.separates > 0.03
+    assert set(few.further.would_show) <= {r.id for r in few.rows[:5]}
+    assert one.further is None or one.further.separates <= 1
+
+
+def test_no_reading_of_a_running_engine_is_told() -> None:
+    with pytest.raises(UsageError, match="diagnose record"):
+        survey(from_text(BASE, None, BOOK), BOOK)
+
+
+def test_the_same_case_gets_the_same_answer() -> None:
+    assert found("oil_thin", 0.4).rows == found("oil_thin", 0.4).rows
+
+
+def test_density_over_engines_is_the_normal_one_where_engines_are() -> None:
+    """Engines drawn from a normal: the density is that normal with the gauge's error added."""
+    rng = np.random.default_rng(0)
+    shows = rng.normal(30.0, 4.0, (4000, 1))
+    each = log_density(np.array([35.0]), shows, np.array([[1.5**2]]))
+    variance = 16 + 1.5**2
+    exact = -0.5 * 25 / variance - 0.5 * np.log(2 * np.pi * variance)
+    assert np.log(np.exp(each).mean()) == pytest.approx(exact, abs=0.05)
+
+
+def test_gauges_of_one_kind_share_their_error() -> None:
+    from diagnose.fitting import errors
+
+    cov = errors([Gauge(1.5, 1.0), Gauge(1.5, 1.0), Gauge(2.0, 2.25)], np.array([10.0, 40.0, 40.0]))
+    assert cov[0, 1] > 0
+    assert cov[0, 2] == 0
+    assert np.all(np.linalg.eigvalsh(cov) > 0)
+
+
+# ------------------------------------------------------------------------- the study, reduced
+
+
+def test_study_reduced() -> None:
+    """The identification study on a few engines: floors well below what the full run prints."""
+    tallies = study(26)
+    seven, two = tallies["all 13", True, 7], tallies["all 13", True, 2]
+    assert seven.first / seven.trials >= 0.6
+    assert seven.second / seven.trials >= 0.7
+    assert np.mean(seven.shares) > np.mean(two.shares)
+    assert np.mean(seven.shares) > np.mean(tallies["all 13", False, 7].shares) - 0.05
+
+
+# ------------------------------------------------------------------------ in the cause graph
+
+
+def test_the_graph_hears_the_survey_in_place_of_the_words() -> None:
+    """Not both: no finding derived from readings speaks, each condition does, within bounds."""
+    case = case_of(sounds("clearances_wide", 0.6))
+    answer = Consultation(BOOK, case)
+    assert answer.survey is not None
+    assert set(answer.survey.likelihoods) <= set(answer.evidence)
+    assert not {"good_cold_low_hot", "direct_gauge_low", "low_at_all_speeds"} & set(answer.evidence)
+    worded = Consultation(BOOK, replace(case, profile=None))
+    assert worded.survey is None
+    assert {"good_cold_low_hot", "direct_gauge_low"} <= set(worded.evidence)
+    for heard in answer.survey.likelihoods.values():
+        assert 1 / MOST_RATIO - 1e-9 <= heard.if_present / heard.if_absent <= MOST_RATIO + 1e-9
+    assert answer.belief("clearances_wide") > 5 * answer.belief("pump_slip")
+    assert "held against the circuit" in call_review(case)
+
+
+def call_review(case: Case) -> str:
+    from diagnose.report.review import review
+
+    return review(Consultation(BOOK, case), "plover.toml")
+
+
+def test_what_a_person_told_still_speaks() -> None:
+    told = text(sounds("clearances_wide", 0.6)) + (
+        '[[finding]]\nno = 90\nwhat = "good_cold_low_hot"\nstate = "present"\n'
+    )
+    answer = Consultation(BOOK, from_text(told, None, BOOK))
+    assert "good_cold_low_hot" in answer.evidence
+
+
+@pytest.mark.parametrize("count", [1, 2, 4])
+def test_few_readings_or_one_heat_keep_to_words(count: int) -> None:
+    """Two readings, or any number at one heat, are no survey for the graph."""
+    case = case_of(sounds("pump_slip", 0.6, count))
+    assert Consultation(BOOK, case).survey is None
+
+
+PROBE = """
+import sys
+from pathlib import Path
+from diagnose.casefile.reading import load
+from diagnose.consultation import Consultation
+from diagnose.report.review import review
+from knowledge.book import the_book
+book = the_book()
+review(Consultation(book, load(Path(sys.argv[1]), book)), "case.toml")
+print([m for m in sys.modules if m.split(".")[0] == "scipy" or m.startswith("diagnose.hydraulics")])
+"""
+
+
+def test_review_without_readings_loads_no_physics(tmp_path: Path) -> None:
+    """Neither scipy nor the circuit; with readings the circuit, and scipy not even then."""
+    finding = '[[finding]]\nno = 90\nwhat = "needle_flickers"\nstate = "present"\n'
+    for content, wanted in ((BASE + finding, False), (text(sounds("pump_slip", 0.6)), True)):
+        path = tmp_path / "case.toml"
+        path.write_text(content)
+        done = subprocess.run(
+            [sys.executable, "-c", PROBE, path], capture_output=True, text=True,
+            env=environment(), check=True,
+        )  # fmt: skip
+        assert ("diagnose.hydraulics.circuit" in done.stdout) is wanted
+        assert "scipy" not in done.stdout
+
+
+# -------------------------------------------------------------------------------- the command
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    place = tmp_path / "plover.toml"
+    place.write_text(text(sounds("pump_slip", 0.7)))
+    return place
+
+
+def test_command_prints_shares_curves_and_the_next_reading(path: Path) -> None:
+    done = call("survey", path)
+    assert done.code == 0
+    assert "[pump_slip]" in done.out
+    assert "none of these alone" in done.out
+    assert "Oil at 95 C" in done.out
+    assert "O read" in done.out
+    assert max(map(len, done.out.splitlines())) <= 80
+
+
+def test_command_as_data(path: Path) -> None:
+    got = json.loads(call("survey", path, "--json").out)
+    assert got["schema"] == 1
+    assert sum(c["share"] for c in got["conditions"]) == pytest.approx(1.0)
+    assert len(got["curves"]) == 3
+    assert len(got["readings"]) == 7
+
+
+def test_readings_may_be_given_and_are_not_kept(path: Path) -> None:
+    before = path.read_text()
+    done = call("survey", path, "--reading", "3000 rpm 95 C 3.4 bar direct pump +-1 psi", "--json")
+    last = json.loads(done.out)["readings"][-1]
+    assert last["tap"] == "pump"
+    assert last["psi"] == pytest.approx(49.3, abs=0.1)
+    assert path.read_text() == before
+
+
+def test_picture_is_one_sound_svg(path: Path, tmp_path: Path) -> None:
+    place = tmp_path / "curves.svg"
+    assert call("survey", path, "--svg", place).code == 0
+    root = ElementTree.parse(place).getroot()
+    assert root.tag.endswith("svg")
+    assert len(root.findall(".//{*}circle")) == 7
+    assert not root.findall(".//{*}script")
+
+
+@pytest.mark.parametrize(
+    ("words", "code", "says"),
+    [
+        (("--reading", "700 rpm 8 pounds of oil"), 2, "not understood"),
+        (("--reading", "9 rpm 95 C 8 psi"), 2, "cannot be right"),
+        (("--svg", "curves.png"), 2, "must end in .svg"),
+        (("--svg", "/nowhere/at/all/curves.svg"), 73, "curves.svg"),
+    ],
+)
+def test_what_is_wrong_is_one_line(
+    path: Path, words: tuple[str, ...], code: int, says: str
+) -> None:
+    done = call("survey", path, *words)
+    assert done.code == code
+    assert says in done.err
+    assert done.out == ""
+
+
+def test_answers_within_a_second(path: Path) -> None:
+    """Processor time of the whole command with seven readings, start-up included; wall time on a
+    quiet machine is the same. The bound leaves room for a slower one."""
+    before = resource.getrusage(resource.RUSAGE_CHILDREN)
+    subprocess.run(
+        [sys.executable, "-m", "diagnose", "survey", path],
+        env={**environment(), "OMP_NUM_THREADS": "1", "PATH": os.environ["PATH"]},
+        stdout=subprocess.DEVNULL,
+        check=True,
+    )
+    after = resource.getrusage(resource.RUSAGE_CHILDREN)
+    spent = after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime
+    assert spent < 2.0, spent
+
+
+# ----------------------------------------------------------------------------------- the plot
+
+
+def test_plot_keeps_its_room_and_hides_nothing_sharp() -> None:
+    plot = Plot("", "rpm", "psi", [0.0, 100.0], {"<a>": [0.0, 0.0]}, [(50.0, 0.0)])
+    lines = drawn(plot, 60, 10)
+    assert max(map(len, lines)) <= 60
+    assert sum(line.count("O") for line in lines[:10]) == 1
+    assert "<a>" not in svg([plot])
