@@ -34,7 +34,7 @@ from knowledge.reference.gauge import HOT, IDLE_SLACK, RUNNING, SPEED, at_pump, 
 from knowledge.reference.limits import IDLE_SPEED
 from knowledge.units import PSI
 
-ENGINES, SEED = 32, 7
+ENGINES, SEED = 64, 7
 WALKS = 40  #: orders tried, each with its reverse, where there are too many deviations for all
 USUAL_HOT = 368.15  #: K: taken where a reading tells no temperature
 CRUISE = 2500.0  #: rpm

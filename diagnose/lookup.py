@@ -82,6 +82,7 @@ _IDLE_WORDS = frozenset(
     ]
 )
 _SWAPPED = 0.9  #: how alike two words are, of 1, of which one has two letters swapped
+STRETCH, PART = 3, 0.8  #: words in a row looked up by themselves, and how far that is trusted
 _CLOSE = 82.0  #: how alike two words must be, of 100, to be one misspelt
 _ALIKE = {  # one word for one thing
     "pan": "sump",
@@ -89,6 +90,7 @@ _ALIKE = {  # one word for one thing
     "strainer": "screen",
     "mesh": "screen",
     "light": "lamp",
+    "lights": "lamp",
     "engine": "",
     "motor": "",
     "oil": "",
@@ -215,34 +217,45 @@ class Finder:
         return close
 
     def find(self, text: str, kinds: tuple[type, ...] = (), how_many: int = 8) -> list[Hit]:
-        """The words that fit best, best first."""
+        """The words that fit best, best first: the whole text, or a stretch of a long one."""
         asked = list(dict.fromkeys(tokens(text)))[:40]
         if not asked:
             return []
         close = {token: self._close(token) for token in asked}
-        worth = {t: max((self._weight[w] for w in close[t]), default=3.0) for t in asked}
-        total = sum(worth.values())
+        worth = [max((self._weight[w] for w in close[t]), default=3.0) for t in asked]
+        parts = _stretches(worth)
         best: dict[int, Hit] = {}
         for word, found, trust in self._phrases:
             if kinds and not isinstance(word, kinds):
                 continue
-            got = 0.0
-            met: set[str] = set()
-            for token in asked:
-                match = max(((s, w) for w, s in close[token].items() if w in found), default=None)
-                if match:
-                    got += worth[token] * match[0]
-                    met.add(match[1])
-            if not met:
+            matches = [
+                max(((s, w) for w, s in close[t].items() if w in found), default=None)
+                for t in asked
+            ]
+            if not any(matches):
                 continue
             said = sum(self._weight[w] for w in found)
-            covers = sum(self._weight[w] for w in met) / said
-            score = trust * (got / total) * (0.55 + 0.45 * covers)
-            old = best.get(id(word))
-            if old is None or score > old.score:
-                best[id(word)] = Hit(word, score)
+            for first, last, total, share in parts:
+                here = [(worth[k], m) for k, m in enumerate(matches[first:last], first) if m]
+                got = sum(value * m[0] for value, m in here)
+                covers = sum(self._weight[w] for w in {m[1] for _, m in here}) / said
+                score = trust * share * (got / total) * (0.55 + 0.45 * covers)
+                old = best.get(id(word))
+                if score and (old is None or score > old.score):
+                    best[id(word)] = Hit(word, score)
         ranked = sorted(best.values(), key=lambda h: (-h.score, h.word.id))
         return [h for h in ranked[:how_many] if h.score >= 0.25]
+
+
+def _stretches(worth: list[float]) -> list[tuple[int, int, float, float]]:
+    """The whole, and every few words in a row of a longer text: from, to, worth, trust."""
+    count = len(worth)
+    found = [(0, count, sum(worth), 1.0)]
+    if count > STRETCH:
+        found += [
+            (k, k + STRETCH, sum(worth[k : k + STRETCH]), PART) for k in range(count - STRETCH + 1)
+        ]
+    return found
 
 
 def _swapped(a: str, b: str) -> bool:

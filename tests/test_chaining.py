@@ -164,7 +164,7 @@ def assert_report_only_adds(facts: Facts, finding: Finding, state: State) -> Non
     assert flat(infer(without_derived(RULES, finding, other), facts)) <= after
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=40, deadline=None)
 @given(SEEDS, st.integers(0, 12), st.sampled_from(FINDINGS), st.sampled_from(list(State)))
 def test_a_report_only_adds(seed: int, many: int, finding: Finding, state: State) -> None:
     facts = mixed(seed, many)

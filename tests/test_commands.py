@@ -22,7 +22,7 @@ from tests.command_line import Done, call, environment, in_eighty_columns, run
 BOOK = the_book()
 CASES = Path(__file__).parent / "confirmed" / "cases"
 EXAMPLE = CASES / "A14.toml"
-COMMANDS = ["ask", "record", "review", "lookup", "show", "graph"]
+COMMANDS = ["ask", "record", "review", "survey", "budget", "forecast", "lookup", "show", "graph"]
 QUICK = ["A07", "A14", "A17", "A42", "A49", "A51", "B20", "B60", "B65"]
 KEYS = """schema case title layout alarms contradictions causes explanations unexplained left_out
 evidence log_evidence next"""
@@ -55,9 +55,6 @@ def test_help(words: list[str]) -> None:
         done = call(*words, option)
         assert (done.code, done.err) == (0, "")
         assert done.out.startswith(" ".join(["Usage: diagnose", *words]))
-        assert "..." not in "\n".join(done.out.splitlines()[2:]).replace("words...", "").replace(
-            "shell ...", ""
-        ).replace("limit ...", "")
         in_eighty_columns(done.out)
 
 
@@ -65,6 +62,7 @@ def test_bare_command_helps_and_version_tells() -> None:
     done = call()
     assert (done.code, done.out) == (2, "")
     assert all(command in done.err for command in COMMANDS)
+    assert "..." not in done.err.partition("Commands:")[2], "no command's help is cut short"
     assert call("--version") == (0, f"diagnose {__version__}\n", "")
 
 

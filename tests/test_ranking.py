@@ -150,7 +150,7 @@ def test_predictive_values() -> None:
 # ------------------------------------------------------------------- against summing all states
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=150, deadline=None)
 @given(nets_with_evidence())
 def test_equals_the_sum_over_all_states(drawn_: NetAndEvidence) -> None:
     """Evidence on roots, hidden nodes and leaves, certain or not."""
@@ -164,7 +164,7 @@ def test_equals_the_sum_over_all_states(drawn_: NetAndEvidence) -> None:
         assert found.marginal == pytest.approx(right, abs=1e-9)
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=100, deadline=None)
 @given(networks(), st.data())
 def test_certain_links_and_no_background(network: Network, data: st.DataObject) -> None:
     """Links of one and leaks of nothing: right, or refused as impossible, never nonsense."""

@@ -215,7 +215,7 @@ def assert_calibrated(rows: list[tuple[float, float, float]]) -> None:
 
 def test_seventy_per_cent_means_seventy_per_cent() -> None:
     """Cases drawn from the model itself: an engine that sums right must be calibrated."""
-    assert_calibrated(by_tenths(400))
+    assert_calibrated(by_tenths(300))
 
 
 @pytest.mark.long

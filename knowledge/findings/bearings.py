@@ -18,6 +18,9 @@ BEARING_KNOCK = Finding(
     why="a knock says a bearing has lost its clearance; it does not say why",
     background=RARE,
     also=(
+        "knocking noise",
+        "rod knock",
+        "lower end noise",
         "engine knocking",
         "bottom end knock",
         "clunking noise",
