@@ -126,7 +126,7 @@ def test_random_toml_is_only_ever_a_bad_case(tmp_path: Path, raw: dict[str, obje
 
 
 @pytest.mark.long
-@settings(SAVED, max_examples=20_000)
+@settings(SAVED, max_examples=5_000)
 @given(raw=FILE)
 def test_random_toml_at_length(tmp_path: Path, raw: dict[str, object]) -> None:
     only_faults(tomli_w.dumps({"schema": 1, **raw}).encode(), tmp_path / "x.toml")

@@ -17,7 +17,7 @@ from diagnose.planning.worlds import Array, Worlds, entropy, gain, outcomes, tel
 from diagnose.ranking.elimination import posterior
 from knowledge.access import OPENINGS, Opening, openings_for
 from knowledge.book import the_book
-from knowledge.vocabulary import Access, Finding, Inspection, Kind, Source, Stage, Station
+from knowledge.vocabulary import Access, Finding, Inspection, Kind, Layout, Source, Stage, Station
 from tests.nets import enumerated, random_net
 from tests.situations import mixed, situation, taken
 
@@ -191,10 +191,11 @@ def test_a_step_answers_open_questions_at_its_full_cost(seed: int) -> None:
 
 
 @pytest.mark.parametrize("layout", BOOK.layouts.values(), ids=lambda layout: layout.id)
-def test_paths_open_everything_needed_in_order(layout: object) -> None:
+def test_paths_open_everything_needed_in_order(layout: Layout) -> None:
     """On every layout, from outside and from half-open: what an opening needs comes before it."""
-    tree = openings_for(lambda f: f in layout.has)  # type: ignore[attr-defined]
-    for opened in (set(), {Access.OUTSIDE}, {Access.OUTSIDE, Access.OIL_SAMPLE, Access.DRAINED}):
+    tree = openings_for(lambda f: f in layout.has)
+    half_open = {Access.OUTSIDE, Access.OIL_SAMPLE, Access.DRAINED}
+    for opened in (set[Access](), {Access.OUTSIDE}, half_open):
         for access in Access:
             assert_in_order(path_to(access, tree, opened), access, opened)
 
@@ -210,7 +211,7 @@ def assert_in_order(way: tuple[Opening, ...] | None, goal: Access, opened: set[A
 
 
 def test_an_opening_that_cannot_be_had_has_no_path() -> None:
-    tree = {a: o for a, o in OPENINGS.items() if a is not Access.DRAINED}
+    tree: dict[Access, Opening] = {a: o for a, o in OPENINGS.items() if a is not Access.DRAINED}
     assert path_to(Access.SUMP_OFF, tree, ()) is None
     assert path_to(Access.OIL_SAMPLE, tree, ()) is not None
 

@@ -191,7 +191,7 @@ def test_two_layers_by_quickscore(seed: int) -> None:
 # -------------------------------------------------------------------- what holds of any network
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=80, deadline=None)
 @given(networks())
 def test_absent_findings_couple_nothing(network: Network) -> None:
     """Roots stay independent when leaves on roots alone are seen not to be there."""
@@ -218,7 +218,7 @@ def with_number(network: Network, where: tuple[str, ...], value: float) -> Netwo
     return Network(prior, leak, network.parents)
 
 
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=60, deadline=None)
 @given(nets_with_evidence(), st.data())
 def test_evidence_is_linear_in_each_number(drawn_: NetAndEvidence, data: st.DataObject) -> None:
     """Kjaerulff & van der Gaag 2000: P(evidence) is a straight line in any one parameter."""
