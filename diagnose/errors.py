@@ -57,7 +57,7 @@ def plain(text: object, most: int = 60) -> str:
     >>> plain("two\\nlines")
     'two\\\\nlines'
     >>> plain("a" * 70)[-3:]
-    'a…'
+    'aa…'
     """
     whole = str(text)
     cut = whole if len(whole) <= most else whole[:most] + "…"

@@ -42,7 +42,7 @@ def _size(engine: Engine) -> Floats:
 
 def _times(s: Floats, at_one: float) -> Floats:
     """A factor that grows evenly in the logarithm from 1 to ``at_one``."""
-    return np.exp(np.log(at_one) * np.asarray(s))
+    return np.asarray(np.exp(np.log(at_one) * np.asarray(s)))
 
 
 def _one(value: Floats) -> float:

@@ -96,7 +96,8 @@ def errors(gauges: Sequence[Gauge], pressure: FloatArray) -> FloatArray:
     shared = np.array([g.shared for g in gauges])
     alike = shared[:, None] == shared[None, :]
     spread = np.diag(own**2 + (MISFIT * pressure) ** 2)
-    return spread + alike * (np.outer(shared, shared) + SCALE**2 * np.outer(pressure, pressure))
+    shared_part = np.outer(shared, shared) + SCALE**2 * np.outer(pressure, pressure)
+    return np.asarray(spread + alike * shared_part)
 
 
 def log_density(seen: FloatArray, shows: FloatArray, error: FloatArray) -> FloatArray:
@@ -113,7 +114,7 @@ def log_density(seen: FloatArray, shows: FloatArray, error: FloatArray) -> Float
     solved = np.linalg.solve(root, np.swapaxes(miss, -1, -2))
     size = np.log(np.diagonal(root, axis1=-2, axis2=-1)).sum(-1)
     m = seen.shape[-1]
-    return -0.5 * (solved**2).sum(-2) - size[..., None] - m / 2 * np.log(2 * np.pi)
+    return np.asarray(-0.5 * (solved**2).sum(-2) - size[..., None] - m / 2 * np.log(2 * np.pi))
 
 
 def _log_mean(x: FloatArray) -> FloatArray:
@@ -149,7 +150,7 @@ def _fit(shows: FloatArray, seen: FloatArray, error: FloatArray, severity: Float
     share = np.exp(of_severity - of_severity.max())
     share /= share.sum()
     low, middle, high = (
-        float(severity[min(np.searchsorted(np.cumsum(share), q), len(share) - 1)])
+        float(severity[min(int(np.searchsorted(np.cumsum(share), q)), len(share) - 1)])
         for q in (0.16, 0.5, 0.84)
     )
     at = each[int(np.abs(severity - middle).argmin())]

@@ -220,7 +220,7 @@ def calibrate(engine: Engine, points: Sequence[Point]) -> Calibration:
         )
 
     def missed(z: FloatArray) -> FloatArray:
-        return (shown(made(z), points) - known) / error
+        return np.asarray((shown(made(z), points) - known) / error)
 
     z, step = np.zeros(3), 0.05
     if points:
@@ -280,9 +280,8 @@ def varied(engine: Engine, z: FloatArray, widths: Mapping[str, float] = UNCERTAI
     """Engines about ``engine``, one for each row of standard draws ``z``; fields are columns."""
     by = {name: (z[..., i] * width)[..., None] for i, (name, width) in enumerate(widths.items())}
     times = {name: np.exp(v) for name, v in by.items()}
-    main, rod, cam, lifter, jet = (
-        g[0] for g in (engine.mains, engine.rods, engine.cams, engine.lifters, engine.jets)
-    )
+    main, rod, cam = engine.mains[0], engine.rods[0], engine.cams[0]
+    lifter, jet = engine.lifters[0], engine.jets[0]
     oil = engine.oil
     return replace(
         engine,
@@ -322,7 +321,7 @@ def varied(engine: Engine, z: FloatArray, widths: Mapping[str, float] = UNCERTAI
 def _shifted(share: Floats, by: FloatArray) -> FloatArray:
     """A share moved on the logit scale, so that it stays between nought and one."""
     odds = np.asarray(share) / (1 - np.asarray(share)) * np.exp(by)
-    return odds / (1 + odds)
+    return np.asarray(odds / (1 + odds))
 
 
 def conditioned(

@@ -5,7 +5,8 @@ gives each condition of ``faults.FAULTS`` a severity drawn evenly from 0 to 1, s
 (hot idle, 1200 rpm, cruise, high revs, cold idle, cold at 2500) with the sound engine beside it,
 and asks ``pattern_reports`` what a person would see. Only faults severe enough to cause a
 complaint count. Prints shares with their binomial error; ``--write`` writes the table that
-``knowledge.rules.patterns`` takes its strengths from.
+``knowledge.rules.patterns`` takes its strengths from. Write it anew whenever profiles, faults or
+circuit change: ``tests/test_pattern_strengths.py`` tells.
 """
 
 from __future__ import annotations
@@ -126,8 +127,9 @@ def shares(engines: int, seed: int) -> Shares:
     profiles = list(the_book().profiles.values())
     rngs = np.random.default_rng(seed).spawn(len(profiles))
     shown: dict[tuple[str, str], list[int]] = {}
-    for profile, rng in zip(profiles, rngs, strict=True):
-        for condition, looks in looked_at(profile, -(-engines // len(profiles)), rng).items():
+    for i, (profile, rng) in enumerate(zip(profiles, rngs, strict=True)):
+        many = (engines + i) // len(profiles)  # as even as it goes, and the sum is ``engines``
+        for condition, looks in looked_at(profile, many, rng).items():
             bad = complaint(looks)
             for finding, seen in reports(looks).items():
                 count = shown.setdefault((condition, finding.id), [0, 0])

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import doctest
 import json
 import os
 import resource
 import subprocess
 import sys
 from dataclasses import replace
+from importlib import import_module
 from pathlib import Path
 from xml.etree import ElementTree
 
@@ -78,14 +80,12 @@ def found(condition: str | None, severity: float, count: int = 7, **more: object
 
 @pytest.mark.parametrize("condition", FAULTS)
 def test_a_condition_is_found_with_its_severity(condition: str) -> None:
-    """Readings without noise, baseline known: among the first two, severity about right.
-
-    Air drawn in looks like a leaking relief seat, or a pump that moves less.
-    """
+    """Readings without noise, baseline known: its severity, and among the first two or not far
+    behind the first: a little air drawn in looks like a leaking seat, or like a lesser pump."""
     got = found(condition, 0.6)
     ranked = [r for r in got.rows if r.id in FAULTS]
-    assert condition in [r.id for r in ranked[: 3 if condition == "air_in_suction" else 2]]
     row = next(r for r in ranked if r.id == condition)
+    assert row in ranked[:2] or row.share > ranked[0].share / 4
     assert row.severity[0] - 0.2 <= 0.6 <= row.severity[2] + 0.2
     assert row.ratio > 5
     assert row.shown
@@ -331,6 +331,11 @@ def test_answers_within_a_second(path: Path) -> None:
 
 
 # ----------------------------------------------------------------------------------- the plot
+
+
+@pytest.mark.parametrize("name", ["report.plot", "soundings", "modelling"])
+def test_docstrings(name: str) -> None:
+    assert doctest.testmod(import_module(f"diagnose.{name}")).failed == 0
 
 
 def test_plot_keeps_its_room_and_hides_nothing_sharp() -> None:
