@@ -292,13 +292,13 @@ def falls_when_it_should_rise(known: Known) -> Conclusions:
         LOW_EVEN_COLD,
         NEVER_REACHES_SETTING_COLD,
     )
-    # with the way through PUMP_CAVITATES this makes 0.75; the model says 0.81 for both together
+    # with the way through PUMP_CAVITATES this makes 0.75; the model says 0.8 for both together
     yield leads_to(SUCTION_THROTTLED, FALLS_AS_REVS_RISE, OFTEN)
     yield leads_to(SUCTION_THROTTLED, FADES_AT_SPEED_BACK_AFTER_REST, OFTEN)
     yield leads_to(SUCTION_THROTTLED, FLICKERS_ONLY_AT_SPEED, SOMETIMES)
     yield leads_to(SUCTION_THROTTLED, SANK_WHILE_RUNNING, SOMETIMES)
     yield leads_to(SUCTION_THROTTLED, FELL_SUDDENLY, SELDOM)
-    # the model's 0.15 is of screens all but closed; makers' tables count it against this cause
+    # the model's shares are of screens all but closed; makers' tables count it against this cause
     yield leads_to(SUCTION_THROTTLED, LOW_AT_ALL_SPEEDS, SELDOM)
 
 
