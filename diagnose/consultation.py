@@ -12,6 +12,7 @@ from math import exp
 from typing import TYPE_CHECKING
 
 from diagnose import causegraph
+from diagnose.bench.soundings import less_verbal, speaks
 from diagnose.casefile.case import Case
 from diagnose.causegraph import Graph
 from diagnose.chaining import Conclusions, Report, infer
@@ -28,7 +29,6 @@ from diagnose.ranking.elimination import (
 from diagnose.ranking.explanations import Explanation, best_sets
 from diagnose.ranking.leaving_out import Without, leave_each_out
 from diagnose.ranking.network import Likelihood, Network
-from diagnose.soundings import less_verbal, speaks
 from knowledge.access import Opening, openings_for
 from knowledge.book import Book
 from knowledge.conditions import (
@@ -49,7 +49,7 @@ from knowledge.vocabulary import (
 )
 
 if TYPE_CHECKING:
-    from diagnose.survey import Survey
+    from diagnose.bench.survey import Survey
 
 #: true faults of pressure, as against a gauge that lies
 TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
@@ -132,7 +132,7 @@ class Consultation:
         readings = self.case.facts(self.up_to).readings
         if not speaks(self.case, readings):
             return None
-        from diagnose.survey import survey
+        from diagnose.bench.survey import survey
 
         return survey(self.case, self.book, readings)
 
@@ -339,22 +339,26 @@ class Consultation:
         return tuple(self._after(asked))
 
     def either_way(self, finding: Finding) -> dict[str, Outcome]:
-        """What a yes and what a no to one question would do."""
-        yes, no = self._after(
+        """What a yes and what a no to one question would do; empty where the sum is too large."""
+        found = self._after(
             [
                 (finding, {finding: Report(State.PRESENT)}),
                 (None, {finding: Report(State.ABSENT)}),
             ]
         )
-        return {"yes": yes, "no": no}
+        return dict(zip(("yes", "no"), found, strict=False))
 
     def _after(self, asked: list[tuple[Finding | None, dict[Finding, Report]]]) -> list[Outcome]:
         variants = [
             {**self.evidence, **{f.id: of_report(r) for f, r in reports.items()}}
             for _, reports in asked
         ]
+        try:
+            after = posteriors(self.network, variants)
+        except TooEntangledError:  # then the step is named without its outcomes
+            return []
         out = []
-        for (shown, _), then in zip(asked, posteriors(self.network, variants), strict=True):
+        for (shown, _), then in zip(asked, after, strict=True):
             leader = max(self.network.prior, key=lambda c: (then.marginal[c], c))
             chance = exp(min(0.0, then.log_evidence - self.posterior.log_evidence))
             out.append(Outcome(shown, chance, self.book.causes[leader], then.marginal[leader]))

@@ -17,11 +17,11 @@ from pathlib import Path
 
 import numpy as np
 
-from diagnose.faults import FAULTS
+from diagnose.bench.faults import FAULTS
+from diagnose.bench.modelling import USUAL_ERROR, Point, engine_of, spread
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
-from diagnose.modelling import USUAL_ERROR, Point, engine_of, spread
 from knowledge.book import the_book
 from knowledge.engines.profiles import Profile
 from knowledge.reference.gauge import PANEL_SPREAD

@@ -18,14 +18,14 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from diagnose.faults import FAULTS
-from diagnose.fitting import Gauge, Predicted, fits, predicted, shares, warmer
+from diagnose.bench.faults import FAULTS
+from diagnose.bench.fitting import Gauge, Predicted, fits, predicted, shares, warmer
+from diagnose.bench.modelling import Point, conditioned, drawn, engine_of, shown, varied
+from diagnose.bench.soundings import states
+from diagnose.bench.survey import ENGINES, widths
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
 from diagnose.hydraulics.ranges import FloatArray
-from diagnose.modelling import Point, conditioned, drawn, engine_of, shown, varied
-from diagnose.soundings import states
-from diagnose.survey import ENGINES, widths
 from knowledge.book import the_book
 from knowledge.engines.profiles import Profile
 from knowledge.units import PSI

@@ -12,12 +12,12 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from diagnose import budget as module
-from diagnose.budget import Account, budget
-from diagnose.deviations import blended, deviations, oil_grade, sound_engines
+from diagnose.repair import budget as module
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B
-from diagnose.knobs import KNOBS
+from diagnose.repair.budget import Account, budget
+from diagnose.repair.deviations import blended, deviations, oil_grade, sound_engines
+from diagnose.repair.knobs import KNOBS
 from diagnose.report.budget import still_missing
 from knowledge.units import PSI
 from tests.circuits import BOOK, WORN, a_case, saved, text

@@ -8,14 +8,14 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from diagnose.enough import ENOUGH, enough
 from diagnose.errors import UsageError
-from diagnose.forecast import HORSEPOWER, Forecast, Target, forecast, turned
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B
-from diagnose.knobs import KNOBS
-from diagnose.misgivings import bought, misgivings
-from diagnose.settings import setting
+from diagnose.repair.enough import ENOUGH, enough
+from diagnose.repair.forecast import HORSEPOWER, Forecast, Target, forecast, turned
+from diagnose.repair.knobs import KNOBS
+from diagnose.repair.misgivings import bought, misgivings
+from diagnose.repair.settings import setting
 from knowledge.units import INCH, PSI
 from tests.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
 from tests.command_line import call

@@ -9,14 +9,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose.casefile.case import Case
-from diagnose.casefile.reading import from_text
-from diagnose.errors import BadCaseError, UsageError
-from diagnose.faults import FAULTS
-from diagnose.hydraulics.circuit import solve
-from diagnose.hydraulics.engine import Engine
-from diagnose.hydraulics.oil import Oil
-from diagnose.modelling import (
+from diagnose.bench.faults import FAULTS
+from diagnose.bench.modelling import (
     Point,
     baseline_points,
     calibrate,
@@ -28,6 +22,12 @@ from diagnose.modelling import (
     spread,
     varied,
 )
+from diagnose.casefile.case import Case
+from diagnose.casefile.reading import from_text
+from diagnose.errors import BadCaseError, UsageError
+from diagnose.hydraulics.circuit import solve
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.oil import Oil
 from knowledge.book import the_book
 from knowledge.engines.dimensions import DIMENSIONED
 from knowledge.engines.profiles import DISTRIBUTOR_V8, LARGE_V8, Profile

@@ -13,8 +13,8 @@ import numpy as np
 import pytest
 
 from diagnose import causegraph
+from diagnose.bench.faults import FAULTS
 from diagnose.chaining import Facts, infer
-from diagnose.faults import FAULTS
 from knowledge.book import the_book
 from knowledge.conditions import CLEARANCES_WIDE, OIL_THIN
 from knowledge.engines.profiles import DISTRIBUTOR_V8

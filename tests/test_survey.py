@@ -16,15 +16,15 @@ from xml.etree import ElementTree
 import numpy as np
 import pytest
 
+from diagnose.bench.faults import FAULTS
+from diagnose.bench.fitting import HEALTHY, NEITHER, Gauge, log_density
+from diagnose.bench.modelling import Point, healthy, shown
+from diagnose.bench.survey import MOST_RATIO, Survey, survey
 from diagnose.casefile.case import Case
 from diagnose.casefile.reading import from_text
 from diagnose.consultation import Consultation
 from diagnose.errors import UsageError
-from diagnose.faults import FAULTS
-from diagnose.fitting import HEALTHY, NEITHER, Gauge, log_density
-from diagnose.modelling import Point, healthy, shown
 from diagnose.report.plot import Plot, drawn, svg
-from diagnose.survey import MOST_RATIO, Survey, survey
 from knowledge.book import the_book
 from knowledge.units import PSI
 from tests.command_line import call, environment
@@ -163,7 +163,7 @@ def test_density_over_engines_is_the_normal_one_where_engines_are() -> None:
 
 
 def test_gauges_of_one_kind_share_their_error() -> None:
-    from diagnose.fitting import errors
+    from diagnose.bench.fitting import errors
 
     cov = errors([Gauge(1.5, 1.0), Gauge(1.5, 1.0), Gauge(2.0, 2.25)], np.array([10.0, 40.0, 40.0]))
     assert cov[0, 1] > 0

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from diagnose.budget import budget
 from diagnose.casefile.reading import load
 from diagnose.cli import printing
+from diagnose.repair.budget import budget
 from diagnose.report import budget as text
 from knowledge.book import the_book
 

@@ -10,9 +10,9 @@ from diagnose.casefile.case import Case
 from diagnose.casefile.reading import load
 from diagnose.cli import printing
 from diagnose.errors import UsageError
-from diagnose.forecast import Target, forecast
+from diagnose.repair.forecast import Target, forecast
+from diagnose.repair.settings import setting
 from diagnose.report import forecast as text
-from diagnose.settings import setting
 from knowledge.book import the_book
 from knowledge.reference.limits import IDLE_SPEED
 from knowledge.units import PRESSURE, SPEED, UnitError, parse

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import Path
 
+from diagnose.bench.survey import survey
 from diagnose.casefile.case import Case
 from diagnose.casefile.disk import write_plain
 from diagnose.casefile.reading import from_text, load, slurp
@@ -15,7 +16,6 @@ from diagnose.errors import BadCaseError, UsageError, plain
 from diagnose.report import survey as text
 from diagnose.report.plot import svg
 from diagnose.report.scale import scale_of
-from diagnose.survey import survey
 from knowledge.book import Book, the_book
 
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
-from diagnose.band import Band
-from diagnose.budget import Account, Budget
+from diagnose.bench.band import Band
 from diagnose.casefile.case import Case
-from diagnose.deviations import Deviation
+from diagnose.repair.budget import Account, Budget
+from diagnose.repair.deviations import Deviation
 from diagnose.report.lines import columns, together, width, wrapped
 from diagnose.report.scale import Scale, scale_of
 from knowledge.units import TEMPERATURE, show

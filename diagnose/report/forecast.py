@@ -6,15 +6,15 @@ from typing import Any
 
 import numpy as np
 
-from diagnose.band import Band
-from diagnose.deviations import Deviation
-from diagnose.enough import ENOUGH, Enough, Remedy, enough
-from diagnose.forecast import COLD, HORSEPOWER, Forecast, Side, Target
-from diagnose.misgivings import COLD_REVS, bought, misgivings
+from diagnose.bench.band import Band
+from diagnose.repair.deviations import Deviation
+from diagnose.repair.enough import ENOUGH, Enough, Remedy, enough
+from diagnose.repair.forecast import COLD, HORSEPOWER, Forecast, Side, Target
+from diagnose.repair.misgivings import COLD_REVS, bought, misgivings
+from diagnose.repair.settings import Setting
 from diagnose.report.budget import banded
 from diagnose.report.lines import labelled, percent, together, wrapped
 from diagnose.report.scale import Scale, scale_of
-from diagnose.settings import Setting
 from knowledge.units import TEMPERATURE, show
 
 

@@ -208,7 +208,7 @@ def _still_missing(answer: Consultation) -> list[str]:
     """How much of the missing pressure no measured finding explains."""
     if not (answer.case.measured and answer.case.readings):  # then the physics stays unloaded
         return []
-    from diagnose.budget import budget, worth_drawing
+    from diagnose.repair.budget import budget, worth_drawing
     from diagnose.report.budget import still_missing
 
     if not worth_drawing(answer.case):

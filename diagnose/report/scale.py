@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from diagnose.band import Band
+from diagnose.bench.band import Band
 from diagnose.casefile.case import Case
 from knowledge.units import PRESSURE, PSI, unit_in, unit_named
 

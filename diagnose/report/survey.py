@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from typing import Any
 
+from diagnose.bench.fitting import HEALTHY, NEITHER
+from diagnose.bench.survey import Row, Survey
 from diagnose.casefile.case import Case
-from diagnose.fitting import HEALTHY, NEITHER
 from diagnose.report.lines import headed, labelled, percent, together, width, wrapped
 from diagnose.report.plot import Plot, drawn
 from diagnose.report.scale import Scale, scale_of
-from diagnose.survey import Row, Survey
 from knowledge.units import PSI, TEMPERATURE, show
 
 SHOWN = 6

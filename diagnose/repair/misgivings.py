@@ -10,9 +10,9 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from diagnose.deviations import Deviation
-from diagnose.forecast import HORSEPOWER, Forecast, side
-from diagnose.knobs import KNOBS
+from diagnose.repair.deviations import Deviation
+from diagnose.repair.forecast import HORSEPOWER, Forecast, side
+from diagnose.repair.knobs import KNOBS
 from knowledge.engines.features import PUMP_ON_DISTRIBUTOR_SHAFT
 from knowledge.reference.limits import (
     LEAST_BEARING_CLEARANCE,

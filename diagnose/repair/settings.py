@@ -12,7 +12,7 @@ import numpy as np
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
-from diagnose.knobs import KNOBS, NAMES, Knob
+from diagnose.repair.knobs import KNOBS, NAMES, Knob
 from knowledge.reference.oil_grades import grade_named
 from knowledge.units import FRACTION, UnitError, parse, unit_in
 

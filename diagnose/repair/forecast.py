@@ -13,17 +13,17 @@ from functools import reduce
 
 import numpy as np
 
-from diagnose import budget
-from diagnose.band import Band
+from diagnose.bench.band import Band
 from diagnose.casefile.case import Case
-from diagnose.deviations import Deviation, deviations, evenly_drawn, sound_engines
 from diagnose.hydraulics.circuit import State, solve, surplus
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import dynamic_viscosity
 from diagnose.hydraulics.pump import drive_torque, shaft_power
 from diagnose.hydraulics.ranges import FloatArray, Floats
-from diagnose.knobs import NAMES
-from diagnose.settings import Setting
+from diagnose.repair import budget
+from diagnose.repair.deviations import Deviation, deviations, evenly_drawn, sound_engines
+from diagnose.repair.knobs import NAMES
+from diagnose.repair.settings import Setting
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.reference.gauge import spread_of

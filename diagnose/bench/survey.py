@@ -12,10 +12,8 @@ from math import exp
 
 import numpy as np
 
-from diagnose.casefile.case import Case
-from diagnose.errors import UsageError
-from diagnose.faults import FAULTS
-from diagnose.fitting import (
+from diagnose.bench.faults import FAULTS
+from diagnose.bench.fitting import (
     FALSE,
     HEALTHY,
     NEITHER,
@@ -26,10 +24,8 @@ from diagnose.fitting import (
     shares,
     warmer,
 )  # fmt: skip
-from diagnose.further import Curves, Further, Hypothesis, curves, further
-from diagnose.hydraulics.engine import Engine
-from diagnose.hydraulics.ranges import FloatArray
-from diagnose.modelling import (
+from diagnose.bench.further import Curves, Further, Hypothesis, curves, further
+from diagnose.bench.modelling import (
     UNCERTAIN,
     Point,
     baseline_points,
@@ -40,8 +36,12 @@ from diagnose.modelling import (
     shown,
     varied,
 )  # fmt: skip
+from diagnose.bench.soundings import usable
+from diagnose.casefile.case import Case
+from diagnose.errors import UsageError
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.ranges import FloatArray
 from diagnose.ranking.network import Likelihood
-from diagnose.soundings import usable
 from knowledge.book import Book
 from knowledge.engines.profiles import Profile
 from knowledge.reference.limits import RELIEF_SETTING

@@ -14,10 +14,13 @@ from functools import reduce
 import numpy as np
 from numpy.typing import NDArray
 
-from diagnose import shapley
-from diagnose.band import Band
+from diagnose.bench.band import Band
 from diagnose.casefile.case import Case, Read
-from diagnose.deviations import (
+from diagnose.hydraulics.circuit import solve
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.ranges import FloatArray
+from diagnose.repair import shapley
+from diagnose.repair.deviations import (
     Deviation,
     blended,
     deviations,
@@ -26,9 +29,6 @@ from diagnose.deviations import (
     sound_engines,
     unused,
 )
-from diagnose.hydraulics.circuit import solve
-from diagnose.hydraulics.engine import Engine
-from diagnose.hydraulics.ranges import FloatArray
 from knowledge.book import Book
 from knowledge.reference.gauge import HOT, IDLE_SLACK, RUNNING, SPEED, at_pump, spread_of
 from knowledge.reference.limits import IDLE_SPEED

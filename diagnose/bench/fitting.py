@@ -12,11 +12,11 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from diagnose.faults import FAULTS
+from diagnose.bench.faults import FAULTS
+from diagnose.bench.modelling import UNCERTAIN, Point, shown, varied
+from diagnose.bench.soundings import states
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
-from diagnose.modelling import UNCERTAIN, Point, shown, varied
-from diagnose.soundings import states
 from knowledge.conditions import READING_FALSE
 from knowledge.units import PSI
 

@@ -11,12 +11,12 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from diagnose.forecast import Forecast, Target
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
 from diagnose.hydraulics.ranges import FloatArray, Floats
-from diagnose.knobs import KNOBS
+from diagnose.repair.forecast import Forecast, Target
+from diagnose.repair.knobs import KNOBS
 from knowledge.units import PSI, show
 
 ENOUGH = 0.9  #: share of plausible engines that must meet the target

@@ -11,12 +11,12 @@ from itertools import combinations
 
 import numpy as np
 
-from diagnose.faults import FAULTS
-from diagnose.fitting import FALSE, Gauge
+from diagnose.bench.faults import FAULTS
+from diagnose.bench.fitting import FALSE, Gauge
+from diagnose.bench.modelling import Point, shown, varied
+from diagnose.bench.soundings import states
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
-from diagnose.modelling import Point, shown, varied
-from diagnose.soundings import states
 from knowledge.units import PSI
 
 STEPS = 25  #: speeds of a curve

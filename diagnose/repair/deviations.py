@@ -13,13 +13,13 @@ from typing import Any
 
 import numpy as np
 
-from diagnose import modelling
+from diagnose.bench import modelling
 from diagnose.casefile.case import Case, Measured
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import DIESEL as DIESEL_FUEL
 from diagnose.hydraulics.oil import PETROL, Oil, diluted
 from diagnose.hydraulics.ranges import FloatArray, Floats
-from diagnose.knobs import KNOBS, NAMES, Knob
+from diagnose.repair.knobs import KNOBS, NAMES, Knob
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.findings.delivery_galleries import GALLERY_PLUG_FOUND_MISSING

@@ -1,0 +1,1 @@
+"""What each finding costs in pressure, and what a planned repair would give back."""
