@@ -12,9 +12,9 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from diagnose.repair import budget as module
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B
+from diagnose.repair import budget as module
 from diagnose.repair.budget import Account, budget
 from diagnose.repair.deviations import blended, deviations, oil_grade, sound_engines
 from diagnose.repair.knobs import KNOBS
@@ -32,7 +32,16 @@ def middles(account: Account) -> np.ndarray:
 
 @pytest.mark.parametrize(
     "name",
-    ["band", "knobs", "settings", "deviations", "shapley", "budget", "enough", "report.scale"],
+    [
+        "bench.band",
+        "repair.knobs",
+        "repair.settings",
+        "repair.deviations",
+        "repair.shapley",
+        "repair.budget",
+        "repair.enough",
+        "report.scale",
+    ],
 )
 def test_examples_run(name: str) -> None:
     """What the docstrings show is what comes out."""

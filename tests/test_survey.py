@@ -333,7 +333,7 @@ def test_answers_within_a_second(path: Path) -> None:
 # ----------------------------------------------------------------------------------- the plot
 
 
-@pytest.mark.parametrize("name", ["report.plot", "soundings", "modelling"])
+@pytest.mark.parametrize("name", ["report.plot", "bench.soundings", "bench.modelling"])
 def test_docstrings(name: str) -> None:
     assert doctest.testmod(import_module(f"diagnose.{name}")).failed == 0
 
