@@ -23,6 +23,7 @@ from diagnose.planning.worlds import Worlds, worlds
 from diagnose.ranking.elimination import (
     Posterior,
     TooEntangledError,
+    effort,
     posterior,
     posteriors,
 )
@@ -55,7 +56,9 @@ if TYPE_CHECKING:
 TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
 CERTAIN = 0.9
 LIKELY = 0.5
-EXPLAINED = 5  #: causes whose reasons are told
+#: how many causes have their reasons told: the more entangled the case, the fewer
+EXPLAINED = ((400_000, 5), (1_200_000, 3))
+SMALL = 100_000  #: up to this effort several what-ifs go through one sweep
 ODD = 0.004  #: a finding less likely than this, given all the others, is asked for again
 
 
@@ -145,6 +148,11 @@ class Consultation:
     def posterior(self) -> Posterior:
         """Exact marginals and the evidence's log probability."""
         return self._heard[1]
+
+    @cached_property
+    def effort(self) -> int:
+        """How many numbers one sweep of this case goes through."""
+        return effort(self.network, self.evidence)
 
     def belief(self, name: str) -> float:
         """P(node | evidence) of any cause, condition or finding of the graph."""
@@ -255,19 +263,20 @@ class Consultation:
     def weights(self, causes: Collection[str]) -> dict[str, tuple[Weight, ...]]:
         """For and against each of these causes, in decibans."""
         without = self._without
-        if not set(causes) <= set(self._explained):
+        if not set(causes) <= set(self.explained):
             without = leave_each_out(self.network, self.evidence, tuple(causes))
         return weights(without, self.posterior.marginal, self.graph, tuple(causes))
 
     @cached_property
-    def _explained(self) -> tuple[str, ...]:
+    def explained(self) -> tuple[str, ...]:
         """The causes whose reasons are worked out: the likeliest few."""
-        return tuple(r.cause.id for r in self.ranking[:EXPLAINED])
+        many = next((n for most, n in EXPLAINED if self.effort <= most), 2)
+        return tuple(r.cause.id for r in self.ranking[:many])
 
     @cached_property
     def _without(self) -> dict[str, Without]:
         """What would be believed with each finding left out."""
-        return leave_each_out(self.network, self.evidence, self._explained)
+        return leave_each_out(self.network, self.evidence, self.explained)
 
     @cached_property
     def unexplained(self) -> tuple[Finding, ...]:
@@ -332,6 +341,7 @@ class Consultation:
 
     def outcomes(self, step: Step, how_many: int = 3) -> tuple[Outcome, ...]:
         """What the likeliest outcomes of a check would do to the ranking."""
+        how_many = how_many if self.effort <= EXPLAINED[0][0] else 1
         asked: list[tuple[Finding | None, dict[Finding, Report]]] = [
             (f, {f: Report(State.PRESENT)}) for f in step.findings[:how_many]
         ]
@@ -354,7 +364,10 @@ class Consultation:
             for _, reports in asked
         ]
         try:
-            after = posteriors(self.network, variants)
+            if self.effort <= SMALL:
+                after = posteriors(self.network, variants)
+            else:  # together they would be more entangled than each by itself
+                after = [p for v in variants for p in posteriors(self.network, [v])]
         except TooEntangledError:  # then the step is named without its outcomes
             return []
         out = []

@@ -16,6 +16,7 @@ import numpy as np
 from diagnose.ranking.network import Evidence, Network
 from diagnose.ranking.splitting import Array, Split, Table, split
 
+LARGE = 60_000  #: numbers in a sweep from which other orders are worth trying
 WIDEST = 22  #: variables in one table; above it memory, not time, would end the run
 
 
@@ -123,47 +124,74 @@ class _Bucket:
 
 
 def _eliminate(tables: list[Table], variables: int) -> list[_Bucket]:
-    """Order by least neighbours, then least fill; assign every table and message a bucket."""
+    """Assign every table and message the bucket that sums its first variable out.
+
+    The order is greedy; where it comes out large, others are tried and the least is taken.
+    Raises TooEntangledError.
+    """
+    scopes = [scope for scope, _ in tables]
+    orders = [_ordered(scopes, variables, 1, 0)]
+    if _effort(orders[0]) > LARGE:
+        orders += [_ordered(scopes, variables, *mix) for mix in ((1, 1), (2, 1), (4, 1))]
+    order = min(orders, key=_effort)
+    if max((len(around) for _, around in order), default=0) >= WIDEST:
+        raise TooEntangledError
+    position = {v: i for i, (v, _) in enumerate(order)}
+    # soonest gone first: tables then share their last axes and numpy runs over long rows
+    buckets = [
+        _Bucket(v, tuple(sorted((v, *around), key=position.__getitem__)), [], [])
+        for v, around in order
+    ]
+    for table in tables:
+        buckets[min(position[v] for v in table[0])].own.append(table)
+    for i, bucket in enumerate(buckets):
+        if len(bucket.scope) > 1:
+            buckets[position[bucket.scope[1]]].incoming.append(i)
+    return buckets
+
+
+Order = list[tuple[int, frozenset[int]]]
+
+
+def _effort(order: Order) -> int:
+    return sum(2 << len(around) for _, around in order)
+
+
+def _ordered(scopes: list[tuple[int, ...]], variables: int, by_size: int, by_fill: int) -> Order:
+    """Least neighbours first, ties by least fill; or least of a mix of both (weights)."""
     neighbours: list[set[int]] = [set() for _ in range(variables)]
-    at: list[list[int]] = [[] for _ in range(variables)]
-    for i, (scope, _) in enumerate(tables):
+    there = [False] * variables
+    for scope in scopes:
         for v in scope:
             neighbours[v].update(scope)
-            at[v].append(i)
+            there[v] = True
     for v, around in enumerate(neighbours):
         around.discard(v)
-    heap = [(len(around), 0, v) for v, around in enumerate(neighbours) if at[v]]
+
+    def entry(v: int, fill: int) -> tuple[int, int, int, int]:
+        size = len(neighbours[v])
+        return by_size * size + by_fill * fill, fill, v, size
+
+    heap = [entry(v, 0) for v in range(variables) if there[v]]
     heapq.heapify(heap)
     gone = [False] * variables
-    used = [False] * len(tables)
-    buckets: list[_Bucket] = []
+    order: Order = []
     while heap:
-        size, fill, v = heapq.heappop(heap)
+        _, fill, v, size = heapq.heappop(heap)
         around = neighbours[v]
         if gone[v] or size != len(around):
             continue
         exact = _fill(around, neighbours) if size > 1 else 0
         if exact > fill:
-            heapq.heappush(heap, (size, exact, v))
+            heapq.heappush(heap, entry(v, exact))
             continue
-        if size >= WIDEST:
-            raise TooEntangledError
         gone[v] = True
-        own = [tables[i] for i in at[v] if not used[i]]
-        for i in at[v]:
-            used[i] = True
-        buckets.append(_Bucket(v, (v, *around), own, []))
+        order.append((v, frozenset(around)))
         for u in around:
             neighbours[u] |= around
             neighbours[u] -= {u, v}
-            heapq.heappush(heap, (len(neighbours[u]), 0, u))
-    position = {b.variable: i for i, b in enumerate(buckets)}
-    for i, bucket in enumerate(buckets):
-        # soonest gone first: tables then share their last axes and numpy runs over long rows
-        bucket.scope = tuple(sorted(bucket.scope, key=position.__getitem__))
-        if len(bucket.scope) > 1:
-            buckets[position[bucket.scope[1]]].incoming.append(i)
-    return buckets
+            heapq.heappush(heap, entry(u, 0))
+    return order
 
 
 def _fill(around: set[int], neighbours: list[set[int]]) -> int:

@@ -10,7 +10,7 @@ from math import exp
 from diagnose.ranking.elimination import effort, log_evidences
 from diagnose.ranking.network import Evidence, Likelihood, Network
 
-MOST_EFFORT = 12_000_000  #: numbers gone through for all sets together
+MOST_EFFORT = 6_000_000  #: numbers gone through for all sets together
 
 
 @dataclass(frozen=True, slots=True)

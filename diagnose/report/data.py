@@ -8,12 +8,11 @@ from diagnose.consultation import Consultation
 from diagnose.planning.next_step import Step
 
 SCHEMA = 1
-EXPLAINED = 5
 
 
 def review(answer: Consultation) -> dict[str, Any]:
     """Everything ``review`` shows."""
-    top = [r.cause.id for r in answer.ranking[:EXPLAINED]]
+    top = answer.explained
     weights = answer.weights(top)
     return {
         "schema": SCHEMA,

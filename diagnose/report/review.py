@@ -88,10 +88,10 @@ def _contradictions(answer: Consultation) -> list[str]:
 
 def _ranking(answer: Consultation, shown: int) -> list[str]:
     top = answer.ranking[:shown]
-    weights = answer.weights([r.cause.id for r in top])
+    weights = answer.weights([r.cause.id for r in top if r.cause.id in answer.explained])
     lines = ["Root causes, likeliest first"]
     for i, ranked in enumerate(top, 1):
-        lines += _cause(answer, i, ranked, weights[ranked.cause.id])
+        lines += _cause(answer, i, ranked, weights.get(ranked.cause.id, ()))
     rest = answer.ranking[shown:]
     if rest:
         highest = percent(max(r.probability for r in rest))
