@@ -31,12 +31,12 @@ def best_sets(
 ) -> tuple[Explanation, ...]:
     """The likeliest sets of implicated causes, best first, with their exact shares.
 
-    Implicated: posterior at least 2 % and 1.5 times the prior, the ``at_most`` likeliest (0: three
+    Implicated: posterior at least 2 % and 1.5 times the prior, the ``at_most`` likeliest (0: two
     to six, fewer the more entangled the case); every other cause stays summed out. All 2^n sets are asked in one sweep, so nothing is missed.
     """
     if not at_most:
         spent = effort(network, evidence)
-        at_most = next((n for n in (6, 5, 4) if spent << n <= MOST_EFFORT), 3)
+        at_most = next((n for n in (6, 5, 4, 3) if spent << n <= MOST_EFFORT), 2)
     implicated = sorted(
         (c for c, p in network.prior.items() if marginal[c] >= 0.02 and marginal[c] >= 1.5 * p),
         key=lambda c: (-marginal[c], c),
