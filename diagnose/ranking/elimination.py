@@ -10,6 +10,7 @@ import heapq
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 import numpy as np
 
@@ -126,14 +127,9 @@ class _Bucket:
 def _eliminate(tables: list[Table], variables: int) -> list[_Bucket]:
     """Assign every table and message the bucket that sums its first variable out.
 
-    The order is greedy; where it comes out large, others are tried and the least is taken.
     Raises TooEntangledError.
     """
-    scopes = [scope for scope, _ in tables]
-    orders = [_ordered(scopes, variables, 1, 0)]
-    if _effort(orders[0]) > LARGE:
-        orders += [_ordered(scopes, variables, *mix) for mix in ((1, 1), (2, 1), (4, 1))]
-    order = min(orders, key=_effort)
+    order = _best_order(tuple(scope for scope, _ in tables), variables)
     if max((len(around) for _, around in order), default=0) >= WIDEST:
         raise TooEntangledError
     position = {v: i for i, (v, _) in enumerate(order)}
@@ -153,11 +149,22 @@ def _eliminate(tables: list[Table], variables: int) -> list[_Bucket]:
 Order = list[tuple[int, frozenset[int]]]
 
 
+@lru_cache(maxsize=64)
+def _best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
+    """A greedy order; where it comes out large, others are tried and the least is taken."""
+    orders = [_ordered(scopes, variables, 1, 0)]
+    if _effort(orders[0]) > LARGE:
+        orders += [_ordered(scopes, variables, *mix) for mix in ((1, 1), (2, 1), (4, 1))]
+    return min(orders, key=_effort)
+
+
 def _effort(order: Order) -> int:
     return sum(2 << len(around) for _, around in order)
 
 
-def _ordered(scopes: list[tuple[int, ...]], variables: int, by_size: int, by_fill: int) -> Order:
+def _ordered(
+    scopes: tuple[tuple[int, ...], ...], variables: int, by_size: int, by_fill: int
+) -> Order:
     """Least neighbours first, ties by least fill; or least of a mix of both (weights)."""
     neighbours: list[set[int]] = [set() for _ in range(variables)]
     there = [False] * variables
