@@ -101,15 +101,6 @@ def _ranking(answer: Consultation, shown: int) -> list[str]:
             2,
         )
     return lines
-    lines += [
-        "",
-        *wrapped(
-            f"{len(answer.ranking) - shown} more causes share {rest:.2f} expected faults; "
-            "each figure is for that cause alone, several may hold at once.",
-            2,
-        ),
-    ]
-    return lines
 
 
 def _cause(answer: Consultation, i: int, ranked: Ranked, weights: Sequence[Weight]) -> list[str]:

@@ -48,7 +48,21 @@ from knowledge.sources import (
     TMG,
 )
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import Layout
+from knowledge.vocabulary import Finding, Layout
+
+DRIVES = (
+    PUMP_ON_DISTRIBUTOR_SHAFT,
+    PUMP_ON_SKEW_GEAR,
+    PUMP_ON_CRANK_NOSE,
+    PUMP_OUTSIDE,
+    PUMP_ON_CHAIN,
+)
+
+
+def drives_but(own: Finding) -> tuple[Finding, ...]:
+    """Every way of driving a pump but this engine's own."""
+    return tuple(d for d in DRIVES if d is not own)
+
 
 UNKNOWN = Layout(
     "unknown",
@@ -71,10 +85,7 @@ DISTRIBUTOR_V8 = Layout(
         WATER_COOLED,
     ),
     (
-        PUMP_ON_SKEW_GEAR,
-        PUMP_ON_CRANK_NOSE,
-        PUMP_OUTSIDE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_ON_DISTRIBUTOR_SHAFT),
         DRY_SUMP,
         OVERHEAD_CAM,
         CHAIN_TENSIONERS,
@@ -103,10 +114,7 @@ DISTRIBUTOR_V8_SOLID = Layout(
         HYDRAULIC_LIFTERS,
         ELECTRIC_GAUGE,
         LAMP_ONLY,
-        PUMP_ON_SKEW_GEAR,
-        PUMP_ON_CRANK_NOSE,
-        PUMP_OUTSIDE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_ON_DISTRIBUTOR_SHAFT),
         DRY_SUMP,
         OVERHEAD_CAM,
         CHAIN_TENSIONERS,
@@ -122,10 +130,7 @@ SKEW_GEAR_FOUR = Layout(
     "classic pushrod four or six, pump on a skew gear, relief valve reached from outside",
     (PUMP_ON_SKEW_GEAR, PUSHROD_ENGINE, RELIEF_OUTSIDE, MECHANICAL_LIFT_PUMP, WATER_COOLED),
     (
-        PUMP_ON_DISTRIBUTOR_SHAFT,
-        PUMP_ON_CRANK_NOSE,
-        PUMP_OUTSIDE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_ON_SKEW_GEAR),
         DRY_SUMP,
         OVERHEAD_CAM,
         CHAIN_TENSIONERS,
@@ -159,10 +164,7 @@ CRANK_NOSE_PUMP_FOUR = Layout(
     "pushrod or belt-driven four, gear pump round the crank nose in the front cover",
     (PUMP_ON_CRANK_NOSE, WATER_COOLED),
     (
-        PUMP_ON_DISTRIBUTOR_SHAFT,
-        PUMP_ON_SKEW_GEAR,
-        PUMP_OUTSIDE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_ON_CRANK_NOSE),
         DRY_SUMP,
         CHAIN_TENSIONERS,
         TURBOCHARGED,
@@ -183,10 +185,7 @@ CRANK_NOSE_GEROTOR_OHC = Layout(
         WATER_COOLED,
     ),
     (
-        PUMP_ON_DISTRIBUTOR_SHAFT,
-        PUMP_ON_SKEW_GEAR,
-        PUMP_OUTSIDE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_ON_CRANK_NOSE),
         DRY_SUMP,
         PUSHROD_ENGINE,
         TURBOCHARGED,
@@ -202,10 +201,7 @@ SMALL_DIESEL = Layout(
     "small diesel, rotor or gear pump outside or in the gear train",
     (PUMP_OUTSIDE, DIESEL, PUSHROD_ENGINE, WATER_COOLED),
     (
-        PUMP_ON_DISTRIBUTOR_SHAFT,
-        PUMP_ON_SKEW_GEAR,
-        PUMP_ON_CRANK_NOSE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_OUTSIDE),
         DRY_SUMP,
         OVERHEAD_CAM,
         CHAIN_TENSIONERS,
@@ -220,10 +216,7 @@ HEAVY_DIESEL = Layout(
     "heavy in-line truck or plant diesel, gear-driven pump, turbocharger and oil cooler",
     (PUMP_OUTSIDE, DIESEL, PUSHROD_ENGINE, WATER_COOLED, TURBOCHARGED, OIL_COOLER, PISTON_JETS),
     (
-        PUMP_ON_DISTRIBUTOR_SHAFT,
-        PUMP_ON_SKEW_GEAR,
-        PUMP_ON_CRANK_NOSE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_OUTSIDE),
         DRY_SUMP,
         CHAIN_TENSIONERS,
         HYDRAULIC_LIFTERS,
@@ -237,10 +230,7 @@ TRACTOR_DIESEL = Layout(
     "tractor diesel that works on slopes, gear-train pump, stressed sump",
     (PUMP_OUTSIDE, DIESEL, PUSHROD_ENGINE, WATER_COOLED, TILTS),
     (
-        PUMP_ON_DISTRIBUTOR_SHAFT,
-        PUMP_ON_SKEW_GEAR,
-        PUMP_ON_CRANK_NOSE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_OUTSIDE),
         DRY_SUMP,
         OVERHEAD_CAM,
         CHAIN_TENSIONERS,
@@ -255,10 +245,7 @@ DRY_SUMP_RACE = Layout(
     "race engine with dry sump, belt-driven outside pump, tank and hoses",
     (PUMP_OUTSIDE, DRY_SUMP, REMOTE_FILTER, OIL_COOLER, DIRECT_GAUGE, RELIEF_OUTSIDE, WATER_COOLED),
     (
-        PUMP_ON_DISTRIBUTOR_SHAFT,
-        PUMP_ON_SKEW_GEAR,
-        PUMP_ON_CRANK_NOSE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_OUTSIDE),
         LAMP_ONLY,
         DIESEL,
         PRESSED_PICKUP,
@@ -271,10 +258,7 @@ DRY_SUMP_MOTORCYCLE = Layout(
     "dry-sump motorcycle: oil in tank or frame, air-cooled, pushrods",
     (PUMP_OUTSIDE, DRY_SUMP, PUSHROD_ENGINE),
     (
-        PUMP_ON_DISTRIBUTOR_SHAFT,
-        PUMP_ON_SKEW_GEAR,
-        PUMP_ON_CRANK_NOSE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_OUTSIDE),
         OVERHEAD_CAM,
         CHAIN_TENSIONERS,
         TURBOCHARGED,
@@ -324,10 +308,7 @@ MARINE_PETROL_V8 = Layout(
         TILTS,
     ),
     (
-        PUMP_ON_SKEW_GEAR,
-        PUMP_ON_CRANK_NOSE,
-        PUMP_OUTSIDE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_ON_DISTRIBUTOR_SHAFT),
         DRY_SUMP,
         OVERHEAD_CAM,
         CHAIN_TENSIONERS,
@@ -362,10 +343,7 @@ GENERATOR_DIESEL = Layout(
     "generator-set diesel with lamp, alarm or shutdown switch only",
     (PUMP_OUTSIDE, DIESEL, LAMP_ONLY, PUSHROD_ENGINE, WATER_COOLED),
     (
-        PUMP_ON_DISTRIBUTOR_SHAFT,
-        PUMP_ON_SKEW_GEAR,
-        PUMP_ON_CRANK_NOSE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_OUTSIDE),
         DRY_SUMP,
         OVERHEAD_CAM,
         CHAIN_TENSIONERS,
@@ -405,10 +383,7 @@ AIR_COOLED_FLAT_FOUR = Layout(
     "air-cooled flat four, pump on the cam nose, relief from outside, oil cooler",
     (PUMP_ON_CRANK_NOSE, PUSHROD_ENGINE, RELIEF_OUTSIDE, OIL_COOLER, MECHANICAL_LIFT_PUMP),
     (
-        PUMP_ON_DISTRIBUTOR_SHAFT,
-        PUMP_ON_SKEW_GEAR,
-        PUMP_OUTSIDE,
-        PUMP_ON_CHAIN,
+        *drives_but(PUMP_ON_CRANK_NOSE),
         DRY_SUMP,
         OVERHEAD_CAM,
         CHAIN_TENSIONERS,
@@ -425,10 +400,7 @@ CHAIN_DRIVEN_PUMP_FOUR = Layout(
     "overhead-cam four, pump in the sump driven by its own chain",
     (PUMP_ON_CHAIN, OVERHEAD_CAM, WATER_COOLED),
     (
-        PUMP_ON_DISTRIBUTOR_SHAFT,
-        PUMP_ON_SKEW_GEAR,
-        PUMP_ON_CRANK_NOSE,
-        PUMP_OUTSIDE,
+        *drives_but(PUMP_ON_CHAIN),
         DRY_SUMP,
         PUSHROD_ENGINE,
         VEE_ENGINE,
