@@ -8,12 +8,13 @@ from collections.abc import Iterable
 
 import pytest
 
+from diagnose.chaining import Facts, Report, infer
 from knowledge.access import OPENINGS, openings_for
 from knowledge.book import the_book
 from knowledge.cautions import CAUTIONS
 from knowledge.engines import features
 from knowledge.units import DIMENSIONS
-from knowledge.vocabulary import Access, Caution, Finding, Kind, Layout, Stage
+from knowledge.vocabulary import Access, Caution, Finding, Kind, Layout, Stage, State
 
 BOOK = the_book()
 
@@ -203,3 +204,11 @@ def test_features_are_layout_facts() -> None:
     words = [v for v in vars(features).values() if isinstance(v, Finding)]
     assert words
     assert all(w.kind is Kind.LAYOUT for w in words)
+
+
+def test_every_circumstance_asked_for_is_used() -> None:
+    """Nobody is asked for a fact of the past that no rule reads."""
+    facts = [f for f in BOOK.findings.values() if f.kind is Kind.HISTORY]
+    told = [Facts(), *(Facts({f: Report(State.PRESENT)}) for f in facts)]
+    read = {f for t in told for q in infer(BOOK.rules.values(), t).asked.values() for f in q}
+    assert not [f.id for f in facts if f not in read]

@@ -52,6 +52,7 @@ from knowledge.rules import (
     topend_feeds,
     topend_valve_gear,
     unlisted,
+    unusual_builds,
 )
 
 MODULES = (
@@ -106,4 +107,5 @@ MODULES = (
     topend_feeds,
     topend_valve_gear,
     unlisted,
+    unusual_builds,
 )
