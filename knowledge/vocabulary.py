@@ -297,6 +297,70 @@ class Inspection:
         return f"<inspection {self.id}>"
 
 
+class Phase(StrEnum):
+    """When in the putting together a task comes, in this order."""
+
+    CLEANING = "cleaning"  #: what shed debris has reached
+    BEARINGS = "bearings"  #: block, plugs, oilways, crank
+    PUMP = "pump"  #: the pump on the bench
+    RELIEF = "relief"
+    DRIVE = "drive"  #: pump mounted, shaft, distributor
+    TRAY = "tray"  #: windage tray and what turns
+    SUMP = "sump"  #: pickup, gap, sump on
+    PRIMING = "priming"
+    FIRST_START = "first start"
+    RUN_IN = "run-in"
+
+
+class Hold(StrEnum):
+    """What an open or failed task does to the job."""
+
+    STOP = "stop"  #: nothing further until it passes, or a named person overrides with a reason
+    NOTE = "note"  #: may go on with a note
+
+
+@dataclass(frozen=True, slots=True)
+class Band:
+    """What one source accepts, SI; None is open at that end."""
+
+    low: float | None
+    high: float | None
+    source: Source
+    says: str = ""  #: for which engine or practice it holds
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Task:
+    """Something to do, to look at or to measure while the engine goes together.
+
+    Measured where ``dimension`` is set: ``bands`` are what the sources accept, the one used
+    first; several that differ are shown side by side and never averaged. The engine's own
+    figure in the case, ``limits`` (low, high), goes before them.
+    """
+
+    id: str
+    phase: Phase
+    says: str  #: completes "checked: ..."
+    how: tuple[str, ...]
+    source: Source
+    hold: Hold = Hold.STOP
+    dimension: str = ""
+    bands: tuple[Band, ...] = ()
+    limits: tuple[Limit | None, Limit | None] = (None, None)
+    spread: float = 0.0  #: usual measuring error of the method, one standard deviation, SI
+    remedy: str = ""  #: what to do where it fails
+    why: str = ""
+    guards: tuple[Cause, ...] = ()
+    only_with: tuple[Finding, ...] = ()  #: any of these features: else it does not apply
+    not_with: tuple[Finding, ...] = ()  #: none of these features
+    after: tuple[Finding, ...] = ()  #: called for where any of these was found
+    cautions: tuple[Caution, ...] = ()
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<task {self.id}>"
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Layout:
     """How an engine is arranged: what it has, what it lacks."""
