@@ -312,3 +312,77 @@ MZR = Source(
     "https://myvehicle.help/Mazda/1990/929%20V6-3.0L%20DOHC/",
     "strong",
 )
+GMV = Source(
+    "GMV",
+    "Vehicle maker's pump replacement text (1997 van, pushrod V6 and V8): pump to main cap "
+    "65 lb-ft, no gasket, no locker or paint on threads unless told, "
+    "https://gm.saturn.team/GMC_Truck/Savana/1997/3/1/338/46035",
+    "strong",
+)
+
+C60 = Source(
+    "C60",
+    "Vehicle maker's crankshaft figures (6.0 V8 2005): end play 0.0015–0.0078 in, main "
+    "clearance 0.0008–0.0025 in in service, oil deflector nuts 25 N·m, "
+    "https://charm.li/Chevrolet/2005/Corvette%20V8-6.0L%20VIN%20U/Repair%20and%20Diagnosis/"
+    "Specifications/Mechanical%20Specifications/Engine/Cylinder%20Block%20Assembly/Cranksha"
+    "ft%2C%20Engine",
+    "strong",
+)
+
+N37 = Source(
+    "N37",
+    "Vehicle maker's torque list (3.7 V6 2009): oil pump bolts 250 in-lb, pump cover bolts "
+    "105 in-lb, "
+    "https://myvehicle.help/Dodge%20or%20Ram%20Truck/2009/Nitro%204WD%20V6-3.7L/Repair%20an"
+    "d%20Diagnosis/Specifications/Mechanical%20Specifications/Engine/System%20Specification"
+    "s/Engine%20Torque%20Specifications",
+    "strong",
+)
+
+T42 = Source(
+    "T42",
+    "Vehicle maker's pump text (in-line six 2009, pump in the front cover): cover bolts 89 "
+    "lb-in, relief plug 124 lb-in, "
+    "https://gm.saturn.team/Chevrolet/TrailBlazer___4WD/2009/99/1/7786/63426",
+    "strong",
+)
+
+MP7 = Source(
+    "MP7",
+    "Engine maker's torque list (heavy in-line diesel): sump, pump and pickup screws 24 ± "
+    "4 N·m, https://www.easymanua.ls/mack/mp7/manual?p=333",
+    "strong",
+)
+
+VB4 = Source(
+    "VB4",
+    "Vehicle maker's sump and pump overview (2.0 turbo four 2012): oil baffle bolts 9 N·m, "
+    "https://manuals.autorepairshq.com/hyperlink/Volkswagen/2012/Beetle%20%285C1%29%20L4-2."
+    "0L%20Turbo%20%28CCTA%29/Repair%20and%20Diagnosis/Engine%2C%20Cooling%20and%20Exhaust/E"
+    "ngine/Engine%20Lubrication/Oil%20Pan/Service%20and%20Repair/Oil%20Pan%2FOil%20Pump%20O"
+    "verview",
+    "strong",
+)
+
+RG7 = Source(
+    "RG7",
+    "Vehicle maker's sump text (V6 1997): sump bolts 125 lb-in, over-tight bolts spoil the "
+    "sump, https://562586.zfhpni.asia/Buick/Regal/1997/3/1/330/41908",
+    "strong",
+)
+
+FF9 = Source(
+    "FF9",
+    "Vehicle maker's assembly text (small four 1999): strainer bolts 11 N·m, sump bolts 11 "
+    "N·m (97 lb-in), http://gm.saturn.team/Pontiac/Firefly__Canada_/1999/7/1/807/38138",
+    "strong",
+)
+
+TQW = Source(
+    "TQW",
+    "Torque tool maker's manual on ISO 6789, class A setting wrench: ±4 % above 10 N·m, ±6 "
+    "% up to 10 N·m, checked from 20 % of its range, "
+    "https://manuzoid.com/manuals/7Bakw-Facom%20S.325DA%20User%20manual",
+    "strong",
+)

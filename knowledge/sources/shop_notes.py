@@ -272,3 +272,17 @@ RLS = Source(
     "ngineering-tech/469675-ls1-oil-pump-pressure-relief-study.html",
     "weak",
 )
+AZP = Source(
+    "AZP",
+    "Pump fitting notes (parts retailer): drive shaft tried in the distributor's socket "
+    "and its stop set, pump and shaft fitted together, never forced, "
+    "http://www.autozone.com/repairinfo/common/repairInfoMain.jsp?targetPage=productsHowToI"
+    "nspect&leftNavPage=productsHowTo&pageId=%25090996b43f80a01177&subtitle=replace",
+    "weak",
+)
+CHR = Source(
+    "CHR",
+    "Forum thread: the priming tool drew the drive shaft out of the pump as it was lifted, "
+    "http://clubhotrod.com/shop-talk/37581-oil-pump-drive-shaft.html",
+    "weak",
+)

@@ -166,3 +166,12 @@ FBE = Source(
     "/33022521/pressurized-black-gold",
     "medium",
 )
+AEB = Source(
+    "AEB",
+    "Engine rebuilders' association bulletin on priming (1995–2006 engines): feed a "
+    "crank-driven rotor pump oil at its inlet while turning it, crank in 15 s spells with "
+    "the fuel off, "
+    "http://www.chicagoengines.com/tech/bulletins/Engine-Oil-Priming-Procedures-1995-2006-F"
+    "ords.htm",
+    "medium",
+)
