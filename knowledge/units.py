@@ -86,13 +86,38 @@ SPEED = Dimension(
     (Unit(("rpm", "rev/min", "r/min", "revs"), 1.0),),
     ("700 rpm", "2500 rev/min", "850 r/min"),
 )
+
+
+def _pounds(preferred: str, arm: str) -> tuple[str, ...]:
+    """Every way a shop writes pounds at an arm's length, in either order, the preferred first.
+
+    >>> _pounds("in·lb", "in")[:3]
+    ('in·lb', 'lb·in', 'lb-in')
+    >>> "ft-lbs" in _pounds("lb·ft", "ft") and "lbf ft" in _pounds("lb·ft", "ft")
+    True
+    """
+    written = (
+        sign.join(order)
+        for pound in ("lb", "lbf", "lbs")
+        for order in ((pound, arm), (arm, pound))
+        for sign in ("·", "-", " ", ".", "")
+    )
+    return tuple(dict.fromkeys((preferred, *written)))
+
+
 TORQUE = Dimension(
     "torque",
     "N·m",
     (
-        Unit(("n·m", "nm", "n.m", "n m", "newton metre"), 1.0),
-        Unit(("lb·ft", "lb-ft", "lb ft", "lbft", "ft-lb", "ft lb", "ftlb", "lbf·ft"), LBF * 0.3048),
-        Unit(("in·lb", "in-lb", "in lb", "inlb", "lb-in", "lb in", "lb·in", "lbf·in"), LBF * INCH),
+        Unit(("n·m", "nm", "n.m", "n m", "n-m", "newton metre", "newton metres"), 1.0),
+        Unit(
+            (*_pounds("lb·ft", "ft"), "foot pounds", "foot-pounds", "pound feet", "pound-feet"),
+            LBF * 0.3048,
+        ),
+        Unit(
+            (*_pounds("in·lb", "in"), "inch pounds", "inch-pounds", "pound inches", "pound-inches"),
+            LBF * INCH,
+        ),
         Unit(("kgf·m", "kgm", "kgf m", "mkg"), 9.80665),
     ),
     ("20 N·m", "15 lb-ft", "106 in-lb"),

@@ -33,6 +33,7 @@ INCH = Fraction("0.0254")
 FOOT = 12 * INCH
 LBF = Fraction("0.45359237") * Fraction("9.80665")
 KGF = Fraction("9.80665")
+LBF_IN = float(LBF * INCH)
 US_GALLON = 231 * INCH**3
 UK_GALLON = Fraction("0.00454609")
 
@@ -198,6 +199,47 @@ def test_foot_pounds_and_inch_pounds_are_apart_by_twelve(value: float) -> None:
     inches = [parse(f"{value!r} {n}", TORQUE) for n in ("in-lb", "lb-in", "in lb", "lbf·in")]
     assert len(set(feet)) == len(set(inches)) == 1
     assert feet[0] / inches[0] == pytest.approx(12, rel=1e-15)
+
+
+INCH_POUNDS = [
+    "in-lb",
+    "in·lb",
+    "in lb",
+    "lbf·in",
+    "lbf in",
+    "lb-in",
+    "IN-LBS",
+    "in.lb",
+    "inch pounds",
+]
+FOOT_POUNDS = ["ft-lb", "lb-ft", "lb·ft", "lbf ft", "lbf·ft", "ft lbs", "FT-LBS", "foot-pounds"]
+
+
+@pytest.mark.parametrize("name", INCH_POUNDS)
+def test_15_inch_pounds(name: str) -> None:
+    """NIST SP 811, appendix B.8: 1 lbf·in = 1.129 848 E-01 N·m."""
+    assert parse(f"15 {name}", TORQUE) == pytest.approx(1.695, abs=5e-4)
+    assert parse(f"15 {name}", TORQUE) == pytest.approx(15 * 1.129848e-1, rel=5e-7)
+    assert parse(show(15 * LBF_IN, TORQUE, name), TORQUE) == pytest.approx(15 * LBF_IN, rel=1e-9)
+
+
+@pytest.mark.parametrize("name", FOOT_POUNDS)
+def test_15_foot_pounds(name: str) -> None:
+    """NIST SP 811, appendix B.8: 1 lbf·ft = 1.355 818 E+00 N·m."""
+    assert parse(f"15 {name}", TORQUE) == pytest.approx(20.337, abs=5e-4)
+    assert parse(f"15 {name}", TORQUE) == pytest.approx(15 * 1.355818, rel=5e-7)
+
+
+@pytest.mark.parametrize("name", ["N·m", "Nm", "N.m", "N m", "N-m", "newton metres"])
+def test_newton_metres_are_themselves(name: str) -> None:
+    assert parse(f"20 {name}", TORQUE) == 20.0
+    assert show(20.0, TORQUE, name) == f"20 {name}"
+
+
+def test_a_torque_is_shown_in_the_unit_asked_for() -> None:
+    assert show(float(15 * LBF * INCH), TORQUE, "in-lb") == "15 in-lb"
+    assert show(float(15 * LBF * FOOT), TORQUE, "lb-ft") == "15 lb-ft"
+    assert show(float(15 * LBF * FOOT), TORQUE, "in-lb") == "180 in-lb"
 
 
 @settings(deadline=None)
