@@ -5,7 +5,13 @@ import pytest
 from knowledge import access
 from knowledge.cautions import CAUTIONS, DEFERS_TO
 from knowledge.engines import layouts
-from knowledge.engines.features import PUMP_ON_CRANK_NOSE, PUMP_OUTSIDE, RELIEF_OUTSIDE, TILTS
+from knowledge.engines.features import (
+    PUMP_ON_CRANK_NOSE,
+    PUMP_OUTSIDE,
+    RELIEF_OUTSIDE,
+    STRESSED_SUMP,
+    TILTS,
+)
 from knowledge.vocabulary import Access, Caution, Finding, Layout, all_in
 
 LAYOUTS = all_in(layouts.__name__, Layout)
@@ -61,6 +67,39 @@ def test_relief_valve_inside_the_pump_waits_for_the_pump() -> None:
 
 def test_sump_in_a_hull_waits_for_the_mounts() -> None:
     assert Access.ENGINE_EASED in way_to(tree_with(TILTS), Access.SUMP_OFF)
+
+
+def test_stressed_sump_waits_for_the_front_end_on_stands() -> None:
+    tree = tree_with(PUMP_OUTSIDE, TILTS, STRESSED_SUMP)
+    hull = tree_with(PUMP_OUTSIDE, TILTS)
+    assert Access.ENGINE_EASED in way_to(tree, Access.SUMP_OFF)
+    assert Access.SUMP_OFF not in way_to(tree, Access.PUMP_OFF) | way_to(tree, Access.PICKUP_OFF)
+    assert "axle" in tree[Access.ENGINE_EASED].says
+    for place in (Access.ENGINE_EASED, Access.SUMP_OFF):
+        assert Caution.LIFTING in tree[place].cautions
+        assert tree[place].minutes_in_place > hull[place].minutes_in_place
+    plain = access.OPENINGS[Access.SUMP_OFF]
+    assert hull[Access.SUMP_OFF].minutes_in_place > plain.minutes_in_place
+
+
+@pytest.mark.parametrize("layout", LAYOUTS, ids=lambda layout: layout.id)
+def test_every_opening_says_what_to_have_ready(layout: Layout) -> None:
+    for opening in access.openings_for(lambda f: f in layout.has).values():
+        assert opening.ready, opening.access
+        assert opening.tools, opening.access
+        assert len(set(opening.ready)) == len(opening.ready)
+        assert len(set(opening.cautions)) == len(opening.cautions), opening.access
+
+
+def test_no_opening_takes_longer_on_a_stand_than_in_place() -> None:
+    for opening in access.OPENINGS.values():
+        assert opening.minutes_in_place >= opening.minutes_on_stand, opening.access
+
+
+def test_a_first_timer_takes_longer_and_a_bilge_doubles_it() -> None:
+    assert access.EXPERIENCE["practised"] == 1.0
+    assert access.EXPERIENCE["first_time"] > access.EXPERIENCE["practised"]
+    assert access.CROWDED == 2.0
 
 
 def test_every_caution_is_worded_and_every_deferral_named_once() -> None:

@@ -49,6 +49,11 @@ TILTS = feature(
     "an inclined or heeling installation",
     "Does the engine sit inclined, heel, or work on slopes (boat, tractor)?",
 )
+STRESSED_SUMP = feature(
+    "stressed_sump",
+    "a sump that carries the front axle or the gearbox",
+    "Does the sump carry the front axle or the gearbox, as on many tractors?",
+)
 ELECTRIC_GAUGE = feature(
     "electric_gauge",
     "an electric gauge with a sender",

@@ -24,6 +24,7 @@ from knowledge.engines.features import (
     PUSHROD_ENGINE,
     RELIEF_OUTSIDE,
     REMOTE_FILTER,
+    STRESSED_SUMP,
     TILTS,
     TURBOCHARGED,
     VEE_ENGINE,
@@ -228,7 +229,7 @@ HEAVY_DIESEL = Layout(
 TRACTOR_DIESEL = Layout(
     "tractor_diesel",
     "tractor diesel that works on slopes, gear-train pump, stressed sump",
-    (PUMP_OUTSIDE, DIESEL, PUSHROD_ENGINE, WATER_COOLED, TILTS),
+    (PUMP_OUTSIDE, DIESEL, PUSHROD_ENGINE, WATER_COOLED, TILTS, STRESSED_SUMP),
     (
         *drives_but(PUMP_OUTSIDE),
         DRY_SUMP,
