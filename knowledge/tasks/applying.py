@@ -1,0 +1,17 @@
+"""Whether a task is one for this engine, from the features it has and lacks."""
+
+from collections.abc import Callable
+
+from knowledge.vocabulary import Finding, State, Task
+
+
+def applies(task: Task, state: Callable[[Finding], State | None]) -> bool:
+    """Whether the engine of which ``state`` tells each feature is one the task is for.
+
+    A feature nobody has spoken of does not rule a task out: it may be there.
+    """
+    if any(state(feature) is State.PRESENT for feature in task.not_with):
+        return False
+    if not task.only_with:
+        return True
+    return any(state(feature) is not State.ABSENT for feature in task.only_with)
