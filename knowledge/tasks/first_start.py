@@ -1,0 +1,288 @@
+"""What to watch at the first start, and the limits at which the engine is stopped."""
+
+from knowledge.causes.assembly import ASSEMBLY_LUBE_CLOG
+from knowledge.causes.bearings import BEARING_WIPED, BEARING_WRONG_SIZE
+from knowledge.causes.delivery import GALLERY_PLUG_MISSING
+from knowledge.causes.leaks import (
+    EXTERNAL_LEAK_MAJOR,
+    FILTER_SEAL_LEAK,
+    OIL_LINE_LEAK,
+    SHAFT_SEAL_LEAK,
+)
+from knowledge.causes.oil import OIL_OVERHEATED, VISCOSITY_TOO_HIGH, VISCOSITY_TOO_LOW
+from knowledge.causes.pump import PUMP_DRIVE_BROKEN, PUMP_GEAR_WEAR, PUMP_NOT_PRIMED
+from knowledge.causes.relief import RELIEF_DEBRIS, RELIEF_SPRING_WRONG, RELIEF_STUCK_CLOSED
+from knowledge.causes.suction import (
+    PICKUP_CLEARANCE_TIGHT,
+    SUCTION_JOINT_AIR_LEAK,
+    WINDAGE_AERATION,
+)
+from knowledge.causes.topend import TURBO_FEED_RESTRICTED
+from knowledge.engines.features import PUSHROD_ENGINE, TURBOCHARGED, WATER_COOLED
+from knowledge.reference.limits import (
+    HOT_IDLE_PRESSURE,
+    OIL_TEMPERATURE,
+    STOP_RUNNING_PRESSURE,
+)
+from knowledge.sources import (
+    AA97,
+    CAMB,
+    COL,
+    DTN,
+    HAM,
+    HB02,
+    HB03,
+    HB13,
+    HB19,
+    JUDGEMENT,
+    LAM,
+    PRM,
+    TEN_R,
+    TMH,
+    TMK,
+    TUR,
+)
+from knowledge.sources import COMMON_PRACTICE as CP
+from knowledge.tasks.figures import MINUTE, STOPWATCH, TACHOMETER, THERMOMETER, TRUSTED_GAUGE
+from knowledge.units import PSI
+from knowledge.vocabulary import Band, Caution, Hold, Phase, Task
+
+RUNNING = (Caution.EXHAUST, Caution.ROTATING, Caution.HOT, Caution.FIRE)
+
+READY_TO_START = Task(
+    "ready_to_start",
+    Phase.FIRST_START,
+    "ready: gauge watched by a second person, stop within reach, extinguisher at hand",
+    (
+        "timing set, fuel at the carburettor or pump bled, water in, belts guarded: it must fire at once",
+        "agree on the sign to stop; one person does nothing but watch the gauge",
+        "vehicle chocked, drive out of gear; tractor: power take-off off; boat: bilge blown",
+        "write down the stop limits of this engine before the key is turned",
+    ),
+    CP,
+    remedy="wait until all of it is there",
+    guards=(PUMP_NOT_PRIMED, BEARING_WIPED),
+    cautions=(*RUNNING, Caution.BOAT, Caution.TRACTOR),
+    also=("before first start", "start up check", "ready to fire"),
+)
+FIRST_PRESSURE_TIMED = Task(
+    "first_pressure_timed",
+    Phase.FIRST_START,
+    "time from first fire until the gauge moves",
+    (
+        "stopwatch from the first fire; the needle ought to move within 3 to 5 s",
+        "no sign by then: shut down, prime again; do not rev it to help",
+        "lamp alone: it must be out as soon; out is no proof of enough",
+    ),
+    LAM,
+    dimension="time",
+    bands=(
+        Band(None, 10.0, LAM, "new build: shut down at 5 to 10 s without a sign"),
+        Band(None, 5.0, JUDGEMENT, "well primed: stop at 5 s"),
+        Band(None, 30.0, PRM, "cranking with the filter slackened; not for a running engine"),
+    ),
+    spread=STOPWATCH,
+    remedy="shut down; level, then prime again; do not restart until pressure was seen by priming",
+    guards=(PUMP_NOT_PRIMED, PUMP_DRIVE_BROKEN, GALLERY_PLUG_MISSING, ASSEMBLY_LUBE_CLOG),
+    cautions=RUNNING,
+    also=("how long for oil pressure", "no oil pressure on start up", "first fire"),
+)
+CAM_RUN_IN_SPEED_HELD = Task(
+    "cam_run_in_speed_held",
+    Phase.FIRST_START,
+    "flat-tappet camshaft: speed held at once after pressure shows, not idled",
+    (
+        "pressure first, then straight up; vary the speed a little all the time",
+        "pressure below its limit at any moment: stop, whatever the cam wants",
+        "roller followers: does not apply",
+    ),
+    HAM,
+    dimension="speed",
+    bands=(
+        Band(1500.0, 2500.0, CAMB, "1500 to 2500 rpm"),
+        Band(1800.0, 2200.0, CAMB, "about 2000 rpm; 10 % either side taken"),
+    ),
+    spread=TACHOMETER,
+    remedy="stop and put right what kept it from running; then begin again",
+    why="lobes are oiled by splash from the crank: at idle there is none to spare",
+    guards=(),
+    only_with=(PUSHROD_ENGINE,),
+    cautions=RUNNING,
+    also=("cam break-in", "run in the cam", "flat tappet"),
+)
+CAM_RUN_IN_TIMED = Task(
+    "cam_run_in_timed",
+    Phase.FIRST_START,
+    "flat-tappet camshaft: time held at run-in speed, all spells together",
+    ("stop for any limit below; the clock goes on from where it stood",),
+    CAMB,
+    dimension="time",
+    bands=(Band(20 * MINUTE, 30 * MINUTE, CAMB, "20 to 30 minutes; the cam maker's card first"),),
+    spread=MINUTE,
+    remedy="run the rest of it",
+    only_with=(PUSHROD_ENGINE,),
+    cautions=RUNNING,
+    also=("cam break-in time", "20 minutes at 2000"),
+)
+PRESSURE_COLD_WATCHED = Task(
+    "pressure_cold_watched",
+    Phase.FIRST_START,
+    "highest pressure with the oil cold",
+    (
+        "it must stop rising near the relief setting, at most some 10 psi past it",
+        "over 80 to 90 psi cold at idle: shut down; do not rev cold oil",
+    ),
+    CP,
+    dimension="pressure",
+    bands=(
+        Band(None, 80 * PSI, CP, "shut down from 80 psi cold at idle"),
+        Band(None, 90 * PSI, CP, "some let it go to 90 psi"),
+    ),
+    spread=TRUSTED_GAUGE,
+    remedy="relief valve: stuck, reversed, wrong spring; then oil too thick",
+    guards=(RELIEF_STUCK_CLOSED, RELIEF_SPRING_WRONG, VISCOSITY_TOO_HIGH),
+    cautions=RUNNING,
+    also=("too much oil pressure", "cold oil pressure", "pegs the gauge"),
+)
+PRESSURE_HOT_AT_2000 = Task(
+    "pressure_hot_at_2000",
+    Phase.FIRST_START,
+    "pressure hot, at 2000 rpm or more",
+    (
+        "oil hot, speed steady, direct gauge; write speed, heat and pressure down together",
+        "below the limit at 2000 rpm or more: stop and find out",
+    ),
+    TEN_R,
+    dimension="pressure",
+    bands=(
+        Band(20 * PSI, None, TEN_R, "rule of thumb, 10 psi for each 1000 rpm: at 2000 rpm"),
+        Band(0.2e6, None, HB19, "farm diesel at speed: stop below 0.2 MPa (29 psi)"),
+        Band(250e3, None, HB13, "small tractor diesel at rated speed: limit 36 psi"),
+        Band(280e3, None, HB03, "three- and four-cylinder diesel at high idle: 40 psi"),
+        Band(315e3, None, HB03, "six-cylinder diesel of that make at full speed: 45 psi"),
+    ),
+    limits=(STOP_RUNNING_PRESSURE, None),
+    spread=TRUSTED_GAUGE,
+    remedy="stop; relief valve and gauge first, then the circuit",
+    guards=(RELIEF_DEBRIS, GALLERY_PLUG_MISSING, BEARING_WRONG_SIZE, PUMP_GEAR_WEAR),
+    cautions=RUNNING,
+    also=("10 psi per 1000", "hot pressure", "pressure at 2000"),
+)
+PRESSURE_AT_HOT_IDLE = Task(
+    "pressure_at_hot_idle",
+    Phase.FIRST_START,
+    "pressure at hot idle, idle speed right",
+    (
+        "oil hot, idle speed set and counted, direct gauge",
+        "below the limit: shut down; lifters that keep quiet prove little on a new build",
+    ),
+    HB13,
+    dimension="pressure",
+    bands=(
+        Band(50e3, None, HB13, "maker, small tractor diesel: limit 7 psi, 14 psi when new"),
+        Band(6 * PSI, None, TMH, "maker's figure, V8 diesel truck: below 6 psi not fit for use"),
+        Band(10 * PSI, None, CP, "petrol engines: 10 psi"),
+        Band(15 * PSI, None, COL, "15 to 20 psi liked by many"),
+    ),
+    limits=(HOT_IDLE_PRESSURE, None),
+    spread=TRUSTED_GAUGE,
+    remedy="idle speed, oil heat and grade first; then relief valve, then clearances",
+    why="three views stand side by side: maker's limit, what is liked, quiet lifters; maker first",
+    guards=(VISCOSITY_TOO_LOW, RELIEF_DEBRIS, BEARING_WRONG_SIZE, GALLERY_PLUG_MISSING),
+    cautions=RUNNING,
+    also=("hot idle pressure", "low at idle", "minimum oil pressure"),
+)
+OIL_HEAT_WATCHED = Task(
+    "oil_heat_watched",
+    Phase.FIRST_START,
+    "oil temperature on the first run",
+    ("probe in sump or filter head; take the load off before it gets there, then stop",),
+    CP,
+    dimension="temperature",
+    bands=(
+        Band(
+            None, 394.15, HB02, "stop at 121 °C (250 °F); printed as a stall-test limit of a truck"
+        ),
+        Band(353.15, 378.15, CP, "normal when warm: 80 to 105 °C"),
+    ),
+    limits=(None, OIL_TEMPERATURE),
+    spread=THERMOMETER,
+    remedy="let it cool; level, cooler, clearance too tight",
+    guards=(OIL_OVERHEATED, BEARING_WRONG_SIZE),
+    cautions=RUNNING,
+    also=("oil temperature", "oil too hot"),
+)
+NO_KNOCK_HEARD = Task(
+    "no_knock_heard",
+    Phase.FIRST_START,
+    "no knock, rap or growl",
+    (
+        "listen from the first second; hands and hair clear",
+        "any knock, most of all with a low or wandering gauge: stop at once",
+    ),
+    AA97,
+    remedy="do not start again until the bearings have been looked at",
+    guards=(BEARING_WIPED, BEARING_WRONG_SIZE),
+    cautions=RUNNING,
+    also=("rod knock", "noise on first start"),
+)
+NEEDLE_STEADY = Task(
+    "needle_steady",
+    Phase.FIRST_START,
+    "needle steady: no flicker, no sudden drop, no foam on the stick",
+    (
+        "a drop of half or more at steady speed, or to nothing: stop at once",
+        "flicker that grows with speed: stop, it draws air",
+        "after the stop: look at the stick for froth",
+    ),
+    DTN,
+    remedy="suction joint, pickup gap and oil level before anything else",
+    guards=(SUCTION_JOINT_AIR_LEAK, PICKUP_CLEARANCE_TIGHT, WINDAGE_AERATION, PUMP_DRIVE_BROKEN),
+    cautions=RUNNING,
+    also=("gauge flickers", "sudden drop", "foam"),
+)
+NO_LEAK_RUNNING = Task(
+    "no_leak_running",
+    Phase.FIRST_START,
+    "no leak while it runs: nothing that forms drops and falls",
+    (
+        "second person with a lamp: filter, lines, plugs, seals, turbo, under the bell housing",
+        "oil that drips and falls (class III), or any oil on the exhaust: stop",
+    ),
+    TMK,
+    remedy="stop, watch for fire, close it, wipe it, start again",
+    guards=(EXTERNAL_LEAK_MAJOR, FILTER_SEAL_LEAK, OIL_LINE_LEAK, SHAFT_SEAL_LEAK),
+    cautions=RUNNING,
+    also=("oil leak on start", "class III leak"),
+)
+WATER_AND_CHARGE_WATCHED = Task(
+    "water_and_charge_watched",
+    Phase.FIRST_START,
+    "water temperature and charge lamp normal",
+    ("thermostat opens, top hose warms, fan cuts in; lamp out; never open a hot cap",),
+    CP,
+    Hold.NOTE,
+    remedy="stop, bleed the cooling system cold",
+    guards=(OIL_OVERHEATED,),
+    only_with=(WATER_COOLED,),
+    cautions=RUNNING,
+    also=("overheating", "coolant", "charge light"),
+)
+TURBO_IDLED = Task(
+    "turbo_idled",
+    Phase.FIRST_START,
+    "turbocharged: time at idle after the start and again before the stop",
+    ("no load and no revs meanwhile; both ends of every run",),
+    TUR,
+    dimension="time",
+    bands=(
+        Band(30.0, 3 * MINUTE, TUR, "30 s to 3 min"),
+        Band(30.0, None, CP, "longer after hard work"),
+    ),
+    spread=STOPWATCH,
+    remedy="let it idle the rest",
+    guards=(TURBO_FEED_RESTRICTED,),
+    only_with=(TURBOCHARGED,),
+    cautions=RUNNING,
+    also=("turbo cool down", "idle the turbo"),
+)
