@@ -12,6 +12,7 @@ from knowledge import conditions as _conditions
 from knowledge import findings as _findings
 from knowledge import inspections as _inspections
 from knowledge import rules as _rules
+from knowledge import tasks as _tasks
 from knowledge.engines import dimensions as _dimensions
 from knowledge.engines import features as _features
 from knowledge.engines import layouts as _layouts
@@ -28,10 +29,13 @@ from knowledge.vocabulary import (
     Layout,
     Limit,
     Measure,
+    Task,
     all_in,
 )
 
-Word = TypeVar("Word", Cause, Condition, Finding, Inspection, Layout, Limit, Measure, Profile, Rule)
+Word = TypeVar(
+    "Word", Cause, Condition, Finding, Inspection, Layout, Limit, Measure, Profile, Rule, Task
+)
 
 
 @dataclass(frozen=True)
@@ -48,6 +52,7 @@ class Book:
     rules: dict[str, Rule]
     profiles: dict[str, Profile]
     dimensions: dict[str, Dimensioned]
+    tasks: dict[str, Task]
 
     def profile_of(self, layout: str) -> Profile | None:
         """The circuit in figures that goes with a layout, if there is one."""
@@ -81,4 +86,5 @@ def the_book() -> Book:
         rules=_by_id(_rules.MODULES, Rule),
         profiles=_by_id((_profiles,), Profile),
         dimensions=_dimensions.DIMENSIONED,
+        tasks=_by_id(_tasks.MODULES, Task),
     )
