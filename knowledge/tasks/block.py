@@ -206,13 +206,14 @@ PISTON_JETS_AIMED = Task(
     "piston cooling jets: all there, clear, aimed, their valves shut",
     (
         "count them; wire through each; its valve must close by itself",
-        "aim as the manual's tool shows; turn the crank: nothing touches a jet",
+        "aim as the manual's tool shows; turn the crank by hand: nothing touches a jet",
         "bolts locked as the manual says",
     ),
     CP,
     remedy="renew a bent or open jet",
     guards=(PISTON_JET_OPEN, FASTENER_LOOSE_INSIDE),
     only_with=(PISTON_JETS,),
+    cautions=(Caution.HAND_TURN, Caution.EYES),
     also=("oil squirters", "piston squirters", "piston oil jets"),
 )
 TURBO_LINES_CLEAR = Task(

@@ -73,7 +73,7 @@ MOUNT_GASKET_RIGHT_WAY_ROUND = Task(
     remedy="right gasket, turned round or left out as the sheet says",
     why=(
         "views differ: some builders and one vehicle maker's text use none, a paper one has blown "
-        "out, the pump makers' engineer says use it, leaving it out has lost oil. Follow the "
+        "out, a pump maker's engineer says use it, leaving it out has lost oil. Follow the "
         "pump's own sheet"
     ),
     guards=(PUMP_GASKET_WRONG, PUMP_MOUNT_LEAK),

@@ -71,7 +71,7 @@ FIRST_PRESSURE_TIMED = Task(
     "time from first fire until the gauge moves",
     (
         "stopwatch from the first fire; the needle ought to move within 3 to 5 s",
-        "no sign by then: shut down, prime again; do not rev it to help",
+        "no sign by 5 to 10 s: shut down, prime again; do not rev it to help",
         "lamp alone: it must be out as soon; out is no proof of enough",
     ),
     LAM,
@@ -117,7 +117,7 @@ CAM_RUN_IN_TIMED = Task(
     ("stop for any limit below; the clock goes on from where it stood",),
     CAMB,
     dimension="time",
-    bands=(Band(20 * MINUTE, 30 * MINUTE, CAMB, "20 to 30 minutes; the cam maker's card first"),),
+    bands=(Band(20 * MINUTE, None, CAMB, "20 to 30 minutes; the cam maker's card first"),),
     spread=MINUTE,
     remedy="run the rest of it",
     only_with=(PUSHROD_ENGINE,),
@@ -276,8 +276,8 @@ TURBO_IDLED = Task(
     TUR,
     dimension="time",
     bands=(
-        Band(30.0, 3 * MINUTE, TUR, "30 s to 3 min"),
-        Band(30.0, None, CP, "longer after hard work"),
+        Band(30.0, None, TUR, "30 s to 3 min: at least the 30 s"),
+        Band(3 * MINUTE, None, CP, "after hard work the 3 min"),
     ),
     spread=STOPWATCH,
     remedy="let it idle the rest",

@@ -190,7 +190,7 @@ PICKUP_GAP_CHECKED_AGAIN = Task(
     ),
     CP,
     remedy="measure it now, before the sump is sealed",
-    why="1/8 in is half of the usual room: a gap that was right can be none",
+    why="1/8 in is half of the usual room: raised it can uncover, lowered it can sit on the floor",
     guards=(PICKUP_CLEARANCE_TIGHT, PICKUP_CLEARANCE_WIDE),
     not_with=(DRY_SUMP, FLOATING_PICKUP),
     also=("recheck pickup clearance", "raised the pickup", "1/8 inch"),

@@ -126,8 +126,8 @@ PRIMED_BY_DRILL = Task(
     Phase.PRIMING,
     "oil driven through the engine by drill on the pump shaft, before the first start",
     (
-        "distributor out, engine position marked; priming tool down to the shaft, both hands",
-        "slow drill; it labours when the pump takes oil; run until the pressure stands",
+        "distributor out, engine position marked; priming tool down to the shaft",
+        "drill in both hands, slow; it labours when the pump takes oil; run until the pressure stands",
         "crank a quarter turn by hand, drill again: four times round at least",
         "a pump on the crank cannot be primed this way",
     ),
@@ -247,7 +247,7 @@ TANK_SIDE_PRIMED = Task(
     remedy="air in the line: bleed again",
     guards=(PUMP_NOT_PRIMED, SCAVENGE_FAILURE),
     only_with=(DRY_SUMP,),
-    cautions=(Caution.ROTATING,),
+    cautions=(Caution.ROTATING, Caution.PRIMING),
     also=("prime the dry sump", "bleed the tank line"),
 )
 CRANKED_TO_PRESSURE = Task(

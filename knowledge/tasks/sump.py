@@ -99,7 +99,7 @@ SUMP_GASKET_AND_BEADS = Task(
 SUMP_BOLTS_TORQUED = Task(
     "sump_bolts_torqued",
     Phase.SUMP,
-    "torque of the sump bolts, from the middle outwards, and once more after an hour",
+    "torque of the sump bolts, from the middle outwards, and once more when the gasket has settled",
     ("all in by finger first; middle to ends, crosswise, two rounds", "too much bows the rail"),
     CP,
     Hold.NOTE,
@@ -153,7 +153,7 @@ TANK_LINES_RIGHT = Task(
     (
         "follow each line by hand: tank to pressure stage, scavenge to tank, none crossed",
         "suction hose reinforced, no kink, no smaller than the pump's port; fittings full bore",
-        "new seals on suction unions; clips two to a joint; lines away from heat and edges",
+        "new seals on suction unions, every clip tight; lines away from heat and edges",
         "lines blown and rinsed: debris of the last failure sits in hoses and cooler",
     ),
     CAV,
