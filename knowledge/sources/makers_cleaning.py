@@ -99,3 +99,9 @@ LFT = Source(
     "places, https://hohrv2.com/lifters-1139.html",
     "weak",
 )
+TME = Source(
+    "TME",
+    "Turbo rebuilder's page on contaminated oil: oil and chips left in the charge air cooler come "
+    "back later, http://turbomasterengineering.co.uk/contaminated-oil,12,en.html",
+    "medium",
+)
