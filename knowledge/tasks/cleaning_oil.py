@@ -67,7 +67,7 @@ COOLANT_FLUSHED_OUT = Task(
     also=("flush coolant from the engine", "clean milky oil out"),
 )
 OIL_CHANGED_TWICE = Task(
-    "oil_changed_twice_after_coolant",
+    "oil_changed_twice",
     Phase.CLEANING,
     "second oil and filter change after coolant planned, its filter to be cut",
     (
