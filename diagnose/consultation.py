@@ -18,7 +18,11 @@ from diagnose.causegraph import Graph
 from diagnose.chaining import Conclusions, Report, infer
 from diagnose.evidence import gather, of_report
 from diagnose.explain import Weight, unexplained, weights
-from diagnose.planning.next_step import Step, best, candidates
+from diagnose.planning.access_tree import AccessTree, Pace
+from diagnose.planning.choosing import SURE, Chooser
+from diagnose.planning.options import Choice, Option, Standing
+from diagnose.planning.outlook import Outlook
+from diagnose.planning.spoiling import Spoiling
 from diagnose.planning.worlds import Worlds, worlds
 from diagnose.ranking.elimination import (
     Posterior,
@@ -319,27 +323,49 @@ class Consultation:
     def opened(self) -> frozenset[Access]:
         """What must be open already, judging by what has been seen inside."""
         seen = {s.finding for s in self.case.sightings if s.stage is Stage.OPENED and s.report}
-        out: set[Access] = set()
+        out: frozenset[Access] = frozenset()
         for finding in seen:
-            ways = [i.access for i in self.book.inspections.values() if finding in i.reveals]
-            if len(set(ways)) == 1:
-                out |= _with_needs(ways[0], self.openings)
-        return frozenset(out)
+            ways = {i.access for i in self.book.inspections.values() if finding in i.reveals}
+            if len(ways) == 1:
+                out |= self.tree.closure(*ways)
+        return out
 
     @cached_property
-    def steps(self) -> tuple[Step, ...]:
-        """The best next checks, best first."""
-        every = candidates(
-            list(self.book.inspections.values()),
-            self.worlds,
-            self.answered,
-            self.openings,
-            self.opened,
-            self.may_run,
-        )
-        return tuple(best(every, self.worlds))
+    def tree(self) -> AccessTree:
+        """What must be open before what, for a practised hand with the engine in its place."""
+        return AccessTree(self.openings)
 
-    def outcomes(self, step: Step, how_many: int = 3) -> tuple[Outcome, ...]:
+    @cached_property
+    def standing(self) -> Standing:
+        """Where the job stands, for planning."""
+        return Standing(self.worlds.weight, self.answered, self.opened)
+
+    def chooser(
+        self, pace: Pace | None = None, until: float = SURE, most_minutes: float | None = None
+    ) -> Chooser:
+        """What chooses checks for this case; none that runs the engine under a stop alarm."""
+        checks = self.book.inspections.values()
+        features = (f for f, state in self.case.features.items() if state is State.PRESENT)
+        return Chooser(
+            self.outlook,
+            self.tree if pace is None else AccessTree(self.openings, pace),
+            tuple(i for i in checks if self.may_run or not i.needs_running),
+            Spoiling(frozenset(features)),
+            until,
+            most_minutes,
+        )
+
+    @cached_property
+    def outlook(self) -> Outlook:
+        """What every check would show."""
+        return Outlook(self.worlds)
+
+    @cached_property
+    def choice(self) -> Choice | None:
+        """The best next check; None where nothing that is left tells anything."""
+        return self.chooser().choose(self.standing)
+
+    def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:
         """What the likeliest outcomes of a check would do to the ranking."""
         how_many = how_many if self.effort <= EXPLAINED[0][0] else 1
         asked: list[tuple[Finding | None, dict[Finding, Report]]] = [
@@ -376,17 +402,6 @@ class Consultation:
             chance = exp(min(0.0, then.log_evidence - self.posterior.log_evidence))
             out.append(Outcome(shown, chance, self.book.causes[leader], then.marginal[leader]))
         return out
-
-
-def _with_needs(access: Access, openings: Mapping[Access, Opening]) -> set[Access]:
-    found: set[Access] = set()
-    stack = [access]
-    while stack:
-        place = stack.pop()
-        if place not in found and place in openings:
-            found.add(place)
-            stack.extend(openings[place].needs)
-    return found
 
 
 def _stated(finding: Finding, seen: Likelihood) -> str:

@@ -13,7 +13,11 @@ FILES = sorted([*ROOT.glob("diagnose/**/*.py"), *ROOT.glob("knowledge/**/*.py")]
 DOORS = {  # one door per package
     "typer": ["diagnose/cli"],
     "pydantic": ["diagnose/casefile/schema.py", "diagnose/casefile/reading.py"],
-    "networkx": ["diagnose/causegraph.py", "diagnose/graphfile.py"],
+    "networkx": [
+        "diagnose/causegraph.py",
+        "diagnose/graphfile.py",
+        "diagnose/planning/access_tree.py",
+    ],
     "rapidfuzz": ["diagnose/lookup.py"],
     "tomli_w": ["diagnose/casefile/writing.py"],
 }

@@ -9,15 +9,17 @@ from pathlib import Path
 from diagnose.casefile.schema import (
     BaselineEntry,
     Engine,
+    Entry,
     Expect,
     FindingEntry,
     Job,
     ReadingEntry,
+    WorkEntry,
 )
 from diagnose.chaining import Facts, Report
 from knowledge.engines.dimensions import Dimensioned
 from knowledge.engines.profiles import Profile
-from knowledge.vocabulary import Finding, Kind, Layout, Limit, Measure, Reading, Stage, State
+from knowledge.vocabulary import Finding, Kind, Layout, Limit, Measure, Reading, Stage, State, Task
 
 _RANK = {Stage.TOLD: 0, Stage.OUTSIDE: 1, Stage.OPENED: 2}
 
@@ -59,6 +61,15 @@ class Healthy:
     reading: Reading
 
 
+@dataclass(frozen=True, slots=True)
+class Worked:
+    """A task that was seen to, and what was measured, SI."""
+
+    entry: WorkEntry
+    task: Task
+    value: float | None = None
+
+
 @dataclass(frozen=True)
 class Case:
     """One job."""
@@ -75,11 +86,10 @@ class Case:
     dimensions: Mapping[Dimensioned, float] = field(default_factory=dict)
     baseline: tuple[Healthy, ...] = ()
     features: Mapping[Finding, State] = field(default_factory=dict)
+    works: tuple[Worked, ...] = ()
     expect: Expect | None = None
     last_number: int = 0
-    standing: Mapping[int, FindingEntry | ReadingEntry | BaselineEntry] = field(
-        default_factory=dict
-    )
+    standing: Mapping[int, Entry] = field(default_factory=dict)
     engine_told: bool = False  #: whether the file has an [engine]
 
     def facts(self, up_to: Stage = Stage.OPENED) -> Facts:

@@ -21,7 +21,7 @@ from knowledge.units import (
     show,
     unit_in,
 )
-from knowledge.vocabulary import Limit, Measure, Reading, Stage
+from knowledge.vocabulary import Limit, Measure, Reading, Stage, Task
 
 MOST_FAULTS = 100
 _FIGURES = {  # what a gauge, thermometer or counter on an engine can really show
@@ -89,6 +89,17 @@ def measured_value(each: Checked[FindingEntry], word: Measure, faults: Faults) -
     bounds = _bounds(word.plausible, dimension, text)
     faults.add(f"{each.where}: '{plain(text)}' cannot be a {word.says}; {bounds}")
     return None
+
+
+def task_value(text: str | None, task: Task, where: str, faults: Faults) -> float | None:
+    """A figure measured for a task in SI; None where there is none, or with a fault."""
+    if text is None or not task.dimension:
+        return None
+    value = quantity(text, DIMENSIONS[task.dimension], where, faults)
+    if value is not None and value < 0.0:
+        faults.add(f"{where}: '{plain(text)}' cannot be below zero")
+        return None
+    return value
 
 
 def gauge_reading(each: Checked[ReadingEntry], faults: Faults) -> Iterator[Read]:

@@ -27,9 +27,9 @@ _LONG_KEY = re.compile(
 )
 
 
-def load(path: Path, book: Book) -> Case:
-    """The case in a file. Raises NoCaseError, BadCaseError."""
-    return from_text(slurp(path), path, book)
+def load(path: Path, book: Book, last: int | None = None) -> Case:
+    """The case in a file, up to the entry numbered ``last``. Raises NoCaseError, BadCaseError."""
+    return from_text(slurp(path), path, book, last)
 
 
 def named(path: Path | None) -> str:
@@ -76,7 +76,7 @@ def _no_such(path: Path) -> str:
     return f"{named(path)}: no such case; {hint}"
 
 
-def from_text(text: str, path: Path | None, book: Book) -> Case:
+def from_text(text: str, path: Path | None, book: Book, last: int | None = None) -> Case:
     """The case in a text. Raises BadCaseError with every fault found."""
     where = named(path)
     text = text.removeprefix("\ufeff")
@@ -91,7 +91,7 @@ def from_text(text: str, path: Path | None, book: Book) -> Case:
     faults = Faults()
     case = None
     with contextlib.suppress(EnoughError):
-        case = Resolver(raw, book, faults).case(path)
+        case = Resolver(raw, book, faults, last).case(path)
     if faults or case is None:
         raise BadCaseError(where, _shown(faults, complete=case is not None))
     return case

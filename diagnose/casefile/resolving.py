@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import Any, TypeGuard, TypeVar
 
-from diagnose.casefile.case import Case, Measured, Sighting
+from diagnose.casefile.case import Case, Measured, Sighting, Worked
 from diagnose.casefile.quantities import (
     Faults,
     dimension_value,
@@ -14,6 +14,7 @@ from diagnose.casefile.quantities import (
     healthy_reading,
     limit_value,
     measured_value,
+    task_value,
 )
 from diagnose.casefile.schema import (
     ENTRIES,
@@ -28,6 +29,7 @@ from diagnose.casefile.schema import (
     FindingEntry,
     Job,
     ReadingEntry,
+    WorkEntry,
     checked,
     seen,
 )
@@ -45,8 +47,11 @@ AnyWord = TypeVar("AnyWord")
 class Resolver:
     """One pass over the raw tables, collecting faults."""
 
-    def __init__(self, raw: Mapping[str, Any], book: Book, faults: Faults) -> None:
+    def __init__(
+        self, raw: Mapping[str, Any], book: Book, faults: Faults, last: int | None = None
+    ) -> None:
         self.raw = raw
+        self.last = last  #: entries after this one are as if not there
         self.book = book
         self.faults = faults
         self.words: dict[str, Finding | Measure] = {**book.findings, **book.measures}
@@ -60,11 +65,13 @@ class Resolver:
         findings = self._entries("finding", FindingEntry)
         readings = self._entries("reading", ReadingEntry)
         baseline = self._entries("baseline", BaselineEntry)
-        every: list[Checked[Any]] = [*findings, *readings, *baseline]
+        work = self._entries("work", WorkEntry)
+        every: list[Checked[Any]] = [*findings, *readings, *baseline, *work]
         replaced = self._replaced(every)
         findings = [f for f in findings if _stands(f.table, replaced)]
         readings = [r for r in readings if _stands(r.table, replaced)]
         baseline = [b for b in baseline if _stands(b.table, replaced)]
+        work = [w for w in work if _stands(w.table, replaced)]
         word = engine.table.layout
         layout = self._word(word, self.book.layouts, "engine.layout", "layout")
         features = self._features(engine.table)
@@ -88,13 +95,10 @@ class Resolver:
             dimensions=self._dimensions(engine.table),
             baseline=tuple(b for each in baseline for b in healthy_reading(each, self.faults)),
             features=features,
+            works=tuple(w for each in work for w in self._works(each)),
             expect=expect,
             last_number=max(self.numbers, default=0),
-            standing={
-                **{f.table.no: f.table for f in findings},
-                **{r.table.no: r.table for r in readings},
-                **{b.table.no: b.table for b in baseline},
-            },
+            standing={e.table.no: e.table for e in every if _stands(e.table, replaced)},
             engine_told="engine" in self.raw,
         )
 
@@ -139,6 +143,8 @@ class Resolver:
                 self.faults.add(f"{name}[{i}]: must be a table, written [[{name}]]")
                 continue
             number = one.get("no")
+            if self.last is not None and _is_number(number) and number > self.last:
+                continue
             where = f"{name} no = {number}" if _is_number(number) else f"{name}[{i}]"
             found.append(self._told(checked(one, where, model)))
         return found
@@ -232,6 +238,25 @@ class Resolver:
         self._clashes([s for s in sightings if id(s.entry) not in unsure])
         return sightings, measured
 
+    def _works(self, each: Checked[WorkEntry]) -> Iterator[Worked]:
+        """The task and what was measured, or nothing and faults."""
+        if "what" in each.broken:
+            return
+        entry = each.table
+        task = self._word(entry.what, self.book.tasks, each.where, "task")
+        if task is None:
+            return
+        if entry.value is not None and not task.dimension:
+            self.faults.add(f"{each.where}: '{task.id}' is not measured; write state = \"done\"")
+        elif entry.state == "skipped" and not entry.note.strip():
+            self.faults.add(f"{each.where}: '{task.id}' is skipped; write the reason as its note")
+        elif entry.value is None and entry.state is None:
+            right = "write value, or state" if task.dimension else 'write state = "done"'
+            self.faults.add(f"{each.where}: '{task.id}' has no answer; {right}")
+        else:
+            value = task_value(entry.value, task, each.where, self.faults)
+            yield Worked(entry, task, value)
+
     def _check_state(self, each: Checked[FindingEntry], word: Finding) -> None:
         if each.table.value is not None:
             right = 'write state = "present" or "absent"'
@@ -253,9 +278,11 @@ class Resolver:
                 )
 
 
-def _is_number(value: object) -> bool:
+def _is_number(value: object) -> TypeGuard[int]:
     return type(value) is int and abs(value) < 10**9
 
 
-def _stands(entry: FindingEntry | ReadingEntry | BaselineEntry, replaced: set[int]) -> bool:
+def _stands(
+    entry: FindingEntry | ReadingEntry | BaselineEntry | WorkEntry, replaced: set[int]
+) -> bool:
     return entry.no not in replaced and entry.state != "withdrawn"

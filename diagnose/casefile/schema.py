@@ -105,6 +105,15 @@ class BaselineEntry(Entry):
     state: Literal["withdrawn"] | None = None
 
 
+class WorkEntry(Entry):
+    """``[[work]]``: a task of putting together done, failed or left out with the reason."""
+
+    what: Word
+    state: Literal["done", "failed", "skipped", "withdrawn"] | None = None
+    value: Text | None = None
+    where: Text = ""
+
+
 class Expect(Table):
     """``[expect]``: what a worked case must come out as; makes a case a test."""
 
@@ -120,6 +129,7 @@ ENTRIES: dict[str, type[Entry]] = {
     "finding": FindingEntry,
     "reading": ReadingEntry,
     "baseline": BaselineEntry,
+    "work": WorkEntry,
 }
 AnyTable = TypeVar("AnyTable", bound=Table)
 

@@ -93,6 +93,10 @@ def record(
     withdraw: Annotated[
         list[int] | None, typer.Option(help="Number of an entry that no longer stands.")
     ] = None,
+    sheet: Annotated[
+        Path | None,
+        typer.Option(readable=False, help="A filled-in worksheet of teardown, .md or .toml."),
+    ] = None,
 ) -> None:
     """Write findings, measurements and readings into a case; nothing is ever lost."""
     from diagnose.cli.entries import Details
@@ -104,6 +108,7 @@ def record(
         reading or [],
         withdraw or [],
         Details(note, where, by, when, learned, replaces),
+        sheet,
     )
 
 

@@ -7,12 +7,12 @@ from dataclasses import dataclass
 from datetime import date
 
 from diagnose.casefile.case import Case
-from diagnose.casefile.schema import ENTRIES, FindingEntry
+from diagnose.casefile.schema import ENTRIES, FindingEntry, WorkEntry
 from diagnose.casefile.writing import Fields, Value
 from diagnose.errors import UsageError, nearest, plain
 from knowledge.book import Book
 from knowledge.units import DIMENSIONS, PRESSURE, SPEED, TEMPERATURE, UnitError, parse, unit_named
-from knowledge.vocabulary import Finding, Measure
+from knowledge.vocabulary import Finding, Measure, Task
 
 Answer = tuple[str, float | None]
 Entry = tuple[str, Fields]  #: 'finding' or 'reading', and its fields
@@ -23,6 +23,11 @@ ANSWERS: dict[str, Answer] = {
     "probably": ("present", 0.8),
     "maybe": ("present", 0.65),
     "probably_not": ("absent", 0.8),
+}
+WORK = {
+    **dict.fromkeys(("done", "yes", "y", "ok", "passed"), "done"),
+    **dict.fromkeys(("failed", "no", "n"), "failed"),
+    "skipped": "skipped",
 }
 LEARNED = ("told", "outside", "opened")
 _ERROR = re.compile(r"(?:\+/?-|±)\s*(\d+(?:\.\d*)?|\.\d+)\s*([^\d\s]\S*)")
@@ -84,6 +89,8 @@ def fact(text: str, book: Book, case: Case, details: Details) -> Entry:
         raise UsageError(f"'{plain(text)}': write it like {_id_like(name)}=yes")
     word = the_word(name, book)
     fields = details.fields()
+    if isinstance(word, Task):
+        return "work", {"what": word.id, **_done(value, word), **_replacing(word, case, fields)}
     if isinstance(word, Measure):
         try:
             parse(value, DIMENSIONS[word.dimension])
@@ -102,16 +109,32 @@ def _id_like(name: str) -> str:
     return id_ if re.fullmatch(r"[a-z0-9_]{1,40}", id_) else "needle_flickers"
 
 
-def the_word(name: str, book: Book) -> Finding | Measure:
-    """The finding or measure a person named. Raises UsageError with the nearest."""
+def the_word(name: str, book: Book) -> Finding | Measure | Task:
+    """The finding, measure or task a person named. Raises UsageError with the nearest."""
     wanted = name.strip().lower().replace("-", "_").replace(" ", "_")
-    word = book.findings.get(wanted) or book.measures.get(wanted)
+    word = book.findings.get(wanted) or book.measures.get(wanted) or book.tasks.get(wanted)
     if word is None:
-        near = nearest(wanted, [*book.findings, *book.measures])
+        near = nearest(wanted, [*book.findings, *book.measures, *book.tasks])
         words = "".join(c if c.isalnum() else " " for c in name[:60]).split()
         hint = f" Try: diagnose lookup {' '.join(words)}" if words else ""
         raise UsageError(f"no finding '{plain(name.strip())}'.{near}{hint}")
     return word
+
+
+def _done(text: str, task: Task) -> Fields:
+    """'done', 'failed', 'skipped' or a measured value as fields. Raises UsageError."""
+    wanted = text.strip().lower()
+    if wanted in WORK:
+        return {"state": WORK[wanted]}
+    if task.dimension:
+        try:
+            parse(text, DIMENSIONS[task.dimension])
+        except UnitError as error:
+            raise UsageError(f"{task.id}: {error}") from None
+        return {"value": text.strip()}
+    raise UsageError(
+        f"{task.id}: '{plain(text.strip(), 40)}' is no answer; write done, failed or skipped"
+    )
 
 
 def the_answer(text: str, word: Finding) -> Answer:
@@ -129,7 +152,9 @@ def the_answer(text: str, word: Finding) -> Answer:
     )
 
 
-def _replacing(word: Finding | Measure, case: Case, fields: dict[str, Value | None]) -> Fields:
+def _replacing(
+    word: Finding | Measure | Task, case: Case, fields: dict[str, Value | None]
+) -> Fields:
     """A new sighting of the same thing at the same place corrects the old one."""
     if fields["replaces"] is not None:
         return fields
@@ -137,6 +162,8 @@ def _replacing(word: Finding | Measure, case: Case, fields: dict[str, Value | No
     olds = [s.entry.no for s in case.sightings if s.finding is word and s.entry.where == where]
     if isinstance(word, Measure):
         olds = [m.entry.no for m in case.measured if m.measure is word and m.entry.where == where]
+    elif isinstance(word, Task):
+        olds = [w.entry.no for w in case.works if w.task is word and w.entry.where == where]
     return {**fields, "replaces": olds[-1]} if olds else fields
 
 
@@ -190,8 +217,8 @@ def withdrawal(number: int, case: Case, details: Details) -> Entry:
     if entry is None:
         raise UsageError(f"no entry {number} stands in this case")
     fields = {**details.fields(), "state": "withdrawn", "replaces": number}
-    if isinstance(entry, FindingEntry):
-        return "finding", {"what": entry.what, **fields}
+    if isinstance(entry, FindingEntry | WorkEntry):
+        return kind_of(entry), {"what": entry.what, **fields}
     fields.pop("where")
     return kind_of(entry), fields
 

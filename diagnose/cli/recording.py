@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
@@ -10,28 +12,37 @@ from diagnose.casefile.case import Case
 from diagnose.casefile.writing import Entries, Fields, append_by
 from diagnose.cli import printing
 from diagnose.cli.entries import Details, Entry, fact, kind_of, reading, withdrawal
+from diagnose.cli.sheets import READING, Filled, filled
 from diagnose.errors import UsageError
 from diagnose.report.lines import as_typed, percent
 from knowledge.book import Book, the_book
 
 
 def record_all(
-    path: Path, facts: list[str], readings: list[str], withdraw: list[int], details: Details
+    path: Path,
+    facts: list[str],
+    readings: list[str],
+    withdraw: list[int],
+    details: Details,
+    sheet: Path | None = None,
 ) -> None:
     """Append everything or, where anything is wrong, nothing."""
-    if not (facts or readings or withdraw):
+    blanks = filled(sheet) if sheet else []
+    if not (facts or readings or withdraw or blanks):
         raise UsageError("nothing to record; write for instance needle_flickers=yes")
     book = the_book()
     told: list[Entry] = []
 
     def make(case: Case) -> Entries:
-        told.extend(_entries(case, book, facts, readings, withdraw, details))
+        told.extend(_entries(case, book, facts, readings, withdraw, blanks, details))
         return told
 
     new = append_by(path, book, make)
     first = new.last_number - len(told) + 1
     lines = [f"{n:4}  {_said(kind, fields)}" for n, (kind, fields) in enumerate(told, first)]
     name = as_typed(str(path))
+    if any(kind == "finding" for kind, _ in told) and first > 1:
+        lines.append(f"what it changes in the plan: diagnose teardown {name} --since {first - 1}")
     lines.append(f"saved in {name}; {new.last_number} entries. Next: diagnose review {name}")
     printing.answer("\n".join(lines))
 
@@ -42,6 +53,7 @@ def _entries(
     facts: list[str],
     readings: list[str],
     withdraw: list[int],
+    blanks: Sequence[Filled],
     details: Details,
 ) -> Entries:
     """Everything as entries. Raises UsageError with all that is wrong."""
@@ -49,24 +61,44 @@ def _entries(
     sound = details if not faults else Details(where=details.where)
     faults += _replaces_faults(case, len(facts), len(readings), details.replaces)
     entries: list[Entry] = []
-    for attempt in (
+    attempts: list[Callable[[], Entry]] = [
         *(partial(fact, text, book, case, sound) for text in facts),
         *(partial(reading, text, sound) for text in readings),
+        *(_of_blank(blank, book, case, sound) for blank in blanks),
         *(partial(withdrawal, number, case, sound) for number in dict.fromkeys(withdraw)),
-    ):
+    ]
+    for attempt in attempts:
         try:
             entries.append(attempt())
         except UsageError as fault:
             faults.append(str(fault))
-    new = [f for kind, f in entries if kind == "finding" and f.get("state") != "withdrawn"]
-    faults += [
-        f"{what}: given {times} times; for several places use --where, one command each"
-        for what, times in Counter(f["what"] for f in new).items()
-        if times > 1
-    ]
+    faults += _doubled(entries)
     if faults:
         raise UsageError("\n".join(dict.fromkeys(faults)))
     return entries
+
+
+def _of_blank(blank: Filled, book: Book, case: Case, details: Details) -> Callable[[], Entry]:
+    """One filled blank as an attempt at an entry; its fault names the place in the sheet."""
+
+    def attempt() -> Entry:
+        there = replace(details, where=blank.where or details.where)
+        try:
+            if blank.what.lower() == READING:
+                return reading(blank.value, replace(details, where=""))
+            return fact(f"{blank.what}={blank.value}", book, case, there)
+        except UsageError as fault:
+            raise UsageError(f"{blank.place}: {fault}") from None
+
+    return attempt
+
+
+def _doubled(entries: Sequence[Entry]) -> Iterator[str]:
+    """What was told twice of one place in one command."""
+    told = [f for kind, f in entries if "what" in f and f.get("state") != "withdrawn"]
+    for (what, _), times in Counter((f["what"], f.get("where")) for f in told).items():
+        if times > 1:
+            yield f"{what}: given {times} times; for several places use --where, one command each"
 
 
 def _replaces_faults(case: Case, facts: int, readings: int, replaces: int | None) -> list[str]:
@@ -79,7 +111,7 @@ def _replaces_faults(case: Case, facts: int, readings: int, replaces: int | None
     if old is None:
         return [f"replaces: no entry {replaces} stands in this case"]
     kind = kind_of(old)
-    if kind != ("reading" if readings else "finding"):
+    if (kind == "reading") != bool(readings) or kind == "baseline":
         return [f"replaces: entry {replaces} is a {kind}; only another {kind} corrects it"]
     return []
 
@@ -88,7 +120,7 @@ def _said(kind: str, fields: Fields) -> str:
     """One entry in a line."""
     if fields.get("state") == "withdrawn":
         return f"{fields.get('what') or kind}: entry {fields['replaces']} withdrawn"
-    if kind != "finding":
+    if kind in ("reading", "baseline"):
         what = ", ".join(str(fields[k]) for k in ("rpm", "oil", "pressure", "gauge") if k in fields)
     else:
         what = str(fields.get("value") or fields.get("state"))

@@ -17,6 +17,7 @@ from diagnose.ranking.network import Network
 
 Array = NDArray[np.float64]
 LEAST_WEIGHT = 0.004
+MOST_CERTAIN = 0.999
 
 
 @dataclass(frozen=True)
@@ -29,9 +30,14 @@ class Worlds:
 
 
 def worlds(network: Network, marginal: Mapping[str, float]) -> Worlds:
-    """The causes worth thinking about, and what each alone would show."""
+    """The causes worth thinking about, and what each alone would show.
+
+    Several causes may hold at once, so marginals do not sum to one: weights go by their odds,
+    which leaves a cause that is as good as certain nearly all the weight.
+    """
     causes = tuple(c for c in network.prior if marginal[c] >= LEAST_WEIGHT)
-    weight = np.array([marginal[c] for c in causes])
+    chance = np.minimum(np.array([marginal[c] for c in causes]), MOST_CERTAIN)
+    weight = chance / (1.0 - chance)
     column = {c: i for i, c in enumerate(causes)}
     there: dict[str, Array] = {}
     for node in network.order:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from diagnose.consultation import Consultation
-from diagnose.planning.next_step import Step
+from diagnose.planning.options import Option
 
 SCHEMA = 1
 
@@ -48,7 +48,7 @@ def review(answer: Consultation) -> dict[str, Any]:
             for n, e in answer.evidence.items()
         },
         "log_evidence": answer.posterior.log_evidence,
-        "next": [_step(answer, s, i == 0) for i, s in enumerate(answer.steps)],
+        "next": _next(answer),
     }
 
 
@@ -60,25 +60,33 @@ def _weighed(weights: Any, sign: int) -> list[dict[str, Any]]:
     ]
 
 
-def _step(answer: Consultation, step: Step, first: bool) -> dict[str, Any]:
-    out: dict[str, Any] = {
-        "inspection": step.inspection.id,
-        "says": step.inspection.says,
-        "minutes": step.minutes,
-        "opens": [o.access.value for o in step.openings],
-        "bits": step.bits,
-        "value": step.value,
-        "findings": [f.id for f in step.findings],
-        "cautions": [c.value for c in step.inspection.cautions],
-    }
-    if first:
-        out["outcomes"] = [
+def _next(answer: Consultation) -> list[dict[str, Any]]:
+    choice = answer.choice
+    if choice is None:
+        return []
+    first = _step(choice.option) | {
+        "bits": choice.bits,
+        "value": choice.value,
+        "evidence": choice.evidence,
+        "outcomes": [
             {
                 "finding": o.finding.id if o.finding else None,
                 "probability": o.probability,
                 "leads": o.leads.id,
                 "leads_with": o.leads_with,
             }
-            for o in answer.outcomes(step)
-        ]
-    return out
+            for o in answer.outcomes(choice.option)
+        ],
+    }
+    return [first, *(_step(o) for o in choice.runners_up)]
+
+
+def _step(step: Option) -> dict[str, Any]:
+    return {
+        "inspection": step.inspection.id,
+        "says": step.inspection.says,
+        "minutes": step.minutes,
+        "opens": [o.access.value for o in step.way],
+        "findings": [f.id for f in step.findings],
+        "cautions": [c.value for c in step.inspection.cautions],
+    }

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from diagnose.consultation import Consultation, Ranked
 from diagnose.explain import Weight
-from diagnose.planning.next_step import Step
+from diagnose.planning.options import Option
 from diagnose.ranking.network import Likelihood
 from diagnose.report.lines import as_typed, headed, labelled, percent, together, wrapped
 from knowledge.cautions import CAUTIONS
@@ -210,16 +210,19 @@ def _still_missing(answer: Consultation) -> list[str]:
 
 def next_step(answer: Consultation, path: str) -> list[str]:
     """The check to do next, what it costs, what its outcomes would mean, what to type."""
-    if not answer.steps:
+    choice = answer.choice
+    if choice is None:
         return ["Nothing is left to look at that would tell these causes apart."]
-    step = answer.steps[0]
+    step = choice.option
     settled = answer.ranking[0].probability >= SETTLED
     lines = ["Still worth a look" if settled else "Look at next"]
-    opening = sum(o.minutes_in_place for o in step.openings)
+    opening = answer.tree.opening_minutes(step.way)
     minutes = f"{step.minutes:.0f} min hands-on"
     if opening:
         minutes += f", {opening:.0f} of them to open"
     lines += wrapped(f"{step.inspection.says} ({minutes}) [{step.inspection.id}]", 2, 4)
+    if choice.evidence:
+        lines += wrapped(f"first, because {choice.evidence}", 4, 6)
     lines += _precautions(answer, step)
     for outcome in () if settled else answer.outcomes(step):
         text = outcome.finding.says if outcome.finding else "none of these"
@@ -229,21 +232,24 @@ def next_step(answer: Consultation, path: str) -> list[str]:
             4,
             6,
         )
-    if len(answer.steps) > 1:
-        others = "; ".join(f"{s.inspection.says} ({s.minutes:.0f} min)" for s in answer.steps[1:])
+    if choice.runners_up:
+        others = "; ".join(
+            f"{o.inspection.says} ({o.minutes:.0f} min)" for o in choice.runners_up[:2]
+        )
         lines += labelled("or", others, 4, 9)
     lines.append("  Write down what you find (yes, no or unknown):")
     lines.append(f"    diagnose record {as_typed(path)} {step.findings[0].id}=yes")
     return lines
 
 
-def _precautions(answer: Consultation, step: Step) -> list[str]:
+def _precautions(answer: Consultation, step: Option) -> list[str]:
     lines = []
     kinds: dict[Caution, None] = {}
-    for opening in step.openings:
-        if not opening.minutes_in_place and not opening.keep:
+    for opening in step.way:
+        minutes = answer.tree.minutes(opening.access)
+        if not minutes and not opening.keep:
             continue
-        lines += wrapped(f"open: {opening.says} ({opening.minutes_in_place:.0f} min)", 4, 6)
+        lines += wrapped(f"open: {opening.says} ({minutes:.0f} min)", 4, 6)
         if opening.keep:
             lines += wrapped(f"record first: {opening.keep}", 6, 8)
         kinds.update(dict.fromkeys(opening.cautions))

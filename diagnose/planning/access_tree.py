@@ -1,0 +1,129 @@
+"""The tree of access of one engine as a networkx graph: what must be open before what.
+
+Knows openings and their minutes, nothing of chances; the planner's door to networkx.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass
+from functools import cached_property
+
+import networkx as nx
+
+from knowledge.access import Opening
+from knowledge.precedence import CLOSED_TO_RUN, ENDS_RUNNING
+from knowledge.vocabulary import Access, Inspection
+
+
+class TangledAccessError(Exception):
+    """The openings need each other in a circle, or need one that is not there."""
+
+
+@dataclass(frozen=True)
+class Pace:
+    """How long this person takes, where the engine stands, and whether it is closed to test."""
+
+    on_stand: bool = False
+    factor: float = 1.0  #: 1.5 for a first-timer, more where room is short
+    closing: float = 0.0  #: share of the opening time it takes to close again, where that counts
+
+
+@dataclass(frozen=True)
+class AccessTree:
+    """What opens what. Raises TangledAccessError when the graph is first asked for."""
+
+    openings: Mapping[Access, Opening]
+    pace: Pace = Pace()
+
+    @cached_property
+    def graph(self) -> nx.DiGraph[Access]:
+        """Arrows run from what must be open to what it lets be opened; nodes carry minutes."""
+        graph: nx.DiGraph[Access] = nx.DiGraph()
+        for place, opening in self.openings.items():
+            graph.add_node(place, opening=opening, minutes=self.minutes(place))
+        for place, opening in self.openings.items():
+            for need in opening.needs:
+                if need not in self.openings:
+                    raise TangledAccessError(f"{place} needs {need}, which this engine has not")
+                graph.add_edge(need, place)
+        if not nx.is_directed_acyclic_graph(graph):
+            raise TangledAccessError(" -> ".join(str(a) for a, _ in nx.find_cycle(graph)))
+        return graph
+
+    def minutes(self, place: Access) -> float:
+        """Hands-on minutes to open this place once its needs are open."""
+        opening = self.openings[place]
+        plain = opening.minutes_on_stand if self.pace.on_stand else opening.minutes_in_place
+        return plain * self.pace.factor
+
+    def check_minutes(self, inspection: Inspection) -> float:
+        """Hands-on minutes of a check itself, never less than one."""
+        return max(inspection.minutes * self.pace.factor, 1.0)
+
+    @cached_property
+    def places(self) -> tuple[Access, ...]:
+        """Every place, needs before what they open; ties by the order of the book."""
+        rank = {a: i for i, a in enumerate(Access)}
+        return tuple(nx.lexicographical_topological_sort(self.graph, key=rank.__getitem__))
+
+    @cached_property
+    def _needs(self) -> dict[Access, frozenset[Access]]:
+        return {a: frozenset(nx.ancestors(self.graph, a)) | {a} for a in self.places}
+
+    def closure(self, place: Access) -> frozenset[Access]:
+        """The place and everything that must be open for it; empty where it cannot be had."""
+        return self._needs.get(place, frozenset())
+
+    def way(self, place: Access, opened: Collection[Access] = ()) -> tuple[Opening, ...] | None:
+        """What is still to open, outermost first; None where the place cannot be had."""
+        if place not in self.openings:
+            return None
+        wanted = self._needs[place]
+        return tuple(self.openings[a] for a in self.places if a in wanted and a not in opened)
+
+    def opening_minutes(self, way: Collection[Opening]) -> float:
+        """Minutes of all these openings, with closing them again where that counts."""
+        return sum(self.minutes(o.access) for o in way) * (1.0 + self.pace.closing)
+
+    def may_do(self, inspection: Inspection, opened: Collection[Access]) -> bool:
+        """Whether nothing stands open that the check cannot do with."""
+        if not inspection.needs_running:
+            return True
+        if self.pace.on_stand:
+            return False
+        return not (set(opened) & ENDS_RUNNING) - self.closure(inspection.access)
+
+    def after(self, inspection: Inspection, opened: frozenset[Access]) -> frozenset[Access]:
+        """What is open once the check is done: an engine that ran has been closed again."""
+        opened |= self.closure(inspection.access)
+        return opened - CLOSED_TO_RUN if inspection.needs_running else opened
+
+    def covers(self, opened: Collection[Access]) -> dict[Access, tuple[Access | None, float]]:
+        """For every unopened place the cover it lies behind, and the minutes to open it then.
+
+        Where several must be open, the dearest is its cover and the others are counted to the
+        place itself: its minutes are right, and the graph has become a tree.
+        """
+        key = frozenset(opened)
+        if key not in self._covers:
+            self._covers[key] = self._made_covers(key)
+        return self._covers[key]
+
+    @cached_property
+    def _covers(self) -> dict[frozenset[Access], dict[Access, tuple[Access | None, float]]]:
+        return {}
+
+    def _made_covers(self, opened: frozenset[Access]) -> dict[Access, tuple[Access | None, float]]:
+        found: dict[Access, tuple[Access | None, float]] = {}
+        ways = {a: frozenset(self._needs[a]) - set(opened) for a in self.places}
+        minutes = {a: self.minutes(a) * (1.0 + self.pace.closing) for a in self.places}
+        total = {a: sum(minutes[b] for b in self.places if b in way) for a, way in ways.items()}
+        for place in self.places:
+            if place in opened:
+                continue
+            needs = [n for n in self.openings[place].needs if n not in opened]
+            cover = max(needs, key=lambda n: total[n], default=None)
+            behind = ways[cover] if cover else frozenset()
+            found[place] = cover, sum(minutes[b] for b in self.places if b in ways[place] - behind)
+        return found

@@ -1,0 +1,237 @@
+"""Which check next: bottom-up P over C on the tree of access, two steps deep where it informs.
+
+A check's chance is what it adds to the chance of naming the true cause beyond the checks on the
+way to it (the cause is named by drawing with the beliefs: 1 - sum of squares is the doubt).
+Evidence goes before cost: what would be spoilt is looked at first.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from diagnose.planning.access_tree import AccessTree
+from diagnose.planning.covers import Block, Job, blocks
+from diagnose.planning.options import Choice, Option, Outline, Standing
+from diagnose.planning.outlook import Outlook, Rated, rate
+from diagnose.planning.spoiling import Spoiling
+from diagnose.planning.worlds import Array
+from knowledge.access import Opening
+from knowledge.precedence.kept import KEPT
+from knowledge.vocabulary import Access, Inspection
+
+SURE = 0.9  #: a cause is taken as confirmed from here, unless the person asks for more
+LEAST_ADDED = 2e-4  #: a check that adds less to the chance of naming the cause tells nothing
+SHORTLIST = 4
+LIKELY_OUTCOME = 0.02
+WANTED = 0.5  #: a look that would be lost is taken first where it pays this share of the choice
+
+
+@dataclass(frozen=True, eq=False)
+class Chooser:
+    """Everything that stays the same while one plan is made."""
+
+    outlook: Outlook
+    tree: AccessTree
+    inspections: tuple[Inspection, ...]
+    spoiling: Spoiling
+    until: float = SURE
+    most_minutes: float | None = None
+
+    def options(self, standing: Standing) -> list[Option]:
+        """Every check that can still show something and may be done as things stand."""
+        found = []
+        ways: dict[Access, tuple[tuple[Opening, ...] | None, float]] = {}
+        for inspection in self.inspections:
+            if (
+                inspection in standing.done
+                or self.spoiling.spoilt(inspection, standing.opened)
+                or not self.tree.may_do(inspection, standing.opened)
+            ):
+                continue
+            if inspection.access not in ways:
+                way = self.tree.way(inspection.access, standing.opened)
+                ways[inspection.access] = way, self.tree.opening_minutes(way or ())
+            way, opening = ways[inspection.access]
+            view = self.outlook.view(inspection, standing.answered) if way is not None else None
+            if view is None or way is None:
+                continue
+            own = self.tree.check_minutes(inspection)
+            if self.most_minutes is None or standing.minutes + opening + own <= self.most_minutes:
+                found.append(Option(view, way, opening + own, own))
+        return found
+
+    def choose(self, standing: Standing, deep: bool = True) -> Choice | None:
+        """The best check now; None where nothing that may be done tells anything more.
+
+        ``deep`` looks two steps ahead where a measurement informs.
+        """
+        options = self.options(standing)
+        if not options:
+            return None
+        rated = rate([o.view for o in options], standing.weight, self.until)
+        added = rated.adds @ standing.doubt
+        jobs = self._jobs(options, rated, standing)
+        ranked = blocks(jobs)
+        short = _shortlist(ranked, added)
+        if not short:
+            return None
+        values = [block.ratio for _, block in short]
+        if deep and len(short) > 1:
+            values = [
+                self._two_steps(k, options, added, standing) or block.ratio for k, block in short
+            ]
+        best = max(range(len(short)), key=lambda i: (values[i], -i))
+        k, block = short[best]
+        choice = Choice(
+            options[k],
+            tuple(options[int(j)].inspection for j in block.jobs if j.isdigit()),
+            min(block.chance, 1.0),
+            block.cost,
+            float(rated.bits[k]),
+            values[best],
+            tuple(options[j] for i, (j, _) in enumerate(short) if i != best),
+            outline=_outline(jobs, ranked, options, float(standing.doubt.sum())),
+        )
+        return self._evidence_first(choice, options, rated, added)
+
+    def behind(self, place: Access, standing: Standing) -> float:
+        """What all checks at one place together would add to the chance of naming the cause."""
+        views = [o.view for o in self.options(standing) if o.inspection.access is place]
+        if not views:
+            return 0.0
+        missed = np.prod(1.0 - rate(views, standing.weight, self.until).adds, axis=0)
+        return float(standing.doubt @ (1.0 - missed))
+
+    def _jobs(self, options: Sequence[Option], rated: Rated, standing: Standing) -> list[Job]:
+        """The checks as jobs behind covers, each with what it adds beyond those on its way."""
+        doubt = standing.doubt
+        by_place: dict[Access, list[int]] = {}
+        for k, option in enumerate(options):
+            by_place.setdefault(option.inspection.access, []).append(k)
+        covers = self.tree.covers(standing.opened)
+        missed: dict[Access | None, Array] = {None: np.ones_like(doubt)}
+        behind: dict[Access, list[Job]] = {}
+        for place in self.tree.places:
+            left = missed[covers[place][0] if place in covers else None]
+            mine = np.array(by_place.get(place, ()), dtype=int)
+            own = np.array([options[k].own for k in mine])
+            alone = rated.adds[mine] @ (doubt * left)
+            for i in np.argsort(-alone / own, kind="stable"):
+                if alone[i] < LEAST_ADDED:  # what it adds to others can only be less
+                    continue
+                k = int(mine[i])
+                chance = float(rated.adds[k] @ (doubt * left))
+                job = Job(str(k), chance, options[k].own, place.value if place in covers else None)
+                behind.setdefault(place, []).append(job)
+                left = left * (1.0 - rated.adds[k])
+            missed[place] = left
+        return _with_covers(behind, covers, self.tree.places)
+
+    def _two_steps(
+        self, k: int, options: Sequence[Option], added: Array, standing: Standing
+    ) -> float | None:
+        """Chance per minute with the best follow-up of each outcome counted in.
+
+        None for a check that needs an opening: its block has looked ahead already. A follow-up
+        dearer than the check counts only where it pays better than the check: otherwise a cheap
+        check would be charged for the dear ones that come after any check.
+        """
+        first = options[k]
+        if first.minutes > first.own:
+            return None
+        others = [o for j, o in enumerate(options) if j != k]
+        chance, minutes = float(added[k]), first.minutes
+        own = chance / minutes
+        if not others:
+            return own
+        views = [o.view for o in others]
+        costs = np.array([o.minutes for o in others])
+        for row in first.view.rows * standing.weight:
+            p = float(row.sum())
+            if p < LIKELY_OUTCOME or float(row.max()) >= self.until * p:
+                continue
+            after = row / p
+            more = rate(views, after, self.until).adds @ (after * (1.0 - after))
+            best = int(np.argmax(more / costs))
+            if more[best] < LEAST_ADDED:
+                continue
+            if costs[best] <= first.minutes or more[best] / costs[best] > own:
+                chance += p * float(more[best])
+                minutes += p * float(costs[best])
+        return chance / minutes
+
+    def _evidence_first(
+        self, choice: Choice, options: Sequence[Option], rated: Rated, added: Array
+    ) -> Choice:
+        """What the chosen check, or an opening on its way, would spoil is looked at first."""
+        least = WANTED * choice.chance / choice.minutes
+        wanted = {
+            o.inspection: k
+            for k, o in enumerate(options)
+            if o.inspection in KEPT or added[k] >= least * o.minutes
+        }
+        passed = {choice.option.inspection}
+        while True:
+            lines = self.spoiling.before(choice.option)
+            found = next(((i, w) for i, w in lines if i in wanted and i not in passed), None)
+            if found is None:
+                return choice
+            first, why = found
+            passed.add(first)
+            k = wanted[first]
+            choice = replace(choice, option=options[k], bits=float(rated.bits[k]), evidence=why)
+
+
+def _with_covers(
+    behind: Mapping[Access, Sequence[Job]],
+    covers: Mapping[Access, tuple[Access | None, float]],
+    places: Sequence[Access],
+) -> list[Job]:
+    """The jobs, each place's cover before them; covers that hide nothing are left out."""
+    wanted: set[Access] = set()
+    for place in behind:
+        way: Access | None = place
+        while way is not None and way in covers and way not in wanted:
+            wanted.add(way)
+            way = covers[way][0]
+    jobs: list[Job] = []
+    for place in places:
+        if place in wanted:
+            cover, minutes = covers[place]
+            jobs.append(Job(place.value, 0.0, minutes, cover.value if cover else None))
+        jobs.extend(behind.get(place, ()))
+    return jobs
+
+
+def _shortlist(ranked: Sequence[Block], added: Array) -> list[tuple[int, Block]]:
+    """The first check that tells something of each of the best blocks, with its block."""
+    short: list[tuple[int, Block]] = []
+    for block in ranked:
+        checks = (int(j) for j in block.jobs if j.isdigit())
+        first = next((k for k in checks if added[k] >= LEAST_ADDED), None)
+        if first is not None:
+            short.append((first, block))
+        if len(short) == SHORTLIST:
+            break
+    return short
+
+
+def _outline(
+    jobs: Sequence[Job], ranked: Sequence[Block], options: Sequence[Option], doubt: float
+) -> tuple[Outline, ...]:
+    """The order of all checks worth doing as things stand; a cover's minutes go to its first."""
+    by = {job.id: job for job in jobs}
+    found: list[Outline] = []
+    opening = 0.0
+    for name in (j for block in ranked for j in block.jobs):
+        job = by[name]
+        if not name.isdigit():
+            opening += job.cost
+        elif job.chance >= LEAST_ADDED:
+            place = options[int(name)].inspection.access
+            found.append(Outline(place, job.chance / max(doubt, 1e-12), opening + job.cost))
+            opening = 0.0
+    return tuple(found)

@@ -1,0 +1,109 @@
+"""Checks behind covers: the order of least expected cost, by bottom-up P over C.
+
+A cover costs time and finds nothing; what lies behind it can only be done once it is open, and
+its result is seen at once (Ottosen & Jensen 2010, cost clusters with inside information: the
+out-tree case of one-machine weighted completion time, Horn 1972). For one fault and checks that
+do not overlap the order is optimal. Knows no word of the trade.
+"""
+
+from __future__ import annotations
+
+import heapq
+from collections.abc import Collection, Iterable, Sequence
+from dataclasses import dataclass
+from itertools import count
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """A check, or a cover with no chance of its own: ``behind`` names what must be done first."""
+
+    id: str
+    chance: float
+    cost: float
+    behind: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """Jobs that pay only together, in the order to do them."""
+
+    jobs: tuple[str, ...]
+    chance: float
+    cost: float
+
+    @property
+    def ratio(self) -> float:
+        """Chance per cost; a free block that may find something comes before everything."""
+        if self.cost > 0.0:
+            return self.chance / self.cost
+        return float("inf") if self.chance > 0.0 else 0.0
+
+
+def blocks(jobs: Iterable[Job]) -> list[Block]:
+    """All jobs in blocks, best ratio first; ties as given. Needs never come after.
+
+    Raises ValueError where a job is behind none of the others, or behind itself.
+    """
+    every = {job.id: job for job in jobs}
+    children: dict[str | None, list[Job]] = {}
+    for job in every.values():
+        if job.behind is not None and job.behind not in every:
+            raise ValueError(f"{job.id}: behind {job.behind}, which is not there")
+        children.setdefault(job.behind, []).append(job)
+    ticket = count()
+    heaps: dict[str, list[_Entry]] = {}
+    order = _down(children)
+    if len(order) != len(every):
+        raise ValueError("a job is behind itself")
+    for job in reversed(order):  # what lies behind before what it lies behind
+        heap = _merged([heaps.pop(child.id) for child in children.get(job.id, ())])
+        block = Block((job.id,), job.chance, job.cost)
+        while heap and heap[0][2].ratio > block.ratio:
+            inner = heapq.heappop(heap)[2]
+            block = Block(
+                block.jobs + inner.jobs, block.chance + inner.chance, block.cost + inner.cost
+            )
+        heapq.heappush(heap, (-block.ratio, next(ticket), block))
+        heaps[job.id] = heap
+    rank = {job: i for i, job in enumerate(every)}
+    found = [entry[2] for heap in heaps.values() for entry in heap]
+    return sorted(found, key=lambda b: (-b.ratio, rank[b.jobs[0]]))
+
+
+_Entry = tuple[float, int, Block]
+
+
+def _down(children: dict[str | None, list[Job]]) -> list[Job]:
+    """Every job that hangs from the top, covers before what is behind them."""
+    order: list[Job] = []
+    stack = list(children.get(None, ()))
+    while stack:
+        job = stack.pop()
+        order.append(job)
+        stack.extend(children.get(job.id, ()))
+    return order
+
+
+def _merged(heaps: Sequence[list[_Entry]]) -> list[_Entry]:
+    """One heap of all, the small poured into the large."""
+    largest: list[_Entry] = max(heaps, key=len, default=[])
+    for heap in heaps:
+        if heap is not largest:
+            for entry in heap:
+                heapq.heappush(largest, entry)
+    return largest
+
+
+def order(jobs: Collection[Job]) -> list[str]:
+    """The jobs in the order of least expected cost."""
+    return [job for block in blocks(jobs) for job in block.jobs]
+
+
+def expected_cost(jobs: Sequence[Job]) -> float:
+    """Cost until it is found, or all is done: each job's cost × P(not found before it)."""
+    left, total = 1.0, 0.0
+    for job in jobs:
+        total += job.cost * left
+        left -= job.chance
+    return total

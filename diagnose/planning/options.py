@@ -1,0 +1,71 @@
+"""The planner's own words: where the job stands, what may be done, what is chosen."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from diagnose.planning.outlook import View
+from diagnose.planning.worlds import Array
+from knowledge.access import Opening
+from knowledge.vocabulary import Access, Finding, Inspection
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Standing:
+    """Where the job stands: beliefs, what was answered, what is open, what is done."""
+
+    weight: Array  #: one per cause of the worlds, summing to one
+    answered: frozenset[Finding]
+    opened: frozenset[Access]
+    done: frozenset[Inspection] = frozenset()
+    minutes: float = 0.0
+
+    @property
+    def doubt(self) -> Array:
+        """For each cause the chance that it is the one and would not be named, drawn by chance."""
+        left: Array = self.weight * (1.0 - self.weight)
+        return left
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Option:
+    """A check that may be done now, with what must be opened for it."""
+
+    view: View
+    way: tuple[Opening, ...]  #: still to open, outermost first
+    minutes: float  #: hands-on, with the openings
+    own: float  #: without them
+
+    @property
+    def inspection(self) -> Inspection:
+        """The check itself."""
+        return self.view.inspection
+
+    @property
+    def findings(self) -> tuple[Finding, ...]:
+        """The open questions it answers, most telling first."""
+        return self.view.findings
+
+
+@dataclass(frozen=True, slots=True)
+class Outline:
+    """One check of the order that would be followed if nothing were learnt on the way."""
+
+    place: Access
+    share: float  #: of the doubt there is now, how much it takes away
+    minutes: float
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Choice:
+    """The check to do next, why, and what else was close."""
+
+    option: Option
+    block: tuple[Inspection, ...]  #: the checks that pay for the opening together
+    chance: float  #: what the block adds to the chance of naming the cause
+    minutes: float  #: what the block costs
+    bits: float  #: what the check alone tells
+    value: float  #: chance per minute, the follow-up counted in
+    runners_up: tuple[Option, ...] = ()
+    evidence: str = ""  #: why it comes first, where it is for the evidence only
+    outline: tuple[Outline, ...] = ()

@@ -1,0 +1,140 @@
+"""Is the root cause closed? What must be answered before anything is put together.
+
+Imported by ``cli``, ``report`` and the closing of a job: findings the chosen causes do not
+explain, what shed debris must be followed to, what was damaged on the way, pressure missing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from diagnose.casefile.case import Worked
+from diagnose.consultation import Consultation
+from diagnose.ranking.network import Network
+from knowledge.tasks.applying import applies
+from knowledge.vocabulary import Cause, Condition, Finding, Phase, Stage, State, Task
+
+if TYPE_CHECKING:
+    from diagnose.repair.budget import Budget
+
+LEAST_BROUGHT = 0.05  #: a cause that brings a finding about more seldom does not explain it
+
+
+@dataclass(frozen=True, slots=True)
+class Due:
+    """A task that a finding calls for, and what has become of it."""
+
+    task: Task
+    because: tuple[Finding, ...]
+    worked: Worked | None
+
+    @property
+    def open(self) -> bool:
+        """Whether nobody has seen to it, or it failed; left out with a reason is seen to."""
+        return self.worked is None or self.worked.entry.state == "failed"
+
+
+@dataclass(frozen=True)
+class LooseEnds:
+    """What stands between the found cause and putting the engine together."""
+
+    causes: tuple[Cause, ...]  #: taken as true
+    confirmed: bool  #: likely enough, and seen on the engine
+    unexplained: tuple[Finding, ...]
+    follow: tuple[Due, ...]
+    damage: tuple[tuple[Condition, float], ...]
+    budget: Budget | None  #: None: nothing measured, or no reading to compare with
+
+    @property
+    def open_tasks(self) -> tuple[Due, ...]:
+        """What debris and damage still call for."""
+        return tuple(d for d in self.follow if d.open)
+
+    @property
+    def pressure_closed(self) -> bool | None:
+        """Whether what was found explains the missing pressure; None where nobody can say."""
+        if self.budget is None or self.budget.unexplained is None:
+            return None
+        return bool(self.budget.unexplained[0].closed)
+
+    @property
+    def may_stop(self) -> bool:
+        """Whether looking may end here: confirmed, and no pressure is known to be missing."""
+        return self.confirmed and self.pressure_closed is not False
+
+
+def loose_ends(answer: Consultation, until: float) -> LooseEnds:
+    """Everything that is still open if the likeliest causes are taken as true."""
+    chosen = [r.cause for r in answer.ranking if r.probability >= until] or [
+        answer.ranking[0].cause
+    ]
+    confirmed = answer.ranking[0].probability >= until and _seen_for(answer, chosen[0])
+    return LooseEnds(
+        tuple(chosen),
+        confirmed,
+        _not_brought(answer, {c.id for c in chosen}),
+        follow_up(answer),
+        answer.damage,
+        _budget(answer),
+    )
+
+
+def _seen_for(answer: Consultation, cause: Cause) -> bool:
+    """Whether a finding it leads to was seen on the engine, and not only told."""
+    below = answer.network.parents
+    seen = {
+        s.finding.id
+        for s in answer.case.sightings
+        if s.report and s.report.state is State.PRESENT and s.stage is not Stage.TOLD
+    }
+    seen |= {d.finding.id for d in answer.conclusions.derived if d.state is State.PRESENT}
+    known = {n for n in answer.evidence if n in seen}
+    return any(cause.id in answer.network.ancestors({n}) for n in known if n in below)
+
+
+def _not_brought(answer: Consultation, causes: Collection[str]) -> tuple[Finding, ...]:
+    """Findings that are there and that these causes seldom bring about."""
+    brought = brought_by(answer.network, causes)
+    found = []
+    for name, seen in answer.evidence.items():
+        finding = answer.book.findings.get(name)
+        if finding is None or seen.if_present <= seen.if_absent:
+            continue
+        if brought[name] < max(LEAST_BROUGHT, answer.network.leak.get(name, 0.0)):
+            found.append(finding)
+    return tuple(found)
+
+
+def brought_by(network: Network, causes: Collection[str]) -> dict[str, float]:
+    """P(node) if exactly these causes hold and nothing else brings anything about."""
+    there: dict[str, float] = {}
+    for node in network.order:
+        miss = 1.0
+        for parent, strength in network.parents.get(node, {}).items():
+            miss *= 1.0 - strength * there[parent]
+        there[node] = float(node in causes) if node in network.prior else 1.0 - miss
+    return there
+
+
+def follow_up(answer: Consultation) -> tuple[Due, ...]:
+    """What debris, contamination and damage found call for on this engine, in order of work."""
+    case = answer.case
+    reports = case.facts(answer.up_to).reports
+    found = {f for f, r in reports.items() if r.state is State.PRESENT}
+    worked = {w.task: w for w in case.works}
+    due = []
+    for task in answer.book.tasks.values():
+        because = tuple(f for f in task.after if f in found)
+        if because and task.phase is Phase.CLEANING and applies(task, case.features.get):
+            due.append(Due(task, because, worked.get(task)))
+    return tuple(due)
+
+
+def _budget(answer: Consultation) -> Budget | None:
+    if not (answer.case.measured and answer.case.readings):  # then the physics stays unloaded
+        return None
+    from diagnose.repair.budget import budget, worth_drawing
+
+    return budget(answer.case, answer.book) if worth_drawing(answer.case) else None
