@@ -1,8 +1,12 @@
 """What is done, looked at or measured while the engine goes together, one room a phase or two."""
 
 from knowledge.tasks import (
+    after_damage,
     bearings,
     block,
+    cleaning,
+    cleaning_block,
+    cleaning_oil,
     distributor,
     drive,
     first_start,
@@ -18,6 +22,10 @@ from knowledge.tasks import (
 
 #: in the order of the work
 MODULES = (
+    cleaning,
+    cleaning_block,
+    cleaning_oil,
+    after_damage,
     block,
     bearings,
     pump,
