@@ -127,6 +127,52 @@ def review(
     show_review(case, json, causes, check)
 
 
+@app.command(short_help="What to open and check, in what order, and when to stop.")
+def teardown(
+    case: CaseFile,
+    until: Annotated[
+        str, typer.Option(help="Stop once a cause is this likely: confident=0.9.")
+    ] = "confident=0.9",
+    minutes: Annotated[
+        float | None, typer.Option(min=1, help="Only what fits into so many minutes.")
+    ] = None,
+    on_stand: Annotated[
+        bool, typer.Option("--on-stand", help="The engine is out, on a stand.")
+    ] = False,
+    closed_up_to_test: Annotated[
+        bool,
+        typer.Option(
+            "--closed-up-to-test", help="The repair is proved by running: count closing up."
+        ),
+    ] = False,
+    first_time: Annotated[
+        bool, typer.Option("--first-time", help="Minutes for somebody who has not done it before.")
+    ] = False,
+    little_room: Annotated[
+        bool, typer.Option("--little-room", help="A crowded engine bay or bilge.")
+    ] = False,
+    since: Annotated[
+        int | None, typer.Option(min=0, help="Show what the entries after this number changed.")
+    ] = None,
+    markdown: Annotated[
+        bool, typer.Option("--markdown", help="A sheet to fill in, as Markdown.")
+    ] = False,
+    blanks: Annotated[
+        bool, typer.Option("--blanks", help="Only the blanks, as TOML to fill in.")
+    ] = False,
+    json: AsJson = False,
+) -> None:
+    """What to open and check, in what order, with cautions, limits and blanks to fill in.
+
+    Says when to stop, what each outcome means, and what must be closed before putting together.
+    """
+    from diagnose.cli.tearing_down import plan_wanted, show_teardown
+
+    wishes = plan_wanted(until, minutes, on_stand, closed_up_to_test, first_time, little_room)
+    form = "json" if json else "markdown" if markdown else "blanks" if blanks else "text"
+    show_teardown(case, wishes, form, since)
+
+
 @app.command(short_help="What gauge readings say of the oil circuit.")
 def survey(
     case: CaseFile,

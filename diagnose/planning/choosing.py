@@ -14,8 +14,8 @@ import numpy as np
 
 from diagnose.planning.access_tree import AccessTree
 from diagnose.planning.covers import Block, Job, blocks
-from diagnose.planning.options import Choice, Option, Outline, Standing
-from diagnose.planning.outlook import Outlook, Rated, rate
+from diagnose.planning.options import Choice, Option, Standing
+from diagnose.planning.outlook import Outlook, Stack
 from diagnose.planning.spoiling import Spoiling
 from diagnose.planning.worlds import Array
 from knowledge.access import Opening
@@ -71,10 +71,9 @@ class Chooser:
         options = self.options(standing)
         if not options:
             return None
-        rated = rate([o.view for o in options], standing.weight, self.until)
-        added = rated.adds @ standing.doubt
-        jobs = self._jobs(options, rated, standing)
-        ranked = blocks(jobs)
+        adds = Stack.of([o.view for o in options]).adds(standing.weight)
+        added = adds @ standing.doubt
+        ranked = blocks(self._jobs(options, adds, standing))
         short = _shortlist(ranked, added)
         if not short:
             return None
@@ -90,22 +89,20 @@ class Chooser:
             tuple(options[int(j)].inspection for j in block.jobs if j.isdigit()),
             min(block.chance, 1.0),
             block.cost,
-            float(rated.bits[k]),
             values[best],
             tuple(options[j] for i, (j, _) in enumerate(short) if i != best),
-            outline=_outline(jobs, ranked, options, float(standing.doubt.sum())),
         )
-        return self._evidence_first(choice, options, rated, added)
+        return self._evidence_first(choice, options, added)
 
     def behind(self, place: Access, standing: Standing) -> float:
         """What all checks at one place together would add to the chance of naming the cause."""
         views = [o.view for o in self.options(standing) if o.inspection.access is place]
         if not views:
             return 0.0
-        missed = np.prod(1.0 - rate(views, standing.weight, self.until).adds, axis=0)
+        missed = np.prod(1.0 - Stack.of(views).adds(standing.weight), axis=0)
         return float(standing.doubt @ (1.0 - missed))
 
-    def _jobs(self, options: Sequence[Option], rated: Rated, standing: Standing) -> list[Job]:
+    def _jobs(self, options: Sequence[Option], adds: Array, standing: Standing) -> list[Job]:
         """The checks as jobs behind covers, each with what it adds beyond those on its way."""
         doubt = standing.doubt
         by_place: dict[Access, list[int]] = {}
@@ -118,15 +115,15 @@ class Chooser:
             left = missed[covers[place][0] if place in covers else None]
             mine = np.array(by_place.get(place, ()), dtype=int)
             own = np.array([options[k].own for k in mine])
-            alone = rated.adds[mine] @ (doubt * left)
+            alone = adds[mine] @ (doubt * left)
             for i in np.argsort(-alone / own, kind="stable"):
                 if alone[i] < LEAST_ADDED:  # what it adds to others can only be less
                     continue
                 k = int(mine[i])
-                chance = float(rated.adds[k] @ (doubt * left))
+                chance = float(adds[k] @ (doubt * left))
                 job = Job(str(k), chance, options[k].own, place.value if place in covers else None)
                 behind.setdefault(place, []).append(job)
-                left = left * (1.0 - rated.adds[k])
+                left = left * (1.0 - adds[k])
             missed[place] = left
         return _with_covers(behind, covers, self.tree.places)
 
@@ -147,14 +144,14 @@ class Chooser:
         own = chance / minutes
         if not others:
             return own
-        views = [o.view for o in others]
+        views = Stack.of([o.view for o in others])
         costs = np.array([o.minutes for o in others])
         for row in first.view.rows * standing.weight:
             p = float(row.sum())
             if p < LIKELY_OUTCOME or float(row.max()) >= self.until * p:
                 continue
             after = row / p
-            more = rate(views, after, self.until).adds @ (after * (1.0 - after))
+            more = views.gains(after)
             best = int(np.argmax(more / costs))
             if more[best] < LEAST_ADDED:
                 continue
@@ -163,9 +160,7 @@ class Chooser:
                 minutes += p * float(costs[best])
         return chance / minutes
 
-    def _evidence_first(
-        self, choice: Choice, options: Sequence[Option], rated: Rated, added: Array
-    ) -> Choice:
+    def _evidence_first(self, choice: Choice, options: Sequence[Option], added: Array) -> Choice:
         """What the chosen check, or an opening on its way, would spoil is looked at first."""
         least = WANTED * choice.chance / choice.minutes
         wanted = {
@@ -182,7 +177,7 @@ class Chooser:
             first, why = found
             passed.add(first)
             k = wanted[first]
-            choice = replace(choice, option=options[k], bits=float(rated.bits[k]), evidence=why)
+            choice = replace(choice, option=options[k], evidence=why)
 
 
 def _with_covers(
@@ -217,21 +212,3 @@ def _shortlist(ranked: Sequence[Block], added: Array) -> list[tuple[int, Block]]
         if len(short) == SHORTLIST:
             break
     return short
-
-
-def _outline(
-    jobs: Sequence[Job], ranked: Sequence[Block], options: Sequence[Option], doubt: float
-) -> tuple[Outline, ...]:
-    """The order of all checks worth doing as things stand; a cover's minutes go to its first."""
-    by = {job.id: job for job in jobs}
-    found: list[Outline] = []
-    opening = 0.0
-    for name in (j for block in ranked for j in block.jobs):
-        job = by[name]
-        if not name.isdigit():
-            opening += job.cost
-        elif job.chance >= LEAST_ADDED:
-            place = options[int(name)].inspection.access
-            found.append(Outline(place, job.chance / max(doubt, 1e-12), opening + job.cost))
-            opening = 0.0
-    return tuple(found)

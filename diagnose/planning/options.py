@@ -47,15 +47,6 @@ class Option:
         return self.view.findings
 
 
-@dataclass(frozen=True, slots=True)
-class Outline:
-    """One check of the order that would be followed if nothing were learnt on the way."""
-
-    place: Access
-    share: float  #: of the doubt there is now, how much it takes away
-    minutes: float
-
-
 @dataclass(frozen=True, slots=True, eq=False)
 class Choice:
     """The check to do next, why, and what else was close."""
@@ -64,8 +55,6 @@ class Choice:
     block: tuple[Inspection, ...]  #: the checks that pay for the opening together
     chance: float  #: what the block adds to the chance of naming the cause
     minutes: float  #: what the block costs
-    bits: float  #: what the check alone tells
     value: float  #: chance per minute, the follow-up counted in
     runners_up: tuple[Option, ...] = ()
     evidence: str = ""  #: why it comes first, where it is for the evidence only
-    outline: tuple[Outline, ...] = ()

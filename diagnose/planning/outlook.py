@@ -9,6 +9,7 @@ from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
+from numpy.typing import NDArray
 
 from diagnose.planning.worlds import Array, Worlds, outcomes, telling
 from knowledge.vocabulary import Finding, Inspection
@@ -23,19 +24,6 @@ class View:
     inspection: Inspection
     findings: tuple[Finding, ...]
     rows: Array
-
-
-@dataclass(frozen=True, slots=True)
-class Rated:
-    """For each of the views: chance it adds of naming the cause, bits, chance that it settles it.
-
-    ``adds[k, c]`` is the share of the doubt about cause c that view k takes away, where c is
-    the cause: how likely it then is to be named, drawn by its probability.
-    """
-
-    adds: Array
-    bits: Array
-    settles: Array
 
 
 @dataclass
@@ -68,20 +56,34 @@ class Outlook:
         return [v for v in found if v is not None]
 
 
-def rate(views: Sequence[View], weight: Array, until: float) -> Rated:
-    """How much each view is worth under these weights (one per cause, summing to one)."""
-    rows = np.concatenate([v.rows for v in views])
-    starts = np.cumsum([0, *(len(v.rows) for v in views)])[:-1]
-    joint = rows * weight
-    p = joint.sum(axis=1)
-    after = joint / np.maximum(p, 1e-300)[:, None]
-    named = np.add.reduceat(rows * after, starts, axis=0)
-    doubt = np.maximum(1.0 - weight, 1e-12)
-    adds = np.clip((named - weight) / doubt, 0.0, 1.0)
-    safe = np.where(after > 0.0, after, 1.0)
-    surprise = -(joint * np.log2(safe)).sum(axis=1)
-    plain = np.where(weight > 0.0, weight, 1.0)
-    before = float(-(weight * np.log2(plain)).sum())
-    bits = before - np.add.reduceat(surprise, starts)
-    sure = np.where(joint.max(axis=1) >= until * p, joint.max(axis=1), 0.0)
-    return Rated(adds, bits, np.add.reduceat(sure, starts))
+@dataclass(frozen=True)
+class Stack:
+    """Several views laid on top of each other, to be rated at once under any weights."""
+
+    rows: Array
+    starts: NDArray[np.intp]
+
+    @staticmethod
+    def of(views: Sequence[View]) -> Stack:
+        """The views, in their order; at least one."""
+        starts = np.cumsum([0, *(len(v.rows) for v in views)])[:-1]
+        return Stack(np.concatenate([v.rows for v in views]), starts)
+
+    def adds(self, weight: Array) -> Array:
+        """For each view and cause the share of the doubt about it that the view takes away.
+
+        Where c is the cause, it is named with its weight now, and after the view with what the
+        outcome makes of it: rows are views, columns causes.
+        """
+        joint = self.rows * weight
+        after = joint / np.maximum(joint.sum(axis=1), 1e-300)[:, None]
+        named = np.add.reduceat(self.rows * after, self.starts, axis=0)
+        return np.clip((named - weight) / np.maximum(1.0 - weight, 1e-12), 0.0, 1.0)
+
+    def gains(self, weight: Array) -> Array:
+        """For each view what it adds to the chance of naming the cause, whichever it is."""
+        joint = self.rows * weight
+        p = joint.sum(axis=1)
+        squares = np.einsum("ij,ij->i", joint, joint) / np.maximum(p, 1e-300)
+        gained: Array = np.add.reduceat(squares, self.starts) - float(weight @ weight)
+        return gained

@@ -6,6 +6,7 @@ from typing import Any
 
 from diagnose.consultation import Consultation
 from diagnose.planning.options import Option
+from diagnose.planning.worlds import gain
 
 SCHEMA = 1
 
@@ -64,8 +65,8 @@ def _next(answer: Consultation) -> list[dict[str, Any]]:
     choice = answer.choice
     if choice is None:
         return []
-    first = _step(choice.option) | {
-        "bits": choice.bits,
+    first = _step(choice.option, answer) | {
+        "adds": choice.chance,
         "value": choice.value,
         "evidence": choice.evidence,
         "outcomes": [
@@ -78,14 +79,15 @@ def _next(answer: Consultation) -> list[dict[str, Any]]:
             for o in answer.outcomes(choice.option)
         ],
     }
-    return [first, *(_step(o) for o in choice.runners_up)]
+    return [first, *(_step(o, answer) for o in choice.runners_up)]
 
 
-def _step(step: Option) -> dict[str, Any]:
+def _step(step: Option, answer: Consultation) -> dict[str, Any]:
     return {
         "inspection": step.inspection.id,
         "says": step.inspection.says,
         "minutes": step.minutes,
+        "bits": gain(answer.worlds.weight, step.view.rows),
         "opens": [o.access.value for o in step.way],
         "findings": [f.id for f in step.findings],
         "cautions": [c.value for c in step.inspection.cautions],

@@ -8,10 +8,9 @@ from diagnose.consultation import Consultation, Ranked
 from diagnose.explain import Weight
 from diagnose.planning.options import Option
 from diagnose.ranking.network import Likelihood
+from diagnose.report.cautioning import cautions
 from diagnose.report.lines import as_typed, headed, labelled, percent, together, wrapped
-from knowledge.cautions import CAUTIONS
-from knowledge.engines.features import DIESEL
-from knowledge.vocabulary import Caution, Finding, Severity, State
+from knowledge.vocabulary import Caution, Finding, Severity
 
 SHOWN = 5
 SURE = 0.95  #: from here a sighting is told without its doubt
@@ -256,23 +255,9 @@ def _precautions(answer: Consultation, step: Option) -> list[str]:
     if step.inspection.keep:
         lines += wrapped(f"record first: {step.inspection.keep}", 4, 6)
     kinds.update(dict.fromkeys(step.inspection.cautions))
-    for kind in kinds:
-        if _concerns(kind, answer):
-            lines += wrapped(f"caution: {CAUTIONS[kind][0]}", 4, 6)
+    for caution in cautions(kinds, answer):
+        lines += wrapped(f"caution: {caution}", 4, 6)
     return lines
-
-
-def _concerns(kind: Caution, answer: Consultation) -> bool:
-    """Boats, tractors and injection are warned of where they may be meant."""
-    layout = answer.case.layout.id
-    known = layout != "unknown"
-    if kind is Caution.BOAT:
-        return not known or layout.startswith("marine")
-    if kind is Caution.TRACTOR:
-        return not known or "tractor" in layout
-    if kind is Caution.INJECTION:
-        return answer.case.features.get(DIESEL) is not State.ABSENT
-    return True
 
 
 def _scope() -> list[str]:

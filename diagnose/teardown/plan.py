@@ -14,10 +14,11 @@ import numpy as np
 from diagnose.consultation import Consultation
 from diagnose.planning.access_tree import Pace
 from diagnose.planning.choosing import SURE, Chooser
-from diagnose.planning.options import Choice, Option
-from diagnose.planning.strategy import Branch, Prospect, grow, prospect
+from diagnose.planning.main_line import Link, Outcome, main_line
+from diagnose.planning.options import Choice, Option, Standing
+from diagnose.planning.rehearsal import Prospect, rehearse
 from knowledge.access import CROWDED, EXPERIENCE, Opening
-from knowledge.vocabulary import Access, Cause, Caution, Finding, Inspection
+from knowledge.vocabulary import Cause, Caution, Finding, Inspection
 
 COSTLY = 60.0  #: minutes of an opening from which the plan says why it comes now, or never
 CLOSING = 0.8  #: closing takes this share of opening (judgement)
@@ -61,7 +62,6 @@ class Check:
 
     option: Option
     minutes: float
-    reach: float  #: chance that the plan comes this far
     meanings: tuple[Meaning, ...]
     evidence: str = ""
 
@@ -79,8 +79,8 @@ class Stage:
     way: tuple[Opening, ...]
     minutes: float  #: opening and checks
     opening_minutes: float
-    reach: float
-    chance: float  #: that the cause is confirmed at this stage
+    reach: float  #: chance that the cause has not been found before
+    chance: float  #: that it is found at this stage
     checks: tuple[Check, ...]
     why: str
     also: tuple[Option, ...] = ()  #: cheap checks while it is open, not needed for the cause
@@ -121,80 +121,66 @@ class Plan:
         return self.answer.ranking[0].probability >= self.wishes.until
 
     @cached_property
-    def root(self) -> Branch:
-        """The plan as a tree of outcomes."""
-        return grow(self.chooser, self.answer.standing)
+    def line(self) -> tuple[Link, ...]:
+        """The checks in order, each with its outcomes; empty where the cause is settled."""
+        return () if self.settled else main_line(self.chooser, self.answer.standing)
 
     @cached_property
     def prospect(self) -> Prospect:
         """Minutes and chances."""
-        return prospect(self.root)
-
-    @cached_property
-    def spine(self) -> tuple[Branch, ...]:
-        """The checks in order as long as nothing is found."""
-        return tuple(b for b in self.root.spine() if b.choice is not None)
+        chooser, weight = self.chooser, self.answer.standing.weight
+        return rehearse(self.line, chooser.outlook.table, weight, chooser.until)
 
     @cached_property
     def stages(self) -> tuple[Stage, ...]:
         """The plan, stage by stage; empty where the cause is settled or nothing tells more."""
-        if self.settled:
-            return ()
-        groups: list[list[Branch]] = []
-        for branch in self.spine:
-            assert branch.choice is not None
-            if not groups or self._opens(branch.choice.option):
+        groups: list[list[Link]] = []
+        for link in self.line:
+            if not groups or self._opens(link.choice.option):
                 groups.append([])
-            groups[-1].append(branch)
-        return tuple(self._stage(i, group) for i, group in enumerate(groups, 1))
+            groups[-1].append(link)
+        stages, before = [], 0.0
+        done = 0
+        for number, group in enumerate(groups, 1):
+            done += len(group)
+            by_then = self.prospect.found_by[done - 1]
+            stages.append(self._stage(number, group, before, by_then))
+            before = by_then
+        return tuple(stages)
 
     def _opens(self, option: Option) -> bool:
         return self.chooser.tree.opening_minutes(option.way) > 0.0
 
-    def _stage(self, number: int, group: Sequence[Branch]) -> Stage:
+    def _stage(self, number: int, group: Sequence[Link], before: float, by_then: float) -> Stage:
         first = group[0].choice
-        assert first is not None
-        checks = tuple(self._check(b, b.choice) for b in group if b.choice)
+        checks = tuple(self._check(link) for link in group)
         opening = self.chooser.tree.opening_minutes(first.option.way)
-        done = {c.inspection for c in checks}
         return Stage(
             number,
             first.option.way,
             opening + sum(c.minutes for c in checks),
             opening,
-            group[0].reach,
-            self._found_at(group),
+            1.0 - before,
+            by_then - before,
             checks,
-            self._why(group[0], first),
-            tuple(self._also(group[-1], first.option, done)),
+            self._why(first),
+            tuple(self._also(group[-1].standing, first.option)),
         )
 
-    def _check(self, branch: Branch, choice: Choice) -> Check:
-        meanings = tuple(self._meaning(b, branch.reach) for b in branch.branches)
-        return Check(choice.option, choice.option.own, branch.reach, meanings, choice.evidence)
+    def _check(self, link: Link) -> Check:
+        meanings = tuple(self._meaning(o) for o in link.outcomes)
+        option = link.choice.option
+        return Check(option, option.own, meanings, link.choice.evidence)
 
-    def _meaning(self, branch: Branch, reach: float) -> Meaning:
-        weight = branch.standing.weight
-        top = int(np.argmax(weight))
+    def _meaning(self, outcome: Outcome) -> Meaning:
+        top = int(np.argmax(outcome.weight))
         cause = self.answer.book.causes[self.chooser.outlook.table.causes[top]]
-        then = branch.choice.option.inspection if branch.choice else None
+        chance = float(outcome.weight[top])
         return Meaning(
-            branch.seen,
-            branch.reach / reach,
-            cause,
-            float(weight[top]),
-            branch.found is not None,
-            then,
+            outcome.finding, outcome.chance, cause, chance, outcome.settles, outcome.then
         )
 
-    def _found_at(self, group: Sequence[Branch]) -> float:
-        """Chance that one of the outcomes of these checks settles it, at once or by follow-up."""
-        own = [then for branch in group for then in branch.branches[:-1]]
-        last = group[-1].branches[-1] if group[-1].branches else None
-        found = sum(b.reach for then in own for b in then.walk() if b.found is not None)
-        return found + (last.reach if last is not None and last.found is not None else 0.0)
-
-    def _why(self, branch: Branch, choice: Choice) -> str:
+    def _why(self, choice: Choice) -> str:
         """Why a costly opening comes now."""
         minutes = self.chooser.tree.opening_minutes(choice.option.way)
         if minutes < COSTLY:
@@ -208,15 +194,15 @@ class Plan:
             f"the cause for {cost} min, and everything cheaper that tells as much has been looked at"
         )
 
-    def _also(self, branch: Branch, option: Option, done: set[Inspection]) -> Iterator[Option]:
+    def _also(self, standing: Standing, option: Option) -> Iterator[Option]:
         """Short checks at an open place that would not pay for the cause but cost little now."""
         places = {o.access for o in option.way}
-        planned = {b.choice.option.inspection for b in self.spine if b.choice}
-        for other in self.chooser.options(branch.standing):
+        planned = {link.choice.option.inspection for link in self.line}
+        for other in self.chooser.options(standing):
             inspection = other.inspection
             if (
                 inspection.access in places
-                and inspection not in planned | done
+                and inspection not in planned
                 and not inspection.needs_running
                 and other.own <= CHEAP
             ):
@@ -225,12 +211,13 @@ class Plan:
     @cached_property
     def not_planned(self) -> tuple[NotPlanned, ...]:
         """Costly openings the plan does without."""
-        if not self.spine:
+        if not self.line:
             return ()
-        last = self.root.spine()[-1].standing
+        opened = self.line[-1].standing.opened
+        opened |= self.chooser.tree.closure(self.line[-1].choice.option.inspection.access)
         found = []
         for place in self.chooser.tree.places:
-            way = self.chooser.tree.way(place, last.opened) or ()
+            way = self.chooser.tree.way(place, opened) or ()
             minutes = self.chooser.tree.opening_minutes(way)
             if way and minutes >= COSTLY:
                 chance = self.chooser.behind(place, self.answer.standing)
@@ -240,11 +227,4 @@ class Plan:
     @cached_property
     def waits(self) -> float:
         """The longest wait of the plan that is not hands-on: a drain, a laboratory."""
-        return max(
-            (b.choice.option.inspection.waits_minutes for b in self.spine if b.choice), default=0.0
-        )
-
-
-def places_of(plan: Plan) -> tuple[Access, ...]:
-    """Every place the plan opens, in order."""
-    return tuple(o.access for stage in plan.stages for o in stage.way)
+        return max((link.choice.option.inspection.waits_minutes for link in self.line), default=0.0)

@@ -290,7 +290,7 @@ CROSS_CHECK_COOLANT = Inspection(
         "cold only: never open a hot system",
         "oil film in the header tank, cream under the filler cap, level against the last note",
         "pump the cooling system up to the cap's figure; watch it for ten minutes",
-        "then start it and look at the exhaust once warm",
+        "only where no stop alarm stands: start it and look at the exhaust once warm",
     ),
     25,
     Access.OUTSIDE,

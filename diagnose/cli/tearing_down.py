@@ -1,0 +1,62 @@
+"""``teardown``: the plan of one case, as text, Markdown, blanks or data."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+from diagnose.casefile.reading import load
+from diagnose.cli import printing
+from diagnose.consultation import Consultation
+from diagnose.errors import UsageError, plain
+from diagnose.report import teardown as text
+from diagnose.report import teardown_sheet as sheet
+from diagnose.teardown.changes import Changes
+from diagnose.teardown.loose_ends import loose_ends
+from diagnose.teardown.plan import Plan, Wishes
+from knowledge.book import the_book
+
+
+def show_teardown(path: Path, wishes: Wishes, form: str, since: int | None) -> None:
+    """Print the plan in one of the forms."""
+    book = the_book()
+    case = load(path, book)
+    plan = Plan(Consultation(book, case), wishes)
+    ends = loose_ends(plan.answer, wishes.until)
+    changes = None
+    if since is not None:
+        if since >= case.last_number:
+            raise UsageError(f"since: the last entry is {case.last_number}; nothing came after it")
+        changes = Changes(since, Plan(Consultation(book, load(path, book, since)), wishes), plan)
+    if form == "json":
+        printing.data(sheet.data(plan, ends, changes))
+    elif form == "markdown":
+        printing.answer(sheet.markdown(plan, ends, str(path)))
+    elif form == "blanks":
+        printing.answer(sheet.blanks(plan))
+    else:
+        printing.answer(text.teardown(plan, ends, str(path), changes))
+
+
+def plan_wanted(
+    until: str,
+    minutes: float | None,
+    on_stand: bool,
+    closed_up: bool,
+    first_time: bool,
+    little_room: bool,
+) -> Wishes:
+    """The options as wishes. Raises UsageError."""
+    return Wishes(until_of(until), minutes, on_stand, closed_up, first_time, little_room)
+
+
+def until_of(typed: str) -> float:
+    """'confident=0.9', '0.9' or '90 %' as a probability. Raises UsageError."""
+    found = re.fullmatch(r"(?:confident\s*=\s*)?([0-9.]+)\s*(%?)", typed.strip())
+    try:
+        value = float(found[1]) / (100 if found[2] else 1) if found else -1.0
+    except ValueError:
+        value = -1.0
+    if not 0.5 <= value <= 0.99:
+        raise UsageError(f"until: '{plain(typed, 30)}'; write confident=0.9, from 0.5 to 0.99")
+    return value

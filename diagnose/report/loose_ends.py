@@ -1,0 +1,55 @@
+"""Is the root cause closed: what must be answered before anything is put together, as text."""
+
+from __future__ import annotations
+
+from diagnose.consultation import Consultation
+from diagnose.report.budget import still_missing
+from diagnose.report.lines import as_typed, labelled, percent, wrapped
+from diagnose.teardown.loose_ends import Due, LooseEnds
+
+
+def loose_ends(answer: Consultation, ends: LooseEnds, path: str) -> list[str]:
+    """The list, once something is confirmed, or debris or damage was found."""
+    if not (ends.confirmed or ends.follow):
+        return []
+    lines = ["Before anything is put together"]
+    causes = " and ".join(c.says for c in ends.causes)
+    if ends.confirmed:
+        lines += labelled("cause", causes, 2, 12)
+        lines += labelled("remedy", "; ".join(c.remedy for c in ends.causes), 2, 12)
+    if ends.unexplained and ends.confirmed:
+        lines += wrapped("not explained by it; find out why, or say why it does not matter:", 2)
+        for finding in ends.unexplained:
+            lines += wrapped(f"- {finding.says} [{finding.id}]", 4, 6)
+    if ends.budget is not None:
+        line = still_missing(ends.budget, answer.case)
+        lines += labelled("pressure", line, 2, 12) if line else []
+    elif ends.confirmed:
+        lines += labelled(
+            "pressure",
+            "how much of the missing pressure this explains cannot be said: no measured value "
+            "or no reading is in the case",
+            2,
+            12,
+        )
+    for condition, chance in ends.damage:
+        lines += labelled("damage", f"{condition.says} ({percent(chance)})", 2, 12)
+    if ends.follow:
+        lines += wrapped("what was found must be followed:", 2)
+        for due in ends.follow:
+            lines += _due(due)
+        task = next((d.task.id for d in ends.follow if d.open), ends.follow[0].task.id)
+        lines.append(f"  tick off with: diagnose record {as_typed(path)} {task}=done")
+    return lines
+
+
+def _due(due: Due) -> list[str]:
+    mark = "[ ]"
+    note = ""
+    if due.worked is not None:
+        state = due.worked.entry.state or "done"
+        mark = "[x]" if state == "done" else "[!]" if state == "failed" else "[-]"
+        note = f" ({due.worked.entry.note})" if due.worked.entry.note else ""
+    found = ", ".join(f.says for f in due.because[:2])
+    lines = wrapped(f"{mark} {due.task.says}{note}: `{due.task.id}`", 4, 8)
+    return lines + wrapped(f"because: {found}", 8, 10)

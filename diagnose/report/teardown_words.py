@@ -1,0 +1,134 @@
+"""The sentences of a teardown plan, the same on a terminal, on paper and on a page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from diagnose.casefile.case import Case
+from diagnose.report.lines import percent
+from diagnose.teardown.plan import Check, Meaning, NotPlanned, Plan, Stage
+from knowledge.access import Opening
+from knowledge.cautions import DEFERS_TO
+from knowledge.reference.measured_limits import LIMITS_OF
+from knowledge.units import DIMENSIONS, show
+from knowledge.vocabulary import Limit, Measure, Source
+
+READING_BLANK = '"700 rpm 95 C 8 psi direct"'
+_GAUGES = ("direct_gauge", "log_pressure", "read_two_ports", "gauge_both", "manoeuvre")
+
+
+def minutes(value: float) -> str:
+    """Minutes as a person says them.
+
+    >>> minutes(7.4), minutes(95), minutes(720)
+    ('7 min', '95 min', '12 h')
+    """
+    return f"{value / 60:.0f} h" if value >= 240 and value % 60 == 0 else f"{value:.0f} min"
+
+
+def pace(plan: Plan) -> str:
+    """For whom the minutes hold."""
+    wishes = plan.wishes
+    where = "on a stand" if wishes.on_stand else "in its place"
+    hand = "somebody doing it for the first time" if wishes.first_time else "a practised hand"
+    room = ", little room" if wishes.crowded else ""
+    closing = ", closed up again to test each time" if wishes.closed_up else ""
+    return f"Minutes are judgement, for {hand}, the engine {where}{room}{closing}."
+
+
+def title(stage: Stage) -> str:
+    """What the stage opens."""
+    opened = [o.says for o in stage.way if o.minutes_in_place or o.minutes_on_stand]
+    return "; then ".join(opened) if opened else "nothing to open"
+
+
+def destroys(opening: Opening) -> str:
+    """What is lost by opening, empty where nothing is."""
+    return f"lost by it: {opening.destroys}" if opening.destroys else ""
+
+
+def meaning(found: Meaning) -> str:
+    """What one outcome would mean and what follows."""
+    leads = f"{found.leads.says}, {percent(found.leads_with)}"
+    chance = percent(found.chance)
+    if found.finding is None:
+        if found.settles:
+            return f"none of these ({chance}): only {leads} is left; stop here"
+        return f"none of these ({chance}): go on"
+    if found.settles:
+        return f"if so ({chance}): {leads}: confirmed, stop here"
+    then = f"; then {found.then.id}" if found.then else ""
+    return f"if so ({chance}): {leads} likely{then}"
+
+
+def brief(source: Source) -> str:
+    """The title of a source without its address."""
+    return source.title.split(", http")[0].split(" ; ")[0].split(": http")[0]
+
+
+def limits_of(measure: Measure, case: Case) -> str:
+    """What will do, the engine's own figure first, with its source."""
+    low, high = LIMITS_OF.get(measure, (None, None))
+    parts = [
+        f"{word} {_figure(limit, case)}"
+        for word, limit in (("at least", low), ("at most", high))
+        if limit
+    ]
+    return "; ".join(parts) if parts else "limit: the engine maker's"
+
+
+def _figure(limit: Limit, case: Case) -> str:
+    dimension = DIMENSIONS[limit.dimension]
+    if limit in case.limits:
+        return f"{show(case.limits[limit], dimension)} (this engine's own figure)"
+    return f"{show(limit.typical, dimension)} (typical; {brief(limit.source)})"
+
+
+def unit_of(measure: Measure) -> str:
+    """The units a blank takes.
+
+    Every figure is written with its unit; these are the usual ones.
+    """
+    names = [s.split(" ", 1)[1] for s in DIMENSIONS[measure.dimension].spellings if " " in s]
+    return " or ".join(dict.fromkeys(names[:2]))
+
+
+def takes_readings(check: Check) -> bool:
+    """Whether a gauge is read in this check."""
+    return any(word in check.inspection.id for word in _GAUGES)
+
+
+def never(left: NotPlanned) -> str:
+    """Why a costly opening is not in the plan."""
+    chance = percent(left.chance)
+    return (
+        f"{left.opening.says}: {left.minutes:.0f} min of opening would add {chance} to the chance "
+        "of naming the cause"
+    )
+
+
+def bench_list(plan: Plan) -> tuple[list[str], list[str]]:
+    """Tools and parts to have ready, each once, in the order they are needed."""
+    tools: dict[str, None] = {}
+    ready: dict[str, None] = {}
+    for stage in plan.stages:
+        for opening in stage.way:
+            tools.update(dict.fromkeys(opening.tools))
+            ready.update(dict.fromkeys(opening.ready))
+        for check in stage.checks:
+            tools.update(dict.fromkeys(check.inspection.tools))
+    return list(tools), list(ready)
+
+
+def chances(plan: Plan) -> Iterator[tuple[str, float, float]]:
+    """Each stage: what is opened, minutes so far if nothing was found, chance found by then."""
+    total = found = 0.0
+    for stage in plan.stages:
+        total += stage.minutes
+        found += stage.chance
+        yield f"{stage.number}  {title(stage)}", total, found
+
+
+def deferrals() -> list[str]:
+    """What the plan gives way to."""
+    return [f"{d.says} ({brief(d.source)})" for d in DEFERS_TO]
