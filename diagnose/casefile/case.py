@@ -8,6 +8,7 @@ from pathlib import Path
 
 from diagnose.casefile.schema import (
     BaselineEntry,
+    ClosedEntry,
     Engine,
     Entry,
     Expect,
@@ -19,7 +20,18 @@ from diagnose.casefile.schema import (
 from diagnose.chaining import Facts, Report
 from knowledge.engines.dimensions import Dimensioned
 from knowledge.engines.profiles import Profile
-from knowledge.vocabulary import Finding, Kind, Layout, Limit, Measure, Reading, Stage, State, Task
+from knowledge.vocabulary import (
+    Cause,
+    Finding,
+    Kind,
+    Layout,
+    Limit,
+    Measure,
+    Reading,
+    Stage,
+    State,
+    Task,
+)
 
 _RANK = {Stage.TOLD: 0, Stage.OUTSIDE: 1, Stage.OPENED: 2}
 
@@ -70,6 +82,15 @@ class Worked:
     value: float | None = None
 
 
+@dataclass(frozen=True, slots=True)
+class Closed:
+    """The end of a job, as the shop saw it."""
+
+    entry: ClosedEntry
+    causes: tuple[Cause, ...]
+    minutes: float | None  #: hands-on minutes, where they were written down
+
+
 @dataclass(frozen=True)
 class Case:
     """One job."""
@@ -87,6 +108,7 @@ class Case:
     baseline: tuple[Healthy, ...] = ()
     features: Mapping[Finding, State] = field(default_factory=dict)
     works: tuple[Worked, ...] = ()
+    closed: Closed | None = None  #: the last word; None: the job is open
     expect: Expect | None = None
     last_number: int = 0
     standing: Mapping[int, Entry] = field(default_factory=dict)

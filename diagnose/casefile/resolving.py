@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import Any, TypeGuard, TypeVar
 
-from diagnose.casefile.case import Case, Measured, Sighting, Worked
+from diagnose.casefile.case import Case, Closed, Measured, Sighting, Worked
 from diagnose.casefile.quantities import (
     Faults,
     dimension_value,
@@ -14,6 +14,7 @@ from diagnose.casefile.quantities import (
     healthy_reading,
     limit_value,
     measured_value,
+    quantity,
     task_value,
 )
 from diagnose.casefile.schema import (
@@ -23,6 +24,7 @@ from diagnose.casefile.schema import (
     AnyTable,
     BaselineEntry,
     Checked,
+    ClosedEntry,
     Engine,
     Entry,
     Expect,
@@ -38,6 +40,7 @@ from diagnose.errors import nearest, plain
 from knowledge.book import Book
 from knowledge.engines.dimensions import Dimensioned
 from knowledge.engines.profiles import Profile
+from knowledge.units import DIMENSIONS
 from knowledge.vocabulary import Finding, Kind, Limit, Measure, Stage, State
 
 AnyEntry = TypeVar("AnyEntry", bound=Entry)
@@ -66,12 +69,14 @@ class Resolver:
         readings = self._entries("reading", ReadingEntry)
         baseline = self._entries("baseline", BaselineEntry)
         work = self._entries("work", WorkEntry)
-        every: list[Checked[Any]] = [*findings, *readings, *baseline, *work]
+        closed = self._entries("closed", ClosedEntry)
+        every: list[Checked[Any]] = [*findings, *readings, *baseline, *work, *closed]
         replaced = self._replaced(every)
         findings = [f for f in findings if _stands(f.table, replaced)]
         readings = [r for r in readings if _stands(r.table, replaced)]
         baseline = [b for b in baseline if _stands(b.table, replaced)]
         work = [w for w in work if _stands(w.table, replaced)]
+        closed = [c for c in closed if _stands(c.table, replaced)]
         word = engine.table.layout
         layout = self._word(word, self.book.layouts, "engine.layout", "layout")
         features = self._features(engine.table)
@@ -96,6 +101,7 @@ class Resolver:
             baseline=tuple(b for each in baseline for b in healthy_reading(each, self.faults)),
             features=features,
             works=tuple(w for each in work for w in self._works(each)),
+            closed=[self._closed(each) for each in closed][-1] if closed else None,
             expect=expect,
             last_number=max(self.numbers, default=0),
             standing={e.table.no: e.table for e in every if _stands(e.table, replaced)},
@@ -257,6 +263,17 @@ class Resolver:
             value = task_value(entry.value, task, each.where, self.faults)
             yield Worked(entry, task, value)
 
+    def _closed(self, each: Checked[ClosedEntry]) -> Closed:
+        entry, where = each.table, each.where
+        causes = [self._word(c, self.book.causes, f"{where}.causes", "cause") for c in entry.causes]
+        if not causes and "causes" not in each.broken:
+            self.faults.add(f"{where}: no cause; name one of the book, or not_in_the_book")
+        minutes = None
+        if entry.minutes is not None:
+            minutes = quantity(entry.minutes, DIMENSIONS["time"], f"{where}: minutes", self.faults)
+        spent = None if minutes is None else minutes / 60.0
+        return Closed(entry, tuple(c for c in causes if c), spent)
+
     def _check_state(self, each: Checked[FindingEntry], word: Finding) -> None:
         if each.table.value is not None:
             right = 'write state = "present" or "absent"'
@@ -283,6 +300,7 @@ def _is_number(value: object) -> TypeGuard[int]:
 
 
 def _stands(
-    entry: FindingEntry | ReadingEntry | BaselineEntry | WorkEntry, replaced: set[int]
+    entry: FindingEntry | ReadingEntry | BaselineEntry | WorkEntry | ClosedEntry,
+    replaced: set[int],
 ) -> bool:
     return entry.no not in replaced and entry.state != "withdrawn"

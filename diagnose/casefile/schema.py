@@ -114,6 +114,18 @@ class WorkEntry(Entry):
     where: Text = ""
 
 
+class ClosedEntry(Entry):
+    """``[[closed]]``: the job is over: what it was, how that was confirmed, what was done."""
+
+    causes: list[Word] = []
+    how: Text = ""  #: how the cause was confirmed
+    remedy: Text = ""
+    minutes: Text | None = None  #: hands-on, really spent, with a unit
+    reason: Text = ""  #: why it is closed although something stands open
+    comeback: Text = ""  #: the file of the earlier job of which this is one
+    state: Literal["withdrawn"] | None = None
+
+
 class Expect(Table):
     """``[expect]``: what a worked case must come out as; makes a case a test."""
 
@@ -130,12 +142,13 @@ ENTRIES: dict[str, type[Entry]] = {
     "reading": ReadingEntry,
     "baseline": BaselineEntry,
     "work": WorkEntry,
+    "closed": ClosedEntry,
 }
 AnyTable = TypeVar("AnyTable", bound=Table)
 
 #: what stands in for a required field that could not be read
 _STOPGAP: dict[str, Any] = {"no": 1_000_000, "what": "unread"}
-_LISTED = {"has", "lacks", "limits", "dimensions", "first", "among_three", "among_five"}
+_LISTED = {"has", "lacks", "limits", "dimensions", "first", "among_three", "among_five", "causes"}
 _DATE = "must be a date, written 2026-05-01 without quotes"
 _NUMBER = "must be a whole number from 1 to 1,000,000"
 _RIGHT = {  # fields whose faults are told in one way, whatever is wrong with them
