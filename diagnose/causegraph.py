@@ -27,8 +27,8 @@ class CircleError(Exception):
     """The rules of this case make a circle."""
 
 
-def priors(causes: Mapping[str, Cause], conclusions: Conclusions) -> dict[str, float]:
-    """P(cause) before evidence: rate times shifts, normalised over what this engine can have."""
+def weights(causes: Mapping[str, Cause], conclusions: Conclusions) -> dict[str, float]:
+    """How common each cause that this engine can have is beside the others: rate times shifts."""
     weight = {c.id: c.rate.value for c in causes.values() if c not in conclusions.excluded}
     shifts: dict[str, float] = {}
     for _, shifted in conclusions.shifts:
@@ -38,15 +38,33 @@ def priors(causes: Mapping[str, Cause], conclusions: Conclusions) -> dict[str, f
     for id_, factor in shifts.items():
         if id_ in weight:
             weight[id_] *= min(max(factor, least), most)
+    return weight
+
+
+def priors(
+    causes: Mapping[str, Cause],
+    conclusions: Conclusions,
+    learned: Mapping[str, float] | None = None,
+) -> dict[str, float]:
+    """P(cause) before evidence: weights, times what a shop has ``learned``, normalised over
+    what this engine can have."""
+    weight = weights(causes, conclusions)
+    for id_, factor in (learned or {}).items():
+        if id_ in weight:
+            weight[id_] *= factor
     total = sum(weight.values())
     return {id_: min(w * EXPECTED_CAUSES / total, MOST_PRIOR) for id_, w in weight.items()}
 
 
-def build(causes: Mapping[str, Cause], conclusions: Conclusions) -> Graph:
+def build(
+    causes: Mapping[str, Cause],
+    conclusions: Conclusions,
+    learned: Mapping[str, float] | None = None,
+) -> Graph:
     """The graph of a case. Nodes: ``layer``, ``says``, and ``prior`` or ``leak``; links:
     ``strength``, ``rules``, ``source``. Raises CircleError."""
     graph: Graph = nx.DiGraph()
-    for id_, prior in priors(causes, conclusions).items():
+    for id_, prior in priors(causes, conclusions, learned).items():
         graph.add_node(id_, layer="cause", says=causes[id_].says, prior=prior)
     for link, rules in conclusions.links.items():
         if isinstance(link.parent, Cause) and link.parent.id not in graph:

@@ -92,6 +92,7 @@ class Consultation:
     book: Book
     case: Case
     up_to: Stage = Stage.OPENED
+    learned: Mapping[str, float] | None = None  #: a shop's factor on the rate of each cause
 
     @cached_property
     def conclusions(self) -> Conclusions:
@@ -101,7 +102,7 @@ class Consultation:
     @cached_property
     def graph(self) -> Graph:
         """The cause graph of this case."""
-        return causegraph.build(self.book.causes, self.conclusions)
+        return causegraph.build(self.book.causes, self.conclusions, self.learned)
 
     @cached_property
     def network(self) -> Network:
