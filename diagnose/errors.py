@@ -30,6 +30,12 @@ class BadCaseError(UserError):
         super().__init__("\n".join(f"{where}: {f}" for f in self.faults))
 
 
+class OutOfScopeError(UserError):
+    """An engine this book may not advise on."""
+
+    code = 65
+
+
 class NoCaseError(UserError):
     """There is no such case."""
 

@@ -12,8 +12,9 @@ from pathlib import Path
 from diagnose.casefile.case import Case
 from diagnose.casefile.quantities import EnoughError, Faults
 from diagnose.casefile.resolving import Resolver
-from diagnose.errors import BadCaseError, NoCaseError, nearest, plain
+from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, nearest, plain
 from knowledge.book import Book
+from knowledge.cautions import AIRCRAFT
 
 __all__ = ["LARGEST", "from_text", "load", "named", "nearest", "slurp"]
 
@@ -24,6 +25,12 @@ _LONG_KEY = re.compile(
     r"""^[ \t]*+(?:\[{1,2}[ \t]*+)?"""
     r"""(?:(?:[\w-]++|"(?:[^"\\\n]|\\.)*+"|'[^'\n]*+')[ \t]*+\.[ \t]*+){30}""",
     re.MULTILINE,
+)
+
+
+_AIRCRAFT = re.compile(
+    r"\b(aircraft|aeroplane|airplane|helicopter|rotorcraft|autogyro|gyrocopter|aero[- ]engine)s?\b",
+    re.IGNORECASE,
 )
 
 
@@ -94,7 +101,20 @@ def from_text(text: str, path: Path | None, book: Book, last: int | None = None)
         case = Resolver(raw, book, faults, last).case(path)
     if faults or case is None:
         raise BadCaseError(where, _shown(faults, complete=case is not None))
+    if _flies(case):
+        raise OutOfScopeError(
+            f"{where}: {AIRCRAFT.says}. Nothing is advised on it here. Where the engine is not "
+            "installed in a certified aircraft, write aircraft = false under [engine]."
+        )
     return case
+
+
+def _flies(case: Case) -> bool:
+    """Whether the case says, or its words let one fear, that the engine flies."""
+    if case.engine.aircraft is not None:
+        return case.engine.aircraft
+    told = (case.job.title, case.job.complaint, case.job.note, case.engine.name, case.engine.note)
+    return any(_AIRCRAFT.search(text) for text in told)
 
 
 def _shown(faults: list[str], complete: bool) -> list[str]:

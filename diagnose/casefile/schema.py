@@ -53,6 +53,7 @@ class Engine(Table):
     layout: Word = "unknown"
     profile: Word | None = None
     name: Text = ""
+    aircraft: bool | None = None  #: installed in a certified aircraft: then nothing is advised
     has: list[Word] = []
     lacks: list[Word] = []
     oil: Text = ""

@@ -15,7 +15,7 @@ import numpy as np
 from diagnose.planning.access_tree import AccessTree
 from diagnose.planning.covers import Block, Job, blocks
 from diagnose.planning.options import Choice, Option, Standing
-from diagnose.planning.outlook import Outlook, Stack
+from diagnose.planning.outlook import Outlook, Stack, View
 from diagnose.planning.spoiling import Spoiling
 from diagnose.planning.worlds import Array
 from knowledge.access import Opening
@@ -39,6 +39,7 @@ class Chooser:
     spoiling: Spoiling
     until: float = SURE
     most_minutes: float | None = None
+    to_see: bool = False  #: the cause is named already: look for what shows it, P over C
 
     def options(self, standing: Standing) -> list[Option]:
         """Every check that can still show something and may be done as things stand."""
@@ -71,14 +72,14 @@ class Chooser:
         options = self.options(standing)
         if not options:
             return None
-        adds = Stack.of([o.view for o in options]).adds(standing.weight)
-        added = adds @ standing.doubt
+        adds = self.shares([o.view for o in options], standing.weight)
+        added = adds @ self._doubt(standing)
         ranked = blocks(self._jobs(options, adds, standing))
         short = _shortlist(ranked, added)
         if not short:
             return None
         values = [block.ratio for _, block in short]
-        if deep and len(short) > 1:
+        if deep and not self.to_see and len(short) > 1:
             values = [
                 self._two_steps(k, options, added, standing) or block.ratio for k, block in short
             ]
@@ -99,12 +100,20 @@ class Chooser:
         views = [o.view for o in self.options(standing) if o.inspection.access is place]
         if not views:
             return 0.0
-        missed = np.prod(1.0 - Stack.of(views).adds(standing.weight), axis=0)
-        return float(standing.doubt @ (1.0 - missed))
+        missed = np.prod(1.0 - self.shares(views, standing.weight), axis=0)
+        return float(self._doubt(standing) @ (1.0 - missed))
+
+    def shares(self, views: Sequence[View], weight: Array) -> Array:
+        """What each view does about each cause, where that is the one: names it, or shows it."""
+        stack = Stack.of(views)
+        return stack.shows(weight) if self.to_see else stack.adds(weight)
+
+    def _doubt(self, standing: Standing) -> Array:
+        return standing.weight if self.to_see else standing.doubt
 
     def _jobs(self, options: Sequence[Option], adds: Array, standing: Standing) -> list[Job]:
         """The checks as jobs behind covers, each with what it adds beyond those on its way."""
-        doubt = standing.doubt
+        doubt = self._doubt(standing)
         by_place: dict[Access, list[int]] = {}
         for k, option in enumerate(options):
             by_place.setdefault(option.inspection.access, []).append(k)

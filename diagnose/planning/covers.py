@@ -59,7 +59,7 @@ def blocks(jobs: Iterable[Job]) -> list[Block]:
     for job in reversed(order):  # what lies behind before what it lies behind
         heap = _merged([heaps.pop(child.id) for child in children.get(job.id, ())])
         block = Block((job.id,), job.chance, job.cost)
-        while heap and heap[0][2].ratio > block.ratio:
+        while heap and heap[0][2].ratio >= block.ratio:  # equal: or they might change places
             inner = heapq.heappop(heap)[2]
             block = Block(
                 block.jobs + inner.jobs, block.chance + inner.chance, block.cost + inner.cost

@@ -11,7 +11,6 @@ from dataclasses import dataclass, replace
 
 from diagnose.planning.choosing import Chooser
 from diagnose.planning.options import Choice, Standing
-from diagnose.planning.outlook import Stack
 from diagnose.planning.worlds import Array
 from knowledge.vocabulary import Finding, Inspection
 
@@ -51,7 +50,7 @@ def main_line(chooser: Chooser, start: Standing) -> tuple[Link, ...]:
         choice = chooser.choose(standing, deep=left >= DEEP)
         if choice is None:
             break
-        adds = Stack.of([choice.option.view]).adds(standing.weight)[0]
+        adds = chooser.shares([choice.option.view], standing.weight)[0]
         missed: Array = standing.weight * (1.0 - adds)
         share = float(missed.sum())
         after = _done(chooser, standing, choice)

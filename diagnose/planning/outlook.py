@@ -80,6 +80,18 @@ class Stack:
         named = np.add.reduceat(self.rows * after, self.starts, axis=0)
         return np.clip((named - weight) / np.maximum(1.0 - weight, 1e-12), 0.0, 1.0)
 
+    def shows(self, weight: Array) -> Array:
+        """For each view and cause the chance that it shows the cause: P of P over C.
+
+        Only findings that are there count, by how far they raise the cause: what is left over
+        when nothing is found is told apart by ``adds``, and is not seen.
+        """
+        joint = self.rows * weight
+        after = joint / np.maximum(joint.sum(axis=1), 1e-300)[:, None]
+        raised = np.clip((after - weight) / np.maximum(1.0 - weight, 1e-12), 0.0, 1.0) * self.rows
+        raised[np.append(self.starts[1:], len(self.rows)) - 1] = 0.0
+        return np.add.reduceat(raised, self.starts, axis=0)
+
     def gains(self, weight: Array) -> Array:
         """For each view what it adds to the chance of naming the cause, whichever it is."""
         joint = self.rows * weight

@@ -16,6 +16,9 @@ from diagnose.planning.main_line import Link
 from diagnose.planning.worlds import Array, Worlds
 
 JOBS = 500
+#: minutes where the plan is made anew after each finding, to those to the letter, in simulated
+#: jobs: ``python -m tests.plan_study`` prints it
+ANEW = 0.45
 SEED = 7
 
 
@@ -24,6 +27,7 @@ class Prospect:
     """What the line comes to over the imagined jobs, in hands-on minutes and chances."""
 
     expected: float  #: mean minutes until a cause is as likely as asked, or the line ends
+    made_anew: float  #: about the same where the plan is made anew after each finding
     worst: float  #: all of it
     found: float  #: chance that a cause gets as likely as asked
     found_by: tuple[float, ...]  #: the same, by the end of each check
@@ -59,7 +63,14 @@ def rehearse(
     found_by = tuple(float((settled_at <= i).mean()) for i in range(len(links)))
     found = settled_at < len(links)
     right = float((named[found] == cause[found]).mean()) if found.any() else 0.0
-    return Prospect(float(spent.mean()), float(minutes[-1]), float(found.mean()), found_by, right)
+    return Prospect(
+        float(spent.mean()),
+        float(spent.mean()) * ANEW,
+        float(minutes[-1]),
+        float(found.mean()),
+        found_by,
+        right,
+    )
 
 
 def _drawn(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import groupby
+
 from diagnose.consultation import Consultation
 from diagnose.report.budget import still_missing
 from diagnose.report.lines import as_typed, labelled, percent, wrapped
@@ -36,20 +38,21 @@ def loose_ends(answer: Consultation, ends: LooseEnds, path: str) -> list[str]:
         lines += labelled("damage", f"{condition.says} ({percent(chance)})", 2, 12)
     if ends.follow:
         lines += wrapped("what was found must be followed:", 2)
-        for due in ends.follow:
-            lines += _due(due)
+        for because, dues in groupby(ends.follow, lambda d: d.because):
+            found = ", ".join(f.says for f in because[:2])
+            more = f" and {len(because) - 2} more" if len(because) > 2 else ""
+            lines += wrapped(f"because {found}{more}", 4, 6)
+            for due in dues:
+                lines += _due(due)
         task = next((d.task.id for d in ends.follow if d.open), ends.follow[0].task.id)
         lines.append(f"  tick off with: diagnose record {as_typed(path)} {task}=done")
     return lines
 
 
 def _due(due: Due) -> list[str]:
-    mark = "[ ]"
-    note = ""
+    mark, note = "[ ]", ""
     if due.worked is not None:
         state = due.worked.entry.state or "done"
-        mark = "[x]" if state == "done" else "[!]" if state == "failed" else "[-]"
+        mark = {"done": "[x]", "failed": "[!]"}.get(state, "[-]")
         note = f" ({due.worked.entry.note})" if due.worked.entry.note else ""
-    found = ", ".join(f.says for f in due.because[:2])
-    lines = wrapped(f"{mark} {due.task.says}{note}: `{due.task.id}`", 4, 8)
-    return lines + wrapped(f"because: {found}", 8, 10)
+    return wrapped(f"{mark} {due.task.says}{note}: `{due.task.id}`", 6, 10)

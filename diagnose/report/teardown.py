@@ -11,6 +11,8 @@ from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import LooseEnds
 from diagnose.teardown.plan import Check, Plan, Stage
 
+ROOM = 48  #: columns of the stages' names in the table
+
 
 def teardown(plan: Plan, ends: LooseEnds, path: str, changes: Changes | None = None) -> str:
     """The whole plan as text."""
@@ -63,8 +65,10 @@ def _in_short(plan: Plan, ends: LooseEnds) -> list[str]:
         return _stop_here(plan, ends)
     prospect, answer = plan.prospect, plan.answer
     lines = ["In short"]
-    about = f"about {prospect.expected:.0f} min hands-on until the cause is confirmed; "
-    about += f"{prospect.worst:.0f} min if nothing is found until the end"
+    about = f"about {prospect.made_anew:.0f} min hands-on until the cause is confirmed, if you "
+    about += "record each finding and ask again; "
+    about += f"about {prospect.expected:.0f} min if this order is followed to the letter; "
+    about += f"{prospect.worst:.0f} min where all of it is done"
     lines += labelled("minutes", about, 2, 14)
     if plan.waits:
         lines += labelled("waiting", f"up to {words.minutes(plan.waits)} besides", 2, 14)
@@ -94,7 +98,8 @@ def _stop_here(plan: Plan, ends: LooseEnds) -> list[str]:
     if not ends.confirmed:
         return wrapped(
             f"Likely enough to stop looking, but not seen yet: {named}. Look at the part itself "
-            "before anything is renewed."
+            "before anything is renewed"
+            + (":" if plan.stages else "; no check of the book would show it.")
         )
     return wrapped(f"Confirmed: {named}. Yet some of the missing pressure is not explained.")
 
@@ -103,27 +108,22 @@ def _order(plan: Plan) -> list[str]:
     """The stages in one table: minutes so far and chance found by then."""
     if not plan.stages:
         return []
-    lines = ["Stages, as long as nothing is found                    minutes   found by then"]
-    for text, total, found in words.chances(plan):
-        part = wrapped(text, 2, 5)
-        first = part[0]
-        if len(first) > 54:
-            part = wrapped(text[:1] + text[1:], 2, 5)
-        lines += _beside(text, f"{total:7.0f}   {percent(found):>13}")
+    lines = ["Stages in order".ljust(ROOM) + "minutes so far   found by then"]
+    for number, text, total, found in words.chances(plan):
+        lines += _beside(f"{number:4}  ", text, f"{total:14.0f}   {percent(found):>13}")
     return lines
 
 
-def _beside(text: str, figures: str) -> list[str]:
-    room = 55
-    words_ = text.split(" ")
-    lines, line = [], " "
-    for word in words_:
-        if len(line) + 1 + len(word) > room and line.strip():
+def _beside(head: str, text: str, figures: str) -> list[str]:
+    """A text in a narrow column, with figures beside its first line."""
+    lines, line = [], head
+    for word in text.split():
+        if len(line) + 1 + len(word) > ROOM and line.strip():
             lines.append(line)
-            line = "    "
-        line += " " + word
+            line = " " * len(head)
+        line += word if line.endswith("  ") else f" {word}"
     lines.append(line)
-    lines[0] = lines[0].ljust(room) + figures
+    lines[0] = lines[0].ljust(ROOM) + figures
     return lines
 
 

@@ -124,7 +124,11 @@ def data(plan: Plan, ends: LooseEnds, changes: Changes | None = None) -> dict[st
         "alarms": [{"severity": a.severity.value, "says": a.says} for a in plan.answer.alarms],
         "may_stop": ends.may_stop,
         "confirmed": [c.id for c in ends.causes] if ends.confirmed else [],
-        "minutes": {"expected": prospect.expected, "worst": prospect.worst},
+        "minutes": {
+            "made_anew": prospect.made_anew,
+            "to_the_letter": prospect.expected,
+            "all": prospect.worst,
+        },
         "found": prospect.found,
         "stages": [_stage_data(s, plan) for s in plan.stages],
         "not_planned": [

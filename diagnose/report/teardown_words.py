@@ -120,15 +120,15 @@ def bench_list(plan: Plan) -> tuple[list[str], list[str]]:
     return list(tools), list(ready)
 
 
-def chances(plan: Plan) -> Iterator[tuple[str, float, float]]:
-    """Each stage: what is opened, minutes so far if nothing was found, chance found by then."""
+def chances(plan: Plan) -> Iterator[tuple[int, str, float, float]]:
+    """Each stage: its number, what is opened, minutes so far, chance found by then."""
     total = found = 0.0
     for stage in plan.stages:
         total += stage.minutes
         found += stage.chance
-        yield f"{stage.number}  {title(stage)}", total, found
+        yield stage.number, title(stage), total, found
 
 
 def deferrals() -> list[str]:
     """What the plan gives way to."""
-    return [f"{d.says} ({brief(d.source)})" for d in DEFERS_TO]
+    return [d.says for d in DEFERS_TO]

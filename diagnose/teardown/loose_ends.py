@@ -57,7 +57,7 @@ class LooseEnds:
         """Whether what was found explains the missing pressure; None where nobody can say."""
         if self.budget is None or self.budget.unexplained is None:
             return None
-        return bool(self.budget.unexplained[0].closed)
+        return self.budget.unexplained[0].closed
 
     @property
     def may_stop(self) -> bool:
@@ -70,7 +70,7 @@ def loose_ends(answer: Consultation, until: float) -> LooseEnds:
     chosen = [r.cause for r in answer.ranking if r.probability >= until] or [
         answer.ranking[0].cause
     ]
-    confirmed = answer.ranking[0].probability >= until and _seen_for(answer, chosen[0])
+    confirmed = answer.ranking[0].probability >= until and seen_for(answer, chosen[0])
     return LooseEnds(
         tuple(chosen),
         confirmed,
@@ -81,7 +81,7 @@ def loose_ends(answer: Consultation, until: float) -> LooseEnds:
     )
 
 
-def _seen_for(answer: Consultation, cause: Cause) -> bool:
+def seen_for(answer: Consultation, cause: Cause) -> bool:
     """Whether a finding it leads to was seen on the engine, and not only told."""
     below = answer.network.parents
     seen = {
@@ -124,12 +124,13 @@ def follow_up(answer: Consultation) -> tuple[Due, ...]:
     reports = case.facts(answer.up_to).reports
     found = {f for f, r in reports.items() if r.state is State.PRESENT}
     worked = {w.task: w for w in case.works}
-    due = []
+    due: list[Due] = []
     for task in answer.book.tasks.values():
         because = tuple(f for f in task.after if f in found)
         if because and task.phase is Phase.CLEANING and applies(task, case.features.get):
             due.append(Due(task, because, worked.get(task)))
-    return tuple(due)
+    covered = {other for d in due for other in d.task.covers}
+    return tuple(d for d in due if d.task not in covered)
 
 
 def _budget(answer: Consultation) -> Budget | None:

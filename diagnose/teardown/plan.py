@@ -17,11 +17,13 @@ from diagnose.planning.choosing import SURE, Chooser
 from diagnose.planning.main_line import Link, Outcome, main_line
 from diagnose.planning.options import Choice, Option, Standing
 from diagnose.planning.rehearsal import Prospect, rehearse
+from diagnose.teardown.loose_ends import seen_for
 from knowledge.access import CROWDED, EXPERIENCE, Opening
 from knowledge.vocabulary import Cause, Caution, Finding, Inspection
 
 COSTLY = 60.0  #: minutes of an opening from which the plan says why it comes now, or never
 CLOSING = 0.8  #: closing takes this share of opening (judgement)
+MOST_TO_SEE = 4  #: checks offered to see a cause that is settled
 CHEAP = 10.0  #: minutes of a check that is offered while its place is open
 
 
@@ -113,7 +115,7 @@ class Plan:
     def chooser(self) -> Chooser:
         """What chooses the checks."""
         wishes = self.wishes
-        return self.answer.chooser(wishes.pace, wishes.until, wishes.minutes)
+        return self.answer.chooser(wishes.pace, wishes.until, wishes.minutes, self.settled)
 
     @property
     def settled(self) -> bool:
@@ -121,9 +123,29 @@ class Plan:
         return self.answer.ranking[0].probability >= self.wishes.until
 
     @cached_property
+    def confirmed(self) -> bool:
+        """Whether it has been seen on the engine as well."""
+        return self.settled and seen_for(self.answer, self.answer.ranking[0].cause)
+
+    @cached_property
     def line(self) -> tuple[Link, ...]:
-        """The checks in order, each with its outcomes; empty where the cause is settled."""
-        return () if self.settled else main_line(self.chooser, self.answer.standing)
+        """The checks in order, each with its outcomes; empty where the cause is confirmed.
+
+        Where it is settled but nobody has seen it, only what would show it.
+        """
+        if self.confirmed:
+            return ()
+        line = main_line(self.chooser, self.answer.standing)
+        if not self.settled:
+            return line
+        seen = 0.0
+        most: list[Link] = []
+        for link in line:
+            if seen >= self.wishes.until or len(most) == MOST_TO_SEE:
+                break
+            most.append(link)
+            seen += link.named
+        return tuple(most)
 
     @cached_property
     def prospect(self) -> Prospect:

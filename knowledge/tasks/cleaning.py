@@ -276,24 +276,6 @@ FILTER_AND_BYPASS_RENEWED = Task(
     cautions=(*WASHING, Caution.SHARP),
     also=("new oil filter", "clean the filter housing", "bypass valve"),
 )
-COOLER_RENEWED = Task(
-    "cooler_renewed",
-    Phase.CLEANING,
-    "oil cooler renewed after metal or grit",
-    (
-        "take the cooler out of the circuit before anything is flushed",
-        "fit a new element; one that cannot be proved clean is not put back",
-        "its thermostat and bypass valve taken out, washed and proved, or renewed too",
-    ),
-    OCE,
-    remedy="fit a new cooler, or leave it out with the maker's blank until one is there",
-    why="chips lie in its fins through any flushing and come out into the new bearings",
-    guards=(BEARING_WIPED, OIL_COOLER_BLOCKED),
-    only_with=(OIL_COOLER, COOLER_ON_SUCTION),
-    after=HARD,
-    cautions=(Caution.HOT, Caution.WASTE),
-    also=("replace the oil cooler", "clean the oil cooler"),
-)
 COOLER_FLUSHED_AND_PROVED = Task(
     "cooler_flushed_and_proved",
     Phase.CLEANING,
@@ -312,6 +294,46 @@ COOLER_FLUSHED_AND_PROVED = Task(
     cautions=(*BLOWING, Caution.FIRE),
     also=("back flush the oil cooler", "flow test the cooler"),
 )
+COOLER_RENEWED = Task(
+    "cooler_renewed",
+    Phase.CLEANING,
+    "oil cooler renewed after metal or grit",
+    (
+        "take the cooler out of the circuit before anything is flushed",
+        "fit a new element; one that cannot be proved clean is not put back",
+        "its thermostat and bypass valve taken out, washed and proved, or renewed too",
+    ),
+    OCE,
+    remedy="fit a new cooler, or leave it out with the maker's blank until one is there",
+    why="chips lie in its fins through any flushing and come out into the new bearings",
+    guards=(BEARING_WIPED, OIL_COOLER_BLOCKED),
+    only_with=(OIL_COOLER, COOLER_ON_SUCTION),
+    after=HARD,
+    cautions=(
+        Caution.HOT,
+        Caution.WASTE,
+        Caution.SOLVENT,
+        Caution.EYES,
+    ),
+    also=("replace the oil cooler", "clean the oil cooler"),
+    covers=(COOLER_FLUSHED_AND_PROVED,),
+)
+OIL_LINES_RINSED = Task(
+    "oil_lines_rinsed",
+    Phase.CLEANING,
+    "oil lines and hoses rinsed and looked through",
+    (
+        "off at both ends; solvent through, then blow dry",
+        "light through each; bend hoses and feel for loose liner",
+    ),
+    CP,
+    remedy="renew a hose that stays dirty, soft or narrow",
+    guards=(OIL_COOLER_BLOCKED,),
+    only_with=(OIL_COOLER, COOLER_ON_SUCTION, REMOTE_FILTER, DRY_SUMP),
+    after=(*PIECES, *SLUDGE, *COOLANT),
+    cautions=BLOWING,
+    also=("flush the oil lines",),
+)
 OIL_HOSES_RENEWED = Task(
     "oil_hoses_renewed",
     Phase.CLEANING,
@@ -329,22 +351,7 @@ OIL_HOSES_RENEWED = Task(
     after=HARD,
     cautions=BLOWING,
     also=("replace the oil lines", "cooler hoses"),
-)
-OIL_LINES_RINSED = Task(
-    "oil_lines_rinsed",
-    Phase.CLEANING,
-    "oil lines and hoses rinsed and looked through",
-    (
-        "off at both ends; solvent through, then blow dry",
-        "light through each; bend hoses and feel for loose liner",
-    ),
-    CP,
-    remedy="renew a hose that stays dirty, soft or narrow",
-    guards=(OIL_COOLER_BLOCKED,),
-    only_with=(OIL_COOLER, COOLER_ON_SUCTION, REMOTE_FILTER, DRY_SUMP),
-    after=(*PIECES, *SLUDGE, *COOLANT),
-    cautions=BLOWING,
-    also=("flush the oil lines",),
+    covers=(OIL_LINES_RINSED,),
 )
 OIL_TANK_CLEANED = Task(
     "oil_tank_cleaned",
