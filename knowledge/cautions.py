@@ -24,6 +24,9 @@ from knowledge.sources import (
 )
 from knowledge.vocabulary import Caution, Source
 
+#: of every step in which the engine runs; a boat's and a tractor's are shown where they may be meant
+RUNNING = (Caution.EXHAUST, Caution.ROTATING, Caution.HOT, Caution.BOAT, Caution.TRACTOR)
+
 CAUTIONS: Mapping[Caution, tuple[str, Source]] = MappingProxyType(
     {
         Caution.HOT: (
@@ -52,8 +55,8 @@ CAUTIONS: Mapping[Caution, tuple[str, Source]] = MappingProxyType(
             JWJ,
         ),
         Caution.SPRING: (
-            "a relief cap, pin or tensioner hides a loaded spring: cover it with a cloth, face "
-            "away, eye protection, let it out slowly",
+            "a relief cap, pin or tensioner hides a loaded spring: eye protection, face away, a "
+            "cloth over it; hold the cap with a deep socket (common practice) and release slowly",
             FBE,
         ),
         Caution.PRESSURE: (

@@ -1,5 +1,6 @@
 """How to listen to, look at and measure the crank's bearings."""
 
+from knowledge.cautions import RUNNING
 from knowledge.findings.bearings import (
     ALL_BEARINGS_WIPED,
     BEARING_KNOCK,
@@ -53,7 +54,6 @@ from knowledge.sources import AA97, BTG, CEB1, KNG, RUS
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.vocabulary import Access, Caution, Inspection, Station
 
-RUNNING = (Caution.ROTATING, Caution.HOT, Caution.EXHAUST)
 CAP_WORK = (Caution.LIFTING, Caution.HAND_TURN, Caution.USED_OIL, Caution.SHARP)
 
 LISTEN_WITH_STETHOSCOPE = Inspection(
@@ -106,7 +106,11 @@ TURN_ENGINE_BY_HAND = Inspection(
     (HARD_TO_TURN, ENGINE_SEIZED),
     CP,
     tools=("bar and socket",),
-    cautions=(Caution.HAND_TURN, Caution.BATTERY),
+    cautions=(
+        Caution.HAND_TURN,
+        Caution.BATTERY,
+        Caution.INJECTION,
+    ),
     also=("bar it over", "turn it by hand", "does it turn freely"),
 )
 WATCH_THE_PULLEY_ENDWAYS = Inspection(

@@ -1,5 +1,6 @@
 """How to look at filter, cooler, galleries and their plugs."""
 
+from knowledge.cautions import RUNNING
 from knowledge.findings.behaviour import GOOD_AT_PUMP_LOW_IN_GALLERY, PORTS_DIFFER, PUMP_PORT_LOW
 from knowledge.findings.debris import (
     BRIGHT_SOFT_METAL,
@@ -89,7 +90,7 @@ FEEL_FILTER_AND_COOLER = Inspection(
     (FILTER_STAYS_COLD, COOLER_STAYS_COLD),
     CP,
     tools=("infrared thermometer",),
-    cautions=(Caution.HOT, Caution.ROTATING, Caution.EXHAUST),
+    cautions=RUNNING,
     needs_running=True,
     also=("is the filter getting hot", "touch the filter"),
 )
@@ -106,7 +107,7 @@ GAUGE_BOTH_SIDES_OF_THE_FILTER = Inspection(
     (FILTER_DROP_HIGH, PORTS_DIFFER, GOOD_AT_PUMP_LOW_IN_GALLERY, PUMP_PORT_LOW),
     TML,
     tools=("two gauges", "adapters", "oil-proof hose"),
-    cautions=(Caution.HOT, Caution.ROTATING, Caution.EXHAUST),
+    cautions=RUNNING,
     needs_running=True,
 )
 LOOK_WHERE_THE_FILTER_SAT = Inspection(
@@ -217,7 +218,7 @@ CHANGE_THE_FILTER_AND_READ_AGAIN = Inspection(
     (NEW_FILTER_CURED_IT,),
     CP,
     tools=("listed filter", "trusted gauge"),
-    cautions=(Caution.HOT, Caution.EXHAUST, Caution.ROTATING, Caution.WASTE),
+    cautions=(*RUNNING, Caution.WASTE),
     destroys="the baseline, if it was not written down",
     keep="keep the old filter for cutting",
     needs_running=True,
@@ -239,7 +240,7 @@ LOOP_THE_COOLER_OUT = Inspection(
     (COOLER_BYPASSED_CURES, COOLER_FOUND_BLOCKED),
     HB01,
     tools=("rated hose and fittings", "low-pressure air", "trusted gauge"),
-    cautions=(Caution.HOT, Caution.PRESSURE, Caution.EYES, Caution.EXHAUST, Caution.ROTATING),
+    cautions=(*RUNNING, Caution.PRESSURE, Caution.EYES),
     needs_running=True,
     also=("bypass oil cooler", "check cooler lines"),
 )

@@ -1,5 +1,6 @@
 """How to ask for the history and prove the instrument from outside."""
 
+from knowledge.cautions import RUNNING
 from knowledge.findings.behaviour import (
     CHANGED_AFTER_KNOCK,
     CHANGED_AFTER_OTHER_WORK,
@@ -222,7 +223,7 @@ WIGGLE_THE_HARNESS = Inspection(
     ),
     CP,
     tools=("a helper", "gloves"),
-    cautions=(Caution.ROTATING, Caution.HOT, Caution.EXHAUST, Caution.BOAT, Caution.TRACTOR),
+    cautions=RUNNING,
     keep="look at plug and wire first: moving them may heal the fault",
     needs_running=True,
     also=("wiggle test", "shake the loom", "load test"),
@@ -279,7 +280,7 @@ MEASURE_THE_SENDER_GROUND = Inspection(
     TEL,
     measures=(SENDER_GROUND_RESISTANCE,),
     tools=("multimeter", "jumper wire"),
-    cautions=(Caution.BATTERY, Caution.HOT, Caution.ROTATING, Caution.EXHAUST),
+    cautions=(*RUNNING, Caution.BATTERY),
     needs_running=True,
     also=("check ground", "earth check", "voltage drop test"),
 )
@@ -315,7 +316,7 @@ PUT_ANOTHER_GAUGE_IN_ITS_PLACE = Inspection(
     (OTHER_GAUGE_READS_RIGHT, GAUGE_DEAD_ON_KNOWN_SIGNAL),
     HB11,
     tools=("good gauge", "resistors or hand pump"),
-    cautions=(Caution.BATTERY, Caution.HOT, Caution.EXHAUST, Caution.ROTATING),
+    cautions=(*RUNNING, Caution.BATTERY, Caution.PRESSURE),
     needs_running=True,
     also=("swap the gauge", "substitution", "bench test gauge"),
 )
@@ -358,7 +359,7 @@ COUNT_THE_IDLE_SPEED = Inspection(
     HB06,
     measures=(IDLE_SPEED_COUNTED,),
     tools=("counter or strobe",),
-    cautions=(Caution.ROTATING, Caution.EXHAUST, Caution.HOT, Caution.BOAT, Caution.TRACTOR),
+    cautions=RUNNING,
     needs_running=True,
     also=("check idle rpm", "tachometer check", "set the idle"),
 )
@@ -375,7 +376,7 @@ COMPARE_TWO_INSTRUMENTS = Inspection(
     Access.OUTSIDE,
     (SECOND_INSTRUMENT_DISAGREES, LAMP_DEAD_WITH_KEY_ON),
     CP,
-    cautions=(Caution.EXHAUST, Caution.ROTATING, Caution.BOAT, Caution.TRACTOR),
+    cautions=RUNNING,
     needs_running=True,
     also=("lamp against gauge", "second gauge", "cross-check"),
 )
@@ -390,10 +391,7 @@ TIME_THE_SHUTDOWN = Inspection(
     CP,
     measures=(DECAY_TIME,),
     tools=("stopwatch",),
-    cautions=(
-        Caution.ROTATING,
-        Caution.EXHAUST,
-    ),
+    cautions=RUNNING,
     needs_running=True,
     also=("shutdown decay", "how fast does it drop"),
 )

@@ -1,5 +1,6 @@
 """How to read the engine's pressure on a trusted gauge, and to open port and line."""
 
+from knowledge.cautions import RUNNING
 from knowledge.findings.behaviour import (
     DIRECT_GAUGE_LOW,
     DIRECT_GAUGE_UNSTEADY,
@@ -52,14 +53,7 @@ from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import FLV, HB01, HB02, HB09, HB10, NE3, SLO
 from knowledge.vocabulary import Access, Caution, Inspection, Station
 
-RUNNING = (
-    Caution.HOT,
-    Caution.EXHAUST,
-    Caution.ROTATING,
-    Caution.PRESSURE,
-    Caution.BOAT,
-    Caution.TRACTOR,
-)
+GAUGED = (*RUNNING, Caution.PRESSURE)  #: a hose under pressure beside a running engine
 
 FIT_A_DIRECT_GAUGE = Inspection(
     "fit_a_direct_gauge",
@@ -101,7 +95,7 @@ FIT_A_DIRECT_GAUGE = Inspection(
     ),
     HB09,
     tools=("0 to 100 psi gauge", "adapter", "oil-rated hose", "snubber"),
-    cautions=RUNNING,
+    cautions=GAUGED,
     destroys="how sender and plug sat",
     keep="photograph sender, thread and plug first",
     needs_running=True,
@@ -117,7 +111,7 @@ PROVE_THE_TEST_GAUGE = Inspection(
     (TEST_GAUGE_DOUBTFUL, DIRECT_GAUGE_LOW, DIRECT_GAUGE_ZERO),
     CP,
     tools=("second gauge",),
-    cautions=RUNNING,
+    cautions=GAUGED,
     needs_running=True,
     also=("check the gauge", "second opinion", "swap gauges"),
 )
@@ -135,7 +129,7 @@ READ_TWO_PORTS = Inspection(
     (PORTS_DIFFER, PUMP_PORT_LOW, GOOD_AT_PUMP_LOW_IN_GALLERY),
     HB02,
     tools=("two gauges", "adapters", "oil-rated hoses"),
-    cautions=RUNNING,
+    cautions=GAUGED,
     needs_running=True,
     also=("second port", "pump against gallery", "before and after filter"),
 )
@@ -165,7 +159,7 @@ LOG_PRESSURE_AND_HEAT = Inspection(
     ),
     CP,
     tools=("trusted gauge", "oil thermometer", "counter", "paper"),
-    cautions=RUNNING,
+    cautions=GAUGED,
     keep="do not change the oil before this baseline and an oil sample are taken",
     needs_running=True,
     also=("warm-up log", "pressure chart", "cold and hot readings"),
@@ -184,7 +178,7 @@ REPEAT_THE_MANOEUVRE = Inspection(
     (FALLS_IN_A_MANOEUVRE, NEEDLE_FLICKERS),
     SLO,
     tools=("gauge with tell-tale", "a helper"),
-    cautions=RUNNING,
+    cautions=GAUGED,
     needs_running=True,
     also=("corner test", "slope test", "tilt test", "brake test"),
 )
@@ -203,7 +197,7 @@ TIME_THE_START = Inspection(
     FLV,
     measures=(BUILD_UP_TIME,),
     tools=("stopwatch", "trusted gauge"),
-    cautions=RUNNING,
+    cautions=GAUGED,
     needs_running=True,
     waits_minutes=720,
     also=("start delay", "cold start test", "how long to build"),
@@ -273,6 +267,8 @@ BLOW_THROUGH_THE_GAUGE_LINE = Inspection(
         Caution.ROTATING,
         Caution.FIRE,
         Caution.USED_OIL,
+        Caution.BOAT,
+        Caution.TRACTOR,
     ),
     destroys="what blocked the line is blown out",
     keep="catch what comes out in a clean jar",

@@ -1,5 +1,6 @@
 """How to find where the oil gets out."""
 
+from knowledge.cautions import RUNNING
 from knowledge.findings.delivery import (
     ADAPTER_GASKET_DISPLACED,
     FILTER_BURST,
@@ -92,15 +93,7 @@ WATCH_FOR_THE_LEAK_RUNNING = Inspection(
     ),
     TMK,
     tools=("cleaner", "chalk powder or dye and lamp", "fire extinguisher"),
-    cautions=(
-        Caution.FIRE,
-        Caution.ROTATING,
-        Caution.HOT,
-        Caution.EXHAUST,
-        Caution.SOLVENT,
-        Caution.BOAT,
-        Caution.TRACTOR,
-    ),
+    cautions=(*RUNNING, Caution.FIRE, Caution.SOLVENT),
     destroys="the old oil tracks are washed off",
     keep="do the survey with the engine stopped first",
     needs_running=True,
@@ -240,7 +233,7 @@ FEEL_THE_CRANKCASE_BREATHE = Inspection(
     (BLOW_BY_HIGH, DIPSTICK_PUSHED_OUT),
     CP,
     tools=("water gauge", "gloves"),
-    cautions=(Caution.ROTATING, Caution.HOT, Caution.EXHAUST, Caution.EYES),
+    cautions=(*RUNNING, Caution.EYES),
     needs_running=True,
     also=("blow-by test", "crankcase pressure test"),
 )

@@ -1,5 +1,6 @@
 """How to look at the oil: how much, which, how hot, and what is in it."""
 
+from knowledge.cautions import RUNNING
 from knowledge.findings.behaviour import CHANGED_WITH_GRADE, TOP_UP_CURES_FOR_A_WHILE
 from knowledge.findings.oil import (
     ADDITIVE_OR_FLUSH_IN_OIL,
@@ -196,7 +197,7 @@ LOOK_FOR_FOAM = Inspection(
     (FOAM_ON_STICK,),
     HPA,
     tools=("clean paper", "camera"),
-    cautions=(Caution.HOT, Caution.ROTATING, Caution.EXHAUST),
+    cautions=RUNNING,
     needs_running=True,
     also=("check for foam", "bubbles in the oil", "aeration"),
 )
@@ -215,7 +216,7 @@ TAKE_OIL_TEMPERATURE = Inspection(
     HB02,
     measures=(OIL_HEAT,),
     tools=("probe or infrared thermometer",),
-    cautions=(Caution.HOT, Caution.ROTATING, Caution.EXHAUST),
+    cautions=RUNNING,
     needs_running=True,
     also=("oil temp", "how hot is the oil", "thermometer"),
 )
@@ -250,7 +251,7 @@ LOOK_AT_SMOKE_AND_BREATHER = Inspection(
     (BLOW_BY_HIGH, BLUE_SMOKE, WHITE_PLUME, SWEET_SMELL, BURNING_OIL_SMOKE),
     HB04,
     tools=("manometer",),
-    cautions=(Caution.EXHAUST, Caution.ROTATING, Caution.HOT),
+    cautions=RUNNING,
     needs_running=True,
     also=("crankcase pressure test", "blowby", "exhaust smoke"),
 )
@@ -305,7 +306,14 @@ CROSS_CHECK_COOLANT = Inspection(
     ),
     HB02,
     tools=("cooling system tester", "lamp"),
-    cautions=(Caution.HOT, Caution.PRESSURE, Caution.EXHAUST),
+    cautions=(
+        Caution.HOT,
+        Caution.PRESSURE,
+        Caution.EXHAUST,
+        Caution.ROTATING,
+        Caution.BOAT,
+        Caution.TRACTOR,
+    ),
     also=("head gasket test", "coolant pressure test", "water in oil test"),
 )
 
@@ -412,7 +420,7 @@ TRY_THE_RIGHT_GRADE = Inspection(
     (RIGHT_GRADE_CURES, CHANGED_WITH_GRADE, GOOD_COLD_LOW_HOT),
     LCF,
     tools=("the right oil", "filter", "trusted gauge", "thermometer"),
-    cautions=(Caution.HOT, Caution.ROTATING, Caution.EXHAUST, Caution.USED_OIL, Caution.WASTE),
+    cautions=(*RUNNING, Caution.USED_OIL, Caution.WASTE),
     destroys="the old oil: its level, look and share of fuel",
     keep="baseline reading and sample before the grade is changed",
     needs_running=True,

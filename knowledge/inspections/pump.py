@@ -1,5 +1,6 @@
 """How to look at the pump without opening it, and at its drive and joint."""
 
+from knowledge.cautions import RUNNING
 from knowledge.findings.pressure import FALLS_AS_REVS_RISE, FLICKERS_ONLY_AT_SPEED
 from knowledge.findings.pump import (
     DRAWS_NOTHING_IN_BATH,
@@ -59,7 +60,7 @@ LISTEN_AT_THE_PUMP = Inspection(
     (PUMP_NOISE, FALLS_AS_REVS_RISE, FLICKERS_ONLY_AT_SPEED),
     CAV,
     tools=("stethoscope",),
-    cautions=(Caution.ROTATING, Caution.HOT, Caution.EXHAUST),
+    cautions=RUNNING,
     needs_running=True,
     also=("oil pump noise", "whining pump"),
 )
@@ -73,7 +74,13 @@ WATCH_THE_ROTOR_CRANKED = Inspection(
     (ROTOR_STILL_WHEN_CRANKED, IGNITION_SCATTERS),
     CP,
     tools=("screwdriver",),
-    cautions=(Caution.ROTATING, Caution.BATTERY),
+    cautions=(
+        Caution.ROTATING,
+        Caution.BATTERY,
+        Caution.FIRE,
+        Caution.BOAT,
+        Caution.TRACTOR,
+    ),
     keep="note where the rotor points before anything is pulled",
     also=("is the distributor turning",),
 )
@@ -90,7 +97,7 @@ STROBE_THE_TIMING = Inspection(
     (IGNITION_SCATTERS,),
     CP,
     tools=("strobe",),
-    cautions=(Caution.ROTATING, Caution.HOT, Caution.EXHAUST),
+    cautions=RUNNING,
     needs_running=True,
 )
 SEE_THE_DISTRIBUTOR_SEAT = Inspection(
@@ -120,7 +127,7 @@ WATCH_THE_OIL_TANK = Inspection(
     (TANK_EMPTIES_RUNNING, PUMP_BELT_OFF),
     HPA,
     tools=("lamp",),
-    cautions=(Caution.ROTATING, Caution.HOT, Caution.EXHAUST),
+    cautions=RUNNING,
     needs_running=True,
 )
 CRANK_WITH_FILTER_OFF = Inspection(
@@ -137,7 +144,15 @@ CRANK_WITH_FILTER_OFF = Inspection(
     (NO_OIL_WHEN_CRANKED,),
     PRM,
     tools=("tray", "rags"),
-    cautions=(Caution.ROTATING, Caution.EYES, Caution.USED_OIL, Caution.WASTE),
+    cautions=(
+        Caution.ROTATING,
+        Caution.EYES,
+        Caution.USED_OIL,
+        Caution.WASTE,
+        Caution.FIRE,
+        Caution.BOAT,
+        Caution.TRACTOR,
+    ),
     also=("does the pump move oil", "crank with filter removed"),
 )
 FORCE_OIL_INTO_THE_PUMP = Inspection(
@@ -155,7 +170,15 @@ FORCE_OIL_INTO_THE_PUMP = Inspection(
     (OIL_POURED_IN_NO_HELP, FORCED_OIL_BROUGHT_PRESSURE, PACKED_STILL_NONE),
     OLD,
     tools=("oil can or syringe", "clean oil", "trusted gauge"),
-    cautions=(Caution.PRIMING, Caution.ROTATING, Caution.PRESSURE, Caution.WASTE),
+    cautions=(
+        Caution.PRIMING,
+        Caution.ROTATING,
+        Caution.PRESSURE,
+        Caution.WASTE,
+        Caution.FIRE,
+        Caution.BOAT,
+        Caution.TRACTOR,
+    ),
     destroys="the proof that the pump was dry",
     keep="note first whether any oil came when cranked",
     also=("prime the oil pump", "packing the pump with vaseline"),
@@ -224,6 +247,7 @@ MEASURE_GEAR_AND_FLOAT = Inspection(
     (DRIVE_GEAR_WORN, NO_DRIVE_END_FLOAT, TOO_MUCH_DRIVE_FLOAT, DRIVE_GEAR_STRIPPED),
     TR4,
     tools=("feeler", "dial gauge"),
+    cautions=(Caution.HAND_TURN,),
     keep="mark the timing first",
 )
 TURN_ENGINE_WATCH_PUMP = Inspection(

@@ -1,5 +1,6 @@
 """How to look at the relief valve."""
 
+from knowledge.cautions import RUNNING
 from knowledge.findings.relief import (
     DEBRIS_ON_RELIEF_SEAT,
     RELIEF_ADJUSTER_NO_EFFECT,
@@ -74,7 +75,10 @@ LOOK_AT_RELIEF_SEAT = Inspection(
     (RELIEF_SEAT_SCORED, RELIEF_RETURN_BLOCKED),
     CP,
     tools=("lamp", "magnifier"),
-    cautions=(Caution.EYES,),
+    cautions=(
+        Caution.EYES,
+        Caution.PRESSURE,
+    ),
 )
 MEASURE_RELIEF_SPRING = Inspection(
     "measure_relief_spring",
@@ -87,6 +91,10 @@ MEASURE_RELIEF_SPRING = Inspection(
     CP,
     measures=(RELIEF_SPRING_LENGTH,),
     tools=("caliper", "spring scale"),
+    cautions=(
+        Caution.SPRING,
+        Caution.EYES,
+    ),
 )
 FEEL_THE_RELIEF_CAP = Inspection(
     "feel_the_relief_cap",
@@ -114,7 +122,7 @@ TURN_THE_RELIEF_ADJUSTER = Inspection(
     (RELIEF_ADJUSTER_NO_EFFECT,),
     CP,
     tools=("spanner", "trusted gauge"),
-    cautions=(Caution.HOT, Caution.ROTATING, Caution.EXHAUST, Caution.SPRING),
+    cautions=(*RUNNING, Caution.SPRING),
     keep="write down where the adjuster stood",
     needs_running=True,
 )

@@ -1,5 +1,6 @@
 """How to look at pickup, suction line and sump."""
 
+from knowledge.cautions import RUNNING
 from knowledge.findings.assembly import LEFTOVER_FOUND, PIECE_FOUND_INSIDE, SMALL_PART_LEFT_OUT
 from knowledge.findings.bearings_bench import PISTON_OR_PIN_BROKEN
 from knowledge.findings.behaviour import TOP_UP_CURES_FOR_A_WHILE
@@ -88,7 +89,7 @@ WATCH_TANK_AND_HOSES = Inspection(
     (SUCTION_HOSE_FLATTENS, SUCTION_UNION_LOOSE, TANK_EMPTIES_RUNNING),
     HB17,
     tools=("lamp", "spanners"),
-    cautions=(Caution.ROTATING, Caution.HOT, Caution.EXHAUST),
+    cautions=RUNNING,
     needs_running=True,
     also=("dry sump check", "look at oil tank", "check suction hose"),
 )
@@ -125,7 +126,7 @@ FILL_OVER_THE_MARK = Inspection(
     (OVERFILL_STEADIES_IT, TOP_UP_CURES_FOR_A_WHILE, NEEDLE_FLICKERS),
     CP,
     tools=("oil", "trusted gauge"),
-    cautions=(Caution.HOT, Caution.ROTATING, Caution.EXHAUST),
+    cautions=RUNNING,
     destroys="the level as found",
     keep="write down the level and sample the oil before adding any",
     needs_running=True,
@@ -145,7 +146,7 @@ READ_LEVEL_TWICE = Inspection(
     (OIL_SLOW_TO_RETURN, FALLS_AS_REVS_RISE),
     OST,
     tools=("cloth", "watch"),
-    cautions=(Caution.HOT, Caution.ROTATING, Caution.EXHAUST),
+    cautions=RUNNING,
     needs_running=True,
     waits_minutes=10,
     also=("check level hot and after", "drain back check"),
@@ -165,7 +166,7 @@ THAW_THE_SUMP = Inspection(
     (PRESSURE_BACK_AFTER_THAW,),
     CP,
     tools=("heated room or sump heater", "clean jar"),
-    cautions=(Caution.FIRE, Caution.HOT, Caution.ROTATING, Caution.EXHAUST),
+    cautions=(*RUNNING, Caution.FIRE, Caution.USED_OIL, Caution.WASTE),
     destroys="the ice itself",
     keep="draw a little from the drain plug into a jar before heating",
     needs_running=True,

@@ -1,5 +1,6 @@
 """How to look at cam, lifters, rockers, tensioners, jets and the turbo feed."""
 
+from knowledge.cautions import RUNNING
 from knowledge.findings.oil_heat import OIL_IN_TURBO_OUTLETS
 from knowledge.findings.topend import (
     CAM_BEARING_CLEARANCE,
@@ -56,7 +57,7 @@ LISTEN_AT_THE_COVERS = Inspection(
     ),
     HB09,
     tools=("stethoscope",),
-    cautions=(Caution.ROTATING, Caution.EXHAUST, Caution.HOT),
+    cautions=RUNNING,
     needs_running=True,
     also=("listen for lifter noise", "listen to the chain"),
 )
@@ -74,7 +75,7 @@ WATCH_OIL_AT_THE_ROCKERS = Inspection(
     (NO_OIL_AT_ROCKERS, ROCKERS_FLOODED),
     LTK,
     tools=("splash guard", "lamp"),
-    cautions=(Caution.ROTATING, Caution.HOT, Caution.FIRE, Caution.EYES, Caution.EXHAUST),
+    cautions=(*RUNNING, Caution.FIRE, Caution.EYES),
     needs_running=True,
     also=("oil to the rockers", "check top end oiling"),
 )
@@ -257,7 +258,14 @@ FLOW_TEST_THE_TURBO_FEED = Inspection(
     (TURBO_FEED_FOUND_BLOCKED, RESTRICTOR_ABSENT),
     TUR,
     tools=("can", "spanners", "wire"),
-    cautions=(Caution.HOT, Caution.FIRE, Caution.ROTATING, Caution.USED_OIL),
+    cautions=(
+        Caution.HOT,
+        Caution.FIRE,
+        Caution.ROTATING,
+        Caution.USED_OIL,
+        Caution.BOAT,
+        Caution.TRACTOR,
+    ),
     keep="keep gasket and banjo screen",
     also=("turbo oil flow", "check turbo feed line"),
 )

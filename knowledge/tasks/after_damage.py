@@ -165,6 +165,10 @@ HOT_ROD_RENEWED = Task(
     remedy="fit a matched rod of the same weight; balance tells the shop",
     guards=(BEARING_SPUN, BENT_ROD_OR_CRANK),
     after=(SHELL_SPUN, BEARING_FOUND_SEIZED, ALL_BEARINGS_WIPED, ONE_BEARING_WIPED),
+    cautions=(
+        Caution.SOLVENT,
+        Caution.EYES,
+    ),
     also=("discoloured rod", "blue rod"),
 )
 BENT_PARTS_STRAIGHT = Task(
@@ -345,6 +349,11 @@ TURBO_REBUILT = Task(
     guards=(TURBO_FEED_LEAK,),
     only_with=(TURBOCHARGED,),
     after=(TURBO_SHAFT_STIFF_OR_BLUED, TURBO_SHAFT_LOOSE),
-    cautions=(Caution.HOT, Caution.SHARP),
+    cautions=(
+        Caution.HOT,
+        Caution.SHARP,
+        Caution.SOLVENT,
+        Caution.EYES,
+    ),
     also=("turbo failure", "intercooler oil"),
 )

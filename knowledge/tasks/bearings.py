@@ -139,7 +139,10 @@ CRANK_END_FLOAT_SET = Task(
     spread=DIAL_GAUGE,
     remedy="thrust washers or shell of another width; faces dressed; find what pushes the crank",
     guards=(THRUST_BEARING_WEAR,),
-    cautions=(Caution.HAND_TURN,),
+    cautions=(
+        Caution.HAND_TURN,
+        Caution.HEAVY,
+    ),
     also=("end play", "thrust clearance", "crank endplay"),
 )
 JOURNALS_ROUND = Task(

@@ -245,5 +245,6 @@ BUILD_KEPT_CLEAN = Task(
     Hold.NOTE,
     remedy="wipe down, look into every open hole, go on",
     guards=(DIRT_IN_ASSEMBLY,),
+    cautions=(Caution.SOLVENT,),
     also=("keep it clean", "cleanliness", "cover the engine"),
 )

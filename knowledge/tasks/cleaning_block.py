@@ -165,7 +165,12 @@ TURBO_LINES_CLEANED = Task(
     guards=(TURBO_FEED_RESTRICTED,),
     only_with=(TURBOCHARGED,),
     after=(*DEBRIS, *COOLANT, TURBO_FEED_FOUND_BLOCKED),
-    cautions=(*BLOWING, Caution.HOT),
+    cautions=(
+        *BLOWING,
+        Caution.HOT,
+        Caution.ROTATING,
+        Caution.FIRE,
+    ),
     also=("turbo oil feed", "turbo oil line"),
 )
 OIL_FED_FITTINGS_CLEANED = Task(
@@ -196,7 +201,11 @@ SENDER_PORT_CLEARED = Task(
     remedy="renew line or sender that stays slow",
     guards=(GAUGE_LINE_BLOCKED,),
     after=(*HARD, *SLUDGE, *SEALER, SENDER_PORT_CLOGGED, GAUGE_LINE_SLUDGED),
-    cautions=(Caution.EYES, Caution.PRESSURE),
+    cautions=(
+        Caution.EYES,
+        Caution.PRESSURE,
+        Caution.BATTERY,
+    ),
     also=("oil pressure sender port", "gauge line"),
 )
 SEALER_PICKED_FROM_FEEDS = Task(
@@ -228,5 +237,10 @@ FILTER_CUT_AGAIN = Task(
     remedy="set the date before the engine is handed over",
     guards=(DIRT_IN_ASSEMBLY, PART_SHEDDING_INSIDE),
     after=(*HARD, *PIECES),
+    cautions=(
+        Caution.SHARP,
+        Caution.USED_OIL,
+        Caution.WASTE,
+    ),
     also=("cut the filter after first run",),
 )

@@ -29,7 +29,12 @@ COOLANT_LEAK_CURED = Task(
     remedy="find it: an oil change without the leak found is thrown away",
     guards=(COOLANT_IN_OIL,),
     after=COOLANT,
-    cautions=(Caution.HOT, Caution.PRESSURE, Caution.WASTE),
+    cautions=(
+        Caution.HOT,
+        Caution.PRESSURE,
+        Caution.WASTE,
+        Caution.LIFTING,
+    ),
     also=("head gasket", "water in the oil", "where does the water come from"),
 )
 BEARINGS_SEEN_AFTER_COOLANT = Task(
@@ -79,7 +84,12 @@ OIL_CHANGED_TWICE = Task(
     remedy="write both dates into the job",
     guards=(COOLANT_IN_OIL, FILTER_BLOCKED),
     after=COOLANT,
-    cautions=(Caution.USED_OIL, Caution.WASTE),
+    cautions=(
+        Caution.USED_OIL,
+        Caution.WASTE,
+        Caution.HOT,
+        Caution.SHARP,
+    ),
     also=("change oil twice",),
 )
 TURBO_LOOKED_AT_AFTER_COOLANT = Task(

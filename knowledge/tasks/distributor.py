@@ -104,7 +104,10 @@ DISTRIBUTOR_TRIED_FIRST = Task(
     why="pulled down, it pushes shaft and gears on to the pump cover and wears both away",
     guards=(PUMP_DRIVE_BIND, DIST_HOUSING_LEAK),
     only_with=(PUMP_ON_DISTRIBUTOR_SHAFT,),
-    cautions=(Caution.HAND_TURN,),
+    cautions=(
+        Caution.HAND_TURN,
+        Caution.LIFTING,
+    ),
     also=("distributor will not seat", "distributor fit", "distributor bottoms"),
 )
 DISTRIBUTOR_END_PLAY_SET = Task(

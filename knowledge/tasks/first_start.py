@@ -18,6 +18,7 @@ from knowledge.causes.suction import (
     WINDAGE_AERATION,
 )
 from knowledge.causes.topend import TURBO_FEED_RESTRICTED
+from knowledge.cautions import RUNNING
 from knowledge.engines.features import PUSHROD_ENGINE, TURBOCHARGED, WATER_COOLED
 from knowledge.reference.limits import (
     HOT_IDLE_PRESSURE,
@@ -47,7 +48,7 @@ from knowledge.tasks.figures import MINUTE, STOPWATCH, TACHOMETER, THERMOMETER, 
 from knowledge.units import PSI
 from knowledge.vocabulary import Band, Caution, Hold, Phase, Task
 
-RUNNING = (Caution.EXHAUST, Caution.ROTATING, Caution.HOT, Caution.FIRE)
+FIRST_RUN = (*RUNNING, Caution.FIRE)  #: the first run, with fuel and oil where it may leak
 
 READY_TO_START = Task(
     "ready_to_start",
@@ -62,7 +63,7 @@ READY_TO_START = Task(
     CP,
     remedy="wait until all of it is there",
     guards=(PUMP_NOT_PRIMED, BEARING_WIPED),
-    cautions=(*RUNNING, Caution.BOAT, Caution.TRACTOR),
+    cautions=FIRST_RUN,
     also=("before first start", "start up check", "ready to fire"),
 )
 FIRST_PRESSURE_TIMED = Task(
@@ -84,7 +85,7 @@ FIRST_PRESSURE_TIMED = Task(
     spread=STOPWATCH,
     remedy="shut down; level, then prime again; do not restart until pressure was seen by priming",
     guards=(PUMP_NOT_PRIMED, PUMP_DRIVE_BROKEN, GALLERY_PLUG_MISSING, ASSEMBLY_LUBE_CLOG),
-    cautions=RUNNING,
+    cautions=FIRST_RUN,
     also=("how long for oil pressure", "no oil pressure on start up", "first fire"),
 )
 CAM_RUN_IN_SPEED_HELD = Task(
@@ -107,7 +108,7 @@ CAM_RUN_IN_SPEED_HELD = Task(
     why="lobes are oiled by splash from the crank: at idle there is none to spare",
     guards=(),
     only_with=(PUSHROD_ENGINE,),
-    cautions=RUNNING,
+    cautions=FIRST_RUN,
     also=("cam break-in", "run in the cam", "flat tappet"),
 )
 CAM_RUN_IN_TIMED = Task(
@@ -121,7 +122,7 @@ CAM_RUN_IN_TIMED = Task(
     spread=MINUTE,
     remedy="run the rest of it",
     only_with=(PUSHROD_ENGINE,),
-    cautions=RUNNING,
+    cautions=FIRST_RUN,
     also=("cam break-in time", "20 minutes at 2000"),
 )
 PRESSURE_COLD_WATCHED = Task(
@@ -141,7 +142,7 @@ PRESSURE_COLD_WATCHED = Task(
     spread=TRUSTED_GAUGE,
     remedy="relief valve: stuck, reversed, wrong spring; then oil too thick",
     guards=(RELIEF_STUCK_CLOSED, RELIEF_SPRING_WRONG, VISCOSITY_TOO_HIGH),
-    cautions=RUNNING,
+    cautions=FIRST_RUN,
     also=("too much oil pressure", "cold oil pressure", "pegs the gauge"),
 )
 PRESSURE_HOT_AT_2000 = Task(
@@ -165,7 +166,7 @@ PRESSURE_HOT_AT_2000 = Task(
     spread=TRUSTED_GAUGE,
     remedy="stop; relief valve and gauge first, then the circuit",
     guards=(RELIEF_DEBRIS, GALLERY_PLUG_MISSING, BEARING_WRONG_SIZE, PUMP_GEAR_WEAR),
-    cautions=RUNNING,
+    cautions=FIRST_RUN,
     also=("10 psi per 1000", "hot pressure", "pressure at 2000"),
 )
 PRESSURE_AT_HOT_IDLE = Task(
@@ -189,7 +190,7 @@ PRESSURE_AT_HOT_IDLE = Task(
     remedy="idle speed, oil heat and grade first; then relief valve, then clearances",
     why="three views stand side by side: maker's limit, what is liked, quiet lifters; maker first",
     guards=(VISCOSITY_TOO_LOW, RELIEF_DEBRIS, BEARING_WRONG_SIZE, GALLERY_PLUG_MISSING),
-    cautions=RUNNING,
+    cautions=FIRST_RUN,
     also=("hot idle pressure", "low at idle", "minimum oil pressure"),
 )
 OIL_HEAT_WATCHED = Task(
@@ -209,7 +210,7 @@ OIL_HEAT_WATCHED = Task(
     spread=THERMOMETER,
     remedy="let it cool; level, cooler, clearance too tight",
     guards=(OIL_OVERHEATED, BEARING_WRONG_SIZE),
-    cautions=RUNNING,
+    cautions=FIRST_RUN,
     also=("oil temperature", "oil too hot"),
 )
 NO_KNOCK_HEARD = Task(
@@ -223,7 +224,7 @@ NO_KNOCK_HEARD = Task(
     AA97,
     remedy="do not start again until the bearings have been looked at",
     guards=(BEARING_WIPED, BEARING_WRONG_SIZE),
-    cautions=RUNNING,
+    cautions=FIRST_RUN,
     also=("rod knock", "noise on first start"),
 )
 NEEDLE_STEADY = Task(
@@ -238,7 +239,7 @@ NEEDLE_STEADY = Task(
     DTN,
     remedy="suction joint, pickup gap and oil level before anything else",
     guards=(SUCTION_JOINT_AIR_LEAK, PICKUP_CLEARANCE_TIGHT, WINDAGE_AERATION, PUMP_DRIVE_BROKEN),
-    cautions=RUNNING,
+    cautions=FIRST_RUN,
     also=("gauge flickers", "sudden drop", "foam"),
 )
 NO_LEAK_RUNNING = Task(
@@ -252,7 +253,7 @@ NO_LEAK_RUNNING = Task(
     TMK,
     remedy="stop, watch for fire, close it, wipe it, start again",
     guards=(EXTERNAL_LEAK_MAJOR, FILTER_SEAL_LEAK, OIL_LINE_LEAK, SHAFT_SEAL_LEAK),
-    cautions=RUNNING,
+    cautions=FIRST_RUN,
     also=("oil leak on start", "class III leak"),
 )
 WATER_AND_CHARGE_WATCHED = Task(
@@ -265,7 +266,7 @@ WATER_AND_CHARGE_WATCHED = Task(
     remedy="stop, bleed the cooling system cold",
     guards=(OIL_OVERHEATED,),
     only_with=(WATER_COOLED,),
-    cautions=RUNNING,
+    cautions=FIRST_RUN,
     also=("overheating", "coolant", "charge light"),
 )
 TURBO_IDLED = Task(
@@ -283,6 +284,6 @@ TURBO_IDLED = Task(
     remedy="let it idle the rest",
     guards=(TURBO_FEED_RESTRICTED,),
     only_with=(TURBOCHARGED,),
-    cautions=RUNNING,
+    cautions=FIRST_RUN,
     also=("turbo cool down", "idle the turbo"),
 )

@@ -125,6 +125,11 @@ PICKUP_RETAINED = Task(
     why="a pressed tube that works loose draws air first and falls off next",
     guards=(PICKUP_TUBE_LOOSE, PICKUP_TUBE_CRACKED, FASTENER_LOOSE_INSIDE),
     not_with=(DRY_SUMP,),
+    cautions=(
+        Caution.FIRE,
+        Caution.EYES,
+        Caution.SPRING,
+    ),
     also=("pickup bracket", "tack weld", "strap the pickup", "bolt-on pickup"),
 )
 PICKUP_WELDED_RIGHT = Task(
@@ -147,7 +152,12 @@ PICKUP_WELDED_RIGHT = Task(
     guards=(PICKUP_TUBE_LOOSE,),
     only_with=(PRESSED_PICKUP,),
     not_with=(DRY_SUMP,),
-    cautions=(Caution.FIRE, Caution.EYES, Caution.SPRING),
+    cautions=(
+        Caution.FIRE,
+        Caution.EYES,
+        Caution.SPRING,
+        Caution.SOLVENT,
+    ),
     also=("weld the pickup", "braze the pickup", "tack weld"),
 )
 PICKUP_GAP_FITTED = Task(

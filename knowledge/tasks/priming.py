@@ -88,6 +88,7 @@ DIRECT_GAUGE_FITTED = Task(
     POI,
     remedy="fit one; borrow one",
     guards=(GAUGE_FAULTY, SENDER_FAULTY, SENDER_NOT_FITTED),
+    cautions=(Caution.BATTERY,),
     also=("mechanical gauge", "test gauge", "oil pressure gauge"),
 )
 COVERS_OFF_TO_PRIME = Task(
@@ -153,7 +154,14 @@ PRIMED_BY_TANK = Task(
     remedy="no flow: look for a blocked oilway; a flood: look for a plug left out",
     guards=(PUMP_NOT_PRIMED, GALLERY_PLUG_MISSING, GALLERY_BLOCKED),
     not_with=(PUMP_ON_DISTRIBUTOR_SHAFT, PUMP_ON_SKEW_GEAR),
-    cautions=(Caution.PRESSURE, Caution.EYES, Caution.HAND_TURN),
+    cautions=(
+        Caution.PRESSURE,
+        Caution.EYES,
+        Caution.HAND_TURN,
+        Caution.ROTATING,
+        Caution.PRIMING,
+        Caution.FIRE,
+    ),
     also=("pressure pre-oiler", "pre-oil tank", "pressure pot", "pre-lube"),
 )
 PRIMING_PRESSURE_TIMED = Task(
@@ -247,7 +255,11 @@ TANK_SIDE_PRIMED = Task(
     remedy="air in the line: bleed again",
     guards=(PUMP_NOT_PRIMED, SCAVENGE_FAILURE),
     only_with=(DRY_SUMP,),
-    cautions=(Caution.ROTATING, Caution.PRIMING),
+    cautions=(
+        Caution.ROTATING,
+        Caution.PRIMING,
+        Caution.EYES,
+    ),
     also=("prime the dry sump", "bleed the tank line"),
 )
 CRANKED_TO_PRESSURE = Task(
@@ -267,7 +279,10 @@ CRANKED_TO_PRESSURE = Task(
     remedy="no pressure after a few spells: bleed at the filter, else stop and prime",
     why="two views: rebuilders crank 15 s at a time, a filter maker allows 30 s",
     guards=(PUMP_NOT_PRIMED,),
-    cautions=CRANKING,
+    cautions=(
+        *CRANKING,
+        Caution.INJECTION,
+    ),
     also=("crank without plugs", "cranking pressure", "spin it on the starter"),
 )
 BLED_AT_FILTER = Task(

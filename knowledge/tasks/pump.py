@@ -70,7 +70,12 @@ NEW_PUMP_OPENED = Task(
     Hold.NOTE,
     remedy="stone the burr, wash again; send back a pump that is cracked or rough",
     guards=(DIRT_IN_ASSEMBLY, PUMP_DEBRIS_LOCK, PUMP_BODY_CRACKED, PUMP_IDLER_PIN_MIGRATED),
-    cautions=(Caution.SOLVENT, Caution.EYES, Caution.SPRING),
+    cautions=(
+        Caution.SOLVENT,
+        Caution.EYES,
+        Caution.SPRING,
+        Caution.PRESSURE,
+    ),
     also=("blueprint the pump", "strip a new pump", "deburr the oil pump"),
 )
 GEAR_END_CLEARANCE_FITTED = Task(

@@ -32,7 +32,12 @@ RELIEF_CLEAN = Task(
     remedy="wash again; find where the chip came from",
     why="a chip on the seat is the leak inside the engine that is named most",
     guards=(RELIEF_DEBRIS,),
-    cautions=(Caution.SPRING, Caution.EYES, Caution.SOLVENT),
+    cautions=(
+        Caution.SPRING,
+        Caution.EYES,
+        Caution.SOLVENT,
+        Caution.PRESSURE,
+    ),
     also=("clean the relief valve", "pressure relief", "bypass valve"),
 )
 RELIEF_PLUNGER_DROPS = Task(
@@ -77,7 +82,10 @@ RELIEF_SPRING_RIGHT = Task(
     CP,
     remedy="new spring of the right number",
     guards=(RELIEF_SPRING_WRONG, RELIEF_SPRING_WEAK_BROKEN),
-    cautions=(Caution.EYES,),
+    cautions=(
+        Caution.EYES,
+        Caution.SPRING,
+    ),
     also=("relief spring", "oil pressure spring", "free length"),
 )
 RELIEF_SHIMS_WRITTEN_DOWN = Task(
@@ -97,6 +105,10 @@ RELIEF_SHIMS_WRITTEN_DOWN = Task(
         "after 0.135 in"
     ),
     guards=(RELIEF_SPRING_WRONG,),
+    cautions=(
+        Caution.SPRING,
+        Caution.EYES,
+    ),
     also=("relief shims", "shim the spring", "adjuster screw"),
 )
 RELIEF_PARTS_IN_ORDER = Task(
@@ -126,7 +138,10 @@ RELIEF_RETURN_OPEN = Task(
     CP,
     remedy="clear it",
     guards=(RELIEF_RETURN_PLUGGED,),
-    cautions=(Caution.EYES,),
+    cautions=(
+        Caution.EYES,
+        Caution.PRESSURE,
+    ),
     also=("relief return", "relief drain hole"),
 )
 RELIEF_OPENS_AT = Task(

@@ -11,6 +11,7 @@ from knowledge.causes.delivery import FILTER_BLOCKED
 from knowledge.causes.instrument import GAUGE_FAULTY, SENDER_FAULTY, SENDER_MISMATCH
 from knowledge.causes.leaks import EXTERNAL_LEAK_MAJOR, FILTER_SEAL_LEAK
 from knowledge.causes.oil import FUEL_DILUTION, OIL_DEGRADED, OIL_LEVEL_LOW
+from knowledge.cautions import RUNNING
 from knowledge.engines.features import DIESEL
 from knowledge.reference.limits import PANEL_ERROR
 from knowledge.sources import BIM, CTF, CUT, FOL, NE2, SYN, TDR, TEL, TMK
@@ -20,7 +21,6 @@ from knowledge.units import PSI
 from knowledge.vocabulary import Band, Caution, Hold, Phase, Task
 
 STOPPED_HOT = (Caution.HOT, Caution.USED_OIL)
-RUNNING = (Caution.EXHAUST, Caution.ROTATING, Caution.HOT)
 
 LEVEL_AND_LEAKS_AFTER_FIRST_STOP = Task(
     "level_and_leaks_after_first_stop",

@@ -160,7 +160,10 @@ TANK_LINES_RIGHT = Task(
     remedy="bigger or stiffer hose; seal the union",
     guards=(SUCTION_HOSE_COLLAPSED, SUCTION_JOINT_AIR_LEAK, OIL_LINE_LEAK),
     only_with=(DRY_SUMP,),
-    cautions=(Caution.EYES,),
+    cautions=(
+        Caution.EYES,
+        Caution.PRESSURE,
+    ),
     also=("dry sump hoses", "suction hose", "oil lines"),
 )
 SCAVENGE_SIDE_RIGHT = Task(

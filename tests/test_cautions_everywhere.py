@@ -1,0 +1,268 @@
+"""A walk over every check, opening and task: words that can hurt stand beside their caution."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+
+import pytest
+
+from knowledge.access import Opening, openings_for
+from knowledge.book import the_book
+from knowledge.cautions import CAUTIONS, RUNNING
+from knowledge.vocabulary import Access, Caution, Inspection, Phase
+
+BOOK = the_book()
+#: these a person has met on the way in; every other caution stands where the hazard is
+MET_ON_THE_WAY = {Caution.LIFTING, Caution.BATTERY, Caution.WASTE}
+
+
+@dataclass(frozen=True)
+class Said:
+    """What one check, opening or task says, and what it warns of."""
+
+    id: str
+    text: str
+    cautions: frozenset[Caution]
+    way: frozenset[Caution] = frozenset()  #: of the openings that lead there, on every layout
+
+
+#: hazard: words that tell of it, and the cautions they call for
+HAZARDS: dict[str, tuple[str, set[Caution]]] = {
+    "spring": (
+        r"\bsprings?\b|sprung|tensioner|relief (cap|plug|pin)\b|adjuster|relief valve out",
+        {Caution.SPRING},
+    ),
+    "hot": (r"\bhot\b|oil warm|warm engine|warm, drained|exhaust", {Caution.HOT}),
+    "lifting": (
+        r"\bjack\b|vehicle on|\bhoist|from below|\bmounts\b|under the (engine|vehicle|sump)",
+        {Caution.LIFTING},
+    ),
+    "heavy": (
+        r"\bhoist|crankshaft out|camshaft out|lift the engine|engine out|between centres"
+        r"|heads? (on|off)\b|flywheel|gearbox",
+        {Caution.HEAVY},
+    ),
+    "running": (
+        r"\bidle\b|idling|\bstart (it|and|the engine|cold)|\brevs\b|engine running|runs? briefly"
+        r"|while it runs|\brun (it|two|the engine|warm|at)\b|first fire",
+        {Caution.ROTATING, Caution.HOT, Caution.EXHAUST},
+    ),
+    "cranking": (
+        r"cranking|cranked|\bcrank (it|a few|not|at most|in|into|ten|without)\b",
+        {Caution.ROTATING, Caution.FIRE},
+    ),
+    "drill": (r"\bdrill\b|priming (tool|rod)", {Caution.PRIMING, Caution.EYES}),
+    "solvent": (
+        r"solvent|\bpetrol\b(?! (engine|boat))|gasket remover|cleaning fluid"
+        r"|\bwash(ed|es|ing)?\b",
+        {Caution.SOLVENT},
+    ),
+    "air": (
+        r"\bblow|blown|\bair\b|pressure (tank|pot)|regulated tank|hand pump|bubble|known pressure"
+        r"|cap's (pressure|figure)|test pressure",
+        {Caution.PRESSURE},
+    ),
+    "chips": (
+        r"\bblow|blown|compressed air|low air|\bgrind|\bdrill\b|splash",
+        {Caution.EYES},
+    ),
+    "hand-turning": (
+        r"turn\w* (the engine|the crank|it)\b[^|;:]*by hand|(crank|quarter turn)[^|;:]*by hand"
+        r"|two (full )?(turns|revolutions)",
+        {Caution.HAND_TURN},
+    ),
+    "filter cutting": (
+        r"cut (it |the |a )?(filter|open)|filter[^|;:]*\bcut\b|filter cutter|pleats",
+        {Caution.SHARP},
+    ),
+    "injection": (r"injector|injection|union nut|leak-off", {Caution.INJECTION}),
+    "heat": (r"\bweld|\bbraz|\bflame|heater|\btorch|\bany heat\b", {Caution.FIRE}),
+    "battery": (r"\bstarter|alternator|\bsender\b", {Caution.BATTERY}),
+    "waste": (r"\bdrain (oil|hot|a little|the oil|through)|drained|filter off", {Caution.WASTE}),
+    "used oil": (
+        r"between the fingers|drained|filter off|drain (hot|the oil|a little)",
+        {Caution.USED_OIL},
+    ),
+    "old gaskets": (
+        r"dry scraping|old (sealer and )?gasket|gasket and sealer off|before scraping",
+        {Caution.ASBESTOS},
+    ),
+    "boat": (r"\bboat\b", {Caution.BOAT}),
+    "tractor": (r"tractors?\b", {Caution.TRACTOR}),
+}
+
+#: words that sound like a hazard and are none; struck out before looking
+HARMLESS = re.compile(
+    r"hot soapy water|soapy water and brush|rated for hot oil|clear of (fan, belts and )?exhaust"
+    r"|drill shanks?|never drill|crank not turned|before the first start|idling for hours"
+    r"|engine that idles|(no|before) grinding|blow-by|it blows less|oil blown about|hammer blow"
+    r"|wipe or blow|blower|bilge blown|no air tools|the open air|crankcase air|air side"
+    r"|in the air|slowly in air|it draws air|no air drawn|warm air|wash marks|no washing"
+    r"|(no|never a) flame|(card|paper) under the engine|under the engine; wipe|jack mark"
+    r"|no welding of|oil a cloth|oiled cloth and roll it between the fingers|no cranking|not crank"
+    r"|first two turns|flooded bilge|boat: sea cock|by mouth or bulb|blow through hose and trap"
+    r"|ask the grinder"
+)
+
+#: (id, hazard): why it needs no caution of its own there
+EXCEPTIONS: dict[tuple[str, str], str] = {
+    ("check_the_bypass_in_the_head", "spring"): "captive in the head, only pressed with a pick",
+    ("piston_jets_cleared", "spring"): "a jet's own little valve, not taken apart",
+    ("cam_and_lifters_together", "spring"): "valve springs are only looked at",
+    ("right_pump", "spring"): "a pump is chosen, nothing is opened",
+    ("prime_and_watch_the_front", "spring"): "tensioners are only watched, the cover is off",
+    ("listen_with_stethoscope", "heavy"): "flywheel noise is ruled out by ear",
+    ("cooling_tested_tight", "heavy"): "the heads are on already",
+    ("rear_plugs_in", "heavy"): "a bare block: the flywheel is not on yet",
+    ("pump_turns_freely", "heat"): "felt again after somebody has welded",
+    ("pickup_gap_checked_again", "heat"): "measured again after somebody has welded",
+    ("sump_washed", "heat"): "baffles that came welded in",
+    ("sump_sound", "heat"): "fittings that came welded in",
+    ("wiggle_the_harness", "battery"): "the gauge must be live to be seen to jump",
+    ("cranked_to_pressure", "battery"): "it is the battery that cranks it",
+    ("blasted_parts_washed", "solvent"): "soapy water carries grit away",
+    ("filter_right_one", "old gaskets"): "the rubber ring of a filter",
+}
+
+
+def needs(tree: dict[Access, Opening], place: Access) -> set[Access]:
+    """The place and everything that must be open for it."""
+    return {place}.union(*(needs(tree, n) for n in tree[place].needs))
+
+
+@cache
+def trees() -> tuple[dict[Access, Opening], ...]:
+    return tuple(openings_for(lambda f, o=layout: f in o.has) for layout in BOOK.layouts.values())  # type: ignore[misc]
+
+
+@cache
+def on_the_way(place: Access) -> frozenset[Caution]:
+    """What a person is warned of on the way to a place, whatever the layout."""
+    ways = ({c for p in needs(tree, place) for c in tree[p].cautions} for tree in trees())
+    return frozenset(set.intersection(*ways))
+
+
+def everything() -> Iterator[Said]:
+    for i in BOOK.inspections.values():
+        words = (i.says, *i.steps, i.destroys, i.keep, *i.tools)
+        yield Said(i.id, joined(words), frozenset(i.cautions), on_the_way(i.access))
+    told: dict[tuple[str, frozenset[Caution]], Said] = {}
+    for opening in (o for tree in trees() for o in tree.values()):
+        words = (opening.says, opening.destroys, opening.keep, *opening.ready, *opening.tools)
+        way = on_the_way(opening.access)
+        said = Said(opening.access.value, joined(words), frozenset(opening.cautions), way)
+        told[said.text, said.cautions] = said
+    yield from told.values()
+    for task in BOOK.tasks.values():
+        yield Said(task.id, joined((task.says, *task.how)), frozenset(task.cautions))
+
+
+def joined(words: tuple[str, ...]) -> str:
+    return HARMLESS.sub("", " | ".join(w for w in words if w).lower())
+
+
+SAID = list(everything())
+
+
+def lacking(said: Said, hazard: str) -> set[Caution]:
+    """The cautions that a hazard named here calls for and that are not there."""
+    pattern, wanted = HAZARDS[hazard]
+    if not re.search(pattern, said.text):
+        return set()
+    return wanted - said.cautions - (said.way & MET_ON_THE_WAY)
+
+
+@pytest.mark.parametrize("hazard", HAZARDS)
+def test_a_hazard_stands_beside_its_caution(hazard: str) -> None:
+    bare = {
+        s.id: sorted(lacking(s, hazard))
+        for s in SAID
+        if lacking(s, hazard) and (s.id, hazard) not in EXCEPTIONS
+    }
+    assert not bare
+
+
+@pytest.mark.parametrize("hazard", HAZARDS)
+def test_the_walk_meets_every_hazard(hazard: str) -> None:
+    """A pattern that matches nothing guards nothing."""
+    assert sum(bool(re.search(HAZARDS[hazard][0], s.text)) for s in SAID) >= 2
+
+
+def test_every_exception_is_still_one() -> None:
+    by_id: dict[str, list[Said]] = {}
+    for said in SAID:
+        by_id.setdefault(said.id, []).append(said)
+    idle = [(i, h) for i, h in EXCEPTIONS if not any(lacking(s, h) for s in by_id.get(i, ()))]
+    assert not idle
+
+
+def test_no_caution_is_named_twice() -> None:
+    named = {i.id: i.cautions for i in BOOK.inspections.values()}
+    named |= {t.id: t.cautions for t in BOOK.tasks.values()}
+    assert not [id_ for id_, cautions in named.items() if len(set(cautions)) < len(cautions)]
+
+
+# ------------------------------------------------------------------------------ a running engine
+
+#: a step in which the engine is started or runs
+RUNS = re.compile(
+    r"\bstart (it|and|the engine|cold)\b|^start,|\bidle\b(?! speed below)|\brevs\b|engine running"
+    r"|\brun (it|briefly|two minutes|at the speed)\b|while it runs|\b[0-9]{4} rpm\b"
+)
+GUARD = "only where no stop alarm stands"
+
+
+@pytest.mark.parametrize("check", BOOK.inspections.values(), ids=lambda i: i.id)
+def test_a_check_that_runs_the_engine_says_so(check: Inspection) -> None:
+    if check.needs_running:
+        assert set(RUNNING) <= set(check.cautions)
+        return
+    loose = [s for s in check.steps if RUNS.search(s.lower()) and GUARD not in s]
+    assert not loose
+
+
+def test_tasks_of_a_running_engine_warn_of_it() -> None:
+    for task in BOOK.tasks.values():
+        if task.phase is Phase.FIRST_START:
+            assert {*RUNNING, Caution.FIRE} <= set(task.cautions), task.id
+
+
+# ------------------------------------------------------------------------------ openings
+
+#: what must be shown before each step of dismantling
+BEFORE_OPENING = {
+    Access.GAUGE_PORT: {Caution.HOT, Caution.BATTERY},
+    Access.DRAINED: {Caution.HOT, Caution.USED_OIL, Caution.WASTE},
+    Access.FILTER_OFF: {Caution.HOT, Caution.USED_OIL, Caution.WASTE},
+    Access.FILTER_CUT: {Caution.SHARP, Caution.USED_OIL, Caution.WASTE},
+    Access.RELIEF_CAP_OFF: {Caution.SPRING, Caution.EYES},
+    Access.ENGINE_EASED: {Caution.LIFTING, Caution.HEAVY},
+    Access.SUMP_OFF: {Caution.LIFTING, Caution.BATTERY, Caution.ASBESTOS, Caution.WASTE},
+    Access.PUMP_OFF: {Caution.ASBESTOS},
+    Access.FRONT_COVER_OFF: {Caution.SPRING, Caution.BATTERY},
+    Access.PUMP_RELIEF_OUT: {Caution.SPRING, Caution.EYES},
+    Access.FLYWHEEL_OFF: {Caution.HEAVY, Caution.LIFTING, Caution.BATTERY, Caution.ASBESTOS},
+    Access.CRANK_OUT: {Caution.HEAVY},
+    Access.CAM_OUT: {Caution.HEAVY},
+}
+
+
+@pytest.mark.parametrize("place", BEFORE_OPENING, ids=str)
+def test_every_layout_warns_before_it_is_opened(place: Access) -> None:
+    for tree in trees():
+        assert BEFORE_OPENING[place] <= set(tree[place].cautions)
+
+
+def test_the_battery_comes_first_where_the_sump_comes_off() -> None:
+    for tree in trees():
+        assert tree[Access.SUMP_OFF].cautions[0] is Caution.BATTERY
+
+
+def test_the_spring_is_held_covered_and_let_out_slowly() -> None:
+    says, _ = CAUTIONS[Caution.SPRING]
+    for words in ("deep socket", "eye protection", "cloth", "release slowly", "face away"):
+        assert words in says
+    assert len(says) < 200
