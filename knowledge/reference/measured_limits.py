@@ -14,8 +14,14 @@ from knowledge.vocabulary import Limit, Measure
 
 LIMITS_OF: Mapping[Measure, tuple[Limit | None, Limit | None]] = MappingProxyType(
     {
-        bearings_bench.MEASURED_MAIN_CLEARANCE: (limits.LEAST_BEARING_CLEARANCE, limits.MAIN_CLEARANCE),
-        bearings_bench.MEASURED_ROD_CLEARANCE: (limits.LEAST_BEARING_CLEARANCE, limits.ROD_CLEARANCE),
+        bearings_bench.MEASURED_MAIN_CLEARANCE: (
+            limits.LEAST_BEARING_CLEARANCE,
+            limits.MAIN_CLEARANCE,
+        ),
+        bearings_bench.MEASURED_ROD_CLEARANCE: (
+            limits.LEAST_BEARING_CLEARANCE,
+            limits.ROD_CLEARANCE,
+        ),
         bearings_bench.MEASURED_CRANK_END_FLOAT: (None, limits.CRANK_END_FLOAT),
         CAM_BEARING_CLEARANCE: (None, limits.CAM_CLEARANCE),
         pump_bench.PUMP_END_CLEARANCE: (None, limits.PUMP_END_CLEARANCE),
