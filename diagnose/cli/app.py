@@ -26,6 +26,12 @@ CaseFile = Annotated[
     Path, typer.Argument(readable=False, help="The case file, for instance petrel.toml.")
 ]
 AsJson = Annotated[bool, typer.Option("--json", help="Print data instead of text.")]
+WithHistory = Annotated[
+    Path | None,
+    typer.Option(
+        "--with-history", readable=False, help="Let a folder's closed jobs speak as well."
+    ),
+]
 
 
 def _version(wanted: bool) -> None:
@@ -120,11 +126,12 @@ def review(
     check: Annotated[
         bool, typer.Option("--check", help="Compare with the case's [expect]; exit 1 if it fails.")
     ] = False,
+    with_history: WithHistory = None,
 ) -> None:
     """Ranked root causes with reasons, contradictions, alarms, and the next inspection."""
     from diagnose.cli.reviewing import show_review
 
-    show_review(case, json, causes, check)
+    show_review(case, json, causes, check, with_history)
 
 
 @app.command(short_help="What to open and check, in what order, and when to stop.")
@@ -160,6 +167,7 @@ def teardown(
     blanks: Annotated[
         bool, typer.Option("--blanks", help="Only the blanks, as TOML to fill in.")
     ] = False,
+    with_history: WithHistory = None,
     json: AsJson = False,
 ) -> None:
     """What to open and check, in what order, with cautions, limits and blanks to fill in.
@@ -170,7 +178,32 @@ def teardown(
 
     wishes = plan_wanted(until, minutes, on_stand, closed_up_to_test, first_time, little_room)
     form = "json" if json else "markdown" if markdown else "blanks" if blanks else "text"
-    show_teardown(case, wishes, form, since)
+    show_teardown(case, wishes, form, since, with_history)
+
+
+@app.command(short_help="What the closed jobs of a folder were, and what they teach.")
+def history(
+    folder: Annotated[
+        Path,
+        typer.Argument(
+            metavar="DIR", readable=False, help="The folder of the jobs; this one if left out."
+        ),
+    ] = Path(),
+    planned: Annotated[
+        bool,
+        typer.Option(
+            "--planned", help="Minutes planned beside minutes spent; a second for every three jobs."
+        ),
+    ] = False,
+    json: AsJson = False,
+) -> None:
+    """Closed jobs of a folder, what was found how often beside the book, what came back.
+
+    Shows what learning from them would change. The book stays as it is.
+    """
+    from diagnose.cli.remembering import show_history
+
+    show_history(folder, planned, json)
 
 
 @app.command(short_help="What gauge readings say of the oil circuit.")

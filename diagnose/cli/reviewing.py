@@ -8,6 +8,7 @@ import typer
 
 from diagnose.casefile.reading import load, named
 from diagnose.cli import printing
+from diagnose.cli.remembering import remembered
 from diagnose.consultation import Consultation
 from diagnose.expecting import failures
 from diagnose.report import data
@@ -15,14 +16,19 @@ from diagnose.report import review as text
 from knowledge.book import the_book
 
 
-def show_review(path: Path, json: bool, causes: int, check: bool) -> None:
-    """Print the answer; with ``check`` exit 1 where it is not what the case expects."""
+def show_review(path: Path, json: bool, causes: int, check: bool, history: Path | None) -> None:
+    """Print the answer; with ``check`` exit 1 where it is not what the case expects.
+
+    ``history`` is a folder whose closed jobs speak as well.
+    """
     book = the_book()
-    answer = Consultation(book, load(path, book))
+    case = load(path, book)
+    shop = remembered(history, book, path, "review")
+    answer = Consultation(book, case, learned=shop.factors)
     if json:
-        printing.data(data.review(answer))
+        printing.data(shop.in_data(data.review(answer)))
     else:
-        printing.answer(text.review(answer, str(path), causes))
+        printing.answer(shop.in_text(text.review(answer, str(path), causes)))
     faults = failures(answer) if check else []
     printing.say(*(f"{named(path)}: {fault}" for fault in faults))
     if faults:

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from diagnose.casefile.reading import load
 from diagnose.cli import printing
+from diagnose.cli.remembering import remembered
 from diagnose.consultation import Consultation
 from diagnose.errors import UsageError, plain
 from diagnose.report import teardown as text
@@ -17,25 +18,29 @@ from diagnose.teardown.plan import Plan, Wishes
 from knowledge.book import the_book
 
 
-def show_teardown(path: Path, wishes: Wishes, form: str, since: int | None) -> None:
-    """Print the plan in one of the forms."""
+def show_teardown(
+    path: Path, wishes: Wishes, form: str, since: int | None, history: Path | None
+) -> None:
+    """Print the plan in one of the forms; ``history``: a folder whose closed jobs speak as well."""
     book = the_book()
     case = load(path, book)
-    plan = Plan(Consultation(book, case), wishes)
+    shop = remembered(history, book, path, "teardown")
+    plan = Plan(Consultation(book, case, learned=shop.factors), wishes)
     ends = loose_ends(plan.answer, wishes.until)
     changes = None
     if since is not None:
         if since >= case.last_number:
             raise UsageError(f"since: the last entry is {case.last_number}; nothing came after it")
-        changes = Changes(since, Plan(Consultation(book, load(path, book, since)), wishes), plan)
+        then = Consultation(book, load(path, book, since), learned=shop.factors)
+        changes = Changes(since, Plan(then, wishes), plan)
     if form == "json":
-        printing.data(sheet.data(plan, ends, changes))
+        printing.data(shop.in_data(sheet.data(plan, ends, changes)))
     elif form == "markdown":
-        printing.answer(sheet.markdown(plan, ends, str(path)))
+        printing.answer(shop.in_text(sheet.markdown(plan, ends, str(path)), form))
     elif form == "blanks":
-        printing.answer(sheet.blanks(plan))
+        printing.answer(shop.in_text(sheet.blanks(plan), form))
     else:
-        printing.answer(text.teardown(plan, ends, str(path), changes))
+        printing.answer(shop.in_text(text.teardown(plan, ends, str(path), changes)))
 
 
 def plan_wanted(

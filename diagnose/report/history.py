@@ -5,15 +5,15 @@ from __future__ import annotations
 from typing import Any
 
 from diagnose.errors import plain
-from diagnose.history.learning import Learned, Moved, ShopPace, moved, pace
+from diagnose.history.learning import PLAN_COUNTS, Learned, Moved, ShopPace, moved, pace
 from diagnose.history.shop import ClosedJob, LeftOut, Shop
 from diagnose.report.lines import as_typed, headed, percent, together, wrapped
 from knowledge.book import Book
 from knowledge.vocabulary import Cause
 
 MOVES_SHOWN = 8
-FILE = 34  #: columns of a file name and of a layout in the table
-LAYOUT = 20
+WORTH_SHOWING = 0.15  #: of the greatest move
+FILE, LAYOUT = 34, 20  #: columns of the table
 
 
 def history(shop: Shop, learned: Learned, book: Book) -> str:
@@ -69,7 +69,12 @@ def _jobs(shop: Shop) -> list[str]:
             lines += wrapped("came back; not counted", 12, 14)
         if job.comeback:
             lines += wrapped(f"comeback of {plain(job.comeback)}", 12, 14)
-    lines += wrapped("Minutes are hands-on, up to finding the cause; - is not known.", 0, 2)
+    lines += wrapped(
+        "Minutes hands-on: planned, up to finding the cause; spent, as written down at closing; "
+        "- is not known.",
+        0,
+        2,
+    )
     return lines
 
 
@@ -85,7 +90,7 @@ def _found(learned: Learned, book: Book) -> list[str]:
     """How often each cause was found, and how often the book expects it in such jobs."""
     lines = ["What was found", "  jobs  by the book"]
     for cause in _by_count(learned):
-        head = f"{learned.found[cause]:6.3g}{learned.expected[cause]:13.1f}   "
+        head = f"{learned.found[cause]:6.3g}{learned.expected[cause]:13.2f}   "
         lines += headed(head, _named(book.causes[cause]))
     lines += wrapped(
         "By the book: how many of these jobs, with their layouts and what had happened to the "
@@ -105,9 +110,13 @@ def _moves(moves: tuple[Moved, ...], book: Book) -> list[str]:
     if not moves:
         return []
     lines = ["What learning would change most, on an engine of which nothing is known yet"]
-    for move in moves[:MOVES_SHOWN]:
+    most = abs(moves[0].after - moves[0].before)
+    shown = [m for m in moves if abs(m.after - m.before) >= WORTH_SHOWING * most][:MOVES_SHOWN]
+    for move in shown:
         head = f"  {_fine(move.before):>6} -> {_fine(move.after):>6}  "
         lines += headed(head, _named(book.causes[move.cause]))
+    if len(shown) < len(moves):
+        lines += wrapped(f"{len(moves) - len(shown)} more move less.", 2)
     return lines
 
 
@@ -125,7 +134,7 @@ def _pace(found: ShopPace, shop: Shop) -> list[str]:
     lines = wrapped(
         f"Pace: this shop takes {found.factor:.2f} times the minutes planned "
         f"({_number(found.jobs, 'job')}: {spent:.0f} min spent, {planned:.0f} planned; "
-        "five jobs that go to plan are counted in).",
+        f"{PLAN_COUNTS:.0f} jobs that go to plan are counted in).",
         0,
         2,
     )

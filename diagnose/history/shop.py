@@ -1,0 +1,198 @@
+"""Every job of a folder: the closed ones as records, the open ones counted, the rest left out.
+
+Imported by ``cli``, ``report`` and ``learning``. Only the folder itself is read, in the order of
+the file names; a link is not followed, since it may lead out of the folder.
+"""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from datetime import date, datetime
+from functools import cached_property
+from pathlib import Path
+
+from diagnose.casefile.case import Case, Closed
+from diagnose.casefile.reading import load, named
+from diagnose.errors import BadCaseError, NoCaseError, plain
+from knowledge.book import Book
+from knowledge.vocabulary import Cause, Layout, Stage
+
+
+@dataclass(frozen=True, slots=True)
+class ClosedJob:
+    """A job that is over."""
+
+    path: Path
+    layout: Layout
+    causes: tuple[Cause, ...]
+    minutes_spent: float | None  #: hands-on, where they were written down
+    minutes_planned: float | None  #: what the plan said at the start, where it was asked for
+    closed_on: date | None
+    comeback: str  #: file name of the earlier job of which this is one; empty: of none
+    case: Case = field(repr=False, compare=False)
+
+
+@dataclass(frozen=True, slots=True)
+class LeftOut:
+    """A file that was not read, or of which a part does not count, and why."""
+
+    name: str
+    why: str
+
+
+@dataclass(frozen=True)
+class Shop:
+    """What a folder of jobs holds."""
+
+    folder: Path
+    jobs: tuple[ClosedJob, ...]
+    open: int
+    left_out: tuple[LeftOut, ...]
+
+    @cached_property
+    def came_back(self) -> frozenset[str]:
+        """Files of jobs that came back: what they were closed with was not the root cause."""
+        known = {j.path.name for j in self.jobs}
+        return frozenset(
+            j.comeback for j in self.jobs if j.comeback in known and j.comeback != j.path.name
+        )
+
+    @property
+    def remarks(self) -> Iterator[LeftOut]:
+        """Comebacks that cannot be as they are written; the jobs count as far as they can."""
+        earlier = {j.path.name: j.comeback for j in self.jobs}
+        for job in self.jobs:
+            name = job.path.name
+            if job.comeback == name:
+                yield LeftOut(name, "is called a comeback of itself; taken as none")
+            elif job.comeback and job.comeback not in earlier:
+                why = f"comeback of {plain(job.comeback)}, which is no closed job in this folder"
+                yield LeftOut(name, why)
+            elif name in _before(name, earlier):
+                yield LeftOut(name, "its comebacks lead in a circle; none of them counts")
+
+    def counted(self, but: Path | None = None) -> tuple[ClosedJob, ...]:
+        """The jobs whose cause may be learnt from; without ``but``, the job in hand."""
+        own = None if but is None else os.path.realpath(but)
+        return tuple(
+            j
+            for j in self.jobs
+            if j.path.name not in self.came_back and os.path.realpath(j.path) != own
+        )
+
+
+def _before(name: str, earlier: Mapping[str, str]) -> set[str]:
+    """Every earlier job that a comeback leads back to."""
+    found: set[str] = set()
+    while (name := earlier.get(name, "")) and name not in found:
+        found.add(name)
+    return found
+
+
+def read_shop(folder: Path, book: Book, planned: bool = False) -> Shop:
+    """Every ``*.toml`` of the folder, not of folders in it. Raises NoCaseError.
+
+    ``planned`` makes the first plan of every job anew, about a third of a second each.
+    """
+    jobs: list[ClosedJob] = []
+    left_out: list[LeftOut] = []
+    still_open = 0
+    for path in _files(folder):
+        if why := _no_file(path):
+            left_out.append(LeftOut(path.name, why))
+            continue
+        try:
+            case = load(path, book)
+        except (BadCaseError, NoCaseError) as error:
+            left_out.append(LeftOut(path.name, _first(error, path)))
+            continue
+        if case.closed is None:
+            still_open += 1
+        else:
+            jobs.append(_job(path, case, case.closed, book, planned))
+    return Shop(folder, tuple(jobs), still_open, tuple(left_out))
+
+
+def _files(folder: Path) -> list[Path]:
+    try:
+        names = [n for n in os.listdir(folder) if n.endswith(".toml")]
+    except FileNotFoundError:
+        raise NoCaseError(f"{named(folder)}: there is no such folder") from None
+    except NotADirectoryError:
+        raise NoCaseError(f"{named(folder)}: is no folder; name the folder of the jobs") from None
+    except PermissionError:
+        raise NoCaseError(f"{named(folder)}: no permission to read it") from None
+    except OSError as error:
+        raise NoCaseError(f"{named(folder)}: {error.strerror or error}") from None
+    except ValueError:
+        raise NoCaseError(f"{named(folder)}: no such folder name") from None
+    return [folder / n for n in sorted(names)]
+
+
+def _no_file(path: Path) -> str:
+    """Why this is not even tried; empty where it is."""
+    if path.is_symlink():
+        return "is a link; links are not followed"
+    return "is a folder" if path.is_dir() else ""
+
+
+def _first(error: BadCaseError | NoCaseError, path: Path) -> str:
+    """The first fault of the file, without its name before it."""
+    faults = error.faults if isinstance(error, BadCaseError) else (str(error),)
+    why = faults[0].removeprefix(f"{named(path)}: ")
+    return why if len(faults) == 1 else f"{why} (and more)"
+
+
+def _job(path: Path, case: Case, closed: Closed, book: Book, planned: bool) -> ClosedJob:
+    when = closed.entry.when
+    earlier = closed.entry.comeback.strip().replace("\\", "/").rpartition("/")[2]
+    if earlier and not earlier.endswith(".toml"):
+        earlier += ".toml"
+    return ClosedJob(
+        path,
+        case.layout,
+        tuple(dict.fromkeys(closed.causes)),
+        closed.minutes,
+        minutes_planned(case, book) if planned else None,
+        when.date() if isinstance(when, datetime) else when,
+        earlier,
+        case,
+    )
+
+
+def minutes_planned(case: Case, book: Book) -> float | None:
+    """What the plan said when no more was known than what had been told first.
+
+    Made anew with today's book, with the plan made anew after each finding. None where nothing
+    was told before something was looked at, or where nothing was left to plan.
+    """
+    from diagnose.consultation import Consultation
+    from diagnose.teardown.plan import Plan
+
+    last = told_first(case)
+    if case.path is None or last < 1:
+        return None
+    try:
+        as_told = load(case.path, book, last)
+    except (BadCaseError, NoCaseError):  # only whole is it a case, or it has just gone
+        return None
+    plan = Plan(Consultation(book, as_told))
+    return plan.prospect.made_anew if plan.line else None
+
+
+def told_first(case: Case) -> int:
+    """Number of the last entry before anything was looked at, worked on or closed.
+
+    0 where there is none.
+    """
+    seen = [(s.entry.no, s.stage) for s in case.sightings]
+    seen += [(m.entry.no, m.stage) for m in case.measured]
+    seen += [(r.entry.no, r.stage) for r in case.readings]
+    told = [no for no, stage in seen if stage is Stage.TOLD]
+    after = [no for no, stage in seen if stage is not Stage.TOLD]
+    after += [w.entry.no for w in case.works]
+    after += [case.closed.entry.no] if case.closed else []
+    first = min(after, default=case.last_number + 1)
+    return max((no for no in told if no < first), default=0)
