@@ -109,6 +109,13 @@ def by_table(table: Table, person: Mechanic) -> Iterator[Inspection]:
     yield from stripped(person)
 
 
+def low_tables() -> Iterator[Table]:
+    """Printed tables of low, lost or unsteady pressure."""
+    for table in tables():
+        if not any(word in table.name for word in ("high", "oil")) and len(table.rows) >= 4:
+            yield table
+
+
 def orders() -> dict[str, Order]:
     """Every order by its name; printed tables of low, lost or unsteady pressure only."""
     found: dict[str, Order] = {
@@ -117,9 +124,7 @@ def orders() -> dict[str, Order]:
         CHEAPEST: cheapest,
         STRIP: stripped,
     }
-    for table in tables():
-        if not any(word in table.name for word in ("high", "oil")) and len(table.rows) >= 4:
-            found[str(table)] = partial(by_table, table)
+    found |= {str(table): partial(by_table, table) for table in low_tables()}
     return found
 
 

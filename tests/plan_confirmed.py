@@ -1,0 +1,179 @@
+"""Where the plan looks in the real cases; ``python -m tests.plan_confirmed``.
+
+For each confirmed case, told only the complaint: does a check that shows the confirmed cause stand
+among the first five of the plan, and how many minutes until it is done, beside the printed tables
+(row by row, each row by the check that shows its causes best). In the second run the plan is made
+anew after each check with what the case says was found there; what it does not say is not known.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+import numpy as np
+
+from diagnose.casefile.case import Case
+from diagnose.casefile.reading import load
+from diagnose.consultation import Consultation
+from diagnose.planning.access_tree import AccessTree
+from diagnose.planning.main_line import main_line
+from diagnose.planning.options import Standing
+from diagnose.planning.worlds import Worlds
+from knowledge.book import the_book
+from knowledge.vocabulary import Access, Finding, Inspection, Stage
+from tests.confirmed.scoring import case_files, gold
+from tests.handbook_agreement import Table
+from tests.plan_study import CHECKS, SHOWS_IT, low_tables
+
+FIRST = 5
+SHOWN = 0.2  #: a check shows a cause if such a sign is there so often
+
+
+def shows(table: Worlds, check: Inspection, causes: frozenset[str]) -> float:
+    """The chance that the check brings a sign that speaks for one of these causes only."""
+    best = 0.0
+    for number, cause in enumerate(table.causes):
+        if cause not in causes:
+            continue
+        miss = 1.0
+        for finding in check.reveals:
+            p = table.shows.get(finding.id)
+            if p is None:
+                continue
+            rest = float(p @ table.weight) - float(p[number] * table.weight[number])
+            rest /= max(1.0 - float(table.weight[number]), 1e-9)
+            if p[number] >= SHOWS_IT * rest:
+                miss *= 1.0 - float(p[number])
+        best = max(best, 1.0 - miss)
+    return best
+
+
+@dataclass(frozen=True)
+class Told:
+    """One real case as it stood when only the complaint was known."""
+
+    name: str
+    case: Case
+    answer: Consultation
+    causes: frozenset[str]
+    right: frozenset[Inspection]  #: checks that show the confirmed cause
+
+    @property
+    def known(self) -> frozenset[Finding]:
+        """What was answered by then."""
+        return frozenset(self.case.facts(Stage.TOLD).reports)
+
+
+def told(path: Path) -> Told | None:
+    """A case; None where it is doubtful or no check of the book shows its cause."""
+    label = gold()[path.stem]
+    if label.get("doubtful"):
+        return None
+    case = load(path, the_book())
+    answer = Consultation(the_book(), case, Stage.TOLD)
+    causes = frozenset(str(a) for a in label["accept"])  # type: ignore[attr-defined]
+    right = frozenset(c for c in CHECKS if shows(answer.worlds, c, causes) >= SHOWN)
+    return Told(path.stem, case, answer, causes, right) if right else None
+
+
+def planned(one: Told) -> list[Inspection]:
+    """The checks of the plan made from the complaint alone."""
+    start = Standing(one.answer.worlds.weight, one.known, frozenset())
+    return [link.choice.option.inspection for link in main_line(one.answer.chooser(), start)]
+
+
+def made_anew(one: Told, most: int = 40) -> Iterator[Inspection]:
+    """The checks, the plan made anew after each with what the case says was found."""
+    found = one.case.facts(Stage.OPENED).reports
+    known, opened, done = set(one.known), frozenset[Access](), frozenset[Inspection]()
+    answer = one.answer
+    for _ in range(most):
+        now = Standing(answer.worlds.weight, frozenset(known), opened, done)
+        choice = answer.chooser().choose(now)
+        if choice is None:
+            return
+        check = choice.option.inspection
+        yield check
+        known |= set(check.reveals)
+        opened = answer.tree.after(check, opened)
+        done |= {check}
+        if any(f in found for f in check.reveals):
+            answer = Consultation(the_book(), _as_known(one, frozenset(known)), Stage.OPENED)
+
+
+def _as_known(one: Told, known: frozenset[Finding]) -> Case:
+    from dataclasses import replace
+
+    sightings = tuple(s for s in one.case.sightings if s.finding in known)
+    readings = tuple(r for r in one.case.readings if r.stage is Stage.TOLD)
+    return replace(one.case, sightings=sightings, readings=readings, measured=())
+
+
+def by_table(one: Told, table: Table) -> list[Inspection]:
+    """A printed table row by row."""
+    done: list[Inspection] = []
+    for row in table.rows:
+        chance = {c: shows(one.answer.worlds, c, frozenset(row.causes)) for c in CHECKS}
+        best = max(chance.values())
+        if best > 0.05:
+            tree = one.answer.tree
+            good = [c for c, p in chance.items() if p >= 0.7 * best and c not in done]
+            if good:
+                done.append(min(good, key=lambda c: (_minutes(tree, [c]), c.id)))
+    return done
+
+
+def _minutes(tree: AccessTree, checks: list[Inspection]) -> float:
+    opened, total = frozenset[Access](), 0.0
+    for check in checks:
+        total += tree.opening_minutes(tree.way(check.access, opened) or ())
+        total += tree.check_minutes(check)
+        opened = tree.after(check, opened)
+    return total
+
+
+def minutes_to(one: Told, checks: list[Inspection], at_most: float) -> float:
+    """Minutes until a right check is done; ``at_most`` where the order has none."""
+    for i, check in enumerate(checks):
+        if check in one.right:
+            return min(_minutes(one.answer.tree, checks[: i + 1]), at_most)
+    return at_most
+
+
+def strip_minutes(one: Told) -> float:
+    """Minutes to open everything and look at everything."""
+    tree = one.answer.tree
+    return tree.opening_minutes(list(tree.openings.values())) + sum(c.minutes for c in CHECKS)
+
+
+def main() -> None:
+    """Print the figures."""
+    cases = [t for t in map(told, case_files()) if t is not None]
+    lines = {t.name: planned(t) for t in cases}
+    anew = {t.name: list(made_anew(t)) for t in cases}
+    for title, orders in (("as first planned", lines), ("made anew", anew)):
+        first = [bool(t.right & set(orders[t.name][:FIRST])) for t in cases]
+        spent = [minutes_to(t, orders[t.name], strip_minutes(t)) for t in cases]
+        print(
+            f"{title}: {sum(first)} of {len(cases)} ({np.mean(first):.0%}) have a check that shows "
+            f"the cause among the first {FIRST}; minutes to it: mean {np.mean(spent):.0f}, "
+            f"median {np.median(spent):.0f}"
+        )
+    rows = []
+    for table in low_tables():
+        spent = [minutes_to(t, by_table(t, table), strip_minutes(t)) for t in cases]
+        first = [bool(t.right & set(by_table(t, table)[:FIRST])) for t in cases]
+        rows.append(
+            (float(np.mean(spent)), float(np.median(spent)), float(np.mean(first)), str(table))
+        )
+    print("printed tables (a case whose cause the table does not lead to costs a full strip):")
+    for mean, median, share, name in sorted(rows):
+        print(
+            f"  {name[:40]:40} mean {mean:6.0f}  median {median:6.0f}  among first five {share:.0%}"
+        )
+
+
+if __name__ == "__main__":
+    main()

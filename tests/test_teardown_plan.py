@@ -1,0 +1,282 @@
+"""Teardown plans as a whole: nothing out of order on any layout, the same twice, safe, and quick."""
+
+from __future__ import annotations
+
+import random
+from functools import cache
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from diagnose.casefile.reading import from_text, load
+from diagnose.consultation import Consultation
+from diagnose.errors import OutOfScopeError
+from diagnose.planning.access_tree import AccessTree
+from diagnose.planning.main_line import Link
+from diagnose.planning.rehearsal import rehearse
+from diagnose.report.teardown import teardown
+from diagnose.teardown.loose_ends import follow_up, loose_ends
+from diagnose.teardown.plan import Plan, Wishes
+from knowledge.book import the_book
+from knowledge.precedence import BEFORE, ENDS_RUNNING, FIRST_OF
+from knowledge.precedence.kept import KEPT
+from knowledge.vocabulary import Access, Finding, Inspection, Kind, Phase, Stage, State
+from tests import plan_study
+from tests.confirmed.scoring import case_files
+from tests.plan_confirmed import planned, told
+
+BOOK = the_book()
+LAYOUTS = sorted(BOOK.layouts)
+COMPLAINTS = sorted(
+    f.id for f in BOOK.findings.values() if f.kind is Kind.SEEN and f.stage is not Stage.OPENED
+)
+
+
+def answer_to(layout: str, present: list[str], absent: list[str] = []) -> Consultation:  # noqa: B006
+    entries = [(p, "present") for p in present] + [
+        (a, "absent") for a in absent if a not in present
+    ]
+    text = f'schema = 1\n[engine]\nlayout = "{layout}"\n' + "".join(
+        f'[[finding]]\nno = {i}\nwhat = "{what}"\nstate = "{state}"\n'
+        for i, (what, state) in enumerate(entries, 1)
+    )
+    return Consultation(BOOK, from_text(text, None, BOOK))
+
+
+WISHES = st.builds(
+    Wishes,
+    until=st.sampled_from([0.7, 0.9, 0.97]),
+    minutes=st.sampled_from([None, 30.0, 120.0, 400.0]),
+    on_stand=st.booleans(),
+    closed_up=st.booleans(),
+    first_time=st.booleans(),
+)
+
+
+@settings(max_examples=40, deadline=None)
+@given(
+    st.sampled_from(LAYOUTS),
+    st.lists(st.sampled_from(COMPLAINTS), max_size=4, unique=True),
+    WISHES,
+)
+def test_nothing_is_ever_out_of_order(layout: str, present: list[str], wishes: Wishes) -> None:
+    """Access, looks that would be spoilt, running before opening: in any plan, on any layout."""
+    plan = Plan(answer_to(layout, present), wishes)
+    assert_in_order(plan)
+
+
+@pytest.mark.parametrize("layout", LAYOUTS)
+def test_nothing_is_out_of_order_on_each_layout(layout: str) -> None:
+    assert_in_order(Plan(answer_to(layout, ["gauge_reads_low"])))
+
+
+def assert_in_order(plan: Plan) -> None:
+    tree, features = plan.chooser.tree, plan.chooser.spoiling.features
+    opened: set[Access] = set(plan.answer.opened)
+    done: list[Inspection] = []
+    minutes = 0.0
+    for link in plan.line:
+        check = link.choice.option.inspection
+        for opening in link.choice.option.way:
+            assert set(opening.needs) <= opened, f"{opening.access} opened before what it needs"
+            opened.add(opening.access)
+        assert check.access in opened
+        for line in BEFORE:
+            if line.check is check and not features & set(line.not_with):
+                assert line.opening not in opened, f"{check.id} after {line.opening}"
+        assert check not in done, "nothing is done twice"
+        if check.needs_running:
+            assert plan.answer.may_run
+            assert not plan.wishes.on_stand
+            assert not (opened & ENDS_RUNNING) - tree.closure(check.access)
+        done.append(check)
+        opened = set(tree.after(check, frozenset(opened)))
+        minutes += link.choice.option.minutes
+    if plan.wishes.minutes is not None:
+        assert minutes <= plan.wishes.minutes + 1e-9
+    place = {check: i for i, check in enumerate(done)}
+    for rule in FIRST_OF:
+        if rule.check in KEPT and rule.check in place:
+            later = [t for t in rule.then if t in place]
+            assert all(place[t] > place[rule.check] for t in later), f"{rule.check.id} comes first"
+
+
+@pytest.mark.parametrize("name", ["distributor_v8", "tractor_diesel", "unknown"])
+def test_the_same_case_gives_the_same_plan(name: str) -> None:
+    """No hidden order: from scratch, and with the findings told in another order."""
+
+    def text(*present: str) -> str:
+        plan = Plan(answer_to(name, list(present)))
+        return teardown(plan, loose_ends(plan.answer, 0.9), "x.toml")
+
+    told_so = text("gauge_reads_low", "bearing_knock")
+    assert told_so == text("gauge_reads_low", "bearing_knock")
+    again = text("bearing_knock", "gauge_reads_low")
+    assert [line for line in told_so.splitlines() if "Stage" in line] == [
+        line for line in again.splitlines() if "Stage" in line
+    ]
+
+
+def test_looks_that_are_lost_come_before_the_opening_that_loses_them() -> None:
+    """Where the sump is planned, what lies in it is caught first; a drain is preceded by the stick."""
+    plan = Plan(answer_to("distributor_v8", ["gauge_reads_low", "bearing_knock"]))
+    done = [link.choice.option.inspection.id for link in plan.line]
+    at_sump = [i for i, link in enumerate(plan.line) if link.choice.option.way and any(
+        o.access is Access.SUMP_OFF for o in link.choice.option.way)]  # fmt: skip
+    assert at_sump, "this complaint leads into the sump"
+    assert done[at_sump[0]] == "catch_sump_contents"
+    assert "read_the_stick" in done[: at_sump[0]]
+
+
+# ---------------------------------------------------------------------------------- the figures
+
+
+def test_a_rehearsal_of_a_check_that_tells_all() -> None:
+    """One check, two causes, a sign that only one of them shows: by hand."""
+    answer = answer_to("distributor_v8", ["gauge_reads_low"])
+    plan = Plan(answer)
+    first: Link = plan.line[0]
+    table = answer.worlds
+    sure = np.zeros_like(table.weight)
+    sure[0] = 1.0
+    settled = rehearse(plan.line[:1], table, sure, 0.9)
+    assert settled.found == 1.0
+    assert settled.found_by == (1.0,)
+    assert settled.right == 1.0
+    assert settled.expected == pytest.approx(first.choice.option.minutes)
+    nothing = rehearse((), table, table.weight, 0.9)
+    assert (nothing.found, nothing.expected) == (0.0, 0.0)
+
+
+@pytest.mark.parametrize("seed", range(3))
+def test_a_rehearsal_is_calibrated(seed: int) -> None:
+    """Who stops at nine in ten is right about nine times in ten, in the worlds it was drawn from."""
+    rng = random.Random(seed)
+    right, found = 0.0, 0.0
+    for _ in range(8):
+        layout = rng.choice([name for name in LAYOUTS if name != "unknown"])
+        plan = Plan(answer_to(layout, ["gauge_reads_low", *rng.sample(COMPLAINTS, 1)]))
+        if plan.line:
+            right += plan.prospect.right * plan.prospect.found
+            found += plan.prospect.found
+    assert right / found >= 0.87
+
+
+def test_wishes_bite() -> None:
+    answer = answer_to("distributor_v8", ["gauge_reads_low"])
+    plain, stand = Plan(answer), Plan(answer, Wishes(on_stand=True))
+    slow, closing = Plan(answer, Wishes(first_time=True)), Plan(answer, Wishes(closed_up=True))
+    assert stand.chooser.tree.minutes(Access.SUMP_OFF) < plain.chooser.tree.minutes(Access.SUMP_OFF)
+    assert slow.chooser.tree.minutes(Access.SUMP_OFF) == pytest.approx(
+        1.5 * plain.chooser.tree.minutes(Access.SUMP_OFF)
+    )
+    way = plain.chooser.tree.way(Access.CAP_OFF) or ()
+    assert closing.chooser.tree.opening_minutes(way) > plain.chooser.tree.opening_minutes(way)
+    assert Plan(answer, Wishes(until=0.7)).prospect.found >= plain.prospect.found
+
+
+@cache
+def small_study(factor: float) -> plan_study.Result:
+    return plan_study.study(30, factor, workers=1, says=False)
+
+
+@pytest.mark.parametrize("factor", [1.0, 2.0], ids=["from the book", "every number off by two"])
+def test_beside_the_printed_tables(factor: float) -> None:
+    """Few jobs, so beside the middling printed table; ``python -m tests.plan_study`` for the best."""
+    result = small_study(factor)
+    tables = [
+        result.mean(name) for name in result.minutes if name in map(str, plan_study.low_tables())
+    ]
+    assert result.mean(plan_study.PLAN) <= 0.6 * float(np.median(tables))
+    assert result.mean(plan_study.PLAN) <= 0.6 * result.mean(plan_study.CHEAPEST)
+    assert result.mean(plan_study.PLAN) <= 0.6 * result.mean(plan_study.STRIP)
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("factor", [1.0, 2.0], ids=["from the book", "every number off by two"])
+def test_beside_the_printed_tables_at_length(factor: float) -> None:
+    result = plan_study.study(2000, factor, says=False)
+    assert result.mean(plan_study.PLAN) <= 0.6 * result.mean(result.best_table())
+    ninety = {n: float(np.percentile(m, 90)) for n, m in result.minutes.items()}
+    assert ninety[plan_study.PLAN] <= 0.8 * ninety[result.best_table()]
+
+
+def test_real_cases_are_looked_at_early() -> None:
+    """From the complaint alone half of the confirmed causes are shown by one of five checks."""
+    cases = [t for t in map(told, case_files()[::3]) if t is not None]
+    first = [bool(t.right & set(planned(t)[:5])) for t in cases]
+    assert np.mean(first) >= 0.4
+
+
+# ------------------------------------------------------------------------------- before closing
+
+
+def test_debris_must_be_followed_and_can_be_ticked_off() -> None:
+    path = next(p for p in CASES if p.stem == "winch")
+    answer = Consultation(BOOK, load(path, BOOK))
+    due = follow_up(answer)
+    assert due
+    assert all(d.task.phase is Phase.CLEANING and d.open for d in due)
+    found = {s.finding for s in answer.case.sightings if s.report}
+    assert all(set(d.because) <= found | {*answer.case.facts().reports} for d in due)
+    text = path.read_text("utf-8")
+    number = answer.case.last_number + 1
+    done = f'\n[[work]]\nno = {number}\nwhat = "{due[0].task.id}"\nstate = "done"\n'
+    after = Consultation(BOOK, from_text(text + done, None, BOOK))
+    assert [d.task for d in follow_up(after) if d.open] == [d.task for d in due[1:]]
+    failed = done.replace('"done"', '"failed"')
+    still = Consultation(BOOK, from_text(text + failed, None, BOOK))
+    assert len([d for d in follow_up(still) if d.open]) == len(due)
+
+
+CASES = sorted((case_files()[0].parents[3] / "cases").glob("*.toml"))
+
+
+def test_a_case_without_debris_has_nothing_to_follow() -> None:
+    assert follow_up(answer_to("distributor_v8", ["gauge_reads_low"])) == ()
+
+
+def test_likely_is_not_seen() -> None:
+    """What was only told of is not seen: the plan then says which look would show it."""
+    entry = '[[finding]]\nno = {}\nwhat = "{}"\nstate = "present"\nlearned = "{}"\n'
+    signs = ("rotor_still_when_cranked", "gauge_reads_zero", "fell_suddenly")
+
+    def plan(learned: str) -> Plan:
+        text = 'schema = 1\n[engine]\nlayout = "distributor_v8_solid"\n'
+        text += "".join(entry.format(i, sign, learned) for i, sign in enumerate(signs, 1))
+        return Plan(Consultation(BOOK, from_text(text, None, BOOK)))
+
+    heard, seen = plan("told"), plan("outside")
+    assert heard.settled
+    assert seen.settled
+    assert not heard.confirmed
+    assert heard.line
+    assert seen.confirmed
+    assert not seen.line
+    assert "not seen yet" in teardown(heard, loose_ends(heard.answer, 0.9), "x.toml")
+    assert "You may stop here" in teardown(seen, loose_ends(seen.answer, 0.9), "x.toml")
+
+
+@pytest.mark.parametrize(
+    "words",
+    ['[job]\ntitle = "Light aircraft, pressure low"', "[engine]\naircraft = true",
+     '[engine]\nname = "aero-engine of a helicopter"'],
+)  # fmt: skip
+def test_an_aircraft_engine_is_refused(words: str) -> None:
+    with pytest.raises(OutOfScopeError, match="licensed"):
+        from_text(f"schema = 1\n{words}\n", None, BOOK)
+
+
+def test_a_boat_that_serves_aircraft_is_not() -> None:
+    text = 'schema = 1\n[job]\ntitle = "Seaplane and aircraft tender"\n[engine]\naircraft = false\n'
+    assert from_text(text, None, BOOK).engine.aircraft is False
+
+
+def test_what_is_found_is_no_feature() -> None:
+    """The tree of a case follows the features told, not what has been seen."""
+    answer = answer_to("distributor_v8", ["gauge_reads_low"])
+    told_features: set[Finding] = {f for f, s in answer.case.features.items() if s is State.PRESENT}
+    assert answer.chooser().spoiling.features == told_features
+    assert isinstance(answer.tree, AccessTree)
