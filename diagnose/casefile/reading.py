@@ -8,6 +8,7 @@ import stat
 import tomllib
 from difflib import get_close_matches
 from pathlib import Path
+from typing import Any
 
 from diagnose.casefile.case import Case
 from diagnose.casefile.quantities import EnoughError, Faults
@@ -16,9 +17,14 @@ from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, nearest,
 from knowledge.book import Book
 from knowledge.cautions import AIRCRAFT
 
-__all__ = ["LARGEST", "from_text", "load", "named", "nearest", "slurp"]
+__all__ = ["LARGEST", "from_text", "load", "named", "nearest", "parsed", "slurp"]
 
 LARGEST = 2_000_000  #: bytes; no job of a person's comes near
+#: endings of each sort of file, and what to do where there is none of the name
+_SORTS = {
+    "case": ((".toml",), "'diagnose ask' starts one"),
+    "sheet": ((".md", ".toml"), "'diagnose teardown CASE --markdown' makes one"),
+}
 MOST_SHOWN = 40  #: faults told of one file
 #: a key or header of more parts than any case has: reading it takes a time that grows squared
 _LONG_KEY = re.compile(
@@ -44,15 +50,15 @@ def named(path: Path | None) -> str:
     return plain(path, 4096) if path else "case"
 
 
-def slurp(path: Path) -> str:
-    """The file's text. Raises NoCaseError, BadCaseError."""
+def slurp(path: Path, sort: str = "case") -> str:
+    """The text of a file, a case unless told otherwise. Raises NoCaseError, BadCaseError."""
     try:
         if not stat.S_ISREG(path.stat().st_mode):
-            raise NoCaseError(_no_such(path))
+            raise NoCaseError(_no_such(path, sort))
         with path.open("rb") as file:
             data = file.read(LARGEST + 1)
         if len(data) > LARGEST:
-            fault = f"{path.stat().st_size:,} bytes; a case is at most {LARGEST:,}"
+            fault = f"{path.stat().st_size:,} bytes; a {sort} is at most {LARGEST:,}"
             raise BadCaseError(named(path), [fault])
         return data.decode("utf-8")
     except UnicodeDecodeError as error:
@@ -61,40 +67,50 @@ def slurp(path: Path) -> str:
     except PermissionError:
         raise NoCaseError(f"{named(path)}: no permission to read it") from None
     except (FileNotFoundError, NotADirectoryError):
-        raise NoCaseError(_no_such(path)) from None
+        raise NoCaseError(_no_such(path, sort)) from None
     except OSError as error:
         raise NoCaseError(f"{named(path)}: {error.strerror or error}") from None
     except ValueError:
         raise NoCaseError(f"{named(path)}: no such file name") from None
 
 
-def _no_such(path: Path) -> str:
-    """Why there is no case of that name, and the nearest name."""
+def _no_such(path: Path, sort: str) -> str:
+    """Why there is no file of that name, and the nearest name."""
     if path.is_dir():
-        return f"{named(path)}: is a folder; name a case file in it"
+        return f"{named(path)}: is a folder; name a {sort} file in it"
     if path.exists():
-        return f"{named(path)}: is no ordinary file, and so no case"
+        return f"{named(path)}: is no ordinary file, and so no {sort}"
     if path.is_symlink():
         return f"{named(path)}: is a link to a file that is not there"
     if not path.parent.is_dir():
         return f"{named(path)}: there is no folder {named(path.parent)}"
-    near = get_close_matches(path.name, [p.name for p in path.parent.glob("*.toml")], 1)
-    hint = f"did you mean {named(path.parent / near[0])}?" if near else "'diagnose ask' starts one"
-    return f"{named(path)}: no such case; {hint}"
+    wanted, starts = _SORTS[sort]
+    others = [p.name for p in path.parent.glob("*") if p.suffix.lower() in wanted]
+    near = get_close_matches(path.name, others, 1)
+    hint = f"did you mean {named(path.parent / near[0])}?" if near else starts
+    return f"{named(path)}: no such {sort}; {hint}"
+
+
+def parsed(text: str, sort: str = "case") -> dict[str, Any]:
+    """TOML as raw tables. Raises ValueError with what is wrong."""
+    text = text.removeprefix("\ufeff")
+    if _LONG_KEY.search(text):
+        raise ValueError(f"nested too deep for a {sort}")
+    try:
+        return tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise ValueError(f"not a TOML file: {plain(error, 300)}") from None
+    except (RecursionError, ValueError, OverflowError):
+        raise ValueError(f"nested too deep, or a number too long, for a {sort}") from None
 
 
 def from_text(text: str, path: Path | None, book: Book, last: int | None = None) -> Case:
     """The case in a text. Raises BadCaseError with every fault found."""
     where = named(path)
-    text = text.removeprefix("\ufeff")
-    if _LONG_KEY.search(text):
-        raise BadCaseError(where, ["nested too deep for a case"])
     try:
-        raw = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
-        raise BadCaseError(where, [f"not a TOML file: {plain(error, 300)}"]) from None
-    except (RecursionError, ValueError, OverflowError):
-        raise BadCaseError(where, ["nested too deep, or a number too long, for a case"]) from None
+        raw = parsed(text)
+    except ValueError as error:
+        raise BadCaseError(where, [str(error)]) from None
     faults = Faults()
     case = None
     with contextlib.suppress(EnoughError):

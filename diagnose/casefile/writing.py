@@ -69,16 +69,23 @@ def append(path: Path, book: Book, entries: Entries) -> Case:
     return append_by(path, book, lambda _: entries)
 
 
-def append_by(path: Path, book: Book, make: Callable[[Case], Entries]) -> Case:
-    """``append`` of what ``make`` says, given the case as it stands under the lock."""
+def append_by(
+    path: Path, book: Book, make: Callable[[Case], Entries], places: Sequence[str] = ()
+) -> Case:
+    """``append`` of what ``make`` says, given the case as it stands under the lock.
+
+    ``places`` says for each entry where the person wrote it; it may be filled by ``make``.
+    """
     with locked(path) as place:
         old = slurp(path)
         before = from_text(old, path, book)
         text = _closed(old)
         labels = {}
-        for number, (kind, fields) in enumerate(make(before), before.last_number + 1):
+        for i, (kind, fields) in enumerate(make(before)):
+            number = before.last_number + 1 + i
             text += "\n" + table_text(f"[[{kind}]]", {"no": number, **fields})
-            labels[f"{kind} no = {number}"] = str(fields.get("what") or kind)
+            told_at = f"{places[i]}: " if i < len(places) and places[i] else ""
+            labels[f"{kind} no = {number}"] = told_at + str(fields.get("what") or kind)
         case = _checked(text, path, book, labels)
         put(place, text)
     return case

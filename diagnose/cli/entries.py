@@ -90,7 +90,8 @@ def fact(text: str, book: Book, case: Case, details: Details) -> Entry:
     word = the_word(name, book)
     fields = details.fields()
     if isinstance(word, Task):
-        return "work", {"what": word.id, **_done(value, word), **_replacing(word, case, fields)}
+        done = _done(value, word, details)
+        return "work", {"what": word.id, **done, **_replacing(word, case, fields)}
     if isinstance(word, Measure):
         try:
             parse(value, DIMENSIONS[word.dimension])
@@ -121,9 +122,11 @@ def the_word(name: str, book: Book) -> Finding | Measure | Task:
     return word
 
 
-def _done(text: str, task: Task) -> Fields:
+def _done(text: str, task: Task, details: Details) -> Fields:
     """'done', 'failed', 'skipped' or a measured value as fields. Raises UsageError."""
     wanted = text.strip().lower()
+    if wanted == "skipped" and not details.note.strip():
+        raise UsageError(f"{task.id}: skipped; give the reason with --note")
     if wanted in WORK:
         return {"state": WORK[wanted]}
     if task.dimension:
@@ -181,6 +184,8 @@ def reading(text: str, details: Details) -> Entry:
             got["gauge"] = word.lower()
         elif word.lower() in ("gallery", "pump") and "tap" not in got:
             got["tap"] = word.lower()
+        elif word.lower() == "start" and "at" not in got:
+            got["at"] = "start"
         elif word.lower() in ("cold", "hot"):
             raise UsageError(
                 f"reading '{plain(text)}': give the oil temperature, for instance 95 C"

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from functools import partial
@@ -16,6 +15,8 @@ from diagnose.cli.sheets import READING, Filled, filled
 from diagnose.errors import UsageError
 from diagnose.report.lines import as_typed, percent
 from knowledge.book import Book, the_book
+
+MOST_FAULTS = 40  #: told at once; nobody mends more in one go
 
 
 def record_all(
@@ -32,12 +33,15 @@ def record_all(
         raise UsageError("nothing to record; write for instance needle_flickers=yes")
     book = the_book()
     told: list[Entry] = []
+    places: list[str] = []
 
     def make(case: Case) -> Entries:
-        told.extend(_entries(case, book, facts, readings, withdraw, blanks, details))
+        for entry, place in _entries(case, book, facts, readings, withdraw, blanks, details):
+            told.append(entry)
+            places.append(place)
         return told
 
-    new = append_by(path, book, make)
+    new = append_by(path, book, make, places)
     first = new.last_number - len(told) + 1
     lines = [f"{n:4}  {_said(kind, fields)}" for n, (kind, fields) in enumerate(told, first)]
     name = as_typed(str(path))
@@ -55,56 +59,70 @@ def _entries(
     withdraw: list[int],
     blanks: Sequence[Filled],
     details: Details,
-) -> Entries:
-    """Everything as entries. Raises UsageError with all that is wrong."""
+) -> list[tuple[Entry, str]]:
+    """Everything as entries, each with its place in the sheet. Raises UsageError.
+
+    The error holds all that is wrong.
+    """
     faults = details.faults()
     sound = details if not faults else Details(where=details.where)
-    faults += _replaces_faults(case, len(facts), len(readings), details.replaces)
-    entries: list[Entry] = []
-    attempts: list[Callable[[], Entry]] = [
-        *(partial(fact, text, book, case, sound) for text in facts),
-        *(partial(reading, text, sound) for text in readings),
-        *(_of_blank(blank, book, case, sound) for blank in blanks),
-        *(partial(withdrawal, number, case, sound) for number in dict.fromkeys(withdraw)),
+    faults += _replaces_faults(case, len(facts), len(readings), details.replaces, bool(blanks))
+    entries: list[tuple[Entry, str]] = []
+    attempts: list[tuple[Callable[[], Entry], str]] = [
+        *((partial(fact, text, book, case, sound), "") for text in facts),
+        *((partial(reading, text, sound), "") for text in readings),
+        *((partial(_of_blank, blank, book, case, sound), blank.place) for blank in blanks),
+        *((partial(withdrawal, number, case, sound), "") for number in dict.fromkeys(withdraw)),
     ]
-    for attempt in attempts:
+    for attempt, place in attempts:
         try:
-            entries.append(attempt())
+            entries.append((attempt(), place))
         except UsageError as fault:
-            faults.append(str(fault))
+            faults.append(_at(place, str(fault)))
+        if len(faults) > MOST_FAULTS:
+            raise UsageError("\n".join([*dict.fromkeys(faults), "and perhaps more"]))
     faults += _doubled(entries)
     if faults:
         raise UsageError("\n".join(dict.fromkeys(faults)))
     return entries
 
 
-def _of_blank(blank: Filled, book: Book, case: Case, details: Details) -> Callable[[], Entry]:
-    """One filled blank as an attempt at an entry; its fault names the place in the sheet."""
-
-    def attempt() -> Entry:
-        there = replace(details, where=blank.where or details.where)
-        try:
-            if blank.what.lower() == READING:
-                return reading(blank.value, replace(details, where=""))
-            return fact(f"{blank.what}={blank.value}", book, case, there)
-        except UsageError as fault:
-            raise UsageError(f"{blank.place}: {fault}") from None
-
-    return attempt
+def _of_blank(blank: Filled, book: Book, case: Case, details: Details) -> Entry:
+    """One filled blank as an entry. Raises UsageError."""
+    if blank.fault:
+        raise UsageError(blank.fault)
+    if blank.what.lower() == READING:
+        return reading(blank.value, replace(details, where=blank.where))
+    there = replace(details, where=blank.where or details.where)
+    return fact(f"{blank.what}={blank.value}", book, case, there)
 
 
-def _doubled(entries: Sequence[Entry]) -> Iterator[str]:
+def _at(place: str, fault: str) -> str:
+    """A fault, and where in the sheet it is."""
+    return f"{place}: {fault}" if place else fault
+
+
+def _doubled(entries: Sequence[tuple[Entry, str]]) -> Iterator[str]:
     """What was told twice of one place in one command."""
-    told = [f for kind, f in entries if "what" in f and f.get("state") != "withdrawn"]
-    for (what, _), times in Counter((f["what"], f.get("where")) for f in told).items():
-        if times > 1:
-            yield f"{what}: given {times} times; for several places use --where, one command each"
+    told: dict[tuple[object, object], list[str]] = {}
+    for (_, fields), place in entries:
+        if "what" in fields and fields.get("state") != "withdrawn":
+            told.setdefault((fields["what"], fields.get("where")), []).append(place)
+    for (what, _), places in told.items():
+        if len(places) > 1:
+            right = "write `id @ place`" if all(places) else "use --where, one command each"
+            fault = f"{what}: given {len(places)} times; for several places {right}"
+            yield _at(", ".join(p for p in places[:8] if p), fault)
 
 
-def _replaces_faults(case: Case, facts: int, readings: int, replaces: int | None) -> list[str]:
+def _replaces_faults(
+    case: Case, facts: int, readings: int, replaces: int | None, sheet: bool
+) -> list[str]:
     """What is wrong with the number of the entry to correct."""
     if replaces is None:
         return []
+    if sheet:
+        return ["replaces: not with a sheet, whose entries correct what stands for the same thing"]
     if facts + readings != 1:
         return ["replaces: corrects one entry, and so goes with one finding or one reading"]
     old = case.standing.get(replaces)
