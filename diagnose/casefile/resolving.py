@@ -256,6 +256,8 @@ class Resolver:
             self.faults.add(f"{each.where}: '{task.id}' is not measured; write state = \"done\"")
         elif entry.state == "skipped" and not entry.note.strip():
             self.faults.add(f"{each.where}: '{task.id}' is skipped; write the reason as its note")
+        elif each.broken & {"state", "value"}:
+            return
         elif entry.value is None and entry.state is None:
             right = "write value, or state" if task.dimension else 'write state = "done"'
             self.faults.add(f"{each.where}: '{task.id}' has no answer; {right}")
