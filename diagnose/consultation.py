@@ -342,7 +342,11 @@ class Consultation:
         return Standing(self.worlds.weight, self.answered, self.opened)
 
     def chooser(
-        self, pace: Pace | None = None, until: float = SURE, most_minutes: float | None = None
+        self,
+        pace: Pace | None = None,
+        until: float = SURE,
+        most_minutes: float | None = None,
+        to_see: bool = False,
     ) -> Chooser:
         """What chooses checks for this case; none that runs the engine under a stop alarm."""
         checks = self.book.inspections.values()
@@ -354,6 +358,7 @@ class Consultation:
             Spoiling(frozenset(features)),
             until,
             most_minutes,
+            to_see,
         )
 
     @cached_property

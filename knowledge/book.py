@@ -11,6 +11,7 @@ from knowledge import causes as _causes
 from knowledge import conditions as _conditions
 from knowledge import findings as _findings
 from knowledge import inspections as _inspections
+from knowledge import parts as _parts
 from knowledge import rules as _rules
 from knowledge import tasks as _tasks
 from knowledge.engines import dimensions as _dimensions
@@ -19,6 +20,7 @@ from knowledge.engines import layouts as _layouts
 from knowledge.engines import profiles as _profiles
 from knowledge.engines.dimensions import Dimensioned
 from knowledge.engines.profiles import Profile
+from knowledge.parts.shapes import Part
 from knowledge.reference import limits as _limits
 from knowledge.rulebook import Rule
 from knowledge.vocabulary import (
@@ -34,7 +36,7 @@ from knowledge.vocabulary import (
 )
 
 Word = TypeVar(
-    "Word", Cause, Condition, Finding, Inspection, Layout, Limit, Measure, Profile, Rule, Task
+    "Word", Cause, Condition, Finding, Inspection, Layout, Limit, Measure, Part, Profile, Rule, Task
 )
 
 
@@ -53,6 +55,7 @@ class Book:
     profiles: dict[str, Profile]
     dimensions: dict[str, Dimensioned]
     tasks: dict[str, Task]
+    parts: dict[str, Part]
 
     def profile_of(self, layout: str) -> Profile | None:
         """The circuit in figures that goes with a layout, if there is one."""
@@ -87,4 +90,5 @@ def the_book() -> Book:
         profiles=_by_id((_profiles,), Profile),
         dimensions=_dimensions.DIMENSIONED,
         tasks=_by_id(_tasks.MODULES, Task),
+        parts=_by_id(_parts.MODULES, Part),
     )

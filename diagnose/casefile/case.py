@@ -102,6 +102,7 @@ class Case:
     sightings: tuple[Sighting, ...] = ()
     measured: tuple[Measured, ...] = ()
     readings: tuple[Read, ...] = ()
+    started: tuple[Read, ...] = ()  #: readings of the first start after the repair
     limits: Mapping[Limit, float] = field(default_factory=dict)
     profile: Profile | None = None  #: None: no circuit in figures for this layout
     dimensions: Mapping[Dimensioned, float] = field(default_factory=dict)

@@ -87,6 +87,7 @@ class Resolver:
             }
             features = {**of_layout, **features}
         sightings, measured = self._sightings(findings)
+        read = [r for each in readings for r in gauge_reading(each, self.faults)]
         return Case(
             path=path,
             job=job,
@@ -94,7 +95,8 @@ class Resolver:
             layout=layout or self.book.layouts["unknown"],
             sightings=tuple(sightings),
             measured=tuple(measured),
-            readings=tuple(r for each in readings for r in gauge_reading(each, self.faults)),
+            readings=tuple(r for r in read if r.entry.at is None),
+            started=tuple(r for r in read if r.entry.at == "start"),
             limits=self._limits(engine.table),
             profile=self._profile(engine.table),
             dimensions=self._dimensions(engine.table),

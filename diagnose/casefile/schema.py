@@ -92,6 +92,7 @@ class ReadingEntry(Entry):
     gauge: Literal["panel", "direct"] = "panel"
     tap: Text = "gallery"
     error: Text | None = None
+    at: Literal["start"] | None = None  #: of the repaired engine's first start
     state: Literal["withdrawn"] | None = None
 
 

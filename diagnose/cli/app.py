@@ -266,6 +266,77 @@ def forecast(
     show_forecast(case, changes or [], target, json)
 
 
+@app.command(short_help="Fit checks in assembly order, and the watch over first start.")
+def signoff(
+    case: CaseFile,
+    opened: Annotated[
+        list[str] | None,
+        typer.Option(help="A place that was open besides what the case shows: sump_off, cap_off."),
+    ] = None,
+    whole_engine: Annotated[
+        bool, typer.Option("--whole-engine", help="The whole engine is being built.")
+    ] = False,
+    open_only: Annotated[
+        bool, typer.Option("--open-only", help="Only what is not settled yet.")
+    ] = False,
+    start: Annotated[
+        bool,
+        typer.Option("--start", help="First start: pressures predicted, limits, what was read."),
+    ] = False,
+    changes: Annotated[
+        list[str] | None,
+        typer.Option(
+            "--set",
+            metavar="NAME=VALUE",
+            help="With --start: what the repair changed, as in forecast.",
+        ),
+    ] = None,
+    left: Annotated[
+        list[str] | None,
+        typer.Option(help="With --start: a finding that was left as it is, as budget names it."),
+    ] = None,
+    markdown: Annotated[
+        bool, typer.Option("--markdown", help="A sheet to fill in, as Markdown.")
+    ] = False,
+    blanks: Annotated[
+        bool, typer.Option("--blanks", help="Only the blanks, as TOML to fill in.")
+    ] = False,
+    json: AsJson = False,
+) -> None:
+    """Every fit, gap, torque and gasket this repair calls for, with limits and their sources.
+
+    Values recorded are judged: passed, borderline, failed. Sources that differ stand side by side.
+    """
+    from diagnose.cli.signing_off import show_signoff, show_start
+
+    if start:
+        show_start(case, opened or [], whole_engine, changes or [], left or [], json)
+    else:
+        form = "json" if json else "markdown" if markdown else "blanks" if blanks else "text"
+        show_signoff(case, opened or [], whole_engine, open_only, form)
+
+
+@app.command(short_help="End a job: what it was, how it was confirmed, what was done.")
+def close(
+    case: CaseFile,
+    cause: Annotated[
+        list[str] | None, typer.Option(help="The confirmed cause; the likeliest if left out.")
+    ] = None,
+    how: Annotated[str, typer.Option(help="How it was confirmed.")] = "",
+    remedy: Annotated[str, typer.Option(help="What was done; the book's remedy if left out.")] = "",
+    minutes: Annotated[str, typer.Option(help='Hands-on time really spent: "140 min".')] = "",
+    reason: Annotated[str, typer.Option(help="Why it may be closed with something open.")] = "",
+    comeback_of: Annotated[
+        Path | None, typer.Option(readable=False, help="The earlier job this one comes back from.")
+    ] = None,
+    by: Annotated[str, typer.Option(help="Who closes it.")] = "",
+) -> None:
+    """Write the end of a job into its case; refuses while something is unexplained or open."""
+    from diagnose.cli.signing_off import close_job
+
+    close_job(case, cause or [], how, remedy, minutes, reason, comeback_of, by)
+
+
 @app.command(short_help="Find what the book calls a thing; list the book.")
 def lookup(
     words: Annotated[

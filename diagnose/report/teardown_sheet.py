@@ -18,7 +18,7 @@ BLANK = "______"
 def markdown(plan: Plan, ends: LooseEnds, path: str) -> str:
     """The sheet: every blank is a line that begins with its id in backquotes and a colon."""
     lines = [
-        f"# Teardown sheet: {_plain(plan.answer.case.job.title) or 'case without a title'}",
+        f"# Teardown sheet: {one_line(plan.answer.case.job.title) or 'case without a title'}",
         "",
     ]
     lines += [f"Engine: {plan.answer.case.layout.says}.", ""]
@@ -45,7 +45,7 @@ def markdown(plan: Plan, ends: LooseEnds, path: str) -> str:
     return "\n".join(lines)
 
 
-def _plain(text: str) -> str:
+def one_line(text: str) -> str:
     """One line without the signs that Markdown would take for its own."""
     return (
         "".join(c if c not in "`*_#<>|[]" else " " for c in clean(text)).replace("\n", " ").strip()

@@ -1,0 +1,83 @@
+"""The sentences of a sign-off, the same on a terminal, on paper and on a page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from diagnose.report.teardown_words import brief
+from diagnose.signoff.judging import Verdict, figures, own_band
+from diagnose.signoff.sheet import Item, Signoff
+from knowledge.units import DIMENSIONS, unit_in
+from knowledge.vocabulary import Hold, Phase
+
+MARKS = {
+    Verdict.OPEN: "[ ]",
+    Verdict.PASSED: "[x]",
+    Verdict.BORDERLINE: "[~]",
+    Verdict.FAILED: "[!]",
+    Verdict.LEFT_OUT: "[-]",
+}
+PHASES = {
+    Phase.CLEANING: "What was found is followed",
+    Phase.BEARINGS: "Block, plugs and bearings",
+    Phase.PUMP: "The pump on the bench",
+    Phase.RELIEF: "Relief valve",
+    Phase.DRIVE: "Pump mounted, drive and distributor",
+    Phase.TRAY: "Windage tray and what turns",
+    Phase.SUMP: "Pickup and sump",
+    Phase.PRIMING: "Filled and primed",
+    Phase.FIRST_START: "First start",
+    Phase.RUN_IN: "Run-in and sign-off",
+}
+
+
+def unit_used(item: Item) -> str | None:
+    """The unit the person wrote, if any."""
+    texts = [w.entry.value for w in item.worked if w.entry.value]
+    return unit_in(texts[-1], DIMENSIONS[item.task.dimension]) if texts else None
+
+
+def limits(item: Item, signoff: Signoff) -> Iterator[str]:
+    """What each source accepts, the one used first; the engine's own figure before all."""
+    task = item.task
+    if not task.dimension:
+        return
+    own = own_band(task, dict(signoff.answer.case.limits))
+    unit = unit_used(item)
+    bands = ((own,) if own else ()) + task.bands
+    for i, band in enumerate(bands):
+        says = f" ({band.says})" if band.says and band is not own else ""
+        word = "limit" if i == 0 else "another source"
+        yield f"{word}: {figures(band, task, unit)}{says}; {brief(band.source)}"
+
+
+def blank(item: Item) -> str:
+    """What belongs into the blank."""
+    dimension = item.task.dimension
+    if not dimension:
+        return "done, failed, or skipped with a note"
+    examples = " or ".join(f"'{s}'" for s in DIMENSIONS[dimension].spellings[:2])
+    return f"a value with its unit, like {examples}"
+
+
+def verdict(item: Item) -> str:
+    """How the task stands, in words."""
+    values = ", ".join(
+        (w.entry.value or w.entry.state or "") + (f" at {w.entry.where}" if w.entry.where else "")
+        for w in item.worked
+    )
+    text = item.judged.verdict.value
+    if item.judged.verdict is Verdict.OPEN:
+        return "open" + (
+            "; nothing further until it is done" if item.task.hold is Hold.STOP else ""
+        )
+    because = f": {item.judged.because}" if item.judged.because else ""
+    return f"{values}: {text}{because}" if item.task.dimension else f"{text}{because}"
+
+
+def count(signoff: Signoff) -> str:
+    """How far the sheet is."""
+    items = signoff.items
+    done = sum(i.judged.verdict is not Verdict.OPEN for i in items)
+    held = len(signoff.in_the_way)
+    return f"{done} of {len(items)} seen to; {held} still stand in the way"

@@ -1,0 +1,39 @@
+"""What stands in the way of closing a job; imported by ``cli`` and ``report``."""
+
+from __future__ import annotations
+
+from diagnose.consultation import Consultation
+from diagnose.signoff.sheet import Signoff
+from diagnose.teardown.loose_ends import loose_ends
+
+MOST_NAMED = 4
+
+
+def obstacles(answer: Consultation, until: float) -> tuple[str, ...]:
+    """Why the job should not be closed quietly, each in one line."""
+    ends = loose_ends(answer, until)
+    found = []
+    if not ends.confirmed:
+        top = answer.ranking[0]
+        found.append(
+            f"no cause is confirmed: {top.cause.says} leads with {top.probability:.0%}"
+            + ("" if top.probability < until else ", but nobody has seen it on the engine")
+        )
+    if ends.pressure_closed is False:
+        found.append(
+            "some of the missing pressure is not explained (diagnose budget tells how much)"
+        )
+    if ends.open_tasks:
+        found.append(
+            "debris or damage not followed: " + _some([d.task.id for d in ends.open_tasks])
+        )
+    sheet = Signoff(answer, until)
+    held = [i.task.id for i in sheet.in_the_way if i.task not in {d.task for d in ends.open_tasks}]
+    if held:
+        found.append("sign-off not finished: " + _some(held))
+    return tuple(found)
+
+
+def _some(names: list[str]) -> str:
+    more = len(names) - MOST_NAMED
+    return ", ".join(names[:MOST_NAMED]) + (f" and {more} more" if more > 0 else "")

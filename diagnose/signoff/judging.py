@@ -1,0 +1,161 @@
+"""What a measured value of a task comes to, beside every source; never an average of them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from diagnose.casefile.case import Worked
+from knowledge.units import DIMENSIONS, show, unit_in
+from knowledge.vocabulary import Band, Limit, Source, Task
+
+TWELVE = 12.0  #: inch-pounds in a foot-pound
+
+
+class Verdict(StrEnum):
+    """What has become of a task."""
+
+    OPEN = "open"
+    PASSED = "passed"
+    BORDERLINE = "borderline"
+    FAILED = "failed"
+    LEFT_OUT = "left out"
+
+
+@dataclass(frozen=True, slots=True)
+class Held:
+    """A value held against one source's figures."""
+
+    band: Band
+    fits: bool
+    near: bool  #: within the measuring error of an end
+
+
+@dataclass(frozen=True, slots=True)
+class Judged:
+    """A verdict and why, in words."""
+
+    verdict: Verdict
+    because: str
+    held: tuple[Held, ...] = ()
+
+
+OWN = Source("own", "this engine's own figure")
+
+
+def own_band(task: Task, limits: dict[Limit, float]) -> Band | None:
+    """The engine's own figures from the case, where it has any for this task."""
+    low, high = task.limits
+    ends = [limits.get(limit) if limit else None for limit in (low, high)]
+    if ends == [None, None]:
+        return None
+    typical = [limit.typical if limit else None for limit in (low, high)]
+    return Band(
+        ends[0] if ends[0] is not None else typical[0],
+        ends[1] if ends[1] is not None else typical[1],
+        OWN,
+        "this engine's own figure",
+    )
+
+
+def judged(task: Task, worked: Worked | None, limits: dict[Limit, float]) -> Judged:
+    """What was recorded of a task, judged. Without a value, the person's own word."""
+    if worked is None:
+        return Judged(Verdict.OPEN, "")
+    if worked.value is None:
+        return _by_word(worked)
+    own = own_band(task, limits)
+    bands = ((own,) if own else ()) + task.bands
+    held = tuple(_held(worked.value, band, task.spread) for band in bands)
+    if not held:
+        return Judged(
+            Verdict.BORDERLINE, "no figure to hold it against: the engine maker's decides"
+        )
+    return _by_value(task, worked, held, own is not None)
+
+
+def _by_word(worked: Worked) -> Judged:
+    note = worked.entry.note
+    match worked.entry.state:
+        case "failed":
+            return Judged(Verdict.FAILED, note)
+        case "skipped":
+            return Judged(Verdict.LEFT_OUT, note)
+        case _:
+            return Judged(Verdict.PASSED, note)
+
+
+def _held(value: float, band: Band, spread: float) -> Held:
+    low = -float("inf") if band.low is None else band.low
+    high = float("inf") if band.high is None else band.high
+    slack = 1e-9 * max(abs(value), 1e-9)
+    fits = low - slack <= value <= high + slack
+    near = min(abs(value - low), abs(value - high)) <= spread
+    return Held(band, fits, near)
+
+
+def _by_value(task: Task, worked: Worked, held: tuple[Held, ...], own: bool) -> Judged:
+    first, others = held[0], held[1:]
+    if twelve := off_by_twelve(task, worked, held):
+        return Judged(Verdict.FAILED, twelve, held)
+    if first.fits:
+        if first.near:
+            return Judged(
+                Verdict.BORDERLINE,
+                "within the measuring error of the limit: measure again another way",
+                held,
+            )
+        against = [h for h in others if not h.fits]
+        says = f"; {_named(against[0].band)} would refuse it" if against and not own else ""
+        return Judged(Verdict.PASSED, f"fits {_named(first.band)}{says}", held)
+    if first.near:
+        return Judged(
+            Verdict.BORDERLINE,
+            "just outside, within the measuring error: measure again another way",
+            held,
+        )
+    agrees = [h for h in others if h.fits]
+    if agrees and not own:
+        return Judged(
+            Verdict.BORDERLINE,
+            f"outside {_named(first.band)}, but fits {_named(agrees[0].band)}: sources differ, "
+            "the engine maker's figure decides",
+            held,
+        )
+    return Judged(Verdict.FAILED, f"outside {_named(first.band)}", held)
+
+
+def _named(band: Band) -> str:
+    return band.says or band.source.title
+
+
+def off_by_twelve(task: Task, worked: Worked, held: tuple[Held, ...]) -> str:
+    """A torque that would fit if inch-pounds and foot-pounds had been mixed up; else empty."""
+    if task.dimension != "torque" or worked.value is None or any(h.fits for h in held):
+        return ""
+    dimension = DIMENSIONS["torque"]
+    for factor in (TWELVE, 1.0 / TWELVE):
+        meant = next((h for h in held if _held(worked.value * factor, h.band, 0.0).fits), None)
+        if meant is None:
+            continue
+        written = worked.entry.value or ""
+        unit = unit_in(written, dimension) or "N·m"
+        right = show(worked.value * factor, dimension, unit)
+        return (
+            f"{written} is {'twelve times too little' if factor > 1 else 'twelve times too much'}: "
+            f"{right} would fit {_named(meant.band)}; look whether in-lb and lb-ft were mixed up"
+        )
+    return ""
+
+
+def figures(band: Band, task: Task, unit: str | None = None) -> str:
+    """A band in words.
+
+    The unit the person used, else the dimension's first.
+    """
+    dimension = DIMENSIONS[task.dimension]
+    low = None if band.low is None else show(band.low, dimension, unit)
+    high = None if band.high is None else show(band.high, dimension, unit)
+    if low is not None and high is not None:
+        return f"{low} to {high}"
+    return f"at least {low}" if low is not None else f"at most {high}"

@@ -1,0 +1,48 @@
+"""Parts and consumables that a repair calls for; imported by ``cli`` and ``report``."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Collection
+from dataclasses import dataclass
+
+from knowledge.book import Book
+from knowledge.parts.shapes import Part
+from knowledge.precedence import ENDS_RUNNING
+from knowledge.vocabulary import Access, Cause, Finding, State
+
+
+@dataclass(frozen=True, slots=True)
+class Needed:
+    """One part, and why."""
+
+    part: Part
+    because: tuple[str, ...]
+
+
+def parts_list(
+    causes: Collection[Cause],
+    opened: Collection[Access],
+    state: Callable[[Finding], State | None],
+    book: Book,
+) -> tuple[Needed, ...]:
+    """Each part once: for the causes first, then for closing what was open, then what all need."""
+    for_causes, for_places, for_all = [], [], []
+    for part in book.parts.values():
+        if not _fits(part, state):
+            continue
+        because_of = tuple(c.says for c in part.for_causes if c in causes)
+        to_close = tuple(f"to close: {a.value}" for a in part.for_places if a in opened)
+        if because_of:
+            for_causes.append(Needed(part, because_of))
+        elif to_close:
+            for_places.append(Needed(part, to_close))
+        elif part.always and set(opened) & ENDS_RUNNING:
+            for_all.append(Needed(part, ("the oil side was open",)))
+    return (*for_causes, *for_places, *for_all)
+
+
+def _fits(part: Part, state: Callable[[Finding], State | None]) -> bool:
+    """Whether this engine may need it; a feature nobody has spoken of may be there."""
+    if any(state(feature) is State.PRESENT for feature in part.not_with):
+        return False
+    return not part.only_with or any(state(f) is not State.ABSENT for f in part.only_with)

@@ -1,0 +1,117 @@
+"""The sign-off of one case: the tasks it calls for, in the order of the work, and how they stand.
+
+Imported by ``cli``, ``report`` and tests; prints nothing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass
+from functools import cached_property
+
+from diagnose.casefile.case import Worked
+from diagnose.consultation import Consultation
+from diagnose.signoff.judging import Judged, Verdict, judged
+from diagnose.teardown.loose_ends import Due, follow_up
+from knowledge.precedence import ENDS_RUNNING
+from knowledge.tasks.applying import applies
+from knowledge.tasks.scope import ALWAYS, OPENED_FOR
+from knowledge.vocabulary import Access, Cause, Hold, Limit, Phase, Task
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One task of the sheet."""
+
+    task: Task
+    why: str  #: why this repair calls for it
+    judged: Judged
+    worked: tuple[Worked, ...]  #: one for each place on the engine
+
+    @property
+    def stands_in_the_way(self) -> bool:
+        """Whether nothing further may be done before it is seen to."""
+        return self.task.hold is Hold.STOP and self.judged.verdict in (
+            Verdict.OPEN,
+            Verdict.FAILED,
+        )
+
+
+@dataclass(frozen=True)
+class Signoff:
+    """Everything this layout and this repair call for."""
+
+    answer: Consultation
+    until: float
+    opened: frozenset[Access] = frozenset()  #: besides what the case shows
+    whole: bool = False  #: the whole engine is being built
+
+    @cached_property
+    def places(self) -> frozenset[Access]:
+        """What has been open."""
+        return self.answer.opened | self.opened
+
+    @cached_property
+    def causes(self) -> tuple[Cause, ...]:
+        """The causes the repair is for: as closed, else as found."""
+        closed = self.answer.case.closed
+        if closed is not None:
+            return closed.causes
+        return tuple(r.cause for r in self.answer.ranking if r.probability >= self.until)
+
+    @cached_property
+    def items(self) -> tuple[Item, ...]:
+        """The tasks in the order of the work."""
+        case = self.answer.case
+        due = {d.task: d for d in follow_up(self.answer)}
+        worked: dict[Task, list[Worked]] = {}
+        for w in case.works:
+            worked.setdefault(w.task, []).append(w)
+        limits = dict(case.limits)
+        found = []
+        for phase in Phase:
+            for task in self.answer.book.tasks.values():
+                why = self._why(task, due) if task.phase is phase else ""
+                if why:
+                    mine = tuple(worked.get(task, ()))
+                    found.append(Item(task, why, _worst(task, mine, limits), mine))
+        return tuple(found)
+
+    def _why(self, task: Task, due: dict[Task, Due]) -> str:
+        """Why the task is called for; empty where it is not."""
+        if task.phase is Phase.CLEANING:
+            found = due.get(task)
+            return ", ".join(f.says for f in found.because[:2]) if found else ""
+        if not applies(task, self.answer.case.features.get):
+            return ""
+        if self.whole:
+            return "the whole engine is built"
+        cause = next((c for c in self.causes if c in task.guards), None)
+        if cause is not None:
+            return f"guards against {cause.says}"
+        opened = self.places & OPENED_FOR.get(task.phase, frozenset())
+        if opened:
+            return f"opened: {', '.join(sorted(a.value for a in opened))}"
+        if task.phase in ALWAYS and self.places & ENDS_RUNNING:
+            return "the engine has been open"
+        return ""
+
+    @property
+    def in_the_way(self) -> tuple[Item, ...]:
+        """What must be seen to before anything further."""
+        return tuple(i for i in self.items if i.stands_in_the_way)
+
+    def of(self, phases: Collection[Phase]) -> tuple[Item, ...]:
+        """The items of some phases."""
+        return tuple(i for i in self.items if i.task.phase in phases)
+
+
+_GRAVEST = (Verdict.FAILED, Verdict.BORDERLINE, Verdict.LEFT_OUT, Verdict.PASSED)
+
+
+def _worst(task: Task, worked: tuple[Worked, ...], limits: dict[Limit, float]) -> Judged:
+    """Of several places on the engine the gravest decides."""
+    if not worked:
+        return judged(task, None, limits)
+    every = [judged(task, w, limits) for w in worked]
+    return min(every, key=lambda j: _GRAVEST.index(j.verdict))

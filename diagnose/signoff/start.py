@@ -1,0 +1,166 @@
+"""First start: the pressures the repaired engine should show, held against what it shows.
+
+Imported by ``cli``, ``report`` and tests. The repaired engine is the sound one of the case with the
+values really fitted, what was deliberately left, and the changes asked for. Loads the physics.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property, reduce
+
+import numpy as np
+
+from diagnose.bench.band import Band
+from diagnose.casefile.case import Case, Read, Sighting
+from diagnose.casefile.schema import FindingEntry
+from diagnose.chaining import Report
+from diagnose.consultation import Consultation
+from diagnose.errors import UsageError, nearest
+from diagnose.hydraulics.circuit import solve
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.ranges import FloatArray
+from diagnose.repair.deviations import deviations, evenly_drawn, sound_engines
+from diagnose.repair.forecast import COLD, ENGINES, LIMITS, SEED, speeds_of
+from diagnose.repair.knobs import KNOBS
+from diagnose.repair.settings import Setting
+from knowledge.book import Book
+from knowledge.findings.history import FRESHLY_REBUILT
+from knowledge.reference.gauge import spread_of
+from knowledge.reference.limits import IDLE_SPEED, STOP_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
+from knowledge.vocabulary import Stage, State
+
+USUAL_HOT = 363.15  #: K: an engine warmed through
+WARM = 318.15  #: K: on the way there
+SHOWN_SPEEDS = 4
+#: a task whose measured value goes into the engine as it is now, and the knob it turns
+FITTED = {
+    "main_clearance_fitted": "main_clearance",
+    "rod_clearance_fitted": "rod_clearance",
+    "cam_clearance_fitted": "cam_clearance",
+    "gear_end_clearance_fitted": "pump_end_clearance",
+    "gear_side_clearance_fitted": "pump_side_clearance",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Expected:
+    """What the gauge should show at one speed and heat, Pa."""
+
+    rpm: float
+    temperature: float
+    pressure: Band
+
+
+@dataclass(frozen=True, slots=True)
+class Compared:
+    """A reading of the first start beside what was predicted."""
+
+    read: Read
+    predicted: Band
+    below: bool
+    above: bool
+    stop: str  #: why the engine must be stopped; empty where it need not
+
+
+@dataclass(frozen=True)
+class FirstStart:
+    """Prediction and comparison."""
+
+    case: Case
+    book: Book
+    engine: Engine  #: plausible repaired engines
+    fitted: tuple[str, ...]  #: knobs set by measured values of tasks
+    left: tuple[str, ...]  #: findings that were deliberately not put right
+
+    def pressures(self, rpm: float, temperature: float) -> FloatArray:
+        """Gallery pressure of each plausible engine, Pa."""
+        return np.asarray(solve(self.engine, rpm, temperature).gallery_pressure).reshape(-1)
+
+    @cached_property
+    def expected(self) -> tuple[Expected, ...]:
+        """Cold, warming and hot, at idle and a few speeds."""
+        limits = {**{x: x.typical for x in LIMITS}, **self.case.limits}
+        speeds = speeds_of(self.case, limits)[:SHOWN_SPEEDS]
+        return tuple(
+            Expected(float(rpm), heat, Band.of(self.pressures(float(rpm), heat)))
+            for heat in (COLD, WARM, USUAL_HOT)
+            for rpm in speeds
+        )
+
+    @cached_property
+    def compared(self) -> tuple[Compared, ...]:
+        """Each reading of the first start that has a temperature or is taken as hot."""
+        return tuple(self._compared(read) for read in self.case.started)
+
+    def _compared(self, read: Read) -> Compared:
+        reading = read.reading
+        heat = reading.oil_temperature or USUAL_HOT
+        error = spread_of(reading)
+        plain = self.pressures(reading.rpm, heat)
+        wide = Band.of(
+            np.maximum(plain + error * evenly_drawn(len(plain), _rng()).reshape(-1), 0.0)
+        )
+        return Compared(
+            read,
+            wide,
+            reading.pressure < wide.low,
+            reading.pressure > wide.high,
+            self._stop(read),
+        )
+
+    def _stop(self, read: Read) -> str:
+        reading = read.reading
+        limits = self.case.limits
+        idle = limits.get(IDLE_SPEED, IDLE_SPEED.typical)
+        if reading.rpm <= 1.3 * idle and reading.pressure < limits.get(
+            STOP_IDLE_PRESSURE, STOP_IDLE_PRESSURE.typical
+        ):
+            return STOP_IDLE_PRESSURE.says
+        if reading.rpm >= 2000 and reading.pressure < limits.get(
+            STOP_RUNNING_PRESSURE, STOP_RUNNING_PRESSURE.typical
+        ):
+            return STOP_RUNNING_PRESSURE.says
+        return ""
+
+    @property
+    def deviates(self) -> bool:
+        """Whether a reading lies outside what was predicted, or below a stop limit."""
+        return any(c.below or c.above or c.stop for c in self.compared)
+
+    @cached_property
+    def reopened(self) -> Consultation | None:
+        """The diagnosis begun anew with these readings alone; None where all is as predicted."""
+        if not self.deviates:
+            return None
+        entry = FindingEntry(no=1_000_000, what=FRESHLY_REBUILT.id, state="present")
+        built = Sighting(entry, FRESHLY_REBUILT, Report(State.PRESENT), Stage.TOLD)
+        anew = replace(self.case, sightings=(built,), measured=(), readings=self.case.started)
+        return Consultation(self.book, anew)
+
+
+def _rng() -> np.random.Generator:
+    return np.random.default_rng(SEED)
+
+
+def first_start(
+    case: Case, book: Book, settings: Sequence[Setting] = (), left: Sequence[str] = ()
+) -> FirstStart:
+    """The repaired engine. Raises UsageError where there is no circuit, or ``left`` names nothing."""
+    rng = _rng()
+    engine = sound_engines(case, book, ENGINES, rng)
+    found = {d.id: d for d in deviations(case, ENGINES, rng)}
+    for name in left:
+        if name not in found:
+            raise UsageError(f"--left: no finding '{name}' of this case.{nearest(name, found)}")
+    engine = reduce(lambda e, name: found[name].apply(e), left, engine)
+    fitted = []
+    for worked in case.works:
+        knob = KNOBS.get(FITTED.get(worked.task.id, ""))
+        if knob is not None and worked.value is not None:
+            drawn = worked.value + knob.error * evenly_drawn(ENGINES, rng)
+            engine = knob.put(engine, np.clip(drawn, *knob.possible))
+            fitted.append(knob.id)
+    engine = reduce(lambda e, s: s.turned(e), settings, engine)
+    return FirstStart(case, book, engine, tuple(dict.fromkeys(fitted)), tuple(left))

@@ -1,0 +1,5 @@
+"""Parts and consumables of a repair, one room a kind; generic names, no maker."""
+
+from knowledge.parts import consumables
+
+MODULES = (consumables,)
