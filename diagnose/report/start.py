@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from diagnose.consultation import Consultation
+from diagnose.report.cautioning import cautions
 from diagnose.report.lines import as_typed, labelled, percent, together, wrapped
 from diagnose.report.scale import Scale, scale_of
 from diagnose.report.signoff_words import limits
@@ -12,7 +13,7 @@ from diagnose.report.teardown_words import brief
 from diagnose.signoff.sheet import Item, Signoff
 from diagnose.signoff.start import Compared, FirstStart
 from knowledge.units import TEMPERATURE, show
-from knowledge.vocabulary import Phase
+from knowledge.vocabulary import Caution, Phase
 
 
 def first_start(start: FirstStart, sheet: Signoff, path: str) -> str:
@@ -64,7 +65,12 @@ def _predicted(start: FirstStart) -> list[str]:
 def _watch(sheet: Signoff) -> list[list[str]]:
     """The first start's limits, each with its source."""
     blocks = [["Watch, and shut down at the limit"]]
-    for item in sheet.of([Phase.FIRST_START]):
+    items = sheet.of([Phase.FIRST_START])
+    kinds = [Caution.EXHAUST, Caution.ROTATING, Caution.HOT, Caution.FIRE, Caution.BOAT]
+    kinds += [c for i in items for c in i.task.cautions]
+    for caution in cautions(kinds, sheet.answer):
+        blocks[0] += wrapped(f"caution: {caution}", 2, 4)
+    for item in items:
         blocks[0] += _limit(item, sheet)
     return blocks
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from diagnose.casefile.case import Case
@@ -13,6 +14,7 @@ from knowledge.reference.measured_limits import LIMITS_OF
 from knowledge.units import DIMENSIONS, show
 from knowledge.vocabulary import Limit, Measure, Source
 
+_ADDRESS = re.compile(r"[,;:.]?\s*(?:also\s+)?\(?https?://\S+")
 READING_BLANK = '"700 rpm 95 C 8 psi direct"'
 _GAUGES = ("direct_gauge", "log_pressure", "read_two_ports", "gauge_both", "manoeuvre")
 
@@ -63,7 +65,7 @@ def meaning(found: Meaning) -> str:
 
 def brief(source: Source) -> str:
     """The title of a source without its address."""
-    return source.title.split(", http")[0].split(" ; ")[0].split(": http")[0]
+    return _ADDRESS.sub("", source.title).split(" ; ")[0].strip()
 
 
 def limits_of(measure: Measure, case: Case) -> str:

@@ -90,7 +90,8 @@ def _held(value: float, band: Band, spread: float) -> Held:
     high = float("inf") if band.high is None else band.high
     slack = 1e-9 * max(abs(value), 1e-9)
     fits = low - slack <= value <= high + slack
-    near = min(abs(value - low), abs(value - high)) <= spread
+    error = min(spread, (high - low) / 4)  # a band as narrow as the error would leave nothing sound
+    near = min(abs(value - low), abs(value - high)) < error
     return Held(band, fits, near)
 
 

@@ -89,10 +89,12 @@ class Stage:
 
     @property
     def cautions(self) -> tuple[Caution, ...]:
-        """Of the openings and checks, each once."""
+        """Of the openings and checks, each once; the battery first, as it is in the work."""
         every = [c for o in self.way for c in o.cautions]
+        first = [c for c in every if c is Caution.BATTERY]
         every += [c for check in self.checks for c in check.inspection.cautions]
-        return tuple(dict.fromkeys(every))
+        every += [c for option in self.also for c in option.inspection.cautions]
+        return tuple(dict.fromkeys([*first, *every]))
 
 
 @dataclass(frozen=True, slots=True)
