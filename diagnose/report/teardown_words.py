@@ -65,6 +65,8 @@ def meaning(found: Meaning) -> str:
 
 def brief(source: Source) -> str:
     """The title of a source without its address."""
+    if source.trust in ("practice", "judgement"):
+        return source.title.split(":")[0]
     return _ADDRESS.sub("", source.title).split(" ; ")[0].strip()
 
 
