@@ -2,13 +2,22 @@
 
 from __future__ import annotations
 
+import json
+import re
 import tempfile
+from collections.abc import Iterator
 from functools import cache
 from pathlib import Path
+from typing import Any
 
+from diagnose.casefile.reading import load
 from diagnose.casefile.writing import Fields, table_text
+from knowledge.access import Opening, openings_for
+from knowledge.book import the_book
+from knowledge.vocabulary import Access, Inspection, State
 from tests.command_line import Done, call
 
+BOOK = the_book()
 CASES = Path(__file__).parent.parent / "cases"
 
 #: name: layout, the words, and what is told of by them
@@ -45,7 +54,10 @@ BEGUN = {
     f"{n}_begun": "\n# ---".join(INVENTED[n].split("\n# ---")[:2])
     for n in ("crane_truck", "dunlin", "tern", "winch")
 }
-JOBS = {**COMPLAINTS, **INVENTED, **BEGUN}
+JOBS = {**COMPLAINTS, **{f"{n}_whole": t for n, t in INVENTED.items()}, **BEGUN}
+
+
+OPEN = [*COMPLAINTS, *BEGUN]  #: jobs with something left to look at
 
 
 @cache
@@ -53,9 +65,47 @@ def _folder() -> Path:
     return Path(tempfile.mkdtemp())
 
 
+def path_of(name: str) -> Path:
+    """A file of one job, to be read only."""
+    path = _folder() / f"{name}.toml"
+    if not path.exists():
+        path.write_text(JOBS[name], "utf-8")
+    return path
+
+
 @cache
 def teardown(name: str, *options: str) -> Done:
     """What the command prints of one job; each is asked once in a test run."""
-    path = _folder() / f"{name}.toml"
-    path.write_text(JOBS[name], "utf-8")
-    return call("teardown", path, *options)
+    return call("teardown", path_of(name), *options)
+
+
+@cache
+def plan(name: str, *options: str) -> Any:
+    """The plan as data."""
+    done = teardown(name, *options, "--json")
+    assert (done.code, done.err) == (0, "")
+    return json.loads(done.out)
+
+
+def checks(data: Any) -> Iterator[tuple[Any, Inspection]]:
+    """Every check of a plan with its stage."""
+    for stage in data["stages"]:
+        for check in stage["checks"]:
+            yield stage, BOOK.inspections[check["inspection"]]
+
+
+@cache
+def tree(name: str) -> dict[Access, Opening]:
+    """What opens what on the engine of a job."""
+    features = load(path_of(name), BOOK).features
+    return openings_for(lambda f: features.get(f) is State.PRESENT)
+
+
+def flat(text: str) -> str:
+    """The words of a text, wherever its lines end."""
+    return " ".join(text.split())
+
+
+def blocks(text: str) -> list[str]:
+    """The stages of a plan's text."""
+    return re.split(r"^Stage (?=\d+ of \d+: )", text, flags=re.MULTILINE)[1:]
