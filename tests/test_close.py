@@ -1,0 +1,88 @@
+"""``close``: nothing is closed quietly, and what is written can be read back."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+import pytest
+
+from diagnose.casefile.reading import load
+from diagnose.consultation import Consultation
+from diagnose.signoff.closing import obstacles
+from knowledge.book import the_book
+from tests.command_line import ROOT, call
+
+BOOK = the_book()
+
+
+@pytest.fixture
+def petrel(tmp_path: Path) -> Path:
+    """A job settled and confirmed, its sign-off not begun."""
+    return Path(shutil.copy(ROOT / "cases" / "petrel.toml", tmp_path / "petrel.toml"))
+
+
+def test_an_open_job_is_not_closed_quietly(petrel: Path) -> None:
+    before = petrel.read_bytes()
+    done = call("close", petrel, "--how", "chip seen on the seat")
+    assert done.code == 2
+    assert "not followed" in done.err
+    assert "--reason" in done.err
+    assert petrel.read_bytes() == before
+
+
+def test_a_reason_closes_it_and_is_kept_with_what_stood_open(petrel: Path) -> None:
+    done = call(
+        "close", petrel, "--how", "chip seen", "--minutes", "95 min", "--reason", "laid up", "--by",
+        "Nuala",
+    )  # fmt: skip
+    assert done.code == 0, done.err
+    closed = load(petrel, BOOK).closed
+    assert closed is not None
+    assert [c.id for c in closed.causes] == ["relief_debris"]
+    assert closed.minutes == pytest.approx(95)
+    assert closed.entry.reason.startswith("laid up; ")
+    assert "not followed" in closed.entry.reason
+    assert closed.entry.remedy == BOOK.causes["relief_debris"].remedy
+
+
+@pytest.mark.parametrize(
+    ("words", "tells"),
+    [
+        (("--how", "seen", "--cause", "relief_debri", "--reason", "x"), "relief_debris"),
+        (("--reason", "x"), "--how"),
+        (("--how", "seen", "--minutes", "95", "--reason", "x"), "--minutes"),
+    ],
+)
+def test_bad_words(petrel: Path, words: tuple[str, ...], tells: str) -> None:
+    before = petrel.read_bytes()
+    done = call("close", petrel, *words)
+    assert done.code == 2
+    assert tells in done.err
+    assert "Traceback" not in done.err
+    assert petrel.read_bytes() == before
+
+
+def test_an_unsettled_job_needs_its_cause_named(tmp_path: Path) -> None:
+    case = tmp_path / "skua.toml"
+    case.write_text(
+        'schema = 1\n[[finding]]\nno = 1\nwhat = "gauge_reads_low"\nstate = "present"\n', "utf-8"
+    )
+    done = call("close", case, "--how", "guessed", "--reason", "sold")
+    assert done.code == 2
+    assert "name it" in done.err
+    done = call(
+        "close", case, "--how", "guessed", "--cause", "not_in_the_book", "--reason", "sold",
+        "--comeback-of", "older.toml",
+    )  # fmt: skip
+    assert done.code == 0, done.err
+    closed = load(case, BOOK).closed
+    assert closed is not None
+    assert closed.entry.comeback == "older.toml"
+    assert "no cause is confirmed" in closed.entry.reason
+
+
+def test_the_job_that_is_done_has_nothing_in_the_way_but_its_shortfall() -> None:
+    answer = Consultation(BOOK, load(ROOT / "cases" / "gannet.toml", BOOK))
+    (left,) = obstacles(answer, 0.9)
+    assert "missing pressure" in left
