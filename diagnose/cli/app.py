@@ -141,7 +141,7 @@ def teardown(
         str, typer.Option(help="Stop once a cause is this likely: confident=0.9.")
     ] = "confident=0.9",
     minutes: Annotated[
-        float | None, typer.Option(min=1, help="Only what fits into so many minutes.")
+        float | None, typer.Option(min=1, max=100_000, help="Only what fits into so many minutes.")
     ] = None,
     on_stand: Annotated[
         bool, typer.Option("--on-stand", help="The engine is out, on a stand.")

@@ -192,10 +192,10 @@ def _check(check: Check, number: str, plan: Plan) -> list[str]:
         if found.finding is None:
             lines += wrapped(words.meaning(found), 6, 8)
             continue
-        lines += wrapped(f"[    ] {found.finding.says}: `{found.finding.id}`", 6, 13)
+        lines += wrapped(f"[____] {found.finding.says}: `{found.finding.id}`", 6, 13)
         lines += wrapped(words.meaning(found), 13, 15)
     for measure in inspection.measures:
-        blank = f"[            {words.unit_of(measure)}] {measure.says}: `{measure.id}`"
+        blank = f"[________ {words.unit_of(measure)}] {measure.says}: `{measure.id}`"
         lines += wrapped(blank, 6, 13)
         lines += wrapped(words.limits_of(measure, plan.answer.case), 13, 15)
     if words.takes_readings(check):
