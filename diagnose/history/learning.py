@@ -28,11 +28,14 @@ from diagnose.chaining import Conclusions, Facts, infer
 from diagnose.history.shop import ClosedJob
 from knowledge.book import Book
 
-#: How many jobs of one's own weigh as much as the book (judgement). The rates are four classes,
-#: given by hand to more than a hundred causes, so they deserve no more than a small shop sees in
-#: a few years; with fewer, one job would make a rare cause a common one. At 50, the first job of
-#: a cause of middling rate about trebles its share, and 20 jobs move the whole by less than a third.
-BOOK_COUNTS = 50.0
+#: How many jobs of one's own weigh as much as the book (judgement, held by simulation). The rates
+#: are four classes given by hand to more than a hundred causes, so a shop's own jobs must be able to
+#: overrule them; but twenty jobs cannot tell a hundred causes apart. In simulated shops
+#: (``python -m tests.history_study``) 50 would do harm wherever a shop is like the book or differs
+#: from it by less than twofold; at 200 (not quite two jobs a cause) such shops lose next to nothing, and
+#: those that differ much gain nearly as much. One job then makes a cause of middling rate about two
+#: thirds commoner.
+BOOK_COUNTS = 200.0
 #: The same for minutes: jobs of one's own that weigh as much as the plan's figures. One job takes
 #: a fifth of the mean and the next five times it, so a few say little: in simulated jobs at the
 #: book's own pace, three jobs with a weight of 5 tell more wrong than a plain 1, with 10 no more.

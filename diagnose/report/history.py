@@ -7,7 +7,7 @@ from typing import Any
 from diagnose.errors import plain
 from diagnose.history.learning import PLAN_COUNTS, Learned, Moved, ShopPace, moved, pace
 from diagnose.history.shop import ClosedJob, LeftOut, Shop
-from diagnose.report.lines import as_typed, headed, percent, together, wrapped
+from diagnose.report.lines import as_typed, columns, headed, percent, together, wrapped
 from knowledge.book import Book
 from knowledge.vocabulary import Cause
 
@@ -61,9 +61,9 @@ def _jobs(shop: Shop) -> list[str]:
     lines = [f"{'closed':<12}{'file':<{FILE}}{'layout':<{LAYOUT}}{'planned':>7}{'spent':>7}"]
     for job in shop.jobs:
         day = job.closed_on.isoformat() if job.closed_on else "no day"
-        name, layout = plain(job.path.name, FILE - 3), plain(job.layout.id, LAYOUT - 2)
         figures = f"{_minutes(job.minutes_planned):>7}{_minutes(job.minutes_spent):>7}"
-        lines.append(f"{day:<12}{name:<{FILE}}{layout:<{LAYOUT}}{figures}")
+        name, layout = _fitted(job.path.name, FILE), _fitted(job.layout.id, LAYOUT)
+        lines.append(f"{day:<12}{name}{layout}{figures}")
         lines += wrapped("; ".join(_named(c) for c in job.causes), 12, 14)
         if job.path.name in shop.came_back:
             lines += wrapped("came back; not counted", 12, 14)
@@ -76,6 +76,20 @@ def _jobs(shop: Shop) -> list[str]:
         2,
     )
     return lines
+
+
+def _fitted(text: str, room: int) -> str:
+    """The text with blanks behind it, or cut, to take just so many columns.
+
+    >>> _fitted("oil", 5), _fitted("油圧油圧", 6)
+    ('oil  ', '油圧… ')
+    """
+    shown = plain(text, 4096)
+    if columns(shown) >= room:
+        while columns(shown) > room - 2:
+            shown = shown[:-1]
+        shown += "…"
+    return shown + " " * (room - columns(shown))
 
 
 def _minutes(minutes: float | None) -> str:
