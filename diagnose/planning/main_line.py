@@ -14,10 +14,10 @@ from diagnose.planning.options import Choice, Standing
 from diagnose.planning.worlds import Array
 from knowledge.vocabulary import Finding, Inspection
 
-LONGEST = 60  #: checks in a row; no engine has more worth doing
+LONGEST = 48  #: checks in a row; who has done so many asks again
 LEAST_LEFT = 0.01  #: the line ends when the cause is as likely as this not to have been named
 DEEP = 0.3  #: as long as so much is left, two steps ahead
-WORTH_FOLLOWING = 0.08  #: chance of an outcome from which its way on is worked out
+WORTH_FOLLOWING = 0.1  #: chance of an outcome from which its way on is worked out
 
 
 @dataclass(frozen=True, slots=True, eq=False)
