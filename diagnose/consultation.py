@@ -6,7 +6,7 @@ Imported by ``cli``, ``report`` and tests; prints nothing, asks nothing, writes 
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from math import exp
 from typing import TYPE_CHECKING
@@ -352,7 +352,7 @@ class Consultation:
         checks = self.book.inspections.values()
         features = (f for f, state in self.case.features.items() if state is State.PRESENT)
         return Chooser(
-            self.outlook,
+            self._proofs if to_see else self.outlook,
             self.tree if pace is None else AccessTree(self.openings, pace),
             tuple(i for i in checks if self.may_run or not i.needs_running),
             Spoiling(frozenset(features)),
@@ -365,6 +365,17 @@ class Consultation:
     def outlook(self) -> Outlook:
         """What every check would show."""
         return Outlook(self.worlds)
+
+    @cached_property
+    def _proofs(self) -> Outlook:
+        """The same with only what the likeliest cause itself shows to somebody who looks."""
+        first, findings = self.ranking[0].cause.id, self.book.findings
+        direct = {
+            name: self.worlds.shows[name]
+            for name, parents in self.network.parents.items()
+            if first in parents and name in findings and findings[name].stage is not Stage.TOLD
+        }
+        return Outlook(replace(self.worlds, shows=direct)) if direct else self.outlook
 
     @cached_property
     def choice(self) -> Choice | None:

@@ -252,7 +252,8 @@ def test_likely_is_not_seen() -> None:
     assert heard.settled
     assert seen.settled
     assert not heard.confirmed
-    assert heard.line
+    first = heard.line[0].choice.option.inspection.id
+    assert first == "look_down_the_drive", "the look that shows the part itself"
     assert seen.confirmed
     assert not seen.line
     assert "not seen yet" in teardown(heard, loose_ends(heard.answer, 0.9), "x.toml")
