@@ -85,7 +85,7 @@ MAIN_CLEARANCE_FITTED = Task(
     why="clearance sets how much oil leaves: half as much again leaks more than three times as much",
     guards=(BEARING_WRONG_SIZE, BEARING_WEAR_MAINS, BEARING_WIPED),
     cautions=(Caution.HEAVY,),
-    also=("plastigage", "plastic gauge", "main clearance", "oil clearance", "mic the mains"),
+    also=("plastic thread", "plastic gauge", "main clearance", "oil clearance", "mic the mains"),
 )
 ROD_CLEARANCE_FITTED = Task(
     "rod_clearance_fitted",
@@ -105,7 +105,7 @@ ROD_CLEARANCE_FITTED = Task(
     spread=GAUGE_STRIP,
     remedy="shells of another size, or the journal ground; too tight is as bad as too wide",
     guards=(BEARING_WRONG_SIZE, BEARING_WEAR_RODS, BEARING_WIPED),
-    also=("rod clearance", "big end clearance", "plastigage the rods"),
+    also=("rod clearance", "big end clearance", "plastic thread on the rods"),
 )
 CRANK_END_FLOAT_SET = Task(
     "crank_end_float_set",

@@ -167,7 +167,7 @@ PUMP_BOLTS_LOCKED = Task(
     CP,
     remedy="out, clean, lock, torque again",
     guards=(FASTENER_LOOSE_INSIDE, PUMP_MOUNT_LEAK),
-    also=("thread locker", "loctite", "blue thread locker", "safety wire"),
+    also=("thread locker", "thread lock", "blue thread locker", "safety wire"),
 )
 PUMP_TURNS_BOLTED = Task(
     "pump_turns_bolted",

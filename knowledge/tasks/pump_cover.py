@@ -98,7 +98,7 @@ PUMP_COVER_SCREWS_LOCKED = Task(
     CP,
     remedy="out, clean, lock, torque again",
     guards=(PUMP_COVER_LOOSE, FASTENER_LOOSE_INSIDE),
-    also=("thread locker", "loctite", "blue thread locker", "lock the cover screws"),
+    also=("thread locker", "thread lock", "blue thread locker", "lock the cover screws"),
 )
 PUMP_TURNS_FREELY = Task(
     "pump_turns_freely",

@@ -128,7 +128,7 @@ TRAY_BOLTS_LOCKED = Task(
     remedy="out, clean, lock, torque again",
     guards=(FASTENER_LOOSE_INSIDE,),
     only_with=(WINDAGE_TRAY,),
-    also=("thread locker", "loctite", "blue thread locker"),
+    also=("thread locker", "thread lock", "blue thread locker"),
 )
 TRAY_LETS_OIL_BACK = Task(
     "tray_lets_oil_back",
