@@ -143,6 +143,7 @@ def test_junk_in_the_folder(shop: Path, tmp_path: Path) -> None:
     (shop / "empty.toml").write_text("")
     (shop / "words.toml").write_text("not a case")
     (shop / "project.toml").write_text('[project]\nname = "x"\n')
+    (shop / "flies.toml").write_text(job_text("coolant_in_oil").replace("Plover", "Aeroplane"))
     (shop / "unknown.toml").write_text(job_text("no_such_cause"))
     (shop / "time.toml").write_text(job_text("relief_debris", minutes="40 psi"))
     (shop / f"{EVIL}.toml").write_text(EVIL)
@@ -153,7 +154,7 @@ def test_junk_in_the_folder(shop: Path, tmp_path: Path) -> None:
     (shop / "inner" / "dunlin.toml").write_text(job_text("coolant_in_oil"))
     before = snapshot(tmp_path)
     text = said(call("history", shop))
-    assert "2 closed jobs; 1 open, 14 files left out" in text
+    assert "2 closed jobs; 1 open, 15 files left out" in text
     for part in (
         "link.toml: is a link",
         "dangling.toml: is a link",
@@ -164,6 +165,7 @@ def test_junk_in_the_folder(shop: Path, tmp_path: Path) -> None:
         "empty.toml: schema: missing",
         "words.toml: not a TOML file",
         "project.toml: project: no such table",
+        "flies.toml: engines installed in type-certificated aircraft are outside this book",
         "unknown.toml: closed no = 9.causes: no such cause",
         "time.toml: closed no = 9: minutes",
     ):
@@ -172,9 +174,9 @@ def test_junk_in_the_folder(shop: Path, tmp_path: Path) -> None:
     assert "\u202e" not in text
     data = json.loads(call("history", shop, "--json").out)
     assert [j["file"] for j in data["jobs"]] == ["dunlin.toml", "eider.toml"]
-    assert len(data["left_out"]) == 14
+    assert len(data["left_out"]) == 15
     told = call("review", shop / "tern.toml", "--with-history", shop)
-    assert "; 14 files there left out; without it" in said(told)
+    assert "; 15 files there left out; without it" in said(told)
     assert snapshot(tmp_path) == before
 
 

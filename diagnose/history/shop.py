@@ -15,7 +15,7 @@ from pathlib import Path
 
 from diagnose.casefile.case import Case, Closed
 from diagnose.casefile.reading import load, named
-from diagnose.errors import BadCaseError, NoCaseError, plain
+from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, UserError, plain
 from knowledge.book import Book
 from knowledge.vocabulary import Cause, Layout, Stage
 
@@ -105,7 +105,7 @@ def read_shop(folder: Path, book: Book, planned: bool = False) -> Shop:
             continue
         try:
             case = load(path, book)
-        except (BadCaseError, NoCaseError) as error:
+        except (BadCaseError, NoCaseError, OutOfScopeError) as error:
             left_out.append(LeftOut(path.name, _first(error, path)))
             continue
         if case.closed is None:
@@ -138,7 +138,7 @@ def _no_file(path: Path) -> str:
     return "is a folder" if path.is_dir() else ""
 
 
-def _first(error: BadCaseError | NoCaseError, path: Path) -> str:
+def _first(error: UserError, path: Path) -> str:
     """The first fault of the file, without its name before it."""
     faults = error.faults if isinstance(error, BadCaseError) else (str(error),)
     why = faults[0].removeprefix(f"{named(path)}: ")

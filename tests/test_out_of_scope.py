@@ -1,0 +1,94 @@
+"""Engines of certified aircraft: every command refuses the case, advises nothing, writes nothing."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from tests.command_line import Done, call
+from tests.complaints import INVENTED
+from tests.history_jobs import a_folder, job_text, three_jobs
+
+CASE = INVENTED["petrel"]
+SPEAKS = {
+    "title": CASE.replace('title = "', 'title = "Light aircraft: ', 1),
+    "said so": CASE.replace("[engine]", "[engine]\naircraft = true", 1),
+    "engine's name": 'schema = 1\n[engine]\nname = "helicopter engine, flat four"\n',
+    "complaint": 'schema = 1\n[job]\ntitle = "Flat four"\ncomplaint = "low since the AIRPLANE stood"\n',
+}
+COMMANDS = [
+    ("review",),
+    ("review", "--json"),
+    ("review", "--check"),
+    ("teardown",),
+    *(("teardown", form) for form in ("--json", "--markdown", "--blanks")),
+    ("teardown", "--since", "1"),
+    ("signoff",),
+    *(("signoff", form) for form in ("--start", "--whole-engine", "--markdown", "--json")),
+    ("budget",),
+    ("survey",),
+    ("survey", "--reading", "700 rpm 95 C 8 psi"),
+    ("forecast",),
+    ("forecast", "--set", "oil=15W-40"),
+    ("ask",),
+    ("graph",),
+    ("record", "needle_flickers=yes"),
+    ("close", "--cause", "relief_debris", "--how", "seen"),
+]
+
+
+def refused(done: Done, name: str) -> None:
+    """One line that says who to go to, and no advice beside it."""
+    assert (done.code, done.out, len(done.err.splitlines())) == (65, "", 1), done
+    assert done.err.startswith(f"{name}: ")
+    for part in (
+        "outside this book: stop",
+        "a licensed maintenance organisation",
+        "aircraft = fal",
+    ):
+        assert part in done.err
+
+
+@pytest.mark.parametrize("words", COMMANDS, ids=" ".join)
+@pytest.mark.parametrize("where", SPEAKS)
+def test_every_command_refuses_an_aircraft(
+    tmp_path: Path, words: tuple[str, ...], where: str
+) -> None:
+    path = tmp_path / "a.toml"
+    path.write_text(SPEAKS[where], "utf-8")
+    command, *more = words
+    refused(call(command, path, *more, answers="y\ny\ny\n"), str(path))
+    assert path.read_text("utf-8") == SPEAKS[where]
+    assert [p.name for p in tmp_path.iterdir()] == ["a.toml"]
+
+
+@pytest.mark.parametrize("words", ["Light aircraft\nlow\n", "Flat four\nlow in the helicopter\n"])
+def test_ask_begins_no_case_for_an_aircraft(tmp_path: Path, words: str) -> None:
+    """As soon as it is said, before a question is asked or anything is saved."""
+    path = tmp_path / "a.toml"
+    done = call("ask", path, answers=words + "y\n" * 5)
+    assert (done.code, done.out) == (65, "")
+    assert "a licensed maintenance organisation" in done.err.splitlines()[-1]
+    assert "gauge read zero, or" not in done.err
+    assert not path.exists()
+
+
+@pytest.mark.parametrize("command", ["review", "teardown", "signoff"])
+def test_who_says_that_it_does_not_fly_is_answered(tmp_path: Path, command: str) -> None:
+    path = tmp_path / "a.toml"
+    path.write_text(SPEAKS["title"].replace("[engine]", "[engine]\naircraft = false", 1), "utf-8")
+    assert call(command, path).code == 0
+
+
+def test_an_aircraft_among_a_shops_jobs_is_left_out_and_the_others_speak(tmp_path: Path) -> None:
+    shop = three_jobs(tmp_path)
+    flies = job_text("coolant_in_oil").replace("Plover", "Aeroplane")
+    before = call("history", shop, "--json")
+    a_folder(shop, whimbrel=flies)
+    done = call("history", shop)
+    assert done.code == 0
+    assert "2 closed jobs; 1 open, 1 file left out" in " ".join(done.out.split())
+    assert "coolant_in_oil" not in done.out
+    (shop / "whimbrel.toml").unlink()
+    assert call("history", shop, "--json") == before
