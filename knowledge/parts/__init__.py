@@ -1,5 +1,10 @@
 """Parts and consumables of a repair, one room a kind; generic names, no maker."""
 
-from knowledge.parts import consumables
+from knowledge.parts import (
+    consumables,
+    instrument,
+    oil,
+    suction,
+)
 
-MODULES = (consumables,)
+MODULES = (instrument, oil, suction, consumables)
