@@ -261,7 +261,8 @@ def test_a_lower_bar_is_reached_sooner(name: str) -> None:
     ("options", "told"),
     [
         (["--minutes", "0.5"], "greater than or equal to 1"),
-        (["--minutes", "nan"], "greater than or equal to 1"),
+        (["--minutes", "nan"], "--minutes"),
+        (["--minutes", "inf"], "less than or equal to 100000"),
         (["--minutes", "many"], "--minutes"),
         (["--since", "-1"], "--since"),
         (["--since", "many"], "--since"),
