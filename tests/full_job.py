@@ -180,6 +180,7 @@ def entries(text: str) -> dict[str, object]:
     for each in raw.values():
         for entry in each if isinstance(each, list) else []:
             entry.pop("when", None)
+            entry.pop("planned", None)  # moves with every change of the planner
     return raw
 
 

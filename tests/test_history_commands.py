@@ -110,6 +110,31 @@ def test_comebacks_are_told(shop: Path) -> None:
     )
 
 
+def test_the_pace_kept_at_closing_stretches_a_plan(tmp_path: Path) -> None:
+    """Jobs that took twice what their plans said: a plan with them says more, and why."""
+    yard = tmp_path / "yard"
+    yard.mkdir()
+    for i in range(6):
+        (yard / f"job{i}.toml").write_text(
+            'schema = 1\n[[closed]]\nno = 1\ncauses = ["relief_debris"]\n'
+            'minutes = "400 min"\nplanned = "200 min"\n',
+            "utf-8",
+        )
+    case = tmp_path / "skua.toml"
+    case.write_text(
+        'schema = 1\n[engine]\nlayout = "skew_gear_four"\n'
+        '[[finding]]\nno = 1\nwhat = "gauge_reads_low"\nstate = "present"\n',
+        "utf-8",
+    )
+    plain = json.loads(call("teardown", case, "--json").out)
+    slower = json.loads(call("teardown", case, "--json", "--with-history", yard).out)
+    assert slower["stages"][0]["checks"][0]["minutes"] > plain["stages"][0]["checks"][0]["minutes"]
+    assert "this shop's pace" in " ".join(
+        call("teardown", case, "--with-history", yard).out.split()
+    )
+    assert json.loads(call("teardown", case, "--json").out) == plain
+
+
 def test_minutes_planned(shop: Path) -> None:
     text = said(call("history", shop, "--planned"))
     assert re.search(r"dunlin.toml skew_gear_four \d+ 40 ", text)

@@ -89,6 +89,7 @@ class Closed:
     entry: ClosedEntry
     causes: tuple[Cause, ...]
     minutes: float | None  #: hands-on minutes, where they were written down
+    planned: float | None = None  #: what the plan said at the start, where it was kept
 
 
 @dataclass(frozen=True)

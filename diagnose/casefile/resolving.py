@@ -272,11 +272,15 @@ class Resolver:
         causes = [self._word(c, self.book.causes, f"{where}.causes", "cause") for c in entry.causes]
         if not causes and "causes" not in each.broken:
             self.faults.add(f"{where}: no cause; name one of the book, or not_in_the_book")
-        minutes = None
-        if entry.minutes is not None:
-            minutes = quantity(entry.minutes, DIMENSIONS["time"], f"{where}: minutes", self.faults)
-        spent = None if minutes is None else minutes / 60.0
-        return Closed(entry, tuple(c for c in causes if c), spent)
+        spent, planned = (
+            self._minutes(text, f"{where}: {key}")
+            for key, text in (("minutes", entry.minutes), ("planned", entry.planned))
+        )
+        return Closed(entry, tuple(c for c in causes if c), spent, planned)
+
+    def _minutes(self, text: str | None, where: str) -> float | None:
+        seconds = quantity(text, DIMENSIONS["time"], where, self.faults) if text else None
+        return None if seconds is None else seconds / 60.0
 
     def _check_state(self, each: Checked[FindingEntry], word: Finding) -> None:
         if each.table.value is not None:

@@ -122,7 +122,8 @@ class ClosedEntry(Entry):
     causes: list[Word] = []
     how: Text = ""  #: how the cause was confirmed
     remedy: Text = ""
-    minutes: Text | None = None  #: hands-on, really spent, with a unit
+    minutes: Text | None = None  #: hands-on, really spent until the cause was confirmed
+    planned: Text | None = None  #: what the plan said when only the complaint was known
     reason: Text = ""  #: why it is closed although something stands open
     comeback: Text = ""  #: the file of the earlier job of which this is one
     state: Literal["withdrawn"] | None = None

@@ -324,7 +324,9 @@ def close(
     ] = None,
     how: Annotated[str, typer.Option(help="How it was confirmed.")] = "",
     remedy: Annotated[str, typer.Option(help="What was done; the book's remedy if left out.")] = "",
-    minutes: Annotated[str, typer.Option(help='Hands-on time really spent: "140 min".')] = "",
+    minutes: Annotated[
+        str, typer.Option(help='Hands-on time until the cause was confirmed: "140 min".')
+    ] = "",
     reason: Annotated[str, typer.Option(help="Why it may be closed with something open.")] = "",
     comeback_of: Annotated[
         Path | None, typer.Option(readable=False, help="The earlier job this one comes back from.")

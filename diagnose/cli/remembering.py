@@ -10,7 +10,7 @@ from typing import Any
 from diagnose.casefile.reading import named
 from diagnose.cli import printing
 from diagnose.errors import UsageError
-from diagnose.history.learning import Learned, learned_from
+from diagnose.history.learning import Learned, learned_from, pace
 from diagnose.history.shop import Shop, read_shop
 from diagnose.report import history as text
 from diagnose.report.lines import as_typed, wrapped
@@ -35,6 +35,7 @@ class Remembered:
     shop: Shop | None = None
     learned: Learned | None = None
     line: str = ""
+    pace: float = 1.0  #: this shop's minutes for each minute of the book
 
     @property
     def factors(self) -> Mapping[str, float] | None:
@@ -71,4 +72,4 @@ def remembered(folder: Path | None, book: Book, case: Path, command: str) -> Rem
         raise UsageError(f"with-history: no closed job in {named(folder)}{besides}")
     learned = learned_from(jobs, book)
     without = f"diagnose {command} {as_typed(str(case))}"
-    return Remembered(shop, learned, text.told(shop, learned, own, without))
+    return Remembered(shop, learned, text.told(shop, learned, own, without), pace(jobs).factor)

@@ -121,6 +121,7 @@ def close_job(
                     "how": how,
                     "remedy": remedy or "; ".join(book.causes[c].remedy for c in named),
                     "minutes": minutes or None,
+                    "planned": _planned(case, book),
                     "reason": "; ".join((reason, *against)) if against else reason or None,
                     "comeback": comeback.name if comeback else None,
                 },
@@ -136,6 +137,14 @@ def close_job(
         lines += wrapped(f"although: {closed.entry.reason}", 2, 4)
     lines += wrapped(f"saved in {as_typed(str(path))}. The shop's memory: diagnose history")
     printing.answer("\n".join(lines))
+
+
+def _planned(case: Case, book: Book) -> str | None:
+    """What the plan said when only the complaint was known: kept, for the shop's pace."""
+    from diagnose.history.shop import minutes_planned
+
+    minutes = minutes_planned(case, book)
+    return None if minutes is None else f"{minutes:.0f} min"
 
 
 def _causes(names: Sequence[str], answer: Consultation, book: Book) -> list[str]:

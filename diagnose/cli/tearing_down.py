@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from pathlib import Path
 
 from diagnose.casefile.reading import load
@@ -25,6 +26,7 @@ def show_teardown(
     book = the_book()
     case = load(path, book)
     shop = remembered(history, book, path, "teardown")
+    wishes = replace(wishes, shop_pace=shop.pace)
     plan = Plan(Consultation(book, case, learned=shop.factors), wishes)
     ends = loose_ends(plan.answer, wishes.until)
     changes = None

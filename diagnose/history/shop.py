@@ -28,7 +28,7 @@ class ClosedJob:
     layout: Layout
     causes: tuple[Cause, ...]
     minutes_spent: float | None  #: hands-on, where they were written down
-    minutes_planned: float | None  #: what the plan said at the start, where it was asked for
+    minutes_planned: float | None  #: what the plan said at the start, where kept or asked for
     closed_on: date | None
     comeback: str  #: file name of the earlier job of which this is one; empty: of none
     case: Case = field(repr=False, compare=False)
@@ -155,11 +155,18 @@ def _job(path: Path, case: Case, closed: Closed, book: Book, planned: bool) -> C
         case.layout,
         tuple(dict.fromkeys(closed.causes)),
         closed.minutes,
-        minutes_planned(case, book) if planned else None,
+        _planned(case, closed, book, planned),
         when.date() if isinstance(when, datetime) else when,
         earlier,
         case,
     )
+
+
+def _planned(case: Case, closed: Closed, book: Book, anew: bool) -> float | None:
+    """What was kept at closing; else the plan is made anew where that is asked for."""
+    if closed.planned is not None or not anew:
+        return closed.planned
+    return minutes_planned(case, book)
 
 
 def minutes_planned(case: Case, book: Book) -> float | None:

@@ -153,8 +153,8 @@ def _pace(found: ShopPace, shop: Shop) -> list[str]:
         2,
     )
     lines += wrapped(
-        "What one inspection takes cannot be learnt from what whole jobs took. The factor is shown "
-        "only; no plan is changed by it.",
+        "What one inspection takes cannot be learnt from what whole jobs took. A plan made with "
+        "teardown --with-history is multiplied by the factor, and says so.",
         2,
     )
     return lines

@@ -35,7 +35,8 @@ def pace(plan: Plan) -> str:
     hand = "somebody doing it for the first time" if wishes.first_time else "a practised hand"
     room = ", little room" if wishes.crowded else ""
     closing = ", closed up again to test each time" if wishes.closed_up else ""
-    return f"Minutes are judgement, for {hand}, the engine {where}{room}{closing}."
+    shop = f"; times {wishes.shop_pace:.2f}, this shop's pace" if wishes.shop_pace != 1.0 else ""
+    return f"Minutes are judgement, for {hand}, the engine {where}{room}{closing}{shop}."
 
 
 def title(stage: Stage) -> str:

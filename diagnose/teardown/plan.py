@@ -37,12 +37,13 @@ class Wishes:
     closed_up: bool = False  #: the repair can only be proved by running: close up each time
     first_time: bool = False
     crowded: bool = False
+    shop_pace: float = 1.0  #: what the shop's closed jobs took, to what their plans said
 
     @property
     def pace(self) -> Pace:
         """How long things take then."""
         factor = EXPERIENCE["first_time" if self.first_time else "practised"]
-        factor *= CROWDED if self.crowded else 1.0
+        factor *= (CROWDED if self.crowded else 1.0) * self.shop_pace
         return Pace(self.on_stand, factor, CLOSING if self.closed_up else 0.0)
 
 
