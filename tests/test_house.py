@@ -18,6 +18,7 @@ DOORS = {  # one door per package
         "diagnose/graphfile.py",
         "diagnose/planning/access_tree.py",
     ],
+    "jinja2": ["diagnose/pages/page.py"],
     "rapidfuzz": ["diagnose/lookup.py"],
     "tomli_w": ["diagnose/casefile/writing.py"],
 }
@@ -29,6 +30,8 @@ NEVER = [
     ("diagnose/ranking", "knowledge"),
     ("diagnose/planning", "knowledge.rules"),
     ("diagnose/report", "diagnose.cli"),
+    ("diagnose/report", "diagnose.pages"),
+    ("diagnose/pages", "diagnose.cli"),
     ("diagnose/consultation.py", "diagnose.cli"),
     ("diagnose/consultation.py", "diagnose.report"),
 ]

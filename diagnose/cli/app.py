@@ -26,6 +26,10 @@ CaseFile = Annotated[
     Path, typer.Argument(readable=False, help="The case file, for instance petrel.toml.")
 ]
 AsJson = Annotated[bool, typer.Option("--json", help="Print data instead of text.")]
+AsPage = Annotated[
+    Path | None,
+    typer.Option("--html", readable=False, help="Write a page to print into this .html file."),
+]
 WithHistory = Annotated[
     Path | None,
     typer.Option(
@@ -167,6 +171,7 @@ def teardown(
     blanks: Annotated[
         bool, typer.Option("--blanks", help="Only the blanks, as TOML to fill in.")
     ] = False,
+    html: AsPage = None,
     with_history: WithHistory = None,
     json: AsJson = False,
 ) -> None:
@@ -178,7 +183,7 @@ def teardown(
 
     wishes = plan_wanted(until, minutes, on_stand, closed_up_to_test, first_time, little_room)
     form = "json" if json else "markdown" if markdown else "blanks" if blanks else "text"
-    show_teardown(case, wishes, form, since, with_history)
+    show_teardown(case, wishes, form, since, with_history, html)
 
 
 @app.command(short_help="What the closed jobs of a folder were, and what they teach.")
@@ -301,6 +306,7 @@ def signoff(
     blanks: Annotated[
         bool, typer.Option("--blanks", help="Only the blanks, as TOML to fill in.")
     ] = False,
+    html: AsPage = None,
     json: AsJson = False,
 ) -> None:
     """Every fit, gap, torque and gasket this repair calls for, with limits and their sources.
@@ -309,11 +315,11 @@ def signoff(
     """
     from diagnose.cli.signing_off import show_signoff, show_start
 
-    if start:
+    if start and html is None:
         show_start(case, opened or [], whole_engine, changes or [], left or [], json)
     else:
         form = "json" if json else "markdown" if markdown else "blanks" if blanks else "text"
-        show_signoff(case, opened or [], whole_engine, open_only, form)
+        show_signoff(case, opened or [], whole_engine, open_only, form, html)
 
 
 @app.command(short_help="End a job: what it was, how it was confirmed, what was done.")

@@ -9,7 +9,7 @@ from pathlib import Path
 from diagnose.casefile.case import Case
 from diagnose.casefile.reading import load
 from diagnose.casefile.writing import Entries, append_by
-from diagnose.cli import printing
+from diagnose.cli import paging, printing
 from diagnose.consultation import Consultation
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.planning.choosing import SURE
@@ -25,14 +25,24 @@ from knowledge.vocabulary import Access
 
 
 def show_signoff(
-    path: Path, opened: Sequence[str], whole: bool, open_only: bool, form: str
+    path: Path,
+    opened: Sequence[str],
+    whole: bool,
+    open_only: bool,
+    form: str,
+    page: Path | None = None,
 ) -> None:
-    """Print the sheet in one of the forms."""
+    """Print the sheet in one of the forms, or write it as a page."""
+    paging.ready(page, form)
     book = the_book()
     answer = Consultation(book, load(path, book))
     sheet = Signoff(answer, SURE, _places(opened, answer), whole)
     needed = parts_list(sheet.causes, sheet.places, answer.case.features.get, book)
-    if form == "json":
+    if page is not None:
+        from diagnose.pages.signoff_page import signoff_page
+
+        paging.write(page, signoff_page(sheet, needed, str(path), book), path)
+    elif form == "json":
         printing.data(sheets.data(sheet, needed))
     elif form == "markdown":
         printing.answer(sheets.markdown(sheet, needed, str(path)))

@@ -7,7 +7,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from diagnose.casefile.reading import load
-from diagnose.cli import printing
+from diagnose.cli import paging, printing
 from diagnose.cli.remembering import remembered
 from diagnose.consultation import Consultation
 from diagnose.errors import UsageError, plain
@@ -20,9 +20,18 @@ from knowledge.book import the_book
 
 
 def show_teardown(
-    path: Path, wishes: Wishes, form: str, since: int | None, history: Path | None
+    path: Path,
+    wishes: Wishes,
+    form: str,
+    since: int | None,
+    history: Path | None,
+    page: Path | None = None,
 ) -> None:
-    """Print the plan in one of the forms; ``history``: a folder whose closed jobs speak as well."""
+    """Print the plan in one of the forms; ``history``: a folder whose closed jobs speak as well.
+
+    With ``page`` it is written there instead, to be printed.
+    """
+    paging.ready(page, form)
     book = the_book()
     case = load(path, book)
     shop = remembered(history, book, path, "teardown")
@@ -35,7 +44,11 @@ def show_teardown(
             raise UsageError(f"since: the last entry is {case.last_number}; nothing came after it")
         then = Consultation(book, load(path, book, since), learned=shop.factors)
         changes = Changes(since, Plan(then, wishes), plan)
-    if form == "json":
+    if page is not None:
+        from diagnose.pages.worksheet import worksheet
+
+        paging.write(page, worksheet(plan, ends, str(path), changes, shop.line), path)
+    elif form == "json":
         printing.data(shop.in_data(sheet.data(plan, ends, changes)))
     elif form == "markdown":
         printing.answer(shop.in_text(sheet.markdown(plan, ends, str(path)), form))

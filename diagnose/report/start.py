@@ -91,7 +91,7 @@ def _read(start: FirstStart, path: str) -> list[str]:
         lines.append("Read so far")
         scale = scale_of(start.case)
         for one in start.compared:
-            lines += wrapped(_beside(one, scale), 2, 4)
+            lines += wrapped(beside(one, scale), 2, 4)
     lines += [
         "Write down cold idle, then every few minutes to hot, with speed and oil temperature:"
     ]
@@ -99,7 +99,8 @@ def _read(start: FirstStart, path: str) -> list[str]:
     return lines
 
 
-def _beside(one: Compared, scale: Scale) -> str:
+def beside(one: Compared, scale: Scale) -> str:
+    """A reading of the first start beside what was predicted, in a sentence."""
     reading = one.read.reading
     heat = (
         show(reading.oil_temperature, TEMPERATURE, "C")

@@ -1,0 +1,28 @@
+"""``--html``: the pages, written where the person wants them; jinja2 is loaded only then."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from diagnose.casefile.disk import write_plain
+from diagnose.casefile.reading import named
+from diagnose.cli import printing
+from diagnose.errors import UsageError, plain
+
+ENDINGS = (".html", ".htm")
+
+
+def ready(page: Path | None, form: str) -> None:
+    """See, before any work, that a page can be meant. Raises UsageError."""
+    if page is None:
+        return
+    if form != "text":
+        raise UsageError(f"html: a page is a form by itself; leave out --{form}")
+    if page.suffix.lower() not in ENDINGS:
+        raise UsageError(f"html: '{plain(page)}' must end in .html")
+
+
+def write(page: Path, text: str, case: Path) -> None:
+    """The page into its file, never over a case. Raises CannotWriteError, UsageError."""
+    write_plain(page, text, case)
+    printing.answer(f"page written to {named(page)}")

@@ -1,0 +1,138 @@
+"""The sign-off as a page: fit checks in assembly order, sources side by side, the first start."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import groupby, zip_longest
+from typing import Any
+
+from diagnose.errors import UsageError
+from diagnose.pages.page import rendered
+from diagnose.report import signoff_words as words
+from diagnose.report.cautioning import cautions
+from diagnose.report.lines import as_typed
+from diagnose.report.scale import scale_of
+from diagnose.report.start import beside
+from diagnose.report.teardown_words import brief, deferrals
+from diagnose.signoff.judging import Verdict, figures, own_band
+from diagnose.signoff.parts import Needed
+from diagnose.signoff.sheet import Item, Signoff
+from knowledge.book import Book
+from knowledge.units import DIMENSIONS, TEMPERATURE, show
+from knowledge.vocabulary import Hold, Phase
+
+AFTER = (Phase.FIRST_START, Phase.RUN_IN)
+
+
+def signoff_page(sheet: Signoff, needed: Sequence[Needed], path: str, book: Book) -> str:
+    """The whole page."""
+    case = sheet.answer.case
+    phases = list(_phases(sheet))
+    rows = [r for p in phases for r in p["rows"]]
+    return rendered(
+        "signoff.html",
+        name=case.job.title or "case without a title",
+        layout=case.layout.says,
+        answer=sheet.answer,
+        causes=" and ".join(c.says for c in sheet.causes) or "none is confirmed yet",
+        count=words.count(sheet),
+        path=as_typed(path),
+        phases=phases,
+        failed=[r for r in rows if r["state"] is Verdict.FAILED],
+        left_out=[r for r in rows if r["state"] is Verdict.LEFT_OUT],
+        needed=needed,
+        start=_start(sheet, book),
+        held_up=sum(i.task.phase not in AFTER for i in sheet.in_the_way),
+        deferrals=deferrals(),
+    )
+
+
+def _phases(sheet: Signoff) -> Iterator[dict[str, Any]]:
+    for phase, group in groupby(sheet.items, lambda i: i.task.phase):
+        items = list(group)
+        number = list(Phase).index(phase) + 1
+        yield {
+            "number": number,
+            "says": words.PHASES[phase],
+            "cautions": cautions([c for i in items for c in i.task.cautions], sheet.answer),
+            "done": sum(i.judged.verdict is not Verdict.OPEN for i in items),
+            "held": sum(i.stands_in_the_way for i in items),
+            "rows": [_row(i, f"{number}.{n}", sheet) for n, i in enumerate(items, 1)],
+        }
+
+
+def _row(item: Item, number: str, sheet: Signoff) -> dict[str, Any]:
+    task, state = item.task, item.judged.verdict
+    sound = state in (Verdict.PASSED, Verdict.LEFT_OUT)
+    return {
+        "number": number,
+        "id": task.id,
+        "says": task.says,
+        "how": () if sound else task.how,
+        "dimension": task.dimension,
+        "unit": _unit(item),
+        "bands": list(_bands(item, sheet)),
+        "open": state is Verdict.OPEN,
+        "sound": sound,
+        "state": state,
+        "stop": task.hold is Hold.STOP,
+        "why": item.why,
+        "source": brief(task.source),
+        "mark": words.MARKS[state][1].strip(),
+        "verdict": words.verdict(item),
+        "because": item.judged.because,
+        "remedy": task.remedy,
+    }
+
+
+def _unit(item: Item) -> str:
+    """The units a blank takes; every figure is written with its unit."""
+    if not item.task.dimension:
+        return ""
+    spellings = DIMENSIONS[item.task.dimension].spellings
+    names = dict.fromkeys(s.split(" ", 1)[1] for s in spellings if " " in s)
+    return " or ".join(list(names)[:2])
+
+
+def _bands(item: Item, sheet: Signoff) -> Iterator[dict[str, str]]:
+    """What each source accepts, the one used first, and whether the value fits it."""
+    task = item.task
+    if not task.dimension:
+        return
+    own = own_band(task, dict(sheet.answer.case.limits))
+    unit = words.unit_used(item)
+    for band, found in zip_longest(((own,) if own else ()) + task.bands, item.judged.held):
+        yield {
+            "source": brief(band.source),
+            "accepts": figures(band, task, unit),
+            "says": "" if band is own else band.says,
+            "held": ("fits" if found.fits else "does not fit") if found else "",
+        }
+
+
+def _start(sheet: Signoff, book: Book) -> dict[str, Any] | None:
+    """The pressures to expect; None where the case has no circuit, or nothing was open."""
+    if not sheet.of(AFTER):
+        return None
+    from diagnose.signoff.start import first_start
+
+    case = sheet.answer.case
+    try:
+        start = first_start(case, book)
+    except UsageError:
+        return None
+    scale = scale_of(case)
+    heats = dict.fromkeys(e.temperature for e in start.expected)
+    return {
+        "unit": scale.unit,
+        "speeds": [f"{rpm:.0f}" for rpm in dict.fromkeys(e.rpm for e in start.expected)],
+        "rows": [
+            {
+                "heat": show(heat, TEMPERATURE, "C", 3),
+                "cells": [scale.ends(e.pressure) for e in start.expected if e.temperature == heat],
+            }
+            for heat in heats
+        ],
+        "wide": not case.baseline,
+        "read": [beside(one, scale) for one in start.compared],
+    }
