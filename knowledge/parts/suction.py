@@ -41,7 +41,7 @@ PRESSED_NEW_PICKUP = Part(
     GMC,
     measure_first="tube diameter and the pump's bore; depth of the screen below the pump face; the "
     "sump it is made for",
-    for_causes=_RENEWED_FOR,
+    for_causes=(*_RENEWED_FOR, SEALANT_DEBRIS, TIMING_GEAR_SHEDDING),
     for_places=(Access.PICKUP_OFF,),
     only_with=(PRESSED_PICKUP,),
     note="one drawn out has lost its fit",
@@ -55,7 +55,7 @@ BOLTED_NEW_PICKUP = Part(
     "it is made for",
     for_causes=(*_RENEWED_FOR, SEALANT_DEBRIS, TIMING_GEAR_SHEDDING),
     not_with=(PRESSED_PICKUP, DRY_SUMP),
-    note="varnish halves the flow of a screen that looks clean",
+    note="thin varnish can nearly halve the flow of a screen that looks clean",
 )
 TANK_STRAINER = Part(
     "tank_strainer",
