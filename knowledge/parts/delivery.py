@@ -17,8 +17,8 @@ from knowledge.sources import AHS, MON, PBB, PRM
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.vocabulary import Access
 
-FILTER_BYPASS = Part(
-    "filter_bypass",
+FILTER_BYPASS_VALVE = Part(
+    "filter_bypass_valve",
     "bypass valve of filter mount or cooler",
     "1",
     CP,

@@ -18,7 +18,7 @@ from knowledge.causes.suction import (
     SUCTION_JOINT_AIR_LEAK,
     WINDAGE_AERATION,
 )
-from knowledge.engines.features import DRY_SUMP, FLOATING_PICKUP, PRESSED_PICKUP
+from knowledge.engines.features import DRY_SUMP, FLOATING_PICKUP, PRESSED_PICKUP, WINDAGE_TRAY
 from knowledge.parts.shapes import Part
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import FLT, GMC, ISS, P06, SLO, TM8
@@ -173,7 +173,7 @@ SUMP_BAFFLE = Part(
 )
 TRAY_OR_SCRAPER = Part(
     "tray_or_scraper",
-    "windage tray or scraper, with its studs and spacers",
+    "windage tray or scraper, with its studs, spacers and locks",
     "1",
     CP,
     measure_first="stroke, rod bolts and counterweights: clearance through two turns by hand",
@@ -185,6 +185,6 @@ TRAY_NUTS = Part(
     "by the count",
     P06,
     measure_first="thread",
-    for_causes=(WINDAGE_AERATION,),
     for_places=(Access.TRAY_OFF,),
+    only_with=(WINDAGE_TRAY,),
 )
