@@ -34,8 +34,8 @@ from knowledge.causes.oil import (
 from knowledge.causes.pump import PUMP_CAVITATION, PUMP_NOT_PRIMED
 from knowledge.causes.suction import ICE_IN_PICKUP, PICKUP_CLEARANCE_TIGHT, PICKUP_CLEARANCE_WIDE
 from knowledge.parts.shapes import Part
-from knowledge.sources import CLR, HB02, OLD, PE17
 from knowledge.sources import COMMON_PRACTICE as CP
+from knowledge.sources import HB02, OLD, PE17
 from knowledge.vocabulary import Access
 
 NEW_OIL = Part(
@@ -135,7 +135,7 @@ PLASTIC_GAUGE_STRIP = Part(
     "plastic_gauge_strip",
     "plastic gauge strip",
     "1 strip a bearing, and some to spare",
-    CLR,
+    CP,
     measure_first="the clearance meant, for the strip's range",
     for_places=(Access.CAP_OFF, Access.CRANK_OUT),
 )

@@ -13,7 +13,7 @@ from knowledge.causes.delivery import (
 )
 from knowledge.engines.features import OIL_COOLER, REMOTE_FILTER
 from knowledge.parts.shapes import Part
-from knowledge.sources import AHS, MON, PBB, PRM
+from knowledge.sources import AHS, MON
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.vocabulary import Access
 
@@ -29,7 +29,7 @@ FILTER_STEM = Part(
     "filter_stem",
     "filter stem or adapter with its ring",
     "1",
-    PRM,
+    CP,
     measure_first="both threads, length above the face, seal diameter",
     for_causes=(FILTER_WRONG,),
 )
@@ -37,7 +37,7 @@ REMOTE_FILTER_HOSES = Part(
     "remote_filter_hoses",
     "oil hoses and unions of the remote filter, marked in and out",
     "1 set",
-    PRM,
+    CP,
     measure_first="bore, length, threads; rated for hot oil and cold-start pressure",
     for_causes=(FILTER_WRONG,),
     only_with=(REMOTE_FILTER,),
@@ -78,7 +78,7 @@ PROVING_ROD = Part(
     "proving_rod",
     "thin rod to prove each feed open past its plug",
     "1",
-    PBB,
+    CP,
     measure_first="drilling diameter and depth",
     for_causes=(GALLERY_PLUG_TOO_DEEP, GALLERY_BLOCKED),
 )

@@ -27,7 +27,7 @@ from knowledge.engines.features import (
 )
 from knowledge.parts.shapes import Part
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.sources import CTD, EB10, GMI, HB07, HB11, HB19, ISS, PJM, TEB
+from knowledge.sources import CTD, EB10, GMI, HB07, HB11, ISS, PJM, TEB
 from knowledge.vocabulary import Access
 
 #: besides a jammed pump, which also needs its drive
@@ -70,7 +70,7 @@ PUMP_COVER_GASKET = Part(
     "pump_cover_gasket",
     "pump cover gasket of the right thickness, where one is fitted",
     "1",
-    HB19,
+    CP,
     measure_first="thickness of the old one: it sets the gears' end clearance",
     for_causes=(PUMP_ROTOR_REVERSED, PUMP_COVER_SCORED, PUMP_COVER_LOOSE, PUMP_GASKET_WRONG),
     for_places=(Access.PUMP_COVER_OFF, Access.PUMP_RELIEF_OUT),

@@ -84,7 +84,7 @@ PICKUP_BRACKET = Part(
     "pickup_bracket",
     "pickup bolt with its lock, and the bracket where it is cracked",
     "1 set",
-    P06,
+    CP,
     measure_first="thread, length under the head, where the bracket is held",
     for_causes=(PICKUP_TUBE_LOOSE, PICKUP_TUBE_CRACKED),
 )
@@ -183,7 +183,7 @@ TRAY_NUTS = Part(
     "tray_nuts",
     "new tray nuts or locks",
     "by the count",
-    P06,
+    CP,
     measure_first="thread",
     for_places=(Access.TRAY_OFF,),
     only_with=(WINDAGE_TRAY,),
