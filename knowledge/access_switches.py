@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from knowledge.engines.features import (
+    DIESEL,
     DRY_SUMP,
     OVERHEAD_CAM,
     PRESSED_PICKUP,
@@ -37,8 +38,11 @@ def openings_for(has: Callable[[Finding], bool]) -> dict[Access, Opening]:
     tree = dict(OPENINGS)
     _set_pump(tree, has)
     _set_sump(tree, has)
-    if any(has(place) for place in _PUMP_PLACES):
+    known = any(has(place) for place in _PUMP_PLACES)
+    if known:
         _set_known(tree, has)
+    if known or has(OVERHEAD_CAM) or has(DIESEL):
+        _set_valley(tree, has)
     return tree
 
 
@@ -124,6 +128,12 @@ def _set_known(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> N
         _alter(tree, Access.RELIEF_CAP_OFF, tree[Access.PUMP_COVER_OFF].needs)
     if not has(WINDAGE_TRAY):
         _alter(tree, Access.TRAY_OFF, (Access.SUMP_OFF,), 0, 0)
+    if has(OVERHEAD_CAM):
+        _alter(tree, Access.CAM_OUT, (Access.VALVE_COVER_OFF, Access.FRONT_COVER_OFF), 90, 45)
+
+
+def _set_valley(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> None:
+    """Cylinders in line have a side cover; a vee of which nothing is driven through the valley."""
     if not has(VEE_ENGINE):
         _alter(tree, Access.VALLEY_OPEN, (Access.OUTSIDE,), 40, 20)
         tree[Access.VALLEY_OPEN] = replace(
@@ -133,8 +143,6 @@ def _set_known(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> N
         )
     elif not has(PUMP_ON_DISTRIBUTOR_SHAFT):
         _alter(tree, Access.VALLEY_OPEN, (Access.OUTSIDE,))
-    if has(OVERHEAD_CAM):
-        _alter(tree, Access.CAM_OUT, (Access.VALVE_COVER_OFF, Access.FRONT_COVER_OFF), 90, 45)
 
 
 def _alter(

@@ -31,7 +31,9 @@ def parts_list(
         if not _fits(part, state):
             continue
         because_of = tuple(c.says for c in part.for_causes if c in causes)
-        to_close = tuple(f"to close: {a.value}" for a in part.for_places if a in opened)
+        to_close = tuple(
+            f"to close: {a.value.replace('_', ' ')}" for a in part.for_places if a in opened
+        )
         if because_of:
             for_causes.append(Needed(part, because_of))
         elif to_close:
