@@ -319,7 +319,9 @@ def signoff(
         show_start(case, opened or [], whole_engine, changes or [], left or [], json)
     else:
         form = "json" if json else "markdown" if markdown else "blanks" if blanks else "text"
-        show_signoff(case, opened or [], whole_engine, open_only, form, html)
+        show_signoff(
+            case, opened or [], whole_engine, open_only, form, html, changes or [], left or []
+        )
 
 
 @app.command(short_help="End a job: what it was, how it was confirmed, what was done.")

@@ -31,8 +31,10 @@ def show_signoff(
     open_only: bool,
     form: str,
     page: Path | None = None,
+    sets: Sequence[str] = (),
+    left: Sequence[str] = (),
 ) -> None:
-    """Print the sheet in one of the forms, or write it as a page."""
+    """Print the sheet in one of the forms, or write it as a page with the first start."""
     paging.ready(page, form)
     book = the_book()
     answer = Consultation(book, load(path, book))
@@ -40,8 +42,11 @@ def show_signoff(
     needed = parts_list(sheet.causes, sheet.places, answer.case.features.get, book)
     if page is not None:
         from diagnose.pages.signoff_page import signoff_page
+        from diagnose.repair.settings import setting
 
-        paging.write(page, signoff_page(sheet, needed, str(path), book), path)
+        changes = [setting(s) for s in sets]
+        made = signoff_page(sheet, needed, str(path), book, changes, left)
+        paging.write(page, made, path)
     elif form == "json":
         printing.data(sheets.data(sheet, needed))
     elif form == "markdown":

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from itertools import groupby, zip_longest
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from diagnose.errors import UsageError
 from diagnose.pages.page import rendered
@@ -21,11 +21,21 @@ from knowledge.book import Book
 from knowledge.units import DIMENSIONS, TEMPERATURE, show
 from knowledge.vocabulary import Hold, Phase
 
+if TYPE_CHECKING:
+    from diagnose.repair.settings import Setting
+
 AFTER = (Phase.FIRST_START, Phase.RUN_IN)
 
 
-def signoff_page(sheet: Signoff, needed: Sequence[Needed], path: str, book: Book) -> str:
-    """The whole page."""
+def signoff_page(
+    sheet: Signoff,
+    needed: Sequence[Needed],
+    path: str,
+    book: Book,
+    settings: Sequence[Setting] = (),
+    left: Sequence[str] = (),
+) -> str:
+    """The whole page; ``settings`` and ``left`` bear on the first start. Raises UsageError."""
     case = sheet.answer.case
     phases = list(_phases(sheet))
     rows = [r for p in phases for r in p["rows"]]
@@ -41,7 +51,7 @@ def signoff_page(sheet: Signoff, needed: Sequence[Needed], path: str, book: Book
         failed=[r for r in rows if r["state"] is Verdict.FAILED],
         left_out=[r for r in rows if r["state"] is Verdict.LEFT_OUT],
         needed=needed,
-        start=_start(sheet, book),
+        start=_start(sheet, book, settings, left),
         held_up=sum(i.task.phase not in AFTER for i in sheet.in_the_way),
         deferrals=deferrals(),
     )
@@ -110,16 +120,21 @@ def _bands(item: Item, sheet: Signoff) -> Iterator[dict[str, str]]:
         }
 
 
-def _start(sheet: Signoff, book: Book) -> dict[str, Any] | None:
+def _start(
+    sheet: Signoff, book: Book, settings: Sequence[Setting], left: Sequence[str]
+) -> dict[str, Any] | None:
     """The pressures to expect; None where the case has no circuit, or nothing was open."""
-    if not sheet.of(AFTER):
+    asked = bool(settings or left)
+    if not (asked or sheet.of(AFTER)):
         return None
     from diagnose.signoff.start import first_start
 
     case = sheet.answer.case
     try:
-        start = first_start(case, book)
+        start = first_start(case, book, settings, left)
     except UsageError:
+        if asked:
+            raise
         return None
     scale = scale_of(case)
     heats = dict.fromkeys(e.temperature for e in start.expected)

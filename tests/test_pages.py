@@ -1,0 +1,369 @@
+"""Pages to print: they stand by themselves, hold every blank, and let no text become markup."""
+
+from __future__ import annotations
+
+import re
+import shutil
+import subprocess
+import sys
+import tempfile
+import tomllib
+from functools import cache
+from html.parser import HTMLParser
+from pathlib import Path
+from typing import ClassVar
+
+import pytest
+from hypothesis import HealthCheck, example, given, settings
+from hypothesis import strategies as st
+
+from diagnose.casefile.schema import LONGEST
+from diagnose.errors import clean
+from tests.command_line import Done, call, run
+from tests.complaints import CASES, JOBS, path_of
+
+EVERY = sorted(CASES.glob("*.toml"))
+MOST_BYTES = 600_000
+COMMANDS = ("teardown", "signoff")
+FETCHES = {"src", "srcset", "data", "poster", "action", "formaction", "background", "ping"}
+NO_END = {"meta", "br", "link", "img", "input", "hr"}
+
+
+class Page(HTMLParser):
+    """What a reader of the page meets, and whether every element is closed."""
+
+    drawn: ClassVar[set[str]] = {"path", "rect", "circle"}
+
+    def __init__(self, text: str) -> None:
+        super().__init__(convert_charrefs=True)
+        self.tags: list[str] = []
+        self.attributes: list[tuple[str, str, str]] = []
+        self.headings: list[int] = []
+        self.words = ""
+        self.title = ""
+        self._open: list[str] = []
+        self.feed(text)
+        self.close()
+        assert self._open == []
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.tags.append(tag)
+        self.attributes += [(tag, name, value or "") for name, value in attrs]
+        if tag not in NO_END:
+            self._open.append(tag)
+        if re.fullmatch("h[1-6]", tag):
+            self.headings.append(int(tag[1]))
+
+    def handle_startendtag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        self.handle_starttag(tag, attrs)
+        self._open.pop()
+
+    def handle_endtag(self, tag: str) -> None:
+        assert self._open.pop() == tag
+
+    def handle_data(self, data: str) -> None:
+        if self._open and self._open[-1] == "title" and "svg" not in self._open:
+            self.title += data
+        elif "style" not in self._open:
+            self.words += data
+
+
+def page_of(command: str, case: Path, folder: Path, *options: str) -> str:
+    out = folder / "page.html"
+    done = call(command, case, "--html", out, *options)
+    assert (done.code, done.err) == (0, ""), done
+    assert done.out == f"page written to {out}\n"
+    return out.read_text("utf-8")
+
+
+def stands_alone(text: str) -> Page:
+    """No script, nothing fetched, headings in order, a language and a title."""
+    page = Page(text)
+    assert not {"script", "iframe", "object", "embed", "link", "img", "base", "form"} & {*page.tags}
+    for tag, name, value in page.attributes:
+        assert not name.startswith("on"), (tag, name)
+        assert name not in FETCHES, (tag, name)
+        if name in ("href", "xlink:href"):
+            assert value.startswith("#"), value
+    ids = [value for _, name, value in page.attributes if name == "id"]
+    assert len(ids) == len(set(ids))
+    wanted = {v[1:] for _, n, v in page.attributes if n == "href"}
+    wanted |= {v for _, n, v in page.attributes if n == "aria-labelledby"}
+    assert wanted <= set(ids)
+    style = text[text.index("<style>") : text.index("</style>")]
+    assert "url(" not in style
+    assert "@import" not in style
+    assert page.headings[0] == 1
+    assert page.headings.count(1) == 1
+    for before, after in zip(page.headings, page.headings[1:], strict=False):
+        assert after <= before + 1, "a level of heading is left out"
+    assert ("html", "lang", "en") in page.attributes
+    assert page.title.strip()
+    assert page.tags.count("table") == page.tags.count("caption")
+    assert all(any(n == "scope" for _, n, _ in page.attributes) for t in page.tags if t == "th")
+    return page
+
+
+# ------------------------------------------------------------------------------ every case
+
+
+@pytest.mark.parametrize("command", COMMANDS)
+@pytest.mark.parametrize("case", EVERY, ids=lambda p: p.stem)
+def test_every_case_has_its_page(case: Path, command: str, tmp_path: Path) -> None:
+    text = page_of(command, case, tmp_path)
+    stands_alone(text)
+    assert len(text.encode()) <= MOST_BYTES
+    assert text == page_of(command, case, tmp_path), "the same case, the same page"
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_every_blank_of_the_plan_is_on_its_page(name: str, tmp_path: Path) -> None:
+    """As ``code`` beside the blank, so that it can be typed back."""
+    text = page_of("teardown", path_of(name), tmp_path)
+    stands_alone(text)
+    blanks = tomllib.loads(call("teardown", path_of(name), "--blanks").out)
+    for id_ in blanks:
+        assert f"<code>{id_}</code>" in text, id_
+
+
+@pytest.mark.parametrize("case", EVERY, ids=lambda p: p.stem)
+def test_every_blank_of_the_sign_off_is_on_its_page(case: Path, tmp_path: Path) -> None:
+    text = page_of("signoff", case, tmp_path, "--whole-engine")
+    page = stands_alone(text)
+    assert len(text.encode()) <= MOST_BYTES
+    blanks = tomllib.loads(call("signoff", case, "--blanks", "--whole-engine").out)
+    assert blanks
+    for id_ in blanks:
+        assert f"<code>{id_}</code>" in text, id_
+    for phase in ("Block, plugs and bearings", "Run-in and sign-off"):
+        assert phase in page.words
+
+
+def test_the_same_bytes_from_another_process(tmp_path: Path) -> None:
+    """Nothing of the clock, of chance or of the order of a set is in a page."""
+    for command in COMMANDS:
+        pages = []
+        for seed in ("1", "2"):
+            out = tmp_path / f"{seed}.html"
+            done = run(command, path_of("winch_begun"), "--html", out, PYTHONHASHSEED=seed)
+            assert done.code == 0, done
+            pages.append(out.read_bytes())
+        assert pages[0] == pages[1]
+
+
+def test_a_stage_is_marked_by_word_and_outline(tmp_path: Path) -> None:
+    """Cautions stand before the steps; the sketch says where in words too."""
+    text = page_of("teardown", path_of("winch_begun"), tmp_path)
+    stages = text.split('<section class="stage"')[1:]
+    assert stages
+    for stage in stages:
+        if 'id="stage-' not in stage:
+            continue
+        assert stage.index("CAUTION") < stage.index("<ol>") if "CAUTION" in stage else True
+        assert ">here" in stage
+        assert 'stroke-width="5"' in stage
+        assert "This stage is at: " in stage
+        assert 'class="rule"' in stage
+
+
+def test_alarms_stand_before_everything_else(tmp_path: Path) -> None:
+    for command in COMMANDS:
+        words = Page(page_of(command, CASES / "petrel.toml", tmp_path)).words
+        assert words.index("STOP THE ENGINE") < words.index("Date")
+
+
+def test_the_first_start_is_predicted_where_there_is_a_circuit(tmp_path: Path) -> None:
+    """Without one the page goes without, quietly; what was asked for is never passed over."""
+    page = page_of("signoff", CASES / "tern.toml", tmp_path)
+    assert "What the gauge should show at first start" in page
+    none = page_of("signoff", path_of("knot"), tmp_path, "--whole-engine")
+    assert "What the gauge should show" not in none
+    done = call("signoff", path_of("knot"), "--html", tmp_path / "x.html", "--left", "nothing")
+    assert (done.code, done.out) == (2, "")
+
+
+def test_a_recorded_value_shows_its_verdict(tmp_path: Path) -> None:
+    case = tmp_path / "case.toml"
+    case.write_text((CASES / "tern.toml").read_text("utf-8"), "utf-8")
+    note = "<b>left</b> as it was"
+    assert call("record", case, "pickup_gap_fitted=24 mm").code == 0
+    assert call("record", case, "front_plugs_in=skipped", "--note", note).code == 0
+    page = stands_alone(page_of("signoff", case, tmp_path))
+    assert "FAILED: " in page.words
+    assert "does not fit" in page.words
+    assert note in page.words
+    assert "<b>left" not in page_of("signoff", case, tmp_path)
+
+
+# ------------------------------------------------------------------------------ hostile words
+
+HOSTILE = [
+    "<script>alert(1)</script>",
+    "</title><script>x</script>",
+    "\"' onmouseover='x' style=\"x",
+    "{{ 7 * 7 }} {% raw %} {# #}",
+    "&lt;b&gt; &amp; &#60;script&#62;",
+    "</style></svg><!-- --> ]]>",
+    "javascript:alert(1)",
+    "\u202eright to left\u202c שמן ضغط",
+    "🛢️👩‍🔧 油圧",
+    "x" * LONGEST,
+    "long " * (LONGEST // 5),
+]
+FREE = st.one_of(
+    st.sampled_from(HOSTILE),
+    st.text(st.characters(codec="utf-8"), min_size=1, max_size=200),
+    st.text("<>\"'&;=/ scriptonclk", min_size=1, max_size=80),
+)
+
+
+def case_with(folder: Path, text: str) -> Path:
+    """The text in every free field that a page shows, and in some that it may come to show."""
+    case = folder / "hostile.toml"
+    quoted = toml(text)
+    case.write_text(
+        "schema = 1\n"
+        f"[job]\ntitle = {quoted}\nby = {quoted}\ncomplaint = {quoted}\nnote = {quoted}\n"
+        f'[engine]\nlayout = "distributor_v8"\nname = {quoted}\nnote = {quoted}\n'
+        f'[[finding]]\nno = 1\nwhat = "debris_on_relief_seat"\nstate = "present"\n'
+        f"note = {quoted}\nby = {quoted}\nwhere = {quoted}\n"
+        f'[[work]]\nno = 2\nwhat = "sump_washed"\nstate = "skipped"\nnote = {quoted}\n'
+        f"by = {quoted}\nwhere = {quoted}\n",
+        "utf-8",
+    )
+    return case
+
+
+def toml(text: str) -> str:
+    escaped = "".join(c if c.isalnum() or c in " <>='/" else f"\\U{ord(c):08x}" for c in text)
+    return f'"{escaped}"'
+
+
+def shape(page: Page) -> list[tuple[str, str]]:
+    """Elements and attributes without their words."""
+    return [*((t, "") for t in page.tags), *((t, n) for t, n, _ in page.attributes)]
+
+
+@cache
+def plain_shape(command: str) -> list[tuple[str, str]]:
+    """The same of a page with harmless words."""
+    with tempfile.TemporaryDirectory() as name:
+        folder = Path(name)
+        return shape(Page(page_of(command, case_with(folder, "plain"), folder)))
+
+
+def flat(text: str) -> str:
+    return " ".join(text.split())
+
+
+@settings(
+    max_examples=15, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
+)
+@given(FREE)
+@example("<script>alert(1)</script>")
+@example("x" * LONGEST)
+@example("\u202eright to left\u202c שמן ضغط")
+def test_a_persons_words_stay_words(tmp_path: Path, text: str) -> None:
+    """Whatever is typed into a case is read on the page as it was typed, and is never markup."""
+    case = case_with(tmp_path, text)
+    for command in COMMANDS:
+        page = stands_alone(page_of(command, case, tmp_path))
+        said = flat(clean(text))
+        assert said in flat(page.words), "title and note are shown whole"
+        if said:
+            assert shape(page) == plain_shape(command), "a text brings no element with it"
+
+
+# ------------------------------------------------------------------------------ refusals
+
+
+def refused(done: Done, code: int, *told: str) -> None:
+    assert (done.code, done.out, len(done.err.splitlines())) == (code, "", 1), done
+    for part in told:
+        assert part in done.err
+
+
+@pytest.mark.parametrize("command", COMMANDS)
+def test_a_page_never_takes_the_place_of_a_case(command: str, tmp_path: Path) -> None:
+    case = tmp_path / "case.toml"
+    case.write_text(JOBS["heron"], "utf-8")
+    before = case.read_bytes()
+    refused(call(command, case, "--html", case), 2, "must end in .html")
+    refused(call(command, case, "--html", tmp_path / "other.toml"), 2, "must end in .html")
+    link = tmp_path / "link.html"
+    link.symlink_to(case)
+    refused(call(command, case, "--html", link), 2, "is the name of a case")
+    assert case.read_bytes() == before
+    assert sorted(p.name for p in tmp_path.iterdir()) == ["case.toml", "link.html"]
+
+
+@pytest.mark.parametrize("command", COMMANDS)
+def test_exit_codes(command: str, tmp_path: Path) -> None:
+    case, page = path_of("heron"), tmp_path / "page.html"
+    refused(call(command, case, "--html", tmp_path / "no" / "page.html"), 73, "no such folder")
+    refused(call(command, tmp_path / "none.toml", "--html", page), 66)
+    refused(call(command, case, "--html", page, "--json"), 2, "leave out --json")
+    bad = tmp_path / "bad.toml"
+    bad.write_text("schema = 9\n", "utf-8")
+    assert call(command, bad, "--html", page).code == 65
+    assert not page.exists()
+    (tmp_path / "folder.html").mkdir()
+    refused(call(command, case, "--html", tmp_path / "folder.html"), 73)
+
+
+def test_only_a_page_loads_the_templates() -> None:
+    """The other forms start without jinja2."""
+    code = (
+        "import sys\nfrom diagnose.cli import app\n"
+        "try:\n    app.main(['teardown', sys.argv[1]])\n"
+        "except SystemExit:\n    pass\n"
+        "assert 'jinja2' not in sys.modules"
+    )
+    subprocess.run(
+        [sys.executable, "-c", code, str(path_of("heron"))],
+        check=True,
+        capture_output=True,
+        timeout=60,
+    )
+
+
+# ------------------------------------------------------------------------------ on a screen
+
+CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
+QUIET = """--headless --no-sandbox --disable-gpu --disable-quic --no-first-run
+--disable-background-networking --disable-component-update --disable-sync"""
+
+
+@pytest.mark.skipif(CHROMIUM is None, reason="no chromium here")
+@pytest.mark.parametrize("wide", [360, 768])
+@pytest.mark.parametrize("command", COMMANDS)
+def test_no_sideways_scroll(command: str, wide: int, tmp_path: Path) -> None:
+    """Everything of a page fits into the width of a small telephone."""
+    assert CHROMIUM is not None
+    text = page_of(command, CASES / "tern.toml", tmp_path)
+    if command == "teardown":
+        text = page_of(command, path_of("winch_begun"), tmp_path)
+    (tmp_path / "page.html").write_text(re.sub(r"<meta http-equiv[^>]*>", "", text), "utf-8")
+    frame = tmp_path / "frame.html"
+    frame.write_text(
+        f'<iframe src="page.html" style="border:0;width:{wide}px;height:30000px"></iframe>'
+        "<script>onload = () => { const d = frames[0].document.documentElement;"
+        "document.body.innerHTML = `${d.scrollWidth} of ${d.clientWidth}`; }</script>",
+        "utf-8",
+    )
+    done = subprocess.run(
+        [
+            CHROMIUM,
+            *QUIET.split(),
+            f"--user-data-dir={tmp_path / 'profile'}",
+            "--allow-file-access-from-files",
+            "--dump-dom",
+            frame.as_uri(),
+        ],
+        capture_output=True,
+        timeout=120,
+        check=False,
+    )
+    found = re.search(rb"<body>(\d+) of (\d+)", done.stdout)
+    assert found, done
+    assert int(found[1]) <= int(found[2]) <= wide
