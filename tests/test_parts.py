@@ -11,7 +11,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from diagnose.signoff.parts import Needed, parts_list
+from diagnose.chaining import Facts, Report, infer
+from diagnose.signoff.parts import OUTSIDE_IN, Needed, parts_list
 from knowledge import parts
 from knowledge.access import OPENINGS, openings_for
 from knowledge.book import the_book
@@ -90,6 +91,24 @@ def test_every_cause_that_takes_parts_has_one() -> None:
     assert set(BOOK.causes) - having == set(WITHOUT)
     for cause in BOOK.causes.values():
         assert not (cause.no_fault and cause.id in having), cause.id
+
+
+def without_part(state: dict[Finding, State]) -> list[str]:
+    """Causes this engine can have whose every part its features rule out."""
+    facts = Facts({f: Report(s) for f, s in state.items()})
+    barred = infer(BOOK.rules.values(), facts).excluded
+    possible = [c for c in BOOK.causes.values() if c.id not in WITHOUT and c not in barred]
+    return [
+        c.id
+        for c in possible
+        if not any(c in n.part.for_causes for n in parts_list((c,), (), state.get, BOOK))
+    ]
+
+
+@pytest.mark.parametrize("layout", BOOK.layouts.values(), ids=lambda layout: layout.id)
+def test_every_cause_a_layout_can_have_finds_its_part(layout: Layout) -> None:
+    """No feature takes away the last part of a cause that the layout leaves possible."""
+    assert not without_part(engine(layout.has, layout.lacks))
 
 
 @pytest.mark.parametrize("part", PARTS, ids=lambda p: p.id)
@@ -236,6 +255,23 @@ def test_causes_come_first_then_closing_then_what_all_need() -> None:
     assert found.index("oil_pump") < found.index("sump_gasket_set")
     assert {"drain_plug_washer", "new_oil", "new_filter"} <= set(found)
     assert found[-1] == "new_filter"
+
+
+def test_what_closes_comes_from_outside_in() -> None:
+    """Places in the order they were reached, which is the order of the tree of access."""
+    for place, opening in OPENINGS.items():
+        assert all(OUTSIDE_IN.index(n) < OUTSIDE_IN.index(place) for n in opening.needs), place
+    found = ids(parts_list((), tuple(Access), nobody_said, BOOK))
+    for first, later in (
+        ("sender_washer", "drain_plug_washer"),
+        ("drain_plug_washer", "valve_cover_gasket"),
+        ("valve_cover_gasket", "sump_gasket_set"),
+        ("sump_gasket_set", "suction_ring"),
+        ("suction_ring", "front_cover_gasket_set"),
+        ("front_cover_gasket_set", "bearing_bolts"),
+        ("bearing_bolts", "cam_plug_and_bolts"),
+    ):
+        assert found.index(first) < found.index(later), f"{first} after {later}"
 
 
 def test_nothing_opened_and_nothing_found_calls_for_nothing() -> None:

@@ -10,6 +10,8 @@ from knowledge.parts.shapes import Part
 from knowledge.precedence import ENDS_RUNNING
 from knowledge.vocabulary import Access, Cause, Finding, State
 
+OUTSIDE_IN = tuple(Access)  #: every place after those it lies behind on a typical engine
+
 
 @dataclass(frozen=True, slots=True)
 class Needed:
@@ -25,22 +27,25 @@ def parts_list(
     state: Callable[[Finding], State | None],
     book: Book,
 ) -> tuple[Needed, ...]:
-    """Each part once: for the causes first, then for closing what was open, then what all need."""
+    """Each part once: for the causes first, then for closing what was open, then what all need.
+
+    What closes comes from outside in, by the outermost place that takes it.
+    """
     for_causes, for_places, for_all = [], [], []
     for part in book.parts.values():
         if not _fits(part, state):
             continue
         because_of = tuple(c.says for c in part.for_causes if c in causes)
-        to_close = tuple(
-            f"to close: {a.value.replace('_', ' ')}" for a in part.for_places if a in opened
-        )
+        closes = [a for a in OUTSIDE_IN if a in part.for_places and a in opened]
+        to_close = tuple(f"to close: {a.value.replace('_', ' ')}" for a in closes)
         if because_of:
             for_causes.append(Needed(part, because_of))
         elif to_close:
-            for_places.append(Needed(part, to_close))
+            for_places.append((OUTSIDE_IN.index(closes[0]), Needed(part, to_close)))
         elif part.always and set(opened) & ENDS_RUNNING:
             for_all.append(Needed(part, ("the oil side was open",)))
-    return (*for_causes, *for_places, *for_all)
+    for_places.sort(key=lambda placed: placed[0])  # keeps the order of the book within a place
+    return (*for_causes, *(n for _, n in for_places), *for_all)
 
 
 def _fits(part: Part, state: Callable[[Finding], State | None]) -> bool:

@@ -11,7 +11,7 @@ from knowledge.causes.instrument import (
     WIRING_GROUND_FAULT,
 )
 from knowledge.causes.leaks import SENDER_LEAK
-from knowledge.engines.features import DIRECT_GAUGE, LAMP_ONLY
+from knowledge.engines.features import LAMP_ONLY
 from knowledge.parts.shapes import Part
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import TEL
@@ -88,12 +88,11 @@ SENDER_WIRE = Part(
 )
 GAUGE_LINE = Part(
     "gauge_line",
-    "gauge line with unions, sealing rings, clips and grommets",
+    "line to gauge or sender with unions, sealing rings, clips and grommets, where it has one",
     "1 set",
     CP,
     measure_first="tube diameter outside, length, both union threads",
     for_causes=(GAUGE_LINE_LEAK, GAUGE_LINE_BLOCKED),
-    only_with=(DIRECT_GAUGE,),
 )
 SENDER_SCREEN = Part(
     "sender_screen",
