@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from knowledge.book import Book
 from knowledge.parts.shapes import Part
 from knowledge.precedence import ENDS_RUNNING
+from knowledge.tasks.applying import applies
 from knowledge.vocabulary import Access, Cause, Finding, State
 
 OUTSIDE_IN = tuple(Access)  #: every place after those it lies behind on a typical engine
@@ -33,7 +34,7 @@ def parts_list(
     """
     for_causes, for_places, for_all = [], [], []
     for part in book.parts.values():
-        if not _fits(part, state):
+        if not applies(part, state):
             continue
         because_of = tuple(c.says for c in part.for_causes if c in causes)
         closes = [a for a in OUTSIDE_IN if a in part.for_places and a in opened]
@@ -46,10 +47,3 @@ def parts_list(
             for_all.append(Needed(part, ("the oil side was open",)))
     for_places.sort(key=lambda placed: placed[0])  # keeps the order of the book within a place
     return (*for_causes, *(n for _, n in for_places), *for_all)
-
-
-def _fits(part: Part, state: Callable[[Finding], State | None]) -> bool:
-    """Whether this engine may need it; a feature nobody has spoken of may be there."""
-    if any(state(feature) is State.PRESENT for feature in part.not_with):
-        return False
-    return not part.only_with or any(state(f) is not State.ABSENT for f in part.only_with)

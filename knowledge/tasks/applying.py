@@ -1,11 +1,24 @@
-"""Whether a task is one for this engine, from the features it has and lacks."""
+"""Whether a task or a part is one for this engine, from the features it has and lacks."""
 
 from collections.abc import Callable
+from typing import Protocol
 
-from knowledge.vocabulary import Finding, State, Task
+from knowledge.vocabulary import Finding, State
 
 
-def applies(task: Task, state: Callable[[Finding], State | None]) -> bool:
+class ForSome(Protocol):
+    """Something that belongs to some engines only."""
+
+    @property
+    def only_with(self) -> tuple[Finding, ...]:
+        """Any of these features, else it does not apply."""
+
+    @property
+    def not_with(self) -> tuple[Finding, ...]:
+        """None of these features."""
+
+
+def applies(task: ForSome, state: Callable[[Finding], State | None]) -> bool:
     """Whether the engine of which ``state`` tells each feature is one the task is for.
 
     A feature nobody has spoken of does not rule a task out: it may be there.
