@@ -10,7 +10,7 @@ from diagnose.errors import UsageError
 from diagnose.pages.page import rendered
 from diagnose.report import signoff_words as words
 from diagnose.report.cautioning import cautions
-from diagnose.report.lines import as_typed
+from diagnose.report.lines import as_typed, clean
 from diagnose.report.scale import scale_of
 from diagnose.report.start import beside
 from diagnose.report.teardown_words import brief, deferrals
@@ -41,7 +41,7 @@ def signoff_page(
     rows = [r for p in phases for r in p["rows"]]
     return rendered(
         "signoff.html",
-        name=case.job.title or "case without a title",
+        name=clean(case.job.title).strip() or "case without a title",
         layout=case.layout.says,
         answer=sheet.answer,
         causes=" and ".join(c.says for c in sheet.causes) or "none is confirmed yet",

@@ -38,7 +38,7 @@ _BOXES = (
     (Station.PUMP, "pump", 92, 180, 76, 36, (110, 175)),
     (Station.RELIEF, "relief valve", 184, 180, 86, 36, (210, 175)),
     (Station.SUCTION, "pickup", 98, 242, 64, 30, (166, 256)),
-    (Station.OIL, "oil in the sump", 208, 258, 112, 30, (300, 253)),
+    (Station.OIL, "oil in the sump", 208, 258, 112, 30, (266, 253)),
 )
 
 

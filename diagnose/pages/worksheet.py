@@ -11,7 +11,7 @@ from diagnose.pages.page import rendered
 from diagnose.report import teardown_words as words
 from diagnose.report.budget import still_missing
 from diagnose.report.cautioning import cautions
-from diagnose.report.lines import as_typed, percent
+from diagnose.report.lines import as_typed, clean, percent
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import Due, LooseEnds
 from diagnose.teardown.plan import Check, Plan, Stage
@@ -27,7 +27,7 @@ def worksheet(
     case = plan.answer.case
     return rendered(
         "worksheet.html",
-        name=case.job.title or "case without a title",
+        name=clean(case.job.title).strip() or "case without a title",
         layout=case.layout.says,
         answer=plan.answer,
         plan=plan,
