@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from diagnose.casefile.case import Worked
-from knowledge.units import DIMENSIONS, show, unit_in
+from knowledge.units import DIMENSIONS, TIME, show, unit_in
 from knowledge.vocabulary import Band, Limit, Source, Task
 
 TWELVE = 12.0  #: inch-pounds in a foot-pound
@@ -149,12 +149,19 @@ def off_by_twelve(task: Task, worked: Worked, held: tuple[Held, ...]) -> str:
     return ""
 
 
+def _clock(seconds: float) -> str:
+    """The unit in which a person says such a time."""
+    return "s" if seconds < 120 else "min" if seconds < 7200 else "h"
+
+
 def figures(band: Band, task: Task, unit: str | None = None) -> str:
     """A band in words.
 
     The unit the person used, else the dimension's first.
     """
     dimension = DIMENSIONS[task.dimension]
+    if unit is None and dimension is TIME:
+        unit = _clock(max(e for e in (band.low, band.high) if e is not None))
     low = None if band.low is None else show(band.low, dimension, unit)
     high = None if band.high is None else show(band.high, dimension, unit)
     if low is not None and high is not None:
