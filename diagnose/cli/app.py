@@ -26,6 +26,17 @@ CaseFile = Annotated[
     Path, typer.Argument(readable=False, help="The case file, for instance petrel.toml.")
 ]
 AsJson = Annotated[bool, typer.Option("--json", help="Print data instead of text.")]
+AsMarkdown = Annotated[bool, typer.Option("--markdown", help="A sheet to fill in, as Markdown.")]
+AsBlanks = Annotated[bool, typer.Option("--blanks", help="Only the blanks, as TOML to fill in.")]
+Changes = Annotated[
+    list[str] | None,
+    typer.Option(
+        "--set",
+        metavar="NAME=VALUE",
+        help='What the repair changes: main_clearance="0.0025 in", oil=15W-40, '
+        'relief_shim="1 mm", pump_displacement="+25 %"; again for each.',
+    ),
+]
 AsPage = Annotated[
     Path | None,
     typer.Option("--html", readable=False, help="Write a page to print into this .html file."),
@@ -165,12 +176,8 @@ def teardown(
     since: Annotated[
         int | None, typer.Option(min=0, help="Show what the entries after this number changed.")
     ] = None,
-    markdown: Annotated[
-        bool, typer.Option("--markdown", help="A sheet to fill in, as Markdown.")
-    ] = False,
-    blanks: Annotated[
-        bool, typer.Option("--blanks", help="Only the blanks, as TOML to fill in.")
-    ] = False,
+    markdown: AsMarkdown = False,
+    blanks: AsBlanks = False,
     html: AsPage = None,
     with_history: WithHistory = None,
     json: AsJson = False,
@@ -184,31 +191,6 @@ def teardown(
     wishes = plan_wanted(until, minutes, on_stand, closed_up_to_test, first_time, little_room)
     form = "json" if json else "markdown" if markdown else "blanks" if blanks else "text"
     show_teardown(case, wishes, form, since, with_history, html)
-
-
-@app.command(short_help="What the closed jobs of a folder were, and what they teach.")
-def history(
-    folder: Annotated[
-        Path,
-        typer.Argument(
-            metavar="DIR", readable=False, help="The folder of the jobs; this one if left out."
-        ),
-    ] = Path(),
-    planned: Annotated[
-        bool,
-        typer.Option(
-            "--planned", help="Minutes planned beside minutes spent; a second for every three jobs."
-        ),
-    ] = False,
-    json: AsJson = False,
-) -> None:
-    """Closed jobs of a folder, what was found how often beside the book, what came back.
-
-    Shows what learning from them would change. The book stays as it is.
-    """
-    from diagnose.cli.remembering import show_history
-
-    show_history(folder, planned, json)
 
 
 @app.command(short_help="What gauge readings say of the oil circuit.")
@@ -247,15 +229,7 @@ def budget(case: CaseFile, json: AsJson = False) -> None:
 @app.command(short_help="The pressure after a planned repair.")
 def forecast(
     case: CaseFile,
-    changes: Annotated[
-        list[str] | None,
-        typer.Option(
-            "--set",
-            metavar="NAME=VALUE",
-            help='What the repair changes: main_clearance="0.0025 in", oil=15W-40, '
-            'relief_shim="1 mm", pump_displacement="+25 %"; again for each.',
-        ),
-    ] = None,
+    changes: Changes = None,
     target: Annotated[
         str,
         typer.Option(help='Pressure wanted hot: "25 psi" at idle, or "2500 rpm 40 psi".'),
@@ -288,24 +262,13 @@ def signoff(
         bool,
         typer.Option("--start", help="First start: pressures predicted, limits, what was read."),
     ] = False,
-    changes: Annotated[
-        list[str] | None,
-        typer.Option(
-            "--set",
-            metavar="NAME=VALUE",
-            help="With --start: what the repair changed, as in forecast.",
-        ),
-    ] = None,
+    changes: Changes = None,
     left: Annotated[
         list[str] | None,
         typer.Option(help="With --start: a finding that was left as it is, as budget names it."),
     ] = None,
-    markdown: Annotated[
-        bool, typer.Option("--markdown", help="A sheet to fill in, as Markdown.")
-    ] = False,
-    blanks: Annotated[
-        bool, typer.Option("--blanks", help="Only the blanks, as TOML to fill in.")
-    ] = False,
+    markdown: AsMarkdown = False,
+    blanks: AsBlanks = False,
     html: AsPage = None,
     json: AsJson = False,
 ) -> None:
@@ -345,6 +308,31 @@ def close(
     from diagnose.cli.signing_off import close_job
 
     close_job(case, cause or [], how, remedy, minutes, reason, comeback_of, by)
+
+
+@app.command(short_help="What the closed jobs of a folder were, and what they teach.")
+def history(
+    folder: Annotated[
+        Path,
+        typer.Argument(
+            metavar="DIR", readable=False, help="The folder of the jobs; this one if left out."
+        ),
+    ] = Path(),
+    planned: Annotated[
+        bool,
+        typer.Option(
+            "--planned", help="Minutes planned beside minutes spent; a second for every three jobs."
+        ),
+    ] = False,
+    json: AsJson = False,
+) -> None:
+    """Closed jobs of a folder, what was found how often beside the book, what came back.
+
+    Shows what learning from them would change. The book stays as it is.
+    """
+    from diagnose.cli.remembering import show_history
+
+    show_history(folder, planned, json)
 
 
 @app.command(short_help="Find what the book calls a thing; list the book.")
