@@ -64,12 +64,20 @@ def plain(text: object, most: int = 60) -> str:
     'two\\\\nlines'
     >>> plain("a" * 70)[-3:]
     'aa…'
+
+    A joiner is shown as it is behind a letter of a script that has them, and escaped elsewhere.
     """
     whole = str(text)
     cut = whole if len(whole) <= most else whole[:most] + "…"
+    before = ("", *cut)
     return "".join(
-        c if c.isprintable() or c in _JOINERS else c.encode("unicode_escape").decode() for c in cut
+        c if c.isprintable() or _joins(c, b) else c.encode("unicode_escape").decode()
+        for b, c in zip(before, cut, strict=False)
     )
+
+
+def _joins(c: str, before: str) -> bool:
+    return c in _JOINERS and before.isalpha() and not before.isascii()
 
 
 def nearest_word(word: str, words: Iterable[str]) -> str | None:
