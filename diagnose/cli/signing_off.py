@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from datetime import date
 from pathlib import Path
 
@@ -85,7 +85,7 @@ def _places(names: Sequence[str], answer: Consultation) -> frozenset[Access]:
     """Places of the tree of access by name, with what they need. Raises UsageError."""
     found: frozenset[Access] = frozenset()
     known = {a.value: a for a in answer.tree.places}
-    for name in (n.strip().lower().replace("-", "_") for each in names for n in each.split(",")):
+    for name in _each(names):
         if name not in known:
             raise UsageError(
                 f"--opened: no place '{plain(name, 40)}'.{nearest(name, known)} "
@@ -93,6 +93,12 @@ def _places(names: Sequence[str], answer: Consultation) -> frozenset[Access]:
             )
         found |= answer.tree.closure(known[name])
     return found
+
+
+def _each(names: Sequence[str]) -> Iterator[str]:
+    """Every name typed, also several with commas between, as the book writes ids."""
+    for name in (n for each in names for n in each.split(",")):
+        yield name.strip().lower().replace("-", "_")
 
 
 def close_job(
@@ -165,7 +171,7 @@ def _planned(case: Case, book: Book) -> str | None:
 def _causes(names: Sequence[str], answer: Consultation, book: Book) -> list[str]:
     """The causes named, else those that are as good as certain. Raises UsageError."""
     found = []
-    for name in (n.strip().lower().replace("-", "_") for each in names for n in each.split(",")):
+    for name in _each(names):
         if name not in book.causes:
             raise UsageError(
                 f"--cause: no cause '{plain(name, 40)}'.{nearest(name, book.causes)} "

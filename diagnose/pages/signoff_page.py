@@ -13,12 +13,12 @@ from diagnose.report.cautioning import cautions
 from diagnose.report.lines import as_typed, clean
 from diagnose.report.scale import scale_of
 from diagnose.report.start import beside
-from diagnose.report.teardown_words import brief, deferrals
-from diagnose.signoff.judging import Verdict, figures, own_band
+from diagnose.report.teardown_words import brief, deferrals, units
+from diagnose.signoff.judging import OWN, Verdict, bands_of, figures
 from diagnose.signoff.parts import Needed
 from diagnose.signoff.sheet import Item, Signoff
 from knowledge.book import Book
-from knowledge.units import DIMENSIONS, TEMPERATURE, show
+from knowledge.units import TEMPERATURE, show
 from knowledge.vocabulary import Hold, Phase
 
 if TYPE_CHECKING:
@@ -80,7 +80,7 @@ def _row(item: Item, number: str, sheet: Signoff) -> dict[str, Any]:
         "says": task.says,
         "how": () if sound else task.how,
         "dimension": task.dimension,
-        "unit": _unit(item),
+        "unit": units(task.dimension) if task.dimension else "",
         "bands": list(_bands(item, sheet)),
         "open": state is Verdict.OPEN,
         "sound": sound,
@@ -95,27 +95,18 @@ def _row(item: Item, number: str, sheet: Signoff) -> dict[str, Any]:
     }
 
 
-def _unit(item: Item) -> str:
-    """The units a blank takes; every figure is written with its unit."""
-    if not item.task.dimension:
-        return ""
-    spellings = DIMENSIONS[item.task.dimension].spellings
-    names = dict.fromkeys(s.split(" ", 1)[1] for s in spellings if " " in s)
-    return " or ".join(list(names)[:2])
-
-
 def _bands(item: Item, sheet: Signoff) -> Iterator[dict[str, str]]:
     """What each source accepts, the one used first, and whether the value fits it."""
     task = item.task
     if not task.dimension:
         return
-    own = own_band(task, dict(sheet.answer.case.limits))
     unit = words.unit_used(item)
-    for band, found in zip_longest(((own,) if own else ()) + task.bands, item.judged.held):
+    bands = bands_of(task, dict(sheet.answer.case.limits))
+    for band, found in zip_longest(bands, item.judged.held):
         yield {
             "source": brief(band.source),
             "accepts": figures(band, task, unit),
-            "says": "" if band is own else band.says,
+            "says": "" if band.source is OWN else band.says,
             "held": ("fits" if found.fits else "does not fit") if found else "",
         }
 

@@ -3,15 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import groupby
 from typing import Any
 
 from diagnose.pages import sketch
 from diagnose.pages.page import rendered
 from diagnose.report import teardown_words as words
-from diagnose.report.budget import still_missing
 from diagnose.report.cautioning import cautions
-from diagnose.report.lines import as_typed, clean, percent
+from diagnose.report.lines import as_typed, clean
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import Due, LooseEnds
 from diagnose.teardown.plan import Check, Plan, Stage
@@ -35,7 +33,7 @@ def worksheet(
         changes=changes,
         history=history,
         path=as_typed(path),
-        stop_here=_stop_here(plan, ends),
+        stop_here=words.stop_here(plan, ends),
         stages=[_stage(s, plan) for s in plan.stages],
         chances=list(words.chances(plan)),
         never=[words.never(n) for n in plan.not_planned],
@@ -45,27 +43,9 @@ def worksheet(
         ready=ready,
         wide=sketch.WIDE,
         tall=sketch.TALL,
-        pressure=_pressure(plan, ends),
+        pressure=words.pressure(plan.answer, ends),
         follow=list(_follow(ends)),
         deferrals=words.deferrals(),
-    )
-
-
-def _stop_here(plan: Plan, ends: LooseEnds) -> str:
-    """Where looking may end, or nothing more would tell; empty where the plan goes on."""
-    top = plan.answer.ranking[0]
-    named = f"{top.cause.says} ({percent(top.probability)})"
-    if not plan.settled:
-        return "" if plan.stages else f"Nothing is left that would tell more; {named} leads."
-    if ends.may_stop:
-        closes = " and what was found explains the missing pressure" if ends.pressure_closed else ""
-        return f"You may stop here: {named} is confirmed{closes}."
-    if ends.confirmed:
-        return f"Confirmed: {named}. Yet some of the missing pressure is not explained."
-    none = "" if plan.stages else " No check of the book would show it."
-    return (
-        f"Likely enough to stop looking, but not seen yet: {named}. Look at the part itself "
-        f"before anything is renewed.{none}"
     )
 
 
@@ -121,23 +101,10 @@ def _check(check: Check, plan: Plan) -> dict[str, Any]:
     }
 
 
-def _pressure(plan: Plan, ends: LooseEnds) -> str:
-    if ends.budget is not None:
-        return still_missing(ends.budget, plan.answer.case)
-    if not ends.confirmed:
-        return ""
-    return (
-        "how much of the missing pressure this explains cannot be said: no measured value or no "
-        "reading is in the case"
-    )
-
-
 def _follow(ends: LooseEnds) -> Iterator[dict[str, Any]]:
     """What was found must be followed, by what calls for it."""
-    for because, dues in groupby(ends.follow, lambda d: d.because):
-        more = f" and {len(because) - 2} more" if len(because) > 2 else ""
-        found = ", ".join(f.says for f in because[:2]) + more
-        yield {"because": found, "dues": [_due(d) for d in dues]}
+    for because, dues in words.found_by(ends):
+        yield {"because": because, "dues": [_due(d) for d in dues]}
 
 
 def _due(due: Due) -> dict[str, str]:

@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from itertools import groupby
-
 from diagnose.consultation import Consultation
-from diagnose.report.budget import still_missing
+from diagnose.report import teardown_words as words
 from diagnose.report.lines import as_typed, labelled, percent, wrapped
 from diagnose.teardown.loose_ends import Due, LooseEnds
 
@@ -23,25 +21,14 @@ def loose_ends(answer: Consultation, ends: LooseEnds, path: str) -> list[str]:
         lines += wrapped("not explained by it; find out why, or say why it does not matter:", 2)
         for finding in ends.unexplained:
             lines += wrapped(f"- {finding.says} [{finding.id}]", 4, 6)
-    if ends.budget is not None:
-        line = still_missing(ends.budget, answer.case)
-        lines += labelled("pressure", line, 2, 12) if line else []
-    elif ends.confirmed:
-        lines += labelled(
-            "pressure",
-            "how much of the missing pressure this explains cannot be said: no measured value "
-            "or no reading is in the case",
-            2,
-            12,
-        )
+    if line := words.pressure(answer, ends):
+        lines += labelled("pressure", line, 2, 12)
     for condition, chance in ends.damage:
         lines += labelled("damage", f"{condition.says} ({percent(chance)})", 2, 12)
     if ends.follow:
         lines += wrapped("what was found must be followed:", 2)
-        for because, dues in groupby(ends.follow, lambda d: d.because):
-            found = ", ".join(f.says for f in because[:2])
-            more = f" and {len(because) - 2} more" if len(because) > 2 else ""
-            lines += wrapped(f"because {found}{more}", 4, 6)
+        for because, dues in words.found_by(ends):
+            lines += wrapped(f"because {because}", 4, 6)
             for due in dues:
                 lines += _due(due)
         task = next((d.task.id for d in ends.follow if d.open), ends.follow[0].task.id)

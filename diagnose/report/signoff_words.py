@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from diagnose.report.teardown_words import brief
-from diagnose.signoff.judging import Verdict, figures, own_band
+from diagnose.signoff.judging import OWN, Verdict, bands_of, figures
 from diagnose.signoff.sheet import Item, Signoff
 from knowledge.units import DIMENSIONS, unit_in
 from knowledge.vocabulary import Hold, Phase
@@ -42,11 +42,9 @@ def limits(item: Item, signoff: Signoff) -> Iterator[str]:
     task = item.task
     if not task.dimension:
         return
-    own = own_band(task, dict(signoff.answer.case.limits))
     unit = unit_used(item)
-    bands = ((own,) if own else ()) + task.bands
-    for i, band in enumerate(bands):
-        says = f" ({band.says})" if band.says and band is not own else ""
+    for i, band in enumerate(bands_of(task, dict(signoff.answer.case.limits))):
+        says = f" ({band.says})" if band.says and band.source is not OWN else ""
         word = "limit" if i == 0 else "another source"
         yield f"{word}: {figures(band, task, unit)}{says}; {brief(band.source)}"
 

@@ -61,8 +61,8 @@ def _changed(changes: Changes) -> list[str]:
 
 
 def _in_short(plan: Plan, ends: LooseEnds) -> list[str]:
-    if plan.settled or not plan.stages:
-        return _stop_here(plan, ends)
+    if stop := words.stop_here(plan, ends):
+        return wrapped(stop)
     prospect, answer = plan.prospect, plan.answer
     lines = ["In short"]
     about = f"about {prospect.made_anew:.0f} min hands-on until the cause is confirmed, if you "
@@ -81,27 +81,6 @@ def _in_short(plan: Plan, ends: LooseEnds) -> list[str]:
         lines += labelled("limit", f"only what fits into {plan.wishes.minutes:.0f} min", 2, 14)
     lines += labelled("", words.pace(plan), 2, 14)
     return lines
-
-
-def _stop_here(plan: Plan, ends: LooseEnds) -> list[str]:
-    """Where nothing more need be opened, or nothing more would tell."""
-    top = plan.answer.ranking[0]
-    if not plan.settled:
-        return wrapped(
-            f"Nothing is left to open or to check that would tell the causes apart; {top.cause.says} "
-            f"leads with {percent(top.probability)}."
-        )
-    named = f"{top.cause.says} ({percent(top.probability)}) [{top.cause.id}]"
-    if ends.may_stop:
-        closes = " and what was found explains the missing pressure" if ends.pressure_closed else ""
-        return wrapped(f"You may stop here: {named} is confirmed{closes}.")
-    if not ends.confirmed:
-        return wrapped(
-            f"Likely enough to stop looking, but not seen yet: {named}. Look at the part itself "
-            "before anything is renewed"
-            + (":" if plan.stages else "; no check of the book would show it.")
-        )
-    return wrapped(f"Confirmed: {named}. Yet some of the missing pressure is not explained.")
 
 
 def _order(plan: Plan) -> list[str]:

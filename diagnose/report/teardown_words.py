@@ -4,9 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from itertools import groupby
 
 from diagnose.casefile.case import Case
+from diagnose.consultation import Consultation
+from diagnose.report.budget import still_missing
 from diagnose.report.lines import percent
+from diagnose.teardown.loose_ends import Due, LooseEnds
 from diagnose.teardown.plan import Check, Meaning, NotPlanned, Plan, Stage
 from knowledge.access import Opening
 from knowledge.cautions import DEFERS_TO
@@ -90,12 +94,52 @@ def _figure(limit: Limit, case: Case) -> str:
 
 
 def unit_of(measure: Measure) -> str:
-    """The units a blank takes.
+    """The units a measure's blank takes."""
+    return units(measure.dimension)
 
-    Every figure is written with its unit; these are the usual ones.
-    """
-    names = [s.split(" ", 1)[1] for s in DIMENSIONS[measure.dimension].spellings if " " in s]
-    return " or ".join(dict.fromkeys(names[:2]))
+
+def units(dimension: str) -> str:
+    """The usual units of a dimension; every figure is written with its own."""
+    names = [s.split(" ", 1)[1] for s in DIMENSIONS[dimension].spellings if " " in s]
+    return " or ".join(list(dict.fromkeys(names))[:2])
+
+
+def stop_here(plan: Plan, ends: LooseEnds) -> str:
+    """Where looking may end, or nothing more would tell; empty where the plan goes on."""
+    top = plan.answer.ranking[0]
+    if not plan.settled:
+        nothing = "Nothing is left to open or to check that would tell the causes apart; "
+        leads = f"{top.cause.says} leads with {percent(top.probability)}."
+        return "" if plan.stages else nothing + leads
+    named = f"{top.cause.says} ({percent(top.probability)}) [{top.cause.id}]"
+    if ends.may_stop:
+        closes = " and what was found explains the missing pressure" if ends.pressure_closed else ""
+        return f"You may stop here: {named} is confirmed{closes}."
+    if ends.confirmed:
+        return f"Confirmed: {named}. Yet some of the missing pressure is not explained."
+    return (
+        f"Likely enough to stop looking, but not seen yet: {named}. Look at the part itself before "
+        "anything is renewed" + (":" if plan.stages else "; no check of the book would show it.")
+    )
+
+
+def pressure(answer: Consultation, ends: LooseEnds) -> str:
+    """How much of the missing pressure is explained; empty where there is nothing to say yet."""
+    if ends.budget is not None:
+        return still_missing(ends.budget, answer.case)
+    if not ends.confirmed:
+        return ""
+    return (
+        "how much of the missing pressure this explains cannot be said: no measured value or no "
+        "reading is in the case"
+    )
+
+
+def found_by(ends: LooseEnds) -> Iterator[tuple[str, list[Due]]]:
+    """What must be followed, by what was found that calls for it, in few words."""
+    for because, dues in groupby(ends.follow, lambda d: d.because):
+        more = f" and {len(because) - 2} more" if len(because) > 2 else ""
+        yield ", ".join(f.says for f in because[:2]) + more, list(dues)
 
 
 def takes_readings(check: Check) -> bool:

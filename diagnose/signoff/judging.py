@@ -58,20 +58,25 @@ def own_band(task: Task, limits: dict[Limit, float]) -> Band | None:
     )
 
 
+def bands_of(task: Task, limits: dict[Limit, float]) -> tuple[Band, ...]:
+    """What decides first: the engine's own figures, then every source's."""
+    own = own_band(task, limits)
+    return ((own,) if own else ()) + task.bands
+
+
 def judged(task: Task, worked: Worked | None, limits: dict[Limit, float]) -> Judged:
     """What was recorded of a task, judged. Without a value, the person's own word."""
     if worked is None:
         return Judged(Verdict.OPEN, "")
     if worked.value is None:
         return _by_word(worked)
-    own = own_band(task, limits)
-    bands = ((own,) if own else ()) + task.bands
+    bands = bands_of(task, limits)
     held = tuple(_held(worked.value, band, task.spread) for band in bands)
     if not held:
         return Judged(
             Verdict.BORDERLINE, "no figure to hold it against: the engine maker's decides"
         )
-    return _by_value(task, worked, held, own is not None)
+    return _by_value(task, worked, held, bands[0].source is OWN)
 
 
 def _by_word(worked: Worked) -> Judged:
