@@ -133,3 +133,25 @@ def around(graph: Graph, evidence: set[str], causes: set[str]) -> Graph:
     part.add_nodes_from((n, d) for n, d in graph.nodes(data=True) if n in kept)
     part.add_edges_from((a, b, d) for a, b, d in graph.edges(data=True) if {a, b} <= kept)
     return part
+
+
+def columns(graph: Graph) -> dict[str, int]:
+    """Where each node stands from left to right: causes first, findings last, every link goes on.
+
+    >>> g = nx.DiGraph([("worn", "slip"), ("slip", "low"), ("worn", "noise")])
+    >>> for node, layer in dict(worn="cause", slip="condition", low="finding", noise="finding").items():
+    ...     g.nodes[node]["layer"] = layer
+    >>> columns(g)
+    {'worn': 0, 'slip': 1, 'low': 2, 'noise': 2}
+    """
+    at: dict[str, int] = {}
+    for node in nx.topological_sort(graph):
+        at[node] = max((at[p] + 1 for p in graph.predecessors(node)), default=0)
+    last = max(at.values(), default=0)
+    inner = [n for n in at if graph.nodes[n]["layer"] == "condition" and not at[n]]
+    for node in inner:  # a state that no cause of this part leads to stands beside the others
+        at[node] = min((at[s] - 1 for s in graph.successors(node)), default=0)
+    return {
+        n: last if graph.nodes[n]["layer"] == "finding" and not graph.out_degree(n) else at[n]
+        for n in graph
+    }

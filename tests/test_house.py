@@ -19,6 +19,7 @@ DOORS = {  # one door per package
         "diagnose/planning/access_tree.py",
     ],
     "jinja2": ["diagnose/pages/page.py"],
+    "matplotlib": ["diagnose/pages/charts.py"],
     "rapidfuzz": ["diagnose/lookup.py"],
     "tomli_w": ["diagnose/casefile/writing.py"],
 }

@@ -11,6 +11,7 @@ from itertools import combinations
 
 import numpy as np
 
+from diagnose.bench.band import HIGH, LOW
 from diagnose.bench.faults import FAULTS
 from diagnose.bench.fitting import FALSE, Gauge
 from diagnose.bench.modelling import Point, shown, varied
@@ -44,6 +45,7 @@ class Curves:
     rpm: FloatArray
     lines: Mapping[str, FloatArray]  #: [psi]
     read: tuple[tuple[float, float], ...]  #: rpm, psi
+    at_pump: bool = False  #: tapped there, not at the gallery
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,9 +102,17 @@ def curves(
             rpm,
             {name: line[i] for name, line in lines.items()},
             tuple((p.rpm, p.pressure / PSI) for p in group),
+            group[0].at_pump,
         )
         for i, (group, heat) in enumerate(zip(groups, heats, strict=True))
     )
+
+
+def sound_band(sound: Engine, curve: Curves) -> tuple[FloatArray, FloatArray]:
+    """Between which pressures nine plausible sound engines in ten keep along a curve [psi]."""
+    at = [Point(float(n), curve.temperature, 0.0, curve.at_pump) for n in curve.rpm]
+    low, high = np.percentile(shown(sound, at) / PSI, [LOW, HIGH], axis=0)
+    return np.asarray(low), np.asarray(high)
 
 
 def further(

@@ -80,6 +80,7 @@ class Survey:
     curves: tuple[Curves, ...]  #: one for each heat the oil was read at
     further: Further | None  #: the reading that tells the leaders apart best
     baseline_missed: FloatArray  #: what the sound engines miss each known pressure by [psi]
+    sound: Engine  #: plausible engines without fault
 
     def share(self, id_: str) -> float:
         """Share of one hypothesis; nought if it was not weighed."""
@@ -133,6 +134,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
         curves=curves(engine, z, uncertain, leaders, points),
         further=further(sound, leaders, points, gauges),
         baseline_missed=_missed(sound, known),
+        sound=sound,
     )
 
 

@@ -22,6 +22,17 @@ def ready(page: Path | None, form: str) -> None:
         raise UsageError(f"html: '{plain(page)}' must end in .html")
 
 
+def picture_ready(path: Path, option: str) -> None:
+    """See, before any work, that a picture can be meant. Raises UsageError."""
+    if path.suffix.lower() != ".svg":
+        raise UsageError(f"{option}: '{plain(path)}' must end in .svg")
+
+
+def draw(path: Path, picture: str, case: Path) -> None:
+    """The picture into its file, never over a case. Raises CannotWriteError, UsageError."""
+    write_plain(path, picture, case)
+
+
 def write(page: Path, text: str, case: Path) -> None:
     """The page into its file, never over a case. Raises CannotWriteError, UsageError."""
     write_plain(page, text, case)

@@ -7,14 +7,12 @@ from pathlib import Path
 
 from diagnose.bench.survey import survey
 from diagnose.casefile.case import Case
-from diagnose.casefile.disk import write_plain
 from diagnose.casefile.reading import from_text, load, slurp
 from diagnose.casefile.writing import table_text
-from diagnose.cli import printing
+from diagnose.cli import paging, printing
 from diagnose.cli.entries import Details, reading
-from diagnose.errors import BadCaseError, UsageError, plain
+from diagnose.errors import BadCaseError, UsageError
 from diagnose.report import survey as text
-from diagnose.report.plot import svg
 from diagnose.report.scale import scale_of
 from knowledge.book import Book, the_book
 
@@ -23,9 +21,14 @@ def show_survey(path: Path, readings: Sequence[str], picture: Path | None, json:
     """Print the survey of one case, with the readings given here as if they stood in it."""
     book = the_book()
     case = supposed(path, readings, book) if readings else load(path, book)
+    if picture is not None:
+        paging.picture_ready(picture, "svg")
     found = survey(case, book)
     if picture is not None:
-        _draw(picture, svg(text.plots(found, scale_of(case))), path)
+        from diagnose.pages.charts import curves, document
+
+        drawn = document(curves(text.pictured(found, scale_of(case)), "survey"))
+        paging.draw(picture, drawn, path)
     if json:
         printing.data(text.data(found, case))
     else:
@@ -44,10 +47,3 @@ def supposed(path: Path, readings: Sequence[str], book: Book) -> Case:
         return from_text(old + more, path, book)
     except BadCaseError as bad:
         raise UsageError("\n".join(f.partition(": ")[2] for f in bad.faults)) from None
-
-
-def _draw(path: Path, picture: str, case: Path) -> None:
-    """Write the picture, never over a case. Raises CannotWriteError, UsageError."""
-    if path.suffix.lower() != ".svg":
-        raise UsageError(f"svg: '{plain(path)}' must end in .svg")
-    write_plain(path, picture, case)

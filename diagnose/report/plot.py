@@ -1,6 +1,6 @@
-"""Curves and points in plain characters, eighty columns wide, and the same as SVG.
+"""Curves and points in plain characters, eighty columns wide.
 
-Imported by the reports of survey and forecast; knows nothing of oil.
+Imported by the reports of survey and forecast, and as data by the charts; knows nothing of oil.
 """
 
 from __future__ import annotations
@@ -8,13 +8,9 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import ceil, floor, log10
-from xml.sax.saxutils import escape
 
 MARKS = "abcdef"
 POINT = "O"
-COLOURS = ("#1b6ca8", "#c0392b", "#27874a", "#8e44ad", "#b9770e", "#34495e")
-DASHES = ("", "7 3", "2 3", "9 3 2 3", "4 4", "12 4")
-WIDE, TALL, LEFT, TOP, RIGHT, BOTTOM = 640.0, 360.0, 56.0, 34.0, 14.0, 44.0
 
 
 @dataclass(frozen=True)
@@ -27,11 +23,14 @@ class Plot:
     x: Sequence[float]
     lines: Mapping[str, Sequence[float]]
     points: Sequence[tuple[float, float]] = ()
+    band: tuple[Sequence[float], Sequence[float]] | None = None  #: lower and upper edge
+    band_says: str = ""
 
     @property
     def top(self) -> float:
         """Upper end of the scale: a round figure above all there is."""
-        most = max([1e-9, *(max(v) for v in self.lines.values()), *(y for _, y in self.points)])
+        lines = [*self.lines.values(), *(self.band[1:] if self.band else ())]
+        most = max([1e-9, *(max(v) for v in lines), *(y for _, y in self.points)])
         return round_up(most)
 
     @property
@@ -125,62 +124,3 @@ def _scale(low: float, high: float, across: int) -> str:
         start = min(max(at - len(text) // 2, 0), across - len(text))
         line[start : start + len(text)] = text
     return "".join(line).rstrip()
-
-
-def svg(plots: Sequence[Plot]) -> str:
-    """The plots below each other as one SVG picture, without script or outside parts."""
-    keys = max((len(p.lines) for p in plots), default=0)
-    each = TALL + 18 * (keys + 1)
-    body = [_panel(p, i * each) for i, p in enumerate(plots)]
-    return (
-        '<?xml version="1.0" encoding="UTF-8"?>\n'
-        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDE:g} {each * len(plots):g}" '
-        'font-family="sans-serif" font-size="12">\n'
-        f'<rect width="100%" height="100%" fill="white"/>\n{"".join(body)}</svg>\n'
-    )
-
-
-def _panel(plot: Plot, down: float) -> str:
-    (low, high), top = plot.ends, plot.top
-
-    def x(value: float) -> float:
-        return LEFT + (WIDE - LEFT - RIGHT) * (value - low) / (high - low)
-
-    def y(value: float) -> float:
-        return TALL - BOTTOM - (TALL - BOTTOM - TOP) * value / top
-
-    parts = [_text(LEFT, 18, plot.title, "start", 'font-weight="bold"')]
-    for t in ticks(0.0, top, 6):
-        parts.append(_line([(LEFT, y(t)), (WIDE - RIGHT, y(t))], "#ddd", "", 1))
-        parts.append(_text(LEFT - 6, y(t) + 4, f"{t:g}", "end"))
-    for t in ticks(low, high, 8):
-        parts.append(_line([(x(t), TALL - BOTTOM), (x(t), TALL - BOTTOM + 4)], "#333", "", 1))
-        parts.append(_text(x(t), TALL - BOTTOM + 18, f"{t:g}", "middle"))
-    parts.append(_line([(LEFT, TOP), (LEFT, y(0)), (WIDE - RIGHT, y(0))], "#333", "", 1))
-    parts.append(_text((LEFT + WIDE) / 2, TALL - 8, f"{plot.up} over {plot.across}", "middle"))
-    for i, (name, line) in enumerate(plot.lines.items()):
-        colour, dash = COLOURS[i % len(COLOURS)], DASHES[i % len(DASHES)]
-        ends = zip(plot.x, line, strict=True)
-        parts.append(_line([(x(a), y(min(max(b, 0.0), top))) for a, b in ends], colour, dash, 2))
-        key = TALL + 18 * i + 8
-        parts.append(_line([(LEFT, key), (LEFT + 34, key)], colour, dash, 2))
-        parts.append(_text(LEFT + 42, key + 4, name, "start"))
-    for a, b in plot.points:
-        parts.append(
-            f'<circle cx="{x(a):.1f}" cy="{y(b):.1f}" r="4.5" fill="white" stroke="black" '
-            'stroke-width="2"/>\n'
-        )
-    return f'<g transform="translate(0 {down:g})">\n{"".join(parts)}</g>\n'
-
-
-def _line(ends: Sequence[tuple[float, float]], colour: str, dash: str, wide: float) -> str:
-    path = " ".join(f"{a:.1f},{b:.1f}" for a, b in ends)
-    dashed = f' stroke-dasharray="{dash}"' if dash else ""
-    return (
-        f'<polyline points="{path}" fill="none" stroke="{colour}" stroke-width="{wide}"{dashed}/>\n'
-    )
-
-
-def _text(x: float, y: float, text: str, anchor: str, more: str = "") -> str:
-    sound = escape("".join(c if c.isprintable() else " " for c in text))
-    return f'<text x="{x:.1f}" y="{y:.1f}" text-anchor="{anchor}" {more}>{sound}</text>\n'

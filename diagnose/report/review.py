@@ -2,20 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from diagnose.consultation import Consultation, Ranked
 from diagnose.explain import Weight
 from diagnose.planning.options import Option
-from diagnose.ranking.network import Likelihood
 from diagnose.report.cautioning import cautions
 from diagnose.report.lines import as_typed, headed, labelled, percent, together, wrapped
-from knowledge.vocabulary import Caution, Finding, Severity
+from diagnose.report.reasons import SETTLED, Reason, chain_told, in_short, reasons
+from knowledge.vocabulary import Caution, Severity
 
 SHOWN = 5
-SURE = 0.95  #: from here a sighting is told without its doubt
-LEADS, SETTLED = 0.4, 0.9  #: how likely the first must be to be called so
-REASONS = 4
 
 
 def review(answer: Consultation, path: str, shown: int = SHOWN) -> str:
@@ -62,16 +59,12 @@ def _in_short(answer: Consultation) -> list[str]:
     """The answer in a sentence, with what would put it right once it is as good as settled."""
     if not answer.evidence:
         return []
+    lines = wrapped(f"In short: {in_short(answer)}.", 0, 2)
     first = answer.ranking[0]
-    lead = f"{first.cause.says} ({percent(first.probability)} likely)"
-    if first.probability < LEADS:
-        return wrapped(f"In short: cannot tell yet; ahead by a little is {lead}.", 0, 2)
-    if first.probability < SETTLED:
-        return wrapped(f"In short: most likely {lead}, not settled.", 0, 2)
-    lines = wrapped(f"In short: as good as settled, {lead}.", 0, 2)
-    lines += labelled("remedy", first.cause.remedy, 2, 12)
-    if first.cause.follows:
-        lines += labelled("if left", first.cause.follows, 2, 12)
+    if first.probability >= SETTLED:
+        lines += labelled("remedy", first.cause.remedy, 2, 12)
+        if first.cause.follows:
+            lines += labelled("if left", first.cause.follows, 2, 12)
     return lines
 
 
@@ -107,54 +100,20 @@ def _cause(answer: Consultation, i: int, ranked: Ranked, weights: Sequence[Weigh
     lines = ["", *headed(name, f"{ranked.cause.says} [{ranked.cause.id}]")]
     if ranked.cause.no_fault:
         lines += wrapped("(no fault: it would explain the reading)", 6)
-    pro = [w for w in weights if w.decibans > 0][:REASONS]
-    con = [w for w in weights if w.decibans < 0][:REASONS]
-    for label, these in (("for", pro), ("against", con)):
-        for w in these:
-            text = f"{_word(w.decibans)}: {_says(answer, w.what)}"
-            if label == "for" and not w.chain and not _is_there(answer, w.what):
-                text += " (rules out rivals)"
-            lines += labelled(label if w is these[0] else "", text, 6, 16)
-    seen = [w for w in pro if len(w.chain) > 2 and _is_there(answer, w.what)]
-    chain = max(seen, key=lambda w: w.decibans, default=None)
-    if chain:
-        way = " -> ".join(str(answer.graph.nodes[n]["says"]) for n in chain.chain)
+    for reason, label in labelled_once(reasons(answer, weights)):
+        lines += labelled(label, f"{reason.weight}: {reason.says}", 6, 16)
+    way = chain_told(answer, weights)
+    if way:
         lines += labelled("how", way, 6, 16)
     return lines
 
 
-def _is_there(answer: Consultation, name: str) -> bool:
-    seen = answer.evidence[name]
-    return seen.if_present >= seen.if_absent
-
-
-def _word(decibans: float) -> str:
-    size = abs(decibans)
-    strength = "strong" if size >= 8 else "fair" if size >= 3 else "slight"
-    return f"{strength} ({decibans:+.0f} dB)"
-
-
-def _says(answer: Consultation, name: str) -> str:
-    if name in answer.book.conditions:
-        seen = answer.evidence[name]
-        ratio, fit = seen.if_present / seen.if_absent, "fit"
-        if ratio < 1:
-            ratio, fit = 1 / ratio, "do not fit"
-        return f"the readings, held against the circuit, {fit} ({ratio:.0f} to 1): " + (
-            answer.book.conditions[name].says
-        )
-    return stated(answer.book.findings[name], answer.evidence[name])
-
-
-def stated(finding: Finding, seen: Likelihood) -> str:
-    """What was reported of the finding, in words."""
-    text = (
-        finding.says
-        if seen.if_present >= seen.if_absent
-        else finding.denies or f"not: {finding.says}"
-    )
-    sure = max(seen.if_present, seen.if_absent)
-    return text if sure >= SURE else f"probably ({sure:.0%} sure) {text}"
+def labelled_once(told: Sequence[Reason]) -> Iterator[tuple[Reason, str]]:
+    """Each reason with the word for its side where that side begins."""
+    before = ""
+    for reason in told:
+        yield reason, "" if reason.side == before else reason.side
+        before = reason.side
 
 
 def _sets(answer: Consultation) -> list[str]:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from diagnose.bench.fitting import HEALTHY, NEITHER
+from diagnose.bench.further import sound_band
 from diagnose.bench.survey import Row, Survey
 from diagnose.casefile.case import Case
 from diagnose.report.lines import headed, labelled, percent, together, width, wrapped
@@ -72,6 +74,24 @@ def plots(found: Survey, scale: Scale) -> list[Plot]:
             [(n, p * factor) for n, p in c.read],
         )
         for c in found.curves
+    ]
+
+
+def pictured(found: Survey, scale: Scale) -> list[Plot]:
+    """The same with the band a sound engine keeps to, for a picture."""
+    factor = PSI / scale.factor
+    return [
+        replace(
+            plot,
+            band=(
+                [float(v) * factor for v in low],
+                [float(v) * factor for v in high],
+            ),
+            band_says="sound engine of this kind, nine in ten",
+        )
+        for plot, (low, high) in zip(
+            plots(found, scale), (sound_band(found.sound, c) for c in found.curves), strict=True
+        )
     ]
 
 
