@@ -19,6 +19,7 @@ from diagnose.casefile.quantities import (
 )
 from diagnose.casefile.schema import (
     ENTRIES,
+    MOST_NUMBERED,
     TABLES,
     VERSION,
     AnyTable,
@@ -144,6 +145,9 @@ class Resolver:
         raw = self.raw.get(name, [])
         if not isinstance(raw, list):
             self.faults.add(f"{name}: must be a list of tables, each written [[{name}]]")
+            return []
+        if len(raw) > MOST_NUMBERED:
+            self.faults.add(f"{name}: {len(raw):,} entries; at most {MOST_NUMBERED:,}")
             return []
         found = []
         for i, one in enumerate(raw, 1):

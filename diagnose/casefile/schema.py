@@ -22,6 +22,7 @@ from diagnose.errors import nearest, nearest_word, plain
 VERSION = 1
 LONGEST = 10_000  #: characters of one free text
 MOST_ENTRIES = 1_000  #: of one list or table inside a table
+MOST_NUMBERED = 2_000  #: entries of one kind; what readings say together grows squared
 
 Text = Annotated[str, StringConstraints(max_length=LONGEST)]
 Word = Annotated[str, StringConstraints(min_length=1, max_length=200, strip_whitespace=True)]

@@ -1,0 +1,255 @@
+"""Any file as a case: real ones with something spoilt, built ones, and bytes, with a clock on each."""
+
+from __future__ import annotations
+
+import random
+import re
+import subprocess
+import sys
+from collections.abc import Callable
+from functools import partial
+from pathlib import Path
+from typing import Any
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from diagnose.casefile.reading import from_text, load
+from diagnose.casefile.writing import table_text
+from diagnose.cli.entries import Details, reading
+from diagnose.errors import BadCaseError, OutOfScopeError, UsageError
+from knowledge.book import the_book
+from knowledge.units import DIMENSIONS, UnitError, parse
+from tests.command_line import ROOT, call, environment
+from tests.fuzzing import COUNT, REAL, TOKENS, chooser, ended_well, one, spoilt
+
+BOOK = the_book()
+SAVED = settings(
+    deadline=None,
+    suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow],
+)
+#: what a case that can be read is then given to, now and then
+COMMANDS = [
+    ["review"],
+    ["review", "--json", "--causes", "200"],
+    ["teardown", "--blanks"],
+    ["teardown", "--json"],
+    ["survey"],
+    ["budget"],
+    ["forecast", "--set", "oil=20W-50"],
+    ["signoff"],
+    ["signoff", "--whole-engine", "--markdown"],
+    ["signoff", "--start"],
+    ["graph", "--format", "graphml"],
+    ["graph", "--format", "bif"],
+    ["record", "needle_flickers=yes"],
+    ["record", "--reading", "700 rpm 95 C 8 psi"],
+    ["record", "--withdraw", "1"],
+    ["close", "--reason", "sold", "--how", "seen"],
+]
+
+
+def read(data: bytes) -> bool:
+    """Whether it is a case; where it is none, the fault is one for a person."""
+    try:
+        from_text(data.decode("utf-8"), None, BOOK)
+    except UnicodeDecodeError:
+        return False
+    except (BadCaseError, OutOfScopeError) as bad:
+        told = str(bad)
+    else:
+        return True
+    assert told.strip()
+    assert len(told.splitlines()) <= 41
+    return False
+
+
+def worked(path: Path, data: bytes, dice: random.Random) -> None:
+    """A command on a case that can be read; what stood in it still does."""
+    path.write_bytes(data)
+    words = dice.choice(COMMANDS)
+    with one("commands on spoilt cases", (words, data), 30.0):
+        ended_well(call(words[0], path, *words[1:]), (words, data))
+    assert path.read_bytes().startswith(data)
+    load(path, BOOK)
+
+
+def spoil_and_read(path: Path, first: int, many: int) -> int:
+    """How many of these spoilt cases could be read all the same."""
+    sound = 0
+    for number in range(first, first + many):
+        dice = chooser("case", number)
+        data = spoilt(dice.choice(REAL), dice)
+        with one("spoilt case files", (number, data)):
+            readable = read(data)
+        sound += readable
+        if readable and dice.random() < 0.04:
+            worked(path, data, dice)
+    return sound
+
+
+def test_spoilt_cases_are_read_or_refused(tmp_path: Path) -> None:
+    """Few enough for every run; some of them must be sound and some not, or nothing is tried."""
+    sound = spoil_and_read(tmp_path / "x.toml", 0, 300)
+    assert 20 < sound < 280
+
+
+@pytest.mark.long
+def test_spoilt_cases_at_length(tmp_path: Path) -> None:
+    spoil_and_read(tmp_path / "x.toml", 300, 110_000)
+
+
+# ------------------------------------------------------------------------------- built ones
+
+
+def _likely(right: st.SearchStrategy[object]) -> st.SearchStrategy[object]:
+    """Mostly what belongs there, sometimes what does not."""
+    wrong: st.SearchStrategy[object] = st.sampled_from(
+        [None, 0, -1, True, 1e300, "", " ", "nearly", [], ["x"], {}]
+    )
+    return st.one_of(right, right, right, right, wrong)
+
+
+FIGURE = st.builds(
+    "{}{}{}".format,
+    st.floats(-10, 5000).map(lambda x: f"{x:g}") | st.sampled_from(["1/8", ".5", "1e3", "nan"]),
+    st.sampled_from(["", " ", "  "]),
+    st.sampled_from(
+        ["rpm", "C", "F", "K", "psi", "bar", "kPa", "in", "mm", "thou", "min", "%", ""]
+    ),
+)
+NUMBER = st.integers(1, 9)
+WHEN = st.dates() | st.datetimes()
+WORD = st.sampled_from([*BOOK.findings, *BOOK.measures, *BOOK.tasks])
+COMMON = {"no": NUMBER, "replaces": NUMBER, "when": WHEN, "by": st.text(max_size=5)}
+STATE = st.sampled_from(["present", "absent", "unknown", "withdrawn", "done", "failed", "skipped"])
+FIELDS: dict[str, dict[str, st.SearchStrategy[object]]] = {
+    "finding": {"what": WORD, "state": STATE, "value": FIGURE, "sure": st.floats(0, 1.1)},
+    "reading": {"rpm": FIGURE, "oil": FIGURE, "pressure": FIGURE, "error": FIGURE},
+    "baseline": {"rpm": FIGURE, "oil": FIGURE, "pressure": FIGURE, "error": FIGURE},
+    "work": {"what": st.sampled_from(list(BOOK.tasks)), "state": STATE, "value": FIGURE},
+    "closed": {"causes": st.lists(st.sampled_from(list(BOOK.causes))), "minutes": FIGURE},
+}
+
+
+@st.composite
+def cases(draw: st.DrawFn) -> str:
+    """Tables of the right names with fields of the right names, and values that often belong."""
+    text = "schema = 1\n"
+    layout: Any = draw(_likely(st.sampled_from(list(BOOK.layouts))))
+    if layout is not None:
+        text += table_text("[engine]", {"layout": layout})
+    for number in range(1, draw(st.integers(1, 5))):
+        kind = draw(st.sampled_from(list(FIELDS)))
+        ways = {**COMMON, **FIELDS[kind]}
+        chosen = draw(st.sets(st.sampled_from(list(ways)), min_size=2))
+        told: Any = {key: draw(_likely(ways[key])) for key in sorted(chosen)}
+        text += table_text(f"[[{kind}]]", {"no": number, **told})
+    return text
+
+
+@pytest.mark.long
+@settings(SAVED, max_examples=15_000)
+@given(text=cases(), seed=st.integers(0, 2**32))
+def test_built_cases_at_length(tmp_path: Path, text: str, seed: int) -> None:
+    dice = random.Random(seed)
+    with one("built case files", text):
+        readable = read(text.encode("utf-8", "surrogatepass"))
+    if readable and dice.random() < 0.1:
+        worked(tmp_path / "x.toml", text.encode(), dice)
+
+
+@pytest.mark.long
+@settings(SAVED, max_examples=15_000)
+@given(data=st.binary(max_size=400))
+def test_bytes_at_length(data: bytes) -> None:
+    with one("bytes as case files", data):
+        read(data)
+
+
+# ----------------------------------------------------------------------------- single lines
+
+
+def line_of(dice: random.Random) -> str:
+    """A figure or a reading as a person types it, with something wrong now and then."""
+    pieces = []
+    for _ in range(dice.choice((1, 1, 2, 3, 4, 5))):
+        number = dice.choice(("700", "95", "8", "1/8", "1 1/2", "-4", "0.0025", "1e3", "٣", "1,5"))
+        unit = dice.choice(
+            ("rpm", "rev/min", "C", "°F", "psi", "bar", "kPa", "in", "thou", "µm", "direct")
+        )
+        pieces.append(dice.choice((number + " " + unit, number + unit, dice.choice(TOKENS))))
+    text = dice.choice((" ", " ", "", ", ")).join(pieces)
+    if dice.random() < 0.3:
+        at = dice.randrange(len(text) + 1)
+        text = text[:at] + chr(dice.randrange(0xD800)) * dice.choice((1, 1, 300)) + text[at:]
+    return text
+
+
+def heard(text: str) -> None:
+    """The line as a figure of every dimension, and as a reading."""
+    ways: list[Callable[[], object]] = [partial(parse, text, d) for d in DIMENSIONS.values()]
+    ways.append(partial(reading, text, Details()))
+    for way in ways:
+        try:
+            way()
+        except (UnitError, UsageError) as bad:
+            told = str(bad)
+        else:
+            continue
+        assert told.strip()
+        assert "\n" not in told
+        assert len(told) < 1000
+
+
+@pytest.mark.long
+def test_lines_at_length() -> None:
+    """Figures with units, and gauge readings."""
+    for number in range(30_000):
+        dice = chooser("line", number)
+        text = line_of(dice)
+        with one("figures and readings", text):
+            heard(text)
+
+
+# --------------------------------------------------------------------- as a fuzzer guides it
+
+
+def guided(kind: str, folder: Path, seconds: int) -> int:
+    """How many inputs a fuzzer tried in so many seconds. Raises AssertionError with what it found."""
+    seeds = folder / "seeds"
+    seeds.mkdir()
+    for number, text in enumerate(REAL if kind == "case" else TOKENS):
+        (seeds / str(number)).write_bytes(text.encode())
+    limits = (f"-max_total_time={seconds}", "-timeout=10", "-max_len=4096")
+    done = subprocess.run(
+        [
+            sys.executable,
+            "-m",
+            "tests.guided_fuzz",
+            kind,
+            seeds,
+            *limits,
+            f"-artifact_prefix={folder}/",
+        ],
+        capture_output=True,
+        cwd=ROOT,
+        env=environment(),
+        timeout=seconds + 120,
+        check=False,
+    )
+    told = (done.stdout + done.stderr).decode("utf-8", "replace")
+    counted = re.search(r"Done (\d+) runs", told)
+    assert done.returncode == 0, told[-4000:]
+    assert counted, told[-4000:]
+    COUNT[f"guided bytes of a {kind}"] += int(counted[1])
+    return int(counted[1])
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("kind", ["case", "line"])
+def test_bytes_guided_by_what_they_reach(tmp_path: Path, kind: str) -> None:
+    """A coverage-guided fuzzer, where one is installed."""
+    pytest.importorskip("atheris")
+    assert guided(kind, tmp_path, seconds=90) > 1_000
