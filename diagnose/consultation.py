@@ -406,11 +406,12 @@ class Consultation:
             {**self.evidence, **{f.id: of_report(r) for f, r in reports.items()}}
             for _, reports in asked
         ]
+        causes = self.network.prior
         try:
             if self.effort <= SMALL:
-                after = posteriors(self.network, variants)
+                after = posteriors(self.network, variants, asked=causes)
             else:  # together they would be more entangled than each by itself
-                after = [p for v in variants for p in posteriors(self.network, [v])]
+                after = [p for v in variants for p in posteriors(self.network, [v], asked=causes)]
         except TooEntangledError:  # then the step is named without its outcomes
             return []
         out = []

@@ -6,18 +6,17 @@ share one elimination, as a leading axis of every table.
 
 from __future__ import annotations
 
-import heapq
 import math
-from collections.abc import Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
-from functools import lru_cache
 
 import numpy as np
 
 from diagnose.ranking.network import Evidence, Network
+from diagnose.ranking.ordering import best_order
 from diagnose.ranking.splitting import Array, Split, Table, split
 
-LARGE = 60_000  #: numbers in a sweep from which other orders are worth trying
+BULKY = 4_096  #: numbers in a table from which it is worth saving a copy
 WIDEST = 22  #: variables in one table; above it memory, not time, would end the run
 
 
@@ -53,15 +52,19 @@ def posterior(
 
 
 def posteriors(
-    network: Network, variants: Sequence[Evidence], precision: type[np.floating] = np.float64
+    network: Network,
+    variants: Sequence[Evidence],
+    precision: type[np.floating] = np.float64,
+    asked: Collection[str] | None = None,
 ) -> list[Posterior]:
     """The posterior under each variant of the evidence, in one sweep.
 
+    ``asked``: only these nodes need a marginal; all that have one where left out.
     A variant that cannot be has a log evidence of minus infinity. Raises TooEntangledError.
     """
     if not variants:
         return []
-    return sweep(network, variants, precision).posteriors
+    return sweep(network, variants, precision, asked).posteriors
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,26 +77,34 @@ class Sweep:
 
 
 def sweep(
-    network: Network, variants: Sequence[Evidence], precision: type[np.floating] = np.float64
+    network: Network,
+    variants: Sequence[Evidence],
+    precision: type[np.floating] = np.float64,
+    asked: Collection[str] | None = None,
 ) -> Sweep:
-    """Sum everything out forward, and back again for the marginals of each variant."""
-    net = split(network, variants, precision)
+    """Sum everything out forward, and back again for the marginals of each variant.
+
+    ``asked``: only these nodes need a belief; all where left out.
+    """
+    net = split(network, variants, precision, asked)
     buckets = _eliminate(net.tables, net.variables)
     messages, log_scale = _forward(buckets, len(variants))
-    belief = {
+    belief: dict[int, Array] = {
         v: np.broadcast_to(b, (len(variants), 2))
         for v, b in _backward(buckets, messages, net.wanted).items()
     }
     out = []
     for k, log_evidence in enumerate(log_scale + net.log_scale):
-        found = dict(network.prior)
+        found = {n: p for n, p in network.prior.items() if asked is None or n in asked}
         found.update((n, float(belief[i][k, 1])) for n, i in net.index.items() if i in belief)
         for name, hidden, p, q in net.folded:
             off, on = (float(b) for b in belief[hidden][k])
             found[name] = off * p + on * p * (1.0 - q) / (1.0 - p * q)
         for leaf in net.denied.values():
             if leaf.speaks[min(k, len(leaf.speaks) - 1)]:
-                found.update((n, p * (1.0 - q) / (1.0 - p * q)) for n, p, q in leaf.lone)
+                found.update(
+                    (n, p * (1.0 - q) / (1.0 - p * q)) for n, p, q in leaf.lone if n in found
+                )
         out.append(Posterior(found, float(log_evidence)))
     return Sweep(net, belief, out)
 
@@ -129,7 +140,7 @@ def _eliminate(tables: list[Table], variables: int) -> list[_Bucket]:
 
     Raises TooEntangledError.
     """
-    order = _best_order(tuple(scope for scope, _ in tables), variables)
+    order = best_order(tuple(scope for scope, _ in tables), variables)
     if max((len(around) for _, around in order), default=0) >= WIDEST:
         raise TooEntangledError
     position = {v: i for i, (v, _) in enumerate(order)}
@@ -146,97 +157,57 @@ def _eliminate(tables: list[Table], variables: int) -> list[_Bucket]:
     return buckets
 
 
-Order = list[tuple[int, frozenset[int]]]
-
-
-@lru_cache(maxsize=64)
-def _best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
-    """A greedy order; where it comes out large, others are tried and the least is taken."""
-    orders = [_ordered(scopes, variables, 1, 0)]
-    if _effort(orders[0]) > LARGE:
-        orders += [_ordered(scopes, variables, *mix) for mix in ((1, 1), (2, 1), (4, 1))]
-    return min(orders, key=_effort)
-
-
-def _effort(order: Order) -> int:
-    return sum(2 << len(around) for _, around in order)
-
-
-def _ordered(
-    scopes: tuple[tuple[int, ...], ...], variables: int, by_size: int, by_fill: int
-) -> Order:
-    """Least neighbours first, ties by least fill; or least of a mix of both (weights)."""
-    neighbours: list[set[int]] = [set() for _ in range(variables)]
-    there = [False] * variables
-    for scope in scopes:
-        for v in scope:
-            neighbours[v].update(scope)
-            there[v] = True
-    for v, around in enumerate(neighbours):
-        around.discard(v)
-
-    def entry(v: int, fill: int) -> tuple[int, int, int, int]:
-        size = len(neighbours[v])
-        return by_size * size + by_fill * fill, fill, v, size
-
-    heap = [entry(v, 0) for v in range(variables) if there[v]]
-    heapq.heapify(heap)
-    gone = [False] * variables
-    order: Order = []
-    while heap:
-        _, fill, v, size = heapq.heappop(heap)
-        around = neighbours[v]
-        if gone[v] or size != len(around):
-            continue
-        exact = _fill(around, neighbours) if size > 1 else 0
-        if exact > fill:
-            heapq.heappush(heap, entry(v, exact))
-            continue
-        gone[v] = True
-        order.append((v, frozenset(around)))
-        for u in around:
-            neighbours[u] |= around
-            neighbours[u] -= {u, v}
-            heapq.heappush(heap, entry(u, 0))
-    return order
-
-
-def _fill(around: set[int], neighbours: list[set[int]]) -> int:
-    return sum(len(around - neighbours[u]) - 1 for u in around) // 2
-
-
-def _spread(scope: tuple[int, ...], table: Table) -> Array:
+def _spread(place: Mapping[int, int], table: Table) -> Array:
     """The table with one axis for every variable of the scope, behind the variants' axis."""
     variables, values = table
-    order = sorted(range(len(variables)), key=lambda i: scope.index(variables[i]))
-    if order != list(range(len(variables))):
+    at = [place[v] for v in variables]
+    order = sorted(range(len(at)), key=at.__getitem__)
+    if order != list(range(len(at))):
         values = values.transpose([0, *(i + 1 for i in order)])
-    there = set(variables)
-    return values.reshape([len(values), *(2 if v in there else 1 for v in scope)])
+    shape = [len(values)] + [1] * len(place)
+    for i in at:
+        shape[i + 1] = 2
+    return values.reshape(shape)
 
 
 def _product(scope: tuple[int, ...], tables: list[Table]) -> Array:
     """All tables multiplied over the whole scope, small ones first."""
-    full = np.ones((1,) * (len(scope) + 1))
+    place = {v: i for i, v in enumerate(scope)}
+    full: Array = np.ones((1,) * (len(scope) + 1))
     for table in sorted(tables, key=lambda t: t[1].size):
-        full = full * _spread(scope, table)
-    return np.broadcast_to(full, (len(full), *(2,) * len(scope)))
+        full = _times(full, _spread(place, table))
+    shape = (len(full), *(2,) * len(scope))
+    return full if full.shape == shape else np.broadcast_to(full, shape)
+
+
+def _times(left: Array, right: Array) -> Array:
+    """The product, in the place of ``left`` where it is large enough: memory costs time."""
+    if left.size < BULKY or not left.flags.writeable:
+        return left * right
+    if left.shape != np.broadcast_shapes(left.shape, right.shape):
+        return left * right
+    return np.multiply(left, right, out=left)
 
 
 def _forward(buckets: list[_Bucket], variants: int) -> tuple[list[Table], Array]:
     """Sum variables out one after another; the logarithm of what is left, for each variant."""
-    log_scale: Array = np.zeros(variants)
+    sizes: list[Array] = []
     messages: list[Table] = []
     for bucket in buckets:
         tables = [*bucket.own, *(messages[i] for i in bucket.incoming)]
         bucket.full = full = _product(bucket.scope, tables)
-        message = full.sum(axis=1)
-        axes = tuple(range(1, message.ndim))
-        largest: Array = np.abs(message).max(axis=axes) if axes else message
-        with np.errstate(divide="ignore", invalid="ignore"):
-            log_scale = log_scale + np.log(np.where(largest > 0.0, largest, 0.0))
-        safe = np.where(largest > 0.0, largest, 1.0)
-        messages.append((bucket.scope[1:], message / safe.reshape(-1, *(1,) * len(axes))))
+        message: Array = full[:, 0] + full[:, 1]
+        size: Array = np.abs(message)
+        if message.ndim > 1:
+            size = size.reshape(len(size), -1).max(axis=1)
+        sizes.append(np.where(size > 0.0, size, 0.0))
+        safe = np.where(size > 0.0, size, 1.0)
+        message /= safe.reshape(-1, *(1,) * (message.ndim - 1))
+        messages.append((bucket.scope[1:], message))
+    log_scale: Array = np.zeros(variants)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        for size in sizes:
+            log_scale = log_scale + np.log(size)
     return messages, log_scale
 
 
@@ -245,27 +216,37 @@ def _backward(buckets: list[_Bucket], messages: list[Table], wanted: set[int]) -
 
     A bucket's product summed onto a message's scope is that message times its derivative, so
     one division gives it; where the message is zero the product is made again without it.
+    Messages with nothing wanted above them are left alone.
     """
+    needed: list[bool] = []
+    for bucket in buckets:
+        needed.append(bucket.variable in wanted or any(needed[i] for i in bucket.incoming))
     slope: list[Array] = [np.ones((1,))] * len(buckets)
     belief: dict[int, Array] = {}
     for k in range(len(buckets) - 1, -1, -1):
+        if not needed[k]:
+            continue
         bucket = buckets[k]
         size = len(bucket.scope)
         above = slope[k].reshape(len(slope[k]), 1, *(2,) * (size - 1))
-        joint = bucket.full * above
+        joint = _times(bucket.full, above)
         if bucket.variable in wanted:
             belief[bucket.variable] = _belief(joint, size)
         for i in bucket.incoming:
+            if not needed[i]:
+                continue
             scope, message = messages[i]
             if (np.abs(message) > 1e-200).all():
-                flat: Array = _onto(joint, bucket.scope, scope) / message
+                flat: Array = _onto(joint, bucket.scope, scope)
+                flat /= message
             else:
                 others = [messages[o] for o in bucket.incoming if o != i]
-                rest = _product(bucket.scope, [*bucket.own, *others]) * above
+                rest = _times(_product(bucket.scope, [*bucket.own, *others]), above)
                 flat = _onto(rest, bucket.scope, scope)
-            axes = tuple(range(1, flat.ndim))
-            largest: Array = np.abs(flat).max(axis=axes, keepdims=True)
-            slope[i] = flat / np.where(largest > 0.0, largest, 1.0)
+            largest: Array = np.abs(flat).reshape(len(flat), -1).max(axis=1)
+            flat /= np.where(largest > 0.0, largest, 1.0).reshape(-1, *(1,) * (flat.ndim - 1))
+            slope[i] = flat
+        bucket.full = slope[k] = np.ones(1)  # done with
     return belief
 
 

@@ -32,7 +32,11 @@ def leave_each_out(
 ) -> dict[str, Without]:
     """For every finding: what would be believed of these causes without it."""
     variants = [evidence, *({**evidence, c: SEEN} for c in causes)]
-    done = sweep(network, variants)
+    asked = set(evidence)
+    asked.update(
+        p for n, e in evidence.items() if not e.if_present for p in network.parents.get(n, ())
+    )
+    done = sweep(network, variants, asked=asked)
     shared = [n for n, leaf in done.net.denied.items() if len(leaf.links) > 1]
     exact = len(shared) * effort(network, evidence) <= CHEAP
     out = _one_by_one(network, evidence, shared, causes) if exact else {}
@@ -53,7 +57,7 @@ def _one_by_one(
     network: Network, evidence: Evidence, names: list[str], causes: Sequence[str]
 ) -> dict[str, Without]:
     rest = [{n: e for n, e in evidence.items() if n != name} for name in names]
-    found = zip(names, posteriors(network, rest), strict=True)
+    found = zip(names, posteriors(network, rest, asked=causes), strict=True)
     return {name: Without(p.log_evidence, {c: p.marginal[c] for c in causes}) for name, p in found}
 
 

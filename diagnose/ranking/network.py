@@ -39,10 +39,11 @@ class Network:
     parents: Mapping[str, Mapping[str, float]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
+        known = self.prior.keys() | self.leak.keys()
         for name, links in self.parents.items():
             if name in self.prior or name not in self.leak:
                 raise ValueError(f"{name}: a node with parents has a leak and no prior")
-            if not links.keys() <= (self.prior.keys() | self.leak.keys()):
+            if not links.keys() <= known:
                 raise ValueError(f"{name}: unknown parent")
 
     @cached_property

@@ -8,7 +8,7 @@ Heckerman 1989 and Díez & Galán 2003). An absent finding is a plain product an
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -49,8 +49,16 @@ class Split:
     denied: dict[str, Denied] = field(default_factory=dict)  #: findings that couple nothing
 
 
-def split(network: Network, variants: Sequence[Evidence], precision: type[np.floating]) -> Split:
-    """Split every node; a root with one child and no evidence is summed out on the spot."""
+def split(
+    network: Network,
+    variants: Sequence[Evidence],
+    precision: type[np.floating],
+    asked: Collection[str] | None = None,
+) -> Split:
+    """Split every node; a root with one child and no evidence is summed out on the spot.
+
+    ``asked``: the nodes whose belief is wanted; every node where left out.
+    """
     named = {n for v in variants for n in v}
     kept = network.ancestors(named)
     names = [n for n in network.order if n in kept]
@@ -60,7 +68,9 @@ def split(network: Network, variants: Sequence[Evidence], precision: type[np.flo
             children[parent] = children.get(parent, 0) + 1
     alone = {n for n in names if n in network.prior and n not in named and children.get(n) == 1}
     index = {n: i for i, n in enumerate(n for n in names if n not in alone)}
-    net = Split(index, set(index.values()), np.zeros(len(variants)), len(index))
+    wanted = {i for n, i in index.items() if asked is None or n in asked}
+    net = Split(index, wanted, np.zeros(len(variants)), len(index))
+    link: dict[float, Array] = {}  #: the table of each strength
 
     def array(values: object) -> Array:
         return np.array(values, dtype=precision)
@@ -91,8 +101,9 @@ def split(network: Network, variants: Sequence[Evidence], precision: type[np.flo
         hidden = net.variables
         net.variables += 1
         if lone:
-            net.wanted.add(hidden)
-            net.folded.extend((p, hidden, prior, q) for p, prior, q in lone)
+            folded = [(p, hidden, prior, q) for p, prior, q in lone if asked is None or p in asked]
+            net.wanted.update(hidden for _ in folded)
+            net.folded.extend(folded)
             missed = math.prod(1.0 - prior * q for _, prior, q in lone)
             net.tables.append(((hidden,), array([[1.0, missed]])))
         if name in children or bool((gone * there).any()):
@@ -103,8 +114,12 @@ def split(network: Network, variants: Sequence[Evidence], precision: type[np.flo
             weight = np.stack([there, (gone - there) * stay], axis=-1)
             net.tables.append(((hidden,), weight))
             net.hidden[name] = hidden
-            net.wanted.add(hidden)
-        net.tables.extend(((hidden, p), array([[[1.0, 1.0], [1.0, 1.0 - q]]])) for p, q in links)
+            if asked is None or name in asked:
+                net.wanted.add(hidden)
+        for p, q in links:
+            if q not in link:
+                link[q] = array([[[1.0, 1.0], [1.0, 1.0 - q]]])
+            net.tables.append(((hidden, p), link[q]))
     return net
 
 
