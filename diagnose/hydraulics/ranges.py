@@ -22,9 +22,13 @@ def refuse_outside(
     ...
     ValueError: eccentricity ratio must lie in [0, 1], got 1.2
     """
+    if isinstance(value, float) and (value > low if open_low else value >= low) and value <= high:
+        return  # a plain number needs no array; every formula comes by here at every step
     values = np.asarray(value, dtype=float)
-    inside = (values > low if open_low else values >= low) & (values <= high)
-    if not np.all(inside):
+    inside = values > low if open_low else values >= low
+    if high != np.inf:
+        inside = inside & (values <= high)
+    if not inside.all():
         worst = values[~inside].flat[0]
         bracket, unit = "(" if open_low else "[", f" {unit}" if unit else ""
         end = "inf)" if high == np.inf else f"{high:g}]"
