@@ -2,166 +2,46 @@
 
 from __future__ import annotations
 
-import re
 from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 from math import log
 
+from diagnose.wording import OTHER_NAMES, joined, tokens
 from knowledge.book import Book
+from knowledge.parts.shapes import Part
 from knowledge.rulebook import Rule
-from knowledge.vocabulary import Cause, Condition, Finding, Inspection, Layout, Limit, Measure
+from knowledge.vocabulary import (
+    Cause,
+    Condition,
+    Finding,
+    Inspection,
+    Layout,
+    Limit,
+    Measure,
+    Task,
+)
 
-Word = Cause | Condition | Finding | Inspection | Layout | Limit | Measure | Rule
+Word = Cause | Condition | Finding | Inspection | Layout | Limit | Measure | Part | Rule | Task
 #: the sorts of word there are, and the shelf of the book each stands on
 KINDS: dict[str, tuple[type, str]] = {
     "finding": (Finding, "findings"),
     "cause": (Cause, "causes"),
     "inspection": (Inspection, "inspections"),
     "measure": (Measure, "measures"),
+    "task": (Task, "tasks"),
+    "part": (Part, "parts"),
     "condition": (Condition, "conditions"),
     "layout": (Layout, "layouts"),
     "limit": (Limit, "limits"),
     "rule": (Rule, "rules"),
 }
 
-_SPLIT = re.compile(r"[^a-z0-9]+")
-_IDLE_WORDS = frozenset(
-    [
-        "a",
-        "an",
-        "and",
-        "are",
-        "as",
-        "at",
-        "be",
-        "been",
-        "but",
-        "by",
-        "did",
-        "do",
-        "does",
-        "for",
-        "from",
-        "get",
-        "gets",
-        "got",
-        "had",
-        "has",
-        "have",
-        "i",
-        "in",
-        "is",
-        "it",
-        "its",
-        "my",
-        "of",
-        "on",
-        "or",
-        "our",
-        "so",
-        "than",
-        "that",
-        "the",
-        "then",
-        "there",
-        "they",
-        "this",
-        "to",
-        "too",
-        "very",
-        "was",
-        "we",
-        "were",
-        "when",
-        "while",
-        "with",
-        "you",
-        "your",
-    ]
-)
 _SWAPPED = 0.9  #: how alike two words are, of 1, of which one has two letters swapped
 STRETCH, PART = 3, 0.8  #: words in a row looked up by themselves, and how far that is trusted
+_BEGINS, _LONGER = 0.85, 0.5  #: how alike a word's beginning is, misspelt or itself a word
 _CLOSE = 82.0  #: how alike two words must be, of 100, to be one misspelt
-_ALIKE = {  # one word for one thing
-    "pan": "sump",
-    "oilpan": "sump",
-    "strainer": "screen",
-    "mesh": "screen",
-    "light": "lamp",
-    "lights": "lamp",
-    "engine": "",
-    "motor": "",
-    "oil": "",
-    "meter": "gauge",
-    "gage": "gauge",
-    "guage": "gauge",
-    "tappet": "lifter",
-    "lifters": "lifter",
-    "tappets": "lifter",
-    "sending": "sender",
-    "transmitter": "sender",
-    "switch": "sender",
-    "piston": "plunger",
-    "hose": "line",
-    "pipe": "line",
-    "capillary": "line",
-    "revs": "rpm",
-    "rpm": "rpm",
-    "shim": "shims",
-    "petrol": "fuel",
-    "gasoline": "fuel",
-    "gas": "fuel",
-    "bits": "pieces",
-    "swarf": "metal",
-    "shavings": "metal",
-    "filings": "metal",
-    "flakes": "metal",
-    "chips": "metal",
-    "chocolate": "milky",
-    "antifreeze": "coolant",
-    "water": "coolant",
-    "noise": "noise",
-    "knocks": "knock",
-    "knocking": "knock",
-    "banging": "knock",
-    "ticking": "clatter",
-    "tick": "clatter",
-    "tapping": "clatter",
-    "clattering": "clatter",
-    "rattle": "rattle",
-    "rattling": "rattle",
-    "fluctuates": "wavers",
-    "fluctuating": "wavers",
-    "fluctuation": "wavers",
-    "flickers": "wavers",
-    "flickering": "wavers",
-    "flicker": "wavers",
-    "dances": "wavers",
-    "bounces": "wavers",
-    "bouncing": "wavers",
-    "corner": "bends",
-    "corners": "bends",
-    "cornering": "bends",
-    "turns": "bends",
-    "seized": "seized",
-    "locked": "seized",
-    "warm": "hot",
-}
-
-
-def tokens(text: str) -> list[str]:
-    """The words that matter, folded onto one spelling each."""
-    out = []
-    for raw in _SPLIT.split(text.lower()):
-        word = _ALIKE.get(raw, raw)
-        if not word or raw in _IDLE_WORDS:
-            continue
-        if len(word) > 4 and word.endswith("s") and not word.endswith("ss"):
-            word = word[:-1]
-        out.append(word)
-    return out
 
 
 @dataclass(frozen=True, slots=True)
@@ -179,13 +59,21 @@ class Finder:
     book: Book
 
     @cached_property
+    def _said(self) -> list[tuple[Word, list[str], float]]:
+        return [(w, tokens(text), trust) for w in self._words() for text, trust in _texts(w)]
+
+    @cached_property
+    def known(self) -> frozenset[str]:
+        """Every word the book is written in, cut short."""
+        return frozenset(token for _, said, _ in self._said for token in said)
+
+    @cached_property
     def _phrases(self) -> list[tuple[Word, frozenset[str], float]]:
         out = []
-        for word in self._words():
-            for text, trust in _texts(word):
-                found = frozenset(tokens(text))
-                if found:
-                    out.append((word, found, trust))
+        for word, said, trust in self._said:
+            found = frozenset(joined(said, self.known))
+            if found:
+                out.append((word, found, trust))
         return out
 
     @cached_property
@@ -203,22 +91,31 @@ class Finder:
 
     def _close(self, token: str) -> dict[str, float]:
         """Words of the book that ``token`` may be, and how alike they are, 0 to 1."""
+        if token in self._weight:
+            return {token: 1.0, **dict.fromkeys(self._longer(token), _LONGER)}
         from rapidfuzz import fuzz, process
 
-        vocabulary = list(self._weight)
-        near = process.extract(token, vocabulary, scorer=fuzz.ratio, score_cutoff=_CLOSE, limit=12)
-        close = {w: s / 100 for w, s, _ in near}
-        if len(token) >= 4:
-            for w in vocabulary:
-                if len(w) >= 4 and (w.startswith(token) or token.startswith(w)):
-                    close[w] = max(close.get(w, 0.0), 0.85)
-                elif _swapped(token, w):
-                    close[w] = max(close.get(w, 0.0), _SWAPPED)
+        other = {k: w for k, w in OTHER_NAMES.items() if w in self._weight}
+        names = other | {w: w for w in self._weight}
+        near = process.extract(token, list(names), scorer=fuzz.ratio, score_cutoff=_CLOSE, limit=12)
+        close = dict.fromkeys(self._longer(token), _BEGINS)
+        for name, likeness, _ in near:
+            _raise(close, names[name], likeness / 100)
+        for name, word in names.items():
+            if len(token) >= 4 and _swapped(token, name):
+                _raise(close, word, _SWAPPED)
         return close
+
+    def _longer(self, token: str) -> list[str]:
+        """Words of the book that begin like ``token``, or as which it begins."""
+        if len(token) < 4:
+            return []
+        known = (w for w in self._weight if len(w) >= 4)
+        return [w for w in known if w != token and (w.startswith(token) or token.startswith(w))]
 
     def find(self, text: str, kinds: tuple[type, ...] = (), how_many: int = 8) -> list[Hit]:
         """The words that fit best, best first: the whole text, or a stretch of a long one."""
-        asked = list(dict.fromkeys(tokens(text)))[:40]
+        asked = list(dict.fromkeys(joined(tokens(text), self.known)))[:40]
         if not asked:
             return []
         close = {token: self._close(token) for token in asked}
@@ -243,8 +140,18 @@ class Finder:
                 old = best.get(id(word))
                 if score and (old is None or score > old.score):
                     best[id(word)] = Hit(word, score)
-        ranked = sorted(best.values(), key=lambda h: (-h.score, h.word.id))
+        ranked = sorted(best.values(), key=_order)
         return [h for h in ranked[:how_many] if h.score >= 0.25]
+
+
+def _order(hit: Hit) -> tuple[float, int, float, str]:
+    """Best first; of those that fit alike, in the order of the kinds."""
+    place = next(i for i, (sort, _) in enumerate(KINDS.values()) if isinstance(hit.word, sort))
+    return -round(hit.score, 2), place, -hit.score, hit.word.id
+
+
+def _raise(close: dict[str, float], word: str, likeness: float) -> None:
+    close[word] = max(close.get(word, 0.0), likeness)
 
 
 def _stretches(worth: list[float]) -> list[tuple[int, int, float, float]]:
@@ -277,10 +184,11 @@ def shelf(book: Book, kind: str) -> list[Word]:
 
 def _texts(word: Word) -> Iterable[tuple[str, float]]:
     """The phrases a word goes by, with how far each can be trusted to mean it."""
-    yield word.id.replace("_", " "), 1.0
     if isinstance(word, Rule):
+        yield word.id.replace("_", " "), 0.6
         yield word.says, 0.6
         return
+    yield word.id.replace("_", " "), 1.0
     yield word.says, 1.0 if isinstance(word, Finding) else 0.95
     if isinstance(word, Finding | Measure):
         yield word.asks, 0.9

@@ -310,6 +310,21 @@ def close(
     close_job(case, cause or [], how, remedy, minutes, reason, comeback_of, by)
 
 
+@app.command(short_help="A page about the job for its owner.")
+def report(
+    case: CaseFile,
+    out: Annotated[Path, typer.Option(readable=False, help="The .html file to write.")],
+    with_history: WithHistory = None,
+) -> None:
+    """The whole job as one page: evidence, answer, pictures, repair, sign-off, sources.
+
+    One file that needs no network and no script; it may be sent to the engine's owner.
+    """
+    from diagnose.cli.reporting import write_report
+
+    write_report(case, out, with_history)
+
+
 @app.command(short_help="What the closed jobs of a folder were, and what they teach.")
 def history(
     folder: Annotated[
@@ -348,8 +363,8 @@ def lookup(
     kind: Annotated[
         str,
         typer.Option(
-            help="Only of this kind: finding, cause, inspection, measure, condition, layout, "
-            "limit or rule; without words the whole shelf."
+            help="Only of this kind: finding, cause, inspection, measure, task, part, condition, "
+            "layout, limit or rule; without words the whole shelf."
         ),
     ] = "",
 ) -> None:
@@ -366,7 +381,7 @@ def show(
     ],
     json: AsJson = False,
 ) -> None:
-    """Everything the book says of one word: a cause, finding, inspection, rule, limit ..."""
+    """Everything the book says of one word: a cause, finding, inspection, task, part, rule ..."""
     from diagnose.cli.looking import show_word
 
     show_word(word, json)

@@ -10,10 +10,11 @@ from diagnose.cli import printing
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.lookup import KINDS, Finder, Hit, Word, shelf
 from diagnose.report.lines import labelled, wrapped
+from diagnose.signoff.judging import figures
 from knowledge.book import Book, the_book
 from knowledge.units import DIMENSIONS
 from knowledge.units import show as shown
-from knowledge.vocabulary import Source
+from knowledge.vocabulary import Band, Source
 
 USUAL = 8  #: hits shown where no number is asked for
 
@@ -126,7 +127,9 @@ def _plain(word: Word) -> dict[str, Any]:
         if field.name == "does":
             continue
         if field.name in ("plausible", "typical", "spread"):
-            value = _figures(word, value, difference=field.name == "spread")
+            value = _figures(word, value, difference=field.name == "spread") if value else ""
+        elif field.name == "bands":
+            value = tuple(_band(band, word) for band in value)
         out[field.name] = _simple(value)
     return out
 
@@ -139,13 +142,19 @@ def _figures(word: Any, value: float | tuple[float, ...], difference: bool) -> s
     return " to ".join(shown(v + offset, dimension) for v in values) if any(values) else ""
 
 
+def _band(band: Band, word: Any) -> str:
+    """What one source accepts, and for which engine or practice."""
+    says = f" ({band.says})" if band.says else ""
+    return f"{figures(band, word)}{says}; {_simple(band.source)}"
+
+
 def _simple(value: Any) -> Any:
     if isinstance(value, Source):
         return f"{value.title} ({value.trust})" if value.trust else value.title
     if isinstance(value, Enum):
         return value.value if isinstance(value.value, str) else value.name.lower().replace("_", " ")
     if isinstance(value, tuple):
-        return [_simple(v) for v in value]
+        return [_simple(v) for v in value if v is not None]
     if hasattr(value, "has") and hasattr(value, "lacks") and hasattr(value, "readings"):
         there = [f.id for f in sorted(value.has, key=lambda f: f.id)]
         gone = [f"not {f.id}" for f in sorted(value.lacks, key=lambda f: f.id)]

@@ -122,4 +122,5 @@ RELIEF_RETURN_PLUGGED = Cause(
     "open the passage; check plug positions against the maker's drawing",
     COMMON_PRACTICE,
     follows="filters burst or blow off, seals leak",
+    also=("relief dump passage blocked",),
 )

@@ -158,7 +158,10 @@ LOW_FIRST_MINUTES_THEN_GOOD = Finding(
     stage=Stage.TOLD,
     normal="good from the start",
     background=VERY_RARE,
-    also=(),
+    also=(
+        "low at first then fine",
+        "came up after a few minutes",
+    ),
 )
 CHANGED_WITH_OIL_CHANGE = Finding(
     "changed_with_oil_change",
@@ -293,7 +296,10 @@ DIRECT_GAUGE_UNSTEADY = Finding(
     stage=Stage.OUTSIDE,
     normal="steady within 2 or 3 psi",
     background=VERY_RARE,
-    also=(),
+    also=(
+        "test gauge bounces too",
+        "mechanical gauge wavers",
+    ),
 )
 PORTS_DIFFER = Finding(
     "ports_differ",
@@ -305,7 +311,10 @@ PORTS_DIFFER = Finding(
     stage=Stage.OUTSIDE,
     normal="the same below about 55 psi",
     background=RARE,
-    also=(),
+    also=(
+        "two test gauges differ",
+        "different pressure at two places",
+    ),
 )
 PUMP_PORT_LOW = Finding(
     "pump_port_low",
@@ -317,7 +326,10 @@ PUMP_PORT_LOW = Finding(
     stage=Stage.OUTSIDE,
     normal="low at the pump points to the pump side, right there to the engine side",
     background=OCCASIONAL,
-    also=(),
+    also=(
+        "low straight from the pump",
+        "low at the pump outlet",
+    ),
 )
 GOOD_AT_PUMP_LOW_IN_GALLERY = Finding(
     "good_at_pump_low_in_gallery",
@@ -329,7 +341,10 @@ GOOD_AT_PUMP_LOW_IN_GALLERY = Finding(
     stage=Stage.OUTSIDE,
     normal="a few psi of loss",
     background=RARE,
-    also=(),
+    also=(
+        "good before the filter low after it",
+        "good at the pump but not at the back",
+    ),
 )
 IDLE_BELOW_SPEC = Finding(
     "idle_below_spec",

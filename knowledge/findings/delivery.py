@@ -72,6 +72,9 @@ FILTER_NOT_LISTED = Finding(
         "different brand filter",
         "looked the same",
         "cross reference filter",
+        "cheap filter",
+        "wrong filter fitted",
+        "filter part number wrong",
     ),
 )
 REMOTE_HOSES_CROSSED = Finding(

@@ -195,6 +195,10 @@ FUEL_SHARE = Measure(
     (0.0, 0.6),
     LCF,
     spread=0.005,
+    also=(
+        "how much petrol in the oil",
+        "fuel percentage",
+    ),
 )
 VISCOSITY_AT_100C = Measure(
     "viscosity_at_100c",
@@ -205,4 +209,8 @@ VISCOSITY_AT_100C = Measure(
     (1e-6, 60e-6),
     CP,
     spread=0.4e-6,
+    also=(
+        "oil viscosity",
+        "how thick the oil is",
+    ),
 )

@@ -79,7 +79,15 @@ SLUDGE_SEEN = Finding(
     normal="bare metal with a stain at most",
     why="what lies in the filler lies on the pickup's mesh too",
     background=RARE,
-    also=("sludged up", "black jelly", "gunk in the pan", "sluge", "engine full of sludge"),
+    also=(
+        "sludged up",
+        "black jelly",
+        "gunk in the pan",
+        "sluge",
+        "engine full of sludge",
+        "sludge under the valve cover",
+        "tar in the sump",
+    ),
 )
 OIL_THIN_ON_STICK = Finding(
     "oil_thin_on_stick",

@@ -372,6 +372,9 @@ CAPPED_LOW = Finding(
         "never gets above 30",
         "maxes out low",
         "tops out",
+        "will not go above a certain pressure",
+        "does not rise with revs",
+        "stops rising however hard it is revved",
     ),
 )
 NEVER_REACHES_SETTING_COLD = Finding(
@@ -384,7 +387,10 @@ NEVER_REACHES_SETTING_COLD = Finding(
     stage=Stage.OUTSIDE,
     normal="setting reached when cold",
     background=RARE,
-    also=(),
+    also=(
+        "never comes up to full pressure",
+        "does not reach relief pressure cold",
+    ),
 )
 CLIMBS_PAST_SETTING = Finding(
     "climbs_past_setting",

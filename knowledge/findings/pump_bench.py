@@ -312,6 +312,7 @@ PUMP_BACKLASH = Measure(
     (0.0, 5 * MM),
     MKP,
     spread=0.025 * MM,
+    also=("play between the pump gears",),
 )
 PUMP_BUSH_CLEARANCE = Measure(
     "pump_bush_clearance",

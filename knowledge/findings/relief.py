@@ -124,6 +124,10 @@ RELIEF_BENCH_OPENS_LOW = Finding(
     stage=Stage.OPENED,
     normal="within 5 psi of the setting",
     background=VERY_RARE,
+    also=(
+        "opens too early on the bench",
+        "pops off early",
+    ),
 )
 RELIEF_BENCH_OPENS_HIGH = Finding(
     "relief_bench_opens_high",
@@ -135,6 +139,10 @@ RELIEF_BENCH_OPENS_HIGH = Finding(
     stage=Stage.OPENED,
     normal="within 5 psi of the setting",
     background=VERY_RARE,
+    also=(
+        "opens too late on the bench",
+        "pops off late",
+    ),
 )
 RELIEF_ADJUSTER_NO_EFFECT = Finding(
     "relief_adjuster_no_effect",
@@ -170,6 +178,7 @@ RELIEF_SPRING_LENGTH = Measure(
     (0.005, 0.3),
     CP,
     spread=0.0002,
+    also=("relief spring free length",),
 )
 STIFFER_SPRING_NO_BETTER = Finding(
     "stiffer_spring_no_better",

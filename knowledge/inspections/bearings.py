@@ -127,6 +127,10 @@ WATCH_THE_PULLEY_ENDWAYS = Inspection(
     CEB1,
     tools=("lamp", "helper"),
     cautions=(Caution.BATTERY, Caution.ROTATING),
+    also=(
+        "lever the crank back and forth",
+        "crank end play by eye",
+    ),
 )
 LIFT_ONE_CAP = Inspection(
     "lift_one_cap",

@@ -45,6 +45,7 @@ LOOK_FOR_PIECES_IN_THE_PUMP = Inspection(
     cautions=(Caution.SHARP, Caution.USED_OIL),
     destroys="how the pieces lay",
     keep="bag and label them as from the pump",
+    also=("bearing bits in the pump",),
 )
 OPEN_THE_CRANK_TRAPS = Inspection(
     "open_the_crank_traps",

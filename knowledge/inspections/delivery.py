@@ -109,6 +109,7 @@ GAUGE_BOTH_SIDES_OF_THE_FILTER = Inspection(
     tools=("two gauges", "adapters", "oil-proof hose"),
     cautions=RUNNING,
     needs_running=True,
+    also=("pressure drop across the filter",),
 )
 LOOK_WHERE_THE_FILTER_SAT = Inspection(
     "look_where_the_filter_sat",
@@ -188,6 +189,10 @@ SORT_WHAT_THE_FILTER_HELD = Inspection(
     tools=("magnet", "magnifier", "solvent", "white paper"),
     cautions=(Caution.SOLVENT, Caution.SHARP, Caution.WASTE),
     keep="keep the heaps bagged until sign-off",
+    also=(
+        "what is the metal in the filter",
+        "magnet through the filter debris",
+    ),
 )
 CHECK_THE_BYPASS_IN_THE_HEAD = Inspection(
     "check_the_bypass_in_the_head",
@@ -203,6 +208,10 @@ CHECK_THE_BYPASS_IN_THE_HEAD = Inspection(
     HB01,
     tools=("lamp", "blunt pick"),
     cautions=(Caution.HOT, Caution.EYES),
+    also=(
+        "filter bypass valve",
+        "check the bypass",
+    ),
 )
 CHANGE_THE_FILTER_AND_READ_AGAIN = Inspection(
     "change_the_filter_and_read_again",
@@ -222,6 +231,10 @@ CHANGE_THE_FILTER_AND_READ_AGAIN = Inspection(
     destroys="the baseline, if it was not written down",
     keep="keep the old filter for cutting",
     needs_running=True,
+    also=(
+        "try another filter",
+        "swap the filter",
+    ),
 )
 
 # ------------------------------------------------------------------------------ the cooler
@@ -316,6 +329,7 @@ LOOK_FOR_A_PLUG_IN_THE_SUMP = Inspection(
     tools=("lamp", "bags"),
     cautions=(Caution.USED_OIL, Caution.LIFTING),
     keep="photograph the sump as dropped",
+    also=("plug in the pan",),
 )
 
 # ---------------------------------------------------------------- oil watched under pressure
@@ -400,6 +414,10 @@ ROD_THE_GALLERIES = Inspection(
     cautions=(Caution.PRESSURE, Caution.EYES, Caution.SOLVENT),
     destroys="sealer and debris behind the plugs",
     keep="photograph and bag what lies behind each plug",
+    also=(
+        "clean out the oil galleries",
+        "rifle brush",
+    ),
 )
 SOAP_THE_GALLERY_WALLS = Inspection(
     "soap_the_gallery_walls",
@@ -415,4 +433,8 @@ SOAP_THE_GALLERY_WALLS = Inspection(
     NE1,
     tools=("blanks", "regulated air", "soapy water", "dye and lamp"),
     cautions=(Caution.PRESSURE, Caution.EYES, Caution.HEAVY),
+    also=(
+        "pressure test the block",
+        "porous block",
+    ),
 )

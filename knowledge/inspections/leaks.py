@@ -184,6 +184,10 @@ LOOK_AT_FILLER_AND_STICK = Inspection(
     (FILLER_CAP_FOUND_OFF, DIPSTICK_PUSHED_OUT),
     CP,
     cautions=(Caution.HOT,),
+    also=(
+        "filler cap left off",
+        "dipstick seated",
+    ),
 )
 LOOK_AT_THE_SENDER = Inspection(
     "look_at_the_sender",
@@ -254,4 +258,8 @@ LOOK_UNDER_THE_ACCESSORY = Inspection(
     cautions=(Caution.HOT, Caution.BATTERY, Caution.ASBESTOS, Caution.USED_OIL),
     destroys="the gasket",
     keep="keep the gasket; its print shows which port lay open",
+    also=(
+        "gasket behind the fuel pump",
+        "accessory gasket",
+    ),
 )

@@ -167,6 +167,7 @@ WATCH_THE_LEVEL_STANDING = Inspection(
     tools=("clean card", "stick"),
     cautions=(Caution.HOT, Caution.WASTE),
     waits_minutes=60,
+    also=("does the level drop overnight",),
 )
 COMPARE_STICK_AND_TUBE = Inspection(
     "compare_stick_and_tube",
@@ -266,6 +267,10 @@ LOOK_INTO_THE_TURBO = Inspection(
     TUR,
     tools=("lamp", "white cloth", "screwdriver"),
     cautions=(Caution.HOT, Caution.SHARP),
+    also=(
+        "oil in the turbo",
+        "oil in the intercooler hose",
+    ),
 )
 LOOK_FOR_THE_FUEL = Inspection(
     "look_for_the_fuel",

@@ -99,6 +99,10 @@ STROBE_THE_TIMING = Inspection(
     tools=("strobe",),
     cautions=RUNNING,
     needs_running=True,
+    also=(
+        "timing light",
+        "timing jumps about",
+    ),
 )
 SEE_THE_DISTRIBUTOR_SEAT = Inspection(
     "see_the_distributor_seat",
@@ -112,6 +116,7 @@ SEE_THE_DISTRIBUTOR_SEAT = Inspection(
     tools=("spanner", "marker"),
     cautions=(Caution.HOT,),
     keep="mark housing and rotor first",
+    also=("distributor down all the way",),
 )
 WATCH_THE_OIL_TANK = Inspection(
     "watch_the_oil_tank",
@@ -129,6 +134,10 @@ WATCH_THE_OIL_TANK = Inspection(
     tools=("lamp",),
     cautions=RUNNING,
     needs_running=True,
+    also=(
+        "oil returning to the tank",
+        "scavenge return",
+    ),
 )
 CRANK_WITH_FILTER_OFF = Inspection(
     "crank_with_filter_off",
@@ -249,6 +258,10 @@ MEASURE_GEAR_AND_FLOAT = Inspection(
     tools=("feeler", "dial gauge"),
     cautions=(Caution.HAND_TURN,),
     keep="mark the timing first",
+    also=(
+        "distributor gear wear",
+        "end play of the drive",
+    ),
 )
 TURN_ENGINE_WATCH_PUMP = Inspection(
     "turn_engine_watch_pump",
@@ -266,6 +279,7 @@ TURN_ENGINE_WATCH_PUMP = Inspection(
     tools=("lamp", "turning bar"),
     cautions=(Caution.LIFTING, Caution.HAND_TURN, Caution.USED_OIL),
     keep="photograph the pump in place with its bolts",
+    also=("does the oil pump turn",),
 )
 COMPARE_THE_DRIVE_SHAFT = Inspection(
     "compare_the_drive_shaft",
@@ -287,6 +301,10 @@ COMPARE_THE_DRIVE_SHAFT = Inspection(
     ),
     ISS,
     tools=("micrometer", "lamp", "new shaft to compare"),
+    also=(
+        "rounded drive shaft",
+        "pump drive rod",
+    ),
 )
 
 # ----------------------------------------------------------- the pump as it comes off
@@ -315,6 +333,10 @@ LOOK_AT_THE_PUMP_JOINT = Inspection(
     cautions=(Caution.ASBESTOS, Caution.USED_OIL),
     destroys="the gasket's imprint, once scraped",
     keep="photograph imprint and wash marks, keep the gasket",
+    also=(
+        "pump gasket",
+        "pump mounting bolts",
+    ),
 )
 TURN_PUMP_IN_OIL_BATH = Inspection(
     "turn_pump_in_oil_bath",

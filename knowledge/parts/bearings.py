@@ -40,6 +40,7 @@ MAIN_SHELLS = Part(
     measure_first="every journal and its bore with caps torqued; undersize stamped on the shell; "
     "order after any grinding or boring",
     for_causes=(BEARING_WEAR_MAINS, LINE_BORE_MISALIGNED, *_BOTH),
+    also=("main bearing set",),
 )
 ROD_SHELLS = Part(
     "rod_shells",
@@ -49,6 +50,10 @@ ROD_SHELLS = Part(
     measure_first="every crankpin and rod bore with caps torqued; undersize stamped on the shell; "
     "order after any grinding",
     for_causes=(BEARING_WEAR_RODS, *_BOTH),
+    also=(
+        "big end shells",
+        "conrod bearings",
+    ),
 )
 SUFFERED_SHELLS = Part(
     "suffered_shells",
@@ -79,6 +84,7 @@ CRANK_REGROUND = Part(
     CEB1,
     measure_first="every journal for size, taper, round and cracks; the machine shop decides",
     for_causes=(BEARING_WIPED, BEARING_SPUN, JOURNAL_FINISH, BENT_ROD_OR_CRANK),
+    also=("reground crank",),
 )
 CONNECTING_ROD = Part(
     "connecting_rod",

@@ -16,6 +16,7 @@ SUMP_GASKET_SET = Part(
     measure_first="thickness: the pickup gap is set with this gasket; one piece or four, rail shape",
     for_causes=(SEALANT_DEBRIS, PICKUP_CLEARANCE_TIGHT, PICKUP_CLEARANCE_WIDE),
     for_places=(Access.SUMP_OFF,),
+    also=("oil pan gasket",),
 )
 STRAINER_COVER_GASKET = Part(
     "strainer_cover_gasket",
@@ -34,6 +35,7 @@ VALVE_COVER_GASKET = Part(
     CP,
     measure_first="bolt pattern and rail height",
     for_places=(Access.VALVE_COVER_OFF,),
+    also=("rocker cover gasket",),
 )
 INTAKE_GASKET_SET = Part(
     "intake_gasket_set",

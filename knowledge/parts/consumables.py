@@ -66,6 +66,11 @@ NEW_OIL = Part(
     ),
     for_places=(Access.DRAINED,),
     always=True,
+    also=(
+        "engine oil",
+        "what oil to use",
+        "oil grade",
+    ),
 )
 NEW_FILTER = Part(
     "new_filter",
@@ -91,6 +96,7 @@ NEW_FILTER = Part(
     for_places=(Access.FILTER_OFF, Access.FILTER_CUT),
     always=True,
     note="with a good anti-drain-back valve where the filter lies on its side or hangs down",
+    also=("oil filter",),
 )
 SECOND_OIL_AND_FILTER = Part(
     "second_oil_and_filter",
@@ -116,6 +122,7 @@ PACKING_JELLY = Part(
     measure_first="the maker's text for this pump; without it oil only",
     for_causes=(PUMP_NOT_PRIMED,),
     note="sources differ: elsewhere jelly clogs screen and filter",
+    also=("vaseline",),
 )
 BEARING_ASSEMBLY_OIL = Part(
     "bearing_assembly_oil",
@@ -123,6 +130,10 @@ BEARING_ASSEMBLY_OIL = Part(
     "1 small bottle",
     CP,
     for_places=(Access.CAP_OFF, Access.CRANK_OUT),
+    also=(
+        "assembly lube",
+        "build lube",
+    ),
 )
 CAM_ASSEMBLY_PASTE = Part(
     "cam_assembly_paste",
@@ -130,6 +141,10 @@ CAM_ASSEMBLY_PASTE = Part(
     "1 small tube",
     CP,
     for_places=(Access.CAM_OUT,),
+    also=(
+        "cam lube",
+        "assembly lube",
+    ),
 )
 PLASTIC_GAUGE_STRIP = Part(
     "plastic_gauge_strip",
@@ -138,6 +153,7 @@ PLASTIC_GAUGE_STRIP = Part(
     CP,
     measure_first="the clearance meant, for the strip's range",
     for_places=(Access.CAP_OFF, Access.CRANK_OUT),
+    also=("plastigauge",),
 )
 MODELLING_CLAY = Part(
     "modelling_clay",
@@ -146,6 +162,7 @@ MODELLING_CLAY = Part(
     CP,
     for_causes=(PICKUP_CLEARANCE_TIGHT, PICKUP_CLEARANCE_WIDE),
     for_places=(Access.SUMP_OFF, Access.TRAY_OFF, Access.PICKUP_OFF),
+    also=("plasticine",),
 )
 MAKERS_SEALER = Part(
     "makers_sealer",
@@ -155,6 +172,10 @@ MAKERS_SEALER = Part(
     measure_first="where the manual asks for it, and nowhere else",
     for_causes=(SEALANT_DEBRIS,),
     for_places=(Access.SUMP_OFF, Access.FRONT_COVER_OFF, Access.VALLEY_OPEN),
+    also=(
+        "silicone",
+        "sealant",
+    ),
 )
 PLUG_SEALER = Part(
     "plug_sealer",
@@ -163,6 +184,7 @@ PLUG_SEALER = Part(
     CP,
     for_causes=(PLUG_EXPELLED_OUTSIDE,),
     for_places=(Access.PLUGS_OUT,),
+    also=("sealant for core plugs",),
 )
 THREAD_LOCKER = Part(
     "thread_locker",
@@ -172,6 +194,10 @@ THREAD_LOCKER = Part(
     measure_first="which threads the manual locks, and how",
     for_causes=(FASTENER_LOOSE_INSIDE,),
     for_places=(Access.PUMP_COVER_OFF, Access.TRAY_OFF),
+    also=(
+        "thread lock",
+        "locking fluid",
+    ),
 )
 WITNESS_PAINT = Part(
     "witness_paint",
@@ -180,6 +206,10 @@ WITNESS_PAINT = Part(
     CP,
     for_causes=(FASTENER_LOOSE_INSIDE,),
     for_places=(Access.DISTRIBUTOR_OUT, Access.PUMP_OFF, Access.CAP_OFF),
+    also=(
+        "torque marker",
+        "paint marker",
+    ),
 )
 OILWAY_BRUSHES = Part(
     "oilway_brushes",
@@ -188,4 +218,9 @@ OILWAY_BRUSHES = Part(
     CP,
     measure_first="bore and length of every oilway",
     for_causes=(GALLERY_BLOCKED, DIRT_IN_ASSEMBLY),
+    also=(
+        "gallery brushes",
+        "rifle brush",
+        "bottle brush",
+    ),
 )

@@ -24,6 +24,7 @@ FILTER_BYPASS_VALVE = Part(
     CP,
     measure_first="diameter, opening pressure, pressed or screwed in",
     for_causes=(FILTER_BYPASS_STUCK,),
+    also=("bypass valve",),
 )
 FILTER_STEM = Part(
     "filter_stem",
@@ -73,6 +74,10 @@ GALLERY_PLUGS = Part(
         PART_SHEDDING_INSIDE,
     ),
     for_places=(Access.PLUGS_OUT,),
+    also=(
+        "core plugs",
+        "oil gallery plugs",
+    ),
 )
 PROVING_ROD = Part(
     "proving_rod",

@@ -26,6 +26,7 @@ PANEL_GAUGE = Part(
     "direct gauge the union's thread and the tube diameter",
     for_causes=(GAUGE_FAULTY,),
     not_with=(LAMP_ONLY,),
+    also=("oil pressure gauge",),
 )
 WARNING_LAMP_BULB = Part(
     "warning_lamp_bulb",
@@ -44,6 +45,10 @@ PRESSURE_SENDER = Part(
     measure_first="thread, taper or parallel; resistance at zero and full scale, or the switch's "
     "pressure; one terminal or two",
     for_causes=(SENDER_FAULTY, SENDER_MISMATCH, SENDER_NOT_FITTED, SENDER_LEAK),
+    also=(
+        "sending unit",
+        "pressure switch",
+    ),
 )
 MATCHING_GAUGE = Part(
     "matching_gauge",

@@ -29,6 +29,10 @@ OIL_LINE = Part(
     CP,
     measure_first="bore, length, threads and seat angle; rated for hot oil and cold-start pressure",
     for_causes=(OIL_LINE_LEAK,),
+    also=(
+        "braided hose",
+        "oil pipe",
+    ),
 )
 DRAIN_PLUG = Part(
     "drain_plug",
@@ -37,6 +41,7 @@ DRAIN_PLUG = Part(
     CP,
     measure_first="thread, length, seat; an insert of that size where the sump's thread is gone",
     for_causes=(DRAIN_PLUG_OUT,),
+    also=("sump plug",),
 )
 DRAIN_PLUG_WASHER = Part(
     "drain_plug_washer",
@@ -46,6 +51,10 @@ DRAIN_PLUG_WASHER = Part(
     measure_first="diameters; a taper plug has none",
     for_causes=(DRAIN_PLUG_OUT,),
     for_places=(Access.DRAINED,),
+    also=(
+        "sump plug washer",
+        "copper washer",
+    ),
 )
 DRAIN_PLUG_LOCK = Part(
     "drain_plug_lock",
@@ -62,6 +71,10 @@ FRONT_SEAL = Part(
     measure_first="shaft diameter where the lip runs, bore, width, which way the shaft turns",
     for_causes=(SHAFT_SEAL_LEAK,),
     for_places=(Access.FRONT_COVER_OFF, Access.CRANK_OUT),
+    also=(
+        "crank front seal",
+        "timing cover seal",
+    ),
 )
 REAR_MAIN_SEAL = Part(
     "rear_main_seal",
@@ -72,6 +85,7 @@ REAR_MAIN_SEAL = Part(
     "scroll on the shaft",
     for_causes=(SHAFT_SEAL_LEAK,),
     for_places=(Access.FLYWHEEL_OFF, Access.CRANK_OUT),
+    also=("crank rear seal",),
 )
 SEAL_SLEEVE = Part(
     "seal_sleeve",

@@ -14,6 +14,7 @@ DIPSTICK = Part(
     SJR,
     measure_first="stop to full mark against the measured fill; tube height above the rail",
     for_causes=(DIPSTICK_WRONG,),
+    also=("oil stick",),
 )
 LIFT_PUMP_KIT = Part(
     "lift_pump_kit",
@@ -50,6 +51,7 @@ HEAD_GASKET_SET = Part(
     measure_first="the way in first; bore, gasket thickness, face flatness, cracks tested",
     for_causes=(COOLANT_IN_OIL,),
     only_with=(WATER_COOLED,),
+    also=("head gasket",),
 )
 COOLER_CORE = Part(
     "cooler_core",
@@ -59,6 +61,7 @@ COOLER_CORE = Part(
     measure_first="the core pressure-tested first; joints and seal sizes",
     for_causes=(COOLANT_IN_OIL,),
     only_with=(OIL_COOLER,),
+    also=("heat exchanger",),
 )
 COOLANT = Part(
     "coolant",

@@ -49,6 +49,7 @@ OIL_PUMP = Part(
     measure_first="the old pump's end and side clearance first; rotation, gear length, height, "
     "mount, drive slot or hex, pickup bore against the list; open and measure the new one too",
     for_causes=(*_NEW_PUMP, PUMP_DEBRIS_LOCK),
+    also=("new oil pump",),
 )
 PUMP_COVER = Part(
     "pump_cover",
@@ -102,6 +103,7 @@ PUMP_DRIVE_SHAFT = Part(
     "with the pump bolted up",
     for_causes=(*_DRIVE, *_NEW_PUMP),
     only_with=(PUMP_ON_DISTRIBUTOR_SHAFT,),
+    also=("oil pump drive rod",),
 )
 DISTRIBUTOR_GEAR = Part(
     "distributor_gear",
@@ -111,6 +113,7 @@ DISTRIBUTOR_GEAR = Part(
     measure_first="shaft diameter, teeth and their wear, camshaft material, end play",
     for_causes=(PUMP_DRIVE_SLIP, PUMP_DRIVE_BROKEN, PUMP_OVERSIZED),
     only_with=(PUMP_ON_DISTRIBUTOR_SHAFT,),
+    also=("skew gear of the distributor",),
 )
 DRIVE_SHIMS = Part(
     "drive_shims",
@@ -156,6 +159,7 @@ PUMP_CHAIN = Part(
     measure_first="links, pitch, wear of the teeth, shaft diameter and flats",
     for_causes=_DRIVE,
     only_with=(PUMP_ON_CHAIN,),
+    also=("oil pump chain",),
 )
 STANDARD_RELIEF_SPRING = Part(
     "standard_relief_spring",

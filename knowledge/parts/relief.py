@@ -28,6 +28,7 @@ RELIEF_VALVE = Part(
         RELIEF_PART_MISSING,
     ),
     note="where it only stuck on a burr or dirt, the old one may serve",
+    also=("relief valve kit",),
 )
 RELIEF_SPRING = Part(
     "relief_spring",
@@ -37,6 +38,7 @@ RELIEF_SPRING = Part(
     measure_first="free length, wire, coils and outside diameter; load at its fitted length",
     for_causes=(RELIEF_SPRING_WEAK_BROKEN, RELIEF_SPRING_WRONG, RELIEF_PART_MISSING),
     note="an old one is never stretched",
+    also=("pressure spring",),
 )
 RELIEF_SHIMS = Part(
     "relief_shims",

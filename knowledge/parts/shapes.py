@@ -22,6 +22,7 @@ class Part:
     not_with: tuple[Finding, ...] = ()
     always: bool = False  #: for every repair that opened the oil side
     note: str = ""
+    also: tuple[str, ...] = ()  #: everyday words
 
     def __repr__(self) -> str:
         return f"<part {self.id}>"

@@ -103,6 +103,7 @@ SUCTION_RING = Part(
     ),
     for_places=(Access.PICKUP_OFF,),
     not_with=(DRY_SUMP,),
+    also=("pickup o-ring",),
 )
 SUCTION_FELT = Part(
     "suction_felt",
@@ -146,6 +147,7 @@ SUMP = Part(
     CP,
     measure_first="depth at the pickup, flange flatness, drain thread; the pickup it is made for",
     for_causes=(PAN_DENTED, SUMP_HOLED),
+    also=("oil pan",),
 )
 SUMP_GUARD = Part(
     "sump_guard",

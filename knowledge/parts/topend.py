@@ -25,6 +25,7 @@ LIFTERS = Part(
     CP,
     measure_first="bore and lifter diameter, length, height of the oil groove",
     for_causes=(LIFTER_BORE_LEAK,),
+    also=("tappets",),
 )
 LIFTER_BUSHES = Part(
     "lifter_bushes",
@@ -41,6 +42,7 @@ CAM_BEARINGS = Part(
     TMC,
     measure_first="each bore in the block and each cam journal; where every oil hole must lie",
     for_causes=(CAM_BEARING_WEAR, BEARING_OIL_HOLE_MISALIGNED),
+    also=("cam bushes",),
 )
 ROCKER_SHAFT = Part(
     "rocker_shaft",

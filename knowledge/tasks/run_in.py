@@ -89,7 +89,12 @@ FIRST_OIL_CHANGE_DONE = Task(
     guards=(DIRT_IN_ASSEMBLY, OIL_DEGRADED, FILTER_BLOCKED),
     not_with=(DIESEL,),
     cautions=(*STOPPED_HOT, Caution.WASTE),
-    also=("first oil change", "break-in oil change"),
+    also=(
+        "first oil change",
+        "break-in oil change",
+        "oil and filter change after running in",
+        "when to change the oil first",
+    ),
 )
 FIRST_DIESEL_OIL_CHANGE_DONE = Task(
     "first_diesel_oil_change_done",
