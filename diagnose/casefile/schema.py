@@ -34,7 +34,7 @@ When = datetime | date
 class Table(BaseModel):
     """A table whose unknown keys are errors, and whose values are what they should be."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True, strict=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, strict=True, defer_build=True)
 
 
 class Job(Table):

@@ -404,6 +404,7 @@ def graph(
 
 def main(arguments: Sequence[str] | None = None) -> NoReturn:
     """Run a command; whatever goes wrong is one line on stderr and an exit code."""
+    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "1")  # none has a say; looking takes time
     printing.prepare()
     sys.exit(ending.run(app, arguments))
 

@@ -5,20 +5,25 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from diagnose.casefile.reading import named
 from diagnose.cli import printing
 from diagnose.errors import UsageError
-from diagnose.history.learning import Learned, learned_from, pace
-from diagnose.history.shop import Shop, read_shop
-from diagnose.report import history as text
 from diagnose.report.lines import as_typed, wrapped
 from knowledge.book import Book, the_book
+
+if TYPE_CHECKING:  # the rest is loaded once there is a shop to remember
+    from diagnose.history.learning import Learned
+    from diagnose.history.shop import Shop
 
 
 def show_history(folder: Path, planned: bool, json: bool) -> None:
     """Print what the folder's closed jobs were, and what they teach."""
+    from diagnose.history.learning import learned_from
+    from diagnose.history.shop import read_shop
+    from diagnose.report import history as text
+
     book = the_book()
     shop = read_shop(folder, book, planned)
     learned = learned_from(shop.counted(), book)
@@ -64,6 +69,10 @@ def remembered(folder: Path | None, book: Book, case: Path, command: str) -> Rem
     """What the closed jobs of the folder teach, but for the case in hand. Raises UsageError."""
     if folder is None:
         return Remembered()
+    from diagnose.history.learning import learned_from, pace
+    from diagnose.history.shop import read_shop
+    from diagnose.report import history as text
+
     shop = read_shop(folder, book)
     jobs = shop.counted(case)
     own = len(jobs) < len(shop.counted())

@@ -60,7 +60,8 @@ class Knob:
         >>> KNOBS["main_clearance"].shown(63.5e-6)
         '0.0025 in'
         """
-        return show(float(np.median(value)), self.dimension, unit or self.unit)
+        middle = value if isinstance(value, float) else float(np.median(value))
+        return show(middle, self.dimension, unit or self.unit)
 
 
 def with_fuel(engine: Engine, share: Floats) -> Engine:
