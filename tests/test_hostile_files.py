@@ -30,7 +30,7 @@ TEXTS: dict[str, Callable[[], str]] = {
     "a list of many words": lambda: (
         HEAD + '[engine]\nhas = ["diesel"' + ',"diesel"' * 180_000 + "]"
     ),
-    "many figures": lambda: HEAD + "[engine]\nhas = [" + "1," * 900_000 + "]",
+    "many figures": lambda: HEAD + "[engine]\nhas = [" + "1," * 300_000 + "]",
     "many empty entries": lambda: HEAD + "[[finding]]\n" * 160_000,
     "many findings": lambda: HEAD + "".join(FINDING.format(n) for n in range(1, 30_000)),
     "many readings": lambda: HEAD + "".join(READING.format(n) for n in range(1, 27_000)),
