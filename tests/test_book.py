@@ -5,16 +5,35 @@ from __future__ import annotations
 import inspect
 import re
 from collections.abc import Iterable
+from importlib import import_module
+from pathlib import Path
+from pkgutil import iter_modules
+from types import ModuleType
 
 import pytest
 
 from diagnose.chaining import Facts, Report, infer
+from knowledge import causes, findings, inspections, rules, tasks
 from knowledge.access import OPENINGS, openings_for
 from knowledge.book import the_book
 from knowledge.cautions import CAUTIONS
 from knowledge.engines import features
+from knowledge.rulebook import Rule
 from knowledge.units import DIMENSIONS
-from knowledge.vocabulary import Access, Caution, Finding, Kind, Layout, Stage, State
+from knowledge.vocabulary import (
+    Access,
+    Cause,
+    Caution,
+    Finding,
+    Inspection,
+    Kind,
+    Layout,
+    Limit,
+    Measure,
+    Stage,
+    State,
+    Task,
+)
 
 BOOK = the_book()
 
@@ -96,6 +115,26 @@ CORE = [
 ]
 
 
+def defined_in(name: str) -> Iterable[object]:
+    """What a file writes itself: not what it imports from another of its room."""
+    text = Path(str(import_module(name).__file__)).read_text("utf-8")
+    for key, value in vars(import_module(name)).items():
+        if re.search(rf"(?m)^({key} = |def {key}\()", text):
+            yield value
+
+
+@pytest.mark.parametrize(
+    "room", [causes, findings, inspections, rules, tasks], ids=lambda m: m.__name__
+)
+def test_every_file_of_a_room_is_read(room: ModuleType) -> None:
+    """A file that its room does not list is no part of the book."""
+    files = {f"{room.__name__}.{m.name}" for m in iter_modules(room.__path__)}
+    words = Cause | Finding | Measure | Limit | Inspection | Rule | Task
+    speaks = {f for f in files if any(isinstance(v, words) for v in defined_in(f))}
+    unread = speaks - {m.__name__ for m in room.MODULES}
+    assert not unread, f"add {sorted(unread)} to MODULES in {room.__name__}/__init__.py"
+
+
 def test_every_core_cause_is_there() -> None:
     """The trade's list, whole."""
     assert not set(CORE) - BOOK.causes.keys()
@@ -157,7 +196,7 @@ def test_every_finding_can_be_looked_for() -> None:
         for f in BOOK.findings.values()
         if f.kind is Kind.SEEN and f.stage is not Stage.TOLD and f not in shown
     ]
-    assert not lost
+    assert not lost, f"in the reveals of no inspection: {lost}"
 
 
 def test_every_measure_is_taken_somewhere() -> None:

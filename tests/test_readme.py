@@ -53,7 +53,15 @@ def test_block_is_what_the_command_prints(number: int, outputs: list[list[str]])
     """Line for line, but for what three dots stand for."""
     real = [line.rstrip() for line in outputs[number]]
     missing = first_difference(BLOCKS[number].shown, real)
-    assert missing is None, "\n".join([f"not printed: {missing}", "printed:", *real])
+    assert missing is None, "\n".join(
+        [
+            "The README shows other words than the command prints. If the change is meant: "
+            "python -m tests.refresh_readme",
+            f"shown and not printed: {missing}",
+            "printed:",
+            *real,
+        ]
+    )
 
 
 def test_the_tour_shows_every_command() -> None:

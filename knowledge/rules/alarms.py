@@ -29,7 +29,7 @@ from knowledge.reference.limits import (
     STOP_IDLE_PRESSURE,
     STOP_RUNNING_PRESSURE,
 )
-from knowledge.rulebook import Alarm, Conclusions, Known, Rule, case_of, rules_of
+from knowledge.rulebook import Alarm, Conclusions, Known, case_of, rules_of
 from knowledge.sources import (
     COMMON_PRACTICE,
     DTN,
@@ -42,7 +42,7 @@ from knowledge.sources import (
     TMG,
 )
 from knowledge.units import PSI
-from knowledge.vocabulary import Reading, Severity, Station, all_in
+from knowledge.vocabulary import Reading, Severity, Station
 
 rule = rules_of(Station.INSTRUMENT)
 
@@ -279,6 +279,3 @@ def truly_low_and_wavering(known: Known) -> Conclusions:
             "pressure truly low and wavering, steady within 2 or 3 psi is the limit: stop, read "
             "the stick, do not run until the cause is found",
         )
-
-
-RULES = all_in(__name__, Rule)

@@ -61,7 +61,6 @@ from knowledge.rulebook import (
     Alarm,
     Conclusions,
     Known,
-    Rule,
     cannot_be,
     case_of,
     is_present,
@@ -80,7 +79,6 @@ from knowledge.vocabulary import (
     Severity,
     Shift,
     Station,
-    all_in,
 )
 
 rule = rules_of(Station.ASSEMBLY)
@@ -276,6 +274,3 @@ def caps_not_clamped(known: Known) -> Conclusions:
             "Bearing cap or through bolts below torque; the maker's figure is the limit: do not "
             "run or just re-tighten, look at shells and seats first.",
         )
-
-
-RULES = all_in(__name__, Rule)

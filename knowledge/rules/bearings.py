@@ -51,9 +51,9 @@ from knowledge.findings.pressure import (
     GOOD_COLD_LOW_HOT,
     SANK_WHILE_RUNNING,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, more_common, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, more_common, rules_of
 from knowledge.sources import BFP, BTG, CEB1, CEB2, HB01, HB04, HB16, MPH, PF
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.BEARINGS)
 
@@ -254,6 +254,3 @@ def hard_work_tells_on_the_shells(known: Known) -> Conclusions:
     """Long work at full load or speed makes hammered bearings more common."""
     if known.has(WORKED_HARD):
         yield more_common(OVERLOAD_LUGGING)
-
-
-RULES = all_in(__name__, Rule)

@@ -35,7 +35,6 @@ from knowledge.rulebook import (
     Conclusions,
     Contradiction,
     Known,
-    Rule,
     case_of,
     is_absent,
     is_present,
@@ -43,7 +42,7 @@ from knowledge.rulebook import (
 )
 from knowledge.sources import AA97, CEB2, NE2, RUS
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import Severity, Station, all_in
+from knowledge.vocabulary import Severity, Station
 
 rule = rules_of(Station.BEARINGS)
 
@@ -231,6 +230,3 @@ def turns_hard_or_not_at_all(known: Known) -> Conclusions:
             "Engine turns hard or not at all; it should turn evenly by hand: do not force it "
             "round or start it, find the tight spot first.",
         )
-
-
-RULES = all_in(__name__, Rule)

@@ -20,14 +20,13 @@ from knowledge.rulebook import (
     Conclusions,
     Derived,
     Known,
-    Rule,
     case_of,
     is_absent,
     is_present,
     rules_of,
 )
 from knowledge.sources import CEB1, EB21, KNG
-from knowledge.vocabulary import Finding, Station, all_in
+from knowledge.vocabulary import Finding, Station
 
 rule = rules_of(Station.BEARINGS)
 
@@ -103,6 +102,3 @@ def end_float_against_its_limit(known: Known) -> Conclusions:
     if widest is not None:
         past = sure_beyond(widest, known.limit(CRANK_END_FLOAT), MEASURED_CRANK_END_FLOAT.spread)
         yield judged(CRANK_END_FLOAT_OVER, past)
-
-
-RULES = all_in(__name__, Rule)

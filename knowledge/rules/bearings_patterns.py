@@ -48,14 +48,13 @@ from knowledge.findings.pressure import (
 from knowledge.rulebook import (
     Conclusions,
     Known,
-    Rule,
     case_of,
     leads_to,
     rules_of,
 )
 from knowledge.sources import AA97, BFP, BTG, ISO, LTK, RUS
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.BEARINGS)
 
@@ -188,6 +187,3 @@ def end_of_the_chain(known: Known) -> Conclusions:
     yield leads_to(ENGINE_FAILED, STOPPED_WITH_LOSS_OF_POWER, OFTEN)
     yield leads_to(ENGINE_FAILED, HARD_TO_TURN, SOMETIMES)
     yield leads_to(ENGINE_FAILED, PIECE_FOUND_INSIDE, SOMETIMES)
-
-
-RULES = all_in(__name__, Rule)

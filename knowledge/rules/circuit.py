@@ -71,7 +71,7 @@ from knowledge.findings.pressure import (
     RISES_JUST_OFF_IDLE,
 )
 from knowledge.findings.relief import DEBRIS_ON_RELIEF_SEAT
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import (
     AA97,
     CAV,
@@ -96,7 +96,7 @@ from knowledge.sources import (
     THK,
     V8F,
 )
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.DELIVERY)
 
@@ -372,6 +372,3 @@ def shed_metal_comes_round_again(known: Known) -> Conclusions:
 def loose_dirt_lies_under_the_valve(known: Known) -> Conclusions:
     """Loose dirt that travels with the oil lies down under the relief valve."""
     yield leads_to(DIRT_IN_OIL, DEBRIS_ON_RELIEF_SEAT, SOMETIMES)
-
-
-RULES = all_in(__name__, Rule)

@@ -28,7 +28,6 @@ from knowledge.findings.history import (
 from knowledge.rulebook import (
     Conclusions,
     Known,
-    Rule,
     case_of,
     less_common,
     more_common,
@@ -36,7 +35,7 @@ from knowledge.rulebook import (
 )
 from knowledge.sources import BFP, HB09, JIO, LCF, OST, THK
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import Shift, Station, all_in
+from knowledge.vocabulary import Shift, Station
 
 rule = rules_of(Station.ASSEMBLY)
 
@@ -181,6 +180,3 @@ def pieces_left_from_before(known: Known) -> Conclusions:
             topend.LIFTER_BORE_LEAK,
         ):
             yield more_common(cause)
-
-
-RULES = all_in(__name__, Rule)

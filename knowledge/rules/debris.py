@@ -34,7 +34,6 @@ from knowledge.rulebook import (
     Conclusions,
     Contradiction,
     Known,
-    Rule,
     case_of,
     is_absent,
     is_present,
@@ -43,7 +42,7 @@ from knowledge.rulebook import (
 )
 from knowledge.sources import CEB2, CTF, CUT, MIF
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import MOSTLY, OFTEN, SELDOM, SOMETIMES, Severity, Station, all_in
+from knowledge.vocabulary import MOSTLY, OFTEN, SELDOM, SOMETIMES, Severity, Station
 
 rule = rules_of(Station.BEARINGS)
 
@@ -217,6 +216,3 @@ def flakes_or_copper_found(known: Known) -> Conclusions:
             "Metal flakes found; fine grey dust is the limit: do not run until the bearings "
             "have been seen.",
         )
-
-
-RULES = all_in(__name__, Rule)

@@ -51,7 +51,6 @@ from knowledge.findings.pressure import (
 from knowledge.rulebook import (
     Conclusions,
     Known,
-    Rule,
     cannot_be,
     case_of,
     is_absent,
@@ -67,7 +66,6 @@ from knowledge.vocabulary import (
     SELDOM,
     SOMETIMES,
     Station,
-    all_in,
 )
 
 rule = rules_of(Station.DELIVERY)
@@ -211,6 +209,3 @@ def no_cooler_no_blocked_cooler(known: Known) -> Conclusions:
         yield cannot_be(OIL_COOLER_BLOCKED)
         yield is_absent(COOLER_STAYS_COLD)
         yield is_absent(COOLER_BYPASSED_CURES)
-
-
-RULES = all_in(__name__, Rule)

@@ -39,7 +39,6 @@ from knowledge.rulebook import (
     Conclusions,
     Contradiction,
     Known,
-    Rule,
     case_of,
     leads_to,
     rules_of,
@@ -53,7 +52,6 @@ from knowledge.vocabulary import (
     SOMETIMES,
     Severity,
     Station,
-    all_in,
 )
 
 rule = rules_of(Station.DELIVERY)
@@ -235,6 +233,3 @@ def dirt_past_the_filter_scratches(known: Known) -> Conclusions:
             "Filter packed and bypassed, clean side must be clean: look at a bearing before long "
             "running.",
         )
-
-
-RULES = all_in(__name__, Rule)

@@ -43,7 +43,6 @@ from knowledge.rulebook import (
     Conclusions,
     Contradiction,
     Known,
-    Rule,
     case_of,
     is_absent,
     leads_to,
@@ -60,7 +59,6 @@ from knowledge.vocabulary import (
     Severity,
     Shift,
     Station,
-    all_in,
 )
 
 rule = rules_of(Station.DELIVERY)
@@ -283,6 +281,3 @@ def plug_count_does_not_add_up(known: Known) -> Conclusions:
                     "drawing, hidden ones too.",
                     ALL_PLUGS_ACCOUNTED_FOR,
                 )
-
-
-RULES = all_in(__name__, Rule)

@@ -64,10 +64,10 @@ from knowledge.findings.pressure import (
 )
 from knowledge.findings.suction_debris import METAL_PAST_THE_SCREEN
 from knowledge.findings.topend import CAM_LOBES_WIPED
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import AA97, CEB2, ISS, NE2, RUS, TMK
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 delivery = rules_of(Station.DELIVERY)
 leaks = rules_of(Station.LEAKS)
@@ -272,6 +272,3 @@ def pieces_past_the_mesh(known: Known) -> Conclusions:
     yield leads_to(PICKUP_SCREEN_BYPASS_OPEN, METAL_PAST_THE_SCREEN, OFTEN)
     yield leads_to(PUMP_BODY_CRACKED, METAL_PAST_THE_SCREEN, SOMETIMES)
     yield leads_to(PUMP_DEBRIS_LOCK, METAL_PAST_THE_SCREEN, SOMETIMES)
-
-
-RULES = all_in(__name__, Rule)

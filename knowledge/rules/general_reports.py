@@ -75,10 +75,10 @@ from knowledge.findings.relief import (
     RELIEF_FOUND_STUCK,
     STIFFER_SPRING_NO_BETTER,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import DTN, FBE, HB01, MON, NE1, NE2, OLD, PF, TEL, V8F
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 
 instrument = rules_of(Station.INSTRUMENT)
 pump = rules_of(Station.PUMP)
@@ -282,6 +282,3 @@ def opening_a_pump_loses_its_prime(known: Known) -> Conclusions:
 def drive_that_skips_before_it_lets_go(known: Known) -> Conclusions:
     """A drive often skips and sheds filings before it lets go."""
     yield leads_to(PUMP_DRIVE_BROKEN, PUMP_DRIVE_ERRATIC, SOMETIMES)
-
-
-RULES = all_in(__name__, Rule)

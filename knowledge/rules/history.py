@@ -14,7 +14,6 @@ from knowledge.findings.history import (
 from knowledge.rulebook import (
     Conclusions,
     Known,
-    Rule,
     Shifted,
     case_of,
     less_common,
@@ -124,6 +123,3 @@ def long_run_and_not_rebuilt(known: Known) -> Conclusions:
     if known.has(HIGH_MILEAGE) and known.lacks(FRESHLY_REBUILT):
         for cause in wants(FRESHLY_REBUILT):
             yield less_common(cause)
-
-
-RULES = all_in(__name__, Rule)

@@ -55,10 +55,10 @@ from knowledge.findings.pressure import (
     OTHER_GAUGES_ALSO_WRONG,
     SECOND_INSTRUMENT_DISAGREES,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import FJE, NE2, TEL, TWO_CP
-from knowledge.vocabulary import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.INSTRUMENT)
 
@@ -251,6 +251,3 @@ def instrument_connected_to_nothing(known: Known) -> Conclusions:
     yield leads_to(SENDER_NOT_FITTED, NEEDLE_STUCK_AT_ONE_VALUE, OFTEN)
     yield leads_to(SENDER_NOT_FITTED, CHANGED_AFTER_OTHER_WORK, OFTEN)
     yield leads_to(SENDER_NOT_FITTED, INSTRUMENT_JUST_CHANGED, SOMETIMES)
-
-
-RULES = all_in(__name__, Rule)

@@ -61,10 +61,10 @@ from knowledge.findings.pressure import (
     LOW_HOT_IDLE_GOOD_SPEED,
     RISES_JUST_OFF_IDLE,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import HB01, HB04, HB06, HB11, HB18
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.INSTRUMENT)
 
@@ -240,6 +240,3 @@ def tachometer_flatters_the_idle(known: Known) -> Conclusions:
     """A tachometer that reads high lets the idle be set too slow without anyone seeing it."""
     yield leads_to(IDLE_TOO_SLOW, TACHOMETER_WRONG, SOMETIMES)
     yield leads_to(IDLE_TOO_SLOW, CHANGED_AFTER_OTHER_WORK, SELDOM)
-
-
-RULES = all_in(__name__, Rule)

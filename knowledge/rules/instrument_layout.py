@@ -34,7 +34,6 @@ from knowledge.rulebook import (
     Alarm,
     Conclusions,
     Known,
-    Rule,
     cannot_be,
     case_of,
     less_common,
@@ -47,7 +46,6 @@ from knowledge.vocabulary import (
     Severity,
     Shift,
     Station,
-    all_in,
 )
 
 rule = rules_of(Station.INSTRUMENT)
@@ -231,6 +229,3 @@ def instrument_that_cannot_warn(known: Known) -> Conclusions:
             Severity.CARE,
             "the panel reads above a trusted gauge: judge every limit by the trusted gauge alone",
         )
-
-
-RULES = all_in(__name__, Rule)

@@ -41,7 +41,6 @@ from knowledge.rulebook import (
     Conclusions,
     Contradiction,
     Known,
-    Rule,
     case_of,
     is_absent,
     is_present,
@@ -57,7 +56,6 @@ from knowledge.vocabulary import (
     SELDOM,
     SOMETIMES,
     Station,
-    all_in,
 )
 
 rule = rules_of(Station.INSTRUMENT)
@@ -289,6 +287,3 @@ def sender_cured_and_did_not(known: Known) -> Conclusions:
             "a new sender is said to have cured it and to have made no difference: which holds now?",
             NEW_SENDER_CURED_IT,
         )
-
-
-RULES = all_in(__name__, Rule)

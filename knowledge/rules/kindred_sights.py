@@ -88,7 +88,7 @@ from knowledge.findings.pump_drive import OIL_POURED_IN_NO_HELP
 from knowledge.findings.relief import RELIEF_PLUNGER_STICKS
 from knowledge.findings.suction_debris import DEBRIS_SEEN_BEFORE
 from knowledge.findings.topend import ROCKERS_FLOODED
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import (
     CEB2,
     ELM,
@@ -108,7 +108,7 @@ from knowledge.sources import (
     TEL,
 )
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 
 instrument = rules_of(Station.INSTRUMENT)
 pump = rules_of(Station.PUMP)
@@ -344,6 +344,3 @@ def feel_of_a_worn_pump(known: Known) -> Conclusions:
 def overload_breaks_them_again(known: Known) -> Conclusions:
     """Bearings that fail again under the same load were overloaded both times."""
     yield leads_to(OVERLOAD_LUGGING, BEARINGS_FAILED_AGAIN, SOMETIMES)
-
-
-RULES = all_in(__name__, Rule)

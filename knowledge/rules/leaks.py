@@ -56,10 +56,10 @@ from knowledge.findings.leaks import (
 from knowledge.findings.oil import LEVEL_FALLS_STANDING
 from knowledge.findings.oil_heat import BLOW_BY_HIGH, BURNING_OIL_SMOKE
 from knowledge.findings.pressure import FELL_SUDDENLY, GAUGE_READS_ZERO
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import HB03, HB07
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.LEAKS)
 
@@ -276,6 +276,3 @@ def port_left_open_under_an_accessory(known: Known) -> Conclusions:
     yield leads_to(WRONG_GASKET_ON_ACCESSORY, ACCESSORY_PORT_UNCOVERED, ALWAYS)
     yield leads_to(WRONG_GASKET_ON_ACCESSORY, ACCESSORY_PAD_WET, SOMETIMES)
     yield leads_to(WRONG_GASKET_ON_ACCESSORY, CHANGED_AFTER_OTHER_WORK, MOSTLY)
-
-
-RULES = all_in(__name__, Rule)

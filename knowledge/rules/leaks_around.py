@@ -33,7 +33,6 @@ from knowledge.rulebook import (
     Conclusions,
     Contradiction,
     Known,
-    Rule,
     cannot_be,
     case_of,
     is_absent,
@@ -45,7 +44,7 @@ from knowledge.rulebook import (
 )
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import HB03
-from knowledge.vocabulary import SELDOM, SOMETIMES, Shift, Station, all_in
+from knowledge.vocabulary import SELDOM, SOMETIMES, Shift, Station
 
 rule = rules_of(Station.LEAKS)
 
@@ -232,6 +231,3 @@ def blocked_breather_without_pressure(known: Known) -> Conclusions:
             "the breather is blocked, yet nothing blows at the filler: was it tried at idle?",
             BLOW_BY_HIGH,
         )
-
-
-RULES = all_in(__name__, Rule)

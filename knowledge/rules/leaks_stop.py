@@ -14,10 +14,10 @@ from knowledge.findings.leaks import (
     SUMP_FOUND_HOLED,
 )
 from knowledge.findings.oil_heat import BURNING_OIL_SMOKE
-from knowledge.rulebook import Alarm, Conclusions, Known, Rule, case_of, rules_of
+from knowledge.rulebook import Alarm, Conclusions, Known, case_of, rules_of
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import TMK
-from knowledge.vocabulary import Severity, Station, all_in
+from knowledge.vocabulary import Severity, Station
 
 rule = rules_of(Station.LEAKS)
 
@@ -93,6 +93,3 @@ def empties_itself(known: Known) -> Conclusions:
                 f"{sign.says}; drops that fall are past the limit: do not run until it is repaired "
                 "and filled to the mark",
             )
-
-
-RULES = all_in(__name__, Rule)

@@ -26,7 +26,6 @@ from knowledge.rulebook import (
     Conclusions,
     Derived,
     Known,
-    Rule,
     case_of,
     is_absent,
     is_present,
@@ -35,7 +34,7 @@ from knowledge.rulebook import (
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import FLV, HB02, HB06, HB10, LCF, TEL
 from knowledge.units import PSI
-from knowledge.vocabulary import Finding, Measure, Station, all_in
+from knowledge.vocabulary import Finding, Measure, Station
 
 instrument = rules_of(Station.INSTRUMENT)
 oil = rules_of(Station.OIL)
@@ -145,6 +144,3 @@ def heat_of_the_oil(known: Known) -> Conclusions:
         limit = known.limit(limits.OIL_TEMPERATURE)
         yield beyond(OIL_TEMPERATURE_HIGH, OIL_HEAT, hottest, limit)
         yield below(OIL_VERY_COLD, OIL_HEAT, coldest, 278.0)
-
-
-RULES = all_in(__name__, Rule)

@@ -60,10 +60,10 @@ from knowledge.findings.pressure import (
     NEEDLE_FLICKERS,
     RISES_JUST_OFF_IDLE,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import CAV, HB01, HB04, HB09, HPA, HPP, INL, SJR, TMK
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.OIL)
 
@@ -269,6 +269,3 @@ def high_only_until_warm(known: Known) -> Conclusions:
 def fresh_oil_puts_it_right(known: Known) -> Conclusions:
     """If fresh oil of the right grade puts it right, the oil was at fault and nothing else."""
     yield leads_to(OIL_THIN, RIGHT_GRADE_CURES, OFTEN)
-
-
-RULES = all_in(__name__, Rule)

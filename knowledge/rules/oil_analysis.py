@@ -40,14 +40,13 @@ from knowledge.rulebook import (
     Conclusions,
     Contradiction,
     Known,
-    Rule,
     case_of,
     is_absent,
     leads_to,
     rules_of,
 )
 from knowledge.sources import BLK, IOA, LCF, LCW, PCL
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.OIL)
 
@@ -206,6 +205,3 @@ def sheet_that_contradicts_itself(known: Known) -> Conclusions:
             "one sample cannot be too thin and too thick: ask which new oil it was held against",
             LAB_VISCOSITY_LOW,
         )
-
-
-RULES = all_in(__name__, Rule)

@@ -34,7 +34,6 @@ from knowledge.rulebook import (
     Conclusions,
     Contradiction,
     Known,
-    Rule,
     case_of,
     is_absent,
     is_present,
@@ -42,7 +41,7 @@ from knowledge.rulebook import (
 )
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import HB01, HB09, HPP
-from knowledge.vocabulary import Station, all_in
+from knowledge.vocabulary import Station
 
 rule = rules_of(Station.OIL)
 
@@ -191,6 +190,3 @@ def two_grades_in_one_sump(known: Known) -> Conclusions:
             "one fill cannot be too thin and too heavy a grade: find the tin or the bill",
             OIL_GRADE_AS_MANUAL,
         )
-
-
-RULES = all_in(__name__, Rule)

@@ -39,14 +39,14 @@ from knowledge.findings.pressure import (
     DECLINED_OVER_MONTHS,
     GAUGE_READS_LOW,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import (
     HB04,
     HB22,
     JIO,
     MIF,
 )
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.OIL)
 
@@ -139,6 +139,3 @@ def glitter_is_bearing_or_pump(known: Known) -> Conclusions:
     """Glitter in the oil is metal from bearings or pump; the filter holds the rest."""
     yield leads_to(METAL_SHED, GLITTER_IN_OIL, OFTEN)
     yield leads_to(PUMP_SCORED, GLITTER_IN_OIL, SELDOM)
-
-
-RULES = all_in(__name__, Rule)

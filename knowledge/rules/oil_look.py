@@ -55,7 +55,7 @@ from knowledge.findings.pressure import (
     GOOD_COLD_LOW_HOT,
     LOW_AT_ALL_SPEEDS,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import (
     COL,
     HB01,
@@ -64,7 +64,7 @@ from knowledge.sources import (
     LCF,
     LCW,
 )
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.OIL)
 
@@ -218,6 +218,3 @@ def water_fills_the_sump_and_spoils_the_oil(known: Known) -> Conclusions:
     yield leads_to(COOLANT_IN_OIL, LEVEL_HIGH, SOMETIMES)
     yield leads_to(COOLANT_IN_OIL, DRAINED_VOLUME_HIGH, OFTEN)
     yield leads_to(COOLANT_IN_OIL, BLUE_SMOKE, SELDOM)
-
-
-RULES = all_in(__name__, Rule)

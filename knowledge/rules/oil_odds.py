@@ -42,7 +42,6 @@ from knowledge.findings.pressure import (
 from knowledge.rulebook import (
     Conclusions,
     Known,
-    Rule,
     case_of,
     less_common,
     more_common,
@@ -50,7 +49,7 @@ from knowledge.rulebook import (
 )
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import HB04, HB08, HB09, HPP, JIO
-from knowledge.vocabulary import Shift, Station, all_in
+from knowledge.vocabulary import Shift, Station
 
 rule = rules_of(Station.OIL)
 
@@ -158,6 +157,3 @@ def low_is_never_cold_oil(known: Known) -> Conclusions:
     for reading in (GAUGE_READS_LOW, GAUGE_READS_ZERO):
         if known.has(reading):
             yield less_common(OIL_COLD_NORMAL, Shift.STRONG_DOWN)
-
-
-RULES = all_in(__name__, Rule)

@@ -20,12 +20,11 @@ from knowledge.rulebook import (
     Alarm,
     Conclusions,
     Known,
-    Rule,
     case_of,
     rules_of,
 )
 from knowledge.sources import DGA, HB01, HB02, LCF, LCW, TMK
-from knowledge.vocabulary import Severity, Station, all_in
+from knowledge.vocabulary import Severity, Station
 
 rule = rules_of(Station.OIL)
 
@@ -140,6 +139,3 @@ def _fire(level: str) -> Alarm:
         f"oil smells of fuel and {level}, no fuel is allowed: do not run or crank, it can burn or "
         "explode; drain, find the leak, change oil and filter",
     )
-
-
-RULES = all_in(__name__, Rule)

@@ -58,7 +58,7 @@ from knowledge.findings.pressure import (
     SANK_WHILE_RUNNING,
 )
 from knowledge.reference.modelled import shown_by_the_model
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import (
     CAV,
     COMMON_PRACTICE,
@@ -75,7 +75,7 @@ from knowledge.sources import (
     TWO_CP,
     VTE,
 )
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.INSTRUMENT)
 
@@ -358,6 +358,3 @@ def pressure_lost_on_the_way(known: Known) -> Conclusions:
     # only where the gauge is tapped before the restriction; the model taps the gallery
     yield leads_to(FLOW_RESTRICTED, GAUGE_READS_HIGH, SELDOM)
     yield leads_to(FLOW_RESTRICTED, SANK_WHILE_RUNNING, SELDOM)
-
-
-RULES = all_in(__name__, Rule)

@@ -44,7 +44,7 @@ from knowledge.findings.pressure import (
     SANK_WHILE_RUNNING,
 )
 from knowledge.reference.modelled import shown_by_the_model
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import (
     AA97,
     DTN,
@@ -58,7 +58,7 @@ from knowledge.sources import (
     PRM,
     SLO,
 )
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.INSTRUMENT)
 
@@ -185,6 +185,3 @@ def comes_and_goes_with_the_drive(known: Known) -> Conclusions:
 def engine_lost_before_anyone_saw(known: Known) -> Conclusions:
     """An engine lost while nobody watched the gauge: the warning was missed or never came."""
     yield leads_to(ENGINE_FAILED, NOTHING_WARNED, SOMETIMES)
-
-
-RULES = all_in(__name__, Rule)

@@ -59,10 +59,10 @@ from knowledge.findings.pump_bench import (
     ROTOR_TIP_WIDE,
     SIDE_CLEARANCE_WIDE,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import EB09, GMI, HB01, HB07
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.PUMP)
 
@@ -221,6 +221,3 @@ def casting_gives_way(known: Known) -> Conclusions:
     yield leads_to(PUMP_BODY_CRACKED, PUMP_CASTING_CRACKED, MOSTLY)
     yield leads_to(PUMP_BODY_CRACKED, PUMP_HOUSING_BURST, OFTEN)
     yield leads_to(PUMP_BODY_CRACKED, DRAWS_NOTHING_IN_BATH, SOMETIMES)
-
-
-RULES = all_in(__name__, Rule)

@@ -35,7 +35,6 @@ from knowledge.reference.judging import sure_beyond
 from knowledge.rulebook import (
     Conclusions,
     Known,
-    Rule,
     case_of,
     is_absent,
     is_present,
@@ -44,7 +43,7 @@ from knowledge.rulebook import (
 from knowledge.sources import AMC, CDX, DMX, GMI, MKP, OL2, OLD, POI, ROT
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.units import INCH
-from knowledge.vocabulary import Finding, Limit, Measure, Station, all_in
+from knowledge.vocabulary import Finding, Limit, Measure, Station
 
 rule = rules_of(Station.PUMP)
 
@@ -217,6 +216,3 @@ def strong_stream_when_cranked(known: Known) -> Conclusions:
     if known.lacks(NO_OIL_WHEN_CRANKED):
         yield is_absent(PUMP_SEEN_STANDING, sure=0.97)
         yield is_absent(PUMP_JAMMED, sure=0.97)
-
-
-RULES = all_in(__name__, Rule)

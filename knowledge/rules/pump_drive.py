@@ -44,9 +44,9 @@ from knowledge.findings.pump_drive import (
     PUMP_SEEN_STANDING,
     TOO_MUCH_DRIVE_FLOAT,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import ISS, MSK, NE1, THK
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.PUMP)
 
@@ -180,6 +180,3 @@ def piece_between_the_gears(known: Known) -> Conclusions:
     yield leads_to(PUMP_DEBRIS_LOCK, DRIVE_COUPLING_SHEARED, SOMETIMES)
     yield leads_to(PUMP_DEBRIS_LOCK, DRIVE_GEAR_STRIPPED, SOMETIMES)
     yield leads_to(PUMP_DEBRIS_LOCK, DRIVE_PARTNER_STOPPED, SELDOM)
-
-
-RULES = all_in(__name__, Rule)

@@ -40,7 +40,6 @@ from knowledge.findings.pump_drive import (
 from knowledge.rulebook import (
     Conclusions,
     Known,
-    Rule,
     cannot_be,
     case_of,
     less_common,
@@ -49,7 +48,7 @@ from knowledge.rulebook import (
 )
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import EB09, HB19, HPA, POI, TM8
-from knowledge.vocabulary import Shift, Station, all_in
+from knowledge.vocabulary import Shift, Station
 
 rule = rules_of(Station.PUMP)
 
@@ -179,6 +178,3 @@ def pump_fed_with_neglected_oil(known: Known) -> Conclusions:
     if known.has(SERVICE_NEGLECTED):
         yield more_common(PUMP_GEAR_WEAR)
         yield more_common(PUMP_COVER_SCORED)
-
-
-RULES = all_in(__name__, Rule)

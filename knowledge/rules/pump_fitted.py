@@ -44,9 +44,9 @@ from knowledge.findings.pump_bench import (
     ROTOR_WRONG_WAY_ROUND,
 )
 from knowledge.findings.pump_drive import DRIVE_GEAR_WORN
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import CAV, EB10, HB07, HB19, HPA, PRM
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.PUMP)
 
@@ -148,6 +148,3 @@ def tank_runs_empty(known: Known) -> Conclusions:
     yield leads_to(SCAVENGE_FAILURE, SANK_WHILE_RUNNING, OFTEN)
     yield leads_to(SCAVENGE_FAILURE, TANK_EMPTIES_RUNNING, MOSTLY)
     yield leads_to(SCAVENGE_FAILURE, PUMP_BELT_OFF, SOMETIMES)
-
-
-RULES = all_in(__name__, Rule)

@@ -43,10 +43,10 @@ from knowledge.findings.pump_drive import (
     DRIVE_SHAFT_BROKEN,
     PUMP_CHAIN_BROKEN,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import AZN, CAV, EB09, MON, PRM, THK
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.PUMP)
 
@@ -169,6 +169,3 @@ def pump_broken_in_a_wreck(known: Known) -> Conclusions:
     yield leads_to(ENGINE_FAILED, PUMP_HOUSING_BURST, RARELY)
     yield leads_to(ENGINE_FAILED, PUMP_CHAIN_BROKEN, RARELY)
     yield leads_to(ENGINE_FAILED, DRIVE_GEAR_STRIPPED, RARELY)
-
-
-RULES = all_in(__name__, Rule)

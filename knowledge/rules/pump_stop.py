@@ -28,12 +28,11 @@ from knowledge.rulebook import (
     Conclusions,
     Contradiction,
     Known,
-    Rule,
     case_of,
     rules_of,
 )
 from knowledge.sources import DTN, HPA, MIF, NE3, POI
-from knowledge.vocabulary import Severity, Station, all_in
+from knowledge.vocabulary import Severity, Station
 
 rule = rules_of(Station.PUMP)
 
@@ -134,6 +133,3 @@ def pressure_from_a_standing_pump(known: Known) -> Conclusions:
             "pump again while the engine is turned.",
             PUMP_SEEN_STANDING,
         )
-
-
-RULES = all_in(__name__, Rule)

@@ -43,13 +43,12 @@ from knowledge.reference.limits import (
 from knowledge.rulebook import (
     Conclusions,
     Known,
-    Rule,
     case_of,
     rules_of,
 )
 from knowledge.sources import DOD, HB02, HB06, LAM, PF, TEL, TEN_R
 from knowledge.units import PSI
-from knowledge.vocabulary import Reading, Station, all_in
+from knowledge.vocabulary import Reading, Station
 
 rule = rules_of(Station.INSTRUMENT)
 
@@ -256,6 +255,3 @@ def oil_hotter_than_its_limit(known: Known) -> Conclusions:
     if heat:
         past = sure_beyond(max(heat), known.limit(OIL_TEMPERATURE) - 1.0, 3.0)
         yield from told(OIL_TEMPERATURE_HIGH, past)
-
-
-RULES = all_in(__name__, Rule)

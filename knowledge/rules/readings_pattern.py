@@ -38,7 +38,6 @@ from knowledge.reference.limits import HOT_IDLE_PRESSURE, IDLE_SPEED, PANEL_ERRO
 from knowledge.rulebook import (
     Conclusions,
     Known,
-    Rule,
     case_of,
     is_absent,
     is_present,
@@ -46,7 +45,7 @@ from knowledge.rulebook import (
 )
 from knowledge.sources import HB03, HB04, HB09, HB13, PF
 from knowledge.units import PSI
-from knowledge.vocabulary import Reading, Station, all_in
+from knowledge.vocabulary import Reading, Station
 
 rule = rules_of(Station.INSTRUMENT)
 
@@ -272,6 +271,3 @@ def right_at_idle_has_nothing_to_recover(known: Known) -> Conclusions:
     idle = hot_idle(known)
     if idle and max(idle) <= 1.0 - SAY_SO:
         yield is_absent(RISES_JUST_OFF_IDLE, 1.0 - max(idle))
-
-
-RULES = all_in(__name__, Rule)

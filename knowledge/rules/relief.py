@@ -45,10 +45,10 @@ from knowledge.findings.relief import (
     RELIEF_VALVE_STAYED_OPEN,
     RELIEF_VALVE_STAYED_SHUT,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, is_absent, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, is_absent, leads_to, rules_of
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import FBE, HB03, HB10, HB22, JHV, OLD, PF
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.RELIEF)
 
@@ -203,6 +203,3 @@ def plunger_that_drops_is_not_seized(known: Known) -> Conclusions:
     """
     if known.lacks(RELIEF_PLUNGER_STICKS):
         yield is_absent(RELIEF_VALVE_STAYED_SHUT, sure=0.9)
-
-
-RULES = all_in(__name__, Rule)

@@ -69,7 +69,7 @@ from knowledge.findings.suction_debris import (
     SLUDGE_ON_SCREEN,
     VARNISH_ON_SCREEN,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import AZN, CAV, ELP, GMC, HB01, HB05, HB17, TWO_CP
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.vocabulary import (
@@ -79,7 +79,6 @@ from knowledge.vocabulary import (
     SELDOM,
     SOMETIMES,
     Station,
-    all_in,
 )
 
 rule = rules_of(Station.SUCTION)
@@ -283,6 +282,3 @@ def mesh_that_stops_nothing(known: Known) -> Conclusions:
     yield leads_to(PICKUP_SCREEN_BYPASS_OPEN, DIRT_IN_OIL, MOSTLY)
     yield leads_to(PICKUP_SCREEN_BYPASS_OPEN, SCREEN_TORN, OFTEN)
     yield leads_to(PICKUP_SCREEN_BYPASS_OPEN, SCREEN_BYPASS_OPEN, OFTEN)
-
-
-RULES = all_in(__name__, Rule)

@@ -52,7 +52,6 @@ from knowledge.rulebook import (
     Contradiction,
     Derived,
     Known,
-    Rule,
     cannot_be,
     case_of,
     is_absent,
@@ -63,7 +62,7 @@ from knowledge.rulebook import (
 )
 from knowledge.sources import AZN, ELP, GMC, HB01, OST, SLO
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import Finding, Shift, Station, all_in
+from knowledge.vocabulary import Finding, Shift, Station
 
 rule = rules_of(Station.SUCTION)
 
@@ -293,6 +292,3 @@ def tank_on_an_engine_without_one(known: Known) -> Conclusions:
             "the engine is said to have no oil tank, yet its tank was seen: set the layout right",
             DRY_SUMP,
         )
-
-
-RULES = all_in(__name__, Rule)

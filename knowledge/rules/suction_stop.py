@@ -19,13 +19,12 @@ from knowledge.rulebook import (
     Alarm,
     Conclusions,
     Known,
-    Rule,
     case_of,
     rules_of,
 )
 from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import GMC, HB17, WTS
-from knowledge.vocabulary import Severity, Station, all_in
+from knowledge.vocabulary import Severity, Station
 
 rule = rules_of(Station.SUCTION)
 
@@ -118,6 +117,3 @@ def rods_touch_the_tray(known: Known) -> Conclusions:
             "Tray touched by the rods, limit is 0.060 inch (1.5 mm) clear: do not run before tray "
             "and rod bearings have been checked",
         )
-
-
-RULES = all_in(__name__, Rule)

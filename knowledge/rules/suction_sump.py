@@ -64,10 +64,10 @@ from knowledge.findings.suction_debris import (
     SLUDGE_ON_SCREEN,
     VARNISH_ON_SCREEN,
 )
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import AER, JIO, OST, RV8, SLO, THK
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.SUCTION)
 
@@ -281,6 +281,3 @@ def stiff_oil_comes_back_with_warmth(known: Known) -> Conclusions:
     """Stiff oil also returns slowly and comes right with warmth: do not take it for ice at once."""
     yield leads_to(OIL_THICK, OIL_SLOW_TO_RETURN, SOMETIMES)
     yield leads_to(OIL_THICK, PRESSURE_BACK_AFTER_THAW, SELDOM)
-
-
-RULES = all_in(__name__, Rule)

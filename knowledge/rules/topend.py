@@ -56,7 +56,6 @@ from knowledge.reference.limits import CAM_CLEARANCE
 from knowledge.rulebook import (
     Conclusions,
     Known,
-    Rule,
     cannot_be,
     case_of,
     is_absent,
@@ -67,7 +66,7 @@ from knowledge.rulebook import (
 )
 from knowledge.sources import AHS, HB12, MRG, PF, PGN, TMC
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.TOPEND)
 
@@ -242,6 +241,3 @@ def rockers_oiled_through_pushrods(known: Known) -> Conclusions:
     """
     if known.lacks(OVERHEAD_CAM) and known.lacks(PUMP_ON_SKEW_GEAR) and known.lacks(PUMP_OUTSIDE):
         yield less_common(ROCKER_SHAFT_LEAK)
-
-
-RULES = all_in(__name__, Rule)

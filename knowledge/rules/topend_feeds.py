@@ -48,7 +48,6 @@ from knowledge.rulebook import (
     Conclusions,
     Contradiction,
     Known,
-    Rule,
     cannot_be,
     case_of,
     is_absent,
@@ -65,7 +64,6 @@ from knowledge.vocabulary import (
     SOMETIMES,
     Severity,
     Station,
-    all_in,
 )
 
 rule = rules_of(Station.TOPEND)
@@ -273,6 +271,3 @@ def turbo_heard_where_there_is_none(known: Known) -> Conclusions:
                     "correct the layout.",
                     TURBOCHARGED,
                 )
-
-
-RULES = all_in(__name__, Rule)

@@ -38,7 +38,6 @@ from knowledge.rulebook import (
     Conclusions,
     Contradiction,
     Known,
-    Rule,
     case_of,
     is_absent,
     leads_to,
@@ -53,7 +52,6 @@ from knowledge.vocabulary import (
     SOMETIMES,
     Severity,
     Station,
-    all_in,
 )
 
 rule = rules_of(Station.TOPEND)
@@ -291,6 +289,3 @@ def top_end_reports_that_clash(known: Known) -> Conclusions:
             "for a lost end plug.",
             NO_OIL_AT_ROCKERS,
         )
-
-
-RULES = all_in(__name__, Rule)

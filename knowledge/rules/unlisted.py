@@ -11,9 +11,9 @@ from knowledge.conditions import (
     READING_FALSE,
 )
 from knowledge.findings.pressure import GAUGE_READS_LOW, NEEDLE_FLICKERS
-from knowledge.rulebook import Conclusions, Known, Rule, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
 from knowledge.sources import JUDGEMENT
-from knowledge.vocabulary import OFTEN, SELDOM, SOMETIMES, Station, all_in
+from knowledge.vocabulary import OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.ASSEMBLY)
 
@@ -32,6 +32,3 @@ def book_is_not_everything(known: Known) -> Conclusions:
     yield leads_to(NOT_IN_THE_BOOK, READING_FALSE, SELDOM)
     yield leads_to(NOT_IN_THE_BOOK, OIL_ESCAPING, SELDOM)
     yield leads_to(NOT_IN_THE_BOOK, BEARINGS_DAMAGED, SOMETIMES)
-
-
-RULES = all_in(__name__, Rule)

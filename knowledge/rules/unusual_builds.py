@@ -10,14 +10,13 @@ from knowledge.findings.history import FRESHLY_REBUILT, HISTORY_UNKNOWN
 from knowledge.rulebook import (
     Conclusions,
     Known,
-    Rule,
     case_of,
     less_common,
     more_common,
     rules_of,
 )
 from knowledge.sources import COMMON_PRACTICE as CP
-from knowledge.vocabulary import Station, all_in
+from knowledge.vocabulary import Station
 
 instrument = rules_of(Station.INSTRUMENT)
 suction = rules_of(Station.SUCTION)
@@ -59,6 +58,3 @@ def nobody_knows_its_past(known: Known) -> Conclusions:
         yield more_common(BEARING_WEAR_RODS)
         yield more_common(PUMP_GEAR_WEAR)
         yield more_common(OIL_DEGRADED)
-
-
-RULES = all_in(__name__, Rule)
