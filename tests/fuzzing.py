@@ -66,9 +66,10 @@ def _ring(_signal: int, _frame: FrameType | None) -> None:
 
 
 @contextmanager
-def one(kind: str, what: object, seconds: float = 5.0) -> Iterator[None]:
-    """Count an input, and fail where it takes more processor time, or ten times that to wait."""
-    COUNT[kind] += 1
+def one(kind: str, what: object, seconds: float = 5.0, new: bool = True) -> Iterator[None]:
+    """Fail where an input takes more processor time, or ten times that to wait; count a ``new`` one."""
+    if new:
+        COUNT[kind] += 1
     old = [signal.signal(s, _ring) for s in (signal.SIGPROF, signal.SIGALRM)]
     signal.setitimer(signal.ITIMER_PROF, seconds)
     signal.setitimer(signal.ITIMER_REAL, 10 * seconds)
