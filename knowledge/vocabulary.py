@@ -7,9 +7,11 @@ imports nothing of ours.
 from __future__ import annotations
 
 import sys
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 from enum import Enum, StrEnum
+from types import MappingProxyType
 from typing import TypeVar
 
 T = TypeVar("T")
@@ -98,6 +100,12 @@ class Shift(Enum):
     UP = 2.0
     DOWN = 0.5
     STRONG_DOWN = 0.15
+
+
+#: how a cause writes what a circumstance does to its rate; ``0`` is nothing
+MARKS: Mapping[str, Shift] = MappingProxyType(
+    {"++": Shift.STRONG_UP, "+": Shift.UP, "-": Shift.DOWN, "--": Shift.STRONG_DOWN}
+)
 
 
 class Severity(StrEnum):
@@ -267,6 +275,11 @@ class Cause:
     follows: str = ""  #: what it leads to if left
     no_fault: bool = False
     also: tuple[str, ...] = ()
+
+    def __post_init__(self) -> None:
+        marks = self.shifts.split()
+        if len(marks) != 5 or not {*MARKS, "0"}.issuperset(marks):
+            raise ValueError(f"{self.id}: shifts '{self.shifts}', not five of ++ + 0 - --")
 
     def __repr__(self) -> str:
         return f"<cause {self.id}>"

@@ -5,6 +5,7 @@ from __future__ import annotations
 import inspect
 import re
 from collections.abc import Iterable
+from dataclasses import replace
 from importlib import import_module
 from pathlib import Path
 from pkgutil import iter_modules
@@ -251,3 +252,11 @@ def test_every_circumstance_asked_for_is_used() -> None:
     told = [Facts(), *(Facts({f: Report(State.PRESENT)}) for f in facts)]
     read = {f for t in told for q in infer(BOOK.rules.values(), t).asked.values() for f in q}
     assert not [f.id for f in facts if f not in read]
+
+
+@pytest.mark.parametrize("marks", ["++ + 0 0", "++ + 0 0 0 0", "+++ + 0 0 0", "plus + 0 0 0", ""])
+def test_marks_are_five_known_ones(marks: str) -> None:
+    """A mark left out or misspelt would go unheard: the cause is named at once."""
+    cause = BOOK.causes["cam_bearing_wear"]
+    with pytest.raises(ValueError, match="cam_bearing_wear.*five of"):
+        replace(cause, shifts=marks)

@@ -20,7 +20,7 @@ from knowledge.rulebook import (
     rules_of,
 )
 from knowledge.sources import JUDGEMENT, SLO
-from knowledge.vocabulary import Cause, Finding, Shift, Station, all_in
+from knowledge.vocabulary import MARKS, Cause, Finding, Station, all_in
 
 rule = rules_of(Station.ASSEMBLY)
 
@@ -28,12 +28,6 @@ CAUSES: tuple[Cause, ...] = tuple(c for m in causes.MODULES for c in all_in(m.__
 
 #: the five marks of ``Cause.shifts``, in the order they are written
 MARKED = (HIGH_MILEAGE, FRESHLY_REBUILT, OIL_JUST_CHANGED, STOOD_LONG, RACED_OR_HEELED)
-MARKS = {
-    "++": Shift.STRONG_UP,
-    "+": Shift.UP,
-    "-": Shift.DOWN,
-    "--": Shift.STRONG_DOWN,
-}
 
 
 def marked_for(fact: Finding) -> Iterator[Shifted]:
