@@ -258,5 +258,5 @@ def test_every_circumstance_asked_for_is_used() -> None:
 def test_marks_are_five_known_ones(marks: str) -> None:
     """A mark left out or misspelt would go unheard: the cause is named at once."""
     cause = BOOK.causes["cam_bearing_wear"]
-    with pytest.raises(ValueError, match="cam_bearing_wear.*five of"):
+    with pytest.raises(ValueError, match=r"cam_bearing_wear.*five of"):
         replace(cause, shifts=marks)
