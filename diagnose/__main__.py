@@ -1,6 +1,6 @@
 """``python -m diagnose``."""
 
-from diagnose.cli.app import main
+from diagnose.cli.entry import main
 
 if __name__ == "__main__":
     main()

@@ -171,6 +171,27 @@ def test_closed_streams_are_no_error() -> None:
         assert (done.returncode, done.stderr) == (0, b""), closed
 
 
+@pytest.mark.parametrize("loading", ["typer", "diagnose.cli.printing", "diagnose.cli.looking"])
+def test_interrupted_while_it_loads(loading: str) -> None:
+    """Whatever is being imported, it is one line and no traceback."""
+    stop_there = f"""
+import sys
+class Stop:
+    def find_spec(self, name, *_):
+        if name == {loading!r}:
+            raise KeyboardInterrupt
+sys.meta_path.insert(0, Stop())
+sys.argv = ["diagnose", "lookup", "needle"]
+from diagnose.cli.entry import main
+main()
+"""
+    done = subprocess.run(
+        [sys.executable, "-c", stop_there], capture_output=True, env=environment(), check=False
+    )
+    assert (done.returncode, done.stdout) == (130, b"")
+    assert done.stderr.decode().split("\n") == ["", "stopped; what was saved is kept", ""]
+
+
 def test_interrupted(tmp_path: Path) -> None:
     with subprocess.Popen(
         [sys.executable, "-m", "diagnose", "ask", "x.toml"],

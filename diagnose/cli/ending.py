@@ -8,10 +8,10 @@ from typing import Any, cast
 
 import typer
 
+from diagnose.cli import INTERRUPTED, STOPPED
 from diagnose.cli.printing import say
 from diagnose.errors import UserError, plain
 
-INTERRUPTED = 130
 OUR_FAULT = 70
 #: what typer complains of on the command line, whichever click it stands on
 _COMPLAINT = cast("type[Exception]", typer.BadParameter.__mro__[2])
@@ -34,7 +34,7 @@ def run(app: typer.Typer, arguments: Sequence[str] | None = None) -> int:
         say(f"a fault of diagnose itself, {what}; what was saved is kept; please report it")
         return OUR_FAULT
     if code == INTERRUPTED:
-        say("", "stopped; what was saved is kept")
+        say("", STOPPED)
     return code if isinstance(code, int) else 0
 
 
