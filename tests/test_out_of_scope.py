@@ -6,10 +6,14 @@ from pathlib import Path
 
 import pytest
 
+from diagnose.casefile.reading import from_text
+from diagnose.errors import OutOfScopeError
+from knowledge.book import the_book
 from tests.command_line import Done, call
 from tests.complaints import INVENTED
 from tests.history_jobs import a_folder, job_text, three_jobs
 
+BOOK = the_book()
 CASE = INVENTED["petrel"]
 SPEAKS = {
     "title": CASE.replace('title = "', 'title = "Light aircraft: ', 1),
@@ -72,6 +76,23 @@ def test_ask_begins_no_case_for_an_aircraft(tmp_path: Path, words: str) -> None:
     assert "a licensed maintenance organisation" in done.err.splitlines()[-1]
     assert "gauge read zero, or" not in done.err
     assert not path.exists()
+
+
+@pytest.mark.parametrize(
+    "word",
+    ["seaplane", "Biplanes", "aero engine", "Aeroengine", "aero-engine", "helicopter", "autogiro",
+     "float plane", "motor glider", "light plane", "microlight", "airship"],
+)  # fmt: skip
+def test_every_word_for_what_flies_is_known(word: str) -> None:
+    text = CASE.replace('title = "', f'title = "Off a {word}: ', 1)
+    with pytest.raises(OutOfScopeError):
+        from_text(text, None, BOOK)
+
+
+@pytest.mark.parametrize("word", ["hydroplane", "planing launch", "aerated", "air plan", "glide"])
+def test_a_word_that_only_sounds_like_it_is_not(word: str) -> None:
+    text = CASE.replace('title = "', f'title = "Off a {word}: ', 1)
+    assert from_text(text, None, BOOK).engine.aircraft is None
 
 
 @pytest.mark.parametrize("command", ["review", "teardown", "signoff"])

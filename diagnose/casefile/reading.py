@@ -34,8 +34,11 @@ _LONG_KEY = re.compile(
 )
 
 
+#: words that let one fear that the engine flies; a hydroplane is a boat
 _AIRCRAFT = re.compile(
-    r"\b(aircraft|aeroplane|airplane|helicopter|rotorcraft|autogyro|gyrocopter|aero[- ]engine)s?\b",
+    r"\b(aircraft|(aero|air|sea|float|bi|tri|mono|sail|gyro)[- ]?planes?|(light|war) ?planes?|"
+    r"(motor[- ]?)?gliders?|helicopters?|rotorcraft|auto[- ]?g[iy]ros?|gyrocopters?|"
+    r"aero[- ]?engines?|airships?|microlights?|ultra-?lights?|paramotors?)\b",
     re.IGNORECASE,
 )
 
