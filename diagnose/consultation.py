@@ -27,7 +27,6 @@ from diagnose.planning.worlds import Worlds, worlds
 from diagnose.ranking.elimination import (
     Posterior,
     TooEntangledError,
-    effort,
     posterior,
     posteriors,
 )
@@ -154,10 +153,10 @@ class Consultation:
         """Exact marginals and the evidence's log probability."""
         return self._heard[1]
 
-    @cached_property
+    @property
     def effort(self) -> int:
         """How many numbers one sweep of this case goes through."""
-        return effort(self.network, self.evidence)
+        return self.posterior.effort
 
     def belief(self, name: str) -> float:
         """P(node | evidence) of any cause, condition or finding of the graph."""
@@ -203,7 +202,11 @@ class Consultation:
     def explanations(self) -> tuple[Explanation, ...]:
         """The best few sets of causes."""
         return best_sets(
-            self.network, self.evidence, self.posterior.marginal, self.posterior.log_evidence
+            self.network,
+            self.evidence,
+            self.posterior.marginal,
+            self.posterior.log_evidence,
+            spent=self.effort,
         )
 
     @cached_property
@@ -269,7 +272,7 @@ class Consultation:
         """For and against each of these causes, in decibans."""
         without = self._without
         if not set(causes) <= set(self.explained):
-            without = leave_each_out(self.network, self.evidence, tuple(causes))
+            without = leave_each_out(self.network, self.evidence, tuple(causes), self.effort)
         return weights(without, self.posterior.marginal, self.graph, tuple(causes))
 
     @cached_property
@@ -281,7 +284,7 @@ class Consultation:
     @cached_property
     def _without(self) -> dict[str, Without]:
         """What would be believed with each finding left out."""
-        return leave_each_out(self.network, self.evidence, self.explained)
+        return leave_each_out(self.network, self.evidence, self.explained, self.effort)
 
     @cached_property
     def unexplained(self) -> tuple[Finding, ...]:

@@ -34,6 +34,7 @@ class Posterior:
 
     marginal: dict[str, float]
     log_evidence: float
+    effort: int = 0  #: how many numbers the sweep went through, of one variant
 
 
 def posterior(
@@ -88,6 +89,7 @@ def sweep(
     """
     net = split(network, variants, precision, asked)
     buckets = _eliminate(net.tables, net.variables)
+    numbers = sum(1 << len(b.scope) for b in buckets)
     messages, log_scale = _forward(buckets, len(variants))
     belief: dict[int, Array] = {
         v: np.broadcast_to(b, (len(variants), 2))
@@ -105,7 +107,7 @@ def sweep(
                 found.update(
                     (n, p * (1.0 - q) / (1.0 - p * q)) for n, p, q in leaf.lone if n in found
                 )
-        out.append(Posterior(found, float(log_evidence)))
+        out.append(Posterior(found, float(log_evidence), numbers))
     return Sweep(net, belief, out)
 
 
@@ -161,9 +163,8 @@ def _spread(place: Mapping[int, int], table: Table) -> Array:
     """The table with one axis for every variable of the scope, behind the variants' axis."""
     variables, values = table
     at = [place[v] for v in variables]
-    order = sorted(range(len(at)), key=at.__getitem__)
-    if order != list(range(len(at))):
-        values = values.transpose([0, *(i + 1 for i in order)])
+    if len(at) == 2 and at[0] > at[1]:  # a message, of more, is in the scope's order already
+        values = values.swapaxes(1, 2)
     shape = [len(values)] + [1] * len(place)
     for i in at:
         shape[i + 1] = 2

@@ -28,14 +28,16 @@ def best_sets(
     log_evidence: float,
     how_many: int = 3,
     at_most: int = 0,
+    spent: int | None = None,
 ) -> tuple[Explanation, ...]:
     """The likeliest sets of implicated causes, best first, with their exact shares.
 
     Implicated: posterior at least 2 % and 1.5 times the prior, the ``at_most`` likeliest (0: two
-    to six, fewer the more entangled the case); every other cause stays summed out. All 2^n sets are asked in one sweep, so nothing is missed.
+    to six, fewer the more entangled the case); every other cause stays summed out. All 2^n sets
+    are asked in one sweep, so nothing is missed. ``spent``: its effort, where it is known.
     """
     if not at_most:
-        spent = effort(network, evidence)
+        spent = effort(network, evidence) if spent is None else spent
         at_most = next((n for n in (6, 5, 4, 3) if spent << n <= MOST_EFFORT), 2)
     implicated = sorted(
         (c for c, p in network.prior.items() if marginal[c] >= 0.02 and marginal[c] >= 1.5 * p),

@@ -28,9 +28,12 @@ class Without:
 
 
 def leave_each_out(
-    network: Network, evidence: Evidence, causes: Sequence[str]
+    network: Network, evidence: Evidence, causes: Sequence[str], spent: int | None = None
 ) -> dict[str, Without]:
-    """For every finding: what would be believed of these causes without it."""
+    """For every finding: what would be believed of these causes without it.
+
+    ``spent``: the effort of one sweep of this evidence, where it is known.
+    """
     variants = [evidence, *({**evidence, c: SEEN} for c in causes)]
     asked = set(evidence)
     asked.update(
@@ -38,7 +41,8 @@ def leave_each_out(
     )
     done = sweep(network, variants, asked=asked)
     shared = [n for n, leaf in done.net.denied.items() if len(leaf.links) > 1]
-    exact = len(shared) * effort(network, evidence) <= CHEAP
+    spent = effort(network, evidence) if spent is None else spent
+    exact = len(shared) * spent <= CHEAP
     out = _one_by_one(network, evidence, shared, causes) if exact else {}
     base, *with_cause = (p.log_evidence for p in done.posteriors)
     for name in evidence:

@@ -86,7 +86,7 @@ def split(
             gone, there = array([s.if_absent for s in seen]), array([s.if_present for s in seen])
         if name in network.prior:
             p = network.prior[name]
-            net.tables.append(((node,), np.stack([(1 - p) * gone, p * there], axis=-1)))
+            net.tables.append(((node,), _pairs((1 - p) * gone, p * there)))
             continue
         stay = 1.0 - network.leak[name]
         every = network.parents.get(name, {})
@@ -107,12 +107,10 @@ def split(
             missed = math.prod(1.0 - prior * q for _, prior, q in lone)
             net.tables.append(((hidden,), array([[1.0, missed]])))
         if name in children or bool((gone * there).any()):
-            rows = [[0.0 * gone, stay * gone], [there, -stay * there]]
-            both = np.stack([np.stack(r, axis=-1) for r in rows], axis=1)
-            net.tables.append(((node, hidden), both))
+            both = _pairs(0.0 * gone, stay * gone, there, -stay * there)
+            net.tables.append(((node, hidden), both.reshape(-1, 2, 2)))
         else:
-            weight = np.stack([there, (gone - there) * stay], axis=-1)
-            net.tables.append(((hidden,), weight))
+            net.tables.append(((hidden,), _pairs(there, (gone - there) * stay)))
             net.hidden[name] = hidden
             if asked is None or name in asked:
                 net.wanted.add(hidden)
@@ -123,6 +121,14 @@ def split(
     return net
 
 
+def _pairs(*columns: Array) -> Array:
+    """The columns side by side: one row a variant."""
+    table = np.empty((len(columns[0]), len(columns)), columns[0].dtype)
+    for i, column in enumerate(columns):
+        table[:, i] = column
+    return table
+
+
 def _plain_product(net: Split, leaf: Denied, gone: Array) -> None:
     """One factor for each parent, and a constant for roots that have no other child."""
     constant = gone * leaf.stay * math.prod(1.0 - p * q for _, p, q in leaf.lone)
@@ -130,4 +136,4 @@ def _plain_product(net: Split, leaf: Denied, gone: Array) -> None:
         net.log_scale = net.log_scale + np.log(np.where(leaf.speaks, constant, gone))
     for parent, q in leaf.links:
         on = np.where(leaf.speaks, 1.0 - q, 1.0).astype(gone.dtype)
-        net.tables.append(((parent,), np.stack([np.ones_like(on), on], axis=-1)))
+        net.tables.append(((parent,), _pairs(np.ones_like(on), on)))

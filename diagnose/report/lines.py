@@ -42,13 +42,14 @@ def columns(text: str) -> int:
 def wrapped(text: str, indent: int = 0, hang: int | None = None) -> list[str]:
     """The text in lines, later ones hanging under ``hang`` blanks; addresses stay whole."""
     first, later = " " * indent, " " * (indent if hang is None else hang)
-    room = width() - max(len(first), len(later))
+    wide = width()
+    room = wide - max(len(first), len(later))
     lines, line = [], first
     for word in clean(text).split():
         for piece in _pieces(word, room):
             if not line.strip():
                 line += piece
-            elif columns(line) + 1 + columns(piece) <= width():
+            elif columns(line) + 1 + columns(piece) <= wide:
                 line += " " + piece
             else:
                 lines.append(line)
