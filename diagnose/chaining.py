@@ -40,10 +40,15 @@ class Facts:
 
 @dataclass(frozen=True, slots=True)
 class Trace:
-    """A conclusion that was drawn, by which rule, from which findings that stood when asked."""
+    """A conclusion that was drawn, by which rule, from which findings that stood when asked.
+
+    ``measures`` had a value when asked for; ``read`` is whether the gauge readings were looked at.
+    """
 
     rule: Rule
     premises: tuple[Finding, ...]
+    measures: tuple[Measure, ...] = ()
+    read: bool = False
 
 
 @dataclass(frozen=True)
@@ -65,7 +70,13 @@ class Notebook:
     def __init__(self, facts: Facts) -> None:
         self._facts = facts
         self._derived: dict[Finding, set[State]] = {}
+        self.forget()
+
+    def forget(self) -> None:
+        """Begin a new list of questions."""
         self.questions: dict[Finding, bool] = {}
+        self.figures: dict[Measure, None] = {}
+        self.read = False
 
     def has(self, finding: Finding) -> bool:
         """Reported present, or not reported and derived present."""
@@ -77,15 +88,16 @@ class Notebook:
 
     def readings(self) -> Sequence[Reading]:
         """Every reading of the case."""
+        self.read = self.read or bool(self._facts.readings)
         return self._facts.readings
 
     def measured(self, measure: Measure) -> float | None:
         """The largest value of the measure, SI."""
-        return max(self._facts.measures.get(measure, ()), default=None)
+        return max(self._values(measure), default=None)
 
     def smallest(self, measure: Measure) -> float | None:
         """The smallest value of the measure, SI."""
-        return min(self._facts.measures.get(measure, ()), default=None)
+        return min(self._values(measure), default=None)
 
     def limit(self, limit: Limit) -> float:
         """The case's limit, else the typical one, SI."""
@@ -97,6 +109,12 @@ class Notebook:
         new = derived.state not in states
         states.add(derived.state)
         return new
+
+    def _values(self, measure: Measure) -> Sequence[float]:
+        values = self._facts.measures.get(measure, ())
+        if values:
+            self.figures[measure] = None
+        return values
 
     def _stands(self, finding: Finding, state: State) -> bool:
         report = self._facts.reports.get(finding)
@@ -121,7 +139,7 @@ def infer(rules: Iterable[Rule], facts: Facts) -> Conclusions:
     while waiting:
         rule = next(iter(waiting))
         del waiting[rule]
-        notebook.questions = {}
+        notebook.forget()
         derived = [c for c in rule.does(notebook) if isinstance(c, Derived)]
         for finding in notebook.questions:
             interested.setdefault(finding, {})[rule] = None
@@ -135,9 +153,10 @@ def infer(rules: Iterable[Rule], facts: Facts) -> Conclusions:
 
 
 def _collect(rule: Rule, notebook: Notebook, out: Conclusions) -> None:
-    notebook.questions = {}
+    notebook.forget()
     for conclusion in rule.does(notebook):
-        trace = Trace(rule, tuple(f for f, stood in notebook.questions.items() if stood))
+        stood = tuple(f for f, stood in notebook.questions.items() if stood)
+        trace = Trace(rule, stood, tuple(notebook.figures), notebook.read)
         match conclusion:
             case Derived():
                 out.derived.setdefault(conclusion, trace)

@@ -7,6 +7,7 @@ from typing import Any
 from diagnose.consultation import Consultation
 from diagnose.planning.options import Option
 from diagnose.planning.worlds import gain
+from diagnose.report.resting import rests_on
 
 SCHEMA = 1
 
@@ -22,7 +23,12 @@ def review(answer: Consultation) -> dict[str, Any]:
         "layout": answer.case.layout.id,
         "alarms": [{"severity": a.severity.value, "says": a.says} for a in answer.alarms],
         "contradictions": [
-            {"findings": [f.id for f in c.findings], "says": c.says, "recheck": c.recheck.id}
+            {
+                "findings": [f.id for f in c.findings],
+                "says": c.says,
+                "recheck": c.recheck.id,
+                "entries": list(rests_on(answer, c)),
+            }
             for c in answer.contradictions
         ],
         "causes": [

@@ -10,6 +10,7 @@ from diagnose.planning.options import Option
 from diagnose.report.cautioning import cautions
 from diagnose.report.lines import as_typed, headed, labelled, percent, together, wrapped
 from diagnose.report.reasons import SETTLED, Reason, chain_told, in_short, reasons
+from diagnose.report.resting import rests_on
 from knowledge.vocabulary import Caution, Severity
 
 SHOWN = 5
@@ -74,6 +75,9 @@ def _contradictions(answer: Consultation) -> list[str]:
     lines = ["These do not fit together; look again before trusting the ranking:"]
     for c in answer.contradictions:
         lines += wrapped(f"- {c.says}", 2, 4)
+        behind = ", ".join(f"{no} ({said})" for no, said in rests_on(answer, c).items())
+        if behind:
+            lines += wrapped(f"entries: {behind}", 4, 6)
         lines += wrapped(f"look again: {c.recheck.asks} [{c.recheck.id}]", 4, 6)
     return lines
 
