@@ -306,7 +306,10 @@ def test_since_shows_what_the_findings_did(tmp_path: Path) -> None:
     text = flat(done.out)
     assert "What changed since entry 1" in text
     assert "[debris_on_relief_seat]" in text
-    assert "metal in the filter: not known [metal_in_filter]" in text
+    assert "there is metal in the filter: not known [metal_in_filter]" in text
+    sheet = call("teardown", path, "--since", "1", "--markdown").out
+    assert "\n## What changed since entry 1\n" in sheet
+    assert "\n- there is metal in the filter: not known\n" in sheet
     later = json.loads(call("teardown", path, "--since", "3", "--json").out)["changed"]
     assert later["told"] == ["metal_in_filter"]
     assert not later["moved"]

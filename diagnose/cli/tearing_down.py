@@ -51,7 +51,7 @@ def show_teardown(
     elif form == "json":
         printing.data(shop.in_data(sheet.data(plan, ends, changes)))
     elif form == "markdown":
-        printing.answer(shop.in_text(sheet.markdown(plan, ends, str(path)), form))
+        printing.answer(shop.in_text(sheet.markdown(plan, ends, str(path), changes), form))
     elif form == "blanks":
         printing.answer(shop.in_text(sheet.blanks(plan), form))
     else:

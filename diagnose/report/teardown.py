@@ -41,22 +41,9 @@ def _head(plan: Plan) -> list[str]:
 
 def _changed(changes: Changes) -> list[str]:
     """What the entries since then did to the ranking and the plan."""
-    lines = [f"What changed since entry {changes.since}"]
-    for sighting in changes.told:
-        state = sighting.report.state.value if sighting.report else "not known"
-        lines += wrapped(f"- {sighting.finding.says}: {state} [{sighting.finding.id}]", 2, 4)
-    for moved in changes.moved[:4]:
-        lines += wrapped(
-            f"{percent(moved.before)} -> {percent(moved.after)}  {moved.cause.says}", 2, 6
-        )
-    was, now = changes.before.prospect.expected, changes.after.prospect.expected
-    if changes.after.stages and changes.before.stages:
-        lines += wrapped(f"minutes still to be expected: {was:.0f} -> {now:.0f}", 2, 4)
-    for label, these in (("no longer needed", changes.dropped), ("new in the plan", changes.added)):
-        if these:
-            names = ", ".join(i.says for i in these[:5])
-            more = f" and {len(these) - 5} more" if len(these) > 5 else ""
-            lines += wrapped(f"{label}: {names}{more}", 2, 4)
+    lines = [words.since(changes)]
+    for line in words.changed(changes):
+        lines += wrapped(f"- {line}", 2, 4)
     return lines
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from typing import Any
 
@@ -13,9 +14,10 @@ from diagnose.teardown.loose_ends import LooseEnds
 from diagnose.teardown.plan import Check, Meaning, Plan, Stage
 
 BLANK = "______"
+_NAMED = re.compile(r" \[\w+\]$")  #: an id behind a sentence, for a terminal
 
 
-def markdown(plan: Plan, ends: LooseEnds, path: str) -> str:
+def markdown(plan: Plan, ends: LooseEnds, path: str, changes: Changes | None = None) -> str:
     """The sheet: every blank is a line that begins with its id in backquotes and a colon."""
     lines = [
         f"# Teardown sheet: {one_line(plan.answer.case.job.title) or 'case without a title'}",
@@ -24,6 +26,9 @@ def markdown(plan: Plan, ends: LooseEnds, path: str) -> str:
     lines += [f"Engine: {plan.answer.case.layout.says}.", ""]
     for alarm in plan.answer.alarms:
         lines += [f"**{alarm.severity.value.upper()}**: {alarm.says}", ""]
+    if changes:
+        told = [f"- {one_line(_NAMED.sub('', line))}" for line in words.changed(changes)]
+        lines += [f"## {words.since(changes)}", "", *told, ""]
     lines += [
         "Write yes, no, unknown or probably after the colon of a blank, a measured value with its "
         "unit, and for one of several places `id @ place`. Leave a blank empty where you have not "

@@ -10,6 +10,7 @@ from diagnose.casefile.case import Case
 from diagnose.consultation import Consultation
 from diagnose.report.budget import still_missing
 from diagnose.report.lines import percent
+from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import Due, LooseEnds
 from diagnose.teardown.plan import Check, Meaning, NotPlanned, Plan, Stage
 from knowledge.access import Opening
@@ -181,3 +182,32 @@ def chances(plan: Plan) -> Iterator[tuple[int, str, float, float]]:
 def deferrals() -> list[str]:
     """What the plan gives way to."""
     return [d.says for d in DEFERS_TO]
+
+
+def since(changes: Changes) -> str:
+    """The heading of what changed."""
+    return f"What changed since entry {changes.since}"
+
+
+def changed(changes: Changes) -> Iterator[str]:
+    """What the entries since then told, and did to the ranking and the plan."""
+    for sighting in changes.told:
+        state = sighting.report.state.value if sighting.report else "not known"
+        yield f"{sighting.finding.says}: {state} [{sighting.finding.id}]"
+    case = changes.after.answer.case
+    for taken in case.measured:
+        if taken.entry.no > changes.since:
+            yield f"{taken.measure.says}: {taken.entry.value} [{taken.measure.id}]"
+    for one in case.readings:
+        if one.entry.no > changes.since:
+            said = (one.entry.rpm, one.entry.oil, one.entry.pressure)
+            yield f"reading: {' '.join(filter(None, said))}"
+    for moved in changes.moved[:4]:
+        yield f"{percent(moved.before)} before, {percent(moved.after)} now: {moved.cause.says}"
+    was, now = changes.before.prospect.expected, changes.after.prospect.expected
+    if changes.after.stages and changes.before.stages:
+        yield f"minutes still to be expected: {was:.0f} before, {now:.0f} now"
+    for label, these in (("no longer needed", changes.dropped), ("new in the plan", changes.added)):
+        if these:
+            names = "; ".join(i.says for i in these[:5])
+            yield f"{label}: {names}" + (f"; and {len(these) - 5} more" if len(these) > 5 else "")
