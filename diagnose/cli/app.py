@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 from collections.abc import Sequence
@@ -387,16 +388,41 @@ def show(
     show_word(word, json)
 
 
+@app.command(short_help="Check the book itself, as a whole.")
+def check(
+    cases: Annotated[
+        list[Path] | None,
+        typer.Option(
+            metavar="DIR",
+            readable=False,
+            help="A folder of cases, to see which rules never speak in them; again for each.",
+        ),
+    ] = None,
+    all: Annotated[bool, typer.Option("--all", help="Every list whole.")] = False,
+    json: AsJson = False,
+) -> None:
+    """Names, sources, strengths, rules' papers, access, and which causes cannot be told apart.
+
+    Exit 1 where something is wrong. Every rule is tried on its examples: half a minute.
+    """
+    from diagnose.cli.checking import show_check
+
+    show_check(cases or [], all, json)
+
+
 @app.command(short_help="The case's cause graph in an open format.")
 def graph(
     case: CaseFile,
-    format: Annotated[str, typer.Option(help="json, graphml, dot or bif.")] = "json",
+    format: Annotated[str, typer.Option(help="json, graphml, dot, bif or svg.")] = "json",
     out: Annotated[
         str, typer.Option(help="File to write, never a case; - is standard output.")
     ] = "-",
     focus: Annotated[str, typer.Option(help="Only what ties this cause to the findings.")] = "",
 ) -> None:
-    """The case's cause graph in an open format that general libraries read."""
+    """The case's cause graph in an open format that general libraries read, or as a picture.
+
+    The picture shows the leading causes, or the one in focus, and what was found.
+    """
     from diagnose.cli.graphing import show_graph
 
     show_graph(case, format, out, focus)
@@ -405,6 +431,7 @@ def graph(
 def main(arguments: Sequence[str] | None = None) -> NoReturn:
     """Run a command; whatever goes wrong is one line on stderr and an exit code."""
     os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "1")  # none has a say; looking takes time
+    gc.set_threshold(1_000_000)  # a command is over before looking for circles would pay
     printing.prepare()
     sys.exit(ending.run(app, arguments))
 

@@ -8,7 +8,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from knowledge.sources import JUDGEMENT
 from knowledge.units import INCH, PSI
+from knowledge.vocabulary import Source
 
 MM, CC = 1e-3, 1e-6
 
@@ -21,6 +23,7 @@ class Dimensioned:
     says: str
     dimension: str
     plausible: tuple[float, float]
+    source: Source = JUDGEMENT  #: of what can be
 
     def __repr__(self) -> str:
         return f"<dimension {self.id}>"

@@ -1,0 +1,41 @@
+"""``check``: the book itself, as a whole."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+
+import typer
+
+from diagnose.casefile.reading import load, named
+from diagnose.chaining import Facts
+from diagnose.checking.everything import everything
+from diagnose.checking.shapes import Whole
+from diagnose.cli import printing
+from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError
+from diagnose.report import check as text
+from knowledge.book import Book, the_book
+
+
+def show_check(folders: Sequence[Path], whole_lists: bool, json: bool) -> None:
+    """Print what was checked and what is wrong; exit 1 where something is."""
+    book = the_book()
+    cases = {str(p): facts for folder in folders for p, facts in _cases(folder, book)}
+    found = everything(Whole(book), cases)
+    if json:
+        printing.data(text.data(found))
+    else:
+        printing.answer(text.check(found, whole_lists))
+    if found.faults:
+        raise typer.Exit(1)
+
+
+def _cases(folder: Path, book: Book) -> Iterator[tuple[Path, Facts]]:
+    """Every case of a folder that can be read; of others it is told. Raises NoCaseError."""
+    if not folder.is_dir():
+        raise NoCaseError(f"{named(folder)}: there is no such folder of cases")
+    for path in sorted(folder.glob("*.toml")):
+        try:
+            yield path, load(path, book).facts()
+        except (BadCaseError, NoCaseError, OutOfScopeError) as bad:
+            printing.say(f"left out: {str(bad).splitlines()[0]}")
