@@ -119,6 +119,8 @@ def orifice_flow(
     Source: Esposito, Fluid Power, Ex. 8-4, for the jet; Sampson 1891, in Happel & Brenner, Low
     Reynolds Number Hydrodynamics, for the creep (from memory); adding them is judgement.
     """
+    if isinstance(area, float) and area == 0.0:
+        return 0.0  # no hole: the usual case, at every step of the solver
     refuse_unless_positive("Pa·s", mu=mu)
     refuse_unless_positive("kg/m3", density=rho)
     refuse_outside("discharge coefficient", cd, 0.0, 1.0, open_low=True)

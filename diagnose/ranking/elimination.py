@@ -252,9 +252,33 @@ def _backward(buckets: list[_Bucket], messages: list[Table], wanted: set[int]) -
 
 
 def _onto(joint: Array, scope: tuple[int, ...], kept: tuple[int, ...]) -> Array:
-    """Summed over every variable but the kept; both scopes run in the same order."""
-    out: Array = joint.sum(axis=tuple(a + 1 for a, v in enumerate(scope) if v not in kept))
-    return out
+    """Summed over every variable but the kept; both scopes run in the same order.
+
+    Where summed and kept axes alternate, numpy goes through a large table two numbers at a time:
+    there the last run of summed axes goes first, and the kept are then brought together.
+    """
+    stays = [v in kept for v in scope]
+    if joint.size < BULKY or all(stays) or not joint.flags.c_contiguous:
+        return np.asarray(joint.sum(axis=tuple(a + 1 for a, stay in enumerate(stays) if not stay)))
+    last = max(a for a, stay in enumerate(stays) if stay) + 1
+    joint = _last_summed(joint.reshape(*joint.shape[: last + 1], 1 << len(scope) - last))
+    gone = [a + 1 for a, stay in enumerate(stays[:last]) if not stay]
+    left = [a + 1 for a, stay in enumerate(stays[:last]) if stay]
+    flat = joint.transpose([0, *gone, *left]).reshape(len(joint), 1 << len(gone), -1)
+    return np.asarray(flat.sum(axis=1)).reshape(len(joint), *(2,) * len(left))
+
+
+def _last_summed(joint: Array) -> Array:
+    """Summed over the last axis, short or long."""
+    match joint.shape[-1]:
+        case 1:
+            return joint[..., 0]
+        case 2:
+            return np.asarray(joint[..., 0] + joint[..., 1])
+        case 4:
+            first = joint[..., 0] + joint[..., 1]
+            return np.asarray(first + joint[..., 2] + joint[..., 3])
+    return np.asarray(joint.sum(axis=-1))
 
 
 def _belief(joint: Array, size: int) -> Array:
