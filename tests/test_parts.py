@@ -30,6 +30,7 @@ from knowledge.engines.features import (
 from knowledge.parts.shapes import Part
 from knowledge.sources import GMC, ISS
 from knowledge.vocabulary import Access, Cause, Finding, Kind, Layout, State
+from tests.command_line import ROOT, call
 
 BOOK = the_book()
 PARTS = list(BOOK.parts.values())
@@ -358,3 +359,20 @@ def test_more_causes_or_places_never_take_a_part_away(
     fewer = ids(parts_list(causes, places, state.get, BOOK))
     all_of_it = ids(parts_list(causes | more, places | further, state.get, BOOK))
     assert set(fewer) <= set(all_of_it)
+
+
+def test_a_parts_note_is_on_every_form(tmp_path: Path) -> None:
+    note = BOOK.parts["new_filter"].note
+    case, page = ROOT / "cases" / "petrel.toml", tmp_path / "a.html"
+    assert call("signoff", case, "--html", page).code == 0
+    shown = [call("signoff", case, *form).out for form in ((), ("--markdown",), ("--json",))]
+    for text in (*shown, page.read_text("utf-8")):
+        assert note in " ".join(text.split())
+
+
+def test_the_second_change_is_not_counted_twice() -> None:
+    """Its filter is the second of the new filters, its oil a line of its own."""
+    second, both = BOOK.parts["second_oil_and_filter"], BOOK.parts["new_filter"]
+    assert set(second.for_causes) <= set(both.for_causes)
+    assert "1 for the change that follows" in both.quantity
+    assert "filter" not in second.quantity

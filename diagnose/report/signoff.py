@@ -69,6 +69,8 @@ def _parts(needed: Sequence[Needed]) -> list[str]:
         lines += wrapped(f"- {one.part.says}, {one.part.quantity}", 2, 4)
         if one.part.measure_first:
             lines += wrapped(f"before ordering: {one.part.measure_first}", 4, 6)
+        if one.part.note:
+            lines += wrapped(f"note: {one.part.note}", 4, 6)
     return lines
 
 

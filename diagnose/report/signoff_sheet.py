@@ -30,7 +30,8 @@ def markdown(sheet: Signoff, needed: Sequence[Needed], path: str) -> str:
         lines += ["## Parts and consumables", ""]
         for one in needed:
             first = f"; before ordering: {one.part.measure_first}" if one.part.measure_first else ""
-            lines.append(f"- [ ] {one.part.says}, {one.part.quantity}{first}")
+            note = f"; {one.part.note}" if one.part.note else ""
+            lines.append(f"- [ ] {one.part.says}, {one.part.quantity}{first}{note}")
         lines.append("")
     for phase, group in groupby(sheet.items, lambda i: i.task.phase):
         items = list(group)
@@ -85,6 +86,7 @@ def data(sheet: Signoff, needed: Sequence[Needed]) -> dict[str, Any]:
                 "says": n.part.says,
                 "quantity": n.part.quantity,
                 "measure_first": n.part.measure_first,
+                "note": n.part.note,
                 "because": list(n.because),
             }
             for n in needed

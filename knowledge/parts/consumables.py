@@ -75,7 +75,7 @@ NEW_OIL = Part(
 NEW_FILTER = Part(
     "new_filter",
     "listed new filter with its seal",
-    "1, and 1 more for the first change",
+    "1 now, and 1 for the change that follows",
     CP,
     measure_first="thread, seal diameter and the bypass setting against the list",
     for_causes=(
@@ -100,8 +100,8 @@ NEW_FILTER = Part(
 )
 SECOND_OIL_AND_FILTER = Part(
     "second_oil_and_filter",
-    "oil and filter for a second change soon after",
-    "a full fill and 1 filter",
+    "oil for a second change soon after, with the second of the filters",
+    "a full fill",
     HB02,
     measure_first="the measured fill",
     for_causes=(COOLANT_IN_OIL, OIL_DEGRADED, OIL_FOAM_PRONE),
