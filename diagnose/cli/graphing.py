@@ -7,39 +7,48 @@ from pathlib import Path
 from diagnose import graphfile
 from diagnose.casefile.disk import write_plain
 from diagnose.casefile.reading import load
-from diagnose.causegraph import Graph, around, as_network
+from diagnose.causegraph import around, as_network
 from diagnose.cli import printing
 from diagnose.consultation import Consultation
 from diagnose.errors import UsageError, nearest, plain
 from knowledge.book import the_book
 
+PICTURE = "svg"
+
 
 def show_graph(path: Path, format: str, out: str, focus: str) -> None:
     """Write the graph; ``focus`` keeps what ties one cause to the findings of the case."""
-    wanted = format.strip().lower()
-    if wanted not in graphfile.FORMATS:
+    wanted, formats = format.strip().lower(), (*graphfile.FORMATS, PICTURE)
+    if wanted not in formats:
         raise UsageError(
-            f"no format '{plain(format)}'; one of {', '.join(graphfile.FORMATS)}."
-            f"{nearest(format, graphfile.FORMATS)}"
+            f"no format '{plain(format)}'; one of {', '.join(formats)}.{nearest(format, formats)}"
         )
     book = the_book()
     answer = Consultation(book, load(path, book))
-    graph = _focused(answer, focus) if focus else answer.graph
-    text = _text(graph, wanted)
+    node = _node(answer, focus) if focus else ""
+    text = _drawn(answer, node) if wanted == PICTURE else _text(answer, node, wanted)
     if out == "-":
         printing.answer(text, end="")
     else:
         write_plain(Path(out), text, path)
 
 
-def _focused(answer: Consultation, focus: str) -> Graph:
+def _node(answer: Consultation, focus: str) -> str:
     wanted = focus.strip().lower().replace("-", "_")
     if wanted not in answer.graph:
         raise UsageError(f"no '{plain(focus)}' in this graph.{nearest(wanted, answer.graph)}")
-    return around(answer.graph, set(answer.evidence), {wanted})
+    return wanted
 
 
-def _text(graph: Graph, format: str) -> str:
+def _drawn(answer: Consultation, node: str) -> str:
+    """The picture; without a focus of the leading causes and what speaks most for them."""
+    from diagnose.pages.graph_picture import focused, leading, picture
+
+    return picture(answer, focused(answer, node) if node else leading(answer)).svg
+
+
+def _text(answer: Consultation, node: str, format: str) -> str:
+    graph = around(answer.graph, set(answer.evidence), {node}) if node else answer.graph
     match format:
         case "json":
             return graphfile.as_json(graph)

@@ -12,14 +12,14 @@ from diagnose.errors import UsageError, plain
 ENDINGS = (".html", ".htm")
 
 
-def ready(page: Path | None, form: str) -> None:
+def ready(page: Path | None, form: str = "text", option: str = "html") -> None:
     """See, before any work, that a page can be meant. Raises UsageError."""
     if page is None:
         return
     if form != "text":
         raise UsageError(f"html: a page is a form by itself; leave out --{form}")
     if page.suffix.lower() not in ENDINGS:
-        raise UsageError(f"html: '{plain(page)}' must end in .html")
+        raise UsageError(f"{option}: '{plain(page)}' must end in .html")
 
 
 def picture_ready(path: Path, option: str) -> None:

@@ -6,7 +6,8 @@ import contextlib
 import json
 import os
 import sys
-from collections.abc import Mapping
+import threading
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 import typer
@@ -66,6 +67,31 @@ def say(*lines: str, end: str = "\n") -> None:
 def tell(text: str, indent: int = 0, hang: int | None = None) -> None:
     """A remark in lines no wider than the screen."""
     say(*wrapped(text, indent, hang))
+
+
+@contextlib.contextmanager
+def busy(text: str, after: float = 1.0) -> Iterator[None]:
+    """A remark on a terminal while something takes longer than ``after`` seconds, then gone."""
+    if not sys.stderr.isatty():
+        yield
+        return
+    shown = threading.Event()
+
+    def show() -> None:
+        shown.set()
+        say(text + " ...", end="")
+
+    timer = threading.Timer(after, show)
+    timer.daemon = True
+    timer.start()
+    try:
+        yield
+    finally:
+        timer.cancel()
+        timer.join()
+        if shown.is_set():
+            with contextlib.suppress(OSError):
+                typer.echo("\r" + " " * (len(text) + 4) + "\r", err=True, nl=False)
 
 
 def _let_go() -> None:

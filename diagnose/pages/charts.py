@@ -10,7 +10,9 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from io import StringIO
+from textwrap import fill
 from typing import Any
+from xml.sax.saxutils import escape
 
 import matplotlib as mpl
 from matplotlib.axes import Axes
@@ -19,7 +21,8 @@ from matplotlib.figure import Figure
 from diagnose.errors import clean
 from diagnose.report.plot import Plot
 
-WIDE, PANEL_TALL, BAR_TALL = 3.6, 2.7, 0.46  #: inches; narrow enough for a telephone
+WIDE, TALL, LOW, KEY = 3.6, 2.3, 1.55, 0.17  #: inches; narrow enough for a telephone
+BAR_TALL, LETTERS = 0.34, 52
 STROKES = (
     ("#000", "-", 2.2),
     ("#000", (0, (6, 2)), 1.5),
@@ -54,16 +57,22 @@ class Bar:
 
 def curves(plots: Sequence[Plot], name: str) -> str:
     """Pressure over speed, one panel below the other, as one inline SVG called ``name``."""
-    tall = [PANEL_TALL + 0.17 * (len(p.lines) + 2) for p in plots]
+    says = "; ".join(f"{p.title}: {', '.join(p.lines)}" for p in plots)
+    alike = len(plots) > 1 and len({tuple(p.lines) for p in plots}) == 1
+    keyed = [not alike or i == len(plots) - 1 for i in range(len(plots))]
+    tall = [
+        (LOW if len(plots) > 1 else TALL) + (0.3 + KEY * (len(p.lines) + 2)) * key
+        for p, key in zip(plots, keyed, strict=True)
+    ]
     with mpl.rc_context({**STYLE, "svg.hashsalt": name}):
         figure = Figure(figsize=(WIDE, sum(tall)), layout="constrained")
-        axes = figure.subplots(len(plots), squeeze=False, height_ratios=tall)[:, 0]
-        for i, (one, plot) in enumerate(zip(axes, plots, strict=True), 1):
-            _panel(one, plot, f"read-{i}")
-        return _inline(figure, name)
+        axes = figure.subplots(len(plots), squeeze=False)[:, 0]
+        for i, (one, plot, key) in enumerate(zip(axes, plots, keyed, strict=True), 1):
+            _panel(one, plot, f"read-{i}", key=key, alone=len(plots) == 1)
+        return _inline(figure, name, says)
 
 
-def _panel(axes: Axes, plot: Plot, read: str) -> None:
+def _panel(axes: Axes, plot: Plot, read: str, *, key: bool, alone: bool) -> None:
     if plot.band:
         axes.fill_between(
             plot.x, *plot.band, facecolor="#e4e4e4", edgecolor="#999", hatch="////", lw=0.6,
@@ -83,48 +92,64 @@ def _panel(axes: Axes, plot: Plot, read: str) -> None:
     axes.set_ylabel(plot.up)
     axes.locator_params(axis="x", nbins=5)
     axes.grid(color="#ccc", linewidth=0.5)
+    if not key:
+        return
     axes.legend(
-        loc="upper left", bbox_to_anchor=(0, -0.24), frameon=False, borderaxespad=0, handlelength=3,
+        loc="upper left", bbox_to_anchor=(0, -0.3 if alone else -0.48), frameon=False, borderaxespad=0, handlelength=3,
         labelspacing=0.3,
     )  # fmt: skip
 
 
 def waterfall(bars: Sequence[Bar], unit: str, name: str) -> str:
     """Bars below each other, each from where the one before ended, with its words above it."""
+    says = "; ".join(f"{b.says}: {b.figure}" for b in bars)
     with mpl.rc_context({**STYLE, "svg.hashsalt": name}):
-        figure = Figure(figsize=(WIDE, BAR_TALL * len(bars) + 0.55), layout="constrained")
+        texts = [fill(f"{clean(b.says)}: {b.figure}", LETTERS) for b in bars]
+        rows = [1.0 + 0.45 * (1 + text.count("\n")) for text in texts]
+        figure = Figure(figsize=(WIDE, BAR_TALL * sum(rows) + 0.5), layout="constrained")
         axes = figure.subplots()
         right = max(1.0, *(max(b.start, b.end) for b in bars))
         left = min(0.0, *(min(b.start, b.end) for b in bars))
-        for i, bar in enumerate(bars):
+        down = 0.0
+        for i, (bar, text, row) in enumerate(zip(bars, texts, rows, strict=True)):
+            down += row
             axes.barh(
-                i + 0.2, bar.end - bar.start, height=0.42, left=bar.start, color=bar.grey,
+                down - 0.5, bar.end - bar.start, height=0.6, left=bar.start, color=bar.grey,
                 edgecolor="#000", hatch=bar.hatch, linewidth=1.0,
             )  # fmt: skip
-            axes.text(left, i - 0.12, f"{clean(bar.says)}: {bar.figure}", va="bottom", ha="left")
+            axes.text(left, down - 0.86, text, va="bottom", ha="left").set_in_layout(False)
             if i + 1 < len(bars):
-                axes.plot([bar.end] * 2, [i + 0.2, i + 1.2], color="#666", lw=0.8, ls=":")
-        axes.set_ylim(len(bars) - 0.4, -0.6)
+                axes.plot(
+                    [bar.end] * 2,
+                    [down - 0.2, down + rows[i + 1] - 0.8],
+                    color="#666",
+                    lw=0.8,
+                    ls=":",
+                )
+        axes.set_ylim(down, 0.1)
         axes.set_xlim(left, right * 1.02)
         axes.set_yticks([])
         axes.spines["left"].set_visible(left == 0.0)
         axes.axvline(0, color="#000", linewidth=0.8)
         axes.set_xlabel(unit)
-        return _inline(figure, name)
+        return _inline(figure, name, says)
 
 
-def _inline(figure: Figure, name: str) -> str:
-    """The picture without its head, its ids its own on the page; the same picture, the same text."""
+def _inline(figure: Figure, name: str, says: str) -> str:
+    """The picture with its words, its ids its own on the page; the same picture, the same text."""
     out = StringIO()
     figure.savefig(out, format="svg", metadata={"Date": None, "Creator": None})
     text = out.getvalue()
     text = text[text.index("<svg") :]
     text = re.sub(r"\s*<metadata>.*?</metadata>", "", text, flags=re.DOTALL)
     text = re.sub(r"<!--.*?-->\s*", "", text, flags=re.DOTALL)
-    text = re.sub(r'<svg [^>]*?(viewBox="[^"]*")[^>]*>', rf"<svg \1 {_XMLNS}>", text, count=1)
+    head = f'<svg \\1 {_XMLNS} role="img" aria-labelledby="{name}-title">'
+    text = re.sub(r'<svg [^>]*?(viewBox="[^"]*")[^>]*>', head, text, count=1)
     text = re.sub(r'\bid="([^"]*)"', rf'id="{name}-\1"', text)
     text = re.sub(r"url\(#([^)]*)\)", rf"url(#{name}-\1)", text)
-    return re.sub(r'xlink:href="#([^"]*)"', rf'xlink:href="#{name}-\1"', text)
+    text = re.sub(r'xlink:href="#([^"]*)"', rf'xlink:href="#{name}-\1"', text)
+    title = f'<title id="{name}-title">{escape(clean(says))}</title>'
+    return text.replace(">", f">\n {title}", 1)
 
 
 _XMLNS = 'xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink"'

@@ -143,7 +143,8 @@ def _heads(graph: Graph, at: Mapping[str, int]) -> Iterator[dict[str, Any]]:
     if last > 1:
         names[1] = "what it does inside"
     for k, says in sorted(names.items()):
-        yield {"x": 4 + k * (BOX + BETWEEN), "says": says}
+        end = k == last > 0
+        yield {"x": 4 + k * (BOX + BETWEEN) + BOX * end, "says": says, "last": end}
 
 
 def _link(
@@ -183,5 +184,6 @@ def _bend(x: float, y: float, to_x: float, to_y: float) -> str:
 def _in_words(graph: Graph, part: Part) -> str:
     """The ways that stand out, for those who do not see the picture."""
     told = [" leads to ".join(str(graph.nodes[n]["says"]) for n in way) for way in part.ways]
-    head = f"{graph.number_of_nodes()} boxes, {graph.number_of_edges()} links"
+    boxes, links = graph.number_of_nodes(), graph.number_of_edges()
+    head = f"{boxes} box{'es' * (boxes != 1)}, {links} link{'s' * (links != 1)}"
     return f"{head}. " + (f"Likeliest: {'; '.join(told)}." if told else "No way stands out.")

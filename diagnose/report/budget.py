@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Any
 
 from diagnose.bench.band import Band
@@ -22,21 +23,16 @@ def budget(drawn: Budget, case: Case) -> str:
 
 
 def _account(account: Account, findings: tuple[Deviation, ...], scale: Scale) -> list[str]:
-    lines = wrapped(_where(account, scale), 0, 2)
-    rows = [("a sound engine of this kind shows", account.healthy)]
-    if account.shortfall:
-        rows.append(("missing", account.shortfall))
-    for label, band in rows:
-        lines += _row(label, band, scale, 2)
-    if findings:
-        lines.append("  of which" if account.shortfall else "  of which is lost to")
-        shares = sorted(zip(findings, account.shares, strict=True), key=lambda s: -s[1].middle)
-        for found, share in shares:
-            lines += _row(_named(found), share, scale, 4)
-        lines += _row("explained together", account.explained, scale, 2)
+    lines = wrapped(where(account, scale), 0, 2)
+    healthy, *others = rows(account, findings, scale)
+    lines += _row(*healthy, 2)
+    for i, (label, figure) in enumerate(others):
+        share = i - bool(account.shortfall)
+        if share == 0 and findings:
+            lines.append("  of which" if account.shortfall else "  of which is lost to")
+        lines += _row(label, figure, 4 if 0 <= share < len(findings) else 2)
     if account.unexplained:
-        lines += _row(*_rest(account, account.unexplained), scale, 2)
-        lines += wrapped(_verdict(account, account.unexplained, scale), 2, 4)
+        lines += wrapped(verdict_of(account, scale), 2, 4)
     if account.starved > 0.1:
         lines += wrapped(
             f"In {account.starved:.0%} of plausible engines what was found leaves the bearings "
@@ -47,7 +43,25 @@ def _account(account: Account, findings: tuple[Deviation, ...], scale: Scale) ->
     return lines
 
 
-def _where(account: Account, scale: Scale) -> str:
+def rows(
+    account: Account, findings: tuple[Deviation, ...], scale: Scale
+) -> Iterator[tuple[str, str]]:
+    """Every line of an account with its figure: sound, missing, each share, together, the rest."""
+    yield "a sound engine of this kind shows", scale.range(account.healthy)
+    if account.shortfall:
+        yield "missing", scale.range(account.shortfall)
+    if findings:
+        shares = sorted(zip(findings, account.shares, strict=True), key=lambda s: -s[1].middle)
+        for found, share in shares:
+            yield named(found), scale.range(share)
+        yield "explained together", scale.range(account.explained)
+    if account.unexplained:
+        says, band = rest(account, account.unexplained)
+        yield says, scale.range(band)
+
+
+def where(account: Account, scale: Scale) -> str:
+    """The state of running, and what was read there."""
     point = account.point
     heat = show(point.temperature, TEMPERATURE)
     at = f"{point.name.capitalize()}: {point.rpm:.0f} rpm, {heat}"
@@ -59,18 +73,24 @@ def _where(account: Account, scale: Scale) -> str:
     return f"{at}: {reading.gauge} gauge reads {scale.one(reading.pressure)} (entry {point.read.entry.no})"
 
 
-def _named(found: Deviation) -> str:
+def named(found: Deviation) -> str:
+    """A finding with its figure."""
     seen = ": not measured, assumed " if found.assumed else " "
     return f"{found.says}{seen}{found.found}"
 
 
-def _rest(account: Account, rest: Band) -> tuple[str, Band]:
-    if rest.middle >= 0:
-        return "still missing", rest
-    return "explained beyond what is missing", Band(-rest.high, -rest.middle, -rest.low)
+def rest(account: Account, left: Band) -> tuple[str, Band]:
+    """What is left in words, as a positive figure."""
+    if left.middle >= 0:
+        return "still missing", left
+    return "explained beyond what is missing", Band(-left.high, -left.middle, -left.low)
 
 
-def _verdict(account: Account, rest: Band, scale: Scale) -> str:
+def verdict_of(account: Account, scale: Scale) -> str:
+    """Whether the account closes, in a sentence; empty where nothing was read."""
+    left = account.unexplained
+    if left is None:
+        return ""
     if account.overdrawn:
         return (
             "Overdrawn: what was found should cost more than is missing. Bearings not measured "
@@ -80,14 +100,13 @@ def _verdict(account: Account, rest: Band, scale: Scale) -> str:
         return "Closed: what was found explains what is missing."
     if account.closed is None:
         return (
-            f"May not be closed: {scale.one(rest.middle)} more would fit, "
+            f"May not be closed: {scale.one(left.middle)} more would fit, "
             "and so would nothing more."
         )
-    return f"Not closed: something not found yet still loses about {scale.one(rest.middle)}."
+    return f"Not closed: something not found yet still loses about {scale.one(left.middle)}."
 
 
-def _row(label: str, band: Band, scale: Scale, indent: int) -> list[str]:
-    value = scale.range(band)
+def _row(label: str, value: str, indent: int) -> list[str]:
     room = width() - 24
     lines = wrapped(label, indent, indent + 2)
     last = lines[-1]

@@ -1,0 +1,29 @@
+"""``report``: the page about one job for its owner and the file."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from diagnose.casefile.reading import load
+from diagnose.cli import paging, printing
+from diagnose.cli.remembering import remembered
+from diagnose.consultation import Consultation
+from diagnose.planning.choosing import SURE
+from diagnose.signoff.sheet import Signoff
+from diagnose.teardown.plan import Plan, Wishes
+from knowledge.book import the_book
+
+
+def write_report(path: Path, out: Path, history: Path | None) -> None:
+    """Write the page. Raises UsageError, CannotWriteError."""
+    paging.ready(out, option="out")
+    book = the_book()
+    case = load(path, book)
+    shop = remembered(history, book, path, "report")
+    answer = Consultation(book, case, learned=shop.factors)
+    with printing.busy("making the page"):
+        from diagnose.pages.report_page import report_page
+
+        plan = Plan(answer, Wishes(until=SURE, shop_pace=shop.pace))
+        page = report_page(plan, Signoff(answer, SURE), str(path), shop.line)
+    paging.write(out, page, path)
