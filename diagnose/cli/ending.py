@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Iterable, Sequence
+from copy import copy
 from difflib import get_close_matches
 from typing import Any, cast
 
@@ -19,8 +21,9 @@ _COMPLAINT = cast("type[Exception]", typer.BadParameter.__mro__[2])
 
 def run(app: typer.Typer, arguments: Sequence[str] | None = None) -> int:
     """Run one command; its exit code."""
+    words = list(sys.argv[1:] if arguments is None else arguments)
     try:
-        code = app(args=arguments, prog_name="diagnose", standalone_mode=False)
+        code = _narrowed(app, words)(args=words, prog_name="diagnose", standalone_mode=False)
     except UserError as error:
         say(str(error))
         return error.code
@@ -36,6 +39,20 @@ def run(app: typer.Typer, arguments: Sequence[str] | None = None) -> int:
     if code == INTERRUPTED:
         say("", STOPPED)
     return code if isinstance(code, int) else 0
+
+
+def _narrowed(app: typer.Typer, words: Sequence[str]) -> typer.Typer:
+    """Only the command asked for: building the options of all takes longer than a short answer."""
+    named = [c for c in app.registered_commands if words and _name(c) == words[0]]
+    if not named:
+        return app
+    narrow = copy(app)
+    narrow.registered_commands = named
+    return narrow
+
+
+def _name(command: Any) -> str:
+    return str(command.name or command.callback.__name__)
 
 
 def usage_line(complaint: Any) -> str:

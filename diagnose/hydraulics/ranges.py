@@ -44,4 +44,6 @@ def refuse_unless_positive(unit: str = "", **values: Any) -> None:
     ValueError: mu must lie in (0, inf) Pa·s, got 0
     """
     for name, value in values.items():
+        if isinstance(value, np.ndarray) and (value > 0.0).all():
+            continue
         refuse_outside(name.replace("_", " "), value, 0.0, np.inf, unit, open_low=True)
