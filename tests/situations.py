@@ -11,11 +11,11 @@ from diagnose import causegraph
 from diagnose.casefile.reading import load
 from diagnose.causegraph import Graph
 from diagnose.chaining import Facts, Report, infer
+from diagnose.checking.papers import facts_of
 from diagnose.evidence import gather
 from diagnose.ranking.network import Likelihood, Network
 from knowledge.book import the_book
-from knowledge.rulebook import Example
-from knowledge.vocabulary import Finding, Measure, State
+from knowledge.vocabulary import Finding, Measure
 
 HERE = Path(__file__).parent
 CASES = {
@@ -55,13 +55,6 @@ def taken(facts: Facts) -> Situation:
     graph = causegraph.build(book.causes, conclusions)
     evidence = gather(facts.reports, conclusions, graph)
     return Situation(facts, graph, causegraph.as_network(graph), evidence)
-
-
-def facts_of(example: Example) -> Facts:
-    """What an example in a rule's papers states."""
-    reports = {f: Report(State.PRESENT) for f in example.has}
-    reports |= {f: Report(State.ABSENT) for f in example.lacks}
-    return Facts(reports, example.readings, {m: [v] for m, v in example.measures})
 
 
 def mixed(seed: int, many: int = 6) -> Facts:

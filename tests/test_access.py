@@ -26,15 +26,6 @@ def way_to(
 
 
 @pytest.mark.parametrize("layout", LAYOUTS, ids=lambda layout: layout.id)
-def test_every_opening_is_reached_from_outside_on_every_layout(layout: Layout) -> None:
-    tree = access.openings_for(lambda f: f in layout.has)
-    assert set(tree) == set(Access)
-    for opening in tree.values():
-        assert opening is not tree[Access.OUTSIDE] or not opening.needs
-        assert Access.OUTSIDE in way_to(tree, opening.access)
-
-
-@pytest.mark.parametrize("layout", LAYOUTS, ids=lambda layout: layout.id)
 def test_a_layout_does_not_both_have_and_lack(layout: Layout) -> None:
     assert not set(layout.has) & set(layout.lacks)
 

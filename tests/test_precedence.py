@@ -7,59 +7,33 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from diagnose.checking.access import binding, first_things
+from diagnose.checking.shapes import Whole
 from knowledge.access import openings_for
 from knowledge.book import the_book
 from knowledge.engines.features import PUMP_ON_CRANK_NOSE, PUMP_OUTSIDE
-from knowledge.precedence import BEFORE, CLOSED_TO_RUN, ENDS_RUNNING, FIRST_OF, Before
-from knowledge.vocabulary import Access, Finding, Inspection, Kind, Layout
+from knowledge.precedence import BEFORE, FIRST_OF, Before
+from knowledge.vocabulary import Access, Finding, Inspection, Kind
 from tests.test_access import way_to
 
 BOOK = the_book()
+WHOLE = Whole(BOOK)
 CHECKS = tuple(BOOK.inspections.values())
 LAYOUTS = tuple(BOOK.layouts.values())
 FEATURES = tuple(f for f in BOOK.findings.values() if f.kind is Kind.LAYOUT)
 Node = Access | str
 
 
-def binds(line: Before, has: set[Finding]) -> bool:
-    """Whether the line holds for an engine with these features."""
-    return not set(line.not_with) & has
-
-
-def graph_of(has: set[Finding], checks: tuple[Inspection, ...] = CHECKS) -> nx.DiGraph[Node]:
+def graph_of(
+    has: set[Finding], checks: tuple[Inspection, ...] = CHECKS, running: bool = False
+) -> nx.DiGraph[Node]:
     """Places and checks, an arrow from what comes first."""
     tree = openings_for(lambda f: f in has)
-    wanted = {c.id for c in checks}
+    first = first_things(WHOLE, tree, has, checks, running)
     graph: nx.DiGraph[Node] = nx.DiGraph()
     graph.add_nodes_from(Access)
-    graph.add_edges_from((need, o.access) for o in tree.values() for need in o.needs)
-    graph.add_edges_from((c.access, c.id) for c in checks)
-    graph.add_edges_from(
-        (line.check.id, line.opening)
-        for line in BEFORE
-        if line.check.id in wanted and binds(line, has)
-    )
-    graph.add_edges_from(
-        (line.check.id, later.id)
-        for line in FIRST_OF
-        for later in line.then
-        if {line.check.id, later.id} <= wanted
-    )
+    graph.add_edges_from((before, node) for node, befores in first.items() for before in befores)
     return graph
-
-
-def add_running(graph: nx.DiGraph[Node], has: set[Finding]) -> None:
-    """Whatever needs the engine running comes before what ends that.
-
-    A check that lies behind a drain or a filter closes these again itself.
-    """
-    tree = openings_for(lambda f: f in has)
-    for check in CHECKS:
-        if check.needs_running:
-            ended = way_to(tree, check.access) & ENDS_RUNNING
-            assert ended <= CLOSED_TO_RUN, f"{check.id} runs the engine with {ended} open"
-            late = ENDS_RUNNING - CLOSED_TO_RUN if ended else ENDS_RUNNING
-            graph.add_edges_from((check.id, opening) for opening in late)
 
 
 def all_has() -> list[tuple[str, set[Finding]]]:
@@ -95,32 +69,12 @@ def test_no_line_is_written_twice() -> None:
     assert len(set(firsts)) == len(firsts)
 
 
-@pytest.mark.parametrize("layout", LAYOUTS, ids=lambda layout: layout.id)
-def test_all_lines_together_have_an_order(layout: Layout) -> None:
-    """Access, before, first of, and running before what ends it: nothing waits for itself."""
-    has = set(layout.has)
-    graph = graph_of(has)
-    assert nx.is_directed_acyclic_graph(graph), nx.find_cycle(graph)
-    add_running(graph, has)
-    assert nx.is_directed_acyclic_graph(graph), nx.find_cycle(graph)
-
-
 @settings(max_examples=150, deadline=None)
 @given(st.sets(st.sampled_from(FEATURES)))
 def test_an_odd_engine_has_an_order_too(has: set[Finding]) -> None:
     """A person may tell features in any mixture."""
-    graph = graph_of(has)
-    add_running(graph, has)
+    graph = graph_of(has, running=True)
     assert nx.is_directed_acyclic_graph(graph), nx.find_cycle(graph)
-
-
-@pytest.mark.parametrize("layout", LAYOUTS, ids=lambda layout: layout.id)
-def test_no_check_lies_behind_the_opening_it_must_precede(layout: Layout) -> None:
-    has = set(layout.has)
-    tree = openings_for(lambda f: f in has)
-    for line in BEFORE:
-        if binds(line, has):
-            assert line.opening not in way_to(tree, line.check.access), line.check.id
 
 
 @pytest.mark.parametrize("features", [PUMP_OUTSIDE, PUMP_ON_CRANK_NOSE], ids=lambda f: f.id)
@@ -151,9 +105,8 @@ def test_any_plan_can_be_sorted(
     place = {node: i for i, node in enumerate(nx.topological_sort(graph))}
     for check in shuffled:
         assert place[check.access] < place[check.id]
-    for line in BEFORE:
-        if line.check in wanted and binds(line, has):
-            assert place[line.check.id] < place[line.opening]
+    for line in binding(BEFORE, has, wanted):
+        assert place[line.check.id] < place[line.opening]
     for first in FIRST_OF:
         for later in first.then:
             if {first.check, later} <= wanted:
@@ -208,8 +161,7 @@ def order_in(graph: nx.DiGraph[Node], first: Node, later: Node) -> bool:
 def test_the_trades_hard_rules_hold(first: Node, later: Node) -> None:
     """The shop's own list of what comes before what, on a common V8."""
     has = set(BOOK.layouts["distributor_v8"].has)
-    graph = graph_of(has)
-    add_running(graph, has)
+    graph = graph_of(has, running=True)
     assert order_in(graph, first, later)
 
 

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from graphlib import CycleError, TopologicalSorter
 
 from diagnose.checking.shapes import Result, Whole
 from diagnose.planning.access_tree import AccessTree, TangledAccessError
 from knowledge.access import Opening
-from knowledge.precedence import CLOSED_TO_RUN, ENDS_RUNNING
-from knowledge.vocabulary import Access, Layout
+from knowledge.precedence import CLOSED_TO_RUN, ENDS_RUNNING, Before
+from knowledge.vocabulary import Access, Finding, Inspection, Layout
 
 
 def access(whole: Whole) -> Result:
@@ -44,43 +44,60 @@ def of_layout(whole: Whole, layout: Layout) -> Iterator[str]:
     for check in whole.book.inspections.values():
         if check.access not in tree:
             yield f"{check.id} has no place: {check.access} cannot be opened"
+        elif check.needs_running and made.closure(check.access) & ENDS_RUNNING - CLOSED_TO_RUN:
+            yield f"{check.id} runs the engine behind {check.access}, which ends running"
     if missing:
         return
-    for line in _lines(whole, layout):
-        if line[1] in made.closure(whole.book.inspections[line[0]].access):
-            yield f"{line[0]} must come before {line[1]}, and lies behind it"
+    checks = tuple(whole.book.inspections.values())
+    for line in binding(whole.before, layout.has, checks):
+        if line.opening in made.closure(line.check.access):
+            yield f"{line.check.id} must come before {line.opening}, and lies behind it"
     try:
-        TopologicalSorter(first_things(whole, layout)).prepare()
+        TopologicalSorter(first_things(whole, tree, layout.has, checks)).prepare()
     except CycleError as error:
         yield f"no order keeps every line: {' -> '.join(str(n) for n in error.args[1])}"
 
 
-def _lines(whole: Whole, layout: Layout) -> Iterator[tuple[str, Access]]:
-    """Checks that must come before an opening on this layout."""
-    for line in whole.before:
-        if not set(line.not_with) & set(layout.has) and line.check.id in whole.book.inspections:
-            yield line.check.id, line.opening
+def binding(
+    before: Iterable[Before], has: Collection[Finding], checks: Collection[Inspection]
+) -> Iterator[Before]:
+    """Lines that hold for an engine with these features, where these checks are wanted."""
+    wanted = {c.id for c in checks}
+    for line in before:
+        if line.check.id in wanted and not set(line.not_with) & set(has):
+            yield line
 
 
-def first_things(whole: Whole, layout: Layout) -> dict[str, set[str]]:
+def first_things(
+    whole: Whole,
+    tree: Mapping[Access, Opening],
+    has: Collection[Finding],
+    checks: Collection[Inspection],
+    running: bool = True,
+) -> dict[str, set[str]]:
     """For each place and check what comes first: openings, precedence, running before its end."""
-    tree = whole.tree(layout)
     first: dict[str, set[str]] = {place: {*opening.needs} for place, opening in tree.items()}
-    for check in whole.book.inspections.values():
-        first[check.id] = {check.access}
-    for id_, place in _lines(whole, layout):
-        first[place].add(id_)
-    for line in whole.first_of:
-        for later in line.then:
-            first.setdefault(later.id, set()).add(line.check.id)
-    _add_running(first, whole, tree)
+    first |= {check.id: {check.access} for check in checks}
+    for line in binding(whole.before, has, checks):
+        first[line.opening].add(line.check.id)
+    for early in whole.first_of:
+        for later in early.then:
+            if {later.id, early.check.id} <= first.keys():
+                first[later.id].add(early.check.id)
+    if running:
+        _add_running(first, tree, checks)
     return first
 
 
-def _add_running(first: dict[str, set[str]], whole: Whole, tree: Mapping[Access, Opening]) -> None:
-    """What needs the engine running comes before what ends that and is not closed for it."""
+def _add_running(
+    first: dict[str, set[str]], tree: Mapping[Access, Opening], checks: Collection[Inspection]
+) -> None:
+    """What needs the engine running comes before what ends that.
+
+    A check that lies behind a drain or a filter closes these again itself.
+    """
     made = AccessTree(tree)
-    for check in whole.book.inspections.values():
+    for check in checks:
         if check.needs_running:
             ended = made.closure(check.access) & ENDS_RUNNING
             for place in ENDS_RUNNING - CLOSED_TO_RUN if ended else ENDS_RUNNING:

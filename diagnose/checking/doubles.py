@@ -75,7 +75,9 @@ def strengths(whole: Whole) -> Result:
             faults.append(f"findings: {finding.id}: background is not of the scale")
     linked = {k.parent for k in whole.links if isinstance(k.parent, Cause)}
     faults += [
-        f"causes: {c.id} leads to nothing" for c in whole.book.causes.values() if c not in linked
+        f"causes: {c.id} leads to nothing; a rule must say what: leads_to(cause, condition, strength)"
+        for c in whole.book.causes.values()
+        if c not in linked
     ]
     count = {"links": len(whole.links), "of them computed": computed}
     return Result("strengths", "every strength is of the scale or computed", count, tuple(faults))
