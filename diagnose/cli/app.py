@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import gc
 import os
 import sys
 from collections.abc import Sequence
@@ -430,8 +429,6 @@ def graph(
 
 def main(arguments: Sequence[str] | None = None) -> NoReturn:
     """Run a command; whatever goes wrong is one line on stderr and an exit code."""
-    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "1")  # none has a say; looking takes time
-    gc.set_threshold(1_000_000)  # a command is over before looking for circles would pay
     printing.prepare()
     sys.exit(ending.run(app, arguments))
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import gc
+import os
 import sys
 from typing import NoReturn
 
@@ -10,6 +12,8 @@ from diagnose.cli import INTERRUPTED, STOPPED
 
 def main() -> NoReturn:
     """Load the commands and run one."""
+    gc.set_threshold(1_000_000)  # a command is over before looking for circles would pay
+    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "1")  # none has a say; looking takes time
     try:
         from diagnose.cli.app import main as run
 
@@ -17,3 +21,5 @@ def main() -> NoReturn:
     except KeyboardInterrupt:
         sys.stderr.write(f"\n{STOPPED}\n")
         sys.exit(INTERRUPTED)
+    finally:
+        gc.freeze()  # nor is anything looked through on the way out
