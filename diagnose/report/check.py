@@ -27,10 +27,7 @@ def check(found: Checked, whole_lists: bool = False) -> str:
 
 
 def verdict(found: Checked) -> str:
-    """One sentence.
-
-    Where there are faults, how many.
-    """
+    """One sentence: how many faults, or that there are none."""
     if not found.faults:
         return "Nothing is wrong with the book."
     return f"{found.faults:,} {'thing is' if found.faults == 1 else 'things are'} wrong."
@@ -68,7 +65,7 @@ def _listed(title: str, pairs: tuple[Pair, ...], whole_lists: bool) -> Iterator[
         yield title
     shown = pairs if whole_lists else pairs[:MOST_PAIRS]
     for pair in shown:
-        text = f"{pair.one.id} and {pair.other.id}, on {_layouts(pair.layouts)}"
+        text = f"{pair.one.id} and {pair.other.id}, on {_of(pair.layouts, 'layout')}"
         yield from headed("  ", text)
     if len(shown) < len(pairs):
         yield f"  and {len(pairs) - len(shown):,} more; --all lists them"
@@ -78,7 +75,7 @@ def _silent(found: Checked, whole_lists: bool) -> list[str]:
     if not found.cases:
         return []
     lines = wrapped(
-        f"Tried on {found.cases:,} cases: {len(found.silent):,} rules spoke in none of them."
+        f"Tried on {_of(found.cases, 'case')}: {len(found.silent):,} rules spoke in none of them."
     )
     if whole_lists and found.silent:
         lines += wrapped(", ".join(r.id for r in found.silent), 2)
@@ -89,8 +86,8 @@ def _many(number: int) -> str:
     return f"{number:,}" if number else "none"
 
 
-def _layouts(many: int) -> str:
-    return "1 layout" if many == 1 else f"{many} layouts"
+def _of(many: int, what: str) -> str:
+    return f"1 {what}" if many == 1 else f"{many:,} {what}s"
 
 
 def data(found: Checked) -> dict[str, Any]:

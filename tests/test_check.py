@@ -1,0 +1,330 @@
+"""``diagnose check``: each of its checks speaks of a book that was broken for it."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Mapping
+from dataclasses import fields, replace
+from functools import partial
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import pytest
+
+from diagnose.chaining import infer
+from diagnose.checking import apart, everything
+from diagnose.checking.access import access
+from diagnose.checking.apart import alike, reached, sight, telling
+from diagnose.checking.doubles import doubles, strengths
+from diagnose.checking.everything import Checked
+from diagnose.checking.names import names
+from diagnose.checking.papers import Bench, never_fired, of_rule, papers
+from diagnose.checking.shapes import SHELVES, Result, Whole
+from diagnose.checking.sources import sources
+from diagnose.report import check as text
+from knowledge.book import Book, the_book
+from knowledge.causes.oil import OIL_LEVEL_LOW
+from knowledge.causes.relief import RELIEF_DEBRIS
+from knowledge.conditions import RELIEF_BLEEDS
+from knowledge.findings.bearings import BEARING_KNOCK
+from knowledge.findings.pressure import NEEDLE_FLICKERS
+from knowledge.precedence import BEFORE
+from knowledge.rulebook import Computed, Conclusions, Known, Rule, case_of, is_present, leads_to
+from knowledge.sources import JUDGEMENT
+from knowledge.vocabulary import MOSTLY, Access, Source
+from tests.command_line import call, in_eighty_columns
+from tests.situations import CASES, facts_of_case
+
+BOOK = the_book()
+WHOLE = Whole(BOOK)
+CHAIN_HELD = "chip_under_the_ball"
+
+
+def but(shelf: str, id_: str, **changed: Any) -> Whole:
+    """The book with one word changed."""
+    word = replace(getattr(BOOK, shelf)[id_], **changed)
+    return with_shelf(shelf, {**getattr(BOOK, shelf), id_: word})
+
+
+def with_shelf(shelf: str, words: Mapping[str, Any]) -> Whole:
+    return Whole(replace(BOOK, **{shelf: dict(words)}))
+
+
+def with_rule(name: str, body: Callable[[Known], Conclusions], **papers: Any) -> Whole:
+    """The book with one rule more."""
+    rule = replace(BOOK.rules[CHAIN_HELD], id=name, does=body, **papers)
+    return with_shelf("rules", {**BOOK.rules, name: rule})
+
+
+def same_link(_: Known) -> Conclusions:
+    yield leads_to(RELIEF_DEBRIS, RELIEF_BLEEDS, MOSTLY)
+
+
+def odd_link(_: Known) -> Conclusions:
+    yield leads_to(OIL_LEVEL_LOW, BEARING_KNOCK, Computed(0.123, JUDGEMENT))
+
+
+def knock(known: Known) -> Conclusions:
+    if known.has(NEEDLE_FLICKERS):
+        yield is_present(BEARING_KNOCK)
+
+
+def without_opening(place: Access) -> Whole:
+    return Whole(
+        BOOK, openings=lambda has: {a: o for a, o in WHOLE.openings(has).items() if a is not place}
+    )
+
+
+def needing(place: Access, *needs: Access) -> Whole:
+    def openings(has: Any) -> Any:
+        tree = WHOLE.openings(has)
+        return {**tree, place: replace(tree[place], needs=needs)}
+
+    return Whole(BOOK, openings=openings)
+
+
+def too_late() -> Whole:
+    """A check that is to come before the very place it lies behind."""
+    line = BEFORE[0]
+    return Whole(BOOK, before=(*BEFORE, replace(line, opening=line.check.access)))
+
+
+def in_a_circle() -> Whole:
+    """Two checks of one place, each to come before the other."""
+    line = WHOLE.first_of[0]
+    return Whole(
+        BOOK, first_of=(*WHOLE.first_of, replace(line, check=line.then[0], then=(line.check,)))
+    )
+
+
+def unseen(cause: str) -> Whole:
+    """No check reveals anything that this cause is known by."""
+    shown = set()
+    for layout in BOOK.layouts.values():
+        seen = sight(WHOLE, layout)
+        if BOOK.causes[cause] in seen.causes:
+            row = seen.likely[seen.causes.index(BOOK.causes[cause])]
+            shown |= {f for f, known in zip(seen.findings, row, strict=True) if known}
+    checks = {
+        i: replace(c, reveals=tuple(f for f in c.reveals if f not in shown))
+        for i, c in BOOK.inspections.items()
+    }
+    return with_shelf("inspections", checks)
+
+
+def without_covered() -> Whole:
+    """A task stands in for another that is not there."""
+    gone = next(t for task in BOOK.tasks.values() for t in task.covers)
+    return with_shelf("tasks", {i: t for i, t in BOOK.tasks.items() if t is not gone})
+
+
+NO_TITLE = Source("X", "", "strong")
+FINDING = replace(BEARING_KNOCK, id="somewhere_else")
+BROKEN: list[tuple[Callable[[Whole], Result], Callable[[], Whole], str]] = [
+    (names, lambda: but("causes", "oil_level_low", id="oil_level_lo"), "stands under oil_level_low"),
+    (names, lambda: with_shelf("causes", {**BOOK.causes, "Two words": replace(OIL_LEVEL_LOW, id="Two words")}), "is no id"),
+    (names, lambda: with_shelf("conditions", {**BOOK.conditions, "oil_level_low": replace(RELIEF_BLEEDS, id="oil_level_low")}), "on two shelves"),
+    (names, lambda: but("inspections", "read_the_stick", reveals=(FINDING,)), "read_the_stick: reveals names somewhere_else"),
+    (names, lambda: but("layouts", "dry_sump_race", has=(FINDING,)), "layouts: dry_sump_race: has names"),
+    (names, without_covered, "which is not among the tasks"),
+    (names, lambda: with_shelf("limits", {}), "which is not among the limits"),
+    (names, lambda: with_shelf("measures", {}), "which is not among the measures"),
+    (names, lambda: with_shelf("dimensions", {}), "which is not among the dimensions"),
+    (names, lambda: with_shelf("layouts", {}), "which is not among the layouts"),
+    (names, lambda: Whole(BOOK, before=(replace(BEFORE[0], check=replace(BEFORE[0].check, id="gone")),)), "precedence of gone"),
+    (names, lambda: with_rule("odd", lambda _: iter([is_present(FINDING)])), "rule odd: finding names somewhere_else"),
+    (sources, lambda: but("causes", "oil_level_low", source=NO_TITLE), "causes: oil_level_low: source 'X' lacks"),
+    (sources, lambda: but("rules", CHAIN_HELD, source=None), f"rules: {CHAIN_HELD}: no source"),
+    (sources, lambda: but("inspections", "read_the_stick", source=None), "minutes: a number without"),
+    (sources, lambda: Whole(BOOK, before=(replace(BEFORE[0], source=NO_TITLE),)), "precedence of"),
+    (strengths, lambda: with_rule("odd", odd_link), "0.123 is neither"),
+    (strengths, lambda: but("causes", "oil_level_low", rate=3.3), "rate 3.3 is not"),
+    (strengths, lambda: but("findings", "bearing_knock", background=0.1), "bearing_knock: background"),
+    (strengths, lambda: with_shelf("rules", {}), "leads to nothing"),
+    (doubles, lambda: with_rule("again", same_link), f"in more than one rule: again, {CHAIN_HELD}"),
+    (doubles, lambda: with_rule("again", BOOK.rules["primed_in_vain"].does, catches=BOOK.rules["primed_in_vain"].catches), "conclude the same of the same"),
+    (access, partial(without_opening, Access.SUMP_OFF), "sump_off cannot be opened"),
+    (access, partial(without_opening, Access.CAM_OUT), "has no place: cam_out"),
+    (access, lambda: needing(Access.SUMP_OFF, Access.TRAY_OFF), "wait for each other"),
+    (access, lambda: needing(Access.VALLEY_OPEN), "valley_open is not reached from outside"),
+    (access, too_late, "and lies behind it"),
+    (access, in_a_circle, "no order keeps every line"),
+    (access, lambda: but("inspections", "catch_sump_contents", needs_running=True), "ends running"),
+    (reached, partial(unseen, "gallery_crack"), "no check reveals gallery_crack"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("check", "broken", "told"), BROKEN, ids=lambda x: getattr(x, "__name__", None)
+)
+def test_a_broken_book_is_told_of(
+    check: Callable[[Whole], Result], broken: Callable[[], Whole], told: str
+) -> None:
+    """One line for each fault, and this one among them."""
+    faults = check(broken()).faults
+    assert any(told in f for f in faults), faults[:5]
+    assert all("\n" not in f and f.strip() for f in faults)
+
+
+PAPERS = case_of(NEEDLE_FLICKERS)
+NOTHING = case_of()
+
+
+@pytest.mark.parametrize(
+    ("changed", "told"),
+    [
+        ({"says": "No sentence"}, "first line is not the sentence"),
+        ({"catches": ()}, "it catches nothing"),
+        ({"spares": ()}, "it spares nothing"),
+        ({"does": knock, "catches": (NOTHING,), "spares": (NOTHING,)}, "silent in catch 1"),
+        ({"does": knock, "catches": (PAPERS,), "spares": (NOTHING, PAPERS)}, "speaks in spare 2"),
+        ({"catches": (NOTHING,)}, "catch 1 makes none of relief_debris likelier"),
+        ({"spares": BOOK.rules[CHAIN_HELD].catches}, "spare 1 is not spared"),
+    ],
+)
+def test_broken_papers_are_told_of(changed: dict[str, Any], told: str) -> None:
+    rule: Rule = replace(BOOK.rules[CHAIN_HELD], **changed)
+    found = list(of_rule(rule, Bench(BOOK)))
+    assert any(told in f for f in found), found
+    assert not list(of_rule(BOOK.rules[CHAIN_HELD], Bench(BOOK)))
+
+
+def test_papers_go_over_every_rule(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Each is named with its fault; tried on few, for the whole takes half a minute."""
+    few = {i: r for i, r in BOOK.rules.items() if r.station == "relief"}
+    broken = replace(few[CHAIN_HELD], says="No sentence")
+    monkeypatch.setattr(
+        "diagnose.checking.papers.infer", lambda _, f: infer(BOOK.rules.values(), f)
+    )
+    result = papers(with_shelf("rules", {**few, CHAIN_HELD: broken}))
+    assert [f for f in result.faults if "sentence" in f] == [
+        f"rule {CHAIN_HELD}: its first line is not the sentence a person is shown"
+    ]
+    assert result.counts["rules"] == len(few)
+
+
+# ------------------------------------------------------------------------------ told apart
+
+
+def test_telling_by_what_is_there_and_by_what_is_not() -> None:
+    """Ten times likelier, and seen, or seen wanting, in at least half the cases of one."""
+    one = np.array([0.60, 0.60, 0.40, 0.97, 0.97, 0.50])
+    other = np.array([0.05, 0.07, 0.01, 0.60, 0.70, 0.02])
+    # the fourth: wanting in 3 % of the cases of one, in 40 % of the other's: not in half of them
+    assert telling(one, other).tolist() == [True, False, False, False, False, True]
+    assert telling(other, one).tolist() == telling(one, other).tolist()
+    assert telling(np.array([0.97]), np.array([0.5])).tolist() == [True]
+
+
+def twins() -> Whole:
+    """A second name for a cause, which leads to all that the first does."""
+    twin = replace(RELIEF_DEBRIS, id="relief_debris_twin")
+
+    def body(known: Known) -> Conclusions:
+        for link in WHOLE.links:
+            if link.parent is RELIEF_DEBRIS:
+                yield leads_to(twin, link.child, link.strength)
+
+    rule = replace(BOOK.rules[CHAIN_HELD], id="twin", does=body)
+    book = replace(
+        BOOK,
+        causes={**BOOK.causes, twin.id: twin},
+        rules={**BOOK.rules, "twin": rule},
+        layouts={"unknown": BOOK.layouts["unknown"]},
+    )
+    return Whole(book)
+
+
+def test_twins_cannot_be_told_apart() -> None:
+    found = alike(twins())
+    pairs = {frozenset((p.one.id, p.other.id)): p.layouts for p in found.never}
+    assert pairs[frozenset(("relief_debris", "relief_debris_twin"))] == 1
+    assert found.neighbours > 1_000
+
+
+def test_pairs_of_the_book() -> None:
+    """Known weak points; a new pair here is a cause that wants a finding of its own."""
+    found = alike(WHOLE)
+    assert {(p.one.id, p.other.id) for p in found.never} == {
+        ("dirt_in_assembly", "part_shedding_inside")
+    }
+    assert found.opened
+    assert not {(p.one, p.other) for p in found.never} & {(p.one, p.other) for p in found.opened}
+
+
+def test_rules_that_never_speak() -> None:
+    """A rule speaks where what it says bears on the case; a case more can only wake more."""
+    told = facts_of_case("petrel")
+    silent = never_fired(BOOK, {"petrel": told})
+    assert 0 < len(silent) < len(BOOK.rules)
+    every = never_fired(BOOK, {name: facts_of_case(name) for name in CASES})
+    assert set(every) < set(silent)
+    assert never_fired(BOOK, {}) == list(BOOK.rules.values())
+
+
+# ---------------------------------------------------------------------------- the command
+
+
+@pytest.fixture
+def quick(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Without the papers, which take half a minute and have their own test."""
+    monkeypatch.setattr(
+        everything, "CHECKS", tuple(c for c in everything.CHECKS if c is not papers)
+    )
+
+
+def test_every_shelf_of_the_book_is_checked() -> None:
+    assert set(SHELVES) == {f.name for f in fields(Book)}
+    assert papers in everything.CHECKS
+
+
+@pytest.mark.usefixtures("quick")
+def test_a_sound_book_ends_in_0() -> None:
+    done = call("check", "--cases", Path(__file__).parent.parent / "cases")
+    assert (done.code, done.err) == (0, "")
+    in_eighty_columns(done.out)
+    assert "Nothing is wrong with the book." in done.out
+    assert "19 layouts" in done.out
+    assert "dirt_in_assembly and part_shedding_inside" in done.out
+    assert "Tried on 12 cases" in done.out
+    longer = call("check", "--all")
+    assert len(longer.out) > len(done.out)
+    assert "Only behind a cover:" in longer.out
+
+
+@pytest.mark.usefixtures("quick")
+def test_a_broken_book_ends_in_1(monkeypatch: pytest.MonkeyPatch) -> None:
+    broken = but("rules", CHAIN_HELD, source=NO_TITLE).book
+    monkeypatch.setattr("diagnose.cli.checking.the_book", lambda: broken)
+    done = call("check")
+    assert done.code == 1
+    assert "1 WRONG" in done.out
+    assert f"- rules: {CHAIN_HELD}: source 'X' lacks its title" in done.out
+    assert "1 thing is wrong." in done.out
+    told = call("check", "--json")
+    assert told.code == 1
+    data = json.loads(told.out)
+    assert data["faults"] == 1
+    assert [c["faults"] for c in data["checks"] if c["id"] == "sources"] == [
+        [f"rules: {CHAIN_HELD}: source 'X' lacks its title, or how far it can be trusted"]
+    ]
+
+
+@pytest.mark.usefixtures("quick")
+def test_cases_that_cannot_be_read_are_left_out(tmp_path: Path) -> None:
+    (tmp_path / "bad.toml").write_text("schema = 2\n")
+    (tmp_path / "good.toml").write_text("schema = 1\n")
+    done = call("check", "--cases", tmp_path)
+    assert done.code == 0
+    assert done.err.startswith(f"left out: {tmp_path}/bad.toml: schema")
+    assert "Tried on 1 case:" in done.out
+    gone = call("check", "--cases", tmp_path / "none")
+    assert (gone.code, gone.out) == (66, "")
+
+
+def test_long_lists_are_cut_unless_all_is_asked_for() -> None:
+    pair = alike(WHOLE).opened[0]
+    many = Checked((), apart.Likeness(90, (pair,) * 30, ()), 0, ())
+    assert "and 18 more; --all lists them" in text.check(many)
+    assert text.check(many, whole_lists=True).count(pair.one.id) == 30
