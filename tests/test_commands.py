@@ -106,7 +106,7 @@ USAGE = [
     (["show", ""], ["which word?"]),
     (["show", "bearing_nock"], ["Did you mean 'bearing_knock'?"]),
     (["show", "x" * 100_000], ["no 'xxx"]),
-    (["graph", str(EXAMPLE), "--format", "svg"], ["one of json, graphml, dot, bif"]),
+    (["graph", str(EXAMPLE), "--format", "png"], ["one of json, graphml, dot, bif, svg"]),
     (["graph", str(EXAMPLE), "--focus", "relief_debri"], ["Did you mean 'relief_debris'?"]),
     (["x" * 100_000], ["no such command 'xxx"]),
 ]

@@ -16,9 +16,12 @@ from diagnose.repair.forecast import HORSEPOWER, Forecast, Target, forecast, tur
 from diagnose.repair.knobs import KNOBS
 from diagnose.repair.misgivings import bought, misgivings
 from diagnose.repair.settings import setting
+from diagnose.report.forecast import data, plot
+from diagnose.report.scale import scale_of
 from knowledge.units import INCH, PSI
 from tests.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
 from tests.command_line import call
+from tests.complaints import CASES
 
 IDLE = "700 rpm, 95 C, 8 psi"
 WIDE = {"main_clearance": "0.0045 in", "rod_clearance": "0.0040 in"}
@@ -244,3 +247,21 @@ def test_the_unit_of_the_case(tmp_path: Path) -> None:
     """A case written in bar is answered in bar."""
     path = saved(tmp_path, text(WORN, ("700 rpm, 95 C, 0.6 bar",), KNOWN_GOOD))
     assert "Pressure in bar" in call("forecast", path).out
+
+
+def test_the_plot_is_the_table() -> None:
+    """The curves of the terminal's plot are the means that --json gives, with what is wanted."""
+    each = told("main_clearance=0.0025 in", measured=WIDE)
+    scale = scale_of(each.case)
+    shown, rows = plot(each, scale), data(each)["speeds"]
+    assert list(shown.lines) == ["before", "after"]
+    for name, line in shown.lines.items():
+        for value, row in zip(line, rows, strict=True):
+            assert value * scale.factor == pytest.approx(row[f"hot_{name}"]["mean"], rel=1e-9)
+    assert shown.points == [(t.rpm, t.pressure / scale.factor) for t in each.targets]
+
+
+def test_the_plot_fits_the_screen() -> None:
+    lines = call("forecast", CASES / "dunlin.toml").out.splitlines()
+    assert any("O wanted" in line for line in lines)
+    assert max(map(len, lines)) <= 80

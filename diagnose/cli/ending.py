@@ -12,6 +12,7 @@ import typer
 
 from diagnose.cli import INTERRUPTED, STOPPED
 from diagnose.cli.printing import say
+from diagnose.cli.waiting import waiting
 from diagnose.errors import UserError, plain
 
 OUR_FAULT = 70
@@ -22,6 +23,8 @@ _COMPLAINT = cast("type[Exception]", typer.BadParameter.__mro__[2])
 def run(app: typer.Typer, arguments: Sequence[str] | None = None) -> int:
     """Run one command; its exit code."""
     words = list(sys.argv[1:] if arguments is None else arguments)
+    if words[:1] != ["ask"]:  # there the person is waited for
+        waiting.begin()
     try:
         code = _narrowed(app, words)(args=words, prog_name="diagnose", standalone_mode=False)
     except UserError as error:
@@ -36,6 +39,8 @@ def run(app: typer.Typer, arguments: Sequence[str] | None = None) -> int:
         what = plain(f"{type(fault).__name__}: {fault}", 200)
         say(f"a fault of diagnose itself, {what}; what was saved is kept; please report it")
         return OUR_FAULT
+    finally:
+        waiting.over()
     if code == INTERRUPTED:
         say("", STOPPED)
     return code if isinstance(code, int) else 0

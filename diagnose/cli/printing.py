@@ -6,12 +6,12 @@ import contextlib
 import json
 import os
 import sys
-import threading
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import Any
 
 import typer
 
+from diagnose.cli.waiting import waiting
 from diagnose.errors import CannotWriteError, clean
 from diagnose.report.lines import wrapped
 
@@ -40,6 +40,7 @@ def _nowhere(mode: str) -> Any:
 
 def answer(text: str, end: str = "\n") -> None:
     """The answer, on stdout. Raises CannotWriteError; a reader who left is no error."""
+    waiting.over()
     try:
         typer.echo(text + end, nl=False)
     except BrokenPipeError:
@@ -59,6 +60,7 @@ def data(content: Mapping[str, Any]) -> None:
 
 def say(*lines: str, end: str = "\n") -> None:
     """Remarks, on stderr; where nobody reads them they are lost, and nothing else."""
+    waiting.over()
     with contextlib.suppress(OSError):
         for line in lines:
             typer.echo(clean(line) + end, err=True, nl=False)
@@ -67,31 +69,6 @@ def say(*lines: str, end: str = "\n") -> None:
 def tell(text: str, indent: int = 0, hang: int | None = None) -> None:
     """A remark in lines no wider than the screen."""
     say(*wrapped(text, indent, hang))
-
-
-@contextlib.contextmanager
-def busy(text: str, after: float = 1.0) -> Iterator[None]:
-    """A remark on a terminal while something takes longer than ``after`` seconds, then gone."""
-    if not sys.stderr.isatty():
-        yield
-        return
-    shown = threading.Event()
-
-    def show() -> None:
-        shown.set()
-        say(text + " ...", end="")
-
-    timer = threading.Timer(after, show)
-    timer.daemon = True
-    timer.start()
-    try:
-        yield
-    finally:
-        timer.cancel()
-        timer.join()
-        if shown.is_set():
-            with contextlib.suppress(OSError):
-                typer.echo("\r" + " " * (len(text) + 4) + "\r", err=True, nl=False)
 
 
 def _let_go() -> None:

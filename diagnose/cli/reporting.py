@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from diagnose.casefile.reading import load
-from diagnose.cli import paging, printing
+from diagnose.cli import paging
 from diagnose.cli.remembering import remembered
 from diagnose.consultation import Consultation
 from diagnose.planning.choosing import SURE
@@ -21,9 +21,7 @@ def write_report(path: Path, out: Path, history: Path | None) -> None:
     case = load(path, book)
     shop = remembered(history, book, path, "report")
     answer = Consultation(book, case, learned=shop.factors)
-    with printing.busy("making the page"):
-        from diagnose.pages.report_page import report_page
+    from diagnose.pages.report_page import report_page
 
-        plan = Plan(answer, Wishes(until=SURE, shop_pace=shop.pace))
-        page = report_page(plan, Signoff(answer, SURE), str(path), shop.line)
-    paging.write(out, page, path)
+    plan = Plan(answer, Wishes(until=SURE, shop_pace=shop.pace))
+    paging.write(out, report_page(plan, Signoff(answer, SURE), str(path), shop.line), path)

@@ -84,7 +84,7 @@ def _panel(axes: Axes, plot: Plot, read: str, *, key: bool, alone: bool) -> None
     if plot.points:
         axes.plot(
             [x for x, _ in plot.points], [y for _, y in plot.points], "o", ms=6, mfc="#fff",
-            mec="#000", mew=1.6, label="read", zorder=5, clip_on=False, gid=read,
+            mec="#000", mew=1.6, label=plot.points_say, zorder=5, clip_on=False, gid=read,
         )  # fmt: skip
     axes.set_ylim(0, plot.top)
     axes.set_title(clean(plot.title), loc="left", fontweight="bold")

@@ -139,9 +139,9 @@ def _words(answer: Consultation, name: str) -> list[str]:
 def _heads(graph: Graph, at: Mapping[str, int]) -> Iterator[dict[str, Any]]:
     """A name over the first column, the last, and what lies between."""
     last = max(at.values(), default=0)
-    names = {0: "root cause"} | ({last: "what was found, or was not"} if last else {})
+    names = {0: "root cause"} | ({last: "found or ruled out"} if last else {})
     if last > 1:
-        names[1] = "what it does inside"
+        names[1] = "inside the engine"
     for k, says in sorted(names.items()):
         end = k == last > 0
         yield {"x": 4 + k * (BOX + BETWEEN) + BOX * end, "says": says, "last": end}

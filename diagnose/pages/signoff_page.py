@@ -100,7 +100,7 @@ def _bands(item: Item, sheet: Signoff) -> Iterator[dict[str, str]]:
     task = item.task
     if not task.dimension:
         return
-    unit = words.unit_used(item)
+    unit = words.unit_used(item, sheet.answer.case)
     bands = bands_of(task, dict(sheet.answer.case.limits))
     for band, found in zip_longest(bands, item.judged.held):
         yield {

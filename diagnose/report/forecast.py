@@ -13,7 +13,8 @@ from diagnose.repair.forecast import COLD, HORSEPOWER, Forecast, Side, Target
 from diagnose.repair.misgivings import COLD_REVS, bought, misgivings
 from diagnose.repair.settings import Setting
 from diagnose.report.budget import banded
-from diagnose.report.lines import labelled, percent, together, wrapped
+from diagnose.report.lines import labelled, percent, together, width, wrapped
+from diagnose.report.plot import Plot, drawn
 from diagnose.report.scale import Scale, scale_of
 from knowledge.units import TEMPERATURE, show
 
@@ -25,6 +26,7 @@ def forecast(told: Forecast, path: str) -> str:
         wrapped(f"Forecast: {told.case.job.title or 'case without a title'}", 0, 2),
         _planned(told, scale),
         _table(told, scale),
+        drawn(plot(told, scale), width()),
         _targets(told, scale),
         _drive(told),
         _bought(told, scale),
@@ -91,6 +93,23 @@ def _table(told: Forecast, scale: Scale) -> list[str]:
             rest = f"{'-':>12} {'-':>12}"
         lines.append(f"  {rpm:5.0f}  {wanted.get(rpm, ''):>7}{cells}{rest}")
     return lines
+
+
+def plot(told: Forecast, scale: Scale) -> Plot:
+    """Mean hot pressure over speed before and after, and what is wanted, on one scale."""
+    rows = _rows(told)
+    lines = {"before": [row[0].middle / scale.factor for row in rows]}
+    if told.settings:
+        lines["after"] = [row[1].middle / scale.factor for row in rows]
+    return Plot(
+        f"Hot, {show(told.hot_temperature, TEMPERATURE)}",
+        "rpm",
+        scale.unit,
+        [float(rpm) for rpm in told.speeds],
+        lines,
+        [(t.rpm, t.pressure / scale.factor) for t in told.targets],
+        points_say="wanted",
+    )
 
 
 def _rows(told: Forecast) -> list[tuple[Band, Band, Band, Band]]:
@@ -161,7 +180,7 @@ def _bought(told: Forecast, scale: Scale) -> list[str]:
         *labelled("hot idle", idle, 2, 20),
         *labelled(
             f"{buys.top_speed:.0f} rpm",
-            f"{scale.one(buys.top)} more, {buys.rod_feed:+.0%} oil through the rod bearings, "
+            f"{scale.one(buys.top)} more, {100 * buys.rod_feed:+.0f} % oil through the rod bearings, "
             f"{buys.horsepower:+.2f} hp to turn the pump",
             2,
             20,
@@ -192,7 +211,7 @@ def _enough(asked: Enough, scale: Scale) -> list[str]:
         return [*lines, f"  none is needed: {percent(asked.met)} of plausible engines meet it"]
     for r in asked.remedies:
         note = ": treats a symptom" if r.symptom else ""
-        lines += wrapped(f"- {_remedy(r)} ({r.way:.0%} of the way that is sensible){note}", 2, 4)
+        lines += wrapped(f"- {_remedy(r)} ({100 * r.way:.0f} % of the way that is sensible){note}", 2, 4)
     if not asked.remedies:
         lines += wrapped("no single sensible change is enough", 2)
         if asked.nearest:

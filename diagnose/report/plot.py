@@ -25,6 +25,7 @@ class Plot:
     points: Sequence[tuple[float, float]] = ()
     band: tuple[Sequence[float], Sequence[float]] | None = None  #: lower and upper edge
     band_says: str = ""
+    points_say: str = "read"
 
     @property
     def top(self) -> float:
@@ -104,7 +105,7 @@ def drawn(plot: Plot, width: int = 80, height: int = 14) -> list[str]:
 
 
 def _read(plot: Plot) -> list[str]:
-    return [f"{POINT} read"] if plot.points else []
+    return [f"{POINT} {plot.points_say}"] if plot.points else []
 
 
 def _between(at: float, x: Sequence[float], y: Sequence[float]) -> float:
