@@ -12,10 +12,11 @@ from diagnose.casefile.case import Case
 from diagnose.casefile.reading import load
 from diagnose.casefile.writing import start
 from diagnose.cli.hearing import PATIENCE
+from diagnose.report.lines import columns, wrapped
 from knowledge.book import the_book
 from knowledge.units import PSI
 from knowledge.vocabulary import Kind
-from tests.command_line import Done, call, in_eighty_columns
+from tests.command_line import ROOT, Done, call, in_eighty_columns
 
 BOOK = the_book()
 HISTORY = [f.id for f in BOOK.findings.values() if f.kind is Kind.HISTORY]
@@ -273,3 +274,24 @@ def test_record_refuses_in_one_line_and_writes_nothing(
 def test_record_tells_all_that_is_wrong_at_once(case: Path) -> None:
     words = ["a=b", "--reading", "z", "--withdraw", "7", "--when", "5", "--replaces", "1"]
     assert len(call("record", case, *words).err.splitlines()) == 5
+
+
+def test_a_figure_and_its_unit_share_a_line(monkeypatch: pytest.MonkeyPatch) -> None:
+    """No line ends between 97 and %, or between 12 and psi, however the words fall."""
+    monkeypatch.setenv("COLUMNS", "80")
+    for long in range(1, 76):
+        for line in wrapped("x" * long + " 97 % likely below 12 psi at 650 rpm and 95 C hot"):
+            assert not line[-1].isdigit(), line
+            assert columns(line) <= 80
+    assert wrapped("7 psi") == ["7 psi"]
+
+
+def test_first_start_speaks_in_the_unit_of_the_case() -> None:
+    shown = call("signoff", ROOT / "cases" / "generator.toml", "--start").out
+    limits = [
+        line for line in shown.splitlines() if "limit: at least" in line and " min" not in line
+    ]
+    assert limits
+    assert not any("psi;" in line or "psi (" in line for line in limits)
+    assert ' bar direct start"' in shown
+    in_eighty_columns(shown)

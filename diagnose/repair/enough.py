@@ -127,7 +127,7 @@ def _leak(told: Forecast, target: Target) -> Iterator[Remedy]:
         return replace(engine, other_conductance=there + way * (sound - there))
 
     way, met = _first(told, target, closed)
-    end = f"{1 - way:.0%} of it"
+    end = f"{100 * (1 - way):.0f} % of it"
     yield Remedy("unlisted_leak", "the leak nobody has found yet", "all", end, way, False, met)
 
 

@@ -52,7 +52,8 @@ def _starved(told: Forecast) -> Iterator[Misgiving]:
     if share > FEW:
         yield Misgiving(
             "starved",
-            f"In {share:.0%} of plausible engines the bearings still get no oil at hot idle: "
+            f"In {100 * share:.0f} % of plausible engines the bearings still get no oil at hot "
+            "idle: "
             "do not run it like this.",
         )
 
@@ -80,7 +81,7 @@ def _raised(told: Forecast, name: str) -> str:
     match name:
         case "pump_displacement":
             more = float(np.mean(after.pump_displacement / np.asarray(before.pump_displacement)))
-            return f"a pump {more - 1:.0%} bigger" if more > 1.02 else ""
+            return f"a pump {100 * (more - 1):.0f} % bigger" if more > 1.02 else ""
         case "relief_setting" | "relief_shim":
             more = float(np.mean(after.relief_setting - np.asarray(before.relief_setting)))
             return f"{more / PSI:.0f} psi more on the relief valve" if more > PSI else ""
@@ -122,8 +123,9 @@ def _cavitation(told: Forecast) -> Iterator[Misgiving]:
             at = told.speeds[int(np.argmax(worse))]
             yield Misgiving(
                 "cavitation",
-                f"From {at:.0f} rpm {name} the pump does not fill in {after[np.argmax(worse)]:.0%} "
-                f"of plausible engines (before: {before[np.argmax(worse)]:.0%}): it cavitates; "
+                f"From {at:.0f} rpm {name} the pump does not fill in "
+                f"{100 * after[np.argmax(worse)]:.0f} % of plausible engines (before: "
+                f"{100 * before[np.argmax(worse)]:.0f} %): it cavitates; "
                 "pickup, screen and tube must pass more first.",
             )
 

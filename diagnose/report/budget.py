@@ -35,8 +35,8 @@ def _account(account: Account, findings: tuple[Deviation, ...], scale: Scale) ->
         lines += wrapped(verdict_of(account, scale), 2, 4)
     if account.starved > 0.1:
         lines += wrapped(
-            f"In {account.starved:.0%} of plausible engines what was found leaves the bearings "
-            "no oil at all here.",
+            f"In {100 * account.starved:.0f} % of plausible engines what was found leaves the "
+            "bearings no oil at all here.",
             2,
             4,
         )

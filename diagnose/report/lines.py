@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import shutil
 from collections.abc import Iterable, Iterator
 from unicodedata import combining, east_asian_width
@@ -21,6 +22,10 @@ __all__ = [
 ]
 
 WIDEST = 80
+_TIED = "\ue000"  #: stands for the blank between a figure and its unit, which is no place to break
+_FIGURE = re.compile(
+    r"(?<=[0-9]) (?=(?:%|psi|bar|kPa|rpm|C|F|K|mm|in|thou|min|h|s|lb|dB)(?![\w/-]))"
+)
 
 
 def width() -> int:
@@ -45,7 +50,7 @@ def wrapped(text: str, indent: int = 0, hang: int | None = None) -> list[str]:
     wide = width()
     room = wide - max(len(first), len(later))
     lines, line = [], first
-    for word in clean(text).split():
+    for word in _FIGURE.sub(_TIED, clean(text)).split():
         for piece in _pieces(word, room):
             if not line.strip():
                 line += piece
@@ -54,7 +59,7 @@ def wrapped(text: str, indent: int = 0, hang: int | None = None) -> list[str]:
             else:
                 lines.append(line)
                 line = later + piece
-    return [*lines, line.rstrip()]
+    return [one.replace(_TIED, " ") for one in (*lines, line.rstrip())]
 
 
 def _pieces(word: str, room: int) -> Iterator[str]:

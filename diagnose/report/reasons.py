@@ -97,4 +97,4 @@ def stated(finding: Finding, seen: Likelihood) -> str:
         else finding.denies or f"not: {finding.says}"
     )
     sure = max(seen.if_present, seen.if_absent)
-    return text if sure >= SURE else f"probably ({sure:.0%} sure) {text}"
+    return text if sure >= SURE else f"probably ({100 * sure:.0f} % sure) {text}"

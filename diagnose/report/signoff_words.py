@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from diagnose.casefile.case import Case
+from diagnose.report.scale import scale_of
 from diagnose.report.teardown_words import brief
 from diagnose.signoff.judging import OWN, Verdict, bands_of, figures
 from diagnose.signoff.sheet import Item, Signoff
@@ -31,10 +33,12 @@ PHASES = {
 }
 
 
-def unit_used(item: Item) -> str | None:
-    """The unit the person wrote, if any."""
+def unit_used(item: Item, case: Case) -> str | None:
+    """The unit the person wrote, if any; a pressure goes by the case's readings."""
     texts = [w.entry.value for w in item.worked if w.entry.value]
-    return unit_in(texts[-1], DIMENSIONS[item.task.dimension]) if texts else None
+    if texts:
+        return unit_in(texts[-1], DIMENSIONS[item.task.dimension])
+    return scale_of(case).unit if item.task.dimension == "pressure" else None
 
 
 def limits(item: Item, signoff: Signoff) -> Iterator[str]:
@@ -42,7 +46,7 @@ def limits(item: Item, signoff: Signoff) -> Iterator[str]:
     task = item.task
     if not task.dimension:
         return
-    unit = unit_used(item)
+    unit = unit_used(item, signoff.answer.case)
     for i, band in enumerate(bands_of(task, dict(signoff.answer.case.limits))):
         says = f" ({band.says})" if band.says and band.source is not OWN else ""
         word = "limit" if i == 0 else "another source"

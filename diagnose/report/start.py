@@ -12,7 +12,7 @@ from diagnose.report.signoff_words import limits
 from diagnose.report.teardown_words import brief
 from diagnose.signoff.sheet import Item, Signoff
 from diagnose.signoff.start import Compared, FirstStart
-from knowledge.units import TEMPERATURE, show
+from knowledge.units import PSI, TEMPERATURE, show
 from knowledge.vocabulary import Caution, Phase
 
 
@@ -92,10 +92,11 @@ def _read(start: FirstStart, path: str) -> list[str]:
         scale = scale_of(start.case)
         for one in start.compared:
             lines += wrapped(beside(one, scale), 2, 4)
-    lines += [
+    lines += wrapped(
         "Write down cold idle, then every few minutes to hot, with speed and oil temperature:"
-    ]
-    lines.append(f'  diagnose record {name} --reading "800 rpm 20 C 55 psi direct start"')
+    )
+    example = scale_of(start.case).one(55 * PSI)
+    lines.append(f'  diagnose record {name} --reading "800 rpm 20 C {example} direct start"')
     return lines
 
 

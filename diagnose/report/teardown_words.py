@@ -131,8 +131,8 @@ def pressure(answer: Consultation, ends: LooseEnds) -> str:
     if not ends.confirmed:
         return ""
     return (
-        "how much of the missing pressure this explains cannot be said: no measured value or no "
-        "reading is in the case"
+        "how much of the missing pressure this explains cannot be said: that takes a hot gauge "
+        "reading and a measured value that bears on the oil circuit, such as a clearance"
     )
 
 

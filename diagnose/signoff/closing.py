@@ -16,7 +16,7 @@ def obstacles(answer: Consultation, until: float) -> tuple[str, ...]:
     if not ends.confirmed:
         top = answer.ranking[0]
         found.append(
-            f"no cause is confirmed: {top.cause.says} leads with {top.probability:.0%}"
+            f"no cause is confirmed: {top.cause.says} leads with {100 * top.probability:.0f} %"
             + ("" if top.probability < until else ", but nobody has seen it on the engine")
         )
     if ends.pressure_closed is False:

@@ -53,7 +53,7 @@ AER = Source(
 )
 CEB2 = Source(
     "CEB2",
-    "Bearing maker's brochure CEB-2-1114 (HB-20)",
+    "Bearing maker's brochure CEB-2-1114",
     "strong",
 )
 CEB1 = Source(

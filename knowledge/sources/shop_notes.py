@@ -213,7 +213,7 @@ MIF = Source(
 )
 TEN_R = Source(
     "10R",
-    "Rule of thumb 10 psi per 1000 rpm: EB09; also "
+    'Rule of thumb 10 psi per 1000 rpm ("Oil pump technology", Jun 2009); also '
     "https://engineerfix.com/where-should-the-oil-pressure-be-in-your-car",
     "weak",
 )

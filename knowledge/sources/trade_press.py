@@ -15,7 +15,7 @@ AA05 = Source(
 )
 AA97 = Source(
     "AA97",
-    'L. Carley, "Troubleshooting low oil pressure" (HB-23)',
+    'L. Carley, "Troubleshooting low oil pressure"',
     "medium",
 )
 MON = Source(
