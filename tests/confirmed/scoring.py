@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 
 from diagnose.casefile.reading import load
@@ -31,6 +32,7 @@ class Score:
     leak: bool
 
 
+@cache
 def gold() -> dict[str, dict[str, object]]:
     """Accepted causes by case; ``doubtful`` cases are left out of the figures."""
     data: dict[str, dict[str, object]] = json.loads((HERE / "gold.json").read_text("utf-8"))
@@ -44,16 +46,20 @@ def case_files() -> list[Path]:
 
 def score(path: Path, up_to: Stage) -> Score | None:
     """The score of one case; None for a doubtful one."""
-    told = gold()[path.stem]
-    if told.get("doubtful"):
+    if gold()[path.stem].get("doubtful"):
         return None
     book = the_book()
-    answer = Consultation(book, load(path, book), up_to)
+    return score_of(path.stem, Consultation(book, load(path, book), up_to))
+
+
+def score_of(name: str, answer: Consultation) -> Score:
+    """Where the confirmed cause of a case stands in an answer."""
+    told = gold()[name]
     accepted = frozenset(str(a) for a in told["accept"])  # type: ignore[attr-defined]
     order = [r.cause.id for r in answer.ranking]
     rank = min(order.index(a) for a in accepted if a in order) + 1
     marginal = {r.cause.id: r.probability for r in answer.ranking}
-    return Score(path.stem, rank, accepted, marginal, bool(told.get("leak")))
+    return Score(name, rank, accepted, marginal, bool(told.get("leak")))
 
 
 def scores(up_to: Stage, paths: Iterable[Path] | None = None) -> list[Score]:

@@ -1,0 +1,113 @@
+"""The study of single guesses: a move brought in as evidence is the move itself, and it counts."""
+
+from __future__ import annotations
+
+import pytest
+
+from diagnose.casefile.reading import load
+from diagnose.consultation import Consultation
+from diagnose.ranking.elimination import Posterior, posterior
+from diagnose.ranking.network import Network
+from knowledge.book import the_book
+from knowledge.vocabulary import Stage
+from tests.confirmed.scoring import case_files, score
+from tests.sensitivity import (
+    BACKGROUNDS,
+    STRENGTHS,
+    Found,
+    Move,
+    Moved,
+    again,
+    leak_moves,
+    link_moves,
+    parts,
+    posteriors_of_links,
+    posteriors_of_rates,
+    rate_moves,
+    report,
+    standing,
+    steps,
+)
+
+PATHS = {p.stem: p for p in case_files()}
+BOOK = the_book()
+
+
+def consulted(name: str, stage: Stage = Stage.OPENED) -> Consultation:
+    return Consultation(BOOK, load(PATHS[name], BOOK), stage)
+
+
+def differ(one: Posterior, other: Posterior, network: Network) -> float:
+    return max(abs(one.marginal[c] - other.marginal[c]) for c in network.prior)
+
+
+def test_one_step_and_no_further() -> None:
+    assert dict(steps(0.25, STRENGTHS)) == {True: 0.55, False: 0.08}
+    assert dict(steps(0.97, STRENGTHS)) == {False: 0.80}
+    assert dict(steps(0.43, STRENGTHS)) == {True: 0.55, False: 0.25}
+    assert dict(steps(0.004, BACKGROUNDS)) == {True: 0.015}
+
+
+@pytest.mark.parametrize("name", ["A07", "B12", "B67"])
+def test_a_link_moved_by_evidence_is_the_link_moved(name: str) -> None:
+    """Against the network with the one strength changed."""
+    answer = consulted(name)
+    network = answer.network
+    moves = list(link_moves(answer))[::17]
+    seen = 0.0
+    for (move, q, r), found in zip(moves, posteriors_of_links(answer, moves), strict=True):
+        parents = {n: dict(links) for n, links in network.parents.items()}
+        assert parents[move.name][move.parent] == q != r
+        parents[move.name][move.parent] = r
+        exact = posterior(Network(network.prior, network.leak, parents), answer.evidence)
+        assert differ(found, exact, network) < 1e-9, move
+        seen = max(seen, differ(found, answer.posterior, network))
+    assert seen > 1e-3, "no move did anything"
+
+
+def test_a_rate_moved_by_evidence_is_the_rate_moved() -> None:
+    """Every other cause loses its share as well."""
+    answer = consulted("B12")
+    network = answer.network
+    moves = list(rate_moves(answer))[::9]
+    for (move, prior), found in zip(moves, posteriors_of_rates(answer, moves), strict=True):
+        assert (prior[move.name] > network.prior[move.name]) is move.up
+        exact = posterior(Network(prior, network.leak, network.parents), answer.evidence)
+        assert differ(found, exact, network) < 1e-9, move
+
+
+def test_leaks_move() -> None:
+    answer = consulted("B12")
+    moves = list(leak_moves(answer))
+    assert {m.name for m, _ in moves} >= set(answer.evidence) & set(BOOK.findings)
+    assert all((n.leak[m.name] > answer.network.leak[m.name]) is m.up for m, n in moves)
+
+
+def test_a_case_not_moved_stands_where_the_confirmed_cases_say() -> None:
+    """The same road as ``python -m tests.confirmed``."""
+    answer = consulted("A36")
+    copy = again(answer, answer.network, answer.posterior)
+    told = score(PATHS["A36"], Stage.OPENED)
+    assert told
+    assert standing("A36", copy) == standing("A36", answer)
+    assert standing("A36", copy).rank == told.rank
+    assert [r.cause.id for r in copy.ranking] == [r.cause.id for r in answer.ranking]
+
+
+def test_a_move_counts_where_it_moves_a_case() -> None:
+    """Two cases; one move brings the second to the first place at one stage."""
+    key = ("two", Stage.TOLD)
+    now = {("one", s): Moved(1, 0.1) for s in Stage} | {("two", s): Moved(4, 0.9) for s in Stage}
+    move, other = Move("link", "a", "b", True), Move("leak", "", "c", False)
+    found = Found(now, {move: {key: Moved(1, 0.5)}, other: {key: Moved(4, 0.8)}})
+    assert found.rates(Stage.TOLD).first == 0.5
+    assert found.change(move) == pytest.approx((0.5, 0.5, 0.0, -0.2))
+    assert found.change(other) == pytest.approx((0.0, 0.0, 0.0, -0.05))
+    told = "\n".join(report(found))
+    assert "a -> b up" in told
+    assert "by more than 50.0 points, top 3 by 50.0, top 5 by 0.0, Brier by 0.200" in told
+    assert "1 moves change something; 1 of them no first place" in told
+
+
+def test_groups_hold_everything() -> None:
+    assert [list(p) for p in parts([1, 2, 3], 2)] == [[1, 2], [3]]
