@@ -205,6 +205,20 @@ def test_a_recorded_value_shows_its_verdict(tmp_path: Path) -> None:
     assert "<b>left" not in page_of("signoff", case, tmp_path)
 
 
+def test_only_what_is_open_on_its_page(tmp_path: Path) -> None:
+    """What is settled stays off the sheet that asks for the rest."""
+    case = tmp_path / "case.toml"
+    case.write_text((CASES / "tern.toml").read_text("utf-8"), "utf-8")
+    assert call("record", case, "pickup_gap_fitted=9 mm", "screen_parallel=done").code == 0
+    whole = page_of("signoff", case, tmp_path)
+    short = page_of("signoff", case, tmp_path, "--open-only")
+    stands_alone(short)
+    for id_ in ("pickup_gap_fitted", "screen_parallel"):
+        assert f"<code>{id_}</code>" in whole
+        assert f"<code>{id_}</code>" not in short
+    assert "Parts and consumables" not in short
+
+
 # ------------------------------------------------------------------------------ hostile words
 
 HOSTILE = [

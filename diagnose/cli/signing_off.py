@@ -45,7 +45,7 @@ def show_signoff(
         from diagnose.repair.settings import setting
 
         changes = [setting(s) for s in sets]
-        made = signoff_page(sheet, needed, str(path), book, changes, left)
+        made = signoff_page(sheet, needed, str(path), book, changes, left, open_only=open_only)
         paging.write(page, made, path)
     elif form == "json":
         printing.data(sheets.data(sheet, needed))

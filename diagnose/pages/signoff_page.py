@@ -14,7 +14,7 @@ from diagnose.report.lines import as_typed, clean
 from diagnose.report.scale import scale_of
 from diagnose.report.start import beside
 from diagnose.report.teardown_words import brief, deferrals, units
-from diagnose.signoff.judging import OWN, Verdict, bands_of, figures
+from diagnose.signoff.judging import OWN, UNSETTLED, Verdict, bands_of, figures
 from diagnose.signoff.parts import Needed
 from diagnose.signoff.sheet import Item, Signoff
 from knowledge.book import Book
@@ -34,10 +34,13 @@ def signoff_page(
     book: Book,
     settings: Sequence[Setting] = (),
     left: Sequence[str] = (),
+    *,
+    open_only: bool = False,
 ) -> str:
     """The whole page; ``settings`` and ``left`` bear on the first start. Raises UsageError."""
     case = sheet.answer.case
-    phases = list(_phases(sheet))
+    items = [i for i in sheet.items if not open_only or i.judged.verdict in UNSETTLED]
+    phases = list(_phases(sheet, items))
     rows = [r for p in phases for r in p["rows"]]
     return rendered(
         "signoff.html",
@@ -50,15 +53,15 @@ def signoff_page(
         phases=phases,
         failed=[r for r in rows if r["state"] is Verdict.FAILED],
         left_out=[r for r in rows if r["state"] is Verdict.LEFT_OUT],
-        needed=needed,
+        needed=() if open_only else needed,
         start=_start(sheet, book, settings, left),
         held_up=sum(i.task.phase not in AFTER for i in sheet.in_the_way),
         deferrals=deferrals(),
     )
 
 
-def _phases(sheet: Signoff) -> Iterator[dict[str, Any]]:
-    for phase, group in groupby(sheet.items, lambda i: i.task.phase):
+def _phases(sheet: Signoff, shown: Sequence[Item]) -> Iterator[dict[str, Any]]:
+    for phase, group in groupby(shown, lambda i: i.task.phase):
         items = list(group)
         number = list(Phase).index(phase) + 1
         yield {

@@ -35,7 +35,7 @@ _BOXES = (
     (Station.DELIVERY, "filter", 16, 118, 62, 40, (28, 113)),
     (Station.BEARINGS, "bearings", 116, 112, 128, 36, (250, 138)),
     (Station.LEAKS, "leaks", 284, 158, 66, 30, (300, 153)),
-    (Station.PUMP, "pump", 92, 180, 76, 36, (110, 175)),
+    (Station.PUMP, "pump", 92, 180, 76, 36, (56, 202)),
     (Station.RELIEF, "relief valve", 184, 180, 86, 36, (210, 175)),
     (Station.SUCTION, "pickup", 98, 242, 64, 30, (166, 256)),
     (Station.OIL, "oil in the sump", 208, 258, 112, 30, (266, 253)),

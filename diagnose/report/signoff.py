@@ -9,7 +9,7 @@ from diagnose.report import signoff_words as words
 from diagnose.report.cautioning import cautions
 from diagnose.report.lines import as_typed, headed, labelled, together, wrapped
 from diagnose.report.teardown_words import brief, deferrals
-from diagnose.signoff.judging import Verdict
+from diagnose.signoff.judging import UNSETTLED, Verdict
 from diagnose.signoff.parts import Needed
 from diagnose.signoff.sheet import Item, Signoff
 from knowledge.vocabulary import Hold, Phase
@@ -17,7 +17,7 @@ from knowledge.vocabulary import Hold, Phase
 
 def signoff(sheet: Signoff, needed: Sequence[Needed], path: str, open_only: bool = False) -> str:
     """The whole sheet as text."""
-    items = [i for i in sheet.items if not open_only or i.judged.verdict in _UNSETTLED]
+    items = [i for i in sheet.items if not open_only or i.judged.verdict in UNSETTLED]
     groups = [(p, list(g)) for p, g in groupby(items, lambda i: i.task.phase)]
     return together(
         [
@@ -29,9 +29,6 @@ def signoff(sheet: Signoff, needed: Sequence[Needed], path: str, open_only: bool
             ["This sheet gives way to", *(x for d in deferrals() for x in wrapped(f"- {d}", 2, 4))],
         ]
     )
-
-
-_UNSETTLED = (Verdict.OPEN, Verdict.FAILED, Verdict.BORDERLINE)
 
 
 def _head(sheet: Signoff) -> list[str]:

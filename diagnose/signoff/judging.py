@@ -22,6 +22,10 @@ class Verdict(StrEnum):
     LEFT_OUT = "left out"
 
 
+#: what still wants somebody's eye
+UNSETTLED = (Verdict.OPEN, Verdict.FAILED, Verdict.BORDERLINE)
+
+
 @dataclass(frozen=True, slots=True)
 class Held:
     """A value held against one source's figures."""
