@@ -135,18 +135,26 @@ def record(
 
 @app.command(short_help="Ranked root causes, reasons and the next check.")
 def review(
-    case: CaseFile,
+    case: Annotated[
+        Path, typer.Argument(readable=False, help="The case file, or a folder of case files.")
+    ],
     json: AsJson = False,
     causes: Annotated[int, typer.Option(min=1, max=200, help="How many causes to show.")] = 5,
     check: Annotated[
         bool, typer.Option("--check", help="Compare with the case's [expect]; exit 1 if it fails.")
     ] = False,
     with_history: WithHistory = None,
+    jobs: Annotated[
+        int, typer.Option(min=1, max=64, help="Processes to share a folder between.")
+    ] = 1,
 ) -> None:
-    """Ranked root causes with reasons, contradictions, alarms, and the next inspection."""
+    """Ranked root causes with reasons, contradictions, alarms, and the next inspection.
+
+    Of a folder: a line a case with the likeliest cause and the next check; --json a line each.
+    """
     from diagnose.cli.reviewing import show_review
 
-    show_review(case, json, causes, check, with_history)
+    show_review(case, json, causes, check, with_history, jobs)
 
 
 @app.command(short_help="What to open and check, in what order, and when to stop.")

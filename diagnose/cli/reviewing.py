@@ -10,17 +10,27 @@ from diagnose.casefile.reading import load, named
 from diagnose.cli import printing
 from diagnose.cli.remembering import remembered
 from diagnose.consultation import Consultation
+from diagnose.errors import UsageError
 from diagnose.expecting import failures
 from diagnose.report import data
 from diagnose.report import review as text
 from knowledge.book import the_book
 
 
-def show_review(path: Path, json: bool, causes: int, check: bool, history: Path | None) -> None:
+def show_review(
+    path: Path, json: bool, causes: int, check: bool, history: Path | None, jobs: int = 1
+) -> None:
     """Print the answer; with ``check`` exit 1 where it is not what the case expects.
 
-    ``history`` is a folder whose closed jobs speak as well.
+    ``history`` is a folder whose closed jobs speak as well. Where ``path`` is a folder, a line
+    for each case in it, worked out by so many processes.
     """
+    if path.is_dir():
+        from diagnose.cli.reviewing_many import show_many
+
+        if history:
+            raise UsageError("with-history: reviews one case at a time; name a case file")
+        return show_many(path, json, check, jobs)
     book = the_book()
     case = load(path, book)
     shop = remembered(history, book, path, "review")

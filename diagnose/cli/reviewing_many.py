@@ -1,0 +1,189 @@
+"""``review`` of a folder: one line for each case, worked out by one process or several."""
+
+from __future__ import annotations
+
+import contextlib
+import json
+import multiprocessing
+import os
+import signal
+import sys
+import threading
+import time
+from collections import deque
+from collections.abc import Callable, Generator, Iterator, Sequence
+from concurrent.futures import Future, ProcessPoolExecutor
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import typer
+
+from diagnose.casefile.reading import load, named
+from diagnose.cli import printing
+from diagnose.consultation import Consultation
+from diagnose.errors import BadCaseError, NoCaseError, UserError, plain
+from diagnose.expecting import failures
+from diagnose.report import glance
+from diagnose.report.lines import columns
+from knowledge.book import the_book
+
+AHEAD = 4  #: cases handed out for each process before the first of them is back
+PATIENCE, BEAT = 1.0, 0.5  #: s before progress is shown, and between two figures
+
+
+@dataclass(frozen=True, slots=True)
+class Glance:
+    """What one file came to: ``data`` is small and goes from process to process."""
+
+    data: dict[str, Any]
+    fault: str = ""  #: why it could not be reviewed, in one line
+    checked: bool = False  #: whether the case says what it must come out as
+    unmet: tuple[str, ...] = ()  #: what did not come out as the case says
+
+
+def show_many(folder: Path, as_json: bool, check: bool, jobs: int) -> None:
+    """Print a line, or with ``as_json`` a JSON object in a line, for each case in the folder.
+
+    A file that is no case is told on stderr and the rest goes on; then exit as for a bad case.
+    With ``check`` exit 1 where a case that has an [expect] came out otherwise, or none has one.
+    """
+    paths = cases_in(folder)
+    longest = max(columns(p.name) for p in paths)
+    told = stops = unread = checked = missed = 0
+    every = contextlib.closing(glances(paths, check, jobs))
+    with _progress(len(paths)) as done, every as all_found:
+        for path, found in zip(paths, all_found, strict=True):
+            done()
+            if found.fault:
+                unread += 1
+                printing.say(found.fault)
+            else:
+                told += 1
+                stops += not found.data["may_run"]
+                checked += found.checked
+                missed += bool(found.unmet)
+            if as_json:
+                printing.answer(json.dumps(found.data))
+            elif not found.fault:
+                printing.answer(glance.line(found.data, path.name, longest))
+            printing.say(*found.unmet)
+    if check and not checked:
+        printing.say(f"{named(folder)}: no case here has an [expect]")
+    printing.tell(glance.summary(told, stops, unread, missed if check else None, checked), 0, 2)
+    if unread:
+        raise typer.Exit(BadCaseError.code)
+    if check and (missed or not checked):
+        raise typer.Exit(1)
+
+
+def cases_in(folder: Path) -> list[Path]:
+    """The .toml files of a folder by name, not of the folders in it. Raises NoCaseError."""
+    try:
+        with os.scandir(folder) as entries:
+            names = sorted(e.name for e in entries if not e.is_dir() and _is_toml(e.name))
+    except OSError as error:
+        raise NoCaseError(f"{named(folder)}: {error.strerror or error}") from None
+    if not names:
+        raise NoCaseError(f"{named(folder)}: no case in this folder; cases end in .toml")
+    return [folder / name for name in names]
+
+
+def _is_toml(name: str) -> bool:
+    return name.lower().endswith(".toml")
+
+
+def at_a_glance(path: Path, check: bool) -> Glance:
+    """What one file comes to."""
+    try:
+        answer = Consultation(the_book(), load(path, the_book()))
+        found = glance.data(answer)
+        checked = check and answer.case.expect is not None
+        unmet = tuple(f"{named(path)}: {f}" for f in failures(answer)) if checked else ()
+        if checked:
+            found["unmet"] = failures(answer)
+    except UserError as error:
+        faults = str(error).splitlines()  # each with the file's name before it
+        more = f" (and {len(faults) - 1} more)" if len(faults) > 1 else ""
+        return Glance(glance.unread(str(path), faults), faults[0] + more)
+    except Exception as error:  # one file must not end the others
+        fault = plain(f"{type(error).__name__}: {error}", 200)
+        fault = f"{named(path)}: a fault of diagnose itself, {fault}; please report it"
+        return Glance(glance.unread(str(path), [fault]), fault)
+    return Glance(found, "", checked, unmet)
+
+
+def glances(paths: Sequence[Path], check: bool, jobs: int) -> Generator[Glance]:
+    """What each file comes to, in the order of the files, no more kept than is under way."""
+    jobs = min(jobs, len(paths))
+    if jobs == 1:
+        yield from (at_a_glance(path, check) for path in paths)
+        return
+    waiting: deque[Future[Glance]] = deque()
+    fresh = multiprocessing.get_context("spawn")  # copies of a process with threads may hang
+    with ProcessPoolExecutor(jobs, fresh, initializer=_alone) as pool:
+        try:
+            for path in paths:
+                with _uninterrupted():
+                    waiting.append(pool.submit(at_a_glance, path, check))
+                if len(waiting) >= AHEAD * jobs:
+                    yield waiting.popleft().result()
+            while waiting:
+                yield waiting.popleft().result()
+        finally:
+            pool.shutdown(wait=True, cancel_futures=True)
+
+
+def _alone() -> None:
+    """A worker ends when the command is gone, however that ended."""
+
+    def watch() -> None:
+        command = multiprocessing.parent_process()
+        if command is not None:
+            command.join()
+            os._exit(1)
+
+    threading.Thread(target=watch, daemon=True).start()
+
+
+@contextlib.contextmanager
+def _uninterrupted() -> Iterator[None]:
+    """A worker that is started in here never hears Ctrl-C; the command hears it afterwards."""
+    if not hasattr(signal, "pthread_sigmask"):
+        yield
+        return
+    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+    try:
+        yield
+    finally:
+        signal.pthread_sigmask(signal.SIG_SETMASK, before)
+
+
+@contextlib.contextmanager
+def _progress(many: int) -> Iterator[Callable[[], None]]:
+    """Call for each case done: how many, on a terminal that does not show the lines themselves."""
+    shown = done = 0
+    said = time.monotonic() + PATIENCE - BEAT
+    wanted = sys.stderr.isatty() and not sys.stdout.isatty()
+
+    def one_more() -> None:
+        nonlocal shown, done, said
+        done += 1
+        if wanted and time.monotonic() - said >= BEAT:
+            said = time.monotonic()
+            text = f"{done:,} of {many:,} cases"
+            _over_it(text.ljust(shown))
+            shown = len(text)
+
+    try:
+        yield one_more
+    finally:
+        if shown:
+            _over_it(" " * shown + "\r")
+
+
+def _over_it(text: str) -> None:
+    """Over what stands in the terminal's line."""
+    printing.say()
+    with contextlib.suppress(OSError):
+        typer.echo("\r" + text, err=True, nl=False)
