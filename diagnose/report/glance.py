@@ -44,10 +44,9 @@ def line(glance: Mapping[str, Any], name: str, longest: int) -> str:
     if not flag and any(a["severity"] == Severity.CARE.value for a in glance["alarms"]):
         flag = "care"
     room = min(longest, FILE)
-    start = (
-        f"{_cut(name, room)}{' ' * (room - columns(_cut(name, room)))}  {flag:4}  "
-        f"{percent(glance["probability"]):>6}  {glance['cause']:{CAUSE}}  "
-    )
+    file, likely = _cut(name, room), percent(glance["probability"])
+    file += " " * (room - columns(file))
+    start = f"{file}  {flag:4}  {likely:>6}  {glance['cause']:{CAUSE}}  "
     return start + _cut(glance["next"] or NOTHING, max(4, width() - columns(start)))
 
 
