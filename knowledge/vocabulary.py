@@ -106,6 +106,14 @@ class Shift(Enum):
 MARKS: Mapping[str, Shift] = MappingProxyType(
     {"++": Shift.STRONG_UP, "+": Shift.UP, "-": Shift.DOWN, "--": Shift.STRONG_DOWN}
 )
+#: what a cause's five marks stand for, in the order they are written
+MARKED_FOR = (
+    "high mileage",
+    "freshly rebuilt",
+    "oil just changed",
+    "stood long",
+    "raced or heeled",
+)
 
 
 class Severity(StrEnum):

@@ -7,6 +7,7 @@ from dataclasses import fields
 
 import pytest
 
+from diagnose.cli import looking
 from diagnose.lookup import KINDS, shelf
 from knowledge.book import the_book
 from tests.command_line import call, in_eighty_columns
@@ -70,3 +71,35 @@ def test_show_of_each_kind(kind: str) -> None:
         answer = json.loads(call("show", word.id, "--json").out)
         assert answer["schema"] == 1
         assert word.id in {w["id"] for w in answer["words"]}
+
+
+def test_show_speaks_a_workshops_words() -> None:
+    """No mark, no id of a caution, no field's own name where there is a plainer one."""
+    shown = call("show", "cam_bearing_wear").out
+    assert "high mileage: much commoner" in shown
+    assert "++" not in shown
+    shown = " ".join(call("show", "cut_the_filter_open").out.split())
+    assert "cautions the edges of a cut filter" in shown
+    assert "open first filter_cut" in shown
+    every = {f.name for kind in KINDS for f in fields(shelf(BOOK, kind)[0])}
+    assert set(looking.LABELS) <= every
+
+
+def test_show_of_a_task_gives_what_each_source_accepts() -> None:
+    shown = " ".join(call("show", "main_clearance_fitted").out.split())
+    assert "accepted 0.002 in to 0.0025 in (usual aim for a pushrod V8" in shown
+    assert "at most 0.00315 in" in shown
+    task = BOOK.tasks["main_clearance_fitted"]
+    data = json.loads(call("show", task.id, "--json").out)["words"]
+    assert [len(w["bands"]) for w in data if w["kind"] == "task"] == [len(task.bands)]
+    assert "bands" in data[0]
+
+
+@pytest.mark.parametrize(
+    ("words", "wanted", "kind"),
+    [("thread lock", "thread_locker", "part"), ("torque the main caps", "caps_torqued", "task")],
+)
+def test_lookup_finds_tasks_and_parts(words: str, wanted: str, kind: str) -> None:
+    hits = json.loads(call("lookup", words, "--json", "--kind", kind).out)["hits"]
+    assert wanted in [h["id"] for h in hits[:3]]
+    assert {h["kind"] for h in hits} == {kind}

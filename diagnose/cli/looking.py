@@ -12,11 +12,58 @@ from diagnose.lookup import KINDS, Finder, Hit, Word, shelf
 from diagnose.report.lines import labelled, wrapped
 from diagnose.signoff.judging import figures
 from knowledge.book import Book, the_book
+from knowledge.cautions import CAUTIONS
 from knowledge.units import DIMENSIONS
 from knowledge.units import show as shown
-from knowledge.vocabulary import Band, Source
+from knowledge.vocabulary import (
+    MARKED_FOR,
+    Band,
+    Cause,
+    Caution,
+    Limit,
+    Measure,
+    Source,
+    Task,
+)
 
 USUAL = 8  #: hits shown where no number is asked for
+#: what a mark of a cause says of how common it is
+OFTENER = {"++": "much commoner", "+": "commoner", "-": "rarer", "--": "much rarer"}
+#: how the fields of a word are called on the screen, where not by their own name
+LABELS = {
+    "access": "open first",
+    "after": "called for by",
+    "also": "also called",
+    "always": "every repair",
+    "asks": "asked as",
+    "background": "without a fault",
+    "bands": "accepted",
+    "catches": "speaks for",
+    "covers": "does away with",
+    "damage": "is damage",
+    "denies": "if not there",
+    "destroys": "lost by it",
+    "follows": "if left",
+    "for_causes": "renewed for",
+    "for_places": "to close",
+    "guards": "guards against",
+    "hold": "if it fails",
+    "keep": "record first",
+    "limits": "maker's limit",
+    "measure_first": "before ordering",
+    "mechanism": "what it does",
+    "needs_running": "engine running",
+    "plausible": "can be",
+    "rate": "how common",
+    "reveals": "shows",
+    "shifts": "after",
+    "spares": "silent for",
+    "spread": "usual error",
+    "stage": "learned",
+    "station": "where",
+    "typical": "usual",
+    "waits_minutes": "waits, minutes",
+}
 
 
 def show_lookup(text: str, json: bool, most: int | None, sort: str) -> None:
@@ -107,12 +154,26 @@ def show_word(name: str, json: bool) -> None:
     lines = []
     for word in words:
         lines += ["", *wrapped(f"{kind(word)}: {word.says}")]
-        for key, value in _plain(word).items():
+        for key, value in _told(word).items():
             if key != "says" and value not in ("", [], None, False):
+                label = LABELS.get(key, key.replace("_", " "))
                 for i, part in enumerate(value if isinstance(value, list) else [value]):
-                    lines += labelled(key.replace("_", " ") if i == 0 else "", _said(part), 2, 18)
+                    lines += labelled(label if i == 0 else "", _said(part), 2, 18)
         lines += _around(word, book)
     printing.answer("\n".join(lines[1:]))
+
+
+def _told(word: Word) -> dict[str, Any]:
+    """Every field in the words a person reads."""
+    out = _plain(word)
+    if isinstance(word, Cause):
+        marks = zip(MARKED_FOR, word.shifts.split(), strict=True)
+        out["shifts"] = [f"{fact}: {OFTENER[mark]}" for fact, mark in marks if mark in OFTENER]
+    if "cautions" in out:
+        out["cautions"] = [CAUTIONS[Caution(name)][0] for name in out["cautions"]]
+    if isinstance(word, Measure | Limit | Task):
+        del out["dimension"]
+    return out
 
 
 def _said(value: Any) -> str:
