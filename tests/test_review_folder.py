@@ -1,0 +1,265 @@
+"""``review`` of a folder: a line a case, whatever is in it, however many processes work at it."""
+
+from __future__ import annotations
+
+import json
+import os
+import pty
+import shutil
+import signal
+import subprocess
+import sys
+import time
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from diagnose.casefile.reading import load
+from diagnose.cli import reviewing_many
+from tests.command_line import ROOT, Done, call, environment, in_eighty_columns
+
+NAMES = ("petrel", "dunlin", "gannet", "winch")
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    """Four cases out of order, and what is no case of this folder."""
+    for name in NAMES:
+        shutil.copy(ROOT / "cases" / f"{name}.toml", tmp_path)
+    (tmp_path / "notes.txt").write_text("no case", "utf-8")
+    (tmp_path / "older").mkdir()
+    shutil.copy(ROOT / "cases" / "tern.toml", tmp_path / "older")
+    (tmp_path / "folder.toml").mkdir()
+    return tmp_path
+
+
+def rows(done: Done) -> list[dict[str, Any]]:
+    """The objects printed, one a line."""
+    return [json.loads(line) for line in done.out.splitlines()]
+
+
+def test_a_line_a_case_by_name(folder: Path) -> None:
+    done = call("review", folder)
+    assert done.code == 0
+    assert [line.split()[0] for line in done.out.splitlines()] == sorted(
+        f"{name}.toml" for name in NAMES
+    )
+    in_eighty_columns(done.out)
+    assert done.err == "4 cases reviewed; 3 with a stop.\n"
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_the_line_says_what_the_review_says(folder: Path, name: str) -> None:
+    """Likeliest cause, its chance, the stop and the next check, as of the case alone."""
+    case = folder / f"{name}.toml"
+    alone = json.loads(call("review", case, "--json").out)
+    row = next(r for r in rows(call("review", folder, "--json")) if r["case"] == str(case))
+    first = alone["causes"][0]
+    assert (row["cause"], row["probability"]) == (first["id"], first["probability"])
+    assert row["next"] == (alone["next"][0]["inspection"] if alone["next"] else None)
+    assert row["alarms"] == alone["alarms"]
+    stops = {"stop the engine", "do not start or run"}
+    assert row["may_run"] is not bool(stops & {a["severity"] for a in row["alarms"]})
+    line = next(x for x in call("review", folder).out.splitlines() if x.startswith(name))
+    assert first["id"] in line
+    assert ("STOP" in line) is not row["may_run"]
+
+
+def test_a_bad_file_is_told_and_the_rest_goes_on(folder: Path) -> None:
+    (folder / "aaa.toml").write_text("schema = 9\n[engine]\nlayuot = 'x'\n", "utf-8")
+    (folder / "gone.toml").symlink_to(folder / "nowhere.toml")
+    done = call("review", folder)
+    assert done.code == 65
+    assert len(done.out.splitlines()) == 4
+    told = done.err.splitlines()
+    assert len(told) == 3
+    assert told[0].startswith(f"{folder / 'aaa.toml'}: ")
+    assert told[0].endswith(" more)")
+    assert "gone.toml" in told[1]
+    assert told[2] == "4 cases reviewed; 3 with a stop; 2 could not be read."
+    bad = [r for r in rows(call("review", folder, "--json")) if "faults" in r]
+    assert [Path(r["case"]).name for r in bad] == ["aaa.toml", "gone.toml"]
+    assert all(r["schema"] == 1 and r["faults"] for r in bad)
+
+
+def test_a_fault_of_ours_ends_one_case_only(folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    whole = load
+
+    def broken(path: Path, *more: Any) -> Any:
+        if path.name == "gannet.toml":
+            raise ZeroDivisionError("x / 0")
+        return whole(path, *more)
+
+    monkeypatch.setattr(reviewing_many, "load", broken)
+    done = call("review", folder)
+    assert done.code == 65
+    assert len(done.out.splitlines()) == 3
+    assert "gannet.toml: a fault of diagnose itself, ZeroDivisionError: x / 0" in done.err
+
+
+def expecting(folder: Path, name: str, first: str) -> None:
+    """The case with another expectation, or with none."""
+    path = folder / f"{name}.toml"
+    text = path.read_text("utf-8").split("[expect]")[0]
+    path.write_text(text + (f'[expect]\nfirst = ["{first}"]\n' if first else ""), "utf-8")
+
+
+def test_expectations_are_checked(folder: Path) -> None:
+    done = call("review", folder, "--check")
+    assert done.code == 0
+    assert done.err.endswith("4 checked, 0 not as expected.\n")
+    expecting(folder, "dunlin", "relief_debris")
+    expecting(folder, "winch", "")
+    done = call("review", folder, "--check")
+    assert done.code == 1
+    assert "dunlin.toml: expected relief_debris first, got" in done.err
+    assert done.err.endswith("3 checked, 1 not as expected.\n")
+    unmet = {
+        Path(r["case"]).stem: r.get("unmet")
+        for r in rows(call("review", folder, "--check", "--json"))
+    }
+    assert unmet["dunlin"]
+    assert unmet["petrel"] == []
+    assert unmet["winch"] is None
+
+
+def test_nothing_expected_is_no_check(folder: Path) -> None:
+    for name in NAMES:
+        expecting(folder, name, "")
+    done = call("review", folder, "--check")
+    assert done.code == 1
+    assert f"{folder}: no case here has an [expect]" in done.err
+
+
+def test_an_empty_folder(tmp_path: Path) -> None:
+    done = call("review", tmp_path)
+    assert (done.code, done.out) == (66, "")
+    assert done.err == f"{tmp_path}: no case in this folder; cases end in .toml\n"
+
+
+def test_closed_jobs_speak_to_one_case_at_a_time(folder: Path) -> None:
+    done = call("review", folder, "--with-history", folder)
+    assert (done.code, done.out) == (2, "")
+    assert done.err.startswith("with-history: ")
+
+
+def command(*words: str | Path) -> list[str]:
+    """The command in a process of its own."""
+    return [sys.executable, "-m", "diagnose", *map(str, words)]
+
+
+@pytest.mark.parametrize("form", [[], ["--json"]])
+def test_two_processes_print_what_one_prints(folder: Path, form: list[str]) -> None:
+    (folder / "bad.toml").write_text("schema = 9\n", "utf-8")
+    one, two = (
+        subprocess.run(
+            command("review", folder, "--check", "--jobs", jobs, *form),
+            capture_output=True,
+            env=environment(),
+            check=False,
+        )
+        for jobs in ("1", "2")
+    )
+    assert (two.returncode, two.stdout, two.stderr) == (one.returncode, one.stdout, one.stderr)
+    assert one.returncode == 65
+
+
+def test_no_more_is_worked_out_than_is_asked_for(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The cases come one by one: ten thousand need no more memory than one."""
+    seen: list[Path] = []
+
+    def glance(path: Path, check: bool) -> reviewing_many.Glance:
+        seen.append(path)
+        return reviewing_many.Glance({})
+
+    monkeypatch.setattr(reviewing_many, "at_a_glance", glance)
+    found = reviewing_many.glances([Path(str(i)) for i in range(10_000)], False, 1)
+    for _ in range(3):
+        next(found)
+    assert seen == [Path("0"), Path("1"), Path("2")]
+
+
+def many(folder: Path, copies: int) -> Path:
+    """So many copies of one case."""
+    for i in range(copies):
+        shutil.copy(ROOT / "cases" / "petrel.toml", folder / f"{i:04}.toml")
+    return folder
+
+
+def nobody_is_left(group: int) -> None:
+    """Every process of the group has ended, the dead that nobody buries aside; in half a minute."""
+    until = time.monotonic() + 30
+    while True:
+        states = subprocess.run(["ps", "-eo", "pgid=,stat="], capture_output=True, check=True)
+        lines = (line.split() for line in states.stdout.decode().splitlines())
+        if not any(int(pgid) == group and not stat.startswith("Z") for pgid, stat in lines):
+            return
+        assert time.monotonic() < until, "a worker is left"
+        time.sleep(0.1)
+
+
+@pytest.mark.parametrize("jobs", ["1", "2"])
+def test_interrupted(tmp_path: Path, jobs: str) -> None:
+    """Ctrl-C, which every process of the terminal hears: one line, 130, nobody left behind."""
+    with subprocess.Popen(
+        command("review", many(tmp_path, 200), "--jobs", jobs),
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+        env=environment(),
+        start_new_session=True,
+        preexec_fn=lambda: signal.signal(signal.SIGINT, signal.default_int_handler),
+    ) as process:
+        assert process.stdout
+        process.stdout.readline()
+        os.killpg(process.pid, signal.SIGINT)
+        out, err = process.communicate(timeout=60)
+    assert process.returncode == 130
+    assert len(out.splitlines()) < 190
+    assert err.decode().strip() == "stopped; what was saved is kept"
+    nobody_is_left(process.pid)
+
+
+def test_the_workers_end_with_the_command(tmp_path: Path) -> None:
+    """Killed outright, it leaves no process behind."""
+    with subprocess.Popen(
+        command("review", many(tmp_path, 200), "--jobs", "2"),
+        stdout=subprocess.PIPE,
+        stderr=subprocess.DEVNULL,
+        env=environment(),
+        start_new_session=True,
+    ) as process:
+        assert process.stdout
+        process.stdout.readline()
+        process.kill()
+    nobody_is_left(process.pid)
+
+
+@pytest.mark.parametrize("terminal", [True, False])
+def test_progress_is_for_a_terminal(
+    folder: Path, terminal: bool, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """How far it is, where standard error is a terminal and the lines go elsewhere."""
+    quick = "from diagnose.cli import reviewing_many as r; r.PATIENCE = r.BEAT = 0.0\n"
+    run = f"{quick}from diagnose.cli.app import main; main(['review', {str(folder)!r}])"
+    ours, theirs = pty.openpty() if terminal else os.pipe()
+    with subprocess.Popen(
+        [sys.executable, "-c", run], stdout=subprocess.PIPE, stderr=theirs, env=environment()
+    ) as process:
+        os.close(theirs)
+        heard = b""
+        while part := _read(ours):
+            heard += part
+        out, _ = process.communicate(timeout=60)
+    os.close(ours)
+    assert len(out.splitlines()) == 4
+    assert (b"\r2 of 4 cases" in heard) is terminal
+    assert heard.rstrip().endswith(b"4 cases reviewed; 3 with a stop.")
+
+
+def _read(source: int) -> bytes:
+    """What has come, nothing once the other end is closed."""
+    try:
+        return os.read(source, 4096)
+    except OSError:
+        return b""
