@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
@@ -32,7 +33,7 @@ def show_check(folders: Sequence[Path], whole_lists: bool, json: bool) -> None:
 
 def _cases(folder: Path, book: Book) -> Iterator[tuple[Path, Facts]]:
     """Every case of a folder that can be read; of others it is told. Raises NoCaseError."""
-    if not folder.is_dir():
+    if not os.path.isdir(folder):
         raise NoCaseError(f"{named(folder)}: there is no such folder of cases")
     for path in sorted(folder.glob("*.toml")):
         try:

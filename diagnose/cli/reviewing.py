@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 import typer
@@ -25,7 +26,7 @@ def show_review(
     ``history`` is a folder whose closed jobs speak as well. Where ``path`` is a folder, a line
     for each case in it, worked out by so many processes.
     """
-    if path.is_dir():
+    if os.path.isdir(path):  # blind to rights, as Path is not
         from diagnose.cli.reviewing_many import show_many
 
         if history:
