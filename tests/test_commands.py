@@ -90,7 +90,7 @@ def test_every_command_in_a_process_of_its_own(tmp_path: Path) -> None:
 USAGE = [
     (["frobnicate"], ["no such command 'frobnicate'", "diagnose --help"]),
     (["reviw", "x"], ["Did you mean 'review'?"]),
-    (["review"], ["missing argument 'case'", "diagnose review --help"]),
+    (["review"], ["missing argument 'CASE'", "diagnose review --help"]),
     (["review", "x.toml", "--jsn"], ["no such option '--jsn'", "Did you mean '--json'?"]),
     (["record", "x.toml", "--readin", "x"], ["Did you mean '--reading'?"]),
     (["review", "x.toml", "y.toml"], ["unexpected extra argument"]),

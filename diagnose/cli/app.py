@@ -12,6 +12,21 @@ import typer
 
 from diagnose import __version__
 from diagnose.cli import ending, printing
+from diagnose.cli.options import (
+    AsBlanks,
+    AsJson,
+    AsMarkdown,
+    AsPage,
+    CaseFile,
+    Changes,
+    ClosedUpToTest,
+    FirstTime,
+    LittleRoom,
+    OnlyMinutes,
+    OnStand,
+    Until,
+    WithHistory,
+)
 
 app = typer.Typer(
     rich_markup_mode=None,
@@ -21,32 +36,6 @@ app = typer.Typer(
     help="Find the root cause of low, lost or flickering engine oil pressure.\n\n"
     "If the gauge reads zero or the engine knocks: stop the engine first, read on after.",
 )
-
-CaseFile = Annotated[
-    Path, typer.Argument(readable=False, help="The case file, for instance petrel.toml.")
-]
-AsJson = Annotated[bool, typer.Option("--json", help="Print data instead of text.")]
-AsMarkdown = Annotated[bool, typer.Option("--markdown", help="A sheet to fill in, as Markdown.")]
-AsBlanks = Annotated[bool, typer.Option("--blanks", help="Only the blanks, as TOML to fill in.")]
-Changes = Annotated[
-    list[str] | None,
-    typer.Option(
-        "--set",
-        metavar="NAME=VALUE",
-        help='What the repair changes: main_clearance="0.0025 in", oil=15W-40, '
-        'relief_shim="1 mm", pump_displacement="+25 %"; again for each.',
-    ),
-]
-AsPage = Annotated[
-    Path | None,
-    typer.Option("--html", readable=False, help="Write a page to print into this .html file."),
-]
-WithHistory = Annotated[
-    Path | None,
-    typer.Option(
-        "--with-history", readable=False, help="Let a folder's closed jobs speak as well."
-    ),
-]
 
 
 def _version(wanted: bool) -> None:
@@ -70,12 +59,17 @@ def common(
 def ask(
     case: Annotated[
         Path | None,
-        typer.Argument(readable=False, help="The case file; made if it is not there yet."),
+        typer.Argument(
+            readable=False, metavar="CASE", help="The case file; made if it is not there yet."
+        ),
     ] = None,
     questions: Annotated[
-        int, typer.Option(min=0, max=60, help="Most questions to ask after the first ones.")
+        int,
+        typer.Option(
+            min=0, max=60, metavar="NUMBER", help="Most questions to ask after the first ones."
+        ),
     ] = 12,
-    by: Annotated[str, typer.Option(help="Who is answering.")] = "",
+    by: Annotated[str, typer.Option(metavar="NAME", help="Who is answering.")] = "",
 ) -> None:
     """Answer questions about a low, lost or flickering pressure, one at a time.
 
@@ -99,24 +93,37 @@ def record(
     ] = None,
     reading: Annotated[
         list[str] | None,
-        typer.Option(help='A gauge reading: "700 rpm 95 C 8 psi", add "direct" for a test gauge.'),
+        typer.Option(
+            metavar="READING",
+            help='A gauge reading: "700 rpm 95 C 8 psi", add "direct" for a test gauge.',
+        ),
     ] = None,
-    note: Annotated[str, typer.Option(help="A note to keep with it.")] = "",
-    where: Annotated[str, typer.Option(help="Where on the engine: rod 3, lower shell ...")] = "",
-    by: Annotated[str, typer.Option(help="Who saw it.")] = "",
-    when: Annotated[str, typer.Option(help="Date, 2026-05-01; today if left out.")] = "",
+    note: Annotated[str, typer.Option(metavar="TEXT", help="A note to keep with it.")] = "",
+    where: Annotated[
+        str, typer.Option(metavar="PLACE", help="Where on the engine: rod 3, lower shell ...")
+    ] = "",
+    by: Annotated[str, typer.Option(metavar="NAME", help="Who saw it.")] = "",
+    when: Annotated[
+        str, typer.Option(metavar="DATE", help="Date, 2026-05-01; today if left out.")
+    ] = "",
     learned: Annotated[
-        str, typer.Option(help="told, outside or opened, where it is not the usual way.")
+        str,
+        typer.Option(metavar="HOW", help="told, outside or opened, where it is not the usual way."),
     ] = "",
     replaces: Annotated[
-        int | None, typer.Option(help="Number of the entry this one corrects.")
+        int | None, typer.Option(metavar="NUMBER", help="Number of the entry this one corrects.")
     ] = None,
     withdraw: Annotated[
-        list[int] | None, typer.Option(help="Number of an entry that no longer stands.")
+        list[int] | None,
+        typer.Option(metavar="NUMBER", help="Number of an entry that no longer stands."),
     ] = None,
     sheet: Annotated[
         Path | None,
-        typer.Option(readable=False, help="A filled-in worksheet of teardown, .md or .toml."),
+        typer.Option(
+            readable=False,
+            metavar="FILE",
+            help="A filled-in sheet of teardown or signoff, .md or .toml.",
+        ),
     ] = None,
 ) -> None:
     """Write findings, measurements and readings into a case; nothing is ever lost."""
@@ -136,19 +143,25 @@ def record(
 @app.command(short_help="Ranked root causes, reasons and the next check.")
 def review(
     case: Annotated[
-        Path, typer.Argument(readable=False, help="The case file, or a folder of case files.")
+        Path,
+        typer.Argument(
+            readable=False, metavar="CASE", help="The case file, or a folder of case files."
+        ),
     ],
     json: AsJson = False,
-    causes: Annotated[int, typer.Option(min=1, max=200, help="How many causes to show.")] = 5,
+    causes: Annotated[
+        int, typer.Option(min=1, max=200, metavar="NUMBER", help="How many causes to show.")
+    ] = 5,
     check: Annotated[
         bool, typer.Option("--check", help="Compare with the case's [expect]; exit 1 if it fails.")
     ] = False,
     with_history: WithHistory = None,
     jobs: Annotated[
-        int, typer.Option(min=1, max=64, help="Processes to share a folder between.")
+        int,
+        typer.Option(min=1, max=64, metavar="NUMBER", help="Processes to share a folder between."),
     ] = 1,
 ) -> None:
-    """Ranked root causes with reasons, contradictions, alarms, and the next inspection.
+    """Ranked root causes with reasons, contradictions, alarms, and the next check.
 
     Of a folder: a line a case with the likeliest cause and the next check; --json a line each.
     """
@@ -160,29 +173,17 @@ def review(
 @app.command(short_help="What to open and check, in what order, and when to stop.")
 def teardown(
     case: CaseFile,
-    until: Annotated[
-        str, typer.Option(help="Stop once a cause is this likely: confident=0.9.")
-    ] = "confident=0.9",
-    minutes: Annotated[
-        float | None, typer.Option(min=1, max=100_000, help="Only what fits into so many minutes.")
-    ] = None,
-    on_stand: Annotated[
-        bool, typer.Option("--on-stand", help="The engine is out, on a stand.")
-    ] = False,
-    closed_up_to_test: Annotated[
-        bool,
-        typer.Option(
-            "--closed-up-to-test", help="The repair is proved by running: count closing up."
-        ),
-    ] = False,
-    first_time: Annotated[
-        bool, typer.Option("--first-time", help="Minutes for somebody who has not done it before.")
-    ] = False,
-    little_room: Annotated[
-        bool, typer.Option("--little-room", help="A crowded engine bay or bilge.")
-    ] = False,
+    until: Until = "confident=0.9",
+    minutes: OnlyMinutes = None,
+    on_stand: OnStand = False,
+    closed_up_to_test: ClosedUpToTest = False,
+    first_time: FirstTime = False,
+    little_room: LittleRoom = False,
     since: Annotated[
-        int | None, typer.Option(min=0, help="Show what the entries after this number changed.")
+        int | None,
+        typer.Option(
+            min=0, metavar="NUMBER", help="Show what the entries after this number changed."
+        ),
     ] = None,
     markdown: AsMarkdown = False,
     blanks: AsBlanks = False,
@@ -207,14 +208,17 @@ def survey(
     reading: Annotated[
         list[str] | None,
         typer.Option(
+            metavar="READING",
             help='A reading to try, not kept: "700 rpm 95 C 8 psi", add "direct" for a test '
-            'gauge, "pump" where it is tapped there, "+-1 psi" for its error; again for each.'
+            'gauge, "pump" where it is tapped there, "+-1 psi" for its error; again for each.',
         ),
     ] = None,
-    svg: Annotated[Path | None, typer.Option(help="Draw the curves into this .svg file.")] = None,
+    svg: Annotated[
+        Path | None, typer.Option(metavar="FILE", help="Draw the curves into this .svg file.")
+    ] = None,
     json: AsJson = False,
 ) -> None:
-    """Which hidden condition the gauge readings point to, and how bad it is.
+    """What the gauge readings say is wrong with the oil circuit, and how bad it is.
 
     Readings cold and hot at a few speeds say most; says which further reading is worth taking.
     """
@@ -240,7 +244,9 @@ def forecast(
     changes: Changes = None,
     target: Annotated[
         str,
-        typer.Option(help='Pressure wanted hot: "25 psi" at idle, or "2500 rpm 40 psi".'),
+        typer.Option(
+            metavar="PRESSURE", help='Pressure wanted hot: "25 psi" at idle, or "2500 rpm 40 psi".'
+        ),
     ] = "",
     json: AsJson = False,
 ) -> None:
@@ -258,7 +264,10 @@ def signoff(
     case: CaseFile,
     opened: Annotated[
         list[str] | None,
-        typer.Option(help="A place that was open besides what the case shows: sump_off, cap_off."),
+        typer.Option(
+            metavar="PLACE",
+            help="A place that was open besides what the case shows: sump_off, cap_off.",
+        ),
     ] = None,
     whole_engine: Annotated[
         bool, typer.Option("--whole-engine", help="The whole engine is being built.")
@@ -273,7 +282,10 @@ def signoff(
     changes: Changes = None,
     left: Annotated[
         list[str] | None,
-        typer.Option(help="With --start: a finding that was left as it is, as budget names it."),
+        typer.Option(
+            metavar="FINDING",
+            help="With --start: a finding that was left as it is, as budget names it.",
+        ),
     ] = None,
     markdown: AsMarkdown = False,
     blanks: AsBlanks = False,
@@ -299,18 +311,29 @@ def signoff(
 def close(
     case: CaseFile,
     cause: Annotated[
-        list[str] | None, typer.Option(help="The confirmed cause; the likeliest if left out.")
+        list[str] | None,
+        typer.Option(metavar="CAUSE", help="The confirmed cause; the likeliest if left out."),
     ] = None,
-    how: Annotated[str, typer.Option(help="How it was confirmed.")] = "",
-    remedy: Annotated[str, typer.Option(help="What was done; the book's remedy if left out.")] = "",
-    minutes: Annotated[
-        str, typer.Option(help='Hands-on time until the cause was confirmed: "140 min".')
+    how: Annotated[str, typer.Option(metavar="TEXT", help="How it was confirmed.")] = "",
+    remedy: Annotated[
+        str, typer.Option(metavar="TEXT", help="What was done; the book's remedy if left out.")
     ] = "",
-    reason: Annotated[str, typer.Option(help="Why it may be closed with something open.")] = "",
+    minutes: Annotated[
+        str,
+        typer.Option(
+            metavar="TIME", help='Hands-on time until the cause was confirmed: "140 min".'
+        ),
+    ] = "",
+    reason: Annotated[
+        str, typer.Option(metavar="TEXT", help="Why it may be closed with something open.")
+    ] = "",
     comeback_of: Annotated[
-        Path | None, typer.Option(readable=False, help="The earlier job this one comes back from.")
+        Path | None,
+        typer.Option(
+            readable=False, metavar="CASE", help="The earlier job this one comes back from."
+        ),
     ] = None,
-    by: Annotated[str, typer.Option(help="Who closes it.")] = "",
+    by: Annotated[str, typer.Option(metavar="NAME", help="Who closes it.")] = "",
 ) -> None:
     """Write the end of a job into its case; refuses while something is unexplained or open."""
     from diagnose.cli.signing_off import close_job
@@ -321,7 +344,9 @@ def close(
 @app.command(short_help="A page about the job for its owner.")
 def report(
     case: CaseFile,
-    out: Annotated[Path, typer.Option(readable=False, help="The .html file to write.")],
+    out: Annotated[
+        Path, typer.Option(readable=False, metavar="FILE", help="The .html file to write.")
+    ],
     with_history: WithHistory = None,
 ) -> None:
     """The whole job as one page: evidence, answer, pictures, repair, sign-off, sources.
@@ -361,18 +386,22 @@ def history(
 @app.command(short_help="Find what the book calls a thing; list the book.")
 def lookup(
     words: Annotated[
-        list[str] | None, typer.Argument(help="Any words: needle dances, metal in filter.")
+        list[str] | None,
+        typer.Argument(metavar="WORDS", help="Any words: needle dances, metal in filter."),
     ] = None,
     json: AsJson = False,
     most: Annotated[
         int | None,
-        typer.Option(min=1, max=10_000, help="How many to show; usually 8, of a shelf all."),
+        typer.Option(
+            min=1, max=10_000, metavar="NUMBER", help="How many to show; usually 8, of a shelf all."
+        ),
     ] = None,
     kind: Annotated[
         str,
         typer.Option(
+            metavar="KIND",
             help="Only of this kind: finding, cause, inspection, measure, task, part, condition, "
-            "layout, limit or rule; without words the whole shelf."
+            "layout, limit or rule; without words the whole shelf.",
         ),
     ] = "",
 ) -> None:
@@ -385,7 +414,8 @@ def lookup(
 @app.command(short_help="Everything the book says of one word.")
 def show(
     word: Annotated[
-        str, typer.Argument(help="The id of anything in the book, as lookup names it.")
+        str,
+        typer.Argument(metavar="ID", help="The id of anything in the book, as lookup names it."),
     ],
     json: AsJson = False,
 ) -> None:
@@ -420,11 +450,15 @@ def check(
 @app.command(short_help="The case's cause graph in an open format.")
 def graph(
     case: CaseFile,
-    format: Annotated[str, typer.Option(help="json, graphml, dot, bif or svg.")] = "json",
+    format: Annotated[
+        str, typer.Option(metavar="FORMAT", help="json, graphml, dot, bif or svg.")
+    ] = "json",
     out: Annotated[
-        str, typer.Option(help="File to write, never a case; - is standard output.")
+        str, typer.Option(metavar="FILE", help="File to write, never a case; - is standard output.")
     ] = "-",
-    focus: Annotated[str, typer.Option(help="Only what ties this cause to the findings.")] = "",
+    focus: Annotated[
+        str, typer.Option(metavar="CAUSE", help="Only what ties this cause to the findings.")
+    ] = "",
 ) -> None:
     """The case's cause graph in an open format that general libraries read, or as a picture.
 

@@ -1,0 +1,59 @@
+"""Options and arguments that several commands share; imported by ``app``."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+CaseFile = Annotated[
+    Path,
+    typer.Argument(readable=False, metavar="CASE", help="The case file, for instance petrel.toml."),
+]
+AsJson = Annotated[bool, typer.Option("--json", help="Print data instead of text.")]
+AsMarkdown = Annotated[bool, typer.Option("--markdown", help="A sheet to fill in, as Markdown.")]
+AsBlanks = Annotated[bool, typer.Option("--blanks", help="Only the blanks, as TOML to fill in.")]
+Changes = Annotated[
+    list[str] | None,
+    typer.Option(
+        "--set",
+        metavar="NAME=VALUE",
+        help='What the repair changes: main_clearance="0.0025 in", oil=15W-40, '
+        'relief_shim="1 mm", pump_displacement="+25 %"; again for each.',
+    ),
+]
+AsPage = Annotated[
+    Path | None,
+    typer.Option(
+        "--html", readable=False, metavar="FILE", help="Write a page to print into this .html file."
+    ),
+]
+WithHistory = Annotated[
+    Path | None,
+    typer.Option(
+        "--with-history",
+        readable=False,
+        metavar="DIR",
+        help="Let a folder's closed jobs speak as well.",
+    ),
+]
+Until = Annotated[
+    str,
+    typer.Option(metavar="HOW-SURE", help="Stop once a cause is this likely: confident=0.9."),
+]
+OnlyMinutes = Annotated[
+    float | None,
+    typer.Option(
+        min=1, max=100_000, metavar="MINUTES", help="Only what fits into so many minutes."
+    ),
+]
+OnStand = Annotated[bool, typer.Option("--on-stand", help="The engine is out, on a stand.")]
+ClosedUpToTest = Annotated[
+    bool,
+    typer.Option("--closed-up-to-test", help="The repair is proved by running: count closing up."),
+]
+FirstTime = Annotated[
+    bool, typer.Option("--first-time", help="Minutes for somebody who has not done it before.")
+]
+LittleRoom = Annotated[bool, typer.Option("--little-room", help="A crowded engine bay or bilge.")]
