@@ -5,11 +5,14 @@ Imported by ``consultation`` and tests; knows the shape of a rule, never a rule.
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from knowledge.rulebook import (
     Alarm,
+    Conclusion,
     Contradiction,
     Derived,
     Excluded,
@@ -129,39 +132,60 @@ class Notebook:
 def infer(rules: Iterable[Rule], facts: Facts) -> Conclusions:
     """Everything the rules conclude; the order of the rules makes no difference.
 
-    Rules only add, so each runs again only when a finding it asked about was derived anew;
-    a last round over the finished notebook collects conclusions and premises.
+    Rules only add, so each runs again only when a finding it asked about was derived anew: what
+    it concluded when it last ran is what it concludes of the finished notebook.
     """
     rules = sorted(rules, key=lambda r: (r.station, r.id))
     notebook = Notebook(facts)
-    waiting = dict.fromkeys(rules)
+    waiting = deque(rules)
+    there = set(rules)  #: those that wait
     interested: dict[Finding, dict[Rule, None]] = {}
+    last: dict[Rule, _Run] = {}
     while waiting:
-        rule = next(iter(waiting))
-        del waiting[rule]
-        notebook.forget()
-        derived = [c for c in rule.does(notebook) if isinstance(c, Derived)]
-        for finding in notebook.questions:
+        rule = waiting.popleft()
+        there.remove(rule)
+        last[rule] = run = _run(rule, notebook)
+        for finding in run.asked:
             interested.setdefault(finding, {})[rule] = None
-        for conclusion in derived:
-            if notebook.add(conclusion):
-                waiting.update(interested.get(conclusion.finding, {}))
+        for conclusion, _ in run.drawn:
+            if isinstance(conclusion, Derived) and notebook.add(conclusion):
+                again = [r for r in interested.get(conclusion.finding, {}) if r not in there]
+                waiting.extend(again)
+                there.update(again)
     out = Conclusions({}, {}, {}, {}, {}, {}, {})
     for rule in rules:
-        _collect(rule, notebook, out)
+        _collect(rule, last[rule], out)
     return out
 
 
-def _collect(rule: Rule, notebook: Notebook, out: Conclusions) -> None:
+class _Run(NamedTuple):
+    """What a rule concluded, each with its trace but for links, and what it asked."""
+
+    drawn: list[tuple[Conclusion, Trace | None]]
+    asked: tuple[Finding, ...]
+
+
+def _run(rule: Rule, notebook: Notebook) -> _Run:
     notebook.forget()
+    drawn: list[tuple[Conclusion, Trace | None]] = []
     for conclusion in rule.does(notebook):
-        stood = tuple(f for f, stood in notebook.questions.items() if stood)
-        trace = Trace(rule, stood, tuple(notebook.figures), notebook.read)
+        trace = None
+        if not isinstance(conclusion, Link):
+            stood = tuple(f for f, stood in notebook.questions.items() if stood)
+            trace = Trace(rule, stood, tuple(notebook.figures), notebook.read)
+        drawn.append((conclusion, trace))
+    return _Run(drawn, tuple(notebook.questions))
+
+
+def _collect(rule: Rule, run: _Run, out: Conclusions) -> None:
+    for conclusion, trace in run.drawn:
+        if isinstance(conclusion, Link):
+            out.links.setdefault(conclusion, []).append(rule)
+            continue
+        assert trace is not None
         match conclusion:
             case Derived():
                 out.derived.setdefault(conclusion, trace)
-            case Link():
-                out.links.setdefault(conclusion, []).append(rule)
             case Shifted():
                 out.shifts[rule, conclusion] = trace
             case Excluded(cause):
@@ -170,4 +194,4 @@ def _collect(rule: Rule, notebook: Notebook, out: Conclusions) -> None:
                 out.alarms.setdefault(conclusion, trace)
             case Contradiction():
                 out.contradictions.setdefault(conclusion, trace)
-    out.asked[rule] = tuple(notebook.questions)
+    out.asked[rule] = run.asked
