@@ -134,6 +134,7 @@ BROKEN: list[tuple[Callable[[Whole], Result], Callable[[], Whole], str]] = [
     (names, lambda: with_shelf("layouts", {}), "which is not among the layouts"),
     (names, lambda: Whole(BOOK, before=(replace(BEFORE[0], check=replace(BEFORE[0].check, id="gone")),)), "precedence of gone"),
     (names, lambda: with_rule("odd", lambda _: iter([is_present(FINDING)])), "rule odd: finding names somewhere_else"),
+    (names, lambda: Whole(BOOK, kept=frozenset({replace(BEFORE[0].check, id="gone")})), "looks always taken names gone"),
     (sources, lambda: but("causes", "oil_level_low", source=NO_TITLE), "causes: oil_level_low: source 'X' lacks"),
     (sources, lambda: but("rules", CHAIN_HELD, source=None), f"rules: {CHAIN_HELD}: no source"),
     (sources, lambda: but("inspections", "read_the_stick", source=None), "minutes: a number without"),
@@ -319,8 +320,9 @@ def test_cases_that_cannot_be_read_are_left_out(tmp_path: Path) -> None:
     assert done.code == 0
     assert done.err.startswith(f"left out: {tmp_path}/bad.toml: schema")
     assert "Tried on 1 case:" in done.out
-    gone = call("check", "--cases", tmp_path / "none")
-    assert (gone.code, gone.out) == (66, "")
+    for folder in (tmp_path / "none", tmp_path / "bad.toml"):
+        gone = call("check", "--cases", folder)
+        assert (gone.code, gone.out, len(gone.err.splitlines())) == (66, "", 1)
 
 
 def test_long_lists_are_cut_unless_all_is_asked_for() -> None:

@@ -73,6 +73,7 @@ def referred(whole: Whole) -> Iterator[tuple[str, Any]]:
                     yield f"{shelf}: {word.id}: {field}", value
     for rule in whole.book.rules.values():
         yield from _concluded(rule)
+    yield from (("looks always taken", check) for check in whole.kept)
     for line in whole.precedences:
         for field, value in inside(line):
             if type(value) in _SHELF:

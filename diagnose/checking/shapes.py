@@ -11,8 +11,9 @@ from diagnose.chaining import Conclusions, Facts, Report, infer
 from knowledge.access import Opening, openings_for
 from knowledge.book import Book
 from knowledge.precedence import BEFORE, FIRST_OF, Before, FirstOf
+from knowledge.precedence.kept import KEPT
 from knowledge.rulebook import Link, Rule
-from knowledge.vocabulary import Access, Finding, Layout, State
+from knowledge.vocabulary import Access, Finding, Inspection, Layout, State
 
 Has = Callable[[Finding], bool]
 #: the shelves of a book that hold words with an id
@@ -39,6 +40,7 @@ class Whole:
     book: Book
     before: tuple[Before, ...] = BEFORE
     first_of: tuple[FirstOf, ...] = FIRST_OF
+    kept: frozenset[Inspection] = KEPT
     openings: Callable[[Has], dict[Access, Opening]] = openings_for
 
     @property

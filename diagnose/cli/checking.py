@@ -33,9 +33,12 @@ def show_check(folders: Sequence[Path], whole_lists: bool, json: bool) -> None:
 
 def _cases(folder: Path, book: Book) -> Iterator[tuple[Path, Facts]]:
     """Every case of a folder that can be read; of others it is told. Raises NoCaseError."""
-    if not os.path.isdir(folder):
-        raise NoCaseError(f"{named(folder)}: there is no such folder of cases")
-    for path in sorted(folder.glob("*.toml")):
+    try:
+        paths = sorted(folder / name for name in os.listdir(folder) if name.endswith(".toml"))
+    except (OSError, ValueError) as error:
+        reason = getattr(error, "strerror", None) or "no such name"
+        raise NoCaseError(f"{named(folder)}: no folder of cases, {reason}") from None
+    for path in paths:
         try:
             yield path, load(path, book).facts()
         except (BadCaseError, NoCaseError, OutOfScopeError) as bad:
