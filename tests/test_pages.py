@@ -141,6 +141,20 @@ def test_every_blank_of_the_sign_off_is_on_its_page(case: Path, tmp_path: Path) 
 
 
 @pytest.mark.parametrize("command", COMMANDS)
+def test_a_photocopy_says_the_same(command: str, tmp_path: Path) -> None:
+    """Black, white and grey only, so nothing can be told by hue."""
+    text = page_of(command, CASES / "gannet.toml", tmp_path)
+    hues = re.findall(r"#([0-9a-fA-F]{6}|[0-9a-fA-F]{3})\b(?=[;\"' ])", text)
+    assert len(hues) > 5
+    for hue in hues:
+        parts = [hue[i : i + len(hue) // 3] for i in range(0, len(hue), len(hue) // 3)]
+        assert len(set(parts)) == 1, hue
+    assert not re.search(
+        r"(?:fill|stroke|color|background)\s*[:=]\s*\"?(?:rgb|hsl|[a-z]+red|blue)", text
+    )
+
+
+@pytest.mark.parametrize("command", COMMANDS)
 def test_a_case_without_a_title_says_so(command: str, tmp_path: Path) -> None:
     case = tmp_path / "case.toml"
     case.write_text('schema = 1\n[job]\ntitle = " \\r "\n', "utf-8")

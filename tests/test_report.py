@@ -19,6 +19,7 @@ from diagnose.pages.graph_picture import focused, leading, picture
 from diagnose.pages.layered import GAP, Laid, Place, crossings, laid_out
 from diagnose.pages.report_figures import bars_of
 from diagnose.repair.budget import budget
+from diagnose.report.reasons import is_there
 from diagnose.report.scale import scale_of
 from knowledge.book import the_book
 from tests.command_line import call
@@ -231,7 +232,8 @@ def test_the_leading_ways_stand_out(case: Path) -> None:
     thick = [r for r in root.iter(f"{SVG}rect") if r.get("stroke-width") == "3.5"]
     assert len(thick) == len({n for way in part.ways for n in way})
     assert all(way[0] == answer.ranking[0].cause.id for way in part.ways)
-    assert all(way[-1] in answer.evidence for way in part.ways)
+    for way in part.ways:  # what was looked for and not there was brought about by nothing
+        assert answer.evidence[way[-1]].if_present >= answer.evidence[way[-1]].if_absent
     steps = {s for way in part.ways for s in pairwise(way)}
     labels = [t.text for t in root.iter(f"{SVG}text") if t.get("font-size") == "11"]
     strengths = [answer.graph.edges[s]["strength"] for s in steps]
@@ -266,3 +268,8 @@ def test_focus_draws_what_ties_it_to_the_findings(tmp_path: Path) -> None:
     assert tight("debris under the relief valve") in tight(words)
     assert len(list(root.iter(f"{SVG}rect"))) == part.graph.number_of_nodes()
     assert not list(root.iter(f"{SVG}script"))
+    absent = [n for n in part.graph if n in answer.evidence and not is_there(answer, n)]
+    assert absent
+    assert tight("".join(root.itertext())).count("notthere:") == len(absent)
+    broken = [p for p in root.iter(f"{SVG}path") if p.get("stroke-dasharray")]
+    assert len(broken) == sum(part.graph.in_degree(n) for n in absent)

@@ -14,10 +14,11 @@ from typing import Any
 
 from diagnose.causegraph import Graph, around, columns
 from diagnose.consultation import Consultation
+from diagnose.explain import Weight
 from diagnose.pages.layered import laid_out
 from diagnose.pages.page import rendered
 from diagnose.report.lines import percent
-from diagnose.report.reasons import stated
+from diagnose.report.reasons import is_there
 
 BOX, BETWEEN, LINE, PAD = 130.0, 36.0, 13.5, 7.0  #: px
 LETTERS = 17  #: of a line in a box
@@ -36,10 +37,10 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class Picture:
-    """The picture as markup, what it shows in a sentence, and its size in columns."""
+    """The picture as markup, the ways that stand out in words, and its size in columns."""
 
     svg: str
-    says: str
+    ways: tuple[str, ...]  #: those that stand out, step by step
     columns: int
 
     @property
@@ -56,8 +57,7 @@ def leading(answer: Consultation) -> Part:
     ways: list[tuple[str, ...]] = []
     for i, ranked in enumerate(shown):
         kept[ranked.cause.id] = None
-        told = [w for w in weights[ranked.cause.id] if w.decibans > 0 and w.chain]
-        for w in told[: OF_FIRST if i == 0 else OF_RIVALS]:
+        for w in _brought(answer, weights[ranked.cause.id])[: OF_FIRST if i == 0 else OF_RIVALS]:
             kept.update(dict.fromkeys(w.chain))
             if i == 0:
                 ways.append(w.chain)
@@ -69,9 +69,13 @@ def focused(answer: Consultation, cause: str) -> Part:
     part = around(answer.graph, set(answer.evidence), {cause})
     if cause not in answer.network.prior:
         return Part(part, ())
-    told = answer.weights([cause])[cause]
-    ways = [w.chain for w in told if w.decibans > 0 and w.chain and set(w.chain) <= set(part)]
-    return Part(part, tuple(ways[:OF_FIRST]))
+    told = _brought(answer, answer.weights([cause])[cause])
+    return Part(part, tuple(w.chain for w in told[:OF_FIRST]))
+
+
+def _brought(answer: Consultation, weights: Collection[Weight]) -> list[Weight]:
+    """What speaks for the cause because it brings it about and it is there."""
+    return [w for w in weights if w.decibans > 0 and w.chain and is_there(answer, w.what)]
 
 
 def _ordered(graph: Graph) -> Graph:
@@ -93,11 +97,11 @@ def picture(answer: Consultation, part: Part, name: str = "causes") -> Picture:
     thick = {n for way in part.ways for n in way}
     many = max(at.values(), default=0) + 1
     wide = many * BOX + (many - 1) * BETWEEN + 8
-    says = _in_words(graph, part)
+    ways = tuple(" -> ".join(str(graph.nodes[n]["says"]) for n in way) for way in part.ways)
     svg = rendered(
         "causes.svg",
         name=name,
-        says=says,
+        says=_in_words(graph, ways),
         wide=wide,
         tall=laid.tall + HEAD + 12,
         heads=list(_heads(graph, at)),
@@ -118,22 +122,28 @@ def picture(answer: Consultation, part: Part, name: str = "causes") -> Picture:
         links=sorted(
             (
                 _link(graph, step, at, laid.middle, laid.ways[step], step in black)
+                | {"broken": _ruled_out(answer, step[1])}
                 for step in graph.edges
             ),
             key=lambda link: link["black"],
         ),
     )
-    return Picture(svg, says, many)
+    return Picture(svg, ways, many)
 
 
 def _words(answer: Consultation, name: str) -> list[str]:
     says = str(answer.graph.nodes[name]["says"])
-    if name in answer.evidence and name in answer.book.findings:
-        says = stated(answer.book.findings[name], answer.evidence[name])
+    if _ruled_out(answer, name):
+        says = f"not there: {says}"
     lines = wrap(says, LETTERS) or [""]
     if name in answer.network.prior:
         lines.append(percent(answer.posterior.marginal[name]))
     return lines
+
+
+def _ruled_out(answer: Consultation, name: str) -> bool:
+    """Whether it was looked for and was not there."""
+    return name in answer.evidence and not is_there(answer, name)
 
 
 def _heads(graph: Graph, at: Mapping[str, int]) -> Iterator[dict[str, Any]]:
@@ -181,9 +191,8 @@ def _bend(x: float, y: float, to_x: float, to_y: float) -> str:
     return f"C{half:.0f} {y:.1f} {half:.0f} {to_y:.1f} {to_x:.0f} {to_y:.1f}"
 
 
-def _in_words(graph: Graph, part: Part) -> str:
-    """The ways that stand out, for those who do not see the picture."""
-    told = [" leads to ".join(str(graph.nodes[n]["says"]) for n in way) for way in part.ways]
+def _in_words(graph: Graph, ways: Collection[str]) -> str:
+    """What the picture shows, for those who do not see it."""
     boxes, links = graph.number_of_nodes(), graph.number_of_edges()
     head = f"{boxes} box{'es' * (boxes != 1)}, {links} link{'s' * (links != 1)}"
-    return f"{head}. " + (f"Likeliest: {'; '.join(told)}." if told else "No way stands out.")
+    return f"{head}. " + (f"Likeliest: {'; '.join(ways)}." if ways else "No way stands out.")

@@ -9,7 +9,7 @@ from typing import Any
 
 from diagnose.casefile.case import Case, Measured, Read, Sighting
 from diagnose.casefile.schema import Entry
-from diagnose.consultation import Consultation, Ranked
+from diagnose.consultation import Consultation
 from diagnose.pages import report_figures as figures
 from diagnose.pages.graph_picture import Part, leading, picture
 from diagnose.pages.page import rendered
@@ -17,7 +17,7 @@ from diagnose.report import signoff_words
 from diagnose.report import teardown_words as words
 from diagnose.report.cautioning import cautions
 from diagnose.report.lines import clean, percent
-from diagnose.report.reasons import LEADS, SETTLED, chain_told, in_short, reasons
+from diagnose.report.reasons import LEADS, SETTLED, chain_told, in_short, others, reasons
 from diagnose.report.scale import scale_of
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Item, Signoff
@@ -52,7 +52,7 @@ def report_page(plan: Plan, sheet: Signoff, path: str, history: str = "") -> str
         measured=[_measured(m, case) for m in case.measured],
         read=[_reading(r, case) for r in (*case.readings, *case.started)],
         causes=list(_causes(answer)),
-        rest=_rest(answer),
+        rest=others(answer, SHOWN),
         picture=picture(answer, part) if part else None,
         survey=figures.of_survey(case, book),
         budget=figures.of_budget(case, book),
@@ -172,14 +172,6 @@ def _causes(answer: Consultation) -> Iterator[dict[str, Any]]:
             ],
             "chain": chain_told(answer, mine),
         }
-
-
-def _rest(answer: Consultation) -> str:
-    others: tuple[Ranked, ...] = answer.ranking[SHOWN:]
-    if not others:
-        return ""
-    highest = percent(max(r.probability for r in others))
-    return f"{len(others)} more causes were weighed, none above {highest}."
 
 
 def _followed(case: Case, answer: Consultation) -> Iterator[dict[str, Any]]:

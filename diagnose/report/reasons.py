@@ -65,6 +65,21 @@ def chain_told(answer: Consultation, weights: Sequence[Weight], most: int = REAS
     return " -> ".join(str(answer.graph.nodes[n]["says"]) for n in best.chain) if best else ""
 
 
+def others(answer: Consultation, shown: int) -> str:
+    """What of the ranking is not shown; empty where all is."""
+    rest = answer.ranking[shown:]
+    if not rest:
+        return ""
+    highest = max(r.probability for r in rest)
+    after = ""
+    if answer.loss_is_real and highest > answer.ranking[shown - 1].probability:
+        after = " (the loss is real: what can only make the gauge lie stands last)"
+    return (
+        f"{len(rest)} more causes, none above {percent(highest)}{after}. Each figure is for that "
+        "cause alone; several may hold at once."
+    )
+
+
 def is_there(answer: Consultation, name: str) -> bool:
     """Whether the evidence says present, not absent."""
     seen = answer.evidence[name]

@@ -9,7 +9,7 @@ from diagnose.explain import Weight
 from diagnose.planning.options import Option
 from diagnose.report.cautioning import cautions
 from diagnose.report.lines import as_typed, headed, labelled, percent, together, wrapped
-from diagnose.report.reasons import SETTLED, Reason, chain_told, in_short, reasons
+from diagnose.report.reasons import SETTLED, Reason, chain_told, in_short, others, reasons
 from diagnose.report.resting import rests_on
 from knowledge.vocabulary import Caution, Severity
 
@@ -88,14 +88,9 @@ def _ranking(answer: Consultation, shown: int) -> list[str]:
     lines = ["Root causes, likeliest first"]
     for i, ranked in enumerate(top, 1):
         lines += _cause(answer, i, ranked, weights.get(ranked.cause.id, ()))
-    rest = answer.ranking[shown:]
+    rest = others(answer, shown)
     if rest:
-        highest = percent(max(r.probability for r in rest))
-        lines += wrapped(
-            f"{len(rest)} more causes, none above {highest}. Each figure is for that cause alone; "
-            "several may hold at once.",
-            2,
-        )
+        lines += wrapped(rest, 2)
     return lines
 
 
