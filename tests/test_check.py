@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Mapping
 from dataclasses import fields, replace
-from functools import partial
+from functools import cache, partial
 from pathlib import Path
 from typing import Any
 
@@ -244,9 +244,15 @@ def test_twins_cannot_be_told_apart() -> None:
     assert found.neighbours > 1_000
 
 
+@cache
+def likeness() -> apart.Likeness:
+    """Of the book as it is, worked out once."""
+    return alike(WHOLE)
+
+
 def test_pairs_of_the_book() -> None:
     """Known weak points; a new pair here is a cause that wants a finding of its own."""
-    found = alike(WHOLE)
+    found = likeness()
     assert {(p.one.id, p.other.id) for p in found.never} == {
         ("dirt_in_assembly", "part_shedding_inside")
     }
@@ -269,7 +275,8 @@ def test_rules_that_never_speak() -> None:
 
 @pytest.fixture
 def quick(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Without the papers, which take half a minute and have their own test."""
+    """Without the papers, which take half a minute, nor the pairs anew: both have their tests."""
+    monkeypatch.setattr(everything, "alike", lambda _: likeness())
     monkeypatch.setattr(
         everything, "CHECKS", tuple(c for c in everything.CHECKS if c is not papers)
     )
@@ -326,7 +333,7 @@ def test_cases_that_cannot_be_read_are_left_out(tmp_path: Path) -> None:
 
 
 def test_long_lists_are_cut_unless_all_is_asked_for() -> None:
-    pair = alike(WHOLE).opened[0]
+    pair = likeness().opened[0]
     many = Checked((), apart.Likeness(90, (pair,) * 30, ()), 0, ())
     assert "and 18 more; --all lists them" in text.check(many)
     assert text.check(many, whole_lists=True).count(pair.one.id) == 30
