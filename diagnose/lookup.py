@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from math import log
 
-from diagnose.wording import OTHER_NAMES, joined, tokens
+from diagnose.wording import OTHER_NAMES, joined, stem, tokens
 from knowledge.book import Book
 from knowledge.parts.shapes import Part
 from knowledge.rulebook import Rule
@@ -22,6 +22,7 @@ from knowledge.vocabulary import (
     Measure,
     Task,
 )
+from knowledge.wording import FAINT
 
 Word = Cause | Condition | Finding | Inspection | Layout | Limit | Measure | Part | Rule | Task
 #: the sorts of word there are, and the shelf of the book each stands on
@@ -38,6 +39,7 @@ KINDS: dict[str, tuple[type, str]] = {
     "rule": (Rule, "rules"),
 }
 
+_FAINT = 0.5  #: what a word that says little is worth beside another
 _SWAPPED = 0.9  #: how alike two words are, of 1, of which one has two letters swapped
 STRETCH, PART = 3, 0.8  #: words in a row looked up by themselves, and how far that is trusted
 _BEGINS, _LONGER = 0.85, 0.5  #: how alike a word's beginning is, misspelt or itself a word
@@ -83,7 +85,8 @@ class Finder:
         for _, found, _ in self._phrases:
             seen.update(found)
         total = len(self._phrases)
-        return {t: log(1 + total / n) for t, n in seen.items()}
+        faint = {stem(word) for word in FAINT}
+        return {t: log(1 + total / n) * (_FAINT if t in faint else 1.0) for t, n in seen.items()}
 
     def _words(self) -> Iterable[Word]:
         for kind in KINDS:

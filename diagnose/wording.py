@@ -14,6 +14,7 @@ _NOT = re.compile(
 _PHRASE = re.compile(
     r"\b(" + "|".join(re.escape(p) for p in sorted(PHRASES, key=len, reverse=True)) + r")(s?)\b"
 )
+_GRADE = re.compile(r"\b[0-9]{1,2}w(?:-?[0-9]{2})?\b")  #: an oil's grade: 15W-40
 _DOUBLED = frozenset("bdgmnprt")  #: doubled before an ending: plugged, slipping
 
 
@@ -26,6 +27,7 @@ def tokens(text: str) -> list[str]:
     True
     """
     plain = _NOT.sub("not", text.lower().replace("’", "'"))
+    plain = _GRADE.sub("grade", plain)
     words = [w for w in _SPLIT.split(plain.replace("'s ", " ")) if w]
     plain = _PHRASE.sub(lambda m: PHRASES[m[1]] + m[2], " ".join(words))
     out = []

@@ -15,6 +15,12 @@ IDLE = _set(
     "us very was we were went what when where which while who whose why will with would you your"
 )
 
+#: says a little: where to, how often, how long
+FAINT = _set(
+    "about after again all always back before both down every few little long more most much near "
+    "new next now off often old once only other out over same still take time up well whole"
+)
+
 #: how much, not what: figures go by units, and a figure names no word of the book
 UNITS = _set("psi bar kpa lb lbs deg degc degf mm thou inch inches")
 
@@ -73,6 +79,11 @@ PHRASES: dict[str, str] = {
     "break in": "runin",
     "broken in": "runin",
     "known good": "trusted",
+    "top end": "valve gear",
+    "up top": "valve gear",
+    "ticks over": "idle",
+    "ticking over": "idle",
+    "tick over": "idle",
 }
 
 #: one word for one thing: British and American, shop talk, old and new
@@ -129,12 +140,25 @@ ALIKE: dict[str, str] = {
     "flickering": "wavers",
     "flicker": "wavers",
     "dances": "wavers",
+    "dancing": "wavers",
+    "dance": "wavers",
+    "jumpy": "wavers",
+    "unsteady": "wavers",
+    "erratic": "wavers",
+    "wandering": "wavers",
     "bounces": "wavers",
     "bouncing": "wavers",
     "corner": "bends",
     "corners": "bends",
     "cornering": "bends",
-    "turns": "bends",
+    "curves": "bends",
+    "hill": "slope",
+    "hills": "slope",
+    "hillside": "slope",
+    "incline": "slope",
+    "sensor": "sender",
+    "towel": "cloth",
+    "tickover": "idle",
     "revs": "rpm",
     "rev": "rpm",
     "revving": "rpm",

@@ -83,6 +83,8 @@ def test_every_other_name_leads_to_a_word_of_the_book() -> None:
         ("won't drop", "does not drop"),
         ("clogged strainer", "blocked screen"),
         ("earth strap", "ground strap"),
+        ("filled with 20W-50", "fill 10w40"),
+        ("on a hillside", "on slopes"),
     ],
 )
 def test_two_ways_of_saying_one_thing(one: str, other: str) -> None:

@@ -68,6 +68,8 @@ FALLS_IN_A_MANOEUVRE = Finding(
         "on hills",
         "when heeled over",
         "lamp on in a turn",
+        "loses pressure on a slope",
+        "pressure drops in corners",
     ),
 )
 SLOW_NEEDLE = Finding(

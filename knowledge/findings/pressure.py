@@ -83,6 +83,8 @@ NEEDLE_FLICKERS = Finding(
         "bouncing needle",
         "wandering pressure",
         "fluctuating oil pressure",
+        "pressure jumps up and down",
+        "surging pressure",
     ),
 )
 LAMP_COMES_ON = Finding(
