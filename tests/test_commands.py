@@ -100,6 +100,7 @@ USAGE = [
     (["ask", "x.toml", "--questions", "61"], ["--questions", "60"]),
     (["lookup"], ["nothing to look up", "--kind"]),
     (["lookup", ""], ["nothing to look up"]),
+    (["lookup", "the", "oil"], ["'the oil' alone says too little", "lookup oil level"]),
     (["lookup", "zzzz"], ["nothing in the book sounds like 'zzzz'"]),
     (["lookup", "مرحبا\x1b[31m\n"], ["'مرحبا\\x1b[31m\\n'"]),
     (["lookup", "--kind", "caus"], ["no kind 'caus'", "Did you mean 'cause'?"]),

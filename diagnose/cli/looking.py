@@ -11,6 +11,7 @@ from diagnose.errors import UsageError, nearest, plain
 from diagnose.lookup import KINDS, Finder, Hit, Word, shelf
 from diagnose.report.lines import labelled, wrapped
 from diagnose.signoff.judging import figures
+from diagnose.wording import tokens
 from knowledge.book import Book, the_book
 from knowledge.cautions import CAUTIONS
 from knowledge.units import DIMENSIONS
@@ -98,6 +99,11 @@ def _show_hits(text: str, hits: list[Hit], wanted: str, json: bool) -> None:
             for h in hits
         ]
         printing.data({"hits": rows})
+    if not hits and not tokens(text) and text.isascii():
+        raise UsageError(
+            f"'{plain(text)}' alone says too little; add a word, for instance: "
+            "diagnose lookup oil level"
+        )
     if not hits:
         among = f" among the {KINDS[wanted][1]}" if wanted else ""
         raise UsageError(
