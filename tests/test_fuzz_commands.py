@@ -216,5 +216,5 @@ def test_some_lines_of_every_command(desk: Path) -> None:
 
 @pytest.mark.long
 def test_lines_of_every_command_at_length(desk: Path) -> None:
-    codes = run_lines(desk, 80, 6_000)
+    codes = run_lines(desk, 80, 4_000)
     assert all(0 in codes[name] for name in codes.keys() - SELDOM)
