@@ -289,6 +289,8 @@ def tasks_of(paths: Sequence[Path]) -> list[tuple[Path, Stage]]:
 
 def report(found: Found) -> Iterator[str]:
     """The tables and what they come to."""
+    cases = len({name for name, _ in found.now})
+    yield f"{cases} cases; one of them is {100 / cases:.1f} points"
     yield f"{'':22}  first   top 3   top 5   Brier"
     for stage, label in STAGES.items():
         r = found.rates(stage)

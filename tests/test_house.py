@@ -30,6 +30,8 @@ NEVER = [
     ("diagnose/causegraph.py", "knowledge.rules"),
     ("diagnose/ranking", "knowledge"),
     ("diagnose/planning", "knowledge.rules"),
+    ("diagnose/checking", "knowledge.rules"),
+    ("diagnose/checking", "diagnose.report"),
     ("diagnose/report", "diagnose.cli"),
     ("diagnose/report", "diagnose.pages"),
     ("diagnose/pages", "diagnose.cli"),
