@@ -14,17 +14,16 @@ from diagnose.bench.survey import Survey, survey
 from diagnose.casefile.case import Case
 from diagnose.errors import UsageError
 from diagnose.pages.charts import Bar, curves, waterfall
+from diagnose.pages.start_table import heat_told, heats, start_table
 from diagnose.repair.budget import Account, Budget, budget, worth_drawing
 from diagnose.report import budget as budget_words
 from diagnose.report import survey as survey_words
 from diagnose.report.lines import percent
 from diagnose.report.plot import Plot
 from diagnose.report.scale import Scale, scale_of
-from diagnose.report.start import beside
 from diagnose.signoff.sheet import Signoff
 from diagnose.signoff.start import USUAL_HOT, Expected, FirstStart, first_start
 from knowledge.book import Book
-from knowledge.units import TEMPERATURE, show
 from knowledge.vocabulary import Phase
 
 LEAST = 0.01  #: share of a condition worth a line
@@ -133,38 +132,25 @@ def of_start(sheet: Signoff, book: Book) -> dict[str, Any] | None:
     except UsageError:
         return None
     scale = scale_of(case)
-    heats = list(dict.fromkeys(e.temperature for e in start.expected))
-    plots = [_expected(start, heat, heats, scale) for heat in heats]
-    return {
-        "chart": curves(plots, "start"),
-        "unit": scale.unit,
-        "speeds": [f"{rpm:.0f}" for rpm in dict.fromkeys(e.rpm for e in start.expected)],
-        "rows": [
-            {
-                "heat": show(heat, TEMPERATURE, "C", 3),
-                "cells": [scale.ends(e.pressure) for e in _at(start, heat)],
-            }
-            for heat in heats
-        ],
-        "read": [beside(one, scale) for one in start.compared],
-        "wide": not case.baseline,
-    }
+    plots = [_expected(start, heat, scale) for heat in heats(start)]
+    return {"chart": curves(plots, "start"), **start_table(start)}
 
 
 def _at(start: FirstStart, heat: float) -> list[Expected]:
     return [e for e in start.expected if e.temperature == heat]
 
 
-def _expected(start: FirstStart, heat: float, heats: list[float], scale: Scale) -> Plot:
+def _expected(start: FirstStart, heat: float, scale: Scale) -> Plot:
     """One heat: the band, its mean, and the readings taken nearest to it."""
     row, f = _at(start, heat), scale.factor
+    every = heats(start)
     near = [
         (c.read.reading.rpm, c.read.reading.pressure / f)
         for c in start.compared
-        if min(heats, key=lambda h: abs(h - (c.read.reading.oil_temperature or USUAL_HOT))) == heat
+        if _nearest(every, c.read.reading.oil_temperature or USUAL_HOT) == every.index(heat)
     ]
     return Plot(
-        f"Oil at {show(heat, TEMPERATURE, 'C', 3)}",
+        f"Oil at {heat_told(heat)}",
         "rpm",
         scale.unit,
         [e.rpm for e in row],

@@ -11,14 +11,11 @@ from diagnose.pages.page import rendered
 from diagnose.report import signoff_words as words
 from diagnose.report.cautioning import cautions
 from diagnose.report.lines import as_typed, clean
-from diagnose.report.scale import scale_of
-from diagnose.report.start import beside
 from diagnose.report.teardown_words import brief, deferrals, units
 from diagnose.signoff.judging import OWN, UNSETTLED, Verdict, bands_of, figures
 from diagnose.signoff.parts import Needed
 from diagnose.signoff.sheet import Item, Signoff
 from knowledge.book import Book
-from knowledge.units import TEMPERATURE, show
 from knowledge.vocabulary import Hold, Phase
 
 if TYPE_CHECKING:
@@ -121,6 +118,7 @@ def _start(
     asked = bool(settings or left)
     if not (asked or sheet.of(AFTER)):
         return None
+    from diagnose.pages.start_table import start_table
     from diagnose.signoff.start import first_start
 
     case = sheet.answer.case
@@ -130,18 +128,4 @@ def _start(
         if asked:
             raise
         return None
-    scale = scale_of(case)
-    heats = dict.fromkeys(e.temperature for e in start.expected)
-    return {
-        "unit": scale.unit,
-        "speeds": [f"{rpm:.0f}" for rpm in dict.fromkeys(e.rpm for e in start.expected)],
-        "rows": [
-            {
-                "heat": show(heat, TEMPERATURE, "C", 3),
-                "cells": [scale.ends(e.pressure) for e in start.expected if e.temperature == heat],
-            }
-            for heat in heats
-        ],
-        "wide": not case.baseline,
-        "read": [beside(one, scale) for one in start.compared],
-    }
+    return start_table(start)
