@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import contextlib
+import gc
 import json
 import multiprocessing
 import os
@@ -117,6 +118,7 @@ def glances(paths: Sequence[Path], check: bool, jobs: int) -> Generator[Glance]:
     """What each file comes to, in the order of the files, no more kept than is under way."""
     jobs = min(jobs, len(paths))
     if jobs == 1:
+        _tidy()
         yield from (at_a_glance(path, check) for path in paths)
         return
     waiting: deque[Future[Glance]] = deque()
@@ -134,8 +136,16 @@ def glances(paths: Sequence[Path], check: bool, jobs: int) -> Generator[Glance]:
             pool.shutdown(wait=True, cancel_futures=True)
 
 
+def _tidy() -> None:
+    """The book stays for good; what is left of a case is cleared away soon, as it is not alone."""
+    the_book()
+    gc.freeze()
+    gc.set_threshold(2_000)
+
+
 def _alone() -> None:
-    """A worker ends when the command is gone, however that ended."""
+    """A worker tidies up too, and ends when the command is gone, however that ended."""
+    _tidy()
 
     def watch() -> None:
         command = multiprocessing.parent_process()
