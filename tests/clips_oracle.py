@@ -141,7 +141,18 @@ class Oracle:
 
     def concludes(self, facts: Facts) -> set[tuple[object, ...]]:
         """What CLIPS concludes from the facts, in the shape of ``flat``."""
-        added = [n for r in self.with_numbers for n in self._add(r, ways(r, facts))]
+        added = self.readied(facts)
+        said = self.run(facts)
+        for name in added:
+            self._clips.find_rule(name).undefine()
+        return said
+
+    def readied(self, facts: Facts) -> list[str]:
+        """Add the rules with numbers as they are under these facts; the names of what was added."""
+        return [n for r in self.with_numbers for n in self._add(r, ways(r, facts))]
+
+    def run(self, facts: Facts) -> set[tuple[object, ...]]:
+        """What CLIPS concludes, all its rules being there."""
         self._clips.reset()
         for finding, report in facts.reports.items():
             self._clips.assert_string(f"(reported {finding.id})")
@@ -149,12 +160,9 @@ class Oracle:
                 sort = "has" if report.state is State.PRESENT else "lacks"
                 self._clips.assert_string(f"({sort} {finding.id})")
         self._clips.run()
-        said = {
+        return {
             self._said[fact[0]] for fact in self._clips.facts() if fact.template.name == "concluded"
         }
-        for name in added:
-            self._clips.find_rule(name).undefine()
-        return said
 
     def _add(self, rule: Rule, through: list[Way]) -> list[str]:
         """One CLIPS rule for each way through the rule; their names."""
