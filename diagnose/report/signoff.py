@@ -109,9 +109,10 @@ def _filling_in(sheet: Signoff, path: str) -> list[str]:
     name = as_typed(path)
     example = "done" if not first.task.dimension else '"0.002 in"'
     return [
-        "Write each down as it is done:",
+        "Write each down as it is done, or fill in a sheet:",
         f"  diagnose record {name} {first.task.id}={example}",
-        f"  diagnose signoff {name} --markdown > signoff.md     (a sheet to fill in)",
+        f"  diagnose signoff {name} --markdown > signoff.md",
         f"  diagnose record {name} --sheet signoff.md",
-        f"  diagnose signoff {name} --start     (what the gauge should show)",
+        "What the gauge should show:",
+        f"  diagnose signoff {name} --start",
     ]

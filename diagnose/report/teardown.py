@@ -185,9 +185,9 @@ def _filling_in(plan: Plan, path: str) -> list[str]:
         return []
     check = plan.stages[0].checks[0]
     name = as_typed(path)
-    lines = ["Write down what you find as you go; the plan is then made anew:"]
+    lines = ["Write down what you find, or fill in a sheet; the plan is then made anew:"]
     lines.append(f"  diagnose record {name} {check.option.findings[0].id}=yes")
-    lines.append(f"  diagnose teardown {name} --markdown > sheet.md     (a sheet to fill in)")
+    lines.append(f"  diagnose teardown {name} --markdown > sheet.md")
     lines.append(f"  diagnose record {name} --sheet sheet.md")
     return lines
 
