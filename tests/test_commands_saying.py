@@ -295,3 +295,11 @@ def test_first_start_speaks_in_the_unit_of_the_case() -> None:
     assert not any("psi;" in line or "psi (" in line for line in limits)
     assert ' bar direct start"' in shown
     in_eighty_columns(shown)
+
+
+def test_first_start_without_limits_says_where_they_are() -> None:
+    shown = call("signoff", ROOT / "cases" / "eider.toml", "--start").out
+    assert "limit" in shown.split("calls for a watch over the start")[1]
+    assert "shut down at the limit" not in shown
+    whole = call("signoff", ROOT / "cases" / "eider.toml", "--start", "--whole-engine").out
+    assert "shut down at the limit" in whole

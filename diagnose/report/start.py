@@ -23,7 +23,7 @@ def first_start(start: FirstStart, sheet: Signoff, path: str) -> str:
             wrapped(f"First start: {start.case.job.title or 'case without a title'}"),
             _held_up(sheet),
             _predicted(start),
-            *_watch(sheet),
+            *_watch(sheet, as_typed(path)),
             _read(start, path),
             _reopened(start.reopened, path) if start.reopened else [],
         ]
@@ -62,16 +62,19 @@ def _predicted(start: FirstStart) -> list[str]:
     return lines
 
 
-def _watch(sheet: Signoff) -> list[list[str]]:
+def _watch(sheet: Signoff, path: str) -> list[list[str]]:
     """The first start's limits, each with its source."""
-    blocks = [["Watch, and shut down at the limit"]]
     items = sheet.of([Phase.FIRST_START])
+    blocks = [["Watch, and shut down at the limit" if items else "Take care"]]
     kinds = [Caution.EXHAUST, Caution.ROTATING, Caution.HOT, Caution.FIRE, Caution.BOAT]
     kinds += [c for i in items for c in i.task.cautions]
     for caution in cautions(kinds, sheet.answer):
         blocks[0] += wrapped(f"caution: {caution}", 2, 4)
     for item in items:
         blocks[0] += _limit(item, sheet)
+    if not items:
+        none = "Nothing that was opened calls for a watch over the start; for every limit of one:"
+        blocks.append([*wrapped(none), f"  diagnose signoff {path} --start --whole-engine"])
     return blocks
 
 
