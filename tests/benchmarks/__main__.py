@@ -12,7 +12,6 @@ from importlib import import_module
 
 from tests.benchmarks.table import HEAD, line
 
-#: commands first: a child's peak memory counts what its parent held when it was started
 PARTS = ("commands", "growth", "circuit", "chaining", "inference")
 RUNS = 5
 

@@ -12,7 +12,6 @@ import statistics
 import subprocess
 import sys
 import tempfile
-import time
 from collections.abc import Iterator
 from pathlib import Path
 from typing import NamedTuple
@@ -43,20 +42,16 @@ class Spent(NamedTuple):
 def spent(arguments: list[str]) -> Spent:
     """Of a fresh interpreter. Raises CalledProcessError where it failed."""
     installed = {k: v for k, v in os.environ.items() if k != "PYTHONDONTWRITEBYTECODE"}
-    start = time.perf_counter()
-    process = subprocess.Popen(
-        [sys.executable, *arguments],
+    parent = [sys.executable, "-S", str(Path(__file__).with_name("started.py"))]
+    done = subprocess.run(
+        [*parent, sys.executable, *arguments],
         cwd=ROOT,
         env=installed,
-        stdout=subprocess.DEVNULL,
-        stderr=subprocess.DEVNULL,
+        capture_output=True,
+        check=True,
     )
-    _, status, usage = os.wait4(process.pid, 0)
-    process.returncode = os.waitstatus_to_exitcode(status)
-    if process.returncode:
-        raise subprocess.CalledProcessError(process.returncode, arguments)
-    wall = time.perf_counter() - start
-    return Spent(wall, usage.ru_utime + usage.ru_stime, usage.ru_maxrss / 1024)
+    wall, cpu, kilobytes = map(float, done.stdout.split())
+    return Spent(wall, cpu, kilobytes / 1024)
 
 
 def rows(rounds: int, few: bool) -> Iterator[Row]:

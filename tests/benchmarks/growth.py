@@ -18,7 +18,7 @@ from tests.benchmarks.table import Row, seconds
 from tests.situations import situation
 
 CASES = ("B07", "gannet")
-MANY, FEW = (1_000, 10_000), (60, 180)  #: cases in the folders
+MANY, FEW = (1_000, 10_000), (40, 120)  #: cases in the folders
 
 
 def copies(network: Network, evidence: Evidence, many: int) -> tuple[Network, Evidence]:
