@@ -1,0 +1,97 @@
+"""Commands for the book behind the answers, and for the graph it makes."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from diagnose.cli.options import AsJson, CaseFile
+from diagnose.cli.root import app
+
+
+@app.command(short_help="Find what the book calls a thing; list the book.")
+def lookup(
+    words: Annotated[
+        list[str] | None,
+        typer.Argument(metavar="WORDS", help="Any words: needle dances, metal in filter."),
+    ] = None,
+    json: AsJson = False,
+    most: Annotated[
+        int | None,
+        typer.Option(
+            min=1, max=10_000, metavar="NUMBER", help="How many to show; usually 8, of a shelf all."
+        ),
+    ] = None,
+    kind: Annotated[
+        str,
+        typer.Option(
+            metavar="KIND",
+            help="Only of this kind: finding, cause, inspection, measure, task, part, condition, "
+            "layout, limit or rule; without words the whole shelf.",
+        ),
+    ] = "",
+) -> None:
+    """Find what the book calls something you know by another word, or list what it holds."""
+    from diagnose.cli.looking import show_lookup
+
+    show_lookup(" ".join(words or []), json, most, kind)
+
+
+@app.command(short_help="Everything the book says of one word.")
+def show(
+    word: Annotated[
+        str,
+        typer.Argument(metavar="ID", help="The id of anything in the book, as lookup names it."),
+    ],
+    json: AsJson = False,
+) -> None:
+    """Everything the book says of one word: a cause, finding, inspection, task, part, rule ..."""
+    from diagnose.cli.looking import show_word
+
+    show_word(word, json)
+
+
+@app.command(short_help="Check the book itself, as a whole.")
+def check(
+    cases: Annotated[
+        list[Path] | None,
+        typer.Option(
+            metavar="DIR",
+            readable=False,
+            help="A folder of cases, to see which rules never speak in them; again for each.",
+        ),
+    ] = None,
+    all: Annotated[bool, typer.Option("--all", help="Every list whole.")] = False,
+    json: AsJson = False,
+) -> None:
+    """Names, sources, strengths, rules' papers, access, and which causes cannot be told apart.
+
+    Exit 1 where something is wrong. Every rule is tried on its examples: half a minute.
+    """
+    from diagnose.cli.checking import show_check
+
+    show_check(cases or [], all, json)
+
+
+@app.command(short_help="The case's cause graph in an open format.")
+def graph(
+    case: CaseFile,
+    format: Annotated[
+        str, typer.Option(metavar="FORMAT", help="json, graphml, dot, bif or svg.")
+    ] = "json",
+    out: Annotated[
+        str, typer.Option(metavar="FILE", help="File to write, never a case; - is standard output.")
+    ] = "-",
+    focus: Annotated[
+        str, typer.Option(metavar="CAUSE", help="Only what ties this cause to the findings.")
+    ] = "",
+) -> None:
+    """The case's cause graph in an open format that general libraries read, or as a picture.
+
+    The picture shows the leading causes, or the one in focus, and what was found.
+    """
+    from diagnose.cli.graphing import show_graph
+
+    show_graph(case, format, out, focus)
