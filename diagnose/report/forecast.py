@@ -211,7 +211,9 @@ def _enough(asked: Enough, scale: Scale) -> list[str]:
         return [*lines, f"  none is needed: {percent(asked.met)} of plausible engines meet it"]
     for r in asked.remedies:
         note = ": treats a symptom" if r.symptom else ""
-        lines += wrapped(f"- {_remedy(r)} ({100 * r.way:.0f} % of the way that is sensible){note}", 2, 4)
+        lines += wrapped(
+            f"- {_remedy(r)} ({100 * r.way:.0f} % of the way that is sensible){note}", 2, 4
+        )
     if not asked.remedies:
         lines += wrapped("no single sensible change is enough", 2)
         if asked.nearest:
