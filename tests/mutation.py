@@ -52,7 +52,7 @@ def modules(package: str) -> list[str]:
     return [p.relative_to(ROOT).as_posix() for p in files if p.name != "__init__.py"]
 
 
-def tests_of(module: str) -> list[str]:
+def concerning(module: str) -> list[str]:
     """The test files that concern a module."""
     package = module.rsplit("/", 1)[0]
     return [f"tests/{name}" for name in TESTS.get(module, TESTS[package])]
@@ -128,7 +128,7 @@ def tried(chosen: Sequence[Mutant]) -> Iterator[tuple[Mutant, str]]:
         copied(place)
         limits: dict[tuple[str, ...], float] = {}
         for mutant in chosen:
-            tests = tests_of(mutant.module)
+            tests = concerning(mutant.module)
             if (key := tuple(tests)) not in limits:
                 start = os.times().elapsed
                 if outcome(place, tests, None) != "survived":

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.mutation import ROOT, TESTS, explained, modules, tests_of
+from tests.mutation import ROOT, TESTS, concerning, explained, modules
 
 
 @pytest.mark.parametrize("place", TESTS)
@@ -13,7 +13,7 @@ def test_named_places_and_tests_are_there(place: str) -> None:
     found = [place] if place.endswith(".py") else modules(place)
     assert found
     for module in found:
-        for name in (module, *tests_of(module)):
+        for name in (module, *concerning(module)):
             assert (ROOT / name).is_file(), name
 
 
