@@ -119,7 +119,8 @@ def review(
     ],
     json: AsJson = False,
     causes: Annotated[
-        int, typer.Option(min=1, max=200, metavar="NUMBER", help="How many causes to show.")
+        int,
+        typer.Option(min=1, max=200, metavar="NUMBER", help="How many causes to show of one case."),
     ] = 5,
     check: Annotated[
         bool, typer.Option("--check", help="Compare with the case's [expect]; exit 1 if it fails.")
