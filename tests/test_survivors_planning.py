@@ -1,0 +1,231 @@
+"""Planning by hand and by brute force: rehearsals, what is spoilt, what a check is worth."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import pairwise, product
+
+import numpy as np
+import pytest
+
+from diagnose.planning.access_tree import AccessTree
+from diagnose.planning.choosing import Chooser
+from diagnose.planning.main_line import Link, main_line
+from diagnose.planning.options import Choice, Option, Standing
+from diagnose.planning.outlook import Outlook, Stack
+from diagnose.planning.questions import best_question
+from diagnose.planning.rehearsal import Prospect, rehearse
+from diagnose.planning.spoiling import Spoiling
+from diagnose.planning.worlds import Worlds
+from knowledge.access import OPENINGS, Opening
+from knowledge.precedence import BEFORE, FIRST_OF, Before
+from knowledge.vocabulary import Access, Finding, Inspection, Source, Stage, Station
+
+NOBODY = Source("none", "made up for a test")
+OUTSIDE = AccessTree({Access.OUTSIDE: OPENINGS[Access.OUTSIDE]})
+
+
+def finding(name: str, stage: Stage = Stage.OUTSIDE) -> Finding:
+    return Finding(name, Station.OIL, "", "", NOBODY, stage=stage)
+
+
+def check(name: str, minutes: float, *reveals: Finding, at: Access = Access.OUTSIDE) -> Inspection:
+    return Inspection(name, Station.OIL, "", (), minutes, at, reveals, NOBODY)
+
+
+def table_of(weight: Sequence[float], **shows: Sequence[float]) -> Worlds:
+    causes = tuple(f"c{i}" for i in range(len(weight)))
+    return Worlds(causes, np.array(weight), {n: np.array(p) for n, p in shows.items()})
+
+
+# -------------------------------------------------------------------------------- rehearsals
+
+
+def rehearsed(
+    table: Worlds, minutes: Sequence[float], names: Sequence[str], until: float, jobs: int = 20_000
+) -> Prospect:
+    """Checks of one sign each, in that order, on imagined jobs."""
+    outlook, links = Outlook(table), []
+    standing = Standing(table.weight, frozenset(), frozenset())
+    for i, (name, time) in enumerate(zip(names, minutes, strict=True)):
+        view = outlook.view(check(f"i{i}", time, finding(name)), ())
+        assert view is not None
+        choice = Choice(Option(view, (), time, time), (), 0.0, time, 0.0)
+        links.append(Link(choice, standing, 1.0, 0.0, ()))
+    return rehearse(links, table, table.weight, until, jobs)
+
+
+def test_three_signs_of_nine_in_ten() -> None:
+    """Even odds, signs right nine times in ten, asked for 0.95: two that agree settle it."""
+    shows = dict.fromkeys("abc", (0.9, 0.1))
+    found = rehearsed(table_of((0.5, 0.5), **shows), (10, 20, 30), "abc", 0.95)
+    assert found.found_by == pytest.approx((0.0, 0.82, 0.82), abs=0.01)
+    assert found.found == found.found_by[-1]
+    assert found.right == pytest.approx(0.81 / 0.82, abs=0.005)
+    assert found.expected == pytest.approx(0.82 * 30 + 0.18 * 60, abs=0.4)
+    assert found.worst == 60
+
+
+def test_signs_of_different_worth_as_every_outcome_summed() -> None:
+    """Three causes and three signs: all eight ways they can come out, weighed and added up."""
+    weight, until, minutes = (0.5, 0.3, 0.2), 0.8, (5.0, 15.0, 40.0)
+    shows = {"a": (0.7, 0.2, 0.1), "b": (0.5, 0.9, 0.2), "c": (0.3, 0.1, 0.95)}
+    expected, by, right = 0.0, [0.0, 0.0, 0.0], 0.0
+    for cause, signs in product(range(3), product((True, False), repeat=3)):
+        chance, belief, settled = weight[cause], list(weight), False
+        for name, there in zip("abc", signs, strict=True):
+            chance *= shows[name][cause] if there else 1 - shows[name][cause]
+        for i, (name, there) in enumerate(zip("abc", signs, strict=True)):
+            belief = [b * (p if there else 1 - p) for b, p in zip(belief, shows[name], strict=True)]
+            if not settled:
+                if i == 0:
+                    spent = 0.0
+                spent += minutes[i]
+                if max(belief) >= until * sum(belief):
+                    settled = True
+                    right += chance * (belief.index(max(belief)) == cause)
+            by[i] += chance * settled
+        expected += chance * spent
+    found = rehearsed(table_of(weight, **shows), minutes, "abc", until)
+    assert found.found_by == pytest.approx(by, abs=0.012)
+    assert found.right == pytest.approx(right / by[-1], abs=0.015)
+    assert found.expected == pytest.approx(expected, abs=0.6)
+
+
+def test_a_sign_heard_twice_counts_once() -> None:
+    """Seen again at another check it is the same sign: still nine in ten, not 0.988."""
+    table = table_of((0.5, 0.5), a=(0.9, 0.1))
+    assert rehearsed(table, (1, 1), "aa", 0.95).found == 0.0
+
+
+def test_causes_are_drawn_by_their_weight() -> None:
+    """A sign that tells nothing leaves the likelier cause named, right as often as it is so."""
+    found = rehearsed(table_of((0.7, 0.3), a=(0.4, 0.4)), (1,), "a", 0.65, jobs=1000)
+    assert found.right == pytest.approx(0.7, abs=0.002), "drawn as even as can be"
+    assert found.found_by == (1.0,)
+
+
+# ------------------------------------------------------------------------------------ spoiling
+
+
+def option_at(way: Sequence[Opening], inspection: Inspection) -> Option:
+    told = replace(inspection, reveals=(finding("a"),))
+    view = Outlook(table_of((1.0,), a=(0.5,))).view(told, ())
+    assert view is not None
+    return Option(replace(view, inspection=inspection), tuple(way), 1.0, 1.0)
+
+
+@pytest.mark.parametrize("line", BEFORE, ids=lambda b: f"{b.check.id}-{b.opening.value}")
+def test_what_the_book_says_is_spoilt_is_spoilt(line: Before) -> None:
+    """By that opening, where the engine has nothing that lifts the line; by no closed engine."""
+    plain = Spoiling(frozenset())
+    assert plain.spoilt(line.check, frozenset({line.opening, Access.OUTSIDE}))
+    assert not plain.spoilt(line.check, frozenset())
+    others = {b.opening for b in BEFORE if b.check is line.check}
+    assert not plain.spoilt(line.check, frozenset(set(Access) - others))
+    same = [b for b in BEFORE if b.check is line.check and b.opening is line.opening]
+    for lifted in line.not_with:
+        still = any(lifted not in b.not_with for b in same)
+        assert Spoiling(frozenset({lifted})).spoilt(line.check, frozenset({line.opening})) is still
+
+
+@pytest.mark.parametrize("features", [(), *{b.not_with[:1] for b in BEFORE if b.not_with}])
+def test_what_comes_first_is_told_outermost_first(features: tuple[Finding, ...]) -> None:
+    """Each opening's lines in the order of the openings, then what goes before the check itself."""
+    later = FIRST_OF[0].then[0]
+    way = [OPENINGS[a] for a in (Access.SUMP_OFF, Access.DRAINED)]
+    told = [
+        (b.check, b.why)
+        for opening in way
+        for b in BEFORE
+        if b.opening is opening.access and not set(features) & set(b.not_with)
+    ]
+    told += [(f.check, f.why) for f in FIRST_OF if later in f.then]
+    assert list(Spoiling(frozenset(features)).before(option_at(way, later))) == told
+
+
+# ------------------------------------------------------------------------- what a check is worth
+
+
+def random_views(seed: int) -> tuple[Worlds, Stack, list[list[list[float]]]]:
+    """Views of checks of several signs, and their rows as plain numbers."""
+    rng = np.random.default_rng(seed)
+    weight = rng.dirichlet(np.ones(5))
+    signs = {f"f{i}": tuple(rng.uniform(0.02, 0.98, 5)) for i in range(6)}
+    table = table_of(tuple(weight), **signs)
+    outlook = Outlook(table)
+    parts = (("f0",), ("f1", "f2"), ("f3", "f4", "f5"))
+    views = [outlook.view(check(f"i{i}", 1, *map(finding, p)), ()) for i, p in enumerate(parts)]
+    known = [v for v in views if v is not None]
+    return table, Stack.of(known), [v.rows.tolist() for v in known]
+
+
+@pytest.mark.parametrize("seed", range(5))
+def test_adds_and_shows_cause_by_cause(seed: int) -> None:
+    """Bayes' rule outcome by outcome, in loops: the doubt taken away, and what is seen of it."""
+    table, stack, rows = random_views(seed)
+    weight = table.weight.tolist()
+    adds, shows = stack.adds(table.weight), stack.shows(table.weight)
+    for v, outcomes in enumerate(rows):
+        for c, before in enumerate(weight):
+            named, seen = 0.0, 0.0
+            for k, row in enumerate(outcomes):
+                after = row[c] * before / sum(p * w for p, w in zip(row, weight, strict=True))
+                named += row[c] * after
+                if k < len(outcomes) - 1:
+                    seen += row[c] * max(0.0, (after - before) / (1 - before))
+            assert adds[v, c] == pytest.approx(max(0.0, (named - before) / (1 - before)))
+            assert shows[v, c] == pytest.approx(seen)
+
+
+def entropy(weights: Sequence[float]) -> float:
+    total = sum(weights)
+    return -math.fsum(w / total * math.log2(w / total) for w in weights if w > 0)
+
+
+@pytest.mark.parametrize("seed", range(20))
+def test_the_question_of_most_bits_for_its_trouble(seed: int) -> None:
+    """Shannon's information by its definition; a look from outside must tell 2.5 times as much."""
+    rng = np.random.default_rng(seed)
+    weight: list[float] = rng.dirichlet(np.ones(4)).tolist()
+    stages = (Stage.TOLD, Stage.OUTSIDE, Stage.OPENED)
+    asked = [finding(f"f{i}", stages[i % 3]) for i in range(9)]
+    signs = {f.id: tuple(rng.uniform(0.02, 0.98, 4).tolist()) for f in asked}
+    trouble = {Stage.TOLD: 1.0, Stage.OUTSIDE: 2.5}
+
+    def bits(f: Finding) -> float:
+        yes = [w * p for w, p in zip(weight, signs[f.id], strict=True)]
+        no = [w - y for w, y in zip(weight, yes, strict=True)]
+        return entropy(weight) - sum(yes) * entropy(yes) - sum(no) * entropy(no)
+
+    worth = {f: bits(f) / trouble[f.stage] for f in asked[1:] if f.stage in trouble}
+    found = best_question(asked, table_of(tuple(weight), **signs), {asked[0]})
+    best = max(worth, key=worth.__getitem__)
+    assert found is (best if worth[best] >= 0.01 else None)
+
+
+# ------------------------------------------------------------------------------------ the line
+
+
+@pytest.mark.parametrize("seed", range(3))
+def test_the_line_keeps_its_accounts(seed: int) -> None:
+    """What each check names is taken off what is left; its outcomes are Bayes' rule, and all."""
+    table, _, _ = random_views(seed)
+    checks = [check(f"i{i}", 3.0 + i, finding(f"f{i}")) for i in range(6)]
+    chooser = Chooser(Outlook(table), OUTSIDE, tuple(checks), Spoiling(frozenset()), 0.95)
+    line = main_line(chooser, Standing(table.weight, frozenset(), frozenset({Access.OUTSIDE})))
+    assert line[0].left == 1.0
+    assert len({link.choice.option.inspection.id for link in line}) == len(line) > 2
+    for link, following in pairwise(line):
+        assert following.left == pytest.approx(link.left - link.named)
+        assert following.standing.minutes == link.standing.minutes + link.choice.option.minutes
+    for link in line:
+        assert math.fsum(o.chance for o in link.outcomes) == pytest.approx(1.0)
+        yes = np.asarray(table.shows[link.choice.option.findings[0].id]) * link.standing.weight
+        assert link.outcomes[0].chance == pytest.approx(float(yes.sum()))
+        assert link.outcomes[0].weight == pytest.approx(yes / yes.sum())
+        for o in link.outcomes:
+            assert o.settles is bool(o.weight.max() >= 0.95)
+            assert o.settles <= (o.then is None)
