@@ -28,8 +28,13 @@ ROOT = Path(__file__).parent.parent
 EXAMPLES = 25  #: of a hypothesis test, at most
 FACTOR, SPARE = 4, 30  #: time limit: so many times what the right code takes, and seconds besides
 
-_RANKING = ["test_ranking.py", "test_ranking_limits.py", "test_leaving_out.py"]
-_PLANNING = ["test_covers.py", "test_planning.py"]
+_RANKING = [
+    "test_survivors_ranking.py",
+    "test_ranking.py",
+    "test_ranking_limits.py",
+    "test_leaving_out.py",
+]
+_PLANNING = ["test_survivors_planning.py", "test_covers.py", "test_planning.py"]
 _HYDRAULICS = [
     f"test_hydraulics_{name}.py"
     for name in (
