@@ -35,7 +35,8 @@ _RANKING = [
     "test_leaving_out.py",
 ]
 _PLANNING = ["test_survivors_planning.py", "test_covers.py", "test_planning.py"]
-_HYDRAULICS = [
+_HYDRAULICS = ["test_survivors_hydraulics.py"]
+_HYDRAULICS += [
     f"test_hydraulics_{name}.py"
     for name in (
         "doctests", "tables", "published_a", "published_b", "circuit", "circuit_solvers", "leaks",

@@ -18,7 +18,8 @@ from diagnose.planning.outlook import Outlook, Stack
 from diagnose.planning.questions import best_question
 from diagnose.planning.rehearsal import Prospect, rehearse
 from diagnose.planning.spoiling import Spoiling
-from diagnose.planning.worlds import Worlds
+from diagnose.planning.worlds import Worlds, worlds
+from diagnose.ranking.network import Network
 from knowledge.access import OPENINGS, Opening
 from knowledge.precedence import BEFORE, FIRST_OF, Before
 from knowledge.vocabulary import Access, Finding, Inspection, Kind, Source, Stage, Station
@@ -224,6 +225,14 @@ def test_the_question_of_most_bits_for_its_trouble(seed: int) -> None:
     for kind in set(Kind) - {Kind.SEEN}:
         other = [replace(f, kind=kind) for f in asked]
         assert best_question(other, table_of(tuple(weight), **signs), ()) is None
+
+
+def test_a_certain_cause_has_nearly_all_the_weight() -> None:
+    """Odds of 999 to one beside even odds; a cause out of the question is left out."""
+    net = Network({"a": 0.1, "b": 0.1, "c": 0.1}, {})
+    table = worlds(net, {"a": 1.0, "b": 0.5, "c": 0.001})
+    assert table.causes == ("a", "b")
+    assert table.weight == pytest.approx([0.999, 0.001])
 
 
 # ---------------------------------------------------------------------------------- the choice

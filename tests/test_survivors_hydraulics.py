@@ -1,0 +1,44 @@
+"""The circuit where a default or a limit decides: full grooves, returned oil, sound engines."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+
+import pytest
+
+from diagnose.hydraulics.circuit import solve
+from diagnose.hydraulics.engine import SET_B, Main
+from diagnose.hydraulics.oil import film_viscosity
+
+HOT = 373.15
+
+
+def test_a_main_bearing_without_a_share_is_grooved_all_round() -> None:
+    """Shigley's eq. 12-22 by hand: pi r c^3 p (1 + 1.5 eps^2) / (3 mu l')."""
+    main = Main(4, 0.060, 0.024, 0.004, 60e-6, 0.5)
+    engine = replace(SET_B, mains=(main,))
+    state = solve(engine, 2000, HOT)
+    mu, land = film_viscosity(engine.oil, HOT + engine.film_rise), 0.010
+    one = math.pi * 0.030 * (30e-6) ** 3 * (1 + 1.5 * 0.25) / (3 * mu * land)
+    assert state.flows.mains == pytest.approx(4 * one * state.gallery_pressure)
+
+
+def test_relief_oil_goes_back_to_the_inlet_unless_told_otherwise() -> None:
+    """What the relief valve lets go does not pass the pickup again: the inlet is pulled down less."""
+    back, to_sump = SET_B, replace(SET_B, relief_return_share=0.0)
+    assert solve(back, 6000, HOT).flows.relief > 0
+    assert solve(back, 6000, HOT).inlet_pressure > solve(to_sump, 6000, HOT).inlet_pressure
+    assert solve(back, 600, HOT).inlet_pressure == pytest.approx(
+        solve(to_sump, 600, HOT).inlet_pressure
+    )
+
+
+def test_an_engine_of_the_defaults_has_no_fault() -> None:
+    """At a hot idle: no air, a full pump, a shut relief valve, nothing lost where nothing is."""
+    state = solve(SET_B, 700, HOT)
+    assert (state.air_share, state.fill_share) == (0.0, 1.0)
+    assert not state.cavitating
+    assert not state.starved
+    assert (state.flows.relief, state.flows.other, state.flows.open_orifice) == (0.0, 0.0, 0.0)
+    assert state.gauge_pressure == state.gallery_pressure < state.pump_pressure
