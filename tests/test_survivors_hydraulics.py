@@ -10,6 +10,7 @@ import pytest
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B, Main
 from diagnose.hydraulics.oil import film_viscosity
+from diagnose.hydraulics.pump import displacement_gear, displacement_gerotor, shaft_power
 
 HOT = 373.15
 
@@ -42,3 +43,19 @@ def test_an_engine_of_the_defaults_has_no_fault() -> None:
     assert not state.starved
     assert (state.flows.relief, state.flows.other, state.flows.open_orifice) == (0.0, 0.0, 0.0)
     assert state.gauge_pressure == state.gallery_pressure < state.pump_pressure
+
+
+@pytest.mark.parametrize("inner", [-0.001, 0.0381])
+def test_gears_without_teeth_or_core_displace_nothing(inner: float) -> None:
+    """Refused, with the range: the circle at the foot of the teeth lies inside the gear."""
+    assert displacement_gear(0.038, 0.038, 0.03) == 0.0
+    with pytest.raises(ValueError, match=r"inner over outer diameter must lie in \[0, 1\]"):
+        displacement_gear(0.038, inner, 0.03)
+    with pytest.raises(ValueError, match="eccentricity over tip diameter"):
+        displacement_gerotor(0.057, -0.001, 0.01)
+
+
+def test_a_warm_pump_takes_a_little_more_than_its_hydraulic_power() -> None:
+    """Ideal: pressure times flow. Rubbing takes a tenth to a fifth of what is put in."""
+    ideal = 400e3 * 20.8e-6 * 25
+    assert ideal / 0.9 < shaft_power(20.8e-6, 25.0, 400e3) < ideal / 0.8
