@@ -1,0 +1,77 @@
+"""Every command of the built wheel, in an environment of its own away from the checkout (long)."""
+
+from __future__ import annotations
+
+import os
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from diagnose.cli.root import app
+
+ROOT = Path(__file__).parent.parent
+WORDS: dict[str, list[list[str]]] = {
+    "ask": [["skua.toml", "--questions", "2"]],
+    "record": [["skua.toml", "needle_flickers=yes", "--reading", "700 rpm 95 C 8 psi direct"]],
+    "review": [["skua.toml"], ["cases", "--jobs", "2"]],
+    "teardown": [["skua.toml"], ["skua.toml", "--html", "sheet.html"]],
+    "survey": [["cases/gannet.toml", "--svg", "curves.svg"]],
+    "budget": [["cases/dunlin.toml"]],
+    "forecast": [["cases/dunlin.toml", "--set", "oil=20W-50"]],
+    "signoff": [["cases/tern.toml", "--html", "signoff.html"], ["cases/gannet.toml", "--start"]],
+    "close": [["skua.toml", "--cause", "relief_debris", "--how", "seen", "--reason", "a trial"]],
+    "report": [["cases/gannet.toml", "--out", "report.html"]],
+    "history": [["cases"]],
+    "lookup": [["metal", "in", "filter"]],
+    "show": [["relief_debris"]],
+    "check": [[]],
+    "graph": [["cases/winch.toml", "--format", "svg", "--out", "graph.svg"]],
+}
+LINES = [(name, words) for name, every in WORDS.items() for words in every]
+
+
+def test_every_command_has_its_line() -> None:
+    names = {c.name or getattr(c.callback, "__name__", "") for c in app.registered_commands}
+    assert names == set(WORDS)
+
+
+@pytest.fixture(scope="module")
+def away(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with the jobs; beside it an environment that holds the wheel and what it needs."""
+    folder = tmp_path_factory.mktemp("bare")
+    source = folder / "source"
+    shutil.copytree(
+        ROOT, source, ignore=shutil.ignore_patterns(".git", "tests", "__pycache__", ".*_cache")
+    )
+    subprocess.run([sys.executable, "-m", "venv", folder / "env"], check=True)
+    pip = [str(folder / "env" / "bin" / "python"), "-m", "pip", "-q"]
+    subprocess.run([*pip, "wheel", "--no-deps", "-w", str(folder), str(source)], check=True)
+    shutil.rmtree(source)
+    subprocess.run([*pip, "install", *map(str, folder.glob("*.whl"))], check=True)
+    shutil.copytree(ROOT / "cases", folder / "away" / "cases")
+    return folder / "away"
+
+
+@pytest.mark.long
+@pytest.mark.parametrize(("name", "words"), LINES, ids=lambda x: x if isinstance(x, str) else None)
+def test_the_wheel_runs(away: Path, name: str, words: list[str]) -> None:
+    """In the order of a job: each line ends well and says something."""
+    env = {k: v for k, v in os.environ.items() if k != "PYTHONPATH"}
+    done = subprocess.run(
+        [away.parent / "env" / "bin" / "diagnose", name, *words],
+        cwd=away,
+        env=env,
+        input="Skua\nneedle dances\nn\nn\nn\nn\nn\nn\nstop\n",
+        capture_output=True,
+        text=True,
+        timeout=300,
+        check=False,
+    )
+    assert done.returncode == 0, done.stderr
+    assert done.stdout.strip() or name == "graph"
+    for word in words:
+        if word.endswith((".html", ".svg")):
+            assert (away / word).stat().st_size > 1000
