@@ -11,6 +11,7 @@ from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B, Main
 from diagnose.hydraulics.oil import film_viscosity
 from diagnose.hydraulics.pump import displacement_gear, displacement_gerotor, shaft_power
+from diagnose.hydraulics.raimondi_boyd import ROWS
 
 HOT = 373.15
 
@@ -59,3 +60,12 @@ def test_a_warm_pump_takes_a_little_more_than_its_hydraulic_power() -> None:
     """Ideal: pressure times flow. Rubbing takes a tenth to a fifth of what is put in."""
     ideal = 400e3 * 20.8e-6 * 25
     assert ideal / 0.9 < shaft_power(20.8e-6, 25.0, 400e3) < ideal / 0.8
+
+
+@pytest.mark.parametrize("length", ROWS)
+def test_a_load_only_adds_to_petroffs_drag(length: float) -> None:
+    """Without load f r/c = 2 pi^2 S (Petroff); the printed rows start close above and move away."""
+    above = [float(f / (2 * math.pi**2 * s)) for _, s, f, *_ in ROWS[length]]
+    assert 1.0 < above[0] < 1.02
+    assert above == sorted(above)
+    assert above[1] < 1.08
