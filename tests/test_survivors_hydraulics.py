@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
+import numpy as np
 import pytest
 
 from diagnose.hydraulics.circuit import solve
@@ -12,6 +13,9 @@ from diagnose.hydraulics.engine import SET_B, Main
 from diagnose.hydraulics.oil import film_viscosity
 from diagnose.hydraulics.pump import displacement_gear, displacement_gerotor, shaft_power
 from diagnose.hydraulics.raimondi_boyd import ROWS
+from diagnose.hydraulics.ranges import FloatArray
+from diagnose.hydraulics.roots import falling_root
+from diagnose.hydraulics.suction import gap_drop
 
 HOT = 373.15
 
@@ -69,3 +73,22 @@ def test_a_load_only_adds_to_petroffs_drag(length: float) -> None:
     assert 1.0 < above[0] < 1.02
     assert above == sorted(above)
     assert above[1] < 1.08
+
+
+@pytest.mark.parametrize(("nought", "end"), [(-1.0, 0.0), (9.0, 5.0)])
+def test_where_nothing_crosses_nought_the_end_is_found_at_once(nought: float, end: float) -> None:
+    """All of it above nought or all below: no walk of sixty steps to an end known from the start."""
+    asked = []
+
+    def falling(x: FloatArray) -> FloatArray:
+        asked.append(x)
+        return nought - x
+
+    assert falling_root(falling, np.zeros(3), np.full(3, 5.0)).tolist() == [end] * 3
+    assert len(asked) <= 3
+
+
+@pytest.mark.parametrize("lip_ratio", [0.5, 1.0])
+def test_a_rim_is_wider_outside_than_inside(lip_ratio: float) -> None:
+    with pytest.raises(ValueError, match=r"rim radius must lie in \(1, inf\)"):
+        gap_drop(1e-3, 5e-3, 0.065, 0.0118, 818.0, lip_ratio)
