@@ -12,6 +12,7 @@ from diagnose.bench.band import Band
 from diagnose.bench.fitting import HEALTHY, NEITHER
 from diagnose.bench.survey import Survey, survey
 from diagnose.casefile.case import Case
+from diagnose.consultation import Consultation
 from diagnose.errors import UsageError
 from diagnose.pages.charts import Bar, curves, waterfall
 from diagnose.pages.start_table import heat_told, heats, start_table
@@ -30,12 +31,13 @@ LEAST = 0.01  #: share of a condition worth a line
 LOST, LEFT, READ, SOUND = ("////", "#fff"), ("xx", "#fff"), ("", "#777"), ("", "#ddd")
 
 
-def of_survey(case: Case, book: Book) -> dict[str, Any] | None:
-    """The readings against the circuit."""
+def of_survey(answer: Consultation) -> dict[str, Any] | None:
+    """The readings against the circuit, as the answer heard them where it did."""
+    case = answer.case
     if case.profile is None or not case.readings:
         return None
     try:
-        found = survey(case, book)
+        found = answer.survey or survey(case, answer.book)
     except UsageError:
         return None
     scale = scale_of(case)

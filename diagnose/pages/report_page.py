@@ -54,7 +54,7 @@ def report_page(plan: Plan, sheet: Signoff, path: str, history: str = "") -> str
         causes=list(_causes(answer)),
         rest=others(answer, SHOWN),
         picture=picture(answer, part) if part else None,
-        survey=figures.of_survey(case, book),
+        survey=figures.of_survey(answer),
         budget=figures.of_budget(case, book),
         followed=followed,
         stages=[] if case.closed else list(words.chances(plan))[:MOST_STAGES],
@@ -195,7 +195,7 @@ def _followed(case: Case, answer: Consultation) -> Iterator[dict[str, Any]]:
                 s.finding.says for s in these if s.report and s.report.state is State.PRESENT
             ],
             "not_there": [
-                s.finding.denies or f"not: {s.finding.says}"
+                s.finding.stated(there=False)
                 for s in these
                 if s.report and s.report.state is State.ABSENT
             ],
