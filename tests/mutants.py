@@ -13,7 +13,6 @@ import re
 from dataclasses import dataclass
 from typing import Any
 
-SEED = 1
 _BITS = "BitAnd|BitOr|BitXor|LShift|RShift"
 _POINTLESS = re.compile(
     rf"RemoveDecorator|Operator_(?!{_BITS})\w+_({_BITS}|Mod|FloorDiv|Pow)$|_(LShift|RShift)$"
@@ -74,9 +73,9 @@ def changes_of(code: str) -> dict[int, list[tuple[Any, int]]]:
     return found
 
 
-def mutants(module: str, code: str, how_many: int) -> list[Mutant]:
+def mutants(module: str, code: str, how_many: int, seed: int) -> list[Mutant]:
     """So many of a module's mutants, each on another line."""
-    changes, dice = changes_of(code), random.Random(f"{SEED} {module}")
+    changes, dice = changes_of(code), random.Random(f"{seed} {module}")
     visitor = importlib.import_module("cosmic_ray.mutating").MutationVisitor
     found: list[Mutant] = []
     for number in dice.sample(sorted(changes), len(changes)):

@@ -1,10 +1,10 @@
 """Mutants of the ranking, planning and hydraulics code: does a test notice each wrong line?
 
-``python -m tests.mutation [N]`` draws N mutants of cosmic-ray's (150; always the same for the same
-code) from three packages, by the size of their modules, at most one on a line. It runs the tests
-of the module on each in a copy of the project, and prints per package how many a test killed.
-``tests/data/mutants.toml`` explains those that no test can tell from the right code.
-The score leaves the explained out. Needs ``pip install cosmic-ray``.
+``python -m tests.mutation [N [SEED]]`` draws N mutants of cosmic-ray's (150; always the same for
+the same code and seed) from three packages, by the size of their modules, at most one on a line.
+It runs the tests of the module on each in a copy of the project, and prints per package how many
+a test killed. ``tests/data/mutants.toml`` explains those that no test can tell from the right
+code; the score leaves them out. Needs ``pip install cosmic-ray``.
 """
 
 from __future__ import annotations
@@ -80,7 +80,7 @@ def why(mutant: Mutant) -> str | None:
     return None
 
 
-def drawn(how_many: int) -> list[Mutant]:
+def drawn(how_many: int, seed: int = 1) -> list[Mutant]:
     """So many mutants over all packages, each module its share by lines that can be mutated."""
     every = [m for package in TESTS if not package.endswith(".py") for m in modules(package)]
     code = {m: (ROOT / m).read_text("utf-8") for m in every}
@@ -88,7 +88,7 @@ def drawn(how_many: int) -> list[Mutant]:
     total, done, found = sum(size.values()), 0, []
     for i, module in enumerate(every, 1):
         upto = round(how_many * sum(size[m] for m in every[:i]) / total)
-        found += mutants(module, code[module], upto - done)
+        found += mutants(module, code[module], upto - done, seed)
         done = upto
     return found
 
@@ -156,7 +156,11 @@ def main() -> int:
         print("mutants are cosmic-ray's: pip install cosmic-ray", file=sys.stderr)
         return 2
     count: dict[str, Counter[str]] = {}
-    for mutant, fate in tried(drawn(int(sys.argv[1]) if len(sys.argv) > 1 else 150)):
+    if len(sys.argv) > 3 or not all(a.isdigit() for a in sys.argv[1:]):
+        print("usage: python -m tests.mutation [N [SEED]]", file=sys.stderr)
+        return 2
+    how_many, seed = [*map(int, sys.argv[1:]), *(150, 1)[len(sys.argv) - 1 :]]
+    for mutant, fate in tried(drawn(how_many, seed)):
         reason = why(mutant) if fate == "survived" else None
         fate = "explained" if reason else fate
         count.setdefault(mutant.module.rsplit("/", 1)[0], Counter())[fate] += 1
