@@ -8,7 +8,6 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
-from math import exp
 from typing import TYPE_CHECKING
 
 from diagnose import causegraph
@@ -16,20 +15,17 @@ from diagnose.bench.soundings import less_verbal, speaks
 from diagnose.casefile.case import Case
 from diagnose.causegraph import Graph
 from diagnose.chaining import Conclusions, Report, infer
-from diagnose.evidence import gather, of_report
+from diagnose.contradicting import by_derivation, by_odds
+from diagnose.evidence import gather
 from diagnose.explain import Weight, unexplained, weights
+from diagnose.outcomes import Outcome, Supposed, outcomes
 from diagnose.planning.access_tree import AccessTree, Pace
 from diagnose.planning.choosing import SURE, Chooser
 from diagnose.planning.options import Choice, Option, Standing
 from diagnose.planning.outlook import Outlook
 from diagnose.planning.spoiling import Spoiling
 from diagnose.planning.worlds import Worlds, worlds
-from diagnose.ranking.elimination import (
-    Posterior,
-    TooEntangledError,
-    posterior,
-    posteriors,
-)
+from diagnose.ranking.elimination import Posterior, TooEntangledError, posterior
 from diagnose.ranking.explanations import Explanation, best_sets
 from diagnose.ranking.leaving_out import Without, leave_each_out
 from diagnose.ranking.network import Likelihood, Network
@@ -61,8 +57,6 @@ CERTAIN = 0.9
 LIKELY = 0.5
 #: how many causes have their reasons told: the more entangled the case, the fewer
 EXPLAINED = ((400_000, 5), (1_200_000, 3))
-SMALL = 100_000  #: up to this effort several what-ifs go through one sweep
-ODD = 0.004  #: a finding less likely than this, given all the others, is asked for again
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,16 +66,6 @@ class Ranked:
     cause: Cause
     probability: float
     prior: float
-
-
-@dataclass(frozen=True, slots=True)
-class Outcome:
-    """What a check may show and what that would make of the ranking, computed exactly."""
-
-    finding: Finding | None  #: None: none of what it can show
-    probability: float
-    leads: Cause
-    leads_with: float
 
 
 @dataclass(frozen=True)
@@ -226,47 +210,12 @@ class Consultation:
     def contradictions(self) -> tuple[Contradiction, ...]:
         """What does not fit together: by rule, by derivation, by probability."""
         found = list(self.conclusions.contradictions)
-        reports = self.case.facts(self.up_to).reports
-        for derived, trace in self.conclusions.derived.items():
-            report = reports.get(derived.finding)
-            if report and report.state is not derived.state and derived.sure >= 0.9:
-                told = derived.finding.denies or f"not {derived.finding.says}"
-                says = derived.finding.says if report.state is State.PRESENT else told
-                found.append(
-                    Contradiction(
-                        (derived.finding, *trace.premises),
-                        f"it was reported that {says}; that does not fit: {trace.rule.says}",
-                        derived.finding,
-                    )
-                )
-        known = {f for c in found for f in c.findings}
-        for name, chance in self._odd.items():
-            finding = self.book.findings[name]
-            if finding not in known:
-                found.append(
-                    Contradiction(
-                        (finding,),
-                        f"'{_stated(finding, self.evidence[name])}' hardly fits the rest "
-                        f"(about 1 in {round(1 / max(chance, 1e-6)):,})",
-                        finding,
-                    )
-                )
+        found += by_derivation(self.conclusions, self.case.facts(self.up_to).reports)
+        told = {f for c in found for f in c.findings}
+        if len(self.evidence) > 1:  # one alone has no rest to fit
+            weight = self.posterior.log_evidence
+            found += by_odds(self.evidence, self.book.findings, self._without, weight, told)
         return tuple(found)
-
-    @cached_property
-    def _odd(self) -> dict[str, float]:
-        """Findings that the rest of the evidence makes very unlikely, with that chance."""
-        out: dict[str, float] = {}
-        if len(self.evidence) < 2:
-            return out
-        for name, seen in self.evidence.items():
-            if name not in self.book.findings:  # a condition: its evidence is a survey's
-                continue
-            rest = self._without[name].log_evidence
-            chance = exp(self.posterior.log_evidence - rest) / max(seen.if_present, seen.if_absent)
-            if chance < ODD:
-                out[name] = chance
-        return out
 
     def weights(self, causes: Collection[str]) -> dict[str, tuple[Weight, ...]]:
         """For and against each of these causes, in decibans."""
@@ -388,44 +337,15 @@ class Consultation:
     def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:
         """What the likeliest outcomes of a check would do to the ranking."""
         how_many = how_many if self.effort <= EXPLAINED[0][0] else 1
-        asked: list[tuple[Finding | None, dict[Finding, Report]]] = [
-            (f, {f: Report(State.PRESENT)}) for f in step.findings[:how_many]
-        ]
-        asked.append((None, {f: Report(State.ABSENT) for f in step.findings}))
-        return tuple(self._after(asked))
+        shown = [Supposed(f, {f: Report(State.PRESENT)}) for f in step.findings[:how_many]]
+        nothing = Supposed(None, {f: Report(State.ABSENT) for f in step.findings})
+        return tuple(self._suppose([*shown, nothing]))
 
     def either_way(self, finding: Finding) -> dict[str, Outcome]:
         """What a yes and what a no to one question would do; empty where the sum is too large."""
-        found = self._after(
-            [
-                (finding, {finding: Report(State.PRESENT)}),
-                (None, {finding: Report(State.ABSENT)}),
-            ]
-        )
-        return dict(zip(("yes", "no"), found, strict=False))
+        yes = Supposed(finding, {finding: Report(State.PRESENT)})
+        no = Supposed(None, {finding: Report(State.ABSENT)})
+        return dict(zip(("yes", "no"), self._suppose([yes, no]), strict=False))
 
-    def _after(self, asked: list[tuple[Finding | None, dict[Finding, Report]]]) -> list[Outcome]:
-        variants = [
-            {**self.evidence, **{f.id: of_report(r) for f, r in reports.items()}}
-            for _, reports in asked
-        ]
-        causes = self.network.prior
-        try:
-            if self.effort <= SMALL:
-                after = posteriors(self.network, variants, asked=causes)
-            else:  # together they would be more entangled than each by itself
-                after = [p for v in variants for p in posteriors(self.network, [v], asked=causes)]
-        except TooEntangledError:  # then the step is named without its outcomes
-            return []
-        out = []
-        for (shown, _), then in zip(asked, after, strict=True):
-            leader = max(self.network.prior, key=lambda c: (then.marginal[c], c))
-            chance = exp(min(0.0, then.log_evidence - self.posterior.log_evidence))
-            out.append(Outcome(shown, chance, self.book.causes[leader], then.marginal[leader]))
-        return out
-
-
-def _stated(finding: Finding, seen: Likelihood) -> str:
-    if seen.if_present >= seen.if_absent:
-        return finding.says
-    return finding.denies or f"not: {finding.says}"
+    def _suppose(self, supposed: list[Supposed]) -> list[Outcome]:
+        return outcomes(self.network, self.evidence, self.posterior, supposed, self.book.causes)

@@ -213,6 +213,10 @@ class Finding:
     def __repr__(self) -> str:
         return f"<finding {self.id}>"
 
+    def stated(self, there: bool) -> str:
+        """The sentence for it being there, or for its not being there."""
+        return self.says if there else self.denies or f"not: {self.says}"
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Measure:

@@ -23,6 +23,11 @@ class Likelihood:
         """A sighting that is ``sure`` to be right: 1 is seen, 0 is seen not to be there."""
         return Likelihood(1.0 - sure, sure)
 
+    @property
+    def there(self) -> bool:
+        """Whether it says present rather than absent."""
+        return self.if_present >= self.if_absent
+
 
 SEEN = Likelihood(0.0, 1.0)
 SEEN_NOT_THERE = Likelihood(1.0, 0.0)

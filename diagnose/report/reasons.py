@@ -82,8 +82,7 @@ def others(answer: Consultation, shown: int) -> str:
 
 def is_there(answer: Consultation, name: str) -> bool:
     """Whether the evidence says present, not absent."""
-    seen = answer.evidence[name]
-    return seen.if_present >= seen.if_absent
+    return answer.evidence[name].there
 
 
 def _word(decibans: float) -> str:
@@ -106,10 +105,6 @@ def _says(answer: Consultation, name: str) -> str:
 
 def stated(finding: Finding, seen: Likelihood) -> str:
     """What was reported of the finding, in words."""
-    text = (
-        finding.says
-        if seen.if_present >= seen.if_absent
-        else finding.denies or f"not: {finding.says}"
-    )
+    text = finding.stated(seen.there)
     sure = max(seen.if_present, seen.if_absent)
     return text if sure >= SURE else f"probably ({100 * sure:.0f} % sure) {text}"
