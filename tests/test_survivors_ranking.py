@@ -75,7 +75,10 @@ def test_as_many_causes_as_the_effort_allows(fits: int, many: int) -> None:
     assert {c for one in sets for c in one.causes} == set(causes[:many])
 
 
-def test_an_absent_finding_of_causes_with_no_other_sign_is_left_out() -> None:
+@pytest.mark.parametrize("causes", [("a",), ("b",), ("a", "b"), ("c", "b")])
+def test_an_absent_finding_of_causes_with_no_other_sign_is_left_out(
+    causes: tuple[str, ...],
+) -> None:
     """One cause with signs of its own, two without: the sum over all cases, with it and without."""
     net = Network(
         {"a": 0.2, "b": 0.3, "c": 0.1},
@@ -83,11 +86,11 @@ def test_an_absent_finding_of_causes_with_no_other_sign_is_left_out() -> None:
         {"f": {"a": 0.7, "b": 0.6, "c": 0.9}, "g": {"a": 0.8}},
     )
     evidence = {"f": SEEN_NOT_THERE, "g": SEEN}
-    without = leave_each_out(net, evidence, ("a", "b"))
+    without = leave_each_out(net, evidence, causes)
     for name, found in without.items():
         rest = {n: e for n, e in evidence.items() if n != name}
         marginal, chance = enumerated(net, rest)
-        assert found.marginal == pytest.approx({c: marginal[c] for c in ("a", "b")})
+        assert found.marginal == pytest.approx({c: marginal[c] for c in causes})
         assert found.log_evidence == pytest.approx(math.log(chance))
 
 
