@@ -34,7 +34,7 @@ class Posterior:
 
     marginal: dict[str, float]
     log_evidence: float
-    effort: int = 0  #: how many numbers the sweep went through, of one variant
+    effort: int  #: how many numbers the sweep went through, of one variant
 
 
 def posterior(
