@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import replace
-from itertools import pairwise, product
+from itertools import pairwise, permutations, product
 
 import numpy as np
 import pytest
@@ -261,6 +261,18 @@ def test_what_has_been_spoilt_or_done_is_no_option() -> None:
         if tree.may_do(line.check, now.opened):
             assert len(chooser.options(now)) == 1
             assert not chooser.options(replace(now, done=frozenset({line.check})))
+
+
+def test_a_check_that_shows_nothing_hides_none_behind_it() -> None:
+    """Checks of nothing known, done, unreachable or already answered leave the rest as options."""
+    table = table_of((0.5, 0.5), a=(0.9, 0.1), b=(0.9, 0.1))
+    good, done = check("good", 2, finding("a")), check("done", 2, finding("a"))
+    dull, told = check("dull", 2, finding("unknown")), check("told", 2, finding("b"))
+    inside = check("inside", 2, finding("a"), at=Access.SUMP_OFF)
+    now = replace(begun(table), done=frozenset({done}), answered=frozenset({finding("b")}))
+    for order in permutations((good, done, dull, told, inside)):
+        chooser = Chooser(Outlook(table), OUTSIDE, order, Spoiling(frozenset()))
+        assert [o.inspection for o in chooser.options(now)] == [good]
 
 
 def test_a_dearer_follow_up_that_pays_better_counts() -> None:
