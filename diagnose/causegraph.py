@@ -1,6 +1,6 @@
 """The cause graph of one case: causes, conditions, findings and who brings about whom.
 
-Imported by ``consultation``, ``report`` and the graph command; the one door to networkx.
+Imported by whatever builds such a graph or reads one; networkx comes in here.
 """
 
 from __future__ import annotations

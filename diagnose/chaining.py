@@ -1,6 +1,6 @@
 """Run rules to a fixpoint, with a record of every question each rule asked.
 
-Imported by ``consultation`` and tests; knows the shape of a rule, never a rule.
+Imported by whatever asks the rules; knows the shape of a rule, never a rule.
 """
 
 from __future__ import annotations

@@ -1,6 +1,7 @@
 """The one road: a case comes in, one frozen answer comes out.
 
-Imported by ``cli``, ``report`` and tests; prints nothing, asks nothing, writes nothing.
+Imported by whatever shows an answer or goes on from one; prints nothing, asks nothing, writes
+nothing.
 """
 
 from __future__ import annotations

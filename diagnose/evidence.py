@@ -1,4 +1,7 @@
-"""Which findings speak to the network, and how loudly; imported by ``consultation``."""
+"""Which findings speak to the network, and how loudly.
+
+Imported by ``consultation``, ``outcomes`` and ``checking``.
+"""
 
 from __future__ import annotations
 

@@ -1,6 +1,6 @@
 """Why, why not, and what would change it: figures behind the sentences a report prints.
 
-Imported by ``consultation``; asks ranking, knows no screen.
+Imported by ``consultation``, ``report`` and ``pages``; asks ranking, knows no screen.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""What a person typed, cut into words that can be compared; imported by ``lookup``."""
+"""What a person typed, cut into words that can be compared; imported by ``lookup`` and ``cli``."""
 
 from __future__ import annotations
 

@@ -1,6 +1,6 @@
 """The wording of the usual cautions, and whom the book defers to.
 
-Imported by inspections' readers and reports; a caution is shown before the step it belongs to.
+A caution is shown before the step it belongs to.
 """
 
 from collections.abc import Mapping

@@ -1,6 +1,6 @@
 """What a rule is, what it may ask and what it may conclude.
 
-Imported by ``knowledge.rules`` and by ``diagnose.chaining``; knows no rule itself.
+Imported by every rule and by whatever runs or reads rules; knows no rule itself.
 """
 
 from __future__ import annotations

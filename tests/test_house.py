@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import re
 from pathlib import Path
 
 import networkx as nx
@@ -101,6 +102,28 @@ def test_no_circle_of_imports() -> None:
 def test_rooms_are_small(path: Path) -> None:
     """No file of 500 lines; the gauge is 300."""
     assert len(path.read_text("utf-8").splitlines()) < 500
+
+
+SAID = re.compile(r"[Ii]mported by (.*?)(?:[.;](?:\s|$))", re.DOTALL)
+
+
+def fits(place: str, module: str) -> bool:
+    """Whether a module is the place named, or in it: ``report``, ``hydraulics.oil``."""
+    return set(place.split(".")) <= set(module.split("."))
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda p: str(p.relative_to(ROOT)))
+def test_a_room_knows_who_imports_it(path: Path) -> None:
+    """Each place its docstring names does import it; nobody in another room does unnamed."""
+    said = SAID.search(ast.get_docstring(ast.parse(path.read_text("utf-8"))) or "")
+    named = re.findall(r"``([\w.]+)``", said[1]) if said else []
+    if not named:
+        return
+    who = [name(p) for p, names in IMPORTS.items() if name(path) in names]
+    assert not [n for n in named if not any(fits(n, w) for w in who)]
+    room = name(path).rpartition(".")[0]
+    others = [w for w in who if room.count(".") == 0 or not w.startswith(room + ".")]
+    assert not [w for w in others if not any(fits(n, w) for n in named)]
 
 
 def test_only_the_edge_prints() -> None:

@@ -1,6 +1,6 @@
 """A figure that is not known exactly: its mean and the range nine plausible engines in ten keep.
 
-Imported by ``budget`` and ``forecast``.
+Imported by ``repair``, ``signoff``, ``report`` and ``pages``.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """The hydraulic survey: which hidden condition the gauge readings point to, and how bad it is.
 
-Imported by the command, its report and, lazily, ``consultation``; numpy and the physics come in
-with it. Readings cold and hot at a few speeds are the cheapest test of the whole circuit.
+Imported by ``cli``, ``report``, ``pages`` and, lazily, ``consultation``; numpy and the physics come
+in with it. Readings cold and hot at a few speeds are the cheapest test of the whole circuit.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""What is checked and what a check says; imported by the other rooms of ``checking``."""
+"""What is checked and what a check says; imported by whatever checks or tells of it."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Options and arguments that several commands share; imported by ``app``."""
+"""Options and arguments that several commands share; imported by ``commands``."""
 
 from __future__ import annotations
 

@@ -1,7 +1,7 @@
 """What oil loses, and gains, on its way: pipes, fittings, the filter, drillings that turn.
 
-Imported by ``suction`` and ``circuit``. Low-shear viscosity throughout: a passage does not
-shear the oil hard enough to thin it.
+Imported by ``suction`` and ``network``. Low-shear viscosity throughout: a passage does not shear
+the oil hard enough to thin it.
 """
 
 from __future__ import annotations

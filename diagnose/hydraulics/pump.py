@@ -1,6 +1,7 @@
 """The oil pump: what it displaces, what slips back, how well it fills, what it takes to turn.
 
-Imported by ``circuit``. A positive-displacement pump makes flow; the engine makes pressure.
+Imported by ``network`` and ``repair``. A positive-displacement pump makes flow; the engine makes
+pressure.
 """
 
 from __future__ import annotations

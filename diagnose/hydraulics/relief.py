@@ -1,7 +1,7 @@
 """The relief valve: when it cracks, how far it lifts, what it lets go.
 
-Imported by ``circuit``. It only caps pressure: below its cracking pressure a weak spring takes
-nothing, unless the valve does not sit.
+Imported by ``network`` and ``repair``. It only caps pressure: below its cracking pressure a weak
+spring takes nothing, unless the valve does not sit.
 """
 
 from __future__ import annotations

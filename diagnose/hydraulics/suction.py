@@ -1,6 +1,6 @@
 """From the sump to the pump: lift, screen, tube, the gap under the pickup, and air let in.
 
-Imported by ``circuit``. What is lost here cannot be seen on the gauge until the pump no longer
+Imported by ``network``. What is lost here cannot be seen on the gauge until the pump no longer
 fills; then pressure falls with engine speed. Pressures at the pump inlet are absolute.
 """
 

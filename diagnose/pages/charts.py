@@ -1,7 +1,7 @@
 """Charts as SVG in black and grey, drawn by matplotlib; the only room that meets it.
 
-Imported by the pages and the survey's picture. What one line or bar means is told by its pattern
-and by words, never by colour alone, so that a photocopy says the same.
+Imported by ``pages`` and ``cli``. What one line or bar means is told by its pattern and by words,
+never by colour alone, so that a photocopy says the same.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """The cause graph as a picture: causes at the left, what was found at the right.
 
-Imported by the report and by ``graph``. A link is the thicker the stronger it is; the likeliest
+Imported by ``report_page`` and ``cli``. A link is the thicker the stronger it is; the likeliest
 ways of the leading cause are black, boxed thickly and carry their strength, the rest is grey.
 """
 

@@ -1,7 +1,8 @@
-"""Exact marginals of a noisy-OR network by signed elimination; imported by ``ranking`` only.
+"""Exact marginals of a noisy-OR network by signed elimination.
 
-Several bodies of evidence that differ a little ("without this finding", "if that were seen")
-share one elimination, as a leading axis of every table.
+Imported by ``ranking``, ``consultation``, ``outcomes`` and ``checking``. Several bodies of evidence
+that differ a little ("without this finding", "if that were seen") share one elimination, as a
+leading axis of every table.
 """
 
 from __future__ import annotations

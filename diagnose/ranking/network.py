@@ -1,4 +1,4 @@
-"""A leaky noisy-OR network as numbers; imported by ``causegraph`` (which fills it) and ranking.
+"""A leaky noisy-OR network as numbers; ``causegraph`` fills it.
 
 Links carry the *net* convention: the probability that this parent alone brings the child
 about, the leak excluded (Díez 1993): P(absent | parents) = (1 - leak) · prod(1 - q_i x_i).

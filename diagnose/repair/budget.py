@@ -1,8 +1,8 @@
 """How much of the missing pressure each measured finding explains, and how much none does.
 
-The shares are Shapley values over the measured deviations: the mean gain of putting one right
-over every order of putting them right. They add up to what all explain together, and who measured
-first has no say. Imported by ``cli`` and ``report``; prints nothing.
+The shares are Shapley values over the measured deviations: the mean gain of putting one right over
+every order of putting them right. They add up to what all explain together, and who measured first
+has no say. Imported by ``cli``, ``report``, ``pages`` and ``teardown``; prints nothing.
 """
 
 from __future__ import annotations

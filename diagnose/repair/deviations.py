@@ -1,7 +1,7 @@
 """What was found on an engine that differs from a sound one, as changes to its circuit.
 
-Imported by ``budget`` and ``forecast``. A measured value comes with its measuring error; what was
-seen and not measured is drawn from a range and marked as assumed.
+Imported by ``repair``, ``report`` and ``signoff``. A measured value comes with its measuring error;
+what was seen and not measured is drawn from a range and marked as assumed.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""What stands in the way of closing a job; imported by ``cli`` and ``report``."""
+"""What stands in the way of closing a job; imported by ``cli``."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Parts and consumables that a repair calls for; imported by ``cli`` and ``report``."""
+"""Parts and consumables that a repair calls for; imported by ``cli``, ``report`` and ``pages``."""
 
 from __future__ import annotations
 

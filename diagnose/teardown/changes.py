@@ -1,6 +1,6 @@
 """What the latest findings changed: two plans of one case, side by side.
 
-Imported by ``cli`` and ``report``.
+Imported by ``cli``, ``report`` and ``pages``.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """Is the root cause closed? What must be answered before anything is put together.
 
-Imported by ``cli``, ``report`` and the closing of a job: findings the chosen causes do not
-explain, what shed debris must be followed to, what was damaged on the way, pressure missing.
+Findings the chosen causes do not explain, what shed debris must be followed to, what was damaged on
+the way, pressure missing. Imported by ``cli``, ``report``, ``pages`` and ``signoff``.
 """
 
 from __future__ import annotations

@@ -1,6 +1,7 @@
 """A teardown plan in stages: one cover after the other, with everything worth doing behind it.
 
-Imported by ``cli``, ``report`` and tests; turns the planner's tree into what a sheet shows.
+Imported by ``cli``, ``report``, ``pages`` and ``history``; turns the planner's tree into what a
+sheet shows.
 """
 
 from __future__ import annotations

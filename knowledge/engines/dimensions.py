@@ -1,7 +1,7 @@
 """What of an engine's oil circuit a profile states and a case may state better, by name.
 
-Imported by ``profiles`` and ``book``. Every clearance is on the diameter, as the workshop
-measures it; where a gap is a single one (tooth tip to body) its name says so.
+Imported by ``profiles``, ``book`` and ``casefile``. Every clearance is on the diameter, as the
+workshop measures it; where a gap is a single one (tooth tip to body) its name says so.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """What must be looked at before it is spoilt: before an opening, or first at an open place.
 
-Imported by ``diagnose.planning`` and tests. A line binds only while its check is still open
-and wanted; together with the tree of access all of them have an order on every layout.
+Imported by ``planning``, ``signoff`` and ``checking``. A line binds only while its check is still
+open and wanted; together with the tree of access all of them have an order on every layout.
 """
 
 from knowledge.precedence.before_inside import BEFORE_INSIDE

@@ -1,7 +1,7 @@
 """What one look at a gauge is worth: its error, how hot and fast it was, what is wanted there.
 
-Imported by the rules that see readings. Every threshold here is judgement unless a source is
-named; the engine's own figures come in as arguments.
+Imported by the rules that see readings and by the oil circuit's commands. Every threshold here is
+judgement unless a source is named; the engine's own figures come in as arguments.
 """
 
 from collections.abc import Iterator

@@ -1,8 +1,8 @@
 """Engine oil grades: what SAE J300 fixes, and the viscosity index assumed where it fixes nothing.
 
-A grade fixes a band of viscosity at 100 °C and the least viscosity under shear at 150 °C. It
-never fixes the viscosity at 40 °C: that comes from the product's sheet or, failing it, from an
-assumed viscosity index. Imported by ``diagnose.hydraulics.oil``.
+A grade fixes a band of viscosity at 100 °C and the least viscosity under shear at 150 °C. It never
+fixes the viscosity at 40 °C: that comes from the product's sheet or, failing it, from an assumed
+viscosity index. Imported by ``hydraulics.oil``, ``bench`` and ``repair``.
 """
 
 from __future__ import annotations
