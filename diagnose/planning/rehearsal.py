@@ -78,5 +78,5 @@ def _drawn(
 ) -> np.ndarray[tuple[int], np.dtype[np.intp]]:
     """Causes in numbers by their weight, as even as can be: few jobs, little chance in it."""
     at = (np.arange(jobs) + rng.random()) / jobs
-    found = np.searchsorted(np.cumsum(weight / weight.sum()), at)
+    found = np.searchsorted(np.cumsum(weight), at)
     return np.minimum(found, len(weight) - 1)
