@@ -1,8 +1,8 @@
 """Units at the door: our own closed table, case-blind; SI inside.
 
-Imported by whoever reads what a person typed or shows a figure; imports nothing of ours.
-A general units library, tried, read ``95 C`` as coulomb and ``4,2 bar`` as 42 bar; here what
-is not in the table is refused with three right spellings.
+Imported by whoever reads what a person typed or shows a figure; imports nothing of ours. A general
+units library, tried, read ``95 C`` as coulomb and ``4,2 bar`` as 42 bar; here what is not in the
+table is refused with three right spellings.
 """
 
 import re
@@ -12,7 +12,7 @@ from decimal import Decimal
 from functools import lru_cache
 
 _NUMBER = re.compile(
-    r"^\s*([+-]?(?:\d+/\d+(?!\.|\d|e[+-]?\d)|(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?))\s*(.*?)\s*$",
+    r"^\s*([+-]?(?:(?:\d+\s+)?\d+/\d+(?!\.|\d|e[+-]?\d)|(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?))\s*(.*?)\s*$",
     re.I,
 )
 _LONGEST = 100  #: characters; no quantity of a person's comes near
@@ -212,20 +212,36 @@ def parse(text: str, dimension: Dimension) -> float:
     368.15
     >>> parse("3/8 in", LENGTH) == 0.375 * 0.0254
     True
+    >>> parse("1 1/4 in", LENGTH) == 1.25 * 0.0254
+    True
 
     Raises UnitError for an unknown unit, a decimal comma or a missing unit.
     """
     number, name = _split(text)
     unit = unit_named(name, dimension)
-    if not number or unit is None:
+    figure = _with_fraction(number) if number and unit is not None else None
+    if figure is None or unit is None:
         raise UnitError(_refusal(text, dimension))
-    top, _, bottom = number.partition("/")
-    if bottom and not float(bottom):
-        raise UnitError(_refusal(text, dimension))
-    value = (float(top) / float(bottom) if bottom else float(top)) * unit.factor + unit.offset
+    value = figure * unit.factor + unit.offset
     if not abs(value) < 1e15:
         raise UnitError(_refusal(text, dimension))
     return value
+
+
+def _with_fraction(number: str) -> float | None:
+    """A number as typed, with its fraction if it has one; None where that is no fraction."""
+    top, _, bottom = number.partition("/")
+    if not bottom:
+        return float(top)
+    whole, _, part = " ".join(top.split()).rpartition(" ")
+    if not float(bottom):
+        return None
+    share = float(part) / float(bottom)
+    if not whole:
+        return share
+    if share >= 1.0:  # "1 11/4" is a slip for something nobody can know
+        return None
+    return float(whole) - share if whole.startswith("-") else float(whole) + share
 
 
 def _split(text: str) -> tuple[str, str]:
@@ -293,4 +309,5 @@ def _figure(value: float, digits: int) -> str:
 def _refusal(text: str, dimension: Dimension) -> str:
     a, b, c = dimension.spellings
     typed = " ".join("".join(c if c.isprintable() else " " for c in text[:80]).split())[:40]
-    return f"'{typed}' is no {dimension.id} here; write it like {a}, {b} or {c}"
+    comma = ", with a point for the comma" if re.search(r"\d,\d", typed) else ""
+    return f"'{typed}' is no {dimension.id} here; write it like {a}, {b} or {c}{comma}"

@@ -187,7 +187,8 @@ presure = "9 psi"
         "finding no = 1.state: 'presnt' is not 'present', 'absent', 'unknown' or 'withdrawn'. "
         "Did you mean 'present'?",
         "finding no = 2.stat: no such field. Did you mean 'state'?",
-        "finding no = 3: '4,2 mm' is no length here; write it like 0.0045 in, 0.11 mm or 4.5 thou",
+        "finding no = 3: '4,2 mm' is no length here; write it like 0.0045 in, 0.11 mm or 4.5 thou, "
+        "with a point for the comma",
         "finding no = 3.when: '2026-05-01' must be a date, written 2026-05-01 without quotes",
         "reading no = 4: rpm '9 rpm' cannot be right; expected 50 rpm to 20000 rpm",
         "reading no = 4.presure: no such field. Did you mean 'pressure'?",

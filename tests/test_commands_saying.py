@@ -241,7 +241,10 @@ REFUSED = [
     (["bearing_knock=perhaps"], "write yes, no, unknown, probably or 70%"),
     (["bearing_knock=170%"], "'170%' is no answer"),
     (["bearing_knock=yes", "bearing_knock=no"], "given 2 times"),
-    (["main_clearance=0,1 mm"], "write it like 0.0045 in, 0.11 mm or 4.5 thou"),
+    (["main_clearance=0,1 mm"], "write it like 0.0045 in, 0.11 mm or 4.5 thou, with a point"),
+    (["=", "--note", "x"], "needle_flickers=yes, without blanks round the '='"),
+    (["yes"], "needle_flickers=yes, without blanks round the '='"),
+    (["relief_debris=yes"], "is a cause, no finding: record what was seen of it"),
     (["main_clearance=4"], "'4' is no length here"),
     (["main_clearance=-1 mm"], "expected 0 mm to 2 mm"),
     (["--reading", "700 95 8"], "'700' is not understood"),
@@ -269,6 +272,22 @@ def test_record_refuses_in_one_line_and_writes_nothing(
     assert told in done.err
     assert len(done.err) < 300
     assert case.read_bytes() == before
+
+
+def test_record_says_stop_once_when_what_is_recorded_means_stop(case: Path) -> None:
+    first = call("record", case, "gauge_reads_zero=yes").out
+    assert first.count("STOP THE ENGINE: ") == 1
+    assert "STOP" not in call("record", case, "fuel_smell=no").out
+    assert "psi at 700 rpm" not in first
+    low = call("record", case, "--reading", "700 rpm 95 C 4 psi direct").out
+    assert "STOP THE ENGINE: 4 psi (0.3 bar) at 700 rpm" in low
+    assert "gauge reads zero" not in low
+
+
+def test_record_tells_a_reading_of_the_first_start_from_one_of_the_fault(case: Path) -> None:
+    words = ("record", case, "--reading")
+    assert "first start" in call(*words, "700 rpm 95 C 18 psi direct start").out
+    assert "first start" not in call(*words, "700 rpm 95 C 18 psi direct").out
 
 
 def test_record_tells_all_that_is_wrong_at_once(case: Path) -> None:

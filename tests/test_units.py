@@ -251,7 +251,7 @@ def test_fractions(top: int, bottom: int) -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["3/0 in", "3/8e2 in", "3/8.5 in", "1 1/2 in", "/8 in", "3/ in", "--3 in", "3 in in", "in"],
+    ["3/0 in", "3/8e2 in", "3/8.5 in", "1 3/2 in", "/8 in", "3/ in", "--3 in", "3 in in", "in"],
 )
 def test_odd_numbers_are_refused(text: str) -> None:
     with pytest.raises(UnitError):
@@ -323,3 +323,14 @@ def test_every_name_belongs_to_one_unit_of_its_dimension() -> None:
         names = [n for u in dimension.units for n in u.names]
         assert len(names) == len(set(names))
         assert all(unit_named(n, dimension) is u for u in dimension.units for n in u.names)
+
+
+@pytest.mark.parametrize(("text", "inches"), [("1 1/4 in", 1.25), ("-1 1/2 in", -1.5)])
+def test_whole_inches_and_a_fraction_are_read_together(text: str, inches: float) -> None:
+    assert parse(text, LENGTH) == pytest.approx(inches * float(INCH))
+
+
+@pytest.mark.parametrize("text", ["1 2 in", "1 1/0 in", "1.5 1/4 in", "1 1 1/4 in"])
+def test_two_figures_that_make_no_fraction_are_refused(text: str) -> None:
+    with pytest.raises(UnitError, match="is no length here"):
+        parse(text, LENGTH)

@@ -86,7 +86,9 @@ def fact(text: str, book: Book, case: Case, details: Details) -> Entry:
     """'needle_flickers=yes' or 'main_clearance=0.1 mm' as an entry. Raises UsageError."""
     name, equals, value = text.partition("=")
     if not equals or not name.strip():
-        raise UsageError(f"'{plain(text)}': write it like {_id_like(name)}=yes")
+        blanks = ", without blanks round the '='" if text.strip() in ("=", *ANSWERS) else ""
+        like = "needle_flickers" if blanks else _id_like(name)
+        raise UsageError(f"'{plain(text)}': write it like {like}=yes{blanks}")
     word = the_word(name, book)
     fields = details.fields()
     if isinstance(word, Task):
@@ -114,6 +116,11 @@ def the_word(name: str, book: Book) -> Finding | Measure | Task:
     """The finding, measure or task a person named. Raises UsageError with the nearest."""
     wanted = name.strip().lower().replace("-", "_").replace(" ", "_")
     word = book.findings.get(wanted) or book.measures.get(wanted) or book.tasks.get(wanted)
+    if word is None and wanted in book.causes:
+        raise UsageError(
+            f"'{wanted}' is a cause, no finding: record what was seen of it; a cause is named at "
+            f"the end, with diagnose close --cause. Try: diagnose show {wanted}"
+        )
     if word is None:
         near = nearest(wanted, [*book.findings, *book.measures, *book.tasks])
         words = "".join(c if c.isalnum() else " " for c in name[:60]).split()

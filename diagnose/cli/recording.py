@@ -12,11 +12,14 @@ from diagnose.casefile.writing import Entries, Fields, append_by
 from diagnose.cli import printing
 from diagnose.cli.entries import Details, Entry, fact, kind_of, reading, withdrawal
 from diagnose.cli.sheets import READING, Filled, filled
+from diagnose.consultation import Consultation
 from diagnose.errors import UsageError
 from diagnose.report.lines import as_typed, percent
+from diagnose.report.review import alarms
 from knowledge.book import Book, the_book
 
 MOST_FAULTS = 40  #: told at once; nobody mends more in one go
+SAID_OF_READINGS = ("rpm", "oil", "pressure", "gauge")
 
 
 def record_all(
@@ -35,7 +38,10 @@ def record_all(
     told: list[Entry] = []
     places: list[str] = []
 
+    warned: list[str] = []
+
     def make(case: Case) -> Entries:
+        warned.extend(a.says for a in Consultation(book, case).alarms)
         for entry, place in _entries(case, book, facts, readings, withdraw, blanks, details):
             told.append(entry)
             places.append(place)
@@ -45,6 +51,7 @@ def record_all(
     first = new.last_number - len(told) + 1
     lines = [f"{n:4}  {_said(kind, fields)}" for n, (kind, fields) in enumerate(told, first)]
     name = as_typed(str(path))
+    lines += alarms(Consultation(book, new), warned)
     if any(kind == "finding" for kind, _ in told) and first > 1:
         lines.append(f"what it changes in the plan: diagnose teardown {name} --since {first - 1}")
     lines.append(f"saved in {name}; {new.last_number} entries. Next: diagnose review {name}")
@@ -139,7 +146,8 @@ def _said(kind: str, fields: Fields) -> str:
     if fields.get("state") == "withdrawn":
         return f"{fields.get('what') or kind}: entry {fields['replaces']} withdrawn"
     if kind in ("reading", "baseline"):
-        what = ", ".join(str(fields[k]) for k in ("rpm", "oil", "pressure", "gauge") if k in fields)
+        what = ", ".join(str(fields[k]) for k in SAID_OF_READINGS if k in fields)
+        what += ", first start" if fields.get("at") == "start" else ""
     else:
         what = str(fields.get("value") or fields.get("state"))
     sure = fields.get("sure")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 
 from diagnose.consultation import Consultation, Ranked
 from diagnose.explain import Weight
@@ -46,12 +46,13 @@ def _head(answer: Consultation) -> list[str]:
     return lines
 
 
-def alarms(answer: Consultation) -> list[str]:
-    """Stop rules first: state, limit, action."""
+def alarms(answer: Consultation, told: Collection[str] = ()) -> list[str]:
+    """Stop rules first: state, limit, action; but for what was ``told`` already."""
     lines = []
-    for alarm in answer.alarms:
+    fresh = [a for a in answer.alarms if a.says not in told]
+    for alarm in fresh:
         lines += wrapped(f"{alarm.severity.value.upper()}: {alarm.says}", 0, 2)
-    if any(a.severity is Severity.STOP for a in answer.alarms):
+    if any(a.severity is Severity.STOP for a in fresh):
         lines += wrapped("The engine maker's own stop limits take precedence over these.", 0, 2)
     return lines
 
