@@ -1,7 +1,7 @@
 """``python -m tests.benchmarks [runs] [--few] [part ...]``: one table of ratios.
 
-``--few`` ends in under two minutes; all of it, with its ten thousand cases, takes about twenty. Parts:
-commands, inference, chaining, circuit, growth. A ratio named *time* or *memory* is ours over the
+``--few`` ends in under two minutes; all of it, with its ten thousand cases, takes about half an hour.
+Parts: commands, inference, chaining, circuit, growth. A ratio named *time* or *memory* is ours over the
 peer's; any other says how many times faster we are.
 """
 
