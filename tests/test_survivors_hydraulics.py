@@ -10,7 +10,7 @@ import pytest
 
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B, Main
-from diagnose.hydraulics.oil import film_viscosity
+from diagnose.hydraulics.oil import THINNEST, Oil, film_viscosity
 from diagnose.hydraulics.pump import displacement_gear, displacement_gerotor, shaft_power
 from diagnose.hydraulics.raimondi_boyd import ROWS
 from diagnose.hydraulics.ranges import FloatArray
@@ -92,3 +92,28 @@ def test_where_nothing_crosses_nought_the_end_is_found_at_once(nought: float, en
 def test_a_rim_is_wider_outside_than_inside(lip_ratio: float) -> None:
     with pytest.raises(ValueError, match=r"rim radius must lie in \(1, inf\)"):
         gap_drop(1e-3, 5e-3, 0.065, 0.0118, 818.0, lip_ratio)
+
+
+@pytest.mark.parametrize(
+    ("kv40", "kv100", "density", "told"),
+    [
+        (0.0101, 14e-6, 870.0, "viscosity at 40"),
+        (0.0099, 0.0101, 870.0, "viscosity at 100"),
+        (96e-6, THINNEST * 0.99, 870.0, "viscosity at 100"),
+        (96e-6, 14e-6, 0.87, "density"),
+        (96e-6, 14e-6, 599.9, "density"),
+        (96e-6, 14e-6, 1100.1, "density"),
+        (14e-6, 96e-6, 870.0, "thicker at 40"),
+    ],
+)
+def test_an_oil_in_the_wrong_unit_is_refused_by_name(
+    kv40: float, kv100: float, density: float, told: str
+) -> None:
+    """Ten thousand cSt, a density in kg/l, the two viscosities changed about."""
+    with pytest.raises(ValueError, match=told):
+        Oil(kv40, kv100, density)
+
+
+@pytest.mark.parametrize("density", [600.0, 1100.0])
+def test_the_ends_of_the_range_belong_to_it(density: float) -> None:
+    assert Oil(0.01, 0.0099, density).rho15 == density
