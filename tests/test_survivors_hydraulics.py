@@ -15,7 +15,7 @@ from diagnose.hydraulics.pump import displacement_gear, displacement_gerotor, sh
 from diagnose.hydraulics.raimondi_boyd import ROWS
 from diagnose.hydraulics.ranges import FloatArray
 from diagnose.hydraulics.roots import falling_root
-from diagnose.hydraulics.suction import gap_drop
+from diagnose.hydraulics.suction import air_drawn, gap_drop
 
 HOT = 373.15
 
@@ -117,3 +117,9 @@ def test_an_oil_in_the_wrong_unit_is_refused_by_name(
 @pytest.mark.parametrize("density", [600.0, 1100.0])
 def test_the_ends_of_the_range_belong_to_it(density: float) -> None:
     assert Oil(0.01, 0.0099, density).rho15 == density
+
+
+def test_no_air_is_drawn_where_nothing_sucks() -> None:
+    """At the standard atmosphere, 101 325 Pa by definition; a pascal below it a little."""
+    assert air_drawn(101325.0, 1e-6) == air_drawn(101400.0, 1e-6) == 0.0
+    assert air_drawn(101324.0, 1e-6) > 0.0
