@@ -351,3 +351,15 @@ def test_the_line_keeps_its_accounts(seed: int) -> None:
             assert o.settles is bool(o.weight.max() >= 0.95)
             if o.settles or o.chance < 0.1:
                 assert o.then is None
+
+
+def test_only_a_likely_outcome_is_followed() -> None:
+    """A sign seen seven times in a hundred has no way on worked out; its absence has."""
+    table = table_of((0.5, 0.5), a=(0.1, 0.04), b=(0.9, 0.1))
+    checks = (check("rare", 1, finding("a")), check("telling", 500, finding("b")))
+    chooser = Chooser(Outlook(table), OUTSIDE, checks, Spoiling(frozenset()), 0.95)
+    seen, not_seen = main_line(chooser, begun(table))[0].outcomes
+    assert seen.chance == pytest.approx(0.07)
+    assert not seen.settles
+    assert seen.then is None
+    assert not_seen.then is checks[1]
