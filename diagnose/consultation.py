@@ -168,7 +168,7 @@ class Consultation:
         Where the loss is real, what can only make the gauge lie explains none of it: such
         causes keep their probability and stand after those that do.
         """
-        harmless = self._harmless if self.loss_is_real else frozenset()
+        harmless = self.harmless if self.loss_is_real else frozenset()
         rows = (
             Ranked(self.book.causes[c], self.posterior.marginal[c], prior)
             for c, prior in self.network.prior.items()
@@ -178,7 +178,7 @@ class Consultation:
         )
 
     @cached_property
-    def _harmless(self) -> frozenset[str]:
+    def harmless(self) -> frozenset[str]:
         """Causes that no way leads from to a true fault of pressure."""
         above = self.network.ancestors({c.id for c in TRUE_PRESSURE if c.id in self.graph})
         return frozenset(c for c in self.network.prior if c not in above)

@@ -11,6 +11,7 @@ from diagnose.casefile.reading import from_text, load, slurp
 from diagnose.casefile.writing import table_text
 from diagnose.cli import paging, printing
 from diagnose.cli.entries import Details, reading
+from diagnose.consultation import Consultation
 from diagnose.errors import BadCaseError, UsageError
 from diagnose.report import survey as text
 from diagnose.report.scale import scale_of
@@ -32,7 +33,7 @@ def show_survey(path: Path, readings: Sequence[str], picture: Path | None, json:
     if json:
         printing.data(text.data(found, case))
     else:
-        printing.answer(text.survey(found, case))
+        printing.answer(text.survey(found, case, Consultation(book, case).may_run))
 
 
 def supposed(path: Path, readings: Sequence[str], book: Book) -> Case:

@@ -6,6 +6,7 @@ what was seen and not measured is drawn from a range and marked as assumed.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, fields, is_dataclass, replace
 from statistics import NormalDist
@@ -123,7 +124,8 @@ def _measured(
             value = together(by_knob[knob.id], "clearance" in knob.id)
             drawn = np.clip(value + knob.error * evenly_drawn(n, rng), *knob.possible)
             found = by_knob[knob.id]
-            unit = unit_in(found[-1].entry.value or "", knob.dimension)
+            typed = [unit_in(m.entry.value or "", knob.dimension) for m in found]
+            unit = Counter(typed).most_common(1)[0][0]
             yield _turning(knob, drawn, knob.shown(value, unit) + _of(found))
     if "pump_cover_hollow" in by_knob:
         deep = together(by_knob["pump_cover_hollow"], True)

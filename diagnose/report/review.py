@@ -190,10 +190,9 @@ def next_step(answer: Consultation, path: str) -> list[str]:
             4,
             6,
         )
-    if choice.runners_up:
-        others = "; ".join(
-            f"{o.inspection.says} ({o.minutes:.0f} min)" for o in choice.runners_up[:2]
-        )
+    besides = [o for o in choice.runners_up if o.inspection is not step.inspection]
+    if besides:
+        others = "; ".join(f"{o.inspection.says} ({o.minutes:.0f} min)" for o in besides[:2])
         lines += labelled("or", others, 4, 9)
     lines.append("  Write down what you find (yes, no or unknown):")
     lines.append(f"    diagnose record {as_typed(path)} {step.findings[0].id}=yes")

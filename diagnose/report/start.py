@@ -25,7 +25,7 @@ def first_start(start: FirstStart, sheet: Signoff, path: str) -> str:
             _predicted(start),
             *_watch(sheet, as_typed(path)),
             _read(start, path),
-            _reopened(start.reopened, path) if start.reopened else [],
+            _reopened(start.reopened, path) if start.reopened else _above(start),
         ]
     )
 
@@ -118,6 +118,17 @@ def beside(one: Compared, scale: Scale) -> str:
     if one.below:
         return f"{text}: BELOW what was predicted; stop and look"
     return f"{text}: above what was predicted" if one.above else f"{text}: as predicted"
+
+
+def _above(start: FirstStart) -> list[str]:
+    """What to do where readings lie above what was predicted and none below it."""
+    if not any(c.above for c in start.compared):
+        return []
+    return wrapped(
+        "More than was predicted, and nowhere less: no sign that pressure is lost. Before it is "
+        "let be, look at the relief valve and its spring, the grade of the oil and the gauge; "
+        "what the model says of cold oil is its least certain figure."
+    )
 
 
 def _reopened(answer: Consultation, path: str) -> list[str]:

@@ -19,15 +19,15 @@ LEAST = 0.01
 POOR = 2.5  #: psi: known pressures missed by more are told
 
 
-def survey(found: Survey, case: Case) -> str:
-    """The whole survey as text."""
+def survey(found: Survey, case: Case, may_run: bool = True) -> str:
+    """The whole survey as text; ``may_run``: no alarm forbids running the engine."""
     scale = scale_of(case)
     return together(
         [
             _head(found, case, scale),
             _shares(found),
             *(drawn(p, width()) for p in plots(found, scale)),
-            _further(found, scale),
+            _further(found, scale, may_run),
             _notes(found, case, scale),
         ]
     )
@@ -95,12 +95,18 @@ def pictured(found: Survey, scale: Scale) -> list[Plot]:
     ]
 
 
-def _further(found: Survey, scale: Scale) -> list[str]:
+def _further(found: Survey, scale: Scale, may_run: bool) -> list[str]:
     more = found.further
     if more is None:
         return wrapped("No further gauge reading would separate what is still alike.")
     heat = show(round(more.temperature - 273.15) + 273.15, TEMPERATURE)
-    lines = wrapped(
+    lines = []
+    if not may_run:
+        lines = wrapped(
+            "This engine is under a stop: diagnose review says why. Run it for no reading before "
+            "that is lifted.",
+        )
+    lines += wrapped(
         f"Read next: {more.rpm:.0f} rpm with the oil at {heat}; it would show about", 0, 2
     )
     for name, (middle, spread) in more.would_show.items():

@@ -130,6 +130,11 @@ def pressure(answer: Consultation, ends: LooseEnds) -> str:
         return still_missing(ends.budget, answer.case)
     if not ends.confirmed:
         return ""
+    if {c.id for c in ends.causes} <= answer.harmless:
+        return (
+            "this cause takes none away, it only makes the gauge lie; a trusted gauge has to show "
+            "what is wanted before the engine goes back to work"
+        )
     return (
         "how much of the missing pressure this explains cannot be said: that takes a hot gauge "
         "reading and a measured value that bears on the oil circuit, such as a clearance"

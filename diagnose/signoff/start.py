@@ -131,8 +131,11 @@ class FirstStart:
 
     @cached_property
     def reopened(self) -> Consultation | None:
-        """The diagnosis begun anew with these readings alone; None where all is as predicted."""
-        if not self.deviates:
+        """The diagnosis begun anew with these readings alone.
+
+        None where all is as predicted, or only above it: causes of too little explain no more.
+        """
+        if not any(c.below or c.stop for c in self.compared):
             return None
         entry = FindingEntry(no=1_000_000, what=FRESHLY_REBUILT.id, state="present")
         built = Sighting(entry, FRESHLY_REBUILT, Report(State.PRESENT), Stage.TOLD)

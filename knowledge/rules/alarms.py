@@ -131,10 +131,13 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
             for d in known.readings()
         )
         if r.pressure < limit and not refuted:
+            then = (
+                "the trusted gauge says so: shut down, do not run until the cause is found"
+                if r.gauge == "direct"
+                else "shut down, check with a trusted gauge before it runs again"
+            )
             yield Alarm(
-                Severity.STOP,
-                f"{psi(r.pressure)} at {r.rpm:.0f} rpm, limit {psi(limit)}: shut down, check with "
-                "a trusted gauge before it runs again",
+                Severity.STOP, f"{psi(r.pressure)} at {r.rpm:.0f} rpm, limit {psi(limit)}: {then}"
             )
 
 

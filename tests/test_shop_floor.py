@@ -1,0 +1,123 @@
+"""What a mechanic would call wrong at a glance: advice against itself, units mixed, things said twice."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from diagnose.casefile.reading import from_text
+from diagnose.consultation import Consultation
+from diagnose.repair.deviations import deviations
+from diagnose.report import start as start_text
+from diagnose.report.review import next_step
+from diagnose.report.teardown_words import pressure
+from diagnose.signoff.sheet import Signoff
+from diagnose.signoff.start import first_start
+from diagnose.teardown.loose_ends import loose_ends
+from knowledge.book import the_book
+from tests.command_line import call
+
+np = pytest.importorskip("numpy")
+BOOK = the_book()
+HEAD = 'schema = 1\n[engine]\nlayout = "skew_gear_four"\n'
+
+
+def reading(no: int, rpm: int, celsius: int, psi: float, more: str = "") -> str:
+    return (
+        f'\n[[reading]]\nno = {no}\nrpm = "{rpm} rpm"\noil = "{celsius} C"\n'
+        f'pressure = "{psi} psi"\ngauge = "direct"\n{more}'
+    )
+
+
+def finding(no: int, what: str, value: str, where: str = "") -> str:
+    place = f'where = "{where}"\n' if where else ""
+    return f'\n[[finding]]\nno = {no}\nwhat = "{what}"\n{value}\n{place}'
+
+
+WORN = "".join(
+    reading(no, *figures)
+    for no, figures in enumerate(
+        [(600, 20, 44), (1500, 20, 52), (600, 80, 5), (1000, 82, 13), (1500, 82, 21)], 1
+    )
+)
+SOUND = "".join(
+    reading(no, *figures)
+    for no, figures in enumerate(
+        [(700, 20, 50), (1500, 20, 55), (700, 85, 25), (1500, 85, 45), (2500, 85, 52)], 1
+    )
+)
+
+
+@pytest.mark.parametrize(("readings", "stopped"), [(WORN, True), (SOUND, False)])
+def test_a_survey_sends_nobody_to_run_an_engine_under_a_stop(
+    tmp_path: Path, readings: str, stopped: bool
+) -> None:
+    path = tmp_path / "hen.toml"
+    path.write_text(HEAD + readings, "utf-8")
+    said = call("survey", path).out
+    assert ("This engine is under a stop" in said) == stopped
+    assert Consultation(BOOK, from_text(HEAD + readings, None, BOOK)).may_run != stopped
+
+
+def test_a_trusted_gauge_below_the_limit_is_not_sent_to_a_trusted_gauge() -> None:
+    trusted = HEAD + reading(1, 650, 85, 4)
+    panel = trusted.replace('"direct"', '"panel"')
+    for text, asked in ((trusted, False), (panel, True)):
+        (stop,) = Consultation(BOOK, from_text(text, None, BOOK)).alarms
+        assert ("check with a trusted gauge" in stop.says) == asked
+
+
+def test_clearances_typed_in_mixed_units_are_told_in_the_commonest() -> None:
+    typed = ("5.0 thou", "0.0052 in", "0.0055 in", "0.14 mm")
+    text = HEAD + "".join(
+        finding(no, "main_clearance", f'value = "{value}"', f"main {no}")
+        for no, value in enumerate(typed, 1)
+    )
+    (found,) = deviations(from_text(text, None, BOOK), 20, np.random.default_rng(1))
+    assert " in " in found.found
+    assert "mm" not in found.found
+
+
+def test_more_pressure_than_predicted_is_no_search_for_a_loss() -> None:
+    cold = 'at = "start"\n'
+    far_above = from_text(HEAD + reading(1, 700, 90, 75, cold), None, BOOK)
+    start = first_start(far_above, BOOK)
+    assert start.deviates
+    assert start.reopened is None
+    sheet = Signoff(Consultation(BOOK, far_above), 0.9)
+    said = " ".join(start_text.first_start(start, sheet, "hen.toml").split())
+    assert "More than was predicted, and nowhere less" in said
+    assert "the diagnosis is open again" not in said
+
+
+def test_a_gauge_that_lies_leaves_no_pressure_to_be_explained() -> None:
+    seen = ("gauge_reads_zero", "sender_wire_broken", "needle_ignores_lead_test")
+    text = 'schema = 1\n[engine]\nlayout = "small_diesel"\n' + "".join(
+        finding(no, what, 'state = "present"')
+        for no, what in enumerate((*seen, "wire_open_or_shorted", "engine_runs_normally"), 1)
+    )
+    answer = Consultation(BOOK, from_text(text, None, BOOK))
+    ends = loose_ends(answer, 0.9)
+    assert ends.confirmed
+    assert [c.id for c in ends.causes] == ["wiring_ground_fault"]
+    assert "only makes the gauge lie" in pressure(answer, ends)
+
+
+def test_the_next_check_is_not_its_own_alternative() -> None:
+    told = {
+        "lamp_comes_on": "present",
+        "falls_in_a_manoeuvre": "present",
+        "good_cold_low_hot": "absent",
+        "top_up_cures_for_a_while": "absent",
+    }
+    text = 'schema = 1\n[engine]\nlayout = "marine_petrol_v8"\n' + "".join(
+        finding(no, what, f'state = "{state}"') for no, (what, state) in enumerate(told.items(), 1)
+    )
+    answer = Consultation(BOOK, from_text(text, None, BOOK))
+    choice = answer.choice
+    assert choice is not None
+    first = choice.option.inspection
+    assert first in {o.inspection for o in choice.runners_up}, "else this shows nothing"
+    said = " ".join(" ".join(next_step(answer, "curlew.toml")).split())
+    assert said.count(f"{first.says} (") == 1
