@@ -1,10 +1,14 @@
-"""What every test run ends with: how much was fuzzed."""
+"""What every test run begins and ends with: no test is timed; how much was fuzzed."""
 
 from __future__ import annotations
 
 import pytest
+from hypothesis import settings
 
 from tests.fuzzing import COUNT
+
+settings.register_profile("untimed", deadline=None)  # a busy machine is no fault of the code
+settings.load_profile("untimed")
 
 
 def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:

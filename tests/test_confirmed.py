@@ -6,11 +6,13 @@ no forecast for cases never seen; ``python -m tests.confirmed`` prints them.
 
 from __future__ import annotations
 
+from functools import cache
+
 import pytest
 
 from knowledge.book import the_book
 from knowledge.vocabulary import Stage
-from tests.confirmed.scoring import case_files, gold, hit, scores
+from tests.confirmed.scoring import Score, case_files, gold, hit, scores
 
 #: least share of cases whose confirmed cause is first, among three, among five
 LEAST = {
@@ -37,10 +39,16 @@ def test_every_accepted_cause_is_in_the_book() -> None:
         assert set(told["accept"]) <= set(book.causes), name  # type: ignore[call-overload]
 
 
+@cache
+def at(stage: Stage) -> list[Score]:
+    """Every case at a stage, ranked once."""
+    return scores(stage)
+
+
 @pytest.mark.parametrize("stage", LEAST, ids=lambda s: s.value)
 def test_confirmed_cause_stands_high(stage: Stage) -> None:
     """Hit rates do not fall below what was reached."""
-    these = scores(stage)
+    these = at(stage)
     assert len(these) == 49, "two doubtful cases are left out"
     for many, least in zip((1, 3, 5), LEAST[stage], strict=True):
         assert hit(these, many) >= least, f"among {many}: {hit(these, many):.0%}"
@@ -48,5 +56,5 @@ def test_confirmed_cause_stands_high(stage: Stage) -> None:
 
 def test_more_knowledge_helps() -> None:
     """Each stage finds the cause at least as often as the one before."""
-    told, outside, opened = (hit(scores(s), 1) for s in LEAST)
+    told, outside, opened = (hit(at(s), 1) for s in LEAST)
     assert told <= outside <= opened

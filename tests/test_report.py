@@ -24,7 +24,7 @@ from diagnose.report.scale import scale_of
 from knowledge.book import the_book
 from tests.command_line import call
 from tests.complaints import CASES, path_of
-from tests.test_pages import EVERY, Page, page_of, stands_alone
+from tests.test_pages import EVERY, Page, page_once, stands_alone
 
 BOOK = the_book()
 SVG = "{http://www.w3.org/2000/svg}"
@@ -43,8 +43,8 @@ def tight(text: str) -> str:
 
 
 @pytest.fixture(scope="module")
-def gannet(tmp_path_factory: pytest.TempPathFactory) -> Page:
-    return stands_alone(page_of("report", CASES / "gannet.toml", tmp_path_factory.mktemp("page")))
+def gannet() -> Page:
+    return stands_alone(page_once("report", CASES / "gannet.toml"))
 
 
 def test_a_closed_job_says_what_it_was(gannet: Page) -> None:
@@ -108,17 +108,17 @@ def test_first_start_and_sign_off_are_there(gannet: Page) -> None:
 
 
 @pytest.mark.parametrize("case", EVERY, ids=lambda p: p.stem)
-def test_every_case_has_cautions_sources_and_deferrals(case: Path, tmp_path: Path) -> None:
-    page = stands_alone(page_of("report", case, tmp_path))
+def test_every_case_has_cautions_sources_and_deferrals(case: Path) -> None:
+    page = stands_alone(page_once("report", case))
     for heading in ("The answer", "Sources of what is shown", "This report gives way to"):
         assert heading in page.words
     assert "aircraft" in page.words
 
 
-def test_an_open_job_shows_alarms_and_what_is_next(tmp_path: Path) -> None:
-    page = stands_alone(page_of("report", path_of("winch_begun"), tmp_path))
+def test_an_open_job_shows_alarms_and_what_is_next() -> None:
+    page = stands_alone(page_once("report", path_of("winch_begun")))
     assert "What is planned next" in page.words
-    alarmed = stands_alone(page_of("report", CASES / "petrel.toml", tmp_path))
+    alarmed = stands_alone(page_once("report", CASES / "petrel.toml"))
     assert alarmed.words.index("STOP THE ENGINE") < alarmed.words.index("The answer")
 
 
@@ -233,7 +233,7 @@ def test_the_leading_ways_stand_out(case: Path) -> None:
     assert len(thick) == len({n for way in part.ways for n in way})
     assert all(way[0] == answer.ranking[0].cause.id for way in part.ways)
     for way in part.ways:  # what was looked for and not there was brought about by nothing
-        assert answer.evidence[way[-1]].if_present >= answer.evidence[way[-1]].if_absent
+        assert is_there(answer, way[-1])
     steps = {s for way in part.ways for s in pairwise(way)}
     labels = [t.text for t in root.iter(f"{SVG}text") if t.get("font-size") == "11"]
     strengths = [answer.graph.edges[s]["strength"] for s in steps]
