@@ -15,7 +15,7 @@ from diagnose.hydraulics.pump import displacement_gear, displacement_gerotor, sh
 from diagnose.hydraulics.raimondi_boyd import ROWS
 from diagnose.hydraulics.ranges import FloatArray
 from diagnose.hydraulics.roots import falling_root
-from diagnose.hydraulics.suction import air_drawn, gap_drop
+from diagnose.hydraulics.suction import air_drawn, gap_drop, screen_drop
 
 HOT = 373.15
 
@@ -123,3 +123,10 @@ def test_no_air_is_drawn_where_nothing_sucks() -> None:
     """At the standard atmosphere, 101 325 Pa by definition; a pascal below it a little."""
     assert air_drawn(101325.0, 1e-6) == air_drawn(101400.0, 1e-6) == 0.0
     assert air_drawn(101324.0, 1e-6) > 0.0
+
+
+def test_a_screen_is_clean_unless_told_otherwise() -> None:
+    """Creeping flow: half as many holes, twice the loss."""
+    clean, half = screen_drop(1e-9, 0.8, 870.0, 1e-3), screen_drop(1e-9, 0.8, 870.0, 1e-3, 0.5)
+    assert half == pytest.approx(2 * clean)
+    assert screen_drop(1e-9, 0.8, 870.0, 1e-3, 1.0) == clean

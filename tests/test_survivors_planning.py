@@ -275,6 +275,30 @@ def test_a_check_that_shows_nothing_hides_none_behind_it() -> None:
         assert [o.inspection for o in chooser.options(now)] == [good]
 
 
+def test_behind_a_cover_first_what_was_not_shown_on_the_way() -> None:
+    """A sign of the first cause is looked for at the drain: in the sump the other cause comes first.
+
+    Alone, the first cause's second sign would pay more.
+    """
+    table = table_of((0.48, 0.4, 0.12), a=(0.9, 0, 0), b=(0.9, 0, 0), c=(0, 0.9, 0))
+    drain = check("drain", 1, finding("a"), at=Access.DRAINED)
+    same = check("same", 1, finding("b"), at=Access.SUMP_OFF)
+    other = check("other", 1.1, finding("c"), at=Access.SUMP_OFF)
+    drained = Opening(Access.DRAINED, "", (), 100, 100, NOBODY)
+    sump = Opening(Access.SUMP_OFF, "", (Access.DRAINED,), 1, 1, NOBODY)
+    tree = AccessTree({o.access: o for o in (drained, sump)})
+    now = Standing(table.weight, frozenset(), frozenset())
+
+    def block(*checks: Inspection) -> tuple[Inspection, ...]:
+        chooser = Chooser(Outlook(table), tree, checks, Spoiling(frozenset()))
+        choice = chooser.choose(now, deep=False)
+        assert choice is not None
+        return choice.block
+
+    assert block(same, other) == (same, other)
+    assert block(drain, same, other) == (drain, other, same)
+
+
 def test_of_two_checks_alike_the_first_given_is_taken() -> None:
     """The same plan every time: ties as the book gives them, one step ahead and two."""
     table = table_of((0.5, 0.5), a=(0.9, 0.1), b=(0.9, 0.1))
@@ -299,6 +323,7 @@ def test_a_dearer_follow_up_that_pays_better_counts() -> None:
     assert choice is not None
     assert choice.option.inspection is checks[0]
     assert choice.value == pytest.approx((0.315 + 0.7 * 0.5) / (2 + 0.7 * 3))
+    assert main_line(chooser, begun(table))[0].choice.value == choice.value
 
 
 def test_a_look_that_would_be_lost_comes_first_where_it_pays_half() -> None:
