@@ -20,4 +20,3 @@ CIRCUIT_MODEL = Source(
     "medium",
 )
 SAE_J300 = Source("J300", "SAE J300, engine oil viscosity classification (2015 figures)", "strong")
-ASTM_D341 = Source("D341", "ASTM D341, viscosity-temperature charts for liquid petroleum", "strong")

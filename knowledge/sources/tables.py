@@ -96,13 +96,6 @@ HB14 = Source(
     "https://www.kappabikes.xyz/honda-cbr-600-f4i/troubleshooting.html",
     "strong",
 )
-HB15 = Source(
-    "HB-15",
-    'Repair manual (GM S10/S15/Sonoma 1982–93), "Negative Oil Pressure", http://www.autozone.'
-    "com/repairguides/GM-S10-S15-Sonoma-Pick-Ups-1982-1993-Repair-Manual/BASIC-MECHANICAL-TRO"
-    "UBLESHOOTING/Negative-Oil-Pressure/_/P-0996b43f8038eed7",
-    "strong",
-)
 HB16 = Source(
     "HB-16",
     "Vehicle maker's pinpoint test A (Ford Explorer 2.0 2012), https://manuals.autorepairshq."
@@ -134,13 +127,6 @@ HB20 = Source(
     'Bearing maker\'s brochure CEB-2-1114 "Engine bearing: failure analysis and correction", '
     "preface (copy at "
     "https://ja.scribd.com/document/317618622/Ceb-2-1114-Engine-Bearing-Failures-Brochure)",
-    "strong",
-)
-HB21 = Source(
-    "HB-21",
-    "Vehicle maker's symptom index (Honda Pilot 2005), https://lemon-manuals.org.ua/Honda/200"
-    "5/Pilot%20EX/Repair%20and%20Diagnosis/Engine%20Mechanical/Lubrication%20System/Engine%20"
-    "Lubrication%20System/Symptom%20Troubleshooting%20Index/",
     "strong",
 )
 HB22 = Source(
