@@ -93,6 +93,19 @@ def test_two_ways_of_saying_one_thing(one: str, other: str) -> None:
     assert a == b
 
 
+@pytest.mark.parametrize(
+    ("typed", "meant"),
+    [
+        ("gauge sinks as it warms", "good_cold_low_hot"),
+        ("lamp flickers in turns and when I brake hard", "falls_in_a_manoeuvre"),
+        ("wrong oil", "viscosity_too_low"),
+        ("mains set too wide when rebuilt", "bearing_wrong_size"),
+    ],
+)
+def test_what_owners_say_on_the_telephone_comes_first(typed: str, meant: str) -> None:
+    assert FINDER.find(typed, how_many=1)[0].word.id == meant
+
+
 def test_words_of_questions_say_nothing() -> None:
     assert tokens("what is it that the") == []
     assert not IDLE & set(ALIKE)

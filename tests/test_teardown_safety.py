@@ -16,6 +16,14 @@ BOOK = the_book()
 #: warned of only where the engine may be meant: a boat's, a tractor's, a diesel's
 OF_SOME_ENGINES = {Caution.BOAT, Caution.TRACTOR, Caution.INJECTION}
 ALL = ("--until", "confident=0.99")  #: the longest plans
+#: the starter turns the engine over
+CRANKED = {
+    "watch_the_rotor_cranked",
+    "crank_with_the_port_open",
+    "crank_with_filter_off",
+    "force_oil_into_the_pump",
+    "flow_test_the_turbo_feed",
+}
 
 
 @pytest.mark.parametrize("name", JOBS)
@@ -38,6 +46,22 @@ def test_some_of_these_jobs_are_under_a_stop_alarm_and_some_are_not() -> None:
     assert {"skua", "crane_truck_begun"} <= stopped
     assert "heron" not in stopped
     assert any(i.needs_running for _, i in checks(plan("heron")))
+
+
+@pytest.mark.parametrize("name", OPEN)
+def test_nothing_is_cranked_once_the_oil_is_out(name: str) -> None:
+    for data in (plan(name), plan(name, *ALL)):
+        opened: set[str] = set()
+        for stage in data["stages"]:
+            opened |= set(stage["opens"])
+            if Access.DRAINED in opened:
+                told = {c["inspection"] for c in stage["checks"]} | set(stage["while_open"])
+                assert not told & CRANKED, f"{name}, stage {stage.get('number')}"
+
+
+def test_the_cranking_checks_are_in_the_book_and_some_plans_hold_one() -> None:
+    assert set(BOOK.inspections) >= CRANKED
+    assert any(CRANKED & {i.id for _, i in checks(plan(n, *ALL))} for n in OPEN)
 
 
 def named_in(stage: Any, name: str) -> set[Caution]:

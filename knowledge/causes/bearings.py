@@ -99,6 +99,9 @@ BEARING_WRONG_SIZE = Cause(
     HB04,
     follows="the bearings wipe",
     also=(
+        "bearings set too loose",
+        "clearances set too wide at the rebuild",
+        "built too loose",
         "wrong bearings fitted",
         "standard shells on a reground crank",
         "wrong undersize",

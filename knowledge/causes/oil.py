@@ -51,7 +51,13 @@ VISCOSITY_TOO_LOW = Cause(
     "change to the grade the maker gives for this climate",
     HB01,
     follows="thin films and faster wear",
-    also=("oil too thin", "wrong oil grade", "0W-20 instead of 10W-40", "wrong viscosity"),
+    also=(
+        "wrong oil",
+        "oil too thin",
+        "wrong oil grade",
+        "0W-20 instead of 10W-40",
+        "wrong viscosity",
+    ),
 )
 VISCOSITY_TOO_HIGH = Cause(
     "viscosity_too_high",

@@ -63,6 +63,8 @@ FALLS_IN_A_MANOEUVRE = Finding(
     normal="steady",
     background=RARE,
     also=(
+        "flickers in turns",
+        "lamp flickers when braking",
         "drops in corners",
         "under braking",
         "on hills",

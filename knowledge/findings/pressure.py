@@ -308,6 +308,8 @@ GOOD_COLD_LOW_HOT = Finding(
     normal="falls somewhat as the oil warms",
     background=OCCASIONAL,
     also=(
+        "sinks as it warms up",
+        "gauge drops as it gets hot",
         "drops when warm",
         "ok cold",
         "falls as it heats up",

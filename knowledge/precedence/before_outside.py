@@ -35,6 +35,8 @@ _SPILLS = (
     Access.RELIEF_CAP_OFF,
     Access.FLYWHEEL_OFF,
 )
+#: the wires are pulled aside and the battery is off from here on
+_WIRES_OFF = (Access.ENGINE_EASED, Access.FRONT_COVER_OFF, Access.FLYWHEEL_OFF)
 _AS_FOUND = (
     *before(
         instrument.ASK_ITS_HISTORY,
@@ -74,10 +76,28 @@ _AS_FOUND = (
         Access.GAUGE_PORT,
     ),
     *before(
+        instrument.TURN_THE_KEY_AND_LOOK,
+        "wires and battery come off before the engine is eased or taken apart",
+        CP,
+        *_WIRES_OFF,
+    ),
+    *before(
         instrument.SWING_THE_GAUGE_BY_ITS_LEAD,
         "the lead test wants sender and battery connected as found",
         J,
         Access.GAUGE_PORT,
+    ),
+    *before(
+        instrument.SWING_THE_GAUGE_BY_ITS_LEAD,
+        "wires and battery come off before the engine is eased or taken apart",
+        CP,
+        *_WIRES_OFF,
+    ),
+    *before(
+        instrument.LOOK_AT_SENDER_AND_WIRE,
+        "how the wire ran and where it chafed is seen before it is pulled aside",
+        CP,
+        *_WIRES_OFF,
     ),
     *before(
         instrument.FOLLOW_THE_GAUGE_LINE,
@@ -171,6 +191,14 @@ _OIL_STILL_IN = (
         J,
         Access.SUMP_OFF,
         Access.PUMP_OFF,
+        Access.PUMP_COVER_OFF,
+    ),
+    *before(
+        pump.WATCH_THE_ROTOR_CRANKED,
+        "cranking needs oil in the sump and the filter on",
+        CP,
+        Access.DRAINED,
+        Access.FILTER_OFF,
     ),
 )
 _FILTER_AND_CAP = (

@@ -11,6 +11,7 @@ from knowledge.conditions import (
     PUMP_NOT_TURNING,
     PUMP_SLIP,
 )
+from knowledge.engines.features import DIESEL
 from knowledge.findings.behaviour import CHANGED_WITH_NEW_PUMP
 from knowledge.findings.pressure import FELL_SUDDENLY, NEEDLE_FLICKERS
 from knowledge.findings.pump import (
@@ -44,11 +45,24 @@ from knowledge.findings.pump_drive import (
     PUMP_SEEN_STANDING,
     TOO_MUCH_DRIVE_FLOAT,
 )
-from knowledge.rulebook import Conclusions, Known, case_of, leads_to, rules_of
+from knowledge.rulebook import Conclusions, Known, case_of, is_absent, leads_to, rules_of
+from knowledge.sources import COMMON_PRACTICE as CP
 from knowledge.sources import ISS, MSK, NE1, THK
 from knowledge.vocabulary import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 
 rule = rules_of(Station.PUMP)
+
+
+@rule(
+    source=CP,
+    catches=[case_of(DIESEL)],
+    spares=[case_of(), case_of(lacks=[DIESEL])],
+)
+def diesel_has_no_rotor_to_watch(known: Known) -> Conclusions:
+    """A diesel has no ignition: no rotor to watch while it is cranked, no spark to scatter."""
+    if known.has(DIESEL):
+        yield is_absent(ROTOR_STILL_WHEN_CRANKED)
+        yield is_absent(IGNITION_SCATTERS)
 
 
 @rule(
