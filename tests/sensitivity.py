@@ -179,7 +179,7 @@ def again(answer: Consultation, network: Network, found: Posterior) -> Consultat
         survey=answer.survey,
         network=network,
         _heard=(answer.evidence, found, answer.left_out),
-        _harmless=answer._harmless,
+        harmless=answer.harmless,
     )
     return moved
 

@@ -17,7 +17,7 @@ import pytest
 
 from tests.command_line import call
 from tests.complaints import CASES, path_of
-from tests.test_pages import HOSTILE, case_with, stands_alone
+from tests.test_pages import HOSTILE, OPEN, case_with, stands_alone
 
 CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
 NODE = shutil.which("node")
@@ -47,7 +47,7 @@ def seen(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Any]:
     """Every page opened once."""
     folder = tmp_path_factory.mktemp("pages")
     (folder / "empty.toml").write_text("schema = 1\n", "utf-8")
-    hostile = case_with(folder, " ".join(text[:900] for text in HOSTILE))
+    hostile = case_with(folder, " ".join(text[:900] for text in HOSTILE), *OPEN)
     made = {f"report-{c}": ("report", CASES / f"{c}.toml", "--out") for c in REPORTS}
     made |= {
         "report-hostile": ("report", hostile, "--out"),
