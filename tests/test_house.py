@@ -73,6 +73,15 @@ def test_imports_go_down(floor: str, stranger: str) -> None:
             assert not bad, f"{path} imports {bad}"
 
 
+def test_physics_knows_nothing_of_cases() -> None:
+    """The oil circuit imports itself, errors and the ground of knowledge, nothing else of ours."""
+    for path, names in IMPORTS.items():
+        if inside(path, "diagnose/hydraulics"):
+            ours = [n for n in names if n.startswith("diagnose.")]
+            known = ("diagnose.hydraulics", "diagnose.errors")
+            assert not [n for n in ours if not n.startswith(known)], path
+
+
 def test_rules_never_import_rules() -> None:
     """A rule knows words, not other rules."""
     for path, names in IMPORTS.items():
