@@ -104,6 +104,16 @@ def test_a_gauge_that_lies_leaves_no_pressure_to_be_explained() -> None:
     assert "only makes the gauge lie" in pressure(answer, ends)
 
 
+def test_a_measured_figure_is_never_broken_over_two_lines(tmp_path: Path) -> None:
+    """0.005 above 2 in is read as five thou."""
+    path, page = tmp_path / "hen.toml", tmp_path / "hen.html"
+    path.write_text(HEAD + finding(1, "main_clearance", 'value = "0.0052 in"', "main 2"), "utf-8")
+    assert call("report", path, "--out", page).code == 0
+    text = page.read_text("utf-8")
+    assert '<td class="number"><bdi>0.0052 in</bdi></td>' in text
+    assert "td.number { white-space: nowrap; }" in text
+
+
 def test_the_next_check_is_not_its_own_alternative() -> None:
     told = {
         "lamp_comes_on": "present",
