@@ -196,10 +196,14 @@ class Consultation:
 
     @cached_property
     def alarms(self) -> tuple[Alarm, ...]:
-        """What must be done now, gravest first."""
-        grave = list(Severity)
+        """What must be done now, gravest first; without what somebody's word has taken back."""
+        grave, reports = list(Severity), self.case.facts(self.up_to).reports
+        there = {f for f, report in reports.items() if report.state is State.PRESENT}
         return tuple(
-            sorted(self.conclusions.alarms, key=lambda a: (grave.index(a.severity), a.says))
+            sorted(
+                (a for a in self.conclusions.alarms if a.until not in there),
+                key=lambda a: (grave.index(a.severity), a.says),
+            )
         )
 
     @property

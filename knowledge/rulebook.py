@@ -88,6 +88,7 @@ class Alarm:
 
     severity: Severity
     says: str
+    until: Finding | None = None  #: somebody's word that takes it back
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,6 +11,7 @@ from diagnose.casefile.reading import load
 from diagnose.consultation import Consultation
 from diagnose.signoff.closing import obstacles
 from knowledge.book import the_book
+from knowledge.vocabulary import Hold
 from tests.command_line import ROOT, call
 
 BOOK = the_book()
@@ -86,3 +87,20 @@ def test_the_job_that_is_done_has_nothing_in_the_way_but_its_shortfall() -> None
     answer = Consultation(BOOK, load(ROOT / "cases" / "gannet.toml", BOOK))
     (left,) = obstacles(answer, 0.9)
     assert "missing pressure" in left
+
+
+def test_a_failed_check_and_a_weak_first_start_stand_in_the_way(tmp_path: Path) -> None:
+    """Also where the check may wait: closing quietly is for jobs that came out right."""
+    case = tmp_path / "gannet.toml"
+    text = (ROOT / "cases" / "gannet.toml").read_text("utf-8")
+    case.write_text(text, "utf-8")
+    book_task = next(
+        t for t in BOOK.tasks.values() if t.hold is not Hold.STOP and not t.dimension
+        and f'what = "{t.id}"' in text
+    )  # fmt: skip
+    assert call("record", case, f"{book_task.id}=failed", "--note", "came loose").code == 0
+    assert call("record", case, "--reading", "2000 rpm 90 C 9 psi direct start").code == 0
+    told = obstacles(Consultation(BOOK, load(case, BOOK)), 0.9)
+    assert any(f"sign-off failed: {book_task.id}" in line for line in told)
+    assert any("first start read less" in line for line in told)
+    assert "1 failed" in call("signoff", case).out

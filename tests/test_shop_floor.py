@@ -131,3 +131,21 @@ def test_the_next_check_is_not_its_own_alternative() -> None:
     assert first in {o.inspection for o in choice.runners_up}, "else this shows nothing"
     said = " ".join(" ".join(next_step(answer, "curlew.toml")).split())
     assert said.count(f"{first.says} (") == 1
+
+
+ZERO = HEAD + finding(1, "gauge_reads_zero", 'state = "present"')
+
+
+def grave(text: str) -> set[str]:
+    return {a.severity.name for a in Consultation(BOOK, from_text(text, None, BOOK)).alarms}
+
+
+def test_a_stop_is_taken_back_by_a_trusted_gauge_that_came_later() -> None:
+    """By word, not by a reading: nobody knows whether that was before or after."""
+    shown = finding(3, "pressure_shown_since", 'state = "present"')
+    assert "STOP" in grave(ZERO)
+    assert "STOP" in grave(ZERO + reading(2, 1500, 85, 52))
+    assert grave(ZERO + reading(2, 1500, 85, 52) + shown) == {"CARE"}
+    assert "STOP" in grave(ZERO + shown + finding(4, "direct_gauge_low", 'state = "present"'))
+    assert "STOP" in grave(ZERO + shown + reading(5, 700, 85, 3)), "a later low reading stops it"
+    assert "STOP" in grave(ZERO + finding(3, "pressure_shown_since", 'state = "absent"'))

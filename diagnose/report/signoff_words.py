@@ -82,4 +82,6 @@ def count(signoff: Signoff) -> str:
     items = signoff.items
     done = sum(i.judged.verdict is not Verdict.OPEN for i in items)
     held = len(signoff.in_the_way)
-    return f"{done} of {len(items)} seen to; {held} still stand in the way"
+    failed = sum(i.judged.verdict is Verdict.FAILED for i in items)
+    told = f"; {failed} failed" if failed else ""
+    return f"{done} of {len(items)} seen to{told}; {held} still stand in the way"

@@ -115,7 +115,9 @@ def stop_here(plan: Plan, ends: LooseEnds) -> str:
     named = f"{top.cause.says} ({percent(top.probability)}) [{top.cause.id}]"
     if ends.may_stop:
         closes = " and what was found explains the missing pressure" if ends.pressure_closed else ""
-        return f"You may stop here: {named} is confirmed{closes}."
+        open_ = ends.pressure_closed is None and bool(plan.answer.case.readings)
+        more = " Whether it explains all of the missing pressure is not measured." if open_ else ""
+        return f"You may stop here: {named} is confirmed{closes}.{more}"
     if ends.confirmed:
         return f"Confirmed: {named}. Yet some of the missing pressure is not explained."
     return (

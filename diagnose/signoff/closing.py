@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from diagnose.consultation import Consultation
+from diagnose.errors import UsageError
+from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Signoff
 from diagnose.teardown.loose_ends import loose_ends
 
@@ -31,7 +33,26 @@ def obstacles(answer: Consultation, until: float) -> tuple[str, ...]:
     held = [i.task.id for i in sheet.in_the_way if i.task not in {d.task for d in ends.open_tasks}]
     if held:
         found.append("sign-off not finished: " + _some(held))
+    failed = [i.task.id for i in sheet.items if i.judged.verdict is Verdict.FAILED]
+    failed = [id_ for id_ in failed if id_ not in held]
+    if failed:
+        found.append("sign-off failed: " + _some(failed))
+    if _falls_short(answer):
+        found.append("the first start read less than was predicted (diagnose signoff --start)")
     return tuple(found)
+
+
+def _falls_short(answer: Consultation) -> bool:
+    """Whether the repaired engine shows less than it should; loads the physics where it was read."""
+    if not answer.case.started:
+        return False
+    from diagnose.signoff.start import first_start
+
+    try:
+        start = first_start(answer.case, answer.book)
+    except UsageError:  # no circuit in figures to predict from
+        return False
+    return any(c.below or c.stop for c in start.compared)
 
 
 def _some(names: list[str]) -> str:

@@ -290,6 +290,21 @@ DIRECT_GAUGE_ZERO = Finding(
         "no oil at the gauge union",
     ),
 )
+PRESSURE_SHOWN_SINCE = Finding(
+    "pressure_shown_since",
+    Station.INSTRUMENT,
+    "since it read zero a trusted gauge has shown enough pressure",
+    "Since it read zero, has a trusted direct gauge shown enough pressure, cold and hot?",
+    NE3,
+    denies="no trusted gauge has shown pressure since",
+    stage=Stage.OUTSIDE,
+    normal="above the stop limits at idle and at speed",
+    background=VERY_RARE,
+    also=(
+        "test gauge shows good pressure since then",
+        "direct gauge proved the pressure after the panel gauge dropped",
+    ),
+)
 DIRECT_GAUGE_UNSTEADY = Finding(
     "direct_gauge_unsteady",
     Station.INSTRUMENT,

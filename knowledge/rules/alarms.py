@@ -6,8 +6,10 @@ from knowledge.engines.features import DIESEL, LAMP_ONLY
 from knowledge.findings.behaviour import (
     DIRECT_GAUGE_LOW,
     DIRECT_GAUGE_UNSTEADY,
+    DIRECT_GAUGE_ZERO,
     FALLS_IN_A_MANOEUVRE,
     NONE_FROM_FIRST_START,
+    PRESSURE_SHOWN_SINCE,
     TEN_SECONDS_OR_MORE,
 )
 from knowledge.findings.history import FRESHLY_REBUILT
@@ -71,13 +73,49 @@ def seen(value: float, rpm: float, celsius: float = 90.0) -> Reading:
     spares=[case_of(GAUGE_READS_LOW), case_of(lacks=[GAUGE_READS_ZERO])],
 )
 def no_pressure_means_stop_now(known: Known) -> Conclusions:
-    """No pressure shown: shut down at once; do not start again before the cause is found."""
+    """No pressure shown: shut down at once; do not start again before the cause is found.
+
+    Only somebody's word that a trusted gauge has shown pressure *since* takes the stop back: of
+    what was told and read nobody knows which came first.
+    """
     if known.has(GAUGE_READS_ZERO):
         yield Alarm(
             Severity.STOP,
             "gauge reads zero, some pressure is needed at any speed: shut down at once, no restart "
-            "until a trusted gauge shows pressure or the cause is found",
+            "until a trusted gauge shows pressure (then record pressure_shown_since=yes) or the "
+            "cause is found",
+            until=PRESSURE_SHOWN_SINCE,
         )
+
+
+@rule(
+    source=NE3,
+    catches=[
+        case_of(GAUGE_READS_ZERO, PRESSURE_SHOWN_SINCE),
+        case_of(PRESSURE_SHOWN_SINCE, DIRECT_GAUGE_LOW),
+    ],
+    spares=[
+        case_of(GAUGE_READS_ZERO),
+        case_of(GAUGE_READS_ZERO, DIRECT_GAUGE_LOW, lacks=[PRESSURE_SHOWN_SINCE]),
+    ],
+)
+def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
+    """A trusted gauge has shown pressure since: it may run under that gauge's eye.
+
+    Told beside a trusted gauge that reads low or zero, one of the two is over: stop.
+    """
+    if known.has(GAUGE_READS_ZERO) and known.has(PRESSURE_SHOWN_SINCE):
+        yield Alarm(
+            Severity.CARE,
+            "gauge reads zero, a trusted gauge has shown pressure since: run only with that gauge "
+            "on and watched; if it falls as well, shut down at once",
+        )
+    for low in (DIRECT_GAUGE_LOW, DIRECT_GAUGE_ZERO):
+        if known.has(PRESSURE_SHOWN_SINCE) and known.has(low):
+            yield Alarm(
+                Severity.STOP,
+                "a trusted gauge is told to show pressure and to lack it: stop, read it again",
+            )
 
 
 @rule(
