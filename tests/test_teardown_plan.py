@@ -179,7 +179,7 @@ def test_wishes_bite() -> None:
 
 @cache
 def small_study(factor: float) -> plan_study.Result:
-    return plan_study.study(30, factor, workers=1, says=False)
+    return plan_study.study(90, factor, workers=1, says=False)
 
 
 @pytest.mark.parametrize("factor", [1.0, 2.0], ids=["from the book", "every number off by two"])
