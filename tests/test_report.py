@@ -66,7 +66,17 @@ def test_every_finding_has_its_date(gannet: Page) -> None:
     for seen in case.sightings:
         when = seen.entry.when
         assert when is not None
+        if seen.report is None:  # asked, and nobody knew
+            continue
         assert tight(f"{when} {seen.finding.says}") in flat
+
+
+def test_what_nobody_knew_is_only_counted(gannet: Page) -> None:
+    case = load(CASES / "gannet.toml", BOOK)
+    unknown = [s for s in case.sightings if s.report is None]
+    assert unknown
+    assert f"{len(unknown)} more asked about, and not known" in gannet.words
+    assert not any(f"{s.entry.when}{s.finding.says}" in tight(gannet.words) for s in unknown)
 
 
 def test_chances_are_those_of_review(gannet: Page) -> None:

@@ -1,6 +1,6 @@
 """A case's engine as the physics sees it: sound, calibrated to what it once showed, and uncertain.
 
-Imported by ``bench`` and ``repair``. Figures come from the case, else from its profile, each
+Imported by ``bench``, ``repair`` and ``report``. Figures come from the case, else from its profile, each
 clearance on the diameter; what nobody knows of this engine is drawn by ``spread``.
 """
 
@@ -80,12 +80,16 @@ def grade(case: Case) -> Grade:
         return grade_named(usual)
 
 
+def grade_told(case: Case) -> str:
+    """The same in words, as on the can."""
+    named = grade(case)
+    return f"{named.winter.name}-{named.hot.name}" if named.winter else named.hot.name
+
+
 def healthy(case: Case, book: Book) -> Engine:
     """The case's engine without fault. Raises UsageError where the case names no circuit."""
     del book  # the case's words are resolved already
-    named = grade(case)
-    text = f"{named.winter.name}-{named.hot.name}" if named.winter else named.hot.name
-    return engine_of(numbers(case), Oil.of_grade(text))
+    return engine_of(numbers(case), Oil.of_grade(grade_told(case)))
 
 
 def engine_of(n: Mapping[str, float], oil: Oil) -> Engine:

@@ -100,8 +100,9 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
     looked = usable([r.reading for r in case.readings] if readings is None else readings)
     if not looked:
         raise UsageError(
-            "no gauge reading of the running engine; "
-            'write one down: diagnose record CASE --reading "700 rpm 95 C 8 psi"'
+            "no gauge reading of the running engine; write one down: "
+            f"diagnose record {case.path.name if case.path else 'CASE'} "
+            '--reading "700 rpm 95 C 8 psi"'
         )
     engine, rng = healthy(case, book), np.random.default_rng(SEED)
     known = baseline_points(case)

@@ -29,7 +29,7 @@ from knowledge.vocabulary import Inspection, Source, Stage, State, all_in
 
 SHOWN, MOST_STAGES = 5, 6
 HOW = {Stage.TOLD: "told", Stage.OUTSIDE: "outside", Stage.OPENED: "opened"}
-STATES = {"present": "yes", "absent": "no", "unknown": "not known"}
+STATES = {"present": "yes", "absent": "no"}
 
 
 def report_page(plan: Plan, sheet: Signoff, path: str, history: str = "") -> str:
@@ -48,7 +48,8 @@ def report_page(plan: Plan, sheet: Signoff, path: str, history: str = "") -> str
         history=history,
         in_short=in_short(answer) if answer.evidence else "",
         closed=_closed(case),
-        told=[_finding(s) for s in case.sightings],
+        told=[_finding(s) for s in case.sightings if s.report is not None],
+        not_known=sum(s.report is None for s in case.sightings),
         measured=[_measured(m, case) for m in case.measured],
         read=[_reading(r, case) for r in (*case.readings, *case.started)],
         causes=list(_causes(answer)),

@@ -7,6 +7,7 @@ from typing import Any
 import numpy as np
 
 from diagnose.bench.band import Band
+from diagnose.bench.modelling import grade_told
 from diagnose.repair.deviations import Deviation
 from diagnose.repair.enough import ENOUGH, Enough, Remedy, enough
 from diagnose.repair.forecast import COLD, HORSEPOWER, Forecast, Side, Target
@@ -59,7 +60,8 @@ def _found(found: Deviation) -> str:
 
 def _change(told: Forecast, each: Setting) -> str:
     if each.knob is None:
-        return f"oil {each.text}"
+        assumed = "" if told.case.engine.oil else " (assumed)"
+        return f"oil {grade_told(told.case)}{assumed} -> {each.text}"
     if each.id == "relief_shim":
         return f"{each.knob.says} {each.text}"
     before, after = (
@@ -212,7 +214,7 @@ def _enough(asked: Enough, scale: Scale) -> list[str]:
     for r in asked.remedies:
         note = ": treats a symptom" if r.symptom else ""
         lines += wrapped(
-            f"- {_remedy(r)} ({100 * r.way:.0f} % of the way that is sensible){note}", 2, 4
+            f"- {_remedy(r)} ({100 * r.way:.0f} % of the largest sensible change){note}", 2, 4
         )
     if not asked.remedies:
         lines += wrapped("no single sensible change is enough", 2)
