@@ -104,3 +104,17 @@ def test_a_failed_check_and_a_weak_first_start_stand_in_the_way(tmp_path: Path) 
     assert any(f"sign-off failed: {book_task.id}" in line for line in told)
     assert any("first start read less" in line for line in told)
     assert "1 failed" in call("signoff", case).out
+
+
+def test_a_closed_job_is_closed_anew_only_with_a_reason(tmp_path: Path) -> None:
+    case = tmp_path / "gannet.toml"
+    case.write_text((ROOT / "cases" / "gannet.toml").read_text("utf-8"), "utf-8")
+    before = case.read_bytes()
+    done = call("close", case, "--how", "seen", "--cause", "pickup_tube_loose")
+    assert (done.code, done.out) == (2, "")
+    assert "already closed, entry 117" in done.err
+    assert case.read_bytes() == before
+    again = call(
+        "close", case, "--how", "seen", "--cause", "pickup_tube_loose", "--reason", "came back"
+    )
+    assert again.code == 0, again.err

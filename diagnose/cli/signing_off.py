@@ -121,6 +121,9 @@ def close_job(
 
     def make(case: Case) -> Entries:
         answer = Consultation(book, case)
+        if case.closed is not None and not reason.strip():
+            number = case.closed.entry.no
+            raise UsageError(f"already closed, entry {number}; to close it anew say why: --reason")
         named = _causes(causes, answer, book)
         against = obstacles(answer, SURE)
         if against and not reason.strip():
