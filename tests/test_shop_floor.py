@@ -6,8 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.reading import from_text
+from diagnose.casefile.reading import from_text, load
 from diagnose.consultation import Consultation
+from diagnose.hydraulics.circuit import solve
 from diagnose.repair.deviations import deviations
 from diagnose.report import start as start_text
 from diagnose.report.review import next_step
@@ -17,6 +18,7 @@ from diagnose.signoff.start import first_start
 from diagnose.teardown.loose_ends import loose_ends
 from knowledge.book import the_book
 from tests.command_line import call
+from tests.complaints import CASES
 
 np = pytest.importorskip("numpy")
 BOOK = the_book()
@@ -149,3 +151,13 @@ def test_a_stop_is_taken_back_by_a_trusted_gauge_that_came_later() -> None:
     assert "STOP" in grave(ZERO + shown + finding(4, "direct_gauge_low", 'state = "present"'))
     assert "STOP" in grave(ZERO + shown + reading(5, 700, 85, 3)), "a later low reading stops it"
     assert "STOP" in grave(ZERO + finding(3, "pressure_shown_since", 'state = "absent"'))
+
+
+def test_less_pressure_cold_than_warm_is_told_why() -> None:
+    """Where it is predicted, the pump itself has more: the loss lies behind it."""
+    case = load(CASES / "gannet.toml", BOOK)
+    start = first_start(case, BOOK)
+    assert "filter and oilways" in start_text.cold_told(start)
+    cold, warm = (solve(start.engine, 700.0, kelvin) for kelvin in (293.15, 318.15))
+    assert np.mean(cold.gallery_pressure) < np.mean(warm.gallery_pressure)
+    assert np.mean(cold.pump_pressure) > np.mean(warm.pump_pressure)

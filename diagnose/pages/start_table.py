@@ -8,7 +8,7 @@ from __future__ import annotations
 from typing import Any
 
 from diagnose.report.scale import scale_of
-from diagnose.report.start import beside
+from diagnose.report.start import beside, cold_told
 from diagnose.signoff.start import FirstStart
 from knowledge.units import TEMPERATURE, show
 
@@ -37,5 +37,6 @@ def start_table(start: FirstStart) -> dict[str, Any]:
             for heat in heats(start)
         ],
         "wide": not start.case.baseline,
+        "cold": cold_told(start),
         "read": [beside(one, scale) for one in start.compared],
     }

@@ -55,11 +55,25 @@ def _predicted(start: FirstStart) -> list[str]:
         lines += wrapped(f"with the values fitted: {', '.join(start.fitted)}", 2, 4)
     if start.left:
         lines += wrapped(f"with what was left as found: {', '.join(start.left)}", 2, 4)
+    if cold_told(start):
+        lines += wrapped(cold_told(start), 2, 4)
     if not start.case.baseline:
         lines += wrapped(
             "The case has no pressure from when the engine was sound; the bands are wide.", 2, 4
         )
     return lines
+
+
+def cold_told(start: FirstStart) -> str:
+    """Why the gauge may show less cold than warm, where it is predicted to; else empty."""
+    mean = {(e.rpm, e.temperature): e.pressure.middle for e in start.expected}
+    heats = sorted({heat for _, heat in mean})
+    if not any(mean[rpm, heats[0]] < mean[rpm, heats[1]] for rpm, _ in mean):
+        return ""
+    return (
+        "Cold, the gallery may show less than warm: thick oil loses more on its way through "
+        "filter and oilways; the pump itself is not short of pressure then."
+    )
 
 
 def _watch(sheet: Signoff, path: str) -> list[list[str]]:
