@@ -98,6 +98,16 @@ def test_the_survey_is_that_of_the_command(gannet: Page) -> None:
     assert all(f"{rpm:.0f} rpm" in gannet.words for rpm in speeds)
 
 
+def test_figures_keep_to_the_units_of_the_case() -> None:
+    """Pressures in bar with their decimals, limits in the unit the value was measured in."""
+    page = stands_alone(page_once("report", CASES / "dunlin.toml"))
+    told = json.loads(call("survey", CASES / "dunlin.toml", "--json").out)
+    for reading in told["readings"]:
+        assert f"{reading['psi'] * 0.0689476:.1f}" in page.words
+    assert re.search(r"sound engine of this kind, nine in ten\s*\d\.\d to \d\.\d", page.words)
+    assert "at most 0.1 mm (this engine's own figure)" in page.words
+
+
 def test_the_budget_is_that_of_the_command(gannet: Page) -> None:
     """Each line of the account, with its figure."""
     text = call("budget", CASES / "gannet.toml").out

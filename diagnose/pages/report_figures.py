@@ -48,7 +48,7 @@ def of_survey(answer: Consultation) -> dict[str, Any] | None:
         "circuit": found.profile.says,
         "rows": list(_conditions(found)),
         "unit": scale.unit,
-        "panels": [_numbers(p) for p in plots],
+        "panels": [_numbers(p, scale) for p in plots],
     }
 
 
@@ -58,18 +58,20 @@ def _conditions(found: Survey) -> Iterator[dict[str, str]]:
             yield {"says": row.says, "share": percent(row.share), "means": row.shown}
 
 
-def _numbers(plot: Plot) -> dict[str, Any]:
+def _numbers(plot: Plot, scale: Scale) -> dict[str, Any]:
     """The band and each curve at the speeds where a gauge was read."""
+    digits = scale.decimals
     speeds = sorted({x for x, _ in plot.points})
     at = [_nearest(plot.x, n) for n in speeds]
     rows = [
-        {"says": says, "cells": [f"{line[i]:.0f}" for i in at]} for says, line in plot.lines.items()
+        {"says": says, "cells": [f"{line[i]:.{digits}f}" for i in at]}
+        for says, line in plot.lines.items()
     ]
     if plot.band:
         low, high = plot.band
-        cells = [f"{low[i]:.0f} to {high[i]:.0f}" for i in at]
+        cells = [f"{low[i]:.{digits}f} to {high[i]:.{digits}f}" for i in at]
         rows.insert(0, {"says": plot.band_says, "cells": cells})
-    read = [", ".join(f"{y:.0f}" for x, y in plot.points if x == n) for n in speeds]
+    read = [", ".join(f"{y:.{digits}f}" for x, y in plot.points if x == n) for n in speeds]
     rows.append({"says": "read", "cells": read})
     return {"title": plot.title, "speeds": [f"{n:.0f}" for n in speeds], "rows": rows}
 

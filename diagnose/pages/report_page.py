@@ -24,7 +24,7 @@ from diagnose.signoff.sheet import Item, Signoff
 from diagnose.teardown.plan import Plan
 from knowledge import sources
 from knowledge.reference.measured_limits import LIMITS_OF
-from knowledge.units import DIMENSIONS, TEMPERATURE, show
+from knowledge.units import DIMENSIONS, TEMPERATURE, show, unit_in
 from knowledge.vocabulary import Inspection, Source, Stage, State, all_in
 
 SHOWN, MOST_STAGES = 5, 6
@@ -131,11 +131,12 @@ def _finding(seen: Sighting) -> dict[str, Any]:
 
 def _measured(one: Measured, case: Case) -> dict[str, Any]:
     entry = one.entry
+    unit = unit_in(entry.value or "", DIMENSIONS[one.measure.dimension])
     return {
         "day": _day(entry),
         "says": one.measure.says,
         "value": entry.value or show(one.value, DIMENSIONS[one.measure.dimension]),
-        "limits": words.limits_of(one.measure, case),
+        "limits": words.limits_of(one.measure, case, unit),
         "where": entry.where,
         "by": entry.by,
         "note": entry.note,

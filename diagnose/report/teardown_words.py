@@ -76,22 +76,22 @@ def brief(source: Source) -> str:
     return _ADDRESS.sub("", source.title).split(" ; ")[0].strip()
 
 
-def limits_of(measure: Measure, case: Case) -> str:
-    """What will do, the engine's own figure first, with its source."""
+def limits_of(measure: Measure, case: Case, unit: str | None = None) -> str:
+    """What will do, the engine's own figure first, with its source; in ``unit`` where it is given."""
     low, high = LIMITS_OF.get(measure, (None, None))
     parts = [
-        f"{word} {_figure(limit, case)}"
+        f"{word} {_figure(limit, case, unit)}"
         for word, limit in (("at least", low), ("at most", high))
         if limit
     ]
     return "; ".join(parts) if parts else "limit: the engine maker's"
 
 
-def _figure(limit: Limit, case: Case) -> str:
+def _figure(limit: Limit, case: Case, unit: str | None) -> str:
     dimension = DIMENSIONS[limit.dimension]
     if limit in case.limits:
-        return f"{show(case.limits[limit], dimension)} (this engine's own figure)"
-    return f"{show(limit.typical, dimension)} (typical; {brief(limit.source)})"
+        return f"{show(case.limits[limit], dimension, unit)} (this engine's own figure)"
+    return f"{show(limit.typical, dimension, unit)} (typical; {brief(limit.source)})"
 
 
 def unit_of(measure: Measure) -> str:
