@@ -116,14 +116,14 @@ def bars_of(account: Account, drawn: Budget, scale: Scale) -> Iterator[Bar]:
         yield bar(f"lost: {budget_words.named(found)}", share, down, down - share.middle, LOST)
         down -= share.middle
     rest = account.unexplained
-    if rest is None or account.shortfall is None:
+    if rest is None or account.point.read is None:
         yield Bar("left by the model", scale.one(down), 0.0, down / scale.factor, *READ)
         return
-    if abs(rest.middle) >= scale.factor * 0.5:
+    if abs(rest.middle) >= scale.least:
         says, size = budget_words.rest(account, rest)
         yield bar(says, size, down, down - rest.middle, LEFT)
-        down -= rest.middle
-    yield Bar("read on the gauge", scale.one(down), 0.0, down / scale.factor, *READ)
+    read = account.point.read.reading.pressure
+    yield Bar("read on the gauge", scale.one(read), 0.0, read / scale.factor, *READ)
 
 
 def of_start(sheet: Signoff, book: Book) -> dict[str, Any] | None:

@@ -42,7 +42,7 @@ def _planned(told: Forecast, scale: Scale) -> list[str]:
     lines = []
     for found in told.found:
         lines += labelled("found", _found(found), 2, 12)
-    if told.unlisted and told.unlisted.middle > scale.factor * 0.5:
+    if told.unlisted and told.unlisted.middle > scale.least:
         lost = scale.range(told.unlisted)
         lines += labelled(
             "not found", f"{lost} at hot idle: kept as a leak nobody has found yet", 2, 12
@@ -174,7 +174,7 @@ def _bought(told: Forecast, scale: Scale) -> list[str]:
         return []
     idle = (
         "nothing, and costs nothing: the pressure is below the relief setting there before and after"
-        if abs(buys.idle) < 0.5 * scale.factor * (1 if scale.decimals == 0 else 0.1)
+        if abs(buys.idle) < scale.least
         else f"{scale.one(buys.idle)} more"
     )
     return [

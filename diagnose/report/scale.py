@@ -17,6 +17,15 @@ class Scale:
     factor: float = PSI
     decimals: int = 0
 
+    @property
+    def least(self) -> float:
+        """Half of the last digit printed, Pa: less than this shows as nothing.
+
+        >>> Scale("bar", 1e5, 1).least
+        5000.0
+        """
+        return 0.5 * self.factor / float(10**self.decimals)
+
     def figure(self, pascals: float) -> str:
         """A pressure without its unit.
 
