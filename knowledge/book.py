@@ -1,48 +1,41 @@
-"""All of the book as one frozen value; the door through which ``diagnose`` takes it."""
+"""All knowledge as one frozen value; ``diagnose`` takes it from here."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 from types import ModuleType
 from typing import TypeVar
 
-from knowledge import causes as _causes
-from knowledge import conditions as _conditions
-from knowledge import findings as _findings
-from knowledge import inspections as _inspections
-from knowledge import parts as _parts
-from knowledge import rules as _rules
-from knowledge import tasks as _tasks
-from knowledge.engines import dimensions as _dimensions
-from knowledge.engines import features as _features
-from knowledge.engines import layouts as _layouts
-from knowledge.engines import profiles as _profiles
+from knowledge import contents
+from knowledge.engines import dimensions
 from knowledge.engines.dimensions import Dimensioned
 from knowledge.engines.profiles import Profile
-from knowledge.parts.shapes import Part
-from knowledge.reference import limits as _limits
-from knowledge.rulebook import Rule
-from knowledge.vocabulary import (
+from knowledge.model import Cause, Condition, Finding, Limit, Measure, all_in
+from knowledge.rule_api import LinkGroup, Rule, Statement
+from knowledge.work import Inspection, Layout, Part, Task
+
+Word = TypeVar(
+    "Word",
     Cause,
     Condition,
     Finding,
     Inspection,
     Layout,
     Limit,
+    LinkGroup,
     Measure,
+    Part,
+    Profile,
+    Rule,
     Task,
-    all_in,
-)
-
-Word = TypeVar(
-    "Word", Cause, Condition, Finding, Inspection, Layout, Limit, Measure, Part, Profile, Rule, Task
 )
 
 
 @dataclass(frozen=True)
 class Book:
-    """Every word and rule by its id."""
+    """Every word, link group and rule by its id."""
 
     causes: dict[str, Cause]
     conditions: dict[str, Condition]
@@ -51,11 +44,17 @@ class Book:
     limits: dict[str, Limit]
     inspections: dict[str, Inspection]
     layouts: dict[str, Layout]
+    links: dict[str, LinkGroup]
     rules: dict[str, Rule]
     profiles: dict[str, Profile]
     dimensions: dict[str, Dimensioned]
     tasks: dict[str, Task]
     parts: dict[str, Part]
+
+    @property
+    def statements(self) -> tuple[Statement, ...]:
+        """Every rule and link group."""
+        return (*self.rules.values(), *self.links.values())
 
     def profile_of(self, layout: str) -> Profile | None:
         """The circuit in figures that goes with a layout, if there is one."""
@@ -63,10 +62,10 @@ class Book:
 
 
 class DoubledIdError(Exception):
-    """Two words of one kind bear the same id."""
+    """Two words of one kind have the same id."""
 
 
-def _by_id(modules: tuple[ModuleType, ...], kind: type[Word]) -> dict[str, Word]:
+def _by_id(kind: type[Word], modules: Iterable[ModuleType] = contents.MODULES) -> dict[str, Word]:
     found: dict[str, Word] = {}
     for module in modules:
         for word in all_in(module.__name__, kind):
@@ -77,18 +76,19 @@ def _by_id(modules: tuple[ModuleType, ...], kind: type[Word]) -> dict[str, Word]
 
 @cache
 def the_book() -> Book:
-    """The book, gathered once."""
+    """All knowledge, gathered once. Raises DoubledIdError."""
     return Book(
-        causes=_by_id(_causes.MODULES, Cause),
-        conditions=_by_id((_conditions,), Condition),
-        findings=_by_id((*_findings.MODULES, _features), Finding),
-        measures=_by_id(_findings.MODULES, Measure),
-        limits=_by_id((_limits, *_findings.MODULES), Limit),
-        inspections=_by_id(_inspections.MODULES, Inspection),
-        layouts=_by_id((_layouts,), Layout),
-        rules=_by_id(_rules.MODULES, Rule),
-        profiles=_by_id((_profiles,), Profile),
-        dimensions=_dimensions.DIMENSIONED,
-        tasks=_by_id(_tasks.MODULES, Task),
-        parts=_by_id(_parts.MODULES, Part),
+        causes=_by_id(Cause),
+        conditions=_by_id(Condition),
+        findings=_by_id(Finding),
+        measures=_by_id(Measure),
+        limits=_by_id(Limit),
+        inspections=_by_id(Inspection),
+        layouts=_by_id(Layout),
+        links=_by_id(LinkGroup),
+        rules=_by_id(Rule),
+        profiles=_by_id(Profile),
+        dimensions=dimensions.DIMENSIONED,
+        tasks=_by_id(Task, contents.WORK),
+        parts=_by_id(Part, contents.PARTS),
     )

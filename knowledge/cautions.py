@@ -3,10 +3,13 @@
 A caution is shown before the step it belongs to.
 """
 
+from __future__ import annotations
+
 from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
+from knowledge.model import Source
 from knowledge.sources import (
     CDX,
     COMMON_PRACTICE,
@@ -22,11 +25,10 @@ from knowledge.sources import (
     TMS,
     TMW,
 )
-from knowledge.vocabulary import Caution, Source
+from knowledge.work import Caution
 
 #: of every step in which the engine runs; a boat's and a tractor's are shown where they may be meant
 RUNNING = (Caution.EXHAUST, Caution.ROTATING, Caution.HOT, Caution.BOAT, Caution.TRACTOR)
-
 CAUTIONS: Mapping[Caution, tuple[str, Source]] = MappingProxyType(
     {
         Caution.HOT: (
@@ -196,7 +198,6 @@ HAZARDOUS_MATERIAL = Deferral(
     "asbestos or other hazardous material suspected: licensed handling",
     JUDGEMENT,
 )
-
 DEFERS_TO: tuple[Deferral, ...] = (
     AIRCRAFT,
     MAKERS_MANUAL,

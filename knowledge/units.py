@@ -5,6 +5,8 @@ units library, tried, read ``95 C`` as coulomb and ``4,2 bar`` as 42 bar; here w
 table is refused with three right spellings.
 """
 
+from __future__ import annotations
+
 import re
 import unicodedata
 from dataclasses import dataclass
@@ -43,7 +45,6 @@ LBF = 4.4482216152605
 GALLON_US = 3.785411784e-3
 QUART_US = GALLON_US / 4
 QUART_IMP = 4.54609e-3 / 4
-
 PRESSURE = Dimension(
     "pressure",
     "Pa",
@@ -178,7 +179,6 @@ ANGLE = Dimension(
     ("15 deg", "15 degrees", "15°"),
 )
 COUNT = Dimension("count", "1", (Unit(("", "pcs", "off"), 1.0),), ("7", "7 off", "7 pcs"))
-
 DIMENSIONS = {
     d.id: d
     for d in (

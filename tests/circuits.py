@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from diagnose.casefile.case import Case
-from diagnose.casefile.reading import from_text
+from diagnose.case.case import Case
+from diagnose.case.loading import from_text
 from knowledge.book import the_book
 
 BOOK = the_book()

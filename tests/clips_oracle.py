@@ -12,9 +12,10 @@ from dataclasses import dataclass, field
 
 import clips
 
-from diagnose.chaining import Conclusions as Concluded
-from diagnose.chaining import Facts, Notebook
-from knowledge.rulebook import (
+from diagnose.inference.chaining import Facts, WorkingMemory
+from diagnose.inference.chaining import InferenceResult as Concluded
+from knowledge.model import Finding, Limit, Measure, Reading, State
+from knowledge.rule_api import (
     Alarm,
     Conclusion,
     Contradiction,
@@ -24,7 +25,6 @@ from knowledge.rulebook import (
     Rule,
     Shifted,
 )
-from knowledge.vocabulary import Finding, Limit, Measure, Reading, State
 
 Premise = tuple[str, Finding]  #: "has" or "lacks", and of what
 MOST_PATHS = 4096
@@ -43,7 +43,7 @@ class Probe:
     """Answers has and lacks by a script, no where the script ends; numbers by the case."""
 
     script: Sequence[bool]
-    numbers: Notebook
+    numbers: WorkingMemory
     answers: dict[Premise, bool] = field(default_factory=dict)
     read_numbers: bool = False
 
@@ -78,7 +78,7 @@ class Probe:
 
 def probes(rule: Rule, facts: Facts) -> Iterator[tuple[Probe, tuple[Conclusion, ...]]]:
     """Every way through the rule: a first run all no, then each no turned into a yes."""
-    numbers = Notebook(facts)
+    numbers = WorkingMemory(facts)
     scripts: list[tuple[bool, ...]] = [()]
     for _ in range(MOST_PATHS):
         script = scripts.pop()
@@ -154,7 +154,7 @@ class Oracle:
     def run(self, facts: Facts) -> set[tuple[object, ...]]:
         """What CLIPS concludes, all its rules being there."""
         self._clips.reset()
-        for finding, report in facts.reports.items():
+        for finding, report in facts.observations.items():
             self._clips.assert_string(f"(reported {finding.id})")
             if report.sure >= 0.5:
                 sort = "has" if report.state is State.PRESENT else "lacks"

@@ -18,7 +18,7 @@ from unittest.mock import patch
 import pytest
 
 from diagnose.cli import app
-from diagnose.report.lines import columns
+from diagnose.output.lines import columns
 
 ROOT = Path(__file__).parent.parent
 NOBODY = 65534

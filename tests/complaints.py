@@ -10,11 +10,12 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from diagnose.casefile.reading import load
-from diagnose.casefile.writing import Fields, table_text
+from diagnose.case.loading import load
+from diagnose.case.writing import Fields, table_text
 from knowledge.access import Opening, openings_for
 from knowledge.book import the_book
-from knowledge.vocabulary import Access, Inspection, State
+from knowledge.model import State
+from knowledge.work import Access, Inspection
 from tests.command_line import Done, call
 
 BOOK = the_book()

@@ -101,7 +101,7 @@ def ended_well(done: Done, what: object) -> None:
 # --------------------------------------------------------------------------- spoiling a file
 
 
-def spoilt(text: str, dice: random.Random, others: list[str] = REAL) -> bytes:
+def too_late(text: str, dice: random.Random, others: list[str] = REAL) -> bytes:
     """A real file with a few things wrong in it; sometimes nothing is."""
     for _ in range(dice.choice((0, 1, 1, 1, 2, 3, 6))):
         text = dice.choice(_WAYS)(text, dice, others)

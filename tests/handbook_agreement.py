@@ -17,8 +17,8 @@ from math import sqrt
 from pathlib import Path
 from typing import Any
 
-from diagnose.casefile.reading import from_text
-from diagnose.consultation import Consultation
+from diagnose.case.loading import from_text
+from diagnose.diagnosis import Diagnosis
 from knowledge.book import the_book
 
 TABLES = Path(__file__).parent / "data" / "handbook_tables.toml"
@@ -83,7 +83,7 @@ def ranked(layout: str, symptom: tuple[str, ...]) -> dict[str, float]:
         for n, what in enumerate(symptom, 1)
     )
     text = f'schema = 1\n[engine]\nlayout = "{layout}"\n' + "".join(findings)
-    consultation = Consultation(the_book(), from_text(text, None, the_book()))
+    consultation = Diagnosis(the_book(), from_text(text, None, the_book()))
     return {r.cause.id: r.probability for r in consultation.ranking}
 
 

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from pathlib import Path
 
-TOLD = '[[finding]]\nno = 1\nwhat = "needle_flickers"\nstate = "present"\n'
+KNOWN = '[[finding]]\nno = 1\nwhat = "needle_flickers"\nstate = "present"\n'
 SEEN = '[[finding]]\nno = 2\nwhat = "debris_on_relief_seat"\nstate = "present"\n'
 
 
 def job_text(
     *causes: str,
     layout: str = "skew_gear_four",
-    told: str = TOLD + SEEN,
+    told: str = KNOWN + SEEN,
     minutes: str = "40 min",
     when: str = "2026-05-01",
     comeback: str = "",

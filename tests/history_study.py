@@ -18,14 +18,14 @@ from functools import cache
 from math import exp, log
 from statistics import mean
 
-from diagnose.casefile.reading import from_text
-from diagnose.causegraph import priors
-from diagnose.consultation import Consultation
+from diagnose.case.loading import from_text
+from diagnose.diagnosis import Diagnosis
 from diagnose.history.learning import Seen, learn, plain_shares, shares
-from diagnose.ranking.elimination import posterior
+from diagnose.inference.causegraph import priors
+from diagnose.inference.elimination import posterior
 from knowledge.book import the_book
-from knowledge.rules.history import MARKED
-from knowledge.vocabulary import Finding, Kind, Stage
+from knowledge.history.rules import MARKED
+from knowledge.model import Finding, Kind, Stage
 
 BOOK = the_book()
 NUMBERS = (0, 1, 2, 3, 5, 20, 80)
@@ -35,9 +35,9 @@ TOLD_IF_THERE, TOLD_IF_NOT = 0.7, 0.1
 OUTSIDE = "not_in_the_book"
 TRIES = 60
 LAYOUTS = sorted(name for name in BOOK.layouts if name != "unknown")
-TOLD = [f for f in BOOK.findings.values() if f.kind is Kind.SEEN and f.stage is Stage.TOLD]
+KNOWN = [f for f in BOOK.findings.values() if f.kind is Kind.SEEN and f.stage is Stage.KNOWN]
 ABOUT_PRESSURE = frozenset(
-    f for f in TOLD if any(w in f.says + f.asks for w in ("pressure", "gauge", "needle", "lamp"))
+    f for f in KNOWN if any(w in f.says + f.asks for w in ("pressure", "gauge", "needle", "lamp"))
 )
 
 
@@ -54,7 +54,7 @@ class Fresh:
     """A job that has just come in: what was told, and the true cause."""
 
     cause: str
-    answer: Consultation
+    answer: Diagnosis
 
 
 @dataclass(frozen=True)
@@ -76,9 +76,9 @@ def text_of(engine: Engine, told: Sequence[tuple[Finding, bool]] = ()) -> str:
 
 
 @cache
-def plain(engine: Engine) -> Consultation:
+def plain(engine: Engine) -> Diagnosis:
     """The engine before anything is told of its pressure."""
-    return Consultation(BOOK, from_text(text_of(engine), None, BOOK))
+    return Diagnosis(BOOK, from_text(text_of(engine), None, BOOK))
 
 
 @cache
@@ -119,7 +119,7 @@ def fresh(shop: Mapping[str, float], rng: random.Random) -> Fresh:
             there = _happens(plain(engine), cause, rng)
             told = [
                 (f, there[f.id])
-                for f in TOLD
+                for f in KNOWN
                 if f.id in there
                 and f not in engine.past
                 and rng.random() < (TOLD_IF_THERE if there[f.id] else TOLD_IF_NOT)
@@ -128,12 +128,12 @@ def fresh(shop: Mapping[str, float], rng: random.Random) -> Fresh:
                 break
         else:
             continue
-        answer = Consultation(BOOK, from_text(text_of(engine, told), None, BOOK))
+        answer = Diagnosis(BOOK, from_text(text_of(engine, told), None, BOOK))
         if not answer.left_out:
             return Fresh(cause, answer)
 
 
-def _happens(answer: Consultation, cause: str, rng: random.Random) -> dict[str, bool]:
+def _happens(answer: Diagnosis, cause: str, rng: random.Random) -> dict[str, bool]:
     """What is there when this cause holds and no other."""
     network = answer.network
     there = {name: name == cause for name in network.prior}

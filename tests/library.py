@@ -7,8 +7,8 @@ from itertools import product
 
 import pyagrum as gum
 
-from diagnose.graphfile import small
-from diagnose.ranking.network import Evidence, Network
+from diagnose.inference.graph_formats import small
+from diagnose.inference.network import Evidence, Network
 from tests.nets import FLAT, restricted
 
 

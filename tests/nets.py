@@ -9,7 +9,7 @@ import numpy as np
 from hypothesis import strategies as st
 from numpy.typing import NDArray
 
-from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
+from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
 
 FLAT = Likelihood(1.0, 1.0)  #: says nothing; asks for the node's own marginal
 

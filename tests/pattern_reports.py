@@ -28,10 +28,11 @@ from typing import TypeAlias
 import numpy as np
 from numpy.typing import NDArray
 
-from knowledge.findings import behaviour, pressure
-from knowledge.reference.gauge import NEAR_SETTING, PAST_SETTING, wanted_cold, wanted_hot
+from knowledge.model import Finding
+from knowledge.pressure import behaviour
+from knowledge.pressure import patterns as pressure
+from knowledge.pressure.gauge import NEAR_SETTING, PAST_SETTING, wanted_cold, wanted_hot
 from knowledge.units import PSI
-from knowledge.vocabulary import Finding
 
 Pressures: TypeAlias = NDArray[np.float64]
 Flags: TypeAlias = NDArray[np.bool_]
@@ -110,7 +111,7 @@ def capped(looks: Looks, seen: dict[str, Pressures]) -> Flags:
     return np.asarray(flat & short & (seen["cruise"] >= 1.5 * looks.idle_figure))
 
 
-def reports(looks: Looks) -> dict[Finding, Flags]:
+def observations(looks: Looks) -> dict[Finding, Flags]:
     """Which engines show each pattern; a pattern the sound engine shows too is no news."""
     low = {p: looks.low(p) for p in POINTS}
     hot, cold = some(*(low[p] for p in HOT_POINTS)), some(*(low[p] for p in COLD_POINTS))

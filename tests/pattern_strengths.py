@@ -17,16 +17,16 @@ from pathlib import Path
 
 import numpy as np
 
-from diagnose.bench.faults import FAULTS
-from diagnose.bench.modelling import USUAL_ERROR, Point, engine_of, spread
+from diagnose.circuit.engine_model import USUAL_ERROR, Point, engine_of, spread
+from diagnose.circuit.faults import FAULTS
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
 from knowledge.book import the_book
+from knowledge.engines.limits import HOT_IDLE_PRESSURE
 from knowledge.engines.profiles import Profile
-from knowledge.reference.gauge import PANEL_SPREAD
-from knowledge.reference.limits import HOT_IDLE_PRESSURE
-from tests.pattern_reports import POINTS, Looks, Pressures, complaint, reports
+from knowledge.pressure.gauge import PANEL_SPREAD
+from tests.pattern_reports import POINTS, Looks, Pressures, complaint, observations
 
 TABLE = Path(__file__).parent.parent / "knowledge/reference/pattern_strengths.py"
 MODEL = 1  #: version of model, sampling and thresholds together: raise it when one changes
@@ -131,7 +131,7 @@ def shares(engines: int, seed: int) -> Shares:
         many = (engines + i) // len(profiles)  # as even as it goes, and the sum is ``engines``
         for condition, looks in looked_at(profile, many, rng).items():
             bad = complaint(looks)
-            for finding, seen in reports(looks).items():
+            for finding, seen in observations(looks).items():
                 count = shown.setdefault((condition, finding.id), [0, 0])
                 count[0] += int(np.sum(seen & bad))
                 count[1] += int(np.sum(bad))

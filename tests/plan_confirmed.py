@@ -14,15 +14,16 @@ from pathlib import Path
 
 import numpy as np
 
-from diagnose.casefile.case import Case
-from diagnose.casefile.reading import load
-from diagnose.consultation import Consultation
+from diagnose.case.case import Case
+from diagnose.case.loading import load
+from diagnose.diagnosis import Diagnosis
 from diagnose.planning.access_tree import AccessTree
-from diagnose.planning.main_line import main_line
-from diagnose.planning.options import Standing
-from diagnose.planning.worlds import Worlds
+from diagnose.planning.options import PlanState
+from diagnose.planning.sequence import planned_sequence
+from diagnose.planning.single_cause import SingleCauseModel
 from knowledge.book import the_book
-from knowledge.vocabulary import Access, Finding, Inspection, Stage
+from knowledge.model import Finding, Stage
+from knowledge.work import Access, Inspection
 from tests.confirmed.scoring import case_files, gold
 from tests.handbook_agreement import Table
 from tests.plan_study import CHECKS, SHOWS_IT, low_tables
@@ -31,7 +32,7 @@ FIRST = 5
 SHOWN = 0.2  #: a check shows a cause if such a sign is there so often
 
 
-def shows(table: Worlds, check: Inspection, causes: frozenset[str]) -> float:
+def shows(table: SingleCauseModel, check: Inspection, causes: frozenset[str]) -> float:
     """The chance that the check brings a sign that speaks for one of these causes only."""
     best = 0.0
     for number, cause in enumerate(table.causes):
@@ -56,14 +57,14 @@ class Told:
 
     name: str
     case: Case
-    answer: Consultation
+    answer: Diagnosis
     causes: frozenset[str]
     right: frozenset[Inspection]  #: checks that show the confirmed cause
 
     @property
     def known(self) -> frozenset[Finding]:
         """What was answered by then."""
-        return frozenset(self.case.facts(Stage.TOLD).reports)
+        return frozenset(self.case.facts(Stage.KNOWN).observations)
 
 
 def told(path: Path) -> Told | None:
@@ -72,25 +73,25 @@ def told(path: Path) -> Told | None:
     if label.get("doubtful"):
         return None
     case = load(path, the_book())
-    answer = Consultation(the_book(), case, Stage.TOLD)
+    answer = Diagnosis(the_book(), case, Stage.KNOWN)
     causes = frozenset(str(a) for a in label["accept"])  # type: ignore[attr-defined]
-    right = frozenset(c for c in CHECKS if shows(answer.worlds, c, causes) >= SHOWN)
+    right = frozenset(c for c in CHECKS if shows(answer.single_cause_model, c, causes) >= SHOWN)
     return Told(path.stem, case, answer, causes, right) if right else None
 
 
 def planned(one: Told) -> list[Inspection]:
     """The checks of the plan made from the complaint alone."""
-    start = Standing(one.answer.worlds.weight, one.known, frozenset())
-    return [link.choice.option.inspection for link in main_line(one.answer.chooser(), start)]
+    start = PlanState(one.answer.single_cause_model.weight, one.known, frozenset())
+    return [link.choice.option.inspection for link in planned_sequence(one.answer.chooser(), start)]
 
 
 def made_anew(one: Told, most: int = 40) -> Iterator[Inspection]:
     """The checks, the plan made anew after each with what the case says was found."""
-    found = one.case.facts(Stage.OPENED).reports
+    found = one.case.facts(Stage.OPENED).observations
     known, opened, done = set(one.known), frozenset[Access](), frozenset[Inspection]()
     answer = one.answer
     for _ in range(most):
-        now = Standing(answer.worlds.weight, frozenset(known), opened, done)
+        now = PlanState(answer.single_cause_model.weight, frozenset(known), opened, done)
         choice = answer.chooser().choose(now)
         if choice is None:
             return
@@ -100,14 +101,14 @@ def made_anew(one: Told, most: int = 40) -> Iterator[Inspection]:
         opened = answer.tree.after(check, opened)
         done |= {check}
         if any(f in found for f in check.reveals):
-            answer = Consultation(the_book(), _as_known(one, frozenset(known)), Stage.OPENED)
+            answer = Diagnosis(the_book(), _as_known(one, frozenset(known)), Stage.OPENED)
 
 
 def _as_known(one: Told, known: frozenset[Finding]) -> Case:
     from dataclasses import replace
 
     sightings = tuple(s for s in one.case.sightings if s.finding in known)
-    readings = tuple(r for r in one.case.readings if r.stage is Stage.TOLD)
+    readings = tuple(r for r in one.case.readings if r.stage is Stage.KNOWN)
     return replace(one.case, sightings=sightings, readings=readings, measured=())
 
 
@@ -115,7 +116,7 @@ def by_table(one: Told, table: Table) -> list[Inspection]:
     """A printed table row by row."""
     done: list[Inspection] = []
     for row in table.rows:
-        chance = {c: shows(one.answer.worlds, c, frozenset(row.causes)) for c in CHECKS}
+        chance = {c: shows(one.answer.single_cause_model, c, frozenset(row.causes)) for c in CHECKS}
         best = max(chance.values())
         if best > 0.05:
             tree = one.answer.tree

@@ -15,20 +15,21 @@ from functools import cache
 
 import numpy as np
 
-from diagnose.casefile.reading import from_text
-from diagnose.consultation import Consultation
+from diagnose.case.loading import from_text
+from diagnose.diagnosis import Diagnosis
+from diagnose.inference.elimination import TooEntangledError, posterior
+from diagnose.inference.network import Network
 from diagnose.planning.access_tree import AccessTree
-from diagnose.planning.worlds import Array, Worlds, worlds
-from diagnose.ranking.elimination import TooEntangledError, posterior
-from diagnose.ranking.network import Network
+from diagnose.planning.single_cause import Array, SingleCauseModel, single_cause_model
 from knowledge.book import the_book
-from knowledge.vocabulary import Access, Finding, Inspection, Kind, Stage
+from knowledge.model import Finding, Kind, Stage
+from knowledge.work import Access, Inspection
 
 CONFIRMED = 0.9
 TOLD_IF_THERE, TOLD_IF_NOT = 0.7, 0.1  #: how readily a person speaks of a thing unasked
 _ABOUT = ("pressure", "gauge", "needle", "lamp")
 _BOOK = the_book()
-_COMPLAINTS = [f for f in _BOOK.findings.values() if f.kind is Kind.SEEN and f.stage is Stage.TOLD]
+_COMPLAINTS = [f for f in _BOOK.findings.values() if f.kind is Kind.SEEN and f.stage is Stage.KNOWN]
 
 
 @dataclass(frozen=True, eq=False)
@@ -37,14 +38,14 @@ class ImaginedJob:
 
     cause: str
     there: dict[str, bool]
-    answer: Consultation
-    judge: Worlds  #: single-cause worlds of the network the job was drawn from
+    answer: Diagnosis
+    judge: SingleCauseModel  #: single-cause worlds of the network the job was drawn from
 
 
 @cache
-def _plain(layout: str) -> Consultation:
+def _plain(layout: str) -> Diagnosis:
     text = f'schema = 1\n[engine]\nlayout = "{layout}"\n'
-    return Consultation(_BOOK, from_text(text, None, _BOOK))
+    return Diagnosis(_BOOK, from_text(text, None, _BOOK))
 
 
 def off(network: Network, factor: float, rng: random.Random) -> Network:
@@ -105,15 +106,15 @@ def draw(rng: random.Random, factor: float = 1.0) -> ImaginedJob:
         ]
         if not any(seen and any(w in f.says + f.asks for w in _ABOUT) for f, seen in told):
             continue
-        answer = Consultation(_BOOK, from_text(_case_text(layout, told), None, _BOOK))
+        answer = Diagnosis(_BOOK, from_text(_case_text(layout, told), None, _BOOK))
         try:
-            judge = answer.worlds
+            judge = answer.single_cause_model
             if factor != 1.0:
                 network = _with_numbers_of(answer.network, true)
-                judge = worlds(network, posterior(network, answer.evidence).marginal)
+                judge = single_cause_model(network, posterior(network, answer.evidence).marginal)
         except TooEntangledError:
             continue
-        if cause in judge.causes and cause in answer.worlds.causes:
+        if cause in judge.causes and cause in answer.single_cause_model.causes:
             return ImaginedJob(cause, there, answer, judge)
 
 
@@ -142,7 +143,7 @@ class Mechanic:
 
     def __post_init__(self) -> None:
         self.answered = set(self.job.answer.answered)
-        self.belief = np.log(np.maximum(self.job.answer.worlds.weight, 1e-300))
+        self.belief = np.log(np.maximum(self.job.answer.single_cause_model.weight, 1e-300))
         self.judged = np.log(np.maximum(self.job.judge.weight, 1e-300))
         self.may_run = self.job.answer.may_run
         self.tree = self.job.answer.tree
@@ -186,7 +187,9 @@ class Mechanic:
             self.answered.add(finding)
             if finding.id in self.job.there:
                 seen = self.job.there[finding.id]
-                self.belief = self.belief + _told(self.job.answer.worlds, finding.id, seen)
+                self.belief = self.belief + _told(
+                    self.job.answer.single_cause_model, finding.id, seen
+                )
                 self.judged = self.judged + _told(self.job.judge, finding.id, seen)
 
 
@@ -195,7 +198,7 @@ def _normal(logs: Array) -> Array:
     return np.asarray(full / full.sum())
 
 
-def _told(table: Worlds, finding: str, seen: bool) -> Array:
+def _told(table: SingleCauseModel, finding: str, seen: bool) -> Array:
     if finding not in table.shows:
         return np.zeros(len(table.causes))
     shows = np.clip(table.shows[finding], 1e-12, 1.0 - 1e-12)

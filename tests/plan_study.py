@@ -17,10 +17,10 @@ from functools import lru_cache, partial
 
 import numpy as np
 
-from diagnose.planning.options import Standing
+from diagnose.planning.options import PlanState
 from diagnose.teardown.plan import Plan
 from knowledge.book import the_book
-from knowledge.vocabulary import Inspection
+from knowledge.work import Inspection
 from tests.handbook_agreement import Table, tables
 from tests.plan_jobs import CONFIRMED, ImaginedJob, Mechanic, Order, draw, worked
 
@@ -33,10 +33,10 @@ def planned(person: Mechanic) -> Iterator[Inspection]:
     """The planner's choice, made anew after each check."""
     chooser = person.job.answer.chooser(until=CONFIRMED)
     while True:
-        standing = Standing(
+        plan_state = PlanState(
             person.weight, frozenset(person.answered), person.opened, frozenset(person.done)
         )
-        choice = chooser.choose(standing)
+        choice = chooser.choose(plan_state)
         if choice is None:
             yield from stripped(person)
             return
@@ -64,7 +64,7 @@ def cheapest(person: Mechanic) -> Iterator[Inspection]:
 @lru_cache(4)
 def _proofs(job: ImaginedJob) -> dict[Inspection, np.ndarray[tuple[int], np.dtype[np.float64]]]:
     """For each check and cause the chance of a finding that shows the cause."""
-    table = job.answer.worlds
+    table = job.answer.single_cause_model
     out = {}
     for check in CHECKS:
         miss = np.ones(len(table.causes))
@@ -98,7 +98,7 @@ def likeliest(person: Mechanic) -> Iterator[Inspection]:
 def by_table(table: Table, person: Mechanic) -> Iterator[Inspection]:
     """A printed table row by row, then a full strip."""
     proofs = _proofs(person.job)
-    number = {c: i for i, c in enumerate(person.job.answer.worlds.causes)}
+    number = {c: i for i, c in enumerate(person.job.answer.single_cause_model.causes)}
     for row in table.rows:
         causes = [number[c] for c in row.causes if c in number]
         chance = {c: float(proofs[c][causes].sum()) for c in CHECKS if causes and person.may(c)}
@@ -168,8 +168,8 @@ def one_lot(jobs: int, factor: float, seed: int, says: bool = True) -> Result:
             result.minutes[name].append(full if minutes is None else minutes)
         if says:
             plan = Plan(job.answer)
-            result.expected.append(plan.prospect.expected if plan.line else 0.0)
-            result.rehearsed.append(plan.prospect.found if plan.line else 1.0)
+            result.expected.append(plan.estimate.expected if plan.line else 0.0)
+            result.rehearsed.append(plan.estimate.found if plan.line else 1.0)
     return result
 
 

@@ -66,10 +66,10 @@ def _never_negative(operator: csr_array, source: np.ndarray) -> np.ndarray:
     for _ in range(60):
         p = np.zeros_like(source)
         p[carries] = spsolve(operator[carries][:, carries].tocsc(), source[carries])
-        wants = np.where(carries, p > 0, operator @ p > source)
-        if np.array_equal(wants, carries):
+        strongly_raised_by = np.where(carries, p > 0, operator @ p > source)
+        if np.array_equal(strongly_raised_by, carries):
             return p
-        carries = wants
+        carries = strongly_raised_by
     raise RuntimeError("the edge of the film does not settle")
 
 

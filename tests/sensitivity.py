@@ -15,14 +15,14 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import NamedTuple, TypeVar
 
-from diagnose.casefile.reading import load
-from diagnose.causegraph import EXPECTED_CAUSES, MOST_PRIOR
-from diagnose.causegraph import weights as common
-from diagnose.consultation import Consultation
-from diagnose.ranking.elimination import Posterior, posteriors
-from diagnose.ranking.network import Likelihood, Network
+from diagnose.case.loading import load
+from diagnose.diagnosis import Diagnosis
+from diagnose.inference.causegraph import EXPECTED_CAUSES, MOST_PRIOR
+from diagnose.inference.causegraph import weights as common
+from diagnose.inference.elimination import Posterior, posteriors
+from diagnose.inference.network import Likelihood, Network
 from knowledge.book import the_book
-from knowledge.vocabulary import Background, Rate, Stage, Strength
+from knowledge.model import Background, Rate, Stage, Strength
 from tests.confirmed.scoring import STAGES, brier, case_files, gold, score_of
 
 STRENGTHS = sorted(s.value for s in Strength)
@@ -71,7 +71,7 @@ def steps(value: float, scale: Sequence[float]) -> Iterator[tuple[bool, float]]:
 # ----------------------------------------------------------------- one case, all its moves
 
 
-def link_moves(answer: Consultation) -> Iterator[tuple[Move, float, float]]:
+def link_moves(answer: Diagnosis) -> Iterator[tuple[Move, float, float]]:
     """Moves of the links that bear on the case's evidence: strength as it is and as it would be."""
     network = answer.network
     for child in sorted(network.ancestors(set(answer.evidence))):
@@ -80,7 +80,7 @@ def link_moves(answer: Consultation) -> Iterator[tuple[Move, float, float]]:
                 yield Move("link", parent, child, up), strength, other
 
 
-def rate_moves(answer: Consultation) -> Iterator[tuple[Move, dict[str, float]]]:
+def rate_moves(answer: Diagnosis) -> Iterator[tuple[Move, dict[str, float]]]:
     """Moves of the causes' rates, with every cause's chance before evidence after the move."""
     weight = common(answer.book.causes, answer.conclusions)
     for id_ in weight:
@@ -94,7 +94,7 @@ def rate_moves(answer: Consultation) -> Iterator[tuple[Move, dict[str, float]]]:
             )
 
 
-def leak_moves(answer: Consultation) -> Iterator[tuple[Move, Network]]:
+def leak_moves(answer: Diagnosis) -> Iterator[tuple[Move, Network]]:
     """Moves of the leaks that bear on the evidence, with the network after the move."""
     network = answer.network
     for name in sorted(network.ancestors(set(answer.evidence))):
@@ -108,7 +108,7 @@ def leak_moves(answer: Consultation) -> Iterator[tuple[Move, Network]]:
 
 
 def posteriors_of_links(
-    answer: Consultation, moves: Sequence[tuple[Move, float, float]]
+    answer: Diagnosis, moves: Sequence[tuple[Move, float, float]]
 ) -> list[Posterior]:
     """The posterior after each move of a link, all in one sweep.
 
@@ -138,7 +138,7 @@ def posteriors_of_links(
 
 
 def posteriors_of_rates(
-    answer: Consultation, moves: Sequence[tuple[Move, dict[str, float]]]
+    answer: Diagnosis, moves: Sequence[tuple[Move, dict[str, float]]]
 ) -> list[Posterior]:
     """The posterior after each move of a rate; causes the evidence does not touch keep their new
     chance."""
@@ -170,7 +170,7 @@ def _without(
     return {n: p for n, p in marginal.items() if n in touched or n not in network.prior}
 
 
-def again(answer: Consultation, network: Network, found: Posterior) -> Consultation:
+def again(answer: Diagnosis, network: Network, found: Posterior) -> Diagnosis:
     """The same case where the moved network gave this posterior."""
     moved = replace(answer)
     vars(moved).update(
@@ -184,7 +184,7 @@ def again(answer: Consultation, network: Network, found: Posterior) -> Consultat
     return moved
 
 
-def all_moved(answer: Consultation) -> Iterator[tuple[Move, Consultation]]:
+def all_moved(answer: Diagnosis) -> Iterator[tuple[Move, Diagnosis]]:
     """The case ranked again after every move that bears on it."""
     together = max(2, min(TOGETHER, NUMBERS // max(answer.effort, 1)))
     links = list(link_moves(answer))
@@ -207,7 +207,7 @@ def parts(things: Sequence[Any_], size: int) -> Iterator[Sequence[Any_]]:
     yield from (things[i : i + size] for i in range(0, len(things), size))
 
 
-def standing(name: str, answer: Consultation) -> Moved:
+def standing(name: str, answer: Diagnosis) -> Moved:
     """Where the confirmed cause stands, and the case's part of the Brier score."""
     score = score_of(name, answer)
     return Moved(score.rank, brier([score]))
@@ -217,7 +217,7 @@ def moved(task: tuple[Path, Stage]) -> tuple[Key, Moved, dict[Move, Moved]]:
     """One case at one stage: as it stands, and after every move that changes anything."""
     path, stage = task
     book = the_book()
-    answer = Consultation(book, load(path, book), stage)
+    answer = Diagnosis(book, load(path, book), stage)
     now = standing(path.stem, answer)
     changed = {}
     for move, after in all_moved(answer):

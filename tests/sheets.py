@@ -8,7 +8,7 @@ import tomllib
 from collections.abc import Mapping
 from pathlib import Path
 
-from diagnose.casefile.reading import load
+from diagnose.case.loading import load
 from knowledge.book import the_book
 from knowledge.units import DIMENSIONS, show
 from tests.command_line import Done, call

@@ -7,15 +7,15 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
-from diagnose import causegraph
-from diagnose.casefile.reading import load
-from diagnose.causegraph import Graph
-from diagnose.chaining import Facts, Report, infer
-from diagnose.checking.papers import facts_of
-from diagnose.evidence import gather
-from diagnose.ranking.network import Likelihood, Network
+from diagnose.bookcheck.examples import facts_of
+from diagnose.case.loading import load
+from diagnose.inference import causegraph
+from diagnose.inference.causegraph import Graph
+from diagnose.inference.chaining import Facts, Observation, infer
+from diagnose.inference.evidence import gather
+from diagnose.inference.network import Likelihood, Network
 from knowledge.book import the_book
-from knowledge.vocabulary import Finding, Measure
+from knowledge.model import Finding, Measure
 
 HERE = Path(__file__).parent
 CASES = {
@@ -51,23 +51,23 @@ def situation(name: str) -> Situation:
 def taken(facts: Facts) -> Situation:
     """Facts taken through rules, graph and evidence."""
     book = the_book()
-    conclusions = infer(book.rules.values(), facts)
+    conclusions = infer(book.statements, facts)
     graph = causegraph.build(book.causes, conclusions)
-    evidence = gather(facts.reports, conclusions, graph)
+    evidence = gather(facts.observations, conclusions, graph)
     return Situation(facts, graph, causegraph.as_network(graph), evidence)
 
 
 def mixed(seed: int, many: int = 6) -> Facts:
     """Several examples of the rules' papers thrown together, with a few unsure reports."""
     rng = random.Random(seed)
-    examples = [e for r in the_book().rules.values() for e in (*r.catches, *r.spares)]
-    reports: dict[Finding, Report] = {}
+    examples = [e for r in the_book().rules.values() for e in (*r.matches, *r.non_matches)]
+    observations: dict[Finding, Observation] = {}
     readings = []
     measures: dict[Measure, list[float]] = {}
     for facts in map(facts_of, rng.sample(examples, many)):
         sure = rng.choice([1.0, 1.0, 0.7])
-        reports |= {f: Report(r.state, sure) for f, r in facts.reports.items()}
+        observations |= {f: Observation(r.state, sure) for f, r in facts.observations.items()}
         readings += list(facts.readings)
         for measure, values in facts.measures.items():
             measures.setdefault(measure, []).extend(values)
-    return Facts(reports, readings, measures)
+    return Facts(observations, readings, measures)

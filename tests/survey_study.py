@@ -18,11 +18,11 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from diagnose.bench.faults import FAULTS
-from diagnose.bench.fitting import Gauge, Predicted, fits, predicted, shares, warmer
-from diagnose.bench.modelling import Point, conditioned, drawn, engine_of, shown, varied
-from diagnose.bench.soundings import states
-from diagnose.bench.survey import ENGINES, widths
+from diagnose.circuit.engine_model import Point, conditioned, drawn, engine_of, shown, varied
+from diagnose.circuit.faults import FAULTS
+from diagnose.circuit.fitting import Gauge, Predicted, fits, predicted, shares, warmer
+from diagnose.circuit.survey import ENGINES, widths
+from diagnose.circuit.survey_evidence import states
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
 from diagnose.hydraulics.ranges import FloatArray

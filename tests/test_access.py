@@ -12,7 +12,8 @@ from knowledge.engines.features import (
     STRESSED_SUMP,
     TILTS,
 )
-from knowledge.vocabulary import Access, Caution, Finding, Layout, all_in
+from knowledge.model import Finding, all_in
+from knowledge.work import Access, Caution, Layout
 
 LAYOUTS = all_in(layouts.__name__, Layout)
 

@@ -12,11 +12,11 @@ import numpy as np
 import pyagrum as gum
 import pytest
 
-from diagnose import causegraph
-from diagnose.causegraph import Graph
-from diagnose.graphfile import as_bif, as_dot, as_graphml, as_json, small
-from diagnose.ranking.elimination import posterior
-from diagnose.ranking.network import SEEN, Network
+from diagnose.inference import causegraph
+from diagnose.inference.causegraph import Graph
+from diagnose.inference.elimination import posterior
+from diagnose.inference.graph_formats import as_bif, as_dot, as_graphml, as_json, small
+from diagnose.inference.network import SEEN, Network
 from tests.library import as_factors, as_much_as_fits, as_tables, asked, asked_of_factors
 from tests.nets import enumerated, random_evidence, random_net, restricted
 from tests.situations import CASES, Situation, mixed, situation, taken

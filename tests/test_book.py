@@ -13,33 +13,22 @@ from types import ModuleType
 
 import pytest
 
-from diagnose.chaining import Facts, Report, infer
-from diagnose.checking.access import access
-from diagnose.checking.apart import reached
-from diagnose.checking.doubles import strengths
-from diagnose.checking.names import names
-from diagnose.checking.shapes import Result, Whole
-from diagnose.checking.sources import sources
-from knowledge import causes, findings, inspections, rules, tasks
+from diagnose.bookcheck.access import access
+from diagnose.bookcheck.distinguishability import reached
+from diagnose.bookcheck.duplicates import strengths
+from diagnose.bookcheck.names import names
+from diagnose.bookcheck.shapes import Result, Whole
+from diagnose.bookcheck.sources import sources
+from diagnose.inference.chaining import Facts, Observation, infer
+from knowledge import causes, findings, inspections, rules, tasks  # FIXME
 from knowledge.access import OPENINGS
 from knowledge.book import the_book
 from knowledge.cautions import CAUTIONS
 from knowledge.engines import features
-from knowledge.rulebook import Rule
+from knowledge.model import Cause, Finding, Kind, Limit, Measure, Stage, State
+from knowledge.rule_api import Rule
 from knowledge.units import DIMENSIONS
-from knowledge.vocabulary import (
-    Access,
-    Cause,
-    Caution,
-    Finding,
-    Inspection,
-    Kind,
-    Limit,
-    Measure,
-    Stage,
-    State,
-    Task,
-)
+from knowledge.work import Access, Caution, Inspection, Task
 
 BOOK = the_book()
 
@@ -136,8 +125,8 @@ def test_every_file_of_a_room_is_read(room: ModuleType) -> None:
     """A file that its room does not list is no part of the book."""
     files = {f"{room.__name__}.{m.name}" for m in iter_modules(room.__path__)}
     words = Cause | Finding | Measure | Limit | Inspection | Rule | Task
-    speaks = {f for f in files if any(isinstance(v, words) for v in defined_in(f))}
-    unread = speaks - {m.__name__ for m in room.MODULES}
+    enough_for_survey = {f for f in files if any(isinstance(v, words) for v in defined_in(f))}
+    unread = enough_for_survey - {m.__name__ for m in room.MODULES}
     assert not unread, f"add {sorted(unread)} to MODULES in {room.__name__}/__init__.py"
 
 
@@ -187,7 +176,7 @@ def test_every_finding_can_be_looked_for() -> None:
     lost = [
         f.id
         for f in BOOK.findings.values()
-        if f.kind is Kind.SEEN and f.stage is not Stage.TOLD and f not in shown
+        if f.kind is Kind.SEEN and f.stage is not Stage.KNOWN and f not in shown
     ]
     assert not lost, f"in the reveals of no inspection: {lost}"
 
@@ -232,8 +221,8 @@ def test_features_are_layout_facts() -> None:
 def test_every_circumstance_asked_for_is_used() -> None:
     """Nobody is asked for a fact of the past that no rule reads."""
     facts = [f for f in BOOK.findings.values() if f.kind is Kind.HISTORY]
-    told = [Facts(), *(Facts({f: Report(State.PRESENT)}) for f in facts)]
-    read = {f for t in told for q in infer(BOOK.rules.values(), t).asked.values() for f in q}
+    told = [Facts(), *(Facts({f: Observation(State.PRESENT)}) for f in facts)]
+    read = {f for t in told for q in infer(BOOK.statements, t).asked.values() for f in q}
     assert not [f.id for f in facts if f not in read]
 
 

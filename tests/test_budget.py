@@ -12,13 +12,13 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from diagnose.circuit import budget as module
+from diagnose.circuit.budget import Account, budget
+from diagnose.circuit.deviations import blended, deviations, oil_grade, sound_engines
+from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B
-from diagnose.repair import budget as module
-from diagnose.repair.budget import Account, budget
-from diagnose.repair.deviations import blended, deviations, oil_grade, sound_engines
-from diagnose.repair.knobs import KNOBS
-from diagnose.report.budget import still_missing
+from diagnose.output.budget import still_missing
 from knowledge.units import PSI
 from tests.circuits import BOOK, WORN, a_case, saved, text
 from tests.command_line import call
@@ -169,7 +169,7 @@ def test_the_oil_in_it_is_right_unless_told_otherwise(
 def test_thinner_oil_than_usual_is_a_deviation() -> None:
     """Where nobody said it is right and nothing is known from better days."""
     thin = text(baseline=()).replace("10W-40", "5W-20")
-    from diagnose.casefile.reading import from_text
+    from diagnose.case.loading import from_text
 
     case = from_text(thin, None, BOOK)
     drawn = budget(case, BOOK)
@@ -201,11 +201,13 @@ def test_more_findings_than_can_be_worked_out_still_add_up() -> None:
 
 def test_every_knob_turns_what_it_reads() -> None:
     """Put and read agree."""
-    for knob in KNOBS.values():
-        if knob.id in ("relief_shim", "fuel_share"):
+    for parameter in CIRCUIT_PARAMETERS.values():
+        if parameter.id in ("relief_shim", "fuel_share"):
             continue
-        value = np.clip(1.1 * np.asarray(knob.read(SET_B)) + 1e-6, *knob.possible)
-        assert knob.read(knob.put(SET_B, value)) == pytest.approx(float(value)), knob.id
+        value = np.clip(1.1 * np.asarray(parameter.read(SET_B)) + 1e-6, *parameter.possible)
+        assert parameter.read(parameter.apply(SET_B, value)) == pytest.approx(float(value)), (
+            parameter.id
+        )
 
 
 def test_command(tmp_path: Path) -> None:

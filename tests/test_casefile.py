@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.reading import LARGEST, from_text, load
-from diagnose.casefile.writing import append, table_text
+from diagnose.case.loading import LARGEST, from_text, load
+from diagnose.case.writing import append, table_text
 from diagnose.errors import BadCaseError, NoCaseError
 from knowledge.book import the_book
 from tests.command_line import anyones, as_nobody

@@ -11,11 +11,11 @@ import tomli_w
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from diagnose.casefile.reading import load
-from diagnose.casefile.writing import Fields, append, start, tell_engine
+from diagnose.case.loading import load
+from diagnose.case.writing import Fields, append, start, tell_engine
 from diagnose.errors import BadCaseError, UsageError
 from knowledge.book import the_book
-from knowledge.vocabulary import State
+from knowledge.model import State
 
 BOOK = the_book()
 HEAD = "schema = 1\n"
@@ -52,7 +52,7 @@ def test_corrections_and_withdrawals_only_add(tmp_path: Path, seed: int) -> None
             told[number] = state
         assert path.read_text().startswith(before)
         assert {s.entry.no: s.entry.state for s in case.sightings} == told
-        known = case.facts().reports
+        known = case.facts().observations
         states = {State(s) for s in told.values() if s in ("present", "absent")}
         assert {r.state for r in known.values()} == states
 

@@ -11,12 +11,12 @@ from typing import Any
 
 import pytest
 
-from diagnose.casefile.case import Case
-from diagnose.casefile.reading import load
-from diagnose.consultation import Consultation
-from diagnose.expecting import failures
+from diagnose.case.case import Case
+from diagnose.case.loading import load
+from diagnose.diagnosis import Diagnosis
+from diagnose.expectations import failures
 from knowledge.book import the_book
-from knowledge.vocabulary import Stage
+from knowledge.model import Stage
 
 ROOT = Path(__file__).parent.parent
 FILES = sorted((ROOT / "cases").glob("*.toml"))
@@ -39,9 +39,9 @@ def case_in(path: Path) -> Case:
 
 
 @cache
-def answer_to(path: Path, stage: Stage = Stage.OPENED) -> Consultation:
+def answer_to(path: Path, stage: Stage = Stage.OPENED) -> Diagnosis:
     """What the tool answers when no more than the stage is known."""
-    return Consultation(the_book(), case_in(path), stage)
+    return Diagnosis(the_book(), case_in(path), stage)
 
 
 @cache
@@ -60,13 +60,13 @@ def stages(path: Path) -> set[Stage]:
     """How far the person went before the job was closed."""
     case = case_in(path)
     return (
-        {s.stage for s in case.sightings if s.report}
+        {s.stage for s in case.sightings if s.observation}
         | {m.stage for m in case.measured}
         | {r.stage for r in case.readings}
     )
 
 
-FULL = [p for p in FILES if stages(p) >= {Stage.TOLD, Stage.OUTSIDE, Stage.OPENED}]
+FULL = [p for p in FILES if stages(p) >= {Stage.KNOWN, Stage.OUTSIDE, Stage.OPENED}]
 
 
 def test_there_are_enough_full_jobs() -> None:
@@ -107,7 +107,7 @@ def test_opening_up_settles_it(path: Path) -> None:
     case = case_in(path)
     assert case.expect is not None
     chances = []
-    for stage in (Stage.TOLD, Stage.OPENED):
+    for stage in (Stage.KNOWN, Stage.OPENED):
         rows = {r.cause.id: r.probability for r in answer_to(path, stage).ranking}
         chances.append(sum(rows[c] for c in case.expect.first))
     assert chances[0] < chances[1]

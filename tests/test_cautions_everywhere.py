@@ -12,7 +12,7 @@ import pytest
 from knowledge.access import Opening, openings_for
 from knowledge.book import the_book
 from knowledge.cautions import CAUTIONS, RUNNING
-from knowledge.vocabulary import Access, Caution, Inspection, Phase
+from knowledge.work import Access, Caution, Inspection, Phase
 
 BOOK = the_book()
 #: these a person has met on the way in; every other caution stands where the hazard is

@@ -12,11 +12,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose.chaining import Facts, Notebook, Report, infer
-from knowledge import rules as rules_package
+from diagnose.inference.chaining import Facts, Observation, WorkingMemory, infer
+from knowledge import rules as rules_package  # FIXME
 from knowledge.book import the_book
-from knowledge.rulebook import Conclusions, Derived, Known, Rule
-from knowledge.vocabulary import Finding, State, Station
+from knowledge.model import Finding, State, Station
+from knowledge.rule_api import Conclusions, Derived, Known, Rule
 from tests.clips_oracle import Oracle, flat, probes
 from tests.situations import CASES, facts_of_case, mixed
 
@@ -52,7 +52,7 @@ def test_clips_concludes_the_same_of_mixed_papers(oracle: Oracle, seed: int) -> 
 def test_the_situations_make_nearly_every_rule_speak() -> None:
     """The comparison is worth something only where rules fire."""
     everything = [facts_of_case(n) for n in CASES] + [mixed(s, 4 + s % 37) for s in range(60)]
-    spoke = {r for f in everything for r in RULES if list(r.does(Notebook(f)))}
+    spoke = {r for f in everything for r in RULES if list(r.does(WorkingMemory(f)))}
     assert len(spoke) >= 0.9 * len(RULES)
 
 
@@ -77,7 +77,7 @@ def test_clips_concludes_the_same_of_random_rules(
 ) -> None:
     """Long chains, circles and findings derived both ways, which the book has few of."""
     rules = [clause(f"r{i:02}", *parts) for i, parts in enumerate(clauses)]
-    facts = Facts({f: Report(s) for f, s in told.items()})
+    facts = Facts({f: Observation(s) for f, s in told.items()})
     assert Oracle(rules).concludes(facts) == flat(infer(rules, facts))
 
 
@@ -127,7 +127,7 @@ def test_a_chain_written_backwards_is_followed() -> None:
         clause(f"{9 - i}", [("has", a)], b, State.PRESENT)
         for i, (a, b) in enumerate(pairwise(chain))
     ]
-    derived = infer(rules, Facts({chain[0]: Report(State.PRESENT)})).derived
+    derived = infer(rules, Facts({chain[0]: Observation(State.PRESENT)})).derived
     assert [d.finding for d in derived] == list(chain[:0:-1])
 
 
@@ -158,7 +158,11 @@ def assert_report_only_adds(facts: Facts, finding: Finding, state: State) -> Non
     """
     other = State.ABSENT if state is State.PRESENT else State.PRESENT
     before = infer(RULES, facts)
-    after = flat(infer(RULES, replace(facts, reports={**facts.reports, finding: Report(state)})))
+    after = flat(
+        infer(
+            RULES, replace(facts, observations={**facts.observations, finding: Observation(state)})
+        )
+    )
     if (finding, other) not in {(d.finding, d.state) for d in before.derived}:
         assert flat(before) <= after
     assert flat(infer(without_derived(RULES, finding, other), facts)) <= after
@@ -168,7 +172,7 @@ def assert_report_only_adds(facts: Facts, finding: Finding, state: State) -> Non
 @given(SEEDS, st.integers(0, 12), st.sampled_from(FINDINGS), st.sampled_from(list(State)))
 def test_a_report_only_adds(seed: int, many: int, finding: Finding, state: State) -> None:
     facts = mixed(seed, many)
-    if finding not in facts.reports:
+    if finding not in facts.observations:
         assert_report_only_adds(facts, finding, state)
 
 
@@ -176,7 +180,9 @@ def test_a_report_only_adds(seed: int, many: int, finding: Finding, state: State
 def test_denying_what_was_derived_takes_only_that_away(name: str) -> None:
     """The same where it matters: reports that go against what the case's rules derive."""
     facts = facts_of_case(name)
-    for derived in [d for d in infer(RULES, facts).derived if d.finding not in facts.reports][:3]:
+    for derived in [d for d in infer(RULES, facts).derived if d.finding not in facts.observations][
+        :3
+    ]:
         other = State.ABSENT if derived.state is State.PRESENT else State.PRESENT
         assert_report_only_adds(facts, derived.finding, other)
 
@@ -193,7 +199,7 @@ def test_a_further_yes_silences_no_rule(rule: Rule) -> None:
             assert said_a | said_b <= set(rule.does(Told(yes_a | yes_b)))
 
 
-class Told(Notebook):
+class Told(WorkingMemory):
     """Answers yes to exactly these questions."""
 
     def __init__(self, yes: set[tuple[str, Finding]]) -> None:

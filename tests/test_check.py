@@ -12,27 +12,29 @@ from typing import Any
 import numpy as np
 import pytest
 
-from diagnose.chaining import infer
-from diagnose.checking import apart, everything
-from diagnose.checking.access import access
-from diagnose.checking.apart import alike, reached, sight, telling
-from diagnose.checking.doubles import doubles, strengths
-from diagnose.checking.everything import Checked
-from diagnose.checking.names import names
-from diagnose.checking.papers import Bench, never_fired, of_rule, papers
-from diagnose.checking.shapes import SHELVES, Result, Whole
-from diagnose.checking.sources import sources
-from diagnose.report import check as text
+from diagnose.bookcheck import distinguishability as apart
+from diagnose.bookcheck import everything
+from diagnose.bookcheck.access import access
+from diagnose.bookcheck.distinguishability import alike, reached, sight, telling
+from diagnose.bookcheck.duplicates import doubles, strengths
+from diagnose.bookcheck.everything import Checked
+from diagnose.bookcheck.examples import Bench, never_fired, of_rule, papers
+from diagnose.bookcheck.names import names
+from diagnose.bookcheck.shapes import SHELVES, Result, Whole
+from diagnose.bookcheck.sources import sources
+from diagnose.inference.chaining import infer
+from diagnose.output import check as text
+from knowledge.access.precedence import BEFORE
 from knowledge.book import Book, the_book
-from knowledge.causes.oil import OIL_LEVEL_LOW
-from knowledge.causes.relief import RELIEF_DEBRIS
-from knowledge.conditions import RELIEF_BLEEDS
-from knowledge.findings.bearings import BEARING_KNOCK
-from knowledge.findings.pressure import NEEDLE_FLICKERS
-from knowledge.precedence import BEFORE
-from knowledge.rulebook import Computed, Conclusions, Known, Rule, case_of, is_present, leads_to
+from knowledge.circuit.conditions import RELIEF_BLEEDS
+from knowledge.model import MOSTLY, Source
+from knowledge.pressure.patterns import NEEDLE_FLICKERS
+from knowledge.rule_api import Computed, Conclusions, Known, Rule, example, is_present, leads_to
 from knowledge.sources import JUDGEMENT
-from knowledge.vocabulary import MOSTLY, Access, Source
+from knowledge.stations.bearings.findings import BEARING_KNOCK
+from knowledge.stations.oil.causes import OIL_LEVEL_LOW
+from knowledge.stations.relief.causes import RELIEF_DEBRIS
+from knowledge.work import Access
 from tests.command_line import call, in_eighty_columns
 from tests.situations import CASES, facts_of_case
 
@@ -144,7 +146,7 @@ BROKEN: list[tuple[Callable[[Whole], Result], Callable[[], Whole], str]] = [
     (strengths, lambda: but("findings", "bearing_knock", background=0.1), "bearing_knock: background"),
     (strengths, lambda: with_shelf("rules", {}), "leads to nothing"),
     (doubles, lambda: with_rule("again", same_link), f"in more than one rule: again, {CHIP}"),
-    (doubles, lambda: with_rule("again", BOOK.rules["primed_in_vain"].does, catches=BOOK.rules["primed_in_vain"].catches), "conclude the same of the same"),
+    (doubles, lambda: with_rule("again", BOOK.rules["primed_in_vain"].does, matches=BOOK.rules["primed_in_vain"].matches), "conclude the same of the same"),
     (access, partial(without_opening, Access.SUMP_OFF), "sump_off cannot be opened"),
     (access, partial(without_opening, Access.CAM_OUT), "has no place: cam_out"),
     (access, lambda: needing(Access.SUMP_OFF, Access.TRAY_OFF), "wait for each other"),
@@ -168,8 +170,8 @@ def test_a_broken_book_is_told_of(
     assert all("\n" not in f and f.strip() for f in faults)
 
 
-PAPERS = case_of(NEEDLE_FLICKERS)
-NOTHING = case_of()
+PAPERS = example(NEEDLE_FLICKERS)
+NOTHING = example()
 
 
 @pytest.mark.parametrize(
@@ -181,7 +183,7 @@ NOTHING = case_of()
         ({"does": knock, "catches": (NOTHING,), "spares": (NOTHING,)}, "silent in catch 1"),
         ({"does": knock, "catches": (PAPERS,), "spares": (NOTHING, PAPERS)}, "speaks in spare 2"),
         ({"catches": (NOTHING,)}, "catch 1 makes none of relief_debris likelier"),
-        ({"spares": BOOK.rules[CHIP].catches}, "spare 1 is not spared"),
+        ({"spares": BOOK.rules[CHIP].matches}, "spare 1 is not spared"),
     ],
 )
 def test_broken_papers_are_told_of(changed: dict[str, Any], told: str) -> None:
@@ -195,9 +197,7 @@ def test_papers_go_over_every_rule(monkeypatch: pytest.MonkeyPatch) -> None:
     """Each is named with its fault; tried on few, for the whole takes half a minute."""
     few = {i: r for i, r in BOOK.rules.items() if r.station == "relief"}
     broken = replace(few[CHIP], says="No sentence")
-    monkeypatch.setattr(
-        "diagnose.checking.papers.infer", lambda _, f: infer(BOOK.rules.values(), f)
-    )
+    monkeypatch.setattr("diagnose.bookcheck.examples.infer", lambda _, f: infer(BOOK.statements, f))
     result = papers(with_shelf("rules", {**few, CHIP: broken}))
     assert [f for f in result.faults if "sentence" in f] == [
         f"rule {CHIP}: its first line is not the sentence a person is shown"

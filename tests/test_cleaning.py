@@ -5,13 +5,15 @@ from __future__ import annotations
 import re
 
 import pytest
+from knowledge.findings import debris, suction_debris  # FIXME
 
-from knowledge import tasks
+from knowledge import tasks  # FIXME
 from knowledge.book import the_book
 from knowledge.engines import features as engine_features
-from knowledge.findings import debris, suction_debris
-from knowledge.tasks import after_damage, cleaning, cleaning_block, cleaning_oil, found
-from knowledge.vocabulary import Caution, Finding, Kind, Phase, Stage, Task, all_in
+from knowledge.model import Finding, Kind, Stage, all_in
+from knowledge.reassembly import after_damage, cleaning, cleaning_block, cleaning_oil
+from knowledge.reassembly import what_was_found as found
+from knowledge.work import Caution, Phase, Task
 
 ROOMS = (cleaning, cleaning_block, cleaning_oil, after_damage)
 TASKS = tuple(t for room in ROOMS for t in all_in(room.__name__, Task))

@@ -7,11 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.reading import load
-from diagnose.consultation import Consultation
+from diagnose.case.loading import load
+from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.closing import obstacles
 from knowledge.book import the_book
-from knowledge.vocabulary import Hold
+from knowledge.work import Hold
 from tests.command_line import ROOT, call
 
 BOOK = the_book()
@@ -84,7 +84,7 @@ def test_an_unsettled_job_needs_its_cause_named(tmp_path: Path) -> None:
 
 
 def test_the_job_that_is_done_has_nothing_in_the_way_but_its_shortfall() -> None:
-    answer = Consultation(BOOK, load(ROOT / "cases" / "gannet.toml", BOOK))
+    answer = Diagnosis(BOOK, load(ROOT / "cases" / "gannet.toml", BOOK))
     (left,) = obstacles(answer, 0.9)
     assert "missing pressure" in left
 
@@ -100,7 +100,7 @@ def test_a_failed_check_and_a_weak_first_start_stand_in_the_way(tmp_path: Path) 
     )  # fmt: skip
     assert call("record", case, f"{book_task.id}=failed", "--note", "came loose").code == 0
     assert call("record", case, "--reading", "2000 rpm 90 C 9 psi direct start").code == 0
-    told = obstacles(Consultation(BOOK, load(case, BOOK)), 0.9)
+    told = obstacles(Diagnosis(BOOK, load(case, BOOK)), 0.9)
     assert any(f"sign-off failed: {book_task.id}" in line for line in told)
     assert any("first start read less" in line for line in told)
     assert "1 failed" in call("signoff", case).out

@@ -13,8 +13,8 @@ import networkx as nx
 import pytest
 
 from diagnose import __version__
-from diagnose.casefile.reading import load
-from diagnose.casefile.writing import start
+from diagnose.case.loading import load
+from diagnose.case.writing import start
 from diagnose.cli import reviewing
 from knowledge.book import the_book
 from tests.command_line import Done, call, environment, in_eighty_columns, run

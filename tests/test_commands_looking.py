@@ -8,7 +8,7 @@ from dataclasses import fields
 import pytest
 
 from diagnose.cli import looking
-from diagnose.lookup import KINDS, shelf
+from diagnose.lookup.finder import KINDS, shelf
 from knowledge.book import the_book
 from tests.command_line import call, in_eighty_columns
 

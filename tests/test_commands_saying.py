@@ -8,14 +8,14 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.case import Case
-from diagnose.casefile.reading import load
-from diagnose.casefile.writing import start
-from diagnose.cli.hearing import PATIENCE
-from diagnose.report.lines import columns, wrapped
+from diagnose.case.case import Case
+from diagnose.case.loading import load
+from diagnose.case.writing import start
+from diagnose.cli.prompting import PATIENCE
+from diagnose.output.lines import columns, wrapped
 from knowledge.book import the_book
+from knowledge.model import Kind
 from knowledge.units import PSI
-from knowledge.vocabulary import Kind
 from tests.command_line import ROOT, Done, call, in_eighty_columns
 
 BOOK = the_book()

@@ -8,11 +8,11 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.reading import load
+from diagnose.case.loading import load
 from diagnose.cli.tearing_down import until_of
 from knowledge.access import CROWDED, EXPERIENCE
 from knowledge.book import the_book
-from knowledge.vocabulary import Access
+from knowledge.work import Access
 from tests.command_line import Done, call, in_eighty_columns, run
 from tests.complaints import (
     COMPLAINTS,

@@ -7,9 +7,9 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.reading import from_text
-from diagnose.consultation import Consultation
-from diagnose.report.resting import rests_on
+from diagnose.case.loading import from_text
+from diagnose.diagnosis import Diagnosis
+from diagnose.output.entries_behind import rests_on
 from knowledge.book import the_book
 from tests.command_line import call, in_eighty_columns
 
@@ -38,7 +38,7 @@ CASES = {
 @pytest.mark.parametrize(("entries", "behind"), CASES.values(), ids=CASES)
 def test_the_entries_behind_it(entries: str, behind: dict[int, str]) -> None:
     """Those and no others: what was said beside them has no part in it."""
-    answer = Consultation(BOOK, from_text(HEAD + ASIDE + entries, None, BOOK))
+    answer = Diagnosis(BOOK, from_text(HEAD + ASIDE + entries, None, BOOK))
     assert behind in [rests_on(answer, c) for c in answer.contradictions]
 
 
@@ -56,7 +56,7 @@ def test_review_prints_and_hands_them_on(tmp_path: Path) -> None:
 def test_what_was_withdrawn_or_corrected_is_not_named() -> None:
     entries, _ = CASES["a measure against what was said"]
     corrected = '[[finding]]\nno = 8\nwhat = "main_clearance"\nvalue = "0.006 in"\nreplaces = 4\n'
-    answer = Consultation(BOOK, from_text(HEAD + entries + corrected, None, BOOK))
+    answer = Diagnosis(BOOK, from_text(HEAD + entries + corrected, None, BOOK))
     assert {5: "main_clearance_too_wide=no", 8: "main_clearance=0.006 in"} in [
         rests_on(answer, c) for c in answer.contradictions
     ]

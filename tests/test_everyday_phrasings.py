@@ -9,11 +9,12 @@ from typing import Any
 
 import pytest
 
-from diagnose import lookup, wording
-from diagnose.lookup import KINDS, Finder, shelf
-from diagnose.wording import OTHER_NAMES, joined, stem, tokens
+from diagnose.lookup import finder as lookup
+from diagnose.lookup import tokens as wording
+from diagnose.lookup.finder import KINDS, Finder, shelf
+from diagnose.lookup.tokens import OTHER_NAMES, joined, stem, tokens
 from knowledge.book import the_book
-from knowledge.wording import ALIKE, IDLE, PHRASES
+from knowledge.synonyms import ALIKE, IDLE, PHRASES
 
 DATA = Path(__file__).parent / "data" / "everyday_phrasings.toml"
 LISTS: dict[str, list[dict[str, Any]]] = tomllib.loads(DATA.read_text("utf-8"))

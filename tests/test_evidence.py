@@ -7,17 +7,17 @@ from dataclasses import replace
 
 import pytest
 
-from diagnose.chaining import Facts, Report, infer
-from diagnose.evidence import gather, of_report
-from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Likelihood
+from diagnose.inference.chaining import Facts, Observation, infer
+from diagnose.inference.evidence import gather, of_report
+from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Likelihood
 from knowledge.book import the_book
-from knowledge.rulebook import Conclusions, Known, Rule, is_absent, is_present
-from knowledge.vocabulary import Finding, Kind, State
+from knowledge.model import Finding, Kind, State
+from knowledge.rule_api import Conclusions, Known, Rule, is_absent, is_present
 from tests.situations import CASES, situation
 
 BOOK = the_book()
 A, B, C, D = [f for f in BOOK.findings.values() if f.kind is Kind.SEEN][:4]
-THERE, NOT_THERE = Report(State.PRESENT), Report(State.ABSENT)
+THERE, NOT_THERE = Observation(State.PRESENT), Observation(State.ABSENT)
 Body = Callable[[Known], Conclusions]
 
 
@@ -37,18 +37,18 @@ def follows(premise: Finding, conclusion: Finding, sure: float = 1.0) -> Rule:
 
 
 def heard(
-    rules: list[Rule], reports: dict[Finding, Report], linked: set[Finding]
+    rules: list[Rule], observations: dict[Finding, Observation], linked: set[Finding]
 ) -> dict[str, Likelihood]:
     """The evidence, where the graph holds only these findings."""
-    return gather(reports, infer(rules, Facts(reports)), {f.id for f in linked})
+    return gather(observations, infer(rules, Facts(observations)), {f.id for f in linked})
 
 
 def test_a_report_as_likelihoods() -> None:
     """Pearl's virtual evidence: an unsure report is a ratio, not a mixture."""
     assert of_report(THERE) == SEEN
     assert of_report(NOT_THERE) == SEEN_NOT_THERE
-    assert of_report(Report(State.PRESENT, 0.75)) == Likelihood(0.25, 0.75)
-    assert of_report(Report(State.ABSENT, 0.75)) == Likelihood(0.75, 0.25)
+    assert of_report(Observation(State.PRESENT, 0.75)) == Likelihood(0.25, 0.75)
+    assert of_report(Observation(State.ABSENT, 0.75)) == Likelihood(0.75, 0.25)
 
 
 def test_what_follows_from_a_speaking_report_is_silent() -> None:

@@ -8,16 +8,16 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from diagnose.circuit.forecast import HORSEPOWER, Forecast, Target, forecast, turned
+from diagnose.circuit.minimum_change import ENOUGH, minimum_change
+from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
+from diagnose.circuit.repair_warnings import bought, repair_warnings
+from diagnose.circuit.settings import setting
 from diagnose.errors import UsageError
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B
-from diagnose.repair.enough import ENOUGH, enough
-from diagnose.repair.forecast import HORSEPOWER, Forecast, Target, forecast, turned
-from diagnose.repair.knobs import KNOBS
-from diagnose.repair.misgivings import bought, misgivings
-from diagnose.repair.settings import setting
-from diagnose.report.forecast import data, plot
-from diagnose.report.scale import scale_of
+from diagnose.output.forecast import data, plot
+from diagnose.output.scale import scale_of
 from knowledge.units import INCH, PSI
 from tests.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
 from tests.command_line import call
@@ -39,7 +39,7 @@ def means(side_pressure: object) -> np.ndarray:
 
 
 def kinds(each: Forecast) -> set[str]:
-    return {m.kind for m in misgivings(each)}
+    return {m.kind for m in repair_warnings(each)}
 
 
 @pytest.mark.parametrize(
@@ -152,20 +152,20 @@ def test_too_tight_and_too_near() -> None:
 def test_fresh_oil_does_not_close_the_fuels_way_in() -> None:
     """The repair must reach the cause."""
     each = told("oil=10W-40", measured={"fuel_share": "8 %"})
-    assert any("way in" in m.says for m in misgivings(each))
-    assert not any("thicker" in m.says for m in misgivings(each))
+    assert any("way in" in m.says for m in repair_warnings(each))
+    assert not any("thicker" in m.says for m in repair_warnings(each))
 
 
 def test_enough_is_enough_and_no_smaller_step_is() -> None:
     """The change named meets the target in nine engines of ten, and one step less does not."""
     each = told(measured=WIDE)
     target = Target(700.0, 15 * PSI, "wanted")
-    asked = enough(each, target)
+    asked = minimum_change(each, target)
     assert asked.remedies
     assert asked.remedies == tuple(sorted(asked.remedies, key=lambda r: (r.symptom, r.way)))
     for r in asked.remedies:
         assert r.met >= ENOUGH
-        if r.what in KNOBS:
+        if r.what in CIRCUIT_PARAMETERS:
             again = turned(each.before.engine, [setting(f"{r.what}={r.end}")])
             state = solve(again, np.array([700.0]), each.hot_temperature)
             assert np.mean(np.asarray(state.gallery_pressure) >= target.pressure) > 0.7
@@ -175,8 +175,8 @@ def test_enough_is_enough_and_no_smaller_step_is() -> None:
 def test_enough_where_nothing_is_needed_and_where_nothing_helps() -> None:
     """Both ends are said plainly."""
     each = told(measured=WIDE)
-    assert enough(each, Target(700.0, 1 * PSI, "wanted")).remedies == ()
-    beyond = enough(each, Target(700.0, 150 * PSI, "wanted"))
+    assert minimum_change(each, Target(700.0, 1 * PSI, "wanted")).remedies == ()
+    beyond = minimum_change(each, Target(700.0, 150 * PSI, "wanted"))
     assert beyond.remedies == ()
     assert beyond.met < ENOUGH
 

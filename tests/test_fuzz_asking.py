@@ -8,13 +8,13 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.reading import load
+from diagnose.case.loading import load
 from diagnose.cli.sheets import filled
 from diagnose.errors import UserError
 from knowledge.book import the_book
 from tests.command_line import call
 from tests.complaints import JOBS, teardown
-from tests.fuzzing import TOKENS, chooser, ended_well, one, spoilt
+from tests.fuzzing import TOKENS, chooser, ended_well, one, too_late
 from tests.sheets import ANSWERS, READINGS
 
 BOOK = the_book()
@@ -105,7 +105,7 @@ def recorded(folder: Path, number: int) -> bool:
     lines = dice.choice(real).split("\n")
     at = dice.randrange(len(lines))
     part = "\n".join(lines[at : at + dice.randrange(2, 60)])
-    data = spoilt(part, dice, real)
+    data = too_late(part, dice, real)
     sheet, case = folder / f"sheet{ending}", folder / "x.toml"
     sheet.write_bytes(data)
     with one("spoilt sheets", data):

@@ -15,15 +15,15 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from diagnose.casefile.reading import from_text, load
-from diagnose.casefile.writing import table_text
+from diagnose.case.loading import from_text, load
+from diagnose.case.writing import table_text
 from diagnose.cli.entries import Details, reading
 from diagnose.errors import BadCaseError, OutOfScopeError, UsageError
 from knowledge.book import the_book
+from knowledge.model import Kind, Measure
 from knowledge.units import DIMENSIONS, UnitError, parse, show
-from knowledge.vocabulary import Kind, Measure
 from tests.command_line import ROOT, call, environment
-from tests.fuzzing import COUNT, REAL, TOKENS, chooser, ended_well, one, spoilt
+from tests.fuzzing import COUNT, REAL, TOKENS, chooser, ended_well, one, too_late
 
 BOOK = the_book()
 SAVED = settings(
@@ -81,7 +81,7 @@ def spoil_and_read(path: Path, first: int, many: int) -> int:
     sound = 0
     for number in range(first, first + many):
         dice = chooser("case", number)
-        data = spoilt(dice.choice(REAL), dice)
+        data = too_late(dice.choice(REAL), dice)
         with one("spoilt case files", (number, data)):
             readable = read(data)
         sound += readable

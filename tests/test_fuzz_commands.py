@@ -14,7 +14,7 @@ from typing import Any, get_args, get_type_hints
 
 import pytest
 
-from diagnose.casefile.reading import load
+from diagnose.case.loading import load
 from diagnose.cli.root import app
 from knowledge.book import the_book
 from tests.command_line import call

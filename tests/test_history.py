@@ -16,9 +16,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import minimize  # type: ignore[import-untyped]
 
-from diagnose.casefile.reading import from_text, load
-from diagnose.causegraph import priors
-from diagnose.consultation import Consultation
+from diagnose.case.loading import from_text, load
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import NoCaseError
 from diagnose.history.learning import (
     BOOK_COUNTS,
@@ -35,9 +34,10 @@ from diagnose.history.learning import (
     shares,
 )
 from diagnose.history.shop import read_shop, told_first
+from diagnose.inference.causegraph import priors
 from knowledge.book import the_book
 from tests import history_study as study
-from tests.history_jobs import SEEN, TOLD, a_folder, job_text, three_jobs
+from tests.history_jobs import KNOWN, SEEN, a_folder, job_text, three_jobs
 
 BOOK = the_book()
 PLAIN = plain_shares(BOOK)
@@ -179,7 +179,7 @@ def test_a_job_with_two_causes_counts_half_for_each() -> None:
 def rebuilt() -> dict[str, float]:
     """The book's shares for an engine that has just been rebuilt."""
     text = job_text(told='[[finding]]\nno = 1\nwhat = "freshly_rebuilt"\nstate = "present"\n')
-    return shares(BOOK, Consultation(BOOK, from_text(text, None, BOOK)).conclusions)
+    return shares(BOOK, Diagnosis(BOOK, from_text(text, None, BOOK)).conclusions)
 
 
 def test_a_shop_that_rebuilds_is_not_told_so_twice() -> None:
@@ -206,9 +206,9 @@ EXAMPLE = Path(__file__).parent.parent / "cases" / "petrel.toml"
 def test_without_history_nothing_changes() -> None:
     """No factors, an empty table of them and factors of one: the same answer, to the last bit."""
     case = load(EXAMPLE, BOOK)
-    plain = Consultation(BOOK, case)
+    plain = Diagnosis(BOOK, case)
     for factor in (None, {}, dict.fromkeys(CAUSES, 1.0)):
-        answer = Consultation(BOOK, case, learned=factor)
+        answer = Diagnosis(BOOK, case, learned=factor)
         assert answer.network.prior == plain.network.prior
         assert answer.ranking == plain.ranking
         assert answer.posterior.log_evidence == plain.posterior.log_evidence
@@ -221,7 +221,7 @@ def test_factors_multiply_what_history_facts_left() -> None:
         None,
         BOOK,
     )
-    conclusions = Consultation(BOOK, case).conclusions
+    conclusions = Diagnosis(BOOK, case).conclusions
     was = priors(BOOK.causes, conclusions)
     now = priors(BOOK.causes, conclusions, {"relief_debris": 3.0, "no_such_cause": 9.0})
     assert set(now) == set(was)
@@ -300,13 +300,13 @@ def test_what_was_told_first(tmp_path: Path) -> None:
     reading = '[[reading]]\nno = 2\nrpm = "700 rpm"\npressure = "8 psi"\n{}'
     later = '[[finding]]\nno = 3\nwhat = "needle_flickers"\nstate = "absent"\nreplaces = 1\n'
     for told, last in (
-        (TOLD, 1),
-        (TOLD + SEEN, 1),
-        (TOLD + reading.format(""), 2),
-        (TOLD + reading.format('gauge = "direct"\n'), 1),
+        (KNOWN, 1),
+        (KNOWN + SEEN, 1),
+        (KNOWN + reading.format(""), 2),
+        (KNOWN + reading.format('gauge = "direct"\n'), 1),
         (SEEN, 0),
         ("", 0),
-        (TOLD + SEEN + later, 0),
+        (KNOWN + SEEN + later, 0),
     ):
         case = from_text(job_text("relief_debris", told=told), None, BOOK)
         assert told_first(case) == last, told
@@ -314,7 +314,7 @@ def test_what_was_told_first(tmp_path: Path) -> None:
 
 def test_minutes_planned_on_request(tmp_path: Path) -> None:
     """From the plan as of what was told first, so nothing found later changes it."""
-    a_folder(tmp_path, a=job_text("relief_debris"), b=job_text("oil_level_low", told=TOLD))
+    a_folder(tmp_path, a=job_text("relief_debris"), b=job_text("oil_level_low", told=KNOWN))
     a_folder(tmp_path, c=job_text("oil_level_low", told=SEEN))
     first, second, third = read_shop(tmp_path, BOOK, planned=True).jobs
     assert first.minutes_planned is not None
@@ -386,7 +386,7 @@ def test_the_study_ranks_as_a_consultation_does() -> None:
     shop = study.a_shop(rng, 1.0)
     job = study.fresh(shop, rng)
     factor = learn(PLAIN, [study.closed(shop, rng) for _ in range(30)]).factor
-    answer = Consultation(BOOK, job.answer.case, learned=factor)
+    answer = Diagnosis(BOOK, job.answer.case, learned=factor)
     found = study.ranked(job, factor)
     assert {r.cause.id: r.probability for r in answer.ranking} == pytest.approx(found)
 

@@ -10,9 +10,9 @@ from pathlib import Path
 
 import pytest
 
-import diagnose.cli.remembering  # noqa: F401  somebody without rights may not be able to load it
+import diagnose.cli.with_history  # noqa: F401  somebody without rights may not be able to load it
 from tests.command_line import Done, anyones, as_nobody, call, in_eighty_columns
-from tests.history_jobs import SEEN, TOLD, a_folder, job_text, three_jobs
+from tests.history_jobs import KNOWN, SEEN, a_folder, job_text, three_jobs
 
 __all__ = ["anyones"]
 
@@ -295,7 +295,7 @@ def test_nothing_to_learn_from(tmp_path: Path) -> None:
 def test_teardown_with_history(shop: Path) -> None:
     """In each of its forms; the blanks stay TOML, and the sheet can be filled in as ever."""
     case = shop / "tern.toml"
-    a_folder(shop, tern=job_text(told=TOLD))
+    a_folder(shop, tern=job_text(told=KNOWN))
     told = LINE.search(said(call("teardown", case, "--with-history", shop)))
     assert told
     assert f"without it: diagnose teardown {case}" in told[0]
@@ -317,7 +317,7 @@ def test_teardown_with_history(shop: Path) -> None:
 def test_forty_jobs_alike_leave_one_clear_answer(shop: Path) -> None:
     """Forty jobs of one cause, on a job that shows it: still one clear answer."""
     a_folder(shop, **{f"job{i}": job_text("relief_debris") for i in range(40)})
-    a_folder(shop, open=job_text(told=TOLD + SEEN))
+    a_folder(shop, open=job_text(told=KNOWN + SEEN))
     text = said(call("review", shop / "open.toml", "--with-history", shop))
     assert "with the shop's 42 closed jobs" in text
     assert "as good as settled, debris under the relief valve" in text

@@ -8,9 +8,9 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.reading import load
-from diagnose.casefile.schema import MOST_NUMBERED
-from diagnose.casefile.writing import append
+from diagnose.case.loading import load
+from diagnose.case.schema import MOST_NUMBERED
+from diagnose.case.writing import append
 from diagnose.errors import UsageError
 from knowledge.book import the_book
 from tests.command_line import call

@@ -9,7 +9,7 @@ from pkgutil import iter_modules
 import pytest
 
 import diagnose.hydraulics
-from knowledge.reference import oil_grades
+from knowledge.stations.oil import grades as oil_grades
 
 MODULES = [f"diagnose.hydraulics.{m.name}" for m in iter_modules(diagnose.hydraulics.__path__)]
 

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from diagnose.hydraulics import aeration, oil
 from diagnose.hydraulics.oil import DIESEL, PETROL, Oil, kv40_from_vi
 from diagnose.hydraulics.viscosity_index import reference_oils, viscosity_index
-from knowledge.reference.oil_grades import HOT_GRADES, WINTER_GRADES
+from knowledge.stations.oil.grades import HOT_GRADES, WINTER_GRADES
 
 CANS = [f"{w}-{h}" for w in WINTER_GRADES for h in HOT_GRADES] + list(HOT_GRADES)
 celsius = st.floats(-30.0, 160.0).map(lambda t: t + 273.15)

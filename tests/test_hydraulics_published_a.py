@@ -47,7 +47,7 @@ def expansion(_: Check) -> Any:
     return (cold - hot) / (430 - 273) / ((cold + hot) / 2)
 
 
-class Worked:
+class TaskRecord:
     """A bearing of Shigley's problems: geometry and load as printed, state by our formulas."""
 
     def __init__(self, c: Check) -> None:
@@ -169,15 +169,15 @@ FORMULAS: dict[str, Callable[[Check], Any]] = {
         c["l_over_d"], c["y_inf"], c["y_1"], c["y_half"], c["y_quarter"]
     ),
     "someya-*": lambda c: raimondi_boyd.sommerfeld_at(c["eps"], c["L_over_D"]),
-    "shigley-12-1-S": lambda c: Worked(c).s,
-    "shigley-12-1*-Q": lambda c: Worked(c).flow,
-    "shigley-12-1*-Qs": lambda c: Worked(c).side_flow,
-    "shigley-12-1*-h0": lambda c: Worked(c).least_film,
-    "shigley-12-1*-H": lambda c: Worked(c).heat,
+    "shigley-12-1-S": lambda c: TaskRecord(c).s,
+    "shigley-12-1*-Q": lambda c: TaskRecord(c).flow,
+    "shigley-12-1*-Qs": lambda c: TaskRecord(c).side_flow,
+    "shigley-12-1*-h0": lambda c: TaskRecord(c).least_film,
+    "shigley-12-1*-H": lambda c: TaskRecord(c).heat,
     "shigley-12-11-dT": lambda c: raimondi_boyd.performance(c["S"], 1.0).temperature_rise(
         c["P"], SHIGLEY_RHO_CP
     ),
-    "shigley-12-12-Tf": lambda c: Worked(c).film,
+    "shigley-12-12-Tf": lambda c: TaskRecord(c).film,
     # bearings fed under pressure
     "pf-shigley-12-21b-Qs": shigley_groove,
     "pf-shigley-12-21-cube-law": cube_law,

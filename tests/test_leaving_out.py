@@ -7,13 +7,13 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.reading import load
-from diagnose.consultation import Consultation
-from diagnose.explain import odds_decibans
-from diagnose.ranking import leaving_out
-from diagnose.ranking.elimination import posterior
-from diagnose.ranking.leaving_out import leave_each_out
-from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
+from diagnose.case.loading import load
+from diagnose.diagnosis import Diagnosis
+from diagnose.inference import leave_one_out as leaving_out
+from diagnose.inference.elimination import posterior
+from diagnose.inference.explain import odds_decibans
+from diagnose.inference.leave_one_out import leave_each_out
+from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
 from knowledge.book import the_book
 
 CASES = sorted((Path(__file__).parent / "confirmed" / "cases").glob("*.toml"))[::6]
@@ -51,7 +51,7 @@ def test_random_networks(seed: int) -> None:
 @pytest.mark.parametrize("path", CASES, ids=lambda p: p.stem)
 def test_real_cases(path: Path) -> None:
     """Every finding of real cases, for the likeliest causes."""
-    answer = Consultation(the_book(), load(path, the_book()))
+    answer = Diagnosis(the_book(), load(path, the_book()))
     top = tuple(r.cause.id for r in answer.ranking[:3])
     for name, without in leave_each_out(answer.network, answer.evidence, top).items():
         log_evidence, marginal = directly(answer.network, answer.evidence, name)
@@ -66,7 +66,7 @@ def test_the_short_way_for_entangled_cases_is_close(
 ) -> None:
     """Parents of an absent finding taken as independent: never off by more than one decibel."""
     monkeypatch.setattr(leaving_out, "CHEAP", 0)
-    answer = Consultation(the_book(), load(path, the_book()))
+    answer = Diagnosis(the_book(), load(path, the_book()))
     top = tuple(r.cause.id for r in answer.ranking[:3])
 
     for name, without in leave_each_out(answer.network, answer.evidence, top).items():

@@ -9,8 +9,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose.bench.faults import FAULTS
-from diagnose.bench.modelling import (
+from diagnose.case.case import Case
+from diagnose.case.loading import from_text
+from diagnose.circuit.engine_model import (
     Point,
     baseline_points,
     calibrate,
@@ -22,8 +23,7 @@ from diagnose.bench.modelling import (
     spread,
     varied,
 )
-from diagnose.casefile.case import Case
-from diagnose.casefile.reading import from_text
+from diagnose.circuit.faults import FAULTS
 from diagnose.errors import BadCaseError, UsageError
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.reading import from_text
+from diagnose.case.loading import from_text
 from diagnose.errors import OutOfScopeError
 from knowledge.book import the_book
 from tests.command_line import Done, call

@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.reading import load
-from diagnose.casefile.writing import start
+from diagnose.case.loading import load
+from diagnose.case.writing import start
 from knowledge.book import the_book
 from tests.command_line import call
 from tests.complaints import INVENTED

@@ -16,7 +16,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from diagnose.casefile.schema import LONGEST
+from diagnose.case.schema import LONGEST
 from diagnose.errors import clean
 from tests.command_line import Done, call, run
 from tests.complaints import CASES, JOBS, path_of

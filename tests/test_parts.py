@@ -11,9 +11,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from diagnose.chaining import Facts, Report, infer
+from diagnose.inference.chaining import Facts, Observation, infer
 from diagnose.signoff.parts import OUTSIDE_IN, Needed, parts_list
-from knowledge import parts
+from knowledge import parts  # FIXME
 from knowledge.access import OPENINGS, openings_for
 from knowledge.book import the_book
 from knowledge.engines.features import (
@@ -27,9 +27,9 @@ from knowledge.engines.features import (
     WATER_COOLED,
     WINDAGE_TRAY,
 )
-from knowledge.parts.shapes import Part
+from knowledge.model import Cause, Finding, Kind, State
 from knowledge.sources import GMC, ISS
-from knowledge.vocabulary import Access, Cause, Finding, Kind, Layout, State
+from knowledge.work import Access, Layout, Part
 from tests.command_line import ROOT, call
 
 BOOK = the_book()
@@ -102,8 +102,8 @@ def test_every_cause_that_takes_parts_has_one() -> None:
 
 def without_part(state: dict[Finding, State]) -> list[str]:
     """Causes this engine can have whose every part its features rule out."""
-    facts = Facts({f: Report(s) for f, s in state.items()})
-    barred = infer(BOOK.rules.values(), facts).excluded
+    facts = Facts({f: Observation(s) for f, s in state.items()})
+    barred = infer(BOOK.statements, facts).excluded
     possible = [c for c in BOOK.causes.values() if c.id not in WITHOUT and c not in barred]
     return [
         c.id

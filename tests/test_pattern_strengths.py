@@ -12,20 +12,21 @@ from math import sqrt
 import numpy as np
 import pytest
 
-from diagnose import causegraph
-from diagnose.bench.faults import FAULTS
-from diagnose.chaining import Facts, infer
+from diagnose.circuit.faults import FAULTS
+from diagnose.inference import causegraph
+from diagnose.inference.chaining import Facts, infer
 from knowledge.book import the_book
-from knowledge.conditions import CLEARANCES_WIDE, OIL_THIN
+from knowledge.circuit.conditions import CLEARANCES_WIDE, OIL_THIN
 from knowledge.engines.profiles import DISTRIBUTOR_V8
-from knowledge.findings.pressure import FELL_SUDDENLY, GOOD_COLD_LOW_HOT
-from knowledge.reference import pattern_strengths as stored
-from knowledge.reference.modelled import shown_by_the_model
-from knowledge.rulebook import Computed, Link
+from knowledge.pressure import pattern_strengths as stored
+from knowledge.pressure.computed import computed_effects
+from knowledge.pressure.patterns import FELL_SUDDENLY
+from knowledge.pressure.patterns_speed import GOOD_COLD_LOW_HOT
+from knowledge.rule_api import Computed, Link
 from knowledge.sources import CIRCUIT_MODEL
 from knowledge.units import PSI
 from tests import pattern_strengths as script
-from tests.pattern_reports import POINTS, Looks, complaint, reports
+from tests.pattern_reports import POINTS, Looks, complaint, observations
 
 ENGINES = 350
 WIDE = 4.0  #: standard errors allowed: some 180 shares are compared at once
@@ -39,7 +40,7 @@ def again() -> script.Shares:
 
 
 def links() -> list[Link]:
-    return list(infer(BOOK.rules.values(), Facts()).links)
+    return list(infer(BOOK.statements, Facts()).links)
 
 
 def test_table_is_of_this_script() -> None:
@@ -126,7 +127,7 @@ SOUND = dict(zip(POINTS, (28, 40, 51, 54, 50, 55), strict=True))
 def test_what_a_person_would_report(psi: tuple[float, ...], shows: set[str]) -> None:
     """Own examples, by the thresholds stated."""
     seen = looks(SOUND, dict(zip(POINTS, psi, strict=True)))
-    told = {f.id for f, flags in reports(seen).items() if flags[0]}
+    told = {f.id for f, flags in observations(seen).items() if flags[0]}
     assert told == shows
     assert bool(complaint(seen)[0]) is bool(shows)
 
@@ -141,7 +142,7 @@ def test_book_takes_its_strengths_from_the_table() -> None:
 
 
 def test_graph_names_the_model_as_source() -> None:
-    graph = causegraph.build(BOOK.causes, infer(BOOK.rules.values(), Facts()))
+    graph = causegraph.build(BOOK.causes, infer(BOOK.statements, Facts()))
     edge = graph.edges[CLEARANCES_WIDE.id, GOOD_COLD_LOW_HOT.id]
     assert edge["strength"] == stored.SHOWN[CLEARANCES_WIDE.id, GOOD_COLD_LOW_HOT.id]
     assert edge["source"] == CIRCUIT_MODEL.key
@@ -149,7 +150,7 @@ def test_graph_names_the_model_as_source() -> None:
 
 def test_model_is_not_asked_what_it_cannot_say() -> None:
     with pytest.raises(KeyError):
-        next(shown_by_the_model(OIL_THIN, FELL_SUDDENLY))
+        next(computed_effects(OIL_THIN, FELL_SUDDENLY))
 
 
 @pytest.mark.parametrize("value", [0.0, 1.0, -0.1, 1.5])

@@ -14,17 +14,26 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from diagnose.inference.elimination import posterior
 from diagnose.planning.access_tree import AccessTree, Pace, TangledAccessError
 from diagnose.planning.choosing import Chooser
-from diagnose.planning.options import Choice, Standing
-from diagnose.planning.outlook import Outlook, Stack
+from diagnose.planning.options import Choice, PlanState
+from diagnose.planning.outcome_tables import OutcomeTables, StackedTables
+from diagnose.planning.precedence import Precedence
 from diagnose.planning.questions import best_question
-from diagnose.planning.spoiling import Spoiling
-from diagnose.planning.worlds import Array, Worlds, entropy, gain, outcomes, telling, worlds
-from diagnose.ranking.elimination import posterior
+from diagnose.planning.single_cause import (
+    Array,
+    SingleCauseModel,
+    entropy,
+    gain,
+    outcomes,
+    single_cause_model,
+    telling,
+)
 from knowledge.access import OPENINGS, Opening, openings_for
 from knowledge.book import the_book
-from knowledge.vocabulary import Access, Finding, Inspection, Kind, Layout, Source, Stage, Station
+from knowledge.model import Finding, Kind, Source, Stage, Station
+from knowledge.work import Access, Inspection, Layout
 from tests.nets import enumerated, random_net
 from tests.situations import mixed, situation, taken
 
@@ -42,9 +51,12 @@ def check(name: str, minutes: float, *reveals: Finding, at: Access = Access.OUTS
 
 
 def chooser_of(
-    table: Worlds, checks: Sequence[Inspection], tree: AccessTree = OUTSIDE, until: float = 0.999999
+    table: SingleCauseModel,
+    checks: Sequence[Inspection],
+    tree: AccessTree = OUTSIDE,
+    until: float = 0.999999,
 ) -> Chooser:
-    return Chooser(Outlook(table), tree, tuple(checks), Spoiling(frozenset()), until)
+    return Chooser(OutcomeTables(table), tree, tuple(checks), Precedence(frozenset()), until)
 
 
 # ------------------------------------------------------------- a published sequence of tests
@@ -53,19 +65,19 @@ STATES = (0.70, 0.01, 0.02, 0.10, 0.05, 0.12)
 ROWS = ("00000", "01001", "00110", "10011", "11000", "11110")  # state by test
 TESTS = tuple(finding(f"t{j}") for j in range(5))
 CHECKS = tuple(check(f"i{j}", 1.0, t) for j, t in enumerate(TESTS))
-PUBLISHED = Worlds(
+PUBLISHED = SingleCauseModel(
     tuple(map(str, range(6))),
     np.array(STATES),
     {t.id: np.array([float(row[j]) for row in ROWS]) for j, t in enumerate(TESTS)},
 )
-Choose = Callable[[Standing], Choice | None]
+Choose = Callable[[PlanState], Choice | None]
 
 
 def expected_tests(choose: Choose, weight: Array) -> float:
     """Mean number of unit-cost tests until one state is left, choosing anew after each."""
     if np.count_nonzero(weight) <= 1:
         return 0.0
-    now = Standing(weight / weight.sum(), frozenset(), frozenset({Access.OUTSIDE}))
+    now = PlanState(weight / weight.sum(), frozenset(), frozenset({Access.OUTSIDE}))
     chosen = choose(now)
     assert chosen is not None
     shows = PUBLISHED.shows[chosen.option.findings[0].id]
@@ -112,7 +124,7 @@ def test_one_dear_check_left_does_not_make_a_cheap_one_wait() -> None:
     """A follow-up that any check would need is not charged to the cheap check."""
     cheap, dear = CHECKS[0], check("dear", 300.0, TESTS[3])
     choice = chooser_of(PUBLISHED, [dear, cheap]).choose(
-        Standing(PUBLISHED.weight, frozenset(), frozenset())
+        PlanState(PUBLISHED.weight, frozenset(), frozenset())
     )
     assert choice is not None
     assert choice.option.inspection is cheap
@@ -121,7 +133,7 @@ def test_one_dear_check_left_does_not_make_a_cheap_one_wait() -> None:
 # ----------------------------------------------------------------- dependent steps, exact optimum
 
 
-def curing(rng: random.Random) -> tuple[Worlds, list[Inspection]]:
+def curing(rng: random.Random) -> tuple[SingleCauseModel, list[Inspection]]:
     """Three to five causes, four to six checks; each may show several causes, each by its own sign.
 
     The model of dependent actions (Vomlelova & Vomlel 2003; Ottosen & Jensen): one fault, step a
@@ -139,10 +151,10 @@ def curing(rng: random.Random) -> tuple[Worlds, list[Inspection]]:
             shows[sign.id][c] = rng.choice([0.4, 0.6, 0.8, 0.9, 0.97])
             signs.append(sign)
         checks.append(check(f"a{a}", float(rng.randint(2, 20)), *signs))
-    return Worlds(tuple(map(str, range(causes))), weight / weight.sum(), shows), checks
+    return SingleCauseModel(tuple(map(str, range(causes))), weight / weight.sum(), shows), checks
 
 
-def ends_by(table: Worlds, step: Inspection) -> Array:
+def ends_by(table: SingleCauseModel, step: Inspection) -> Array:
     """P(step ends the search | cause)."""
     miss: Array = np.ones(len(table.causes))
     for sign in step.reveals:
@@ -150,7 +162,7 @@ def ends_by(table: Worlds, step: Inspection) -> Array:
     return 1.0 - miss
 
 
-def cheapest_order(table: Worlds, checks: Sequence[Inspection]) -> float:
+def cheapest_order(table: SingleCauseModel, checks: Sequence[Inspection]) -> float:
     """The least expected cost of any order, by dynamic programming over the sets done."""
 
     @cache
@@ -166,10 +178,10 @@ def cheapest_order(table: Worlds, checks: Sequence[Inspection]) -> float:
     return left(frozenset())
 
 
-def chosen_order(table: Worlds, checks: Sequence[Inspection]) -> float:
+def chosen_order(table: SingleCauseModel, checks: Sequence[Inspection]) -> float:
     """The expected cost when the planner chooses anew after each step that showed nothing."""
     chooser = replace(chooser_of(table, checks), to_see=True)
-    now = Standing(table.weight, frozenset(), frozenset({Access.OUTSIDE}))
+    now = PlanState(table.weight, frozenset(), frozenset({Access.OUTSIDE}))
     weight, cost, todo = table.weight, 0.0, list(checks)
     while todo:
         choice = chooser.choose(now)
@@ -177,7 +189,7 @@ def chosen_order(table: Worlds, checks: Sequence[Inspection]) -> float:
         todo.remove(step)
         cost += step.minutes * float(weight.sum())
         weight = weight * (1.0 - ends_by(table, step))
-        now = Standing(
+        now = PlanState(
             weight / weight.sum(), now.answered | set(step.reveals), now.opened,
             now.done | {step}, now.minutes + step.minutes,
         )  # fmt: skip
@@ -197,7 +209,7 @@ def test_updating_stays_within_one_per_cent_of_the_optimum_on_average() -> None:
 PLACES = (Access.GAUGE_PORT, Access.FILTER_OFF, Access.VALVE_COVER_OFF)
 
 
-def noisy(rng: random.Random) -> tuple[Worlds, list[Inspection], AccessTree]:
+def noisy(rng: random.Random) -> tuple[SingleCauseModel, list[Inspection], AccessTree]:
     """Four causes, five checks behind covers, signs that several causes show and that may miss."""
     weight = np.array([rng.random() + 0.05 for _ in range(4)])
     shows, checks = {}, []
@@ -211,15 +223,15 @@ def noisy(rng: random.Random) -> tuple[Worlds, list[Inspection], AccessTree]:
         a: Opening(a, "", (Access.OUTSIDE,), float(rng.randint(5, 40)), 1.0, NOBODY) for a in PLACES
     }
     tree = AccessTree({Access.OUTSIDE: OPENINGS[Access.OUTSIDE], **opening})
-    return Worlds(tuple("abcd"), weight / weight.sum(), shows), checks, tree
+    return SingleCauseModel(tuple("abcd"), weight / weight.sum(), shows), checks, tree
 
 
 def cost_to_settle(
-    table: Worlds, checks: Sequence[Inspection], tree: AccessTree, choose: Choose | None
+    table: SingleCauseModel, checks: Sequence[Inspection], tree: AccessTree, choose: Choose | None
 ) -> float:
     """Expected minutes until a cause is 0.8 likely or all is done; the optimum without ``choose``."""
 
-    def step_cost(now: Standing, step: Inspection) -> float:
+    def step_cost(now: PlanState, step: Inspection) -> float:
         after_cost = 0.0
         way = tree.way(step.access, now.opened) or ()
         ids = [f.id for f in step.reveals]
@@ -230,13 +242,13 @@ def cost_to_settle(
                 weight = weight * (table.shows[name] if there else 1.0 - table.shows[name])
             p = float(weight.sum())
             if p > 1e-12:
-                then = Standing(
+                then = PlanState(
                     weight / p, now.answered | set(step.reveals), opened, now.done | {step}
                 )
                 after_cost += p * remaining(then)
         return tree.opening_minutes(way) + step.minutes + after_cost
 
-    def remaining(now: Standing) -> float:
+    def remaining(now: PlanState) -> float:
         todo = [c for c in checks if c not in now.done]
         if not todo or float(now.weight.max()) >= 0.8:
             return 0.0
@@ -245,7 +257,7 @@ def cost_to_settle(
         choice = choose(now)
         return step_cost(now, choice.option.inspection if choice else todo[0])
 
-    return remaining(Standing(table.weight, frozenset(), frozenset({Access.OUTSIDE})))
+    return remaining(PlanState(table.weight, frozenset(), frozenset({Access.OUTSIDE})))
 
 
 def test_within_five_per_cent_of_the_exact_optimum_on_reduced_problems() -> None:
@@ -253,7 +265,7 @@ def test_within_five_per_cent_of_the_exact_optimum_on_reduced_problems() -> None
     best = mine = 0.0
     for seed in range(25):
         table, checks, tree = noisy(random.Random(seed))
-        chooser = Chooser(Outlook(table), tree, tuple(checks), Spoiling(frozenset()), 0.8)
+        chooser = Chooser(OutcomeTables(table), tree, tuple(checks), Precedence(frozenset()), 0.8)
         optimum = cost_to_settle(table, checks, tree, None)
         chosen = cost_to_settle(table, checks, tree, chooser.choose)
         assert chosen >= optimum - 1e-9
@@ -278,7 +290,9 @@ def mutual_information(joint: Array) -> float:
 CHANCES = st.lists(st.floats(0.0, 1.0), min_size=4, max_size=4).map(np.array)
 WEIGHTS = st.lists(st.floats(0.01, 1.0), min_size=4, max_size=4).map(lambda w: np.array(w) / sum(w))
 TABLES = st.builds(
-    lambda weight, shows: Worlds(tuple("abcd"), weight, {f"f{i}": s for i, s in enumerate(shows)}),
+    lambda weight, shows: SingleCauseModel(
+        tuple("abcd"), weight, {f"f{i}": s for i, s in enumerate(shows)}
+    ),
     WEIGHTS,
     st.lists(CHANCES, min_size=1, max_size=5),
 )
@@ -286,7 +300,7 @@ TABLES = st.builds(
 
 @settings(max_examples=200, deadline=None)
 @given(TABLES)
-def test_gain_is_mutual_information(table: Worlds) -> None:
+def test_gain_is_mutual_information(table: SingleCauseModel) -> None:
     rows = outcomes(table, list(table.shows))
     assert gain(table.weight, rows) == pytest.approx(
         mutual_information(rows * table.weight), abs=1e-9
@@ -296,7 +310,7 @@ def test_gain_is_mutual_information(table: Worlds) -> None:
 
 @settings(max_examples=200, deadline=None)
 @given(TABLES)
-def test_outcomes_part_all_possibilities(table: Worlds) -> None:
+def test_outcomes_part_all_possibilities(table: SingleCauseModel) -> None:
     """For every cause the outcomes of a check sum to one, however many findings it answers."""
     rows = outcomes(table, list(table.shows))
     assert rows.shape == (len(table.shows) + 1, 4)
@@ -306,7 +320,7 @@ def test_outcomes_part_all_possibilities(table: Worlds) -> None:
 
 @settings(max_examples=100, deadline=None)
 @given(TABLES)
-def test_most_telling_first(table: Worlds) -> None:
+def test_most_telling_first(table: SingleCauseModel) -> None:
     order = telling(table, table.weight, [*table.shows, "not in the graph"])
     alone = [gain(table.weight, outcomes(table, [f])) for f in order]
     assert sorted(order) == sorted(table.shows)
@@ -317,7 +331,7 @@ def test_most_telling_first(table: Worlds) -> None:
 def test_worlds_of_a_tree_are_exact(seed: int) -> None:
     """One cause alone, every other absent: P(finding) where no two parents share a parent."""
     net = random_net(seed, roots=4, middles=0, leaves=4)
-    table = worlds(net, posterior(net, {}).marginal)
+    table = single_cause_model(net, posterior(net, {}).marginal)
     assert table.weight.sum() == pytest.approx(1.0)
     for i, cause in enumerate(table.causes):
         alone = {c: float(c == cause) for c in net.prior}
@@ -333,17 +347,17 @@ def options_of(
     seed: int, may_run: bool, opened: frozenset[Access] = frozenset()
 ) -> tuple[AccessTree, list[tuple[Inspection, tuple[Opening, ...], float, tuple[Finding, ...]]]]:
     case = taken(mixed(seed))
-    table = worlds(case.network, posterior(case.network, case.evidence).marginal)
+    table = single_cause_model(case.network, posterior(case.network, case.evidence).marginal)
     tree = AccessTree(OPENINGS)
     checks = tuple(i for i in BOOK.inspections.values() if may_run or not i.needs_running)
-    chooser = Chooser(Outlook(table), tree, checks, Spoiling(frozenset()))
-    now = Standing(table.weight, frozenset(case.facts.reports), opened)
+    chooser = Chooser(OutcomeTables(table), tree, checks, Precedence(frozenset()))
+    now = PlanState(table.weight, frozenset(case.facts.observations), opened)
     return tree, [(o.inspection, o.way, o.minutes, o.findings) for o in chooser.options(now)]
 
 
 @pytest.mark.parametrize("seed", range(5))
 def test_an_option_answers_open_questions_at_its_full_cost(seed: int) -> None:
-    reported = set(taken(mixed(seed)).facts.reports)
+    reported = set(taken(mixed(seed)).facts.observations)
     tree, options = options_of(seed, may_run=True)
     assert options
     for inspection, way, minutes, findings in options:
@@ -420,10 +434,12 @@ def test_gains_are_what_adds_come_to() -> None:
     """Two ways to the same figure: cause by cause, and the rise of the sum of squares."""
     _, options = options_of(1, may_run=True)
     case = taken(mixed(1))
-    table = worlds(case.network, posterior(case.network, case.evidence).marginal)
-    outlook = Outlook(table)
-    views = [v for i, *_ in options if (v := outlook.view(i, frozenset(case.facts.reports)))]
-    stack = Stack.of(views)
+    table = single_cause_model(case.network, posterior(case.network, case.evidence).marginal)
+    outcome_tables = OutcomeTables(table)
+    views = [
+        v for i, *_ in options if (v := outcome_tables.view(i, frozenset(case.facts.observations)))
+    ]
+    stack = StackedTables.of(views)
     joint = [v.rows * table.weight for v in views]
     squares = [sum(float((r**2).sum() / r.sum()) for r in j if r.sum() > 0) for j in joint]
     before = float((table.weight**2).sum())
@@ -438,8 +454,8 @@ def test_gains_are_what_adds_come_to() -> None:
 @pytest.mark.parametrize("name", ["A09", "B02", "B36"])
 def test_the_question_is_open_and_needs_no_spanner(name: str) -> None:
     case = situation(name)
-    table = worlds(case.network, posterior(case.network, case.evidence).marginal)
-    answered = set(case.facts.reports)
+    table = single_cause_model(case.network, posterior(case.network, case.evidence).marginal)
+    answered = set(case.facts.observations)
     while found := best_question(BOOK.findings.values(), table, answered):
         assert found not in answered
         assert found.kind is Kind.SEEN

@@ -7,13 +7,14 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose.checking.access import binding, first_things
-from diagnose.checking.shapes import Whole
+from diagnose.bookcheck.access import binding, first_things
+from diagnose.bookcheck.shapes import Whole
 from knowledge.access import openings_for
+from knowledge.access.precedence import BEFORE, FIRST_OF, Before
 from knowledge.book import the_book
 from knowledge.engines.features import PUMP_ON_CRANK_NOSE, PUMP_OUTSIDE
-from knowledge.precedence import BEFORE, FIRST_OF, Before
-from knowledge.vocabulary import Access, Finding, Inspection, Kind
+from knowledge.model import Finding, Kind
+from knowledge.work import Access, Inspection
 from tests.test_access import way_to
 
 BOOK = the_book()

@@ -11,13 +11,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose.explain import odds_decibans, weights
-from diagnose.ranking.elimination import (
-    ImpossibleEvidenceError,
-    posterior,
-)
-from diagnose.ranking.leaving_out import leave_each_out
-from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
+from diagnose.inference.elimination import ImpossibleEvidenceError, posterior
+from diagnose.inference.explain import odds_decibans, weights
+from diagnose.inference.leave_one_out import leave_each_out
+from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
 from tests.nets import (
     FLAT,
     enumerated,

@@ -8,7 +8,8 @@ from itertools import product
 
 import pytest
 
-from diagnose.ranking.elimination import (
+from diagnose.inference.cause_sets import Explanation, best_sets
+from diagnose.inference.elimination import (
     WIDEST,
     ImpossibleEvidenceError,
     TooEntangledError,
@@ -16,8 +17,7 @@ from diagnose.ranking.elimination import (
     posterior,
     posteriors,
 )
-from diagnose.ranking.explanations import Explanation, best_sets
-from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
+from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
 from tests.nets import FLAT, drawn, enumerated, random_evidence, random_net, weighed
 
 # ---------------------------------------------------------------------------------- refusals

@@ -13,7 +13,7 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.reading import load
+from diagnose.case.loading import load
 from diagnose.errors import UserError
 from knowledge.book import the_book
 from tests.refresh_readme import CUT, README, ROOT, Block, blocks, output, pieces, prepared

@@ -13,14 +13,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from diagnose.casefile.reading import load
-from diagnose.consultation import Consultation
-from diagnose.pages.graph_picture import focused, leading, picture
-from diagnose.pages.layered import GAP, Laid, Place, crossings, laid_out
-from diagnose.pages.report_figures import bars_of
-from diagnose.repair.budget import budget
-from diagnose.report.reasons import is_there
-from diagnose.report.scale import scale_of
+from diagnose.case.loading import load
+from diagnose.circuit.budget import budget
+from diagnose.diagnosis import Diagnosis
+from diagnose.output.pages.graph_picture import focused, leading, picture
+from diagnose.output.pages.layered import GAP, Laid, Place, crossings, laid_out
+from diagnose.output.pages.report_figures import bars_of
+from diagnose.output.reasons import is_there
+from diagnose.output.scale import scale_of
 from knowledge.book import the_book
 from tests.command_line import call
 from tests.complaints import CASES, path_of
@@ -30,8 +30,8 @@ BOOK = the_book()
 SVG = "{http://www.w3.org/2000/svg}"
 
 
-def consulted(path: Path) -> Consultation:
-    return Consultation(BOOK, load(path, BOOK))
+def consulted(path: Path) -> Diagnosis:
+    return Diagnosis(BOOK, load(path, BOOK))
 
 
 def tight(text: str) -> str:
@@ -66,14 +66,14 @@ def test_every_finding_has_its_date(gannet: Page) -> None:
     for seen in case.sightings:
         when = seen.entry.when
         assert when is not None
-        if seen.report is None:  # asked, and nobody knew
+        if seen.observation is None:  # asked, and nobody knew
             continue
         assert tight(f"{when} {seen.finding.says}") in flat
 
 
 def test_what_nobody_knew_is_only_counted(gannet: Page) -> None:
     case = load(CASES / "gannet.toml", BOOK)
-    unknown = [s for s in case.sightings if s.report is None]
+    unknown = [s for s in case.sightings if s.observation is None]
     assert unknown
     assert f"{len(unknown)} more asked about, and not known" in gannet.words
     assert not any(f"{s.entry.when}{s.finding.says}" in tight(gannet.words) for s in unknown)

@@ -15,7 +15,7 @@ from typing import Any
 
 import pytest
 
-from diagnose.casefile.reading import load
+from diagnose.case.loading import load
 from diagnose.cli import reviewing_many
 from tests.command_line import ROOT, Done, call, environment, in_eighty_columns
 

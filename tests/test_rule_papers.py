@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import pytest
 
-from diagnose.checking.doubles import doubles
-from diagnose.checking.papers import Bench, of_rule
-from diagnose.checking.shapes import Whole
+from diagnose.bookcheck.duplicates import doubles
+from diagnose.bookcheck.examples import Bench, of_rule
+from diagnose.bookcheck.shapes import Whole
 from knowledge.book import the_book
-from knowledge.rulebook import Rule
+from knowledge.rule_api import Rule
 
 BOOK = the_book()
 BENCH = Bench(BOOK)

@@ -4,27 +4,27 @@ from __future__ import annotations
 
 import pytest
 
-from diagnose.casefile.reading import from_text
-from diagnose.consultation import Consultation
+from diagnose.case.loading import from_text
+from diagnose.diagnosis import Diagnosis
 from knowledge.book import the_book
 
 BOOK = the_book()
 
 
-def consult(*words: str, layout: str = "unknown", more: str = "") -> Consultation:
+def consult(*words: str, layout: str = "unknown", more: str = "") -> Diagnosis:
     """A case of these findings; a leading minus means looked for and not there."""
     text = f'schema = 1\n[engine]\nlayout = "{layout}"\n{more}\n'
     for i, word in enumerate(words, 1):
         state = "absent" if word.startswith("-") else "present"
         text += f'[[finding]]\nno = {i}\nwhat = "{word.lstrip("-")}"\nstate = "{state}"\n'
-    return Consultation(BOOK, from_text(text, None, BOOK))
+    return Diagnosis(BOOK, from_text(text, None, BOOK))
 
 
-def order(answer: Consultation) -> list[str]:
+def order(answer: Diagnosis) -> list[str]:
     return [r.cause.id for r in answer.ranking]
 
 
-def chance(answer: Consultation, cause: str) -> float:
+def chance(answer: Diagnosis, cause: str) -> float:
     return answer.belief(cause)
 
 
@@ -119,6 +119,6 @@ def test_stop_alarms(words: tuple[str, ...]) -> None:
     answer = consult(*words)
     assert answer.alarms
     assert not answer.may_run
-    options = answer.chooser().options(answer.standing)
+    options = answer.chooser().options(answer.plan_state)
     assert options
     assert not any(o.inspection.needs_running for o in options)

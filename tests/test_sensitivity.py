@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import pytest
 
-from diagnose.casefile.reading import load
-from diagnose.consultation import Consultation
-from diagnose.ranking.elimination import Posterior, posterior
-from diagnose.ranking.network import Network
+from diagnose.case.loading import load
+from diagnose.diagnosis import Diagnosis
+from diagnose.inference.elimination import Posterior, posterior
+from diagnose.inference.network import Network
 from knowledge.book import the_book
-from knowledge.vocabulary import Stage
+from knowledge.model import Stage
 from tests.confirmed.scoring import case_files, score
 from tests.sensitivity import (
     BACKGROUNDS,
@@ -33,8 +33,8 @@ PATHS = {p.stem: p for p in case_files()}
 BOOK = the_book()
 
 
-def consulted(name: str, stage: Stage = Stage.OPENED) -> Consultation:
-    return Consultation(BOOK, load(PATHS[name], BOOK), stage)
+def consulted(name: str, stage: Stage = Stage.OPENED) -> Diagnosis:
+    return Diagnosis(BOOK, load(PATHS[name], BOOK), stage)
 
 
 def differ(one: Posterior, other: Posterior, network: Network) -> float:
@@ -96,11 +96,11 @@ def test_a_case_not_moved_stands_where_the_confirmed_cases_say() -> None:
 
 def test_a_move_counts_where_it_moves_a_case() -> None:
     """Two cases; one move brings the second to the first place at one stage."""
-    key = ("two", Stage.TOLD)
+    key = ("two", Stage.KNOWN)
     now = {("one", s): Moved(1, 0.1) for s in Stage} | {("two", s): Moved(4, 0.9) for s in Stage}
     move, other = Move("link", "a", "b", True), Move("leak", "", "c", False)
     found = Found(now, {move: {key: Moved(1, 0.5)}, other: {key: Moved(4, 0.8)}})
-    assert found.rates(Stage.TOLD).first == 0.5
+    assert found.rates(Stage.KNOWN).first == 0.5
     assert found.change(move) == pytest.approx((0.5, 0.5, 0.0, -0.2))
     assert found.change(other) == pytest.approx((0.0, 0.0, 0.0, -0.05))
     told = "\n".join(report(found))

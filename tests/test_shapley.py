@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from diagnose.repair.shapley import coalitions, shapley, shapley_sampled, walks
+from diagnose.circuit.shapley import coalitions, shapley, shapley_sampled, walks
 
 WORTHS = st.integers(1, 5).flatmap(
     lambda n: st.lists(st.floats(-50, 50), min_size=2**n, max_size=2**n)

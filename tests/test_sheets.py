@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 import tomli_w
 
-from diagnose.casefile.reading import load
+from diagnose.case.loading import load
 from tests.command_line import call
 from tests.complaints import JOBS, teardown
 from tests.sheets import (

@@ -10,7 +10,7 @@ import tomli_w
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from diagnose.casefile.reading import LARGEST, load
+from diagnose.case.loading import LARGEST, load
 from tests.command_line import call
 from tests.complaints import teardown
 from tests.sheets import (

@@ -6,13 +6,13 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.reading import from_text, load
-from diagnose.consultation import Consultation
+from diagnose.case.loading import from_text, load
+from diagnose.circuit.deviations import deviations
+from diagnose.diagnosis import Diagnosis
 from diagnose.hydraulics.circuit import solve
-from diagnose.repair.deviations import deviations
-from diagnose.report import start as start_text
-from diagnose.report.review import next_step
-from diagnose.report.teardown_words import pressure
+from diagnose.output import start as start_text
+from diagnose.output.review import next_step
+from diagnose.output.teardown_words import pressure
 from diagnose.signoff.sheet import Signoff
 from diagnose.signoff.start import first_start
 from diagnose.teardown.loose_ends import loose_ends
@@ -59,14 +59,14 @@ def test_a_survey_sends_nobody_to_run_an_engine_under_a_stop(
     path.write_text(HEAD + readings, "utf-8")
     said = call("survey", path).out
     assert ("This engine is under a stop" in said) == stopped
-    assert Consultation(BOOK, from_text(HEAD + readings, None, BOOK)).may_run != stopped
+    assert Diagnosis(BOOK, from_text(HEAD + readings, None, BOOK)).may_run != stopped
 
 
 def test_a_trusted_gauge_below_the_limit_is_not_sent_to_a_trusted_gauge() -> None:
     trusted = HEAD + reading(1, 650, 85, 4)
     panel = trusted.replace('"direct"', '"panel"')
     for text, asked in ((trusted, False), (panel, True)):
-        (stop,) = Consultation(BOOK, from_text(text, None, BOOK)).alarms
+        (stop,) = Diagnosis(BOOK, from_text(text, None, BOOK)).alarms
         assert ("check with a trusted gauge" in stop.says) == asked
 
 
@@ -87,7 +87,7 @@ def test_more_pressure_than_predicted_is_no_search_for_a_loss() -> None:
     start = first_start(far_above, BOOK)
     assert start.deviates
     assert start.reopened is None
-    sheet = Signoff(Consultation(BOOK, far_above), 0.9)
+    sheet = Signoff(Diagnosis(BOOK, far_above), 0.9)
     said = " ".join(start_text.first_start(start, sheet, "hen.toml").split())
     assert "More than was predicted, and nowhere less" in said
     assert "the diagnosis is open again" not in said
@@ -99,7 +99,7 @@ def test_a_gauge_that_lies_leaves_no_pressure_to_be_explained() -> None:
         finding(no, what, 'state = "present"')
         for no, what in enumerate((*seen, "wire_open_or_shorted", "engine_runs_normally"), 1)
     )
-    answer = Consultation(BOOK, from_text(text, None, BOOK))
+    answer = Diagnosis(BOOK, from_text(text, None, BOOK))
     ends = loose_ends(answer, 0.9)
     assert ends.confirmed
     assert [c.id for c in ends.causes] == ["wiring_ground_fault"]
@@ -126,7 +126,7 @@ def test_the_next_check_is_not_its_own_alternative() -> None:
     text = 'schema = 1\n[engine]\nlayout = "marine_petrol_v8"\n' + "".join(
         finding(no, what, f'state = "{state}"') for no, (what, state) in enumerate(told.items(), 1)
     )
-    answer = Consultation(BOOK, from_text(text, None, BOOK))
+    answer = Diagnosis(BOOK, from_text(text, None, BOOK))
     choice = answer.choice
     assert choice is not None
     first = choice.option.inspection
@@ -139,7 +139,7 @@ ZERO = HEAD + finding(1, "gauge_reads_zero", 'state = "present"')
 
 
 def grave(text: str) -> set[str]:
-    return {a.severity.name for a in Consultation(BOOK, from_text(text, None, BOOK)).alarms}
+    return {a.severity.name for a in Diagnosis(BOOK, from_text(text, None, BOOK)).alarms}
 
 
 def test_a_stop_is_taken_back_by_a_trusted_gauge_that_came_later() -> None:

@@ -24,14 +24,14 @@ from pathlib import Path
 
 import pytest
 
-from diagnose import causegraph
-from diagnose.chaining import Facts, Report, infer
-from diagnose.evidence import gather
-from diagnose.ranking.elimination import posterior
-from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Evidence, Network
+from diagnose.inference import causegraph
+from diagnose.inference.chaining import Facts, Observation, infer
+from diagnose.inference.elimination import posterior
+from diagnose.inference.evidence import gather
+from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Network
 from knowledge import sources
 from knowledge.book import the_book
-from knowledge.vocabulary import Source, State
+from knowledge.model import Source, State
 
 TABLE = Path(__file__).parent / "data" / "signatures.csv"
 RAISES, LOWERS = 1.001, 0.999  #: a likelihood ratio nearer to 1 than this says nothing
@@ -98,8 +98,8 @@ EXCEPTIONS = [s for s in ROWS if s.exception]
 def heard(context: Known, finding: str, state: State) -> tuple[Network, Evidence, Evidence]:
     """The network of a case; what speaks in it with the finding, and without."""
     book = the_book()
-    before = {book.findings[name]: Report(told) for name, told in context}
-    after = {**before, book.findings[finding]: Report(state)}
+    before = {book.findings[name]: Observation(told) for name, told in context}
+    after = {**before, book.findings[finding]: Observation(state)}
     rules = book.rules.values()
     conclusions = infer(rules, Facts(after))
     graph = causegraph.build(book.causes, conclusions)

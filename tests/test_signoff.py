@@ -8,16 +8,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from diagnose.casefile.case import Case
-from diagnose.casefile.reading import from_text, load
-from diagnose.consultation import Consultation
+from diagnose.case.case import Case
+from diagnose.case.loading import from_text, load
+from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.closing import obstacles
 from diagnose.signoff.judging import Verdict, judged, own_band
 from diagnose.signoff.sheet import Signoff
 from diagnose.signoff.start import first_start
 from knowledge.book import the_book
 from knowledge.units import LBF
-from knowledge.vocabulary import Access, Band, Hold, Phase, Task
+from knowledge.work import Access, Band, Hold, Phase, Task
 from tests.command_line import ROOT, call
 
 BOOK = the_book()
@@ -145,7 +145,7 @@ def test_the_trades_warnings_stand_in_the_book(words: tuple[str, ...]) -> None:
 
 def sheet_of(name: str, **more: object) -> Signoff:
     path = ROOT / "cases" / f"{name}.toml"
-    return Signoff(Consultation(BOOK, load(path, BOOK)), 0.9, **more)  # type: ignore[arg-type]
+    return Signoff(Diagnosis(BOOK, load(path, BOOK)), 0.9, **more)  # type: ignore[arg-type]
 
 
 def test_what_was_opened_calls_for_its_checks() -> None:
@@ -184,7 +184,7 @@ def test_a_failed_check_stands_in_the_way_with_its_remedy(tmp_path: Path) -> Non
     out = call("signoff", case).out
     assert "FAILED" in out
     assert "remedy" in out
-    answer = Consultation(BOOK, load(case, BOOK))
+    answer = Diagnosis(BOOK, load(case, BOOK))
     assert any(i.task.id == "pickup_gap_fitted" for i in Signoff(answer, 0.9).in_the_way)
     assert any("pickup_gap_fitted" in line for line in obstacles(answer, 0.9))
 
@@ -242,7 +242,7 @@ def test_readings_of_the_start_are_no_evidence_of_the_fault() -> None:
     case = started(4.0)
     assert case.readings == ()
     assert len(case.started) == 1
-    assert not Consultation(BOOK, case).alarms
+    assert not Diagnosis(BOOK, case).alarms
 
 
 def test_a_reading_as_predicted_reopens_nothing() -> None:

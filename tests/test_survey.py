@@ -14,16 +14,16 @@ from xml.etree import ElementTree
 import numpy as np
 import pytest
 
-from diagnose.bench.faults import FAULTS
-from diagnose.bench.fitting import HEALTHY, NEITHER, Gauge, log_density
-from diagnose.bench.modelling import Point, healthy, shown
-from diagnose.bench.survey import MOST_RATIO, Survey, survey
-from diagnose.casefile.case import Case
-from diagnose.casefile.reading import from_text
-from diagnose.consultation import Consultation
+from diagnose.case.case import Case
+from diagnose.case.loading import from_text
+from diagnose.circuit.engine_model import Point, healthy, shown
+from diagnose.circuit.faults import FAULTS
+from diagnose.circuit.fitting import HEALTHY, NEITHER, Gauge, log_density
+from diagnose.circuit.survey import MOST_RATIO, Survey, survey
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
-from diagnose.pages.charts import curves
-from diagnose.report.plot import Plot, drawn
+from diagnose.output.pages.charts import curves
+from diagnose.output.plot import Plot, drawn
 from knowledge.book import the_book
 from knowledge.units import PSI
 from tests.command_line import call, environment
@@ -57,7 +57,7 @@ def text(pressures: list[float], gauge: str = "direct", known: bool = True) -> s
     return out
 
 
-def case_of(*words: object, **more: object) -> Case:
+def example(*words: object, **more: object) -> Case:
     return from_text(text(*words, **more), None, BOOK)  # type: ignore[arg-type]
 
 
@@ -71,7 +71,7 @@ def sounds(condition: str | None, severity: float, count: int = 7) -> list[float
 
 
 def found(condition: str | None, severity: float, count: int = 7, **more: object) -> Survey:
-    return survey(case_of(sounds(condition, severity, count), **more), BOOK)
+    return survey(example(sounds(condition, severity, count), **more), BOOK)
 
 
 # ------------------------------------------------------------------------------ what it finds
@@ -110,7 +110,7 @@ def test_only_cold_and_hot_tell_thin_oil_from_wide_bearings() -> None:
 def test_what_fits_no_condition_is_not_forced_on_one() -> None:
     """Valve stuck high and starved when fast at once: none of these alone."""
     both = [44.0, 60.0, 100.0, 20.0, 110.0, 30.0, 95.0]
-    got = survey(case_of(both), BOOK)
+    got = survey(example(both), BOOK)
     assert got.rows[0].id == NEITHER
     ratios = [e.if_present / e.if_absent for e in got.likelihoods.values()]
     assert all(0.5 < r < 2 for r in ratios)
@@ -119,9 +119,9 @@ def test_what_fits_no_condition_is_not_forced_on_one() -> None:
 def test_a_panel_gauge_may_lie_and_a_direct_one_not() -> None:
     """A panel gauge that shows half of everything, cold and hot alike, is the gauge."""
     half = [0.5 * p for p in sounds(None, 0.0)]
-    lying = survey(case_of(half, gauge="panel"), BOOK)
+    lying = survey(example(half, gauge="panel"), BOOK)
     assert lying.rows[0].id == "reading_false"
-    straight = survey(case_of(half, gauge="direct"), BOOK)
+    straight = survey(example(half, gauge="direct"), BOOK)
     assert "reading_false" not in {r.id for r in straight.rows}
 
 
@@ -162,7 +162,7 @@ def test_density_over_engines_is_the_normal_one_where_engines_are() -> None:
 
 
 def test_gauges_of_one_kind_share_their_error() -> None:
-    from diagnose.bench.fitting import errors
+    from diagnose.circuit.fitting import errors
 
     cov = errors([Gauge(1.5, 1.0), Gauge(1.5, 1.0), Gauge(2.0, 2.25)], np.array([10.0, 40.0, 40.0]))
     assert cov[0, 1] > 0
@@ -188,12 +188,12 @@ def test_study_reduced() -> None:
 
 def test_the_graph_hears_the_survey_in_place_of_the_words() -> None:
     """Not both: no finding derived from readings speaks, each condition does, within bounds."""
-    case = case_of(sounds("clearances_wide", 0.6))
-    answer = Consultation(BOOK, case)
+    case = example(sounds("clearances_wide", 0.6))
+    answer = Diagnosis(BOOK, case)
     assert answer.survey is not None
     assert set(answer.survey.likelihoods) <= set(answer.evidence)
     assert not {"good_cold_low_hot", "direct_gauge_low", "low_at_all_speeds"} & set(answer.evidence)
-    worded = Consultation(BOOK, replace(case, profile=None))
+    worded = Diagnosis(BOOK, replace(case, profile=None))
     assert worded.survey is None
     assert {"good_cold_low_hot", "direct_gauge_low"} <= set(worded.evidence)
     for heard in answer.survey.likelihoods.values():
@@ -203,32 +203,32 @@ def test_the_graph_hears_the_survey_in_place_of_the_words() -> None:
 
 
 def call_review(case: Case) -> str:
-    from diagnose.report.review import review
+    from diagnose.output.review import review
 
-    return review(Consultation(BOOK, case), "plover.toml")
+    return review(Diagnosis(BOOK, case), "plover.toml")
 
 
 def test_what_a_person_told_still_speaks() -> None:
     told = text(sounds("clearances_wide", 0.6)) + (
         '[[finding]]\nno = 90\nwhat = "good_cold_low_hot"\nstate = "present"\n'
     )
-    answer = Consultation(BOOK, from_text(told, None, BOOK))
+    answer = Diagnosis(BOOK, from_text(told, None, BOOK))
     assert "good_cold_low_hot" in answer.evidence
 
 
 @pytest.mark.parametrize("count", [1, 2, 4])
 def test_few_readings_or_one_heat_keep_to_words(count: int) -> None:
     """Two readings, or any number at one heat, are no survey for the graph."""
-    case = case_of(sounds("pump_slip", 0.6, count))
-    assert Consultation(BOOK, case).survey is None
+    case = example(sounds("pump_slip", 0.6, count))
+    assert Diagnosis(BOOK, case).survey is None
 
 
 PROBE = """
 import sys
 from pathlib import Path
-from diagnose.casefile.reading import load
-from diagnose.consultation import Consultation
-from diagnose.report.review import review
+from diagnose.case.loading import load
+from diagnose.diagnosis import Consultation
+from diagnose.output.review import review
 from knowledge.book import the_book
 book = the_book()
 review(Consultation(book, load(Path(sys.argv[1]), book)), "case.toml")

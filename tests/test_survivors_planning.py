@@ -10,19 +10,20 @@ from itertools import pairwise, permutations, product
 import numpy as np
 import pytest
 
+from diagnose.inference.network import Network
 from diagnose.planning.access_tree import AccessTree, Pace
 from diagnose.planning.choosing import Chooser
-from diagnose.planning.main_line import Link, main_line
-from diagnose.planning.options import Choice, Option, Standing
-from diagnose.planning.outlook import Outlook, Stack
+from diagnose.planning.options import Choice, Option, PlanState
+from diagnose.planning.outcome_tables import OutcomeTables, StackedTables
+from diagnose.planning.precedence import Precedence
 from diagnose.planning.questions import best_question
-from diagnose.planning.rehearsal import Prospect, rehearse
-from diagnose.planning.spoiling import Spoiling
-from diagnose.planning.worlds import Worlds, worlds
-from diagnose.ranking.network import Network
+from diagnose.planning.sequence import PlannedCheck, planned_sequence
+from diagnose.planning.simulation import PlanEstimate, simulate
+from diagnose.planning.single_cause import SingleCauseModel, single_cause_model
 from knowledge.access import OPENINGS, Opening
-from knowledge.precedence import BEFORE, FIRST_OF, Before
-from knowledge.vocabulary import Access, Finding, Inspection, Kind, Source, Stage, Station
+from knowledge.access.precedence import BEFORE, FIRST_OF, Before
+from knowledge.model import Finding, Kind, Source, Stage, Station
+from knowledge.work import Access, Inspection
 
 NOBODY = Source("none", "made up for a test")
 OUTSIDE = AccessTree({Access.OUTSIDE: OPENINGS[Access.OUTSIDE]})
@@ -36,26 +37,30 @@ def check(name: str, minutes: float, *reveals: Finding, at: Access = Access.OUTS
     return Inspection(name, Station.OIL, "", (), minutes, at, reveals, NOBODY)
 
 
-def table_of(weight: Sequence[float], **shows: Sequence[float]) -> Worlds:
+def table_of(weight: Sequence[float], **shows: Sequence[float]) -> SingleCauseModel:
     causes = tuple(f"c{i}" for i in range(len(weight)))
-    return Worlds(causes, np.array(weight), {n: np.array(p) for n, p in shows.items()})
+    return SingleCauseModel(causes, np.array(weight), {n: np.array(p) for n, p in shows.items()})
 
 
 # -------------------------------------------------------------------------------- rehearsals
 
 
 def rehearsed(
-    table: Worlds, minutes: Sequence[float], names: Sequence[str], until: float, jobs: int = 20_000
-) -> Prospect:
+    table: SingleCauseModel,
+    minutes: Sequence[float],
+    names: Sequence[str],
+    until: float,
+    jobs: int = 20_000,
+) -> PlanEstimate:
     """Checks of one sign each, in that order, on imagined jobs."""
-    outlook, links = Outlook(table), []
-    standing = Standing(table.weight, frozenset(), frozenset())
+    outcome_tables, links = OutcomeTables(table), []
+    plan_state = PlanState(table.weight, frozenset(), frozenset())
     for i, (name, time) in enumerate(zip(names, minutes, strict=True)):
-        view = outlook.view(check(f"i{i}", time, finding(name)), ())
+        view = outcome_tables.view(check(f"i{i}", time, finding(name)), ())
         assert view is not None
         choice = Choice(Option(view, (), time, time), (), 0.0, time, 0.0)
-        links.append(Link(choice, standing, 1.0, 0.0, ()))
-    return rehearse(links, table, table.weight, until, jobs)
+        links.append(PlannedCheck(choice, plan_state, 1.0, 0.0, ()))
+    return simulate(links, table, table.weight, until, jobs)
 
 
 def test_three_signs_of_nine_in_ten() -> None:
@@ -119,7 +124,7 @@ def test_no_plan_takes_no_time_and_finds_nothing() -> None:
 
 def option_at(way: Sequence[Opening], inspection: Inspection) -> Option:
     told = replace(inspection, reveals=(finding("a"),))
-    view = Outlook(table_of((1.0,), a=(0.5,))).view(told, ())
+    view = OutcomeTables(table_of((1.0,), a=(0.5,))).view(told, ())
     assert view is not None
     return Option(replace(view, inspection=inspection), tuple(way), 1.0, 1.0)
 
@@ -127,15 +132,17 @@ def option_at(way: Sequence[Opening], inspection: Inspection) -> Option:
 @pytest.mark.parametrize("line", BEFORE, ids=lambda b: f"{b.check.id}-{b.opening.value}")
 def test_what_the_book_says_is_spoilt_is_spoilt(line: Before) -> None:
     """By that opening, where the engine has nothing that lifts the line; by no closed engine."""
-    plain = Spoiling(frozenset())
-    assert plain.spoilt(line.check, frozenset({line.opening, Access.OUTSIDE}))
-    assert not plain.spoilt(line.check, frozenset())
+    plain = Precedence(frozenset())
+    assert plain.too_late(line.check, frozenset({line.opening, Access.OUTSIDE}))
+    assert not plain.too_late(line.check, frozenset())
     others = {b.opening for b in BEFORE if b.check is line.check}
-    assert not plain.spoilt(line.check, frozenset(set(Access) - others))
+    assert not plain.too_late(line.check, frozenset(set(Access) - others))
     same = [b for b in BEFORE if b.check is line.check and b.opening is line.opening]
     for lifted in line.not_with:
         still = any(lifted not in b.not_with for b in same)
-        assert Spoiling(frozenset({lifted})).spoilt(line.check, frozenset({line.opening})) is still
+        assert (
+            Precedence(frozenset({lifted})).too_late(line.check, frozenset({line.opening})) is still
+        )
 
 
 @pytest.mark.parametrize("features", [(), *{b.not_with[:1] for b in BEFORE if b.not_with}])
@@ -150,23 +157,25 @@ def test_what_comes_first_is_told_outermost_first(features: tuple[Finding, ...])
         if b.opening is opening.access and not set(features) & set(b.not_with)
     ]
     told += [(f.check, f.why) for f in FIRST_OF if later in f.then]
-    assert list(Spoiling(frozenset(features)).before(option_at(way, later))) == told
+    assert list(Precedence(frozenset(features)).before(option_at(way, later))) == told
 
 
 # ------------------------------------------------------------------------- what a check is worth
 
 
-def random_views(seed: int) -> tuple[Worlds, Stack, list[list[list[float]]]]:
+def random_views(seed: int) -> tuple[SingleCauseModel, StackedTables, list[list[list[float]]]]:
     """Views of checks of several signs, and their rows as plain numbers."""
     rng = np.random.default_rng(seed)
     weight = rng.dirichlet(np.ones(5))
     signs = {f"f{i}": tuple(rng.uniform(0.02, 0.98, 5)) for i in range(6)}
     table = table_of(tuple(weight), **signs)
-    outlook = Outlook(table)
+    outcome_tables = OutcomeTables(table)
     parts = (("f0",), ("f1", "f2"), ("f3", "f4", "f5"))
-    views = [outlook.view(check(f"i{i}", 1, *map(finding, p)), ()) for i, p in enumerate(parts)]
+    views = [
+        outcome_tables.view(check(f"i{i}", 1, *map(finding, p)), ()) for i, p in enumerate(parts)
+    ]
     known = [v for v in views if v is not None]
-    return table, Stack.of(known), [v.rows.tolist() for v in known]
+    return table, StackedTables.of(known), [v.rows.tolist() for v in known]
 
 
 @pytest.mark.parametrize("seed", range(5))
@@ -190,9 +199,9 @@ def test_adds_and_shows_cause_by_cause(seed: int) -> None:
 def test_an_outcome_that_cannot_be_is_worth_nothing() -> None:
     """A sign that no cause ever shows: no gain, and no number that is none."""
     table = table_of((0.6, 0.4), a=(0.0, 0.0))
-    view = Outlook(table).view(check("i", 1, finding("a")), ())
+    view = OutcomeTables(table).view(check("i", 1, finding("a")), ())
     assert view is not None
-    stack = Stack.of([view])
+    stack = StackedTables.of([view])
     assert stack.gains(table.weight) == pytest.approx([0.0])
     assert stack.adds(table.weight) == pytest.approx(np.zeros((1, 2)))
     assert stack.shows(table.weight) == pytest.approx(np.zeros((1, 2)))
@@ -208,10 +217,10 @@ def test_the_question_of_most_bits_for_its_trouble(seed: int) -> None:
     """Shannon's information by its definition; a look from outside must tell 2.5 times as much."""
     rng = np.random.default_rng(seed)
     weight: list[float] = rng.dirichlet(np.ones(4)).tolist()
-    stages = (Stage.TOLD, Stage.OUTSIDE, Stage.OPENED)
+    stages = (Stage.KNOWN, Stage.OUTSIDE, Stage.OPENED)
     asked = [finding(f"f{i}", stages[i % 3]) for i in range(9)]
     signs: dict[str, list[float]] = {f.id: rng.uniform(0.02, 0.98, 4).tolist() for f in asked}
-    trouble = {Stage.TOLD: 1.0, Stage.OUTSIDE: 2.5}
+    trouble = {Stage.KNOWN: 1.0, Stage.OUTSIDE: 2.5}
 
     def bits(f: Finding) -> float:
         yes = [w * p for w, p in zip(weight, signs[f.id], strict=True)]
@@ -230,7 +239,7 @@ def test_the_question_of_most_bits_for_its_trouble(seed: int) -> None:
 def test_a_certain_cause_has_nearly_all_the_weight() -> None:
     """Odds of 999 to one beside even odds; a cause out of the question is left out."""
     net = Network({"a": 0.1, "b": 0.1, "c": 0.1}, {})
-    table = worlds(net, {"a": 1.0, "b": 0.5, "c": 0.001})
+    table = single_cause_model(net, {"a": 1.0, "b": 0.5, "c": 0.001})
     assert table.causes == ("a", "b")
     assert table.weight == pytest.approx([0.999, 0.001])
 
@@ -238,8 +247,8 @@ def test_a_certain_cause_has_nearly_all_the_weight() -> None:
 # ---------------------------------------------------------------------------------- the choice
 
 
-def begun(table: Worlds, *opened: Access) -> Standing:
-    return Standing(table.weight, frozenset(), frozenset({Access.OUTSIDE, *opened}))
+def begun(table: SingleCauseModel, *opened: Access) -> PlanState:
+    return PlanState(table.weight, frozenset(), frozenset({Access.OUTSIDE, *opened}))
 
 
 @pytest.mark.parametrize("factor", [0.5, 1.0, 1.5, 3.0])
@@ -255,7 +264,7 @@ def test_what_has_been_spoilt_or_done_is_no_option() -> None:
         sign = line.check.reveals[0].id
         table = table_of((0.5, 0.5), **{sign: (0.9, 0.1)})
         tree = AccessTree(OPENINGS)
-        chooser = Chooser(Outlook(table), tree, (line.check,), Spoiling(frozenset()))
+        chooser = Chooser(OutcomeTables(table), tree, (line.check,), Precedence(frozenset()))
         assert not chooser.options(begun(table, line.opening)), line.check.id
         now = begun(table)
         if tree.may_do(line.check, now.opened):
@@ -271,7 +280,7 @@ def test_a_check_that_shows_nothing_hides_none_behind_it() -> None:
     inside = check("inside", 2, finding("a"), at=Access.SUMP_OFF)
     now = replace(begun(table), done=frozenset({done}), answered=frozenset(told.reveals))
     for order in permutations((good, done, dull, told, inside)):
-        chooser = Chooser(Outlook(table), OUTSIDE, order, Spoiling(frozenset()))
+        chooser = Chooser(OutcomeTables(table), OUTSIDE, order, Precedence(frozenset()))
         assert [o.inspection for o in chooser.options(now)] == [good]
 
 
@@ -287,10 +296,10 @@ def test_behind_a_cover_first_what_was_not_shown_on_the_way() -> None:
     drained = Opening(Access.DRAINED, "", (), 100, 100, NOBODY)
     sump = Opening(Access.SUMP_OFF, "", (Access.DRAINED,), 1, 1, NOBODY)
     tree = AccessTree({o.access: o for o in (drained, sump)})
-    now = Standing(table.weight, frozenset(), frozenset())
+    now = PlanState(table.weight, frozenset(), frozenset())
 
     def block(*checks: Inspection) -> tuple[Inspection, ...]:
-        chooser = Chooser(Outlook(table), tree, checks, Spoiling(frozenset()))
+        chooser = Chooser(OutcomeTables(table), tree, checks, Precedence(frozenset()))
         choice = chooser.choose(now, deep=False)
         assert choice is not None
         return choice.block
@@ -304,7 +313,7 @@ def test_of_two_checks_alike_the_first_given_is_taken() -> None:
     table = table_of((0.5, 0.5), a=(0.9, 0.1), b=(0.9, 0.1))
     alike = (check("one", 2, finding("a")), check("other", 2, finding("b")))
     for checks, deep in product(permutations(alike), (False, True)):
-        chooser = Chooser(Outlook(table), OUTSIDE, checks, Spoiling(frozenset()))
+        chooser = Chooser(OutcomeTables(table), OUTSIDE, checks, Precedence(frozenset()))
         choice = chooser.choose(begun(table), deep=deep)
         assert choice is not None
         assert choice.option.inspection is checks[0]
@@ -318,12 +327,12 @@ def test_a_dearer_follow_up_that_pays_better_counts() -> None:
     """
     table = table_of((0.35, 0.35, 0.30), a=(0, 0, 1), b=(1, 0, 0))
     checks = (check("first", 2, finding("a")), check("second", 3, finding("b")))
-    chooser = Chooser(Outlook(table), OUTSIDE, checks, Spoiling(frozenset()), 0.999999)
+    chooser = Chooser(OutcomeTables(table), OUTSIDE, checks, Precedence(frozenset()), 0.999999)
     choice = chooser.choose(begun(table))
     assert choice is not None
     assert choice.option.inspection is checks[0]
     assert choice.value == pytest.approx((0.315 + 0.7 * 0.5) / (2 + 0.7 * 3))
-    assert main_line(chooser, begun(table))[0].choice.value == choice.value
+    assert planned_sequence(chooser, begun(table))[0].choice.value == choice.value
 
 
 def test_a_look_that_would_be_lost_comes_first_where_it_pays_half() -> None:
@@ -335,7 +344,7 @@ def test_a_look_that_would_be_lost_comes_first_where_it_pays_half() -> None:
     seen = set()
     for strength in np.linspace(0.02, 0.98, 49):
         table = table_of((0.5, 0.5), a=(0.95, 0.05), **{sign.id: (float(strength), 0.0)})
-        chooser = Chooser(Outlook(table), tree, (port, look), Spoiling(frozenset()))
+        chooser = Chooser(OutcomeTables(table), tree, (port, look), Precedence(frozenset()))
         choice = chooser.choose(begun(table), deep=False)
         assert choice is not None
         # what each adds to the sum of squares, 0.5 before, for a minute
@@ -360,16 +369,16 @@ def test_the_line_keeps_its_accounts(seed: int) -> None:
     """What each check names is taken off what is left; its outcomes are Bayes' rule, and all."""
     table, _, _ = random_views(seed)
     checks = [check(f"i{i}", 3.0 + i, finding(f"f{i}")) for i in range(6)]
-    chooser = Chooser(Outlook(table), OUTSIDE, tuple(checks), Spoiling(frozenset()), 0.95)
-    line = main_line(chooser, begun(table))
+    chooser = Chooser(OutcomeTables(table), OUTSIDE, tuple(checks), Precedence(frozenset()), 0.95)
+    line = planned_sequence(chooser, begun(table))
     assert line[0].left == 1.0
     assert len({link.choice.option.inspection.id for link in line}) == len(line) > 2
     for link, following in pairwise(line):
         assert following.left == pytest.approx(link.left - link.named)
-        assert following.standing.minutes == link.standing.minutes + link.choice.option.minutes
+        assert following.plan_state.minutes == link.plan_state.minutes + link.choice.option.minutes
     for link in line:
         assert math.fsum(o.chance for o in link.outcomes) == pytest.approx(1.0)
-        yes = np.asarray(table.shows[link.choice.option.findings[0].id]) * link.standing.weight
+        yes = np.asarray(table.shows[link.choice.option.findings[0].id]) * link.plan_state.weight
         assert link.outcomes[0].chance == pytest.approx(float(yes.sum()))
         assert link.outcomes[0].weight == pytest.approx(yes / yes.sum())
         for o in link.outcomes:
@@ -382,8 +391,8 @@ def test_only_a_likely_outcome_is_followed() -> None:
     """A sign seen seven times in a hundred has no way on worked out; its absence has."""
     table = table_of((0.5, 0.5), a=(0.1, 0.04), b=(0.9, 0.1))
     checks = (check("rare", 1, finding("a")), check("telling", 500, finding("b")))
-    chooser = Chooser(Outlook(table), OUTSIDE, checks, Spoiling(frozenset()), 0.95)
-    seen, not_seen = main_line(chooser, begun(table))[0].outcomes
+    chooser = Chooser(OutcomeTables(table), OUTSIDE, checks, Precedence(frozenset()), 0.95)
+    seen, not_seen = planned_sequence(chooser, begun(table))[0].outcomes
     assert seen.chance == pytest.approx(0.07)
     assert not seen.settles
     assert seen.then is None

@@ -9,11 +9,11 @@ from itertools import combinations, pairwise
 import networkx as nx
 import pytest
 
-from diagnose.ranking.elimination import posterior
-from diagnose.ranking.explanations import MOST_EFFORT, best_sets
-from diagnose.ranking.leaving_out import leave_each_out
-from diagnose.ranking.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
-from diagnose.ranking.ordering import LARGE, Order, _ordered, best_order
+from diagnose.inference.cause_sets import MOST_EFFORT, best_sets
+from diagnose.inference.elimination import posterior
+from diagnose.inference.leave_one_out import leave_each_out
+from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
+from diagnose.inference.ordering import LARGE, Order, _ordered, best_order
 from tests.nets import enumerated
 
 

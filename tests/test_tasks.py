@@ -8,7 +8,7 @@ from collections import Counter
 
 import pytest
 
-from knowledge import tasks
+from knowledge import tasks  # FIXME
 from knowledge.book import the_book
 from knowledge.engines import features
 from knowledge.engines.features import (
@@ -19,11 +19,12 @@ from knowledge.engines.features import (
     TURBOCHARGED,
     WINDAGE_TRAY,
 )
+from knowledge.model import Finding, State, all_in
+from knowledge.reassembly import figures
+from knowledge.reassembly.applying import applies
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, OLD, P06, P88, PE17
-from knowledge.tasks import figures
-from knowledge.tasks.applying import applies
 from knowledge.units import DIMENSIONS, LENGTH, TORQUE, parse
-from knowledge.vocabulary import Band, Caution, Finding, Hold, Layout, Phase, State, Task, all_in
+from knowledge.work import Band, Caution, Hold, Layout, Phase, Task
 
 BOOK = the_book()
 TASKS = list(BOOK.tasks.values())

@@ -10,19 +10,20 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose.casefile.reading import from_text, load
-from diagnose.consultation import Consultation
+from diagnose.case.loading import from_text, load
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import OutOfScopeError
+from diagnose.output.teardown import teardown
 from diagnose.planning.access_tree import AccessTree
-from diagnose.planning.main_line import Link
-from diagnose.planning.rehearsal import rehearse
-from diagnose.report.teardown import teardown
+from diagnose.planning.sequence import PlannedCheck
+from diagnose.planning.simulation import simulate
 from diagnose.teardown.loose_ends import follow_up, loose_ends
 from diagnose.teardown.plan import Plan, Wishes
+from knowledge.access.always_recorded import KEPT
+from knowledge.access.precedence import BEFORE, ENDS_RUNNING, FIRST_OF
 from knowledge.book import the_book
-from knowledge.precedence import BEFORE, ENDS_RUNNING, FIRST_OF
-from knowledge.precedence.kept import KEPT
-from knowledge.vocabulary import Access, Finding, Inspection, Kind, Phase, Stage, State
+from knowledge.model import Finding, Kind, Stage, State
+from knowledge.work import Access, Inspection, Phase
 from tests import plan_study
 from tests.confirmed.scoring import case_files
 from tests.plan_confirmed import planned, told
@@ -34,7 +35,7 @@ COMPLAINTS = sorted(
 )
 
 
-def answer_to(layout: str, present: list[str], absent: list[str] = []) -> Consultation:  # noqa: B006
+def answer_to(layout: str, present: list[str], absent: list[str] = []) -> Diagnosis:  # noqa: B006
     entries = [(p, "present") for p in present] + [
         (a, "absent") for a in absent if a not in present
     ]
@@ -42,7 +43,7 @@ def answer_to(layout: str, present: list[str], absent: list[str] = []) -> Consul
         f'[[finding]]\nno = {i}\nwhat = "{what}"\nstate = "{state}"\n'
         for i, (what, state) in enumerate(entries, 1)
     )
-    return Consultation(BOOK, from_text(text, None, BOOK))
+    return Diagnosis(BOOK, from_text(text, None, BOOK))
 
 
 WISHES = st.builds(
@@ -73,7 +74,7 @@ def test_nothing_is_out_of_order_on_each_layout(layout: str) -> None:
 
 
 def assert_in_order(plan: Plan) -> None:
-    tree, features = plan.chooser.tree, plan.chooser.spoiling.features
+    tree, features = plan.chooser.tree, plan.chooser.precedence.features
     opened: set[Access] = set(plan.answer.opened)
     done: list[Inspection] = []
     minutes = 0.0
@@ -137,16 +138,16 @@ def test_a_rehearsal_of_a_check_that_tells_all() -> None:
     """One check, two causes, a sign that only one of them shows: by hand."""
     answer = answer_to("distributor_v8", ["gauge_reads_low"])
     plan = Plan(answer)
-    first: Link = plan.line[0]
-    table = answer.worlds
+    first: PlannedCheck = plan.line[0]
+    table = answer.single_cause_model
     sure = np.zeros_like(table.weight)
     sure[0] = 1.0
-    settled = rehearse(plan.line[:1], table, sure, 0.9)
+    settled = simulate(plan.line[:1], table, sure, 0.9)
     assert settled.found == 1.0
     assert settled.found_by == (1.0,)
     assert settled.right == 1.0
     assert settled.expected == pytest.approx(first.choice.option.minutes)
-    nothing = rehearse((), table, table.weight, 0.9)
+    nothing = simulate((), table, table.weight, 0.9)
     assert (nothing.found, nothing.expected) == (0.0, 0.0)
 
 
@@ -159,8 +160,8 @@ def test_a_rehearsal_is_calibrated(seed: int) -> None:
         layout = rng.choice([name for name in LAYOUTS if name != "unknown"])
         plan = Plan(answer_to(layout, ["gauge_reads_low", *rng.sample(COMPLAINTS, 1)]))
         if plan.line:
-            right += plan.prospect.right * plan.prospect.found
-            found += plan.prospect.found
+            right += plan.estimate.right * plan.estimate.found
+            found += plan.estimate.found
     assert right / found >= 0.87
 
 
@@ -174,7 +175,7 @@ def test_wishes_bite() -> None:
     )
     way = plain.chooser.tree.way(Access.CAP_OFF) or ()
     assert closing.chooser.tree.opening_minutes(way) > plain.chooser.tree.opening_minutes(way)
-    assert Plan(answer, Wishes(until=0.7)).prospect.found >= plain.prospect.found
+    assert Plan(answer, Wishes(until=0.7)).estimate.found >= plain.estimate.found
 
 
 @cache
@@ -215,19 +216,19 @@ def test_real_cases_are_looked_at_early() -> None:
 
 def test_debris_must_be_followed_and_can_be_ticked_off() -> None:
     path = next(p for p in CASES if p.stem == "winch")
-    answer = Consultation(BOOK, load(path, BOOK))
+    answer = Diagnosis(BOOK, load(path, BOOK))
     due = follow_up(answer)
     assert due
     assert all(d.task.phase is Phase.CLEANING and d.open for d in due)
-    found = {s.finding for s in answer.case.sightings if s.report}
-    assert all(set(d.because) <= found | {*answer.case.facts().reports} for d in due)
+    found = {s.finding for s in answer.case.sightings if s.observation}
+    assert all(set(d.because) <= found | {*answer.case.facts().observations} for d in due)
     text = path.read_text("utf-8")
     number = answer.case.last_number + 1
     done = f'\n[[work]]\nno = {number}\nwhat = "{due[0].task.id}"\nstate = "done"\n'
-    after = Consultation(BOOK, from_text(text + done, None, BOOK))
+    after = Diagnosis(BOOK, from_text(text + done, None, BOOK))
     assert [d.task for d in follow_up(after) if d.open] == [d.task for d in due[1:]]
     failed = done.replace('"done"', '"failed"')
-    still = Consultation(BOOK, from_text(text + failed, None, BOOK))
+    still = Diagnosis(BOOK, from_text(text + failed, None, BOOK))
     assert len([d for d in follow_up(still) if d.open]) == len(due)
 
 
@@ -246,7 +247,7 @@ def test_likely_is_not_seen() -> None:
     def plan(learned: str) -> Plan:
         text = 'schema = 1\n[engine]\nlayout = "distributor_v8_solid"\n'
         text += "".join(entry.format(i, sign, learned) for i, sign in enumerate(signs, 1))
-        return Plan(Consultation(BOOK, from_text(text, None, BOOK)))
+        return Plan(Diagnosis(BOOK, from_text(text, None, BOOK)))
 
     heard, seen = plan("told"), plan("outside")
     assert heard.settled
@@ -279,5 +280,5 @@ def test_what_is_found_is_no_feature() -> None:
     """The tree of a case follows the features told, not what has been seen."""
     answer = answer_to("distributor_v8", ["gauge_reads_low"])
     told_features: set[Finding] = {f for f, s in answer.case.features.items() if s is State.PRESENT}
-    assert answer.chooser().spoiling.features == told_features
+    assert answer.chooser().precedence.features == told_features
     assert isinstance(answer.tree, AccessTree)

@@ -9,7 +9,7 @@ import pytest
 
 from knowledge.book import the_book
 from knowledge.cautions import CAUTIONS
-from knowledge.vocabulary import Access, Caution
+from knowledge.work import Access, Caution
 from tests.complaints import JOBS, OPEN, blocks, checks, flat, plan, teardown, tree
 
 BOOK = the_book()

@@ -6,13 +6,13 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile.case import Case, Worked
-from diagnose.casefile.reading import from_text, load
-from diagnose.casefile.writing import start, table_text
+from diagnose.case.case import Case, TaskRecord
+from diagnose.case.loading import from_text, load
+from diagnose.case.writing import start, table_text
 from diagnose.errors import BadCaseError
 from knowledge.book import the_book
 from knowledge.units import DIMENSIONS, INCH, LBF
-from knowledge.vocabulary import Task
+from knowledge.work import Task
 from tests.command_line import call, in_eighty_columns
 
 BOOK = the_book()
@@ -38,7 +38,7 @@ def record(case: Path, *words: str) -> Case:
     return load(case, BOOK)
 
 
-def one(case: Path, *words: str) -> Worked:
+def one(case: Path, *words: str) -> TaskRecord:
     [worked] = record(case, *words).works
     return worked
 

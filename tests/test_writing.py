@@ -14,9 +14,9 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile import disk
-from diagnose.casefile.reading import load
-from diagnose.casefile.writing import append, start
+from diagnose.case import disk
+from diagnose.case.loading import load
+from diagnose.case.writing import append, start
 from knowledge.book import the_book
 from tests.command_line import anyones, call, environment
 

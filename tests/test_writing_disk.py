@@ -10,9 +10,9 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile import disk
-from diagnose.casefile.reading import load
-from diagnose.casefile.writing import start
+from diagnose.case import disk
+from diagnose.case.loading import load
+from diagnose.case.writing import start
 from diagnose.errors import CannotWriteError
 from tests.command_line import anyones, as_nobody, call, environment
 from tests.test_writing import BOOK, EXAMPLE, case, leftovers, note, notes

@@ -6,9 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.casefile import disk
-from diagnose.casefile.reading import LARGEST, load
-from diagnose.casefile.writing import Entries, append, append_by, start, table_text
+from diagnose.case import disk
+from diagnose.case.loading import LARGEST, load
+from diagnose.case.writing import Entries, append, append_by, start, table_text
 from diagnose.errors import CannotWriteError, UsageError
 from knowledge.book import the_book
 from tests.command_line import call

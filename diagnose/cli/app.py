@@ -7,8 +7,7 @@ from collections.abc import Sequence
 from typing import NoReturn
 
 from diagnose.cli import ending, printing
-
-from diagnose.cli.commands import case, circuit, together, book  # isort: skip
+from diagnose.cli.commands import book, case, circuit, together
 from diagnose.cli.root import app
 
 COMMANDS = (case, circuit, together, book)  #: imported in this order, which is that of the help

@@ -8,25 +8,25 @@ from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
 
-from diagnose.casefile.case import Case
-from diagnose.casefile.disk import ready
-from diagnose.casefile.reading import load, named
-from diagnose.casefile.schema import LONGEST
-from diagnose.casefile.writing import Entries, Fields, append_by, start, tell_engine
+from diagnose.case.case import Case
+from diagnose.case.disk import ready
+from diagnose.case.loading import load, named
+from diagnose.case.schema import LONGEST
+from diagnose.case.writing import Entries, Fields, append_by, start, tell_engine
 from diagnose.cli import printing
 from diagnose.cli.entries import ANSWERS
-from diagnose.cli.hearing import BACK, DONT_KNOW, HELP, WHY, Ear, GoBackError, StopHereError
 from diagnose.cli.printing import say, tell
-from diagnose.consultation import Consultation
+from diagnose.cli.prompting import BACK, DONT_KNOW, HELP, WHY, GoBackError, Prompter, StopHereError
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError, plain
-from diagnose.lookup import Finder
+from diagnose.lookup.finder import Finder
+from diagnose.output import review as text
+from diagnose.output.lines import headed, wrapped
 from diagnose.planning.questions import best_question
-from diagnose.report import review as text
-from diagnose.report.lines import headed, wrapped
 from knowledge.book import Book, the_book
-from knowledge.findings.bearings import BEARING_KNOCK
-from knowledge.findings.pressure import GAUGE_READS_ZERO, LAMP_COMES_ON
-from knowledge.vocabulary import Finding, Kind
+from knowledge.model import Finding, Kind
+from knowledge.pressure.patterns import GAUGE_READS_ZERO, LAMP_COMES_ON
+from knowledge.stations.bearings.findings import BEARING_KNOCK
 
 #: what may call for stopping the engine is asked before anything else
 GRAVE = (GAUGE_READS_ZERO, BEARING_KNOCK, LAMP_COMES_ON)
@@ -40,7 +40,7 @@ class Interview:
     book: Book
     path: Path
     by: str
-    ear: Ear = field(default_factory=Ear)
+    prompter: Prompter = field(default_factory=Prompter)
     shown: set[str] = field(default_factory=set)
     answered: list[Finding] = field(default_factory=list)
 
@@ -65,11 +65,11 @@ class Interview:
             return [("finding", fields)]
 
         append_by(self.path, self.book, entry)
-        self.ear.got()
+        self.prompter.got()
 
-    def consult(self) -> Consultation:
+    def consult(self) -> Diagnosis:
         """The answer so far; alarms not told yet are told at once."""
-        answer = Consultation(self.book, self.case)
+        answer = Diagnosis(self.book, self.case)
         fresh = [a for a in answer.alarms if a.says not in self.shown]
         if fresh:
             say(*text.alarms(answer))
@@ -97,7 +97,7 @@ def interview(path: Path | None, questions: int, by: str) -> None:
             f"Stopped here; {'everything is saved' if saved else 'nothing was said, nothing saved'}."
         )
     if os.path.exists(path):
-        printing.answer(text.review(Consultation(book, talk.case), str(path)))
+        printing.answer(text.review(Diagnosis(book, talk.case), str(path)))
 
 
 def _new_name() -> Path:
@@ -129,7 +129,7 @@ def _begin(talk: Interview) -> None:
         title = _title(talk)
         complaint = ""
         try:
-            complaint = talk.ear.words(
+            complaint = talk.prompter.words(
                 "What does it do? In your own words: ",
                 "Your words are kept, and what they seem to name is asked next.",
             )
@@ -145,12 +145,12 @@ def _begin(talk: Interview) -> None:
 def _title(talk: Interview) -> str:
     while True:
         try:
-            return talk.ear.words(
+            return talk.prompter.words(
                 "What is it about? One line (boat, tractor, engine): ",
                 "It heads the review, so that you know the case again.",
             )
         except GoBackError:
-            talk.ear.missed("This is the first question.")
+            talk.prompter.missed("This is the first question.")
 
 
 def _start(talk: Interview, title: str, complaint: str) -> None:
@@ -216,21 +216,21 @@ def _choose(
     for i, says in enumerate(menu, 1):
         say(*headed(f"{i:2}. ", says))
     while True:
-        line = talk.ear.hear(prompt).lower()
+        line = talk.prompter.hear(prompt).lower()
         numbers = line.replace(",", " ").split()
         if line in WHY:
-            talk.ear.missed(why)
+            talk.prompter.missed(why)
         elif line in BACK:
             _back(talk)
         elif line in (*DONT_KNOW, "none", "no", "n"):
-            talk.ear.got()
+            talk.prompter.got()
             return []
         elif len(numbers) <= most and all(_names(n, menu) for n in numbers):
-            talk.ear.got()
+            talk.prompter.got()
             return list(dict.fromkeys(int(n) - 1 for n in numbers))
         else:
             many = "A number" if most == 1 else "Numbers"
-            talk.ear.missed(f"{many} from 1 to {len(menu)}, or nothing.")
+            talk.prompter.missed(f"{many} from 1 to {len(menu)}, or nothing.")
 
 
 def _names(number: str, menu: Sequence[str]) -> bool:
@@ -243,7 +243,9 @@ def _names(number: str, menu: Sequence[str]) -> bool:
 def _by_value(talk: Interview, questions: int) -> None:
     for left in range(questions, 0, -1):
         answer = talk.consult()
-        finding = best_question(talk.book.findings.values(), answer.worlds, answer.answered)
+        finding = best_question(
+            talk.book.findings.values(), answer.single_cause_model, answer.answered
+        )
         if finding is None:
             tell("No open question would tell these causes apart; look instead.")
             return
@@ -253,11 +255,13 @@ def _by_value(talk: Interview, questions: int) -> None:
 def _put(talk: Interview, finding: Finding, remark: str = "") -> None:
     """Ask one question until it is answered; 'back' asks the one before again first."""
     while True:
-        line = talk.ear.hear("\n".join(wrapped(finding.asks + remark)) + "\n  y / n / d: ").lower()
+        line = talk.prompter.hear(
+            "\n".join(wrapped(finding.asks + remark)) + "\n  y / n / d: "
+        ).lower()
         known = "_".join(line.replace("'", "").replace("’", "").split())
         if line in WHY:
             say(*why(talk, finding))
-            talk.ear.missed()
+            talk.prompter.missed()
         elif line in BACK:
             _back(talk)
         elif line in DONT_KNOW:
@@ -267,21 +271,23 @@ def _put(talk: Interview, finding: Finding, remark: str = "") -> None:
             talk.save(finding, *ANSWERS[known])
             break
         else:
-            talk.ear.missed(f"Please: {HELP}. ('probably' and 'probably not' are answers too.)")
+            talk.prompter.missed(
+                f"Please: {HELP}. ('probably' and 'probably not' are answers too.)"
+            )
     talk.answered.append(finding)
     talk.consult()
 
 
 def _back(talk: Interview) -> None:
     if not talk.answered:
-        talk.ear.missed("This is the first question.")
+        talk.prompter.missed("This is the first question.")
         return
     _put(talk, talk.answered.pop())
 
 
 def why(talk: Interview, finding: Finding) -> Sequence[str]:
     """What the answer would do to the ranking, and what is normal."""
-    answer = Consultation(talk.book, talk.case)
+    answer = Diagnosis(talk.book, talk.case)
     lines = []
     if finding.why:
         lines += wrapped(finding.why, 2)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from diagnose.casefile.reading import load
+from diagnose.case.loading import load
+from diagnose.circuit.budget import budget
 from diagnose.cli import printing
-from diagnose.repair.budget import budget
-from diagnose.report import budget as text
+from diagnose.output import budget as text
 from knowledge.book import the_book
 
 

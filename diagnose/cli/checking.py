@@ -8,13 +8,13 @@ from pathlib import Path
 
 import typer
 
-from diagnose.casefile.reading import load, named
-from diagnose.chaining import Facts
-from diagnose.checking.everything import everything
-from diagnose.checking.shapes import Whole
+from diagnose.bookcheck.everything import everything
+from diagnose.bookcheck.shapes import Whole
+from diagnose.case.loading import load, named
 from diagnose.cli import printing
 from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError
-from diagnose.report import check as text
+from diagnose.inference.chaining import Facts
+from diagnose.output import check as text
 from knowledge.book import Book, the_book
 
 

@@ -6,13 +6,14 @@ import re
 from dataclasses import dataclass
 from datetime import date
 
-from diagnose.casefile.case import Case
-from diagnose.casefile.schema import ENTRIES, FindingEntry, WorkEntry
-from diagnose.casefile.writing import Fields, Value
+from diagnose.case.case import Case
+from diagnose.case.schema import ENTRIES, FindingEntry, WorkEntry
+from diagnose.case.writing import Fields, Value
 from diagnose.errors import UsageError, nearest, plain
 from knowledge.book import Book
+from knowledge.model import Finding, Measure
 from knowledge.units import DIMENSIONS, PRESSURE, SPEED, TEMPERATURE, UnitError, parse, unit_named
-from knowledge.vocabulary import Finding, Measure, Task
+from knowledge.work import Task
 
 Answer = tuple[str, float | None]
 Entry = tuple[str, Fields]  #: 'finding' or 'reading', and its fields

@@ -6,15 +6,15 @@ import re
 from collections.abc import Sequence
 from pathlib import Path
 
-from diagnose.casefile.case import Case
-from diagnose.casefile.reading import load
+from diagnose.case.case import Case
+from diagnose.case.loading import load
+from diagnose.circuit.forecast import Target, forecast
+from diagnose.circuit.settings import setting
 from diagnose.cli import printing
 from diagnose.errors import UsageError
-from diagnose.repair.forecast import Target, forecast
-from diagnose.repair.settings import setting
-from diagnose.report import forecast as text
+from diagnose.output import forecast as text
 from knowledge.book import the_book
-from knowledge.reference.limits import IDLE_SPEED
+from knowledge.engines.limits import IDLE_SPEED
 from knowledge.units import PRESSURE, SPEED, UnitError, parse
 
 _TARGET = re.compile(r"^\s*(?:(\S+\s*(?:rpm|rev/min|r/min|revs))\s+)?(.+?)\s*$", re.I)

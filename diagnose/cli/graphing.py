@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from diagnose import graphfile
-from diagnose.casefile.disk import write_plain
-from diagnose.casefile.reading import load
-from diagnose.causegraph import around, as_network
+from diagnose.case.disk import write_plain
+from diagnose.case.loading import load
 from diagnose.cli import printing
-from diagnose.consultation import Consultation
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError, nearest, plain
+from diagnose.inference import graph_formats as graphfile
+from diagnose.inference.causegraph import around, as_network
 from knowledge.book import the_book
 
 PICTURE = "svg"
@@ -24,7 +24,7 @@ def show_graph(path: Path, format: str, out: str, focus: str) -> None:
             f"no format '{plain(format)}'; one of {', '.join(formats)}.{nearest(format, formats)}"
         )
     book = the_book()
-    answer = Consultation(book, load(path, book))
+    answer = Diagnosis(book, load(path, book))
     node = _node(answer, focus) if focus else ""
     text = _drawn(answer, node) if wanted == PICTURE else _text(answer, node, wanted)
     if out == "-":
@@ -33,21 +33,21 @@ def show_graph(path: Path, format: str, out: str, focus: str) -> None:
         write_plain(Path(out), text, path)
 
 
-def _node(answer: Consultation, focus: str) -> str:
+def _node(answer: Diagnosis, focus: str) -> str:
     wanted = focus.strip().lower().replace("-", "_")
     if wanted not in answer.graph:
         raise UsageError(f"no '{plain(focus)}' in this graph.{nearest(wanted, answer.graph)}")
     return wanted
 
 
-def _drawn(answer: Consultation, node: str) -> str:
+def _drawn(answer: Diagnosis, node: str) -> str:
     """The picture; without a focus of the leading causes and what speaks most for them."""
-    from diagnose.pages.graph_picture import focused, leading, picture
+    from diagnose.output.pages.graph_picture import focused, leading, picture
 
     return picture(answer, focused(answer, node) if node else leading(answer)).svg
 
 
-def _text(answer: Consultation, node: str, format: str) -> str:
+def _text(answer: Diagnosis, node: str, format: str) -> str:
     graph = around(answer.graph, set(answer.evidence), {node}) if node else answer.graph
     match format:
         case "json":

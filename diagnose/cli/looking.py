@@ -8,28 +8,25 @@ from typing import Any
 
 from diagnose.cli import printing
 from diagnose.errors import UsageError, nearest, plain
-from diagnose.lookup import KINDS, Finder, Hit, Word, shelf
-from diagnose.report.lines import labelled, wrapped
+from diagnose.lookup.finder import KINDS, Finder, Hit, Word, shelf
+from diagnose.lookup.tokens import tokens
+from diagnose.output.lines import labelled, wrapped
 from diagnose.signoff.judging import figures
-from diagnose.wording import tokens
 from knowledge.book import Book, the_book
 from knowledge.cautions import CAUTIONS
+from knowledge.model import DOWN, STRONG_DOWN, STRONG_UP, UP, Cause, Limit, Measure, Source
 from knowledge.units import DIMENSIONS
 from knowledge.units import show as shown
-from knowledge.vocabulary import (
-    MARKED_FOR,
-    Band,
-    Cause,
-    Caution,
-    Limit,
-    Measure,
-    Source,
-    Task,
-)
+from knowledge.work import Band, Caution, Task
 
 USUAL = 8  #: hits shown where no number is asked for
-#: what a mark of a cause says of how common it is
-OFTENER = {"++": "much commoner", "+": "commoner", "-": "rarer", "--": "much rarer"}
+#: what a shift says of how common a cause is
+OFTENER = {
+    STRONG_UP: "much commoner",
+    UP: "commoner",
+    DOWN: "rarer",
+    STRONG_DOWN: "much rarer",
+}
 #: how the fields of a word are called on the screen, where not by their own name
 LABELS = {
     "access": "open first",
@@ -128,7 +125,7 @@ def _named(word: Word) -> str:
 
 def kind(word: Word) -> str:
     """'finding', 'cause' ..."""
-    return type(word).__name__.lower()
+    return next(name for name, (its, _) in KINDS.items() if isinstance(word, its))
 
 
 def find_word(name: str, book: Book) -> list[Word]:
@@ -173,8 +170,9 @@ def _told(word: Word) -> dict[str, Any]:
     """Every field in the words a person reads."""
     out = _plain(word)
     if isinstance(word, Cause):
-        marks = zip(MARKED_FOR, word.shifts.split(), strict=True)
-        out["shifts"] = [f"{fact}: {OFTENER[mark]}" for fact, mark in marks if mark in OFTENER]
+        out["shifts"] = [
+            f"{fact.replace('_', ' ')}: {OFTENER[shift]}" for fact, shift in word.shifts.items()
+        ]
     if "cautions" in out:
         out["cautions"] = [CAUTIONS[Caution(name)][0] for name in out["cautions"]]
     if isinstance(word, Measure | Limit | Task):
@@ -232,9 +230,9 @@ def _simple(value: Any) -> Any:
 
 def _around(word: Word, book: Book) -> list[str]:
     """Who reveals a finding; what a cause or condition brings about."""
-    from diagnose.chaining import Facts, infer
+    from diagnose.inference.chaining import Facts, infer
 
-    links = infer(book.rules.values(), Facts()).links
+    links = infer(book.statements, Facts()).links
     lines = []
     down = [k for k in links if k.parent is word]
     up = [k for k in links if k.child is word]

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from diagnose.casefile.disk import write_plain
-from diagnose.casefile.reading import named
+from diagnose.case.disk import write_plain
+from diagnose.case.loading import named
 from diagnose.cli import printing
 from diagnose.errors import UsageError, plain
 

@@ -13,7 +13,7 @@ import typer
 
 from diagnose.cli.waiting import waiting
 from diagnose.errors import CannotWriteError, clean
-from diagnose.report.lines import wrapped
+from diagnose.output.lines import wrapped
 
 
 def prepare() -> None:

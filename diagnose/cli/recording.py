@@ -7,15 +7,15 @@ from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
-from diagnose.casefile.case import Case
-from diagnose.casefile.writing import Entries, Fields, append_by
+from diagnose.case.case import Case
+from diagnose.case.writing import Entries, Fields, append_by
 from diagnose.cli import printing
 from diagnose.cli.entries import Details, Entry, fact, kind_of, reading, withdrawal
 from diagnose.cli.sheets import READING, Filled, filled
-from diagnose.consultation import Consultation
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
-from diagnose.report.lines import as_typed, percent
-from diagnose.report.review import alarms
+from diagnose.output.lines import as_typed, percent
+from diagnose.output.review import alarms
 from knowledge.book import Book, the_book
 
 MOST_FAULTS = 40  #: told at once; nobody mends more in one go
@@ -41,7 +41,7 @@ def record_all(
     warned: list[str] = []
 
     def make(case: Case) -> Entries:
-        warned.extend(a.says for a in Consultation(book, case).alarms)
+        warned.extend(a.says for a in Diagnosis(book, case).alarms)
         for entry, place in _entries(case, book, facts, readings, withdraw, blanks, details):
             told.append(entry)
             places.append(place)
@@ -51,7 +51,7 @@ def record_all(
     first = new.last_number - len(told) + 1
     lines = [f"{n:4}  {_said(kind, fields)}" for n, (kind, fields) in enumerate(told, first)]
     name = as_typed(str(path))
-    lines += alarms(Consultation(book, new), warned)
+    lines += alarms(Diagnosis(book, new), warned)
     if any(kind == "finding" for kind, _ in told) and first > 1:
         lines.append(f"what it changes in the plan: diagnose teardown {name} --since {first - 1}")
     lines.append(f"saved in {name}; {new.last_number} entries. Next: diagnose review {name}")

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from diagnose.casefile.reading import load
+from diagnose.case.loading import load
 from diagnose.cli import paging
-from diagnose.cli.remembering import remembered
-from diagnose.consultation import Consultation
+from diagnose.cli.with_history import remembered
+from diagnose.diagnosis import Diagnosis
 from diagnose.planning.choosing import SURE
 from diagnose.signoff.sheet import Signoff
 from diagnose.teardown.plan import Plan, Wishes
@@ -20,8 +20,8 @@ def write_report(path: Path, out: Path, history: Path | None) -> None:
     book = the_book()
     case = load(path, book)
     shop = remembered(history, book, path, "report")
-    answer = Consultation(book, case, learned=shop.factors)
-    from diagnose.pages.report_page import report_page
+    answer = Diagnosis(book, case, learned=shop.factors)
+    from diagnose.output.pages.report_page import report_page
 
     plan = Plan(answer, Wishes(until=SURE, shop_pace=shop.pace))
     paging.write(out, report_page(plan, Signoff(answer, SURE), str(path), shop.line), path)

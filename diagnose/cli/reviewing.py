@@ -7,14 +7,14 @@ from pathlib import Path
 
 import typer
 
-from diagnose.casefile.reading import load, named
+from diagnose.case.loading import load, named
 from diagnose.cli import printing
-from diagnose.cli.remembering import remembered
-from diagnose.consultation import Consultation
+from diagnose.cli.with_history import remembered
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
-from diagnose.expecting import failures
-from diagnose.report import data
-from diagnose.report import review as text
+from diagnose.expectations import failures
+from diagnose.output import review as text
+from diagnose.output import review_data as data
 from knowledge.book import the_book
 
 
@@ -35,7 +35,7 @@ def show_review(
     book = the_book()
     case = load(path, book)
     shop = remembered(history, book, path, "review")
-    answer = Consultation(book, case, learned=shop.factors)
+    answer = Diagnosis(book, case, learned=shop.factors)
     if json:
         printing.data(shop.in_data(data.review(answer)))
     else:

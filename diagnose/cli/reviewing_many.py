@@ -20,13 +20,13 @@ from typing import Any
 
 import typer
 
-from diagnose.casefile.reading import load, named
+from diagnose.case.loading import load, named
 from diagnose.cli import printing
-from diagnose.consultation import Consultation
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import BadCaseError, NoCaseError, UserError, plain
-from diagnose.expecting import failures
-from diagnose.report import glance
-from diagnose.report.lines import columns
+from diagnose.expectations import failures
+from diagnose.output import glance
+from diagnose.output.lines import columns
 from knowledge.book import the_book
 
 AHEAD = 4  #: cases handed out for each process before the first of them is back
@@ -97,7 +97,7 @@ def _is_toml(name: str) -> bool:
 def at_a_glance(path: Path, check: bool) -> Glance:
     """What one file comes to."""
     try:
-        answer = Consultation(the_book(), load(path, the_book()))
+        answer = Diagnosis(the_book(), load(path, the_book()))
         found = glance.data(answer)
         checked = check and answer.case.expect is not None
         unmet = tuple(f"{named(path)}: {f}" for f in failures(answer)) if checked else ()

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from diagnose.casefile.reading import parsed, slurp
+from diagnose.case.loading import parsed, read_text
 from diagnose.errors import UsageError, plain
 
 LONGEST_LINE = 2000  #: characters of a line that are read
@@ -38,7 +38,7 @@ class Filled:
 
 def filled(path: Path) -> list[Filled]:
     """What a person filled in. Raises NoCaseError, BadCaseError, UsageError."""
-    text = slurp(path, "sheet")
+    text = read_text(path, "sheet")
     name = plain(path, 4096)
     toml = path.suffix.lower() == ".toml"
     found = list(_toml(text, name) if toml else _markdown(text))

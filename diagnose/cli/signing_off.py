@@ -6,22 +6,22 @@ from collections.abc import Iterator, Sequence
 from datetime import date
 from pathlib import Path
 
-from diagnose.casefile.case import Case
-from diagnose.casefile.reading import load
-from diagnose.casefile.writing import Entries, append_by
+from diagnose.case.case import Case
+from diagnose.case.loading import load
+from diagnose.case.writing import Entries, append_by
 from diagnose.cli import paging, printing
-from diagnose.consultation import Consultation
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError, nearest, plain
+from diagnose.output import signoff as text
+from diagnose.output import signoff_sheet as sheets
+from diagnose.output.lines import as_typed, wrapped
 from diagnose.planning.choosing import SURE
-from diagnose.report import signoff as text
-from diagnose.report import signoff_sheet as sheets
-from diagnose.report.lines import as_typed, wrapped
 from diagnose.signoff.closing import obstacles
 from diagnose.signoff.parts import parts_list
 from diagnose.signoff.sheet import Signoff
 from knowledge.book import Book, the_book
 from knowledge.units import TIME, UnitError, parse
-from knowledge.vocabulary import Access
+from knowledge.work import Access
 
 
 def show_signoff(
@@ -37,12 +37,12 @@ def show_signoff(
     """Print the sheet in one of the forms, or write it as a page with the first start."""
     paging.ready(page, form)
     book = the_book()
-    answer = Consultation(book, load(path, book))
+    answer = Diagnosis(book, load(path, book))
     sheet = Signoff(answer, SURE, _places(opened, answer), whole)
     needed = parts_list(sheet.causes, sheet.places, answer.case.features.get, book)
     if page is not None:
-        from diagnose.pages.signoff_page import signoff_page
-        from diagnose.repair.settings import setting
+        from diagnose.circuit.settings import setting
+        from diagnose.output.pages.signoff_page import signoff_page
 
         changes = [setting(s) for s in sets]
         made = signoff_page(sheet, needed, str(path), book, changes, left, open_only=open_only)
@@ -66,8 +66,8 @@ def show_start(
     json: bool,
 ) -> None:
     """Print what the repaired engine should show, and what it does show."""
-    from diagnose.repair.settings import setting
-    from diagnose.report import start as start_text
+    from diagnose.circuit.settings import setting
+    from diagnose.output import start as start_text
     from diagnose.signoff.start import first_start
 
     book = the_book()
@@ -76,12 +76,12 @@ def show_start(
     if json:
         printing.data(start_text.data(start))
         return
-    answer = Consultation(book, case)
+    answer = Diagnosis(book, case)
     sheet = Signoff(answer, SURE, _places(opened, answer), whole)
     printing.answer(start_text.first_start(start, sheet, str(path)))
 
 
-def _places(names: Sequence[str], answer: Consultation) -> frozenset[Access]:
+def _places(names: Sequence[str], answer: Diagnosis) -> frozenset[Access]:
     """Places of the tree of access by name, with what they need. Raises UsageError."""
     found: frozenset[Access] = frozenset()
     known = {a.value: a for a in answer.tree.places}
@@ -120,7 +120,7 @@ def close_job(
             raise UsageError(f"--minutes: {error}") from None
 
     def make(case: Case) -> Entries:
-        answer = Consultation(book, case)
+        answer = Diagnosis(book, case)
         if case.closed is not None and not reason.strip():
             number = case.closed.entry.no
             raise UsageError(f"already closed, entry {number}; to close it anew say why: --reason")
@@ -171,7 +171,7 @@ def _planned(case: Case, book: Book) -> str | None:
     return None if minutes is None else f"{minutes:.0f} min"
 
 
-def _causes(names: Sequence[str], answer: Consultation, book: Book) -> list[str]:
+def _causes(names: Sequence[str], answer: Diagnosis, book: Book) -> list[str]:
     """The causes named, else those that are as good as certain. Raises UsageError."""
     found = []
     for name in _each(names):

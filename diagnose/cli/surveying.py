@@ -5,16 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import Path
 
-from diagnose.bench.survey import survey
-from diagnose.casefile.case import Case
-from diagnose.casefile.reading import from_text, load, slurp
-from diagnose.casefile.writing import table_text
+from diagnose.case.case import Case
+from diagnose.case.loading import from_text, load, read_text
+from diagnose.case.writing import table_text
+from diagnose.circuit.survey import survey
 from diagnose.cli import paging, printing
 from diagnose.cli.entries import Details, reading
-from diagnose.consultation import Consultation
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import BadCaseError, UsageError
-from diagnose.report import survey as text
-from diagnose.report.scale import scale_of
+from diagnose.output import survey as text
+from diagnose.output.scale import scale_of
 from knowledge.book import Book, the_book
 
 
@@ -26,19 +26,19 @@ def show_survey(path: Path, readings: Sequence[str], picture: Path | None, json:
         paging.picture_ready(picture, "svg")
     found = survey(case, book)
     if picture is not None:
-        from diagnose.pages.charts import curves, document
+        from diagnose.output.pages.charts import curves, document
 
         drawn = document(curves(text.pictured(found, scale_of(case)), "survey"))
         paging.draw(picture, drawn, path)
     if json:
         printing.data(text.data(found, case))
     else:
-        printing.answer(text.survey(found, case, Consultation(book, case).may_run))
+        printing.answer(text.survey(found, case, Diagnosis(book, case).may_run))
 
 
 def supposed(path: Path, readings: Sequence[str], book: Book) -> Case:
     """The case with more readings, the file left as it is. Raises UsageError."""
-    old = slurp(path)
+    old = read_text(path)
     number = from_text(old, path, book).last_number + 1
     more = ""
     for i, said in enumerate(readings):

@@ -6,13 +6,13 @@ import re
 from dataclasses import replace
 from pathlib import Path
 
-from diagnose.casefile.reading import load
+from diagnose.case.loading import load
 from diagnose.cli import paging, printing
-from diagnose.cli.remembering import remembered
-from diagnose.consultation import Consultation
+from diagnose.cli.with_history import remembered
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError, plain
-from diagnose.report import teardown as text
-from diagnose.report import teardown_sheet as sheet
+from diagnose.output import teardown as text
+from diagnose.output import teardown_sheet as sheet
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import loose_ends
 from diagnose.teardown.plan import Plan, Wishes
@@ -36,16 +36,16 @@ def show_teardown(
     case = load(path, book)
     shop = remembered(history, book, path, "teardown")
     wishes = replace(wishes, shop_pace=shop.pace)
-    plan = Plan(Consultation(book, case, learned=shop.factors), wishes)
+    plan = Plan(Diagnosis(book, case, learned=shop.factors), wishes)
     ends = loose_ends(plan.answer, wishes.until)
     changes = None
     if since is not None:
         if since >= case.last_number:
             raise UsageError(f"since: the last entry is {case.last_number}; nothing came after it")
-        then = Consultation(book, load(path, book, since), learned=shop.factors)
+        then = Diagnosis(book, load(path, book, since), learned=shop.factors)
         changes = Changes(since, Plan(then, wishes), plan)
     if page is not None:
-        from diagnose.pages.worksheet import worksheet
+        from diagnose.output.pages.worksheet import worksheet
 
         paging.write(page, worksheet(plan, ends, str(path), changes, shop.line), path)
     elif form == "json":

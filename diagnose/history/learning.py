@@ -23,9 +23,9 @@ from math import fsum
 
 import numpy as np
 
-from diagnose.causegraph import priors, weights
-from diagnose.chaining import Conclusions, Facts, infer
 from diagnose.history.shop import ClosedJob
+from diagnose.inference.causegraph import priors, weights
+from diagnose.inference.chaining import Facts, InferenceResult, infer
 from knowledge.book import Book
 
 #: How many jobs of one's own weigh as much as the book (judgement, held by simulation). The rates
@@ -114,7 +114,7 @@ def _likeliest(
     return factor
 
 
-def shares(book: Book, conclusions: Conclusions) -> dict[str, float]:
+def shares(book: Book, conclusions: InferenceResult) -> dict[str, float]:
     """The book's share of each cause among the jobs that are like this one."""
     weight = weights(book.causes, conclusions)
     total = fsum(weight.values())
@@ -128,7 +128,7 @@ def seen_in(job: ClosedJob, book: Book) -> Seen:
     taken as one of any engine.
     """
     causes = tuple(sorted(c.id for c in job.causes))
-    of_job = shares(book, infer(book.rules.values(), job.case.facts()))
+    of_job = shares(book, infer(book.statements, job.case.facts()))
     return Seen(causes, of_job if set(causes) <= of_job.keys() else plain_shares(book))
 
 
@@ -154,7 +154,7 @@ class Moved:
 
 def moved(learned: Learned, book: Book) -> tuple[Moved, ...]:
     """Every cause that learning moves, most first."""
-    nothing = infer(book.rules.values(), Facts())
+    nothing = infer(book.statements, Facts())
     was, now = priors(book.causes, nothing), priors(book.causes, nothing, learned.factor)
     rows = [Moved(c, was[c], now[c]) for c in was if now[c] != was[c]]
     return tuple(sorted(rows, key=lambda m: (-abs(m.after - m.before), m.cause)))

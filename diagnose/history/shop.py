@@ -13,11 +13,12 @@ from datetime import date, datetime
 from functools import cached_property
 from pathlib import Path
 
-from diagnose.casefile.case import Case, Closed
-from diagnose.casefile.reading import load, named
+from diagnose.case.case import Case, Closing
+from diagnose.case.loading import load, named
 from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, UserError, plain
 from knowledge.book import Book
-from knowledge.vocabulary import Cause, Layout, Stage
+from knowledge.model import Cause, Stage
+from knowledge.work import Layout
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,7 +146,7 @@ def _first(error: UserError, path: Path) -> str:
     return why if len(faults) == 1 else f"{why} (and more)"
 
 
-def _job(path: Path, case: Case, closed: Closed, book: Book, planned: bool) -> ClosedJob:
+def _job(path: Path, case: Case, closed: Closing, book: Book, planned: bool) -> ClosedJob:
     when = closed.entry.when
     earlier = closed.entry.comeback.strip().replace("\\", "/").rpartition("/")[2]
     if earlier and not earlier.endswith(".toml"):
@@ -162,7 +163,7 @@ def _job(path: Path, case: Case, closed: Closed, book: Book, planned: bool) -> C
     )
 
 
-def _planned(case: Case, closed: Closed, book: Book, anew: bool) -> float | None:
+def _planned(case: Case, closed: Closing, book: Book, anew: bool) -> float | None:
     """What was kept at closing; else the plan is made anew where that is asked for."""
     if closed.planned is not None or not anew:
         return closed.planned
@@ -175,7 +176,7 @@ def minutes_planned(case: Case, book: Book) -> float | None:
     Made anew with today's book, with the plan made anew after each finding. None where nothing
     was told before something was looked at, or where nothing was left to plan.
     """
-    from diagnose.consultation import Consultation
+    from diagnose.diagnosis import Diagnosis
     from diagnose.teardown.plan import Plan
 
     last = told_first(case)
@@ -185,8 +186,8 @@ def minutes_planned(case: Case, book: Book) -> float | None:
         as_told = load(case.path, book, last)
     except (BadCaseError, NoCaseError):  # only whole is it a case, or it has just gone
         return None
-    plan = Plan(Consultation(book, as_told))
-    return plan.prospect.made_anew if plan.line else None
+    plan = Plan(Diagnosis(book, as_told))
+    return plan.estimate.made_anew if plan.line else None
 
 
 def told_first(case: Case) -> int:
@@ -197,8 +198,8 @@ def told_first(case: Case) -> int:
     seen = [(s.entry.no, s.stage) for s in case.sightings]
     seen += [(m.entry.no, m.stage) for m in case.measured]
     seen += [(r.entry.no, r.stage) for r in case.readings]
-    told = [no for no, stage in seen if stage is Stage.TOLD]
-    after = [no for no, stage in seen if stage is not Stage.TOLD]
+    told = [no for no, stage in seen if stage is Stage.KNOWN]
+    after = [no for no, stage in seen if stage is not Stage.KNOWN]
     after += [w.entry.no for w in case.works]
     after += [case.closed.entry.no] if case.closed else []
     first = min(after, default=case.last_number + 1)

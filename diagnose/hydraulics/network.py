@@ -10,7 +10,7 @@ from typing import Any
 
 import numpy as np
 
-from diagnose.hydraulics import bearing, leaks, oil, passage, pump, relief, suction
+from diagnose.hydraulics import aeration, bearing, leaks, oil, passage, pump, relief, suction
 from diagnose.hydraulics.clearance import radial_of
 from diagnose.hydraulics.engine import Cam, Engine, Lifter, Main, Rod
 from diagnose.hydraulics.ranges import FloatArray, Floats, refuse_outside
@@ -133,7 +133,7 @@ class Network:
         fill = pump.fill_share(p_in, self.engine.pump_least_inlet, self.rho, self.tip_speed)
         drawn = suction.air_drawn(p_in, self.engine.suction_leak_area, ATMOSPHERE)
         air = np.minimum(self.engine.air_fraction + drawn / self.theoretical, MOST_AIR)
-        filled = self.theoretical * fill * oil.delivered_share(air, p_in, ATMOSPHERE + p_pump)
+        filled = self.theoretical * fill * aeration.delivered_share(air, p_in, ATMOSPHERE + p_pump)
         slip = np.minimum(self.slip * (ATMOSPHERE + p_pump - p_in), filled)  # or never primes
         return {
             "p": p, "p_pump": p_pump, "p_in": p_in, "fill": fill, "air": air,

@@ -9,11 +9,9 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from diagnose.hydraulics.aeration import bulk_modulus_aerated as bulk_modulus_aerated
-from diagnose.hydraulics.aeration import delivered_share as delivered_share
 from diagnose.hydraulics.ranges import Floats, refuse_outside, refuse_unless_positive
-from diagnose.hydraulics.viscosity_index import kv40_from_vi as kv40_from_vi
-from knowledge.reference.oil_grades import SEIREG_DANDAGE, grade_named
+from diagnose.hydraulics.viscosity_index import kv40_from_vi
+from knowledge.stations.oil.grades import SEIREG_DANDAGE, grade_named
 
 T40, T100, T150 = 313.15, 373.15, 423.15  #: K: 40, 100 and 150 °C
 T15 = 288.15  #: K: the temperature densities are quoted at

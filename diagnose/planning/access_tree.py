@@ -12,8 +12,8 @@ from functools import cached_property
 import networkx as nx
 
 from knowledge.access import Opening
-from knowledge.precedence import CLOSED_TO_RUN, ENDS_RUNNING
-from knowledge.vocabulary import Access, Inspection
+from knowledge.access.precedence import CLOSED_TO_RUN, ENDS_RUNNING
+from knowledge.work import Access, Inspection
 
 
 class TangledAccessError(Exception):

@@ -14,13 +14,13 @@ import numpy as np
 
 from diagnose.planning.access_tree import AccessTree
 from diagnose.planning.covers import Block, Job, blocks
-from diagnose.planning.options import Choice, Option, Standing
-from diagnose.planning.outlook import Outlook, Stack, View
-from diagnose.planning.spoiling import Spoiling
-from diagnose.planning.worlds import Array
+from diagnose.planning.options import Choice, Option, PlanState
+from diagnose.planning.outcome_tables import OutcomeTable, OutcomeTables, StackedTables
+from diagnose.planning.precedence import Precedence
+from diagnose.planning.single_cause import Array
 from knowledge.access import Opening
-from knowledge.precedence.kept import KEPT
-from knowledge.vocabulary import Access, Inspection
+from knowledge.access.always_recorded import KEPT
+from knowledge.work import Access, Inspection
 
 SURE = 0.9  #: a cause is taken as confirmed from here, unless the person asks for more
 LEAST_ADDED = 2e-4  #: a check that adds less to the chance of naming the cause tells nothing
@@ -33,55 +33,59 @@ WANTED = 0.5  #: a look that would be lost is taken first where it pays this sha
 class Chooser:
     """Everything that stays the same while one plan is made."""
 
-    outlook: Outlook
+    outcome_tables: OutcomeTables
     tree: AccessTree
     inspections: tuple[Inspection, ...]
-    spoiling: Spoiling
+    precedence: Precedence
     until: float = SURE
     most_minutes: float | None = None
     to_see: bool = False  #: the cause is named already: look for what shows it, P over C
 
-    def options(self, standing: Standing) -> list[Option]:
+    def options(self, plan_state: PlanState) -> list[Option]:
         """Every check that can still show something and may be done as things stand."""
         found = []
         ways: dict[Access, tuple[tuple[Opening, ...] | None, float]] = {}
         for inspection in self.inspections:
             if (
-                inspection in standing.done
-                or self.spoiling.spoilt(inspection, standing.opened)
-                or not self.tree.may_do(inspection, standing.opened)
+                inspection in plan_state.done
+                or self.precedence.too_late(inspection, plan_state.opened)
+                or not self.tree.may_do(inspection, plan_state.opened)
             ):
                 continue
             if inspection.access not in ways:
-                way = self.tree.way(inspection.access, standing.opened)
+                way = self.tree.way(inspection.access, plan_state.opened)
                 ways[inspection.access] = way, self.tree.opening_minutes(way or ())
             way, opening = ways[inspection.access]
-            view = self.outlook.view(inspection, standing.answered) if way is not None else None
+            view = (
+                self.outcome_tables.view(inspection, plan_state.answered)
+                if way is not None
+                else None
+            )
             if view is None or way is None:
                 continue
             own = self.tree.check_minutes(inspection)
-            if self.most_minutes is None or standing.minutes + opening + own <= self.most_minutes:
+            if self.most_minutes is None or plan_state.minutes + opening + own <= self.most_minutes:
                 found.append(Option(view, way, opening + own, own))
         return found
 
-    def choose(self, standing: Standing, deep: bool = True) -> Choice | None:
+    def choose(self, plan_state: PlanState, deep: bool = True) -> Choice | None:
         """The best check now; None where nothing that may be done tells anything more.
 
         ``deep`` looks two steps ahead where a measurement informs.
         """
-        options = self.options(standing)
+        options = self.options(plan_state)
         if not options:
             return None
-        adds = self.shares([o.view for o in options], standing.weight)
-        added = adds @ self._doubt(standing)
-        ranked = blocks(self._jobs(options, adds, standing))
+        adds = self.shares([o.view for o in options], plan_state.weight)
+        added = adds @ self._doubt(plan_state)
+        ranked = blocks(self._jobs(options, adds, plan_state))
         short = _shortlist(ranked, added)
         if not short:
             return None
         values = [block.ratio for _, block in short]
         if deep and not self.to_see and len(short) > 1:
             values = [
-                self._two_steps(k, options, added, standing) or block.ratio for k, block in short
+                self._two_steps(k, options, added, plan_state) or block.ratio for k, block in short
             ]
         best = max(range(len(short)), key=lambda i: (values[i], -i))
         k, block = short[best]
@@ -95,29 +99,29 @@ class Chooser:
         )
         return self._evidence_first(choice, options, added)
 
-    def behind(self, place: Access, standing: Standing) -> float:
+    def behind(self, place: Access, plan_state: PlanState) -> float:
         """What all checks at one place together would add to the chance of naming the cause."""
-        views = [o.view for o in self.options(standing) if o.inspection.access is place]
+        views = [o.view for o in self.options(plan_state) if o.inspection.access is place]
         if not views:
             return 0.0
-        missed = np.prod(1.0 - self.shares(views, standing.weight), axis=0)
-        return float(self._doubt(standing) @ (1.0 - missed))
+        missed = np.prod(1.0 - self.shares(views, plan_state.weight), axis=0)
+        return float(self._doubt(plan_state) @ (1.0 - missed))
 
-    def shares(self, views: Sequence[View], weight: Array) -> Array:
+    def shares(self, views: Sequence[OutcomeTable], weight: Array) -> Array:
         """What each view does about each cause, where that is the one: names it, or shows it."""
-        stack = Stack.of(views)
+        stack = StackedTables.of(views)
         return stack.shows(weight) if self.to_see else stack.adds(weight)
 
-    def _doubt(self, standing: Standing) -> Array:
-        return standing.weight if self.to_see else standing.doubt
+    def _doubt(self, plan_state: PlanState) -> Array:
+        return plan_state.weight if self.to_see else plan_state.doubt
 
-    def _jobs(self, options: Sequence[Option], adds: Array, standing: Standing) -> list[Job]:
+    def _jobs(self, options: Sequence[Option], adds: Array, plan_state: PlanState) -> list[Job]:
         """The checks as jobs behind covers, each with what it adds beyond those on its way."""
-        doubt = self._doubt(standing)
+        doubt = self._doubt(plan_state)
         by_place: dict[Access, list[int]] = {}
         for k, option in enumerate(options):
             by_place.setdefault(option.inspection.access, []).append(k)
-        covers = self.tree.covers(standing.opened)
+        covers = self.tree.covers(plan_state.opened)
         missed: dict[Access | None, Array] = {None: np.ones_like(doubt)}
         behind: dict[Access, list[Job]] = {}
         for place in self.tree.places:
@@ -137,7 +141,7 @@ class Chooser:
         return _with_covers(behind, covers, self.tree.places)
 
     def _two_steps(
-        self, k: int, options: Sequence[Option], added: Array, standing: Standing
+        self, k: int, options: Sequence[Option], added: Array, plan_state: PlanState
     ) -> float | None:
         """Chance per minute with the best follow-up of each outcome counted in.
 
@@ -153,9 +157,9 @@ class Chooser:
         own = chance / minutes
         if not others:
             return own
-        views = Stack.of([o.view for o in others])
+        views = StackedTables.of([o.view for o in others])
         costs = np.array([o.minutes for o in others])
-        for row in first.view.rows * standing.weight:
+        for row in first.view.rows * plan_state.weight:
             p = float(row.sum())
             if p < LIKELY_OUTCOME or float(row.max()) >= self.until * p:
                 continue
@@ -179,7 +183,7 @@ class Chooser:
         }
         passed = {choice.option.inspection}
         while True:
-            lines = self.spoiling.before(choice.option)
+            lines = self.precedence.before(choice.option)
             found = next(((i, w) for i, w in lines if i in wanted and i not in passed), None)
             if found is None:
                 return choice

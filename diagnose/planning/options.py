@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from diagnose.planning.outlook import View
-from diagnose.planning.worlds import Array
+from diagnose.planning.outcome_tables import OutcomeTable
+from diagnose.planning.single_cause import Array
 from knowledge.access import Opening
-from knowledge.vocabulary import Access, Finding, Inspection
+from knowledge.model import Finding
+from knowledge.work import Access, Inspection
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class Standing:
+class PlanState:
     """Where the job stands: beliefs, what was answered, what is open, what is done."""
 
     weight: Array  #: one per cause of the worlds, summing to one
@@ -31,7 +32,7 @@ class Standing:
 class Option:
     """A check that may be done now, with what must be opened for it."""
 
-    view: View
+    view: OutcomeTable
     way: tuple[Opening, ...]  #: still to open, outermost first
     minutes: float  #: hands-on, with the openings
     own: float  #: without them

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterable
 
-from diagnose.planning.worlds import Worlds, gain, outcomes
-from knowledge.vocabulary import Finding, Kind, Stage
+from diagnose.planning.single_cause import SingleCauseModel, gain, outcomes
+from knowledge.model import Finding, Kind, Stage
 
 LEAST_BITS = 0.01
-_EFFORT = {Stage.TOLD: 1.0, Stage.OUTSIDE: 2.5}  #: an outside check is less often known already
+_EFFORT = {Stage.KNOWN: 1.0, Stage.OUTSIDE: 2.5}  #: an outside check is less often known already
 
 
 def best_question(
-    findings: Iterable[Finding], table: Worlds, answered: Collection[Finding]
+    findings: Iterable[Finding], table: SingleCauseModel, answered: Collection[Finding]
 ) -> Finding | None:
     """The open question of most bits that a person may be able to answer without a spanner."""
     best: tuple[float, str, Finding] | None = None

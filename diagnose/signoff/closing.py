@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from diagnose.consultation import Consultation
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Signoff
@@ -11,7 +11,7 @@ from diagnose.teardown.loose_ends import loose_ends
 MOST_NAMED = 4
 
 
-def obstacles(answer: Consultation, until: float) -> tuple[str, ...]:
+def obstacles(answer: Diagnosis, until: float) -> tuple[str, ...]:
     """Why the job should not be closed quietly, each in one line."""
     ends = loose_ends(answer, until)
     found = []
@@ -42,7 +42,7 @@ def obstacles(answer: Consultation, until: float) -> tuple[str, ...]:
     return tuple(found)
 
 
-def _falls_short(answer: Consultation) -> bool:
+def _falls_short(answer: Diagnosis) -> bool:
     """Whether the repaired engine shows less than it should; loads the physics where it was read."""
     if not answer.case.started:
         return False

@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from diagnose.casefile.case import Worked
+from diagnose.case.case import TaskRecord
+from knowledge.model import Limit, Source
 from knowledge.units import DIMENSIONS, TIME, show, unit_in
-from knowledge.vocabulary import Band, Limit, Source, Task
+from knowledge.work import Band, Task
 
 TWELVE = 12.0  #: inch-pounds in a foot-pound
 
@@ -68,7 +69,7 @@ def bands_of(task: Task, limits: dict[Limit, float]) -> tuple[Band, ...]:
     return ((own,) if own else ()) + task.bands
 
 
-def judged(task: Task, worked: Worked | None, limits: dict[Limit, float]) -> Judged:
+def judged(task: Task, worked: TaskRecord | None, limits: dict[Limit, float]) -> Judged:
     """What was recorded of a task, judged. Without a value, the person's own word."""
     if worked is None:
         return Judged(Verdict.OPEN, "")
@@ -83,7 +84,7 @@ def judged(task: Task, worked: Worked | None, limits: dict[Limit, float]) -> Jud
     return _by_value(task, worked, held, bands[0].source is OWN)
 
 
-def _by_word(worked: Worked) -> Judged:
+def _by_word(worked: TaskRecord) -> Judged:
     note = worked.entry.note
     match worked.entry.state:
         case "failed":
@@ -104,7 +105,7 @@ def _held(value: float, band: Band, spread: float) -> Held:
     return Held(band, fits, near)
 
 
-def _by_value(task: Task, worked: Worked, held: tuple[Held, ...], own: bool) -> Judged:
+def _by_value(task: Task, worked: TaskRecord, held: tuple[Held, ...], own: bool) -> Judged:
     first, others = held[0], held[1:]
     if twelve := off_by_twelve(task, worked, held):
         return Judged(Verdict.FAILED, twelve, held)
@@ -139,7 +140,7 @@ def _named(band: Band) -> str:
     return band.says or band.source.title
 
 
-def off_by_twelve(task: Task, worked: Worked, held: tuple[Held, ...]) -> str:
+def off_by_twelve(task: Task, worked: TaskRecord, held: tuple[Held, ...]) -> str:
     """A torque that would fit if inch-pounds and foot-pounds had been mixed up; else empty."""
     if task.dimension != "torque" or worked.value is None or any(h.fits for h in held):
         return ""

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Collection
 from dataclasses import dataclass
 
+from knowledge.access.precedence import ENDS_RUNNING
 from knowledge.book import Book
-from knowledge.parts.shapes import Part
-from knowledge.precedence import ENDS_RUNNING
-from knowledge.tasks.applying import applies
-from knowledge.vocabulary import Access, Cause, Finding, State
+from knowledge.model import Cause, Finding, State
+from knowledge.reassembly.applying import applies
+from knowledge.work import Access, Part
 
 OUTSIDE_IN = tuple(Access)  #: every place after those it lies behind on a typical engine
 

@@ -9,14 +9,15 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from functools import cached_property
 
-from diagnose.casefile.case import Worked
-from diagnose.consultation import Consultation
+from diagnose.case.case import TaskRecord
+from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.judging import Judged, Verdict, judged
 from diagnose.teardown.loose_ends import Due, follow_up
-from knowledge.precedence import ENDS_RUNNING
-from knowledge.tasks.applying import applies
-from knowledge.tasks.scope import ALWAYS, OPENED_FOR
-from knowledge.vocabulary import Access, Cause, Hold, Limit, Phase, Task
+from knowledge.access.precedence import ENDS_RUNNING
+from knowledge.model import Cause, Limit
+from knowledge.reassembly.applying import applies
+from knowledge.reassembly.scope import ALWAYS, OPENED_FOR
+from knowledge.work import Access, Hold, Phase, Task
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,7 +27,7 @@ class Item:
     task: Task
     why: str  #: why this repair calls for it
     judged: Judged
-    worked: tuple[Worked, ...]  #: one for each place on the engine
+    worked: tuple[TaskRecord, ...]  #: one for each place on the engine
 
     @property
     def stands_in_the_way(self) -> bool:
@@ -41,7 +42,7 @@ class Item:
 class Signoff:
     """Everything this layout and this repair call for."""
 
-    answer: Consultation
+    answer: Diagnosis
     until: float
     opened: frozenset[Access] = frozenset()  #: besides what the case shows
     whole: bool = False  #: the whole engine is being built
@@ -64,7 +65,7 @@ class Signoff:
         """The tasks in the order of the work."""
         case = self.answer.case
         due = {d.task: d for d in follow_up(self.answer)}
-        worked: dict[Task, list[Worked]] = {}
+        worked: dict[Task, list[TaskRecord]] = {}
         for w in case.works:
             worked.setdefault(w.task, []).append(w)
         limits = dict(case.limits)
@@ -109,7 +110,7 @@ class Signoff:
 _GRAVEST = (Verdict.FAILED, Verdict.BORDERLINE, Verdict.LEFT_OUT, Verdict.PASSED)
 
 
-def _worst(task: Task, worked: tuple[Worked, ...], limits: dict[Limit, float]) -> Judged:
+def _worst(task: Task, worked: tuple[TaskRecord, ...], limits: dict[Limit, float]) -> Judged:
     """Of several places on the engine the gravest decides."""
     if not worked:
         return judged(task, None, limits)

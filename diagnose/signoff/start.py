@@ -12,24 +12,24 @@ from functools import cached_property, reduce
 
 import numpy as np
 
-from diagnose.bench.band import Band
-from diagnose.casefile.case import Case, Read, Sighting
-from diagnose.casefile.schema import FindingEntry
-from diagnose.chaining import Report
-from diagnose.consultation import Consultation
+from diagnose.case.case import Case, GaugeReading, Sighting
+from diagnose.case.schema import FindingEntry
+from diagnose.circuit.band import Band
+from diagnose.circuit.deviations import deviations, evenly_drawn, sound_engines
+from diagnose.circuit.forecast import COLD, ENGINES, LIMITS, SEED, speeds_of
+from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
+from diagnose.circuit.settings import Setting
+from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError, nearest
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
-from diagnose.repair.deviations import deviations, evenly_drawn, sound_engines
-from diagnose.repair.forecast import COLD, ENGINES, LIMITS, SEED, speeds_of
-from diagnose.repair.knobs import KNOBS
-from diagnose.repair.settings import Setting
+from diagnose.inference.chaining import Observation
 from knowledge.book import Book
-from knowledge.findings.history import FRESHLY_REBUILT
-from knowledge.reference.gauge import spread_of
-from knowledge.reference.limits import IDLE_SPEED, STOP_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
-from knowledge.vocabulary import Stage, State
+from knowledge.engines.limits import IDLE_SPEED, STOP_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
+from knowledge.history.findings import FRESHLY_REBUILT
+from knowledge.model import Stage, State
+from knowledge.pressure.gauge import spread_of
 
 USUAL_HOT = 363.15  #: K: an engine warmed through
 WARM = 318.15  #: K: on the way there
@@ -57,7 +57,7 @@ class Expected:
 class Compared:
     """A reading of the first start beside what was predicted."""
 
-    read: Read
+    read: GaugeReading
     predicted: Band
     below: bool
     above: bool
@@ -94,7 +94,7 @@ class FirstStart:
         """Each reading of the first start that has a temperature or is taken as hot."""
         return tuple(self._compared(read) for read in self.case.started)
 
-    def _compared(self, read: Read) -> Compared:
+    def _compared(self, read: GaugeReading) -> Compared:
         reading = read.reading
         heat = reading.oil_temperature or USUAL_HOT
         error = spread_of(reading)
@@ -110,7 +110,7 @@ class FirstStart:
             self._stop(read),
         )
 
-    def _stop(self, read: Read) -> str:
+    def _stop(self, read: GaugeReading) -> str:
         reading = read.reading
         limits = self.case.limits
         idle = limits.get(IDLE_SPEED, IDLE_SPEED.typical)
@@ -130,7 +130,7 @@ class FirstStart:
         return any(c.below or c.above or c.stop for c in self.compared)
 
     @cached_property
-    def reopened(self) -> Consultation | None:
+    def reopened(self) -> Diagnosis | None:
         """The diagnosis begun anew with these readings alone.
 
         None where all is as predicted, or only above it: causes of too little explain no more.
@@ -138,9 +138,9 @@ class FirstStart:
         if not any(c.below or c.stop for c in self.compared):
             return None
         entry = FindingEntry(no=1_000_000, what=FRESHLY_REBUILT.id, state="present")
-        built = Sighting(entry, FRESHLY_REBUILT, Report(State.PRESENT), Stage.TOLD)
+        built = Sighting(entry, FRESHLY_REBUILT, Observation(State.PRESENT), Stage.KNOWN)
         anew = replace(self.case, sightings=(built,), measured=(), readings=self.case.started)
-        return Consultation(self.book, anew)
+        return Diagnosis(self.book, anew)
 
 
 def _rng() -> np.random.Generator:
@@ -160,10 +160,10 @@ def first_start(
     engine = reduce(lambda e, name: found[name].apply(e), left, engine)
     fitted = []
     for worked in case.works:
-        knob = KNOBS.get(FITTED.get(worked.task.id, ""))
-        if knob is not None and worked.value is not None:
-            drawn = worked.value + knob.error * evenly_drawn(ENGINES, rng)
-            engine = knob.put(engine, np.clip(drawn, *knob.possible))
-            fitted.append(knob.id)
+        parameter = CIRCUIT_PARAMETERS.get(FITTED.get(worked.task.id, ""))
+        if parameter is not None and worked.value is not None:
+            drawn = worked.value + parameter.error * evenly_drawn(ENGINES, rng)
+            engine = parameter.apply(engine, np.clip(drawn, *parameter.possible))
+            fitted.append(parameter.id)
     engine = reduce(lambda e, s: s.turned(e), settings, engine)
     return FirstStart(case, book, engine, tuple(dict.fromkeys(fitted)), tuple(left))

@@ -8,9 +8,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cached_property
 
-from diagnose.casefile.case import Sighting
+from diagnose.case.case import Sighting
 from diagnose.teardown.plan import Plan
-from knowledge.vocabulary import Cause, Inspection
+from knowledge.model import Cause
+from knowledge.work import Inspection
 
 MOVED = 0.03  #: a cause that moved less is not worth a line
 

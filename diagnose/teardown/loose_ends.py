@@ -10,14 +10,15 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from diagnose.casefile.case import Worked
-from diagnose.consultation import Consultation
-from diagnose.ranking.network import Network
-from knowledge.tasks.applying import applies
-from knowledge.vocabulary import Cause, Condition, Finding, Phase, Stage, State, Task
+from diagnose.case.case import TaskRecord
+from diagnose.diagnosis import Diagnosis
+from diagnose.inference.network import Network
+from knowledge.model import Cause, Condition, Finding, Stage, State
+from knowledge.reassembly.applying import applies
+from knowledge.work import Phase, Task
 
 if TYPE_CHECKING:
-    from diagnose.repair.budget import Budget
+    from diagnose.circuit.budget import Budget
 
 LEAST_BROUGHT = 0.05  #: a cause that brings a finding about more seldom does not explain it
 
@@ -28,7 +29,7 @@ class Due:
 
     task: Task
     because: tuple[Finding, ...]
-    worked: Worked | None
+    worked: TaskRecord | None
 
     @property
     def open(self) -> bool:
@@ -65,7 +66,7 @@ class LooseEnds:
         return self.confirmed and self.pressure_closed is not False
 
 
-def loose_ends(answer: Consultation, until: float) -> LooseEnds:
+def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
     """Everything that is still open if the likeliest causes are taken as true."""
     chosen = [r.cause for r in answer.ranking if r.probability >= until] or [
         answer.ranking[0].cause
@@ -81,20 +82,20 @@ def loose_ends(answer: Consultation, until: float) -> LooseEnds:
     )
 
 
-def seen_for(answer: Consultation, cause: Cause) -> bool:
+def seen_for(answer: Diagnosis, cause: Cause) -> bool:
     """Whether a finding it leads to was seen on the engine, and not only told."""
     below = answer.network.parents
     seen = {
         s.finding.id
         for s in answer.case.sightings
-        if s.report and s.report.state is State.PRESENT and s.stage is not Stage.TOLD
+        if s.observation and s.observation.state is State.PRESENT and s.stage is not Stage.KNOWN
     }
     seen |= {d.finding.id for d in answer.conclusions.derived if d.state is State.PRESENT}
     known = {n for n in answer.evidence if n in seen}
     return any(cause.id in answer.network.ancestors({n}) for n in known if n in below)
 
 
-def _not_brought(answer: Consultation, causes: Collection[str]) -> tuple[Finding, ...]:
+def _not_brought(answer: Diagnosis, causes: Collection[str]) -> tuple[Finding, ...]:
     """Findings that are there and that these causes seldom bring about."""
     brought = brought_by(answer.network, causes)
     found = []
@@ -118,11 +119,11 @@ def brought_by(network: Network, causes: Collection[str]) -> dict[str, float]:
     return there
 
 
-def follow_up(answer: Consultation) -> tuple[Due, ...]:
+def follow_up(answer: Diagnosis) -> tuple[Due, ...]:
     """What debris, contamination and damage found call for on this engine, in order of work."""
     case = answer.case
-    reports = case.facts(answer.up_to).reports
-    found = {f for f, r in reports.items() if r.state is State.PRESENT}
+    observations = case.facts(answer.up_to).observations
+    found = {f for f, r in observations.items() if r.state is State.PRESENT}
     worked = {w.task: w for w in case.works}
     due: list[Due] = []
     for task in answer.book.tasks.values():
@@ -133,9 +134,9 @@ def follow_up(answer: Consultation) -> tuple[Due, ...]:
     return tuple(d for d in due if d.task not in covered)
 
 
-def _budget(answer: Consultation) -> Budget | None:
+def _budget(answer: Diagnosis) -> Budget | None:
     if not (answer.case.measured and answer.case.readings):  # then the physics stays unloaded
         return None
-    from diagnose.repair.budget import budget, worth_drawing
+    from diagnose.circuit.budget import budget, worth_drawing
 
     return budget(answer.case, answer.book) if worth_drawing(answer.case) else None

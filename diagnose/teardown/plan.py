@@ -12,15 +12,16 @@ from functools import cached_property
 
 import numpy as np
 
-from diagnose.consultation import Consultation
+from diagnose.diagnosis import Diagnosis
 from diagnose.planning.access_tree import Pace
 from diagnose.planning.choosing import SURE, Chooser
-from diagnose.planning.main_line import Link, Outcome, main_line
-from diagnose.planning.options import Choice, Option, Standing
-from diagnose.planning.rehearsal import Prospect, rehearse
+from diagnose.planning.options import Choice, Option, PlanState
+from diagnose.planning.sequence import Outcome, PlannedCheck, planned_sequence
+from diagnose.planning.simulation import PlanEstimate, simulate
 from diagnose.teardown.loose_ends import seen_for
 from knowledge.access import CROWDED, EXPERIENCE, Opening
-from knowledge.vocabulary import Cause, Caution, Finding, Inspection
+from knowledge.model import Cause, Finding
+from knowledge.work import Caution, Inspection
 
 COSTLY = 60.0  #: minutes of an opening from which the plan says why it comes now, or never
 CLOSING = 0.8  #: closing takes this share of opening (judgement)
@@ -112,7 +113,7 @@ class NotPlanned:
 class Plan:
     """The plan of one case under the person's wishes."""
 
-    answer: Consultation
+    answer: Diagnosis
     wishes: Wishes = Wishes()
 
     @cached_property
@@ -132,18 +133,18 @@ class Plan:
         return self.settled and seen_for(self.answer, self.answer.ranking[0].cause)
 
     @cached_property
-    def line(self) -> tuple[Link, ...]:
+    def line(self) -> tuple[PlannedCheck, ...]:
         """The checks in order, each with its outcomes; empty where the cause is confirmed.
 
         Where it is settled but nobody has seen it, only what would show it.
         """
         if self.confirmed:
             return ()
-        line = main_line(self.chooser, self.answer.standing)
+        line = planned_sequence(self.chooser, self.answer.plan_state)
         if not self.settled:
             return line
         seen = 0.0
-        most: list[Link] = []
+        most: list[PlannedCheck] = []
         for link in line:
             if seen >= self.wishes.until or len(most) == MOST_TO_SEE:
                 break
@@ -152,15 +153,15 @@ class Plan:
         return tuple(most)
 
     @cached_property
-    def prospect(self) -> Prospect:
+    def estimate(self) -> PlanEstimate:
         """Minutes and chances."""
-        chooser, weight = self.chooser, self.answer.standing.weight
-        return rehearse(self.line, chooser.outlook.table, weight, chooser.until)
+        chooser, weight = self.chooser, self.answer.plan_state.weight
+        return simulate(self.line, chooser.outcome_tables.table, weight, chooser.until)
 
     @cached_property
     def stages(self) -> tuple[Stage, ...]:
         """The plan, stage by stage; empty where the cause is settled or nothing tells more."""
-        groups: list[list[Link]] = []
+        groups: list[list[PlannedCheck]] = []
         for link in self.line:
             if not groups or self._opens(link.choice.option):
                 groups.append([])
@@ -169,7 +170,7 @@ class Plan:
         done = 0
         for number, group in enumerate(groups, 1):
             done += len(group)
-            by_then = self.prospect.found_by[done - 1]
+            by_then = self.estimate.found_by[done - 1]
             stages.append(self._stage(number, group, before, by_then))
             before = by_then
         return tuple(stages)
@@ -177,7 +178,9 @@ class Plan:
     def _opens(self, option: Option) -> bool:
         return self.chooser.tree.opening_minutes(option.way) > 0.0
 
-    def _stage(self, number: int, group: Sequence[Link], before: float, by_then: float) -> Stage:
+    def _stage(
+        self, number: int, group: Sequence[PlannedCheck], before: float, by_then: float
+    ) -> Stage:
         first = group[0].choice
         checks = tuple(self._check(link) for link in group)
         opening = self.chooser.tree.opening_minutes(first.option.way)
@@ -190,17 +193,17 @@ class Plan:
             by_then - before,
             checks,
             self._why(first),
-            tuple(self._also(group[-1].standing, first.option)),
+            tuple(self._also(group[-1].plan_state, first.option)),
         )
 
-    def _check(self, link: Link) -> Check:
+    def _check(self, link: PlannedCheck) -> Check:
         meanings = tuple(self._meaning(o) for o in link.outcomes)
         option = link.choice.option
         return Check(option, option.own, meanings, link.choice.evidence)
 
     def _meaning(self, outcome: Outcome) -> Meaning:
         top = int(np.argmax(outcome.weight))
-        cause = self.answer.book.causes[self.chooser.outlook.table.causes[top]]
+        cause = self.answer.book.causes[self.chooser.outcome_tables.table.causes[top]]
         chance = float(outcome.weight[top])
         return Meaning(
             outcome.finding, outcome.chance, cause, chance, outcome.settles, outcome.then
@@ -220,11 +223,11 @@ class Plan:
             f"the cause for {cost} min, and everything cheaper that tells as much has been looked at"
         )
 
-    def _also(self, standing: Standing, option: Option) -> Iterator[Option]:
+    def _also(self, plan_state: PlanState, option: Option) -> Iterator[Option]:
         """Short checks at an open place that would not pay for the cause but cost little now."""
         places = {o.access for o in option.way}
         planned = {link.choice.option.inspection for link in self.line}
-        for other in self.chooser.options(standing):
+        for other in self.chooser.options(plan_state):
             inspection = other.inspection
             if (
                 inspection.access in places
@@ -239,14 +242,14 @@ class Plan:
         """Costly openings the plan does without."""
         if not self.line:
             return ()
-        opened = self.line[-1].standing.opened
+        opened = self.line[-1].plan_state.opened
         opened |= self.chooser.tree.closure(self.line[-1].choice.option.inspection.access)
         found = []
         for place in self.chooser.tree.places:
             way = self.chooser.tree.way(place, opened) or ()
             minutes = self.chooser.tree.opening_minutes(way)
             if way and minutes >= COSTLY:
-                chance = self.chooser.behind(place, self.answer.standing)
+                chance = self.chooser.behind(place, self.answer.plan_state)
                 found.append(NotPlanned(way[-1], minutes, chance))
         return tuple(found)
 

@@ -1,0 +1,1 @@
+"""Engines: features, layouts, circuits in figures, limits."""

@@ -8,9 +8,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from knowledge.model import Source
 from knowledge.sources import JUDGEMENT
 from knowledge.units import INCH, PSI
-from knowledge.vocabulary import Source
 
 MM, CC = 1e-3, 1e-6
 
@@ -30,11 +30,17 @@ class Dimensioned:
 
 
 def _lengths(low: float, high: float, **named: str) -> tuple[Dimensioned, ...]:
-    return tuple(Dimensioned(id_, says, "length", (low, high)) for id_, says in named.items())
+    return tuple(
+        Dimensioned(id=id_, says=says, dimension="length", plausible=(low, high))
+        for id_, says in named.items()
+    )
 
 
 def _numbers(low: float, high: float, **named: str) -> tuple[Dimensioned, ...]:
-    return tuple(Dimensioned(id_, says, "count", (low, high)) for id_, says in named.items())
+    return tuple(
+        Dimensioned(id=id_, says=says, dimension="count", plausible=(low, high))
+        for id_, says in named.items()
+    )
 
 
 _CLEARANCES = _lengths(
@@ -99,20 +105,50 @@ _SHARES = _numbers(
     pump_drive_ratio="pump turns for each crank turn",
 )
 _OTHERS = (
-    Dimensioned("pump_displacement", "what the pump moves a turn", "volume", (0.5 * CC, 500 * CC)),
-    Dimensioned("relief_setting", "relief valve opens at", "pressure", (5 * PSI, 200 * PSI)),
-    Dimensioned("relief_rate", "relief spring rate in newtons a metre", "count", (100.0, 1e5)),
-    Dimensioned("filter_bypass", "filter bypass opens at", "pressure", (2 * PSI, 100 * PSI)),
     Dimensioned(
-        "filter_drop", "clean filter's drop at 12 l/min of oil of 12 mPa s", "pressure", (0.0, 3e5)
+        id="pump_displacement",
+        says="what the pump moves a turn",
+        dimension="volume",
+        plausible=(0.5 * CC, 500 * CC),
     ),
-    Dimensioned("jet_opens", "piston jets open at", "pressure", (0.0, 60 * PSI)),
-    Dimensioned("film_rise", "bearing film above gallery, kelvins", "count", (0.0, 80.0)),
     Dimensioned(
-        "other_leak",
-        "what leaks and is not listed, in litres a minute at 100 kPa and 12 mPa s",
-        "count",
-        (0.0, 60.0),
+        id="relief_setting",
+        says="relief valve opens at",
+        dimension="pressure",
+        plausible=(5 * PSI, 200 * PSI),
+    ),
+    Dimensioned(
+        id="relief_rate",
+        says="relief spring rate in newtons a metre",
+        dimension="count",
+        plausible=(100.0, 1e5),
+    ),
+    Dimensioned(
+        id="filter_bypass",
+        says="filter bypass opens at",
+        dimension="pressure",
+        plausible=(2 * PSI, 100 * PSI),
+    ),
+    Dimensioned(
+        id="filter_drop",
+        says="clean filter's drop at 12 l/min of oil of 12 mPa s",
+        dimension="pressure",
+        plausible=(0.0, 3e5),
+    ),
+    Dimensioned(
+        id="jet_opens", says="piston jets open at", dimension="pressure", plausible=(0.0, 60 * PSI)
+    ),
+    Dimensioned(
+        id="film_rise",
+        says="bearing film above gallery, kelvins",
+        dimension="count",
+        plausible=(0.0, 80.0),
+    ),
+    Dimensioned(
+        id="other_leak",
+        says="what leaks and is not listed, in litres a minute at 100 kPa and 12 mPa s",
+        dimension="count",
+        plausible=(0.0, 60.0),
     ),
 )
 DIMENSIONED: dict[str, Dimensioned] = {

@@ -1,12 +1,20 @@
 """How an engine is arranged: facts that decide which causes it can have at all."""
 
+from knowledge.model import Finding, Kind, Source, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, EB09, GMC, POI, TM8
-from knowledge.vocabulary import Finding, Kind, Source, Stage, Station
 
 
 def feature(id_: str, says: str, asks: str, source: Source = COMMON_PRACTICE) -> Finding:
     """A fact of layout; absent unless the layout profile or the person says otherwise."""
-    return Finding(id_, Station.ASSEMBLY, says, asks, source, kind=Kind.LAYOUT, stage=Stage.TOLD)
+    return Finding(
+        id=id_,
+        station=Station.ASSEMBLY,
+        says=says,
+        asks=asks,
+        source=source,
+        kind=Kind.LAYOUT,
+        stage=Stage.KNOWN,
+    )
 
 
 PUMP_ON_DISTRIBUTOR_SHAFT = feature(

@@ -11,9 +11,9 @@ from dataclasses import dataclass
 from typing import TypeAlias
 
 from knowledge.engines.dimensions import CC, DIMENSIONED, MM
+from knowledge.model import Source
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.units import INCH, PSI
-from knowledge.vocabulary import Source
 
 Number: TypeAlias = tuple[float, Source]
 Specified: TypeAlias = tuple[float, float, float, float]  #: rpm, oil K, least Pa, usual Pa
@@ -60,13 +60,12 @@ _SAMPLE = dict.fromkeys(
     PHYSICS,
 )
 _HABITS = {"pickup_gap": COMMON_PRACTICE, "pump_drive_ratio": COMMON_PRACTICE}
-
 DISTRIBUTOR_V8 = Profile(
-    "distributor_v8",
-    "wet-sump pushrod V8 of 5 to 6 litres, gear pump at half speed, hydraulic lifters",
-    ("distributor_v8", "distributor_v8_solid", "marine_petrol_v8"),
-    "10W-40",
-    _marked(
+    id="distributor_v8",
+    says="wet-sump pushrod V8 of 5 to 6 litres, gear pump at half speed, hydraulic lifters",
+    layouts=("distributor_v8", "distributor_v8_solid", "marine_petrol_v8"),
+    oil_grade="10W-40",
+    numbers=_marked(
         {**_SAMPLE, **_HABITS},
         main_count=5,
         main_diameter=3.0 * INCH,
@@ -118,15 +117,15 @@ DISTRIBUTOR_V8 = Profile(
         film_rise=22.0,
         other_leak=0.4,
     ),
-    _pressures((700, 95, 10, 30), (2000, 95, 20, 50), (3000, 95, 30, 53)),
-    PHYSICS,
+    specified=_pressures((700, 95, 10, 30), (2000, 95, 20, 50), (3000, 95, 30, 53)),
+    source=PHYSICS,
 )
 LARGE_V8 = Profile(
-    "large_v8",
-    "large pushrod V8 of 7 litres and more, long gear pump at half speed",
-    (),
-    "15W-40",
-    _but(
+    id="large_v8",
+    says="large pushrod V8 of 7 litres and more, long gear pump at half speed",
+    layouts=(),
+    oil_grade="15W-40",
+    numbers=_but(
         DISTRIBUTOR_V8,
         {"pump_displacement": COMMON_PRACTICE},
         main_diameter=2.75 * INCH,
@@ -145,15 +144,15 @@ LARGE_V8 = Profile(
         film_rise=30.0,
         other_leak=1.0,
     ),
-    _pressures((700, 95, 10, 35), (2500, 95, 25, 58), (5000, 95, 50, 65)),
-    JUDGEMENT,
+    specified=_pressures((700, 95, 10, 35), (2500, 95, 25, 58), (5000, 95, 50, 65)),
+    source=JUDGEMENT,
 )
 SKEW_GEAR_FOUR = Profile(
-    "skew_gear_four",
-    "classic pushrod four of about 1.8 litres, gear pump on a skew gear, solid tappets",
-    ("skew_gear_four", "skew_gear_six", "unknown"),
-    "20W-50",
-    _but(
+    id="skew_gear_four",
+    says="classic pushrod four of about 1.8 litres, gear pump on a skew gear, solid tappets",
+    layouts=("skew_gear_four", "skew_gear_six", "unknown"),
+    oil_grade="20W-50",
+    numbers=_but(
         DISTRIBUTOR_V8,
         _HABITS,
         main_diameter=2.1 * INCH,
@@ -180,20 +179,20 @@ SKEW_GEAR_FOUR = Profile(
         film_rise=25.0,
         other_leak=1.5,
     ),
-    _pressures((700, 85, 12, 28), (2500, 85, 35, 52), (3500, 85, 40, 53)),
-    JUDGEMENT,
+    specified=_pressures((700, 85, 12, 28), (2500, 85, 35, 52), (3500, 85, 40, 53)),
+    source=JUDGEMENT,
 )
 CRANK_NOSE_FOUR = Profile(
-    "crank_nose_four",
-    "overhead-cam four of about 1.8 litres, gerotor on the crank nose, hydraulic tappets",
-    (
+    id="crank_nose_four",
+    says="overhead-cam four of about 1.8 litres, gerotor on the crank nose, hydraulic tappets",
+    layouts=(
         "crank_nose_gerotor_ohc",
         "crank_nose_pump_four",
         "turbo_ohc_four",
         "chain_driven_pump_four",
     ),
-    "5W-30",
-    _but(
+    oil_grade="5W-30",
+    numbers=_but(
         DISTRIBUTOR_V8,
         {"pickup_gap": COMMON_PRACTICE},
         main_diameter=52 * MM,
@@ -232,15 +231,15 @@ CRANK_NOSE_FOUR = Profile(
         film_rise=20.0,
         other_leak=1.2,
     ),
-    _pressures((750, 80, 12, 28), (3000, 80, 49, 62)),
-    JUDGEMENT,
+    specified=_pressures((750, 80, 12, 28), (3000, 80, 49, 62)),
+    source=JUDGEMENT,
 )
 SMALL_DIESEL = Profile(
-    "small_diesel",
-    "small diesel of 1 to 1.5 litres, rotor pump off the gear train",
-    ("small_diesel", "generator_diesel", "marine_diesel"),
-    "15W-40",
-    _but(
+    id="small_diesel",
+    says="small diesel of 1 to 1.5 litres, rotor pump off the gear train",
+    layouts=("small_diesel", "generator_diesel", "marine_diesel"),
+    oil_grade="15W-40",
+    numbers=_but(
         DISTRIBUTOR_V8,
         _HABITS,
         main_count=4,
@@ -274,15 +273,15 @@ SMALL_DIESEL = Profile(
         film_rise=20.0,
         other_leak=1.6,
     ),
-    _pressures((900, 85, 10, 28), (2600, 85, 30, 50)),
-    JUDGEMENT,
+    specified=_pressures((900, 85, 10, 28), (2600, 85, 30, 50)),
+    source=JUDGEMENT,
 )
 TRACTOR_DIESEL = Profile(
-    "tractor_diesel",
-    "tractor or truck diesel of about 4 litres, gear-train pump, low speeds",
-    ("tractor_diesel", "heavy_diesel"),
-    "15W-40",
-    _but(
+    id="tractor_diesel",
+    says="tractor or truck diesel of about 4 litres, gear-train pump, low speeds",
+    layouts=("tractor_diesel", "heavy_diesel"),
+    oil_grade="15W-40",
+    numbers=_but(
         DISTRIBUTOR_V8,
         _HABITS,
         main_diameter=76 * MM,
@@ -318,15 +317,15 @@ TRACTOR_DIESEL = Profile(
         film_rise=15.0,
         other_leak=4.0,
     ),
-    _pressures((750, 85, 12, 32), (2000, 85, 35, 54)),
-    JUDGEMENT,
+    specified=_pressures((750, 85, 12, 32), (2000, 85, 35, 54)),
+    source=JUDGEMENT,
 )
 AIR_COOLED_FLAT_FOUR = Profile(
-    "air_cooled_flat_four",
-    "air-cooled flat four of about 1.6 litres, gear pump on the cam nose, oil cooler",
-    ("air_cooled_flat_four", "small_air_cooled"),
-    "30",
-    _but(
+    id="air_cooled_flat_four",
+    says="air-cooled flat four of about 1.6 litres, gear pump on the cam nose, oil cooler",
+    layouts=("air_cooled_flat_four", "small_air_cooled"),
+    oil_grade="30",
+    numbers=_but(
         DISTRIBUTOR_V8,
         _HABITS,
         main_count=4,
@@ -366,6 +365,6 @@ AIR_COOLED_FLAT_FOUR = Profile(
         film_rise=20.0,
         other_leak=2.0,
     ),
-    _pressures((850, 90, 7, 15), (2500, 90, 25, 42)),
-    JUDGEMENT,
+    specified=_pressures((850, 90, 7, 15), (2500, 90, 25, 42)),
+    source=JUDGEMENT,
 )

@@ -1,6 +1,6 @@
 """The marks for what has no passage behind it, and the books and standards of the physics."""
 
-from knowledge.vocabulary import Source
+from knowledge.model import Source
 
 COMMON_PRACTICE = Source(
     "CP", "common practice, no source: widely taught in the trade, no passage read", "practice"

@@ -1,6 +1,6 @@
 """Makers, standards bodies, services and measured work: the strong sources."""
 
-from knowledge.vocabulary import Source
+from knowledge.model import Source
 
 PF = Source(
     "PF",

@@ -1,6 +1,6 @@
 """Makers and official manuals on what is cleaned or renewed after debris."""
 
-from knowledge.vocabulary import Source
+from knowledge.model import Source
 
 GTL = Source(
     "GTL",

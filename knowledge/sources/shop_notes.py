@@ -1,6 +1,6 @@
 """Forums, club notes and newspaper answers: used for a pattern, never alone for a limit."""
 
-from knowledge.vocabulary import Source
+from knowledge.model import Source
 
 INL = Source(
     "INL",

@@ -1,6 +1,6 @@
 """Published troubleshooting tables."""
 
-from knowledge.vocabulary import Source
+from knowledge.model import Source
 
 HB01 = Source(
     "HB-01",

@@ -1,6 +1,6 @@
 """Named trade authors, laboratories and rebuilders: medium trust."""
 
-from knowledge.vocabulary import Source
+from knowledge.model import Source
 
 THK = Source(
     "THK",

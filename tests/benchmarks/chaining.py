@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from diagnose.chaining import infer
+from diagnose.inference.chaining import infer
 from knowledge.book import the_book
 from tests.benchmarks.table import Row, faster
 from tests.clips_oracle import Oracle, flat

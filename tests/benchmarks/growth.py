@@ -11,7 +11,7 @@ import tempfile
 from collections.abc import Iterator
 from pathlib import Path
 
-from diagnose.ranking.network import Evidence, Network
+from diagnose.inference.network import Evidence, Network
 from tests.benchmarks.commands import ROOT, Spent, spent
 from tests.benchmarks.inference import ranked
 from tests.benchmarks.table import Row, seconds

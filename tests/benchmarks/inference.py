@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from diagnose.ranking.elimination import posterior
-from diagnose.ranking.network import Evidence, Network
-from diagnose.ranking.ordering import best_order
+from diagnose.inference.elimination import posterior
+from diagnose.inference.network import Evidence, Network
+from diagnose.inference.ordering import best_order
 from tests.benchmarks.table import Row, faster
 from tests.library import as_factors, as_much_as_fits, as_tables, asked, asked_of_factors
 from tests.nets import restricted

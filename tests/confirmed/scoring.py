@@ -8,14 +8,14 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
-from diagnose.casefile.reading import load
-from diagnose.consultation import Consultation
+from diagnose.case.loading import load
+from diagnose.diagnosis import Diagnosis
 from knowledge.book import the_book
-from knowledge.vocabulary import Stage
+from knowledge.model import Stage
 
 HERE = Path(__file__).parent
 STAGES = {
-    Stage.TOLD: "complaint only",
+    Stage.KNOWN: "complaint only",
     Stage.OUTSIDE: "with external checks",
     Stage.OPENED: "with teardown findings",
 }
@@ -49,10 +49,10 @@ def score(path: Path, up_to: Stage) -> Score | None:
     if gold()[path.stem].get("doubtful"):
         return None
     book = the_book()
-    return score_of(path.stem, Consultation(book, load(path, book), up_to))
+    return score_of(path.stem, Diagnosis(book, load(path, book), up_to))
 
 
-def score_of(name: str, answer: Consultation) -> Score:
+def score_of(name: str, answer: Diagnosis) -> Score:
     """Where the confirmed cause of a case stands in an answer."""
     told = gold()[name]
     accepted = frozenset(str(a) for a in told["accept"])  # type: ignore[attr-defined]

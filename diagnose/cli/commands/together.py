@@ -138,6 +138,6 @@ def history(
 
     Shows what learning from them would change. The book stays as it is.
     """
-    from diagnose.cli.remembering import show_history
+    from diagnose.cli.with_history import show_history
 
     show_history(folder, planned, json)

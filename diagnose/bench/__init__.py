@@ -1,1 +1,0 @@
-"""The oil circuit of one case: built, calibrated, harmed, and held against its readings."""

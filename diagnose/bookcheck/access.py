@@ -1,0 +1,105 @@
+"""Every layout has a whole tree of access, in which every check has its place and its turn."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Iterator, Mapping
+from graphlib import CycleError, TopologicalSorter
+
+from diagnose.bookcheck.shapes import Result, Whole
+from diagnose.planning.access_tree import AccessTree, TangledAccessError
+from knowledge.access import Opening
+from knowledge.access.precedence import CLOSED_TO_RUN, ENDS_RUNNING, Before
+from knowledge.model import Finding
+from knowledge.work import Access, Inspection, Layout
+
+
+def access(whole: Whole) -> Result:
+    """The tree of every layout, and an order in which all lines of precedence are kept."""
+    faults: list[str] = []
+    for layout in whole.book.layouts.values():
+        faults += [f"layout {layout.id}: {fault}" for fault in of_layout(whole, layout)]
+    count = {
+        "layouts": len(whole.book.layouts),
+        "openings": len(Access),
+        "inspections": len(whole.book.inspections),
+        "lines of precedence": len(whole.precedences),
+    }
+    return Result("access", "every layout has a whole tree of access", count, tuple(faults))
+
+
+def of_layout(whole: Whole, layout: Layout) -> Iterator[str]:
+    """What is wrong with one layout's tree."""
+    tree = whole.tree(layout)
+    missing = [a for a in Access if a not in tree]
+    for place in missing:
+        yield f"{place} cannot be opened"
+    try:
+        made = AccessTree(tree)
+        places = made.places
+    except TangledAccessError as error:
+        yield f"its openings wait for each other: {error}"
+        return
+    for place in places:
+        if Access.OUTSIDE not in made.closure(place):
+            yield f"{place} is not reached from outside"
+    for check in whole.book.inspections.values():
+        if check.access not in tree:
+            yield f"{check.id} has no place: {check.access} cannot be opened"
+        elif check.needs_running and made.closure(check.access) & ENDS_RUNNING - CLOSED_TO_RUN:
+            yield f"{check.id} runs the engine behind {check.access}, which ends running"
+    if missing:
+        return
+    checks = tuple(whole.book.inspections.values())
+    for line in binding(whole.before, layout.has, checks):
+        if line.opening in made.closure(line.check.access):
+            yield f"{line.check.id} must come before {line.opening}, and lies behind it"
+    try:
+        TopologicalSorter(first_things(whole, tree, layout.has, checks)).prepare()
+    except CycleError as error:
+        yield f"no order keeps every line: {' -> '.join(str(n) for n in error.args[1])}"
+
+
+def binding(
+    before: Iterable[Before], has: Collection[Finding], checks: Collection[Inspection]
+) -> Iterator[Before]:
+    """Lines that hold for an engine with these features, where these checks are wanted."""
+    wanted = {c.id for c in checks}
+    for line in before:
+        if line.check.id in wanted and not set(line.not_with) & set(has):
+            yield line
+
+
+def first_things(
+    whole: Whole,
+    tree: Mapping[Access, Opening],
+    has: Collection[Finding],
+    checks: Collection[Inspection],
+    running: bool = True,
+) -> dict[str, set[str]]:
+    """For each place and check what comes first: openings, precedence, running before its end."""
+    first: dict[str, set[str]] = {place: {*opening.needs} for place, opening in tree.items()}
+    first |= {check.id: {check.access} for check in checks}
+    for line in binding(whole.before, has, checks):
+        first[line.opening].add(line.check.id)
+    for early in whole.first_of:
+        for later in early.then:
+            if {later.id, early.check.id} <= first.keys():
+                first[later.id].add(early.check.id)
+    if running:
+        _add_running(first, tree, checks)
+    return first
+
+
+def _add_running(
+    first: dict[str, set[str]], tree: Mapping[Access, Opening], checks: Collection[Inspection]
+) -> None:
+    """What needs the engine running comes before what ends that.
+
+    A check that lies behind a drain or a filter closes these again itself.
+    """
+    made = AccessTree(tree)
+    for check in checks:
+        if check.needs_running:
+            ended = made.closure(check.access) & ENDS_RUNNING
+            for place in ENDS_RUNNING - CLOSED_TO_RUN if ended else ENDS_RUNNING:
+                first[place].add(check.id)

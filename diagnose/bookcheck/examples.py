@@ -1,0 +1,164 @@
+"""Run every rule and link group on its examples: matches must fire, non-matches must not."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field
+
+from diagnose.bookcheck.shapes import Result, Whole
+from diagnose.inference import causegraph
+from diagnose.inference.causegraph import Graph
+from diagnose.inference.chaining import Facts, InferenceResult, Observation, WorkingMemory, infer
+from diagnose.inference.elimination import posterior
+from diagnose.inference.evidence import gather
+from diagnose.inference.network import Likelihood, Network
+from knowledge.book import Book
+from knowledge.model import State
+from knowledge.rule_api import Conclusion, Example, Link, LinkGroup, Rule, Statement
+
+RISEN = 1.01  #: a parent counts as likelier from this factor on
+
+
+@dataclass
+class Bench:
+    """Where rules are tried; each network is made once, for most examples share one."""
+
+    book: Book
+    _made: dict[object, tuple[Graph, Network]] = field(default_factory=dict)
+
+    def taken(self, facts: Facts) -> tuple[InferenceResult, Graph, Network]:
+        """Facts taken through rules and graph."""
+        conclusions = infer(self.book.statements, facts)
+        key = (
+            frozenset(conclusions.links),
+            frozenset(conclusions.shifts),
+            frozenset(conclusions.excluded),
+        )
+        if key not in self._made:
+            graph = causegraph.build(self.book.causes, conclusions)
+            self._made[key] = graph, causegraph.as_network(graph)
+        return conclusions, *self._made[key]
+
+
+def examples(whole: Whole) -> Result:
+    """Run every rule and link group on its own examples."""
+    statements, bench = whole.book.statements, Bench(whole.book)
+    faults = [
+        f"{kind_of(s)} {s.id}: {fault}" for s in statements for fault in of_statement(s, bench)
+    ]
+    count = {
+        "rules": len(whole.book.rules),
+        "link groups": len(whole.book.links),
+        "examples": sum(len(s.matches) + len(s.non_matches) for s in statements),
+    }
+    return Result("examples", "every rule and link group fits its examples", count, tuple(faults))
+
+
+def kind_of(statement: Statement) -> str:
+    """'rule' or 'links'."""
+    return "rule" if isinstance(statement, Rule) else "links"
+
+
+def of_statement(statement: Statement, bench: Bench) -> Iterator[str]:
+    """Yield what is wrong with the examples of a rule or link group, or with its result there."""
+    if not statement.says.endswith((".", "!")):
+        yield "its first line is not the sentence a person is shown"
+    for label, given in (("match", statement.matches), ("non-match", statement.non_matches)):
+        if not given:
+            yield f"it has no example of a {label}"
+    names = subjects(statement)
+    if names:
+        yield from _of_links(statement, names, bench)
+    elif isinstance(statement, Rule):
+        yield from _of_others(statement)
+
+
+def facts_of(example: Example) -> Facts:
+    """What an example states."""
+    observations = {f: Observation(State.PRESENT) for f in example.has}
+    observations |= {f: Observation(State.ABSENT) for f in example.lacks}
+    return Facts(observations, example.readings, {m: [v] for m, v in example.measures})
+
+
+def yields(rule: Rule, example: Example) -> list[Conclusion]:
+    """What the rule by itself concludes of an example."""
+    return list(rule.does(WorkingMemory(facts_of(example))))
+
+
+def subjects(statement: Statement) -> set[str]:
+    """Return the parents of its links; a rule is run on every one of its examples."""
+    if isinstance(statement, LinkGroup):
+        return {link.parent.id for link in statement.links}
+    return {
+        c.parent.id
+        for e in (*statement.matches, *statement.non_matches, Example())
+        for c in yields(statement, e)
+        if isinstance(c, Link)
+    }
+
+
+def _of_others(rule: Rule) -> Iterator[str]:
+    """A rule without links concludes something in each match, nothing in each non-match."""
+    for number, example in enumerate(rule.matches, 1):
+        if not yields(rule, example):
+            yield f"concludes nothing on its match {number}"
+    for number, example in enumerate(rule.non_matches, 1):
+        if yields(rule, example):
+            yield f"fires on its non-match {number}"
+
+
+def _of_links(statement: Statement, names: set[str], bench: Bench) -> Iterator[str]:
+    """Some parent of its links is likelier on each match, and less likely on each non-match."""
+    least = dict.fromkeys(names, 1.0)
+    for number, example in enumerate(statement.matches, 1):
+        before, after = beliefs(example, names, bench)
+        risen = [n for n in names if n in after and after[n] > before[n] * RISEN]
+        if not risen:
+            yield f"match {number} makes none of {', '.join(sorted(names))} likelier"
+        least = {n: min(least[n], after.get(n, 0.0)) for n in risen if n in least}
+    if not least:
+        yield "no cause of its links is likelier on every match"
+        return
+    for number, example in enumerate(statement.non_matches, 1):
+        _, after = beliefs(example, set(least), bench)
+        if all(after.get(n, 0.0) >= least[n] for n in least):
+            yield f"non-match {number} is as likely as the matches"
+
+
+def beliefs(
+    example: Example, names: set[str], bench: Bench
+) -> tuple[dict[str, float], dict[str, float]]:
+    """Before and after: P(parent) with no evidence and with the example's."""
+    facts = facts_of(example)
+    conclusions, graph, network = bench.taken(facts)
+    evidence = gather(facts.observations, conclusions, graph)
+    flat = {n: Likelihood(1.0, 1.0) for n in names if n in graph}
+    before = posterior(network, flat).marginal
+    after = posterior(network, {**flat, **evidence}).marginal
+    return before, after
+
+
+def never_fired(book: Book, cases: Mapping[str, Facts]) -> list[Statement]:
+    """Return the rules and link groups that fire in none of these cases.
+
+    A link group fires where one of its links leads to something that was seen or denied.
+    """
+    silent, bench = dict.fromkeys(book.statements), Bench(book)
+    for facts in cases.values():
+        for rule in _fired(facts, bench):
+            silent.pop(rule, None)
+    return list(silent)
+
+
+def _fired(facts: Facts, bench: Bench) -> Iterable[Statement]:
+    conclusions, graph, network = bench.taken(facts)
+    heard = gather(facts.observations, conclusions, graph)
+    above = network.ancestors(set(heard))
+    yield from (t.rule for t in conclusions.derived.values())
+    yield from (rule for rule, _ in conclusions.shifts)
+    yield from (t.rule for t in conclusions.excluded.values())
+    yield from (t.rule for t in conclusions.alarms.values())
+    yield from (t.rule for t in conclusions.contradictions.values())
+    for link, rules in conclusions.links.items():
+        if link.child.id in above and link.parent.id in graph:
+            yield from rules

@@ -1,0 +1,88 @@
+"""Every statement and every number has a source, or a mark that it has none."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import fields, is_dataclass
+from typing import Any
+
+from diagnose.bookcheck.shapes import Result, Whole
+from knowledge.cautions import CAUTIONS
+from knowledge.model import Source
+
+
+def sources(whole: Whole) -> Result:
+    """Sources of words, openings, lines of precedence and cautions, and of each number in them."""
+    faults: list[str] = []
+    count = {"statements": 0, "numbers": 0, "sources": 0}
+    seen: set[Source] = set()
+    for name, thing in _things(whole):
+        own = _own(thing)
+        count["statements"] += 1
+        seen.update(own)
+        if not own:
+            faults.append(f"{name}: no source and no mark")
+        for source in own:
+            faults += _unfit(name, source)
+        numbers = list(_numbers(thing, bool(own)))
+        count["numbers"] += len(numbers)
+        faults += [
+            f"{name}: {field}: a number without source or mark" for field, ok in numbers if not ok
+        ]
+    for caution, (_, source) in CAUTIONS.items():
+        seen.add(source)
+        faults += _unfit(f"caution {caution}", source)
+    count["sources"] = len(seen)
+    return Result(
+        "sources", "every statement and number has a source or a mark", count, tuple(faults)
+    )
+
+
+def _things(whole: Whole) -> Iterator[tuple[str, Any]]:
+    for shelf, words in whole.shelves():
+        for word in words.values():
+            yield f"{shelf}: {word.id}", word
+    for group in whole.book.links.values():
+        for link in group.links:
+            yield f"links: {group.id}: {link.parent.id} to {link.child.id}", link
+    openings = {
+        id(opening): (f"opening {opening.access} of {layout.id}", opening)
+        for layout in whole.book.layouts.values()
+        for opening in whole.tree(layout).values()
+    }
+    yield from openings.values()
+    for line in whole.precedences:
+        yield f"precedence of {line.check.id}", line
+
+
+def _unfit(name: str, source: Source) -> Iterable[str]:
+    if not (source.key and source.title and source.trust):
+        yield f"{name}: source '{source.key}' lacks its title, or how far it can be trusted"
+
+
+def _own(thing: Any) -> list[Source]:
+    return [v for f in fields(thing) if isinstance(v := getattr(thing, f.name), Source)]
+
+
+def _numbers(thing: Any, sourced: bool) -> Iterator[tuple[str, bool]]:
+    """Each number in a statement, and whether it or what holds it has a source."""
+    for field in fields(thing):
+        yield from _held(field.name, getattr(thing, field.name), sourced)
+
+
+def _held(name: str, value: Any, sourced: bool) -> Iterator[tuple[str, bool]]:
+    match value:
+        case bool():
+            return
+        case int() | float():
+            yield name, sourced
+        case dict():
+            for key, one in value.items():
+                yield from _held(f"{name}.{key}", one, sourced)
+        case tuple() | frozenset():
+            marked = sourced or any(isinstance(v, Source) for v in value)
+            for one in value:
+                yield from _held(name, one, marked)
+        case _ if is_dataclass(value) and not hasattr(value, "id"):
+            for field, ok in _numbers(value, sourced or bool(_own(value))):
+                yield f"{name}.{field}", ok

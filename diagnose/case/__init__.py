@@ -1,0 +1,1 @@
+"""One job as one TOML file: schema, loading, writing."""

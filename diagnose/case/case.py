@@ -1,0 +1,136 @@
+"""A case in the book's own words: every entry resolved, units in SI, corrections applied."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from diagnose.case.schema import (
+    BaselineEntry,
+    ClosedEntry,
+    Engine,
+    Entry,
+    Expect,
+    FindingEntry,
+    Job,
+    ReadingEntry,
+    WorkEntry,
+)
+from diagnose.inference.chaining import Facts, Observation
+from knowledge.engines.dimensions import Dimensioned
+from knowledge.engines.profiles import Profile
+from knowledge.model import Cause, Finding, Kind, Limit, Measure, Reading, Stage, State
+from knowledge.work import Layout, Task
+
+_RANK = {Stage.KNOWN: 0, Stage.OUTSIDE: 1, Stage.OPENED: 2}
+
+
+@dataclass(frozen=True, slots=True)
+class Sighting:
+    """A finding entry that stands."""
+
+    entry: FindingEntry
+    finding: Finding
+    observation: Observation | None  #: None: asked, and not known
+    stage: Stage
+
+
+@dataclass(frozen=True, slots=True)
+class Measurement:
+    """A measured value that stands, SI."""
+
+    entry: FindingEntry
+    measure: Measure
+    value: float
+    stage: Stage
+
+
+@dataclass(frozen=True, slots=True)
+class GaugeReading:
+    """A gauge reading that stands, SI."""
+
+    entry: ReadingEntry
+    reading: Reading
+    stage: Stage
+
+
+@dataclass(frozen=True, slots=True)
+class BaselineReading:
+    """A pressure of the engine without fault that stands, SI."""
+
+    entry: BaselineEntry
+    reading: Reading
+
+
+@dataclass(frozen=True, slots=True)
+class TaskRecord:
+    """A task that was seen to, and what was measured, SI."""
+
+    entry: WorkEntry
+    task: Task
+    value: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Closing:
+    """The end of a job, as the shop saw it."""
+
+    entry: ClosedEntry
+    causes: tuple[Cause, ...]
+    minutes: float | None  #: hands-on minutes, where they were written down
+    planned: float | None = None  #: what the plan said at the start, where it was kept
+
+
+@dataclass(frozen=True)
+class Case:
+    """One job."""
+
+    path: Path | None
+    job: Job
+    engine: Engine
+    layout: Layout
+    sightings: tuple[Sighting, ...] = ()
+    measured: tuple[Measurement, ...] = ()
+    readings: tuple[GaugeReading, ...] = ()
+    started: tuple[GaugeReading, ...] = ()  #: readings of the first start after the repair
+    limits: Mapping[Limit, float] = field(default_factory=dict)
+    profile: Profile | None = None  #: None: no circuit in figures for this layout
+    dimensions: Mapping[Dimensioned, float] = field(default_factory=dict)
+    baseline: tuple[BaselineReading, ...] = ()
+    features: Mapping[Finding, State] = field(default_factory=dict)
+    works: tuple[TaskRecord, ...] = ()
+    closed: Closing | None = None  #: the last word; None: the job is open
+    expect: Expect | None = None
+    last_number: int = 0
+    standing: Mapping[int, Entry] = field(default_factory=dict)
+    engine_told: bool = False  #: whether the file has an [engine]
+
+    def facts(self, up_to: Stage = Stage.OPENED) -> Facts:
+        """What is known when no more than ``up_to`` has been learnt."""
+        observations = {f: Observation(s) for f, s in self.features.items()}
+        for sighting in self.sightings:
+            if sighting.observation is None or _RANK[sighting.stage] > _RANK[up_to]:
+                continue
+            observations[sighting.finding] = _joined(
+                observations.get(sighting.finding), sighting.observation, sighting.finding
+            )
+        measures: dict[Measure, list[float]] = {}
+        for m in self.measured:
+            if _RANK[m.stage] <= _RANK[up_to]:
+                measures.setdefault(m.measure, []).append(m.value)
+        readings = [r.reading for r in self.readings if _RANK[r.stage] <= _RANK[up_to]]
+        return Facts(observations, readings, measures, self.limits)
+
+    def answered(self) -> frozenset[Finding]:
+        """Findings that were asked about, whatever was answered."""
+        return frozenset(s.finding for s in self.sightings) | frozenset(self.features)
+
+
+def _joined(old: Observation | None, new: Observation, finding: Finding) -> Observation:
+    """Two sightings of one thing: there in one place is there; features are overruled."""
+    if old is None or finding.kind is Kind.LAYOUT:
+        return new
+    if old.state is new.state:
+        return Observation(new.state, max(old.sure, new.sure))
+    return old if old.state is State.PRESENT else new

@@ -1,0 +1,144 @@
+"""Read a case file: every fault at once, each with where, what, and the nearest right thing."""
+
+from __future__ import annotations
+
+import contextlib
+import re
+import stat
+import tomllib
+from difflib import get_close_matches
+from pathlib import Path
+from typing import Any
+
+from diagnose.case.case import Case
+from diagnose.case.resolving import Resolver
+from diagnose.case.values import Faults, TooManyFaultsError
+from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, nearest, plain
+from knowledge.book import Book
+from knowledge.cautions import AIRCRAFT
+
+__all__ = ["LARGEST", "from_text", "load", "named", "nearest", "parsed", "read_text"]
+
+LARGEST = 2_000_000  #: bytes; no job of a person's comes near
+#: endings of each sort of file, and what to do where there is none of the name
+_SORTS = {
+    "case": ((".toml",), "'diagnose ask' starts one"),
+    "sheet": ((".md", ".toml"), "'diagnose teardown CASE --markdown' makes one"),
+}
+MOST_SHOWN = 40  #: faults told of one file
+#: a key or header of more parts than any case has: reading it takes a time that grows squared
+_LONG_KEY = re.compile(
+    r"""^[ \t]*+(?:\[{1,2}[ \t]*+)?"""
+    r"""(?:(?:[\w-]++|"(?:[^"\\\n]|\\.)*+"|'[^'\n]*+')[ \t]*+\.[ \t]*+){30}""",
+    re.MULTILINE,
+)
+
+
+#: words that let one fear that the engine flies; a hydroplane is a boat
+_AIRCRAFT = re.compile(
+    r"\b(aircraft|(aero|air|sea|float|bi|tri|mono|sail|gyro)[- ]?planes?|(light|war) ?planes?|"
+    r"(motor[- ]?)?gliders?|helicopters?|rotorcraft|auto[- ]?g[iy]ros?|gyrocopters?|"
+    r"aero[- ]?engines?|airships?|microlights?|ultra-?lights?|paramotors?)\b",
+    re.IGNORECASE,
+)
+
+
+def load(path: Path, book: Book, last: int | None = None) -> Case:
+    """The case in a file, up to the entry numbered ``last``. Raises NoCaseError, BadCaseError."""
+    return from_text(read_text(path), path, book, last)
+
+
+def named(path: Path | None) -> str:
+    """The file's name in a message."""
+    return plain(path, 4096) if path else "case"
+
+
+def read_text(path: Path, sort: str = "case") -> str:
+    """The text of a file, a case unless told otherwise. Raises NoCaseError, BadCaseError."""
+    try:
+        if not stat.S_ISREG(path.stat().st_mode):
+            raise NoCaseError(_no_such(path, sort))
+        with path.open("rb") as file:
+            data = file.read(LARGEST + 1)
+        if len(data) > LARGEST:
+            fault = f"{path.stat().st_size:,} bytes; a {sort} is at most {LARGEST:,}"
+            raise BadCaseError(named(path), [fault])
+        return data.decode("utf-8")
+    except UnicodeDecodeError as error:
+        fault = f"byte {error.start} is not UTF-8 text; save the file as UTF-8"
+        raise BadCaseError(named(path), [fault]) from None
+    except PermissionError:
+        raise NoCaseError(f"{named(path)}: no permission to read it") from None
+    except (FileNotFoundError, NotADirectoryError):
+        raise NoCaseError(_no_such(path, sort)) from None
+    except OSError as error:
+        raise NoCaseError(f"{named(path)}: {error.strerror or error}") from None
+    except ValueError:
+        raise NoCaseError(f"{named(path)}: no such file name") from None
+
+
+def _no_such(path: Path, sort: str) -> str:
+    """Why there is no file of that name, and the nearest name."""
+    if path.is_dir():
+        return f"{named(path)}: is a folder; name a {sort} file in it"
+    if path.exists():
+        return f"{named(path)}: is no ordinary file, and so no {sort}"
+    if path.is_symlink():
+        return f"{named(path)}: is a link to a file that is not there"
+    if not path.parent.is_dir():
+        return f"{named(path)}: there is no folder {named(path.parent)}"
+    wanted, starts = _SORTS[sort]
+    others = [p.name for p in path.parent.glob("*") if p.suffix.lower() in wanted]
+    near = get_close_matches(path.name, others, 1)
+    hint = f"did you mean {named(path.parent / near[0])}?" if near else starts
+    return f"{named(path)}: no such {sort}; {hint}"
+
+
+def parsed(text: str, sort: str = "case") -> dict[str, Any]:
+    """TOML as raw tables. Raises ValueError with what is wrong."""
+    text = text.removeprefix("\ufeff")
+    if _LONG_KEY.search(text):
+        raise ValueError(f"nested too deep for a {sort}")
+    try:
+        return tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise ValueError(f"not a TOML file: {plain(error, 300)}") from None
+    except (RecursionError, ValueError, OverflowError):
+        raise ValueError(f"nested too deep, or a number too long, for a {sort}") from None
+
+
+def from_text(text: str, path: Path | None, book: Book, last: int | None = None) -> Case:
+    """The case in a text. Raises BadCaseError with every fault found."""
+    where = named(path)
+    try:
+        raw = parsed(text)
+    except ValueError as error:
+        raise BadCaseError(where, [str(error)]) from None
+    faults = Faults()
+    case = None
+    with contextlib.suppress(TooManyFaultsError):
+        case = Resolver(raw, book, faults, last).case(path)
+    if faults or case is None:
+        raise BadCaseError(where, _shown(faults, complete=case is not None))
+    if _flies(case):
+        raise OutOfScopeError(
+            f"{where}: {AIRCRAFT.says}. Nothing is advised on it here. Where the engine is not "
+            "installed in a certified aircraft, write aircraft = false under [engine]."
+        )
+    return case
+
+
+def _flies(case: Case) -> bool:
+    """Whether the case says, or its words let one fear, that the engine flies."""
+    if case.engine.aircraft is not None:
+        return case.engine.aircraft
+    told = (case.job.title, case.job.complaint, case.job.note, case.engine.name, case.engine.note)
+    return any(_AIRCRAFT.search(text) for text in told)
+
+
+def _shown(faults: list[str], complete: bool) -> list[str]:
+    """As many faults as a person can use at once."""
+    more = len(faults) - MOST_SHOWN
+    if more <= 0:
+        return faults
+    return [*faults[:MOST_SHOWN], f"and {'' if complete else 'at least '}{more} more"]

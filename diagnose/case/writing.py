@@ -1,0 +1,132 @@
+"""Append whole tables to a case file; a power cut leaves the old file or the new one.
+
+The new text is written beside the file, forced to disk and renamed over it, under a lock
+on the folder, so that two commands writing at once lose nothing. What stood in a file is
+always the beginning of what stands there next.
+"""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable, Mapping, Sequence
+from datetime import date, datetime
+from pathlib import Path
+
+from diagnose.case.case import Case
+from diagnose.case.disk import atomic_write, locked
+from diagnose.case.loading import LARGEST, from_text, named, read_text
+from diagnose.case.schema import VERSION
+from diagnose.errors import BadCaseError, CannotWriteError, UsageError
+from knowledge.book import Book
+
+Value = str | int | float | bool | date | datetime | list[str] | dict[str, str]
+Fields = Mapping[str, Value | None]
+Entries = Sequence[tuple[str, Fields]]
+
+
+def table_text(header: str, fields: Fields) -> str:
+    """One table as TOML; None values are left out.
+
+    >>> print(table_text("[[finding]]", {"no": 1, "what": "needle_flickers"}), end="")
+    [[finding]]
+    no = 1
+    what = "needle_flickers"
+    """
+    import tomli_w
+
+    kept = {k: v for k, v in fields.items() if v is not None}
+    inner = {k: v for k, v in kept.items() if isinstance(v, dict)}
+    flat = {k: v for k, v in kept.items() if not isinstance(v, dict)}
+    text = f"{header}\n{tomli_w.dumps(flat)}"
+    for key, table in inner.items():
+        text += f"\n[{header.strip('[]')}.{key}]\n{tomli_w.dumps(table)}"
+    return text
+
+
+def start(path: Path, book: Book, job: Fields, engine: Fields | None = None) -> Case:
+    """A new case file; without ``engine`` that can be told later, once.
+
+    Raises CannotWriteError where the file exists or cannot be made, UsageError where a field
+    is not right.
+    """
+    text = f"schema = {VERSION}\n\n{table_text('[job]', job)}"
+    if engine:
+        text += f"\n{table_text('[engine]', engine)}"
+    with locked(path) as place:
+        if os.path.exists(place.target):  # blind to rights, as Path is not
+            raise CannotWriteError(f"{named(path)}: exists already; 'diagnose record' adds to it")
+        case = _checked(text, path, book, {})
+        atomic_write(place, text)
+    return case
+
+
+def append(path: Path, book: Book, entries: Entries) -> Case:
+    """Add entries of ('finding' | 'reading', fields without ``no``); numbers are given here.
+
+    The file as it would become is checked whole before anything is written.
+    Raises NoCaseError, BadCaseError, CannotWriteError; UsageError where an entry is not right.
+    """
+    return append_by(path, book, lambda _: entries)
+
+
+def append_by(
+    path: Path, book: Book, make: Callable[[Case], Entries], places: Sequence[str] = ()
+) -> Case:
+    """``append`` of what ``make`` says, given the case as it stands under the lock.
+
+    ``places`` says for each entry where the person wrote it; it may be filled by ``make``.
+    """
+    with locked(path) as place:
+        old = read_text(path)
+        before = from_text(old, path, book)
+        text = _closed(old)
+        labels = {}
+        for i, (kind, fields) in enumerate(make(before)):
+            number = before.last_number + 1 + i
+            text += "\n" + table_text(f"[[{kind}]]", {"no": number, **fields})
+            told_at = f"{places[i]}: " if i < len(places) and places[i] else ""
+            labels[f"{kind} no = {number}"] = told_at + str(fields.get("what") or kind)
+        case = _checked(text, path, book, labels)
+        atomic_write(place, text)
+    return case
+
+
+def tell_engine(path: Path, book: Book, engine: Fields) -> Case:
+    """Append the [engine] of a case that has none yet.
+
+    Raises NoCaseError, BadCaseError, CannotWriteError, UsageError.
+    """
+    with locked(path) as place:
+        old = read_text(path)
+        if from_text(old, path, book).engine_told:
+            raise UsageError(f"{named(path)}: has its [engine] already; change it in the file")
+        text = f"{_closed(old)}\n{table_text('[engine]', engine)}"
+        case = _checked(text, path, book, {})
+        atomic_write(place, text)
+    return case
+
+
+def _closed(text: str) -> str:
+    """The text with its last line ended, as an empty file is not."""
+    return text if text.endswith("\n") else text + "\n"
+
+
+def _checked(text: str, path: Path, book: Book, labels: Mapping[str, str]) -> Case:
+    """The case a text would make. Raises UsageError in the words of the command."""
+    if len(text.encode("utf-8", "replace")) > LARGEST:
+        raise CannotWriteError(
+            f"{named(path)}: not saved, it would be larger than {LARGEST:,} bytes; start another"
+        )
+    try:
+        return from_text(text, path, book)
+    except BadCaseError as bad:
+        faults = [_relabelled(fault, labels) for fault in bad.faults]
+        raise UsageError("\n".join(f"not saved: {fault}" for fault in faults)) from None
+
+
+def _relabelled(fault: str, labels: Mapping[str, str]) -> str:
+    """A fault of an entry that has no number yet, by the name the person used."""
+    for label, name in labels.items():
+        if fault.startswith(label) and not fault[len(label) :][:1].isdigit():
+            return name + fault[len(label) :]
+    return fault

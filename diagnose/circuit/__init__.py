@@ -1,0 +1,1 @@
+"""A case's engine in figures: survey, budget, forecast."""

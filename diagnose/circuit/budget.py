@@ -1,0 +1,216 @@
+"""How much of the missing pressure each measured finding explains, and how much none does.
+
+The shares are Shapley values over the measured deviations: the mean gain of putting one right over
+every order of putting them right. They add up to what all explain together, and who measured first
+has no say. Imported by ``cli``, ``report``, ``pages`` and ``teardown``; prints nothing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import reduce
+
+import numpy as np
+from numpy.typing import NDArray
+
+from diagnose.case.case import Case, GaugeReading
+from diagnose.circuit import shapley
+from diagnose.circuit.band import Band
+from diagnose.circuit.deviations import (
+    Deviation,
+    blended,
+    deviations,
+    evenly_drawn,
+    measures_circuit,
+    sound_engines,
+    unused,
+)
+from diagnose.hydraulics.circuit import solve
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.ranges import FloatArray
+from knowledge.book import Book
+from knowledge.engines.limits import IDLE_SPEED
+from knowledge.pressure.gauge import HOT, IDLE_SLACK, RUNNING, SPEED, at_pump, spread_of
+from knowledge.units import PSI
+
+ENGINES, SEED = 64, 7
+WALKS = 40  #: orders tried, each with its reverse, where there are too many deviations for all
+USUAL_HOT = 368.15  #: K: taken where a reading tells no temperature
+CRUISE = 2500.0  #: rpm
+TEMPERATURE_ERROR = 5.0  #: K, sump against gallery (judgement)
+NOUGHT = 2 * PSI  #: less missing than this is nothing
+
+
+@dataclass(frozen=True, slots=True)
+class Point:
+    """A state of running the budget is drawn up for, SI."""
+
+    name: str
+    rpm: float
+    temperature: float
+    read: GaugeReading | None  #: None: nobody read the gauge there
+    temperature_told: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Account:
+    """The budget at one point, in pascals: shares in the order of the findings."""
+
+    point: Point
+    healthy: Band
+    shares: tuple[Band, ...]
+    explained: Band
+    shortfall: Band | None  #: None: no reading to compare with
+    unexplained: Band | None
+    starved: float  #: share of plausible engines whose bearings would get no oil as found
+
+    @property
+    def overdrawn(self) -> bool:
+        """Whether what was found explains clearly more than is missing."""
+        return self.unexplained is not None and self.unexplained.high < -NOUGHT
+
+    @property
+    def closed(self) -> bool | None:
+        """Whether nothing worth a search is missing: None where the band leaves both open."""
+        rest = self.unexplained
+        if rest is None or (rest.low < NOUGHT and rest.middle >= NOUGHT):
+            return None
+        return rest.middle < NOUGHT
+
+
+@dataclass(frozen=True, slots=True)
+class Budget:
+    """Findings, accounts at hot idle and at cruise, and what could not be used."""
+
+    findings: tuple[Deviation, ...]
+    accounts: tuple[Account, ...]
+    unused: tuple[str, ...]
+    exact: bool  #: every coalition worked out, not a sample of orders
+
+    @property
+    def unexplained(self) -> tuple[Account, Band, Band] | None:
+        """The first account that does not close, how much is missing, of how much.
+
+        None where nobody read a gauge, or where no pressure is missing beyond doubt.
+        """
+        rests = [
+            (a, a.unexplained, a.shortfall) for a in self.accounts if a.unexplained and a.shortfall
+        ]
+        open_ones = [r for r in rests if r[0].closed is not True]
+        return next(iter([*open_ones, *rests]), None)
+
+
+def budget(case: Case, book: Book, engines: int = ENGINES, seed: int = SEED) -> Budget:
+    """The budget of a case over so many plausible engines."""
+    rng = np.random.default_rng(seed)
+    sound = sound_engines(case, book, engines, rng)
+    found = deviations(case, engines, rng)
+    points = points_of(case)
+    warmer = TEMPERATURE_ERROR * evenly_drawn(engines, rng)
+    misread = np.hstack([evenly_drawn(engines, rng) for _ in points])
+    pressure, starved = _pressures(sound, found, points, warmer)
+    exact = len(found) <= shapley.MOST_EXACT
+    if exact:
+        shares = shapley.shapley(pressure[:1] - pressure)
+        whole, bare, all_starved = pressure[0], pressure[-1], starved[-1]
+    else:
+        steps = shapley.walks(len(found), WALKS, np.random.default_rng(seed))
+        worth = (pressure[:1] - pressure).reshape(*steps.shape[:2], *pressure.shape[1:])
+        shares = shapley.shapley_sampled(steps, worth)
+        last = len(found)
+        whole, bare, all_starved = pressure[0], pressure[last], starved[last]
+    accounts = tuple(
+        _account(point, whole[:, i], bare[:, i], shares[..., i], misread[:, i], all_starved[:, i])
+        for i, point in enumerate(points)
+    )
+    return Budget(tuple(found), accounts, tuple(unused(case)), exact)
+
+
+def points_of(case: Case) -> tuple[Point, ...]:
+    """Hot idle and cruise, as read: the trusted gauge before the panel, the last before the first."""
+    hot = [r for r in case.readings if (r.reading.oil_temperature or USUAL_HOT) >= HOT]
+    idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * _idle(case)]
+    fast = [r for r in hot if r.reading.rpm >= SPEED]
+    return (
+        _point("hot idle", _last(idle), _idle(case)),
+        _point("cruise", _last(fast), CRUISE),
+    )
+
+
+def _idle(case: Case) -> float:
+    return case.limits.get(IDLE_SPEED, IDLE_SPEED.typical)
+
+
+def _last(readings: Sequence[GaugeReading]) -> GaugeReading | None:
+    """The last of those on the most trusted gauge."""
+    return max(readings, key=lambda r: (r.reading.gauge == "direct", r.entry.no), default=None)
+
+
+def _point(name: str, read: GaugeReading | None, rpm: float) -> Point:
+    if read is None:
+        return Point(name, rpm, USUAL_HOT, None)
+    told = read.reading.oil_temperature
+    return Point(name, read.reading.rpm, told or USUAL_HOT, read, told is not None)
+
+
+def _pressures(
+    sound: Engine, found: Sequence[Deviation], points: Sequence[Point], warmer: FloatArray
+) -> tuple[FloatArray, NDArray[np.bool_]]:
+    """Gauge pressure of every coalition at every point for every engine, and who starves.
+
+    Shape (coalitions, engines, points); coalitions in ``shapley``'s order, or along its walks.
+    """
+    count = len(found)
+    if count <= shapley.MOST_EXACT:
+        members = shapley.coalitions(count)
+    else:
+        members = shapley.walks(count, WALKS, np.random.default_rng(SEED)).reshape(-1, count)
+    rpm = np.array([p.rpm for p in points])
+    temperature = np.array([p.temperature for p in points]) + warmer
+    engine = coalesced(sound, found, members[:, :, None, None])
+    state = solve(engine, rpm, temperature)
+    shape = (len(members), len(warmer), len(points))
+    pump_side = np.array([bool(p.read and at_pump(p.read.reading)) for p in points])
+    pressure = np.where(pump_side, state.pump_pressure, state.gallery_pressure)
+    return np.broadcast_to(pressure, shape), np.broadcast_to(state.starved, shape)
+
+
+def coalesced(sound: Engine, found: Sequence[Deviation], members: NDArray[np.bool_]) -> Engine:
+    """The engine with each deviation where it is a member; ``members`` (coalitions, findings, ...)."""
+
+    def with_next(engine: Engine, i: int) -> Engine:
+        return blended(engine, found[i].apply(engine), members[:, i])
+
+    return reduce(with_next, range(len(found)), sound)
+
+
+def _account(
+    point: Point,
+    healthy: FloatArray,
+    as_found: FloatArray,
+    shares: FloatArray,
+    misread: FloatArray,
+    starved: NDArray[np.bool_],
+) -> Account:
+    shortfall = unexplained = None
+    if point.read:
+        reading = point.read.reading
+        truly = np.maximum(reading.pressure + spread_of(reading) * misread, 0.0)
+        shortfall, unexplained = Band.of(healthy - truly), Band.of(as_found - truly)
+    return Account(
+        point,
+        Band.of(healthy),
+        tuple(Band.of(s) for s in shares),
+        Band.of(healthy - as_found),
+        shortfall,
+        unexplained,
+        float(np.mean(starved)),
+    )
+
+
+def worth_drawing(case: Case) -> bool:
+    """Whether something of the circuit was measured, a gauge was read hot, and a circuit known."""
+    return (
+        case.profile is not None and measures_circuit(case) and any(p.read for p in points_of(case))
+    )

@@ -1,0 +1,256 @@
+"""What was found on an engine that differs from a sound one, as changes to its circuit.
+
+Imported by ``repair``, ``report`` and ``signoff``. A measured value comes with its measuring error;
+what was seen and not measured is drawn from a range and marked as assumed.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, fields, is_dataclass, replace
+from statistics import NormalDist
+from typing import Any
+
+import numpy as np
+
+from diagnose.case.case import Case, Measurement
+from diagnose.circuit import engine_model as modelling
+from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParameter
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.oil import DIESEL as DIESEL_FUEL
+from diagnose.hydraulics.oil import PETROL, Oil, diluted
+from diagnose.hydraulics.ranges import FloatArray, Floats
+from knowledge.book import Book
+from knowledge.engines.features import DIESEL
+from knowledge.model import Finding, State
+from knowledge.stations.delivery.findings_galleries import GALLERY_PLUG_FOUND_MISSING
+from knowledge.stations.oil.findings_record import (
+    OIL_GRADE_AS_MANUAL,
+    OIL_GRADE_TOO_HEAVY,
+    OIL_GRADE_TOO_THIN,
+)
+from knowledge.stations.oil.grades import grade_named
+from knowledge.stations.relief.findings import (
+    DEBRIS_ON_RELIEF_SEAT,
+    RELIEF_BENCH_OPENS_LOW,
+    RELIEF_SEAT_SCORED,
+)
+from knowledge.stations.suction.findings_sump import SCREEN_BLOCKED
+from knowledge.units import FRACTION, PSI, VISCOSITY, show, unit_in
+
+WRONG_OIL = {OIL_GRADE_TOO_HEAVY, OIL_GRADE_TOO_THIN}
+
+#: what is seen and not measured: (finding, knob, lowest, highest, added to what is there)
+SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
+    (DEBRIS_ON_RELIEF_SEAT, "relief_seat_gap", 0.1e-3, 1.0e-3, False),
+    (RELIEF_SEAT_SCORED, "relief_seat_gap", 0.05e-3, 0.3e-3, False),
+    (RELIEF_BENCH_OPENS_LOW, "relief_setting", -20 * PSI, -5 * PSI, True),
+    (SCREEN_BLOCKED, "screen_open_share", 0.10, 0.67, False),
+    (GALLERY_PLUG_FOUND_MISSING, "open_hole", 4e-3, 9e-3, False),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Deviation:
+    """One finding as a change to the circuit; ``apply`` takes a plausible engine to the found one."""
+
+    id: str
+    says: str
+    found: str  #: what was found, with unit
+    apply: Callable[[Engine], Engine]
+    parameter: CircuitParameter | None = None  #: None: the oil, or a part that no knob turns
+    assumed: bool = False  #: seen, not measured
+
+
+def deviations(case: Case, n: int, rng: np.random.Generator) -> list[Deviation]:
+    """Everything measured or seen in the case that the circuit can take, over ``n`` engines."""
+    by_knob: dict[str, list[Measurement]] = {}
+    for m in case.measured:
+        by_knob.setdefault(_knob_of(m), []).append(m)
+    every = [*_oil(case, by_knob, n, rng), *_measured(by_knob, n, rng)]
+    taken = {d.id for d in every}
+    return [*every, *_seen(case, taken, n, rng)]
+
+
+def oil_grade(case: Case) -> str:
+    """The grade a sound engine of the case runs on: what is in it, unless that is found wrong.
+
+    Wrong it is where someone said so, or where it differs hot from what is usual for the circuit
+    and no pressure is known from when all was well.
+    """
+    usual = case.profile.oil_grade if case.profile else case.engine.oil
+    try:
+        same = grade_named(case.engine.oil).hot.name == grade_named(usual).hot.name
+    except ValueError:
+        return usual
+    observations = case.facts().observations
+    said = {f for f, r in observations.items() if r.state is State.PRESENT}
+    right = OIL_GRADE_AS_MANUAL in said or (case.baseline and not said & WRONG_OIL)
+    return case.engine.oil.strip() if same or right else usual
+
+
+def sound_engines(case: Case, book: Book, n: int, rng: np.random.Generator) -> Engine:
+    """``n`` plausible engines without fault as columns, held at the pressures once known good.
+
+    Raises UsageError where the case names no circuit.
+    """
+    engine = modelling.healthy(case, book)
+    engine = replace(engine, oil=Oil.of_grade(oil_grade(case)))
+    points = modelling.baseline_points(case) or modelling.usual_points(case)
+    return modelling.spread(modelling.calibrate(engine, points).engine, n, rng, points)
+
+
+def measures_circuit(case: Case) -> bool:
+    """Whether any measured value bears on the circuit."""
+    return any(_knob_of(m) for m in case.measured)
+
+
+def unused(case: Case) -> list[str]:
+    """Measured values that say nothing of the circuit, by name."""
+    return sorted({m.measure.id for m in case.measured if not _knob_of(m)})
+
+
+def _knob_of(m: Measurement) -> str:
+    parameter = NAMES.get(m.measure.id)
+    return (
+        parameter.id if parameter else m.measure.id if m.measure.id == "pump_cover_hollow" else ""
+    )
+
+
+def _measured(
+    by_knob: dict[str, list[Measurement]], n: int, rng: np.random.Generator
+) -> Iterator[Deviation]:
+    for parameter in CIRCUIT_PARAMETERS.values():
+        if parameter.id in by_knob and parameter.id not in ("fuel_share", "viscosity_at_100c"):
+            value = together(by_knob[parameter.id], "clearance" in parameter.id)
+            drawn = np.clip(value + parameter.error * evenly_drawn(n, rng), *parameter.possible)
+            found = by_knob[parameter.id]
+            typed = [unit_in(m.entry.value or "", parameter.dimension) for m in found]
+            unit = Counter(typed).most_common(1)[0][0]
+            yield _turning(parameter, drawn, parameter.shown(value, unit) + _of(found))
+    if "pump_cover_hollow" in by_knob:
+        deep = together(by_knob["pump_cover_hollow"], True)
+
+        def hollowed(engine: Engine) -> Engine:
+            return replace(engine, pump_end_clearance=engine.pump_end_clearance + deep)
+
+        end = CIRCUIT_PARAMETERS["pump_end_clearance"]
+        yield Deviation(
+            "pump_cover_hollow", "hollow in the pump cover", end.shown(deep), hollowed, end
+        )
+
+
+def together(found: list[Measurement], leaks: bool) -> float:
+    """One value for several: the last of each place; what leaks counts by its cube."""
+    places: dict[str, float] = {}
+    for i, m in enumerate(found):
+        places[m.entry.where.strip().lower() or f"#{i}"] = m.value
+    values = np.array(list(places.values()))
+    return float(np.mean(values**3) ** (1 / 3)) if leaks else float(values[-1])
+
+
+def evenly_drawn(n: int, rng: np.random.Generator) -> FloatArray:
+    """Standard normal figures as a column, one from each of ``n`` equal strata, shuffled.
+
+    >>> bool(abs(np.mean(evenly_drawn(8, np.random.default_rng(1)))) < 1e-9)
+    True
+    """
+    strata = [NormalDist().inv_cdf((i + 0.5) / n) for i in range(n)]
+    return rng.permutation(np.array(strata))[:, None]
+
+
+def _of(found: list[Measurement]) -> str:
+    return f" (of {len(found)})" if len(found) > 1 else ""
+
+
+def _turning(
+    parameter: CircuitParameter, drawn: Floats, found: str, assumed: bool = False
+) -> Deviation:
+    return Deviation(
+        parameter.id,
+        parameter.says,
+        found,
+        lambda engine: parameter.apply(engine, drawn),
+        parameter,
+        assumed,
+    )
+
+
+def _oil(
+    case: Case, by_knob: dict[str, list[Measurement]], n: int, rng: np.random.Generator
+) -> Iterator[Deviation]:
+    """The laboratory's viscosity stands for everything that made it so; else grade and fuel."""
+    if found := by_knob.get("viscosity_at_100c"):
+        parameter = CIRCUIT_PARAMETERS["viscosity_at_100c"]
+        drawn = found[-1].value * (1 + 0.02 * evenly_drawn(n, rng))
+        yield _turning(parameter, drawn, show(found[-1].value, VISCOSITY, "cSt"))
+        return
+    asked, poured = oil_grade(case), case.engine.oil.strip()
+    if poured and asked != poured:
+        yield Deviation(
+            "oil_grade",
+            f"oil of another grade than {asked}",
+            poured,
+            lambda engine: replace(engine, oil=Oil.of_grade(poured)),
+        )
+    if found := by_knob.get("fuel_share"):
+        fuel = DIESEL_FUEL if case.features.get(DIESEL) is State.PRESENT else PETROL
+        share = np.clip(found[-1].value + 0.005 * evenly_drawn(n, rng), 0.0, 0.6)
+        yield Deviation(
+            "fuel_share",
+            "fuel in the oil",
+            show(found[-1].value, FRACTION),
+            lambda engine: replace(engine, oil=diluted(engine.oil, share, fuel)),
+        )
+
+
+def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iterator[Deviation]:
+    observations = case.facts().observations
+    for finding, name, low, high, added in SEEN:
+        report = observations.get(finding)
+        parameter = CIRCUIT_PARAMETERS[name]
+        drawn = rng.uniform(low, high, (n, 1))
+        if report is None or report.state is not State.PRESENT or name in taken:
+            continue
+        taken.add(name)
+        spread = f"{_signed(parameter, low)} to {_signed(parameter, high)}"
+
+        def apply(
+            engine: Engine,
+            parameter: CircuitParameter = parameter,
+            drawn: Floats = drawn,
+            added: bool = added,
+        ) -> Engine:
+            new = parameter.read(engine) + drawn if added else drawn
+            return parameter.apply(engine, np.clip(new, *parameter.possible))
+
+        yield Deviation(name, finding.says, spread, apply, parameter, assumed=True)
+
+
+def _signed(parameter: CircuitParameter, value: float) -> str:
+    return show(value, parameter.dimension, parameter.unit)
+
+
+def blended(old: Engine, new: Engine, chosen: Any) -> Engine:
+    """``new`` where ``chosen``, else ``old``, field by field and however deep.
+
+    >>> from diagnose.hydraulics.engine import SET_A, SET_B
+    >>> both = blended(SET_A, SET_B, np.array([False, True]))
+    >>> both.rods[0].eccentricity
+    array([0.6, 0.8])
+    """
+    mixed: Engine = _mixed(old, new, chosen)
+    return mixed
+
+
+def _mixed(old: Any, new: Any, chosen: Any) -> Any:
+    if old is new or isinstance(old, str) or old is None or new is None:
+        return new
+    if is_dataclass(old) and not isinstance(old, type):
+        names = [f.name for f in fields(old)]
+        parts = {n: _mixed(getattr(old, n), getattr(new, n), chosen) for n in names}
+        return replace(old, **parts)
+    if isinstance(old, tuple):
+        return tuple(_mixed(o, n, chosen) for o, n in zip(old, new, strict=True))
+    return np.where(chosen, new, old)

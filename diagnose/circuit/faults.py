@@ -1,0 +1,228 @@
+"""What each hidden condition does to the circuit, from not at all to as bad as it comes.
+
+Imported by ``survey`` and by the scripts that compute the book's links. A severity is a number
+or an array from 0 (the sound engine, or as good as) to 1; the scales are judgement, set so that
+0.3 is about what a gauge begins to show and 1 about what an engine is still run with.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.oil import PETROL, diluted
+from diagnose.hydraulics.ranges import Floats
+from knowledge.circuit import conditions as c
+from knowledge.model import Condition
+from knowledge.units import LENGTH, PRESSURE, show
+
+Apply = Callable[[Engine, Floats], Engine]
+MM = 1e-3
+SAMPLE_PUMP = 10.4e-6  #: m3 per crank turn, of the engine the scales were set on
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """One condition as the physics sees it."""
+
+    condition: Condition
+    says: str  #: what is being varied
+    unit: str  #: what its severity is told in
+    apply: Apply  #: the engine with it, at a severity 0 to 1
+    show: Callable[[Engine, float], str]  #: the severity on this (sound) engine in words
+
+
+def _size(engine: Engine) -> Floats:
+    """The pump's flow for each crank turn, as a multiple of the sample's: scales holes."""
+    return engine.pump_displacement * engine.pump_drive_ratio / SAMPLE_PUMP
+
+
+def _times(s: Floats, at_one: float) -> Floats:
+    """A factor that grows evenly in the logarithm from 1 to ``at_one``."""
+    return np.asarray(np.exp(np.log(at_one) * np.asarray(s)))
+
+
+def _one(value: Floats) -> float:
+    """The middle of what may be an array, to be told."""
+    return float(np.median(np.asarray(value)))
+
+
+# ------------------------------------------------------------------------------ bearings
+
+
+def _wide(e: Engine, s: Floats) -> Engine:
+    k = 1 + 1.3 * np.asarray(s)
+    return replace(
+        e,
+        mains=tuple(replace(g, clearance_diametral=g.clearance_diametral * k) for g in e.mains),
+        rods=tuple(replace(g, clearance_diametral=g.clearance_diametral * k) for g in e.rods),
+        cams=tuple(
+            replace(g, clearance_diametral=g.clearance_diametral * (1 + (k - 1) / 2))
+            for g in e.cams
+        ),
+    )
+
+
+def _wide_shown(e: Engine, s: float) -> str:
+    worn = _wide(e, s)
+    main, rod = (_one(g[0].clearance_diametral) for g in (worn.mains, worn.rods))
+    return f"mains {show(main, LENGTH, 'in', 2)}, rods {show(rod, LENGTH, 'in', 2)} on the diameter"
+
+
+# ----------------------------------------------------------------------------------- oil
+
+
+def _share(s: Floats) -> Floats:
+    return 0.15 * np.asarray(s)
+
+
+def _thin(e: Engine, s: Floats) -> Engine:
+    return replace(e, oil=replace(diluted(e.oil, _share(s), PETROL), rho15=e.oil.rho15))
+
+
+def _thin_shown(e: Engine, s: float) -> str:
+    thin = _one(_thin(e, s).oil.kv100) * 1e6
+    return f"{thin:.0f} cSt at 100 C, as with {100 * float(_share(s)):.0f} % of petrol in it"
+
+
+def _thick(e: Engine, s: Floats) -> Engine:
+    k = _times(s, 3.0)
+    oil = e.oil
+    return replace(e, oil=replace(oil, kv40=oil.kv40 * k**1.25, kv100=oil.kv100 * k))
+
+
+def _thick_shown(e: Engine, s: float) -> str:
+    return f"{_one(_thick(e, s).oil.kv100) * 1e6:.0f} cSt at 100 C"
+
+
+def _air(s: Floats) -> Floats:
+    return 0.5 * np.asarray(s)
+
+
+def _aerated(e: Engine, s: Floats) -> Engine:
+    return replace(e, air_fraction=_air(s))
+
+
+# ------------------------------------------------------------------------------- suction
+
+
+def _screen(s: Floats) -> Floats:
+    return 0.04 * _times(s, 0.15)
+
+
+def _throttled(e: Engine, s: Floats) -> Engine:
+    return replace(e, screen_area=1.5e-3 * _size(e), screen_open_share=_screen(s))
+
+
+def _air_leak(e: Engine, s: Floats) -> Floats:
+    return (3.0 * MM * np.asarray(s)) ** 2 * np.pi / 4 * _size(e)
+
+
+def _sucks_air(e: Engine, s: Floats) -> Engine:
+    return replace(e, suction_leak_area=_air_leak(e, s))
+
+
+# ---------------------------------------------------------------------------------- pump
+
+
+def _slips(e: Engine, s: Floats) -> Engine:
+    k = 1 + 1.5 * np.asarray(s)
+    return replace(
+        e,
+        pump_tip_clearance=e.pump_tip_clearance * k,
+        pump_end_clearance=e.pump_end_clearance * k,
+    )
+
+
+def _slips_shown(e: Engine, s: float) -> str:
+    worn = _slips(e, s)
+    end, tip = _one(worn.pump_end_clearance), _one(worn.pump_tip_clearance)
+    return f"end float {show(end, LENGTH, 'in', 2)}, tip to body {show(tip, LENGTH, 'in', 2)}"
+
+
+def _delivers_less(e: Engine, s: Floats) -> Engine:
+    return replace(e, pump_displacement=e.pump_displacement * (1 - 0.7 * np.asarray(s)))
+
+
+# -------------------------------------------------------------------------------- relief
+
+
+def _seat(e: Engine, s: Floats) -> Floats:
+    return 14e-6 * np.asarray(s) * _size(e)
+
+
+def _bleeds(e: Engine, s: Floats) -> Engine:
+    return replace(e, relief_seat_leak=_seat(e, s))
+
+
+def _caps(e: Engine, s: Floats) -> Engine:
+    return replace(e, relief_setting=e.relief_setting * (1 - 0.75 * np.asarray(s)))
+
+
+def _holds(e: Engine, s: Floats) -> Engine:
+    return replace(e, relief_setting=e.relief_setting * (1 + 1.5 * np.asarray(s)))
+
+
+def _opens_at(change: Apply) -> Callable[[Engine, float], str]:
+    return lambda e, s: f"opens at {show(_one(change(e, s).relief_setting), PRESSURE, 'psi', 2)}"
+
+
+# ------------------------------------------------------------------------------ delivery
+
+
+def _hole(e: Engine, s: Floats) -> Floats:
+    return 6.0 * MM * np.asarray(s) * np.sqrt(_size(e))
+
+
+def _open(e: Engine, s: Floats) -> Engine:
+    return replace(e, open_orifice_area=np.pi / 4 * _hole(e, s) ** 2)
+
+
+def _narrow(s: Floats) -> Floats:
+    return _times(s, 0.22)
+
+
+def _restricted(e: Engine, s: Floats) -> Engine:
+    return replace(e, passage_diameter=e.passage_diameter * _narrow(s))
+
+
+_LIST = (
+    Fault(c.CLEARANCES_WIDE, "main, rod and cam bearing clearance", "in", _wide, _wide_shown),
+    Fault(c.OIL_THIN, "viscosity", "cSt", _thin, _thin_shown),
+    Fault(c.OIL_THICK, "viscosity", "cSt", _thick, _thick_shown),
+    Fault(
+        c.OIL_AERATED, "air in the oil drawn", "%", _aerated,
+        lambda e, s: f"{100 * float(_air(s)):.0f} % air by volume",
+    ),
+    Fault(c.PUMP_SLIP, "gaps inside the pump", "in", _slips, _slips_shown),
+    Fault(
+        c.DELIVERY_REDUCED, "what the pump displaces", "%", _delivers_less,
+        lambda e, s: f"{100 - 70 * s:.0f} % of its displacement",
+    ),
+    Fault(
+        c.RELIEF_BLEEDS, "opening left at the valve's seat", "mm2", _bleeds,
+        lambda e, s: f"{_one(_seat(e, s)) * 1e6:.1f} mm2 open under a sound spring",
+    ),
+    Fault(c.RELIEF_CAPS_LOW, "relief setting", "psi", _caps, _opens_at(_caps)),
+    Fault(c.RELIEF_HOLDS_HIGH, "relief setting", "psi", _holds, _opens_at(_holds)),
+    Fault(
+        c.OPEN_LEAK_INSIDE, "an open hole behind the gallery", "mm", _open,
+        lambda e, s: f"a hole of {_one(_hole(e, s)) / MM:.1f} mm",
+    ),
+    Fault(
+        c.SUCTION_THROTTLED, "screen left open", "%", _throttled,
+        lambda e, s: f"{100 * float(_screen(s)):.2g} % of the screen open",
+    ),
+    Fault(
+        c.AIR_IN_SUCTION, "hole above the oil in the suction", "mm", _sucks_air,
+        lambda e, s: f"a hole of {2 * np.sqrt(_one(_air_leak(e, s)) / np.pi) / MM:.1f} mm",
+    ),
+    Fault(
+        c.FLOW_RESTRICTED, "bore between pump and gallery", "mm", _restricted,
+        lambda e, s: f"as narrow as {_one(e.passage_diameter * _narrow(s)) / MM:.1f} mm",
+    ),
+)  # fmt: skip
+FAULTS: dict[str, Fault] = {f.condition.id: f for f in _LIST}

@@ -1,0 +1,186 @@
+"""How well each hidden condition explains a set of gauge readings, whatever the engine is like.
+
+Imported by ``survey`` and ``pages``. A hypothesis is a condition at a severity; what it would show
+is worked out for many plausible engines at once and taken as a smooth density over them, so that a
+few dozen engines are enough. Pressures in psi here: a density has units, and psi is what gauges are
+read in.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from diagnose.circuit.engine_model import UNCERTAIN, Point, shown, varied
+from diagnose.circuit.faults import FAULTS
+from diagnose.circuit.survey_evidence import states
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.ranges import FloatArray
+from knowledge.circuit.conditions import READING_FALSE
+from knowledge.units import PSI
+
+HEALTHY, NEITHER, FALSE = "healthy", "none_of_these_alone", READING_FALSE.id
+NODES = np.array([0.12, 0.3, 0.5, 0.75, 1.0])  #: severities that are worked out
+FINE = np.linspace(NODES[0], NODES[-1], 23)  #: severities read off between them
+MISFIT = 0.02  #: what the model itself is off by, share of the pressure (judgement)
+SCALE = 0.02  #: a gauge's scale error, share of the pressure (judgement)
+WARMER = 5.0  #: K: error of the oil temperature, one standard deviation, shared by one state
+BLUR = 0.7  #: width of the density over engines, as a share of their spread
+PAIRS, LOOSE = 400, 4.0  #: pairs of conditions tried for "none alone", psi they are loose by
+LEAST_SHOWN = 0.9  #: psi: what a reading false by a share is still compared with
+
+
+@dataclass(frozen=True, slots=True)
+class Gauge:
+    """A reading's own error and the error it shares with the others on its gauge [psi]."""
+
+    own: float
+    shared: float
+
+
+@dataclass(frozen=True, slots=True)
+class Predicted:
+    """What every hypothesis would show at the readings [psi]: engines ``n``, readings ``m``."""
+
+    healthy: FloatArray  #: (n, m)
+    faults: Mapping[str, FloatArray]  #: each (severities, n, m)
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """One hypothesis against the readings."""
+
+    log_likelihood: float
+    severity: tuple[float, float, float]  #: 16 %, middle, 84 %
+    engines: FloatArray  #: how much each engine counts at the fitted severity, sum one
+
+
+def warmer(n: int, points: Sequence[Point], rng: np.random.Generator) -> FloatArray:
+    """Errors of the oil temperature [K], one for each engine and state: ``(n, len(points))``."""
+    state = states([p.temperature for p in points])
+    half = rng.standard_normal(((n + 1) // 2, max(state) + 1))
+    return WARMER * np.vstack([half, -half])[:n][:, state]
+
+
+def predicted(
+    engine: Engine,
+    z: FloatArray,
+    points: Sequence[Point],
+    off: FloatArray,
+    conditions: Iterable[str] = FAULTS,
+    widths: Mapping[str, float] = UNCERTAIN,
+) -> Predicted:
+    """What the engines of draws ``z`` would show, sound and with each condition at ``NODES``."""
+    base = varied(engine, z, widths)
+    healthy = shown(base, points, off) / PSI
+    steps = NODES[:, None, None]
+    return Predicted(
+        healthy,
+        {
+            name: _between(shown(FAULTS[name].apply(base, steps), points, off) / PSI)
+            for name in conditions
+        },
+    )
+
+
+def _between(at_nodes: FloatArray) -> FloatArray:
+    """Values at ``NODES`` (first axis) read off at ``FINE``."""
+    weights = np.array([np.interp(FINE, NODES, row) for row in np.eye(len(NODES))]).T
+    return np.asarray(np.tensordot(weights, at_nodes, 1))
+
+
+def errors(gauges: Sequence[Gauge], pressure: FloatArray) -> FloatArray:
+    """Covariance of what the gauges add [psi2]; the shared part joins gauges of one kind."""
+    own = np.array([g.own for g in gauges])
+    shared = np.array([g.shared for g in gauges])
+    alike = shared[:, None] == shared[None, :]
+    spread = np.diag(own**2 + (MISFIT * pressure) ** 2)
+    shared_part = np.outer(shared, shared) + SCALE**2 * np.outer(pressure, pressure)
+    return np.asarray(spread + alike * shared_part)
+
+
+def log_density(seen: FloatArray, shows: FloatArray, error: FloatArray) -> FloatArray:
+    """Logarithm of the density of what was seen, for each engine: ``(…, n)`` of ``(…, n, m)``.
+
+    A kernel density over engines, shrunk towards its mean so that its covariance stays what it
+    is, plus the gauges' error. Source: Liu & West, in Sequential Monte Carlo Methods (2001).
+    """
+    mean = shows.mean(-2, keepdims=True)
+    apart = shows - mean
+    spread = np.swapaxes(apart, -1, -2) @ apart / max(shows.shape[-2] - 1, 1)
+    root = np.linalg.cholesky(BLUR**2 * spread + error)
+    miss = seen - (mean + np.sqrt(1 - BLUR**2) * apart)
+    solved = np.linalg.solve(root, np.swapaxes(miss, -1, -2))
+    size = np.log(np.diagonal(root, axis1=-2, axis2=-1)).sum(-1)
+    m = seen.shape[-1]
+    return np.asarray(-0.5 * (solved**2).sum(-2) - size[..., None] - m / 2 * np.log(2 * np.pi))
+
+
+def _log_mean(x: FloatArray) -> FloatArray:
+    """Logarithm of the mean of exponentials over the last axis."""
+    most = x.max(-1, keepdims=True)
+    return np.asarray(most[..., 0] + np.log(np.exp(x - most).mean(-1)))
+
+
+def fits(
+    shows: Predicted,
+    seen: FloatArray,
+    gauges: Sequence[Gauge],
+    rng: np.random.Generator,
+    *,
+    may_lie: bool = False,
+) -> dict[str, Fit]:
+    """Every hypothesis against the readings ``seen`` [psi]; with ``may_lie`` also a gauge that
+    shows only a share of the pressure."""
+    error = errors(gauges, np.maximum(seen, LEAST_SHOWN))
+    out = {HEALTHY: _fit(shows.healthy[None], seen, error, np.zeros(1))}
+    for name, by_severity in shows.faults.items():
+        out[name] = _fit(by_severity, seen, error, FINE)
+    if may_lie:
+        shares = 1 - 0.95 * FINE[:, None, None]
+        out[FALSE] = _fit(shows.healthy * shares, seen, error, FINE)
+    out[NEITHER] = _neither(shows, seen, error, rng)
+    return out
+
+
+def _fit(shows: FloatArray, seen: FloatArray, error: FloatArray, severity: FloatArray) -> Fit:
+    each = log_density(seen, shows, error)  # (severities, engines)
+    of_severity = _log_mean(each)
+    share = np.exp(of_severity - of_severity.max())
+    share /= share.sum()
+    low, middle, high = (
+        float(severity[min(int(np.searchsorted(np.cumsum(share), q)), len(share) - 1)])
+        for q in (0.16, 0.5, 0.84)
+    )
+    at = each[int(np.abs(severity - middle).argmin())]
+    engines = np.exp(at - at.max())
+    return Fit(float(_log_mean(of_severity)), (low, middle, high), engines / engines.sum())
+
+
+def _neither(
+    shows: Predicted, seen: FloatArray, error: FloatArray, rng: np.random.Generator
+) -> Fit:
+    """Two conditions at once, taken as the sum of what each does, and loosely: whatever is no
+    single one of these."""
+    sound = shows.healthy.mean(0)
+    every = np.concatenate([f.mean(1) - sound for f in shows.faults.values()])
+    first, second = rng.integers(len(every), size=(2, PAIRS))
+    guessed = np.maximum(sound + every[first] + every[second], 0.0)
+    apart = shows.healthy - sound
+    wide = apart.T @ apart / len(apart) + error + LOOSE**2 * np.eye(len(seen))
+    root = np.linalg.cholesky(wide)
+    miss = np.linalg.solve(root, (seen - guessed).T)
+    size = np.log(np.diag(root)).sum() + len(seen) / 2 * np.log(2 * np.pi)
+    n = len(shows.healthy)
+    chance = float(_log_mean(-0.5 * (miss**2).sum(0) - size))
+    return Fit(chance, (0.0, 0.0, 0.0), np.full(n, 1 / n))
+
+
+def shares(found: Mapping[str, Fit]) -> dict[str, float]:
+    """Share of each hypothesis, had all been equally likely before the readings."""
+    most = max(f.log_likelihood for f in found.values())
+    weight = {name: float(np.exp(f.log_likelihood - most)) for name, f in found.items()}
+    total = sum(weight.values())
+    return {name: w / total for name, w in weight.items()}

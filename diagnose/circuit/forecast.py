@@ -1,0 +1,204 @@
+"""What the gauge will show after a planned repair, before it is done, and what it will cost.
+
+Plausible engines with everything found on them are solved before and after the change, cold and
+hot, over speed. What no finding explains stays as an unlisted leak. Imported by ``cli``, ``report``
+and ``signoff``; prints nothing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import reduce
+
+import numpy as np
+
+from diagnose.case.case import Case
+from diagnose.circuit import budget
+from diagnose.circuit.band import Band
+from diagnose.circuit.deviations import Deviation, deviations, evenly_drawn, sound_engines
+from diagnose.circuit.parameters import NAMES
+from diagnose.circuit.settings import Setting
+from diagnose.hydraulics.circuit import State, solve, surplus
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.oil import dynamic_viscosity
+from diagnose.hydraulics.pump import drive_torque, shaft_power
+from diagnose.hydraulics.ranges import FloatArray, Floats
+from knowledge.book import Book
+from knowledge.engines.features import DIESEL
+from knowledge.engines.limits import HOT_IDLE_PRESSURE, IDLE_SPEED, STOP_RUNNING_PRESSURE
+from knowledge.model import Limit
+from knowledge.model import State as Told
+from knowledge.pressure.gauge import spread_of
+from knowledge.units import PSI, unit_in
+
+ENGINES, SEED = 48, 11
+COLD = 293.15  #: K: a cold start in a temperate shop
+COLD_EFFICIENCY, HOT_EFFICIENCY = 0.6, 0.85  #: of the pump's drive (judgement)
+PETROL_SPEEDS = (1000.0, 1500.0, 2000.0, 3000.0, 4000.0, 5000.0, 6000.0)
+DIESEL_SPEEDS = (1000.0, 1500.0, 2000.0, 2500.0)
+TEN_PSI = 10 * PSI / 1000  #: Pa per rpm (common practice)
+HORSEPOWER = 745.7  #: W
+
+
+@dataclass(frozen=True, slots=True)
+class Target:
+    """A pressure wanted: at this speed, hot, no less than this."""
+
+    rpm: float
+    pressure: float
+    says: str
+
+
+@dataclass(frozen=True, slots=True)
+class Side:
+    """Plausible engines at every speed, before or after the change; arrays (engines, speeds)."""
+
+    engine: Engine
+    hot: State
+    cold: State
+
+    def power(self, rpm: FloatArray, cold: bool = False) -> FloatArray:
+        """Power to turn the pump [W]."""
+        state, efficiency = (self.cold, COLD_EFFICIENCY) if cold else (self.hot, HOT_EFFICIENCY)
+        e = self.engine
+        speed = rpm / 60 * e.pump_drive_ratio
+        return np.asarray(shaft_power(e.pump_displacement, speed, state.pump_pressure, efficiency))
+
+    def torque(self, cold: bool = False) -> FloatArray:
+        """Torque on the pump's shaft [N·m]."""
+        state, efficiency = (self.cold, COLD_EFFICIENCY) if cold else (self.hot, HOT_EFFICIENCY)
+        turning = drive_torque(self.engine.pump_displacement, state.pump_pressure)
+        return np.asarray(turning / efficiency)
+
+
+@dataclass(frozen=True, slots=True)
+class Forecast:
+    """Before and after, what was found and what was set, at which speeds and temperatures."""
+
+    case: Case
+    settings: tuple[Setting, ...]
+    found: tuple[Deviation, ...]
+    speeds: FloatArray  #: [rpm], idle first
+    hot_temperature: float
+    sound: Engine  #: plausible engines without fault
+    before: Side
+    after: Side
+    targets: tuple[Target, ...]
+    unlisted: Band | None  #: extra leak that closes the gap to the reading, as psi at hot idle
+    limits: Mapping[Limit, float]
+    units: Mapping[str, str]  #: the unit each measured thing was written in
+
+    def chance(self, target: Target, side: Side) -> float:
+        """Share of plausible engines that meet a target."""
+        return float(np.mean(pressure_at(side, self.speeds, target.rpm) >= target.pressure))
+
+
+def forecast(
+    case: Case,
+    book: Book,
+    settings: Sequence[Setting],
+    target: Target | None = None,
+    engines: int = ENGINES,
+    seed: int = SEED,
+) -> Forecast:
+    """The case's engine before and after the change, over plausible engines."""
+    rng = np.random.default_rng(seed)
+    sound = sound_engines(case, book, engines, rng)
+    found = deviations(case, engines, rng)
+    as_found = reduce(lambda e, d: d.apply(e), found, sound)
+    point = budget.points_of(case)[0]
+    closed, unlisted = closing(as_found, point, rng, engines)
+    limits = {**{x: x.typical for x in LIMITS}, **case.limits}
+    targets = (target,) if target else targets_of(case, limits)
+    speeds = speeds_of(case, limits, targets)
+    hot = point.temperature
+    before = side(closed, speeds, hot)
+    after = side(turned(closed, settings), speeds, hot)
+    units = units_of(case)
+    return Forecast(
+        case,
+        tuple(settings),
+        tuple(found),
+        speeds,
+        hot,
+        sound,
+        before,
+        after,
+        targets,
+        unlisted,
+        limits,
+        units,
+    )
+
+
+LIMITS = (HOT_IDLE_PRESSURE, IDLE_SPEED, STOP_RUNNING_PRESSURE)
+
+
+def units_of(case: Case) -> dict[str, str]:
+    """The unit each measured thing of the circuit was written in."""
+    named = ((NAMES.get(m.measure.id), m.entry.value or "") for m in case.measured)
+    found = ((k.id, unit_in(text, k.dimension)) for k, text in named if k)
+    return {name: unit for name, unit in found if unit}
+
+
+def turned(engine: Engine, settings: Sequence[Setting]) -> Engine:
+    """The engine with every change made, in the order given."""
+    return reduce(lambda e, s: s.turned(e), settings, engine)
+
+
+def side(engine: Engine, speeds: FloatArray, hot: float) -> Side:
+    """Solved at every speed, hot and cold."""
+    return Side(engine, solve(engine, speeds, hot), solve(engine, speeds, COLD))
+
+
+def speeds_of(
+    case: Case, limits: Mapping[Limit, float], targets: Sequence[Target] = ()
+) -> FloatArray:
+    """Idle first, then as fast as such an engine turns."""
+    diesel = case.features.get(DIESEL) is Told.PRESENT
+    idle = limits[IDLE_SPEED]
+    listed = {n for n in (DIESEL_SPEEDS if diesel else PETROL_SPEEDS) if n > idle}
+    return np.array(sorted({idle, *listed, *(t.rpm for t in targets)}))
+
+
+def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
+    """The maker's limits, and the rule of ten psi for each thousand rpm."""
+    cruise = budget.CRUISE
+    given = "maker's limit" if HOT_IDLE_PRESSURE in case.limits else "usual limit"
+    return (
+        Target(limits[IDLE_SPEED], limits[HOT_IDLE_PRESSURE], f"{given} at hot idle"),
+        Target(cruise, TEN_PSI * cruise, "10 psi per 1000 rpm (common practice)"),
+    )
+
+
+def pressure_at(side: Side, speeds: FloatArray, rpm: float) -> FloatArray:
+    """Hot gallery pressure at one of the speeds, for each engine [Pa]."""
+    at = int(np.argmin(np.abs(speeds - rpm)))
+    return np.asarray(side.hot.gallery_pressure)[:, at]
+
+
+def closing(
+    engine: Engine, point: budget.Point, rng: np.random.Generator, engines: int
+) -> tuple[Engine, Band | None]:
+    """The engine leaking as much more as the reading at hot idle says, and how many psi that is.
+
+    An engine that would read less than was read loses most of what unlisted leak it has, and no
+    more. The leak is laminar, ``Q = k p/mu``; ``k`` follows from the surplus at the pressure read,
+    corrected a few times for what the filter then drops.
+    """
+    if point.read is None:
+        return engine, None
+    reading = point.read.reading
+    read = np.maximum(reading.pressure + spread_of(reading) * evenly_drawn(engines, rng), 0.5 * PSI)
+    without = np.asarray(solve(engine, point.rpm, point.temperature).gallery_pressure)
+    mu = dynamic_viscosity(engine.oil, point.temperature)
+    extra: Floats = np.zeros((engines, 1))
+    least = -0.9 * np.asarray(engine.other_conductance)
+    for _ in range(6):
+        leaking = replace(engine, other_conductance=engine.other_conductance + extra)
+        left = surplus(leaking, point.rpm, point.temperature)(read)
+        extra = np.maximum(extra + left * mu / read, least)
+    leaking = replace(engine, other_conductance=engine.other_conductance + extra)
+    lost = without - np.asarray(solve(leaking, point.rpm, point.temperature).gallery_pressure)
+    return leaking, Band.of(lost)

@@ -1,0 +1,157 @@
+"""Curves of what each leading condition would show, and the reading that tells them apart best.
+
+Imported by ``survey``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from itertools import combinations
+
+import numpy as np
+
+from diagnose.circuit.band import HIGH, LOW
+from diagnose.circuit.engine_model import Point, shown, varied
+from diagnose.circuit.faults import FAULTS
+from diagnose.circuit.fitting import FALSE, Gauge
+from diagnose.circuit.survey_evidence import states
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.ranges import FloatArray
+from knowledge.units import PSI
+
+STEPS = 25  #: speeds of a curve
+HEATS = (298.15, 333.15, 363.15)  #: K: cold, warm, hot, where a further reading may be taken
+SHARES = (0.0, 0.15, 0.35, 0.65, 1.0)  #: between the lowest and highest speed read
+WORTH = 0.03  #: a further reading that separates less than this is not worth taking
+TOP = 3.5  #: highest speed looked at, over the lowest read, where only idle was read
+
+
+@dataclass(frozen=True, slots=True)
+class Hypothesis:
+    """A condition (or the sound engine) at its fitted severity, and the engines that fit it."""
+
+    id: str
+    share: float
+    severity: float
+    engines: FloatArray  #: weights
+
+
+@dataclass(frozen=True, slots=True)
+class Curves:
+    """Pressure over speed at one oil temperature: each hypothesis, and what was read."""
+
+    temperature: float  #: K
+    rpm: FloatArray
+    lines: Mapping[str, FloatArray]  #: [psi]
+    read: tuple[tuple[float, float], ...]  #: rpm, psi
+    at_pump: bool = False  #: tapped there, not at the gallery
+
+
+@dataclass(frozen=True, slots=True)
+class Further:
+    """One more reading: where, and what each leading condition would show there."""
+
+    rpm: float
+    temperature: float  #: K
+    would_show: Mapping[str, tuple[float, float]]  #: middle and one standard deviation [psi]
+    separates: float  #: chance that it settles the leaders, 0 to 1
+
+
+def _ill(engine: Engine, hypothesis: Hypothesis) -> tuple[Engine, float]:
+    """The engine with the condition, and the share of the pressure its gauge shows."""
+    if hypothesis.id == FALSE:
+        return engine, 1 - 0.95 * hypothesis.severity
+    if hypothesis.id in FAULTS:
+        return FAULTS[hypothesis.id].apply(engine, hypothesis.severity), 1.0
+    return engine, 1.0
+
+
+def _speeds(points: Sequence[Point]) -> tuple[float, float]:
+    low, high = min(p.rpm for p in points), max(p.rpm for p in points)
+    return low, max(high, min(TOP * low, 3000.0))
+
+
+def curves(
+    engine: Engine,
+    z: FloatArray,
+    uncertain: Mapping[str, float],
+    leaders: Sequence[Hypothesis],
+    points: Sequence[Point],
+) -> tuple[Curves, ...]:
+    """What the engine that fits each hypothesis best would show, at each heat read."""
+    low, high = _speeds(points)
+    rpm = np.linspace(low, high, STEPS)
+    state = states([p.temperature for p in points])
+    groups = [
+        [p for p, of in zip(points, state, strict=True) if of == s] for s in range(max(state) + 1)
+    ]
+    heats = [float(np.mean([p.temperature for p in g])) for g in groups]
+    at = [
+        replace(g[0], temperature=heat, rpm=float(n))
+        for g, heat in zip(groups, heats, strict=True)
+        for n in rpm
+    ]
+    lines = {}
+    for h in leaders:
+        ill, share = _ill(varied(engine, (h.engines @ z)[None], uncertain), h)
+        lines[h.id] = (share * shown(ill, at)[0] / PSI).reshape(len(groups), STEPS)
+    return tuple(
+        Curves(
+            heat,
+            rpm,
+            {name: line[i] for name, line in lines.items()},
+            tuple((p.rpm, p.pressure / PSI) for p in group),
+            group[0].at_pump,
+        )
+        for i, (group, heat) in enumerate(zip(groups, heats, strict=True))
+    )
+
+
+def sound_band(sound: Engine, curve: Curves) -> tuple[FloatArray, FloatArray]:
+    """Between which pressures nine plausible sound engines in ten keep along a curve [psi]."""
+    at = [Point(float(n), curve.temperature, 0.0, curve.at_pump) for n in curve.rpm]
+    low, high = np.percentile(shown(sound, at) / PSI, [LOW, HIGH], axis=0)
+    return np.asarray(low), np.asarray(high)
+
+
+def further(
+    sound: Engine, leaders: Sequence[Hypothesis], points: Sequence[Point], gauges: Sequence[Gauge]
+) -> Further | None:
+    """The reading, at a speed and heat within reach, whose value would tell the leaders apart.
+
+    For each pair the overlap of what they would show (Bhattacharyya's, both taken as normal),
+    weighed with their shares. None where one is alone, or nothing tells them apart.
+    """
+    close = [h for h in leaders if h.share > 0.02]
+    if len(close) < 2:
+        return None
+    low, high = _speeds(points)
+    tried = [
+        Point(round(low + x * (high - low), -2) or low, t, 0.0, points[0].at_pump)
+        for t in HEATS
+        for x in SHARES
+    ]
+    noise = gauges[0].own ** 2 + gauges[0].shared ** 2
+    means, spreads = [], []
+    for h in close:
+        ill, share = _ill(sound, h)
+        values = share * shown(ill, tried) / PSI
+        mean = h.engines @ values
+        means.append(mean)
+        spreads.append(h.engines @ (values - mean) ** 2 + noise)
+    worth = np.zeros(len(tried))
+    for a, b in combinations(range(len(close)), 2):
+        both = spreads[a] + spreads[b]
+        overlap = np.sqrt(2 * np.sqrt(spreads[a] * spreads[b]) / both)
+        overlap *= np.exp(-((means[a] - means[b]) ** 2) / (4 * both))
+        worth += close[a].share * close[b].share * (1 - overlap)
+    total = sum(a.share * b.share for a, b in combinations(close, 2))
+    best = int(worth.argmax())
+    if worth[best] / total < WORTH:
+        return None
+    would = {
+        h.id: (float(m[best]), float(s[best]) ** 0.5)
+        for h, m, s in zip(close, means, spreads, strict=True)
+    }
+    return Further(tried[best].rpm, tried[best].temperature, would, float(worth[best] / total))

@@ -1,0 +1,106 @@
+"""What ``--set name=value`` asks for: a knob of the circuit and its new value, or another oil.
+
+Imported by ``forecast``, ``cli``, ``report``, ``pages`` and ``signoff``.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParameter
+from diagnose.errors import UsageError, nearest, plain
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.oil import Oil
+from knowledge.stations.oil.grades import grade_named
+from knowledge.units import FRACTION, UnitError, parse, unit_in
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """What ``--set`` asks for: a knob and its new value, or another oil."""
+
+    parameter: CircuitParameter | None  #: None: the oil
+    text: str  #: as typed
+    value: float = 0.0
+    relative: bool = False  #: value is a factor on what is there
+    added: bool = False  #: value is added to what is there
+
+    @property
+    def id(self) -> str:
+        """The name set."""
+        return self.parameter.id if self.parameter else "oil"
+
+    @property
+    def unit(self) -> str | None:
+        """The unit typed, where it is one of the knob's."""
+        return unit_in(self.text, self.parameter.dimension) if self.parameter else None
+
+    def turned(self, engine: Engine) -> Engine:
+        """The engine with it."""
+        if self.parameter is None:
+            return with_oil(engine, self.text)
+        old = self.parameter.read(engine)
+        new = old * self.value if self.relative else old + self.value if self.added else self.value
+        return self.parameter.apply(engine, np.clip(new, *self.parameter.possible))
+
+
+def with_oil(engine: Engine, grade: str) -> Engine:
+    """Fresh oil of a grade, in the middle of it. Raises ValueError for no such grade."""
+    return replace(engine, oil=Oil.of_grade(grade))
+
+
+def setting(text: str) -> Setting:
+    """What one ``--set name=value`` asks for.
+
+    >>> setting("main_clearance=0.0025 in").value == 0.0025 * 0.0254
+    True
+    >>> setting("pump_displacement=+25 %").value
+    1.25
+
+    Raises UsageError with the nearest name, or the right way to write the value.
+    """
+    name, equals, typed = (part.strip() for part in text.partition("="))
+    id_ = name.lower().replace("-", "_").replace(" ", "_")
+    if not equals or not typed:
+        raise UsageError(f"--set '{plain(text)}': write name=value, main_clearance=\"0.0025 in\"")
+    if id_ == "oil":
+        return _oil(typed)
+    parameter = NAMES.get(id_)
+    if parameter is None:
+        known = f" It may be: oil, {', '.join(CIRCUIT_PARAMETERS)}."
+        raise UsageError(
+            f"--set: no such thing to change, '{plain(name)}'.{nearest(id_, [*NAMES, 'oil']) or known}"
+        )
+    return _value(parameter, typed)
+
+
+def _oil(typed: str) -> Setting:
+    try:
+        grade_named(typed)
+    except ValueError as error:
+        raise UsageError(f"--set oil: {error}") from None
+    return Setting(None, typed)
+
+
+def _value(parameter: CircuitParameter, typed: str) -> Setting:
+    change = typed[0] in "+-"
+    try:
+        if change and parameter.dimension is not FRACTION and typed.rstrip().endswith("%"):
+            factor = 1 + parse(typed, FRACTION)
+            if factor <= 0:
+                raise UsageError(f"--set {parameter.id}: '{plain(typed)}' leaves nothing of it")
+            return Setting(parameter, typed, factor, relative=True)
+        value = parse(typed, parameter.dimension)
+    except UnitError as error:
+        raise UsageError(f"--set {parameter.id}: {error}") from None
+    low, high = parameter.possible
+    if change:
+        return Setting(parameter, typed, value, added=True)
+    if not low <= value <= high:
+        raise UsageError(
+            f"--set {parameter.id}: '{plain(typed)}' cannot be; "
+            f"expected {parameter.shown(low)} to {parameter.shown(high)}"
+        )
+    return Setting(parameter, typed, value)

@@ -1,0 +1,197 @@
+"""The hydraulic survey: which hidden condition the gauge readings point to, and how bad it is.
+
+Imported by ``cli``, ``report``, ``pages`` and, lazily, ``consultation``; numpy and the physics come
+in with it. Readings cold and hot at a few speeds are the cheapest test of the whole circuit.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from math import exp
+
+import numpy as np
+
+from diagnose.case.case import Case
+from diagnose.circuit.engine_model import (
+    UNCERTAIN,
+    Point,
+    baseline_points,
+    conditioned,
+    drawn,
+    healthy,
+    point_of,
+    shown,
+    varied,
+)
+from diagnose.circuit.faults import FAULTS
+from diagnose.circuit.fitting import (
+    FALSE,
+    HEALTHY,
+    NEITHER,
+    Fit,
+    Gauge,
+    fits,
+    predicted,
+    shares,
+    warmer,
+)
+from diagnose.circuit.further_readings import Curves, Further, Hypothesis, curves, further
+from diagnose.circuit.survey_evidence import usable
+from diagnose.errors import UsageError
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.ranges import FloatArray
+from diagnose.inference.network import Likelihood
+from knowledge.book import Book
+from knowledge.engines.limits import RELIEF_SETTING
+from knowledge.engines.profiles import Profile
+from knowledge.model import Reading
+from knowledge.units import PSI
+
+ENGINES = 32  #: plausible engines of one survey
+SEED = 7  #: the same case always gets the same answer
+MOST_RATIO = 50.0  #: what one survey may say for or against a condition
+WIDE_RELIEF = 0.15  #: of the logarithm, where no relief setting is known
+PANEL, DIRECT = Gauge(2.0, 2.25), Gauge(1.5, 1.25)  #: psi; together the book's usual errors
+SHOWN_CURVES = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One hypothesis: its share of belief had all been equally likely, and what it would take."""
+
+    id: str
+    says: str
+    share: float
+    ratio: float  #: likelihood against the sound engine
+    severity: tuple[float, float, float]  #: 16 %, middle, 84 %; 0 to 1
+    shown: str  #: the severity in workshop terms; empty where it has none
+
+
+@dataclass(frozen=True)
+class Survey:
+    """What the readings say of the circuit."""
+
+    profile: Profile
+    calibrated: bool  #: whether pressures known good held the engine
+    readings: tuple[Reading, ...]
+    rows: tuple[Row, ...]  #: likeliest first; the sound engine and "none alone" among them
+    likelihoods: Mapping[str, Likelihood]  #: for the cause graph, by condition
+    curves: tuple[Curves, ...]  #: one for each heat the oil was read at
+    further: Further | None  #: the reading that tells the leaders apart best
+    baseline_missed: FloatArray  #: what the sound engines miss each known pressure by [psi]
+    sound: Engine  #: plausible engines without fault
+
+    def share(self, id_: str) -> float:
+        """Share of one hypothesis; nought if it was not weighed."""
+        return next((r.share for r in self.rows if r.id == id_), 0.0)
+
+
+def widths(*, relief_known: bool) -> Mapping[str, float]:
+    """How uncertain each sound figure is."""
+    return UNCERTAIN if relief_known else {**UNCERTAIN, "relief": WIDE_RELIEF}
+
+
+def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) -> Survey:
+    """Every hydraulic condition weighed against the case's readings.
+
+    Raises UsageError where there are no readings or no circuit to hold them against.
+    """
+    looked = usable([r.reading for r in case.readings] if readings is None else readings)
+    if not looked:
+        raise UsageError(
+            "no gauge reading of the running engine; write one down: "
+            f"diagnose record {case.path.name if case.path else 'CASE'} "
+            '--reading "700 rpm 95 C 8 psi"'
+        )
+    engine, rng = healthy(case, book), np.random.default_rng(SEED)
+    known = baseline_points(case)
+    uncertain = widths(relief_known=_relief_known(case))
+    z = conditioned(engine, drawn(ENGINES, rng), known, rng, widths=uncertain)
+    points = [point_of(r, 0.0) for r in looked]
+    seen = np.array([r.pressure for r in looked]) / PSI
+    shows = predicted(engine, z, points, warmer(ENGINES, points, rng), widths=uncertain)
+    gauges = [gauge_of(r) for r in looked]
+    lying = all(r.gauge == "panel" for r in looked)
+    found = fits(shows, seen, gauges, rng, may_lie=lying)
+    share = shares(found)
+    rows = tuple(
+        sorted((_row(n, f, share[n], found, book, engine) for n, f in found.items()),
+               key=lambda r: (-r.share, r.id))
+    )  # fmt: skip
+    sound = varied(engine, z, uncertain)
+    leaders = [
+        Hypothesis(r.id, r.share, found[r.id].severity[1], found[r.id].engines)
+        for r in rows
+        if r.id != NEITHER
+    ][:SHOWN_CURVES]
+    assert case.profile is not None  # ``healthy`` refuses that
+    return Survey(
+        profile=case.profile,
+        calibrated=bool(known),
+        readings=looked,
+        rows=rows,
+        likelihoods=_likelihoods(found, share),
+        curves=curves(engine, z, uncertain, leaders, points),
+        further=further(sound, leaders, points, gauges),
+        baseline_missed=_missed(sound, known),
+        sound=sound,
+    )
+
+
+def gauge_of(reading: Reading) -> Gauge:
+    """The reading's error: what is its own, and what its gauge does to all its readings."""
+    usual = DIRECT if reading.gauge == "direct" else PANEL
+    if not reading.error:
+        return usual
+    total = (usual.own**2 + usual.shared**2) ** 0.5
+    ratio = reading.error / PSI / total
+    return Gauge(usual.own * ratio, usual.shared * ratio)
+
+
+def _relief_known(case: Case) -> bool:
+    told = any(d.id == "relief_setting" for d in case.dimensions)
+    return told or RELIEF_SETTING in case.limits
+
+
+def _row(
+    name: str, fit: Fit, share: float, found: Mapping[str, Fit], book: Book, engine: Engine
+) -> Row:
+    says = {
+        HEALTHY: "the circuit is sound: the readings are what it should show",
+        NEITHER: "none of these alone",
+    }.get(name) or book.conditions[name].says
+    ratio = exp(np.clip(fit.log_likelihood - found[HEALTHY].log_likelihood, -300, 300))
+    told = ""
+    if name in FAULTS:
+        told = FAULTS[name].show(engine, fit.severity[1])
+    elif name == FALSE:
+        told = f"shows {100 - 95 * fit.severity[1]:.0f} % of the pressure"
+    return Row(name, says, share, ratio, fit.severity, told)
+
+
+def _likelihoods(found: Mapping[str, Fit], share: Mapping[str, float]) -> dict[str, Likelihood]:
+    """What the readings say of each condition, for the cause graph.
+
+    The ratio is against the sound engine, or, where that is out of the question, against what
+    leaves the best condition ``MOST_RATIO``: so the conditions keep their odds among each other
+    and none gets more than that. As far as no single condition explains the readings, the ratios
+    say less.
+    """
+    by = {n: f.log_likelihood for n, f in found.items() if n not in (HEALTHY, NEITHER)}
+    most = np.log(MOST_RATIO)
+    against = max(found[HEALTHY].log_likelihood, max(by.values()) - most)
+    trust = 1.0 - share[NEITHER]
+    out = {}
+    for name, log_likelihood in by.items():
+        ratio = exp(trust * float(np.clip(log_likelihood - against, -most, most)))
+        out[name] = Likelihood(1.0 / (1.0 + ratio), ratio / (1.0 + ratio))
+    return out
+
+
+def _missed(sound: Engine, known: Sequence[Point]) -> FloatArray:
+    """What the engines in the middle show at the known pressures, less those [psi]."""
+    if not known:
+        return np.empty(0)
+    middle = np.median(shown(sound, known), axis=0)
+    return np.asarray((middle - np.array([p.pressure for p in known])) / PSI)

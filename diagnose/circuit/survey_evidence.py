@@ -1,0 +1,86 @@
+"""Which gauge readings are fit to be held against the circuit, and what they then replace.
+
+Imported by ``consultation``, which must not load the physics where there is nothing to survey,
+and by ``survey`` and its parts. What a person told stays; what rules derived from the readings
+themselves would be the same witness heard twice.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from dataclasses import replace
+
+from diagnose.case.case import Case
+from diagnose.inference.chaining import InferenceResult
+from knowledge.model import Finding, Reading
+from knowledge.pressure.behaviour import FADES_AT_SPEED_BACK_AFTER_REST
+from knowledge.pressure.direct_gauge import IDLE_BELOW_SPEC, PORTS_DIFFER
+from knowledge.pressure.gauge import runs
+from knowledge.pressure.patterns import FELL_SUDDENLY, SECOND_INSTRUMENT_DISAGREES
+from knowledge.stations.oil.findings_heat import OIL_TEMPERATURE_HIGH
+from knowledge.stations.pump.findings_drive import STEPPED_DOWN_AND_STAYED
+
+LEAST_READINGS, LEAST_DIRECT = 3, 2
+SAME_HEAT = 15.0  #: K: readings no further apart share a state
+#: findings derived from readings that a survey does not weigh
+OF_THEIR_OWN = frozenset(
+    {SECOND_INSTRUMENT_DISAGREES, PORTS_DIFFER, IDLE_BELOW_SPEC, OIL_TEMPERATURE_HIGH}
+)
+
+
+def usable(readings: Sequence[Reading]) -> tuple[Reading, ...]:
+    """Readings of the running engine; of a trusted direct gauge only, where there are two."""
+    running = [r for r in readings if runs(r)]
+    direct = [r for r in running if r.gauge == "direct"]
+    return tuple(direct if len(direct) >= LEAST_DIRECT else running)
+
+
+def states(temperatures: Sequence[float]) -> list[int]:
+    """Which readings were taken at about the same heat: a number for each.
+
+    >>> states([300.0, 365.0, 361.0, 298.0])
+    [0, 1, 1, 0]
+    """
+    order = sorted(range(len(temperatures)), key=lambda i: temperatures[i])
+    found = [0] * len(temperatures)
+    state, start = -1, float("-inf")
+    for i in order:
+        if temperatures[i] - start > SAME_HEAT:
+            state, start = state + 1, temperatures[i]
+        found[i] = state
+    return found
+
+
+def enough_for_survey(case: Case, readings: Sequence[Reading]) -> bool:
+    """Whether readings are enough for the cause graph: three, with the oil at two heats, on an
+    engine whose circuit is known at least by its layout."""
+    changing = {FELL_SUDDENLY, FADES_AT_SPEED_BACK_AFTER_REST, STEPPED_DOWN_AND_STAYED}
+    if any(s.finding in changing and s.observation for s in case.sightings):
+        return False  # readings before and after are of two engines, as it were
+    told = case.engine.profile is not None or bool(case.baseline)
+    if case.profile is None or (case.layout.id == "unknown" and not told):
+        return False
+    heats = [r.oil_temperature for r in usable(readings) if r.oil_temperature is not None]
+    return len(heats) >= LEAST_READINGS and len(set(states(heats))) >= 2
+
+
+def drop_reading_findings(
+    conclusions: InferenceResult, reported: Collection[Finding]
+) -> InferenceResult:
+    """Return the result without findings derived, directly or not, from gauge readings."""
+    gone = {
+        c.finding
+        for c, t in conclusions.derived.items()
+        if t.read and c.finding not in OF_THEIR_OWN and c.finding not in reported
+    }
+    grown = True
+    while grown:
+        more = {
+            c.finding
+            for c, t in conclusions.derived.items()
+            if gone.intersection(t.premises) and c.finding not in reported
+        }
+        grown = not more <= gone
+        gone |= more
+    kept = {c: t for c, t in conclusions.derived.items() if c.finding not in gone}
+    return replace(conclusions, derived=kept)

@@ -1,0 +1,1 @@
+"""Rules to a fixpoint, the cause graph, exact posteriors and reasons."""

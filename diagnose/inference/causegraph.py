@@ -1,0 +1,156 @@
+"""The cause graph of one case: causes, conditions, findings and who brings about whom.
+
+Imported by whatever builds such a graph or reads one; networkx comes in here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from math import log
+from typing import TypeAlias
+
+import networkx as nx
+
+from diagnose.inference.chaining import InferenceResult
+from diagnose.inference.network import Network
+from knowledge.model import Cause, Condition, Finding, Shift
+
+EXPECTED_CAUSES = 0.8  #: root causes expected in a real complaint before anything is known
+MOST_PRIOR = 0.3
+CONDITION_LEAK = 0.001  #: a hidden state comes about without any cause of the book (judgement)
+
+Graph: TypeAlias = "nx.DiGraph[str]"
+
+
+class CircleError(Exception):
+    """The rules of this case make a circle."""
+
+
+def weights(causes: Mapping[str, Cause], conclusions: InferenceResult) -> dict[str, float]:
+    """How common each cause that this engine can have is beside the others: rate times shifts."""
+    weight = {c.id: c.rate.value for c in causes.values() if c not in conclusions.excluded}
+    shifts: dict[str, float] = {}
+    for _, shifted in conclusions.shifts:
+        id_ = shifted.cause.id
+        shifts[id_] = shifts.get(id_, 1.0) * shifted.shift.value
+    most, least = Shift.STRONG_UP.value**2, Shift.STRONG_DOWN.value**2
+    for id_, factor in shifts.items():
+        if id_ in weight:
+            weight[id_] *= min(max(factor, least), most)
+    return weight
+
+
+def priors(
+    causes: Mapping[str, Cause],
+    conclusions: InferenceResult,
+    learned: Mapping[str, float] | None = None,
+) -> dict[str, float]:
+    """P(cause) before evidence: weights, times what a shop has ``learned``, normalised over
+    what this engine can have."""
+    weight = weights(causes, conclusions)
+    for id_, factor in (learned or {}).items():
+        if id_ in weight:
+            weight[id_] *= factor
+    total = sum(weight.values())
+    return {id_: min(w * EXPECTED_CAUSES / total, MOST_PRIOR) for id_, w in weight.items()}
+
+
+def build(
+    causes: Mapping[str, Cause],
+    conclusions: InferenceResult,
+    learned: Mapping[str, float] | None = None,
+) -> Graph:
+    """The graph of a case. Nodes: ``layer``, ``says``, and ``prior`` or ``leak``; links:
+    ``strength``, ``rules``, ``source``. Raises CircleError."""
+    graph: Graph = nx.DiGraph()
+    for id_, prior in priors(causes, conclusions, learned).items():
+        graph.add_node(id_, layer="cause", says=causes[id_].says, prior=prior)
+    for link, rules in conclusions.links.items():
+        if isinstance(link.parent, Cause) and link.parent.id not in graph:
+            continue
+        for end in (link.parent, link.child):
+            if end.id not in graph:
+                graph.add_node(end.id, **_describe(end))
+        strength = link.strength.value
+        if graph.has_edge(link.parent.id, link.child.id):
+            strength = max(strength, graph.edges[link.parent.id, link.child.id]["strength"])
+        graph.add_edge(
+            link.parent.id,
+            link.child.id,
+            strength=strength,
+            rules=tuple(r.id for r in rules),
+            source=link.source.key,
+        )
+    if not nx.is_directed_acyclic_graph(graph):
+        circle = [a for a, _ in nx.find_cycle(graph)]
+        raise CircleError(" -> ".join([*circle, circle[0]]))
+    return graph
+
+
+def _describe(node: Cause | Condition | Finding) -> dict[str, object]:
+    if isinstance(node, Finding):
+        return {"layer": "finding", "says": node.says, "leak": node.background.value}
+    if isinstance(node, Condition):
+        layer = "damage" if node.damage else "condition"
+        return {"layer": layer, "says": node.says, "leak": CONDITION_LEAK}
+    return {"layer": "cause", "says": node.says}
+
+
+def as_network(graph: Graph) -> Network:
+    """The graph as numbers for ranking."""
+    return Network(
+        {n: d["prior"] for n, d in graph.nodes(data=True) if d["layer"] == "cause"},
+        {n: d["leak"] for n, d in graph.nodes(data=True) if d["layer"] != "cause"},
+        {
+            n: {p: d["strength"] for p, _, d in graph.in_edges(n, data=True)}
+            for n in graph
+            if graph.in_degree(n)
+        },
+    )
+
+
+def chain(graph: Graph, cause: str, finding: str) -> list[str]:
+    """The likeliest way from a cause to a finding, both ends included; empty if there is none."""
+    if cause not in graph or finding not in graph or not nx.has_path(graph, cause, finding):
+        return []
+    path: list[str] = nx.shortest_path(
+        graph, cause, finding, weight=lambda _a, _b, d: 0.3 - log(d["strength"])
+    )
+    return path
+
+
+def around(graph: Graph, evidence: set[str], causes: set[str]) -> Graph:
+    """The part of the graph that ties these causes to this evidence."""
+    above: set[str] = set()
+    for node in evidence & set(graph):
+        above |= nx.ancestors(graph, node) | {node}
+    below: set[str] = set()
+    for node in causes & set(graph):
+        below |= nx.descendants(graph, node) | {node}
+    kept = above & below
+    part: Graph = nx.DiGraph()
+    part.add_nodes_from((n, d) for n, d in graph.nodes(data=True) if n in kept)
+    part.add_edges_from((a, b, d) for a, b, d in graph.edges(data=True) if {a, b} <= kept)
+    return part
+
+
+def columns(graph: Graph) -> dict[str, int]:
+    """Where each node stands from left to right: causes first, findings last, every link goes on.
+
+    >>> g = nx.DiGraph([("worn", "slip"), ("slip", "low"), ("worn", "noise")])
+    >>> for node, layer in dict(worn="cause", slip="condition", low="finding", noise="finding").items():
+    ...     g.nodes[node]["layer"] = layer
+    >>> columns(g)
+    {'worn': 0, 'slip': 1, 'low': 2, 'noise': 2}
+    """
+    at: dict[str, int] = {}
+    for node in nx.topological_sort(graph):
+        at[node] = max((at[p] + 1 for p in graph.predecessors(node)), default=0)
+    last = max(at.values(), default=0)
+    inner = [n for n in at if graph.nodes[n]["layer"] == "condition" and not at[n]]
+    for node in inner:  # a state that no cause of this part leads to stands beside the others
+        at[node] = min((at[s] - 1 for s in graph.successors(node)), default=0)
+    return {
+        n: last if graph.nodes[n]["layer"] == "finding" and not graph.out_degree(n) else at[n]
+        for n in graph
+    }

@@ -1,0 +1,203 @@
+"""Run rules to a fixpoint, with a record of every question each rule asked.
+
+Imported by whatever asks the rules; knows the shape of a rule, never a rule.
+"""
+
+from __future__ import annotations
+
+from collections import deque
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import NamedTuple
+
+from knowledge.model import Cause, Finding, Limit, Measure, Reading, State
+from knowledge.rule_api import (
+    Alarm,
+    Conclusion,
+    Contradiction,
+    Derived,
+    Excluded,
+    Link,
+    Rule,
+    Shifted,
+    Statement,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Observation:
+    """What was said of a finding, and how sure the person is that it is right."""
+
+    state: State
+    sure: float = 1.0
+
+
+@dataclass(frozen=True)
+class Facts:
+    """Everything a case states, in the book's words and SI units."""
+
+    observations: Mapping[Finding, Observation] = field(default_factory=dict)
+    readings: Sequence[Reading] = ()
+    measures: Mapping[Measure, Sequence[float]] = field(default_factory=dict)
+    limits: Mapping[Limit, float] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Trace:
+    """A conclusion that was drawn, by which rule, from which findings that stood when asked.
+
+    ``measures`` had a value when asked for; ``read`` is whether the gauge readings were looked at.
+    """
+
+    rule: Rule
+    premises: tuple[Finding, ...]
+    measures: tuple[Measure, ...] = ()
+    read: bool = False
+
+
+@dataclass(frozen=True)
+class InferenceResult:
+    """All that follows from the facts."""
+
+    derived: dict[Derived, Trace]
+    links: dict[Link, list[Statement]]
+    shifts: dict[tuple[Rule, Shifted], Trace]
+    excluded: dict[Cause, Trace]
+    alarms: dict[Alarm, Trace]
+    contradictions: dict[Contradiction, Trace]
+    asked: dict[Rule, tuple[Finding, ...]]
+
+
+class WorkingMemory:
+    """What is known while rules run; writes down every question (implements ``Known``)."""
+
+    def __init__(self, facts: Facts) -> None:
+        self._facts = facts
+        self._derived: dict[Finding, set[State]] = {}
+        self.forget()
+
+    def forget(self) -> None:
+        """Begin a new list of questions."""
+        self.questions: dict[Finding, bool] = {}
+        self.figures: dict[Measure, None] = {}
+        self.read = False
+
+    def has(self, finding: Finding) -> bool:
+        """Reported present, or not reported and derived present."""
+        return self._stands(finding, State.PRESENT)
+
+    def lacks(self, finding: Finding) -> bool:
+        """Reported absent, or not reported and derived absent."""
+        return self._stands(finding, State.ABSENT)
+
+    def readings(self) -> Sequence[Reading]:
+        """Every reading of the case."""
+        self.read = self.read or bool(self._facts.readings)
+        return self._facts.readings
+
+    def measured(self, measure: Measure) -> float | None:
+        """The largest value of the measure, SI."""
+        return max(self._values(measure), default=None)
+
+    def smallest(self, measure: Measure) -> float | None:
+        """The smallest value of the measure, SI."""
+        return min(self._values(measure), default=None)
+
+    def limit(self, limit: Limit) -> float:
+        """The case's limit, else the typical one, SI."""
+        return self._facts.limits.get(limit, limit.typical)
+
+    def add(self, derived: Derived) -> bool:
+        """Note what follows; True where it was not known before."""
+        states = self._derived.setdefault(derived.finding, set())
+        new = derived.state not in states
+        states.add(derived.state)
+        return new
+
+    def _values(self, measure: Measure) -> Sequence[float]:
+        values = self._facts.measures.get(measure, ())
+        if values:
+            self.figures[measure] = None
+        return values
+
+    def _stands(self, finding: Finding, state: State) -> bool:
+        observation = self._facts.observations.get(finding)
+        if observation is not None:
+            stands = observation.state is state and observation.sure >= 0.5
+        else:
+            stands = state in self._derived.get(finding, ())
+        self.questions[finding] = stands or self.questions.get(finding, False)
+        return stands
+
+
+def infer(statements: Iterable[Statement], facts: Facts) -> InferenceResult:
+    """Run the rules to a fixpoint and add the declared links; their order has no effect.
+
+    Rules only add, so a rule runs again only when a finding it asked about is newly derived:
+    its last run gives what it concludes from the final working memory.
+    """
+    statements = sorted(statements, key=lambda s: (s.station, s.id))
+    rules = [s for s in statements if isinstance(s, Rule)]
+    memory = WorkingMemory(facts)
+    waiting = deque(rules)
+    there = set(rules)  #: those that wait
+    interested: dict[Finding, dict[Rule, None]] = {}
+    last: dict[Rule, _Run] = {}
+    while waiting:
+        rule = waiting.popleft()
+        there.remove(rule)
+        last[rule] = run = _run(rule, memory)
+        for finding in run.asked:
+            interested.setdefault(finding, {})[rule] = None
+        for conclusion, _ in run.drawn:
+            if isinstance(conclusion, Derived) and memory.add(conclusion):
+                again = [r for r in interested.get(conclusion.finding, {}) if r not in there]
+                waiting.extend(again)
+                there.update(again)
+    out = InferenceResult({}, {}, {}, {}, {}, {}, {})
+    for statement in statements:
+        if isinstance(statement, Rule):
+            _collect(statement, last[statement], out)
+        else:
+            for link in statement.links:
+                out.links.setdefault(link, []).append(statement)
+    return out
+
+
+class _Run(NamedTuple):
+    """What a rule concluded, each with its trace but for links, and what it asked."""
+
+    drawn: list[tuple[Conclusion, Trace | None]]
+    asked: tuple[Finding, ...]
+
+
+def _run(rule: Rule, memory: WorkingMemory) -> _Run:
+    memory.forget()
+    drawn: list[tuple[Conclusion, Trace | None]] = []
+    for conclusion in rule.does(memory):
+        trace = None
+        if not isinstance(conclusion, Link):
+            stood = tuple(f for f, stood in memory.questions.items() if stood)
+            trace = Trace(rule, stood, tuple(memory.figures), memory.read)
+        drawn.append((conclusion, trace))
+    return _Run(drawn, tuple(memory.questions))
+
+
+def _collect(rule: Rule, run: _Run, out: InferenceResult) -> None:
+    for conclusion, trace in run.drawn:
+        if isinstance(conclusion, Link):
+            out.links.setdefault(conclusion, []).append(rule)
+            continue
+        assert trace is not None
+        match conclusion:
+            case Derived():
+                out.derived.setdefault(conclusion, trace)
+            case Shifted():
+                out.shifts[rule, conclusion] = trace
+            case Excluded(cause):
+                out.excluded.setdefault(cause, trace)
+            case Alarm():
+                out.alarms.setdefault(conclusion, trace)
+            case Contradiction():
+                out.contradictions.setdefault(conclusion, trace)
+    out.asked[rule] = run.asked

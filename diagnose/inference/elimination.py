@@ -1,0 +1,290 @@
+"""Exact marginals of a noisy-OR network by signed elimination.
+
+Imported by ``ranking``, ``consultation``, ``outcomes`` and ``checking``. Several bodies of evidence
+that differ a little ("without this finding", "if that were seen") share one elimination, as a
+leading axis of every table.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from diagnose.inference.network import Evidence, Network
+from diagnose.inference.ordering import best_order
+from diagnose.inference.splitting import Array, Split, Table, split
+
+BULKY = 4_096  #: numbers in a table from which it is worth saving a copy
+WIDEST = 22  #: variables in one table; above it memory, not time, would end the run
+
+
+class TooEntangledError(Exception):
+    """The evidence couples more causes than one table can hold."""
+
+
+class ImpossibleEvidenceError(Exception):
+    """The evidence has probability zero under the network."""
+
+
+@dataclass(frozen=True)
+class Posterior:
+    """Marginals P(node | evidence) and the natural logarithm of P(evidence)."""
+
+    marginal: dict[str, float]
+    log_evidence: float
+    effort: int  #: how many numbers the sweep went through, of one variant
+
+
+def posterior(
+    network: Network, evidence: Evidence, precision: type[np.floating] = np.float64
+) -> Posterior:
+    """Every marginal of the nodes that matter to the evidence; other roots keep their prior.
+
+    Leaves seen for certain have no marginal; name a node with Likelihood(1, 1) to get its own.
+
+    Raises ImpossibleEvidenceError, TooEntangledError.
+    """
+    (only,) = posteriors(network, [evidence], precision)
+    if not math.isfinite(only.log_evidence):
+        raise ImpossibleEvidenceError
+    return only
+
+
+def posteriors(
+    network: Network,
+    variants: Sequence[Evidence],
+    precision: type[np.floating] = np.float64,
+    asked: Collection[str] | None = None,
+) -> list[Posterior]:
+    """The posterior under each variant of the evidence, in one sweep.
+
+    ``asked``: only these nodes need a marginal; all that have one where left out.
+    A variant that cannot be has a log evidence of minus infinity. Raises TooEntangledError.
+    """
+    if not variants:
+        return []
+    return sweep(network, variants, precision, asked).posteriors
+
+
+@dataclass(frozen=True, slots=True)
+class Sweep:
+    """What one sweep leaves: posteriors, and the beliefs of every wanted variable."""
+
+    net: Split
+    belief: dict[int, Array]
+    posteriors: list[Posterior]
+
+
+def sweep(
+    network: Network,
+    variants: Sequence[Evidence],
+    precision: type[np.floating] = np.float64,
+    asked: Collection[str] | None = None,
+) -> Sweep:
+    """Sum everything out forward, and back again for the marginals of each variant.
+
+    ``asked``: only these nodes need a belief; all where left out.
+    """
+    net = split(network, variants, precision, asked)
+    buckets = _eliminate(net.tables, net.variables)
+    numbers = sum(1 << len(b.scope) for b in buckets)
+    messages, log_scale = _forward(buckets, len(variants))
+    belief: dict[int, Array] = {
+        v: np.broadcast_to(b, (len(variants), 2))
+        for v, b in _backward(buckets, messages, net.wanted).items()
+    }
+    out = []
+    for k, log_evidence in enumerate(log_scale + net.log_scale):
+        found = {n: p for n, p in network.prior.items() if asked is None or n in asked}
+        found.update((n, float(belief[i][k, 1])) for n, i in net.index.items() if i in belief)
+        for name, hidden, p, q in net.folded:
+            off, on = (float(b) for b in belief[hidden][k])
+            found[name] = off * p + on * p * (1.0 - q) / (1.0 - p * q)
+        for leaf in net.denied.values():
+            if leaf.enough_for_survey[min(k, len(leaf.enough_for_survey) - 1)]:
+                found.update(
+                    (n, p * (1.0 - q) / (1.0 - p * q)) for n, p, q in leaf.lone if n in found
+                )
+        out.append(Posterior(found, float(log_evidence), numbers))
+    return Sweep(net, belief, out)
+
+
+def effort(network: Network, evidence: Evidence) -> int:
+    """How many numbers one sweep of this evidence goes through."""
+    net = split(network, [evidence], np.float64)
+    return sum(1 << len(b.scope) for b in _eliminate(net.tables, net.variables))
+
+
+def log_evidences(network: Network, variants: Sequence[Evidence]) -> list[float]:
+    """ln P(evidence) of each variant, in half a sweep. Raises TooEntangledError."""
+    if not variants:
+        return []
+    net = split(network, variants, np.float64)
+    _, log_scale = _forward(_eliminate(net.tables, net.variables), len(variants))
+    return [float(x) for x in log_scale + net.log_scale]
+
+
+@dataclass(slots=True)
+class _Bucket:
+    """One variable being summed out: its own tables, and messages from earlier buckets."""
+
+    variable: int
+    scope: tuple[int, ...]
+    own: list[Table]
+    incoming: list[int]
+    full: Array = field(default_factory=lambda: np.ones(1))
+
+
+def _eliminate(tables: list[Table], variables: int) -> list[_Bucket]:
+    """Assign every table and message the bucket that sums its first variable out.
+
+    Raises TooEntangledError.
+    """
+    order = best_order(tuple(scope for scope, _ in tables), variables)
+    if max((len(around) for _, around in order), default=0) >= WIDEST:
+        raise TooEntangledError
+    position = {v: i for i, (v, _) in enumerate(order)}
+    # soonest gone first: tables then share their last axes and numpy runs over long rows
+    buckets = [
+        _Bucket(v, tuple(sorted((v, *around), key=position.__getitem__)), [], [])
+        for v, around in order
+    ]
+    for table in tables:
+        buckets[min(position[v] for v in table[0])].own.append(table)
+    for i, bucket in enumerate(buckets):
+        if len(bucket.scope) > 1:
+            buckets[position[bucket.scope[1]]].incoming.append(i)
+    return buckets
+
+
+def _spread(place: Mapping[int, int], table: Table) -> Array:
+    """The table with one axis for every variable of the scope, behind the variants' axis."""
+    variables, values = table
+    at = [place[v] for v in variables]
+    if len(at) == 2 and at[0] > at[1]:  # a message, of more, is in the scope's order already
+        values = values.swapaxes(1, 2)
+    shape = [len(values)] + [1] * len(place)
+    for i in at:
+        shape[i + 1] = 2
+    return values.reshape(shape)
+
+
+def _product(scope: tuple[int, ...], tables: list[Table]) -> Array:
+    """All tables multiplied over the whole scope, small ones first."""
+    place = {v: i for i, v in enumerate(scope)}
+    full: Array = np.ones((1,) * (len(scope) + 1))
+    for table in sorted(tables, key=lambda t: t[1].size):
+        full = _times(full, _spread(place, table))
+    shape = (len(full), *(2,) * len(scope))
+    return full if full.shape == shape else np.broadcast_to(full, shape)
+
+
+def _times(left: Array, right: Array) -> Array:
+    """The product, in the place of ``left`` where it is large enough: memory costs time."""
+    if left.size < BULKY or not left.flags.writeable:
+        return left * right
+    if left.shape != np.broadcast_shapes(left.shape, right.shape):
+        return left * right
+    return np.multiply(left, right, out=left)
+
+
+def _forward(buckets: list[_Bucket], variants: int) -> tuple[list[Table], Array]:
+    """Sum variables out one after another; the logarithm of what is left, for each variant."""
+    sizes: list[Array] = []
+    messages: list[Table] = []
+    for bucket in buckets:
+        tables = [*bucket.own, *(messages[i] for i in bucket.incoming)]
+        bucket.full = full = _product(bucket.scope, tables)
+        message: Array = full[:, 0] + full[:, 1]
+        size: Array = np.abs(message)
+        if message.ndim > 1:
+            size = size.reshape(len(size), -1).max(axis=1)
+        sizes.append(np.where(size > 0.0, size, 0.0))
+        safe = np.where(size > 0.0, size, 1.0)
+        message /= safe.reshape(-1, *(1,) * (message.ndim - 1))
+        messages.append((bucket.scope[1:], message))
+    log_scale: Array = np.zeros(variants)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        for size in sizes:
+            log_scale = log_scale + np.log(size)
+    return messages, log_scale
+
+
+def _backward(buckets: list[_Bucket], messages: list[Table], wanted: set[int]) -> dict[int, Array]:
+    """Derivatives of P(evidence) with respect to every message, which give the marginals.
+
+    A bucket's product summed onto a message's scope is that message times its derivative, so
+    one division gives it; where the message is zero the product is made again without it.
+    Messages with nothing wanted above them are left alone.
+    """
+    needed: list[bool] = []
+    for bucket in buckets:
+        needed.append(bucket.variable in wanted or any(needed[i] for i in bucket.incoming))
+    slope: list[Array] = [np.ones((1,))] * len(buckets)
+    belief: dict[int, Array] = {}
+    for k in range(len(buckets) - 1, -1, -1):
+        if not needed[k]:
+            continue
+        bucket = buckets[k]
+        size = len(bucket.scope)
+        above = slope[k].reshape(len(slope[k]), 1, *(2,) * (size - 1))
+        joint = _times(bucket.full, above)
+        if bucket.variable in wanted:
+            belief[bucket.variable] = _belief(joint, size)
+        for i in bucket.incoming:
+            if not needed[i]:
+                continue
+            scope, message = messages[i]
+            if (np.abs(message) > 1e-200).all():
+                flat: Array = _onto(joint, bucket.scope, scope)
+                flat /= message
+            else:
+                others = [messages[o] for o in bucket.incoming if o != i]
+                rest = _times(_product(bucket.scope, [*bucket.own, *others]), above)
+                flat = _onto(rest, bucket.scope, scope)
+            largest: Array = np.abs(flat).reshape(len(flat), -1).max(axis=1)
+            flat /= np.where(largest > 0.0, largest, 1.0).reshape(-1, *(1,) * (flat.ndim - 1))
+            slope[i] = flat
+        bucket.full = slope[k] = np.ones(1)  # done with
+    return belief
+
+
+def _onto(joint: Array, scope: tuple[int, ...], kept: tuple[int, ...]) -> Array:
+    """Summed over every variable but the kept; both scopes run in the same order.
+
+    Where summed and kept axes alternate, numpy goes through a large table two numbers at a time:
+    there the last run of summed axes goes first, and the kept are then brought together.
+    """
+    stays = [v in kept for v in scope]
+    if joint.size < BULKY or all(stays) or not joint.flags.c_contiguous:
+        return np.asarray(joint.sum(axis=tuple(a + 1 for a, stay in enumerate(stays) if not stay)))
+    last = max(a for a, stay in enumerate(stays) if stay) + 1
+    joint = _last_summed(joint.reshape(*joint.shape[: last + 1], 1 << len(scope) - last))
+    gone = [a + 1 for a, stay in enumerate(stays[:last]) if not stay]
+    left = [a + 1 for a, stay in enumerate(stays[:last]) if stay]
+    flat = joint.transpose([0, *gone, *left]).reshape(len(joint), 1 << len(gone), -1)
+    return np.asarray(flat.sum(axis=1)).reshape(len(joint), *(2,) * len(left))
+
+
+def _last_summed(joint: Array) -> Array:
+    """Summed over the last axis, short or long."""
+    match joint.shape[-1]:
+        case 1:
+            return joint[..., 0]
+        case 2:
+            return np.asarray(joint[..., 0] + joint[..., 1])
+        case 4:
+            first = joint[..., 0] + joint[..., 1]
+            return np.asarray(first + joint[..., 2] + joint[..., 3])
+    return np.asarray(joint.sum(axis=-1))
+
+
+def _belief(joint: Array, size: int) -> Array:
+    """P(variable | evidence) for each variant, shape (variants, 2)."""
+    both: Array = joint.sum(axis=tuple(range(2, size + 1)))
+    with np.errstate(divide="ignore", invalid="ignore"):
+        out: Array = both / both.sum(axis=1, keepdims=True)
+    return out

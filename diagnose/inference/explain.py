@@ -1,0 +1,67 @@
+"""Why, why not, and what would change it: figures behind the sentences a report prints.
+
+Imported by ``consultation``, ``report`` and ``pages``; asks ranking, knows no screen.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from math import log10
+
+from diagnose.inference.causegraph import Graph, chain
+from diagnose.inference.leave_one_out import Without
+from diagnose.inference.network import Evidence, Network
+from knowledge.model import RARE
+
+LEAST_DECIBANS = 0.5  #: below this a finding is not worth a line
+
+
+@dataclass(frozen=True, slots=True)
+class Weight:
+    """What one piece of evidence does for one cause: 10·log10 of the odds with over without."""
+
+    what: str
+    decibans: float
+    chain: tuple[str, ...] = ()
+
+
+def odds_decibans(p: float) -> float:
+    """10·log10(p / (1 - p)), kept finite (Good 1985)."""
+    p = min(max(p, 1e-12), 1 - 1e-12)
+    return 10 * log10(p / (1 - p))
+
+
+def weights(
+    without: Mapping[str, Without],
+    marginal: Mapping[str, float],
+    graph: Graph,
+    causes: tuple[str, ...],
+) -> dict[str, tuple[Weight, ...]]:
+    """For each cause the findings for and against it, strongest first, by leaving each out."""
+    out: dict[str, list[Weight]] = {c: [] for c in causes}
+    for name, rest in without.items():
+        for cause in causes:
+            shift = odds_decibans(marginal[cause]) - odds_decibans(rest.marginal[cause])
+            if abs(shift) >= LEAST_DECIBANS:
+                out[cause].append(Weight(name, shift, tuple(chain(graph, cause, name))))
+    return {c: tuple(sorted(w, key=lambda w: (-abs(w.decibans), w.what))) for c, w in out.items()}
+
+
+def unexplained(network: Network, evidence: Evidence, marginal: Mapping[str, float]) -> list[str]:
+    """Reported findings that are more likely there by chance than through any listed cause.
+
+    P(background alone | evidence), by comparing the finding's own background with what its
+    parents' marginals would bring about.
+    """
+    out = []
+    for name, seen in evidence.items():
+        if seen.if_present <= seen.if_absent or name not in network.leak:
+            continue
+        miss = 1.0
+        for parent, strength in network.parents.get(name, {}).items():
+            miss *= 1.0 - strength * marginal.get(parent, 0.0)
+        brought = 1.0 - miss
+        if network.leak[name] > brought and network.leak[name] <= RARE.value:
+            out.append(name)
+    return out

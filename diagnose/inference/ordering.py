@@ -1,0 +1,86 @@
+"""A good order to sum variables out; imported by ``elimination`` only."""
+
+from __future__ import annotations
+
+import heapq
+import math
+from collections.abc import Sequence
+from functools import lru_cache
+
+LARGE = 60_000  #: numbers in a sweep from which other orders are worth trying
+
+Order = list[tuple[int, tuple[int, ...]]]  #: each variable with its neighbours then
+
+
+@lru_cache(maxsize=64)
+def best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
+    """A greedy order; where it comes out large, others are tried and the least is taken."""
+    best, least = _ordered(scopes, variables, (1, 0), math.inf)
+    if least > LARGE:
+        for mix in ((1, 1), (2, 1), (4, 1)):
+            other, effort = _ordered(scopes, variables, mix, least)
+            if effort < least:
+                best, least = other, effort
+    return best
+
+
+def _ordered(
+    scopes: tuple[tuple[int, ...], ...], variables: int, mix: tuple[int, int], minimum_change: float
+) -> tuple[Order, int]:
+    """Least neighbours first, ties by least fill; or least of a mix of both (weights).
+
+    The order, and how many numbers it goes through; given up where that is ``enough``.
+    """
+    by_size, by_fill = mix
+    neighbours = [0] * variables  #: sets of variables as the bits of a number
+    for scope in scopes:
+        around = 0
+        for v in scope:
+            around |= 1 << v
+        for v in scope:
+            neighbours[v] |= around
+    there = [v for v, around in enumerate(neighbours) if around]
+    for v in there:
+        neighbours[v] ^= 1 << v
+
+    def entry(v: int, fill: int) -> tuple[int, int, int, int]:
+        size = neighbours[v].bit_count()
+        return by_size * size + by_fill * fill, fill, v, size
+
+    heap = [entry(v, 0) for v in there]
+    heapq.heapify(heap)
+    gone = [False] * variables
+    order: Order = []
+    effort = 0
+    while heap and effort < minimum_change:
+        _, fill, v, size = heapq.heappop(heap)
+        around = neighbours[v]
+        if gone[v] or size != around.bit_count():
+            continue
+        beside = _members(around)
+        exact = _fill(around, [neighbours[u] for u in beside]) if size > 1 else 0
+        if exact > fill:
+            heapq.heappush(heap, entry(v, exact))
+            continue
+        gone[v] = True
+        order.append((v, beside))
+        effort += 2 << size
+        for u in beside:
+            neighbours[u] = (neighbours[u] | around) & ~(1 << u | 1 << v)
+            heapq.heappush(heap, entry(u, 0))
+    return order, effort
+
+
+def _members(bits: int) -> tuple[int, ...]:
+    """The places of the bits that are set."""
+    found = []
+    while bits:
+        low = bits & -bits
+        found.append(low.bit_length() - 1)
+        bits ^= low
+    return tuple(found)
+
+
+def _fill(around: int, beside: Sequence[int]) -> int:
+    """How many pairs of neighbours are not neighbours of each other yet."""
+    return sum((around & ~them).bit_count() - 1 for them in beside) // 2

@@ -1,0 +1,139 @@
+"""A noisy-OR network and evidence as tables of one or two variables; for ``elimination``.
+
+A present finding is 1 minus a product: it is split with a hidden two-state variable of
+weights +1 and -(1 - leak), so every table has two variables whatever the fan-in (after
+Heckerman 1989 and Díez & Galán 2003). An absent finding is a plain product and couples nothing.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+from diagnose.inference.network import Evidence, Likelihood, Network
+
+Array = NDArray[np.floating]
+Table = tuple[tuple[int, ...], Array]
+
+_NOTHING = Likelihood(1.0, 1.0)
+
+
+@dataclass(frozen=True, slots=True)
+class Denied:
+    """A leaf absent, or not looked at, in every variant: a plain product over its parents."""
+
+    links: list[tuple[int, float]]
+    lone: list[tuple[str, float, float]]  #: roots of this one child: name, prior, link
+    enough_for_survey: Array  #: by variant, whether it is absent there
+    stay: float
+
+
+@dataclass(slots=True)
+class Split:
+    """The network restricted to what matters, as tables of one or two variables.
+
+    Every table has a leading axis of one entry a variant, or of one for all.
+    """
+
+    index: dict[str, int]
+    wanted: set[int]
+    log_scale: Array
+    variables: int
+    tables: list[Table] = field(default_factory=list)
+    folded: list[tuple[str, int, float, float]] = field(default_factory=list)
+    hidden: dict[str, int] = field(default_factory=dict)  #: a leaf's hidden variable
+    denied: dict[str, Denied] = field(default_factory=dict)  #: findings that couple nothing
+
+
+def split(
+    network: Network,
+    variants: Sequence[Evidence],
+    precision: type[np.floating],
+    asked: Collection[str] | None = None,
+) -> Split:
+    """Split every node; a root with one child and no evidence is summed out on the spot.
+
+    ``asked``: the nodes whose belief is wanted; every node where left out.
+    """
+    named = {n for v in variants for n in v}
+    kept = network.ancestors(named)
+    names = [n for n in network.order if n in kept]
+    children: dict[str, int] = {}
+    for name in names:
+        for parent in network.parents.get(name, ()):
+            children[parent] = children.get(parent, 0) + 1
+    alone = {n for n in names if n in network.prior and n not in named and children.get(n) == 1}
+    index = {n: i for i, n in enumerate(n for n in names if n not in alone)}
+    wanted = {i for n, i in index.items() if asked is None or n in asked}
+    net = Split(index, wanted, np.zeros(len(variants)), len(index))
+    link: dict[float, Array] = {}  #: the table of each strength
+
+    def array(values: object) -> Array:
+        return np.array(values, dtype=precision)
+
+    one = array([1.0])
+    for name in names:
+        if name in alone:
+            continue
+        node = index[name]
+        gone, there = one, one
+        if name in named:
+            seen = [v.get(name, _NOTHING) for v in variants]
+            gone, there = array([s.if_absent for s in seen]), array([s.if_present for s in seen])
+        if name in network.prior:
+            p = network.prior[name]
+            net.tables.append(((node,), _pairs((1 - p) * gone, p * there)))
+            continue
+        stay = 1.0 - network.leak[name]
+        every = network.parents.get(name, {})
+        links = [(index[p], q) for p, q in every.items() if p not in alone]
+        lone = [(p, network.prior[p], q) for p, q in every.items() if p in alone]
+        denied = there == 0.0
+        plain = bool((denied | (there == gone)).all() and denied.any())
+        if name not in children and plain:
+            net.denied[name] = Denied(links, lone, denied, stay)
+            _plain_product(net, net.denied[name], gone)
+            continue
+        hidden = net.variables
+        net.variables += 1
+        if lone:
+            folded = [(p, hidden, prior, q) for p, prior, q in lone if asked is None or p in asked]
+            net.wanted.update(hidden for _ in folded)
+            net.folded.extend(folded)
+            missed = math.prod(1.0 - prior * q for _, prior, q in lone)
+            net.tables.append(((hidden,), array([[1.0, missed]])))
+        if name in children or bool((gone * there).any()):
+            both = _pairs(0.0 * gone, stay * gone, there, -stay * there)
+            net.tables.append(((node, hidden), both.reshape(-1, 2, 2)))
+        else:
+            net.tables.append(((hidden,), _pairs(there, (gone - there) * stay)))
+            net.hidden[name] = hidden
+            if asked is None or name in asked:
+                net.wanted.add(hidden)
+        for p, q in links:
+            if q not in link:
+                link[q] = array([[[1.0, 1.0], [1.0, 1.0 - q]]])
+            net.tables.append(((hidden, p), link[q]))
+    return net
+
+
+def _pairs(*columns: Array) -> Array:
+    """The columns side by side: one row a variant."""
+    table = np.empty((len(columns[0]), len(columns)), columns[0].dtype)
+    for i, column in enumerate(columns):
+        table[:, i] = column
+    return table
+
+
+def _plain_product(net: Split, leaf: Denied, gone: Array) -> None:
+    """One factor for each parent, and a constant for roots that have no other child."""
+    constant = gone * leaf.stay * math.prod(1.0 - p * q for _, p, q in leaf.lone)
+    with np.errstate(divide="ignore"):
+        net.log_scale = net.log_scale + np.log(np.where(leaf.enough_for_survey, constant, gone))
+    for parent, q in leaf.links:
+        on = np.where(leaf.enough_for_survey, 1.0 - q, 1.0).astype(gone.dtype)
+        net.tables.append(((parent,), _pairs(np.ones_like(on), on)))

@@ -1,0 +1,1 @@
+"""Finds the word of the knowledge a person means."""

@@ -1,0 +1,205 @@
+"""Find what a person meant by an everyday or misspelt phrase; imported by ``cli``."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cached_property
+from math import log
+
+from diagnose.lookup.tokens import OTHER_NAMES, joined, stem, tokens
+from knowledge.book import Book
+from knowledge.model import Cause, Condition, Finding, Limit, Measure
+from knowledge.rule_api import LinkGroup, Rule
+from knowledge.synonyms import FAINT
+from knowledge.work import Inspection, Layout, Part, Task
+
+Word = (
+    Cause
+    | Condition
+    | Finding
+    | Inspection
+    | Layout
+    | Limit
+    | LinkGroup
+    | Measure
+    | Part
+    | Rule
+    | Task
+)
+#: the sorts of word there are, and the shelf of the book each stands on
+KINDS: dict[str, tuple[type, str]] = {
+    "finding": (Finding, "findings"),
+    "cause": (Cause, "causes"),
+    "inspection": (Inspection, "inspections"),
+    "measure": (Measure, "measures"),
+    "task": (Task, "tasks"),
+    "part": (Part, "parts"),
+    "condition": (Condition, "conditions"),
+    "layout": (Layout, "layouts"),
+    "limit": (Limit, "limits"),
+    "rule": (Rule, "rules"),
+    "links": (LinkGroup, "links"),
+}
+
+_FAINT = 0.5  #: what a word that says little is worth beside another
+_SWAPPED = 0.9  #: how alike two words are, of 1, of which one has two letters swapped
+STRETCH, PART = 3, 0.8  #: words in a row looked up by themselves, and how far that is trusted
+_BEGINS, _LONGER = 0.85, 0.5  #: how alike a word's beginning is, misspelt or itself a word
+_CLOSE = 82.0  #: how alike two words must be, of 100, to be one misspelt
+
+
+@dataclass(frozen=True, slots=True)
+class Hit:
+    """A word of the book and how well it fits, 0 to 1."""
+
+    word: Word
+    score: float
+
+
+@dataclass(frozen=True)
+class Finder:
+    """An index over every phrase of the book."""
+
+    book: Book
+
+    @cached_property
+    def _said(self) -> list[tuple[Word, list[str], float]]:
+        return [(w, tokens(text), trust) for w in self._words() for text, trust in _texts(w)]
+
+    @cached_property
+    def known(self) -> frozenset[str]:
+        """Every word the book is written in, cut short."""
+        return frozenset(token for _, said, _ in self._said for token in said)
+
+    @cached_property
+    def _phrases(self) -> list[tuple[Word, frozenset[str], float]]:
+        out = []
+        for word, said, trust in self._said:
+            found = frozenset(joined(said, self.known))
+            if found:
+                out.append((word, found, trust))
+        return out
+
+    @cached_property
+    def _weight(self) -> dict[str, float]:
+        """Rare words tell more."""
+        seen: Counter[str] = Counter()
+        for _, found, _ in self._phrases:
+            seen.update(found)
+        total = len(self._phrases)
+        faint = {stem(word) for word in FAINT}
+        return {t: log(1 + total / n) * (_FAINT if t in faint else 1.0) for t, n in seen.items()}
+
+    def _words(self) -> Iterable[Word]:
+        for kind in KINDS:
+            yield from shelf(self.book, kind)
+
+    def _close(self, token: str) -> dict[str, float]:
+        """Words of the book that ``token`` may be, and how alike they are, 0 to 1."""
+        if token in self._weight:
+            return {token: 1.0, **dict.fromkeys(self._longer(token), _LONGER)}
+        from rapidfuzz import fuzz, process
+
+        other = {k: w for k, w in OTHER_NAMES.items() if w in self._weight}
+        names = other | {w: w for w in self._weight}
+        near = process.extract(token, list(names), scorer=fuzz.ratio, score_cutoff=_CLOSE, limit=12)
+        close = dict.fromkeys(self._longer(token), _BEGINS)
+        for name, likeness, _ in near:
+            _raise(close, names[name], likeness / 100)
+        for name, word in names.items():
+            if len(token) >= 4 and _swapped(token, name):
+                _raise(close, word, _SWAPPED)
+        return close
+
+    def _longer(self, token: str) -> list[str]:
+        """Words of the book that begin like ``token``, or as which it begins."""
+        if len(token) < 4:
+            return []
+        known = (w for w in self._weight if len(w) >= 4)
+        return [w for w in known if w != token and (w.startswith(token) or token.startswith(w))]
+
+    def find(self, text: str, kinds: tuple[type, ...] = (), how_many: int = 8) -> list[Hit]:
+        """The words that fit best, best first: the whole text, or a stretch of a long one."""
+        asked = list(dict.fromkeys(joined(tokens(text), self.known)))[:40]
+        if not asked:
+            return []
+        close = {token: self._close(token) for token in asked}
+        worth = [max((self._weight[w] for w in close[t]), default=3.0) for t in asked]
+        parts = _stretches(worth)
+        best: dict[int, Hit] = {}
+        for word, found, trust in self._phrases:
+            if kinds and not isinstance(word, kinds):
+                continue
+            matches = [
+                max(((s, w) for w, s in close[t].items() if w in found), default=None)
+                for t in asked
+            ]
+            if not any(matches):
+                continue
+            said = sum(self._weight[w] for w in found)
+            for first, last, total, share in parts:
+                here = [(worth[k], m) for k, m in enumerate(matches[first:last], first) if m]
+                got = sum(value * m[0] for value, m in here)
+                covers = sum(self._weight[w] for w in {m[1] for _, m in here}) / said
+                score = trust * share * (got / total) * (0.55 + 0.45 * covers)
+                old = best.get(id(word))
+                if score and (old is None or score > old.score):
+                    best[id(word)] = Hit(word, score)
+        ranked = sorted(best.values(), key=_order)
+        return [h for h in ranked[:how_many] if h.score >= 0.25]
+
+
+def _order(hit: Hit) -> tuple[float, int, float, str]:
+    """Best first; of those that fit alike, in the order of the kinds."""
+    place = next(i for i, (sort, _) in enumerate(KINDS.values()) if isinstance(hit.word, sort))
+    return -round(hit.score, 2), place, -hit.score, hit.word.id
+
+
+def _raise(close: dict[str, float], word: str, likeness: float) -> None:
+    close[word] = max(close.get(word, 0.0), likeness)
+
+
+def _stretches(worth: list[float]) -> list[tuple[int, int, float, float]]:
+    """The whole, and every few words in a row of a longer text: from, to, worth, trust."""
+    count = len(worth)
+    found = [(0, count, sum(worth), 1.0)]
+    if count > STRETCH:
+        found += [
+            (k, k + STRETCH, sum(worth[k : k + STRETCH]), PART) for k in range(count - STRETCH + 1)
+        ]
+    return found
+
+
+def _swapped(a: str, b: str) -> bool:
+    """Whether two neighbouring letters changed places.
+
+    >>> _swapped("idel", "idle")
+    True
+    """
+    if len(a) != len(b):
+        return False
+    off = [i for i, (x, y) in enumerate(zip(a, b, strict=True)) if x != y]
+    return len(off) == 2 and off[1] == off[0] + 1 and a[off[0]] + a[off[1]] == b[off[1]] + b[off[0]]
+
+
+def shelf(book: Book, kind: str) -> list[Word]:
+    """Every word of one kind, in the book's order."""
+    return list(getattr(book, KINDS[kind][1]).values())
+
+
+def _texts(word: Word) -> Iterable[tuple[str, float]]:
+    """The phrases a word goes by, with how far each can be trusted to mean it."""
+    if isinstance(word, Rule | LinkGroup):
+        yield word.id.replace("_", " "), 0.6
+        yield word.says, 0.6
+        return
+    yield word.id.replace("_", " "), 1.0
+    yield word.says, 1.0 if isinstance(word, Finding) else 0.95
+    if isinstance(word, Finding | Measure):
+        yield word.asks, 0.9
+    if isinstance(word, Cause | Condition):
+        yield word.mechanism, 0.7
+    for phrase in getattr(word, "also", ()):
+        yield phrase, 1.0

@@ -1,0 +1,1 @@
+"""Documents of each command, and their renderings."""

@@ -1,0 +1,36 @@
+"""One page from a template; the only room that meets jinja2."""
+
+from __future__ import annotations
+
+from functools import cache
+from typing import Any
+
+from jinja2 import Environment, PackageLoader, StrictUndefined
+
+from diagnose.errors import clean
+from diagnose.output.lines import percent
+from diagnose.output.teardown_words import brief
+
+
+@cache
+def _environment() -> Environment:
+    environment = Environment(
+        loader=PackageLoader("diagnose.pages"),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        keep_trailing_newline=True,
+    )
+    environment.filters |= {"percent": percent, "brief": brief, "said": clean, "whole": _whole}
+    return environment
+
+
+def _whole(value: float) -> str:
+    """A figure without decimals, as the other forms print it."""
+    return f"{value:.0f}"
+
+
+def rendered(template: str, **words: Any) -> str:
+    """The page as text; the same words give the same page."""
+    return _environment().get_template(template).render(words)

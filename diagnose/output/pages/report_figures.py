@@ -1,0 +1,165 @@
+"""The figures of the report with their numbers beside them: survey, budget, first start.
+
+Imported by the report page. Each is None where the case has nothing to draw it from.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import Any
+
+from diagnose.case.case import Case
+from diagnose.circuit.band import Band
+from diagnose.circuit.budget import Account, Budget, budget, worth_drawing
+from diagnose.circuit.fitting import HEALTHY, NEITHER
+from diagnose.circuit.survey import Survey, survey
+from diagnose.diagnosis import Diagnosis
+from diagnose.errors import UsageError
+from diagnose.output import budget as budget_words
+from diagnose.output import survey as survey_words
+from diagnose.output.lines import percent
+from diagnose.output.pages.charts import Bar, curves, waterfall
+from diagnose.output.pages.start_table import heat_told, heats, start_table
+from diagnose.output.plot import Plot
+from diagnose.output.scale import Scale, scale_of
+from diagnose.signoff.sheet import Signoff
+from diagnose.signoff.start import USUAL_HOT, Expected, FirstStart, first_start
+from knowledge.book import Book
+from knowledge.work import Phase
+
+LEAST = 0.01  #: share of a condition worth a line
+LOST, LEFT, READ, SOUND = ("////", "#fff"), ("xx", "#fff"), ("", "#777"), ("", "#ddd")
+
+
+def of_survey(answer: Diagnosis) -> dict[str, Any] | None:
+    """The readings against the circuit, as the answer heard them where it did."""
+    case = answer.case
+    if case.profile is None or not case.readings:
+        return None
+    try:
+        found = answer.survey or survey(case, answer.book)
+    except UsageError:
+        return None
+    scale = scale_of(case)
+    plots = survey_words.pictured(found, scale)
+    return {
+        "chart": curves(plots, "survey"),
+        "calibrated": found.calibrated,
+        "circuit": found.profile.says,
+        "rows": list(_conditions(found)),
+        "unit": scale.unit,
+        "panels": [_numbers(p, scale) for p in plots],
+    }
+
+
+def _conditions(found: Survey) -> Iterator[dict[str, str]]:
+    for row in found.rows:
+        if row.share >= LEAST or row.id in (HEALTHY, NEITHER):
+            yield {"says": row.says, "share": percent(row.share), "means": row.shown}
+
+
+def _numbers(plot: Plot, scale: Scale) -> dict[str, Any]:
+    """The band and each curve at the speeds where a gauge was read."""
+    digits = scale.decimals
+    speeds = sorted({x for x, _ in plot.points})
+    at = [_nearest(plot.x, n) for n in speeds]
+    rows = [
+        {"says": says, "cells": [f"{line[i]:.{digits}f}" for i in at]}
+        for says, line in plot.lines.items()
+    ]
+    if plot.band:
+        low, high = plot.band
+        cells = [f"{low[i]:.{digits}f} to {high[i]:.{digits}f}" for i in at]
+        rows.insert(0, {"says": plot.band_says, "cells": cells})
+    read = [", ".join(f"{y:.{digits}f}" for x, y in plot.points if x == n) for n in speeds]
+    rows.append({"says": "read", "cells": read})
+    return {"title": plot.title, "speeds": [f"{n:.0f}" for n in speeds], "rows": rows}
+
+
+def _nearest(values: Sequence[float], wanted: float) -> int:
+    return min(range(len(values)), key=lambda i: abs(values[i] - wanted))
+
+
+def of_budget(case: Case, book: Book) -> dict[str, Any] | None:
+    """What explains the missing pressure, as a waterfall at each state of running."""
+    if not worth_drawing(case):
+        return None
+    drawn, scale = budget(case, book), scale_of(case)
+    return {
+        "accounts": [
+            _account(a, drawn, scale, f"budget-{i}") for i, a in enumerate(drawn.accounts)
+        ],
+        "exact": drawn.exact,
+    }
+
+
+def _account(account: Account, drawn: Budget, scale: Scale, name: str) -> dict[str, Any]:
+    rows = list(budget_words.rows(account, drawn.findings, scale))
+    return {
+        "title": budget_words.where(account, scale),
+        "chart": waterfall(list(bars_of(account, drawn, scale)), scale.unit, name),
+        "rows": rows,
+        "verdict": budget_words.verdict_of(account, scale),
+    }
+
+
+def bars_of(account: Account, drawn: Budget, scale: Scale) -> Iterator[Bar]:
+    """From the sound engine's pressure down to what the gauge reads."""
+
+    def bar(says: str, band: Band, start: float, end: float, look: tuple[str, str]) -> Bar:
+        return Bar(says, scale.one(band.middle), start / scale.factor, end / scale.factor, *look)
+
+    down = account.healthy.middle
+    yield bar("a sound engine of this kind", account.healthy, 0.0, down, SOUND)
+    shares = sorted(zip(drawn.findings, account.shares, strict=True), key=lambda s: -s[1].middle)
+    for found, share in shares:
+        yield bar(f"lost: {budget_words.named(found)}", share, down, down - share.middle, LOST)
+        down -= share.middle
+    rest = account.unexplained
+    if rest is None or account.point.read is None:
+        yield Bar("left by the model", scale.one(down), 0.0, down / scale.factor, *READ)
+        return
+    if abs(rest.middle) >= scale.least:
+        says, size = budget_words.rest(account, rest)
+        yield bar(says, size, down, down - rest.middle, LEFT)
+    read = account.point.read.reading.pressure
+    yield Bar("read on the gauge", scale.one(read), 0.0, read / scale.factor, *READ)
+
+
+def of_start(sheet: Signoff, book: Book) -> dict[str, Any] | None:
+    """The first start: what was predicted, and what was read."""
+    case = sheet.answer.case
+    if not (case.started or sheet.of([Phase.FIRST_START, Phase.RUN_IN])):
+        return None
+    try:
+        start = first_start(case, book)
+    except UsageError:
+        return None
+    scale = scale_of(case)
+    plots = [_expected(start, heat, scale) for heat in heats(start)]
+    return {"chart": curves(plots, "start"), **start_table(start)}
+
+
+def _at(start: FirstStart, heat: float) -> list[Expected]:
+    return [e for e in start.expected if e.temperature == heat]
+
+
+def _expected(start: FirstStart, heat: float, scale: Scale) -> Plot:
+    """One heat: the band, its mean, and the readings taken nearest to it."""
+    row, f = _at(start, heat), scale.factor
+    every = heats(start)
+    near = [
+        (c.read.reading.rpm, c.read.reading.pressure / f)
+        for c in start.compared
+        if _nearest(every, c.read.reading.oil_temperature or USUAL_HOT) == every.index(heat)
+    ]
+    return Plot(
+        f"Oil at {heat_told(heat)}",
+        "rpm",
+        scale.unit,
+        [e.rpm for e in row],
+        {"predicted, mean": [e.pressure.middle / f for e in row]},
+        near,
+        ([e.pressure.low / f for e in row], [e.pressure.high / f for e in row]),
+        "predicted, nine engines in ten",
+    )

@@ -1,0 +1,48 @@
+"""What an opening or a check would spoil, and so must be looked at before.
+
+Knows the book's precedences; nothing of chances.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from diagnose.planning.options import Option
+from knowledge.access.precedence import BEFORE, FIRST_OF, Before
+from knowledge.model import Finding
+from knowledge.work import Access, Inspection
+
+_BEFORE: dict[Access, tuple[Before, ...]] = {
+    place: tuple(b for b in BEFORE if b.opening is place) for place in Access
+}
+_SPOILT_BY: dict[Inspection, tuple[Before, ...]] = {
+    check: tuple(b for b in BEFORE if b.check is check) for check in {b.check for b in BEFORE}
+}
+_FIRST_OF: dict[Inspection, tuple[tuple[Inspection, str], ...]] = {
+    later: tuple((f.check, f.why) for f in FIRST_OF if later in f.then)
+    for later in {i for f in FIRST_OF for i in f.then}
+}
+
+
+@dataclass(frozen=True)
+class Precedence:
+    """The precedences that bind an engine with these features."""
+
+    features: frozenset[Finding]
+
+    def before(self, option: Option) -> Iterator[tuple[Inspection, str]]:
+        """Checks that come before this one with its openings, and why; outermost first."""
+        for opening in option.way:
+            for line in _BEFORE[opening.access]:
+                if self._binds(line):
+                    yield line.check, line.why
+        yield from _FIRST_OF.get(option.inspection, ())
+
+    def too_late(self, inspection: Inspection, opened: frozenset[Access]) -> bool:
+        """Whether something is open that has destroyed what the check reads."""
+        lines = _SPOILT_BY.get(inspection, ())
+        return any(line.opening in opened and self._binds(line) for line in lines)
+
+    def _binds(self, line: Before) -> bool:
+        return not self.features & set(line.not_with)

@@ -1,1 +1,0 @@
-"""Posterior of root causes, exactly; knows networks and evidence, no rule and no engine."""

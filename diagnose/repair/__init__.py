@@ -1,1 +1,0 @@
-"""What each finding costs in pressure, and what a planned repair would give back."""

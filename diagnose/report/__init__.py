@@ -1,1 +1,0 @@
-"""An answer on a screen or as data; reads the answer, never reasons."""

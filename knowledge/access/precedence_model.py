@@ -1,0 +1,55 @@
+"""The two shapes of "look before it is spoilt", and what ends running."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from knowledge.model import Finding, Source
+from knowledge.work import Access, Inspection
+
+
+@dataclass(frozen=True, slots=True)
+class Before:
+    """Do this check, if it is still open, before this place is opened."""
+
+    check: Inspection
+    opening: Access
+    why: str
+    source: Source
+    not_with: tuple[Finding, ...] = ()  #: does not bind an engine with any of these features
+
+
+@dataclass(frozen=True, slots=True)
+class FirstOf:
+    """This check comes before those: they wipe, wash, turn or move what it reads.
+
+    Most stand at the same open place; where those stand elsewhere, neither place needs the
+    other to be open, or theirs lies behind the check's own.
+    """
+
+    check: Inspection
+    then: tuple[Inspection, ...]
+    why: str
+    source: Source
+
+
+#: once open, the engine cannot be run until it is closed again
+ENDS_RUNNING: frozenset[Access] = frozenset(Access) - {
+    Access.OUTSIDE,
+    Access.GAUGE_PORT,
+    Access.OIL_SAMPLE,
+    Access.VALVE_COVER_OFF,
+}
+#: of these the ones a running check closes again by itself: oil back in, a filter on
+CLOSED_TO_RUN: frozenset[Access] = frozenset({Access.DRAINED, Access.FILTER_OFF})
+
+
+def before(
+    check: Inspection,
+    why: str,
+    source: Source,
+    *openings: Access,
+    not_with: tuple[Finding, ...] = (),
+) -> tuple[Before, ...]:
+    """One check that must come before several openings for the same reason."""
+    return tuple(Before(check, o, why, source, not_with) for o in openings)

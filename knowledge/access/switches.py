@@ -1,0 +1,146 @@
+"""What an engine's layout changes in the tree of access."""
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from knowledge.access.openings import OPENINGS, Opening
+from knowledge.engines import features
+from knowledge.model import Finding
+from knowledge.work import Access, Caution
+
+_PUMP_PLACES = (
+    features.PUMP_ON_DISTRIBUTOR_SHAFT,
+    features.PUMP_ON_SKEW_GEAR,
+    features.PUMP_ON_CRANK_NOSE,
+    features.PUMP_OUTSIDE,
+    features.PUMP_ON_CHAIN,
+)
+
+
+def openings_for(has: Callable[[Finding], bool]) -> dict[Access, Opening]:
+    """The tree for an engine of which ``has`` tells the features; typical where nothing is told."""
+    tree = dict(OPENINGS)
+    _set_pump(tree, has)
+    _set_sump(tree, has)
+    known = any(has(place) for place in _PUMP_PLACES)
+    if known:
+        _set_known(tree, has)
+    if known or has(features.OVERHEAD_CAM) or has(features.DIESEL):
+        _set_valley(tree, has)
+    return tree
+
+
+def _set_pump(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> None:
+    """Where the pump sits decides what comes off before it."""
+    if has(features.PUMP_OUTSIDE):
+        _alter(tree, Access.PUMP_OFF, (Access.DRAINED,), 30, 20)
+        _alter(tree, Access.PUMP_COVER_OFF, (Access.DRAINED,), 20, 10)
+    elif has(features.PUMP_ON_CRANK_NOSE):
+        _alter(tree, Access.PUMP_OFF, (Access.FRONT_COVER_OFF,))
+        _alter(tree, Access.PUMP_COVER_OFF, (Access.FRONT_COVER_OFF,))
+    elif has(features.PRESSED_PICKUP):
+        _alter(tree, Access.PUMP_OFF, (Access.SUMP_OFF, Access.PICKUP_OFF))
+    if has(features.PUMP_ON_DISTRIBUTOR_SHAFT):
+        tree[Access.PUMP_OFF] = replace(
+            tree[Access.PUMP_OFF],
+            keep="where its shaft is held from above, mark and lift the distributor first; "
+            + tree[Access.PUMP_OFF].keep,
+        )
+
+
+def _set_sump(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> None:
+    """A tank, a hull or a stressed sump changes the way to pickup and bearings."""
+    if has(features.DRY_SUMP):
+        _alter(tree, Access.SUMP_OFF, (Access.DRAINED,), 90, 30)
+        _alter(tree, Access.PICKUP_OFF, (Access.DRAINED,), 20, 15)
+        tree[Access.PICKUP_OFF] = replace(
+            tree[Access.PICKUP_OFF],
+            says="open the tank, take its strainer and feed line off",
+            destroys="how the hose lay",
+            ready=("tank gasket and union seals", "clean plugs for the hose ends", "labelled bags"),
+            tools=("spanners for the unions", "paint pen"),
+        )
+    elif has(features.PUMP_OUTSIDE):
+        _alter(tree, Access.PICKUP_OFF, (Access.DRAINED,), 25, 15)
+        tree[Access.PICKUP_OFF] = replace(
+            tree[Access.PICKUP_OFF],
+            says="take the strainer out by its own cover; where it has none, the sump first",
+            destroys="how debris lay on the strainer",
+            ready=("strainer cover gasket", "suction ring or gasket", "labelled bags"),
+            tools=("torque wrench", "camera"),
+        )
+    if has(features.STRESSED_SUMP):
+        _set_trapped(
+            tree,
+            "stand gearbox and front axle up on their own, hold the engine on a hoist, and part "
+            "the sump from what it carries",
+            240,
+            300,
+        )
+        tree[Access.ENGINE_EASED] = replace(
+            tree[Access.ENGINE_EASED],
+            cautions=(*tree[Access.ENGINE_EASED].cautions, Caution.TRACTOR),
+            ready=("frame bolts where the manual calls for once-only bolts", "wood wedges"),
+            tools=("rated hoist", "splitting stands for front end and gearbox", "torque wrench"),
+        )
+    elif has(features.TILTS):
+        _set_trapped(
+            tree,
+            "lift the engine off its bed until the sump clears; where it will not, take it out",
+            180,
+            240,
+        )
+
+
+def _set_trapped(
+    tree: dict[Access, Opening], says: str, minutes_to_ease: float, minutes_for_sump: float
+) -> None:
+    """A sump that cannot come off until the engine is lifted, or held up by itself."""
+    _alter(tree, Access.ENGINE_EASED, tree[Access.ENGINE_EASED].needs, minutes_to_ease)
+    tree[Access.ENGINE_EASED] = replace(tree[Access.ENGINE_EASED], says=says)
+    _alter(tree, Access.SUMP_OFF, (Access.DRAINED, Access.ENGINE_EASED), minutes_for_sump)
+    tree[Access.SUMP_OFF] = replace(
+        tree[Access.SUMP_OFF], cautions=(*tree[Access.SUMP_OFF].cautions, Caution.HEAVY)
+    )
+
+
+def _set_known(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> None:
+    """With the layout known, a feature that is not named is taken as not there."""
+    if has(features.RELIEF_OUTSIDE):
+        _alter(tree, Access.PUMP_RELIEF_OUT, (Access.RELIEF_CAP_OFF,), 5, 5)
+    else:
+        _alter(tree, Access.RELIEF_CAP_OFF, tree[Access.PUMP_COVER_OFF].needs)
+    if not has(features.WINDAGE_TRAY):
+        _alter(tree, Access.TRAY_OFF, (Access.SUMP_OFF,), 0, 0)
+    if has(features.OVERHEAD_CAM):
+        _alter(tree, Access.CAM_OUT, (Access.VALVE_COVER_OFF, Access.FRONT_COVER_OFF), 90, 45)
+
+
+def _set_valley(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> None:
+    """Cylinders in line have a side cover; a vee of which nothing is driven through the valley."""
+    if not has(features.VEE_ENGINE):
+        _alter(tree, Access.VALLEY_OPEN, (Access.OUTSIDE,), 40, 20)
+        tree[Access.VALLEY_OPEN] = replace(
+            tree[Access.VALLEY_OPEN],
+            says="take the side cover over the lifters off",
+            ready=("side cover gasket", "clean rags"),
+        )
+    elif not has(features.PUMP_ON_DISTRIBUTOR_SHAFT):
+        _alter(tree, Access.VALLEY_OPEN, (Access.OUTSIDE,))
+
+
+def _alter(
+    tree: dict[Access, Opening],
+    access: Access,
+    needs: tuple[Access, ...],
+    in_place: float | None = None,
+    on_stand: float | None = None,
+) -> None:
+    """Give one opening other needs and, where stated, other minutes."""
+    was = tree[access]
+    tree[access] = replace(
+        was,
+        needs=needs,
+        minutes_in_place=was.minutes_in_place if in_place is None else in_place,
+        minutes_on_stand=was.minutes_on_stand if on_stand is None else on_stand,
+    )

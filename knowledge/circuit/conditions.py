@@ -1,0 +1,275 @@
+"""The hidden states between causes and findings: what the oil's circuit, or the engine, is doing.
+
+Arrows between them run downwards in this file, so the graph stays acyclic: a loop of
+reality (debris, valve, starvation, debris) is cut where damage begins.
+"""
+
+from knowledge.model import Condition, Station
+from knowledge.sources import AA97, BTG, CAV, COMMON_PRACTICE, HB19, INL, NE2, PBB, PF, PHYSICS, TUR
+
+S = Station
+READING_FALSE = Condition(
+    id="reading_false",
+    station=S.INSTRUMENT,
+    says="the instrument reads low or nothing while the pressure is there",
+    mechanism="sender, wire, line or gauge is at fault; the oil does not know",
+    source=NE2,
+)
+READING_ERRATIC = Condition(
+    id="reading_erratic",
+    station=S.INSTRUMENT,
+    says="the instrument jumps by itself",
+    mechanism="a loose contact steps at once; an oil column cannot",
+    source=COMMON_PRACTICE,
+)
+OIL_ESCAPING = Condition(
+    id="oil_escaping",
+    station=S.LEAKS,
+    says="oil is leaving the engine",
+    mechanism="an outside leak empties the sump; the pressure holds until the pickup uncovers",
+    source=COMMON_PRACTICE,
+)
+OIL_SHORT = Condition(
+    id="oil_short",
+    station=S.OIL,
+    says="too little oil stands over the pickup",
+    mechanism="the pickup uncovers and the pump draws air, first now and then, at last always",
+    source=INL,
+)
+PICKUP_UNCOVERED = Condition(
+    id="pickup_uncovered",
+    station=S.SUCTION,
+    says="oil moves off the pickup in a bend, on a slope, under braking or with revs",
+    mechanism="acceleration or tilt piles the oil up away from the pickup",
+    source=COMMON_PRACTICE,
+)
+OIL_SLUDGED = Condition(
+    id="oil_sludged",
+    station=S.OIL,
+    says="the oil has laid down sludge or varnish",
+    mechanism="oxidised or watered oil leaves deposits that narrow mesh and oilways and stick valves",
+    source=INL,
+)
+OIL_THIN = Condition(
+    id="oil_thin",
+    station=S.OIL,
+    says="the oil is too thin where it works",
+    mechanism="every running clearance leaks in inverse proportion to viscosity",
+    source=PHYSICS,
+)
+OIL_THICK = Condition(
+    id="oil_thick",
+    station=S.OIL,
+    says="the oil is too thick",
+    mechanism="high pressure, much of it over the relief valve, and a starved suction when cold",
+    source=PHYSICS,
+)
+OIL_AERATED = Condition(
+    id="oil_aerated",
+    station=S.OIL,
+    says="air is whipped into the oil",
+    mechanism="foam is compressible: the needle flutters, worse with speed, and settles when it rests",
+    source=CAV,
+)
+DIRT_IN_OIL = Condition(
+    id="dirt_in_oil",
+    station=S.ASSEMBLY,
+    says="hard or foreign particles travel with the oil",
+    mechanism="chips, grit, fibres or sealer reach mesh, pump, valve and bearings",
+    source=COMMON_PRACTICE,
+)
+AIR_IN_SUCTION = Condition(
+    id="air_in_suction",
+    station=S.SUCTION,
+    says="the pump draws air through its suction side",
+    mechanism="a leaking joint or tube lets air in; no oil shows outside",
+    source=COMMON_PRACTICE,
+)
+SUCTION_THROTTLED = Condition(
+    id="suction_throttled",
+    station=S.SUCTION,
+    says="the pump's suction is throttled",
+    mechanism="enough oil passes at idle, not at speed; thick cold oil makes it worse",
+    source=PHYSICS,
+)
+PUMP_SLIP = Condition(
+    id="pump_slip",
+    station=S.PUMP,
+    says="too much oil slips back inside the pump",
+    mechanism="worn end and tip clearances; the share lost is greatest when slow and hot",
+    source=PHYSICS,
+)
+PUMP_NOT_TURNING = Condition(
+    id="pump_not_turning",
+    station=S.PUMP,
+    says="the pump is not being turned",
+    mechanism="drive broken, stripped or disengaged: no flow at all",
+    source=COMMON_PRACTICE,
+)
+PUMP_DRIVE_ERRATIC = Condition(
+    id="pump_drive_erratic",
+    station=S.PUMP,
+    says="the pump's drive slips, binds or lags",
+    mechanism="delivery comes and goes with the drive; filings are shed",
+    source=COMMON_PRACTICE,
+)
+PUMP_DRY = Condition(
+    id="pump_dry",
+    station=S.PUMP,
+    says="the pump has not taken up its oil",
+    mechanism="dry clearances do not draw: no pressure until it is wetted",
+    source=COMMON_PRACTICE,
+)
+PUMP_CAVITATES = Condition(
+    id="pump_cavitates",
+    station=S.PUMP,
+    says="the pump cannot fill at speed",
+    mechanism="pressure climbs, then falls as the revs rise; the pump rattles or whines",
+    source=CAV,
+)
+DELIVERY_REDUCED = Condition(
+    id="delivery_reduced",
+    station=S.PUMP,
+    says="the pump delivers less than this engine needs at every speed",
+    mechanism="wrong, reversed or half-masked pump: low from its first start",
+    source=HB19,
+)
+RELIEF_BLEEDS = Condition(
+    id="relief_bleeds",
+    station=S.RELIEF,
+    says="oil bleeds past the relief valve when it should be shut",
+    mechanism="like a hole near the pump: worst at idle, less felt with revs, hardly changed by heat",
+    source=PF,
+)
+RELIEF_CAPS_LOW = Condition(
+    id="relief_caps_low",
+    station=S.RELIEF,
+    says="the relief valve opens too early",
+    mechanism="pressure is steady but never gets past a low ceiling; idle may be sound",
+    source=PF,
+)
+RELIEF_HOLDS_HIGH = Condition(
+    id="relief_holds_high",
+    station=S.RELIEF,
+    says="the relief valve opens too late or not at all",
+    mechanism="cold pressure climbs with revs far past the setting; filter and drive suffer",
+    source=PF,
+)
+OPEN_LEAK_INSIDE = Condition(
+    id="open_leak_inside",
+    station=S.DELIVERY,
+    says="oil pours out of an opening inside the engine",
+    mechanism="like an orifice: low at all speeds, hot and cold, and nothing shows outside",
+    source=PHYSICS,
+)
+CLEARANCES_WIDE = Condition(
+    id="clearances_wide",
+    station=S.BEARINGS,
+    says="oil runs out through wide running clearances",
+    mechanism="the leak grows as the oil thins: good cold, low hot, worst at hot idle",
+    source=PHYSICS,
+)
+FLOW_RESTRICTED = Condition(
+    id="flow_restricted",
+    station=S.DELIVERY,
+    says="filter, cooler or a main oilway holds the flow back",
+    mechanism="pressure is there before the restriction and missing behind it",
+    source=PHYSICS,
+)
+DRAINS_BACK = Condition(
+    id="drains_back",
+    station=S.DELIVERY,
+    says="oil runs out of the system while the engine stands",
+    mechanism="the system must be refilled at each start: late, then normal",
+    source=COMMON_PRACTICE,
+)
+BRANCH_DRY = Condition(
+    id="branch_dry",
+    station=S.TOPEND,
+    says="the valve gear's or the turbo's branch gets no oil although the gauge looks good",
+    mechanism="the gauge taps the gallery, not the branch",
+    source=TUR,
+)
+JOURNAL_DRY = Condition(
+    id="journal_dry",
+    station=S.BEARINGS,
+    says="one main, rod or cam bearing gets no oil although the gauge looks good",
+    mechanism="its own feed is closed or masked; the gauge taps the gallery",
+    source=PBB,
+)
+PRESSURE_LOW = Condition(
+    id="pressure_low",
+    station=S.DELIVERY,
+    says="the engine's true oil pressure is low",
+    mechanism="the pump makes flow, the leaks make the pressure: flow short or leaks large",
+    source=PHYSICS,
+)
+PRESSURE_GONE = Condition(
+    id="pressure_gone",
+    station=S.DELIVERY,
+    says="the engine's true oil pressure is gone",
+    mechanism="no flow at all, or none that the engine can hold",
+    source=PHYSICS,
+)
+PRESSURE_UNSTEADY = Condition(
+    id="pressure_unsteady",
+    station=S.DELIVERY,
+    says="the engine's true oil pressure is unsteady",
+    mechanism="air comes through in slugs, or a valve or drive hunts",
+    source=COMMON_PRACTICE,
+)
+PRESSURE_HIGH = Condition(
+    id="pressure_high",
+    station=S.DELIVERY,
+    says="the engine's true oil pressure is too high",
+    mechanism="nothing relieves the pump, or the oil is too thick to be relieved",
+    source=PHYSICS,
+)
+BEARINGS_STARVED = Condition(
+    id="bearings_starved",
+    station=S.BEARINGS,
+    says="the bearings ran short of oil",
+    mechanism="low, absent or foaming oil lets the film break",
+    source=AA97,
+    damage=True,
+)
+BEARINGS_DAMAGED = Condition(
+    id="bearings_damaged",
+    station=S.BEARINGS,
+    says="the bearings are wiped, scored or turned",
+    mechanism="first damage or following damage: the pattern tells which",
+    source=BTG,
+    damage=True,
+)
+METAL_SHED = Condition(
+    id="metal_shed",
+    station=S.BEARINGS,
+    says="damaged parts shed metal into the oil",
+    mechanism="flakes settle in pan, screen, filter and relief valve",
+    source=COMMON_PRACTICE,
+    damage=True,
+)
+PUMP_SCORED = Condition(
+    id="pump_scored",
+    station=S.PUMP,
+    says="the pump has been scored or jammed by what came through it",
+    mechanism="following damage: a scored cover is not yet the root",
+    source=COMMON_PRACTICE,
+    damage=True,
+)
+VALVE_GEAR_DRY = Condition(
+    id="valve_gear_dry",
+    station=S.TOPEND,
+    says="the valve gear runs short of oil",
+    mechanism="lifters collapse and clatter; rockers and cams dry",
+    source=AA97,
+    damage=True,
+)
+ENGINE_FAILED = Condition(
+    id="engine_failed",
+    station=S.BEARINGS,
+    says="the engine stopped, seized or broke",
+    mechanism="the end of every chain that was not stopped in time",
+    source=AA97,
+    damage=True,
+)

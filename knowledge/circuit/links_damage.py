@@ -1,0 +1,112 @@
+"""Links from lost pressure to damage, and from damage to debris."""
+
+from knowledge.circuit import conditions
+from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
+from knowledge.pressure import direct_gauge, patterns, patterns_speed
+from knowledge.rule_api import LinkGroup, effects_of, example
+from knowledge.sources import AA97, CEB2, COMMON_PRACTICE, HB13, HB18, LTK, RUS, SLO
+from knowledge.stations.relief import findings as relief_findings
+
+DRY_BRANCH_BEHIND_A_GOOD_GAUGE = LinkGroup(
+    id="dry_branch_behind_a_good_gauge",
+    station=Station.DELIVERY,
+    says="A dry branch wears and fails while the gauge looks good.",
+    links=(
+        *effects_of(
+            conditions.JOURNAL_DRY,
+            {
+                conditions.BEARINGS_DAMAGED: (MOSTLY, CEB2),
+            },
+        ),
+        *effects_of(
+            conditions.BRANCH_DRY,
+            {
+                conditions.VALVE_GEAR_DRY: (OFTEN, LTK),
+            },
+        ),
+    ),
+    matches=[example(direct_gauge.NOTHING_WARNED)],
+    non_matches=[example(patterns.GAUGE_READS_LOW)],
+)
+LOW_PRESSURE_STARVES = LinkGroup(
+    id="low_pressure_starves",
+    station=Station.DELIVERY,
+    says="Low pressure starves lifters first and bearings next.",
+    parent=conditions.PRESSURE_LOW,
+    effects={
+        conditions.VALVE_GEAR_DRY: (OFTEN, AA97),
+        conditions.BEARINGS_STARVED: (SOMETIMES, AA97),
+    },
+    matches=[example(patterns.GAUGE_READS_LOW, direct_gauge.DIRECT_GAUGE_LOW)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, patterns.ENGINE_RUNS_NORMALLY)],
+)
+NO_PRESSURE_STARVES_IN_SECONDS = LinkGroup(
+    id="no_pressure_starves_in_seconds",
+    station=Station.DELIVERY,
+    says="With no pressure the bearings run dry within seconds to minutes.",
+    parent=conditions.PRESSURE_GONE,
+    effects={
+        conditions.VALVE_GEAR_DRY: (OFTEN, COMMON_PRACTICE),
+        conditions.BEARINGS_STARVED: (OFTEN, COMMON_PRACTICE),
+    },
+    matches=[example(patterns.GAUGE_READS_ZERO, direct_gauge.DIRECT_GAUGE_ZERO)],
+    non_matches=[example(patterns.GAUGE_READS_ZERO, patterns.ENGINE_RUNS_NORMALLY)],
+)
+SLUGS_OF_AIR_STARVE = LinkGroup(
+    id="slugs_of_air_starve",
+    station=Station.DELIVERY,
+    says="Each slug of air starves a rod bearing a little, one event at a time.",
+    parent=conditions.PRESSURE_UNSTEADY,
+    effects={
+        conditions.BEARINGS_STARVED: (SOMETIMES, SLO),
+        conditions.VALVE_GEAR_DRY: (SOMETIMES, AA97),
+    },
+    matches=[example(direct_gauge.DIRECT_GAUGE_UNSTEADY)],
+    non_matches=[example(patterns.GAUGE_READS_LOW)],
+)
+STARVED_BEARING_WIPES = LinkGroup(
+    id="starved_bearing_wipes",
+    station=Station.DELIVERY,
+    says="A starved bearing wipes: that damage follows, it did not come first.",
+    parent=conditions.BEARINGS_STARVED,
+    effects={
+        conditions.BEARINGS_DAMAGED: (OFTEN, RUS),
+    },
+    matches=[example(patterns.GAUGE_READS_ZERO)],
+    non_matches=[example(patterns.ENGINE_RUNS_NORMALLY)],
+)
+DAMAGED_BEARING_SHEDS_AND_SEIZES = LinkGroup(
+    id="damaged_bearing_sheds_and_seizes",
+    station=Station.DELIVERY,
+    says="A damaged bearing sheds metal, knocks, and at last seizes or lets a rod go.",
+    parent=conditions.BEARINGS_DAMAGED,
+    effects={
+        conditions.METAL_SHED: (MOSTLY, HB18),
+        conditions.ENGINE_FAILED: (SOMETIMES, AA97),
+    },
+    matches=[example(patterns.GAUGE_READS_ZERO)],
+    non_matches=[example(patterns.ENGINE_RUNS_NORMALLY)],
+)
+SHED_METAL_COMES_ROUND_AGAIN = LinkGroup(
+    id="shed_metal_comes_round_again",
+    station=Station.DELIVERY,
+    says="Metal that was shed comes round again: it scores the pump and lies under the relief valve.",
+    parent=conditions.METAL_SHED,
+    effects={
+        conditions.PUMP_SCORED: (SOMETIMES, COMMON_PRACTICE),
+        relief_findings.DEBRIS_ON_RELIEF_SEAT: (SELDOM, HB18),
+    },
+    matches=[example(relief_findings.DEBRIS_ON_RELIEF_SEAT)],
+    non_matches=[example(patterns.ENGINE_RUNS_NORMALLY)],
+)
+LOOSE_DIRT_LIES_UNDER_THE_VALVE = LinkGroup(
+    id="loose_dirt_lies_under_the_valve",
+    station=Station.DELIVERY,
+    says="Loose dirt that travels with the oil lies down under the relief valve.",
+    parent=conditions.DIRT_IN_OIL,
+    effects={
+        relief_findings.DEBRIS_ON_RELIEF_SEAT: (SOMETIMES, HB13),
+    },
+    matches=[example(relief_findings.DEBRIS_ON_RELIEF_SEAT)],
+    non_matches=[example(patterns_speed.CAPPED_LOW)],
+)

@@ -1,0 +1,303 @@
+"""The list of every file of knowledge; a new file is added here.
+
+Imported by ``book``. Parts and tasks keep the order in which they are read and done.
+"""
+
+from knowledge import unlisted
+from knowledge.circuit import conditions as circuit_conditions
+from knowledge.circuit import links as circuit_links
+from knowledge.circuit import links_damage as circuit_links_damage
+from knowledge.debris import findings as debris_findings
+from knowledge.debris import links as debris_links
+from knowledge.debris import rules as debris_rules
+from knowledge.engines import features as engines_features
+from knowledge.engines import layouts as engines_layouts
+from knowledge.engines import layouts_special as engines_layouts_special
+from knowledge.engines import limits as engines_limits
+from knowledge.engines import profiles as engines_profiles
+from knowledge.history import circumstances as history_circumstances
+from knowledge.history import findings as history_findings
+from knowledge.history import rules as history_rules
+from knowledge.history import rules_builds as history_rules_builds
+from knowledge.pressure import alarms as pressure_alarms
+from knowledge.pressure import behaviour as pressure_behaviour
+from knowledge.pressure import direct_gauge as pressure_direct_gauge
+from knowledge.pressure import links_in_time as pressure_links_in_time
+from knowledge.pressure import links_steady as pressure_links_steady
+from knowledge.pressure import patterns as pressure_patterns
+from knowledge.pressure import patterns_speed as pressure_patterns_speed
+from knowledge.pressure import rules_contradictions as pressure_rules_contradictions
+from knowledge.pressure import rules_patterns as pressure_rules_patterns
+from knowledge.pressure import rules_readings as pressure_rules_readings
+from knowledge.reassembly import after_damage as reassembly_after_damage
+from knowledge.reassembly import block as reassembly_block
+from knowledge.reassembly import cleaning as reassembly_cleaning
+from knowledge.reassembly import cleaning_block as reassembly_cleaning_block
+from knowledge.reassembly import cleaning_oil as reassembly_cleaning_oil
+from knowledge.reassembly import consumables as reassembly_consumables
+from knowledge.reassembly import first_start as reassembly_first_start
+from knowledge.reassembly import parts_closing as reassembly_parts_closing
+from knowledge.reassembly import priming as reassembly_priming
+from knowledge.reassembly import run_in as reassembly_run_in
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.assembly import findings as assembly_findings
+from knowledge.stations.assembly import links as assembly_links
+from knowledge.stations.assembly import parts as assembly_parts
+from knowledge.stations.assembly import rules as assembly_rules
+from knowledge.stations.bearings import causes as bearings_causes
+from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
+from knowledge.stations.bearings import findings as bearings_findings
+from knowledge.stations.bearings import findings_measured as bearings_findings_measured
+from knowledge.stations.bearings import findings_shell_map as bearings_findings_shell_map
+from knowledge.stations.bearings import findings_shells as bearings_findings_shells
+from knowledge.stations.bearings import links as bearings_links
+from knowledge.stations.bearings import parts as bearings_parts
+from knowledge.stations.bearings import rules as bearings_rules
+from knowledge.stations.bearings import rules_measured as bearings_rules_measured
+from knowledge.stations.bearings import tasks as bearings_tasks
+from knowledge.stations.delivery import causes as delivery_causes
+from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
+from knowledge.stations.delivery import findings_filter as delivery_findings_filter
+from knowledge.stations.delivery import findings_filter_cut as delivery_findings_filter_cut
+from knowledge.stations.delivery import findings_galleries as delivery_findings_galleries
+from knowledge.stations.delivery import links as delivery_links
+from knowledge.stations.delivery import parts as delivery_parts
+from knowledge.stations.delivery import rules as delivery_rules
+from knowledge.stations.delivery import rules_galleries as delivery_rules_galleries
+from knowledge.stations.instrument import causes as instrument_causes
+from knowledge.stations.instrument import causes_line as instrument_causes_line
+from knowledge.stations.instrument import findings as instrument_findings
+from knowledge.stations.instrument import findings_direct_gauge as instrument_findings_direct_gauge
+from knowledge.stations.instrument import findings_electrical as instrument_findings_electrical
+from knowledge.stations.instrument import findings_panel as instrument_findings_panel
+from knowledge.stations.instrument import findings_port as instrument_findings_port
+from knowledge.stations.instrument import findings_sender as instrument_findings_sender
+from knowledge.stations.instrument import links as instrument_links
+from knowledge.stations.instrument import parts as instrument_parts
+from knowledge.stations.instrument import rules_layout as instrument_rules_layout
+from knowledge.stations.instrument import rules_measured as instrument_rules_measured
+from knowledge.stations.instrument import rules_proof as instrument_rules_proof
+from knowledge.stations.leaks import causes as leaks_causes
+from knowledge.stations.leaks import causes_openings as leaks_causes_openings
+from knowledge.stations.leaks import findings as leaks_findings
+from knowledge.stations.leaks import findings_places as leaks_findings_places
+from knowledge.stations.leaks import links as leaks_links
+from knowledge.stations.leaks import parts as leaks_parts
+from knowledge.stations.leaks import rules as leaks_rules
+from knowledge.stations.leaks import rules_alarms as leaks_rules_alarms
+from knowledge.stations.oil import causes as oil_causes
+from knowledge.stations.oil import causes_condition as oil_causes_condition
+from knowledge.stations.oil import causes_contamination as oil_causes_contamination
+from knowledge.stations.oil import findings as oil_findings
+from knowledge.stations.oil import findings_analysis as oil_findings_analysis
+from knowledge.stations.oil import findings_contamination as oil_findings_contamination
+from knowledge.stations.oil import findings_drained as oil_findings_drained
+from knowledge.stations.oil import findings_heat as oil_findings_heat
+from knowledge.stations.oil import findings_record as oil_findings_record
+from knowledge.stations.oil import links as oil_links
+from knowledge.stations.oil import parts as oil_parts
+from knowledge.stations.oil import rules_alarms as oil_rules_alarms
+from knowledge.stations.oil import rules_facts as oil_rules_facts
+from knowledge.stations.oil import rules_odds as oil_rules_odds
+from knowledge.stations.pump import causes as pump_causes
+from knowledge.stations.pump import causes_drive as pump_causes_drive
+from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.pump import findings as pump_findings
+from knowledge.stations.pump import findings_bench as pump_findings_bench
+from knowledge.stations.pump import findings_drive as pump_findings_drive
+from knowledge.stations.pump import findings_mount as pump_findings_mount
+from knowledge.stations.pump import findings_priming as pump_findings_priming
+from knowledge.stations.pump import findings_wear as pump_findings_wear
+from knowledge.stations.pump import links as pump_links
+from knowledge.stations.pump import links_follow as pump_links_follow
+from knowledge.stations.pump import parts as pump_parts
+from knowledge.stations.pump import rules_alarms as pump_rules_alarms
+from knowledge.stations.pump import rules_engine as pump_rules_engine
+from knowledge.stations.pump import rules_measured as pump_rules_measured
+from knowledge.stations.pump import tasks as pump_tasks
+from knowledge.stations.pump import tasks_cover as pump_tasks_cover
+from knowledge.stations.pump import tasks_distributor as pump_tasks_distributor
+from knowledge.stations.pump import tasks_drive as pump_tasks_drive
+from knowledge.stations.relief import causes as relief_causes
+from knowledge.stations.relief import findings as relief_findings
+from knowledge.stations.relief import links as relief_links
+from knowledge.stations.relief import parts as relief_parts
+from knowledge.stations.relief import rules as relief_rules
+from knowledge.stations.relief import tasks as relief_tasks
+from knowledge.stations.suction import causes as suction_causes
+from knowledge.stations.suction import causes_sump as suction_causes_sump
+from knowledge.stations.suction import findings as suction_findings
+from knowledge.stations.suction import findings_pickup as suction_findings_pickup
+from knowledge.stations.suction import findings_sump as suction_findings_sump
+from knowledge.stations.suction import links as suction_links
+from knowledge.stations.suction import parts as suction_parts
+from knowledge.stations.suction import rules as suction_rules
+from knowledge.stations.suction import rules_alarms as suction_rules_alarms
+from knowledge.stations.suction import tasks_pickup as suction_tasks_pickup
+from knowledge.stations.suction import tasks_sump as suction_tasks_sump
+from knowledge.stations.suction import tasks_tray as suction_tasks_tray
+from knowledge.stations.topend import causes as topend_causes
+from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+from knowledge.stations.topend import findings as topend_findings
+from knowledge.stations.topend import findings_cam as topend_findings_cam
+from knowledge.stations.topend import findings_feeds as topend_findings_feeds
+from knowledge.stations.topend import links as topend_links
+from knowledge.stations.topend import parts as topend_parts
+from knowledge.stations.topend import rules as topend_rules
+from knowledge.stations.topend import rules_feeds as topend_rules_feeds
+from knowledge.stations.topend import rules_valve_gear as topend_rules_valve_gear
+
+#: causes, conditions, findings, checks, links, rules, layouts and limits
+MODULES = (
+    assembly_findings,
+    assembly_causes,
+    assembly_links,
+    assembly_rules,
+    bearings_findings,
+    bearings_findings_shells,
+    bearings_findings_shell_map,
+    bearings_findings_measured,
+    bearings_causes,
+    bearings_causes_geometry,
+    bearings_links,
+    bearings_rules,
+    bearings_rules_measured,
+    pressure_links_in_time,
+    pressure_links_steady,
+    pressure_rules_contradictions,
+    pressure_rules_patterns,
+    pressure_rules_readings,
+    pressure_alarms,
+    pressure_behaviour,
+    pressure_patterns,
+    pressure_direct_gauge,
+    pressure_patterns_speed,
+    circuit_links,
+    circuit_links_damage,
+    circuit_conditions,
+    debris_findings,
+    debris_links,
+    debris_rules,
+    delivery_findings_filter,
+    delivery_findings_filter_cut,
+    delivery_findings_galleries,
+    delivery_causes,
+    delivery_causes_galleries,
+    delivery_links,
+    delivery_rules,
+    delivery_rules_galleries,
+    history_findings,
+    history_rules,
+    history_rules_builds,
+    history_circumstances,
+    instrument_findings,
+    instrument_findings_sender,
+    instrument_findings_electrical,
+    instrument_findings_panel,
+    instrument_findings_direct_gauge,
+    instrument_findings_port,
+    instrument_causes,
+    instrument_causes_line,
+    instrument_links,
+    instrument_rules_layout,
+    instrument_rules_measured,
+    instrument_rules_proof,
+    leaks_findings,
+    leaks_findings_places,
+    leaks_causes,
+    leaks_causes_openings,
+    leaks_links,
+    leaks_rules,
+    leaks_rules_alarms,
+    oil_findings,
+    oil_findings_record,
+    oil_findings_heat,
+    oil_findings_contamination,
+    oil_findings_analysis,
+    oil_findings_drained,
+    oil_causes,
+    oil_causes_contamination,
+    oil_causes_condition,
+    oil_links,
+    oil_rules_alarms,
+    oil_rules_facts,
+    oil_rules_odds,
+    pump_findings,
+    pump_findings_priming,
+    pump_findings_drive,
+    pump_findings_mount,
+    pump_findings_bench,
+    pump_findings_wear,
+    pump_causes,
+    pump_causes_drive,
+    pump_causes_fitted,
+    pump_links,
+    pump_links_follow,
+    pump_rules_alarms,
+    pump_rules_engine,
+    pump_rules_measured,
+    relief_findings,
+    relief_causes,
+    relief_links,
+    relief_rules,
+    suction_findings,
+    suction_findings_sump,
+    suction_findings_pickup,
+    suction_causes,
+    suction_causes_sump,
+    suction_links,
+    suction_rules,
+    suction_rules_alarms,
+    topend_findings,
+    topend_findings_cam,
+    topend_findings_feeds,
+    topend_causes,
+    topend_causes_feeds,
+    topend_links,
+    topend_rules,
+    topend_rules_feeds,
+    topend_rules_valve_gear,
+    engines_features,
+    engines_layouts,
+    engines_limits,
+    engines_profiles,
+    engines_layouts_special,
+    unlisted,
+)
+
+#: tasks, in the order of the work
+WORK = (
+    reassembly_cleaning,
+    reassembly_cleaning_block,
+    reassembly_cleaning_oil,
+    reassembly_after_damage,
+    reassembly_block,
+    bearings_tasks,
+    pump_tasks,
+    pump_tasks_cover,
+    relief_tasks,
+    pump_tasks_drive,
+    pump_tasks_distributor,
+    suction_tasks_tray,
+    suction_tasks_pickup,
+    suction_tasks_sump,
+    reassembly_priming,
+    reassembly_first_start,
+    reassembly_run_in,
+)
+
+#: parts, in the order a parts list is read: by station, then what closes and is used up
+PARTS = (
+    instrument_parts,
+    oil_parts,
+    suction_parts,
+    pump_parts,
+    relief_parts,
+    delivery_parts,
+    bearings_parts,
+    topend_parts,
+    assembly_parts,
+    leaks_parts,
+    reassembly_parts_closing,
+    reassembly_consumables,
+)

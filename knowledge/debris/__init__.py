@@ -1,0 +1,1 @@
+"""Metal and dirt, wherever it is found."""

@@ -1,0 +1,196 @@
+"""Layouts of dry-sump, turbocharged, marine, generator and air-cooled engines."""
+
+from knowledge.engines import features
+from knowledge.engines.layouts import drives_but
+from knowledge.sources import COMMON_PRACTICE, HB09, HB10, HB11, HB14, HB16, HB17, TMG
+from knowledge.work import Layout
+
+DRY_SUMP_RACE = Layout(
+    id="dry_sump_race",
+    says="race engine with dry sump, belt-driven outside pump, tank and hoses",
+    has=(
+        features.PUMP_OUTSIDE,
+        features.DRY_SUMP,
+        features.REMOTE_FILTER,
+        features.OIL_COOLER,
+        features.DIRECT_GAUGE,
+        features.RELIEF_OUTSIDE,
+        features.WATER_COOLED,
+    ),
+    lacks=(
+        *drives_but(features.PUMP_OUTSIDE),
+        features.LAMP_ONLY,
+        features.DIESEL,
+        features.PRESSED_PICKUP,
+    ),
+    source=HB17,
+    also=("dry sump", "race car dry sump", "belt driven oil pump"),
+)
+DRY_SUMP_MOTORCYCLE = Layout(
+    id="dry_sump_motorcycle",
+    says="dry-sump motorcycle: oil in tank or frame, air-cooled, pushrods",
+    has=(features.PUMP_OUTSIDE, features.DRY_SUMP, features.PUSHROD_ENGINE),
+    lacks=(
+        *drives_but(features.PUMP_OUTSIDE),
+        features.OVERHEAD_CAM,
+        features.CHAIN_TENSIONERS,
+        features.TURBOCHARGED,
+        features.DIESEL,
+        features.WATER_COOLED,
+        features.PRESSED_PICKUP,
+    ),
+    source=COMMON_PRACTICE,
+    also=("motorbike", "motorcycle", "v-twin", "british twin", "oil in frame"),
+)
+TURBO_OHC_FOUR = Layout(
+    id="turbo_ohc_four",
+    says="turbocharged overhead-cam petrol four, oil-fed chain tensioner",
+    has=(
+        features.OVERHEAD_CAM,
+        features.CHAIN_TENSIONERS,
+        features.TURBOCHARGED,
+        features.HYDRAULIC_LIFTERS,
+        features.PISTON_JETS,
+        features.LAMP_ONLY,
+        features.WATER_COOLED,
+    ),
+    lacks=(
+        features.PUMP_ON_DISTRIBUTOR_SHAFT,
+        features.PUMP_ON_SKEW_GEAR,
+        features.PUMP_OUTSIDE,
+        features.DRY_SUMP,
+        features.PUSHROD_ENGINE,
+        features.VEE_ENGINE,
+        features.DIESEL,
+        features.DIRECT_GAUGE,
+    ),
+    source=HB16,
+    also=("turbo four", "turbo petrol", "turbo car", "2.0 turbo"),
+)
+MARINE_PETROL_V8 = Layout(
+    id="marine_petrol_v8",
+    says="inboard or sterndrive petrol V8, distributor-driven pump, hydraulic lifters",
+    has=(
+        features.PUMP_ON_DISTRIBUTOR_SHAFT,
+        features.PUSHROD_ENGINE,
+        features.VEE_ENGINE,
+        features.HYDRAULIC_LIFTERS,
+        features.ELECTRIC_GAUGE,
+        features.PRESSED_PICKUP,
+        features.WATER_COOLED,
+        features.TILTS,
+    ),
+    lacks=(
+        *drives_but(features.PUMP_ON_DISTRIBUTOR_SHAFT),
+        features.DRY_SUMP,
+        features.OVERHEAD_CAM,
+        features.CHAIN_TENSIONERS,
+        features.TURBOCHARGED,
+        features.DIESEL,
+        features.DIRECT_GAUGE,
+        features.LAMP_ONLY,
+        features.RELIEF_OUTSIDE,
+    ),
+    source=HB09,
+    also=("boat engine", "sterndrive", "inboard", "ski boat", "marine v8"),
+)
+MARINE_DIESEL = Layout(
+    id="marine_diesel",
+    says="auxiliary diesel of a yacht or launch, inclined, alarm with or without gauge",
+    has=(features.DIESEL, features.PUSHROD_ENGINE, features.WATER_COOLED, features.TILTS),
+    lacks=(
+        features.PUMP_ON_DISTRIBUTOR_SHAFT,
+        features.PUMP_ON_CHAIN,
+        features.DRY_SUMP,
+        features.OVERHEAD_CAM,
+        features.CHAIN_TENSIONERS,
+        features.HYDRAULIC_LIFTERS,
+        features.VEE_ENGINE,
+        features.TURBOCHARGED,
+    ),
+    source=HB11,
+    also=("sailboat diesel", "yacht engine", "boat diesel", "launch"),
+)
+GENERATOR_DIESEL = Layout(
+    id="generator_diesel",
+    says="generator-set diesel with lamp, alarm or shutdown switch only",
+    has=(
+        features.PUMP_OUTSIDE,
+        features.DIESEL,
+        features.LAMP_ONLY,
+        features.PUSHROD_ENGINE,
+        features.WATER_COOLED,
+    ),
+    lacks=(
+        *drives_but(features.PUMP_OUTSIDE),
+        features.DRY_SUMP,
+        features.OVERHEAD_CAM,
+        features.CHAIN_TENSIONERS,
+        features.HYDRAULIC_LIFTERS,
+        features.VEE_ENGINE,
+        features.TILTS,
+        features.ELECTRIC_GAUGE,
+        features.DIRECT_GAUGE,
+    ),
+    source=TMG,
+    also=("genset", "generator", "standby set", "pump set"),
+)
+SMALL_AIR_COOLED = Layout(
+    id="small_air_cooled",
+    says="small air-cooled petrol twin or single with oil pump and filter",
+    has=(features.PUSHROD_ENGINE, features.LAMP_ONLY),
+    lacks=(
+        features.PUMP_ON_DISTRIBUTOR_SHAFT,
+        features.PUMP_ON_SKEW_GEAR,
+        features.PUMP_ON_CHAIN,
+        features.DRY_SUMP,
+        features.OVERHEAD_CAM,
+        features.CHAIN_TENSIONERS,
+        features.TURBOCHARGED,
+        features.DIESEL,
+        features.WATER_COOLED,
+        features.ELECTRIC_GAUGE,
+        features.DIRECT_GAUGE,
+        features.HYDRAULIC_LIFTERS,
+        features.PISTON_JETS,
+    ),
+    source=HB10,
+    also=("lawn mower", "ride-on mower", "small engine", "small v-twin"),
+)
+AIR_COOLED_FLAT_FOUR = Layout(
+    id="air_cooled_flat_four",
+    says="air-cooled flat four, pump on the cam nose, relief from outside, oil cooler",
+    has=(
+        features.PUMP_ON_CRANK_NOSE,
+        features.PUSHROD_ENGINE,
+        features.RELIEF_OUTSIDE,
+        features.OIL_COOLER,
+        features.MECHANICAL_LIFT_PUMP,
+    ),
+    lacks=(
+        *drives_but(features.PUMP_ON_CRANK_NOSE),
+        features.DRY_SUMP,
+        features.OVERHEAD_CAM,
+        features.CHAIN_TENSIONERS,
+        features.TURBOCHARGED,
+        features.DIESEL,
+        features.WATER_COOLED,
+        features.VEE_ENGINE,
+    ),
+    source=COMMON_PRACTICE,
+    also=("flat four", "boxer", "air cooled", "aircooled", "rear engine"),
+)
+CHAIN_DRIVEN_PUMP_FOUR = Layout(
+    id="chain_driven_pump_four",
+    says="overhead-cam four, pump in the sump driven by its own chain",
+    has=(features.PUMP_ON_CHAIN, features.OVERHEAD_CAM, features.WATER_COOLED),
+    lacks=(
+        *drives_but(features.PUMP_ON_CHAIN),
+        features.DRY_SUMP,
+        features.PUSHROD_ENGINE,
+        features.VEE_ENGINE,
+        features.MECHANICAL_LIFT_PUMP,
+    ),
+    source=HB14,
+    also=("chain driven oil pump", "motorcycle four", "four cylinder bike"),
+)

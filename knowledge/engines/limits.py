@@ -1,0 +1,180 @@
+"""Figures an engine maker prints, with a typical value where the case gives none."""
+
+from knowledge.model import Limit
+from knowledge.sources import (
+    AMC,
+    CEB1,
+    COL,
+    COMMON_PRACTICE,
+    DMX,
+    EB09,
+    EB21,
+    HB02,
+    HB06,
+    HB10,
+    HB13,
+    LCF,
+    OLD,
+    PF,
+    TEL,
+    TMC,
+)
+from knowledge.units import INCH, PSI
+
+HOT_IDLE_PRESSURE = Limit(
+    id="hot_idle_pressure",
+    says="least pressure at hot idle",
+    dimension="pressure",
+    typical=10 * PSI,
+    source=COL,
+)
+STOP_IDLE_PRESSURE = Limit(
+    id="stop_idle_pressure",
+    says="stop the engine below this at idle",
+    dimension="pressure",
+    typical=7 * PSI,
+    source=HB13,
+)
+STOP_RUNNING_PRESSURE = Limit(
+    id="stop_running_pressure",
+    says="stop the engine below this at 2000 rpm or more",
+    dimension="pressure",
+    typical=20 * PSI,
+    source=EB09,
+)
+RELIEF_SETTING = Limit(
+    id="relief_setting",
+    says="pressure the relief valve holds",
+    dimension="pressure",
+    typical=55 * PSI,
+    source=PF,
+)
+IDLE_SPEED = Limit(
+    id="idle_speed", says="idle speed", dimension="speed", typical=700.0, source=HB06
+)
+OIL_TEMPERATURE = Limit(
+    id="oil_temperature",
+    says="highest oil temperature",
+    dimension="temperature",
+    typical=394.15,
+    source=HB02,
+)
+MAIN_CLEARANCE = Limit(
+    id="main_clearance",
+    says="widest main bearing clearance, on the diameter",
+    dimension="length",
+    typical=0.0035 * INCH,
+    source=EB21,
+)
+ROD_CLEARANCE = Limit(
+    id="rod_clearance",
+    says="widest rod bearing clearance, on the diameter",
+    dimension="length",
+    typical=0.0035 * INCH,
+    source=EB21,
+)
+LEAST_BEARING_CLEARANCE = Limit(
+    id="least_bearing_clearance",
+    says="tightest main or rod clearance, on the diameter",
+    dimension="length",
+    typical=0.0010 * INCH,
+    source=EB21,
+)
+CAM_CLEARANCE = Limit(
+    id="cam_clearance",
+    says="widest cam bearing clearance, on the diameter",
+    dimension="length",
+    typical=0.008 * INCH,
+    source=TMC,
+)
+CRANK_END_FLOAT = Limit(
+    id="crank_end_float",
+    says="most crank end float",
+    dimension="length",
+    typical=0.011 * INCH,
+    source=CEB1,
+)
+PUMP_END_CLEARANCE = Limit(
+    id="pump_end_clearance",
+    says="most end clearance of the pump gears",
+    dimension="length",
+    typical=0.006 * INCH,
+    source=AMC,
+)
+PUMP_SIDE_CLEARANCE = Limit(
+    id="pump_side_clearance",
+    says="most clearance gear to body",
+    dimension="length",
+    typical=0.005 * INCH,
+    source=OLD,
+)
+PUMP_BACKLASH = Limit(
+    id="pump_backlash",
+    says="most backlash of the pump gears",
+    dimension="length",
+    typical=0.028 * INCH,
+    source=COMMON_PRACTICE,
+)
+PUMP_BUSH_CLEARANCE = Limit(
+    id="pump_bush_clearance",
+    says="most clearance of the pump shaft in its bush",
+    dimension="length",
+    typical=0.0055 * INCH,
+    source=DMX,
+)
+COVER_FLATNESS = Limit(
+    id="cover_flatness",
+    says="most hollow or groove in the pump cover",
+    dimension="length",
+    typical=0.001 * INCH,
+    source=OLD,
+)
+LEAST_PICKUP_GAP = Limit(
+    id="least_pickup_gap",
+    says="least gap from pickup to sump floor",
+    dimension="length",
+    typical=0.1875 * INCH,
+    source=COMMON_PRACTICE,
+)
+MOST_PICKUP_GAP = Limit(
+    id="most_pickup_gap",
+    says="most gap from pickup to sump floor",
+    dimension="length",
+    typical=0.5 * INCH,
+    source=COMMON_PRACTICE,
+)
+PANEL_ERROR = Limit(
+    id="panel_error",
+    says="most difference between panel and trusted gauge",
+    dimension="pressure",
+    typical=5 * PSI,
+    source=TEL,
+)
+SENDER_OHMS_AT_REST = Limit(
+    id="sender_ohms_at_rest",
+    says="sender resistance without pressure",
+    dimension="resistance",
+    typical=240.0,
+    source=TEL,
+)
+SENDER_GROUND_OHMS = Limit(
+    id="sender_ground_ohms",
+    says="most resistance from sender to ground",
+    dimension="resistance",
+    typical=1.0,
+    source=COMMON_PRACTICE,
+)
+SWITCH_OPENS_AT = Limit(
+    id="switch_opens_at",
+    says="lamp switch opens by",
+    dimension="pressure",
+    typical=10 * PSI,
+    source=HB10,
+)
+FUEL_SHARE = Limit(
+    id="fuel_share_limit",
+    says="most fuel in the oil",
+    dimension="fraction",
+    typical=0.04,
+    source=LCF,
+)

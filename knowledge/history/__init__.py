@@ -1,0 +1,1 @@
+"""The engine's history and circumstances: what they make more or less common."""

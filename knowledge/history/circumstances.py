@@ -1,0 +1,167 @@
+"""Rules on reported circumstances that make a cause more or less common."""
+
+from knowledge.history import findings
+from knowledge.model import Shift, Station
+from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
+from knowledge.sources import BFP, COMMON_PRACTICE, HB09, JIO, LCF, OST, THK
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.bearings import causes as bearings_causes
+from knowledge.stations.delivery import causes as delivery_causes
+from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
+from knowledge.stations.instrument import causes as instrument_causes
+from knowledge.stations.instrument import causes_line as instrument_causes_line
+from knowledge.stations.leaks import causes as leaks_causes
+from knowledge.stations.leaks import causes_openings as leaks_causes_openings
+from knowledge.stations.oil import causes as oil_causes
+from knowledge.stations.oil import causes_condition as oil_causes_condition
+from knowledge.stations.oil import causes_contamination as oil_causes_contamination
+from knowledge.stations.pump import causes as pump_causes
+from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.relief import causes as relief_causes
+from knowledge.stations.suction import causes_sump as suction_causes_sump
+from knowledge.stations.topend import causes as topend_causes
+from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+
+rule = rules_of(Station.ASSEMBLY)
+
+
+@rule(
+    source=OST,
+    matches=[example(findings.SUMP_OR_PUMP_SWAPPED)],
+    non_matches=[example(lacks=[findings.SUMP_OR_PUMP_SWAPPED])],
+)
+def parts_that_do_not_belong_together(known: Known) -> Conclusions:
+    """With a different sump the baffle is easily left behind; with new parts old sludge is rarer."""
+    if known.has(findings.SUMP_OR_PUMP_SWAPPED):
+        yield more_common(suction_causes_sump.BAFFLE_MISSING)
+        yield more_common(suction_causes_sump.PICKUP_CLEARANCE_TIGHT)
+        yield more_common(suction_causes_sump.PICKUP_CLEARANCE_WIDE, Shift.STRONG_UP)
+        yield less_common(oil_causes_condition.OIL_DEGRADED)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings.JUST_WORKED_ON)],
+    non_matches=[example(lacks=[findings.JUST_WORKED_ON]), example(findings.OIL_JUST_CHANGED)],
+)
+def last_thing_touched(known: Known) -> Conclusions:
+    """After other work look first at what was touched last: joints, lines, gaskets, sealer."""
+    if known.has(findings.JUST_WORKED_ON):
+        yield more_common(leaks_causes_openings.WRONG_GASKET_ON_ACCESSORY, Shift.STRONG_UP)
+        for cause in (
+            leaks_causes.EXTERNAL_LEAK_MAJOR,
+            leaks_causes.OIL_LINE_LEAK,
+            leaks_causes_openings.SENDER_LEAK,
+            leaks_causes_openings.FILLER_CAP_OFF,
+            instrument_causes.SENDER_MISMATCH,
+            instrument_causes_line.GAUGE_TAP_MOVED,
+            delivery_causes_galleries.GALLERY_SEAL_LEAK,
+            topend_causes.TENSIONER_SEAL_LEAK,
+            topend_causes_feeds.DIST_HOUSING_LEAK,
+            assembly_causes.SEALANT_DEBRIS,
+            assembly_causes.DIRT_IN_ASSEMBLY,
+            suction_causes_sump.PAN_DENTED,
+        ):
+            yield more_common(cause)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings.STOOD_IN_FROST)],
+    non_matches=[example(lacks=[findings.STOOD_IN_FROST]), example(findings.STOOD_LONG)],
+)
+def stood_in_the_frost(known: Known) -> Conclusions:
+    """Frost ices the breather, cracks castings, and cold thick oil bursts filter seals and plugs."""
+    if known.has(findings.STOOD_IN_FROST):
+        yield more_common(leaks_causes_openings.BREATHER_BLOCKED, Shift.STRONG_UP)
+        for cause in (
+            oil_causes_contamination.COOLANT_IN_OIL,
+            pump_causes_fitted.PUMP_CAVITATION,
+            delivery_causes_galleries.GALLERY_CRACK,
+            leaks_causes.FILTER_SEAL_LEAK,
+            leaks_causes_openings.PLUG_EXPELLED_OUTSIDE,
+        ):
+            yield more_common(cause)
+        yield less_common(oil_causes_condition.OIL_OVERHEATED)
+
+
+@rule(
+    source=HB09,
+    matches=[example(findings.HOT_AND_THIN)],
+    non_matches=[example(lacks=[findings.HOT_AND_THIN]), example(findings.STOOD_IN_FROST)],
+)
+def hot_weather_and_thin_oil(known: Known) -> Conclusions:
+    """In heat the oil overheats more easily, and cold or thick oil explains nothing."""
+    if known.has(findings.HOT_AND_THIN):
+        yield more_common(oil_causes_condition.OIL_OVERHEATED)
+        for cause in (oil_causes.VISCOSITY_TOO_HIGH, oil_causes_condition.OIL_COLD_NORMAL):
+            yield less_common(cause, Shift.STRONG_DOWN)
+
+
+@rule(
+    source=LCF,
+    matches=[example(findings.IDLES_LONG)],
+    non_matches=[example(lacks=[findings.IDLES_LONG]), example(findings.WORKED_HARD)],
+)
+def long_idling_or_short_trips(known: Known) -> Conclusions:
+    """Long idling and short cold trips leave water and sludge in oil and breather."""
+    if known.has(findings.IDLES_LONG):
+        yield more_common(oil_causes_condition.OIL_DEGRADED)
+        yield more_common(leaks_causes_openings.BREATHER_BLOCKED)
+
+
+@rule(
+    source=JIO,
+    matches=[example(findings.SERVICE_NEGLECTED)],
+    non_matches=[example(lacks=[findings.SERVICE_NEGLECTED]), example(findings.OIL_JUST_CHANGED)],
+)
+def neglected_service(known: Known) -> Conclusions:
+    """Neglected service: choked filter and cooler, stuck valves, worn bearings, blocked breather."""
+    if known.has(findings.SERVICE_NEGLECTED):
+        yield more_common(delivery_causes.FILTER_BLOCKED, Shift.STRONG_UP)
+        for cause in (
+            relief_causes.RELIEF_STUCK_OPEN,
+            relief_causes.RELIEF_STUCK_CLOSED,
+            delivery_causes.FILTER_BYPASS_STUCK,
+            delivery_causes.OIL_COOLER_BLOCKED,
+            topend_causes_feeds.TURBO_FEED_RESTRICTED,
+            bearings_causes.BEARING_WEAR_MAINS,
+            bearings_causes.BEARING_WEAR_RODS,
+            leaks_causes_openings.BREATHER_BLOCKED,
+        ):
+            yield more_common(cause)
+
+
+@rule(
+    source=BFP,
+    matches=[example(findings.WORKED_HARD)],
+    non_matches=[example(lacks=[findings.WORKED_HARD]), example(findings.IDLES_LONG)],
+)
+def worked_hard_for_long(known: Known) -> Conclusions:
+    """Full load or high speed for long uses oil, holds it up top, foams it and loads the bearings."""
+    if known.has(findings.WORKED_HARD):
+        for cause in (
+            oil_causes.OIL_LEVEL_LOW,
+            suction_causes_sump.DRAINBACK_POOR,
+            suction_causes_sump.WINDAGE_AERATION,
+            bearings_causes.BEARING_WIPED,
+            bearings_causes.BEARING_SPUN,
+            leaks_causes.OIL_LINE_LEAK,
+        ):
+            yield more_common(cause)
+
+
+@rule(
+    source=THK,
+    matches=[example(findings.EARLIER_BREAKAGE)],
+    non_matches=[example(lacks=[findings.EARLIER_BREAKAGE]), example(findings.HIGH_MILEAGE)],
+)
+def pieces_left_from_before(known: Known) -> Conclusions:
+    """Pieces of an earlier breakage lie under the relief valve, wear the pump, upset a lifter."""
+    if known.has(findings.EARLIER_BREAKAGE):
+        for cause in (
+            relief_causes.RELIEF_DEBRIS,
+            pump_causes.PUMP_GEAR_WEAR,
+            topend_causes.LIFTER_BORE_LEAK,
+        ):
+            yield more_common(cause)

@@ -1,0 +1,268 @@
+"""Shapes of the knowledge: stations, findings, measures, limits, conditions, causes.
+
+Imported by every room of ``knowledge`` and by the reasoning in ``diagnose``; imports nothing of ours.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterator
+from dataclasses import dataclass, fields
+from datetime import date
+from enum import Enum, StrEnum
+from typing import TypeVar
+
+T = TypeVar("T")
+
+
+class Station(StrEnum):
+    """A stretch of the oil's way; every room of the book is sorted by it."""
+
+    INSTRUMENT = "instrument"
+    OIL = "oil"
+    SUCTION = "suction"
+    PUMP = "pump"
+    RELIEF = "relief"
+    DELIVERY = "delivery"
+    BEARINGS = "bearings"
+    TOPEND = "topend"
+    ASSEMBLY = "assembly"
+    LEAKS = "leaks"
+
+
+class Kind(StrEnum):
+    """What sort of fact a finding is."""
+
+    LAYOUT = "layout"  #: how this engine is built; gates causes
+    HISTORY = "history"  #: what happened to it; shifts how common a cause is
+    SEEN = "seen"  #: evidence: seen, heard, smelt, read or measured
+
+
+class Stage(StrEnum):
+    """How far one must go to learn a finding."""
+
+    KNOWN = "told"  #: the person knows it already
+    OUTSIDE = "outside"  #: a check without dismantling
+    OPENED = "opened"  #: something has to come off
+
+
+class State(StrEnum):
+    """What was reported of a finding. Not looked at is no state: it says nothing."""
+
+    PRESENT = "present"
+    ABSENT = "absent"
+
+
+class Strength(Enum):
+    """How often the parent alone brings the child about (judgement, closed scale)."""
+
+    ALWAYS = 0.97
+    MOSTLY = 0.80
+    OFTEN = 0.55
+    SOMETIMES = 0.25
+    SELDOM = 0.08
+    RARELY = 0.02
+
+
+ALWAYS, MOSTLY, OFTEN, SOMETIMES, SELDOM, RARELY = Strength
+
+
+class Background(Enum):
+    """How often a finding is there for reasons outside the book (judgement)."""
+
+    COMMON = 0.15
+    OCCASIONAL = 0.05
+    RARE = 0.015
+    VERY_RARE = 0.004
+
+
+COMMON, OCCASIONAL, RARE, VERY_RARE = Background
+
+
+class Rate(Enum):
+    """How common a root cause is among real complaints: relative weights (judgement).
+
+    Flat on purpose: among confirmed cases rare causes turn up oftener than their class says.
+    """
+
+    VERY_COMMON = 6.0
+    COMMON = 4.0
+    OCCASIONAL = 2.0
+    RARE = 0.8
+
+
+class Shift(Enum):
+    """What a circumstance does to a cause's rate (judgement)."""
+
+    STRONG_UP = 4.0
+    UP = 2.0
+    DOWN = 0.5
+    STRONG_DOWN = 0.15
+
+
+STRONG_UP, UP, DOWN, STRONG_DOWN = Shift
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shifts:
+    """What each of five facts of history does to a cause's rate; None changes nothing.
+
+    The fields are the ids of the findings of history.
+    """
+
+    high_mileage: Shift | None = None
+    freshly_rebuilt: Shift | None = None
+    oil_just_changed: Shift | None = None
+    stood_long: Shift | None = None
+    raced_or_heeled: Shift | None = None
+
+    def get(self, fact: str) -> Shift | None:
+        """Return the shift for the id of a finding of history. Raises AttributeError."""
+        shift: Shift | None = getattr(self, fact)
+        return shift
+
+    def items(self) -> Iterator[tuple[str, Shift]]:
+        """Yield the facts that change the rate, each with its shift."""
+        for each in fields(self):
+            if (shift := self.get(each.name)) is not None:
+                yield each.name, shift
+
+
+class Severity(StrEnum):
+    """What an alarm asks of the person."""
+
+    STOP = "stop the engine"
+    DO_NOT_RUN = "do not start or run"
+    CARE = "take care"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Source:
+    """Where a statement was read, or the mark that it was not."""
+
+    key: str
+    title: str
+    trust: str = ""
+
+    def __str__(self) -> str:
+        return self.title
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class Finding:
+    """Something a person can know, see, hear, smell, read or measure.
+
+    ``says`` completes "it was found: …", ``denies`` the opposite; ``asks`` is the question
+    put to a person; ``background`` is how often it is there without any cause of the book.
+    """
+
+    id: str
+    station: Station
+    says: str
+    asks: str
+    source: Source
+    denies: str = ""
+    kind: Kind = Kind.SEEN
+    stage: Stage = Stage.KNOWN
+    normal: str = ""
+    why: str = ""
+    background: Background = RARE
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<finding {self.id}>"
+
+    def stated(self, there: bool) -> str:
+        """The sentence for it being there, or for its not being there."""
+        return self.says if there else self.denies or f"not: {self.says}"
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class Measure:
+    """A quantity a person can enter with a unit; ``dimension`` names the table in ``units``.
+
+    ``plausible`` bounds what can be real, in the dimension's SI unit: outside is an error.
+    """
+
+    id: str
+    station: Station
+    says: str
+    asks: str
+    dimension: str
+    plausible: tuple[float, float]
+    source: Source
+    spread: float = 0.0  #: usual measuring error, one standard deviation, SI
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<measure {self.id}>"
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class Limit:
+    """A figure the engine maker prints; ``typical`` is used, and marked, where none is given."""
+
+    id: str
+    says: str
+    dimension: str
+    typical: float
+    source: Source
+
+    def __repr__(self) -> str:
+        return f"<limit {self.id}>"
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class Condition:
+    """A hidden hydraulic or damage state between causes and findings."""
+
+    id: str
+    station: Station
+    says: str
+    mechanism: str
+    source: Source
+    damage: bool = False
+
+    def __repr__(self) -> str:
+        return f"<condition {self.id}>"
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class Cause:
+    """A root cause: what went wrong first.
+
+    ``rate`` is how common it is, ``shifts`` what five facts of history do to that rate.
+    """
+
+    id: str
+    station: Station
+    says: str
+    mechanism: str
+    rate: Rate
+    shifts: Shifts
+    remedy: str
+    source: Source
+    follows: str = ""  #: what it leads to if left
+    no_fault: bool = False
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<cause {self.id}>"
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """One look at a gauge, in SI: rev/min, kelvin, pascal; ``gauge`` is 'panel' or 'direct'."""
+
+    rpm: float
+    oil_temperature: float | None
+    pressure: float
+    gauge: str = "panel"
+    tap: str = "gallery"
+    error: float | None = None  #: the gauge's own error, Pa, where it is known
+    when: date | None = None  #: the day it was taken, where it is known
+
+
+def all_in(module: str, kind: type[T]) -> tuple[T, ...]:
+    """Every word of a kind that a module itself defines, in the order written there."""
+    return tuple(v for v in vars(sys.modules[module]).values() if isinstance(v, kind))

@@ -1,0 +1,1 @@
+"""What the gauge shows whatever the cause: readings, patterns, alarms."""

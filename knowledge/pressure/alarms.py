@@ -1,0 +1,316 @@
+"""Alarms on pressure: when a pressure means stop, whatever the cause."""
+
+from collections.abc import Iterator
+
+from knowledge.engines import features, limits
+from knowledge.history import findings as history
+from knowledge.model import Reading, Severity, Station
+from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
+from knowledge.pressure.gauge import at_pump, at_speed, is_cold, runs, same_moment
+from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
+from knowledge.sources import COMMON_PRACTICE, DTN, HB13, HB19, INL, LAM, NE3, SLO, TMG
+from knowledge.stations.pump import findings_priming as pump_priming
+from knowledge.units import PSI
+
+rule = rules_of(Station.INSTRUMENT)
+
+
+FARM_DIESEL_LEAST = 0.2e6  #: Pa: below this at speed a farm diesel is stopped
+FAR_TOO_HIGH = 90 * PSI  #: cold pressure past this bursts filters
+
+
+def psi(pressure: float) -> str:
+    """A pressure as it is read out."""
+    return f"{pressure / PSI:.0f} psi ({pressure / 1e5:.1f} bar)"
+
+
+def running(known: Known) -> Iterator[Reading]:
+    """Gallery readings of the running engine."""
+    return (r for r in known.readings() if runs(r) and not at_pump(r))
+
+
+def seen(value: float, rpm: float, celsius: float = 90.0) -> Reading:
+    """An example."""
+    return Reading(rpm, celsius + 273.15, value * PSI)
+
+
+@rule(
+    source=NE3,
+    matches=[example(patterns.GAUGE_READS_ZERO)],
+    non_matches=[example(patterns.GAUGE_READS_LOW), example(lacks=[patterns.GAUGE_READS_ZERO])],
+)
+def no_pressure_means_stop_now(known: Known) -> Conclusions:
+    """No pressure shown: shut down at once; do not start again before the cause is found.
+
+    Only somebody's word that a trusted gauge has shown pressure *since* takes the stop back: of
+    what was told and read nobody knows which came first.
+    """
+    if known.has(patterns.GAUGE_READS_ZERO):
+        yield Alarm(
+            Severity.STOP,
+            "gauge reads zero, some pressure is needed at any speed: shut down at once, no restart "
+            "until a trusted gauge shows pressure (then record pressure_shown_since=yes) or the "
+            "cause is found",
+            until=direct_gauge.PRESSURE_SHOWN_SINCE,
+        )
+
+
+@rule(
+    source=NE3,
+    matches=[
+        example(patterns.GAUGE_READS_ZERO, direct_gauge.PRESSURE_SHOWN_SINCE),
+        example(direct_gauge.PRESSURE_SHOWN_SINCE, direct_gauge.DIRECT_GAUGE_LOW),
+    ],
+    non_matches=[
+        example(patterns.GAUGE_READS_ZERO),
+        example(
+            patterns.GAUGE_READS_ZERO,
+            direct_gauge.DIRECT_GAUGE_LOW,
+            lacks=[direct_gauge.PRESSURE_SHOWN_SINCE],
+        ),
+    ],
+)
+def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
+    """A trusted gauge has shown pressure since: it may run under that gauge's eye.
+
+    Told beside a trusted gauge that reads low or zero, one of the two is over: stop.
+    """
+    if known.has(patterns.GAUGE_READS_ZERO) and known.has(direct_gauge.PRESSURE_SHOWN_SINCE):
+        yield Alarm(
+            Severity.CARE,
+            "gauge reads zero, a trusted gauge has shown pressure since: run only with that gauge "
+            "on and watched; if it falls as well, shut down at once",
+        )
+    for low in (direct_gauge.DIRECT_GAUGE_LOW, direct_gauge.DIRECT_GAUGE_ZERO):
+        if known.has(direct_gauge.PRESSURE_SHOWN_SINCE) and known.has(low):
+            yield Alarm(
+                Severity.STOP,
+                "a trusted gauge is told to show pressure and to lack it: stop, read it again",
+            )
+
+
+@rule(
+    source=LAM,
+    matches=[example(behaviour.NONE_FROM_FIRST_START)],
+    non_matches=[
+        example(lacks=[behaviour.NONE_FROM_FIRST_START]),
+        example(patterns.GAUGE_READS_LOW),
+    ],
+)
+def none_since_the_work(known: Known) -> Conclusions:
+    """No pressure since the work or the storage: no further start, prime with the engine still."""
+    if known.has(behaviour.NONE_FROM_FIRST_START):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "no pressure since the work, limit 10 s (5 s on a fresh build): do not start again, "
+            "prime with the engine still",
+        )
+
+
+@rule(
+    source=LAM,
+    matches=[example(history.FRESHLY_REBUILT, behaviour.TEN_SECONDS_OR_MORE)],
+    non_matches=[example(history.FRESHLY_REBUILT), example(behaviour.TEN_SECONDS_OR_MORE)],
+)
+def fresh_build_gets_half_the_time(known: Known) -> Conclusions:
+    """A fresh build gets five seconds only: its new surfaces have no film to live on."""
+    if known.has(history.FRESHLY_REBUILT) and known.has(behaviour.TEN_SECONDS_OR_MORE):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "fresh build without pressure for ten seconds, limit 5 s: do not start again, prime, "
+            "then look at a bearing",
+        )
+
+
+@rule(
+    source=HB13,
+    matches=[example(readings=[seen(4, 700)]), example(readings=[seen(12, 3000)])],
+    non_matches=[
+        example(readings=[seen(12, 700)]),
+        example(readings=[seen(45, 3000)]),
+        example(readings=[seen(0, 0)]),
+    ],
+)
+def reading_below_the_stop_limit(known: Known) -> Conclusions:
+    """Below 7 psi at idle, or 20 psi from 2000 rpm on, or the maker's own figures: stop.
+
+    A panel gauge may lie; stop first, then put a trusted gauge on.
+    """
+    for r in running(known):
+        limit = known.limit(
+            limits.STOP_RUNNING_PRESSURE if r.rpm >= 2000.0 else limits.STOP_IDLE_PRESSURE
+        )
+        refuted = r.gauge == "panel" and any(
+            d.gauge == "direct" and d.pressure >= limit and same_moment(r, d)
+            for d in known.readings()
+        )
+        if r.pressure < limit and not refuted:
+            then = (
+                "the trusted gauge says so: shut down, do not run until the cause is found"
+                if r.gauge == "direct"
+                else "shut down, check with a trusted gauge before it runs again"
+            )
+            yield Alarm(
+                Severity.STOP, f"{psi(r.pressure)} at {r.rpm:.0f} rpm, limit {psi(limit)}: {then}"
+            )
+
+
+@rule(
+    source=HB19,
+    matches=[
+        example(features.DIESEL, readings=[seen(26, 1800)]),
+        example(features.DIESEL, direct_gauge.DIRECT_GAUGE_UNSTEADY),
+    ],
+    non_matches=[
+        example(readings=[seen(26, 1800)]),
+        example(features.DIESEL, readings=[seen(26, 800)]),
+        example(features.DIESEL, readings=[seen(45, 1800)]),
+    ],
+)
+def farm_diesel_below_two_bar(known: Known) -> Conclusions:
+    """A diesel below 2 bar (29 psi) at working speed, or one that swings, is stopped."""
+    if known.has(features.DIESEL):
+        for r in running(known):
+            if at_speed(r) and r.pressure < FARM_DIESEL_LEAST:
+                yield Alarm(
+                    Severity.STOP,
+                    f"{psi(r.pressure)} at {r.rpm:.0f} rpm on a diesel, limit "
+                    f"{psi(FARM_DIESEL_LEAST)} at working speed: stop",
+                )
+        if known.has(direct_gauge.DIRECT_GAUGE_UNSTEADY):
+            yield Alarm(
+                Severity.STOP,
+                "a trusted gauge swings on a diesel, steady within 2 or 3 psi is the limit: stop",
+            )
+
+
+@rule(
+    source=DTN,
+    matches=[example(patterns.FELL_SUDDENLY), example(patterns.SANK_WHILE_RUNNING)],
+    non_matches=[
+        example(lacks=[patterns.FELL_SUDDENLY, patterns.SANK_WHILE_RUNNING]),
+        example(patterns.GAUGE_READS_LOW),
+    ],
+)
+def pressure_that_falls_away(known: Known) -> Conclusions:
+    """A sudden fall, or a steady sinking in one run: stop, and stay stopped till it is explained."""
+    for fall in (patterns.FELL_SUDDENLY, patterns.SANK_WHILE_RUNNING):
+        if known.has(fall):
+            yield Alarm(
+                Severity.STOP,
+                f"{fall.says}, half the usual is the limit: stop, do not run until the cause is "
+                "found",
+            )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(patterns_speed.CLIMBS_PAST_SETTING), example(readings=[seen(105, 2000, 20)])],
+    non_matches=[
+        example(readings=[seen(60, 2000, 20)]),
+        example(lacks=[patterns_speed.CLIMBS_PAST_SETTING]),
+    ],
+)
+def far_too_much_when_cold(known: Known) -> Conclusions:
+    """Cold pressure far past the relief setting bursts filters: back to idle, then stop."""
+    limit = max(FAR_TOO_HIGH, 1.2 * known.limit(limits.RELIEF_SETTING))
+    for r in running(known):
+        if is_cold(r) and r.pressure > limit:
+            yield Alarm(
+                Severity.STOP,
+                f"{psi(r.pressure)} cold, limit {psi(limit)}: back to idle, then stop; the relief "
+                "valve does not relieve",
+            )
+    if known.has(patterns_speed.CLIMBS_PAST_SETTING):
+        yield Alarm(
+            Severity.CARE,
+            "cold pressure climbs past the relief setting, which is the limit: back to idle, stop, "
+            "no revs before the relief valve was seen",
+        )
+
+
+@rule(
+    source=SLO,
+    matches=[example(behaviour.FALLS_IN_A_MANOEUVRE)],
+    non_matches=[example(lacks=[behaviour.FALLS_IN_A_MANOEUVRE])],
+)
+def pressure_goes_in_the_manoeuvre(known: Known) -> Conclusions:
+    """Each fall in a bend or on a slope costs the rod bearings: break the manoeuvre off."""
+    if known.has(behaviour.FALLS_IN_A_MANOEUVRE):
+        yield Alarm(
+            Severity.CARE,
+            "pressure falls in the manoeuvre, the stop figure is the limit at any instant: break "
+            "it off, fill to the mark, repeat only with a second person on the gauge",
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(pump_priming.DRILL_GIVES_NONE)],
+    non_matches=[
+        example(lacks=[pump_priming.DRILL_GIVES_NONE]),
+        example(behaviour.NONE_FROM_FIRST_START),
+    ],
+)
+def primed_in_vain(known: Known) -> Conclusions:
+    """Primed for two minutes without pressure: stop priming and find the cause."""
+    if known.has(pump_priming.DRILL_GIVES_NONE):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "priming brings no pressure, limit about 2 min: stop it, do not start, find where the "
+            "oil goes or why none comes",
+        )
+
+
+@rule(
+    source=LAM,
+    matches=[
+        example(patterns.LAMP_COMES_ON, lacks=[patterns.ENGINE_RUNS_NORMALLY]),
+        example(patterns.LAMP_COMES_ON),
+    ],
+    non_matches=[
+        example(lacks=[patterns.LAMP_COMES_ON]),
+        example(patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE),
+    ],
+)
+def lamp_says_stop(known: Known) -> Conclusions:
+    """A lamp that comes on while running is believed until a trusted gauge belies it."""
+    if known.has(patterns.LAMP_COMES_ON):
+        yield Alarm(
+            Severity.STOP,
+            "oil lamp or alarm on while running, its switch point is about 4.5 to 7 psi: stop, put "
+            "a trusted gauge on before it runs again",
+        )
+
+
+@rule(
+    source=TMG,
+    matches=[example(features.LAMP_ONLY)],
+    non_matches=[example(lacks=[features.LAMP_ONLY])],
+)
+def lamp_out_proves_little(known: Known) -> Conclusions:
+    """A lamp that is out does not prove enough pressure: its switch opens at 4.5 to 7 psi."""
+    if known.has(features.LAMP_ONLY):
+        yield Alarm(
+            Severity.CARE,
+            "lamp or alarm only, its switch opens at about 4.5 to 7 psi: a lamp that is out is no "
+            "proof of enough pressure; put a trusted gauge on",
+        )
+
+
+@rule(
+    source=INL,
+    matches=[example(direct_gauge.DIRECT_GAUGE_LOW, patterns.NEEDLE_FLICKERS)],
+    non_matches=[
+        example(patterns.NEEDLE_FLICKERS),
+        example(direct_gauge.DIRECT_GAUGE_LOW, lacks=[patterns.NEEDLE_FLICKERS]),
+    ],
+)
+def truly_low_and_wavering(known: Known) -> Conclusions:
+    """Low on a trusted gauge and wavering as well: air comes through, and bearings starve."""
+    if known.has(direct_gauge.DIRECT_GAUGE_LOW) and known.has(patterns.NEEDLE_FLICKERS):
+        yield Alarm(
+            Severity.STOP,
+            "pressure truly low and wavering, steady within 2 or 3 psi is the limit: stop, read "
+            "the stick, do not run until the cause is found",
+        )

@@ -1,0 +1,242 @@
+"""Rules that turn gauge readings into findings: low, zero, high."""
+
+from knowledge.engines import limits
+from knowledge.judging import sure_beyond
+from knowledge.model import Reading, Station
+from knowledge.pressure import direct_gauge, patterns
+from knowledge.pressure.gauge import (
+    NEXT_TO_NOTHING,
+    PAST_SETTING,
+    RUNNING,
+    at_pump,
+    idles,
+    is_cold,
+    is_hot,
+    runs,
+    same_moment,
+    sure_above,
+    sure_below,
+    sure_lower,
+    told,
+    wanted_cold,
+    wanted_hot,
+)
+from knowledge.rule_api import Conclusions, Known, example, rules_of
+from knowledge.sources import DOD, HB02, HB06, LAM, PF, TEL, TEN_R
+from knowledge.stations.oil import findings_heat as oil_heat
+from knowledge.units import PSI
+
+rule = rules_of(Station.INSTRUMENT)
+
+
+def wanted(known: Known, reading: Reading) -> float:
+    """Least pressure at this speed and heat by this engine's figures [Pa]."""
+    figures = (
+        reading.rpm,
+        known.limit(limits.HOT_IDLE_PRESSURE),
+        known.limit(limits.RELIEF_SETTING),
+    )
+    return wanted_cold(*figures) if is_cold(reading) else wanted_hot(*figures)
+
+
+def gallery(known: Known, gauge: str) -> list[Reading]:
+    """Readings of one kind of gauge on the gallery of a running engine."""
+    return [r for r in known.readings() if r.gauge == gauge and runs(r) and not at_pump(r)]
+
+
+def hot(psi: float, rpm: float, gauge: str = "panel", tap: str = "gallery") -> Reading:
+    """A hot example."""
+    return Reading(rpm, 363.15, psi * PSI, gauge, tap)
+
+
+def cold(psi: float, rpm: float, gauge: str = "panel") -> Reading:
+    """A cold example."""
+    return Reading(rpm, 293.15, psi * PSI, gauge)
+
+
+@rule(
+    source=TEN_R,
+    matches=[example(readings=[hot(4, 700)]), example(readings=[hot(20, 700), hot(12, 3000)])],
+    non_matches=[example(readings=[hot(10, 700)]), example(readings=[hot(4, 700, "direct")])],
+)
+def panel_below_what_is_wanted(known: Known) -> Conclusions:
+    """A panel reading below the idle figure, or below 10 psi for each 1000 rpm, is low.
+
+    All readings above it mean not low. Near the limit the gauge's own error leaves it open.
+    """
+    lows = [sure_below(r, wanted(known, r)) for r in gallery(known, "panel")]
+    if lows:
+        yield from told(patterns.GAUGE_READS_LOW, max(lows))
+
+
+@rule(
+    source=TEN_R,
+    matches=[example(readings=[hot(4, 700, "direct")])],
+    non_matches=[example(readings=[hot(10, 700, "direct")]), example(readings=[hot(4, 700)])],
+)
+def direct_gauge_below_what_is_wanted(known: Known) -> Conclusions:
+    """A trusted direct gauge below what is wanted at that speed and heat confirms it low."""
+    lows = [sure_below(r, wanted(known, r)) for r in gallery(known, "direct")]
+    if lows:
+        yield from told(direct_gauge.DIRECT_GAUGE_LOW, max(lows))
+
+
+@rule(
+    source=LAM,
+    matches=[example(readings=[hot(0, 800)]), example(readings=[hot(25, 800)])],
+    non_matches=[example(readings=[hot(3, 800)]), example(readings=[hot(0, 0)])],
+)
+def panel_reads_nothing(known: Known) -> Conclusions:
+    """A running engine whose panel gauge cannot be told from nothing reads zero."""
+    nones = [sure_below(r, NEXT_TO_NOTHING) for r in gallery(known, "panel")]
+    if nones:
+        yield from told(patterns.GAUGE_READS_ZERO, max(nones))
+
+
+@rule(
+    source=LAM,
+    matches=[example(readings=[hot(0, 800, "direct")])],
+    non_matches=[example(readings=[hot(3, 800, "direct")]), example(readings=[hot(0, 800)])],
+)
+def direct_gauge_reads_nothing(known: Known) -> Conclusions:
+    """A running engine whose direct gauge cannot be told from nothing has no pressure."""
+    nones = [sure_below(r, NEXT_TO_NOTHING) for r in gallery(known, "direct")]
+    if nones:
+        yield from told(direct_gauge.DIRECT_GAUGE_ZERO, max(nones))
+
+
+@rule(
+    source=PF,
+    matches=[example(readings=[cold(95, 2000)]), example(readings=[hot(50, 3000)])],
+    non_matches=[example(readings=[cold(71, 2000)]), example(readings=[hot(50, 0)])],
+)
+def far_above_the_relief_setting(known: Known) -> Conclusions:
+    """A reading far above the relief setting is too high, hot or cold."""
+    limit = PAST_SETTING * known.limit(limits.RELIEF_SETTING)
+    highs = [sure_above(r, limit) for r in gallery(known, "panel")]
+    if highs:
+        yield from told(patterns.GAUGE_READS_HIGH, max(highs))
+
+
+@rule(
+    source=TEL,
+    matches=[
+        example(readings=[hot(5, 700), hot(25, 700, "direct")]),
+        example(readings=[hot(25, 700), hot(25, 700, "direct")]),
+    ],
+    non_matches=[
+        example(readings=[hot(5, 700), hot(45, 3000, "direct")]),
+        example(readings=[hot(20, 700), hot(25, 700, "direct")]),
+    ],
+)
+def panel_and_direct_gauge_side_by_side(known: Known) -> Conclusions:
+    """Panel and direct gauge at the same moment should agree within about 5 psi.
+
+    Misleads when the two are tapped at different ports.
+    """
+    limit = known.limit(limits.PANEL_ERROR)
+    apart = [
+        max(sure_lower(p, d, limit), sure_lower(d, p, limit))
+        for p in gallery(known, "panel")
+        for d in gallery(known, "direct")
+        if same_moment(p, d)
+    ]
+    if apart:
+        yield from told(patterns.SECOND_INSTRUMENT_DISAGREES, max(apart))
+
+
+@rule(
+    source=DOD,
+    matches=[example(readings=[hot(40, 1500, "direct", "pump"), hot(20, 1500, "direct")])],
+    non_matches=[
+        example(readings=[hot(40, 1500, "direct", "pump")]),
+        example(readings=[hot(40, 3000, "direct", "pump"), hot(20, 700, "direct")]),
+    ],
+)
+def two_ports_at_once(known: Known) -> Conclusions:
+    """Two ports read with direct gauges at the same moment should agree within 5 psi."""
+    direct = [r for r in known.readings() if r.gauge == "direct" and runs(r)]
+    apart = [
+        sure_lower(a, b, 5 * PSI)
+        for a in direct
+        for b in direct
+        if a.tap != b.tap and same_moment(a, b)
+    ]
+    if apart:
+        yield from told(direct_gauge.PORTS_DIFFER, max(apart))
+
+
+@rule(
+    source=HB02,
+    matches=[
+        example(readings=[hot(5, 700, "direct", "pump")]),
+        example(readings=[hot(40, 1500, "direct", "pump")]),
+    ],
+    non_matches=[example(readings=[hot(5, 700, "direct")]), example(readings=[hot(5, 0)])],
+)
+def low_at_the_pump_itself(known: Known) -> Conclusions:
+    """Pressure low at the pump's own outlet points to the pump side, right there to the engine.
+
+    Misleads when a big leak behind pulls the pump's pressure down as well.
+    """
+    lows = [sure_below(r, wanted(known, r)) for r in known.readings() if at_pump(r) and runs(r)]
+    if lows:
+        yield from told(direct_gauge.PUMP_PORT_LOW, max(lows))
+
+
+@rule(
+    source=HB02,
+    matches=[example(readings=[hot(40, 1500, "direct", "pump"), hot(5, 1500, "direct")])],
+    non_matches=[
+        example(readings=[hot(5, 1500, "direct")]),
+        example(readings=[hot(40, 1500, "direct", "pump")]),
+    ],
+)
+def lost_between_pump_and_gallery(known: Known) -> Conclusions:
+    """Right at the pump and low in the gallery at the same moment: it is lost in between."""
+    pairs = [
+        sure_above(p, wanted(known, p)) * sure_below(g, wanted(known, g))
+        for p in known.readings()
+        if at_pump(p) and runs(p)
+        for g in gallery(known, "direct")
+        if same_moment(p, g)
+    ]
+    if pairs:
+        yield from told(direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY, max(pairs))
+
+
+@rule(
+    source=HB06,
+    matches=[example(readings=[hot(8, 520)]), example(readings=[hot(12, 720)])],
+    non_matches=[example(readings=[hot(8, 650)]), example(readings=[hot(40, 3000)])],
+)
+def idling_slower_than_its_figure(known: Known) -> Conclusions:
+    """A reading taken slower than the idle figure was taken on an engine that idles too slowly.
+
+    Misleads when the counter is wrong, or the engine was about to stall.
+    """
+    figure = known.limit(limits.IDLE_SPEED)
+    idling = [r.rpm for r in known.readings() if is_hot(r) and idles(r, figure)]
+    if idling and min(idling) > RUNNING:
+        yield from told(
+            direct_gauge.IDLE_BELOW_SPEC, sure_beyond(-min(idling), -0.93 * figure, 30.0)
+        )
+
+
+@rule(
+    source=HB02,
+    matches=[
+        example(readings=[Reading(3000, 398.15, 20 * PSI)]),
+        example(readings=[hot(20, 3000)]),
+    ],
+    non_matches=[
+        example(readings=[Reading(3000, None, 20 * PSI)]),
+        example(readings=[cold(50, 1000)]),
+    ],
+)
+def oil_hotter_than_its_limit(known: Known) -> Conclusions:
+    """Oil hotter than its limit sags whatever else is wrong; warm and below it, it is not that."""
+    heat = [r.oil_temperature for r in known.readings() if r.oil_temperature and is_hot(r)]
+    if heat:
+        past = sure_beyond(max(heat), known.limit(limits.OIL_TEMPERATURE) - 1.0, 3.0)
+        yield from told(oil_heat.OIL_TEMPERATURE_HIGH, past)

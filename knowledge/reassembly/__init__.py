@@ -1,0 +1,1 @@
+"""Work on the whole engine: cleaning, priming, first start, run-in, consumables."""

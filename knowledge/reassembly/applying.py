@@ -1,0 +1,32 @@
+"""Whether a task or a part is one for this engine, from the features it has and lacks."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Protocol
+
+from knowledge.model import Finding, State
+
+
+class ForSome(Protocol):
+    """Something that belongs to some engines only."""
+
+    @property
+    def only_with(self) -> tuple[Finding, ...]:
+        """Any of these features, else it does not apply."""
+
+    @property
+    def not_with(self) -> tuple[Finding, ...]:
+        """None of these features."""
+
+
+def applies(task: ForSome, state: Callable[[Finding], State | None]) -> bool:
+    """Whether the engine of which ``state`` tells each feature is one the task is for.
+
+    A feature nobody has spoken of does not rule a task out: it may be there.
+    """
+    if any(state(feature) is State.PRESENT for feature in task.not_with):
+        return False
+    if not task.only_with:
+        return True
+    return any(state(feature) is not State.ABSENT for feature in task.only_with)

@@ -1,0 +1,258 @@
+"""What is done about coolant, fuel, sludge or a strange fluid in the oil before it runs again."""
+
+from knowledge.engines import features
+from knowledge.reassembly import what_was_found
+from knowledge.sources import COMMON_PRACTICE, D13, GLY, HB02, HB08, HPA, JIO, LCF, TCF
+from knowledge.stations.bearings import causes as bearings_causes
+from knowledge.stations.delivery import causes as delivery_causes
+from knowledge.stations.leaks import causes_openings as leaks_causes_openings
+from knowledge.stations.oil import causes_condition as oil_causes_condition
+from knowledge.stations.oil import causes_contamination as oil_causes_contamination
+from knowledge.stations.oil import findings_record as oil_record
+from knowledge.stations.suction import causes as suction_causes
+from knowledge.stations.suction import causes_sump as suction_causes_sump
+from knowledge.stations.suction import findings_sump as suction_sump
+from knowledge.work import Caution, Hold, Phase, Task
+
+COOLANT_LEAK_CURED = Task(
+    id="coolant_leak_cured",
+    phase=Phase.CLEANING,
+    says="way by which water or coolant got in: found and cured, before any flushing",
+    how=(
+        "cooling system under the cap's pressure, cold: look up from below for the drip",
+        "oil cooler tried by itself: air under water; it leaks oil out running, water in at rest",
+        "head gasket, core plugs inside, liners and their rings, cracks in head and block",
+        "no coolant lost: condensation from short cold trips, rain or a flooded bilge",
+    ),
+    source=HB02,
+    remedy="find it: an oil change without the leak found is thrown away",
+    guards=(oil_causes_contamination.COOLANT_IN_OIL,),
+    after=what_was_found.COOLANT,
+    cautions=(
+        Caution.HOT,
+        Caution.PRESSURE,
+        Caution.WASTE,
+        Caution.LIFTING,
+    ),
+    also=("head gasket", "water in the oil", "where does the water come from"),
+)
+BEARINGS_SEEN_AFTER_COOLANT = Task(
+    id="bearings_seen_after_coolant",
+    phase=Phase.CLEANING,
+    says="main and rod shells looked at after coolant in the oil",
+    how=(
+        "a cap of each kind off, the lowest fed first; keep shells to their places",
+        "dark, etched or with gelled oil on them: every bearing comes out",
+        "sound and the oil on them still flows: flush, then close",
+    ),
+    source=D13,
+    remedy="take the engine down, measure the journals, fit new shells",
+    why="coolant eats the lining, and glycol gels the oil in the feeds",
+    guards=(bearings_causes.BEARING_WIPED,),
+    after=what_was_found.COOLANT,
+    cautions=(Caution.LIFTING, Caution.HAND_TURN, Caution.USED_OIL),
+    also=("check bearings for corrosion", "glycol on bearings"),
+)
+COOLANT_FLUSHED_OUT = Task(
+    id="coolant_flushed_out",
+    phase=Phase.CLEANING,
+    says="coolant flushed out of the oil circuit, or the circuit taken apart and washed",
+    how=(
+        "drain hot, filter off, sump, cooler and lines emptied; a sample to the laboratory",
+        "a trace and no gel: new oil and filter do it",
+        "sticky black or grey coat: the engine maker's own flush for glycol, to the letter",
+        "gel that must be scraped, or metal in the filter: no flushing, take it down and wash",
+    ),
+    source=GLY,
+    remedy="strip and wash what still shows coat or gel",
+    guards=(oil_causes_contamination.COOLANT_IN_OIL, delivery_causes.FILTER_BLOCKED),
+    after=what_was_found.COOLANT,
+    cautions=(*what_was_found.WASHING, Caution.FIRE, Caution.HOT, Caution.USED_OIL),
+    also=("flush coolant from the engine", "clean milky oil out"),
+)
+OIL_CHANGED_TWICE = Task(
+    id="oil_changed_twice",
+    phase=Phase.CLEANING,
+    says="second oil and filter change after coolant planned, its filter to be cut",
+    how=(
+        "first filling is a rinse: change it with its filter after the first warm running",
+        "second filter cut at about 50 hours, or a sample sent: no glycol, no metal",
+    ),
+    source=GLY,
+    hold=Hold.NOTE,
+    remedy="write both dates into the job",
+    guards=(oil_causes_contamination.COOLANT_IN_OIL, delivery_causes.FILTER_BLOCKED),
+    after=what_was_found.COOLANT,
+    cautions=(
+        Caution.USED_OIL,
+        Caution.WASTE,
+        Caution.HOT,
+        Caution.SHARP,
+    ),
+    also=("change oil twice",),
+)
+TURBO_LOOKED_AT_AFTER_COOLANT = Task(
+    id="turbo_looked_at_after_coolant",
+    phase=Phase.CLEANING,
+    says="turbo bearings felt and looked at after coolant in the oil",
+    how=(
+        "cold, inlet hose off: spin the shaft, lift and push it along",
+        "brown or discoloured bronze, any roughness: to a turbo shop",
+    ),
+    source=TCF,
+    remedy="have the turbo rebuilt or renewed before the oil is trusted to it",
+    guards=(oil_causes_contamination.COOLANT_IN_OIL,),
+    only_with=(features.TURBOCHARGED,),
+    after=what_was_found.COOLANT,
+    cautions=(Caution.HOT, Caution.SHARP),
+    also=("turbo after water in oil",),
+)
+FROZEN_WATER_DRAINED = Task(
+    id="frozen_water_drained",
+    phase=Phase.CLEANING,
+    says="all water out of sump, pump and lines after a freeze-up",
+    how=(
+        "thaw it through in a warm place; no flame, no cranking frozen",
+        "drain until oil comes clear; look at screen, pump and drive for what the ice broke",
+        "find where the water came from: breather, short trips, coolant",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="drain again after a night's standing",
+    guards=(suction_causes_sump.ICE_IN_PICKUP, leaks_causes_openings.BREATHER_BLOCKED),
+    after=(suction_sump.ICE_AT_SCREEN,),
+    cautions=(Caution.FIRE, Caution.WASTE),
+    also=("frozen oil pan", "ice in the sump"),
+)
+FUEL_LEAK_CURED = Task(
+    id="fuel_leak_cured",
+    phase=Phase.CLEANING,
+    says="way by which fuel got into the oil: found and cured",
+    how=(
+        "lift pump off its pad: diaphragm, shaft seal and weep hole",
+        "carburettor: float, needle, choke; injection: dribbling injectors, leak-off, pump seal",
+        "running too cold or idling for hours: thermostat, and a word with the driver",
+    ),
+    source=HB08,
+    remedy="renew pump, needle or injector; then change the oil",
+    guards=(oil_causes_contamination.FUEL_DILUTION,),
+    after=what_was_found.FUEL,
+    cautions=(Caution.FIRE, Caution.BATTERY, Caution.INJECTION, Caution.BOAT),
+    also=("fuel pump diaphragm", "gas in the oil", "diesel in the oil"),
+)
+FUELLED_OIL_CHANGED = Task(
+    id="fuelled_oil_changed",
+    phase=Phase.CLEANING,
+    says="oil and filter with fuel in them out, fresh oil of the right grade in",
+    how=(
+        "no cranking and no running before it is out: the crankcase can explode",
+        "drain in the open air, cooler and remote filter too; let the crankcase air",
+        "fresh oil and filter to the mark; after an hour look at level and smell again",
+    ),
+    source=LCF,
+    remedy="level up or smell back: the leak is not cured",
+    why="5 % of fuel turns a 30 oil into a 20",
+    guards=(oil_causes_contamination.FUEL_DILUTION,),
+    after=what_was_found.FUEL,
+    cautions=(Caution.FIRE, Caution.WASTE, Caution.USED_OIL, Caution.BOAT),
+    also=("change thinned oil",),
+)
+LIFT_PUMP_SEALED = Task(
+    id="lift_pump_sealed",
+    phase=Phase.CLEANING,
+    says="mechanical fuel pump renewed or rebuilt, its weep hole dry",
+    how=(
+        "a diaphragm of today's stuff where the fuel has alcohol in it",
+        "pump primed by hand: nothing at the weep hole, nothing into the block",
+    ),
+    source=HB08,
+    remedy="fit another pump",
+    guards=(oil_causes_contamination.FUEL_DILUTION,),
+    only_with=(features.MECHANICAL_LIFT_PUMP,),
+    after=what_was_found.FUEL,
+    cautions=(Caution.FIRE, Caution.BATTERY, Caution.BOAT),
+    also=("fuel pump rebuild kit",),
+)
+INJECTORS_TESTED = Task(
+    id="injectors_tested",
+    phase=Phase.CLEANING,
+    says="injectors and the injection pump's shaft seal tested after fuel in the oil",
+    how=(
+        "to a qualified shop: opening pressure, dribble, leak-off",
+        "pipes under the rocker cover: unions dry under pressure",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="have injector or pump overhauled",
+    guards=(oil_causes_contamination.FUEL_DILUTION,),
+    only_with=(features.DIESEL,),
+    after=what_was_found.FUEL,
+    cautions=(Caution.INJECTION, Caution.FIRE, Caution.EYES),
+    also=("leaking injector", "diesel pump seal"),
+)
+SLUDGE_TAKEN_OUT = Task(
+    id="sludge_taken_out",
+    phase=Phase.CLEANING,
+    says="sludge and baked oil scraped and washed out by hand, not flushed loose",
+    how=(
+        "sump, valve covers, valley and front cover off: scrape, catch, wipe",
+        "no flush poured into a sludged engine that runs: it lets go at once, onto the screen",
+        "what cannot be reached comes off with clean oil, changed at short intervals",
+    ),
+    source=JIO,
+    remedy="open it once more after the first short interval and look at the screen",
+    why="cleaning a sludged screen gave one engine 20 psi back; the next flake takes it away",
+    guards=(
+        oil_causes_condition.OIL_DEGRADED,
+        suction_causes.PICKUP_SCREEN_BLOCKED,
+        leaks_causes_openings.BREATHER_BLOCKED,
+    ),
+    after=what_was_found.SLUDGE,
+    cautions=(*what_was_found.WASHING, Caution.USED_OIL),
+    also=("desludge", "engine flush"),
+)
+SLUDGE_CAUSE_CURED = Task(
+    id="sludge_cause_cured",
+    phase=Phase.CLEANING,
+    says="what made the sludge: cured",
+    how=(
+        "thermostat opens and shuts, breather and its valve draw, oil of the right kind",
+        "an interval by hours or months for an engine that idles or makes short trips",
+        "coolant and fuel ruled out",
+    ),
+    source=COMMON_PRACTICE,
+    hold=Hold.NOTE,
+    remedy="write the interval on the engine",
+    guards=(oil_causes_condition.OIL_DEGRADED, leaks_causes_openings.BREATHER_BLOCKED),
+    after=what_was_found.SLUDGE,
+    also=("why does it sludge", "oil change interval"),
+)
+COOLING_TESTED_TIGHT = Task(
+    id="cooling_tested_tight",
+    phase=Phase.CLEANING,
+    says="cooling system holds its pressure before oil goes in",
+    how=(
+        "filled, at the cap's pressure, cold, for half an hour; sump off or drain open below",
+        "heads on and torqued: no drip inside",
+    ),
+    source=HB02,
+    remedy="find the drip before the sump is closed",
+    guards=(oil_causes_contamination.COOLANT_IN_OIL,),
+    only_with=(features.WATER_COOLED,),
+    after=what_was_found.COOLANT,
+    cautions=(Caution.PRESSURE, Caution.HOT),
+    also=("pressure test the block",),
+)
+STRANGE_FLUID_OUT = Task(
+    id="strange_fluid_out",
+    phase=Phase.CLEANING,
+    says="oil with flush, additive or another fluid in it out to the last drop",
+    how=(
+        "drain hot with filter, cooler and lines emptied; leave it open to drip overnight",
+        "fresh oil and filter; change both again early where it still foams",
+    ),
+    source=HPA,
+    remedy="change once more",
+    guards=(oil_causes_condition.OIL_FOAM_PRONE,),
+    after=(oil_record.ADDITIVE_OR_FLUSH_IN_OIL,),
+    cautions=(Caution.HOT, Caution.USED_OIL, Caution.WASTE),
+    also=("wrong fluid in the oil", "flush left in"),
+)

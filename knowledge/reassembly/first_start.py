@@ -1,0 +1,307 @@
+"""What to watch at the first start, and the limits at which the engine is stopped."""
+
+from knowledge.cautions import RUNNING
+from knowledge.engines import features, limits
+from knowledge.reassembly.figures import MINUTE, STOPWATCH, TACHOMETER, THERMOMETER, TRUSTED_GAUGE
+from knowledge.sources import (
+    AA97,
+    CAMB,
+    COL,
+    COMMON_PRACTICE,
+    DTN,
+    HAM,
+    HB02,
+    HB03,
+    HB13,
+    HB19,
+    JUDGEMENT,
+    LAM,
+    PRM,
+    TEN_R,
+    TMH,
+    TMK,
+    TUR,
+)
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.bearings import causes as bearings_causes
+from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
+from knowledge.stations.leaks import causes as leaks_causes
+from knowledge.stations.oil import causes as oil_causes
+from knowledge.stations.oil import causes_condition as oil_causes_condition
+from knowledge.stations.pump import causes as pump_causes
+from knowledge.stations.pump import causes_drive as pump_causes_drive
+from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.relief import causes as relief_causes
+from knowledge.stations.suction import causes as suction_causes
+from knowledge.stations.suction import causes_sump as suction_causes_sump
+from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+from knowledge.units import PSI
+from knowledge.work import Band, Caution, Hold, Phase, Task
+
+FIRST_RUN = (*RUNNING, Caution.FIRE)  #: the first run, with fuel and oil where it may leak
+READY_TO_START = Task(
+    id="ready_to_start",
+    phase=Phase.FIRST_START,
+    says="ready: gauge watched by a second person, stop within reach, extinguisher at hand",
+    how=(
+        "timing set, fuel at the carburettor or pump bled, water in, belts guarded: it must fire at once",
+        "agree on the sign to stop; one person does nothing but watch the gauge",
+        "vehicle chocked, drive out of gear; tractor: power take-off off; boat: bilge blown",
+        "write down the stop limits of this engine before the key is turned",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="wait until all of it is there",
+    guards=(pump_causes_fitted.PUMP_NOT_PRIMED, bearings_causes.BEARING_WIPED),
+    cautions=FIRST_RUN,
+    also=("before first start", "start up check", "ready to fire"),
+)
+FIRST_PRESSURE_TIMED = Task(
+    id="first_pressure_timed",
+    phase=Phase.FIRST_START,
+    says="time from first fire until the gauge moves",
+    how=(
+        "stopwatch from the first fire; the needle ought to move within 3 to 5 s",
+        "no sign by 5 to 10 s: shut down, prime again; do not rev it to help",
+        "lamp alone: it must be out as soon; out is no proof of enough",
+    ),
+    source=LAM,
+    dimension="time",
+    bands=(
+        Band(None, 10.0, LAM, "new build: shut down at 5 to 10 s without a sign"),
+        Band(None, 5.0, JUDGEMENT, "well primed: stop at 5 s"),
+        Band(None, 30.0, PRM, "cranking with the filter slackened; not for a running engine"),
+    ),
+    spread=STOPWATCH,
+    remedy="shut down; level, then prime again; do not restart until pressure was seen by priming",
+    guards=(
+        pump_causes_fitted.PUMP_NOT_PRIMED,
+        pump_causes_drive.PUMP_DRIVE_BROKEN,
+        delivery_causes_galleries.GALLERY_PLUG_MISSING,
+        assembly_causes.ASSEMBLY_LUBE_CLOG,
+    ),
+    cautions=FIRST_RUN,
+    also=("how long for oil pressure", "no oil pressure on start up", "first fire"),
+)
+CAM_RUN_IN_SPEED_HELD = Task(
+    id="cam_run_in_speed_held",
+    phase=Phase.FIRST_START,
+    says="flat-tappet camshaft: speed held at once after pressure shows, not idled",
+    how=(
+        "pressure first, then straight up; vary the speed a little all the time",
+        "pressure below its limit at any moment: stop, whatever the cam wants",
+        "roller followers: does not apply",
+    ),
+    source=HAM,
+    dimension="speed",
+    bands=(
+        Band(1500.0, 2500.0, CAMB, "1500 to 2500 rpm"),
+        Band(1800.0, 2200.0, CAMB, "about 2000 rpm; 10 % either side taken"),
+    ),
+    spread=TACHOMETER,
+    remedy="stop and put right what kept it from running; then begin again",
+    why="lobes are oiled by splash from the crank: at idle there is none to spare",
+    guards=(),
+    only_with=(features.PUSHROD_ENGINE,),
+    cautions=FIRST_RUN,
+    also=("cam break-in", "run in the cam", "flat tappet"),
+)
+CAM_RUN_IN_TIMED = Task(
+    id="cam_run_in_timed",
+    phase=Phase.FIRST_START,
+    says="flat-tappet camshaft: time held at run-in speed, all spells together",
+    how=("stop for any limit below; the clock goes on from where it stood",),
+    source=CAMB,
+    dimension="time",
+    bands=(Band(20 * MINUTE, None, CAMB, "20 to 30 minutes; the cam maker's card first"),),
+    spread=MINUTE,
+    remedy="run the rest of it",
+    only_with=(features.PUSHROD_ENGINE,),
+    cautions=FIRST_RUN,
+    also=("cam break-in time", "20 minutes at 2000"),
+)
+PRESSURE_COLD_WATCHED = Task(
+    id="pressure_cold_watched",
+    phase=Phase.FIRST_START,
+    says="highest pressure with the oil cold",
+    how=(
+        "it must stop rising near the relief setting, at most some 10 psi past it",
+        "over 80 to 90 psi cold at idle: shut down; do not rev cold oil",
+    ),
+    source=COMMON_PRACTICE,
+    dimension="pressure",
+    bands=(
+        Band(None, 80 * PSI, COMMON_PRACTICE, "shut down from 80 psi cold at idle"),
+        Band(None, 90 * PSI, COMMON_PRACTICE, "some let it go to 90 psi"),
+    ),
+    spread=TRUSTED_GAUGE,
+    remedy="relief valve: stuck, reversed, wrong spring; then oil too thick",
+    guards=(
+        relief_causes.RELIEF_STUCK_CLOSED,
+        relief_causes.RELIEF_SPRING_WRONG,
+        oil_causes.VISCOSITY_TOO_HIGH,
+    ),
+    cautions=FIRST_RUN,
+    also=("too much oil pressure", "cold oil pressure", "pegs the gauge"),
+)
+PRESSURE_HOT_AT_2000 = Task(
+    id="pressure_hot_at_2000",
+    phase=Phase.FIRST_START,
+    says="pressure hot, at 2000 rpm or more",
+    how=(
+        "oil hot, speed steady, direct gauge; write speed, heat and pressure down together",
+        "below the limit at 2000 rpm or more: stop and find out",
+    ),
+    source=TEN_R,
+    dimension="pressure",
+    bands=(
+        Band(20 * PSI, None, TEN_R, "rule of thumb, 10 psi for each 1000 rpm: at 2000 rpm"),
+        Band(0.2e6, None, HB19, "farm diesel at speed: stop below 0.2 MPa (29 psi)"),
+        Band(250e3, None, HB13, "small tractor diesel at rated speed: limit 36 psi"),
+        Band(280e3, None, HB03, "three- and four-cylinder diesel at high idle: 40 psi"),
+        Band(315e3, None, HB03, "six-cylinder diesel of that make at full speed: 45 psi"),
+    ),
+    limits=(limits.STOP_RUNNING_PRESSURE, None),
+    spread=TRUSTED_GAUGE,
+    remedy="stop; relief valve and gauge first, then the circuit",
+    guards=(
+        relief_causes.RELIEF_DEBRIS,
+        delivery_causes_galleries.GALLERY_PLUG_MISSING,
+        bearings_causes.BEARING_WRONG_SIZE,
+        pump_causes.PUMP_GEAR_WEAR,
+    ),
+    cautions=FIRST_RUN,
+    also=("10 psi per 1000", "hot pressure", "pressure at 2000"),
+)
+PRESSURE_AT_HOT_IDLE = Task(
+    id="pressure_at_hot_idle",
+    phase=Phase.FIRST_START,
+    says="pressure at hot idle, idle speed right",
+    how=(
+        "oil hot, idle speed set and counted, direct gauge",
+        "below the limit: shut down; lifters that keep quiet prove little on a new build",
+    ),
+    source=HB13,
+    dimension="pressure",
+    bands=(
+        Band(50e3, None, HB13, "maker, small tractor diesel: limit 7 psi, 14 psi when new"),
+        Band(6 * PSI, None, TMH, "maker's figure, V8 diesel truck: below 6 psi not fit for use"),
+        Band(10 * PSI, None, COMMON_PRACTICE, "petrol engines: 10 psi"),
+        Band(15 * PSI, None, COL, "15 to 20 psi liked by many"),
+    ),
+    limits=(limits.HOT_IDLE_PRESSURE, None),
+    spread=TRUSTED_GAUGE,
+    remedy="idle speed, oil heat and grade first; then relief valve, then clearances",
+    why="three views stand side by side: maker's limit, what is liked, quiet lifters; maker first",
+    guards=(
+        oil_causes.VISCOSITY_TOO_LOW,
+        relief_causes.RELIEF_DEBRIS,
+        bearings_causes.BEARING_WRONG_SIZE,
+        delivery_causes_galleries.GALLERY_PLUG_MISSING,
+    ),
+    cautions=FIRST_RUN,
+    also=("hot idle pressure", "low at idle", "minimum oil pressure"),
+)
+OIL_HEAT_WATCHED = Task(
+    id="oil_heat_watched",
+    phase=Phase.FIRST_START,
+    says="oil temperature on the first run",
+    how=("probe in sump or filter head; take the load off before it gets there, then stop",),
+    source=COMMON_PRACTICE,
+    dimension="temperature",
+    bands=(
+        Band(
+            None, 394.15, HB02, "stop at 121 °C (250 °F); printed as a stall-test limit of a truck"
+        ),
+        Band(353.15, 378.15, COMMON_PRACTICE, "normal when warm: 80 to 105 °C"),
+    ),
+    limits=(None, limits.OIL_TEMPERATURE),
+    spread=THERMOMETER,
+    remedy="let it cool; level, cooler, clearance too tight",
+    guards=(oil_causes_condition.OIL_OVERHEATED, bearings_causes.BEARING_WRONG_SIZE),
+    cautions=FIRST_RUN,
+    also=("oil temperature", "oil too hot"),
+)
+NO_KNOCK_HEARD = Task(
+    id="no_knock_heard",
+    phase=Phase.FIRST_START,
+    says="no knock, rap or growl",
+    how=(
+        "listen from the first second; hands and hair clear",
+        "any knock, most of all with a low or wandering gauge: stop at once",
+    ),
+    source=AA97,
+    remedy="do not start again until the bearings have been looked at",
+    guards=(bearings_causes.BEARING_WIPED, bearings_causes.BEARING_WRONG_SIZE),
+    cautions=FIRST_RUN,
+    also=("rod knock", "noise on first start"),
+)
+NEEDLE_STEADY = Task(
+    id="needle_steady",
+    phase=Phase.FIRST_START,
+    says="needle steady: no flicker, no sudden drop, no foam on the stick",
+    how=(
+        "a drop of half or more at steady speed, or to nothing: stop at once",
+        "flicker that grows with speed: stop, it draws air",
+        "after the stop: look at the stick for froth",
+    ),
+    source=DTN,
+    remedy="suction joint, pickup gap and oil level before anything else",
+    guards=(
+        suction_causes.SUCTION_JOINT_AIR_LEAK,
+        suction_causes_sump.PICKUP_CLEARANCE_TIGHT,
+        suction_causes_sump.WINDAGE_AERATION,
+        pump_causes_drive.PUMP_DRIVE_BROKEN,
+    ),
+    cautions=FIRST_RUN,
+    also=("gauge flickers", "sudden drop", "foam"),
+)
+NO_LEAK_RUNNING = Task(
+    id="no_leak_running",
+    phase=Phase.FIRST_START,
+    says="no leak while it runs: nothing that forms drops and falls",
+    how=(
+        "second person with a lamp: filter, lines, plugs, seals, turbo, under the bell housing",
+        "oil that drips and falls (class III), or any oil on the exhaust: stop",
+    ),
+    source=TMK,
+    remedy="stop, watch for fire, close it, wipe it, start again",
+    guards=(
+        leaks_causes.EXTERNAL_LEAK_MAJOR,
+        leaks_causes.FILTER_SEAL_LEAK,
+        leaks_causes.OIL_LINE_LEAK,
+        leaks_causes.SHAFT_SEAL_LEAK,
+    ),
+    cautions=FIRST_RUN,
+    also=("oil leak on start", "class III leak"),
+)
+WATER_AND_CHARGE_WATCHED = Task(
+    id="water_and_charge_watched",
+    phase=Phase.FIRST_START,
+    says="water temperature and charge lamp normal",
+    how=("thermostat opens, top hose warms, fan cuts in; lamp out; never open a hot cap",),
+    source=COMMON_PRACTICE,
+    hold=Hold.NOTE,
+    remedy="stop, bleed the cooling system cold",
+    guards=(oil_causes_condition.OIL_OVERHEATED,),
+    only_with=(features.WATER_COOLED,),
+    cautions=FIRST_RUN,
+    also=("overheating", "coolant", "charge light"),
+)
+TURBO_IDLED = Task(
+    id="turbo_idled",
+    phase=Phase.FIRST_START,
+    says="turbocharged: time at idle after the start and again before the stop",
+    how=("no load and no revs meanwhile; both ends of every run",),
+    source=TUR,
+    dimension="time",
+    bands=(
+        Band(30.0, None, TUR, "30 s to 3 min: at least the 30 s"),
+        Band(3 * MINUTE, None, COMMON_PRACTICE, "after hard work the 3 min"),
+    ),
+    spread=STOPWATCH,
+    remedy="let it idle the rest",
+    guards=(topend_causes_feeds.TURBO_FEED_RESTRICTED,),
+    only_with=(features.TURBOCHARGED,),
+    cautions=FIRST_RUN,
+    also=("turbo cool down", "idle the turbo"),
+)

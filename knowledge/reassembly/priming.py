@@ -1,0 +1,340 @@
+"""What must be done and seen before the engine fires for the first time."""
+
+from knowledge.engines import features
+from knowledge.reassembly.figures import STOPWATCH, TRUSTED_GAUGE
+from knowledge.sources import CHR, COMMON_PRACTICE, HPA, LAM, MON, POI, PRC, PRM, TUR
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.delivery import causes as delivery_causes
+from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
+from knowledge.stations.instrument import causes as instrument_causes
+from knowledge.stations.leaks import causes as leaks_causes
+from knowledge.stations.leaks import causes_openings as leaks_causes_openings
+from knowledge.stations.oil import causes as oil_causes
+from knowledge.stations.pump import causes as pump_causes
+from knowledge.stations.pump import causes_drive as pump_causes_drive
+from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.relief import causes as relief_causes
+from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+from knowledge.units import PSI
+from knowledge.work import Band, Caution, Hold, Phase, Task
+
+DRILLING = (Caution.PRIMING, Caution.BATTERY, Caution.EYES)
+CRANKING = (Caution.FIRE, Caution.ROTATING)
+OIL_IN = Task(
+    id="oil_in",
+    phase=Phase.PRIMING,
+    says="oil of the grade asked for in sump or tank, to the mark and the filter's volume more",
+    how=(
+        "grade and quantity from the manual; run-in oil where the cam maker asks for it",
+        "read the label, measure what goes in, write both down",
+    ),
+    source=LAM,
+    remedy="fill up; wrong grade comes out again",
+    guards=(
+        oil_causes.OIL_LEVEL_LOW,
+        oil_causes.VISCOSITY_TOO_LOW,
+        pump_causes_fitted.PUMP_NOT_PRIMED,
+    ),
+    cautions=(Caution.WASTE,),
+    also=("fill with oil", "run-in oil", "break-in oil"),
+)
+FILTER_FILLED = Task(
+    id="filter_filled",
+    phase=Phase.PRIMING,
+    says="new filter filled with clean oil, where it stands so that it can be, and fitted",
+    how=(
+        "pour into the outer holes if it can, let it soak, top up",
+        "filter on its side or head: fit it dry and let the priming fill it",
+    ),
+    source=LAM,
+    remedy="prime longer: a dry filter takes its fill first",
+    guards=(pump_causes_fitted.PUMP_NOT_PRIMED, delivery_causes.FILTER_DRAINBACK),
+    also=("pre-fill the filter", "oil filter"),
+)
+FILTER_RIGHT_ONE = Task(
+    id="filter_right_one",
+    phase=Phase.PRIMING,
+    says="filter the right one: number, thread, one gasket, oiled, hand-tight and as told on",
+    how=(
+        "old gasket off the seat: look and feel; new one oiled, one only",
+        "remote filter: in and out lines on their ports, arrow the way of the flow",
+    ),
+    source=PRM,
+    remedy="off again, look, right filter",
+    guards=(delivery_causes.FILTER_WRONG, leaks_causes.FILTER_SEAL_LEAK),
+    also=("double gasket", "filter part number", "remote filter lines"),
+)
+DIRECT_GAUGE_FITTED = Task(
+    id="direct_gauge_fitted",
+    phase=Phase.PRIMING,
+    says="direct gauge on the main gallery port before any priming",
+    how=(
+        "trusted gauge, hose rated for hot oil, clear of exhaust and fan",
+        "sender and its lead ready to go back; no sealing tape that cuts off its earth",
+        "a lamp that goes out is no proof of enough pressure",
+    ),
+    source=POI,
+    remedy="fit one; borrow one",
+    guards=(
+        instrument_causes.GAUGE_FAULTY,
+        instrument_causes.SENDER_FAULTY,
+        instrument_causes.SENDER_NOT_FITTED,
+    ),
+    cautions=(Caution.BATTERY,),
+    also=("mechanical gauge", "test gauge", "oil pressure gauge"),
+)
+COVERS_OFF_TO_PRIME = Task(
+    id="covers_off_to_prime",
+    phase=Phase.PRIMING,
+    says="covers off, or a borescope in, so that oil and leaks can be seen while priming",
+    how=(
+        "rocker covers off; valley or front open if the build still allows it; trays under",
+        "watch for a sheet of oil where there should be drops: a plug or seal left out",
+        "no oil running behind timing cover or bell housing",
+    ),
+    source=MON,
+    hold=Hold.NOTE,
+    remedy="stop, find the leak, close it, prime again",
+    guards=(
+        delivery_causes_galleries.GALLERY_PLUG_MISSING,
+        delivery_causes_galleries.GALLERY_SEAL_LEAK,
+        leaks_causes_openings.PLUG_EXPELLED_OUTSIDE,
+    ),
+    also=("covers off", "watch for internal leaks"),
+)
+DRILL_TURNS_RIGHT_WAY = Task(
+    id="drill_turns_right_way",
+    phase=Phase.PRIMING,
+    says="drill set to turn the way the distributor turns",
+    how=(
+        "read the rotor's way from the manual or the cap; set the drill, try it in the air",
+        "tool reaches the shaft and fills the hole where a gallery crosses the distributor's body",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="turn the drill round; backwards the pump draws air",
+    guards=(pump_causes_fitted.PUMP_NOT_PRIMED,),
+    only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT, features.PUMP_ON_SKEW_GEAR),
+    not_with=(features.PUMP_ON_CRANK_NOSE,),
+    cautions=DRILLING,
+    also=("drill direction", "priming tool", "which way to spin"),
+)
+PRIMED_BY_DRILL = Task(
+    id="primed_by_drill",
+    phase=Phase.PRIMING,
+    says="oil driven through the engine by drill on the pump shaft, before the first start",
+    how=(
+        "distributor out, engine position marked; priming tool down to the shaft",
+        "drill in both hands, slow; it labours when the pump takes oil; run until the pressure stands",
+        "crank a quarter turn by hand, drill again: four times round at least",
+        "a pump on the crank cannot be primed this way",
+    ),
+    source=POI,
+    remedy="no pressure within 2 minutes: stop, do not go on; find what was left out",
+    guards=(
+        pump_causes_fitted.PUMP_NOT_PRIMED,
+        relief_causes.RELIEF_PART_MISSING,
+        pump_causes.PUMP_GASKET_WRONG,
+        delivery_causes_galleries.GALLERY_PLUG_MISSING,
+    ),
+    only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT, features.PUMP_ON_SKEW_GEAR),
+    not_with=(features.PUMP_ON_CRANK_NOSE,),
+    cautions=(*DRILLING, Caution.HAND_TURN),
+    also=("prime with a drill", "pre-lube", "drill prime", "spin the pump"),
+)
+PRIMED_BY_TANK = Task(
+    id="primed_by_tank",
+    phase=Phase.PRIMING,
+    says="oil driven through the engine from a pressure tank, before the first start",
+    how=(
+        "tank of clean oil at the gallery port, regulated, no more than the engine runs at",
+        "open slowly; until oil shows at the far end of the top; crank a quarter turn at a time",
+        "pump on the crank: then feed its inlet, or crank in short spells, plugs out, fuel off",
+        "outside pump that a drill can turn: that way is as good; say which was taken",
+    ),
+    source=POI,
+    remedy="no flow: look for a blocked oilway; a flood: look for a plug left out",
+    guards=(
+        pump_causes_fitted.PUMP_NOT_PRIMED,
+        delivery_causes_galleries.GALLERY_PLUG_MISSING,
+        delivery_causes_galleries.GALLERY_BLOCKED,
+    ),
+    not_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT, features.PUMP_ON_SKEW_GEAR),
+    cautions=(
+        Caution.PRESSURE,
+        Caution.EYES,
+        Caution.HAND_TURN,
+        Caution.ROTATING,
+        Caution.PRIMING,
+        Caution.FIRE,
+    ),
+    also=("pressure pre-oiler", "pre-oil tank", "pressure pot", "pre-lube"),
+)
+PRIMING_PRESSURE_TIMED = Task(
+    id="priming_pressure_timed",
+    phase=Phase.PRIMING,
+    says="time until the gauge shows pressure while priming",
+    how=("stopwatch from the first turn of the drill or the first opening of the tank",),
+    source=COMMON_PRACTICE,
+    dimension="time",
+    bands=(Band(None, 120.0, COMMON_PRACTICE, "no pressure in about 2 minutes of drilling: stop"),),
+    spread=STOPWATCH,
+    remedy="stop; level, drill's way, shaft engaged, relief parts, gasket, plugs, in that order",
+    guards=(
+        pump_causes_fitted.PUMP_NOT_PRIMED,
+        relief_causes.RELIEF_PART_MISSING,
+        delivery_causes_galleries.GALLERY_PLUG_MISSING,
+    ),
+    cautions=DRILLING,
+    also=("how long to prime", "no pressure when priming"),
+)
+PRIMING_PRESSURE_REACHED = Task(
+    id="priming_pressure_reached",
+    phase=Phase.PRIMING,
+    says="steady pressure on the direct gauge while priming",
+    how=(
+        "read it when it stands still; write drill speed, oil and its heat beside it",
+        "it follows the drill's speed: a slow drill and warm oil read low",
+    ),
+    source=COMMON_PRACTICE,
+    dimension="pressure",
+    bands=(
+        Band(30 * PSI, 60 * PSI, COMMON_PRACTICE, "usual by drill, cold oil"),
+        Band(40 * PSI, None, PRC, "one builder, by cranking without plugs: at least 40 psi"),
+    ),
+    spread=TRUSTED_GAUGE,
+    remedy="low: look for a sheet of oil; high: relief valve",
+    guards=(
+        pump_causes_fitted.PUMP_NOT_PRIMED,
+        delivery_causes_galleries.GALLERY_PLUG_MISSING,
+        delivery_causes_galleries.GALLERY_SEAL_LEAK,
+        relief_causes.RELIEF_PART_MISSING,
+    ),
+    cautions=DRILLING,
+    also=("priming pressure", "pressure with the drill"),
+)
+OIL_AT_EVERY_ROCKER = Task(
+    id="oil_at_every_rocker",
+    phase=Phase.PRIMING,
+    says="oil seen at every rocker, or at every cam bearing and follower, while priming",
+    how=(
+        "turn the crank by hand a quarter turn at a time: holes meet at certain places only",
+        "tick off each one; mark the dry ones and go round again",
+    ),
+    source=POI,
+    remedy="one dry: its pushrod, jet or hole; one bank dry: gallery or bush; do not start",
+    guards=(
+        assembly_causes.BEARING_OIL_HOLE_MISALIGNED,
+        delivery_causes_galleries.GALLERY_BLOCKED,
+        pump_causes_fitted.PUMP_NOT_PRIMED,
+    ),
+    cautions=(Caution.HAND_TURN,),
+    also=("oil at the rockers", "oil to the top end", "flow at every rocker"),
+)
+DISTRIBUTOR_BACK_IN = Task(
+    id="distributor_back_in",
+    phase=Phase.PRIMING,
+    says="drive shaft still in the pump after priming, distributor back, home and timed",
+    how=(
+        "draw the tool out slowly: the shaft can come up with it",
+        "screwdriver on the shaft: it must turn the pump with a drag; loose means it is out",
+        "distributor to its marks, seated by hand, clamped; seal ring new",
+    ),
+    source=CHR,
+    remedy="get the shaft back into the pump before anything else",
+    guards=(pump_causes_drive.PUMP_DRIVE_BROKEN, pump_causes_drive.PUMP_DRIVE_BIND),
+    only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT,),
+    cautions=(Caution.BATTERY,),
+    also=("shaft pulled out of the pump", "refit the distributor"),
+)
+TURBO_WETTED = Task(
+    id="turbo_wetted",
+    phase=Phase.PRIMING,
+    says="turbocharger filled with clean oil at its inlet, turned by hand, feed joined last",
+    how=(
+        "pour oil into the inlet, turn the wheel, pour again until it stays full",
+        "join the feed; oil must come at the joint while priming before it is tight",
+    ),
+    source=TUR,
+    remedy="feed blocked: clear it before the first start",
+    guards=(topend_causes_feeds.TURBO_FEED_RESTRICTED,),
+    only_with=(features.TURBOCHARGED,),
+    also=("prime the turbo", "turbo oil"),
+)
+TANK_SIDE_PRIMED = Task(
+    id="tank_side_primed",
+    phase=Phase.PRIMING,
+    says="tank filled, suction line full to the pump, scavenge stages wetted",
+    how=(
+        "fill the tank; crack the union at the pump until oil runs, tighten",
+        "turn the pump by hand or drill with its belt off: pressure side, then watch the return",
+        "level in the tank again after the first minute of running",
+    ),
+    source=HPA,
+    remedy="air in the line: bleed again",
+    guards=(pump_causes_fitted.PUMP_NOT_PRIMED, pump_causes_fitted.SCAVENGE_FAILURE),
+    only_with=(features.DRY_SUMP,),
+    cautions=(
+        Caution.ROTATING,
+        Caution.PRIMING,
+        Caution.EYES,
+    ),
+    also=("prime the dry sump", "bleed the tank line"),
+)
+CRANKED_TO_PRESSURE = Task(
+    id="cranked_to_pressure",
+    phase=Phase.PRIMING,
+    says="pressure by cranking, before fuel and spark are let on",
+    how=(
+        "plugs or injectors out, ignition and fuel off, charger on the battery",
+        "crank in spells of 15 to 30 s at most; let the starter cool between",
+        "diesel: stop lever pulled",
+    ),
+    source=PRC,
+    hold=Hold.NOTE,
+    dimension="pressure",
+    bands=(Band(40 * PSI, None, PRC, "one builder's practice: 40 psi before it fires"),),
+    spread=TRUSTED_GAUGE,
+    remedy="no pressure after a few spells: bleed at the filter, else stop and prime",
+    why="two views: rebuilders crank 15 s at a time, a filter maker allows 30 s",
+    guards=(pump_causes_fitted.PUMP_NOT_PRIMED,),
+    cautions=(
+        *CRANKING,
+        Caution.INJECTION,
+    ),
+    also=("crank without plugs", "cranking pressure", "spin it on the starter"),
+)
+BLED_AT_FILTER = Task(
+    id="bled_at_filter",
+    phase=Phase.PRIMING,
+    says="pump that would not draw: bled at the slackened filter",
+    how=(
+        "slacken the filter a turn; crank at most 30 s until oil shows; tighten it",
+        "pressure must then come within 10 s; needed only where it would not draw",
+    ),
+    source=PRM,
+    hold=Hold.NOTE,
+    remedy="no oil at the filter: pump, pickup joint or drive; stop",
+    guards=(pump_causes_fitted.PUMP_NOT_PRIMED,),
+    cautions=(*CRANKING, Caution.WASTE),
+    also=("crack the filter", "bleed the pump", "loosen the filter"),
+)
+DRY_AFTER_PRIMING = Task(
+    id="dry_after_priming",
+    phase=Phase.PRIMING,
+    says="dry outside after priming: wiped, covers on, looked at again",
+    how=(
+        "wipe every joint, plug, line and the filter; clean paper under the engine",
+        "prime again for a minute; look at paper, bell housing and timing cover",
+        "oil level read again: galleries and filter took their share",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="find it and close it now",
+    guards=(
+        leaks_causes.EXTERNAL_LEAK_MAJOR,
+        leaks_causes.FILTER_SEAL_LEAK,
+        leaks_causes_openings.PLUG_EXPELLED_OUTSIDE,
+        oil_causes.OIL_LEVEL_LOW,
+    ),
+    cautions=(Caution.WASTE,),
+    also=("leak check", "drip check"),
+)

@@ -1,0 +1,256 @@
+"""What is done in the first hours of running, until the job is signed off."""
+
+from knowledge.cautions import RUNNING
+from knowledge.engines import features, limits
+from knowledge.reassembly.figures import HOUR, MINUTE, TRUSTED_GAUGE
+from knowledge.sources import BIM, COMMON_PRACTICE, CTF, CUT, FOL, NE2, SYN, TDR, TEL, TMK
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.bearings import causes as bearings_causes
+from knowledge.stations.delivery import causes as delivery_causes
+from knowledge.stations.instrument import causes as instrument_causes
+from knowledge.stations.leaks import causes as leaks_causes
+from knowledge.stations.oil import causes as oil_causes
+from knowledge.stations.oil import causes_condition as oil_causes_condition
+from knowledge.stations.oil import causes_contamination as oil_causes_contamination
+from knowledge.units import PSI
+from knowledge.work import Band, Caution, Hold, Phase, Task
+
+STOPPED_HOT = (Caution.HOT, Caution.USED_OIL)
+LEVEL_AND_LEAKS_AFTER_FIRST_STOP = Task(
+    id="level_and_leaks_after_first_stop",
+    phase=Phase.RUN_IN,
+    says="oil level and leaks after the first stop",
+    how=(
+        "wait ten minutes, read the stick, top up, write down how much",
+        "lamp round every joint; look for oil in water and water in oil",
+    ),
+    source=FOL,
+    remedy="close the leak; find where the oil went",
+    guards=(
+        oil_causes.OIL_LEVEL_LOW,
+        leaks_causes.EXTERNAL_LEAK_MAJOR,
+        leaks_causes.FILTER_SEAL_LEAK,
+    ),
+    cautions=STOPPED_HOT,
+    also=("check oil after first run", "first shutdown"),
+)
+RETORQUED_AFTER_HEAT = Task(
+    id="retorqued_after_heat",
+    phase=Phase.RUN_IN,
+    says="bolts tightened again after the first heat, where the maker or the gasket sheet says so",
+    how=(
+        "only what is stated, hot or cold as it is stated; sump bolts once more from the middle",
+        "stretch bolts and bolts with locker are left alone",
+        "tick each one off the list",
+    ),
+    source=FOL,
+    remedy="a bolt that turns far: look at gasket and thread",
+    guards=(assembly_causes.FASTENER_LOOSE_INSIDE, leaks_causes.EXTERNAL_LEAK_MAJOR),
+    cautions=STOPPED_HOT,
+    also=("re-torque", "retorque the head", "retighten"),
+)
+HEAT_CYCLES_DONE = Task(
+    id="heat_cycles_done",
+    phase=Phase.RUN_IN,
+    says="heat cycles before load: run warm at changing speed, cooled right down",
+    how=("no long idling, no steady speed; watch the gauge through each one",),
+    source=FOL,
+    hold=Hold.NOTE,
+    dimension="count",
+    bands=(Band(2, None, FOL, "two to three"),),
+    remedy="do the rest before it is worked hard",
+    guards=(bearings_causes.BEARING_WIPED,),
+    cautions=RUNNING,
+    also=("heat cycle", "warm up and cool down"),
+)
+FIRST_OIL_CHANGE_DONE = Task(
+    id="first_oil_change_done",
+    phase=Phase.RUN_IN,
+    says="petrol engine: running time at the first change of oil and filter",
+    how=(
+        "warm, drained through a cloth; sample first; keep the filter for cutting",
+        "run-in oil out, the oil of the manual in",
+    ),
+    source=BIM,
+    dimension="time",
+    bands=(
+        Band(
+            None,
+            1.5 * HOUR,
+            BIM,
+            "after about the first hour; up to an hour and a half taken as that (judgement)",
+        ),
+        Band(None, 20 * HOUR, SYN, "a rebuilder: twice in the first 1000 miles; 20 h is judgement"),
+    ),
+    spread=5 * MINUTE,
+    remedy="change it now",
+    guards=(
+        assembly_causes.DIRT_IN_ASSEMBLY,
+        oil_causes_condition.OIL_DEGRADED,
+        delivery_causes.FILTER_BLOCKED,
+    ),
+    not_with=(features.DIESEL,),
+    cautions=(*STOPPED_HOT, Caution.WASTE),
+    also=(
+        "first oil change",
+        "break-in oil change",
+        "oil and filter change after running in",
+        "when to change the oil first",
+    ),
+)
+FIRST_DIESEL_OIL_CHANGE_DONE = Task(
+    id="first_diesel_oil_change_done",
+    phase=Phase.RUN_IN,
+    says="diesel: running hours at the first change of oil and filter",
+    how=("warm, drained through a cloth; sample first; keep the filter for cutting",),
+    source=COMMON_PRACTICE,
+    dimension="time",
+    bands=(
+        Band(None, 50 * HOUR, COMMON_PRACTICE, "within 20 to 50 h"),
+        Band(None, 500 * HOUR, FOL, "one rebuilder: run-in oil for the first 200 to 500 h"),
+    ),
+    spread=HOUR,
+    remedy="change it now",
+    guards=(
+        assembly_causes.DIRT_IN_ASSEMBLY,
+        oil_causes_condition.OIL_DEGRADED,
+        delivery_causes.FILTER_BLOCKED,
+    ),
+    only_with=(features.DIESEL,),
+    cautions=(*STOPPED_HOT, Caution.WASTE),
+    also=("first oil change diesel", "run-in hours"),
+)
+FIRST_FILTER_CUT_OPEN = Task(
+    id="first_filter_cut_open",
+    phase=Phase.RUN_IN,
+    says="first filter cut open and spread",
+    how=(
+        "filter cutter, no hacksaw; drain it for some hours first",
+        "pleats out, spread on white, magnet under it; photograph with a scale",
+        "bag and label pleats with date and hours; keep them until sign-off",
+    ),
+    source=CUT,
+    remedy="cut it now; a filter thrown away cannot be asked again",
+    guards=(bearings_causes.BEARING_WIPED, assembly_causes.PART_SHEDDING_INSIDE),
+    cautions=(Caution.SHARP, Caution.USED_OIL, Caution.WASTE),
+    also=("cut the filter", "filter autopsy", "open the oil filter"),
+)
+FILTER_FIND_ACCEPTED = Task(
+    id="filter_find_accepted",
+    phase=Phase.RUN_IN,
+    says="what the first filter held accepted: grey dust and a few hairs, no flakes, no copper",
+    how=(
+        "fine grey dust that clings to a magnet is run-in",
+        "flakes that shine, copper colour, chips with an edge: no further running",
+        "shreds of sealer or cloth: look at the pickup screen as well",
+    ),
+    source=CTF,
+    remedy="do not run it until the bearings have been looked at",
+    guards=(
+        bearings_causes.BEARING_WIPED,
+        assembly_causes.DIRT_IN_ASSEMBLY,
+        assembly_causes.SEALANT_DEBRIS,
+        assembly_causes.PART_SHEDDING_INSIDE,
+    ),
+    cautions=(Caution.SHARP, Caution.USED_OIL),
+    also=("metal in the filter", "glitter", "copper in the filter"),
+)
+BASELINE_WRITTEN_DOWN = Task(
+    id="baseline_written_down",
+    phase=Phase.RUN_IN,
+    says="baseline written down: hot pressure at idle, 1500, 2000 and 3000 rpm, oil heat, grade",
+    how=(
+        "direct gauge, oil hot and steady, speed counted; same port as the panel's",
+        "write down gauge, port, oil and date with each reading; the panel's reading beside it",
+        "tractors and plant: the speeds they work at",
+    ),
+    source=NE2,
+    remedy="take it before the engine leaves",
+    why="a later fall is only seen against the engine's own figures",
+    guards=(instrument_causes.GAUGE_FAULTY,),
+    cautions=RUNNING,
+    also=("baseline readings", "pressure log", "reference readings"),
+)
+PANEL_GAUGE_AGREES = Task(
+    id="panel_gauge_agrees",
+    phase=Phase.RUN_IN,
+    says="difference between panel gauge and direct gauge, at mid-scale",
+    how=("read both at once at a steady speed; the larger less the smaller",),
+    source=TEL,
+    hold=Hold.NOTE,
+    dimension="pressure",
+    bands=(Band(None, 5 * PSI, TEL, "electric gauge and sender"),),
+    limits=(None, limits.PANEL_ERROR),
+    spread=TRUSTED_GAUGE,
+    remedy="sender, earth and gauge; else write the difference on the panel",
+    guards=(
+        instrument_causes.GAUGE_FAULTY,
+        instrument_causes.SENDER_FAULTY,
+        instrument_causes.SENDER_MISMATCH,
+    ),
+    cautions=RUNNING,
+    also=("compare gauges", "panel gauge reads low"),
+)
+OIL_SAMPLE_SENT = Task(
+    id="oil_sample_sent",
+    phase=Phase.RUN_IN,
+    says="oil sample drawn at the first or second change",
+    how=(
+        "warm, mid-stream, before anything is topped up; clean bottle",
+        "label: hours on engine and oil, oil, fuel",
+        "metals are high in run-in and fall with the next samples: compare, do not judge one",
+    ),
+    source=TDR,
+    hold=Hold.NOTE,
+    remedy="draw one at the next change",
+    guards=(
+        bearings_causes.BEARING_WIPED,
+        assembly_causes.DIRT_IN_ASSEMBLY,
+        oil_causes_contamination.FUEL_DILUTION,
+    ),
+    cautions=STOPPED_HOT,
+    also=("oil analysis", "used oil sample"),
+)
+DRY_OVERNIGHT = Task(
+    id="dry_overnight",
+    phase=Phase.RUN_IN,
+    says="dry when hot, and clean paper under it after 24 h: seepage at most",
+    how=(
+        "wipe down hot, paper under the whole engine, look after a day",
+        "a film that wets but forms no drop (class I) may stay; drops may not",
+    ),
+    source=TMK,
+    remedy="close it before the engine leaves",
+    guards=(leaks_causes.EXTERNAL_LEAK_MAJOR, leaks_causes.FILTER_SEAL_LEAK),
+    cautions=(Caution.HOT, Caution.WASTE),
+    also=("drip test", "leak check hot", "overnight drip"),
+)
+FASTENER_LIST_CLOSED = Task(
+    id="fastener_list_closed",
+    phase=Phase.RUN_IN,
+    says="list of bolts to be checked again closed: every line ticked, dated, signed",
+    how=("every bolt that got torque, locker or paint stands on it",),
+    source=COMMON_PRACTICE,
+    remedy="check the open ones",
+    guards=(assembly_causes.FASTENER_LOOSE_INSIDE,),
+    also=("torque sheet", "bolt list"),
+)
+OLD_PARTS_KEPT = Task(
+    id="old_parts_kept",
+    phase=Phase.RUN_IN,
+    says="old parts, filter and debris bagged and kept until sign-off",
+    how=("label by place; no core goes back before the engine has been accepted",),
+    source=COMMON_PRACTICE,
+    remedy="fetch back what can be fetched",
+    guards=(),
+    also=("keep old parts", "core return"),
+)
+AS_BUILT_WRITTEN_DOWN = Task(
+    id="as_built_written_down",
+    phase=Phase.RUN_IN,
+    says="as-built record: clearances, pickup gap, shims, plug map, torques, photographs",
+    how=("one copy with the engine, one kept; what was overridden, by whom and why",),
+    source=COMMON_PRACTICE,
+    remedy="fill in what is open",
+    also=("build sheet", "as-built file", "build record"),
+)

@@ -1,0 +1,297 @@
+"""What links and rules are, what a rule may ask and what it may conclude.
+
+Imported by every file of links or rules and by whatever runs or reads them; knows none itself.
+"""
+
+from __future__ import annotations
+
+import inspect
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import Protocol
+
+from knowledge.model import (
+    Cause,
+    Condition,
+    Finding,
+    Limit,
+    Measure,
+    Reading,
+    Severity,
+    Shift,
+    Source,
+    State,
+    Station,
+    Strength,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Derived:
+    """A finding follows from what is known. ``sure`` < 1 makes it an uncertain sighting."""
+
+    finding: Finding
+    state: State
+    sure: float = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Computed:
+    """A link's strength computed, where a ``Strength`` is judged: a probability."""
+
+    value: float
+
+    def __post_init__(self) -> None:
+        if not 0.0 < self.value < 1.0:
+            raise ValueError(f"a strength is a probability between 0 and 1, not {self.value}")
+
+    @property
+    def name(self) -> str:
+        """The number itself, as no word was chosen for it.
+
+        >>> Computed(0.43).name
+        'computed 0.43'
+        """
+        return f"computed {self.value:.2f}"
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """A cause or condition brings a condition or finding about."""
+
+    parent: Cause | Condition
+    child: Condition | Finding
+    strength: Strength | Computed
+    source: Source
+
+
+@dataclass(frozen=True, slots=True)
+class Shifted:
+    """Circumstances make a cause more or less common."""
+
+    cause: Cause
+    shift: Shift
+
+
+@dataclass(frozen=True, slots=True)
+class Excluded:
+    """This engine cannot have that fault: it has no such part."""
+
+    cause: Cause
+
+
+@dataclass(frozen=True, slots=True)
+class Alarm:
+    """What must be done now, in one line: state, limit, action."""
+
+    severity: Severity
+    says: str
+    until: Finding | None = None  #: somebody's word that takes it back
+
+
+@dataclass(frozen=True, slots=True)
+class Contradiction:
+    """Two findings that do not fit together; look at ``recheck`` again first."""
+
+    findings: tuple[Finding, ...]
+    says: str
+    recheck: Finding
+
+
+Conclusion = Derived | Link | Shifted | Excluded | Alarm | Contradiction
+Conclusions = Iterator[Conclusion]
+
+
+def is_present(finding: Finding, sure: float = 1.0) -> Derived:
+    """It follows that the finding is there."""
+    return Derived(finding, State.PRESENT, sure)
+
+
+def is_absent(finding: Finding, sure: float = 1.0) -> Derived:
+    """It follows that the finding is not there."""
+    return Derived(finding, State.ABSENT, sure)
+
+
+def leads_to(
+    parent: Cause | Condition,
+    child: Condition | Finding,
+    strength: Strength | Computed,
+    source: Source,
+) -> Link:
+    """Build a link: ``parent`` alone brings ``child`` about with this strength."""
+    return Link(parent, child, strength, source)
+
+
+def more_common(cause: Cause, shift: Shift = Shift.UP) -> Shifted:
+    """The cause is more common here."""
+    return Shifted(cause, shift)
+
+
+def less_common(cause: Cause, shift: Shift = Shift.DOWN) -> Shifted:
+    """The cause is less common here."""
+    return Shifted(cause, shift)
+
+
+def cannot_be(cause: Cause) -> Excluded:
+    """This engine has no part in which the cause could sit."""
+    return Excluded(cause)
+
+
+class Known(Protocol):
+    """All a rule may ask. There is no way to ask "unknown": rules only ever add."""
+
+    def has(self, finding: Finding) -> bool:
+        """Seen, told or derived."""
+
+    def lacks(self, finding: Finding) -> bool:
+        """Looked for and not there, or derived as not there."""
+
+    def readings(self) -> Sequence[Reading]:
+        """Every gauge reading that stands."""
+
+    def measured(self, measure: Measure) -> float | None:
+        """The largest value entered, SI; None where nothing was measured."""
+
+    def smallest(self, measure: Measure) -> float | None:
+        """The smallest value entered, SI; None where nothing was measured."""
+
+    def limit(self, limit: Limit) -> float:
+        """This engine's figure, SI: the maker's where the case gives it, else typical."""
+
+
+Words = frozenset[Finding]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Example:
+    """A situation a rule is tried on: findings there and not there, readings, measures."""
+
+    has: frozenset[Finding] = frozenset()
+    lacks: frozenset[Finding] = frozenset()
+    readings: tuple[Reading, ...] = ()
+    measures: tuple[tuple[Measure, float], ...] = ()
+
+
+def example(
+    *has: Finding,
+    lacks: Iterable[Finding] = (),
+    readings: Iterable[Reading] = (),
+    measures: dict[Measure, float] | None = None,
+) -> Example:
+    """Build an example of a rule or link group."""
+    return Example(
+        frozenset(has), frozenset(lacks), tuple(readings), tuple((measures or {}).items())
+    )
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Rule:
+    """One function of what is known, with its source and examples.
+
+    ``matches`` are situations in which it must conclude something, ``non_matches`` near
+    misses in which it must conclude nothing.
+    """
+
+    id: str
+    station: Station
+    does: Callable[[Known], Conclusions]
+    source: Source
+    matches: tuple[Example, ...]
+    non_matches: tuple[Example, ...]
+    says: str
+    text: str
+
+
+RuleBody = Callable[[Known], Conclusions]
+
+
+def rules_of(station: Station) -> Callable[..., Callable[[RuleBody], Rule]]:
+    """Give one station's ``rule`` decorator; the rule's id is the function's name."""
+
+    def rule(
+        *, source: Source, matches: Sequence[Example], non_matches: Sequence[Example]
+    ) -> Callable[[RuleBody], Rule]:
+        def wrap(body: RuleBody) -> Rule:
+            text = inspect.cleandoc(body.__doc__ or "")
+            return Rule(
+                id=body.__name__,
+                station=station,
+                does=body,
+                source=source,
+                matches=tuple(matches),
+                non_matches=tuple(non_matches),
+                says=text.split("\n", 1)[0],
+                text=text,
+            )
+
+        return wrap
+
+    return rule
+
+
+Weighed = tuple[Strength | Computed, Source]
+
+
+def effects_of(
+    parent: Cause | Condition, effects: Mapping[Condition | Finding, Weighed]
+) -> Iterator[Link]:
+    """Yield the links from one parent, each with its strength and source."""
+    return (Link(parent, child, *weighed) for child, weighed in effects.items())
+
+
+def origins_of(
+    child: Condition | Finding, origins: Mapping[Cause | Condition, Weighed]
+) -> Iterator[Link]:
+    """Yield the links to one child, each with its strength and source."""
+    return (Link(parent, child, *weighed) for parent, weighed in origins.items())
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class LinkGroup:
+    """Links that hold for every engine, stated together with one sentence and examples.
+
+    Give either ``parent`` with its ``effects``, or ``child`` with its ``origins``, or
+    ``links`` in full. ``matches`` are findings that must make the parents likelier,
+    ``non_matches`` near misses that must leave them less likely than every match does.
+    Raises ValueError where none or several are given.
+    """
+
+    id: str
+    station: Station
+    says: str
+    note: str = ""
+    parent: Cause | Condition | None = None
+    effects: Mapping[Condition | Finding, Weighed] = field(default_factory=dict)
+    child: Condition | Finding | None = None
+    origins: Mapping[Cause | Condition, Weighed] = field(default_factory=dict)
+    links: tuple[Link, ...] = ()
+    matches: Sequence[Example]
+    non_matches: Sequence[Example]
+
+    def __post_init__(self) -> None:
+        given = (self.parent is not None, self.child is not None, bool(self.links))
+        if sum(given) != 1:
+            raise ValueError(f"{self.id}: give a parent, a child or links, and only one of them")
+        if self.parent is not None:
+            object.__setattr__(self, "links", tuple(effects_of(self.parent, self.effects)))
+        if self.child is not None:
+            object.__setattr__(self, "links", tuple(origins_of(self.child, self.origins)))
+        if not self.links:
+            raise ValueError(f"{self.id}: holds no link")
+
+    @property
+    def text(self) -> str:
+        """The sentence and the note under it."""
+        return f"{self.says}\n\n{self.note}" if self.note else self.says
+
+    @property
+    def source(self) -> Source:
+        """The source of the first link."""
+        return self.links[0].source
+
+    def __repr__(self) -> str:
+        return f"<links {self.id}>"
+
+
+#: whatever adds to a cause graph: a rule, or links that hold for every engine
+Statement = Rule | LinkGroup

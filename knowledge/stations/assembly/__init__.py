@@ -1,0 +1,1 @@
+"""Station assembly: what the last work inside left behind."""

@@ -1,0 +1,85 @@
+"""Rules at the assembly: what follows from what is known."""
+
+from knowledge.engines import features
+from knowledge.history import findings as history
+from knowledge.model import Severity, Shift, Station
+from knowledge.rule_api import (
+    Alarm,
+    Conclusions,
+    Known,
+    cannot_be,
+    example,
+    is_present,
+    more_common,
+    rules_of,
+)
+from knowledge.sources import COMMON_PRACTICE, JIO, PE17
+from knowledge.stations.assembly import causes, findings
+from knowledge.stations.bearings import findings_shell_map as bearings_shell_map
+
+rule = rules_of(Station.ASSEMBLY)
+
+
+@rule(
+    source=JIO,
+    matches=[example(lacks=[features.PLASTIC_TIMING_GEAR, features.CHAIN_TENSIONERS])],
+    non_matches=[
+        example(lacks=[features.PLASTIC_TIMING_GEAR]),
+        example(features.PLASTIC_TIMING_GEAR),
+    ],
+)
+def no_plastic_to_shed(known: Known) -> Conclusions:
+    """An engine with neither plastic timing teeth nor chain guides cannot shed them."""
+    if known.lacks(features.PLASTIC_TIMING_GEAR) and known.lacks(features.CHAIN_TENSIONERS):
+        yield cannot_be(causes.TIMING_GEAR_SHEDDING)
+
+
+@rule(
+    source=JIO,
+    matches=[example(features.PLASTIC_TIMING_GEAR)],
+    non_matches=[example(lacks=[features.PLASTIC_TIMING_GEAR])],
+)
+def family_known_for_plastic_teeth(known: Known) -> Conclusions:
+    """In a family known for plastic or fibre timing teeth, shed teeth are much more common."""
+    if known.has(features.PLASTIC_TIMING_GEAR):
+        yield more_common(causes.TIMING_GEAR_SHEDDING, Shift.STRONG_UP)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings.CAP_BOLTS_SLACK), example(bearings_shell_map.WRONG_SHELLS_FITTED)],
+    non_matches=[example(findings.FASTENER_FOUND_LOOSE)],
+)
+def slack_cap_is_a_loose_fastener(known: Known) -> Conclusions:
+    """Slack cap bolts are loose fasteners; shells that do not suit are wrong parts."""
+    if known.has(findings.CAP_BOLTS_SLACK):
+        yield is_present(findings.FASTENER_FOUND_LOOSE, sure=0.9)
+    if known.has(bearings_shell_map.WRONG_SHELLS_FITTED):
+        yield is_present(findings.FOREIGN_PART_FITTED, sure=0.8)
+
+
+@rule(
+    source=JIO,
+    matches=[example(history.EARLIER_BREAKAGE)],
+    non_matches=[example(lacks=[history.EARLIER_BREAKAGE])],
+)
+def pieces_left_from_a_breakage(known: Known) -> Conclusions:
+    """After an earlier breakage, pieces left inside are more common."""
+    if known.has(history.EARLIER_BREAKAGE):
+        yield more_common(causes.DIRT_IN_ASSEMBLY)
+        yield more_common(causes.TIMING_GEAR_SHEDDING)
+
+
+@rule(
+    source=PE17,
+    matches=[example(findings.CAP_BOLTS_SLACK)],
+    non_matches=[example(lacks=[findings.CAP_BOLTS_SLACK])],
+)
+def caps_not_clamped(known: Known) -> Conclusions:
+    """Caps that are not clamped must not be run another turn."""
+    if known.has(findings.CAP_BOLTS_SLACK):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "Bearing cap or through bolts below torque; the maker's figure is the limit: do not "
+            "run or just re-tighten, look at shells and seats first.",
+        )

@@ -1,0 +1,1 @@
+"""Station bearings: the crank bearings."""

@@ -1,0 +1,203 @@
+"""Measured clearances and straightness, and the checks that show them."""
+
+from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.sources import BTG, CEB1, EB21, HB16, KNG
+from knowledge.stations.bearings import findings
+from knowledge.work import Access, Caution, Inspection
+
+MAIN_CLEARANCE_TOO_WIDE = Finding(
+    id="main_clearance_too_wide",
+    station=Station.BEARINGS,
+    says="a main bearing's clearance is over the limit",
+    asks="Is any main bearing's clearance, on the diameter, over the maker's limit?",
+    source=EB21,
+    denies="main clearances are within limits",
+    stage=Stage.OPENED,
+    normal="about 0.001 in per inch of journal, on the diameter",
+    why="mains within limits all but clear them of a low pressure",
+    background=RARE,
+    also=("main bearing clearance excessive", "mains loose", "plastigage wide on mains"),
+)
+ROD_CLEARANCE_TOO_WIDE = Finding(
+    id="rod_clearance_too_wide",
+    station=Station.BEARINGS,
+    says="a rod bearing's clearance is over the limit",
+    asks="Is any rod bearing's clearance, on the diameter, over the maker's limit?",
+    source=EB21,
+    denies="rod clearances are within limits",
+    stage=Stage.OPENED,
+    normal="about 0.001 in per inch of journal, on the diameter",
+    why="rods within limits all but clear them of a low pressure",
+    background=RARE,
+    also=("rod clearance excessive", "big ends loose", "rod bearing clearance out of spec"),
+)
+BEARING_CLEARANCE_TOO_TIGHT = Finding(
+    id="bearing_clearance_too_tight",
+    station=Station.BEARINGS,
+    says="a main or rod bearing has too little clearance",
+    asks="Has any main or rod bearing less clearance than the maker's least?",
+    source=KNG,
+    denies="no bearing is too tight",
+    stage=Stage.OPENED,
+    normal="0.001 in or more, on the diameter",
+    background=VERY_RARE,
+    also=("bearings too tight", "not enough clearance", "tight mains"),
+)
+MEASURED_MAIN_CLEARANCE = Measure(
+    id="main_clearance",
+    station=Station.BEARINGS,
+    says="main bearing clearance, on the diameter",
+    asks="How wide is the main bearing clearance, on the diameter?",
+    dimension="length",
+    plausible=(0.0, 2e-3),
+    source=KNG,
+    spread=8e-6,
+    also=("mains plastigage", "main oil clearance"),
+)
+MEASURED_ROD_CLEARANCE = Measure(
+    id="rod_clearance",
+    station=Station.BEARINGS,
+    says="rod bearing clearance, on the diameter",
+    asks="How wide is the rod bearing clearance, on the diameter?",
+    dimension="length",
+    plausible=(0.0, 2e-3),
+    source=KNG,
+    spread=8e-6,
+    also=("rods plastigage", "big end oil clearance"),
+)
+LAY_PLASTIC_THREAD = Inspection(
+    id="lay_plastic_thread",
+    station=Station.BEARINGS,
+    says="clearance by plastic thread",
+    steps=(
+        "look and photograph first, then wipe journal and shell dry: oil reads false",
+        "thread along the journal, cap on to full torque, do not turn the crank",
+        "read the width: it gives the clearance on the diameter",
+    ),
+    minutes=20,
+    access=Access.CAP_OFF,
+    reveals=(MAIN_CLEARANCE_TOO_WIDE, ROD_CLEARANCE_TOO_WIDE, BEARING_CLEARANCE_TOO_TIGHT),
+    source=KNG,
+    measures=(MEASURED_MAIN_CLEARANCE, MEASURED_ROD_CLEARANCE),
+    tools=("plastic thread", "torque wrench"),
+    cautions=findings.CAP_WORK,
+    destroys="the film and debris on that journal",
+    keep="photograph the shell before wiping it",
+    also=("plastigage", "measure bearing clearance", "check oil clearance"),
+)
+
+JOURNAL_NOT_TRUE = Finding(
+    id="journal_not_true",
+    station=Station.BEARINGS,
+    says="a journal is rough, tapered or out of round",
+    asks="Is any journal rough, tapered or out of round?",
+    source=CEB1,
+    denies="the journals are round, straight and smooth",
+    stage=Stage.OPENED,
+    normal="out of round under 0.0005 in, roughness under 15 µin",
+    background=RARE,
+    also=("journal out of round", "tapered journal", "rough crank grind", "oval crankpin"),
+)
+MEASURE_JOURNALS_AND_SEATS = Inspection(
+    id="measure_journals_and_seats",
+    station=Station.BEARINGS,
+    says="journals and seats by micrometer and bore gauge",
+    steps=(
+        "six readings on each journal: two ends and the middle, two ways across",
+        "bore gauge in the seat with shells in and caps at torque",
+        "the difference is the clearance on the diameter; feel the finish against a sample",
+    ),
+    minutes=15,
+    access=Access.CAP_OFF,
+    reveals=(
+        MAIN_CLEARANCE_TOO_WIDE,
+        ROD_CLEARANCE_TOO_WIDE,
+        BEARING_CLEARANCE_TOO_TIGHT,
+        JOURNAL_NOT_TRUE,
+    ),
+    source=CEB1,
+    measures=(MEASURED_MAIN_CLEARANCE, MEASURED_ROD_CLEARANCE),
+    tools=("micrometer", "bore gauge", "finish sample"),
+    cautions=findings.CAP_WORK,
+    keep="write down every reading with its place",
+    also=("mic the crank", "measure the journals"),
+)
+
+CRANK_END_FLOAT_OVER = Finding(
+    id="crank_end_float_over",
+    station=Station.BEARINGS,
+    says="the crank's end float is over the limit",
+    asks="Is the crank's end float over the maker's limit?",
+    source=CEB1,
+    denies="the crank's end float is within limits",
+    stage=Stage.OPENED,
+    normal="0.003 to 0.011 in, by size of journal",
+    background=VERY_RARE,
+    also=("crank end play too much", "thrust clearance excessive", "end float out"),
+)
+MEASURED_CRANK_END_FLOAT = Measure(
+    id="crank_end_float",
+    station=Station.BEARINGS,
+    says="crank end float",
+    asks="How far does the crank move endways?",
+    dimension="length",
+    plausible=(0.0, 10e-3),
+    source=HB16,
+    spread=15e-6,
+    also=("crankshaft end play", "thrust clearance"),
+)
+MEASURE_CRANK_END_FLOAT = Inspection(
+    id="measure_crank_end_float",
+    station=Station.BEARINGS,
+    says="crank end float by dial gauge",
+    steps=("dial gauge on the crank's end or a cheek", "pry gently both ways, read the travel"),
+    minutes=10,
+    access=Access.SUMP_OFF,
+    reveals=(CRANK_END_FLOAT_OVER,),
+    source=CEB1,
+    measures=(MEASURED_CRANK_END_FLOAT,),
+    tools=("dial gauge", "soft lever"),
+    cautions=(Caution.LIFTING, Caution.BATTERY),
+    also=("check end play", "thrust clearance"),
+)
+
+ROD_OR_CRANK_BENT = Finding(
+    id="rod_or_crank_bent",
+    station=Station.BEARINGS,
+    says="a rod or the crank is bent",
+    asks="Is a rod or the crank bent?",
+    source=BTG,
+    denies="rods and crank are true",
+    stage=Stage.OPENED,
+    normal="true",
+    background=VERY_RARE,
+    also=("bent conrod", "twisted rod", "crank runout"),
+)
+MAIN_BORES_OUT_OF_LINE = Finding(
+    id="main_bores_out_of_line",
+    station=Station.BEARINGS,
+    says="the main bearing bores are out of line",
+    asks="Are the main bearing bores out of line?",
+    source=CEB1,
+    denies="the main bores are in line",
+    stage=Stage.OPENED,
+    normal="within 0.002 in overall and 0.001 in from one to the next",
+    background=VERY_RARE,
+    also=("line bore out", "main saddles misaligned", "block warped"),
+)
+LAY_A_BAR_IN_THE_MAINS = Inspection(
+    id="lay_a_bar_in_the_mains",
+    station=Station.BEARINGS,
+    says="main bores with a straight bar; rods and crank for truth",
+    steps=(
+        "caps on at torque, shells out: bar or straightedge along the bores, feelers under it",
+        "crank between centres under a dial gauge; rods on a fixture",
+    ),
+    minutes=30,
+    access=Access.CRANK_OUT,
+    reveals=(MAIN_BORES_OUT_OF_LINE, ROD_OR_CRANK_BENT),
+    source=CEB1,
+    tools=("straight bar", "feelers", "dial gauge", "rod fixture"),
+    cautions=(Caution.HEAVY, Caution.SHARP),
+    also=("check line bore", "main alignment", "check rods for bend"),
+)

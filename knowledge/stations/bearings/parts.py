@@ -1,0 +1,108 @@
+"""Parts for a repair of the crank bearings."""
+
+from knowledge.sources import BTG, CEB1, COMMON_PRACTICE, HB04, HB16
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.bearings import causes, causes_geometry
+from knowledge.work import Access, Part
+
+_BOTH = (
+    causes.BEARING_WIPED,
+    causes.BEARING_SPUN,
+    causes.BEARING_WRONG_SIZE,
+    causes_geometry.JOURNAL_FINISH,
+    causes_geometry.BENT_ROD_OR_CRANK,
+    causes_geometry.OVERLOAD_LUGGING,
+)
+MAIN_SHELLS = Part(
+    id="main_shells",
+    says="main bearing shells, whole set",
+    quantity="1 set",
+    source=HB04,
+    measure_first="every journal and its bore with caps torqued; undersize stamped on the shell; "
+    "order after any grinding or boring",
+    for_causes=(causes.BEARING_WEAR_MAINS, causes_geometry.LINE_BORE_MISALIGNED, *_BOTH),
+    also=("main bearing set",),
+)
+ROD_SHELLS = Part(
+    id="rod_shells",
+    says="rod bearing shells, whole set",
+    quantity="1 set",
+    source=HB04,
+    measure_first="every crankpin and rod bore with caps torqued; undersize stamped on the shell; "
+    "order after any grinding",
+    for_causes=(causes.BEARING_WEAR_RODS, *_BOTH),
+    also=(
+        "big end shells",
+        "conrod bearings",
+    ),
+)
+SUFFERED_SHELLS = Part(
+    id="suffered_shells",
+    says="shells for every bearing found wiped, scored or run dry",
+    quantity="those found so, always both halves",
+    source=COMMON_PRACTICE,
+    measure_first="journal and bore of each; undersize stamped on the shell; where its oil hole "
+    "must lie",
+    for_causes=(
+        assembly_causes.CAP_SWAPPED,
+        assembly_causes.BEARING_OIL_HOLE_MISALIGNED,
+        assembly_causes.DIRT_IN_ASSEMBLY,
+        assembly_causes.PART_SHEDDING_INSIDE,
+    ),
+)
+THRUST_BEARING = Part(
+    id="thrust_bearing",
+    says="thrust bearing or thrust washers",
+    quantity="1 set",
+    source=HB16,
+    measure_first="end float, cheek width and finish; thickness, oversize where the cheek was cut",
+    for_causes=(causes.THRUST_BEARING_WEAR,),
+)
+CRANK_REGROUND = Part(
+    id="crank_reground",
+    says="crankshaft, reground and polished, or another",
+    quantity="1",
+    source=CEB1,
+    measure_first="every journal for size, taper, round and cracks; the machine shop decides",
+    for_causes=(
+        causes.BEARING_WIPED,
+        causes.BEARING_SPUN,
+        causes_geometry.JOURNAL_FINISH,
+        causes_geometry.BENT_ROD_OR_CRANK,
+    ),
+    also=("reground crank",),
+)
+CONNECTING_ROD = Part(
+    id="connecting_rod",
+    says="connecting rod, straight and of the same weight",
+    quantity="1 for each one bent or with a spoilt seat",
+    source=BTG,
+    measure_first="twist and bend, bore round with the cap torqued, length, weight",
+    for_causes=(causes_geometry.BENT_ROD_OR_CRANK, causes.BEARING_SPUN),
+)
+CAP_DOWELS = Part(
+    id="cap_dowels",
+    says="cap dowels or fitted bolts, where the old ones are loose or lost",
+    quantity="by the count",
+    source=COMMON_PRACTICE,
+    measure_first="diameter and length",
+    for_causes=(assembly_causes.CAP_SWAPPED, causes_geometry.LINE_BORE_MISALIGNED),
+)
+BEARING_BOLTS = Part(
+    id="bearing_bolts",
+    says="new bearing bolts where the manual calls for once-only bolts",
+    quantity="by the count of what was undone",
+    source=COMMON_PRACTICE,
+    measure_first="thread, length under the head; stretch limit where the manual gives one",
+    for_causes=(causes.BEARING_SPUN, assembly_causes.CAP_SWAPPED),
+    for_places=(Access.CAP_OFF,),
+)
+MAIN_BOLTS = Part(
+    id="main_bolts",
+    says="new main bolts where the manual calls for once-only bolts",
+    quantity="by the count",
+    source=COMMON_PRACTICE,
+    measure_first="thread, length under the head; stretch limit where the manual gives one",
+    for_causes=(causes_geometry.LINE_BORE_MISALIGNED,),
+    for_places=(Access.CRANK_OUT,),
+)

@@ -1,0 +1,295 @@
+"""What must be right about crank, bearings and caps before the pump is thought of."""
+
+from knowledge.engines import limits
+from knowledge.reassembly.figures import DIAL_GAUGE, FEELER, GAUGE_STRIP, MICROMETER, MM, THOU
+from knowledge.sources import (
+    C60,
+    CEB1,
+    CEB2,
+    CLR,
+    COMMON_PRACTICE,
+    EB21,
+    ISZ,
+    KNG,
+    MRG,
+    MZR,
+    PE20,
+    RUS,
+    TMC,
+)
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.bearings import causes, causes_geometry
+from knowledge.stations.topend import causes as topend_causes
+from knowledge.work import Band, Caution, Hold, Phase, Task
+
+HOW_CLEARANCE = (
+    "gauge strip: across the dry journal, cap to its full torque, crank not turned; good to "
+    "about 0.0005 in",
+    "or micrometer and bore gauge, cap to its full torque, in line with the cylinder; good to "
+    "about 0.0001 in",
+    "a strip reading within 0.0005 in of a limit is settled by micrometers",
+    "write down each bearing, and which way it was measured",
+)
+BY_SIZE = Band(
+    2.0 * THOU,
+    3.0 * THOU,
+    KNG,
+    "0.001 in for each inch of journal: here journals of 2 to 3 in; work out your own",
+)
+USUAL = Band(
+    2.0 * THOU, 2.5 * THOU, CLR, "usual aim for a pushrod V8; add about 0.0005 in for hard use"
+)
+RIGID = Band(
+    1.0 * THOU, 2.0 * THOU, EB21, "stiff block and crank, round bores, thin oil, all measured"
+)
+STOCK = Band(2.5 * THOU, 3.5 * THOU, EB21, "stock parts of the older kind, thicker oil")
+MAIN_CLEARANCE_FITTED = Task(
+    id="main_clearance_fitted",
+    phase=Phase.BEARINGS,
+    says="clearance of each main bearing, measured and not assumed",
+    how=HOW_CLEARANCE,
+    source=CLR,
+    dimension="length",
+    bands=(
+        USUAL,
+        BY_SIZE,
+        RIGID,
+        STOCK,
+        Band(0.8 * THOU, 2.5 * THOU, C60, "one 6.0 V8 of 2005, in service"),
+        Band(None, 0.08 * MM, ISZ, "one 3.2 V6: the limit"),
+    ),
+    limits=(limits.LEAST_BEARING_CLEARANCE, limits.MAIN_CLEARANCE),
+    spread=GAUGE_STRIP,
+    remedy="shells of another size, or the journal ground; too tight is as bad as too wide",
+    why="clearance sets how much oil leaves: half as much again leaks more than three times as much",
+    guards=(causes.BEARING_WRONG_SIZE, causes.BEARING_WEAR_MAINS, causes.BEARING_WIPED),
+    cautions=(Caution.HEAVY,),
+    also=("plastic thread", "plastic gauge", "main clearance", "oil clearance", "mic the mains"),
+)
+ROD_CLEARANCE_FITTED = Task(
+    id="rod_clearance_fitted",
+    phase=Phase.BEARINGS,
+    says="clearance of each rod bearing, measured and not assumed",
+    how=HOW_CLEARANCE,
+    source=CLR,
+    dimension="length",
+    bands=(
+        USUAL,
+        BY_SIZE,
+        RIGID,
+        STOCK,
+        Band(None, 0.10 * MM, MZR, "one 3.0 V6: the limit"),
+    ),
+    limits=(limits.LEAST_BEARING_CLEARANCE, limits.ROD_CLEARANCE),
+    spread=GAUGE_STRIP,
+    remedy="shells of another size, or the journal ground; too tight is as bad as too wide",
+    guards=(causes.BEARING_WRONG_SIZE, causes.BEARING_WEAR_RODS, causes.BEARING_WIPED),
+    also=("rod clearance", "big end clearance", "plastic thread on the rods"),
+)
+CRANK_END_FLOAT_SET = Task(
+    id="crank_end_float_set",
+    phase=Phase.BEARINGS,
+    says="end float of the crank",
+    how=(
+        "thrust caps set: tap the crank both ways before the last torque",
+        "dial gauge on the nose; pry gently both ways at a main cap; read three times",
+        "again with the gearbox or converter bolted up",
+    ),
+    source=CEB1,
+    dimension="length",
+    bands=(
+        Band(
+            3 * THOU,
+            7 * THOU,
+            CEB1,
+            "bearing maker, small journals (to about 2 3/4 in, size from memory)",
+        ),
+        Band(
+            5 * THOU,
+            9 * THOU,
+            CEB1,
+            "bearing maker, middling journals (to about 3 1/2 in, size from memory)",
+        ),
+        Band(7 * THOU, 11 * THOU, CEB1, "bearing maker, bigger journals"),
+        Band(4 * THOU, 8 * THOU, PE20, "aim of one V8 build"),
+        Band(1.5 * THOU, 7.8 * THOU, C60, "one 6.0 V8 of 2005"),
+    ),
+    limits=(None, limits.CRANK_END_FLOAT),
+    spread=DIAL_GAUGE,
+    remedy="thrust washers or shell of another width; faces dressed; find what pushes the crank",
+    guards=(causes.THRUST_BEARING_WEAR,),
+    cautions=(
+        Caution.HAND_TURN,
+        Caution.HEAVY,
+    ),
+    also=("end play", "thrust clearance", "crank endplay"),
+)
+JOURNALS_ROUND = Task(
+    id="journals_round",
+    phase=Phase.BEARINGS,
+    says="journals round: most minus least of six readings at one place",
+    how=(
+        "micrometer, three places along the journal, two ways across at each",
+        "taper: compare the two ends; write down all six",
+    ),
+    source=CEB1,
+    dimension="length",
+    bands=(
+        Band(None, 0.5 * THOU, CEB1, "bearing maker"),
+        Band(None, 0.3 * THOU, C60, "one 6.0 V8 of 2005, in service"),
+    ),
+    spread=MICROMETER,
+    remedy="grind and polish to the next size, then measure the clearance again",
+    guards=(causes_geometry.JOURNAL_FINISH, causes_geometry.BENT_ROD_OR_CRANK),
+    also=("out of round", "journal taper", "mic the crank"),
+)
+JOURNALS_SMOOTH = Task(
+    id="journals_smooth",
+    phase=Phase.BEARINGS,
+    says="journal surface: roughness Ra",
+    how=(
+        "by tester, or ask the grinder for the figure: 15 µin Ra (0.38 µm) or finer",
+        "without a tester: draw a copper coin along it; it must leave no copper",
+        "polished last in the way the crank turns; oil holes chamfered, no burr",
+    ),
+    source=CEB1,
+    dimension="length",
+    bands=(Band(None, 0.015 * THOU, CEB1, "bearing maker: 15 µin Ra"),),
+    spread=0.001 * THOU,  # JUDGEMENT
+    remedy="polish; wash every drilling out afterwards",
+    guards=(causes_geometry.JOURNAL_FINISH,),
+    also=("crank finish", "polish the crank", "surface finish"),
+)
+MAIN_BORES_IN_LINE = Task(
+    id="main_bores_in_line",
+    phase=Phase.BEARINGS,
+    says="main bores in line, all of them together",
+    how=(
+        "caps torqued, no shells: straightedge or ground bar along all bores, feeler under it",
+        "in two planes; the crank must also spin freely in its oiled shells",
+    ),
+    source=CEB1,
+    dimension="length",
+    bands=(Band(None, 2 * THOU, CEB1, "bearing maker: over the whole length"),),
+    spread=FEELER,
+    remedy="line bore or line hone at a machine shop",
+    guards=(causes_geometry.LINE_BORE_MISALIGNED,),
+    also=("line bore", "main alignment", "tunnel bore"),
+)
+NEIGHBOUR_BORES_IN_LINE = Task(
+    id="neighbour_bores_in_line",
+    phase=Phase.BEARINGS,
+    says="main bores in line, one to the next",
+    how=("as for all bores, with the bar over two neighbours",),
+    source=CEB1,
+    dimension="length",
+    bands=(Band(None, 1 * THOU, CEB1, "bearing maker: between neighbours"),),
+    spread=FEELER,
+    remedy="line bore or line hone at a machine shop",
+    guards=(causes_geometry.LINE_BORE_MISALIGNED,),
+    also=("adjacent main alignment",),
+)
+SHELLS_IN_THEIR_PLACES = Task(
+    id="shells_in_their_places",
+    phase=Phase.BEARINGS,
+    says="shells the right ones, right half up, backs and seats clean and dry",
+    how=(
+        "read the number on the back of each; journals and shells of one undersize",
+        "grooved or drilled half where the feed is; tangs in their notches",
+        "no oil, no lint, no paint behind a shell; oil on its face only",
+    ),
+    source=CEB2,
+    remedy="take it out, clean it, fit it right",
+    guards=(causes.BEARING_WRONG_SIZE, causes.BEARING_WIPED, assembly_causes.DIRT_IN_ASSEMBLY),
+    also=("bearing shells", "check bearing numbers", "tang in notch"),
+)
+CAPS_IN_THEIR_PLACES = Task(
+    id="caps_in_their_places",
+    phase=Phase.BEARINGS,
+    says="every cap by its number and the right way round",
+    how=(
+        "numbers met, arrows to the front, rods and caps with numbers on one side",
+        "no burr on cap or register; cap drops into its register without a hammer blow",
+    ),
+    source=RUS,
+    remedy="take it off again; look at the shell before it is used",
+    guards=(assembly_causes.CAP_SWAPPED,),
+    also=("cap numbers", "main caps", "rod caps"),
+)
+CAPS_TORQUED = Task(
+    id="caps_torqued",
+    phase=Phase.BEARINGS,
+    says="main and rod caps tightened in the maker's steps, with the lubricant the figure is for",
+    how=(
+        "bolts new where the maker or bolt maker says so; threads clean; one lubricant throughout",
+        "in steps and order of the manual; angle or stretch where it is given",
+        "no thread locker on cap bolts unless the maker says so: it changes the grip",
+        "paint a line across each when it is done",
+    ),
+    source=CEB2,
+    remedy="slacken and tighten again in steps; renew bolts that were overdone",
+    why="a figure for oiled threads used dry, or the other way about, leaves the cap slack or its bore out of round",
+    guards=(assembly_causes.CAP_SWAPPED, assembly_causes.FASTENER_LOOSE_INSIDE),
+    also=("torque the mains", "torque the rods", "rod bolts", "cap bolts"),
+)
+CRANK_TURNS_FREELY = Task(
+    id="crank_turns_freely",
+    phase=Phase.BEARINGS,
+    says="crank turns freely after each cap is tightened",
+    how=(
+        "turn it by hand after every cap, and again after every rod",
+        "a tight spot belongs to the cap tightened last: take it off and look",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="find the tight cap; measure it; do not run it free",
+    guards=(
+        causes.BEARING_WRONG_SIZE,
+        assembly_causes.CAP_SWAPPED,
+        causes_geometry.LINE_BORE_MISALIGNED,
+        causes_geometry.BENT_ROD_OR_CRANK,
+    ),
+    cautions=(Caution.HAND_TURN,),
+    also=("spin the crank", "does it turn over by hand"),
+)
+BEARINGS_OILED = Task(
+    id="bearings_oiled",
+    phase=Phase.BEARINGS,
+    says="bearings wetted with clean oil or a thin film of build lubricant, no lump of it anywhere",
+    how=(
+        "film on shell faces, cam bushes and thrust faces; heavy paste on cam lobes alone",
+        "none in oilways, none in the sump: thick grease finds screen and filter",
+    ),
+    source=COMMON_PRACTICE,
+    hold=Hold.NOTE,
+    remedy="wipe the surplus off",
+    guards=(assembly_causes.ASSEMBLY_LUBE_CLOG, causes.BEARING_WIPED),
+    also=("assembly lube", "build grease", "oil the bearings"),
+)
+CAM_CLEARANCE_FITTED = Task(
+    id="cam_clearance_fitted",
+    phase=Phase.BEARINGS,
+    says="clearance of the cam bearings",
+    how=(
+        "bore gauge in each fitted bush, micrometer on each cam journal; middle ones too",
+        "the cam must turn by two fingers and not rock",
+    ),
+    source=TMC,
+    hold=Hold.NOTE,
+    dimension="length",
+    bands=(
+        Band(None, 8.0 * THOU, TMC, "one diesel: the most it may wear to"),
+        Band(4.5 * THOU, 6.0 * THOU, TMC, "the same diesel, new"),
+        Band(
+            1.0 * THOU,
+            3.0 * THOU,
+            MRG,
+            "small pushrod four: about 0.002 in is normal; half of it either side is judgement",
+        ),
+    ),
+    limits=(None, limits.CAM_CLEARANCE),
+    spread=MICROMETER,
+    remedy="new bushes, oil holes lined up, reamed where they are not made to size",
+    why="a middle bush at ten times its clearance took one engine's hot pressure",
+    guards=(topend_causes.CAM_BEARING_WEAR,),
+    also=("cam bearings", "cam bushes", "cam journal clearance"),
+)

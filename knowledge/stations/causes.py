@@ -1,0 +1,53 @@
+"""Every listed root cause of the stations, for rules that speak of all of them.
+
+Imported by ``history.rules``; a new file of causes is added to ``MODULES``.
+"""
+
+from knowledge import unlisted
+from knowledge.model import Cause, all_in
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.bearings import causes as bearings_causes
+from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
+from knowledge.stations.delivery import causes as delivery_causes
+from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
+from knowledge.stations.instrument import causes as instrument_causes
+from knowledge.stations.instrument import causes_line as instrument_causes_line
+from knowledge.stations.leaks import causes as leaks_causes
+from knowledge.stations.leaks import causes_openings as leaks_causes_openings
+from knowledge.stations.oil import causes as oil_causes
+from knowledge.stations.oil import causes_condition as oil_causes_condition
+from knowledge.stations.oil import causes_contamination as oil_causes_contamination
+from knowledge.stations.pump import causes as pump_causes
+from knowledge.stations.pump import causes_drive as pump_causes_drive
+from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.relief import causes as relief_causes
+from knowledge.stations.suction import causes as suction_causes
+from knowledge.stations.suction import causes_sump as suction_causes_sump
+from knowledge.stations.topend import causes as topend_causes
+from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+
+MODULES = (
+    assembly_causes,
+    bearings_causes,
+    bearings_causes_geometry,
+    delivery_causes,
+    delivery_causes_galleries,
+    instrument_causes,
+    instrument_causes_line,
+    leaks_causes,
+    leaks_causes_openings,
+    oil_causes,
+    oil_causes_contamination,
+    oil_causes_condition,
+    pump_causes,
+    pump_causes_drive,
+    pump_causes_fitted,
+    relief_causes,
+    suction_causes,
+    suction_causes_sump,
+    topend_causes,
+    topend_causes_feeds,
+    unlisted,
+)
+
+CAUSES: tuple[Cause, ...] = tuple(c for m in MODULES for c in all_in(m.__name__, Cause))

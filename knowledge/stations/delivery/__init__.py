@@ -1,0 +1,1 @@
+"""Station delivery: filter, cooler and galleries."""

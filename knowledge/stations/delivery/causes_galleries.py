@@ -1,0 +1,249 @@
+"""Root causes at galleries, plugs and seals, and what each leads to."""
+
+from knowledge.circuit import conditions
+from knowledge.model import (
+    ALWAYS,
+    MOSTLY,
+    OFTEN,
+    SOMETIMES,
+    STRONG_DOWN,
+    STRONG_UP,
+    UP,
+    Cause,
+    Rate,
+    Shifts,
+    Station,
+)
+from knowledge.pressure import behaviour, patterns, patterns_speed
+from knowledge.rule_api import LinkGroup, example
+from knowledge.sources import AHS, COMMON_PRACTICE, HB04, HB05, JUDGEMENT, MON, PBB
+from knowledge.stations.delivery import findings_filter_cut, findings_galleries
+from knowledge.stations.oil import findings_contamination as oil_contamination
+
+GALLERY_PLUG_MISSING = Cause(
+    id="gallery_plug_missing",
+    station=Station.DELIVERY,
+    says="an oil gallery plug was left out, fell out or sits loose inside",
+    mechanism="a hole in the main line inside the engine: low at all speeds, next to nothing at idle, and no "
+    "oil outside",
+    rate=Rate.OCCASIONAL,
+    shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
+    remedy="fit the plug, count all against the drawing, prime with the covers off and watch",
+    source=MON,
+    follows="wiped bearings; often a new pump is fitted in vain first",
+    also=(
+        "galley plug missing",
+        "oil plug left out",
+        "plug behind the timing gear",
+        "lifter gallery plug fell out",
+        "rear oil plug forgotten",
+    ),
+)
+HOLE_IN_THE_MAIN_LINE_INSIDE = LinkGroup(
+    id="hole_in_the_main_line_inside",
+    station=Station.DELIVERY,
+    says="An open plug hole lets the main line out inside: low at all speeds, and nothing drips.",
+    note="One builder left 10 psi at idle that way and suspected the pump. Misleads when the hole is a bleed drilled on purpose.",
+    parent=GALLERY_PLUG_MISSING,
+    effects={
+        conditions.OPEN_LEAK_INSIDE: (ALWAYS, MON),
+        conditions.PRESSURE_GONE: (SOMETIMES, HB05),
+        behaviour.LOW_FROM_FIRST_START: (OFTEN, MON),
+        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, HB05),
+        patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
+        findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE: (MOSTLY, MON),
+        findings_galleries.GALLERY_PLUG_FOUND_MISSING: (ALWAYS, MON),
+        findings_galleries.GALLERY_PLUG_LIES_IN_SUMP: (SOMETIMES, COMMON_PRACTICE),
+    },
+    matches=[
+        example(behaviour.LOW_FROM_FIRST_START, findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE),
+        example(patterns_speed.LOW_AT_ALL_SPEEDS, findings_galleries.GALLERY_PLUG_FOUND_MISSING),
+        example(findings_galleries.GALLERY_PLUG_LIES_IN_SUMP),
+    ],
+    non_matches=[
+        example(
+            patterns_speed.LOW_AT_ALL_SPEEDS,
+            lacks=[
+                findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE,
+                findings_galleries.GALLERY_PLUG_FOUND_MISSING,
+            ],
+        )
+    ],
+)
+
+GALLERY_PLUG_TOO_DEEP = Cause(
+    id="gallery_plug_too_deep",
+    station=Station.DELIVERY,
+    says="a gallery plug sits too deep or in the wrong passage, masking a feed",
+    mechanism="the plug covers a cross-drilling: the line before it holds pressure, the branch behind it runs "
+    "short",
+    rate=Rate.RARE,
+    shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
+    remedy="pull the plug, fit the right one to the right depth, prove the feed with a rod or with oil",
+    source=PBB,
+    follows="the bearing or rocker shaft behind it runs dry",
+    also=(
+        "plug driven in too far",
+        "plug covering oil hole",
+        "plug in wrong hole",
+        "freeze plug too deep",
+    ),
+)
+PLUG_STANDS_IN_THE_WAY_OF_A_FEED = LinkGroup(
+    id="plug_stands_in_the_way_of_a_feed",
+    station=Station.DELIVERY,
+    says="A plug too deep, turned, or in the wrong hole masks a feed: one branch runs short.",
+    note="The gauge before it looks good or even high; behind it parts fail early after the rebuild.",
+    parent=GALLERY_PLUG_TOO_DEEP,
+    effects={
+        conditions.FLOW_RESTRICTED: (OFTEN, PBB),
+        conditions.BRANCH_DRY: (SOMETIMES, JUDGEMENT),
+        conditions.JOURNAL_DRY: (OFTEN, PBB),
+        behaviour.LOW_FROM_FIRST_START: (SOMETIMES, JUDGEMENT),
+        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, JUDGEMENT),
+        findings_galleries.GALLERY_PLUG_FOUND_TOO_DEEP: (MOSTLY, COMMON_PRACTICE),
+        findings_galleries.GALLERY_PLUG_IN_WRONG_PASSAGE: (OFTEN, COMMON_PRACTICE),
+        findings_galleries.GALLERY_FOUND_BLOCKED: (SOMETIMES, JUDGEMENT),
+        findings_galleries.ONE_BEARING_GETS_NO_OIL: (OFTEN, JUDGEMENT),
+    },
+    matches=[
+        example(findings_galleries.GALLERY_PLUG_FOUND_TOO_DEEP),
+        example(
+            findings_galleries.GALLERY_PLUG_IN_WRONG_PASSAGE,
+            findings_galleries.ONE_BEARING_GETS_NO_OIL,
+        ),
+    ],
+    non_matches=[
+        example(
+            lacks=[
+                findings_galleries.GALLERY_PLUG_FOUND_TOO_DEEP,
+                findings_galleries.GALLERY_PLUG_IN_WRONG_PASSAGE,
+            ]
+        )
+    ],
+)
+
+GALLERY_SEAL_LEAK = Cause(
+    id="gallery_seal_leak",
+    station=Station.DELIVERY,
+    says="an O-ring, feed tube or cover gasket in the oil gallery leaks inside",
+    mechanism="oil escapes inside from the pressure line: like an open plug, only smaller",
+    rate=Rate.OCCASIONAL,
+    shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP),
+    remedy="renew the seals, check tubes and gasket faces",
+    source=HB04,
+    follows="low pressure for years, chain rattle, worn bearings",
+    also=(
+        "gallery o-ring",
+        "front cover gasket oil leak inside",
+        "feed tube seal",
+        "oil tube loose",
+    ),
+)
+SEAL_BETWEEN_TWO_CASTINGS_LETS_BY = LinkGroup(
+    id="seal_between_two_castings_lets_by",
+    station=Station.DELIVERY,
+    says="A cut or forgotten ring between two castings leaks the gallery into the crankcase.",
+    parent=GALLERY_SEAL_LEAK,
+    effects={
+        conditions.OPEN_LEAK_INSIDE: (MOSTLY, HB04),
+        behaviour.LOW_FROM_FIRST_START: (SOMETIMES, AHS),
+        behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, AHS),
+        patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
+        findings_galleries.OIL_WASH_AT_GALLERY_SEAL: (MOSTLY, COMMON_PRACTICE),
+        findings_galleries.GALLERY_SEAL_FOUND_BAD: (MOSTLY, COMMON_PRACTICE),
+    },
+    matches=[
+        example(patterns.GAUGE_READS_LOW, findings_galleries.OIL_WASH_AT_GALLERY_SEAL),
+        example(patterns.GAUGE_READS_LOW, findings_galleries.GALLERY_SEAL_FOUND_BAD),
+    ],
+    non_matches=[
+        example(
+            patterns.GAUGE_READS_LOW,
+            lacks=[
+                findings_galleries.OIL_WASH_AT_GALLERY_SEAL,
+                findings_galleries.GALLERY_SEAL_FOUND_BAD,
+            ],
+        )
+    ],
+)
+
+GALLERY_CRACK = Cause(
+    id="gallery_crack",
+    station=Station.DELIVERY,
+    says="a crack or porous spot in the wall of an oil gallery",
+    mechanism="oil leaves through the wall, more when hot and at high pressure, into crankcase or water",
+    rate=Rate.RARE,
+    shifts=Shifts(high_mileage=UP, stood_long=UP, raced_or_heeled=UP),
+    remedy="have the block or head tested; repair or replace it",
+    source=HB05,
+    follows="oil in the coolant, water in the oil",
+    also=("cracked block", "porous casting", "cracked oil passage", "frost crack"),
+)
+WALL_OF_THE_GALLERY_GIVES = LinkGroup(
+    id="wall_of_the_gallery_gives",
+    station=Station.DELIVERY,
+    says="A cracked or porous gallery wall leaks more the higher the pressure and the hotter it is.",
+    parent=GALLERY_CRACK,
+    effects={
+        conditions.OPEN_LEAK_INSIDE: (MOSTLY, HB05),
+        findings_galleries.GALLERY_WALL_WEEPS: (MOSTLY, COMMON_PRACTICE),
+        findings_filter_cut.MILKY_FILM_IN_FILTER: (SOMETIMES, JUDGEMENT),
+    },
+    matches=[example(patterns.GAUGE_READS_LOW, findings_galleries.GALLERY_WALL_WEEPS)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_galleries.GALLERY_WALL_WEEPS])],
+)
+OIL_CROSSES_INTO_THE_COOLANT = LinkGroup(
+    id="oil_crosses_into_the_coolant",
+    station=Station.DELIVERY,
+    says="Oil in the coolant crossed through a gasket, a cooler or a crack in the gallery wall.",
+    parent=GALLERY_CRACK,
+    effects={
+        oil_contamination.OIL_FILM_IN_COOLANT: (SOMETIMES, COMMON_PRACTICE),
+    },
+    matches=[example(oil_contamination.OIL_FILM_IN_COOLANT)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[oil_contamination.OIL_FILM_IN_COOLANT])],
+)
+
+GALLERY_BLOCKED = Cause(
+    id="gallery_blocked",
+    station=Station.DELIVERY,
+    says="an oil gallery is blocked by debris, sealer or sludge",
+    mechanism="before the blockage the pressure is good or high, behind it parts run dry; the gauge may sit on "
+    "the good side",
+    rate=Rate.OCCASIONAL,
+    shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
+    remedy="plugs out, rod and brush the galleries, prove the flow at every hole",
+    source=HB04,
+    follows="one bank, one rod or one shaft fails though the gauge looked good",
+    also=("blocked oil passage", "plugged oil galley", "sealer in oil hole", "oilway blocked"),
+)
+GOOD_BEFORE_AND_DRY_BEHIND = LinkGroup(
+    id="good_before_and_dry_behind",
+    station=Station.DELIVERY,
+    says="A blocked gallery is good before and dry behind; the gauge may sit on the good side.",
+    parent=GALLERY_BLOCKED,
+    effects={
+        conditions.FLOW_RESTRICTED: (MOSTLY, HB04),
+        conditions.BRANCH_DRY: (SOMETIMES, COMMON_PRACTICE),
+        conditions.JOURNAL_DRY: (OFTEN, COMMON_PRACTICE),
+        findings_galleries.GALLERY_FOUND_BLOCKED: (ALWAYS, COMMON_PRACTICE),
+        findings_galleries.ONE_BEARING_GETS_NO_OIL: (OFTEN, COMMON_PRACTICE),
+        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, HB05),
+    },
+    matches=[
+        example(
+            findings_galleries.ONE_BEARING_GETS_NO_OIL, findings_galleries.GALLERY_FOUND_BLOCKED
+        ),
+        example(findings_galleries.GALLERY_FOUND_BLOCKED),
+    ],
+    non_matches=[
+        example(
+            patterns.GAUGE_READS_LOW,
+            lacks=[
+                findings_galleries.ONE_BEARING_GETS_NO_OIL,
+                findings_galleries.GALLERY_FOUND_BLOCKED,
+            ],
+        )
+    ],
+)

@@ -1,0 +1,266 @@
+"""Filter cut open, bypass and cooler, and the checks that show them."""
+
+from knowledge.cautions import RUNNING
+from knowledge.debris import findings as debris_findings
+from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.sources import COMMON_PRACTICE, CUT, HB01, HB11, LCW
+from knowledge.work import Access, Caution, Inspection
+
+FILTER_COLLAPSED = Finding(
+    id="filter_collapsed",
+    station=Station.DELIVERY,
+    says="the filter element is crushed, torn or its core collapsed",
+    asks="Cut open, is the element crushed or torn, or its centre tube collapsed?",
+    source=CUT,
+    denies="the element is in shape",
+    stage=Stage.OPENED,
+    normal="even pleats, round core",
+    why="a crushed element stops the oil or sends pieces down the gallery",
+    background=VERY_RARE,
+    also=("element caved in", "filter imploded", "crushed filter", "torn filter paper"),
+)
+FILTER_PACKED = Finding(
+    id="filter_packed",
+    station=Station.DELIVERY,
+    says="the filter element is packed with sludge, metal or dirt",
+    asks="Cut open, is the element packed with sludge, metal or dirt?",
+    source=HB11,
+    denies="the element is no more than stained",
+    stage=Stage.OPENED,
+    normal="stained, little on the pleats",
+    background=RARE,
+    also=("filter loaded up", "filter full of sludge", "clogged element", "pleats plugged"),
+)
+FILTER_BYPASS_WITNESS = Finding(
+    id="filter_bypass_witness",
+    station=Station.DELIVERY,
+    says="dirt lies on the filter's clean side: the bypass has been open",
+    asks="Is there dirt on the clean side, or a mark that the bypass was open?",
+    source=COMMON_PRACTICE,
+    denies="the filter's clean side is clean",
+    stage=Stage.OPENED,
+    normal="clean inside",
+    background=RARE,
+    also=("dirty inside of element", "bypass has been open", "dirt in center tube"),
+)
+MILKY_FILM_IN_FILTER = Finding(
+    id="milky_film_in_filter",
+    station=Station.DELIVERY,
+    says="a grey milky film or white paste coats the filter element",
+    asks="Cut open, is there a grey milky film or white paste on the element?",
+    source=LCW,
+    denies="no milky film in the filter",
+    stage=Stage.OPENED,
+    normal="none",
+    background=RARE,
+    also=("white goo in filter", "mayonnaise in oil filter", "emulsion in filter", "milky filter"),
+)
+GASKET_SHREDS_FOUND = Finding(
+    id="gasket_shreds_found",
+    station=Station.DELIVERY,
+    says="shreds of gasket or fibre lie in filter or sump",
+    asks="Were there shreds of gasket or fibre in the filter or sump?",
+    source=COMMON_PRACTICE,
+    denies="no gasket shreds",
+    stage=Stage.OPENED,
+    normal="none",
+    background=RARE,
+    also=("bits of gasket in pan", "fiber in the filter", "paper gasket pieces", "gasket material"),
+)
+CUT_THE_FILTER_OPEN = Inspection(
+    id="cut_the_filter_open",
+    station=Station.DELIVERY,
+    says="cut the filter open and spread the element",
+    steps=(
+        "let it drain, overnight where time allows",
+        "cut with a filter cutter, never a saw: its chips look like engine metal",
+        "look at core, clean side and bypass mark, then unfold the pleats in a white tray",
+        "sweep with a magnet; bag what is found",
+    ),
+    minutes=15,
+    access=Access.FILTER_CUT,
+    reveals=(
+        FILTER_COLLAPSED,
+        FILTER_PACKED,
+        FILTER_BYPASS_WITNESS,
+        MILKY_FILM_IN_FILTER,
+        GASKET_SHREDS_FOUND,
+        debris_findings.METAL_IN_FILTER,
+        debris_findings.FINE_DUST_ONLY,
+    ),
+    source=CUT,
+    tools=("filter cutter", "white tray", "magnet", "gloves"),
+    cautions=(Caution.SHARP, Caution.USED_OIL, Caution.WASTE),
+    destroys="the filter",
+    keep="photograph the pleats with a scale, bag debris",
+    waits_minutes=60,
+    also=("cut open oil filter", "dissect the filter", "inspect filter"),
+)
+
+SORT_WHAT_THE_FILTER_HELD = Inspection(
+    id="sort_what_the_filter_held",
+    station=Station.DELIVERY,
+    says="sort the debris by magnet, magnifier and bending",
+    steps=(
+        "rinse in a little solvent, dry on white paper",
+        "part it: magnetic, bright and soft, copper, grey flakes, fibre, black and hard",
+        "photograph each heap with a scale and label it with where it came from",
+    ),
+    minutes=10,
+    access=Access.FILTER_CUT,
+    reveals=(
+        debris_findings.MAGNETIC_METAL,
+        debris_findings.BRIGHT_SOFT_METAL,
+        debris_findings.COPPER_FLAKES,
+        debris_findings.GREY_SOFT_FLAKES,
+        debris_findings.LINING_STRIP,
+        debris_findings.CARBON_FLAKES,
+        debris_findings.HARD_CHIPS,
+        GASKET_SHREDS_FOUND,
+    ),
+    source=CUT,
+    tools=("magnet", "magnifier", "solvent", "white paper"),
+    cautions=(Caution.SOLVENT, Caution.SHARP, Caution.WASTE),
+    keep="keep the heaps bagged until sign-off",
+    also=(
+        "what is the metal in the filter",
+        "magnet through the filter debris",
+    ),
+)
+
+FILTER_BYPASS_STUCK_OPEN = Finding(
+    id="filter_bypass_stuck_open",
+    station=Station.DELIVERY,
+    says="the filter or cooler bypass valve stands open",
+    asks="Is the bypass valve stuck open, its seat dirty, or its spring broken?",
+    source=HB01,
+    denies="the bypass valve sits on its seat",
+    stage=Stage.OPENED,
+    normal="shut on its seat, moves under a finger",
+    background=VERY_RARE,
+    also=("bypass jammed open", "broken bypass spring", "filter bypass not sealing"),
+)
+FILTER_BYPASS_STUCK_SHUT = Finding(
+    id="filter_bypass_stuck_shut",
+    station=Station.DELIVERY,
+    says="the filter bypass valve is stuck shut",
+    asks="Does the bypass valve refuse to open when pushed?",
+    source=HB01,
+    denies="the bypass valve opens when pushed",
+    stage=Stage.OPENED,
+    normal="lifts when pushed, springs back",
+    background=VERY_RARE,
+    also=("bypass seized", "filter bypass blocked off", "bypass plugged"),
+)
+BYPASS_VALVE_MISFITTED = Finding(
+    id="bypass_valve_misfitted",
+    station=Station.DELIVERY,
+    says="the filter's bypass valve was fitted wrongly",
+    asks="Was the filter's bypass valve fitted wrongly, or the wrong one fitted?",
+    source=COMMON_PRACTICE,
+    denies="the bypass valve is fitted right",
+    stage=Stage.OPENED,
+    normal="as the maker's drawing",
+    background=VERY_RARE,
+    also=(
+        "bypass valve wrong way round",
+        "wrong bypass valve",
+    ),
+)
+CHECK_THE_BYPASS_IN_THE_HEAD = Inspection(
+    id="check_the_bypass_in_the_head",
+    station=Station.DELIVERY,
+    says="filter head: does the bypass valve seat and move",
+    steps=(
+        "lamp on seat and spring",
+        "push the valve gently with a blunt pick: it must lift and come back",
+    ),
+    minutes=10,
+    access=Access.FILTER_OFF,
+    reveals=(BYPASS_VALVE_MISFITTED, FILTER_BYPASS_STUCK_OPEN, FILTER_BYPASS_STUCK_SHUT),
+    source=HB01,
+    tools=("lamp", "blunt pick"),
+    cautions=(Caution.HOT, Caution.EYES),
+    also=(
+        "filter bypass valve",
+        "check the bypass",
+    ),
+)
+
+NEW_FILTER_CURED_IT = Finding(
+    id="new_filter_cured_it",
+    station=Station.DELIVERY,
+    says="a new filter alone brought the pressure back",
+    asks="Did a new filter, and nothing else, bring the pressure back?",
+    source=HB11,
+    denies="a new filter made no difference",
+    normal="a filter change moves the gauge hardly at all",
+    background=VERY_RARE,
+    also=("changed filter and it's fine", "fixed by new filter", "filter change cured it"),
+)
+CHANGE_THE_FILTER_AND_READ_AGAIN = Inspection(
+    id="change_the_filter_and_read_again",
+    station=Station.DELIVERY,
+    says="fit a new listed filter, nothing else, and read again",
+    steps=(
+        "note warm readings first; change the filter alone and top up to the mark",
+        "watch the gauge from the first second; stop if nothing shows in ten",
+        "compare at the same oil temperature",
+    ),
+    minutes=20,
+    access=Access.FILTER_OFF,
+    reveals=(NEW_FILTER_CURED_IT,),
+    source=COMMON_PRACTICE,
+    tools=("listed filter", "trusted gauge"),
+    cautions=(*RUNNING, Caution.WASTE),
+    destroys="the baseline, if it was not written down",
+    keep="keep the old filter for cutting",
+    needs_running=True,
+    also=(
+        "try another filter",
+        "swap the filter",
+    ),
+)
+
+COOLER_BYPASSED_CURES = Finding(
+    id="cooler_bypassed_cures",
+    station=Station.DELIVERY,
+    says="with the cooler bypassed the pressure came right",
+    asks="With cooler and lines bypassed by a short loop, did the pressure come right?",
+    source=COMMON_PRACTICE,
+    denies="bypassing the cooler changed nothing",
+    stage=Stage.OPENED,
+    normal="no change beyond a few psi",
+    background=VERY_RARE,
+    also=("looped the cooler lines", "pressure back without the cooler", "removed oil cooler"),
+)
+COOLER_FOUND_BLOCKED = Finding(
+    id="cooler_found_blocked",
+    station=Station.DELIVERY,
+    says="the oil cooler, its line or hose was found blocked, kinked or flattened",
+    asks="Was the cooler, its line or hose found blocked, kinked or collapsed inside?",
+    source=HB01,
+    denies="cooler and lines are clear",
+    stage=Stage.OPENED,
+    normal="oil or air passes freely",
+    background=VERY_RARE,
+    also=("cooler plugged up", "hose liner collapsed", "kinked oil line", "cooler full of metal"),
+)
+LOOP_THE_COOLER_OUT = Inspection(
+    id="loop_the_cooler_out",
+    station=Station.DELIVERY,
+    says="bypass the cooler and look into its lines",
+    steps=(
+        "cold engine: join feed and return with rated hose, or fit the maker's blank",
+        "blow gently through cooler and each line; look for loose liner and kinks",
+        "read the pressure again, briefly, watching the oil temperature",
+    ),
+    minutes=45,
+    access=Access.DRAINED,
+    reveals=(COOLER_BYPASSED_CURES, COOLER_FOUND_BLOCKED),
+    source=HB01,
+    tools=("rated hose and fittings", "low-pressure air", "trusted gauge"),
+    cautions=(*RUNNING, Caution.PRESSURE, Caution.EYES),
+    needs_running=True,
+    also=("bypass oil cooler", "check cooler lines"),
+)

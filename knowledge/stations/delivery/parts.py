@@ -1,0 +1,106 @@
+"""Parts for a repair of the filter, cooler and galleries."""
+
+from knowledge.engines import features
+from knowledge.sources import AHS, COMMON_PRACTICE, MON
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.delivery import causes, causes_galleries
+from knowledge.work import Access, Part
+
+FILTER_BYPASS_VALVE = Part(
+    id="filter_bypass_valve",
+    says="bypass valve of filter mount or cooler",
+    quantity="1",
+    source=COMMON_PRACTICE,
+    measure_first="diameter, opening pressure, pressed or screwed in",
+    for_causes=(causes.FILTER_BYPASS_STUCK,),
+    also=("bypass valve",),
+)
+FILTER_STEM = Part(
+    id="filter_stem",
+    says="filter stem or adapter with its ring",
+    quantity="1",
+    source=COMMON_PRACTICE,
+    measure_first="both threads, length above the face, seal diameter",
+    for_causes=(causes.FILTER_WRONG,),
+)
+REMOTE_FILTER_HOSES = Part(
+    id="remote_filter_hoses",
+    says="oil hoses and unions of the remote filter, marked in and out",
+    quantity="1 set",
+    source=COMMON_PRACTICE,
+    measure_first="bore, length, threads; rated for hot oil and cold-start pressure",
+    for_causes=(causes.FILTER_WRONG,),
+    only_with=(features.REMOTE_FILTER,),
+)
+OIL_COOLER_NEW = Part(
+    id="oil_cooler_new",
+    says="oil cooler, new where metal has been through it",
+    quantity="1",
+    source=COMMON_PRACTICE,
+    measure_first="unions, bore, size; whether it can be proved clean at all",
+    for_causes=(
+        causes.OIL_COOLER_BLOCKED,
+        assembly_causes.PART_SHEDDING_INSIDE,
+        assembly_causes.DIRT_IN_ASSEMBLY,
+    ),
+    only_with=(features.OIL_COOLER,),
+)
+COOLER_LINES = Part(
+    id="cooler_lines",
+    says="oil cooler lines with union seals, and the oil thermostat",
+    quantity="1 set",
+    source=COMMON_PRACTICE,
+    measure_first="bore, length, threads; opening temperature",
+    for_causes=(causes.OIL_COOLER_BLOCKED,),
+)
+GALLERY_PLUGS = Part(
+    id="gallery_plugs",
+    says="new gallery plugs, every size, by the count",
+    quantity="by the count, and 1 of each size to spare",
+    source=MON,
+    measure_first="bore or thread of each hole, taper or parallel, depth to the next drilling",
+    for_causes=(
+        causes_galleries.GALLERY_PLUG_MISSING,
+        causes_galleries.GALLERY_PLUG_TOO_DEEP,
+        causes_galleries.GALLERY_BLOCKED,
+        assembly_causes.DIRT_IN_ASSEMBLY,
+        assembly_causes.PART_SHEDDING_INSIDE,
+    ),
+    for_places=(Access.PLUGS_OUT,),
+    also=(
+        "core plugs",
+        "oil gallery plugs",
+    ),
+)
+PROVING_ROD = Part(
+    id="proving_rod",
+    says="thin rod to prove each feed open past its plug",
+    quantity="1",
+    source=COMMON_PRACTICE,
+    measure_first="drilling diameter and depth",
+    for_causes=(causes_galleries.GALLERY_PLUG_TOO_DEEP, causes_galleries.GALLERY_BLOCKED),
+)
+GALLERY_SEALS = Part(
+    id="gallery_seals",
+    says="gallery rings, feed tube seals and cover gaskets, all of them",
+    quantity="1 set",
+    source=AHS,
+    measure_first="groove diameter and depth, tube diameter; the drawing's count",
+    for_causes=(causes_galleries.GALLERY_SEAL_LEAK,),
+)
+FEED_TUBE = Part(
+    id="feed_tube",
+    says="oil feed tube, where it is cracked or loose in its seat",
+    quantity="1",
+    source=COMMON_PRACTICE,
+    measure_first="tube diameter, length, press or ring fit",
+    for_causes=(causes_galleries.GALLERY_SEAL_LEAK,),
+)
+TESTED_CASTING = Part(
+    id="tested_casting",
+    says="block or head, pressure-tested, where a repair will not hold",
+    quantity="1",
+    source=COMMON_PRACTICE,
+    measure_first="the old one tested first; casting number, bores, deck height",
+    for_causes=(causes_galleries.GALLERY_CRACK,),
+)

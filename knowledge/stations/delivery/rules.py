@@ -1,0 +1,185 @@
+"""Rules at the filter, cooler and galleries: what follows from what is known."""
+
+from knowledge.engines import features
+from knowledge.model import SOMETIMES, Severity, Station
+from knowledge.pressure import direct_gauge, patterns
+from knowledge.rule_api import (
+    Alarm,
+    Conclusions,
+    Contradiction,
+    Known,
+    cannot_be,
+    example,
+    is_absent,
+    leads_to,
+    rules_of,
+)
+from knowledge.sources import COMMON_PRACTICE, CUT, HB01, LCW, TMK, TML
+from knowledge.stations.delivery import causes, findings_filter, findings_filter_cut
+
+rule = rules_of(Station.DELIVERY)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(
+            features.REMOTE_FILTER,
+            findings_filter.REMOTE_HOSES_CROSSED,
+            findings_filter_cut.FILTER_COLLAPSED,
+        ),
+        example(features.REMOTE_FILTER, findings_filter.REMOTE_HOSES_CROSSED),
+    ],
+    non_matches=[
+        example(
+            features.REMOTE_FILTER,
+            lacks=[findings_filter.REMOTE_HOSES_CROSSED, findings_filter_cut.FILTER_COLLAPSED],
+        )
+    ],
+)
+def remote_hoses_the_wrong_way_round(known: Known) -> Conclusions:
+    """Crossed hoses feed a remote filter from inside: its check flap shuts, or its core caves in."""
+    if known.has(features.REMOTE_FILTER):
+        yield leads_to(
+            causes.FILTER_WRONG, findings_filter.REMOTE_HOSES_CROSSED, SOMETIMES, COMMON_PRACTICE
+        )
+
+
+@rule(
+    source=HB01,
+    matches=[example(lacks=[features.OIL_COOLER])],
+    non_matches=[example(features.OIL_COOLER), example()],
+)
+def no_cooler_no_blocked_cooler(known: Known) -> Conclusions:
+    """Without an oil cooler there is none to block."""
+    if known.lacks(features.OIL_COOLER):
+        yield cannot_be(causes.OIL_COOLER_BLOCKED)
+        yield is_absent(findings_filter.COOLER_STAYS_COLD)
+        yield is_absent(findings_filter_cut.COOLER_BYPASSED_CURES)
+
+
+@rule(
+    source=TMK,
+    matches=[example(findings_filter.FILTER_BURST), example(findings_filter.FILTER_SEAT_LEAKS)],
+    non_matches=[example(lacks=[findings_filter.FILTER_BURST, findings_filter.FILTER_SEAT_LEAKS])],
+)
+def oil_thrown_out_at_the_filter(known: Known) -> Conclusions:
+    """Oil thrown out at the filter empties the sump in a minute and can burn on the exhaust."""
+    if known.has(findings_filter.FILTER_BURST):
+        yield Alarm(
+            Severity.STOP,
+            "Filter burst or off, no leak allowed: shut down at once, watch for fire, and do not "
+            "fit another before the relief valve was checked.",
+        )
+    if known.has(findings_filter.FILTER_SEAT_LEAKS):
+        yield Alarm(
+            Severity.STOP,
+            "Oil runs out at the filter seat, no leak allowed: shut down, reseat, check the level.",
+        )
+
+
+@rule(
+    source=CUT,
+    matches=[example(findings_filter_cut.FILTER_COLLAPSED)],
+    non_matches=[
+        example(findings_filter_cut.FILTER_PACKED),
+        example(lacks=[findings_filter_cut.FILTER_COLLAPSED]),
+    ],
+)
+def pieces_of_element_downstream(known: Known) -> Conclusions:
+    """A torn or crushed element may have sent paper and metal into the gallery."""
+    if known.has(findings_filter_cut.FILTER_COLLAPSED):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "Filter element torn or crushed, none may be missing: do not run until its pieces are "
+            "accounted for and the gallery is clear.",
+        )
+
+
+@rule(
+    source=LCW,
+    matches=[example(findings_filter_cut.MILKY_FILM_IN_FILTER, patterns.GAUGE_READS_LOW)],
+    non_matches=[
+        example(findings_filter_cut.MILKY_FILM_IN_FILTER),
+        example(patterns.GAUGE_READS_LOW),
+    ],
+)
+def watered_oil_and_low_pressure(known: Known) -> Conclusions:
+    """Watered oil with low pressure no longer carries the bearings."""
+    if known.has(findings_filter_cut.MILKY_FILM_IN_FILTER) and known.has(patterns.GAUGE_READS_LOW):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "Water in the oil and pressure low, no water allowed: do not run, find where it gets in.",
+        )
+
+
+@rule(
+    source=TML,
+    matches=[example(findings_filter.FILTER_DROP_HIGH, lacks=[direct_gauge.PORTS_DIFFER])],
+    non_matches=[
+        example(findings_filter.FILTER_DROP_HIGH),
+        example(lacks=[direct_gauge.PORTS_DIFFER]),
+    ],
+)
+def filter_takes_pressure_yet_ports_agree(known: Known) -> Conclusions:
+    """The filter cannot take a bar while the ports before and behind it read alike."""
+    if known.has(findings_filter.FILTER_DROP_HIGH) and known.lacks(direct_gauge.PORTS_DIFFER):
+        yield Contradiction(
+            (findings_filter.FILTER_DROP_HIGH, direct_gauge.PORTS_DIFFER),
+            "A loss across the filter was read, yet two ports are said to agree: swap the gauges "
+            "and note which ports were used.",
+            direct_gauge.PORTS_DIFFER,
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(
+            findings_filter.FILTER_STAYS_COLD,
+            lacks=[direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY, patterns.GAUGE_READS_LOW],
+        )
+    ],
+    non_matches=[
+        example(findings_filter.FILTER_STAYS_COLD, patterns.GAUGE_READS_LOW),
+        example(lacks=[findings_filter.FILTER_STAYS_COLD]),
+    ],
+)
+def cold_filter_with_good_pressure(known: Known) -> Conclusions:
+    """Good pressure in the gallery with a cold full-flow filter does not fit together."""
+    if (
+        known.has(findings_filter.FILTER_STAYS_COLD)
+        and known.lacks(patterns.GAUGE_READS_LOW)
+        and known.lacks(direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY)
+    ):
+        yield Contradiction(
+            (
+                findings_filter.FILTER_STAYS_COLD,
+                patterns.GAUGE_READS_LOW,
+                direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY,
+            ),
+            "The filter is said to stay cold with good pressure behind it: feel it again hot, and "
+            "ask whether it is a part-flow filter.",
+            findings_filter.FILTER_STAYS_COLD,
+        )
+
+
+@rule(
+    source=CUT,
+    matches=[example(findings_filter_cut.FILTER_BYPASS_WITNESS, findings_filter_cut.FILTER_PACKED)],
+    non_matches=[
+        example(
+            findings_filter_cut.FILTER_BYPASS_WITNESS, lacks=[findings_filter_cut.FILTER_PACKED]
+        )
+    ],
+)
+def dirt_past_the_filter_scratches(known: Known) -> Conclusions:
+    """Once the bypass has been open, dirt has gone round the filter to the bearings."""
+    if known.has(findings_filter_cut.FILTER_BYPASS_WITNESS) and known.has(
+        findings_filter_cut.FILTER_PACKED
+    ):
+        yield Alarm(
+            Severity.CARE,
+            "Filter packed and bypassed, clean side must be clean: look at a bearing before long "
+            "running.",
+        )

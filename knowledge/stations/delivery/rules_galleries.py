@@ -1,0 +1,134 @@
+"""Rules at the galleries, their plugs and seals."""
+
+from knowledge.engines import features
+from knowledge.model import Severity, Shift, Station
+from knowledge.rule_api import (
+    Alarm,
+    Conclusions,
+    Contradiction,
+    Known,
+    example,
+    is_absent,
+    less_common,
+    rules_of,
+)
+from knowledge.sources import HB04, MON, PSP
+from knowledge.stations.delivery import causes_galleries, findings_galleries
+
+rule = rules_of(Station.DELIVERY)
+
+
+@rule(
+    source=PSP,
+    matches=[example(findings_galleries.ALL_PLUGS_ACCOUNTED_FOR)],
+    non_matches=[example(), example(lacks=[findings_galleries.ALL_PLUGS_ACCOUNTED_FOR])],
+)
+def plugs_counted_and_good(known: Known) -> Conclusions:
+    """Plugs all counted, sealed and at depth: none is missing, too deep or in a wrong place.
+
+    Misleads when one plug hides behind the distributor or in the valley and was not counted.
+    """
+    if known.has(findings_galleries.ALL_PLUGS_ACCOUNTED_FOR):
+        yield is_absent(findings_galleries.GALLERY_PLUG_FOUND_MISSING, sure=0.95)
+        yield is_absent(findings_galleries.GALLERY_PLUG_FOUND_TOO_DEEP, sure=0.9)
+        yield is_absent(findings_galleries.GALLERY_PLUG_IN_WRONG_PASSAGE, sure=0.9)
+
+
+@rule(
+    source=HB04,
+    matches=[
+        example(lacks=[features.PUMP_ON_CRANK_NOSE, features.OVERHEAD_CAM, features.PUMP_OUTSIDE])
+    ],
+    non_matches=[
+        example(features.PUMP_ON_CRANK_NOSE, lacks=[features.OVERHEAD_CAM, features.PUMP_OUTSIDE]),
+        example(lacks=[features.OVERHEAD_CAM]),
+    ],
+)
+def few_joints_in_the_pressure_line(known: Known) -> Conclusions:
+    """With the pump in the sump and the cam in the block, few sealed joints carry pressure."""
+    if (
+        known.lacks(features.PUMP_ON_CRANK_NOSE)
+        and known.lacks(features.OVERHEAD_CAM)
+        and known.lacks(features.PUMP_OUTSIDE)
+    ):
+        yield less_common(causes_galleries.GALLERY_SEAL_LEAK, Shift.STRONG_DOWN)
+
+
+@rule(
+    source=MON,
+    matches=[
+        example(findings_galleries.GALLERY_PLUG_FOUND_MISSING),
+        example(findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE),
+        example(findings_galleries.GALLERY_PLUG_LIES_IN_SUMP),
+    ],
+    non_matches=[
+        example(
+            lacks=[
+                findings_galleries.GALLERY_PLUG_FOUND_MISSING,
+                findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE,
+            ]
+        )
+    ],
+)
+def open_hole_in_the_pressure_line(known: Known) -> Conclusions:
+    """With a gallery open the bearings get what is left over."""
+    if known.has(findings_galleries.GALLERY_PLUG_FOUND_MISSING) or known.has(
+        findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE
+    ):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "A gallery stands open inside, every plug must be in: do not run until it is fitted "
+            "and the circuit was primed and watched.",
+        )
+    if known.has(findings_galleries.GALLERY_PLUG_LIES_IN_SUMP):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "A loose plug lies in the engine, none may: do not run until its place is found.",
+        )
+
+
+@rule(
+    source=HB04,
+    matches=[example(findings_galleries.ONE_BEARING_GETS_NO_OIL)],
+    non_matches=[example(lacks=[findings_galleries.ONE_BEARING_GETS_NO_OIL])],
+)
+def bearing_without_oil(known: Known) -> Conclusions:
+    """A bearing that gets no oil while priming gets none running, whatever the gauge says."""
+    if known.has(findings_galleries.ONE_BEARING_GETS_NO_OIL):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "One bearing gets no oil, each must show some at a crank angle: do not run, clear its "
+            "feed.",
+        )
+
+
+@rule(
+    source=PSP,
+    matches=[
+        example(
+            findings_galleries.ALL_PLUGS_ACCOUNTED_FOR,
+            findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE,
+        ),
+        example(
+            findings_galleries.ALL_PLUGS_ACCOUNTED_FOR, findings_galleries.GALLERY_PLUG_LIES_IN_SUMP
+        ),
+    ],
+    non_matches=[
+        example(findings_galleries.ALL_PLUGS_ACCOUNTED_FOR),
+        example(findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE),
+    ],
+)
+def plug_count_does_not_add_up(known: Known) -> Conclusions:
+    """A full count does not go with a stream from an open hole or a plug in the sump."""
+    if known.has(findings_galleries.ALL_PLUGS_ACCOUNTED_FOR):
+        for sight in (
+            findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE,
+            findings_galleries.GALLERY_PLUG_LIES_IN_SUMP,
+        ):
+            if known.has(sight):
+                yield Contradiction(
+                    (findings_galleries.ALL_PLUGS_ACCOUNTED_FOR, sight),
+                    "All plugs are said to be in, yet one seems to be out: count again with the "
+                    "drawing, hidden ones too.",
+                    findings_galleries.ALL_PLUGS_ACCOUNTED_FOR,
+                )

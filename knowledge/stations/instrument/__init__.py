@@ -1,0 +1,1 @@
+"""Station instrument: gauge, sender, lamp and wiring."""

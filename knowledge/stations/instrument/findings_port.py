@@ -1,0 +1,185 @@
+"""The sender port opened, and the checks that show it."""
+
+from knowledge.model import VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.sources import COMMON_PRACTICE, HB01, HB10, NE3
+from knowledge.stations.instrument import findings_sender
+from knowledge.work import Access, Caution, Inspection
+
+SENDER_PORT_CLOGGED = Finding(
+    id="sender_port_clogged",
+    station=Station.INSTRUMENT,
+    says="port, restrictor or screen under the sender is clogged",
+    asks="Is the port under the sender, its restrictor or small screen clogged?",
+    source=HB01,
+    denies="port and screen under the sender are clear",
+    stage=Stage.OPENED,
+    normal="clear",
+    background=VERY_RARE,
+    also=("screen under oil pressure sensor", "sludge in sender hole", "clogged sensor filter"),
+)
+LOOK_INTO_THE_SENDER_PORT = Inspection(
+    id="look_into_the_sender_port",
+    station=Station.INSTRUMENT,
+    says="look into the port with the sender out",
+    steps=(
+        "engine stopped and cool; take the sender out and look at thread and port",
+        "look for sludge, a clogged restrictor or a small screen under the sender",
+        "clear it outwards, never push dirt into the oilway",
+    ),
+    minutes=10,
+    access=Access.GAUGE_PORT,
+    reveals=(SENDER_PORT_CLOGGED, findings_sender.TAPE_ON_SENDER_THREAD),
+    source=HB01,
+    tools=("lamp", "soft wire"),
+    cautions=(Caution.HOT, Caution.USED_OIL, Caution.BATTERY),
+    destroys="sludge in the port is disturbed",
+    keep="photograph port and thread before clearing",
+    also=("sender hole", "sensor screen", "clean the port"),
+)
+
+NO_OIL_AT_OPEN_PORT = Finding(
+    id="no_oil_at_open_port",
+    station=Station.INSTRUMENT,
+    says="cranked with the sender out, no oil comes from the port",
+    asks="Cranked without starting, sender or union out: does no oil come from the port?",
+    source=NE3,
+    denies="oil comes strongly from the open port",
+    stage=Stage.OPENED,
+    normal="oil within a few seconds of cranking",
+    why="it asks the engine itself and needs no gauge",
+    background=VERY_RARE,
+    also=("no oil at sender hole", "cranked with sensor out, nothing", "union dry"),
+)
+CRANK_WITH_THE_PORT_OPEN = Inspection(
+    id="crank_with_the_port_open",
+    station=Station.INSTRUMENT,
+    says="crank with the port open and see whether oil comes",
+    steps=(
+        "ignition or fuel cut so that it cannot start; a rag and a jar at the port",
+        "crank in short bursts and watch for oil",
+        "refit the sender and look for leaks at the next start",
+    ),
+    minutes=10,
+    access=Access.GAUGE_PORT,
+    reveals=(NO_OIL_AT_OPEN_PORT,),
+    source=NE3,
+    tools=("jar", "rag", "a helper"),
+    cautions=(
+        Caution.HOT,
+        Caution.ROTATING,
+        Caution.EYES,
+        Caution.USED_OIL,
+        Caution.FIRE,
+        Caution.BOAT,
+        Caution.TRACTOR,
+    ),
+    also=("does oil squirt out", "crank test", "oil at the sender hole"),
+)
+
+GAUGE_LINE_SLUDGED = Finding(
+    id="gauge_line_sludged",
+    station=Station.INSTRUMENT,
+    says="the gauge line or its restrictor is sludged up",
+    asks="Taken off, is the gauge line or its restrictor blocked with sludge?",
+    source=HB01,
+    denies="the gauge line blows through freely",
+    stage=Stage.OPENED,
+    normal="air blows through freely",
+    background=VERY_RARE,
+    also=("gauge pipe blocked", "clogged capillary", "restrictor full of sludge"),
+)
+NO_OIL_AT_LINE_END = Finding(
+    id="no_oil_at_line_end",
+    station=Station.INSTRUMENT,
+    says="no oil reaches the gauge end of the line, though the port gives oil",
+    asks="Line slackened at the gauge: does no oil arrive although the port gives oil?",
+    source=HB01,
+    denies="oil arrives at the gauge end of the line",
+    stage=Stage.OPENED,
+    normal="oil arrives within seconds",
+    background=VERY_RARE,
+    also=("no oil at the gauge", "line dry at the gauge", "cracked the union, nothing came"),
+)
+BLOW_THROUGH_THE_GAUGE_LINE = Inspection(
+    id="blow_through_the_gauge_line",
+    station=Station.INSTRUMENT,
+    says="open the gauge line at the gauge, then blow it through",
+    steps=(
+        "engine stopped; slacken the union at the gauge over a jar, crank without starting",
+        "if no oil comes, take the line off and blow it through into a rag at low pressure",
+        "look into the restrictor; refill the line and tighten both unions",
+    ),
+    minutes=20,
+    access=Access.GAUGE_PORT,
+    reveals=(NO_OIL_AT_LINE_END, GAUGE_LINE_SLUDGED),
+    source=HB01,
+    tools=("spanners", "jar", "low-pressure air"),
+    cautions=(
+        Caution.HOT,
+        Caution.EYES,
+        Caution.PRESSURE,
+        Caution.ROTATING,
+        Caution.FIRE,
+        Caution.USED_OIL,
+        Caution.BOAT,
+        Caution.TRACTOR,
+    ),
+    destroys="what blocked the line is blown out",
+    keep="catch what comes out in a clean jar",
+    also=("clear the capillary", "bleed the gauge line"),
+)
+
+SENDER_WRONG_ON_AIR = Finding(
+    id="sender_wrong_on_air",
+    station=Station.INSTRUMENT,
+    says="on known air or hand-pump pressure the sender is dead or wrong",
+    asks="With a known air or hand-pump pressure on it, is the sender dead or wrong?",
+    source=COMMON_PRACTICE,
+    denies="on known pressure the sender is right",
+    stage=Stage.OPENED,
+    normal="its resistance follows the pressure smoothly",
+    why="it judges the sender alone, without engine, wire or gauge",
+    background=VERY_RARE,
+    also=("sender failed bench test", "sending unit tested bad", "sensor dead on air pressure"),
+)
+SWITCH_OPENS_WRONG = Finding(
+    id="switch_opens_wrong",
+    station=Station.INSTRUMENT,
+    says="on known pressure the switch changes over at the wrong value or never",
+    asks="With a known pressure on it, does the switch change over at the wrong value or never?",
+    source=HB10,
+    denies="the switch changes over at its marked pressure",
+    stage=Stage.OPENED,
+    normal="at its marked pressure; about 4.5 to 7 psi on small engines",
+    background=VERY_RARE,
+    also=("oil switch tested bad", "switch stuck", "pressure switch never opens"),
+)
+SWITCH_PRESSURE = Measure(
+    id="switch_pressure",
+    station=Station.INSTRUMENT,
+    says="pressure at which the switch changes over",
+    asks="At what pressure does the switch change over?",
+    dimension="pressure",
+    plausible=(0.0, 1e6),
+    source=HB10,
+    spread=5e3,
+    also=("switch set point", "lamp goes out at"),
+)
+TRY_THE_SENDER_ON_AIR = Inspection(
+    id="try_the_sender_on_air",
+    station=Station.INSTRUMENT,
+    says="put a known pressure on the sender or switch on the bench",
+    steps=(
+        "screw the sender into a tee with a good gauge and a hand pump or regulated air",
+        "raise the pressure slowly and note ohms, or where the switch changes over",
+        "let it down again and look for sticking",
+    ),
+    minutes=15,
+    access=Access.GAUGE_PORT,
+    reveals=(SENDER_WRONG_ON_AIR, SWITCH_OPENS_WRONG),
+    source=HB10,
+    measures=(SWITCH_PRESSURE,),
+    tools=("tee", "good gauge", "hand pump", "multimeter"),
+    cautions=(Caution.PRESSURE, Caution.EYES),
+    also=("bench test sender", "air test", "test the switch"),
+)

@@ -1,0 +1,274 @@
+"""Further links at the instrument: one finding of several causes, states of the circuit."""
+
+from knowledge.circuit import conditions
+from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
+from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
+from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
+from knowledge.sources import COMMON_PRACTICE, CTG, FLV, HB01, HB04, HPA, JUDGEMENT, NE2, TEL
+from knowledge.stations.instrument import (
+    causes,
+    causes_line,
+    findings,
+    findings_direct_gauge,
+    findings_port,
+    findings_sender,
+)
+
+PANEL_BELOW_THE_TRUSTED_GAUGE = LinkGroup(
+    id="panel_below_the_trusted_gauge",
+    station=Station.INSTRUMENT,
+    says="A panel that reads well below a trusted gauge lies: look at sender, wire and gauge.",
+    child=findings_direct_gauge.PANEL_READS_TOO_LOW,
+    origins={
+        conditions.READING_FALSE: (MOSTLY, TEL),
+        causes.GAUGE_FAULTY: (SOMETIMES, HB01),
+        causes.SENDER_MISMATCH: (OFTEN, TEL),
+    },
+    matches=[example(findings_direct_gauge.PANEL_READS_TOO_LOW)],
+    non_matches=[
+        example(patterns.GAUGE_READS_LOW, lacks=[findings_direct_gauge.PANEL_READS_TOO_LOW])
+    ],
+)
+BACK_WHEN_RESEATED = LinkGroup(
+    id="back_when_reseated",
+    station=Station.INSTRUMENT,
+    says="A reading that comes back when the connector is refitted was lost in the connector.",
+    child=findings_sender.RESEATING_CURED_IT,
+    origins={
+        causes.WIRING_GROUND_FAULT: (OFTEN, COMMON_PRACTICE),
+        causes.SENDER_FAULTY: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(findings_sender.RESEATING_CURED_IT)],
+    non_matches=[example(patterns.GAUGE_READS_ZERO, lacks=[findings_sender.RESEATING_CURED_IT])],
+)
+RUNS_ON_WITH_THE_WARNING = LinkGroup(
+    id="runs_on_with_the_warning",
+    station=Station.INSTRUMENT,
+    says="An engine that runs long under a warning without harm has its pressure; the warning lies.",
+    child=findings.RAN_LONG_WITHOUT_DISTRESS,
+    origins={
+        conditions.READING_FALSE: (OFTEN, COMMON_PRACTICE),
+        conditions.READING_ERRATIC: (OFTEN, COMMON_PRACTICE),
+    },
+    matches=[example(patterns.LAMP_COMES_ON, findings.RAN_LONG_WITHOUT_DISTRESS)],
+    non_matches=[example(patterns.LAMP_COMES_ON, lacks=[findings.RAN_LONG_WITHOUT_DISTRESS])],
+)
+INSTRUMENTS_AT_ODDS = LinkGroup(
+    id="instruments_at_odds",
+    station=Station.INSTRUMENT,
+    says="Two instruments that disagree, or a new pump that changed nothing: ask the gauge first.",
+    note="Misleads when the second instrument is a lamp: its switch opens at a few psi.",
+    parent=conditions.READING_FALSE,
+    effects={
+        patterns.SECOND_INSTRUMENT_DISAGREES: (OFTEN, NE2),
+        behaviour.NO_BETTER_WITH_NEW_PUMP: (SOMETIMES, COMMON_PRACTICE),
+    },
+    matches=[
+        example(patterns.GAUGE_READS_LOW, patterns.SECOND_INSTRUMENT_DISAGREES),
+        example(patterns.SECOND_INSTRUMENT_DISAGREES),
+    ],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[patterns.SECOND_INSTRUMENT_DISAGREES])],
+)
+NEEDLE_THAT_STEPS_AT_ONCE = LinkGroup(
+    id="needle_that_steps_at_once",
+    station=Station.INSTRUMENT,
+    says="A needle that steps with no lag, or follows bumps and switches, follows a contact.",
+    note="Misleads when a direct gauge hangs on a very short rigid line: it shows the pump's pulses.",
+    parent=conditions.READING_ERRATIC,
+    effects={
+        patterns.NEEDLE_STEPS_AT_ONCE: (MOSTLY, COMMON_PRACTICE),
+        patterns.NEEDLE_FOLLOWS_LOADS: (SOMETIMES, COMMON_PRACTICE),
+        findings_sender.WIGGLE_MOVES_NEEDLE: (SOMETIMES, COMMON_PRACTICE),
+        patterns.SECOND_INSTRUMENT_DISAGREES: (SOMETIMES, COMMON_PRACTICE),
+    },
+    matches=[example(patterns.NEEDLE_STEPS_AT_ONCE), example(patterns.NEEDLE_FOLLOWS_LOADS)],
+    non_matches=[example(lacks=[patterns.NEEDLE_STEPS_AT_ONCE, patterns.NEEDLE_FOLLOWS_LOADS])],
+)
+PANEL_OFF_A_TRUSTED_GAUGE = LinkGroup(
+    id="panel_off_a_trusted_gauge",
+    station=Station.INSTRUMENT,
+    says="A panel gauge that is off a trusted one by the same amount everywhere has lost its scale.",
+    links=(
+        *effects_of(
+            causes.GAUGE_FAULTY,
+            {
+                findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (OFTEN, HB01),
+                findings_direct_gauge.PANEL_READS_TOO_HIGH: (SOMETIMES, HB04),
+                patterns.GAUGE_READS_HIGH: (SOMETIMES, HB04),
+                behaviour.SLOW_NEEDLE: (SOMETIMES, COMMON_PRACTICE),
+                findings.INSTRUMENT_JUST_CHANGED: (SELDOM, JUDGEMENT),
+            },
+        ),
+        *effects_of(
+            causes.SENDER_FAULTY,
+            {
+                findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (SOMETIMES, TEL),
+                findings_direct_gauge.PANEL_READS_TOO_HIGH: (SELDOM, CTG),
+            },
+        ),
+        *effects_of(
+            causes.WIRING_GROUND_FAULT,
+            {
+                findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (SELDOM, TEL),
+            },
+        ),
+    ),
+    matches=[
+        example(findings_direct_gauge.PANEL_OFF_BY_CONSTANT),
+        example(findings_direct_gauge.PANEL_READS_TOO_HIGH, behaviour.SLOW_NEEDLE),
+    ],
+    non_matches=[
+        example(
+            lacks=[
+                findings_direct_gauge.PANEL_OFF_BY_CONSTANT,
+                findings_direct_gauge.PANEL_READS_TOO_HIGH,
+                behaviour.SLOW_NEEDLE,
+            ]
+        )
+    ],
+)
+LAMP_THAT_NEVER_WARNED = LinkGroup(
+    id="lamp_that_never_warned",
+    station=Station.INSTRUMENT,
+    says="A dead lamp, a wire that is off or a stuck switch keeps silent about a real fall.",
+    note="It says nothing about the oil: the engine may have a fault of its own besides.",
+    links=(
+        *origins_of(
+            findings.LAMP_DEAD_WITH_KEY_ON,
+            {
+                causes.SENDER_NOT_FITTED: (OFTEN, COMMON_PRACTICE),
+                causes.WIRING_GROUND_FAULT: (SOMETIMES, COMMON_PRACTICE),
+                causes.SENDER_FAULTY: (SOMETIMES, COMMON_PRACTICE),
+            },
+        ),
+        *origins_of(
+            direct_gauge.NOTHING_WARNED,
+            {
+                causes.SENDER_NOT_FITTED: (OFTEN, COMMON_PRACTICE),
+                causes.WIRING_GROUND_FAULT: (SOMETIMES, COMMON_PRACTICE),
+                causes.SENDER_FAULTY: (SOMETIMES, COMMON_PRACTICE),
+                causes.SENDER_MISMATCH: (SELDOM, JUDGEMENT),
+                causes.GAUGE_FAULTY: (SELDOM, COMMON_PRACTICE),
+            },
+        ),
+    ),
+    matches=[example(direct_gauge.NOTHING_WARNED, findings.LAMP_DEAD_WITH_KEY_ON)],
+    non_matches=[example(lacks=[direct_gauge.NOTHING_WARNED, findings.LAMP_DEAD_WITH_KEY_ON])],
+)
+SLUDGE_IN_THE_FINEST_BORE = LinkGroup(
+    id="sludge_in_the_finest_bore",
+    station=Station.INSTRUMENT,
+    says="Sludge settles where oil stands still: in the gauge's port, screen and line.",
+    parent=conditions.OIL_SLUDGED,
+    effects={
+        findings_port.SENDER_PORT_CLOGGED: (SELDOM, COMMON_PRACTICE),
+        findings_port.GAUGE_LINE_SLUDGED: (SELDOM, COMMON_PRACTICE),
+    },
+    matches=[example(findings_port.SENDER_PORT_CLOGGED), example(findings_port.GAUGE_LINE_SLUDGED)],
+    non_matches=[
+        example(lacks=[findings_port.SENDER_PORT_CLOGGED, findings_port.GAUGE_LINE_SLUDGED])
+    ],
+)
+NEW_SENDER_SAME_READING = LinkGroup(
+    id="new_sender_same_reading",
+    station=Station.INSTRUMENT,
+    says="A new sender that reads the same moves the question to wire, gauge or the oil itself.",
+    note="Misleads when the new sender is of the wrong range, or as bad as the old.",
+    child=findings.NEW_SENDER_NO_DIFFERENCE,
+    origins={
+        conditions.PRESSURE_LOW: (OFTEN, COMMON_PRACTICE),
+        conditions.PRESSURE_GONE: (OFTEN, COMMON_PRACTICE),
+        conditions.PRESSURE_UNSTEADY: (OFTEN, COMMON_PRACTICE),
+        causes.WIRING_GROUND_FAULT: (OFTEN, COMMON_PRACTICE),
+        causes.GAUGE_FAULTY: (OFTEN, COMMON_PRACTICE),
+        causes_line.GAUGE_LINE_BLOCKED: (SOMETIMES, COMMON_PRACTICE),
+        causes.SENDER_MISMATCH: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(findings.NEW_SENDER_NO_DIFFERENCE)],
+    non_matches=[example(lacks=[findings.NEW_SENDER_NO_DIFFERENCE])],
+)
+NOTHING_FROM_THE_OPEN_PORT = LinkGroup(
+    id="nothing_from_the_open_port",
+    station=Station.INSTRUMENT,
+    says="No oil from the open port while cranking: the engine has none to show, whatever the gauge.",
+    note="Misleads when the port itself is clogged, or cranking was too short.",
+    child=findings_port.NO_OIL_AT_OPEN_PORT,
+    origins={
+        conditions.PUMP_NOT_TURNING: (ALWAYS, COMMON_PRACTICE),
+        conditions.PUMP_DRY: (MOSTLY, COMMON_PRACTICE),
+        conditions.PRESSURE_GONE: (MOSTLY, COMMON_PRACTICE),
+    },
+    matches=[example(findings_port.NO_OIL_AT_OPEN_PORT)],
+    non_matches=[example(lacks=[findings_port.NO_OIL_AT_OPEN_PORT])],
+)
+SLOWER_AT_EVERY_START = LinkGroup(
+    id="slower_at_every_start",
+    station=Station.INSTRUMENT,
+    says="Slower at every start than it used to be: pump, suction or drain-back are going.",
+    child=findings.LAMP_SLOW_TO_GO_OUT,
+    origins={
+        conditions.PUMP_SLIP: (SOMETIMES, COMMON_PRACTICE),
+        conditions.AIR_IN_SUCTION: (SOMETIMES, COMMON_PRACTICE),
+        conditions.RELIEF_BLEEDS: (SOMETIMES, JUDGEMENT),
+        conditions.DRAINS_BACK: (OFTEN, FLV),
+        conditions.CLEARANCES_WIDE: (SELDOM, JUDGEMENT),
+        conditions.SUCTION_THROTTLED: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(findings.LAMP_SLOW_TO_GO_OUT, patterns.GAUGE_READS_LOW)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.LAMP_SLOW_TO_GO_OUT])],
+)
+MENDED_AND_STILL_WRONG = LinkGroup(
+    id="mended_and_still_wrong",
+    station=Station.INSTRUMENT,
+    says="A reading still wrong with its wire mended, or wrong another way with a new sender, is lost further along.",
+    links=(
+        *origins_of(
+            findings_sender.WIRE_REPAIR_NO_DIFFERENCE,
+            {
+                causes.SENDER_FAULTY: (SOMETIMES, JUDGEMENT),
+                causes.GAUGE_FAULTY: (SOMETIMES, JUDGEMENT),
+            },
+        ),
+        *origins_of(
+            findings.NEW_SENDER_MADE_IT_WORSE,
+            {
+                causes.WIRING_GROUND_FAULT: (SOMETIMES, JUDGEMENT),
+                causes.SENDER_MISMATCH: (SOMETIMES, TEL),
+            },
+        ),
+        *origins_of(
+            findings.UNSTEADIER_WITH_REVS,
+            {
+                conditions.READING_ERRATIC: (SOMETIMES, JUDGEMENT),
+                conditions.OIL_AERATED: (OFTEN, HPA),
+                conditions.AIR_IN_SUCTION: (OFTEN, COMMON_PRACTICE),
+            },
+        ),
+    ),
+    matches=[example(findings_sender.WIRE_REPAIR_NO_DIFFERENCE, patterns.GAUGE_READS_ZERO)],
+    non_matches=[
+        example(patterns.GAUGE_READS_ZERO, lacks=[findings_sender.WIRE_REPAIR_NO_DIFFERENCE])
+    ],
+)
+STEADY_ERROR_AND_IDLE_FLICKER = LinkGroup(
+    id="steady_error_and_idle_flicker",
+    station=Station.INSTRUMENT,
+    says="A gauge with a scale error reads low at every speed; a tired switch flickers at hot idle first.",
+    links=(
+        *effects_of(
+            causes.GAUGE_FAULTY,
+            {
+                patterns_speed.LOW_AT_ALL_SPEEDS: (SOMETIMES, COMMON_PRACTICE),
+            },
+        ),
+        *origins_of(
+            patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE,
+            {
+                causes.SENDER_FAULTY: (SOMETIMES, COMMON_PRACTICE),
+                conditions.PUMP_SLIP: (SOMETIMES, COMMON_PRACTICE),
+            },
+        ),
+    ),
+    matches=[example(patterns_speed.LOW_AT_ALL_SPEEDS, patterns.ENGINE_RUNS_NORMALLY)],
+    non_matches=[example(patterns_speed.LOW_AT_ALL_SPEEDS, direct_gauge.DIRECT_GAUGE_LOW)],
+)

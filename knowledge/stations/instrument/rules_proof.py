@@ -1,0 +1,243 @@
+"""Rules on what the tests of the instrument prove."""
+
+from knowledge.engines import features
+from knowledge.model import Station
+from knowledge.pressure import direct_gauge, patterns
+from knowledge.rule_api import (
+    Conclusions,
+    Contradiction,
+    Known,
+    example,
+    is_absent,
+    is_present,
+    rules_of,
+)
+from knowledge.sources import COMMON_PRACTICE, CTG, TEL, TWO_CP
+from knowledge.stations.instrument import (
+    findings,
+    findings_direct_gauge,
+    findings_electrical,
+    findings_port,
+)
+
+rule = rules_of(Station.INSTRUMENT)
+
+
+@rule(
+    source=TEL,
+    matches=[
+        example(patterns.GAUGE_READS_LOW, lacks=[direct_gauge.DIRECT_GAUGE_LOW]),
+        example(patterns.GAUGE_READS_ZERO, lacks=[direct_gauge.DIRECT_GAUGE_LOW]),
+        example(patterns.LAMP_COMES_ON, lacks=[direct_gauge.DIRECT_GAUGE_LOW]),
+    ],
+    non_matches=[
+        example(patterns.GAUGE_READS_LOW, direct_gauge.DIRECT_GAUGE_LOW),
+        example(lacks=[direct_gauge.DIRECT_GAUGE_LOW]),
+    ],
+)
+def trusted_gauge_right_panel_low(known: Known) -> Conclusions:
+    """A trusted gauge reads right while panel or lamp shows low: the panel is contradicted.
+
+    Misleads when the two were not read at the same speed and heat.
+    """
+    if known.lacks(direct_gauge.DIRECT_GAUGE_LOW) and known.has(patterns.GAUGE_READS_LOW):
+        yield is_present(patterns.SECOND_INSTRUMENT_DISAGREES, sure=0.9)
+    if known.lacks(direct_gauge.DIRECT_GAUGE_LOW) and known.has(patterns.GAUGE_READS_ZERO):
+        yield is_present(patterns.SECOND_INSTRUMENT_DISAGREES, sure=0.95)
+    if known.lacks(direct_gauge.DIRECT_GAUGE_LOW) and known.has(patterns.LAMP_COMES_ON):
+        yield is_present(patterns.SECOND_INSTRUMENT_DISAGREES, sure=0.8)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(
+            patterns.GAUGE_READS_ZERO,
+            lacks=[patterns.LAMP_COMES_ON, findings.LAMP_DEAD_WITH_KEY_ON],
+        )
+    ],
+    non_matches=[
+        example(
+            patterns.GAUGE_READS_ZERO,
+            findings.LAMP_DEAD_WITH_KEY_ON,
+            lacks=[patterns.LAMP_COMES_ON],
+        ),
+        example(
+            patterns.GAUGE_READS_ZERO,
+            patterns.LAMP_COMES_ON,
+            lacks=[findings.LAMP_DEAD_WITH_KEY_ON],
+        ),
+    ],
+)
+def live_lamp_stays_out_at_zero(known: Known) -> Conclusions:
+    """A lamp that lights with the key and stays out while the gauge shows zero contradicts it.
+
+    Misleads when the switch is stuck open: the lamp is alive but its switch is not.
+    """
+    if (
+        known.has(patterns.GAUGE_READS_ZERO)
+        and known.lacks(patterns.LAMP_COMES_ON)
+        and known.lacks(findings.LAMP_DEAD_WITH_KEY_ON)
+    ):
+        yield is_present(patterns.SECOND_INSTRUMENT_DISAGREES, sure=0.9)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(lacks=[direct_gauge.DIRECT_GAUGE_LOW])],
+    non_matches=[example(direct_gauge.DIRECT_GAUGE_LOW)],
+)
+def right_is_not_nothing(known: Known) -> Conclusions:
+    """A trusted gauge that reads right does not read zero."""
+    if known.lacks(direct_gauge.DIRECT_GAUGE_LOW):
+        yield is_absent(direct_gauge.DIRECT_GAUGE_ZERO)
+
+
+@rule(
+    source=CTG,
+    matches=[example(lacks=[findings_electrical.NEEDLE_IGNORES_LEAD_TEST])],
+    non_matches=[example(findings_electrical.NEEDLE_IGNORES_LEAD_TEST)],
+)
+def needle_swings_end_to_end(known: Known) -> Conclusions:
+    """A needle that swings end to end with the sender's lead clears fuse and wire.
+
+    It proves the gauge alive, not its scale. Misleads when the fault comes and goes.
+    """
+    if known.lacks(findings_electrical.NEEDLE_IGNORES_LEAD_TEST):
+        yield is_absent(findings_electrical.FUSE_BLOWN)
+        yield is_absent(findings_electrical.WIRE_OPEN_OR_SHORTED, sure=0.9)
+
+
+@rule(
+    source=TWO_CP,
+    matches=[example(findings.NEW_SENDER_CURED_IT), example(findings.NEW_SENDER_NO_DIFFERENCE)],
+    non_matches=[example(lacks=[findings.NEW_SENDER_CURED_IT, findings.NEW_SENDER_NO_DIFFERENCE])],
+)
+def cured_or_not_cured(known: Known) -> Conclusions:
+    """A new sender either put the reading right or it did not."""
+    if known.has(findings.NEW_SENDER_CURED_IT):
+        yield is_absent(findings.NEW_SENDER_NO_DIFFERENCE)
+    if known.has(findings.NEW_SENDER_NO_DIFFERENCE):
+        yield is_absent(findings.NEW_SENDER_CURED_IT)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(features.LAMP_ONLY)],
+    non_matches=[example(features.ELECTRIC_GAUGE), example(lacks=[features.LAMP_ONLY])],
+)
+def no_gauge_beside_the_lamp(known: Known) -> Conclusions:
+    """A lamp and no gauge means neither an electric gauge nor an oil line to one."""
+    if known.has(features.LAMP_ONLY):
+        yield is_absent(features.ELECTRIC_GAUGE)
+        yield is_absent(features.DIRECT_GAUGE)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(direct_gauge.DIRECT_GAUGE_ZERO, lacks=[direct_gauge.DIRECT_GAUGE_LOW])],
+    non_matches=[
+        example(direct_gauge.DIRECT_GAUGE_ZERO, direct_gauge.DIRECT_GAUGE_LOW),
+        example(lacks=[direct_gauge.DIRECT_GAUGE_LOW]),
+    ],
+)
+def zero_and_right_at_once(known: Known) -> Conclusions:
+    """A trusted gauge cannot read right and read zero."""
+    if known.has(direct_gauge.DIRECT_GAUGE_ZERO) and known.lacks(direct_gauge.DIRECT_GAUGE_LOW):
+        yield Contradiction(
+            (direct_gauge.DIRECT_GAUGE_ZERO, direct_gauge.DIRECT_GAUGE_LOW),
+            "the trusted gauge is said to read right and to read zero: which reading, at what "
+            "speed and heat?",
+            direct_gauge.DIRECT_GAUGE_ZERO,
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(direct_gauge.DIRECT_GAUGE_ZERO, lacks=[findings_port.NO_OIL_AT_OPEN_PORT])],
+    non_matches=[example(direct_gauge.DIRECT_GAUGE_ZERO, findings_port.NO_OIL_AT_OPEN_PORT)],
+)
+def oil_from_a_port_that_reads_zero(known: Known) -> Conclusions:
+    """Oil comes strongly from a port at which a trusted gauge reads zero: look at gauge and hose."""
+    if known.has(direct_gauge.DIRECT_GAUGE_ZERO) and known.lacks(findings_port.NO_OIL_AT_OPEN_PORT):
+        yield Contradiction(
+            (direct_gauge.DIRECT_GAUGE_ZERO, findings_port.NO_OIL_AT_OPEN_PORT),
+            "oil comes strongly from the open port, yet the trusted gauge reads zero: look at "
+            "gauge, hose and snubber",
+            direct_gauge.DIRECT_GAUGE_ZERO,
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(
+            direct_gauge.DIRECT_GAUGE_ZERO,
+            patterns.ENGINE_RUNS_NORMALLY,
+            features.HYDRAULIC_LIFTERS,
+        )
+    ],
+    non_matches=[
+        example(
+            direct_gauge.DIRECT_GAUGE_ZERO,
+            patterns.ENGINE_RUNS_NORMALLY,
+            lacks=[features.HYDRAULIC_LIFTERS],
+        ),
+        example(
+            direct_gauge.DIRECT_GAUGE_ZERO,
+            features.HYDRAULIC_LIFTERS,
+            lacks=[patterns.ENGINE_RUNS_NORMALLY],
+        ),
+    ],
+)
+def quiet_lifters_at_zero_pressure(known: Known) -> Conclusions:
+    """Hydraulic lifters do not stay quiet for long at no pressure: prove gauge and port again.
+
+    Misleads when the engine was stopped within seconds.
+    """
+    if (
+        known.has(direct_gauge.DIRECT_GAUGE_ZERO)
+        and known.has(patterns.ENGINE_RUNS_NORMALLY)
+        and known.has(features.HYDRAULIC_LIFTERS)
+    ):
+        yield Contradiction(
+            (direct_gauge.DIRECT_GAUGE_ZERO, patterns.ENGINE_RUNS_NORMALLY),
+            "no pressure on a trusted gauge, yet hydraulic lifters and engine as always: prove "
+            "gauge, hose and port, or say how long it ran",
+            direct_gauge.DIRECT_GAUGE_ZERO,
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(direct_gauge.DIRECT_GAUGE_LOW, findings_direct_gauge.TEST_GAUGE_DOUBTFUL)],
+    non_matches=[
+        example(direct_gauge.DIRECT_GAUGE_LOW, lacks=[findings_direct_gauge.TEST_GAUGE_DOUBTFUL])
+    ],
+)
+def doubtful_test_gauge(known: Known) -> Conclusions:
+    """A test gauge that disagrees with a second one proves nothing about the engine."""
+    if known.has(direct_gauge.DIRECT_GAUGE_LOW) and known.has(
+        findings_direct_gauge.TEST_GAUGE_DOUBTFUL
+    ):
+        yield Contradiction(
+            (direct_gauge.DIRECT_GAUGE_LOW, findings_direct_gauge.TEST_GAUGE_DOUBTFUL),
+            "the low reading was taken with a gauge that a second one contradicts: read again "
+            "with a proved gauge",
+            direct_gauge.DIRECT_GAUGE_LOW,
+        )
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings.NEW_SENDER_CURED_IT, findings.NEW_SENDER_NO_DIFFERENCE)],
+    non_matches=[example(findings.NEW_SENDER_CURED_IT), example(findings.NEW_SENDER_NO_DIFFERENCE)],
+)
+def sender_cured_and_did_not(known: Known) -> Conclusions:
+    """A new sender cannot have cured it and made no difference."""
+    if known.has(findings.NEW_SENDER_CURED_IT) and known.has(findings.NEW_SENDER_NO_DIFFERENCE):
+        yield Contradiction(
+            (findings.NEW_SENDER_CURED_IT, findings.NEW_SENDER_NO_DIFFERENCE),
+            "a new sender is said to have cured it and to have made no difference: which holds now?",
+            findings.NEW_SENDER_CURED_IT,
+        )

@@ -1,0 +1,1 @@
+"""Station leaks: oil leaving the engine."""

@@ -1,0 +1,1 @@
+"""Station oil: its level, grade and condition."""

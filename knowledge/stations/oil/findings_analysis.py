@@ -1,0 +1,251 @@
+"""The laboratory's sheet, and the check that shows it. Trends outrank single figures."""
+
+from knowledge.model import (
+    OCCASIONAL,
+    RARE,
+    VERY_RARE,
+    Background,
+    Finding,
+    Measure,
+    Source,
+    Stage,
+    Station,
+)
+from knowledge.sources import BLK, COMMON_PRACTICE, IOA, LCF, LCW, PCL, TRN
+from knowledge.work import Access, Caution, Inspection
+
+
+def lab(
+    id_: str,
+    says: str,
+    denies: str,
+    asks: str,
+    normal: str,
+    background: Background,
+    source: Source = PCL,
+    also: tuple[str, ...] = (),
+    why: str = "",
+) -> Finding:
+    """One line of a laboratory's sheet."""
+    return Finding(
+        id=id_,
+        station=Station.OIL,
+        says=says,
+        asks=f"On the laboratory's sheet: {asks}",
+        source=source,
+        denies=denies,
+        stage=Stage.OUTSIDE,
+        normal=normal,
+        why=why,
+        background=background,
+        also=also,
+    )
+
+
+IRON_HIGH = lab(
+    "iron_high",
+    "the sample is high in iron",
+    "the sample is not high in iron",
+    "is iron high (more than about 100 ppm)?",
+    "under 100 ppm; run-in and rust after standing raise it",
+    OCCASIONAL,
+    also=("high iron", "Fe high", "iron in oil analysis"),
+)
+COPPER_HIGH_ALONE = lab(
+    "copper_high_alone",
+    "the sample is high in copper and in nothing else",
+    "the sample is not high in copper alone",
+    "is copper high while lead and tin are not?",
+    "10 to 50 ppm, by laboratory; coolers leach copper",
+    OCCASIONAL,
+    also=("high copper", "Cu high", "copper only"),
+)
+COPPER_AND_LEAD_HIGH = lab(
+    "copper_and_lead_high",
+    "the sample is high in copper and lead together",
+    "the sample is not high in copper and lead together",
+    "are copper and lead both high (unleaded fuel only)?",
+    "lead under about 25, copper under about 20 to 50 ppm; with leaded fuel lead says nothing",
+    VERY_RARE,
+    also=("bearing metals high", "lead and copper up", "bearing material in oil sample"),
+    why="lead over copper is what bearing shells are made of",
+)
+LEAD_HIGH_ALONE = lab(
+    "lead_high_alone",
+    "the sample is high in lead alone",
+    "the sample is not high in lead alone",
+    "is lead high while copper is not (unleaded fuel only)?",
+    "under 25 to 40 ppm; with leaded fuel it says nothing",
+    RARE,
+    source=IOA,
+    also=("high lead", "Pb high", "lead in oil"),
+)
+TIN_HIGH = lab(
+    "tin_high",
+    "the sample is high in tin",
+    "the sample is not high in tin",
+    "is tin high (more than about 10 ppm)?",
+    "under 10 to 30 ppm",
+    RARE,
+    also=("high tin", "Sn high", "tin in oil sample"),
+)
+ALUMINIUM_HIGH = lab(
+    "aluminium_high",
+    "the sample is high in aluminium",
+    "the sample is not high in aluminium",
+    "is aluminium high (more than about 20 ppm, 80 in an aluminium block)?",
+    "under 20 to 30 ppm",
+    OCCASIONAL,
+    also=("high aluminum", "Al high", "aluminium in oil"),
+)
+CHROMIUM_HIGH = lab(
+    "chromium_high",
+    "the sample is high in chromium",
+    "the sample is not high in chromium",
+    "is chromium high (more than about 10 ppm)?",
+    "under 10 to 30 ppm; ring wear, no cause of low pressure by itself",
+    OCCASIONAL,
+    also=("high chrome", "Cr high", "ring wear"),
+)
+SILICON_HIGH = lab(
+    "silicon_high",
+    "the sample is high in silicon",
+    "the sample is not high in silicon",
+    "is silicon high (more than about 20 ppm)?",
+    "under 20 to 30 ppm; fresh silicone sealer and anti-foam raise it too",
+    OCCASIONAL,
+    also=("high silicon", "Si high", "dirt in oil sample"),
+)
+GLYCOL_FOUND = lab(
+    "glycol_found",
+    "the sample holds glycol, or sodium and potassium of coolant or sea water",
+    "the sample holds neither glycol nor salt",
+    "was glycol found, or sodium or potassium well up?",
+    "none; some additives hold potassium, sea water gives sodium alone",
+    VERY_RARE,
+    source=TRN,
+    also=("glycol positive", "sodium high", "potassium high", "antifreeze in sample"),
+    why="sodium stays behind when the water has boiled off",
+)
+WATER_IN_SAMPLE = lab(
+    "water_in_sample",
+    "the sample holds more than a trace of water",
+    "the sample holds no water worth naming",
+    "is there more than 0.1 % water?",
+    "0.1 % at most",
+    RARE,
+    source=LCW,
+    also=("water in sample", "crackle test", "moisture in oil"),
+)
+LAB_FUEL_HIGH = lab(
+    "lab_fuel_high",
+    "the sample holds too much fuel",
+    "the sample holds little fuel",
+    "is there more than about 4 % fuel?",
+    "caution from about 2.5 %, act at once above 4 to 5 %",
+    RARE,
+    source=LCF,
+    also=("fuel dilution", "fuel in sample", "low flash point"),
+    why="5 % of fuel turns one grade into the next thinner",
+)
+LAB_VISCOSITY_LOW = lab(
+    "lab_viscosity_low",
+    "the sample is thinner than the new oil by 15 % or more",
+    "the sample is about as thick as the new oil",
+    "is it thinner than the new oil by 15 % or more at 100 °C?",
+    "within 15 % of the new oil at 100 °C",
+    RARE,
+    also=("low viscosity", "viscosity down", "sheared oil"),
+)
+LAB_VISCOSITY_HIGH = lab(
+    "lab_viscosity_high",
+    "the sample is thicker than the new oil by 15 % or more",
+    "the sample is no thicker than the new oil",
+    "is it thicker than the new oil by 15 % or more at 100 °C?",
+    "within 15 % of the new oil at 100 °C",
+    RARE,
+    also=("high viscosity", "viscosity up", "oxidised oil", "soot thickened"),
+)
+ACID_NUMBER_HIGH = lab(
+    "acid_number_high",
+    "the sample's acid number is well above the new oil's",
+    "the sample's acid number is near the new oil's",
+    "is the acid number more than 5 units above the new oil's?",
+    "less than 5 units above new",
+    RARE,
+    also=("acid number", "TAN high", "acid oil"),
+)
+METALS_NORMAL = lab(
+    "metals_normal",
+    "the sample shows no abnormal metals",
+    "the sample shows abnormal metals",
+    "are all wear metals normal?",
+    "normal; flakes too big for the test still hide in the filter",
+    OCCASIONAL,
+    source=BLK,
+    also=("oil analysis clean", "no metals", "normal oil report"),
+)
+FUEL_SHARE = Measure(
+    id="fuel_share",
+    station=Station.OIL,
+    says="fuel in the oil, by the laboratory",
+    asks="How much fuel does the laboratory find in the oil?",
+    dimension="fraction",
+    plausible=(0.0, 0.6),
+    source=LCF,
+    spread=0.005,
+    also=(
+        "how much petrol in the oil",
+        "fuel percentage",
+    ),
+)
+VISCOSITY_AT_100C = Measure(
+    id="viscosity_at_100c",
+    station=Station.OIL,
+    says="viscosity of the used oil at 100 °C",
+    asks="What viscosity does the laboratory find at 100 °C?",
+    dimension="viscosity",
+    plausible=(1e-6, 60e-6),
+    source=COMMON_PRACTICE,
+    spread=0.4e-6,
+    also=(
+        "oil viscosity",
+        "how thick the oil is",
+    ),
+)
+SEND_AN_OIL_SAMPLE = Inspection(
+    id="send_an_oil_sample",
+    station=Station.OIL,
+    says="oil sample to a laboratory",
+    steps=(
+        "oil warm, before any drain: draw mid-stream or through the stick tube into a clean bottle",
+        "label it: hours on engine and oil, grade, fuel (leaded?), additives",
+        "send a little of the new oil along to compare with",
+    ),
+    minutes=10,
+    access=Access.OIL_SAMPLE,
+    reveals=(
+        IRON_HIGH,
+        COPPER_HIGH_ALONE,
+        COPPER_AND_LEAD_HIGH,
+        LEAD_HIGH_ALONE,
+        TIN_HIGH,
+        ALUMINIUM_HIGH,
+        CHROMIUM_HIGH,
+        SILICON_HIGH,
+        GLYCOL_FOUND,
+        WATER_IN_SAMPLE,
+        LAB_FUEL_HIGH,
+        LAB_VISCOSITY_LOW,
+        LAB_VISCOSITY_HIGH,
+        ACID_NUMBER_HIGH,
+        METALS_NORMAL,
+    ),
+    source=BLK,
+    measures=(FUEL_SHARE, VISCOSITY_AT_100C),
+    tools=("sample bottle", "vacuum pump", "label"),
+    cautions=(Caution.HOT, Caution.USED_OIL),
+    keep="a second bottle for a re-test",
+    waits_minutes=4320,
+    also=("oil analysis", "used oil test", "lab test", "spectrometer"),
+)

@@ -1,0 +1,105 @@
+"""Fuel, coolant, water and sludge in the oil, and the checks that show them."""
+
+from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.sources import HB02, HB08, LCW
+from knowledge.stations.oil import findings, findings_heat
+from knowledge.work import Access, Caution, Inspection
+
+FUEL_GETS_IN = Finding(
+    id="fuel_gets_in",
+    station=Station.OIL,
+    says="a way in for fuel was found: lift pump, float, injector or choke",
+    asks="Does the lift pump weep, the carburettor flood, an injector leak or the choke stick?",
+    source=HB08,
+    denies="the fuel system is tight",
+    stage=Stage.OUTSIDE,
+    normal="tight, and no flooding",
+    background=RARE,
+    also=("fuel pump diaphragm leaking", "carb flooding", "leaking injector", "runs too rich"),
+)
+LOOK_FOR_THE_FUEL = Inspection(
+    id="look_for_the_fuel",
+    station=Station.OIL,
+    says="look for the way fuel gets into the oil",
+    steps=(
+        "engine cold, battery off; no sparks, blower first on a boat",
+        "lift pump's weep hole, float level, choke, injectors and leak-off pipes",
+    ),
+    minutes=15,
+    access=Access.OUTSIDE,
+    reveals=(FUEL_GETS_IN,),
+    source=HB08,
+    tools=("lamp", "extinguisher"),
+    cautions=(Caution.FIRE, Caution.BATTERY, Caution.INJECTION, Caution.BOAT),
+    also=("fuel pump diaphragm", "flooding carburettor", "injector leak"),
+)
+
+COOLANT_LEVEL_FALLING = Finding(
+    id="coolant_level_falling",
+    station=Station.OIL,
+    says="the coolant level keeps falling and no leak shows outside",
+    asks="Does the coolant keep falling with no leak to be seen outside?",
+    source=LCW,
+    denies="the coolant level holds",
+    stage=Stage.KNOWN,
+    normal="steady",
+    background=OCCASIONAL,
+    also=("losing coolant", "using water", "coolant disappears", "radiator needs topping up"),
+)
+OIL_FILM_IN_COOLANT = Finding(
+    id="oil_film_in_coolant",
+    station=Station.OIL,
+    says="an oil film stands on the coolant",
+    asks="Cold, cap off: is there an oil film or brown foam on the coolant?",
+    source=HB02,
+    denies="no oil on the coolant",
+    stage=Stage.OUTSIDE,
+    normal="none",
+    background=VERY_RARE,
+    also=("oil in radiator", "oil in coolant", "sludge in header tank", "brown foam in coolant"),
+)
+COOLING_SYSTEM_LOSES_PRESSURE = Finding(
+    id="cooling_system_loses_pressure",
+    station=Station.OIL,
+    says="the cooling system does not hold test pressure and is dry outside",
+    asks="Pumped up cold to the cap's figure: does it lose pressure while dry outside?",
+    source=HB02,
+    denies="the cooling system holds test pressure",
+    stage=Stage.OUTSIDE,
+    normal="holds the cap's figure for ten minutes",
+    background=RARE,
+    also=("fails pressure test", "coolant pressure drops", "block test positive"),
+)
+CROSS_CHECK_COOLANT = Inspection(
+    id="cross_check_coolant",
+    station=Station.OIL,
+    says="coolant against oil: header tank, cap, plume, pressure test",
+    steps=(
+        "cold only: never open a hot system",
+        "oil film in the header tank, cream under the filler cap, level against the last note",
+        "pump the cooling system up to the cap's figure; watch it for ten minutes",
+        "only where no stop alarm stands: start it and look at the exhaust once warm",
+    ),
+    minutes=25,
+    access=Access.OUTSIDE,
+    reveals=(
+        OIL_FILM_IN_COOLANT,
+        COOLANT_LEVEL_FALLING,
+        COOLING_SYSTEM_LOSES_PRESSURE,
+        findings_heat.SWEET_SMELL,
+        findings_heat.WHITE_PLUME,
+        findings.OIL_MILKY,
+        findings.CREAM_IN_FILLER_ONLY,
+    ),
+    source=HB02,
+    tools=("cooling system tester", "lamp"),
+    cautions=(
+        Caution.HOT,
+        Caution.PRESSURE,
+        Caution.EXHAUST,
+        Caution.ROTATING,
+        Caution.BOAT,
+        Caution.TRACTOR,
+    ),
+    also=("head gasket test", "coolant pressure test", "water in oil test"),
+)

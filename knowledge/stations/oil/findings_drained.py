@@ -1,0 +1,163 @@
+"""Oil drained, measured and refilled, and the checks that show it."""
+
+from knowledge.cautions import RUNNING
+from knowledge.model import VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.pressure import behaviour, patterns_speed
+from knowledge.sources import COMMON_PRACTICE, HPP, LCF, LCW
+from knowledge.stations.oil import findings
+from knowledge.work import Access, Caution, Inspection
+
+WATER_AT_THE_DRAIN = Finding(
+    id="water_at_the_drain",
+    station=Station.OIL,
+    says="water or coolant ran out ahead of the oil at the drain",
+    asks="With the engine rested, did water run out ahead of the oil at the drain plug?",
+    source=LCW,
+    denies="only oil came out of the drain",
+    stage=Stage.OPENED,
+    normal="oil only",
+    background=VERY_RARE,
+    also=("water in the sump", "coolant in oil pan", "water came out first"),
+)
+DRAIN_THROUGH_A_CLOTH = Inspection(
+    id="drain_through_a_cloth",
+    station=Station.OIL,
+    says="drain through a cloth or strainer and look before mixing",
+    steps=(
+        "rested engine: open the plug slowly, see whether water comes first",
+        "catch all in a clean tray through a cloth; light on the oil for glitter and milk",
+        "keep the first and the last half litre; bag and label what the cloth holds",
+    ),
+    minutes=20,
+    access=Access.DRAINED,
+    reveals=(
+        WATER_AT_THE_DRAIN,
+        findings.OIL_MILKY,
+        findings.GLITTER_IN_OIL,
+        findings.SLUDGE_SEEN,
+        findings.DIPSTICK_DRY,
+    ),
+    source=COMMON_PRACTICE,
+    tools=("clean tray", "cloth or strainer", "magnet", "bags", "lamp"),
+    cautions=(Caution.HOT, Caution.USED_OIL, Caution.WASTE, Caution.LIFTING),
+    destroys="the level and the look of the oil in the engine",
+    keep="photograph the stick and take a sample first",
+    also=("drain the oil", "magnet plug", "drop the oil"),
+)
+
+DRAINED_VOLUME_LOW = Finding(
+    id="drained_volume_low",
+    station=Station.OIL,
+    says="much less oil came out than the engine holds",
+    asks="Drained into a jug: did much less oil come out than the engine holds?",
+    source=HPP,
+    denies="no less oil came out than went in",
+    stage=Stage.OPENED,
+    normal="the fill in the manual, less what clings inside",
+    why="what comes out does not depend on the stick",
+    background=VERY_RARE,
+    also=("only two quarts came out", "hardly any oil drained", "sump nearly empty"),
+)
+DRAINED_VOLUME_HIGH = Finding(
+    id="drained_volume_high",
+    station=Station.OIL,
+    says="more oil came out than the engine should hold",
+    asks="Drained into a jug: did more come out than the engine should hold?",
+    source=HPP,
+    denies="no more oil came out than it should hold",
+    stage=Stage.OPENED,
+    normal="the fill in the manual",
+    background=VERY_RARE,
+    also=("more oil than it holds", "too much oil drained", "two quarts over came out"),
+)
+DRAINED_VOLUME = Measure(
+    id="drained_volume",
+    station=Station.OIL,
+    says="oil drained, by the jug",
+    asks="How much oil came out?",
+    dimension="volume",
+    plausible=(0.0, 0.4),
+    source=HPP,
+    spread=0.0002,
+    also=("quarts drained", "litres drained"),
+)
+MEASURE_WHAT_COMES_OUT = Inspection(
+    id="measure_what_comes_out",
+    station=Station.OIL,
+    says="measure what comes out",
+    steps=("let it drip ten minutes", "pour the catch into a jug; add filter contents; compare"),
+    minutes=5,
+    access=Access.DRAINED,
+    reveals=(DRAINED_VOLUME_LOW, DRAINED_VOLUME_HIGH),
+    source=HPP,
+    measures=(DRAINED_VOLUME,),
+    tools=("measuring jug",),
+    cautions=(Caution.HOT, Caution.USED_OIL),
+    waits_minutes=10,
+    also=("drained quantity", "how many quarts came out"),
+)
+
+STICK_MARKS_WRONG = Finding(
+    id="stick_marks_wrong",
+    station=Station.OIL,
+    says="a measured fill does not come to the mark it should",
+    asks="After a measured fill: is the oil away from the mark where it should stand?",
+    source=HPP,
+    denies="a measured fill comes to its mark",
+    stage=Stage.OPENED,
+    normal="the maker's quantity stands at the full mark",
+    why="only a measured fill proves a dipstick",
+    background=VERY_RARE,
+    also=("dipstick reads wrong", "stick not calibrated", "five quarts shows low"),
+)
+FILL_BY_MEASURE = Inspection(
+    id="fill_by_measure",
+    station=Station.OIL,
+    says="fill a measured quantity and see where the stick stands",
+    steps=(
+        "sump empty, engine level: pour in the maker's quantity by the jug",
+        "wait ten minutes, read the stick, file or scribe the true mark",
+    ),
+    minutes=20,
+    access=Access.DRAINED,
+    reveals=(STICK_MARKS_WRONG,),
+    source=HPP,
+    tools=("measuring jug", "the right oil"),
+    cautions=(Caution.USED_OIL,),
+    waits_minutes=10,
+    also=("calibrate dipstick", "check dipstick marks"),
+)
+
+RIGHT_GRADE_CURES = Finding(
+    id="right_grade_cures",
+    station=Station.OIL,
+    says="fresh oil of the right grade puts the reading right",
+    asks="With fresh oil of the right grade: is the reading right again?",
+    source=LCF,
+    denies="fresh oil of the right grade changes nothing",
+    stage=Stage.OPENED,
+    normal="no change, if the oil was not at fault",
+    why="if fresh oil cures it, nothing needs opening but the drain plug",
+    background=VERY_RARE,
+    also=("oil change fixed it", "fine with new oil", "correct oil cured it"),
+)
+TRY_THE_RIGHT_GRADE = Inspection(
+    id="try_the_right_grade",
+    station=Station.OIL,
+    says="fill with fresh oil of the right grade and read again",
+    steps=(
+        "baseline first: hot idle and 2000 rpm, oil temperature, and a sample",
+        "drain, new filter, the right grade to the mark",
+        "warm to the same temperature and read again on the same gauge",
+    ),
+    minutes=45,
+    access=Access.DRAINED,
+    reveals=(RIGHT_GRADE_CURES, behaviour.CHANGED_WITH_GRADE, patterns_speed.GOOD_COLD_LOW_HOT),
+    source=LCF,
+    tools=("the right oil", "filter", "trusted gauge", "thermometer"),
+    cautions=(*RUNNING, Caution.USED_OIL, Caution.WASTE),
+    destroys="the old oil: its level, look and share of fuel",
+    keep="baseline reading and sample before the grade is changed",
+    needs_running=True,
+    also=("oil change", "change oil grade", "try thicker oil"),
+)

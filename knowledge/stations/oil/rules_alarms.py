@@ -1,0 +1,133 @@
+"""Alarms at the oil: when to stop, or not to run."""
+
+from knowledge.model import Severity, Station
+from knowledge.pressure import patterns
+from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
+from knowledge.sources import DGA, HB01, HB02, LCF, LCW, TMK
+from knowledge.stations.oil import findings, findings_heat
+
+rule = rules_of(Station.OIL)
+
+
+@rule(
+    source=HB01,
+    matches=[example(findings.DIPSTICK_DRY)],
+    non_matches=[example(findings.DIPSTICK_LOW), example(lacks=[findings.DIPSTICK_DRY])],
+)
+def no_oil_on_the_stick(known: Known) -> Conclusions:
+    """No oil on the dipstick: the engine must not be turned."""
+    if known.has(findings.DIPSTICK_DRY):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "no oil on the dipstick, the least is the add mark: do not start or crank; find where "
+            "the oil went, fill to the mark, prime, and watch for pressure within 10 s",
+        )
+
+
+@rule(
+    source=HB01,
+    matches=[example(findings.DIPSTICK_LOW)],
+    non_matches=[example(findings.LEVEL_CORRECT), example(lacks=[findings.DIPSTICK_LOW])],
+)
+def below_the_add_mark(known: Known) -> Conclusions:
+    """Below the add mark: record it, then fill before any further run."""
+    if known.has(findings.DIPSTICK_LOW):
+        yield Alarm(
+            Severity.CARE,
+            "oil below the add mark: photograph the stick, take a sample, then fill to the mark "
+            "before any further run",
+        )
+
+
+@rule(
+    source=HB02,
+    matches=[example(findings_heat.OIL_TEMPERATURE_HIGH)],
+    non_matches=[example(lacks=[findings_heat.OIL_TEMPERATURE_HIGH])],
+)
+def oil_past_its_heat(known: Known) -> Conclusions:
+    """Oil at 121 °C (250 °F) or more: unload, then stop."""
+    if known.has(findings_heat.OIL_TEMPERATURE_HIGH):
+        yield Alarm(
+            Severity.STOP,
+            "oil temperature high, limit 121 °C (250 °F): take the load off, then stop and let it "
+            "cool",
+        )
+
+
+@rule(
+    source=LCW,
+    matches=[example(findings.OIL_MILKY, patterns.GAUGE_READS_LOW), example(findings.OIL_MILKY)],
+    non_matches=[
+        example(patterns.GAUGE_READS_LOW),
+        example(patterns.GAUGE_READS_LOW, lacks=[findings.OIL_MILKY]),
+    ],
+)
+def milk_is_no_oil(known: Known) -> Conclusions:
+    """Milky oil carries no bearing: do not run, least of all with falling pressure."""
+    if known.has(findings.OIL_MILKY):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "milky oil, the limit is 0.1 % water: do not run; find the way in, drain, flush and "
+            "change oil twice",
+        )
+
+
+@rule(
+    source=DGA,
+    matches=[
+        example(findings.FUEL_SMELL, findings.LEVEL_RISEN),
+        example(findings.FUEL_SMELL, findings.LEVEL_HIGH),
+    ],
+    non_matches=[
+        example(findings.FUEL_SMELL),
+        example(findings.LEVEL_RISEN, lacks=[findings.FUEL_SMELL]),
+    ],
+)
+def fuel_fills_the_sump(known: Known) -> Conclusions:
+    """A smell of fuel with a risen level: fire risk, do not run or crank."""
+    if known.has(findings.FUEL_SMELL) and known.has(findings.LEVEL_RISEN):
+        yield _fire("the level risen")
+    if known.has(findings.FUEL_SMELL) and known.has(findings.LEVEL_HIGH):
+        yield _fire("the level above full")
+
+
+@rule(
+    source=LCF,
+    matches=[example(findings.FUEL_SMELL)],
+    non_matches=[example(lacks=[findings.FUEL_SMELL]), example(findings.LEVEL_HIGH)],
+)
+def smell_of_fuel(known: Known) -> Conclusions:
+    """A smell of fuel at the stick: no flame, no cranking on a strong smell."""
+    if known.has(findings.FUEL_SMELL):
+        yield Alarm(
+            Severity.CARE,
+            "oil smells of fuel: no flame or sparks, extinguisher at hand, no cranking if the "
+            "smell is strong",
+        )
+
+
+@rule(
+    source=TMK,
+    matches=[example(findings_heat.BURNING_OIL_SMOKE)],
+    non_matches=[
+        example(lacks=[findings_heat.BURNING_OIL_SMOKE]),
+        example(patterns.GAUGE_READS_ZERO),
+    ],
+)
+def oil_burning_on_the_engine(known: Known) -> Conclusions:
+    """Oil burning about the engine: stop and look for the fire before the leak."""
+    if known.has(findings_heat.BURNING_OIL_SMOKE):
+        yield Alarm(
+            Severity.STOP,
+            "smoke or smell of burning oil: stop, extinguisher at hand, find where oil meets hot "
+            "metal before any further run",
+        )
+
+
+def _fire(level: str) -> Alarm:
+    """The alarm for fuel in the sump."""
+    return Alarm(
+        Severity.DO_NOT_RUN,
+        f"oil smells of fuel and {level}, no fuel is allowed: do not run or crank, it can burn or "
+        "explode; drain, find the leak, change oil and filter",
+    )

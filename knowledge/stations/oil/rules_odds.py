@@ -1,0 +1,126 @@
+"""Rules that make a fault of the oil more or less common."""
+
+from knowledge.engines import features
+from knowledge.history import findings as history
+from knowledge.model import Shift, Station
+from knowledge.pressure import behaviour, patterns, patterns_speed
+from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
+from knowledge.sources import COMMON_PRACTICE, HB04, HB08, HB09, HPP, JIO
+from knowledge.stations.oil import causes, causes_condition, causes_contamination, findings
+
+rule = rules_of(Station.OIL)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(lacks=[features.WATER_COOLED])],
+    non_matches=[example(features.WATER_COOLED), example(findings.OIL_MILKY)],
+)
+def no_coolant_to_leak(known: Known) -> Conclusions:
+    """Without coolant, water gets into the oil only from outside."""
+    if known.lacks(features.WATER_COOLED):
+        yield less_common(causes_contamination.COOLANT_IN_OIL, Shift.STRONG_DOWN)
+
+
+@rule(
+    source=HB08,
+    matches=[example(history.IDLES_LONG), example(features.MECHANICAL_LIFT_PUMP)],
+    non_matches=[example(lacks=[history.IDLES_LONG]), example(history.WORKED_HARD)],
+)
+def long_idling_and_short_cold_trips(known: Known) -> Conclusions:
+    """Long idling, cold short trips and a lift pump on the block bring fuel into the oil."""
+    if known.has(history.IDLES_LONG):
+        yield more_common(causes_contamination.FUEL_DILUTION)
+    if known.has(features.MECHANICAL_LIFT_PUMP):
+        yield more_common(causes_contamination.FUEL_DILUTION)
+
+
+@rule(
+    source=JIO,
+    matches=[example(history.SERVICE_NEGLECTED)],
+    non_matches=[example(lacks=[history.SERVICE_NEGLECTED])],
+)
+def neglected_oil(known: Known) -> Conclusions:
+    """Where oil changes and level checks were neglected, the oil runs short and wears out."""
+    if known.has(history.SERVICE_NEGLECTED):
+        yield more_common(causes_condition.OIL_DEGRADED)
+        yield more_common(causes.OIL_LEVEL_LOW)
+
+
+@rule(
+    source=HB09,
+    matches=[example(history.HOT_AND_THIN), example(history.WORKED_HARD)],
+    non_matches=[
+        example(lacks=[history.HOT_AND_THIN, history.WORKED_HARD]),
+        example(history.STOOD_IN_FROST),
+    ],
+)
+def heat_and_hard_work(known: Known) -> Conclusions:
+    """Heat and hard work thin the oil, most of all a thin grade."""
+    if known.has(history.HOT_AND_THIN):
+        yield more_common(causes.VISCOSITY_TOO_LOW)
+        yield more_common(causes_condition.OIL_HOT_NORMAL)
+    if known.has(history.WORKED_HARD):
+        yield more_common(causes_condition.OIL_OVERHEATED)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(history.STOOD_IN_FROST)],
+    non_matches=[example(lacks=[history.STOOD_IN_FROST]), example(history.HOT_AND_THIN)],
+)
+def frost_stiffens_the_oil(known: Known) -> Conclusions:
+    """Frost stiffens the oil: high readings and thick oil are more common."""
+    if known.has(history.STOOD_IN_FROST):
+        yield more_common(causes_condition.OIL_COLD_NORMAL)
+        yield more_common(causes.VISCOSITY_TOO_HIGH)
+
+
+@rule(
+    source=HPP,
+    matches=[example(history.SUMP_OR_PUMP_SWAPPED), example(features.TILTS)],
+    non_matches=[example(lacks=[history.SUMP_OR_PUMP_SWAPPED, features.TILTS])],
+)
+def changed_sump_or_tilted_engine(known: Known) -> Conclusions:
+    """A changed sump, or an engine that does not stand level, makes a lying stick more common."""
+    if known.has(history.SUMP_OR_PUMP_SWAPPED):
+        yield more_common(causes.DIPSTICK_WRONG)
+    if known.has(features.TILTS):
+        yield more_common(causes.DIPSTICK_WRONG)
+
+
+@rule(
+    source=HB09,
+    matches=[
+        example(patterns_speed.LOW_AT_ALL_SPEEDS),
+        example(patterns_speed.FALLS_AS_REVS_RISE),
+        example(patterns.FELL_SUDDENLY),
+    ],
+    non_matches=[
+        example(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED),
+        example(lacks=[patterns_speed.LOW_AT_ALL_SPEEDS]),
+    ],
+)
+def never_the_way_of_warm_oil(known: Known) -> Conclusions:
+    """Low at all speeds or cold, falling with revs, or gone at once is never just warm oil."""
+    for pattern in (
+        patterns_speed.LOW_AT_ALL_SPEEDS,
+        patterns_speed.LOW_EVEN_COLD,
+        patterns_speed.FALLS_AS_REVS_RISE,
+        patterns.FELL_SUDDENLY,
+        behaviour.NONE_FROM_FIRST_START,
+    ):
+        if known.has(pattern):
+            yield less_common(causes_condition.OIL_HOT_NORMAL, Shift.STRONG_DOWN)
+
+
+@rule(
+    source=HB04,
+    matches=[example(patterns.GAUGE_READS_LOW), example(patterns.GAUGE_READS_ZERO)],
+    non_matches=[example(patterns.GAUGE_READS_HIGH), example(lacks=[patterns.GAUGE_READS_LOW])],
+)
+def low_is_never_cold_oil(known: Known) -> Conclusions:
+    """A low or dead gauge is not the high reading of cold oil."""
+    for reading in (patterns.GAUGE_READS_LOW, patterns.GAUGE_READS_ZERO):
+        if known.has(reading):
+            yield less_common(causes_condition.OIL_COLD_NORMAL, Shift.STRONG_DOWN)

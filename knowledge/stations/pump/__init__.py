@@ -1,0 +1,1 @@
+"""Station pump: the pump and its drive."""

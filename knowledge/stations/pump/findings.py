@@ -1,0 +1,206 @@
+"""The pump as it runs, and the checks that show it."""
+
+from knowledge.cautions import RUNNING
+from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.pressure import patterns_speed
+from knowledge.sources import CAV, COMMON_PRACTICE, CTD, EB10, HB14, HPA, OCM
+from knowledge.work import Access, Caution, Inspection
+
+HIGH_VOLUME_PUMP_FITTED = Finding(
+    id="high_volume_pump_fitted",
+    station=Station.PUMP,
+    says="a high-volume pump or a stiffer relief spring has been fitted",
+    asks="Has a high-volume pump, or a stiffer relief spring, been fitted?",
+    source=EB10,
+    denies="pump and spring are the standard ones",
+    normal="standard pump and spring",
+    background=OCCASIONAL,
+    also=("high volume oil pump", "HV pump", "high pressure spring", "big block pump"),
+)
+DRIVE_PARTNER_STOPPED = Finding(
+    id="drive_partner_stopped",
+    station=Station.PUMP,
+    says="what shares the pump's drive stopped with it (ignition, tachometer, injection pump)",
+    asks="Did anything on the same drive (distributor, tachometer, injection pump) stop as well?",
+    source=HB14,
+    denies="all that shares the pump's drive still turns",
+    normal="all of them turn",
+    why="two things on one shaft that stop together point at the shaft",
+    background=VERY_RARE,
+    also=(
+        "engine cut out when pressure went",
+        "rev counter died at the same time",
+        "tach stopped working too",
+        "lost spark and oil pressure together",
+    ),
+)
+PUMP_NOISE = Finding(
+    id="pump_noise",
+    station=Station.PUMP,
+    says="a whine or rattle comes from the pump and rises with revs",
+    asks="Listening at the pump: is there a whine or rattle that rises with the revs?",
+    source=CAV,
+    denies="the pump is quiet",
+    normal="no whine or rattle of its own",
+    why="a pump that cannot fill, or draws air, is heard before it is seen",
+    background=RARE,
+    also=("oil pump whining", "rattling oil pump", "howling noise from the sump", "pump noisy"),
+)
+LISTEN_AT_THE_PUMP = Inspection(
+    id="listen_at_the_pump",
+    station=Station.PUMP,
+    says="listen at the pump while the revs are raised",
+    steps=(
+        "stethoscope or a rod on sump or front cover, nearest the pump",
+        "raise the revs slowly and watch the gauge at the same time",
+        "only while the pressure is within its limits; stop at any knock",
+    ),
+    minutes=5,
+    access=Access.OUTSIDE,
+    reveals=(PUMP_NOISE, patterns_speed.FALLS_AS_REVS_RISE, patterns_speed.FLICKERS_ONLY_AT_SPEED),
+    source=CAV,
+    tools=("stethoscope",),
+    cautions=RUNNING,
+    needs_running=True,
+    also=("oil pump noise", "whining pump"),
+)
+
+ROTOR_STILL_WHEN_CRANKED = Finding(
+    id="rotor_still_when_cranked",
+    station=Station.PUMP,
+    says="the distributor rotor does not turn when the engine is cranked",
+    asks="With the distributor cap off: does the rotor stand still while the engine is cranked?",
+    source=COMMON_PRACTICE,
+    denies="the rotor turns when cranked",
+    stage=Stage.OUTSIDE,
+    normal="turns at half engine speed",
+    why="five minutes' work that shows whether the upper half of the drive is whole",
+    background=VERY_RARE,
+    also=("rotor not turning", "rotor button doesn't spin", "distributor not turning"),
+)
+IGNITION_SCATTERS = Finding(
+    id="ignition_scatters",
+    station=Station.PUMP,
+    says="ignition timing scatters, or the rotor turns by jerks",
+    asks="Under the strobe, or cranked with the cap off: does timing scatter or the rotor jerk?",
+    source=COMMON_PRACTICE,
+    denies="ignition timing is steady",
+    stage=Stage.OUTSIDE,
+    normal="steady marks",
+    background=RARE,
+    also=("timing jumps around", "spark scatter", "timing mark wanders", "slop in distributor"),
+)
+WATCH_THE_ROTOR_CRANKED = Inspection(
+    id="watch_the_rotor_cranked",
+    station=Station.PUMP,
+    says="watch the distributor rotor while cranking",
+    steps=("ignition off, coil lead earthed", "cap off, crank a few turns and watch the rotor"),
+    minutes=5,
+    access=Access.OUTSIDE,
+    reveals=(ROTOR_STILL_WHEN_CRANKED, IGNITION_SCATTERS),
+    source=COMMON_PRACTICE,
+    tools=("screwdriver",),
+    cautions=(
+        Caution.ROTATING,
+        Caution.BATTERY,
+        Caution.FIRE,
+        Caution.BOAT,
+        Caution.TRACTOR,
+    ),
+    keep="note where the rotor points before anything is pulled",
+    also=("is the distributor turning",),
+)
+
+STROBE_THE_TIMING = Inspection(
+    id="strobe_the_timing",
+    station=Station.PUMP,
+    says="strobe the timing marks for scatter",
+    steps=(
+        "only while the pressure is within its limits",
+        "hold steady revs and watch whether the mark stands or dances",
+    ),
+    minutes=10,
+    access=Access.OUTSIDE,
+    reveals=(IGNITION_SCATTERS,),
+    source=COMMON_PRACTICE,
+    tools=("strobe",),
+    cautions=RUNNING,
+    needs_running=True,
+    also=(
+        "timing light",
+        "timing jumps about",
+    ),
+)
+
+DISTRIBUTOR_WILL_NOT_SEAT = Finding(
+    id="distributor_will_not_seat",
+    station=Station.PUMP,
+    says="the distributor did not seat fully by hand and was pulled down by its clamp",
+    asks="Did the distributor refuse to seat fully by hand, or was it pulled down by its clamp?",
+    source=OCM,
+    denies="the distributor seats fully by hand",
+    stage=Stage.OUTSIDE,
+    normal="seats under hand force, no gap at the flange",
+    background=VERY_RARE,
+    also=("distributor won't drop all the way", "gap under distributor", "distributor sits high"),
+)
+SEE_THE_DISTRIBUTOR_SEAT = Inspection(
+    id="see_the_distributor_seat",
+    station=Station.PUMP,
+    says="see whether the distributor sits down by hand",
+    steps=("mark its position, slacken the clamp", "press by hand: no gap may stay at the flange"),
+    minutes=5,
+    access=Access.OUTSIDE,
+    reveals=(DISTRIBUTOR_WILL_NOT_SEAT,),
+    source=CTD,
+    tools=("spanner", "marker"),
+    cautions=(Caution.HOT,),
+    keep="mark housing and rotor first",
+    also=("distributor down all the way",),
+)
+
+TANK_EMPTIES_RUNNING = Finding(
+    id="tank_empties_running",
+    station=Station.PUMP,
+    says="the oil tank empties into the crankcase while running",
+    asks="Dry sump: does the tank empty, and the crankcase fill, while it runs?",
+    source=HPA,
+    denies="the tank keeps its level running",
+    stage=Stage.OUTSIDE,
+    normal="a steady stream back into the tank",
+    background=VERY_RARE,
+    also=("dry sump tank goes empty", "no return to the tank", "oil piles up in the crankcase"),
+)
+PUMP_BELT_OFF = Finding(
+    id="pump_belt_off",
+    station=Station.PUMP,
+    says="the belt of an outside pump is off, slack or stripped",
+    asks="Is the belt that turns the outside oil pump off, slack or stripped?",
+    source=HPA,
+    denies="the pump's belt is whole and tight",
+    stage=Stage.OUTSIDE,
+    normal="whole, aligned and tight",
+    background=VERY_RARE,
+    also=("dry sump belt came off", "oil pump belt broken", "threw the pump belt"),
+)
+WATCH_THE_OIL_TANK = Inspection(
+    id="watch_the_oil_tank",
+    station=Station.PUMP,
+    says="dry sump: watch tank, return and pump belt",
+    steps=(
+        "engine stopped: look at belt and pulleys",
+        "engine running: look for a steady return and a steady level in the tank",
+        "stop as soon as the level sinks or the needle wavers",
+    ),
+    minutes=5,
+    access=Access.OUTSIDE,
+    reveals=(TANK_EMPTIES_RUNNING, PUMP_BELT_OFF),
+    source=HPA,
+    tools=("lamp",),
+    cautions=RUNNING,
+    needs_running=True,
+    also=(
+        "oil returning to the tank",
+        "scavenge return",
+    ),
+)

@@ -1,0 +1,290 @@
+"""The pump opened and measured, and the checks that show it."""
+
+from knowledge.model import COMMON, RARE, VERY_RARE, Finding, Limit, Measure, Stage, Station
+from knowledge.sources import AMC, COMMON_PRACTICE, GMI, HB19, OL2, OLD, PE17, PRM, ROT, THK
+from knowledge.stations.pump import findings_drive
+from knowledge.work import Access, Caution, Inspection
+
+MM = 1e-3
+ROTOR_TIP_LIMIT = Limit(
+    id="rotor_tip_clearance",
+    says="most clearance between the rotor tips",
+    dimension="length",
+    typical=0.15 * MM,
+    source=ROT,
+)
+PUMP_DRY_INSIDE = Finding(
+    id="pump_dry_inside",
+    station=Station.PUMP,
+    says="the pump was found dry inside",
+    asks="With the pump just opened: was it dry inside?",
+    source=PRM,
+    denies="the pump was wet with oil inside",
+    stage=Stage.OPENED,
+    normal="wet with oil, even after standing",
+    background=RARE,
+    also=("oil pump bone dry", "no oil in the pump", "dry pump"),
+)
+EXTRA_PUMP_GASKET = Finding(
+    id="extra_pump_gasket",
+    station=Station.PUMP,
+    says="a gasket too many or too thick lies under the pump's cover",
+    asks="Is there a gasket, or a thicker one, under a pump cover that should have none or a thin one?",
+    source=HB19,
+    denies="under the pump's cover all is as built",
+    stage=Stage.OPENED,
+    normal="metal to metal, or the maker's thin gasket",
+    background=VERY_RARE,
+    also=("paper gasket under pump cover", "home made pump gasket", "thick pump cover gasket"),
+)
+COVER_SCREWS_LOOSE = Finding(
+    id="cover_screws_loose",
+    station=Station.PUMP,
+    says="screws of the pump's cover are loose or missing, with oil wash at the edge",
+    asks="Are screws of the pump's cover or back plate loose or missing, or its edge oil-washed?",
+    source=PE17,
+    denies="the screws of the pump's cover are tight",
+    stage=Stage.OPENED,
+    normal="tight to torque and locked",
+    background=VERY_RARE,
+    also=("oil pump back plate screws loose", "pump cover bolts backed out"),
+)
+PIECE_IN_PUMP = Finding(
+    id="piece_in_pump",
+    station=Station.PUMP,
+    says="a hard piece lay between the pump's gears",
+    asks="Was a hard piece (chip, tooth, pin, bolt end, bead) found between the pump's gears?",
+    source=THK,
+    denies="no piece lay in the pump",
+    stage=Stage.OPENED,
+    normal="nothing but oil",
+    why="it stopped the pump or broke its drive, and it came from somewhere",
+    background=VERY_RARE,
+    also=("chunk of metal in oil pump", "bolt in the pump", "valve seal in pump gears"),
+)
+IDLER_PIN_OUT = Finding(
+    id="idler_pin_out",
+    station=Station.PUMP,
+    says="the pump's idler pin has walked out or is loose in its bore",
+    asks="Has the pin of the pump's idler gear walked out, or is it loose in its bore?",
+    source=COMMON_PRACTICE,
+    denies="the pump's idler pin sits fast",
+    stage=Stage.OPENED,
+    normal="pressed fast, below the face",
+    background=VERY_RARE,
+    also=("idler shaft moved", "pin backed out of pump", "idler gear shaft loose"),
+)
+STEEL_SLIVERS_IN_PUMP = Finding(
+    id="steel_slivers_in_pump",
+    station=Station.PUMP,
+    says="slivers that a magnet picks up lie in the pump",
+    asks="Do slivers that a magnet picks up lie in the pump?",
+    source=COMMON_PRACTICE,
+    denies="a magnet picks up nothing in the pump",
+    stage=Stage.OPENED,
+    normal="none",
+    why="steel comes from gears, chain, rings or valve gear, not from bearing metal",
+    background=VERY_RARE,
+    also=("magnetic slivers", "metal splinters in pump", "steel shavings in oil pump"),
+)
+LOOK_INTO_THE_OPENED_PUMP = Inspection(
+    id="look_into_the_opened_pump",
+    station=Station.PUMP,
+    says="look into the pump as it opens, before wiping",
+    steps=(
+        "feel whether the cover's screws were tight as they let go",
+        "see whether it is wet or dry inside",
+        "photograph the gears in place, then index the teeth with a marker",
+        "catch pieces and slivers on a magnet and a white tray, bag and label them",
+    ),
+    minutes=10,
+    access=Access.PUMP_COVER_OFF,
+    reveals=(
+        PUMP_DRY_INSIDE,
+        PIECE_IN_PUMP,
+        findings_drive.PUMP_JAMMED,
+        STEEL_SLIVERS_IN_PUMP,
+        IDLER_PIN_OUT,
+        COVER_SCREWS_LOOSE,
+        EXTRA_PUMP_GASKET,
+    ),
+    source=PRM,
+    tools=("camera", "magnet", "white tray", "marker", "bags"),
+    cautions=(Caution.SPRING, Caution.USED_OIL, Caution.EYES),
+    destroys="the oil film and the position of gears and debris",
+    keep="photograph the inside with the gears where they stood",
+    also=("open the oil pump", "take the pump apart"),
+)
+
+PUMP_FOUND_SOUND = Finding(
+    id="pump_found_sound",
+    station=Station.PUMP,
+    says="the pump was opened and measured and is within its limits",
+    asks="Was the pump opened and measured, and all found within limits?",
+    source=OL2,
+    denies="the pump did not pass its measuring",
+    stage=Stage.OPENED,
+    normal="all clearances within the maker's figures",
+    why="a pump that measures well sends the search to suction, relief valve and engine",
+    background=COMMON,
+    also=("pump checked out fine", "oil pump looked good", "nothing wrong with the pump"),
+)
+END_CLEARANCE_WIDE = Finding(
+    id="end_clearance_wide",
+    station=Station.PUMP,
+    says="end clearance of the pump's gears or rotors is over the limit",
+    asks="Straightedge and feeler across the gears: is the end clearance over the limit?",
+    source=AMC,
+    denies="end clearance of the pump is within the limit",
+    stage=Stage.OPENED,
+    normal="0.002 to 0.006 in (0.05 to 0.15 mm), the less the better",
+    why="of all clearances in a pump this one costs the most pressure at hot idle",
+    background=VERY_RARE,
+    also=("too much end play in pump gears", "gears sit too low in the pump", "pump end float"),
+)
+PUMP_END_CLEARANCE = Measure(
+    id="pump_end_clearance",
+    station=Station.PUMP,
+    says="end clearance of the pump's gears or rotors",
+    asks="How wide is the end clearance, straightedge across the body?",
+    dimension="length",
+    plausible=(0.0, 3 * MM),
+    source=AMC,
+    spread=0.013 * MM,
+    also=("pump end play", "gear end float"),
+)
+MEASURE_GEAR_END_CLEARANCE = Inspection(
+    id="measure_gear_end_clearance",
+    station=Station.PUMP,
+    says="end clearance over each gear or rotor",
+    steps=(
+        "clean and dry the parts",
+        "straightedge across the body, feeler over each gear, in two directions",
+        "or a soft gauge strip under the bolted cover, with its own gasket",
+        "add the depth of the groove in the cover to the figure",
+    ),
+    minutes=10,
+    access=Access.PUMP_COVER_OFF,
+    reveals=(END_CLEARANCE_WIDE, PUMP_FOUND_SOUND),
+    source=AMC,
+    measures=(PUMP_END_CLEARANCE,),
+    tools=("straightedge", "feeler", "soft gauge strip"),
+    cautions=(Caution.SOLVENT,),
+)
+
+SIDE_CLEARANCE_WIDE = Finding(
+    id="side_clearance_wide",
+    station=Station.PUMP,
+    says="clearance between pump gear or outer rotor and body is over the limit",
+    asks="Feeler between tooth (or outer rotor) and body: is the clearance over the limit?",
+    source=OLD,
+    denies="clearance between gear and body is within the limit",
+    stage=Stage.OPENED,
+    normal="0.002 to 0.005 in (0.05 to 0.13 mm); rotors up to 0.235 mm",
+    background=VERY_RARE,
+    also=("gear to housing clearance too big", "pump body worn", "rotor to body clearance"),
+)
+ROTOR_TIP_WIDE = Finding(
+    id="rotor_tip_wide",
+    station=Station.PUMP,
+    says="clearance at the rotor tips is over the limit",
+    asks="Rotor pump: is the gap between inner and outer rotor tips over the limit?",
+    source=ROT,
+    denies="rotor tip clearance is within the limit",
+    stage=Stage.OPENED,
+    normal="0.15 mm (0.006 in) at most",
+    background=VERY_RARE,
+    also=("gerotor tip clearance", "rotor tips worn", "inner to outer rotor gap"),
+)
+PUMP_SIDE_CLEARANCE = Measure(
+    id="pump_side_clearance",
+    station=Station.PUMP,
+    says="clearance between pump gear or outer rotor and body",
+    asks="How wide is the gap between tooth (or outer rotor) and body?",
+    dimension="length",
+    plausible=(0.0, 3 * MM),
+    source=OLD,
+    spread=0.013 * MM,
+    also=("gear to body clearance", "radial clearance of the pump"),
+)
+ROTOR_TIP_CLEARANCE = Measure(
+    id="rotor_tip_clearance",
+    station=Station.PUMP,
+    says="clearance between the rotor tips",
+    asks="How wide is the gap between inner and outer rotor tips?",
+    dimension="length",
+    plausible=(0.0, 3 * MM),
+    source=ROT,
+    spread=0.013 * MM,
+    also=("gerotor tip gap",),
+)
+MEASURE_GEAR_SIDE_CLEARANCE = Inspection(
+    id="measure_gear_side_clearance",
+    station=Station.PUMP,
+    says="clearance gear to body, or rotor to body and tip to tip",
+    steps=(
+        "feeler between tooth and bore opposite the mesh, all teeth",
+        "rotor pump: outer rotor to body, then tip to tip in several positions",
+    ),
+    minutes=10,
+    access=Access.PUMP_COVER_OFF,
+    reveals=(SIDE_CLEARANCE_WIDE, ROTOR_TIP_WIDE, PUMP_FOUND_SOUND),
+    source=ROT,
+    measures=(PUMP_SIDE_CLEARANCE, ROTOR_TIP_CLEARANCE),
+    tools=("feeler",),
+    cautions=(Caution.SOLVENT,),
+)
+
+COVER_GROOVED = Finding(
+    id="cover_grooved",
+    station=Station.PUMP,
+    says="a groove or hollow is worn in the pump's cover or end plate",
+    asks="Straightedge on the cover: does a 0.001 in feeler pass, or is a groove to be felt?",
+    source=OLD,
+    denies="the pump's cover is flat, without a groove",
+    stage=Stage.OPENED,
+    normal="flat within 0.001 in (0.025 mm)",
+    why="the depth of the groove adds to the end clearance",
+    background=RARE,
+    also=("grooved pump cover", "ridge in the end plate", "pump cover dished", "cover worn"),
+)
+COVER_WARPED = Finding(
+    id="cover_warped",
+    station=Station.PUMP,
+    says="the pump's cover is warped, thin or bent, or gapes at its joint",
+    asks="Is the pump's cover warped, thin or bent, or are there gaps at its joint?",
+    source=COMMON_PRACTICE,
+    denies="the pump's cover is stiff and closes all round",
+    stage=Stage.OPENED,
+    normal="stiff, flat, closing all round",
+    why="a thin cover bows under pressure and lets it past",
+    background=VERY_RARE,
+    also=("pump cover bent", "gaps at pump cover", "cover flexes", "stamped cover bowed"),
+)
+PUMP_COVER_HOLLOW = Measure(
+    id="pump_cover_hollow",
+    station=Station.PUMP,
+    says="depth of wear in the pump's cover",
+    asks="How deep is the groove or hollow in the pump's cover?",
+    dimension="length",
+    plausible=(0.0, 3 * MM),
+    source=GMI,
+    spread=0.008 * MM,
+    also=("groove depth in pump cover", "cover wear"),
+)
+LAY_STRAIGHTEDGE_ON_COVER = Inspection(
+    id="lay_straightedge_on_cover",
+    station=Station.PUMP,
+    says="straightedge on the pump's cover",
+    steps=(
+        "lay a straightedge across the worn pattern and corner to corner",
+        "a 0.001 in (0.025 mm) feeler must not pass",
+        "judge the depth of the pattern and whether the cover closes all round",
+    ),
+    minutes=5,
+    access=Access.PUMP_COVER_OFF,
+    reveals=(COVER_GROOVED, COVER_WARPED),
+    source=OLD,
+    measures=(PUMP_COVER_HOLLOW,),
+    tools=("straightedge", "feeler"),
+)

@@ -1,0 +1,186 @@
+"""The pump cranked, primed and spun by drill, and the checks that show it."""
+
+from knowledge.model import COMMON, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.sources import COMMON_PRACTICE, OLD, POI, PRM
+from knowledge.work import Access, Caution, Inspection
+
+NO_OIL_WHEN_CRANKED = Finding(
+    id="no_oil_when_cranked",
+    station=Station.PUMP,
+    says="no oil comes from the pump's outlet or the filter's place when cranked",
+    asks="With the filter or the outlet union off and the engine cranked: does no oil come?",
+    source=PRM,
+    denies="oil comes in a strong stream when cranked",
+    stage=Stage.OUTSIDE,
+    normal="a strong stream within half a minute",
+    why="it parts a pump that moves no oil from an engine that does not hold it",
+    background=VERY_RARE,
+    also=(
+        "no oil out of the filter housing",
+        "filter stays empty",
+        "new filter still dry",
+        "cranked with filter off and nothing came out",
+    ),
+)
+CRANK_WITH_FILTER_OFF = Inspection(
+    id="crank_with_filter_off",
+    station=Station.PUMP,
+    says="crank with the filter or outlet open and see whether oil comes",
+    steps=(
+        "ignition or fuel off so that it cannot start",
+        "rag and tray under the opening",
+        "crank not longer than 30 seconds and watch for a strong stream",
+    ),
+    minutes=10,
+    access=Access.FILTER_OFF,
+    reveals=(NO_OIL_WHEN_CRANKED,),
+    source=PRM,
+    tools=("tray", "rags"),
+    cautions=(
+        Caution.ROTATING,
+        Caution.EYES,
+        Caution.USED_OIL,
+        Caution.WASTE,
+        Caution.FIRE,
+        Caution.BOAT,
+        Caution.TRACTOR,
+    ),
+    also=("does the pump move oil", "crank with filter removed"),
+)
+
+FORCED_OIL_BROUGHT_PRESSURE = Finding(
+    id="forced_oil_brought_pressure",
+    station=Station.PUMP,
+    says="forcing oil into the dry pump brought the pressure",
+    asks="Did filling or forcing oil into the pump bring the pressure?",
+    source=PRM,
+    denies="forcing oil into the pump made no difference",
+    stage=Stage.OUTSIDE,
+    normal="not needed",
+    why="a pump that works once it is wetted was only dry",
+    background=VERY_RARE,
+    also=(
+        "primed it and pressure came up",
+        "squirted oil into the pump and it worked",
+        "pumped oil in the gallery then it picked up",
+    ),
+)
+PACKED_STILL_NONE = Finding(
+    id="packed_still_none",
+    station=Station.PUMP,
+    says="primed or packed with petroleum jelly, the pump still gives nothing",
+    asks="Was the pump primed, or packed with petroleum jelly, and still gives no pressure?",
+    source=OLD,
+    denies="once primed or packed, the pump drew",
+    stage=Stage.OUTSIDE,
+    normal="a packed pump draws within seconds",
+    why="dryness is ruled out: look at drive, suction and open oilways",
+    background=VERY_RARE,
+    also=(
+        "packed with vaseline still no pressure",
+        "primed it twice still nothing",
+        "filled pump with oil no pressure",
+    ),
+)
+OIL_POURED_IN_NO_HELP = Finding(
+    id="oil_poured_in_no_help",
+    station=Station.PUMP,
+    says="oil poured in without pressure brought nothing",
+    asks="Was oil poured into pump, line or filter head, without any difference?",
+    source=PRM,
+    denies="poured oil was taken up",
+    stage=Stage.OUTSIDE,
+    normal="the pump takes it up",
+    background=VERY_RARE,
+    also=(
+        "funnelled oil in still nothing",
+        "filled the filter no change",
+    ),
+)
+FORCE_OIL_INTO_THE_PUMP = Inspection(
+    id="force_oil_into_the_pump",
+    station=Station.PUMP,
+    says="wet the pump: force clean oil into it, then crank",
+    steps=(
+        "ignition or fuel off so that it cannot start",
+        "push clean oil backwards into the pump through filter stud, gauge port or outlet",
+        "pack a cover-mounted gear pump with petroleum jelly only if its maker says so",
+        "close, crank not longer than 30 seconds, watch the gauge",
+    ),
+    minutes=30,
+    access=Access.FILTER_OFF,
+    reveals=(OIL_POURED_IN_NO_HELP, FORCED_OIL_BROUGHT_PRESSURE, PACKED_STILL_NONE),
+    source=OLD,
+    tools=("oil can or syringe", "clean oil", "trusted gauge"),
+    cautions=(
+        Caution.PRIMING,
+        Caution.ROTATING,
+        Caution.PRESSURE,
+        Caution.WASTE,
+        Caution.FIRE,
+        Caution.BOAT,
+        Caution.TRACTOR,
+    ),
+    destroys="the proof that the pump was dry",
+    keep="note first whether any oil came when cranked",
+    also=("prime the oil pump", "packing the pump with vaseline"),
+)
+
+DRILL_GIVES_NONE = Finding(
+    id="drill_gives_none",
+    station=Station.PUMP,
+    says="turned by a drill, the pump gives no pressure",
+    asks="With the pump turned by a drill the right way round: is there no pressure at all?",
+    source=POI,
+    denies="turned by a drill, some pressure comes",
+    stage=Stage.OPENED,
+    normal="pressure, and load on the drill, within seconds",
+    why="the engine's own drive is out of the question: pump, suction or an open way is left",
+    background=VERY_RARE,
+    also=("primed with drill nothing", "drill spins free no oil", "priming tool no pressure"),
+)
+DRILL_GIVES_LITTLE = Finding(
+    id="drill_gives_little",
+    station=Station.PUMP,
+    says="turned by a drill, the pump gives only little pressure",
+    asks="With the pump turned by a drill: does it give only a little pressure (well below the usual)?",
+    source=COMMON_PRACTICE,
+    denies="turned by a drill, the pressure is not low",
+    stage=Stage.OPENED,
+    normal="30 to 60 psi is usual with cold oil and a strong drill",
+    background=RARE,
+    also=("drill only makes 10 psi", "low pressure when priming", "barely builds with drill"),
+)
+DRILL_GIVES_GOOD = Finding(
+    id="drill_gives_good",
+    station=Station.PUMP,
+    says="turned by a drill, the pump gives good pressure",
+    asks="With the pump turned by a drill: is the pressure good?",
+    source=COMMON_PRACTICE,
+    denies="turned by a drill, the pressure is not good",
+    stage=Stage.OPENED,
+    normal="30 to 60 psi is usual with cold oil and a strong drill",
+    background=COMMON,
+    also=("drill makes 50 psi", "pumps fine with a drill", "good pressure when priming"),
+)
+SPIN_THE_PUMP_BY_DRILL = Inspection(
+    id="spin_the_pump_by_drill",
+    station=Station.PUMP,
+    says="turn the pump by a drill with the engine still, and watch the gauge",
+    steps=(
+        "ignition off and key out; engine full of oil",
+        "turn the same way as the distributor turned; the wrong way gives nothing",
+        "feel whether the drill takes load, read the gauge, look where oil comes out",
+        "no pressure after two minutes: stop and find the cause",
+        "not possible on a pump turned by the crank itself",
+    ),
+    minutes=25,
+    access=Access.DISTRIBUTOR_OUT,
+    reveals=(DRILL_GIVES_NONE, DRILL_GIVES_LITTLE, DRILL_GIVES_GOOD),
+    source=POI,
+    tools=("strong drill", "priming shaft", "trusted gauge", "trays"),
+    cautions=(Caution.PRIMING, Caution.ROTATING, Caution.EYES),
+    destroys="the proof that the pump was dry",
+    keep="mark the distributor's position; note whether the pump was wet",
+    also=("prime with a drill", "priming tool"),
+)

@@ -1,0 +1,248 @@
+"""Wear, scores and cracks in the opened pump, and the checks that show them."""
+
+from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.sources import CAV, CDX, COMMON_PRACTICE, DMX, GMI, HB01, HB11, HB19, MKP, TEB, THK
+from knowledge.stations.pump import findings_bench, findings_drive, findings_mount
+from knowledge.work import Access, Caution, Inspection
+
+GEAR_BACKLASH_WIDE = Finding(
+    id="gear_backlash_wide",
+    station=Station.PUMP,
+    says="backlash between the pump's gears is over the limit",
+    asks="Feeler between the meshing teeth: is the backlash over the limit?",
+    source=MKP,
+    denies="backlash of the pump's gears is within the limit",
+    stage=Stage.OPENED,
+    normal="0.013 to 0.028 in on a heavy diesel; less on small pumps",
+    background=RARE,
+    also=("pump gears sloppy", "play between pump gears"),
+)
+PUMP_SHAFT_PLAY = Finding(
+    id="pump_shaft_play",
+    station=Station.PUMP,
+    says="the pump's shaft has play in its bush",
+    asks="Rocked sideways: has the pump's shaft play in its bush?",
+    source=DMX,
+    denies="the pump's shaft has no play in its bush",
+    stage=Stage.OPENED,
+    normal="none felt; limit on one diesel 0.0055 in (0.14 mm)",
+    background=RARE,
+    also=("pump shaft wobbles", "worn pump bushing", "side play in pump shaft"),
+)
+GEARS_WORN_OUT = Finding(
+    id="gears_worn_out",
+    station=Station.PUMP,
+    says="the pump's gears or rotors are plainly worn out",
+    asks="Are the pump's gears or rotors plainly worn out?",
+    source=TEB,
+    denies="the pump's gears or rotors look little worn",
+    stage=Stage.OPENED,
+    normal="smooth flanks, no step",
+    background=VERY_RARE,
+    also=("pump completely shot", "pump gears worn", "worn rotors", "pump worn inside"),
+)
+PUMP_SCORED_SEEN = Finding(
+    id="pump_scored_seen",
+    station=Station.PUMP,
+    says="gears, bores or cover of the pump are scored by hard particles",
+    asks="Are the pump's gears, bores or cover scored, as by grit or metal?",
+    source=THK,
+    denies="gears, bores and cover of the pump are smooth",
+    stage=Stage.OPENED,
+    normal="smooth and bright",
+    why="everything that passes the screen passes here before the filter",
+    background=RARE,
+    also=("scored oil pump", "scratches in pump housing", "grit went through the pump"),
+)
+PUMP_GEAR_BROKEN = Finding(
+    id="pump_gear_broken",
+    station=Station.PUMP,
+    says="a gear or rotor of the pump is chipped, cracked or broken",
+    asks="Is a gear or rotor of the pump chipped, cracked or broken?",
+    source=CDX,
+    denies="the pump's gears or rotors are whole",
+    stage=Stage.OPENED,
+    normal="whole",
+    background=VERY_RARE,
+    also=("oil pump gear shattered", "broken rotor", "tooth broken in oil pump"),
+)
+CAVITATION_MARKS = Finding(
+    id="cavitation_marks",
+    station=Station.PUMP,
+    says="the backs of the pump's teeth are eroded or pitted",
+    asks="Are the backs of the pump's teeth, or the body at the inlet, eroded or pitted?",
+    source=CAV,
+    denies="no pits on the backs of the pump's teeth",
+    stage=Stage.OPENED,
+    normal="smooth",
+    background=VERY_RARE,
+    also=("pitted pump gears", "erosion in pump", "pump gears look sandblasted"),
+)
+ROTOR_WRONG_WAY_ROUND = Finding(
+    id="rotor_wrong_way_round",
+    station=Station.PUMP,
+    says="the outer rotor's chamfer or the index marks are on the wrong side",
+    asks="Against the drawing: is the outer rotor's chamfer, or an index mark, on the wrong side?",
+    source=HB19,
+    denies="rotor chamfer and marks are as the drawing shows",
+    stage=Stage.OPENED,
+    normal="as the drawing; reversed costs 40 to 60 % of the flow",
+    background=VERY_RARE,
+    also=("rotor in backwards", "dots don't line up", "outer rotor flipped"),
+)
+PUMP_BACKLASH = Measure(
+    id="pump_backlash",
+    station=Station.PUMP,
+    says="backlash between the pump's gears",
+    asks="How much backlash is there between the pump's gears?",
+    dimension="length",
+    plausible=(0.0, 5 * findings_bench.MM),
+    source=MKP,
+    spread=0.025 * findings_bench.MM,
+    also=("play between the pump gears",),
+)
+PUMP_BUSH_CLEARANCE = Measure(
+    id="pump_bush_clearance",
+    station=Station.PUMP,
+    says="clearance of the pump's shaft in its bush",
+    asks="How much clearance has the pump's shaft in its bush?",
+    dimension="length",
+    plausible=(0.0, 3 * findings_bench.MM),
+    source=DMX,
+    spread=0.013 * findings_bench.MM,
+    also=("pump bushing clearance",),
+)
+PUMP_FOUND_FAILED = Finding(
+    id="pump_found_failed",
+    station=Station.PUMP,
+    says="the oil pump was found failed (how is not told)",
+    asks="Was the oil pump found failed?",
+    source=HB01,
+    denies="the oil pump was found good",
+    stage=Stage.OPENED,
+    normal="sound and within its limits",
+    background=VERY_RARE,
+    also=(
+        "pump packed up",
+        "oil pump failed",
+        "bad oil pump",
+    ),
+)
+PIECE_THROUGH_PUMP_COVER = Finding(
+    id="piece_through_pump_cover",
+    station=Station.PUMP,
+    says="a piece broke through the cover or body of the pump",
+    asks="Did a pin, gear piece or shaft break through the cover or body of the pump?",
+    source=COMMON_PRACTICE,
+    denies="nothing broke out of the pump",
+    stage=Stage.OPENED,
+    normal="whole",
+    background=VERY_RARE,
+    also=(
+        "pin came through the cover",
+        "pump cover punched through",
+    ),
+)
+LOOK_OVER_GEARS_AND_BUSHES = Inspection(
+    id="look_over_gears_and_bushes",
+    station=Station.PUMP,
+    says="gears, rotors, bushes and casting of the pump",
+    steps=(
+        "turn by hand before parting: smooth or rough",
+        "rock the shaft in its bush, feel the backlash",
+        "look at flanks and backs of all teeth, at bores, pin and casting",
+        "compare chamfer and marks with the drawing",
+    ),
+    minutes=10,
+    access=Access.PUMP_COVER_OFF,
+    reveals=(
+        GEARS_WORN_OUT,
+        PUMP_SCORED_SEEN,
+        PIECE_THROUGH_PUMP_COVER,
+        PUMP_FOUND_FAILED,
+        PUMP_GEAR_BROKEN,
+        GEAR_BACKLASH_WIDE,
+        PUMP_SHAFT_PLAY,
+        findings_mount.PUMP_TURNS_ROUGHLY,
+        CAVITATION_MARKS,
+        findings_bench.IDLER_PIN_OUT,
+        ROTOR_WRONG_WAY_ROUND,
+        findings_drive.PUMP_HOUSING_BURST,
+        findings_bench.PUMP_FOUND_SOUND,
+    ),
+    source=GMI,
+    measures=(PUMP_BACKLASH, PUMP_BUSH_CLEARANCE),
+    tools=("lamp", "magnifier", "feeler", "dial gauge"),
+    cautions=(Caution.SHARP,),
+)
+
+PUMP_CASTING_CRACKED = Finding(
+    id="pump_casting_cracked",
+    station=Station.PUMP,
+    says="the pump's casting is cracked",
+    asks="By dye, or solvent seeping through: is there a crack in the pump's casting?",
+    source=CDX,
+    denies="no crack in the pump's casting",
+    stage=Stage.OPENED,
+    normal="no crack; a casting line is none",
+    background=VERY_RARE,
+    also=("hairline crack in pump", "cracked pump body", "split pump outlet"),
+)
+FIND_CRACKS_IN_THE_PUMP = Inspection(
+    id="find_cracks_in_the_pump",
+    station=Station.PUMP,
+    says="crack test of the pump's casting",
+    steps=(
+        "clean and dry",
+        "dye, or solvent inside and chalk outside",
+        "look at outlet, bolt bosses and relief bore",
+    ),
+    minutes=15,
+    access=Access.PUMP_COVER_OFF,
+    reveals=(PUMP_CASTING_CRACKED, findings_drive.PUMP_HOUSING_BURST),
+    source=CDX,
+    tools=("crack dye or solvent and chalk", "lamp"),
+    cautions=(Caution.SOLVENT, Caution.FIRE),
+    destroys="washes debris away: bag it first",
+)
+
+AIR_AT_PUMP_COVER = Finding(
+    id="air_at_pump_cover",
+    station=Station.PUMP,
+    says="the joint between pump cover and body lets air in",
+    asks="Does the joint between pump cover and body let air in (bubbles, soap or solvent test)?",
+    source=HB11,
+    denies="the joint between pump cover and body is tight",
+    stage=Stage.OPENED,
+    normal="tight",
+    background=VERY_RARE,
+    also=("air leak at the pump cover", "pump sucking air at the cover"),
+)
+TRY_THE_COVER_JOINT_FOR_AIR = Inspection(
+    id="try_the_cover_joint_for_air",
+    station=Station.PUMP,
+    says="try the joint of pump cover and body for air",
+    steps=(
+        "cover bolted up, ports closed but one",
+        "low air pressure (3 psi is enough), soap water at the joint",
+    ),
+    minutes=10,
+    access=Access.PUMP_OFF,
+    reveals=(AIR_AT_PUMP_COVER, findings_bench.COVER_WARPED),
+    source=HB11,
+    tools=("regulated air", "soap water", "plugs"),
+    cautions=(Caution.PRESSURE, Caution.EYES),
+)
+
+COMPARE_ROTOR_WITH_DRAWING = Inspection(
+    id="compare_rotor_with_drawing",
+    station=Station.PUMP,
+    says="rotor chamfer and marks against the drawing",
+    steps=("find chamfer and index marks", "compare with the drawing or an untouched pump"),
+    minutes=5,
+    access=Access.PUMP_COVER_OFF,
+    reveals=(ROTOR_WRONG_WAY_ROUND,),
+    source=HB19,
+    tools=("drawing", "lamp"),
+    keep="photograph the rotor before lifting it",
+)

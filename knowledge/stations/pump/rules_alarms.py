@@ -1,0 +1,132 @@
+"""Alarms at the pump: when to stop, or not to run."""
+
+from knowledge.model import Severity, Station
+from knowledge.pressure import direct_gauge
+from knowledge.rule_api import Alarm, Conclusions, Contradiction, Known, example, rules_of
+from knowledge.sources import DTN, HPA, MIF, NE3, POI
+from knowledge.stations.pump import findings, findings_bench, findings_drive, findings_priming
+
+rule = rules_of(Station.PUMP)
+
+
+@rule(
+    source=NE3,
+    matches=[
+        example(findings_drive.DRIVE_SHAFT_BROKEN),
+        example(findings_drive.PUMP_SEEN_STANDING),
+        example(findings_drive.PUMP_CHAIN_BROKEN),
+    ],
+    non_matches=[
+        example(lacks=[findings_drive.DRIVE_SHAFT_BROKEN, findings_drive.PUMP_SEEN_STANDING])
+    ],
+)
+def pump_not_driven(known: Known) -> Conclusions:
+    """A pump that is not driven leaves the engine without any oil."""
+    broken = (
+        findings_drive.DRIVE_SHAFT_BROKEN,
+        findings_drive.DRIVE_COUPLING_SHEARED,
+        findings_drive.DRIVE_GEAR_STRIPPED,
+        findings_drive.PUMP_CHAIN_BROKEN,
+    )
+    if known.has(findings_drive.PUMP_SEEN_STANDING) or any(known.has(part) for part in broken):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "Pump drive broken or pump standing still, no oil flows: do not start or crank on; "
+            "renew the drive and find what broke it.",
+        )
+
+
+@rule(
+    source=DTN,
+    matches=[example(findings.DRIVE_PARTNER_STOPPED), example(findings.ROTOR_STILL_WHEN_CRANKED)],
+    non_matches=[
+        example(lacks=[findings.DRIVE_PARTNER_STOPPED, findings.ROTOR_STILL_WHEN_CRANKED])
+    ],
+)
+def shared_drive_stopped(known: Known) -> Conclusions:
+    """What shares the pump's drive has stopped: the pump has most likely stopped too."""
+    if known.has(findings.DRIVE_PARTNER_STOPPED) or known.has(findings.ROTOR_STILL_WHEN_CRANKED):
+        yield Alarm(
+            Severity.STOP,
+            "A part on the pump's drive stands still, the pump must turn with the engine: "
+            "stop at once, do not restart until the drive has been seen.",
+        )
+
+
+@rule(
+    source=POI,
+    matches=[
+        example(findings_priming.DRILL_GIVES_NONE),
+        example(findings_priming.NO_OIL_WHEN_CRANKED),
+        example(findings_priming.PACKED_STILL_NONE),
+    ],
+    non_matches=[
+        example(findings_priming.DRILL_GIVES_GOOD),
+        example(lacks=[findings_priming.DRILL_GIVES_NONE]),
+    ],
+)
+def pump_that_gives_nothing(known: Known) -> Conclusions:
+    """A pump that gives nothing by drill, by cranking or when primed will give nothing running."""
+    tries = (
+        findings_priming.DRILL_GIVES_NONE,
+        findings_priming.NO_OIL_WHEN_CRANKED,
+        findings_priming.PACKED_STILL_NONE,
+    )
+    if any(known.has(tried) for tried in tries):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "No oil from the pump, limit two minutes of drilling or 30 s of cranking: "
+            "do not start, find the cause first.",
+        )
+
+
+@rule(
+    source=MIF,
+    matches=[example(findings_bench.PIECE_IN_PUMP), example(findings_bench.STEEL_SLIVERS_IN_PUMP)],
+    non_matches=[
+        example(findings_drive.PUMP_JAMMED),
+        example(lacks=[findings_bench.PIECE_IN_PUMP, findings_bench.STEEL_SLIVERS_IN_PUMP]),
+    ],
+)
+def hard_matter_went_through_the_pump(known: Known) -> Conclusions:
+    """Hard pieces in the pump have a home they broke from, and more may be on the way."""
+    if known.has(findings_bench.PIECE_IN_PUMP) or known.has(findings_bench.STEEL_SLIVERS_IN_PUMP):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "Metal or a hard piece in the pump, none is allowed: do not run until its origin "
+            "is found and the bearings have been seen.",
+        )
+
+
+@rule(
+    source=HPA,
+    matches=[example(findings.TANK_EMPTIES_RUNNING), example(findings.PUMP_BELT_OFF)],
+    non_matches=[example(lacks=[findings.TANK_EMPTIES_RUNNING, findings.PUMP_BELT_OFF])],
+)
+def oil_tank_running_dry(known: Known) -> Conclusions:
+    """A tank that runs dry leaves the pressure pump nothing but air."""
+    if known.has(findings.TANK_EMPTIES_RUNNING) or known.has(findings.PUMP_BELT_OFF):
+        yield Alarm(
+            Severity.STOP,
+            "Oil does not come back to the tank, its level must hold: stop at once, restore "
+            "the scavenge stage and its belt.",
+        )
+
+
+@rule(
+    source=NE3,
+    matches=[example(findings_drive.PUMP_SEEN_STANDING, lacks=[direct_gauge.DIRECT_GAUGE_ZERO])],
+    non_matches=[
+        example(findings_drive.PUMP_SEEN_STANDING),
+        example(findings_drive.PUMP_SEEN_STANDING, direct_gauge.DIRECT_GAUGE_ZERO),
+    ],
+)
+def pressure_from_a_standing_pump(known: Known) -> Conclusions:
+    """A pump that stands still cannot make the pressure a trusted gauge shows."""
+    if known.has(findings_drive.PUMP_SEEN_STANDING) and known.lacks(direct_gauge.DIRECT_GAUGE_ZERO):
+        yield Contradiction(
+            (findings_drive.PUMP_SEEN_STANDING, direct_gauge.DIRECT_GAUGE_ZERO),
+            "The pump is said to stand still, yet a trusted gauge shows pressure: watch the "
+            "pump again while the engine is turned.",
+            findings_drive.PUMP_SEEN_STANDING,
+        )

@@ -1,0 +1,162 @@
+"""Rules on what layout and history say about the pump."""
+
+from knowledge.engines import features
+from knowledge.history import findings as history
+from knowledge.model import Shift, Station
+from knowledge.rule_api import (
+    Conclusions,
+    Known,
+    cannot_be,
+    example,
+    is_absent,
+    less_common,
+    more_common,
+    rules_of,
+)
+from knowledge.sources import COMMON_PRACTICE, EB09, HB19, HPA, POI, TM8
+from knowledge.stations.pump import causes, causes_drive, causes_fitted, findings, findings_drive
+
+rule = rules_of(Station.PUMP)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(features.DIESEL)],
+    non_matches=[example(), example(lacks=[features.DIESEL])],
+)
+def diesel_has_no_rotor_to_watch(known: Known) -> Conclusions:
+    """A diesel has no ignition: no rotor to watch while it is cranked, no spark to scatter."""
+    if known.has(features.DIESEL):
+        yield is_absent(findings.ROTOR_STILL_WHEN_CRANKED)
+        yield is_absent(findings.IGNITION_SCATTERS)
+
+
+@rule(
+    source=POI,
+    matches=[example(features.PUMP_ON_CRANK_NOSE)],
+    non_matches=[
+        example(features.PUMP_ON_DISTRIBUTOR_SHAFT),
+        example(lacks=[features.PUMP_ON_CRANK_NOSE]),
+    ],
+)
+def pump_round_the_crank(known: Known) -> Conclusions:
+    """A pump around the crankshaft has no drive shaft to slip or bind and no idler pin."""
+    if known.has(features.PUMP_ON_CRANK_NOSE):
+        yield cannot_be(causes_drive.PUMP_DRIVE_SLIP)
+        yield cannot_be(causes_drive.PUMP_DRIVE_BIND)
+        yield cannot_be(causes_fitted.PUMP_IDLER_PIN_MIGRATED)
+        yield less_common(causes_drive.PUMP_DRIVE_BROKEN, Shift.STRONG_DOWN)
+        yield less_common(causes.PUMP_DEBRIS_LOCK)
+        yield less_common(causes.PUMP_COVER_SCORED)
+        yield less_common(causes.PUMP_MOUNT_LEAK)
+        yield less_common(causes.PUMP_GASKET_WRONG)
+        yield less_common(causes_fitted.PUMP_OVERSIZED)
+
+
+@rule(
+    source=TM8,
+    matches=[example(features.PUMP_OUTSIDE), example(features.PUMP_ON_CHAIN)],
+    non_matches=[
+        example(features.PUMP_ON_DISTRIBUTOR_SHAFT),
+        example(lacks=[features.PUMP_OUTSIDE, features.PUMP_ON_CHAIN]),
+    ],
+)
+def pump_by_gear_train_or_chain(known: Known) -> Conclusions:
+    """A pump on the gear train or a chain has no loose shaft that could be too long or bottom."""
+    if known.has(features.PUMP_OUTSIDE) or known.has(features.PUMP_ON_CHAIN):
+        yield cannot_be(causes_drive.PUMP_DRIVE_BIND)
+        yield less_common(causes_drive.PUMP_DRIVE_SLIP)
+        yield less_common(causes_fitted.PUMP_OVERSIZED)
+
+
+@rule(
+    source=HB19,
+    matches=[example(features.PUMP_ON_DISTRIBUTOR_SHAFT), example(features.PUMP_ON_SKEW_GEAR)],
+    non_matches=[
+        example(features.PUMP_ON_CRANK_NOSE),
+        example(lacks=[features.PUMP_ON_DISTRIBUTOR_SHAFT, features.PUMP_ON_SKEW_GEAR]),
+    ],
+)
+def gear_pump_in_the_sump(known: Known) -> Conclusions:
+    """A pump hung in the sump is mostly of the gear type: few have a rotor to turn over."""
+    if known.has(features.PUMP_ON_DISTRIBUTOR_SHAFT) or known.has(features.PUMP_ON_SKEW_GEAR):
+        yield less_common(causes_fitted.PUMP_ROTOR_REVERSED)
+
+
+@rule(
+    source=HPA,
+    matches=[example(lacks=[features.DRY_SUMP])],
+    non_matches=[example(features.DRY_SUMP), example()],
+)
+def no_tank_no_scavenge_stage(known: Known) -> Conclusions:
+    """An engine that keeps its oil in the sump has no scavenge stage to fail."""
+    if known.lacks(features.DRY_SUMP):
+        yield cannot_be(causes_fitted.SCAVENGE_FAILURE)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings_drive.ORIGINAL_DRIVE_SHAFT), example(history.STOOD_LONG)],
+    non_matches=[
+        example(lacks=[findings_drive.ORIGINAL_DRIVE_SHAFT, history.STOOD_LONG]),
+        example(history.FRESHLY_REBUILT),
+    ],
+)
+def drive_shaft_decades_old(known: Known) -> Conclusions:
+    """A drive shaft decades old, or long stood, is itself a risk: it rounds or breaks."""
+    if known.has(findings_drive.ORIGINAL_DRIVE_SHAFT) or known.has(history.STOOD_LONG):
+        yield more_common(causes_drive.PUMP_DRIVE_BROKEN)
+        yield more_common(causes_drive.PUMP_DRIVE_SLIP)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(history.EARLIER_BREAKAGE)],
+    non_matches=[example(lacks=[history.EARLIER_BREAKAGE]), example(history.FRESHLY_REBUILT)],
+)
+def pieces_still_about(known: Known) -> Conclusions:
+    """Where a part broke earlier, a piece left behind may still find its way into the pump."""
+    if known.has(history.EARLIER_BREAKAGE):
+        yield more_common(causes.PUMP_DEBRIS_LOCK, Shift.STRONG_UP)
+        yield more_common(causes_drive.PUMP_DRIVE_BROKEN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(history.SUMP_OR_PUMP_SWAPPED)],
+    non_matches=[example(lacks=[history.SUMP_OR_PUMP_SWAPPED]), example(history.HIGH_MILEAGE)],
+)
+def pump_was_changed(known: Known) -> Conclusions:
+    """After a pump swap look for what the swap itself brings: part, gasket, joint, drive, prime."""
+    if known.has(history.SUMP_OR_PUMP_SWAPPED):
+        yield more_common(causes_fitted.PUMP_WRONG_PART, Shift.STRONG_UP)
+        yield more_common(causes_fitted.PUMP_OVERSIZED, Shift.STRONG_UP)
+        yield more_common(causes.PUMP_MOUNT_LEAK)
+        yield more_common(causes.PUMP_GASKET_WRONG)
+        yield more_common(causes_drive.PUMP_DRIVE_BIND)
+        yield more_common(causes_fitted.PUMP_NOT_PRIMED)
+        yield less_common(causes.PUMP_GEAR_WEAR)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(history.STOOD_IN_FROST)],
+    non_matches=[example(lacks=[history.STOOD_IN_FROST]), example(history.STOOD_LONG)],
+)
+def frost_in_the_pump(known: Known) -> Conclusions:
+    """Water frozen in the pump, or oil stiff with frost, cracks castings and breaks drives."""
+    if known.has(history.STOOD_IN_FROST):
+        yield more_common(causes_fitted.PUMP_BODY_CRACKED)
+        yield more_common(causes_drive.PUMP_DRIVE_BROKEN)
+
+
+@rule(
+    source=EB09,
+    matches=[example(history.SERVICE_NEGLECTED)],
+    non_matches=[example(lacks=[history.SERVICE_NEGLECTED])],
+)
+def pump_fed_with_neglected_oil(known: Known) -> Conclusions:
+    """Everything the screen lets through passes the pump unfiltered: neglected oil wears it."""
+    if known.has(history.SERVICE_NEGLECTED):
+        yield more_common(causes.PUMP_GEAR_WEAR)
+        yield more_common(causes.PUMP_COVER_SCORED)

@@ -1,0 +1,214 @@
+"""Rules on the measured pump, against its limits."""
+
+from knowledge.engines import limits
+from knowledge.judging import sure_beyond
+from knowledge.model import Finding, Limit, Measure, Station
+from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
+from knowledge.sources import AMC, CDX, COMMON_PRACTICE, DMX, GMI, MKP, OL2, OLD, POI, ROT
+from knowledge.stations.pump import (
+    findings_bench,
+    findings_drive,
+    findings_mount,
+    findings_priming,
+    findings_wear,
+)
+from knowledge.units import INCH
+
+rule = rules_of(Station.PUMP)
+
+
+def judged(known: Known, measure: Measure, limit: Limit, over: Finding) -> Conclusions:
+    """Over the limit or within it, as surely as the measuring error allows; unmeasured, nothing."""
+    value = known.measured(measure)
+    if value is not None:
+        beyond = sure_beyond(value, known.limit(limit), measure.spread)
+        yield is_present(over, beyond) if beyond > 0.5 else is_absent(over, 1.0 - beyond)
+
+
+@rule(
+    source=AMC,
+    matches=[
+        example(measures={findings_bench.PUMP_END_CLEARANCE: 0.010 * INCH}),
+        example(measures={findings_bench.PUMP_END_CLEARANCE: 0.003 * INCH}),
+    ],
+    non_matches=[example(measures={findings_bench.PUMP_SIDE_CLEARANCE: 0.003 * INCH})],
+)
+def end_clearance_against_its_limit(known: Known) -> Conclusions:
+    """End clearance over its limit lets oil slip past the gear ends; within it, it does not.
+
+    Misleads when the groove in the cover was not added to the feeler's figure.
+    """
+    yield from judged(
+        known,
+        findings_bench.PUMP_END_CLEARANCE,
+        limits.PUMP_END_CLEARANCE,
+        findings_bench.END_CLEARANCE_WIDE,
+    )
+
+
+@rule(
+    source=OLD,
+    matches=[
+        example(measures={findings_bench.PUMP_SIDE_CLEARANCE: 0.009 * INCH}),
+        example(measures={findings_bench.PUMP_SIDE_CLEARANCE: 0.003 * INCH}),
+    ],
+    non_matches=[example(measures={findings_bench.PUMP_END_CLEARANCE: 0.003 * INCH})],
+)
+def side_clearance_against_its_limit(known: Known) -> Conclusions:
+    """Clearance between gear and body is over its limit, or within it.
+
+    Misleads when a rotor pump is judged by a gear pump's figure: rotors are allowed more.
+    """
+    yield from judged(
+        known,
+        findings_bench.PUMP_SIDE_CLEARANCE,
+        limits.PUMP_SIDE_CLEARANCE,
+        findings_bench.SIDE_CLEARANCE_WIDE,
+    )
+
+
+@rule(
+    source=ROT,
+    matches=[
+        example(measures={findings_bench.ROTOR_TIP_CLEARANCE: 0.25e-3}),
+        example(measures={findings_bench.ROTOR_TIP_CLEARANCE: 0.08e-3}),
+    ],
+    non_matches=[example(measures={findings_bench.PUMP_SIDE_CLEARANCE: 0.08e-3})],
+)
+def rotor_tips_against_their_limit(known: Known) -> Conclusions:
+    """Clearance at the rotor tips is over its limit, or within it."""
+    yield from judged(
+        known,
+        findings_bench.ROTOR_TIP_CLEARANCE,
+        findings_bench.ROTOR_TIP_LIMIT,
+        findings_bench.ROTOR_TIP_WIDE,
+    )
+
+
+@rule(
+    source=MKP,
+    matches=[
+        example(measures={findings_wear.PUMP_BACKLASH: 0.040 * INCH}),
+        example(measures={findings_wear.PUMP_BACKLASH: 0.015 * INCH}),
+    ],
+    non_matches=[example(measures={findings_wear.PUMP_BUSH_CLEARANCE: 0.004 * INCH})],
+)
+def backlash_against_its_limit(known: Known) -> Conclusions:
+    """Backlash of the pump's gears is over its limit, or within it."""
+    yield from judged(
+        known, findings_wear.PUMP_BACKLASH, limits.PUMP_BACKLASH, findings_wear.GEAR_BACKLASH_WIDE
+    )
+
+
+@rule(
+    source=DMX,
+    matches=[
+        example(measures={findings_wear.PUMP_BUSH_CLEARANCE: 0.009 * INCH}),
+        example(measures={findings_wear.PUMP_BUSH_CLEARANCE: 0.002 * INCH}),
+    ],
+    non_matches=[example(measures={findings_wear.PUMP_BACKLASH: 0.015 * INCH})],
+)
+def bush_clearance_against_its_limit(known: Known) -> Conclusions:
+    """The pump's shaft has too much clearance in its bush, or is within the limit."""
+    yield from judged(
+        known,
+        findings_wear.PUMP_BUSH_CLEARANCE,
+        limits.PUMP_BUSH_CLEARANCE,
+        findings_wear.PUMP_SHAFT_PLAY,
+    )
+
+
+@rule(
+    source=GMI,
+    matches=[
+        example(measures={findings_bench.PUMP_COVER_HOLLOW: 0.004 * INCH}),
+        example(measures={findings_bench.PUMP_COVER_HOLLOW: 0.0}),
+    ],
+    non_matches=[example(measures={findings_bench.PUMP_END_CLEARANCE: 0.004 * INCH})],
+)
+def hollow_cover_against_its_limit(known: Known) -> Conclusions:
+    """The hollow worn in the cover is deeper than a 0.001 in feeler, or it is not."""
+    yield from judged(
+        known, findings_bench.PUMP_COVER_HOLLOW, limits.COVER_FLATNESS, findings_bench.COVER_GROOVED
+    )
+
+
+@rule(
+    source=OL2,
+    matches=[example(findings_bench.PUMP_FOUND_SOUND)],
+    non_matches=[
+        example(lacks=[findings_bench.PUMP_FOUND_SOUND]),
+        example(findings_bench.END_CLEARANCE_WIDE),
+    ],
+)
+def measured_pump_within_limits(known: Known) -> Conclusions:
+    """A pump opened, measured and within its limits is not worn, grooved, jammed or broken.
+
+    Misleads when only the gears were looked at and neither cover nor relief valve.
+    """
+    if known.has(findings_bench.PUMP_FOUND_SOUND):
+        yield is_absent(findings_wear.GEARS_WORN_OUT, sure=0.95)
+        yield is_absent(findings_bench.END_CLEARANCE_WIDE, sure=0.9)
+        yield is_absent(findings_bench.SIDE_CLEARANCE_WIDE, sure=0.9)
+        yield is_absent(findings_bench.ROTOR_TIP_WIDE, sure=0.9)
+        yield is_absent(findings_bench.COVER_GROOVED, sure=0.9)
+        yield is_absent(findings_wear.PUMP_SHAFT_PLAY, sure=0.8)
+        yield is_absent(findings_drive.PUMP_JAMMED, sure=0.97)
+        yield is_absent(findings_wear.PUMP_GEAR_BROKEN, sure=0.97)
+
+
+@rule(
+    source=CDX,
+    matches=[example(lacks=[findings_mount.PUMP_TURNS_ROUGHLY])],
+    non_matches=[example(findings_mount.PUMP_TURNS_ROUGHLY), example()],
+)
+def pump_that_turns_smoothly(known: Known) -> Conclusions:
+    """A pump that turns smoothly by hand is not jammed."""
+    if known.lacks(findings_mount.PUMP_TURNS_ROUGHLY):
+        yield is_absent(findings_drive.PUMP_JAMMED, sure=0.97)
+
+
+@rule(
+    source=POI,
+    matches=[example(findings_priming.DRILL_GIVES_GOOD)],
+    non_matches=[
+        example(findings_priming.DRILL_GIVES_LITTLE),
+        example(lacks=[findings_priming.DRILL_GIVES_GOOD]),
+    ],
+)
+def good_pressure_by_drill(known: Known) -> Conclusions:
+    """Good pressure by drill: pump, suction and oilways pass this test; look at the drive.
+
+    Misleads when cold thick oil and a strong drill hide what hot thin oil will show.
+    """
+    if known.has(findings_priming.DRILL_GIVES_GOOD):
+        yield is_absent(findings_priming.DRILL_GIVES_NONE, sure=0.97)
+        yield is_absent(findings_priming.DRILL_GIVES_LITTLE, sure=0.9)
+        yield is_absent(findings_mount.DRAWS_NOTHING_IN_BATH, sure=0.9)
+        yield is_absent(findings_drive.PUMP_JAMMED, sure=0.95)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings_priming.PACKED_STILL_NONE)],
+    non_matches=[
+        example(lacks=[findings_priming.PACKED_STILL_NONE]),
+        example(findings_priming.FORCED_OIL_BROUGHT_PRESSURE),
+    ],
+)
+def packed_pump_that_gives_nothing(known: Known) -> Conclusions:
+    """A pump packed or primed that still gives nothing was not merely dry."""
+    if known.has(findings_priming.PACKED_STILL_NONE):
+        yield is_absent(findings_priming.FORCED_OIL_BROUGHT_PRESSURE, sure=0.95)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(lacks=[findings_priming.NO_OIL_WHEN_CRANKED])],
+    non_matches=[example(findings_priming.NO_OIL_WHEN_CRANKED), example()],
+)
+def strong_stream_when_cranked(known: Known) -> Conclusions:
+    """Oil in a strong stream when cranked: the pump turns, draws and delivers."""
+    if known.lacks(findings_priming.NO_OIL_WHEN_CRANKED):
+        yield is_absent(findings_drive.PUMP_SEEN_STANDING, sure=0.97)
+        yield is_absent(findings_drive.PUMP_JAMMED, sure=0.97)

@@ -1,0 +1,188 @@
+"""What must be right about the pump on the bench: the right one, clean, its fits."""
+
+from knowledge.engines import features, limits
+from knowledge.reassembly.figures import DIAL_GAUGE, FEELER, MM, THOU
+from knowledge.sources import AMC, COMMON_PRACTICE, DMX, GMI, HB07, HB19, MKP, MZP, OLD, ROT, TEB
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.pump import causes, causes_fitted
+from knowledge.work import Band, Caution, Hold, Phase, Task
+
+END_CLEARANCE = (
+    Band(2 * THOU, 6 * THOU, AMC, "small iron gear pumps; aim for the tight end"),
+    Band(2 * THOU, 6 * THOU, OLD, "one V6, pump in the timing cover"),
+    Band(2 * THOU, 6 * THOU, MKP, "heavy diesel, gear pump"),
+    Band(2.5 * THOU, 4.3 * THOU, DMX, "diesel V8"),
+    Band(None, 0.10 * MM, MZP, "diesel four: the limit"),
+    Band(None, 0.095 * MM, ROT, "rotor pump: renew beyond this"),
+)
+RIGHT_PUMP = Task(
+    id="right_pump",
+    phase=Phase.PUMP,
+    says="the pump is the one for this engine and sump",
+    how=(
+        "part number, capacity, rotation, height, drive ratio against the build sheet",
+        "beside the old pump: mount, ports, shaft, length over all",
+        "more volume or a stiffer spring only with a reason; the suction must feed it",
+    ),
+    source=HB07,
+    remedy="the right pump",
+    guards=(causes_fitted.PUMP_WRONG_PART, causes_fitted.PUMP_OVERSIZED),
+    also=("pump part number", "high volume pump", "is it the right oil pump"),
+)
+NEW_PUMP_OPENED = Task(
+    id="new_pump_opened",
+    phase=Phase.PUMP,
+    says="pump opened, cleaned and looked over, even a new one",
+    how=(
+        "mark meshing teeth and the way the rotor faces, then take it apart",
+        "look for casting grit, burrs at ports and teeth, cracks, an idler pin that stands proud",
+        "wash, blow dry, oil; clearances are taken on the clean pump",
+    ),
+    source=TEB,
+    hold=Hold.NOTE,
+    remedy="stone the burr, wash again; send back a pump that is cracked or rough",
+    guards=(
+        assembly_causes.DIRT_IN_ASSEMBLY,
+        causes.PUMP_DEBRIS_LOCK,
+        causes_fitted.PUMP_BODY_CRACKED,
+        causes_fitted.PUMP_IDLER_PIN_MIGRATED,
+    ),
+    cautions=(
+        Caution.SOLVENT,
+        Caution.EYES,
+        Caution.SPRING,
+        Caution.PRESSURE,
+    ),
+    also=("blueprint the pump", "strip a new pump", "deburr the oil pump"),
+)
+GEAR_END_CLEARANCE_FITTED = Task(
+    id="gear_end_clearance_fitted",
+    phase=Phase.PUMP,
+    says="end clearance over each pump gear or rotor",
+    how=(
+        "clean, dry, no gasket but the one the pump runs with",
+        "straightedge across the body, feeler over each gear, in two directions",
+        "below 0.002 in: measure gears and pocket, find the wrong part",
+        "write down the widest",
+    ),
+    source=AMC,
+    dimension="length",
+    bands=END_CLEARANCE,
+    limits=(None, limits.PUMP_END_CLEARANCE),
+    spread=FEELER,
+    remedy="another gear set or pump; body lapped by a machine shop only where the maker allows it",
+    why="end clearance leaks straight from outlet to inlet, most at hot idle",
+    guards=(causes.PUMP_GEAR_WEAR,),
+    also=("gear end play", "pump end clearance", "pump clearance", "straightedge over the gears"),
+)
+END_CLEARANCE_WITH_GROOVE = Task(
+    id="end_clearance_with_groove",
+    phase=Phase.PUMP,
+    says="end clearance with the depth of the cover's groove added",
+    how=(
+        "depth of the worn pattern in the cover: straightedge across it, feeler under",
+        "add it to the end clearance; the sum has to stay within the same figures",
+        "a new or lapped cover adds nothing",
+    ),
+    source=GMI,
+    dimension="length",
+    bands=END_CLEARANCE,
+    limits=(None, limits.PUMP_END_CLEARANCE),
+    spread=FEELER,
+    remedy="lap or renew the cover",
+    guards=(causes.PUMP_COVER_SCORED, causes.PUMP_GEAR_WEAR),
+    also=("cover wear", "grooved cover"),
+)
+GEAR_SIDE_CLEARANCE_FITTED = Task(
+    id="gear_side_clearance_fitted",
+    phase=Phase.PUMP,
+    says="clearance gear to body, at every tooth",
+    how=(
+        "feeler between tooth and bore, away from the mesh; both gears, every tooth",
+        "write down the widest and the tightest",
+    ),
+    source=AMC,
+    dimension="length",
+    bands=(
+        Band(2 * THOU, 4 * THOU, AMC, "petrol six"),
+        Band(2 * THOU, 5 * THOU, OLD, "one V6"),
+        Band(None, 8.7 * THOU, DMX, "diesel V8: the limit"),
+    ),
+    limits=(None, limits.PUMP_SIDE_CLEARANCE),
+    spread=FEELER,
+    remedy="another gear set or pump",
+    guards=(causes.PUMP_GEAR_WEAR,),
+    also=("gear to body clearance", "body clearance", "pump side clearance"),
+)
+ROTOR_BODY_CLEARANCE_FITTED = Task(
+    id="rotor_body_clearance_fitted",
+    phase=Phase.PUMP,
+    says="rotor pump: clearance outer rotor to body",
+    how=("push the rotor to one side, feeler on the other", "no rotors in it: does not apply"),
+    source=ROT,
+    dimension="length",
+    bands=(Band(None, 0.235 * MM, ROT, "renew beyond this"),),
+    spread=FEELER,
+    remedy="renew the pump",
+    guards=(causes.PUMP_GEAR_WEAR,),
+    not_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT,),
+    also=("gerotor clearance", "outer rotor clearance"),
+)
+ROTOR_TIP_CLEARANCE_FITTED = Task(
+    id="rotor_tip_clearance_fitted",
+    phase=Phase.PUMP,
+    says="rotor pump: clearance tip to tip",
+    how=("feeler between the tips, in several positions", "no rotors in it: does not apply"),
+    source=ROT,
+    dimension="length",
+    bands=(Band(None, 0.150 * MM, ROT, "renew beyond this"),),
+    spread=FEELER,
+    remedy="renew the pump",
+    guards=(causes.PUMP_GEAR_WEAR,),
+    not_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT,),
+    also=("gerotor tip clearance",),
+)
+ROTOR_MARKS_MATCHED = Task(
+    id="rotor_marks_matched",
+    phase=Phase.PUMP,
+    says="gears or rotors the way round they came: chamfer side, marks together",
+    how=(
+        "outer rotor: chamfer to the side it lay on; marks of both rotors on one side",
+        "worn gears back into the mesh that was marked",
+    ),
+    source=HB19,
+    remedy="turn it round before the cover goes on",
+    why="an outer rotor the wrong way round costs 40 to 60 % of what the pump gives",
+    guards=(causes_fitted.PUMP_ROTOR_REVERSED,),
+    also=("rotor wrong way round", "index marks"),
+)
+PUMP_BACKLASH_FITTED = Task(
+    id="pump_backlash_fitted",
+    phase=Phase.PUMP,
+    says="backlash of the pump gears",
+    how=("feeler between the teeth where they mesh, in several places",),
+    source=COMMON_PRACTICE,
+    hold=Hold.NOTE,
+    dimension="length",
+    bands=(Band(None, 28 * THOU, COMMON_PRACTICE, "widest still used"),),
+    limits=(None, limits.PUMP_BACKLASH),
+    spread=FEELER,
+    remedy="another gear set or pump",
+    guards=(causes.PUMP_GEAR_WEAR,),
+    also=("gear backlash",),
+)
+PUMP_BUSH_FITTED = Task(
+    id="pump_bush_fitted",
+    phase=Phase.PUMP,
+    says="clearance of the pump shaft in its bush",
+    how=("dial gauge on the shaft, rock it across; or measure shaft and bore",),
+    source=DMX,
+    hold=Hold.NOTE,
+    dimension="length",
+    bands=(Band(None, 5.5 * THOU, DMX, "diesel V8"),),
+    limits=(None, limits.PUMP_BUSH_CLEARANCE),
+    spread=DIAL_GAUGE,
+    remedy="new bush or pump",
+    guards=(causes.PUMP_GEAR_WEAR,),
+    also=("pump shaft play",),
+)

@@ -1,0 +1,147 @@
+"""What must be right as the pump is closed on the bench: cover, screws, turning, wetting."""
+
+from knowledge.engines import features, limits
+from knowledge.reassembly.figures import FEELER, IN_LB, LB_FT, THOU, around, wrench
+from knowledge.sources import AEB, COMMON_PRACTICE, HB19, N37, OLD, P88, PE17, ROP, T42
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.pump import causes, causes_drive, causes_fitted
+from knowledge.work import Band, Phase, Task
+
+PUMP_COVER_FLAT = Task(
+    id="pump_cover_flat",
+    phase=Phase.PUMP,
+    says="pump cover flat and not grooved: widest gap under a straightedge",
+    how=(
+        "straightedge across the cover in four directions; a 0.001 in feeler must not enter",
+        "look at the side the gears run on: a groove that catches a nail counts",
+        "cover screws' threads sound; cover closes all round without screws",
+    ),
+    source=OLD,
+    dimension="length",
+    bands=(Band(None, 1 * THOU, OLD, "one V6: renew at this"),),
+    limits=(None, limits.COVER_FLATNESS),
+    spread=FEELER / 2,
+    remedy="lap it on plate glass, or renew it",
+    guards=(causes.PUMP_COVER_SCORED, causes.PUMP_COVER_LOOSE),
+    also=("cover warped", "lap the cover", "cover flatness"),
+)
+COVER_JOINT_AS_MADE = Task(
+    id="cover_joint_as_made",
+    phase=Phase.PUMP,
+    says="pump cover joint as made: metal to metal, or its own gasket, one of it",
+    how=(
+        "ask the parts list whether there is a gasket, and how thick",
+        "no paper cut to fit under a cover made to run metal to metal; no sealer bead",
+    ),
+    source=HB19,
+    remedy="take it off; the end clearance is then measured again",
+    why="a paper gasket under such a cover widens the end clearance by its whole thickness",
+    guards=(causes.PUMP_GASKET_WRONG,),
+    also=("pump cover gasket", "paper gasket"),
+)
+PUMP_COVER_SCREWS_TORQUED = Task(
+    id="pump_cover_screws_torqued",
+    phase=Phase.PUMP,
+    says="torque of the pump cover screws",
+    how=(
+        "run them up evenly, crosswise, in two steps",
+        "the maker's manual goes first; then the size and thread of the screw",
+        "printed in in-lb, set in in-lb: 106 in-lb is not 106 lb-ft",
+        "turn the pump between the steps: it must not tighten up",
+    ),
+    source=COMMON_PRACTICE,
+    dimension="torque",
+    bands=(
+        around(
+            15 * LB_FT,
+            COMMON_PRACTICE,
+            "common practice, 15 lb-ft; small screws take less, see the next",
+        ),
+        around(106 * IN_LB, PE17, "one V8 build: 106 in-lb"),
+        around(10 * LB_FT, OLD, "one V6, pump in the timing cover: 10 lb-ft"),
+        Band(6 * LB_FT, 9 * LB_FT, P88, "one pushrod four: 6 to 9 lb-ft"),
+        around(105 * IN_LB, N37, "one 3.7 V6, front pump: 105 in-lb"),
+        around(89 * IN_LB, T42, "one straight six, front pump: 89 in-lb"),
+    ),
+    spread=wrench(15 * LB_FT),
+    remedy="slacken, look at thread and cover, tighten again; renew a stretched screw",
+    why="a slack cover gapes as the pressure rises, and its screws end in the sump",
+    guards=(causes.PUMP_COVER_LOOSE, assembly_causes.FASTENER_LOOSE_INSIDE),
+    also=("cover bolts", "pump cover torque", "oil pump cover bolts"),
+)
+PUMP_COVER_SCREWS_LOCKED = Task(
+    id="pump_cover_screws_locked",
+    phase=Phase.PUMP,
+    says="pump cover screws locked",
+    how=(
+        "threads of screw and body free of oil",
+        "one drop of medium-strength (removable) thread locker on the screw, none in the bore",
+        "or the lock washers or tabs the maker fits; not both",
+        "the manual goes first: locker wets the thread and changes the grip",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="out, clean, lock, torque again",
+    guards=(causes.PUMP_COVER_LOOSE, assembly_causes.FASTENER_LOOSE_INSIDE),
+    also=("thread locker", "thread lock", "blue thread locker", "lock the cover screws"),
+)
+PUMP_TURNS_FREELY = Task(
+    id="pump_turns_freely",
+    phase=Phase.PUMP,
+    says="pump turns freely by finger, one full turn, cover tight",
+    how=(
+        "turn the shaft through every tooth: smooth, no tight spot, no grating",
+        "again after the pickup is fitted or welded",
+    ),
+    source=P88,
+    remedy="open it: burr, chip, end clearance too small, body drawn out of true",
+    guards=(causes.PUMP_DEBRIS_LOCK, causes_drive.PUMP_DRIVE_BIND),
+    also=("pump binds", "spin the pump by hand", "tight spot"),
+)
+PUMP_WETTED = Task(
+    id="pump_wetted",
+    phase=Phase.PUMP,
+    says="pump wetted with clean oil before it is fitted",
+    how=(
+        "fill the cavity with clean engine oil and turn it until oil comes out of the outlet",
+        "no chassis grease; petroleum jelly only where the maker tells you to pack the pump",
+    ),
+    source=ROP,
+    remedy="wet it again if it has stood for days",
+    why=(
+        "two views: a vehicle maker says a gear pump in the timing cover may not draw unless packed "
+        "with jelly; a parts jobber says jelly and grease block. Maker first, else oil alone"
+    ),
+    guards=(causes_fitted.PUMP_NOT_PRIMED, assembly_causes.ASSEMBLY_LUBE_CLOG),
+    also=("prime the pump on the bench", "oil the pump", "vaseline in the pump"),
+)
+PUMP_PACKED_WHERE_TOLD = Task(
+    id="pump_packed_where_told",
+    phase=Phase.PUMP,
+    says="gear pump in the front cover: packed with petroleum jelly where its maker asks for it",
+    how=(
+        "read the manual: some of these pumps must be packed, others must not",
+        "where told: fill every space between the teeth with petroleum jelly, nothing stiffer",
+        "where not told: oil, fed in at the inlet while the pump is turned",
+    ),
+    source=OLD,
+    remedy="cover off, pack it; it can lose its prime whenever the cover is disturbed",
+    why="a pump above the oil starts dry; rebuilders fill rotor pumps with oil at the inlet instead",
+    guards=(causes_fitted.PUMP_NOT_PRIMED,),
+    only_with=(features.PUMP_ON_CRANK_NOSE,),
+    also=("pack the pump", "petroleum jelly", "vaseline"),
+)
+INLET_FED_BEFORE_PICKUP = Task(
+    id="inlet_fed_before_pickup",
+    phase=Phase.PUMP,
+    says="rotor pump on the crank: fed with oil at its inlet while it is turned, before the pickup is on",
+    how=(
+        "clean oil into the pickup passage, turn the pump the way it runs, until it stays full",
+        "turn it no more afterwards; fit it soon",
+    ),
+    source=AEB,
+    remedy="feed it again if it stood for days",
+    why="such a pump cannot be turned by a drill later: what oil it starts with goes in here",
+    guards=(causes_fitted.PUMP_NOT_PRIMED,),
+    only_with=(features.PUMP_ON_CRANK_NOSE,),
+    also=("fill the gerotor", "prime the front pump", "oil in the inlet"),
+)

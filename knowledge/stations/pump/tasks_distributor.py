@@ -1,0 +1,135 @@
+"""What must be right about a pump's drive shaft, skew gear and the distributor above it."""
+
+from knowledge.engines import features
+from knowledge.reassembly.figures import DIAL_GAUGE, FEELER, THOU
+from knowledge.sources import AZP, CTD, FFC, ISS, MSK, PJM, TR4
+from knowledge.stations.pump import causes_drive
+from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+from knowledge.work import Band, Caution, Hold, Phase, Task
+
+DRIVE_SHAFT_SOUND = Task(
+    id="drive_shaft_sound",
+    phase=Phase.DRIVE,
+    says="pump drive shaft new, or as good: right length, steel collar, corners sharp",
+    how=(
+        "a new pump gets a new shaft; an old one is laid beside a new one",
+        "length against the old shaft and the list; block, pump and distributor decide it",
+        "look along it for twist; hex, slot or tang not rounded; collar of steel, not plastic",
+    ),
+    source=ISS,
+    remedy="new shaft",
+    guards=(
+        causes_drive.PUMP_DRIVE_SLIP,
+        causes_drive.PUMP_DRIVE_BROKEN,
+        causes_drive.PUMP_DRIVE_BIND,
+    ),
+    only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT, features.PUMP_ON_SKEW_GEAR),
+    also=("intermediate shaft", "oil pump drive rod", "pump shaft", "new drive shaft"),
+)
+DRIVE_SHAFT_RIGHT_END_DOWN = Task(
+    id="drive_shaft_right_end_down",
+    phase=Phase.DRIVE,
+    says="drive shaft the right end to the pump, engaged fully at both ends",
+    how=(
+        "the ends can differ: compare each with its slot before fitting",
+        "stop ring or clip: try the shaft in the distributor's socket, set the stop, then take it "
+        "out and fit it together with the pump",
+        "collar over pump tang and shaft; snap-on sleeve felt to snap",
+        "do not force the pump up: turn the shaft until it drops in",
+    ),
+    source=AZP,
+    remedy="out, turn it round, try again",
+    why="a shaft that can lift out of the pump leaves it standing",
+    guards=(
+        causes_drive.PUMP_DRIVE_SLIP,
+        causes_drive.PUMP_DRIVE_BROKEN,
+        causes_drive.PUMP_DRIVE_BIND,
+    ),
+    only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT,),
+    also=("which end up", "shaft upside down", "shaft collar"),
+)
+DRIVE_SHAFT_FLOATS = Task(
+    id="drive_shaft_floats",
+    phase=Phase.DRIVE,
+    says="drive shaft has free end play and turns, with the pump bolted to its torque",
+    how=(
+        "pump bolted down first, then lift the shaft: it must move up and down by sight",
+        "screwdriver in its slot: it turns the pump, no bind anywhere in a turn",
+        "do it before the sump goes on",
+    ),
+    source=MSK,
+    remedy="slacken the pump: free then? shaft too long, or pump out of line",
+    why="a shaft bound up by a new pump was found only when the distributor would not seat",
+    guards=(causes_drive.PUMP_DRIVE_BIND,),
+    only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT,),
+    also=("shaft end play", "shaft binds", "pump shaft bound"),
+)
+SKEW_GEAR_END_FLOAT_SET = Task(
+    id="skew_gear_end_float_set",
+    phase=Phase.DRIVE,
+    says="end float of the skew drive gear",
+    how=(
+        "thick washer of known size over the shaft, pedestal on without packing",
+        "feeler under the pedestal; washer less gap is the float, packing makes up the rest",
+        "look at the tooth pattern: wear in the middle of the tooth",
+    ),
+    source=TR4,
+    dimension="length",
+    bands=(Band(3 * THOU, 7 * THOU, TR4, "one classic four"),),
+    spread=FEELER,
+    remedy="packing under the pedestal, more or less",
+    guards=(causes_drive.PUMP_DRIVE_BIND, causes_drive.PUMP_DRIVE_SLIP),
+    only_with=(features.PUMP_ON_SKEW_GEAR,),
+    also=("distributor drive gear end float", "drive gear end play"),
+)
+DISTRIBUTOR_TRIED_FIRST = Task(
+    id="distributor_tried_first",
+    phase=Phase.DRIVE,
+    says="distributor tried in before the engine is closed: seats by hand, nothing bottoms",
+    how=(
+        "pump bolted, sump still off: drop the distributor in until its flange touches",
+        "by hand alone; a gap under the flange means the shaft holds it up",
+        "milled heads, block or manifold bring it lower: try it with the manifold bolted on",
+        "turn the engine twice by hand with it clamped; then lift the shaft from below: still free",
+    ),
+    source=CTD,
+    remedy="shorter shaft or shims under the flange; never pull it down by the clamp",
+    why="pulled down, it pushes shaft and gears on to the pump cover and wears both away",
+    guards=(causes_drive.PUMP_DRIVE_BIND, topend_causes_feeds.DIST_HOUSING_LEAK),
+    only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT,),
+    cautions=(
+        Caution.HAND_TURN,
+        Caution.LIFTING,
+    ),
+    also=("distributor will not seat", "distributor fit", "distributor bottoms"),
+)
+DISTRIBUTOR_END_PLAY_SET = Task(
+    id="distributor_end_play_set",
+    phase=Phase.DRIVE,
+    says="end play of the distributor shaft",
+    how=("dial gauge on the shaft, pull and push; shim under the gear or collar",),
+    source=FFC,
+    hold=Hold.NOTE,
+    dimension="length",
+    bands=(Band(24 * THOU, 35 * THOU, FFC, "one V8 family; others differ, see the gear's sheet"),),
+    spread=DIAL_GAUGE,
+    remedy="shims",
+    guards=(causes_drive.PUMP_DRIVE_BIND,),
+    only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT,),
+    also=("distributor end play", "distributor shims"),
+)
+DRIVE_GEAR_SUITS_CAM = Task(
+    id="drive_gear_suits_cam",
+    phase=Phase.DRIVE,
+    says="drive gear of the material the camshaft's maker asks for",
+    how=(
+        "read the cam card: iron, steel, bronze or plastic gear",
+        "a roller cam of steel wears an iron gear to filings",
+    ),
+    source=PJM,
+    hold=Hold.NOTE,
+    remedy="the gear the cam card names",
+    guards=(causes_drive.PUMP_DRIVE_SLIP,),
+    only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT, features.PUMP_ON_SKEW_GEAR),
+    also=("distributor gear", "bronze gear"),
+)

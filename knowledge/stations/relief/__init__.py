@@ -1,0 +1,1 @@
+"""Station relief: the relief valve."""

@@ -1,0 +1,354 @@
+"""Findings at the relief valve, and the checks that show them."""
+
+from knowledge.cautions import RUNNING
+from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.sources import COMMON_PRACTICE, FBE, GMI, HB19, JHV, OLD, PF, RVF
+from knowledge.work import Access, Caution, Inspection
+
+STIFFER_SPRING_NO_BETTER = Finding(
+    id="stiffer_spring_no_better",
+    station=Station.RELIEF,
+    says="a stiffer, stretched or shimmed relief spring made no difference",
+    asks="Was a stiffer, stretched or shimmed relief spring tried, without any difference?",
+    source=PF,
+    denies="a stiffer relief spring brought it up",
+    stage=Stage.KNOWN,
+    normal="below the setting the spring has no say",
+    background=RARE,
+    also=(
+        "shimmed the relief no change",
+        "stretched the spring",
+        "new relief spring didn't help",
+    ),
+)
+HIGH_FROM_FIRST_START = Finding(
+    id="high_from_first_start",
+    station=Station.RELIEF,
+    says="too high ever since the first start after a rebuild",
+    asks="Has it been too high ever since the first start after the rebuild?",
+    source=COMMON_PRACTICE,
+    denies="it was not high after the rebuild",
+    stage=Stage.KNOWN,
+    normal="right from the first start",
+    background=VERY_RARE,
+    also=(
+        "extremely high oil pressure after rebuild",
+        "pegged since rebuild",
+    ),
+)
+DEBRIS_ON_RELIEF_SEAT = Finding(
+    id="debris_on_relief_seat",
+    station=Station.RELIEF,
+    says="debris lies on the relief seat or under the ball or plunger",
+    asks="With the relief valve out: was a chip, sliver, sealer or carbon on the seat or under the ball?",
+    source=COMMON_PRACTICE,
+    denies="the relief seat was clean",
+    stage=Stage.OPENED,
+    normal="clean seat, bright ring",
+    why="one sliver holds the valve off its seat and bleeds pressure at idle",
+    background=VERY_RARE,
+    also=("metal under relief ball", "chip in relief valve", "dirt in pressure relief valve"),
+)
+RELIEF_VALVE_STAYED_OPEN = Finding(
+    id="relief_valve_stayed_open",
+    station=Station.RELIEF,
+    says="with the plug out the relief plunger stayed back, off its seat",
+    asks="When the plug came out, did the spring push it while the plunger stayed open in its bore?",
+    source=FBE,
+    denies="the plunger followed its spring",
+    stage=Stage.OPENED,
+    normal="the plunger follows the spring",
+    background=VERY_RARE,
+    also=("relief valve stuck open", "plunger stuck off its seat"),
+)
+RELIEF_VALVE_STAYED_SHUT = Finding(
+    id="relief_valve_stayed_shut",
+    station=Station.RELIEF,
+    says="the relief plunger was found seized shut",
+    asks="Was the relief plunger found seized in the shut position?",
+    source=FBE,
+    denies="the plunger was not seized shut",
+    stage=Stage.OPENED,
+    normal="the plunger moves against its spring",
+    background=VERY_RARE,
+    also=("relief valve stuck closed", "relief piston jammed shut"),
+)
+RELIEF_PARTS_NOT_STANDARD = Finding(
+    id="relief_parts_not_standard",
+    station=Station.RELIEF,
+    says="shims, a foreign spring, a moved adjuster or reversed parts sit in the relief valve",
+    asks="Are there shims, a foreign or stretched spring, a moved adjuster or reversed parts in it?",
+    source=JHV,
+    denies="the relief valve's parts are as the maker built them",
+    stage=Stage.OPENED,
+    normal="as built",
+    background=OCCASIONAL,
+    also=("shimmed relief valve", "stretched spring", "wrong relief spring", "washer under spring"),
+)
+RELIEF_PART_ABSENT = Finding(
+    id="relief_part_absent",
+    station=Station.RELIEF,
+    says="ball, plunger or spring of the relief valve is not there",
+    asks="Is the ball, plunger or spring missing altogether?",
+    source=COMMON_PRACTICE,
+    denies="all parts of the relief valve are there",
+    stage=Stage.OPENED,
+    normal="all there",
+    background=VERY_RARE,
+    also=("no ball in relief valve", "relief plunger left out"),
+)
+RELIEF_FOUND_STUCK = Finding(
+    id="relief_found_stuck",
+    station=Station.RELIEF,
+    says="the relief valve was found stuck, or gripped by a warped cover (where it stood is not told)",
+    asks="Was the relief valve found stuck or gripped in its bore, wherever it stood?",
+    source=FBE,
+    denies="the relief valve was not stuck",
+    stage=Stage.OPENED,
+    normal="slides by its own weight",
+    background=VERY_RARE,
+    also=(
+        "relief valve jammed",
+        "pump cover grips the valve",
+        "plunger seized in bore",
+    ),
+)
+PULL_THE_RELIEF_VALVE = Inspection(
+    id="pull_the_relief_valve",
+    station=Station.RELIEF,
+    says="take the relief valve out and look before wiping",
+    steps=(
+        "wear eye protection, cover the cap with a cloth, hold it with a deep socket and let the "
+        "spring out slowly",
+        "note whether the plunger follows its spring",
+        "photograph seat, ball or plunger and order of parts before anything is moved",
+        "catch debris on a magnet and a white tray, bag and label it",
+    ),
+    minutes=15,
+    access=Access.RELIEF_CAP_OFF,
+    reveals=(
+        DEBRIS_ON_RELIEF_SEAT,
+        RELIEF_FOUND_STUCK,
+        RELIEF_VALVE_STAYED_OPEN,
+        RELIEF_VALVE_STAYED_SHUT,
+        RELIEF_PART_ABSENT,
+        RELIEF_PARTS_NOT_STANDARD,
+    ),
+    source=FBE,
+    tools=("deep socket", "magnet", "camera", "white tray", "bags"),
+    cautions=(Caution.SPRING, Caution.EYES, Caution.HOT),
+    destroys="the position of plunger and debris: first removal loses it",
+    keep="photograph the valve where it stands, note which way it moved",
+    also=("check relief valve", "pressure relief", "bypass spring"),
+)
+
+RELIEF_PLUNGER_STICKS = Finding(
+    id="relief_plunger_sticks",
+    station=Station.RELIEF,
+    says="the relief plunger does not slide by its own weight when oiled",
+    asks="Oiled, does the relief plunger fail to fall through its bore by its own weight?",
+    source=RVF,
+    denies="the relief plunger slides freely",
+    stage=Stage.OPENED,
+    normal="drops smoothly the whole way",
+    why="a valve that cannot move can neither hold nor relieve",
+    background=VERY_RARE,
+    also=("relief valve stuck", "relief piston seized", "plunger tight in its bore"),
+)
+DROP_TEST_THE_PLUNGER = Inspection(
+    id="drop_test_the_plunger",
+    station=Station.RELIEF,
+    says="drop test of the relief plunger",
+    steps=("oil the plunger", "let it fall through its bore; it must slide the whole way"),
+    minutes=5,
+    access=Access.RELIEF_CAP_OFF,
+    reveals=(RELIEF_PLUNGER_STICKS,),
+    source=RVF,
+    tools=("clean oil",),
+)
+
+RELIEF_SEAT_SCORED = Finding(
+    id="relief_seat_scored",
+    station=Station.RELIEF,
+    says="the relief bore or seat is scored, worn or burred",
+    asks="Is the relief bore or seat scored, worn oval or burred?",
+    source=GMI,
+    denies="relief bore and seat are bright and smooth",
+    stage=Stage.OPENED,
+    normal="bright and smooth",
+    background=VERY_RARE,
+    also=("worn relief valve seat", "pitted ball", "scored relief bore"),
+)
+RELIEF_RETURN_BLOCKED = Finding(
+    id="relief_return_blocked",
+    station=Station.RELIEF,
+    says="the relief valve's return passage is plugged",
+    asks="Is the passage that carries the relieved oil away plugged or masked?",
+    source=COMMON_PRACTICE,
+    denies="the relief return is clear",
+    stage=Stage.OPENED,
+    normal="open",
+    background=VERY_RARE,
+    also=("return gallery plugged", "bypass passage blocked"),
+)
+LOOK_AT_RELIEF_SEAT = Inspection(
+    id="look_at_relief_seat",
+    station=Station.RELIEF,
+    says="look at relief bore, seat and return",
+    steps=(
+        "light and magnifier on bore and seat",
+        "feel for burrs; never hone an aluminium bore",
+        "blow through the return passage",
+    ),
+    minutes=5,
+    access=Access.RELIEF_CAP_OFF,
+    reveals=(RELIEF_SEAT_SCORED, RELIEF_RETURN_BLOCKED),
+    source=COMMON_PRACTICE,
+    tools=("lamp", "magnifier"),
+    cautions=(
+        Caution.EYES,
+        Caution.PRESSURE,
+    ),
+)
+
+RELIEF_SPRING_SHORT_OR_BROKEN = Finding(
+    id="relief_spring_short_or_broken",
+    station=Station.RELIEF,
+    says="the relief spring is broken, short, bent or weak",
+    asks="Is the relief spring broken, shorter than a new one, bent or weak?",
+    source=PF,
+    denies="the relief spring measures like new",
+    stage=Stage.OPENED,
+    normal="free length and load as the manual",
+    background=VERY_RARE,
+    also=("weak spring", "broken relief spring", "collapsed spring"),
+)
+RELIEF_SPRING_LENGTH = Measure(
+    id="relief_spring_length",
+    station=Station.RELIEF,
+    says="relief spring free length",
+    asks="How long is the relief spring, free?",
+    dimension="length",
+    plausible=(0.005, 0.3),
+    source=COMMON_PRACTICE,
+    spread=0.0002,
+    also=("relief spring free length",),
+)
+MEASURE_RELIEF_SPRING = Inspection(
+    id="measure_relief_spring",
+    station=Station.RELIEF,
+    says="free length and load of the relief spring",
+    steps=(
+        "measure the free length",
+        "compare length and load with the manual; never stretch a spring",
+    ),
+    minutes=10,
+    access=Access.RELIEF_CAP_OFF,
+    reveals=(RELIEF_SPRING_SHORT_OR_BROKEN, RELIEF_PARTS_NOT_STANDARD),
+    source=COMMON_PRACTICE,
+    measures=(RELIEF_SPRING_LENGTH,),
+    tools=("caliper", "spring scale"),
+    cautions=(
+        Caution.SPRING,
+        Caution.EYES,
+    ),
+)
+
+RELIEF_CAP_LOOSE_OR_LEAKING = Finding(
+    id="relief_cap_loose_or_leaking",
+    station=Station.RELIEF,
+    says="the relief cap or plug is loose, unpinned, unwired, lost or leaks",
+    asks="Is the relief cap or plug loose, unlocked, lost or wet?",
+    source=OLD,
+    denies="the relief cap is tight and dry",
+    stage=Stage.OUTSIDE,
+    normal="tight, locked and dry",
+    background=VERY_RARE,
+    also=("relief plug backed out", "relief valve plug fell out", "pressure relief cap missing"),
+)
+FEEL_THE_RELIEF_CAP = Inspection(
+    id="feel_the_relief_cap",
+    station=Station.RELIEF,
+    says="relief cap: tight, locked, dry",
+    steps=(
+        "engine stopped and cool",
+        "look for oil at cap, pin and washer",
+        "check it has not slackened",
+    ),
+    minutes=5,
+    access=Access.OUTSIDE,
+    reveals=(RELIEF_CAP_LOOSE_OR_LEAKING,),
+    source=OLD,
+    tools=("lamp", "socket"),
+    cautions=(Caution.HOT, Caution.SPRING),
+)
+
+RELIEF_ADJUSTER_NO_EFFECT = Finding(
+    id="relief_adjuster_no_effect",
+    station=Station.RELIEF,
+    says="turning the relief adjuster changes nothing",
+    asks="Does turning the relief adjuster make no difference?",
+    source=COMMON_PRACTICE,
+    denies="the relief adjuster changes the pressure",
+    stage=Stage.OUTSIDE,
+    normal="pressure follows the adjuster at speed",
+    background=OCCASIONAL,
+    also=("backing off the spring made no difference", "adjusting relief does nothing"),
+)
+TURN_THE_RELIEF_ADJUSTER = Inspection(
+    id="turn_the_relief_adjuster",
+    station=Station.RELIEF,
+    says="turn the relief adjuster a little and watch the gauge",
+    steps=("count the turns and note where it stood", "stop the engine to turn it", "set it back"),
+    minutes=15,
+    access=Access.GAUGE_PORT,
+    reveals=(RELIEF_ADJUSTER_NO_EFFECT,),
+    source=COMMON_PRACTICE,
+    tools=("spanner", "trusted gauge"),
+    cautions=(*RUNNING, Caution.SPRING),
+    keep="write down where the adjuster stood",
+    needs_running=True,
+)
+
+RELIEF_BENCH_OPENS_LOW = Finding(
+    id="relief_bench_opens_low",
+    station=Station.RELIEF,
+    says="on the bench the valve opens below its setting",
+    asks="On the bench, does the valve open more than 5 psi below its setting?",
+    source=HB19,
+    denies="on the bench the valve opens at its setting",
+    stage=Stage.OPENED,
+    normal="within 5 psi of the setting",
+    background=VERY_RARE,
+    also=(
+        "opens too early on the bench",
+        "pops off early",
+    ),
+)
+RELIEF_BENCH_OPENS_HIGH = Finding(
+    id="relief_bench_opens_high",
+    station=Station.RELIEF,
+    says="on the bench the valve opens above its setting",
+    asks="On the bench, does the valve open more than 5 psi above its setting?",
+    source=HB19,
+    denies="on the bench the valve does not open late",
+    stage=Stage.OPENED,
+    normal="within 5 psi of the setting",
+    background=VERY_RARE,
+    also=(
+        "opens too late on the bench",
+        "pops off late",
+    ),
+)
+BENCH_TEST_RELIEF = Inspection(
+    id="bench_test_relief",
+    station=Station.RELIEF,
+    says="opening pressure of the valve on the bench",
+    steps=("hand pump and gauge on the pump outlet", "raise slowly until it lifts; say which oil"),
+    minutes=20,
+    access=Access.PUMP_RELIEF_OUT,
+    reveals=(RELIEF_BENCH_OPENS_LOW, RELIEF_BENCH_OPENS_HIGH),
+    source=HB19,
+    tools=("hand pump", "gauge", "adapter"),
+    cautions=(Caution.PRESSURE, Caution.EYES),
+)

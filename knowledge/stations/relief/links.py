@@ -1,0 +1,117 @@
+"""Further links at the relief valve: one finding of several causes, states of the circuit."""
+
+from knowledge.circuit import conditions
+from knowledge.debris import findings as debris_findings
+from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
+from knowledge.pressure import patterns
+from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
+from knowledge.sources import (
+    COMMON_PRACTICE,
+    FBE,
+    HB03,
+    HB04,
+    HB05,
+    HB12,
+    JHV,
+    JUDGEMENT,
+    PF,
+    PHYSICS,
+    RVF,
+    THK,
+)
+from knowledge.stations.bearings import causes as bearings_causes
+from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
+from knowledge.stations.pump import causes as pump_causes
+from knowledge.stations.pump import findings_priming as pump_priming
+from knowledge.stations.relief import causes, findings
+
+SPRING_HAS_NO_SAY = LinkGroup(
+    id="spring_has_no_say",
+    station=Station.RELIEF,
+    says="Below its setting the relief valve has no say: a stiffer spring that helps nothing clears it.",
+    child=findings.STIFFER_SPRING_NO_BETTER,
+    origins={
+        conditions.CLEARANCES_WIDE: (OFTEN, PF),
+        conditions.PUMP_SLIP: (OFTEN, PHYSICS),
+        conditions.OPEN_LEAK_INSIDE: (OFTEN, PHYSICS),
+        conditions.OIL_THIN: (SOMETIMES, PHYSICS),
+        conditions.SUCTION_THROTTLED: (SOMETIMES, PHYSICS),
+        conditions.READING_FALSE: (SOMETIMES, JUDGEMENT),
+        conditions.RELIEF_BLEEDS: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(patterns.GAUGE_READS_LOW, findings.STIFFER_SPRING_NO_BETTER)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.STIFFER_SPRING_NO_BETTER])],
+)
+VALVE_GRIPPED_WHERE_IT_STOOD = LinkGroup(
+    id="valve_gripped_where_it_stood",
+    station=Station.RELIEF,
+    says="A relief valve found gripped in its bore was stuck open where pressure was low, shut where it was high.",
+    child=findings.RELIEF_FOUND_STUCK,
+    origins={
+        causes.RELIEF_STUCK_OPEN: (ALWAYS, FBE),
+        causes.RELIEF_STUCK_CLOSED: (ALWAYS, COMMON_PRACTICE),
+        causes.RELIEF_BORE_SCORED: (SOMETIMES, HB05),
+        causes.RELIEF_DEBRIS: (SOMETIMES, HB12),
+    },
+    matches=[example(patterns.GAUGE_READS_LOW, findings.RELIEF_FOUND_STUCK)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.RELIEF_FOUND_STUCK])],
+)
+TOO_HIGH_SINCE_THE_REBUILD = LinkGroup(
+    id="too_high_since_the_rebuild",
+    station=Station.RELIEF,
+    says="Too high ever since a rebuild: a spring, a plug or a passage was put in wrong.",
+    child=findings.HIGH_FROM_FIRST_START,
+    origins={
+        causes.RELIEF_RETURN_PLUGGED: (MOSTLY, JUDGEMENT),
+        causes.RELIEF_SPRING_WRONG: (OFTEN, HB03),
+        causes.RELIEF_STUCK_CLOSED: (SOMETIMES, JHV),
+        bearings_causes.BEARING_WRONG_SIZE: (SELDOM, HB04),
+        delivery_causes_galleries.GALLERY_BLOCKED: (SOMETIMES, HB04),
+        delivery_causes_galleries.GALLERY_PLUG_TOO_DEEP: (SOMETIMES, JUDGEMENT),
+    },
+    matches=[example(findings.HIGH_FROM_FIRST_START)],
+    non_matches=[example(patterns.GAUGE_READS_HIGH, lacks=[findings.HIGH_FROM_FIRST_START])],
+)
+CHIPS_REACH_VALVE_AND_PUMP = LinkGroup(
+    id="chips_reach_valve_and_pump",
+    station=Station.RELIEF,
+    says="Hard chips and carbon in the sump have brothers under the relief valve and between the pump's gears.",
+    links=(
+        *origins_of(
+            debris_findings.HARD_CHIPS,
+            {
+                causes.RELIEF_DEBRIS: (SOMETIMES, THK),
+                pump_causes.PUMP_DEBRIS_LOCK: (SOMETIMES, THK),
+            },
+        ),
+        *effects_of(
+            causes.RELIEF_DEBRIS,
+            {
+                debris_findings.CARBON_FLAKES: (SELDOM, JUDGEMENT),
+            },
+        ),
+    ),
+    matches=[example(patterns.GAUGE_READS_LOW, debris_findings.HARD_CHIPS)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[debris_findings.HARD_CHIPS])],
+)
+DRILL_AND_DROP_AT_THE_VALVE = LinkGroup(
+    id="drill_and_drop_at_the_valve",
+    station=Station.RELIEF,
+    says="By drill no pressure, or a plunger that does not drop: the valve is incomplete or its bore is hurt.",
+    links=(
+        *effects_of(
+            causes.RELIEF_PART_MISSING,
+            {
+                pump_priming.DRILL_GIVES_NONE: (OFTEN, COMMON_PRACTICE),
+            },
+        ),
+        *effects_of(
+            causes.RELIEF_BORE_SCORED,
+            {
+                findings.RELIEF_PLUNGER_STICKS: (OFTEN, RVF),
+            },
+        ),
+    ),
+    matches=[example(patterns.GAUGE_READS_ZERO, pump_priming.DRILL_GIVES_NONE)],
+    non_matches=[example(patterns.GAUGE_READS_ZERO, lacks=[pump_priming.DRILL_GIVES_NONE])],
+)

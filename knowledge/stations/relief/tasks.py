@@ -1,0 +1,205 @@
+"""What must be right about the relief valve before it is closed up."""
+
+from knowledge.engines import features
+from knowledge.reassembly.figures import IN_LB, LB_FT, TRUSTED_GAUGE, around, wrench
+from knowledge.sources import COMMON_PRACTICE, GMI, HB19, JHV, OLD, PF, RLS, RVF, T42, THK
+from knowledge.stations.relief import causes
+from knowledge.units import PSI
+from knowledge.work import Band, Caution, Hold, Phase, Task
+
+RELIEF_CLEAN = Task(
+    id="relief_clean",
+    phase=Phase.RELIEF,
+    says="relief valve, bore and seat clean: no chip, no sealer, no varnish",
+    how=(
+        "plunger or ball out; wash parts and bore, blow through both ways",
+        "lamp down the bore: seat bright all round, nothing in the corner below it",
+        "nothing wiped in with a fluffy rag",
+    ),
+    source=THK,
+    remedy="wash again; find where the chip came from",
+    why="a chip on the seat is the leak inside the engine that is named most",
+    guards=(causes.RELIEF_DEBRIS,),
+    cautions=(
+        Caution.SPRING,
+        Caution.EYES,
+        Caution.SOLVENT,
+        Caution.PRESSURE,
+    ),
+    also=("clean the relief valve", "pressure relief", "bypass valve"),
+)
+RELIEF_PLUNGER_DROPS = Task(
+    id="relief_plunger_drops",
+    phase=Phase.RELIEF,
+    says="relief plunger drops by its own weight, oiled, the whole way",
+    how=(
+        "oil it; hold the bore upright; it must sink smoothly through its whole travel",
+        "turn it a quarter and try again; try every quarter",
+        "it must not rattle from side to side either",
+    ),
+    source=RVF,
+    remedy="stone the burr off; polish with fine paper; a plunger that still sticks is renewed",
+    guards=(causes.RELIEF_STUCK_OPEN, causes.RELIEF_STUCK_CLOSED, causes.RELIEF_HUNTING),
+    cautions=(Caution.SPRING, Caution.EYES),
+    also=("drop test", "plunger free", "relief valve sticks"),
+)
+RELIEF_SEAT_SOUND = Task(
+    id="relief_seat_sound",
+    phase=Phase.RELIEF,
+    says="relief bore and seat without scores",
+    how=(
+        "lamp and magnifier; draw a finger nail over each mark",
+        "light burrs stoned off; no honing of an aluminium bore",
+    ),
+    source=GMI,
+    remedy="new seat, oversize plunger or new pump",
+    guards=(causes.RELIEF_BORE_SCORED,),
+    cautions=(Caution.EYES,),
+    also=("relief seat", "scored relief bore"),
+)
+RELIEF_SPRING_RIGHT = Task(
+    id="relief_spring_right",
+    phase=Phase.RELIEF,
+    says="relief spring the right one: part number, free length, load at its length",
+    how=(
+        "part number from the list, not the colour of the paint",
+        "free length by caliper; load at the fitted length on a spring scale; straight, no crack",
+        "compare with the manual; write both down",
+        "never stretch a spring to raise the pressure",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="new spring of the right number",
+    guards=(causes.RELIEF_SPRING_WRONG, causes.RELIEF_SPRING_WEAK_BROKEN),
+    cautions=(
+        Caution.EYES,
+        Caution.SPRING,
+    ),
+    also=("relief spring", "oil pressure spring", "free length"),
+)
+RELIEF_SHIMS_WRITTEN_DOWN = Task(
+    id="relief_shims_written_down",
+    phase=Phase.RELIEF,
+    says="shims and adjuster of the relief spring: counted and written down",
+    how=(
+        "thickness of every shim; turns of the adjuster from its stop",
+        "what a shim adds: spring rate times its thickness, over the plunger's area",
+        "check the spring is not pressed solid before the port opens",
+    ),
+    source=RLS,
+    hold=Hold.NOTE,
+    remedy="back to the maker's shims, then set by gauge",
+    why=(
+        "measured once: plunger 0.570 in across, spring pressed 0.227 in when shut, port open "
+        "after 0.135 in"
+    ),
+    guards=(causes.RELIEF_SPRING_WRONG,),
+    cautions=(
+        Caution.SPRING,
+        Caution.EYES,
+    ),
+    also=("relief shims", "shim the spring", "adjuster screw"),
+)
+RELIEF_PARTS_IN_ORDER = Task(
+    id="relief_parts_in_order",
+    phase=Phase.RELIEF,
+    says="relief parts all there, in order, plunger the right way round",
+    how=(
+        "lay them out as in the drawing and photograph them",
+        "plunger: the end that meets the oil goes to the oil; spring into its hollow",
+        "count what goes in: ball or plunger, spring, seat, shims, cap, washer, pin",
+    ),
+    source=JHV,
+    remedy="take it out and lay it out again",
+    why="a plunger turned round stops the valve from opening: the pressure runs up",
+    guards=(causes.RELIEF_STUCK_CLOSED, causes.RELIEF_PART_MISSING, causes.RELIEF_SPRING_WRONG),
+    cautions=(Caution.SPRING, Caution.EYES),
+    also=("piston backwards", "relief valve upside down"),
+)
+RELIEF_RETURN_OPEN = Task(
+    id="relief_return_open",
+    phase=Phase.RELIEF,
+    says="the way back from the relief valve open to sump or pump inlet",
+    how=(
+        "wire or gentle air through the return hole",
+        "no gasket, sealer or plug over it; it stays open with the pump bolted on",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="clear it",
+    guards=(causes.RELIEF_RETURN_PLUGGED,),
+    cautions=(
+        Caution.EYES,
+        Caution.PRESSURE,
+    ),
+    also=("relief return", "relief drain hole"),
+)
+RELIEF_OPENS_AT = Task(
+    id="relief_opens_at",
+    phase=Phase.RELIEF,
+    says="pressure at which the relief valve opens, on the bench",
+    how=(
+        "hand pump and trusted gauge on the outlet; raise slowly until it lifts",
+        "write down the oil and its heat; the engine's own setting goes first",
+        "no rig: leave this open and read it at the first start",
+    ),
+    source=HB19,
+    hold=Hold.NOTE,
+    dimension="pressure",
+    bands=(Band(40 * PSI, 60 * PSI, PF, "usual settings; 60 psi in the pump maker's example"),),
+    spread=TRUSTED_GAUGE,
+    remedy="right spring or shims; set it on the bench, not by guess in the car",
+    guards=(
+        causes.RELIEF_SPRING_WRONG,
+        causes.RELIEF_SPRING_WEAK_BROKEN,
+        causes.RELIEF_STUCK_CLOSED,
+    ),
+    cautions=(Caution.PRESSURE, Caution.EYES),
+    also=("relief setting", "opening pressure", "blow-off pressure"),
+)
+RELIEF_CAP_TORQUED = Task(
+    id="relief_cap_torqued",
+    phase=Phase.RELIEF,
+    says="torque of the relief cap or plug",
+    how=("new washer or ring; the maker's manual goes first", "held by a pin: see that it is in"),
+    source=OLD,
+    dimension="torque",
+    bands=(
+        around(35 * LB_FT, OLD, "one V6, big cap: 35 lb-ft, never more"),
+        around(124 * IN_LB, T42, "one straight six, small plug: 124 in-lb"),
+    ),
+    spread=wrench(35 * LB_FT),
+    remedy="new washer, tighten again; a stripped thread is repaired now, not later",
+    guards=(causes.RELIEF_CAP_LOOSE,),
+    cautions=(Caution.SPRING,),
+    also=("relief cap", "relief plug torque"),
+)
+RELIEF_CAP_LOCKED = Task(
+    id="relief_cap_locked",
+    phase=Phase.RELIEF,
+    says="relief cap locked: washer flat, pin through, ends bent",
+    how=(
+        "split pin new, both ends bent; roll pin full depth",
+        "spring seated square under the cap; push on it: it moves and comes back",
+        "paint a line across it",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="new pin or washer",
+    why="a cap that backs out empties the relief valve: pressure gone at once",
+    guards=(causes.RELIEF_CAP_LOOSE,),
+    cautions=(Caution.SPRING, Caution.EYES),
+    also=("relief pin", "cotter pin", "split pin"),
+)
+RELIEF_LOCK_NUT_TIGHT = Task(
+    id="relief_lock_nut_tight",
+    phase=Phase.RELIEF,
+    says="lock nut of the relief adjuster tight, cap nut and washers on",
+    how=(
+        "hold the screw, tighten the nut, look that the screw did not turn",
+        "cap nut with a washer on each side; wire it where it is drilled for it",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="set and lock it again",
+    guards=(causes.RELIEF_CAP_LOOSE, causes.RELIEF_SPRING_WRONG),
+    only_with=(features.RELIEF_OUTSIDE,),
+    cautions=(Caution.SPRING,),
+    also=("lock nut", "jam nut", "pressure adjuster"),
+)

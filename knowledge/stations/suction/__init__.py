@@ -1,0 +1,1 @@
+"""Station suction: sump, pickup and everything before the pump."""

@@ -1,0 +1,339 @@
+"""Pickup, baffles, tray and returns, and the checks that show them."""
+
+from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.sources import COMMON_PRACTICE, ELP, GMC, HB05, OST, P06, SLO, WTS
+from knowledge.stations.suction import findings_sump
+from knowledge.work import Access, Caution, Inspection
+
+PICKUP_TUBE_ROCKS = Finding(
+    id="pickup_tube_rocks",
+    station=Station.SUCTION,
+    says="the pickup tube turns or rocks by hand",
+    asks="Twisted gently by hand, does the pickup tube turn or rock in the pump?",
+    source=GMC,
+    denies="the pickup tube is tight in the pump",
+    stage=Stage.OPENED,
+    normal="tight press fit, or tight bolts",
+    why="a tube that moves lets air in above the oil",
+    background=VERY_RARE,
+    also=("loose pickup tube", "pickup wiggles", "pickup spins in the pump", "press fit lost"),
+)
+PICKUP_FIXING_LOOSE = Finding(
+    id="pickup_fixing_loose",
+    station=Station.SUCTION,
+    says="the pickup's bolts are slack or missing, or its bracket is broken",
+    asks="Are the pickup's bolts slack or missing, or is its bracket broken?",
+    source=HB05,
+    denies="bolts and bracket of the pickup are sound",
+    stage=Stage.OPENED,
+    normal="bolts tight and locked, bracket whole",
+    background=VERY_RARE,
+    also=(
+        "pickup bolt backed out",
+        "broken pickup brace",
+        "pickup support cracked",
+        "loose strainer",
+    ),
+)
+TWIST_THE_PICKUP = Inspection(
+    id="twist_the_pickup",
+    station=Station.SUCTION,
+    says="pickup tube, bolts and bracket: tight by hand",
+    steps=(
+        "twist and pull the tube gently by hand; no prying",
+        "look at bolts, locks and bracket; write down how tight they were on loosening",
+    ),
+    minutes=3,
+    access=Access.SUMP_OFF,
+    reveals=(PICKUP_TUBE_ROCKS, PICKUP_FIXING_LOOSE, findings_sump.PICKUP_FELL_OFF),
+    source=GMC,
+    tools=("lamp", "torque wrench"),
+    cautions=(Caution.SHARP,),
+    keep="torque to loosen of each pickup bolt",
+    also=("is the pickup loose", "wiggle the pickup tube"),
+)
+
+PICKUP_GAP_TOO_SMALL = Finding(
+    id="pickup_gap_too_small",
+    station=Station.SUCTION,
+    says="the gap from pickup to sump floor is tiny or none",
+    asks="Is the gap from pickup to sump floor smaller than it should be?",
+    source=ELP,
+    denies="the pickup is not too near the floor",
+    stage=Stage.OPENED,
+    normal="about 1/4 to 3/8 inch (6 to 10 mm), never below 3/16 inch (4.8 mm)",
+    why="a tiny gap throttles the suction as a blocked screen does",
+    background=VERY_RARE,
+    also=(
+        "pickup too close to the pan",
+        "pickup hits the bottom of the pan",
+        "no clearance under pickup",
+        "pickup sits on the pan floor",
+    ),
+)
+PICKUP_GAP_TOO_LARGE = Finding(
+    id="pickup_gap_too_large",
+    station=Station.SUCTION,
+    says="the gap from pickup to sump floor is too large",
+    asks="Is the gap from pickup to sump floor larger than it should be?",
+    source=OST,
+    denies="the pickup is not too far from the floor",
+    stage=Stage.OPENED,
+    normal="about 1/4 to 3/8 inch (6 to 10 mm), not above 1/2 inch (13 mm)",
+    background=VERY_RARE,
+    also=("pickup too high", "pickup too far off the bottom", "pickup an inch off the pan"),
+)
+PICKUP_GAP = Measure(
+    id="pickup_gap",
+    station=Station.SUCTION,
+    says="gap from pickup to sump floor",
+    asks="How large is the gap from pickup to sump floor, with the real gasket fitted?",
+    dimension="length",
+    plausible=(0.0, 0.1),
+    source=ELP,
+    spread=0.0005,
+    also=("pickup clearance", "pickup to pan clearance", "pickup depth"),
+)
+MEASURE_PICKUP_GAP = Inspection(
+    id="measure_pickup_gap",
+    station=Station.SUCTION,
+    says="gap from pickup to sump floor, by clay",
+    steps=(
+        "modelling clay on the pickup, a film of oil or foil over it",
+        "sump up with its real gasket, a few bolts tight; then off again",
+        "measure the clay at its thinnest; remove every trace of it",
+    ),
+    minutes=20,
+    access=Access.SUMP_OFF,
+    reveals=(PICKUP_GAP_TOO_SMALL, PICKUP_GAP_TOO_LARGE),
+    source=ELP,
+    measures=(PICKUP_GAP,),
+    tools=("modelling clay", "sump gasket", "caliper"),
+    cautions=(Caution.HEAVY, Caution.SHARP),
+    destroys="a print of the pickup on the floor",
+    keep="photograph floor and screen first",
+    also=("pickup clearance", "clay test", "pickup depth"),
+)
+
+BAFFLE_MISSING_OR_LOOSE = Finding(
+    id="baffle_missing_or_loose",
+    station=Station.SUCTION,
+    says="a sump baffle or trap door is missing, loose, bent or stuck",
+    asks="Is a sump baffle or trap door missing, loose, bent or stuck?",
+    source=SLO,
+    denies="baffles and trap doors are in place and swing",
+    stage=Stage.OPENED,
+    normal="all there, fast; doors swing towards the pickup",
+    background=RARE,
+    also=("baffle broke off", "trap door stuck open", "no baffle in the pan", "loose baffle plate"),
+)
+OIL_TRAPPED_IN_SUMP = Finding(
+    id="oil_trapped_in_sump",
+    station=Station.SUCTION,
+    says="oil stays trapped in one part of the sump, away from the pickup",
+    asks="Does oil stay trapped in one part of the sump, away from the pickup?",
+    source=COMMON_PRACTICE,
+    denies="all oil runs to the pickup",
+    stage=Stage.OPENED,
+    normal="all of it runs to the pickup when level",
+    background=RARE,
+    also=(
+        "oil sits in the front of the pan",
+        "pan does not drain to pickup",
+        "oil behind the baffle",
+    ),
+)
+LOOK_AT_BAFFLES = Inspection(
+    id="look_at_baffles",
+    station=Station.SUCTION,
+    says="sump baffles, trap doors and the way to the pickup",
+    steps=(
+        "all plates there, fast, right way round; doors swing towards the pickup",
+        "pour clean oil in each corner, sump level: does all of it run to the pickup?",
+    ),
+    minutes=10,
+    access=Access.SUMP_OFF,
+    reveals=(BAFFLE_MISSING_OR_LOOSE, OIL_TRAPPED_IN_SUMP),
+    source=SLO,
+    tools=("lamp", "clean oil"),
+    cautions=(Caution.SHARP,),
+    also=("check the baffle", "trap door"),
+)
+
+TRAY_RUBBED = Finding(
+    id="tray_rubbed",
+    station=Station.SUCTION,
+    says="the tray is polished or cut by rods or counterweights",
+    asks="Is the windage tray polished or cut by rods or counterweights?",
+    source=WTS,
+    denies="nothing has touched the windage tray",
+    stage=Stage.OPENED,
+    normal="no contact through two turns by hand",
+    background=VERY_RARE,
+    also=("rods hit the tray", "windage tray rubbing", "counterweight marks on tray"),
+)
+TRAY_BROKEN_OR_MISSING = Finding(
+    id="tray_broken_or_missing",
+    station=Station.SUCTION,
+    says="the windage tray is cracked, loose or not there",
+    asks="Is the windage tray cracked, loose, or missing where one belongs?",
+    source=WTS,
+    denies="the windage tray is whole and tight",
+    stage=Stage.OPENED,
+    normal="whole, tight, clear of the rods",
+    background=OCCASIONAL,
+    also=("windage tray cracked", "tray came loose", "no windage tray", "tray broke in pieces"),
+)
+OIL_LINE_AT_CRANK = Finding(
+    id="oil_line_at_crank",
+    station=Station.SUCTION,
+    says="the oil line ring reaches the path of crank or rods",
+    asks="Does the ring left by the oil reach the path of crank or rods?",
+    source=COMMON_PRACTICE,
+    denies="the oil line stays below the crank's path",
+    stage=Stage.OPENED,
+    normal="well below the crank's path",
+    background=RARE,
+    also=("crank dips in the oil", "rods splash in oil", "oil mark too high in the block"),
+)
+LOOK_AT_THE_TRAY = Inspection(
+    id="look_at_the_tray",
+    station=Station.SUCTION,
+    says="windage tray: cracks, rub marks, oil line",
+    steps=(
+        "photograph the tray in place before its nuts are touched",
+        "look for cracks at the fixings, bright rubs and cuts, and slack nuts",
+        "find the ring left by the oil and compare it with the crank's path",
+    ),
+    minutes=10,
+    access=Access.TRAY_OFF,
+    reveals=(TRAY_RUBBED, TRAY_BROKEN_OR_MISSING, OIL_LINE_AT_CRANK),
+    source=WTS,
+    tools=("lamp", "camera"),
+    cautions=(Caution.SHARP,),
+    keep="photograph rub marks before the tray is cleaned",
+    also=("check windage tray",),
+)
+
+TURN_CRANK_PAST_TRAY = Inspection(
+    id="turn_crank_past_tray",
+    station=Station.SUCTION,
+    says="clearance of rods and counterweights to the tray",
+    steps=(
+        "ignition and fuel off, plugs out; tray bolted up with clay where it is nearest",
+        "turn the engine by hand two full turns, both ways; fingers out",
+        "measure the clay; 0.060 inch (1.5 mm) is little enough",
+    ),
+    minutes=20,
+    access=Access.TRAY_OFF,
+    reveals=(TRAY_RUBBED,),
+    source=WTS,
+    tools=("clay", "feeler gauges", "bar"),
+    cautions=(Caution.HAND_TURN, Caution.SHARP),
+    keep="do not turn it once metal has been seen in the sump",
+)
+
+RETURNS_BLOCKED = Finding(
+    id="returns_blocked",
+    station=Station.SUCTION,
+    says="the oil returns from heads or valley are blocked",
+    asks="Are the oil return holes of heads, valley or covers blocked or masked?",
+    source=OST,
+    denies="the oil returns are clear",
+    stage=Stage.OPENED,
+    normal="clear to the sump",
+    background=RARE,
+    also=("drain holes plugged", "oil returns sludged up", "drainback holes covered by gasket"),
+)
+LOOK_AT_HEAD_RETURNS = Inspection(
+    id="look_at_head_returns",
+    station=Station.SUCTION,
+    says="oil returns in the heads",
+    steps=(
+        "engine stopped; lamp and wire in each return, catch what comes",
+        "pour oil in: it must run away at once",
+    ),
+    minutes=10,
+    access=Access.VALVE_COVER_OFF,
+    reveals=(RETURNS_BLOCKED,),
+    source=OST,
+    tools=("lamp", "soft wire", "clean oil"),
+    cautions=(Caution.HOT,),
+    also=("check drain back holes",),
+)
+
+LOOK_AT_VALLEY_RETURNS = Inspection(
+    id="look_at_valley_returns",
+    station=Station.SUCTION,
+    says="oil returns in the valley",
+    steps=("lamp and wire in each return", "look for gasket or sealer over the holes"),
+    minutes=15,
+    access=Access.VALLEY_OPEN,
+    reveals=(RETURNS_BLOCKED,),
+    source=OST,
+    tools=("lamp", "soft wire"),
+    cautions=(Caution.HOT,),
+)
+
+PICKUP_TUBE_CRACK_SEEN = Finding(
+    id="pickup_tube_crack_seen",
+    station=Station.SUCTION,
+    says="there is a crack, pinhole or braze gap in the pickup tube",
+    asks="Is there a crack, pinhole or gap in the brazing of the pickup tube?",
+    source=HB05,
+    denies="the pickup tube is sound",
+    stage=Stage.OPENED,
+    normal="sound; dye or solvent shows nothing",
+    background=VERY_RARE,
+    also=("cracked pickup tube", "hole in the suction pipe", "split pickup", "bad braze joint"),
+)
+SUCTION_SEAL_CUT_OR_MISSING = Finding(
+    id="suction_seal_cut_or_missing",
+    station=Station.SUCTION,
+    says="the suction O-ring or gasket is cut, flat, wrong or missing",
+    asks="Is the suction O-ring or gasket cut, flat, the wrong one, or missing?",
+    source=P06,
+    denies="the suction seal is whole and supple",
+    stage=Stage.OPENED,
+    normal="one seal, supple, whole, oiled",
+    why="the pump takes air here before it takes oil",
+    background=VERY_RARE,
+    also=(
+        "pinched o-ring",
+        "pickup o ring torn",
+        "no o-ring on pickup",
+        "hard flat oring",
+        "wrong o-ring fitted",
+    ),
+)
+BUBBLES_IN_JOINT_TEST = Finding(
+    id="bubbles_in_joint_test",
+    station=Station.SUCTION,
+    says="bubbles rise from tube or joint in the solvent test",
+    asks="With the tube under solvent and 2 to 3 psi of air inside, do bubbles rise?",
+    source=COMMON_PRACTICE,
+    denies="no bubbles in the solvent test",
+    stage=Stage.OPENED,
+    normal="no bubbles",
+    background=VERY_RARE,
+    also=("pickup leaks air on test", "bubbles at the joint", "failed leak test"),
+)
+BUBBLE_TEST_THE_SUCTION = Inspection(
+    id="bubble_test_the_suction",
+    station=Station.SUCTION,
+    says="bubble test of pickup tube and joint",
+    steps=(
+        "look at the O-ring or gasket first: cut, flat, doubled, missing?",
+        "stop the pump end, put tube and joint under solvent in a tray",
+        "2 to 3 psi (0.2 bar) from a hand pump, no more; watch for bubbles at joint, braze and tube",
+    ),
+    minutes=20,
+    access=Access.PICKUP_OFF,
+    reveals=(BUBBLES_IN_JOINT_TEST, PICKUP_TUBE_CRACK_SEEN, SUCTION_SEAL_CUT_OR_MISSING),
+    source=P06,
+    tools=("tray", "solvent", "stopper", "hand pump"),
+    cautions=(Caution.SOLVENT, Caution.FIRE, Caution.PRESSURE, Caution.EYES),
+    destroys="the press fit of the tube: renew a pressed-in pickup once it was out",
+    keep="photograph seal and seat before the tube is drawn; keep the old seal",
+    also=("leak test the pickup", "blow into the pickup tube", "check pickup o-ring"),
+)

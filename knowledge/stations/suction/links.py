@@ -1,0 +1,231 @@
+"""Further links at the suction side: one finding of several causes, states of the circuit."""
+
+from knowledge.circuit import conditions
+from knowledge.debris import findings as debris_findings
+from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
+from knowledge.pressure import direct_gauge, patterns
+from knowledge.rule_api import LinkGroup, effects_of, example
+from knowledge.sources import COMMON_PRACTICE, HB18, ISS, JIO, JUDGEMENT, RV8, SLO, THK
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.oil import causes as oil_causes
+from knowledge.stations.pump import causes as pump_causes
+from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.suction import causes, causes_sump, findings, findings_pickup, findings_sump
+
+PIECES_PAST_THE_MESH = LinkGroup(
+    id="pieces_past_the_mesh",
+    station=Station.SUCTION,
+    says="Pieces past the mesh went through the pump, or came from it.",
+    child=findings_sump.METAL_PAST_THE_SCREEN,
+    origins={
+        causes.PICKUP_SCREEN_BYPASS_OPEN: (OFTEN, ISS),
+        pump_causes_fitted.PUMP_BODY_CRACKED: (SOMETIMES, JUDGEMENT),
+        pump_causes.PUMP_DEBRIS_LOCK: (SOMETIMES, ISS),
+    },
+    matches=[example(findings_sump.METAL_PAST_THE_SCREEN)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sump.METAL_PAST_THE_SCREEN])],
+)
+SEEN_BEFORE_AND_COME_BACK = LinkGroup(
+    id="seen_before_and_come_back",
+    station=Station.SUCTION,
+    says="What was found once in the screen has often more of its kind behind it.",
+    child=findings_sump.DEBRIS_SEEN_BEFORE,
+    origins={
+        causes_sump.FOREIGN_BODY_IN_SUMP: (SOMETIMES, COMMON_PRACTICE),
+        assembly_causes.DIRT_IN_ASSEMBLY: (SOMETIMES, COMMON_PRACTICE),
+        causes.PICKUP_SCREEN_BLOCKED: (SELDOM, COMMON_PRACTICE),
+        assembly_causes.SEALANT_DEBRIS: (SOMETIMES, COMMON_PRACTICE),
+        assembly_causes.TIMING_GEAR_SHEDDING: (SOMETIMES, JIO),
+    },
+    matches=[example(findings_sump.DEBRIS_SEEN_BEFORE, patterns.GAUGE_READS_LOW)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sump.DEBRIS_SEEN_BEFORE])],
+)
+OIL_RUNS_OFF_IN_THE_BEND = LinkGroup(
+    id="oil_runs_off_in_the_bend",
+    station=Station.SUCTION,
+    says="Side force, slope or a missing baffle piles the oil up away from the pickup, time and again.",
+    note="Each event is short: the lamp may not show it, yet a rod bearing feels it.",
+    links=(
+        *effects_of(
+            causes_sump.ATTITUDE_UNCOVERS_PICKUP,
+            {
+                conditions.PICKUP_UNCOVERED: (ALWAYS, SLO),
+                direct_gauge.NOTHING_WARNED: (SELDOM, JUDGEMENT),
+                findings_pickup.OIL_TRAPPED_IN_SUMP: (SOMETIMES, COMMON_PRACTICE),
+            },
+        ),
+        *effects_of(
+            causes_sump.BAFFLE_MISSING,
+            {
+                conditions.PICKUP_UNCOVERED: (MOSTLY, SLO),
+                findings_pickup.BAFFLE_MISSING_OR_LOOSE: (ALWAYS, COMMON_PRACTICE),
+                findings_pickup.OIL_TRAPPED_IN_SUMP: (SOMETIMES, JUDGEMENT),
+            },
+        ),
+    ),
+    matches=[
+        example(findings_pickup.BAFFLE_MISSING_OR_LOOSE),
+        example(findings_pickup.OIL_TRAPPED_IN_SUMP),
+    ],
+    non_matches=[
+        example(
+            lacks=[findings_pickup.BAFFLE_MISSING_OR_LOOSE, findings_pickup.OIL_TRAPPED_IN_SUMP]
+        )
+    ],
+)
+MORE_OIL_COVERS_THE_PICKUP = LinkGroup(
+    id="more_oil_covers_the_pickup",
+    station=Station.SUCTION,
+    says="If oil above the mark brings it right, the pickup or a joint was drawing air before.",
+    child=findings.OVERFILL_STEADIES_IT,
+    origins={
+        conditions.OIL_SHORT: (OFTEN, COMMON_PRACTICE),
+        conditions.PICKUP_UNCOVERED: (SOMETIMES, COMMON_PRACTICE),
+    },
+    matches=[example(findings.OVERFILL_STEADIES_IT)],
+    non_matches=[example(lacks=[findings.OVERFILL_STEADIES_IT])],
+)
+SLUDGE_SETTLES_ON_THE_MESH = LinkGroup(
+    id="sludge_settles_on_the_mesh",
+    station=Station.SUCTION,
+    says="Oil that has laid down sludge leaves it on the pickup screen and in the returns.",
+    parent=conditions.OIL_SLUDGED,
+    effects={
+        findings_sump.SLUDGE_ON_SCREEN: (MOSTLY, JIO),
+        findings_sump.VARNISH_ON_SCREEN: (OFTEN, ISS),
+        findings_sump.SCREEN_BLOCKED: (OFTEN, JIO),
+        findings_pickup.RETURNS_BLOCKED: (SOMETIMES, COMMON_PRACTICE),
+    },
+    matches=[
+        example(findings_sump.SLUDGE_ON_SCREEN),
+        example(findings_sump.SLUDGE_ON_SCREEN, findings_sump.VARNISH_ON_SCREEN),
+    ],
+    non_matches=[example(lacks=[findings_sump.VARNISH_ON_SCREEN, findings_sump.SLUDGE_ON_SCREEN])],
+)
+METAL_SETTLES_ON_THE_MESH = LinkGroup(
+    id="metal_settles_on_the_mesh",
+    station=Station.SUCTION,
+    says="Metal from damaged parts settles on the pickup screen: trace it, do not just clean it off.",
+    note="Misleads when the metal is taken for the root: most of it is following damage.",
+    parent=conditions.METAL_SHED,
+    effects={
+        debris_findings.METAL_IN_SCREEN: (OFTEN, HB18),
+        findings_sump.SCREEN_BLOCKED: (SELDOM, COMMON_PRACTICE),
+    },
+    matches=[
+        example(debris_findings.METAL_IN_SCREEN),
+        example(debris_findings.METAL_IN_SCREEN, findings_sump.SCREEN_BLOCKED),
+    ],
+    non_matches=[example(findings_sump.SCREEN_BLOCKED, lacks=[debris_findings.METAL_IN_SCREEN])],
+)
+BROKEN_ENGINE_STRIKES_THE_TRAY = LinkGroup(
+    id="broken_engine_strikes_the_tray",
+    station=Station.SUCTION,
+    says="An engine that broke strikes its tray: there the torn tray follows and is no cause.",
+    parent=conditions.ENGINE_FAILED,
+    effects={
+        findings_pickup.TRAY_BROKEN_OR_MISSING: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(findings_pickup.TRAY_BROKEN_OR_MISSING)],
+    non_matches=[example(lacks=[findings_pickup.TRAY_BROKEN_OR_MISSING])],
+)
+SCREEN_CATCHES_WHAT_TRAVELS = LinkGroup(
+    id="screen_catches_what_travels",
+    station=Station.SUCTION,
+    says="What travels with the oil ends on the screen, if the screen is whole.",
+    parent=conditions.DIRT_IN_OIL,
+    effects={
+        findings_sump.FOREIGN_MATERIAL_ON_SCREEN: (OFTEN, COMMON_PRACTICE),
+        findings_sump.GASKET_ON_SCREEN: (SELDOM, COMMON_PRACTICE),
+        findings_sump.SCREEN_BLOCKED: (SOMETIMES, COMMON_PRACTICE),
+    },
+    matches=[
+        example(findings_sump.FOREIGN_MATERIAL_ON_SCREEN),
+        example(findings_sump.GASKET_ON_SCREEN),
+    ],
+    non_matches=[
+        example(lacks=[findings_sump.FOREIGN_MATERIAL_ON_SCREEN, findings_sump.GASKET_ON_SCREEN])
+    ],
+)
+SEALER_BREAKS_OFF_INSIDE = LinkGroup(
+    id="sealer_breaks_off_inside",
+    station=Station.SUCTION,
+    says="Sealer squeezed out inside breaks off and is drawn to the screen in strings and crumbs.",
+    parent=assembly_causes.SEALANT_DEBRIS,
+    effects={
+        findings_sump.SEALER_ON_SCREEN: (MOSTLY, RV8),
+        findings_sump.SCREEN_BLOCKED: (OFTEN, RV8),
+        findings_sump.FOREIGN_MATERIAL_ON_SCREEN: (OFTEN, RV8),
+        findings_sump.SEALER_IN_SUMP: (MOSTLY, COMMON_PRACTICE),
+        findings.SEALER_SQUEEZED_OUT: (MOSTLY, COMMON_PRACTICE),
+    },
+    matches=[
+        example(findings_sump.SEALER_ON_SCREEN),
+        example(findings_sump.SEALER_IN_SUMP, findings.SEALER_SQUEEZED_OUT),
+    ],
+    non_matches=[example(lacks=[findings_sump.SEALER_ON_SCREEN, findings_sump.SEALER_IN_SUMP])],
+)
+GEAR_TEETH_IN_THE_SCREEN = LinkGroup(
+    id="gear_teeth_in_the_screen",
+    station=Station.SUCTION,
+    says="Plastic gear teeth in the screen come from a timing gear, even one renewed years ago.",
+    parent=assembly_causes.TIMING_GEAR_SHEDDING,
+    effects={
+        findings_sump.PLASTIC_ON_SCREEN: (ALWAYS, JIO),
+        findings_sump.SCREEN_BLOCKED: (OFTEN, JIO),
+        findings_sump.FOREIGN_MATERIAL_ON_SCREEN: (OFTEN, JIO),
+    },
+    matches=[example(findings_sump.PLASTIC_ON_SCREEN)],
+    non_matches=[example(lacks=[findings_sump.PLASTIC_ON_SCREEN])],
+)
+PASTE_FROM_ASSEMBLY = LinkGroup(
+    id="paste_from_assembly",
+    station=Station.SUCTION,
+    says="Grease or jelly used at assembly can plug the screen until warm oil carries it away.",
+    parent=assembly_causes.ASSEMBLY_LUBE_CLOG,
+    effects={
+        findings_sump.PASTE_ON_SCREEN: (MOSTLY, THK),
+        findings_sump.SCREEN_BLOCKED: (OFTEN, THK),
+    },
+    matches=[example(findings_sump.PASTE_ON_SCREEN)],
+    non_matches=[example(lacks=[findings_sump.PASTE_ON_SCREEN])],
+)
+BOLT_THAT_CAME_UNDONE = LinkGroup(
+    id="bolt_that_came_undone",
+    station=Station.SUCTION,
+    says="A bolt never locked lets pickup or tray go: look for the bolt, and for its place.",
+    parent=assembly_causes.FASTENER_LOOSE_INSIDE,
+    effects={
+        findings_pickup.PICKUP_FIXING_LOOSE: (OFTEN, COMMON_PRACTICE),
+        findings_sump.PICKUP_FELL_OFF: (SOMETIMES, COMMON_PRACTICE),
+        findings_pickup.TRAY_BROKEN_OR_MISSING: (SOMETIMES, COMMON_PRACTICE),
+        findings_pickup.TRAY_RUBBED: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(findings_sump.PICKUP_FELL_OFF), example(findings_pickup.PICKUP_FIXING_LOOSE)],
+    non_matches=[
+        example(lacks=[findings_pickup.PICKUP_FIXING_LOOSE, findings_sump.PICKUP_FELL_OFF])
+    ],
+)
+OIL_RING_AT_THE_CRANK = LinkGroup(
+    id="oil_ring_at_the_crank",
+    station=Station.SUCTION,
+    says="Too much oil leaves its ring where crank and rods pass.",
+    parent=oil_causes.OIL_LEVEL_HIGH,
+    effects={
+        findings_pickup.OIL_LINE_AT_CRANK: (OFTEN, COMMON_PRACTICE),
+    },
+    matches=[example(findings_pickup.OIL_LINE_AT_CRANK)],
+    non_matches=[example(lacks=[findings_pickup.OIL_LINE_AT_CRANK])],
+)
+STIFF_OIL_COMES_BACK_WITH_WARMTH = LinkGroup(
+    id="stiff_oil_comes_back_with_warmth",
+    station=Station.SUCTION,
+    says="Stiff oil also returns slowly and comes right with warmth: do not take it for ice at once.",
+    parent=conditions.OIL_THICK,
+    effects={
+        findings.OIL_SLOW_TO_RETURN: (SOMETIMES, COMMON_PRACTICE),
+        findings.PRESSURE_BACK_AFTER_THAW: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(findings.OIL_SLOW_TO_RETURN), example(findings.PRESSURE_BACK_AFTER_THAW)],
+    non_matches=[example(lacks=[findings.OIL_SLOW_TO_RETURN, findings.PRESSURE_BACK_AFTER_THAW])],
+)

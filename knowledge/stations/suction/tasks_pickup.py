@@ -1,0 +1,243 @@
+"""What must be right about pickup, suction joint and the gap to the sump floor."""
+
+from knowledge.engines import features, limits
+from knowledge.reassembly.figures import CLAY, around, wrench
+from knowledge.sources import AZN, CLR2, COMMON_PRACTICE, FF9, GMC, ISS, MP7, P06, P88, TM8
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.suction import causes, causes_sump
+from knowledge.units import INCH
+from knowledge.work import Band, Caution, Hold, Phase, Task
+
+SCREEN_RENEWED = Task(
+    id="screen_renewed",
+    phase=Phase.SUMP,
+    says="pickup screen new, or washed and seen clean right through",
+    how=(
+        "renew it where it was pressed in and came out, is varnished, or caught debris",
+        "what stays: wash both ways, lamp behind the mesh; most screens cannot be cleaned wholly",
+        "mesh whole, no loose wire",
+    ),
+    source=ISS,
+    remedy="new pickup; it costs less than the engine",
+    guards=(causes.PICKUP_SCREEN_BLOCKED, causes.PICKUP_TUBE_LOOSE),
+    not_with=(features.DRY_SUMP,),
+    cautions=(Caution.SOLVENT, Caution.SHARP),
+    also=("new pickup", "oil pump screen", "strainer"),
+)
+SCREEN_BYPASS_SHUT = Task(
+    id="screen_bypass_shut",
+    phase=Phase.SUMP,
+    says="bypass in the screen shut on its strap, mesh whole",
+    how=(
+        "push it open and let go: it must go back by itself",
+        "no screen bypass in it: not needed",
+    ),
+    source=AZN,
+    remedy="new pickup",
+    guards=(causes.PICKUP_SCREEN_BYPASS_OPEN,),
+    not_with=(features.DRY_SUMP,),
+    also=("screen bypass", "pickup bypass valve"),
+)
+PICKUP_SEATED = Task(
+    id="pickup_seated",
+    phase=Phase.SUMP,
+    says="pickup tube pushed fully home before any bolt is tightened",
+    how=(
+        "oil the seal; push it home by hand, or drive a pressed tube with its own driver",
+        "look: no gap at the shoulder; then run up the bolt: it must not draw the tube in",
+        "pressed tube: mark its angle first, drive it once; one that has been out is renewed",
+    ),
+    source=P06,
+    remedy="out again, look at the seal, push home",
+    guards=(causes.PICKUP_TUBE_LOOSE, causes.SUCTION_JOINT_AIR_LEAK),
+    not_with=(features.DRY_SUMP,),
+    also=("fit the pickup", "pickup tube", "pickup driver"),
+)
+PICKUP_BOLT_TORQUED = Task(
+    id="pickup_bolt_torqued",
+    phase=Phase.SUMP,
+    says="torque of the bolt that holds the pickup",
+    how=("tube home first; the maker's manual goes first",),
+    source=P06,
+    dimension="torque",
+    bands=(
+        around(12.0, P06, "6.0 V8: 12 N·m"),
+        around(11.0, FF9, "small four: 11 N·m, pump end before bracket"),
+        Band(20.0, 28.0, MP7, "heavy in-line diesel: 24 ± 4 N·m"),
+    ),
+    spread=wrench(12.0),
+    remedy="slacken, push the tube home, tighten again",
+    guards=(
+        causes.PICKUP_TUBE_LOOSE,
+        causes.SUCTION_JOINT_AIR_LEAK,
+        assembly_causes.FASTENER_LOOSE_INSIDE,
+    ),
+    not_with=(features.DRY_SUMP, features.PRESSED_PICKUP),
+    also=("pickup bolt torque", "pickup tube bolt"),
+)
+SUCTION_JOINT_SEALED = Task(
+    id="suction_joint_sealed",
+    phase=Phase.SUMP,
+    says="suction joint sealed: new ring, gasket or felt, oiled, uncut, no silicone",
+    how=(
+        "old seal out of its groove, count one out, one in",
+        "ring of the right thickness and colour for this tube; oil it; no sharp edge in its way",
+        "no silicone on this joint: what squeezes in is sucked into the pump",
+        "bubble test where you can: at most 3 psi, joint under solvent or oil",
+    ),
+    source=P06,
+    remedy="new seal",
+    why="the suction side never drips: a bad seal here shows as air, not as a leak",
+    guards=(causes.SUCTION_JOINT_AIR_LEAK, assembly_causes.SEALANT_DEBRIS),
+    not_with=(features.DRY_SUMP,),
+    cautions=(Caution.SOLVENT, Caution.PRESSURE),
+    also=("pickup o-ring", "suction gasket", "felt seal"),
+)
+SEALER_ONLY_WHERE_TOLD = Task(
+    id="sealer_only_where_told",
+    phase=Phase.SUMP,
+    says="sealer on the pressed tube only where the manual asks for it: thin, on the outside",
+    how=("a thin film on the end of the tube, none inside; wipe off what stands out",),
+    source=P88,
+    hold=Hold.NOTE,
+    remedy="wipe it off before it sets",
+    guards=(assembly_causes.SEALANT_DEBRIS, causes.SUCTION_JOINT_AIR_LEAK),
+    only_with=(features.PRESSED_PICKUP,),
+    not_with=(features.DRY_SUMP,),
+    also=("sealer on the pickup",),
+)
+PICKUP_RETAINED = Task(
+    id="pickup_retained",
+    phase=Phase.SUMP,
+    says="pickup held so that it cannot turn or drop: bolted, strapped, or tack-welded the right way",
+    how=(
+        "bolt-on pickup or bracket is best; bracket whole, no crack at its weld, bolt locked",
+        "bolt locked by the maker's way, or one drop of medium-strength (removable) thread locker",
+        "pressed tube alone: add a strap, or a tack weld done with the pump stripped",
+        "twist and pull by hand: nothing moves",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="new tube, strap or bolt-on pickup",
+    why="a pressed tube that works loose draws air first and falls off next",
+    guards=(
+        causes.PICKUP_TUBE_LOOSE,
+        causes.PICKUP_TUBE_CRACKED,
+        assembly_causes.FASTENER_LOOSE_INSIDE,
+    ),
+    not_with=(features.DRY_SUMP,),
+    cautions=(
+        Caution.FIRE,
+        Caution.EYES,
+        Caution.SPRING,
+    ),
+    also=("pickup bracket", "tack weld", "strap the pickup", "bolt-on pickup"),
+)
+PICKUP_WELDED_RIGHT = Task(
+    id="pickup_welded_right",
+    phase=Phase.SUMP,
+    says="tack weld on a pressed pickup: pump stripped, relief spring out, body true afterwards",
+    how=(
+        "gears, plunger and relief spring out before any heat comes near",
+        "angle and pickup gap set first; one or two small tacks or braze, no full bead",
+        "let it cool slowly in air; never quench",
+        "straightedge over the body, gears back in: it turns as before; then wash out all spatter",
+    ),
+    source=CLR2,
+    hold=Hold.NOTE,
+    remedy="body drawn out of true: another pump",
+    why=(
+        "views differ: racers weld every one with the spring out; others say heat spoils the body "
+        "and the spring. A bolt-on pickup needs none; write down which way was taken"
+    ),
+    guards=(causes.PICKUP_TUBE_LOOSE,),
+    only_with=(features.PRESSED_PICKUP,),
+    not_with=(features.DRY_SUMP,),
+    cautions=(
+        Caution.FIRE,
+        Caution.EYES,
+        Caution.SPRING,
+        Caution.SOLVENT,
+    ),
+    also=("weld the pickup", "braze the pickup", "tack weld"),
+)
+PICKUP_GAP_FITTED = Task(
+    id="pickup_gap_fitted",
+    phase=Phase.SUMP,
+    says="gap from the pickup to the sump floor, by modelling clay",
+    how=(
+        "clay on the screen, a film of oil or foil over it; the sump's own gasket in place, dry",
+        "sump up, bolts to their torque, off again; measure the clay at its thinnest",
+        "bolts only run up by hand: take off what the gasket still gives, free less compressed "
+        "thickness",
+        "by straightedge and depth gauge: floor to rail, add the compressed gasket, less screen "
+        "to rail",
+        "remove every trace of clay; write the gap down",
+    ),
+    source=COMMON_PRACTICE,
+    dimension="length",
+    bands=(
+        Band(
+            0.1875 * INCH,
+            0.5 * INCH,
+            COMMON_PRACTICE,
+            "stop below 3/16 or above 1/2 in: no passage read",
+        ),
+        Band(0.25 * INCH, 0.375 * INCH, COMMON_PRACTICE, "usual aim: 1/4 to 3/8 in"),
+        Band(0.25 * INCH, 0.5 * INCH, COMMON_PRACTICE, "some builders, deep sumps: 1/4 to 1/2 in"),
+    ),
+    limits=(limits.LEAST_PICKUP_GAP, limits.MOST_PICKUP_GAP),
+    spread=CLAY,
+    remedy="the pickup that belongs to this sump; bend none that is brazed; seat and measure again",
+    why="too near throttles the pump at speed; too far uncovers it on braking and hills",
+    guards=(
+        causes_sump.PICKUP_CLEARANCE_TIGHT,
+        causes_sump.PICKUP_CLEARANCE_WIDE,
+        causes_sump.PAN_DENTED,
+    ),
+    not_with=(features.DRY_SUMP, features.FLOATING_PICKUP),
+    cautions=(Caution.HEAVY, Caution.SHARP),
+    also=("pickup clearance", "pickup to pan", "clay test", "pickup depth", "pan clearance"),
+)
+PICKUP_GAP_CHECKED_AGAIN = Task(
+    id="pickup_gap_checked_again",
+    phase=Phase.SUMP,
+    says="pickup gap measured again after whatever moved pickup or sump",
+    how=(
+        "tube re-seated, bent, welded, or raised by as little as 1/8 in: clay again",
+        "other sump, other gasket, dent beaten out, spacers under the tray: clay again",
+        "write down the last figure and what came before it",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="measure it now, before the sump is sealed",
+    why="1/8 in is half of the usual room: raised it can uncover, lowered it can sit on the floor",
+    guards=(causes_sump.PICKUP_CLEARANCE_TIGHT, causes_sump.PICKUP_CLEARANCE_WIDE),
+    not_with=(features.DRY_SUMP, features.FLOATING_PICKUP),
+    also=("recheck pickup clearance", "raised the pickup", "1/8 inch"),
+)
+SCREEN_PARALLEL = Task(
+    id="screen_parallel",
+    phase=Phase.SUMP,
+    says="lower edge of the screen parallel to the sump rail",
+    how=("straightedge across the rails, same height at both sides of the screen",),
+    source=GMC,
+    hold=Hold.NOTE,
+    remedy="turn the tube before it is fixed",
+    guards=(causes_sump.PICKUP_CLEARANCE_TIGHT,),
+    not_with=(features.DRY_SUMP, features.FLOATING_PICKUP),
+    also=("pickup angle", "screen level"),
+)
+FLOAT_SWINGS_FREELY = Task(
+    id="float_swings_freely",
+    phase=Phase.SUMP,
+    says="floating pickup swings freely over its whole travel, float sound, stop in place",
+    how=(
+        "lift and let fall: no sticking, no baffle in its way",
+        "shake the float: no oil inside; hinge seal new; its stop keeps it off the floor",
+    ),
+    source=TM8,
+    remedy="new float or hinge",
+    guards=(causes.SUCTION_JOINT_AIR_LEAK, causes.PICKUP_SCREEN_BLOCKED),
+    only_with=(features.FLOATING_PICKUP,),
+    not_with=(features.DRY_SUMP,),
+    also=("floating pickup", "float pickup hinge"),
+)

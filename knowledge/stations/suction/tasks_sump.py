@@ -1,0 +1,185 @@
+"""What must be right as sump or oil tank goes on: flange, baffles, level, bolts, lines."""
+
+from knowledge.engines import features
+from knowledge.reassembly.figures import FEELER, LB_FT, THOU, around, wrench
+from knowledge.sources import CAV, COMMON_PRACTICE, FF9, HB17, HPA, HPP, MP7, RG7, RV8, SLO, TMP
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.leaks import causes as leaks_causes
+from knowledge.stations.leaks import causes_openings as leaks_causes_openings
+from knowledge.stations.oil import causes as oil_causes
+from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.suction import causes, causes_sump
+from knowledge.work import Band, Caution, Hold, Phase, Task
+
+SUMP_FLANGE_FLAT = Task(
+    id="sump_flange_flat",
+    phase=Phase.SUMP,
+    says="sump flange flat: widest gap in each foot of it",
+    how=(
+        "straightedge along each rail, feeler under it, foot by foot",
+        "sheet sump: bolt holes beaten back flat; no old sealer left",
+    ),
+    source=TMP,
+    hold=Hold.NOTE,
+    dimension="length",
+    bands=(Band(None, 4 * THOU, TMP, "cast sump of a diesel: 0.004 in in each foot"),),
+    spread=FEELER,
+    remedy="dress the flange, face a cast one",
+    guards=(leaks_causes.EXTERNAL_LEAK_MAJOR,),
+    cautions=(Caution.SHARP, Caution.ASBESTOS),
+    also=("pan rail", "pan flange", "warped oil pan"),
+)
+SUMP_SOUND = Task(
+    id="sump_sound",
+    phase=Phase.SUMP,
+    says="sump without dent, crack or weak thread; drain plug and washer sound",
+    how=(
+        "look at the floor under the pickup: a dent there comes up into the gap",
+        "plug turns in by finger to its washer; welded fittings leak-tested",
+    ),
+    source=HB17,
+    hold=Hold.NOTE,
+    remedy="beat the dent out and measure the pickup gap again; repair the thread",
+    guards=(causes_sump.PAN_DENTED, leaks_causes_openings.SUMP_HOLED, leaks_causes.DRAIN_PLUG_OUT),
+    cautions=(Caution.SHARP,),
+    also=("dented pan", "drain plug thread"),
+)
+BAFFLES_RIGHT = Task(
+    id="baffles_right",
+    phase=Phase.SUMP,
+    says="baffles and trap doors there, fast, swinging towards the pickup",
+    how=(
+        "push each door: opens towards the pickup, falls shut by itself",
+        "oil poured in any corner runs to the pickup with the sump level",
+        "no door can reach tube or screen",
+    ),
+    source=SLO,
+    remedy="turn or renew the door; refit the plate",
+    guards=(causes_sump.BAFFLE_MISSING,),
+    not_with=(features.DRY_SUMP,),
+    cautions=(Caution.SHARP,),
+    also=("trap door", "anti-surge plate", "sump baffle"),
+)
+NOTHING_LEFT_INSIDE = Task(
+    id="nothing_left_inside",
+    phase=Phase.SUMP,
+    says="nothing left inside: tools, rags, plugs and clay counted out before the engine is closed",
+    how=(
+        "count stoppers, rags and tools against the list",
+        "lamp round crankcase, valley and sump; wipe the last grit off with a tacky cloth",
+        "a second person looks",
+    ),
+    source=COMMON_PRACTICE,
+    remedy="look until the count is right",
+    guards=(
+        causes_sump.FOREIGN_BODY_IN_SUMP,
+        assembly_causes.DIRT_IN_ASSEMBLY,
+        assembly_causes.FASTENER_LOOSE_INSIDE,
+    ),
+    also=("rag left in the engine", "tool count", "cleanliness"),
+)
+SUMP_GASKET_AND_BEADS = Task(
+    id="sump_gasket_and_beads",
+    phase=Phase.SUMP,
+    says="sump gasket single and dry; beads thin, only at the corners; nothing squeezed inside",
+    how=(
+        "gasket or silicone, not both, but for the corner joints the manual names",
+        "bead as thin as told; close it within the minutes its maker gives",
+        "look in through any hole: wipe off what came out inside",
+    ),
+    source=RV8,
+    hold=Hold.NOTE,
+    remedy="off again, clean, a thinner bead",
+    why="sealer squeezed inside has jammed a strainer",
+    guards=(assembly_causes.SEALANT_DEBRIS, leaks_causes.EXTERNAL_LEAK_MAJOR),
+    also=("pan gasket", "silicone bead", "sealer"),
+)
+SUMP_BOLTS_TORQUED = Task(
+    id="sump_bolts_torqued",
+    phase=Phase.SUMP,
+    says="torque of the sump bolts, from the middle outwards, and once more when the gasket has settled",
+    how=("all in by finger first; middle to ends, crosswise, two rounds", "too much bows the rail"),
+    source=COMMON_PRACTICE,
+    hold=Hold.NOTE,
+    dimension="torque",
+    bands=(
+        Band(6 * LB_FT, 12 * LB_FT, COMMON_PRACTICE, "small bolts: 6 to 12 lb-ft, no passage read"),
+        around(14.0, RG7, "one V6: 14 N·m (125 in-lb)"),
+        around(11.0, FF9, "one small four: 11 N·m (97 in-lb)"),
+        Band(20.0, 28.0, MP7, "heavy in-line diesel: 24 ± 4 N·m"),
+    ),
+    spread=wrench(9 * LB_FT),
+    remedy="once more from the middle; a crushed gasket is renewed",
+    guards=(leaks_causes.EXTERNAL_LEAK_MAJOR,),
+    also=("pan bolts", "oil pan torque"),
+)
+LEVEL_STICK_PROVED = Task(
+    id="level_stick_proved",
+    phase=Phase.SUMP,
+    says="dipstick or tank gauge proved with a measured fill",
+    how=(
+        "sump on trial or still empty: pour in the stated litres; the mark must agree",
+        "depth of the stick against rail and pickup, before the sump is closed",
+        "engine at the angle it will stand at; write litres and mark down",
+    ),
+    source=HPP,
+    hold=Hold.NOTE,
+    remedy="mark the stick anew, or the stick and tube that belong to this sump",
+    guards=(oil_causes.DIPSTICK_WRONG,),
+    also=("dipstick calibration", "stick check", "measured fill"),
+)
+TANK_CLEAN_AND_WHOLE = Task(
+    id="tank_clean_and_whole",
+    phase=Phase.SUMP,
+    says="oil tank clean, its strainer, baffles and breather whole",
+    how=(
+        "off the car, washed out, lamp inside: no debris behind the baffles",
+        "strainer at the outlet whole and clear; breather open",
+        "outlet below the oil at every lean",
+    ),
+    source=HPA,
+    remedy="wash again; renew what cannot be seen clean",
+    guards=(assembly_causes.DIRT_IN_ASSEMBLY, causes_sump.FOREIGN_BODY_IN_SUMP),
+    only_with=(features.DRY_SUMP,),
+    cautions=(Caution.SOLVENT, Caution.WASTE),
+    also=("dry sump tank", "oil tank", "tank strainer"),
+)
+TANK_LINES_RIGHT = Task(
+    id="tank_lines_right",
+    phase=Phase.SUMP,
+    says="tank lines: right ports, full bore, suction hose that cannot flatten, unions tight",
+    how=(
+        "follow each line by hand: tank to pressure stage, scavenge to tank, none crossed",
+        "suction hose reinforced, no kink, no smaller than the pump's port; fittings full bore",
+        "new seals on suction unions, every clip tight; lines away from heat and edges",
+        "lines blown and rinsed: debris of the last failure sits in hoses and cooler",
+    ),
+    source=CAV,
+    remedy="bigger or stiffer hose; seal the union",
+    guards=(
+        causes_sump.SUCTION_HOSE_COLLAPSED,
+        causes.SUCTION_JOINT_AIR_LEAK,
+        leaks_causes.OIL_LINE_LEAK,
+    ),
+    only_with=(features.DRY_SUMP,),
+    cautions=(
+        Caution.EYES,
+        Caution.PRESSURE,
+    ),
+    also=("dry sump hoses", "suction hose", "oil lines"),
+)
+SCAVENGE_SIDE_RIGHT = Task(
+    id="scavenge_side_right",
+    phase=Phase.SUMP,
+    says="scavenge side: pickups screened and sealed, stages wetted, belt or drive sound",
+    how=(
+        "screen in every scavenge pickup; seals new, no air drawn",
+        "turn the pump by hand with oil at each inlet: every stage draws",
+        "belt in line and tight, guard on",
+    ),
+    source=HPA,
+    remedy="new seal or screen; wet the stage",
+    guards=(pump_causes_fitted.SCAVENGE_FAILURE,),
+    only_with=(features.DRY_SUMP,),
+    also=("scavenge pump", "scavenge pickup", "dry sump belt"),
+)

@@ -1,0 +1,1 @@
+"""Station topend: cam, valve gear, timing drive and turbo."""

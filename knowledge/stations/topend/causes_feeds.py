@@ -1,0 +1,235 @@
+"""Root causes at jets, restrictors, distributor body and turbo, and what each leads to."""
+
+from knowledge.circuit import conditions
+from knowledge.engines import features
+from knowledge.model import (
+    ALWAYS,
+    MOSTLY,
+    OFTEN,
+    SELDOM,
+    SOMETIMES,
+    STRONG_DOWN,
+    STRONG_UP,
+    UP,
+    Cause,
+    Rate,
+    Shifts,
+    Station,
+)
+from knowledge.pressure import behaviour, patterns, patterns_speed
+from knowledge.rule_api import LinkGroup, example
+from knowledge.sources import COMMON_PRACTICE, HB18, JUDGEMENT, MON, TUR
+from knowledge.stations.oil import findings_heat as oil_heat
+from knowledge.stations.topend import findings, findings_feeds
+
+PISTON_JET_OPEN = Cause(
+    id="piston_jet_open",
+    station=Station.TOPEND,
+    says="a piston cooling jet is missing, broken or stuck open",
+    mechanism="it spends oil that should be held back at idle: low at idle, less felt at speed",
+    rate=Rate.RARE,
+    shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
+    remedy="renew the jets, check their valves and seats",
+    source=HB18,
+    follows="hot piston, low idle pressure",
+    also=("piston squirter broken", "oil squirter missing", "oil jet stuck open", "piston cooler"),
+)
+JETS_SPEND_OIL_AT_IDLE = LinkGroup(
+    id="jets_spend_oil_at_idle",
+    station=Station.TOPEND,
+    says="A jet that does not shut spends oil at idle, where there is none to spare.",
+    note="Misleads on engines whose jets have no valve by design.",
+    parent=PISTON_JET_OPEN,
+    effects={
+        conditions.OPEN_LEAK_INSIDE: (MOSTLY, HB18),
+        patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (OFTEN, HB18),
+        findings_feeds.JETS_RUN_AT_LOW_PRESSURE: (MOSTLY, HB18),
+        findings_feeds.PISTON_JET_FOUND_BROKEN: (OFTEN, COMMON_PRACTICE),
+    },
+    matches=[
+        example(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, findings_feeds.JETS_RUN_AT_LOW_PRESSURE),
+        example(findings_feeds.PISTON_JET_FOUND_BROKEN),
+    ],
+    non_matches=[
+        example(
+            patterns_speed.LOW_HOT_IDLE_GOOD_SPEED,
+            lacks=[findings_feeds.JETS_RUN_AT_LOW_PRESSURE, findings_feeds.PISTON_JET_FOUND_BROKEN],
+        )
+    ],
+)
+
+RESTRICTOR_MISSING = Cause(
+    id="restrictor_missing",
+    station=Station.TOPEND,
+    says="a metering restrictor was left out or drilled too big",
+    mechanism="too much oil runs to head, chain or turbo: the top is flooded and main pressure is down",
+    rate=Rate.OCCASIONAL,
+    shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
+    remedy="fit the right restrictor or gasket orifice",
+    source=MON,
+    follows="flooded covers, oil that is slow to drain back",
+    also=(
+        "oil restrictor left out",
+        "head gasket orifice",
+        "metering jet missing",
+        "cam feed orifice",
+    ),
+)
+FEED_WITHOUT_ITS_RESTRICTOR = LinkGroup(
+    id="feed_without_its_restrictor",
+    station=Station.TOPEND,
+    says="A feed without its restrictor floods the top and leaves the mains short since the rebuild.",
+    parent=RESTRICTOR_MISSING,
+    effects={
+        conditions.OPEN_LEAK_INSIDE: (MOSTLY, COMMON_PRACTICE),
+        behaviour.LOW_FROM_FIRST_START: (OFTEN, JUDGEMENT),
+        behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, JUDGEMENT),
+        findings.ROCKERS_FLOODED: (MOSTLY, COMMON_PRACTICE),
+        findings.RESTRICTOR_ABSENT: (ALWAYS, COMMON_PRACTICE),
+    },
+    matches=[
+        example(
+            behaviour.LOW_FROM_FIRST_START, findings.ROCKERS_FLOODED, findings.RESTRICTOR_ABSENT
+        ),
+        example(findings.RESTRICTOR_ABSENT),
+    ],
+    non_matches=[
+        example(
+            behaviour.LOW_FROM_FIRST_START,
+            lacks=[findings.ROCKERS_FLOODED, findings.RESTRICTOR_ABSENT],
+        )
+    ],
+)
+
+DIST_HOUSING_LEAK = Cause(
+    id="dist_housing_leak",
+    station=Station.TOPEND,
+    says="distributor body or its seal leaks where it crosses an oil gallery",
+    mechanism="the body is the stopper of a pressure line: worn, short or without its ring, oil slips past it",
+    rate=Rate.RARE,
+    shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
+    remedy="new ring, right body at the right depth",
+    source=COMMON_PRACTICE,
+    follows="low pressure, timing gear short of oil",
+    also=(
+        "distributor o-ring",
+        "distributor body clearance",
+        "wrong distributor",
+        "oil past distributor",
+    ),
+)
+OIL_PAST_THE_DISTRIBUTOR_BODY = LinkGroup(
+    id="oil_past_the_distributor_body",
+    station=Station.TOPEND,
+    says="Where the distributor body closes a gallery, a worn or wrong one lets the gallery out.",
+    parent=DIST_HOUSING_LEAK,
+    effects={
+        conditions.OPEN_LEAK_INSIDE: (MOSTLY, COMMON_PRACTICE),
+        behaviour.LOW_FROM_FIRST_START: (SOMETIMES, JUDGEMENT),
+        findings_feeds.DISTRIBUTOR_BORE_POURS: (MOSTLY, COMMON_PRACTICE),
+        findings_feeds.DISTRIBUTOR_SEAL_BAD: (MOSTLY, COMMON_PRACTICE),
+    },
+    matches=[
+        example(patterns.GAUGE_READS_LOW, findings_feeds.DISTRIBUTOR_BORE_POURS),
+        example(patterns.GAUGE_READS_LOW, findings_feeds.DISTRIBUTOR_SEAL_BAD),
+    ],
+    non_matches=[
+        example(
+            patterns.GAUGE_READS_LOW,
+            lacks=[findings_feeds.DISTRIBUTOR_BORE_POURS, findings_feeds.DISTRIBUTOR_SEAL_BAD],
+        )
+    ],
+)
+
+TURBO_FEED_LEAK = Cause(
+    id="turbo_feed_leak",
+    station=Station.TOPEND,
+    says="turbo bearings worn out, or the turbo oil feed line open or cracked",
+    mechanism="a small steady loss of main pressure; a burst line throws the oil out",
+    rate=Rate.OCCASIONAL,
+    shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
+    remedy="repair the line, repair or replace the turbo",
+    source=TUR,
+    follows="fire on the hot housing, empty sump, seizure",
+    also=(
+        "turbo oil line burst",
+        "turbo leaking oil",
+        "turbo feed pipe cracked",
+        "worn turbo bearings",
+    ),
+)
+OIL_LOST_AT_THE_TURBO = LinkGroup(
+    id="oil_lost_at_the_turbo",
+    station=Station.TOPEND,
+    says="A worn turbo smokes and bleeds a little pressure; a burst feed line throws the oil out.",
+    parent=TURBO_FEED_LEAK,
+    effects={
+        conditions.OIL_ESCAPING: (OFTEN, COMMON_PRACTICE),
+        conditions.CLEARANCES_WIDE: (SOMETIMES, JUDGEMENT),
+        patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
+        findings_feeds.TURBO_LINE_LEAKS: (OFTEN, COMMON_PRACTICE),
+        oil_heat.OIL_IN_TURBO_OUTLETS: (MOSTLY, COMMON_PRACTICE),
+        findings_feeds.TURBO_SHAFT_LOOSE: (OFTEN, COMMON_PRACTICE),
+        findings_feeds.TURBO_FAILED: (SOMETIMES, COMMON_PRACTICE),
+        findings.TURBO_SHRIEKS: (SELDOM, COMMON_PRACTICE),
+    },
+    matches=[
+        example(features.TURBOCHARGED, findings_feeds.TURBO_LINE_LEAKS, patterns.GAUGE_READS_LOW),
+        example(
+            features.TURBOCHARGED, oil_heat.OIL_IN_TURBO_OUTLETS, findings_feeds.TURBO_SHAFT_LOOSE
+        ),
+    ],
+    non_matches=[
+        example(
+            features.TURBOCHARGED,
+            lacks=[findings_feeds.TURBO_LINE_LEAKS, oil_heat.OIL_IN_TURBO_OUTLETS],
+        )
+    ],
+)
+
+TURBO_FEED_RESTRICTED = Cause(
+    id="turbo_feed_restricted",
+    station=Station.TOPEND,
+    says="the turbo oil feed is kinked, coked, or masked by gasket or sealer",
+    mechanism="the engine's gauge is normal while the turbo starves; seconds without oil ruin its bearings",
+    rate=Rate.OCCASIONAL,
+    shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, stood_long=UP),
+    remedy="new feed pipe and gasket, no sealer, prime the turbo before starting",
+    source=TUR,
+    follows="turbo failure, its debris in the engine",
+    also=("coked turbo line", "turbo starved of oil", "turbo feed kinked", "blocked banjo bolt"),
+)
+TURBO_STARVES_WHILE_THE_GAUGE_IS_RIGHT = LinkGroup(
+    id="turbo_starves_while_the_gauge_is_right",
+    station=Station.TOPEND,
+    says="A kinked or coked feed starves the turbo alone: it shrieks while the gauge is right.",
+    note="A few seconds dry hurt a turbo as much as minutes hurt the engine.",
+    parent=TURBO_FEED_RESTRICTED,
+    effects={
+        conditions.BRANCH_DRY: (ALWAYS, TUR),
+        findings.TURBO_SHRIEKS: (OFTEN, COMMON_PRACTICE),
+        findings_feeds.TURBO_FAILED: (OFTEN, TUR),
+        findings_feeds.TURBO_SHAFT_STIFF_OR_BLUED: (MOSTLY, COMMON_PRACTICE),
+        findings_feeds.TURBO_SHAFT_LOOSE: (SOMETIMES, COMMON_PRACTICE),
+        findings_feeds.TURBO_FEED_FOUND_BLOCKED: (MOSTLY, COMMON_PRACTICE),
+        conditions.METAL_SHED: (SELDOM, TUR),
+    },
+    matches=[
+        example(features.TURBOCHARGED, findings.TURBO_SHRIEKS, patterns.ENGINE_RUNS_NORMALLY),
+        example(
+            features.TURBOCHARGED,
+            findings_feeds.TURBO_FAILED,
+            findings_feeds.TURBO_FEED_FOUND_BLOCKED,
+        ),
+    ],
+    non_matches=[
+        example(
+            features.TURBOCHARGED,
+            lacks=[
+                findings.TURBO_SHRIEKS,
+                findings_feeds.TURBO_FAILED,
+                findings_feeds.TURBO_FEED_FOUND_BLOCKED,
+            ],
+        )
+    ],
+)

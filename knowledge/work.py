@@ -1,0 +1,190 @@
+"""Shapes of work: cautions, access, checks, tasks, parts, layouts.
+
+Imported by every room of ``knowledge`` and by planning and sign-off; imports ``model`` only.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from knowledge.model import Cause, Finding, Limit, Measure, Source, Station
+
+
+class Caution(StrEnum):
+    """The usual cautions; ``cautions.py`` holds their wording and sources."""
+
+    HOT = "hot"
+    EXHAUST = "exhaust"
+    ROTATING = "rotating"
+    LIFTING = "lifting"
+    BATTERY = "battery"
+    SPRING = "spring"
+    PRESSURE = "pressure"
+    SOLVENT = "solvent"
+    FIRE = "fire"
+    USED_OIL = "used_oil"
+    ASBESTOS = "asbestos"
+    EYES = "eyes"
+    HEAVY = "heavy"
+    SHARP = "sharp"
+    HAND_TURN = "hand_turn"
+    WASTE = "waste"
+    INJECTION = "injection"
+    BOAT = "boat"
+    TRACTOR = "tractor"
+    PRIMING = "priming"
+
+
+class Access(StrEnum):
+    """What must be open before a check can be done; ``access.py`` holds the tree."""
+
+    OUTSIDE = "outside"
+    GAUGE_PORT = "gauge_port"
+    OIL_SAMPLE = "oil_sample"
+    DRAINED = "drained"
+    FILTER_OFF = "filter_off"
+    FILTER_CUT = "filter_cut"
+    VALVE_COVER_OFF = "valve_cover_off"
+    DISTRIBUTOR_OUT = "distributor_out"
+    RELIEF_CAP_OFF = "relief_cap_off"
+    ENGINE_EASED = "engine_eased"
+    SUMP_OFF = "sump_off"
+    TRAY_OFF = "tray_off"
+    PICKUP_OFF = "pickup_off"
+    PUMP_OFF = "pump_off"
+    FRONT_COVER_OFF = "front_cover_off"
+    PUMP_COVER_OFF = "pump_cover_off"
+    PUMP_RELIEF_OUT = "pump_relief_out"
+    CAP_OFF = "cap_off"
+    VALLEY_OPEN = "valley_open"
+    PLUGS_OUT = "plugs_out"
+    FLYWHEEL_OFF = "flywheel_off"
+    CRANK_OUT = "crank_out"
+    CAM_OUT = "cam_out"
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class Inspection:
+    """One check: what to open, what to do, what it can show and what it spoils."""
+
+    id: str
+    station: Station
+    says: str
+    steps: tuple[str, ...]
+    minutes: float
+    access: Access
+    reveals: tuple[Finding, ...]
+    source: Source
+    measures: tuple[Measure, ...] = ()
+    tools: tuple[str, ...] = ()
+    cautions: tuple[Caution, ...] = ()
+    destroys: str = ""
+    keep: str = ""  #: evidence to record first
+    needs_running: bool = False
+    waits_minutes: float = 0.0  #: waiting that is not hands-on
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<inspection {self.id}>"
+
+
+class Phase(StrEnum):
+    """When in the putting together a task comes, in this order."""
+
+    CLEANING = "cleaning"  #: what shed debris has reached
+    BEARINGS = "bearings"  #: block, plugs, oilways, crank
+    PUMP = "pump"  #: the pump on the bench
+    RELIEF = "relief"
+    DRIVE = "drive"  #: pump mounted, shaft, distributor
+    TRAY = "tray"  #: windage tray and what turns
+    SUMP = "sump"  #: pickup, gap, sump on
+    PRIMING = "priming"
+    FIRST_START = "first start"
+    RUN_IN = "run-in"
+
+
+class Hold(StrEnum):
+    """What an open or failed task does to the job."""
+
+    STOP = "stop"  #: nothing further until it passes, or a named person overrides with a reason
+    NOTE = "note"  #: may go on with a note
+
+
+@dataclass(frozen=True, slots=True)
+class Band:
+    """What one source accepts, SI; None is open at that end."""
+
+    low: float | None
+    high: float | None
+    source: Source
+    says: str = ""  #: for which engine or practice it holds
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class Task:
+    """Something to do, to look at or to measure while the engine goes together.
+
+    Measured where ``dimension`` is set: ``bands`` are what the sources accept, the one used
+    first; several that differ are shown side by side and never averaged. The engine's own
+    figure in the case, ``limits`` (low, high), goes before them.
+    """
+
+    id: str
+    phase: Phase
+    says: str  #: completes "checked: ..."
+    how: tuple[str, ...]
+    source: Source
+    hold: Hold = Hold.STOP
+    dimension: str = ""
+    bands: tuple[Band, ...] = ()
+    limits: tuple[Limit | None, Limit | None] = (None, None)
+    spread: float = 0.0  #: usual measuring error of the method, one standard deviation, SI
+    remedy: str = ""  #: what to do where it fails
+    why: str = ""
+    guards: tuple[Cause, ...] = ()
+    only_with: tuple[Finding, ...] = ()  #: any of these features: else it does not apply
+    not_with: tuple[Finding, ...] = ()  #: none of these features
+    after: tuple[Finding, ...] = ()  #: called for where any of these was found
+    covers: tuple[Task, ...] = ()  #: tasks that need not be done where this one is called for
+    cautions: tuple[Caution, ...] = ()
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<task {self.id}>"
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class Layout:
+    """How an engine is arranged: what it has, what it lacks."""
+
+    id: str
+    says: str
+    has: tuple[Finding, ...]
+    lacks: tuple[Finding, ...]
+    source: Source
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<layout {self.id}>"
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class Part:
+    """Something to have at hand for a repair; names no maker."""
+
+    id: str
+    says: str
+    quantity: str
+    source: Source
+    measure_first: str = ""  #: what to measure or read before ordering
+    for_causes: tuple[Cause, ...] = ()  #: renewed where one of these is the confirmed cause
+    for_places: tuple[Access, ...] = ()  #: needed to close these places again
+    only_with: tuple[Finding, ...] = ()
+    not_with: tuple[Finding, ...] = ()
+    always: bool = False  #: for every repair that opened the oil side
+    note: str = ""
+    also: tuple[str, ...] = ()  #: everyday words
+
+    def __repr__(self) -> str:
+        return f"<part {self.id}>"
