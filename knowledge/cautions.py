@@ -9,22 +9,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
+from knowledge import sources
 from knowledge.model import Source
-from knowledge.sources import (
-    CDX,
-    COMMON_PRACTICE,
-    EPA,
-    FBE,
-    HB02,
-    HB18,
-    JUDGEMENT,
-    JWJ,
-    LCF,
-    LRP,
-    SCH,
-    TMS,
-    TMW,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.work import Caution
 
 #: of every step in which the engine runs; a boat's and a tractor's are shown where they may be meant
@@ -34,32 +21,32 @@ CAUTIONS: Mapping[Caution, tuple[str, Source]] = MappingProxyType(
         Caution.HOT: (
             "hot oil and exhaust burn: let the engine cool, or wear gloves and eye protection; oil "
             "sprays hot where a sender is taken out under pressure",
-            LRP,
+            sources.PRESSURE_CHECK_2006,
         ),
         Caution.EXHAUST: (
             "exhaust gas kills: run outdoors or with extraction; see to fresh air before running "
             "indoors",
-            TMW,
+            sources.ARMY_TM_307_RUNNING,
         ),
         Caution.ROTATING: (
             "running engine: guard belts, fan and couplings; hair, sleeves and rings away; lead "
             "hoses clear",
-            TMW,
+            sources.ARMY_TM_307_RUNNING,
         ),
         Caution.LIFTING: (
             "vehicle on rated stands on firm ground, wheels chocked, never under a jack alone; "
             "support the engine before easing its mounts, a tractor's axle and split as well",
-            HB02,
+            sources.ARMY_TM_272_TABLE,
         ),
         Caution.BATTERY: (
             "disconnect the battery, negative first, before working near starter, sender or "
             "alternator wires",
-            JWJ,
+            sources.SUMP_REMOVAL_2003,
         ),
         Caution.SPRING: (
             "a relief cap, pin or tensioner hides a loaded spring: eye protection, face away, a "
             "cloth over it; hold the cap with a deep socket (common practice) and release slowly",
-            FBE,
+            sources.PRESSURIZED_BLACK_GOLD,
         ),
         Caution.PRESSURE: (
             "compressed air or pressure pot: regulated, with its own relief and a rated hose, no "
@@ -69,16 +56,16 @@ CAUTIONS: Mapping[Caution, tuple[str, Source]] = MappingProxyType(
         Caution.SOLVENT: (
             "cleaning solvent burns and poisons: outdoors or with extraction, no flame, gloves and "
             "eye protection; no petrol on skin",
-            TMS,
+            sources.ARMY_TM_464_SUMP,
         ),
         Caution.FIRE: (
             "oil on a hot exhaust, or fuel in the oil, can burn or explode: extinguisher at hand, "
             "no cranking with a strong smell of fuel",
-            LCF,
+            sources.LABORATORY_FUEL,
         ),
         Caution.USED_OIL: (
             "used oil may cause skin cancer: barrier cream, gloves, wash; no oily rags in pockets",
-            SCH,
+            sources.OIL_SERVICE_SAFETY_2002,
         ),
         Caution.ASBESTOS: (
             "old gaskets and clutch dust may hold asbestos: no dry scraping, no blowing",
@@ -86,7 +73,7 @@ CAUTIONS: Mapping[Caution, tuple[str, Source]] = MappingProxyType(
         ),
         Caution.EYES: (
             "eye protection for drilling, grinding, sprung parts and compressed air",
-            CDX,
+            sources.TRAINING_PUMP_TEST,
         ),
         Caution.HEAVY: (
             "crankshaft, cylinder head and engine are heavy: rated hoist and a second person",
@@ -103,7 +90,7 @@ CAUTIONS: Mapping[Caution, tuple[str, Source]] = MappingProxyType(
         Caution.WASTE: (
             "catch and label waste, let filters drain; nothing into drains, soil, water or bins; "
             "oily rags in a closed metal bin",
-            EPA,
+            sources.USED_OIL_HANDLING_2007,
         ),
         Caution.INJECTION: (
             "injection spray goes through skin: keep clear when unions are cracked",
@@ -142,7 +129,7 @@ AIRCRAFT = Deferral(
     "aircraft",
     "engines installed in type-certificated aircraft are outside this book: stop; a licensed "
     "maintenance organisation and the maker's data only",
-    HB18,
+    sources.AIRCRAFT_FAULT_ISOLATION,
 )
 MAKERS_MANUAL = Deferral(
     "makers_manual",
@@ -154,7 +141,7 @@ WASTE_LAW = Deferral(
     "waste_law",
     "waste oil, filters and solvent: local law and collection points; in some places used oil is "
     "a hazardous waste by itself",
-    EPA,
+    sources.USED_OIL_HANDLING_2007,
 )
 LIFTING_RULES = Deferral(
     "lifting_rules",

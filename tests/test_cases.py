@@ -26,7 +26,7 @@ MAKERS = (
     "daimler|detroit diesel|deutz|dodge|ferguson|fiat|ford|fordson|gardner|gmc|honda|international|"
     "isuzu|jaguar|jeep|john deere|kelvin|kohler|kubota|lancia|leyland|lister|lucas|mack|man|"
     "massey|mercedes|mercruiser|mercury|mitsubishi|morris|nissan|oldsmobile|onan|perkins|peugeot|"
-    "pontiac|renault|rolls|rover|saab|scania|smiths|thornycroft|toyota|triumph|vauxhall|vdo|volvo|"
+    "renault|rolls|rover|saab|scania|smiths|thornycroft|toyota|triumph|vauxhall|vdo|volvo|"
     "westerbeke|yanmar"
 )
 PATHS = pytest.mark.parametrize("path", FILES, ids=lambda p: p.stem)

@@ -28,7 +28,7 @@ from knowledge.engines.features import (
     WINDAGE_TRAY,
 )
 from knowledge.model import Cause, Finding, Kind, State
-from knowledge.sources import GMC, ISS
+from knowledge.sources import PUMP_MAKER_SHAFTS_SCREENS, TRUCK_SERVICE_1994
 from knowledge.work import Access, Layout, Part
 from tests.command_line import ROOT, call
 
@@ -210,7 +210,7 @@ def test_handling_hides_no_part() -> None:
 def test_a_pressed_pickup_taken_off_is_renewed() -> None:
     """Its press fit is gone once it was drawn."""
     name = "pressed_new_pickup"
-    assert BOOK.parts[name].source is GMC
+    assert BOOK.parts[name].source is TRUCK_SERVICE_1994
     assert name in ids(parts_list((), (Access.PICKUP_OFF,), engine((PRESSED_PICKUP,)).get, BOOK))
     off = engine(lacks=(PRESSED_PICKUP,))
     assert name not in ids(parts_list((), (Access.PICKUP_OFF,), off.get, BOOK))
@@ -219,7 +219,7 @@ def test_a_pressed_pickup_taken_off_is_renewed() -> None:
 def test_a_new_pump_takes_a_new_drive_shaft() -> None:
     """Where a shaft from the distributor turns it; a chain-driven one takes its chain."""
     shaft = BOOK.parts["pump_drive_shaft"]
-    assert shaft.source is ISS
+    assert shaft.source is PUMP_MAKER_SHAFTS_SCREENS
     assert set(BOOK.parts["oil_pump"].for_causes) <= set(shaft.for_causes)
     causes = (BOOK.causes["pump_debris_lock"],)
     turned = engine((PUMP_ON_DISTRIBUTOR_SHAFT,), (PUMP_ON_CHAIN,))

@@ -22,7 +22,14 @@ from knowledge.engines.features import (
 from knowledge.model import Finding, State, all_in
 from knowledge.reassembly import figures
 from knowledge.reassembly.applying import applies
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, OLD, P06, P88, PE17
+from knowledge.sources import (
+    BUILD_ARTICLE_2017,
+    COMMON_PRACTICE,
+    FOUR_PUMP_SERVICE_1988,
+    JUDGEMENT,
+    PUMP_INSTALLATION_1983,
+    V8_PUMP_SERVICE_2006,
+)
 from knowledge.units import DIMENSIONS, LENGTH, TORQUE, parse
 from knowledge.work import Band, Caution, Hold, Layout, Phase, Task
 
@@ -270,17 +277,17 @@ def test_inch_pounds_never_pass_for_foot_pounds() -> None:
 @pytest.mark.parametrize(
     ("task", "figure", "source"),
     [
-        ("pump_cover_screws_torqued", "106 in-lb", PE17),
-        ("pump_cover_screws_torqued", "10 ft-lb", OLD),
-        ("pump_cover_screws_torqued", "6 ft-lb", P88),
-        ("pump_cover_screws_torqued", "9 ft-lb", P88),
-        ("pump_bolts_torqued", "26 ft-lb", P88),
-        ("pump_bolts_torqued", "35 ft-lb", P88),
-        ("pump_bolts_torqued", "55 ft-lb", PE17),
-        ("pump_bolts_torqued", "25 N·m", P06),
-        ("relief_cap_torqued", "35 ft-lb", OLD),
-        ("pickup_bolt_torqued", "12 N·m", P06),
-        ("tray_bolts_torqued", "25 N·m", P06),
+        ("pump_cover_screws_torqued", "106 in-lb", BUILD_ARTICLE_2017),
+        ("pump_cover_screws_torqued", "10 ft-lb", PUMP_INSTALLATION_1983),
+        ("pump_cover_screws_torqued", "6 ft-lb", FOUR_PUMP_SERVICE_1988),
+        ("pump_cover_screws_torqued", "9 ft-lb", FOUR_PUMP_SERVICE_1988),
+        ("pump_bolts_torqued", "26 ft-lb", FOUR_PUMP_SERVICE_1988),
+        ("pump_bolts_torqued", "35 ft-lb", FOUR_PUMP_SERVICE_1988),
+        ("pump_bolts_torqued", "55 ft-lb", BUILD_ARTICLE_2017),
+        ("pump_bolts_torqued", "25 N·m", V8_PUMP_SERVICE_2006),
+        ("relief_cap_torqued", "35 ft-lb", PUMP_INSTALLATION_1983),
+        ("pickup_bolt_torqued", "12 N·m", V8_PUMP_SERVICE_2006),
+        ("tray_bolts_torqued", "25 N·m", V8_PUMP_SERVICE_2006),
     ],
 )
 def test_published_torques_stand_beside(task: str, figure: str, source: object) -> None:

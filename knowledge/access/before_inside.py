@@ -1,9 +1,10 @@
 """What must be seen before sump, pump and bearings are opened further."""
 
+from knowledge import sources
 from knowledge.access.precedence_model import Before, before
 from knowledge.debris import findings as debris_findings
 from knowledge.engines import features
-from knowledge.sources import COMMON_PRACTICE, GMC, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.bearings import findings_measured as bearings_measured
@@ -162,7 +163,7 @@ _PUMP = (
     *before(
         pump_bench.LOOK_INTO_THE_OPENED_PUMP,
         "debris in the pump moves when the plug is driven out",
-        GMC,
+        sources.TRUCK_SERVICE_1994,
         Access.PUMP_RELIEF_OUT,
         not_with=(features.RELIEF_OUTSIDE,),
     ),

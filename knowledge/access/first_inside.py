@@ -1,8 +1,9 @@
 """Which check comes first at the open sump, the pump and the bearings."""
 
+from knowledge import sources
 from knowledge.access.precedence_model import FirstOf
 from knowledge.debris import findings as debris_findings
-from knowledge.sources import COMMON_PRACTICE, GMC, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.bearings import findings_measured as bearings_measured
 from knowledge.stations.bearings import findings_shell_map as bearings_shell_map
@@ -128,7 +129,7 @@ _PUMP = (
             pump_mount.TURN_PUMP_IN_OIL_BATH,
         ),
         why="the oil film that shows it was wet, and how gears and debris lay, go at once",
-        source=GMC,
+        source=sources.TRUCK_SERVICE_1994,
     ),
     FirstOf(
         check=debris_findings.LOOK_FOR_PIECES_IN_THE_PUMP,

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from knowledge import sources
 from knowledge.model import Source
-from knowledge.sources import GMC, JUDGEMENT, JWJ
+from knowledge.sources import JUDGEMENT
 from knowledge.work import Access, Caution
 
 
@@ -167,7 +168,7 @@ _TYPICAL = (
         needs=(Access.DRAINED,),
         minutes_in_place=150,
         minutes_on_stand=30,
-        source=JWJ,
+        source=sources.SUMP_REMOVAL_2003,
         destroys="the lie of debris in the sump, the print of its gasket",
         keep="photograph as it drops; catch and bag the debris before wiping",
         cautions=(Caution.BATTERY, Caution.LIFTING, Caution.ASBESTOS, Caution.WASTE),
@@ -197,7 +198,7 @@ _TYPICAL = (
         needs=(Access.SUMP_OFF,),
         minutes_in_place=10,
         minutes_on_stand=10,
-        source=GMC,
+        source=sources.TRUCK_SERVICE_1994,
         destroys="the press fit of the tube: one that was pressed in is renewed",
         keep="photograph the screen; bag what lies on it",
         ready=(
@@ -249,7 +250,7 @@ _TYPICAL = (
         needs=(Access.PUMP_OFF,),
         minutes_in_place=10,
         minutes_on_stand=10,
-        source=GMC,
+        source=sources.TRUCK_SERVICE_1994,
         destroys="the film that shows it was primed, the order of the teeth",
         keep="look for the oil film; mark the meshing teeth",
         ready=(

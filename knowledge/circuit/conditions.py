@@ -4,8 +4,9 @@ Arrows between them run downwards in this file, so the graph stays acyclic: a lo
 reality (debris, valve, starvation, debris) is cut where damage begins.
 """
 
+from knowledge import sources
 from knowledge.model import Condition, Station
-from knowledge.sources import AA97, BTG, CAV, COMMON_PRACTICE, HB19, INL, NE2, PBB, PF, PHYSICS, TUR
+from knowledge.sources import COMMON_PRACTICE, PHYSICS
 
 S = Station
 READING_FALSE = Condition(
@@ -13,7 +14,7 @@ READING_FALSE = Condition(
     station=S.INSTRUMENT,
     says="the instrument reads low or nothing while the pressure is there",
     mechanism="sender, wire, line or gauge is at fault; the oil does not know",
-    source=NE2,
+    source=sources.NAVY_14075_INSTRUMENTS,
 )
 READING_ERRATIC = Condition(
     id="reading_erratic",
@@ -34,7 +35,7 @@ OIL_SHORT = Condition(
     station=S.OIL,
     says="too little oil stands over the pickup",
     mechanism="the pickup uncovers and the pump draws air, first now and then, at last always",
-    source=INL,
+    source=sources.UNDERSTANDING_OIL_PRESSURE,
 )
 PICKUP_UNCOVERED = Condition(
     id="pickup_uncovered",
@@ -48,7 +49,7 @@ OIL_SLUDGED = Condition(
     station=S.OIL,
     says="the oil has laid down sludge or varnish",
     mechanism="oxidised or watered oil leaves deposits that narrow mesh and oilways and stick valves",
-    source=INL,
+    source=sources.UNDERSTANDING_OIL_PRESSURE,
 )
 OIL_THIN = Condition(
     id="oil_thin",
@@ -69,7 +70,7 @@ OIL_AERATED = Condition(
     station=S.OIL,
     says="air is whipped into the oil",
     mechanism="foam is compressible: the needle flutters, worse with speed, and settles when it rests",
-    source=CAV,
+    source=sources.PUMP_CAVITATION_ANSWER,
 )
 DIRT_IN_OIL = Condition(
     id="dirt_in_oil",
@@ -125,35 +126,35 @@ PUMP_CAVITATES = Condition(
     station=S.PUMP,
     says="the pump cannot fill at speed",
     mechanism="pressure climbs, then falls as the revs rise; the pump rattles or whines",
-    source=CAV,
+    source=sources.PUMP_CAVITATION_ANSWER,
 )
 DELIVERY_REDUCED = Condition(
     id="delivery_reduced",
     station=S.PUMP,
     says="the pump delivers less than this engine needs at every speed",
     mechanism="wrong, reversed or half-masked pump: low from its first start",
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
 )
 RELIEF_BLEEDS = Condition(
     id="relief_bleeds",
     station=S.RELIEF,
     says="oil bleeds past the relief valve when it should be shut",
     mechanism="like a hole near the pump: worst at idle, less felt with revs, hardly changed by heat",
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
 )
 RELIEF_CAPS_LOW = Condition(
     id="relief_caps_low",
     station=S.RELIEF,
     says="the relief valve opens too early",
     mechanism="pressure is steady but never gets past a low ceiling; idle may be sound",
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
 )
 RELIEF_HOLDS_HIGH = Condition(
     id="relief_holds_high",
     station=S.RELIEF,
     says="the relief valve opens too late or not at all",
     mechanism="cold pressure climbs with revs far past the setting; filter and drive suffer",
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
 )
 OPEN_LEAK_INSIDE = Condition(
     id="open_leak_inside",
@@ -188,14 +189,14 @@ BRANCH_DRY = Condition(
     station=S.TOPEND,
     says="the valve gear's or the turbo's branch gets no oil although the gauge looks good",
     mechanism="the gauge taps the gallery, not the branch",
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
 )
 JOURNAL_DRY = Condition(
     id="journal_dry",
     station=S.BEARINGS,
     says="one main, rod or cam bearing gets no oil although the gauge looks good",
     mechanism="its own feed is closed or masked; the gauge taps the gallery",
-    source=PBB,
+    source=sources.ROTATED_GALLERY_PLUG,
 )
 PRESSURE_LOW = Condition(
     id="pressure_low",
@@ -230,7 +231,7 @@ BEARINGS_STARVED = Condition(
     station=S.BEARINGS,
     says="the bearings ran short of oil",
     mechanism="low, absent or foaming oil lets the film break",
-    source=AA97,
+    source=sources.CARLEY_1997,
     damage=True,
 )
 BEARINGS_DAMAGED = Condition(
@@ -238,7 +239,7 @@ BEARINGS_DAMAGED = Condition(
     station=S.BEARINGS,
     says="the bearings are wiped, scored or turned",
     mechanism="first damage or following damage: the pattern tells which",
-    source=BTG,
+    source=sources.BEARING_WEAR_ANALYSIS,
     damage=True,
 )
 METAL_SHED = Condition(
@@ -262,7 +263,7 @@ VALVE_GEAR_DRY = Condition(
     station=S.TOPEND,
     says="the valve gear runs short of oil",
     mechanism="lifters collapse and clatter; rockers and cams dry",
-    source=AA97,
+    source=sources.CARLEY_1997,
     damage=True,
 )
 ENGINE_FAILED = Condition(
@@ -270,6 +271,6 @@ ENGINE_FAILED = Condition(
     station=S.BEARINGS,
     says="the engine stopped, seized or broke",
     mechanism="the end of every chain that was not stopped in time",
-    source=AA97,
+    source=sources.CARLEY_1997,
     damage=True,
 )

@@ -1,33 +1,11 @@
 """Links between states of the oil circuit, and to damage."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import (
-    CEB2,
-    COMMON_PRACTICE,
-    HB01,
-    HB03,
-    HB04,
-    HB05,
-    HB07,
-    HB08,
-    HB09,
-    HB11,
-    HB13,
-    HB14,
-    ISS,
-    JIO,
-    JUDGEMENT,
-    MON,
-    PBB,
-    PHYSICS,
-    PRM,
-    SJR,
-    SLO,
-    V8F,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.relief import findings as relief_findings
 
 OIL_THAT_LEAVES_IS_MISSED_BELOW = LinkGroup(
@@ -36,7 +14,7 @@ OIL_THAT_LEAVES_IS_MISSED_BELOW = LinkGroup(
     says="Oil that leaves the engine is missed at the pickup: pressure holds, wavers, then goes.",
     parent=conditions.OIL_ESCAPING,
     effects={
-        conditions.OIL_SHORT: (MOSTLY, HB07),
+        conditions.OIL_SHORT: (MOSTLY, sources.OVERHAUL_MANUAL_5_101),
     },
     matches=[example(direct_gauge.TOP_UP_CURES_FOR_A_WHILE, patterns.FELL_SUDDENLY)],
     non_matches=[example(patterns_speed.FALLS_AS_REVS_RISE)],
@@ -47,9 +25,9 @@ PUMP_THAT_SWALLOWS_AIR = LinkGroup(
     says="Too little oil over the pickup: the pump swallows air, now and then at first, at last always.",
     parent=conditions.OIL_SHORT,
     effects={
-        conditions.PRESSURE_LOW: (OFTEN, HB09),
-        conditions.PRESSURE_GONE: (OFTEN, HB05),
-        conditions.PRESSURE_UNSTEADY: (OFTEN, HB09),
+        conditions.PRESSURE_LOW: (OFTEN, sources.MARINE_SERVICE_MANUAL_1999),
+        conditions.PRESSURE_GONE: (OFTEN, sources.CROSSOVER_V6_MANUAL_2007),
+        conditions.PRESSURE_UNSTEADY: (OFTEN, sources.MARINE_SERVICE_MANUAL_1999),
     },
     matches=[example(direct_gauge.TOP_UP_CURES_FOR_A_WHILE, patterns.GAUGE_READS_LOW)],
     non_matches=[example(patterns.GAUGE_READS_LOW, patterns.ENGINE_RUNS_NORMALLY)],
@@ -60,9 +38,9 @@ OIL_THROWN_OFF_THE_PICKUP = LinkGroup(
     says="Oil thrown off the pickup lets pressure fall for as long as the manoeuvre lasts.",
     parent=conditions.PICKUP_UNCOVERED,
     effects={
-        conditions.PRESSURE_UNSTEADY: (OFTEN, SLO),
-        conditions.PRESSURE_LOW: (SOMETIMES, SLO),
-        conditions.PRESSURE_GONE: (SELDOM, SJR),
+        conditions.PRESSURE_UNSTEADY: (OFTEN, sources.SUMP_TILT_TEST),
+        conditions.PRESSURE_LOW: (SOMETIMES, sources.SUMP_TILT_TEST),
+        conditions.PRESSURE_GONE: (SELDOM, sources.NEWSPAPER_BRAKING_2005),
     },
     matches=[example(behaviour.FALLS_IN_A_MANOEUVRE)],
     non_matches=[example(patterns.GAUGE_READS_LOW)],
@@ -73,8 +51,8 @@ SLUDGE_SETTLES_WHERE_OIL_IS_SLOW = LinkGroup(
     says="Sludge settles on the mesh first, then in filter and oilways, and sticks valves.",
     parent=conditions.OIL_SLUDGED,
     effects={
-        conditions.SUCTION_THROTTLED: (OFTEN, JIO),
-        conditions.FLOW_RESTRICTED: (SOMETIMES, HB04),
+        conditions.SUCTION_THROTTLED: (OFTEN, sources.CLUB_BLOCKED_SCREENS),
+        conditions.FLOW_RESTRICTED: (SOMETIMES, sources.NOORDEMAN_2015),
         conditions.RELIEF_BLEEDS: (SELDOM, COMMON_PRACTICE),
         conditions.BRANCH_DRY: (SELDOM, COMMON_PRACTICE),
         conditions.JOURNAL_DRY: (SELDOM, COMMON_PRACTICE),
@@ -100,7 +78,7 @@ THICK_OIL_SHOWS_HIGH = LinkGroup(
     says="Thick oil shows a high gauge while far bearings and a small suction go short.",
     parent=conditions.OIL_THICK,
     effects={
-        conditions.PRESSURE_HIGH: (OFTEN, HB03),
+        conditions.PRESSURE_HIGH: (OFTEN, sources.DIESEL_TESTING_MANUAL),
         conditions.PUMP_CAVITATES: (SELDOM, PHYSICS),
         conditions.VALVE_GEAR_DRY: (SELDOM, COMMON_PRACTICE),
     },
@@ -113,10 +91,10 @@ FOAM_CANNOT_HOLD_PRESSURE = LinkGroup(
     says="Oil whipped full of air cannot hold pressure: the pump cavitates, lifters collapse, bearings starve.",
     parent=conditions.OIL_AERATED,
     effects={
-        conditions.PRESSURE_UNSTEADY: (MOSTLY, HB09),
-        conditions.PRESSURE_LOW: (OFTEN, HB08),
+        conditions.PRESSURE_UNSTEADY: (MOSTLY, sources.MARINE_SERVICE_MANUAL_1999),
+        conditions.PRESSURE_LOW: (OFTEN, sources.MARINE_OWNERS_MANUAL_2008),
         conditions.PUMP_CAVITATES: (SOMETIMES, COMMON_PRACTICE),
-        conditions.VALVE_GEAR_DRY: (OFTEN, HB09),
+        conditions.VALVE_GEAR_DRY: (OFTEN, sources.MARINE_SERVICE_MANUAL_1999),
         conditions.BEARINGS_STARVED: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[example(patterns_speed.FLICKERS_ONLY_AT_SPEED)],
@@ -129,12 +107,12 @@ DIRT_GOES_WHERE_OIL_GOES = LinkGroup(
     parent=conditions.DIRT_IN_OIL,
     effects={
         conditions.SUCTION_THROTTLED: (SOMETIMES, COMMON_PRACTICE),
-        conditions.RELIEF_BLEEDS: (SOMETIMES, HB13),
-        conditions.PUMP_SCORED: (SOMETIMES, ISS),
+        conditions.RELIEF_BLEEDS: (SOMETIMES, sources.TRACTOR_WORKSHOP_MANUAL),
+        conditions.PUMP_SCORED: (SOMETIMES, sources.PUMP_MAKER_SHAFTS_SCREENS),
         conditions.BRANCH_DRY: (SELDOM, COMMON_PRACTICE),
         conditions.JOURNAL_DRY: (SOMETIMES, COMMON_PRACTICE),
         conditions.FLOW_RESTRICTED: (SELDOM, COMMON_PRACTICE),
-        conditions.BEARINGS_DAMAGED: (OFTEN, CEB2),
+        conditions.BEARINGS_DAMAGED: (OFTEN, sources.BEARING_BROCHURE_CEB2),
     },
     matches=[example(relief_findings.DEBRIS_ON_RELIEF_SEAT)],
     non_matches=[example(patterns_speed.CAPPED_LOW)],
@@ -146,9 +124,9 @@ AIR_SUCKED_IN_COMES_THROUGH_IN_SLUGS = LinkGroup(
     parent=conditions.AIR_IN_SUCTION,
     effects={
         conditions.PRESSURE_UNSTEADY: (MOSTLY, COMMON_PRACTICE),
-        conditions.PRESSURE_LOW: (OFTEN, HB01),
-        conditions.PRESSURE_GONE: (SOMETIMES, HB05),
-        conditions.PUMP_DRY: (SOMETIMES, PRM),
+        conditions.PRESSURE_LOW: (OFTEN, sources.ARMY_TM_347_CHART_1973),
+        conditions.PRESSURE_GONE: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
+        conditions.PUMP_DRY: (SOMETIMES, sources.FILTER_MAKER_PRIME),
         conditions.OIL_AERATED: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[example(direct_gauge.DIRECT_GAUGE_UNSTEADY, behaviour.SLOW_AFTER_STANDING)],
@@ -163,7 +141,7 @@ PUMP_THAT_CANNOT_DRINK = LinkGroup(
         conditions.PRESSURE_LOW: (MOSTLY, PHYSICS),
         conditions.PUMP_CAVITATES: (OFTEN, PHYSICS),
         conditions.PRESSURE_UNSTEADY: (SOMETIMES, COMMON_PRACTICE),
-        conditions.PRESSURE_GONE: (SOMETIMES, HB05),
+        conditions.PRESSURE_GONE: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
     },
     matches=[example(patterns_speed.FALLS_AS_REVS_RISE)],
     non_matches=[example(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED)],
@@ -175,7 +153,7 @@ OIL_SLIPS_BACK_INSIDE_THE_PUMP = LinkGroup(
     parent=conditions.PUMP_SLIP,
     effects={
         conditions.PRESSURE_LOW: (MOSTLY, PHYSICS),
-        conditions.PRESSURE_GONE: (SELDOM, HB05),
+        conditions.PRESSURE_GONE: (SELDOM, sources.CROSSOVER_V6_MANUAL_2007),
     },
     matches=[example(patterns_speed.RISES_JUST_OFF_IDLE)],
     non_matches=[example(patterns_speed.FALLS_AS_REVS_RISE)],
@@ -186,7 +164,7 @@ PUMP_THAT_STANDS_STILL = LinkGroup(
     says="A pump that stands still gives nothing at all, at once.",
     parent=conditions.PUMP_NOT_TURNING,
     effects={
-        conditions.PRESSURE_GONE: (ALWAYS, HB14),
+        conditions.PRESSURE_GONE: (ALWAYS, sources.MOTORCYCLE_MANUAL),
     },
     matches=[example(patterns.FELL_SUDDENLY, direct_gauge.DIRECT_GAUGE_ZERO)],
     non_matches=[example(patterns_speed.GOOD_COLD_LOW_HOT)],
@@ -197,10 +175,10 @@ DRIVE_THAT_SLIPS_OR_BINDS = LinkGroup(
     says="A drive that slips or binds gives pressure that comes and goes, sheds filings and at last lets go.",
     parent=conditions.PUMP_DRIVE_ERRATIC,
     effects={
-        conditions.PRESSURE_UNSTEADY: (OFTEN, V8F),
-        conditions.PRESSURE_LOW: (SOMETIMES, HB07),
-        conditions.PUMP_NOT_TURNING: (SOMETIMES, ISS),
-        conditions.METAL_SHED: (SOMETIMES, V8F),
+        conditions.PRESSURE_UNSTEADY: (OFTEN, sources.WORN_GEAR_THREAD),
+        conditions.PRESSURE_LOW: (SOMETIMES, sources.OVERHAUL_MANUAL_5_101),
+        conditions.PUMP_NOT_TURNING: (SOMETIMES, sources.PUMP_MAKER_SHAFTS_SCREENS),
+        conditions.METAL_SHED: (SOMETIMES, sources.WORN_GEAR_THREAD),
     },
     matches=[example(patterns.NEEDLE_FLICKERS, direct_gauge.DIRECT_GAUGE_UNSTEADY)],
     non_matches=[example(patterns_speed.CAPPED_LOW)],
@@ -211,7 +189,7 @@ DRY_PUMP_DOES_NOT_DRAW = LinkGroup(
     says="A dry pump does not draw: no pressure until its clearances are wetted.",
     parent=conditions.PUMP_DRY,
     effects={
-        conditions.PRESSURE_GONE: (ALWAYS, PRM),
+        conditions.PRESSURE_GONE: (ALWAYS, sources.FILTER_MAKER_PRIME),
     },
     matches=[example(behaviour.NONE_FROM_FIRST_START)],
     non_matches=[example(patterns_speed.GOOD_COLD_LOW_HOT)],
@@ -248,7 +226,7 @@ VALVE_THAT_NEVER_QUITE_SHUTS = LinkGroup(
     effects={
         conditions.PRESSURE_LOW: (ALWAYS, PHYSICS),
         conditions.PRESSURE_UNSTEADY: (SOMETIMES, COMMON_PRACTICE),
-        conditions.PRESSURE_GONE: (SELDOM, HB14),
+        conditions.PRESSURE_GONE: (SELDOM, sources.MOTORCYCLE_MANUAL),
     },
     matches=[example(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, direct_gauge.PUMP_PORT_LOW)],
     non_matches=[example(patterns_speed.FALLS_AS_REVS_RISE)],
@@ -270,7 +248,7 @@ VALVE_THAT_DOES_NOT_RELIEVE = LinkGroup(
     says="A relief valve that does not relieve lets cold pressure climb with the revs.",
     parent=conditions.RELIEF_HOLDS_HIGH,
     effects={
-        conditions.PRESSURE_HIGH: (ALWAYS, HB14),
+        conditions.PRESSURE_HIGH: (ALWAYS, sources.MOTORCYCLE_MANUAL),
     },
     matches=[example(patterns_speed.CLIMBS_PAST_SETTING)],
     non_matches=[example(patterns.GAUGE_READS_LOW)],
@@ -281,8 +259,8 @@ OPENING_INSIDE_THE_ENGINE = LinkGroup(
     says="An opening inside the engine takes oil like a hole: low at all speeds, hot or cold.",
     parent=conditions.OPEN_LEAK_INSIDE,
     effects={
-        conditions.PRESSURE_LOW: (MOSTLY, MON),
-        conditions.PRESSURE_GONE: (SOMETIMES, HB14),
+        conditions.PRESSURE_LOW: (MOSTLY, sources.GALLERY_PLUG_LEFT_OUT),
+        conditions.PRESSURE_GONE: (SOMETIMES, sources.MOTORCYCLE_MANUAL),
     },
     matches=[example(patterns_speed.LOW_AT_ALL_SPEEDS, patterns_speed.LOW_EVEN_COLD)],
     non_matches=[example(patterns_speed.FALLS_AS_REVS_RISE)],
@@ -294,7 +272,7 @@ WIDE_CLEARANCES_DRAIN_THE_GALLERY = LinkGroup(
     parent=conditions.CLEARANCES_WIDE,
     effects={
         conditions.PRESSURE_LOW: (ALWAYS, PHYSICS),
-        conditions.PRESSURE_GONE: (SOMETIMES, HB05),
+        conditions.PRESSURE_GONE: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
     },
     matches=[example(patterns_speed.GOOD_COLD_LOW_HOT)],
     non_matches=[example(patterns_speed.LOW_EVEN_COLD)],
@@ -305,10 +283,10 @@ FLOW_HELD_BACK = LinkGroup(
     says="A choked filter, cooler or oilway leaves what lies behind it short.",
     parent=conditions.FLOW_RESTRICTED,
     effects={
-        conditions.PRESSURE_LOW: (OFTEN, HB11),
+        conditions.PRESSURE_LOW: (OFTEN, sources.MARINE_DIESEL_MANUAL),
         conditions.BRANCH_DRY: (SOMETIMES, COMMON_PRACTICE),
-        conditions.JOURNAL_DRY: (SOMETIMES, PBB),
-        conditions.PRESSURE_GONE: (SELDOM, HB05),
+        conditions.JOURNAL_DRY: (SOMETIMES, sources.ROTATED_GALLERY_PLUG),
+        conditions.PRESSURE_GONE: (SELDOM, sources.CROSSOVER_V6_MANUAL_2007),
     },
     matches=[example(direct_gauge.PORTS_DIFFER)],
     non_matches=[example(patterns_speed.RISES_JUST_OFF_IDLE)],

@@ -1,10 +1,11 @@
 """Links from lost pressure to damage, and from damage to debris."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import AA97, CEB2, COMMON_PRACTICE, HB13, HB18, LTK, RUS, SLO
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.relief import findings as relief_findings
 
 DRY_BRANCH_BEHIND_A_GOOD_GAUGE = LinkGroup(
@@ -15,13 +16,13 @@ DRY_BRANCH_BEHIND_A_GOOD_GAUGE = LinkGroup(
         *effects_of(
             conditions.JOURNAL_DRY,
             {
-                conditions.BEARINGS_DAMAGED: (MOSTLY, CEB2),
+                conditions.BEARINGS_DAMAGED: (MOSTLY, sources.BEARING_BROCHURE_CEB2),
             },
         ),
         *effects_of(
             conditions.BRANCH_DRY,
             {
-                conditions.VALVE_GEAR_DRY: (OFTEN, LTK),
+                conditions.VALVE_GEAR_DRY: (OFTEN, sources.CAM_BEARING_HOLES_BLOG),
             },
         ),
     ),
@@ -34,8 +35,8 @@ LOW_PRESSURE_STARVES = LinkGroup(
     says="Low pressure starves lifters first and bearings next.",
     parent=conditions.PRESSURE_LOW,
     effects={
-        conditions.VALVE_GEAR_DRY: (OFTEN, AA97),
-        conditions.BEARINGS_STARVED: (SOMETIMES, AA97),
+        conditions.VALVE_GEAR_DRY: (OFTEN, sources.CARLEY_1997),
+        conditions.BEARINGS_STARVED: (SOMETIMES, sources.CARLEY_1997),
     },
     matches=[example(patterns.GAUGE_READS_LOW, direct_gauge.DIRECT_GAUGE_LOW)],
     non_matches=[example(patterns.GAUGE_READS_LOW, patterns.ENGINE_RUNS_NORMALLY)],
@@ -58,8 +59,8 @@ SLUGS_OF_AIR_STARVE = LinkGroup(
     says="Each slug of air starves a rod bearing a little, one event at a time.",
     parent=conditions.PRESSURE_UNSTEADY,
     effects={
-        conditions.BEARINGS_STARVED: (SOMETIMES, SLO),
-        conditions.VALVE_GEAR_DRY: (SOMETIMES, AA97),
+        conditions.BEARINGS_STARVED: (SOMETIMES, sources.SUMP_TILT_TEST),
+        conditions.VALVE_GEAR_DRY: (SOMETIMES, sources.CARLEY_1997),
     },
     matches=[example(direct_gauge.DIRECT_GAUGE_UNSTEADY)],
     non_matches=[example(patterns.GAUGE_READS_LOW)],
@@ -70,7 +71,7 @@ STARVED_BEARING_WIPES = LinkGroup(
     says="A starved bearing wipes: that damage follows, it did not come first.",
     parent=conditions.BEARINGS_STARVED,
     effects={
-        conditions.BEARINGS_DAMAGED: (OFTEN, RUS),
+        conditions.BEARINGS_DAMAGED: (OFTEN, sources.RECONDITIONER_BEARINGS),
     },
     matches=[example(patterns.GAUGE_READS_ZERO)],
     non_matches=[example(patterns.ENGINE_RUNS_NORMALLY)],
@@ -81,8 +82,8 @@ DAMAGED_BEARING_SHEDS_AND_SEIZES = LinkGroup(
     says="A damaged bearing sheds metal, knocks, and at last seizes or lets a rod go.",
     parent=conditions.BEARINGS_DAMAGED,
     effects={
-        conditions.METAL_SHED: (MOSTLY, HB18),
-        conditions.ENGINE_FAILED: (SOMETIMES, AA97),
+        conditions.METAL_SHED: (MOSTLY, sources.AIRCRAFT_FAULT_ISOLATION),
+        conditions.ENGINE_FAILED: (SOMETIMES, sources.CARLEY_1997),
     },
     matches=[example(patterns.GAUGE_READS_ZERO)],
     non_matches=[example(patterns.ENGINE_RUNS_NORMALLY)],
@@ -94,7 +95,7 @@ SHED_METAL_COMES_ROUND_AGAIN = LinkGroup(
     parent=conditions.METAL_SHED,
     effects={
         conditions.PUMP_SCORED: (SOMETIMES, COMMON_PRACTICE),
-        relief_findings.DEBRIS_ON_RELIEF_SEAT: (SELDOM, HB18),
+        relief_findings.DEBRIS_ON_RELIEF_SEAT: (SELDOM, sources.AIRCRAFT_FAULT_ISOLATION),
     },
     matches=[example(relief_findings.DEBRIS_ON_RELIEF_SEAT)],
     non_matches=[example(patterns.ENGINE_RUNS_NORMALLY)],
@@ -105,7 +106,7 @@ LOOSE_DIRT_LIES_UNDER_THE_VALVE = LinkGroup(
     says="Loose dirt that travels with the oil lies down under the relief valve.",
     parent=conditions.DIRT_IN_OIL,
     effects={
-        relief_findings.DEBRIS_ON_RELIEF_SEAT: (SOMETIMES, HB13),
+        relief_findings.DEBRIS_ON_RELIEF_SEAT: (SOMETIMES, sources.TRACTOR_WORKSHOP_MANUAL),
     },
     matches=[example(relief_findings.DEBRIS_ON_RELIEF_SEAT)],
     non_matches=[example(patterns_speed.CAPPED_LOW)],

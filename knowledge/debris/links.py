@@ -1,10 +1,11 @@
 """What the debris shows: links from causes and damage to debris."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.debris import findings
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import COMMON_PRACTICE, GTL, JUDGEMENT, MIF, RMB
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.pump import causes as pump_causes
@@ -19,9 +20,9 @@ METAL_GOES_TO_THE_FILTER = LinkGroup(
         *effects_of(
             conditions.METAL_SHED,
             {
-                findings.METAL_IN_FILTER: (MOSTLY, MIF),
+                findings.METAL_IN_FILTER: (MOSTLY, sources.INSIDE_YOUR_FILTER),
                 findings.METAL_IN_PAN: (MOSTLY, COMMON_PRACTICE),
-                findings.METAL_THROUGHOUT: (OFTEN, GTL),
+                findings.METAL_THROUGHOUT: (OFTEN, sources.SERVICE_BULLETIN_22_NA_074),
                 findings.BEARING_PIECES_IN_PUMP: (SOMETIMES, JUDGEMENT),
                 findings.CRANK_TRAP_METAL: (SOMETIMES, COMMON_PRACTICE),
                 findings.MAGNETIC_METAL: (SOMETIMES, COMMON_PRACTICE),
@@ -30,7 +31,7 @@ METAL_GOES_TO_THE_FILTER = LinkGroup(
         *effects_of(
             conditions.BEARINGS_DAMAGED,
             {
-                findings.BRIGHT_SOFT_METAL: (SOMETIMES, MIF),
+                findings.BRIGHT_SOFT_METAL: (SOMETIMES, sources.INSIDE_YOUR_FILTER),
             },
         ),
     ),
@@ -68,7 +69,7 @@ GRIT_FROM_THE_WORKSHOP = LinkGroup(
     says="Sand, shot, swarf and bristle come from a workshop and travel with the oil.",
     parent=conditions.DIRT_IN_OIL,
     effects={
-        findings.HARD_CHIPS: (SOMETIMES, RMB),
+        findings.HARD_CHIPS: (SOMETIMES, sources.RING_MAKER_CLEANING_MEDIA),
         findings.CRANK_TRAP_METAL: (SOMETIMES, COMMON_PRACTICE),
         findings.METAL_IN_FILTER: (SOMETIMES, COMMON_PRACTICE),
         findings.METAL_IN_SCREEN: (SOMETIMES, COMMON_PRACTICE),

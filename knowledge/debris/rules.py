@@ -1,5 +1,6 @@
 """Rules on debris: what it shows and what it does not."""
 
+from knowledge import sources
 from knowledge.debris import findings
 from knowledge.model import Severity, Station
 from knowledge.rule_api import (
@@ -12,7 +13,7 @@ from knowledge.rule_api import (
     is_present,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE, CUT, MIF
+from knowledge.sources import COMMON_PRACTICE
 
 rule = rules_of(Station.BEARINGS)
 
@@ -21,7 +22,7 @@ BEARING_METAL = (findings.COPPER_FLAKES, findings.GREY_SOFT_FLAKES, findings.LIN
 
 
 @rule(
-    source=CUT,
+    source=sources.CUT_FILTER_ANALYSIS_2026,
     matches=[example(findings.FINE_DUST_ONLY)],
     non_matches=[example(findings.METAL_IN_FILTER)],
 )
@@ -77,7 +78,7 @@ def fur_on_the_plug_is_normal(known: Known) -> Conclusions:
 
 
 @rule(
-    source=CUT,
+    source=sources.CUT_FILTER_ANALYSIS_2026,
     matches=[example(findings.FINE_DUST_ONLY, findings.METAL_IN_FILTER)],
     non_matches=[example(findings.FINE_DUST_ONLY, lacks=[findings.METAL_IN_FILTER])],
 )
@@ -92,7 +93,7 @@ def dust_only_and_metal_do_not_fit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=MIF,
+    source=sources.INSIDE_YOUR_FILTER,
     matches=[example(findings.METAL_IN_FILTER), example(findings.COPPER_FLAKES)],
     non_matches=[example(findings.FINE_DUST_ONLY)],
 )

@@ -1,7 +1,8 @@
 """How an engine is arranged: facts that decide which causes it can have at all."""
 
+from knowledge import sources
 from knowledge.model import Finding, Kind, Source, Stage, Station
-from knowledge.sources import COMMON_PRACTICE, EB09, GMC, POI, TM8
+from knowledge.sources import COMMON_PRACTICE
 
 
 def feature(id_: str, says: str, asks: str, source: Source = COMMON_PRACTICE) -> Finding:
@@ -21,7 +22,7 @@ PUMP_ON_DISTRIBUTOR_SHAFT = feature(
     "pump_on_distributor_shaft",
     "an in-sump gear pump turned through the distributor or cam shaft",
     "Does the distributor (or a stub shaft in its place) turn the oil pump?",
-    EB09,
+    sources.ENGINE_BUILDER_2009,
 )
 PUMP_ON_SKEW_GEAR = feature(
     "pump_on_skew_gear",
@@ -32,7 +33,7 @@ PUMP_ON_CRANK_NOSE = feature(
     "pump_on_crank_nose",
     "a gear or gerotor pump in the front cover, on the crank or cam nose",
     "Does the pump sit in or behind the front cover, around the crankshaft?",
-    POI,
+    sources.PRE_OILING_ARTICLE,
 )
 PUMP_OUTSIDE = feature(
     "pump_outside",
@@ -104,12 +105,18 @@ PLASTIC_TIMING_GEAR = feature(
     "Has this engine family plastic or fibre teeth on a timing gear?",
 )
 PRESSED_PICKUP = feature(
-    "pressed_pickup", "a pickup tube pressed into the pump", "Is the pickup tube a press fit?", GMC
+    "pressed_pickup",
+    "a pickup tube pressed into the pump",
+    "Is the pickup tube a press fit?",
+    sources.TRUCK_SERVICE_1994,
 )
 WINDAGE_TRAY = feature("windage_tray", "a windage tray", "Is there a windage tray?")
 PISTON_JETS = feature("piston_jets", "piston cooling jets", "Are there piston cooling jets?")
 FLOATING_PICKUP = feature(
-    "floating_pickup", "a floating pickup", "Does the pickup float on the oil?", TM8
+    "floating_pickup",
+    "a floating pickup",
+    "Does the pickup float on the oil?",
+    sources.ARMY_TM_8000_PUMPS,
 )
 GAUGE_LIKE_A_LAMP = feature(
     "gauge_like_a_lamp",

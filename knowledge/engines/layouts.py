@@ -3,9 +3,10 @@
 What a profile leaves out stays unknown; a person's own word goes before the profile.
 """
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.model import Finding
-from knowledge.sources import AHS, AMC, COMMON_PRACTICE, EB09, GMC, HB02, HB03, HB13, JUDGEMENT, POI
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.work import Layout
 
 DRIVES = (
@@ -55,7 +56,7 @@ DISTRIBUTOR_V8 = Layout(
         features.REMOTE_FILTER,
         features.TILTS,
     ),
-    source=GMC,
+    source=sources.TRUCK_SERVICE_1994,
     also=("small block", "big block", "v8", "american v8", "pushrod v6"),
 )
 DISTRIBUTOR_V8_SOLID = Layout(
@@ -80,7 +81,7 @@ DISTRIBUTOR_V8_SOLID = Layout(
         features.DIESEL,
         features.RELIEF_OUTSIDE,
     ),
-    source=EB09,
+    source=sources.ENGINE_BUILDER_2009,
     also=("race v8", "solid lifter v8", "wet sump race v8", "hot rod v8"),
 )
 SKEW_GEAR_FOUR = Layout(
@@ -120,7 +121,7 @@ SKEW_GEAR_SIX = Layout(
         features.RELIEF_OUTSIDE,
         features.VEE_ENGINE,
     ),
-    source=AMC,
+    source=sources.STRAIGHT_SIX_MANUAL,
     also=("straight six", "inline six", "inline 6", "truck six"),
 )
 CRANK_NOSE_PUMP_FOUR = Layout(
@@ -134,7 +135,7 @@ CRANK_NOSE_PUMP_FOUR = Layout(
         features.TURBOCHARGED,
         features.VEE_ENGINE,
     ),
-    source=POI,
+    source=sources.PRE_OILING_ARTICLE,
     also=("front cover pump", "belt driven four", "small car engine"),
 )
 CRANK_NOSE_GEROTOR_OHC = Layout(
@@ -157,7 +158,7 @@ CRANK_NOSE_GEROTOR_OHC = Layout(
         features.DIRECT_GAUGE,
         features.MECHANICAL_LIFT_PUMP,
     ),
-    source=AHS,
+    source=sources.TENSIONER_GASKET_LEFT_OUT,
     also=("modern v6", "ohc v8", "dohc", "twin cam", "timing chain engine"),
 )
 SMALL_DIESEL = Layout(
@@ -172,7 +173,7 @@ SMALL_DIESEL = Layout(
         features.HYDRAULIC_LIFTERS,
         features.VEE_ENGINE,
     ),
-    source=HB03,
+    source=sources.DIESEL_TESTING_MANUAL,
     also=("industrial diesel", "skid steer", "small tractor", "digger", "mower diesel"),
 )
 HEAVY_DIESEL = Layout(
@@ -194,7 +195,7 @@ HEAVY_DIESEL = Layout(
         features.HYDRAULIC_LIFTERS,
         features.VEE_ENGINE,
     ),
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     also=("truck diesel", "lorry engine", "big diesel", "excavator", "combine"),
 )
 TRACTOR_DIESEL = Layout(
@@ -216,6 +217,6 @@ TRACTOR_DIESEL = Layout(
         features.HYDRAULIC_LIFTERS,
         features.VEE_ENGINE,
     ),
-    source=HB13,
+    source=sources.TRACTOR_WORKSHOP_MANUAL,
     also=("tractor", "farm tractor", "vintage tractor"),
 )

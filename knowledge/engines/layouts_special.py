@@ -1,8 +1,9 @@
 """Layouts of dry-sump, turbocharged, marine, generator and air-cooled engines."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.engines.layouts import drives_but
-from knowledge.sources import COMMON_PRACTICE, HB09, HB10, HB11, HB14, HB16, HB17, TMG
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Layout
 
 DRY_SUMP_RACE = Layout(
@@ -23,7 +24,7 @@ DRY_SUMP_RACE = Layout(
         features.DIESEL,
         features.PRESSED_PICKUP,
     ),
-    source=HB17,
+    source=sources.LOWER_ENGINE_NOISE_2006,
     also=("dry sump", "race car dry sump", "belt driven oil pump"),
 )
 DRY_SUMP_MOTORCYCLE = Layout(
@@ -64,7 +65,7 @@ TURBO_OHC_FOUR = Layout(
         features.DIESEL,
         features.DIRECT_GAUGE,
     ),
-    source=HB16,
+    source=sources.PINPOINT_TEST_2012,
     also=("turbo four", "turbo petrol", "turbo car", "2.0 turbo"),
 )
 MARINE_PETROL_V8 = Layout(
@@ -91,7 +92,7 @@ MARINE_PETROL_V8 = Layout(
         features.LAMP_ONLY,
         features.RELIEF_OUTSIDE,
     ),
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     also=("boat engine", "sterndrive", "inboard", "ski boat", "marine v8"),
 )
 MARINE_DIESEL = Layout(
@@ -108,7 +109,7 @@ MARINE_DIESEL = Layout(
         features.VEE_ENGINE,
         features.TURBOCHARGED,
     ),
-    source=HB11,
+    source=sources.MARINE_DIESEL_MANUAL,
     also=("sailboat diesel", "yacht engine", "boat diesel", "launch"),
 )
 GENERATOR_DIESEL = Layout(
@@ -132,7 +133,7 @@ GENERATOR_DIESEL = Layout(
         features.ELECTRIC_GAUGE,
         features.DIRECT_GAUGE,
     ),
-    source=TMG,
+    source=sources.ARMY_TM_643_SHUTDOWN,
     also=("genset", "generator", "standby set", "pump set"),
 )
 SMALL_AIR_COOLED = Layout(
@@ -154,7 +155,7 @@ SMALL_AIR_COOLED = Layout(
         features.HYDRAULIC_LIFTERS,
         features.PISTON_JETS,
     ),
-    source=HB10,
+    source=sources.SMALL_ENGINE_MANUAL,
     also=("lawn mower", "ride-on mower", "small engine", "small v-twin"),
 )
 AIR_COOLED_FLAT_FOUR = Layout(
@@ -191,6 +192,6 @@ CHAIN_DRIVEN_PUMP_FOUR = Layout(
         features.VEE_ENGINE,
         features.MECHANICAL_LIFT_PUMP,
     ),
-    source=HB14,
+    source=sources.MOTORCYCLE_MANUAL,
     also=("chain driven oil pump", "motorcycle four", "four cylinder bike"),
 )

@@ -1,9 +1,10 @@
 """Rules on reported circumstances that make a cause more or less common."""
 
+from knowledge import sources
 from knowledge.history import findings
 from knowledge.model import Shift, Station
 from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
-from knowledge.sources import BFP, COMMON_PRACTICE, HB09, JIO, LCF, OST, THK
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
@@ -26,7 +27,7 @@ rule = rules_of(Station.ASSEMBLY)
 
 
 @rule(
-    source=OST,
+    source=sources.OIL_STARVATION_ARTICLE,
     matches=[example(findings.SUMP_OR_PUMP_SWAPPED)],
     non_matches=[example(lacks=[findings.SUMP_OR_PUMP_SWAPPED])],
 )
@@ -86,7 +87,7 @@ def stood_in_the_frost(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     matches=[example(findings.HOT_AND_THIN)],
     non_matches=[example(lacks=[findings.HOT_AND_THIN]), example(findings.STOOD_IN_FROST)],
 )
@@ -99,7 +100,7 @@ def hot_weather_and_thin_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=LCF,
+    source=sources.LABORATORY_FUEL,
     matches=[example(findings.IDLES_LONG)],
     non_matches=[example(lacks=[findings.IDLES_LONG]), example(findings.WORKED_HARD)],
 )
@@ -111,7 +112,7 @@ def long_idling_or_short_trips(known: Known) -> Conclusions:
 
 
 @rule(
-    source=JIO,
+    source=sources.CLUB_BLOCKED_SCREENS,
     matches=[example(findings.SERVICE_NEGLECTED)],
     non_matches=[example(lacks=[findings.SERVICE_NEGLECTED]), example(findings.OIL_JUST_CHANGED)],
 )
@@ -133,7 +134,7 @@ def neglected_service(known: Known) -> Conclusions:
 
 
 @rule(
-    source=BFP,
+    source=sources.BEARING_POSTER,
     matches=[example(findings.WORKED_HARD)],
     non_matches=[example(lacks=[findings.WORKED_HARD]), example(findings.IDLES_LONG)],
 )
@@ -152,7 +153,7 @@ def worked_hard_for_long(known: Known) -> Conclusions:
 
 
 @rule(
-    source=THK,
+    source=sources.JOBBER_OIL_PUMPS,
     matches=[example(findings.EARLIER_BREAKAGE)],
     non_matches=[example(lacks=[findings.EARLIER_BREAKAGE]), example(findings.HIGH_MILEAGE)],
 )

@@ -1,7 +1,8 @@
 """Findings about the history of the engine."""
 
+from knowledge import sources
 from knowledge.model import Finding, Kind, Source, Stage, Station
-from knowledge.sources import COMMON_PRACTICE, HB06, HB09, HB23, JIO, PRM, SLO, TMH
+from knowledge.sources import COMMON_PRACTICE
 
 
 def history(id_: str, says: str, asks: str, source: Source, also: tuple[str, ...] = ()) -> Finding:
@@ -22,7 +23,7 @@ HIGH_MILEAGE = history(
     "high_mileage",
     "high mileage or hours",
     "Has it done high mileage or hours since it was last rebuilt?",
-    HB23,
+    sources.CARLEY_2000,
     ("worn out", "old engine", "lots of miles", "high hours"),
 )
 FRESHLY_REBUILT = history(
@@ -36,7 +37,7 @@ OIL_JUST_CHANGED = history(
     "oil_just_changed",
     "oil or filter changed just before",
     "Was the oil or the filter changed just before it began?",
-    PRM,
+    sources.FILTER_MAKER_PRIME,
     ("after oil change", "new filter", "just serviced"),
 )
 STOOD_LONG = history(
@@ -50,7 +51,7 @@ RACED_OR_HEELED = history(
     "raced_or_heeled",
     "raced, cornered hard, heeled, or worked on side slopes",
     "Is it raced, cornered hard, heeled, or worked on side slopes?",
-    SLO,
+    sources.SUMP_TILT_TEST,
     ("track day", "autocross", "drag race", "heeling", "side slope"),
 )
 SUMP_OR_PUMP_SWAPPED = history(
@@ -78,28 +79,28 @@ HOT_AND_THIN = history(
     "hot_and_thin",
     "hot climate or hard hot running on a thin grade",
     "Was it very hot, or was a thin grade in use?",
-    HB09,
+    sources.MARINE_SERVICE_MANUAL_1999,
     ("heat wave", "0W-20", "thin oil in summer"),
 )
 IDLES_LONG = history(
     "idles_long",
     "idles for long or makes only short cold trips",
     "Does it idle for hours, or make only short cold trips?",
-    HB06,
+    sources.PRESSURE_TEST_MANUAL_2005,
     ("short trips", "long idling"),
 )
 SERVICE_NEGLECTED = history(
     "service_neglected",
     "oil changes or level checks were neglected",
     "Have oil changes or level checks been neglected?",
-    JIO,
+    sources.CLUB_BLOCKED_SCREENS,
     ("overdue oil", "never checks the oil", "poor maintenance", "no service history"),
 )
 WORKED_HARD = history(
     "worked_hard",
     "worked at full load or high speed for long",
     "Was it at full load or high speed for a long time?",
-    TMH,
+    sources.ARMY_TM_280_LIMITS,
     ("motorway run", "wide open", "full throttle", "towing"),
 )
 EARLIER_BREAKAGE = history(

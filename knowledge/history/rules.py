@@ -2,10 +2,11 @@
 
 from collections.abc import Iterator
 
+from knowledge import sources
 from knowledge.history import findings
 from knowledge.model import STRONG_UP, Cause, Finding, Station
 from knowledge.rule_api import Conclusions, Known, Shifted, example, less_common, rules_of
-from knowledge.sources import JUDGEMENT, SLO
+from knowledge.sources import JUDGEMENT
 from knowledge.stations.causes import CAUSES
 
 rule = rules_of(Station.ASSEMBLY)
@@ -69,7 +70,7 @@ def stood_for_a_year(known: Known) -> Conclusions:
 
 
 @rule(
-    source=SLO,
+    source=sources.SUMP_TILT_TEST,
     matches=[example(findings.RACED_OR_HEELED)],
     non_matches=[example(findings.WORKED_HARD)],
 )

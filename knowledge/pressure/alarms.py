@@ -2,13 +2,14 @@
 
 from collections.abc import Iterator
 
+from knowledge import sources
 from knowledge.engines import features, limits
 from knowledge.history import findings as history
 from knowledge.model import Reading, Severity, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.pressure.gauge import at_pump, at_speed, is_cold, runs, same_moment
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
-from knowledge.sources import COMMON_PRACTICE, DTN, HB13, HB19, INL, LAM, NE3, SLO, TMG
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import findings_priming as pump_priming
 from knowledge.units import PSI
 
@@ -35,7 +36,7 @@ def seen(value: float, rpm: float, celsius: float = 90.0) -> Reading:
 
 
 @rule(
-    source=NE3,
+    source=sources.NAVY_14075_CASUALTY,
     matches=[example(patterns.GAUGE_READS_ZERO)],
     non_matches=[example(patterns.GAUGE_READS_LOW), example(lacks=[patterns.GAUGE_READS_ZERO])],
 )
@@ -56,7 +57,7 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
 
 
 @rule(
-    source=NE3,
+    source=sources.NAVY_14075_CASUALTY,
     matches=[
         example(patterns.GAUGE_READS_ZERO, direct_gauge.PRESSURE_SHOWN_SINCE),
         example(direct_gauge.PRESSURE_SHOWN_SINCE, direct_gauge.DIRECT_GAUGE_LOW),
@@ -90,7 +91,7 @@ def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
 
 
 @rule(
-    source=LAM,
+    source=sources.OIL_CHANGE_LAMP_TEXT,
     matches=[example(behaviour.NONE_FROM_FIRST_START)],
     non_matches=[
         example(lacks=[behaviour.NONE_FROM_FIRST_START]),
@@ -108,7 +109,7 @@ def none_since_the_work(known: Known) -> Conclusions:
 
 
 @rule(
-    source=LAM,
+    source=sources.OIL_CHANGE_LAMP_TEXT,
     matches=[example(history.FRESHLY_REBUILT, behaviour.TEN_SECONDS_OR_MORE)],
     non_matches=[example(history.FRESHLY_REBUILT), example(behaviour.TEN_SECONDS_OR_MORE)],
 )
@@ -123,7 +124,7 @@ def fresh_build_gets_half_the_time(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB13,
+    source=sources.TRACTOR_WORKSHOP_MANUAL,
     matches=[example(readings=[seen(4, 700)]), example(readings=[seen(12, 3000)])],
     non_matches=[
         example(readings=[seen(12, 700)]),
@@ -156,7 +157,7 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     matches=[
         example(features.DIESEL, readings=[seen(26, 1800)]),
         example(features.DIESEL, direct_gauge.DIRECT_GAUGE_UNSTEADY),
@@ -185,7 +186,7 @@ def farm_diesel_below_two_bar(known: Known) -> Conclusions:
 
 
 @rule(
-    source=DTN,
+    source=sources.TRUCK_DRIVER_MANUAL,
     matches=[example(patterns.FELL_SUDDENLY), example(patterns.SANK_WHILE_RUNNING)],
     non_matches=[
         example(lacks=[patterns.FELL_SUDDENLY, patterns.SANK_WHILE_RUNNING]),
@@ -230,7 +231,7 @@ def far_too_much_when_cold(known: Known) -> Conclusions:
 
 
 @rule(
-    source=SLO,
+    source=sources.SUMP_TILT_TEST,
     matches=[example(behaviour.FALLS_IN_A_MANOEUVRE)],
     non_matches=[example(lacks=[behaviour.FALLS_IN_A_MANOEUVRE])],
 )
@@ -263,7 +264,7 @@ def primed_in_vain(known: Known) -> Conclusions:
 
 
 @rule(
-    source=LAM,
+    source=sources.OIL_CHANGE_LAMP_TEXT,
     matches=[
         example(patterns.LAMP_COMES_ON, lacks=[patterns.ENGINE_RUNS_NORMALLY]),
         example(patterns.LAMP_COMES_ON),
@@ -284,7 +285,7 @@ def lamp_says_stop(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TMG,
+    source=sources.ARMY_TM_643_SHUTDOWN,
     matches=[example(features.LAMP_ONLY)],
     non_matches=[example(lacks=[features.LAMP_ONLY])],
 )
@@ -299,7 +300,7 @@ def lamp_out_proves_little(known: Known) -> Conclusions:
 
 
 @rule(
-    source=INL,
+    source=sources.UNDERSTANDING_OIL_PRESSURE,
     matches=[example(direct_gauge.DIRECT_GAUGE_LOW, patterns.NEEDLE_FLICKERS)],
     non_matches=[
         example(patterns.NEEDLE_FLICKERS),

@@ -1,14 +1,15 @@
 """What a direct gauge, a second port and other checks of the pressure show."""
 
+from knowledge import sources
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE, DOD, HB02, HB06, INL, NE3, TEL
+from knowledge.sources import COMMON_PRACTICE
 
 DIRECT_GAUGE_LOW = Finding(
     id="direct_gauge_low",
     station=Station.INSTRUMENT,
     says="a trusted direct gauge on the engine also reads low",
     asks="With a trusted gauge screwed straight into the engine: is the pressure low there too?",
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     denies="a trusted direct gauge reads right",
     stage=Stage.OUTSIDE,
     normal="agrees within about 5 psi at mid-scale",
@@ -24,7 +25,7 @@ DIRECT_GAUGE_ZERO = Finding(
     station=Station.INSTRUMENT,
     says="a trusted direct gauge on the engine reads zero",
     asks="With a trusted gauge screwed straight into the engine: is there no pressure at all?",
-    source=NE3,
+    source=sources.NAVY_14075_CASUALTY,
     denies="a trusted direct gauge shows pressure",
     stage=Stage.OUTSIDE,
     normal="pressure within seconds",
@@ -39,7 +40,7 @@ PRESSURE_SHOWN_SINCE = Finding(
     station=Station.INSTRUMENT,
     says="since it read zero a trusted gauge has shown enough pressure",
     asks="Since it read zero, has a trusted direct gauge shown enough pressure, cold and hot?",
-    source=NE3,
+    source=sources.NAVY_14075_CASUALTY,
     denies="no trusted gauge has shown pressure since",
     stage=Stage.OUTSIDE,
     normal="above the stop limits at idle and at speed",
@@ -69,7 +70,7 @@ PORTS_DIFFER = Finding(
     station=Station.INSTRUMENT,
     says="two direct gauges at two ports differ by more than 5 psi",
     asks="Two direct gauges at two ports: do they differ by more than 5 psi at low flow?",
-    source=DOD,
+    source=sources.TWO_GAUGE_METHOD,
     denies="both ports agree",
     stage=Stage.OUTSIDE,
     normal="the same below about 55 psi",
@@ -84,7 +85,7 @@ PUMP_PORT_LOW = Finding(
     station=Station.INSTRUMENT,
     says="pressure is low at the pump outlet as well",
     asks="Is the pressure low at the pump outlet (filter head) as well?",
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     denies="pressure is right at the pump outlet",
     stage=Stage.OUTSIDE,
     normal="low at the pump points to the pump side, right there to the engine side",
@@ -99,7 +100,7 @@ GOOD_AT_PUMP_LOW_IN_GALLERY = Finding(
     station=Station.INSTRUMENT,
     says="good at the pump outlet, low in the gallery",
     asks="Is it good at the pump outlet and low in the gallery?",
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     denies="no loss between pump and gallery",
     stage=Stage.OUTSIDE,
     normal="a few psi of loss",
@@ -114,7 +115,7 @@ IDLE_BELOW_SPEC = Finding(
     station=Station.INSTRUMENT,
     says="idle speed is below the maker's figure",
     asks="Is the idle speed below the maker's figure, by a trusted counter?",
-    source=HB06,
+    source=sources.PRESSURE_TEST_MANUAL_2005,
     denies="idle speed is right",
     stage=Stage.OUTSIDE,
     normal="the maker's figure, often 600 to 850 rpm",
@@ -144,7 +145,7 @@ TOP_UP_CURES_FOR_A_WHILE = Finding(
     station=Station.INSTRUMENT,
     says="topping up brought it back for a while",
     asks="Did topping up the oil bring the pressure back, for a while?",
-    source=INL,
+    source=sources.UNDERSTANDING_OIL_PRESSURE,
     denies="topping up made no difference",
     stage=Stage.KNOWN,
     normal="no change within the marks",

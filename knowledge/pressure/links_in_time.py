@@ -3,12 +3,13 @@
 The steady circuit model cannot give these; strengths are judged, apart from the steady part of an air leak.
 """
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.pressure.computed import computed_effects
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import COMMON_PRACTICE, FLV, HB04, HB09, JUDGEMENT, LTK, NE1, OST, PRM, SLO
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 
 LATE_AND_WAVERING_AFTER_STANDING = LinkGroup(
     id="late_and_wavering_after_standing",
@@ -21,7 +22,7 @@ LATE_AND_WAVERING_AFTER_STANDING = LinkGroup(
                 behaviour.SLOW_AFTER_STANDING: (OFTEN, COMMON_PRACTICE),
                 behaviour.TEN_SECONDS_OR_MORE: (OFTEN, COMMON_PRACTICE),
                 patterns_speed.FLICKERS_ONLY_AT_SPEED: (SOMETIMES, JUDGEMENT),
-                behaviour.NONE_FROM_FIRST_START: (SELDOM, PRM),
+                behaviour.NONE_FROM_FIRST_START: (SELDOM, sources.FILTER_MAKER_PRIME),
                 patterns.FELL_SUDDENLY: (SELDOM, JUDGEMENT),
             },
         ),
@@ -37,9 +38,9 @@ UNSTEADY_ONLY_AT_HIGH_REVS = LinkGroup(
     says="Unsteady at high revs, calm below: air is whipped into the oil.",
     parent=conditions.OIL_AERATED,
     effects={
-        patterns_speed.FLICKERS_ONLY_AT_SPEED: (MOSTLY, HB09),
+        patterns_speed.FLICKERS_ONLY_AT_SPEED: (MOSTLY, sources.MARINE_SERVICE_MANUAL_1999),
         # more revs whip in more air; the model has the same share of air at every speed
-        patterns_speed.FALLS_AS_REVS_RISE: (SOMETIMES, HB09),
+        patterns_speed.FALLS_AS_REVS_RISE: (SOMETIMES, sources.MARINE_SERVICE_MANUAL_1999),
     },
     matches=[example(patterns_speed.FLICKERS_ONLY_AT_SPEED)],
     non_matches=[example(patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE)],
@@ -50,8 +51,8 @@ FALLS_WITH_THE_MANOEUVRE = LinkGroup(
     says="Falling in the same bend or heel each time: the pickup comes out of the oil.",
     parent=conditions.PICKUP_UNCOVERED,
     effects={
-        behaviour.FALLS_IN_A_MANOEUVRE: (ALWAYS, SLO),
-        behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (SOMETIMES, OST),
+        behaviour.FALLS_IN_A_MANOEUVRE: (ALWAYS, sources.SUMP_TILT_TEST),
+        behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (SOMETIMES, sources.OIL_STARVATION_ARTICLE),
     },
     matches=[example(behaviour.FALLS_IN_A_MANOEUVRE)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[behaviour.FALLS_IN_A_MANOEUVRE])],
@@ -63,7 +64,7 @@ BACK_AFTER_TOPPING_UP = LinkGroup(
     parent=conditions.OIL_SHORT,
     effects={
         direct_gauge.TOP_UP_CURES_FOR_A_WHILE: (OFTEN, COMMON_PRACTICE),
-        behaviour.FALLS_IN_A_MANOEUVRE: (SOMETIMES, SLO),
+        behaviour.FALLS_IN_A_MANOEUVRE: (SOMETIMES, sources.SUMP_TILT_TEST),
         patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
         patterns.SANK_WHILE_RUNNING: (SOMETIMES, JUDGEMENT),
         behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (SELDOM, JUDGEMENT),
@@ -89,7 +90,7 @@ GONE_AT_A_STROKE = LinkGroup(
     says="Gone at a stroke while running: the pump is no longer turned.",
     parent=conditions.PUMP_NOT_TURNING,
     effects={
-        patterns.FELL_SUDDENLY: (OFTEN, NE1),
+        patterns.FELL_SUDDENLY: (OFTEN, sources.NAVY_ENGINEMAN),
         behaviour.NONE_FROM_FIRST_START: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[example(patterns.FELL_SUDDENLY, direct_gauge.DIRECT_GAUGE_ZERO)],
@@ -101,8 +102,8 @@ NOTHING_SINCE_THE_FIRST_TURN = LinkGroup(
     says="Nothing since the first turn after work or storage: the pump has not taken up oil.",
     parent=conditions.PUMP_DRY,
     effects={
-        behaviour.NONE_FROM_FIRST_START: (MOSTLY, PRM),
-        behaviour.TEN_SECONDS_OR_MORE: (OFTEN, PRM),
+        behaviour.NONE_FROM_FIRST_START: (MOSTLY, sources.FILTER_MAKER_PRIME),
+        behaviour.TEN_SECONDS_OR_MORE: (OFTEN, sources.FILTER_MAKER_PRIME),
         behaviour.LOW_FIRST_MINUTES_THEN_GOOD: (SELDOM, JUDGEMENT),
     },
     matches=[example(behaviour.NONE_FROM_FIRST_START)],
@@ -114,7 +115,7 @@ LATE_THEN_NORMAL = LinkGroup(
     says="Late after standing, then normal: the oil ran back while it stood.",
     parent=conditions.DRAINS_BACK,
     effects={
-        behaviour.SLOW_AFTER_STANDING: (ALWAYS, FLV),
+        behaviour.SLOW_AFTER_STANDING: (ALWAYS, sources.FILTER_MAKER_VALVES),
         behaviour.TEN_SECONDS_OR_MORE: (SELDOM, JUDGEMENT),
     },
     matches=[example(behaviour.SLOW_AFTER_STANDING)],
@@ -128,14 +129,14 @@ TROUBLE_WITHOUT_A_WARNING = LinkGroup(
         *effects_of(
             conditions.BRANCH_DRY,
             {
-                direct_gauge.NOTHING_WARNED: (OFTEN, LTK),
+                direct_gauge.NOTHING_WARNED: (OFTEN, sources.CAM_BEARING_HOLES_BLOG),
                 patterns.ENGINE_RUNS_NORMALLY: (SELDOM, JUDGEMENT),
             },
         ),
         *effects_of(
             conditions.JOURNAL_DRY,
             {
-                direct_gauge.NOTHING_WARNED: (OFTEN, HB04),
+                direct_gauge.NOTHING_WARNED: (OFTEN, sources.NOORDEMAN_2015),
             },
         ),
     ),

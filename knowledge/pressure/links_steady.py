@@ -3,29 +3,13 @@
 The circuit model gives the strength where it can; a comment gives the reason for each judged one.
 """
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.pressure.computed import computed_effects
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import (
-    AA97,
-    AHS,
-    CAV,
-    COMMON_PRACTICE,
-    CTG,
-    HB01,
-    HB04,
-    HB05,
-    HB09,
-    HB19,
-    JUDGEMENT,
-    MON,
-    PF,
-    PHYSICS,
-    TWO_CP,
-    VTE,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 
 INSTRUMENT_SHOWS_LOW_BY_ITSELF = LinkGroup(
     id="instrument_shows_low_by_itself",
@@ -33,9 +17,9 @@ INSTRUMENT_SHOWS_LOW_BY_ITSELF = LinkGroup(
     says="An instrument at fault reads low or nothing while the engine runs as always.",
     parent=conditions.READING_FALSE,
     effects={
-        patterns.GAUGE_READS_LOW: (OFTEN, HB01),
-        patterns.GAUGE_READS_ZERO: (OFTEN, HB05),
-        patterns.LAMP_COMES_ON: (OFTEN, HB05),
+        patterns.GAUGE_READS_LOW: (OFTEN, sources.ARMY_TM_347_CHART_1973),
+        patterns.GAUGE_READS_ZERO: (OFTEN, sources.CROSSOVER_V6_MANUAL_2007),
+        patterns.LAMP_COMES_ON: (OFTEN, sources.CROSSOVER_V6_MANUAL_2007),
         patterns.ENGINE_RUNS_NORMALLY: (MOSTLY, COMMON_PRACTICE),
         patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
         behaviour.NONE_FROM_FIRST_START: (SELDOM, COMMON_PRACTICE),
@@ -50,10 +34,10 @@ INSTRUMENT_JUMPS_BY_ITSELF = LinkGroup(
     says="A loose contact makes the needle jump or the lamp flicker while the engine runs as always.",
     parent=conditions.READING_ERRATIC,
     effects={
-        patterns.NEEDLE_FLICKERS: (MOSTLY, CTG),
+        patterns.NEEDLE_FLICKERS: (MOSTLY, sources.NEWSPAPER_JUMPY_GAUGE_2013),
         patterns.LAMP_COMES_ON: (OFTEN, COMMON_PRACTICE),
         patterns.GAUGE_READS_LOW: (SOMETIMES, COMMON_PRACTICE),
-        patterns.GAUGE_READS_ZERO: (SOMETIMES, CTG),
+        patterns.GAUGE_READS_ZERO: (SOMETIMES, sources.NEWSPAPER_JUMPY_GAUGE_2013),
         patterns.ENGINE_RUNS_NORMALLY: (MOSTLY, COMMON_PRACTICE),
         patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
     },
@@ -66,11 +50,11 @@ LOW_PRESSURE_ON_EVERY_GAUGE = LinkGroup(
     says="Truly low pressure shows on every gauge that is right.",
     parent=conditions.PRESSURE_LOW,
     effects={
-        patterns.GAUGE_READS_LOW: (MOSTLY, AA97),
-        patterns.LAMP_COMES_ON: (OFTEN, AA97),
-        direct_gauge.DIRECT_GAUGE_LOW: (ALWAYS, HB09),
+        patterns.GAUGE_READS_LOW: (MOSTLY, sources.CARLEY_1997),
+        patterns.LAMP_COMES_ON: (OFTEN, sources.CARLEY_1997),
+        direct_gauge.DIRECT_GAUGE_LOW: (ALWAYS, sources.MARINE_SERVICE_MANUAL_1999),
         patterns.ENGINE_RUNS_NORMALLY: (SELDOM, JUDGEMENT),
-        patterns.NEEDLE_FLICKERS: (SELDOM, AA97),
+        patterns.NEEDLE_FLICKERS: (SELDOM, sources.CARLEY_1997),
     },
     matches=[example(direct_gauge.DIRECT_GAUGE_LOW)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[direct_gauge.DIRECT_GAUGE_LOW])],
@@ -134,7 +118,7 @@ BLEEDING_PAST_THE_VALVE_IS_FELT_AT_IDLE = LinkGroup(
         *effects_of(
             conditions.RELIEF_BLEEDS,
             {
-                patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE: (SOMETIMES, TWO_CP),
+                patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE: (SOMETIMES, sources.TECHNICIAN_ANSWER),
             },
         ),
     ),
@@ -161,10 +145,10 @@ GOOD_COLD_AND_LOW_HOT = LinkGroup(
         *effects_of(
             conditions.CLEARANCES_WIDE,
             {
-                behaviour.SAGS_AS_OIL_HEATS: (SOMETIMES, VTE),
+                behaviour.SAGS_AS_OIL_HEATS: (SOMETIMES, sources.RESTORER_HOT_FALL_2014),
                 # up to 2.3 times the clearance, the table's, cold oil hides it; from there to 3 times the model
                 # itself shows it once in five, and mains go so far
-                patterns_speed.LOW_AT_ALL_SPEEDS: (SOMETIMES, PF),
+                patterns_speed.LOW_AT_ALL_SPEEDS: (SOMETIMES, sources.PUMP_MAKER_PRESSURE_FLOW),
                 patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE: (SOMETIMES, PHYSICS),
             },
         ),
@@ -212,7 +196,7 @@ BETTER_AS_SOON_AS_IT_TURNS_FASTER = LinkGroup(
             conditions.PUMP_SLIP,
             {
                 behaviour.SLOW_AFTER_STANDING: (SOMETIMES, COMMON_PRACTICE),
-                behaviour.SAGS_AS_OIL_HEATS: (SOMETIMES, VTE),
+                behaviour.SAGS_AS_OIL_HEATS: (SOMETIMES, sources.RESTORER_HOT_FALL_2014),
                 behaviour.TEN_SECONDS_OR_MORE: (SELDOM, COMMON_PRACTICE),
             },
         ),
@@ -237,8 +221,11 @@ LOW_AT_EVERY_SPEED_HOT_OR_COLD = LinkGroup(
             {
                 # The table's holes are of up to 6 mm. A plug left out is twice that, and from 6 to 12 mm the
                 # model itself shows low at all speeds always; good at speed, good cold or right off idle never.
-                patterns_speed.LOW_AT_ALL_SPEEDS: (MOSTLY, MON),
-                patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (SOMETIMES, AHS),
+                patterns_speed.LOW_AT_ALL_SPEEDS: (MOSTLY, sources.GALLERY_PLUG_LEFT_OUT),
+                patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (
+                    SOMETIMES,
+                    sources.TENSIONER_GASKET_LEFT_OUT,
+                ),
             },
         ),
     ),
@@ -263,7 +250,7 @@ SHORT_OF_DELIVERY_AT_EVERY_SPEED = LinkGroup(
             {
                 # The table's pumps still give 30 % or more: 0.1 and 0.2. Of pumps that give less, reversed or
                 # half masked, four in five show both in the model, and the trade said often: halfway.
-                patterns_speed.LOW_AT_ALL_SPEEDS: (SOMETIMES, HB19),
+                patterns_speed.LOW_AT_ALL_SPEEDS: (SOMETIMES, sources.DIESEL_CASE_NOTE),
                 patterns_speed.LOW_EVEN_COLD: (SOMETIMES, JUDGEMENT),
             },
         ),
@@ -288,10 +275,10 @@ FALLS_WHEN_IT_SHOULD_RISE = LinkGroup(
             {
                 # with the way through PUMP_CAVITATES this makes 0.75; the model says 0.8 for both together
                 patterns_speed.FALLS_AS_REVS_RISE: (OFTEN, PHYSICS),
-                behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (OFTEN, TWO_CP),
+                behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (OFTEN, sources.TECHNICIAN_ANSWER),
                 patterns_speed.FLICKERS_ONLY_AT_SPEED: (SOMETIMES, PHYSICS),
-                patterns.SANK_WHILE_RUNNING: (SOMETIMES, TWO_CP),
-                patterns.FELL_SUDDENLY: (SELDOM, TWO_CP),
+                patterns.SANK_WHILE_RUNNING: (SOMETIMES, sources.TECHNICIAN_ANSWER),
+                patterns.FELL_SUDDENLY: (SELDOM, sources.TECHNICIAN_ANSWER),
                 # the model's shares are of screens all but closed; makers' tables count it against this cause
                 patterns_speed.LOW_AT_ALL_SPEEDS: (SELDOM, JUDGEMENT),
             },
@@ -306,7 +293,7 @@ FLUTTERS_AND_FALLS_AT_SPEED = LinkGroup(
     says="Flutter and fall at high revs: the pump cavitates.",
     parent=conditions.PUMP_CAVITATES,
     effects={
-        patterns_speed.FALLS_AS_REVS_RISE: (MOSTLY, CAV),
+        patterns_speed.FALLS_AS_REVS_RISE: (MOSTLY, sources.PUMP_CAVITATION_ANSWER),
         patterns_speed.FLICKERS_ONLY_AT_SPEED: (OFTEN, COMMON_PRACTICE),
     },
     matches=[example(patterns_speed.FALLS_AS_REVS_RISE, patterns_speed.FLICKERS_ONLY_AT_SPEED)],
@@ -356,7 +343,7 @@ PRESSURE_LOST_ON_THE_WAY = LinkGroup(
             conditions.FLOW_RESTRICTED,
             {
                 # only where the gauge is tapped before the restriction; the model taps the gallery
-                patterns.GAUGE_READS_HIGH: (SELDOM, HB04),
+                patterns.GAUGE_READS_HIGH: (SELDOM, sources.NOORDEMAN_2015),
                 patterns.SANK_WHILE_RUNNING: (SELDOM, JUDGEMENT),
             },
         ),

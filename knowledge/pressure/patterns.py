@@ -1,14 +1,15 @@
 """Patterns of pressure: what the gauge or lamp shows, and how it began."""
 
+from knowledge import sources
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE, DTN, HB09, HB10, HB23, LAM, NE2, PF, TEN_R
+from knowledge.sources import COMMON_PRACTICE
 
 GAUGE_READS_LOW = Finding(
     id="gauge_reads_low",
     station=Station.INSTRUMENT,
     says="the gauge reads low",
     asks="Does the gauge read lower than it should?",
-    source=TEN_R,
+    source=sources.TEN_PSI_RULE_2009,
     denies="the gauge reads as it should",
     stage=Stage.KNOWN,
     normal="about 10 psi for each 1000 rpm is usual",
@@ -25,7 +26,7 @@ GAUGE_READS_ZERO = Finding(
     station=Station.INSTRUMENT,
     says="the gauge reads zero",
     asks="Does the gauge read zero, or as good as zero?",
-    source=LAM,
+    source=sources.OIL_CHANGE_LAMP_TEXT,
     denies="the gauge moves",
     stage=Stage.KNOWN,
     normal="off the stop within seconds of starting",
@@ -42,7 +43,7 @@ GAUGE_READS_HIGH = Finding(
     station=Station.INSTRUMENT,
     says="the gauge reads too high",
     asks="Does the gauge read higher than it should?",
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     denies="the gauge is not too high",
     stage=Stage.KNOWN,
     normal="it stops at the relief setting, usually 40 to 60 psi",
@@ -78,7 +79,7 @@ LAMP_COMES_ON = Finding(
     station=Station.INSTRUMENT,
     says="the oil warning lamp or alarm comes on",
     asks="Does the oil lamp or alarm come on while running?",
-    source=HB10,
+    source=sources.SMALL_ENGINE_MANUAL,
     denies="lamp and alarm stay off",
     stage=Stage.KNOWN,
     normal="out in a few seconds; switches open at about 4.5 to 7 psi on small engines",
@@ -96,7 +97,7 @@ SECOND_INSTRUMENT_DISAGREES = Finding(
     station=Station.INSTRUMENT,
     says="lamp and gauge, or two instruments, contradict each other",
     asks="Is there a second instrument (lamp or gauge), and does it disagree with the first?",
-    source=NE2,
+    source=sources.NAVY_14075_INSTRUMENTS,
     denies="the instruments agree",
     stage=Stage.KNOWN,
     normal="they agree",
@@ -160,7 +161,7 @@ ENGINE_RUNS_NORMALLY = Finding(
     station=Station.INSTRUMENT,
     says="the engine sounds and runs as always",
     asks="Apart from the reading, does the engine sound and run as always?",
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     denies="the engine does not sound or run right",
     stage=Stage.KNOWN,
     normal="as always",
@@ -177,7 +178,7 @@ FELL_SUDDENLY = Finding(
     station=Station.INSTRUMENT,
     says="the pressure fell suddenly while running",
     asks="Did the pressure fall suddenly while running?",
-    source=DTN,
+    source=sources.TRUCK_DRIVER_MANUAL,
     denies="no sudden fall",
     stage=Stage.KNOWN,
     normal="no step falls",
@@ -211,7 +212,7 @@ DECLINED_OVER_MONTHS = Finding(
     station=Station.INSTRUMENT,
     says="the pressure has declined over months or years",
     asks="Has it declined slowly over months or years?",
-    source=HB23,
+    source=sources.CARLEY_2000,
     denies="no slow decline",
     stage=Stage.KNOWN,
     normal="steady over the years",

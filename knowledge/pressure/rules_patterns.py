@@ -2,6 +2,7 @@
 
 from itertools import permutations
 
+from knowledge import sources
 from knowledge.engines import limits
 from knowledge.model import Reading, Station
 from knowledge.pressure import patterns_speed
@@ -27,7 +28,6 @@ from knowledge.pressure.gauge import (
     wanted_hot,
 )
 from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
-from knowledge.sources import HB03, HB04, HB09, HB13, PF
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
@@ -80,7 +80,7 @@ def seen(psi: float, rpm: float, celsius: float = 90.0) -> Reading:
 
 
 @rule(
-    source=HB13,
+    source=sources.TRACTOR_WORKSHOP_MANUAL,
     matches=[
         example(readings=[seen(5, 700), seen(45, 3000)]),
         example(readings=[seen(20, 700), seen(45, 3000)]),
@@ -98,7 +98,7 @@ def low_idling_and_good_at_speed(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     matches=[example(readings=[seen(4, 650), seen(20, 1100)])],
     non_matches=[
         example(readings=[seen(4, 650)]),
@@ -115,7 +115,7 @@ def right_again_just_off_idle(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     matches=[
         example(readings=[seen(50, 1000, 20), seen(5, 700)]),
         example(readings=[seen(8, 1000, 20), seen(5, 700)]),
@@ -131,7 +131,7 @@ def right_cold_and_low_hot(known: Known) -> Conclusions:
 
 
 @rule(
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     matches=[example(readings=[seen(10, 1000, 20)]), example(readings=[seen(50, 1000, 20)])],
     non_matches=[example(readings=[seen(20, 1000, 20)]), example(readings=[seen(10, 1000)])],
 )
@@ -143,7 +143,7 @@ def low_with_cold_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB03,
+    source=sources.DIESEL_TESTING_MANUAL,
     matches=[
         example(readings=[seen(8, 1000, 20), seen(4, 700), seen(12, 3000)]),
         example(readings=[seen(4, 700), seen(45, 3000)]),
@@ -164,7 +164,7 @@ def low_wherever_one_looks(known: Known) -> Conclusions:
 
 
 @rule(
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     matches=[
         example(readings=[seen(28, 2000), seen(29, 3500)]),
         example(readings=[seen(30, 2000), seen(55, 3500)]),
@@ -195,7 +195,7 @@ def flat_below_the_setting(known: Known) -> Conclusions:
 
 
 @rule(
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     matches=[
         example(readings=[seen(90, 2500, 20)]),
         example(readings=[seen(55, 2500, 20)]),
@@ -211,7 +211,7 @@ def past_the_setting_when_cold(known: Known) -> Conclusions:
 
 
 @rule(
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     matches=[
         example(readings=[seen(30, 2500, 20)]),
         example(readings=[seen(56, 2500, 20)]),
@@ -229,7 +229,7 @@ def short_of_the_setting_when_cold(known: Known) -> Conclusions:
 
 
 @rule(
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     matches=[
         example(readings=[seen(40, 2000), seen(22, 4000)]),
         example(readings=[seen(15, 700), seen(40, 2000), seen(50, 4000)]),
@@ -253,7 +253,7 @@ def less_at_more_revs(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     matches=[example(readings=[seen(25, 700)])],
     non_matches=[example(readings=[seen(10, 700)]), example(readings=[seen(45, 3000)])],
 )

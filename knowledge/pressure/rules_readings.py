@@ -1,5 +1,6 @@
 """Rules that turn gauge readings into findings: low, zero, high."""
 
+from knowledge import sources
 from knowledge.engines import limits
 from knowledge.judging import sure_beyond
 from knowledge.model import Reading, Station
@@ -22,7 +23,6 @@ from knowledge.pressure.gauge import (
     wanted_hot,
 )
 from knowledge.rule_api import Conclusions, Known, example, rules_of
-from knowledge.sources import DOD, HB02, HB06, LAM, PF, TEL, TEN_R
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.units import PSI
 
@@ -55,7 +55,7 @@ def cold(psi: float, rpm: float, gauge: str = "panel") -> Reading:
 
 
 @rule(
-    source=TEN_R,
+    source=sources.TEN_PSI_RULE_2009,
     matches=[example(readings=[hot(4, 700)]), example(readings=[hot(20, 700), hot(12, 3000)])],
     non_matches=[example(readings=[hot(10, 700)]), example(readings=[hot(4, 700, "direct")])],
 )
@@ -70,7 +70,7 @@ def panel_below_what_is_wanted(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TEN_R,
+    source=sources.TEN_PSI_RULE_2009,
     matches=[example(readings=[hot(4, 700, "direct")])],
     non_matches=[example(readings=[hot(10, 700, "direct")]), example(readings=[hot(4, 700)])],
 )
@@ -82,7 +82,7 @@ def direct_gauge_below_what_is_wanted(known: Known) -> Conclusions:
 
 
 @rule(
-    source=LAM,
+    source=sources.OIL_CHANGE_LAMP_TEXT,
     matches=[example(readings=[hot(0, 800)]), example(readings=[hot(25, 800)])],
     non_matches=[example(readings=[hot(3, 800)]), example(readings=[hot(0, 0)])],
 )
@@ -94,7 +94,7 @@ def panel_reads_nothing(known: Known) -> Conclusions:
 
 
 @rule(
-    source=LAM,
+    source=sources.OIL_CHANGE_LAMP_TEXT,
     matches=[example(readings=[hot(0, 800, "direct")])],
     non_matches=[example(readings=[hot(3, 800, "direct")]), example(readings=[hot(0, 800)])],
 )
@@ -106,7 +106,7 @@ def direct_gauge_reads_nothing(known: Known) -> Conclusions:
 
 
 @rule(
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     matches=[example(readings=[cold(95, 2000)]), example(readings=[hot(50, 3000)])],
     non_matches=[example(readings=[cold(71, 2000)]), example(readings=[hot(50, 0)])],
 )
@@ -119,7 +119,7 @@ def far_above_the_relief_setting(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     matches=[
         example(readings=[hot(5, 700), hot(25, 700, "direct")]),
         example(readings=[hot(25, 700), hot(25, 700, "direct")]),
@@ -146,7 +146,7 @@ def panel_and_direct_gauge_side_by_side(known: Known) -> Conclusions:
 
 
 @rule(
-    source=DOD,
+    source=sources.TWO_GAUGE_METHOD,
     matches=[example(readings=[hot(40, 1500, "direct", "pump"), hot(20, 1500, "direct")])],
     non_matches=[
         example(readings=[hot(40, 1500, "direct", "pump")]),
@@ -167,7 +167,7 @@ def two_ports_at_once(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     matches=[
         example(readings=[hot(5, 700, "direct", "pump")]),
         example(readings=[hot(40, 1500, "direct", "pump")]),
@@ -185,7 +185,7 @@ def low_at_the_pump_itself(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     matches=[example(readings=[hot(40, 1500, "direct", "pump"), hot(5, 1500, "direct")])],
     non_matches=[
         example(readings=[hot(5, 1500, "direct")]),
@@ -206,7 +206,7 @@ def lost_between_pump_and_gallery(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB06,
+    source=sources.PRESSURE_TEST_MANUAL_2005,
     matches=[example(readings=[hot(8, 520)]), example(readings=[hot(12, 720)])],
     non_matches=[example(readings=[hot(8, 650)]), example(readings=[hot(40, 3000)])],
 )
@@ -224,7 +224,7 @@ def idling_slower_than_its_figure(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     matches=[
         example(readings=[Reading(3000, 398.15, 20 * PSI)]),
         example(readings=[hot(20, 3000)]),

@@ -1,7 +1,8 @@
 """What a damaged part calls for beside a new one: its neighbours measured, the machine shop asked."""
 
+from knowledge import sources
 from knowledge.engines import features
-from knowledge.sources import BFP, BTG, CEB1, CEB2, COMMON_PRACTICE, ERD, GMI, ISS, THK, TM255, TME
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
 from knowledge.stations.bearings import findings as bearings_findings
@@ -43,7 +44,7 @@ STARVATION_EXPLAINED = Task(
         "look at the next bearing on the same feed and the farthest from the pump",
         "dirt, no oil, wrong clearance, out of line, overload: say which, by the shells",
     ),
-    source=BFP,
+    source=sources.BEARING_POSTER,
     remedy="look on: shells alone repair nothing",
     guards=(bearings_causes.BEARING_WIPED, bearings_causes.BEARING_SPUN),
     after=(
@@ -63,7 +64,7 @@ JOURNALS_MEASURED_AFTER_WIPE = Task(
         "taper, roundness and finish against the maker's limits; nail across each score",
         "every other journal as well: the oil was the same for all",
     ),
-    source=CEB1,
+    source=sources.BEARING_GUIDE_CEB1,
     remedy="polish or regrind at a machine shop, shells to the size it gives",
     guards=(
         bearings_causes_geometry.JOURNAL_FINISH,
@@ -90,7 +91,7 @@ HOUSING_CHECKED = Task(
         "bore gauge three ways across; polished backs tell of lost grip",
         "tang slot, dowel and oil hole whole",
     ),
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     remedy="rod resized or renewed, main line bored or honed: a machine shop",
     guards=(bearings_causes.BEARING_SPUN, bearings_causes_geometry.LINE_BORE_MISALIGNED),
     after=(*WIPED, *TURNED_IN_SEAT),
@@ -106,7 +107,7 @@ BURNT_CRANK_TO_MACHINE_SHOP = Task(
         "hardness of the blued journal; straightness between centres",
         "ask before grinding: a hardened journal that was blue has lost its hardness",
     ),
-    source=TM255,
+    source=sources.ARMY_TM_255_CRANKSHAFT,
     remedy="another crank where there is a crack or the hardness is gone",
     guards=(bearings_causes.BEARING_WIPED, bearings_causes_geometry.BENT_ROD_OR_CRANK),
     after=(
@@ -127,7 +128,7 @@ HOT_ROD_RENEWED = Task(
         "wash it and look for straw, brown or blue at eye and cap",
         "a rod with no colour: bore, bend and twist checked, new bolts",
     ),
-    source=ERD,
+    source=sources.ROD_MAKER_SPUN_BEARING,
     remedy="fit a matched rod of the same weight; balance tells the shop",
     guards=(bearings_causes.BEARING_SPUN, bearings_causes_geometry.BENT_ROD_OR_CRANK),
     after=(
@@ -150,7 +151,7 @@ BENT_PARTS_STRAIGHT = Task(
         "each rod on a fixture: bend and twist; look at piston skirts for slanting marks",
         "crank between centres, dial gauge on the middle main",
     ),
-    source=BTG,
+    source=sources.BEARING_WEAR_ANALYSIS,
     remedy="renew the rod; a crank is straightened or renewed by a machine shop",
     guards=(bearings_causes_geometry.BENT_ROD_OR_CRANK,),
     after=(
@@ -169,7 +170,7 @@ MAIN_LINE_PROVED = Task(
         "caps on their numbers, at torque, shells out; straight bar and feeler along the bores",
         "caps that were swapped, filed or dropped named",
     ),
-    source=CEB1,
+    source=sources.BEARING_GUIDE_CEB1,
     remedy="line bore or hone at a machine shop",
     guards=(bearings_causes_geometry.LINE_BORE_MISALIGNED,),
     after=(
@@ -191,7 +192,7 @@ END_LOAD_FOUND = Task(
         "thrust face of the crank smooth and flat; width between faces measured",
         "its oil groove and feed open",
     ),
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     remedy="dress or grind the face, fit the thrust size it gives; take the end load away",
     guards=(bearings_causes.THRUST_BEARING_WEAR,),
     after=(bearings_shell_map.THRUST_FACE_PLOUGHED, bearings_measured.CRANK_END_FLOAT_OVER),
@@ -206,7 +207,7 @@ SCORED_PUMP_MEASURED = Task(
         "side clearance round the bore; straightedge over cover and body",
         "shaft bush, idler pin and relief bore",
     ),
-    source=GMI,
+    source=sources.PUMP_INSPECTION_2006,
     remedy="renew the pump where one limit does not hold; lap a cover only where the maker does",
     guards=(pump_causes.PUMP_COVER_SCORED, pump_causes.PUMP_GEAR_WEAR),
     after=(
@@ -245,7 +246,7 @@ DRIVE_FOLLOWED_AFTER_JAM = Task(
         "skew or distributor gear and the cam's gear: both, tooth by tooth, or chain and sprockets",
         "pump turned by hand first: what jammed it must be out",
     ),
-    source=ISS,
+    source=sources.PUMP_MAKER_SHAFTS_SCREENS,
     remedy="renew shaft and gears together; look for the hard piece that stopped the pump",
     why="a shaft breaks because the pump stopped: a new shaft alone breaks again",
     guards=(
@@ -275,7 +276,7 @@ JAMMING_PIECE_FOUND = Task(
         "look in pump, its passage and the relief bore; match it to the part it came from",
         "screen torn, bypass open, or a piece left on the clean side: say which",
     ),
-    source=THK,
+    source=sources.JOBBER_OIL_PUMPS,
     remedy="open relief valve, filter and galleries for the rest of it",
     guards=(pump_causes.PUMP_DEBRIS_LOCK,),
     after=(pump_bench.PIECE_IN_PUMP, pump_drive.PUMP_JAMMED, pump_wear.PIECE_THROUGH_PUMP_COVER),
@@ -328,7 +329,7 @@ TURBO_REBUILT = Task(
         "boost pipes and intercooler emptied of oil and chips, or the intercooler renewed",
         "oil poured into the new one, shaft turned, before the feed is joined",
     ),
-    source=TME,
+    source=sources.TURBO_REBUILDER_CONTAMINATION,
     remedy="feed, drain and engine oil proved clean before the new one goes on",
     guards=(topend_causes_feeds.TURBO_FEED_LEAK,),
     only_with=(features.TURBOCHARGED,),

@@ -1,8 +1,9 @@
 """What must be right in the block before the crank goes in: plugs, oilways, bores, feeds."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly.figures import MICROMETER, THOU
-from knowledge.sources import AHS, CEB2, CLV, COMMON_PRACTICE, LTK, MON, PBB, PE20, PF, PSP, TUR
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
@@ -20,7 +21,7 @@ FRONT_PLUGS_IN = Task(
         "pressed cups: driven to their depth, staked where they were staked before",
         "write down each one; photograph the face",
     ),
-    source=MON,
+    source=sources.GALLERY_PLUG_LEFT_OUT,
     remedy="fit the plug, then count all of them again",
     why="one plug left out behind the gear gave 10 psi at idle, and no oil showed outside",
     guards=(delivery_causes_galleries.GALLERY_PLUG_MISSING,),
@@ -36,7 +37,7 @@ REAR_PLUGS_IN = Task(
         "lamp in every hole: some blocks carry one more plug deep inside",
         "write down each one; photograph the face before the flywheel covers it",
     ),
-    source=PSP,
+    source=sources.REAR_GALLERY_PLUG_ARTICLE,
     remedy="fit the plug; the gearbox has to come off to do it later",
     guards=(
         delivery_causes_galleries.GALLERY_PLUG_MISSING,
@@ -53,7 +54,7 @@ VALLEY_PLUGS_IN = Task(
         "count those in the valley and at both ends of the lifter gallery",
         "look past the distributor hole: a plug may stand behind it",
     ),
-    source=CLV,
+    source=sources.CALVER_2003,
     remedy="fit the plug before the inlet manifold closes the valley",
     guards=(delivery_causes_galleries.GALLERY_PLUG_MISSING,),
     only_with=(features.PUSHROD_ENGINE,),
@@ -68,7 +69,7 @@ PLUGS_CLEAR_OF_FEEDS = Task(
         "plugs with a slot or a groove: turned the way they were made to stand",
         "front plugs low enough for the timing cover, gear and plate",
     ),
-    source=PBB,
+    source=sources.ROTATED_GALLERY_PLUG,
     remedy="set the plug back, or shorten it; never drive it deeper to seal it",
     why="a rear plug turned in its hole left the rear main's feed one third open",
     guards=(
@@ -85,7 +86,7 @@ BLEEDS_WRITTEN_DOWN = Task(
         "list every hole drilled on purpose, as the 0.030 in one some blocks have to the gear",
         "drill shank through each restrictor to the heads, chain or turbo; write the size down",
     ),
-    source=MON,
+    source=sources.GALLERY_PLUG_LEFT_OUT,
     hold=Hold.NOTE,
     remedy="fit the restrictor of the drawing; plug and drill anew where it was bored out",
     guards=(topend_causes_feeds.RESTRICTOR_MISSING,),
@@ -101,7 +102,7 @@ OILWAYS_BRUSHED_CLEAN = Task(
         "draw a white lint-free rag through; repeat until it comes out white",
         "oil the bores at once, bag the block until it is built",
     ),
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     remedy="brush and rinse again; fit no bearing until the rag stays white",
     why="dirt is the first cause of early bearing failure, near half of all in one maker's count",
     guards=(assembly_causes.DIRT_IN_ASSEMBLY, delivery_causes_galleries.GALLERY_BLOCKED),
@@ -117,7 +118,7 @@ OIL_HOLES_MEET = Task(
         "cam bushes: a rod through each hole from the main below; note how each is clocked",
         "rocker shafts and small-end bushes too, where they are fed",
     ),
-    source=LTK,
+    source=sources.CAM_BEARING_HOLES_BLOG,
     remedy="turn or renew the bush; never drill a shell in place",
     why="cam bushes a few degrees out left one engine's rockers dry",
     guards=(assembly_causes.BEARING_OIL_HOLE_MISALIGNED,),
@@ -132,7 +133,7 @@ LIFTER_BORES_SOUND = Task(
         "oil each lifter: it must sink by itself and not rock in its bore",
         "at full lift and on the base circle its oil band must stay inside the bore",
     ),
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     remedy="bush the bore, or fit the lifter that belongs there",
     why="a lifter that uncovers the gallery, or a worn bore, lets oil out at the top of the feed",
     guards=(topend_causes.LIFTER_BORE_LEAK,),
@@ -144,10 +145,14 @@ LIFTER_BORE_TAPER_CHECKED = Task(
     phase=Phase.BEARINGS,
     says="taper of the lifter bores",
     how=("bore gauge at top and bottom of each bore; write down the difference",),
-    source=PE20,
+    source=sources.BUILD_ARTICLE_2020,
     hold=Hold.NOTE,
     dimension="length",
-    bands=(Band(None, 0.2 * THOU, PE20, "what one lifter maker asks for new bores"),),
+    bands=(
+        Band(
+            None, 0.2 * THOU, sources.BUILD_ARTICLE_2020, "what one lifter maker asks for new bores"
+        ),
+    ),
     spread=MICROMETER,
     remedy="hone or bush the bore",
     guards=(topend_causes.LIFTER_BORE_LEAK,),
@@ -163,7 +168,7 @@ GALLERY_SEALS_FITTED = Task(
         "front cover and filter housing: gasket the right way, each port open through it",
         "oil the rings; none cut, none rolled out of its groove",
     ),
-    source=AHS,
+    source=sources.TENSIONER_GASKET_LEFT_OUT,
     remedy="take the cover off again and fit the seal",
     guards=(delivery_causes_galleries.GALLERY_SEAL_LEAK,),
     also=("front cover seals", "oil feed o-rings", "gallery o-rings"),
@@ -177,7 +182,7 @@ TENSIONER_SEALED = Task(
         "jet clear to a thin wire; oil in the tensioner where the maker says so",
         "bolts to the manual's torque; lock pins out last",
     ),
-    source=AHS,
+    source=sources.TENSIONER_GASKET_LEFT_OUT,
     remedy="gasket in, bolts tightened anew",
     why="a tensioner without its gasket gave nothing at idle and 40 psi at 2000 rpm",
     guards=(topend_causes.TENSIONER_SEAL_LEAK,),
@@ -211,7 +216,7 @@ TURBO_LINES_CLEAR = Task(
         "drain falls all the way to the sump, no kink, no dip",
         "no silicone on these joints: a shred of it shuts the feed",
     ),
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     remedy="new pipe, new gasket",
     guards=(topend_causes_feeds.TURBO_FEED_RESTRICTED, topend_causes_feeds.TURBO_FEED_LEAK),
     only_with=(features.TURBOCHARGED,),

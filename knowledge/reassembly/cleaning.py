@@ -1,21 +1,9 @@
 """What is cleaned, proved or renewed on the oil's way once debris was found."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly import what_was_found
-from knowledge.sources import (
-    CCI,
-    COMMON_PRACTICE,
-    GBC,
-    GMC,
-    GRT,
-    GTL,
-    HB01,
-    JIO,
-    OCE,
-    OST,
-    RMB,
-    TM254,
-)
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.bearings import causes as bearings_causes
@@ -42,7 +30,7 @@ DEBRIS_SOURCE_CURED = Task(
         "name the part it came from; for what came from outside, the way it got in",
         "renew or cure that first, then clean; write down what was found to be the source",
     ),
-    source=CCI,
+    source=sources.V6_CRANKSHAFT_1997,
     remedy="look on: an engine cleaned with its source still inside sheds again",
     why="new shells in an engine that still sheds metal last as long as the old ones did",
     guards=(
@@ -106,7 +94,7 @@ TIMING_TEETH_RENEWED = Task(
         "metal-toothed gear where the maker lists one; guides and chain with it",
         "sump off as well: crumbs of an earlier repair lie there for years",
     ),
-    source=JIO,
+    source=sources.CLUB_BLOCKED_SCREENS,
     remedy="take the sump off, clear sump, screen and pump of every crumb",
     why="engines had a new chain years ago and starved on the old teeth left in the sump",
     guards=(assembly_causes.TIMING_GEAR_SHEDDING, suction_causes.PICKUP_SCREEN_BLOCKED),
@@ -122,7 +110,7 @@ OLD_SEALER_STRIPPED = Task(
         "feel along every inside edge for beads that still hang",
         "strings picked out of bolt holes, oilways and pickup tube",
     ),
-    source=GRT,
+    source=sources.GASKET_FACE_CLEANING_2000,
     remedy="scrape again; open any oilway a bead could have gone into",
     why="the grit of an abrasive pad is finer than the filter and wears bearings out",
     guards=(assembly_causes.SEALANT_DEBRIS, assembly_causes.DIRT_IN_ASSEMBLY),
@@ -139,7 +127,7 @@ BLASTED_PARTS_WASHED = Task(
         "plugs out; hot soapy water and brush, rinse, blow dry, again and again",
         "wipe with a white oiled cloth and roll it between the fingers: nothing gritty",
     ),
-    source=RMB,
+    source=sources.RING_MAKER_CLEANING_MEDIA,
     remedy="wash again; a baffled cover or sump that still sheds beads is renewed or cut open",
     why="blasting drives the beads into every passage, and an engine that runs on them is lost",
     guards=(assembly_causes.DIRT_IN_ASSEMBLY,),
@@ -156,7 +144,7 @@ SUMP_WASHED = Task(
         "wash, rinse and blow dry until a white cloth comes out clean from under each plate",
         "drain plug and its magnet wiped",
     ),
-    source=GBC,
+    source=sources.REBUILDERS_GLASS_BEADS,
     remedy="wash again; a double-skinned or baffled sump that keeps shedding is renewed",
     guards=(
         suction_causes.PICKUP_SCREEN_BLOCKED,
@@ -176,7 +164,7 @@ PICKUP_CLEARED = Task(
         "one that stays: soak, rinse against the flow, blow through from the pump's end",
         "lamp through mesh and tube: no shadow, no string, bypass flap shut",
     ),
-    source=GMC,
+    source=sources.TRUCK_SERVICE_1994,
     remedy="fit a new pickup; mesh that will not come clean is never made bigger",
     guards=(suction_causes.PICKUP_SCREEN_BLOCKED, assembly_causes.ASSEMBLY_LUBE_CLOG),
     after=what_was_found.DEBRIS,
@@ -192,7 +180,7 @@ RETURNS_CLEARED = Task(
         "valve covers washed behind their baffles; breather, hose and trap rinsed and dried",
         "pour clean oil: it must run away at once",
     ),
-    source=OST,
+    source=sources.OIL_STARVATION_ARTICLE,
     remedy="open the return from below as well",
     guards=(suction_causes_sump.DRAINBACK_POOR,),
     after=(
@@ -250,7 +238,7 @@ FILTER_AND_BYPASS_RENEWED = Task(
         "housing, stem and both sides of the head washed; a remote head taken apart",
         "bypass valve: washed, pressed open with a blunt pick, comes back onto a clean seat",
     ),
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     remedy="renew the bypass valve, or the head where it cannot be taken out",
     why="a bypass held open by a chip sends every later chip past the filter",
     guards=(delivery_causes.FILTER_BLOCKED, delivery_causes.FILTER_BYPASS_STUCK),
@@ -268,7 +256,7 @@ COOLER_FLUSHED_AND_PROVED = Task(
         "air at the maker's test pressure under water: no bubble",
         "dry it, then rinse with clean oil; none of this where the cooler is renewed",
     ),
-    source=TM254,
+    source=sources.ARMY_TM_254_COOLER,
     remedy="renew it: a cooler that cannot be proved clean is not put back",
     guards=(delivery_causes.OIL_COOLER_BLOCKED,),
     only_with=(features.OIL_COOLER, features.COOLER_ON_SUCTION),
@@ -290,7 +278,7 @@ COOLER_RENEWED = Task(
         "fit a new element; one that cannot be proved clean is not put back",
         "its thermostat and bypass valve taken out, washed and proved, or renewed too",
     ),
-    source=OCE,
+    source=sources.OIL_COOLER_SERVICE,
     remedy="fit a new cooler, or leave it out with the maker's blank until one is there",
     why="chips lie in its fins through any flushing and come out into the new bearings",
     guards=(bearings_causes.BEARING_WIPED, delivery_causes.OIL_COOLER_BLOCKED),
@@ -335,7 +323,7 @@ OIL_HOSES_RENEWED = Task(
         "rigid lines: brush or pull-through, solvent, blow dry, light from end to end",
         "fittings, check valves and adapters taken apart",
     ),
-    source=GTL,
+    source=sources.SERVICE_BULLETIN_22_NA_074,
     remedy="renew any line light does not pass through",
     why="a hose liner holds chips in its weave where no flushing reaches",
     guards=(delivery_causes.OIL_COOLER_BLOCKED, suction_causes_sump.SUCTION_HOSE_COLLAPSED),
@@ -359,7 +347,7 @@ OIL_TANK_CLEANED = Task(
         "white cloth over the outlet, rinse: nothing on the cloth, three times running",
         "after a bearing failure a tank that cannot be opened is renewed",
     ),
-    source=GTL,
+    source=sources.SERVICE_BULLETIN_22_NA_074,
     remedy="renew the tank, or have it cut open and welded up again",
     guards=(bearings_causes.BEARING_WIPED, pump_causes.PUMP_DEBRIS_LOCK),
     only_with=(features.DRY_SUMP,),

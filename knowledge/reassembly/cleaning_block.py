@@ -1,8 +1,9 @@
 """What is cleaned in block, crank, top end and all the oil feeds once debris was found."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly import what_was_found
-from knowledge.sources import COMMON_PRACTICE, CUT, HB01, LFT, OPC, RV8, TOC
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -24,7 +25,7 @@ GALLERIES_CLEARED = Task(
         "brush just wider than the passage, with solvent, from both ends and at every crossing",
         "rinse, blow dry, light or wire through to each bearing; white rag stays white",
     ),
-    source=OPC,
+    source=sources.OIL_PASSAGE_CLEANING,
     remedy="brush again; pressure washing alone leaves what sits at the crossings",
     guards=(
         delivery_causes_galleries.GALLERY_BLOCKED,
@@ -44,7 +45,7 @@ CRANK_TRAPS_CLEARED = Task(
         "brush each drilling from both ends, rinse, blow dry, wire from main to pin",
         "new plugs, sealed and staked as the maker has it",
     ),
-    source=OPC,
+    source=sources.OIL_PASSAGE_CLEANING,
     remedy="brush again; a crank whose traps were not opened is not clean",
     why="spinning packs chips into the traps, and fresh oil washes them out into new shells",
     guards=(
@@ -65,7 +66,7 @@ LIFTERS_CLEANED = Task(
         "wash, look at plunger, check ball and face; oil, and try that it leaks down slowly",
         "after metal or with a worn face: new lifters, and a look at every lobe",
     ),
-    source=LFT,
+    source=sources.LIFTER_OVERHAUL_ARTICLE,
     remedy="renew the lifter; a new one never on a wiped lobe",
     guards=(topend_causes.LIFTER_BORE_LEAK,),
     only_with=(features.HYDRAULIC_LIFTERS,),
@@ -98,7 +99,7 @@ PISTON_JETS_CLEARED = Task(
         "ball or spring valve: seats and moves",
         "back in with new seals, aimed as the maker has it",
     ),
-    source=OPC,
+    source=sources.OIL_PASSAGE_CLEANING,
     remedy="renew a jet that is not clear or does not shut",
     guards=(topend_causes_feeds.PISTON_JET_OPEN,),
     only_with=(features.PISTON_JETS,),
@@ -132,7 +133,7 @@ TURBO_LINES_CLEANED = Task(
         "drain pipe rinsed, no kink, no sealer at its flange",
         "crank into a can before the turbo is joined up: a full stream; then oil into the turbo",
     ),
-    source=TOC,
+    source=sources.TURBO_MAKER_CONTAMINATION,
     remedy="fit a new feed pipe",
     guards=(topend_causes_feeds.TURBO_FEED_RESTRICTED,),
     only_with=(features.TURBOCHARGED,),
@@ -153,7 +154,7 @@ OIL_FED_FITTINGS_CLEANED = Task(
         "list it: compressor, vacuum pump, injection pump, governor, cam phasers, hydraulic drive",
         "each off, its feed, screen and drain rinsed; one with bearings is stripped or renewed",
     ),
-    source=OPC,
+    source=sources.OIL_PASSAGE_CLEANING,
     remedy="open what was left out; it hands its chips back to the engine",
     guards=(assembly_causes.DIRT_IN_ASSEMBLY,),
     after=what_was_found.METAL,
@@ -169,7 +170,7 @@ SENDER_PORT_CLEARED = Task(
         "gauge line blown through into a rag at low pressure, then filled with clean oil",
         "sender itself tried with a known pressure",
     ),
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     remedy="renew line or sender that stays slow",
     guards=(instrument_causes_line.GAUGE_LINE_BLOCKED,),
     after=(
@@ -194,7 +195,7 @@ SEALER_PICKED_FROM_FEEDS = Task(
         "tube of the pickup, relief bore, filter bypass, restrictors, lifter feeds, jets",
         "lamp and soft wire; no washing dissolves set sealer",
     ),
-    source=RV8,
+    source=sources.CLUB_SEALANT_STRAINER,
     remedy="pick it out by hand; renew what cannot be seen through",
     guards=(
         assembly_causes.SEALANT_DEBRIS,
@@ -214,7 +215,7 @@ FILTER_CUT_AGAIN = Task(
         "flakes or copper in it: stop, the source is still there or something was left dirty",
         "dust alone: next filter at the usual time",
     ),
-    source=CUT,
+    source=sources.CUT_FILTER_ANALYSIS_2026,
     hold=Hold.NOTE,
     remedy="set the date before the engine is handed over",
     guards=(assembly_causes.DIRT_IN_ASSEMBLY, assembly_causes.PART_SHEDDING_INSIDE),

@@ -1,8 +1,9 @@
 """What is done about coolant, fuel, sludge or a strange fluid in the oil before it runs again."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly import what_was_found
-from knowledge.sources import COMMON_PRACTICE, D13, GLY, HB02, HB08, HPA, JIO, LCF, TCF
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
@@ -24,7 +25,7 @@ COOLANT_LEAK_CURED = Task(
         "head gasket, core plugs inside, liners and their rings, cracks in head and block",
         "no coolant lost: condensation from short cold trips, rain or a flooded bilge",
     ),
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     remedy="find it: an oil change without the leak found is thrown away",
     guards=(oil_causes_contamination.COOLANT_IN_OIL,),
     after=what_was_found.COOLANT,
@@ -45,7 +46,7 @@ BEARINGS_SEEN_AFTER_COOLANT = Task(
         "dark, etched or with gelled oil on them: every bearing comes out",
         "sound and the oil on them still flows: flush, then close",
     ),
-    source=D13,
+    source=sources.COOLANT_CLEANING_MANUAL,
     remedy="take the engine down, measure the journals, fit new shells",
     why="coolant eats the lining, and glycol gels the oil in the feeds",
     guards=(bearings_causes.BEARING_WIPED,),
@@ -63,7 +64,7 @@ COOLANT_FLUSHED_OUT = Task(
         "sticky black or grey coat: the engine maker's own flush for glycol, to the letter",
         "gel that must be scraped, or metal in the filter: no flushing, take it down and wash",
     ),
-    source=GLY,
+    source=sources.GLYCOL_CLEANING_1979,
     remedy="strip and wash what still shows coat or gel",
     guards=(oil_causes_contamination.COOLANT_IN_OIL, delivery_causes.FILTER_BLOCKED),
     after=what_was_found.COOLANT,
@@ -78,7 +79,7 @@ OIL_CHANGED_TWICE = Task(
         "first filling is a rinse: change it with its filter after the first warm running",
         "second filter cut at about 50 hours, or a sample sent: no glycol, no metal",
     ),
-    source=GLY,
+    source=sources.GLYCOL_CLEANING_1979,
     hold=Hold.NOTE,
     remedy="write both dates into the job",
     guards=(oil_causes_contamination.COOLANT_IN_OIL, delivery_causes.FILTER_BLOCKED),
@@ -99,7 +100,7 @@ TURBO_LOOKED_AT_AFTER_COOLANT = Task(
         "cold, inlet hose off: spin the shaft, lift and push it along",
         "brown or discoloured bronze, any roughness: to a turbo shop",
     ),
-    source=TCF,
+    source=sources.TURBO_FAILURE_SHEET,
     remedy="have the turbo rebuilt or renewed before the oil is trusted to it",
     guards=(oil_causes_contamination.COOLANT_IN_OIL,),
     only_with=(features.TURBOCHARGED,),
@@ -132,7 +133,7 @@ FUEL_LEAK_CURED = Task(
         "carburettor: float, needle, choke; injection: dribbling injectors, leak-off, pump seal",
         "running too cold or idling for hours: thermostat, and a word with the driver",
     ),
-    source=HB08,
+    source=sources.MARINE_OWNERS_MANUAL_2008,
     remedy="renew pump, needle or injector; then change the oil",
     guards=(oil_causes_contamination.FUEL_DILUTION,),
     after=what_was_found.FUEL,
@@ -148,7 +149,7 @@ FUELLED_OIL_CHANGED = Task(
         "drain in the open air, cooler and remote filter too; let the crankcase air",
         "fresh oil and filter to the mark; after an hour look at level and smell again",
     ),
-    source=LCF,
+    source=sources.LABORATORY_FUEL,
     remedy="level up or smell back: the leak is not cured",
     why="5 % of fuel turns a 30 oil into a 20",
     guards=(oil_causes_contamination.FUEL_DILUTION,),
@@ -164,7 +165,7 @@ LIFT_PUMP_SEALED = Task(
         "a diaphragm of today's stuff where the fuel has alcohol in it",
         "pump primed by hand: nothing at the weep hole, nothing into the block",
     ),
-    source=HB08,
+    source=sources.MARINE_OWNERS_MANUAL_2008,
     remedy="fit another pump",
     guards=(oil_causes_contamination.FUEL_DILUTION,),
     only_with=(features.MECHANICAL_LIFT_PUMP,),
@@ -197,7 +198,7 @@ SLUDGE_TAKEN_OUT = Task(
         "no flush poured into a sludged engine that runs: it lets go at once, onto the screen",
         "what cannot be reached comes off with clean oil, changed at short intervals",
     ),
-    source=JIO,
+    source=sources.CLUB_BLOCKED_SCREENS,
     remedy="open it once more after the first short interval and look at the screen",
     why="cleaning a sludged screen gave one engine 20 psi back; the next flake takes it away",
     guards=(
@@ -233,7 +234,7 @@ COOLING_TESTED_TIGHT = Task(
         "filled, at the cap's pressure, cold, for half an hour; sump off or drain open below",
         "heads on and torqued: no drip inside",
     ),
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     remedy="find the drip before the sump is closed",
     guards=(oil_causes_contamination.COOLANT_IN_OIL,),
     only_with=(features.WATER_COOLED,),
@@ -249,7 +250,7 @@ STRANGE_FLUID_OUT = Task(
         "drain hot with filter, cooler and lines emptied; leave it open to drip overnight",
         "fresh oil and filter; change both again early where it still foams",
     ),
-    source=HPA,
+    source=sources.OIL_AERATION_ARTICLE,
     remedy="change once more",
     guards=(oil_causes_condition.OIL_FOAM_PRONE,),
     after=(oil_record.ADDITIVE_OR_FLUSH_IN_OIL,),

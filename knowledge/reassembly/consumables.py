@@ -1,6 +1,7 @@
 """What every repair of the oil side uses up: oil, filter, and what cleaning and building take."""
 
-from knowledge.sources import COMMON_PRACTICE, HB02, OLD, PE17
+from knowledge import sources
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -77,7 +78,7 @@ SECOND_OIL_AND_FILTER = Part(
     id="second_oil_and_filter",
     says="oil for a second change soon after, with the second of the filters",
     quantity="a full fill",
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     measure_first="the measured fill",
     for_causes=(
         oil_causes_contamination.COOLANT_IN_OIL,
@@ -97,7 +98,7 @@ PACKING_JELLY = Part(
     id="packing_jelly",
     says="petroleum jelly, only where the maker says to pack the pump with it",
     quantity="1 small tin",
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     measure_first="the maker's text for this pump; without it oil only",
     for_causes=(pump_causes_fitted.PUMP_NOT_PRIMED,),
     note="sources differ: elsewhere jelly clogs screen and filter",
@@ -172,7 +173,7 @@ THREAD_LOCKER = Part(
     id="thread_locker",
     says="thread locker of medium strength, or the locks the manual asks for",
     quantity="1 small bottle",
-    source=PE17,
+    source=sources.BUILD_ARTICLE_2017,
     measure_first="which threads the manual locks, and how",
     for_causes=(assembly_causes.FASTENER_LOOSE_INSIDE,),
     for_places=(Access.PUMP_COVER_OFF, Access.TRAY_OFF),

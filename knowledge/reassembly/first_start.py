@@ -1,27 +1,10 @@
 """What to watch at the first start, and the limits at which the engine is stopped."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.engines import features, limits
 from knowledge.reassembly.figures import MINUTE, STOPWATCH, TACHOMETER, THERMOMETER, TRUSTED_GAUGE
-from knowledge.sources import (
-    AA97,
-    CAMB,
-    COL,
-    COMMON_PRACTICE,
-    DTN,
-    HAM,
-    HB02,
-    HB03,
-    HB13,
-    HB19,
-    JUDGEMENT,
-    LAM,
-    PRM,
-    TEN_R,
-    TMH,
-    TMK,
-    TUR,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -64,12 +47,22 @@ FIRST_PRESSURE_TIMED = Task(
         "no sign by 5 to 10 s: shut down, prime again; do not rev it to help",
         "lamp alone: it must be out as soon; out is no proof of enough",
     ),
-    source=LAM,
+    source=sources.OIL_CHANGE_LAMP_TEXT,
     dimension="time",
     bands=(
-        Band(None, 10.0, LAM, "new build: shut down at 5 to 10 s without a sign"),
+        Band(
+            None,
+            10.0,
+            sources.OIL_CHANGE_LAMP_TEXT,
+            "new build: shut down at 5 to 10 s without a sign",
+        ),
         Band(None, 5.0, JUDGEMENT, "well primed: stop at 5 s"),
-        Band(None, 30.0, PRM, "cranking with the filter slackened; not for a running engine"),
+        Band(
+            None,
+            30.0,
+            sources.FILTER_MAKER_PRIME,
+            "cranking with the filter slackened; not for a running engine",
+        ),
     ),
     spread=STOPWATCH,
     remedy="shut down; level, then prime again; do not restart until pressure was seen by priming",
@@ -91,11 +84,11 @@ CAM_RUN_IN_SPEED_HELD = Task(
         "pressure below its limit at any moment: stop, whatever the cam wants",
         "roller followers: does not apply",
     ),
-    source=HAM,
+    source=sources.CAM_MAKER_FIRST_START,
     dimension="speed",
     bands=(
-        Band(1500.0, 2500.0, CAMB, "1500 to 2500 rpm"),
-        Band(1800.0, 2200.0, CAMB, "about 2000 rpm; 10 % either side taken"),
+        Band(1500.0, 2500.0, sources.CAMSHAFT_RULES, "1500 to 2500 rpm"),
+        Band(1800.0, 2200.0, sources.CAMSHAFT_RULES, "about 2000 rpm; 10 % either side taken"),
     ),
     spread=TACHOMETER,
     remedy="stop and put right what kept it from running; then begin again",
@@ -110,9 +103,16 @@ CAM_RUN_IN_TIMED = Task(
     phase=Phase.FIRST_START,
     says="flat-tappet camshaft: time held at run-in speed, all spells together",
     how=("stop for any limit below; the clock goes on from where it stood",),
-    source=CAMB,
+    source=sources.CAMSHAFT_RULES,
     dimension="time",
-    bands=(Band(20 * MINUTE, None, CAMB, "20 to 30 minutes; the cam maker's card first"),),
+    bands=(
+        Band(
+            20 * MINUTE,
+            None,
+            sources.CAMSHAFT_RULES,
+            "20 to 30 minutes; the cam maker's card first",
+        ),
+    ),
     spread=MINUTE,
     remedy="run the rest of it",
     only_with=(features.PUSHROD_ENGINE,),
@@ -151,14 +151,39 @@ PRESSURE_HOT_AT_2000 = Task(
         "oil hot, speed steady, direct gauge; write speed, heat and pressure down together",
         "below the limit at 2000 rpm or more: stop and find out",
     ),
-    source=TEN_R,
+    source=sources.TEN_PSI_RULE_2009,
     dimension="pressure",
     bands=(
-        Band(20 * PSI, None, TEN_R, "rule of thumb, 10 psi for each 1000 rpm: at 2000 rpm"),
-        Band(0.2e6, None, HB19, "farm diesel at speed: stop below 0.2 MPa (29 psi)"),
-        Band(250e3, None, HB13, "small tractor diesel at rated speed: limit 36 psi"),
-        Band(280e3, None, HB03, "three- and four-cylinder diesel at high idle: 40 psi"),
-        Band(315e3, None, HB03, "six-cylinder diesel of that make at full speed: 45 psi"),
+        Band(
+            20 * PSI,
+            None,
+            sources.TEN_PSI_RULE_2009,
+            "rule of thumb, 10 psi for each 1000 rpm: at 2000 rpm",
+        ),
+        Band(
+            0.2e6,
+            None,
+            sources.DIESEL_CASE_NOTE,
+            "farm diesel at speed: stop below 0.2 MPa (29 psi)",
+        ),
+        Band(
+            250e3,
+            None,
+            sources.TRACTOR_WORKSHOP_MANUAL,
+            "small tractor diesel at rated speed: limit 36 psi",
+        ),
+        Band(
+            280e3,
+            None,
+            sources.DIESEL_TESTING_MANUAL,
+            "three- and four-cylinder diesel at high idle: 40 psi",
+        ),
+        Band(
+            315e3,
+            None,
+            sources.DIESEL_TESTING_MANUAL,
+            "six-cylinder diesel of that make at full speed: 45 psi",
+        ),
     ),
     limits=(limits.STOP_RUNNING_PRESSURE, None),
     spread=TRUSTED_GAUGE,
@@ -180,13 +205,23 @@ PRESSURE_AT_HOT_IDLE = Task(
         "oil hot, idle speed set and counted, direct gauge",
         "below the limit: shut down; lifters that keep quiet prove little on a new build",
     ),
-    source=HB13,
+    source=sources.TRACTOR_WORKSHOP_MANUAL,
     dimension="pressure",
     bands=(
-        Band(50e3, None, HB13, "maker, small tractor diesel: limit 7 psi, 14 psi when new"),
-        Band(6 * PSI, None, TMH, "maker's figure, V8 diesel truck: below 6 psi not fit for use"),
+        Band(
+            50e3,
+            None,
+            sources.TRACTOR_WORKSHOP_MANUAL,
+            "maker, small tractor diesel: limit 7 psi, 14 psi when new",
+        ),
+        Band(
+            6 * PSI,
+            None,
+            sources.ARMY_TM_280_LIMITS,
+            "maker's figure, V8 diesel truck: below 6 psi not fit for use",
+        ),
         Band(10 * PSI, None, COMMON_PRACTICE, "petrol engines: 10 psi"),
-        Band(15 * PSI, None, COL, "15 to 20 psi liked by many"),
+        Band(15 * PSI, None, sources.NEWSPAPER_GAUGE_2010, "15 to 20 psi liked by many"),
     ),
     limits=(limits.HOT_IDLE_PRESSURE, None),
     spread=TRUSTED_GAUGE,
@@ -210,7 +245,10 @@ OIL_HEAT_WATCHED = Task(
     dimension="temperature",
     bands=(
         Band(
-            None, 394.15, HB02, "stop at 121 °C (250 °F); printed as a stall-test limit of a truck"
+            None,
+            394.15,
+            sources.ARMY_TM_272_TABLE,
+            "stop at 121 °C (250 °F); printed as a stall-test limit of a truck",
         ),
         Band(353.15, 378.15, COMMON_PRACTICE, "normal when warm: 80 to 105 °C"),
     ),
@@ -229,7 +267,7 @@ NO_KNOCK_HEARD = Task(
         "listen from the first second; hands and hair clear",
         "any knock, most of all with a low or wandering gauge: stop at once",
     ),
-    source=AA97,
+    source=sources.CARLEY_1997,
     remedy="do not start again until the bearings have been looked at",
     guards=(bearings_causes.BEARING_WIPED, bearings_causes.BEARING_WRONG_SIZE),
     cautions=FIRST_RUN,
@@ -244,7 +282,7 @@ NEEDLE_STEADY = Task(
         "flicker that grows with speed: stop, it draws air",
         "after the stop: look at the stick for froth",
     ),
-    source=DTN,
+    source=sources.TRUCK_DRIVER_MANUAL,
     remedy="suction joint, pickup gap and oil level before anything else",
     guards=(
         suction_causes.SUCTION_JOINT_AIR_LEAK,
@@ -263,7 +301,7 @@ NO_LEAK_RUNNING = Task(
         "second person with a lamp: filter, lines, plugs, seals, turbo, under the bell housing",
         "oil that drips and falls (class III), or any oil on the exhaust: stop",
     ),
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     remedy="stop, watch for fire, close it, wipe it, start again",
     guards=(
         leaks_causes.EXTERNAL_LEAK_MAJOR,
@@ -292,10 +330,10 @@ TURBO_IDLED = Task(
     phase=Phase.FIRST_START,
     says="turbocharged: time at idle after the start and again before the stop",
     how=("no load and no revs meanwhile; both ends of every run",),
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     dimension="time",
     bands=(
-        Band(30.0, None, TUR, "30 s to 3 min: at least the 30 s"),
+        Band(30.0, None, sources.TURBO_MAKER_STARVATION, "30 s to 3 min: at least the 30 s"),
         Band(3 * MINUTE, None, COMMON_PRACTICE, "after hard work the 3 min"),
     ),
     spread=STOPWATCH,

@@ -1,8 +1,9 @@
 """What must be done and seen before the engine fires for the first time."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly.figures import STOPWATCH, TRUSTED_GAUGE
-from knowledge.sources import CHR, COMMON_PRACTICE, HPA, LAM, MON, POI, PRC, PRM, TUR
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -28,7 +29,7 @@ OIL_IN = Task(
         "grade and quantity from the manual; run-in oil where the cam maker asks for it",
         "read the label, measure what goes in, write both down",
     ),
-    source=LAM,
+    source=sources.OIL_CHANGE_LAMP_TEXT,
     remedy="fill up; wrong grade comes out again",
     guards=(
         oil_causes.OIL_LEVEL_LOW,
@@ -46,7 +47,7 @@ FILTER_FILLED = Task(
         "pour into the outer holes if it can, let it soak, top up",
         "filter on its side or head: fit it dry and let the priming fill it",
     ),
-    source=LAM,
+    source=sources.OIL_CHANGE_LAMP_TEXT,
     remedy="prime longer: a dry filter takes its fill first",
     guards=(pump_causes_fitted.PUMP_NOT_PRIMED, delivery_causes.FILTER_DRAINBACK),
     also=("pre-fill the filter", "oil filter"),
@@ -59,7 +60,7 @@ FILTER_RIGHT_ONE = Task(
         "old gasket off the seat: look and feel; new one oiled, one only",
         "remote filter: in and out lines on their ports, arrow the way of the flow",
     ),
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     remedy="off again, look, right filter",
     guards=(delivery_causes.FILTER_WRONG, leaks_causes.FILTER_SEAL_LEAK),
     also=("double gasket", "filter part number", "remote filter lines"),
@@ -73,7 +74,7 @@ DIRECT_GAUGE_FITTED = Task(
         "sender and its lead ready to go back; no sealing tape that cuts off its earth",
         "a lamp that goes out is no proof of enough pressure",
     ),
-    source=POI,
+    source=sources.PRE_OILING_ARTICLE,
     remedy="fit one; borrow one",
     guards=(
         instrument_causes.GAUGE_FAULTY,
@@ -92,7 +93,7 @@ COVERS_OFF_TO_PRIME = Task(
         "watch for a sheet of oil where there should be drops: a plug or seal left out",
         "no oil running behind timing cover or bell housing",
     ),
-    source=MON,
+    source=sources.GALLERY_PLUG_LEFT_OUT,
     hold=Hold.NOTE,
     remedy="stop, find the leak, close it, prime again",
     guards=(
@@ -128,7 +129,7 @@ PRIMED_BY_DRILL = Task(
         "crank a quarter turn by hand, drill again: four times round at least",
         "a pump on the crank cannot be primed this way",
     ),
-    source=POI,
+    source=sources.PRE_OILING_ARTICLE,
     remedy="no pressure within 2 minutes: stop, do not go on; find what was left out",
     guards=(
         pump_causes_fitted.PUMP_NOT_PRIMED,
@@ -151,7 +152,7 @@ PRIMED_BY_TANK = Task(
         "pump on the crank: then feed its inlet, or crank in short spells, plugs out, fuel off",
         "outside pump that a drill can turn: that way is as good; say which was taken",
     ),
-    source=POI,
+    source=sources.PRE_OILING_ARTICLE,
     remedy="no flow: look for a blocked oilway; a flood: look for a plug left out",
     guards=(
         pump_causes_fitted.PUMP_NOT_PRIMED,
@@ -199,7 +200,12 @@ PRIMING_PRESSURE_REACHED = Task(
     dimension="pressure",
     bands=(
         Band(30 * PSI, 60 * PSI, COMMON_PRACTICE, "usual by drill, cold oil"),
-        Band(40 * PSI, None, PRC, "one builder, by cranking without plugs: at least 40 psi"),
+        Band(
+            40 * PSI,
+            None,
+            sources.PRIME_CONSIDERATIONS,
+            "one builder, by cranking without plugs: at least 40 psi",
+        ),
     ),
     spread=TRUSTED_GAUGE,
     remedy="low: look for a sheet of oil; high: relief valve",
@@ -220,7 +226,7 @@ OIL_AT_EVERY_ROCKER = Task(
         "turn the crank by hand a quarter turn at a time: holes meet at certain places only",
         "tick off each one; mark the dry ones and go round again",
     ),
-    source=POI,
+    source=sources.PRE_OILING_ARTICLE,
     remedy="one dry: its pushrod, jet or hole; one bank dry: gallery or bush; do not start",
     guards=(
         assembly_causes.BEARING_OIL_HOLE_MISALIGNED,
@@ -239,7 +245,7 @@ DISTRIBUTOR_BACK_IN = Task(
         "screwdriver on the shaft: it must turn the pump with a drag; loose means it is out",
         "distributor to its marks, seated by hand, clamped; seal ring new",
     ),
-    source=CHR,
+    source=sources.PRIMING_TOOL_THREAD,
     remedy="get the shaft back into the pump before anything else",
     guards=(pump_causes_drive.PUMP_DRIVE_BROKEN, pump_causes_drive.PUMP_DRIVE_BIND),
     only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT,),
@@ -254,7 +260,7 @@ TURBO_WETTED = Task(
         "pour oil into the inlet, turn the wheel, pour again until it stays full",
         "join the feed; oil must come at the joint while priming before it is tight",
     ),
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     remedy="feed blocked: clear it before the first start",
     guards=(topend_causes_feeds.TURBO_FEED_RESTRICTED,),
     only_with=(features.TURBOCHARGED,),
@@ -269,7 +275,7 @@ TANK_SIDE_PRIMED = Task(
         "turn the pump by hand or drill with its belt off: pressure side, then watch the return",
         "level in the tank again after the first minute of running",
     ),
-    source=HPA,
+    source=sources.OIL_AERATION_ARTICLE,
     remedy="air in the line: bleed again",
     guards=(pump_causes_fitted.PUMP_NOT_PRIMED, pump_causes_fitted.SCAVENGE_FAILURE),
     only_with=(features.DRY_SUMP,),
@@ -289,10 +295,17 @@ CRANKED_TO_PRESSURE = Task(
         "crank in spells of 15 to 30 s at most; let the starter cool between",
         "diesel: stop lever pulled",
     ),
-    source=PRC,
+    source=sources.PRIME_CONSIDERATIONS,
     hold=Hold.NOTE,
     dimension="pressure",
-    bands=(Band(40 * PSI, None, PRC, "one builder's practice: 40 psi before it fires"),),
+    bands=(
+        Band(
+            40 * PSI,
+            None,
+            sources.PRIME_CONSIDERATIONS,
+            "one builder's practice: 40 psi before it fires",
+        ),
+    ),
     spread=TRUSTED_GAUGE,
     remedy="no pressure after a few spells: bleed at the filter, else stop and prime",
     why="two views: rebuilders crank 15 s at a time, a filter maker allows 30 s",
@@ -311,7 +324,7 @@ BLED_AT_FILTER = Task(
         "slacken the filter a turn; crank at most 30 s until oil shows; tighten it",
         "pressure must then come within 10 s; needed only where it would not draw",
     ),
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     hold=Hold.NOTE,
     remedy="no oil at the filter: pump, pickup joint or drive; stop",
     guards=(pump_causes_fitted.PUMP_NOT_PRIMED,),

@@ -1,9 +1,10 @@
 """What is done in the first hours of running, until the job is signed off."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.engines import features, limits
 from knowledge.reassembly.figures import HOUR, MINUTE, TRUSTED_GAUGE
-from knowledge.sources import BIM, COMMON_PRACTICE, CTF, CUT, FOL, NE2, SYN, TDR, TEL, TMK
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
@@ -24,7 +25,7 @@ LEVEL_AND_LEAKS_AFTER_FIRST_STOP = Task(
         "wait ten minutes, read the stick, top up, write down how much",
         "lamp round every joint; look for oil in water and water in oil",
     ),
-    source=FOL,
+    source=sources.BREAKING_IN_TIP_184,
     remedy="close the leak; find where the oil went",
     guards=(
         oil_causes.OIL_LEVEL_LOW,
@@ -43,7 +44,7 @@ RETORQUED_AFTER_HEAT = Task(
         "stretch bolts and bolts with locker are left alone",
         "tick each one off the list",
     ),
-    source=FOL,
+    source=sources.BREAKING_IN_TIP_184,
     remedy="a bolt that turns far: look at gasket and thread",
     guards=(assembly_causes.FASTENER_LOOSE_INSIDE, leaks_causes.EXTERNAL_LEAK_MAJOR),
     cautions=STOPPED_HOT,
@@ -54,10 +55,10 @@ HEAT_CYCLES_DONE = Task(
     phase=Phase.RUN_IN,
     says="heat cycles before load: run warm at changing speed, cooled right down",
     how=("no long idling, no steady speed; watch the gauge through each one",),
-    source=FOL,
+    source=sources.BREAKING_IN_TIP_184,
     hold=Hold.NOTE,
     dimension="count",
-    bands=(Band(2, None, FOL, "two to three"),),
+    bands=(Band(2, None, sources.BREAKING_IN_TIP_184, "two to three"),),
     remedy="do the rest before it is worked hard",
     guards=(bearings_causes.BEARING_WIPED,),
     cautions=RUNNING,
@@ -71,16 +72,21 @@ FIRST_OIL_CHANGE_DONE = Task(
         "warm, drained through a cloth; sample first; keep the filter for cutting",
         "run-in oil out, the oil of the manual in",
     ),
-    source=BIM,
+    source=sources.BREAK_IN_OIL_NOTE,
     dimension="time",
     bands=(
         Band(
             None,
             1.5 * HOUR,
-            BIM,
+            sources.BREAK_IN_OIL_NOTE,
             "after about the first hour; up to an hour and a half taken as that (judgement)",
         ),
-        Band(None, 20 * HOUR, SYN, "a rebuilder: twice in the first 1000 miles; 20 h is judgement"),
+        Band(
+            None,
+            20 * HOUR,
+            sources.REBUILDER_OIL_CHANGES,
+            "a rebuilder: twice in the first 1000 miles; 20 h is judgement",
+        ),
     ),
     spread=5 * MINUTE,
     remedy="change it now",
@@ -107,7 +113,12 @@ FIRST_DIESEL_OIL_CHANGE_DONE = Task(
     dimension="time",
     bands=(
         Band(None, 50 * HOUR, COMMON_PRACTICE, "within 20 to 50 h"),
-        Band(None, 500 * HOUR, FOL, "one rebuilder: run-in oil for the first 200 to 500 h"),
+        Band(
+            None,
+            500 * HOUR,
+            sources.BREAKING_IN_TIP_184,
+            "one rebuilder: run-in oil for the first 200 to 500 h",
+        ),
     ),
     spread=HOUR,
     remedy="change it now",
@@ -129,7 +140,7 @@ FIRST_FILTER_CUT_OPEN = Task(
         "pleats out, spread on white, magnet under it; photograph with a scale",
         "bag and label pleats with date and hours; keep them until sign-off",
     ),
-    source=CUT,
+    source=sources.CUT_FILTER_ANALYSIS_2026,
     remedy="cut it now; a filter thrown away cannot be asked again",
     guards=(bearings_causes.BEARING_WIPED, assembly_causes.PART_SHEDDING_INSIDE),
     cautions=(Caution.SHARP, Caution.USED_OIL, Caution.WASTE),
@@ -144,7 +155,7 @@ FILTER_FIND_ACCEPTED = Task(
         "flakes that shine, copper colour, chips with an edge: no further running",
         "shreds of sealer or cloth: look at the pickup screen as well",
     ),
-    source=CTF,
+    source=sources.READING_THE_FILTER,
     remedy="do not run it until the bearings have been looked at",
     guards=(
         bearings_causes.BEARING_WIPED,
@@ -164,7 +175,7 @@ BASELINE_WRITTEN_DOWN = Task(
         "write down gauge, port, oil and date with each reading; the panel's reading beside it",
         "tractors and plant: the speeds they work at",
     ),
-    source=NE2,
+    source=sources.NAVY_14075_INSTRUMENTS,
     remedy="take it before the engine leaves",
     why="a later fall is only seen against the engine's own figures",
     guards=(instrument_causes.GAUGE_FAULTY,),
@@ -176,10 +187,10 @@ PANEL_GAUGE_AGREES = Task(
     phase=Phase.RUN_IN,
     says="difference between panel gauge and direct gauge, at mid-scale",
     how=("read both at once at a steady speed; the larger less the smaller",),
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     hold=Hold.NOTE,
     dimension="pressure",
-    bands=(Band(None, 5 * PSI, TEL, "electric gauge and sender"),),
+    bands=(Band(None, 5 * PSI, sources.GAUGE_MAKER_SENDERS, "electric gauge and sender"),),
     limits=(None, limits.PANEL_ERROR),
     spread=TRUSTED_GAUGE,
     remedy="sender, earth and gauge; else write the difference on the panel",
@@ -200,7 +211,7 @@ OIL_SAMPLE_SENT = Task(
         "label: hours on engine and oil, oil, fuel",
         "metals are high in run-in and fall with the next samples: compare, do not judge one",
     ),
-    source=TDR,
+    source=sources.USED_OIL_ELEMENTS,
     hold=Hold.NOTE,
     remedy="draw one at the next change",
     guards=(
@@ -219,7 +230,7 @@ DRY_OVERNIGHT = Task(
         "wipe down hot, paper under the whole engine, look after a day",
         "a film that wets but forms no drop (class I) may stay; drops may not",
     ),
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     remedy="close it before the engine leaves",
     guards=(leaks_causes.EXTERNAL_LEAK_MAJOR, leaks_causes.FILTER_SEAL_LEAK),
     cautions=(Caution.HOT, Caution.WASTE),

@@ -1,5 +1,6 @@
 """Root causes at the assembly, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.debris import findings as debris_findings
 from knowledge.history import findings as history
@@ -19,21 +20,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import (
-    CEB2,
-    COMMON_PRACTICE,
-    ELM,
-    HB16,
-    JIO,
-    JUDGEMENT,
-    LTK,
-    PE17,
-    RMB,
-    RUS,
-    RV8,
-    THK,
-    TUR,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import findings
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.bearings import findings_measured as bearings_measured
@@ -50,7 +37,7 @@ DIRT_IN_ASSEMBLY = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP, raced_or_heeled=UP),
     remedy="strip, take out the plugs, brush and flush every oilway",
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     follows="the relief valve hangs open, the pump jams or the bearings wipe",
     also=(
         "machining swarf left in the block",
@@ -67,8 +54,8 @@ GRIT_FROM_THE_BUILD_GOES_ROUND = LinkGroup(
     says="Grit or pieces left in at the build go round with the oil and show in bearings within hours.",
     parent=DIRT_IN_ASSEMBLY,
     effects={
-        conditions.DIRT_IN_OIL: (ALWAYS, CEB2),
-        debris_findings.HARD_CHIPS: (OFTEN, RMB),
+        conditions.DIRT_IN_OIL: (ALWAYS, sources.BEARING_BROCHURE_CEB2),
+        debris_findings.HARD_CHIPS: (OFTEN, sources.RING_MAKER_CLEANING_MEDIA),
         findings.LEFTOVER_FOUND: (SOMETIMES, COMMON_PRACTICE),
         findings.PIECE_FOUND_INSIDE: (SELDOM, COMMON_PRACTICE),
         bearings_findings.BEARINGS_FAILED_AGAIN: (SOMETIMES, COMMON_PRACTICE),
@@ -93,7 +80,7 @@ BEARING_OIL_HOLE_MISALIGNED = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="refit the bearing and prove every hole with a rod",
-    source=LTK,
+    source=sources.CAM_BEARING_HOLES_BLOG,
     follows="that one bearing fails",
     also=(
         "bearing in backwards",
@@ -109,7 +96,7 @@ HOLE_THAT_MEETS_NO_OILWAY = LinkGroup(
     says="A bearing whose hole meets no oilway runs dry behind a good gauge.",
     parent=BEARING_OIL_HOLE_MISALIGNED,
     effects={
-        conditions.JOURNAL_DRY: (ALWAYS, LTK),
+        conditions.JOURNAL_DRY: (ALWAYS, sources.CAM_BEARING_HOLES_BLOG),
         bearings_shell_map.SHELL_HOLE_MISMATCH: (ALWAYS, COMMON_PRACTICE),
         bearings_shell_map.ONE_BEARING_WIPED: (OFTEN, COMMON_PRACTICE),
         bearings_findings.BEARINGS_FAILED_AGAIN: (SOMETIMES, JUDGEMENT),
@@ -133,7 +120,7 @@ CAP_SWAPPED = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="match caps to their numbers and direction, tighten as the manual says",
-    source=RUS,
+    source=sources.RECONDITIONER_BEARINGS,
     follows="the bearings wipe",
     also=(
         "caps mixed up",
@@ -149,10 +136,10 @@ WORN_BESIDE_THE_PARTING_LINES = LinkGroup(
     says="Wear beside the parting lines on opposite sides: a cap sits where it does not belong.",
     parent=CAP_SWAPPED,
     effects={
-        conditions.BEARINGS_DAMAGED: (OFTEN, RUS),
+        conditions.BEARINGS_DAMAGED: (OFTEN, sources.RECONDITIONER_BEARINGS),
         conditions.CLEARANCES_WIDE: (SOMETIMES, JUDGEMENT),
         findings.CAPS_MIXED: (MOSTLY, COMMON_PRACTICE),
-        bearings_shell_map.WEAR_AT_PARTING_LINES: (MOSTLY, RUS),
+        bearings_shell_map.WEAR_AT_PARTING_LINES: (MOSTLY, sources.RECONDITIONER_BEARINGS),
         bearings_shells.SHELL_BACKS_SHINY: (SOMETIMES, JUDGEMENT),
         bearings_findings.HARD_TO_TURN: (OFTEN, COMMON_PRACTICE),
         findings.CAP_BOLTS_SLACK: (SOMETIMES, COMMON_PRACTICE),
@@ -176,7 +163,7 @@ SEALANT_DEBRIS = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP),
     remedy="clean everything; seal with a thin bead or the proper gasket",
-    source=RV8,
+    source=sources.CLUB_SEALANT_STRAINER,
     follows="a blocked pickup screen",
     also=(
         "silicone in the pan",
@@ -192,10 +179,10 @@ SEALER_GOES_WHERE_THE_OIL_GOES = LinkGroup(
     says="Loose sealer goes where the oil goes: mesh first, then relief seat, filter or an oilway.",
     parent=SEALANT_DEBRIS,
     effects={
-        conditions.SUCTION_THROTTLED: (MOSTLY, RV8),
+        conditions.SUCTION_THROTTLED: (MOSTLY, sources.CLUB_SEALANT_STRAINER),
         conditions.RELIEF_BLEEDS: (SOMETIMES, COMMON_PRACTICE),
         conditions.FLOW_RESTRICTED: (SELDOM, JUDGEMENT),
-        conditions.BRANCH_DRY: (SOMETIMES, TUR),
+        conditions.BRANCH_DRY: (SOMETIMES, sources.TURBO_MAKER_STARVATION),
         conditions.JOURNAL_DRY: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
@@ -215,7 +202,7 @@ SEALER_SHOWS_IN_THE_SAMPLE = LinkGroup(
     says="Silicon in a sample of a fresh engine is as often sealer as dirt.",
     parent=SEALANT_DEBRIS,
     effects={
-        oil_analysis.SILICON_HIGH: (SOMETIMES, ELM),
+        oil_analysis.SILICON_HIGH: (SOMETIMES, sources.MARINE_ELEMENT_LIST),
     },
     matches=[example(oil_analysis.SILICON_HIGH)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[oil_analysis.SILICON_HIGH])],
@@ -229,7 +216,7 @@ ASSEMBLY_LUBE_CLOG = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="change oil and filter; pack and prime only as the maker says",
-    source=THK,
+    source=sources.JOBBER_OIL_PUMPS,
     follows="a dry first start",
     also=(
         "assembly lube in the filter",
@@ -244,7 +231,7 @@ LOW_UNTIL_THE_GREASE_IS_GONE = LinkGroup(
     says="Slow and low for a new engine's first minutes, then good for good: build grease washing out.",
     parent=ASSEMBLY_LUBE_CLOG,
     effects={
-        conditions.SUCTION_THROTTLED: (OFTEN, THK),
+        conditions.SUCTION_THROTTLED: (OFTEN, sources.JOBBER_OIL_PUMPS),
         conditions.FLOW_RESTRICTED: (SOMETIMES, COMMON_PRACTICE),
         behaviour.LOW_FIRST_MINUTES_THEN_GOOD: (MOSTLY, COMMON_PRACTICE),
     },
@@ -264,7 +251,7 @@ TIMING_GEAR_SHEDDING = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_UP, stood_long=UP),
     remedy="clean sump and screen, renew gear or guides; leave no crumbs behind",
-    source=JIO,
+    source=sources.CLUB_BLOCKED_SCREENS,
     follows="a blocked pickup screen, worn bearings after years of it",
     also=(
         "plastic timing gear teeth",
@@ -280,7 +267,7 @@ CRUMBS_LEFT_FROM_AN_OLD_REPAIR = LinkGroup(
     says="Crumbs of teeth or guides cover the screen, even years after the gear was renewed.",
     parent=TIMING_GEAR_SHEDDING,
     effects={
-        conditions.SUCTION_THROTTLED: (MOSTLY, JIO),
+        conditions.SUCTION_THROTTLED: (MOSTLY, sources.CLUB_BLOCKED_SCREENS),
         conditions.RELIEF_BLEEDS: (SELDOM, JUDGEMENT),
     },
     matches=[
@@ -300,7 +287,7 @@ FASTENER_LOOSE_INSIDE = Cause(
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, raced_or_heeled=UP),
     remedy="tighten to the figure, lock it and mark it",
-    source=PE17,
+    source=sources.BUILD_ARTICLE_2017,
     follows="parts in the sump, pressure lost",
     also=(
         "bolt fell out inside",
@@ -317,7 +304,7 @@ BOLT_THAT_WAS_NEVER_TIGHT = LinkGroup(
     says="A bolt never tight or never locked: a joint leaks, a bearing shifts, or the part drops off.",
     parent=FASTENER_LOOSE_INSIDE,
     effects={
-        conditions.OPEN_LEAK_INSIDE: (OFTEN, HB16),
+        conditions.OPEN_LEAK_INSIDE: (OFTEN, sources.PINPOINT_TEST_2012),
         conditions.AIR_IN_SUCTION: (SOMETIMES, COMMON_PRACTICE),
         conditions.CLEARANCES_WIDE: (SOMETIMES, COMMON_PRACTICE),
         conditions.BEARINGS_DAMAGED: (SOMETIMES, COMMON_PRACTICE),
@@ -348,7 +335,7 @@ PART_SHEDDING_INSIDE = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="find and renew the part; clean or renew everything the oil passes through",
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     follows="blocked oilways, debris under the relief valve, scored and turned bearings",
     also=("piston pin plug wearing", "cam lobe wiped", "broken part making metal", "making metal"),
 )

@@ -1,7 +1,8 @@
 """Findings at the assembly, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.model import OCCASIONAL, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import BTG, COMMON_PRACTICE, PE17
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.work import Access, Caution, Inspection
 
@@ -26,7 +27,7 @@ FASTENER_FOUND_LOOSE = Finding(
     station=Station.ASSEMBLY,
     says="a bolt or nut inside was found slack",
     asks="Was a bolt or nut inside found slack, unlocked or gone?",
-    source=PE17,
+    source=sources.BUILD_ARTICLE_2017,
     denies="every fastener inside is tight and locked",
     stage=Stage.OPENED,
     normal="all tight, locked and marked",
@@ -74,7 +75,7 @@ CAPS_MIXED = Finding(
     station=Station.ASSEMBLY,
     says="bearing caps are in the wrong place or turned round",
     asks="Are bearing caps out of their numbers, or turned round?",
-    source=BTG,
+    source=sources.BEARING_WEAR_ANALYSIS,
     denies="the caps are in their places",
     stage=Stage.OPENED,
     normal="numbers in order, arrows one way, tangs together",
@@ -100,7 +101,7 @@ LOOK_UP_AT_THE_BOTTOM_END = Inspection(
         LEFTOVER_FOUND,
         bearings_findings.ROD_THROUGH_BLOCK,
     ),
-    source=BTG,
+    source=sources.BEARING_WEAR_ANALYSIS,
     tools=("lamp", "mirror", "camera"),
     cautions=(Caution.LIFTING, Caution.HOT, Caution.BATTERY, Caution.SHARP),
     keep="photograph marks and numbers as found",
@@ -138,7 +139,7 @@ FEEL_TORQUE_ON_LOOSENING = Inspection(
     minutes=20,
     access=Access.SUMP_OFF,
     reveals=(CAP_BOLTS_SLACK, FASTENER_FOUND_LOOSE),
-    source=PE17,
+    source=sources.BUILD_ARTICLE_2017,
     tools=("torque wrench", "paint pen"),
     cautions=(Caution.LIFTING, Caution.HAND_TURN, Caution.BATTERY),
     destroys="the torque as found",

@@ -1,7 +1,8 @@
 """Parts for a repair of the assembly."""
 
+from knowledge import sources
 from knowledge.engines import features
-from knowledge.sources import COMMON_PRACTICE, JIO, PE17
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes
 from knowledge.work import Part
 
@@ -9,7 +10,7 @@ TIMING_GEAR_SET = Part(
     id="timing_gear_set",
     says="timing gears, or chain and sprockets, with metal teeth where they are made",
     quantity="1 set",
-    source=JIO,
+    source=sources.CLUB_BLOCKED_SCREENS,
     measure_first="teeth, links, bore and key; marks for the timing",
     for_causes=(causes.TIMING_GEAR_SHEDDING,),
     only_with=(features.PLASTIC_TIMING_GEAR,),
@@ -27,7 +28,7 @@ INSIDE_FASTENERS = Part(
     id="inside_fasteners",
     says="bolts, nuts and locks for what was slack, stretched or lost",
     quantity="by the count",
-    source=PE17,
+    source=sources.BUILD_ARTICLE_2017,
     measure_first="thread, length, grade marked on the head; the hole's thread whole and dry",
     for_causes=(causes.FASTENER_LOOSE_INSIDE,),
 )

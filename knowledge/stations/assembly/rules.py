@@ -1,5 +1,6 @@
 """Rules at the assembly: what follows from what is known."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.history import findings as history
 from knowledge.model import Severity, Shift, Station
@@ -13,7 +14,7 @@ from knowledge.rule_api import (
     more_common,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE, JIO, PE17
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes, findings
 from knowledge.stations.bearings import findings_shell_map as bearings_shell_map
 
@@ -21,7 +22,7 @@ rule = rules_of(Station.ASSEMBLY)
 
 
 @rule(
-    source=JIO,
+    source=sources.CLUB_BLOCKED_SCREENS,
     matches=[example(lacks=[features.PLASTIC_TIMING_GEAR, features.CHAIN_TENSIONERS])],
     non_matches=[
         example(lacks=[features.PLASTIC_TIMING_GEAR]),
@@ -35,7 +36,7 @@ def no_plastic_to_shed(known: Known) -> Conclusions:
 
 
 @rule(
-    source=JIO,
+    source=sources.CLUB_BLOCKED_SCREENS,
     matches=[example(features.PLASTIC_TIMING_GEAR)],
     non_matches=[example(lacks=[features.PLASTIC_TIMING_GEAR])],
 )
@@ -59,7 +60,7 @@ def slack_cap_is_a_loose_fastener(known: Known) -> Conclusions:
 
 
 @rule(
-    source=JIO,
+    source=sources.CLUB_BLOCKED_SCREENS,
     matches=[example(history.EARLIER_BREAKAGE)],
     non_matches=[example(lacks=[history.EARLIER_BREAKAGE])],
 )
@@ -71,7 +72,7 @@ def pieces_left_from_a_breakage(known: Known) -> Conclusions:
 
 
 @rule(
-    source=PE17,
+    source=sources.BUILD_ARTICLE_2017,
     matches=[example(findings.CAP_BOLTS_SLACK)],
     non_matches=[example(lacks=[findings.CAP_BOLTS_SLACK])],
 )

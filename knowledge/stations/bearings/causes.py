@@ -1,5 +1,6 @@
 """Root causes at the crank bearings, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.debris import findings as debris_findings
 from knowledge.model import (
@@ -19,21 +20,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import (
-    AA97,
-    BFP,
-    BTG,
-    CEB2,
-    COMMON_PRACTICE,
-    HB01,
-    HB04,
-    HB16,
-    HB17,
-    HB18,
-    JUDGEMENT,
-    MIF,
-    PF,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.bearings import (
     findings,
     findings_measured,
@@ -49,7 +36,7 @@ BEARING_WEAR_MAINS = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=DOWN),
     remedy="measure every journal, regrind if need be, fit new shells",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     follows="the rods go short of oil and the crank is damaged",
     also=(
         "worn main bearings",
@@ -66,12 +53,12 @@ SINKING_OVER_THE_YEARS = LinkGroup(
     note="Misleads when another leak of the same kind, as a loose cam bearing, was never measured.",
     parent=BEARING_WEAR_MAINS,
     effects={
-        conditions.CLEARANCES_WIDE: (ALWAYS, AA97),
-        patterns.DECLINED_OVER_MONTHS: (OFTEN, AA97),
+        conditions.CLEARANCES_WIDE: (ALWAYS, sources.CARLEY_1997),
+        patterns.DECLINED_OVER_MONTHS: (OFTEN, sources.CARLEY_1997),
         findings_measured.MAIN_CLEARANCE_TOO_WIDE: (ALWAYS, COMMON_PRACTICE),
         findings_shells.SHELLS_WORN_EVENLY: (MOSTLY, COMMON_PRACTICE),
         findings_measured.JOURNAL_NOT_TRUE: (SOMETIMES, COMMON_PRACTICE),
-        findings.DEEP_KNOCK_UNDER_LOAD: (SOMETIMES, HB17),
+        findings.DEEP_KNOCK_UNDER_LOAD: (SOMETIMES, sources.LOWER_ENGINE_NOISE_2006),
         debris_findings.GREY_SOFT_FLAKES: (SELDOM, JUDGEMENT),
     },
     matches=[
@@ -91,7 +78,7 @@ BEARING_WEAR_RODS = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=DOWN, raced_or_heeled=UP),
     remedy="measure every crankpin, regrind if need be, fit new shells",
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     follows="a rod knocks, then fails",
     also=(
         "worn big ends",
@@ -107,9 +94,9 @@ RODS_FLING_MORE_AS_REVS_RISE = LinkGroup(
     says="Worn rods fling out more oil the faster they turn: low at idle, disappointing with revs, at last a rap.",
     parent=BEARING_WEAR_RODS,
     effects={
-        conditions.CLEARANCES_WIDE: (ALWAYS, PF),
-        patterns_speed.FALLS_AS_REVS_RISE: (SOMETIMES, PF),
-        patterns.DECLINED_OVER_MONTHS: (OFTEN, AA97),
+        conditions.CLEARANCES_WIDE: (ALWAYS, sources.PUMP_MAKER_PRESSURE_FLOW),
+        patterns_speed.FALLS_AS_REVS_RISE: (SOMETIMES, sources.PUMP_MAKER_PRESSURE_FLOW),
+        patterns.DECLINED_OVER_MONTHS: (OFTEN, sources.CARLEY_1997),
         findings_measured.ROD_CLEARANCE_TOO_WIDE: (ALWAYS, COMMON_PRACTICE),
         findings_shells.SHELLS_WORN_EVENLY: (MOSTLY, COMMON_PRACTICE),
         findings_measured.JOURNAL_NOT_TRUE: (SOMETIMES, COMMON_PRACTICE),
@@ -138,7 +125,7 @@ BEARING_WIPED = Cause(
         high_mileage=UP, freshly_rebuilt=STRONG_UP, stood_long=UP, raced_or_heeled=STRONG_UP
     ),
     remedy="stop; rule out lack of oil first, then repair the crank and fit shells to size",
-    source=BFP,
+    source=sources.BEARING_POSTER,
     follows="the shell turns in its seat, the engine seizes",
     also=(
         "wiped bearing",
@@ -156,8 +143,8 @@ FELL_AND_STAYED_DOWN_WITH_A_KNOCK = LinkGroup(
     note="Misleads more often than not: most wiped bearings were starved first, and the wiping is what came of it. Rule that out before naming the bearing.",
     parent=BEARING_WIPED,
     effects={
-        conditions.CLEARANCES_WIDE: (MOSTLY, HB18),
-        conditions.BEARINGS_DAMAGED: (ALWAYS, BFP),
+        conditions.CLEARANCES_WIDE: (MOSTLY, sources.AIRCRAFT_FAULT_ISOLATION),
+        conditions.BEARINGS_DAMAGED: (ALWAYS, sources.BEARING_POSTER),
         patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
         patterns.SANK_WHILE_RUNNING: (SOMETIMES, JUDGEMENT),
         findings_shell_map.ONE_BEARING_WIPED: (SOMETIMES, JUDGEMENT),
@@ -178,7 +165,7 @@ BEARING_SPUN = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="stop; repair the seat and the journal, fit shells with the right grip",
-    source=BTG,
+    source=sources.BEARING_WEAR_ANALYSIS,
     follows="the rod breaks out through the block",
     also=("spun bearing", "spun shell", "turned shell", "bearing rotated", "spun rod bearing"),
 )
@@ -192,10 +179,10 @@ SHELL_TURNED_IN_ITS_SEAT = LinkGroup(
         conditions.BEARINGS_DAMAGED: (ALWAYS, COMMON_PRACTICE),
         conditions.CLEARANCES_WIDE: (SOMETIMES, COMMON_PRACTICE),
         conditions.ENGINE_FAILED: (SOMETIMES, COMMON_PRACTICE),
-        patterns.FELL_SUDDENLY: (SOMETIMES, MIF),
-        findings.BEARING_KNOCK: (OFTEN, MIF),
+        patterns.FELL_SUDDENLY: (SOMETIMES, sources.INSIDE_YOUR_FILTER),
+        findings.BEARING_KNOCK: (OFTEN, sources.INSIDE_YOUR_FILTER),
         findings_shells.SHELL_SPUN: (ALWAYS, COMMON_PRACTICE),
-        findings_shells.SHELL_BACKS_SHINY: (OFTEN, BTG),
+        findings_shells.SHELL_BACKS_SHINY: (OFTEN, sources.BEARING_WEAR_ANALYSIS),
         findings_shell_map.MAIN_BEARING_SHIFTED: (SOMETIMES, JUDGEMENT),
         findings_shell_map.ONE_BEARING_WIPED: (SOMETIMES, JUDGEMENT),
     },
@@ -214,7 +201,7 @@ THRUST_BEARING_WEAR = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
     remedy="find what loads the crank endways, then renew the thrust bearing",
-    source=HB16,
+    source=sources.PINPOINT_TEST_2012,
     follows="the crank cheeks and the block are ruined",
     also=(
         "thrust washers worn",
@@ -230,8 +217,8 @@ CRANK_THAT_FLOATS_ENDWAYS = LinkGroup(
     says="A crank that floats endways has lost its thrust faces, and some oil leaves there.",
     parent=THRUST_BEARING_WEAR,
     effects={
-        conditions.CLEARANCES_WIDE: (SOMETIMES, HB16),
-        conditions.METAL_SHED: (SOMETIMES, MIF),
+        conditions.CLEARANCES_WIDE: (SOMETIMES, sources.PINPOINT_TEST_2012),
+        conditions.METAL_SHED: (SOMETIMES, sources.INSIDE_YOUR_FILTER),
         findings_measured.CRANK_END_FLOAT_OVER: (ALWAYS, COMMON_PRACTICE),
         findings.CRANK_MOVES_ENDWISE: (OFTEN, COMMON_PRACTICE),
         findings_shell_map.THRUST_FACE_PLOUGHED: (MOSTLY, COMMON_PRACTICE),
@@ -255,7 +242,7 @@ BEARING_WRONG_SIZE = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="measure every journal and seat, fit shells to suit",
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     follows="the bearings wipe",
     also=(
         "bearings set too loose",
@@ -274,9 +261,9 @@ SHELLS_THAT_DO_NOT_SUIT_THE_CRANK = LinkGroup(
     says="Shells that do not suit the crank: too loose is low from the first start, too tight soon wipes.",
     parent=BEARING_WRONG_SIZE,
     effects={
-        conditions.CLEARANCES_WIDE: (OFTEN, HB04),
-        conditions.BEARINGS_DAMAGED: (SOMETIMES, CEB2),
-        behaviour.LOW_FROM_FIRST_START: (OFTEN, HB04),
+        conditions.CLEARANCES_WIDE: (OFTEN, sources.NOORDEMAN_2015),
+        conditions.BEARINGS_DAMAGED: (SOMETIMES, sources.BEARING_BROCHURE_CEB2),
+        behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.NOORDEMAN_2015),
         findings_shell_map.WRONG_SHELLS_FITTED: (MOSTLY, COMMON_PRACTICE),
         findings_measured.MAIN_CLEARANCE_TOO_WIDE: (OFTEN, COMMON_PRACTICE),
         findings_measured.ROD_CLEARANCE_TOO_WIDE: (OFTEN, COMMON_PRACTICE),

@@ -1,5 +1,6 @@
 """Root causes in the geometry, finish and load of the crank bearings, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -16,7 +17,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import BTG, CEB2, COMMON_PRACTICE, JUDGEMENT, MPH, RUS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.bearings import (
     findings,
     findings_measured,
@@ -32,7 +33,7 @@ LINE_BORE_MISALIGNED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP),
     remedy="check the bores with a bar, line-bore or hone them",
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     follows="shells fatigue and wipe in places",
     also=(
         "line bore out",
@@ -49,9 +50,9 @@ MAINS_THAT_DIFFER_ALONG_THE_CRANK = LinkGroup(
     parent=LINE_BORE_MISALIGNED,
     effects={
         conditions.CLEARANCES_WIDE: (OFTEN, JUDGEMENT),
-        conditions.BEARINGS_DAMAGED: (SOMETIMES, CEB2),
+        conditions.BEARINGS_DAMAGED: (SOMETIMES, sources.BEARING_BROCHURE_CEB2),
         findings_measured.MAIN_BORES_OUT_OF_LINE: (ALWAYS, COMMON_PRACTICE),
-        findings_shell_map.MAINS_WORN_UNEVENLY: (MOSTLY, MPH),
+        findings_shell_map.MAINS_WORN_UNEVENLY: (MOSTLY, sources.BEARING_FAILURE_TYPES),
         findings_shell_map.SHELL_EDGES_WORN: (SOMETIMES, COMMON_PRACTICE),
         findings_measured.MAIN_CLEARANCE_TOO_WIDE: (SOMETIMES, JUDGEMENT),
         findings.HARD_TO_TURN: (SOMETIMES, COMMON_PRACTICE),
@@ -74,7 +75,7 @@ JOURNAL_FINISH = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP),
     remedy="regrind, then polish in the running direction",
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     follows="low pressure after a few hours on new shells",
     also=(
         "bad crank grind",
@@ -90,9 +91,9 @@ LINING_WORN_OFF_WITHOUT_HEAT = LinkGroup(
     says="A rough or oval journal files the lining away without heat, within hours of new shells.",
     parent=JOURNAL_FINISH,
     effects={
-        conditions.CLEARANCES_WIDE: (MOSTLY, CEB2),
+        conditions.CLEARANCES_WIDE: (MOSTLY, sources.BEARING_BROCHURE_CEB2),
         findings_measured.JOURNAL_NOT_TRUE: (ALWAYS, COMMON_PRACTICE),
-        findings_shells.SHELLS_WORN_EVENLY: (OFTEN, RUS),
+        findings_shells.SHELLS_WORN_EVENLY: (OFTEN, sources.RECONDITIONER_BEARINGS),
         findings_shell_map.SHELL_EDGES_WORN: (SOMETIMES, COMMON_PRACTICE),
         findings_measured.ROD_CLEARANCE_TOO_WIDE: (OFTEN, COMMON_PRACTICE),
         findings_measured.MAIN_CLEARANCE_TOO_WIDE: (OFTEN, COMMON_PRACTICE),
@@ -115,7 +116,7 @@ BENT_ROD_OR_CRANK = Cause(
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="check rods and crank for truth, straighten or renew",
-    source=BTG,
+    source=sources.BEARING_WEAR_ANALYSIS,
     follows="shells fatigue, the rod may break",
     also=("bent connecting rod", "twisted rod", "bent crankshaft", "crank runs out"),
 )
@@ -126,8 +127,8 @@ WORN_ALONG_OPPOSITE_EDGES = LinkGroup(
     parent=BENT_ROD_OR_CRANK,
     effects={
         conditions.CLEARANCES_WIDE: (SOMETIMES, JUDGEMENT),
-        conditions.BEARINGS_DAMAGED: (SOMETIMES, BTG),
-        findings_shell_map.SHELL_EDGES_WORN: (MOSTLY, BTG),
+        conditions.BEARINGS_DAMAGED: (SOMETIMES, sources.BEARING_WEAR_ANALYSIS),
+        findings_shell_map.SHELL_EDGES_WORN: (MOSTLY, sources.BEARING_WEAR_ANALYSIS),
         findings_measured.ROD_OR_CRANK_BENT: (ALWAYS, COMMON_PRACTICE),
         findings.BEARINGS_FAILED_AGAIN: (SOMETIMES, JUDGEMENT),
         findings_shell_map.ONE_BEARING_WIPED: (SELDOM, JUDGEMENT),
@@ -146,7 +147,7 @@ OVERLOAD_LUGGING = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, raced_or_heeled=STRONG_UP),
     remedy="cure the detonation or the way it is driven, renew the shells",
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     follows="flakes travel through the oil, more bearings go",
     also=(
         "detonation damage",
@@ -164,9 +165,9 @@ LOADED_HALF_CRACKS_AND_FLAKES = LinkGroup(
     parent=OVERLOAD_LUGGING,
     effects={
         conditions.CLEARANCES_WIDE: (SOMETIMES, JUDGEMENT),
-        conditions.BEARINGS_DAMAGED: (OFTEN, MPH),
+        conditions.BEARINGS_DAMAGED: (OFTEN, sources.BEARING_FAILURE_TYPES),
         conditions.METAL_SHED: (OFTEN, COMMON_PRACTICE),
-        findings_shells.SHELLS_FLAKING: (MOSTLY, RUS),
+        findings_shells.SHELLS_FLAKING: (MOSTLY, sources.RECONDITIONER_BEARINGS),
     },
     matches=[
         example(findings_shells.SHELLS_FLAKING),

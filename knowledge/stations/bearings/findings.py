@@ -1,9 +1,10 @@
 """Bearings as heard, felt and turned by hand, and the checks that show it."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import patterns
-from knowledge.sources import AA97, CEB1, CEB2, COMMON_PRACTICE, HB16, NE2
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 
 ROD_THROUGH_BLOCK = Finding(
@@ -11,7 +12,7 @@ ROD_THROUGH_BLOCK = Finding(
     station=Station.BEARINGS,
     says="a rod has broken out through the block",
     asks="Has a rod broken, or come through the block?",
-    source=AA97,
+    source=sources.CARLEY_1997,
     denies="the block is whole",
     stage=Stage.KNOWN,
     normal="no hole",
@@ -41,7 +42,7 @@ BEARINGS_FAILED_AGAIN = Finding(
     station=Station.BEARINGS,
     says="bearings were renewed before and failed again",
     asks="Were the bearings renewed before, and did they fail again?",
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     denies="no bearing failed before",
     stage=Stage.KNOWN,
     normal="new shells last",
@@ -66,7 +67,7 @@ ENGINE_BANGED_OR_SHOOK = Finding(
     station=Station.BEARINGS,
     says="the engine banged, hammered or shook",
     asks="Did the engine bang, hammer or shake?",
-    source=NE2,
+    source=sources.NAVY_14075_INSTRUMENTS,
     denies="no bang and no shaking",
     stage=Stage.KNOWN,
     normal="smooth",
@@ -83,7 +84,7 @@ RATTLE_OF_UNKNOWN_PLACE = Finding(
     station=Station.BEARINGS,
     says="it rattles, nobody knows where",
     asks="Does it rattle, the place not known?",
-    source=AA97,
+    source=sources.CARLEY_1997,
     denies="no strange rattle",
     stage=Stage.KNOWN,
     normal="none",
@@ -131,7 +132,7 @@ BEARING_KNOCK = Finding(
     station=Station.BEARINGS,
     says="the engine knocks down below",
     asks="Does the engine knock, low down?",
-    source=AA97,
+    source=sources.CARLEY_1997,
     denies="no knock from the bottom end",
     stage=Stage.KNOWN,
     normal="no knock at any speed or load",
@@ -173,7 +174,7 @@ LISTEN_WITH_STETHOSCOPE = Inspection(
     minutes=15,
     access=Access.OUTSIDE,
     reveals=(BEARING_KNOCK, DEEP_KNOCK_UNDER_LOAD, patterns.ENGINE_RUNS_NORMALLY),
-    source=AA97,
+    source=sources.CARLEY_1997,
     tools=("stethoscope",),
     cautions=RUNNING,
     needs_running=True,
@@ -229,7 +230,7 @@ ENGINE_SEIZED = Finding(
     station=Station.BEARINGS,
     says="the engine has seized",
     asks="Has the engine seized?",
-    source=AA97,
+    source=sources.CARLEY_1997,
     denies="the engine still turns",
     stage=Stage.KNOWN,
     normal="turns by hand",
@@ -263,7 +264,7 @@ CRANK_MOVES_ENDWISE = Finding(
     station=Station.BEARINGS,
     says="the crank pulley moves in and out",
     asks="Does the crank pulley move in and out, as when the clutch is pressed?",
-    source=HB16,
+    source=sources.PINPOINT_TEST_2012,
     denies="the crank pulley does not move endways",
     stage=Stage.OUTSIDE,
     normal="hardly to be seen",
@@ -281,7 +282,7 @@ WATCH_THE_PULLEY_ENDWAYS = Inspection(
     minutes=5,
     access=Access.OUTSIDE,
     reveals=(CRANK_MOVES_ENDWISE,),
-    source=CEB1,
+    source=sources.BEARING_GUIDE_CEB1,
     tools=("lamp", "helper"),
     cautions=(Caution.BATTERY, Caution.ROTATING),
     also=(

@@ -1,7 +1,8 @@
 """All shells laid out: patterns of wear and damage, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import BFP, BTG, CEB1, CEB2, COMMON_PRACTICE, LTK, RUS
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.bearings import findings
 from knowledge.work import Access, Inspection
 
@@ -10,7 +11,7 @@ ALL_BEARINGS_WIPED = Finding(
     station=Station.BEARINGS,
     says="all the bearings are wiped alike",
     asks="Are all the bearings wiped, much alike?",
-    source=RUS,
+    source=sources.RECONDITIONER_BEARINGS,
     denies="not all bearings are wiped",
     stage=Stage.OPENED,
     normal="none",
@@ -36,7 +37,7 @@ ONE_BEARING_WIPED = Finding(
     station=Station.BEARINGS,
     says="one bearing is wiped and the others are sound",
     asks="Is just one bearing wiped, the others sound?",
-    source=RUS,
+    source=sources.RECONDITIONER_BEARINGS,
     denies="the damage is not on one bearing alone",
     stage=Stage.OPENED,
     normal="none",
@@ -49,7 +50,7 @@ LOWER_HALVES_EMBEDDED = Finding(
     station=Station.BEARINGS,
     says="the loaded halves of the shells are full of dirt",
     asks="Are the loaded halves (lower mains, upper rods) full of embedded dirt?",
-    source=BFP,
+    source=sources.BEARING_POSTER,
     denies="the loaded halves are clean",
     stage=Stage.OPENED,
     normal="clean",
@@ -61,7 +62,7 @@ SHELLS_PITTED_UNLOADED = Finding(
     station=Station.BEARINGS,
     says="the unloaded half is pitted",
     asks="Is the unloaded half of the shells pitted, with rounded edges?",
-    source=BTG,
+    source=sources.BEARING_WEAR_ANALYSIS,
     denies="the unloaded half is smooth",
     stage=Stage.OPENED,
     normal="smooth",
@@ -73,7 +74,7 @@ WEAR_AT_PARTING_LINES = Finding(
     station=Station.BEARINGS,
     says="shells are worn beside the parting lines, on opposite sides",
     asks="Are shells worn beside the parting lines, on opposite sides?",
-    source=BTG,
+    source=sources.BEARING_WEAR_ANALYSIS,
     denies="no wear at the parting lines",
     stage=Stage.OPENED,
     normal="free at the parting lines",
@@ -85,7 +86,7 @@ SHELL_EDGES_WORN = Finding(
     station=Station.BEARINGS,
     says="one edge of the shells is worn",
     asks="Are shells worn along one edge or on one side only?",
-    source=BTG,
+    source=sources.BEARING_WEAR_ANALYSIS,
     denies="wear is even across the shells",
     stage=Stage.OPENED,
     normal="even across the width",
@@ -97,7 +98,7 @@ MAINS_WORN_UNEVENLY = Finding(
     station=Station.BEARINGS,
     says="the mains are worn differently along the crank",
     asks="Do the mains differ in wear from one to the next?",
-    source=CEB1,
+    source=sources.BEARING_GUIDE_CEB1,
     denies="the mains are worn alike",
     stage=Stage.OPENED,
     normal="alike",
@@ -109,7 +110,7 @@ THRUST_FACE_PLOUGHED = Finding(
     station=Station.BEARINGS,
     says="the thrust faces are dark or ploughed",
     asks="Are the thrust faces dark or ploughed up?",
-    source=CEB1,
+    source=sources.BEARING_GUIDE_CEB1,
     denies="the thrust faces are sound",
     stage=Stage.OPENED,
     normal="smooth, oil grooves whole",
@@ -151,7 +152,7 @@ MAP_ALL_SHELLS = Inspection(
         THRUST_FACE_PLOUGHED,
         MAIN_BEARING_SHIFTED,
     ),
-    source=BTG,
+    source=sources.BEARING_WEAR_ANALYSIS,
     tools=("torque wrench", "labelled tray", "camera"),
     cautions=findings.CAP_WORK,
     destroys="the torque as found on every cap",
@@ -164,7 +165,7 @@ SHELL_HOLE_MISMATCH = Finding(
     station=Station.BEARINGS,
     says="a shell's oil hole does not meet the oilway",
     asks="Is there a shell or bush whose oil hole does not meet its oilway?",
-    source=LTK,
+    source=sources.CAM_BEARING_HOLES_BLOG,
     denies="every oil hole meets its oilway",
     stage=Stage.OPENED,
     normal="a rod passes through",
@@ -176,7 +177,7 @@ WRONG_SHELLS_FITTED = Finding(
     station=Station.BEARINGS,
     says="the shells are not the size the crank was ground to",
     asks="Do the marks on the shells disagree with the crank's size, or with each other?",
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     denies="the shells are the right size",
     stage=Stage.OPENED,
     normal="the same undersize mark on all, to suit the crank",

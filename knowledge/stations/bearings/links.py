@@ -1,11 +1,12 @@
 """Further links at the crank bearings: one finding of several causes, states of the circuit."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.debris import findings as debris_findings
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import AA05, AA97, BTG, COMMON_PRACTICE, JUDGEMENT, MIF, MPH, RUS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.bearings import (
     causes,
@@ -25,7 +26,7 @@ ALL_ALIKE_OR_WORST_FAR_FROM_THE_PUMP = LinkGroup(
     says="All wiped alike, or worst far from the pump: the oil failed first, the bearings after.",
     parent=conditions.BEARINGS_STARVED,
     effects={
-        findings_shells.SHELLS_WIPED: (MOSTLY, RUS),
+        findings_shells.SHELLS_WIPED: (MOSTLY, sources.RECONDITIONER_BEARINGS),
         findings_shell_map.ALL_BEARINGS_WIPED: (OFTEN, COMMON_PRACTICE),
         findings_shell_map.WORST_FAR_FROM_PUMP: (OFTEN, COMMON_PRACTICE),
     },
@@ -74,9 +75,9 @@ DIRT_PRESSED_INTO_THE_SHELLS = LinkGroup(
     says="Dirt pressed into the loaded halves and lines scored round: dirt came first, not dryness.",
     parent=conditions.DIRT_IN_OIL,
     effects={
-        findings_shells.SHELLS_EMBEDDED_DIRT: (MOSTLY, MPH),
+        findings_shells.SHELLS_EMBEDDED_DIRT: (MOSTLY, sources.BEARING_FAILURE_TYPES),
         findings_shell_map.LOWER_HALVES_EMBEDDED: (OFTEN, COMMON_PRACTICE),
-        findings_shells.SHELLS_SCRATCHED: (MOSTLY, BTG),
+        findings_shells.SHELLS_SCRATCHED: (MOSTLY, sources.BEARING_WEAR_ANALYSIS),
     },
     matches=[
         example(findings_shell_map.LOWER_HALVES_EMBEDDED),
@@ -109,8 +110,8 @@ DARK_AND_ETCHED_SHELLS = LinkGroup(
     says="Dark, spongy, etched shells were eaten by sour or watered oil.",
     child=findings_shells.SHELLS_ETCHED,
     origins={
-        oil_causes_condition.OIL_DEGRADED: (SOMETIMES, MPH),
-        oil_causes_contamination.COOLANT_IN_OIL: (SOMETIMES, BTG),
+        oil_causes_condition.OIL_DEGRADED: (SOMETIMES, sources.BEARING_FAILURE_TYPES),
+        oil_causes_contamination.COOLANT_IN_OIL: (SOMETIMES, sources.BEARING_WEAR_ANALYSIS),
     },
     matches=[example(findings_shells.SHELLS_ETCHED)],
     non_matches=[example(lacks=[findings_shells.SHELLS_ETCHED])],
@@ -121,7 +122,7 @@ PITS_ON_THE_UNLOADED_HALF = LinkGroup(
     says="Pits on the unloaded half were dug by air in the oil.",
     parent=conditions.OIL_AERATED,
     effects={
-        findings_shell_map.SHELLS_PITTED_UNLOADED: (SOMETIMES, BTG),
+        findings_shell_map.SHELLS_PITTED_UNLOADED: (SOMETIMES, sources.BEARING_WEAR_ANALYSIS),
     },
     matches=[example(findings_shell_map.SHELLS_PITTED_UNLOADED)],
     non_matches=[example(lacks=[findings_shell_map.SHELLS_PITTED_UNLOADED])],
@@ -147,12 +148,12 @@ DAMAGED_BEARING_KNOCKS_AND_SHEDS = LinkGroup(
     says="A damaged bearing knocks and sheds copper and white metal, whatever damaged it.",
     parent=conditions.BEARINGS_DAMAGED,
     effects={
-        findings.BEARING_KNOCK: (OFTEN, AA97),
+        findings.BEARING_KNOCK: (OFTEN, sources.CARLEY_1997),
         findings.DEEP_KNOCK_UNDER_LOAD: (SOMETIMES, COMMON_PRACTICE),
         findings.RAP_DULLED_BY_CUT_OUT: (SOMETIMES, COMMON_PRACTICE),
         findings.HARD_TO_TURN: (SOMETIMES, COMMON_PRACTICE),
         debris_findings.COPPER_FLAKES: (OFTEN, COMMON_PRACTICE),
-        debris_findings.GREY_SOFT_FLAKES: (OFTEN, MIF),
+        debris_findings.GREY_SOFT_FLAKES: (OFTEN, sources.INSIDE_YOUR_FILTER),
         debris_findings.LINING_STRIP: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
@@ -177,9 +178,9 @@ WIPED_SHELLS_AND_SCORED_CRANK = LinkGroup(
     says="Wiped shells, a scored crank, wide clearances: damage, not yet its cause.",
     parent=conditions.BEARINGS_DAMAGED,
     effects={
-        findings_shells.SHELLS_WIPED: (OFTEN, RUS),
+        findings_shells.SHELLS_WIPED: (OFTEN, sources.RECONDITIONER_BEARINGS),
         findings_shells.CRANK_SCORED: (OFTEN, COMMON_PRACTICE),
-        findings_shells.SHELL_SPUN: (SOMETIMES, AA05),
+        findings_shells.SHELL_SPUN: (SOMETIMES, sources.CARLEY_2005),
         findings_shell_map.MAIN_BEARING_SHIFTED: (SELDOM, JUDGEMENT),
         findings_measured.MAIN_CLEARANCE_TOO_WIDE: (SOMETIMES, COMMON_PRACTICE),
         findings_measured.ROD_CLEARANCE_TOO_WIDE: (SOMETIMES, COMMON_PRACTICE),
@@ -193,9 +194,9 @@ END_OF_THE_CHAIN = LinkGroup(
     says="Seized, stopped, or a rod through the block: the end of a chain, never its beginning.",
     parent=conditions.ENGINE_FAILED,
     effects={
-        findings.ENGINE_SEIZED: (OFTEN, AA97),
-        findings.ROD_THROUGH_BLOCK: (SOMETIMES, AA05),
-        findings.STOPPED_WITH_LOSS_OF_POWER: (OFTEN, AA97),
+        findings.ENGINE_SEIZED: (OFTEN, sources.CARLEY_1997),
+        findings.ROD_THROUGH_BLOCK: (SOMETIMES, sources.CARLEY_2005),
+        findings.STOPPED_WITH_LOSS_OF_POWER: (OFTEN, sources.CARLEY_1997),
         findings.HARD_TO_TURN: (SOMETIMES, COMMON_PRACTICE),
         assembly_findings.PIECE_FOUND_INSIDE: (SOMETIMES, COMMON_PRACTICE),
     },
@@ -226,7 +227,7 @@ SOME_JOURNALS_DRY = LinkGroup(
     says="Some journals dry and others not: the oil ran out on the way, at a leak or a closed feed.",
     child=findings_shells.SEVERAL_JOURNALS_DRY,
     origins={
-        conditions.BEARINGS_STARVED: (SOMETIMES, RUS),
+        conditions.BEARINGS_STARVED: (SOMETIMES, sources.RECONDITIONER_BEARINGS),
         conditions.JOURNAL_DRY: (SOMETIMES, COMMON_PRACTICE),
         conditions.OPEN_LEAK_INSIDE: (SELDOM, JUDGEMENT),
     },
@@ -264,8 +265,8 @@ RATTLE_SOMEWHERE = LinkGroup(
     says="A rattle nobody can place is often valve gear or bearings running dry.",
     child=findings.RATTLE_OF_UNKNOWN_PLACE,
     origins={
-        conditions.VALVE_GEAR_DRY: (SOMETIMES, AA97),
-        conditions.BEARINGS_DAMAGED: (SOMETIMES, AA97),
+        conditions.VALVE_GEAR_DRY: (SOMETIMES, sources.CARLEY_1997),
+        conditions.BEARINGS_DAMAGED: (SOMETIMES, sources.CARLEY_1997),
     },
     matches=[example(findings.RATTLE_OF_UNKNOWN_PLACE)],
     non_matches=[example(patterns.ENGINE_RUNS_NORMALLY)],
@@ -312,20 +313,20 @@ WANT_OF_OIL_WRITTEN_ON_THE_METAL = LinkGroup(
         *effects_of(
             conditions.BEARINGS_DAMAGED,
             {
-                findings_shells.BEARING_FOUND_SEIZED: (SOMETIMES, AA05),
+                findings_shells.BEARING_FOUND_SEIZED: (SOMETIMES, sources.CARLEY_2005),
             },
         ),
         *origins_of(
             findings_shells.SIGNS_OF_STARVATION,
             {
-                conditions.BEARINGS_STARVED: (MOSTLY, RUS),
-                conditions.JOURNAL_DRY: (OFTEN, RUS),
+                conditions.BEARINGS_STARVED: (MOSTLY, sources.RECONDITIONER_BEARINGS),
+                conditions.JOURNAL_DRY: (OFTEN, sources.RECONDITIONER_BEARINGS),
             },
         ),
         *origins_of(
             findings_shells.DAMAGED_BY_DEBRIS_ONLY,
             {
-                conditions.DIRT_IN_OIL: (SOMETIMES, BTG),
+                conditions.DIRT_IN_OIL: (SOMETIMES, sources.BEARING_WEAR_ANALYSIS),
                 conditions.METAL_SHED: (SELDOM, COMMON_PRACTICE),
             },
         ),

@@ -1,5 +1,6 @@
 """Rules at the crank bearings: what follows from what is known."""
 
+from knowledge import sources
 from knowledge.history import findings as history
 from knowledge.model import Severity, Station
 from knowledge.pressure import direct_gauge, patterns
@@ -14,7 +15,7 @@ from knowledge.rule_api import (
     more_common,
     rules_of,
 )
-from knowledge.sources import AA97, CEB2, COMMON_PRACTICE, MPH, NE2, RUS
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.bearings import (
     causes_geometry,
     findings,
@@ -27,7 +28,7 @@ rule = rules_of(Station.BEARINGS)
 
 
 @rule(
-    source=MPH,
+    source=sources.BEARING_FAILURE_TYPES,
     matches=[example(history.WORKED_HARD)],
     non_matches=[example(lacks=[history.WORKED_HARD])],
 )
@@ -50,7 +51,7 @@ LOW_OR_WANDERING = (
 
 
 @rule(
-    source=RUS,
+    source=sources.RECONDITIONER_BEARINGS,
     matches=[
         example(findings_shell_map.ALL_BEARINGS_WIPED),
         example(findings_shell_map.ONE_BEARING_WIPED),
@@ -69,7 +70,7 @@ def all_or_one_is_wiped(known: Known) -> Conclusions:
 
 
 @rule(
-    source=RUS,
+    source=sources.RECONDITIONER_BEARINGS,
     matches=[example(lacks=[findings_shells.SHELLS_WIPED])],
     non_matches=[example(findings_shells.SHELLS_WIPED)],
 )
@@ -82,7 +83,7 @@ def nothing_wiped_has_no_wiped_pattern(known: Known) -> Conclusions:
 
 
 @rule(
-    source=RUS,
+    source=sources.RECONDITIONER_BEARINGS,
     matches=[example(findings_shells.SHELLS_LOOK_NORMAL)],
     non_matches=[example(lacks=[findings_shells.SHELLS_LOOK_NORMAL])],
 )
@@ -178,7 +179,7 @@ def knocking_is_not_as_always(known: Known) -> Conclusions:
 
 
 @rule(
-    source=NE2,
+    source=sources.NAVY_14075_INSTRUMENTS,
     matches=[
         example(patterns.GAUGE_READS_LOW, findings.BEARING_KNOCK),
         example(patterns.NEEDLE_FLICKERS, findings.RAP_DULLED_BY_CUT_OUT),
@@ -198,7 +199,7 @@ def knock_with_low_or_wandering_pressure(known: Known) -> Conclusions:
 
 
 @rule(
-    source=AA97,
+    source=sources.CARLEY_1997,
     matches=[example(findings.BEARING_KNOCK)],
     non_matches=[example(lacks=[findings.BEARING_KNOCK])],
 )
@@ -213,7 +214,7 @@ def knock_from_the_bottom_end(known: Known) -> Conclusions:
 
 
 @rule(
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     matches=[example(findings.HARD_TO_TURN), example(findings.ENGINE_SEIZED)],
     non_matches=[example(lacks=[findings.HARD_TO_TURN, findings.ENGINE_SEIZED])],
 )

@@ -1,10 +1,10 @@
 """Rules on measured bearing clearances. All clearances are on the diameter."""
 
+from knowledge import sources
 from knowledge.engines import limits
 from knowledge.judging import sure_beyond
 from knowledge.model import Finding, Station
 from knowledge.rule_api import Conclusions, Derived, Known, example, is_absent, is_present, rules_of
-from knowledge.sources import CEB1, EB21, KNG
 from knowledge.stations.bearings import findings_measured
 
 rule = rules_of(Station.BEARINGS)
@@ -16,7 +16,7 @@ def judged(finding: Finding, past: float) -> Derived:
 
 
 @rule(
-    source=EB21,
+    source=sources.ENGINE_BUILDER_2021,
     matches=[
         example(measures={findings_measured.MEASURED_MAIN_CLEARANCE: 0.13e-3}),
         example(measures={findings_measured.MEASURED_MAIN_CLEARANCE: 0.05e-3}),
@@ -36,7 +36,7 @@ def main_clearance_against_its_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=EB21,
+    source=sources.ENGINE_BUILDER_2021,
     matches=[
         example(measures={findings_measured.MEASURED_ROD_CLEARANCE: 0.13e-3}),
         example(measures={findings_measured.MEASURED_ROD_CLEARANCE: 0.05e-3}),
@@ -56,7 +56,7 @@ def rod_clearance_against_its_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=KNG,
+    source=sources.BEARING_MAKER_CLEARANCE,
     matches=[
         example(measures={findings_measured.MEASURED_MAIN_CLEARANCE: 0.01e-3}),
         example(
@@ -87,7 +87,7 @@ def tightest_bearing_against_the_least(known: Known) -> Conclusions:
 
 
 @rule(
-    source=CEB1,
+    source=sources.BEARING_GUIDE_CEB1,
     matches=[
         example(measures={findings_measured.MEASURED_CRANK_END_FLOAT: 0.5e-3}),
         example(measures={findings_measured.MEASURED_CRANK_END_FLOAT: 0.15e-3}),

@@ -1,22 +1,9 @@
 """What must be right about crank, bearings and caps before the pump is thought of."""
 
+from knowledge import sources
 from knowledge.engines import limits
 from knowledge.reassembly.figures import DIAL_GAUGE, FEELER, GAUGE_STRIP, MICROMETER, MM, THOU
-from knowledge.sources import (
-    C60,
-    CEB1,
-    CEB2,
-    CLR,
-    COMMON_PRACTICE,
-    EB21,
-    ISZ,
-    KNG,
-    MRG,
-    MZR,
-    PE20,
-    RUS,
-    TMC,
-)
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes, causes_geometry
 from knowledge.stations.topend import causes as topend_causes
@@ -33,30 +20,41 @@ HOW_CLEARANCE = (
 BY_SIZE = Band(
     2.0 * THOU,
     3.0 * THOU,
-    KNG,
+    sources.BEARING_MAKER_CLEARANCE,
     "0.001 in for each inch of journal: here journals of 2 to 3 in; work out your own",
 )
 USUAL = Band(
-    2.0 * THOU, 2.5 * THOU, CLR, "usual aim for a pushrod V8; add about 0.0005 in for hard use"
+    2.0 * THOU,
+    2.5 * THOU,
+    sources.BEARING_CLEARANCE_INFO,
+    "usual aim for a pushrod V8; add about 0.0005 in for hard use",
 )
 RIGID = Band(
-    1.0 * THOU, 2.0 * THOU, EB21, "stiff block and crank, round bores, thin oil, all measured"
+    1.0 * THOU,
+    2.0 * THOU,
+    sources.ENGINE_BUILDER_2021,
+    "stiff block and crank, round bores, thin oil, all measured",
 )
-STOCK = Band(2.5 * THOU, 3.5 * THOU, EB21, "stock parts of the older kind, thicker oil")
+STOCK = Band(
+    2.5 * THOU,
+    3.5 * THOU,
+    sources.ENGINE_BUILDER_2021,
+    "stock parts of the older kind, thicker oil",
+)
 MAIN_CLEARANCE_FITTED = Task(
     id="main_clearance_fitted",
     phase=Phase.BEARINGS,
     says="clearance of each main bearing, measured and not assumed",
     how=HOW_CLEARANCE,
-    source=CLR,
+    source=sources.BEARING_CLEARANCE_INFO,
     dimension="length",
     bands=(
         USUAL,
         BY_SIZE,
         RIGID,
         STOCK,
-        Band(0.8 * THOU, 2.5 * THOU, C60, "one 6.0 V8 of 2005, in service"),
-        Band(None, 0.08 * MM, ISZ, "one 3.2 V6: the limit"),
+        Band(0.8 * THOU, 2.5 * THOU, sources.V8_CRANKSHAFT_2005, "one 6.0 V8 of 2005, in service"),
+        Band(None, 0.08 * MM, sources.MAIN_CLEARANCE_V6_1998, "one 3.2 V6: the limit"),
     ),
     limits=(limits.LEAST_BEARING_CLEARANCE, limits.MAIN_CLEARANCE),
     spread=GAUGE_STRIP,
@@ -71,14 +69,14 @@ ROD_CLEARANCE_FITTED = Task(
     phase=Phase.BEARINGS,
     says="clearance of each rod bearing, measured and not assumed",
     how=HOW_CLEARANCE,
-    source=CLR,
+    source=sources.BEARING_CLEARANCE_INFO,
     dimension="length",
     bands=(
         USUAL,
         BY_SIZE,
         RIGID,
         STOCK,
-        Band(None, 0.10 * MM, MZR, "one 3.0 V6: the limit"),
+        Band(None, 0.10 * MM, sources.ROD_CLEARANCE_V6_1990, "one 3.0 V6: the limit"),
     ),
     limits=(limits.LEAST_BEARING_CLEARANCE, limits.ROD_CLEARANCE),
     spread=GAUGE_STRIP,
@@ -95,24 +93,24 @@ CRANK_END_FLOAT_SET = Task(
         "dial gauge on the nose; pry gently both ways at a main cap; read three times",
         "again with the gearbox or converter bolted up",
     ),
-    source=CEB1,
+    source=sources.BEARING_GUIDE_CEB1,
     dimension="length",
     bands=(
         Band(
             3 * THOU,
             7 * THOU,
-            CEB1,
+            sources.BEARING_GUIDE_CEB1,
             "bearing maker, small journals (to about 2 3/4 in, size from memory)",
         ),
         Band(
             5 * THOU,
             9 * THOU,
-            CEB1,
+            sources.BEARING_GUIDE_CEB1,
             "bearing maker, middling journals (to about 3 1/2 in, size from memory)",
         ),
-        Band(7 * THOU, 11 * THOU, CEB1, "bearing maker, bigger journals"),
-        Band(4 * THOU, 8 * THOU, PE20, "aim of one V8 build"),
-        Band(1.5 * THOU, 7.8 * THOU, C60, "one 6.0 V8 of 2005"),
+        Band(7 * THOU, 11 * THOU, sources.BEARING_GUIDE_CEB1, "bearing maker, bigger journals"),
+        Band(4 * THOU, 8 * THOU, sources.BUILD_ARTICLE_2020, "aim of one V8 build"),
+        Band(1.5 * THOU, 7.8 * THOU, sources.V8_CRANKSHAFT_2005, "one 6.0 V8 of 2005"),
     ),
     limits=(None, limits.CRANK_END_FLOAT),
     spread=DIAL_GAUGE,
@@ -132,11 +130,11 @@ JOURNALS_ROUND = Task(
         "micrometer, three places along the journal, two ways across at each",
         "taper: compare the two ends; write down all six",
     ),
-    source=CEB1,
+    source=sources.BEARING_GUIDE_CEB1,
     dimension="length",
     bands=(
-        Band(None, 0.5 * THOU, CEB1, "bearing maker"),
-        Band(None, 0.3 * THOU, C60, "one 6.0 V8 of 2005, in service"),
+        Band(None, 0.5 * THOU, sources.BEARING_GUIDE_CEB1, "bearing maker"),
+        Band(None, 0.3 * THOU, sources.V8_CRANKSHAFT_2005, "one 6.0 V8 of 2005, in service"),
     ),
     spread=MICROMETER,
     remedy="grind and polish to the next size, then measure the clearance again",
@@ -152,9 +150,9 @@ JOURNALS_SMOOTH = Task(
         "without a tester: draw a copper coin along it; it must leave no copper",
         "polished last in the way the crank turns; oil holes chamfered, no burr",
     ),
-    source=CEB1,
+    source=sources.BEARING_GUIDE_CEB1,
     dimension="length",
-    bands=(Band(None, 0.015 * THOU, CEB1, "bearing maker: 15 µin Ra"),),
+    bands=(Band(None, 0.015 * THOU, sources.BEARING_GUIDE_CEB1, "bearing maker: 15 µin Ra"),),
     spread=0.001 * THOU,  # JUDGEMENT
     remedy="polish; wash every drilling out afterwards",
     guards=(causes_geometry.JOURNAL_FINISH,),
@@ -168,9 +166,11 @@ MAIN_BORES_IN_LINE = Task(
         "caps torqued, no shells: straightedge or ground bar along all bores, feeler under it",
         "in two planes; the crank must also spin freely in its oiled shells",
     ),
-    source=CEB1,
+    source=sources.BEARING_GUIDE_CEB1,
     dimension="length",
-    bands=(Band(None, 2 * THOU, CEB1, "bearing maker: over the whole length"),),
+    bands=(
+        Band(None, 2 * THOU, sources.BEARING_GUIDE_CEB1, "bearing maker: over the whole length"),
+    ),
     spread=FEELER,
     remedy="line bore or line hone at a machine shop",
     guards=(causes_geometry.LINE_BORE_MISALIGNED,),
@@ -181,9 +181,9 @@ NEIGHBOUR_BORES_IN_LINE = Task(
     phase=Phase.BEARINGS,
     says="main bores in line, one to the next",
     how=("as for all bores, with the bar over two neighbours",),
-    source=CEB1,
+    source=sources.BEARING_GUIDE_CEB1,
     dimension="length",
-    bands=(Band(None, 1 * THOU, CEB1, "bearing maker: between neighbours"),),
+    bands=(Band(None, 1 * THOU, sources.BEARING_GUIDE_CEB1, "bearing maker: between neighbours"),),
     spread=FEELER,
     remedy="line bore or line hone at a machine shop",
     guards=(causes_geometry.LINE_BORE_MISALIGNED,),
@@ -198,7 +198,7 @@ SHELLS_IN_THEIR_PLACES = Task(
         "grooved or drilled half where the feed is; tangs in their notches",
         "no oil, no lint, no paint behind a shell; oil on its face only",
     ),
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     remedy="take it out, clean it, fit it right",
     guards=(causes.BEARING_WRONG_SIZE, causes.BEARING_WIPED, assembly_causes.DIRT_IN_ASSEMBLY),
     also=("bearing shells", "check bearing numbers", "tang in notch"),
@@ -211,7 +211,7 @@ CAPS_IN_THEIR_PLACES = Task(
         "numbers met, arrows to the front, rods and caps with numbers on one side",
         "no burr on cap or register; cap drops into its register without a hammer blow",
     ),
-    source=RUS,
+    source=sources.RECONDITIONER_BEARINGS,
     remedy="take it off again; look at the shell before it is used",
     guards=(assembly_causes.CAP_SWAPPED,),
     also=("cap numbers", "main caps", "rod caps"),
@@ -226,7 +226,7 @@ CAPS_TORQUED = Task(
         "no thread locker on cap bolts unless the maker says so: it changes the grip",
         "paint a line across each when it is done",
     ),
-    source=CEB2,
+    source=sources.BEARING_BROCHURE_CEB2,
     remedy="slacken and tighten again in steps; renew bolts that were overdone",
     why="a figure for oiled threads used dry, or the other way about, leaves the cap slack or its bore out of round",
     guards=(assembly_causes.CAP_SWAPPED, assembly_causes.FASTENER_LOOSE_INSIDE),
@@ -273,16 +273,16 @@ CAM_CLEARANCE_FITTED = Task(
         "bore gauge in each fitted bush, micrometer on each cam journal; middle ones too",
         "the cam must turn by two fingers and not rock",
     ),
-    source=TMC,
+    source=sources.ARMY_TM_347_CAMSHAFT,
     hold=Hold.NOTE,
     dimension="length",
     bands=(
-        Band(None, 8.0 * THOU, TMC, "one diesel: the most it may wear to"),
-        Band(4.5 * THOU, 6.0 * THOU, TMC, "the same diesel, new"),
+        Band(None, 8.0 * THOU, sources.ARMY_TM_347_CAMSHAFT, "one diesel: the most it may wear to"),
+        Band(4.5 * THOU, 6.0 * THOU, sources.ARMY_TM_347_CAMSHAFT, "the same diesel, new"),
         Band(
             1.0 * THOU,
             3.0 * THOU,
-            MRG,
+            sources.CLUB_CAM_BEARING_NOTE,
             "small pushrod four: about 0.002 in is normal; half of it either side is judgement",
         ),
     ),

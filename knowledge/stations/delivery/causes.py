@@ -1,5 +1,6 @@
 """Root causes at the filter, cooler and galleries, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -17,7 +18,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, direct_gauge, patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, FLV, HB01, HB11, HB22, JUDGEMENT, PRM, TML
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.delivery import findings_filter, findings_filter_cut
 
 FILTER_BLOCKED = Cause(
@@ -29,7 +30,7 @@ FILTER_BLOCKED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=DOWN, stood_long=UP),
     remedy="change filter and oil, cut the old filter open, find what loaded it",
-    source=HB11,
+    source=sources.MARINE_DIESEL_MANUAL,
     follows="unfiltered oil through the bypass, scratched bearings",
     also=("clogged oil filter", "plugged filter", "filter full of sludge", "blocked element"),
 )
@@ -40,9 +41,9 @@ PRESSURE_LOST_ACROSS_THE_FILTER = LinkGroup(
     note="Misleads when the oil is cold: any filter takes that much of thick oil.",
     parent=FILTER_BLOCKED,
     effects={
-        conditions.FLOW_RESTRICTED: (ALWAYS, HB11),
-        conditions.DIRT_IN_OIL: (SOMETIMES, HB11),
-        findings_filter.FILTER_DROP_HIGH: (MOSTLY, HB11),
+        conditions.FLOW_RESTRICTED: (ALWAYS, sources.MARINE_DIESEL_MANUAL),
+        conditions.DIRT_IN_OIL: (SOMETIMES, sources.MARINE_DIESEL_MANUAL),
+        findings_filter.FILTER_DROP_HIGH: (MOSTLY, sources.MARINE_DIESEL_MANUAL),
         findings_filter_cut.FILTER_PACKED: (MOSTLY, COMMON_PRACTICE),
         findings_filter_cut.FILTER_BYPASS_WITNESS: (OFTEN, COMMON_PRACTICE),
         findings_filter_cut.FILTER_COLLAPSED: (SOMETIMES, COMMON_PRACTICE),
@@ -72,7 +73,7 @@ FILTER_BYPASS_STUCK = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP),
     remedy="free or renew the valve, change filter and oil",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     follows="scratched bearings, or starvation with a loaded filter",
     also=("bypass valve stuck", "filter bypass jammed", "cooler bypass stuck open"),
 )
@@ -82,8 +83,8 @@ BYPASS_THAT_DOES_NOT_MOVE = LinkGroup(
     says="A bypass stuck open lets dirt to the bearings; stuck shut it starves a loaded filter.",
     parent=FILTER_BYPASS_STUCK,
     effects={
-        conditions.DIRT_IN_OIL: (OFTEN, TML),
-        conditions.FLOW_RESTRICTED: (SOMETIMES, FLV),
+        conditions.DIRT_IN_OIL: (OFTEN, sources.ARMY_TM_291_THEORY),
+        conditions.FLOW_RESTRICTED: (SOMETIMES, sources.FILTER_MAKER_VALVES),
         findings_filter_cut.FILTER_BYPASS_STUCK_OPEN: (OFTEN, COMMON_PRACTICE),
         findings_filter_cut.FILTER_BYPASS_STUCK_SHUT: (SOMETIMES, COMMON_PRACTICE),
         findings_filter_cut.FILTER_BYPASS_WITNESS: (OFTEN, COMMON_PRACTICE),
@@ -112,7 +113,7 @@ FILTER_WRONG = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, oil_just_changed=STRONG_UP),
     remedy="fit the right filter and stem with one gasket; put the hoses the right way round",
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     follows="sudden loss of oil, dry bearings",
     also=(
         "double gasket",
@@ -174,7 +175,7 @@ FILTER_DRAINBACK = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, oil_just_changed=UP, stood_long=UP),
     remedy="fit a filter with a good anti-drain-back valve",
-    source=FLV,
+    source=sources.FILTER_MAKER_VALVES,
     follows="start-up wear, rattle at every cold start",
     also=("filter drains back", "anti drain back valve", "cheap filter", "start up rattle"),
 )
@@ -184,8 +185,8 @@ FILTER_EMPTIES_OVERNIGHT = LinkGroup(
     says="A filter without a good anti-drain-back flap must be refilled first: 1 to 3 s late.",
     parent=FILTER_DRAINBACK,
     effects={
-        conditions.DRAINS_BACK: (ALWAYS, FLV),
-        findings_filter.FILTER_EMPTY_AFTER_STANDING: (MOSTLY, FLV),
+        conditions.DRAINS_BACK: (ALWAYS, sources.FILTER_MAKER_VALVES),
+        findings_filter.FILTER_EMPTY_AFTER_STANDING: (MOSTLY, sources.FILTER_MAKER_VALVES),
         findings_filter.ANTI_DRAINBACK_HARD: (MOSTLY, COMMON_PRACTICE),
         findings_filter.FILTER_NOT_LISTED: (SOMETIMES, JUDGEMENT),
         findings_filter_cut.NEW_FILTER_CURED_IT: (SOMETIMES, COMMON_PRACTICE),
@@ -225,7 +226,7 @@ OIL_COOLER_BLOCKED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, stood_long=UP),
     remedy="clean or renew cooler and lines, check the cooler thermostat",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     follows="overheated oil, thin oil, worn bearings",
     also=("clogged oil cooler", "kinked cooler line", "cooler hose collapsed", "metal in cooler"),
 )
@@ -236,8 +237,8 @@ OIL_DOES_NOT_GET_THROUGH_THE_COOLER = LinkGroup(
     note="Misleads when the cooler's thermostat is simply shut: a cold cooler on a cold day is right.",
     parent=OIL_COOLER_BLOCKED,
     effects={
-        conditions.FLOW_RESTRICTED: (MOSTLY, HB22),
-        conditions.OIL_THIN: (SOMETIMES, HB01),
+        conditions.FLOW_RESTRICTED: (MOSTLY, sources.EHRESMAN_1998),
+        conditions.OIL_THIN: (SOMETIMES, sources.ARMY_TM_347_CHART_1973),
         findings_filter.COOLER_STAYS_COLD: (MOSTLY, COMMON_PRACTICE),
         findings_filter_cut.COOLER_BYPASSED_CURES: (MOSTLY, JUDGEMENT),
         findings_filter_cut.COOLER_FOUND_BLOCKED: (MOSTLY, COMMON_PRACTICE),

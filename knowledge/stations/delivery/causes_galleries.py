@@ -1,5 +1,6 @@
 """Root causes at galleries, plugs and seals, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -16,7 +17,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import AHS, COMMON_PRACTICE, HB04, HB05, JUDGEMENT, MON, PBB
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.delivery import findings_filter_cut, findings_galleries
 from knowledge.stations.oil import findings_contamination as oil_contamination
 
@@ -29,7 +30,7 @@ GALLERY_PLUG_MISSING = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="fit the plug, count all against the drawing, prime with the covers off and watch",
-    source=MON,
+    source=sources.GALLERY_PLUG_LEFT_OUT,
     follows="wiped bearings; often a new pump is fitted in vain first",
     also=(
         "galley plug missing",
@@ -46,13 +47,13 @@ HOLE_IN_THE_MAIN_LINE_INSIDE = LinkGroup(
     note="One builder left 10 psi at idle that way and suspected the pump. Misleads when the hole is a bleed drilled on purpose.",
     parent=GALLERY_PLUG_MISSING,
     effects={
-        conditions.OPEN_LEAK_INSIDE: (ALWAYS, MON),
-        conditions.PRESSURE_GONE: (SOMETIMES, HB05),
-        behaviour.LOW_FROM_FIRST_START: (OFTEN, MON),
-        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, HB05),
+        conditions.OPEN_LEAK_INSIDE: (ALWAYS, sources.GALLERY_PLUG_LEFT_OUT),
+        conditions.PRESSURE_GONE: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
+        behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.GALLERY_PLUG_LEFT_OUT),
+        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
         patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
-        findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE: (MOSTLY, MON),
-        findings_galleries.GALLERY_PLUG_FOUND_MISSING: (ALWAYS, MON),
+        findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE: (MOSTLY, sources.GALLERY_PLUG_LEFT_OUT),
+        findings_galleries.GALLERY_PLUG_FOUND_MISSING: (ALWAYS, sources.GALLERY_PLUG_LEFT_OUT),
         findings_galleries.GALLERY_PLUG_LIES_IN_SUMP: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
@@ -80,7 +81,7 @@ GALLERY_PLUG_TOO_DEEP = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="pull the plug, fit the right one to the right depth, prove the feed with a rod or with oil",
-    source=PBB,
+    source=sources.ROTATED_GALLERY_PLUG,
     follows="the bearing or rocker shaft behind it runs dry",
     also=(
         "plug driven in too far",
@@ -96,9 +97,9 @@ PLUG_STANDS_IN_THE_WAY_OF_A_FEED = LinkGroup(
     note="The gauge before it looks good or even high; behind it parts fail early after the rebuild.",
     parent=GALLERY_PLUG_TOO_DEEP,
     effects={
-        conditions.FLOW_RESTRICTED: (OFTEN, PBB),
+        conditions.FLOW_RESTRICTED: (OFTEN, sources.ROTATED_GALLERY_PLUG),
         conditions.BRANCH_DRY: (SOMETIMES, JUDGEMENT),
-        conditions.JOURNAL_DRY: (OFTEN, PBB),
+        conditions.JOURNAL_DRY: (OFTEN, sources.ROTATED_GALLERY_PLUG),
         behaviour.LOW_FROM_FIRST_START: (SOMETIMES, JUDGEMENT),
         behaviour.NONE_FROM_FIRST_START: (SOMETIMES, JUDGEMENT),
         findings_galleries.GALLERY_PLUG_FOUND_TOO_DEEP: (MOSTLY, COMMON_PRACTICE),
@@ -131,7 +132,7 @@ GALLERY_SEAL_LEAK = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP),
     remedy="renew the seals, check tubes and gasket faces",
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     follows="low pressure for years, chain rattle, worn bearings",
     also=(
         "gallery o-ring",
@@ -146,9 +147,9 @@ SEAL_BETWEEN_TWO_CASTINGS_LETS_BY = LinkGroup(
     says="A cut or forgotten ring between two castings leaks the gallery into the crankcase.",
     parent=GALLERY_SEAL_LEAK,
     effects={
-        conditions.OPEN_LEAK_INSIDE: (MOSTLY, HB04),
-        behaviour.LOW_FROM_FIRST_START: (SOMETIMES, AHS),
-        behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, AHS),
+        conditions.OPEN_LEAK_INSIDE: (MOSTLY, sources.NOORDEMAN_2015),
+        behaviour.LOW_FROM_FIRST_START: (SOMETIMES, sources.TENSIONER_GASKET_LEFT_OUT),
+        behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, sources.TENSIONER_GASKET_LEFT_OUT),
         patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
         findings_galleries.OIL_WASH_AT_GALLERY_SEAL: (MOSTLY, COMMON_PRACTICE),
         findings_galleries.GALLERY_SEAL_FOUND_BAD: (MOSTLY, COMMON_PRACTICE),
@@ -176,7 +177,7 @@ GALLERY_CRACK = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, stood_long=UP, raced_or_heeled=UP),
     remedy="have the block or head tested; repair or replace it",
-    source=HB05,
+    source=sources.CROSSOVER_V6_MANUAL_2007,
     follows="oil in the coolant, water in the oil",
     also=("cracked block", "porous casting", "cracked oil passage", "frost crack"),
 )
@@ -186,7 +187,7 @@ WALL_OF_THE_GALLERY_GIVES = LinkGroup(
     says="A cracked or porous gallery wall leaks more the higher the pressure and the hotter it is.",
     parent=GALLERY_CRACK,
     effects={
-        conditions.OPEN_LEAK_INSIDE: (MOSTLY, HB05),
+        conditions.OPEN_LEAK_INSIDE: (MOSTLY, sources.CROSSOVER_V6_MANUAL_2007),
         findings_galleries.GALLERY_WALL_WEEPS: (MOSTLY, COMMON_PRACTICE),
         findings_filter_cut.MILKY_FILM_IN_FILTER: (SOMETIMES, JUDGEMENT),
     },
@@ -214,7 +215,7 @@ GALLERY_BLOCKED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
     remedy="plugs out, rod and brush the galleries, prove the flow at every hole",
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     follows="one bank, one rod or one shaft fails though the gauge looked good",
     also=("blocked oil passage", "plugged oil galley", "sealer in oil hole", "oilway blocked"),
 )
@@ -224,12 +225,12 @@ GOOD_BEFORE_AND_DRY_BEHIND = LinkGroup(
     says="A blocked gallery is good before and dry behind; the gauge may sit on the good side.",
     parent=GALLERY_BLOCKED,
     effects={
-        conditions.FLOW_RESTRICTED: (MOSTLY, HB04),
+        conditions.FLOW_RESTRICTED: (MOSTLY, sources.NOORDEMAN_2015),
         conditions.BRANCH_DRY: (SOMETIMES, COMMON_PRACTICE),
         conditions.JOURNAL_DRY: (OFTEN, COMMON_PRACTICE),
         findings_galleries.GALLERY_FOUND_BLOCKED: (ALWAYS, COMMON_PRACTICE),
         findings_galleries.ONE_BEARING_GETS_NO_OIL: (OFTEN, COMMON_PRACTICE),
-        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, HB05),
+        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
     },
     matches=[
         example(

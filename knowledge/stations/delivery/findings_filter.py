@@ -1,9 +1,10 @@
 """Filter and bypass from outside, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import direct_gauge
-from knowledge.sources import COMMON_PRACTICE, FLV, HB22, NE2, PRM, TML
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 
 ADAPTER_GASKET_DISPLACED = Finding(
@@ -26,7 +27,7 @@ OIL_FED_DEVICE_FAILED_FIRST = Finding(
     station=Station.DELIVERY,
     says="something worked by engine oil (governor, phaser, tensioner, clutch) went wrong at the same time",
     asks="Did anything worked by engine oil (governor, cam phaser, tensioner, clutch) go wrong at the same time?",
-    source=NE2,
+    source=sources.NAVY_14075_INSTRUMENTS,
     denies="what is worked by engine oil still works",
     stage=Stage.KNOWN,
     normal="works",
@@ -73,7 +74,7 @@ FILTER_SEAT_LEAKS = Finding(
     station=Station.DELIVERY,
     says="oil squirts or runs out at the filter's seat or adapter",
     asks="Does oil squirt or run out where the filter or its adapter seats?",
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     denies="the filter seat is dry",
     stage=Stage.OUTSIDE,
     normal="dry all round",
@@ -91,7 +92,7 @@ FILTER_NOT_LISTED = Finding(
     station=Station.DELIVERY,
     says="the filter fitted is not one listed for this engine",
     asks="Is the filter fitted a different one from that listed for this engine?",
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     denies="the filter is the one listed",
     normal="the listed part",
     background=OCCASIONAL,
@@ -135,7 +136,7 @@ LOOK_AT_THE_FILTER = Inspection(
         FILTER_NOT_LISTED,
         REMOTE_HOSES_CROSSED,
     ),
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     tools=("lamp", "parts list"),
     cautions=(Caution.HOT, Caution.USED_OIL),
     also=("check oil filter", "is it the right filter"),
@@ -159,7 +160,7 @@ COOLER_STAYS_COLD = Finding(
     station=Station.DELIVERY,
     says="the oil cooler or its return line stays cold with hot oil",
     asks="With the oil hot, does the cooler or its return line stay cold?",
-    source=HB22,
+    source=sources.EHRESMAN_1998,
     denies="the cooler warms right through",
     stage=Stage.OUTSIDE,
     normal="warm throughout once its thermostat opens",
@@ -189,7 +190,7 @@ FILTER_DROP_HIGH = Finding(
     station=Station.DELIVERY,
     says="pressure before the filter stands above that behind it by more than the bypass setting",
     asks="Two gauges, warm oil: does the filter take more than its bypass setting (1 to 2 bar)?",
-    source=TML,
+    source=sources.ARMY_TM_291_THEORY,
     denies="the filter takes little pressure",
     stage=Stage.OUTSIDE,
     normal="a few psi warm; bypass opens at 1 to 2 bar on spin-on filters",
@@ -213,7 +214,7 @@ GAUGE_BOTH_SIDES_OF_THE_FILTER = Inspection(
         direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY,
         direct_gauge.PUMP_PORT_LOW,
     ),
-    source=TML,
+    source=sources.ARMY_TM_291_THEORY,
     tools=("two gauges", "adapters", "oil-proof hose"),
     cautions=RUNNING,
     needs_running=True,
@@ -225,7 +226,7 @@ FILTER_MISFITTED = Finding(
     station=Station.DELIVERY,
     says="two gaskets, a wrong thread or stem, or a missing ring at the filter",
     asks="Filter off: were there two gaskets, a wrong thread or stem, or a missing O-ring?",
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     denies="one gasket, right thread, right stem",
     stage=Stage.OPENED,
     normal="one gasket on a clean face; thread and stem as listed",
@@ -245,7 +246,7 @@ FILTER_EMPTY_AFTER_STANDING = Finding(
     station=Station.DELIVERY,
     says="the filter is empty after standing",
     asks="Taken off after standing overnight, is the filter empty?",
-    source=FLV,
+    source=sources.FILTER_MAKER_VALVES,
     denies="the filter was still full after standing",
     stage=Stage.OPENED,
     normal="full, or nearly so",
@@ -257,7 +258,7 @@ ANTI_DRAINBACK_HARD = Finding(
     station=Station.DELIVERY,
     says="the filter's anti-drain-back flap is hard, torn or missing",
     asks="Is the rubber flap inside the filter's holes hard, torn or missing?",
-    source=FLV,
+    source=sources.FILTER_MAKER_VALVES,
     denies="the anti-drain-back flap is soft and whole",
     stage=Stage.OPENED,
     normal="soft rubber that seals the inlet holes",
@@ -281,7 +282,7 @@ LOOK_WHERE_THE_FILTER_SAT = Inspection(
         FILTER_EMPTY_AFTER_STANDING,
         ANTI_DRAINBACK_HARD,
     ),
-    source=FLV,
+    source=sources.FILTER_MAKER_VALVES,
     tools=("lamp", "camera"),
     cautions=(Caution.HOT, Caution.USED_OIL, Caution.WASTE),
     destroys="how gasket and seat sat on each other",

@@ -1,9 +1,10 @@
 """Filter cut open, bypass and cooler, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.debris import findings as debris_findings
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE, CUT, HB01, HB11, LCW
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 
 FILTER_COLLAPSED = Finding(
@@ -11,7 +12,7 @@ FILTER_COLLAPSED = Finding(
     station=Station.DELIVERY,
     says="the filter element is crushed, torn or its core collapsed",
     asks="Cut open, is the element crushed or torn, or its centre tube collapsed?",
-    source=CUT,
+    source=sources.CUT_FILTER_ANALYSIS_2026,
     denies="the element is in shape",
     stage=Stage.OPENED,
     normal="even pleats, round core",
@@ -24,7 +25,7 @@ FILTER_PACKED = Finding(
     station=Station.DELIVERY,
     says="the filter element is packed with sludge, metal or dirt",
     asks="Cut open, is the element packed with sludge, metal or dirt?",
-    source=HB11,
+    source=sources.MARINE_DIESEL_MANUAL,
     denies="the element is no more than stained",
     stage=Stage.OPENED,
     normal="stained, little on the pleats",
@@ -48,7 +49,7 @@ MILKY_FILM_IN_FILTER = Finding(
     station=Station.DELIVERY,
     says="a grey milky film or white paste coats the filter element",
     asks="Cut open, is there a grey milky film or white paste on the element?",
-    source=LCW,
+    source=sources.LABORATORY_COOLANT,
     denies="no milky film in the filter",
     stage=Stage.OPENED,
     normal="none",
@@ -88,7 +89,7 @@ CUT_THE_FILTER_OPEN = Inspection(
         debris_findings.METAL_IN_FILTER,
         debris_findings.FINE_DUST_ONLY,
     ),
-    source=CUT,
+    source=sources.CUT_FILTER_ANALYSIS_2026,
     tools=("filter cutter", "white tray", "magnet", "gloves"),
     cautions=(Caution.SHARP, Caution.USED_OIL, Caution.WASTE),
     destroys="the filter",
@@ -118,7 +119,7 @@ SORT_WHAT_THE_FILTER_HELD = Inspection(
         debris_findings.HARD_CHIPS,
         GASKET_SHREDS_FOUND,
     ),
-    source=CUT,
+    source=sources.CUT_FILTER_ANALYSIS_2026,
     tools=("magnet", "magnifier", "solvent", "white paper"),
     cautions=(Caution.SOLVENT, Caution.SHARP, Caution.WASTE),
     keep="keep the heaps bagged until sign-off",
@@ -133,7 +134,7 @@ FILTER_BYPASS_STUCK_OPEN = Finding(
     station=Station.DELIVERY,
     says="the filter or cooler bypass valve stands open",
     asks="Is the bypass valve stuck open, its seat dirty, or its spring broken?",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     denies="the bypass valve sits on its seat",
     stage=Stage.OPENED,
     normal="shut on its seat, moves under a finger",
@@ -145,7 +146,7 @@ FILTER_BYPASS_STUCK_SHUT = Finding(
     station=Station.DELIVERY,
     says="the filter bypass valve is stuck shut",
     asks="Does the bypass valve refuse to open when pushed?",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     denies="the bypass valve opens when pushed",
     stage=Stage.OPENED,
     normal="lifts when pushed, springs back",
@@ -178,7 +179,7 @@ CHECK_THE_BYPASS_IN_THE_HEAD = Inspection(
     minutes=10,
     access=Access.FILTER_OFF,
     reveals=(BYPASS_VALVE_MISFITTED, FILTER_BYPASS_STUCK_OPEN, FILTER_BYPASS_STUCK_SHUT),
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     tools=("lamp", "blunt pick"),
     cautions=(Caution.HOT, Caution.EYES),
     also=(
@@ -192,7 +193,7 @@ NEW_FILTER_CURED_IT = Finding(
     station=Station.DELIVERY,
     says="a new filter alone brought the pressure back",
     asks="Did a new filter, and nothing else, bring the pressure back?",
-    source=HB11,
+    source=sources.MARINE_DIESEL_MANUAL,
     denies="a new filter made no difference",
     normal="a filter change moves the gauge hardly at all",
     background=VERY_RARE,
@@ -239,7 +240,7 @@ COOLER_FOUND_BLOCKED = Finding(
     station=Station.DELIVERY,
     says="the oil cooler, its line or hose was found blocked, kinked or flattened",
     asks="Was the cooler, its line or hose found blocked, kinked or collapsed inside?",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     denies="cooler and lines are clear",
     stage=Stage.OPENED,
     normal="oil or air passes freely",
@@ -258,7 +259,7 @@ LOOP_THE_COOLER_OUT = Inspection(
     minutes=45,
     access=Access.DRAINED,
     reveals=(COOLER_BYPASSED_CURES, COOLER_FOUND_BLOCKED),
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     tools=("rated hose and fittings", "low-pressure air", "trusted gauge"),
     cautions=(*RUNNING, Caution.PRESSURE, Caution.EYES),
     needs_running=True,

@@ -1,10 +1,11 @@
 """Further links at the filter, cooler and galleries: one finding of several causes, states of the circuit."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import COMMON_PRACTICE, CUT, FLV, HB04, JUDGEMENT, LCW, LTK, PHYSICS, RMB
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import (
     causes,
@@ -63,7 +64,7 @@ FILTER_PACKED_BY_WHAT_CAME_BEFORE = LinkGroup(
             findings_filter_cut.FILTER_PACKED,
             {
                 conditions.OIL_SLUDGED: (OFTEN, COMMON_PRACTICE),
-                conditions.METAL_SHED: (SOMETIMES, CUT),
+                conditions.METAL_SHED: (SOMETIMES, sources.CUT_FILTER_ANALYSIS_2026),
             },
         ),
         *effects_of(
@@ -104,7 +105,7 @@ LINE_FOUND_EMPTY_AFTER_A_REST = LinkGroup(
     says="Where the line runs back while standing, the filter is found empty.",
     parent=conditions.DRAINS_BACK,
     effects={
-        findings_filter.FILTER_EMPTY_AFTER_STANDING: (OFTEN, FLV),
+        findings_filter.FILTER_EMPTY_AFTER_STANDING: (OFTEN, sources.FILTER_MAKER_VALVES),
     },
     matches=[example(behaviour.SLOW_AFTER_STANDING, findings_filter.FILTER_EMPTY_AFTER_STANDING)],
     non_matches=[
@@ -117,8 +118,8 @@ WHITE_PASTE_ON_THE_ELEMENT = LinkGroup(
     says="Water in the oil leaves a milky film on the element, and the emulsion loads the filter.",
     parent=oil_causes_contamination.COOLANT_IN_OIL,
     effects={
-        findings_filter_cut.MILKY_FILM_IN_FILTER: (MOSTLY, LCW),
-        findings_filter_cut.FILTER_PACKED: (SOMETIMES, LCW),
+        findings_filter_cut.MILKY_FILM_IN_FILTER: (MOSTLY, sources.LABORATORY_COOLANT),
+        findings_filter_cut.FILTER_PACKED: (SOMETIMES, sources.LABORATORY_COOLANT),
     },
     matches=[example(findings_filter_cut.MILKY_FILM_IN_FILTER)],
     non_matches=[example(lacks=[findings_filter_cut.MILKY_FILM_IN_FILTER])],
@@ -145,7 +146,7 @@ ONE_DRY_WHILE_THE_OTHERS_FLOW = LinkGroup(
     child=findings_galleries.ONE_BEARING_GETS_NO_OIL,
     origins={
         conditions.JOURNAL_DRY: (OFTEN, COMMON_PRACTICE),
-        assembly_causes.BEARING_OIL_HOLE_MISALIGNED: (MOSTLY, LTK),
+        assembly_causes.BEARING_OIL_HOLE_MISALIGNED: (MOSTLY, sources.CAM_BEARING_HOLES_BLOG),
     },
     matches=[example(findings_galleries.ONE_BEARING_GETS_NO_OIL)],
     non_matches=[example(lacks=[findings_galleries.ONE_BEARING_GETS_NO_OIL])],
@@ -157,8 +158,8 @@ WHAT_BLOCKS_A_GALLERY = LinkGroup(
     child=findings_galleries.GALLERY_FOUND_BLOCKED,
     origins={
         assembly_causes.SEALANT_DEBRIS: (SOMETIMES, COMMON_PRACTICE),
-        assembly_causes.DIRT_IN_ASSEMBLY: (SOMETIMES, RMB),
-        conditions.OIL_SLUDGED: (SOMETIMES, HB04),
+        assembly_causes.DIRT_IN_ASSEMBLY: (SOMETIMES, sources.RING_MAKER_CLEANING_MEDIA),
+        conditions.OIL_SLUDGED: (SOMETIMES, sources.NOORDEMAN_2015),
         conditions.DIRT_IN_OIL: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[example(findings_galleries.GALLERY_FOUND_BLOCKED)],

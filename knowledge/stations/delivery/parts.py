@@ -1,7 +1,8 @@
 """Parts for a repair of the filter, cooler and galleries."""
 
+from knowledge import sources
 from knowledge.engines import features
-from knowledge.sources import AHS, COMMON_PRACTICE, MON
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import causes, causes_galleries
 from knowledge.work import Access, Part
@@ -57,7 +58,7 @@ GALLERY_PLUGS = Part(
     id="gallery_plugs",
     says="new gallery plugs, every size, by the count",
     quantity="by the count, and 1 of each size to spare",
-    source=MON,
+    source=sources.GALLERY_PLUG_LEFT_OUT,
     measure_first="bore or thread of each hole, taper or parallel, depth to the next drilling",
     for_causes=(
         causes_galleries.GALLERY_PLUG_MISSING,
@@ -84,7 +85,7 @@ GALLERY_SEALS = Part(
     id="gallery_seals",
     says="gallery rings, feed tube seals and cover gaskets, all of them",
     quantity="1 set",
-    source=AHS,
+    source=sources.TENSIONER_GASKET_LEFT_OUT,
     measure_first="groove diameter and depth, tube diameter; the drawing's count",
     for_causes=(causes_galleries.GALLERY_SEAL_LEAK,),
 )

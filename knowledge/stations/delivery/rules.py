@@ -1,5 +1,6 @@
 """Rules at the filter, cooler and galleries: what follows from what is known."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.model import SOMETIMES, Severity, Station
 from knowledge.pressure import direct_gauge, patterns
@@ -14,7 +15,7 @@ from knowledge.rule_api import (
     leads_to,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE, CUT, HB01, LCW, TMK, TML
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.delivery import causes, findings_filter, findings_filter_cut
 
 rule = rules_of(Station.DELIVERY)
@@ -46,7 +47,7 @@ def remote_hoses_the_wrong_way_round(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     matches=[example(lacks=[features.OIL_COOLER])],
     non_matches=[example(features.OIL_COOLER), example()],
 )
@@ -59,7 +60,7 @@ def no_cooler_no_blocked_cooler(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     matches=[example(findings_filter.FILTER_BURST), example(findings_filter.FILTER_SEAT_LEAKS)],
     non_matches=[example(lacks=[findings_filter.FILTER_BURST, findings_filter.FILTER_SEAT_LEAKS])],
 )
@@ -79,7 +80,7 @@ def oil_thrown_out_at_the_filter(known: Known) -> Conclusions:
 
 
 @rule(
-    source=CUT,
+    source=sources.CUT_FILTER_ANALYSIS_2026,
     matches=[example(findings_filter_cut.FILTER_COLLAPSED)],
     non_matches=[
         example(findings_filter_cut.FILTER_PACKED),
@@ -97,7 +98,7 @@ def pieces_of_element_downstream(known: Known) -> Conclusions:
 
 
 @rule(
-    source=LCW,
+    source=sources.LABORATORY_COOLANT,
     matches=[example(findings_filter_cut.MILKY_FILM_IN_FILTER, patterns.GAUGE_READS_LOW)],
     non_matches=[
         example(findings_filter_cut.MILKY_FILM_IN_FILTER),
@@ -114,7 +115,7 @@ def watered_oil_and_low_pressure(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TML,
+    source=sources.ARMY_TM_291_THEORY,
     matches=[example(findings_filter.FILTER_DROP_HIGH, lacks=[direct_gauge.PORTS_DIFFER])],
     non_matches=[
         example(findings_filter.FILTER_DROP_HIGH),
@@ -165,7 +166,7 @@ def cold_filter_with_good_pressure(known: Known) -> Conclusions:
 
 
 @rule(
-    source=CUT,
+    source=sources.CUT_FILTER_ANALYSIS_2026,
     matches=[example(findings_filter_cut.FILTER_BYPASS_WITNESS, findings_filter_cut.FILTER_PACKED)],
     non_matches=[
         example(

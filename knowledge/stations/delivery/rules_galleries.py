@@ -1,5 +1,6 @@
 """Rules at the galleries, their plugs and seals."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.model import Severity, Shift, Station
 from knowledge.rule_api import (
@@ -12,14 +13,13 @@ from knowledge.rule_api import (
     less_common,
     rules_of,
 )
-from knowledge.sources import HB04, MON, PSP
 from knowledge.stations.delivery import causes_galleries, findings_galleries
 
 rule = rules_of(Station.DELIVERY)
 
 
 @rule(
-    source=PSP,
+    source=sources.REAR_GALLERY_PLUG_ARTICLE,
     matches=[example(findings_galleries.ALL_PLUGS_ACCOUNTED_FOR)],
     non_matches=[example(), example(lacks=[findings_galleries.ALL_PLUGS_ACCOUNTED_FOR])],
 )
@@ -35,7 +35,7 @@ def plugs_counted_and_good(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     matches=[
         example(lacks=[features.PUMP_ON_CRANK_NOSE, features.OVERHEAD_CAM, features.PUMP_OUTSIDE])
     ],
@@ -55,7 +55,7 @@ def few_joints_in_the_pressure_line(known: Known) -> Conclusions:
 
 
 @rule(
-    source=MON,
+    source=sources.GALLERY_PLUG_LEFT_OUT,
     matches=[
         example(findings_galleries.GALLERY_PLUG_FOUND_MISSING),
         example(findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE),
@@ -88,7 +88,7 @@ def open_hole_in_the_pressure_line(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     matches=[example(findings_galleries.ONE_BEARING_GETS_NO_OIL)],
     non_matches=[example(lacks=[findings_galleries.ONE_BEARING_GETS_NO_OIL])],
 )
@@ -103,7 +103,7 @@ def bearing_without_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=PSP,
+    source=sources.REAR_GALLERY_PLUG_ARTICLE,
     matches=[
         example(
             findings_galleries.ALL_PLUGS_ACCOUNTED_FOR,

@@ -1,5 +1,6 @@
 """Root causes at the instrument, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     MOSTLY,
@@ -16,7 +17,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, CTG, FJE, HB01, HB05, HB11, JUDGEMENT, TEL, TWO_CP
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.instrument import (
     findings,
     findings_direct_gauge,
@@ -33,7 +34,7 @@ GAUGE_FAULTY = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, stood_long=UP),
     remedy="compare with a trusted gauge screwed into the engine, then renew the panel gauge",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     follows="a needless strip-down, or a real fall that nobody sees",
     also=(
         "bad oil gauge",
@@ -49,11 +50,11 @@ GAUGE_WRONG_ON_A_KNOWN_SIGNAL = LinkGroup(
     says="A gauge that sticks, rests off zero or fails a known signal is wrong at every reading.",
     parent=GAUGE_FAULTY,
     effects={
-        conditions.READING_FALSE: (MOSTLY, HB11),
+        conditions.READING_FALSE: (MOSTLY, sources.MARINE_DIESEL_MANUAL),
         conditions.READING_ERRATIC: (SELDOM, COMMON_PRACTICE),
-        findings_electrical.OTHER_GAUGE_READS_RIGHT: (MOSTLY, HB11),
-        findings_electrical.GAUGE_DEAD_ON_KNOWN_SIGNAL: (MOSTLY, TEL),
-        findings_electrical.NEEDLE_IGNORES_LEAD_TEST: (OFTEN, CTG),
+        findings_electrical.OTHER_GAUGE_READS_RIGHT: (MOSTLY, sources.MARINE_DIESEL_MANUAL),
+        findings_electrical.GAUGE_DEAD_ON_KNOWN_SIGNAL: (MOSTLY, sources.GAUGE_MAKER_SENDERS),
+        findings_electrical.NEEDLE_IGNORES_LEAD_TEST: (OFTEN, sources.NEWSPAPER_JUMPY_GAUGE_2013),
         findings.TAP_FREES_NEEDLE: (SOMETIMES, COMMON_PRACTICE),
         findings.NEEDLE_OFF_ZERO_AT_REST: (SOMETIMES, COMMON_PRACTICE),
         findings.NEEDLE_STUCK_AT_ONE_VALUE: (OFTEN, COMMON_PRACTICE),
@@ -85,7 +86,7 @@ SENDER_FAULTY = Cause(
     rate=Rate.VERY_COMMON,
     shifts=Shifts(high_mileage=UP, stood_long=UP),
     remedy="renew the sender and prove the new reading with a direct gauge",
-    source=TWO_CP,
+    source=sources.TECHNICIAN_ANSWER,
     follows="a needless strip-down, or a real fall that nobody sees",
     also=(
         "bad sending unit",
@@ -102,12 +103,12 @@ SENDER_PROVED_BY_ITSELF = LinkGroup(
     note="On many cars it gives more low readings than the engine does.",
     parent=SENDER_FAULTY,
     effects={
-        conditions.READING_FALSE: (MOSTLY, TWO_CP),
-        conditions.READING_ERRATIC: (OFTEN, CTG),
+        conditions.READING_FALSE: (MOSTLY, sources.TECHNICIAN_ANSWER),
+        conditions.READING_ERRATIC: (OFTEN, sources.NEWSPAPER_JUMPY_GAUGE_2013),
         findings_port.SENDER_WRONG_ON_AIR: (MOSTLY, COMMON_PRACTICE),
         findings_port.SWITCH_OPENS_WRONG: (OFTEN, COMMON_PRACTICE),
-        findings_electrical.SENDER_OHMS_HIGH: (SOMETIMES, TEL),
-        findings_electrical.SENDER_OHMS_LOW: (SOMETIMES, TEL),
+        findings_electrical.SENDER_OHMS_HIGH: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
+        findings_electrical.SENDER_OHMS_LOW: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
         findings_sender.SENDER_DAMAGED: (SOMETIMES, COMMON_PRACTICE),
         findings_sender.SENDER_LEAKS_OIL: (SOMETIMES, COMMON_PRACTICE),
         findings.NEW_SENDER_CURED_IT: (MOSTLY, COMMON_PRACTICE),
@@ -154,7 +155,7 @@ WIRING_GROUND_FAULT = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, stood_long=UP),
     remedy="clean terminals and ground, take tape off the sender's thread, repair the wire",
-    source=FJE,
+    source=sources.BOAT_GAUGES_ARTICLE,
     follows="good senders, gauges and pumps renewed for nothing",
     also=("bad ground", "earth fault", "broken wire", "loose connector", "corroded plug", "wiring"),
 )
@@ -165,13 +166,13 @@ NEEDLE_FOLLOWS_WIRE_AND_SWITCHES = LinkGroup(
     note="Misleads when bumps make oil slosh: repeat it standing still.",
     parent=WIRING_GROUND_FAULT,
     effects={
-        conditions.READING_ERRATIC: (MOSTLY, FJE),
-        conditions.READING_FALSE: (OFTEN, TEL),
-        patterns.NEEDLE_FOLLOWS_LOADS: (OFTEN, FJE),
+        conditions.READING_ERRATIC: (MOSTLY, sources.BOAT_GAUGES_ARTICLE),
+        conditions.READING_FALSE: (OFTEN, sources.GAUGE_MAKER_SENDERS),
+        patterns.NEEDLE_FOLLOWS_LOADS: (OFTEN, sources.BOAT_GAUGES_ARTICLE),
         findings_sender.WIGGLE_MOVES_NEEDLE: (OFTEN, COMMON_PRACTICE),
         patterns.OTHER_GAUGES_ALSO_WRONG: (OFTEN, COMMON_PRACTICE),
         behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, COMMON_PRACTICE),
-        patterns.GAUGE_READS_HIGH: (SELDOM, CTG),
+        patterns.GAUGE_READS_HIGH: (SELDOM, sources.NEWSPAPER_JUMPY_GAUGE_2013),
     },
     matches=[
         example(patterns.NEEDLE_FOLLOWS_LOADS, findings_sender.WIGGLE_MOVES_NEEDLE),
@@ -203,9 +204,9 @@ PLUG_WIRE_OR_FUSE_AT_FAULT = LinkGroup(
         findings_sender.SENDER_WIRE_OFF: (SOMETIMES, COMMON_PRACTICE),
         findings_sender.WIRE_ON_WRONG_SENDER: (SELDOM, JUDGEMENT),
         findings_electrical.WIRE_OPEN_OR_SHORTED: (OFTEN, COMMON_PRACTICE),
-        findings_electrical.NEEDLE_IGNORES_LEAD_TEST: (OFTEN, CTG),
+        findings_electrical.NEEDLE_IGNORES_LEAD_TEST: (OFTEN, sources.NEWSPAPER_JUMPY_GAUGE_2013),
         findings_electrical.LAMP_ON_WITH_WIRE_OFF: (SOMETIMES, COMMON_PRACTICE),
-        findings_electrical.GAUGE_SUPPLY_WRONG: (SOMETIMES, TEL),
+        findings_electrical.GAUGE_SUPPLY_WRONG: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
         findings_electrical.FUSE_BLOWN: (SELDOM, COMMON_PRACTICE),
         findings.NEW_SENDER_CURED_IT: (SELDOM, JUDGEMENT),
     },
@@ -236,10 +237,10 @@ GROUND_LOST_AT_STRAP_OR_THREAD = LinkGroup(
     note="Misleads when the sender has its own ground wire: tape does it no harm.",
     parent=WIRING_GROUND_FAULT,
     effects={
-        findings_electrical.SENDER_GROUND_POOR: (OFTEN, FJE),
+        findings_electrical.SENDER_GROUND_POOR: (OFTEN, sources.BOAT_GAUGES_ARTICLE),
         findings_electrical.JUMPER_GROUND_CURES: (SOMETIMES, COMMON_PRACTICE),
         findings_sender.GROUND_STRAP_BAD: (SOMETIMES, COMMON_PRACTICE),
-        findings_sender.TAPE_ON_SENDER_THREAD: (SOMETIMES, FJE),
+        findings_sender.TAPE_ON_SENDER_THREAD: (SOMETIMES, sources.BOAT_GAUGES_ARTICLE),
     },
     matches=[
         example(patterns.GAUGE_READS_LOW, findings_electrical.SENDER_GROUND_POOR),
@@ -262,7 +263,7 @@ SENDER_MISMATCH = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP),
     remedy="fit a sender and gauge that belong together; for two gauges, a sender made for two",
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     follows="every limit is judged wrongly",
     also=(
         "wrong sender",
@@ -277,15 +278,15 @@ SCALE_OFF_BY_HALF_OR_DOUBLE = LinkGroup(
     says="A reading that is a fixed share of the true one comes from a sender of the wrong range.",
     parent=SENDER_MISMATCH,
     effects={
-        conditions.READING_FALSE: (OFTEN, TEL),
-        patterns.GAUGE_READS_HIGH: (SOMETIMES, TEL),
-        findings_direct_gauge.PANEL_READS_TOO_HIGH: (SOMETIMES, TEL),
-        findings_direct_gauge.PANEL_HALF_OR_DOUBLE: (MOSTLY, TEL),
+        conditions.READING_FALSE: (OFTEN, sources.GAUGE_MAKER_SENDERS),
+        patterns.GAUGE_READS_HIGH: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
+        findings_direct_gauge.PANEL_READS_TOO_HIGH: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
+        findings_direct_gauge.PANEL_HALF_OR_DOUBLE: (MOSTLY, sources.GAUGE_MAKER_SENDERS),
         findings_sender.SENDER_NOT_FOR_GAUGE: (MOSTLY, COMMON_PRACTICE),
         findings.INSTRUMENT_JUST_CHANGED: (OFTEN, COMMON_PRACTICE),
-        findings_electrical.SENDER_OHMS_LOW: (SOMETIMES, TEL),
+        findings_electrical.SENDER_OHMS_LOW: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
         findings_electrical.SENDER_OHMS_HIGH: (SELDOM, JUDGEMENT),
-        findings_port.SWITCH_OPENS_WRONG: (SOMETIMES, HB05),
+        findings_port.SWITCH_OPENS_WRONG: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
         behaviour.LOW_FROM_FIRST_START: (SOMETIMES, JUDGEMENT),
         findings.NEW_SENDER_CURED_IT: (OFTEN, COMMON_PRACTICE),
     },
@@ -331,12 +332,12 @@ INSTRUMENT_CONNECTED_TO_NOTHING = LinkGroup(
     says="A plugged port or a wire that goes nowhere shows no pressure, or never warns of none.",
     parent=SENDER_NOT_FITTED,
     effects={
-        conditions.READING_FALSE: (MOSTLY, CTG),
+        conditions.READING_FALSE: (MOSTLY, sources.NEWSPAPER_JUMPY_GAUGE_2013),
         findings_sender.NO_SENDER_FITTED: (OFTEN, COMMON_PRACTICE),
         findings_sender.SENDER_WIRE_OFF: (OFTEN, COMMON_PRACTICE),
         findings_sender.WIRE_ON_WRONG_SENDER: (SELDOM, JUDGEMENT),
         behaviour.NONE_FROM_FIRST_START: (OFTEN, COMMON_PRACTICE),
-        findings.NEEDLE_STUCK_AT_ONE_VALUE: (OFTEN, CTG),
+        findings.NEEDLE_STUCK_AT_ONE_VALUE: (OFTEN, sources.NEWSPAPER_JUMPY_GAUGE_2013),
         behaviour.CHANGED_AFTER_OTHER_WORK: (OFTEN, COMMON_PRACTICE),
         findings.INSTRUMENT_JUST_CHANGED: (SOMETIMES, COMMON_PRACTICE),
     },

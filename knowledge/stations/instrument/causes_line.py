@@ -1,5 +1,6 @@
 """Root causes in gauge line, tapping point and idle speed, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -15,7 +16,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, HB01, HB04, HB18, JUDGEMENT, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.instrument import (
     findings,
     findings_direct_gauge,
@@ -32,7 +33,7 @@ GAUGE_LINE_BLOCKED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, stood_long=UP),
     remedy="clear or renew line, restrictor and screen, and refill the line",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     follows="a real fall that nobody sees",
     also=(
         "clogged gauge line",
@@ -49,7 +50,7 @@ NEEDLE_SLOW_OR_LATE = LinkGroup(
     note="Misleads when a check valve sits in the line, or the oil in it is cold.",
     parent=GAUGE_LINE_BLOCKED,
     effects={
-        conditions.READING_FALSE: (MOSTLY, HB01),
+        conditions.READING_FALSE: (MOSTLY, sources.ARMY_TM_347_CHART_1973),
         behaviour.SLOW_NEEDLE: (MOSTLY, COMMON_PRACTICE),
         behaviour.TEN_SECONDS_OR_MORE: (SOMETIMES, JUDGEMENT),
         findings.NEEDLE_STUCK_AT_ONE_VALUE: (SOMETIMES, JUDGEMENT),
@@ -120,7 +121,7 @@ GAUGE_TAP_MOVED = Cause(
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=UP),
     remedy="go back to the maker's port, or note new usual values for this one",
-    source=HB18,
+    source=sources.AIRCRAFT_FAULT_ISOLATION,
     follows="the maker's limits are used at the wrong place",
     also=("sender relocated", "gauge at another port", "T fitting at the filter", "remote sender"),
 )
@@ -130,7 +131,7 @@ READ_AT_ANOTHER_PORT = LinkGroup(
     says="Read at another port, the same engine shows another pressure, and its limits do not fit.",
     parent=GAUGE_TAP_MOVED,
     effects={
-        conditions.READING_FALSE: (OFTEN, HB18),
+        conditions.READING_FALSE: (OFTEN, sources.AIRCRAFT_FAULT_ISOLATION),
         patterns.GAUGE_READS_HIGH: (SOMETIMES, PHYSICS),
         findings_sender.GAUGE_PORT_MOVED: (ALWAYS, COMMON_PRACTICE),
         findings.INSTRUMENT_JUST_CHANGED: (OFTEN, COMMON_PRACTICE),
@@ -159,7 +160,7 @@ IDLE_TOO_SLOW = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
     remedy="set the idle by a trusted counter and read again, hot",
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     follows="lifter and chain noise at idle",
     also=("idle set too low", "low idle", "idle speed wrong", "tach reads wrong"),
 )
@@ -170,7 +171,7 @@ LOW_ONLY_WHILE_IT_TURNS_SLOWLY = LinkGroup(
     note="Misleads when wear hides behind it: at the maker's idle speed it must be within limits.",
     parent=IDLE_TOO_SLOW,
     effects={
-        conditions.PRESSURE_LOW: (OFTEN, HB04),
+        conditions.PRESSURE_LOW: (OFTEN, sources.NOORDEMAN_2015),
         direct_gauge.IDLE_BELOW_SPEC: (ALWAYS, COMMON_PRACTICE),
         patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (MOSTLY, PHYSICS),
         patterns_speed.RISES_JUST_OFF_IDLE: (MOSTLY, PHYSICS),

@@ -1,8 +1,9 @@
 """Tests with a direct gauge, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
-from knowledge.sources import COMMON_PRACTICE, FLV, HB02, HB09, SLO, TEL
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import findings_panel
 from knowledge.work import Access, Inspection
 
@@ -11,7 +12,7 @@ PANEL_READS_TOO_LOW = Finding(
     station=Station.INSTRUMENT,
     says="the panel reads well below a trusted gauge",
     asks="Does the panel gauge read well below a trusted gauge?",
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     denies="the panel does not read below a trusted gauge",
     stage=Stage.OUTSIDE,
     normal="within about 5 psi at mid-scale",
@@ -27,7 +28,7 @@ PANEL_OFF_BY_CONSTANT = Finding(
     station=Station.INSTRUMENT,
     says="the panel is off a trusted gauge by the same amount everywhere",
     asks="Is the panel off a trusted gauge by the same amount at all speeds?",
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     denies="no constant difference from a trusted gauge",
     stage=Stage.OUTSIDE,
     normal="within about 5 psi at mid-scale",
@@ -39,7 +40,7 @@ PANEL_HALF_OR_DOUBLE = Finding(
     station=Station.INSTRUMENT,
     says="the panel reads a fixed share, about half or double, of a trusted gauge",
     asks="Does the panel read a fixed share, about half or double, of a trusted gauge?",
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     denies="the panel's scale agrees with a trusted gauge",
     stage=Stage.OUTSIDE,
     normal="within about 5 psi at mid-scale",
@@ -51,7 +52,7 @@ PANEL_READS_TOO_HIGH = Finding(
     station=Station.INSTRUMENT,
     says="the panel reads well above a trusted gauge",
     asks="Does the panel read well above a trusted gauge at the engine?",
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     denies="the panel does not flatter",
     stage=Stage.OUTSIDE,
     normal="within about 5 psi at mid-scale",
@@ -98,7 +99,7 @@ FIT_A_DIRECT_GAUGE = Inspection(
         patterns_speed.NEVER_REACHES_SETTING_COLD,
         patterns_speed.CLIMBS_PAST_SETTING,
     ),
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     tools=("0 to 100 psi gauge", "adapter", "oil-rated hose", "snubber"),
     cautions=findings_panel.GAUGED,
     destroys="how sender and plug sat",
@@ -153,7 +154,7 @@ READ_TWO_PORTS = Inspection(
         direct_gauge.PUMP_PORT_LOW,
         direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY,
     ),
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     tools=("two gauges", "adapters", "oil-rated hoses"),
     cautions=findings_panel.GAUGED,
     needs_running=True,
@@ -204,7 +205,7 @@ REPEAT_THE_MANOEUVRE = Inspection(
     minutes=30,
     access=Access.GAUGE_PORT,
     reveals=(behaviour.FALLS_IN_A_MANOEUVRE, patterns.NEEDLE_FLICKERS),
-    source=SLO,
+    source=sources.SUMP_TILT_TEST,
     tools=("gauge with tell-tale", "a helper"),
     cautions=findings_panel.GAUGED,
     needs_running=True,
@@ -234,7 +235,7 @@ TIME_THE_START = Inspection(
     minutes=5,
     access=Access.GAUGE_PORT,
     reveals=(behaviour.SLOW_AFTER_STANDING, behaviour.TEN_SECONDS_OR_MORE),
-    source=FLV,
+    source=sources.FILTER_MAKER_VALVES,
     measures=(BUILD_UP_TIME,),
     tools=("stopwatch", "trusted gauge"),
     cautions=findings_panel.GAUGED,

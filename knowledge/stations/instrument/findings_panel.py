@@ -1,9 +1,10 @@
 """Gauge line, idle speed and second instruments, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
-from knowledge.sources import COMMON_PRACTICE, HB01, HB04, HB06
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import findings, findings_sender
 from knowledge.work import Access, Caution, Inspection
 
@@ -66,7 +67,7 @@ FOLLOW_THE_GAUGE_LINE = Inspection(
         GAUGE_LINE_KINKED,
         findings_sender.GAUGE_PORT_MOVED,
     ),
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     tools=("lamp", "clean rag"),
     cautions=(Caution.HOT, Caution.FIRE),
     keep="photograph wet places before wiping",
@@ -78,7 +79,7 @@ RIGHT_IDLE_CURED_IT = Finding(
     station=Station.INSTRUMENT,
     says="with the idle set to the maker's speed the pressure was right",
     asks="Was the pressure right once the idle was set to the maker's speed, hot?",
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     denies="setting the idle right did not cure it",
     stage=Stage.OUTSIDE,
     normal="within limits at the maker's idle speed, hot",
@@ -90,7 +91,7 @@ TACHOMETER_WRONG = Finding(
     station=Station.INSTRUMENT,
     says="the tachometer reads higher than the engine turns",
     asks="Against a trusted counter, does the tachometer read higher than the engine turns?",
-    source=HB06,
+    source=sources.PRESSURE_TEST_MANUAL_2005,
     denies="the tachometer agrees with a trusted counter",
     stage=Stage.OUTSIDE,
     normal="within about 50 rpm at idle",
@@ -104,7 +105,7 @@ IDLE_SPEED_COUNTED = Measure(
     asks="How fast does it idle, hot, by a trusted counter?",
     dimension="speed",
     plausible=(150.0, 2500.0),
-    source=HB06,
+    source=sources.PRESSURE_TEST_MANUAL_2005,
     spread=20.0,
     also=("idle rpm", "tick-over speed"),
 )
@@ -126,7 +127,7 @@ COUNT_THE_IDLE_SPEED = Inspection(
         patterns_speed.RISES_JUST_OFF_IDLE,
         patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE,
     ),
-    source=HB06,
+    source=sources.PRESSURE_TEST_MANUAL_2005,
     measures=(IDLE_SPEED_COUNTED,),
     tools=("counter or strobe",),
     cautions=RUNNING,

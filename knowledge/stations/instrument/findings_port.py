@@ -1,7 +1,8 @@
 """The sender port opened, and the checks that show it."""
 
+from knowledge import sources
 from knowledge.model import VERY_RARE, Finding, Measure, Stage, Station
-from knowledge.sources import COMMON_PRACTICE, HB01, HB10, NE3
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import findings_sender
 from knowledge.work import Access, Caution, Inspection
 
@@ -10,7 +11,7 @@ SENDER_PORT_CLOGGED = Finding(
     station=Station.INSTRUMENT,
     says="port, restrictor or screen under the sender is clogged",
     asks="Is the port under the sender, its restrictor or small screen clogged?",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     denies="port and screen under the sender are clear",
     stage=Stage.OPENED,
     normal="clear",
@@ -29,7 +30,7 @@ LOOK_INTO_THE_SENDER_PORT = Inspection(
     minutes=10,
     access=Access.GAUGE_PORT,
     reveals=(SENDER_PORT_CLOGGED, findings_sender.TAPE_ON_SENDER_THREAD),
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     tools=("lamp", "soft wire"),
     cautions=(Caution.HOT, Caution.USED_OIL, Caution.BATTERY),
     destroys="sludge in the port is disturbed",
@@ -42,7 +43,7 @@ NO_OIL_AT_OPEN_PORT = Finding(
     station=Station.INSTRUMENT,
     says="cranked with the sender out, no oil comes from the port",
     asks="Cranked without starting, sender or union out: does no oil come from the port?",
-    source=NE3,
+    source=sources.NAVY_14075_CASUALTY,
     denies="oil comes strongly from the open port",
     stage=Stage.OPENED,
     normal="oil within a few seconds of cranking",
@@ -62,7 +63,7 @@ CRANK_WITH_THE_PORT_OPEN = Inspection(
     minutes=10,
     access=Access.GAUGE_PORT,
     reveals=(NO_OIL_AT_OPEN_PORT,),
-    source=NE3,
+    source=sources.NAVY_14075_CASUALTY,
     tools=("jar", "rag", "a helper"),
     cautions=(
         Caution.HOT,
@@ -81,7 +82,7 @@ GAUGE_LINE_SLUDGED = Finding(
     station=Station.INSTRUMENT,
     says="the gauge line or its restrictor is sludged up",
     asks="Taken off, is the gauge line or its restrictor blocked with sludge?",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     denies="the gauge line blows through freely",
     stage=Stage.OPENED,
     normal="air blows through freely",
@@ -93,7 +94,7 @@ NO_OIL_AT_LINE_END = Finding(
     station=Station.INSTRUMENT,
     says="no oil reaches the gauge end of the line, though the port gives oil",
     asks="Line slackened at the gauge: does no oil arrive although the port gives oil?",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     denies="oil arrives at the gauge end of the line",
     stage=Stage.OPENED,
     normal="oil arrives within seconds",
@@ -112,7 +113,7 @@ BLOW_THROUGH_THE_GAUGE_LINE = Inspection(
     minutes=20,
     access=Access.GAUGE_PORT,
     reveals=(NO_OIL_AT_LINE_END, GAUGE_LINE_SLUDGED),
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     tools=("spanners", "jar", "low-pressure air"),
     cautions=(
         Caution.HOT,
@@ -147,7 +148,7 @@ SWITCH_OPENS_WRONG = Finding(
     station=Station.INSTRUMENT,
     says="on known pressure the switch changes over at the wrong value or never",
     asks="With a known pressure on it, does the switch change over at the wrong value or never?",
-    source=HB10,
+    source=sources.SMALL_ENGINE_MANUAL,
     denies="the switch changes over at its marked pressure",
     stage=Stage.OPENED,
     normal="at its marked pressure; about 4.5 to 7 psi on small engines",
@@ -161,7 +162,7 @@ SWITCH_PRESSURE = Measure(
     asks="At what pressure does the switch change over?",
     dimension="pressure",
     plausible=(0.0, 1e6),
-    source=HB10,
+    source=sources.SMALL_ENGINE_MANUAL,
     spread=5e3,
     also=("switch set point", "lamp goes out at"),
 )
@@ -177,7 +178,7 @@ TRY_THE_SENDER_ON_AIR = Inspection(
     minutes=15,
     access=Access.GAUGE_PORT,
     reveals=(SENDER_WRONG_ON_AIR, SWITCH_OPENS_WRONG),
-    source=HB10,
+    source=sources.SMALL_ENGINE_MANUAL,
     measures=(SWITCH_PRESSURE,),
     tools=("tee", "good gauge", "hand pump", "multimeter"),
     cautions=(Caution.PRESSURE, Caution.EYES),

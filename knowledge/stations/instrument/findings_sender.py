@@ -1,9 +1,10 @@
 """Sender and its wire, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import patterns
-from knowledge.sources import COMMON_PRACTICE, FJE, HB18, TEL, TWO_CP
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 
 NO_SENDER_FITTED = Finding(
@@ -36,7 +37,7 @@ SENDER_WIRE_BROKEN = Finding(
     station=Station.INSTRUMENT,
     says="the sender's wire is broken, chafed or burnt",
     asks="Is the sender's wire broken, chafed through or burnt?",
-    source=FJE,
+    source=sources.BOAT_GAUGES_ARTICLE,
     denies="the sender's wire is whole along its length",
     stage=Stage.OUTSIDE,
     normal="whole and clipped clear of heat",
@@ -48,7 +49,7 @@ SENDER_CONNECTOR_LOOSE = Finding(
     station=Station.INSTRUMENT,
     says="the connector on the sender is loose or corroded",
     asks="Is the connector on the sender loose, corroded or full of dirt?",
-    source=FJE,
+    source=sources.BOAT_GAUGES_ARTICLE,
     denies="the sender's connector is tight and clean",
     stage=Stage.OUTSIDE,
     normal="tight, bright, dry",
@@ -85,7 +86,7 @@ SENDER_LEAKS_OIL = Finding(
     station=Station.INSTRUMENT,
     says="the sender weeps oil, or oil sits in its connector",
     asks="Does the sender weep oil, or is there oil inside its connector?",
-    source=TWO_CP,
+    source=sources.TECHNICIAN_ANSWER,
     denies="sender and connector are dry",
     stage=Stage.OUTSIDE,
     normal="dry",
@@ -98,7 +99,7 @@ TAPE_ON_SENDER_THREAD = Finding(
     station=Station.INSTRUMENT,
     says="tape or sealer insulates the sender's thread",
     asks="Is there tape or sealer on the thread of a sender that grounds through it?",
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     denies="the sender's thread is bare metal",
     stage=Stage.OUTSIDE,
     normal="bare taper thread, or sealer on the first turns only",
@@ -110,7 +111,7 @@ GROUND_STRAP_BAD = Finding(
     station=Station.INSTRUMENT,
     says="the engine's ground strap is loose, corroded or missing",
     asks="Is the ground strap between engine, body and battery loose, corroded or missing?",
-    source=FJE,
+    source=sources.BOAT_GAUGES_ARTICLE,
     denies="the ground strap is tight and clean",
     stage=Stage.OUTSIDE,
     normal="tight and bright at both ends",
@@ -122,7 +123,7 @@ GAUGE_PORT_MOVED = Finding(
     station=Station.INSTRUMENT,
     says="gauge or sender sits at another port than the maker's",
     asks="Is the pressure read at another port than the maker gives, or than before?",
-    source=HB18,
+    source=sources.AIRCRAFT_FAULT_ISOLATION,
     denies="it is read at the maker's port",
     stage=Stage.OUTSIDE,
     normal="the maker's port",
@@ -134,7 +135,7 @@ SENDER_NOT_FOR_GAUGE = Finding(
     station=Station.INSTRUMENT,
     says="the sender's range or number does not belong to this gauge or engine",
     asks="By number or range, is the sender or switch one that does not belong to this gauge?",
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     denies="sender and gauge belong together",
     stage=Stage.OUTSIDE,
     normal="a matched pair; for two gauges a sender made for two",
@@ -166,7 +167,7 @@ LOOK_AT_SENDER_AND_WIRE = Inspection(
         GAUGE_PORT_MOVED,
         SENDER_NOT_FOR_GAUGE,
     ),
-    source=FJE,
+    source=sources.BOAT_GAUGES_ARTICLE,
     tools=("lamp", "mirror", "wiring diagram"),
     cautions=(Caution.HOT, Caution.BATTERY),
     destroys="how the plug sat: once moved, a loose contact may heal for a while",

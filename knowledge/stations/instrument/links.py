@@ -1,10 +1,11 @@
 """Further links at the instrument: one finding of several causes, states of the circuit."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import COMMON_PRACTICE, CTG, FLV, HB01, HB04, HPA, JUDGEMENT, NE2, TEL
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.instrument import (
     causes,
     causes_line,
@@ -20,9 +21,9 @@ PANEL_BELOW_THE_TRUSTED_GAUGE = LinkGroup(
     says="A panel that reads well below a trusted gauge lies: look at sender, wire and gauge.",
     child=findings_direct_gauge.PANEL_READS_TOO_LOW,
     origins={
-        conditions.READING_FALSE: (MOSTLY, TEL),
-        causes.GAUGE_FAULTY: (SOMETIMES, HB01),
-        causes.SENDER_MISMATCH: (OFTEN, TEL),
+        conditions.READING_FALSE: (MOSTLY, sources.GAUGE_MAKER_SENDERS),
+        causes.GAUGE_FAULTY: (SOMETIMES, sources.ARMY_TM_347_CHART_1973),
+        causes.SENDER_MISMATCH: (OFTEN, sources.GAUGE_MAKER_SENDERS),
     },
     matches=[example(findings_direct_gauge.PANEL_READS_TOO_LOW)],
     non_matches=[
@@ -60,7 +61,7 @@ INSTRUMENTS_AT_ODDS = LinkGroup(
     note="Misleads when the second instrument is a lamp: its switch opens at a few psi.",
     parent=conditions.READING_FALSE,
     effects={
-        patterns.SECOND_INSTRUMENT_DISAGREES: (OFTEN, NE2),
+        patterns.SECOND_INSTRUMENT_DISAGREES: (OFTEN, sources.NAVY_14075_INSTRUMENTS),
         behaviour.NO_BETTER_WITH_NEW_PUMP: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
@@ -92,9 +93,12 @@ PANEL_OFF_A_TRUSTED_GAUGE = LinkGroup(
         *effects_of(
             causes.GAUGE_FAULTY,
             {
-                findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (OFTEN, HB01),
-                findings_direct_gauge.PANEL_READS_TOO_HIGH: (SOMETIMES, HB04),
-                patterns.GAUGE_READS_HIGH: (SOMETIMES, HB04),
+                findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (
+                    OFTEN,
+                    sources.ARMY_TM_347_CHART_1973,
+                ),
+                findings_direct_gauge.PANEL_READS_TOO_HIGH: (SOMETIMES, sources.NOORDEMAN_2015),
+                patterns.GAUGE_READS_HIGH: (SOMETIMES, sources.NOORDEMAN_2015),
                 behaviour.SLOW_NEEDLE: (SOMETIMES, COMMON_PRACTICE),
                 findings.INSTRUMENT_JUST_CHANGED: (SELDOM, JUDGEMENT),
             },
@@ -102,14 +106,20 @@ PANEL_OFF_A_TRUSTED_GAUGE = LinkGroup(
         *effects_of(
             causes.SENDER_FAULTY,
             {
-                findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (SOMETIMES, TEL),
-                findings_direct_gauge.PANEL_READS_TOO_HIGH: (SELDOM, CTG),
+                findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (
+                    SOMETIMES,
+                    sources.GAUGE_MAKER_SENDERS,
+                ),
+                findings_direct_gauge.PANEL_READS_TOO_HIGH: (
+                    SELDOM,
+                    sources.NEWSPAPER_JUMPY_GAUGE_2013,
+                ),
             },
         ),
         *effects_of(
             causes.WIRING_GROUND_FAULT,
             {
-                findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (SELDOM, TEL),
+                findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (SELDOM, sources.GAUGE_MAKER_SENDERS),
             },
         ),
     ),
@@ -210,7 +220,7 @@ SLOWER_AT_EVERY_START = LinkGroup(
         conditions.PUMP_SLIP: (SOMETIMES, COMMON_PRACTICE),
         conditions.AIR_IN_SUCTION: (SOMETIMES, COMMON_PRACTICE),
         conditions.RELIEF_BLEEDS: (SOMETIMES, JUDGEMENT),
-        conditions.DRAINS_BACK: (OFTEN, FLV),
+        conditions.DRAINS_BACK: (OFTEN, sources.FILTER_MAKER_VALVES),
         conditions.CLEARANCES_WIDE: (SELDOM, JUDGEMENT),
         conditions.SUCTION_THROTTLED: (SELDOM, JUDGEMENT),
     },
@@ -233,14 +243,14 @@ MENDED_AND_STILL_WRONG = LinkGroup(
             findings.NEW_SENDER_MADE_IT_WORSE,
             {
                 causes.WIRING_GROUND_FAULT: (SOMETIMES, JUDGEMENT),
-                causes.SENDER_MISMATCH: (SOMETIMES, TEL),
+                causes.SENDER_MISMATCH: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
             },
         ),
         *origins_of(
             findings.UNSTEADIER_WITH_REVS,
             {
                 conditions.READING_ERRATIC: (SOMETIMES, JUDGEMENT),
-                conditions.OIL_AERATED: (OFTEN, HPA),
+                conditions.OIL_AERATED: (OFTEN, sources.OIL_AERATION_ARTICLE),
                 conditions.AIR_IN_SUCTION: (OFTEN, COMMON_PRACTICE),
             },
         ),

@@ -1,7 +1,8 @@
 """Parts for a repair of the instrument."""
 
+from knowledge import sources
 from knowledge.engines import features
-from knowledge.sources import COMMON_PRACTICE, TEL
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import causes, causes_line
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.work import Access, Part
@@ -30,7 +31,7 @@ PRESSURE_SENDER = Part(
     id="pressure_sender",
     says="oil pressure sender or switch of the right range",
     quantity="1",
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     measure_first="thread, taper or parallel; resistance at zero and full scale, or the switch's "
     "pressure; one terminal or two",
     for_causes=(
@@ -48,7 +49,7 @@ MATCHING_GAUGE = Part(
     id="matching_gauge",
     says="gauge that belongs to the sender, where the sender is to stay",
     quantity="1 for each gauge that does not match",
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     measure_first="the sender's resistance at zero and full scale; one gauge or two on it",
     for_causes=(causes.SENDER_MISMATCH,),
 )

@@ -1,5 +1,6 @@
 """Rules on how the instrument is arranged and what was done last."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.history import findings as history
 from knowledge.model import Severity, Shift, Station
@@ -14,7 +15,7 @@ from knowledge.rule_api import (
     more_common,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE, LAM, NE3, TEL, TMK
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import (
     causes,
     causes_line,
@@ -111,7 +112,7 @@ def hands_were_near_the_wire(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     matches=[example(history.SUMP_OR_PUMP_SWAPPED)],
     non_matches=[example(lacks=[history.SUMP_OR_PUMP_SWAPPED])],
 )
@@ -124,7 +125,7 @@ def parts_from_another_engine(known: Known) -> Conclusions:
 
 
 @rule(
-    source=NE3,
+    source=sources.NAVY_14075_CASUALTY,
     matches=[example(direct_gauge.DIRECT_GAUGE_ZERO)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[direct_gauge.DIRECT_GAUGE_ZERO])],
 )
@@ -139,7 +140,7 @@ def trusted_gauge_shows_nothing(known: Known) -> Conclusions:
 
 
 @rule(
-    source=NE3,
+    source=sources.NAVY_14075_CASUALTY,
     matches=[example(findings_port.NO_OIL_AT_OPEN_PORT)],
     non_matches=[example(lacks=[findings_port.NO_OIL_AT_OPEN_PORT])],
 )
@@ -153,7 +154,7 @@ def dry_port_forbids_a_start(known: Known) -> Conclusions:
 
 
 @rule(
-    source=LAM,
+    source=sources.OIL_CHANGE_LAMP_TEXT,
     matches=[example(behaviour.TEN_SECONDS_OR_MORE)],
     non_matches=[example(lacks=[behaviour.TEN_SECONDS_OR_MORE])],
 )
@@ -168,7 +169,7 @@ def nothing_within_ten_seconds(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     matches=[example(findings_panel.GAUGE_LINE_LEAKING), example(findings_panel.OIL_BEHIND_PANEL)],
     non_matches=[
         example(lacks=[findings_panel.GAUGE_LINE_LEAKING, findings_panel.OIL_BEHIND_PANEL])

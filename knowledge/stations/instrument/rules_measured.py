@@ -1,11 +1,12 @@
 """Rules on measurements that need no dismantling, against their limits."""
 
+from knowledge import sources
 from knowledge.engines import limits
 from knowledge.judging import sure_beyond
 from knowledge.model import Finding, Measure, Station
 from knowledge.pressure import behaviour, direct_gauge
 from knowledge.rule_api import Conclusions, Derived, Known, example, is_absent, is_present, rules_of
-from knowledge.sources import COMMON_PRACTICE, FLV, HB02, HB06, HB10, LCF, TEL
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import (
     findings_direct_gauge,
     findings_electrical,
@@ -32,7 +33,7 @@ def below(finding: Finding, measure: Measure, value: float, limit: float) -> Der
 
 
 @rule(
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     matches=[example(measures={findings_electrical.SENDER_RESISTANCE_AT_REST: 400.0})],
     non_matches=[example()],
 )
@@ -59,7 +60,7 @@ def ohms_at_rest(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     matches=[example(measures={findings_electrical.SENDER_GROUND_RESISTANCE: 5.0})],
     non_matches=[example()],
 )
@@ -77,7 +78,7 @@ def ohms_to_ground(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB10,
+    source=sources.SMALL_ENGINE_MANUAL,
     matches=[example(measures={findings_port.SWITCH_PRESSURE: 15 * PSI})],
     non_matches=[example()],
 )
@@ -90,7 +91,7 @@ def pressure_the_switch_opens_at(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB06,
+    source=sources.PRESSURE_TEST_MANUAL_2005,
     matches=[example(measures={findings_panel.IDLE_SPEED_COUNTED: 450.0})],
     non_matches=[example()],
 )
@@ -103,7 +104,7 @@ def revs_counted_at_idle(known: Known) -> Conclusions:
 
 
 @rule(
-    source=FLV,
+    source=sources.FILTER_MAKER_VALVES,
     matches=[
         example(measures={findings_direct_gauge.BUILD_UP_TIME: 4.0}),
         example(measures={findings_direct_gauge.BUILD_UP_TIME: 12.0}),
@@ -133,7 +134,9 @@ def seconds_to_fall(known: Known) -> Conclusions:
 
 
 @oil_rule(
-    source=LCF, matches=[example(measures={oil_analysis.FUEL_SHARE: 0.08})], non_matches=[example()]
+    source=sources.LABORATORY_FUEL,
+    matches=[example(measures={oil_analysis.FUEL_SHARE: 0.08})],
+    non_matches=[example()],
 )
 def share_of_fuel(known: Known) -> Conclusions:
     """More than four per cent of fuel in the oil calls for action at once."""
@@ -148,7 +151,9 @@ def share_of_fuel(known: Known) -> Conclusions:
 
 
 @oil_rule(
-    source=HB02, matches=[example(measures={oil_heat.OIL_HEAT: 400.0})], non_matches=[example()]
+    source=sources.ARMY_TM_272_TABLE,
+    matches=[example(measures={oil_heat.OIL_HEAT: 400.0})],
+    non_matches=[example()],
 )
 def heat_of_the_oil(known: Known) -> Conclusions:
     """Oil past about 121 degrees is too hot; oil near freezing is thick whatever its grade."""

@@ -1,5 +1,6 @@
 """Rules on what the tests of the instrument prove."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.model import Station
 from knowledge.pressure import direct_gauge, patterns
@@ -12,7 +13,7 @@ from knowledge.rule_api import (
     is_present,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE, CTG, TEL, TWO_CP
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import (
     findings,
     findings_direct_gauge,
@@ -24,7 +25,7 @@ rule = rules_of(Station.INSTRUMENT)
 
 
 @rule(
-    source=TEL,
+    source=sources.GAUGE_MAKER_SENDERS,
     matches=[
         example(patterns.GAUGE_READS_LOW, lacks=[direct_gauge.DIRECT_GAUGE_LOW]),
         example(patterns.GAUGE_READS_ZERO, lacks=[direct_gauge.DIRECT_GAUGE_LOW]),
@@ -94,7 +95,7 @@ def right_is_not_nothing(known: Known) -> Conclusions:
 
 
 @rule(
-    source=CTG,
+    source=sources.NEWSPAPER_JUMPY_GAUGE_2013,
     matches=[example(lacks=[findings_electrical.NEEDLE_IGNORES_LEAD_TEST])],
     non_matches=[example(findings_electrical.NEEDLE_IGNORES_LEAD_TEST)],
 )
@@ -109,7 +110,7 @@ def needle_swings_end_to_end(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TWO_CP,
+    source=sources.TECHNICIAN_ANSWER,
     matches=[example(findings.NEW_SENDER_CURED_IT), example(findings.NEW_SENDER_NO_DIFFERENCE)],
     non_matches=[example(lacks=[findings.NEW_SENDER_CURED_IT, findings.NEW_SENDER_NO_DIFFERENCE])],
 )

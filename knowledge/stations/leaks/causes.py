@@ -1,5 +1,6 @@
 """Root causes at the outside leaks, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -16,7 +17,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, HB02, HB03, HB07
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.delivery import findings_filter as delivery_filter
 from knowledge.stations.leaks import findings, findings_places
 from knowledge.stations.oil import findings_record as oil_record
@@ -29,7 +30,7 @@ EXTERNAL_LEAK_MAJOR = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=STRONG_UP),
     remedy="stop, wash down, find the place and repair it before refilling",
-    source=HB07,
+    source=sources.OVERHAUL_MANUAL_5_101,
     follows="fire on hot parts, then starved bearings and a seized engine",
     also=("oil leak", "losing oil", "pouring oil", "leaking oil everywhere", "puddle of oil"),
 )
@@ -40,7 +41,7 @@ BIG_LEAK_OF_UNKNOWN_PLACE = LinkGroup(
     parent=EXTERNAL_LEAK_MAJOR,
     effects={
         conditions.OIL_ESCAPING: (ALWAYS, COMMON_PRACTICE),
-        conditions.PRESSURE_GONE: (SOMETIMES, HB07),
+        conditions.PRESSURE_GONE: (SOMETIMES, sources.OVERHAUL_MANUAL_5_101),
         findings.LEAKS_ONLY_RUNNING: (OFTEN, COMMON_PRACTICE),
         behaviour.CHANGED_WITH_OIL_CHANGE: (SELDOM, COMMON_PRACTICE),
     },
@@ -115,7 +116,7 @@ OIL_LINE_LEAK = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=UP, raced_or_heeled=UP),
     remedy="renew line and fitting, support it, keep it clear of heat and edges",
-    source=HB03,
+    source=sources.DIESEL_TESTING_MANUAL,
     follows="oil gone in a minute or two, fire, starved bearings",
     also=(
         "oil hose blew",
@@ -132,11 +133,11 @@ LINE_OR_COOLER_LETS_GO = LinkGroup(
     note="A water-cooled cooler loses oil into its water, and the engine stays dry outside.",
     parent=OIL_LINE_LEAK,
     effects={
-        conditions.OIL_ESCAPING: (ALWAYS, HB03),
-        conditions.PRESSURE_GONE: (OFTEN, HB03),
+        conditions.OIL_ESCAPING: (ALWAYS, sources.DIESEL_TESTING_MANUAL),
+        conditions.PRESSURE_GONE: (OFTEN, sources.DIESEL_TESTING_MANUAL),
         findings_places.OIL_LINE_FOUND_BROKEN: (MOSTLY, COMMON_PRACTICE),
         findings_places.OIL_LINE_FITTING_WET: (OFTEN, COMMON_PRACTICE),
-        findings.OIL_OVERBOARD: (SELDOM, HB02),
+        findings.OIL_OVERBOARD: (SELDOM, sources.ARMY_TM_272_TABLE),
         findings.LEAKS_ONLY_RUNNING: (MOSTLY, COMMON_PRACTICE),
         behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, COMMON_PRACTICE),
     },

@@ -1,8 +1,9 @@
 """Findings at the outside leaks, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE, HB07, TMK
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.work import Access, Caution, Inspection
 
@@ -76,7 +77,7 @@ OIL_SEEN_OUTSIDE = Finding(
     station=Station.LEAKS,
     says="fresh oil runs down the outside of the engine",
     asks="Is there fresh, running oil on the outside of the engine?",
-    source=HB07,
+    source=sources.OVERHAUL_MANUAL_5_101,
     denies="the engine is dry outside",
     normal="damp seams at most",
     why="oil that is outside is missed at the pickup; it also burns",
@@ -215,7 +216,7 @@ ONLY_SMALL_SEEPS = Finding(
     station=Station.LEAKS,
     says="only small seeps show outside",
     asks="Do only small seeps show outside, no real leak?",
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     denies="no seeps at all",
     stage=Stage.OUTSIDE,
     normal="dry, or a film",
@@ -252,7 +253,7 @@ SURVEY_FOR_LEAKS = Inspection(
         SUMP_FOUND_HOLED,
         SEVERAL_SEALS_AT_ONCE,
     ),
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     tools=("lamp", "mirror", "camera", "clean rags"),
     cautions=(Caution.HOT, Caution.LIFTING, Caution.BOAT, Caution.USED_OIL, Caution.WASTE),
     destroys="nothing, until it is wiped",
@@ -277,7 +278,7 @@ OIL_SPRAYED = Finding(
     station=Station.LEAKS,
     says="oil sprays or squirts out while the engine runs",
     asks="Does oil spray or squirt out anywhere while the engine runs?",
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     denies="no oil sprays out",
     normal="none",
     why="only pressure oil squirts: look at filter, lines, sender and gallery plugs",
@@ -289,7 +290,7 @@ DROPS_FALL_WHILE_WATCHED = Finding(
     station=Station.LEAKS,
     says="oil drops form and fall while one watches",
     asks="Wiped dry and watched: do drops form and fall (not just damp)?",
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     denies="no drops fall while one watches",
     stage=Stage.OUTSIDE,
     normal="dampness or drops that do not fall may be run on",
@@ -327,7 +328,7 @@ WATCH_FOR_THE_LEAK_RUNNING = Inspection(
         oil_heat.BURNING_OIL_SMOKE,
         OIL_OVERBOARD,
     ),
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     tools=("cleaner", "chalk powder or dye and lamp", "fire extinguisher"),
     cautions=(*RUNNING, Caution.FIRE, Caution.SOLVENT),
     destroys="the old oil tracks are washed off",

@@ -1,8 +1,9 @@
 """Places where oil escapes, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE, HB03
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.delivery import findings_filter as delivery_filter
 from knowledge.stations.instrument import findings_sender as instrument_sender
 from knowledge.stations.leaks import findings
@@ -68,7 +69,7 @@ OIL_LINE_FOUND_BROKEN = Finding(
     station=Station.LEAKS,
     says="an oil line, hose or cooler is burst, chafed through or off",
     asks="Is an oil line, hose or cooler burst, chafed through, cracked or off its fitting?",
-    source=HB03,
+    source=sources.DIESEL_TESTING_MANUAL,
     denies="every oil line is whole and on",
     stage=Stage.OUTSIDE,
     normal="whole, dry, clipped clear of heat and edges",
@@ -80,7 +81,7 @@ OIL_LINE_FITTING_WET = Finding(
     station=Station.LEAKS,
     says="a fitting of an oil line or cooler is loose or wet",
     asks="Is any fitting of an oil line or cooler loose or wet with oil?",
-    source=HB03,
+    source=sources.DIESEL_TESTING_MANUAL,
     denies="the fittings of the oil lines are dry",
     stage=Stage.OUTSIDE,
     normal="dry and tight",
@@ -100,7 +101,7 @@ FOLLOW_THE_OIL_LINES = Inspection(
     minutes=10,
     access=Access.OUTSIDE,
     reveals=(OIL_LINE_FOUND_BROKEN, OIL_LINE_FITTING_WET, findings.OIL_OVERBOARD),
-    source=HB03,
+    source=sources.DIESEL_TESTING_MANUAL,
     tools=("lamp", "spanners"),
     cautions=(Caution.HOT, Caution.SHARP, Caution.USED_OIL),
     also=("check oil hoses", "check cooler lines"),

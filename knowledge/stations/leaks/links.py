@@ -1,10 +1,11 @@
 """Further links at the outside leaks: one finding of several causes, states of the circuit."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, GRT, JUDGEMENT, RV8, TMK
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import findings_filter as delivery_filter
 from knowledge.stations.leaks import causes, causes_openings, findings, findings_places
@@ -59,9 +60,9 @@ WHATEVER_WAS_UNDONE_LEAKS_FIRST = LinkGroup(
         causes.EXTERNAL_LEAK_MAJOR: (SOMETIMES, COMMON_PRACTICE),
         causes.SHAFT_SEAL_LEAK: (SOMETIMES, COMMON_PRACTICE),
         causes_openings.SENDER_LEAK: (SOMETIMES, COMMON_PRACTICE),
-        assembly_causes.SEALANT_DEBRIS: (SOMETIMES, RV8),
+        assembly_causes.SEALANT_DEBRIS: (SOMETIMES, sources.CLUB_SEALANT_STRAINER),
         assembly_causes.FASTENER_LOOSE_INSIDE: (SOMETIMES, COMMON_PRACTICE),
-        assembly_causes.DIRT_IN_ASSEMBLY: (SOMETIMES, GRT),
+        assembly_causes.DIRT_IN_ASSEMBLY: (SOMETIMES, sources.GASKET_FACE_CLEANING_2000),
     },
     matches=[example(behaviour.CHANGED_AFTER_OTHER_WORK)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[behaviour.CHANGED_AFTER_OTHER_WORK])],
@@ -76,7 +77,7 @@ OIL_THAT_LEAVES_IS_SEEN_SOMEWHERE = LinkGroup(
         findings.OIL_SEEN_OUTSIDE: (MOSTLY, COMMON_PRACTICE),
         findings.OIL_ON_THE_GROUND: (OFTEN, COMMON_PRACTICE),
         findings.OIL_LOSS_FAST: (OFTEN, COMMON_PRACTICE),
-        findings.DROPS_FALL_WHILE_WATCHED: (OFTEN, TMK),
+        findings.DROPS_FALL_WHILE_WATCHED: (OFTEN, sources.ARMY_TM_304_LEAKAGE),
         oil_heat.BURNING_OIL_SMOKE: (SOMETIMES, COMMON_PRACTICE),
         findings.OIL_SPRAYED: (SOMETIMES, COMMON_PRACTICE),
         findings.OIL_TRAIL_BEHIND: (SOMETIMES, COMMON_PRACTICE),

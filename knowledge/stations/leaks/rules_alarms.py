@@ -1,8 +1,9 @@
 """Alarms at the outside leaks: when to stop, or not to run."""
 
+from knowledge import sources
 from knowledge.model import Severity, Station
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
-from knowledge.sources import COMMON_PRACTICE, TMK
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import findings_sender as instrument_sender
 from knowledge.stations.leaks import findings, findings_places
 from knowledge.stations.oil import findings_heat as oil_heat
@@ -11,7 +12,7 @@ rule = rules_of(Station.LEAKS)
 
 
 @rule(
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     matches=[
         example(findings.OIL_SPRAYED),
         example(findings_places.FILTER_FOUND_LOOSE),
@@ -36,7 +37,7 @@ def jet_of_oil_means_stop(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     matches=[example(findings.DROPS_FALL_WHILE_WATCHED, oil_heat.BURNING_OIL_SMOKE)],
     non_matches=[example(oil_heat.BURNING_OIL_SMOKE), example(findings.DROPS_FALL_WHILE_WATCHED)],
 )
@@ -66,7 +67,7 @@ def oil_has_burned(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     matches=[
         example(findings.OIL_LOSS_FAST),
         example(findings_places.DRAIN_PLUG_FOUND_LOOSE),

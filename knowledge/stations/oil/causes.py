@@ -1,5 +1,6 @@
 """Root causes at the oil, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -16,7 +17,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, HB01, HB03, HB04, HB08, HB09, HPP, JUDGEMENT, SJR
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.oil import (
     findings,
     findings_analysis,
@@ -34,7 +35,7 @@ OIL_LEVEL_LOW = Cause(
     rate=Rate.VERY_COMMON,
     shifts=Shifts(high_mileage=UP, oil_just_changed=UP, stood_long=UP, raced_or_heeled=UP),
     remedy="photograph the stick, take a sample, fill to the mark, then find where the oil went",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     follows="oil full of air, lifter noise, wiped rod bearings",
     also=("low on oil", "ran out of oil", "burns oil", "forgot to fill it", "underfilled"),
 )
@@ -45,7 +46,7 @@ BURNT_OFF_OR_NEVER_FILLED = LinkGroup(
     note="Misleads when the level was read on a slope, or the oil has gone through a leak instead.",
     parent=OIL_LEVEL_LOW,
     effects={
-        conditions.OIL_SHORT: (ALWAYS, HB01),
+        conditions.OIL_SHORT: (ALWAYS, sources.ARMY_TM_347_CHART_1973),
         findings.DIPSTICK_LOW: (ALWAYS, COMMON_PRACTICE),
         findings_record.OIL_USED_FAST: (OFTEN, COMMON_PRACTICE),
         findings_record.OIL_NOT_CHECKED_LONG: (OFTEN, COMMON_PRACTICE),
@@ -90,7 +91,7 @@ OIL_LEVEL_HIGH = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, oil_just_changed=STRONG_UP, raced_or_heeled=UP),
     remedy="drain to the mark and explain the gain: wrong quantity, fuel, water or wrong stick",
-    source=HB08,
+    source=sources.MARINE_OWNERS_MANUAL_2008,
     follows="leaking seals, foam, starved lifters and bearings",
     also=("overfilled", "too much oil", "poured in too much", "over the full mark"),
 )
@@ -101,7 +102,7 @@ CRANK_BEATS_THE_OIL_TO_FOAM = LinkGroup(
     note="Misleads when it stands only a little over the mark: few engines mind that.",
     parent=OIL_LEVEL_HIGH,
     effects={
-        conditions.OIL_AERATED: (MOSTLY, HB08),
+        conditions.OIL_AERATED: (MOSTLY, sources.MARINE_OWNERS_MANUAL_2008),
         findings.LEVEL_HIGH: (MOSTLY, COMMON_PRACTICE),
         findings_drained.DRAINED_VOLUME_HIGH: (ALWAYS, COMMON_PRACTICE),
         findings_record.TOO_MUCH_POURED_IN: (SOMETIMES, COMMON_PRACTICE),
@@ -128,7 +129,7 @@ DIPSTICK_WRONG = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, oil_just_changed=UP, raced_or_heeled=UP),
     remedy="fill a measured quantity, mark the stick afresh, read it level and rested",
-    source=SJR,
+    source=sources.NEWSPAPER_BRAKING_2005,
     follows="starved or foaming again and again although the stick reads right",
     also=("wrong dipstick", "dipstick out of calibration", "bad dipstick marks", "false oil level"),
 )
@@ -139,9 +140,9 @@ STICK_THAT_LIES = LinkGroup(
     note='The stick says "right" all the while, so the shortage shows in bends or in the jug.',
     parent=DIPSTICK_WRONG,
     effects={
-        conditions.PICKUP_UNCOVERED: (OFTEN, SJR),
+        conditions.PICKUP_UNCOVERED: (OFTEN, sources.NEWSPAPER_BRAKING_2005),
         conditions.OIL_AERATED: (SOMETIMES, COMMON_PRACTICE),
-        conditions.OIL_SHORT: (SOMETIMES, SJR),
+        conditions.OIL_SHORT: (SOMETIMES, sources.NEWSPAPER_BRAKING_2005),
         findings.LEVEL_HIGH: (SELDOM, JUDGEMENT),
     },
     matches=[
@@ -161,9 +162,9 @@ MEASURED_FILL_GIVES_THE_STICK_AWAY = LinkGroup(
     says="A measured fill, or what comes out into a jug, gives a lying stick away.",
     parent=DIPSTICK_WRONG,
     effects={
-        findings_drained.STICK_MARKS_WRONG: (MOSTLY, HPP),
+        findings_drained.STICK_MARKS_WRONG: (MOSTLY, sources.STICK_VERIFICATION_2002),
         findings_record.DIPSTICK_NOT_ITS_OWN: (OFTEN, COMMON_PRACTICE),
-        findings.LEVEL_READ_WRONGLY: (OFTEN, HB09),
+        findings.LEVEL_READ_WRONGLY: (OFTEN, sources.MARINE_SERVICE_MANUAL_1999),
         findings_drained.DRAINED_VOLUME_LOW: (OFTEN, COMMON_PRACTICE),
         findings_drained.DRAINED_VOLUME_HIGH: (SOMETIMES, COMMON_PRACTICE),
     },
@@ -189,7 +190,7 @@ VISCOSITY_TOO_LOW = Cause(
         high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=STRONG_UP, raced_or_heeled=UP
     ),
     remedy="change to the grade the maker gives for this climate",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     follows="thin films and faster wear",
     also=(
         "wrong oil",
@@ -218,7 +219,7 @@ THINNER_THAN_THE_MANUAL_SAYS = LinkGroup(
     says="Oil thinner than the manual says is low hot and near normal cold, since it was changed.",
     parent=VISCOSITY_TOO_LOW,
     effects={
-        conditions.OIL_THIN: (ALWAYS, HB01),
+        conditions.OIL_THIN: (ALWAYS, sources.ARMY_TM_347_CHART_1973),
         findings_record.OIL_GRADE_TOO_THIN: (OFTEN, COMMON_PRACTICE),
         behaviour.CHANGED_WITH_GRADE: (OFTEN, COMMON_PRACTICE),
         behaviour.CHANGED_WITH_OIL_CHANGE: (SOMETIMES, COMMON_PRACTICE),
@@ -251,7 +252,7 @@ VISCOSITY_TOO_HIGH = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, oil_just_changed=UP, stood_long=UP),
     remedy="change to the right grade; change overdue oil",
-    source=HB03,
+    source=sources.DIESEL_TESTING_MANUAL,
     follows="oil bypassing the filter, a dry top end, heavy load on the pump drive",
     also=("oil too thick", "straight 50 in winter", "heavy oil", "oil like treacle"),
 )
@@ -261,9 +262,9 @@ THICKER_THAN_THE_MANUAL_SAYS = LinkGroup(
     says="Oil thicker than the manual says reads high, most of all cold, and comes late to far parts.",
     parent=VISCOSITY_TOO_HIGH,
     effects={
-        conditions.OIL_THICK: (ALWAYS, HB04),
+        conditions.OIL_THICK: (ALWAYS, sources.NOORDEMAN_2015),
         findings_record.OIL_GRADE_TOO_HEAVY: (MOSTLY, COMMON_PRACTICE),
-        findings_heat.OIL_VERY_COLD: (SOMETIMES, HB04),
+        findings_heat.OIL_VERY_COLD: (SOMETIMES, sources.NOORDEMAN_2015),
         behaviour.CHANGED_WITH_GRADE: (SOMETIMES, COMMON_PRACTICE),
         findings_drained.RIGHT_GRADE_CURES: (MOSTLY, COMMON_PRACTICE),
     },

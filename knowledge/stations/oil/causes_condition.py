@@ -1,5 +1,6 @@
 """Root causes in the condition of the oil, and normal readings, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -18,7 +19,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import CEB2, COMMON_PRACTICE, HB04, HB09, HB22, HPA, JIO, JUDGEMENT, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.oil import findings, findings_drained, findings_heat, findings_record
 
 OIL_OVERHEATED = Cause(
@@ -29,7 +30,7 @@ OIL_OVERHEATED = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
     remedy="restore cooling air, cooler, coolant and level; ease the load; use the right grade",
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     follows="oxidised oil, sludge, tired bearings",
     also=("hot oil", "oil too hot", "oil cooler not cooling", "overheating oil"),
 )
@@ -76,7 +77,7 @@ OIL_DEGRADED = Cause(
         high_mileage=STRONG_UP, freshly_rebuilt=DOWN, oil_just_changed=STRONG_DOWN, stood_long=UP
     ),
     remedy="change it at short intervals until clean; drop and clean the sump",
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     follows="sludge, a blocked screen, a starved pump, cavitation, corroded and wiped bearings",
     also=("old oil", "sludged engine", "overdue oil change", "dirty oil", "black sludge"),
 )
@@ -87,10 +88,10 @@ OVERDUE_BLACK_AND_GRITTY = LinkGroup(
     note="Misleads in a diesel, whose oil is black within hours of a change.",
     parent=OIL_DEGRADED,
     effects={
-        conditions.OIL_SLUDGED: (MOSTLY, JIO),
-        conditions.OIL_THICK: (SOMETIMES, HB04),
-        conditions.OIL_THIN: (SELDOM, HB22),
-        conditions.BEARINGS_DAMAGED: (SELDOM, CEB2),
+        conditions.OIL_SLUDGED: (MOSTLY, sources.CLUB_BLOCKED_SCREENS),
+        conditions.OIL_THICK: (SOMETIMES, sources.NOORDEMAN_2015),
+        conditions.OIL_THIN: (SELDOM, sources.EHRESMAN_1998),
+        conditions.BEARINGS_DAMAGED: (SELDOM, sources.BEARING_BROCHURE_CEB2),
         findings_record.OIL_OVERDUE: (MOSTLY, COMMON_PRACTICE),
         findings.OIL_BLACK_AND_GRITTY: (OFTEN, COMMON_PRACTICE),
         findings.OIL_SMELLS_BURNT: (SOMETIMES, COMMON_PRACTICE),
@@ -117,7 +118,7 @@ OIL_FOAM_PRONE = Cause(
     rate=Rate.RARE,
     shifts=Shifts(oil_just_changed=UP, raced_or_heeled=UP),
     remedy="drain it all and fill with the right oil, no additives",
-    source=HPA,
+    source=sources.OIL_AERATION_ARTICLE,
     follows="a wavering needle, noisy lifters, an eroded pump",
     also=("foaming oil", "frothy oil", "oil additive foams", "flushing oil left in"),
 )
@@ -127,7 +128,7 @@ OIL_THAT_WILL_NOT_LET_GO_OF_ITS_AIR = LinkGroup(
     says="Oil spoilt by flush, additive or the wrong fluid keeps its air, though the level is right.",
     parent=OIL_FOAM_PRONE,
     effects={
-        conditions.OIL_AERATED: (ALWAYS, HPA),
+        conditions.OIL_AERATED: (ALWAYS, sources.OIL_AERATION_ARTICLE),
         findings_record.ADDITIVE_OR_FLUSH_IN_OIL: (MOSTLY, COMMON_PRACTICE),
         behaviour.CHANGED_WITH_OIL_CHANGE: (OFTEN, COMMON_PRACTICE),
         findings_drained.RIGHT_GRADE_CURES: (MOSTLY, COMMON_PRACTICE),
@@ -150,7 +151,7 @@ OIL_HOT_NORMAL = Cause(
     rate=Rate.VERY_COMMON,
     shifts=Shifts(high_mileage=UP, raced_or_heeled=UP),
     remedy="no repair: write down the hot readings as this engine's baseline",
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     follows="nothing",
     no_fault=True,
     also=("normal hot idle pressure", "no fault", "just warm oil", "it is normal"),
@@ -162,15 +163,15 @@ QUIETLY_LOW_AT_A_HOT_IDLE = LinkGroup(
     note="Misleads when the hot reading is under the maker's own limit, or was never this low before.",
     parent=OIL_HOT_NORMAL,
     effects={
-        patterns_speed.GOOD_COLD_LOW_HOT: (MOSTLY, HB09),
-        patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (OFTEN, HB09),
-        patterns.GAUGE_READS_LOW: (OFTEN, HB09),
+        patterns_speed.GOOD_COLD_LOW_HOT: (MOSTLY, sources.MARINE_SERVICE_MANUAL_1999),
+        patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (OFTEN, sources.MARINE_SERVICE_MANUAL_1999),
+        patterns.GAUGE_READS_LOW: (OFTEN, sources.MARINE_SERVICE_MANUAL_1999),
         patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE: (SOMETIMES, COMMON_PRACTICE),
         patterns_speed.RISES_JUST_OFF_IDLE: (SOMETIMES, COMMON_PRACTICE),
-        behaviour.SAGS_AS_OIL_HEATS: (SELDOM, HB09),
+        behaviour.SAGS_AS_OIL_HEATS: (SELDOM, sources.MARINE_SERVICE_MANUAL_1999),
         patterns.LAMP_COMES_ON: (SELDOM, COMMON_PRACTICE),
         direct_gauge.DIRECT_GAUGE_LOW: (SELDOM, JUDGEMENT),
-        patterns.ENGINE_RUNS_NORMALLY: (ALWAYS, HB09),
+        patterns.ENGINE_RUNS_NORMALLY: (ALWAYS, sources.MARINE_SERVICE_MANUAL_1999),
     },
     matches=[
         example(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, patterns.ENGINE_RUNS_NORMALLY),
@@ -198,7 +199,7 @@ OIL_COLD_NORMAL = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(),
     remedy="no repair: keep the revs down until the oil is warm",
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     follows="nothing",
     no_fault=True,
     also=("normal cold pressure", "high when cold", "no fault", "comes down when warm"),
@@ -209,9 +210,9 @@ HIGH_ONLY_UNTIL_WARM = LinkGroup(
     says="High with cold oil and down again when warm: cold oil is stiff, nothing is wrong.",
     parent=OIL_COLD_NORMAL,
     effects={
-        patterns.GAUGE_READS_HIGH: (MOSTLY, HB04),
+        patterns.GAUGE_READS_HIGH: (MOSTLY, sources.NOORDEMAN_2015),
         patterns_speed.CLIMBS_PAST_SETTING: (SELDOM, PHYSICS),
-        findings_heat.OIL_VERY_COLD: (OFTEN, HB04),
+        findings_heat.OIL_VERY_COLD: (OFTEN, sources.NOORDEMAN_2015),
         patterns.ENGINE_RUNS_NORMALLY: (ALWAYS, COMMON_PRACTICE),
     },
     matches=[

@@ -1,5 +1,6 @@
 """Root causes that put fuel, water or coolant in the oil, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -15,7 +16,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import ADT, COMMON_PRACTICE, HB02, HB14, JUDGEMENT, LCF, LCW
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.oil import (
     findings,
     findings_analysis,
@@ -33,7 +34,7 @@ FUEL_DILUTION = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, stood_long=UP),
     remedy="find the way in (lift pump, float, injector, long idling), then change oil and filter",
-    source=LCF,
+    source=sources.LABORATORY_FUEL,
     follows="thin oil, low hot pressure, bore and bearing wear, risk of fire and explosion",
     also=("fuel in oil", "gas in the oil", "diesel in the oil", "oil smells of petrol"),
 )
@@ -43,8 +44,8 @@ FUEL_FOUND_BY_THE_LABORATORY = LinkGroup(
     says="Fuel found in the sample and viscosity down with it: the oil is diluted.",
     parent=FUEL_DILUTION,
     effects={
-        findings_analysis.LAB_FUEL_HIGH: (ALWAYS, LCF),
-        findings_analysis.LAB_VISCOSITY_LOW: (MOSTLY, LCF),
+        findings_analysis.LAB_FUEL_HIGH: (ALWAYS, sources.LABORATORY_FUEL),
+        findings_analysis.LAB_VISCOSITY_LOW: (MOSTLY, sources.LABORATORY_FUEL),
     },
     matches=[
         example(findings_analysis.LAB_FUEL_HIGH),
@@ -61,14 +62,14 @@ THIN_RISING_AND_SMELLING_OF_FUEL = LinkGroup(
     note="From there it goes on to low hot pressure and worn bores and bearings. Misleads when fuel was spilt on the filler, or a few cold short trips left a whiff that a hot run drives off.",
     parent=FUEL_DILUTION,
     effects={
-        conditions.OIL_THIN: (ALWAYS, LCF),
+        conditions.OIL_THIN: (ALWAYS, sources.LABORATORY_FUEL),
         findings.FUEL_SMELL: (MOSTLY, COMMON_PRACTICE),
         findings.LEVEL_RISEN: (OFTEN, COMMON_PRACTICE),
         findings.LEVEL_HIGH: (SOMETIMES, COMMON_PRACTICE),
         findings_drained.DRAINED_VOLUME_HIGH: (SOMETIMES, COMMON_PRACTICE),
-        findings_contamination.FUEL_GETS_IN: (OFTEN, HB02),
+        findings_contamination.FUEL_GETS_IN: (OFTEN, sources.ARMY_TM_272_TABLE),
         findings_drained.RIGHT_GRADE_CURES: (MOSTLY, COMMON_PRACTICE),
-        conditions.BEARINGS_DAMAGED: (SELDOM, LCF),
+        conditions.BEARINGS_DAMAGED: (SELDOM, sources.LABORATORY_FUEL),
     },
     matches=[
         example(findings.FUEL_SMELL),
@@ -90,7 +91,7 @@ COOLANT_IN_OIL = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
     remedy="stop using it; find the way in (gasket, crack, cooler, sea water), flush, change oil twice",
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     follows="corroded bearing lead, sludge, a blocked filter that bypasses, wiped bearings",
     also=("water in oil", "milky oil", "blown head gasket", "antifreeze in oil", "chocolate milk"),
 )
@@ -100,9 +101,9 @@ COOLANT_LEAVES_ITS_SALTS = LinkGroup(
     says="Coolant leaves glycol and its salts in the oil when the water itself has boiled away.",
     parent=COOLANT_IN_OIL,
     effects={
-        findings_analysis.GLYCOL_FOUND: (MOSTLY, LCW),
-        findings_analysis.WATER_IN_SAMPLE: (MOSTLY, LCW),
-        findings_analysis.LEAD_HIGH_ALONE: (SOMETIMES, LCW),
+        findings_analysis.GLYCOL_FOUND: (MOSTLY, sources.LABORATORY_COOLANT),
+        findings_analysis.WATER_IN_SAMPLE: (MOSTLY, sources.LABORATORY_COOLANT),
+        findings_analysis.LEAD_HIGH_ALONE: (SOMETIMES, sources.LABORATORY_COOLANT),
         findings_analysis.COPPER_HIGH_ALONE: (SELDOM, JUDGEMENT),
     },
     matches=[example(findings_analysis.GLYCOL_FOUND), example(findings_analysis.WATER_IN_SAMPLE)],
@@ -120,11 +121,11 @@ MILK_ON_THE_STICK = LinkGroup(
     note="Misleads when cold short trips leave cream in the filler neck and none on the stick.",
     parent=COOLANT_IN_OIL,
     effects={
-        findings.OIL_MILKY: (MOSTLY, HB14),
+        findings.OIL_MILKY: (MOSTLY, sources.MOTORCYCLE_MANUAL),
         findings.CREAM_IN_FILLER_ONLY: (SOMETIMES, JUDGEMENT),
         findings_contamination.COOLANT_LEVEL_FALLING: (MOSTLY, COMMON_PRACTICE),
         findings_contamination.COOLING_SYSTEM_LOSES_PRESSURE: (OFTEN, COMMON_PRACTICE),
-        findings_contamination.OIL_FILM_IN_COOLANT: (OFTEN, HB02),
+        findings_contamination.OIL_FILM_IN_COOLANT: (OFTEN, sources.ARMY_TM_272_TABLE),
         findings_drained.WATER_AT_THE_DRAIN: (OFTEN, COMMON_PRACTICE),
         findings_heat.SWEET_SMELL: (OFTEN, COMMON_PRACTICE),
         findings_heat.WHITE_PLUME: (OFTEN, COMMON_PRACTICE),
@@ -159,9 +160,9 @@ WATER_FILLS_THE_SUMP_AND_SPOILS_THE_OIL = LinkGroup(
     effects={
         conditions.OIL_THIN: (SOMETIMES, JUDGEMENT),
         conditions.OIL_THICK: (SELDOM, COMMON_PRACTICE),
-        conditions.OIL_AERATED: (SOMETIMES, ADT),
-        conditions.OIL_SLUDGED: (OFTEN, LCW),
-        conditions.BEARINGS_DAMAGED: (SOMETIMES, LCW),
+        conditions.OIL_AERATED: (SOMETIMES, sources.AERATION_ARTICLE_2016),
+        conditions.OIL_SLUDGED: (OFTEN, sources.LABORATORY_COOLANT),
+        conditions.BEARINGS_DAMAGED: (SOMETIMES, sources.LABORATORY_COOLANT),
         findings.LEVEL_RISEN: (OFTEN, COMMON_PRACTICE),
         findings.LEVEL_HIGH: (SOMETIMES, COMMON_PRACTICE),
         findings_drained.DRAINED_VOLUME_HIGH: (OFTEN, COMMON_PRACTICE),

@@ -1,5 +1,6 @@
 """The laboratory's sheet, and the check that shows it. Trends outrank single figures."""
 
+from knowledge import sources
 from knowledge.model import (
     OCCASIONAL,
     RARE,
@@ -11,7 +12,7 @@ from knowledge.model import (
     Stage,
     Station,
 )
-from knowledge.sources import BLK, COMMON_PRACTICE, IOA, LCF, LCW, PCL, TRN
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 
 
@@ -22,7 +23,7 @@ def lab(
     asks: str,
     normal: str,
     background: Background,
-    source: Source = PCL,
+    source: Source = sources.LUBRICANTS_HANDBOOK_2004,
     also: tuple[str, ...] = (),
     why: str = "",
 ) -> Finding:
@@ -77,7 +78,7 @@ LEAD_HIGH_ALONE = lab(
     "is lead high while copper is not (unleaded fuel only)?",
     "under 25 to 40 ppm; with leaded fuel it says nothing",
     RARE,
-    source=IOA,
+    source=sources.OIL_ANALYSIS_TABLE,
     also=("high lead", "Pb high", "lead in oil"),
 )
 TIN_HIGH = lab(
@@ -123,7 +124,7 @@ GLYCOL_FOUND = lab(
     "was glycol found, or sodium or potassium well up?",
     "none; some additives hold potassium, sea water gives sodium alone",
     VERY_RARE,
-    source=TRN,
+    source=sources.OIL_ANALYSIS_DARK_ART,
     also=("glycol positive", "sodium high", "potassium high", "antifreeze in sample"),
     why="sodium stays behind when the water has boiled off",
 )
@@ -134,7 +135,7 @@ WATER_IN_SAMPLE = lab(
     "is there more than 0.1 % water?",
     "0.1 % at most",
     RARE,
-    source=LCW,
+    source=sources.LABORATORY_COOLANT,
     also=("water in sample", "crackle test", "moisture in oil"),
 )
 LAB_FUEL_HIGH = lab(
@@ -144,7 +145,7 @@ LAB_FUEL_HIGH = lab(
     "is there more than about 4 % fuel?",
     "caution from about 2.5 %, act at once above 4 to 5 %",
     RARE,
-    source=LCF,
+    source=sources.LABORATORY_FUEL,
     also=("fuel dilution", "fuel in sample", "low flash point"),
     why="5 % of fuel turns one grade into the next thinner",
 )
@@ -182,7 +183,7 @@ METALS_NORMAL = lab(
     "are all wear metals normal?",
     "normal; flakes too big for the test still hide in the filter",
     OCCASIONAL,
-    source=BLK,
+    source=sources.LABORATORY_WORRY,
     also=("oil analysis clean", "no metals", "normal oil report"),
 )
 FUEL_SHARE = Measure(
@@ -192,7 +193,7 @@ FUEL_SHARE = Measure(
     asks="How much fuel does the laboratory find in the oil?",
     dimension="fraction",
     plausible=(0.0, 0.6),
-    source=LCF,
+    source=sources.LABORATORY_FUEL,
     spread=0.005,
     also=(
         "how much petrol in the oil",
@@ -241,7 +242,7 @@ SEND_AN_OIL_SAMPLE = Inspection(
         ACID_NUMBER_HIGH,
         METALS_NORMAL,
     ),
-    source=BLK,
+    source=sources.LABORATORY_WORRY,
     measures=(FUEL_SHARE, VISCOSITY_AT_100C),
     tools=("sample bottle", "vacuum pump", "label"),
     cautions=(Caution.HOT, Caution.USED_OIL),

@@ -1,7 +1,7 @@
 """Fuel, coolant, water and sludge in the oil, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import HB02, HB08, LCW
 from knowledge.stations.oil import findings, findings_heat
 from knowledge.work import Access, Caution, Inspection
 
@@ -10,7 +10,7 @@ FUEL_GETS_IN = Finding(
     station=Station.OIL,
     says="a way in for fuel was found: lift pump, float, injector or choke",
     asks="Does the lift pump weep, the carburettor flood, an injector leak or the choke stick?",
-    source=HB08,
+    source=sources.MARINE_OWNERS_MANUAL_2008,
     denies="the fuel system is tight",
     stage=Stage.OUTSIDE,
     normal="tight, and no flooding",
@@ -28,7 +28,7 @@ LOOK_FOR_THE_FUEL = Inspection(
     minutes=15,
     access=Access.OUTSIDE,
     reveals=(FUEL_GETS_IN,),
-    source=HB08,
+    source=sources.MARINE_OWNERS_MANUAL_2008,
     tools=("lamp", "extinguisher"),
     cautions=(Caution.FIRE, Caution.BATTERY, Caution.INJECTION, Caution.BOAT),
     also=("fuel pump diaphragm", "flooding carburettor", "injector leak"),
@@ -39,7 +39,7 @@ COOLANT_LEVEL_FALLING = Finding(
     station=Station.OIL,
     says="the coolant level keeps falling and no leak shows outside",
     asks="Does the coolant keep falling with no leak to be seen outside?",
-    source=LCW,
+    source=sources.LABORATORY_COOLANT,
     denies="the coolant level holds",
     stage=Stage.KNOWN,
     normal="steady",
@@ -51,7 +51,7 @@ OIL_FILM_IN_COOLANT = Finding(
     station=Station.OIL,
     says="an oil film stands on the coolant",
     asks="Cold, cap off: is there an oil film or brown foam on the coolant?",
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     denies="no oil on the coolant",
     stage=Stage.OUTSIDE,
     normal="none",
@@ -63,7 +63,7 @@ COOLING_SYSTEM_LOSES_PRESSURE = Finding(
     station=Station.OIL,
     says="the cooling system does not hold test pressure and is dry outside",
     asks="Pumped up cold to the cap's figure: does it lose pressure while dry outside?",
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     denies="the cooling system holds test pressure",
     stage=Stage.OUTSIDE,
     normal="holds the cap's figure for ten minutes",
@@ -91,7 +91,7 @@ CROSS_CHECK_COOLANT = Inspection(
         findings.OIL_MILKY,
         findings.CREAM_IN_FILLER_ONLY,
     ),
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     tools=("cooling system tester", "lamp"),
     cautions=(
         Caution.HOT,

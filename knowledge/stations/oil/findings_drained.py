@@ -1,9 +1,10 @@
 """Oil drained, measured and refilled, and the checks that show it."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.pressure import behaviour, patterns_speed
-from knowledge.sources import COMMON_PRACTICE, HPP, LCF, LCW
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.oil import findings
 from knowledge.work import Access, Caution, Inspection
 
@@ -12,7 +13,7 @@ WATER_AT_THE_DRAIN = Finding(
     station=Station.OIL,
     says="water or coolant ran out ahead of the oil at the drain",
     asks="With the engine rested, did water run out ahead of the oil at the drain plug?",
-    source=LCW,
+    source=sources.LABORATORY_COOLANT,
     denies="only oil came out of the drain",
     stage=Stage.OPENED,
     normal="oil only",
@@ -50,7 +51,7 @@ DRAINED_VOLUME_LOW = Finding(
     station=Station.OIL,
     says="much less oil came out than the engine holds",
     asks="Drained into a jug: did much less oil come out than the engine holds?",
-    source=HPP,
+    source=sources.STICK_VERIFICATION_2002,
     denies="no less oil came out than went in",
     stage=Stage.OPENED,
     normal="the fill in the manual, less what clings inside",
@@ -63,7 +64,7 @@ DRAINED_VOLUME_HIGH = Finding(
     station=Station.OIL,
     says="more oil came out than the engine should hold",
     asks="Drained into a jug: did more come out than the engine should hold?",
-    source=HPP,
+    source=sources.STICK_VERIFICATION_2002,
     denies="no more oil came out than it should hold",
     stage=Stage.OPENED,
     normal="the fill in the manual",
@@ -77,7 +78,7 @@ DRAINED_VOLUME = Measure(
     asks="How much oil came out?",
     dimension="volume",
     plausible=(0.0, 0.4),
-    source=HPP,
+    source=sources.STICK_VERIFICATION_2002,
     spread=0.0002,
     also=("quarts drained", "litres drained"),
 )
@@ -89,7 +90,7 @@ MEASURE_WHAT_COMES_OUT = Inspection(
     minutes=5,
     access=Access.DRAINED,
     reveals=(DRAINED_VOLUME_LOW, DRAINED_VOLUME_HIGH),
-    source=HPP,
+    source=sources.STICK_VERIFICATION_2002,
     measures=(DRAINED_VOLUME,),
     tools=("measuring jug",),
     cautions=(Caution.HOT, Caution.USED_OIL),
@@ -102,7 +103,7 @@ STICK_MARKS_WRONG = Finding(
     station=Station.OIL,
     says="a measured fill does not come to the mark it should",
     asks="After a measured fill: is the oil away from the mark where it should stand?",
-    source=HPP,
+    source=sources.STICK_VERIFICATION_2002,
     denies="a measured fill comes to its mark",
     stage=Stage.OPENED,
     normal="the maker's quantity stands at the full mark",
@@ -121,7 +122,7 @@ FILL_BY_MEASURE = Inspection(
     minutes=20,
     access=Access.DRAINED,
     reveals=(STICK_MARKS_WRONG,),
-    source=HPP,
+    source=sources.STICK_VERIFICATION_2002,
     tools=("measuring jug", "the right oil"),
     cautions=(Caution.USED_OIL,),
     waits_minutes=10,
@@ -133,7 +134,7 @@ RIGHT_GRADE_CURES = Finding(
     station=Station.OIL,
     says="fresh oil of the right grade puts the reading right",
     asks="With fresh oil of the right grade: is the reading right again?",
-    source=LCF,
+    source=sources.LABORATORY_FUEL,
     denies="fresh oil of the right grade changes nothing",
     stage=Stage.OPENED,
     normal="no change, if the oil was not at fault",
@@ -153,7 +154,7 @@ TRY_THE_RIGHT_GRADE = Inspection(
     minutes=45,
     access=Access.DRAINED,
     reveals=(RIGHT_GRADE_CURES, behaviour.CHANGED_WITH_GRADE, patterns_speed.GOOD_COLD_LOW_HOT),
-    source=LCF,
+    source=sources.LABORATORY_FUEL,
     tools=("the right oil", "filter", "trusted gauge", "thermometer"),
     cautions=(*RUNNING, Caution.USED_OIL, Caution.WASTE),
     destroys="the old oil: its level, look and share of fuel",

@@ -10,8 +10,9 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from knowledge import sources
 from knowledge.model import Source
-from knowledge.sources import FROM_MEMORY, SAE_J300
+from knowledge.sources import FROM_MEMORY
 from knowledge.units import PSI
 
 MM2_S = 1e-6  #: one mm2/s, a centistoke, in m2/s
@@ -27,7 +28,7 @@ class HotGrade:
     kv100_least: float
     kv100_most: float
     hths_least: float
-    source: Source = SAE_J300
+    source: Source = sources.SAE_J300
 
     @property
     def kv100_middle(self) -> float:
@@ -51,7 +52,7 @@ class WinterGrade:
     pumping_temperature: float
     kv100_least: float
     assumed_vi: float
-    source: Source = SAE_J300
+    source: Source = sources.SAE_J300
     vi_source: Source = FROM_MEMORY
 
 

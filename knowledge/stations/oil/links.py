@@ -1,21 +1,11 @@
 """Further links at the oil: one finding of several causes, states of the circuit."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import (
-    COMMON_PRACTICE,
-    ELM,
-    HB04,
-    HB22,
-    IOA,
-    JIO,
-    JUDGEMENT,
-    MIF,
-    PCL,
-    PHYSICS,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.oil import (
     causes,
@@ -51,7 +41,7 @@ SLUDGE_STANDS_FOR_WHAT_IT_BLOCKS = LinkGroup(
         *origins_of(
             findings.SLUDGE_SEEN,
             {
-                suction_causes.PICKUP_SCREEN_BLOCKED: (OFTEN, JIO),
+                suction_causes.PICKUP_SCREEN_BLOCKED: (OFTEN, sources.CLUB_BLOCKED_SCREENS),
                 delivery_causes.FILTER_BLOCKED: (SOMETIMES, COMMON_PRACTICE),
             },
         ),
@@ -65,7 +55,7 @@ SLUDGE_STANDS_FOR_WHAT_IT_BLOCKS = LinkGroup(
         *origins_of(
             findings_record.OIL_OVERDUE,
             {
-                suction_causes.PICKUP_SCREEN_BLOCKED: (SOMETIMES, JIO),
+                suction_causes.PICKUP_SCREEN_BLOCKED: (SOMETIMES, sources.CLUB_BLOCKED_SCREENS),
                 delivery_causes.FILTER_BLOCKED: (SOMETIMES, COMMON_PRACTICE),
             },
         ),
@@ -161,7 +151,7 @@ COPPER_WITH_LEAD_IS_BEARING_METAL = LinkGroup(
         *effects_of(
             conditions.BEARINGS_DAMAGED,
             {
-                findings_analysis.COPPER_AND_LEAD_HIGH: (MOSTLY, ELM),
+                findings_analysis.COPPER_AND_LEAD_HIGH: (MOSTLY, sources.MARINE_ELEMENT_LIST),
                 findings_analysis.TIN_HIGH: (OFTEN, COMMON_PRACTICE),
                 findings_analysis.ALUMINIUM_HIGH: (SOMETIMES, COMMON_PRACTICE),
             },
@@ -245,9 +235,9 @@ ACID_OIL_THICKENS_AND_EATS_LEAD = LinkGroup(
         *effects_of(
             causes_condition.OIL_DEGRADED,
             {
-                findings_analysis.ACID_NUMBER_HIGH: (MOSTLY, PCL),
-                findings_analysis.LAB_VISCOSITY_HIGH: (OFTEN, HB04),
-                findings_analysis.LEAD_HIGH_ALONE: (OFTEN, IOA),
+                findings_analysis.ACID_NUMBER_HIGH: (MOSTLY, sources.LUBRICANTS_HANDBOOK_2004),
+                findings_analysis.LAB_VISCOSITY_HIGH: (OFTEN, sources.NOORDEMAN_2015),
+                findings_analysis.LEAD_HIGH_ALONE: (OFTEN, sources.OIL_ANALYSIS_TABLE),
                 findings_analysis.IRON_HIGH: (SELDOM, JUDGEMENT),
             },
         ),
@@ -305,7 +295,7 @@ DAMAGE_HEATS_AND_BURNS_THE_OIL = LinkGroup(
         *effects_of(
             conditions.FLOW_RESTRICTED,
             {
-                findings_heat.OIL_TEMPERATURE_HIGH: (SELDOM, HB22),
+                findings_heat.OIL_TEMPERATURE_HIGH: (SELDOM, sources.EHRESMAN_1998),
             },
         ),
         *effects_of(
@@ -333,7 +323,7 @@ GLITTER_IS_BEARING_OR_PUMP = LinkGroup(
     says="Glitter in the oil is metal from bearings or pump; the filter holds the rest.",
     child=findings.GLITTER_IN_OIL,
     origins={
-        conditions.METAL_SHED: (OFTEN, MIF),
+        conditions.METAL_SHED: (OFTEN, sources.INSIDE_YOUR_FILTER),
         conditions.PUMP_SCORED: (SELDOM, JUDGEMENT),
     },
     matches=[example(findings.GLITTER_IN_OIL)],

@@ -1,7 +1,8 @@
 """Parts for a repair of the oil."""
 
+from knowledge import sources
 from knowledge.engines import features
-from knowledge.sources import COMMON_PRACTICE, SJR
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.oil import causes, causes_condition, causes_contamination
 from knowledge.work import Access, Part
 
@@ -9,7 +10,7 @@ DIPSTICK = Part(
     id="dipstick",
     says="dipstick, with its tube, that belongs to this engine and sump",
     quantity="1",
-    source=SJR,
+    source=sources.NEWSPAPER_BRAKING_2005,
     measure_first="stop to full mark against the measured fill; tube height above the rail",
     for_causes=(causes.DIPSTICK_WRONG,),
     also=("oil stick",),

@@ -1,16 +1,16 @@
 """Alarms at the oil: when to stop, or not to run."""
 
+from knowledge import sources
 from knowledge.model import Severity, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
-from knowledge.sources import DGA, HB01, HB02, LCF, LCW, TMK
 from knowledge.stations.oil import findings, findings_heat
 
 rule = rules_of(Station.OIL)
 
 
 @rule(
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     matches=[example(findings.DIPSTICK_DRY)],
     non_matches=[example(findings.DIPSTICK_LOW), example(lacks=[findings.DIPSTICK_DRY])],
 )
@@ -25,7 +25,7 @@ def no_oil_on_the_stick(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     matches=[example(findings.DIPSTICK_LOW)],
     non_matches=[example(findings.LEVEL_CORRECT), example(lacks=[findings.DIPSTICK_LOW])],
 )
@@ -40,7 +40,7 @@ def below_the_add_mark(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB02,
+    source=sources.ARMY_TM_272_TABLE,
     matches=[example(findings_heat.OIL_TEMPERATURE_HIGH)],
     non_matches=[example(lacks=[findings_heat.OIL_TEMPERATURE_HIGH])],
 )
@@ -55,7 +55,7 @@ def oil_past_its_heat(known: Known) -> Conclusions:
 
 
 @rule(
-    source=LCW,
+    source=sources.LABORATORY_COOLANT,
     matches=[example(findings.OIL_MILKY, patterns.GAUGE_READS_LOW), example(findings.OIL_MILKY)],
     non_matches=[
         example(patterns.GAUGE_READS_LOW),
@@ -73,7 +73,7 @@ def milk_is_no_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=DGA,
+    source=sources.FUEL_DILUTION_NOTE,
     matches=[
         example(findings.FUEL_SMELL, findings.LEVEL_RISEN),
         example(findings.FUEL_SMELL, findings.LEVEL_HIGH),
@@ -92,7 +92,7 @@ def fuel_fills_the_sump(known: Known) -> Conclusions:
 
 
 @rule(
-    source=LCF,
+    source=sources.LABORATORY_FUEL,
     matches=[example(findings.FUEL_SMELL)],
     non_matches=[example(lacks=[findings.FUEL_SMELL]), example(findings.LEVEL_HIGH)],
 )
@@ -107,7 +107,7 @@ def smell_of_fuel(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TMK,
+    source=sources.ARMY_TM_304_LEAKAGE,
     matches=[example(findings_heat.BURNING_OIL_SMOKE)],
     non_matches=[
         example(lacks=[findings_heat.BURNING_OIL_SMOKE]),

@@ -1,5 +1,6 @@
 """Rules on facts about the oil: what follows, what cannot both be right."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.model import Station
 from knowledge.rule_api import (
@@ -11,7 +12,7 @@ from knowledge.rule_api import (
     is_present,
     rules_of,
 )
-from knowledge.sources import BLK, COMMON_PRACTICE, HB01, HB09, HPP
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.oil import (
     findings,
     findings_analysis,
@@ -24,7 +25,7 @@ rule = rules_of(Station.OIL)
 
 
 @rule(
-    source=BLK,
+    source=sources.LABORATORY_WORRY,
     matches=[example(findings_analysis.METALS_NORMAL)],
     non_matches=[
         example(findings_analysis.IRON_HIGH),
@@ -50,7 +51,7 @@ def clean_sheet_clears_the_metals(known: Known) -> Conclusions:
 
 
 @rule(
-    source=BLK,
+    source=sources.LABORATORY_WORRY,
     matches=[
         example(findings_analysis.METALS_NORMAL, findings_analysis.COPPER_AND_LEAD_HIGH),
         example(findings_analysis.LAB_VISCOSITY_LOW, findings_analysis.LAB_VISCOSITY_HIGH),
@@ -81,7 +82,7 @@ def sheet_that_contradicts_itself(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     matches=[example(findings.LEVEL_CORRECT)],
     non_matches=[example(lacks=[findings.LEVEL_CORRECT]), example(findings.LEVEL_SLIGHTLY_HIGH)],
 )
@@ -97,7 +98,7 @@ def between_the_marks_is_neither_low_nor_high(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     matches=[example(findings.LEVEL_HIGH), example(findings.LEVEL_SLIGHTLY_HIGH)],
     non_matches=[example(lacks=[findings.LEVEL_HIGH]), example(findings.LEVEL_CORRECT)],
 )
@@ -109,7 +110,7 @@ def above_the_mark_is_not_low(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     matches=[example(findings.DIPSTICK_LOW), example(findings.DIPSTICK_DRY)],
     non_matches=[example(lacks=[findings.DIPSTICK_LOW]), example(findings.LEVEL_CORRECT)],
 )
@@ -195,7 +196,7 @@ def parts_that_are_not_there(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HPP,
+    source=sources.STICK_VERIFICATION_2002,
     matches=[
         example(findings.LEVEL_CORRECT, findings_drained.DRAINED_VOLUME_LOW),
         example(findings.LEVEL_CORRECT, findings_drained.DRAINED_VOLUME_HIGH),

@@ -1,11 +1,12 @@
 """Rules that make a fault of the oil more or less common."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.history import findings as history
 from knowledge.model import Shift, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
-from knowledge.sources import COMMON_PRACTICE, HB04, HB08, HB09, HPP, JIO
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.oil import causes, causes_condition, causes_contamination, findings
 
 rule = rules_of(Station.OIL)
@@ -23,7 +24,7 @@ def no_coolant_to_leak(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB08,
+    source=sources.MARINE_OWNERS_MANUAL_2008,
     matches=[example(history.IDLES_LONG), example(features.MECHANICAL_LIFT_PUMP)],
     non_matches=[example(lacks=[history.IDLES_LONG]), example(history.WORKED_HARD)],
 )
@@ -36,7 +37,7 @@ def long_idling_and_short_cold_trips(known: Known) -> Conclusions:
 
 
 @rule(
-    source=JIO,
+    source=sources.CLUB_BLOCKED_SCREENS,
     matches=[example(history.SERVICE_NEGLECTED)],
     non_matches=[example(lacks=[history.SERVICE_NEGLECTED])],
 )
@@ -48,7 +49,7 @@ def neglected_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     matches=[example(history.HOT_AND_THIN), example(history.WORKED_HARD)],
     non_matches=[
         example(lacks=[history.HOT_AND_THIN, history.WORKED_HARD]),
@@ -77,7 +78,7 @@ def frost_stiffens_the_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HPP,
+    source=sources.STICK_VERIFICATION_2002,
     matches=[example(history.SUMP_OR_PUMP_SWAPPED), example(features.TILTS)],
     non_matches=[example(lacks=[history.SUMP_OR_PUMP_SWAPPED, features.TILTS])],
 )
@@ -90,7 +91,7 @@ def changed_sump_or_tilted_engine(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     matches=[
         example(patterns_speed.LOW_AT_ALL_SPEEDS),
         example(patterns_speed.FALLS_AS_REVS_RISE),
@@ -115,7 +116,7 @@ def never_the_way_of_warm_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB04,
+    source=sources.NOORDEMAN_2015,
     matches=[example(patterns.GAUGE_READS_LOW), example(patterns.GAUGE_READS_ZERO)],
     non_matches=[example(patterns.GAUGE_READS_HIGH), example(lacks=[patterns.GAUGE_READS_LOW])],
 )

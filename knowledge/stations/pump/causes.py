@@ -1,5 +1,6 @@
 """Root causes at the pump, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -18,22 +19,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import (
-    COMMON_PRACTICE,
-    EB09,
-    GMI,
-    HB01,
-    HB04,
-    HB07,
-    HB11,
-    HB18,
-    HB19,
-    JUDGEMENT,
-    PGN,
-    ROT,
-    TEB,
-    THK,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.pump import (
     findings,
     findings_bench,
@@ -50,7 +36,7 @@ PUMP_GEAR_WEAR = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=DOWN),
     remedy="fit a new pump, checked against the makers' clearances first",
-    source=EB09,
+    source=sources.ENGINE_BUILDER_2009,
     follows="slow bearing wear",
     also=("worn oil pump", "bad oil pump", "tired pump", "oil pump worn out", "weak pump"),
 )
@@ -61,15 +47,15 @@ WIDE_CLEARANCES_ALL_THROUGH_THE_PUMP = LinkGroup(
     note="It came over months or years, and such a pump is slow to draw after standing. Misleads when the bearings are just as worn: a new pump then helps little.",
     parent=PUMP_GEAR_WEAR,
     effects={
-        conditions.PUMP_SLIP: (ALWAYS, EB09),
+        conditions.PUMP_SLIP: (ALWAYS, sources.ENGINE_BUILDER_2009),
         patterns.DECLINED_OVER_MONTHS: (OFTEN, COMMON_PRACTICE),
         findings_wear.GEARS_WORN_OUT: (MOSTLY, COMMON_PRACTICE),
-        findings_bench.END_CLEARANCE_WIDE: (MOSTLY, TEB),
-        findings_bench.SIDE_CLEARANCE_WIDE: (OFTEN, TEB),
-        findings_bench.ROTOR_TIP_WIDE: (OFTEN, ROT),
-        findings_wear.GEAR_BACKLASH_WIDE: (SOMETIMES, TEB),
+        findings_bench.END_CLEARANCE_WIDE: (MOSTLY, sources.ENGINE_BUILDERS_2020),
+        findings_bench.SIDE_CLEARANCE_WIDE: (OFTEN, sources.ENGINE_BUILDERS_2020),
+        findings_bench.ROTOR_TIP_WIDE: (OFTEN, sources.ROTOR_PUMP_LIMITS_2023),
+        findings_wear.GEAR_BACKLASH_WIDE: (SOMETIMES, sources.ENGINE_BUILDERS_2020),
         findings_wear.PUMP_SHAFT_PLAY: (OFTEN, COMMON_PRACTICE),
-        findings_bench.COVER_GROOVED: (SOMETIMES, TEB),
+        findings_bench.COVER_GROOVED: (SOMETIMES, sources.ENGINE_BUILDERS_2020),
         findings.PUMP_NOISE: (SELDOM, JUDGEMENT),
         findings_mount.DRAWS_NOTHING_IN_BATH: (SOMETIMES, JUDGEMENT),
     },
@@ -102,7 +88,7 @@ PUMP_COVER_SCORED = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=STRONG_UP),
     remedy="lap the cover flat or renew it; renew the pump if body or gears are worn too",
-    source=GMI,
+    source=sources.PUMP_INSPECTION_2006,
     follows="slow bearing wear",
     also=("scored oil pump cover", "grooved end plate", "worn pump cover", "hollow pump cover"),
 )
@@ -112,9 +98,9 @@ GROOVE_IN_THE_END_PLATE = LinkGroup(
     says="A groove worn into the cover adds to the end clearance: the same picture as a worn pump.",
     parent=PUMP_COVER_SCORED,
     effects={
-        conditions.PUMP_SLIP: (MOSTLY, TEB),
+        conditions.PUMP_SLIP: (MOSTLY, sources.ENGINE_BUILDERS_2020),
         findings_bench.COVER_GROOVED: (ALWAYS, COMMON_PRACTICE),
-        findings_bench.END_CLEARANCE_WIDE: (OFTEN, GMI),
+        findings_bench.END_CLEARANCE_WIDE: (OFTEN, sources.PUMP_INSPECTION_2006),
         patterns.DECLINED_OVER_MONTHS: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
@@ -134,7 +120,7 @@ PUMP_COVER_LOOSE = Cause(
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="tighten and lock the screws, or fit a flat, stiffer cover",
-    source=HB11,
+    source=sources.MARINE_DIESEL_MANUAL,
     follows="air drawn in at the joint, then a screw or the cover in the sump",
     also=("oil pump cover loose", "pump back plate screws loose", "pump cover flexing"),
 )
@@ -147,13 +133,13 @@ COVER_THAT_GAPES_UNDER_PRESSURE = LinkGroup(
     effects={
         conditions.PUMP_SLIP: (OFTEN, COMMON_PRACTICE),
         conditions.DELIVERY_REDUCED: (SOMETIMES, COMMON_PRACTICE),
-        conditions.AIR_IN_SUCTION: (SOMETIMES, HB11),
+        conditions.AIR_IN_SUCTION: (SOMETIMES, sources.MARINE_DIESEL_MANUAL),
         patterns_speed.NEVER_REACHES_SETTING_COLD: (OFTEN, COMMON_PRACTICE),
         patterns_speed.CAPPED_LOW: (SOMETIMES, JUDGEMENT),
         patterns.FELL_SUDDENLY: (SELDOM, JUDGEMENT),
         findings_bench.COVER_WARPED: (MOSTLY, COMMON_PRACTICE),
         findings_bench.COVER_SCREWS_LOOSE: (OFTEN, COMMON_PRACTICE),
-        findings_wear.AIR_AT_PUMP_COVER: (OFTEN, HB11),
+        findings_wear.AIR_AT_PUMP_COVER: (OFTEN, sources.MARINE_DIESEL_MANUAL),
         findings_mount.DRAWS_NOTHING_IN_BATH: (SOMETIMES, JUDGEMENT),
     },
     matches=[
@@ -176,7 +162,7 @@ PUMP_DEBRIS_LOCK = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP, raced_or_heeled=UP),
     remedy="strip and renew the pump, renew its drive, find where the piece came from",
-    source=THK,
+    source=sources.JOBBER_OIL_PUMPS,
     follows="a broken pump drive, then the bearings",
     also=("oil pump jammed", "pump locked up", "something in the oil pump", "seized oil pump"),
 )
@@ -187,9 +173,9 @@ PIECE_BETWEEN_THE_GEARS = LinkGroup(
     note="Misleads when the piece came from a wreck already under way: then it followed, not led.",
     parent=PUMP_DEBRIS_LOCK,
     effects={
-        conditions.PUMP_NOT_TURNING: (MOSTLY, THK),
+        conditions.PUMP_NOT_TURNING: (MOSTLY, sources.JOBBER_OIL_PUMPS),
         conditions.PUMP_DRIVE_ERRATIC: (SOMETIMES, JUDGEMENT),
-        patterns.FELL_SUDDENLY: (SOMETIMES, THK),
+        patterns.FELL_SUDDENLY: (SOMETIMES, sources.JOBBER_OIL_PUMPS),
         findings_bench.PIECE_IN_PUMP: (MOSTLY, COMMON_PRACTICE),
         findings_drive.PUMP_JAMMED: (MOSTLY, COMMON_PRACTICE),
         findings_wear.PUMP_GEAR_BROKEN: (OFTEN, COMMON_PRACTICE),
@@ -197,7 +183,7 @@ PIECE_BETWEEN_THE_GEARS = LinkGroup(
         findings_mount.PUMP_TURNS_ROUGHLY: (OFTEN, COMMON_PRACTICE),
         findings_bench.STEEL_SLIVERS_IN_PUMP: (SOMETIMES, JUDGEMENT),
         findings.PUMP_NOISE: (SELDOM, JUDGEMENT),
-        findings_drive.DRIVE_SHAFT_BROKEN: (OFTEN, THK),
+        findings_drive.DRIVE_SHAFT_BROKEN: (OFTEN, sources.JOBBER_OIL_PUMPS),
         findings_drive.DRIVE_COUPLING_SHEARED: (SOMETIMES, COMMON_PRACTICE),
         findings_drive.DRIVE_GEAR_STRIPPED: (SOMETIMES, COMMON_PRACTICE),
         findings.DRIVE_PARTNER_STOPPED: (SELDOM, COMMON_PRACTICE),
@@ -230,7 +216,7 @@ PUMP_MOUNT_LEAK = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP),
     remedy="dress both faces; fit the gasket, or none, as the maker says; bolts not bottoming",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     follows="blown gasket and a sudden fall",
     also=("oil pump gasket blown", "leak between pump and block", "pump bolts loose"),
 )
@@ -240,13 +226,13 @@ OIL_ESCAPES_BETWEEN_PUMP_AND_BLOCK = LinkGroup(
     says="A leak between pump and block pours oil back into the sump, and nothing shows outside.",
     parent=PUMP_MOUNT_LEAK,
     effects={
-        conditions.OPEN_LEAK_INSIDE: (ALWAYS, HB04),
-        conditions.AIR_IN_SUCTION: (SELDOM, HB18),
+        conditions.OPEN_LEAK_INSIDE: (ALWAYS, sources.NOORDEMAN_2015),
+        conditions.AIR_IN_SUCTION: (SELDOM, sources.AIRCRAFT_FAULT_ISOLATION),
         behaviour.LOW_FROM_FIRST_START: (OFTEN, JUDGEMENT),
         behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, COMMON_PRACTICE),
         patterns.FELL_SUDDENLY: (SELDOM, JUDGEMENT),
-        findings_mount.MOUNT_GASKET_BLOWN: (OFTEN, PGN),
-        findings_mount.MOUNT_GASKET_MISSING: (SOMETIMES, HB19),
+        findings_mount.MOUNT_GASKET_BLOWN: (OFTEN, sources.PUMP_GASKET_THREAD),
+        findings_mount.MOUNT_GASKET_MISSING: (SOMETIMES, sources.DIESEL_CASE_NOTE),
         findings_mount.MOUNT_FACE_NOT_FLAT: (SOMETIMES, COMMON_PRACTICE),
         findings_drive.PUMP_BOLTS_LOOSE: (SOMETIMES, COMMON_PRACTICE),
     },
@@ -275,7 +261,7 @@ PUMP_GASKET_WRONG = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="lay the right gasket on both faces and see every port open through it",
-    source=HB07,
+    source=sources.OVERHAUL_MANUAL_5_101,
     follows="a dry first start",
     also=("oil pump gasket on wrong", "gasket covers the hole", "gasket blocking oil passage"),
 )
@@ -286,15 +272,15 @@ PORT_COVERED_OR_GEARS_LIFTED = LinkGroup(
     parent=PUMP_GASKET_WRONG,
     effects={
         conditions.DELIVERY_REDUCED: (MOSTLY, COMMON_PRACTICE),
-        conditions.PUMP_SLIP: (SOMETIMES, HB19),
+        conditions.PUMP_SLIP: (SOMETIMES, sources.DIESEL_CASE_NOTE),
         conditions.SUCTION_THROTTLED: (SOMETIMES, JUDGEMENT),
         conditions.PRESSURE_GONE: (SOMETIMES, COMMON_PRACTICE),
-        behaviour.LOW_FROM_FIRST_START: (OFTEN, HB07),
+        behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.OVERHAUL_MANUAL_5_101),
         behaviour.NONE_FROM_FIRST_START: (SOMETIMES, COMMON_PRACTICE),
         behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, COMMON_PRACTICE),
         findings_mount.GASKET_MASKS_PORT: (OFTEN, COMMON_PRACTICE),
-        findings_bench.EXTRA_PUMP_GASKET: (SOMETIMES, HB19),
-        findings_bench.END_CLEARANCE_WIDE: (SOMETIMES, HB19),
+        findings_bench.EXTRA_PUMP_GASKET: (SOMETIMES, sources.DIESEL_CASE_NOTE),
+        findings_bench.END_CLEARANCE_WIDE: (SOMETIMES, sources.DIESEL_CASE_NOTE),
         findings_mount.MOUNT_GASKET_BLOWN: (SELDOM, JUDGEMENT),
     },
     matches=[

@@ -1,5 +1,6 @@
 """Root causes along the pump's drive, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -17,7 +18,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, CTD, HB14, ISS, JUDGEMENT, MSK, NE1, V8F
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.pump import findings, findings_bench, findings_drive, findings_mount
 
 PUMP_DRIVE_BROKEN = Cause(
@@ -28,7 +29,7 @@ PUMP_DRIVE_BROKEN = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="renew the drive and find what jammed or overloaded it",
-    source=NE1,
+    source=sources.NAVY_ENGINEMAN,
     follows="bearing failure within seconds to minutes",
     also=(
         "oil pump drive shaft snapped",
@@ -43,7 +44,7 @@ DRIVE_THAT_SKIPS_BEFORE_IT_LETS_GO = LinkGroup(
     says="A drive often skips and sheds filings before it lets go.",
     parent=PUMP_DRIVE_BROKEN,
     effects={
-        conditions.PUMP_DRIVE_ERRATIC: (SOMETIMES, V8F),
+        conditions.PUMP_DRIVE_ERRATIC: (SOMETIMES, sources.WORN_GEAR_THREAD),
     },
     matches=[example(patterns.GAUGE_READS_ZERO, findings_drive.STEPPED_DOWN_AND_STAYED)],
     non_matches=[example(patterns.GAUGE_READS_LOW, patterns_speed.GOOD_COLD_LOW_HOT)],
@@ -55,14 +56,14 @@ PUMP_STOPS_AT_ONCE = LinkGroup(
     note="What shares the drive (ignition, tachometer) may stop with it. A drive seldom breaks for nothing: look for what jammed the pump.",
     parent=PUMP_DRIVE_BROKEN,
     effects={
-        conditions.PUMP_NOT_TURNING: (ALWAYS, NE1),
-        patterns.FELL_SUDDENLY: (OFTEN, NE1),
+        conditions.PUMP_NOT_TURNING: (ALWAYS, sources.NAVY_ENGINEMAN),
+        patterns.FELL_SUDDENLY: (OFTEN, sources.NAVY_ENGINEMAN),
         findings.DRIVE_PARTNER_STOPPED: (SOMETIMES, COMMON_PRACTICE),
         findings.ROTOR_STILL_WHEN_CRANKED: (SOMETIMES, COMMON_PRACTICE),
         findings_drive.DRIVE_SHAFT_BROKEN: (OFTEN, COMMON_PRACTICE),
         findings_drive.DRIVE_GEAR_STRIPPED: (SOMETIMES, COMMON_PRACTICE),
         findings_drive.DRIVE_COUPLING_SHEARED: (SOMETIMES, COMMON_PRACTICE),
-        findings_drive.PUMP_CHAIN_BROKEN: (SOMETIMES, HB14),
+        findings_drive.PUMP_CHAIN_BROKEN: (SOMETIMES, sources.MOTORCYCLE_MANUAL),
         findings_drive.DRIVE_NOT_ENGAGED: (SOMETIMES, COMMON_PRACTICE),
         findings_bench.STEEL_SLIVERS_IN_PUMP: (SELDOM, JUDGEMENT),
     },
@@ -89,7 +90,7 @@ PUMP_DRIVE_SLIP = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="fit a new shaft with a steel collar, and the worn gears with it",
-    source=ISS,
+    source=sources.PUMP_MAKER_SHAFTS_SCREENS,
     follows="a broken pump drive; filings in the oil",
     also=("rounded oil pump shaft", "worn distributor gear", "hex shaft rounded off"),
 )
@@ -100,10 +101,10 @@ DRIVE_THAT_SLIPS_OR_LAGS = LinkGroup(
     note="Misleads when the distributor alone is worn and turns no pump.",
     parent=PUMP_DRIVE_SLIP,
     effects={
-        conditions.PUMP_DRIVE_ERRATIC: (ALWAYS, ISS),
+        conditions.PUMP_DRIVE_ERRATIC: (ALWAYS, sources.PUMP_MAKER_SHAFTS_SCREENS),
         findings.IGNITION_SCATTERS: (OFTEN, COMMON_PRACTICE),
-        findings_drive.DRIVE_SHAFT_ROUNDED: (OFTEN, ISS),
-        findings_drive.DRIVE_GEAR_WORN: (OFTEN, V8F),
+        findings_drive.DRIVE_SHAFT_ROUNDED: (OFTEN, sources.PUMP_MAKER_SHAFTS_SCREENS),
+        findings_drive.DRIVE_GEAR_WORN: (OFTEN, sources.WORN_GEAR_THREAD),
         findings_drive.DRIVE_COUPLING_SHEARED: (SELDOM, JUDGEMENT),
         findings_drive.DRIVE_NOT_ENGAGED: (SELDOM, JUDGEMENT),
         findings_drive.TOO_MUCH_DRIVE_FLOAT: (SOMETIMES, JUDGEMENT),
@@ -134,7 +135,7 @@ PUMP_DRIVE_BIND = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="fit the right shaft and set the end float with the pump bolted up",
-    source=MSK,
+    source=sources.BLOG_SHAFT_BOUND_2009,
     follows="a failed drive gear and a worn pump cover",
     also=("oil pump shaft too long", "distributor bottoming", "distributor won't drop in"),
 )
@@ -145,13 +146,13 @@ DRIVE_WITHOUT_END_FLOAT = LinkGroup(
     note="A shaft too long or a distributor that will not seat by hand shows it.",
     parent=PUMP_DRIVE_BIND,
     effects={
-        conditions.PUMP_DRIVE_ERRATIC: (MOSTLY, MSK),
+        conditions.PUMP_DRIVE_ERRATIC: (MOSTLY, sources.BLOG_SHAFT_BOUND_2009),
         conditions.PUMP_SLIP: (SOMETIMES, JUDGEMENT),
-        behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, MSK),
-        findings_drive.NO_DRIVE_END_FLOAT: (MOSTLY, MSK),
-        findings.DISTRIBUTOR_WILL_NOT_SEAT: (OFTEN, MSK),
+        behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, sources.BLOG_SHAFT_BOUND_2009),
+        findings_drive.NO_DRIVE_END_FLOAT: (MOSTLY, sources.BLOG_SHAFT_BOUND_2009),
+        findings.DISTRIBUTOR_WILL_NOT_SEAT: (OFTEN, sources.BLOG_SHAFT_BOUND_2009),
         findings_drive.DRIVE_SHAFT_TOO_LONG: (OFTEN, COMMON_PRACTICE),
-        findings_drive.DRIVE_GEAR_WORN: (OFTEN, CTD),
+        findings_drive.DRIVE_GEAR_WORN: (OFTEN, sources.DISTRIBUTOR_PRACTICES_2016),
         findings.IGNITION_SCATTERS: (SOMETIMES, JUDGEMENT),
         findings_bench.COVER_GROOVED: (SOMETIMES, COMMON_PRACTICE),
         findings_mount.PUMP_TURNS_ROUGHLY: (SOMETIMES, JUDGEMENT),

@@ -1,5 +1,6 @@
 """Root causes in priming, choice and fitting of the pump, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -17,19 +18,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import (
-    CAV,
-    COMMON_PRACTICE,
-    EB10,
-    GMI,
-    HB07,
-    HB19,
-    HPA,
-    JUDGEMENT,
-    OLD,
-    PHYSICS,
-    PRM,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.pump import (
     findings,
     findings_bench,
@@ -46,7 +35,7 @@ PUMP_NOT_PRIMED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, oil_just_changed=UP, stood_long=STRONG_UP),
     remedy="prime the pump and the galleries before another start",
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     follows="bearings wiped by a dry start",
     also=("lost prime", "pump not primed", "oil pump won't prime", "air locked oil pump"),
 )
@@ -56,7 +45,7 @@ OPENING_A_PUMP_LOSES_ITS_PRIME = LinkGroup(
     says="A pump that was renewed or opened has lost its prime, and with it sometimes everything.",
     parent=PUMP_NOT_PRIMED,
     effects={
-        behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, OLD),
+        behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, sources.PUMP_INSTALLATION_1983),
     },
     matches=[example(behaviour.CHANGED_WITH_NEW_PUMP, behaviour.NONE_FROM_FIRST_START)],
     non_matches=[example(behaviour.NONE_FROM_FIRST_START, lacks=[behaviour.CHANGED_WITH_NEW_PUMP])],
@@ -70,7 +59,7 @@ PUMP_WRONG_PART = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="fit the pump listed for this engine and this sump",
-    source=HB07,
+    source=sources.OVERHAUL_MANUAL_5_101,
     follows="starved bearings or a worn drive",
     also=("wrong oil pump", "oil pump from another engine", "pump turns the wrong way"),
 )
@@ -80,10 +69,10 @@ PUMP_MEANT_FOR_ANOTHER_ENGINE = LinkGroup(
     says="A pump of the wrong size, height, rotation or ratio is wrong steadily from its first day.",
     parent=PUMP_WRONG_PART,
     effects={
-        conditions.DELIVERY_REDUCED: (MOSTLY, HB07),
+        conditions.DELIVERY_REDUCED: (MOSTLY, sources.OVERHAUL_MANUAL_5_101),
         conditions.PRESSURE_HIGH: (SELDOM, JUDGEMENT),
         conditions.PRESSURE_GONE: (SELDOM, JUDGEMENT),
-        behaviour.LOW_FROM_FIRST_START: (OFTEN, HB07),
+        behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.OVERHAUL_MANUAL_5_101),
         behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, COMMON_PRACTICE),
         findings_mount.WRONG_PUMP_FITTED: (MOSTLY, COMMON_PRACTICE),
     },
@@ -99,7 +88,7 @@ PUMP_ROTOR_REVERSED = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="put the rotors back with chamfer and marks as the drawing shows",
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     follows="bearings run short from the first start",
     also=("rotor upside down", "oil pump rotor in backwards", "outer rotor reversed"),
 )
@@ -109,10 +98,10 @@ ROTOR_TURNED_OVER = LinkGroup(
     says="An outer rotor put in the wrong way round costs about half the flow from the first start.",
     parent=PUMP_ROTOR_REVERSED,
     effects={
-        conditions.DELIVERY_REDUCED: (ALWAYS, HB19),
-        behaviour.LOW_FROM_FIRST_START: (OFTEN, HB19),
+        conditions.DELIVERY_REDUCED: (ALWAYS, sources.DIESEL_CASE_NOTE),
+        behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.DIESEL_CASE_NOTE),
         behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, COMMON_PRACTICE),
-        findings_wear.ROTOR_WRONG_WAY_ROUND: (MOSTLY, HB19),
+        findings_wear.ROTOR_WRONG_WAY_ROUND: (MOSTLY, sources.DIESEL_CASE_NOTE),
         findings_mount.DRAWS_NOTHING_IN_BATH: (SELDOM, JUDGEMENT),
     },
     matches=[example(behaviour.LOW_FROM_FIRST_START, findings_wear.ROTOR_WRONG_WAY_ROUND)],
@@ -129,7 +118,7 @@ PUMP_CAVITATION = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
     remedy="larger inlet, a standard pump, thinner oil for the cold",
-    source=CAV,
+    source=sources.PUMP_CAVITATION_ANSWER,
     follows="eroded gears and their debris",
     also=("pump cavitation", "pump cavitating", "pump starving at high rpm"),
 )
@@ -142,7 +131,7 @@ PUMP_OVERSIZED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="go back to a standard pump and spring",
-    source=EB10,
+    source=sources.ENGINE_BUILDER_2010,
     follows="a worn drive gear; oil churned hot over the relief valve",
     also=("high volume oil pump", "HV pump", "big oil pump fitted"),
 )
@@ -154,10 +143,10 @@ MORE_PUMP_THAN_THE_ENGINE_NEEDS = LinkGroup(
     effects={
         findings.HIGH_VOLUME_PUMP_FITTED: (ALWAYS, COMMON_PRACTICE),
         conditions.PRESSURE_HIGH: (SOMETIMES, PHYSICS),
-        conditions.PUMP_CAVITATES: (SOMETIMES, EB10),
+        conditions.PUMP_CAVITATES: (SOMETIMES, sources.ENGINE_BUILDER_2010),
         conditions.PUMP_DRIVE_ERRATIC: (SELDOM, JUDGEMENT),
         conditions.OIL_AERATED: (SELDOM, JUDGEMENT),
-        findings_drive.DRIVE_GEAR_WORN: (SOMETIMES, EB10),
+        findings_drive.DRIVE_GEAR_WORN: (SOMETIMES, sources.ENGINE_BUILDER_2010),
     },
     matches=[
         example(findings.HIGH_VOLUME_PUMP_FITTED, findings_drive.DRIVE_GEAR_WORN),
@@ -174,7 +163,7 @@ PUMP_BODY_CRACKED = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, stood_long=UP),
     remedy="renew the pump; look for over-tightening, frost or a jammed relief valve",
-    source=GMI,
+    source=sources.PUMP_INSPECTION_2006,
     follows="total loss of pressure",
     also=("cracked oil pump", "oil pump housing broken", "pump burst"),
 )
@@ -188,7 +177,7 @@ CASTING_GIVES_WAY = LinkGroup(
         conditions.AIR_IN_SUCTION: (SOMETIMES, JUDGEMENT),
         conditions.PRESSURE_GONE: (SOMETIMES, COMMON_PRACTICE),
         patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
-        findings_wear.PUMP_CASTING_CRACKED: (MOSTLY, GMI),
+        findings_wear.PUMP_CASTING_CRACKED: (MOSTLY, sources.PUMP_INSPECTION_2006),
         findings_drive.PUMP_HOUSING_BURST: (OFTEN, COMMON_PRACTICE),
         findings_mount.DRAWS_NOTHING_IN_BATH: (SOMETIMES, JUDGEMENT),
     },
@@ -212,7 +201,7 @@ SCAVENGE_FAILURE = Cause(
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
     remedy="restore the scavenge stage and its drive; check the tank level running",
-    source=HPA,
+    source=sources.OIL_AERATION_ARTICLE,
     follows="starved bearings",
     also=("scavenge pump not working", "dry sump belt off", "tank runs empty"),
 )
@@ -222,10 +211,10 @@ TANK_RUNS_EMPTY = LinkGroup(
     says="A scavenge stage that stops returning oil empties the tank: flicker first, then a fall.",
     parent=SCAVENGE_FAILURE,
     effects={
-        conditions.OIL_SHORT: (MOSTLY, HPA),
+        conditions.OIL_SHORT: (MOSTLY, sources.OIL_AERATION_ARTICLE),
         conditions.OIL_AERATED: (OFTEN, COMMON_PRACTICE),
-        patterns.SANK_WHILE_RUNNING: (OFTEN, HPA),
-        findings.TANK_EMPTIES_RUNNING: (MOSTLY, HPA),
+        patterns.SANK_WHILE_RUNNING: (OFTEN, sources.OIL_AERATION_ARTICLE),
+        findings.TANK_EMPTIES_RUNNING: (MOSTLY, sources.OIL_AERATION_ARTICLE),
         findings.PUMP_BELT_OFF: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[

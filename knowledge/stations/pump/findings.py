@@ -1,9 +1,10 @@
 """The pump as it runs, and the checks that show it."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import patterns_speed
-from knowledge.sources import CAV, COMMON_PRACTICE, CTD, EB10, HB14, HPA, OCM
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 
 HIGH_VOLUME_PUMP_FITTED = Finding(
@@ -11,7 +12,7 @@ HIGH_VOLUME_PUMP_FITTED = Finding(
     station=Station.PUMP,
     says="a high-volume pump or a stiffer relief spring has been fitted",
     asks="Has a high-volume pump, or a stiffer relief spring, been fitted?",
-    source=EB10,
+    source=sources.ENGINE_BUILDER_2010,
     denies="pump and spring are the standard ones",
     normal="standard pump and spring",
     background=OCCASIONAL,
@@ -22,7 +23,7 @@ DRIVE_PARTNER_STOPPED = Finding(
     station=Station.PUMP,
     says="what shares the pump's drive stopped with it (ignition, tachometer, injection pump)",
     asks="Did anything on the same drive (distributor, tachometer, injection pump) stop as well?",
-    source=HB14,
+    source=sources.MOTORCYCLE_MANUAL,
     denies="all that shares the pump's drive still turns",
     normal="all of them turn",
     why="two things on one shaft that stop together point at the shaft",
@@ -39,7 +40,7 @@ PUMP_NOISE = Finding(
     station=Station.PUMP,
     says="a whine or rattle comes from the pump and rises with revs",
     asks="Listening at the pump: is there a whine or rattle that rises with the revs?",
-    source=CAV,
+    source=sources.PUMP_CAVITATION_ANSWER,
     denies="the pump is quiet",
     normal="no whine or rattle of its own",
     why="a pump that cannot fill, or draws air, is heard before it is seen",
@@ -58,7 +59,7 @@ LISTEN_AT_THE_PUMP = Inspection(
     minutes=5,
     access=Access.OUTSIDE,
     reveals=(PUMP_NOISE, patterns_speed.FALLS_AS_REVS_RISE, patterns_speed.FLICKERS_ONLY_AT_SPEED),
-    source=CAV,
+    source=sources.PUMP_CAVITATION_ANSWER,
     tools=("stethoscope",),
     cautions=RUNNING,
     needs_running=True,
@@ -137,7 +138,7 @@ DISTRIBUTOR_WILL_NOT_SEAT = Finding(
     station=Station.PUMP,
     says="the distributor did not seat fully by hand and was pulled down by its clamp",
     asks="Did the distributor refuse to seat fully by hand, or was it pulled down by its clamp?",
-    source=OCM,
+    source=sources.DIARY_SHAFT_BINDS,
     denies="the distributor seats fully by hand",
     stage=Stage.OUTSIDE,
     normal="seats under hand force, no gap at the flange",
@@ -152,7 +153,7 @@ SEE_THE_DISTRIBUTOR_SEAT = Inspection(
     minutes=5,
     access=Access.OUTSIDE,
     reveals=(DISTRIBUTOR_WILL_NOT_SEAT,),
-    source=CTD,
+    source=sources.DISTRIBUTOR_PRACTICES_2016,
     tools=("spanner", "marker"),
     cautions=(Caution.HOT,),
     keep="mark housing and rotor first",
@@ -164,7 +165,7 @@ TANK_EMPTIES_RUNNING = Finding(
     station=Station.PUMP,
     says="the oil tank empties into the crankcase while running",
     asks="Dry sump: does the tank empty, and the crankcase fill, while it runs?",
-    source=HPA,
+    source=sources.OIL_AERATION_ARTICLE,
     denies="the tank keeps its level running",
     stage=Stage.OUTSIDE,
     normal="a steady stream back into the tank",
@@ -176,7 +177,7 @@ PUMP_BELT_OFF = Finding(
     station=Station.PUMP,
     says="the belt of an outside pump is off, slack or stripped",
     asks="Is the belt that turns the outside oil pump off, slack or stripped?",
-    source=HPA,
+    source=sources.OIL_AERATION_ARTICLE,
     denies="the pump's belt is whole and tight",
     stage=Stage.OUTSIDE,
     normal="whole, aligned and tight",
@@ -195,7 +196,7 @@ WATCH_THE_OIL_TANK = Inspection(
     minutes=5,
     access=Access.OUTSIDE,
     reveals=(TANK_EMPTIES_RUNNING, PUMP_BELT_OFF),
-    source=HPA,
+    source=sources.OIL_AERATION_ARTICLE,
     tools=("lamp",),
     cautions=RUNNING,
     needs_running=True,

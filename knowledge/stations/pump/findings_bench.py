@@ -1,7 +1,8 @@
 """The pump opened and measured, and the checks that show it."""
 
+from knowledge import sources
 from knowledge.model import COMMON, RARE, VERY_RARE, Finding, Limit, Measure, Stage, Station
-from knowledge.sources import AMC, COMMON_PRACTICE, GMI, HB19, OL2, OLD, PE17, PRM, ROT, THK
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import findings_drive
 from knowledge.work import Access, Caution, Inspection
 
@@ -11,14 +12,14 @@ ROTOR_TIP_LIMIT = Limit(
     says="most clearance between the rotor tips",
     dimension="length",
     typical=0.15 * MM,
-    source=ROT,
+    source=sources.ROTOR_PUMP_LIMITS_2023,
 )
 PUMP_DRY_INSIDE = Finding(
     id="pump_dry_inside",
     station=Station.PUMP,
     says="the pump was found dry inside",
     asks="With the pump just opened: was it dry inside?",
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     denies="the pump was wet with oil inside",
     stage=Stage.OPENED,
     normal="wet with oil, even after standing",
@@ -30,7 +31,7 @@ EXTRA_PUMP_GASKET = Finding(
     station=Station.PUMP,
     says="a gasket too many or too thick lies under the pump's cover",
     asks="Is there a gasket, or a thicker one, under a pump cover that should have none or a thin one?",
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     denies="under the pump's cover all is as built",
     stage=Stage.OPENED,
     normal="metal to metal, or the maker's thin gasket",
@@ -42,7 +43,7 @@ COVER_SCREWS_LOOSE = Finding(
     station=Station.PUMP,
     says="screws of the pump's cover are loose or missing, with oil wash at the edge",
     asks="Are screws of the pump's cover or back plate loose or missing, or its edge oil-washed?",
-    source=PE17,
+    source=sources.BUILD_ARTICLE_2017,
     denies="the screws of the pump's cover are tight",
     stage=Stage.OPENED,
     normal="tight to torque and locked",
@@ -54,7 +55,7 @@ PIECE_IN_PUMP = Finding(
     station=Station.PUMP,
     says="a hard piece lay between the pump's gears",
     asks="Was a hard piece (chip, tooth, pin, bolt end, bead) found between the pump's gears?",
-    source=THK,
+    source=sources.JOBBER_OIL_PUMPS,
     denies="no piece lay in the pump",
     stage=Stage.OPENED,
     normal="nothing but oil",
@@ -108,7 +109,7 @@ LOOK_INTO_THE_OPENED_PUMP = Inspection(
         COVER_SCREWS_LOOSE,
         EXTRA_PUMP_GASKET,
     ),
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     tools=("camera", "magnet", "white tray", "marker", "bags"),
     cautions=(Caution.SPRING, Caution.USED_OIL, Caution.EYES),
     destroys="the oil film and the position of gears and debris",
@@ -121,7 +122,7 @@ PUMP_FOUND_SOUND = Finding(
     station=Station.PUMP,
     says="the pump was opened and measured and is within its limits",
     asks="Was the pump opened and measured, and all found within limits?",
-    source=OL2,
+    source=sources.V6_PUMP_CATALOGUE,
     denies="the pump did not pass its measuring",
     stage=Stage.OPENED,
     normal="all clearances within the maker's figures",
@@ -134,7 +135,7 @@ END_CLEARANCE_WIDE = Finding(
     station=Station.PUMP,
     says="end clearance of the pump's gears or rotors is over the limit",
     asks="Straightedge and feeler across the gears: is the end clearance over the limit?",
-    source=AMC,
+    source=sources.STRAIGHT_SIX_MANUAL,
     denies="end clearance of the pump is within the limit",
     stage=Stage.OPENED,
     normal="0.002 to 0.006 in (0.05 to 0.15 mm), the less the better",
@@ -149,7 +150,7 @@ PUMP_END_CLEARANCE = Measure(
     asks="How wide is the end clearance, straightedge across the body?",
     dimension="length",
     plausible=(0.0, 3 * MM),
-    source=AMC,
+    source=sources.STRAIGHT_SIX_MANUAL,
     spread=0.013 * MM,
     also=("pump end play", "gear end float"),
 )
@@ -166,7 +167,7 @@ MEASURE_GEAR_END_CLEARANCE = Inspection(
     minutes=10,
     access=Access.PUMP_COVER_OFF,
     reveals=(END_CLEARANCE_WIDE, PUMP_FOUND_SOUND),
-    source=AMC,
+    source=sources.STRAIGHT_SIX_MANUAL,
     measures=(PUMP_END_CLEARANCE,),
     tools=("straightedge", "feeler", "soft gauge strip"),
     cautions=(Caution.SOLVENT,),
@@ -177,7 +178,7 @@ SIDE_CLEARANCE_WIDE = Finding(
     station=Station.PUMP,
     says="clearance between pump gear or outer rotor and body is over the limit",
     asks="Feeler between tooth (or outer rotor) and body: is the clearance over the limit?",
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     denies="clearance between gear and body is within the limit",
     stage=Stage.OPENED,
     normal="0.002 to 0.005 in (0.05 to 0.13 mm); rotors up to 0.235 mm",
@@ -189,7 +190,7 @@ ROTOR_TIP_WIDE = Finding(
     station=Station.PUMP,
     says="clearance at the rotor tips is over the limit",
     asks="Rotor pump: is the gap between inner and outer rotor tips over the limit?",
-    source=ROT,
+    source=sources.ROTOR_PUMP_LIMITS_2023,
     denies="rotor tip clearance is within the limit",
     stage=Stage.OPENED,
     normal="0.15 mm (0.006 in) at most",
@@ -203,7 +204,7 @@ PUMP_SIDE_CLEARANCE = Measure(
     asks="How wide is the gap between tooth (or outer rotor) and body?",
     dimension="length",
     plausible=(0.0, 3 * MM),
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     spread=0.013 * MM,
     also=("gear to body clearance", "radial clearance of the pump"),
 )
@@ -214,7 +215,7 @@ ROTOR_TIP_CLEARANCE = Measure(
     asks="How wide is the gap between inner and outer rotor tips?",
     dimension="length",
     plausible=(0.0, 3 * MM),
-    source=ROT,
+    source=sources.ROTOR_PUMP_LIMITS_2023,
     spread=0.013 * MM,
     also=("gerotor tip gap",),
 )
@@ -229,7 +230,7 @@ MEASURE_GEAR_SIDE_CLEARANCE = Inspection(
     minutes=10,
     access=Access.PUMP_COVER_OFF,
     reveals=(SIDE_CLEARANCE_WIDE, ROTOR_TIP_WIDE, PUMP_FOUND_SOUND),
-    source=ROT,
+    source=sources.ROTOR_PUMP_LIMITS_2023,
     measures=(PUMP_SIDE_CLEARANCE, ROTOR_TIP_CLEARANCE),
     tools=("feeler",),
     cautions=(Caution.SOLVENT,),
@@ -240,7 +241,7 @@ COVER_GROOVED = Finding(
     station=Station.PUMP,
     says="a groove or hollow is worn in the pump's cover or end plate",
     asks="Straightedge on the cover: does a 0.001 in feeler pass, or is a groove to be felt?",
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     denies="the pump's cover is flat, without a groove",
     stage=Stage.OPENED,
     normal="flat within 0.001 in (0.025 mm)",
@@ -268,7 +269,7 @@ PUMP_COVER_HOLLOW = Measure(
     asks="How deep is the groove or hollow in the pump's cover?",
     dimension="length",
     plausible=(0.0, 3 * MM),
-    source=GMI,
+    source=sources.PUMP_INSPECTION_2006,
     spread=0.008 * MM,
     also=("groove depth in pump cover", "cover wear"),
 )
@@ -284,7 +285,7 @@ LAY_STRAIGHTEDGE_ON_COVER = Inspection(
     minutes=5,
     access=Access.PUMP_COVER_OFF,
     reveals=(COVER_GROOVED, COVER_WARPED),
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     measures=(PUMP_COVER_HOLLOW,),
     tools=("straightedge", "feeler"),
 )

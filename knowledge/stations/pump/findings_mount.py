@@ -1,7 +1,8 @@
 """The pump off the engine: joint, oil bath, part number, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE, HB07, HB19, PGN
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import findings_drive
 from knowledge.work import Access, Caution, Inspection
 
@@ -10,7 +11,7 @@ MOUNT_GASKET_BLOWN = Finding(
     station=Station.PUMP,
     says="the gasket between pump and block is blown or torn, with oil wash beside it",
     asks="Is the gasket or seal between pump and block blown or torn, or washed by a jet of oil?",
-    source=PGN,
+    source=sources.PUMP_GASKET_THREAD,
     denies="the gasket between pump and block is whole",
     stage=Stage.OPENED,
     normal="whole, with an even imprint",
@@ -23,7 +24,7 @@ MOUNT_GASKET_MISSING = Finding(
     station=Station.PUMP,
     says="the gasket or seal between pump and block was left out",
     asks="Is a gasket or seal that belongs between pump and block missing?",
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     denies="gasket or seal between pump and block is there as specified",
     stage=Stage.OPENED,
     normal="as the maker specifies: a gasket, a seal, or none",
@@ -47,7 +48,7 @@ GASKET_MASKS_PORT = Finding(
     station=Station.PUMP,
     says="a gasket covers part of a port of the pump",
     asks="Laid on both faces: does the pump's gasket cover part of a port?",
-    source=HB07,
+    source=sources.OVERHAUL_MANUAL_5_101,
     denies="every port is open through its gasket",
     stage=Stage.OPENED,
     normal="every port open through the gasket",
@@ -73,7 +74,7 @@ LOOK_AT_THE_PUMP_JOINT = Inspection(
         GASKET_MASKS_PORT,
         findings_drive.PUMP_BOLTS_LOOSE,
     ),
-    source=HB07,
+    source=sources.OVERHAUL_MANUAL_5_101,
     tools=("straightedge", "feeler", "camera"),
     cautions=(Caution.ASBESTOS, Caution.USED_OIL),
     destroys="the gasket's imprint, once scraped",
@@ -132,7 +133,7 @@ WRONG_PUMP_FITTED = Finding(
     station=Station.PUMP,
     says="the pump is not the one listed for this engine, or its gears do not mesh rightly",
     asks="Is the pump another than the one listed (capacity, rotation, height, ratio, pan)?",
-    source=HB07,
+    source=sources.OVERHAUL_MANUAL_5_101,
     denies="the pump is the one listed for this engine",
     stage=Stage.OPENED,
     normal="part number and ratio as listed",
@@ -150,6 +151,6 @@ READ_THE_PUMP_NUMBER = Inspection(
     minutes=10,
     access=Access.PUMP_OFF,
     reveals=(WRONG_PUMP_FITTED,),
-    source=HB07,
+    source=sources.OVERHAUL_MANUAL_5_101,
     tools=("parts list", "caliper"),
 )

@@ -1,7 +1,8 @@
 """The pump cranked, primed and spun by drill, and the checks that show it."""
 
+from knowledge import sources
 from knowledge.model import COMMON, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE, OLD, POI, PRM
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 
 NO_OIL_WHEN_CRANKED = Finding(
@@ -9,7 +10,7 @@ NO_OIL_WHEN_CRANKED = Finding(
     station=Station.PUMP,
     says="no oil comes from the pump's outlet or the filter's place when cranked",
     asks="With the filter or the outlet union off and the engine cranked: does no oil come?",
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     denies="oil comes in a strong stream when cranked",
     stage=Stage.OUTSIDE,
     normal="a strong stream within half a minute",
@@ -34,7 +35,7 @@ CRANK_WITH_FILTER_OFF = Inspection(
     minutes=10,
     access=Access.FILTER_OFF,
     reveals=(NO_OIL_WHEN_CRANKED,),
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     tools=("tray", "rags"),
     cautions=(
         Caution.ROTATING,
@@ -53,7 +54,7 @@ FORCED_OIL_BROUGHT_PRESSURE = Finding(
     station=Station.PUMP,
     says="forcing oil into the dry pump brought the pressure",
     asks="Did filling or forcing oil into the pump bring the pressure?",
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     denies="forcing oil into the pump made no difference",
     stage=Stage.OUTSIDE,
     normal="not needed",
@@ -70,7 +71,7 @@ PACKED_STILL_NONE = Finding(
     station=Station.PUMP,
     says="primed or packed with petroleum jelly, the pump still gives nothing",
     asks="Was the pump primed, or packed with petroleum jelly, and still gives no pressure?",
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     denies="once primed or packed, the pump drew",
     stage=Stage.OUTSIDE,
     normal="a packed pump draws within seconds",
@@ -87,7 +88,7 @@ OIL_POURED_IN_NO_HELP = Finding(
     station=Station.PUMP,
     says="oil poured in without pressure brought nothing",
     asks="Was oil poured into pump, line or filter head, without any difference?",
-    source=PRM,
+    source=sources.FILTER_MAKER_PRIME,
     denies="poured oil was taken up",
     stage=Stage.OUTSIDE,
     normal="the pump takes it up",
@@ -110,7 +111,7 @@ FORCE_OIL_INTO_THE_PUMP = Inspection(
     minutes=30,
     access=Access.FILTER_OFF,
     reveals=(OIL_POURED_IN_NO_HELP, FORCED_OIL_BROUGHT_PRESSURE, PACKED_STILL_NONE),
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     tools=("oil can or syringe", "clean oil", "trusted gauge"),
     cautions=(
         Caution.PRIMING,
@@ -131,7 +132,7 @@ DRILL_GIVES_NONE = Finding(
     station=Station.PUMP,
     says="turned by a drill, the pump gives no pressure",
     asks="With the pump turned by a drill the right way round: is there no pressure at all?",
-    source=POI,
+    source=sources.PRE_OILING_ARTICLE,
     denies="turned by a drill, some pressure comes",
     stage=Stage.OPENED,
     normal="pressure, and load on the drill, within seconds",
@@ -177,7 +178,7 @@ SPIN_THE_PUMP_BY_DRILL = Inspection(
     minutes=25,
     access=Access.DISTRIBUTOR_OUT,
     reveals=(DRILL_GIVES_NONE, DRILL_GIVES_LITTLE, DRILL_GIVES_GOOD),
-    source=POI,
+    source=sources.PRE_OILING_ARTICLE,
     tools=("strong drill", "priming shaft", "trusted gauge", "trays"),
     cautions=(Caution.PRIMING, Caution.ROTATING, Caution.EYES),
     destroys="the proof that the pump was dry",

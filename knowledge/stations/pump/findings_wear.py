@@ -1,7 +1,8 @@
 """Wear, scores and cracks in the opened pump, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
-from knowledge.sources import CAV, CDX, COMMON_PRACTICE, DMX, GMI, HB01, HB11, HB19, MKP, TEB, THK
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import findings_bench, findings_drive, findings_mount
 from knowledge.work import Access, Caution, Inspection
 
@@ -10,7 +11,7 @@ GEAR_BACKLASH_WIDE = Finding(
     station=Station.PUMP,
     says="backlash between the pump's gears is over the limit",
     asks="Feeler between the meshing teeth: is the backlash over the limit?",
-    source=MKP,
+    source=sources.DIESEL_PUMP_BENCH,
     denies="backlash of the pump's gears is within the limit",
     stage=Stage.OPENED,
     normal="0.013 to 0.028 in on a heavy diesel; less on small pumps",
@@ -22,7 +23,7 @@ PUMP_SHAFT_PLAY = Finding(
     station=Station.PUMP,
     says="the pump's shaft has play in its bush",
     asks="Rocked sideways: has the pump's shaft play in its bush?",
-    source=DMX,
+    source=sources.DIESEL_V8_PUMP_LIMITS,
     denies="the pump's shaft has no play in its bush",
     stage=Stage.OPENED,
     normal="none felt; limit on one diesel 0.0055 in (0.14 mm)",
@@ -34,7 +35,7 @@ GEARS_WORN_OUT = Finding(
     station=Station.PUMP,
     says="the pump's gears or rotors are plainly worn out",
     asks="Are the pump's gears or rotors plainly worn out?",
-    source=TEB,
+    source=sources.ENGINE_BUILDERS_2020,
     denies="the pump's gears or rotors look little worn",
     stage=Stage.OPENED,
     normal="smooth flanks, no step",
@@ -46,7 +47,7 @@ PUMP_SCORED_SEEN = Finding(
     station=Station.PUMP,
     says="gears, bores or cover of the pump are scored by hard particles",
     asks="Are the pump's gears, bores or cover scored, as by grit or metal?",
-    source=THK,
+    source=sources.JOBBER_OIL_PUMPS,
     denies="gears, bores and cover of the pump are smooth",
     stage=Stage.OPENED,
     normal="smooth and bright",
@@ -59,7 +60,7 @@ PUMP_GEAR_BROKEN = Finding(
     station=Station.PUMP,
     says="a gear or rotor of the pump is chipped, cracked or broken",
     asks="Is a gear or rotor of the pump chipped, cracked or broken?",
-    source=CDX,
+    source=sources.TRAINING_PUMP_TEST,
     denies="the pump's gears or rotors are whole",
     stage=Stage.OPENED,
     normal="whole",
@@ -71,7 +72,7 @@ CAVITATION_MARKS = Finding(
     station=Station.PUMP,
     says="the backs of the pump's teeth are eroded or pitted",
     asks="Are the backs of the pump's teeth, or the body at the inlet, eroded or pitted?",
-    source=CAV,
+    source=sources.PUMP_CAVITATION_ANSWER,
     denies="no pits on the backs of the pump's teeth",
     stage=Stage.OPENED,
     normal="smooth",
@@ -83,7 +84,7 @@ ROTOR_WRONG_WAY_ROUND = Finding(
     station=Station.PUMP,
     says="the outer rotor's chamfer or the index marks are on the wrong side",
     asks="Against the drawing: is the outer rotor's chamfer, or an index mark, on the wrong side?",
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     denies="rotor chamfer and marks are as the drawing shows",
     stage=Stage.OPENED,
     normal="as the drawing; reversed costs 40 to 60 % of the flow",
@@ -97,7 +98,7 @@ PUMP_BACKLASH = Measure(
     asks="How much backlash is there between the pump's gears?",
     dimension="length",
     plausible=(0.0, 5 * findings_bench.MM),
-    source=MKP,
+    source=sources.DIESEL_PUMP_BENCH,
     spread=0.025 * findings_bench.MM,
     also=("play between the pump gears",),
 )
@@ -108,7 +109,7 @@ PUMP_BUSH_CLEARANCE = Measure(
     asks="How much clearance has the pump's shaft in its bush?",
     dimension="length",
     plausible=(0.0, 3 * findings_bench.MM),
-    source=DMX,
+    source=sources.DIESEL_V8_PUMP_LIMITS,
     spread=0.013 * findings_bench.MM,
     also=("pump bushing clearance",),
 )
@@ -117,7 +118,7 @@ PUMP_FOUND_FAILED = Finding(
     station=Station.PUMP,
     says="the oil pump was found failed (how is not told)",
     asks="Was the oil pump found failed?",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     denies="the oil pump was found good",
     stage=Stage.OPENED,
     normal="sound and within its limits",
@@ -170,7 +171,7 @@ LOOK_OVER_GEARS_AND_BUSHES = Inspection(
         findings_drive.PUMP_HOUSING_BURST,
         findings_bench.PUMP_FOUND_SOUND,
     ),
-    source=GMI,
+    source=sources.PUMP_INSPECTION_2006,
     measures=(PUMP_BACKLASH, PUMP_BUSH_CLEARANCE),
     tools=("lamp", "magnifier", "feeler", "dial gauge"),
     cautions=(Caution.SHARP,),
@@ -181,7 +182,7 @@ PUMP_CASTING_CRACKED = Finding(
     station=Station.PUMP,
     says="the pump's casting is cracked",
     asks="By dye, or solvent seeping through: is there a crack in the pump's casting?",
-    source=CDX,
+    source=sources.TRAINING_PUMP_TEST,
     denies="no crack in the pump's casting",
     stage=Stage.OPENED,
     normal="no crack; a casting line is none",
@@ -200,7 +201,7 @@ FIND_CRACKS_IN_THE_PUMP = Inspection(
     minutes=15,
     access=Access.PUMP_COVER_OFF,
     reveals=(PUMP_CASTING_CRACKED, findings_drive.PUMP_HOUSING_BURST),
-    source=CDX,
+    source=sources.TRAINING_PUMP_TEST,
     tools=("crack dye or solvent and chalk", "lamp"),
     cautions=(Caution.SOLVENT, Caution.FIRE),
     destroys="washes debris away: bag it first",
@@ -211,7 +212,7 @@ AIR_AT_PUMP_COVER = Finding(
     station=Station.PUMP,
     says="the joint between pump cover and body lets air in",
     asks="Does the joint between pump cover and body let air in (bubbles, soap or solvent test)?",
-    source=HB11,
+    source=sources.MARINE_DIESEL_MANUAL,
     denies="the joint between pump cover and body is tight",
     stage=Stage.OPENED,
     normal="tight",
@@ -229,7 +230,7 @@ TRY_THE_COVER_JOINT_FOR_AIR = Inspection(
     minutes=10,
     access=Access.PUMP_OFF,
     reveals=(AIR_AT_PUMP_COVER, findings_bench.COVER_WARPED),
-    source=HB11,
+    source=sources.MARINE_DIESEL_MANUAL,
     tools=("regulated air", "soap water", "plugs"),
     cautions=(Caution.PRESSURE, Caution.EYES),
 )
@@ -242,7 +243,7 @@ COMPARE_ROTOR_WITH_DRAWING = Inspection(
     minutes=5,
     access=Access.PUMP_COVER_OFF,
     reveals=(ROTOR_WRONG_WAY_ROUND,),
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     tools=("drawing", "lamp"),
     keep="photograph the rotor before lifting it",
 )

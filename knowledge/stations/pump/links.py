@@ -1,24 +1,11 @@
 """Further links at the pump: one finding of several causes, states of the circuit."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import (
-    AEB,
-    BTG,
-    CAV,
-    COMMON_PRACTICE,
-    EB10,
-    GMI,
-    HB01,
-    ISS,
-    JUDGEMENT,
-    MON,
-    PRM,
-    THK,
-    V8F,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
 from knowledge.stations.bearings import findings_shell_map as bearings_shell_map
@@ -45,10 +32,10 @@ DRIVE_IN_PIECES = LinkGroup(
     child=findings_drive.DRIVE_FOUND_FAILED,
     origins={
         causes_drive.PUMP_DRIVE_BROKEN: (MOSTLY, COMMON_PRACTICE),
-        causes.PUMP_DEBRIS_LOCK: (OFTEN, ISS),
+        causes.PUMP_DEBRIS_LOCK: (OFTEN, sources.PUMP_MAKER_SHAFTS_SCREENS),
         causes_fitted.PUMP_IDLER_PIN_MIGRATED: (OFTEN, JUDGEMENT),
-        causes_drive.PUMP_DRIVE_SLIP: (SOMETIMES, V8F),
-        causes_fitted.PUMP_OVERSIZED: (SELDOM, EB10),
+        causes_drive.PUMP_DRIVE_SLIP: (SOMETIMES, sources.WORN_GEAR_THREAD),
+        causes_fitted.PUMP_OVERSIZED: (SELDOM, sources.ENGINE_BUILDER_2010),
         conditions.ENGINE_FAILED: (RARELY, JUDGEMENT),
     },
     matches=[example(findings_drive.DRIVE_FOUND_FAILED)],
@@ -60,10 +47,10 @@ PUMP_PAST_USE = LinkGroup(
     says="A pump found failed is a root cause only if nothing else ground it up.",
     child=findings_wear.PUMP_FOUND_FAILED,
     origins={
-        causes.PUMP_GEAR_WEAR: (OFTEN, HB01),
-        causes_fitted.PUMP_BODY_CRACKED: (MOSTLY, GMI),
-        causes.PUMP_DEBRIS_LOCK: (OFTEN, THK),
-        causes.PUMP_COVER_SCORED: (OFTEN, GMI),
+        causes.PUMP_GEAR_WEAR: (OFTEN, sources.ARMY_TM_347_CHART_1973),
+        causes_fitted.PUMP_BODY_CRACKED: (MOSTLY, sources.PUMP_INSPECTION_2006),
+        causes.PUMP_DEBRIS_LOCK: (OFTEN, sources.JOBBER_OIL_PUMPS),
+        causes.PUMP_COVER_SCORED: (OFTEN, sources.PUMP_INSPECTION_2006),
         causes_fitted.PUMP_IDLER_PIN_MIGRATED: (OFTEN, JUDGEMENT),
         causes_drive.PUMP_DRIVE_BROKEN: (SOMETIMES, JUDGEMENT),
         conditions.PUMP_SCORED: (SOMETIMES, COMMON_PRACTICE),
@@ -93,7 +80,7 @@ THERE_WHEN_STOPPED_GONE_WHEN_STARTED = LinkGroup(
     child=findings_drive.GONE_AT_THE_NEXT_START,
     origins={
         conditions.PUMP_NOT_TURNING: (SOMETIMES, JUDGEMENT),
-        conditions.PUMP_DRY: (SOMETIMES, PRM),
+        conditions.PUMP_DRY: (SOMETIMES, sources.FILTER_MAKER_PRIME),
         relief_causes.RELIEF_STUCK_OPEN: (SOMETIMES, JUDGEMENT),
         conditions.READING_FALSE: (SELDOM, JUDGEMENT),
         conditions.AIR_IN_SUCTION: (SELDOM, JUDGEMENT),
@@ -141,7 +128,7 @@ NEW_PUMP_CHANGED_NOTHING = LinkGroup(
     child=behaviour.NO_BETTER_WITH_NEW_PUMP,
     origins={
         conditions.CLEARANCES_WIDE: (OFTEN, COMMON_PRACTICE),
-        conditions.OPEN_LEAK_INSIDE: (OFTEN, MON),
+        conditions.OPEN_LEAK_INSIDE: (OFTEN, sources.GALLERY_PLUG_LEFT_OUT),
         conditions.OIL_THIN: (SOMETIMES, JUDGEMENT),
         conditions.AIR_IN_SUCTION: (SELDOM, JUDGEMENT),
         conditions.SUCTION_THROTTLED: (SOMETIMES, JUDGEMENT),
@@ -179,7 +166,10 @@ FEEL_OF_A_WORN_PUMP = LinkGroup(
         *effects_of(
             conditions.PUMP_CAVITATES,
             {
-                bearings_shell_map.SHELLS_PITTED_UNLOADED: (SOMETIMES, BTG),
+                bearings_shell_map.SHELLS_PITTED_UNLOADED: (
+                    SOMETIMES,
+                    sources.BEARING_WEAR_ANALYSIS,
+                ),
             },
         ),
     ),
@@ -212,16 +202,16 @@ PUMP_LEFT_DRY = LinkGroup(
         *effects_of(
             causes_fitted.PUMP_NOT_PRIMED,
             {
-                conditions.PUMP_DRY: (ALWAYS, PRM),
-                behaviour.CHANGED_WITH_OIL_CHANGE: (SOMETIMES, PRM),
+                conditions.PUMP_DRY: (ALWAYS, sources.FILTER_MAKER_PRIME),
+                behaviour.CHANGED_WITH_OIL_CHANGE: (SOMETIMES, sources.FILTER_MAKER_PRIME),
             },
         ),
         *effects_of(
             conditions.PUMP_DRY,
             {
                 findings_bench.PUMP_DRY_INSIDE: (MOSTLY, COMMON_PRACTICE),
-                findings_priming.FORCED_OIL_BROUGHT_PRESSURE: (MOSTLY, AEB),
-                findings_priming.NO_OIL_WHEN_CRANKED: (MOSTLY, PRM),
+                findings_priming.FORCED_OIL_BROUGHT_PRESSURE: (MOSTLY, sources.REBUILDERS_PRIMING),
+                findings_priming.NO_OIL_WHEN_CRANKED: (MOSTLY, sources.FILTER_MAKER_PRIME),
             },
         ),
     ),
@@ -247,14 +237,14 @@ WHINE_AND_FALLING_PRESSURE_WITH_REVS = LinkGroup(
         *effects_of(
             causes_fitted.PUMP_CAVITATION,
             {
-                conditions.PUMP_CAVITATES: (ALWAYS, CAV),
+                conditions.PUMP_CAVITATES: (ALWAYS, sources.PUMP_CAVITATION_ANSWER),
             },
         ),
         *effects_of(
             conditions.PUMP_CAVITATES,
             {
-                findings.PUMP_NOISE: (OFTEN, CAV),
-                findings_wear.CAVITATION_MARKS: (OFTEN, CAV),
+                findings.PUMP_NOISE: (OFTEN, sources.PUMP_CAVITATION_ANSWER),
+                findings_wear.CAVITATION_MARKS: (OFTEN, sources.PUMP_CAVITATION_ANSWER),
             },
         ),
     ),

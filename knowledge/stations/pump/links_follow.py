@@ -1,10 +1,11 @@
 """Links from oil, suction, relief and engine to the pump."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import AZN, CAV, COMMON_PRACTICE, EB09, ISS, JUDGEMENT, PHYSICS, PJM, THK
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.pump import (
     findings,
     findings_bench,
@@ -84,9 +85,9 @@ WHINE_FROM_THE_PUMP = LinkGroup(
     says="A pump that whines is short of oil at its inlet: throttled, drawing air, or fed thick oil.",
     child=findings.PUMP_NOISE,
     origins={
-        conditions.SUCTION_THROTTLED: (SOMETIMES, CAV),
+        conditions.SUCTION_THROTTLED: (SOMETIMES, sources.PUMP_CAVITATION_ANSWER),
         conditions.AIR_IN_SUCTION: (SOMETIMES, COMMON_PRACTICE),
-        conditions.OIL_THICK: (SELDOM, CAV),
+        conditions.OIL_THICK: (SELDOM, sources.PUMP_CAVITATION_ANSWER),
     },
     matches=[example(findings.PUMP_NOISE), example(patterns.NEEDLE_FLICKERS, findings.PUMP_NOISE)],
     non_matches=[example(patterns.NEEDLE_FLICKERS, lacks=[findings.PUMP_NOISE])],
@@ -102,9 +103,9 @@ SCORES_WHERE_DEBRIS_WENT_THROUGH = LinkGroup(
         findings_bench.COVER_GROOVED: (OFTEN, COMMON_PRACTICE),
         findings_mount.PUMP_TURNS_ROUGHLY: (OFTEN, COMMON_PRACTICE),
         findings_wear.GEARS_WORN_OUT: (SELDOM, JUDGEMENT),
-        findings_drive.PUMP_JAMMED: (SOMETIMES, THK),
+        findings_drive.PUMP_JAMMED: (SOMETIMES, sources.JOBBER_OIL_PUMPS),
         findings_wear.PUMP_GEAR_BROKEN: (SELDOM, COMMON_PRACTICE),
-        findings_drive.DRIVE_SHAFT_BROKEN: (SELDOM, ISS),
+        findings_drive.DRIVE_SHAFT_BROKEN: (SELDOM, sources.PUMP_MAKER_SHAFTS_SCREENS),
         findings.PUMP_NOISE: (SELDOM, JUDGEMENT),
     },
     matches=[
@@ -121,9 +122,9 @@ FOREIGN_MATTER_IN_THE_PUMP = LinkGroup(
         *effects_of(
             conditions.DIRT_IN_OIL,
             {
-                findings_bench.PIECE_IN_PUMP: (SOMETIMES, AZN),
-                findings_drive.PUMP_JAMMED: (SELDOM, THK),
-                findings_drive.DRIVE_SHAFT_BROKEN: (RARELY, ISS),
+                findings_bench.PIECE_IN_PUMP: (SOMETIMES, sources.PUMP_SCREEN_NOTES),
+                findings_drive.PUMP_JAMMED: (SELDOM, sources.JOBBER_OIL_PUMPS),
+                findings_drive.DRIVE_SHAFT_BROKEN: (RARELY, sources.PUMP_MAKER_SHAFTS_SCREENS),
             },
         ),
         *effects_of(
@@ -147,8 +148,8 @@ PUMP_OVERLOADED_BY_PRESSURE = LinkGroup(
         *effects_of(
             conditions.PRESSURE_HIGH,
             {
-                findings_drive.DRIVE_GEAR_WORN: (SOMETIMES, EB09),
-                findings_drive.DRIVE_SHAFT_BROKEN: (SELDOM, EB09),
+                findings_drive.DRIVE_GEAR_WORN: (SOMETIMES, sources.ENGINE_BUILDER_2009),
+                findings_drive.DRIVE_SHAFT_BROKEN: (SELDOM, sources.ENGINE_BUILDER_2009),
                 findings_drive.PUMP_HOUSING_BURST: (RARELY, JUDGEMENT),
                 findings_mount.MOUNT_GASKET_BLOWN: (SELDOM, JUDGEMENT),
             },
@@ -156,7 +157,7 @@ PUMP_OVERLOADED_BY_PRESSURE = LinkGroup(
         *effects_of(
             conditions.OIL_THICK,
             {
-                findings_drive.DRIVE_SHAFT_BROKEN: (RARELY, PJM),
+                findings_drive.DRIVE_SHAFT_BROKEN: (RARELY, sources.DRIVE_SHAFT_EARS_THREAD),
             },
         ),
     ),

@@ -1,7 +1,8 @@
 """Parts for a repair of the pump."""
 
+from knowledge import sources
 from knowledge.engines import features
-from knowledge.sources import COMMON_PRACTICE, CTD, EB10, GMI, HB07, HB11, ISS, PJM, TEB
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import causes, causes_drive, causes_fitted
 from knowledge.work import Access, Part
 
@@ -24,7 +25,7 @@ OIL_PUMP = Part(
     id="oil_pump",
     says="oil pump listed for this engine and sump, of standard volume",
     quantity="1",
-    source=TEB,
+    source=sources.ENGINE_BUILDERS_2020,
     measure_first="the old pump's end and side clearance first; rotation, gear length, height, "
     "mount, drive slot or hex, pickup bore against the list; open and measure the new one too",
     for_causes=(*_NEW_PUMP, causes.PUMP_DEBRIS_LOCK),
@@ -34,7 +35,7 @@ PUMP_COVER = Part(
     id="pump_cover",
     says="flat pump cover, where it cannot be lapped",
     quantity="1",
-    source=GMI,
+    source=sources.PUMP_INSPECTION_2006,
     measure_first="depth of the groove, gear end clearance with it, thickness, screw spacing",
     for_causes=(causes.PUMP_COVER_SCORED, causes.PUMP_COVER_LOOSE),
 )
@@ -42,7 +43,7 @@ PUMP_COVER_SCREWS = Part(
     id="pump_cover_screws",
     says="pump cover screws with their locks",
     quantity="1 set",
-    source=HB11,
+    source=sources.MARINE_DIESEL_MANUAL,
     measure_first="thread and length: none may bottom; the body's threads whole",
     for_causes=(causes.PUMP_COVER_LOOSE, causes.PUMP_COVER_SCORED),
 )
@@ -64,7 +65,7 @@ PUMP_MOUNT_GASKET = Part(
     id="pump_mount_gasket",
     says="pump mount gasket or ring where one is fitted",
     quantity="1, and 1 to spare",
-    source=HB07,
+    source=sources.OVERHAUL_MANUAL_5_101,
     measure_first="laid on both faces: every port open through it; whether the maker fits any",
     for_causes=(
         *_NEW_PUMP,
@@ -87,7 +88,7 @@ PUMP_DRIVE_SHAFT = Part(
     id="pump_drive_shaft",
     says="new pump drive shaft with a steel collar",
     quantity="1, and with every new pump",
-    source=ISS,
+    source=sources.PUMP_MAKER_SHAFTS_SCREENS,
     measure_first="length, drive slot or hex at both ends and how far each engages, free end play "
     "with the pump bolted up",
     for_causes=(*_DRIVE, *_NEW_PUMP),
@@ -98,7 +99,7 @@ DISTRIBUTOR_GEAR = Part(
     id="distributor_gear",
     says="distributor drive gear of the material the camshaft calls for, with its pin",
     quantity="1",
-    source=PJM,
+    source=sources.DRIVE_SHAFT_EARS_THREAD,
     measure_first="shaft diameter, teeth and their wear, camshaft material, end play",
     for_causes=(
         causes_drive.PUMP_DRIVE_SLIP,
@@ -112,7 +113,7 @@ DRIVE_SHIMS = Part(
     id="drive_shims",
     says="shims for the end play of distributor or pump drive",
     quantity="a few thicknesses",
-    source=CTD,
+    source=sources.DISTRIBUTOR_PRACTICES_2016,
     measure_first="end play with the pump bolted up, shaft diameter",
     for_causes=(causes_drive.PUMP_DRIVE_BIND, causes_drive.PUMP_DRIVE_SLIP),
     only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT, features.PUMP_ON_SKEW_GEAR),
@@ -158,7 +159,7 @@ STANDARD_RELIEF_SPRING = Part(
     id="standard_relief_spring",
     says="relief spring of the maker's standard rate, where a stiff one was fitted",
     quantity="1",
-    source=EB10,
+    source=sources.ENGINE_BUILDER_2010,
     measure_first="free length, wire and coils of the spring that is in it",
     for_causes=(causes_fitted.PUMP_OVERSIZED,),
 )

@@ -1,16 +1,16 @@
 """Alarms at the pump: when to stop, or not to run."""
 
+from knowledge import sources
 from knowledge.model import Severity, Station
 from knowledge.pressure import direct_gauge
 from knowledge.rule_api import Alarm, Conclusions, Contradiction, Known, example, rules_of
-from knowledge.sources import DTN, HPA, MIF, NE3, POI
 from knowledge.stations.pump import findings, findings_bench, findings_drive, findings_priming
 
 rule = rules_of(Station.PUMP)
 
 
 @rule(
-    source=NE3,
+    source=sources.NAVY_14075_CASUALTY,
     matches=[
         example(findings_drive.DRIVE_SHAFT_BROKEN),
         example(findings_drive.PUMP_SEEN_STANDING),
@@ -37,7 +37,7 @@ def pump_not_driven(known: Known) -> Conclusions:
 
 
 @rule(
-    source=DTN,
+    source=sources.TRUCK_DRIVER_MANUAL,
     matches=[example(findings.DRIVE_PARTNER_STOPPED), example(findings.ROTOR_STILL_WHEN_CRANKED)],
     non_matches=[
         example(lacks=[findings.DRIVE_PARTNER_STOPPED, findings.ROTOR_STILL_WHEN_CRANKED])
@@ -54,7 +54,7 @@ def shared_drive_stopped(known: Known) -> Conclusions:
 
 
 @rule(
-    source=POI,
+    source=sources.PRE_OILING_ARTICLE,
     matches=[
         example(findings_priming.DRILL_GIVES_NONE),
         example(findings_priming.NO_OIL_WHEN_CRANKED),
@@ -81,7 +81,7 @@ def pump_that_gives_nothing(known: Known) -> Conclusions:
 
 
 @rule(
-    source=MIF,
+    source=sources.INSIDE_YOUR_FILTER,
     matches=[example(findings_bench.PIECE_IN_PUMP), example(findings_bench.STEEL_SLIVERS_IN_PUMP)],
     non_matches=[
         example(findings_drive.PUMP_JAMMED),
@@ -99,7 +99,7 @@ def hard_matter_went_through_the_pump(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HPA,
+    source=sources.OIL_AERATION_ARTICLE,
     matches=[example(findings.TANK_EMPTIES_RUNNING), example(findings.PUMP_BELT_OFF)],
     non_matches=[example(lacks=[findings.TANK_EMPTIES_RUNNING, findings.PUMP_BELT_OFF])],
 )
@@ -114,7 +114,7 @@ def oil_tank_running_dry(known: Known) -> Conclusions:
 
 
 @rule(
-    source=NE3,
+    source=sources.NAVY_14075_CASUALTY,
     matches=[example(findings_drive.PUMP_SEEN_STANDING, lacks=[direct_gauge.DIRECT_GAUGE_ZERO])],
     non_matches=[
         example(findings_drive.PUMP_SEEN_STANDING),

@@ -1,5 +1,6 @@
 """Rules on what layout and history say about the pump."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.history import findings as history
 from knowledge.model import Shift, Station
@@ -13,7 +14,7 @@ from knowledge.rule_api import (
     more_common,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE, EB09, HB19, HPA, POI, TM8
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import causes, causes_drive, causes_fitted, findings, findings_drive
 
 rule = rules_of(Station.PUMP)
@@ -32,7 +33,7 @@ def diesel_has_no_rotor_to_watch(known: Known) -> Conclusions:
 
 
 @rule(
-    source=POI,
+    source=sources.PRE_OILING_ARTICLE,
     matches=[example(features.PUMP_ON_CRANK_NOSE)],
     non_matches=[
         example(features.PUMP_ON_DISTRIBUTOR_SHAFT),
@@ -54,7 +55,7 @@ def pump_round_the_crank(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TM8,
+    source=sources.ARMY_TM_8000_PUMPS,
     matches=[example(features.PUMP_OUTSIDE), example(features.PUMP_ON_CHAIN)],
     non_matches=[
         example(features.PUMP_ON_DISTRIBUTOR_SHAFT),
@@ -70,7 +71,7 @@ def pump_by_gear_train_or_chain(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     matches=[example(features.PUMP_ON_DISTRIBUTOR_SHAFT), example(features.PUMP_ON_SKEW_GEAR)],
     non_matches=[
         example(features.PUMP_ON_CRANK_NOSE),
@@ -84,7 +85,7 @@ def gear_pump_in_the_sump(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HPA,
+    source=sources.OIL_AERATION_ARTICLE,
     matches=[example(lacks=[features.DRY_SUMP])],
     non_matches=[example(features.DRY_SUMP), example()],
 )
@@ -151,7 +152,7 @@ def frost_in_the_pump(known: Known) -> Conclusions:
 
 
 @rule(
-    source=EB09,
+    source=sources.ENGINE_BUILDER_2009,
     matches=[example(history.SERVICE_NEGLECTED)],
     non_matches=[example(lacks=[history.SERVICE_NEGLECTED])],
 )

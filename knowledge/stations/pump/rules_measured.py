@@ -1,10 +1,11 @@
 """Rules on the measured pump, against its limits."""
 
+from knowledge import sources
 from knowledge.engines import limits
 from knowledge.judging import sure_beyond
 from knowledge.model import Finding, Limit, Measure, Station
 from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
-from knowledge.sources import AMC, CDX, COMMON_PRACTICE, DMX, GMI, MKP, OL2, OLD, POI, ROT
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import (
     findings_bench,
     findings_drive,
@@ -26,7 +27,7 @@ def judged(known: Known, measure: Measure, limit: Limit, over: Finding) -> Concl
 
 
 @rule(
-    source=AMC,
+    source=sources.STRAIGHT_SIX_MANUAL,
     matches=[
         example(measures={findings_bench.PUMP_END_CLEARANCE: 0.010 * INCH}),
         example(measures={findings_bench.PUMP_END_CLEARANCE: 0.003 * INCH}),
@@ -47,7 +48,7 @@ def end_clearance_against_its_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     matches=[
         example(measures={findings_bench.PUMP_SIDE_CLEARANCE: 0.009 * INCH}),
         example(measures={findings_bench.PUMP_SIDE_CLEARANCE: 0.003 * INCH}),
@@ -68,7 +69,7 @@ def side_clearance_against_its_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=ROT,
+    source=sources.ROTOR_PUMP_LIMITS_2023,
     matches=[
         example(measures={findings_bench.ROTOR_TIP_CLEARANCE: 0.25e-3}),
         example(measures={findings_bench.ROTOR_TIP_CLEARANCE: 0.08e-3}),
@@ -86,7 +87,7 @@ def rotor_tips_against_their_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=MKP,
+    source=sources.DIESEL_PUMP_BENCH,
     matches=[
         example(measures={findings_wear.PUMP_BACKLASH: 0.040 * INCH}),
         example(measures={findings_wear.PUMP_BACKLASH: 0.015 * INCH}),
@@ -101,7 +102,7 @@ def backlash_against_its_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=DMX,
+    source=sources.DIESEL_V8_PUMP_LIMITS,
     matches=[
         example(measures={findings_wear.PUMP_BUSH_CLEARANCE: 0.009 * INCH}),
         example(measures={findings_wear.PUMP_BUSH_CLEARANCE: 0.002 * INCH}),
@@ -119,7 +120,7 @@ def bush_clearance_against_its_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=GMI,
+    source=sources.PUMP_INSPECTION_2006,
     matches=[
         example(measures={findings_bench.PUMP_COVER_HOLLOW: 0.004 * INCH}),
         example(measures={findings_bench.PUMP_COVER_HOLLOW: 0.0}),
@@ -134,7 +135,7 @@ def hollow_cover_against_its_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=OL2,
+    source=sources.V6_PUMP_CATALOGUE,
     matches=[example(findings_bench.PUMP_FOUND_SOUND)],
     non_matches=[
         example(lacks=[findings_bench.PUMP_FOUND_SOUND]),
@@ -158,7 +159,7 @@ def measured_pump_within_limits(known: Known) -> Conclusions:
 
 
 @rule(
-    source=CDX,
+    source=sources.TRAINING_PUMP_TEST,
     matches=[example(lacks=[findings_mount.PUMP_TURNS_ROUGHLY])],
     non_matches=[example(findings_mount.PUMP_TURNS_ROUGHLY), example()],
 )
@@ -169,7 +170,7 @@ def pump_that_turns_smoothly(known: Known) -> Conclusions:
 
 
 @rule(
-    source=POI,
+    source=sources.PRE_OILING_ARTICLE,
     matches=[example(findings_priming.DRILL_GIVES_GOOD)],
     non_matches=[
         example(findings_priming.DRILL_GIVES_LITTLE),

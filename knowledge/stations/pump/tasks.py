@@ -1,19 +1,25 @@
 """What must be right about the pump on the bench: the right one, clean, its fits."""
 
+from knowledge import sources
 from knowledge.engines import features, limits
 from knowledge.reassembly.figures import DIAL_GAUGE, FEELER, MM, THOU
-from knowledge.sources import AMC, COMMON_PRACTICE, DMX, GMI, HB07, HB19, MKP, MZP, OLD, ROT, TEB
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.pump import causes, causes_fitted
 from knowledge.work import Band, Caution, Hold, Phase, Task
 
 END_CLEARANCE = (
-    Band(2 * THOU, 6 * THOU, AMC, "small iron gear pumps; aim for the tight end"),
-    Band(2 * THOU, 6 * THOU, OLD, "one V6, pump in the timing cover"),
-    Band(2 * THOU, 6 * THOU, MKP, "heavy diesel, gear pump"),
-    Band(2.5 * THOU, 4.3 * THOU, DMX, "diesel V8"),
-    Band(None, 0.10 * MM, MZP, "diesel four: the limit"),
-    Band(None, 0.095 * MM, ROT, "rotor pump: renew beyond this"),
+    Band(
+        2 * THOU,
+        6 * THOU,
+        sources.STRAIGHT_SIX_MANUAL,
+        "small iron gear pumps; aim for the tight end",
+    ),
+    Band(2 * THOU, 6 * THOU, sources.PUMP_INSTALLATION_1983, "one V6, pump in the timing cover"),
+    Band(2 * THOU, 6 * THOU, sources.DIESEL_PUMP_BENCH, "heavy diesel, gear pump"),
+    Band(2.5 * THOU, 4.3 * THOU, sources.DIESEL_V8_PUMP_LIMITS, "diesel V8"),
+    Band(None, 0.10 * MM, sources.GEAR_PUMP_LIMITS, "diesel four: the limit"),
+    Band(None, 0.095 * MM, sources.ROTOR_PUMP_LIMITS_2023, "rotor pump: renew beyond this"),
 )
 RIGHT_PUMP = Task(
     id="right_pump",
@@ -24,7 +30,7 @@ RIGHT_PUMP = Task(
         "beside the old pump: mount, ports, shaft, length over all",
         "more volume or a stiffer spring only with a reason; the suction must feed it",
     ),
-    source=HB07,
+    source=sources.OVERHAUL_MANUAL_5_101,
     remedy="the right pump",
     guards=(causes_fitted.PUMP_WRONG_PART, causes_fitted.PUMP_OVERSIZED),
     also=("pump part number", "high volume pump", "is it the right oil pump"),
@@ -38,7 +44,7 @@ NEW_PUMP_OPENED = Task(
         "look for casting grit, burrs at ports and teeth, cracks, an idler pin that stands proud",
         "wash, blow dry, oil; clearances are taken on the clean pump",
     ),
-    source=TEB,
+    source=sources.ENGINE_BUILDERS_2020,
     hold=Hold.NOTE,
     remedy="stone the burr, wash again; send back a pump that is cracked or rough",
     guards=(
@@ -65,7 +71,7 @@ GEAR_END_CLEARANCE_FITTED = Task(
         "below 0.002 in: measure gears and pocket, find the wrong part",
         "write down the widest",
     ),
-    source=AMC,
+    source=sources.STRAIGHT_SIX_MANUAL,
     dimension="length",
     bands=END_CLEARANCE,
     limits=(None, limits.PUMP_END_CLEARANCE),
@@ -84,7 +90,7 @@ END_CLEARANCE_WITH_GROOVE = Task(
         "add it to the end clearance; the sum has to stay within the same figures",
         "a new or lapped cover adds nothing",
     ),
-    source=GMI,
+    source=sources.PUMP_INSPECTION_2006,
     dimension="length",
     bands=END_CLEARANCE,
     limits=(None, limits.PUMP_END_CLEARANCE),
@@ -101,12 +107,12 @@ GEAR_SIDE_CLEARANCE_FITTED = Task(
         "feeler between tooth and bore, away from the mesh; both gears, every tooth",
         "write down the widest and the tightest",
     ),
-    source=AMC,
+    source=sources.STRAIGHT_SIX_MANUAL,
     dimension="length",
     bands=(
-        Band(2 * THOU, 4 * THOU, AMC, "petrol six"),
-        Band(2 * THOU, 5 * THOU, OLD, "one V6"),
-        Band(None, 8.7 * THOU, DMX, "diesel V8: the limit"),
+        Band(2 * THOU, 4 * THOU, sources.STRAIGHT_SIX_MANUAL, "petrol six"),
+        Band(2 * THOU, 5 * THOU, sources.PUMP_INSTALLATION_1983, "one V6"),
+        Band(None, 8.7 * THOU, sources.DIESEL_V8_PUMP_LIMITS, "diesel V8: the limit"),
     ),
     limits=(None, limits.PUMP_SIDE_CLEARANCE),
     spread=FEELER,
@@ -119,9 +125,9 @@ ROTOR_BODY_CLEARANCE_FITTED = Task(
     phase=Phase.PUMP,
     says="rotor pump: clearance outer rotor to body",
     how=("push the rotor to one side, feeler on the other", "no rotors in it: does not apply"),
-    source=ROT,
+    source=sources.ROTOR_PUMP_LIMITS_2023,
     dimension="length",
-    bands=(Band(None, 0.235 * MM, ROT, "renew beyond this"),),
+    bands=(Band(None, 0.235 * MM, sources.ROTOR_PUMP_LIMITS_2023, "renew beyond this"),),
     spread=FEELER,
     remedy="renew the pump",
     guards=(causes.PUMP_GEAR_WEAR,),
@@ -133,9 +139,9 @@ ROTOR_TIP_CLEARANCE_FITTED = Task(
     phase=Phase.PUMP,
     says="rotor pump: clearance tip to tip",
     how=("feeler between the tips, in several positions", "no rotors in it: does not apply"),
-    source=ROT,
+    source=sources.ROTOR_PUMP_LIMITS_2023,
     dimension="length",
-    bands=(Band(None, 0.150 * MM, ROT, "renew beyond this"),),
+    bands=(Band(None, 0.150 * MM, sources.ROTOR_PUMP_LIMITS_2023, "renew beyond this"),),
     spread=FEELER,
     remedy="renew the pump",
     guards=(causes.PUMP_GEAR_WEAR,),
@@ -150,7 +156,7 @@ ROTOR_MARKS_MATCHED = Task(
         "outer rotor: chamfer to the side it lay on; marks of both rotors on one side",
         "worn gears back into the mesh that was marked",
     ),
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     remedy="turn it round before the cover goes on",
     why="an outer rotor the wrong way round costs 40 to 60 % of what the pump gives",
     guards=(causes_fitted.PUMP_ROTOR_REVERSED,),
@@ -176,10 +182,10 @@ PUMP_BUSH_FITTED = Task(
     phase=Phase.PUMP,
     says="clearance of the pump shaft in its bush",
     how=("dial gauge on the shaft, rock it across; or measure shaft and bore",),
-    source=DMX,
+    source=sources.DIESEL_V8_PUMP_LIMITS,
     hold=Hold.NOTE,
     dimension="length",
-    bands=(Band(None, 5.5 * THOU, DMX, "diesel V8"),),
+    bands=(Band(None, 5.5 * THOU, sources.DIESEL_V8_PUMP_LIMITS, "diesel V8"),),
     limits=(None, limits.PUMP_BUSH_CLEARANCE),
     spread=DIAL_GAUGE,
     remedy="new bush or pump",

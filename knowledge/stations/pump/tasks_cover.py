@@ -1,8 +1,9 @@
 """What must be right as the pump is closed on the bench: cover, screws, turning, wetting."""
 
+from knowledge import sources
 from knowledge.engines import features, limits
 from knowledge.reassembly.figures import FEELER, IN_LB, LB_FT, THOU, around, wrench
-from knowledge.sources import AEB, COMMON_PRACTICE, HB19, N37, OLD, P88, PE17, ROP, T42
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.pump import causes, causes_drive, causes_fitted
 from knowledge.work import Band, Phase, Task
@@ -16,9 +17,9 @@ PUMP_COVER_FLAT = Task(
         "look at the side the gears run on: a groove that catches a nail counts",
         "cover screws' threads sound; cover closes all round without screws",
     ),
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     dimension="length",
-    bands=(Band(None, 1 * THOU, OLD, "one V6: renew at this"),),
+    bands=(Band(None, 1 * THOU, sources.PUMP_INSTALLATION_1983, "one V6: renew at this"),),
     limits=(None, limits.COVER_FLATNESS),
     spread=FEELER / 2,
     remedy="lap it on plate glass, or renew it",
@@ -33,7 +34,7 @@ COVER_JOINT_AS_MADE = Task(
         "ask the parts list whether there is a gasket, and how thick",
         "no paper cut to fit under a cover made to run metal to metal; no sealer bead",
     ),
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     remedy="take it off; the end clearance is then measured again",
     why="a paper gasket under such a cover widens the end clearance by its whole thickness",
     guards=(causes.PUMP_GASKET_WRONG,),
@@ -57,11 +58,15 @@ PUMP_COVER_SCREWS_TORQUED = Task(
             COMMON_PRACTICE,
             "common practice, 15 lb-ft; small screws take less, see the next",
         ),
-        around(106 * IN_LB, PE17, "one V8 build: 106 in-lb"),
-        around(10 * LB_FT, OLD, "one V6, pump in the timing cover: 10 lb-ft"),
-        Band(6 * LB_FT, 9 * LB_FT, P88, "one pushrod four: 6 to 9 lb-ft"),
-        around(105 * IN_LB, N37, "one 3.7 V6, front pump: 105 in-lb"),
-        around(89 * IN_LB, T42, "one straight six, front pump: 89 in-lb"),
+        around(106 * IN_LB, sources.BUILD_ARTICLE_2017, "one V8 build: 106 in-lb"),
+        around(
+            10 * LB_FT, sources.PUMP_INSTALLATION_1983, "one V6, pump in the timing cover: 10 lb-ft"
+        ),
+        Band(
+            6 * LB_FT, 9 * LB_FT, sources.FOUR_PUMP_SERVICE_1988, "one pushrod four: 6 to 9 lb-ft"
+        ),
+        around(105 * IN_LB, sources.V6_TORQUES_2009, "one 3.7 V6, front pump: 105 in-lb"),
+        around(89 * IN_LB, sources.SIX_FRONT_PUMP_2009, "one straight six, front pump: 89 in-lb"),
     ),
     spread=wrench(15 * LB_FT),
     remedy="slacken, look at thread and cover, tighten again; renew a stretched screw",
@@ -92,7 +97,7 @@ PUMP_TURNS_FREELY = Task(
         "turn the shaft through every tooth: smooth, no tight spot, no grating",
         "again after the pickup is fitted or welded",
     ),
-    source=P88,
+    source=sources.FOUR_PUMP_SERVICE_1988,
     remedy="open it: burr, chip, end clearance too small, body drawn out of true",
     guards=(causes.PUMP_DEBRIS_LOCK, causes_drive.PUMP_DRIVE_BIND),
     also=("pump binds", "spin the pump by hand", "tight spot"),
@@ -105,7 +110,7 @@ PUMP_WETTED = Task(
         "fill the cavity with clean engine oil and turn it until oil comes out of the outlet",
         "no chassis grease; petroleum jelly only where the maker tells you to pack the pump",
     ),
-    source=ROP,
+    source=sources.ROTOR_PUMP_SERVICE,
     remedy="wet it again if it has stood for days",
     why=(
         "two views: a vehicle maker says a gear pump in the timing cover may not draw unless packed "
@@ -123,7 +128,7 @@ PUMP_PACKED_WHERE_TOLD = Task(
         "where told: fill every space between the teeth with petroleum jelly, nothing stiffer",
         "where not told: oil, fed in at the inlet while the pump is turned",
     ),
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     remedy="cover off, pack it; it can lose its prime whenever the cover is disturbed",
     why="a pump above the oil starts dry; rebuilders fill rotor pumps with oil at the inlet instead",
     guards=(causes_fitted.PUMP_NOT_PRIMED,),
@@ -138,7 +143,7 @@ INLET_FED_BEFORE_PICKUP = Task(
         "clean oil into the pickup passage, turn the pump the way it runs, until it stays full",
         "turn it no more afterwards; fit it soon",
     ),
-    source=AEB,
+    source=sources.REBUILDERS_PRIMING,
     remedy="feed it again if it stood for days",
     why="such a pump cannot be turned by a drill later: what oil it starts with goes in here",
     guards=(causes_fitted.PUMP_NOT_PRIMED,),

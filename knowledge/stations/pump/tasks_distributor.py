@@ -1,8 +1,8 @@
 """What must be right about a pump's drive shaft, skew gear and the distributor above it."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly.figures import DIAL_GAUGE, FEELER, THOU
-from knowledge.sources import AZP, CTD, FFC, ISS, MSK, PJM, TR4
 from knowledge.stations.pump import causes_drive
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
 from knowledge.work import Band, Caution, Hold, Phase, Task
@@ -16,7 +16,7 @@ DRIVE_SHAFT_SOUND = Task(
         "length against the old shaft and the list; block, pump and distributor decide it",
         "look along it for twist; hex, slot or tang not rounded; collar of steel, not plastic",
     ),
-    source=ISS,
+    source=sources.PUMP_MAKER_SHAFTS_SCREENS,
     remedy="new shaft",
     guards=(
         causes_drive.PUMP_DRIVE_SLIP,
@@ -37,7 +37,7 @@ DRIVE_SHAFT_RIGHT_END_DOWN = Task(
         "collar over pump tang and shaft; snap-on sleeve felt to snap",
         "do not force the pump up: turn the shaft until it drops in",
     ),
-    source=AZP,
+    source=sources.PUMP_FITTING_NOTES,
     remedy="out, turn it round, try again",
     why="a shaft that can lift out of the pump leaves it standing",
     guards=(
@@ -57,7 +57,7 @@ DRIVE_SHAFT_FLOATS = Task(
         "screwdriver in its slot: it turns the pump, no bind anywhere in a turn",
         "do it before the sump goes on",
     ),
-    source=MSK,
+    source=sources.BLOG_SHAFT_BOUND_2009,
     remedy="slacken the pump: free then? shaft too long, or pump out of line",
     why="a shaft bound up by a new pump was found only when the distributor would not seat",
     guards=(causes_drive.PUMP_DRIVE_BIND,),
@@ -73,9 +73,9 @@ SKEW_GEAR_END_FLOAT_SET = Task(
         "feeler under the pedestal; washer less gap is the float, packing makes up the rest",
         "look at the tooth pattern: wear in the middle of the tooth",
     ),
-    source=TR4,
+    source=sources.DISTRIBUTOR_FLOAT_EXTRACT,
     dimension="length",
-    bands=(Band(3 * THOU, 7 * THOU, TR4, "one classic four"),),
+    bands=(Band(3 * THOU, 7 * THOU, sources.DISTRIBUTOR_FLOAT_EXTRACT, "one classic four"),),
     spread=FEELER,
     remedy="packing under the pedestal, more or less",
     guards=(causes_drive.PUMP_DRIVE_BIND, causes_drive.PUMP_DRIVE_SLIP),
@@ -92,7 +92,7 @@ DISTRIBUTOR_TRIED_FIRST = Task(
         "milled heads, block or manifold bring it lower: try it with the manifold bolted on",
         "turn the engine twice by hand with it clamped; then lift the shaft from below: still free",
     ),
-    source=CTD,
+    source=sources.DISTRIBUTOR_PRACTICES_2016,
     remedy="shorter shaft or shims under the flange; never pull it down by the clamp",
     why="pulled down, it pushes shaft and gears on to the pump cover and wears both away",
     guards=(causes_drive.PUMP_DRIVE_BIND, topend_causes_feeds.DIST_HOUSING_LEAK),
@@ -108,10 +108,17 @@ DISTRIBUTOR_END_PLAY_SET = Task(
     phase=Phase.DRIVE,
     says="end play of the distributor shaft",
     how=("dial gauge on the shaft, pull and push; shim under the gear or collar",),
-    source=FFC,
+    source=sources.DISTRIBUTOR_GEAR_THREAD,
     hold=Hold.NOTE,
     dimension="length",
-    bands=(Band(24 * THOU, 35 * THOU, FFC, "one V8 family; others differ, see the gear's sheet"),),
+    bands=(
+        Band(
+            24 * THOU,
+            35 * THOU,
+            sources.DISTRIBUTOR_GEAR_THREAD,
+            "one V8 family; others differ, see the gear's sheet",
+        ),
+    ),
     spread=DIAL_GAUGE,
     remedy="shims",
     guards=(causes_drive.PUMP_DRIVE_BIND,),
@@ -126,7 +133,7 @@ DRIVE_GEAR_SUITS_CAM = Task(
         "read the cam card: iron, steel, bronze or plastic gear",
         "a roller cam of steel wears an iron gear to filings",
     ),
-    source=PJM,
+    source=sources.DRIVE_SHAFT_EARS_THREAD,
     hold=Hold.NOTE,
     remedy="the gear the cam card names",
     guards=(causes_drive.PUMP_DRIVE_SLIP,),

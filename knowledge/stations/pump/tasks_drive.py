@@ -1,8 +1,9 @@
 """What must be right where the pump meets the block: joint, bolts, chain, gear or crank nose."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly.figures import FEELER, IN_LB, LB_FT, THOU, around, wrench
-from knowledge.sources import CDX, COMMON_PRACTICE, GMV, HB07, MP7, MSK, N37, P06, P88, PE17
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.pump import causes, causes_drive
 from knowledge.work import Band, Caution, Hold, Phase, Task
@@ -16,7 +17,7 @@ PUMP_FACES_FLAT = Task(
         "straightedge over each face, four directions, feeler under it",
         "pump on without gasket or bolts: no rocking",
     ),
-    source=CDX,
+    source=sources.TRAINING_PUMP_TEST,
     dimension="length",
     bands=(Band(None, 2 * THOU, COMMON_PRACTICE, "no passage read for a figure"),),
     spread=FEELER,
@@ -33,7 +34,7 @@ PUMP_DOWELS_STRAIGHT = Task(
         "look for a bent, missing or proud dowel; caps of other makes may come without",
         "push the pump home by hand; never draw it down by its bolts",
     ),
-    source=CDX,
+    source=sources.TRAINING_PUMP_TEST,
     remedy="new dowel; clear the hole",
     guards=(causes.PUMP_MOUNT_LEAK, causes_drive.PUMP_DRIVE_BIND),
     also=("dowel pins", "pump alignment"),
@@ -48,7 +49,7 @@ MOUNT_GASKET_RIGHT_WAY_ROUND = Task(
         "mark the side that faces the block; one gasket, no doubled one, no surplus sealer",
         "look through the port once more before the pump goes on",
     ),
-    source=HB07,
+    source=sources.OVERHAUL_MANUAL_5_101,
     remedy="right gasket, turned round or left out as the sheet says",
     why=(
         "views differ: some builders and one vehicle maker's text use none, a paper one has blown "
@@ -129,12 +130,23 @@ PUMP_BOLTS_TORQUED = Task(
             COMMON_PRACTICE,
             "common practice, 30 lb-ft; big main-cap bolts take twice that",
         ),
-        Band(26 * LB_FT, 35 * LB_FT, P88, "one pushrod four, bolt to the main cap"),
-        around(65 * LB_FT, GMV, "pushrod V6 and V8 of 1997, bolt to the main cap: 65 lb-ft"),
-        around(55 * LB_FT, PE17, "one V8 build, stud nut, lubricated: 55 lb-ft"),
-        around(25.0, P06, "6.0 V8, front pump: 25 N·m (18 lb-ft)"),
-        around(250 * IN_LB, N37, "3.7 V6, front pump: 250 in-lb"),
-        Band(20.0, 28.0, MP7, "heavy in-line diesel: 24 ± 4 N·m"),
+        Band(
+            26 * LB_FT,
+            35 * LB_FT,
+            sources.FOUR_PUMP_SERVICE_1988,
+            "one pushrod four, bolt to the main cap",
+        ),
+        around(
+            65 * LB_FT,
+            sources.VAN_PUMP_SERVICE_1997,
+            "pushrod V6 and V8 of 1997, bolt to the main cap: 65 lb-ft",
+        ),
+        around(
+            55 * LB_FT, sources.BUILD_ARTICLE_2017, "one V8 build, stud nut, lubricated: 55 lb-ft"
+        ),
+        around(25.0, sources.V8_PUMP_SERVICE_2006, "6.0 V8, front pump: 25 N·m (18 lb-ft)"),
+        around(250 * IN_LB, sources.V6_TORQUES_2009, "3.7 V6, front pump: 250 in-lb"),
+        Band(20.0, 28.0, sources.HEAVY_DIESEL_TORQUES, "heavy in-line diesel: 24 ± 4 N·m"),
     ),
     spread=wrench(30 * LB_FT),
     remedy="slacken, check length and thread, tighten again",
@@ -164,7 +176,7 @@ PUMP_TURNS_BOLTED = Task(
         "turn its shaft or the engine one full pump turn by hand: no tight spot",
         "tight now and free before: the body is drawn out of true",
     ),
-    source=MSK,
+    source=sources.BLOG_SHAFT_BOUND_2009,
     remedy="slacken and look: dowel, burr, gasket, bolt order",
     guards=(causes_drive.PUMP_DRIVE_BIND,),
     cautions=(Caution.HAND_TURN,),

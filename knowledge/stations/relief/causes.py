@@ -1,5 +1,6 @@
 """Root causes at the relief valve, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -17,25 +18,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import (
-    COMMON_PRACTICE,
-    FBE,
-    HB03,
-    HB04,
-    HB07,
-    HB10,
-    HB12,
-    HB14,
-    HB18,
-    HB19,
-    HB22,
-    JUDGEMENT,
-    PF,
-    PHYSICS,
-    RLS,
-    RVF,
-    TEB,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.relief import findings
 
 RELIEF_DEBRIS = Cause(
@@ -46,7 +29,7 @@ RELIEF_DEBRIS = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, oil_just_changed=UP),
     remedy="clean valve and seat; find where the debris came from before the engine runs",
-    source=HB22,
+    source=sources.EHRESMAN_1998,
     follows="starved idle, hurt seat, wiped bearings",
     also=("metal under the relief ball", "dirt in the relief valve", "swarf in pressure relief"),
 )
@@ -57,7 +40,7 @@ CHIP_UNDER_THE_BALL = LinkGroup(
     note="Of the leaks inside an engine this is the one named most often. Misleads when the chip is following damage: a wiped bearing sheds what the valve then catches.",
     parent=RELIEF_DEBRIS,
     effects={
-        conditions.RELIEF_BLEEDS: (ALWAYS, HB22),
+        conditions.RELIEF_BLEEDS: (ALWAYS, sources.EHRESMAN_1998),
         conditions.PRESSURE_UNSTEADY: (OFTEN, JUDGEMENT),
         patterns.FELL_SUDDENLY: (SELDOM, JUDGEMENT),
         findings.DEBRIS_ON_RELIEF_SEAT: (MOSTLY, COMMON_PRACTICE),
@@ -77,7 +60,7 @@ RELIEF_STUCK_OPEN = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, stood_long=UP),
     remedy="free it, stone burrs lightly, never hone an aluminium bore; renew if it sticks again",
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     follows="starved bearings",
     also=("relief valve stuck open", "plunger seized", "pressure relief jammed"),
 )
@@ -88,11 +71,11 @@ PLUNGER_THAT_DOES_NOT_COME_BACK = LinkGroup(
     note="When the plug is undone the spring pushes it off while the valve stays where it is.",
     parent=RELIEF_STUCK_OPEN,
     effects={
-        conditions.RELIEF_BLEEDS: (ALWAYS, HB04),
-        conditions.PRESSURE_GONE: (SOMETIMES, HB14),
+        conditions.RELIEF_BLEEDS: (ALWAYS, sources.NOORDEMAN_2015),
+        conditions.PRESSURE_GONE: (SOMETIMES, sources.MOTORCYCLE_MANUAL),
         patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
-        findings.RELIEF_VALVE_STAYED_OPEN: (MOSTLY, FBE),
-        findings.RELIEF_PLUNGER_STICKS: (MOSTLY, RVF),
+        findings.RELIEF_VALVE_STAYED_OPEN: (MOSTLY, sources.PRESSURIZED_BLACK_GOLD),
+        findings.RELIEF_PLUNGER_STICKS: (MOSTLY, sources.RELIEF_FREE_FALL),
     },
     matches=[example(patterns.GAUGE_READS_LOW, findings.RELIEF_VALVE_STAYED_OPEN)],
     non_matches=[
@@ -111,7 +94,7 @@ RELIEF_BORE_SCORED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=UP),
     remedy="renew seat, body or pump; an oversize ball where the maker allows it",
-    source=HB03,
+    source=sources.DIESEL_TESTING_MANUAL,
     follows="low idle pressure, debris that sticks again",
     also=("worn relief seat", "pitted relief ball", "scored relief bore"),
 )
@@ -121,7 +104,7 @@ WORN_SEAT_LEAKS_WHEN_SHUT = LinkGroup(
     says="A worn or scored seat leaks while shut: low at idle, and debris sticks there again.",
     parent=RELIEF_BORE_SCORED,
     effects={
-        conditions.RELIEF_BLEEDS: (MOSTLY, HB03),
+        conditions.RELIEF_BLEEDS: (MOSTLY, sources.DIESEL_TESTING_MANUAL),
         conditions.RELIEF_CAPS_LOW: (SOMETIMES, JUDGEMENT),
         findings.RELIEF_SEAT_SCORED: (ALWAYS, COMMON_PRACTICE),
         findings.DEBRIS_ON_RELIEF_SEAT: (SELDOM, JUDGEMENT),
@@ -140,7 +123,7 @@ RELIEF_SPRING_WEAK_BROKEN = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_UP, raced_or_heeled=UP),
     remedy="new spring of the maker's rate; never stretch the old one",
-    source=TEB,
+    source=sources.ENGINE_BUILDERS_2020,
     follows="low pressure at speed",
     also=("weak relief spring", "broken oil pressure spring", "tired spring"),
 )
@@ -150,7 +133,7 @@ STEADY_LOW_CEILING = LinkGroup(
     says="A tired spring gives a steady low ceiling; it does not explain a low hot idle.",
     parent=RELIEF_SPRING_WEAK_BROKEN,
     effects={
-        conditions.RELIEF_CAPS_LOW: (ALWAYS, HB12),
+        conditions.RELIEF_CAPS_LOW: (ALWAYS, sources.TRACTOR_DIESEL_MANUAL_2003),
         conditions.PRESSURE_GONE: (SELDOM, JUDGEMENT),
         findings.RELIEF_SPRING_SHORT_OR_BROKEN: (ALWAYS, COMMON_PRACTICE),
         findings.RELIEF_BENCH_OPENS_LOW: (MOSTLY, PHYSICS),
@@ -172,7 +155,7 @@ RELIEF_SPRING_WRONG = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="the right spring and parts; set the opening pressure on the bench",
-    source=HB03,
+    source=sources.DIESEL_TESTING_MANUAL,
     follows="drive-gear wear and burst filters where it is too high",
     also=("wrong spring", "shimmed relief", "adjuster turned", "stretched spring"),
 )
@@ -182,8 +165,8 @@ LOW_SINCE_NEW_PUMP_OR_REBUILD = LinkGroup(
     says="Low since a new pump or a rebuild: a new pump brings its own relief spring.",
     parent=RELIEF_SPRING_WRONG,
     effects={
-        behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, HB19),
-        behaviour.LOW_FROM_FIRST_START: (SOMETIMES, HB07),
+        behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, sources.DIESEL_CASE_NOTE),
+        behaviour.LOW_FROM_FIRST_START: (SOMETIMES, sources.OVERHAUL_MANUAL_5_101),
     },
     matches=[example(patterns.GAUGE_READS_LOW, behaviour.CHANGED_WITH_NEW_PUMP)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[behaviour.CHANGED_WITH_NEW_PUMP])],
@@ -194,11 +177,11 @@ FOREIGN_SPRING_OR_SHIMS = LinkGroup(
     says="Shims, a foreign spring or reversed parts move the ceiling, up or down.",
     parent=RELIEF_SPRING_WRONG,
     effects={
-        conditions.RELIEF_CAPS_LOW: (OFTEN, HB18),
-        conditions.RELIEF_HOLDS_HIGH: (OFTEN, HB03),
+        conditions.RELIEF_CAPS_LOW: (OFTEN, sources.AIRCRAFT_FAULT_ISOLATION),
+        conditions.RELIEF_HOLDS_HIGH: (OFTEN, sources.DIESEL_TESTING_MANUAL),
         findings.RELIEF_PARTS_NOT_STANDARD: (MOSTLY, COMMON_PRACTICE),
         findings.RELIEF_BENCH_OPENS_LOW: (SOMETIMES, PHYSICS),
-        findings.RELIEF_BENCH_OPENS_HIGH: (SOMETIMES, RLS),
+        findings.RELIEF_BENCH_OPENS_HIGH: (SOMETIMES, sources.RELIEF_SPRING_STUDY),
     },
     matches=[
         example(patterns_speed.CAPPED_LOW, findings.RELIEF_PARTS_NOT_STANDARD),
@@ -215,7 +198,7 @@ RELIEF_CAP_LOOSE = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="tighten, lock and seal it with a new washer",
-    source=HB07,
+    source=sources.OVERHAUL_MANUAL_5_101,
     follows="total loss of pressure, oil lost",
     also=("relief plug fell out", "cap not wired", "pressure relief plug loose"),
 )
@@ -225,7 +208,7 @@ CAP_BACKS_OUT = LinkGroup(
     says="A relief cap that backs out takes the spring's load away, then the oil.",
     parent=RELIEF_CAP_LOOSE,
     effects={
-        conditions.RELIEF_CAPS_LOW: (OFTEN, HB07),
+        conditions.RELIEF_CAPS_LOW: (OFTEN, sources.OVERHAUL_MANUAL_5_101),
         conditions.OIL_ESCAPING: (SOMETIMES, COMMON_PRACTICE),
         conditions.PRESSURE_GONE: (OFTEN, COMMON_PRACTICE),
         patterns.FELL_SUDDENLY: (OFTEN, COMMON_PRACTICE),
@@ -243,7 +226,7 @@ RELIEF_PART_MISSING = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="strip the valve and fit what is missing",
-    source=HB10,
+    source=sources.SMALL_ENGINE_MANUAL,
     follows="dry start, wiped bearings",
     also=("no ball in relief valve", "forgot the relief spring"),
 )
@@ -253,7 +236,7 @@ RELIEF_PUT_TOGETHER_WITHOUT_ITS_BALL = LinkGroup(
     says="A relief valve put together without ball, plunger or spring gives next to nothing.",
     parent=RELIEF_PART_MISSING,
     effects={
-        conditions.PRESSURE_GONE: (ALWAYS, HB10),
+        conditions.PRESSURE_GONE: (ALWAYS, sources.SMALL_ENGINE_MANUAL),
         behaviour.NONE_FROM_FIRST_START: (MOSTLY, COMMON_PRACTICE),
         findings.RELIEF_PART_ABSENT: (ALWAYS, COMMON_PRACTICE),
     },
@@ -269,7 +252,7 @@ RELIEF_STUCK_CLOSED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=UP, stood_long=UP),
     remedy="free or renew it before the engine is revved",
-    source=HB03,
+    source=sources.DIESEL_TESTING_MANUAL,
     follows="burst filter, broken pump drive",
     also=("relief valve stuck closed", "oil filter keeps bursting", "pressure too high cold"),
 )
@@ -279,9 +262,9 @@ VALVE_SEIZED_SHUT = LinkGroup(
     says="A valve seized shut lets cold pressure climb until a filter or a drive gives way.",
     parent=RELIEF_STUCK_CLOSED,
     effects={
-        conditions.RELIEF_HOLDS_HIGH: (ALWAYS, HB03),
+        conditions.RELIEF_HOLDS_HIGH: (ALWAYS, sources.DIESEL_TESTING_MANUAL),
         findings.RELIEF_VALVE_STAYED_SHUT: (MOSTLY, COMMON_PRACTICE),
-        findings.RELIEF_PLUNGER_STICKS: (MOSTLY, RVF),
+        findings.RELIEF_PLUNGER_STICKS: (MOSTLY, sources.RELIEF_FREE_FALL),
         findings.RELIEF_ADJUSTER_NO_EFFECT: (MOSTLY, COMMON_PRACTICE),
         findings.RELIEF_BENCH_OPENS_HIGH: (OFTEN, COMMON_PRACTICE),
     },

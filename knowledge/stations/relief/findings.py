@@ -1,8 +1,9 @@
 """Findings at the relief valve, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
-from knowledge.sources import COMMON_PRACTICE, FBE, GMI, HB19, JHV, OLD, PF, RVF
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.work import Access, Caution, Inspection
 
 STIFFER_SPRING_NO_BETTER = Finding(
@@ -10,7 +11,7 @@ STIFFER_SPRING_NO_BETTER = Finding(
     station=Station.RELIEF,
     says="a stiffer, stretched or shimmed relief spring made no difference",
     asks="Was a stiffer, stretched or shimmed relief spring tried, without any difference?",
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     denies="a stiffer relief spring brought it up",
     stage=Stage.KNOWN,
     normal="below the setting the spring has no say",
@@ -54,7 +55,7 @@ RELIEF_VALVE_STAYED_OPEN = Finding(
     station=Station.RELIEF,
     says="with the plug out the relief plunger stayed back, off its seat",
     asks="When the plug came out, did the spring push it while the plunger stayed open in its bore?",
-    source=FBE,
+    source=sources.PRESSURIZED_BLACK_GOLD,
     denies="the plunger followed its spring",
     stage=Stage.OPENED,
     normal="the plunger follows the spring",
@@ -66,7 +67,7 @@ RELIEF_VALVE_STAYED_SHUT = Finding(
     station=Station.RELIEF,
     says="the relief plunger was found seized shut",
     asks="Was the relief plunger found seized in the shut position?",
-    source=FBE,
+    source=sources.PRESSURIZED_BLACK_GOLD,
     denies="the plunger was not seized shut",
     stage=Stage.OPENED,
     normal="the plunger moves against its spring",
@@ -78,7 +79,7 @@ RELIEF_PARTS_NOT_STANDARD = Finding(
     station=Station.RELIEF,
     says="shims, a foreign spring, a moved adjuster or reversed parts sit in the relief valve",
     asks="Are there shims, a foreign or stretched spring, a moved adjuster or reversed parts in it?",
-    source=JHV,
+    source=sources.RELIEF_VALVE_EXPLANATION,
     denies="the relief valve's parts are as the maker built them",
     stage=Stage.OPENED,
     normal="as built",
@@ -102,7 +103,7 @@ RELIEF_FOUND_STUCK = Finding(
     station=Station.RELIEF,
     says="the relief valve was found stuck, or gripped by a warped cover (where it stood is not told)",
     asks="Was the relief valve found stuck or gripped in its bore, wherever it stood?",
-    source=FBE,
+    source=sources.PRESSURIZED_BLACK_GOLD,
     denies="the relief valve was not stuck",
     stage=Stage.OPENED,
     normal="slides by its own weight",
@@ -134,7 +135,7 @@ PULL_THE_RELIEF_VALVE = Inspection(
         RELIEF_PART_ABSENT,
         RELIEF_PARTS_NOT_STANDARD,
     ),
-    source=FBE,
+    source=sources.PRESSURIZED_BLACK_GOLD,
     tools=("deep socket", "magnet", "camera", "white tray", "bags"),
     cautions=(Caution.SPRING, Caution.EYES, Caution.HOT),
     destroys="the position of plunger and debris: first removal loses it",
@@ -147,7 +148,7 @@ RELIEF_PLUNGER_STICKS = Finding(
     station=Station.RELIEF,
     says="the relief plunger does not slide by its own weight when oiled",
     asks="Oiled, does the relief plunger fail to fall through its bore by its own weight?",
-    source=RVF,
+    source=sources.RELIEF_FREE_FALL,
     denies="the relief plunger slides freely",
     stage=Stage.OPENED,
     normal="drops smoothly the whole way",
@@ -163,7 +164,7 @@ DROP_TEST_THE_PLUNGER = Inspection(
     minutes=5,
     access=Access.RELIEF_CAP_OFF,
     reveals=(RELIEF_PLUNGER_STICKS,),
-    source=RVF,
+    source=sources.RELIEF_FREE_FALL,
     tools=("clean oil",),
 )
 
@@ -172,7 +173,7 @@ RELIEF_SEAT_SCORED = Finding(
     station=Station.RELIEF,
     says="the relief bore or seat is scored, worn or burred",
     asks="Is the relief bore or seat scored, worn oval or burred?",
-    source=GMI,
+    source=sources.PUMP_INSPECTION_2006,
     denies="relief bore and seat are bright and smooth",
     stage=Stage.OPENED,
     normal="bright and smooth",
@@ -216,7 +217,7 @@ RELIEF_SPRING_SHORT_OR_BROKEN = Finding(
     station=Station.RELIEF,
     says="the relief spring is broken, short, bent or weak",
     asks="Is the relief spring broken, shorter than a new one, bent or weak?",
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     denies="the relief spring measures like new",
     stage=Stage.OPENED,
     normal="free length and load as the manual",
@@ -259,7 +260,7 @@ RELIEF_CAP_LOOSE_OR_LEAKING = Finding(
     station=Station.RELIEF,
     says="the relief cap or plug is loose, unpinned, unwired, lost or leaks",
     asks="Is the relief cap or plug loose, unlocked, lost or wet?",
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     denies="the relief cap is tight and dry",
     stage=Stage.OUTSIDE,
     normal="tight, locked and dry",
@@ -278,7 +279,7 @@ FEEL_THE_RELIEF_CAP = Inspection(
     minutes=5,
     access=Access.OUTSIDE,
     reveals=(RELIEF_CAP_LOOSE_OR_LEAKING,),
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     tools=("lamp", "socket"),
     cautions=(Caution.HOT, Caution.SPRING),
 )
@@ -315,7 +316,7 @@ RELIEF_BENCH_OPENS_LOW = Finding(
     station=Station.RELIEF,
     says="on the bench the valve opens below its setting",
     asks="On the bench, does the valve open more than 5 psi below its setting?",
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     denies="on the bench the valve opens at its setting",
     stage=Stage.OPENED,
     normal="within 5 psi of the setting",
@@ -330,7 +331,7 @@ RELIEF_BENCH_OPENS_HIGH = Finding(
     station=Station.RELIEF,
     says="on the bench the valve opens above its setting",
     asks="On the bench, does the valve open more than 5 psi above its setting?",
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     denies="on the bench the valve does not open late",
     stage=Stage.OPENED,
     normal="within 5 psi of the setting",
@@ -348,7 +349,7 @@ BENCH_TEST_RELIEF = Inspection(
     minutes=20,
     access=Access.PUMP_RELIEF_OUT,
     reveals=(RELIEF_BENCH_OPENS_LOW, RELIEF_BENCH_OPENS_HIGH),
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     tools=("hand pump", "gauge", "adapter"),
     cautions=(Caution.PRESSURE, Caution.EYES),
 )

@@ -1,24 +1,12 @@
 """Further links at the relief valve: one finding of several causes, states of the circuit."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.debris import findings as debris_findings
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import (
-    COMMON_PRACTICE,
-    FBE,
-    HB03,
-    HB04,
-    HB05,
-    HB12,
-    JHV,
-    JUDGEMENT,
-    PF,
-    PHYSICS,
-    RVF,
-    THK,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.pump import causes as pump_causes
@@ -31,7 +19,7 @@ SPRING_HAS_NO_SAY = LinkGroup(
     says="Below its setting the relief valve has no say: a stiffer spring that helps nothing clears it.",
     child=findings.STIFFER_SPRING_NO_BETTER,
     origins={
-        conditions.CLEARANCES_WIDE: (OFTEN, PF),
+        conditions.CLEARANCES_WIDE: (OFTEN, sources.PUMP_MAKER_PRESSURE_FLOW),
         conditions.PUMP_SLIP: (OFTEN, PHYSICS),
         conditions.OPEN_LEAK_INSIDE: (OFTEN, PHYSICS),
         conditions.OIL_THIN: (SOMETIMES, PHYSICS),
@@ -48,10 +36,10 @@ VALVE_GRIPPED_WHERE_IT_STOOD = LinkGroup(
     says="A relief valve found gripped in its bore was stuck open where pressure was low, shut where it was high.",
     child=findings.RELIEF_FOUND_STUCK,
     origins={
-        causes.RELIEF_STUCK_OPEN: (ALWAYS, FBE),
+        causes.RELIEF_STUCK_OPEN: (ALWAYS, sources.PRESSURIZED_BLACK_GOLD),
         causes.RELIEF_STUCK_CLOSED: (ALWAYS, COMMON_PRACTICE),
-        causes.RELIEF_BORE_SCORED: (SOMETIMES, HB05),
-        causes.RELIEF_DEBRIS: (SOMETIMES, HB12),
+        causes.RELIEF_BORE_SCORED: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
+        causes.RELIEF_DEBRIS: (SOMETIMES, sources.TRACTOR_DIESEL_MANUAL_2003),
     },
     matches=[example(patterns.GAUGE_READS_LOW, findings.RELIEF_FOUND_STUCK)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.RELIEF_FOUND_STUCK])],
@@ -63,10 +51,10 @@ TOO_HIGH_SINCE_THE_REBUILD = LinkGroup(
     child=findings.HIGH_FROM_FIRST_START,
     origins={
         causes.RELIEF_RETURN_PLUGGED: (MOSTLY, JUDGEMENT),
-        causes.RELIEF_SPRING_WRONG: (OFTEN, HB03),
-        causes.RELIEF_STUCK_CLOSED: (SOMETIMES, JHV),
-        bearings_causes.BEARING_WRONG_SIZE: (SELDOM, HB04),
-        delivery_causes_galleries.GALLERY_BLOCKED: (SOMETIMES, HB04),
+        causes.RELIEF_SPRING_WRONG: (OFTEN, sources.DIESEL_TESTING_MANUAL),
+        causes.RELIEF_STUCK_CLOSED: (SOMETIMES, sources.RELIEF_VALVE_EXPLANATION),
+        bearings_causes.BEARING_WRONG_SIZE: (SELDOM, sources.NOORDEMAN_2015),
+        delivery_causes_galleries.GALLERY_BLOCKED: (SOMETIMES, sources.NOORDEMAN_2015),
         delivery_causes_galleries.GALLERY_PLUG_TOO_DEEP: (SOMETIMES, JUDGEMENT),
     },
     matches=[example(findings.HIGH_FROM_FIRST_START)],
@@ -80,8 +68,8 @@ CHIPS_REACH_VALVE_AND_PUMP = LinkGroup(
         *origins_of(
             debris_findings.HARD_CHIPS,
             {
-                causes.RELIEF_DEBRIS: (SOMETIMES, THK),
-                pump_causes.PUMP_DEBRIS_LOCK: (SOMETIMES, THK),
+                causes.RELIEF_DEBRIS: (SOMETIMES, sources.JOBBER_OIL_PUMPS),
+                pump_causes.PUMP_DEBRIS_LOCK: (SOMETIMES, sources.JOBBER_OIL_PUMPS),
             },
         ),
         *effects_of(
@@ -108,7 +96,7 @@ DRILL_AND_DROP_AT_THE_VALVE = LinkGroup(
         *effects_of(
             causes.RELIEF_BORE_SCORED,
             {
-                findings.RELIEF_PLUNGER_STICKS: (OFTEN, RVF),
+                findings.RELIEF_PLUNGER_STICKS: (OFTEN, sources.RELIEF_FREE_FALL),
             },
         ),
     ),

@@ -1,6 +1,7 @@
 """Parts for a repair of the relief valve."""
 
-from knowledge.sources import COMMON_PRACTICE, HB05, JHV, RLS, RVF
+from knowledge import sources
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.relief import causes
 from knowledge.work import Access, Part
 
@@ -8,7 +9,7 @@ RELIEF_VALVE = Part(
     id="relief_valve",
     says="relief plunger or ball",
     quantity="1",
-    source=RVF,
+    source=sources.RELIEF_FREE_FALL,
     measure_first="plunger and bore diameter: it must drop through by its own weight, oiled",
     for_causes=(
         causes.RELIEF_STUCK_OPEN,
@@ -37,7 +38,7 @@ RELIEF_SHIMS = Part(
     id="relief_shims",
     says="relief shims, as many as the maker fits",
     quantity="by the drawing",
-    source=RLS,
+    source=sources.RELIEF_SPRING_STUDY,
     measure_first="thickness and number found; opening pressure on the bench",
     for_causes=(causes.RELIEF_SPRING_WRONG, causes.RELIEF_PART_MISSING),
 )
@@ -45,7 +46,7 @@ RELIEF_SMALL_PARTS = Part(
     id="relief_small_parts",
     says="spring seat, guide and stop of the relief valve",
     quantity="as the drawing shows",
-    source=JHV,
+    source=sources.RELIEF_VALVE_EXPLANATION,
     measure_first="the parts found against the drawing, which way round each sits",
     for_causes=(causes.RELIEF_PART_MISSING, causes.RELIEF_SPRING_WRONG),
 )
@@ -53,7 +54,7 @@ RELIEF_SEAT = Part(
     id="relief_seat",
     says="relief seat, or the body or pump it is part of; an oversize ball where the maker allows it",
     quantity="1",
-    source=HB05,
+    source=sources.CROSSOVER_V6_MANUAL_2007,
     measure_first="bore and seat diameter, depth of the score",
     for_causes=(causes.RELIEF_BORE_SCORED,),
 )

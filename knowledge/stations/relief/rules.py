@@ -1,15 +1,15 @@
 """Rules at the relief valve: what follows from what is known."""
 
+from knowledge import sources
 from knowledge.model import Station
 from knowledge.rule_api import Conclusions, Known, example, is_absent, rules_of
-from knowledge.sources import FBE
 from knowledge.stations.relief import findings
 
 rule = rules_of(Station.RELIEF)
 
 
 @rule(
-    source=FBE,
+    source=sources.PRESSURIZED_BLACK_GOLD,
     matches=[example(lacks=[findings.RELIEF_PLUNGER_STICKS])],
     non_matches=[example(findings.RELIEF_PLUNGER_STICKS)],
 )

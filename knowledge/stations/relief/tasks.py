@@ -1,8 +1,9 @@
 """What must be right about the relief valve before it is closed up."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly.figures import IN_LB, LB_FT, TRUSTED_GAUGE, around, wrench
-from knowledge.sources import COMMON_PRACTICE, GMI, HB19, JHV, OLD, PF, RLS, RVF, T42, THK
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.relief import causes
 from knowledge.units import PSI
 from knowledge.work import Band, Caution, Hold, Phase, Task
@@ -16,7 +17,7 @@ RELIEF_CLEAN = Task(
         "lamp down the bore: seat bright all round, nothing in the corner below it",
         "nothing wiped in with a fluffy rag",
     ),
-    source=THK,
+    source=sources.JOBBER_OIL_PUMPS,
     remedy="wash again; find where the chip came from",
     why="a chip on the seat is the leak inside the engine that is named most",
     guards=(causes.RELIEF_DEBRIS,),
@@ -37,7 +38,7 @@ RELIEF_PLUNGER_DROPS = Task(
         "turn it a quarter and try again; try every quarter",
         "it must not rattle from side to side either",
     ),
-    source=RVF,
+    source=sources.RELIEF_FREE_FALL,
     remedy="stone the burr off; polish with fine paper; a plunger that still sticks is renewed",
     guards=(causes.RELIEF_STUCK_OPEN, causes.RELIEF_STUCK_CLOSED, causes.RELIEF_HUNTING),
     cautions=(Caution.SPRING, Caution.EYES),
@@ -51,7 +52,7 @@ RELIEF_SEAT_SOUND = Task(
         "lamp and magnifier; draw a finger nail over each mark",
         "light burrs stoned off; no honing of an aluminium bore",
     ),
-    source=GMI,
+    source=sources.PUMP_INSPECTION_2006,
     remedy="new seat, oversize plunger or new pump",
     guards=(causes.RELIEF_BORE_SCORED,),
     cautions=(Caution.EYES,),
@@ -85,7 +86,7 @@ RELIEF_SHIMS_WRITTEN_DOWN = Task(
         "what a shim adds: spring rate times its thickness, over the plunger's area",
         "check the spring is not pressed solid before the port opens",
     ),
-    source=RLS,
+    source=sources.RELIEF_SPRING_STUDY,
     hold=Hold.NOTE,
     remedy="back to the maker's shims, then set by gauge",
     why=(
@@ -108,7 +109,7 @@ RELIEF_PARTS_IN_ORDER = Task(
         "plunger: the end that meets the oil goes to the oil; spring into its hollow",
         "count what goes in: ball or plunger, spring, seat, shims, cap, washer, pin",
     ),
-    source=JHV,
+    source=sources.RELIEF_VALVE_EXPLANATION,
     remedy="take it out and lay it out again",
     why="a plunger turned round stops the valve from opening: the pressure runs up",
     guards=(causes.RELIEF_STUCK_CLOSED, causes.RELIEF_PART_MISSING, causes.RELIEF_SPRING_WRONG),
@@ -141,10 +142,17 @@ RELIEF_OPENS_AT = Task(
         "write down the oil and its heat; the engine's own setting goes first",
         "no rig: leave this open and read it at the first start",
     ),
-    source=HB19,
+    source=sources.DIESEL_CASE_NOTE,
     hold=Hold.NOTE,
     dimension="pressure",
-    bands=(Band(40 * PSI, 60 * PSI, PF, "usual settings; 60 psi in the pump maker's example"),),
+    bands=(
+        Band(
+            40 * PSI,
+            60 * PSI,
+            sources.PUMP_MAKER_PRESSURE_FLOW,
+            "usual settings; 60 psi in the pump maker's example",
+        ),
+    ),
     spread=TRUSTED_GAUGE,
     remedy="right spring or shims; set it on the bench, not by guess in the car",
     guards=(
@@ -160,11 +168,11 @@ RELIEF_CAP_TORQUED = Task(
     phase=Phase.RELIEF,
     says="torque of the relief cap or plug",
     how=("new washer or ring; the maker's manual goes first", "held by a pin: see that it is in"),
-    source=OLD,
+    source=sources.PUMP_INSTALLATION_1983,
     dimension="torque",
     bands=(
-        around(35 * LB_FT, OLD, "one V6, big cap: 35 lb-ft, never more"),
-        around(124 * IN_LB, T42, "one straight six, small plug: 124 in-lb"),
+        around(35 * LB_FT, sources.PUMP_INSTALLATION_1983, "one V6, big cap: 35 lb-ft, never more"),
+        around(124 * IN_LB, sources.SIX_FRONT_PUMP_2009, "one straight six, small plug: 124 in-lb"),
     ),
     spread=wrench(35 * LB_FT),
     remedy="new washer, tighten again; a stripped thread is repaired now, not later",

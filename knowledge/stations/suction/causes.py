@@ -1,5 +1,6 @@
 """Root causes at the suction side, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.debris import findings as debris_findings
 from knowledge.model import (
@@ -17,21 +18,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import (
-    AZN,
-    CLR2,
-    COMMON_PRACTICE,
-    GMC,
-    HB01,
-    HB03,
-    HB05,
-    HB17,
-    ISS,
-    JIO,
-    JUDGEMENT,
-    RV8,
-    TWO_CP,
-)
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.oil import findings_record as oil_record
 from knowledge.stations.suction import findings, findings_pickup, findings_sump
 
@@ -50,7 +37,7 @@ PICKUP_SCREEN_BLOCKED = Cause(
         raced_or_heeled=UP,
     ),
     remedy="fit a new screen, clean the sump, and find what shed the debris",
-    source=TWO_CP,
+    source=sources.TECHNICIAN_ANSWER,
     follows="pump cavitates and rattles, bearings wipe",
     also=(
         "plugged pickup screen",
@@ -67,9 +54,9 @@ GOOD_AT_FIRST_THEN_THE_SCREEN_FILLS = LinkGroup(
     note="Flow carries the debris onto the mesh; after a stop it drops away again. Misleads when the tube is taken off first: what lay on the mesh falls into the tray.",
     parent=PICKUP_SCREEN_BLOCKED,
     effects={
-        conditions.SUCTION_THROTTLED: (ALWAYS, HB03),
-        behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (OFTEN, TWO_CP),
-        patterns.FELL_SUDDENLY: (SOMETIMES, TWO_CP),
+        conditions.SUCTION_THROTTLED: (ALWAYS, sources.DIESEL_TESTING_MANUAL),
+        behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (OFTEN, sources.TECHNICIAN_ANSWER),
+        patterns.FELL_SUDDENLY: (SOMETIMES, sources.TECHNICIAN_ANSWER),
         patterns.DECLINED_OVER_MONTHS: (SOMETIMES, COMMON_PRACTICE),
         oil_record.ADDITIVE_OR_FLUSH_IN_OIL: (SELDOM, COMMON_PRACTICE),
         behaviour.NO_BETTER_WITH_NEW_PUMP: (SELDOM, JUDGEMENT),
@@ -88,10 +75,10 @@ WHAT_LIES_ON_A_BLOCKED_SCREEN = LinkGroup(
     effects={
         findings_sump.SCREEN_BLOCKED: (ALWAYS, COMMON_PRACTICE),
         findings_sump.FOREIGN_MATERIAL_ON_SCREEN: (OFTEN, COMMON_PRACTICE),
-        findings_sump.SLUDGE_ON_SCREEN: (OFTEN, JIO),
-        findings_sump.VARNISH_ON_SCREEN: (SOMETIMES, ISS),
-        findings_sump.SEALER_ON_SCREEN: (SOMETIMES, RV8),
-        findings_sump.PLASTIC_ON_SCREEN: (SELDOM, JIO),
+        findings_sump.SLUDGE_ON_SCREEN: (OFTEN, sources.CLUB_BLOCKED_SCREENS),
+        findings_sump.VARNISH_ON_SCREEN: (SOMETIMES, sources.PUMP_MAKER_SHAFTS_SCREENS),
+        findings_sump.SEALER_ON_SCREEN: (SOMETIMES, sources.CLUB_SEALANT_STRAINER),
+        findings_sump.PLASTIC_ON_SCREEN: (SELDOM, sources.CLUB_BLOCKED_SCREENS),
         findings_sump.GASKET_ON_SCREEN: (SOMETIMES, COMMON_PRACTICE),
         debris_findings.METAL_IN_SCREEN: (SELDOM, COMMON_PRACTICE),
     },
@@ -107,7 +94,7 @@ PICKUP_SCREEN_BYPASS_OPEN = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
     remedy="fit a new pickup; clean pump and relief valve of what came through",
-    source=AZN,
+    source=sources.PUMP_SCREEN_NOTES,
     follows="chips under the relief valve, scored or jammed pump",
     also=("hole in the pickup screen", "torn strainer", "screen bypass flap open", "mesh came off"),
 )
@@ -117,9 +104,9 @@ MESH_THAT_STOPS_NOTHING = LinkGroup(
     says="A torn mesh or open bypass costs no pressure itself: it lets debris reach pump and relief.",
     parent=PICKUP_SCREEN_BYPASS_OPEN,
     effects={
-        conditions.DIRT_IN_OIL: (MOSTLY, AZN),
+        conditions.DIRT_IN_OIL: (MOSTLY, sources.PUMP_SCREEN_NOTES),
         findings_sump.SCREEN_TORN: (OFTEN, COMMON_PRACTICE),
-        findings_sump.SCREEN_BYPASS_OPEN: (OFTEN, AZN),
+        findings_sump.SCREEN_BYPASS_OPEN: (OFTEN, sources.PUMP_SCREEN_NOTES),
     },
     matches=[example(findings_sump.SCREEN_TORN), example(findings_sump.SCREEN_BYPASS_OPEN)],
     non_matches=[example(lacks=[findings_sump.SCREEN_TORN, findings_sump.SCREEN_BYPASS_OPEN])],
@@ -134,7 +121,7 @@ PICKUP_TUBE_LOOSE = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, raced_or_heeled=STRONG_UP),
     remedy="fit a new tube and secure it: bolt and bracket, or tack it with the pump stripped",
-    source=GMC,
+    source=sources.TRUCK_SERVICE_1994,
     follows="the pickup drops into the sump, all pressure lost",
     also=(
         "pickup fell off",
@@ -150,14 +137,14 @@ TUBE_THAT_MOVES = LinkGroup(
     says="A tube loose in the pump draws air and wavers at all speeds; if it drops off, all is gone.",
     parent=PICKUP_TUBE_LOOSE,
     effects={
-        conditions.AIR_IN_SUCTION: (ALWAYS, GMC),
-        conditions.PRESSURE_GONE: (SOMETIMES, GMC),
+        conditions.AIR_IN_SUCTION: (ALWAYS, sources.TRUCK_SERVICE_1994),
+        conditions.PRESSURE_GONE: (SOMETIMES, sources.TRUCK_SERVICE_1994),
         patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
-        behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, GMC),
+        behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, sources.TRUCK_SERVICE_1994),
         behaviour.CHANGED_AFTER_KNOCK: (SELDOM, JUDGEMENT),
         findings.OVERFILL_STEADIES_IT: (SOMETIMES, COMMON_PRACTICE),
         findings_pickup.PICKUP_TUBE_ROCKS: (MOSTLY, COMMON_PRACTICE),
-        findings_pickup.PICKUP_FIXING_LOOSE: (OFTEN, CLR2),
+        findings_pickup.PICKUP_FIXING_LOOSE: (OFTEN, sources.PICKUP_BRACKET_THREAD),
         findings_sump.PICKUP_FELL_OFF: (SOMETIMES, COMMON_PRACTICE),
         findings_pickup.BUBBLES_IN_JOINT_TEST: (OFTEN, COMMON_PRACTICE),
     },
@@ -181,7 +168,7 @@ PICKUP_TUBE_CRACKED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="replace the tube; find the vibration or strain that cracked it",
-    source=HB05,
+    source=sources.CROSSOVER_V6_MANUAL_2007,
     follows="the tube breaks through, all pressure lost",
     also=("cracked pickup", "split pickup tube", "pinhole in suction pipe", "broken pickup tube"),
 )
@@ -191,7 +178,7 @@ TUBE_THAT_LEAKS = LinkGroup(
     says="A cracked tube draws air whenever the oil stands below the crack, so more oil steadies it.",
     parent=PICKUP_TUBE_CRACKED,
     effects={
-        conditions.AIR_IN_SUCTION: (ALWAYS, HB05),
+        conditions.AIR_IN_SUCTION: (ALWAYS, sources.CROSSOVER_V6_MANUAL_2007),
         findings.OVERFILL_STEADIES_IT: (OFTEN, COMMON_PRACTICE),
         behaviour.NO_BETTER_WITH_NEW_PUMP: (SELDOM, JUDGEMENT),
         findings_pickup.PICKUP_TUBE_CRACK_SEEN: (MOSTLY, COMMON_PRACTICE),
@@ -219,7 +206,7 @@ SUCTION_JOINT_AIR_LEAK = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP, stood_long=UP, raced_or_heeled=UP),
     remedy="fit a new seal, oiled, seat the tube fully by hand and tighten evenly",
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     follows="prime lost, oil aerated, bearings starved",
     also=(
         "pickup o-ring",
@@ -237,13 +224,13 @@ AIR_IN_AND_NO_OIL_OUT = LinkGroup(
     note="Covering the joint with oil shuts the air out for a while.",
     parent=SUCTION_JOINT_AIR_LEAK,
     effects={
-        conditions.AIR_IN_SUCTION: (ALWAYS, HB01),
+        conditions.AIR_IN_SUCTION: (ALWAYS, sources.ARMY_TM_347_CHART_1973),
         behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, COMMON_PRACTICE),
         behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, COMMON_PRACTICE),
         behaviour.LOW_FROM_FIRST_START: (SOMETIMES, JUDGEMENT),
         behaviour.NO_BETTER_WITH_NEW_PUMP: (SELDOM, JUDGEMENT),
         findings.OVERFILL_STEADIES_IT: (OFTEN, COMMON_PRACTICE),
-        findings_pickup.SUCTION_SEAL_CUT_OR_MISSING: (MOSTLY, HB17),
+        findings_pickup.SUCTION_SEAL_CUT_OR_MISSING: (MOSTLY, sources.LOWER_ENGINE_NOISE_2006),
         findings_pickup.BUBBLES_IN_JOINT_TEST: (MOSTLY, COMMON_PRACTICE),
         findings.SUCTION_UNION_LOOSE: (SOMETIMES, COMMON_PRACTICE),
     },

@@ -1,5 +1,6 @@
 """Root causes in pickup gap, sump, baffles and returns, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -17,7 +18,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import AER, CAV, COMMON_PRACTICE, ELP, HB17, JUDGEMENT, OST, SLO
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.oil import findings_drained as oil_drained
 from knowledge.stations.oil import findings_record as oil_record
@@ -31,7 +32,7 @@ PICKUP_CLEARANCE_TIGHT = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, raced_or_heeled=STRONG_UP),
     remedy="set the gap with the real gasket fitted, usually 1/4 to 3/8 inch (6 to 10 mm)",
-    source=ELP,
+    source=sources.OIL_PAN_TIPS,
     follows="pump cavitates, bearings starve at speed",
     also=(
         "pickup touching the pan",
@@ -47,7 +48,7 @@ PICKUP_SITS_ON_THE_FLOOR = LinkGroup(
     note="It comes with a changed pump, pickup, sump or gasket, and was there from that start on.",
     parent=PICKUP_CLEARANCE_TIGHT,
     effects={
-        conditions.SUCTION_THROTTLED: (ALWAYS, ELP),
+        conditions.SUCTION_THROTTLED: (ALWAYS, sources.OIL_PAN_TIPS),
         findings_pickup.PICKUP_GAP_TOO_SMALL: (ALWAYS, COMMON_PRACTICE),
         findings_sump.PICKUP_WITNESS_MARK: (OFTEN, COMMON_PRACTICE),
         behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, COMMON_PRACTICE),
@@ -74,7 +75,7 @@ PICKUP_CLEARANCE_WIDE = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, raced_or_heeled=STRONG_UP),
     remedy="fit the pickup that belongs to this sump",
-    source=OST,
+    source=sources.OIL_STARVATION_ARTICLE,
     follows="bearings starved in every hard manoeuvre",
     also=("pickup too high", "deep pan with stock pickup", "pickup too short for the pan"),
 )
@@ -84,7 +85,7 @@ PICKUP_HANGS_HIGH_IN_THE_PAN = LinkGroup(
     says="A pickup too high for its pan uncovers in bends and near the add mark; more oil helps.",
     parent=PICKUP_CLEARANCE_WIDE,
     effects={
-        conditions.PICKUP_UNCOVERED: (MOSTLY, OST),
+        conditions.PICKUP_UNCOVERED: (MOSTLY, sources.OIL_STARVATION_ARTICLE),
         findings_pickup.PICKUP_GAP_TOO_LARGE: (ALWAYS, COMMON_PRACTICE),
         direct_gauge.TOP_UP_CURES_FOR_A_WHILE: (SOMETIMES, JUDGEMENT),
         findings.OVERFILL_STEADIES_IT: (OFTEN, COMMON_PRACTICE),
@@ -127,7 +128,7 @@ PAN_DENTED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(raced_or_heeled=UP),
     remedy="repair or renew the sump, check and renew the pickup",
-    source=HB17,
+    source=sources.LOWER_ENGINE_NOISE_2006,
     follows="pump starves, pickup or tube cracks",
     also=("dented oil pan", "jacked up on the sump", "hit a kerb", "bottomed out", "caved in pan"),
 )
@@ -138,11 +139,11 @@ FLOOR_PUSHED_UP_BY_A_KNOCK = LinkGroup(
     note="Misleads when the dent is old: many sumps carry one that touches nothing.",
     parent=PAN_DENTED,
     effects={
-        conditions.SUCTION_THROTTLED: (MOSTLY, HB17),
+        conditions.SUCTION_THROTTLED: (MOSTLY, sources.LOWER_ENGINE_NOISE_2006),
         conditions.AIR_IN_SUCTION: (SELDOM, JUDGEMENT),
         behaviour.CHANGED_AFTER_KNOCK: (MOSTLY, COMMON_PRACTICE),
         findings.SUMP_DENTED: (ALWAYS, COMMON_PRACTICE),
-        findings_pickup.PICKUP_GAP_TOO_SMALL: (MOSTLY, HB17),
+        findings_pickup.PICKUP_GAP_TOO_SMALL: (MOSTLY, sources.LOWER_ENGINE_NOISE_2006),
         findings_sump.PICKUP_WITNESS_MARK: (OFTEN, COMMON_PRACTICE),
     },
     matches=[
@@ -160,7 +161,7 @@ ATTITUDE_UNCOVERS_PICKUP = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(raced_or_heeled=STRONG_UP),
     remedy="baffled or larger sump, swinging pickup, right level, angle within the maker's limit",
-    source=SLO,
+    source=sources.SUMP_TILT_TEST,
     follows="rod bearings wipe, one event at a time",
     also=(
         "oil surge",
@@ -179,7 +180,7 @@ BAFFLE_MISSING = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, raced_or_heeled=STRONG_UP),
     remedy="refit or make the baffle; the trap door must swing towards the pickup",
-    source=SLO,
+    source=sources.SUMP_TILT_TEST,
     follows="rod bearings wipe, one event at a time",
     also=("no baffle in the pan", "trap door stuck", "windage baffle left out", "anti surge plate"),
 )
@@ -193,7 +194,7 @@ WINDAGE_AERATION = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
     remedy="sound tray or scraper with clearance to the rods, correct oil level",
-    source=AER,
+    source=sources.ASME_AERATION_2006,
     follows="pump cavitates, lifters collapse, bearings starve",
     also=(
         "windage",
@@ -209,7 +210,7 @@ CRANK_WHIPS_THE_OIL = LinkGroup(
     says="A crank that whips its oil fills it with air; the pump cavitates and the bearings starve.",
     parent=WINDAGE_AERATION,
     effects={
-        conditions.OIL_AERATED: (ALWAYS, AER),
+        conditions.OIL_AERATED: (ALWAYS, sources.ASME_AERATION_2006),
         conditions.PUMP_CAVITATES: (SOMETIMES, COMMON_PRACTICE),
         findings_pickup.TRAY_RUBBED: (OFTEN, COMMON_PRACTICE),
         findings_pickup.TRAY_BROKEN_OR_MISSING: (OFTEN, COMMON_PRACTICE),
@@ -233,7 +234,7 @@ DRAINBACK_POOR = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
     remedy="clear and smooth the returns; larger sump or less oil to the top end",
-    source=OST,
+    source=sources.OIL_STARVATION_ARTICLE,
     follows="pickup uncovers, bearings starve on long runs at speed",
     also=(
         "oil stays in the heads",
@@ -248,9 +249,9 @@ SUMP_PUMPED_EMPTY_AT_SPEED = LinkGroup(
     says="Oil held up in heads or valley empties the sump at speed; idling lets it come back.",
     parent=DRAINBACK_POOR,
     effects={
-        conditions.OIL_SHORT: (SOMETIMES, OST),
-        conditions.PICKUP_UNCOVERED: (OFTEN, OST),
-        behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (OFTEN, OST),
+        conditions.OIL_SHORT: (SOMETIMES, sources.OIL_STARVATION_ARTICLE),
+        conditions.PICKUP_UNCOVERED: (OFTEN, sources.OIL_STARVATION_ARTICLE),
+        behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (OFTEN, sources.OIL_STARVATION_ARTICLE),
         patterns_speed.FALLS_AS_REVS_RISE: (SOMETIMES, JUDGEMENT),
         findings.OIL_SLOW_TO_RETURN: (MOSTLY, COMMON_PRACTICE),
         findings_pickup.RETURNS_BLOCKED: (OFTEN, COMMON_PRACTICE),
@@ -275,7 +276,7 @@ SUCTION_HOSE_COLLAPSED = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
     remedy="reinforced suction hose of the right bore, no kinks",
-    source=CAV,
+    source=sources.PUMP_CAVITATION_ANSWER,
     follows="pump cavitates, bearings starve",
     also=("hose sucked flat", "kinked oil line from tank", "suction line too small", "soft hose"),
 )
@@ -285,7 +286,7 @@ HOSE_SUCKED_FLAT = LinkGroup(
     says="A soft, kinked or narrow hose from the tank flattens as the flow grows.",
     parent=SUCTION_HOSE_COLLAPSED,
     effects={
-        conditions.SUCTION_THROTTLED: (ALWAYS, HB17),
+        conditions.SUCTION_THROTTLED: (ALWAYS, sources.LOWER_ENGINE_NOISE_2006),
         findings.SUCTION_HOSE_FLATTENS: (MOSTLY, COMMON_PRACTICE),
         findings.TANK_STILL_FULL: (OFTEN, JUDGEMENT),
     },

@@ -1,9 +1,10 @@
 """The suction side from outside, and the checks that show it."""
 
+from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Kind, Stage, Station
 from knowledge.pressure import direct_gauge, patterns, patterns_speed
-from knowledge.sources import CAV, COMMON_PRACTICE, HB17, OST, RTV
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import findings as pump_findings
 from knowledge.work import Access, Caution, Inspection
 
@@ -36,7 +37,7 @@ SUMP_DENTED = Finding(
     station=Station.SUCTION,
     says="the sump is dented or pushed up under the pickup",
     asks="Is the sump dented or pushed up where the pickup sits?",
-    source=HB17,
+    source=sources.LOWER_ENGINE_NOISE_2006,
     denies="the sump is flat under the pickup",
     stage=Stage.OUTSIDE,
     normal="flat; a straightedge lies down",
@@ -49,7 +50,7 @@ SEALER_SQUEEZED_OUT = Finding(
     station=Station.SUCTION,
     says="thick sealer is squeezed out along sump or cover joints",
     asks="Is thick sealer squeezed out along the sump or cover joints?",
-    source=RTV,
+    source=sources.SEALER_TEXT_1992,
     denies="no sealer is squeezed out at the joints",
     stage=Stage.OUTSIDE,
     normal="a thin even line, or a gasket",
@@ -74,7 +75,7 @@ LOOK_UNDER_THE_SUMP = Inspection(
     minutes=10,
     access=Access.OUTSIDE,
     reveals=(SUMP_DENTED, SEALER_SQUEEZED_OUT),
-    source=HB17,
+    source=sources.LOWER_ENGINE_NOISE_2006,
     tools=("lamp", "straightedge", "stands"),
     cautions=(Caution.LIFTING, Caution.HOT),
     also=("check pan for dents", "look under the oil pan"),
@@ -85,7 +86,7 @@ SUCTION_HOSE_FLATTENS = Finding(
     station=Station.SUCTION,
     says="the suction hose is sucked flat, kinked or soft",
     asks="Is the suction hose soft or kinked, or does it flatten as the revs rise?",
-    source=CAV,
+    source=sources.PUMP_CAVITATION_ANSWER,
     denies="the suction hose stays round",
     stage=Stage.OUTSIDE,
     normal="round at every speed",
@@ -97,7 +98,7 @@ SUCTION_UNION_LOOSE = Finding(
     station=Station.SUCTION,
     says="a union, clamp or hose on the suction side is loose or off",
     asks="Is a union, clamp or hose between tank or strainer and pump loose or off?",
-    source=HB17,
+    source=sources.LOWER_ENGINE_NOISE_2006,
     denies="hoses and unions on the suction side are tight",
     stage=Stage.OUTSIDE,
     normal="tight, no trace of oil or air",
@@ -123,7 +124,7 @@ WATCH_TANK_AND_HOSES = Inspection(
     minutes=15,
     access=Access.OUTSIDE,
     reveals=(SUCTION_HOSE_FLATTENS, SUCTION_UNION_LOOSE, pump_findings.TANK_EMPTIES_RUNNING),
-    source=HB17,
+    source=sources.LOWER_ENGINE_NOISE_2006,
     tools=("lamp", "spanners"),
     cautions=RUNNING,
     needs_running=True,
@@ -206,7 +207,7 @@ OIL_SLOW_TO_RETURN = Finding(
     station=Station.SUCTION,
     says="right after a fast run the stick reads far lower than later",
     asks="Right after a fast run, does the stick read much lower than ten minutes later?",
-    source=OST,
+    source=sources.OIL_STARVATION_ARTICLE,
     denies="the oil is back in the sump soon after stopping",
     stage=Stage.OUTSIDE,
     normal="most of it back within a minute or two when hot",
@@ -225,7 +226,7 @@ READ_LEVEL_TWICE = Inspection(
     minutes=10,
     access=Access.OUTSIDE,
     reveals=(OIL_SLOW_TO_RETURN, patterns_speed.FALLS_AS_REVS_RISE),
-    source=OST,
+    source=sources.OIL_STARVATION_ARTICLE,
     tools=("cloth", "watch"),
     cautions=RUNNING,
     needs_running=True,

@@ -1,11 +1,12 @@
 """Further links at the suction side: one finding of several causes, states of the circuit."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.debris import findings as debris_findings
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import direct_gauge, patterns
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import COMMON_PRACTICE, HB18, ISS, JIO, JUDGEMENT, RV8, SLO, THK
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.pump import causes as pump_causes
@@ -18,9 +19,9 @@ PIECES_PAST_THE_MESH = LinkGroup(
     says="Pieces past the mesh went through the pump, or came from it.",
     child=findings_sump.METAL_PAST_THE_SCREEN,
     origins={
-        causes.PICKUP_SCREEN_BYPASS_OPEN: (OFTEN, ISS),
+        causes.PICKUP_SCREEN_BYPASS_OPEN: (OFTEN, sources.PUMP_MAKER_SHAFTS_SCREENS),
         pump_causes_fitted.PUMP_BODY_CRACKED: (SOMETIMES, JUDGEMENT),
-        pump_causes.PUMP_DEBRIS_LOCK: (SOMETIMES, ISS),
+        pump_causes.PUMP_DEBRIS_LOCK: (SOMETIMES, sources.PUMP_MAKER_SHAFTS_SCREENS),
     },
     matches=[example(findings_sump.METAL_PAST_THE_SCREEN)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sump.METAL_PAST_THE_SCREEN])],
@@ -35,7 +36,7 @@ SEEN_BEFORE_AND_COME_BACK = LinkGroup(
         assembly_causes.DIRT_IN_ASSEMBLY: (SOMETIMES, COMMON_PRACTICE),
         causes.PICKUP_SCREEN_BLOCKED: (SELDOM, COMMON_PRACTICE),
         assembly_causes.SEALANT_DEBRIS: (SOMETIMES, COMMON_PRACTICE),
-        assembly_causes.TIMING_GEAR_SHEDDING: (SOMETIMES, JIO),
+        assembly_causes.TIMING_GEAR_SHEDDING: (SOMETIMES, sources.CLUB_BLOCKED_SCREENS),
     },
     matches=[example(findings_sump.DEBRIS_SEEN_BEFORE, patterns.GAUGE_READS_LOW)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sump.DEBRIS_SEEN_BEFORE])],
@@ -49,7 +50,7 @@ OIL_RUNS_OFF_IN_THE_BEND = LinkGroup(
         *effects_of(
             causes_sump.ATTITUDE_UNCOVERS_PICKUP,
             {
-                conditions.PICKUP_UNCOVERED: (ALWAYS, SLO),
+                conditions.PICKUP_UNCOVERED: (ALWAYS, sources.SUMP_TILT_TEST),
                 direct_gauge.NOTHING_WARNED: (SELDOM, JUDGEMENT),
                 findings_pickup.OIL_TRAPPED_IN_SUMP: (SOMETIMES, COMMON_PRACTICE),
             },
@@ -57,7 +58,7 @@ OIL_RUNS_OFF_IN_THE_BEND = LinkGroup(
         *effects_of(
             causes_sump.BAFFLE_MISSING,
             {
-                conditions.PICKUP_UNCOVERED: (MOSTLY, SLO),
+                conditions.PICKUP_UNCOVERED: (MOSTLY, sources.SUMP_TILT_TEST),
                 findings_pickup.BAFFLE_MISSING_OR_LOOSE: (ALWAYS, COMMON_PRACTICE),
                 findings_pickup.OIL_TRAPPED_IN_SUMP: (SOMETIMES, JUDGEMENT),
             },
@@ -91,9 +92,9 @@ SLUDGE_SETTLES_ON_THE_MESH = LinkGroup(
     says="Oil that has laid down sludge leaves it on the pickup screen and in the returns.",
     parent=conditions.OIL_SLUDGED,
     effects={
-        findings_sump.SLUDGE_ON_SCREEN: (MOSTLY, JIO),
-        findings_sump.VARNISH_ON_SCREEN: (OFTEN, ISS),
-        findings_sump.SCREEN_BLOCKED: (OFTEN, JIO),
+        findings_sump.SLUDGE_ON_SCREEN: (MOSTLY, sources.CLUB_BLOCKED_SCREENS),
+        findings_sump.VARNISH_ON_SCREEN: (OFTEN, sources.PUMP_MAKER_SHAFTS_SCREENS),
+        findings_sump.SCREEN_BLOCKED: (OFTEN, sources.CLUB_BLOCKED_SCREENS),
         findings_pickup.RETURNS_BLOCKED: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
@@ -109,7 +110,7 @@ METAL_SETTLES_ON_THE_MESH = LinkGroup(
     note="Misleads when the metal is taken for the root: most of it is following damage.",
     parent=conditions.METAL_SHED,
     effects={
-        debris_findings.METAL_IN_SCREEN: (OFTEN, HB18),
+        debris_findings.METAL_IN_SCREEN: (OFTEN, sources.AIRCRAFT_FAULT_ISOLATION),
         findings_sump.SCREEN_BLOCKED: (SELDOM, COMMON_PRACTICE),
     },
     matches=[
@@ -153,9 +154,9 @@ SEALER_BREAKS_OFF_INSIDE = LinkGroup(
     says="Sealer squeezed out inside breaks off and is drawn to the screen in strings and crumbs.",
     parent=assembly_causes.SEALANT_DEBRIS,
     effects={
-        findings_sump.SEALER_ON_SCREEN: (MOSTLY, RV8),
-        findings_sump.SCREEN_BLOCKED: (OFTEN, RV8),
-        findings_sump.FOREIGN_MATERIAL_ON_SCREEN: (OFTEN, RV8),
+        findings_sump.SEALER_ON_SCREEN: (MOSTLY, sources.CLUB_SEALANT_STRAINER),
+        findings_sump.SCREEN_BLOCKED: (OFTEN, sources.CLUB_SEALANT_STRAINER),
+        findings_sump.FOREIGN_MATERIAL_ON_SCREEN: (OFTEN, sources.CLUB_SEALANT_STRAINER),
         findings_sump.SEALER_IN_SUMP: (MOSTLY, COMMON_PRACTICE),
         findings.SEALER_SQUEEZED_OUT: (MOSTLY, COMMON_PRACTICE),
     },
@@ -171,9 +172,9 @@ GEAR_TEETH_IN_THE_SCREEN = LinkGroup(
     says="Plastic gear teeth in the screen come from a timing gear, even one renewed years ago.",
     parent=assembly_causes.TIMING_GEAR_SHEDDING,
     effects={
-        findings_sump.PLASTIC_ON_SCREEN: (ALWAYS, JIO),
-        findings_sump.SCREEN_BLOCKED: (OFTEN, JIO),
-        findings_sump.FOREIGN_MATERIAL_ON_SCREEN: (OFTEN, JIO),
+        findings_sump.PLASTIC_ON_SCREEN: (ALWAYS, sources.CLUB_BLOCKED_SCREENS),
+        findings_sump.SCREEN_BLOCKED: (OFTEN, sources.CLUB_BLOCKED_SCREENS),
+        findings_sump.FOREIGN_MATERIAL_ON_SCREEN: (OFTEN, sources.CLUB_BLOCKED_SCREENS),
     },
     matches=[example(findings_sump.PLASTIC_ON_SCREEN)],
     non_matches=[example(lacks=[findings_sump.PLASTIC_ON_SCREEN])],
@@ -184,8 +185,8 @@ PASTE_FROM_ASSEMBLY = LinkGroup(
     says="Grease or jelly used at assembly can plug the screen until warm oil carries it away.",
     parent=assembly_causes.ASSEMBLY_LUBE_CLOG,
     effects={
-        findings_sump.PASTE_ON_SCREEN: (MOSTLY, THK),
-        findings_sump.SCREEN_BLOCKED: (OFTEN, THK),
+        findings_sump.PASTE_ON_SCREEN: (MOSTLY, sources.JOBBER_OIL_PUMPS),
+        findings_sump.SCREEN_BLOCKED: (OFTEN, sources.JOBBER_OIL_PUMPS),
     },
     matches=[example(findings_sump.PASTE_ON_SCREEN)],
     non_matches=[example(lacks=[findings_sump.PASTE_ON_SCREEN])],

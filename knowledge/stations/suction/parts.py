@@ -1,7 +1,8 @@
 """Parts for a repair of the suction side."""
 
+from knowledge import sources
 from knowledge.engines import features
-from knowledge.sources import COMMON_PRACTICE, FLT, GMC, ISS, P06, SLO, TM8
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
@@ -21,7 +22,7 @@ PRESSED_NEW_PICKUP = Part(
     id="pressed_new_pickup",
     says="new pickup where the tube is pressed in",
     quantity="1",
-    source=GMC,
+    source=sources.TRUCK_SERVICE_1994,
     measure_first="tube diameter and the pump's bore; depth of the screen below the pump face; the "
     "sump it is made for",
     for_causes=(
@@ -37,7 +38,7 @@ BOLTED_NEW_PICKUP = Part(
     id="bolted_new_pickup",
     says="bolted pickup with its screen, made for this pump and sump",
     quantity="1",
-    source=ISS,
+    source=sources.PUMP_MAKER_SHAFTS_SCREENS,
     measure_first="tube diameter, bolt spacing, depth of the screen below the pump face; the sump "
     "it is made for",
     for_causes=(
@@ -66,7 +67,7 @@ PICKUP_FLOAT = Part(
     id="pickup_float",
     says="float, swivel seal and split pin of a floating pickup",
     quantity="1 set",
-    source=TM8,
+    source=sources.ARMY_TM_8000_PUMPS,
     measure_first="swivel diameter; a float with oil in it is spent",
     for_causes=(
         causes.PICKUP_TUBE_LOOSE,
@@ -87,7 +88,7 @@ SUCTION_RING = Part(
     id="suction_ring",
     says="new suction ring or gasket",
     quantity="1 a joint, and 1 to spare",
-    source=P06,
+    source=sources.V8_PUMP_SERVICE_2006,
     measure_first="tube diameter and the groove's depth; ring, gasket or felt as it was made",
     for_causes=(
         causes.SUCTION_JOINT_AIR_LEAK,
@@ -104,7 +105,7 @@ SUCTION_FELT = Part(
     id="suction_felt",
     says="felt seal of the pickup pipe, where it has one",
     quantity="1",
-    source=FLT,
+    source=sources.DIARY_FELT_SEAL,
     measure_first="tube diameter and the felt's room",
     for_causes=(causes.SUCTION_JOINT_AIR_LEAK,),
     not_with=(features.DRY_SUMP,),
@@ -156,7 +157,7 @@ BAFFLED_SUMP = Part(
     id="baffled_sump",
     says="baffled or larger sump with the pickup that belongs to it",
     quantity="1",
-    source=SLO,
+    source=sources.SUMP_TILT_TEST,
     measure_first="room under the engine, depth at the pickup, what the stick must read then",
     for_causes=(causes_sump.ATTITUDE_UNCOVERS_PICKUP, causes_sump.DRAINBACK_POOR),
 )
@@ -164,7 +165,7 @@ SUMP_BAFFLE = Part(
     id="sump_baffle",
     says="sump baffle or trap door with its hinge",
     quantity="1",
-    source=SLO,
+    source=sources.SUMP_TILT_TEST,
     measure_first="sump width and depth; the door swings towards the pickup",
     for_causes=(causes_sump.BAFFLE_MISSING, causes_sump.ATTITUDE_UNCOVERS_PICKUP),
 )

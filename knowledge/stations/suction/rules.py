@@ -1,5 +1,6 @@
 """Rules at the suction side: what follows from what is known."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.engines import features, limits
 from knowledge.history import findings as history
@@ -19,14 +20,14 @@ from knowledge.rule_api import (
     more_common,
     rules_of,
 )
-from knowledge.sources import AZN, COMMON_PRACTICE, ELP, GMC, HB01, JUDGEMENT, OST, SLO
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.suction import causes, causes_sump, findings, findings_pickup, findings_sump
 
 rule = rules_of(Station.SUCTION)
 
 
 @rule(
-    source=OST,
+    source=sources.OIL_STARVATION_ARTICLE,
     matches=[example(features.DRY_SUMP)],
     non_matches=[example(lacks=[features.DRY_SUMP])],
 )
@@ -67,7 +68,7 @@ def no_hose_to_collapse(known: Known) -> Conclusions:
 
 
 @rule(
-    source=AZN,
+    source=sources.PUMP_SCREEN_NOTES,
     matches=[example(features.PUMP_ON_CRANK_NOSE), example(features.PUMP_OUTSIDE)],
     non_matches=[example(lacks=[features.PUMP_ON_CRANK_NOSE, features.PUMP_OUTSIDE])],
 )
@@ -80,7 +81,7 @@ def pickup_bolted_up_and_sealed(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB01,
+    source=sources.ARMY_TM_347_CHART_1973,
     matches=[example(features.DRY_SUMP)],
     non_matches=[example(lacks=[features.DRY_SUMP])],
 )
@@ -91,7 +92,7 @@ def long_suction_side(known: Known) -> Conclusions:
 
 
 @rule(
-    source=GMC,
+    source=sources.TRUCK_SERVICE_1994,
     matches=[example(features.PRESSED_PICKUP)],
     non_matches=[example(lacks=[features.PRESSED_PICKUP])],
 )
@@ -101,7 +102,11 @@ def press_fit_does_not_last(known: Known) -> Conclusions:
         yield more_common(causes.PICKUP_TUBE_LOOSE)
 
 
-@rule(source=SLO, matches=[example(features.TILTS)], non_matches=[example(lacks=[features.TILTS])])
+@rule(
+    source=sources.SUMP_TILT_TEST,
+    matches=[example(features.TILTS)],
+    non_matches=[example(lacks=[features.TILTS])],
+)
 def engine_that_leans(known: Known) -> Conclusions:
     """An engine that sits inclined, heels or works on slopes uncovers its pickup sooner."""
     if known.has(features.TILTS):
@@ -160,7 +165,7 @@ def judged(finding: Finding, past: float) -> Derived:
 
 
 @rule(
-    source=ELP,
+    source=sources.OIL_PAN_TIPS,
     matches=[
         example(measures={findings_pickup.PICKUP_GAP: 0.001}),
         example(measures={findings_pickup.PICKUP_GAP: 0.008}),
@@ -231,7 +236,7 @@ def clear_screen_carries_nothing(known: Known) -> Conclusions:
 
 
 @rule(
-    source=ELP,
+    source=sources.OIL_PAN_TIPS,
     matches=[
         example(findings_pickup.PICKUP_GAP_TOO_LARGE, findings_pickup.PICKUP_GAP_TOO_SMALL),
         example(findings_pickup.PICKUP_GAP_TOO_LARGE, findings_sump.PICKUP_WITNESS_MARK),

@@ -1,17 +1,18 @@
 """Alarms at the suction side: when to stop, or not to run."""
 
+from knowledge import sources
 from knowledge.debris import findings as debris_findings
 from knowledge.model import Severity, Station
 from knowledge.pressure import behaviour
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
-from knowledge.sources import COMMON_PRACTICE, GMC, HB17, WTS
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.suction import findings, findings_pickup, findings_sump
 
 rule = rules_of(Station.SUCTION)
 
 
 @rule(
-    source=GMC,
+    source=sources.TRUCK_SERVICE_1994,
     matches=[
         example(findings_sump.PICKUP_FELL_OFF),
         example(findings.SUCTION_UNION_LOOSE),
@@ -90,7 +91,7 @@ def inlet_closed(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB17,
+    source=sources.LOWER_ENGINE_NOISE_2006,
     matches=[
         example(findings_pickup.PICKUP_GAP_TOO_SMALL),
         example(behaviour.CHANGED_AFTER_KNOCK, findings.SUMP_DENTED),
@@ -117,7 +118,7 @@ def floor_too_near_the_pickup(known: Known) -> Conclusions:
 
 
 @rule(
-    source=WTS,
+    source=sources.WINDAGE_TRAY_ARTICLE,
     matches=[example(findings_pickup.TRAY_RUBBED)],
     non_matches=[example(lacks=[findings_pickup.TRAY_RUBBED])],
 )

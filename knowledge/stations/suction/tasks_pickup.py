@@ -1,8 +1,9 @@
 """What must be right about pickup, suction joint and the gap to the sump floor."""
 
+from knowledge import sources
 from knowledge.engines import features, limits
 from knowledge.reassembly.figures import CLAY, around, wrench
-from knowledge.sources import AZN, CLR2, COMMON_PRACTICE, FF9, GMC, ISS, MP7, P06, P88, TM8
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.suction import causes, causes_sump
 from knowledge.units import INCH
@@ -17,7 +18,7 @@ SCREEN_RENEWED = Task(
         "what stays: wash both ways, lamp behind the mesh; most screens cannot be cleaned wholly",
         "mesh whole, no loose wire",
     ),
-    source=ISS,
+    source=sources.PUMP_MAKER_SHAFTS_SCREENS,
     remedy="new pickup; it costs less than the engine",
     guards=(causes.PICKUP_SCREEN_BLOCKED, causes.PICKUP_TUBE_LOOSE),
     not_with=(features.DRY_SUMP,),
@@ -32,7 +33,7 @@ SCREEN_BYPASS_SHUT = Task(
         "push it open and let go: it must go back by itself",
         "no screen bypass in it: not needed",
     ),
-    source=AZN,
+    source=sources.PUMP_SCREEN_NOTES,
     remedy="new pickup",
     guards=(causes.PICKUP_SCREEN_BYPASS_OPEN,),
     not_with=(features.DRY_SUMP,),
@@ -47,7 +48,7 @@ PICKUP_SEATED = Task(
         "look: no gap at the shoulder; then run up the bolt: it must not draw the tube in",
         "pressed tube: mark its angle first, drive it once; one that has been out is renewed",
     ),
-    source=P06,
+    source=sources.V8_PUMP_SERVICE_2006,
     remedy="out again, look at the seal, push home",
     guards=(causes.PICKUP_TUBE_LOOSE, causes.SUCTION_JOINT_AIR_LEAK),
     not_with=(features.DRY_SUMP,),
@@ -58,12 +59,14 @@ PICKUP_BOLT_TORQUED = Task(
     phase=Phase.SUMP,
     says="torque of the bolt that holds the pickup",
     how=("tube home first; the maker's manual goes first",),
-    source=P06,
+    source=sources.V8_PUMP_SERVICE_2006,
     dimension="torque",
     bands=(
-        around(12.0, P06, "6.0 V8: 12 N·m"),
-        around(11.0, FF9, "small four: 11 N·m, pump end before bracket"),
-        Band(20.0, 28.0, MP7, "heavy in-line diesel: 24 ± 4 N·m"),
+        around(12.0, sources.V8_PUMP_SERVICE_2006, "6.0 V8: 12 N·m"),
+        around(
+            11.0, sources.SMALL_FOUR_ASSEMBLY_1999, "small four: 11 N·m, pump end before bracket"
+        ),
+        Band(20.0, 28.0, sources.HEAVY_DIESEL_TORQUES, "heavy in-line diesel: 24 ± 4 N·m"),
     ),
     spread=wrench(12.0),
     remedy="slacken, push the tube home, tighten again",
@@ -85,7 +88,7 @@ SUCTION_JOINT_SEALED = Task(
         "no silicone on this joint: what squeezes in is sucked into the pump",
         "bubble test where you can: at most 3 psi, joint under solvent or oil",
     ),
-    source=P06,
+    source=sources.V8_PUMP_SERVICE_2006,
     remedy="new seal",
     why="the suction side never drips: a bad seal here shows as air, not as a leak",
     guards=(causes.SUCTION_JOINT_AIR_LEAK, assembly_causes.SEALANT_DEBRIS),
@@ -98,7 +101,7 @@ SEALER_ONLY_WHERE_TOLD = Task(
     phase=Phase.SUMP,
     says="sealer on the pressed tube only where the manual asks for it: thin, on the outside",
     how=("a thin film on the end of the tube, none inside; wipe off what stands out",),
-    source=P88,
+    source=sources.FOUR_PUMP_SERVICE_1988,
     hold=Hold.NOTE,
     remedy="wipe it off before it sets",
     guards=(assembly_causes.SEALANT_DEBRIS, causes.SUCTION_JOINT_AIR_LEAK),
@@ -142,7 +145,7 @@ PICKUP_WELDED_RIGHT = Task(
         "let it cool slowly in air; never quench",
         "straightedge over the body, gears back in: it turns as before; then wash out all spatter",
     ),
-    source=CLR2,
+    source=sources.PICKUP_BRACKET_THREAD,
     hold=Hold.NOTE,
     remedy="body drawn out of true: another pump",
     why=(
@@ -219,7 +222,7 @@ SCREEN_PARALLEL = Task(
     phase=Phase.SUMP,
     says="lower edge of the screen parallel to the sump rail",
     how=("straightedge across the rails, same height at both sides of the screen",),
-    source=GMC,
+    source=sources.TRUCK_SERVICE_1994,
     hold=Hold.NOTE,
     remedy="turn the tube before it is fixed",
     guards=(causes_sump.PICKUP_CLEARANCE_TIGHT,),
@@ -234,7 +237,7 @@ FLOAT_SWINGS_FREELY = Task(
         "lift and let fall: no sticking, no baffle in its way",
         "shake the float: no oil inside; hinge seal new; its stop keeps it off the floor",
     ),
-    source=TM8,
+    source=sources.ARMY_TM_8000_PUMPS,
     remedy="new float or hinge",
     guards=(causes.SUCTION_JOINT_AIR_LEAK, causes.PICKUP_SCREEN_BLOCKED),
     only_with=(features.FLOATING_PICKUP,),

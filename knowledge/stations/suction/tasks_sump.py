@@ -1,8 +1,9 @@
 """What must be right as sump or oil tank goes on: flange, baffles, level, bolts, lines."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly.figures import FEELER, LB_FT, THOU, around, wrench
-from knowledge.sources import CAV, COMMON_PRACTICE, FF9, HB17, HPA, HPP, MP7, RG7, RV8, SLO, TMP
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
@@ -19,10 +20,17 @@ SUMP_FLANGE_FLAT = Task(
         "straightedge along each rail, feeler under it, foot by foot",
         "sheet sump: bolt holes beaten back flat; no old sealer left",
     ),
-    source=TMP,
+    source=sources.ARMY_TM_200_SUMP_FLANGE,
     hold=Hold.NOTE,
     dimension="length",
-    bands=(Band(None, 4 * THOU, TMP, "cast sump of a diesel: 0.004 in in each foot"),),
+    bands=(
+        Band(
+            None,
+            4 * THOU,
+            sources.ARMY_TM_200_SUMP_FLANGE,
+            "cast sump of a diesel: 0.004 in in each foot",
+        ),
+    ),
     spread=FEELER,
     remedy="dress the flange, face a cast one",
     guards=(leaks_causes.EXTERNAL_LEAK_MAJOR,),
@@ -37,7 +45,7 @@ SUMP_SOUND = Task(
         "look at the floor under the pickup: a dent there comes up into the gap",
         "plug turns in by finger to its washer; welded fittings leak-tested",
     ),
-    source=HB17,
+    source=sources.LOWER_ENGINE_NOISE_2006,
     hold=Hold.NOTE,
     remedy="beat the dent out and measure the pickup gap again; repair the thread",
     guards=(causes_sump.PAN_DENTED, leaks_causes_openings.SUMP_HOLED, leaks_causes.DRAIN_PLUG_OUT),
@@ -53,7 +61,7 @@ BAFFLES_RIGHT = Task(
         "oil poured in any corner runs to the pickup with the sump level",
         "no door can reach tube or screen",
     ),
-    source=SLO,
+    source=sources.SUMP_TILT_TEST,
     remedy="turn or renew the door; refit the plate",
     guards=(causes_sump.BAFFLE_MISSING,),
     not_with=(features.DRY_SUMP,),
@@ -87,7 +95,7 @@ SUMP_GASKET_AND_BEADS = Task(
         "bead as thin as told; close it within the minutes its maker gives",
         "look in through any hole: wipe off what came out inside",
     ),
-    source=RV8,
+    source=sources.CLUB_SEALANT_STRAINER,
     hold=Hold.NOTE,
     remedy="off again, clean, a thinner bead",
     why="sealer squeezed inside has jammed a strainer",
@@ -104,9 +112,9 @@ SUMP_BOLTS_TORQUED = Task(
     dimension="torque",
     bands=(
         Band(6 * LB_FT, 12 * LB_FT, COMMON_PRACTICE, "small bolts: 6 to 12 lb-ft, no passage read"),
-        around(14.0, RG7, "one V6: 14 N·m (125 in-lb)"),
-        around(11.0, FF9, "one small four: 11 N·m (97 in-lb)"),
-        Band(20.0, 28.0, MP7, "heavy in-line diesel: 24 ± 4 N·m"),
+        around(14.0, sources.V6_SUMP_1997, "one V6: 14 N·m (125 in-lb)"),
+        around(11.0, sources.SMALL_FOUR_ASSEMBLY_1999, "one small four: 11 N·m (97 in-lb)"),
+        Band(20.0, 28.0, sources.HEAVY_DIESEL_TORQUES, "heavy in-line diesel: 24 ± 4 N·m"),
     ),
     spread=wrench(9 * LB_FT),
     remedy="once more from the middle; a crushed gasket is renewed",
@@ -122,7 +130,7 @@ LEVEL_STICK_PROVED = Task(
         "depth of the stick against rail and pickup, before the sump is closed",
         "engine at the angle it will stand at; write litres and mark down",
     ),
-    source=HPP,
+    source=sources.STICK_VERIFICATION_2002,
     hold=Hold.NOTE,
     remedy="mark the stick anew, or the stick and tube that belong to this sump",
     guards=(oil_causes.DIPSTICK_WRONG,),
@@ -137,7 +145,7 @@ TANK_CLEAN_AND_WHOLE = Task(
         "strainer at the outlet whole and clear; breather open",
         "outlet below the oil at every lean",
     ),
-    source=HPA,
+    source=sources.OIL_AERATION_ARTICLE,
     remedy="wash again; renew what cannot be seen clean",
     guards=(assembly_causes.DIRT_IN_ASSEMBLY, causes_sump.FOREIGN_BODY_IN_SUMP),
     only_with=(features.DRY_SUMP,),
@@ -154,7 +162,7 @@ TANK_LINES_RIGHT = Task(
         "new seals on suction unions, every clip tight; lines away from heat and edges",
         "lines blown and rinsed: debris of the last failure sits in hoses and cooler",
     ),
-    source=CAV,
+    source=sources.PUMP_CAVITATION_ANSWER,
     remedy="bigger or stiffer hose; seal the union",
     guards=(
         causes_sump.SUCTION_HOSE_COLLAPSED,
@@ -177,7 +185,7 @@ SCAVENGE_SIDE_RIGHT = Task(
         "turn the pump by hand with oil at each inlet: every stage draws",
         "belt in line and tight, guard on",
     ),
-    source=HPA,
+    source=sources.OIL_AERATION_ARTICLE,
     remedy="new seal or screen; wet the stage",
     guards=(pump_causes_fitted.SCAVENGE_FAILURE,),
     only_with=(features.DRY_SUMP,),

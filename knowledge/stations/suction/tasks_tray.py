@@ -1,8 +1,9 @@
 """What must be right about windage tray, what turns past it, and the sump's dry fit."""
 
+from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly.figures import FEELERS_STACKED, IN_LB, THOU, around, wrench
-from knowledge.sources import COMMON_PRACTICE, ELP, P06, PE20, VB4
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.suction import causes, causes_sump
@@ -25,7 +26,7 @@ TRAY_CLEARS_CRANK = Task(
         Band(
             60 * THOU,
             None,
-            PE20,
+            sources.BUILD_ARTICLE_2020,
             "V8 build: 0.060 in least, counterweight to block and rail; it had 0.100 in",
         ),
     ),
@@ -49,9 +50,13 @@ RODS_CLEAR_BLOCK_AND_SUMP = Task(
         "turn the engine by hand two full turns, both ways",
         "feelers or a drill shank at each near place; longer stroke or other rods: every cylinder",
     ),
-    source=PE20,
+    source=sources.BUILD_ARTICLE_2020,
     dimension="length",
-    bands=(Band(60 * THOU, None, PE20, "V8 build: 0.060 in least; it had 0.100 in"),),
+    bands=(
+        Band(
+            60 * THOU, None, sources.BUILD_ARTICLE_2020, "V8 build: 0.060 in least; it had 0.100 in"
+        ),
+    ),
     spread=FEELERS_STACKED,
     remedy="relieve the block, never the rod; wash it all out again",
     guards=(assembly_causes.PART_SHEDDING_INSIDE,),
@@ -108,8 +113,8 @@ TRAY_BOLTS_TORQUED = Task(
             COMMON_PRACTICE,
             "common practice for small tray bolts: 15 in-lb, inch-pounds",
         ),
-        around(25.0, P06, "6.0 V8, oil deflector nuts: 25 N·m"),
-        around(9.0, VB4, "turbo four, baffle bolts: 9 N·m"),
+        around(25.0, sources.V8_PUMP_SERVICE_2006, "6.0 V8, oil deflector nuts: 25 N·m"),
+        around(9.0, sources.TURBO_FOUR_SUMP_2012, "turbo four, baffle bolts: 9 N·m"),
     ),
     spread=wrench(15 * IN_LB),
     remedy="slacken, look at the thread, tighten again",
@@ -156,7 +161,7 @@ SUMP_FITS_OVER_ALL = Task(
         "rock it, tap it: no knock from inside; baffles clear of tray, tube and dipstick",
         "turn the engine by hand two full turns with it bolted: no scrape",
     ),
-    source=ELP,
+    source=sources.OIL_PAN_TIPS,
     remedy="find the mark (a dab of paint shows it), make room there, dry fit again",
     guards=(
         causes_sump.PICKUP_CLEARANCE_TIGHT,

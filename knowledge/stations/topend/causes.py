@@ -1,5 +1,6 @@
 """Root causes at the top end, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
@@ -16,7 +17,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import AHS, COMMON_PRACTICE, HB12, JUDGEMENT, MRG, PF, PGN, PHYSICS, TMC
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.topend import findings, findings_cam
 
 LIFTER_BORE_LEAK = Cause(
@@ -27,7 +28,7 @@ LIFTER_BORE_LEAK = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="bush the bores, fit the right lifters, find why one came out",
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     follows="cam and lifter damage",
     also=(
         "lifter popped out",
@@ -44,13 +45,13 @@ SHEET_OF_OIL_FROM_A_LIFTER_BORE = LinkGroup(
     parent=LIFTER_BORE_LEAK,
     effects={
         conditions.CLEARANCES_WIDE: (MOSTLY, PHYSICS),
-        conditions.OPEN_LEAK_INSIDE: (SOMETIMES, PGN),
-        conditions.PRESSURE_GONE: (SOMETIMES, PGN),
-        patterns.FELL_SUDDENLY: (SOMETIMES, PGN),
+        conditions.OPEN_LEAK_INSIDE: (SOMETIMES, sources.PUMP_GASKET_THREAD),
+        conditions.PRESSURE_GONE: (SOMETIMES, sources.PUMP_GASKET_THREAD),
+        patterns.FELL_SUDDENLY: (SOMETIMES, sources.PUMP_GASKET_THREAD),
         findings.LIFTERS_CLATTER: (OFTEN, COMMON_PRACTICE),
         findings.LIFTER_BORE_POURS: (MOSTLY, COMMON_PRACTICE),
         findings_cam.LIFTERS_LOOSE_IN_BORES: (OFTEN, COMMON_PRACTICE),
-        findings_cam.LIFTER_OUT_OF_BORE: (OFTEN, PGN),
+        findings_cam.LIFTER_OUT_OF_BORE: (OFTEN, sources.PUMP_GASKET_THREAD),
         findings.PUSHROD_OFF_OR_BENT: (SOMETIMES, JUDGEMENT),
         findings_cam.CAM_LOBES_WIPED: (SOMETIMES, JUDGEMENT),
     },
@@ -79,7 +80,7 @@ CAM_BEARING_WEAR = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=UP),
     remedy="renew the cam bearings with their holes in line, check the journals",
-    source=MRG,
+    source=sources.CLUB_CAM_BEARING_NOTE,
     follows="low pressure, dry valve gear",
     also=(
         "worn cam bearings",
@@ -96,14 +97,14 @@ LEAK_NOBODY_SUSPECTS_AT_THE_CAM = LinkGroup(
     note="One club found the middle bearing at ten times its clearance after bearings and pump were new.",
     parent=CAM_BEARING_WEAR,
     effects={
-        conditions.CLEARANCES_WIDE: (ALWAYS, MRG),
+        conditions.CLEARANCES_WIDE: (ALWAYS, sources.CLUB_CAM_BEARING_NOTE),
         conditions.VALVE_GEAR_DRY: (SOMETIMES, COMMON_PRACTICE),
         conditions.METAL_SHED: (SOMETIMES, COMMON_PRACTICE),
         patterns.DECLINED_OVER_MONTHS: (SOMETIMES, COMMON_PRACTICE),
         findings.NO_OIL_AT_ROCKERS: (SOMETIMES, COMMON_PRACTICE),
         findings.CAM_BEARING_POURS: (MOSTLY, COMMON_PRACTICE),
-        findings_cam.CAM_CLEARANCE_WIDE: (MOSTLY, TMC),
-        findings_cam.CAM_BEARING_FOUND_BAD: (MOSTLY, MRG),
+        findings_cam.CAM_CLEARANCE_WIDE: (MOSTLY, sources.ARMY_TM_347_CAMSHAFT),
+        findings_cam.CAM_BEARING_FOUND_BAD: (MOSTLY, sources.CLUB_CAM_BEARING_NOTE),
         findings_cam.CAM_JOURNALS_WORN: (SOMETIMES, COMMON_PRACTICE),
         findings.CAMSHAFT_BROKEN: (SELDOM, JUDGEMENT),
     },
@@ -129,7 +130,7 @@ ROCKER_SHAFT_LEAK = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
     remedy="new shaft or bushes, fit the end plugs, tighten the stands",
-    source=HB12,
+    source=sources.TRACTOR_DIESEL_MANUAL_2003,
     follows="the far end of the shaft runs dry",
     also=(
         "worn rocker shaft",
@@ -144,7 +145,7 @@ ROCKER_SHAFT_LETS_THE_OIL_OUT = LinkGroup(
     says="A worn rocker shaft or a lost end plug floods the cover and leaves the far end dry.",
     parent=ROCKER_SHAFT_LEAK,
     effects={
-        conditions.CLEARANCES_WIDE: (MOSTLY, HB12),
+        conditions.CLEARANCES_WIDE: (MOSTLY, sources.TRACTOR_DIESEL_MANUAL_2003),
         conditions.OPEN_LEAK_INSIDE: (SOMETIMES, COMMON_PRACTICE),
         findings.ROCKERS_FLOODED: (MOSTLY, COMMON_PRACTICE),
         findings.ROCKER_SHAFT_FOUND_WORN: (MOSTLY, COMMON_PRACTICE),
@@ -172,7 +173,7 @@ TENSIONER_SEAL_LEAK = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP),
     remedy="new tensioner seal, right bolts, right torque",
-    source=AHS,
+    source=sources.TENSIONER_GASKET_LEFT_OUT,
     follows="chain rattle, stretched or jumped chain",
     also=(
         "timing chain tensioner gasket",
@@ -188,14 +189,14 @@ TIMING_CASE_TAKES_THE_OIL = LinkGroup(
     note="One engine read nothing at idle and 40 psi at 2000 rpm, straight after a chain kit.",
     parent=TENSIONER_SEAL_LEAK,
     effects={
-        conditions.OPEN_LEAK_INSIDE: (ALWAYS, AHS),
+        conditions.OPEN_LEAK_INSIDE: (ALWAYS, sources.TENSIONER_GASKET_LEFT_OUT),
         patterns_speed.RISES_JUST_OFF_IDLE: (OFTEN, JUDGEMENT),
-        patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (OFTEN, AHS),
-        behaviour.CHANGED_AFTER_OTHER_WORK: (OFTEN, AHS),
-        behaviour.LOW_FROM_FIRST_START: (SOMETIMES, AHS),
-        findings.TIMING_COVER_RATTLES: (MOSTLY, AHS),
+        patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (OFTEN, sources.TENSIONER_GASKET_LEFT_OUT),
+        behaviour.CHANGED_AFTER_OTHER_WORK: (OFTEN, sources.TENSIONER_GASKET_LEFT_OUT),
+        behaviour.LOW_FROM_FIRST_START: (SOMETIMES, sources.TENSIONER_GASKET_LEFT_OUT),
+        findings.TIMING_COVER_RATTLES: (MOSTLY, sources.TENSIONER_GASKET_LEFT_OUT),
         findings.TENSIONER_FLOODS: (MOSTLY, COMMON_PRACTICE),
-        findings_cam.TENSIONER_SEAL_ABSENT: (MOSTLY, AHS),
+        findings_cam.TENSIONER_SEAL_ABSENT: (MOSTLY, sources.TENSIONER_GASKET_LEFT_OUT),
         findings_cam.TENSIONER_SLACK: (OFTEN, JUDGEMENT),
     },
     matches=[

@@ -1,5 +1,6 @@
 """Root causes at jets, restrictors, distributor body and turbo, and what each leads to."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.engines import features
 from knowledge.model import (
@@ -18,7 +19,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, HB18, JUDGEMENT, MON, TUR
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.topend import findings, findings_feeds
 
@@ -30,7 +31,7 @@ PISTON_JET_OPEN = Cause(
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
     remedy="renew the jets, check their valves and seats",
-    source=HB18,
+    source=sources.AIRCRAFT_FAULT_ISOLATION,
     follows="hot piston, low idle pressure",
     also=("piston squirter broken", "oil squirter missing", "oil jet stuck open", "piston cooler"),
 )
@@ -41,9 +42,9 @@ JETS_SPEND_OIL_AT_IDLE = LinkGroup(
     note="Misleads on engines whose jets have no valve by design.",
     parent=PISTON_JET_OPEN,
     effects={
-        conditions.OPEN_LEAK_INSIDE: (MOSTLY, HB18),
-        patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (OFTEN, HB18),
-        findings_feeds.JETS_RUN_AT_LOW_PRESSURE: (MOSTLY, HB18),
+        conditions.OPEN_LEAK_INSIDE: (MOSTLY, sources.AIRCRAFT_FAULT_ISOLATION),
+        patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (OFTEN, sources.AIRCRAFT_FAULT_ISOLATION),
+        findings_feeds.JETS_RUN_AT_LOW_PRESSURE: (MOSTLY, sources.AIRCRAFT_FAULT_ISOLATION),
         findings_feeds.PISTON_JET_FOUND_BROKEN: (OFTEN, COMMON_PRACTICE),
     },
     matches=[
@@ -66,7 +67,7 @@ RESTRICTOR_MISSING = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="fit the right restrictor or gasket orifice",
-    source=MON,
+    source=sources.GALLERY_PLUG_LEFT_OUT,
     follows="flooded covers, oil that is slow to drain back",
     also=(
         "oil restrictor left out",
@@ -149,7 +150,7 @@ TURBO_FEED_LEAK = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="repair the line, repair or replace the turbo",
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     follows="fire on the hot housing, empty sump, seizure",
     also=(
         "turbo oil line burst",
@@ -195,7 +196,7 @@ TURBO_FEED_RESTRICTED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, stood_long=UP),
     remedy="new feed pipe and gasket, no sealer, prime the turbo before starting",
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     follows="turbo failure, its debris in the engine",
     also=("coked turbo line", "turbo starved of oil", "turbo feed kinked", "blocked banjo bolt"),
 )
@@ -206,13 +207,13 @@ TURBO_STARVES_WHILE_THE_GAUGE_IS_RIGHT = LinkGroup(
     note="A few seconds dry hurt a turbo as much as minutes hurt the engine.",
     parent=TURBO_FEED_RESTRICTED,
     effects={
-        conditions.BRANCH_DRY: (ALWAYS, TUR),
+        conditions.BRANCH_DRY: (ALWAYS, sources.TURBO_MAKER_STARVATION),
         findings.TURBO_SHRIEKS: (OFTEN, COMMON_PRACTICE),
-        findings_feeds.TURBO_FAILED: (OFTEN, TUR),
+        findings_feeds.TURBO_FAILED: (OFTEN, sources.TURBO_MAKER_STARVATION),
         findings_feeds.TURBO_SHAFT_STIFF_OR_BLUED: (MOSTLY, COMMON_PRACTICE),
         findings_feeds.TURBO_SHAFT_LOOSE: (SOMETIMES, COMMON_PRACTICE),
         findings_feeds.TURBO_FEED_FOUND_BLOCKED: (MOSTLY, COMMON_PRACTICE),
-        conditions.METAL_SHED: (SELDOM, TUR),
+        conditions.METAL_SHED: (SELDOM, sources.TURBO_MAKER_STARVATION),
     },
     matches=[
         example(features.TURBOCHARGED, findings.TURBO_SHRIEKS, patterns.ENGINE_RUNS_NORMALLY),

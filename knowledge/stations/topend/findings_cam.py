@@ -1,7 +1,8 @@
 """Tensioners, lifters and cam bearings, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
-from knowledge.sources import AHS, COMMON_PRACTICE, MRG, PF, PGN, TMC
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.topend import findings
 from knowledge.work import Access, Caution, Inspection
 
@@ -10,7 +11,7 @@ TENSIONER_SEAL_ABSENT = Finding(
     station=Station.TOPEND,
     says="a tensioner's gasket or seal is missing, cut, or its bolt loose",
     asks="Is a tensioner's gasket or seal missing or cut, its bolt loose, or the chain jet gone?",
-    source=AHS,
+    source=sources.TENSIONER_GASKET_LEFT_OUT,
     denies="tensioner seals are there and tight",
     stage=Stage.OPENED,
     normal="new seal, bolts to torque",
@@ -22,7 +23,7 @@ TENSIONER_SLACK = Finding(
     station=Station.TOPEND,
     says="the tensioner is soft or run out, the chain slack",
     asks="Is a tensioner soft or run out, or the timing chain slack?",
-    source=AHS,
+    source=sources.TENSIONER_GASKET_LEFT_OUT,
     denies="the tensioners hold the chains tight",
     stage=Stage.OPENED,
     normal="firm, chain tight on its guide",
@@ -41,7 +42,7 @@ LOOK_AT_THE_TENSIONERS = Inspection(
     minutes=15,
     access=Access.FRONT_COVER_OFF,
     reveals=(TENSIONER_SEAL_ABSENT, TENSIONER_SLACK, findings.RESTRICTOR_ABSENT),
-    source=AHS,
+    source=sources.TENSIONER_GASKET_LEFT_OUT,
     tools=("lamp", "torque wrench", "tensioner pin"),
     cautions=(Caution.SPRING, Caution.EYES),
     destroys="tensioner position",
@@ -54,7 +55,7 @@ LIFTER_OUT_OF_BORE = Finding(
     station=Station.TOPEND,
     says="a lifter is out of its bore, or its bore open",
     asks="Is a lifter out of its bore, or so high or low that its oil hole is open?",
-    source=PGN,
+    source=sources.PUMP_GASKET_THREAD,
     denies="every lifter is in its bore",
     stage=Stage.OPENED,
     normal="all in their bores, feed hole covered",
@@ -67,7 +68,7 @@ LIFTERS_LOOSE_IN_BORES = Finding(
     station=Station.TOPEND,
     says="lifters rock in their bores",
     asks="Do lifters rock in their bores, or are they the wrong ones?",
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     denies="the lifters fit their bores",
     stage=Stage.OPENED,
     normal="slide freely, no rock felt",
@@ -103,7 +104,7 @@ FEEL_THE_LIFTERS = Inspection(
         CAM_LOBES_WIPED,
         findings.PUSHROD_OFF_OR_BENT,
     ),
-    source=PF,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     tools=("magnet", "lamp", "small-bore gauge"),
     keep="tag each lifter to its bore",
     also=("check lifter bores", "inspect lifters"),
@@ -114,7 +115,7 @@ CAM_BEARING_FOUND_BAD = Finding(
     station=Station.TOPEND,
     says="a cam bearing is worn through, loose or turned",
     asks="Is a cam bearing worn through, scored, loose or turned in its bore?",
-    source=MRG,
+    source=sources.CLUB_CAM_BEARING_NOTE,
     denies="the cam bearings are sound and in place",
     stage=Stage.OPENED,
     normal="even grey, holes in line, tight in the bore",
@@ -126,7 +127,7 @@ CAM_CLEARANCE_WIDE = Finding(
     station=Station.TOPEND,
     says="cam bearing clearance is above its limit",
     asks="Is any cam bearing's clearance above its limit?",
-    source=TMC,
+    source=sources.ARMY_TM_347_CAMSHAFT,
     denies="cam bearing clearance is within its limit",
     stage=Stage.OPENED,
     normal="0.0045 to 0.006 in new, 0.008 in at most on one diesel",
@@ -138,7 +139,7 @@ CAM_JOURNALS_WORN = Finding(
     station=Station.TOPEND,
     says="the camshaft journals are worn or scored",
     asks="Are the camshaft journals worn, scored or undersize?",
-    source=TMC,
+    source=sources.ARMY_TM_347_CAMSHAFT,
     denies="the camshaft journals are sound",
     stage=Stage.OPENED,
     normal="bright, round, to size",
@@ -152,7 +153,7 @@ CAM_BEARING_CLEARANCE = Measure(
     asks="How much is the cam bearing clearance, on the diameter?",
     dimension="length",
     plausible=(0.0, 0.003),
-    source=TMC,
+    source=sources.ARMY_TM_347_CAMSHAFT,
     spread=0.0000127,
     also=("cam clearance", "camshaft bearing clearance", "cam bearing gap"),
 )
@@ -174,7 +175,7 @@ MEASURE_THE_CAM_BEARINGS = Inspection(
         CAM_LOBES_WIPED,
         findings.CAMSHAFT_BROKEN,
     ),
-    source=TMC,
+    source=sources.ARMY_TM_347_CAMSHAFT,
     measures=(CAM_BEARING_CLEARANCE,),
     tools=("bore gauge", "micrometer", "lamp"),
     cautions=(Caution.HEAVY,),

@@ -1,7 +1,8 @@
 """Jets, distributor body, restrictors and turbo, and the checks that show them."""
 
+from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE, HB18, MON, TUR
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.topend import findings
 from knowledge.work import Access, Caution, Inspection
@@ -11,7 +12,7 @@ JETS_RUN_AT_LOW_PRESSURE = Finding(
     station=Station.TOPEND,
     says="piston jets run at a pressure at which they should be shut",
     asks="Priming, sump off: do piston jets run below their opening pressure?",
-    source=HB18,
+    source=sources.AIRCRAFT_FAULT_ISOLATION,
     denies="the piston jets stay shut at low pressure",
     stage=Stage.OPENED,
     normal="shut at idle pressure; some makers fit jets without valves",
@@ -39,7 +40,7 @@ TURBO_FAILED = Finding(
     station=Station.TOPEND,
     says="a turbo has failed, now or lately",
     asks="Has a turbo failed, now or lately?",
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     denies="no turbo has failed",
     normal="lasts as long as the engine",
     background=RARE,
@@ -50,7 +51,7 @@ PISTON_JET_FOUND_BROKEN = Finding(
     station=Station.TOPEND,
     says="a piston cooling jet is missing, broken or loose",
     asks="Is a piston cooling jet missing, broken or loose?",
-    source=HB18,
+    source=sources.AIRCRAFT_FAULT_ISOLATION,
     denies="all piston jets are there and whole",
     stage=Stage.OPENED,
     normal="all there, tight, aimed",
@@ -65,7 +66,7 @@ LOOK_AT_THE_PISTON_JETS = Inspection(
     minutes=10,
     access=Access.SUMP_OFF,
     reveals=(PISTON_JET_FOUND_BROKEN,),
-    source=HB18,
+    source=sources.AIRCRAFT_FAULT_ISOLATION,
     tools=("lamp", "mirror"),
     cautions=(Caution.LIFTING, Caution.USED_OIL),
     also=("check oil squirters",),
@@ -114,7 +115,7 @@ MEASURE_THE_RESTRICTORS = Inspection(
     minutes=20,
     access=Access.VALLEY_OPEN,
     reveals=(findings.RESTRICTOR_ABSENT,),
-    source=MON,
+    source=sources.GALLERY_PLUG_LEFT_OUT,
     tools=("drawing", "drill shanks", "lamp"),
 )
 
@@ -123,7 +124,7 @@ TURBO_SHAFT_STIFF_OR_BLUED = Finding(
     station=Station.TOPEND,
     says="the turbo shaft is stiff, scored or blued",
     asks="Cold, inlet hose off: is the turbo shaft stiff to turn, scored or blued?",
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     denies="the turbo shaft turns freely and is bright",
     stage=Stage.OPENED,
     normal="spins freely",
@@ -135,7 +136,7 @@ TURBO_SHAFT_LOOSE = Finding(
     station=Station.TOPEND,
     says="the turbo shaft has too much play",
     asks="Does the turbo shaft rock far, or does a wheel touch its housing?",
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     denies="the turbo shaft has no undue play",
     stage=Stage.OPENED,
     normal="slight play sideways, wheels clear",
@@ -154,7 +155,7 @@ TURN_THE_TURBO_BY_HAND = Inspection(
     minutes=15,
     access=Access.OUTSIDE,
     reveals=(TURBO_SHAFT_STIFF_OR_BLUED, TURBO_SHAFT_LOOSE, oil_heat.OIL_IN_TURBO_OUTLETS),
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     tools=("screwdriver", "lamp"),
     cautions=(Caution.HOT, Caution.ROTATING, Caution.SHARP),
     also=("turbo shaft play", "spin the turbo"),
@@ -165,7 +166,7 @@ TURBO_LINE_LEAKS = Finding(
     station=Station.TOPEND,
     says="the turbo oil feed line leaks, is cracked or came off",
     asks="Does the turbo's oil feed line leak, or is it cracked or off?",
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     denies="the turbo lines are dry",
     stage=Stage.OUTSIDE,
     normal="dry and clipped",
@@ -184,7 +185,7 @@ FOLLOW_THE_TURBO_LINES = Inspection(
     minutes=10,
     access=Access.OUTSIDE,
     reveals=(TURBO_LINE_LEAKS, oil_heat.OIL_IN_TURBO_OUTLETS),
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     tools=("lamp", "mirror"),
     cautions=(Caution.HOT, Caution.FIRE),
 )
@@ -194,7 +195,7 @@ TURBO_FEED_FOUND_BLOCKED = Finding(
     station=Station.TOPEND,
     says="the turbo feed was found kinked, coked, or masked by gasket or sealer",
     asks="Was the turbo feed found kinked, coked, or masked by a gasket or sealer?",
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     denies="the turbo feed is clear",
     stage=Stage.OPENED,
     normal="a full stream into the can",
@@ -213,7 +214,7 @@ FLOW_TEST_THE_TURBO_FEED = Inspection(
     minutes=30,
     access=Access.OUTSIDE,
     reveals=(TURBO_FEED_FOUND_BLOCKED, findings.RESTRICTOR_ABSENT),
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     tools=("can", "spanners", "wire"),
     cautions=(
         Caution.HOT,

@@ -1,10 +1,11 @@
 """Further links at the top end: one finding of several causes, states of the circuit."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, patterns
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import AA97, COMMON_PRACTICE, HB09, JUDGEMENT, LTK, OST
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
@@ -16,7 +17,7 @@ FLOODED_ABOVE_EMPTY_BELOW = LinkGroup(
     says="Rockers that stand in oil keep it from the sump.",
     parent=suction_causes_sump.DRAINBACK_POOR,
     effects={
-        findings.ROCKERS_FLOODED: (OFTEN, OST),
+        findings.ROCKERS_FLOODED: (OFTEN, sources.OIL_STARVATION_ARTICLE),
     },
     matches=[example(findings.ROCKERS_FLOODED)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.ROCKERS_FLOODED])],
@@ -28,7 +29,7 @@ VALVE_GEAR_CRIES_FIRST = LinkGroup(
     note="Misleads with an exhaust leak that ticks, and with solid lifters that want adjusting.",
     parent=conditions.VALVE_GEAR_DRY,
     effects={
-        findings.LIFTERS_CLATTER: (MOSTLY, AA97),
+        findings.LIFTERS_CLATTER: (MOSTLY, sources.CARLEY_1997),
         findings.NO_OIL_AT_ROCKERS: (OFTEN, COMMON_PRACTICE),
         findings.VALVE_GEAR_FOUND_DRY: (OFTEN, COMMON_PRACTICE),
         findings.TIMING_COVER_RATTLES: (SOMETIMES, JUDGEMENT),
@@ -99,7 +100,7 @@ LIFTERS_FULL_OF_FOAM = LinkGroup(
     child=findings.CLATTERS_ONLY_AT_HIGH_REVS,
     origins={
         conditions.OIL_AERATED: (OFTEN, COMMON_PRACTICE),
-        oil_causes.OIL_LEVEL_HIGH: (OFTEN, HB09),
+        oil_causes.OIL_LEVEL_HIGH: (OFTEN, sources.MARINE_SERVICE_MANUAL_1999),
     },
     matches=[example(findings.CLATTERS_ONLY_AT_HIGH_REVS)],
     non_matches=[example(lacks=[findings.CLATTERS_ONLY_AT_HIGH_REVS])],
@@ -128,7 +129,7 @@ TOP_END_DRY_THOUGH_THE_GALLERY_IS_FULL = LinkGroup(
     child=findings.NO_OIL_AT_ROCKERS,
     origins={
         conditions.BRANCH_DRY: (SOMETIMES, COMMON_PRACTICE),
-        assembly_causes.BEARING_OIL_HOLE_MISALIGNED: (OFTEN, LTK),
+        assembly_causes.BEARING_OIL_HOLE_MISALIGNED: (OFTEN, sources.CAM_BEARING_HOLES_BLOG),
     },
     matches=[example(findings.NO_OIL_AT_ROCKERS)],
     non_matches=[example(lacks=[findings.NO_OIL_AT_ROCKERS])],

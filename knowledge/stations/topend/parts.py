@@ -1,7 +1,8 @@
 """Parts for a repair of the top end."""
 
+from knowledge import sources
 from knowledge.engines import features
-from knowledge.sources import AHS, COMMON_PRACTICE, TMC, TUR
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.topend import causes, causes_feeds
 from knowledge.work import Access, Part
@@ -27,7 +28,7 @@ CAM_BEARINGS = Part(
     id="cam_bearings",
     says="cam bearings, whole set",
     quantity="1 set",
-    source=TMC,
+    source=sources.ARMY_TM_347_CAMSHAFT,
     measure_first="each bore in the block and each cam journal; where every oil hole must lie",
     for_causes=(causes.CAM_BEARING_WEAR, assembly_causes.BEARING_OIL_HOLE_MISALIGNED),
     also=("cam bushes",),
@@ -52,7 +53,7 @@ TENSIONER_SEALS = Part(
     id="tensioner_seals",
     says="tensioner seals",
     quantity="1 set",
-    source=AHS,
+    source=sources.TENSIONER_GASKET_LEFT_OUT,
     measure_first="gasket or ring, and the right bolts with them",
     for_causes=(causes.TENSIONER_SEAL_LEAK,),
     for_places=(Access.FRONT_COVER_OFF,),
@@ -62,7 +63,7 @@ TENSIONER_BOLTS = Part(
     id="tensioner_bolts",
     says="tensioner bolts and oil jet, where they are wrong or spoilt",
     quantity="1 set",
-    source=AHS,
+    source=sources.TENSIONER_GASKET_LEFT_OUT,
     measure_first="thread, length, jet hole",
     for_causes=(causes.TENSIONER_SEAL_LEAK,),
 )
@@ -103,7 +104,7 @@ TURBO_FEED_PIPE = Part(
     id="turbo_feed_pipe",
     says="turbo feed pipe or hose",
     quantity="1",
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     measure_first="bore, length, union threads, distance from the exhaust",
     for_causes=(causes_feeds.TURBO_FEED_LEAK, causes_feeds.TURBO_FEED_RESTRICTED),
 )
@@ -111,7 +112,7 @@ TURBO_GASKETS = Part(
     id="turbo_gaskets",
     says="turbo feed and drain gaskets and washers, no sealer",
     quantity="1 set",
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     measure_first="flange and hole: the gasket must not cover it",
     for_causes=(causes_feeds.TURBO_FEED_LEAK, causes_feeds.TURBO_FEED_RESTRICTED),
 )
@@ -119,7 +120,7 @@ TURBO = Part(
     id="turbo",
     says="turbo, repaired or another, where its bearings are worn",
     quantity="1",
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     measure_first="shaft play both ways; maker's number on the plate",
     for_causes=(causes_feeds.TURBO_FEED_LEAK,),
 )

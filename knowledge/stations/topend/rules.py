@@ -1,5 +1,6 @@
 """Rules at the top end: what follows from what is known."""
 
+from knowledge import sources
 from knowledge.engines import features, limits
 from knowledge.judging import sure_beyond
 from knowledge.model import Station
@@ -14,14 +15,14 @@ from knowledge.rule_api import (
     less_common,
     rules_of,
 )
-from knowledge.sources import AHS, COMMON_PRACTICE, PGN, TMC
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.topend import causes, findings, findings_cam
 
 rule = rules_of(Station.TOPEND)
 
 
 @rule(
-    source=TMC,
+    source=sources.ARMY_TM_347_CAMSHAFT,
     matches=[
         example(measures={findings_cam.CAM_BEARING_CLEARANCE: 0.00025}),
         example(measures={findings_cam.CAM_BEARING_CLEARANCE: 0.00012}),
@@ -42,7 +43,7 @@ def cam_clearance_against_its_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=PGN,
+    source=sources.PUMP_GASKET_THREAD,
     matches=[example(lacks=[features.HYDRAULIC_LIFTERS, features.PUMP_ON_DISTRIBUTOR_SHAFT])],
     non_matches=[
         example(features.HYDRAULIC_LIFTERS, lacks=[features.PUMP_ON_DISTRIBUTOR_SHAFT]),
@@ -56,7 +57,7 @@ def no_lifter_gallery_to_leak(known: Known) -> Conclusions:
 
 
 @rule(
-    source=AHS,
+    source=sources.TENSIONER_GASKET_LEFT_OUT,
     matches=[example(lacks=[features.CHAIN_TENSIONERS])],
     non_matches=[example(features.CHAIN_TENSIONERS), example()],
 )

@@ -1,5 +1,6 @@
 """Rules at restrictors, jets, distributor body and turbo."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.engines import features
 from knowledge.model import SELDOM, SOMETIMES, Severity, Station
@@ -14,7 +15,7 @@ from knowledge.rule_api import (
     leads_to,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE, HB18, JUDGEMENT, TUR
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.topend import causes_feeds, findings, findings_feeds
 
@@ -22,7 +23,7 @@ rule = rules_of(Station.TOPEND)
 
 
 @rule(
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     matches=[
         example(
             features.TURBOCHARGED,
@@ -40,7 +41,12 @@ rule = rules_of(Station.TOPEND)
 def turbo_dies_with_the_bearings(known: Known) -> Conclusions:
     """When the whole engine runs short of oil, its turbo is among the first to go."""
     if known.has(features.TURBOCHARGED):
-        yield leads_to(conditions.BEARINGS_STARVED, findings_feeds.TURBO_FAILED, SOMETIMES, TUR)
+        yield leads_to(
+            conditions.BEARINGS_STARVED,
+            findings_feeds.TURBO_FAILED,
+            SOMETIMES,
+            sources.TURBO_MAKER_STARVATION,
+        )
         yield leads_to(
             conditions.BEARINGS_STARVED,
             findings_feeds.TURBO_SHAFT_STIFF_OR_BLUED,
@@ -51,7 +57,7 @@ def turbo_dies_with_the_bearings(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     matches=[example(lacks=[features.TURBOCHARGED])],
     non_matches=[example(features.TURBOCHARGED), example()],
 )
@@ -63,7 +69,7 @@ def no_turbo_no_turbo_feed(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB18,
+    source=sources.AIRCRAFT_FAULT_ISOLATION,
     matches=[example(lacks=[features.PISTON_JETS])],
     non_matches=[example(features.PISTON_JETS), example()],
 )
@@ -90,7 +96,7 @@ def distributor_clear_of_the_galleries(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     matches=[
         example(findings_feeds.TURBO_LINE_LEAKS),
         example(findings.TURBO_SHRIEKS),
@@ -127,7 +133,7 @@ def turbo_in_danger(known: Known) -> Conclusions:
 
 
 @rule(
-    source=TUR,
+    source=sources.TURBO_MAKER_STARVATION,
     matches=[example(findings.TURBO_SHRIEKS, lacks=[features.TURBOCHARGED])],
     non_matches=[
         example(findings.TURBO_SHRIEKS, features.TURBOCHARGED),

@@ -1,5 +1,6 @@
 """Rules on what the valve gear shows of the oil."""
 
+from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.engines import features
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Severity, Station
@@ -14,7 +15,7 @@ from knowledge.rule_api import (
     leads_to,
     rules_of,
 )
-from knowledge.sources import AHS, COMMON_PRACTICE, HB09, LTK, NE2
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.topend import findings, findings_cam
 
@@ -22,7 +23,7 @@ rule = rules_of(Station.TOPEND)
 
 
 @rule(
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     matches=[
         example(features.HYDRAULIC_LIFTERS, patterns.GAUGE_READS_LOW, findings.LIFTERS_QUIET),
         example(features.HYDRAULIC_LIFTERS, findings.LIFTERS_QUIET),
@@ -40,11 +41,16 @@ def quiet_lifters_have_oil(known: Known) -> Conclusions:
     """
     if known.has(features.HYDRAULIC_LIFTERS):
         yield leads_to(conditions.READING_FALSE, findings.LIFTERS_QUIET, OFTEN, COMMON_PRACTICE)
-        yield leads_to(oil_causes_condition.OIL_HOT_NORMAL, findings.LIFTERS_QUIET, MOSTLY, HB09)
+        yield leads_to(
+            oil_causes_condition.OIL_HOT_NORMAL,
+            findings.LIFTERS_QUIET,
+            MOSTLY,
+            sources.MARINE_SERVICE_MANUAL_1999,
+        )
 
 
 @rule(
-    source=AHS,
+    source=sources.TENSIONER_GASKET_LEFT_OUT,
     matches=[
         example(features.CHAIN_TENSIONERS, patterns.GAUGE_READS_LOW, findings.TIMING_COVER_RATTLES),
         example(features.CHAIN_TENSIONERS, findings_cam.TENSIONER_SLACK),
@@ -68,7 +74,7 @@ def tensioner_lives_on_oil_pressure(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     matches=[example(findings.LIFTERS_QUIET)],
     non_matches=[example(lacks=[findings.LIFTERS_QUIET]), example(findings.LIFTERS_CLATTER)],
 )
@@ -79,7 +85,7 @@ def quiet_is_not_clatter(known: Known) -> Conclusions:
 
 
 @rule(
-    source=LTK,
+    source=sources.CAM_BEARING_HOLES_BLOG,
     matches=[example(findings.ROCKERS_FLOODED)],
     non_matches=[example(findings.NO_OIL_AT_ROCKERS), example(lacks=[findings.ROCKERS_FLOODED])],
 )
@@ -90,7 +96,7 @@ def flood_is_not_drought(known: Known) -> Conclusions:
 
 
 @rule(
-    source=NE2,
+    source=sources.NAVY_14075_INSTRUMENTS,
     matches=[
         example(findings.LIFTERS_CLATTER, patterns.GAUGE_READS_LOW),
         example(findings.LIFTERS_CLATTER, patterns.GAUGE_READS_ZERO),
@@ -154,7 +160,7 @@ def top_end_not_fit_to_run(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     matches=[
         example(features.HYDRAULIC_LIFTERS, findings.LIFTERS_QUIET, direct_gauge.DIRECT_GAUGE_ZERO)
     ],
@@ -179,7 +185,7 @@ def quiet_lifters_without_pressure(known: Known) -> Conclusions:
 
 
 @rule(
-    source=HB09,
+    source=sources.MARINE_SERVICE_MANUAL_1999,
     matches=[
         example(findings.LIFTERS_QUIET, findings.LIFTERS_CLATTER),
         example(findings.ROCKERS_FLOODED, findings.NO_OIL_AT_ROCKERS),
