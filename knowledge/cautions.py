@@ -1,4 +1,4 @@
-"""The wording of the usual cautions, and whom the book defers to.
+"""The wording of the usual cautions, and the authorities the tool defers to.
 
 A caution is shown before the step it belongs to.
 """
@@ -115,7 +115,7 @@ CAUTIONS: Mapping[Caution, tuple[str, Source]] = MappingProxyType(
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Deferral:
-    """A matter in which the book gives way to somebody else; shown, never overridden."""
+    """A matter in which the tool defers to an authority; shown, never overridden."""
 
     id: str
     says: str

@@ -1,6 +1,6 @@
 """Shapes of the knowledge: stations, findings, measures, limits, conditions, causes.
 
-Imported by every room of ``knowledge`` and by the reasoning in ``diagnose``; imports nothing of ours.
+Imported by all of ``knowledge`` and by the reasoning in ``diagnose``; imports nothing of ours.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ T = TypeVar("T")
 
 
 class Station(StrEnum):
-    """A stretch of the oil's way; every room of the book is sorted by it."""
+    """A stretch of the oil's path; knowledge is sorted by it."""
 
     INSTRUMENT = "instrument"
     OIL = "oil"
@@ -47,7 +47,7 @@ class Stage(StrEnum):
 
 
 class State(StrEnum):
-    """What was reported of a finding. Not looked at is no state: it says nothing."""
+    """What was observed of a finding. Not looked at is no state and no evidence."""
 
     PRESENT = "present"
     ABSENT = "absent"
@@ -68,7 +68,7 @@ ALWAYS, MOSTLY, OFTEN, SOMETIMES, SELDOM, RARELY = Strength
 
 
 class Background(Enum):
-    """How often a finding is there for reasons outside the book (judgement)."""
+    """How often a finding is there for reasons that are not listed (judgement)."""
 
     COMMON = 0.15
     OCCASIONAL = 0.05
@@ -82,7 +82,7 @@ COMMON, OCCASIONAL, RARE, VERY_RARE = Background
 class Rate(Enum):
     """How common a root cause is among real complaints: relative weights (judgement).
 
-    Flat on purpose: among confirmed cases rare causes turn up oftener than their class says.
+    Flat on purpose: confirmed cases hold more rare causes than their class predicts.
     """
 
     VERY_COMMON = 6.0
@@ -153,7 +153,7 @@ class Finding:
     """Something a person can know, see, hear, smell, read or measure.
 
     ``says`` completes "it was found: …", ``denies`` the opposite; ``asks`` is the question
-    put to a person; ``background`` is how often it is there without any cause of the book.
+    asked of a person; ``background`` is how often it is there without any listed cause.
     """
 
     id: str

@@ -1,6 +1,6 @@
 """What links and rules are, what a rule may ask and what it may conclude.
 
-Imported by every file of links or rules and by whatever runs or reads them; knows none itself.
+Imported by every file of links or rules and by whatever runs or reads them; holds none itself.
 """
 
 from __future__ import annotations
@@ -86,7 +86,7 @@ class Alarm:
 
     severity: Severity
     says: str
-    until: Finding | None = None  #: somebody's word that takes it back
+    until: Finding | None = None  #: a finding whose presence cancels it
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,16 +138,16 @@ def cannot_be(cause: Cause) -> Excluded:
 
 
 class Known(Protocol):
-    """All a rule may ask. There is no way to ask "unknown": rules only ever add."""
+    """What a rule may ask of working memory. It cannot ask for "unknown", so rules only add."""
 
     def has(self, finding: Finding) -> bool:
-        """Seen, told or derived."""
+        """Observed or derived as present."""
 
     def lacks(self, finding: Finding) -> bool:
-        """Looked for and not there, or derived as not there."""
+        """Observed or derived as absent."""
 
     def readings(self) -> Sequence[Reading]:
-        """Every gauge reading that stands."""
+        """Every valid gauge reading."""
 
     def measured(self, measure: Measure) -> float | None:
         """The largest value entered, SI; None where nothing was measured."""
@@ -164,7 +164,7 @@ Words = frozenset[Finding]
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Example:
-    """A situation a rule is tried on: findings there and not there, readings, measures."""
+    """A situation to run a rule on: findings present and absent, readings, measurements."""
 
     has: frozenset[Finding] = frozenset()
     lacks: frozenset[Finding] = frozenset()
@@ -206,7 +206,7 @@ RuleBody = Callable[[Known], Conclusions]
 
 
 def rules_of(station: Station) -> Callable[..., Callable[[RuleBody], Rule]]:
-    """Give one station's ``rule`` decorator; the rule's id is the function's name."""
+    """Return one station's ``rule`` decorator; the id of a rule is its function's name."""
 
     def rule(
         *, source: Source, matches: Sequence[Example], non_matches: Sequence[Example]
@@ -293,5 +293,5 @@ class LinkGroup:
         return f"<links {self.id}>"
 
 
-#: whatever adds to a cause graph: a rule, or links that hold for every engine
+#: what adds to a cause graph: a rule, or links that hold for every engine
 Statement = Rule | LinkGroup

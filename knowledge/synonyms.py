@@ -1,23 +1,23 @@
-"""Workshop words that mean one thing, for finding what a person typed; imported by lookup."""
+"""Workshop words that mean one thing, to match what a person typed; imported by ``lookup``."""
 
 
 def _set(text: str) -> frozenset[str]:
     return frozenset(text.split())
 
 
-#: says nothing of its own: articles, helpers, words of questions
+#: carry no meaning alone: articles, auxiliaries, question words
 IDLE = _set(
     "a am an and any anyone are as at be been being but by can could did do does doing done for "
     "from get gets getting go goes going got had has have having how i if in is it its just me my "
     "of on or our should so some than that the their them then there these they this those to too "
     "us very was we were went what when where which while who whose why will with would you your"
 )
-#: says a little: where to, how often, how long
+#: carry little meaning: direction, frequency, duration
 FAINT = _set(
     "about after again all always back before both down every few little long more most much near "
     "new next now off often old once only other out over same still take time up well whole"
 )
-#: how much, not what: figures go by units, and a figure names no word of the book
+#: amounts: a figure identifies no entry
 UNITS = _set("psi bar kpa lb lbs deg degc degf mm thou inch inches")
 #: several words for one thing, written together
 PHRASES: dict[str, str] = {
@@ -224,7 +224,7 @@ ALIKE: dict[str, str] = {
     "grit": "dirt",
     "muck": "dirt",
 }
-#: forms of a verb that no ending tells
+#: irregular verb forms
 IRREGULAR: dict[str, str] = {
     "worn": "wear",
     "wore": "wear",
@@ -250,5 +250,5 @@ IRREGULAR: dict[str, str] = {
     "shook": "shake",
     "came": "come",
 }
-#: words that look like a form of another and are not
+#: words that look like a form of another word but are not
 AS_THEY_ARE = _set("bearing blocked casing coupling fitting housing timing")

@@ -1,8 +1,8 @@
-"""Units at the door: our own closed table, case-blind; SI inside.
+"""Units of input and output: a closed table, case-insensitive; SI inside.
 
-Imported by whoever reads what a person typed or shows a figure; imports nothing of ours. A general
-units library, tried, read ``95 C`` as coulomb and ``4,2 bar`` as 42 bar; here what is not in the
-table is refused with three right spellings.
+Imported by input parsing and output; imports nothing of ours. A general units library that was
+tried read ``95 C`` as coulomb and ``4,2 bar`` as 42 bar; here a unit outside the table is refused
+with three right spellings.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ _NUMBER = re.compile(
     r"^\s*([+-]?(?:(?:\d+\s+)?\d+/\d+(?!\.|\d|e[+-]?\d)|(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?))\s*(.*?)\s*$",
     re.I,
 )
-_LONGEST = 100  #: characters; no quantity of a person's comes near
+_LONGEST = 100  #: characters; a real quantity is far shorter
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,7 +90,7 @@ SPEED = Dimension(
 
 
 def _pounds(preferred: str, arm: str) -> tuple[str, ...]:
-    """Every way a shop writes pounds at an arm's length, in either order, the preferred first.
+    """Return every usual spelling of a torque unit, in either order, the preferred first.
 
     >>> _pounds("in·lb", "in")[:3]
     ('in·lb', 'lb·in', 'lb-in')
@@ -200,7 +200,7 @@ DIMENSIONS = {
 
 
 class UnitError(ValueError):
-    """What was typed is no quantity of the dimension asked for; says what would be right."""
+    """The text is no quantity of the dimension; the message gives right spellings."""
 
 
 def parse(text: str, dimension: Dimension) -> float:
@@ -239,7 +239,7 @@ def _with_fraction(number: str) -> float | None:
     share = float(part) / float(bottom)
     if not whole:
         return share
-    if share >= 1.0:  # "1 11/4" is a slip for something nobody can know
+    if share >= 1.0:  # "1 11/4" is a typing error of unknown meaning
         return None
     return float(whole) - share if whole.startswith("-") else float(whole) + share
 
@@ -261,7 +261,7 @@ def unit_in(text: str, dimension: Dimension) -> str | None:
 
 
 def unit_named(name: str, dimension: Dimension) -> Unit | None:
-    """The dimension's unit of that name, blind to case, doubled blanks and kinds of sign.
+    """The dimension's unit of that name, ignoring case, doubled blanks and kinds of sign.
 
     >>> unit_named("KG/cm²", PRESSURE) is unit_named("kg/cm2", PRESSURE)
     True
@@ -297,7 +297,7 @@ def show(si: float, dimension: Dimension, name: str | None = None, digits: int =
 
 
 def _figure(value: float, digits: int) -> str:
-    """So many significant digits, and no exponent a person would stumble over.
+    """Format with so many significant digits, without an exponent.
 
     >>> _figure(2500.0, 3)
     '2500'

@@ -1,6 +1,6 @@
 """Shapes of work: cautions, access, checks, tasks, parts, layouts.
 
-Imported by every room of ``knowledge`` and by planning and sign-off; imports ``model`` only.
+Imported by all of ``knowledge`` and by planning and sign-off; imports ``model`` only.
 """
 
 from __future__ import annotations
@@ -37,7 +37,7 @@ class Caution(StrEnum):
 
 
 class Access(StrEnum):
-    """What must be open before a check can be done; ``access.py`` holds the tree."""
+    """What must be open before a check can be done; ``knowledge.access`` holds the tree."""
 
     OUTSIDE = "outside"
     GAUGE_PORT = "gauge_port"
@@ -90,7 +90,7 @@ class Inspection:
 
 
 class Phase(StrEnum):
-    """When in the putting together a task comes, in this order."""
+    """When in the reassembly a task comes, in this order."""
 
     CLEANING = "cleaning"  #: what shed debris has reached
     BEARINGS = "bearings"  #: block, plugs, oilways, crank
@@ -123,11 +123,11 @@ class Band:
 
 @dataclass(frozen=True, slots=True, eq=False, kw_only=True)
 class Task:
-    """Something to do, to look at or to measure while the engine goes together.
+    """Something to do, look at or measure during reassembly.
 
     Measured where ``dimension`` is set: ``bands`` are what the sources accept, the one used
     first; several that differ are shown side by side and never averaged. The engine's own
-    figure in the case, ``limits`` (low, high), goes before them.
+    figure in the case, ``limits`` (low, high), takes precedence.
     """
 
     id: str
@@ -171,7 +171,7 @@ class Layout:
 
 @dataclass(frozen=True, slots=True, eq=False, kw_only=True)
 class Part:
-    """Something to have at hand for a repair; names no maker."""
+    """A part or consumable to have at hand for a repair; names no maker."""
 
     id: str
     says: str

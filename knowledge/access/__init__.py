@@ -1,6 +1,6 @@
 """The tree of access: what must be open before what, how long it takes, what it spoils.
 
-Imported by whatever plans or shows a way in. Minutes are for a practised hand with room to work.
+Imported by planning and output. Minutes are for a practised person with space to work.
 """
 
 from collections.abc import Mapping

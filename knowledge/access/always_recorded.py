@@ -1,6 +1,6 @@
-"""Looks that are taken whatever they promise: what they read is gone for good afterwards.
+"""Checks that are always made: what they show is lost afterwards.
 
-Every other line of this room binds only where its check is worth its minutes.
+Every other entry of precedence binds only where its check is worth its minutes.
 """
 
 from knowledge.stations.bearings import findings_shells as bearings_shells

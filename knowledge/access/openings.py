@@ -1,7 +1,7 @@
-"""The openings of a typical engine: what each needs, takes, spoils, and wants ready.
+"""The openings of a typical engine: what each needs first, its minutes, what it spoils.
 
-Imported by ``access`` and ``access_switches``. Minutes are judgement; nobody publishes them.
-What to have ready is common practice, in general names.
+Imported by ``access`` and ``access.switches``. Minutes are judgement, as no source publishes
+them. What to have ready is common practice, in general names.
 """
 
 from __future__ import annotations

@@ -23,8 +23,8 @@ class Before:
 class FirstOf:
     """This check comes before those: they wipe, wash, turn or move what it reads.
 
-    Most stand at the same open place; where those stand elsewhere, neither place needs the
-    other to be open, or theirs lies behind the check's own.
+    Most are at the same open place. Otherwise neither place needs the other to be open, or
+    theirs is behind the place of the check.
     """
 
     check: Inspection

@@ -18,7 +18,7 @@ _PUMP_PLACES = (
 
 
 def openings_for(has: Callable[[Finding], bool]) -> dict[Access, Opening]:
-    """The tree for an engine of which ``has`` tells the features; typical where nothing is told."""
+    """Return the tree for an engine whose features ``has`` answers; typical where none is known."""
     tree = dict(OPENINGS)
     _set_pump(tree, has)
     _set_sump(tree, has)

@@ -1,4 +1,4 @@
-"""The hidden states between causes and findings: what the oil's circuit, or the engine, is doing.
+"""The hidden states between causes and findings: what the oil circuit, or the engine, is doing.
 
 Arrows between them run downwards in this file, so the graph stays acyclic: a loop of
 reality (debris, valve, starvation, debris) is cut where damage begins.

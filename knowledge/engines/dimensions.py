@@ -17,7 +17,7 @@ MM, CC = 1e-3, 1e-6
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Dimensioned:
-    """One figure of the circuit: its name, what it is, its unit's table, what can be (SI)."""
+    """One figure of the circuit: id, meaning, dimension and plausible range (SI)."""
 
     id: str
     says: str

@@ -1,6 +1,6 @@
 """Common ways of arranging an engine: what each has and lacks, so that no cause is guessed.
 
-What a profile leaves out stays unknown; a person's own word goes before the profile.
+What a layout leaves out stays unknown; what the case states takes precedence.
 """
 
 from knowledge import sources

@@ -44,7 +44,7 @@ def _marked(sources: Mapping[str, Source], **numbers: float) -> dict[str, Number
 
 
 def _but(base: Profile, sources: Mapping[str, Source], **changed: float) -> dict[str, Number]:
-    """The figures of another profile, but for some."""
+    """Return the figures of another profile with some replaced."""
     marks = {k: s for k, (_, s) in base.numbers.items() if k not in changed}
     return _marked({**marks, **sources}, **{k: v for k, (v, _) in base.numbers.items()} | changed)
 

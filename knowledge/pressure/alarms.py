@@ -74,7 +74,7 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
 def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
     """A trusted gauge has shown pressure since: it may run under that gauge's eye.
 
-    Told beside a trusted gauge that reads low or zero, one of the two is over: stop.
+    Stop where it is reported together with a trusted gauge that reads low or zero.
     """
     if known.has(patterns.GAUGE_READS_ZERO) and known.has(direct_gauge.PRESSURE_SHOWN_SINCE):
         yield Alarm(

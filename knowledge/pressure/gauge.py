@@ -1,7 +1,7 @@
-"""What one look at a gauge is worth: its error, how hot and fast it was, what is wanted there.
+"""What one gauge reading is worth: its error, its state of running, the pressure wanted there.
 
-Imported by the rules that see readings and by the oil circuit's commands. Every threshold here is
-judgement unless a source is named; the engine's own figures come in as arguments.
+Imported by the rules on readings and by ``diagnose.circuit``. Every threshold here is judgement
+unless a source is named; the engine's own figures are arguments.
 """
 
 from collections.abc import Iterator
@@ -19,11 +19,11 @@ COLD = 318.15  #: K, 45 °C: oil counts as cold up to here
 RUNNING = 350.0  #: rpm: below this the starter turns it, or nothing does
 SPEED = 1500.0  #: rpm: "at speed" from here
 IDLE_SLACK = 1.2  #: up to this much above its idle figure an engine counts as idling
-NEXT_TO_NOTHING = 3 * PSI  #: a pressure nobody can tell from none
+NEXT_TO_NOTHING = 3 * PSI  #: a pressure that cannot be distinguished from none
 PSI_PER_1000 = 10 * PSI  #: pressure wanted hot for each 1000 rpm (trade rule of thumb)
 NEAR_SETTING = 0.85  #: this share of the relief setting counts as reaching it
 PAST_SETTING = 1.3  #: this share of the relief setting counts as past it
-SAY_SO = 0.6  #: from this probability a reading speaks; nearer to even it says nothing
+SAY_SO = 0.6  #: from this probability a reading gives a finding; nearer to even it gives none
 PUMP_TAPS = frozenset({"pump", "pump outlet", "filter", "filter head"})
 
 
@@ -43,7 +43,7 @@ def spread_of(reading: Reading) -> float:
 def sure_below(reading: Reading, wanted: float) -> float:
     """Probability that the true pressure is below ``wanted`` [Pa].
 
-    5 psi on a panel gauge where 10 are wanted is most likely low; 10 says nothing:
+    5 psi on a panel gauge where 10 are wanted is most likely low; 10 is undecided:
 
     >>> round(sure_below(Reading(700, 363.0, 5 * PSI), 10 * PSI), 2)
     0.95
@@ -109,14 +109,14 @@ def wanted_cold(rpm: float, hot_idle: float, relief_setting: float) -> float:
 
 
 def same_heat(one: Reading, other: Reading) -> bool:
-    """Both looks were at oil of about the same temperature (15 K), or neither was measured."""
+    """Both readings were at oil of about the same temperature (15 K), or neither was measured."""
     if one.oil_temperature is None or other.oil_temperature is None:
         return one.oil_temperature is other.oil_temperature
     return abs(one.oil_temperature - other.oil_temperature) <= 15.0
 
 
 def same_moment(one: Reading, other: Reading) -> bool:
-    """Both looks were on the same day, at about the same speed (15 %) and oil temperature."""
+    """Both readings were on the same day, at about the same speed (15 %) and oil temperature."""
     if one.when is not None and other.when is not None and _day(one.when) != _day(other.when):
         return False
     return same_heat(one, other) and abs(one.rpm - other.rpm) <= 0.15 * max(one.rpm, other.rpm)
@@ -127,7 +127,7 @@ def _day(when: date) -> date:
 
 
 def same_gauge(one: Reading, other: Reading) -> bool:
-    """Both looks were at the same kind of gauge on the same tap."""
+    """Both readings were at the same kind of gauge on the same tap."""
     return (one.gauge, one.tap) == (other.gauge, other.tap)
 
 
@@ -148,8 +148,8 @@ def sure_lower(one: Reading, other: Reading, by: float) -> float:
     return sure_beyond(other.pressure - one.pressure, by, spread)
 
 
-def told(finding: Finding, sure: float) -> Iterator[Derived]:
-    """Present, absent, or nothing where the gauge's error leaves it open; never quite certain."""
+def if_clear(finding: Finding, sure: float) -> Iterator[Derived]:
+    """Yield present or absent, or nothing where the gauge's error leaves it open."""
     if sure >= SAY_SO:
         yield is_present(finding, min(sure, 1.0 - LEAST_SURE))
     if sure <= 1.0 - SAY_SO:

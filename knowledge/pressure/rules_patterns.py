@@ -14,6 +14,7 @@ from knowledge.pressure.gauge import (
     at_pump,
     at_speed,
     idles,
+    if_clear,
     is_cold,
     is_hot,
     runs,
@@ -23,7 +24,6 @@ from knowledge.pressure.gauge import (
     sure_above,
     sure_below,
     sure_lower,
-    told,
     wanted_cold,
     wanted_hot,
 )
@@ -34,7 +34,7 @@ rule = rules_of(Station.INSTRUMENT)
 
 
 def running(known: Known) -> list[Reading]:
-    """Gallery readings of the running engine; no panel gauge that a direct gauge belies."""
+    """Gallery readings of the running engine; no panel gauge that a direct gauge contradicts."""
     every = [r for r in known.readings() if runs(r) and not at_pump(r)]
     direct = [r for r in every if r.gauge == "direct"]
     belied = any(
@@ -94,7 +94,7 @@ def low_idling_and_good_at_speed(known: Known) -> Conclusions:
     """Hot idle below its figure while speed gets 10 psi for each 1000 rpm."""
     idle, speed = hot_idle(known), hot_at_speed(known)
     if idle and speed:
-        yield from told(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, max(idle) * (1.0 - max(speed)))
+        yield from if_clear(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, max(idle) * (1.0 - max(speed)))
 
 
 @rule(
@@ -111,7 +111,7 @@ def right_again_just_off_idle(known: Known) -> Conclusions:
     above = known.limit(limits.IDLE_SPEED) * 1.2
     off_idle = [low_hot(known, r) for r in running(known) if is_hot(r) and above < r.rpm < SPEED]
     if idle and off_idle:
-        yield from told(patterns_speed.RISES_JUST_OFF_IDLE, max(idle) * (1.0 - min(off_idle)))
+        yield from if_clear(patterns_speed.RISES_JUST_OFF_IDLE, max(idle) * (1.0 - min(off_idle)))
 
 
 @rule(
@@ -127,7 +127,7 @@ def right_cold_and_low_hot(known: Known) -> Conclusions:
     cold = all_cold(known)
     hot = [low_hot(known, r) for r in running(known) if is_hot(r)]
     if cold and hot:
-        yield from told(patterns_speed.GOOD_COLD_LOW_HOT, (1.0 - max(cold)) * max(hot))
+        yield from if_clear(patterns_speed.GOOD_COLD_LOW_HOT, (1.0 - max(cold)) * max(hot))
 
 
 @rule(
@@ -139,7 +139,7 @@ def low_with_cold_oil(known: Known) -> Conclusions:
     """Cold oil should lift even an idling engine well above its hot idle figure."""
     cold = all_cold(known)
     if cold:
-        yield from told(patterns_speed.LOW_EVEN_COLD, max(cold))
+        yield from if_clear(patterns_speed.LOW_EVEN_COLD, max(cold))
 
 
 @rule(
@@ -158,7 +158,7 @@ def low_wherever_one_looks(known: Known) -> Conclusions:
     idle, speed, cold = hot_idle(known), hot_at_speed(known), all_cold(known)
     looks = (*idle, *speed, *cold)
     if idle and speed and cold:
-        yield from told(patterns_speed.LOW_AT_ALL_SPEEDS, min(looks))
+        yield from if_clear(patterns_speed.LOW_AT_ALL_SPEEDS, min(looks))
     elif looks and min(looks) <= 1.0 - SAY_SO:
         yield is_absent(patterns_speed.LOW_AT_ALL_SPEEDS, 1.0 - min(looks))
 
@@ -207,7 +207,7 @@ def past_the_setting_when_cold(known: Known) -> Conclusions:
     limit = PAST_SETTING * known.limit(limits.RELIEF_SETTING)
     past = [sure_above(r, limit) for r in running(known) if is_cold(r) and at_speed(r)]
     if past:
-        yield from told(patterns_speed.CLIMBS_PAST_SETTING, max(past))
+        yield from if_clear(patterns_speed.CLIMBS_PAST_SETTING, max(past))
 
 
 @rule(
@@ -223,7 +223,7 @@ def short_of_the_setting_when_cold(known: Known) -> Conclusions:
     setting = NEAR_SETTING * known.limit(limits.RELIEF_SETTING)
     fast = [r for r in running(known) if is_cold(r) and r.rpm >= 2300.0]
     if fast:
-        yield from told(
+        yield from if_clear(
             patterns_speed.NEVER_REACHES_SETTING_COLD, min(sure_below(r, setting) for r in fast)
         )
 

@@ -11,6 +11,7 @@ from knowledge.pressure.gauge import (
     RUNNING,
     at_pump,
     idles,
+    if_clear,
     is_cold,
     is_hot,
     runs,
@@ -18,7 +19,6 @@ from knowledge.pressure.gauge import (
     sure_above,
     sure_below,
     sure_lower,
-    told,
     wanted_cold,
     wanted_hot,
 )
@@ -66,7 +66,7 @@ def panel_below_what_is_wanted(known: Known) -> Conclusions:
     """
     lows = [sure_below(r, wanted(known, r)) for r in gallery(known, "panel")]
     if lows:
-        yield from told(patterns.GAUGE_READS_LOW, max(lows))
+        yield from if_clear(patterns.GAUGE_READS_LOW, max(lows))
 
 
 @rule(
@@ -78,7 +78,7 @@ def direct_gauge_below_what_is_wanted(known: Known) -> Conclusions:
     """A trusted direct gauge below what is wanted at that speed and heat confirms it low."""
     lows = [sure_below(r, wanted(known, r)) for r in gallery(known, "direct")]
     if lows:
-        yield from told(direct_gauge.DIRECT_GAUGE_LOW, max(lows))
+        yield from if_clear(direct_gauge.DIRECT_GAUGE_LOW, max(lows))
 
 
 @rule(
@@ -87,10 +87,10 @@ def direct_gauge_below_what_is_wanted(known: Known) -> Conclusions:
     non_matches=[example(readings=[hot(3, 800)]), example(readings=[hot(0, 0)])],
 )
 def panel_reads_nothing(known: Known) -> Conclusions:
-    """A running engine whose panel gauge cannot be told from nothing reads zero."""
+    """A running engine whose panel gauge cannot be distinguished from zero reads zero."""
     nones = [sure_below(r, NEXT_TO_NOTHING) for r in gallery(known, "panel")]
     if nones:
-        yield from told(patterns.GAUGE_READS_ZERO, max(nones))
+        yield from if_clear(patterns.GAUGE_READS_ZERO, max(nones))
 
 
 @rule(
@@ -99,10 +99,10 @@ def panel_reads_nothing(known: Known) -> Conclusions:
     non_matches=[example(readings=[hot(3, 800, "direct")]), example(readings=[hot(0, 800)])],
 )
 def direct_gauge_reads_nothing(known: Known) -> Conclusions:
-    """A running engine whose direct gauge cannot be told from nothing has no pressure."""
+    """A running engine whose direct gauge cannot be distinguished from zero has no pressure."""
     nones = [sure_below(r, NEXT_TO_NOTHING) for r in gallery(known, "direct")]
     if nones:
-        yield from told(direct_gauge.DIRECT_GAUGE_ZERO, max(nones))
+        yield from if_clear(direct_gauge.DIRECT_GAUGE_ZERO, max(nones))
 
 
 @rule(
@@ -115,7 +115,7 @@ def far_above_the_relief_setting(known: Known) -> Conclusions:
     limit = PAST_SETTING * known.limit(limits.RELIEF_SETTING)
     highs = [sure_above(r, limit) for r in gallery(known, "panel")]
     if highs:
-        yield from told(patterns.GAUGE_READS_HIGH, max(highs))
+        yield from if_clear(patterns.GAUGE_READS_HIGH, max(highs))
 
 
 @rule(
@@ -142,7 +142,7 @@ def panel_and_direct_gauge_side_by_side(known: Known) -> Conclusions:
         if same_moment(p, d)
     ]
     if apart:
-        yield from told(patterns.SECOND_INSTRUMENT_DISAGREES, max(apart))
+        yield from if_clear(patterns.SECOND_INSTRUMENT_DISAGREES, max(apart))
 
 
 @rule(
@@ -163,7 +163,7 @@ def two_ports_at_once(known: Known) -> Conclusions:
         if a.tap != b.tap and same_moment(a, b)
     ]
     if apart:
-        yield from told(direct_gauge.PORTS_DIFFER, max(apart))
+        yield from if_clear(direct_gauge.PORTS_DIFFER, max(apart))
 
 
 @rule(
@@ -181,7 +181,7 @@ def low_at_the_pump_itself(known: Known) -> Conclusions:
     """
     lows = [sure_below(r, wanted(known, r)) for r in known.readings() if at_pump(r) and runs(r)]
     if lows:
-        yield from told(direct_gauge.PUMP_PORT_LOW, max(lows))
+        yield from if_clear(direct_gauge.PUMP_PORT_LOW, max(lows))
 
 
 @rule(
@@ -202,7 +202,7 @@ def lost_between_pump_and_gallery(known: Known) -> Conclusions:
         if same_moment(p, g)
     ]
     if pairs:
-        yield from told(direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY, max(pairs))
+        yield from if_clear(direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY, max(pairs))
 
 
 @rule(
@@ -218,7 +218,7 @@ def idling_slower_than_its_figure(known: Known) -> Conclusions:
     figure = known.limit(limits.IDLE_SPEED)
     idling = [r.rpm for r in known.readings() if is_hot(r) and idles(r, figure)]
     if idling and min(idling) > RUNNING:
-        yield from told(
+        yield from if_clear(
             direct_gauge.IDLE_BELOW_SPEC, sure_beyond(-min(idling), -0.93 * figure, 30.0)
         )
 
@@ -239,4 +239,4 @@ def oil_hotter_than_its_limit(known: Known) -> Conclusions:
     heat = [r.oil_temperature for r in known.readings() if r.oil_temperature and is_hot(r)]
     if heat:
         past = sure_beyond(max(heat), known.limit(limits.OIL_TEMPERATURE) - 1.0, 3.0)
-        yield from told(oil_heat.OIL_TEMPERATURE_HIGH, past)
+        yield from if_clear(oil_heat.OIL_TEMPERATURE_HIGH, past)

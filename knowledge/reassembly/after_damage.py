@@ -1,4 +1,4 @@
-"""What a damaged part calls for beside a new one: its neighbours measured, the machine shop asked."""
+"""What a damaged part calls for besides a new one: neighbours measured, machine shop asked."""
 
 from knowledge import sources
 from knowledge.engines import features

@@ -21,9 +21,9 @@ class ForSome(Protocol):
 
 
 def applies(task: ForSome, state: Callable[[Finding], State | None]) -> bool:
-    """Whether the engine of which ``state`` tells each feature is one the task is for.
+    """Whether the task is for the engine whose features ``state`` returns.
 
-    A feature nobody has spoken of does not rule a task out: it may be there.
+    An unknown feature does not rule a task out: it may be there.
     """
     if any(state(feature) is State.PRESENT for feature in task.not_with):
         return False

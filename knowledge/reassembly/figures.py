@@ -1,4 +1,4 @@
-"""Figures that the rooms of tasks share: units, usual errors of a method, a band round a figure."""
+"""Figures that tasks share: units, usual errors of a method, a band round a printed figure."""
 
 from knowledge.model import Source
 from knowledge.units import INCH, LBF, PSI
@@ -10,7 +10,7 @@ LB_FT = LBF * 0.3048  #: N·m
 IN_LB = LBF * INCH  #: N·m, a twelfth of a foot-pound
 MINUTE = 60.0
 HOUR = 3600.0
-# one standard deviation each, what a careful hand gets; JUDGEMENT
+# one standard deviation each, with care; JUDGEMENT
 GAUGE_STRIP = 0.5 * THOU
 MICROMETER = 0.1 * THOU
 FEELER = 0.5 * THOU
@@ -28,7 +28,7 @@ EITHER_SIDE = 0.10
 def wrench(torque: float) -> float:
     """Usual error of a setting torque wrench at a torque [N·m], one standard deviation [N·m].
 
-    A class A tool is allowed 4 %, and 6 % up to 10 N·m [TQW]; hand and thread add their share,
+    A class A tool is allowed 4 %, and 6 % up to 10 N·m (TORQUE_TOOL_ISO_6789); hand and thread add their share,
     so its whole allowance is taken as one standard deviation (JUDGEMENT).
 
     >>> round(wrench(20.0), 2), round(wrench(1.7), 2)

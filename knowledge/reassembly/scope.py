@@ -1,4 +1,4 @@
-"""Which tasks a repair calls for, from what was opened: a phase counts once one of its places was.
+"""Which tasks a repair calls for: a phase counts once one of its places was opened.
 
 Imported by ``diagnose.signoff``. A task that guards against the confirmed cause counts always.
 """

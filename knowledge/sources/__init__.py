@@ -1,4 +1,4 @@
-"""Every source the book names, sorted by how far it can be trusted."""
+"""Every source that is cited, sorted by trust."""
 
 from knowledge.sources.general import *  # noqa: F403
 from knowledge.sources.makers import *  # noqa: F403

@@ -1,4 +1,4 @@
-"""Every listed root cause of the stations, for rules that speak of all of them.
+"""Every listed root cause, for rules about all of them.
 
 Imported by ``history.rules``; a new file of causes is added to ``MODULES``.
 """

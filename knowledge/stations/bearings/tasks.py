@@ -1,4 +1,4 @@
-"""What must be right about crank, bearings and caps before the pump is thought of."""
+"""What must be right about crank, bearings and caps before the pump goes on."""
 
 from knowledge import sources
 from knowledge.engines import limits

@@ -2,7 +2,7 @@
 
 A grade fixes a band of viscosity at 100 °C and the least viscosity under shear at 150 °C. It never
 fixes the viscosity at 40 °C: that comes from the product's sheet or, failing it, from an assumed
-viscosity index. Imported by ``hydraulics.oil``, ``bench`` and ``repair``.
+viscosity index. Imported by ``hydraulics.oil`` and ``circuit``.
 """
 
 from __future__ import annotations
@@ -131,7 +131,7 @@ _GRADE = re.compile(r"^(?:SAE)?\s*(?:(\d+W)[\s-]*)?(\d+)$", re.I)
 
 
 def grade_named(text: str) -> Grade:
-    """The grade as printed on the can, blind to case and blanks.
+    """The grade as printed on the can, ignoring case and blanks.
 
     >>> grade_named("SAE 10w40").winter.name
     '10W'
@@ -142,7 +142,7 @@ def grade_named(text: str) -> Grade:
     ...
     ValueError: '10W-45' is no SAE J300 grade; write it like 10W-40, 5W-30 or 30
 
-    Raises ValueError for what SAE J300 does not know.
+    Raises ValueError for a grade SAE J300 does not define.
     """
     found = _GRADE.match(text.strip())
     winter, hot = found.groups() if found else (None, None)
