@@ -121,7 +121,7 @@ SKEW_GEAR_SIX = Layout(
         features.RELIEF_OUTSIDE,
         features.VEE_ENGINE,
     ),
-    source=sources.STRAIGHT_SIX_MANUAL,
+    source=COMMON_PRACTICE,
     also=("straight six", "inline six", "inline 6", "truck six"),
 )
 CRANK_NOSE_PUMP_FOUR = Layout(

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.history import findings
 from knowledge.model import Shift, Station
 from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
@@ -134,12 +134,15 @@ def neglected_service(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.BEARING_POSTER,
+    source=JUDGEMENT,
     matches=[example(findings.WORKED_HARD)],
     non_matches=[example(lacks=[findings.WORKED_HARD]), example(findings.IDLES_LONG)],
 )
 def worked_hard_for_long(known: Known) -> Conclusions:
-    """Full load or high speed for long uses oil, holds it up top, foams it and loads the bearings."""
+    """Full load or high speed for long uses oil, holds it up top, foams it and loads the bearings.
+
+    The bearing poster supports the bearings only; the rest is judgement.
+    """
     if known.has(findings.WORKED_HARD):
         for cause in (
             oil_causes.OIL_LEVEL_LOW,

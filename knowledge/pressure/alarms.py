@@ -300,7 +300,7 @@ def lamp_out_proves_little(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.UNDERSTANDING_OIL_PRESSURE,
+    source=sources.TRUCK_DRIVER_MANUAL,
     matches=[example(direct_gauge.DIRECT_GAUGE_LOW, patterns.NEEDLE_FLICKERS)],
     non_matches=[
         example(patterns.NEEDLE_FLICKERS),
@@ -308,7 +308,10 @@ def lamp_out_proves_little(known: Known) -> Conclusions:
     ],
 )
 def truly_low_and_wavering(known: Known) -> Conclusions:
-    """Low on a trusted gauge and wavering as well: air comes through, and bearings starve."""
+    """Low on a trusted gauge and wavering as well: air comes through, and bearings starve.
+
+    The driver manual says stop when the pressure falls or swings; 2 or 3 psi is common practice.
+    """
     if known.has(direct_gauge.DIRECT_GAUGE_LOW) and known.has(patterns.NEEDLE_FLICKERS):
         yield Alarm(
             Severity.STOP,

@@ -28,6 +28,7 @@ from knowledge.pressure.gauge import (
     wanted_hot,
 )
 from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
+from knowledge.sources import PHYSICS
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
@@ -195,7 +196,7 @@ def flat_below_the_setting(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=PHYSICS,
     matches=[
         example(readings=[seen(90, 2500, 20)]),
         example(readings=[seen(55, 2500, 20)]),
@@ -203,7 +204,10 @@ def flat_below_the_setting(known: Known) -> Conclusions:
     non_matches=[example(readings=[seen(71, 2500, 20)]), example(readings=[seen(55, 900, 20)])],
 )
 def past_the_setting_when_cold(known: Known) -> Conclusions:
-    """Cold oil at speed may stand a little over the relief setting, not far past it."""
+    """Cold oil at speed may stand a little over the relief setting, not far past it.
+
+    The factor 1.3 is judgement.
+    """
     limit = PAST_SETTING * known.limit(limits.RELIEF_SETTING)
     past = [sure_above(r, limit) for r in running(known) if is_cold(r) and at_speed(r)]
     if past:
@@ -229,7 +233,7 @@ def short_of_the_setting_when_cold(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=PHYSICS,
     matches=[
         example(readings=[seen(40, 2000), seen(22, 4000)]),
         example(readings=[seen(15, 700), seen(40, 2000), seen(50, 4000)]),

@@ -71,7 +71,7 @@ def pump_by_gear_train_or_chain(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.DIESEL_CASE_NOTE,
+    source=COMMON_PRACTICE,
     matches=[example(features.PUMP_ON_DISTRIBUTOR_SHAFT), example(features.PUMP_ON_SKEW_GEAR)],
     non_matches=[
         example(features.PUMP_ON_CRANK_NOSE),

@@ -27,7 +27,7 @@ rule = rules_of(Station.SUCTION)
 
 
 @rule(
-    source=sources.OIL_STARVATION_ARTICLE,
+    source=JUDGEMENT,
     matches=[example(features.DRY_SUMP)],
     non_matches=[example(lacks=[features.DRY_SUMP])],
 )
@@ -92,12 +92,15 @@ def long_suction_side(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TRUCK_SERVICE_1994,
+    source=JUDGEMENT,
     matches=[example(features.PRESSED_PICKUP)],
     non_matches=[example(lacks=[features.PRESSED_PICKUP])],
 )
 def press_fit_does_not_last(known: Known) -> Conclusions:
-    """A tube held only by its press fit works loose more often, above all once it was out."""
+    """A tube held only by its press fit works loose more often, above all once it was out.
+
+    Idea from the truck service text of 1994, for a screen that was removed; the rest is judgement.
+    """
     if known.has(features.PRESSED_PICKUP):
         yield more_common(causes.PICKUP_TUBE_LOOSE)
 
