@@ -9,6 +9,7 @@ from collections import Counter
 import pytest
 
 from knowledge import tasks  # FIXME
+from knowledge.applying import applies
 from knowledge.book import the_book
 from knowledge.engines import features
 from knowledge.engines.features import (
@@ -21,7 +22,6 @@ from knowledge.engines.features import (
 )
 from knowledge.model import Finding, State, all_in
 from knowledge.reassembly import figures
-from knowledge.reassembly.applying import applies
 from knowledge.sources import (
     BUILD_ARTICLE_2017,
     COMMON_PRACTICE,

@@ -6,9 +6,9 @@ from collections.abc import Callable, Collection
 from dataclasses import dataclass
 
 from knowledge.access.precedence import ENDS_RUNNING
+from knowledge.applying import applies
 from knowledge.book import Book
 from knowledge.model import Cause, Finding, State
-from knowledge.reassembly.applying import applies
 from knowledge.work import Access, Part
 
 OUTSIDE_IN = tuple(Access)  #: every place after those it lies behind on a typical engine

@@ -14,8 +14,8 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.judging import Judged, Verdict, judged
 from diagnose.teardown.loose_ends import Due, follow_up
 from knowledge.access.precedence import ENDS_RUNNING
+from knowledge.applying import applies
 from knowledge.model import Cause, Limit
-from knowledge.reassembly.applying import applies
 from knowledge.reassembly.scope import ALWAYS, OPENED_FOR
 from knowledge.work import Access, Hold, Phase, Task
 

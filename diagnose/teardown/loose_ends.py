@@ -13,8 +13,8 @@ from typing import TYPE_CHECKING
 from diagnose.case.case import TaskRecord
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.network import Network
+from knowledge.applying import applies
 from knowledge.model import Cause, Condition, Finding, Stage, State
-from knowledge.reassembly.applying import applies
 from knowledge.work import Phase, Task
 
 if TYPE_CHECKING:

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.reassembly.figures import MICROMETER, THOU
+from knowledge.figures import MICROMETER, THOU
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries

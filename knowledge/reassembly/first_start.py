@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.engines import features, limits
-from knowledge.reassembly.figures import MINUTE, STOPWATCH, TACHOMETER, THERMOMETER, TRUSTED_GAUGE
+from knowledge.figures import MINUTE, STOPWATCH, TACHOMETER, THERMOMETER, TRUSTED_GAUGE
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features, limits
-from knowledge.reassembly.figures import DIAL_GAUGE, FEELER, MM, THOU
+from knowledge.figures import DIAL_GAUGE, FEELER, MM, THOU
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.pump import causes, causes_fitted

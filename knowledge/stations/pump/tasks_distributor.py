@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.reassembly.figures import DIAL_GAUGE, FEELER, THOU
+from knowledge.figures import DIAL_GAUGE, FEELER, THOU
 from knowledge.stations.pump import causes_drive
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
 from knowledge.work import Band, Caution, Hold, Phase, Task

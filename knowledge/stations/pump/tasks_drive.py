@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.reassembly.figures import FEELER, IN_LB, LB_FT, THOU, around, wrench
+from knowledge.figures import FEELER, IN_LB, LB_FT, THOU, around, wrench
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.pump import causes, causes_drive

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.reassembly.figures import IN_LB, LB_FT, TRUSTED_GAUGE, around, wrench
+from knowledge.figures import IN_LB, LB_FT, TRUSTED_GAUGE, around, wrench
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.relief import causes
 from knowledge.units import PSI
