@@ -21,7 +21,7 @@ from knowledge.engines.features import (
     WINDAGE_TRAY,
 )
 from knowledge.model import Finding, State, all_in
-from knowledge.reassembly import figures
+from knowledge import figures
 from knowledge.sources import (
     BUILD_ARTICLE_2017,
     COMMON_PRACTICE,
