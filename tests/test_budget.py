@@ -18,7 +18,7 @@ from diagnose.circuit.deviations import blended, deviations, oil_grade, sound_en
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B
-from diagnose.output.budget import still_missing
+from diagnose.output.documents.budget import still_missing
 from knowledge.units import PSI
 from tests.circuits import BOOK, WORN, a_case, saved, text
 from tests.command_line import call
@@ -27,7 +27,7 @@ IDLE, CRUISE = "700 rpm, 95 C, 8 psi", "2500 rpm, 95 C, 33 psi"
 
 
 def middles(account: Account) -> np.ndarray:
-    return np.array([s.middle for s in account.shares])
+    return np.array([s.mean for s in account.shares])
 
 
 @pytest.mark.parametrize(
@@ -53,11 +53,11 @@ def test_the_shares_add_up_and_so_does_the_rest() -> None:
     drawn = budget(a_case(WORN | {"fuel_share": "3 %"}, (IDLE, CRUISE)), BOOK)
     assert drawn.exact
     for account in drawn.accounts:
-        assert middles(account).sum() == pytest.approx(account.explained.middle)
+        assert middles(account).sum() == pytest.approx(account.explained.mean)
         assert account.shortfall is not None
         assert account.unexplained is not None
-        parts = account.explained.middle + account.unexplained.middle
-        assert parts == pytest.approx(account.shortfall.middle)
+        parts = account.explained.mean + account.unexplained.mean
+        assert parts == pytest.approx(account.shortfall.mean)
 
 
 def test_shares_do_not_depend_on_the_order_of_the_findings() -> None:
@@ -66,7 +66,7 @@ def test_shares_do_not_depend_on_the_order_of_the_findings() -> None:
     seen = []
     for order in list(permutations(found))[::7]:
         drawn = budget(a_case({k: found[k] for k in order}, (IDLE,)), BOOK)
-        by = {d.id: s.middle for d, s in zip(drawn.findings, drawn.accounts[0].shares, strict=True)}
+        by = {d.id: s.mean for d, s in zip(drawn.findings, drawn.accounts[0].shares, strict=True)}
         seen.append([by[k] for k in sorted(by)])
     assert np.ptp(np.array(seen), axis=0) == pytest.approx(0, abs=1.0)
 
@@ -118,10 +118,10 @@ def test_not_closed_where_much_is_missing_and_closed_where_not() -> None:
     drawn = budget(open_case, BOOK)
     assert drawn.accounts[0].closed is False
     assert drawn.unexplained is not None
-    rest = drawn.unexplained[1].middle / PSI
+    rest = drawn.unexplained[1].mean / PSI
     assert rest > 5
     assert f"{rest:.0f} psi still missing: not closed" in still_missing(drawn, open_case)
-    explained = 32 - drawn.accounts[0].explained.middle / PSI
+    explained = 32 - drawn.accounts[0].explained.mean / PSI
     full = a_case(WORN, (f"700 rpm, 95 C, {explained:.0f} psi",))
     drawn = budget(full, BOOK)
     assert drawn.accounts[0].closed is not False
@@ -134,9 +134,9 @@ def test_a_wide_bearing_explains_more_than_a_tight_one() -> None:
         budget(a_case({"main_clearance": c}, (IDLE, CRUISE)), BOOK).accounts
         for c in ("0.0032 in", "0.0045 in", "0.0025 in")
     )
-    assert wider[0].explained.middle > wide[0].explained.middle > 3 * PSI
-    assert abs(same[0].explained.middle) < 3 * PSI
-    assert wide[1].explained.middle < wide[0].explained.middle
+    assert wider[0].explained.mean > wide[0].explained.mean > 3 * PSI
+    assert abs(same[0].explained.mean) < 3 * PSI
+    assert wide[1].explained.mean < wide[0].explained.mean
 
 
 def test_seen_but_not_measured_is_marked() -> None:
@@ -174,7 +174,7 @@ def test_thinner_oil_than_usual_is_a_deviation() -> None:
     case = from_text(thin, None, BOOK)
     drawn = budget(case, BOOK)
     assert [d.id for d in drawn.findings] == ["oil_grade"]
-    assert drawn.accounts[0].explained.middle > 3 * PSI
+    assert drawn.accounts[0].explained.mean > 3 * PSI
     assert drawn.accounts[0].shortfall is None
 
 
@@ -196,7 +196,7 @@ def test_more_findings_than_can_be_worked_out_still_add_up() -> None:
     assert len(drawn.findings) == 11
     assert not drawn.exact
     account = drawn.accounts[0]
-    assert middles(account).sum() == pytest.approx(account.explained.middle)
+    assert middles(account).sum() == pytest.approx(account.explained.mean)
 
 
 def test_every_knob_turns_what_it_reads() -> None:

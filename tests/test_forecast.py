@@ -68,7 +68,7 @@ def test_what_is_not_found_stays_as_a_leak() -> None:
     without = told("main_clearance=0.0025 in", measured=WORN)
     assert means(each.before.hot.gallery_pressure)[0] == pytest.approx(8, abs=0.5)
     assert each.unlisted is not None
-    assert each.unlisted.middle > 4 * PSI
+    assert each.unlisted.mean > 4 * PSI
     assert means(each.after.hot.gallery_pressure)[0] < means(without.after.hot.gallery_pressure)[0]
 
 

@@ -16,11 +16,11 @@ from hypothesis import strategies as st
 from diagnose.case.loading import load
 from diagnose.circuit.budget import budget
 from diagnose.diagnosis import Diagnosis
+from diagnose.output.documents.budget import budget_document
 from diagnose.output.pages.graph_picture import focused, leading, picture
 from diagnose.output.pages.layered import GAP, Laid, Place, crossings, laid_out
 from diagnose.output.pages.report_figures import bars_of
 from diagnose.output.reasons import is_there
-from diagnose.output.scale import scale_of
 from knowledge.book import the_book
 from tests.command_line import call
 from tests.complaints import CASES, path_of
@@ -149,18 +149,18 @@ def test_an_open_job_shows_alarms_and_what_is_next() -> None:
 def test_bars_lead_from_the_sound_engine_to_the_gauge(name: str) -> None:
     """Each begins where the one before ended; the last is what was read, nothing is lost between."""
     case = load(CASES / f"{name}.toml", BOOK)
-    scale, drawn = scale_of(case), budget(case, BOOK)
-    for account in drawn.accounts:
-        first, *steps, last = bars_of(account, drawn, scale)
-        assert first.end == pytest.approx(account.healthy.middle / scale.factor)
+    document = budget_document(budget(case, BOOK), case)
+    scale = document.scale
+    for account in document.accounts:
+        first, *steps, last = bars_of(account, scale)
+        assert first.end == pytest.approx(account.healthy.mean / scale.factor)
         at = first.end
         for bar in steps:
             assert bar.start == pytest.approx(at)
             at = bar.end
         assert at == pytest.approx(last.end, abs=2 * scale.least / scale.factor)
-        if account.point.read is not None:
-            read = account.point.read.reading.pressure / scale.factor
-            assert last.end == pytest.approx(read)
+        if account.read is not None:
+            assert last.end == pytest.approx(account.read / scale.factor)
 
 
 # ------------------------------------------------------------------------------ the picture

@@ -19,7 +19,7 @@ class Band:
     """Mean and the middle nine tenths; means add up, so shares do."""
 
     low: float
-    middle: float
+    mean: float
     high: float
 
     @classmethod
@@ -27,7 +27,7 @@ class Band:
         """Over plausible engines.
 
         >>> Band.of(np.linspace(0.0, 100.0, 101))
-        Band(low=5.0, middle=50.0, high=95.0)
+        Band(low=5.0, mean=50.0, high=95.0)
         """
         low, high = np.percentile(values, [LOW, HIGH])
         return cls(float(low), float(np.mean(values)), float(high))

@@ -74,9 +74,9 @@ class Account:
     def closed(self) -> bool | None:
         """Whether nothing worth a search is missing: None where the band leaves both open."""
         rest = self.unexplained
-        if rest is None or (rest.low < NOUGHT and rest.middle >= NOUGHT):
+        if rest is None or (rest.low < NOUGHT and rest.mean >= NOUGHT):
             return None
-        return rest.middle < NOUGHT
+        return rest.mean < NOUGHT
 
 
 @dataclass(frozen=True, slots=True)

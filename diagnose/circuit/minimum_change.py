@@ -118,7 +118,7 @@ def _walked(
 
 def _leak(told: Forecast, target: Target) -> Iterator[Remedy]:
     """The leak nobody has found yet, found."""
-    if told.unlisted is None or told.unlisted.middle < PSI:
+    if told.unlisted is None or told.unlisted.mean < PSI:
         return
     engine = told.before.engine
     there, sound = (_column(told, e.other_conductance) for e in (engine, told.sound))

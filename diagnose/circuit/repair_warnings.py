@@ -61,8 +61,8 @@ def _symptom(told: Forecast) -> Iterator[RepairWarning]:
     if not brings:
         return
     stays = [f"{d.says} {d.found}" for d in told.found if d.id not in names and _leaks(told, d)]
-    if told.unlisted and told.unlisted.middle > 2 * PSI:
-        stays.append(f"a leak not found yet ({told.unlisted.middle / PSI:.0f} psi at hot idle)")
+    if told.unlisted and told.unlisted.mean > 2 * PSI:
+        stays.append(f"a leak not found yet ({told.unlisted.mean / PSI:.0f} psi at hot idle)")
     if stays:
         yield RepairWarning(
             "symptom",

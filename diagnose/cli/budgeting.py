@@ -7,7 +7,9 @@ from pathlib import Path
 from diagnose.case.loading import load
 from diagnose.circuit.budget import budget
 from diagnose.cli import printing
-from diagnose.output import budget as text
+from diagnose.output.as_json import as_json
+from diagnose.output.documents.budget import budget_document
+from diagnose.output.text.budget import budget_text
 from knowledge.book import the_book
 
 
@@ -15,8 +17,8 @@ def show_budget(path: Path, json: bool) -> None:
     """Print the budget of one case."""
     book = the_book()
     case = load(path, book)
-    drawn = budget(case, book)
+    document = budget_document(budget(case, book), case)
     if json:
-        printing.data(text.data(drawn, case))
+        printing.data(as_json(document))
     else:
-        printing.answer(text.budget(drawn, case))
+        printing.answer(budget_text(document))

@@ -13,7 +13,7 @@ from diagnose.circuit.forecast import COLD, HORSEPOWER, Forecast, Side, Target
 from diagnose.circuit.minimum_change import ENOUGH, MinimumChange, Remedy, minimum_change
 from diagnose.circuit.repair_warnings import COLD_REVS, bought, repair_warnings
 from diagnose.circuit.settings import Setting
-from diagnose.output.budget import banded
+from diagnose.output.as_json import as_json
 from diagnose.output.lines import labelled, percent, together, width, wrapped
 from diagnose.output.plot import Plot, drawn
 from diagnose.output.scale import Scale, scale_of
@@ -42,7 +42,7 @@ def _planned(told: Forecast, scale: Scale) -> list[str]:
     lines = []
     for found in told.found:
         lines += labelled("found", _found(found), 2, 12)
-    if told.unlisted and told.unlisted.middle > scale.least:
+    if told.unlisted and told.unlisted.mean > scale.least:
         lost = scale.range(told.unlisted)
         lines += labelled(
             "not found", f"{lost} at hot idle: kept as a leak nobody has found yet", 2, 12
@@ -90,7 +90,7 @@ def _table(told: Forecast, scale: Scale) -> list[str]:
     for i, rpm in enumerate(told.speeds):
         before, after, chilled, chilled_after = rows[i]
         cells = f"{scale.ends(before):>15} {scale.ends(after):>16}"
-        rest = f"{scale.figure(chilled.middle):>12} {scale.figure(chilled_after.middle):>12}"
+        rest = f"{scale.figure(chilled.mean):>12} {scale.figure(chilled_after.mean):>12}"
         if rpm > COLD_REVS:
             rest = f"{'-':>12} {'-':>12}"
         lines.append(f"  {rpm:5.0f}  {wanted.get(rpm, ''):>7}{cells}{rest}")
@@ -100,9 +100,9 @@ def _table(told: Forecast, scale: Scale) -> list[str]:
 def plot(told: Forecast, scale: Scale) -> Plot:
     """Mean hot pressure over speed before and after, and what is wanted, on one scale."""
     rows = _rows(told)
-    lines = {"before": [row[0].middle / scale.factor for row in rows]}
+    lines = {"before": [row[0].mean / scale.factor for row in rows]}
     if told.settings:
-        lines["after"] = [row[1].middle / scale.factor for row in rows]
+        lines["after"] = [row[1].mean / scale.factor for row in rows]
     return Plot(
         f"Hot, {show(told.hot_temperature, TEMPERATURE)}",
         "rpm",
@@ -248,17 +248,17 @@ def data(told: Forecast) -> dict[str, Any]:
         "case": str(told.case.path) if told.case.path else None,
         "unit": "Pa",
         "found": [{"finding": d.id, "found": d.found, "assumed": d.assumed} for d in told.found],
-        "unlisted": banded(told.unlisted),
+        "unlisted": as_json(told.unlisted) if told.unlisted else None,
         "set": [{"name": s.id, "to": s.text} for s in told.settings],
         "hot": told.hot_temperature,
         "cold": COLD,
         "speeds": [
             {
                 "rpm": float(rpm),
-                "hot_before": banded(row[0]),
-                "hot_after": banded(row[1]),
-                "cold_before": banded(row[2]),
-                "cold_after": banded(row[3]),
+                "hot_before": as_json(row[0]),
+                "hot_after": as_json(row[1]),
+                "cold_before": as_json(row[2]),
+                "cold_after": as_json(row[3]),
                 "watts_before": _power(told, told.before, i, False),
                 "watts_after": _power(told, told.after, i, False),
             }

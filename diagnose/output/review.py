@@ -159,7 +159,7 @@ def _still_missing(answer: Diagnosis) -> list[str]:
     if not (answer.case.measured and answer.case.readings):  # then the physics stays unloaded
         return []
     from diagnose.circuit.budget import budget, worth_drawing
-    from diagnose.output.budget import still_missing
+    from diagnose.output.documents.budget import still_missing
 
     if not worth_drawing(answer.case):
         return []

@@ -45,11 +45,11 @@ class Scale:
         >>> Scale().range(Band(20e3, 55e3, 90e3))
         '8 psi (3 to 13)'
         """
-        return f"{self.one(band.middle)} ({self.figure(band.low)} to {self.figure(band.high)})"
+        return f"{self.one(band.mean)} ({self.figure(band.low)} to {self.figure(band.high)})"
 
     def ends(self, band: Band) -> str:
         """The mean with its range, short enough for a table."""
-        return f"{self.figure(band.middle)} ({self.figure(band.low)}-{self.figure(band.high)})"
+        return f"{self.figure(band.mean)} ({self.figure(band.low)}-{self.figure(band.high)})"
 
 
 def scale_of(case: Case) -> Scale:

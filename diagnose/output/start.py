@@ -66,7 +66,7 @@ def _predicted(start: FirstStart) -> list[str]:
 
 def cold_told(start: FirstStart) -> str:
     """Why the gauge may show less cold than warm, where it is predicted to; else empty."""
-    mean = {(e.rpm, e.temperature): e.pressure.middle for e in start.expected}
+    mean = {(e.rpm, e.temperature): e.pressure.mean for e in start.expected}
     heats = sorted({heat for _, heat in mean})
     if not any(mean[rpm, heats[0]] < mean[rpm, heats[1]] for rpm, _ in mean):
         return ""
@@ -168,7 +168,7 @@ def data(start: FirstStart) -> dict[str, Any]:
                 "rpm": e.rpm,
                 "oil_kelvin": e.temperature,
                 "low": e.pressure.low,
-                "middle": e.pressure.middle,
+                "middle": e.pressure.mean,
                 "high": e.pressure.high,
             }
             for e in start.expected

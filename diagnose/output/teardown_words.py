@@ -8,7 +8,7 @@ from itertools import groupby
 
 from diagnose.case.case import Case
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.budget import still_missing
+from diagnose.output.documents.budget import still_missing
 from diagnose.output.lines import percent
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import Due, LooseEnds

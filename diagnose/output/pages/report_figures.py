@@ -9,14 +9,13 @@ from collections.abc import Iterator, Sequence
 from typing import Any
 
 from diagnose.case.case import Case
-from diagnose.circuit.band import Band
-from diagnose.circuit.budget import Account, Budget, budget, worth_drawing
+from diagnose.circuit.budget import budget, worth_drawing
 from diagnose.circuit.fitting import HEALTHY, NEITHER
 from diagnose.circuit.survey import Survey, survey
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
-from diagnose.output import budget as budget_words
 from diagnose.output import survey as survey_words
+from diagnose.output.documents.budget import BudgetAccount, budget_document
 from diagnose.output.lines import percent
 from diagnose.output.pages.charts import Bar, curves, waterfall
 from diagnose.output.pages.start_table import heat_told, heats, start_table
@@ -84,46 +83,42 @@ def of_budget(case: Case, book: Book) -> dict[str, Any] | None:
     """What explains the missing pressure, as a waterfall at each state of running."""
     if not worth_drawing(case):
         return None
-    drawn, scale = budget(case, book), scale_of(case)
+    document = budget_document(budget(case, book), case)
     return {
         "accounts": [
-            _account(a, drawn, scale, f"budget-{i}") for i, a in enumerate(drawn.accounts)
+            {
+                "title": account.heading,
+                "chart": waterfall(
+                    list(bars_of(account, document.scale)), document.scale.unit, f"budget-{i}"
+                ),
+                "rows": [(row.says, row.figure) for row in account.rows],
+                "verdict": account.verdict,
+            }
+            for i, account in enumerate(document.accounts)
         ],
-        "exact": drawn.exact,
+        "exact": document.exact,
     }
 
 
-def _account(account: Account, drawn: Budget, scale: Scale, name: str) -> dict[str, Any]:
-    rows = list(budget_words.rows(account, drawn.findings, scale))
-    return {
-        "title": budget_words.where(account, scale),
-        "chart": waterfall(list(bars_of(account, drawn, scale)), scale.unit, name),
-        "rows": rows,
-        "verdict": budget_words.verdict_of(account, scale),
-    }
-
-
-def bars_of(account: Account, drawn: Budget, scale: Scale) -> Iterator[Bar]:
+def bars_of(account: BudgetAccount, scale: Scale) -> Iterator[Bar]:
     """From the sound engine's pressure down to what the gauge reads."""
 
-    def bar(says: str, band: Band, start: float, end: float, look: tuple[str, str]) -> Bar:
-        return Bar(says, scale.one(band.middle), start / scale.factor, end / scale.factor, *look)
+    def bar(says: str, size: float, start: float, end: float, look: tuple[str, str]) -> Bar:
+        return Bar(says, scale.one(size), start / scale.factor, end / scale.factor, *look)
 
-    down = account.healthy.middle
-    yield bar("a sound engine of this kind", account.healthy, 0.0, down, SOUND)
-    shares = sorted(zip(drawn.findings, account.shares, strict=True), key=lambda s: -s[1].middle)
-    for found, share in shares:
-        yield bar(f"lost: {budget_words.named(found)}", share, down, down - share.middle, LOST)
-        down -= share.middle
-    rest = account.unexplained
-    if rest is None or account.point.read is None:
-        yield Bar("left by the model", scale.one(down), 0.0, down / scale.factor, *READ)
+    down = account.healthy.mean
+    yield bar("a sound engine of this kind", down, 0.0, down, SOUND)
+    for each in sorted(account.shares, key=lambda s: -s.share.mean):
+        size = each.share.mean
+        yield bar(f"lost: {each.label}", size, down, down - size, LOST)
+        down -= size
+    if account.unexplained is None or account.rest is None or account.read is None:
+        yield bar("left by the model", down, 0.0, down, READ)
         return
-    if abs(rest.middle) >= scale.least:
-        says, size = budget_words.rest(account, rest)
-        yield bar(says, size, down, down - rest.middle, LEFT)
-    read = account.point.read.reading.pressure
-    yield Bar("read on the gauge", scale.one(read), 0.0, read / scale.factor, *READ)
+    left = account.unexplained.mean
+    if abs(left) >= scale.least:
+        yield bar(account.rest.says, abs(left), down, down - left, LEFT)
+    yield bar("read on the gauge", account.read, 0.0, account.read, READ)
 
 
 def of_start(sheet: Signoff, book: Book) -> dict[str, Any] | None:
@@ -158,7 +153,7 @@ def _expected(start: FirstStart, heat: float, scale: Scale) -> Plot:
         "rpm",
         scale.unit,
         [e.rpm for e in row],
-        {"predicted, mean": [e.pressure.middle / f for e in row]},
+        {"predicted, mean": [e.pressure.mean / f for e in row]},
         near,
         ([e.pressure.low / f for e in row], [e.pressure.high / f for e in row]),
         "predicted, nine engines in ten",

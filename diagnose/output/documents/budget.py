@@ -1,0 +1,198 @@
+"""The document of ``budget``: pressure missing, what explains it, what is left."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from diagnose.case.case import Case
+from diagnose.circuit.band import Band
+from diagnose.circuit.budget import Account, Budget
+from diagnose.circuit.deviations import Deviation
+from diagnose.output.as_json import NOT_IN_JSON
+from diagnose.output.scale import Scale, scale_of
+from knowledge.units import TEMPERATURE, show
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BudgetShare:
+    """What one finding takes of the pressure [Pa]."""
+
+    finding: str
+    says: str
+    found: str
+    assumed: bool
+    share: Band
+    label: str = field(metadata=NOT_IN_JSON)  #: the finding with its figure
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BudgetRow:
+    """One line of an account: what it is, and the pressure in the case's unit."""
+
+    says: str
+    figure: str
+    is_share: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BudgetAccount:
+    """The budget at one state of running; pressures [Pa], speed [rpm], oil [K]."""
+
+    at: str
+    rpm: float
+    oil: float
+    reading: int | None  #: number of the entry; None where the gauge was not read
+    healthy: Band
+    missing: Band | None
+    shares: tuple[BudgetShare, ...]
+    explained: Band
+    unexplained: Band | None
+    closed: bool | None
+    overdrawn: bool
+    starved: float  #: share of plausible engines whose bearings get no oil
+    heading: str = field(metadata=NOT_IN_JSON)
+    rows: tuple[BudgetRow, ...] = field(metadata=NOT_IN_JSON)
+    verdict: str = field(metadata=NOT_IN_JSON)  #: empty where nothing was read
+    rest: BudgetRow | None = field(metadata=NOT_IN_JSON)  #: ``unexplained`` as a positive figure
+    read: float | None = field(metadata=NOT_IN_JSON)  #: pressure on the gauge
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BudgetDocument:
+    """Everything ``budget`` answers."""
+
+    case: str | None  #: path of the case file
+    unit: str  #: of the pressures in this document
+    exact: bool  #: every order of the findings worked out, not a sample
+    accounts: tuple[BudgetAccount, ...]
+    unused: tuple[str, ...]  #: measured values the circuit has no figure for
+    title: str = field(metadata=NOT_IN_JSON)
+    scale: Scale = field(metadata=NOT_IN_JSON)
+
+
+def budget_document(budget: Budget, case: Case) -> BudgetDocument:
+    """Build the document of a case's pressure budget."""
+    scale = scale_of(case)
+    return BudgetDocument(
+        case=str(case.path) if case.path else None,
+        unit="Pa",
+        exact=budget.exact,
+        accounts=tuple(_account(a, budget.findings, scale) for a in budget.accounts),
+        unused=tuple(budget.unused),
+        title=case.job.title,
+        scale=scale,
+    )
+
+
+def still_missing(budget: Budget, case: Case) -> str:
+    """Say in a sentence how much of the missing pressure nothing found explains; may be empty."""
+    rest = budget.unexplained
+    if rest is None:
+        return ""
+    account, missing, short = rest
+    where, scale = account.point.name, scale_of(case)
+    if account.closed:
+        return f"What was found explains the pressure missing at {where}."
+    sure = "not closed" if account.closed is False else "may not be closed"
+    return (
+        f"What was found explains {scale.figure(account.explained.mean)} of "
+        f"{scale.one(short.mean)} missing at {where}; "
+        f"{scale.one(missing.mean)} still missing: {sure}."
+    )
+
+
+def _account(account: Account, findings: tuple[Deviation, ...], scale: Scale) -> BudgetAccount:
+    point, rest = account.point, _rest(account.unexplained, scale)
+    shares = tuple(
+        BudgetShare(
+            finding=found.id,
+            says=found.says,
+            found=found.found,
+            assumed=found.assumed,
+            share=share,
+            label=_label(found),
+        )
+        for found, share in zip(findings, account.shares, strict=True)
+    )
+    return BudgetAccount(
+        at=point.name,
+        rpm=point.rpm,
+        oil=point.temperature,
+        reading=point.read.entry.no if point.read else None,
+        healthy=account.healthy,
+        missing=account.shortfall,
+        shares=shares,
+        explained=account.explained,
+        unexplained=account.unexplained,
+        closed=account.closed,
+        overdrawn=account.overdrawn,
+        starved=account.starved,
+        heading=_heading(account, scale),
+        rows=tuple(_rows(account, shares, rest, scale)),
+        verdict=_verdict(account, scale),
+        rest=rest,
+        read=point.read.reading.pressure if point.read else None,
+    )
+
+
+def _label(found: Deviation) -> str:
+    seen = ": not measured, assumed " if found.assumed else " "
+    return f"{found.says}{seen}{found.found}"
+
+
+def _heading(account: Account, scale: Scale) -> str:
+    """The state of running, and what was read there."""
+    point = account.point
+    at = f"{point.name.capitalize()}: {point.rpm:.0f} rpm, {show(point.temperature, TEMPERATURE)}"
+    if not point.temperature_told:
+        at += " (assumed)"
+    if point.read is None:
+        return f"{at}: no reading; figures of the model alone"
+    pressure = scale.one(point.read.reading.pressure)
+    return f"{at}: {point.read.reading.gauge} gauge reads {pressure} (entry {point.read.entry.no})"
+
+
+def _rows(
+    account: Account, shares: tuple[BudgetShare, ...], rest: BudgetRow | None, scale: Scale
+) -> Iterator[BudgetRow]:
+    """Every line: sound engine, missing, each share with the largest first, total, rest."""
+    sound = scale.range(account.healthy)
+    yield BudgetRow(says="a sound engine of this kind shows", figure=sound)
+    if account.shortfall:
+        yield BudgetRow(says="missing", figure=scale.range(account.shortfall))
+    for each in sorted(shares, key=lambda s: -s.share.mean):
+        yield BudgetRow(says=each.label, figure=scale.range(each.share), is_share=True)
+    if shares:
+        yield BudgetRow(says="explained together", figure=scale.range(account.explained))
+    if rest:
+        yield rest
+
+
+def _rest(left: Band | None, scale: Scale) -> BudgetRow | None:
+    """What is left, as a positive figure."""
+    if left is None:
+        return None
+    if left.mean >= 0:
+        return BudgetRow(says="still missing", figure=scale.range(left))
+    beyond = Band(-left.high, -left.mean, -left.low)
+    return BudgetRow(says="explained beyond what is missing", figure=scale.range(beyond))
+
+
+def _verdict(account: Account, scale: Scale) -> str:
+    """Whether the account closes, in a sentence; empty where nothing was read."""
+    left = account.unexplained
+    if left is None:
+        return ""
+    if account.overdrawn:
+        return (
+            "Overdrawn: what was found should cost more than is missing. Bearings not measured "
+            "may be better than those that were, or a figure is off."
+        )
+    if account.closed:
+        return "Closed: what was found explains what is missing."
+    if account.closed is None:
+        return (
+            f"May not be closed: {scale.one(left.mean)} more would fit, and so would nothing more."
+        )
+    return f"Not closed: something not found yet still loses about {scale.one(left.mean)}."

@@ -1,0 +1,1 @@
+"""Documents as lines for a terminal 80 columns wide."""
