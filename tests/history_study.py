@@ -84,7 +84,7 @@ def plain(engine: Engine) -> Diagnosis:
 @cache
 def book_shares(engine: Engine) -> Mapping[str, float]:
     """The book's shares for the engine."""
-    return shares(BOOK, plain(engine).conclusions)
+    return shares(BOOK, plain(engine).inference.result)
 
 
 def an_engine(rng: random.Random) -> Engine:
@@ -129,13 +129,13 @@ def fresh(shop: Mapping[str, float], rng: random.Random) -> Fresh:
         else:
             continue
         answer = Diagnosis(BOOK, from_text(text_of(engine, told), None, BOOK))
-        if not answer.left_out:
+        if not answer.inference.left_out:
             return Fresh(cause, answer)
 
 
 def _happens(answer: Diagnosis, cause: str, rng: random.Random) -> dict[str, bool]:
     """What is there when this cause holds and no other."""
-    network = answer.network
+    network = answer.inference.network
     there = {name: name == cause for name in network.prior}
     for node in network.order:
         if node not in there:
@@ -150,9 +150,11 @@ def ranked(job: Fresh, factor: Mapping[str, float]) -> dict[str, float]:
     """P(cause) for a fresh job with what was learned."""
     answer = job.answer
     if set(factor.values()) == {1.0}:
-        return {c: answer.posterior.marginal[c] for c in answer.network.prior}
-    prior = priors(BOOK.causes, answer.conclusions, factor)
-    found = posterior(replace(answer.network, prior=prior), answer.evidence).marginal
+        return {c: answer.inference.posterior.marginal[c] for c in answer.inference.network.prior}
+    prior = priors(BOOK.causes, answer.inference.result, factor)
+    found = posterior(
+        replace(answer.inference.network, prior=prior), answer.inference.evidence
+    ).marginal
     return {c: found[c] for c in prior}
 
 

@@ -75,14 +75,19 @@ def told(path: Path) -> Told | None:
     case = load(path, the_book())
     answer = Diagnosis(the_book(), case, Stage.KNOWN)
     causes = frozenset(str(a) for a in label["accept"])  # type: ignore[attr-defined]
-    right = frozenset(c for c in CHECKS if shows(answer.single_cause_model, c, causes) >= SHOWN)
+    right = frozenset(
+        c for c in CHECKS if shows(answer.planner.single_cause_model, c, causes) >= SHOWN
+    )
     return Told(path.stem, case, answer, causes, right) if right else None
 
 
 def planned(one: Told) -> list[Inspection]:
     """The checks of the plan made from the complaint alone."""
-    start = PlanState(one.answer.single_cause_model.weight, one.known, frozenset())
-    return [link.choice.option.inspection for link in planned_sequence(one.answer.chooser(), start)]
+    start = PlanState(one.answer.planner.single_cause_model.weight, one.known, frozenset())
+    return [
+        link.choice.option.inspection
+        for link in planned_sequence(one.answer.planner.chooser(), start)
+    ]
 
 
 def made_anew(one: Told, most: int = 40) -> Iterator[Inspection]:
@@ -91,14 +96,14 @@ def made_anew(one: Told, most: int = 40) -> Iterator[Inspection]:
     known, opened, done = set(one.known), frozenset[Access](), frozenset[Inspection]()
     answer = one.answer
     for _ in range(most):
-        now = PlanState(answer.single_cause_model.weight, frozenset(known), opened, done)
-        choice = answer.chooser().choose(now)
+        now = PlanState(answer.planner.single_cause_model.weight, frozenset(known), opened, done)
+        choice = answer.planner.chooser().choose(now)
         if choice is None:
             return
         check = choice.option.inspection
         yield check
         known |= set(check.reveals)
-        opened = answer.tree.after(check, opened)
+        opened = answer.planner.tree.after(check, opened)
         done |= {check}
         if any(f in found for f in check.reveals):
             answer = Diagnosis(the_book(), _as_known(one, frozenset(known)), Stage.OPENED)
@@ -116,10 +121,13 @@ def by_table(one: Told, table: Table) -> list[Inspection]:
     """A printed table row by row."""
     done: list[Inspection] = []
     for row in table.rows:
-        chance = {c: shows(one.answer.single_cause_model, c, frozenset(row.causes)) for c in CHECKS}
+        chance = {
+            c: shows(one.answer.planner.single_cause_model, c, frozenset(row.causes))
+            for c in CHECKS
+        }
         best = max(chance.values())
         if best > 0.05:
-            tree = one.answer.tree
+            tree = one.answer.planner.tree
             good = [c for c, p in chance.items() if p >= 0.7 * best and c not in done]
             if good:
                 done.append(min(good, key=lambda c: (_minutes(tree, [c]), c.id)))
@@ -139,13 +147,13 @@ def minutes_to(one: Told, checks: list[Inspection], at_most: float) -> float:
     """Minutes until a right check is done; ``at_most`` where the order has none."""
     for i, check in enumerate(checks):
         if check in one.right:
-            return min(_minutes(one.answer.tree, checks[: i + 1]), at_most)
+            return min(_minutes(one.answer.planner.tree, checks[: i + 1]), at_most)
     return at_most
 
 
 def strip_minutes(one: Told) -> float:
     """Minutes to open everything and look at everything."""
-    tree = one.answer.tree
+    tree = one.answer.planner.tree
     return tree.opening_minutes(list(tree.openings.values())) + sum(c.minutes for c in CHECKS)
 
 

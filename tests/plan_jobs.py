@@ -94,7 +94,7 @@ def draw(rng: random.Random, factor: float = 1.0) -> ImaginedJob:
     """One job on any of the book's layouts, with a complaint about pressure or its gauge."""
     while True:
         layout = rng.choice([name for name in _BOOK.layouts if name != "unknown"])
-        network = _plain(layout).network
+        network = _plain(layout).inference.network
         true = off(network, factor, rng) if factor != 1.0 else network
         known = [c for c in true.prior if c != "not_in_the_book"]
         cause = rng.choices(known, [true.prior[c] for c in known])[0]
@@ -108,13 +108,15 @@ def draw(rng: random.Random, factor: float = 1.0) -> ImaginedJob:
             continue
         answer = Diagnosis(_BOOK, from_text(_case_text(layout, told), None, _BOOK))
         try:
-            judge = answer.single_cause_model
+            judge = answer.planner.single_cause_model
             if factor != 1.0:
-                network = _with_numbers_of(answer.network, true)
-                judge = single_cause_model(network, posterior(network, answer.evidence).marginal)
+                network = _with_numbers_of(answer.inference.network, true)
+                judge = single_cause_model(
+                    network, posterior(network, answer.inference.evidence).marginal
+                )
         except TooEntangledError:
             continue
-        if cause in judge.causes and cause in answer.single_cause_model.causes:
+        if cause in judge.causes and cause in answer.planner.single_cause_model.causes:
             return ImaginedJob(cause, there, answer, judge)
 
 
@@ -142,11 +144,11 @@ class Mechanic:
     openings: dict[tuple[Access, frozenset[Access]], float] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
-        self.answered = set(self.job.answer.answered)
-        self.belief = np.log(np.maximum(self.job.answer.single_cause_model.weight, 1e-300))
+        self.answered = set(self.job.answer.planner.answered)
+        self.belief = np.log(np.maximum(self.job.answer.planner.single_cause_model.weight, 1e-300))
         self.judged = np.log(np.maximum(self.job.judge.weight, 1e-300))
         self.may_run = self.job.answer.may_run
-        self.tree = self.job.answer.tree
+        self.tree = self.job.answer.planner.tree
 
     @property
     def weight(self) -> Array:
@@ -188,7 +190,7 @@ class Mechanic:
             if finding.id in self.job.there:
                 seen = self.job.there[finding.id]
                 self.belief = self.belief + _told(
-                    self.job.answer.single_cause_model, finding.id, seen
+                    self.job.answer.planner.single_cause_model, finding.id, seen
                 )
                 self.judged = self.judged + _told(self.job.judge, finding.id, seen)
 

@@ -31,7 +31,7 @@ PLAN, LIKELIEST, CHEAPEST, STRIP = "this plan", "likeliest first", "cheapest fir
 
 def planned(person: Mechanic) -> Iterator[Inspection]:
     """The planner's choice, made anew after each check."""
-    chooser = person.job.answer.chooser(until=CONFIRMED)
+    chooser = person.job.answer.planner.chooser(until=CONFIRMED)
     while True:
         plan_state = PlanState(
             person.weight, frozenset(person.answered), person.opened, frozenset(person.done)
@@ -64,12 +64,12 @@ def cheapest(person: Mechanic) -> Iterator[Inspection]:
 @lru_cache(4)
 def _proofs(job: ImaginedJob) -> dict[Inspection, np.ndarray[tuple[int], np.dtype[np.float64]]]:
     """For each check and cause the chance of a finding that shows the cause."""
-    table = job.answer.single_cause_model
+    table = job.answer.planner.single_cause_model
     out = {}
     for check in CHECKS:
         miss = np.ones(len(table.causes))
         for finding in check.reveals:
-            if finding.id in table.shows and finding not in job.answer.answered:
+            if finding.id in table.shows and finding not in job.answer.planner.answered:
                 p = table.shows[finding.id]
                 rest = (float(p @ table.weight) - p * table.weight) / np.maximum(
                     1.0 - table.weight, 1e-9
@@ -98,7 +98,7 @@ def likeliest(person: Mechanic) -> Iterator[Inspection]:
 def by_table(table: Table, person: Mechanic) -> Iterator[Inspection]:
     """A printed table row by row, then a full strip."""
     proofs = _proofs(person.job)
-    number = {c: i for i, c in enumerate(person.job.answer.single_cause_model.causes)}
+    number = {c: i for i, c in enumerate(person.job.answer.planner.single_cause_model.causes)}
     for row in table.rows:
         causes = [number[c] for c in row.causes if c in number]
         chance = {c: float(proofs[c][causes].sum()) for c in CHECKS if causes and person.may(c)}

@@ -16,6 +16,7 @@ from pathlib import Path
 from typing import NamedTuple, TypeVar
 
 from diagnose.case.loading import load
+from diagnose.case_inference import Solution
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.causegraph import EXPECTED_CAUSES, MOST_PRIOR
 from diagnose.inference.causegraph import weights as common
@@ -73,8 +74,8 @@ def steps(value: float, scale: Sequence[float]) -> Iterator[tuple[bool, float]]:
 
 def link_moves(answer: Diagnosis) -> Iterator[tuple[Move, float, float]]:
     """Moves of the links that bear on the case's evidence: strength as it is and as it would be."""
-    network = answer.network
-    for child in sorted(network.ancestors(set(answer.evidence))):
+    network = answer.inference.network
+    for child in sorted(network.ancestors(set(answer.inference.evidence))):
         for parent, strength in network.parents.get(child, {}).items():
             for up, other in steps(strength, STRENGTHS):
                 yield Move("link", parent, child, up), strength, other
@@ -82,7 +83,7 @@ def link_moves(answer: Diagnosis) -> Iterator[tuple[Move, float, float]]:
 
 def rate_moves(answer: Diagnosis) -> Iterator[tuple[Move, dict[str, float]]]:
     """Moves of the causes' rates, with every cause's chance before evidence after the move."""
-    weight = common(answer.book.causes, answer.conclusions)
+    weight = common(answer.book.causes, answer.inference.result)
     for id_ in weight:
         rate = answer.book.causes[id_].rate.value
         for up, other in steps(rate, RATES):
@@ -96,8 +97,8 @@ def rate_moves(answer: Diagnosis) -> Iterator[tuple[Move, dict[str, float]]]:
 
 def leak_moves(answer: Diagnosis) -> Iterator[tuple[Move, Network]]:
     """Moves of the leaks that bear on the evidence, with the network after the move."""
-    network = answer.network
-    for name in sorted(network.ancestors(set(answer.evidence))):
+    network = answer.inference.network
+    for name in sorted(network.ancestors(set(answer.inference.evidence))):
         if name in network.leak:
             leak = network.leak[name]
             found = name in answer.book.findings
@@ -117,7 +118,7 @@ def posteriors_of_links(
     q into r: (1 - r)/(1 - q) where it is absent, r/q where present, and (1 - q)/(1 - r) where the
     parent is absent, which leaves everything else as it was.
     """
-    network = answer.network
+    network = answer.inference.network
     leak, parents = dict(network.leak), {n: dict(p) for n, p in network.parents.items()}
     variants = []
     for move, q, r in moves:
@@ -126,10 +127,10 @@ def posteriors_of_links(
         parents[between] = {move.parent: q}
         parents[move.name].pop(move.parent, None)
         parents[move.name][between] = 1.0
-        own = answer.evidence.get(move.parent, Likelihood(1.0, 1.0))
+        own = answer.inference.evidence.get(move.parent, Likelihood(1.0, 1.0))
         variants.append(
             {
-                **answer.evidence,
+                **answer.inference.evidence,
                 between: Likelihood((1.0 - r) / (1.0 - q), r / q),
                 move.parent: Likelihood(own.if_absent * (1.0 - q) / (1.0 - r), own.if_present),
             }
@@ -142,11 +143,11 @@ def posteriors_of_rates(
 ) -> list[Posterior]:
     """The posterior after each move of a rate; causes the evidence does not touch keep their new
     chance."""
-    network = answer.network
-    touched = network.ancestors(set(answer.evidence)) & network.prior.keys()
+    network = answer.inference.network
+    touched = network.ancestors(set(answer.inference.evidence)) & network.prior.keys()
     variants = []
     for _, after in moves:
-        heard = dict(answer.evidence)
+        heard = dict(answer.inference.evidence)
         for cause in touched:
             own, old, new = (
                 heard.get(cause, Likelihood(1.0, 1.0)),
@@ -172,31 +173,33 @@ def _without(
 
 def again(answer: Diagnosis, network: Network, found: Posterior) -> Diagnosis:
     """The same case where the moved network gave this posterior."""
-    moved = replace(answer)
-    vars(moved).update(
-        conclusions=answer.conclusions,
-        graph=answer.graph,
-        survey=answer.survey,
+    old, inference = answer.inference, replace(answer.inference)
+    vars(inference).update(
+        result=old.result,
+        graph=old.graph,
+        survey=old.survey,
         network=network,
-        _heard=(answer.evidence, found, answer.left_out),
-        harmless=answer.harmless,
+        _solution=Solution(old.evidence, found, old.left_out),
+        harmless=old.harmless,
     )
+    moved = replace(answer)
+    vars(moved)["inference"] = inference
     return moved
 
 
 def all_moved(answer: Diagnosis) -> Iterator[tuple[Move, Diagnosis]]:
     """The case ranked again after every move that bears on it."""
-    together = max(2, min(TOGETHER, NUMBERS // max(answer.effort, 1)))
+    together = max(2, min(TOGETHER, NUMBERS // max(answer.inference.posterior.effort, 1)))
     links = list(link_moves(answer))
     for part in parts(links, together):
         for (move, _, _), found in zip(part, posteriors_of_links(answer, part), strict=True):
-            yield move, again(answer, answer.network, found)
+            yield move, again(answer, answer.inference.network, found)
     rates = list(rate_moves(answer))
     for some in parts(rates, together):
         for (move, prior), found in zip(some, posteriors_of_rates(answer, some), strict=True):
-            yield move, again(answer, replace(answer.network, prior=prior), found)
+            yield move, again(answer, replace(answer.inference.network, prior=prior), found)
     for move, network in leak_moves(answer):
-        yield move, again(answer, network, posteriors(network, [answer.evidence])[0])
+        yield move, again(answer, network, posteriors(network, [answer.inference.evidence])[0])
 
 
 Any_ = TypeVar("Any_")

@@ -94,10 +94,10 @@ def test_case_comes_out_as_it_must(path: Path) -> None:
 def test_every_stage_runs(path: Path, stage: Stage) -> None:
     """Complaint only, with outside checks, with the engine opened: each gives an answer."""
     answer = answer_to(path, stage)
-    assert answer.evidence
+    assert answer.inference.evidence
     assert len(answer.ranking) > 50
     assert all(0.0 <= r.probability <= 1.0 for r in answer.ranking)
-    assert answer.left_out == ()
+    assert answer.inference.left_out == ()
     assert answer.explanations
 
 

@@ -179,7 +179,7 @@ def test_a_job_with_two_causes_counts_half_for_each() -> None:
 def rebuilt() -> dict[str, float]:
     """The book's shares for an engine that has just been rebuilt."""
     text = job_text(told='[[finding]]\nno = 1\nwhat = "freshly_rebuilt"\nstate = "present"\n')
-    return shares(BOOK, Diagnosis(BOOK, from_text(text, None, BOOK)).conclusions)
+    return shares(BOOK, Diagnosis(BOOK, from_text(text, None, BOOK)).inference.result)
 
 
 def test_a_shop_that_rebuilds_is_not_told_so_twice() -> None:
@@ -209,9 +209,9 @@ def test_without_history_nothing_changes() -> None:
     plain = Diagnosis(BOOK, case)
     for factor in (None, {}, dict.fromkeys(CAUSES, 1.0)):
         answer = Diagnosis(BOOK, case, learned=factor)
-        assert answer.network.prior == plain.network.prior
+        assert answer.inference.network.prior == plain.inference.network.prior
         assert answer.ranking == plain.ranking
-        assert answer.posterior.log_evidence == plain.posterior.log_evidence
+        assert answer.inference.posterior.log_evidence == plain.inference.posterior.log_evidence
 
 
 def test_factors_multiply_what_history_facts_left() -> None:
@@ -221,7 +221,7 @@ def test_factors_multiply_what_history_facts_left() -> None:
         None,
         BOOK,
     )
-    conclusions = Diagnosis(BOOK, case).conclusions
+    conclusions = Diagnosis(BOOK, case).inference.result
     was = priors(BOOK.causes, conclusions)
     now = priors(BOOK.causes, conclusions, {"relief_debris": 3.0, "no_such_cause": 9.0})
     assert set(now) == set(was)

@@ -53,8 +53,10 @@ def test_real_cases(path: Path) -> None:
     """Every finding of real cases, for the likeliest causes."""
     answer = Diagnosis(the_book(), load(path, the_book()))
     top = tuple(r.cause.id for r in answer.ranking[:3])
-    for name, without in leave_each_out(answer.network, answer.evidence, top).items():
-        log_evidence, marginal = directly(answer.network, answer.evidence, name)
+    for name, without in leave_each_out(
+        answer.inference.network, answer.inference.evidence, top
+    ).items():
+        log_evidence, marginal = directly(answer.inference.network, answer.inference.evidence, name)
         assert without.log_evidence == pytest.approx(log_evidence, abs=1e-8)
         for cause in top:
             assert without.marginal[cause] == pytest.approx(marginal[cause], abs=1e-8)
@@ -69,8 +71,10 @@ def test_the_short_way_for_entangled_cases_is_close(
     answer = Diagnosis(the_book(), load(path, the_book()))
     top = tuple(r.cause.id for r in answer.ranking[:3])
 
-    for name, without in leave_each_out(answer.network, answer.evidence, top).items():
-        _, marginal = directly(answer.network, answer.evidence, name)
+    for name, without in leave_each_out(
+        answer.inference.network, answer.inference.evidence, top
+    ).items():
+        _, marginal = directly(answer.inference.network, answer.inference.evidence, name)
         for cause in top:
             off = odds_decibans(without.marginal[cause]) - odds_decibans(marginal[cause])
             assert abs(off) < 1.0, (name, cause, off)

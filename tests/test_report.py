@@ -256,7 +256,7 @@ def test_the_leading_ways_stand_out(case: Path) -> None:
         assert is_there(answer, way[-1])
     steps = {s for way in part.ways for s in pairwise(way)}
     labels = [t.text for t in root.iter(f"{SVG}text") if t.get("font-size") == "11"]
-    strengths = [answer.graph.edges[s]["strength"] for s in steps]
+    strengths = [answer.inference.graph.edges[s]["strength"] for s in steps]
     assert sorted(map(str, labels)) == sorted(f"{s:.2f}".removeprefix("0") for s in strengths)
     black = [p for p in root.iter(f"{SVG}path") if p.get("stroke") == "#000"]
     assert len(black) == len(steps)
@@ -277,7 +277,7 @@ def test_a_stronger_link_is_drawn_thicker() -> None:
 def test_focus_draws_what_ties_it_to_the_findings(tmp_path: Path) -> None:
     answer = consulted(CASES / "winch.toml")
     part = focused(answer, "relief_debris")
-    assert {n for n in part.graph if n in answer.network.prior} == {"relief_debris"}
+    assert {n for n in part.graph if n in answer.inference.network.prior} == {"relief_debris"}
     out = tmp_path / "part.svg"
     done = call(
         "graph", CASES / "winch.toml", "--format", "svg", "--focus", "relief_debris", "--out", out
@@ -288,7 +288,7 @@ def test_focus_draws_what_ties_it_to_the_findings(tmp_path: Path) -> None:
     assert tight("debris under the relief valve") in tight(words)
     assert len(list(root.iter(f"{SVG}rect"))) == part.graph.number_of_nodes()
     assert not list(root.iter(f"{SVG}script"))
-    absent = [n for n in part.graph if n in answer.evidence and not is_there(answer, n)]
+    absent = [n for n in part.graph if n in answer.inference.evidence and not is_there(answer, n)]
     assert absent
     assert tight("".join(root.itertext())).count("notthere:") == len(absent)
     broken = [p for p in root.iter(f"{SVG}path") if p.get("stroke-dasharray")]

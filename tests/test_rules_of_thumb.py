@@ -25,7 +25,7 @@ def order(answer: Diagnosis) -> list[str]:
 
 
 def chance(answer: Diagnosis, cause: str) -> float:
-    return answer.belief(cause)
+    return answer.inference.belief(cause)
 
 
 def test_wavering_needle_with_metal_under_the_ball() -> None:
@@ -49,7 +49,7 @@ def test_wiped_bearings_with_relief_debris_are_consequence() -> None:
     assert ranked[0] == "relief_debris"
     assert ranked.index("bearing_wiped") > ranked.index("relief_debris")
     assert chance(answer, "relief_debris") > 3 * chance(answer, "bearing_wiped")
-    assert answer.belief("bearings_damaged") > 0.75, "damaged all the same"
+    assert answer.inference.belief("bearings_damaged") > 0.75, "damaged all the same"
 
 
 @pytest.mark.parametrize("gap", ["0.02 in", "1 mm", "0 in"])
@@ -58,7 +58,7 @@ def test_tiny_pickup_gap_throttles_the_suction(gap: str) -> None:
     more = f'[[finding]]\nno = 9\nwhat = "pickup_gap"\nvalue = "{gap}"'
     answer = consult("gauge_reads_low", more="\n" + more)
     assert order(answer)[0] in ("pickup_clearance_tight", "pan_dented")
-    assert answer.belief("suction_throttled") > 0.5
+    assert answer.inference.belief("suction_throttled") > 0.5
 
 
 def test_ample_pickup_gap_is_no_throttle() -> None:
@@ -73,7 +73,7 @@ def test_windage_leads_to_cavitation_and_starvation() -> None:
     before = consult("needle_flickers")
     after = consult("needle_flickers", "foam_on_stick", "flickers_only_at_speed")
     for state in ("oil_aerated", "pump_cavitates", "bearings_starved"):
-        assert after.belief(state) > before.belief(state), state
+        assert after.inference.belief(state) > before.inference.belief(state), state
     assert "windage_aeration" in order(after)[:3]
 
 
@@ -119,6 +119,6 @@ def test_stop_alarms(words: tuple[str, ...]) -> None:
     answer = consult(*words)
     assert answer.alarms
     assert not answer.may_run
-    options = answer.chooser().options(answer.plan_state)
+    options = answer.planner.chooser().options(answer.planner.plan_state)
     assert options
     assert not any(o.inspection.needs_running for o in options)

@@ -52,41 +52,41 @@ def test_one_step_and_no_further() -> None:
 def test_a_link_moved_by_evidence_is_the_link_moved(name: str) -> None:
     """Against the network with the one strength changed."""
     answer = consulted(name)
-    network = answer.network
+    network = answer.inference.network
     moves = list(link_moves(answer))[::17]
     seen = 0.0
     for (move, q, r), found in zip(moves, posteriors_of_links(answer, moves), strict=True):
         parents = {n: dict(links) for n, links in network.parents.items()}
         assert parents[move.name][move.parent] == q != r
         parents[move.name][move.parent] = r
-        exact = posterior(Network(network.prior, network.leak, parents), answer.evidence)
+        exact = posterior(Network(network.prior, network.leak, parents), answer.inference.evidence)
         assert differ(found, exact, network) < 1e-9, move
-        seen = max(seen, differ(found, answer.posterior, network))
+        seen = max(seen, differ(found, answer.inference.posterior, network))
     assert seen > 1e-3, "no move did anything"
 
 
 def test_a_rate_moved_by_evidence_is_the_rate_moved() -> None:
     """Every other cause loses its share as well."""
     answer = consulted("B12")
-    network = answer.network
+    network = answer.inference.network
     moves = list(rate_moves(answer))[::9]
     for (move, prior), found in zip(moves, posteriors_of_rates(answer, moves), strict=True):
         assert (prior[move.name] > network.prior[move.name]) is move.up
-        exact = posterior(Network(prior, network.leak, network.parents), answer.evidence)
+        exact = posterior(Network(prior, network.leak, network.parents), answer.inference.evidence)
         assert differ(found, exact, network) < 1e-9, move
 
 
 def test_leaks_move() -> None:
     answer = consulted("B12")
     moves = list(leak_moves(answer))
-    assert {m.name for m, _ in moves} >= set(answer.evidence) & set(BOOK.findings)
-    assert all((n.leak[m.name] > answer.network.leak[m.name]) is m.up for m, n in moves)
+    assert {m.name for m, _ in moves} >= set(answer.inference.evidence) & set(BOOK.findings)
+    assert all((n.leak[m.name] > answer.inference.network.leak[m.name]) is m.up for m, n in moves)
 
 
 def test_a_case_not_moved_stands_where_the_confirmed_cases_say() -> None:
     """The same road as ``python -m tests.confirmed``."""
     answer = consulted("A36")
-    copy = again(answer, answer.network, answer.posterior)
+    copy = again(answer, answer.inference.network, answer.inference.posterior)
     told = score(PATHS["A36"], Stage.OPENED)
     assert told
     assert standing("A36", copy) == standing("A36", answer)

@@ -127,7 +127,7 @@ def test_the_next_check_is_not_its_own_alternative() -> None:
         finding(no, what, f'state = "{state}"') for no, (what, state) in enumerate(told.items(), 1)
     )
     answer = Diagnosis(BOOK, from_text(text, None, BOOK))
-    choice = answer.choice
+    choice = answer.next_check
     assert choice is not None
     first = choice.option.inspection
     assert first in {o.inspection for o in choice.runners_up}, "else this shows nothing"

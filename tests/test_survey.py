@@ -190,15 +190,17 @@ def test_the_graph_hears_the_survey_in_place_of_the_words() -> None:
     """Not both: no finding derived from readings speaks, each condition does, within bounds."""
     case = example(sounds("clearances_wide", 0.6))
     answer = Diagnosis(BOOK, case)
-    assert answer.survey is not None
-    assert set(answer.survey.likelihoods) <= set(answer.evidence)
-    assert not {"good_cold_low_hot", "direct_gauge_low", "low_at_all_speeds"} & set(answer.evidence)
+    assert answer.inference.survey is not None
+    assert set(answer.inference.survey.likelihoods) <= set(answer.inference.evidence)
+    assert not {"good_cold_low_hot", "direct_gauge_low", "low_at_all_speeds"} & set(
+        answer.inference.evidence
+    )
     worded = Diagnosis(BOOK, replace(case, profile=None))
-    assert worded.survey is None
-    assert {"good_cold_low_hot", "direct_gauge_low"} <= set(worded.evidence)
-    for heard in answer.survey.likelihoods.values():
+    assert worded.inference.survey is None
+    assert {"good_cold_low_hot", "direct_gauge_low"} <= set(worded.inference.evidence)
+    for heard in answer.inference.survey.likelihoods.values():
         assert 1 / MOST_RATIO - 1e-9 <= heard.if_present / heard.if_absent <= MOST_RATIO + 1e-9
-    assert answer.belief("clearances_wide") > 5 * answer.belief("pump_slip")
+    assert answer.inference.belief("clearances_wide") > 5 * answer.inference.belief("pump_slip")
     assert "held against the circuit" in call_review(case)
 
 
@@ -213,25 +215,25 @@ def test_what_a_person_told_still_speaks() -> None:
         '[[finding]]\nno = 90\nwhat = "good_cold_low_hot"\nstate = "present"\n'
     )
     answer = Diagnosis(BOOK, from_text(told, None, BOOK))
-    assert "good_cold_low_hot" in answer.evidence
+    assert "good_cold_low_hot" in answer.inference.evidence
 
 
 @pytest.mark.parametrize("count", [1, 2, 4])
 def test_few_readings_or_one_heat_keep_to_words(count: int) -> None:
     """Two readings, or any number at one heat, are no survey for the graph."""
     case = example(sounds("pump_slip", 0.6, count))
-    assert Diagnosis(BOOK, case).survey is None
+    assert Diagnosis(BOOK, case).inference.survey is None
 
 
 PROBE = """
 import sys
 from pathlib import Path
 from diagnose.case.loading import load
-from diagnose.diagnosis import Consultation
+from diagnose.diagnosis import Diagnosis
 from diagnose.output.review import review
 from knowledge.book import the_book
 book = the_book()
-review(Consultation(book, load(Path(sys.argv[1]), book)), "case.toml")
+review(Diagnosis(book, load(Path(sys.argv[1]), book)), "case.toml")
 print([m for m in sys.modules if m.split(".")[0] == "scipy" or m.startswith("diagnose.hydraulics")])
 """
 

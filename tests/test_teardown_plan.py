@@ -75,7 +75,7 @@ def test_nothing_is_out_of_order_on_each_layout(layout: str) -> None:
 
 def assert_in_order(plan: Plan) -> None:
     tree, features = plan.chooser.tree, plan.chooser.precedence.features
-    opened: set[Access] = set(plan.answer.opened)
+    opened: set[Access] = set(plan.answer.planner.opened)
     done: list[Inspection] = []
     minutes = 0.0
     for link in plan.line:
@@ -139,7 +139,7 @@ def test_a_rehearsal_of_a_check_that_tells_all() -> None:
     answer = answer_to("distributor_v8", ["gauge_reads_low"])
     plan = Plan(answer)
     first: PlannedCheck = plan.line[0]
-    table = answer.single_cause_model
+    table = answer.planner.single_cause_model
     sure = np.zeros_like(table.weight)
     sure[0] = 1.0
     settled = simulate(plan.line[:1], table, sure, 0.9)
@@ -280,5 +280,5 @@ def test_what_is_found_is_no_feature() -> None:
     """The tree of a case follows the features told, not what has been seen."""
     answer = answer_to("distributor_v8", ["gauge_reads_low"])
     told_features: set[Finding] = {f for f, s in answer.case.features.items() if s is State.PRESENT}
-    assert answer.chooser().precedence.features == told_features
-    assert isinstance(answer.tree, AccessTree)
+    assert answer.planner.chooser().precedence.features == told_features
+    assert isinstance(answer.planner.tree, AccessTree)

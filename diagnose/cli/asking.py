@@ -244,7 +244,7 @@ def _by_value(talk: Interview, questions: int) -> None:
     for left in range(questions, 0, -1):
         answer = talk.consult()
         finding = best_question(
-            talk.book.findings.values(), answer.single_cause_model, answer.answered
+            talk.book.findings.values(), answer.planner.single_cause_model, answer.planner.answered
         )
         if finding is None:
             tell("No open question would tell these causes apart; look instead.")
@@ -293,8 +293,8 @@ def why(talk: Interview, finding: Finding) -> Sequence[str]:
         lines += wrapped(finding.why, 2)
     if finding.normal:
         lines += wrapped(f"Normal: {finding.normal}.", 2)
-    if finding.id in answer.network.leak:
-        for state, outcome in answer.either_way(finding).items():
+    if finding.id in answer.inference.network.leak:
+        for state, outcome in answer.planner.either_way(finding).items():
             lines += wrapped(
                 f"if {state}: {outcome.leads.says} leads, {100 * outcome.leads_with:.0f} % likely",
                 2,

@@ -35,8 +35,10 @@ def show_graph(path: Path, format: str, out: str, focus: str) -> None:
 
 def _node(answer: Diagnosis, focus: str) -> str:
     wanted = focus.strip().lower().replace("-", "_")
-    if wanted not in answer.graph:
-        raise UsageError(f"no '{plain(focus)}' in this graph.{nearest(wanted, answer.graph)}")
+    if wanted not in answer.inference.graph:
+        raise UsageError(
+            f"no '{plain(focus)}' in this graph.{nearest(wanted, answer.inference.graph)}"
+        )
     return wanted
 
 
@@ -48,7 +50,11 @@ def _drawn(answer: Diagnosis, node: str) -> str:
 
 
 def _text(answer: Diagnosis, node: str, format: str) -> str:
-    graph = around(answer.graph, set(answer.evidence), {node}) if node else answer.graph
+    graph = (
+        around(answer.inference.graph, set(answer.inference.evidence), {node})
+        if node
+        else answer.inference.graph
+    )
     match format:
         case "json":
             return graphfile.as_json(graph)

@@ -84,14 +84,14 @@ def show_start(
 def _places(names: Sequence[str], answer: Diagnosis) -> frozenset[Access]:
     """Places of the tree of access by name, with what they need. Raises UsageError."""
     found: frozenset[Access] = frozenset()
-    known = {a.value: a for a in answer.tree.places}
+    known = {a.value: a for a in answer.planner.tree.places}
     for name in _each(names):
         if name not in known:
             raise UsageError(
                 f"--opened: no place '{plain(name, 40)}'.{nearest(name, known)} "
                 f"One of {', '.join(known)}"
             )
-        found |= answer.tree.closure(known[name])
+        found |= answer.planner.tree.closure(known[name])
     return found
 
 

@@ -34,8 +34,8 @@ def _behind(
     answer: Diagnosis, contradiction: Contradiction
 ) -> tuple[set[Finding], set[Measure], bool]:
     """The findings, measures and readings it comes from, through whatever was derived on the way."""
-    derived = answer.conclusions.derived
-    own = answer.conclusions.contradictions.get(contradiction)
+    derived = answer.inference.result.derived
+    own = answer.inference.result.contradictions.get(contradiction)
     waiting: list[Finding] = [*contradiction.findings, *(own.premises if own else ())]
     traces: list[Trace] = [own] if own else []
     findings: set[Finding] = set()

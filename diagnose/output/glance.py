@@ -16,7 +16,7 @@ NOTHING = "nothing left to look at"
 
 def data(answer: Diagnosis) -> dict[str, Any]:
     """The likeliest cause, what forbids running, and the next check; keys are only ever added."""
-    first, choice = answer.ranking[0], answer.choice
+    first, choice = answer.ranking[0], answer.next_check
     return {
         "schema": SCHEMA,
         "case": str(answer.case.path) if answer.case.path else None,

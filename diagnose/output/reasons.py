@@ -62,7 +62,11 @@ def chain_told(answer: Diagnosis, weights: Sequence[Weight], most: int = REASONS
     pro = [w for w in weights if w.decibans > 0][:most]
     seen = [w for w in pro if len(w.chain) > 2 and is_there(answer, w.what)]
     best = max(seen, key=lambda w: w.decibans, default=None)
-    return " -> ".join(str(answer.graph.nodes[n]["says"]) for n in best.chain) if best else ""
+    return (
+        " -> ".join(str(answer.inference.graph.nodes[n]["says"]) for n in best.chain)
+        if best
+        else ""
+    )
 
 
 def others(answer: Diagnosis, shown: int) -> str:
@@ -72,7 +76,7 @@ def others(answer: Diagnosis, shown: int) -> str:
         return ""
     highest = max(r.probability for r in rest)
     after = ""
-    if answer.loss_is_real and highest > answer.ranking[shown - 1].probability:
+    if answer.inference.loss_is_real and highest > answer.ranking[shown - 1].probability:
         after = " (the loss is real: what can only make the gauge lie stands last)"
     return (
         f"{len(rest)} more causes, none above {percent(highest)}{after}. Each figure is for that "
@@ -82,7 +86,7 @@ def others(answer: Diagnosis, shown: int) -> str:
 
 def is_there(answer: Diagnosis, name: str) -> bool:
     """Whether the evidence says present, not absent."""
-    return answer.evidence[name].there
+    return answer.inference.evidence[name].there
 
 
 def _word(decibans: float) -> str:
@@ -93,14 +97,14 @@ def _word(decibans: float) -> str:
 
 def _says(answer: Diagnosis, name: str) -> str:
     if name in answer.book.conditions:
-        seen = answer.evidence[name]
+        seen = answer.inference.evidence[name]
         ratio, fit = seen.if_present / seen.if_absent, "fit"
         if ratio < 1:
             ratio, fit = 1 / ratio, "do not fit"
         return f"the readings, held against the circuit, {fit} ({ratio:.0f} to 1): " + (
             answer.book.conditions[name].says
         )
-    return stated(answer.book.findings[name], answer.evidence[name])
+    return stated(answer.book.findings[name], answer.inference.evidence[name])
 
 
 def stated(finding: Finding, seen: Likelihood) -> str:

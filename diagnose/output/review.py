@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Sequence
 
-from diagnose.diagnosis import Diagnosis, Ranked
+from diagnose.case_inference import Ranked
+from diagnose.diagnosis import Diagnosis
 from diagnose.inference.explain import Weight
 from diagnose.output.cautions import cautions
 from diagnose.output.entries_behind import rests_on
@@ -40,7 +41,7 @@ def _head(answer: Diagnosis) -> list[str]:
     job = answer.case.job
     lines = wrapped(job.title or "Case without a title")
     lines += wrapped(f"Engine: {answer.case.layout.says}", 0, 8)
-    if not answer.evidence:
+    if not answer.inference.evidence:
         lines += wrapped(
             "Nothing has been seen or told yet: what follows is only how common each cause is."
         )
@@ -60,7 +61,7 @@ def alarms(answer: Diagnosis, told: Collection[str] = ()) -> list[str]:
 
 def _in_short(answer: Diagnosis) -> list[str]:
     """The answer in a sentence, with what would put it right once it is as good as settled."""
-    if not answer.evidence:
+    if not answer.inference.evidence:
         return []
     lines = wrapped(f"In short: {in_short(answer)}.", 0, 2)
     first = answer.ranking[0]
@@ -86,7 +87,9 @@ def _contradictions(answer: Diagnosis) -> list[str]:
 
 def _ranking(answer: Diagnosis, shown: int) -> list[str]:
     top = answer.ranking[:shown]
-    weights = answer.weights([r.cause.id for r in top if r.cause.id in answer.explained])
+    weights = answer.reasons.weights(
+        [r.cause.id for r in top if r.cause.id in answer.reasons.explained]
+    )
     lines = ["Root causes, likeliest first"]
     for i, ranked in enumerate(top, 1):
         lines += _cause(answer, i, ranked, weights.get(ranked.cause.id, ()))
@@ -132,12 +135,14 @@ def _sets(answer: Diagnosis) -> list[str]:
 
 def _damage(answer: Diagnosis) -> list[str]:
     """What was harmed on the way, told as consequence: the chain of damage."""
-    if not answer.damage:
+    if not answer.reasons.damage:
         return []
     lines = ["Damage that follows, to look for and to make good as well"]
-    for condition, chance in answer.damage:
+    for condition, chance in answer.reasons.damage:
         lines += wrapped(f"{percent(chance):>6}  {condition.says}", 2, 10)
-    way = " -> ".join(str(answer.graph.nodes[n]["says"]) for n in answer.damage_chain)
+    way = " -> ".join(
+        str(answer.inference.graph.nodes[n]["says"]) for n in answer.reasons.damage_chain
+    )
     if way:
         lines += labelled("chain", way, 2, 10)
     return lines
@@ -145,12 +150,14 @@ def _damage(answer: Diagnosis) -> list[str]:
 
 def _loose_ends(answer: Diagnosis) -> list[str]:
     lines = []
-    if answer.unexplained:
+    if answer.reasons.unexplained:
         lines.append("Not explained by any cause here")
-        for finding in answer.unexplained:
+        for finding in answer.reasons.unexplained:
             lines += wrapped(f"- {finding.says} [{finding.id}]", 2, 4)
-    if answer.left_out:
-        lines += wrapped("Left out of the sum, too entangled: " + ", ".join(answer.left_out))
+    if answer.inference.left_out:
+        lines += wrapped(
+            "Left out of the sum, too entangled: " + ", ".join(answer.inference.left_out)
+        )
     return lines
 
 
@@ -169,13 +176,13 @@ def _still_missing(answer: Diagnosis) -> list[str]:
 
 def next_step(answer: Diagnosis, path: str) -> list[str]:
     """The check to do next, what it costs, what its outcomes would mean, what to type."""
-    choice = answer.choice
+    choice = answer.next_check
     if choice is None:
         return ["Nothing is left to look at that would tell these causes apart."]
     step = choice.option
     settled = answer.ranking[0].probability >= SETTLED
     lines = ["Still worth a look" if settled else "Look at next"]
-    opening = answer.tree.opening_minutes(step.way)
+    opening = answer.planner.tree.opening_minutes(step.way)
     minutes = f"{step.minutes:.0f} min hands-on"
     if opening:
         minutes += f", {opening:.0f} of them to open"
@@ -183,7 +190,7 @@ def next_step(answer: Diagnosis, path: str) -> list[str]:
     if choice.evidence:
         lines += wrapped(f"first, because {choice.evidence}", 4, 6)
     lines += _precautions(answer, step)
-    for outcome in () if settled else answer.outcomes(step):
+    for outcome in () if settled else answer.planner.outcomes(step):
         text = outcome.finding.says if outcome.finding else "none of these"
         lines += wrapped(
             f"if {text} ({percent(outcome.probability)}): then {outcome.leads.says} leads, "
@@ -204,7 +211,7 @@ def _precautions(answer: Diagnosis, step: Option) -> list[str]:
     lines = []
     kinds: dict[Caution, None] = {}
     for opening in step.way:
-        minutes = answer.tree.minutes(opening.access)
+        minutes = answer.planner.tree.minutes(opening.access)
         if not minutes and not opening.keep:
             continue
         lines += wrapped(f"open: {opening.says} ({minutes:.0f} min)", 4, 6)

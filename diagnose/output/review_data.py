@@ -14,8 +14,8 @@ SCHEMA = 1
 
 def review(answer: Diagnosis) -> dict[str, Any]:
     """Everything ``review`` shows."""
-    top = answer.explained
-    weights = answer.weights(top)
+    top = answer.reasons.explained
+    weights = answer.reasons.weights(top)
     return {
         "schema": SCHEMA,
         "case": str(answer.case.path) if answer.case.path else None,
@@ -46,15 +46,17 @@ def review(answer: Diagnosis) -> dict[str, Any]:
             for r in answer.ranking
         ],
         "explanations": [{"causes": list(e.causes), "share": e.share} for e in answer.explanations],
-        "damage": [{"id": c.id, "says": c.says, "probability": p} for c, p in answer.damage],
-        "damage_chain": list(answer.damage_chain),
-        "unexplained": [f.id for f in answer.unexplained],
-        "left_out": list(answer.left_out),
+        "damage": [
+            {"id": c.id, "says": c.says, "probability": p} for c, p in answer.reasons.damage
+        ],
+        "damage_chain": list(answer.reasons.damage_chain),
+        "unexplained": [f.id for f in answer.reasons.unexplained],
+        "left_out": list(answer.inference.left_out),
         "evidence": {
             n: {"if_absent": e.if_absent, "if_present": e.if_present}
-            for n, e in answer.evidence.items()
+            for n, e in answer.inference.evidence.items()
         },
-        "log_evidence": answer.posterior.log_evidence,
+        "log_evidence": answer.inference.posterior.log_evidence,
         "next": _next(answer),
     }
 
@@ -68,7 +70,7 @@ def _weighed(weights: Any, sign: int) -> list[dict[str, Any]]:
 
 
 def _next(answer: Diagnosis) -> list[dict[str, Any]]:
-    choice = answer.choice
+    choice = answer.next_check
     if choice is None:
         return []
     first = _step(choice.option, answer) | {
@@ -82,7 +84,7 @@ def _next(answer: Diagnosis) -> list[dict[str, Any]]:
                 "leads": o.leads.id,
                 "leads_with": o.leads_with,
             }
-            for o in answer.outcomes(choice.option)
+            for o in answer.planner.outcomes(choice.option)
         ],
     }
     return [first, *(_step(o, answer) for o in choice.runners_up)]
@@ -93,7 +95,7 @@ def _step(step: Option, answer: Diagnosis) -> dict[str, Any]:
         "inspection": step.inspection.id,
         "says": step.inspection.says,
         "minutes": step.minutes,
-        "bits": gain(answer.single_cause_model.weight, step.view.rows),
+        "bits": gain(answer.planner.single_cause_model.weight, step.view.rows),
         "opens": [o.access.value for o in step.way],
         "findings": [f.id for f in step.findings],
         "cautions": [c.value for c in step.inspection.cautions],

@@ -152,7 +152,7 @@ def _reopened(answer: Diagnosis, path: str) -> list[str]:
     )
     for ranked in answer.ranking[:4]:
         lines += wrapped(f"{percent(ranked.probability):>6}  {ranked.cause.says}", 2, 10)
-    choice = answer.choice
+    choice = answer.next_check
     if choice is not None:
         lines += labelled("look at", choice.option.inspection.says, 2, 12)
     lines.append(f"  diagnose review {as_typed(path)}")

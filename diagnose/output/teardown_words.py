@@ -132,7 +132,7 @@ def pressure(answer: Diagnosis, ends: LooseEnds) -> str:
         return still_missing(ends.budget, answer.case)
     if not ends.confirmed:
         return ""
-    if {c.id for c in ends.causes} <= answer.harmless:
+    if {c.id for c in ends.causes} <= answer.inference.harmless:
         return (
             "this cause takes none away, it only makes the gauge lie; a trusted gauge has to show "
             "what is wanted before the engine goes back to work"

@@ -50,7 +50,7 @@ class Signoff:
     @cached_property
     def places(self) -> frozenset[Access]:
         """What has been open."""
-        return self.answer.opened | self.opened
+        return self.answer.planner.opened | self.opened
 
     @cached_property
     def causes(self) -> tuple[Cause, ...]:

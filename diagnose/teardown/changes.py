@@ -51,7 +51,7 @@ class Changes:
     @property
     def dropped(self) -> tuple[Inspection, ...]:
         """Checks that were planned, are not done, and are no longer needed."""
-        done = self.after.answer.answered
+        done = self.after.answer.planner.answered
         now = set(_checks(self.after))
         return tuple(i for i in _checks(self.before) if i not in now and not set(i.reveals) <= done)
 

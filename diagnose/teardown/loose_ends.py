@@ -77,33 +77,33 @@ def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
         confirmed,
         _not_brought(answer, {c.id for c in chosen}),
         follow_up(answer),
-        answer.damage,
+        answer.reasons.damage,
         _budget(answer),
     )
 
 
 def seen_for(answer: Diagnosis, cause: Cause) -> bool:
     """Whether a finding it leads to was seen on the engine, and not only told."""
-    below = answer.network.parents
+    below = answer.inference.network.parents
     seen = {
         s.finding.id
         for s in answer.case.sightings
         if s.observation and s.observation.state is State.PRESENT and s.stage is not Stage.KNOWN
     }
-    seen |= {d.finding.id for d in answer.conclusions.derived if d.state is State.PRESENT}
-    known = {n for n in answer.evidence if n in seen}
-    return any(cause.id in answer.network.ancestors({n}) for n in known if n in below)
+    seen |= {d.finding.id for d in answer.inference.result.derived if d.state is State.PRESENT}
+    known = {n for n in answer.inference.evidence if n in seen}
+    return any(cause.id in answer.inference.network.ancestors({n}) for n in known if n in below)
 
 
 def _not_brought(answer: Diagnosis, causes: Collection[str]) -> tuple[Finding, ...]:
     """Findings that are there and that these causes seldom bring about."""
-    brought = brought_by(answer.network, causes)
+    brought = brought_by(answer.inference.network, causes)
     found = []
-    for name, seen in answer.evidence.items():
+    for name, seen in answer.inference.evidence.items():
         finding = answer.book.findings.get(name)
         if finding is None or seen.if_present <= seen.if_absent:
             continue
-        if brought[name] < max(LEAST_BROUGHT, answer.network.leak.get(name, 0.0)):
+        if brought[name] < max(LEAST_BROUGHT, answer.inference.network.leak.get(name, 0.0)):
             found.append(finding)
     return tuple(found)
 

@@ -120,7 +120,7 @@ class Plan:
     def chooser(self) -> Chooser:
         """What chooses the checks."""
         wishes = self.wishes
-        return self.answer.chooser(wishes.pace, wishes.until, wishes.minutes, self.settled)
+        return self.answer.planner.chooser(wishes.pace, wishes.until, wishes.minutes, self.settled)
 
     @property
     def settled(self) -> bool:
@@ -140,7 +140,7 @@ class Plan:
         """
         if self.confirmed:
             return ()
-        line = planned_sequence(self.chooser, self.answer.plan_state)
+        line = planned_sequence(self.chooser, self.answer.planner.plan_state)
         if not self.settled:
             return line
         seen = 0.0
@@ -155,7 +155,7 @@ class Plan:
     @cached_property
     def estimate(self) -> PlanEstimate:
         """Minutes and chances."""
-        chooser, weight = self.chooser, self.answer.plan_state.weight
+        chooser, weight = self.chooser, self.answer.planner.plan_state.weight
         return simulate(self.line, chooser.outcome_tables.table, weight, chooser.until)
 
     @cached_property
@@ -249,7 +249,7 @@ class Plan:
             way = self.chooser.tree.way(place, opened) or ()
             minutes = self.chooser.tree.opening_minutes(way)
             if way and minutes >= COSTLY:
-                chance = self.chooser.behind(place, self.answer.plan_state)
+                chance = self.chooser.behind(place, self.answer.planner.plan_state)
                 found.append(NotPlanned(way[-1], minutes, chance))
         return tuple(found)
 

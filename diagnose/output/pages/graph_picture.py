@@ -52,7 +52,7 @@ class Picture:
 def leading(answer: Diagnosis) -> Part:
     """The likeliest causes and what speaks most for them, along the likeliest ways."""
     shown = [answer.ranking[0], *(r for r in answer.ranking[1:RIVALS] if r.probability >= LIKELY)]
-    weights = answer.weights([r.cause.id for r in shown])
+    weights = answer.reasons.weights([r.cause.id for r in shown])
     kept: dict[str, None] = {}
     ways: list[tuple[str, ...]] = []
     for i, ranked in enumerate(shown):
@@ -61,15 +61,15 @@ def leading(answer: Diagnosis) -> Part:
             kept.update(dict.fromkeys(w.chain))
             if i == 0:
                 ways.append(w.chain)
-    return Part(_ordered(answer.graph.subgraph(kept)), tuple(ways))
+    return Part(_ordered(answer.inference.graph.subgraph(kept)), tuple(ways))
 
 
 def focused(answer: Diagnosis, cause: str) -> Part:
     """All that ties one node to what was found; the likeliest ways where it is a cause."""
-    part = around(answer.graph, set(answer.evidence), {cause})
-    if cause not in answer.network.prior:
+    part = around(answer.inference.graph, set(answer.inference.evidence), {cause})
+    if cause not in answer.inference.network.prior:
         return Part(part, ())
-    told = _brought(answer, answer.weights([cause])[cause])
+    told = _brought(answer, answer.reasons.weights([cause])[cause])
     return Part(part, tuple(w.chain for w in told[:OF_FIRST]))
 
 
@@ -132,18 +132,18 @@ def picture(answer: Diagnosis, part: Part, name: str = "causes") -> Picture:
 
 
 def _words(answer: Diagnosis, name: str) -> list[str]:
-    says = str(answer.graph.nodes[name]["says"])
+    says = str(answer.inference.graph.nodes[name]["says"])
     if _ruled_out(answer, name):
         says = f"not there: {says}"
     lines = wrap(says, LETTERS) or [""]
-    if name in answer.network.prior:
-        lines.append(percent(answer.posterior.marginal[name]))
+    if name in answer.inference.network.prior:
+        lines.append(percent(answer.inference.posterior.marginal[name]))
     return lines
 
 
 def _ruled_out(answer: Diagnosis, name: str) -> bool:
     """Whether it was looked for and was not there."""
-    return name in answer.evidence and not is_there(answer, name)
+    return name in answer.inference.evidence and not is_there(answer, name)
 
 
 def _heads(graph: Graph, at: Mapping[str, int]) -> Iterator[dict[str, Any]]:

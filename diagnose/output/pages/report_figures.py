@@ -36,7 +36,7 @@ def of_survey(answer: Diagnosis) -> dict[str, Any] | None:
     if case.profile is None or not case.readings:
         return None
     try:
-        found = answer.survey or survey(case, answer.book)
+        found = answer.inference.survey or survey(case, answer.book)
     except UsageError:
         return None
     scale = scale_of(case)

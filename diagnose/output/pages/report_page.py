@@ -37,7 +37,7 @@ def report_page(plan: Plan, sheet: Signoff, path: str, history: str = "") -> str
     """The whole page. Every figure has its numbers beside it."""
     answer = plan.answer
     case, book = answer.case, answer.book
-    part = leading(answer) if answer.evidence else None
+    part = leading(answer) if answer.inference.evidence else None
     followed = list(_followed(case, answer))
     done = [i for i in sheet.items if i.judged.verdict is not Verdict.OPEN]
     return rendered(
@@ -47,7 +47,7 @@ def report_page(plan: Plan, sheet: Signoff, path: str, history: str = "") -> str
         opened=day(case.job.opened),
         answer=answer,
         history=history,
-        in_short=in_short(answer) if answer.evidence else "",
+        in_short=in_short(answer) if answer.inference.evidence else "",
         closed=_closed(case),
         told=[_finding(s) for s in case.sightings if s.observation is not None],
         not_known=sum(s.observation is None for s in case.sightings),
@@ -160,7 +160,9 @@ def _reading(read: GaugeReading, case: Case) -> dict[str, Any]:
 
 def _causes(answer: Diagnosis) -> Iterator[dict[str, Any]]:
     top = answer.ranking[:SHOWN]
-    weights = answer.weights([r.cause.id for r in top if r.cause.id in answer.explained])
+    weights = answer.reasons.weights(
+        [r.cause.id for r in top if r.cause.id in answer.reasons.explained]
+    )
     for number, ranked in enumerate(top, 1):
         mine = weights.get(ranked.cause.id, ())
         told = reasons(answer, mine)

@@ -1,0 +1,164 @@
+"""Inference for one case: rules, cause graph, network, evidence and exact posterior."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TYPE_CHECKING, NamedTuple
+
+from diagnose.case.case import Case
+from diagnose.circuit.survey_evidence import drop_reading_findings, enough_for_survey
+from diagnose.inference import causegraph
+from diagnose.inference.causegraph import Graph
+from diagnose.inference.chaining import Facts, InferenceResult, infer
+from diagnose.inference.elimination import Posterior, TooEntangledError, posterior
+from diagnose.inference.evidence import gather
+from diagnose.inference.network import Likelihood, Network
+from knowledge.book import Book
+from knowledge.circuit.conditions import (
+    PRESSURE_GONE,
+    PRESSURE_HIGH,
+    PRESSURE_LOW,
+    PRESSURE_UNSTEADY,
+)
+from knowledge.model import Cause, Stage
+
+if TYPE_CHECKING:
+    from diagnose.circuit.survey import Survey
+
+#: true faults of pressure, as against a wrong gauge
+TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
+CERTAIN = 0.9
+
+
+@dataclass(frozen=True, slots=True)
+class Ranked:
+    """A cause with its posterior and prior probability, both from 0 to 1."""
+
+    cause: Cause
+    probability: float
+    prior: float
+
+
+class Solution(NamedTuple):
+    """Evidence, the exact posterior given it, and the ids of findings left out of it."""
+
+    evidence: dict[str, Likelihood]
+    posterior: Posterior
+    left_out: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class CaseInference:
+    """What follows from one case; each part is computed when first used."""
+
+    book: Book
+    case: Case
+    up_to: Stage = Stage.OPENED
+    learned: Mapping[str, float] | None = None  #: a shop's factor on the rate of each cause
+
+    @cached_property
+    def facts(self) -> Facts:
+        """Observations, readings and measurements of the case up to its stage, in SI units."""
+        return self.case.facts(self.up_to)
+
+    @cached_property
+    def result(self) -> InferenceResult:
+        """The conclusions of all rules."""
+        return infer(self.book.statements, self.facts)
+
+    @cached_property
+    def graph(self) -> Graph:
+        """The cause graph of this case."""
+        return causegraph.build(self.book.causes, self.result, self.learned)
+
+    @cached_property
+    def network(self) -> Network:
+        """The cause graph as a leaky noisy-OR network."""
+        return causegraph.as_network(self.graph)
+
+    @cached_property
+    def survey(self) -> Survey | None:
+        """The hydraulic survey, or None without enough readings; loads the physics if needed."""
+        readings = self.facts.readings
+        if not enough_for_survey(self.case, readings):
+            return None
+        from diagnose.circuit.survey import survey
+
+        return survey(self.case, self.book, readings)
+
+    @property
+    def evidence(self) -> dict[str, Likelihood]:
+        """Likelihoods by the id of the finding or, from a survey, of the condition."""
+        return self._solution.evidence
+
+    @property
+    def posterior(self) -> Posterior:
+        """Exact marginals and the log probability of the evidence."""
+        return self._solution.posterior
+
+    @property
+    def left_out(self) -> tuple[str, ...]:
+        """Ids of findings left out because the exact sum would be too large with them."""
+        return self._solution.left_out
+
+    def belief(self, name: str) -> float:
+        """P(node | evidence) of a cause, condition or finding of the graph, by id."""
+        if name in self.posterior.marginal:
+            return self.posterior.marginal[name]
+        asked = {**self.evidence, name: Likelihood(1.0, 1.0)}
+        return posterior(self.network, asked).marginal[name]
+
+    @cached_property
+    def ranking(self) -> tuple[Ranked, ...]:
+        """Every cause this engine can have, most probable first.
+
+        Where the loss of pressure is real, causes that only make the gauge wrong do not explain
+        it: they keep their probability and come after all others.
+        """
+        harmless = self.harmless if self.loss_is_real else frozenset()
+        rows = (
+            Ranked(self.book.causes[c], self.posterior.marginal[c], prior)
+            for c, prior in self.network.prior.items()
+        )
+        return tuple(
+            sorted(rows, key=lambda r: (r.cause.id in harmless, -r.probability, r.cause.id))
+        )
+
+    @cached_property
+    def loss_is_real(self) -> bool:
+        """Whether a true fault of pressure is nearly certain, even if the gauge is wrong too."""
+        chance = max(self.posterior.marginal.get(c.id, 0.0) for c in TRUE_PRESSURE)
+        return chance >= CERTAIN
+
+    @cached_property
+    def harmless(self) -> frozenset[str]:
+        """Ids of the causes that cannot lead to a true fault of pressure."""
+        above = self.network.ancestors({c.id for c in TRUE_PRESSURE if c.id in self.graph})
+        return frozenset(c for c in self.network.prior if c not in above)
+
+    @cached_property
+    def _solution(self) -> Solution:
+        """Evidence and posterior; drops the finding with most parents while the sum is too large."""
+        evidence = self._gathered()
+        left_out: list[str] = []
+        while True:
+            try:
+                return Solution(evidence, posterior(self.network, evidence), tuple(left_out))
+            except TooEntangledError:
+                busiest = max(
+                    (n for n, e in evidence.items() if e.if_present > e.if_absent),
+                    key=lambda n: (len(self.network.parents.get(n, ())), n),
+                )
+                left_out.append(busiest)
+                evidence = {n: e for n, e in evidence.items() if n != busiest}
+
+    def _gathered(self) -> dict[str, Likelihood]:
+        """All evidence; a survey replaces the findings derived from its readings."""
+        observations = self.facts.observations
+        if self.survey is None:
+            return gather(observations, self.result, self.graph)
+        others = gather(observations, drop_reading_findings(self.result, observations), self.graph)
+        surveyed = {n: e for n, e in self.survey.likelihoods.items() if n in self.graph}
+        return {**others, **surveyed}

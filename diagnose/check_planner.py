@@ -1,0 +1,134 @@
+"""Choose the next check for a case and predict its outcomes."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+from diagnose.case_inference import CaseInference
+from diagnose.inference.chaining import Observation
+from diagnose.inference.outcomes import Outcome, Supposed, outcomes
+from diagnose.planning.access_tree import AccessTree, Pace
+from diagnose.planning.choosing import SURE, Chooser
+from diagnose.planning.options import Choice, Option, PlanState
+from diagnose.planning.outcome_tables import OutcomeTables
+from diagnose.planning.precedence import Precedence
+from diagnose.planning.single_cause import SingleCauseModel, single_cause_model
+from knowledge.access import Opening, openings_for
+from knowledge.model import Finding, Stage, State
+from knowledge.work import Access
+
+MOST_EFFORT = 400_000  #: effort above which only one outcome besides "nothing" is computed
+
+
+@dataclass(frozen=True)
+class CheckPlanner:
+    """What the planning of checks needs to know of one case, computed when first used."""
+
+    inference: CaseInference
+    may_run: bool  #: whether checks may run the engine
+
+    @cached_property
+    def single_cause_model(self) -> SingleCauseModel:
+        """What each probable cause alone would show."""
+        return single_cause_model(self.inference.network, self.inference.posterior.marginal)
+
+    @cached_property
+    def answered(self) -> frozenset[Finding]:
+        """Findings observed or derived, which need no check."""
+        return self.inference.case.answered() | {d.finding for d in self.inference.result.derived}
+
+    @cached_property
+    def openings(self) -> Mapping[Access, Opening]:
+        """The openings of this layout."""
+        features = self.inference.case.features
+        return openings_for(lambda f: features.get(f) is State.PRESENT)
+
+    @cached_property
+    def opened(self) -> frozenset[Access]:
+        """What must be open already, given what has been seen inside."""
+        case, book = self.inference.case, self.inference.book
+        seen = {s.finding for s in case.sightings if s.stage is Stage.OPENED and s.observation}
+        out: frozenset[Access] = frozenset()
+        for finding in seen:
+            ways = {i.access for i in book.inspections.values() if finding in i.reveals}
+            if len(ways) == 1:
+                out |= self.tree.closure(*ways)
+        return out
+
+    @cached_property
+    def tree(self) -> AccessTree:
+        """The access tree with a practised hand's times and the engine in place."""
+        return AccessTree(self.openings)
+
+    @cached_property
+    def plan_state(self) -> PlanState:
+        """The state of the job before the next check."""
+        return PlanState(self.single_cause_model.weight, self.answered, self.opened)
+
+    def chooser(
+        self,
+        pace: Pace | None = None,
+        until: float = SURE,
+        most_minutes: float | None = None,
+        to_see: bool = False,
+    ) -> Chooser:
+        """The chooser of checks for this case; without running checks under a stop alarm.
+
+        ``until``: probability that confirms a cause; ``most_minutes``: hands-on limit;
+        ``to_see``: look only for what shows the leading cause itself.
+        """
+        case, checks = self.inference.case, self.inference.book.inspections.values()
+        features = (f for f, state in case.features.items() if state is State.PRESENT)
+        return Chooser(
+            self._direct_signs if to_see else self.outcome_tables,
+            self.tree if pace is None else AccessTree(self.openings, pace),
+            tuple(i for i in checks if self.may_run or not i.needs_running),
+            Precedence(frozenset(features)),
+            until,
+            most_minutes,
+            to_see,
+        )
+
+    @cached_property
+    def outcome_tables(self) -> OutcomeTables:
+        """What every check would show."""
+        return OutcomeTables(self.single_cause_model)
+
+    @cached_property
+    def _direct_signs(self) -> OutcomeTables:
+        """The tables of only those findings that the leading cause brings about itself."""
+        first, findings = self.inference.ranking[0].cause.id, self.inference.book.findings
+        direct = {
+            name: self.single_cause_model.shows[name]
+            for name, parents in self.inference.network.parents.items()
+            if first in parents and name in findings and findings[name].stage is not Stage.KNOWN
+        }
+        return (
+            OutcomeTables(replace(self.single_cause_model, shows=direct))
+            if direct
+            else self.outcome_tables
+        )
+
+    @cached_property
+    def choice(self) -> Choice | None:
+        """The best next check; None where no remaining check is informative."""
+        return self.chooser().choose(self.plan_state)
+
+    def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:
+        """The ranking's leader after each of the most likely outcomes of a check."""
+        how_many = how_many if self.inference.posterior.effort <= MOST_EFFORT else 1
+        shown = [Supposed(f, {f: Observation(State.PRESENT)}) for f in step.findings[:how_many]]
+        nothing = Supposed(None, {f: Observation(State.ABSENT) for f in step.findings})
+        return tuple(self._suppose([*shown, nothing]))
+
+    def either_way(self, finding: Finding) -> dict[str, Outcome]:
+        """The outcomes "yes" and "no" of one question; empty where the sum is too large."""
+        yes = Supposed(finding, {finding: Observation(State.PRESENT)})
+        no = Supposed(None, {finding: Observation(State.ABSENT)})
+        return dict(zip(("yes", "no"), self._suppose([yes, no]), strict=False))
+
+    def _suppose(self, supposed: list[Supposed]) -> list[Outcome]:
+        known = self.inference
+        return outcomes(known.network, known.evidence, known.posterior, supposed, known.book.causes)
