@@ -196,7 +196,7 @@ def test_the_tables_hold_every_alarm_of_the_book() -> None:
     met = {(row.rule, Severity[row.severity]) for row in KEPT}
     read = {a for r, e, stops in READ if stops for a in standing(case_of(readings=r, engine=e))}
     assert possible - met - read == set()
-    assert LIMITED <= {rule for rule, _ in read}
+    assert {rule for rule, _ in read} >= LIMITED
 
 
 @pytest.mark.parametrize(

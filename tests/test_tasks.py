@@ -8,7 +8,10 @@ from collections import Counter
 
 import pytest
 
-from knowledge import tasks  # FIXME
+from knowledge import (
+    figures,
+    tasks,  # FIXME
+)
 from knowledge.applying import applies
 from knowledge.book import the_book
 from knowledge.engines import features
@@ -21,7 +24,6 @@ from knowledge.engines.features import (
     WINDAGE_TRAY,
 )
 from knowledge.model import Finding, State, all_in
-from knowledge import figures
 from knowledge.sources import (
     BUILD_ARTICLE_2017,
     COMMON_PRACTICE,
