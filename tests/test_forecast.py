@@ -16,7 +16,8 @@ from diagnose.circuit.settings import setting
 from diagnose.errors import UsageError
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B
-from diagnose.output.forecast import data, plot
+from diagnose.output.as_json import as_json
+from diagnose.output.documents.forecast import forecast_document
 from diagnose.output.scale import scale_of
 from knowledge.units import INCH, PSI
 from tests.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
@@ -253,7 +254,8 @@ def test_the_plot_is_the_table() -> None:
     """The curves of the terminal's plot are the means that --json gives, with what is wanted."""
     each = told("main_clearance=0.0025 in", measured=WIDE)
     scale = scale_of(each.case)
-    shown, rows = plot(each, scale), data(each)["speeds"]
+    document = forecast_document(each)
+    shown, rows = document.plot, as_json(document)["speeds"]
     assert list(shown.lines) == ["before", "after"]
     for name, line in shown.lines.items():
         for value, row in zip(line, rows, strict=True):

@@ -22,8 +22,9 @@ from diagnose.circuit.fitting import HEALTHY, NEITHER, Gauge, log_density
 from diagnose.circuit.survey import MOST_RATIO, Survey, survey
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
-from diagnose.output.pages.charts import curves
-from diagnose.output.plot import Plot, drawn
+from diagnose.output.html.charts import curves
+from diagnose.output.plot import Plot
+from diagnose.output.text.plot import plot_lines
 from knowledge.book import the_book
 from knowledge.units import PSI
 from tests.command_line import call, environment
@@ -329,8 +330,15 @@ def test_docstrings(name: str) -> None:
 
 
 def test_plot_keeps_its_room_and_hides_nothing_sharp() -> None:
-    plot = Plot("", "rpm", "psi", [0.0, 100.0], {"<a>": [0.0, 0.0]}, [(50.0, 0.0)])
-    lines = drawn(plot, 60, 10)
+    plot = Plot(
+        title="",
+        x_label="rpm",
+        y_label="psi",
+        x=[0.0, 100.0],
+        lines={"<a>": [0.0, 0.0]},
+        points=[(50.0, 0.0)],
+    )
+    lines = plot_lines(plot, 60, 10)
     assert max(map(len, lines)) <= 60
     assert sum(line.count("O") for line in lines[:10]) == 1
     picture = curves([plot], "one")

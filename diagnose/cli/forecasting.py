@@ -12,7 +12,9 @@ from diagnose.circuit.forecast import Target, forecast
 from diagnose.circuit.settings import setting
 from diagnose.cli import printing
 from diagnose.errors import UsageError
-from diagnose.output import forecast as text
+from diagnose.output.as_json import as_json
+from diagnose.output.documents.forecast import forecast_document
+from diagnose.output.text.forecast import forecast_text
 from knowledge.book import the_book
 from knowledge.engines.limits import IDLE_SPEED
 from knowledge.units import PRESSURE, SPEED, UnitError, parse
@@ -28,11 +30,12 @@ def show_forecast(path: Path, sets: Sequence[str], target: str, json: bool) -> N
         raise UsageError(f"--set: {sorted(twice)[0]} is set more than once")
     book = the_book()
     case = load(path, book)
-    told = forecast(case, book, settings, _target(target, case) if target else None)
+    wanted = _target(target, case) if target else None
+    document = forecast_document(forecast(case, book, settings, wanted))
     if json:
-        printing.data(text.data(told))
+        printing.data(as_json(document))
     else:
-        printing.answer(text.forecast(told, str(path)))
+        printing.answer(forecast_text(document))
 
 
 def _target(typed: str, case: Case) -> Target:

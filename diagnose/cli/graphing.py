@@ -44,7 +44,7 @@ def _node(answer: Diagnosis, focus: str) -> str:
 
 def _drawn(answer: Diagnosis, node: str) -> str:
     """The picture; without a focus of the leading causes and what speaks most for them."""
-    from diagnose.output.pages.graph_picture import focused, leading, picture
+    from diagnose.output.html.graph_picture import focused, leading, picture
 
     return picture(answer, focused(answer, node) if node else leading(answer)).svg
 

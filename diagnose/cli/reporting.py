@@ -21,7 +21,7 @@ def write_report(path: Path, out: Path, history: Path | None) -> None:
     case = load(path, book)
     shop = remembered(history, book, path, "report")
     answer = Diagnosis(book, case, learned=shop.factors)
-    from diagnose.output.pages.report_page import report_page
+    from diagnose.output.html.report_page import report_page
 
     plan = Plan(answer, Wishes(until=SURE, shop_pace=shop.pace))
     paging.write(out, report_page(plan, Signoff(answer, SURE), str(path), shop.line), path)

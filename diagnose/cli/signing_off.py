@@ -42,7 +42,7 @@ def show_signoff(
     needed = parts_list(sheet.causes, sheet.places, answer.case.features.get, book)
     if page is not None:
         from diagnose.circuit.settings import setting
-        from diagnose.output.pages.signoff_page import signoff_page
+        from diagnose.output.html.signoff_page import signoff_page
 
         changes = [setting(s) for s in sets]
         made = signoff_page(sheet, needed, str(path), book, changes, left, open_only=open_only)

@@ -13,8 +13,9 @@ from diagnose.cli import paging, printing
 from diagnose.cli.entries import Details, reading
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import BadCaseError, UsageError
-from diagnose.output import survey as text
-from diagnose.output.scale import scale_of
+from diagnose.output.as_json import as_json
+from diagnose.output.documents.survey import survey_document
+from diagnose.output.text.survey import survey_text
 from knowledge.book import Book, the_book
 
 
@@ -24,16 +25,15 @@ def show_survey(path: Path, readings: Sequence[str], picture: Path | None, json:
     case = supposed(path, readings, book) if readings else load(path, book)
     if picture is not None:
         paging.picture_ready(picture, "svg")
-    found = survey(case, book)
+    document = survey_document(survey(case, book), case, may_run=Diagnosis(book, case).may_run)
     if picture is not None:
-        from diagnose.output.pages.charts import curves, document
+        from diagnose.output.html.charts import survey_picture
 
-        drawn = document(curves(text.pictured(found, scale_of(case)), "survey"))
-        paging.draw(picture, drawn, path)
+        paging.draw(picture, survey_picture(document), path)
     if json:
-        printing.data(text.data(found, case))
+        printing.data(as_json(document))
     else:
-        printing.answer(text.survey(found, case, Diagnosis(book, case).may_run))
+        printing.answer(survey_text(document))
 
 
 def supposed(path: Path, readings: Sequence[str], book: Book) -> Case:

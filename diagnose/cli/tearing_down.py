@@ -45,7 +45,7 @@ def show_teardown(
         then = Diagnosis(book, load(path, book, since), learned=shop.factors)
         changes = Changes(since, Plan(then, wishes), plan)
     if page is not None:
-        from diagnose.output.pages.worksheet import worksheet
+        from diagnose.output.html.worksheet import worksheet
 
         paging.write(page, worksheet(plan, ends, str(path), changes, shop.line), path)
     elif form == "json":

@@ -10,15 +10,14 @@ from typing import Any
 
 from diagnose.case.case import Case
 from diagnose.circuit.budget import budget, worth_drawing
-from diagnose.circuit.fitting import HEALTHY, NEITHER
-from diagnose.circuit.survey import Survey, survey
+from diagnose.circuit.survey import survey
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
-from diagnose.output import survey as survey_words
 from diagnose.output.documents.budget import BudgetAccount, budget_document
+from diagnose.output.documents.survey import SurveyDocument, survey_document
+from diagnose.output.html.charts import Bar, curves, waterfall
+from diagnose.output.html.start_table import heat_told, heats, start_table
 from diagnose.output.lines import percent
-from diagnose.output.pages.charts import Bar, curves, waterfall
-from diagnose.output.pages.start_table import heat_told, heats, start_table
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.sheet import Signoff
@@ -39,22 +38,21 @@ def of_survey(answer: Diagnosis) -> dict[str, Any] | None:
         found = answer.inference.survey or survey(case, answer.book)
     except UsageError:
         return None
-    scale = scale_of(case)
-    plots = survey_words.pictured(found, scale)
+    document = survey_document(found, case)
     return {
-        "chart": curves(plots, "survey"),
-        "calibrated": found.calibrated,
-        "circuit": found.profile.says,
-        "rows": list(_conditions(found)),
-        "unit": scale.unit,
-        "panels": [_numbers(p, scale) for p in plots],
+        "chart": curves(document.plots, "survey"),
+        "calibrated": document.calibrated,
+        "circuit": document.circuit,
+        "rows": list(_conditions(document)),
+        "unit": document.scale.unit,
+        "panels": [_numbers(p, document.scale) for p in document.plots],
     }
 
 
-def _conditions(found: Survey) -> Iterator[dict[str, str]]:
-    for row in found.rows:
-        if row.share >= LEAST or row.id in (HEALTHY, NEITHER):
-            yield {"says": row.says, "share": percent(row.share), "means": row.shown}
+def _conditions(document: SurveyDocument) -> Iterator[dict[str, str]]:
+    for row in document.conditions:
+        if row.share >= LEAST or not row.is_condition:
+            yield {"says": row.says, "share": percent(row.share), "means": row.means}
 
 
 def _numbers(plot: Plot, scale: Scale) -> dict[str, Any]:
@@ -149,12 +147,12 @@ def _expected(start: FirstStart, heat: float, scale: Scale) -> Plot:
         if _nearest(every, c.read.reading.oil_temperature or USUAL_HOT) == every.index(heat)
     ]
     return Plot(
-        f"Oil at {heat_told(heat)}",
-        "rpm",
-        scale.unit,
-        [e.rpm for e in row],
-        {"predicted, mean": [e.pressure.mean / f for e in row]},
-        near,
-        ([e.pressure.low / f for e in row], [e.pressure.high / f for e in row]),
-        "predicted, nine engines in ten",
+        title=f"Oil at {heat_told(heat)}",
+        x_label="rpm",
+        y_label=scale.unit,
+        x=[e.rpm for e in row],
+        lines={"predicted, mean": [e.pressure.mean / f for e in row]},
+        points=near,
+        band=([e.pressure.low / f for e in row], [e.pressure.high / f for e in row]),
+        band_says="predicted, nine engines in ten",
     )

@@ -15,9 +15,9 @@ from typing import Any
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.causegraph import Graph, around, columns
 from diagnose.inference.explain import Weight
+from diagnose.output.html.layered import laid_out
+from diagnose.output.html.page import rendered
 from diagnose.output.lines import percent
-from diagnose.output.pages.layered import laid_out
-from diagnose.output.pages.page import rendered
 from diagnose.output.reasons import is_there
 
 BOX, BETWEEN, LINE, PAD = 130.0, 36.0, 13.5, 7.0  #: px

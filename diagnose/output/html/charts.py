@@ -19,6 +19,7 @@ from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 
 from diagnose.errors import clean
+from diagnose.output.documents.survey import SurveyDocument
 from diagnose.output.plot import Plot
 
 WIDE, TALL, LOW, KEY = 3.6, 2.3, 1.55, 0.17  #: inches; narrow enough for a telephone
@@ -88,8 +89,8 @@ def _panel(axes: Axes, plot: Plot, read: str, *, key: bool, alone: bool) -> None
         )  # fmt: skip
     axes.set_ylim(0, plot.top)
     axes.set_title(clean(plot.title), loc="left", fontweight="bold")
-    axes.set_xlabel(plot.across)
-    axes.set_ylabel(plot.up)
+    axes.set_xlabel(plot.x_label)
+    axes.set_ylabel(plot.y_label)
     axes.locator_params(axis="x", nbins=5)
     axes.grid(color="#ccc", linewidth=0.5)
     if not key:
@@ -155,6 +156,6 @@ def _inline(figure: Figure, name: str, says: str) -> str:
 _XMLNS = 'xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink"'
 
 
-def document(svg: str) -> str:
-    """The same picture as a file of its own."""
-    return '<?xml version="1.0" encoding="UTF-8"?>\n' + svg
+def survey_picture(document: SurveyDocument) -> str:
+    """The curves of a survey as an SVG file of their own."""
+    return '<?xml version="1.0" encoding="UTF-8"?>\n' + curves(document.plots, "survey")

@@ -15,7 +15,7 @@ from diagnose.output.teardown_words import brief
 @cache
 def _environment() -> Environment:
     environment = Environment(
-        loader=PackageLoader("diagnose.output.pages"),
+        loader=PackageLoader("diagnose.output.html"),
         autoescape=True,
         undefined=StrictUndefined,
         trim_blocks=True,

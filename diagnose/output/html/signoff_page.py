@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING, Any
 from diagnose.errors import UsageError
 from diagnose.output import signoff_words as words
 from diagnose.output.cautions import cautions
+from diagnose.output.html.page import rendered
 from diagnose.output.lines import as_typed, clean
-from diagnose.output.pages.page import rendered
 from diagnose.output.teardown_words import brief, deferrals, units
 from diagnose.signoff.judging import OWN, UNSETTLED, Verdict, bands_of, figures
 from diagnose.signoff.parts import Needed
@@ -118,7 +118,7 @@ def _start(
     asked = bool(settings or left)
     if not (asked or sheet.of(AFTER)):
         return None
-    from diagnose.output.pages.start_table import start_table
+    from diagnose.output.html.start_table import start_table
     from diagnose.signoff.start import first_start
 
     case = sheet.answer.case

@@ -7,9 +7,9 @@ from typing import Any
 
 from diagnose.output import teardown_words as words
 from diagnose.output.cautions import cautions
+from diagnose.output.html import oil_path as sketch
+from diagnose.output.html.page import rendered
 from diagnose.output.lines import as_typed, clean
-from diagnose.output.pages import oil_path as sketch
-from diagnose.output.pages.page import rendered
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import Due, LooseEnds
 from diagnose.teardown.plan import Check, Plan, Stage

@@ -13,10 +13,10 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.output import signoff_words
 from diagnose.output import teardown_words as words
 from diagnose.output.cautions import cautions
+from diagnose.output.html import report_figures as figures
+from diagnose.output.html.graph_picture import Part, leading, picture
+from diagnose.output.html.page import rendered
 from diagnose.output.lines import clean, percent
-from diagnose.output.pages import report_figures as figures
-from diagnose.output.pages.graph_picture import Part, leading, picture
-from diagnose.output.pages.page import rendered
 from diagnose.output.reasons import LEADS, SETTLED, chain_told, in_short, others, reasons
 from diagnose.output.scale import scale_of
 from diagnose.signoff.judging import Verdict

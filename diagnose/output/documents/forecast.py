@@ -1,0 +1,288 @@
+"""The document of ``forecast``: pressures before and after a repair, its cost, and warnings."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from diagnose.circuit.band import Band
+from diagnose.circuit.deviations import Deviation
+from diagnose.circuit.engine_model import grade_told
+from diagnose.circuit.forecast import COLD, HORSEPOWER, Forecast, Side, Target
+from diagnose.circuit.minimum_change import ENOUGH, Remedy, minimum_change
+from diagnose.circuit.repair_warnings import COLD_REVS, Bought, bought, repair_warnings
+from diagnose.circuit.settings import Setting
+from diagnose.output.as_json import NOT_IN_JSON, key
+from diagnose.output.plot import Plot
+from diagnose.output.scale import Scale, scale_of
+from knowledge.units import TEMPERATURE, show
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ForecastFinding:
+    """A measured deviation the engine is forecast with."""
+
+    finding: str
+    found: str
+    assumed: bool
+    says: str = field(metadata=NOT_IN_JSON)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ForecastSetting:
+    """A planned change."""
+
+    name: str
+    to: str
+    says: str = field(metadata=NOT_IN_JSON)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ForecastSpeed:
+    """Pressures [Pa] and the power to turn the pump hot [W] at one speed [rpm]."""
+
+    rpm: float
+    hot_before: Band
+    hot_after: Band
+    cold_before: Band
+    cold_after: Band
+    watts_before: float
+    watts_after: float
+    fit_for_cold: bool = field(metadata=NOT_IN_JSON)  #: cold oil may be run at this speed
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PumpPower:
+    """Power to turn the pump at one state of running, in words."""
+
+    at: str
+    before: str
+    after: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ForecastRemedy:
+    """A single change that meets a target."""
+
+    change: str
+    start: str = field(metadata=key("from"))
+    end: str = field(metadata=key("to"))
+    way: float  #: share of the largest sensible change
+    symptom: bool  #: treats a symptom
+    met: float  #: share of plausible engines that then meet the target
+    says: str = field(metadata=NOT_IN_JSON)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ForecastTarget:
+    """A pressure wanted hot [Pa, rpm], and what would be enough for it; shares of engines."""
+
+    rpm: float
+    pressure: float
+    says: str
+    met_before: float
+    met_after: float
+    met_mended: float  #: with everything found put right
+    enough: tuple[ForecastRemedy, ...]
+    none_needed: bool = field(metadata=NOT_IN_JSON)
+    nearest: ForecastRemedy | None = field(metadata=NOT_IN_JSON)  #: best change where none will do
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReliefGain:
+    """What more relief pressure buys and costs; SI."""
+
+    setting: float
+    idle: float
+    top_speed: float  #: [rpm]
+    top: float
+    rod_feed: float  #: more oil through the rods, as a share
+    watts: float
+    horsepower: float = field(metadata=NOT_IN_JSON)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ForecastWarning:
+    """One reason to think again: its kind, and the sentence."""
+
+    kind: str
+    says: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ForecastDocument:
+    """Everything ``forecast`` answers; SI."""
+
+    case: str | None  #: path of the case file
+    unit: str  #: of the pressures in this document
+    found: tuple[ForecastFinding, ...]
+    unlisted: Band | None  #: pressure lost by a leak not found yet
+    settings: tuple[ForecastSetting, ...] = field(metadata=key("set"))
+    hot: float
+    cold: float
+    speeds: tuple[ForecastSpeed, ...]
+    targets: tuple[ForecastTarget, ...]
+    buys: ReliefGain | None
+    warnings: tuple[ForecastWarning, ...]
+    title: str = field(metadata=NOT_IN_JSON)
+    scale: Scale = field(metadata=NOT_IN_JSON)
+    hot_oil: str = field(metadata=NOT_IN_JSON)
+    cold_oil: str = field(metadata=NOT_IN_JSON)
+    plot: Plot = field(metadata=NOT_IN_JSON)
+    pump_power: tuple[PumpPower, ...] = field(metadata=NOT_IN_JSON)
+
+
+def forecast_document(forecast: Forecast) -> ForecastDocument:
+    """Build the document of a forecast."""
+    scale, gain = scale_of(forecast.case), bought(forecast)
+    speeds = tuple(_speed(forecast, i) for i in range(len(forecast.speeds)))
+    warnings = repair_warnings(forecast) if forecast.settings else ()
+    return ForecastDocument(
+        case=str(forecast.case.path) if forecast.case.path else None,
+        unit="Pa",
+        found=tuple(_finding(d) for d in forecast.found),
+        unlisted=forecast.unlisted,
+        settings=tuple(
+            ForecastSetting(name=s.id, to=s.text, says=_change(forecast, s))
+            for s in forecast.settings
+        ),
+        hot=forecast.hot_temperature,
+        cold=COLD,
+        speeds=speeds,
+        targets=tuple(_target(forecast, t) for t in forecast.targets),
+        buys=_gain(gain) if gain else None,
+        warnings=tuple(ForecastWarning(kind=w.kind, says=w.says) for w in warnings),
+        title=forecast.case.job.title,
+        scale=scale,
+        hot_oil=show(forecast.hot_temperature, TEMPERATURE),
+        cold_oil=show(COLD, TEMPERATURE),
+        plot=_plot(forecast, speeds, scale),
+        pump_power=_pump_power(forecast),
+    )
+
+
+def _finding(found: Deviation) -> ForecastFinding:
+    return ForecastFinding(
+        finding=found.id,
+        found=found.found,
+        assumed=found.assumed,
+        says=f"{found.says} {'(assumed) ' if found.assumed else ''}{found.found}",
+    )
+
+
+def _change(forecast: Forecast, each: Setting) -> str:
+    """A planned change from what is there to what will be."""
+    if each.parameter is None:
+        assumed = "" if forecast.case.engine.oil else " (assumed)"
+        return f"oil {grade_told(forecast.case)}{assumed} -> {each.text}"
+    if each.id == "relief_shim":
+        return f"{each.parameter.says} {each.text}"
+    before, after = (
+        each.parameter.shown(np.asarray(each.parameter.read(s.engine)), _unit(forecast, each))
+        for s in (forecast.before, forecast.after)
+    )
+    return f"{each.parameter.says} {before} -> {after}"
+
+
+def _unit(forecast: Forecast, each: Setting) -> str | None:
+    """The unit it was typed in, else the one it was measured in."""
+    typed = None if each.relative else each.unit
+    return typed or forecast.units.get(each.id)
+
+
+def _speed(forecast: Forecast, at: int) -> ForecastSpeed:
+    def band(side: Side, cold: bool) -> Band:
+        state = side.cold if cold else side.hot
+        return Band.of(np.asarray(state.gallery_pressure)[:, at])
+
+    before, after = forecast.before, forecast.after
+    rpm = float(forecast.speeds[at])
+    return ForecastSpeed(
+        rpm=rpm,
+        hot_before=band(before, cold=False),
+        hot_after=band(after, cold=False),
+        cold_before=band(before, cold=True),
+        cold_after=band(after, cold=True),
+        watts_before=_power(forecast, before, at, cold=False),
+        watts_after=_power(forecast, after, at, cold=False),
+        fit_for_cold=rpm <= COLD_REVS,
+    )
+
+
+def _power(forecast: Forecast, side: Side, at: int, *, cold: bool) -> float:
+    return float(np.mean(side.power(forecast.speeds, cold)[:, at]))
+
+
+def _pump_power(forecast: Forecast) -> tuple[PumpPower, ...]:
+    """Hot at the highest speed, and cold at the highest speed fit for cold oil."""
+    fastest_cold = int(np.flatnonzero(forecast.speeds <= COLD_REVS)[-1])
+    states = (("hot", len(forecast.speeds) - 1), ("cold", fastest_cold))
+
+    def in_words(side: Side, at: int, name: str) -> str:
+        watts = _power(forecast, side, at, cold=name == "cold")
+        return f"{watts / HORSEPOWER:.2f} hp ({watts:.0f} W)"
+
+    return tuple(
+        PumpPower(
+            at=f"{name}, {forecast.speeds[at]:.0f} rpm",
+            before=in_words(forecast.before, at, name),
+            after=in_words(forecast.after, at, name),
+        )
+        for name, at in states
+    )
+
+
+def _plot(forecast: Forecast, speeds: tuple[ForecastSpeed, ...], scale: Scale) -> Plot:
+    """Mean hot pressure over speed before and after, and the pressures wanted."""
+    lines = {"before": [s.hot_before.mean / scale.factor for s in speeds]}
+    if forecast.settings:
+        lines["after"] = [s.hot_after.mean / scale.factor for s in speeds]
+    return Plot(
+        title=f"Hot, {show(forecast.hot_temperature, TEMPERATURE)}",
+        x_label="rpm",
+        y_label=scale.unit,
+        x=[s.rpm for s in speeds],
+        lines=lines,
+        points=[(t.rpm, t.pressure / scale.factor) for t in forecast.targets],
+        points_say="wanted",
+    )
+
+
+def _target(forecast: Forecast, target: Target) -> ForecastTarget:
+    change = minimum_change(forecast, target)
+    return ForecastTarget(
+        rpm=target.rpm,
+        pressure=target.pressure,
+        says=target.says,
+        met_before=change.met,
+        met_after=forecast.chance(target, forecast.after),
+        met_mended=change.mended,
+        enough=tuple(_remedy(r) for r in change.remedies),
+        none_needed=change.met >= ENOUGH,
+        nearest=_remedy(change.nearest) if change.nearest else None,
+    )
+
+
+def _remedy(remedy: Remedy) -> ForecastRemedy:
+    return ForecastRemedy(
+        change=remedy.what,
+        start=remedy.start,
+        end=remedy.end,
+        way=remedy.way,
+        symptom=remedy.symptom,
+        met=remedy.met,
+        says=f"{remedy.says} {remedy.start} -> {remedy.end}",
+    )
+
+
+def _gain(gain: Bought) -> ReliefGain:
+    return ReliefGain(
+        setting=gain.setting,
+        idle=gain.idle,
+        top_speed=gain.top_speed,
+        top=gain.top,
+        rod_feed=gain.rod_feed,
+        watts=gain.power,
+        horsepower=gain.horsepower,
+    )

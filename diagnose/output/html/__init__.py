@@ -1,0 +1,1 @@
+"""Documents as HTML pages and SVG pictures."""

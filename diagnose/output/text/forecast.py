@@ -1,0 +1,139 @@
+"""What ``forecast`` prints: pressures before and after, what they cost, and warnings."""
+
+from __future__ import annotations
+
+from diagnose.output.documents.forecast import ForecastDocument, ForecastTarget
+from diagnose.output.lines import labelled, percent, together, width, wrapped
+from diagnose.output.scale import Scale
+from diagnose.output.text.plot import plot_lines
+
+
+def forecast_text(document: ForecastDocument) -> str:
+    """Return the forecast as lines for a terminal."""
+    return together(
+        [
+            wrapped(f"Forecast: {document.title or 'case without a title'}", 0, 2),
+            _planned(document),
+            _table(document),
+            plot_lines(document.plot, width()),
+            _targets(document),
+            _pump_power(document),
+            _relief_gain(document),
+            [line for w in document.warnings for line in wrapped(f"! {w.says}", 0, 2)],
+            *(_enough(t, document.scale) for t in document.targets),
+            _notes(),
+        ]
+    )
+
+
+def _planned(document: ForecastDocument) -> list[str]:
+    lines, scale = [], document.scale
+    for found in document.found:
+        lines += labelled("found", found.says, 2, 12)
+    if document.unlisted and document.unlisted.mean > scale.least:
+        lost = scale.range(document.unlisted)
+        lines += labelled(
+            "not found", f"{lost} at hot idle: kept as a leak nobody has found yet", 2, 12
+        )
+    for each in document.settings:
+        lines += labelled("planned", each.says, 2, 12)
+    if not document.settings:
+        lines += labelled("planned", 'nothing: add --set main_clearance="0.0025 in" ...', 2, 12)
+    return lines
+
+
+def _table(document: ForecastDocument) -> list[str]:
+    scale = document.scale
+    wanted = {t.rpm: scale.figure(t.pressure) for t in document.targets}
+    hot, cold = f"hot, {document.hot_oil}", f"cold, {document.cold_oil}"
+    lines = [
+        f"Pressure in {scale.unit}",
+        f"{'':16}{hot:^33}{cold:^26}",
+        f"  {'rpm':>5}  {'wanted':>7}{'before':>15} {'after':>16}{'before':>12} {'after':>12}",
+    ]
+    for row in document.speeds:
+        chilled, chilled_after = "-", "-"
+        if row.fit_for_cold:
+            chilled, chilled_after = (
+                scale.figure(band.mean) for band in (row.cold_before, row.cold_after)
+            )
+        lines.append(
+            f"  {row.rpm:5.0f}  {wanted.get(row.rpm, ''):>7}"
+            f"{scale.ends(row.hot_before):>15} {scale.ends(row.hot_after):>16}"
+            f"{chilled:>12} {chilled_after:>12}"
+        )
+    return lines
+
+
+def _targets(document: ForecastDocument) -> list[str]:
+    lines = []
+    for t in document.targets:
+        lines += wrapped(
+            f"{document.scale.one(t.pressure)} at {t.rpm:.0f} rpm hot, {t.says}: "
+            f"{percent(t.met_after)} of plausible engines meet it "
+            f"(before: {percent(t.met_before)})",
+            0,
+            2,
+        )
+    return lines
+
+
+def _pump_power(document: ForecastDocument) -> list[str]:
+    lines = ["Power to turn the pump"]
+    for state in document.pump_power:
+        lines += labelled(state.at, f"{state.before} before, {state.after} after", 2, 20)
+    return lines
+
+
+def _relief_gain(document: ForecastDocument) -> list[str]:
+    gain, scale = document.buys, document.scale
+    if gain is None:
+        return []
+    idle = (
+        "nothing, and costs nothing: the pressure is below the relief setting there before and after"
+        if abs(gain.idle) < scale.least
+        else f"{scale.one(gain.idle)} more"
+    )
+    top = (
+        f"{scale.one(gain.top)} more, {100 * gain.rod_feed:+.0f} % oil through the rod bearings, "
+        f"{gain.horsepower:+.2f} hp to turn the pump"
+    )
+    return [
+        f"What {scale.one(gain.setting)} more on the relief valve buys and costs",
+        *labelled("hot idle", idle, 2, 20),
+        *labelled(f"{gain.top_speed:.0f} rpm", top, 2, 20),
+        *wrapped(
+            "Common practice, no source: above roughly 500 to 550 hp, or with loose lifter bores, "
+            "builders choose 80 psi over 60; below that the extra is only load on filter and drive.",
+            2,
+        ),
+    ]
+
+
+def _enough(target: ForecastTarget, scale: Scale) -> list[str]:
+    wanted = f"{scale.one(target.pressure)} at {target.rpm:.0f} rpm hot"
+    lines = wrapped(f"What single change would be enough for {wanted}", 0, 2)
+    if target.none_needed:
+        met = percent(target.met_before)
+        return [*lines, f"  none is needed: {met} of plausible engines meet it"]
+    for remedy in target.enough:
+        note = ": treats a symptom" if remedy.symptom else ""
+        share = f"{100 * remedy.way:.0f} % of the largest sensible change"
+        lines += wrapped(f"- {remedy.says} ({share}){note}", 2, 4)
+    if not target.enough:
+        lines += wrapped("no single sensible change is enough", 2)
+        if target.nearest:
+            lines += wrapped(f"best single change: {target.nearest.says}", 2, 4)
+        mended = percent(target.met_mended)
+        lines += wrapped(
+            f"with everything found put right {mended} of plausible engines meet it", 2, 4
+        )
+    return lines
+
+
+def _notes() -> list[str]:
+    return wrapped(
+        "Means; in brackets what nine plausible engines in ten keep to. The model is good for "
+        "trends; single figures may be off by some 40 % unless the case has a [[baseline]]. "
+        "Cold figures stop where nobody should rev cold oil."
+    )
