@@ -46,11 +46,12 @@ def answer_of(path: Path) -> Diagnosis:
 
 def with_next(answer: Diagnosis, check: Inspection, way: tuple[Opening, ...]) -> Diagnosis:
     """The answer as if this check were to be done next, behind these openings."""
-    choice = answer.choice
+    choice = answer.next_check
     assert choice is not None
     option = replace(choice.option, view=replace(choice.option.view, inspection=check), way=way)
-    other = replace(answer)
-    vars(other)["choice"] = replace(choice, option=option)
+    other, planner = replace(answer), replace(answer.planner)
+    vars(planner)["choice"] = replace(choice, option=option)
+    vars(other)["planner"] = planner
     return other
 
 
@@ -70,7 +71,7 @@ def test_every_caution_of_a_check_stands_in_the_review(begun: Diagnosis) -> None
 def test_every_caution_of_an_opening_stands_in_the_review(begun: Diagnosis) -> None:
     check = BOOK.inspections["read_the_stick"]
     shown = 0
-    for opening in begun.openings.values():
+    for opening in begun.planner.openings.values():
         if not opening.minutes_in_place:
             continue  # nothing is opened
         text = flat("\n".join(next_step(with_next(begun, check, (opening,)), "case.toml")))
@@ -85,8 +86,8 @@ def test_every_caution_of_an_opening_stands_in_the_review(begun: Diagnosis) -> N
 def test_the_review_of_a_job_warns_of_its_next_check(name: str) -> None:
     """As printed, with nothing patched: the check, and each opening on the way to it."""
     answer = answer_of(path_of(name))
-    assert answer.choice is not None
-    step = answer.choice.option
+    assert answer.next_check is not None
+    step = answer.next_check.option
     text = flat(call("review", path_of(name)).out)
     kinds = [*step.inspection.cautions, *(c for o in step.way for c in o.cautions)]
     for says in wordings(kinds):
@@ -204,6 +205,6 @@ def test_each_caution_is_called_for_somewhere() -> None:
     """A caution nobody is shown is no caution."""
     used = {c for i in BOOK.inspections.values() for c in i.cautions}
     used |= {c for t in BOOK.tasks.values() for c in t.cautions}
-    used |= {c for o in answer_of(CASES[0]).openings.values() for c in o.cautions}
+    used |= {c for o in answer_of(CASES[0]).planner.openings.values() for c in o.cautions}
     assert used == set(Caution)
-    assert Access.OUTSIDE in answer_of(CASES[0]).openings
+    assert Access.OUTSIDE in answer_of(CASES[0]).planner.openings

@@ -8,6 +8,7 @@ source accepts is borderline.
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import replace
 
 import pytest
@@ -47,11 +48,13 @@ TASK = Task(
 )
 
 
-def judge(mm: float, task: Task = TASK, **own: float) -> Judged:
+def judge(mm: float, task: Task = TASK, own: Mapping[str, float] | None = None) -> Judged:
     """The verdict on a value, with the engine's own figures ``least`` and ``most`` where given."""
     entry = WorkEntry(no=1, what=task.id, value=f"{mm} mm")
     ends = {"least": LEAST, "most": MOST}
-    return judged(task, TaskRecord(entry, task, mm * MM), {ends[k]: v * MM for k, v in own.items()})
+    return judged(
+        task, TaskRecord(entry, task, mm * MM), {ends[k]: v * MM for k, v in (own or {}).items()}
+    )
 
 
 # ------------------------------------------------------------------------ the table of verdicts
@@ -108,7 +111,7 @@ OWN = [
 def test_the_engines_own_figure_decides_alone(
     own: dict[str, float], mm: float, right: Verdict
 ) -> None:
-    assert judge(mm, **own).verdict is right
+    assert judge(mm, own=own).verdict is right
 
 
 @pytest.mark.parametrize(
@@ -129,7 +132,7 @@ def test_the_engines_own_figure_decides_alone(
 def test_an_open_end_accepts_everything(
     limits: tuple[Limit | None, Limit | None], own: dict[str, float], mm: float, right: Verdict
 ) -> None:
-    assert judge(mm, replace(TASK, limits=limits), **own).verdict is right
+    assert judge(mm, replace(TASK, limits=limits), own).verdict is right
 
 
 @pytest.mark.parametrize("mm", [1.0, 2.0])
@@ -169,14 +172,14 @@ def test_without_any_figure_nothing_passes() -> None:
 def test_the_reason_names_the_figure_that_decided(
     mm: float, own: dict[str, float], words: str
 ) -> None:
-    assert judge(mm, **own).because.startswith(words)
+    assert judge(mm, own=own).because.startswith(words)
 
 
 def test_a_source_that_would_refuse_a_good_value_is_named() -> None:
     narrow = Band(1.0 * MM, 1.2 * MM, JUDGEMENT, "the narrow source")
     task = replace(TASK, bands=(FIRST, WIDER, narrow))
     assert judge(1.5, task).because == "fits the first source; the narrow source would refuse it"
-    own = judge(1.5, task, least=1.2, most=1.8)
+    own = judge(1.5, task, {"least": 1.2, "most": 1.8})
     assert own.because == "fits this engine's own figure", "beside the own figure no source counts"
 
 
