@@ -7,7 +7,7 @@ from itertools import product
 
 import pyagrum as gum
 
-from diagnose.inference.graph_formats import small
+from diagnose.inference.graph_formats import with_few_parents
 from diagnose.inference.network import Evidence, Network
 from tests.nets import FLAT, restricted
 
@@ -107,7 +107,7 @@ def as_much_as_fits(
     causes = [c for c in ranked if c in whole.prior]
     for many in (len(causes), 50, 40, 32, 26, 20, 16, 12, 9, 7, 5, 3):
         part = cut(whole, causes[:many])
-        split = min((small(part, group) for group in (3, 5, 8)), key=widest)
+        split = min((with_few_parents(part, group) for group in (3, 5, 8)), key=widest)
         if widest(split) <= most:
             break
     return part, split

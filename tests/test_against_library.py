@@ -15,7 +15,7 @@ import pytest
 from diagnose.inference import causegraph
 from diagnose.inference.causegraph import Graph
 from diagnose.inference.elimination import posterior
-from diagnose.inference.graph_formats import as_bif, as_dot, as_graphml, as_json, small
+from diagnose.inference.graph_formats import as_bif, as_dot, as_graphml, as_json, with_few_parents
 from diagnose.inference.network import SEEN, Network
 from tests.library import as_factors, as_much_as_fits, as_tables, asked, asked_of_factors
 from tests.nets import enumerated, random_evidence, random_net, restricted
@@ -65,7 +65,7 @@ def test_grouping_parents_changes_nothing(seed: int) -> None:
     evidence = random_evidence(seed, net)
     ours = posterior(net, evidence)
     for most in (2, 3):
-        split = small(net, most)
+        split = with_few_parents(net, most)
         assert max(len(links) for links in split.parents.values()) <= most
         again = posterior(split, evidence)
         kept = {n: again.marginal[n] for n in ours.marginal}

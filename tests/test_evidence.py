@@ -8,7 +8,7 @@ from dataclasses import replace
 import pytest
 
 from diagnose.inference.chaining import Facts, Observation, infer
-from diagnose.inference.evidence import gather, of_report
+from diagnose.inference.evidence import gather, likelihood_of
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Likelihood
 from knowledge.book import the_book
 from knowledge.model import Finding, Kind, State
@@ -45,10 +45,10 @@ def heard(
 
 def test_a_report_as_likelihoods() -> None:
     """Pearl's virtual evidence: an unsure report is a ratio, not a mixture."""
-    assert of_report(THERE) == SEEN
-    assert of_report(NOT_THERE) == SEEN_NOT_THERE
-    assert of_report(Observation(State.PRESENT, 0.75)) == Likelihood(0.25, 0.75)
-    assert of_report(Observation(State.ABSENT, 0.75)) == Likelihood(0.75, 0.25)
+    assert likelihood_of(THERE) == SEEN
+    assert likelihood_of(NOT_THERE) == SEEN_NOT_THERE
+    assert likelihood_of(Observation(State.PRESENT, 0.75)) == Likelihood(0.25, 0.75)
+    assert likelihood_of(Observation(State.ABSENT, 0.75)) == Likelihood(0.75, 0.25)
 
 
 def test_what_follows_from_a_speaking_report_is_silent() -> None:

@@ -1,4 +1,4 @@
-"""The best explanations as sets of causes, exactly, best first; imported by ``consultation``."""
+"""The most probable sets of causes, exactly, best first."""
 
 from __future__ import annotations
 
@@ -10,12 +10,12 @@ from math import exp
 from diagnose.inference.elimination import effort, log_evidences
 from diagnose.inference.network import Evidence, Likelihood, Network
 
-MOST_EFFORT = 6_000_000  #: numbers gone through for all sets together
+MOST_EFFORT = 6_000_000  #: table entries of the sums over all sets together
 
 
 @dataclass(frozen=True, slots=True)
 class Explanation:
-    """A set of causes present together, all other implicated causes absent, and its share."""
+    """A set of causes present together with all other implicated causes absent; its probability."""
 
     causes: tuple[str, ...]
     share: float
@@ -30,11 +30,11 @@ def best_sets(
     at_most: int = 0,
     spent: int | None = None,
 ) -> tuple[Explanation, ...]:
-    """The likeliest sets of implicated causes, best first, with their exact shares.
+    """The most probable sets of implicated causes, best first, with their exact probability.
 
     Implicated: posterior at least 2 % and 1.5 times the prior, the ``at_most`` likeliest (0: two
-    to six, fewer the more entangled the case); every other cause stays summed out. All 2^n sets
-    are asked in one sweep, so nothing is missed. ``spent``: its effort, where it is known.
+    to six, fewer the larger the sum); every other cause is summed out. All 2^n sets are computed
+    in one sweep, so none is missed. ``spent``: the effort of one sweep, if known.
     """
     if not at_most:
         spent = effort(network, evidence) if spent is None else spent
@@ -43,24 +43,24 @@ def best_sets(
         (c for c, p in network.prior.items() if marginal[c] >= 0.02 and marginal[c] >= 1.5 * p),
         key=lambda c: (-marginal[c], c),
     )[:at_most]
-    there = list(product((True, False), repeat=len(implicated)))
+    presence = list(product((True, False), repeat=len(implicated)))
     variants = [
         {
             **evidence,
             **{c: _held(evidence, c, t) for c, t in zip(implicated, states, strict=True)},
         }
-        for states in there
+        for states in presence
     ]
     shares = [exp(min(0.0, x - log_evidence)) for x in log_evidences(network, variants)]
     sets = [
         Explanation(tuple(c for c, t in zip(implicated, states, strict=True) if t), share)
-        for states, share in zip(there, shares, strict=True)
+        for states, share in zip(presence, shares, strict=True)
     ]
     likely = sorted((e for e in sets if e.share > 1e-9), key=lambda e: (-e.share, e.causes))
     return tuple(likely[:how_many])
 
 
 def _held(evidence: Evidence, cause: str, there: bool) -> Likelihood:
-    """The cause held present or absent, with what was said of the cause itself."""
+    """The likelihood that fixes the cause present or absent, times its own evidence."""
     seen = evidence.get(cause, Likelihood(1.0, 1.0))
     return Likelihood(0.0, seen.if_present) if there else Likelihood(seen.if_absent, 0.0)

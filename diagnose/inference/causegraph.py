@@ -1,7 +1,4 @@
-"""The cause graph of one case: causes, conditions, findings and who brings about whom.
-
-Imported by whatever builds such a graph or reads one; networkx comes in here.
-"""
+"""The cause graph of one case: causes, conditions and findings, linked from cause to effect."""
 
 from __future__ import annotations
 
@@ -17,17 +14,17 @@ from knowledge.model import Cause, Condition, Finding, Shift
 
 EXPECTED_CAUSES = 0.8  #: root causes expected in a real complaint before anything is known
 MOST_PRIOR = 0.3
-CONDITION_LEAK = 0.001  #: a hidden state comes about without any cause of the book (judgement)
+CONDITION_LEAK = 0.001  #: P(condition | no listed cause present) (judgement)
 
 Graph: TypeAlias = "nx.DiGraph[str]"
 
 
 class CircleError(Exception):
-    """The rules of this case make a circle."""
+    """The links of this case make a circle."""
 
 
 def weights(causes: Mapping[str, Cause], conclusions: InferenceResult) -> dict[str, float]:
-    """How common each cause that this engine can have is beside the others: rate times shifts."""
+    """The relative frequency of each cause this engine can have: rate times shifts."""
     weight = {c.id: c.rate.value for c in causes.values() if c not in conclusions.excluded}
     shifts: dict[str, float] = {}
     for _, shifted in conclusions.shifts:
@@ -45,8 +42,10 @@ def priors(
     conclusions: InferenceResult,
     learned: Mapping[str, float] | None = None,
 ) -> dict[str, float]:
-    """P(cause) before evidence: weights, times what a shop has ``learned``, normalised over
-    what this engine can have."""
+    """P(cause) before evidence: weights times a shop's ``learned`` factors, normalised.
+
+    Only causes that this engine can have get a prior. Both dicts go by the cause's id.
+    """
     weight = weights(causes, conclusions)
     for id_, factor in (learned or {}).items():
         if id_ in weight:
@@ -60,8 +59,11 @@ def build(
     conclusions: InferenceResult,
     learned: Mapping[str, float] | None = None,
 ) -> Graph:
-    """The graph of a case. Nodes: ``layer``, ``says``, and ``prior`` or ``leak``; links:
-    ``strength``, ``rules``, ``source``. Raises CircleError."""
+    """Build the graph of a case.
+
+    Node data: ``layer``, ``says``, and ``prior`` or ``leak``; edge data: ``strength``, ``rules``,
+    ``source``. Raises CircleError.
+    """
     graph: Graph = nx.DiGraph()
     for id_, prior in priors(causes, conclusions, learned).items():
         graph.add_node(id_, layer="cause", says=causes[id_].says, prior=prior)
@@ -97,7 +99,7 @@ def _describe(node: Cause | Condition | Finding) -> dict[str, object]:
 
 
 def as_network(graph: Graph) -> Network:
-    """The graph as numbers for ranking."""
+    """The graph as a noisy-OR network."""
     return Network(
         {n: d["prior"] for n, d in graph.nodes(data=True) if d["layer"] == "cause"},
         {n: d["leak"] for n, d in graph.nodes(data=True) if d["layer"] != "cause"},
@@ -110,7 +112,7 @@ def as_network(graph: Graph) -> Network:
 
 
 def chain(graph: Graph, cause: str, finding: str) -> list[str]:
-    """The likeliest way from a cause to a finding, both ends included; empty if there is none."""
+    """The most probable path from a cause to a finding, both ends included; empty without one."""
     if cause not in graph or finding not in graph or not nx.has_path(graph, cause, finding):
         return []
     path: list[str] = nx.shortest_path(
@@ -120,7 +122,7 @@ def chain(graph: Graph, cause: str, finding: str) -> list[str]:
 
 
 def around(graph: Graph, evidence: set[str], causes: set[str]) -> Graph:
-    """The part of the graph that ties these causes to this evidence."""
+    """The subgraph of all paths from these causes to this evidence."""
     above: set[str] = set()
     for node in evidence & set(graph):
         above |= nx.ancestors(graph, node) | {node}
@@ -135,7 +137,9 @@ def around(graph: Graph, evidence: set[str], causes: set[str]) -> Graph:
 
 
 def columns(graph: Graph) -> dict[str, int]:
-    """Where each node stands from left to right: causes first, findings last, every link goes on.
+    """The column of each node from left to right: causes first, findings last.
+
+    Every link leads to a later column.
 
     >>> g = nx.DiGraph([("worn", "slip"), ("slip", "low"), ("worn", "noise")])
     >>> for node, layer in dict(worn="cause", slip="condition", low="finding", noise="finding").items():
@@ -148,7 +152,7 @@ def columns(graph: Graph) -> dict[str, int]:
         at[node] = max((at[p] + 1 for p in graph.predecessors(node)), default=0)
     last = max(at.values(), default=0)
     inner = [n for n in at if graph.nodes[n]["layer"] == "condition" and not at[n]]
-    for node in inner:  # a state that no cause of this part leads to stands beside the others
+    for node in inner:  # a condition without a cause in this part: one column before its effects
         at[node] = min((at[s] - 1 for s in graph.successors(node)), default=0)
     return {
         n: last if graph.nodes[n]["layer"] == "finding" and not graph.out_degree(n) else at[n]

@@ -1,6 +1,6 @@
-"""Run rules to a fixpoint, with a record of every question each rule asked.
+"""Forward chaining: run rules to a fixpoint and record which findings each rule asked about.
 
-Imported by whatever asks the rules; knows the shape of a rule, never a rule.
+Depends on the shape of a rule, never on a certain rule.
 """
 
 from __future__ import annotations
@@ -26,7 +26,7 @@ from knowledge.rule_api import (
 
 @dataclass(frozen=True, slots=True)
 class Observation:
-    """What was said of a finding, and how sure the person is that it is right."""
+    """The state observed of a finding, and the probability that the observation is right."""
 
     state: State
     sure: float = 1.0
@@ -34,7 +34,7 @@ class Observation:
 
 @dataclass(frozen=True)
 class Facts:
-    """Everything a case states, in the book's words and SI units."""
+    """The observations, readings, measurements and limits of a case, in SI units."""
 
     observations: Mapping[Finding, Observation] = field(default_factory=dict)
     readings: Sequence[Reading] = ()
@@ -44,15 +44,12 @@ class Facts:
 
 @dataclass(frozen=True, slots=True)
 class Trace:
-    """A conclusion that was drawn, by which rule, from which findings that stood when asked.
-
-    ``measures`` had a value when asked for; ``read`` is whether the gauge readings were looked at.
-    """
+    """Why a conclusion was drawn: the rule, and what it read before."""
 
     rule: Rule
-    premises: tuple[Finding, ...]
-    measures: tuple[Measure, ...] = ()
-    read: bool = False
+    premises: tuple[Finding, ...]  #: findings whose state the rule asked for and that had it
+    measures: tuple[Measure, ...] = ()  #: measures that had a value
+    read: bool = False  #: whether the rule looked at gauge readings
 
 
 @dataclass(frozen=True)
@@ -69,25 +66,25 @@ class InferenceResult:
 
 
 class WorkingMemory:
-    """What is known while rules run; writes down every question (implements ``Known``)."""
+    """What is known while rules run; records every question (implements ``Known``)."""
 
     def __init__(self, facts: Facts) -> None:
         self._facts = facts
         self._derived: dict[Finding, set[State]] = {}
-        self.forget()
+        self.start_record()
 
-    def forget(self) -> None:
-        """Begin a new list of questions."""
+    def start_record(self) -> None:
+        """Clear the record of questions before another rule runs."""
         self.questions: dict[Finding, bool] = {}
         self.figures: dict[Measure, None] = {}
         self.read = False
 
     def has(self, finding: Finding) -> bool:
-        """Reported present, or not reported and derived present."""
+        """Whether the finding was observed present, or not observed and derived present."""
         return self._stands(finding, State.PRESENT)
 
     def lacks(self, finding: Finding) -> bool:
-        """Reported absent, or not reported and derived absent."""
+        """Whether the finding was observed absent, or not observed and derived absent."""
         return self._stands(finding, State.ABSENT)
 
     def readings(self) -> Sequence[Reading]:
@@ -108,7 +105,7 @@ class WorkingMemory:
         return self._facts.limits.get(limit, limit.typical)
 
     def add(self, derived: Derived) -> bool:
-        """Note what follows; True where it was not known before."""
+        """Add a derived finding; return whether it is new."""
         states = self._derived.setdefault(derived.finding, set())
         new = derived.state not in states
         states.add(derived.state)
@@ -140,20 +137,20 @@ def infer(statements: Iterable[Statement], facts: Facts) -> InferenceResult:
     rules = [s for s in statements if isinstance(s, Rule)]
     memory = WorkingMemory(facts)
     waiting = deque(rules)
-    there = set(rules)  #: those that wait
+    queued = set(rules)
     interested: dict[Finding, dict[Rule, None]] = {}
     last: dict[Rule, _Run] = {}
     while waiting:
         rule = waiting.popleft()
-        there.remove(rule)
+        queued.remove(rule)
         last[rule] = run = _run(rule, memory)
         for finding in run.asked:
             interested.setdefault(finding, {})[rule] = None
         for conclusion, _ in run.drawn:
             if isinstance(conclusion, Derived) and memory.add(conclusion):
-                again = [r for r in interested.get(conclusion.finding, {}) if r not in there]
+                again = [r for r in interested.get(conclusion.finding, {}) if r not in queued]
                 waiting.extend(again)
-                there.update(again)
+                queued.update(again)
     out = InferenceResult({}, {}, {}, {}, {}, {}, {})
     for statement in statements:
         if isinstance(statement, Rule):
@@ -165,14 +162,14 @@ def infer(statements: Iterable[Statement], facts: Facts) -> InferenceResult:
 
 
 class _Run(NamedTuple):
-    """What a rule concluded, each with its trace but for links, and what it asked."""
+    """The conclusions of one run of a rule, with traces except for links; findings asked about."""
 
     drawn: list[tuple[Conclusion, Trace | None]]
     asked: tuple[Finding, ...]
 
 
 def _run(rule: Rule, memory: WorkingMemory) -> _Run:
-    memory.forget()
+    memory.start_record()
     drawn: list[tuple[Conclusion, Trace | None]] = []
     for conclusion in rule.does(memory):
         trace = None

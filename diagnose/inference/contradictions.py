@@ -1,7 +1,7 @@
-"""What does not fit together, besides what the rules say; imported by ``consultation``.
+"""Contradictions besides those that rules state.
 
-By derivation: something reported that cannot be where a rule is right. By probability: a finding
-that hardly fits the rest.
+By derivation: an observation that is the opposite of what a rule derives. By probability: a
+finding that is very improbable given all the others.
 """
 
 from __future__ import annotations
@@ -15,14 +15,14 @@ from diagnose.inference.network import Evidence
 from knowledge.model import Finding, State
 from knowledge.rule_api import Contradiction
 
-DERIVED_SURE = 0.9  #: what is derived less surely than this contradicts nothing
-ODD = 0.004  #: a finding less likely than this, given all the others, is asked for again
+DERIVED_SURE = 0.9  #: a finding derived with less certainty contradicts nothing
+ODD = 0.004  #: a finding less probable than this given all the others is a contradiction
 
 
 def by_derivation(
     conclusions: InferenceResult, observations: Mapping[Finding, Observation]
 ) -> Iterator[Contradiction]:
-    """Reports that a rule derives the opposite of."""
+    """Observations whose opposite a rule derives."""
     for derived, trace in conclusions.derived.items():
         observation = observations.get(derived.finding)
         if observation and observation.state is not derived.state and derived.sure >= DERIVED_SURE:
@@ -39,15 +39,15 @@ def by_odds(
     findings: Mapping[str, Finding],
     without: Mapping[str, Without],
     log_evidence: float,
-    told: Container[Finding],
+    named: Container[Finding],
 ) -> Iterator[Contradiction]:
-    """Findings that all the others together make very unlikely; ``told`` are told already."""
+    """Findings that are very improbable given all the others, without those already ``named``."""
     for name, seen in evidence.items():
-        if name not in findings:  # a condition: its evidence is a survey's
+        if name not in findings:  # a condition, whose evidence comes from the survey
             continue
         finding, rest = findings[name], without[name].log_evidence
         chance = exp(log_evidence - rest) / max(seen.if_present, seen.if_absent)
-        if chance < ODD and finding not in told:
+        if chance < ODD and finding not in named:
             yield Contradiction(
                 (finding,),
                 f"'{finding.stated(seen.there)}' hardly fits the rest "

@@ -1,8 +1,7 @@
-"""Exact marginals of a noisy-OR network by signed elimination.
+"""Exact marginals of a noisy-OR network by signed variable elimination.
 
-Imported by ``ranking``, ``consultation``, ``outcomes`` and ``checking``. Several bodies of evidence
-that differ a little ("without this finding", "if that were seen") share one elimination, as a
-leading axis of every table.
+Several variants of the evidence ("without this finding", "if that were seen") share one
+elimination, as a leading axis of every table.
 """
 
 from __future__ import annotations
@@ -17,8 +16,8 @@ from diagnose.inference.network import Evidence, Network
 from diagnose.inference.ordering import best_order
 from diagnose.inference.splitting import Array, Split, Table, split
 
-BULKY = 4_096  #: numbers in a table from which it is worth saving a copy
-WIDEST = 22  #: variables in one table; above it memory, not time, would end the run
+BULKY = 4_096  #: entries of a table from which multiplying in place is worth it
+WIDEST = 22  #: variables in one table; wider ones do not fit into memory
 
 
 class TooEntangledError(Exception):
@@ -35,15 +34,15 @@ class Posterior:
 
     marginal: dict[str, float]
     log_evidence: float
-    effort: int  #: how many numbers the sweep went through, of one variant
+    effort: int  #: table entries of one sweep, for one variant
 
 
 def posterior(
     network: Network, evidence: Evidence, precision: type[np.floating] = np.float64
 ) -> Posterior:
-    """Every marginal of the nodes that matter to the evidence; other roots keep their prior.
+    """The marginals of the nodes relevant to the evidence; other roots keep their prior.
 
-    Leaves seen for certain have no marginal; name a node with Likelihood(1, 1) to get its own.
+    A leaf observed with certainty has no marginal; give a node Likelihood(1, 1) to get one.
 
     Raises ImpossibleEvidenceError, TooEntangledError.
     """
@@ -61,8 +60,8 @@ def posteriors(
 ) -> list[Posterior]:
     """The posterior under each variant of the evidence, in one sweep.
 
-    ``asked``: only these nodes need a marginal; all that have one where left out.
-    A variant that cannot be has a log evidence of minus infinity. Raises TooEntangledError.
+    ``asked``: the nodes that need a marginal; default all.
+    An impossible variant has a log evidence of minus infinity. Raises TooEntangledError.
     """
     if not variants:
         return []
@@ -71,7 +70,7 @@ def posteriors(
 
 @dataclass(frozen=True, slots=True)
 class Sweep:
-    """What one sweep leaves: posteriors, and the beliefs of every wanted variable."""
+    """The result of one sweep: posteriors, and the belief of every wanted variable."""
 
     net: Split
     belief: dict[int, Array]
@@ -84,9 +83,9 @@ def sweep(
     precision: type[np.floating] = np.float64,
     asked: Collection[str] | None = None,
 ) -> Sweep:
-    """Sum everything out forward, and back again for the marginals of each variant.
+    """Eliminate all variables forward, then backward for the marginals of each variant.
 
-    ``asked``: only these nodes need a belief; all where left out.
+    ``asked``: the nodes that need a belief; default all.
     """
     net = split(network, variants, precision, asked)
     buckets = _eliminate(net.tables, net.variables)
@@ -103,8 +102,8 @@ def sweep(
         for name, hidden, p, q in net.folded:
             off, on = (float(b) for b in belief[hidden][k])
             found[name] = off * p + on * p * (1.0 - q) / (1.0 - p * q)
-        for leaf in net.denied.values():
-            if leaf.enough_for_survey[min(k, len(leaf.enough_for_survey) - 1)]:
+        for leaf in net.absent.values():
+            if leaf.absent[min(k, len(leaf.absent) - 1)]:
                 found.update(
                     (n, p * (1.0 - q) / (1.0 - p * q)) for n, p, q in leaf.lone if n in found
                 )
@@ -113,13 +112,13 @@ def sweep(
 
 
 def effort(network: Network, evidence: Evidence) -> int:
-    """How many numbers one sweep of this evidence goes through."""
+    """Number of table entries in one sweep of this evidence."""
     net = split(network, [evidence], np.float64)
     return sum(1 << len(b.scope) for b in _eliminate(net.tables, net.variables))
 
 
 def log_evidences(network: Network, variants: Sequence[Evidence]) -> list[float]:
-    """ln P(evidence) of each variant, in half a sweep. Raises TooEntangledError."""
+    """ln P(evidence) of each variant, by a forward sweep only. Raises TooEntangledError."""
     if not variants:
         return []
     net = split(network, variants, np.float64)
@@ -129,7 +128,7 @@ def log_evidences(network: Network, variants: Sequence[Evidence]) -> list[float]
 
 @dataclass(slots=True)
 class _Bucket:
-    """One variable being summed out: its own tables, and messages from earlier buckets."""
+    """The tables of one variable to eliminate, and messages from earlier buckets."""
 
     variable: int
     scope: tuple[int, ...]
@@ -139,7 +138,7 @@ class _Bucket:
 
 
 def _eliminate(tables: list[Table], variables: int) -> list[_Bucket]:
-    """Assign every table and message the bucket that sums its first variable out.
+    """Assign every table and message to the bucket that eliminates its first variable.
 
     Raises TooEntangledError.
     """
@@ -147,7 +146,7 @@ def _eliminate(tables: list[Table], variables: int) -> list[_Bucket]:
     if max((len(around) for _, around in order), default=0) >= WIDEST:
         raise TooEntangledError
     position = {v: i for i, (v, _) in enumerate(order)}
-    # soonest gone first: tables then share their last axes and numpy runs over long rows
+    # first eliminated first: tables then share their last axes and numpy runs over long rows
     buckets = [
         _Bucket(v, tuple(sorted((v, *around), key=position.__getitem__)), [], [])
         for v, around in order
@@ -161,10 +160,10 @@ def _eliminate(tables: list[Table], variables: int) -> list[_Bucket]:
 
 
 def _spread(place: Mapping[int, int], table: Table) -> Array:
-    """The table with one axis for every variable of the scope, behind the variants' axis."""
+    """The table with one axis for every variable of the scope, after the variants' axis."""
     variables, values = table
     at = [place[v] for v in variables]
-    if len(at) == 2 and at[0] > at[1]:  # a message, of more, is in the scope's order already
+    if len(at) == 2 and at[0] > at[1]:  # larger messages are in the scope's order already
         values = values.swapaxes(1, 2)
     shape = [len(values)] + [1] * len(place)
     for i in at:
@@ -173,7 +172,7 @@ def _spread(place: Mapping[int, int], table: Table) -> Array:
 
 
 def _product(scope: tuple[int, ...], tables: list[Table]) -> Array:
-    """All tables multiplied over the whole scope, small ones first."""
+    """The product of all tables over the whole scope, small ones first."""
     place = {v: i for i, v in enumerate(scope)}
     full: Array = np.ones((1,) * (len(scope) + 1))
     for table in sorted(tables, key=lambda t: t[1].size):
@@ -183,7 +182,7 @@ def _product(scope: tuple[int, ...], tables: list[Table]) -> Array:
 
 
 def _times(left: Array, right: Array) -> Array:
-    """The product, in the place of ``left`` where it is large enough: memory costs time."""
+    """The product; computed in place of a large ``left``, because allocation costs time."""
     if left.size < BULKY or not left.flags.writeable:
         return left * right
     if left.shape != np.broadcast_shapes(left.shape, right.shape):
@@ -192,7 +191,7 @@ def _times(left: Array, right: Array) -> Array:
 
 
 def _forward(buckets: list[_Bucket], variants: int) -> tuple[list[Table], Array]:
-    """Sum variables out one after another; the logarithm of what is left, for each variant."""
+    """Eliminate variables in turn; return the messages and the log of the total per variant."""
     sizes: list[Array] = []
     messages: list[Table] = []
     for bucket in buckets:
@@ -214,11 +213,11 @@ def _forward(buckets: list[_Bucket], variants: int) -> tuple[list[Table], Array]
 
 
 def _backward(buckets: list[_Bucket], messages: list[Table], wanted: set[int]) -> dict[int, Array]:
-    """Derivatives of P(evidence) with respect to every message, which give the marginals.
+    """Beliefs of the wanted variables, from derivatives of P(evidence) for every message.
 
     A bucket's product summed onto a message's scope is that message times its derivative, so
-    one division gives it; where the message is zero the product is made again without it.
-    Messages with nothing wanted above them are left alone.
+    one division gives it; where the message is zero the product is computed without it.
+    Messages with no wanted variable above them are skipped.
     """
     needed: list[bool] = []
     for bucket in buckets:
@@ -248,15 +247,15 @@ def _backward(buckets: list[_Bucket], messages: list[Table], wanted: set[int]) -
             largest: Array = np.abs(flat).reshape(len(flat), -1).max(axis=1)
             flat /= np.where(largest > 0.0, largest, 1.0).reshape(-1, *(1,) * (flat.ndim - 1))
             slope[i] = flat
-        bucket.full = slope[k] = np.ones(1)  # done with
+        bucket.full = slope[k] = np.ones(1)  # free the memory
     return belief
 
 
 def _onto(joint: Array, scope: tuple[int, ...], kept: tuple[int, ...]) -> Array:
-    """Summed over every variable but the kept; both scopes run in the same order.
+    """The sum over every variable except ``kept``; both scopes have the same order.
 
-    Where summed and kept axes alternate, numpy goes through a large table two numbers at a time:
-    there the last run of summed axes goes first, and the kept are then brought together.
+    Where summed and kept axes alternate, numpy goes through a large table two entries at a time:
+    so the last run of summed axes is summed first, and the kept axes are then made adjacent.
     """
     stays = [v in kept for v in scope]
     if joint.size < BULKY or all(stays) or not joint.flags.c_contiguous:
@@ -270,7 +269,7 @@ def _onto(joint: Array, scope: tuple[int, ...], kept: tuple[int, ...]) -> Array:
 
 
 def _last_summed(joint: Array) -> Array:
-    """Summed over the last axis, short or long."""
+    """The sum over the last axis, fast also where it is short."""
     match joint.shape[-1]:
         case 1:
             return joint[..., 0]

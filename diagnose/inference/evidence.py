@@ -1,7 +1,4 @@
-"""Which findings speak to the network, and how loudly.
-
-Imported by ``consultation``, ``outcomes`` and ``checking``.
-"""
+"""Convert observations and derived findings to likelihoods."""
 
 from __future__ import annotations
 
@@ -12,8 +9,8 @@ from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Likelihood
 from knowledge.model import Finding, Kind, State
 
 
-def of_report(observation: Observation) -> Likelihood:
-    """A report as likelihoods: hard where sure, virtual evidence where not."""
+def likelihood_of(observation: Observation) -> Likelihood:
+    """The likelihood of an observation: hard evidence where certain, else virtual evidence."""
     if observation.state is State.PRESENT:
         return SEEN if observation.sure >= 1.0 else Likelihood.of(observation.sure)
     return SEEN_NOT_THERE if observation.sure >= 1.0 else Likelihood.of(1.0 - observation.sure)
@@ -24,50 +21,49 @@ def gather(
     conclusions: InferenceResult,
     linked: Container[str],
 ) -> dict[str, Likelihood]:
-    """Evidence by finding id, each observation heard once.
+    """Evidence by finding id; no observation counts twice.
 
-    A derived finding speaks only where nothing it was derived from, near or far, speaks
-    already: two statements resting on one observation are one witness. Derived both ways, it
-    is silent.
+    A derived finding is evidence only if nothing it was derived from, directly or not, is evidence
+    already. A finding derived both present and absent is no evidence.
     """
     evidence = {
-        f.id: of_report(r)
+        f.id: likelihood_of(r)
         for f, r in observations.items()
         if f.kind is Kind.SEEN and f.id in linked
     }
-    heard = _heard(evidence, observations, conclusions, linked)
+    counted = _counted(evidence, observations, conclusions, linked)
     derived: dict[Finding, Observation | None] = {}
     for conclusion, trace in conclusions.derived.items():
         finding = conclusion.finding
         if finding in observations or finding.id not in linked:
             continue
-        if heard.intersection(trace.premises):
+        if counted.intersection(trace.premises):
             continue
         if trace.premises and all(p.kind is Kind.LAYOUT for p in trace.premises):
-            continue  # a part that is not there was not looked at
+            continue  # a missing part was not observed
         observation = Observation(conclusion.state, conclusion.sure)
         old = derived.get(finding, observation)
         if old is None or old.state is not observation.state:
             derived[finding] = None
         else:
             derived[finding] = max(old, observation, key=lambda r: r.sure)
-    evidence.update((f.id, of_report(r)) for f, r in derived.items() if r is not None)
+    evidence.update((f.id, likelihood_of(r)) for f, r in derived.items() if r is not None)
     return evidence
 
 
-def _heard(
+def _counted(
     evidence: Container[str],
     observations: Mapping[Finding, Observation],
     conclusions: InferenceResult,
     linked: Container[str],
 ) -> set[Finding]:
-    """Findings that speak, that something they rest on speaks for, or that rest on such a one."""
-    heard = {f for f in observations if f.id in evidence}
+    """Findings that are evidence, or that depend on one, directly or not."""
+    counted = {f for f in observations if f.id in evidence}
     derived = {c: t for c, t in conclusions.derived.items() if c.finding not in observations}
-    heard |= {c.finding for c in derived if c.finding.id in linked}
+    counted |= {c.finding for c in derived if c.finding.id in linked}
     grown = True
     while grown:
-        more = {c.finding for c, t in derived.items() if heard.intersection(t.premises)} - heard
-        heard |= more
+        more = {c.finding for c, t in derived.items() if counted.intersection(t.premises)} - counted
+        counted |= more
         grown = bool(more)
-    return heard
+    return counted

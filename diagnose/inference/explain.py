@@ -1,7 +1,4 @@
-"""Why, why not, and what would change it: figures behind the sentences a report prints.
-
-Imported by ``consultation``, ``report`` and ``pages``; asks ranking, knows no screen.
-"""
+"""Weights of evidence for and against causes, and findings that no cause explains."""
 
 from __future__ import annotations
 
@@ -19,11 +16,11 @@ LEAST_DECIBANS = 0.5  #: below this a finding is not worth a line
 
 @dataclass(frozen=True, slots=True)
 class Weight:
-    """What one piece of evidence does for one cause: 10·log10 of the odds with over without."""
+    """The weight of one finding for one cause, in decibans: 10·log10 of odds with over without."""
 
-    what: str
-    decibans: float
-    chain: tuple[str, ...] = ()
+    what: str  #: id of the finding, or of a condition where a survey is the evidence
+    decibans: float  #: above zero: for the cause
+    chain: tuple[str, ...] = ()  #: node ids from the cause to the finding
 
 
 def odds_decibans(p: float) -> float:
@@ -38,7 +35,10 @@ def weights(
     graph: Graph,
     causes: tuple[str, ...],
 ) -> dict[str, tuple[Weight, ...]]:
-    """For each cause the findings for and against it, strongest first, by leaving each out."""
+    """For each cause the findings for and against it, strongest first.
+
+    ``without``: the posterior without each finding in turn.
+    """
     out: dict[str, list[Weight]] = {c: [] for c in causes}
     for name, rest in without.items():
         for cause in causes:
@@ -49,10 +49,10 @@ def weights(
 
 
 def unexplained(network: Network, evidence: Evidence, marginal: Mapping[str, float]) -> list[str]:
-    """Reported findings that are more likely there by chance than through any listed cause.
+    """Observed findings that chance explains better than any listed cause.
 
-    P(background alone | evidence), by comparing the finding's own background with what its
-    parents' marginals would bring about.
+    Compares the finding's own background with what its parents bring about, given their
+    marginals.
     """
     out = []
     for name, seen in evidence.items():

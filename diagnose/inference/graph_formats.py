@@ -1,7 +1,7 @@
 """The cause graph in open formats that general libraries read: JSON, GraphML, DOT, BIF.
 
-Imported by ``cli``. For BIF, a node's parents are first grouped by mechanism into small OR
-groups, so that every full table stays small; the noisy-OR stays exactly the same.
+For BIF, a node's parents are first grouped by mechanism into small OR groups, so that every full
+table stays small; the noisy-OR stays exactly the same.
 """
 
 from __future__ import annotations
@@ -21,13 +21,13 @@ FORMATS = ("json", "graphml", "dot", "bif")
 
 
 def as_json(graph: Graph) -> str:
-    """Node-link data, as networkx reads it."""
+    """JSON text of node-link data, as networkx reads it."""
     data = nx.node_link_data(graph, edges="links")
     return json.dumps({"schema": 1, **data}, indent=2, ensure_ascii=False, default=list) + "\n"
 
 
 def as_graphml(graph: Graph) -> str:
-    """GraphML; lists of rules are joined with blanks."""
+    """GraphML text; lists of rules are joined with blanks."""
     flat = graph.copy()
     for _, _, data in flat.edges(data=True):
         data["rules"] = " ".join(data["rules"])
@@ -37,7 +37,7 @@ def as_graphml(graph: Graph) -> str:
 
 
 def as_dot(graph: Graph) -> str:
-    """DOT, left to right, layers by shape."""
+    """DOT text, from left to right, with a shape for each layer."""
     shape = {"cause": "box", "condition": "ellipse", "damage": "octagon", "finding": "note"}
     lines = ["digraph causes {", "  rankdir=LR;"]
     for name, data in graph.nodes(data=True):
@@ -49,43 +49,43 @@ def as_dot(graph: Graph) -> str:
     return "\n".join([*lines, "}", ""])
 
 
-def small(
+def with_few_parents(
     network: Network, most: int = MOST_PARENTS, group: Mapping[str, str] | None = None
 ) -> Network:
-    """The same network with no node of more than ``most`` parents.
+    """The same network with at most ``most`` parents for each node.
 
-    Parents are gathered, kindred first (``group`` names each parent's mechanism), into OR
-    nodes without a leak that pass on with certainty.
+    Parents are grouped, first by mechanism (``group``), into OR nodes without a leak whose own
+    link is certain.
     """
     leak = dict(network.leak)
     parents: dict[str, dict[str, float]] = {}
     for name, links in network.parents.items():
         level = sorted(links.items(), key=lambda link: ((group or {}).get(link[0], ""), link[0]))
-        round_ = 0
+        depth = 0
         while len(level) > most:
-            gathered = []
+            grouped = []
             for i in range(0, len(level), most):
                 part = level[i : i + most]
                 if len(part) == 1:
-                    gathered.append(part[0])
+                    grouped.append(part[0])
                     continue
-                node = f"{name}__via_{round_}_{i // most}"
+                node = f"{name}__via_{depth}_{i // most}"
                 leak[node] = 0.0
                 parents[node] = dict(part)
-                gathered.append((node, 1.0))
-            level = gathered
-            round_ += 1
+                grouped.append((node, 1.0))
+            level = grouped
+            depth += 1
         parents[name] = dict(level)
     return Network(network.prior, leak, parents)
 
 
 def as_bif(graph: Graph, network: Network) -> str:
-    """A Bayesian network with full tables; states absent, present."""
+    """BIF text: a Bayesian network with full tables; states absent, present."""
     mechanism = {
         n: f"{d['layer']}:{' '.join(sorted(graph.successors(n)))}"
         for n, d in graph.nodes(data=True)
     }
-    split = small(network, group=mechanism)
+    split = with_few_parents(network, group=mechanism)
     lines = ["network causes {", "}"]
     for name in split.order:
         lines += [f"variable {name} {{", "  type discrete [ 2 ] { absent, present };", "}"]

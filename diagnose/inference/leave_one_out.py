@@ -1,10 +1,10 @@
-"""What each finding does for each cause: the posterior without it; for ``explain``.
+"""The posterior without each finding in turn.
 
-P(evidence) is a straight line in a finding's likelihoods, so one sweep already holds P(evidence
-without it): the slope on the finding's own hidden variable. With each cause put in as evidence
-in turn, that gives P(cause | evidence without the finding) without a sweep a finding.
-An absent finding of several parents is left out exactly while that is cheap; in a very
-entangled case its parents are taken as independent given the evidence.
+P(evidence) is linear in a finding's likelihoods, so one sweep already holds P(evidence without
+it): the slope on the finding's own hidden variable. With each cause added as evidence in turn,
+that gives P(cause | evidence without the finding) without one sweep per finding.
+An absent finding with several parents is left out exactly while that is cheap; in a large case
+its parents are taken as independent given the evidence.
 """
 
 from __future__ import annotations
@@ -16,12 +16,12 @@ from dataclasses import dataclass
 from diagnose.inference.elimination import Sweep, effort, posteriors, sweep
 from diagnose.inference.network import SEEN, Evidence, Network
 
-CHEAP = 1_000_000  #: numbers gone through by the extra sweeps that are still worth exactness
+CHEAP = 1_000_000  #: table entries of the extra sweeps up to which they are made
 
 
 @dataclass(frozen=True, slots=True)
 class Without:
-    """ln P(evidence) and P(cause | evidence), both with one finding left out."""
+    """ln P(evidence) and P(cause | evidence) by cause id, both without one finding."""
 
     log_evidence: float
     marginal: dict[str, float]
@@ -30,9 +30,9 @@ class Without:
 def leave_each_out(
     network: Network, evidence: Evidence, causes: Sequence[str], spent: int | None = None
 ) -> dict[str, Without]:
-    """For every finding: what would be believed of these causes without it.
+    """For every finding: the probability of these causes without it.
 
-    ``spent``: the effort of one sweep of this evidence, where it is known.
+    ``spent``: the effort of one sweep of this evidence, if known.
     """
     variants = [evidence, *({**evidence, c: SEEN} for c in causes)]
     asked = set(evidence)
@@ -40,7 +40,7 @@ def leave_each_out(
         p for n, e in evidence.items() if not e.if_present for p in network.parents.get(n, ())
     )
     done = sweep(network, variants, asked=asked)
-    shared = [n for n, leaf in done.net.denied.items() if len(leaf.links) > 1]
+    shared = [n for n, leaf in done.net.absent.items() if len(leaf.links) > 1]
     spent = effort(network, evidence) if spent is None else spent
     exact = len(shared) * spent <= CHEAP
     out = _one_by_one(network, evidence, shared, causes) if exact else {}
@@ -71,8 +71,8 @@ def _gain(done: Sweep, name: str, evidence: Evidence, k: int) -> float:
     net = done.net
     if name in net.hidden:
         return float(done.belief[net.hidden[name]][k, 0]) / seen.if_present
-    if name in net.denied:
-        leaf = net.denied[name]
+    if name in net.absent:
+        leaf = net.absent[name]
         gain = 1.0 / (seen.if_absent * leaf.stay)
         gain /= math.prod(1.0 - p * q for _, p, q in leaf.lone)
         for parent, q in leaf.links:

@@ -1,4 +1,4 @@
-"""A leaky noisy-OR network as numbers; ``causegraph`` fills it.
+"""A leaky noisy-OR network as numbers.
 
 Links carry the *net* convention: the probability that this parent alone brings the child
 about, the leak excluded (Díez 1993): P(absent | parents) = (1 - leak) · prod(1 - q_i x_i).
@@ -13,19 +13,19 @@ from functools import cached_property
 
 @dataclass(frozen=True, slots=True)
 class Likelihood:
-    """P(what was reported | absent) and P(what was reported | present)."""
+    """P(observation | absent) and P(observation | present)."""
 
     if_absent: float
     if_present: float
 
     @staticmethod
     def of(sure: float) -> Likelihood:
-        """A sighting that is ``sure`` to be right: 1 is seen, 0 is seen not to be there."""
+        """An observation "present" that is right with probability ``sure``; 0 means surely absent."""
         return Likelihood(1.0 - sure, sure)
 
     @property
     def there(self) -> bool:
-        """Whether it says present rather than absent."""
+        """Whether it favours present over absent, or neither."""
         return self.if_present >= self.if_absent
 
 
@@ -37,7 +37,10 @@ Evidence = Mapping[str, Likelihood]
 
 @dataclass(frozen=True)
 class Network:
-    """Roots with a prior, other nodes with a leak and their parents' strengths."""
+    """Roots with a prior, other nodes with a leak and the strengths of their parents, by id.
+
+    Raises ValueError for a parent that does not exist, or a node with parents and a prior.
+    """
 
     prior: Mapping[str, float]
     leak: Mapping[str, float]
@@ -53,7 +56,7 @@ class Network:
 
     @cached_property
     def order(self) -> tuple[str, ...]:
-        """Every node, parents before children; raises ValueError on a circle."""
+        """Every node, parents before children. Raises ValueError for a circle."""
         done: dict[str, None] = {}
         open_: set[str] = set()
         for start in (*self.prior, *self.leak):
@@ -72,7 +75,7 @@ class Network:
         return tuple(done)
 
     def ancestors(self, nodes: set[str]) -> set[str]:
-        """The nodes themselves and all that lies above them."""
+        """The nodes and all their ancestors."""
         found: set[str] = set()
         stack = list(nodes)
         while stack:

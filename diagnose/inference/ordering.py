@@ -1,4 +1,4 @@
-"""A good order to sum variables out; imported by ``elimination`` only."""
+"""A good order of variable elimination."""
 
 from __future__ import annotations
 
@@ -7,14 +7,16 @@ import math
 from collections.abc import Sequence
 from functools import lru_cache
 
-LARGE = 60_000  #: numbers in a sweep from which other orders are worth trying
+LARGE = 60_000  #: entries in a sweep from which other orders are worth trying
 
-Order = list[tuple[int, tuple[int, ...]]]  #: each variable with its neighbours then
+Order = list[
+    tuple[int, tuple[int, ...]]
+]  #: each variable with its neighbours when it is eliminated
 
 
 @lru_cache(maxsize=64)
 def best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
-    """A greedy order; where it comes out large, others are tried and the least is taken."""
+    """A greedy order; if its sum is large, the best of several."""
     best, least = _ordered(scopes, variables, (1, 0), math.inf)
     if least > LARGE:
         for mix in ((1, 1), (2, 1), (4, 1)):
@@ -25,11 +27,11 @@ def best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
 
 
 def _ordered(
-    scopes: tuple[tuple[int, ...], ...], variables: int, mix: tuple[int, int], minimum_change: float
+    scopes: tuple[tuple[int, ...], ...], variables: int, mix: tuple[int, int], limit: float
 ) -> tuple[Order, int]:
-    """Least neighbours first, ties by least fill; or least of a mix of both (weights).
+    """Fewest neighbours first, ties by least fill; ``mix`` weights both.
 
-    The order, and how many numbers it goes through; given up where that is ``enough``.
+    Returns the order and its number of table entries; stops once that reaches ``limit``.
     """
     by_size, by_fill = mix
     neighbours = [0] * variables  #: sets of variables as the bits of a number
@@ -49,20 +51,20 @@ def _ordered(
 
     heap = [entry(v, 0) for v in there]
     heapq.heapify(heap)
-    gone = [False] * variables
+    eliminated = [False] * variables
     order: Order = []
     effort = 0
-    while heap and effort < minimum_change:
+    while heap and effort < limit:
         _, fill, v, size = heapq.heappop(heap)
         around = neighbours[v]
-        if gone[v] or size != around.bit_count():
+        if eliminated[v] or size != around.bit_count():
             continue
         beside = _members(around)
         exact = _fill(around, [neighbours[u] for u in beside]) if size > 1 else 0
         if exact > fill:
             heapq.heappush(heap, entry(v, exact))
             continue
-        gone[v] = True
+        eliminated[v] = True
         order.append((v, beside))
         effort += 2 << size
         for u in beside:
@@ -72,7 +74,7 @@ def _ordered(
 
 
 def _members(bits: int) -> tuple[int, ...]:
-    """The places of the bits that are set."""
+    """The positions of the bits that are set."""
     found = []
     while bits:
         low = bits & -bits
@@ -82,5 +84,5 @@ def _members(bits: int) -> tuple[int, ...]:
 
 
 def _fill(around: int, beside: Sequence[int]) -> int:
-    """How many pairs of neighbours are not neighbours of each other yet."""
+    """Number of pairs of neighbours that are not yet neighbours of each other."""
     return sum((around & ~them).bit_count() - 1 for them in beside) // 2

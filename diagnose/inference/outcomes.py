@@ -1,4 +1,4 @@
-"""What a check may show, and what that would make of the ranking; imported by ``consultation``."""
+"""Predict outcomes of a check: their probability, and the leading cause after each."""
 
 from __future__ import annotations
 
@@ -8,18 +8,18 @@ from math import exp
 
 from diagnose.inference.chaining import Observation
 from diagnose.inference.elimination import Posterior, TooEntangledError, posteriors
-from diagnose.inference.evidence import of_report
+from diagnose.inference.evidence import likelihood_of
 from diagnose.inference.network import Evidence, Network
 from knowledge.model import Cause, Finding
 
-SMALL = 100_000  #: up to this effort several what-ifs go through one sweep
+SMALL = 100_000  #: effort up to which several outcomes share one sweep
 
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
-    """What a check may show and what that would make of the ranking, computed exactly."""
+    """One outcome of a check and the leading cause after it, computed exactly."""
 
-    finding: Finding | None  #: None: none of what it can show
+    finding: Finding | None  #: found present; None: all it can show is absent
     probability: float
     leads: Cause
     leads_with: float
@@ -27,7 +27,7 @@ class Outcome:
 
 @dataclass(frozen=True, slots=True)
 class Supposed:
-    """What might be reported next; ``finding`` is what it shows, None where it shows nothing."""
+    """Observations that may come next; ``finding`` as in ``Outcome``."""
 
     finding: Finding | None
     observations: Mapping[Finding, Observation]
@@ -40,15 +40,15 @@ def outcomes(
     supposed: Sequence[Supposed],
     causes: Mapping[str, Cause],
 ) -> list[Outcome]:
-    """Each supposed report taken in by itself; none where the sum is too large."""
+    """The outcome for each supposed set of observations; empty where the sum is too large."""
     variants = [
-        {**evidence, **{f.id: of_report(r) for f, r in one.observations.items()}}
+        {**evidence, **{f.id: likelihood_of(r) for f, r in one.observations.items()}}
         for one in supposed
     ]
     try:
         if before.effort <= SMALL:
             after = posteriors(network, variants, asked=network.prior)
-        else:  # together they would be more entangled than each by itself
+        else:  # one sweep for all would be larger than one for each
             after = [p for v in variants for p in posteriors(network, [v], asked=network.prior)]
     except TooEntangledError:
         return []

@@ -1,8 +1,8 @@
-"""A noisy-OR network and evidence as tables of one or two variables; for ``elimination``.
+"""Split a noisy-OR network and evidence into tables of one or two variables.
 
 A present finding is 1 minus a product: it is split with a hidden two-state variable of
 weights +1 and -(1 - leak), so every table has two variables whatever the fan-in (after
-Heckerman 1989 and Díez & Galán 2003). An absent finding is a plain product and couples nothing.
+Heckerman 1989 and Díez & Galán 2003). An absent finding is a plain product and couples no causes.
 """
 
 from __future__ import annotations
@@ -23,20 +23,20 @@ _NOTHING = Likelihood(1.0, 1.0)
 
 
 @dataclass(frozen=True, slots=True)
-class Denied:
-    """A leaf absent, or not looked at, in every variant: a plain product over its parents."""
+class AbsentLeaf:
+    """A leaf absent or without evidence in every variant: a plain product over its parents."""
 
     links: list[tuple[int, float]]
-    lone: list[tuple[str, float, float]]  #: roots of this one child: name, prior, link
-    enough_for_survey: Array  #: by variant, whether it is absent there
-    stay: float
+    lone: list[tuple[str, float, float]]  #: roots with no other child: name, prior, strength
+    absent: Array  #: shape (variants or 1,): whether it is absent
+    stay: float  #: 1 - leak
 
 
 @dataclass(slots=True)
 class Split:
-    """The network restricted to what matters, as tables of one or two variables.
+    """The network restricted to relevant nodes, as tables of one or two variables.
 
-    Every table has a leading axis of one entry a variant, or of one for all.
+    Every table has a leading axis of length variants, or 1 for all variants.
     """
 
     index: dict[str, int]
@@ -46,7 +46,7 @@ class Split:
     tables: list[Table] = field(default_factory=list)
     folded: list[tuple[str, int, float, float]] = field(default_factory=list)
     hidden: dict[str, int] = field(default_factory=dict)  #: a leaf's hidden variable
-    denied: dict[str, Denied] = field(default_factory=dict)  #: findings that couple nothing
+    absent: dict[str, AbsentLeaf] = field(default_factory=dict)  #: leaves that couple no causes
 
 
 def split(
@@ -55,9 +55,9 @@ def split(
     precision: type[np.floating],
     asked: Collection[str] | None = None,
 ) -> Split:
-    """Split every node; a root with one child and no evidence is summed out on the spot.
+    """Split every node; a root with one child and no evidence is summed out immediately.
 
-    ``asked``: the nodes whose belief is wanted; every node where left out.
+    ``asked``: the nodes whose belief is wanted; default all.
     """
     named = {n for v in variants for n in v}
     kept = network.ancestors(named)
@@ -92,11 +92,11 @@ def split(
         every = network.parents.get(name, {})
         links = [(index[p], q) for p, q in every.items() if p not in alone]
         lone = [(p, network.prior[p], q) for p, q in every.items() if p in alone]
-        denied = there == 0.0
-        plain = bool((denied | (there == gone)).all() and denied.any())
+        absent = there == 0.0
+        plain = bool((absent | (there == gone)).all() and absent.any())
         if name not in children and plain:
-            net.denied[name] = Denied(links, lone, denied, stay)
-            _plain_product(net, net.denied[name], gone)
+            net.absent[name] = AbsentLeaf(links, lone, absent, stay)
+            _plain_product(net, net.absent[name], gone)
             continue
         hidden = net.variables
         net.variables += 1
@@ -122,18 +122,18 @@ def split(
 
 
 def _pairs(*columns: Array) -> Array:
-    """The columns side by side: one row a variant."""
+    """The columns side by side, shape (variants, columns)."""
     table = np.empty((len(columns[0]), len(columns)), columns[0].dtype)
     for i, column in enumerate(columns):
         table[:, i] = column
     return table
 
 
-def _plain_product(net: Split, leaf: Denied, gone: Array) -> None:
-    """One factor for each parent, and a constant for roots that have no other child."""
+def _plain_product(net: Split, leaf: AbsentLeaf, gone: Array) -> None:
+    """Add one factor per parent, and a constant for roots that have no other child."""
     constant = gone * leaf.stay * math.prod(1.0 - p * q for _, p, q in leaf.lone)
     with np.errstate(divide="ignore"):
-        net.log_scale = net.log_scale + np.log(np.where(leaf.enough_for_survey, constant, gone))
+        net.log_scale = net.log_scale + np.log(np.where(leaf.absent, constant, gone))
     for parent, q in leaf.links:
-        on = np.where(leaf.enough_for_survey, 1.0 - q, 1.0).astype(gone.dtype)
+        on = np.where(leaf.absent, 1.0 - q, 1.0).astype(gone.dtype)
         net.tables.append(((parent,), _pairs(np.ones_like(on), on)))
