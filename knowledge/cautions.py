@@ -6,108 +6,184 @@ A caution is shown before the step it belongs to.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import KW_ONLY, dataclass
 from types import MappingProxyType
 
 from knowledge import sources
-from knowledge.model import Source
+from knowledge.engines import features
+from knowledge.model import Finding, Source
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.work import Caution
 
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Wording:
+    """One sentence of a caution, and the engines it concerns: all where nothing is named.
+
+    A feature nobody has stated may be there, so it rules no sentence out.
+    """
+
+    says: str
+    source: Source
+    _: KW_ONLY
+    only_with: tuple[Finding, ...] = ()  #: any of these features, else it does not concern it
+    not_with: tuple[Finding, ...] = ()  #: none of these features
+
+    def __str__(self) -> str:
+        return self.says
+
+
 #: of every step in which the engine runs; a boat's and a tractor's are shown where they may be meant
 RUNNING = (Caution.EXHAUST, Caution.ROTATING, Caution.HOT, Caution.BOAT, Caution.TRACTOR)
-CAUTIONS: Mapping[Caution, tuple[str, Source]] = MappingProxyType(
+CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
     {
         Caution.HOT: (
-            "hot oil and exhaust burn: let the engine cool, or wear gloves and eye protection; oil "
-            "sprays hot where a sender is taken out under pressure",
-            sources.PRESSURE_CHECK_2006,
+            Wording(
+                "hot oil and exhaust burn: let the engine cool, or wear gloves and eye protection; oil "
+                "sprays hot where a sender is taken out under pressure",
+                sources.PRESSURE_CHECK_2006,
+            ),
         ),
         Caution.EXHAUST: (
-            "exhaust gas kills: run outdoors or with extraction; see to fresh air before running "
-            "indoors",
-            sources.ARMY_TM_307_RUNNING,
+            Wording(
+                "exhaust gas kills: run outdoors or with extraction; see to fresh air before running "
+                "indoors",
+                sources.ARMY_TM_307_RUNNING,
+            ),
         ),
         Caution.ROTATING: (
-            "running engine: guard belts, fan and couplings; hair, sleeves and rings away; lead "
-            "hoses clear",
-            sources.ARMY_TM_307_RUNNING,
+            Wording(
+                "running engine: guard belts, fan and couplings; hair, sleeves and rings away; lead "
+                "hoses clear",
+                sources.ARMY_TM_307_RUNNING,
+            ),
         ),
         Caution.LIFTING: (
-            "vehicle on rated stands on firm ground, wheels chocked, never under a jack alone; "
-            "support the engine before easing its mounts, a tractor's axle and split as well",
-            sources.ARMY_TM_272_TABLE,
+            Wording(
+                "never under a jack alone; support the engine before easing its mounts",
+                sources.ARMY_TM_272_TABLE,
+            ),
+            Wording(
+                "vehicle on rated stands on firm ground, wheels chocked",
+                sources.ARMY_TM_272_TABLE,
+                only_with=(features.IN_A_VEHICLE, features.IN_A_TRACTOR),
+            ),
+            Wording(
+                "tractor: support its axle and the split as well",
+                sources.ARMY_TM_272_TABLE,
+                only_with=(features.IN_A_TRACTOR,),
+            ),
         ),
         Caution.BATTERY: (
-            "disconnect the battery, negative first, before working near starter, sender or "
-            "alternator wires",
-            sources.SUMP_REMOVAL_2003,
+            Wording(
+                "disconnect the battery, negative first, before working near starter, sender or "
+                "alternator wires",
+                sources.SUMP_REMOVAL_2003,
+            ),
         ),
         Caution.SPRING: (
-            "a relief cap, pin or tensioner hides a loaded spring: eye protection, face away, a "
-            "cloth over it; hold the cap with a deep socket (common practice) and release slowly",
-            sources.PRESSURIZED_BLACK_GOLD,
+            Wording(
+                "a relief cap, pin or tensioner hides a loaded spring: eye protection, face away, a "
+                "cloth over it; hold the cap with a deep socket (common practice) and release slowly",
+                sources.PRESSURIZED_BLACK_GOLD,
+            ),
         ),
         Caution.PRESSURE: (
-            "compressed air or pressure pot: regulated, with its own relief and a rated hose, no "
-            "more than needed (3 psi for a bubble test)",
-            COMMON_PRACTICE,
+            Wording(
+                "compressed air or pressure pot: regulated, with its own relief and a rated hose, no "
+                "more than needed (3 psi for a bubble test)",
+                COMMON_PRACTICE,
+            ),
         ),
         Caution.SOLVENT: (
-            "cleaning solvent burns and poisons: outdoors or with extraction, no flame, gloves and "
-            "eye protection; no petrol on skin",
-            sources.ARMY_TM_464_SUMP,
+            Wording(
+                "cleaning solvent burns and poisons: outdoors or with extraction, no flame, gloves and "
+                "eye protection; no petrol on skin",
+                sources.ARMY_TM_464_SUMP,
+            ),
         ),
         Caution.FIRE: (
-            "oil on a hot exhaust, or fuel in the oil, can burn or explode: extinguisher at hand, "
-            "no cranking with a strong smell of fuel",
-            sources.LABORATORY_FUEL,
+            Wording(
+                "oil on a hot exhaust, or fuel in the oil, can burn or explode: extinguisher at hand, "
+                "no cranking with a strong smell of fuel",
+                sources.LABORATORY_FUEL,
+            ),
         ),
         Caution.USED_OIL: (
-            "used oil may cause skin cancer: barrier cream, gloves, wash; no oily rags in pockets",
-            sources.OIL_SERVICE_SAFETY_2002,
+            Wording(
+                "used oil may cause skin cancer: barrier cream, gloves, wash; no oily rags in pockets",
+                sources.OIL_SERVICE_SAFETY_2002,
+            ),
         ),
         Caution.ASBESTOS: (
-            "old gaskets and clutch dust may hold asbestos: no dry scraping, no blowing",
-            COMMON_PRACTICE,
+            Wording(
+                "old gaskets and clutch dust may hold asbestos: no dry scraping, no blowing",
+                COMMON_PRACTICE,
+            ),
         ),
         Caution.EYES: (
-            "eye protection for drilling, grinding, sprung parts and compressed air",
-            sources.TRAINING_PUMP_TEST,
+            Wording(
+                "eye protection for drilling, grinding, sprung parts and compressed air",
+                sources.TRAINING_PUMP_TEST,
+            ),
         ),
         Caution.HEAVY: (
-            "crankshaft, cylinder head and engine are heavy: rated hoist and a second person",
-            COMMON_PRACTICE,
+            Wording(
+                "crankshaft, cylinder head and engine are heavy: rated hoist and a second person",
+                COMMON_PRACTICE,
+            ),
         ),
         Caution.SHARP: (
-            "the edges of a cut filter and of sheet metal are sharp: gloves",
-            COMMON_PRACTICE,
+            Wording(
+                "the edges of a cut filter and of sheet metal are sharp: gloves",
+                COMMON_PRACTICE,
+            ),
         ),
         Caution.HAND_TURN: (
-            "turn by hand only with plugs out, ignition or fuel off, a diesel's stop lever pulled",
-            COMMON_PRACTICE,
+            Wording(
+                "turn by hand only with plugs out, ignition or fuel off, a diesel's stop lever pulled",
+                COMMON_PRACTICE,
+            ),
         ),
         Caution.WASTE: (
-            "catch and label waste, let filters drain; nothing into drains, soil, water or bins; "
-            "oily rags in a closed metal bin",
-            sources.USED_OIL_HANDLING_2007,
+            Wording(
+                "catch and label waste, let filters drain; nothing into drains, soil, water or bins; "
+                "oily rags in a closed metal bin",
+                sources.USED_OIL_HANDLING_2007,
+            ),
         ),
         Caution.INJECTION: (
-            "injection spray goes through skin: keep clear when unions are cracked",
-            COMMON_PRACTICE,
+            Wording(
+                "injection spray goes through skin: keep clear when unions are cracked",
+                COMMON_PRACTICE,
+                only_with=(features.DIESEL,),
+            ),
         ),
         Caution.BOAT: (
-            "petrol boat: run the blower and smell the bilge; no ignition until free of vapour; "
-            "moor her against movement",
-            COMMON_PRACTICE,
+            Wording(
+                "boat: moor her against movement",
+                COMMON_PRACTICE,
+                only_with=(features.IN_A_BOAT,),
+            ),
+            Wording(
+                "petrol boat: run the blower and smell the bilge; no ignition until free of vapour",
+                COMMON_PRACTICE,
+                only_with=(features.IN_A_BOAT,),
+                not_with=(features.DIESEL,),
+            ),
         ),
         Caution.TRACTOR: (
-            "tractor: power take-off and hydraulics off, brakes locked",
-            COMMON_PRACTICE,
+            Wording(
+                "tractor: power take-off and hydraulics off, brakes locked",
+                COMMON_PRACTICE,
+                only_with=(features.IN_A_TRACTOR,),
+            ),
         ),
         Caution.PRIMING: (
-            "priming with a drill: coil off, hands off, key out; the drill can kick",
-            COMMON_PRACTICE,
+            Wording(
+                "priming with a drill: coil off, hands off, key out; the drill can kick",
+                COMMON_PRACTICE,
+            ),
         ),
     }
 )

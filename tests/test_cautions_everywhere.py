@@ -262,7 +262,8 @@ def test_the_battery_comes_first_where_the_sump_comes_off() -> None:
 
 
 def test_the_spring_is_held_covered_and_let_out_slowly() -> None:
-    says, _ = CAUTIONS[Caution.SPRING]
+    (wording,) = CAUTIONS[Caution.SPRING]
+    says = wording.says
     for words in ("deep socket", "eye protection", "cloth", "release slowly", "face away"):
         assert words in says
     assert len(says) < 200

@@ -80,12 +80,12 @@ def test_each_caution_of_a_check_is_shown_in_its_stage_before_its_steps(name: st
     for i, stage in enumerate(plan(name)["stages"]):
         named = named_in(stage, name)
         for caution in named - OF_SOME_ENGINES:
-            says = CAUTIONS[caution][0]
+            says = CAUTIONS[caution][0].says
             assert says in stage["cautions"]
             head = re.split(r" open: | \d+\.1 ", text[i])[0]
             assert f"caution: {says}" in head
             assert f"> caution: {says}" in re.split(r"\n- open: |\n### ", sheet[i])[0]
-        shown = {c for c in Caution if CAUTIONS[c][0] in stage["cautions"]}
+        shown = {c for c in Caution if CAUTIONS[c][0].says in stage["cautions"]}
         assert shown <= named
 
 
@@ -96,11 +96,11 @@ def test_cautions_of_some_engines_are_shown_on_those() -> None:
         ("gannet", Caution.INJECTION),
         *(("smew", c) for c in OF_SOME_ENGINES),
     ):
-        shown = [s for s in plan(name)["stages"] if CAUTIONS[caution][0] in s["cautions"]]
+        shown = [s for s in plan(name)["stages"] if CAUTIONS[caution][0].says in s["cautions"]]
         named = [s for s in plan(name)["stages"] if caution in named_in(s, name)]
         assert shown == named
         assert shown, (name, caution)
-    assert not any(CAUTIONS[Caution.BOAT][0] in s["cautions"] for s in plan("heron")["stages"])
+    assert not any(CAUTIONS[Caution.BOAT][0].says in s["cautions"] for s in plan("heron")["stages"])
 
 
 @pytest.mark.parametrize("name", OPEN)
@@ -120,7 +120,7 @@ def test_a_spring_is_held_and_released_slowly(name: str) -> None:
 def test_the_battery_comes_first_where_the_sump_comes_off(name: str) -> None:
     stages = [s for s in plan(name)["stages"] if "sump_off" in s["opens"]]
     for stage in stages:
-        assert stage["cautions"][0] == CAUTIONS[Caution.BATTERY][0]
+        assert stage["cautions"][0] == CAUTIONS[Caution.BATTERY][0].says
 
 
 def test_a_sump_comes_off_in_some_of_these_plans() -> None:

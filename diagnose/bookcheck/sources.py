@@ -29,9 +29,10 @@ def sources(whole: Whole) -> Result:
         faults += [
             f"{name}: {field}: a number without source or mark" for field, ok in numbers if not ok
         ]
-    for caution, (_, source) in CAUTIONS.items():
-        seen.add(source)
-        faults += _unfit(f"caution {caution}", source)
+    for caution, wordings in CAUTIONS.items():
+        for wording in wordings:
+            seen.add(wording.source)
+            faults += _unfit(f"caution {caution}", wording.source)
     count["sources"] = len(seen)
     return Result(
         "sources", "every statement and number has a source or a mark", count, tuple(faults)

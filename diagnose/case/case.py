@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 from pathlib import Path
 
 from diagnose.case.schema import (
@@ -19,6 +20,7 @@ from diagnose.case.schema import (
 )
 from diagnose.inference.chaining import Facts, Observation
 from knowledge.engines.dimensions import Dimensioned
+from knowledge.engines.features import PLACES
 from knowledge.engines.profiles import Profile
 from knowledge.model import Cause, Finding, Kind, Limit, Measure, Reading, Stage, State
 from knowledge.work import Layout, Task
@@ -121,6 +123,21 @@ class Case:
                 measures.setdefault(m.measure, []).append(m.value)
         readings = [r.reading for r in self.readings if _RANK[r.stage] <= _RANK[up_to]]
         return Facts(observations, readings, measures, self.limits)
+
+    @cached_property
+    def known_features(self) -> dict[Finding, State]:
+        """What is known of how the engine is built and where it works.
+
+        A [[finding]] about a feature goes before the layout and the [engine] table. An engine
+        that works in one place works in no other.
+        """
+        known = dict(self.features)
+        for sighting in self.sightings:
+            if sighting.finding.kind is Kind.LAYOUT and sighting.observation is not None:
+                known[sighting.finding] = sighting.observation.state
+        if any(known.get(place) is State.PRESENT for place in PLACES):
+            known = {**dict.fromkeys(PLACES, State.ABSENT), **known}
+        return known
 
     def answered(self) -> frozenset[Finding]:
         """Findings that were asked about, whatever was answered."""

@@ -174,7 +174,7 @@ def _told(word: Word) -> dict[str, Any]:
             f"{fact.replace('_', ' ')}: {OFTENER[shift]}" for fact, shift in word.shifts.items()
         ]
     if "cautions" in out:
-        out["cautions"] = [CAUTIONS[Caution(name)][0] for name in out["cautions"]]
+        out["cautions"] = [w.says for name in out["cautions"] for w in CAUTIONS[Caution(name)]]
     if isinstance(word, Measure | Limit | Task):
         del out["dimension"]
     return out

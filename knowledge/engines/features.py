@@ -83,6 +83,20 @@ PUSHROD_ENGINE = feature(
     "pushrod_engine", "a camshaft in the block", "Is the camshaft in the block, with pushrods?"
 )
 VEE_ENGINE = feature("vee_engine", "cylinders in a vee", "Is it a vee engine?")
+IN_A_BOAT = feature("in_a_boat", "an engine in a boat", "Is the engine in a boat?")
+IN_A_TRACTOR = feature("in_a_tractor", "an engine in a tractor", "Is the engine in a tractor?")
+IN_A_VEHICLE = feature(
+    "in_a_vehicle",
+    "an engine in a road vehicle",
+    "Is the engine in a car, truck or motorcycle?",
+)
+STATIONARY = feature(
+    "stationary",
+    "a stationary engine",
+    "Does the engine stand in one place, as in a generator set or a winch?",
+)
+#: where an engine works: one of these rules out the others
+PLACES = (IN_A_BOAT, IN_A_TRACTOR, IN_A_VEHICLE, STATIONARY)
 DIESEL = feature("diesel", "a diesel engine", "Is it a diesel?")
 WATER_COOLED = feature("water_cooled", "water cooling", "Is the engine water-cooled?")
 OIL_COOLER = feature("oil_cooler", "an oil cooler", "Is there an oil cooler?")

@@ -23,6 +23,7 @@ DRY_SUMP_RACE = Layout(
         features.LAMP_ONLY,
         features.DIESEL,
         features.PRESSED_PICKUP,
+        features.IN_A_TRACTOR,
     ),
     source=sources.LOWER_ENGINE_NOISE_2006,
     also=("dry sump", "race car dry sump", "belt driven oil pump"),
@@ -30,7 +31,12 @@ DRY_SUMP_RACE = Layout(
 DRY_SUMP_MOTORCYCLE = Layout(
     id="dry_sump_motorcycle",
     says="dry-sump motorcycle: oil in tank or frame, air-cooled, pushrods",
-    has=(features.PUMP_OUTSIDE, features.DRY_SUMP, features.PUSHROD_ENGINE),
+    has=(
+        features.PUMP_OUTSIDE,
+        features.DRY_SUMP,
+        features.PUSHROD_ENGINE,
+        features.IN_A_VEHICLE,
+    ),
     lacks=(
         *drives_but(features.PUMP_OUTSIDE),
         features.OVERHEAD_CAM,
@@ -64,6 +70,7 @@ TURBO_OHC_FOUR = Layout(
         features.VEE_ENGINE,
         features.DIESEL,
         features.DIRECT_GAUGE,
+        features.IN_A_TRACTOR,
     ),
     source=sources.PINPOINT_TEST_2012,
     also=("turbo four", "turbo petrol", "turbo car", "2.0 turbo"),
@@ -80,6 +87,7 @@ MARINE_PETROL_V8 = Layout(
         features.PRESSED_PICKUP,
         features.WATER_COOLED,
         features.TILTS,
+        features.IN_A_BOAT,
     ),
     lacks=(
         *drives_but(features.PUMP_ON_DISTRIBUTOR_SHAFT),
@@ -98,7 +106,13 @@ MARINE_PETROL_V8 = Layout(
 MARINE_DIESEL = Layout(
     id="marine_diesel",
     says="auxiliary diesel of a yacht or launch, inclined, alarm with or without gauge",
-    has=(features.DIESEL, features.PUSHROD_ENGINE, features.WATER_COOLED, features.TILTS),
+    has=(
+        features.DIESEL,
+        features.PUSHROD_ENGINE,
+        features.WATER_COOLED,
+        features.TILTS,
+        features.IN_A_BOAT,
+    ),
     lacks=(
         features.PUMP_ON_DISTRIBUTOR_SHAFT,
         features.PUMP_ON_CHAIN,
@@ -121,6 +135,7 @@ GENERATOR_DIESEL = Layout(
         features.LAMP_ONLY,
         features.PUSHROD_ENGINE,
         features.WATER_COOLED,
+        features.STATIONARY,
     ),
     lacks=(
         *drives_but(features.PUMP_OUTSIDE),
@@ -177,6 +192,8 @@ AIR_COOLED_FLAT_FOUR = Layout(
         features.DIESEL,
         features.WATER_COOLED,
         features.VEE_ENGINE,
+        features.IN_A_BOAT,
+        features.IN_A_TRACTOR,
     ),
     source=COMMON_PRACTICE,
     also=("flat four", "boxer", "air cooled", "aircooled", "rear engine"),
@@ -191,6 +208,7 @@ CHAIN_DRIVEN_PUMP_FOUR = Layout(
         features.PUSHROD_ENGINE,
         features.VEE_ENGINE,
         features.MECHANICAL_LIFT_PUMP,
+        features.IN_A_TRACTOR,
     ),
     source=sources.MOTORCYCLE_MANUAL,
     also=("chain driven oil pump", "motorcycle four", "four cylinder bike"),
