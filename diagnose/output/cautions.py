@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from diagnose.diagnosis import Diagnosis
+from knowledge.applying import applies
 from knowledge.cautions import CAUTIONS
-from knowledge.reassembly.applying import applies
 from knowledge.work import Caution
 
 
