@@ -38,7 +38,7 @@ SHOWN_SPEEDS = 4
 FITTED = {
     "main_clearance_fitted": "main_clearance",
     "rod_clearance_fitted": "rod_clearance",
-    "cam_clearance_fitted": "cam_clearance",
+    "cam_clearance_fitted": "cam_bearing_clearance",
     "gear_end_clearance_fitted": "pump_end_clearance",
     "gear_side_clearance_fitted": "pump_side_clearance",
 }

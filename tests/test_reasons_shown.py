@@ -1,0 +1,170 @@
+"""What an answer says of itself: what counts as seen, what a check's outcomes mean, why it is first."""
+
+from __future__ import annotations
+
+import json
+import re
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from diagnose.case.case import Sighting
+from diagnose.case.loading import from_text, load
+from diagnose.case.schema import FindingEntry
+from diagnose.diagnosis import Diagnosis
+from diagnose.inference.chaining import Observation
+from diagnose.output.review import next_step, review
+from diagnose.output.review_data import review as review_data
+from knowledge.book import the_book
+from knowledge.model import Finding, Stage, State
+from tests.command_line import ROOT
+from tests.complaints import OPEN, flat, path_of, plan, teardown
+
+BOOK = the_book()
+
+
+# ------------------------------------------------------------------------ the layout is no observation
+
+
+@pytest.mark.parametrize("layout", sorted(BOOK.layouts))
+def test_what_follows_from_the_layout_alone_is_no_observation(layout: str) -> None:
+    """A part that is not there was not looked at: nothing has been seen yet."""
+    answer = Diagnosis(BOOK, from_text(f'schema = 1\n[engine]\nlayout = "{layout}"\n', None, BOOK))
+    assert answer.inference.evidence == {}
+    assert "Nothing has been seen" in review(answer, "case.toml")
+    for ranked in answer.ranking:
+        assert ranked.probability == pytest.approx(ranked.prior, rel=1e-9)
+
+
+def test_some_layouts_do_conclude_something() -> None:
+    """Otherwise the test above would hold of any code."""
+    derived = [
+        name
+        for name in BOOK.layouts
+        if Diagnosis(
+            BOOK, from_text(f'schema = 1\n[engine]\nlayout = "{name}"\n', None, BOOK)
+        ).inference.result.derived
+    ]
+    assert len(derived) >= 3
+
+
+# ------------------------------------------------------------------------ outcomes
+
+
+def supposing(answer: Diagnosis, reports: dict[Finding, State]) -> dict[str, float]:
+    """The probability of each cause, with these findings written into the case as well."""
+    more = tuple(
+        Sighting(
+            FindingEntry(no=900_000 + i, what=f.id, state=s.value),
+            f,
+            Observation(s),
+            Stage.KNOWN,
+        )
+        for i, (f, s) in enumerate(reports.items())
+    )
+    case = replace(answer.case, sightings=(*answer.case.sightings, *more))
+    network, evidence = answer.inference.network, answer.inference.evidence
+    then = Diagnosis(BOOK, case)
+    assert then.inference.network == network, "the answer to a check changes no link here"
+    assert set(evidence) <= set(then.inference.evidence)
+    return {r.cause.id: r.probability for r in then.ranking}
+
+
+@pytest.mark.parametrize("name", ["heron", "plover", "knot", "dipper"])
+def test_each_outcome_names_the_likeliest_cause(name: str) -> None:
+    """As if the outcome had been written into the case and the case reviewed again."""
+    answer = Diagnosis(BOOK, load(path_of(name), BOOK))
+    assert answer.next_check is not None
+    step = answer.next_check.option
+    found = answer.planner.outcomes(step)
+    assert len(found) >= 2
+    for outcome in found:
+        reports = (
+            {outcome.finding: State.PRESENT}
+            if outcome.finding
+            else dict.fromkeys(step.findings, State.ABSENT)
+        )
+        after = supposing(answer, reports)
+        best = max(after.values())
+        assert outcome.leads_with == pytest.approx(best, abs=0.02)
+        assert after[outcome.leads.id] == pytest.approx(best, abs=0.02)
+        assert outcome.leads_with > min(after.values()) + 0.01
+    text = flat("\n".join(next_step(answer, "case.toml")))
+    for outcome in found:
+        assert f"then {outcome.leads.says} leads, " in text
+
+
+def test_the_probabilities_of_one_questions_answers_add_up() -> None:
+    answer = Diagnosis(BOOK, load(path_of("heron"), BOOK))
+    assert answer.next_check is not None
+    for finding in answer.next_check.option.findings[:3]:
+        both = answer.planner.either_way(finding)
+        assert sum(o.probability for o in both.values()) == pytest.approx(1.0, abs=1e-6)
+        yes = supposing(answer, {finding: State.PRESENT})
+        assert yes[both["yes"].leads.id] == pytest.approx(max(yes.values()), abs=0.02)
+
+
+# ------------------------------------------------------------------------ why a look comes first
+
+
+def test_why_a_look_comes_first_stands_in_the_review() -> None:
+    answer = Diagnosis(BOOK, load(path_of("heron"), BOOK))
+    assert answer.next_check is not None
+    why = "the drain carries it away"
+    other, planner = replace(answer), replace(answer.planner)
+    vars(planner)["choice"] = replace(answer.next_check, evidence=why)
+    vars(other)["planner"] = planner
+    assert f"first, because {why}" in flat("\n".join(next_step(other, "case.toml")))
+    assert review_data(other)["next"][0]["evidence"] == why
+    vars(planner)["choice"] = replace(answer.next_check, evidence="")
+    assert "first, because" not in "\n".join(next_step(other, "case.toml"))
+
+
+def test_why_a_look_comes_first_stands_in_the_plan() -> None:
+    """On the screen and in the data, at the check it belongs to; several jobs have such looks."""
+    looks = 0
+    for name in OPEN:
+        text = flat(teardown(name, "--until", "confident=0.99").out)
+        for stage in plan(name, "--until", "confident=0.99")["stages"]:
+            for check in stage["checks"]:
+                if why := check["evidence"]:
+                    looks += 1
+                    said = rf"\[{check['inspection']}\] first, because {re.escape(flat(why))}"
+                    assert re.search(said, text), f"{name}: {check['inspection']}"
+    assert looks >= 10
+
+
+def test_the_reason_is_one_of_the_book() -> None:
+    from knowledge.access.precedence import BEFORE, FIRST_OF
+
+    reasons = {b.why for b in BEFORE} | {f.why for f in FIRST_OF}
+    given = {
+        check["evidence"]
+        for name in OPEN
+        for stage in plan(name)["stages"]
+        for check in stage["checks"]
+        if check["evidence"]
+    }
+    assert given
+    assert given <= reasons
+
+
+# ------------------------------------------------------------------------ the answer as data and as text
+
+
+@pytest.mark.parametrize("name", ["petrel", "turnstone", "winch"])
+def test_text_and_data_of_a_review_agree(name: str) -> None:
+    """The same causes in the same order, the same alarms, the same next check."""
+    answer = Diagnosis(BOOK, load(Path(ROOT / "cases" / f"{name}.toml"), BOOK))
+    data, text = json.loads(json.dumps(review_data(answer))), review(answer, "case.toml")
+    shown = re.findall(r" \d+\. [<>]? ?\d+ % likely .*?\[(\w+)\]", flat(text))
+    ids = [c["id"] for c in data["causes"]]
+    assert len(shown) == 5
+    assert shown == ids[: len(shown)]
+    for alarm in data["alarms"]:
+        assert f"{alarm['severity'].upper()}: {alarm['says']}" in flat(text)
+    for said in data["contradictions"]:
+        assert said["says"] in flat(text)
+    if data["next"]:
+        assert f"[{data['next'][0]['inspection']}]" in flat(text)
