@@ -23,7 +23,7 @@ from diagnose.output.lines import columns
 ROOT = Path(__file__).parent.parent
 NOBODY = 65534
 #: what the commands load late, and somebody without rights may not be able to
-LATE = ["asking", "budgeting", "forecasting", "graphing", "looking", "recording", "reviewing"]
+LATE = ["interviewing", "budgeting", "forecasting", "graphing", "looking", "recording", "reviewing"]
 
 
 class Done(NamedTuple):

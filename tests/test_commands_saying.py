@@ -11,7 +11,7 @@ import pytest
 from diagnose.case.case import Case
 from diagnose.case.loading import load
 from diagnose.case.writing import start
-from diagnose.cli.prompting import PATIENCE
+from diagnose.cli.interviewing import MOST_MISSES
 from diagnose.output.lines import columns, wrapped
 from knowledge.book import the_book
 from knowledge.model import Kind
@@ -144,8 +144,8 @@ def test_ask_stops_asking(path: Path) -> None:
 
 @pytest.mark.parametrize("word", ["back", "why", "perhaps", "99", "y"])
 def test_ask_is_not_caught_in_an_endless_pipe(path: Path, word: str) -> None:
-    done = ask(path, "x", "", "d", "d", *itertools.repeat(word, 4 * PATIENCE))
-    assert f"{PATIENCE} lines in a row answered no question." in done.err
+    done = ask(path, "x", "", "d", "d", *itertools.repeat(word, 4 * MOST_MISSES))
+    assert f"{MOST_MISSES} lines in a row answered no question." in done.err
     assert load(path, BOOK).job.title == "x"
 
 

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from diagnose.case.loading import load
-from diagnose.cli.tearing_down import until_of
+from diagnose.entry.requests import parse_certainty
 from knowledge.access import CROWDED, EXPERIENCE
 from knowledge.book import the_book
 from knowledge.work import Access
@@ -229,7 +229,7 @@ def test_the_plan_says_for_whom_its_minutes_hold() -> None:
     ],
 )
 def test_until_is_understood(typed: str, meant: float) -> None:
-    assert until_of(typed) == pytest.approx(meant)
+    assert parse_certainty(typed) == pytest.approx(meant)
 
 
 @pytest.mark.parametrize("typed", ["0.8", "80 %"])

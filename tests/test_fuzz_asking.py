@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from diagnose.case.loading import load
-from diagnose.cli.sheets import filled
+from diagnose.entry.sheets import read_sheet
 from diagnose.errors import UserError
 from knowledge.book import the_book
 from tests.command_line import call
@@ -110,7 +110,7 @@ def recorded(folder: Path, number: int) -> bool:
     sheet.write_bytes(data)
     with one("spoilt sheets", data):
         try:
-            answers = filled(sheet)
+            answers = read_sheet(sheet)
         except UserError as bad:
             answers = []
             assert str(bad).strip()  # noqa: PT017

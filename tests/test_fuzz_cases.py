@@ -17,7 +17,7 @@ from hypothesis import strategies as st
 
 from diagnose.case.loading import from_text, load
 from diagnose.case.writing import table_text
-from diagnose.cli.entries import Details, reading
+from diagnose.entry.readings import parse_reading
 from diagnose.errors import BadCaseError, OutOfScopeError, UsageError
 from knowledge.book import the_book
 from knowledge.model import Kind, Measure
@@ -234,7 +234,7 @@ def line_of(dice: random.Random) -> str:
 def heard(text: str) -> None:
     """The line as a figure of every dimension, and as a reading."""
     ways: list[Callable[[], object]] = [partial(parse, text, d) for d in DIMENSIONS.values()]
-    ways.append(partial(reading, text, Details()))
+    ways.append(partial(parse_reading, text))
     for way in ways:
         try:
             way()

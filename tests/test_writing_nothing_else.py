@@ -8,7 +8,7 @@ import pytest
 
 from diagnose.case import disk
 from diagnose.case.loading import LARGEST, load
-from diagnose.case.writing import Entries, append, append_by, start, table_text
+from diagnose.case.writing import NewEntry, append, append_by, start, table_text
 from diagnose.errors import CannotWriteError, UsageError
 from knowledge.book import the_book
 from tests.command_line import call
@@ -147,7 +147,7 @@ def test_what_goes_wrong_while_entries_are_made_writes_nothing(tmp_path: Path) -
     start(case, BOOK, {"title": "x"})
     before = snapshot(tmp_path)
 
-    def broken(_: object) -> Entries:
+    def broken(_: object) -> list[NewEntry]:
         raise ZeroDivisionError
 
     with pytest.raises(ZeroDivisionError):

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
 
@@ -21,7 +22,35 @@ from knowledge.book import Book
 
 Value = str | int | float | bool | date | datetime | list[str] | dict[str, str]
 Fields = Mapping[str, Value | None]
-Entries = Sequence[tuple[str, Fields]]
+
+
+@dataclass(frozen=True, slots=True)
+class NewEntry:
+    """An entry to append: its table, its fields without ``no``, and its place in a sheet."""
+
+    kind: str  #: 'finding', 'reading', 'baseline', 'work' or 'closed'
+    fields: Fields
+    place: str = ""  #: where the person wrote it, for messages: "line 12"
+
+    @property
+    def label(self) -> str:
+        """The entry in a message, while it has no number: "line 12: main_clearance"."""
+        name = str(self.fields.get("what") or self.kind)
+        return f"{self.place}: {name}" if self.place else name
+
+
+@dataclass(frozen=True, slots=True)
+class Appended:
+    """What one append did: the case before and after it, and the entries in between."""
+
+    before: Case
+    after: Case
+    entries: tuple[NewEntry, ...]
+
+    @property
+    def first_number(self) -> int:
+        """The number of the first new entry."""
+        return self.before.last_number + 1
 
 
 def table_text(header: str, fields: Fields) -> str:
@@ -60,35 +89,32 @@ def start(path: Path, book: Book, job: Fields, engine: Fields | None = None) -> 
     return case
 
 
-def append(path: Path, book: Book, entries: Entries) -> Case:
+def append(path: Path, book: Book, entries: Sequence[tuple[str, Fields]]) -> Case:
     """Add entries of ('finding' | 'reading', fields without ``no``); numbers are given here.
 
     The file as it would become is checked whole before anything is written.
     Raises NoCaseError, BadCaseError, CannotWriteError; UsageError where an entry is not right.
     """
-    return append_by(path, book, lambda _: entries)
+    return append_by(path, book, lambda _: [NewEntry(k, fields) for k, fields in entries]).after
 
 
-def append_by(
-    path: Path, book: Book, make: Callable[[Case], Entries], places: Sequence[str] = ()
-) -> Case:
-    """``append`` of what ``make`` says, given the case as it stands under the lock.
+def append_by(path: Path, book: Book, make: Callable[[Case], Sequence[NewEntry]]) -> Appended:
+    """Add what ``make`` returns, given the case as it stands under the lock.
 
-    ``places`` says for each entry where the person wrote it; it may be filled by ``make``.
+    Raises as ``append``, and whatever ``make`` raises; then nothing is written.
     """
     with locked(path) as place:
         old = read_text(path)
         before = from_text(old, path, book)
+        entries = tuple(make(before))
         text = _closed(old)
         labels = {}
-        for i, (kind, fields) in enumerate(make(before)):
-            number = before.last_number + 1 + i
-            text += "\n" + table_text(f"[[{kind}]]", {"no": number, **fields})
-            told_at = f"{places[i]}: " if i < len(places) and places[i] else ""
-            labels[f"{kind} no = {number}"] = told_at + str(fields.get("what") or kind)
-        case = _checked(text, path, book, labels)
+        for number, entry in enumerate(entries, before.last_number + 1):
+            text += "\n" + table_text(f"[[{entry.kind}]]", {"no": number, **entry.fields})
+            labels[f"{entry.kind} no = {number}"] = entry.label
+        after = _checked(text, path, book, labels)
         atomic_write(place, text)
-    return case
+    return Appended(before, after, entries)
 
 
 def tell_engine(path: Path, book: Book, engine: Fields) -> Case:

@@ -58,17 +58,20 @@ def data(content: Mapping[str, Any]) -> None:
     answer(json.dumps({"schema": 1, **content}, indent=2, ensure_ascii=ascii_only))
 
 
-def say(*lines: str, end: str = "\n") -> None:
-    """Remarks, on stderr; where nobody reads them they are lost, and nothing else."""
+def remark_lines(*lines: str, end: str = "\n") -> None:
+    """Print remarks on stderr; where it cannot be written they are lost, and nothing else."""
     waiting.over()
     with contextlib.suppress(OSError):
         for line in lines:
             typer.echo(clean(line) + end, err=True, nl=False)
 
 
-def tell(text: str, indent: int = 0, hang: int | None = None) -> None:
-    """A remark in lines no wider than the screen."""
-    say(*wrapped(text, indent, hang))
+def remark(text: str, indent: int = 0, hang: int | None = None) -> None:
+    """Print a remark on stderr in lines no wider than the screen."""
+    remark_lines(*wrapped(text, indent, hang))
+
+
+say, tell = remark_lines, remark
 
 
 def _let_go() -> None:

@@ -2,26 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from datetime import date
+from collections.abc import Sequence
 from pathlib import Path
 
-from diagnose.case.case import Case
 from diagnose.case.loading import load
-from diagnose.case.writing import Entries, append_by
 from diagnose.cli import paging, printing
 from diagnose.diagnosis import Diagnosis
-from diagnose.errors import UsageError, nearest, plain
+from diagnose.entry.closing import ClosingInput, close
+from diagnose.entry.requests import parse_places
 from diagnose.output import signoff as text
 from diagnose.output import signoff_sheet as sheets
-from diagnose.output.lines import as_typed, wrapped
+from diagnose.output.text.record import close_text
 from diagnose.planning.choosing import SURE
-from diagnose.signoff.closing import obstacles
 from diagnose.signoff.parts import parts_list
 from diagnose.signoff.sheet import Signoff
-from knowledge.book import Book, the_book
-from knowledge.units import TIME, UnitError, parse
-from knowledge.work import Access
+from knowledge.book import the_book
 
 
 def show_signoff(
@@ -38,7 +33,7 @@ def show_signoff(
     paging.ready(page, form)
     book = the_book()
     answer = Diagnosis(book, load(path, book))
-    sheet = Signoff(answer, SURE, _places(opened, answer), whole)
+    sheet = Signoff(answer, SURE, parse_places(opened, answer.planner.tree), whole)
     needed = parts_list(sheet.causes, sheet.places, answer.case.features.get, book)
     if page is not None:
         from diagnose.circuit.settings import setting
@@ -77,113 +72,10 @@ def show_start(
         printing.data(start_text.data(start))
         return
     answer = Diagnosis(book, case)
-    sheet = Signoff(answer, SURE, _places(opened, answer), whole)
+    sheet = Signoff(answer, SURE, parse_places(opened, answer.planner.tree), whole)
     printing.answer(start_text.first_start(start, sheet, str(path)))
 
 
-def _places(names: Sequence[str], answer: Diagnosis) -> frozenset[Access]:
-    """Places of the tree of access by name, with what they need. Raises UsageError."""
-    found: frozenset[Access] = frozenset()
-    known = {a.value: a for a in answer.planner.tree.places}
-    for name in _each(names):
-        if name not in known:
-            raise UsageError(
-                f"--opened: no place '{plain(name, 40)}'.{nearest(name, known)} "
-                f"One of {', '.join(known)}"
-            )
-        found |= answer.planner.tree.closure(known[name])
-    return found
-
-
-def _each(names: Sequence[str]) -> Iterator[str]:
-    """Every name typed, also several with commas between, as the book writes ids."""
-    for name in (n for each in names for n in each.split(",")):
-        yield name.strip().lower().replace("-", "_")
-
-
-def close_job(
-    path: Path,
-    causes: Sequence[str],
-    how: str,
-    remedy: str,
-    minutes: str,
-    reason: str,
-    comeback: Path | None,
-    by: str,
-) -> None:
+def close_job(path: Path, given: ClosingInput) -> None:
     """Write the end of a job into its case. Raises UsageError where something stands open."""
-    book = the_book()
-    if minutes:
-        try:
-            parse(minutes, TIME)
-        except UnitError as error:
-            raise UsageError(f"--minutes: {error}") from None
-
-    def make(case: Case) -> Entries:
-        answer = Diagnosis(book, case)
-        if case.closed is not None and not reason.strip():
-            number = case.closed.entry.no
-            raise UsageError(f"already closed, entry {number}; to close it anew say why: --reason")
-        named = _causes(causes, answer, book)
-        against = obstacles(answer, SURE)
-        if against and not reason.strip():
-            lines = "\n".join(f"- {a}" for a in against)
-            raise UsageError(
-                f"not closed; still open:\n{lines}\nsee to it, or say why it may stay so: --reason"
-            )
-        if not how.strip():
-            raise UsageError(
-                '--how: say how the cause was confirmed, --how "chip found on the seat"'
-            )
-        return [
-            (
-                "closed",
-                {
-                    "when": date.today(),
-                    "by": by or None,
-                    "causes": named,
-                    "how": how,
-                    "remedy": remedy or "; ".join(book.causes[c].remedy for c in named),
-                    "minutes": minutes or None,
-                    "planned": _planned(case, book),
-                    "reason": "; ".join((reason, *against)) if against else reason or None,
-                    "comeback": comeback.name if comeback else None,
-                },
-            )
-        ]
-
-    case = append_by(path, book, make)
-    closed = case.closed
-    assert closed is not None
-    names = " and ".join(c.says for c in closed.causes)
-    lines = wrapped(f"closed: {names}")
-    if closed.entry.reason:
-        lines += wrapped(f"although: {closed.entry.reason}", 2, 4)
-    lines += wrapped(f"saved in {as_typed(str(path))}. The shop's memory: diagnose history")
-    printing.answer("\n".join(lines))
-
-
-def _planned(case: Case, book: Book) -> str | None:
-    """What the plan said when only the complaint was known: kept, for the shop's pace."""
-    from diagnose.history.shop import minutes_planned
-
-    minutes = minutes_planned(case, book)
-    return None if minutes is None else f"{minutes:.0f} min"
-
-
-def _causes(names: Sequence[str], answer: Diagnosis, book: Book) -> list[str]:
-    """The causes named, else those that are as good as certain. Raises UsageError."""
-    found = []
-    for name in _each(names):
-        if name not in book.causes:
-            raise UsageError(
-                f"--cause: no cause '{plain(name, 40)}'.{nearest(name, book.causes)} "
-                "Where the book has none: not_in_the_book"
-            )
-        found.append(name)
-    if found:
-        return list(dict.fromkeys(found))
-    sure = [r.cause.id for r in answer.ranking if r.probability >= SURE]
-    if not sure:
-        raise UsageError("--cause: no cause is as good as certain; name it")
-    return sure
+    printing.answer(close_text(close(path, the_book(), given).after, path))

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 from pathlib import Path
 
@@ -10,7 +9,8 @@ from diagnose.case.loading import load
 from diagnose.cli import paging, printing
 from diagnose.cli.with_history import remembered
 from diagnose.diagnosis import Diagnosis
-from diagnose.errors import UsageError, plain
+from diagnose.entry.requests import parse_certainty
+from diagnose.errors import UsageError
 from diagnose.output import teardown as text
 from diagnose.output import teardown_sheet as sheet
 from diagnose.teardown.changes import Changes
@@ -67,16 +67,4 @@ def plan_wanted(
     little_room: bool,
 ) -> Wishes:
     """The options as wishes. Raises UsageError."""
-    return Wishes(until_of(until), minutes, on_stand, closed_up, first_time, little_room)
-
-
-def until_of(typed: str) -> float:
-    """'confident=0.9', '0.9' or '90 %' as a probability. Raises UsageError."""
-    found = re.fullmatch(r"(?:confident\s*=\s*)?([0-9.]+)\s*(%?)", typed.strip())
-    try:
-        value = float(found[1]) / (100 if found[2] else 1) if found else -1.0
-    except ValueError:
-        value = -1.0
-    if not 0.5 <= value <= 0.99:
-        raise UsageError(f"until: '{plain(typed, 30)}'; write confident=0.9, from 0.5 to 0.99")
-    return value
+    return Wishes(parse_certainty(until), minutes, on_stand, closed_up, first_time, little_room)

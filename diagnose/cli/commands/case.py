@@ -44,9 +44,9 @@ def ask(
 
     Saves after every answer. Answers: y, n, d (don't know), why, back, stop.
     """
-    from diagnose.cli.asking import interview
+    from diagnose.cli.interviewing import ask as run_interview
 
-    interview(case, questions, by)
+    run_interview(case, questions, by)
 
 
 @app.command(short_help="Write findings and readings into a case.")
@@ -96,16 +96,18 @@ def record(
     ] = None,
 ) -> None:
     """Write findings, measurements and readings into a case; nothing is ever lost."""
-    from diagnose.cli.entries import Details
     from diagnose.cli.recording import record_all
+    from diagnose.entry.details import Details
 
     record_all(
         case,
-        facts or [],
-        reading or [],
-        withdraw or [],
-        Details(note, where, by, when, learned, replaces),
-        sheet,
+        facts=facts or [],
+        readings=reading or [],
+        withdraw=withdraw or [],
+        details=Details(
+            note=note, where=where, by=by, when=when, learned=learned, replaces=replaces
+        ),
+        sheet=sheet,
     )
 
 

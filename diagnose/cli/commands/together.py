@@ -97,8 +97,18 @@ def close(
 ) -> None:
     """Write the end of a job into its case; refuses while something is unexplained or open."""
     from diagnose.cli.signing_off import close_job
+    from diagnose.entry.closing import ClosingInput
 
-    close_job(case, cause or [], how, remedy, minutes, reason, comeback_of, by)
+    given = ClosingInput(
+        causes=cause or [],
+        how=how,
+        remedy=remedy,
+        minutes=minutes,
+        reason=reason,
+        comeback_of=comeback_of.name if comeback_of else "",
+        by=by,
+    )
+    close_job(case, given)
 
 
 @app.command(short_help="A page about the job for its owner.")

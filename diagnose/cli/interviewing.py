@@ -1,0 +1,115 @@
+"""``ask``: put the questions of an interview to the person, one line at a time."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+from diagnose.case.loading import named
+from diagnose.case.schema import LONGEST
+from diagnose.cli import printing
+from diagnose.cli.printing import remark, remark_lines
+from diagnose.entry.interview import Interview, new_case_path
+from diagnose.entry.questions import HELP, FindingQuestion, MenuQuestion, Question, Reply
+from diagnose.output import review as text
+from diagnose.output.text.interview import menu_lines, prompt_text, why_lines
+from knowledge.book import the_book
+
+MOST_MISSES = 20  #: lines in a row that answer nothing, before a pipe is given up
+
+
+def ask(path: Path | None, questions: int, by: str) -> None:
+    """Ask until the person stops or no question is left; then print the review."""
+    interview = Interview.begin(path or new_case_path(), the_book(), by, questions)
+    name = named(interview.path)
+    if interview.resumed:
+        remark(f"Going on with {name}. {HELP}.")
+        _show_alarms(interview)
+    else:
+        remark("If the gauge reads zero, or the engine knocks: stop the engine before you read on.")
+        remark(f"Every answer is saved in {name} as it is given. {HELP}.")
+    if not _ask_all(interview):
+        saved = "everything is saved" if interview.saved else "nothing was said, nothing saved"
+        remark(f"Stopped here; {saved}.")
+    if interview.saved:
+        printing.answer(text.review(interview.diagnosis(), str(interview.path)))
+
+
+def _ask_all(interview: Interview) -> bool:
+    """Put every question; False where the person or the input ended first."""
+    misses = 0
+    menu: MenuQuestion | None = None
+    while (question := interview.next_question()) is not None:
+        if isinstance(question, FindingQuestion) and question.left is not None:
+            _show_alarms(interview)
+        elif isinstance(question, MenuQuestion) and question is not menu:
+            menu = question
+            remark_lines(*menu_lines(menu))
+        line = _read_line(prompt_text(question))
+        reply = Reply.STOP if line is None else interview.reply(line)
+        if reply is Reply.STOP:
+            interview.stop()
+            return False
+        if reply is None:
+            misses = 0
+            if isinstance(question, FindingQuestion):
+                _show_alarms(interview)
+        elif reply is not Reply.BACK:
+            _explain(interview, question, reply)
+            misses += 1
+            if misses >= MOST_MISSES and not sys.stdin.isatty():
+                remark(f"{MOST_MISSES} lines in a row answered no question.")
+                interview.stop()
+                return False
+    if interview.no_useful_question:
+        _show_alarms(interview)
+        remark("No open question would tell these causes apart; look instead.")
+    return True
+
+
+def _explain(interview: Interview, question: Question, reply: Reply) -> None:
+    """Say why the question is put again."""
+    match reply:
+        case Reply.WHY if isinstance(question, FindingQuestion):
+            finding = question.finding
+            remark_lines(*why_lines(finding, interview.outcomes(finding)))
+        case Reply.WHY if not isinstance(question, FindingQuestion):
+            remark(question.why, 2)
+        case Reply.FIRST:
+            remark("This is the first question.", 2)
+        case Reply.TOO_LONG:
+            remark(f"That is too long: at most {LONGEST:,} characters.", 2)
+        case _:
+            remark(question.hint, 2)
+
+
+def _show_alarms(interview: Interview) -> None:
+    """Show the alarms that were not shown before."""
+    new = {a.says for a in interview.new_alarms()}
+    answer = interview.diagnosis()
+    remark_lines(*text.alarms(answer, [a.says for a in answer.alarms if a.says not in new]))
+
+
+def _read_line(prompt: str) -> str | None:
+    """One line from the person; None at the end of the input."""
+    remark_lines(prompt, end="")
+    line = _input_line()
+    if line is None or not sys.stdin.isatty():
+        remark_lines("")
+    return line
+
+
+def _input_line() -> str | None:
+    """The next line, however long, without keeping more of it than is needed; None at the end."""
+    kept = ""
+    while True:
+        try:
+            part = sys.stdin.readline(LONGEST)
+        except OSError:
+            part = ""
+        if not part and not kept:
+            return None
+        if len(kept) <= 2 * LONGEST:
+            kept += part
+        if not part or part.endswith("\n"):
+            return kept.strip()

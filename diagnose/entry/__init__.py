@@ -1,0 +1,1 @@
+"""Read what a person typed: answers, values, readings, sheets, an interview; prints nothing."""

@@ -1,0 +1,105 @@
+"""The end of a job as an entry of its case: cause, how it was confirmed, what was done."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+
+from diagnose.case.case import Case
+from diagnose.case.writing import Appended, NewEntry, append_by
+from diagnose.diagnosis import Diagnosis
+from diagnose.entry.requests import each_id
+from diagnose.errors import UsageError, nearest, plain
+from diagnose.planning.choosing import SURE
+from diagnose.signoff.closing import obstacles
+from knowledge.book import Book
+from knowledge.units import TIME, UnitError, parse
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ClosingInput:
+    """What a person says at the end of a job; empty: not given."""
+
+    causes: Sequence[str] = ()  #: ids; empty: those that are nearly certain
+    how: str = ""  #: how the cause was confirmed
+    remedy: str = ""  #: empty: the book's remedy for the causes
+    minutes: str = ""  #: hands-on time with its unit: "140 min"
+    reason: str = ""  #: why it may be closed although something is open
+    comeback_of: str = ""  #: the file name of the earlier job
+    by: str = ""
+
+
+def close(path: Path, book: Book, given: ClosingInput) -> Appended:
+    """Write the end of a job into its case file.
+
+    Raises UsageError where something is wrong or still open without a reason; NoCaseError,
+    BadCaseError, CannotWriteError.
+    """
+    if given.minutes:
+        _check_minutes(given.minutes)
+    return append_by(path, book, lambda case: [closing_entry(given, case, book)])
+
+
+def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
+    """The end of the job as an entry for ``case``. Raises UsageError."""
+    answer = Diagnosis(book, case)
+    reasoned = bool(given.reason.strip())
+    if case.closed is not None and not reasoned:
+        number = case.closed.entry.no
+        raise UsageError(f"already closed, entry {number}; to close it anew say why: --reason")
+    causes = confirmed_causes(given.causes, answer)
+    against = obstacles(answer, SURE)
+    if against and not reasoned:
+        lines = "\n".join(f"- {a}" for a in against)
+        raise UsageError(
+            f"not closed; still open:\n{lines}\nsee to it, or say why it may stay so: --reason"
+        )
+    if not given.how.strip():
+        raise UsageError('--how: say how the cause was confirmed, --how "chip found on the seat"')
+    return NewEntry(
+        "closed",
+        {
+            "when": date.today(),
+            "by": given.by or None,
+            "causes": causes,
+            "how": given.how,
+            "remedy": given.remedy or "; ".join(book.causes[c].remedy for c in causes),
+            "minutes": given.minutes or None,
+            "planned": _planned_minutes(case, book),
+            "reason": "; ".join((given.reason, *against)) if against else given.reason or None,
+            "comeback": given.comeback_of or None,
+        },
+    )
+
+
+def confirmed_causes(ids: Sequence[str], answer: Diagnosis) -> list[str]:
+    """The ids of the causes named, else of those that are nearly certain. Raises UsageError."""
+    known = answer.book.causes
+    named = list(dict.fromkeys(each_id(ids)))
+    for id_ in named:
+        if id_ not in known:
+            raise UsageError(
+                f"--cause: no cause '{plain(id_, 40)}'.{nearest(id_, known)} "
+                "Where the book has none: not_in_the_book"
+            )
+    found = named or [r.cause.id for r in answer.ranking if r.probability >= SURE]
+    if not found:
+        raise UsageError("--cause: no cause is as good as certain; name it")
+    return found
+
+
+def _check_minutes(text: str) -> None:
+    try:
+        parse(text, TIME)
+    except UnitError as error:
+        raise UsageError(f"--minutes: {error}") from None
+
+
+def _planned_minutes(case: Case, book: Book) -> str | None:
+    """What the plan took when only the complaint was known: kept for the shop's pace."""
+    from diagnose.history.shop import minutes_planned
+
+    minutes = minutes_planned(case, book)
+    return None if minutes is None else f"{minutes:.0f} min"

@@ -1,0 +1,64 @@
+"""What goes with every entry of one command: note, place, name, date."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from typing import get_args
+
+from diagnose.case.schema import Learned
+from diagnose.case.writing import Value
+from diagnose.errors import UsageError, nearest, plain
+
+LEARNED: tuple[str, ...] = get_args(Learned)
+
+
+@dataclass(frozen=True, slots=True)
+class Details:
+    """What goes with every entry of one command; empty text: not given."""
+
+    note: str = ""
+    where: str = ""  #: place on the engine: "rod 3"
+    by: str = ""
+    when: str = ""  #: as typed: "2026-05-01"; empty: today
+    learned: str = ""  #: 'told', 'outside' or 'opened'; empty: the usual way for the entry
+    replaces: int | None = None  #: the number of the entry that is corrected
+
+    def faults(self) -> list[str]:
+        """What is wrong with date and ``learned``, one line each."""
+        out = []
+        try:
+            parse_date(self.when)
+        except UsageError as fault:
+            out.append(f"when: {fault}")
+        if self.learned and self.learned not in LEARNED:
+            near = nearest(self.learned, LEARNED)
+            out.append(f"learned: '{plain(self.learned)}' is not told, outside or opened.{near}")
+        return out
+
+    def fields(self) -> dict[str, Value | None]:
+        """As fields of an entry. Raises UsageError for a wrong date."""
+        return {
+            "when": parse_date(self.when),
+            "by": self.by or None,
+            "note": self.note or None,
+            "where": self.where or None,
+            "learned": self.learned or None,
+            "replaces": self.replaces,
+        }
+
+
+def parse_date(text: str) -> date:
+    """A day as typed; today where nothing was. Raises UsageError.
+
+    >>> parse_date(" 2026-05-01 ")
+    datetime.date(2026, 5, 1)
+    """
+    if not text:
+        return date.today()
+    try:
+        return date.fromisoformat(text.strip())
+    except ValueError:
+        raise UsageError(
+            f"'{plain(text, 30)}' is no date; write it like {date.today().isoformat()}"
+        ) from None

@@ -1,0 +1,148 @@
+"""Facts as typed: "needle_flickers=yes", "main_clearance=0.1 mm", "sump_washed=done"."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from diagnose.entry.answers import (
+    ANSWERS,
+    Answer,
+    TaskState,
+    named_task_state,
+    parse_answer,
+    parse_task_state,
+)
+from diagnose.errors import UsageError, nearest, plain
+from knowledge.book import Book
+from knowledge.model import Finding, Measure
+from knowledge.units import DIMENSIONS, UnitError, parse
+from knowledge.work import Task
+
+EXAMPLE_ID = "needle_flickers"
+
+
+@dataclass(frozen=True, slots=True)
+class FindingInput:
+    """A finding and what was seen of it."""
+
+    word: Finding
+    answer: Answer
+
+    def fields(self) -> dict[str, str | float | None]:
+        """As fields of a ``[[finding]]``."""
+        return {"state": self.answer.state, "sure": self.answer.sure}
+
+
+@dataclass(frozen=True, slots=True)
+class MeasureInput:
+    """A measured value."""
+
+    word: Measure
+    text: str  #: in the unit the person used
+    value: float  #: in the SI unit of the measure's dimension
+
+    def fields(self) -> dict[str, str | float | None]:
+        """As fields of a ``[[finding]]``."""
+        return {"value": self.text}
+
+
+@dataclass(frozen=True, slots=True)
+class TaskInput:
+    """A task that was seen to: its state, or the value measured for it."""
+
+    word: Task
+    state: TaskState | None = None
+    text: str | None = None  #: the value in the unit the person used
+    value: float | None = None  #: in the SI unit of the task's dimension
+
+    def fields(self) -> dict[str, str | float | None]:
+        """As fields of a ``[[work]]``."""
+        return {"state": self.state} if self.state else {"value": self.text}
+
+
+FactInput = FindingInput | MeasureInput | TaskInput
+
+
+def parse_fact(text: str, book: Book) -> FactInput:
+    """``id=value`` for a finding, a measure or a task of ``book``.
+
+    The value is an answer ("yes", "70%"), a figure with its unit ("0.0045 in") or the state of a
+    task ("done"). Whether a figure can be right is checked when it is saved.
+    Raises UsageError, with the nearest right id.
+    """
+    name, equals, value = text.partition("=")
+    if not equals or not name.strip():
+        blanks = ", without blanks round the '='" if text.strip() in ("=", *ANSWERS) else ""
+        like = EXAMPLE_ID if blanks else _as_id(name)
+        raise UsageError(f"'{plain(text)}': write it like {like}=yes{blanks}")
+    return fact_about(find_word(name, book), value)
+
+
+def fact_about(word: Finding | Measure | Task, text: str) -> FactInput:
+    """What ``text`` says of one finding, measure or task. Raises UsageError."""
+    try:
+        match word:
+            case Task():
+                return _task_input(word, text)
+            case Measure():
+                return MeasureInput(word, text.strip(), parse_value(text, word))
+            case Finding():
+                return FindingInput(word, parse_answer(text))
+    except UsageError as fault:
+        raise UsageError(f"{word.id}: {fault}") from None
+
+
+def parse_value(text: str, word: Measure | Task) -> float:
+    """A figure with its unit, in the SI unit of the word's dimension. Raises UsageError."""
+    try:
+        return parse(text, DIMENSIONS[word.dimension])
+    except UnitError as error:
+        raise UsageError(str(error)) from None
+
+
+def find_word(name: str, book: Book) -> Finding | Measure | Task:
+    """The finding, measure or task of that id. Raises UsageError with the nearest."""
+    wanted = normal_id(name)
+    word = book.findings.get(wanted) or book.measures.get(wanted) or book.tasks.get(wanted)
+    if word is not None:
+        return word
+    if wanted in book.causes:
+        raise UsageError(
+            f"'{wanted}' is a cause, no finding: record what was seen of it; a cause is named at "
+            f"the end, with diagnose close --cause. Try: diagnose show {wanted}"
+        )
+    near = nearest(wanted, [*book.findings, *book.measures, *book.tasks])
+    raise UsageError(f"no finding '{plain(name.strip())}'.{near}{lookup_hint(name)}")
+
+
+def normal_id(name: str) -> str:
+    """An id as the book writes it.
+
+    >>> normal_id(" Needle-Flickers")
+    'needle_flickers'
+    """
+    return name.strip().lower().replace("-", "_").replace(" ", "_")
+
+
+def lookup_hint(name: str) -> str:
+    """' Try: diagnose lookup …' with the words in ``name``; empty where it has none.
+
+    >>> lookup_hint("needle_dances!")
+    ' Try: diagnose lookup needle dances'
+    """
+    words = "".join(c if c.isalnum() else " " for c in name[:60]).split()
+    return f" Try: diagnose lookup {' '.join(words)}" if words else ""
+
+
+def _task_input(task: Task, text: str) -> TaskInput:
+    state = named_task_state(text)
+    if state is None and task.dimension:
+        return TaskInput(task, text=text.strip(), value=parse_value(text, task))
+    return TaskInput(task, parse_task_state(text))
+
+
+def _as_id(name: str) -> str:
+    """The word as an id, if it could be one; else an example."""
+    id_ = normal_id(name)
+    return id_ if re.fullmatch(r"[a-z0-9_]{1,40}", id_) else EXAMPLE_ID

@@ -1,0 +1,218 @@
+"""Everything that one ``record`` gives as entries of a case; all that is wrong is found at once."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date
+from functools import partial
+from pathlib import Path
+
+from diagnose.case.case import Case
+from diagnose.case.loading import load
+from diagnose.case.schema import (
+    ENTRIES,
+    MOST_NUMBERED,
+    Entry,
+    FindingEntry,
+    WorkEntry,
+)
+from diagnose.case.writing import Appended, NewEntry, append_by
+from diagnose.entry.details import Details
+from diagnose.entry.facts import FactInput, FindingInput, MeasureInput, TaskInput, parse_fact
+from diagnose.entry.readings import ReadingInput, parse_reading
+from diagnose.entry.sheets import READING, FilledBlank
+from diagnose.errors import UsageError
+from knowledge.book import Book
+
+MOST_FAULTS = 40  #: shown at once; nobody corrects more in one go
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Input:
+    """What a person gives in one go."""
+
+    facts: Sequence[str] = ()  #: "needle_flickers=yes"
+    readings: Sequence[str] = ()  #: "700 rpm 95 C 8 psi"
+    blanks: Sequence[FilledBlank] = ()  #: of a filled-in sheet
+    withdraw: Sequence[int] = ()  #: numbers of entries that no longer stand
+    details: Details = field(default_factory=Details)
+
+
+def record(path: Path, book: Book, given: Input) -> Appended:
+    """Append everything to a case file or, where anything is wrong, nothing.
+
+    Raises UsageError with all that is wrong, one fault a line; NoCaseError, BadCaseError,
+    CannotWriteError.
+    """
+    if not (given.facts or given.readings or given.withdraw or given.blanks):
+        raise UsageError("nothing to record; write for instance needle_flickers=yes")
+    return append_by(path, book, lambda case: new_entries(given, case, book))
+
+
+def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
+    """Everything as entries for ``case``, which is not changed.
+
+    Raises UsageError with all that is wrong, one fault a line.
+    """
+    faults = given.details.faults()
+    details = given.details if not faults else Details(where=given.details.where)
+    faults += _replaces_faults(given, case)
+    attempts: list[tuple[Callable[[], NewEntry], str]] = [
+        *((partial(_typed_fact, text, book, case, details), "") for text in given.facts),
+        *((partial(_typed_reading, text, details), "") for text in given.readings),
+        *((partial(_blank, blank, book, case, details), blank.place) for blank in given.blanks),
+        *((partial(withdrawal, no, case, details), "") for no in dict.fromkeys(given.withdraw)),
+    ]
+    entries: list[NewEntry] = []
+    for attempt, place in attempts:
+        try:
+            entries.append(replace(attempt(), place=place))
+        except UsageError as fault:
+            faults.append(_at(place, str(fault)))
+        if len(faults) > MOST_FAULTS:
+            raise UsageError("\n".join([*dict.fromkeys(faults), "and perhaps more"]))
+    faults += _repeated(entries)
+    if faults:
+        raise UsageError("\n".join(dict.fromkeys(faults)))
+    return tuple(entries)
+
+
+def fact_entry(fact: FactInput, case: Case, details: Details) -> NewEntry:
+    """An entry for one fact; it replaces an earlier one of the same thing at the same place.
+
+    Raises UsageError for a skipped task without a note.
+    """
+    skipped = isinstance(fact, TaskInput) and fact.state == "skipped"
+    if skipped and not details.note.strip():
+        raise UsageError(f"{fact.word.id}: skipped; give the reason with --note")
+    fields = details.fields()
+    if details.replaces is None:
+        fields["replaces"] = _standing_number(fact, case, details.where)
+    kind = "work" if isinstance(fact, TaskInput) else "finding"
+    return NewEntry(kind, {"what": fact.word.id, **fact.fields(), **fields})
+
+
+def reading_entry(reading: ReadingInput, details: Details) -> NewEntry:
+    """An entry for one reading. Raises UsageError where ``details`` name a place."""
+    _check_no_place(details)
+    fields = details.fields()
+    del fields["where"]
+    return NewEntry("reading", {**reading.fields(), **fields})
+
+
+def withdrawal(number: int, case: Case, details: Details) -> NewEntry:
+    """An entry that takes back the one of that number. Raises UsageError where none stands."""
+    entry = case.standing.get(number)
+    if entry is None:
+        raise UsageError(f"no entry {number} stands in this case")
+    fields = {**details.fields(), "state": "withdrawn", "replaces": number}
+    if isinstance(entry, FindingEntry | WorkEntry):
+        return NewEntry(kind_of(entry), {"what": entry.what, **fields})
+    del fields["where"]
+    return NewEntry(kind_of(entry), fields)
+
+
+def kind_of(entry: Entry) -> str:
+    """The table an entry is written in: 'finding', 'reading' ..."""
+    return next(kind for kind, model in ENTRIES.items() if isinstance(entry, model))
+
+
+def load_with_readings(path: Path, book: Book, readings: Sequence[str]) -> Case:
+    """The case of a file with more gauge readings; the file stays as it is.
+
+    Raises UsageError for a reading that is wrong; NoCaseError, BadCaseError.
+    """
+    return with_readings(load(path, book), readings)
+
+
+def with_readings(case: Case, readings: Sequence[str]) -> Case:
+    """The case with more gauge readings, numbered behind its last entry. Raises UsageError."""
+    if len(case.readings) + len(case.started) + len(readings) > MOST_NUMBERED:
+        raise UsageError(f"reading: at most {MOST_NUMBERED:,} in a case")
+    numbered = enumerate(readings, case.last_number + 1)
+    more = [parse_reading(text).numbered(number, date.today()) for number, text in numbered]
+    return replace(
+        case,
+        readings=(*case.readings, *(r for r in more if r.entry.at is None)),
+        started=(*case.started, *(r for r in more if r.entry.at == "start")),
+        last_number=case.last_number + len(more),
+        standing={**case.standing, **{r.entry.no: r.entry for r in more}},
+    )
+
+
+def _typed_fact(text: str, book: Book, case: Case, details: Details) -> NewEntry:
+    return fact_entry(parse_fact(text, book), case, details)
+
+
+def _typed_reading(text: str, details: Details) -> NewEntry:
+    _check_no_place(details)
+    return reading_entry(parse_reading(text), details)
+
+
+def _blank(blank: FilledBlank, book: Book, case: Case, details: Details) -> NewEntry:
+    """One filled blank as an entry; its place on the engine goes before that of the command."""
+    if blank.fault:
+        raise UsageError(blank.fault)
+    if blank.id.lower() == READING:
+        return _typed_reading(blank.value, replace(details, where=blank.where))
+    there = replace(details, where=blank.where or details.where)
+    return _typed_fact(f"{blank.id}={blank.value}", book, case, there)
+
+
+def _check_no_place(details: Details) -> None:
+    if details.where:
+        raise UsageError("where: a reading has no place on the engine; say it with --note")
+
+
+def _standing_number(fact: FactInput, case: Case, where: str) -> int | None:
+    """The number of the last standing entry of the same thing at the same place."""
+    found: list[tuple[int, str]]
+    match fact:
+        case FindingInput():
+            entries = [s.entry for s in case.sightings if s.finding is fact.word]
+            found = [(e.no, e.where) for e in entries]
+        case MeasureInput():
+            entries = [m.entry for m in case.measured if m.measure is fact.word]
+            found = [(e.no, e.where) for e in entries]
+        case TaskInput():
+            found = [(w.entry.no, w.entry.where) for w in case.works if w.task is fact.word]
+    numbers = [number for number, place in found if place == where]
+    return numbers[-1] if numbers else None
+
+
+def _at(place: str, fault: str) -> str:
+    """A fault, and where in the sheet it is."""
+    return f"{place}: {fault}" if place else fault
+
+
+def _repeated(entries: Sequence[NewEntry]) -> Iterator[str]:
+    """A fault for each thing that is given twice for one place."""
+    places: dict[tuple[object, object], list[str]] = {}
+    for entry in entries:
+        fields = entry.fields
+        if "what" in fields and fields.get("state") != "withdrawn":
+            places.setdefault((fields["what"], fields.get("where")), []).append(entry.place)
+    for (what, _), found in places.items():
+        if len(found) > 1:
+            right = "write `id @ place`" if all(found) else "use --where, one command each"
+            fault = f"{what}: given {len(found)} times; for several places {right}"
+            yield _at(", ".join(p for p in found[:8] if p), fault)
+
+
+def _replaces_faults(given: Input, case: Case) -> list[str]:
+    """What is wrong with the number of the entry to correct."""
+    number = given.details.replaces
+    if number is None:
+        return []
+    if given.blanks:
+        return ["replaces: not with a sheet, whose entries correct what stands for the same thing"]
+    if len(given.facts) + len(given.readings) != 1:
+        return ["replaces: corrects one entry, and so goes with one finding or one reading"]
+    old = case.standing.get(number)
+    if old is None:
+        return [f"replaces: no entry {number} stands in this case"]
+    kind = kind_of(old)
+    if (kind == "reading") != bool(given.readings) or kind == "baseline":
+        return [f"replaces: entry {number} is a {kind}; only another {kind} corrects it"]
+    return []

@@ -1,0 +1,97 @@
+"""What a person asks of plan, forecast and sign-off, as typed: certainty, changes, target, places."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from typing import TYPE_CHECKING
+
+from diagnose.errors import UsageError, nearest, plain
+from diagnose.planning.access_tree import AccessTree
+from knowledge.engines.limits import IDLE_SPEED
+from knowledge.units import PRESSURE, SPEED, UnitError, parse
+from knowledge.work import Access
+
+if TYPE_CHECKING:  # loads the hydraulics
+    from diagnose.case.case import Case
+    from diagnose.circuit.forecast import Target
+    from diagnose.circuit.settings import Setting
+
+LEAST_SURE, MOST_SURE = 0.5, 0.99
+_SURE = re.compile(r"(?:confident\s*=\s*)?([0-9.]+)\s*(%?)")
+_TARGET = re.compile(r"^\s*(?:(\S+\s*(?:rpm|rev/min|r/min|revs))\s+)?(.+?)\s*$", re.I)
+
+
+def parse_certainty(text: str) -> float:
+    """A probability from 0.5 to 0.99.
+
+    >>> parse_certainty("confident=0.9"), parse_certainty("90 %")
+    (0.9, 0.9)
+
+    Raises UsageError.
+    """
+    found = _SURE.fullmatch(text.strip())
+    try:
+        value = float(found[1]) / (100 if found[2] else 1) if found else -1.0
+    except ValueError:
+        value = -1.0
+    if not LEAST_SURE <= value <= MOST_SURE:
+        raise UsageError(f"until: '{plain(text, 30)}'; write confident=0.9, from 0.5 to 0.99")
+    return value
+
+
+def parse_changes(texts: Sequence[str]) -> list[Setting]:
+    """What a repair changes, "main_clearance=0.0025 in" or "oil=15W-40".
+
+    Raises UsageError, also where one thing is set twice.
+    """
+    from diagnose.circuit.settings import setting
+
+    settings = [setting(text) for text in texts]
+    ids = [s.id for s in settings]
+    repeated = {id_ for id_ in ids if ids.count(id_) > 1}
+    if repeated:
+        raise UsageError(f"--set: {min(repeated)} is set more than once")
+    return settings
+
+
+def parse_target(text: str, case: Case) -> Target:
+    """A hot pressure wanted: "25 psi" at the engine's idle speed, or "2500 rpm 40 psi".
+
+    The target's speed is in rpm, its pressure in Pa. Raises UsageError.
+    """
+    from diagnose.circuit.forecast import Target
+
+    found = _TARGET.match(text)
+    speed, pressure = found.groups() if found else (None, text)
+    try:
+        rpm = parse(speed, SPEED) if speed else case.limits.get(IDLE_SPEED, IDLE_SPEED.typical)
+        wanted = parse(pressure, PRESSURE)
+    except UnitError as error:
+        raise UsageError(f"--target: {error}") from None
+    if not (100 <= rpm <= 15_000 and 0 < wanted <= 2e6):
+        raise UsageError("--target: write it like '25 psi' or '2500 rpm 40 psi'")
+    return Target(rpm, wanted, "wanted")
+
+
+def parse_places(texts: Sequence[str], tree: AccessTree) -> frozenset[Access]:
+    """Places of the engine that were open, with what must be open before them.
+
+    ``texts`` may hold several ids with commas between. Raises UsageError.
+    """
+    known = {place.value: place for place in tree.places}
+    found: frozenset[Access] = frozenset()
+    for id_ in each_id(texts):
+        if id_ not in known:
+            raise UsageError(
+                f"--opened: no place '{plain(id_, 40)}'.{nearest(id_, known)} "
+                f"One of {', '.join(known)}"
+            )
+        found |= tree.closure(known[id_])
+    return found
+
+
+def each_id(texts: Sequence[str]) -> Iterator[str]:
+    """Every id in ``texts``, which may hold several with commas between, as the book writes it."""
+    for part in (part for text in texts for part in text.split(",")):
+        yield part.strip().lower().replace("-", "_")
