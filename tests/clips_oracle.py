@@ -1,8 +1,8 @@
-"""The book's rules handed to CLIPS, a production-system engine, as an oracle for chaining.
+"""The book's rules and links handed to CLIPS, a production-system engine, as an oracle for chaining.
 
 A rule is a function, so its decision paths are explored: run it with answers that branch both
 ways, and every way through becomes one CLIPS rule from the answers that were yes to what the
-function then concludes. What a rule reads in numbers is answered by the case.
+function then concludes. A link group becomes one CLIPS rule without premises. What a rule reads in numbers is answered by the case.
 """
 
 from __future__ import annotations
@@ -24,6 +24,7 @@ from knowledge.rule_api import (
     Link,
     Rule,
     Shifted,
+    Statement,
 )
 
 Premise = tuple[str, Finding]  #: "has" or "lacks", and of what
@@ -92,18 +93,22 @@ def probes(rule: Rule, facts: Facts) -> Iterator[tuple[Probe, tuple[Conclusion, 
     raise AssertionError(f"{rule.id}: more than {MOST_PATHS} ways through")
 
 
-def ways(rule: Rule, facts: Facts | None = None) -> list[Way]:
-    """The ways through a rule that conclude something."""
+def ways(statement: Statement, facts: Facts | None = None) -> list[Way]:
+    """The ways through a rule that conclude something; a link group has one."""
+    if not isinstance(statement, Rule):
+        return [Way((), tuple(statement.links))]
     return [
         Way(tuple(p for p, yes in probe.answers.items() if yes), concluded)
-        for probe, concluded in probes(rule, facts or Facts())
+        for probe, concluded in probes(statement, facts or Facts())
         if concluded
     ]
 
 
-def reads_numbers(rule: Rule) -> bool:
+def reads_numbers(statement: Statement) -> bool:
     """Whether any way through the rule looks at readings, measures or limits."""
-    return any(probe.read_numbers for probe, _ in probes(rule, Facts()))
+    return isinstance(statement, Rule) and any(
+        probe.read_numbers for probe, _ in probes(statement, Facts())
+    )
 
 
 def flat(concluded: Concluded) -> set[tuple[object, ...]]:
@@ -127,8 +132,8 @@ STANDS = (
 class Oracle:
     """A CLIPS environment that holds the rules; rules with numbers are added for each case."""
 
-    def __init__(self, rules: Iterable[Rule]) -> None:
-        every = list(rules)
+    def __init__(self, statements: Iterable[Statement]) -> None:
+        every = list(statements)
         self.with_numbers = [r for r in every if reads_numbers(r)]
         self._said: list[tuple[object, ...]] = []
         self._number: dict[tuple[object, ...], int] = {}
@@ -164,7 +169,7 @@ class Oracle:
             self._said[fact[0]] for fact in self._clips.facts() if fact.template.name == "concluded"
         }
 
-    def _add(self, rule: Rule, through: list[Way]) -> list[str]:
+    def _add(self, rule: Statement, through: list[Way]) -> list[str]:
         """One CLIPS rule for each way through the rule; their names."""
         names = [f"{rule.id}--{i}" for i in range(len(through))]
         for name, way in zip(names, through, strict=True):
@@ -173,7 +178,7 @@ class Oracle:
             self._clips.build(f"(defrule {name} {left} => {right})")
         return names
 
-    def _assertion(self, rule: Rule, conclusion: Conclusion) -> str:
+    def _assertion(self, rule: Statement, conclusion: Conclusion) -> str:
         """Assert the conclusion by number; a derived finding also by name, so others hear it."""
         match conclusion:
             case Link() | Shifted():

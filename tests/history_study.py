@@ -13,7 +13,7 @@ from __future__ import annotations
 import random
 import sys
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from functools import cache
 from math import exp, log
 from statistics import mean
@@ -24,10 +24,11 @@ from diagnose.history.learning import Seen, learn, plain_shares, shares
 from diagnose.inference.causegraph import priors
 from diagnose.inference.elimination import posterior
 from knowledge.book import the_book
-from knowledge.history.rules import MARKED
-from knowledge.model import Finding, Kind, Stage
+from knowledge.model import Finding, Kind, Shifts, Stage
 
 BOOK = the_book()
+#: the facts of history that change the rates of causes
+MARKED = tuple(BOOK.findings[each.name] for each in fields(Shifts))
 NUMBERS = (0, 1, 2, 3, 5, 20, 80)
 SPREAD = 1.0  #: of the logarithm of a shop's factors
 PAST = 0.5  #: chance that something is told of what happened to an engine before

@@ -29,8 +29,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from knowledge.model import Finding
-from knowledge.pressure import behaviour
-from knowledge.pressure import patterns as pressure
+from knowledge.pressure import direct_gauge, patterns, patterns_speed
 from knowledge.pressure.gauge import NEAR_SETTING, PAST_SETTING, wanted_cold, wanted_hot
 from knowledge.units import PSI
 
@@ -123,24 +122,26 @@ def observations(looks: Looks) -> dict[Finding, Flags]:
     past = PAST_SETTING * looks.setting
     near = NEAR_SETTING * looks.setting
     return {
-        pressure.GAUGE_READS_LOW: hot | cold,
-        pressure.GAUGE_READS_HIGH: some(*(looks.high(p) for p in POINTS)),
-        pressure.LOW_HOT_IDLE_GOOD_SPEED: low["hot_idle"] & ~low["cruise"],
-        pressure.RISES_JUST_OFF_IDLE: low["hot_idle"] & ~low["off_idle"],
-        pressure.GOOD_COLD_LOW_HOT: hot & ~cold,
-        pressure.LOW_AT_ALL_SPEEDS: low["hot_idle"] & low["cruise"] & cold,
-        pressure.LOW_EVEN_COLD: cold,
-        pressure.FALLS_AS_REVS_RISE: falls(looks, seen) & ~falls(looks, sound),
-        pressure.CAPPED_LOW: capped(looks, seen) & ~capped(looks, sound),
-        pressure.NEVER_REACHES_SETTING_COLD: every(
+        patterns.GAUGE_READS_LOW: hot | cold,
+        patterns.GAUGE_READS_HIGH: some(*(looks.high(p) for p in POINTS)),
+        patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: low["hot_idle"] & ~low["cruise"],
+        patterns_speed.RISES_JUST_OFF_IDLE: low["hot_idle"] & ~low["off_idle"],
+        patterns_speed.GOOD_COLD_LOW_HOT: hot & ~cold,
+        patterns_speed.LOW_AT_ALL_SPEEDS: low["hot_idle"] & low["cruise"] & cold,
+        patterns_speed.LOW_EVEN_COLD: cold,
+        patterns_speed.FALLS_AS_REVS_RISE: falls(looks, seen) & ~falls(looks, sound),
+        patterns_speed.CAPPED_LOW: capped(looks, seen) & ~capped(looks, sound),
+        patterns_speed.NEVER_REACHES_SETTING_COLD: every(
             seen["cold_fast"] < near, sound["cold_fast"] >= near
         ),
-        pressure.CLIMBS_PAST_SETTING: every(seen["cold_fast"] > past, sound["cold_fast"] <= past),
-        behaviour.PUMP_PORT_LOW: some(*(direct[p] & at_pump[p] for p in AT_PORTS)),
-        behaviour.GOOD_AT_PUMP_LOW_IN_GALLERY: some(
+        patterns_speed.CLIMBS_PAST_SETTING: every(
+            seen["cold_fast"] > past, sound["cold_fast"] <= past
+        ),
+        direct_gauge.PUMP_PORT_LOW: some(*(direct[p] & at_pump[p] for p in AT_PORTS)),
+        direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY: some(
             *(direct[p] & ~at_pump[p] & (lost[p] > kept[p] + PORTS) for p in AT_PORTS)
         ),
-        behaviour.PORTS_DIFFER: some(
+        direct_gauge.PORTS_DIFFER: some(
             *((lost[p] > PORTS) & (kept[p] <= PORTS) for p in ("hot_idle", "off_idle"))
         ),
     }

@@ -1,4 +1,4 @@
-"""Everything the tests are tried on: each case file, and what rules' papers describe, mixed."""
+"""Everything the tests are tried on: each case file, and the examples of rules and links, mixed."""
 
 from __future__ import annotations
 
@@ -58,9 +58,9 @@ def taken(facts: Facts) -> Situation:
 
 
 def mixed(seed: int, many: int = 6) -> Facts:
-    """Several examples of the rules' papers thrown together, with a few unsure reports."""
+    """Several examples of rules and links combined, with a few unsure reports."""
     rng = random.Random(seed)
-    examples = [e for r in the_book().rules.values() for e in (*r.matches, *r.non_matches)]
+    examples = [e for s in the_book().statements for e in (*s.matches, *s.non_matches)]
     observations: dict[Finding, Observation] = {}
     readings = []
     measures: dict[Measure, list[float]] = {}

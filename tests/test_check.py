@@ -18,7 +18,7 @@ from diagnose.bookcheck.access import access
 from diagnose.bookcheck.distinguishability import alike, reached, sight, telling
 from diagnose.bookcheck.duplicates import doubles, strengths
 from diagnose.bookcheck.everything import Checked
-from diagnose.bookcheck.examples import Bench, never_fired, of_rule, papers
+from diagnose.bookcheck.examples import Bench, examples, never_fired, of_statement
 from diagnose.bookcheck.names import names
 from diagnose.bookcheck.shapes import SHELVES, Result, Whole
 from diagnose.bookcheck.sources import sources
@@ -27,9 +27,18 @@ from diagnose.output import check as text
 from knowledge.access.precedence import BEFORE
 from knowledge.book import Book, the_book
 from knowledge.circuit.conditions import RELIEF_BLEEDS
-from knowledge.model import MOSTLY, Source
+from knowledge.model import MOSTLY, Source, Station
 from knowledge.pressure.patterns import NEEDLE_FLICKERS
-from knowledge.rule_api import Computed, Conclusions, Known, Rule, example, is_present, leads_to
+from knowledge.rule_api import (
+    Computed,
+    Conclusions,
+    Known,
+    LinkGroup,
+    Statement,
+    example,
+    is_present,
+    leads_to,
+)
 from knowledge.sources import JUDGEMENT
 from knowledge.stations.bearings.findings import BEARING_KNOCK
 from knowledge.stations.oil.causes import OIL_LEVEL_LOW
@@ -41,6 +50,7 @@ from tests.situations import CASES, facts_of_case
 BOOK = the_book()
 WHOLE = Whole(BOOK)
 CHIP = "chip_under_the_ball"
+SPUN = "primed_in_vain"
 
 
 def but(shelf: str, id_: str, **changed: Any) -> Whole:
@@ -53,18 +63,42 @@ def with_shelf(shelf: str, words: Mapping[str, Any]) -> Whole:
     return Whole(replace(BOOK, **{shelf: dict(words)}))
 
 
-def with_rule(name: str, body: Callable[[Known], Conclusions], **papers: Any) -> Whole:
+def with_rule(name: str, body: Callable[[Known], Conclusions], **changed: Any) -> Whole:
     """The book with one rule more."""
-    rule = replace(BOOK.rules[CHIP], id=name, does=body, **papers)
+    chip = BOOK.links[CHIP]
+    fields_of_chip = {"matches": chip.matches, "non_matches": chip.non_matches}
+    rule = replace(
+        BOOK.rules[SPUN],
+        id=name,
+        does=body,
+        station=Station.RELIEF,
+        **{**fields_of_chip, **changed},
+    )
     return with_shelf("rules", {**BOOK.rules, name: rule})
 
 
+def group(**changed: Any) -> LinkGroup:
+    """The link group of the chip under the ball with some fields changed."""
+    return replace(BOOK.links[CHIP], links=(), **changed)
+
+
+def with_group(changed: LinkGroup) -> Whole:
+    """The book with that link group changed."""
+    return with_shelf("links", {**BOOK.links, CHIP: changed})
+
+
+def with_link_source(source: Any) -> Whole:
+    """The book with the source of one of its links changed."""
+    effects = {child: (strength, source) for child, (strength, _) in group().effects.items()}
+    return with_group(group(effects=effects))
+
+
 def same_link(_: Known) -> Conclusions:
-    yield leads_to(RELIEF_DEBRIS, RELIEF_BLEEDS, MOSTLY)
+    yield leads_to(RELIEF_DEBRIS, RELIEF_BLEEDS, MOSTLY, JUDGEMENT)
 
 
 def odd_link(_: Known) -> Conclusions:
-    yield leads_to(OIL_LEVEL_LOW, BEARING_KNOCK, Computed(0.123, JUDGEMENT))
+    yield leads_to(OIL_LEVEL_LOW, BEARING_KNOCK, Computed(0.123), JUDGEMENT)
 
 
 def knock(known: Known) -> Conclusions:
@@ -138,15 +172,20 @@ BROKEN: list[tuple[Callable[[Whole], Result], Callable[[], Whole], str]] = [
     (names, lambda: with_rule("odd", lambda _: iter([is_present(FINDING)])), "rule odd: finding names somewhere_else"),
     (names, lambda: Whole(BOOK, kept=frozenset({replace(BEFORE[0].check, id="gone")})), "looks always taken names gone"),
     (sources, lambda: but("causes", "oil_level_low", source=NO_TITLE), "causes: oil_level_low: source 'X' lacks"),
-    (sources, lambda: but("rules", CHIP, source=None), f"rules: {CHIP}: no source"),
+    (sources, lambda: but("rules", SPUN, source=None), f"rules: {SPUN}: no source"),
+    (sources, lambda: with_link_source(None), f"links: {CHIP}: relief_debris to relief_bleeds: no source"),
+    (sources, lambda: with_link_source(NO_TITLE), f"links: {CHIP}: relief_debris to fell_suddenly: source 'X' lacks"),
+    (names, lambda: with_group(group(id="chip_under_a_ball")), f"links: chip_under_a_ball stands under {CHIP}"),
+    (names, lambda: with_shelf("links", {**BOOK.links, "A chip": group(id="A chip")}), "'A chip' is no id"),
+    (names, lambda: with_group(group(effects={FINDING: (MOSTLY, JUDGEMENT)})), "names somewhere_else"),
     (sources, lambda: but("inspections", "read_the_stick", source=None), "minutes: a number without"),
     (sources, lambda: Whole(BOOK, before=(replace(BEFORE[0], source=NO_TITLE),)), "precedence of"),
     (strengths, lambda: with_rule("odd", odd_link), "0.123 is neither"),
     (strengths, lambda: but("causes", "oil_level_low", rate=3.3), "rate 3.3 is not"),
     (strengths, lambda: but("findings", "bearing_knock", background=0.1), "bearing_knock: background"),
-    (strengths, lambda: with_shelf("rules", {}), "leads to nothing"),
-    (doubles, lambda: with_rule("again", same_link), f"in more than one rule: again, {CHIP}"),
-    (doubles, lambda: with_rule("again", BOOK.rules["primed_in_vain"].does, matches=BOOK.rules["primed_in_vain"].matches), "conclude the same of the same"),
+    (strengths, lambda: with_shelf("links", {}), "leads to nothing"),
+    (doubles, lambda: with_rule("again", same_link), f"in more than one place: again, {CHIP}"),
+    (doubles, lambda: with_rule("again", BOOK.rules[SPUN].does, matches=BOOK.rules[SPUN].matches), "conclude the same of the same"),
     (access, partial(without_opening, Access.SUMP_OFF), "sump_off cannot be opened"),
     (access, partial(without_opening, Access.CAM_OUT), "has no place: cam_out"),
     (access, lambda: needing(Access.SUMP_OFF, Access.TRAY_OFF), "wait for each other"),
@@ -170,39 +209,59 @@ def test_a_broken_book_is_told_of(
     assert all("\n" not in f and f.strip() for f in faults)
 
 
-PAPERS = example(NEEDLE_FLICKERS)
+FLICKERS = example(NEEDLE_FLICKERS)
 NOTHING = example()
 
 
+def rule(**changed: Any) -> Statement:
+    """A rule that concludes a knock from a flickering needle, with some fields changed."""
+    sound = {"does": knock, "matches": (FLICKERS,), "non_matches": (NOTHING,)}
+    return replace(BOOK.rules[SPUN], **{**sound, **changed})
+
+
 @pytest.mark.parametrize(
-    ("changed", "told"),
+    ("broken", "fault"),
     [
-        ({"says": "No sentence"}, "first line is not the sentence"),
-        ({"catches": ()}, "it catches nothing"),
-        ({"spares": ()}, "it spares nothing"),
-        ({"does": knock, "catches": (NOTHING,), "spares": (NOTHING,)}, "silent in catch 1"),
-        ({"does": knock, "catches": (PAPERS,), "spares": (NOTHING, PAPERS)}, "speaks in spare 2"),
-        ({"catches": (NOTHING,)}, "catch 1 makes none of relief_debris likelier"),
-        ({"spares": BOOK.rules[CHIP].matches}, "spare 1 is not spared"),
+        (lambda: group(says="No sentence"), "first line is not the sentence"),
+        (lambda: rule(says="No sentence"), "first line is not the sentence"),
+        (lambda: group(matches=()), "no example of a match"),
+        (lambda: group(non_matches=()), "no example of a non-match"),
+        (lambda: rule(matches=()), "no example of a match"),
+        (lambda: rule(non_matches=()), "no example of a non-match"),
+        (lambda: rule(matches=(NOTHING,)), "concludes nothing on its match 1"),
+        (lambda: rule(non_matches=(NOTHING, FLICKERS)), "fires on its non-match 2"),
+        (lambda: group(matches=(NOTHING,)), "match 1 makes none of relief_debris likelier"),
+        (lambda: group(non_matches=group().matches), "non-match 1 is as likely as the matches"),
     ],
 )
-def test_broken_papers_are_told_of(changed: dict[str, Any], told: str) -> None:
-    rule: Rule = replace(BOOK.rules[CHIP], **changed)
-    found = list(of_rule(rule, Bench(BOOK)))
-    assert any(told in f for f in found), found
-    assert not list(of_rule(BOOK.rules[CHIP], Bench(BOOK)))
+def test_faults_of_examples_are_found(broken: Callable[[], Statement], fault: str) -> None:
+    """Each broken statement has its fault; the same statement unbroken has none."""
+    found = list(of_statement(broken(), Bench(BOOK)))
+    assert any(fault in f for f in found), found
+    assert not list(of_statement(group(), Bench(BOOK)))
+    assert not list(of_statement(rule(), Bench(BOOK)))
 
 
-def test_papers_go_over_every_rule(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Each is named with its fault; tried on few, for the whole takes half a minute."""
-    few = {i: r for i, r in BOOK.rules.items() if r.station == "relief"}
-    broken = replace(few[CHIP], says="No sentence")
+def test_examples_of_every_statement_are_run(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Each fault names its statement; run on one station, for the whole takes half a minute."""
+    rules = {i: r for i, r in BOOK.rules.items() if r.station is Station.RELIEF}
+    links = {i: r for i, r in BOOK.links.items() if r.station is Station.RELIEF}
+    assert rules
+    assert links
+    broken_rule = replace(next(iter(rules.values())), says="No sentence")
     monkeypatch.setattr("diagnose.bookcheck.examples.infer", lambda _, f: infer(BOOK.statements, f))
-    result = papers(with_shelf("rules", {**few, CHIP: broken}))
+    book = replace(
+        BOOK,
+        rules={**rules, broken_rule.id: broken_rule},
+        links={**links, CHIP: group(says="No sentence")},
+    )
+    result = examples(Whole(book))
     assert [f for f in result.faults if "sentence" in f] == [
-        f"rule {CHIP}: its first line is not the sentence a person is shown"
+        f"rule {broken_rule.id}: its first line is not the sentence a person is shown",
+        f"links {CHIP}: its first line is not the sentence a person is shown",
     ]
-    assert result.counts["rules"] == len(few)
+    assert result.counts["rules"] == len(rules)
+    assert result.counts["link groups"] == len(links)
 
 
 # ------------------------------------------------------------------------------ told apart
@@ -222,16 +281,16 @@ def twins() -> Whole:
     """A second name for a cause, which leads to all that the first does."""
     twin = replace(RELIEF_DEBRIS, id="relief_debris_twin")
 
-    def body(known: Known) -> Conclusions:
-        for link in WHOLE.links:
-            if link.parent is RELIEF_DEBRIS:
-                yield leads_to(twin, link.child, link.strength)
-
-    rule = replace(BOOK.rules[CHIP], id="twin", does=body)
+    effects = {
+        link.child: (link.strength, link.source)
+        for link in WHOLE.links
+        if link.parent is RELIEF_DEBRIS
+    }
+    again = group(id="twin", parent=twin, effects=effects)
     book = replace(
         BOOK,
         causes={**BOOK.causes, twin.id: twin},
-        rules={**BOOK.rules, "twin": rule},
+        links={**BOOK.links, "twin": again},
         layouts={"unknown": BOOK.layouts["unknown"]},
     )
     return Whole(book)
@@ -264,10 +323,10 @@ def test_rules_that_never_speak() -> None:
     """A rule speaks where what it says bears on the case; a case more can only wake more."""
     told = facts_of_case("petrel")
     silent = never_fired(BOOK, {"petrel": told})
-    assert 0 < len(silent) < len(BOOK.rules)
+    assert 0 < len(silent) < len(BOOK.statements)
     every = never_fired(BOOK, {name: facts_of_case(name) for name in CASES})
     assert set(every) < set(silent)
-    assert never_fired(BOOK, {}) == list(BOOK.rules.values())
+    assert never_fired(BOOK, {}) == list(BOOK.statements)
 
 
 # ---------------------------------------------------------------------------- the command
@@ -275,16 +334,16 @@ def test_rules_that_never_speak() -> None:
 
 @pytest.fixture
 def quick(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Without the papers, which take half a minute, nor the pairs anew: both have their tests."""
+    """Skip the examples, which take half a minute, and reuse the pairs: both have their tests."""
     monkeypatch.setattr(everything, "alike", lambda _: likeness())
     monkeypatch.setattr(
-        everything, "CHECKS", tuple(c for c in everything.CHECKS if c is not papers)
+        everything, "CHECKS", tuple(c for c in everything.CHECKS if c is not examples)
     )
 
 
 def test_every_shelf_of_the_book_is_checked() -> None:
     assert set(SHELVES) == {f.name for f in fields(Book)}
-    assert papers in everything.CHECKS
+    assert examples in everything.CHECKS
 
 
 @pytest.mark.usefixtures("quick")
@@ -304,19 +363,19 @@ def test_a_sound_book_ends_in_0() -> None:
 
 @pytest.mark.usefixtures("quick")
 def test_a_broken_book_ends_in_1(monkeypatch: pytest.MonkeyPatch) -> None:
-    broken = but("rules", CHIP, source=NO_TITLE).book
+    broken = but("rules", SPUN, source=NO_TITLE).book
     monkeypatch.setattr("diagnose.cli.checking.the_book", lambda: broken)
     done = call("check")
     assert done.code == 1
     assert "1 WRONG" in done.out
-    assert f"- rules: {CHIP}: source 'X' lacks its title" in done.out
+    assert f"- rules: {SPUN}: source 'X' lacks its title" in done.out
     assert "1 thing is wrong." in done.out
     told = call("check", "--json")
     assert told.code == 1
     data = json.loads(told.out)
     assert data["faults"] == 1
     assert [c["faults"] for c in data["checks"] if c["id"] == "sources"] == [
-        [f"rules: {CHIP}: source 'X' lacks its title, or how far it can be trusted"]
+        [f"rules: {SPUN}: source 'X' lacks its title, or how far it can be trusted"]
     ]
 
 

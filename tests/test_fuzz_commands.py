@@ -31,7 +31,15 @@ FILES = [
     *("link.toml", "link.html", "pipe.toml", "new.toml", "out.html", "out.svg", "out.json"),
     *("inner/../a.toml", "nowhere/x.html", ".", "-", "", "inner/a.toml", "a.toml/", "/dev/null"),
 ]
-WORDS = [*BOOK.findings, *BOOK.causes, *BOOK.measures, *BOOK.tasks, *BOOK.layouts, *BOOK.rules]
+WORDS = [
+    *BOOK.findings,
+    *BOOK.causes,
+    *BOOK.measures,
+    *BOOK.tasks,
+    *BOOK.layouts,
+    *BOOK.rules,
+    *BOOK.links,
+]
 VALUES = """yes no probably unknown 70% 0.0045\u00a0in 8\u00a0psi 700\u00a0rpm done skipped 1 0 -1 7
 15W-40 +25% confident=0.9 confident=2 json graphml dot bif cause finding told outside opened
 2026-05-01 tomorrow sump_off cap_off 2500\u00a0rpm\u00a040\u00a0psi 25\u00a0psi 140\u00a0min oil

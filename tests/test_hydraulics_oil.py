@@ -148,7 +148,7 @@ def test_air_softens(share: float, bar: float, mega: float) -> None:
 @given(st.floats(0.0, 0.5), st.floats(2e4, 1.1e5), st.floats(0.0, 6e5))
 def test_air_costs_its_own_volume_at_most(air: float, p_in: float, rise: float) -> None:
     """What arrives is between the oil alone and everything that was drawn in."""
-    got = float(oil.delivered_share(air, p_in, p_in + rise))
+    got = float(aeration.delivered_share(air, p_in, p_in + rise))
     assert 1 - air - 1e-12 <= got <= 1 + 1e-12
     assert float(aeration.bulk_modulus_aerated(rise, air)) <= aeration.BULK_MODULUS * (1 + 1e-9)
 
@@ -163,7 +163,7 @@ def test_air_costs_its_own_volume_at_most(air: float, p_in: float, rise: float) 
         (lambda: oil.diluted(Oil(96e-6, 14.4e-6), 5.0, DIESEL), "share in the blend"),
         (lambda: reference_oils(1.5e-6), "viscosity at 100 °C"),
         (lambda: Oil.of_grade("10W-45"), "no SAE J300 grade"),
-        (lambda: oil.delivered_share(-0.1, 1e5, 2e5), "share of air"),
+        (lambda: aeration.delivered_share(-0.1, 1e5, 2e5), "share of air"),
         (lambda: oil.straight_grade_viscosity(273.15, "30"), "oil temperature"),
     ],
 )

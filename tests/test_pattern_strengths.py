@@ -138,7 +138,7 @@ def test_book_takes_its_strengths_from_the_table() -> None:
     for link in computed:
         assert link.strength.value == stored.SHOWN[link.parent.id, link.child.id]
         assert isinstance(link.strength, Computed)
-        assert link.strength.source is CIRCUIT_MODEL
+        assert link.source is CIRCUIT_MODEL
 
 
 def test_graph_names_the_model_as_source() -> None:
@@ -156,8 +156,8 @@ def test_model_is_not_asked_what_it_cannot_say() -> None:
 @pytest.mark.parametrize("value", [0.0, 1.0, -0.1, 1.5])
 def test_a_strength_is_a_probability(value: float) -> None:
     with pytest.raises(ValueError, match="probability"):
-        Computed(value, CIRCUIT_MODEL)
+        Computed(value)
 
 
 def test_computed_strength_has_a_name() -> None:
-    assert Computed(0.43, CIRCUIT_MODEL).name == "computed 0.43"
+    assert Computed(0.43).name == "computed 0.43"

@@ -43,11 +43,20 @@ OUTSIDE = AccessTree({Access.OUTSIDE: OPENINGS[Access.OUTSIDE]})
 
 
 def finding(name: str) -> Finding:
-    return Finding(name, Station.OIL, "", "", NOBODY)
+    return Finding(id=name, station=Station.OIL, says="", asks="", source=NOBODY)
 
 
 def check(name: str, minutes: float, *reveals: Finding, at: Access = Access.OUTSIDE) -> Inspection:
-    return Inspection(name, Station.OIL, "", (), minutes, at, reveals, NOBODY)
+    return Inspection(
+        id=name,
+        station=Station.OIL,
+        says="",
+        steps=(),
+        minutes=minutes,
+        access=at,
+        reveals=reveals,
+        source=NOBODY,
+    )
 
 
 def chooser_of(

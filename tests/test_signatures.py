@@ -100,7 +100,7 @@ def heard(context: Known, finding: str, state: State) -> tuple[Network, Evidence
     book = the_book()
     before = {book.findings[name]: Observation(told) for name, told in context}
     after = {**before, book.findings[finding]: Observation(state)}
-    rules = book.rules.values()
+    rules = book.statements
     conclusions = infer(rules, Facts(after))
     graph = causegraph.build(book.causes, conclusions)
     return (

@@ -30,11 +30,20 @@ OUTSIDE = AccessTree({Access.OUTSIDE: OPENINGS[Access.OUTSIDE]})
 
 
 def finding(name: str, stage: Stage = Stage.OUTSIDE) -> Finding:
-    return Finding(name, Station.OIL, "", "", NOBODY, stage=stage)
+    return Finding(id=name, station=Station.OIL, says="", asks="", source=NOBODY, stage=stage)
 
 
 def check(name: str, minutes: float, *reveals: Finding, at: Access = Access.OUTSIDE) -> Inspection:
-    return Inspection(name, Station.OIL, "", (), minutes, at, reveals, NOBODY)
+    return Inspection(
+        id=name,
+        station=Station.OIL,
+        says="",
+        steps=(),
+        minutes=minutes,
+        access=at,
+        reveals=reveals,
+        source=NOBODY,
+    )
 
 
 def table_of(weight: Sequence[float], **shows: Sequence[float]) -> SingleCauseModel:

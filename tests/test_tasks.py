@@ -8,10 +8,7 @@ from collections import Counter
 
 import pytest
 
-from knowledge import (
-    figures,
-    tasks,  # FIXME
-)
+from knowledge import contents, figures
 from knowledge.applying import applies
 from knowledge.book import the_book
 from knowledge.engines import features
@@ -38,7 +35,7 @@ from knowledge.work import Band, Caution, Hold, Layout, Phase, Task
 BOOK = the_book()
 TASKS = list(BOOK.tasks.values())
 MEASURED = [t for t in TASKS if t.dimension]
-NAMED = {v: k for m in tasks.MODULES for k, v in vars(m).items() if isinstance(v, Task)}
+NAMED = {v: k for m in contents.WORK for k, v in vars(m).items() if isinstance(v, Task)}
 #: the phases every build goes through; cleaning is called for by what was found
 FITTING = [p for p in Phase if p is not Phase.CLEANING]
 
@@ -137,7 +134,7 @@ def test_views_that_differ_are_told_apart(task: Task) -> None:
 def test_every_phase_has_its_tasks() -> None:
     count = Counter(t.phase for t in TASKS)
     assert all(count[p] for p in Phase)
-    assert {t.phase for m in tasks.MODULES for t in all_in(m.__name__, Task)} == set(count)
+    assert {t.phase for m in contents.WORK for t in all_in(m.__name__, Task)} == set(count)
 
 
 def test_steps_that_can_hurt_carry_their_caution() -> None:
@@ -193,11 +190,11 @@ def test_applies(
     expected: bool,
 ) -> None:
     task = Task(
-        "t",
-        Phase.PUMP,
-        "a thing",
-        ("do it",),
-        JUDGEMENT,
+        id="t",
+        phase=Phase.PUMP,
+        says="a thing",
+        how=("do it",),
+        source=JUDGEMENT,
         only_with=only_with,
         not_with=not_with,
     )

@@ -65,10 +65,6 @@ def referred(whole: Whole) -> Iterator[tuple[str, Any]]:
                     yield f"{shelf}: {word.id}: {field}", value
     for rule in whole.book.rules.values():
         yield from _concluded(rule)
-    for group in whole.book.links.values():
-        for field, value in inside(group):
-            if type(value) in _SHELF:
-                yield f"links {group.id}: {field}", value
     yield from (("looks always taken", check) for check in whole.kept)
     for line in whole.precedences:
         for field, value in inside(line):

@@ -26,6 +26,7 @@ SHELVES = (
     "limits",
     "inspections",
     "layouts",
+    "links",
     "rules",
     "profiles",
     "dimensions",

@@ -9,6 +9,7 @@ from typing import Any
 from diagnose.bookcheck.shapes import Result, Whole
 from knowledge.cautions import CAUTIONS
 from knowledge.model import Source
+from knowledge.rule_api import LinkGroup
 
 
 def sources(whole: Whole) -> Result:
@@ -42,10 +43,11 @@ def sources(whole: Whole) -> Result:
 def _things(whole: Whole) -> Iterator[tuple[str, Any]]:
     for shelf, words in whole.shelves():
         for word in words.values():
-            yield f"{shelf}: {word.id}", word
-    for group in whole.book.links.values():
-        for link in group.links:
-            yield f"links: {group.id}: {link.parent.id} to {link.child.id}", link
+            if isinstance(word, LinkGroup):
+                for link in word.links:
+                    yield f"links: {word.id}: {link.parent.id} to {link.child.id}", link
+            else:
+                yield f"{shelf}: {word.id}", word
     openings = {
         id(opening): (f"opening {opening.access} of {layout.id}", opening)
         for layout in whole.book.layouts.values()

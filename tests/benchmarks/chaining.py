@@ -25,7 +25,7 @@ def rows(rounds: int, few: bool) -> Iterator[Row]:
 
 def of_case(name: str, rounds: int) -> Iterator[Row]:
     """Both rows of one case. Raises ValueError where CLIPS concludes something else."""
-    rules, facts = list(the_book().rules.values()), facts_of_case(name)
+    rules, facts = list(the_book().statements), facts_of_case(name)
     ready = Oracle(rules)
     ready.readied(facts)
 
