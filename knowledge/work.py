@@ -1,6 +1,6 @@
 """Shapes of work: cautions, access, checks, tasks, parts, layouts.
 
-Imported by all of ``knowledge`` and by planning and sign-off; imports ``model`` only.
+Imported by all of ``knowledge`` and ``diagnose``; imports ``model`` only.
 """
 
 from __future__ import annotations

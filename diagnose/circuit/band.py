@@ -1,6 +1,6 @@
 """A figure that is not known exactly: its mean and the range nine plausible engines in ten keep.
 
-Imported by ``repair``, ``signoff``, ``report`` and ``pages``.
+Imported by ``circuit``, ``signoff`` and ``output``.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """What was found on an engine that differs from a sound one, as changes to its circuit.
 
-Imported by ``repair``, ``report`` and ``signoff``. A measured value comes with its measuring error;
+Imported by ``circuit``, ``output`` and ``signoff``. A measured value comes with its measuring error;
 what was seen and not measured is drawn from a range and marked as assumed.
 """
 

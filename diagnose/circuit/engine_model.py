@@ -1,6 +1,6 @@
 """A case's engine as the physics sees it: sound, calibrated to what it once showed, and uncertain.
 
-Imported by ``bench``, ``repair`` and ``report``. Figures come from the case, else from its
+Imported by ``circuit`` and ``output``. Figures come from the case, else from its
 profile, each clearance on the diameter; what nobody knows of this engine is drawn by ``spread``.
 """
 

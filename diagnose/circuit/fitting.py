@@ -1,6 +1,6 @@
 """How well each hidden condition explains a set of gauge readings, whatever the engine is like.
 
-Imported by ``survey`` and ``pages``. A hypothesis is a condition at a severity; what it would show
+Imported by ``survey`` and ``output``. A hypothesis is a condition at a severity; what it would show
 is worked out for many plausible engines at once and taken as a smooth density over them, so that a
 few dozen engines are enough. Pressures in psi here: a density has units, and psi is what gauges are
 read in.

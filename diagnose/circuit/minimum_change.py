@@ -1,6 +1,6 @@
 """What would be enough: for each thing one could change, the least change that meets the target.
 
-Imported by ``report``. One change at a time, from the engine as it was found, and no further than
+Imported by ``output``. One change at a time, from the engine as it was found, and no further than
 back to a sound engine; what brings pressure without mending a leak is marked as such.
 """
 

@@ -1,6 +1,6 @@
 """What can be measured or changed on an engine's oil circuit, by name, with units at the door.
 
-Imported by ``repair`` and ``signoff``. Every clearance is on the diameter, as the workshop has it.
+Imported by ``circuit`` and ``signoff``. Every clearance is on the diameter, as the workshop has it.
 ``read`` takes a knob's value from an engine, ``turned`` gives an engine with another.
 """
 

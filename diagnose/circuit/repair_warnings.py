@@ -1,6 +1,6 @@
 """What to be wary of in a planned repair: symptoms treated, suction, filter or drive overtaxed.
 
-Imported by ``report``. Each misgiving is one sentence with its figures.
+Imported by ``output``. Each misgiving is one sentence with its figures.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """What ``--set name=value`` asks for: a knob of the circuit and its new value, or another oil.
 
-Imported by ``forecast``, ``cli``, ``report``, ``pages`` and ``signoff``.
+Imported by ``forecast``, ``cli``, ``entry``, ``output`` and ``signoff``.
 """
 
 from __future__ import annotations

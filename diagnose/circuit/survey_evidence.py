@@ -1,6 +1,6 @@
 """Which gauge readings are fit to be held against the circuit, and what they then replace.
 
-Imported by ``consultation``, which must not load the physics where there is nothing to survey,
+Imported by ``case_inference``, which must not load the physics where there is nothing to survey,
 and by ``survey`` and its parts. What a person told stays; what rules derived from the readings
 themselves would be the same witness heard twice.
 """

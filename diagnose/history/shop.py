@@ -1,6 +1,6 @@
 """Every job of a folder: the closed ones as records, the open ones counted, the rest left out.
 
-Imported by ``cli``, ``report`` and ``learning``. Only the folder itself is read, in the order of
+Imported by ``cli``, ``entry``, ``output`` and ``learning``. Only the folder itself is read, in the order of
 the file names; a link is not followed, since it may lead out of the folder.
 """
 

@@ -1,6 +1,6 @@
 """The oil pump: what it displaces, what slips back, how well it fills, what it takes to turn.
 
-Imported by ``network`` and ``repair``. A positive-displacement pump makes flow; the engine makes
+Imported by ``network`` and ``circuit``. A positive-displacement pump makes flow; the engine makes
 pressure.
 """
 

@@ -1,6 +1,6 @@
 """The relief valve: when it cracks, how far it lifts, what it lets go.
 
-Imported by ``network`` and ``repair``. It only caps pressure: below its cracking pressure a weak
+Imported by ``network`` and ``circuit``. It only caps pressure: below its cracking pressure a weak
 spring takes nothing, unless the valve does not sit.
 """
 

@@ -1,4 +1,4 @@
-"""Find what a person meant by an everyday or misspelt phrase; imported by ``cli``."""
+"""Find what a person meant by an everyday or misspelt phrase; imported by ``cli`` and ``entry``."""
 
 from __future__ import annotations
 

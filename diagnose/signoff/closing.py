@@ -1,4 +1,4 @@
-"""What stands in the way of closing a job; imported by ``cli``."""
+"""What stands in the way of closing a job; imported by ``entry``."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Parts and consumables that a repair calls for; imported by ``cli``, ``report`` and ``pages``."""
+"""Parts and consumables that a repair calls for; imported by ``cli``, ``output`` and ``html``."""
 
 from __future__ import annotations
 

@@ -1,6 +1,6 @@
 """First start: the pressures the repaired engine should show, held against what it shows.
 
-Imported by ``cli``, ``report`` and ``pages``. The repaired engine is the sound one of the case with
+Imported by ``cli``, ``output`` and ``html``. The repaired engine is the sound one of the case with
 the values really fitted, what was deliberately left, and the changes asked for. Loads the physics.
 """
 

@@ -1,6 +1,6 @@
 """What the latest findings changed: two plans of one case, side by side.
 
-Imported by ``cli``, ``report`` and ``pages``.
+Imported by ``cli``, ``output`` and ``html``.
 """
 
 from __future__ import annotations

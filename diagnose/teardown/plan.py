@@ -1,6 +1,6 @@
 """A teardown plan in stages: one cover after the other, with everything worth doing behind it.
 
-Imported by ``cli``, ``report``, ``pages`` and ``history``; turns the planner's tree into what a
+Imported by ``cli``, ``output``, ``html`` and ``history``; turns the planner's tree into what a
 sheet shows.
 """
 

@@ -1,6 +1,6 @@
 """What of an engine's oil circuit a profile states and a case may state better, by name.
 
-Imported by ``profiles``, ``book`` and ``casefile``. Every clearance is on the diameter, as the
+Imported by ``profiles``, ``book`` and ``case``. Every clearance is on the diameter, as the
 workshop measures it; where a gap is a single one (tooth tip to body) its name says so.
 """
 

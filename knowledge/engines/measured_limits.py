@@ -1,6 +1,6 @@
 """Which limits a measured value is held against: the least and the most that will do.
 
-Imported by ``report`` and ``pages``; the rules that judge the values name the same limits.
+Imported by ``output`` and ``html``; the rules that judge the values name the same limits.
 """
 
 from collections.abc import Mapping

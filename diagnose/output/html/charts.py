@@ -1,6 +1,6 @@
 """Charts as SVG in black and grey, drawn by matplotlib; the only room that meets it.
 
-Imported by ``pages`` and ``cli``. What one line or bar means is told by its pattern and by words,
+Imported by ``html`` and ``cli``. What one line or bar means is told by its pattern and by words,
 never by colour alone, so that a photocopy says the same.
 """
 
