@@ -10,9 +10,17 @@ from typing import TypeVar
 
 from knowledge import contents
 from knowledge.engines import dimensions
-from knowledge.engines.dimensions import Dimensioned
 from knowledge.engines.profiles import Profile
-from knowledge.model import Cause, Condition, Finding, Limit, Measure, all_in
+from knowledge.model import (
+    Cause,
+    Condition,
+    Finding,
+    Limit,
+    Measure,
+    Quantity,
+    Side,
+    all_in,
+)
 from knowledge.rule_api import LinkGroup, Rule, Statement
 from knowledge.work import Inspection, Layout, Part, Task
 
@@ -28,6 +36,7 @@ Word = TypeVar(
     Measure,
     Part,
     Profile,
+    Quantity,
     Rule,
     Task,
 )
@@ -40,6 +49,7 @@ class Book:
     causes: dict[str, Cause]
     conditions: dict[str, Condition]
     findings: dict[str, Finding]
+    quantities: dict[str, Quantity]
     measures: dict[str, Measure]
     limits: dict[str, Limit]
     inspections: dict[str, Inspection]
@@ -47,7 +57,7 @@ class Book:
     links: dict[str, LinkGroup]
     rules: dict[str, Rule]
     profiles: dict[str, Profile]
-    dimensions: dict[str, Dimensioned]
+    dimensions: dict[str, Quantity]  #: those of an oil circuit
     tasks: dict[str, Task]
     parts: dict[str, Part]
 
@@ -55,6 +65,11 @@ class Book:
     def statements(self) -> tuple[Statement, ...]:
         """Every rule and link group."""
         return (*self.rules.values(), *self.links.values())
+
+    def limits_of(self, quantity: Quantity) -> tuple[Limit | None, Limit | None]:
+        """The least and the most a quantity may be, as far as the book has such limits."""
+        bounds = {x.side: x for x in self.limits.values() if quantity in x.quantities}
+        return bounds.get(Side.LEAST), bounds.get(Side.MOST)
 
     def profile_of(self, layout: str) -> Profile | None:
         """The circuit in figures that goes with a layout, if there is one."""
@@ -81,6 +96,7 @@ def the_book() -> Book:
         causes=_by_id(Cause),
         conditions=_by_id(Condition),
         findings=_by_id(Finding),
+        quantities=_by_id(Quantity),
         measures=_by_id(Measure),
         limits=_by_id(Limit),
         inspections=_by_id(Inspection),
@@ -88,7 +104,7 @@ def the_book() -> Book:
         links=_by_id(LinkGroup),
         rules=_by_id(Rule),
         profiles=_by_id(Profile),
-        dimensions=dimensions.DIMENSIONED,
+        dimensions=dimensions.CIRCUIT,
         tasks=_by_id(Task, contents.WORK),
         parts=_by_id(Part, contents.PARTS),
     )

@@ -13,7 +13,6 @@ from knowledge.debris import rules as debris_rules
 from knowledge.engines import features as engines_features
 from knowledge.engines import layouts as engines_layouts
 from knowledge.engines import layouts_special as engines_layouts_special
-from knowledge.engines import limits as engines_limits
 from knowledge.engines import profiles as engines_profiles
 from knowledge.history import circumstances as history_circumstances
 from knowledge.history import findings as history_findings
@@ -26,6 +25,7 @@ from knowledge.pressure import links_in_time as pressure_links_in_time
 from knowledge.pressure import links_steady as pressure_links_steady
 from knowledge.pressure import patterns as pressure_patterns
 from knowledge.pressure import patterns_speed as pressure_patterns_speed
+from knowledge.pressure import quantities as pressure_quantities
 from knowledge.pressure import rules_contradictions as pressure_rules_contradictions
 from knowledge.pressure import rules_patterns as pressure_rules_patterns
 from knowledge.pressure import rules_readings as pressure_rules_readings
@@ -52,6 +52,7 @@ from knowledge.stations.bearings import findings_shell_map as bearings_findings_
 from knowledge.stations.bearings import findings_shells as bearings_findings_shells
 from knowledge.stations.bearings import links as bearings_links
 from knowledge.stations.bearings import parts as bearings_parts
+from knowledge.stations.bearings import quantities as bearings_quantities
 from knowledge.stations.bearings import rules as bearings_rules
 from knowledge.stations.bearings import rules_measured as bearings_rules_measured
 from knowledge.stations.bearings import tasks as bearings_tasks
@@ -62,6 +63,7 @@ from knowledge.stations.delivery import findings_filter_cut as delivery_findings
 from knowledge.stations.delivery import findings_galleries as delivery_findings_galleries
 from knowledge.stations.delivery import links as delivery_links
 from knowledge.stations.delivery import parts as delivery_parts
+from knowledge.stations.delivery import quantities as delivery_quantities
 from knowledge.stations.delivery import rules as delivery_rules
 from knowledge.stations.delivery import rules_galleries as delivery_rules_galleries
 from knowledge.stations.instrument import causes as instrument_causes
@@ -74,6 +76,7 @@ from knowledge.stations.instrument import findings_port as instrument_findings_p
 from knowledge.stations.instrument import findings_sender as instrument_findings_sender
 from knowledge.stations.instrument import links as instrument_links
 from knowledge.stations.instrument import parts as instrument_parts
+from knowledge.stations.instrument import quantities as instrument_quantities
 from knowledge.stations.instrument import rules_layout as instrument_rules_layout
 from knowledge.stations.instrument import rules_measured as instrument_rules_measured
 from knowledge.stations.instrument import rules_proof as instrument_rules_proof
@@ -96,8 +99,10 @@ from knowledge.stations.oil import findings_heat as oil_findings_heat
 from knowledge.stations.oil import findings_record as oil_findings_record
 from knowledge.stations.oil import links as oil_links
 from knowledge.stations.oil import parts as oil_parts
+from knowledge.stations.oil import quantities as oil_quantities
 from knowledge.stations.oil import rules_alarms as oil_rules_alarms
 from knowledge.stations.oil import rules_facts as oil_rules_facts
+from knowledge.stations.oil import rules_measured as oil_rules_measured
 from knowledge.stations.oil import rules_odds as oil_rules_odds
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_drive as pump_causes_drive
@@ -111,6 +116,7 @@ from knowledge.stations.pump import findings_wear as pump_findings_wear
 from knowledge.stations.pump import links as pump_links
 from knowledge.stations.pump import links_follow as pump_links_follow
 from knowledge.stations.pump import parts as pump_parts
+from knowledge.stations.pump import quantities as pump_quantities
 from knowledge.stations.pump import rules_alarms as pump_rules_alarms
 from knowledge.stations.pump import rules_engine as pump_rules_engine
 from knowledge.stations.pump import rules_measured as pump_rules_measured
@@ -122,6 +128,7 @@ from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.relief import findings as relief_findings
 from knowledge.stations.relief import links as relief_links
 from knowledge.stations.relief import parts as relief_parts
+from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.stations.relief import rules as relief_rules
 from knowledge.stations.relief import tasks as relief_tasks
 from knowledge.stations.suction import causes as suction_causes
@@ -131,6 +138,7 @@ from knowledge.stations.suction import findings_pickup as suction_findings_picku
 from knowledge.stations.suction import findings_sump as suction_findings_sump
 from knowledge.stations.suction import links as suction_links
 from knowledge.stations.suction import parts as suction_parts
+from knowledge.stations.suction import quantities as suction_quantities
 from knowledge.stations.suction import rules as suction_rules
 from knowledge.stations.suction import rules_alarms as suction_rules_alarms
 from knowledge.stations.suction import tasks_pickup as suction_tasks_pickup
@@ -143,16 +151,18 @@ from knowledge.stations.topend import findings_cam as topend_findings_cam
 from knowledge.stations.topend import findings_feeds as topend_findings_feeds
 from knowledge.stations.topend import links as topend_links
 from knowledge.stations.topend import parts as topend_parts
+from knowledge.stations.topend import quantities as topend_quantities
 from knowledge.stations.topend import rules as topend_rules
 from knowledge.stations.topend import rules_feeds as topend_rules_feeds
 from knowledge.stations.topend import rules_valve_gear as topend_rules_valve_gear
 
-#: causes, conditions, findings, checks, links, rules, layouts and limits
+#: quantities and limits, causes, conditions, findings, checks, links, rules and layouts
 MODULES = (
     assembly_findings,
     assembly_causes,
     assembly_links,
     assembly_rules,
+    bearings_quantities,
     bearings_findings,
     bearings_findings_shells,
     bearings_findings_shell_map,
@@ -162,6 +172,7 @@ MODULES = (
     bearings_links,
     bearings_rules,
     bearings_rules_measured,
+    pressure_quantities,
     pressure_links_in_time,
     pressure_links_steady,
     pressure_rules_contradictions,
@@ -178,6 +189,7 @@ MODULES = (
     debris_findings,
     debris_links,
     debris_rules,
+    delivery_quantities,
     delivery_findings_filter,
     delivery_findings_filter_cut,
     delivery_findings_galleries,
@@ -190,6 +202,7 @@ MODULES = (
     history_rules,
     history_rules_builds,
     history_circumstances,
+    instrument_quantities,
     instrument_findings,
     instrument_findings_sender,
     instrument_findings_electrical,
@@ -209,6 +222,7 @@ MODULES = (
     leaks_links,
     leaks_rules,
     leaks_rules_alarms,
+    oil_quantities,
     oil_findings,
     oil_findings_record,
     oil_findings_heat,
@@ -221,7 +235,9 @@ MODULES = (
     oil_links,
     oil_rules_alarms,
     oil_rules_facts,
+    oil_rules_measured,
     oil_rules_odds,
+    pump_quantities,
     pump_findings,
     pump_findings_priming,
     pump_findings_drive,
@@ -236,10 +252,12 @@ MODULES = (
     pump_rules_alarms,
     pump_rules_engine,
     pump_rules_measured,
+    relief_quantities,
     relief_findings,
     relief_causes,
     relief_links,
     relief_rules,
+    suction_quantities,
     suction_findings,
     suction_findings_sump,
     suction_findings_pickup,
@@ -248,6 +266,7 @@ MODULES = (
     suction_links,
     suction_rules,
     suction_rules_alarms,
+    topend_quantities,
     topend_findings,
     topend_findings_cam,
     topend_findings_feeds,
@@ -259,7 +278,6 @@ MODULES = (
     topend_rules_valve_gear,
     engines_features,
     engines_layouts,
-    engines_limits,
     engines_profiles,
     engines_layouts_special,
     unlisted,

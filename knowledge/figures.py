@@ -1,20 +1,20 @@
-"""Figures that tasks share: units, usual errors of a method, a band round a printed figure."""
+"""Figures that quantities and tasks share: units, errors of a method, a band round a figure."""
 
 from knowledge.model import Source
-from knowledge.units import INCH, LBF, PSI
+from knowledge.units import INCH, LBF, MM, PSI, THOU
 from knowledge.work import Band
 
-THOU = INCH / 1000
-MM = 1e-3
 LB_FT = LBF * 0.3048  #: N·m
 IN_LB = LBF * INCH  #: N·m, a twelfth of a foot-pound
 MINUTE = 60.0
 HOUR = 3600.0
-# one standard deviation each, with care; JUDGEMENT
-GAUGE_STRIP = 0.5 * THOU
+# Usual error of a method, one standard deviation each, with care; JUDGEMENT. The strip's scale
+# has steps of half a thou and is read between them, so its error is below that of a feeler.
+GAUGE_STRIP = 0.008 * MM
 MICROMETER = 0.1 * THOU
-FEELER = 0.5 * THOU
-DIAL_GAUGE = 0.5 * THOU
+BORE_GAUGE = 0.013 * MM  #: a clearance as the difference of bore and journal
+FEELER = 0.013 * MM  #: half a thou
+DIAL_GAUGE = 0.015 * MM
 CLAY = INCH / 32
 FEELERS_STACKED = 5 * THOU  #: a pack of blades or a drill shank in a gap hard to reach
 TRUSTED_GAUGE = 2 * PSI

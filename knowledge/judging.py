@@ -1,8 +1,14 @@
-"""How sure a measurement makes us that a part is past its limit."""
+"""The probability that a measured part is past its limit, and the finding that follows.
+
+Imported by every rule that compares a measured value or a gauge reading with a limit.
+"""
 
 from math import erf, sqrt
 
-LEAST_SURE = 0.01  #: no measurement settles a matter wholly (judgement)
+from knowledge.model import Finding, Measure
+from knowledge.rule_api import Derived, is_absent, is_present
+
+LEAST_SURE = 0.01  #: no measurement makes certain (judgement)
 
 
 def sure_beyond(value: float, limit: float, spread: float) -> float:
@@ -28,3 +34,20 @@ def sure_beyond(value: float, limit: float, spread: float) -> float:
         raise ValueError(f"spread must be above zero, not {spread}")
     past = 0.5 * (1.0 + erf((value - limit) / (spread * sqrt(2.0))))
     return min(max(past, LEAST_SURE), 1.0 - LEAST_SURE)
+
+
+def judged(finding: Finding, probability: float) -> Derived:
+    """The finding present, or absent, as likely as ``probability`` [0 to 1] makes it."""
+    if probability >= 0.5:
+        return is_present(finding, probability)
+    return is_absent(finding, 1.0 - probability)
+
+
+def over(finding: Finding, measure: Measure, value: float, limit: float) -> Derived:
+    """The finding that a measured ``value`` is above ``limit``, both in the measure's SI unit."""
+    return judged(finding, sure_beyond(value, limit, measure.spread))
+
+
+def under(finding: Finding, measure: Measure, value: float, limit: float) -> Derived:
+    """The finding that a measured ``value`` is below ``limit``, both in the measure's SI unit."""
+    return judged(finding, sure_beyond(limit, value, measure.spread))

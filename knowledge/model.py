@@ -178,38 +178,98 @@ class Finding:
 
 
 @dataclass(frozen=True, slots=True, eq=False, kw_only=True)
-class Measure:
-    """A quantity a person can enter with a unit; ``dimension`` names the table in ``units``.
+class Quantity:
+    """Something of an engine that has a value: a clearance, a pressure, a volume.
 
-    ``plausible`` bounds what can be real, in the dimension's SI unit: outside is an error.
+    Its figures stand here and nowhere else; what a person measures (``Measure``), what a maker
+    allows (``Limit``), what a profile states and what a repair sets refer to it. Every figure
+    is in the SI unit of ``dimension`` (see ``units``); ``source`` is that of these figures.
     """
 
     id: str
-    station: Station
     says: str
-    asks: str
-    dimension: str
-    plausible: tuple[float, float]
+    dimension: str  #: a key of ``units.DIMENSIONS``
+    plausible: tuple[float, float]  #: what can be real; outside is an error of writing
     source: Source
-    spread: float = 0.0  #: usual measuring error, one standard deviation, SI
+    short: str = ""  #: the same in a few words, for tables; empty: ``says`` is short enough
+    spread: float = 0.0  #: usual measuring error, one standard deviation; 0: never measured
+    unit: str = ""  #: to show it in where nobody chose one; empty: the dimension's first
+
+    def __repr__(self) -> str:
+        return f"<quantity {self.id}>"
+
+
+class Side(StrEnum):
+    """On which side a limit bounds its quantity."""
+
+    LEAST = "least"
+    MOST = "most"
+    NOMINAL = "nominal"  #: the value it should have; the rule says how far off is too far
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class Measure:
+    """A quantity that a person measures on an engine and enters with a unit.
+
+    A case names it by the id of its quantity; ``source`` is that of the way to measure it.
+    """
+
+    quantity: Quantity
+    station: Station
+    asks: str
+    source: Source
     also: tuple[str, ...] = ()
 
     def __repr__(self) -> str:
         return f"<measure {self.id}>"
 
+    @property
+    def id(self) -> str:
+        """The name in a case."""
+        return self.quantity.id
+
+    @property
+    def says(self) -> str:
+        """What is measured, and how or where."""
+        return self.quantity.says
+
+    @property
+    def dimension(self) -> str:
+        """The key of ``units.DIMENSIONS``."""
+        return self.quantity.dimension
+
+    @property
+    def plausible(self) -> tuple[float, float]:
+        """What can be real, SI."""
+        return self.quantity.plausible
+
+    @property
+    def spread(self) -> float:
+        """Usual measuring error, one standard deviation, SI."""
+        return self.quantity.spread
+
 
 @dataclass(frozen=True, slots=True, eq=False, kw_only=True)
 class Limit:
-    """A figure the engine maker prints; ``typical`` is used, and marked, where none is given."""
+    """A figure the engine maker prints; ``typical`` is used, and marked, where none is given.
+
+    It bounds each of ``quantities``, all of one dimension, on one ``side``.
+    """
 
     id: str
     says: str
-    dimension: str
-    typical: float
+    quantities: tuple[Quantity, ...]
+    side: Side
+    typical: float  #: SI
     source: Source
 
     def __repr__(self) -> str:
         return f"<limit {self.id}>"
+
+    @property
+    def dimension(self) -> str:
+        """The key of ``units.DIMENSIONS``."""
+        return self.quantities[0].dimension
 
 
 @dataclass(frozen=True, slots=True, eq=False, kw_only=True)

@@ -17,15 +17,16 @@ from pathlib import Path
 
 import numpy as np
 
-from diagnose.circuit.engine_model import USUAL_ERROR, Point, engine_of, spread
+from diagnose.circuit.engine_model import USUAL_ERROR, Point, engine_of
 from diagnose.circuit.faults import FAULTS
+from diagnose.circuit.plausible_engines import spread
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
 from knowledge.book import the_book
-from knowledge.engines.limits import HOT_IDLE_PRESSURE
 from knowledge.engines.profiles import Profile
 from knowledge.pressure.gauge import PANEL_SPREAD
+from knowledge.pressure.quantities import HOT_IDLE_PRESSURE
 from tests.pattern_reports import POINTS, Looks, Pressures, complaint, observations
 
 TABLE = Path(__file__).parent.parent / "knowledge/reference/pattern_strengths.py"

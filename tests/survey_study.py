@@ -18,9 +18,10 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from diagnose.circuit.engine_model import Point, conditioned, drawn, engine_of, shown, varied
+from diagnose.circuit.engine_model import Point, engine_of, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import Gauge, Predicted, fits, predicted, shares, warmer
+from diagnose.circuit.plausible_engines import conditioned, drawn, varied
 from diagnose.circuit.survey import ENGINES, widths
 from diagnose.circuit.survey_evidence import states
 from diagnose.hydraulics.engine import Engine

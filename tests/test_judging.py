@@ -22,7 +22,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.judging import Judged, Verdict, judged
 from diagnose.signoff.sheet import Signoff
 from knowledge.book import the_book
-from knowledge.model import Limit
+from knowledge.model import Limit, Quantity, Side
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.units import DIMENSIONS, parse
 from knowledge.work import Access, Band, Phase, Task
@@ -31,8 +31,25 @@ BOOK = the_book()
 MM = 1e-3
 GOOD, MAYBE, BAD = Verdict.PASSED, Verdict.BORDERLINE, Verdict.FAILED
 
-LEAST = Limit(id="least", says="least", dimension="length", typical=1.1 * MM, source=JUDGEMENT)
-MOST = Limit(id="most", says="most", dimension="length", typical=1.9 * MM, source=JUDGEMENT)
+GAP = Quantity(
+    id="gap", says="the gap", dimension="length", plausible=(0.0, 10 * MM), source=JUDGEMENT
+)
+LEAST = Limit(
+    id="least",
+    says="least",
+    quantities=(GAP,),
+    side=Side.LEAST,
+    typical=1.1 * MM,
+    source=JUDGEMENT,
+)
+MOST = Limit(
+    id="most",
+    says="most",
+    quantities=(GAP,),
+    side=Side.MOST,
+    typical=1.9 * MM,
+    source=JUDGEMENT,
+)
 FIRST = Band(1.0 * MM, 2.0 * MM, COMMON_PRACTICE, "the first source")
 WIDER = Band(0.5 * MM, 3.0 * MM, JUDGEMENT, "the wider source")
 TASK = Task(

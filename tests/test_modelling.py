@@ -11,25 +11,16 @@ from hypothesis import strategies as st
 
 from diagnose.case.case import Case
 from diagnose.case.loading import from_text
-from diagnose.circuit.engine_model import (
-    Point,
-    baseline_points,
-    calibrate,
-    conditioned,
-    drawn,
-    engine_of,
-    healthy,
-    shown,
-    spread,
-    varied,
-)
+from diagnose.circuit.calibration import calibrate
+from diagnose.circuit.engine_model import Point, baseline_points, engine_of, healthy, shown
 from diagnose.circuit.faults import FAULTS
+from diagnose.circuit.plausible_engines import conditioned, drawn, spread, varied
 from diagnose.errors import BadCaseError, UsageError
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
 from knowledge.book import the_book
-from knowledge.engines.dimensions import DIMENSIONED
+from knowledge.engines.dimensions import CIRCUIT
 from knowledge.engines.profiles import DISTRIBUTOR_V8, LARGE_V8, Profile
 from knowledge.units import GALLON_US, INCH, PSI
 
@@ -59,9 +50,9 @@ V8 = engine_like(DISTRIBUTOR_V8)
 @pytest.mark.parametrize("profile", PROFILES, ids=lambda p: p.id)
 def test_a_profile_is_plausible(profile: Profile) -> None:
     """Figures in their range with a mark, and about the pressures it is known by."""
-    assert set(profile.numbers) == set(DIMENSIONED)
+    assert set(profile.numbers) == set(CIRCUIT)
     for name, (value, source) in profile.numbers.items():
-        low, high = DIMENSIONED[name].plausible
+        low, high = CIRCUIT[name].plausible
         assert low <= value <= high, name
         assert source.key
     for rpm, heat, least, usual in profile.specified:

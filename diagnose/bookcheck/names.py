@@ -8,7 +8,7 @@ from typing import Any
 
 from diagnose.bookcheck.examples import yields
 from diagnose.bookcheck.shapes import Result, Whole, inside
-from knowledge.model import Cause, Condition, Finding, Limit, Measure
+from knowledge.model import Cause, Condition, Finding, Limit, Measure, Quantity
 from knowledge.rule_api import Example, Rule
 from knowledge.work import Inspection, Layout, Task
 
@@ -21,6 +21,7 @@ _SHELF: dict[type, str] = {
     Layout: "layouts",
     Limit: "limits",
     Measure: "measures",
+    Quantity: "quantities",
     Task: "tasks",
 }
 _NAME = re.compile(r"[a-z][a-z0-9_]*")

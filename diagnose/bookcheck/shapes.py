@@ -22,6 +22,7 @@ SHELVES = (
     "causes",
     "conditions",
     "findings",
+    "quantities",
     "measures",
     "limits",
     "inspections",

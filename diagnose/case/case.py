@@ -19,10 +19,9 @@ from diagnose.case.schema import (
     WorkEntry,
 )
 from diagnose.inference.chaining import Facts, Observation
-from knowledge.engines.dimensions import Dimensioned
 from knowledge.engines.features import PLACES
 from knowledge.engines.profiles import Profile
-from knowledge.model import Cause, Finding, Kind, Limit, Measure, Reading, Stage, State
+from knowledge.model import Cause, Finding, Kind, Limit, Measure, Quantity, Reading, Stage, State
 from knowledge.work import Layout, Task
 
 _RANK = {Stage.KNOWN: 0, Stage.OUTSIDE: 1, Stage.OPENED: 2}
@@ -98,7 +97,7 @@ class Case:
     started: tuple[GaugeReading, ...] = ()  #: readings of the first start after the repair
     limits: Mapping[Limit, float] = field(default_factory=dict)
     profile: Profile | None = None  #: None: no circuit in figures for this layout
-    dimensions: Mapping[Dimensioned, float] = field(default_factory=dict)
+    dimensions: Mapping[Quantity, float] = field(default_factory=dict)
     baseline: tuple[BaselineReading, ...] = ()
     features: Mapping[Finding, State] = field(default_factory=dict)
     works: tuple[TaskRecord, ...] = ()

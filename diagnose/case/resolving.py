@@ -39,9 +39,8 @@ from diagnose.case.values import (
 from diagnose.errors import nearest, plain
 from diagnose.inference.chaining import Observation
 from knowledge.book import Book
-from knowledge.engines.dimensions import Dimensioned
 from knowledge.engines.profiles import Profile
-from knowledge.model import Finding, Kind, Limit, Measure, Stage, State
+from knowledge.model import Finding, Kind, Limit, Measure, Quantity, Stage, State
 from knowledge.units import DIMENSIONS
 
 AnyEntry = TypeVar("AnyEntry", bound=Entry)
@@ -216,8 +215,8 @@ class Resolver:
             return self._word(engine.profile, self.book.profiles, "engine.profile", "profile")
         return self.book.profile_of(engine.layout.lower().replace("-", "_"))
 
-    def _dimensions(self, engine: Engine) -> dict[Dimensioned, float]:
-        out: dict[Dimensioned, float] = {}
+    def _dimensions(self, engine: Engine) -> dict[Quantity, float]:
+        out: dict[Quantity, float] = {}
         for name, text in engine.dimensions.items():
             where = f"engine.dimensions.{plain(name)}"
             what = self._word(name, self.book.dimensions, "engine.dimensions", "dimension")

@@ -8,8 +8,9 @@ from typing import Any
 from diagnose.case.case import BaselineReading, GaugeReading
 from diagnose.case.schema import BaselineEntry, Checked, FindingEntry, ReadingEntry
 from diagnose.errors import plain
-from knowledge.engines.dimensions import Dimensioned
-from knowledge.model import Limit, Measure, Reading, Stage
+from knowledge.model import Limit, Measure, Quantity, Reading, Stage
+from knowledge.pressure.quantities import ENGINE_SPEED, OIL_PRESSURE
+from knowledge.stations.oil.quantities import OIL_TEMPERATURE
 from knowledge.units import (
     DIMENSIONS,
     PRESSURE,
@@ -26,9 +27,9 @@ from knowledge.work import Task
 
 MOST_FAULTS = 100
 _FIGURES = {  # what a gauge, thermometer or counter on an engine can really show
-    "rpm": (SPEED, (50.0, 20_000.0)),
-    "pressure": (PRESSURE, (0.0, 300 * PSI)),
-    "oil": (TEMPERATURE, (223.15, 473.15)),
+    "rpm": (SPEED, ENGINE_SPEED.plausible),
+    "pressure": (PRESSURE, OIL_PRESSURE.plausible),
+    "oil": (TEMPERATURE, OIL_TEMPERATURE.plausible),
     "error": (PRESSURE, (0.0, 30 * PSI)),
 }
 
@@ -65,7 +66,7 @@ def limit_value(text: str, limit: Limit, where: str, faults: Faults) -> float | 
     return None
 
 
-def dimension_value(text: str, what: Dimensioned, where: str, faults: Faults) -> float | None:
+def dimension_value(text: str, what: Quantity, where: str, faults: Faults) -> float | None:
     """A figure of the circuit in SI, or None and a fault."""
     dimension = DIMENSIONS[what.dimension]
     value = quantity(text, dimension, where, faults)

@@ -30,8 +30,8 @@ from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
 from knowledge.book import Book
-from knowledge.engines.limits import IDLE_SPEED
 from knowledge.pressure.gauge import HOT, IDLE_SLACK, RUNNING, SPEED, at_pump, spread_of
+from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.units import PSI
 
 ENGINES, SEED = 64, 7
@@ -139,7 +139,7 @@ def points_of(case: Case) -> tuple[Point, ...]:
 
 
 def _idle(case: Case) -> float:
-    return case.limits.get(IDLE_SPEED, IDLE_SPEED.typical)
+    return case.limits.get(USUAL_IDLE_SPEED, USUAL_IDLE_SPEED.typical)
 
 
 def _last(readings: Sequence[GaugeReading]) -> GaugeReading | None:

@@ -15,8 +15,10 @@ from typing import Any
 import numpy as np
 
 from diagnose.case.case import Case, Measurement
-from diagnose.circuit import engine_model as modelling
+from diagnose.circuit.calibration import calibrate
+from diagnose.circuit.engine_model import baseline_points, healthy, usual_points
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParameter
+from diagnose.circuit.plausible_engines import spread
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import DIESEL as DIESEL_FUEL
 from diagnose.hydraulics.oil import PETROL, Oil, diluted
@@ -95,10 +97,10 @@ def sound_engines(case: Case, book: Book, n: int, rng: np.random.Generator) -> E
 
     Raises UsageError where the case names no circuit.
     """
-    engine = modelling.healthy(case, book)
+    engine = healthy(case, book)
     engine = replace(engine, oil=Oil.of_grade(oil_grade(case)))
-    points = modelling.baseline_points(case) or modelling.usual_points(case)
-    return modelling.spread(modelling.calibrate(engine, points).engine, n, rng, points)
+    points = baseline_points(case) or usual_points(case)
+    return spread(calibrate(engine, points).engine, n, rng, points)
 
 
 def measures_circuit(case: Case) -> bool:
@@ -124,7 +126,7 @@ def _measured(
     for parameter in CIRCUIT_PARAMETERS.values():
         if parameter.id in by_knob and parameter.id not in ("fuel_share", "viscosity_at_100c"):
             value = together(by_knob[parameter.id], "clearance" in parameter.id)
-            drawn = np.clip(value + parameter.error * evenly_drawn(n, rng), *parameter.possible)
+            drawn = np.clip(value + parameter.spread * evenly_drawn(n, rng), *parameter.plausible)
             found = by_knob[parameter.id]
             typed = [unit_in(m.entry.value or "", parameter.dimension) for m in found]
             unit = Counter(typed).most_common(1)[0][0]
@@ -214,7 +216,7 @@ def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iter
         if report is None or report.state is not State.PRESENT or name in taken:
             continue
         taken.add(name)
-        spread = f"{_signed(parameter, low)} to {_signed(parameter, high)}"
+        between = f"{parameter.shown(low)} to {parameter.shown(high)}"
 
         def apply(
             engine: Engine,
@@ -223,13 +225,9 @@ def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iter
             added: bool = added,
         ) -> Engine:
             new = parameter.read(engine) + drawn if added else drawn
-            return parameter.apply(engine, np.clip(new, *parameter.possible))
+            return parameter.apply(engine, np.clip(new, *parameter.plausible))
 
-        yield Deviation(name, finding.says, spread, apply, parameter, assumed=True)
-
-
-def _signed(parameter: CircuitParameter, value: float) -> str:
-    return show(value, parameter.dimension, parameter.unit)
+        yield Deviation(name, finding.says, between, apply, parameter, assumed=True)
 
 
 def blended(old: Engine, new: Engine, chosen: Any) -> Engine:

@@ -13,8 +13,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from diagnose.circuit.engine_model import UNCERTAIN, Point, shown, varied
+from diagnose.circuit.engine_model import Point, shown
 from diagnose.circuit.faults import FAULTS
+from diagnose.circuit.plausible_engines import UNCERTAIN, varied
 from diagnose.circuit.survey_evidence import states
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray

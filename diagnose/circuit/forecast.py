@@ -25,10 +25,14 @@ from diagnose.hydraulics.pump import drive_torque, shaft_power
 from diagnose.hydraulics.ranges import FloatArray, Floats
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
-from knowledge.engines.limits import HOT_IDLE_PRESSURE, IDLE_SPEED, STOP_RUNNING_PRESSURE
 from knowledge.model import Limit
 from knowledge.model import State as Told
 from knowledge.pressure.gauge import spread_of
+from knowledge.pressure.quantities import (
+    HOT_IDLE_PRESSURE,
+    STOP_RUNNING_PRESSURE,
+    USUAL_IDLE_SPEED,
+)
 from knowledge.units import PSI, unit_in
 
 ENGINES, SEED = 48, 11
@@ -131,7 +135,7 @@ def forecast(
     )
 
 
-LIMITS = (HOT_IDLE_PRESSURE, IDLE_SPEED, STOP_RUNNING_PRESSURE)
+LIMITS = (HOT_IDLE_PRESSURE, USUAL_IDLE_SPEED, STOP_RUNNING_PRESSURE)
 
 
 def units_of(case: Case) -> dict[str, str]:
@@ -156,7 +160,7 @@ def speeds_of(
 ) -> FloatArray:
     """Idle first, then as fast as such an engine turns."""
     diesel = case.features.get(DIESEL) is Told.PRESENT
-    idle = limits[IDLE_SPEED]
+    idle = limits[USUAL_IDLE_SPEED]
     listed = {n for n in (DIESEL_SPEEDS if diesel else PETROL_SPEEDS) if n > idle}
     return np.array(sorted({idle, *listed, *(t.rpm for t in targets)}))
 
@@ -166,7 +170,7 @@ def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
     cruise = budget.CRUISE
     given = "maker's limit" if HOT_IDLE_PRESSURE in case.limits else "usual limit"
     return (
-        Target(limits[IDLE_SPEED], limits[HOT_IDLE_PRESSURE], f"{given} at hot idle"),
+        Target(limits[USUAL_IDLE_SPEED], limits[HOT_IDLE_PRESSURE], f"{given} at hot idle"),
         Target(cruise, TEN_PSI * cruise, "10 psi per 1000 rpm (common practice)"),
     )
 

@@ -12,9 +12,10 @@ from itertools import combinations
 import numpy as np
 
 from diagnose.circuit.band import HIGH, LOW
-from diagnose.circuit.engine_model import Point, shown, varied
+from diagnose.circuit.engine_model import Point, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import FALSE, Gauge
+from diagnose.circuit.plausible_engines import varied
 from diagnose.circuit.survey_evidence import states
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray

@@ -109,7 +109,7 @@ def _walked(
     unit = told.units.get(name)
 
     def at(way: Floats) -> FloatArray:
-        return np.clip(start + way * (goal - start), *parameter.possible)
+        return np.clip(start + way * (goal - start), *parameter.plausible)
 
     way, met = _first(told, target, lambda w: parameter.apply(told.before.engine, at(w)))
     shown, ends = parameter.shown(start, unit), parameter.shown(at(way), unit)

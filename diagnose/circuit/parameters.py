@@ -1,7 +1,7 @@
-"""What can be measured or changed on an engine's oil circuit, by name, with units at the door.
+"""Quantities that can be set on an engine's oil circuit, by name: how to read and set each.
 
-Imported by ``circuit`` and ``signoff``. Every clearance is on the diameter, as the workshop has it.
-``read`` takes a knob's value from an engine, ``turned`` gives an engine with another.
+Imported by the rest of ``circuit`` and by ``signoff``. What a quantity is, its range, unit and
+measuring error stand in ``knowledge``; here stands only what it is on a hydraulic engine.
 """
 
 from __future__ import annotations
@@ -24,212 +24,178 @@ from diagnose.hydraulics.oil import (
 )
 from diagnose.hydraulics.ranges import Floats
 from diagnose.hydraulics.relief import shim_gain
-from knowledge.units import (
-    COUNT,
-    FRACTION,
-    INCH,
-    LENGTH,
-    PRESSURE,
-    PSI,
-    VISCOSITY,
-    VOLUME,
-    Dimension,
-    show,
-)
+from knowledge.model import Quantity
+from knowledge.stations.bearings import quantities as bearings
+from knowledge.stations.delivery import quantities as delivery
+from knowledge.stations.oil import quantities as oil
+from knowledge.stations.pump import quantities as pump
+from knowledge.stations.relief import quantities as relief
+from knowledge.stations.suction import quantities as suction
+from knowledge.stations.topend import quantities as topend
+from knowledge.units import DIMENSIONS, MM, THOU, Dimension, show
 
-THOU = INCH * 1e-3
+# The formulas need some gap; a quantity measured as nothing is computed with these (judgement).
+LEAST_FILM = 0.2 * THOU  #: m, on the diameter
+LEAST_PUMP_GAP = 0.005 * MM  #: m
+LEAST_PICKUP_GAP = 0.05 * MM  #: m
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class CircuitParameter:
-    """One thing on the engine that has a value, in SI; ``possible`` bounds what can be real."""
+    """A quantity that an engine of ``hydraulics`` has.
 
-    id: str
-    says: str
-    dimension: Dimension
-    unit: str  #: to show it in
-    possible: tuple[float, float]
+    ``read`` returns its value [SI] on an engine, an array where the engine's fields are arrays;
+    ``apply`` returns the engine with another value.
+    """
+
+    quantity: Quantity
     read: Callable[[Engine], Floats]
     apply: Callable[[Engine, Floats], Engine]
-    error: float = 0.0  #: usual measuring error, one standard deviation, SI (judgement)
-    also: tuple[str, ...] = ()
+    also: tuple[str, ...] = ()  #: other names for ``--set``
+
+    @property
+    def id(self) -> str:
+        """The name of the quantity."""
+        return self.quantity.id
+
+    @property
+    def says(self) -> str:
+        """What it is, in a few words."""
+        return self.quantity.short or self.quantity.says
+
+    @property
+    def dimension(self) -> Dimension:
+        """The dimension its values are read and shown in."""
+        return DIMENSIONS[self.quantity.dimension]
+
+    @property
+    def plausible(self) -> tuple[float, float]:
+        """What can be real, SI."""
+        return self.quantity.plausible
+
+    @property
+    def spread(self) -> float:
+        """Usual measuring error, one standard deviation, SI."""
+        return self.quantity.spread
 
     def shown(self, value: Floats, unit: str | None = None) -> str:
-        """The value in a unit, else in the knob's own; the middle one of many.
+        """Return the value in a unit, else in the quantity's own; the median of an array.
 
-        >>> KNOBS["main_clearance"].shown(63.5e-6)
+        >>> CIRCUIT_PARAMETERS["main_clearance"].shown(63.5e-6)
         '0.0025 in'
         """
         middle = value if isinstance(value, float) else float(np.median(value))
-        return show(middle, self.dimension, unit or self.unit)
+        return show(middle, self.dimension, unit or self.quantity.unit)
 
 
 def with_fuel(engine: Engine, share: Floats) -> Engine:
-    """So much petrol in the oil; diesel fuel thins less (see ``oil.DIESEL``)."""
+    """Return the engine with that share of petrol in its oil; diesel fuel thins less (``oil.DIESEL``)."""
     return replace(engine, oil=diluted(engine.oil, share, PETROL))
 
 
 def with_viscosity(engine: Engine, kv100: Floats) -> Engine:
-    """Oil found by the laboratory to have this viscosity at 100 °C [m2/s], its slope on the ASTM
-    chart unchanged."""
+    """Return the engine with oil of this viscosity at 100 °C [m2/s], its slope on the ASTM chart
+    unchanged."""
     _, slope = walther(engine.oil.kv40, engine.oil.kv100)
     kv40 = from_chart_height(chart_height(kv100) + slope * np.log10(T100 / T40))
     return replace(engine, oil=replace(engine.oil, kv100=kv100, kv40=kv40))
 
 
-def _displaced(engine: Engine, volume: Floats) -> Engine:
-    """Longer gears in the same body shape: tip leakage grows with them."""
+def _with_displacement(engine: Engine, volume: Floats) -> Engine:
+    """Longer gears in a body of the same shape: tip leakage grows with them."""
     longer = np.asarray(volume) / engine.pump_displacement
     return replace(
         engine, pump_displacement=volume, pump_gear_length=engine.pump_gear_length * longer
     )
 
 
-def _shimmed(engine: Engine, shim: Floats) -> Engine:
+def _with_shim(engine: Engine, shim: Floats) -> Engine:
     area = np.pi / 4 * np.asarray(engine.relief_plunger_diameter) ** 2
     gain = shim_gain(engine.relief_rate, shim, area)
     return replace(engine, relief_setting=engine.relief_setting + gain)
 
 
-def _first(name: str) -> Callable[[Engine], Floats]:
+def _clearance(quantity: Quantity, group: str, *also: str) -> CircuitParameter:
+    """The clearance of every bearing of a group, on the diameter; nan where there is none."""
+
     def read(engine: Engine) -> Floats:
-        groups = getattr(engine, name)
+        groups = getattr(engine, group)
         return groups[0].clearance_diametral if groups else np.nan
 
-    return read
-
-
-def _named(name: str, value: Floats) -> dict[str, Any]:
-    return {name: value}
-
-
-def _clearance(id_: str, says: str, group: str, most: float, *also: str) -> CircuitParameter:
     def apply(engine: Engine, value: Floats) -> Engine:
-        groups: dict[str, Any] = {group: value}
+        groups: dict[str, Any] = {group: np.maximum(value, LEAST_FILM)}
         return reclearanced(engine, **groups)
 
-    low = 0.2 * THOU
-    return CircuitParameter(
-        id_, says, LENGTH, "in", (low, most), _first(group), apply, 0.25 * THOU, also
-    )
+    return CircuitParameter(quantity=quantity, read=read, apply=apply, also=also)
 
 
 def _field(
-    id_: str,
-    says: str,
-    dimension: Dimension,
-    unit: str,
-    possible: tuple[float, float],
-    error: float = 0.0,
-    also: tuple[str, ...] = (),
-    field: str = "",
+    quantity: Quantity, *also: str, field: str = "", least: float | None = None
 ) -> CircuitParameter:
-    name = field or id_
-    return CircuitParameter(
-        id_,
-        says,
-        dimension,
-        unit,
-        possible,
-        lambda e: getattr(e, name),
-        lambda e, v: replace(e, **_named(name, v)),
-        error,
-        also,
-    )
+    """A quantity that is one field of the engine, computed with no less than ``least``."""
+    name = field or quantity.id
+
+    def read(engine: Engine) -> Floats:
+        value: Floats = getattr(engine, name)
+        return value
+
+    def apply(engine: Engine, value: Floats) -> Engine:
+        fields: dict[str, Any] = {name: value if least is None else np.maximum(value, least)}
+        return replace(engine, **fields)
+
+    return CircuitParameter(quantity=quantity, read=read, apply=apply, also=also)
 
 
 _ALL = (
-    _clearance("main_clearance", "main bearing clearance", "mains", 2e-3),
-    _clearance("rod_clearance", "rod bearing clearance", "rods", 2e-3),
-    _clearance("cam_bearing_clearance", "cam bearing clearance", "cams", 3e-3, "cam_clearance"),
-    _clearance("lifter_clearance", "lifter bore clearance", "lifters", 1e-3, "tappet_clearance"),
+    _clearance(bearings.MAIN_CLEARANCE, "mains"),
+    _clearance(bearings.ROD_CLEARANCE, "rods"),
+    _clearance(topend.CAM_BEARING_CLEARANCE, "cams", "cam_clearance"),
+    _clearance(topend.LIFTER_CLEARANCE, "lifters", "tappet_clearance"),
     CircuitParameter(
-        "pump_displacement",
-        "pump displacement a turn of the pump",
-        VOLUME,
-        "cm3",
-        (1e-6, 300e-6),
-        lambda e: e.pump_displacement,
-        _displaced,
+        quantity=pump.PUMP_DISPLACEMENT,
+        read=lambda e: e.pump_displacement,
+        apply=_with_displacement,
         also=("pump_size",),
     ),
+    _field(pump.PUMP_END_CLEARANCE, least=LEAST_PUMP_GAP),
     _field(
-        "pump_end_clearance", "end clearance of the pump", LENGTH, "in", (5e-6, 3e-3), 0.5 * THOU
-    ),
-    _field(
-        "pump_side_clearance",
-        "clearance between pump gear or rotor and body",
-        LENGTH,
-        "in",
-        (5e-6, 3e-3),
-        0.5 * THOU,
-        ("pump_tip_clearance", "rotor_tip_clearance"),
+        pump.PUMP_SIDE_CLEARANCE,
+        "pump_tip_clearance",
+        "rotor_tip_clearance",
         field="pump_tip_clearance",
+        least=LEAST_PUMP_GAP,
     ),
-    _field(
-        "relief_setting",
-        "pressure at which the relief valve opens",
-        PRESSURE,
-        "psi",
-        (2 * PSI, 300 * PSI),
-        2 * PSI,
-        ("relief_pressure",),
-    ),
+    _field(relief.RELIEF_SETTING, "relief_pressure"),
     CircuitParameter(
-        "relief_shim",
-        "shim under the relief spring",
-        LENGTH,
-        "mm",
-        (0.0, 15e-3),
-        lambda e: 0.0 * np.asarray(e.relief_setting),
-        _shimmed,
+        quantity=relief.RELIEF_SHIM,
+        read=lambda e: 0.0 * np.asarray(e.relief_setting),
+        apply=_with_shim,
         also=("relief_washer",),
     ),
     CircuitParameter(
-        "relief_seat_gap",
-        "gap under the relief valve that should sit",
-        LENGTH,
-        "mm",
-        (0.0, 9e-3),
-        lambda e: np.asarray(e.relief_seat_leak) / e.relief_port_width,
-        lambda e, v: replace(e, relief_seat_leak=np.asarray(v) * e.relief_port_width),
-        0.1e-3,
+        quantity=relief.RELIEF_SEAT_GAP,
+        read=lambda e: np.asarray(e.relief_seat_leak) / e.relief_port_width,
+        apply=lambda e, v: replace(e, relief_seat_leak=np.asarray(v) * e.relief_port_width),
     ),
-    _field("pickup_gap", "gap from pickup to sump floor", LENGTH, "mm", (5e-5, 0.1), 0.3e-3),
-    _field("pickup_tube", "bore of the pickup tube", LENGTH, "mm", (5e-3, 0.08), field="tube_diameter"),
-    _field("screen_open_share", "open share of the pickup screen", FRACTION, "%", (0.01, 1.0), 0.05),
-    _field(
-        "filter_blocked", "resistance of the filter, times a clean one's", COUNT, "", (0.2, 1000.0)
+    _field(suction.PICKUP_GAP, least=LEAST_PICKUP_GAP),
+    _field(suction.PICKUP_TUBE, field="tube_diameter"),
+    _field(suction.SCREEN_OPEN_SHARE),
+    _field(delivery.FILTER_BLOCKED),
+    CircuitParameter(
+        quantity=delivery.OPEN_HOLE,
+        read=lambda e: np.sqrt(4 / np.pi * np.asarray(e.open_orifice_area)),
+        apply=lambda e, v: replace(e, open_orifice_area=np.pi / 4 * np.asarray(v) ** 2),
     ),
     CircuitParameter(
-        "open_hole",
-        "bore of a hole that should be plugged",
-        LENGTH,
-        "mm",
-        (0.0, 0.03),
-        lambda e: np.sqrt(4 / np.pi * np.asarray(e.open_orifice_area)),
-        lambda e, v: replace(e, open_orifice_area=np.pi / 4 * np.asarray(v) ** 2),
+        quantity=oil.FUEL_SHARE,
+        read=lambda e: 0.0 * np.asarray(e.oil.kv100),
+        apply=with_fuel,
     ),
     CircuitParameter(
-        "fuel_share",
-        "fuel in the oil",
-        FRACTION,
-        "%",
-        (0.0, 0.6),
-        lambda e: 0.0 * np.asarray(e.oil.kv100),
-        with_fuel,
-        0.01,
+        quantity=oil.VISCOSITY_AT_100C,
+        read=lambda e: e.oil.kv100,
+        apply=with_viscosity,
     ),
-    CircuitParameter(
-        "viscosity_at_100c",
-        "viscosity of the oil at 100 °C",
-        VISCOSITY,
-        "cSt",
-        (1.5e-6, 60e-6),
-        lambda e: e.oil.kv100,
-        with_viscosity,
-        0.2e-6,
-    ),
-)  # fmt: skip
-CIRCUIT_PARAMETERS = {k.id: k for k in _ALL}
-NAMES = {**CIRCUIT_PARAMETERS, **{a: k for k in _ALL for a in k.also}}
+)
+CIRCUIT_PARAMETERS = {p.id: p for p in _ALL}
+NAMES = {**CIRCUIT_PARAMETERS, **{name: p for p in _ALL for name in p.also}}

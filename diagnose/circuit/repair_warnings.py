@@ -14,8 +14,9 @@ from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.forecast import HORSEPOWER, Forecast, side
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from knowledge.engines.features import PUMP_ON_DISTRIBUTOR_SHAFT
-from knowledge.engines.limits import LEAST_BEARING_CLEARANCE, LEAST_PICKUP_GAP, MOST_PICKUP_GAP
 from knowledge.model import Limit, State
+from knowledge.stations.bearings.quantities import LEAST_BEARING_CLEARANCE
+from knowledge.stations.suction.quantities import LEAST_PICKUP_GAP, MOST_PICKUP_GAP
 from knowledge.units import INCH, PSI
 
 WIDE = 1.25  #: times the usual clearance from which it is wide (judgement)

@@ -43,7 +43,7 @@ class Setting:
             return with_oil(engine, self.text)
         old = self.parameter.read(engine)
         new = old * self.value if self.relative else old + self.value if self.added else self.value
-        return self.parameter.apply(engine, np.clip(new, *self.parameter.possible))
+        return self.parameter.apply(engine, np.clip(new, *self.parameter.plausible))
 
 
 def with_oil(engine: Engine, grade: str) -> Engine:
@@ -95,7 +95,7 @@ def _value(parameter: CircuitParameter, typed: str) -> Setting:
         value = parse(typed, parameter.dimension)
     except UnitError as error:
         raise UsageError(f"--set {parameter.id}: {error}") from None
-    low, high = parameter.possible
+    low, high = parameter.plausible
     if change:
         return Setting(parameter, typed, value, added=True)
     if not low <= value <= high:

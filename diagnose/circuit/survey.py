@@ -13,17 +13,7 @@ from math import exp
 import numpy as np
 
 from diagnose.case.case import Case
-from diagnose.circuit.engine_model import (
-    UNCERTAIN,
-    Point,
-    baseline_points,
-    conditioned,
-    drawn,
-    healthy,
-    point_of,
-    shown,
-    varied,
-)
+from diagnose.circuit.engine_model import Point, baseline_points, healthy, point_of, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import (
     FALSE,
@@ -37,15 +27,16 @@ from diagnose.circuit.fitting import (
     warmer,
 )
 from diagnose.circuit.further_readings import Curves, Further, Hypothesis, curves, further
+from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn, varied
 from diagnose.circuit.survey_evidence import usable
 from diagnose.errors import UsageError
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
 from diagnose.inference.network import Likelihood
 from knowledge.book import Book
-from knowledge.engines.limits import RELIEF_SETTING
 from knowledge.engines.profiles import Profile
 from knowledge.model import Reading
+from knowledge.stations.relief.quantities import RELIEF_SETTING, USUAL_RELIEF_SETTING
 from knowledge.units import PSI
 
 ENGINES = 32  #: plausible engines of one survey
@@ -150,8 +141,7 @@ def gauge_of(reading: Reading) -> Gauge:
 
 
 def _relief_known(case: Case) -> bool:
-    told = any(d.id == "relief_setting" for d in case.dimensions)
-    return told or RELIEF_SETTING in case.limits
+    return RELIEF_SETTING in case.dimensions or USUAL_RELIEF_SETTING in case.limits
 
 
 def _row(

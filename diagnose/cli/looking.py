@@ -55,12 +55,28 @@ LABELS = {
     "rate": "how common",
     "reveals": "shows",
     "shifts": "after",
+    "side": "kind of limit",
     "spares": "silent for",
     "spread": "usual error",
     "stage": "learned",
     "station": "where",
     "typical": "usual",
     "waits_minutes": "waits, minutes",
+}
+#: what is shown of a word that refers to a quantity; of any other, every field
+SHOWN: dict[type, tuple[str, ...]] = {
+    Measure: (
+        "id",
+        "station",
+        "says",
+        "asks",
+        "dimension",
+        "plausible",
+        "source",
+        "spread",
+        "also",
+    ),
+    Limit: ("id", "says", "dimension", "side", "typical", "source"),
 }
 
 
@@ -187,15 +203,15 @@ def _said(value: Any) -> str:
 def _plain(word: Word) -> dict[str, Any]:
     """Every field of a word but what it does, as text, numbers and lists."""
     out: dict[str, Any] = {}
-    for field in fields(word):
-        value = getattr(word, field.name)
-        if field.name == "does":
+    for name in SHOWN.get(type(word)) or [field.name for field in fields(word)]:
+        value = getattr(word, name)
+        if name == "does":
             continue
-        if field.name in ("plausible", "typical", "spread"):
-            value = _figures(word, value, difference=field.name == "spread") if value else ""
-        elif field.name == "bands":
+        if name in ("plausible", "typical", "spread"):
+            value = _figures(word, value, difference=name == "spread") if value else ""
+        elif name == "bands":
             value = tuple(_band(band, word) for band in value)
-        out[field.name] = _simple(value)
+        out[name] = _simple(value)
     return out
 
 

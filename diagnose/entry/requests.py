@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.planning.access_tree import AccessTree
-from knowledge.engines.limits import IDLE_SPEED
+from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.units import PRESSURE, SPEED, UnitError, parse
 from knowledge.work import Access
 
@@ -65,7 +65,11 @@ def parse_target(text: str, case: Case) -> Target:
     found = _TARGET.match(text)
     speed, pressure = found.groups() if found else (None, text)
     try:
-        rpm = parse(speed, SPEED) if speed else case.limits.get(IDLE_SPEED, IDLE_SPEED.typical)
+        rpm = (
+            parse(speed, SPEED)
+            if speed
+            else case.limits.get(USUAL_IDLE_SPEED, USUAL_IDLE_SPEED.typical)
+        )
         wanted = parse(pressure, PRESSURE)
     except UnitError as error:
         raise UsageError(f"--target: {error}") from None

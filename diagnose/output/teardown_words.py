@@ -14,8 +14,8 @@ from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import Due, LooseEnds
 from diagnose.teardown.plan import Check, Meaning, NotPlanned, Plan, Stage
 from knowledge.access import Opening
+from knowledge.book import the_book
 from knowledge.cautions import DEFERS_TO
-from knowledge.engines.measured_limits import LIMITS_OF
 from knowledge.model import Limit, Measure, Source
 from knowledge.units import DIMENSIONS, show
 
@@ -78,7 +78,7 @@ def brief(source: Source) -> str:
 
 def limits_of(measure: Measure, case: Case, unit: str | None = None) -> str:
     """What will do, the engine's own figure first, with its source; in ``unit`` where it is given."""
-    low, high = LIMITS_OF.get(measure, (None, None))
+    low, high = the_book().limits_of(measure.quantity)
     parts = [
         f"{word} {_figure(limit, case, unit)}"
         for word, limit in (("at least", low), ("at most", high))

@@ -26,10 +26,14 @@ from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
 from diagnose.inference.chaining import Observation
 from knowledge.book import Book
-from knowledge.engines.limits import IDLE_SPEED, STOP_IDLE_PRESSURE, STOP_RUNNING_PRESSURE
 from knowledge.history.findings import FRESHLY_REBUILT
 from knowledge.model import Stage, State
 from knowledge.pressure.gauge import spread_of
+from knowledge.pressure.quantities import (
+    STOP_IDLE_PRESSURE,
+    STOP_RUNNING_PRESSURE,
+    USUAL_IDLE_SPEED,
+)
 
 USUAL_HOT = 363.15  #: K: an engine warmed through
 WARM = 318.15  #: K: on the way there
@@ -113,7 +117,7 @@ class FirstStart:
     def _stop(self, read: GaugeReading) -> str:
         reading = read.reading
         limits = self.case.limits
-        idle = limits.get(IDLE_SPEED, IDLE_SPEED.typical)
+        idle = limits.get(USUAL_IDLE_SPEED, USUAL_IDLE_SPEED.typical)
         if reading.rpm <= 1.3 * idle and reading.pressure < limits.get(
             STOP_IDLE_PRESSURE, STOP_IDLE_PRESSURE.typical
         ):
@@ -162,8 +166,8 @@ def first_start(
     for worked in case.works:
         parameter = CIRCUIT_PARAMETERS.get(FITTED.get(worked.task.id, ""))
         if parameter is not None and worked.value is not None:
-            drawn = worked.value + parameter.error * evenly_drawn(ENGINES, rng)
-            engine = parameter.apply(engine, np.clip(drawn, *parameter.possible))
+            drawn = worked.value + parameter.spread * evenly_drawn(ENGINES, rng)
+            engine = parameter.apply(engine, np.clip(drawn, *parameter.plausible))
             fitted.append(parameter.id)
     engine = reduce(lambda e, s: s.turned(e), settings, engine)
     return FirstStart(case, book, engine, tuple(dict.fromkeys(fitted)), tuple(left))

@@ -10,10 +10,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TypeAlias
 
-from knowledge.engines.dimensions import CC, DIMENSIONED, MM
+from knowledge.engines.dimensions import CIRCUIT
 from knowledge.model import Source
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
-from knowledge.units import INCH, PSI
+from knowledge.units import CC, INCH, MM, PSI
 
 Number: TypeAlias = tuple[float, Source]
 Specified: TypeAlias = tuple[float, float, float, float]  #: rpm, oil K, least Pa, usual Pa
@@ -37,9 +37,9 @@ class Profile:
 
 def _marked(sources: Mapping[str, Source], **numbers: float) -> dict[str, Number]:
     """Figures with their marks; one that is named nowhere in ``sources`` is own judgement."""
-    unknown = (numbers.keys() | sources.keys()) - DIMENSIONED.keys()
-    if unknown or DIMENSIONED.keys() - numbers.keys():
-        raise ValueError(f"no such, or missing: {unknown | (DIMENSIONED.keys() - numbers.keys())}")
+    unknown = (numbers.keys() | sources.keys()) - CIRCUIT.keys()
+    if unknown or CIRCUIT.keys() - numbers.keys():
+        raise ValueError(f"no such, or missing: {unknown | (CIRCUIT.keys() - numbers.keys())}")
     return {name: (value, sources.get(name, JUDGEMENT)) for name, value in numbers.items()}
 
 

@@ -3,14 +3,15 @@
 from collections.abc import Iterator
 
 from knowledge import sources
-from knowledge.engines import features, limits
+from knowledge.engines import features
 from knowledge.history import findings as history
 from knowledge.model import Reading, Severity, Station
-from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
+from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed, quantities
 from knowledge.pressure.gauge import at_pump, at_speed, is_cold, runs, same_moment
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import findings_priming as pump_priming
+from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
@@ -139,7 +140,7 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
     """
     for r in running(known):
         limit = known.limit(
-            limits.STOP_RUNNING_PRESSURE if r.rpm >= 2000.0 else limits.STOP_IDLE_PRESSURE
+            quantities.STOP_RUNNING_PRESSURE if r.rpm >= 2000.0 else quantities.STOP_IDLE_PRESSURE
         )
         refuted = r.gauge == "panel" and any(
             d.gauge == "direct" and d.pressure >= limit and same_moment(r, d)
@@ -214,7 +215,7 @@ def pressure_that_falls_away(known: Known) -> Conclusions:
 )
 def far_too_much_when_cold(known: Known) -> Conclusions:
     """Cold pressure far past the relief setting bursts filters: back to idle, then stop."""
-    limit = max(FAR_TOO_HIGH, 1.2 * known.limit(limits.RELIEF_SETTING))
+    limit = max(FAR_TOO_HIGH, 1.2 * known.limit(relief_quantities.USUAL_RELIEF_SETTING))
     for r in running(known):
         if is_cold(r) and r.pressure > limit:
             yield Alarm(

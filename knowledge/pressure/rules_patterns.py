@@ -3,9 +3,8 @@
 from itertools import permutations
 
 from knowledge import sources
-from knowledge.engines import limits
 from knowledge.model import Reading, Station
-from knowledge.pressure import patterns_speed
+from knowledge.pressure import patterns_speed, quantities
 from knowledge.pressure.gauge import (
     NEAR_SETTING,
     PAST_SETTING,
@@ -29,6 +28,8 @@ from knowledge.pressure.gauge import (
 )
 from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
 from knowledge.sources import PHYSICS
+from knowledge.stations.instrument import quantities as instrument_quantities
+from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
@@ -39,7 +40,7 @@ def running(known: Known) -> list[Reading]:
     every = [r for r in known.readings() if runs(r) and not at_pump(r)]
     direct = [r for r in every if r.gauge == "direct"]
     belied = any(
-        abs(p.pressure - d.pressure) > known.limit(limits.PANEL_ERROR)
+        abs(p.pressure - d.pressure) > known.limit(instrument_quantities.MOST_PANEL_ERROR)
         for p in every
         for d in direct
         if p.gauge == "panel" and same_moment(p, d)
@@ -49,19 +50,28 @@ def running(known: Known) -> list[Reading]:
 
 def hot_idle(known: Known) -> list[float]:
     """How sure it is that each hot idle reading is below this engine's figure."""
-    idle, limit = known.limit(limits.IDLE_SPEED), known.limit(limits.HOT_IDLE_PRESSURE)
+    idle, limit = (
+        known.limit(quantities.USUAL_IDLE_SPEED),
+        known.limit(quantities.HOT_IDLE_PRESSURE),
+    )
     return [sure_below(r, limit) for r in running(known) if is_hot(r) and idles(r, idle)]
 
 
 def low_hot(known: Known, reading: Reading) -> float:
     """How sure it is that a hot reading is below what is wanted at its speed."""
-    figures = (known.limit(limits.HOT_IDLE_PRESSURE), known.limit(limits.RELIEF_SETTING))
+    figures = (
+        known.limit(quantities.HOT_IDLE_PRESSURE),
+        known.limit(relief_quantities.USUAL_RELIEF_SETTING),
+    )
     return sure_below(reading, wanted_hot(reading.rpm, *figures))
 
 
 def low_cold(known: Known, reading: Reading) -> float:
     """How sure it is that a cold reading is below what cold oil should give."""
-    figures = (known.limit(limits.HOT_IDLE_PRESSURE), known.limit(limits.RELIEF_SETTING))
+    figures = (
+        known.limit(quantities.HOT_IDLE_PRESSURE),
+        known.limit(relief_quantities.USUAL_RELIEF_SETTING),
+    )
     return sure_below(reading, wanted_cold(reading.rpm, *figures))
 
 
@@ -109,7 +119,7 @@ def low_idling_and_good_at_speed(known: Known) -> Conclusions:
 def right_again_just_off_idle(known: Known) -> Conclusions:
     """Low at hot idle and right again with a few hundred revs more."""
     idle = hot_idle(known)
-    above = known.limit(limits.IDLE_SPEED) * 1.2
+    above = known.limit(quantities.USUAL_IDLE_SPEED) * 1.2
     off_idle = [low_hot(known, r) for r in running(known) if is_hot(r) and above < r.rpm < SPEED]
     if idle and off_idle:
         yield from if_clear(patterns_speed.RISES_JUST_OFF_IDLE, max(idle) * (1.0 - min(off_idle)))
@@ -177,7 +187,10 @@ def low_wherever_one_looks(known: Known) -> Conclusions:
 )
 def flat_below_the_setting(known: Known) -> Conclusions:
     """The same low pressure at two speeds well apart is a ceiling; reaching the setting is not."""
-    setting, floor = known.limit(limits.RELIEF_SETTING), 1.5 * known.limit(limits.HOT_IDLE_PRESSURE)
+    setting, floor = (
+        known.limit(relief_quantities.USUAL_RELIEF_SETTING),
+        1.5 * known.limit(quantities.HOT_IDLE_PRESSURE),
+    )
     fast = [r for r in running(known) if at_speed(r)]
     reached = [sure_above(r, NEAR_SETTING * setting) for r in fast]
     if reached and max(reached) >= SAY_SO:
@@ -208,7 +221,7 @@ def past_the_setting_when_cold(known: Known) -> Conclusions:
 
     The factor 1.3 is judgement.
     """
-    limit = PAST_SETTING * known.limit(limits.RELIEF_SETTING)
+    limit = PAST_SETTING * known.limit(relief_quantities.USUAL_RELIEF_SETTING)
     past = [sure_above(r, limit) for r in running(known) if is_cold(r) and at_speed(r)]
     if past:
         yield from if_clear(patterns_speed.CLIMBS_PAST_SETTING, max(past))
@@ -224,7 +237,7 @@ def past_the_setting_when_cold(known: Known) -> Conclusions:
 )
 def short_of_the_setting_when_cold(known: Known) -> Conclusions:
     """Cold oil at 2300 rpm or more should reach the relief setting."""
-    setting = NEAR_SETTING * known.limit(limits.RELIEF_SETTING)
+    setting = NEAR_SETTING * known.limit(relief_quantities.USUAL_RELIEF_SETTING)
     fast = [r for r in running(known) if is_cold(r) and r.rpm >= 2300.0]
     if fast:
         yield from if_clear(

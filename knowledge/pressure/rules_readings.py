@@ -1,10 +1,9 @@
 """Rules that turn gauge readings into findings: low, zero, high."""
 
 from knowledge import sources
-from knowledge.engines import limits
 from knowledge.judging import sure_beyond
 from knowledge.model import Reading, Station
-from knowledge.pressure import direct_gauge, patterns
+from knowledge.pressure import direct_gauge, patterns, quantities
 from knowledge.pressure.gauge import (
     NEXT_TO_NOTHING,
     PAST_SETTING,
@@ -23,7 +22,10 @@ from knowledge.pressure.gauge import (
     wanted_hot,
 )
 from knowledge.rule_api import Conclusions, Known, example, rules_of
+from knowledge.stations.instrument import quantities as instrument_quantities
 from knowledge.stations.oil import findings_heat as oil_heat
+from knowledge.stations.oil import quantities as oil_quantities
+from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
@@ -33,8 +35,8 @@ def wanted(known: Known, reading: Reading) -> float:
     """Least pressure at this speed and heat by this engine's figures [Pa]."""
     figures = (
         reading.rpm,
-        known.limit(limits.HOT_IDLE_PRESSURE),
-        known.limit(limits.RELIEF_SETTING),
+        known.limit(quantities.HOT_IDLE_PRESSURE),
+        known.limit(relief_quantities.USUAL_RELIEF_SETTING),
     )
     return wanted_cold(*figures) if is_cold(reading) else wanted_hot(*figures)
 
@@ -112,7 +114,7 @@ def direct_gauge_reads_nothing(known: Known) -> Conclusions:
 )
 def far_above_the_relief_setting(known: Known) -> Conclusions:
     """A reading far above the relief setting is too high, hot or cold."""
-    limit = PAST_SETTING * known.limit(limits.RELIEF_SETTING)
+    limit = PAST_SETTING * known.limit(relief_quantities.USUAL_RELIEF_SETTING)
     highs = [sure_above(r, limit) for r in gallery(known, "panel")]
     if highs:
         yield from if_clear(patterns.GAUGE_READS_HIGH, max(highs))
@@ -134,7 +136,7 @@ def panel_and_direct_gauge_side_by_side(known: Known) -> Conclusions:
 
     Misleads when the two are tapped at different ports.
     """
-    limit = known.limit(limits.PANEL_ERROR)
+    limit = known.limit(instrument_quantities.MOST_PANEL_ERROR)
     apart = [
         max(sure_lower(p, d, limit), sure_lower(d, p, limit))
         for p in gallery(known, "panel")
@@ -215,7 +217,7 @@ def idling_slower_than_its_figure(known: Known) -> Conclusions:
 
     Misleads when the counter is wrong, or the engine was about to stall.
     """
-    figure = known.limit(limits.IDLE_SPEED)
+    figure = known.limit(quantities.USUAL_IDLE_SPEED)
     idling = [r.rpm for r in known.readings() if is_hot(r) and idles(r, figure)]
     if idling and min(idling) > RUNNING:
         yield from if_clear(
@@ -238,5 +240,5 @@ def oil_hotter_than_its_limit(known: Known) -> Conclusions:
     """Oil hotter than its limit sags whatever else is wrong; warm and below it, it is not that."""
     heat = [r.oil_temperature for r in known.readings() if r.oil_temperature and is_hot(r)]
     if heat:
-        past = sure_beyond(max(heat), known.limit(limits.OIL_TEMPERATURE) - 1.0, 3.0)
+        past = sure_beyond(max(heat), known.limit(oil_quantities.MOST_OIL_TEMPERATURE) - 1.0, 3.0)
         yield from if_clear(oil_heat.OIL_TEMPERATURE_HIGH, past)

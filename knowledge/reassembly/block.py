@@ -2,13 +2,14 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.figures import MICROMETER, THOU
+from knowledge.figures import MICROMETER
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.topend import causes as topend_causes
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+from knowledge.units import THOU
 from knowledge.work import Band, Caution, Hold, Phase, Task
 
 FRONT_PLUGS_IN = Task(

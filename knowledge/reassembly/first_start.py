@@ -2,8 +2,9 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.engines import features, limits
+from knowledge.engines import features
 from knowledge.figures import MINUTE, STOPWATCH, TACHOMETER, THERMOMETER, TRUSTED_GAUGE
+from knowledge.pressure import quantities as pressure_quantities
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
@@ -11,6 +12,7 @@ from knowledge.stations.delivery import causes_galleries as delivery_causes_gall
 from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.oil import causes_condition as oil_causes_condition
+from knowledge.stations.oil import quantities as oil_quantities
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_drive as pump_causes_drive
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
@@ -185,7 +187,7 @@ PRESSURE_HOT_AT_2000 = Task(
             "six-cylinder diesel of that make at full speed: 45 psi",
         ),
     ),
-    limits=(limits.STOP_RUNNING_PRESSURE, None),
+    limits=(pressure_quantities.STOP_RUNNING_PRESSURE, None),
     spread=TRUSTED_GAUGE,
     remedy="stop; relief valve and gauge first, then the circuit",
     guards=(
@@ -223,7 +225,7 @@ PRESSURE_AT_HOT_IDLE = Task(
         Band(10 * PSI, None, COMMON_PRACTICE, "petrol engines: 10 psi"),
         Band(15 * PSI, None, sources.NEWSPAPER_GAUGE_2010, "15 to 20 psi liked by many"),
     ),
-    limits=(limits.HOT_IDLE_PRESSURE, None),
+    limits=(pressure_quantities.HOT_IDLE_PRESSURE, None),
     spread=TRUSTED_GAUGE,
     remedy="idle speed, oil heat and grade first; then relief valve, then clearances",
     why="three views stand side by side: maker's limit, what is liked, quiet lifters; maker first",
@@ -252,7 +254,7 @@ OIL_HEAT_WATCHED = Task(
         ),
         Band(353.15, 378.15, COMMON_PRACTICE, "normal when warm: 80 to 105 °C"),
     ),
-    limits=(None, limits.OIL_TEMPERATURE),
+    limits=(None, oil_quantities.MOST_OIL_TEMPERATURE),
     spread=THERMOMETER,
     remedy="let it cool; level, cooler, clearance too tight",
     guards=(oil_causes_condition.OIL_OVERHEATED, bearings_causes.BEARING_WRONG_SIZE),

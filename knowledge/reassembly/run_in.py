@@ -2,13 +2,14 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.engines import features, limits
+from knowledge.engines import features
 from knowledge.figures import HOUR, MINUTE, TRUSTED_GAUGE
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.instrument import causes as instrument_causes
+from knowledge.stations.instrument import quantities as instrument_quantities
 from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.oil import causes_condition as oil_causes_condition
@@ -191,7 +192,7 @@ PANEL_GAUGE_AGREES = Task(
     hold=Hold.NOTE,
     dimension="pressure",
     bands=(Band(None, 5 * PSI, sources.GAUGE_MAKER_SENDERS, "electric gauge and sender"),),
-    limits=(None, limits.PANEL_ERROR),
+    limits=(None, instrument_quantities.MOST_PANEL_ERROR),
     spread=TRUSTED_GAUGE,
     remedy="sender, earth and gauge; else write the difference on the panel",
     guards=(

@@ -8,7 +8,7 @@ import numpy as np
 
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation
-from diagnose.circuit.engine_model import grade_told
+from diagnose.circuit.engine_model import grade_name
 from diagnose.circuit.forecast import COLD, HORSEPOWER, Forecast, Side, Target
 from diagnose.circuit.minimum_change import ENOUGH, Remedy, minimum_change
 from diagnose.circuit.repair_warnings import COLD_REVS, Bought, bought, repair_warnings
@@ -175,7 +175,7 @@ def _change(forecast: Forecast, each: Setting) -> str:
     """A planned change from what is there to what will be."""
     if each.parameter is None:
         assumed = "" if forecast.case.engine.oil else " (assumed)"
-        return f"oil {grade_told(forecast.case)}{assumed} -> {each.text}"
+        return f"oil {grade_name(forecast.case)}{assumed} -> {each.text}"
     if each.id == "relief_shim":
         return f"{each.parameter.says} {each.text}"
     before, after = (

@@ -23,7 +23,7 @@ from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Item, Signoff
 from diagnose.teardown.plan import Plan
 from knowledge import sources
-from knowledge.engines.measured_limits import LIMITS_OF
+from knowledge.book import the_book
 from knowledge.model import Source, Stage, State, all_in
 from knowledge.units import DIMENSIONS, TEMPERATURE, show, unit_in
 from knowledge.work import Inspection
@@ -247,7 +247,7 @@ def _sources(answer: Diagnosis, part: Part | None, sheet: Signoff) -> list[str]:
         for _, _, link in part.graph.edges(data=True):
             keys[str(link["source"])] = None
     for measured in answer.case.measured:
-        low_high = LIMITS_OF.get(measured.measure, ())
+        low_high = the_book().limits_of(measured.measure.quantity)
         keys.update(dict.fromkeys(limit.source.key for limit in low_high if limit))
     for item in sheet.items:
         if item.judged.verdict is not Verdict.OPEN:

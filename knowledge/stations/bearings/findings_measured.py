@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
-from knowledge.stations.bearings import findings
+from knowledge.stations.bearings import findings, quantities
 from knowledge.work import Access, Caution, Inspection
 
 MAIN_CLEARANCE_TOO_WIDE = Finding(
@@ -44,25 +44,17 @@ BEARING_CLEARANCE_TOO_TIGHT = Finding(
     also=("bearings too tight", "not enough clearance", "tight mains"),
 )
 MEASURED_MAIN_CLEARANCE = Measure(
-    id="main_clearance",
+    quantity=quantities.MAIN_CLEARANCE,
     station=Station.BEARINGS,
-    says="main bearing clearance, on the diameter",
     asks="How wide is the main bearing clearance, on the diameter?",
-    dimension="length",
-    plausible=(0.0, 2e-3),
     source=sources.BEARING_MAKER_CLEARANCE,
-    spread=8e-6,
     also=("mains plastigage", "main oil clearance"),
 )
 MEASURED_ROD_CLEARANCE = Measure(
-    id="rod_clearance",
+    quantity=quantities.ROD_CLEARANCE,
     station=Station.BEARINGS,
-    says="rod bearing clearance, on the diameter",
     asks="How wide is the rod bearing clearance, on the diameter?",
-    dimension="length",
-    plausible=(0.0, 2e-3),
     source=sources.BEARING_MAKER_CLEARANCE,
-    spread=8e-6,
     also=("rods plastigage", "big end oil clearance"),
 )
 LAY_PLASTIC_THREAD = Inspection(
@@ -136,14 +128,10 @@ CRANK_END_FLOAT_OVER = Finding(
     also=("crank end play too much", "thrust clearance excessive", "end float out"),
 )
 MEASURED_CRANK_END_FLOAT = Measure(
-    id="crank_end_float",
+    quantity=quantities.CRANK_END_FLOAT,
     station=Station.BEARINGS,
-    says="crank end float",
     asks="How far does the crank move endways?",
-    dimension="length",
-    plausible=(0.0, 10e-3),
     source=sources.PINPOINT_TEST_2012,
-    spread=15e-6,
     also=("crankshaft end play", "thrust clearance"),
 )
 MEASURE_CRANK_END_FLOAT = Inspection(

@@ -1,12 +1,13 @@
 """What must be right about crank, bearings and caps before the pump goes on."""
 
 from knowledge import sources
-from knowledge.engines import limits
-from knowledge.figures import DIAL_GAUGE, FEELER, GAUGE_STRIP, MICROMETER, MM, THOU
+from knowledge.figures import DIAL_GAUGE, FEELER, GAUGE_STRIP, MICROMETER
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
-from knowledge.stations.bearings import causes, causes_geometry
+from knowledge.stations.bearings import causes, causes_geometry, quantities
 from knowledge.stations.topend import causes as topend_causes
+from knowledge.stations.topend import quantities as topend_quantities
+from knowledge.units import MM, THOU
 from knowledge.work import Band, Caution, Hold, Phase, Task
 
 HOW_CLEARANCE = (
@@ -56,7 +57,7 @@ MAIN_CLEARANCE_FITTED = Task(
         Band(0.8 * THOU, 2.5 * THOU, sources.V8_CRANKSHAFT_2005, "one 6.0 V8 of 2005, in service"),
         Band(None, 0.08 * MM, sources.MAIN_CLEARANCE_V6_1998, "one 3.2 V6: the limit"),
     ),
-    limits=(limits.LEAST_BEARING_CLEARANCE, limits.MAIN_CLEARANCE),
+    limits=(quantities.LEAST_BEARING_CLEARANCE, quantities.MOST_MAIN_CLEARANCE),
     spread=GAUGE_STRIP,
     remedy="shells of another size, or the journal ground; too tight is as bad as too wide",
     why="clearance sets how much oil leaves: half as much again leaks more than three times as much",
@@ -78,7 +79,7 @@ ROD_CLEARANCE_FITTED = Task(
         STOCK,
         Band(None, 0.10 * MM, sources.ROD_CLEARANCE_V6_1990, "one 3.0 V6: the limit"),
     ),
-    limits=(limits.LEAST_BEARING_CLEARANCE, limits.ROD_CLEARANCE),
+    limits=(quantities.LEAST_BEARING_CLEARANCE, quantities.MOST_ROD_CLEARANCE),
     spread=GAUGE_STRIP,
     remedy="shells of another size, or the journal ground; too tight is as bad as too wide",
     guards=(causes.BEARING_WRONG_SIZE, causes.BEARING_WEAR_RODS, causes.BEARING_WIPED),
@@ -112,7 +113,7 @@ CRANK_END_FLOAT_SET = Task(
         Band(4 * THOU, 8 * THOU, sources.BUILD_ARTICLE_2020, "aim of one V8 build"),
         Band(1.5 * THOU, 7.8 * THOU, sources.V8_CRANKSHAFT_2005, "one 6.0 V8 of 2005"),
     ),
-    limits=(None, limits.CRANK_END_FLOAT),
+    limits=(None, quantities.MOST_CRANK_END_FLOAT),
     spread=DIAL_GAUGE,
     remedy="thrust washers or shell of another width; faces dressed; find what pushes the crank",
     guards=(causes.THRUST_BEARING_WEAR,),
@@ -286,7 +287,7 @@ CAM_CLEARANCE_FITTED = Task(
             "small pushrod four: about 0.002 in is normal; half of it either side is judgement",
         ),
     ),
-    limits=(None, limits.CAM_CLEARANCE),
+    limits=(None, topend_quantities.MOST_CAM_CLEARANCE),
     spread=MICROMETER,
     remedy="new bushes, oil holes lined up, reamed where they are not made to size",
     why="a middle bush at ten times its clearance took one engine's hot pressure",

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.instrument import findings_panel
+from knowledge.stations.instrument import findings_panel, quantities
 from knowledge.work import Access, Inspection
 
 PANEL_READS_TOO_LOW = Finding(
@@ -213,14 +213,10 @@ REPEAT_THE_MANOEUVRE = Inspection(
 )
 
 BUILD_UP_TIME = Measure(
-    id="build_up_time",
+    quantity=quantities.BUILD_UP_TIME,
     station=Station.INSTRUMENT,
-    says="time from start until pressure shows",
     asks="How long after the start until pressure shows?",
-    dimension="time",
-    plausible=(0.0, 600.0),
     source=COMMON_PRACTICE,
-    spread=0.5,
     also=("seconds to build pressure", "delay at start"),
 )
 TIME_THE_START = Inspection(

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.instrument import findings_sender
+from knowledge.stations.instrument import findings_sender, quantities
 from knowledge.work import Access, Caution, Inspection
 
 NEEDLE_IGNORES_LEAD_TEST = Finding(
@@ -138,14 +138,10 @@ JUMPER_GROUND_CURES = Finding(
     also=("added a ground and it works", "extra earth wire fixed it", "jumper lead fixed gauge"),
 )
 SENDER_GROUND_RESISTANCE = Measure(
-    id="sender_ground_resistance",
+    quantity=quantities.SENDER_GROUND_RESISTANCE,
     station=Station.INSTRUMENT,
-    says="resistance from the sender's body to battery negative",
     asks="How many ohms from the sender's body to battery negative?",
-    dimension="resistance",
-    plausible=(0.0, 1e6),
     source=sources.GAUGE_MAKER_SENDERS,
-    spread=0.2,
     also=("ground resistance", "earth resistance"),
 )
 MEASURE_THE_SENDER_GROUND = Inspection(
@@ -198,14 +194,10 @@ SENDER_OHMS_LOW = Finding(
     also=("sender shorted", "zero ohms", "half the ohms", "sender reads 120 ohm"),
 )
 SENDER_RESISTANCE_AT_REST = Measure(
-    id="sender_resistance_at_rest",
+    quantity=quantities.SENDER_RESISTANCE_AT_REST,
     station=Station.INSTRUMENT,
-    says="resistance of the sender at no pressure",
     asks="Lead off, engine stopped: how many ohms from the sender's terminal to its body?",
-    dimension="resistance",
-    plausible=(0.0, 1e6),
     source=sources.GAUGE_MAKER_SENDERS,
-    spread=2.0,
     also=("sender ohms", "sending unit resistance"),
 )
 MEASURE_THE_SENDER_RESISTANCE = Inspection(

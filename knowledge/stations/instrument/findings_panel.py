@@ -4,8 +4,9 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
+from knowledge.pressure import quantities as pressure_quantities
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.instrument import findings, findings_sender
+from knowledge.stations.instrument import findings, findings_sender, quantities
 from knowledge.work import Access, Caution, Inspection
 
 GAUGE_LINE_LEAKING = Finding(
@@ -99,14 +100,10 @@ TACHOMETER_WRONG = Finding(
     also=("tach off", "rev counter wrong", "rpm reading wrong"),
 )
 IDLE_SPEED_COUNTED = Measure(
-    id="idle_speed_counted",
+    quantity=pressure_quantities.IDLE_SPEED,
     station=Station.INSTRUMENT,
-    says="idle speed by a trusted counter",
     asks="How fast does it idle, hot, by a trusted counter?",
-    dimension="speed",
-    plausible=(150.0, 2500.0),
     source=sources.PRESSURE_TEST_MANUAL_2005,
-    spread=20.0,
     also=("idle rpm", "tick-over speed"),
 )
 COUNT_THE_IDLE_SPEED = Inspection(
@@ -154,14 +151,10 @@ COMPARE_TWO_INSTRUMENTS = Inspection(
 )
 
 DECAY_TIME = Measure(
-    id="decay_time",
+    quantity=quantities.DECAY_TIME,
     station=Station.INSTRUMENT,
-    says="time the needle takes to fall to zero after stopping",
     asks="How long does the needle take to fall to zero after stopping?",
-    dimension="time",
-    plausible=(0.0, 3600.0),
     source=COMMON_PRACTICE,
-    spread=0.5,
     also=("seconds to drop to zero", "shutdown decay"),
 )
 TIME_THE_SHUTDOWN = Inspection(

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.model import VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.instrument import findings_sender
+from knowledge.stations.instrument import findings_sender, quantities
 from knowledge.work import Access, Caution, Inspection
 
 SENDER_PORT_CLOGGED = Finding(
@@ -156,14 +156,10 @@ SWITCH_OPENS_WRONG = Finding(
     also=("oil switch tested bad", "switch stuck", "pressure switch never opens"),
 )
 SWITCH_PRESSURE = Measure(
-    id="switch_pressure",
+    quantity=quantities.SWITCH_PRESSURE,
     station=Station.INSTRUMENT,
-    says="pressure at which the switch changes over",
     asks="At what pressure does the switch change over?",
-    dimension="pressure",
-    plausible=(0.0, 1e6),
     source=sources.SMALL_ENGINE_MANUAL,
-    spread=5e3,
     also=("switch set point", "lamp goes out at"),
 )
 TRY_THE_SENDER_ON_AIR = Inspection(

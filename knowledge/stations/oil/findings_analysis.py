@@ -13,6 +13,7 @@ from knowledge.model import (
     Station,
 )
 from knowledge.sources import COMMON_PRACTICE
+from knowledge.stations.oil import quantities
 from knowledge.work import Access, Caution, Inspection
 
 
@@ -187,28 +188,20 @@ METALS_NORMAL = lab(
     also=("oil analysis clean", "no metals", "normal oil report"),
 )
 FUEL_SHARE = Measure(
-    id="fuel_share",
+    quantity=quantities.FUEL_SHARE,
     station=Station.OIL,
-    says="fuel in the oil, by the laboratory",
     asks="How much fuel does the laboratory find in the oil?",
-    dimension="fraction",
-    plausible=(0.0, 0.6),
     source=sources.LABORATORY_FUEL,
-    spread=0.005,
     also=(
         "how much petrol in the oil",
         "fuel percentage",
     ),
 )
 VISCOSITY_AT_100C = Measure(
-    id="viscosity_at_100c",
+    quantity=quantities.VISCOSITY_AT_100C,
     station=Station.OIL,
-    says="viscosity of the used oil at 100 °C",
     asks="What viscosity does the laboratory find at 100 °C?",
-    dimension="viscosity",
-    plausible=(1e-6, 60e-6),
     source=COMMON_PRACTICE,
-    spread=0.4e-6,
     also=(
         "oil viscosity",
         "how thick the oil is",

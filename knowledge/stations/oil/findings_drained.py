@@ -5,7 +5,7 @@ from knowledge.cautions import RUNNING
 from knowledge.model import VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.pressure import behaviour, patterns_speed
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.oil import findings
+from knowledge.stations.oil import findings, quantities
 from knowledge.work import Access, Caution, Inspection
 
 WATER_AT_THE_DRAIN = Finding(
@@ -72,14 +72,10 @@ DRAINED_VOLUME_HIGH = Finding(
     also=("more oil than it holds", "too much oil drained", "two quarts over came out"),
 )
 DRAINED_VOLUME = Measure(
-    id="drained_volume",
+    quantity=quantities.DRAINED_VOLUME,
     station=Station.OIL,
-    says="oil drained, by the jug",
     asks="How much oil came out?",
-    dimension="volume",
-    plausible=(0.0, 0.4),
     source=sources.STICK_VERIFICATION_2002,
-    spread=0.0002,
     also=("quarts drained", "litres drained"),
 )
 MEASURE_WHAT_COMES_OUT = Inspection(

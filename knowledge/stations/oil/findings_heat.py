@@ -4,6 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
+from knowledge.stations.oil import quantities
 from knowledge.work import Access, Caution, Inspection
 
 FOAM_ON_STICK = Finding(
@@ -75,14 +76,10 @@ ENGINE_RAN_HOT = Finding(
     also=("overheated", "temperature gauge high", "boiled over", "cylinder heads too hot"),
 )
 OIL_HEAT = Measure(
-    id="oil_heat",
+    quantity=quantities.OIL_TEMPERATURE,
     station=Station.OIL,
-    says="oil temperature in the sump or at the filter head",
     asks="How hot is the oil?",
-    dimension="temperature",
-    plausible=(223.15, 473.15),
     source=COMMON_PRACTICE,
-    spread=4.0,
     also=("oil temp", "oil temperature"),
 )
 TAKE_OIL_TEMPERATURE = Inspection(

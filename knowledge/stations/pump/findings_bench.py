@@ -1,19 +1,11 @@
 """The pump opened and measured, and the checks that show it."""
 
 from knowledge import sources
-from knowledge.model import COMMON, RARE, VERY_RARE, Finding, Limit, Measure, Stage, Station
+from knowledge.model import COMMON, RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.pump import findings_drive
+from knowledge.stations.pump import findings_drive, quantities
 from knowledge.work import Access, Caution, Inspection
 
-MM = 1e-3
-ROTOR_TIP_LIMIT = Limit(
-    id="rotor_tip_clearance",
-    says="most clearance between the rotor tips",
-    dimension="length",
-    typical=0.15 * MM,
-    source=sources.ROTOR_PUMP_LIMITS_2023,
-)
 PUMP_DRY_INSIDE = Finding(
     id="pump_dry_inside",
     station=Station.PUMP,
@@ -144,14 +136,10 @@ END_CLEARANCE_WIDE = Finding(
     also=("too much end play in pump gears", "gears sit too low in the pump", "pump end float"),
 )
 PUMP_END_CLEARANCE = Measure(
-    id="pump_end_clearance",
+    quantity=quantities.PUMP_END_CLEARANCE,
     station=Station.PUMP,
-    says="end clearance of the pump's gears or rotors",
     asks="How wide is the end clearance, straightedge across the body?",
-    dimension="length",
-    plausible=(0.0, 3 * MM),
     source=sources.STRAIGHT_SIX_MANUAL,
-    spread=0.013 * MM,
     also=("pump end play", "gear end float"),
 )
 MEASURE_GEAR_END_CLEARANCE = Inspection(
@@ -198,25 +186,17 @@ ROTOR_TIP_WIDE = Finding(
     also=("gerotor tip clearance", "rotor tips worn", "inner to outer rotor gap"),
 )
 PUMP_SIDE_CLEARANCE = Measure(
-    id="pump_side_clearance",
+    quantity=quantities.PUMP_SIDE_CLEARANCE,
     station=Station.PUMP,
-    says="clearance between pump gear or outer rotor and body",
     asks="How wide is the gap between tooth (or outer rotor) and body?",
-    dimension="length",
-    plausible=(0.0, 3 * MM),
     source=sources.PUMP_INSTALLATION_1983,
-    spread=0.013 * MM,
     also=("gear to body clearance", "radial clearance of the pump"),
 )
 ROTOR_TIP_CLEARANCE = Measure(
-    id="rotor_tip_clearance",
+    quantity=quantities.ROTOR_TIP_CLEARANCE,
     station=Station.PUMP,
-    says="clearance between the rotor tips",
     asks="How wide is the gap between inner and outer rotor tips?",
-    dimension="length",
-    plausible=(0.0, 3 * MM),
     source=sources.ROTOR_PUMP_LIMITS_2023,
-    spread=0.013 * MM,
     also=("gerotor tip gap",),
 )
 MEASURE_GEAR_SIDE_CLEARANCE = Inspection(
@@ -263,14 +243,10 @@ COVER_WARPED = Finding(
     also=("pump cover bent", "gaps at pump cover", "cover flexes", "stamped cover bowed"),
 )
 PUMP_COVER_HOLLOW = Measure(
-    id="pump_cover_hollow",
+    quantity=quantities.PUMP_COVER_HOLLOW,
     station=Station.PUMP,
-    says="depth of wear in the pump's cover",
     asks="How deep is the groove or hollow in the pump's cover?",
-    dimension="length",
-    plausible=(0.0, 3 * MM),
     source=sources.PUMP_INSPECTION_2006,
-    spread=0.008 * MM,
     also=("groove depth in pump cover", "cover wear"),
 )
 LAY_STRAIGHTEDGE_ON_COVER = Inspection(

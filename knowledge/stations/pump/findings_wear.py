@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.pump import findings_bench, findings_drive, findings_mount
+from knowledge.stations.pump import findings_bench, findings_drive, findings_mount, quantities
 from knowledge.work import Access, Caution, Inspection
 
 GEAR_BACKLASH_WIDE = Finding(
@@ -92,25 +92,17 @@ ROTOR_WRONG_WAY_ROUND = Finding(
     also=("rotor in backwards", "dots don't line up", "outer rotor flipped"),
 )
 PUMP_BACKLASH = Measure(
-    id="pump_backlash",
+    quantity=quantities.PUMP_BACKLASH,
     station=Station.PUMP,
-    says="backlash between the pump's gears",
     asks="How much backlash is there between the pump's gears?",
-    dimension="length",
-    plausible=(0.0, 5 * findings_bench.MM),
     source=sources.DIESEL_PUMP_BENCH,
-    spread=0.025 * findings_bench.MM,
     also=("play between the pump gears",),
 )
 PUMP_BUSH_CLEARANCE = Measure(
-    id="pump_bush_clearance",
+    quantity=quantities.PUMP_BUSH_CLEARANCE,
     station=Station.PUMP,
-    says="clearance of the pump's shaft in its bush",
     asks="How much clearance has the pump's shaft in its bush?",
-    dimension="length",
-    plausible=(0.0, 3 * findings_bench.MM),
     source=sources.DIESEL_V8_PUMP_LIMITS,
-    spread=0.013 * findings_bench.MM,
     also=("pump bushing clearance",),
 )
 PUMP_FOUND_FAILED = Finding(

@@ -1,10 +1,9 @@
 """Rules on the measured pump, against its limits."""
 
 from knowledge import sources
-from knowledge.engines import limits
-from knowledge.judging import sure_beyond
+from knowledge.judging import over
 from knowledge.model import Finding, Limit, Measure, Station
-from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
+from knowledge.rule_api import Conclusions, Known, example, is_absent, rules_of
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import (
     findings_bench,
@@ -12,18 +11,18 @@ from knowledge.stations.pump import (
     findings_mount,
     findings_priming,
     findings_wear,
+    quantities,
 )
 from knowledge.units import INCH
 
 rule = rules_of(Station.PUMP)
 
 
-def judged(known: Known, measure: Measure, limit: Limit, over: Finding) -> Conclusions:
-    """Over the limit or within it, as surely as the measuring error allows; unmeasured, nothing."""
+def against(known: Known, measure: Measure, limit: Limit, finding: Finding) -> Conclusions:
+    """The finding that the largest measured value is above the limit; unmeasured, nothing."""
     value = known.measured(measure)
     if value is not None:
-        beyond = sure_beyond(value, known.limit(limit), measure.spread)
-        yield is_present(over, beyond) if beyond > 0.5 else is_absent(over, 1.0 - beyond)
+        yield over(finding, measure, value, known.limit(limit))
 
 
 @rule(
@@ -39,10 +38,10 @@ def end_clearance_against_its_limit(known: Known) -> Conclusions:
 
     Misleads when the groove in the cover was not added to the feeler's figure.
     """
-    yield from judged(
+    yield from against(
         known,
         findings_bench.PUMP_END_CLEARANCE,
-        limits.PUMP_END_CLEARANCE,
+        quantities.MOST_END_CLEARANCE,
         findings_bench.END_CLEARANCE_WIDE,
     )
 
@@ -60,10 +59,10 @@ def side_clearance_against_its_limit(known: Known) -> Conclusions:
 
     Misleads when a rotor pump is judged by a gear pump's figure: rotors are allowed more.
     """
-    yield from judged(
+    yield from against(
         known,
         findings_bench.PUMP_SIDE_CLEARANCE,
-        limits.PUMP_SIDE_CLEARANCE,
+        quantities.MOST_SIDE_CLEARANCE,
         findings_bench.SIDE_CLEARANCE_WIDE,
     )
 
@@ -78,10 +77,10 @@ def side_clearance_against_its_limit(known: Known) -> Conclusions:
 )
 def rotor_tips_against_their_limit(known: Known) -> Conclusions:
     """Clearance at the rotor tips is over its limit, or within it."""
-    yield from judged(
+    yield from against(
         known,
         findings_bench.ROTOR_TIP_CLEARANCE,
-        findings_bench.ROTOR_TIP_LIMIT,
+        quantities.MOST_ROTOR_TIP_CLEARANCE,
         findings_bench.ROTOR_TIP_WIDE,
     )
 
@@ -96,8 +95,11 @@ def rotor_tips_against_their_limit(known: Known) -> Conclusions:
 )
 def backlash_against_its_limit(known: Known) -> Conclusions:
     """Backlash of the pump's gears is over its limit, or within it."""
-    yield from judged(
-        known, findings_wear.PUMP_BACKLASH, limits.PUMP_BACKLASH, findings_wear.GEAR_BACKLASH_WIDE
+    yield from against(
+        known,
+        findings_wear.PUMP_BACKLASH,
+        quantities.MOST_BACKLASH,
+        findings_wear.GEAR_BACKLASH_WIDE,
     )
 
 
@@ -111,10 +113,10 @@ def backlash_against_its_limit(known: Known) -> Conclusions:
 )
 def bush_clearance_against_its_limit(known: Known) -> Conclusions:
     """The pump's shaft has too much clearance in its bush, or is within the limit."""
-    yield from judged(
+    yield from against(
         known,
         findings_wear.PUMP_BUSH_CLEARANCE,
-        limits.PUMP_BUSH_CLEARANCE,
+        quantities.MOST_BUSH_CLEARANCE,
         findings_wear.PUMP_SHAFT_PLAY,
     )
 
@@ -129,8 +131,11 @@ def bush_clearance_against_its_limit(known: Known) -> Conclusions:
 )
 def hollow_cover_against_its_limit(known: Known) -> Conclusions:
     """The hollow worn in the cover is deeper than a 0.001 in feeler, or it is not."""
-    yield from judged(
-        known, findings_bench.PUMP_COVER_HOLLOW, limits.COVER_FLATNESS, findings_bench.COVER_GROOVED
+    yield from against(
+        known,
+        findings_bench.PUMP_COVER_HOLLOW,
+        quantities.MOST_COVER_HOLLOW,
+        findings_bench.COVER_GROOVED,
     )
 
 

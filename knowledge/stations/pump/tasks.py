@@ -1,11 +1,12 @@
 """What must be right about the pump on the bench: the right one, clean, its fits."""
 
 from knowledge import sources
-from knowledge.engines import features, limits
-from knowledge.figures import DIAL_GAUGE, FEELER, MM, THOU
+from knowledge.engines import features
+from knowledge.figures import DIAL_GAUGE, FEELER
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
-from knowledge.stations.pump import causes, causes_fitted
+from knowledge.stations.pump import causes, causes_fitted, quantities
+from knowledge.units import MM, THOU
 from knowledge.work import Band, Caution, Hold, Phase, Task
 
 END_CLEARANCE = (
@@ -74,7 +75,7 @@ GEAR_END_CLEARANCE_FITTED = Task(
     source=sources.STRAIGHT_SIX_MANUAL,
     dimension="length",
     bands=END_CLEARANCE,
-    limits=(None, limits.PUMP_END_CLEARANCE),
+    limits=(None, quantities.MOST_END_CLEARANCE),
     spread=FEELER,
     remedy="another gear set or pump; body lapped by a machine shop only where the maker allows it",
     why="end clearance leaks straight from outlet to inlet, most at hot idle",
@@ -93,7 +94,7 @@ END_CLEARANCE_WITH_GROOVE = Task(
     source=sources.PUMP_INSPECTION_2006,
     dimension="length",
     bands=END_CLEARANCE,
-    limits=(None, limits.PUMP_END_CLEARANCE),
+    limits=(None, quantities.MOST_END_CLEARANCE),
     spread=FEELER,
     remedy="lap or renew the cover",
     guards=(causes.PUMP_COVER_SCORED, causes.PUMP_GEAR_WEAR),
@@ -114,7 +115,7 @@ GEAR_SIDE_CLEARANCE_FITTED = Task(
         Band(2 * THOU, 5 * THOU, sources.PUMP_INSTALLATION_1983, "one V6"),
         Band(None, 8.7 * THOU, sources.DIESEL_V8_PUMP_LIMITS, "diesel V8: the limit"),
     ),
-    limits=(None, limits.PUMP_SIDE_CLEARANCE),
+    limits=(None, quantities.MOST_SIDE_CLEARANCE),
     spread=FEELER,
     remedy="another gear set or pump",
     guards=(causes.PUMP_GEAR_WEAR,),
@@ -171,7 +172,7 @@ PUMP_BACKLASH_FITTED = Task(
     hold=Hold.NOTE,
     dimension="length",
     bands=(Band(None, 28 * THOU, COMMON_PRACTICE, "widest still used"),),
-    limits=(None, limits.PUMP_BACKLASH),
+    limits=(None, quantities.MOST_BACKLASH),
     spread=FEELER,
     remedy="another gear set or pump",
     guards=(causes.PUMP_GEAR_WEAR,),
@@ -186,7 +187,7 @@ PUMP_BUSH_FITTED = Task(
     hold=Hold.NOTE,
     dimension="length",
     bands=(Band(None, 5.5 * THOU, sources.DIESEL_V8_PUMP_LIMITS, "diesel V8"),),
-    limits=(None, limits.PUMP_BUSH_CLEARANCE),
+    limits=(None, quantities.MOST_BUSH_CLEARANCE),
     spread=DIAL_GAUGE,
     remedy="new bush or pump",
     guards=(causes.PUMP_GEAR_WEAR,),

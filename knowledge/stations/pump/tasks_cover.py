@@ -1,11 +1,12 @@
 """What must be right as the pump is closed on the bench: cover, screws, turning, wetting."""
 
 from knowledge import sources
-from knowledge.engines import features, limits
-from knowledge.figures import FEELER, IN_LB, LB_FT, THOU, around, wrench
+from knowledge.engines import features
+from knowledge.figures import FEELER, IN_LB, LB_FT, around, wrench
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
-from knowledge.stations.pump import causes, causes_drive, causes_fitted
+from knowledge.stations.pump import causes, causes_drive, causes_fitted, quantities
+from knowledge.units import THOU
 from knowledge.work import Band, Phase, Task
 
 PUMP_COVER_FLAT = Task(
@@ -20,7 +21,7 @@ PUMP_COVER_FLAT = Task(
     source=sources.PUMP_INSTALLATION_1983,
     dimension="length",
     bands=(Band(None, 1 * THOU, sources.PUMP_INSTALLATION_1983, "one V6: renew at this"),),
-    limits=(None, limits.COVER_FLATNESS),
+    limits=(None, quantities.MOST_COVER_HOLLOW),
     spread=FEELER / 2,
     remedy="lap it on plate glass, or renew it",
     guards=(causes.PUMP_COVER_SCORED, causes.PUMP_COVER_LOOSE),

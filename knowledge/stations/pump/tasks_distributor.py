@@ -2,9 +2,10 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.figures import DIAL_GAUGE, FEELER, THOU
+from knowledge.figures import DIAL_GAUGE, FEELER
 from knowledge.stations.pump import causes_drive
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+from knowledge.units import THOU
 from knowledge.work import Band, Caution, Hold, Phase, Task
 
 DRIVE_SHAFT_SOUND = Task(

@@ -2,10 +2,11 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.figures import FEELER, IN_LB, LB_FT, THOU, around, wrench
+from knowledge.figures import FEELER, IN_LB, LB_FT, around, wrench
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.pump import causes, causes_drive
+from knowledge.units import THOU
 from knowledge.work import Band, Caution, Hold, Phase, Task
 
 PUMP_FACES_FLAT = Task(

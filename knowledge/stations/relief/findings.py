@@ -4,6 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
+from knowledge.stations.relief import quantities
 from knowledge.work import Access, Caution, Inspection
 
 STIFFER_SPRING_NO_BETTER = Finding(
@@ -225,14 +226,10 @@ RELIEF_SPRING_SHORT_OR_BROKEN = Finding(
     also=("weak spring", "broken relief spring", "collapsed spring"),
 )
 RELIEF_SPRING_LENGTH = Measure(
-    id="relief_spring_length",
+    quantity=quantities.RELIEF_SPRING_LENGTH,
     station=Station.RELIEF,
-    says="relief spring free length",
     asks="How long is the relief spring, free?",
-    dimension="length",
-    plausible=(0.005, 0.3),
     source=COMMON_PRACTICE,
-    spread=0.0002,
     also=("relief spring free length",),
 )
 MEASURE_RELIEF_SPRING = Inspection(

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.suction import findings_sump
+from knowledge.stations.suction import findings_sump, quantities
 from knowledge.work import Access, Caution, Inspection
 
 PICKUP_TUBE_ROCKS = Finding(
@@ -85,14 +85,10 @@ PICKUP_GAP_TOO_LARGE = Finding(
     also=("pickup too high", "pickup too far off the bottom", "pickup an inch off the pan"),
 )
 PICKUP_GAP = Measure(
-    id="pickup_gap",
+    quantity=quantities.PICKUP_GAP,
     station=Station.SUCTION,
-    says="gap from pickup to sump floor",
     asks="How large is the gap from pickup to sump floor, with the real gasket fitted?",
-    dimension="length",
-    plausible=(0.0, 0.1),
     source=sources.OIL_PAN_TIPS,
-    spread=0.0005,
     also=("pickup clearance", "pickup to pan clearance", "pickup depth"),
 )
 MEASURE_PICKUP_GAP = Inspection(

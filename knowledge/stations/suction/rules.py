@@ -2,14 +2,13 @@
 
 from knowledge import sources
 from knowledge.circuit import conditions
-from knowledge.engines import features, limits
+from knowledge.engines import features
 from knowledge.history import findings as history
-from knowledge.judging import sure_beyond
-from knowledge.model import SELDOM, SOMETIMES, Finding, Shift, Station
+from knowledge.judging import over, under
+from knowledge.model import SELDOM, SOMETIMES, Shift, Station
 from knowledge.rule_api import (
     Conclusions,
     Contradiction,
-    Derived,
     Known,
     cannot_be,
     example,
@@ -21,7 +20,14 @@ from knowledge.rule_api import (
     rules_of,
 )
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
-from knowledge.stations.suction import causes, causes_sump, findings, findings_pickup, findings_sump
+from knowledge.stations.suction import (
+    causes,
+    causes_sump,
+    findings,
+    findings_pickup,
+    findings_sump,
+    quantities,
+)
 
 rule = rules_of(Station.SUCTION)
 
@@ -162,11 +168,6 @@ def tray_older_than_its_steel_lasts(known: Known) -> Conclusions:
         yield more_common(causes_sump.WINDAGE_AERATION, Shift.STRONG_UP)
 
 
-def judged(finding: Finding, past: float) -> Derived:
-    """The finding as likely as the measurement makes it: there, or not there."""
-    return is_present(finding, past) if past >= 0.5 else is_absent(finding, 1.0 - past)
-
-
 @rule(
     source=sources.OIL_PAN_TIPS,
     matches=[
@@ -184,18 +185,21 @@ def measured_gap_against_its_limits(known: Known) -> Conclusions:
 
     Misleads when it was measured without the sump's own gasket.
     """
-    least = known.smallest(findings_pickup.PICKUP_GAP)
-    if least is not None:
-        under = sure_beyond(
-            known.limit(limits.LEAST_PICKUP_GAP), least, findings_pickup.PICKUP_GAP.spread
+    gap = findings_pickup.PICKUP_GAP
+    least, most = known.smallest(gap), known.measured(gap)
+    if least is not None and most is not None:
+        yield under(
+            findings_pickup.PICKUP_GAP_TOO_SMALL,
+            gap,
+            least,
+            known.limit(quantities.LEAST_PICKUP_GAP),
         )
-        yield judged(findings_pickup.PICKUP_GAP_TOO_SMALL, under)
-    most = known.measured(findings_pickup.PICKUP_GAP)
-    if most is not None:
-        over = sure_beyond(
-            most, known.limit(limits.MOST_PICKUP_GAP), findings_pickup.PICKUP_GAP.spread
+        yield over(
+            findings_pickup.PICKUP_GAP_TOO_LARGE,
+            gap,
+            most,
+            known.limit(quantities.MOST_PICKUP_GAP),
         )
-        yield judged(findings_pickup.PICKUP_GAP_TOO_LARGE, over)
 
 
 @rule(

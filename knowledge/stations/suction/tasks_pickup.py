@@ -1,11 +1,11 @@
 """What must be right about pickup, suction joint and the gap to the sump floor."""
 
 from knowledge import sources
-from knowledge.engines import features, limits
+from knowledge.engines import features
 from knowledge.figures import CLAY, around, wrench
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
-from knowledge.stations.suction import causes, causes_sump
+from knowledge.stations.suction import causes, causes_sump, quantities
 from knowledge.units import INCH
 from knowledge.work import Band, Caution, Hold, Phase, Task
 
@@ -188,7 +188,7 @@ PICKUP_GAP_FITTED = Task(
         Band(0.25 * INCH, 0.375 * INCH, COMMON_PRACTICE, "usual aim: 1/4 to 3/8 in"),
         Band(0.25 * INCH, 0.5 * INCH, COMMON_PRACTICE, "some builders, deep sumps: 1/4 to 1/2 in"),
     ),
-    limits=(limits.LEAST_PICKUP_GAP, limits.MOST_PICKUP_GAP),
+    limits=(quantities.LEAST_PICKUP_GAP, quantities.MOST_PICKUP_GAP),
     spread=CLAY,
     remedy="the pickup that belongs to this sump; bend none that is brazed; seat and measure again",
     why="too near throttles the pump at speed; too far uncovers it on braking and hills",

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.figures import FEELER, LB_FT, THOU, around, wrench
+from knowledge.figures import FEELER, LB_FT, around, wrench
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.leaks import causes as leaks_causes
@@ -10,6 +10,7 @@ from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
 from knowledge.stations.suction import causes, causes_sump
+from knowledge.units import THOU
 from knowledge.work import Band, Caution, Hold, Phase, Task
 
 SUMP_FLANGE_FLAT = Task(

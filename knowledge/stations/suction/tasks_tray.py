@@ -2,11 +2,12 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.figures import FEELERS_STACKED, IN_LB, THOU, around, wrench
+from knowledge.figures import FEELERS_STACKED, IN_LB, around, wrench
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.suction import causes, causes_sump
+from knowledge.units import THOU
 from knowledge.work import Band, Caution, Hold, Phase, Task
 
 TRAY_CLEARS_CRANK = Task(

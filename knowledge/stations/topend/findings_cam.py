@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.topend import findings
+from knowledge.stations.topend import findings, quantities
 from knowledge.work import Access, Caution, Inspection
 
 TENSIONER_SEAL_ABSENT = Finding(
@@ -147,14 +147,10 @@ CAM_JOURNALS_WORN = Finding(
     also=("worn cam journals", "scored camshaft", "grooves in cam journal"),
 )
 CAM_BEARING_CLEARANCE = Measure(
-    id="cam_bearing_clearance",
+    quantity=quantities.CAM_BEARING_CLEARANCE,
     station=Station.TOPEND,
-    says="cam bearing clearance, on the diameter",
     asks="How much is the cam bearing clearance, on the diameter?",
-    dimension="length",
-    plausible=(0.0, 0.003),
     source=sources.ARMY_TM_347_CAMSHAFT,
-    spread=0.0000127,
     also=("cam clearance", "camshaft bearing clearance", "cam bearing gap"),
 )
 MEASURE_THE_CAM_BEARINGS = Inspection(

@@ -1,8 +1,8 @@
 """Rules at the top end: what follows from what is known."""
 
 from knowledge import sources
-from knowledge.engines import features, limits
-from knowledge.judging import sure_beyond
+from knowledge.engines import features
+from knowledge.judging import over
 from knowledge.model import Station
 from knowledge.pressure import patterns_speed
 from knowledge.rule_api import (
@@ -11,12 +11,11 @@ from knowledge.rule_api import (
     cannot_be,
     example,
     is_absent,
-    is_present,
     less_common,
     rules_of,
 )
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.topend import causes, findings, findings_cam
+from knowledge.stations.topend import causes, findings, findings_cam, quantities
 
 rule = rules_of(Station.TOPEND)
 
@@ -33,13 +32,12 @@ def cam_clearance_against_its_limit(known: Known) -> Conclusions:
     """The largest cam bearing clearance measured, held against the limit."""
     clearance = known.measured(findings_cam.CAM_BEARING_CLEARANCE)
     if clearance is not None:
-        sure = sure_beyond(
-            clearance, known.limit(limits.CAM_CLEARANCE), findings_cam.CAM_BEARING_CLEARANCE.spread
+        yield over(
+            findings_cam.CAM_CLEARANCE_WIDE,
+            findings_cam.CAM_BEARING_CLEARANCE,
+            clearance,
+            known.limit(quantities.MOST_CAM_CLEARANCE),
         )
-        if sure >= 0.5:
-            yield is_present(findings_cam.CAM_CLEARANCE_WIDE, sure)
-        else:
-            yield is_absent(findings_cam.CAM_CLEARANCE_WIDE, 1.0 - sure)
 
 
 @rule(

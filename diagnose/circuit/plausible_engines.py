@@ -1,0 +1,140 @@
+"""Plausible sound engines about a typical one, in agreement with the pressures it is known by.
+
+Imported by ``deviations``, ``survey`` and its parts.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+import numpy as np
+
+from diagnose.circuit.engine_model import LEAST_OTHER, Point, shown
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.ranges import FloatArray, Floats
+from knowledge.units import PSI
+
+CROWD = 96  #: engines more than wanted, to condition with
+KNOWN_OFFSET, KNOWN_SCALE = 1.0, 0.02  #: psi, share: of the gauge they were read on (judgement)
+
+#: what differs from one sound engine of a kind to the next, one standard deviation of the
+#: logarithm where nothing is known of this one (judgement; wide, as the circuit's physics are)
+UNCERTAIN = {
+    "mains": 0.12,  # clearance
+    "rods": 0.12,
+    "cams": 0.15,
+    "lifters": 0.15,
+    "eccentricity": 0.35,  # of the logit
+    "feed": 0.12,
+    "tip": 0.12,
+    "end": 0.12,
+    "displacement": 0.05,
+    "relief": 0.06,
+    "rate": 0.2,
+    "filter": 0.3,
+    "oil": 0.06,
+    "film": 0.3,
+    "other": 0.6,
+    "jets": 0.06,
+}
+
+
+def drawn(n: int, rng: np.random.Generator) -> FloatArray:
+    """Standard normal draws ``(n, len(UNCERTAIN))`` in opposite pairs, so that their mean is nought."""
+    half = rng.standard_normal(((n + 1) // 2, len(UNCERTAIN)))
+    return np.vstack([half, -half])[:n]
+
+
+def varied(engine: Engine, z: FloatArray, widths: Mapping[str, float] = UNCERTAIN) -> Engine:
+    """Engines about ``engine``, one for each row of standard draws ``z``; fields are columns."""
+    by = {name: (z[..., i] * width)[..., None] for i, (name, width) in enumerate(widths.items())}
+    times = {name: np.exp(v) for name, v in by.items()}
+    main, rod, cam = engine.mains[0], engine.rods[0], engine.cams[0]
+    lifter, jet = engine.lifters[0], engine.jets[0]
+    oil = engine.oil
+    return replace(
+        engine,
+        oil=replace(oil, kv40=oil.kv40 * times["oil"] ** 1.3, kv100=oil.kv100 * times["oil"]),
+        mains=(
+            replace(
+                main,
+                clearance_diametral=main.clearance_diametral * times["mains"],
+                eccentricity=_shifted(main.eccentricity, by["eccentricity"]),
+                feed_share=np.minimum(main.feed_share * times["feed"], 1.0),
+            ),
+        ),
+        rods=(
+            replace(
+                rod,
+                clearance_diametral=rod.clearance_diametral * times["rods"],
+                eccentricity=_shifted(rod.eccentricity, by["eccentricity"]),
+                feed_share=np.minimum(rod.feed_share * times["feed"], 1.0),
+            ),
+        ),
+        cams=(replace(cam, clearance_diametral=cam.clearance_diametral * times["cams"]),),
+        lifters=(
+            replace(lifter, clearance_diametral=lifter.clearance_diametral * times["lifters"]),
+        ),
+        jets=(replace(jet, diameter=jet.diameter * times["jets"]),),
+        pump_displacement=engine.pump_displacement * times["displacement"],
+        pump_tip_clearance=engine.pump_tip_clearance * times["tip"],
+        pump_end_clearance=engine.pump_end_clearance * times["end"],
+        relief_setting=engine.relief_setting * times["relief"],
+        relief_rate=engine.relief_rate * times["rate"],
+        filter_resistance=engine.filter_resistance * times["filter"],
+        film_rise=engine.film_rise * times["film"],
+        other_conductance=np.maximum(engine.other_conductance, LEAST_OTHER) * times["other"],
+    )
+
+
+def _shifted(share: Floats, by: FloatArray) -> FloatArray:
+    """A share moved on the logit scale, so that it stays between nought and one."""
+    odds = np.asarray(share) / (1 - np.asarray(share)) * np.exp(by)
+    return np.asarray(odds / (1 + odds))
+
+
+def conditioned(
+    engine: Engine,
+    z: FloatArray,
+    points: Sequence[Point],
+    rng: np.random.Generator,
+    rounds: int = 4,
+    widths: Mapping[str, float] = UNCERTAIN,
+) -> FloatArray:
+    """Draws moved so that the engines they make show the known pressures within their error.
+
+    Ensemble smoother with multiple data assimilation: in each of ``rounds`` steps every draw
+    moves along its covariance with what it shows, the error inflated by the number of steps.
+    ``CROWD`` more are moved with them, for a covariance that few would give badly. The known
+    pressures were read on one gauge, whose own error they share.
+
+    Source: Emerick & Reynolds, Computers & Geosciences 55 (2013), 3-15.
+    """
+    if not points:
+        return z
+    known = np.array([p.pressure for p in points]) / PSI
+    error = np.diag([(p.error / PSI) ** 2 for p in points]) + KNOWN_OFFSET**2
+    error += KNOWN_SCALE**2 * np.outer(known, known)
+    n, root = len(z), np.linalg.cholesky(error)
+    z = np.vstack([z, drawn(CROWD, rng)])
+    for _ in range(rounds):
+        seen = shown(varied(engine, z, widths), points) / PSI
+        dz, ds = z - z.mean(0), seen - seen.mean(0)
+        gain = dz.T @ ds @ np.linalg.inv(ds.T @ ds + (len(z) - 1) * rounds * error)
+        target = known + np.sqrt(rounds) * rng.standard_normal(seen.shape) @ root.T
+        z = z + (target - seen) @ gain.T
+    return z[:n]
+
+
+def spread(
+    engine: Engine, n: int, rng: np.random.Generator, points: Sequence[Point] = ()
+) -> Engine:
+    """``n`` plausible sound engines about ``engine`` as columns ``(n, 1)``, in agreement with the
+    known pressures ``points`` where there are any.
+
+    >>> from diagnose.hydraulics.engine import SET_B
+    >>> spread(SET_B, 6, np.random.default_rng(1)).relief_setting.shape
+    (6, 1)
+    """
+    return varied(engine, conditioned(engine, drawn(n, rng), points, rng))

@@ -1,0 +1,68 @@
+"""Pressure and speed of the running engine, with the pressures it should show."""
+
+from knowledge import sources
+from knowledge.figures import TACHOMETER
+from knowledge.model import Limit, Quantity, Side
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.units import PSI
+
+#: as a gauge shows it; its error depends on the gauge, see ``gauge.spread_of``
+OIL_PRESSURE = Quantity(
+    id="oil_pressure",
+    says="oil pressure",
+    dimension="pressure",
+    plausible=(0.0, 300 * PSI),
+    source=JUDGEMENT,
+)
+#: from being cranked to the fastest small engines
+ENGINE_SPEED = Quantity(
+    id="engine_speed",
+    says="engine speed",
+    dimension="speed",
+    plausible=(50.0, 20_000.0),
+    source=JUDGEMENT,
+)
+IDLE_SPEED = Quantity(
+    id="idle_speed_counted",
+    says="idle speed by a trusted counter",
+    dimension="speed",
+    plausible=(150.0, 2500.0),
+    spread=TACHOMETER,
+    source=JUDGEMENT,
+)
+
+# Some writers call 10 psi of concern already and want 15 to 20; many engines live with 10.
+HOT_IDLE_PRESSURE = Limit(
+    id="hot_idle_pressure",
+    says="least pressure at hot idle",
+    quantities=(OIL_PRESSURE,),
+    side=Side.LEAST,
+    typical=10 * PSI,
+    source=COMMON_PRACTICE,
+)
+STOP_IDLE_PRESSURE = Limit(
+    id="stop_idle_pressure",
+    says="stop the engine below this at idle",
+    quantities=(OIL_PRESSURE,),
+    side=Side.LEAST,
+    typical=7 * PSI,
+    source=sources.TRACTOR_WORKSHOP_MANUAL,
+)
+#: 10 psi for each 1000 rpm, at 2000 rpm
+STOP_RUNNING_PRESSURE = Limit(
+    id="stop_running_pressure",
+    says="stop the engine below this at 2000 rpm or more",
+    quantities=(OIL_PRESSURE,),
+    side=Side.LEAST,
+    typical=20 * PSI,
+    source=sources.TEN_PSI_RULE_2009,
+)
+# Manuals print 670 to 850 rpm for single engines.
+USUAL_IDLE_SPEED = Limit(
+    id="idle_speed",
+    says="idle speed",
+    quantities=(IDLE_SPEED,),
+    side=Side.NOMINAL,
+    typical=700.0,
+    source=JUDGEMENT,
+)

@@ -1,0 +1,182 @@
+"""Quantities of the main and rod bearings and of the crank, with their limits."""
+
+from knowledge import sources
+from knowledge.figures import DIAL_GAUGE, GAUGE_STRIP
+from knowledge.model import Limit, Quantity, Side
+from knowledge.sources import JUDGEMENT
+from knowledge.units import INCH, MM
+
+#: from a journal that fills its bearing to a bearing worn right through
+CLEARANCE = (0.0, 2 * MM)
+SIZE = (1 * MM, 300 * MM)  #: of journals, bearings and holes in engines that run on a road or boat
+COUNT = (0.0, 40.0)
+SHARE = (0.01, 1.5)
+
+# Clearances are taken by plastic thread, so its error stands for both. The circuit's parameters
+# took 0.25 thou for this error until both came to stand here.
+MAIN_CLEARANCE = Quantity(
+    id="main_clearance",
+    says="main bearing clearance, on the diameter",
+    short="main bearing clearance",
+    dimension="length",
+    plausible=CLEARANCE,
+    spread=GAUGE_STRIP,
+    source=JUDGEMENT,
+)
+ROD_CLEARANCE = Quantity(
+    id="rod_clearance",
+    says="rod bearing clearance, on the diameter",
+    short="rod bearing clearance",
+    dimension="length",
+    plausible=CLEARANCE,
+    spread=GAUGE_STRIP,
+    source=JUDGEMENT,
+)
+CRANK_END_FLOAT = Quantity(
+    id="crank_end_float",
+    says="crank end float",
+    dimension="length",
+    plausible=(0.0, 10 * MM),
+    spread=DIAL_GAUGE,
+    source=JUDGEMENT,
+)
+
+MOST_MAIN_CLEARANCE = Limit(
+    id="main_clearance",
+    says="widest main bearing clearance, on the diameter",
+    quantities=(MAIN_CLEARANCE,),
+    side=Side.MOST,
+    typical=0.0035 * INCH,
+    source=sources.ENGINE_BUILDER_2021,
+)
+MOST_ROD_CLEARANCE = Limit(
+    id="rod_clearance",
+    says="widest rod bearing clearance, on the diameter",
+    quantities=(ROD_CLEARANCE,),
+    side=Side.MOST,
+    typical=0.0035 * INCH,
+    source=sources.ENGINE_BUILDER_2021,
+)
+LEAST_BEARING_CLEARANCE = Limit(
+    id="least_bearing_clearance",
+    says="tightest main or rod clearance, on the diameter",
+    quantities=(MAIN_CLEARANCE, ROD_CLEARANCE),
+    side=Side.LEAST,
+    typical=0.0010 * INCH,
+    source=sources.ENGINE_BUILDER_2021,
+)
+MOST_CRANK_END_FLOAT = Limit(
+    id="crank_end_float",
+    says="most crank end float",
+    quantities=(CRANK_END_FLOAT,),
+    side=Side.MOST,
+    typical=0.011 * INCH,
+    source=sources.BEARING_GUIDE_CEB1,
+)
+
+# dimensions of the circuit
+MAIN_COUNT = Quantity(
+    id="main_count",
+    says="main bearings",
+    dimension="count",
+    plausible=COUNT,
+    source=JUDGEMENT,
+)
+MAIN_DIAMETER = Quantity(
+    id="main_diameter",
+    says="main journal diameter",
+    dimension="length",
+    plausible=SIZE,
+    source=JUDGEMENT,
+)
+MAIN_LENGTH = Quantity(
+    id="main_length",
+    says="main bearing length, groove included",
+    dimension="length",
+    plausible=SIZE,
+    source=JUDGEMENT,
+)
+MAIN_GROOVE = Quantity(
+    id="main_groove",
+    says="width of the groove in a main bearing",
+    dimension="length",
+    plausible=SIZE,
+    source=JUDGEMENT,
+)
+MAIN_ECCENTRICITY = Quantity(
+    id="main_eccentricity",
+    says="share of its clearance a main journal lies off centre",
+    dimension="count",
+    plausible=SHARE,
+    source=JUDGEMENT,
+)
+MAIN_FEED = Quantity(
+    id="main_feed",
+    says="share of a full groove a main bearing's groove feeds",
+    dimension="count",
+    plausible=SHARE,
+    source=JUDGEMENT,
+)
+ROD_COUNT = Quantity(
+    id="rod_count",
+    says="rod bearings",
+    dimension="count",
+    plausible=COUNT,
+    source=JUDGEMENT,
+)
+ROD_DIAMETER = Quantity(
+    id="rod_diameter",
+    says="crankpin diameter",
+    dimension="length",
+    plausible=SIZE,
+    source=JUDGEMENT,
+)
+ROD_LENGTH = Quantity(
+    id="rod_length",
+    says="rod bearing length",
+    dimension="length",
+    plausible=SIZE,
+    source=JUDGEMENT,
+)
+ROD_HOLE = Quantity(
+    id="rod_hole",
+    says="oil hole in the crankpin, diameter",
+    dimension="length",
+    plausible=SIZE,
+    source=JUDGEMENT,
+)
+ROD_ECCENTRICITY = Quantity(
+    id="rod_eccentricity",
+    says="share of its clearance a crankpin lies off centre",
+    dimension="count",
+    plausible=SHARE,
+    source=JUDGEMENT,
+)
+ROD_FEED = Quantity(
+    id="rod_feed",
+    says="share of its turn the crankpin's hole faces a wide gap",
+    dimension="count",
+    plausible=SHARE,
+    source=JUDGEMENT,
+)
+CRANK_ENTRY_RADIUS = Quantity(
+    id="crank_entry_radius",
+    says="where oil enters the crank, from its axis",
+    dimension="length",
+    plausible=SIZE,
+    source=JUDGEMENT,
+)
+CRANK_EXIT_RADIUS = Quantity(
+    id="crank_exit_radius",
+    says="where oil leaves at the crankpin, from the axis",
+    dimension="length",
+    plausible=SIZE,
+    source=JUDGEMENT,
+)
+FILM_RISE = Quantity(
+    id="film_rise",
+    says="bearing film above gallery, kelvins",
+    dimension="count",
+    plausible=(0.0, 80.0),
+    source=JUDGEMENT,
+)

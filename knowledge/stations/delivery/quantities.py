@@ -1,0 +1,58 @@
+"""Quantities of filter, passage and galleries."""
+
+from knowledge.model import Quantity
+from knowledge.sources import JUDGEMENT
+from knowledge.units import MM, PSI
+
+FILTER_BLOCKED = Quantity(
+    id="filter_blocked",
+    says="resistance of the filter, times a clean one's",
+    dimension="count",
+    plausible=(0.2, 1000.0),
+    source=JUDGEMENT,
+)
+OPEN_HOLE = Quantity(
+    id="open_hole",
+    says="bore of a hole that should be plugged",
+    dimension="length",
+    plausible=(0.0, 30 * MM),
+    unit="mm",
+    source=JUDGEMENT,
+)
+
+# dimensions of the circuit
+FILTER_BYPASS = Quantity(
+    id="filter_bypass",
+    says="filter bypass opens at",
+    dimension="pressure",
+    plausible=(2 * PSI, 100 * PSI),
+    source=JUDGEMENT,
+)
+FILTER_DROP = Quantity(
+    id="filter_drop",
+    says="clean filter's drop at 12 l/min of oil of 12 mPa s",
+    dimension="pressure",
+    plausible=(0.0, 3e5),
+    source=JUDGEMENT,
+)
+PASSAGE_DIAMETER = Quantity(
+    id="passage_diameter",
+    says="bore of the passage from pump to gallery",
+    dimension="length",
+    plausible=(1 * MM, 300 * MM),
+    source=JUDGEMENT,
+)
+PASSAGE_K = Quantity(
+    id="passage_k",
+    says="loss coefficients of the passage, summed",
+    dimension="count",
+    plausible=(0.0, 40.0),
+    source=JUDGEMENT,
+)
+OTHER_LEAK = Quantity(
+    id="other_leak",
+    says="what leaks and is not listed, in litres a minute at 100 kPa and 12 mPa s",
+    dimension="count",
+    plausible=(0.0, 60.0),
+    source=JUDGEMENT,
+)

@@ -1,0 +1,91 @@
+"""Quantities of gauge, sender, switch and stopwatch, with their limits."""
+
+from knowledge import sources
+from knowledge.figures import STOPWATCH
+from knowledge.model import Limit, Quantity, Side
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.units import PSI
+
+OHMS = (0.0, 1e6)  #: to an open circuit
+
+SENDER_RESISTANCE_AT_REST = Quantity(
+    id="sender_resistance_at_rest",
+    says="resistance of the sender at no pressure",
+    dimension="resistance",
+    plausible=OHMS,
+    spread=2.0,
+    source=JUDGEMENT,
+)
+SENDER_GROUND_RESISTANCE = Quantity(
+    id="sender_ground_resistance",
+    says="resistance from the sender's body to battery negative",
+    dimension="resistance",
+    plausible=OHMS,
+    spread=0.2,
+    source=JUDGEMENT,
+)
+SWITCH_PRESSURE = Quantity(
+    id="switch_pressure",
+    says="pressure at which the switch changes over",
+    dimension="pressure",
+    plausible=(0.0, 1e6),
+    spread=5e3,
+    source=JUDGEMENT,
+)
+PANEL_ERROR = Quantity(
+    id="panel_error",
+    says="difference between panel and trusted gauge",
+    dimension="pressure",
+    plausible=(0.0, 300 * PSI),
+    source=JUDGEMENT,
+)
+BUILD_UP_TIME = Quantity(
+    id="build_up_time",
+    says="time from start until pressure shows",
+    dimension="time",
+    plausible=(0.0, 600.0),
+    spread=STOPWATCH,
+    source=JUDGEMENT,
+)
+DECAY_TIME = Quantity(
+    id="decay_time",
+    says="time the needle takes to fall to zero after stopping",
+    dimension="time",
+    plausible=(0.0, 3600.0),
+    spread=STOPWATCH,
+    source=JUDGEMENT,
+)
+
+USUAL_SENDER_OHMS = Limit(
+    id="sender_ohms_at_rest",
+    says="sender resistance without pressure",
+    quantities=(SENDER_RESISTANCE_AT_REST,),
+    side=Side.NOMINAL,
+    typical=240.0,
+    source=sources.GAUGE_MAKER_SENDERS,
+)
+MOST_GROUND_OHMS = Limit(
+    id="sender_ground_ohms",
+    says="most resistance from sender to ground",
+    quantities=(SENDER_GROUND_RESISTANCE,),
+    side=Side.MOST,
+    typical=1.0,
+    source=COMMON_PRACTICE,
+)
+# Manuals print about 4.5 and 7 psi for single engines; up to 10 psi is common.
+SWITCH_OPENS_BY = Limit(
+    id="switch_opens_at",
+    says="lamp switch opens by",
+    quantities=(SWITCH_PRESSURE,),
+    side=Side.MOST,
+    typical=10 * PSI,
+    source=JUDGEMENT,
+)
+MOST_PANEL_ERROR = Limit(
+    id="panel_error",
+    says="most difference between panel and trusted gauge",
+    quantities=(PANEL_ERROR,),
+    side=Side.MOST,
+    typical=5 * PSI,
+    source=sources.GAUGE_MAKER_SENDERS,
+)

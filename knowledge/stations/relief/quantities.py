@@ -1,0 +1,76 @@
+"""Quantities of the relief valve, with their limits."""
+
+from knowledge.figures import TRUSTED_GAUGE
+from knowledge.model import Limit, Quantity, Side
+from knowledge.sources import JUDGEMENT
+from knowledge.units import MM, PSI
+
+SIZE = (1 * MM, 300 * MM)
+
+# A dimension was allowed 5 to 200 psi, a parameter 2 to 300: a valve found to open next to
+# nothing can be entered, and so can one held shut as far as a gauge reads.
+RELIEF_SETTING = Quantity(
+    id="relief_setting",
+    says="pressure at which the relief valve opens",
+    dimension="pressure",
+    plausible=(2 * PSI, 300 * PSI),
+    spread=TRUSTED_GAUGE,
+    source=JUDGEMENT,
+)
+# Makers print 40 to 60 psi and, for one diesel, 0.5 to 0.7 MPa; 55 psi is a choice among them.
+USUAL_RELIEF_SETTING = Limit(
+    id="relief_setting",
+    says="pressure the relief valve holds",
+    quantities=(RELIEF_SETTING,),
+    side=Side.NOMINAL,
+    typical=55 * PSI,
+    source=JUDGEMENT,
+)
+RELIEF_SPRING_LENGTH = Quantity(
+    id="relief_spring_length",
+    says="relief spring free length",
+    dimension="length",
+    plausible=(5 * MM, 300 * MM),
+    spread=0.2 * MM,
+    source=JUDGEMENT,
+)
+RELIEF_SHIM = Quantity(
+    id="relief_shim",
+    says="shim under the relief spring",
+    dimension="length",
+    plausible=(0.0, 15 * MM),
+    unit="mm",
+    source=JUDGEMENT,
+)
+RELIEF_SEAT_GAP = Quantity(
+    id="relief_seat_gap",
+    says="gap under the relief valve that should sit",
+    dimension="length",
+    plausible=(0.0, 9 * MM),
+    spread=0.1 * MM,
+    unit="mm",
+    source=JUDGEMENT,
+)
+
+# dimensions of the circuit
+RELIEF_PLUNGER = Quantity(
+    id="relief_plunger",
+    says="relief valve plunger diameter",
+    dimension="length",
+    plausible=SIZE,
+    source=JUDGEMENT,
+)
+RELIEF_PORT = Quantity(
+    id="relief_port",
+    says="width of the port the relief plunger uncovers",
+    dimension="length",
+    plausible=SIZE,
+    source=JUDGEMENT,
+)
+RELIEF_RATE = Quantity(
+    id="relief_rate",
+    says="relief spring rate in newtons a metre",
+    dimension="count",
+    plausible=(100.0, 1e5),
+    source=JUDGEMENT,
+)
