@@ -9,7 +9,7 @@ import pytest
 
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.entries_behind import rests_on
+from diagnose.output.documents.contradictions import rests_on
 from knowledge.book import the_book
 from tests.command_line import call, in_eighty_columns
 

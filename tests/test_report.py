@@ -17,10 +17,10 @@ from diagnose.case.loading import load
 from diagnose.circuit.budget import budget
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.budget import budget_document
+from diagnose.output.documents.reasons import is_there
 from diagnose.output.html.graph_picture import focused, leading, picture
 from diagnose.output.html.layered import GAP, Laid, Place, crossings, laid_out
 from diagnose.output.html.report_figures import bars_of
-from diagnose.output.reasons import is_there
 from knowledge.book import the_book
 from tests.command_line import call
 from tests.complaints import CASES, path_of

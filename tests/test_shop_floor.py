@@ -11,7 +11,6 @@ from diagnose.circuit.deviations import deviations
 from diagnose.diagnosis import Diagnosis
 from diagnose.hydraulics.circuit import solve
 from diagnose.output import start as start_text
-from diagnose.output.review import next_step
 from diagnose.output.teardown_words import pressure
 from diagnose.signoff.sheet import Signoff
 from diagnose.signoff.start import first_start
@@ -19,6 +18,7 @@ from diagnose.teardown.loose_ends import loose_ends
 from knowledge.book import the_book
 from tests.command_line import call
 from tests.complaints import CASES
+from tests.next_step import next_step
 
 np = pytest.importorskip("numpy")
 BOOK = the_book()

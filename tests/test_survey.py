@@ -206,9 +206,10 @@ def test_the_graph_hears_the_survey_in_place_of_the_words() -> None:
 
 
 def call_review(case: Case) -> str:
-    from diagnose.output.review import review
+    from diagnose.output.documents.review import review_document
+    from diagnose.output.text.review import review_text
 
-    return review(Diagnosis(BOOK, case), "plover.toml")
+    return review_text(review_document(Diagnosis(BOOK, case), "plover.toml"))
 
 
 def test_what_a_person_told_still_speaks() -> None:
@@ -231,10 +232,11 @@ import sys
 from pathlib import Path
 from diagnose.case.loading import load
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.review import review
+from diagnose.output.documents.review import review_document
+from diagnose.output.text.review import review_text
 from knowledge.book import the_book
 book = the_book()
-review(Diagnosis(book, load(Path(sys.argv[1]), book)), "case.toml")
+review_text(review_document(Diagnosis(book, load(Path(sys.argv[1]), book)), "case.toml"))
 print([m for m in sys.modules if m.split(".")[0] == "scipy" or m.startswith("diagnose.hydraulics")])
 """
 

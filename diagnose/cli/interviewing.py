@@ -11,8 +11,11 @@ from diagnose.cli import printing
 from diagnose.cli.printing import remark, remark_lines
 from diagnose.entry.interview import Interview, new_case_path
 from diagnose.entry.questions import HELP, FindingQuestion, MenuQuestion, Question, Reply
-from diagnose.output import review as text
+from diagnose.output.documents.alarms import alarm_notices
+from diagnose.output.documents.review import review_document
+from diagnose.output.text.alarms import alarm_lines
 from diagnose.output.text.interview import menu_lines, prompt_text, why_lines
+from diagnose.output.text.review import review_text
 from knowledge.book import the_book
 
 MOST_MISSES = 20  #: lines in a row that answer nothing, before a pipe is given up
@@ -32,7 +35,8 @@ def ask(path: Path | None, questions: int, by: str) -> None:
         saved = "everything is saved" if interview.saved else "nothing was said, nothing saved"
         remark(f"Stopped here; {saved}.")
     if interview.saved:
-        printing.answer(text.review(interview.diagnosis(), str(interview.path)))
+        document = review_document(interview.diagnosis(), str(interview.path))
+        printing.answer(review_text(document))
 
 
 def _ask_all(interview: Interview) -> bool:
@@ -86,8 +90,8 @@ def _explain(interview: Interview, question: Question, reply: Reply) -> None:
 def _show_alarms(interview: Interview) -> None:
     """Show the alarms that were not shown before."""
     new = {a.says for a in interview.new_alarms()}
-    answer = interview.diagnosis()
-    remark_lines(*text.alarms(answer, [a.says for a in answer.alarms if a.says not in new]))
+    alarms = alarm_notices(interview.diagnosis())
+    remark_lines(*alarm_lines([a for a in alarms if a.says in new]))
 
 
 def _read_line(prompt: str) -> str | None:

@@ -13,8 +13,9 @@ from diagnose.cli.with_history import remembered
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
 from diagnose.expectations import failures
-from diagnose.output import review as text
-from diagnose.output import review_data as data
+from diagnose.output.as_json import as_json
+from diagnose.output.documents.review import review_document
+from diagnose.output.text.review import review_text
 from knowledge.book import the_book
 
 
@@ -36,10 +37,11 @@ def show_review(
     case = load(path, book)
     shop = remembered(history, book, path, "review")
     answer = Diagnosis(book, case, learned=shop.factors)
+    document = review_document(answer, str(path), history=shop.note, for_json=json)
     if json:
-        printing.data(shop.in_data(data.review(answer)))
+        printing.data(as_json(document))
     else:
-        printing.answer(shop.in_text(text.review(answer, str(path), causes)))
+        printing.answer(review_text(document, causes))
     faults = failures(answer) if check else []
     printing.say(*(f"{named(path)}: {fault}" for fault in faults))
     if faults:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 from diagnose.case.loading import named
 from diagnose.cli import printing
 from diagnose.errors import UsageError
+from diagnose.output.documents.shop_note import ShopNote
 from diagnose.output.lines import as_typed, wrapped
 from knowledge.book import Book, the_book
 
@@ -46,6 +47,13 @@ class Remembered:
     def factors(self) -> Mapping[str, float] | None:
         """On the rate of each cause."""
         return self.learned.factor if self.learned else None
+
+    @property
+    def note(self) -> ShopNote | None:
+        """That the shop's jobs are part of the answer, for its document."""
+        if self.shop is None or self.learned is None:
+            return None
+        return ShopNote(folder=str(self.shop.folder), jobs=self.learned.jobs, says=self.line)
 
     def in_text(self, answer: str, form: str = "text") -> str:
         """The answer, with the line that says so."""

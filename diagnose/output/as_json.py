@@ -11,6 +11,7 @@ from dataclasses import fields, is_dataclass
 from enum import Enum
 from typing import Any
 
+SCHEMA = 1  #: version of the JSON; keys are only ever added
 NOT_IN_JSON: Mapping[str, object] = {"in_json": False}  #: a field for the other renderers only
 IF_GIVEN: Mapping[str, object] = {"if_given": True}  #: a key that is left out where it is None
 

@@ -6,8 +6,8 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from diagnose.diagnosis import Diagnosis
+from diagnose.output.as_json import SCHEMA
 from diagnose.output.lines import clean, columns, percent, width
-from diagnose.output.review_data import SCHEMA
 from knowledge.model import Severity
 
 FILE, CAUSE = 18, 22  #: columns that are kept for them; a longer cause takes what it needs

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from itertools import groupby
 
 from diagnose.output import signoff_words as words
-from diagnose.output.cautions import cautions
+from diagnose.output.documents.cautions import cautions
 from diagnose.output.lines import as_typed, headed, labelled, together, wrapped
 from diagnose.output.teardown_words import brief, deferrals
 from diagnose.signoff.judging import UNSETTLED, Verdict

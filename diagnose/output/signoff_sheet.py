@@ -7,7 +7,7 @@ from itertools import groupby
 from typing import Any
 
 from diagnose.output import signoff_words as words
-from diagnose.output.cautions import cautions
+from diagnose.output.documents.cautions import cautions
 from diagnose.output.lines import as_typed
 from diagnose.output.teardown_sheet import BLANK, one_line
 from diagnose.output.teardown_words import deferrals

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.cautions import cautions
+from diagnose.output.documents.cautions import cautions
 from diagnose.output.lines import as_typed, labelled, percent, together, wrapped
 from diagnose.output.scale import Scale, scale_of
 from diagnose.output.signoff_words import limits

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from diagnose.output import teardown_words as words
-from diagnose.output.cautions import cautions
+from diagnose.output.documents.alarms import alarm_notices
+from diagnose.output.documents.cautions import cautions
 from diagnose.output.lines import as_typed, headed, labelled, percent, together, wrapped
 from diagnose.output.loose_ends import loose_ends as loose_end_lines
-from diagnose.output.review import alarms
+from diagnose.output.text.alarms import alarm_lines
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import LooseEnds
 from diagnose.teardown.plan import Check, Plan, Stage
@@ -19,7 +20,7 @@ def teardown(plan: Plan, ends: LooseEnds, path: str, changes: Changes | None = N
     return together(
         [
             _head(plan),
-            alarms(plan.answer),
+            alarm_lines(alarm_notices(plan.answer)),
             _changed(changes) if changes else [],
             _in_short(plan, ends),
             _order(plan),

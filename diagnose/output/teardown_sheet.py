@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from diagnose.output import teardown_words as words
-from diagnose.output.cautions import cautions
+from diagnose.output.documents.cautions import cautions
 from diagnose.output.lines import as_typed, clean
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import LooseEnds

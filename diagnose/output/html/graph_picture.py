@@ -15,10 +15,10 @@ from typing import Any
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.causegraph import Graph, around, columns
 from diagnose.inference.explain import Weight
+from diagnose.output.documents.reasons import is_there
 from diagnose.output.html.layered import laid_out
 from diagnose.output.html.page import rendered
 from diagnose.output.lines import percent
-from diagnose.output.reasons import is_there
 
 BOX, BETWEEN, LINE, PAD = 130.0, 36.0, 13.5, 7.0  #: px
 LETTERS = 17  #: of a line in a box

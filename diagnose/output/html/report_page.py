@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, datetime
 from itertools import groupby
 from typing import Any
@@ -12,12 +12,13 @@ from diagnose.case.schema import Entry
 from diagnose.diagnosis import Diagnosis
 from diagnose.output import signoff_words
 from diagnose.output import teardown_words as words
-from diagnose.output.cautions import cautions
+from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.ranking import RankedCause, others, ranked_causes
+from diagnose.output.documents.reasons import LEADS, SETTLED, STRONGEST, in_short
 from diagnose.output.html import report_figures as figures
 from diagnose.output.html.graph_picture import Part, leading, picture
 from diagnose.output.html.page import rendered
 from diagnose.output.lines import clean, percent
-from diagnose.output.reasons import LEADS, SETTLED, chain_told, in_short, others, reasons
 from diagnose.output.scale import scale_of
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Item, Signoff
@@ -38,6 +39,7 @@ def report_page(plan: Plan, sheet: Signoff, path: str, history: str = "") -> str
     answer = plan.answer
     case, book = answer.case, answer.book
     part = leading(answer) if answer.inference.evidence else None
+    causes = ranked_causes(answer)
     followed = list(_followed(case, answer))
     done = [i for i in sheet.items if i.judged.verdict is not Verdict.OPEN]
     return rendered(
@@ -47,14 +49,14 @@ def report_page(plan: Plan, sheet: Signoff, path: str, history: str = "") -> str
         opened=day(case.job.opened),
         answer=answer,
         history=history,
-        in_short=in_short(answer) if answer.inference.evidence else "",
+        in_short=in_short(answer),
         closed=_closed(case),
         told=[_finding(s) for s in case.sightings if s.observation is not None],
         not_known=sum(s.observation is None for s in case.sightings),
         measured=[_measured(m, case) for m in case.measured],
         read=[_reading(r, case) for r in (*case.readings, *case.started)],
-        causes=list(_causes(answer)),
-        rest=others(answer, SHOWN),
+        causes=list(_causes(causes)),
+        rest=others(causes, SHOWN, loss_is_real=answer.inference.loss_is_real),
         picture=picture(answer, part) if part else None,
         survey=figures.of_survey(answer),
         budget=figures.of_budget(case, book),
@@ -158,24 +160,19 @@ def _reading(read: GaugeReading, case: Case) -> dict[str, Any]:
     }
 
 
-def _causes(answer: Diagnosis) -> Iterator[dict[str, Any]]:
-    top = answer.ranking[:SHOWN]
-    weights = answer.reasons.weights(
-        [r.cause.id for r in top if r.cause.id in answer.reasons.explained]
-    )
-    for number, ranked in enumerate(top, 1):
-        mine = weights.get(ranked.cause.id, ())
-        told = reasons(answer, mine)
+def _causes(causes: Sequence[RankedCause]) -> Iterator[dict[str, Any]]:
+    for number, cause in enumerate(causes[:SHOWN], 1):
         yield {
             "number": number,
-            "cause": ranked.cause,
-            "chance": percent(ranked.probability),
-            "width": round(100 * ranked.probability),
+            "cause": cause,
+            "chance": percent(cause.probability),
+            "width": round(100 * cause.probability),
             "sides": [
-                (side, [r for r in told if r.side == side])
-                for side in dict.fromkeys(r.side for r in told)
+                (side, items[:STRONGEST])
+                for side, items in (("for", cause.pro), ("against", cause.con))
+                if items
             ],
-            "chain": chain_told(answer, mine),
+            "chain": cause.chain,
         }
 
 

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from diagnose.errors import UsageError
 from diagnose.output import signoff_words as words
-from diagnose.output.cautions import cautions
+from diagnose.output.documents.cautions import cautions
 from diagnose.output.html.page import rendered
 from diagnose.output.lines import as_typed, clean
 from diagnose.output.teardown_words import brief, deferrals, units

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from diagnose.output import teardown_words as words
-from diagnose.output.cautions import cautions
+from diagnose.output.documents.cautions import cautions
 from diagnose.output.html import oil_path as sketch
 from diagnose.output.html.page import rendered
 from diagnose.output.lines import as_typed, clean

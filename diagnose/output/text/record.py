@@ -8,7 +8,8 @@ from diagnose.case.case import Case
 from diagnose.case.writing import Appended, Fields
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.lines import as_typed, percent, wrapped
-from diagnose.output.review import alarms
+from diagnose.output.documents.alarms import alarm_notices
+from diagnose.output.text.alarms import alarm_lines
 from knowledge.book import Book
 
 _READING_FIELDS = ("rpm", "oil", "pressure", "gauge")
@@ -22,7 +23,7 @@ def record_text(saved: Appended, book: Book, path: Path) -> str:
     ]
     name = as_typed(str(path))
     seen = [a.says for a in Diagnosis(book, saved.before).alarms]
-    lines += alarms(Diagnosis(book, saved.after), seen)
+    lines += alarm_lines(alarm_notices(Diagnosis(book, saved.after)), seen)
     before = saved.before.last_number
     if before and any(entry.kind == "finding" for entry in saved.entries):
         lines.append(f"what it changes in the plan: diagnose teardown {name} --since {before}")

@@ -1,0 +1,82 @@
+"""Findings that do not fit together, and the entries of the case they rest on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from diagnose.diagnosis import Diagnosis
+from diagnose.inference.chaining import Trace
+from diagnose.output.as_json import NOT_IN_JSON
+from knowledge.model import Finding, Measure
+from knowledge.rule_api import Contradiction
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ContradictionNotice:
+    """Findings that do not fit together, and where to look again."""
+
+    findings: tuple[str, ...]
+    says: str
+    recheck: str
+    entries: tuple[int, ...]  #: numbers of the entries it rests on
+    entries_say: tuple[str, ...] = field(metadata=NOT_IN_JSON)
+    recheck_asks: str = field(metadata=NOT_IN_JSON)
+
+
+def contradiction_notices(diagnosis: Diagnosis) -> tuple[ContradictionNotice, ...]:
+    """The contradictions of a case."""
+    return tuple(_notice(diagnosis, c) for c in diagnosis.contradictions)
+
+
+def _notice(diagnosis: Diagnosis, contradiction: Contradiction) -> ContradictionNotice:
+    entries = rests_on(diagnosis, contradiction)
+    return ContradictionNotice(
+        findings=tuple(f.id for f in contradiction.findings),
+        says=contradiction.says,
+        recheck=contradiction.recheck.id,
+        entries=tuple(entries),
+        entries_say=tuple(f"{number} ({text})" for number, text in entries.items()),
+        recheck_asks=contradiction.recheck.asks,
+    )
+
+
+def rests_on(diagnosis: Diagnosis, contradiction: Contradiction) -> dict[int, str]:
+    """The entries a contradiction rests on, by number: ``pump_noise=no``, ``8 psi``."""
+    return dict(sorted(_entries(diagnosis, contradiction)))
+
+
+def _entries(diagnosis: Diagnosis, contradiction: Contradiction) -> Iterator[tuple[int, str]]:
+    case = diagnosis.case
+    findings, measures, read = _behind(diagnosis, contradiction)
+    for seen in case.sightings:
+        if seen.finding in findings and seen.observation is not None:
+            said = "yes" if seen.entry.state == "present" else "no"
+            yield seen.entry.no, f"{seen.finding.id}={said}"
+    for taken in case.measured:
+        if taken.measure in measures:
+            yield taken.entry.no, f"{taken.measure.id}={taken.entry.value}"
+    for one in case.readings if read else ():
+        entry = one.entry
+        yield entry.no, " ".join(filter(None, (entry.rpm, entry.oil, entry.pressure)))
+
+
+def _behind(
+    diagnosis: Diagnosis, contradiction: Contradiction
+) -> tuple[set[Finding], set[Measure], bool]:
+    """The findings, measures and readings it comes from, also through derived findings."""
+    derived = diagnosis.inference.result.derived
+    own = diagnosis.inference.result.contradictions.get(contradiction)
+    waiting: list[Finding] = [*contradiction.findings, *(own.premises if own else ())]
+    traces: list[Trace] = [own] if own else []
+    findings: set[Finding] = set()
+    while waiting:
+        finding = waiting.pop()
+        if finding in findings:
+            continue
+        findings.add(finding)
+        here = [t for d, t in derived.items() if d.finding is finding]
+        traces += here
+        waiting += [f for t in here for f in t.premises]
+    measures = {m for t in traces for m in t.measures}
+    return findings, measures, any(t.read for t in traces)

@@ -1,0 +1,115 @@
+"""The next check of a case and what else was close."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+
+from diagnose.diagnosis import Diagnosis
+from diagnose.inference.outcomes import Outcome
+from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON
+from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.reasons import is_settled
+from diagnose.planning.options import Option
+from diagnose.planning.single_cause import gain
+from knowledge.access import Opening
+from knowledge.work import Access, Caution
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CheckOutcome:
+    """What a check may show, and the leading cause after that."""
+
+    finding: str | None  #: None: nothing of what it can show is present
+    probability: float
+    leads: str
+    leads_with: float
+    says: str = field(metadata=NOT_IN_JSON)
+    leads_says: str = field(metadata=NOT_IN_JSON)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OpeningStep:
+    """Something to open on the way to a check."""
+
+    says: str
+    minutes: float
+    keep: str  #: what to record before it is disturbed; may be empty
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CheckOption:
+    """A check that may be done next; the last four JSON keys are given for the best one only."""
+
+    inspection: str
+    says: str
+    minutes: float  #: hands-on, with the openings
+    bits: float  #: expected gain of information
+    opens: tuple[Access, ...]
+    findings: tuple[str, ...]
+    cautions: tuple[Caution, ...]
+    adds: float | None = field(default=None, metadata=IF_GIVEN)  #: to the chance of the cause
+    value: float | None = field(default=None, metadata=IF_GIVEN)  #: chance per minute
+    evidence: str | None = field(default=None, metadata=IF_GIVEN)  #: why it comes first
+    outcomes: tuple[CheckOutcome, ...] | None = field(default=None, metadata=IF_GIVEN)
+    opening_minutes: float = field(metadata=NOT_IN_JSON)
+    openings: tuple[OpeningStep, ...] = field(metadata=NOT_IN_JSON)
+    keep: str = field(metadata=NOT_IN_JSON)  #: what to record first; may be empty
+    warnings: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: the cautions in words
+
+
+def next_checks(diagnosis: Diagnosis, *, all_outcomes: bool = False) -> tuple[CheckOption, ...]:
+    """The best next check and its runners-up; empty where no check is left that tells anything.
+
+    The outcomes of the best one are left out where the cause is nearly certain, unless
+    ``all_outcomes``.
+    """
+    choice = diagnosis.next_check
+    if choice is None:
+        return ()
+    outcomes: Sequence[Outcome] = ()
+    if all_outcomes or not is_settled(diagnosis):
+        outcomes = diagnosis.planner.outcomes(choice.option)
+    best = _check(diagnosis, choice.option)
+    best = replace(
+        best,
+        adds=choice.chance,
+        value=choice.value,
+        evidence=choice.evidence,
+        outcomes=tuple(_outcome(o) for o in outcomes),
+    )
+    return (best, *(_check(diagnosis, o) for o in choice.runners_up))
+
+
+def _check(diagnosis: Diagnosis, option: Option) -> CheckOption:
+    check, tree = option.inspection, diagnosis.planner.tree
+    way = [o for o in option.way if tree.minutes(o.access) or o.keep]
+    kinds = [c for o in way for c in o.cautions] + list(check.cautions)
+    return CheckOption(
+        inspection=check.id,
+        says=check.says,
+        minutes=option.minutes,
+        bits=gain(diagnosis.planner.single_cause_model.weight, option.view.rows),
+        opens=tuple(o.access for o in option.way),
+        findings=tuple(f.id for f in option.findings),
+        cautions=check.cautions,
+        opening_minutes=tree.opening_minutes(option.way),
+        openings=tuple(_opening(o, tree.minutes(o.access)) for o in way),
+        keep=check.keep,
+        warnings=tuple(cautions(kinds, diagnosis)),
+    )
+
+
+def _opening(opening: Opening, minutes: float) -> OpeningStep:
+    return OpeningStep(says=opening.says, minutes=minutes, keep=opening.keep)
+
+
+def _outcome(outcome: Outcome) -> CheckOutcome:
+    return CheckOutcome(
+        finding=outcome.finding.id if outcome.finding else None,
+        probability=outcome.probability,
+        leads=outcome.leads.id,
+        leads_with=outcome.leads_with,
+        says=outcome.finding.says if outcome.finding else "none of these",
+        leads_says=outcome.leads.says,
+    )

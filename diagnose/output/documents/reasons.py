@@ -1,0 +1,108 @@
+"""The answer in a sentence, and the evidence for and against a cause in words."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from diagnose.diagnosis import Diagnosis
+from diagnose.inference.explain import Weight
+from diagnose.inference.network import Likelihood
+from diagnose.output.as_json import NOT_IN_JSON
+from diagnose.output.lines import percent
+from knowledge.model import Finding
+
+SURE = 0.95  #: certainty from which a finding is stated without its doubt
+LEADS, SETTLED = 0.4, 0.9  #: probability from which the first cause leads, and is nearly certain
+STRONGEST = 4  #: pieces of evidence a person is shown on either side
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EvidenceItem:
+    """One piece of evidence for or against a cause."""
+
+    finding: str  #: id; of a condition where a survey is the evidence
+    decibans: float  #: above zero: for the cause
+    chain: tuple[str, ...]  #: node ids from the cause to the finding
+    weight: str = field(metadata=NOT_IN_JSON)  #: strong, fair or slight, with the figure
+    says: str = field(metadata=NOT_IN_JSON)
+
+
+def is_settled(diagnosis: Diagnosis) -> bool:
+    """Whether the most probable cause is nearly certain."""
+    return diagnosis.ranking[0].probability >= SETTLED
+
+
+def in_short(diagnosis: Diagnosis) -> str:
+    """The answer in one sentence, without its full stop; empty without evidence."""
+    if not diagnosis.inference.evidence:
+        return ""
+    first = diagnosis.ranking[0]
+    lead = f"{first.cause.says} ({percent(first.probability)} likely)"
+    if first.probability < LEADS:
+        return f"cannot tell yet; ahead by a little is {lead}"
+    if first.probability < SETTLED:
+        return f"most likely {lead}, not settled"
+    return f"as good as settled, {lead}"
+
+
+def evidence_items(
+    diagnosis: Diagnosis, weights: Sequence[Weight], sign: int
+) -> tuple[EvidenceItem, ...]:
+    """The evidence for (``sign`` 1) or against (-1) a cause, strongest first."""
+    return tuple(_item(diagnosis, w) for w in weights if w.decibans * sign > 0)
+
+
+def _item(diagnosis: Diagnosis, weight: Weight) -> EvidenceItem:
+    says = _says(diagnosis, weight.what)
+    if weight.decibans > 0 and not weight.chain and not is_there(diagnosis, weight.what):
+        says += " (rules out rivals)"
+    return EvidenceItem(
+        finding=weight.what,
+        decibans=weight.decibans,
+        chain=weight.chain,
+        weight=_strength(weight.decibans),
+        says=says,
+    )
+
+
+def chain_in_words(diagnosis: Diagnosis, weights: Sequence[Weight]) -> str:
+    """How the cause brings about the strongest evidence for it; empty where that is plain."""
+    strongest = [w for w in weights if w.decibans > 0][:STRONGEST]
+    present = [w for w in strongest if len(w.chain) > 2 and is_there(diagnosis, w.what)]
+    best = max(present, key=lambda w: w.decibans, default=None)
+    return path_in_words(diagnosis, best.chain) if best else ""
+
+
+def path_in_words(diagnosis: Diagnosis, nodes: Sequence[str]) -> str:
+    """The nodes of a path through the cause graph, joined by arrows."""
+    return " -> ".join(str(diagnosis.inference.graph.nodes[n]["says"]) for n in nodes)
+
+
+def is_there(diagnosis: Diagnosis, name: str) -> bool:
+    """Whether the evidence says present, not absent."""
+    return diagnosis.inference.evidence[name].there
+
+
+def _strength(decibans: float) -> str:
+    size = abs(decibans)
+    strength = "strong" if size >= 8 else "fair" if size >= 3 else "slight"
+    return f"{strength} ({decibans:+.0f} dB)"
+
+
+def _says(diagnosis: Diagnosis, name: str) -> str:
+    book, likelihood = diagnosis.book, diagnosis.inference.evidence[name]
+    if name not in book.conditions:
+        return stated(book.findings[name], likelihood)
+    ratio, fit = likelihood.if_present / likelihood.if_absent, "fit"
+    if ratio < 1:
+        ratio, fit = 1 / ratio, "do not fit"
+    condition = book.conditions[name].says
+    return f"the readings, held against the circuit, {fit} ({ratio:.0f} to 1): {condition}"
+
+
+def stated(finding: Finding, likelihood: Likelihood) -> str:
+    """What was observed of the finding, in words."""
+    text = finding.stated(likelihood.there)
+    sure = max(likelihood.if_present, likelihood.if_absent)
+    return text if sure >= SURE else f"probably ({100 * sure:.0f} % sure) {text}"

@@ -1,0 +1,136 @@
+"""The document of ``review``: alarms, ranking, reasons, damage, contradictions, the next check."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from diagnose.diagnosis import Diagnosis
+from diagnose.inference.cause_sets import Explanation
+from diagnose.inference.network import Likelihood
+from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON
+from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
+from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
+from diagnose.output.documents.next_checks import CheckOption, next_checks
+from diagnose.output.documents.ranking import RankedCause, ranked_causes
+from diagnose.output.documents.reasons import in_short, is_settled, path_in_words
+from diagnose.output.documents.shop_note import ShopNote
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CauseSet:
+    """A set of causes that explains the evidence together."""
+
+    causes: tuple[str, ...]
+    share: float
+    says: str = field(metadata=NOT_IN_JSON)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Damage:
+    """Damage that has probably followed."""
+
+    id: str
+    says: str
+    probability: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NamedFinding:
+    """A finding by its id and in words."""
+
+    id: str
+    says: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReviewDocument:
+    """Everything ``review`` answers."""
+
+    case: str | None  #: path of the case file
+    title: str
+    layout: str
+    alarms: tuple[AlarmNotice, ...]
+    contradictions: tuple[ContradictionNotice, ...]
+    causes: tuple[RankedCause, ...]  #: likeliest first
+    explanations: tuple[CauseSet, ...]
+    damage: tuple[Damage, ...]
+    damage_chain: tuple[str, ...]
+    unexplained: tuple[str, ...]
+    left_out: tuple[str, ...]
+    evidence: Mapping[str, Likelihood]
+    log_evidence: float
+    next: tuple[CheckOption, ...]  #: the best one first
+    history: ShopNote | None = field(default=None, metadata=IF_GIVEN)
+    path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
+    engine: str = field(metadata=NOT_IN_JSON)
+    in_short: str = field(metadata=NOT_IN_JSON)  #: the answer in a sentence; empty: no evidence
+    settled: bool = field(metadata=NOT_IN_JSON)  #: the first cause is nearly certain
+    loss_is_real: bool = field(metadata=NOT_IN_JSON)
+    damage_path: str = field(metadata=NOT_IN_JSON)
+    unexplained_findings: tuple[NamedFinding, ...] = field(metadata=NOT_IN_JSON)
+    still_missing: str = field(metadata=NOT_IN_JSON)  #: on the missing pressure; may be empty
+
+
+def review_document(
+    diagnosis: Diagnosis,
+    path: str,
+    *,
+    history: ShopNote | None = None,
+    for_json: bool = False,
+) -> ReviewDocument:
+    """Build the document of a case's review.
+
+    ``path``: the case file as typed; ``for_json``: with the outcomes of a check nobody needs any
+    more, and without the sentence on missing pressure, for which the oil circuit is solved.
+    """
+    case, reasons, inference = diagnosis.case, diagnosis.reasons, diagnosis.inference
+    return ReviewDocument(
+        case=str(case.path) if case.path else None,
+        title=case.job.title,
+        layout=case.layout.id,
+        alarms=alarm_notices(diagnosis),
+        contradictions=contradiction_notices(diagnosis),
+        causes=ranked_causes(diagnosis),
+        explanations=tuple(_cause_set(diagnosis, e) for e in diagnosis.explanations),
+        damage=tuple(
+            Damage(id=condition.id, says=condition.says, probability=chance)
+            for condition, chance in reasons.damage
+        ),
+        damage_chain=reasons.damage_chain,
+        unexplained=tuple(f.id for f in reasons.unexplained),
+        left_out=inference.left_out,
+        evidence=inference.evidence,
+        log_evidence=inference.posterior.log_evidence,
+        next=next_checks(diagnosis, all_outcomes=for_json),
+        history=history,
+        path=path,
+        engine=case.layout.says,
+        in_short=in_short(diagnosis),
+        settled=is_settled(diagnosis),
+        loss_is_real=inference.loss_is_real,
+        damage_path=path_in_words(diagnosis, reasons.damage_chain),
+        unexplained_findings=tuple(NamedFinding(id=f.id, says=f.says) for f in reasons.unexplained),
+        still_missing="" if for_json else _still_missing(diagnosis),
+    )
+
+
+def _cause_set(diagnosis: Diagnosis, explanation: Explanation) -> CauseSet:
+    causes = diagnosis.book.causes
+    return CauseSet(
+        causes=explanation.causes,
+        share=explanation.share,
+        says=" and ".join(causes[c].says for c in explanation.causes)
+        or "some cause further down, none of the first few",
+    )
+
+
+def _still_missing(diagnosis: Diagnosis) -> str:
+    """How much of the missing pressure no measured finding explains; loads the physics if needed."""
+    case = diagnosis.case
+    if not (case.measured and case.readings):
+        return ""
+    from diagnose.circuit.budget import budget, worth_drawing
+    from diagnose.output.documents.budget import still_missing
+
+    return still_missing(budget(case, diagnosis.book), case) if worth_drawing(case) else ""

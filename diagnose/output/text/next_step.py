@@ -1,0 +1,50 @@
+"""The next check as lines for a terminal: what it costs, its outcomes, what to type."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from diagnose.output.documents.next_checks import CheckOption
+from diagnose.output.lines import as_typed, labelled, percent, wrapped
+
+
+def next_step_lines(checks: Sequence[CheckOption], path: str, *, settled: bool) -> list[str]:
+    """The best of the checks; ``settled``: the cause is nearly certain already."""
+    if not checks:
+        return ["Nothing is left to look at that would tell these causes apart."]
+    check, *others = checks
+    lines = ["Still worth a look" if settled else "Look at next"]
+    minutes = f"{check.minutes:.0f} min hands-on"
+    if check.opening_minutes:
+        minutes += f", {check.opening_minutes:.0f} of them to open"
+    lines += wrapped(f"{check.says} ({minutes}) [{check.inspection}]", 2, 4)
+    if check.evidence:
+        lines += wrapped(f"first, because {check.evidence}", 4, 6)
+    lines += _precautions(check)
+    for outcome in () if settled else check.outcomes or ():
+        lines += wrapped(
+            f"if {outcome.says} ({percent(outcome.probability)}): then {outcome.leads_says} "
+            f"leads, {percent(outcome.leads_with)} likely",
+            4,
+            6,
+        )
+    besides = [o for o in others if o.inspection != check.inspection]
+    if besides:
+        texts = "; ".join(f"{o.says} ({o.minutes:.0f} min)" for o in besides[:2])
+        lines += labelled("or", texts, 4, 9)
+    lines.append("  Write down what you find (yes, no or unknown):")
+    lines.append(f"    diagnose record {as_typed(path)} {check.findings[0]}=yes")
+    return lines
+
+
+def _precautions(check: CheckOption) -> list[str]:
+    lines = []
+    for opening in check.openings:
+        lines += wrapped(f"open: {opening.says} ({opening.minutes:.0f} min)", 4, 6)
+        if opening.keep:
+            lines += wrapped(f"record first: {opening.keep}", 6, 8)
+    if check.keep:
+        lines += wrapped(f"record first: {check.keep}", 4, 6)
+    for caution in check.warnings:
+        lines += wrapped(f"caution: {caution}", 4, 6)
+    return lines

@@ -1,0 +1,136 @@
+"""What ``review`` prints: the answer first, the reasons second, the next step last."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from diagnose.output.documents.ranking import RankedCause, others
+from diagnose.output.documents.reasons import STRONGEST, EvidenceItem
+from diagnose.output.documents.review import ReviewDocument
+from diagnose.output.lines import headed, labelled, percent, together, wrapped
+from diagnose.output.text.alarms import alarm_lines
+from diagnose.output.text.next_step import next_step_lines
+
+SHOWN = 5  #: causes printed with their reasons
+
+
+def review_text(document: ReviewDocument, shown: int = SHOWN) -> str:
+    """Return the review as lines for a terminal, with so many causes."""
+    text = together(
+        [
+            _head(document),
+            alarm_lines(document.alarms),
+            _contradictions(document),
+            _in_short(document),
+            _ranking(document, shown),
+            _sets(document),
+            _damage(document),
+            _loose_ends(document),
+            wrapped(document.still_missing, 0, 2) if document.still_missing else [],
+            next_step_lines(document.next, document.path, settled=document.settled),
+            _scope(),
+        ]
+    )
+    if document.history:
+        return "\n".join([*wrapped(document.history.says, 0, 2), "", text])
+    return text
+
+
+def _head(document: ReviewDocument) -> list[str]:
+    lines = wrapped(document.title or "Case without a title")
+    lines += wrapped(f"Engine: {document.engine}", 0, 8)
+    if not document.evidence:
+        lines += wrapped(
+            "Nothing has been seen or told yet: what follows is only how common each cause is."
+        )
+    return lines
+
+
+def _in_short(document: ReviewDocument) -> list[str]:
+    """The answer in a sentence, with what would put it right once it is nearly certain."""
+    if not document.in_short:
+        return []
+    lines = wrapped(f"In short: {document.in_short}.", 0, 2)
+    first = document.causes[0]
+    if document.settled:
+        lines += labelled("remedy", first.remedy, 2, 12)
+        if first.follows:
+            lines += labelled("if left", first.follows, 2, 12)
+    return lines
+
+
+def _contradictions(document: ReviewDocument) -> list[str]:
+    if not document.contradictions:
+        return []
+    lines = ["These do not fit together; look again before trusting the ranking:"]
+    for c in document.contradictions:
+        lines += wrapped(f"- {c.says}", 2, 4)
+        if c.entries_say:
+            lines += wrapped(f"entries: {', '.join(c.entries_say)}", 4, 6)
+        lines += wrapped(f"look again: {c.recheck_asks} [{c.recheck}]", 4, 6)
+    return lines
+
+
+def _ranking(document: ReviewDocument, shown: int) -> list[str]:
+    lines = ["Root causes, likeliest first"]
+    for number, cause in enumerate(document.causes[:shown], 1):
+        lines += _cause(number, cause)
+    rest = others(document.causes, shown, loss_is_real=document.loss_is_real)
+    return [*lines, *wrapped(rest, 2)] if rest else lines
+
+
+def _cause(number: int, cause: RankedCause) -> list[str]:
+    head = f"{number:2}. {percent(cause.probability):>5} likely  "
+    lines = ["", *headed(head, f"{cause.says} [{cause.id}]")]
+    if cause.no_fault:
+        lines += wrapped("(no fault: it would explain the reading)", 6)
+    lines += _evidence("for", cause.pro) + _evidence("against", cause.con)
+    if cause.chain:
+        lines += labelled("how", cause.chain, 6, 16)
+    return lines
+
+
+def _evidence(side: str, items: Sequence[EvidenceItem]) -> list[str]:
+    lines = []
+    for i, item in enumerate(items[:STRONGEST]):
+        lines += labelled("" if i else side, f"{item.weight}: {item.says}", 6, 16)
+    return lines
+
+
+def _sets(document: ReviewDocument) -> list[str]:
+    if len(document.explanations) < 2:
+        return []
+    lines = ["Explanations as sets of causes"]
+    for each in document.explanations:
+        lines += headed(f"  {percent(each.share):>6}  ", each.says)
+    return lines
+
+
+def _damage(document: ReviewDocument) -> list[str]:
+    if not document.damage:
+        return []
+    lines = ["Damage that follows, to look for and to make good as well"]
+    for each in document.damage:
+        lines += wrapped(f"{percent(each.probability):>6}  {each.says}", 2, 10)
+    if document.damage_path:
+        lines += labelled("chain", document.damage_path, 2, 10)
+    return lines
+
+
+def _loose_ends(document: ReviewDocument) -> list[str]:
+    lines = []
+    if document.unexplained_findings:
+        lines.append("Not explained by any cause here")
+        for finding in document.unexplained_findings:
+            lines += wrapped(f"- {finding.says} [{finding.id}]", 2, 4)
+    if document.left_out:
+        left_out = ", ".join(document.left_out)
+        lines += wrapped(f"Left out of the sum, too entangled: {left_out}")
+    return lines
+
+
+def _scope() -> list[str]:
+    return wrapped(
+        "The tool ranks causes and shows evidence; a person decides on running and repair. "
+        "The engine maker's manual comes first. Certified aircraft engines are out of scope."
+    )
