@@ -13,12 +13,11 @@ from diagnose.case.case import Case
 from diagnose.case.loading import from_text
 from diagnose.case.writing import Fields, table_text
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.documents.review import review_document
-from diagnose.output.text.review import review_text
 from knowledge.book import the_book
 from knowledge.model import Severity
 from knowledge.rule_api import Alarm
 from tests.alarm_table import Row, kept, tried
+from tests.reviews import review
 
 BOOK = the_book()
 STOP, DO_NOT_RUN, CARE = Severity.STOP, Severity.DO_NOT_RUN, Severity.CARE
@@ -211,7 +210,7 @@ def test_the_tables_hold_every_alarm_of_the_book() -> None:
 )
 def test_an_alarm_is_the_first_thing_shown(present: tuple[str, ...]) -> None:
     answer = Diagnosis(BOOK, case_of(*present))
-    text = " ".join(review_text(review_document(answer, "case.toml")).split())
+    text = " ".join(review(answer, "case.toml").split())
     for alarm in answer.alarms:
         said = f"{alarm.severity.value.upper()}: {alarm.says}"
         assert said in text

@@ -11,7 +11,7 @@ import pytest
 from diagnose.case.case import Case
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.cautions import cautions
+from diagnose.output.documents.cautions import cautions
 from knowledge.book import the_book
 from knowledge.cautions import CAUTIONS, Wording
 from knowledge.engines.features import PLACES

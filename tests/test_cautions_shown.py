@@ -22,7 +22,7 @@ from knowledge.cautions import CAUTIONS, RUNNING
 from knowledge.work import Access, Caution, Inspection, Phase
 from tests.command_line import ROOT, call
 from tests.complaints import OPEN, flat, path_of, plan
-from tests.next_step import next_step
+from tests.reviews import next_step
 
 BOOK = the_book()
 #: cases whose sign-off is read through: a V8, a boat, a tractor, an engine with a turbocharger

@@ -14,12 +14,11 @@ from diagnose.case.loading import from_text, load
 from diagnose.case.schema import FindingEntry
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.chaining import Observation
-from diagnose.output.review import next_step, review
-from diagnose.output.review_data import review as review_data
 from knowledge.book import the_book
 from knowledge.model import Finding, Stage, State
 from tests.command_line import ROOT
 from tests.complaints import OPEN, flat, path_of, plan, teardown
+from tests.reviews import next_step, review, review_data
 
 BOOK = the_book()
 

@@ -18,7 +18,7 @@ from diagnose.teardown.loose_ends import loose_ends
 from knowledge.book import the_book
 from tests.command_line import call
 from tests.complaints import CASES
-from tests.next_step import next_step
+from tests.reviews import next_step
 
 np = pytest.importorskip("numpy")
 BOOK = the_book()

@@ -28,6 +28,7 @@ from diagnose.output.text.plot import plot_lines
 from knowledge.book import the_book
 from knowledge.units import PSI
 from tests.command_line import call, environment
+from tests.reviews import review
 from tests.survey_study import study
 
 BOOK = the_book()
@@ -206,10 +207,7 @@ def test_the_graph_hears_the_survey_in_place_of_the_words() -> None:
 
 
 def call_review(case: Case) -> str:
-    from diagnose.output.documents.review import review_document
-    from diagnose.output.text.review import review_text
-
-    return review_text(review_document(Diagnosis(BOOK, case), "plover.toml"))
+    return review(Diagnosis(BOOK, case), "plover.toml")
 
 
 def test_what_a_person_told_still_speaks() -> None:

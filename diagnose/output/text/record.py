@@ -7,8 +7,8 @@ from pathlib import Path
 from diagnose.case.case import Case
 from diagnose.case.writing import Appended, Fields
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.lines import as_typed, percent, wrapped
 from diagnose.output.documents.alarms import alarm_notices
+from diagnose.output.lines import as_typed, percent, wrapped
 from diagnose.output.text.alarms import alarm_lines
 from knowledge.book import Book
 
