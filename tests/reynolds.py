@@ -113,6 +113,6 @@ def fed(
     p = pushed.astype(float)
     inner = operator[~pushed]
     p[~pushed] = spsolve(inner[:, ~pushed].tocsc(), -(inner @ p))
-    p = p.reshape(around, across - 1)
-    slope = (4 * (p[:, 0] + p[:, -1]) - p[:, 1] - p[:, -2]) / (2 * dz)
+    grid = p.reshape(around, across - 1)
+    slope = (4 * (grid[:, 0] + grid[:, -1]) - grid[:, 1] - grid[:, -2]) / (2 * dz)
     return float((h3 * slope).sum() * dx) / (12 * ratio)

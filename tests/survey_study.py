@@ -87,7 +87,7 @@ def read(
     true = shown(engine, points, off)[0] / PSI
     scale, offset = 1 + GAUGE_SCALE * rng.standard_normal(), GAUGE_OFFSET * rng.standard_normal()
     seen = true * scale + offset + NOISE * rng.standard_normal(len(points))
-    return np.maximum(seen, 0.0)
+    return np.asarray(np.maximum(seen, 0.0))
 
 
 def trial(

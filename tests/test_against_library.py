@@ -6,6 +6,7 @@ import json
 import math
 import re
 from pathlib import Path
+from typing import TypeAlias
 
 import networkx as nx
 import numpy as np
@@ -26,7 +27,7 @@ SINGLE = 1e-6  #: pyAgrum reads the numbers of a BIF file in single precision
 WIDE = 18  #: variables in the library's largest table by default: a few seconds for all cases
 
 
-Engine = gum.LazyPropagation | gum.ShaferShenoyMRFInference
+Engine: TypeAlias = "gum.LazyPropagation | gum.ShaferShenoyMRFInference"
 
 
 def assert_same(ours: dict[str, float], theirs: Engine, close: float = CLOSE) -> None:

@@ -13,8 +13,9 @@ import numpy as np
 import pytest
 
 from diagnose.circuit import budget as module
+from diagnose.circuit import shapley
 from diagnose.circuit.budget import Account, budget
-from diagnose.circuit.deviations import blended, deviations, oil_grade, sound_engines
+from diagnose.circuit.deviations import blended, deviations, evenly_drawn, oil_grade, sound_engines
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B
@@ -33,14 +34,14 @@ def middles(account: Account) -> np.ndarray:
 @pytest.mark.parametrize(
     "name",
     [
-        "bench.band",
-        "repair.knobs",
-        "repair.settings",
-        "repair.deviations",
-        "repair.shapley",
-        "repair.budget",
-        "repair.enough",
-        "report.scale",
+        "circuit.band",
+        "circuit.parameters",
+        "circuit.settings",
+        "circuit.deviations",
+        "circuit.shapley",
+        "circuit.budget",
+        "circuit.minimum_change",
+        "output.scale",
     ],
 )
 def test_examples_run(name: str) -> None:
@@ -77,7 +78,7 @@ def test_shares_are_the_mean_over_every_order_of_mending() -> None:
     n, rng = module.ENGINES, np.random.default_rng(module.SEED)
     sound = sound_engines(case, BOOK, n, rng)
     found = deviations(case, n, rng)
-    warmer = module.TEMPERATURE_ERROR * module.evenly_drawn(n, rng)
+    warmer = module.TEMPERATURE_ERROR * evenly_drawn(n, rng)
     gain = np.zeros(len(found))
     orders = list(permutations(range(len(found))))
     for order in orders:
@@ -100,14 +101,14 @@ def test_alike_findings_get_alike_shares() -> None:
     half = replace(SET_B.mains[0], count=2.5)
     twin = replace(SET_B, mains=(half, half))
     wide = replace(half, clearance_diametral=0.0040 * 0.0254)
-    rows = module.shapley.coalitions(2)[:, :, None]
+    rows = shapley.coalitions(2)[:, :, None]
     first = blended(twin, replace(twin, mains=(wide, half)), rows[:, 0])
     mains = tuple(
         blended(replace(first, mains=(g,)), replace(first, mains=(wide,)), rows[:, i]).mains[0]
         for i, g in enumerate(twin.mains)
     )
     pressure = np.asarray(solve(replace(twin, mains=mains), 700.0, 373.15).gallery_pressure)
-    shares = module.shapley.shapley(pressure[:1] - pressure)
+    shares = shapley.shapley(pressure[:1] - pressure)
     assert shares[0] == pytest.approx(shares[1])
     assert shares[0] > PSI
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 import pytest
@@ -78,7 +79,7 @@ def test_20_psi_more_costs_a_horsepower_or_two_at_most__common_practice_no_sourc
     case: tuple[str, ...], engine: str | None
 ) -> None:
     """Common practice, no source: 20 psi more costs of the order of a horsepower, no more than two."""
-    more = {"engine": engine, "baseline": BIG[1]} if engine else {}
+    more: dict[str, Any] = {"engine": engine, "baseline": BIG[1]} if engine else {}
     each = told("relief_setting=+20 psi", **more)
     buys = bought(each)
     assert buys is not None

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 from math import log, log10, pi, sqrt
+from typing import Any
 
 import fluids
 import numpy as np
@@ -16,7 +17,7 @@ from scipy import optimize
 
 from diagnose.hydraulics import passage
 from diagnose.hydraulics.circuit import State, solve, surplus
-from diagnose.hydraulics.engine import SET_A, SET_B, Engine, Rod, set_b
+from diagnose.hydraulics.engine import SET_A, SET_B, Engine, set_b
 from diagnose.hydraulics.oil import Oil
 from diagnose.hydraulics.roots import falling_root
 from knowledge.units import INCH
@@ -28,7 +29,7 @@ def viscosity(kv40: float, kv100: float, kelvin: float) -> float:
     """ASTM D341 without its small terms, which matter below 2 mm2/s [mm2/s]."""
     w40, w100 = (log10(log10(v + 0.7)) for v in (kv40, kv100))
     b = (w40 - w100) / (log10(373.15) - log10(313.15))
-    return 10**10 ** (w40 + b * (log10(313.15) - log10(kelvin))) - 0.7
+    return float(10**10 ** (w40 + b * (log10(313.15) - log10(kelvin)))) - 0.7
 
 
 def orifice(p: float, rho: float, mu: float, area: float, cd: float) -> float:
@@ -36,7 +37,7 @@ def orifice(p: float, rho: float, mu: float, area: float, cd: float) -> float:
     if area <= 0 or p <= 0:
         return 0.0
     a, b = rho / (2 * (cd * area) ** 2), 24 * mu / (4 * area / pi) ** 1.5
-    return 2 * p / (b + sqrt(b * b + 4 * a * p))
+    return float(2 * p / (b + sqrt(b * b + 4 * a * p)))
 
 
 def friction(q: float, rho: float, mu: float, d: float, length: float) -> float:
@@ -49,9 +50,10 @@ def friction(q: float, rho: float, mu: float, d: float, length: float) -> float:
     return f * length / d * rho / 2 * (4 * q / pi / d**2) ** 2
 
 
-def equations(e: Engine, rpm: float, t: float) -> Callable[[np.ndarray], list[float]]:
+def equations(engine: Engine, rpm: float, t: float) -> Callable[[np.ndarray], list[float]]:
     """The circuit written out from its equations, as three in three pressures [bar]: gallery and
     pump gauge, inlet absolute. One group of each kind; nothing of the product but its fields."""
+    e: Any = engine  # its fields may be arrays; here every one is a number
     (main,), (rod,), (cam,), (lifter,), (jet,) = e.mains, e.rods, e.cams, e.lifters, e.jets
     kv = float(e.oil.kv40) * 1e6, float(e.oil.kv100) * 1e6
     rho = float(e.oil.rho15) * (1 - 0.7e-3 * (t - 288.15))
@@ -64,16 +66,10 @@ def equations(e: Engine, rpm: float, t: float) -> Callable[[np.ndarray], list[fl
     swirl = rho * omega**2 / 2
     cm, cr, cc, cl = (g.clearance_diametral / 2 for g in (main, rod, cam, lifter))
 
-    def martin(b: Rod, c: float) -> float:
+    def martin(b: Any, c: float) -> float:
         h = c * (1 + b.eccentricity)
-        return (
-            b.count
-            * b.feed_share
-            * 0.675
-            * h**3
-            / film
-            * (b.hole_diameter / b.length + 0.4) ** 1.75
-        )
+        wide = (b.hole_diameter / b.length + 0.4) ** 1.75
+        return float(b.count * b.feed_share * 0.675 * h**3 / film * wide)
 
     def demand(p: float) -> float:
         land = (main.length - main.groove_width) / 2
@@ -88,7 +84,7 @@ def equations(e: Engine, rpm: float, t: float) -> Callable[[np.ndarray], list[fl
         thrown = main.count * main.eccentricity * cm * main.diameter / 2 * 2 * land * omega
         thrown += rod.count * rod.eccentricity * cr * rod.diameter / 2 * rod.length * omega
         thrown += cam.count * cam.eccentricity * cc * cam.diameter / 2 * cam.length * omega / 2
-        return (
+        return float(
             main.count * main.feed_share * groove * p
             + fed * martin(rod, cr) * at_pin
             + martin(cam, cc) * p
@@ -197,7 +193,7 @@ def test_root_finder_finds_what_scipy_finds() -> None:
     k = np.geomspace(1e-3, 1e3, 50)
 
     def f(x: np.ndarray, k: np.ndarray = k) -> np.ndarray:
-        return 3 - k * x - np.sqrt(np.maximum(x, 0)) - 50 * np.maximum(x - 1, 0)
+        return np.asarray(3 - k * x - np.sqrt(np.maximum(x, 0)) - 50 * np.maximum(x - 1, 0))
 
     got = falling_root(f, np.full(50, -1.0), np.full(50, 100.0))
     for i, x in enumerate(got):

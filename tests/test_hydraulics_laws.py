@@ -160,23 +160,23 @@ LAWS = [
         "rho mu",
     ),
 ]
-by_name = {"argvalues": LAWS, "ids": lambda law: law.formula.__name__}
+each_law = pytest.mark.parametrize("law", LAWS, ids=lambda law: law.formula.__name__)
 factors = st.floats(0.2, 5.0)
 
 
-@pytest.mark.parametrize("law", **by_name)
+@each_law
 @given(mass=factors, length=factors, time=factors)
 def test_units_do_not_matter(law: Law, mass: float, length: float, time: float) -> None:
     """In any other kilogram, metre and second the formula says the same: its dimensions agree."""
 
     def scale(d: Dimension) -> float:
-        return mass ** d[0] * length ** d[1] * time ** d[2]
+        return float(mass ** d[0] * length ** d[1] * time ** d[2])
 
     got = law(**{k: v * scale(d) for k, (v, d) in law.takes.items()})
     assert got == pytest.approx(law() * scale(law.gives), rel=1e-9)
 
 
-@pytest.mark.parametrize("law", **by_name)
+@each_law
 @given(factor=st.floats(1.01, 1.5))
 def test_what_it_grows_and_falls_with(law: Law, factor: float) -> None:
     """Flow grows with pressure and clearance and falls with viscosity; so for each argument."""
@@ -187,7 +187,7 @@ def test_what_it_grows_and_falls_with(law: Law, factor: float) -> None:
         assert law(**{name: law.takes[name][0] * factor}) < law(), name
 
 
-@pytest.mark.parametrize("law", **by_name)
+@each_law
 def test_arrays_give_what_floats_give(law: Law) -> None:
     """Each argument in turn as an array, and all at once as a grid."""
     for name, (value, _) in law.takes.items():
@@ -196,7 +196,7 @@ def test_arrays_give_what_floats_give(law: Law) -> None:
         assert law.formula(**values) == pytest.approx([law(**{name: x}) for x in several])
 
 
-@pytest.mark.parametrize("law", **by_name)
+@each_law
 def test_a_diametral_clearance_is_refused(law: Law) -> None:
     """The factor of eight is caught where a film formula is handed the workshop's figure."""
     values = _wrap({k: v for k, (v, _) in law.takes.items()})

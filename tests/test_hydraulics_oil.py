@@ -10,8 +10,8 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from diagnose.hydraulics import aeration, oil
-from diagnose.hydraulics.oil import DIESEL, PETROL, Oil, kv40_from_vi
-from diagnose.hydraulics.viscosity_index import reference_oils, viscosity_index
+from diagnose.hydraulics.oil import DIESEL, PETROL, Oil
+from diagnose.hydraulics.viscosity_index import kv40_from_vi, reference_oils, viscosity_index
 from knowledge.stations.oil.grades import HOT_GRADES, WINTER_GRADES
 
 CANS = [f"{w}-{h}" for w in WINTER_GRADES for h in HOT_GRADES] + list(HOT_GRADES)

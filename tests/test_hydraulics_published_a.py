@@ -63,6 +63,7 @@ class TaskRecord:
         if "mu" in c.inputs:
             return float(bearing.sommerfeld(c["mu"], self.n, self.unit_load, self.r, self.c))
         for _ in range(60):  # halfway up its own temperature rise, to agreement
+            assert self.film is not None
             mu = oil.straight_grade_viscosity(self.film, c["oil"].removeprefix("SAE "))
             s = float(bearing.sommerfeld(mu, self.n, self.unit_load, self.r, self.c))
             runs = raimondi_boyd.performance(s, self.l / (2 * self.r))

@@ -107,7 +107,7 @@ def looks(sound: dict[str, float], faulty: dict[str, float]) -> Looks:
     )  # fmt: skip
 
 
-SOUND = dict(zip(POINTS, (28, 40, 51, 54, 50, 55), strict=True))
+SOUND = dict(zip(POINTS, (28.0, 40, 51, 54, 50, 55), strict=True))
 
 
 @pytest.mark.parametrize(

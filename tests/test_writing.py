@@ -8,6 +8,7 @@ import random
 import signal
 import subprocess
 import sys
+import tempfile
 import time
 from collections.abc import Callable
 from pathlib import Path
@@ -140,7 +141,7 @@ def test_an_interrupt_at_any_step_leaves_the_old_case(
         raise KeyboardInterrupt
 
     before = case.read_bytes()
-    module = disk.tempfile if step == "mkstemp" else disk.os
+    module = tempfile if step == "mkstemp" else os
     monkeypatch.setattr(module, step, interrupted)
     code, _, told = call("record", case, "bearing_knock=yes")
     assert (code, told.strip()) == (130, "stopped; what was saved is kept")

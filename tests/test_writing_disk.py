@@ -10,7 +10,6 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.case import disk
 from diagnose.case.loading import load
 from diagnose.case.writing import start
 from diagnose.errors import CannotWriteError
@@ -28,7 +27,7 @@ def test_a_full_disk_leaves_the_old_case(
         raise OSError(number, os.strerror(number))
 
     before = case.read_bytes()
-    monkeypatch.setattr(disk.os, "fsync", full)
+    monkeypatch.setattr(os, "fsync", full)
     code, out, told = call("record", case, "bearing_knock=yes")
     reason = f"{case}: not saved, {os.strerror(number)}; what was there still stands\n"
     assert (code, out, told) == (73, "", reason)
@@ -61,11 +60,12 @@ def test_a_folder_one_may_only_read(anyones: Path) -> None:
     path.chmod(0o666)
     anyones.chmod(0o555)
     before = path.read_bytes()
-    for words in (
+    commands: list[list[str | Path]] = [
         ["record", path, "bearing_knock=yes"],
         ["ask", path],
         ["ask", anyones / "y.toml"],
-    ):
+    ]
+    for words in commands:
         code, _, told = as_nobody(*words)
         assert code == 73
         assert len(told.splitlines()) == 1

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 import pytest
 
-from diagnose.case import disk
 from diagnose.case.loading import LARGEST, load
 from diagnose.case.writing import NewEntry, append, append_by, start, table_text
 from diagnose.errors import CannotWriteError, UsageError
@@ -86,7 +86,7 @@ def test_a_graph_is_written_whole_or_not_at_all(
     def full(_: int) -> None:
         raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr(disk.os, "fsync", full)
+    monkeypatch.setattr(os, "fsync", full)
     code, _, told = call("graph", case, "--format", "bif", "--out", out)
     assert code == 73
     assert "No space left" in told

@@ -11,7 +11,7 @@ from dataclasses import replace
 from typing import Any
 
 import numpy as np
-from scipy.optimize import brentq  # type: ignore[import-untyped]
+from scipy.optimize import brentq
 
 from diagnose.hydraulics.circuit import solve, surplus
 from diagnose.hydraulics.engine import SET_B, Engine, reclearanced
