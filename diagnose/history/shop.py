@@ -187,7 +187,7 @@ def minutes_planned(case: Case, book: Book) -> float | None:
     except (BadCaseError, NoCaseError):  # only whole is it a case, or it has just gone
         return None
     plan = Plan(Diagnosis(book, as_told))
-    return plan.estimate.made_anew if plan.line else None
+    return plan.estimate.until_confirmed if plan.line and plan.estimate.found else None
 
 
 def told_first(case: Case) -> int:

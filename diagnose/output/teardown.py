@@ -53,11 +53,7 @@ def _in_short(plan: Plan, ends: LooseEnds) -> list[str]:
         return wrapped(stop)
     estimate, answer = plan.estimate, plan.answer
     lines = ["In short"]
-    about = f"about {estimate.made_anew:.0f} min hands-on until the cause is confirmed, if you "
-    about += "record each finding and ask again; "
-    about += f"about {estimate.expected:.0f} min if this order is followed to the letter; "
-    about += f"{estimate.worst:.0f} min where all of it is done"
-    lines += labelled("minutes", about, 2, 14)
+    lines += labelled("minutes", words.hands_on(estimate), 2, 14)
     if plan.waits:
         lines += labelled("waiting", f"up to {words.minutes(plan.waits)} besides", 2, 14)
     lines += labelled("chance", f"{percent(estimate.found)} that this plan confirms a cause", 2, 14)

@@ -130,7 +130,7 @@ def data(plan: Plan, ends: LooseEnds, changes: Changes | None = None) -> dict[st
         "may_stop": ends.may_stop,
         "confirmed": [c.id for c in ends.causes] if ends.confirmed else [],
         "minutes": {
-            "made_anew": estimate.made_anew,
+            "made_anew": estimate.until_confirmed,  # the name it has in schema 1
             "to_the_letter": estimate.expected,
             "all": estimate.worst,
         },

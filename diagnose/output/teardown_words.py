@@ -10,6 +10,7 @@ from diagnose.case.case import Case
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.budget import still_missing
 from diagnose.output.lines import percent
+from diagnose.planning.simulation import PlanEstimate
 from diagnose.teardown.changes import Changes
 from diagnose.teardown.loose_ends import Due, LooseEnds
 from diagnose.teardown.plan import Check, Meaning, NotPlanned, Plan, Stage
@@ -42,6 +43,16 @@ def pace(plan: Plan) -> str:
     closing = ", closed up again to test each time" if wishes.closed_up else ""
     shop = f"; times {wishes.shop_pace:.2f}, this shop's pace" if wishes.shop_pace != 1.0 else ""
     return f"Minutes are judgement, for {hand}, the engine {where}{room}{closing}{shop}."
+
+
+def hands_on(estimate: PlanEstimate) -> str:
+    """The plan's hands-on minutes: where it confirms a cause, on average, and all of it."""
+    confirms = f"about {estimate.until_confirmed:.0f} min hands-on where this plan confirms a cause"
+    return (
+        f"{confirms if estimate.found else 'this plan confirms no cause'}; about "
+        f"{estimate.expected:.0f} min on average, whether it does or not; {estimate.worst:.0f} min "
+        "where all of it is done"
+    )
 
 
 def title(stage: Stage) -> str:

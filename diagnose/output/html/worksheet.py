@@ -38,6 +38,7 @@ def worksheet(
         chances=list(words.chances(plan)),
         never=[words.never(n) for n in plan.not_planned],
         waits=words.minutes(plan.waits) if plan.waits else "",
+        hands_on=words.hands_on(plan.estimate),
         pace=words.pace(plan),
         tools=tools,
         ready=ready,
