@@ -14,7 +14,8 @@ from diagnose.output.lines import labelled, wrapped
 from diagnose.signoff.judging import figures
 from knowledge.book import Book, the_book
 from knowledge.cautions import CAUTIONS
-from knowledge.model import DOWN, STRONG_DOWN, STRONG_UP, UP, Cause, Limit, Measure, Source
+from knowledge.model import DOWN, STRONG_DOWN, STRONG_UP, UP, Cause, Limit, Measure, Shifts, Source
+from knowledge.rule_api import Computed, Link, LinkGroup
 from knowledge.units import DIMENSIONS
 from knowledge.units import show as shown
 from knowledge.work import Band, Caution, Task
@@ -36,7 +37,6 @@ LABELS = {
     "asks": "asked as",
     "background": "without a fault",
     "bands": "accepted",
-    "catches": "speaks for",
     "covers": "does away with",
     "damage": "is damage",
     "denies": "if not there",
@@ -48,22 +48,23 @@ LABELS = {
     "hold": "if it fails",
     "keep": "record first",
     "limits": "maker's limit",
+    "matches": "fits",
     "measure_first": "before ordering",
     "mechanism": "what it does",
     "needs_running": "engine running",
+    "non_matches": "does not fit",
     "plausible": "can be",
     "rate": "how common",
     "reveals": "shows",
     "shifts": "after",
     "side": "kind of limit",
-    "spares": "silent for",
     "spread": "usual error",
     "stage": "learned",
     "station": "where",
     "typical": "usual",
     "waits_minutes": "waits, minutes",
 }
-#: what is shown of a word that refers to a quantity; of any other, every field
+#: what is shown of a word that refers to a quantity, or of links; of any other, every field
 SHOWN: dict[type, tuple[str, ...]] = {
     Measure: (
         "id",
@@ -77,6 +78,7 @@ SHOWN: dict[type, tuple[str, ...]] = {
         "also",
     ),
     Limit: ("id", "says", "dimension", "side", "typical", "source"),
+    LinkGroup: ("id", "station", "says", "note", "links", "matches", "non_matches"),
 }
 
 
@@ -189,6 +191,11 @@ def _told(word: Word) -> dict[str, Any]:
         out["shifts"] = [
             f"{fact.replace('_', ' ')}: {OFTENER[shift]}" for fact, shift in word.shifts.items()
         ]
+    if isinstance(word, LinkGroup):
+        out["links"] = [
+            f"{k.strength.name.lower()}: {k.parent.id} to {k.child.id}; {_simple(k.source)}"
+            for k in word.links
+        ]
     if "cautions" in out:
         out["cautions"] = [w.says for name in out["cautions"] for w in CAUTIONS[Caution(name)]]
     if isinstance(word, Measure | Limit | Task):
@@ -234,7 +241,13 @@ def _simple(value: Any) -> Any:
         return f"{value.title} ({value.trust})" if value.trust else value.title
     if isinstance(value, Enum):
         return value.value if isinstance(value.value, str) else value.name.lower().replace("_", " ")
-    if isinstance(value, tuple):
+    if isinstance(value, Shifts):
+        return {fact: _simple(shift) for fact, shift in value.items()}
+    if isinstance(value, Link):
+        return {field.name: _simple(getattr(value, field.name)) for field in fields(value)}
+    if isinstance(value, Computed):
+        return value.value
+    if isinstance(value, tuple | list):
         return [_simple(v) for v in value if v is not None]
     if hasattr(value, "has") and hasattr(value, "lacks") and hasattr(value, "readings"):
         there = [f.id for f in sorted(value.has, key=lambda f: f.id)]
