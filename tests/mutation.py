@@ -35,11 +35,11 @@ _RANKING = [
     "test_leaving_out.py",
 ]
 _PLANNING = ["test_survivors_planning.py", "test_covers.py", "test_planning.py"]
-_HYDRAULICS = ["test_survivors_hydraulics.py"]
+_HYDRAULICS = ["test_doctests.py", "test_survivors_hydraulics.py"]
 _HYDRAULICS += [
     f"test_hydraulics_{name}.py"
     for name in (
-        "doctests", "tables", "published_a", "published_b", "circuit", "circuit_solvers", "leaks",
+        "tables", "published_a", "published_b", "circuit", "circuit_solvers", "leaks",
         "oil", "laws", "circuit_limits",
     )
 ]  # fmt: skip

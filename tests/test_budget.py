@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-import doctest
 import json
 from dataclasses import replace
-from importlib import import_module
 from itertools import permutations
 from pathlib import Path
 
@@ -29,24 +27,6 @@ IDLE, CRUISE = "700 rpm, 95 C, 8 psi", "2500 rpm, 95 C, 33 psi"
 
 def middles(account: Account) -> np.ndarray:
     return np.array([s.mean for s in account.shares])
-
-
-@pytest.mark.parametrize(
-    "name",
-    [
-        "circuit.band",
-        "circuit.parameters",
-        "circuit.settings",
-        "circuit.deviations",
-        "circuit.shapley",
-        "circuit.budget",
-        "circuit.minimum_change",
-        "output.scale",
-    ],
-)
-def test_examples_run(name: str) -> None:
-    """What the docstrings show is what comes out."""
-    assert doctest.testmod(import_module(f"diagnose.{name}")).failed == 0
 
 
 def test_the_shares_add_up_and_so_does_the_rest() -> None:

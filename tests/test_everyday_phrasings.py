@@ -2,15 +2,12 @@
 
 from __future__ import annotations
 
-import doctest
 import tomllib
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from diagnose.lookup import finder as lookup
-from diagnose.lookup import tokens as wording
 from diagnose.lookup.finder import KINDS, Finder, shelf
 from diagnose.lookup.tokens import OTHER_NAMES, joined, stem, tokens
 from knowledge.book import the_book
@@ -116,10 +113,3 @@ def test_words_of_questions_say_nothing() -> None:
 @pytest.mark.parametrize("word", ["leak", "blocked", "bearing", "ring", "spring", "speed", "seal"])
 def test_a_stem_is_its_own_stem(word: str) -> None:
     assert stem(stem(word)) == stem(word) == word
-
-
-def test_the_examples_in_the_docstrings() -> None:
-    for module in (lookup, wording):
-        done = doctest.testmod(module)
-        assert done.attempted
-        assert not done.failed

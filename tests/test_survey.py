@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-import doctest
 import json
 import subprocess
 import sys
 from dataclasses import replace
-from importlib import import_module
 from pathlib import Path
 from xml.etree import ElementTree
 
@@ -322,11 +320,6 @@ def test_what_is_wrong_is_one_line(
 
 
 # ----------------------------------------------------------------------------------- the plot
-
-
-@pytest.mark.parametrize("name", ["report.plot", "bench.soundings", "bench.modelling"])
-def test_docstrings(name: str) -> None:
-    assert doctest.testmod(import_module(f"diagnose.{name}")).failed == 0
 
 
 def test_plot_keeps_its_room_and_hides_nothing_sharp() -> None:

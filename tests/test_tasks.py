@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import doctest
 import re
 from collections import Counter
 
 import pytest
 
-from knowledge import contents, figures
+from knowledge import contents
 from knowledge.applying import applies
 from knowledge.book import the_book
 from knowledge.engines import features
@@ -149,10 +148,6 @@ def test_steps_that_can_hurt_carry_their_caution() -> None:
             assert Caution.HAND_TURN in task.cautions, task.id
         if "drill on the pump" in task.says or "priming tool" in text:
             assert Caution.PRIMING in task.cautions, task.id
-
-
-def test_figures_as_they_say() -> None:
-    assert doctest.testmod(figures).failed == 0
 
 
 # ------------------------------------------------------------------ which engine it is for

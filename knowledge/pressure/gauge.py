@@ -139,7 +139,7 @@ def sure_lower(one: Reading, other: Reading, by: float) -> float:
 
     >>> low, high = Reading(3000, 363.0, 20 * PSI), Reading(1500, 363.0, 35 * PSI)
     >>> sure_lower(low, high, 3 * PSI)
-    0.97
+    0.99
     """
     if same_gauge(one, other):
         spread = 0.5 * spread_of(one)
