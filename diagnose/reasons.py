@@ -41,6 +41,10 @@ class Reasons:
             without = leave_each_out(known.network, known.evidence, tuple(causes), effort)
         return weights(without, known.posterior.marginal, known.graph, tuple(causes))
 
+    def for_cause(self, cause: str) -> tuple[Weight, ...]:
+        """The findings for and against one cause (id), strongest first, in decibans."""
+        return self.weights([cause])[cause]
+
     @cached_property
     def explanations(self) -> tuple[Explanation, ...]:
         """The three most probable sets of causes."""

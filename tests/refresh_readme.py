@@ -9,6 +9,8 @@ above a block's fence say what is typed at the prompts, and which pieces of the 
 
 A piece is ``START`` (that line) or ``START .. END``, both regular expressions, with ``+N`` behind
 for N lines more. What is left out shows as a line of three dots.
+
+A ``python`` block is a program; the ``text`` block after it shows what the program prints.
 """
 
 from __future__ import annotations
@@ -31,7 +33,7 @@ CUT = "..."
 
 @dataclass(frozen=True)
 class Block:
-    """One console block: its command, the lines shown after it, and where these stand."""
+    """One command or program, the lines shown as its output, and where these are."""
 
     command: str
     shown: tuple[str, ...]
@@ -39,11 +41,13 @@ class Block:
     keep: str
     first: int  #: index in the README of the first shown line
     last: int  #: index of the closing fence
+    program: str = ""  #: Python source; empty: the command is run
 
 
 def blocks(lines: Sequence[str]) -> Iterator[Block]:
-    """Every fenced block that begins with ``$ diagnose``."""
+    """Every fenced block that begins with ``$ diagnose``, and every program with its output."""
     i = 0
+    program = ""
     while i < len(lines):
         if not lines[i].startswith("```"):
             i += 1
@@ -60,6 +64,11 @@ def blocks(lines: Sequence[str]) -> Iterator[Block]:
                 i + 2,
                 end,
             )
+        elif lines[i] == "```python":
+            program = "\n".join(lines[i + 1 : end])
+        elif lines[i] == "```text" and program:
+            yield Block("python program", tuple(lines[i + 1 : end]), (), "", i + 1, end, program)
+            program = ""
         i = end + 1
 
 
@@ -78,9 +87,10 @@ def prepared(folder: Path) -> Path:
 
 
 def output(block: Block, folder: Path) -> list[str]:
-    """What the command prints in a terminal of eighty columns, typed answers included."""
+    """What is printed in a terminal of eighty columns, typed answers included."""
+    words = ["-m", "diagnose", *shlex.split(block.command)[1:]]
     done = subprocess.run(
-        [sys.executable, "-m", "diagnose", *shlex.split(block.command)[1:]],
+        [sys.executable, *(["-c", block.program] if block.program else words)],
         cwd=folder,
         env={**os.environ, "PYTHONPATH": str(ROOT), "COLUMNS": "80", "NO_COLOR": "1"},
         input="".join(f"{a}\n" for a in block.answers),

@@ -72,8 +72,10 @@ def test_the_tour_shows_every_command() -> None:
 
 
 def test_every_console_block_is_run() -> None:
-    """No block with a prompt escapes the test."""
-    assert len(re.findall(r"(?m)^\$ ", TEXT)) == len(BLOCKS)
+    """No block with a prompt and no program escapes the test."""
+    programs = [b for b in BLOCKS if b.program]
+    assert len(programs) == TEXT.count("```python\n") == 1
+    assert len(re.findall(r"(?m)^\$ ", TEXT)) == len(BLOCKS) - len(programs)
     assert all(len(b.shown) < 60 for b in BLOCKS)
 
 
@@ -163,6 +165,13 @@ def test_blocks_are_read_with_their_notes() -> None:
     text = "<!-- answers: n | d -->\n<!-- keep: ^x -->\n```console\n$ diagnose ask a.toml\nx\n```\n"
     block = next(blocks(text.split("\n")))
     assert block == Block("diagnose ask a.toml", ("x",), ("n", "d"), "^x", 4, 5)
+
+
+def test_programs_are_read_with_their_output() -> None:
+    """The program of a Python block, and the lines of the text block after it."""
+    text = "```python\nprint(1)\n```\n\nIt prints:\n\n```text\n1\n```\n"
+    block = next(blocks(text.split("\n")))
+    assert (block.program, block.shown, block.first, block.last) == ("print(1)", ("1",), 7, 8)
 
 
 def test_readme_is_written_as_text() -> None:

@@ -6,6 +6,7 @@ import contextlib
 import re
 import stat
 import tomllib
+from collections.abc import Mapping
 from difflib import get_close_matches
 from pathlib import Path
 from typing import Any
@@ -17,7 +18,7 @@ from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, nearest,
 from knowledge.book import Book
 from knowledge.cautions import AIRCRAFT
 
-__all__ = ["LARGEST", "from_text", "load", "named", "nearest", "parsed", "read_text"]
+__all__ = ["LARGEST", "from_tables", "from_text", "load", "named", "nearest", "parsed", "read_text"]
 
 LARGEST = 2_000_000  #: bytes; no job of a person's comes near
 #: endings of each sort of file, and what to do where there is none of the name
@@ -109,11 +110,21 @@ def parsed(text: str, sort: str = "case") -> dict[str, Any]:
 
 def from_text(text: str, path: Path | None, book: Book, last: int | None = None) -> Case:
     """The case in a text. Raises BadCaseError with every fault found."""
-    where = named(path)
     try:
         raw = parsed(text)
     except ValueError as error:
-        raise BadCaseError(where, [str(error)]) from None
+        raise BadCaseError(named(path), [str(error)]) from None
+    return from_tables(raw, path, book, last)
+
+
+def from_tables(
+    raw: Mapping[str, Any], path: Path | None, book: Book, last: int | None = None
+) -> Case:
+    """The case in tables as a TOML parser returns them.
+
+    Raises BadCaseError with every fault found, OutOfScopeError.
+    """
+    where = named(path)
     faults = Faults()
     case = None
     with contextlib.suppress(TooManyFaultsError):

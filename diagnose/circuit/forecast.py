@@ -96,6 +96,13 @@ class Forecast:
         """Share of plausible engines that meet a target."""
         return float(np.mean(pressure_at(side, self.speeds, target.rpm) >= target.pressure))
 
+    def hot_pressure(self, side: Side, rpm: float) -> FloatArray:
+        """Hot gallery pressure at the computed speed next to ``rpm`` [Pa], shape (engines,).
+
+        ``side``: ``self.before`` or ``self.after``.
+        """
+        return pressure_at(side, self.speeds, rpm)
+
 
 def forecast(
     case: Case,

@@ -59,3 +59,8 @@ class Choice:
     value: float  #: chance per minute, the follow-up counted in
     runners_up: tuple[Option, ...] = ()
     evidence: str = ""  #: why it comes first, where it is for the evidence only
+
+    @property
+    def inspection(self) -> Inspection:
+        """The check itself."""
+        return self.option.inspection

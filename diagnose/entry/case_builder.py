@@ -1,0 +1,197 @@
+"""Build a case in Python, entry by entry, without a file."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+from typing import Any, TypedDict, Unpack
+
+from diagnose.case.case import Case
+from diagnose.case.loading import from_tables
+from diagnose.case.schema import VERSION, Learned
+from diagnose.case.writing import table_text
+from diagnose.entry.facts import (
+    FactInput,
+    FindingInput,
+    MeasureInput,
+    TaskInput,
+    fact_about,
+    find_word,
+)
+from diagnose.entry.readings import parse_reading
+from diagnose.errors import UsageError
+from knowledge.book import Book, the_book
+
+_METHOD: dict[type[FactInput], str] = {
+    FindingInput: "finding",
+    MeasureInput: "measurement",
+    TaskInput: "task",
+}
+
+
+class EntryDetails(TypedDict, total=False):
+    """What any entry may carry besides its observation."""
+
+    note: str
+    by: str
+    when: date
+    learned: Learned  #: 'told', 'outside' or 'opened'; default: as usual for the finding
+    replaces: int  #: the number of the entry that this one corrects
+
+
+class CaseBuilder:
+    """A case under construction; entries are numbered from 1 in the order they are added.
+
+    Ids are those of the book (``diagnose lookup``); figures are text with their unit, as
+    ``"0.11 mm"`` or ``"15 psi"``. Every method that adds an entry returns its number and raises
+    UsageError, with the nearest right id or spelling, where the entry cannot be read.
+    """
+
+    def __init__(
+        self,
+        *,
+        title: str = "",
+        complaint: str = "",
+        opened: date | None = None,
+        by: str = "",
+        note: str = "",
+        layout: str = "unknown",
+        profile: str | None = None,
+        has: Sequence[str] = (),
+        lacks: Sequence[str] = (),
+        oil: str = "",
+        limits: Mapping[str, str] | None = None,
+        dimensions: Mapping[str, str] | None = None,
+        aircraft: bool | None = None,
+        engine_name: str = "",
+        engine_note: str = "",
+        book: Book | None = None,
+    ) -> None:
+        """Begin a case.
+
+        ``layout``: how the engine is built. ``profile``: figures of the oil circuit, default those
+        of the layout. ``has``, ``lacks``: features that differ from the layout. ``limits``: the
+        engine maker's limits. ``dimensions``: figures of the oil circuit that differ from the
+        profile. ``aircraft``: whether the engine is installed in a certified aircraft.
+        """
+        self.book = book or the_book()
+        self._job = _given(
+            {"title": title, "opened": opened, "by": by, "complaint": complaint, "note": note}
+        )
+        self._engine = _given(
+            {
+                "layout": layout,
+                "profile": profile,
+                "name": engine_name,
+                "aircraft": aircraft,
+                "has": list(has),
+                "lacks": list(lacks),
+                "oil": oil,
+                "note": engine_note,
+                "limits": dict(limits or {}),
+                "dimensions": dict(dimensions or {}),
+            }
+        )
+        self._entries: list[tuple[str, dict[str, Any]]] = []
+
+    def finding(
+        self,
+        what: str,
+        answer: str | bool = True,
+        *,
+        where: str = "",
+        **details: Unpack[EntryDetails],
+    ) -> int:
+        """Add an observation.
+
+        ``answer``: True or False, or text as ``"yes"``, ``"no"``, ``"unknown"``, ``"probably"``,
+        ``"70 %"``. ``where``: the place on the engine, as ``"rod 3"``.
+        """
+        text = ("yes" if answer else "no") if isinstance(answer, bool) else answer
+        return self._add_fact(what, text, FindingInput, where, details)
+
+    def measurement(
+        self, what: str, value: str, *, where: str = "", **details: Unpack[EntryDetails]
+    ) -> int:
+        """Add a measured value, as ``measurement("main_clearance", "0.11 mm", where="main 2")``."""
+        return self._add_fact(what, value, MeasureInput, where, details)
+
+    def task(
+        self, what: str, result: str, *, where: str = "", **details: Unpack[EntryDetails]
+    ) -> int:
+        """Add a task of reassembly: ``"done"``, ``"failed"``, ``"skipped"`` or a measured value."""
+        return self._add_fact(what, result, TaskInput, where, details)
+
+    def reading(self, text: str, **details: Unpack[EntryDetails]) -> int:
+        """Add a gauge reading, as ``"700 rpm 95 C 8 psi direct"``.
+
+        Speed and pressure are needed. ``direct``: a trusted test gauge, else the panel's;
+        ``start``: a reading of the first start after the repair.
+        """
+        return self._add("reading", parse_reading(text).fields(), details)
+
+    def baseline(self, text: str, **details: Unpack[EntryDetails]) -> int:
+        """Add a pressure of this engine without fault, as ``"700 rpm 90 C 22 psi"``."""
+        fields = parse_reading(text).fields()
+        extra = next((k for k in ("gauge", "at") if fields.pop(k, None)), None)
+        if extra:
+            raise UsageError(f"baseline '{text}': needs no word for {extra}")
+        return self._add("baseline", fields, details)
+
+    def withdraw(self, number: int) -> int:
+        """Take an entry back; the withdrawal is an entry of its own."""
+        if not 1 <= number <= len(self._entries):
+            raise UsageError(f"no entry {number} in this case")
+        kind, old = self._entries[number - 1]
+        named = {"what": old["what"]} if "what" in old else {}
+        return self._add(kind, {**named, "state": "withdrawn"}, {"replaces": number})
+
+    def build(self) -> Case:
+        """The case so far.
+
+        Raises BadCaseError with every fault found, OutOfScopeError for a certified aircraft
+        engine.
+        """
+        return from_tables(self._tables(), None, self.book)
+
+    def toml(self) -> str:
+        """The text of a case file with the same content."""
+        tables = [f"schema = {VERSION}\n"]
+        tables += [
+            table_text(f"[{name}]", table)
+            for name, table in (("job", self._job), ("engine", self._engine))
+            if table
+        ]
+        tables += [table_text(f"[[{kind}]]", fields) for kind, fields in self._entries]
+        return "\n".join(tables)
+
+    def _tables(self) -> dict[str, Any]:
+        tables: dict[str, Any] = {"schema": VERSION, "job": self._job, "engine": self._engine}
+        for kind, fields in self._entries:
+            tables.setdefault(kind, []).append(fields)
+        return tables
+
+    def _add_fact(
+        self,
+        what: str,
+        text: str,
+        kind: type[FindingInput] | type[MeasureInput] | type[TaskInput],
+        where: str,
+        details: EntryDetails,
+    ) -> int:
+        fact = fact_about(find_word(what, self.book), text)
+        if not isinstance(fact, kind):
+            right = _METHOD[type(fact)]
+            raise UsageError(f"{fact.word.id}: is a {right}; use {right}()")
+        table = "work" if isinstance(fact, TaskInput) else "finding"
+        return self._add(table, {"what": fact.word.id, **fact.fields(), "where": where}, details)
+
+    def _add(self, kind: str, fields: Mapping[str, Any], details: EntryDetails) -> int:
+        number = len(self._entries) + 1
+        self._entries.append((kind, _given({"no": number, **fields, **details})))
+        return number
+
+
+def _given(fields: Mapping[str, Any]) -> dict[str, Any]:
+    """The fields that are not empty."""
+    return {k: v for k, v in fields.items() if v is not None and v not in ("", [], {})}

@@ -1,0 +1,177 @@
+"""The functions of the public API; each loads what it needs when it is called."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from os import PathLike
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from diagnose.case.case import Case
+    from diagnose.circuit.budget import Budget
+    from diagnose.circuit.forecast import Forecast
+    from diagnose.circuit.survey import Survey
+    from diagnose.diagnosis import Diagnosis
+    from diagnose.teardown.plan import Plan
+
+
+def load_case(path: str | PathLike[str], *, last_entry: int | None = None) -> Case:
+    """Load a case file (TOML, UTF-8).
+
+    ``last_entry``: ignore entries with a higher number.
+
+    Raises NoCaseError where there is no such file, BadCaseError with every fault found in it,
+    OutOfScopeError for a certified aircraft engine.
+    """
+    from diagnose.case.loading import load
+    from knowledge.book import the_book
+
+    return load(Path(path), the_book(), last_entry)
+
+
+def parse_case(text: str) -> Case:
+    """Read a case from the text of a case file (TOML).
+
+    Raises BadCaseError with every fault found, OutOfScopeError for a certified aircraft engine.
+    """
+    from diagnose.case.loading import from_text
+    from knowledge.book import the_book
+
+    return from_text(text, None, the_book())
+
+
+def diagnose(case: Case, *, learned: Mapping[str, float] | None = None) -> Diagnosis:
+    """Diagnose a case; each part of the result is computed when it is first used.
+
+    ``learned``: factors on how common each cause is, by its id, from a shop's own closed jobs.
+
+    The result holds ``ranking`` (every cause this engine can have with its probability, 0 to 1),
+    ``reasons`` (weights of evidence in decibans, sets of causes, damage), ``alarms``, ``may_run``,
+    ``contradictions`` and ``next_check`` (minutes of hands-on time).
+    """
+    from diagnose.diagnosis import Diagnosis
+    from knowledge.book import the_book
+
+    return Diagnosis(the_book(), case, learned=learned)
+
+
+def plan(
+    diagnosis: Diagnosis,
+    *,
+    until: float = 0.9,
+    minutes: float | None = None,
+    on_stand: bool = False,
+    closed_up: bool = False,
+    first_time: bool = False,
+    crowded: bool = False,
+) -> Plan:
+    """Plan the checks and openings that confirm a cause with the least hands-on time.
+
+    ``until``: probability that confirms a cause, 0.5 to 0.99. ``minutes``: most hands-on minutes.
+    ``on_stand``: the engine is out of its place. ``closed_up``: the repair can only be proved by
+    running, so openings are closed each time. ``first_time`` and ``crowded`` take more minutes.
+
+    The result holds ``stages`` (what to open together, checks, minutes, probability of finding
+    the cause there), ``estimate`` and ``not_planned``. Raises UsageError for ``until`` or
+    ``minutes`` out of range.
+    """
+    from diagnose.errors import UsageError
+    from diagnose.teardown.plan import Plan, Wishes
+
+    if not 0.5 <= until <= 0.99:
+        raise UsageError(f"until: {until:g} is not from 0.5 to 0.99")
+    if minutes is not None and not minutes > 0:
+        raise UsageError(f"minutes: {minutes:g} is not above zero")
+    return Plan(
+        diagnosis,
+        Wishes(
+            until=until,
+            minutes=minutes,
+            on_stand=on_stand,
+            closed_up=closed_up,
+            first_time=first_time,
+            crowded=crowded,
+        ),
+    )
+
+
+def survey(case: Case) -> Survey:
+    """Compare the case's gauge readings with the computed oil circuit.
+
+    ``rows`` of the result are the possible states of the circuit, most probable first: ``share``
+    (0 to 1, all states equally probable before), ``severity`` (16 %, 50 % and 84 % quantile, 0
+    to 1). Pressures are in Pa unless a field says psi.
+
+    Raises UsageError without a reading of the running engine, or without figures for the
+    circuit of this layout.
+    """
+    from diagnose.circuit.survey import survey as survey_of
+    from knowledge.book import the_book
+
+    return survey_of(case, the_book())
+
+
+def budget(case: Case) -> Budget:
+    """Compute how much of the missing pressure each measured finding explains.
+
+    ``accounts`` of the result are hot idle and cruise; their pressures are in Pa, as mean and 5 %
+    and 95 % quantile over plausible engines. ``shares`` go in the order of ``findings``.
+
+    Raises UsageError without figures for the circuit of this layout.
+    """
+    from diagnose.circuit.budget import budget as budget_of
+    from knowledge.book import the_book
+
+    return budget_of(case, the_book())
+
+
+def forecast(case: Case, changes: Sequence[str], *, target: str = "") -> Forecast:
+    """Predict the pressure after a planned repair.
+
+    ``changes``: what the repair changes, as ``"main_clearance=0.0025 in"``,
+    ``"pump_displacement=+25 %"`` or ``"oil=15W-40"``. ``target``: a hot pressure to reach,
+    ``"25 psi"`` at idle speed or ``"2500 rpm 40 psi"``.
+
+    ``hot_pressure(repair.after, 700)`` of the result ``repair`` is the pressure in Pa for each
+    plausible engine; ``before`` and ``after`` hold all quantities, hot and cold, in SI units and
+    shape (engines, speeds), at ``speeds`` in rpm. Raises UsageError for a change or target that cannot be read, or without
+    figures for the circuit of this layout.
+    """
+    from diagnose.circuit.forecast import forecast as forecast_of
+    from diagnose.entry.requests import parse_changes, parse_target
+    from knowledge.book import the_book
+
+    settings = parse_changes(changes)
+    wanted = parse_target(target, case) if target else None
+    return forecast_of(case, the_book(), settings, wanted)
+
+
+def parse_value(text: str, what: str) -> float:
+    """Read a figure with its unit; return it in the SI unit of its dimension.
+
+    ``what``: the id of a measurement, a task with a value, or a dimension.
+
+    >>> round(parse_value("8 psi", "pressure"))
+    55158
+    >>> parse_value("0.1 mm", "main_clearance")
+    0.0001
+
+    Raises UsageError for a missing or unknown unit and for an unknown id.
+    """
+    from diagnose.entry.facts import find_word
+    from diagnose.errors import UsageError
+    from knowledge.book import the_book
+    from knowledge.model import Finding
+    from knowledge.units import DIMENSIONS, UnitError, parse
+
+    dimension = DIMENSIONS.get(what)
+    if dimension is None:
+        word = find_word(what, the_book())
+        if isinstance(word, Finding) or not word.dimension:
+            raise UsageError(f"{word.id}: has no value")
+        dimension = DIMENSIONS[word.dimension]
+    try:
+        return parse(text, dimension)
+    except UnitError as error:
+        raise UsageError(f"{what}: {error}") from None
