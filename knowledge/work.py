@@ -82,6 +82,7 @@ class Inspection:
     destroys: str = ""
     keep: str = ""  #: evidence to record first
     needs_running: bool = False
+    takes_readings: bool = False  #: speed, oil temperature and pressure are read in it
     waits_minutes: float = 0.0  #: waiting that is not hands-on
     also: tuple[str, ...] = ()
 

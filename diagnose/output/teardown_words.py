@@ -22,7 +22,6 @@ from knowledge.units import DIMENSIONS, show
 
 _ADDRESS = re.compile(r"[,;:.]?\s*(?:also\s+)?\(?https?://\S+")
 READING_BLANK = '"700 rpm 95 C 8 psi direct"'
-_GAUGES = ("direct_gauge", "log_pressure", "read_two_ports", "gauge_both", "manoeuvre")
 
 
 def minutes(value: float) -> str:
@@ -163,7 +162,7 @@ def found_by(ends: LooseEnds) -> Iterator[tuple[str, list[Due]]]:
 
 def takes_readings(check: Check) -> bool:
     """Whether a gauge is read in this check."""
-    return any(word in check.inspection.id for word in _GAUGES)
+    return check.inspection.takes_readings
 
 
 def never(left: NotPlanned) -> str:

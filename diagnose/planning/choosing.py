@@ -28,6 +28,9 @@ SHORTLIST = 4
 LIKELY_OUTCOME = 0.02
 WANTED = 0.5  #: a look that would be lost is taken first where it pays this share of the choice
 
+#: a check by its place among the options, or the cover of a place
+JobId = int | Access
+
 
 @dataclass(frozen=True, eq=False)
 class Chooser:
@@ -91,7 +94,7 @@ class Chooser:
         k, block = short[best]
         choice = Choice(
             options[k],
-            tuple(options[int(j)].inspection for j in block.jobs if j.isdigit()),
+            tuple(options[j].inspection for j in block.jobs if isinstance(j, int)),
             min(block.chance, 1.0),
             block.cost,
             values[best],
@@ -115,7 +118,9 @@ class Chooser:
     def _doubt(self, plan_state: PlanState) -> Array:
         return plan_state.weight if self.to_see else plan_state.doubt
 
-    def _jobs(self, options: Sequence[Option], adds: Array, plan_state: PlanState) -> list[Job]:
+    def _jobs(
+        self, options: Sequence[Option], adds: Array, plan_state: PlanState
+    ) -> list[Job[JobId]]:
         """The checks as jobs behind covers, each with what it adds beyond those on its way."""
         doubt = self._doubt(plan_state)
         by_place: dict[Access, list[int]] = {}
@@ -123,7 +128,7 @@ class Chooser:
             by_place.setdefault(option.inspection.access, []).append(k)
         covers = self.tree.covers(plan_state.opened)
         missed: dict[Access | None, Array] = {None: np.ones_like(doubt)}
-        behind: dict[Access, list[Job]] = {}
+        behind: dict[Access, list[Job[JobId]]] = {}
         for place in self.tree.places:
             left = missed[covers[place][0] if place in covers else None]
             mine = np.array(by_place.get(place, ()), dtype=int)
@@ -134,7 +139,7 @@ class Chooser:
                     continue
                 k = int(mine[i])
                 chance = float(adds[k] @ (doubt * left))
-                job = Job(str(k), chance, options[k].own, place.value if place in covers else None)
+                job: Job[JobId] = Job(k, chance, options[k].own, place if place in covers else None)
                 behind.setdefault(place, []).append(job)
                 left = left * (1.0 - adds[k])
             missed[place] = left
@@ -194,10 +199,10 @@ class Chooser:
 
 
 def _with_covers(
-    behind: Mapping[Access, Sequence[Job]],
+    behind: Mapping[Access, Sequence[Job[JobId]]],
     covers: Mapping[Access, tuple[Access | None, float]],
     places: Sequence[Access],
-) -> list[Job]:
+) -> list[Job[JobId]]:
     """The jobs, each place's cover before them; covers that hide nothing are left out."""
     wanted: set[Access] = set()
     for place in behind:
@@ -205,20 +210,20 @@ def _with_covers(
         while way is not None and way in covers and way not in wanted:
             wanted.add(way)
             way = covers[way][0]
-    jobs: list[Job] = []
+    jobs: list[Job[JobId]] = []
     for place in places:
         if place in wanted:
             cover, minutes = covers[place]
-            jobs.append(Job(place.value, 0.0, minutes, cover.value if cover else None))
+            jobs.append(Job(place, 0.0, minutes, cover))
         jobs.extend(behind.get(place, ()))
     return jobs
 
 
-def _shortlist(ranked: Sequence[Block], added: Array) -> list[tuple[int, Block]]:
+def _shortlist(ranked: Sequence[Block[JobId]], added: Array) -> list[tuple[int, Block[JobId]]]:
     """The first check that tells something of each of the best blocks, with its block."""
-    short: list[tuple[int, Block]] = []
+    short: list[tuple[int, Block[JobId]]] = []
     for block in ranked:
-        checks = (int(j) for j in block.jobs if j.isdigit())
+        checks = (j for j in block.jobs if isinstance(j, int))
         first = next((k for k in checks if added[k] >= LEAST_ADDED), None)
         if first is not None:
             short.append((first, block))

@@ -3,32 +3,35 @@
 A cover costs time and finds nothing; what lies behind it can only be done once it is open, and
 its result is seen at once (Ottosen & Jensen 2010, cost clusters with inside information: the
 out-tree case of one-machine weighted completion time, Horn 1972). For one fault and checks that
-do not overlap the order is optimal. Knows no word of the trade.
+do not overlap the order is optimal. Independent of the rest of the project.
 """
 
 from __future__ import annotations
 
 import heapq
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Collection, Hashable, Iterable, Sequence
 from dataclasses import dataclass
 from itertools import count
+from typing import Generic, TypeVar
+
+Key = TypeVar("Key", bound=Hashable)
 
 
 @dataclass(frozen=True, slots=True)
-class Job:
-    """A check, or a cover with no chance of its own: ``behind`` names what must be done first."""
+class Job(Generic[Key]):
+    """A check, or a cover with no chance of its own: ``behind`` names the job to do first."""
 
-    id: str
+    id: Key
     chance: float
     cost: float
-    behind: str | None = None
+    behind: Key | None = None
 
 
 @dataclass(frozen=True, slots=True)
-class Block:
+class Block(Generic[Key]):
     """Jobs that pay only together, in the order to do them."""
 
-    jobs: tuple[str, ...]
+    jobs: tuple[Key, ...]
     chance: float
     cost: float
 
@@ -40,25 +43,25 @@ class Block:
         return float("inf") if self.chance > 0.0 else 0.0
 
 
-def blocks(jobs: Iterable[Job]) -> list[Block]:
-    """All jobs in blocks, best ratio first; ties as given. Needs never come after.
+def blocks(jobs: Iterable[Job[Key]]) -> list[Block[Key]]:
+    """Group all jobs in blocks, best ratio first; ties as given. A job never precedes its cover.
 
     Raises ValueError where a job is behind none of the others, or behind itself.
     """
     every = {job.id: job for job in jobs}
-    children: dict[str | None, list[Job]] = {}
+    children: dict[Key | None, list[Job[Key]]] = {}
     for job in every.values():
         if job.behind is not None and job.behind not in every:
             raise ValueError(f"{job.id}: behind {job.behind}, which is not there")
         children.setdefault(job.behind, []).append(job)
     ticket = count()
-    heaps: dict[str, list[_Entry]] = {}
+    heaps: dict[Key, list[_Entry[Key]]] = {}
     order = _down(children)
     if len(order) != len(every):
         raise ValueError("a job is behind itself")
     for job in reversed(order):  # what lies behind before what it lies behind
         heap = _merged([heaps.pop(child.id) for child in children.get(job.id, ())])
-        block = Block((job.id,), job.chance, job.cost)
+        block: Block[Key] = Block((job.id,), job.chance, job.cost)
         while heap and heap[0][2].ratio >= block.ratio:  # equal: or they might change places
             inner = heapq.heappop(heap)[2]
             block = Block(
@@ -71,12 +74,12 @@ def blocks(jobs: Iterable[Job]) -> list[Block]:
     return sorted(found, key=lambda b: (-b.ratio, rank[b.jobs[0]]))
 
 
-_Entry = tuple[float, int, Block]
+_Entry = tuple[float, int, Block[Key]]
 
 
-def _down(children: dict[str | None, list[Job]]) -> list[Job]:
-    """Every job that hangs from the top, covers before what is behind them."""
-    order: list[Job] = []
+def _down(children: dict[Key | None, list[Job[Key]]]) -> list[Job[Key]]:
+    """List every job below the root, covers before what is behind them."""
+    order: list[Job[Key]] = []
     stack = list(children.get(None, ()))
     while stack:
         job = stack.pop()
@@ -85,9 +88,9 @@ def _down(children: dict[str | None, list[Job]]) -> list[Job]:
     return order
 
 
-def _merged(heaps: Sequence[list[_Entry]]) -> list[_Entry]:
-    """One heap of all, the small poured into the large."""
-    largest: list[_Entry] = max(heaps, key=len, default=[])
+def _merged(heaps: Sequence[list[_Entry[Key]]]) -> list[_Entry[Key]]:
+    """Merge small heaps into the largest."""
+    largest: list[_Entry[Key]] = max(heaps, key=len, default=[])
     for heap in heaps:
         if heap is not largest:
             for entry in heap:
@@ -95,13 +98,13 @@ def _merged(heaps: Sequence[list[_Entry]]) -> list[_Entry]:
     return largest
 
 
-def order(jobs: Collection[Job]) -> list[str]:
-    """The jobs in the order of least expected cost."""
+def order(jobs: Collection[Job[Key]]) -> list[Key]:
+    """List the jobs in the order of least expected cost."""
     return [job for block in blocks(jobs) for job in block.jobs]
 
 
-def expected_cost(jobs: Sequence[Job]) -> float:
-    """Cost until it is found, or all is done: each job's cost × P(not found before it)."""
+def expected_cost(jobs: Sequence[Job[Key]]) -> float:
+    """Expected cost until the fault is found or all is done: Σ cost × P(not found before)."""
     left, total = 1.0, 0.0
     for job in jobs:
         total += job.cost * left

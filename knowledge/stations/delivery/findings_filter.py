@@ -218,6 +218,7 @@ GAUGE_BOTH_SIDES_OF_THE_FILTER = Inspection(
     tools=("two gauges", "adapters", "oil-proof hose"),
     cautions=RUNNING,
     needs_running=True,
+    takes_readings=True,
     also=("pressure drop across the filter",),
 )
 

@@ -105,6 +105,7 @@ FIT_A_DIRECT_GAUGE = Inspection(
     destroys="how sender and plug sat",
     keep="photograph sender, thread and plug first",
     needs_running=True,
+    takes_readings=True,
     also=("mechanical gauge", "master gauge", "pressure test", "screw in a gauge"),
 )
 
@@ -158,6 +159,7 @@ READ_TWO_PORTS = Inspection(
     tools=("two gauges", "adapters", "oil-rated hoses"),
     cautions=findings_panel.GAUGED,
     needs_running=True,
+    takes_readings=True,
     also=("second port", "pump against gallery", "before and after filter"),
 )
 
@@ -190,6 +192,7 @@ LOG_PRESSURE_AND_HEAT = Inspection(
     cautions=findings_panel.GAUGED,
     keep="do not change the oil before this baseline and an oil sample are taken",
     needs_running=True,
+    takes_readings=True,
     also=("warm-up log", "pressure chart", "cold and hot readings"),
 )
 
@@ -209,6 +212,7 @@ REPEAT_THE_MANOEUVRE = Inspection(
     tools=("gauge with tell-tale", "a helper"),
     cautions=findings_panel.GAUGED,
     needs_running=True,
+    takes_readings=True,
     also=("corner test", "slope test", "tilt test", "brake test"),
 )
 
