@@ -1,0 +1,1 @@
+"""Scripts that print studies; run each as ``python -m tests.studies.NAME``."""
