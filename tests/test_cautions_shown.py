@@ -207,3 +207,11 @@ def test_each_caution_is_called_for_somewhere() -> None:
     used |= {c for o in answer_of(CASES[0]).planner.openings.values() for c in o.cautions}
     assert used == set(Caution)
     assert Access.OUTSIDE in answer_of(CASES[0]).planner.openings
+
+
+def test_a_tractors_first_start_warns_of_its_drives() -> None:
+    """Only the tasks of its first start call for this caution."""
+    text = flat(
+        call("signoff", ROOT / "cases" / "slip_tractor.toml", "--start", "--whole-engine").out
+    )
+    assert f"caution: {CAUTIONS[Caution.TRACTOR][0]}" in text
