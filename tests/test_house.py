@@ -37,6 +37,7 @@ LAYERS = [
     ["diagnose.output.html"],
     ["diagnose.output"],
     ["diagnose"],
+    ["diagnose.library"],
     ["diagnose.entry"],
     ["diagnose.expectations", "diagnose.history", "diagnose.signoff"],
     ["diagnose.teardown"],

@@ -2,7 +2,7 @@
 
 The shares are Shapley values over the measured deviations: the mean gain of putting one right over
 every order of putting them right. They add up to what all explain together, and who measured first
-has no say. Imported by ``cli``, ``output``, ``html`` and ``teardown``; prints nothing.
+has no say.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """A case's sound engine as the hydraulic model has it, and the pressures it is known by.
 
-Imported by the rest of ``circuit``. Dimensions come from the case, else from its profile; each
+Dimensions come from the case, else from its profile; each
 clearance is on the diameter.
 """
 

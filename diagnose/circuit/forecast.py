@@ -1,7 +1,7 @@
 """What the gauge will show after a planned repair, before it is done, and what it will cost.
 
 Plausible engines with everything found on them are solved before and after the change, cold and
-hot, over speed. What no finding explains stays as an unlisted leak. Imported by ``cli``, ``entry``, ``output`` and ``signoff``; prints nothing.
+hot, over speed. What no finding explains stays as an unlisted leak.
 """
 
 from __future__ import annotations

@@ -1,7 +1,6 @@
 """The hydraulic survey: which hidden condition the gauge readings point to, and how bad it is.
 
-Imported by ``cli``, ``output`` and, lazily, ``case_inference``; numpy and the physics come
-in with it. Readings cold and hot at a few speeds are the cheapest test of the whole circuit.
+Readings cold and hot at a few speeds are the cheapest test of the whole circuit.
 """
 
 from __future__ import annotations

@@ -1,7 +1,6 @@
 """A teardown plan in stages: one cover after the other, with everything worth doing behind it.
 
-Imported by ``cli``, ``output``, ``html`` and ``history``; turns the planner's tree into what a
-sheet shows.
+Turns the planner's tree into what a sheet shows.
 """
 
 from __future__ import annotations
