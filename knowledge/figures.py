@@ -12,9 +12,9 @@ HOUR = 3600.0
 # has steps of half a thou and is read between them, so its error is below that of a feeler.
 GAUGE_STRIP = 0.008 * MM
 MICROMETER = 0.1 * THOU
-BORE_GAUGE = 0.013 * MM  #: a clearance as the difference of bore and journal
-FEELER = 0.013 * MM  #: half a thou
-DIAL_GAUGE = 0.015 * MM
+BORE_GAUGE = 0.5 * THOU  #: a clearance as the difference of bore and journal
+FEELER = 0.5 * THOU
+DIAL_GAUGE = 0.5 * THOU
 CLAY = INCH / 32
 FEELERS_STACKED = 5 * THOU  #: a pack of blades or a drill shank in a gap hard to reach
 TRUSTED_GAUGE = 2 * PSI

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from knowledge.model import Cause, Finding, Limit, Measure, Source, Station
+from knowledge.model import Cause, Finding, Limit, Measure, Quantity, Source, Station
 
 
 class Caution(StrEnum):
@@ -126,7 +126,8 @@ class Band:
 class Task:
     """Something to do, look at or measure during reassembly.
 
-    Measured where ``dimension`` is set: ``bands`` are what the sources accept, the one used
+    Measured where ``dimension`` is set, by ``measures`` where the quantity is known by name
+    (dimension and error are then its own), else here. ``bands`` are what the sources accept, the one used
     first; several that differ are shown side by side and never averaged. The engine's own
     figure in the case, ``limits`` (low, high), takes precedence.
     """
@@ -137,6 +138,7 @@ class Task:
     how: tuple[str, ...]
     source: Source
     hold: Hold = Hold.STOP
+    measures: Quantity | None = None
     dimension: str = ""
     bands: tuple[Band, ...] = ()
     limits: tuple[Limit | None, Limit | None] = (None, None)
@@ -150,6 +152,14 @@ class Task:
     covers: tuple[Task, ...] = ()  #: tasks that need not be done where this one is called for
     cautions: tuple[Caution, ...] = ()
     also: tuple[str, ...] = ()
+
+    def __post_init__(self) -> None:
+        if self.measures is None:
+            return
+        if self.dimension or self.spread:
+            raise ValueError(f"{self.id}: dimension and spread are those of its quantity")
+        object.__setattr__(self, "dimension", self.measures.dimension)
+        object.__setattr__(self, "spread", self.measures.spread)
 
     def __repr__(self) -> str:
         return f"<task {self.id}>"

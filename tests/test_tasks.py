@@ -368,7 +368,7 @@ def test_figure_against_the_band_used_first(
 @pytest.mark.parametrize(
     ("task", "spread"),
     [
-        ("main_clearance_fitted", "0.0005 in"),
+        ("main_clearance_fitted", "0.008 mm"),
         ("journals_round", "0.0001 in"),
         ("gear_end_clearance_fitted", "0.0005 in"),
         ("pickup_gap_fitted", "1/32 in"),

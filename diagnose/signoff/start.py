@@ -38,14 +38,16 @@ from knowledge.pressure.quantities import (
 USUAL_HOT = 363.15  #: K: an engine warmed through
 WARM = 318.15  #: K: on the way there
 SHOWN_SPEEDS = 4
-#: a task whose measured value goes into the engine as it is now, and the knob it turns
-FITTED = {
-    "main_clearance_fitted": "main_clearance",
-    "rod_clearance_fitted": "rod_clearance",
-    "cam_clearance_fitted": "cam_bearing_clearance",
-    "gear_end_clearance_fitted": "pump_end_clearance",
-    "gear_side_clearance_fitted": "pump_side_clearance",
-}
+#: tasks whose measured value goes into the engine as it is now
+FITTED = frozenset(
+    {
+        "main_clearance_fitted",
+        "rod_clearance_fitted",
+        "cam_clearance_fitted",
+        "gear_end_clearance_fitted",
+        "gear_side_clearance_fitted",
+    }
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,8 +166,9 @@ def first_start(
     engine = reduce(lambda e, name: found[name].apply(e), left, engine)
     fitted = []
     for worked in case.works:
-        parameter = CIRCUIT_PARAMETERS.get(FITTED.get(worked.task.id, ""))
-        if parameter is not None and worked.value is not None:
+        quantity = worked.task.measures if worked.task.id in FITTED else None
+        if quantity is not None and worked.value is not None:
+            parameter = CIRCUIT_PARAMETERS[quantity.id]
             drawn = worked.value + parameter.spread * evenly_drawn(ENGINES, rng)
             engine = parameter.apply(engine, np.clip(drawn, *parameter.plausible))
             fitted.append(parameter.id)

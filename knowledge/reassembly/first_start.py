@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.engines import features
-from knowledge.figures import MINUTE, STOPWATCH, TACHOMETER, THERMOMETER, TRUSTED_GAUGE
+from knowledge.figures import MINUTE, STOPWATCH, TACHOMETER, TRUSTED_GAUGE
 from knowledge.pressure import quantities as pressure_quantities
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
@@ -244,7 +244,7 @@ OIL_HEAT_WATCHED = Task(
     says="oil temperature on the first run",
     how=("probe in sump or filter head; take the load off before it gets there, then stop",),
     source=COMMON_PRACTICE,
-    dimension="temperature",
+    measures=oil_quantities.OIL_TEMPERATURE,
     bands=(
         Band(
             None,
@@ -255,7 +255,6 @@ OIL_HEAT_WATCHED = Task(
         Band(353.15, 378.15, COMMON_PRACTICE, "normal when warm: 80 to 105 °C"),
     ),
     limits=(None, oil_quantities.MOST_OIL_TEMPERATURE),
-    spread=THERMOMETER,
     remedy="let it cool; level, cooler, clearance too tight",
     guards=(oil_causes_condition.OIL_OVERHEATED, bearings_causes.BEARING_WRONG_SIZE),
     cautions=FIRST_RUN,

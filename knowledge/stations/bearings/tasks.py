@@ -1,7 +1,7 @@
 """What must be right about crank, bearings and caps before the pump goes on."""
 
 from knowledge import sources
-from knowledge.figures import DIAL_GAUGE, FEELER, GAUGE_STRIP, MICROMETER
+from knowledge.figures import FEELER, MICROMETER
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes, causes_geometry, quantities
@@ -48,7 +48,7 @@ MAIN_CLEARANCE_FITTED = Task(
     says="clearance of each main bearing, measured and not assumed",
     how=HOW_CLEARANCE,
     source=sources.BEARING_CLEARANCE_INFO,
-    dimension="length",
+    measures=quantities.MAIN_CLEARANCE,
     bands=(
         USUAL,
         BY_SIZE,
@@ -58,7 +58,6 @@ MAIN_CLEARANCE_FITTED = Task(
         Band(None, 0.08 * MM, sources.MAIN_CLEARANCE_V6_1998, "one 3.2 V6: the limit"),
     ),
     limits=(quantities.LEAST_BEARING_CLEARANCE, quantities.MOST_MAIN_CLEARANCE),
-    spread=GAUGE_STRIP,
     remedy="shells of another size, or the journal ground; too tight is as bad as too wide",
     why="clearance sets how much oil leaves: half as much again leaks more than three times as much",
     guards=(causes.BEARING_WRONG_SIZE, causes.BEARING_WEAR_MAINS, causes.BEARING_WIPED),
@@ -71,7 +70,7 @@ ROD_CLEARANCE_FITTED = Task(
     says="clearance of each rod bearing, measured and not assumed",
     how=HOW_CLEARANCE,
     source=sources.BEARING_CLEARANCE_INFO,
-    dimension="length",
+    measures=quantities.ROD_CLEARANCE,
     bands=(
         USUAL,
         BY_SIZE,
@@ -80,7 +79,6 @@ ROD_CLEARANCE_FITTED = Task(
         Band(None, 0.10 * MM, sources.ROD_CLEARANCE_V6_1990, "one 3.0 V6: the limit"),
     ),
     limits=(quantities.LEAST_BEARING_CLEARANCE, quantities.MOST_ROD_CLEARANCE),
-    spread=GAUGE_STRIP,
     remedy="shells of another size, or the journal ground; too tight is as bad as too wide",
     guards=(causes.BEARING_WRONG_SIZE, causes.BEARING_WEAR_RODS, causes.BEARING_WIPED),
     also=("rod clearance", "big end clearance", "plastic thread on the rods"),
@@ -95,7 +93,7 @@ CRANK_END_FLOAT_SET = Task(
         "again with the gearbox or converter bolted up",
     ),
     source=sources.BEARING_GUIDE_CEB1,
-    dimension="length",
+    measures=quantities.CRANK_END_FLOAT,
     bands=(
         Band(
             3 * THOU,
@@ -114,7 +112,6 @@ CRANK_END_FLOAT_SET = Task(
         Band(1.5 * THOU, 7.8 * THOU, sources.V8_CRANKSHAFT_2005, "one 6.0 V8 of 2005"),
     ),
     limits=(None, quantities.MOST_CRANK_END_FLOAT),
-    spread=DIAL_GAUGE,
     remedy="thrust washers or shell of another width; faces dressed; find what pushes the crank",
     guards=(causes.THRUST_BEARING_WEAR,),
     cautions=(
@@ -276,7 +273,7 @@ CAM_CLEARANCE_FITTED = Task(
     ),
     source=sources.ARMY_TM_347_CAMSHAFT,
     hold=Hold.NOTE,
-    dimension="length",
+    measures=topend_quantities.CAM_BEARING_CLEARANCE,
     bands=(
         Band(None, 8.0 * THOU, sources.ARMY_TM_347_CAMSHAFT, "one diesel: the most it may wear to"),
         Band(4.5 * THOU, 6.0 * THOU, sources.ARMY_TM_347_CAMSHAFT, "the same diesel, new"),
@@ -288,7 +285,6 @@ CAM_CLEARANCE_FITTED = Task(
         ),
     ),
     limits=(None, topend_quantities.MOST_CAM_CLEARANCE),
-    spread=MICROMETER,
     remedy="new bushes, oil holes lined up, reamed where they are not made to size",
     why="a middle bush at ten times its clearance took one engine's hot pressure",
     guards=(topend_causes.CAM_BEARING_WEAR,),

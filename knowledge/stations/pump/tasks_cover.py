@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.figures import FEELER, IN_LB, LB_FT, around, wrench
+from knowledge.figures import IN_LB, LB_FT, around, wrench
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.pump import causes, causes_drive, causes_fitted, quantities
@@ -19,10 +19,9 @@ PUMP_COVER_FLAT = Task(
         "cover screws' threads sound; cover closes all round without screws",
     ),
     source=sources.PUMP_INSTALLATION_1983,
-    dimension="length",
+    measures=quantities.PUMP_COVER_HOLLOW,
     bands=(Band(None, 1 * THOU, sources.PUMP_INSTALLATION_1983, "one V6: renew at this"),),
     limits=(None, quantities.MOST_COVER_HOLLOW),
-    spread=FEELER / 2,
     remedy="lap it on plate glass, or renew it",
     guards=(causes.PUMP_COVER_SCORED, causes.PUMP_COVER_LOOSE),
     also=("cover warped", "lap the cover", "cover flatness"),

@@ -2,9 +2,9 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.figures import IN_LB, LB_FT, TRUSTED_GAUGE, around, wrench
+from knowledge.figures import IN_LB, LB_FT, around, wrench
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.relief import causes
+from knowledge.stations.relief import causes, quantities
 from knowledge.units import PSI
 from knowledge.work import Band, Caution, Hold, Phase, Task
 
@@ -144,7 +144,7 @@ RELIEF_OPENS_AT = Task(
     ),
     source=sources.DIESEL_CASE_NOTE,
     hold=Hold.NOTE,
-    dimension="pressure",
+    measures=quantities.RELIEF_SETTING,
     bands=(
         Band(
             40 * PSI,
@@ -153,7 +153,6 @@ RELIEF_OPENS_AT = Task(
             "usual settings; 60 psi in the pump maker's example",
         ),
     ),
-    spread=TRUSTED_GAUGE,
     remedy="right spring or shims; set it on the bench, not by guess in the car",
     guards=(
         causes.RELIEF_SPRING_WRONG,

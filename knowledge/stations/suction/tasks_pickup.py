@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.figures import CLAY, around, wrench
+from knowledge.figures import around, wrench
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.suction import causes, causes_sump, quantities
@@ -177,7 +177,7 @@ PICKUP_GAP_FITTED = Task(
         "remove every trace of clay; write the gap down",
     ),
     source=COMMON_PRACTICE,
-    dimension="length",
+    measures=quantities.PICKUP_GAP,
     bands=(
         Band(
             0.1875 * INCH,
@@ -189,7 +189,6 @@ PICKUP_GAP_FITTED = Task(
         Band(0.25 * INCH, 0.5 * INCH, COMMON_PRACTICE, "some builders, deep sumps: 1/4 to 1/2 in"),
     ),
     limits=(quantities.LEAST_PICKUP_GAP, quantities.MOST_PICKUP_GAP),
-    spread=CLAY,
     remedy="the pickup that belongs to this sump; bend none that is brazed; seat and measure again",
     why="too near throttles the pump at speed; too far uncovers it on braking and hills",
     guards=(
