@@ -240,5 +240,9 @@ def oil_hotter_than_its_limit(known: Known) -> Conclusions:
     """Oil hotter than its limit sags whatever else is wrong; warm and below it, it is not that."""
     heat = [r.oil_temperature for r in known.readings() if r.oil_temperature and is_hot(r)]
     if heat:
-        past = sure_beyond(max(heat), known.limit(oil_quantities.MOST_OIL_TEMPERATURE) - 1.0, 3.0)
+        past = sure_beyond(
+            max(heat),
+            known.limit(oil_quantities.MOST_OIL_TEMPERATURE) - 1.0,
+            oil_quantities.OIL_TEMPERATURE.spread,
+        )
         yield from if_clear(oil_heat.OIL_TEMPERATURE_HIGH, past)
