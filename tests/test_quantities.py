@@ -1,0 +1,224 @@
+"""One quantity, one definition: what refers to a quantity repeats none of its figures."""
+
+from __future__ import annotations
+
+import ast
+from dataclasses import fields
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from diagnose.circuit.engine_model import engine_of
+from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParameter
+from diagnose.circuit.settings import setting
+from diagnose.errors import BadCaseError, UsageError
+from diagnose.hydraulics.circuit import solve
+from diagnose.hydraulics.engine import SET_B
+from diagnose.hydraulics.oil import Oil
+from knowledge import contents
+from knowledge.book import the_book
+from knowledge.engines.dimensions import CIRCUIT
+from knowledge.model import Limit, Measure, Quantity, Side, all_in
+from knowledge.units import DIMENSIONS, show, unit_named
+from knowledge.work import Task
+from tests.circuits import a_case
+
+BOOK = the_book()
+ROOT = Path(__file__).parents[1]
+QUANTITIES = tuple(BOOK.quantities.values())
+MEASURED_TASKS = [t for t in BOOK.tasks.values() if t.measures is not None]
+
+
+def ids(word: Quantity | Measure | Limit | Task | CircuitParameter) -> str:
+    return word.id
+
+
+# ----------------------------------------------------------------------- one definition for all
+
+
+def test_everything_refers_to_the_quantity_of_the_book() -> None:
+    """A measure, limit, dimension, parameter or task has the very object, no copy of it."""
+    referred = [
+        *(m.quantity for m in BOOK.measures.values()),
+        *(q for limit in BOOK.limits.values() for q in limit.quantities),
+        *BOOK.dimensions.values(),
+        *(p.quantity for p in CIRCUIT_PARAMETERS.values()),
+        *(t.measures for t in MEASURED_TASKS if t.measures is not None),
+    ]
+    assert len(referred) > 120
+    for quantity in referred:
+        assert BOOK.quantities[quantity.id] is quantity
+
+
+def test_a_shared_id_means_the_same_quantity() -> None:
+    """Ids of measures, dimensions and parameters that are alike are of one object."""
+    tables: list[dict[str, Quantity]] = [
+        {m.id: m.quantity for m in BOOK.measures.values()},
+        dict(BOOK.dimensions),
+        {p.id: p.quantity for p in CIRCUIT_PARAMETERS.values()},
+    ]
+    shared = [(a, b, id_) for a in tables for b in tables if a is not b for id_ in a.keys() & b]
+    assert len({id_ for _, _, id_ in shared}) >= 10
+    for one, other, id_ in shared:
+        assert one[id_] is other[id_]
+
+
+@pytest.mark.parametrize("kind", [Measure, CircuitParameter], ids=lambda k: k.__name__)
+def test_what_refers_has_no_figure_of_its_own(kind: type) -> None:
+    """No field for a range, an error, a unit or a dimension stands beside the quantity."""
+    names = {f.name for f in fields(kind)}
+    assert "quantity" in names
+    assert not names & {"dimension", "unit", "plausible", "spread", "typical"}
+
+
+def test_a_limit_has_one_figure() -> None:
+    """Its typical value; dimension and range are those of its quantities."""
+    assert {f.name for f in fields(Limit)} == {
+        "id",
+        "says",
+        "quantities",
+        "side",
+        "typical",
+        "source",
+    }
+    for limit in BOOK.limits.values():
+        assert {q.dimension for q in limit.quantities} == {limit.dimension}
+        for quantity in limit.quantities:
+            low, high = quantity.plausible
+            assert low < limit.typical < high, limit.id
+
+
+def test_a_task_may_not_repeat_its_quantity() -> None:
+    """A dimension or an error beside the quantity is refused."""
+    task = BOOK.tasks["main_clearance_fitted"]
+    assert task.measures is BOOK.quantities["main_clearance"]
+    assert (task.dimension, task.spread) == (task.measures.dimension, task.measures.spread)
+    for twice in ({"dimension": "length"}, {"spread": 1e-6}):
+        with pytest.raises(ValueError, match="those of its quantity"):
+            Task(
+                id="again",
+                phase=task.phase,
+                says=task.says,
+                how=task.how,
+                source=task.source,
+                measures=task.measures,
+                **twice,  # type: ignore[arg-type]
+            )
+
+
+@pytest.mark.parametrize("task", MEASURED_TASKS, ids=ids)
+def test_a_task_is_held_to_limits_of_its_quantity(task: Task) -> None:
+    assert all(limit is None or task.measures in limit.quantities for limit in task.limits)
+
+
+def test_quantities_are_defined_only_in_their_files() -> None:
+    """One file a station, and one for what belongs to no station."""
+    for path in (ROOT / "knowledge").rglob("*.py"):
+        made = {
+            node.func.id
+            for node in ast.walk(ast.parse(path.read_text("utf-8")))
+            if isinstance(node, ast.Call) and isinstance(node.func, ast.Name)
+        }
+        assert not made & {"Quantity", "Limit"} or path.name == "quantities.py", path
+    found = [q for module in contents.MODULES for q in all_in(module.__name__, Quantity)]
+    assert len(found) == len(set(found)) == len(QUANTITIES)
+
+
+# --------------------------------------------------------------------------- what a quantity is
+
+
+@pytest.mark.parametrize("quantity", QUANTITIES, ids=ids)
+def test_a_quantity_is_whole(quantity: Quantity) -> None:
+    dimension = DIMENSIONS[quantity.dimension]
+    low, high = quantity.plausible
+    assert low < high
+    assert 0 <= quantity.spread < (high - low) / 4
+    assert quantity.source.trust
+    assert not quantity.unit or unit_named(quantity.unit, dimension)
+    assert quantity.says[-1] != "."
+    assert not quantity.short or len(quantity.short) < len(quantity.says)
+
+
+@pytest.mark.parametrize("measure", BOOK.measures.values(), ids=ids)
+def test_a_measured_quantity_has_an_error_and_clear_limits(measure: Measure) -> None:
+    """What is measured is uncertain, and is held to one least and one most."""
+    assert measure.spread > 0
+    sides = [x.side for x in BOOK.limits.values() if measure.quantity in x.quantities]
+    assert len(sides) == len(set(sides))
+    least, most = BOOK.limits_of(measure.quantity)
+    assert (Side.LEAST in sides, Side.MOST in sides) == (least is not None, most is not None)
+    if least and most:
+        assert least.typical < most.typical
+
+
+@pytest.mark.parametrize(
+    ("quantity", "least", "most"),
+    [
+        ("main_clearance", "least_bearing_clearance", "main_clearance"),
+        ("rod_clearance", "least_bearing_clearance", "rod_clearance"),
+        ("cam_bearing_clearance", None, "cam_clearance"),
+        ("crank_end_float", None, "crank_end_float"),
+        ("pump_cover_hollow", None, "cover_flatness"),
+        ("pickup_gap", "least_pickup_gap", "most_pickup_gap"),
+        ("oil_heat", None, "oil_temperature"),
+        ("switch_pressure", None, "switch_opens_at"),
+        ("fuel_share", None, "fuel_share_limit"),
+        ("sender_resistance_at_rest", None, None),
+        ("idle_speed_counted", None, None),
+        ("relief_spring_length", None, None),
+    ],
+)
+def test_limits_of_a_quantity(quantity: str, least: str | None, most: str | None) -> None:
+    """As a person would look them up; a nominal figure is neither the least nor the most."""
+    found = BOOK.limits_of(BOOK.quantities[quantity])
+    assert [x.id if x else None for x in found] == [least, most]
+
+
+# -------------------------------------------------------------- names in case files and commands
+
+
+@pytest.mark.parametrize("quantity", CIRCUIT.values(), ids=ids)
+def test_the_ends_of_a_range_can_be_written(quantity: Quantity) -> None:
+    """A case takes what can be, and refuses what lies beyond."""
+    dimension = DIMENSIONS[quantity.dimension]
+    low, high = quantity.plausible
+    unit = quantity.unit or None
+    for value, fits in ((low + 0.1 * (high - low), True), (1.1 * high, False)):
+        written = show(value, dimension, unit, 9)
+        stated = f'[engine.dimensions]\n{quantity.id} = "{written}"'
+        if fits:
+            case = a_case(baseline=(), engine=stated)
+            assert case.dimensions[quantity] == pytest.approx(value)
+        else:
+            with pytest.raises(BadCaseError, match=f"engine.dimensions.{quantity.id}"):
+                a_case(baseline=(), engine=stated)
+
+
+@pytest.mark.parametrize("parameter", CIRCUIT_PARAMETERS.values(), ids=ids)
+def test_a_repair_takes_the_range_of_the_quantity(parameter: CircuitParameter) -> None:
+    """``--set`` takes what can be measured, under every name, and refuses what lies beyond."""
+    low, high = parameter.quantity.plausible
+    inside = show(low + 0.5 * (high - low), parameter.dimension, parameter.quantity.unit or None, 9)
+    beyond = show(2 * high, parameter.dimension, parameter.quantity.unit or None, 9)
+    for name in (parameter.id, *parameter.also):
+        assert NAMES[name] is parameter
+        assert setting(f"{name}={inside}").parameter is parameter
+        with pytest.raises(UsageError, match="cannot be"):
+            setting(f"{name}={beyond}")
+
+
+NOTHING = ("main_clearance", "rod_clearance", "pump_end_clearance", "pump_side_clearance")
+
+
+@pytest.mark.parametrize("name", [*NOTHING, "cam_bearing_clearance", "pickup_gap"])
+def test_a_gap_measured_as_nothing_can_be_computed(name: str) -> None:
+    """A gap of nothing is a real finding; the formulas take the least gap they can solve."""
+    parameter = CIRCUIT_PARAMETERS[name]
+    assert parameter.plausible[0] == 0.0
+    closed = parameter.apply(SET_B, 0.0)
+    assert 0.0 < float(np.asarray(parameter.read(closed))) < 1e-4
+    profile = BOOK.profiles["distributor_v8"]
+    numbers = {k: v for k, (v, _) in profile.numbers.items()} | {name: 0.0}
+    for engine in (closed, engine_of(numbers, Oil.of_grade("30"))):
+        assert np.isfinite(solve(engine, 2000.0, 363.15).gallery_pressure)
