@@ -17,8 +17,9 @@ from diagnose.case.loading import load
 from diagnose.circuit.budget import budget
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.budget import budget_document
+from diagnose.output.documents.cause_graph import focused_graph, leading_causes_graph
 from diagnose.output.documents.reasons import is_there
-from diagnose.output.html.graph_picture import focused, leading, picture
+from diagnose.output.html.graph_picture import graph_svg
 from diagnose.output.html.layered import GAP, Laid, Place, crossings, laid_out
 from diagnose.output.html.report_figures import bars_of
 from knowledge.book import the_book
@@ -247,14 +248,14 @@ def test_a_link_backwards_is_refused() -> None:
 def test_the_leading_ways_stand_out(case: Path) -> None:
     """Thick boxes are those of the leading cause's likeliest ways, each link of them labelled."""
     answer = consulted(case)
-    part = leading(answer)
-    root = ElementTree.fromstring(picture(answer, part).svg)
+    part = leading_causes_graph(answer)
+    root = ElementTree.fromstring(graph_svg(part))
     thick = [r for r in root.iter(f"{SVG}rect") if r.get("stroke-width") == "3.5"]
-    assert len(thick) == len({n for way in part.ways for n in way})
-    assert all(way[0] == answer.ranking[0].cause.id for way in part.ways)
-    for way in part.ways:  # what was looked for and not there was brought about by nothing
+    assert len(thick) == len({n for way in part.paths for n in way})
+    assert all(way[0] == answer.ranking[0].cause.id for way in part.paths)
+    for way in part.paths:  # what was looked for and not there was brought about by nothing
         assert is_there(answer, way[-1])
-    steps = {s for way in part.ways for s in pairwise(way)}
+    steps = {s for way in part.paths for s in pairwise(way)}
     labels = [t.text for t in root.iter(f"{SVG}text") if t.get("font-size") == "11"]
     strengths = [answer.inference.graph.edges[s]["strength"] for s in steps]
     assert sorted(map(str, labels)) == sorted(f"{s:.2f}".removeprefix("0") for s in strengths)
@@ -264,20 +265,21 @@ def test_the_leading_ways_stand_out(case: Path) -> None:
 
 def test_a_stronger_link_is_drawn_thicker() -> None:
     answer = consulted(CASES / "petrel.toml")
-    part = leading(answer)
-    root = ElementTree.fromstring(picture(answer, part).svg)
+    part = leading_causes_graph(answer)
+    root = ElementTree.fromstring(graph_svg(part))
     wide = sorted(
         float(p.get("stroke-width", 0)) for p in root.iter(f"{SVG}path") if p.get("stroke")
     )
-    strong = sorted(d["strength"] for _, _, d in part.graph.edges(data=True))
+    strong = sorted(link.strength for link in part.links)
     assert len(wide) == len(strong)
     assert wide == pytest.approx([0.8 + 3.2 * s for s in strong], abs=0.06)
 
 
 def test_focus_draws_what_ties_it_to_the_findings(tmp_path: Path) -> None:
     answer = consulted(CASES / "winch.toml")
-    part = focused(answer, "relief_debris")
-    assert {n for n in part.graph if n in answer.inference.network.prior} == {"relief_debris"}
+    part = focused_graph(answer, "relief_debris")
+    nodes = {n.id for n in part.nodes}
+    assert {n for n in nodes if n in answer.inference.network.prior} == {"relief_debris"}
     out = tmp_path / "part.svg"
     done = call(
         "graph", CASES / "winch.toml", "--format", "svg", "--focus", "relief_debris", "--out", out
@@ -286,10 +288,10 @@ def test_focus_draws_what_ties_it_to_the_findings(tmp_path: Path) -> None:
     root = ElementTree.parse(out).getroot()
     words = "".join("".join(t.itertext()) for t in root.iter(f"{SVG}text"))
     assert tight("debris under the relief valve") in tight(words)
-    assert len(list(root.iter(f"{SVG}rect"))) == part.graph.number_of_nodes()
+    assert len(list(root.iter(f"{SVG}rect"))) == len(nodes)
     assert not list(root.iter(f"{SVG}script"))
-    absent = [n for n in part.graph if n in answer.inference.evidence and not is_there(answer, n)]
+    absent = [n for n in nodes if n in answer.inference.evidence and not is_there(answer, n)]
     assert absent
     assert tight("".join(root.itertext())).count("notthere:") == len(absent)
     broken = [p for p in root.iter(f"{SVG}path") if p.get("stroke-dasharray")]
-    assert len(broken) == sum(part.graph.in_degree(n) for n in absent)
+    assert len(broken) == sum(link.end in absent for link in part.links)

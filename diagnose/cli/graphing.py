@@ -44,9 +44,10 @@ def _node(answer: Diagnosis, focus: str) -> str:
 
 def _drawn(answer: Diagnosis, node: str) -> str:
     """The picture; without a focus of the leading causes and what speaks most for them."""
-    from diagnose.output.html.graph_picture import focused, leading, picture
+    from diagnose.output.documents.cause_graph import focused_graph, leading_causes_graph
+    from diagnose.output.html.graph_picture import graph_svg
 
-    return picture(answer, focused(answer, node) if node else leading(answer)).svg
+    return graph_svg(focused_graph(answer, node) if node else leading_causes_graph(answer))
 
 
 def _text(answer: Diagnosis, node: str, format: str) -> str:

@@ -21,7 +21,9 @@ def write_report(path: Path, out: Path, history: Path | None) -> None:
     case = load(path, book)
     shop = remembered(history, book, path, "report")
     answer = Diagnosis(book, case, learned=shop.factors)
-    from diagnose.output.html.report_page import report_page
+    from diagnose.output.documents.report import report_document
+    from diagnose.output.html.report_page import report_html
 
     plan = Plan(answer, Wishes(until=SURE, shop_pace=shop.pace))
-    paging.write(out, report_page(plan, Signoff(answer, SURE), str(path), shop.line), path)
+    document = report_document(plan, Signoff(answer, SURE), shop.line)
+    paging.write(out, report_html(document), path)

@@ -93,10 +93,7 @@ def review_document(
         contradictions=contradiction_notices(diagnosis),
         causes=ranked_causes(diagnosis),
         explanations=tuple(_cause_set(diagnosis, e) for e in diagnosis.explanations),
-        damage=tuple(
-            Damage(id=condition.id, says=condition.says, probability=chance)
-            for condition, chance in reasons.damage
-        ),
+        damage=damages(diagnosis),
         damage_chain=reasons.damage_chain,
         unexplained=tuple(f.id for f in reasons.unexplained),
         left_out=inference.left_out,
@@ -112,6 +109,14 @@ def review_document(
         damage_path=path_in_words(diagnosis, reasons.damage_chain),
         unexplained_findings=tuple(NamedFinding(id=f.id, says=f.says) for f in reasons.unexplained),
         still_missing="" if for_json else _still_missing(diagnosis),
+    )
+
+
+def damages(diagnosis: Diagnosis) -> tuple[Damage, ...]:
+    """The damage that has probably followed, in the order in which it arises."""
+    return tuple(
+        Damage(id=condition.id, says=condition.says, probability=chance)
+        for condition, chance in diagnosis.reasons.damage
     )
 
 

@@ -20,6 +20,7 @@ from knowledge.work import Hold, Phase
 
 if TYPE_CHECKING:
     from diagnose.circuit.settings import Setting
+    from diagnose.output.documents.start_table import StartTable
 
 AFTER = (Phase.FIRST_START, Phase.RUN_IN)
 
@@ -113,12 +114,12 @@ def _bands(item: Item, sheet: Signoff) -> Iterator[dict[str, str]]:
 
 def _start(
     sheet: Signoff, book: Book, settings: Sequence[Setting], left: Sequence[str]
-) -> dict[str, Any] | None:
+) -> StartTable | None:
     """The pressures to expect; None where the case has no circuit, or nothing was open."""
     asked = bool(settings or left)
     if not (asked or sheet.of(AFTER)):
         return None
-    from diagnose.output.html.start_table import start_table
+    from diagnose.output.documents.start_table import start_table
     from diagnose.signoff.start import first_start
 
     case = sheet.answer.case

@@ -1,0 +1,255 @@
+"""The document of ``report``: one job for its owner and the file."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import groupby
+
+from diagnose.case.case import Case
+from diagnose.circuit.budget import budget, worth_drawing
+from diagnose.circuit.survey import survey
+from diagnose.diagnosis import Diagnosis
+from diagnose.errors import UsageError
+from diagnose.output import signoff_words
+from diagnose.output import teardown_words as words
+from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
+from diagnose.output.documents.budget import BudgetDocument, budget_document
+from diagnose.output.documents.cause_graph import CauseGraph, leading_causes_graph
+from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
+from diagnose.output.documents.ranking import RankedCause, others, ranked_causes
+from diagnose.output.documents.reasons import LEADS, in_short, is_settled
+from diagnose.output.documents.report_entries import (
+    CheckMade,
+    Closing,
+    ReportFinding,
+    ReportMeasurement,
+    ReportReading,
+    check_made,
+    checks_made,
+    closing,
+    day,
+    report_finding,
+    report_measurement,
+    report_reading,
+)
+from diagnose.output.documents.review import Damage, damages
+from diagnose.output.documents.start_table import StartTable, start_table
+from diagnose.output.documents.survey import SurveyDocument, survey_document
+from diagnose.output.lines import percent
+from diagnose.signoff.judging import Verdict
+from diagnose.signoff.sheet import Item, Signoff
+from diagnose.signoff.start import first_start
+from diagnose.teardown.plan import Plan
+from knowledge import sources
+from knowledge.book import the_book
+from knowledge.model import Source, all_in
+from knowledge.work import Phase
+
+CAUSES, STAGES = 5, 6  #: shown at most
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlannedStage:
+    """A stage of the teardown plan: minutes so far, and chance of the cause by then."""
+
+    number: int
+    says: str
+    minutes: float
+    chance: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Repair:
+    """What puts a cause right, and what follows if it is left."""
+
+    cause: str
+    remedy: str
+    left: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WorkDone:
+    """A task of the sign-off that was seen to."""
+
+    says: str
+    limit: str
+    verdict: str
+    bad: bool  #: failed or borderline
+    day: str
+    by: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WorkPhase:
+    """What was seen to in one phase, without a measured value."""
+
+    says: str
+    done: tuple[WorkDone, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReportDocument:
+    """Everything ``report`` shows; texts may be empty, figures None where there is no data."""
+
+    title: str
+    engine: str
+    engine_name: str
+    opened: str
+    by: str
+    complaint: str
+    note: str
+    oil: str
+    alarms: tuple[AlarmNotice, ...]
+    closed: Closing | None
+    in_short: str
+    history: str
+    contradictions: tuple[ContradictionNotice, ...]
+    findings: tuple[ReportFinding, ...]
+    not_known: int  #: findings asked about and not known
+    measured: tuple[ReportMeasurement, ...]
+    readings: tuple[ReportReading, ...]
+    causes: tuple[RankedCause, ...]  #: the most probable few
+    others: str
+    damage: tuple[Damage, ...]
+    unexplained: tuple[str, ...]
+    graph: CauseGraph | None
+    survey: SurveyDocument | None
+    budget: BudgetDocument | None
+    checks: tuple[CheckMade, ...]
+    stop_here: str
+    stages: tuple[PlannedStage, ...]
+    repairs: tuple[Repair, ...]
+    start: StartTable | None
+    measured_work: tuple[WorkDone, ...]
+    phases: tuple[WorkPhase, ...]
+    signoff: str  #: how far the sign-off is
+    cautions: tuple[str, ...]
+    sources: tuple[str, ...]
+    deferrals: tuple[str, ...]
+
+
+def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocument:
+    """Build the document of a job; ``history``: the line on the shop's closed jobs."""
+    diagnosis = plan.answer
+    case, causes = diagnosis.case, ranked_causes(diagnosis)
+    graph = leading_causes_graph(diagnosis) if diagnosis.inference.evidence else None
+    made = checks_made(case, diagnosis)
+    done = [i for i in sheet.items if i.judged.verdict is not Verdict.OPEN]
+    by_phase = groupby((i for i in done if not i.task.dimension), lambda i: i.task.phase)
+    return ReportDocument(
+        title=case.job.title,
+        engine=case.layout.says,
+        engine_name=case.engine.name,
+        opened=day(case.job.opened),
+        by=case.job.by,
+        complaint=case.job.complaint,
+        note=case.job.note,
+        oil=case.engine.oil,
+        alarms=alarm_notices(diagnosis),
+        closed=closing(case),
+        in_short=in_short(diagnosis),
+        history=history,
+        contradictions=contradiction_notices(diagnosis),
+        findings=tuple(report_finding(s) for s in case.sightings if s.observation is not None),
+        not_known=sum(s.observation is None for s in case.sightings),
+        measured=tuple(report_measurement(m, case) for m in case.measured),
+        readings=tuple(report_reading(r, case) for r in (*case.readings, *case.started)),
+        causes=causes[:CAUSES],
+        others=others(causes, CAUSES, loss_is_real=diagnosis.inference.loss_is_real),
+        damage=damages(diagnosis),
+        unexplained=tuple(f.says for f in diagnosis.reasons.unexplained),
+        graph=graph,
+        survey=_survey(diagnosis),
+        budget=budget_document(budget(case, diagnosis.book), case) if worth_drawing(case) else None,
+        checks=tuple(check_made(check, sightings) for check, sightings in made.items()),
+        stop_here="" if case.closed else _stop(plan),
+        stages=() if case.closed else tuple(_stages(plan))[:STAGES],
+        repairs=_repairs(sheet, diagnosis),
+        start=_first_start(sheet),
+        measured_work=tuple(_work(i, sheet) for i in done if i.task.dimension),
+        phases=tuple(
+            WorkPhase(says=signoff_words.PHASES[p], done=tuple(_work(i, sheet) for i in items))
+            for p, items in by_phase
+        ),
+        signoff=signoff_words.count(sheet) if sheet.items else "",
+        cautions=tuple(
+            cautions(
+                [c for check in made for c in check.cautions]
+                + [c for i in sheet.items for c in i.task.cautions],
+                diagnosis,
+            )
+        ),
+        sources=_sources(case, graph, sheet),
+        deferrals=tuple(words.deferrals()),
+    )
+
+
+def _survey(diagnosis: Diagnosis) -> SurveyDocument | None:
+    """The readings against the circuit: the survey the diagnosis rests on, where it has one."""
+    case = diagnosis.case
+    if case.profile is None or not case.readings:
+        return None
+    try:
+        found = diagnosis.inference.survey or survey(case, diagnosis.book)
+    except UsageError:
+        return None
+    return survey_document(found, case, may_run=diagnosis.may_run)
+
+
+def _stop(plan: Plan) -> str:
+    if not is_settled(plan.answer):
+        return ""
+    first = plan.answer.ranking[0]
+    seen = "and has been seen on the engine" if plan.confirmed else "but nobody has seen it yet"
+    return f"{first.cause.says} is {percent(first.probability)} likely {seen}."
+
+
+def _stages(plan: Plan) -> Iterator[PlannedStage]:
+    for number, says, minutes, chance in words.chances(plan):
+        yield PlannedStage(number=number, says=says, minutes=minutes, chance=chance)
+
+
+def _repairs(sheet: Signoff, diagnosis: Diagnosis) -> tuple[Repair, ...]:
+    """What puts each confirmed cause right; before that, the first one as far as it leads."""
+    first = diagnosis.ranking[0]
+    leads = [first.cause] if first.probability >= LEADS else []
+    return tuple(
+        Repair(cause=c.says, remedy=c.remedy, left=c.follows) for c in sheet.causes or leads
+    )
+
+
+def _first_start(sheet: Signoff) -> StartTable | None:
+    diagnosis = sheet.answer
+    if not (diagnosis.case.started or sheet.of([Phase.FIRST_START, Phase.RUN_IN])):
+        return None
+    try:
+        return start_table(first_start(diagnosis.case, diagnosis.book))
+    except UsageError:
+        return None
+
+
+def _work(item: Item, sheet: Signoff) -> WorkDone:
+    last = item.worked[-1].entry if item.worked else None
+    return WorkDone(
+        says=item.task.says,
+        limit=next(signoff_words.limits(item, sheet), ""),
+        verdict=signoff_words.verdict(item),
+        bad=item.judged.verdict in (Verdict.FAILED, Verdict.BORDERLINE),
+        day=day(last.when) if last else "",
+        by=last.by if last else "",
+    )
+
+
+def _sources(case: Case, graph: CauseGraph | None, sheet: Signoff) -> tuple[str, ...]:
+    """The sources of the links, limits and tasks shown, each once."""
+    known = {s.key: s for s in all_in(sources.__name__, Source)}
+    keys = {link.source for link in graph.links} if graph else set()
+    for measured in case.measured:
+        limits = the_book().limits_of(measured.measure.quantity)
+        keys |= {limit.source.key for limit in limits if limit}
+    for item in sheet.items:
+        if item.judged.verdict is not Verdict.OPEN:
+            keys |= {item.task.source.key, *(b.source.key for b in item.task.bands)}
+    return tuple(sorted({words.brief(known[k]) for k in keys if k in known}))

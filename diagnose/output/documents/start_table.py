@@ -1,0 +1,80 @@
+"""The first start as a table: predicted at each temperature and speed, and what was read."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from diagnose.output.plot import Plot
+from diagnose.output.scale import Scale, scale_of
+from diagnose.output.start import beside, cold_told
+from diagnose.signoff.start import USUAL_HOT, FirstStart
+from knowledge.units import TEMPERATURE, show
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StartRow:
+    """The pressures predicted at one oil temperature, one for each speed."""
+
+    heat: str
+    cells: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StartTable:
+    """Pressures to expect at first start, in the case's unit, and what was read."""
+
+    unit: str
+    speeds: tuple[str, ...]  #: [rpm]
+    rows: tuple[StartRow, ...]
+    wide: bool  #: no pressure of the sound engine is known
+    cold: str  #: why cold oil may show less; empty where it is not predicted to
+    read: tuple[str, ...]  #: each reading beside what was predicted, in a sentence
+    plots: tuple[Plot, ...]  #: pressure over speed at each oil temperature
+
+
+def start_table(start: FirstStart) -> StartTable:
+    """Build the table of a first start."""
+    scale = scale_of(start.case)
+    heats = list(dict.fromkeys(e.temperature for e in start.expected))
+    return StartTable(
+        unit=scale.unit,
+        speeds=tuple(f"{rpm:.0f}" for rpm in dict.fromkeys(e.rpm for e in start.expected)),
+        rows=tuple(
+            StartRow(
+                heat=_in_celsius(heat),
+                cells=tuple(
+                    scale.ends(e.pressure) for e in start.expected if e.temperature == heat
+                ),
+            )
+            for heat in heats
+        ),
+        wide=not start.case.baseline,
+        cold=cold_told(start),
+        read=tuple(beside(one, scale) for one in start.compared),
+        plots=tuple(_plot(start, heat, heats, scale) for heat in heats),
+    )
+
+
+def _in_celsius(heat: float) -> str:
+    return show(heat, TEMPERATURE, "C", 3)
+
+
+def _plot(start: FirstStart, heat: float, heats: Sequence[float], scale: Scale) -> Plot:
+    """One temperature: the band, its mean, and the readings taken nearest to it."""
+    row, unit = [e for e in start.expected if e.temperature == heat], scale.factor
+    readings = [c.read.reading for c in start.compared]
+    return Plot(
+        title=f"Oil at {_in_celsius(heat)}",
+        x_label="rpm",
+        y_label=scale.unit,
+        x=[e.rpm for e in row],
+        lines={"predicted, mean": [e.pressure.mean / unit for e in row]},
+        points=[
+            (r.rpm, r.pressure / unit)
+            for r in readings
+            if min(heats, key=lambda h: abs(h - (r.oil_temperature or USUAL_HOT))) == heat
+        ],
+        band=([e.pressure.low / unit for e in row], [e.pressure.high / unit for e in row]),
+        band_says="predicted, nine engines in ten",
+    )
