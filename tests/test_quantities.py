@@ -103,7 +103,7 @@ def test_a_task_may_not_repeat_its_quantity() -> None:
                 how=task.how,
                 source=task.source,
                 measures=task.measures,
-                **twice,  # type: ignore[arg-type]
+                **twice,
             )
 
 
