@@ -46,8 +46,8 @@ def around(torque: float, source: Source, says: str) -> Band:
     (18.0, 22.0)
     """
     return Band(
-        torque * (1 - EITHER_SIDE),
-        torque * (1 + EITHER_SIDE),
-        source,
-        f"{says}; one figure, taken 10 % either side",
+        low=torque * (1 - EITHER_SIDE),
+        high=torque * (1 + EITHER_SIDE),
+        source=source,
+        says=f"{says}; one figure, taken 10 % either side",
     )

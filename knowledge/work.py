@@ -112,7 +112,7 @@ class Hold(StrEnum):
     NOTE = "note"  #: may go on with a note
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Band:
     """What one source accepts, SI; None is open at that end."""
 

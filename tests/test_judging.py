@@ -50,8 +50,8 @@ MOST = Limit(
     typical=1.9 * MM,
     source=JUDGEMENT,
 )
-FIRST = Band(1.0 * MM, 2.0 * MM, COMMON_PRACTICE, "the first source")
-WIDER = Band(0.5 * MM, 3.0 * MM, JUDGEMENT, "the wider source")
+FIRST = Band(low=1.0 * MM, high=2.0 * MM, source=COMMON_PRACTICE, says="the first source")
+WIDER = Band(low=0.5 * MM, high=3.0 * MM, source=JUDGEMENT, says="the wider source")
 TASK = Task(
     id="gap",
     phase=Phase.SUMP,
@@ -164,7 +164,7 @@ def test_a_value_on_the_limit_fits_where_nothing_is_misread(mm: float) -> None:
 
 
 def test_a_band_as_narrow_as_the_error_still_has_a_sound_middle() -> None:
-    narrow = replace(TASK, bands=(Band(1.0 * MM, 1.04 * MM, COMMON_PRACTICE),))
+    narrow = replace(TASK, bands=(Band(low=1.0 * MM, high=1.04 * MM, source=COMMON_PRACTICE),))
     assert judge(1.02, narrow).verdict is GOOD
     assert judge(1.005, narrow).verdict is MAYBE
     assert judge(1.2, narrow).verdict is BAD
@@ -193,7 +193,7 @@ def test_the_reason_names_the_figure_that_decided(
 
 
 def test_a_source_that_would_refuse_a_good_value_is_named() -> None:
-    narrow = Band(1.0 * MM, 1.2 * MM, JUDGEMENT, "the narrow source")
+    narrow = Band(low=1.0 * MM, high=1.2 * MM, source=JUDGEMENT, says="the narrow source")
     task = replace(TASK, bands=(FIRST, WIDER, narrow))
     assert judge(1.5, task).because == "fits the first source; the narrow source would refuse it"
     own = judge(1.5, task, {"least": 1.2, "most": 1.8})

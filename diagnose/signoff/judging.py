@@ -56,10 +56,10 @@ def own_band(task: Task, limits: dict[Limit, float]) -> Band | None:
         return None
     typical = [limit.typical if limit else None for limit in (low, high)]
     return Band(
-        ends[0] if ends[0] is not None else typical[0],
-        ends[1] if ends[1] is not None else typical[1],
-        OWN,
-        "this engine's own figure",
+        low=ends[0] if ends[0] is not None else typical[0],
+        high=ends[1] if ends[1] is not None else typical[1],
+        source=OWN,
+        says="this engine's own figure",
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from knowledge.model import Finding, Source
@@ -45,11 +46,15 @@ CLOSED_TO_RUN: frozenset[Access] = frozenset({Access.DRAINED, Access.FILTER_OFF}
 
 
 def before(
+    *,
     check: Inspection,
     why: str,
     source: Source,
-    *openings: Access,
+    openings: Iterable[Access],
     not_with: tuple[Finding, ...] = (),
 ) -> tuple[Before, ...]:
-    """One check that must come before several openings for the same reason."""
-    return tuple(Before(check, o, why, source, not_with) for o in openings)
+    """Return one check that must come before several openings for the same reason."""
+    return tuple(
+        Before(check=check, opening=opening, why=why, source=source, not_with=not_with)
+        for opening in openings
+    )

@@ -151,7 +151,10 @@ LIFTER_BORE_TAPER_CHECKED = Task(
     dimension="length",
     bands=(
         Band(
-            None, 0.2 * THOU, sources.BUILD_ARTICLE_2020, "what one lifter maker asks for new bores"
+            low=None,
+            high=0.2 * THOU,
+            source=sources.BUILD_ARTICLE_2020,
+            says="what one lifter maker asks for new bores",
         ),
     ),
     spread=MICROMETER,

@@ -177,7 +177,14 @@ PRIMING_PRESSURE_TIMED = Task(
     how=("stopwatch from the first turn of the drill or the first opening of the tank",),
     source=COMMON_PRACTICE,
     dimension="time",
-    bands=(Band(None, 120.0, COMMON_PRACTICE, "no pressure in about 2 minutes of drilling: stop"),),
+    bands=(
+        Band(
+            low=None,
+            high=120.0,
+            source=COMMON_PRACTICE,
+            says="no pressure in about 2 minutes of drilling: stop",
+        ),
+    ),
     spread=STOPWATCH,
     remedy="stop; level, drill's way, shaft engaged, relief parts, gasket, plugs, in that order",
     guards=(
@@ -199,12 +206,12 @@ PRIMING_PRESSURE_REACHED = Task(
     source=COMMON_PRACTICE,
     dimension="pressure",
     bands=(
-        Band(30 * PSI, 60 * PSI, COMMON_PRACTICE, "usual by drill, cold oil"),
+        Band(low=30 * PSI, high=60 * PSI, source=COMMON_PRACTICE, says="usual by drill, cold oil"),
         Band(
-            40 * PSI,
-            None,
-            sources.PRIME_CONSIDERATIONS,
-            "one builder, by cranking without plugs: at least 40 psi",
+            low=40 * PSI,
+            high=None,
+            source=sources.PRIME_CONSIDERATIONS,
+            says="one builder, by cranking without plugs: at least 40 psi",
         ),
     ),
     spread=TRUSTED_GAUGE,
@@ -300,10 +307,10 @@ CRANKED_TO_PRESSURE = Task(
     dimension="pressure",
     bands=(
         Band(
-            40 * PSI,
-            None,
-            sources.PRIME_CONSIDERATIONS,
-            "one builder's practice: 40 psi before it fires",
+            low=40 * PSI,
+            high=None,
+            source=sources.PRIME_CONSIDERATIONS,
+            says="one builder's practice: 40 psi before it fires",
         ),
     ),
     spread=TRUSTED_GAUGE,

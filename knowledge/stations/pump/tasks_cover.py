@@ -20,7 +20,14 @@ PUMP_COVER_FLAT = Task(
     ),
     source=sources.PUMP_INSTALLATION_1983,
     measures=quantities.PUMP_COVER_HOLLOW,
-    bands=(Band(None, 1 * THOU, sources.PUMP_INSTALLATION_1983, "one V6: renew at this"),),
+    bands=(
+        Band(
+            low=None,
+            high=1 * THOU,
+            source=sources.PUMP_INSTALLATION_1983,
+            says="one V6: renew at this",
+        ),
+    ),
     limits=(None, quantities.MOST_COVER_HOLLOW),
     remedy="lap it on plate glass, or renew it",
     guards=(causes.PUMP_COVER_SCORED, causes.PUMP_COVER_LOOSE),
@@ -63,7 +70,10 @@ PUMP_COVER_SCREWS_TORQUED = Task(
             10 * LB_FT, sources.PUMP_INSTALLATION_1983, "one V6, pump in the timing cover: 10 lb-ft"
         ),
         Band(
-            6 * LB_FT, 9 * LB_FT, sources.FOUR_PUMP_SERVICE_1988, "one pushrod four: 6 to 9 lb-ft"
+            low=6 * LB_FT,
+            high=9 * LB_FT,
+            source=sources.FOUR_PUMP_SERVICE_1988,
+            says="one pushrod four: 6 to 9 lb-ft",
         ),
         around(105 * IN_LB, sources.V6_TORQUES_2009, "one 3.7 V6, front pump: 105 in-lb"),
         around(89 * IN_LB, sources.SIX_FRONT_PUMP_2009, "one straight six, front pump: 89 in-lb"),

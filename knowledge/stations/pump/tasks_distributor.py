@@ -76,7 +76,14 @@ SKEW_GEAR_END_FLOAT_SET = Task(
     ),
     source=sources.DISTRIBUTOR_FLOAT_EXTRACT,
     dimension="length",
-    bands=(Band(3 * THOU, 7 * THOU, sources.DISTRIBUTOR_FLOAT_EXTRACT, "one classic four"),),
+    bands=(
+        Band(
+            low=3 * THOU,
+            high=7 * THOU,
+            source=sources.DISTRIBUTOR_FLOAT_EXTRACT,
+            says="one classic four",
+        ),
+    ),
     spread=FEELER,
     remedy="packing under the pedestal, more or less",
     guards=(causes_drive.PUMP_DRIVE_BIND, causes_drive.PUMP_DRIVE_SLIP),
@@ -114,10 +121,10 @@ DISTRIBUTOR_END_PLAY_SET = Task(
     dimension="length",
     bands=(
         Band(
-            24 * THOU,
-            35 * THOU,
-            sources.DISTRIBUTOR_GEAR_THREAD,
-            "one V8 family; others differ, see the gear's sheet",
+            low=24 * THOU,
+            high=35 * THOU,
+            source=sources.DISTRIBUTOR_GEAR_THREAD,
+            says="one V8 family; others differ, see the gear's sheet",
         ),
     ),
     spread=DIAL_GAUGE,

@@ -147,10 +147,10 @@ RELIEF_OPENS_AT = Task(
     measures=quantities.RELIEF_SETTING,
     bands=(
         Band(
-            40 * PSI,
-            60 * PSI,
-            sources.PUMP_MAKER_PRESSURE_FLOW,
-            "usual settings; 60 psi in the pump maker's example",
+            low=40 * PSI,
+            high=60 * PSI,
+            source=sources.PUMP_MAKER_PRESSURE_FLOW,
+            says="usual settings; 60 psi in the pump maker's example",
         ),
     ),
     remedy="right spring or shims; set it on the bench, not by guess in the car",

@@ -66,7 +66,12 @@ PICKUP_BOLT_TORQUED = Task(
         around(
             11.0, sources.SMALL_FOUR_ASSEMBLY_1999, "small four: 11 N·m, pump end before bracket"
         ),
-        Band(20.0, 28.0, sources.HEAVY_DIESEL_TORQUES, "heavy in-line diesel: 24 ± 4 N·m"),
+        Band(
+            low=20.0,
+            high=28.0,
+            source=sources.HEAVY_DIESEL_TORQUES,
+            says="heavy in-line diesel: 24 ± 4 N·m",
+        ),
     ),
     spread=wrench(12.0),
     remedy="slacken, push the tube home, tighten again",
@@ -180,13 +185,23 @@ PICKUP_GAP_FITTED = Task(
     measures=quantities.PICKUP_GAP,
     bands=(
         Band(
-            0.1875 * INCH,
-            0.5 * INCH,
-            COMMON_PRACTICE,
-            "stop below 3/16 or above 1/2 in: no passage read",
+            low=0.1875 * INCH,
+            high=0.5 * INCH,
+            source=COMMON_PRACTICE,
+            says="stop below 3/16 or above 1/2 in: no passage read",
         ),
-        Band(0.25 * INCH, 0.375 * INCH, COMMON_PRACTICE, "usual aim: 1/4 to 3/8 in"),
-        Band(0.25 * INCH, 0.5 * INCH, COMMON_PRACTICE, "some builders, deep sumps: 1/4 to 1/2 in"),
+        Band(
+            low=0.25 * INCH,
+            high=0.375 * INCH,
+            source=COMMON_PRACTICE,
+            says="usual aim: 1/4 to 3/8 in",
+        ),
+        Band(
+            low=0.25 * INCH,
+            high=0.5 * INCH,
+            source=COMMON_PRACTICE,
+            says="some builders, deep sumps: 1/4 to 1/2 in",
+        ),
     ),
     limits=(quantities.LEAST_PICKUP_GAP, quantities.MOST_PICKUP_GAP),
     remedy="the pickup that belongs to this sump; bend none that is brazed; seat and measure again",

@@ -26,10 +26,10 @@ SUMP_FLANGE_FLAT = Task(
     dimension="length",
     bands=(
         Band(
-            None,
-            4 * THOU,
-            sources.ARMY_TM_200_SUMP_FLANGE,
-            "cast sump of a diesel: 0.004 in in each foot",
+            low=None,
+            high=4 * THOU,
+            source=sources.ARMY_TM_200_SUMP_FLANGE,
+            says="cast sump of a diesel: 0.004 in in each foot",
         ),
     ),
     spread=FEELER,
@@ -112,10 +112,20 @@ SUMP_BOLTS_TORQUED = Task(
     hold=Hold.NOTE,
     dimension="torque",
     bands=(
-        Band(6 * LB_FT, 12 * LB_FT, COMMON_PRACTICE, "small bolts: 6 to 12 lb-ft, no passage read"),
+        Band(
+            low=6 * LB_FT,
+            high=12 * LB_FT,
+            source=COMMON_PRACTICE,
+            says="small bolts: 6 to 12 lb-ft, no passage read",
+        ),
         around(14.0, sources.V6_SUMP_1997, "one V6: 14 N·m (125 in-lb)"),
         around(11.0, sources.SMALL_FOUR_ASSEMBLY_1999, "one small four: 11 N·m (97 in-lb)"),
-        Band(20.0, 28.0, sources.HEAVY_DIESEL_TORQUES, "heavy in-line diesel: 24 ± 4 N·m"),
+        Band(
+            low=20.0,
+            high=28.0,
+            source=sources.HEAVY_DIESEL_TORQUES,
+            says="heavy in-line diesel: 24 ± 4 N·m",
+        ),
     ),
     spread=wrench(9 * LB_FT),
     remedy="once more from the middle; a crushed gasket is renewed",

@@ -23,12 +23,17 @@ TRAY_CLEARS_CRANK = Task(
     source=COMMON_PRACTICE,
     dimension="length",
     bands=(
-        Band(60 * THOU, None, COMMON_PRACTICE, "0.060 in for the tray: no passage read"),
         Band(
-            60 * THOU,
-            None,
-            sources.BUILD_ARTICLE_2020,
-            "V8 build: 0.060 in least, counterweight to block and rail; it had 0.100 in",
+            low=60 * THOU,
+            high=None,
+            source=COMMON_PRACTICE,
+            says="0.060 in for the tray: no passage read",
+        ),
+        Band(
+            low=60 * THOU,
+            high=None,
+            source=sources.BUILD_ARTICLE_2020,
+            says="V8 build: 0.060 in least, counterweight to block and rail; it had 0.100 in",
         ),
     ),
     spread=FEELERS_STACKED,
@@ -55,7 +60,10 @@ RODS_CLEAR_BLOCK_AND_SUMP = Task(
     dimension="length",
     bands=(
         Band(
-            60 * THOU, None, sources.BUILD_ARTICLE_2020, "V8 build: 0.060 in least; it had 0.100 in"
+            low=60 * THOU,
+            high=None,
+            source=sources.BUILD_ARTICLE_2020,
+            says="V8 build: 0.060 in least; it had 0.100 in",
         ),
     ),
     spread=FEELERS_STACKED,
