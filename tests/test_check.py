@@ -15,12 +15,12 @@ import pytest
 from diagnose.bookcheck import distinguishability as apart
 from diagnose.bookcheck import everything
 from diagnose.bookcheck.access import access
-from diagnose.bookcheck.distinguishability import alike, reached, sight, telling
-from diagnose.bookcheck.duplicates import doubles, strengths
+from diagnose.bookcheck.distinguishability import alike, reached, signatures, telling
+from diagnose.bookcheck.duplicates import duplicates, strengths
 from diagnose.bookcheck.everything import Checked
-from diagnose.bookcheck.examples import Bench, examples, never_fired, of_statement
+from diagnose.bookcheck.examples import ExampleRunner, examples, never_fired, of_statement
 from diagnose.bookcheck.names import names
-from diagnose.bookcheck.shapes import SHELVES, Result, Whole
+from diagnose.bookcheck.shapes import TABLES, Result, Whole
 from diagnose.bookcheck.sources import sources
 from diagnose.inference.chaining import infer
 from diagnose.output import check as text
@@ -53,14 +53,14 @@ CHIP = "chip_under_the_ball"
 SPUN = "primed_in_vain"
 
 
-def but(shelf: str, id_: str, **changed: Any) -> Whole:
+def but(table: str, id_: str, **changed: Any) -> Whole:
     """The book with one word changed."""
-    word = replace(getattr(BOOK, shelf)[id_], **changed)
-    return with_shelf(shelf, {**getattr(BOOK, shelf), id_: word})
+    word = replace(getattr(BOOK, table)[id_], **changed)
+    return with_table(table, {**getattr(BOOK, table), id_: word})
 
 
-def with_shelf(shelf: str, words: Mapping[str, Any]) -> Whole:
-    return Whole(replace(BOOK, **{shelf: dict(words)}))
+def with_table(table: str, words: Mapping[str, Any]) -> Whole:
+    return Whole(replace(BOOK, **{table: dict(words)}))
 
 
 def with_rule(name: str, body: Callable[[Known], Conclusions], **changed: Any) -> Whole:
@@ -74,7 +74,7 @@ def with_rule(name: str, body: Callable[[Known], Conclusions], **changed: Any) -
         station=Station.RELIEF,
         **{**fields_of_chip, **changed},
     )
-    return with_shelf("rules", {**BOOK.rules, name: rule})
+    return with_table("rules", {**BOOK.rules, name: rule})
 
 
 def group(**changed: Any) -> LinkGroup:
@@ -84,7 +84,7 @@ def group(**changed: Any) -> LinkGroup:
 
 def with_group(changed: LinkGroup) -> Whole:
     """The book with that link group changed."""
-    return with_shelf("links", {**BOOK.links, CHIP: changed})
+    return with_table("links", {**BOOK.links, CHIP: changed})
 
 
 def with_link_source(source: Any) -> Whole:
@@ -138,7 +138,7 @@ def unseen(cause: str) -> Whole:
     """No check reveals anything that this cause is known by."""
     shown = set()
     for layout in BOOK.layouts.values():
-        seen = sight(WHOLE, layout)
+        seen = signatures(WHOLE, layout)
         if BOOK.causes[cause] in seen.causes:
             row = seen.likely[seen.causes.index(BOOK.causes[cause])]
             shown |= {f for f, known in zip(seen.findings, row, strict=True) if known}
@@ -146,53 +146,53 @@ def unseen(cause: str) -> Whole:
         i: replace(c, reveals=tuple(f for f in c.reveals if f not in shown))
         for i, c in BOOK.inspections.items()
     }
-    return with_shelf("inspections", checks)
+    return with_table("inspections", checks)
 
 
 def without_covered() -> Whole:
     """A task stands in for another that is not there."""
     gone = next(t for task in BOOK.tasks.values() for t in task.covers)
-    return with_shelf("tasks", {i: t for i, t in BOOK.tasks.items() if t is not gone})
+    return with_table("tasks", {i: t for i, t in BOOK.tasks.items() if t is not gone})
 
 
 NO_TITLE = Source("X", "", "strong")
 FINDING = replace(BEARING_KNOCK, id="somewhere_else")
 BROKEN: list[tuple[Callable[[Whole], Result], Callable[[], Whole], str]] = [
-    (names, lambda: but("causes", "oil_level_low", id="oil_level_lo"), "stands under oil_level_low"),
-    (names, lambda: with_shelf("causes", {**BOOK.causes, "Two words": replace(OIL_LEVEL_LOW, id="Two words")}), "is no id"),
-    (names, lambda: with_shelf("conditions", {**BOOK.conditions, "oil_level_low": replace(RELIEF_BLEEDS, id="oil_level_low")}), "on two shelves"),
+    (names, lambda: but("causes", "oil_level_low", id="oil_level_lo"), "is stored under oil_level_low"),
+    (names, lambda: with_table("causes", {**BOOK.causes, "Two words": replace(OIL_LEVEL_LOW, id="Two words")}), "is no id"),
+    (names, lambda: with_table("conditions", {**BOOK.conditions, "oil_level_low": replace(RELIEF_BLEEDS, id="oil_level_low")}), "is used twice, in causes and conditions"),
     (names, lambda: but("inspections", "read_the_stick", reveals=(FINDING,)), "read_the_stick: reveals names somewhere_else"),
     (names, lambda: but("layouts", "dry_sump_race", has=(FINDING,)), "layouts: dry_sump_race: has names"),
     (names, without_covered, "which is not among the tasks"),
-    (names, lambda: with_shelf("limits", {}), "which is not among the limits"),
-    (names, lambda: with_shelf("measures", {}), "which is not among the measures"),
-    (names, lambda: with_shelf("dimensions", {}), "which is not among the dimensions"),
-    (names, lambda: with_shelf("layouts", {}), "which is not among the layouts"),
+    (names, lambda: with_table("limits", {}), "which is not among the limits"),
+    (names, lambda: with_table("measures", {}), "which is not among the measures"),
+    (names, lambda: with_table("dimensions", {}), "which is not among the dimensions"),
+    (names, lambda: with_table("layouts", {}), "which is not among the layouts"),
     (names, lambda: Whole(BOOK, before=(replace(BEFORE[0], check=replace(BEFORE[0].check, id="gone")),)), "precedence of gone"),
     (names, lambda: with_rule("odd", lambda _: iter([is_present(FINDING)])), "rule odd: finding names somewhere_else"),
-    (names, lambda: Whole(BOOK, kept=frozenset({replace(BEFORE[0].check, id="gone")})), "looks always taken names gone"),
-    (sources, lambda: but("causes", "oil_level_low", source=NO_TITLE), "causes: oil_level_low: source 'X' lacks"),
+    (names, lambda: Whole(BOOK, kept=frozenset({replace(BEFORE[0].check, id="gone")})), "checks always recorded names gone"),
+    (sources, lambda: but("causes", "oil_level_low", source=NO_TITLE), "causes: oil_level_low: source 'X' has no title"),
     (sources, lambda: but("rules", SPUN, source=None), f"rules: {SPUN}: no source"),
     (sources, lambda: with_link_source(None), f"links: {CHIP}: relief_debris to relief_bleeds: no source"),
-    (sources, lambda: with_link_source(NO_TITLE), f"links: {CHIP}: relief_debris to fell_suddenly: source 'X' lacks"),
-    (names, lambda: with_group(group(id="chip_under_a_ball")), f"links: chip_under_a_ball stands under {CHIP}"),
-    (names, lambda: with_shelf("links", {**BOOK.links, "A chip": group(id="A chip")}), "'A chip' is no id"),
+    (sources, lambda: with_link_source(NO_TITLE), f"links: {CHIP}: relief_debris to fell_suddenly: source 'X' has no title"),
+    (names, lambda: with_group(group(id="chip_under_a_ball")), f"links: chip_under_a_ball is stored under {CHIP}"),
+    (names, lambda: with_table("links", {**BOOK.links, "A chip": group(id="A chip")}), "'A chip' is no id"),
     (names, lambda: with_group(group(effects={FINDING: (MOSTLY, JUDGEMENT)})), "names somewhere_else"),
     (sources, lambda: but("inspections", "read_the_stick", source=None), "minutes: a number without"),
     (sources, lambda: Whole(BOOK, before=(replace(BEFORE[0], source=NO_TITLE),)), "precedence of"),
     (strengths, lambda: with_rule("odd", odd_link), "0.123 is neither"),
     (strengths, lambda: but("causes", "oil_level_low", rate=3.3), "rate 3.3 is not"),
     (strengths, lambda: but("findings", "bearing_knock", background=0.1), "bearing_knock: background"),
-    (strengths, lambda: with_shelf("links", {}), "leads to nothing"),
-    (doubles, lambda: with_rule("again", same_link), f"in more than one place: again, {CHIP}"),
-    (doubles, lambda: with_rule("again", BOOK.rules[SPUN].does, matches=BOOK.rules[SPUN].matches), "conclude the same of the same"),
+    (strengths, lambda: with_table("links", {}), "leads to nothing"),
+    (duplicates, lambda: with_rule("again", same_link), f"in more than one place: again, {CHIP}"),
+    (duplicates, lambda: with_rule("again", BOOK.rules[SPUN].does, matches=BOOK.rules[SPUN].matches), "have the same conclusions"),
     (access, partial(without_opening, Access.SUMP_OFF), "sump_off cannot be opened"),
-    (access, partial(without_opening, Access.CAM_OUT), "has no place: cam_out"),
-    (access, lambda: needing(Access.SUMP_OFF, Access.TRAY_OFF), "wait for each other"),
-    (access, lambda: needing(Access.VALLEY_OPEN), "valley_open is not reached from outside"),
-    (access, too_late, "and lies behind it"),
-    (access, in_a_circle, "no order keeps every line"),
-    (access, lambda: but("inspections", "catch_sump_contents", needs_running=True), "ends running"),
+    (access, partial(without_opening, Access.CAM_OUT), "cannot be done: cam_out"),
+    (access, lambda: needing(Access.SUMP_OFF, Access.TRAY_OFF), "need each other in a circle"),
+    (access, lambda: needing(Access.VALLEY_OPEN), "valley_open cannot be reached from outside"),
+    (access, too_late, "but needs it open"),
+    (access, in_a_circle, "no order satisfies all precedence"),
+    (access, lambda: but("inspections", "catch_sump_contents", needs_running=True), "it cannot run"),
     (reached, partial(unseen, "gallery_crack"), "no check reveals gallery_crack"),
 ]  # fmt: skip
 
@@ -230,16 +230,16 @@ def rule(**changed: Any) -> Statement:
         (lambda: rule(non_matches=()), "no example of a non-match"),
         (lambda: rule(matches=(NOTHING,)), "concludes nothing on its match 1"),
         (lambda: rule(non_matches=(NOTHING, FLICKERS)), "fires on its non-match 2"),
-        (lambda: group(matches=(NOTHING,)), "match 1 makes none of relief_debris likelier"),
-        (lambda: group(non_matches=group().matches), "non-match 1 is as likely as the matches"),
+        (lambda: group(matches=(NOTHING,)), "match 1 makes none of relief_debris more probable"),
+        (lambda: group(non_matches=group().matches), "non-match 1 is as probable as the matches"),
     ],
 )
 def test_faults_of_examples_are_found(broken: Callable[[], Statement], fault: str) -> None:
     """Each broken statement has its fault; the same statement unbroken has none."""
-    found = list(of_statement(broken(), Bench(BOOK)))
+    found = list(of_statement(broken(), ExampleRunner(BOOK)))
     assert any(fault in f for f in found), found
-    assert not list(of_statement(group(), Bench(BOOK)))
-    assert not list(of_statement(rule(), Bench(BOOK)))
+    assert not list(of_statement(group(), ExampleRunner(BOOK)))
+    assert not list(of_statement(rule(), ExampleRunner(BOOK)))
 
 
 def test_examples_of_every_statement_are_run(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -342,7 +342,7 @@ def quick(monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 def test_every_shelf_of_the_book_is_checked() -> None:
-    assert set(SHELVES) == {f.name for f in fields(Book)}
+    assert set(TABLES) == {f.name for f in fields(Book)}
     assert examples in everything.CHECKS
 
 
@@ -368,14 +368,14 @@ def test_a_broken_book_ends_in_1(monkeypatch: pytest.MonkeyPatch) -> None:
     done = call("check")
     assert done.code == 1
     assert "1 WRONG" in done.out
-    assert f"- rules: {SPUN}: source 'X' lacks its title" in done.out
+    assert f"- rules: {SPUN}: source 'X' has no title" in done.out
     assert "1 thing is wrong." in done.out
     told = call("check", "--json")
     assert told.code == 1
     data = json.loads(told.out)
     assert data["faults"] == 1
     assert [c["faults"] for c in data["checks"] if c["id"] == "sources"] == [
-        [f"rules: {SPUN}: source 'X' lacks its title, or how far it can be trusted"]
+        [f"rules: {SPUN}: source 'X' has no title, or no statement of how far it can be trusted"]
     ]
 
 

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose.bookcheck.access import binding, first_things
+from diagnose.bookcheck.access import binding, predecessors
 from diagnose.bookcheck.shapes import Whole
 from knowledge.access import openings_for
 from knowledge.access.precedence import BEFORE, FIRST_OF, Before
@@ -30,7 +30,7 @@ def graph_of(
 ) -> nx.DiGraph[Node]:
     """Places and checks, an arrow from what comes first."""
     tree = openings_for(lambda f: f in has)
-    first = first_things(WHOLE, tree, has, checks, running)
+    first = predecessors(WHOLE, tree, has, checks, running)
     graph: nx.DiGraph[Node] = nx.DiGraph()
     graph.add_nodes_from(Access)
     graph.add_edges_from((before, node) for node, befores in first.items() for before in befores)

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import pytest
 
-from diagnose.bookcheck.duplicates import doubles
-from diagnose.bookcheck.examples import Bench, of_statement
+from diagnose.bookcheck.duplicates import duplicates
+from diagnose.bookcheck.examples import ExampleRunner, of_statement
 from diagnose.bookcheck.shapes import Whole
 from knowledge.book import the_book
 from knowledge.rule_api import Statement
 
 BOOK = the_book()
-BENCH = Bench(BOOK)
+RUNNER = ExampleRunner(BOOK)
 
 
 @pytest.mark.parametrize("statement", BOOK.statements, ids=lambda s: s.id)
@@ -21,9 +21,9 @@ def test_statement_fits_its_examples(statement: Statement) -> None:
     A rule without links concludes something on each match and nothing on each non-match. Links
     make some parent likelier on each match, and less likely than that on each non-match.
     """
-    assert not list(of_statement(statement, BENCH))
+    assert not list(of_statement(statement, RUNNER))
 
 
 def test_no_link_or_conclusion_is_stated_twice() -> None:
     """One fact, one home."""
-    assert not doubles(Whole(BOOK)).faults
+    assert not duplicates(Whole(BOOK)).faults

@@ -1,1 +1,1 @@
-"""Checks of the knowledge as a whole."""
+"""Check the knowledge as a whole: names, sources, strengths, access, examples."""

@@ -1,4 +1,4 @@
-"""Every layout has a whole tree of access, in which every check has its place and its turn."""
+"""Check that every layout has a complete access tree, and an order for all its checks."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from knowledge.work import Access, Inspection, Layout
 
 
 def access(whole: Whole) -> Result:
-    """The tree of every layout, and an order in which all lines of precedence are kept."""
+    """Check the access tree of every layout, and that one order satisfies all precedence."""
     faults: list[str] = []
     for layout in whole.book.layouts.values():
         faults += [f"layout {layout.id}: {fault}" for fault in of_layout(whole, layout)]
@@ -22,13 +22,13 @@ def access(whole: Whole) -> Result:
         "layouts": len(whole.book.layouts),
         "openings": len(Access),
         "inspections": len(whole.book.inspections),
-        "lines of precedence": len(whole.precedences),
+        "precedence constraints": len(whole.precedences),
     }
-    return Result("access", "every layout has a whole tree of access", count, tuple(faults))
+    return Result("access", "every layout has a complete access tree", count, tuple(faults))
 
 
 def of_layout(whole: Whole, layout: Layout) -> Iterator[str]:
-    """What is wrong with one layout's tree."""
+    """Yield what is wrong with one layout's tree."""
     tree = whole.tree(layout)
     missing = [a for a in Access if a not in tree]
     for place in missing:
@@ -37,46 +37,50 @@ def of_layout(whole: Whole, layout: Layout) -> Iterator[str]:
         made = AccessTree(tree)
         places = made.places
     except TangledAccessError as error:
-        yield f"its openings wait for each other: {error}"
+        yield f"its openings need each other in a circle: {error}"
         return
     for place in places:
         if Access.OUTSIDE not in made.closure(place):
-            yield f"{place} is not reached from outside"
+            yield f"{place} cannot be reached from outside"
     for check in whole.book.inspections.values():
         if check.access not in tree:
-            yield f"{check.id} has no place: {check.access} cannot be opened"
+            yield f"{check.id} cannot be done: {check.access} cannot be opened"
         elif check.needs_running and made.closure(check.access) & ENDS_RUNNING - CLOSED_TO_RUN:
-            yield f"{check.id} runs the engine behind {check.access}, which ends running"
+            yield f"{check.id} runs the engine, but after {check.access} it cannot run"
     if missing:
         return
     checks = tuple(whole.book.inspections.values())
     for line in binding(whole.before, layout.has, checks):
         if line.opening in made.closure(line.check.access):
-            yield f"{line.check.id} must come before {line.opening}, and lies behind it"
+            yield f"{line.check.id} must come before {line.opening}, but needs it open"
     try:
-        TopologicalSorter(first_things(whole, tree, layout.has, checks)).prepare()
+        TopologicalSorter(predecessors(whole, tree, layout.has, checks)).prepare()
     except CycleError as error:
-        yield f"no order keeps every line: {' -> '.join(str(n) for n in error.args[1])}"
+        yield f"no order satisfies all precedence: {' -> '.join(str(n) for n in error.args[1])}"
 
 
 def binding(
     before: Iterable[Before], has: Collection[Finding], checks: Collection[Inspection]
 ) -> Iterator[Before]:
-    """Lines that hold for an engine with these features, where these checks are wanted."""
+    """Yield the constraints that apply to an engine with these features and these checks."""
     wanted = {c.id for c in checks}
     for line in before:
         if line.check.id in wanted and not set(line.not_with) & set(has):
             yield line
 
 
-def first_things(
+def predecessors(
     whole: Whole,
     tree: Mapping[Access, Opening],
     has: Collection[Finding],
     checks: Collection[Inspection],
     running: bool = True,
 ) -> dict[str, set[str]]:
-    """For each place and check what comes first: openings, precedence, running before its end."""
+    """Return what must come before each place and check.
+
+    Openings, precedence and, with ``running``, checks of the running engine before places that end
+    running.
+    """
     first: dict[str, set[str]] = {place: {*opening.needs} for place, opening in tree.items()}
     first |= {check.id: {check.access} for check in checks}
     for line in binding(whole.before, has, checks):
@@ -93,9 +97,9 @@ def first_things(
 def _add_running(
     first: dict[str, set[str]], tree: Mapping[Access, Opening], checks: Collection[Inspection]
 ) -> None:
-    """What needs the engine running comes before what ends that.
+    """Put the checks of the running engine before the places that end running.
 
-    A check that lies behind a drain or a filter closes these again itself.
+    A check behind a drain or a filter closes these itself.
     """
     made = AccessTree(tree)
     for check in checks:

@@ -1,7 +1,7 @@
-"""Every cause shows itself to some check, and causes that look alike can be told apart.
+"""Check that some check reveals every cause, and which causes no finding distinguishes.
 
-Each cause is taken alone, on each layout that can have it, from the same table of
-P(finding | cause) that plans are made with.
+Each cause is considered alone, on each layout that can have it, with the table of
+P(finding | cause) that plans use.
 """
 
 from __future__ import annotations
@@ -19,18 +19,18 @@ from diagnose.planning.single_cause import Array, single_cause_model
 from knowledge.model import Cause, Finding, Kind, Stage
 from knowledge.work import Layout
 
-SHOWN = 0.25  #: a check reveals a cause that shows the finding at least so often
-RAISED = 3.0  #: and so many times as often as an engine with nothing wrong
-TELLING = 10.0  #: a finding tells two causes apart where it is so many times likelier under one
-SHARED = 0.5  #: neighbours share so much of what the less known of them is known by
-SURE = 0.5  #: and is found, or found wanting, at least so often under that one
+SHOWN = 0.25  #: least P(finding | cause) for a check to reveal the cause
+RAISED = 3.0  #: least ratio of that to P(finding | nothing wrong)
+TELLING = 10.0  #: least likelihood ratio of a finding that distinguishes two causes
+SHARED = 0.5  #: least share of common findings that makes two causes similar
+SURE = 0.5  #: least probability of the finding, or of its absence, under one of them
 _NOTHING = "nothing wrong"
-_CHANCE = 0.5  #: any prior: only what each cause shows is read off the table
+_CHANCE = 0.5  #: any prior; only P(finding | cause) is used
 
 
 @dataclass(frozen=True, slots=True)
 class Pair:
-    """Two causes that look alike, and on how many layouts."""
+    """Two similar causes, and the number of layouts with both."""
 
     one: Cause
     other: Cause
@@ -38,29 +38,29 @@ class Pair:
 
 
 @dataclass(frozen=True)
-class Sight:
-    """What each cause alone shows on one layout, of what can be learnt there."""
+class Signatures:
+    """What each cause alone shows on one layout; arrays have a row for each cause."""
 
     causes: tuple[Cause, ...]
     findings: tuple[Finding, ...]
-    shows: Array  #: P(finding | cause), a row for each cause
-    background: Array  #: P(finding | nothing wrong)
-    by_check: NDArray[np.bool_]  #: whether a check reveals the finding
+    shows: Array  #: P(finding | cause), shape (causes, findings)
+    background: Array  #: P(finding | nothing wrong), shape (findings,)
+    by_check: NDArray[np.bool_]  #: whether a check reveals the finding, shape (findings,)
 
     @property
     def outside(self) -> NDArray[np.bool_]:
-        """Which of them are learnt without dismantling."""
+        """Which findings need no dismantling, shape (findings,)."""
         return np.array([f.stage is not Stage.OPENED for f in self.findings])
 
     @property
     def likely(self) -> NDArray[np.bool_]:
-        """Which findings each cause is known by."""
+        """Which findings each cause is known by, shape (causes, findings)."""
         known: NDArray[np.bool_] = (self.shows >= SHOWN) & (self.shows >= RAISED * self.background)
         return known
 
 
-def sight(whole: Whole, layout: Layout) -> Sight:
-    """The table of one layout."""
+def signatures(whole: Whole, layout: Layout) -> Signatures:
+    """Return the table of one layout."""
     conclusions = whole.concluded[layout]
     network = causegraph.as_network(causegraph.build(whole.book.causes, conclusions))
     widened = Network({**network.prior, _NOTHING: _CHANCE}, network.leak, network.parents)
@@ -78,7 +78,7 @@ def sight(whole: Whole, layout: Layout) -> Sight:
         and (f in revealed or (f.stage is Stage.KNOWN and f not in settled))
     )
     shows = np.array([table.shows[f.id] for f in findings]).T
-    return Sight(
+    return Signatures(
         tuple(whole.book.causes[c] for c in table.causes[:-1]),
         findings,
         shows[:-1],
@@ -88,11 +88,11 @@ def sight(whole: Whole, layout: Layout) -> Sight:
 
 
 def reached(whole: Whole) -> Result:
-    """Whether some check that the layout allows reveals each cause it can have."""
+    """Check that each layout allows some check that reveals each cause it can have."""
     faults = []
     count = 0
     for layout in whole.book.layouts.values():
-        seen = sight(whole, layout)
+        seen = signatures(whole, layout)
         shown = np.asarray((seen.likely & seen.by_check).any(axis=1))
         count += len(seen.causes)
         faults += [
@@ -108,24 +108,24 @@ def reached(whole: Whole) -> Result:
 
 @dataclass(frozen=True, slots=True)
 class Likeness:
-    """Neighbours, which share something they are known by, and those that stay alike."""
+    """Pairs of similar causes, and those that no finding distinguishes."""
 
-    neighbours: int
-    never: tuple[Pair, ...]  #: no finding tells them apart
-    opened: tuple[Pair, ...]  #: only a finding behind a cover does
+    neighbours: int  #: number of similar pairs
+    never: tuple[Pair, ...]  #: no finding distinguishes them
+    opened: tuple[Pair, ...]  #: only a finding behind a cover distinguishes them
 
 
 def alike(whole: Whole) -> Likeness:
-    """Every pair of neighbours that cannot be told apart, at all or from outside."""
+    """Find every pair of similar causes that no finding, or none from outside, distinguishes."""
     neighbours: set[tuple[Cause, Cause]] = set()
     never: dict[tuple[Cause, Cause], int] = {}
     opened: dict[tuple[Cause, Cause], int] = {}
     for layout in whole.book.layouts.values():
-        seen = sight(whole, layout)
+        seen = signatures(whole, layout)
         for a, others in _neighbours(seen):
-            told = telling(seen.shows[a], seen.shows[others])
-            any_does = np.asarray(told.any(axis=1))
-            outside_does = np.asarray((told & seen.outside).any(axis=1))
+            distinguishes = telling(seen.shows[a], seen.shows[others])
+            any_does = np.asarray(distinguishes.any(axis=1))
+            outside_does = np.asarray((distinguishes & seen.outside).any(axis=1))
             for b, by_any, by_outside in zip(others, any_does, outside_does, strict=True):
                 pair = seen.causes[a], seen.causes[b]
                 neighbours.add(pair)
@@ -137,15 +137,15 @@ def alike(whole: Whole) -> Likeness:
 
 
 def telling(one: Array, other: Array) -> NDArray[np.bool_]:
-    """Which findings tell two causes apart, by being there or by not being there."""
+    """Return which findings distinguish two causes, by their presence or their absence."""
     high, low = np.maximum(one, other), np.minimum(one, other)
     there = (high >= SURE) & (high >= TELLING * low)
     gone = (1.0 - low >= SURE) & (1.0 - low >= TELLING * (1.0 - high))
     return np.asarray(there | gone)
 
 
-def _neighbours(seen: Sight) -> Iterator[tuple[int, NDArray[np.intp]]]:
-    """For each cause the later ones that share enough of what they are known by."""
+def _neighbours(seen: Signatures) -> Iterator[tuple[int, NDArray[np.intp]]]:
+    """Yield for each cause the later ones that are similar to it."""
     known = seen.likely.astype(np.float64)
     shared = known @ known.T
     own = np.diag(shared)

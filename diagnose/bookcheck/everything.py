@@ -1,4 +1,4 @@
-"""The whole check: every room's result in order, and the causes that look alike."""
+"""Run every check of the book in order."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from diagnose.bookcheck.access import access
 from diagnose.bookcheck.distinguishability import Likeness, alike, reached
-from diagnose.bookcheck.duplicates import doubles, strengths
+from diagnose.bookcheck.duplicates import duplicates, strengths
 from diagnose.bookcheck.examples import examples, never_fired
 from diagnose.bookcheck.names import names
 from diagnose.bookcheck.shapes import Result, Whole
@@ -19,7 +19,7 @@ CHECKS: tuple[Callable[[Whole], Result], ...] = (
     names,
     sources,
     strengths,
-    doubles,
+    duplicates,
     access,
     reached,
     examples,
@@ -28,21 +28,21 @@ CHECKS: tuple[Callable[[Whole], Result], ...] = (
 
 @dataclass(frozen=True, slots=True)
 class Checked:
-    """What came of it."""
+    """The results of all checks."""
 
     results: tuple[Result, ...]
     alike: Likeness
-    cases: int  #: how many the rules were tried on
-    silent: tuple[Statement, ...]  #: rules and link groups that fired in none of them
+    cases: int  #: number of cases the rules were run on
+    silent: tuple[Statement, ...]  #: rules and link groups that fired in no case
 
     @property
     def faults(self) -> int:
-        """How many things are wrong."""
+        """Number of faults."""
         return sum(len(r.faults) for r in self.results)
 
 
 def everything(whole: Whole, cases: Mapping[str, Facts]) -> Checked:
-    """Check the book; ``cases`` are facts of real jobs, to see which rules they never need."""
+    """Check the book; ``cases``: facts of real jobs, to find rules that fire in none of them."""
     results = tuple(check(whole) for check in CHECKS)
     silent = tuple(never_fired(whole.book, cases)) if cases else ()
     return Checked(results, alike(whole), len(cases), silent)

@@ -16,35 +16,35 @@ from knowledge.book import Book
 from knowledge.model import State
 from knowledge.rule_api import Conclusion, Example, Link, LinkGroup, Rule, Statement
 
-RISEN = 1.01  #: a parent counts as likelier from this factor on
+RISEN = 1.01  #: factor from which a parent counts as more probable
 
 
 @dataclass
-class Bench:
-    """Where rules are tried; each network is made once, for most examples share one."""
+class ExampleRunner:
+    """Runs the rules on examples; builds each network once, since most examples share one."""
 
     book: Book
-    _made: dict[object, tuple[Graph, Network]] = field(default_factory=dict)
+    _built: dict[object, tuple[Graph, Network]] = field(default_factory=dict)
 
-    def taken(self, facts: Facts) -> tuple[InferenceResult, Graph, Network]:
-        """Facts taken through rules and graph."""
+    def run(self, facts: Facts) -> tuple[InferenceResult, Graph, Network]:
+        """Return what follows from these facts, with cause graph and network."""
         conclusions = infer(self.book.statements, facts)
         key = (
             frozenset(conclusions.links),
             frozenset(conclusions.shifts),
             frozenset(conclusions.excluded),
         )
-        if key not in self._made:
+        if key not in self._built:
             graph = causegraph.build(self.book.causes, conclusions)
-            self._made[key] = graph, causegraph.as_network(graph)
-        return conclusions, *self._made[key]
+            self._built[key] = graph, causegraph.as_network(graph)
+        return conclusions, *self._built[key]
 
 
 def examples(whole: Whole) -> Result:
     """Run every rule and link group on its own examples."""
-    statements, bench = whole.book.statements, Bench(whole.book)
+    statements, runner = whole.book.statements, ExampleRunner(whole.book)
     faults = [
-        f"{kind_of(s)} {s.id}: {fault}" for s in statements for fault in of_statement(s, bench)
+        f"{kind_of(s)} {s.id}: {fault}" for s in statements for fault in of_statement(s, runner)
     ]
     count = {
         "rules": len(whole.book.rules),
@@ -59,7 +59,7 @@ def kind_of(statement: Statement) -> str:
     return "rule" if isinstance(statement, Rule) else "links"
 
 
-def of_statement(statement: Statement, bench: Bench) -> Iterator[str]:
+def of_statement(statement: Statement, runner: ExampleRunner) -> Iterator[str]:
     """Yield what is wrong with the examples of a rule or link group, or with its result there."""
     if not statement.says.endswith((".", "!")):
         yield "its first line is not the sentence a person is shown"
@@ -68,7 +68,7 @@ def of_statement(statement: Statement, bench: Bench) -> Iterator[str]:
             yield f"it has no example of a {label}"
     names = subjects(statement)
     if names:
-        yield from _of_links(statement, names, bench)
+        yield from _of_links(statement, names, runner)
     elif isinstance(statement, Rule):
         yield from _of_others(statement)
 
@@ -107,30 +107,30 @@ def _of_others(rule: Rule) -> Iterator[str]:
             yield f"fires on its non-match {number}"
 
 
-def _of_links(statement: Statement, names: set[str], bench: Bench) -> Iterator[str]:
-    """Some parent of its links is likelier on each match, and less likely on each non-match."""
+def _of_links(statement: Statement, names: set[str], runner: ExampleRunner) -> Iterator[str]:
+    """Some parent of its links is more probable on each match, and less likely on each non-match."""
     least = dict.fromkeys(names, 1.0)
     for number, example in enumerate(statement.matches, 1):
-        before, after = beliefs(example, names, bench)
+        before, after = beliefs(example, names, runner)
         risen = [n for n in names if n in after and after[n] > before[n] * RISEN]
         if not risen:
-            yield f"match {number} makes none of {', '.join(sorted(names))} likelier"
+            yield f"match {number} makes none of {', '.join(sorted(names))} more probable"
         least = {n: min(least[n], after.get(n, 0.0)) for n in risen if n in least}
     if not least:
-        yield "no cause of its links is likelier on every match"
+        yield "no cause of its links is more probable on every match"
         return
     for number, example in enumerate(statement.non_matches, 1):
-        _, after = beliefs(example, set(least), bench)
+        _, after = beliefs(example, set(least), runner)
         if all(after.get(n, 0.0) >= least[n] for n in least):
-            yield f"non-match {number} is as likely as the matches"
+            yield f"non-match {number} is as probable as the matches"
 
 
 def beliefs(
-    example: Example, names: set[str], bench: Bench
+    example: Example, names: set[str], runner: ExampleRunner
 ) -> tuple[dict[str, float], dict[str, float]]:
     """Before and after: P(parent) with no evidence and with the example's."""
     facts = facts_of(example)
-    conclusions, graph, network = bench.taken(facts)
+    conclusions, graph, network = runner.run(facts)
     evidence = gather(facts.observations, conclusions, graph)
     flat = {n: Likelihood(1.0, 1.0) for n in names if n in graph}
     before = posterior(network, flat).marginal
@@ -143,17 +143,17 @@ def never_fired(book: Book, cases: Mapping[str, Facts]) -> list[Statement]:
 
     A link group fires where one of its links leads to something that was seen or denied.
     """
-    silent, bench = dict.fromkeys(book.statements), Bench(book)
+    silent, runner = dict.fromkeys(book.statements), ExampleRunner(book)
     for facts in cases.values():
-        for rule in _fired(facts, bench):
+        for rule in _fired(facts, runner):
             silent.pop(rule, None)
     return list(silent)
 
 
-def _fired(facts: Facts, bench: Bench) -> Iterable[Statement]:
-    conclusions, graph, network = bench.taken(facts)
-    heard = gather(facts.observations, conclusions, graph)
-    above = network.ancestors(set(heard))
+def _fired(facts: Facts, runner: ExampleRunner) -> Iterable[Statement]:
+    conclusions, graph, network = runner.run(facts)
+    evidence = gather(facts.observations, conclusions, graph)
+    above = network.ancestors(set(evidence))
     yield from (t.rule for t in conclusions.derived.values())
     yield from (rule for rule, _ in conclusions.shifts)
     yield from (t.rule for t in conclusions.excluded.values())

@@ -1,4 +1,4 @@
-"""Every word that another names stands in the book under its own id; every id means one thing."""
+"""Check that every reference is to a word of the book, and that ids are unique."""
 
 from __future__ import annotations
 
@@ -12,8 +12,8 @@ from knowledge.model import Cause, Condition, Finding, Limit, Measure, Quantity
 from knowledge.rule_api import Example, Rule
 from knowledge.work import Inspection, Layout, Task
 
-#: on which shelf a word of each kind stands
-_SHELF: dict[type, str] = {
+#: the table of the book for each type of word
+_TABLE: dict[type, str] = {
     Cause: "causes",
     Condition: "conditions",
     Finding: "findings",
@@ -25,21 +25,21 @@ _SHELF: dict[type, str] = {
     Task: "tasks",
 }
 _NAME = re.compile(r"[a-z][a-z0-9_]*")
-#: a case names words of these shelves in one breath
-_ONE_BREATH = ("causes", "conditions", "findings", "measures")
+#: tables that share one set of ids in a case file
+_SHARED_IDS = ("causes", "conditions", "findings", "measures")
 
 
 def names(whole: Whole) -> Result:
-    """Ids, and every reference from word to word."""
+    """Check ids, and every reference from word to word."""
     faults = list(_ids(whole))
     count = 0
     for where, word in referred(whole):
         count += 1
-        shelf = _SHELF[type(word)]
-        if getattr(whole.book, shelf).get(word.id) is not word:
-            faults.append(f"{where} names {word.id}, which is not among the {shelf}")
+        table = _TABLE[type(word)]
+        if getattr(whole.book, table).get(word.id) is not word:
+            faults.append(f"{where} names {word.id}, which is not among the {table}")
     faults += _layouts_of_profiles(whole)
-    words = sum(len(words) for _, words in whole.shelves())
+    words = sum(len(words) for _, words in whole.tables())
     return Result(
         "names", "every name is a word of the book", {"words": words, "names": count}, tuple(faults)
     )
@@ -47,38 +47,38 @@ def names(whole: Whole) -> Result:
 
 def _ids(whole: Whole) -> Iterator[str]:
     seen: dict[str, str] = {}
-    for shelf, words in whole.shelves():
+    for table, words in whole.tables():
         for id_, word in words.items():
             if id_ != word.id:
-                yield f"{shelf}: {word.id} stands under {id_}"
+                yield f"{table}: {word.id} is stored under {id_}"
             if not _NAME.fullmatch(id_):
-                yield f"{shelf}: '{id_}' is no id; small letters, figures and _"
-            if shelf in _ONE_BREATH and seen.setdefault(id_, shelf) != shelf:
-                yield f"{id_} is on two shelves, {seen[id_]} and {shelf}"
+                yield f"{table}: '{id_}' is no id; use small letters, figures and _"
+            if table in _SHARED_IDS and seen.setdefault(id_, table) != table:
+                yield f"{id_} is used twice, in {seen[id_]} and {table}"
 
 
 def referred(whole: Whole) -> Iterator[tuple[str, Any]]:
-    """Every word named by another, with who names it."""
-    for shelf, words in whole.shelves():
+    """Yield every word that another names, with the place that names it."""
+    for table, words in whole.tables():
         for word in words.values():
             for field, value in inside(word):
-                if type(value) in _SHELF:
-                    yield f"{shelf}: {word.id}: {field}", value
+                if type(value) in _TABLE:
+                    yield f"{table}: {word.id}: {field}", value
     for rule in whole.book.rules.values():
         yield from _concluded(rule)
-    yield from (("looks always taken", check) for check in whole.kept)
+    yield from (("checks always recorded", check) for check in whole.kept)
     for line in whole.precedences:
         for field, value in inside(line):
-            if type(value) in _SHELF:
+            if type(value) in _TABLE:
                 yield f"precedence of {line.check.id}: {field}", value
 
 
 def _concluded(rule: Rule) -> Iterator[tuple[str, Any]]:
-    """Words in what a rule concludes of its own examples."""
+    """Yield the words in the conclusions of a rule on its own examples."""
     for example in (*rule.matches, *rule.non_matches, Example()):
         for conclusion in yields(rule, example):
             for field, value in inside(conclusion):
-                if type(value) in _SHELF:
+                if type(value) in _TABLE:
                     yield f"rule {rule.id}: {field}", value
 
 

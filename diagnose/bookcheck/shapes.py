@@ -1,4 +1,4 @@
-"""What is checked and what a check says; imported by whatever checks or tells of it."""
+"""What is checked, and the result of one check."""
 
 from __future__ import annotations
 
@@ -17,8 +17,8 @@ from knowledge.rule_api import Link, Statement
 from knowledge.work import Access, Inspection, Layout
 
 Has = Callable[[Finding], bool]
-#: the shelves of a book that hold words with an id
-SHELVES = (
+#: the tables of a book that hold words by id
+TABLES = (
     "causes",
     "conditions",
     "findings",
@@ -38,7 +38,7 @@ SHELVES = (
 
 @dataclass(frozen=True)
 class Whole:
-    """The book and what stands beside it: what opens what, what must be seen before what."""
+    """The book with the rules of access and precedence."""
 
     book: Book
     before: tuple[Before, ...] = BEFORE
@@ -48,12 +48,12 @@ class Whole:
 
     @property
     def precedences(self) -> list[Before | FirstOf]:
-        """Every line of what must be seen before what."""
+        """Every constraint of what must be looked at before what."""
         return [*self.before, *self.first_of]
 
     @cached_property
     def concluded(self) -> dict[Layout, InferenceResult]:
-        """What the rules conclude of an engine of which only the layout is known."""
+        """Conclusions of the rules for each layout, if nothing else is known."""
         found = {}
         for layout in self.book.layouts.values():
             observations = {f: Observation(State.PRESENT) for f in layout.has}
@@ -63,14 +63,14 @@ class Whole:
 
     @cached_property
     def links(self) -> dict[Link, list[Statement]]:
-        """Every link there is on some layout, or where nothing is known, with what states it."""
+        """Every link on some layout, or if nothing is known, with the rules and groups that state it."""
         found = dict(infer(self.book.statements, Facts()).links)
         for conclusions in self.concluded.values():
             found |= conclusions.links
         return found
 
     def tree(self, layout: Layout) -> dict[Access, Opening]:
-        """What opens what on an engine of this layout, made once."""
+        """The openings of an engine of this layout."""
         return self._trees[layout]
 
     @cached_property
@@ -78,15 +78,15 @@ class Whole:
         layouts = self.book.layouts.values()
         return {x: self.openings(frozenset(x.has).__contains__) for x in layouts}
 
-    def shelves(self) -> Iterator[tuple[str, Mapping[str, Any]]]:
-        """Each shelf with its words by id."""
-        for name in SHELVES:
+    def tables(self) -> Iterator[tuple[str, Mapping[str, Any]]]:
+        """Yield each table's name and its words by id."""
+        for name in TABLES:
             yield name, getattr(self.book, name)
 
 
 @dataclass(frozen=True, slots=True)
 class Result:
-    """One check: what was looked at, how much of it, and what is wrong, a line each."""
+    """One check: what was checked, counts, and what is wrong, one line each."""
 
     id: str
     says: str  #: completes "checked: ..."
@@ -95,9 +95,9 @@ class Result:
 
 
 def inside(thing: Any, name: str = "") -> Iterator[tuple[str, Any]]:
-    """Every value in a field of a word, with the field's name, also in tuples and tables.
+    """Yield every value in the fields of a word, with the field's name, also in tuples and dicts.
 
-    A table's keys count as names; a value that is a word is given, not gone into.
+    The keys of a dict are part of the name; words among the values are not searched further.
     """
     for field in fields(thing):
         yield from _each(getattr(thing, field.name), f"{name}{field.name}")

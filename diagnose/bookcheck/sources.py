@@ -1,4 +1,4 @@
-"""Every statement and every number has a source, or a mark that it has none."""
+"""Check that every statement and number has a source, or a mark that it has none."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from knowledge.rule_api import LinkGroup
 
 
 def sources(whole: Whole) -> Result:
-    """Sources of words, openings, lines of precedence and cautions, and of each number in them."""
+    """Check words, openings, precedence and cautions, and each number in them."""
     faults: list[str] = []
     count = {"statements": 0, "numbers": 0, "sources": 0}
     seen: set[Source] = set()
@@ -41,13 +41,13 @@ def sources(whole: Whole) -> Result:
 
 
 def _things(whole: Whole) -> Iterator[tuple[str, Any]]:
-    for shelf, words in whole.shelves():
+    for table, words in whole.tables():
         for word in words.values():
             if isinstance(word, LinkGroup):
                 for link in word.links:
                     yield f"links: {word.id}: {link.parent.id} to {link.child.id}", link
             else:
-                yield f"{shelf}: {word.id}", word
+                yield f"{table}: {word.id}", word
     openings = {
         id(opening): (f"opening {opening.access} of {layout.id}", opening)
         for layout in whole.book.layouts.values()
@@ -60,7 +60,7 @@ def _things(whole: Whole) -> Iterator[tuple[str, Any]]:
 
 def _unfit(name: str, source: Source) -> Iterable[str]:
     if not (source.key and source.title and source.trust):
-        yield f"{name}: source '{source.key}' lacks its title, or how far it can be trusted"
+        yield f"{name}: source '{source.key}' has no title, or no statement of how far it can be trusted"
 
 
 def _own(thing: Any) -> list[Source]:
@@ -68,7 +68,7 @@ def _own(thing: Any) -> list[Source]:
 
 
 def _numbers(thing: Any, sourced: bool) -> Iterator[tuple[str, bool]]:
-    """Each number in a statement, and whether it or what holds it has a source."""
+    """Yield each number's field, and whether the number or its statement has a source."""
     for field in fields(thing):
         yield from _held(field.name, getattr(thing, field.name), sourced)
 

@@ -1,1 +1,1 @@
-"""Finds the word of the knowledge a person means."""
+"""Find words of the book from everyday or misspelt phrases."""

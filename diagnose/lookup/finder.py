@@ -1,4 +1,4 @@
-"""Find what a person meant by an everyday or misspelt phrase; imported by ``cli`` and ``entry``."""
+"""Find what a person meant by an everyday or misspelt phrase."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ Word = (
     | Rule
     | Task
 )
-#: the sorts of word there are, and the shelf of the book each stands on
+#: kinds of word: type, and name of the table in the book
 KINDS: dict[str, tuple[type, str]] = {
     "finding": (Finding, "findings"),
     "cause": (Cause, "causes"),
@@ -43,16 +43,16 @@ KINDS: dict[str, tuple[type, str]] = {
     "links": (LinkGroup, "links"),
 }
 
-_FAINT = 0.5  #: what a word that says little is worth beside another
-_SWAPPED = 0.9  #: how alike two words are, of 1, of which one has two letters swapped
-STRETCH, PART = 3, 0.8  #: words in a row looked up by themselves, and how far that is trusted
-_BEGINS, _LONGER = 0.85, 0.5  #: how alike a word's beginning is, misspelt or itself a word
-_CLOSE = 82.0  #: how alike two words must be, of 100, to be one misspelt
+_FAINT = 0.5  #: weight of a common word beside another
+_SWAPPED = 0.9  #: similarity, 0 to 1, of two words that differ by two swapped letters
+STRETCH, PART = 3, 0.8  #: length of a part of a long text, and how far its score counts
+_BEGINS, _LONGER = 0.85, 0.5  #: similarity of a word and its beginning: misspelt, or itself a word
+_CLOSE = 82.0  #: least similarity, 0 to 100, of a misspelt word
 
 
 @dataclass(frozen=True, slots=True)
 class Hit:
-    """A word of the book and how well it fits, 0 to 1."""
+    """A word of the book and how well it matches, 0 to 1."""
 
     word: Word
     score: float
@@ -65,26 +65,26 @@ class Finder:
     book: Book
 
     @cached_property
-    def _said(self) -> list[tuple[Word, list[str], float]]:
+    def _tokenised(self) -> list[tuple[Word, list[str], float]]:
         return [(w, tokens(text), trust) for w in self._words() for text, trust in _texts(w)]
 
     @cached_property
     def known(self) -> frozenset[str]:
-        """Every word the book is written in, cut short."""
-        return frozenset(token for _, said, _ in self._said for token in said)
+        """Every stem used in the book."""
+        return frozenset(token for _, text, _ in self._tokenised for token in text)
 
     @cached_property
     def _phrases(self) -> list[tuple[Word, frozenset[str], float]]:
         out = []
-        for word, said, trust in self._said:
-            found = frozenset(joined(said, self.known))
+        for word, text, trust in self._tokenised:
+            found = frozenset(joined(text, self.known))
             if found:
                 out.append((word, found, trust))
         return out
 
     @cached_property
     def _weight(self) -> dict[str, float]:
-        """Rare words tell more."""
+        """Weights of stems; rare stems weigh more."""
         seen: Counter[str] = Counter()
         for _, found, _ in self._phrases:
             seen.update(found)
@@ -97,7 +97,7 @@ class Finder:
             yield from shelf(self.book, kind)
 
     def _close(self, token: str) -> dict[str, float]:
-        """Words of the book that ``token`` may be, and how alike they are, 0 to 1."""
+        """Stems of the book that ``token`` may mean, with their similarity, 0 to 1."""
         if token in self._weight:
             return {token: 1.0, **dict.fromkeys(self._longer(token), _LONGER)}
         from rapidfuzz import fuzz, process
@@ -114,14 +114,17 @@ class Finder:
         return close
 
     def _longer(self, token: str) -> list[str]:
-        """Words of the book that begin like ``token``, or as which it begins."""
+        """Stems of the book that begin with ``token``, or that ``token`` begins with."""
         if len(token) < 4:
             return []
         known = (w for w in self._weight if len(w) >= 4)
         return [w for w in known if w != token and (w.startswith(token) or token.startswith(w))]
 
     def find(self, text: str, kinds: tuple[type, ...] = (), how_many: int = 8) -> list[Hit]:
-        """The words that fit best, best first: the whole text, or a stretch of a long one."""
+        """The words that match best, best first: by the whole text, or by a part of a long one.
+
+        ``kinds``: only words of these types.
+        """
         asked = list(dict.fromkeys(joined(tokens(text), self.known)))[:40]
         if not asked:
             return []
@@ -138,11 +141,11 @@ class Finder:
             ]
             if not any(matches):
                 continue
-            said = sum(self._weight[w] for w in found)
+            total_weight = sum(self._weight[w] for w in found)
             for first, last, total, share in parts:
                 here = [(worth[k], m) for k, m in enumerate(matches[first:last], first) if m]
                 got = sum(value * m[0] for value, m in here)
-                covers = sum(self._weight[w] for w in {m[1] for _, m in here}) / said
+                covers = sum(self._weight[w] for w in {m[1] for _, m in here}) / total_weight
                 score = trust * share * (got / total) * (0.55 + 0.45 * covers)
                 old = best.get(id(word))
                 if score and (old is None or score > old.score):
@@ -152,7 +155,7 @@ class Finder:
 
 
 def _order(hit: Hit) -> tuple[float, int, float, str]:
-    """Best first; of those that fit alike, in the order of the kinds."""
+    """Best first; equal scores in the order of the kinds."""
     place = next(i for i, (sort, _) in enumerate(KINDS.values()) if isinstance(hit.word, sort))
     return -round(hit.score, 2), place, -hit.score, hit.word.id
 
@@ -162,7 +165,7 @@ def _raise(close: dict[str, float], word: str, likeness: float) -> None:
 
 
 def _stretches(worth: list[float]) -> list[tuple[int, int, float, float]]:
-    """The whole, and every few words in a row of a longer text: from, to, worth, trust."""
+    """The whole text and, of a long one, every few words in a row: from, to, weight, trust."""
     count = len(worth)
     found = [(0, count, sum(worth), 1.0)]
     if count > STRETCH:
@@ -185,12 +188,12 @@ def _swapped(a: str, b: str) -> bool:
 
 
 def shelf(book: Book, kind: str) -> list[Word]:
-    """Every word of one kind, in the book's order."""
+    """Return every word of one kind, in the book's order."""
     return list(getattr(book, KINDS[kind][1]).values())
 
 
 def _texts(word: Word) -> Iterable[tuple[str, float]]:
-    """The phrases a word goes by, with how far each can be trusted to mean it."""
+    """Yield the phrases for a word, with how far each is trusted to mean it, 0 to 1."""
     if isinstance(word, Rule | LinkGroup):
         yield word.id.replace("_", " "), 0.6
         yield word.says, 0.6

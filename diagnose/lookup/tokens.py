@@ -1,4 +1,4 @@
-"""What a person typed, cut into words that can be compared; imported by ``lookup`` and ``cli``."""
+"""Split text into stems that can be compared."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ _DOUBLED = frozenset("bdgmnprt")  #: doubled before an ending: plugged, slipping
 
 
 def tokens(text: str) -> list[str]:
-    """The words that matter, folded onto one spelling each.
+    """The stems of the significant words, one spelling for synonyms.
 
     >>> tokens("Won't leak?") == tokens("it does not leak")
     True
@@ -59,12 +59,12 @@ def stem(word: str) -> str:
     return word.removesuffix("e") if len(word) > 4 else word
 
 
-#: every other name of a thing, cut short like a typed word, and the one it goes by
+#: stem of every synonym, and the stem that stands for it
 OTHER_NAMES: dict[str, str] = {stem(k): stem(v) for k, v in ALIKE.items() if v}
 
 
 def joined(words: list[str], known: Collection[str]) -> list[str]:
-    """Two words in a row as one, where the book writes them as one.
+    """Join two words in a row that the book writes as one.
 
     >>> joined(["drain", "back", "valv"], {"drainback"})
     ['drainback', 'valv']
