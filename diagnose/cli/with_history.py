@@ -41,6 +41,7 @@ class Remembered:
     shop: Shop | None = None
     learned: Learned | None = None
     line: str = ""
+    whole: tuple[str, ...] = ()  #: the path and the command in the line, never broken
     pace: float = 1.0  #: this shop's minutes for each minute of the book
 
     @property
@@ -53,7 +54,12 @@ class Remembered:
         """That the shop's jobs are part of the answer, for its document."""
         if self.shop is None or self.learned is None:
             return None
-        return ShopNote(folder=str(self.shop.folder), jobs=self.learned.jobs, says=self.line)
+        return ShopNote(
+            folder=str(self.shop.folder),
+            jobs=self.learned.jobs,
+            says=self.line,
+            whole=self.whole,
+        )
 
     def in_text(self, answer: str, form: str = "text") -> str:
         """The answer, with the line that says so."""
@@ -63,7 +69,7 @@ class Remembered:
             return f"# {' '.join(self.line.split())}\n{answer}"
         if form == "markdown":
             return f"{answer}\n\n{self.line[:1].upper()}{self.line[1:]}."
-        return "\n".join([*wrapped(self.line, 0, 2), "", answer])
+        return "\n".join([*wrapped(self.line, 0, 2, self.whole), "", answer])
 
     def in_data(self, answer: dict[str, Any]) -> dict[str, Any]:
         """The answer, with a key for it."""
@@ -89,4 +95,10 @@ def remembered(folder: Path | None, book: Book, case: Path, command: str) -> Rem
         raise UsageError(f"with-history: no closed job in {named(folder)}{besides}")
     learned = learned_from(jobs, book)
     without = f"diagnose {command} {as_typed(str(case))}"
-    return Remembered(shop, learned, text.told(shop, learned, own, without), pace(jobs).factor)
+    return Remembered(
+        shop=shop,
+        learned=learned,
+        line=text.told(shop, learned, own, without),
+        whole=(named(folder), without),
+        pace=pace(jobs).factor,
+    )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import shutil
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
 from unicodedata import combining, east_asian_width
 
 from diagnose.errors import clean
@@ -22,7 +22,7 @@ __all__ = [
 ]
 
 WIDEST = 80
-_TIED = "\ue000"  #: stands for the blank between a figure and its unit, which is no place to break
+_TIED = "\ue000"  #: stands for a blank where no line may end
 _FIGURE = re.compile(
     r"(?<=[0-9]) (?=(?:%|psi|bar|kPa|rpm|C|F|K|mm|in|thou|min|h|s|lb|dB)(?![\w/-]))"
 )
@@ -44,14 +44,24 @@ def columns(text: str) -> int:
     return sum(0 if combining(c) else 1 + (east_asian_width(c) in "WF") for c in text)
 
 
-def wrapped(text: str, indent: int = 0, hang: int | None = None) -> list[str]:
-    """The text in lines, later ones hanging under ``hang`` blanks; addresses stay whole."""
+def wrapped(
+    text: str, indent: int = 0, hang: int | None = None, whole: Collection[str] = ()
+) -> list[str]:
+    """Break a text into lines, later ones indented by ``hang``; web addresses stay whole.
+
+    ``whole``: commands and paths in the text that are never broken, however long, so that they
+    can be pasted.
+
+    >>> wrapped("say so: diagnose signoff 'my boat.toml'", whole=["diagnose signoff 'my boat.toml'"])
+    ["say so: diagnose signoff 'my boat.toml'"]
+    """
+    kept = [_tied(clean(each)) for each in whole if each.strip()]
     first, later = " " * indent, " " * (indent if hang is None else hang)
     wide = width()
     room = wide - max(len(first), len(later))
     lines, line = [], first
-    for word in _FIGURE.sub(_TIED, clean(text)).split():
-        for piece in _pieces(word, room):
+    for word in _FIGURE.sub(_TIED, _with_tied(clean(text), kept)).split():
+        for piece in [word] if any(k in word for k in kept) else _pieces(word, room):
             if not line.strip():
                 line += piece
             elif columns(line) + 1 + columns(piece) <= wide:
@@ -60,6 +70,16 @@ def wrapped(text: str, indent: int = 0, hang: int | None = None) -> list[str]:
                 lines.append(line)
                 line = later + piece
     return [one.replace(_TIED, " ") for one in (*lines, line.rstrip())]
+
+
+def _tied(text: str) -> str:
+    return text.replace(" ", _TIED)
+
+
+def _with_tied(text: str, kept: Iterable[str]) -> str:
+    for each in kept:
+        text = text.replace(each.replace(_TIED, " "), each)
+    return text
 
 
 def _pieces(word: str, room: int) -> Iterator[str]:

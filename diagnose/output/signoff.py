@@ -42,9 +42,11 @@ def _head(sheet: Signoff) -> list[str]:
 
 def _standing(sheet: Signoff, path: str) -> list[str]:
     if not sheet.items:
+        command = f"diagnose signoff {as_typed(path)} --opened sump_off"
         return wrapped(
             "Nothing that was opened calls for a fit check. If more was opened than the case shows, "
-            f"say so: diagnose signoff {as_typed(path)} --opened sump_off"
+            f"say so: {command}",
+            whole=[command],
         )
     lines = wrapped(words.count(sheet) + ".")
     failed = [i for i in sheet.items if i.judged.verdict is Verdict.FAILED]

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+
+from diagnose.output.as_json import NOT_IN_JSON
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -12,3 +14,5 @@ class ShopNote:
     folder: str
     jobs: int
     says: str
+    #: the path and the command in ``says``, which are never broken over two lines
+    whole: tuple[str, ...] = field(default=(), metadata=NOT_IN_JSON)

@@ -61,5 +61,8 @@ def close_text(case: Case, path: Path) -> str:
     lines = wrapped("closed: " + " and ".join(c.says for c in closed.causes))
     if closed.entry.reason:
         lines += wrapped(f"although: {closed.entry.reason}", 2, 4)
-    lines += wrapped(f"saved in {as_typed(str(path))}. The shop's memory: diagnose history")
+    name = as_typed(str(path))
+    lines += wrapped(
+        f"saved in {name}. The shop's memory: diagnose history", whole=[name, "diagnose history"]
+    )
     return "\n".join(lines)

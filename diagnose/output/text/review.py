@@ -32,7 +32,7 @@ def review_text(document: ReviewDocument, shown: int = SHOWN) -> str:
         ]
     )
     if document.history:
-        return "\n".join([*wrapped(document.history.says, 0, 2), "", text])
+        return "\n".join([*wrapped(document.history.says, 0, 2, document.history.whole), "", text])
     return text
 
 
