@@ -203,12 +203,12 @@ class Bought:
     top_speed: float  #: [rpm]
     top: float  #: more there, hot [Pa]
     rod_feed: float  #: more through the rods there, as a share of before
-    power: float  #: more to turn the pump there [W]
+    watts: float  #: more to turn the pump there
 
     @property
     def horsepower(self) -> float:
         """More power, in horsepower."""
-        return self.power / HORSEPOWER
+        return self.watts / HORSEPOWER
 
 
 def bought(told: Forecast) -> Bought | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -11,7 +12,13 @@ from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.engine_model import grade_name
 from diagnose.circuit.forecast import COLD, HORSEPOWER, Forecast, Side, Target
 from diagnose.circuit.minimum_change import ENOUGH, Remedy, minimum_change
-from diagnose.circuit.repair_warnings import COLD_REVS, Bought, bought, repair_warnings
+from diagnose.circuit.repair_warnings import (
+    COLD_REVS,
+    Bought,
+    RepairWarning,
+    bought,
+    repair_warnings,
+)
 from diagnose.circuit.settings import Setting
 from diagnose.output.as_json import NOT_IN_JSON, key
 from diagnose.output.plot import Plot
@@ -53,15 +60,6 @@ class ForecastSpeed:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class PumpPower:
-    """Power to turn the pump at one state of running, in words."""
-
-    at: str
-    before: str
-    after: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class ForecastRemedy:
     """A single change that meets a target."""
 
@@ -90,27 +88,6 @@ class ForecastTarget:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ReliefGain:
-    """What more relief pressure buys and costs; SI."""
-
-    setting: float
-    idle: float
-    top_speed: float  #: [rpm]
-    top: float
-    rod_feed: float  #: more oil through the rods, as a share
-    watts: float
-    horsepower: float = field(metadata=NOT_IN_JSON)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ForecastWarning:
-    """One reason to think again: its kind, and the sentence."""
-
-    kind: str
-    says: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class ForecastDocument:
     """Everything ``forecast`` answers; SI."""
 
@@ -123,21 +100,20 @@ class ForecastDocument:
     cold: float
     speeds: tuple[ForecastSpeed, ...]
     targets: tuple[ForecastTarget, ...]
-    buys: ReliefGain | None
-    warnings: tuple[ForecastWarning, ...]
+    buys: Bought | None  #: by more relief pressure, and at what cost
+    warnings: tuple[RepairWarning, ...]
     title: str = field(metadata=NOT_IN_JSON)
     scale: Scale = field(metadata=NOT_IN_JSON)
     hot_oil: str = field(metadata=NOT_IN_JSON)
     cold_oil: str = field(metadata=NOT_IN_JSON)
     plot: Plot = field(metadata=NOT_IN_JSON)
-    pump_power: tuple[PumpPower, ...] = field(metadata=NOT_IN_JSON)
+    pump_power: Mapping[str, str] = field(metadata=NOT_IN_JSON)  #: by state of running
 
 
 def forecast_document(forecast: Forecast) -> ForecastDocument:
     """Build the document of a forecast."""
-    scale, gain = scale_of(forecast.case), bought(forecast)
+    scale = scale_of(forecast.case)
     speeds = tuple(_speed(forecast, i) for i in range(len(forecast.speeds)))
-    warnings = repair_warnings(forecast) if forecast.settings else ()
     return ForecastDocument(
         case=str(forecast.case.path) if forecast.case.path else None,
         unit="Pa",
@@ -151,8 +127,8 @@ def forecast_document(forecast: Forecast) -> ForecastDocument:
         cold=COLD,
         speeds=speeds,
         targets=tuple(_target(forecast, t) for t in forecast.targets),
-        buys=_gain(gain) if gain else None,
-        warnings=tuple(ForecastWarning(kind=w.kind, says=w.says) for w in warnings),
+        buys=bought(forecast),
+        warnings=repair_warnings(forecast) if forecast.settings else (),
         title=forecast.case.job.title,
         scale=scale,
         hot_oil=show(forecast.hot_temperature, TEMPERATURE),
@@ -214,23 +190,22 @@ def _power(forecast: Forecast, side: Side, at: int, *, cold: bool) -> float:
     return float(np.mean(side.power(forecast.speeds, cold)[:, at]))
 
 
-def _pump_power(forecast: Forecast) -> tuple[PumpPower, ...]:
+def _pump_power(forecast: Forecast) -> dict[str, str]:
     """Hot at the highest speed, and cold at the highest speed fit for cold oil."""
     fastest_cold = int(np.flatnonzero(forecast.speeds <= COLD_REVS)[-1])
-    states = (("hot", len(forecast.speeds) - 1), ("cold", fastest_cold))
-
-    def in_words(side: Side, at: int, name: str) -> str:
-        watts = _power(forecast, side, at, cold=name == "cold")
-        return f"{watts / HORSEPOWER:.2f} hp ({watts:.0f} W)"
-
-    return tuple(
-        PumpPower(
-            at=f"{name}, {forecast.speeds[at]:.0f} rpm",
-            before=in_words(forecast.before, at, name),
-            after=in_words(forecast.after, at, name),
+    out = {}
+    for name, at in (("hot", len(forecast.speeds) - 1), ("cold", fastest_cold)):
+        before, after = (
+            _power(forecast, side, at, cold=name == "cold")
+            for side in (forecast.before, forecast.after)
         )
-        for name, at in states
-    )
+        state = f"{name}, {forecast.speeds[at]:.0f} rpm"
+        out[state] = f"{_in_horsepower(before)} before, {_in_horsepower(after)} after"
+    return out
+
+
+def _in_horsepower(watts: float) -> str:
+    return f"{watts / HORSEPOWER:.2f} hp ({watts:.0f} W)"
 
 
 def _plot(forecast: Forecast, speeds: tuple[ForecastSpeed, ...], scale: Scale) -> Plot:
@@ -273,16 +248,4 @@ def _remedy(remedy: Remedy) -> ForecastRemedy:
         symptom=remedy.symptom,
         met=remedy.met,
         says=f"{remedy.says} {remedy.start} -> {remedy.end}",
-    )
-
-
-def _gain(gain: Bought) -> ReliefGain:
-    return ReliefGain(
-        setting=gain.setting,
-        idle=gain.idle,
-        top_speed=gain.top_speed,
-        top=gain.top,
-        rod_feed=gain.rod_feed,
-        watts=gain.power,
-        horsepower=gain.horsepower,
     )

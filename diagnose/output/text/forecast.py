@@ -80,8 +80,8 @@ def _targets(document: ForecastDocument) -> list[str]:
 
 def _pump_power(document: ForecastDocument) -> list[str]:
     lines = ["Power to turn the pump"]
-    for state in document.pump_power:
-        lines += labelled(state.at, f"{state.before} before, {state.after} after", 2, 20)
+    for state, power in document.pump_power.items():
+        lines += labelled(state, power, 2, 20)
     return lines
 
 
