@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 
 from diagnose.cli.root import app
+from tests.refresh_readme import README, blocks
 
 ROOT = Path(__file__).parent.parent
 WORDS: dict[str, list[list[str]]] = {
@@ -75,3 +76,22 @@ def test_the_wheel_runs(away: Path, name: str, words: list[str]) -> None:
     for word in words:
         if word.endswith((".html", ".svg")):
             assert (away / word).stat().st_size > 1000
+
+
+@pytest.mark.long
+def test_the_library_in_the_wheel(away: Path) -> None:
+    """The README's program runs with the installed packages, and both carry their types."""
+    env = {k: v for k, v in os.environ.items() if k != "PYTHONPATH"}
+    (block,) = [b for b in blocks(README.read_text("utf-8").split("\n")) if b.program]
+    done = subprocess.run(
+        [away.parent / "env" / "bin" / "python", "-c", block.program],
+        cwd=away,
+        env=env,
+        capture_output=True,
+        text=True,
+        timeout=300,
+        check=True,
+    )
+    assert done.stdout.splitlines() == list(block.shown)
+    (site,) = (away.parent / "env").glob("lib/python*/site-packages")
+    assert all((site / name / "py.typed").is_file() for name in ("diagnose", "knowledge"))
