@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from hypothesis import settings
 
-from tests.fuzzing import COUNT
+from tests.support.fuzzing import COUNT
 
 settings.register_profile("untimed", deadline=None)  # a busy machine is no fault of the code
 settings.load_profile("untimed")

@@ -18,9 +18,15 @@ from diagnose.inference.causegraph import Graph
 from diagnose.inference.elimination import posterior
 from diagnose.inference.graph_formats import as_bif, as_dot, as_graphml, as_json, with_few_parents
 from diagnose.inference.network import SEEN, Network
-from tests.library import as_factors, as_much_as_fits, as_tables, asked, asked_of_factors
-from tests.nets import enumerated, random_evidence, random_net, restricted
-from tests.situations import CASES, Situation, mixed, situation, taken
+from tests.support.nets import enumerated, random_evidence, random_net, restricted
+from tests.support.pyagrum_oracle import (
+    as_factors,
+    as_much_as_fits,
+    as_tables,
+    asked,
+    asked_of_factors,
+)
+from tests.support.situations import CASES, Situation, mixed, situation, taken
 
 CLOSE = 1e-9
 SINGLE = 1e-6  #: pyAgrum reads the numbers of a BIF file in single precision

@@ -16,8 +16,8 @@ from diagnose.diagnosis import Diagnosis
 from knowledge.book import the_book
 from knowledge.model import Severity
 from knowledge.rule_api import Alarm
-from tests.alarm_table import Row, kept, tried
-from tests.reviews import review
+from tests.support.alarm_table import Row, kept, tried
+from tests.support.reviews import review
 
 BOOK = the_book()
 STOP, DO_NOT_RUN, CARE = Severity.STOP, Severity.DO_NOT_RUN, Severity.CARE

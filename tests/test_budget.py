@@ -19,8 +19,8 @@ from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B
 from diagnose.output.documents.budget import still_missing
 from knowledge.units import PSI
-from tests.circuits import BOOK, WORN, a_case, saved, text
-from tests.command_line import call
+from tests.support.circuits import BOOK, WORN, a_case, saved, text
+from tests.support.command_line import call
 
 IDLE, CRUISE = "700 rpm, 95 C, 8 psi", "2500 rpm, 95 C, 33 psi"
 

@@ -17,7 +17,7 @@ from diagnose.teardown.plan import Wishes
 from knowledge.book import the_book
 from knowledge.model import Kind, Stage, State
 from knowledge.work import Access
-from tests.command_line import ROOT, call
+from tests.support.command_line import ROOT, call
 
 BOOK = the_book()
 FLICKERS = BOOK.findings["needle_flickers"]

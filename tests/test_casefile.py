@@ -12,7 +12,7 @@ from diagnose.case.loading import LARGEST, from_text, load
 from diagnose.case.writing import append, table_text
 from diagnose.errors import BadCaseError, NoCaseError
 from knowledge.book import the_book
-from tests.command_line import anyones, as_nobody
+from tests.support.command_line import anyones, as_nobody
 
 BOOK = the_book()
 HEAD = "schema = 1\n"

@@ -16,7 +16,7 @@ from knowledge.book import the_book
 from knowledge.cautions import CAUTIONS, Wording
 from knowledge.engines.features import PLACES
 from knowledge.work import Caution
-from tests.command_line import call
+from tests.support.command_line import call
 
 BOOK = the_book()
 CASES = Path(__file__).parent.parent / "cases"

@@ -20,9 +20,9 @@ from knowledge.access import Opening
 from knowledge.book import the_book
 from knowledge.cautions import CAUTIONS, RUNNING
 from knowledge.work import Access, Caution, Inspection, Phase
-from tests.command_line import ROOT, call
-from tests.complaints import OPEN, flat, path_of, plan
-from tests.reviews import next_step
+from tests.support.command_line import ROOT, call
+from tests.support.complaints import OPEN, flat, path_of, plan
+from tests.support.reviews import next_step
 
 BOOK = the_book()
 #: cases whose sign-off is read through: a V8, a boat, a tractor, an engine with a turbocharger

@@ -16,9 +16,9 @@ from diagnose.inference.chaining import Facts, Observation, WorkingMemory, infer
 from knowledge.book import the_book
 from knowledge.model import Finding, State, Station
 from knowledge.rule_api import Conclusions, Derived, Known, LinkGroup, Rule, Statement
-from tests.clips_oracle import Oracle, flat, probes
-from tests.command_line import ROOT
-from tests.situations import CASES, facts_of_case, mixed
+from tests.support.clips_oracle import Oracle, flat, probes
+from tests.support.command_line import ROOT
+from tests.support.situations import CASES, facts_of_case, mixed
 
 BOOK = the_book()
 RULES = tuple(BOOK.rules.values())

@@ -44,8 +44,8 @@ from knowledge.stations.bearings.findings import BEARING_KNOCK
 from knowledge.stations.oil.causes import OIL_LEVEL_LOW
 from knowledge.stations.relief.causes import RELIEF_DEBRIS
 from knowledge.work import Access
-from tests.command_line import call, in_eighty_columns
-from tests.situations import CASES, facts_of_case
+from tests.support.command_line import call, in_eighty_columns
+from tests.support.situations import CASES, facts_of_case
 
 BOOK = the_book()
 WHOLE = Whole(BOOK)

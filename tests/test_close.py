@@ -12,7 +12,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.closing import obstacles
 from knowledge.book import the_book
 from knowledge.work import Hold
-from tests.command_line import ROOT, call
+from tests.support.command_line import ROOT, call
 
 BOOK = the_book()
 

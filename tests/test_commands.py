@@ -17,7 +17,7 @@ from diagnose.case.loading import load
 from diagnose.case.writing import start
 from diagnose.cli import reviewing
 from knowledge.book import the_book
-from tests.command_line import Done, call, environment, in_eighty_columns, run
+from tests.support.command_line import Done, call, environment, in_eighty_columns, run
 
 BOOK = the_book()
 CASES = Path(__file__).parent / "confirmed" / "cases"

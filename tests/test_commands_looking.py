@@ -10,7 +10,7 @@ import pytest
 from diagnose.cli import looking
 from diagnose.lookup.finder import KINDS, shelf
 from knowledge.book import the_book
-from tests.command_line import call, in_eighty_columns
+from tests.support.command_line import call, in_eighty_columns
 
 BOOK = the_book()
 

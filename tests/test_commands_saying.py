@@ -16,7 +16,7 @@ from diagnose.output.lines import columns, wrapped
 from knowledge.book import the_book
 from knowledge.model import Kind
 from knowledge.units import PSI
-from tests.command_line import ROOT, Done, call, in_eighty_columns
+from tests.support.command_line import ROOT, Done, call, in_eighty_columns
 
 BOOK = the_book()
 HISTORY = [f.id for f in BOOK.findings.values() if f.kind is Kind.HISTORY]

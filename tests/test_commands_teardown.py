@@ -13,8 +13,8 @@ from diagnose.entry.requests import parse_certainty
 from knowledge.access import CROWDED, EXPERIENCE
 from knowledge.book import the_book
 from knowledge.work import Access
-from tests.command_line import Done, call, in_eighty_columns, run
-from tests.complaints import (
+from tests.support.command_line import Done, call, in_eighty_columns, run
+from tests.support.complaints import (
     COMPLAINTS,
     JOBS,
     OPEN,

@@ -11,7 +11,7 @@ from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.contradictions import rests_on
 from knowledge.book import the_book
-from tests.command_line import call, in_eighty_columns
+from tests.support.command_line import call, in_eighty_columns
 
 BOOK = the_book()
 HEAD = 'schema = 1\n[job]\ntitle = "Tern, launch"\n[engine]\nlayout = "distributor_v8"\n'

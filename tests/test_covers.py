@@ -12,7 +12,9 @@ from hypothesis import strategies as st
 from diagnose.planning.covers import Block, Job, blocks, expected_cost, order
 
 
-def every_order(jobs: Sequence[Job], done: tuple[Job, ...] = ()) -> Iterator[tuple[Job, ...]]:
+def every_order(
+    jobs: Sequence[Job[str]], done: tuple[Job[str], ...] = ()
+) -> Iterator[tuple[Job[str], ...]]:
     """All orders in which nothing comes before what it lies behind."""
     if len(done) == len(jobs):
         yield done
@@ -22,13 +24,13 @@ def every_order(jobs: Sequence[Job], done: tuple[Job, ...] = ()) -> Iterator[tup
             yield from every_order(jobs, (*done, job))
 
 
-def planned(jobs: Sequence[Job]) -> tuple[Job, ...]:
+def planned(jobs: Sequence[Job[str]]) -> tuple[Job[str], ...]:
     by = {job.id: job for job in jobs}
     return tuple(by[name] for name in order(jobs))
 
 
 @st.composite
-def trees(draw: st.DrawFn) -> list[Job]:
+def trees(draw: st.DrawFn) -> list[Job[str]]:
     """Up to seven checks and covers; chances sum to one at most, covers find nothing."""
     many = draw(st.integers(1, 7))
     raw = [draw(st.integers(0, 10)) for _ in range(many)]
@@ -46,7 +48,7 @@ def trees(draw: st.DrawFn) -> list[Job]:
 
 @settings(max_examples=300, deadline=None)
 @given(trees())
-def test_bottom_up_equals_exhaustive_search(jobs: list[Job]) -> None:
+def test_bottom_up_equals_exhaustive_search(jobs: list[Job[str]]) -> None:
     """Random trees, every admissible order tried: no order costs less (Horn 1972)."""
     best = min(expected_cost(o) for o in every_order(jobs))
     assert expected_cost(planned(jobs)) == pytest.approx(best, rel=1e-12, abs=1e-12)
@@ -54,7 +56,7 @@ def test_bottom_up_equals_exhaustive_search(jobs: list[Job]) -> None:
 
 @settings(max_examples=200, deadline=None)
 @given(trees())
-def test_every_job_once_and_needs_first(jobs: list[Job]) -> None:
+def test_every_job_once_and_needs_first(jobs: list[Job[str]]) -> None:
     done: set[str] = set()
     for job in planned(jobs):
         assert job.behind is None or job.behind in done
@@ -66,7 +68,7 @@ def test_every_job_once_and_needs_first(jobs: list[Job]) -> None:
 
 def weighted(
     times: Sequence[float], weights: Sequence[float], behind: Sequence[int | None]
-) -> list[Job]:
+) -> list[Job[str]]:
     """Jobs of a scheduling example, numbered from one; weights stand for chances."""
     whose = [None if b is None else str(b) for b in behind]
     return [
@@ -75,7 +77,7 @@ def weighted(
     ]
 
 
-def completion(jobs: Sequence[Job]) -> float:
+def completion(jobs: Sequence[Job[str]]) -> float:
     """Sum of weight times completion time."""
     total = time = 0.0
     for job in jobs:

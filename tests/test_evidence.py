@@ -13,7 +13,7 @@ from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Likelihood
 from knowledge.book import the_book
 from knowledge.model import Finding, Kind, State
 from knowledge.rule_api import Conclusions, Known, Rule, is_absent, is_present
-from tests.situations import CASES, situation
+from tests.support.situations import CASES, situation
 
 BOOK = the_book()
 A, B, C, D = [f for f in BOOK.findings.values() if f.kind is Kind.SEEN][:4]

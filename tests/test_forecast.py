@@ -21,9 +21,9 @@ from diagnose.output.as_json import as_json
 from diagnose.output.documents.forecast import forecast_document
 from diagnose.output.scale import scale_of
 from knowledge.units import INCH, PSI
-from tests.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
-from tests.command_line import call
-from tests.complaints import CASES
+from tests.support.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
+from tests.support.command_line import call
+from tests.support.complaints import CASES
 
 IDLE = "700 rpm, 95 C, 8 psi"
 WIDE = {"main_clearance": "0.0045 in", "rod_clearance": "0.0040 in"}

@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from tests.command_line import ROOT, Done
-from tests.full_job import Step, entries, whole_job
+from tests.support.command_line import ROOT, Done
+from tests.support.full_job import Step, entries, whole_job
 
 
 @pytest.fixture(scope="module")

@@ -12,10 +12,10 @@ from diagnose.case.loading import load
 from diagnose.entry.sheets import read_sheet
 from diagnose.errors import UserError
 from knowledge.book import the_book
-from tests.command_line import call
-from tests.complaints import JOBS, teardown
-from tests.fuzzing import TOKENS, chooser, ended_well, one, too_late
-from tests.sheets import ANSWERS, READINGS
+from tests.support.command_line import call
+from tests.support.complaints import JOBS, teardown
+from tests.support.fuzzing import TOKENS, chooser, ended_well, one, too_late
+from tests.support.sheets import ANSWERS, READINGS
 
 BOOK = the_book()
 RIGHT = ["y", "n", "d", "yes", "no", "probably", "probably not", "", "why", "back", "?"]

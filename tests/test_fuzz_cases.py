@@ -22,8 +22,8 @@ from diagnose.errors import BadCaseError, OutOfScopeError, UsageError
 from knowledge.book import the_book
 from knowledge.model import Kind, Measure
 from knowledge.units import DIMENSIONS, UnitError, parse, show
-from tests.command_line import ROOT, call, environment
-from tests.fuzzing import COUNT, REAL, TOKENS, chooser, ended_well, one, too_late
+from tests.support.command_line import ROOT, call, environment
+from tests.support.fuzzing import COUNT, REAL, TOKENS, chooser, ended_well, one, too_late
 
 BOOK = the_book()
 SAVED = settings(
@@ -271,7 +271,7 @@ def guided(kind: str, folder: Path, seconds: int) -> int:
         [
             sys.executable,
             "-m",
-            "tests.guided_fuzz",
+            "tests.support.guided_fuzz",
             kind,
             seeds,
             *limits,

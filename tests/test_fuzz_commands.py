@@ -17,9 +17,9 @@ import pytest
 from diagnose.case.loading import load
 from diagnose.cli.root import app
 from knowledge.book import the_book
-from tests.command_line import call
-from tests.complaints import JOBS
-from tests.fuzzing import CODES, TOKENS, chooser, ended_well, one
+from tests.support.command_line import call
+from tests.support.complaints import JOBS
+from tests.support.fuzzing import CODES, TOKENS, chooser, ended_well, one
 
 BOOK = the_book()
 #: commands that add to a case; every other leaves it as it is

@@ -7,7 +7,8 @@ from collections import Counter
 
 import pytest
 
-from tests.studies.hand_mutants import ROOT, HandMutant, listed, tried
+from tests.studies.hand_mutants import HandMutant, listed, tried
+from tests.support.command_line import ROOT
 
 EVERY = listed()
 

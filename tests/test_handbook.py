@@ -4,7 +4,7 @@ Checked against: tables of makers' workshop and owners' manuals, army technical 
 writers, restated in ``data/handbook_tables.toml`` with their sources. For the bare symptom of a
 table, on an engine of its kind, each listed row must be likelier than by chance (one over the
 number of causes) or stand in the first half of the ranking. Where a row means one of several
-causes, the likeliest counts. Rank agreement: ``python -m tests.handbook_agreement``.
+causes, the likeliest counts. Rank agreement: ``python -m tests.studies.handbook_agreement``.
 """
 
 from __future__ import annotations
@@ -14,7 +14,15 @@ from typing import NamedTuple
 import pytest
 
 from knowledge.book import the_book
-from tests.handbook_agreement import Row, Table, agreement, of_family, ranked, spearman, tables
+from tests.studies.handbook_agreement import (
+    Row,
+    Table,
+    agreement,
+    of_family,
+    ranked,
+    spearman,
+    tables,
+)
 
 TABLES = list(tables())
 MOST_EXCEPTIONS = 0.05

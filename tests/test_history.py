@@ -36,8 +36,8 @@ from diagnose.history.learning import (
 from diagnose.history.shop import read_shop, told_first
 from diagnose.inference.causegraph import priors
 from knowledge.book import the_book
-from tests import history_study as study
-from tests.history_jobs import KNOWN, SEEN, a_folder, job_text, three_jobs
+from tests.studies import history_study as study
+from tests.support.history_jobs import KNOWN, SEEN, a_folder, job_text, three_jobs
 
 BOOK = the_book()
 PLAIN = plain_shares(BOOK)

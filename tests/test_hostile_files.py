@@ -13,8 +13,8 @@ from diagnose.case.schema import MOST_NUMBERED
 from diagnose.case.writing import append
 from diagnose.errors import UsageError
 from knowledge.book import the_book
-from tests.command_line import call
-from tests.fuzzing import one
+from tests.support.command_line import call
+from tests.support.fuzzing import one
 
 BOOK = the_book()
 HEAD = "schema = 1\n"

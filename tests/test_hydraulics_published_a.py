@@ -11,7 +11,7 @@ import pytest
 from diagnose.hydraulics import bearing, leaks, oil, raimondi_boyd
 from diagnose.hydraulics.clearance import Diametral, Radial
 from diagnose.hydraulics.viscosity_index import viscosity_index
-from tests.published import Check, assert_meets, cases, check, checks, unclaimed
+from tests.support.published import Check, assert_meets, cases, check, checks, unclaimed
 from tests.test_hydraulics_published_b import FORMULAS as THE_OTHERS
 
 SHIGLEY_RHO_CP = 861.0 * 1760.0  #: J/(m3·K), behind Shigley's temperature charts

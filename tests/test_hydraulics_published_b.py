@@ -12,7 +12,7 @@ import pytest
 from diagnose.hydraulics import passage, pump, relief
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_A, SET_B, reclearanced
-from tests.published import INCH, PSI, Check, assert_meets, cases, check, in_group
+from tests.support.published import INCH, PSI, Check, assert_meets, cases, check, in_group
 
 
 def overall_efficiency(c: Check) -> Any:

@@ -11,8 +11,8 @@ import pytest
 from diagnose.hydraulics import bearing
 from diagnose.hydraulics.clearance import Radial
 from diagnose.hydraulics.raimondi_boyd import performance
-from tests.published import Check, matching
-from tests.reynolds import fed, solve
+from tests.support.published import Check, matching
+from tests.support.reynolds import fed, solve
 
 ROWS = [c for c in matching("rb-LD*") if c.formula]
 each_row = pytest.mark.parametrize("entry", ROWS, ids=lambda c: c.title)

@@ -7,7 +7,7 @@ import pytest
 from diagnose.hydraulics import oil, raimondi_boyd
 from diagnose.hydraulics.viscosity_index import reference_oils
 from knowledge.stations.oil.grades import HOT_GRADES, SEIREG_DANDAGE, WINTER_GRADES, grade_named
-from tests.published import PSI, Check, matching
+from tests.support.published import PSI, Check, matching
 
 
 @pytest.mark.parametrize("entry", matching("j300-*"), ids=lambda c: c.title)

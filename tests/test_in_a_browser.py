@@ -15,8 +15,8 @@ from typing import Any
 
 import pytest
 
-from tests.command_line import call
-from tests.complaints import CASES, path_of
+from tests.support.command_line import call
+from tests.support.complaints import CASES, path_of
 from tests.test_pages import HOSTILE, OPEN, case_with, stands_alone
 
 CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")

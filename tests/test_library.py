@@ -22,7 +22,7 @@ from diagnose.expectations import failures
 from diagnose.planning.choosing import SURE
 from diagnose.teardown.plan import Plan
 from knowledge.book import the_book
-from tests.refresh_readme import README, blocks
+from tests.studies.refresh_readme import README, blocks
 
 ROOT = Path(__file__).parent.parent
 CASES = sorted(ROOT.glob("cases/*.toml")) + sorted(ROOT.glob("tests/confirmed/cases/*.toml"))[::9]

@@ -1,10 +1,10 @@
-"""The table of ``tests.mutation`` names modules, tests and lines that are there."""
+"""The table of ``tests.studies.mutation`` names modules, tests and lines that are there."""
 
 from __future__ import annotations
 
 import pytest
 
-from tests.mutation import ROOT, TESTS, concerning, explained, modules
+from tests.studies.mutation import ROOT, TESTS, concerning, explained, modules
 
 
 @pytest.mark.parametrize("place", TESTS)

@@ -9,9 +9,9 @@ import pytest
 from diagnose.case.loading import from_text
 from diagnose.errors import OutOfScopeError
 from knowledge.book import the_book
-from tests.command_line import Done, call
-from tests.complaints import INVENTED
-from tests.history_jobs import a_folder, job_text, three_jobs
+from tests.support.command_line import Done, call
+from tests.support.complaints import INVENTED
+from tests.support.history_jobs import a_folder, job_text, three_jobs
 
 BOOK = the_book()
 CASE = INVENTED["petrel"]

@@ -11,9 +11,9 @@ import pytest
 from diagnose.case.loading import load
 from diagnose.case.writing import start
 from knowledge.book import the_book
-from tests.command_line import call
-from tests.complaints import INVENTED
-from tests.fuzzing import one
+from tests.support.command_line import call
+from tests.support.complaints import INVENTED
+from tests.support.fuzzing import one
 
 BOOK = the_book()
 #: every command that writes a file besides the case, with the option that names it

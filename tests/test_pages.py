@@ -18,8 +18,8 @@ from hypothesis import strategies as st
 
 from diagnose.case.schema import LONGEST
 from diagnose.errors import clean
-from tests.command_line import Done, call, run
-from tests.complaints import CASES, JOBS, path_of
+from tests.support.command_line import Done, call, run
+from tests.support.complaints import CASES, JOBS, path_of
 
 EVERY = sorted(CASES.glob("*.toml"))
 MOST_BYTES = 600_000

@@ -30,7 +30,7 @@ from knowledge.engines.features import (
 from knowledge.model import Cause, Finding, Kind, State
 from knowledge.sources import PUMP_MAKER_SHAFTS_SCREENS, TRUCK_SERVICE_1994
 from knowledge.work import Access, Layout, Part
-from tests.command_line import ROOT, call
+from tests.support.command_line import ROOT, call
 
 BOOK = the_book()
 PARTS = list(BOOK.parts.values())

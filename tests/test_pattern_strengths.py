@@ -25,8 +25,8 @@ from knowledge.pressure.patterns_speed import GOOD_COLD_LOW_HOT
 from knowledge.rule_api import Computed, Link
 from knowledge.sources import CIRCUIT_MODEL
 from knowledge.units import PSI
-from tests import pattern_strengths as script
-from tests.pattern_reports import POINTS, Looks, complaint, observations
+from tests.studies import pattern_strengths as script
+from tests.support.pattern_reports import POINTS, Looks, complaint, observations
 
 ENGINES = 350
 WIDE = 4.0  #: standard errors allowed: some 180 shares are compared at once

@@ -14,7 +14,7 @@ from diagnose.output.teardown_words import hands_on
 from diagnose.planning.simulation import PlanEstimate, simulate
 from diagnose.teardown.plan import Plan, Wishes
 from knowledge.book import the_book
-from tests.complaints import COMPLAINTS, path_of
+from tests.support.complaints import COMPLAINTS, path_of
 
 BOOK = the_book()
 

@@ -34,8 +34,8 @@ from knowledge.access import OPENINGS, Opening, openings_for
 from knowledge.book import the_book
 from knowledge.model import Finding, Kind, Source, Stage, Station
 from knowledge.work import Access, Inspection, Layout
-from tests.nets import enumerated, random_net
-from tests.situations import mixed, situation, taken
+from tests.support.nets import enumerated, random_net
+from tests.support.situations import mixed, situation, taken
 
 NOBODY = Source("none", "made up for a test")
 BOOK = the_book()

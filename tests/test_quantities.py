@@ -22,7 +22,7 @@ from knowledge.engines.dimensions import CIRCUIT
 from knowledge.model import Limit, Measure, Quantity, Side, all_in
 from knowledge.units import DIMENSIONS, show, unit_named
 from knowledge.work import Task
-from tests.circuits import a_case
+from tests.support.circuits import a_case
 
 BOOK = the_book()
 ROOT = Path(__file__).parents[1]

@@ -15,7 +15,7 @@ from diagnose.inference.elimination import ImpossibleEvidenceError, posterior
 from diagnose.inference.explain import odds_decibans, weights
 from diagnose.inference.leave_one_out import leave_each_out
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
-from tests.nets import (
+from tests.support.nets import (
     FLAT,
     enumerated,
     nets_with_evidence,
@@ -23,7 +23,7 @@ from tests.nets import (
     quickscore,
     random_net,
 )
-from tests.situations import CASES, situation
+from tests.support.situations import CASES, situation
 
 NetAndEvidence = tuple[Network, dict[str, Likelihood]]
 

@@ -18,7 +18,7 @@ from diagnose.inference.elimination import (
     posteriors,
 )
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
-from tests.nets import FLAT, drawn, enumerated, random_evidence, random_net, weighed
+from tests.support.nets import FLAT, drawn, enumerated, random_evidence, random_net, weighed
 
 # ---------------------------------------------------------------------------------- refusals
 

@@ -1,6 +1,6 @@
 """The README's commands print what it shows; its two commands for a fresh machine stand there.
 
-Where only the output has changed: ``python -m tests.refresh_readme``.
+Where only the output has changed: ``python -m tests.studies.refresh_readme``.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ import pytest
 from diagnose.case.loading import load
 from diagnose.errors import UserError
 from knowledge.book import the_book
-from tests.refresh_readme import CUT, README, ROOT, Block, blocks, output, pieces, prepared
+from tests.studies.refresh_readme import CUT, README, ROOT, Block, blocks, output, pieces, prepared
 
 TEXT = README.read_text("utf-8")
 LINES = TEXT.split("\n")
@@ -56,7 +56,7 @@ def test_block_is_what_the_command_prints(number: int, outputs: list[list[str]])
     assert missing is None, "\n".join(
         [
             "The README shows other words than the command prints. If the change is meant: "
-            "python -m tests.refresh_readme",
+            "python -m tests.studies.refresh_readme",
             f"shown and not printed: {missing}",
             "printed:",
             *real,

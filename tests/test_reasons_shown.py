@@ -16,9 +16,9 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.inference.chaining import Observation
 from knowledge.book import the_book
 from knowledge.model import Finding, Stage, State
-from tests.command_line import ROOT
-from tests.complaints import OPEN, flat, path_of, plan, teardown
-from tests.reviews import next_step, review, review_data
+from tests.support.command_line import ROOT
+from tests.support.complaints import OPEN, flat, path_of, plan, teardown
+from tests.support.reviews import next_step, review, review_data
 
 BOOK = the_book()
 

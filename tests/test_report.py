@@ -23,8 +23,8 @@ from diagnose.output.html.graph_picture import graph_svg
 from diagnose.output.html.layered import GAP, Laid, Place, crossings, laid_out
 from diagnose.output.html.report_figures import bars_of
 from knowledge.book import the_book
-from tests.command_line import call
-from tests.complaints import CASES, path_of
+from tests.support.command_line import call
+from tests.support.complaints import CASES, path_of
 from tests.test_pages import EVERY, Page, page_once, stands_alone
 
 BOOK = the_book()

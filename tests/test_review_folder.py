@@ -17,7 +17,7 @@ import pytest
 
 from diagnose.case.loading import load
 from diagnose.cli import reviewing_many
-from tests.command_line import ROOT, Done, call, environment, in_eighty_columns
+from tests.support.command_line import ROOT, Done, call, environment, in_eighty_columns
 
 NAMES = ("petrel", "dunlin", "gannet", "winch")
 

@@ -11,7 +11,7 @@ from diagnose.inference.network import Network
 from knowledge.book import the_book
 from knowledge.model import Stage
 from tests.confirmed.scoring import case_files, score
-from tests.sensitivity import (
+from tests.studies.sensitivity import (
     BACKGROUNDS,
     STRENGTHS,
     Found,

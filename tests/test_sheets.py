@@ -10,9 +10,9 @@ import pytest
 import tomli_w
 
 from diagnose.case.loading import load
-from tests.command_line import call
-from tests.complaints import JOBS, teardown
-from tests.sheets import (
+from tests.support.command_line import call
+from tests.support.complaints import JOBS, teardown
+from tests.support.sheets import (
     BOOK,
     EMPTY,
     READINGS,

@@ -11,9 +11,9 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from diagnose.case.loading import LARGEST, load
-from tests.command_line import call
-from tests.complaints import teardown
-from tests.sheets import (
+from tests.support.command_line import call
+from tests.support.complaints import teardown
+from tests.support.sheets import (
     ANSWERS,
     BOOK,
     READINGS,

@@ -16,9 +16,9 @@ from diagnose.signoff.sheet import Signoff
 from diagnose.signoff.start import first_start
 from diagnose.teardown.loose_ends import loose_ends
 from knowledge.book import the_book
-from tests.command_line import call
-from tests.complaints import CASES
-from tests.reviews import next_step
+from tests.support.command_line import call
+from tests.support.complaints import CASES
+from tests.support.reviews import next_step
 
 np = pytest.importorskip("numpy")
 BOOK = the_book()

@@ -18,7 +18,7 @@ from diagnose.signoff.start import first_start
 from knowledge.book import the_book
 from knowledge.units import LBF
 from knowledge.work import Access, Band, Hold, Phase, Task
-from tests.command_line import ROOT, call
+from tests.support.command_line import ROOT, call
 
 BOOK = the_book()
 ENGINE = 'schema = 1\n[engine]\nlayout = "distributor_v8"\n'

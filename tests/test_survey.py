@@ -25,9 +25,9 @@ from diagnose.output.plot import Plot
 from diagnose.output.text.plot import plot_lines
 from knowledge.book import the_book
 from knowledge.units import PSI
-from tests.command_line import call, environment
-from tests.reviews import review
-from tests.survey_study import study
+from tests.studies.survey_study import study
+from tests.support.command_line import call, environment
+from tests.support.reviews import review
 
 BOOK = the_book()
 BASE = """

@@ -14,7 +14,7 @@ from diagnose.inference.elimination import posterior
 from diagnose.inference.leave_one_out import leave_each_out
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
 from diagnose.inference.ordering import LARGE, Order, _ordered, best_order
-from tests.nets import enumerated
+from tests.support.nets import enumerated
 
 
 def chain(length: int) -> Network:

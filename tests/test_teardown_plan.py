@@ -24,9 +24,9 @@ from knowledge.access.precedence import BEFORE, ENDS_RUNNING, FIRST_OF
 from knowledge.book import the_book
 from knowledge.model import Finding, Kind, Stage, State
 from knowledge.work import Access, Inspection, Phase
-from tests import plan_study
 from tests.confirmed.scoring import case_files
-from tests.plan_confirmed import planned, told
+from tests.studies import plan_study
+from tests.studies.plan_confirmed import planned, told
 
 BOOK = the_book()
 LAYOUTS = sorted(BOOK.layouts)
@@ -185,7 +185,7 @@ def small_study(factor: float) -> plan_study.Result:
 
 @pytest.mark.parametrize("factor", [1.0, 2.0], ids=["from the book", "every number off by two"])
 def test_beside_the_printed_tables(factor: float) -> None:
-    """Few jobs, so beside the middling printed table; ``python -m tests.plan_study`` for the best."""
+    """Few jobs, so beside the middling printed table; ``python -m tests.studies.plan_study`` for the best."""
     result = small_study(factor)
     tables = [
         result.mean(name) for name in result.minutes if name in map(str, plan_study.low_tables())

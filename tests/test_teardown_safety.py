@@ -10,7 +10,7 @@ import pytest
 from knowledge.book import the_book
 from knowledge.cautions import CAUTIONS
 from knowledge.work import Access, Caution
-from tests.complaints import JOBS, OPEN, blocks, checks, flat, plan, teardown, tree
+from tests.support.complaints import JOBS, OPEN, blocks, checks, flat, plan, teardown, tree
 
 BOOK = the_book()
 #: warned of only where the engine may be meant: a boat's, a tractor's, a diesel's

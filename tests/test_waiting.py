@@ -11,7 +11,7 @@ import time
 from pathlib import Path
 
 from diagnose.cli.waiting import REMARK
-from tests.command_line import environment
+from tests.support.command_line import environment
 
 ROOT = Path(__file__).parent.parent
 CODE = """

@@ -13,7 +13,7 @@ from diagnose.errors import BadCaseError
 from knowledge.book import the_book
 from knowledge.units import DIMENSIONS, INCH, LBF
 from knowledge.work import Task
-from tests.command_line import call, in_eighty_columns
+from tests.support.command_line import call, in_eighty_columns
 
 BOOK = the_book()
 HEAD = "schema = 1\n"

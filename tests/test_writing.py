@@ -19,7 +19,7 @@ from diagnose.case import disk
 from diagnose.case.loading import load
 from diagnose.case.writing import append, start
 from knowledge.book import the_book
-from tests.command_line import anyones, call, environment
+from tests.support.command_line import anyones, call, environment
 
 __all__ = ["anyones"]
 BOOK = the_book()

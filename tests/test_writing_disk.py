@@ -13,7 +13,7 @@ import pytest
 from diagnose.case.loading import load
 from diagnose.case.writing import start
 from diagnose.errors import CannotWriteError
-from tests.command_line import anyones, as_nobody, call, environment
+from tests.support.command_line import anyones, as_nobody, call, environment
 from tests.test_writing import BOOK, EXAMPLE, case, leftovers, note, notes
 
 __all__ = ["anyones", "case"]

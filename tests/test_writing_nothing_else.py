@@ -11,7 +11,7 @@ from diagnose.case.loading import LARGEST, load
 from diagnose.case.writing import NewEntry, append, append_by, start, table_text
 from diagnose.errors import CannotWriteError, UsageError
 from knowledge.book import the_book
-from tests.command_line import call
+from tests.support.command_line import call
 
 BOOK = the_book()
 EVIL = "../../evil\x1b[31m\u202e\n[[finding]]\nno = 9\n$(touch evil) `touch evil` /etc/evil"

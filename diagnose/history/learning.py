@@ -31,7 +31,7 @@ from knowledge.book import Book
 #: How many jobs of one's own weigh as much as the book (judgement, held by simulation). The rates
 #: are four classes given by hand to more than a hundred causes, so a shop's own jobs must be able to
 #: overrule them; but twenty jobs cannot tell a hundred causes apart. In simulated shops
-#: (``python -m tests.history_study``) 50 would do harm wherever a shop is like the book or differs
+#: (``python -m tests.studies.history_study``) 50 would do harm wherever a shop is like the book or differs
 #: from it by less than twofold; at 200 (not quite two jobs a cause) such shops lose next to nothing, and
 #: those that differ much gain nearly as much. One job then makes a cause of middling rate about two
 #: thirds commoner.

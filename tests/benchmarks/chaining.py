@@ -1,4 +1,4 @@
-"""Rules to a fixpoint against CLIPS, which holds the same rules (see ``tests.clips_oracle``).
+"""Rules to a fixpoint against CLIPS, which holds the same rules (see ``tests.support.clips_oracle``).
 
 Ours starts from the rules as they stand in the book at every run. CLIPS is timed with its rules
 built already (facts in, run, conclusions out), and with building them as well.
@@ -11,8 +11,8 @@ from collections.abc import Iterator
 from diagnose.inference.chaining import infer
 from knowledge.book import the_book
 from tests.benchmarks.table import Row, faster
-from tests.clips_oracle import Oracle, flat
-from tests.situations import facts_of_case
+from tests.support.clips_oracle import Oracle, flat
+from tests.support.situations import facts_of_case
 
 CASES = ("B07", "gannet")
 

@@ -15,7 +15,7 @@ from diagnose.inference.network import Evidence, Network
 from tests.benchmarks.commands import ROOT, Spent, spent
 from tests.benchmarks.inference import ranked
 from tests.benchmarks.table import Row, seconds
-from tests.situations import situation
+from tests.support.situations import situation
 
 CASES = ("B07", "gannet")
 MANY, FEW = (1_000, 10_000), (40, 120)  #: cases in the folders

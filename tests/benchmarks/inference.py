@@ -13,9 +13,15 @@ from diagnose.inference.elimination import posterior
 from diagnose.inference.network import Evidence, Network
 from diagnose.inference.ordering import best_order
 from tests.benchmarks.table import Row, faster
-from tests.library import as_factors, as_much_as_fits, as_tables, asked, asked_of_factors
-from tests.nets import restricted
-from tests.situations import situation
+from tests.support.nets import restricted
+from tests.support.pyagrum_oracle import (
+    as_factors,
+    as_much_as_fits,
+    as_tables,
+    asked,
+    asked_of_factors,
+)
+from tests.support.situations import situation
 
 TABLES = {"A51": 22, "B37": 22, "B12": 22, "tern": 22}  #: case: variables in the largest table
 FEW = {"A51": 22, "B12": 22}

@@ -16,7 +16,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from tests.mutation import ROOT, copied, outcome
+from tests.studies.mutation import ROOT, copied, outcome
 
 LIST = ROOT / "tests" / "data" / "hand_mutants.toml"
 LIMIT = 600.0  #: seconds for the tests of one change

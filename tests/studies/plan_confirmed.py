@@ -1,4 +1,4 @@
-"""Where the plan looks in the real cases; ``python -m tests.plan_confirmed``.
+"""Where the plan looks in the real cases; ``python -m tests.studies.plan_confirmed``.
 
 For each confirmed case, told only the complaint: does a check that shows the confirmed cause stand
 among the first five of the plan, and how many minutes until it is done, beside the printed tables
@@ -25,8 +25,8 @@ from knowledge.book import the_book
 from knowledge.model import Finding, Stage
 from knowledge.work import Access, Inspection
 from tests.confirmed.scoring import case_files, gold
-from tests.handbook_agreement import Table
-from tests.plan_study import CHECKS, SHOWS_IT, low_tables
+from tests.studies.handbook_agreement import Table
+from tests.studies.plan_study import CHECKS, SHOWS_IT, low_tables
 
 FIRST = 5
 SHOWN = 0.2  #: a check shows a cause if such a sign is there so often

@@ -20,7 +20,7 @@ import pytest
 from diagnose.cli import app
 from diagnose.output.lines import columns
 
-ROOT = Path(__file__).parent.parent
+ROOT = Path(__file__).parents[2]
 NOBODY = 65534
 #: what the commands load late, and somebody without rights may not be able to
 LATE = ["interviewing", "budgeting", "forecasting", "graphing", "looking", "recording", "reviewing"]

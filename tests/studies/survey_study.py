@@ -1,6 +1,6 @@
 """How often a survey of gauge readings finds the condition that is there: run and read.
 
-``python -m tests.survey_study [trials]``. Single conditions of random severity on random engines
+``python -m tests.studies.survey_study [trials]``. Single conditions of random severity on random engines
 of every profile; reading noise 1.5 psi, a gauge with an error of its own, oil temperature known to
 5 K; the baseline known (five pressures of the same engine when sound, on another gauge) or not.
 The engines, readings and severities come from the model that judges them, so what the model

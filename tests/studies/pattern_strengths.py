@@ -1,4 +1,4 @@
-"""``python -m tests.pattern_strengths``: how often each hydraulic fault shows each pattern.
+"""``python -m tests.studies.pattern_strengths``: how often each hydraulic fault shows each pattern.
 
 Draws sound engines of every profile (``modelling.spread`` about the profile's usual pressures),
 gives each condition of ``faults.FAULTS`` a severity drawn evenly from 0 to 1, solves six points
@@ -27,9 +27,9 @@ from knowledge.book import the_book
 from knowledge.engines.profiles import Profile
 from knowledge.pressure.gauge import PANEL_SPREAD
 from knowledge.pressure.quantities import HOT_IDLE_PRESSURE
-from tests.pattern_reports import POINTS, Looks, Pressures, complaint, observations
+from tests.support.pattern_reports import POINTS, Looks, Pressures, complaint, observations
 
-TABLE = Path(__file__).parent.parent / "knowledge/reference/pattern_strengths.py"
+TABLE = Path(__file__).parents[2] / "knowledge/pressure/pattern_strengths.py"
 MODEL = 1  #: version of model, sampling and thresholds together: raise it when one changes
 HOT, COLD = 368.15, 288.15  #: usual oil temperature, warmed through and overnight [K]
 WARMTH = 6.0  #: spread of both from day to day, one standard deviation [K]
@@ -147,10 +147,10 @@ def table(found: Shares, engines: int, seed: int) -> str:
     )
     return f'''"""How often a hydraulic condition shows a pattern of pressure, computed from the circuit model.
 
-Written by ``python -m tests.pattern_strengths --engines {engines} --seed {seed} --write``; not by hand.
+Written by ``python -m tests.studies.pattern_strengths --engines {engines} --seed {seed} --write``; not by hand.
 Each figure: of plausible engines in which this condition alone is bad enough to be complained of,
 the share whose gauge shows the pattern, times {REPORTED} for being reported when asked (judgement);
-never under {LEAST}. Thresholds: ``knowledge.reference.gauge`` and ``tests.pattern_reports``.
+never under {LEAST}. Thresholds: ``knowledge.reference.gauge`` and ``tests.support.pattern_reports``.
 """
 
 MODEL_VERSION = {MODEL}
@@ -168,7 +168,9 @@ SHOWN: dict[tuple[str, str], float] = {{
 
 def main() -> None:
     """Print the shares; write the table if asked to."""
-    options = argparse.ArgumentParser(prog="python -m tests.pattern_strengths", description=__doc__)
+    options = argparse.ArgumentParser(
+        prog="python -m tests.studies.pattern_strengths", description=__doc__
+    )
     options.add_argument("--engines", type=int, default=2000)
     options.add_argument("--seed", type=int, default=7)
     options.add_argument("--write", action="store_true", help=f"write {TABLE.name}")

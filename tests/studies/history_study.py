@@ -1,4 +1,4 @@
-"""What learning from closed jobs is worth; ``python -m tests.history_study [SHOPS [JOBS]]``.
+"""What learning from closed jobs is worth; ``python -m tests.studies.history_study [SHOPS [JOBS]]``.
 
 Imagined shops whose causes are commoner or rarer than in the book, each by its own factor, drawn
 evenly in its logarithm around one. A shop closes jobs on the book's layouts, some on engines just

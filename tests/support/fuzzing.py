@@ -13,9 +13,9 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from types import FrameType
 
-from tests.command_line import Done
-from tests.complaints import JOBS
-from tests.situations import CASES
+from tests.support.command_line import Done
+from tests.support.complaints import JOBS
+from tests.support.situations import CASES
 
 SEED = os.environ.get("FUZZ_SEED", "1")
 CODES = {0, 1, 2, 65, 66, 73}  #: how a command may end, whatever it is given

@@ -16,10 +16,10 @@ from knowledge.access import Opening, openings_for
 from knowledge.book import the_book
 from knowledge.model import State
 from knowledge.work import Access, Inspection
-from tests.command_line import Done, call
+from tests.support.command_line import Done, call
 
 BOOK = the_book()
-CASES = Path(__file__).parent.parent / "cases"
+CASES = Path(__file__).parents[2] / "cases"
 
 #: name: layout, the words, and what is told of by them
 _TOLD: dict[str, tuple[str, str, tuple[str, ...]]] = {

@@ -17,10 +17,10 @@ from diagnose.inference.network import Likelihood, Network
 from knowledge.book import the_book
 from knowledge.model import Finding, Measure
 
-HERE = Path(__file__).parent
+TESTS = Path(__file__).parents[1]
 CASES = {
     p.stem: p
-    for folder in (HERE / "confirmed" / "cases", HERE.parent / "cases")
+    for folder in (TESTS / "confirmed" / "cases", TESTS.parent / "cases")
     for p in sorted(folder.glob("*.toml"))
 }
 

@@ -9,7 +9,7 @@ import pyagrum as gum
 
 from diagnose.inference.graph_formats import with_few_parents
 from diagnose.inference.network import Evidence, Network
-from tests.nets import FLAT, restricted
+from tests.support.nets import FLAT, restricted
 
 
 def as_tables(network: Network) -> gum.BayesNet:

@@ -1,6 +1,6 @@
 """Rewrite the README's console blocks in place from the real commands.
 
-``python -m tests.refresh_readme`` after anything that changes what the tool prints; it changes
+``python -m tests.studies.refresh_readme`` after anything that changes what the tool prints; it changes
 nothing but the lines between a block's command and its closing fence. HTML comments directly
 above a block's fence say what is typed at the prompts, and which pieces of the output stay:
 
@@ -26,7 +26,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-ROOT = Path(__file__).parent.parent
+ROOT = Path(__file__).parents[2]
 README = ROOT / "README.md"
 CUT = "..."
 

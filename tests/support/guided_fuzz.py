@@ -1,4 +1,4 @@
-"""``python -m tests.guided_fuzz case|line FOLDER ...``: bytes guided by the code they reach.
+"""``python -m tests.support.guided_fuzz case|line FOLDER ...``: bytes guided by the code they reach.
 
 ``case`` tries them as a case file, ``line`` as a figure with its unit and as a gauge reading.
 FOLDER holds the first inputs; what follows goes to libFuzzer.

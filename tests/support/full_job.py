@@ -1,4 +1,4 @@
-"""One whole job in the commands a person types; ``python -m tests.full_job FILE`` writes it anew.
+"""One whole job in the commands a person types; ``python -m tests.support.full_job FILE`` writes it anew.
 
 An invented harbour launch of the island boatyard, from the first flicker to the closed job. What
 it comes to is kept as ``cases/gannet.toml``; the test types everything again and compares.
@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import NamedTuple
 
-from tests.command_line import Done, call
+from tests.support.command_line import Done, call
 
 
 class Step(NamedTuple):

@@ -11,8 +11,8 @@ from pathlib import Path
 from diagnose.case.loading import load
 from knowledge.book import the_book
 from knowledge.units import DIMENSIONS, show
-from tests.command_line import Done, call
-from tests.complaints import JOBS, teardown
+from tests.support.command_line import Done, call
+from tests.support.complaints import JOBS, teardown
 
 BOOK = the_book()
 EMPTY = re.compile(r"^- `([^`]+)`: ______ ·", re.MULTILINE)

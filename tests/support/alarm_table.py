@@ -1,4 +1,4 @@
-"""What sounds each alarm, found by trying: ``python -m tests.alarm_table`` prints it as CSV.
+"""What sounds each alarm, found by trying: ``python -m tests.support.alarm_table`` prints it as CSV.
 
 ``tests/data/alarms.csv`` keeps the table as it was read through. A row holds a rule, a severity and
 the findings that sound it, none of which can be left out. Alarms on readings are not in it.
@@ -20,7 +20,7 @@ from knowledge.model import Finding, State
 from knowledge.rule_api import Alarm, Rule
 
 BOOK = the_book()
-KEPT = Path(__file__).parent / "data" / "alarms.csv"
+KEPT = Path(__file__).parents[1] / "data" / "alarms.csv"
 MOST = 3  #: findings that are tried together
 
 

@@ -1,4 +1,4 @@
-"""How many minutes this plan takes beside other orders; ``python -m tests.plan_study [JOBS]``.
+"""How many minutes this plan takes beside other orders; ``python -m tests.studies.plan_study [JOBS]``.
 
 Imagined jobs (``plan_jobs``), drawn once from the book and once from a book in which every prior,
 leak and strength is off by up to a factor of two. Orders: the plan made anew after each finding;
@@ -21,8 +21,8 @@ from diagnose.planning.options import PlanState
 from diagnose.teardown.plan import Plan
 from knowledge.book import the_book
 from knowledge.work import Inspection
-from tests.handbook_agreement import Table, tables
-from tests.plan_jobs import CONFIRMED, ImaginedJob, Mechanic, Order, draw, worked
+from tests.studies.handbook_agreement import Table, tables
+from tests.studies.plan_jobs import CONFIRMED, ImaginedJob, Mechanic, Order, draw, worked
 
 CHECKS = tuple(the_book().inspections.values())
 SHOWS_IT = 8.0  #: a finding shows a cause where it is so many times likelier with it

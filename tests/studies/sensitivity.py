@@ -1,4 +1,4 @@
-"""``python -m tests.sensitivity``: what one wrong guess would do to the confirmed cases.
+"""``python -m tests.studies.sensitivity``: what one wrong guess would do to the confirmed cases.
 
 Each link's strength, each cause's rate and each leak is moved one step of its scale up and down,
 one at a time, and the confirmed cases are ranked again at all three stages. Nothing is estimated:

@@ -1,6 +1,6 @@
 """Mutants of the ranking, planning and hydraulics code: does a test notice each wrong line?
 
-``python -m tests.mutation [N [SEED]]`` draws N mutants of cosmic-ray's (150; always the same for
+``python -m tests.studies.mutation [N [SEED]]`` draws N mutants of cosmic-ray's (150; always the same for
 the same code and seed) from three packages, by the size of their modules, at most one on a line.
 It runs the tests of the module on each in a copy of the project, and prints per package how many
 a test killed. ``tests/data/mutants.toml`` explains those that no test can tell from the right
@@ -22,9 +22,9 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from tests.mutants import Mutant, changes_of, mutants
+from tests.studies.mutants import Mutant, changes_of, mutants
 
-ROOT = Path(__file__).parent.parent
+ROOT = Path(__file__).parents[2]
 EXAMPLES = 25  #: of a hypothesis test, at most
 FACTOR, SPARE = 4, 30  #: time limit: so many times what the right code takes, and seconds besides
 
@@ -157,7 +157,7 @@ def main() -> int:
         return 2
     count: dict[str, Counter[str]] = {}
     if len(sys.argv) > 3 or not all(a.isdigit() for a in sys.argv[1:]):
-        print("usage: python -m tests.mutation [N [SEED]]", file=sys.stderr)
+        print("usage: python -m tests.studies.mutation [N [SEED]]", file=sys.stderr)
         return 2
     how_many, seed = [*map(int, sys.argv[1:]), *(150, 1)[len(sys.argv) - 1 :]]
     for mutant, fate in tried(drawn(how_many, seed)):

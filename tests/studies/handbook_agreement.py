@@ -1,4 +1,4 @@
-"""How the ranking agrees with published troubleshooting tables; ``python -m tests.handbook_agreement``.
+"""How the ranking agrees with published troubleshooting tables; ``python -m tests.studies.handbook_agreement``.
 
 The tables are those of makers' manuals, army manuals and trade writers, restated in
 ``data/handbook_tables.toml`` with their sources. No table gives chances, so an order is compared
@@ -21,7 +21,7 @@ from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
 from knowledge.book import the_book
 
-TABLES = Path(__file__).parent / "data" / "handbook_tables.toml"
+TABLES = Path(__file__).parents[1] / "data" / "handbook_tables.toml"
 FEWEST = 4  #: rows below which an order says nothing
 
 

@@ -25,7 +25,7 @@ from typing import Any
 import numpy as np
 import pytest
 
-PATH = Path(__file__).parent / "data" / "published_checks.toml"
+PATH = Path(__file__).parents[1] / "data" / "published_checks.toml"
 
 INCH, LBF, GALLON = 0.0254, 4.4482216152605, 3.785411784e-3
 PSI = LBF / INCH**2

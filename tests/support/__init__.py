@@ -1,0 +1,1 @@
+"""What several tests share: running commands, sample engines and cases, independent oracles."""
