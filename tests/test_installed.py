@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from diagnose.cli.root import app
-from tests.refresh_readme import README, blocks
+from tests.studies.refresh_readme import README, blocks
 
 ROOT = Path(__file__).parent.parent
 WORDS: dict[str, list[list[str]]] = {

@@ -9,8 +9,8 @@ from pathlib import Path
 import pytest
 
 from diagnose.output.lines import columns, wrapped
-from tests.command_line import ROOT, call
-from tests.complaints import path_of
+from tests.support.command_line import ROOT, call
+from tests.support.complaints import path_of
 
 COMMAND = re.compile(r"diagnose (?:ask|record|review|teardown|signoff|close|history|graph)\b.*")
 LONG = "a-folder-with-a-long-name/" * 6
