@@ -9,10 +9,10 @@ from typing import Any
 import numpy as np
 import pytest
 
-from diagnose.circuit.forecast import HORSEPOWER, Forecast, Target, forecast, turned
+from diagnose.circuit.forecast import HORSEPOWER, Forecast, Target, forecast, with_settings
 from diagnose.circuit.minimum_change import ENOUGH, minimum_change
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
-from diagnose.circuit.repair_warnings import bought, repair_warnings
+from diagnose.circuit.repair_warnings import relief_cost, repair_warnings
 from diagnose.circuit.settings import setting
 from diagnose.errors import UsageError
 from diagnose.hydraulics.circuit import solve
@@ -81,7 +81,7 @@ def test_20_psi_more_costs_a_horsepower_or_two_at_most__common_practice_no_sourc
     """Common practice, no source: 20 psi more costs of the order of a horsepower, no more than two."""
     more: dict[str, Any] = {"engine": engine, "baseline": BIG[1]} if engine else {}
     each = told("relief_setting=+20 psi", **more)
-    buys = bought(each)
+    buys = relief_cost(each)
     assert buys is not None
     assert 10 * PSI < buys.top <= 20.5 * PSI
     assert 0.05 < buys.horsepower < 2
@@ -106,7 +106,7 @@ def test_80_psi_over_60_buys_film_at_speed_and_nothing_at_idle__common_practice_
     each = told(
         "relief_setting=80 psi", engine=f"{BIG[0]}\n{loose}", baseline=("700 rpm, 95 C, 30 psi",)
     )
-    buys = bought(each)
+    buys = relief_cost(each)
     assert buys is not None
     assert buys.idle == pytest.approx(0, abs=0.3 * PSI)
     assert buys.top > 12 * PSI
@@ -168,7 +168,7 @@ def test_enough_is_enough_and_no_smaller_step_is() -> None:
     for r in asked.remedies:
         assert r.met >= ENOUGH
         if r.what in CIRCUIT_PARAMETERS:
-            again = turned(each.before.engine, [setting(f"{r.what}={r.end}")])
+            again = with_settings(each.before.engine, [setting(f"{r.what}={r.end}")])
             state = solve(again, np.array([700.0]), each.hot_temperature)
             assert np.mean(np.asarray(state.gallery_pressure) >= target.pressure) > 0.7
     assert not any(r.what == "relief_setting" for r in asked.remedies), "no spring mends idle"
@@ -186,11 +186,11 @@ def test_enough_where_nothing_is_needed_and_where_nothing_helps() -> None:
 def test_settings() -> None:
     """Units at the door; relative and added; nearest names."""
     assert setting("cam-clearance=0.1 mm").id == "cam_bearing_clearance"
-    half = setting("pump_displacement=-50 %").turned(SET_B)
+    half = setting("pump_displacement=-50 %").applied_to(SET_B)
     assert half.pump_displacement == pytest.approx(0.5 * np.asarray(SET_B.pump_displacement))
-    up = setting("relief_setting=+5 psi").turned(SET_B)
+    up = setting("relief_setting=+5 psi").applied_to(SET_B)
     assert up.relief_setting == pytest.approx(55 * PSI)
-    assert setting("main_clearance=0.0030 in").turned(SET_B).mains[0].clearance_diametral == (
+    assert setting("main_clearance=0.0030 in").applied_to(SET_B).mains[0].clearance_diametral == (
         pytest.approx(0.0030 * INCH)
     )
 

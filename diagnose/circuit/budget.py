@@ -1,8 +1,8 @@
-"""How much of the missing pressure each measured finding explains, and how much none does.
+"""How much of the missing pressure each measured finding explains, and how much remains.
 
 The shares are Shapley values over the measured deviations: the mean gain of putting one right over
-every order of putting them right. They add up to what all explain together, and who measured first
-has no say.
+every order of putting them right. They add up to what all explain together, whatever the order of
+measuring.
 """
 
 from __future__ import annotations
@@ -36,21 +36,21 @@ from knowledge.units import PSI
 
 ENGINES, SEED = 64, 7
 WALKS = 40  #: orders tried, each with its reverse, where there are too many deviations for all
-USUAL_HOT = 368.15  #: K: taken where a reading tells no temperature
+USUAL_HOT = 368.15  #: K: assumed where a reading has no temperature
 CRUISE = 2500.0  #: rpm
 TEMPERATURE_ERROR = 5.0  #: K, sump against gallery (judgement)
-NOUGHT = 2 * PSI  #: less missing than this is nothing
+NEGLIGIBLE = 2 * PSI  #: less missing than this counts as nothing
 
 
 @dataclass(frozen=True, slots=True)
 class Point:
-    """A state of running the budget is drawn up for, SI."""
+    """An operating point the budget is drawn up for, SI."""
 
     name: str
     rpm: float
     temperature: float
-    read: GaugeReading | None  #: None: nobody read the gauge there
-    temperature_told: bool = True
+    read: GaugeReading | None  #: None: no reading there
+    temperature_known: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,16 +67,16 @@ class Account:
 
     @property
     def overdrawn(self) -> bool:
-        """Whether what was found explains clearly more than is missing."""
-        return self.unexplained is not None and self.unexplained.high < -NOUGHT
+        """Whether what was found clearly explains more than is missing."""
+        return self.unexplained is not None and self.unexplained.high < -NEGLIGIBLE
 
     @property
     def closed(self) -> bool | None:
-        """Whether nothing worth a search is missing: None where the band leaves both open."""
+        """Whether no unexplained pressure worth a search remains; None where the band allows both."""
         rest = self.unexplained
-        if rest is None or (rest.low < NOUGHT and rest.mean >= NOUGHT):
+        if rest is None or (rest.low < NEGLIGIBLE and rest.mean >= NEGLIGIBLE):
             return None
-        return rest.mean < NOUGHT
+        return rest.mean < NEGLIGIBLE
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,13 +86,13 @@ class Budget:
     findings: tuple[Deviation, ...]
     accounts: tuple[Account, ...]
     unused: tuple[str, ...]
-    exact: bool  #: every coalition worked out, not a sample of orders
+    exact: bool  #: every coalition computed, not a sample of orders
 
     @property
     def unexplained(self) -> tuple[Account, Band, Band] | None:
-        """The first account that does not close, how much is missing, of how much.
+        """The first account that does not close, what is unexplained and what is missing [Pa].
 
-        None where nobody read a gauge, or where no pressure is missing beyond doubt.
+        None where there is no reading to compare with.
         """
         rests = [
             (a, a.unexplained, a.shortfall) for a in self.accounts if a.unexplained and a.shortfall
@@ -102,7 +102,7 @@ class Budget:
 
 
 def budget(case: Case, book: Book, engines: int = ENGINES, seed: int = SEED) -> Budget:
-    """The budget of a case over so many plausible engines."""
+    """Draw up the budget of a case over ``engines`` plausible engines."""
     rng = np.random.default_rng(seed)
     sound = sound_engines(case, book, engines, rng)
     found = deviations(case, engines, rng)
@@ -128,7 +128,7 @@ def budget(case: Case, book: Book, engines: int = ENGINES, seed: int = SEED) -> 
 
 
 def points_of(case: Case) -> tuple[Point, ...]:
-    """Hot idle and cruise, as read: the trusted gauge before the panel, the last before the first."""
+    """Return hot idle and cruise as read: a trusted gauge before the panel, the latest reading."""
     hot = [r for r in case.readings if (r.reading.oil_temperature or USUAL_HOT) >= HOT]
     idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * _idle(case)]
     fast = [r for r in hot if r.reading.rpm >= SPEED]
@@ -143,21 +143,21 @@ def _idle(case: Case) -> float:
 
 
 def _last(readings: Sequence[GaugeReading]) -> GaugeReading | None:
-    """The last of those on the most trusted gauge."""
+    """Return the latest reading of the most trusted gauge."""
     return max(readings, key=lambda r: (r.reading.gauge == "direct", r.entry.no), default=None)
 
 
 def _point(name: str, read: GaugeReading | None, rpm: float) -> Point:
     if read is None:
         return Point(name, rpm, USUAL_HOT, None)
-    told = read.reading.oil_temperature
-    return Point(name, read.reading.rpm, told or USUAL_HOT, read, told is not None)
+    temperature = read.reading.oil_temperature
+    return Point(name, read.reading.rpm, temperature or USUAL_HOT, read, temperature is not None)
 
 
 def _pressures(
     sound: Engine, found: Sequence[Deviation], points: Sequence[Point], warmer: FloatArray
 ) -> tuple[FloatArray, NDArray[np.bool_]]:
-    """Gauge pressure of every coalition at every point for every engine, and who starves.
+    """Return the gauge pressure of every coalition, engine and point [Pa], and which starve.
 
     Shape (coalitions, engines, points); coalitions in ``shapley``'s order, or along its walks.
     """
@@ -177,7 +177,7 @@ def _pressures(
 
 
 def coalesced(sound: Engine, found: Sequence[Deviation], members: NDArray[np.bool_]) -> Engine:
-    """The engine with each deviation where it is a member; ``members`` (coalitions, findings, ...)."""
+    """Return the engine with each deviation that is a member; ``members`` (coalitions, findings, ...)."""
 
     def with_next(engine: Engine, i: int) -> Engine:
         return blended(engine, found[i].apply(engine), members[:, i])
@@ -209,8 +209,8 @@ def _account(
     )
 
 
-def worth_drawing(case: Case) -> bool:
-    """Whether something of the circuit was measured, a gauge was read hot, and a circuit known."""
+def can_be_drawn_up(case: Case) -> bool:
+    """Return whether the case has a circuit, a measured parameter of it and a hot reading."""
     return (
         case.profile is not None and measures_circuit(case) and any(p.read for p in points_of(case))
     )

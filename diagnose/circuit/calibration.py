@@ -18,8 +18,7 @@ from diagnose.hydraulics.ranges import FloatArray, Floats
 
 @dataclass(frozen=True, slots=True)
 class Calibration:
-    """An engine made to show its known pressures, and by how much it misses each (model less
-    known) [Pa]."""
+    """An engine fitted to its known pressures; ``residuals`` are model less known [Pa]."""
 
     engine: Engine
     residuals: FloatArray
@@ -28,7 +27,7 @@ class Calibration:
 
 
 def slipping(engine: Engine, factor: Floats) -> Engine:
-    """The engine with its pump's slip multiplied: every gap by the cube root of ``factor``."""
+    """Return the engine with its pump's slip multiplied: every gap by the cube root of ``factor``."""
     gap = np.cbrt(factor)
     return replace(
         engine,
@@ -37,16 +36,16 @@ def slipping(engine: Engine, factor: Floats) -> Engine:
     )
 
 
-#: how far calibration may go, and how it is held: prior spread of the logarithms (judgement)
+#: prior standard deviations of the logarithms of lumped leak, slip and setting (judgement)
 _OTHER_SPREAD, _SLIP_SPREAD, _RELIEF_SPREAD = 1.0, 0.6, 0.06
 
 
 def calibrate(engine: Engine, points: Sequence[Point]) -> Calibration:
-    """The engine whose lumped leak, pump slip and relief setting show the known pressures best.
+    """Fit lumped leak, pump slip and relief setting to the known pressures.
 
-    Least squares over the three, in logarithms and weakly held at what they were, by damped
-    Gauss-Newton steps; works on one engine. The residual is what no such change can mend.
-    Source: own method; the hold's widths are judgement.
+    Regularised least squares over the three logarithms, by damped Gauss-Newton steps, for one
+    engine. The residual is what no such change removes.
+    Source: own method; the prior widths are judgement.
     """
     scale = np.array([_OTHER_SPREAD, _SLIP_SPREAD, _RELIEF_SPREAD])
     error = np.array([p.error for p in points])
@@ -84,7 +83,7 @@ def calibrate(engine: Engine, points: Sequence[Point]) -> Calibration:
 
 
 def _plain(engine: Engine) -> Engine:
-    """The engine with its one-element arrays as numbers."""
+    """Return the engine with its one-element arrays as numbers."""
     names = ("pump_tip_clearance", "pump_end_clearance", "other_conductance", "relief_setting")
     changed: dict[str, Any] = {k: float(np.reshape(getattr(engine, k), -1)[0]) for k in names}
     return replace(engine, **changed)

@@ -1,7 +1,7 @@
-"""What was found on an engine that differs from a sound one, as changes to its circuit.
+"""Differences from a sound engine that were found, as changes to the circuit.
 
-Imported by ``circuit``, ``output`` and ``signoff``. A measured value comes with its measuring error;
-what was seen and not measured is drawn from a range and marked as assumed.
+Imported by ``circuit``, ``output`` and ``signoff``. A measured value has its measuring
+error; what was seen but not measured is drawn from a range and marked as assumed.
 """
 
 from __future__ import annotations
@@ -43,7 +43,7 @@ from knowledge.units import FRACTION, PSI, VISCOSITY, show, unit_in
 
 WRONG_OIL = {OIL_GRADE_TOO_HEAVY, OIL_GRADE_TOO_THIN}
 
-#: what is seen and not measured: (finding, knob, lowest, highest, added to what is there)
+#: seen, not measured: (finding, parameter, lowest, highest, whether added to what is there)
 SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
     (DEBRIS_ON_RELIEF_SEAT, "relief_seat_gap", 0.1e-3, 1.0e-3, False),
     (RELIEF_SEAT_SCORED, "relief_seat_gap", 0.05e-3, 0.3e-3, False),
@@ -55,31 +55,31 @@ SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
 
 @dataclass(frozen=True, slots=True)
 class Deviation:
-    """One finding as a change to the circuit; ``apply`` takes a plausible engine to the found one."""
+    """One finding as a change to the circuit; ``apply`` turns sound engines into those found."""
 
     id: str
     says: str
     found: str  #: what was found, with unit
     apply: Callable[[Engine], Engine]
-    parameter: CircuitParameter | None = None  #: None: the oil, or a part that no knob turns
+    parameter: CircuitParameter | None = None  #: None: another oil
     assumed: bool = False  #: seen, not measured
 
 
 def deviations(case: Case, n: int, rng: np.random.Generator) -> list[Deviation]:
-    """Everything measured or seen in the case that the circuit can take, over ``n`` engines."""
-    by_knob: dict[str, list[Measurement]] = {}
+    """Return everything measured or seen in the case that changes the circuit, for ``n`` engines."""
+    by_parameter: dict[str, list[Measurement]] = {}
     for m in case.measured:
-        by_knob.setdefault(_knob_of(m), []).append(m)
-    every = [*_oil(case, by_knob, n, rng), *_measured(by_knob, n, rng)]
+        by_parameter.setdefault(_parameter_id(m), []).append(m)
+    every = [*_oil(case, by_parameter, n, rng), *_measured(by_parameter, n, rng)]
     taken = {d.id for d in every}
     return [*every, *_seen(case, taken, n, rng)]
 
 
 def oil_grade(case: Case) -> str:
-    """The grade a sound engine of the case runs on: what is in it, unless that is found wrong.
+    """Return the grade a sound engine of the case runs on: the one in it, unless that is wrong.
 
-    Wrong it is where someone said so, or where it differs hot from what is usual for the circuit
-    and no pressure is known from when all was well.
+    It is wrong where someone reported so, or where it differs hot from what is usual for the
+    circuit and the case has no baseline.
     """
     usual = case.profile.oil_grade if case.profile else case.engine.oil
     try:
@@ -93,7 +93,7 @@ def oil_grade(case: Case) -> str:
 
 
 def sound_engines(case: Case, book: Book, n: int, rng: np.random.Generator) -> Engine:
-    """``n`` plausible engines without fault as columns, held at the pressures once known good.
+    """Return ``n`` plausible engines without fault as columns, conditioned on the baseline.
 
     Raises UsageError where the case names no circuit.
     """
@@ -104,16 +104,16 @@ def sound_engines(case: Case, book: Book, n: int, rng: np.random.Generator) -> E
 
 
 def measures_circuit(case: Case) -> bool:
-    """Whether any measured value bears on the circuit."""
-    return any(_knob_of(m) for m in case.measured)
+    """Return whether any measured value is a parameter of the circuit."""
+    return any(_parameter_id(m) for m in case.measured)
 
 
 def unused(case: Case) -> list[str]:
-    """Measured values that say nothing of the circuit, by name."""
-    return sorted({m.measure.id for m in case.measured if not _knob_of(m)})
+    """Return the ids of measured values that are no parameter of the circuit."""
+    return sorted({m.measure.id for m in case.measured if not _parameter_id(m)})
 
 
-def _knob_of(m: Measurement) -> str:
+def _parameter_id(m: Measurement) -> str:
     parameter = NAMES.get(m.measure.id)
     return (
         parameter.id if parameter else m.measure.id if m.measure.id == "pump_cover_hollow" else ""
@@ -121,18 +121,18 @@ def _knob_of(m: Measurement) -> str:
 
 
 def _measured(
-    by_knob: dict[str, list[Measurement]], n: int, rng: np.random.Generator
+    by_parameter: dict[str, list[Measurement]], n: int, rng: np.random.Generator
 ) -> Iterator[Deviation]:
     for parameter in CIRCUIT_PARAMETERS.values():
-        if parameter.id in by_knob and parameter.id not in ("fuel_share", "viscosity_at_100c"):
-            value = together(by_knob[parameter.id], "clearance" in parameter.id)
+        if parameter.id in by_parameter and parameter.id not in ("fuel_share", "viscosity_at_100c"):
+            value = together(by_parameter[parameter.id], "clearance" in parameter.id)
             drawn = np.clip(value + parameter.spread * evenly_drawn(n, rng), *parameter.plausible)
-            found = by_knob[parameter.id]
+            found = by_parameter[parameter.id]
             typed = [unit_in(m.entry.value or "", parameter.dimension) for m in found]
             unit = Counter(typed).most_common(1)[0][0]
-            yield _turning(parameter, drawn, parameter.shown(value, unit) + _of(found))
-    if "pump_cover_hollow" in by_knob:
-        deep = together(by_knob["pump_cover_hollow"], True)
+            yield _deviation(parameter, drawn, parameter.shown(value, unit) + _of(found))
+    if "pump_cover_hollow" in by_parameter:
+        deep = together(by_parameter["pump_cover_hollow"], True)
 
         def hollowed(engine: Engine) -> Engine:
             return replace(engine, pump_end_clearance=engine.pump_end_clearance + deep)
@@ -144,7 +144,7 @@ def _measured(
 
 
 def together(found: list[Measurement], leaks: bool) -> float:
-    """One value for several: the last of each place; what leaks counts by its cube."""
+    """Combine several values: the last of each place; the mean of what leaks is that of its cube."""
     places: dict[str, float] = {}
     for i, m in enumerate(found):
         places[m.entry.where.strip().lower() or f"#{i}"] = m.value
@@ -153,7 +153,7 @@ def together(found: list[Measurement], leaks: bool) -> float:
 
 
 def evenly_drawn(n: int, rng: np.random.Generator) -> FloatArray:
-    """Standard normal figures as a column, one from each of ``n`` equal strata, shuffled.
+    """Return standard normal quantiles as a column, one from each of ``n`` strata, shuffled.
 
     >>> bool(abs(np.mean(evenly_drawn(8, np.random.default_rng(1)))) < 1e-9)
     True
@@ -166,7 +166,7 @@ def _of(found: list[Measurement]) -> str:
     return f" (of {len(found)})" if len(found) > 1 else ""
 
 
-def _turning(
+def _deviation(
     parameter: CircuitParameter, drawn: Floats, found: str, assumed: bool = False
 ) -> Deviation:
     return Deviation(
@@ -180,13 +180,13 @@ def _turning(
 
 
 def _oil(
-    case: Case, by_knob: dict[str, list[Measurement]], n: int, rng: np.random.Generator
+    case: Case, by_parameter: dict[str, list[Measurement]], n: int, rng: np.random.Generator
 ) -> Iterator[Deviation]:
-    """The laboratory's viscosity stands for everything that made it so; else grade and fuel."""
-    if found := by_knob.get("viscosity_at_100c"):
+    """The oil: the laboratory's viscosity includes every cause of it; else grade and fuel."""
+    if found := by_parameter.get("viscosity_at_100c"):
         parameter = CIRCUIT_PARAMETERS["viscosity_at_100c"]
-        drawn = found[-1].value * (1 + 0.02 * evenly_drawn(n, rng))
-        yield _turning(parameter, drawn, show(found[-1].value, VISCOSITY, "cSt"))
+        drawn = found[-1].value + parameter.spread * evenly_drawn(n, rng)
+        yield _deviation(parameter, drawn, show(found[-1].value, VISCOSITY, "cSt"))
         return
     asked, poured = oil_grade(case), case.engine.oil.strip()
     if poured and asked != poured:
@@ -196,9 +196,11 @@ def _oil(
             poured,
             lambda engine: replace(engine, oil=Oil.of_grade(poured)),
         )
-    if found := by_knob.get("fuel_share"):
+    if found := by_parameter.get("fuel_share"):
         fuel = DIESEL_FUEL if case.features.get(DIESEL) is State.PRESENT else PETROL
-        share = np.clip(found[-1].value + 0.005 * evenly_drawn(n, rng), 0.0, 0.6)
+        parameter = CIRCUIT_PARAMETERS["fuel_share"]
+        drawn = found[-1].value + parameter.spread * evenly_drawn(n, rng)
+        share = np.clip(drawn, *parameter.plausible)
         yield Deviation(
             "fuel_share",
             "fuel in the oil",
@@ -231,7 +233,7 @@ def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iter
 
 
 def blended(old: Engine, new: Engine, chosen: Any) -> Engine:
-    """``new`` where ``chosen``, else ``old``, field by field and however deep.
+    """Return ``new`` where ``chosen``, else ``old``, for every field at any depth.
 
     >>> from diagnose.hydraulics.engine import SET_A, SET_B
     >>> both = blended(SET_A, SET_B, np.array([False, True]))

@@ -1,7 +1,6 @@
 """A case's sound engine as the hydraulic model has it, and the pressures it is known by.
 
-Dimensions come from the case, else from its profile; each
-clearance is on the diameter.
+Dimensions come from the case, else from its profile; each clearance is on the diameter.
 """
 
 from __future__ import annotations
@@ -34,7 +33,7 @@ USUAL_ERROR = 6 * PSI  #: of what is merely usual for a profile (judgement)
 
 @dataclass(frozen=True, slots=True)
 class Point:
-    """A pressure the sound engine shows: SI, with its error of one standard deviation."""
+    """A pressure at a speed and oil temperature, SI, with its error (one standard deviation)."""
 
     rpm: float
     temperature: float  #: K
@@ -44,7 +43,7 @@ class Point:
 
 
 def numbers(case: Case) -> dict[str, float]:
-    """Every figure of the circuit by name, SI: the case's own before its limits and its profile.
+    """Return every dimension of the circuit by name, SI: from the case, its limits, its profile.
 
     Raises UsageError where neither layout nor case names a circuit.
     """
@@ -60,7 +59,7 @@ def numbers(case: Case) -> dict[str, float]:
 
 
 def grade(case: Case) -> Grade:
-    """The oil the case states, if it names a grade, else the profile's."""
+    """Return the grade of the oil the case states, else the profile's."""
     usual = case.profile.oil_grade if case.profile else "30"
     try:
         return grade_named(case.engine.oil or usual)
@@ -69,19 +68,19 @@ def grade(case: Case) -> Grade:
 
 
 def grade_name(case: Case) -> str:
-    """The same in words, as on the can."""
+    """Return the grade as printed on the can."""
     named = grade(case)
     return f"{named.winter.name}-{named.hot.name}" if named.winter else named.hot.name
 
 
 def healthy(case: Case, book: Book) -> Engine:
-    """The case's engine without fault. Raises UsageError where the case names no circuit."""
+    """Return the case's engine without fault. Raises UsageError where the case names no circuit."""
     del book  # the case's words are resolved already
     return engine_of(numbers(case), Oil.of_grade(grade_name(case)))
 
 
 def engine_of(n: Mapping[str, float], oil: Oil) -> Engine:
-    """The circuit of these figures (names of ``knowledge.engines.dimensions``, SI).
+    """Return the engine of these dimensions (names of ``knowledge.engines.dimensions``, SI).
 
     >>> from knowledge.engines.profiles import DISTRIBUTOR_V8
     >>> engine = engine_of({k: v for k, (v, _) in DISTRIBUTOR_V8.numbers.items()}, Oil.of_grade("30"))
@@ -168,18 +167,18 @@ def _engine(n: Mapping[str, float], oil: Oil) -> Engine:
 
 
 def baseline_points(case: Case) -> tuple[Point, ...]:
-    """The pressures this engine is known by: those of the case that stand; none if it has none."""
+    """Return the valid baseline pressures of the case, known from when the engine was sound."""
     return tuple(point_of(b.reading, BASELINE_ERROR) for b in case.baseline)
 
 
 def usual_points(case: Case) -> tuple[Point, ...]:
-    """The pressures usual for the case's profile: a weak hold where the case has no baseline."""
+    """Return the pressures usual for the case's profile, for a case without a baseline."""
     rows = case.profile.specified if case.profile else ()
     return tuple(Point(n, t, usual, False, USUAL_ERROR) for n, t, _, usual in rows)
 
 
 def point_of(reading: Reading, error: float) -> Point:
-    """A reading as a point; its own error before ``error`` [Pa]."""
+    """Return a reading as a point, with its own error where it has one, else ``error`` [Pa]."""
     temperature = reading.oil_temperature if reading.oil_temperature is not None else 363.15
     return Point(
         reading.rpm, temperature, reading.pressure, at_pump(reading), reading.error or error
@@ -187,7 +186,7 @@ def point_of(reading: Reading, error: float) -> Point:
 
 
 def shown(engine: Engine, points: Sequence[Point], warmer: Floats = 0.0) -> FloatArray:
-    """What a gauge would show at each point's speed, temperature and tap [Pa].
+    """Return what a gauge would show at each point's speed, temperature and tap [Pa].
 
     Engine fields are numbers or columns ``(n, 1)``; the result is ``(len(points),)`` or
     ``(n, len(points))``. ``warmer`` is added to the temperatures [K].

@@ -1,8 +1,8 @@
-"""What each hidden condition does to the circuit, from not at all to as bad as it comes.
+"""What each hidden condition does to the circuit, by severity.
 
 Imported by ``survey`` and by the scripts that compute the book's links. A severity is a number
 or an array from 0 (the sound engine, or as good as) to 1; the scales are judgement, set so that
-0.3 is about what a gauge begins to show and 1 about what an engine is still run with.
+0.3 is about where a gauge begins to show it and 1 about the worst that engines still run with.
 """
 
 from __future__ import annotations
@@ -26,27 +26,27 @@ SAMPLE_PUMP = 10.4e-6  #: m3 per crank turn, of the engine the scales were set o
 
 @dataclass(frozen=True, slots=True)
 class Fault:
-    """One condition as the physics sees it."""
+    """One condition in the hydraulic model."""
 
     condition: Condition
     says: str  #: what is being varied
-    unit: str  #: what its severity is told in
+    unit: str  #: unit its severity is stated in
     apply: Apply  #: the engine with it, at a severity 0 to 1
     show: Callable[[Engine, float], str]  #: the severity on this (sound) engine in words
 
 
 def _size(engine: Engine) -> Floats:
-    """The pump's flow for each crank turn, as a multiple of the sample's: scales holes."""
+    """Return the pump's volume for each crank turn over the sample engine's: scales holes."""
     return engine.pump_displacement * engine.pump_drive_ratio / SAMPLE_PUMP
 
 
 def _times(s: Floats, at_one: float) -> Floats:
-    """A factor that grows evenly in the logarithm from 1 to ``at_one``."""
+    """Return a factor that grows evenly in the logarithm from 1 to ``at_one``."""
     return np.asarray(np.exp(np.log(at_one) * np.asarray(s)))
 
 
 def _one(value: Floats) -> float:
-    """The middle of what may be an array, to be told."""
+    """Return the median of a value that may be an array."""
     return float(np.median(np.asarray(value)))
 
 

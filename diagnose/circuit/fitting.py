@@ -1,9 +1,8 @@
 """How well each hidden condition explains a set of gauge readings, whatever the engine is like.
 
-Imported by ``survey`` and ``output``. A hypothesis is a condition at a severity; what it would show
-is worked out for many plausible engines at once and taken as a smooth density over them, so that a
-few dozen engines are enough. Pressures in psi here: a density has units, and psi is what gauges are
-read in.
+Imported by ``survey`` and ``output``. A hypothesis is a condition at a severity; its pressures
+are computed for many plausible engines at once and smoothed to a density, so that a few dozen
+engines are enough. Pressures here are in psi: a density has units.
 """
 
 from __future__ import annotations
@@ -23,14 +22,14 @@ from knowledge.circuit.conditions import READING_FALSE
 from knowledge.units import PSI
 
 HEALTHY, NEITHER, FALSE = "healthy", "none_of_these_alone", READING_FALSE.id
-NODES = np.array([0.12, 0.3, 0.5, 0.75, 1.0])  #: severities that are worked out
-FINE = np.linspace(NODES[0], NODES[-1], 23)  #: severities read off between them
-MISFIT = 0.02  #: what the model itself is off by, share of the pressure (judgement)
+NODES = np.array([0.12, 0.3, 0.5, 0.75, 1.0])  #: severities computed
+FINE = np.linspace(NODES[0], NODES[-1], 23)  #: severities interpolated between them
+MISFIT = 0.02  #: error of the model, share of the pressure (judgement)
 SCALE = 0.02  #: a gauge's scale error, share of the pressure (judgement)
 WARMER = 5.0  #: K: error of the oil temperature, one standard deviation, shared by one state
 BLUR = 0.7  #: width of the density over engines, as a share of their spread
-PAIRS, LOOSE = 400, 4.0  #: pairs of conditions tried for "none alone", psi they are loose by
-LEAST_SHOWN = 0.9  #: psi: what a reading false by a share is still compared with
+PAIRS, LOOSE = 400, 4.0  #: pairs of conditions tried for "none alone"; their extra error, psi
+LEAST_SHOWN = 0.9  #: psi: least pressure a relative error is taken of
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +42,7 @@ class Gauge:
 
 @dataclass(frozen=True, slots=True)
 class Predicted:
-    """What every hypothesis would show at the readings [psi]: engines ``n``, readings ``m``."""
+    """Pressures predicted by every hypothesis [psi]: engines ``n``, readings ``m``."""
 
     healthy: FloatArray  #: (n, m)
     faults: Mapping[str, FloatArray]  #: each (severities, n, m)
@@ -59,7 +58,7 @@ class Fit:
 
 
 def warmer(n: int, points: Sequence[Point], rng: np.random.Generator) -> FloatArray:
-    """Errors of the oil temperature [K], one for each engine and state: ``(n, len(points))``."""
+    """Draw errors of the oil temperature [K] for each engine and state: ``(n, len(points))``."""
     state = states([p.temperature for p in points])
     half = rng.standard_normal(((n + 1) // 2, max(state) + 1))
     return WARMER * np.vstack([half, -half])[:n][:, state]
@@ -73,7 +72,7 @@ def predicted(
     conditions: Iterable[str] = FAULTS,
     widths: Mapping[str, float] = UNCERTAIN,
 ) -> Predicted:
-    """What the engines of draws ``z`` would show, sound and with each condition at ``NODES``."""
+    """Predict what the engines of draws ``z`` show, sound and with each condition at ``NODES``."""
     base = varied(engine, z, widths)
     healthy = shown(base, points, off) / PSI
     steps = NODES[:, None, None]
@@ -87,13 +86,13 @@ def predicted(
 
 
 def _between(at_nodes: FloatArray) -> FloatArray:
-    """Values at ``NODES`` (first axis) read off at ``FINE``."""
+    """Interpolate values at ``NODES`` (first axis) at ``FINE``."""
     weights = np.array([np.interp(FINE, NODES, row) for row in np.eye(len(NODES))]).T
     return np.asarray(np.tensordot(weights, at_nodes, 1))
 
 
 def errors(gauges: Sequence[Gauge], pressure: FloatArray) -> FloatArray:
-    """Covariance of what the gauges add [psi2]; the shared part joins gauges of one kind."""
+    """Return the covariance of the gauges' errors [psi2]; gauges of one kind share a part."""
     own = np.array([g.own for g in gauges])
     shared = np.array([g.shared for g in gauges])
     alike = shared[:, None] == shared[None, :]
@@ -103,7 +102,7 @@ def errors(gauges: Sequence[Gauge], pressure: FloatArray) -> FloatArray:
 
 
 def log_density(seen: FloatArray, shows: FloatArray, error: FloatArray) -> FloatArray:
-    """Logarithm of the density of what was seen, for each engine: ``(…, n)`` of ``(…, n, m)``.
+    """Return the log density of the readings ``seen`` for each engine: ``(…, n)`` of ``(…, n, m)``.
 
     A kernel density over engines, shrunk towards its mean so that its covariance stays what it
     is, plus the gauges' error. Source: Liu & West, in Sequential Monte Carlo Methods (2001).
@@ -120,7 +119,7 @@ def log_density(seen: FloatArray, shows: FloatArray, error: FloatArray) -> Float
 
 
 def _log_mean(x: FloatArray) -> FloatArray:
-    """Logarithm of the mean of exponentials over the last axis."""
+    """Return the logarithm of the mean of exponentials over the last axis."""
     most = x.max(-1, keepdims=True)
     return np.asarray(most[..., 0] + np.log(np.exp(x - most).mean(-1)))
 
@@ -133,7 +132,7 @@ def fits(
     *,
     may_lie: bool = False,
 ) -> dict[str, Fit]:
-    """Every hypothesis against the readings ``seen`` [psi]; with ``may_lie`` also a gauge that
+    """Fit every hypothesis to the readings ``seen`` [psi]; with ``may_lie`` also a gauge that
     shows only a share of the pressure."""
     error = errors(gauges, np.maximum(seen, LEAST_SHOWN))
     out = {HEALTHY: _fit(shows.healthy[None], seen, error, np.zeros(1))}
@@ -163,8 +162,8 @@ def _fit(shows: FloatArray, seen: FloatArray, error: FloatArray, severity: Float
 def _neither(
     shows: Predicted, seen: FloatArray, error: FloatArray, rng: np.random.Generator
 ) -> Fit:
-    """Two conditions at once, taken as the sum of what each does, and loosely: whatever is no
-    single one of these."""
+    """Fit none of these alone: two conditions at once, as the sum of what each does, with a wide
+    error."""
     sound = shows.healthy.mean(0)
     every = np.concatenate([f.mean(1) - sound for f in shows.faults.values()])
     first, second = rng.integers(len(every), size=(2, PAIRS))
@@ -180,7 +179,7 @@ def _neither(
 
 
 def shares(found: Mapping[str, Fit]) -> dict[str, float]:
-    """Share of each hypothesis, had all been equally likely before the readings."""
+    """Return the posterior of each hypothesis under a uniform prior."""
     most = max(f.log_likelihood for f in found.values())
     weight = {name: float(np.exp(f.log_likelihood - most)) for name, f in found.items()}
     total = sum(weight.values())

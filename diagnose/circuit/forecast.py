@@ -1,4 +1,4 @@
-"""What the gauge will show after a planned repair, before it is done, and what it will cost.
+"""Predicted gauge pressures before and after a planned repair, and its costs.
 
 Plausible engines with everything found on them are solved before and after the change, cold and
 hot, over speed. What no finding explains stays as an unlisted leak.
@@ -46,7 +46,7 @@ HORSEPOWER = 745.7  #: W
 
 @dataclass(frozen=True, slots=True)
 class Target:
-    """A pressure wanted: at this speed, hot, no less than this."""
+    """The least pressure [Pa] wanted at a speed [rpm], hot."""
 
     rpm: float
     pressure: float
@@ -62,14 +62,14 @@ class Side:
     cold: State
 
     def power(self, rpm: FloatArray, cold: bool = False) -> FloatArray:
-        """Power to turn the pump [W]."""
+        """Return the power to turn the pump [W]."""
         state, efficiency = (self.cold, COLD_EFFICIENCY) if cold else (self.hot, HOT_EFFICIENCY)
         e = self.engine
         speed = rpm / 60 * e.pump_drive_ratio
         return np.asarray(shaft_power(e.pump_displacement, speed, state.pump_pressure, efficiency))
 
     def torque(self, cold: bool = False) -> FloatArray:
-        """Torque on the pump's shaft [N·m]."""
+        """Return the torque on the pump's shaft [N·m]."""
         state, efficiency = (self.cold, COLD_EFFICIENCY) if cold else (self.hot, HOT_EFFICIENCY)
         turning = drive_torque(self.engine.pump_displacement, state.pump_pressure)
         return np.asarray(turning / efficiency)
@@ -93,7 +93,7 @@ class Forecast:
     units: Mapping[str, str]  #: the unit each measured thing was written in
 
     def chance(self, target: Target, side: Side) -> float:
-        """Share of plausible engines that meet a target."""
+        """Return the share of plausible engines that meet a target."""
         return float(np.mean(pressure_at(side, self.speeds, target.rpm) >= target.pressure))
 
     def hot_pressure(self, side: Side, rpm: float) -> FloatArray:
@@ -112,7 +112,7 @@ def forecast(
     engines: int = ENGINES,
     seed: int = SEED,
 ) -> Forecast:
-    """The case's engine before and after the change, over plausible engines."""
+    """Predict the case's engine before and after the changes, over plausible engines."""
     rng = np.random.default_rng(seed)
     sound = sound_engines(case, book, engines, rng)
     found = deviations(case, engines, rng)
@@ -124,7 +124,7 @@ def forecast(
     speeds = speeds_of(case, limits, targets)
     hot = point.temperature
     before = side(closed, speeds, hot)
-    after = side(turned(closed, settings), speeds, hot)
+    after = side(with_settings(closed, settings), speeds, hot)
     units = units_of(case)
     return Forecast(
         case,
@@ -146,26 +146,26 @@ LIMITS = (HOT_IDLE_PRESSURE, USUAL_IDLE_SPEED, STOP_RUNNING_PRESSURE)
 
 
 def units_of(case: Case) -> dict[str, str]:
-    """The unit each measured thing of the circuit was written in."""
+    """Return the unit each measured parameter of the circuit was written in, by id."""
     named = ((NAMES.get(m.measure.id), m.entry.value or "") for m in case.measured)
     found = ((k.id, unit_in(text, k.dimension)) for k, text in named if k)
     return {name: unit for name, unit in found if unit}
 
 
-def turned(engine: Engine, settings: Sequence[Setting]) -> Engine:
-    """The engine with every change made, in the order given."""
-    return reduce(lambda e, s: s.turned(e), settings, engine)
+def with_settings(engine: Engine, settings: Sequence[Setting]) -> Engine:
+    """Return the engine with every change made, in the order given."""
+    return reduce(lambda e, s: s.applied_to(e), settings, engine)
 
 
 def side(engine: Engine, speeds: FloatArray, hot: float) -> Side:
-    """Solved at every speed, hot and cold."""
+    """Solve the engine at every speed, hot and cold."""
     return Side(engine, solve(engine, speeds, hot), solve(engine, speeds, COLD))
 
 
 def speeds_of(
     case: Case, limits: Mapping[Limit, float], targets: Sequence[Target] = ()
 ) -> FloatArray:
-    """Idle first, then as fast as such an engine turns."""
+    """Return the speeds looked at [rpm]: idle first, then up to what such an engine turns."""
     diesel = case.features.get(DIESEL) is Told.PRESENT
     idle = limits[USUAL_IDLE_SPEED]
     listed = {n for n in (DIESEL_SPEEDS if diesel else PETROL_SPEEDS) if n > idle}
@@ -173,7 +173,7 @@ def speeds_of(
 
 
 def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
-    """The maker's limits, and the rule of ten psi for each thousand rpm."""
+    """Return the maker's limit at idle, and 10 psi for each 1000 rpm at cruise."""
     cruise = budget.CRUISE
     given = "maker's limit" if HOT_IDLE_PRESSURE in case.limits else "usual limit"
     return (
@@ -183,7 +183,7 @@ def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
 
 
 def pressure_at(side: Side, speeds: FloatArray, rpm: float) -> FloatArray:
-    """Hot gallery pressure at one of the speeds, for each engine [Pa]."""
+    """Return the hot gallery pressure at one of the speeds, for each engine [Pa]."""
     at = int(np.argmin(np.abs(speeds - rpm)))
     return np.asarray(side.hot.gallery_pressure)[:, at]
 
@@ -191,10 +191,9 @@ def pressure_at(side: Side, speeds: FloatArray, rpm: float) -> FloatArray:
 def closing(
     engine: Engine, point: budget.Point, rng: np.random.Generator, engines: int
 ) -> tuple[Engine, Band | None]:
-    """The engine leaking as much more as the reading at hot idle says, and how many psi that is.
+    """Add the unlisted leak that explains the reading at hot idle; return its pressure [Pa] too.
 
-    An engine that would read less than was read loses most of what unlisted leak it has, and no
-    more. The leak is laminar, ``Q = k p/mu``; ``k`` follows from the surplus at the pressure read,
+    Of an engine that would show less than was read, at most 90 % of its unlisted leak is removed. The leak is laminar, ``Q = k p/mu``; ``k`` follows from the surplus at the pressure read,
     corrected a few times for what the filter then drops.
     """
     if point.read is None:

@@ -1,4 +1,4 @@
-"""Curves of what each leading condition would show, and the reading that tells them apart best.
+"""Curves of what each leading condition would show, and the reading that separates them best.
 
 Imported by ``survey``.
 """
@@ -24,7 +24,7 @@ from knowledge.units import PSI
 STEPS = 25  #: speeds of a curve
 HEATS = (298.15, 333.15, 363.15)  #: K: cold, warm, hot, where a further reading may be taken
 SHARES = (0.0, 0.15, 0.35, 0.65, 1.0)  #: between the lowest and highest speed read
-WORTH = 0.03  #: a further reading that separates less than this is not worth taking
+WORTH = 0.03  #: a further reading must separate at least this much
 TOP = 3.5  #: highest speed looked at, over the lowest read, where only idle was read
 
 
@@ -59,8 +59,8 @@ class Further:
     separates: float  #: chance that it settles the leaders, 0 to 1
 
 
-def _ill(engine: Engine, hypothesis: Hypothesis) -> tuple[Engine, float]:
-    """The engine with the condition, and the share of the pressure its gauge shows."""
+def _with_condition(engine: Engine, hypothesis: Hypothesis) -> tuple[Engine, float]:
+    """Return the engine with the condition, and the share of the pressure its gauge shows."""
     if hypothesis.id == FALSE:
         return engine, 1 - 0.95 * hypothesis.severity
     if hypothesis.id in FAULTS:
@@ -80,7 +80,7 @@ def curves(
     leaders: Sequence[Hypothesis],
     points: Sequence[Point],
 ) -> tuple[Curves, ...]:
-    """What the engine that fits each hypothesis best would show, at each heat read."""
+    """Predict what the best-fitting engine of each hypothesis shows at each oil temperature read."""
     low, high = _speeds(points)
     rpm = np.linspace(low, high, STEPS)
     state = states([p.temperature for p in points])
@@ -95,8 +95,8 @@ def curves(
     ]
     lines = {}
     for h in leaders:
-        ill, share = _ill(varied(engine, (h.engines @ z)[None], uncertain), h)
-        lines[h.id] = (share * shown(ill, at)[0] / PSI).reshape(len(groups), STEPS)
+        faulty, share = _with_condition(varied(engine, (h.engines @ z)[None], uncertain), h)
+        lines[h.id] = (share * shown(faulty, at)[0] / PSI).reshape(len(groups), STEPS)
     return tuple(
         Curves(
             heat,
@@ -110,7 +110,7 @@ def curves(
 
 
 def sound_band(sound: Engine, curve: Curves) -> tuple[FloatArray, FloatArray]:
-    """Between which pressures nine plausible sound engines in ten keep along a curve [psi]."""
+    """Return the band that nine plausible sound engines in ten keep along a curve [psi]."""
     at = [Point(float(n), curve.temperature, 0.0, curve.at_pump) for n in curve.rpm]
     low, high = np.percentile(shown(sound, at) / PSI, [LOW, HIGH], axis=0)
     return np.asarray(low), np.asarray(high)
@@ -119,10 +119,11 @@ def sound_band(sound: Engine, curve: Curves) -> tuple[FloatArray, FloatArray]:
 def further(
     sound: Engine, leaders: Sequence[Hypothesis], points: Sequence[Point], gauges: Sequence[Gauge]
 ) -> Further | None:
-    """The reading, at a speed and heat within reach, whose value would tell the leaders apart.
+    """Find the reading, at a speed and temperature within reach, that best separates the leaders.
 
-    For each pair the overlap of what they would show (Bhattacharyya's, both taken as normal),
-    weighed with their shares. None where one is alone, or nothing tells them apart.
+    The criterion is the overlap of the predictions of each pair (Bhattacharyya coefficient, both
+    taken as normal), weighted by their shares. None where there is one leader, or no reading
+    separates them.
     """
     close = [h for h in leaders if h.share > 0.02]
     if len(close) < 2:
@@ -136,8 +137,8 @@ def further(
     noise = gauges[0].own ** 2 + gauges[0].shared ** 2
     means, spreads = [], []
     for h in close:
-        ill, share = _ill(sound, h)
-        values = share * shown(ill, tried) / PSI
+        faulty, share = _with_condition(sound, h)
+        values = share * shown(faulty, tried) / PSI
         mean = h.engines @ values
         means.append(mean)
         spreads.append(h.engines @ (values - mean) ** 2 + noise)

@@ -1,7 +1,7 @@
-"""What would be enough: for each thing one could change, the least change that meets the target.
+"""For each single change of the engine, the least of it that meets a target.
 
-Imported by ``output``. One change at a time, from the engine as it was found, and no further than
-back to a sound engine; what brings pressure without mending a leak is marked as such.
+Imported by ``output``. Changes start from the engine as found and go no further than
+back to a sound engine; what raises pressure without closing a leak is marked as a symptom.
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ LESS = 0.02  #: a change smaller than this share is none
 THICK = 1.1  #: times the usual viscosity from which oil is thicker than usual
 GRADES = ("5W-30", "10W-40", "15W-40", "20W-50")
 
-#: what can be put back to where a sound engine has it
+#: what can be restored to its value on a sound engine
 MENDED = (
     "main_clearance",
     "rod_clearance",
@@ -40,105 +40,112 @@ MENDED = (
     "screen_open_share",
     "filter_blocked",
 )
-MOST_SETTING, MOST_PUMP = 80 * PSI, 1.5  #: as far as relief setting and pump size are stretched
+MOST_SETTING, MOST_PUMP = 80 * PSI, 1.5  #: most relief setting [Pa] and pump size (times) tried
 
 
 @dataclass(frozen=True, slots=True)
 class Remedy:
-    """One change that meets the target, how far it goes of what is sensible, and where it ends."""
+    """One change, how much of the sensible range it takes, and its end value."""
 
     what: str
     says: str
     start: str
     end: str
-    way: float  #: of the sensible change [1]
+    way: float  #: share of the sensible change [1]
     symptom: bool
     met: float  #: share of plausible engines that then meet the target
 
 
 @dataclass(frozen=True, slots=True)
 class MinimumChange:
-    """For one target: whether it is met already, by how many, and the single changes that would."""
+    """For one target: the share that meets it already, and the single changes that would."""
 
     target: Target
     met: float  #: share of plausible engines as found
-    remedies: tuple[Remedy, ...]  #: what treats no symptom first, the smallest change first
-    nearest: Remedy | None  #: where none is enough: the change that gets furthest
-    mended: float  #: share that meet it with everything found put right, and no more
+    remedies: tuple[Remedy, ...]  #: those that treat no symptom first, then the smallest change
+    nearest: Remedy | None  #: where none is enough: the best single change
+    mended: float  #: share that meets it with everything found put right
 
 
-def minimum_change(told: Forecast, target: Target) -> MinimumChange:
-    """Single changes to the engine as found that would meet a target hot."""
-    met = told.chance(target, told.before)
+def minimum_change(forecast: Forecast, target: Target) -> MinimumChange:
+    """Find the single changes to the engine as found that meet a target hot."""
+    met = forecast.chance(target, forecast.before)
     if met >= ENOUGH:
         return MinimumChange(target, met, (), None, met)
-    tried = [*_mending(told, target), *_leak(told, target), *_oil(told, target)]
-    tried += _stretching(told, target)
+    tried = [*_put_right(forecast, target), *_leak(forecast, target), *_oil(forecast, target)]
+    tried += _more_pressure(forecast, target)
     good = sorted((r for r in tried if r.met >= ENOUGH), key=lambda r: (r.symptom, r.way))
     furthest = max(tried, key=lambda r: r.met, default=None)
     short = furthest if furthest and not good and furthest.met > met else None
-    leaking = replace(told.sound, other_conductance=told.before.engine.other_conductance)
-    return MinimumChange(target, met, tuple(good), short, float(_met(leaking, told, target)))
+    leaking = replace(forecast.sound, other_conductance=forecast.before.engine.other_conductance)
+    return MinimumChange(target, met, tuple(good), short, float(_met(leaking, forecast, target)))
 
 
-def _mending(told: Forecast, target: Target) -> Iterator[Remedy]:
-    """Each thing that is off, towards where a sound engine has it."""
+def _put_right(forecast: Forecast, target: Target) -> Iterator[Remedy]:
+    """Restore each parameter found wrong towards its sound value."""
     for name in MENDED:
         parameter = CIRCUIT_PARAMETERS[name]
-        start, goal = (_column(told, parameter.read(e)) for e in (told.before.engine, told.sound))
-        found = any(d.parameter is parameter for d in told.found)
+        start, goal = (
+            _column(forecast, parameter.read(e)) for e in (forecast.before.engine, forecast.sound)
+        )
+        found = any(d.parameter is parameter for d in forecast.found)
         if found and not np.allclose(start, goal, rtol=LESS, atol=0):
-            yield from _walked(told, target, name, start, goal, False)
+            yield from _first_enough(forecast, target, name, start, goal, False)
 
 
-def _stretching(told: Forecast, target: Target) -> Iterator[Remedy]:
-    """More spring, more pump: pressure without mending a leak."""
-    engine = told.before.engine
-    setting = _column(told, engine.relief_setting)
+def _more_pressure(forecast: Forecast, target: Target) -> Iterator[Remedy]:
+    """Raise relief setting or pump size: pressure without closing a leak."""
+    engine = forecast.before.engine
+    setting = _column(forecast, engine.relief_setting)
     higher = np.maximum(setting, MOST_SETTING)
-    yield from _walked(told, target, "relief_setting", setting, higher, True)
-    pump = _column(told, engine.pump_displacement)
-    yield from _walked(told, target, "pump_displacement", pump, MOST_PUMP * pump, True)
+    yield from _first_enough(forecast, target, "relief_setting", setting, higher, True)
+    pump = _column(forecast, engine.pump_displacement)
+    yield from _first_enough(forecast, target, "pump_displacement", pump, MOST_PUMP * pump, True)
 
 
-def _walked(
-    told: Forecast, target: Target, name: str, start: FloatArray, goal: FloatArray, symptom: bool
+def _first_enough(
+    forecast: Forecast,
+    target: Target,
+    name: str,
+    start: FloatArray,
+    goal: FloatArray,
+    symptom: bool,
 ) -> Iterator[Remedy]:
-    """The first step on the way that is enough, else the last."""
+    """The first step from ``start`` to ``goal`` that is enough, else the last."""
     parameter = CIRCUIT_PARAMETERS[name]
-    unit = told.units.get(name)
+    unit = forecast.units.get(name)
 
     def at(way: Floats) -> FloatArray:
         return np.clip(start + way * (goal - start), *parameter.plausible)
 
-    way, met = _first(told, target, lambda w: parameter.apply(told.before.engine, at(w)))
+    way, met = _first(forecast, target, lambda w: parameter.apply(forecast.before.engine, at(w)))
     shown, ends = parameter.shown(start, unit), parameter.shown(at(way), unit)
     yield Remedy(name, parameter.says, shown, ends, way, symptom, met)
 
 
-def _leak(told: Forecast, target: Target) -> Iterator[Remedy]:
-    """The leak nobody has found yet, found."""
-    if told.unlisted is None or told.unlisted.mean < PSI:
+def _leak(forecast: Forecast, target: Target) -> Iterator[Remedy]:
+    """Close the leak not found yet."""
+    if forecast.unlisted is None or forecast.unlisted.mean < PSI:
         return
-    engine = told.before.engine
-    there, sound = (_column(told, e.other_conductance) for e in (engine, told.sound))
+    engine = forecast.before.engine
+    there, sound = (_column(forecast, e.other_conductance) for e in (engine, forecast.sound))
 
     def closed(way: Floats) -> Engine:
         return replace(engine, other_conductance=there + way * (sound - there))
 
-    way, met = _first(told, target, closed)
+    way, met = _first(forecast, target, closed)
     end = f"{100 * (1 - way):.0f} % of it"
     yield Remedy("unlisted_leak", "the leak nobody has found yet", "all", end, way, False, met)
 
 
-def _oil(told: Forecast, target: Target) -> Iterator[Remedy]:
-    """The thinnest of the usual grades that is enough."""
-    engine, viscosity = told.before.engine, CIRCUIT_PARAMETERS["viscosity_at_100c"]
-    now, usual = (float(np.median(np.asarray(e.oil.kv100))) for e in (engine, told.sound))
+def _oil(forecast: Forecast, target: Target) -> Iterator[Remedy]:
+    """Change to the thinnest of the usual grades that is enough."""
+    engine, viscosity = forecast.before.engine, CIRCUIT_PARAMETERS["viscosity_at_100c"]
+    now, usual = (float(np.median(np.asarray(e.oil.kv100))) for e in (engine, forecast.sound))
     thicker = [g for g in GRADES if np.asarray(Oil.of_grade(g).kv100) > 1.05 * now]
     for i, grade in enumerate(thicker, 1):
         oil = Oil.of_grade(grade)
-        met = float(_met(replace(engine, oil=oil), told, target))
+        met = float(_met(replace(engine, oil=oil), forecast, target))
         if met < ENOUGH and i < len(thicker):
             continue
         thick = float(np.asarray(oil.kv100)) > THICK * usual
@@ -148,22 +155,24 @@ def _oil(told: Forecast, target: Target) -> Iterator[Remedy]:
         return
 
 
-def _first(told: Forecast, target: Target, made: Callable[[Floats], Engine]) -> tuple[float, float]:
-    """How far one must go for enough engines, or all the way; and how many that makes."""
+def _first(
+    forecast: Forecast, target: Target, made: Callable[[Floats], Engine]
+) -> tuple[float, float]:
+    """Return the least share of the change that is enough, else 1, and the share of engines met."""
     way = np.linspace(0, 1, STEPS + 1)[1:, None, None]
-    met = np.atleast_1d(_met(made(way), told, target))
+    met = np.atleast_1d(_met(made(way), forecast, target))
     at = int(np.argmax(met >= ENOUGH)) if met.max() >= ENOUGH else STEPS - 1
     return float(way[at].item()), float(met[at])
 
 
-def _met(engine: Engine, told: Forecast, target: Target) -> FloatArray:
-    """Share of engines that meet the target, for each step."""
-    state = solve(engine, np.array([target.rpm]), told.hot_temperature)
+def _met(engine: Engine, forecast: Forecast, target: Target) -> FloatArray:
+    """Return the share of engines that meet the target, for each step."""
+    state = solve(engine, np.array([target.rpm]), forecast.hot_temperature)
     good = np.asarray(state.gallery_pressure) >= target.pressure
     return np.asarray(np.mean(good, axis=(-2, -1)))
 
 
-def _column(told: Forecast, value: Floats) -> FloatArray:
-    """A value for each engine."""
-    engines = len(np.asarray(told.before.hot.gallery_pressure))
+def _column(forecast: Forecast, value: Floats) -> FloatArray:
+    """Return the value as a column, one row for each engine."""
+    engines = len(np.asarray(forecast.before.hot.gallery_pressure))
     return np.asarray(value) * np.ones((engines, 1))

@@ -15,11 +15,11 @@ from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray, Floats
 from knowledge.units import PSI
 
-CROWD = 96  #: engines more than wanted, to condition with
-KNOWN_OFFSET, KNOWN_SCALE = 1.0, 0.02  #: psi, share: of the gauge they were read on (judgement)
+CROWD = 96  #: engines drawn besides those wanted, for a better covariance
+KNOWN_OFFSET, KNOWN_SCALE = 1.0, 0.02  #: psi, share: error that known pressures share (judgement)
 
-#: what differs from one sound engine of a kind to the next, one standard deviation of the
-#: logarithm where nothing is known of this one (judgement; wide, as the circuit's physics are)
+#: spread between sound engines of one kind: one standard deviation of the logarithm of each
+#: (judgement; wide, as the circuit's physics are)
 UNCERTAIN = {
     "mains": 0.12,  # clearance
     "rods": 0.12,
@@ -41,13 +41,13 @@ UNCERTAIN = {
 
 
 def drawn(n: int, rng: np.random.Generator) -> FloatArray:
-    """Standard normal draws ``(n, len(UNCERTAIN))`` in opposite pairs, so that their mean is nought."""
+    """Return standard normal draws ``(n, len(UNCERTAIN))`` in antithetic pairs: their mean is zero."""
     half = rng.standard_normal(((n + 1) // 2, len(UNCERTAIN)))
     return np.vstack([half, -half])[:n]
 
 
 def varied(engine: Engine, z: FloatArray, widths: Mapping[str, float] = UNCERTAIN) -> Engine:
-    """Engines about ``engine``, one for each row of standard draws ``z``; fields are columns."""
+    """Return engines about ``engine``, one for each row of draws ``z``; fields are columns."""
     by = {name: (z[..., i] * width)[..., None] for i, (name, width) in enumerate(widths.items())}
     times = {name: np.exp(v) for name, v in by.items()}
     main, rod, cam = engine.mains[0], engine.rods[0], engine.cams[0]
@@ -89,7 +89,7 @@ def varied(engine: Engine, z: FloatArray, widths: Mapping[str, float] = UNCERTAI
 
 
 def _shifted(share: Floats, by: FloatArray) -> FloatArray:
-    """A share moved on the logit scale, so that it stays between nought and one."""
+    """Return a share moved by ``by`` on the logit scale, so that it stays between 0 and 1."""
     odds = np.asarray(share) / (1 - np.asarray(share)) * np.exp(by)
     return np.asarray(odds / (1 + odds))
 
@@ -102,12 +102,12 @@ def conditioned(
     rounds: int = 4,
     widths: Mapping[str, float] = UNCERTAIN,
 ) -> FloatArray:
-    """Draws moved so that the engines they make show the known pressures within their error.
+    """Condition draws on the known pressures, so that their engines show them within the error.
 
     Ensemble smoother with multiple data assimilation: in each of ``rounds`` steps every draw
-    moves along its covariance with what it shows, the error inflated by the number of steps.
-    ``CROWD`` more are moved with them, for a covariance that few would give badly. The known
-    pressures were read on one gauge, whose own error they share.
+    moves along its covariance with the predicted pressures, the error inflated by the number of
+    steps. ``CROWD`` more draws improve the covariance of a small ensemble. The known pressures
+    were read on one gauge and share its error.
 
     Source: Emerick & Reynolds, Computers & Geosciences 55 (2013), 3-15.
     """
@@ -130,8 +130,8 @@ def conditioned(
 def spread(
     engine: Engine, n: int, rng: np.random.Generator, points: Sequence[Point] = ()
 ) -> Engine:
-    """``n`` plausible sound engines about ``engine`` as columns ``(n, 1)``, in agreement with the
-    known pressures ``points`` where there are any.
+    """Return ``n`` plausible sound engines about ``engine`` as columns ``(n, 1)``, conditioned on
+    the known pressures ``points`` where there are any.
 
     >>> from diagnose.hydraulics.engine import SET_B
     >>> spread(SET_B, 6, np.random.default_rng(1)).relief_setting.shape

@@ -1,4 +1,4 @@
-"""What to be wary of in a planned repair: symptoms treated, suction, filter or drive overtaxed.
+"""Warnings about a planned repair: symptoms treated, suction, filter or drive overloaded.
 
 Imported by ``output``. Each misgiving is one sentence with its figures.
 """
@@ -20,32 +20,32 @@ from knowledge.stations.suction.quantities import LEAST_PICKUP_GAP, MOST_PICKUP_
 from knowledge.units import INCH, PSI
 
 WIDE = 1.25  #: times the usual clearance from which it is wide (judgement)
-FEW = 0.1  #: share of plausible engines that is worth a word
+FEW = 0.1  #: share of plausible engines from which to warn
 COLD_REVS = 2500.0  #: rpm nobody should pass with cold oil
 MOST_COLD = 90 * PSI  #: at the filter; beyond it seals and cans give way (judgement)
-MORE_TORQUE = 1.25  #: times what the drive has carried so far
+MORE_TORQUE = 1.25  #: times the torque before the repair
 BRINGS = ("pump_displacement", "relief_setting", "relief_shim", "oil", "viscosity_at_100c")
 
 
 @dataclass(frozen=True, slots=True)
 class RepairWarning:
-    """One reason to think again: what kind, and the sentence."""
+    """One warning: its kind, and the sentence."""
 
     kind: str
     says: str
 
 
-def repair_warnings(told: Forecast) -> tuple[RepairWarning, ...]:
-    """All of them, gravest first."""
+def repair_warnings(forecast: Forecast) -> tuple[RepairWarning, ...]:
+    """Return every warning about a repair, gravest first."""
     return tuple(
         m
         for look in (_starved, _symptom, _cavitation, _filter, _drive, _fits, _fuel)
-        for m in look(told)
+        for m in look(forecast)
     )
 
 
-def _starved(told: Forecast) -> Iterator[RepairWarning]:
-    share = float(np.mean(np.asarray(told.after.hot.starved)[:, 0]))
+def _starved(forecast: Forecast) -> Iterator[RepairWarning]:
+    share = float(np.mean(np.asarray(forecast.after.hot.starved)[:, 0]))
     if share > FEW:
         yield RepairWarning(
             "starved",
@@ -55,15 +55,17 @@ def _starved(told: Forecast) -> Iterator[RepairWarning]:
         )
 
 
-def _symptom(told: Forecast) -> Iterator[RepairWarning]:
-    """More pump, spring or oil over a leak that stays."""
-    names = {s.id for s in told.settings}
-    brings = [w for n in BRINGS if n in names and (w := _raised(told, n))]
+def _symptom(forecast: Forecast) -> Iterator[RepairWarning]:
+    """More pump, spring or oil while a leak stays."""
+    names = {s.id for s in forecast.settings}
+    brings = [w for n in BRINGS if n in names and (w := _raised(forecast, n))]
     if not brings:
         return
-    stays = [f"{d.says} {d.found}" for d in told.found if d.id not in names and _leaks(told, d)]
-    if told.unlisted and told.unlisted.mean > 2 * PSI:
-        stays.append(f"a leak not found yet ({told.unlisted.mean / PSI:.0f} psi at hot idle)")
+    stays = [
+        f"{d.says} {d.found}" for d in forecast.found if d.id not in names and _leaks(forecast, d)
+    ]
+    if forecast.unlisted and forecast.unlisted.mean > 2 * PSI:
+        stays.append(f"a leak not found yet ({forecast.unlisted.mean / PSI:.0f} psi at hot idle)")
     if stays:
         yield RepairWarning(
             "symptom",
@@ -72,9 +74,9 @@ def _symptom(told: Forecast) -> Iterator[RepairWarning]:
         )
 
 
-def _raised(told: Forecast, name: str) -> str:
-    """In words, if this brings pressure."""
-    before, after = told.before.engine, told.after.engine
+def _raised(forecast: Forecast, name: str) -> str:
+    """Return how this raises pressure, in words; empty if it does not."""
+    before, after = forecast.before.engine, forecast.after.engine
     match name:
         case "pump_displacement":
             more = float(np.mean(after.pump_displacement / np.asarray(before.pump_displacement)))
@@ -82,42 +84,42 @@ def _raised(told: Forecast, name: str) -> str:
         case "relief_setting" | "relief_shim":
             more = float(np.mean(after.relief_setting - np.asarray(before.relief_setting)))
             return f"{more / PSI:.0f} psi more on the relief valve" if more > PSI else ""
-    sound = np.mean(np.asarray(told.sound.oil.kv100))
+    sound = np.mean(np.asarray(forecast.sound.oil.kv100))
     more = float(np.mean(np.asarray(after.oil.kv100)) / sound)
     return "thicker oil" if more > 1.05 else ""
 
 
-def _leaks(told: Forecast, found: Deviation) -> bool:
-    """Whether what was found lets oil away, and still does."""
+def _leaks(forecast: Forecast, found: Deviation) -> bool:
+    """Return whether what was found leaks oil and still does after the repair."""
     if found.parameter is None:
         return False
     if found.id in ("main_clearance", "rod_clearance", "cam_bearing_clearance"):
-        return _width(told, found.id) > WIDE
+        return _width(forecast, found.id) > WIDE
     return found.id in ("relief_seat_gap", "open_hole", "lifter_clearance") or (
-        found.id.startswith("pump_") and _width(told, found.id) > WIDE
+        found.id.startswith("pump_") and _width(forecast, found.id) > WIDE
     )
 
 
-def _width(told: Forecast, name: str) -> float:
-    """Measured over usual clearance."""
+def _width(forecast: Forecast, name: str) -> float:
+    """Return the clearance after the repair over the usual one."""
     parameter = CIRCUIT_PARAMETERS.get(name)
     if parameter is None:
         return WIDE + 1
-    usual = float(np.median(np.asarray(parameter.read(told.sound))))
-    return float(np.median(np.asarray(parameter.read(told.after.engine)))) / usual
+    usual = float(np.median(np.asarray(parameter.read(forecast.sound))))
+    return float(np.median(np.asarray(parameter.read(forecast.after.engine)))) / usual
 
 
-def _cavitation(told: Forecast) -> Iterator[RepairWarning]:
+def _cavitation(forecast: Forecast) -> Iterator[RepairWarning]:
     for cold, name in ((False, "hot"), (True, "cold")):
         before, after = (
             np.mean(np.asarray(s.cold.fill_share if cold else s.hot.fill_share) < 0.98, axis=0)
-            for s in (told.before, told.after)
+            for s in (forecast.before, forecast.after)
         )
         worse = (after > FEW) & (after > before + FEW)
         if cold:
-            worse &= told.speeds <= COLD_REVS
+            worse &= forecast.speeds <= COLD_REVS
         if worse.any():
-            at = told.speeds[int(np.argmax(worse))]
+            at = forecast.speeds[int(np.argmax(worse))]
             yield RepairWarning(
                 "cavitation",
                 f"From {at:.0f} rpm {name} the pump does not fill in "
@@ -127,32 +129,34 @@ def _cavitation(told: Forecast) -> Iterator[RepairWarning]:
             )
 
 
-def _cold(told: Forecast) -> tuple[np.ndarray, int]:
-    """Speeds one may run cold, and the last of them."""
-    allowed = np.flatnonzero(told.speeds <= COLD_REVS)
+def _cold(forecast: Forecast) -> tuple[np.ndarray, int]:
+    """Return the indices of speeds allowed cold, and the last of them."""
+    allowed = np.flatnonzero(forecast.speeds <= COLD_REVS)
     return allowed, int(allowed[-1])
 
 
-def _filter(told: Forecast) -> Iterator[RepairWarning]:
-    _, at = _cold(told)
+def _filter(forecast: Forecast) -> Iterator[RepairWarning]:
+    _, at = _cold(forecast)
     before, after = (
         float(np.percentile(np.asarray(s.cold.pump_pressure)[:, at], 95))
-        for s in (told.before, told.after)
+        for s in (forecast.before, forecast.after)
     )
     if after > MOST_COLD and after > before + 2 * PSI:
         yield RepairWarning(
             "filter",
-            f"Cold at {told.speeds[at]:.0f} rpm filter and pump see up to {after / PSI:.0f} psi "
+            f"Cold at {forecast.speeds[at]:.0f} rpm filter and pump see up to {after / PSI:.0f} psi "
             f"(before {before / PSI:.0f}): more than {MOST_COLD / PSI:.0f} psi bulges cans and "
             "blows seals (judgement).",
         )
 
 
-def _drive(told: Forecast) -> Iterator[RepairWarning]:
-    _, at = _cold(told)
-    before, after = (float(np.mean(s.torque(cold=True)[:, at])) for s in (told.before, told.after))
+def _drive(forecast: Forecast) -> Iterator[RepairWarning]:
+    _, at = _cold(forecast)
+    before, after = (
+        float(np.mean(s.torque(cold=True)[:, at])) for s in (forecast.before, forecast.after)
+    )
     if after > MORE_TORQUE * before:
-        by = told.case.features.get(PUMP_ON_DISTRIBUTOR_SHAFT) is State.PRESENT
+        by = forecast.case.features.get(PUMP_ON_DISTRIBUTOR_SHAFT) is State.PRESENT
         part = "distributor gear and drive shaft carry" if by else "the pump's drive carries"
         yield RepairWarning(
             "drive",
@@ -161,19 +165,19 @@ def _drive(told: Forecast) -> Iterator[RepairWarning]:
         )
 
 
-def _fits(told: Forecast) -> Iterator[RepairWarning]:
-    """Set too tight, or a pickup too near or too far."""
-    for s in told.settings:
+def _fits(forecast: Forecast) -> Iterator[RepairWarning]:
+    """A bearing set too tight, or a pickup too near or too far."""
+    for s in forecast.settings:
         if s.parameter is None:
             continue
-        value = float(np.median(np.asarray(s.parameter.read(told.after.engine))))
+        value = float(np.median(np.asarray(s.parameter.read(forecast.after.engine))))
         if s.id in ("main_clearance", "rod_clearance") and value < _limit(
-            told, LEAST_BEARING_CLEARANCE
+            forecast, LEAST_BEARING_CLEARANCE
         ):
-            least = f"{_limit(told, LEAST_BEARING_CLEARANCE) / INCH:.4f} in"
+            least = f"{_limit(forecast, LEAST_BEARING_CLEARANCE) / INCH:.4f} in"
             yield RepairWarning("tight", f"{s.parameter.says} below {least} runs dry and hot.")
         if s.id == "pickup_gap":
-            low, high = _limit(told, LEAST_PICKUP_GAP), _limit(told, MOST_PICKUP_GAP)
+            low, high = _limit(forecast, LEAST_PICKUP_GAP), _limit(forecast, MOST_PICKUP_GAP)
             if value < low:
                 yield RepairWarning("pickup", f"Less than {low * 1e3:.1f} mm throttles the pickup.")
             elif value > high:
@@ -182,21 +186,21 @@ def _fits(told: Forecast) -> Iterator[RepairWarning]:
                 )
 
 
-def _limit(told: Forecast, limit: Limit) -> float:
-    return told.limits.get(limit, limit.typical)
+def _limit(forecast: Forecast, limit: Limit) -> float:
+    return forecast.limits.get(limit, limit.typical)
 
 
-def _fuel(told: Forecast) -> Iterator[RepairWarning]:
-    fresh = any(s.id in ("oil", "viscosity_at_100c") for s in told.settings)
-    if fresh and any(d.id == "fuel_share" for d in told.found):
+def _fuel(forecast: Forecast) -> Iterator[RepairWarning]:
+    fresh = any(s.id in ("oil", "viscosity_at_100c") for s in forecast.settings)
+    if fresh and any(d.id == "fuel_share" for d in forecast.found):
         yield RepairWarning(
             "symptom", "Fresh oil is thinned again until the fuel's way in is closed."
         )
 
 
 @dataclass(frozen=True, slots=True)
-class Bought:
-    """What more relief pressure buys and what it costs; means over plausible engines, SI."""
+class ReliefCost:
+    """Gain and cost of a higher relief setting; means over plausible engines, SI."""
 
     setting: float  #: more on the valve [Pa]
     idle: float  #: more at hot idle [Pa]
@@ -211,24 +215,26 @@ class Bought:
         return self.watts / HORSEPOWER
 
 
-def bought(told: Forecast) -> Bought | None:
-    """For a repair that raises the relief setting, beside the same repair without that."""
-    raised = told.after.engine
-    setting = told.before.engine.relief_setting
+def relief_cost(forecast: Forecast) -> ReliefCost | None:
+    """Compare a repair that raises the relief setting with the same repair without that."""
+    raised = forecast.after.engine
+    setting = forecast.before.engine.relief_setting
     more = float(np.mean(raised.relief_setting - np.asarray(setting)))
     if more < 0.5 * PSI:
         return None
-    without = side(replace(raised, relief_setting=setting), told.speeds, told.hot_temperature)
-    before, after = without.hot, told.after.hot
+    without = side(
+        replace(raised, relief_setting=setting), forecast.speeds, forecast.hot_temperature
+    )
+    before, after = without.hot, forecast.after.hot
     gain = np.mean(np.asarray(after.gallery_pressure) - before.gallery_pressure, axis=0)
     fed, fed_after = (float(np.mean(np.asarray(s.flows.rods)[:, -1])) for s in (before, after))
     power, power_after = (
-        float(np.mean(s.power(told.speeds)[:, -1])) for s in (without, told.after)
+        float(np.mean(s.power(forecast.speeds)[:, -1])) for s in (without, forecast.after)
     )
-    return Bought(
+    return ReliefCost(
         more,
         float(gain[0]),
-        float(told.speeds[-1]),
+        float(forecast.speeds[-1]),
         float(gain[-1]),
         fed_after / max(fed, 1e-12) - 1,
         power_after - power,

@@ -1,4 +1,4 @@
-"""What ``--set name=value`` asks for: a knob of the circuit and its new value, or another oil.
+"""A change asked for by ``--set name=value``: a parameter and its new value, or another oil.
 
 Imported by ``forecast``, ``cli``, ``entry``, ``output`` and ``signoff``.
 """
@@ -19,7 +19,7 @@ from knowledge.units import FRACTION, UnitError, parse, unit_in
 
 @dataclass(frozen=True, slots=True)
 class Setting:
-    """What ``--set`` asks for: a knob and its new value, or another oil."""
+    """One change: a parameter of the circuit and its new value, or another oil."""
 
     parameter: CircuitParameter | None  #: None: the oil
     text: str  #: as typed
@@ -29,16 +29,16 @@ class Setting:
 
     @property
     def id(self) -> str:
-        """The name set."""
+        """The name of what is set."""
         return self.parameter.id if self.parameter else "oil"
 
     @property
     def unit(self) -> str | None:
-        """The unit typed, where it is one of the knob's."""
+        """The unit typed, where it is one of the parameter's dimension."""
         return unit_in(self.text, self.parameter.dimension) if self.parameter else None
 
-    def turned(self, engine: Engine) -> Engine:
-        """The engine with it."""
+    def applied_to(self, engine: Engine) -> Engine:
+        """Return the engine with this change."""
         if self.parameter is None:
             return with_oil(engine, self.text)
         old = self.parameter.read(engine)
@@ -47,12 +47,12 @@ class Setting:
 
 
 def with_oil(engine: Engine, grade: str) -> Engine:
-    """Fresh oil of a grade, in the middle of it. Raises ValueError for no such grade."""
+    """Return the engine with fresh oil of a grade. Raises ValueError for no such grade."""
     return replace(engine, oil=Oil.of_grade(grade))
 
 
 def setting(text: str) -> Setting:
-    """What one ``--set name=value`` asks for.
+    """Parse one ``--set name=value``.
 
     >>> setting("main_clearance=0.0025 in").value == 0.0025 * 0.0254
     True

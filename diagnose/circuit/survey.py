@@ -39,16 +39,16 @@ from knowledge.stations.relief.quantities import RELIEF_SETTING, USUAL_RELIEF_SE
 from knowledge.units import PSI
 
 ENGINES = 32  #: plausible engines of one survey
-SEED = 7  #: the same case always gets the same answer
-MOST_RATIO = 50.0  #: what one survey may say for or against a condition
+SEED = 7  #: the same case gets the same result
+MOST_RATIO = 50.0  #: largest likelihood ratio of one survey for or against a condition
 WIDE_RELIEF = 0.15  #: of the logarithm, where no relief setting is known
-PANEL, DIRECT = Gauge(2.0, 2.25), Gauge(1.5, 1.25)  #: psi; together the book's usual errors
+PANEL, DIRECT = Gauge(2.0, 2.25), Gauge(1.5, 1.25)  #: psi; together the usual errors of ``gauge``
 SHOWN_CURVES = 3
 
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One hypothesis: its share of belief had all been equally likely, and what it would take."""
+    """One hypothesis: its posterior under a uniform prior, and its severity."""
 
     id: str
     says: str
@@ -60,32 +60,34 @@ class Row:
 
 @dataclass(frozen=True)
 class Survey:
-    """What the readings say of the circuit."""
+    """Result of a survey."""
 
     profile: Profile
-    calibrated: bool  #: whether pressures known good held the engine
+    calibrated: bool  #: whether the case has a baseline
     readings: tuple[Reading, ...]
-    rows: tuple[Row, ...]  #: likeliest first; the sound engine and "none alone" among them
+    rows: tuple[Row, ...]  #: likeliest first, with the sound engine and "none alone"
     likelihoods: Mapping[str, Likelihood]  #: for the cause graph, by condition
-    curves: tuple[Curves, ...]  #: one for each heat the oil was read at
-    further: Further | None  #: the reading that tells the leaders apart best
-    baseline_missed: FloatArray  #: what the sound engines miss each known pressure by [psi]
+    curves: tuple[Curves, ...]  #: one for each oil temperature
+    further: Further | None  #: the reading that separates the leaders best
+    baseline_missed: (
+        FloatArray  #: median prediction of sound engines less each known pressure [psi]
+    )
     sound: Engine  #: plausible engines without fault
 
     def share(self, id_: str) -> float:
-        """Share of one hypothesis; nought if it was not weighed."""
+        """Return the share of one hypothesis; 0 if it was not considered."""
         return next((r.share for r in self.rows if r.id == id_), 0.0)
 
 
 def widths(*, relief_known: bool) -> Mapping[str, float]:
-    """How uncertain each sound figure is."""
+    """Return the standard deviation of the logarithm of each sound dimension."""
     return UNCERTAIN if relief_known else {**UNCERTAIN, "relief": WIDE_RELIEF}
 
 
 def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) -> Survey:
-    """Every hydraulic condition weighed against the case's readings.
+    """Compare every hydraulic condition with the case's readings.
 
-    Raises UsageError where there are no readings or no circuit to hold them against.
+    Raises UsageError where there are no readings or no circuit.
     """
     looked = usable([r.reading for r in case.readings] if readings is None else readings)
     if not looked:
@@ -130,7 +132,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
 
 
 def gauge_of(reading: Reading) -> Gauge:
-    """The reading's error: what is its own, and what its gauge does to all its readings."""
+    """Return the reading's own error and the error its gauge shares among its readings [psi]."""
     usual = DIRECT if reading.gauge == "direct" else PANEL
     if not reading.error:
         return usual
@@ -151,21 +153,21 @@ def _row(
         NEITHER: "none of these alone",
     }.get(name) or book.conditions[name].says
     ratio = exp(np.clip(fit.log_likelihood - found[HEALTHY].log_likelihood, -300, 300))
-    told = ""
+    severity = ""
     if name in FAULTS:
-        told = FAULTS[name].show(engine, fit.severity[1])
+        severity = FAULTS[name].show(engine, fit.severity[1])
     elif name == FALSE:
-        told = f"shows {100 - 95 * fit.severity[1]:.0f} % of the pressure"
-    return Row(name, says, share, ratio, fit.severity, told)
+        severity = f"shows {100 - 95 * fit.severity[1]:.0f} % of the pressure"
+    return Row(name, says, share, ratio, fit.severity, severity)
 
 
 def _likelihoods(found: Mapping[str, Fit], share: Mapping[str, float]) -> dict[str, Likelihood]:
-    """What the readings say of each condition, for the cause graph.
+    """Return the likelihood of the readings for each condition, for the cause graph.
 
-    The ratio is against the sound engine, or, where that is out of the question, against what
-    leaves the best condition ``MOST_RATIO``: so the conditions keep their odds among each other
-    and none gets more than that. As far as no single condition explains the readings, the ratios
-    say less.
+    The ratio is against the sound engine, or, where that fits far worse, against the level at
+    which the best condition has ``MOST_RATIO``: so the conditions keep their odds among each
+    other and none exceeds it. Where no single condition explains the readings, the ratios are
+    drawn towards 1.
     """
     by = {n: f.log_likelihood for n, f in found.items() if n not in (HEALTHY, NEITHER)}
     most = np.log(MOST_RATIO)
@@ -179,7 +181,7 @@ def _likelihoods(found: Mapping[str, Fit], share: Mapping[str, float]) -> dict[s
 
 
 def _missed(sound: Engine, known: Sequence[Point]) -> FloatArray:
-    """What the engines in the middle show at the known pressures, less those [psi]."""
+    """Return the median prediction at the known pressures, less those [psi]."""
     if not known:
         return np.empty(0)
     middle = np.median(shown(sound, known), axis=0)

@@ -57,8 +57,8 @@ def enough_for_survey(case: Case, readings: Sequence[Reading]) -> bool:
     changing = {FELL_SUDDENLY, FADES_AT_SPEED_BACK_AFTER_REST, STEPPED_DOWN_AND_STAYED}
     if any(s.finding in changing and s.observation for s in case.sightings):
         return False  # readings before and after are of two engines, as it were
-    told = case.engine.profile is not None or bool(case.baseline)
-    if case.profile is None or (case.layout.id == "unknown" and not told):
+    known = case.engine.profile is not None or bool(case.baseline)
+    if case.profile is None or (case.layout.id == "unknown" and not known):
         return False
     heats = [r.oil_temperature for r in usable(readings) if r.oil_temperature is not None]
     return len(heats) >= LEAST_READINGS and len(set(states(heats))) >= 2

@@ -4,6 +4,6 @@ Bottom up: ``ranges`` and ``clearance`` (what a formula takes and refuses), ``oi
 elements ``bearing``, ``leaks``, ``passage``, ``pump``, ``relief``, ``suction``, then ``engine``
 (every parameter of one engine), ``network`` (what follows from one pressure), ``roots`` and
 ``circuit`` (which finds the pressure). SI inside; every
-function takes floats or numpy arrays and broadcasts. Clearances are diametral at the door and
+function takes floats or numpy arrays and broadcasts. Clearances are diametral in ``engine`` and
 radial in film formulas. Imports nothing of ``diagnose`` but itself.
 """

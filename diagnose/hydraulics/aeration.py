@@ -1,4 +1,4 @@
-"""Air in the oil: how little flow it costs, and how soft it makes the column of oil."""
+"""Air in the oil: the flow it costs, and the compressibility it gives the oil."""
 
 from __future__ import annotations
 

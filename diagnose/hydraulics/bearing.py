@@ -2,8 +2,8 @@
 
 Side flow is the part the turning journal drags out and throws over the edge plus the part the
 gallery pushes through. Every clearance here is radial; lengths in m, ``eps`` is eccentricity over
-radial clearance, ``omega`` in rad/s, ``speed`` in rev/s. Charts of loaded bearings are next
-door in ``raimondi_boyd``.
+radial clearance, ``omega`` in rad/s, ``speed`` in rev/s. Charts of loaded bearings are in
+``raimondi_boyd``.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """The whole circuit: the pressure at which the pump's oil and the engine's leaks are equal.
 
-Imported by whoever asks what an engine's gauge would show. One unknown, the gallery pressure;
-everything else follows from it, and the pump's surplus falls steadily as it rises.
+One unknown, the gallery pressure: everything else follows from it, and the pump's surplus falls
+monotonically as it rises.
 """
 
 from __future__ import annotations
@@ -77,7 +77,7 @@ def solve(engine: Engine, rpm: Floats, oil_temperature: Floats) -> State:
     The surplus falls with ``p`` without exception, so there is one root and a bracket finds it.
     If even at ``p = 0`` the pump cannot feed what the turning bearings throw out, the unknown
     becomes the share they get: the state is ``starved``, never a negative pressure. Slip and
-    (unless told otherwise) relief flow return to the pump inlet and do not pass the pickup.
+    (unless set otherwise) relief flow return to the pump inlet and do not pass the pickup.
     Bearing films are ``film_rise`` hotter than the gallery; lifters, pump gaps, passages and
     jets are at gallery temperature. A model built of listed leaks demands too little: calibrate
     ``other_conductance``, and trust trends more than single figures (some 40 %).

@@ -1,6 +1,6 @@
 """One engine's lubrication circuit as numbers: every bearing, gap, spring and tube.
 
-Imported by whatever computes or changes one. All SI; every field may be an array that
+All SI; every field may be an array that
 broadcasts with the others and with engine speed and oil temperature. Change one with
 ``dataclasses.replace``.
 """

@@ -1,7 +1,7 @@
 """Leaks that are no bearings: round a plunger, through a hole, along a slot.
 
 Lifters, valve stems, jets, a missing plug; ``pump`` and ``suction`` use the slots too.
-All flows are odd in the pressure: turn it round and the oil runs back.
+All flows are odd functions of the pressure.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""The oil: how thick it is, hot and cold, new, diluted or sheared.
+"""Viscosity of the oil, hot and cold, new, diluted or sheared.
 
 Viscosity is kinematic [m2/s] where named nu or kv and dynamic [Pa·s] where named mu.
 """
@@ -29,7 +29,7 @@ def walther(
     log10 log10 Z = A - B log10 T, with Z = nu + 0.7 + exp(-1.47 - 1.84 nu - 0.51 nu^2).
 
     nu40, nu100: kinematic viscosity [m2/s], 0.21e-6 to 20, at the temperatures
-    cool, hot: [K], 40 and 100 °C unless told.
+    cool, hot: [K], 40 and 100 °C unless given.
 
     Holds between cloud point and first boiling; good to 1-3 % between the two points, too thick
     by a tenth to a third some 20 to 40 K below them.
@@ -149,7 +149,7 @@ class Oil:
 
     @classmethod
     def of_grade(cls, name: str, vi: Floats | None = None, rho15: Floats = 870.0) -> Oil:
-        """The oil in the middle of its SAE J300 grade, with an assumed viscosity index unless told.
+        """The oil in the middle of its SAE J300 grade, with an assumed viscosity index unless given.
 
         A multigrade is as thin under shear as J300 lets it be, but never below three quarters.
 

@@ -1,4 +1,4 @@
-"""What every formula here takes, a float or an array, and how it refuses what makes no sense."""
+"""Argument types of every formula here, and checks of their ranges."""
 
 from __future__ import annotations
 

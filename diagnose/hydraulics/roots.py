@@ -1,4 +1,4 @@
-"""Where a falling function crosses nought, for a whole array of problems at once.
+"""The zero of a falling function, for an array of problems at once.
 
 Imported by ``circuit``.
 """

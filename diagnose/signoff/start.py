@@ -172,5 +172,5 @@ def first_start(
             drawn = worked.value + parameter.spread * evenly_drawn(ENGINES, rng)
             engine = parameter.apply(engine, np.clip(drawn, *parameter.plausible))
             fitted.append(parameter.id)
-    engine = reduce(lambda e, s: s.turned(e), settings, engine)
+    engine = reduce(lambda e, s: s.applied_to(e), settings, engine)
     return FirstStart(case, book, engine, tuple(dict.fromkeys(fitted)), tuple(left))

@@ -137,6 +137,6 @@ def follow_up(answer: Diagnosis) -> tuple[Due, ...]:
 def _budget(answer: Diagnosis) -> Budget | None:
     if not (answer.case.measured and answer.case.readings):  # then the physics stays unloaded
         return None
-    from diagnose.circuit.budget import budget, worth_drawing
+    from diagnose.circuit.budget import budget, can_be_drawn_up
 
-    return budget(answer.case, answer.book) if worth_drawing(answer.case) else None
+    return budget(answer.case, answer.book) if can_be_drawn_up(answer.case) else None

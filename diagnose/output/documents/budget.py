@@ -145,7 +145,7 @@ def _heading(account: Account, scale: Scale) -> str:
     """The state of running, and what was read there."""
     point = account.point
     at = f"{point.name.capitalize()}: {point.rpm:.0f} rpm, {show(point.temperature, TEMPERATURE)}"
-    if not point.temperature_told:
+    if not point.temperature_known:
         at += " (assumed)"
     if point.read is None:
         return f"{at}: no reading; figures of the model alone"

@@ -14,9 +14,9 @@ from diagnose.circuit.forecast import COLD, HORSEPOWER, Forecast, Side, Target
 from diagnose.circuit.minimum_change import ENOUGH, Remedy, minimum_change
 from diagnose.circuit.repair_warnings import (
     COLD_REVS,
-    Bought,
+    ReliefCost,
     RepairWarning,
-    bought,
+    relief_cost,
     repair_warnings,
 )
 from diagnose.circuit.settings import Setting
@@ -100,7 +100,7 @@ class ForecastDocument:
     cold: float
     speeds: tuple[ForecastSpeed, ...]
     targets: tuple[ForecastTarget, ...]
-    buys: Bought | None  #: by more relief pressure, and at what cost
+    buys: ReliefCost | None  #: by more relief pressure, and at what cost
     warnings: tuple[RepairWarning, ...]
     title: str = field(metadata=NOT_IN_JSON)
     scale: Scale = field(metadata=NOT_IN_JSON)
@@ -127,7 +127,7 @@ def forecast_document(forecast: Forecast) -> ForecastDocument:
         cold=COLD,
         speeds=speeds,
         targets=tuple(_target(forecast, t) for t in forecast.targets),
-        buys=bought(forecast),
+        buys=relief_cost(forecast),
         warnings=repair_warnings(forecast) if forecast.settings else (),
         title=forecast.case.job.title,
         scale=scale,

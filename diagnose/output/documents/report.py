@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from itertools import groupby
 
 from diagnose.case.case import Case
-from diagnose.circuit.budget import budget, worth_drawing
+from diagnose.circuit.budget import budget, can_be_drawn_up
 from diagnose.circuit.survey import survey
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
@@ -162,7 +162,9 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         unexplained=tuple(f.says for f in diagnosis.reasons.unexplained),
         graph=graph,
         survey=_survey(diagnosis),
-        budget=budget_document(budget(case, diagnosis.book), case) if worth_drawing(case) else None,
+        budget=budget_document(budget(case, diagnosis.book), case)
+        if can_be_drawn_up(case)
+        else None,
         checks=tuple(check_made(check, sightings) for check, sightings in made.items()),
         stop_here="" if case.closed else _stop(plan),
         stages=() if case.closed else tuple(_stages(plan))[:STAGES],

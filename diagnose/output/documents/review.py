@@ -135,7 +135,7 @@ def _still_missing(diagnosis: Diagnosis) -> str:
     case = diagnosis.case
     if not (case.measured and case.readings):
         return ""
-    from diagnose.circuit.budget import budget, worth_drawing
+    from diagnose.circuit.budget import budget, can_be_drawn_up
     from diagnose.output.documents.budget import still_missing
 
-    return still_missing(budget(case, diagnosis.book), case) if worth_drawing(case) else ""
+    return still_missing(budget(case, diagnosis.book), case) if can_be_drawn_up(case) else ""
