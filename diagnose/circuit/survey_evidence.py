@@ -1,8 +1,8 @@
-"""Which gauge readings are fit to be held against the circuit, and what they then replace.
+"""Which gauge readings the hydraulic survey uses, and which derived findings it replaces.
 
 Imported by ``case_inference``, which must not load the physics where there is nothing to survey,
-and by ``survey`` and its parts. What a person told stays; what rules derived from the readings
-themselves would be the same witness heard twice.
+and by ``survey`` and its parts. What a person reported stays; what rules derived from the readings
+would count the same evidence twice.
 """
 
 from __future__ import annotations
@@ -29,14 +29,14 @@ OF_THEIR_OWN = frozenset(
 
 
 def usable(readings: Sequence[Reading]) -> tuple[Reading, ...]:
-    """Readings of the running engine; of a trusted direct gauge only, where there are two."""
+    """Return readings of the running engine; those of a direct gauge only, where there are two."""
     running = [r for r in readings if runs(r)]
     direct = [r for r in running if r.gauge == "direct"]
     return tuple(direct if len(direct) >= LEAST_DIRECT else running)
 
 
 def states(temperatures: Sequence[float]) -> list[int]:
-    """Which readings were taken at about the same heat: a number for each.
+    """Number the groups of readings taken at about the same oil temperature.
 
     >>> states([300.0, 365.0, 361.0, 298.0])
     [0, 1, 1, 0]
@@ -52,11 +52,11 @@ def states(temperatures: Sequence[float]) -> list[int]:
 
 
 def enough_for_survey(case: Case, readings: Sequence[Reading]) -> bool:
-    """Whether readings are enough for the cause graph: three, with the oil at two heats, on an
+    """Return whether the readings suffice for the cause graph: three, at two oil temperatures, on an
     engine whose circuit is known at least by its layout."""
     changing = {FELL_SUDDENLY, FADES_AT_SPEED_BACK_AFTER_REST, STEPPED_DOWN_AND_STAYED}
     if any(s.finding in changing and s.observation for s in case.sightings):
-        return False  # readings before and after are of two engines, as it were
+        return False  # the engine changed between the readings
     known = case.engine.profile is not None or bool(case.baseline)
     if case.profile is None or (case.layout.id == "unknown" and not known):
         return False

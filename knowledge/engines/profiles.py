@@ -1,7 +1,7 @@
 """Oil circuits of common layouts in figures: plausible dimensions, no engine in particular.
 
-Every figure carries its mark: own judgement of what is typical, unless a source is named. A case
-states what it knows better under ``[engine.dimensions]``; pressures known good calibrate the rest.
+Every figure has its mark: judgement of what is typical, or common practice. A case states what it
+knows better under ``[engine.dimensions]``; pressures known good calibrate the rest.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from typing import TypeAlias
 
 from knowledge.engines.dimensions import CIRCUIT
 from knowledge.model import Source
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.units import CC, INCH, MM, PSI
 
 Number: TypeAlias = tuple[float, Source]
@@ -54,11 +54,7 @@ def _pressures(*rows: tuple[float, float, float, float]) -> tuple[Specified, ...
     return tuple((n, t + 273.15, low * PSI, usual * PSI) for n, t, low, usual in rows)
 
 
-#: dimensions of the worked sample circuit, and habits of the trade
-_SAMPLE = dict.fromkeys(
-    ("main_diameter", "rod_diameter", "pump_displacement", "main_clearance", "rod_clearance"),
-    PHYSICS,
-)
+#: dimensions that are habits of the trade; every other one is judgement
 _HABITS = {"pickup_gap": COMMON_PRACTICE, "pump_drive_ratio": COMMON_PRACTICE}
 DISTRIBUTOR_V8 = Profile(
     id="distributor_v8",
@@ -66,7 +62,7 @@ DISTRIBUTOR_V8 = Profile(
     layouts=("distributor_v8", "distributor_v8_solid", "marine_petrol_v8"),
     oil_grade="10W-40",
     numbers=_marked(
-        {**_SAMPLE, **_HABITS},
+        _HABITS,
         main_count=5,
         main_diameter=3.0 * INCH,
         main_length=0.90 * INCH,
@@ -118,7 +114,7 @@ DISTRIBUTOR_V8 = Profile(
         other_leak=0.4,
     ),
     specified=_pressures((700, 95, 10, 30), (2000, 95, 20, 50), (3000, 95, 30, 53)),
-    source=PHYSICS,
+    source=JUDGEMENT,
 )
 LARGE_V8 = Profile(
     id="large_v8",

@@ -63,7 +63,7 @@ FIRST_PRESSURE_TIMED = Task(
             low=None,
             high=30.0,
             source=sources.FILTER_MAKER_PRIME,
-            says="cranking with the filter slackened; not for a running engine",
+            says="printed for starting; here for cranking with the filter slackened only (judgement)",
         ),
     ),
     spread=STOPWATCH,

@@ -28,7 +28,7 @@ USUAL = Band(
     low=2.0 * THOU,
     high=2.5 * THOU,
     source=sources.BEARING_CLEARANCE_INFO,
-    says="usual aim for a pushrod V8; add about 0.0005 in for hard use",
+    says="usual aim for a pushrod V8",
 )
 RIGID = Band(
     low=1.0 * THOU,

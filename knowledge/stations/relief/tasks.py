@@ -149,8 +149,8 @@ RELIEF_OPENS_AT = Task(
         Band(
             low=40 * PSI,
             high=60 * PSI,
-            source=sources.PUMP_MAKER_PRESSURE_FLOW,
-            says="usual settings; 60 psi in the pump maker's example",
+            source=COMMON_PRACTICE,
+            says="usual settings; a pump maker's example has 60 psi",
         ),
     ),
     remedy="right spring or shims; set it on the bench, not by guess in the car",
