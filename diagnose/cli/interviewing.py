@@ -12,9 +12,10 @@ from diagnose.cli.printing import remark, remark_lines
 from diagnose.entry.interview import Interview, new_case_path
 from diagnose.entry.questions import HELP, FindingQuestion, MenuQuestion, Question, Reply
 from diagnose.output.documents.alarms import alarm_notices
+from diagnose.output.documents.interview import question_reason
 from diagnose.output.documents.review import review_document
 from diagnose.output.text.alarms import alarm_lines
-from diagnose.output.text.interview import menu_lines, prompt_text, why_lines
+from diagnose.output.text.interview import menu_lines, prompt_text, reason_lines
 from diagnose.output.text.review import review_text
 from knowledge.book import the_book
 
@@ -76,7 +77,8 @@ def _explain(interview: Interview, question: Question, reply: Reply) -> None:
     match reply:
         case Reply.WHY if isinstance(question, FindingQuestion):
             finding = question.finding
-            remark_lines(*why_lines(finding, interview.outcomes(finding)))
+            reason = question_reason(finding, interview.outcomes(finding))
+            remark_lines(*reason_lines(reason))
         case Reply.WHY if not isinstance(question, FindingQuestion):
             remark(question.why, 2)
         case Reply.FIRST:

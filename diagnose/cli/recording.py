@@ -8,6 +8,7 @@ from diagnose.cli import printing
 from diagnose.entry.details import Details
 from diagnose.entry.recording import Input, record
 from diagnose.entry.sheets import read_sheet
+from diagnose.output.documents.record import record_document
 from diagnose.output.text.record import record_text
 from knowledge.book import the_book
 
@@ -30,4 +31,4 @@ def record_all(
         details=details,
     )
     book = the_book()
-    printing.answer(record_text(record(path, book, given), book, path))
+    printing.answer(record_text(record_document(record(path, book, given), book, path)))

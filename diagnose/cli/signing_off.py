@@ -12,6 +12,7 @@ from diagnose.entry.closing import ClosingInput, close
 from diagnose.entry.requests import parse_places
 from diagnose.output import signoff as text
 from diagnose.output import signoff_sheet as sheets
+from diagnose.output.documents.record import close_document
 from diagnose.output.text.record import close_text
 from diagnose.planning.choosing import SURE
 from diagnose.signoff.parts import parts_list
@@ -78,4 +79,4 @@ def show_start(
 
 def close_job(path: Path, given: ClosingInput) -> None:
     """Write the end of a job into its case. Raises UsageError where something stands open."""
-    printing.answer(close_text(close(path, the_book(), given).after, path))
+    printing.answer(close_text(close_document(close(path, the_book(), given).after, path)))

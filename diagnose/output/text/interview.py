@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
 from diagnose.entry.questions import FindingQuestion, MenuQuestion, Question
-from diagnose.inference.outcomes import Outcome
+from diagnose.output.documents.interview import QuestionReason
 from diagnose.output.lines import headed, wrapped
-from knowledge.model import Finding
 
 
 def prompt_text(question: Question) -> str:
@@ -25,13 +22,11 @@ def menu_lines(question: MenuQuestion) -> list[str]:
     return lines
 
 
-def why_lines(finding: Finding, outcomes: Mapping[str, Outcome]) -> list[str]:
+def reason_lines(reason: QuestionReason) -> list[str]:
     """Render why a finding matters, what is normal, and what each answer would do."""
-    lines = wrapped(finding.why, 2) if finding.why else []
-    if finding.normal:
-        lines += wrapped(f"Normal: {finding.normal}.", 2)
-    for answer, outcome in outcomes.items():
-        likely = f"{100 * outcome.leads_with:.0f} % likely"
-        lines += wrapped(f"if {answer}: {outcome.leads.says} leads, {likely}", 2, 4)
-    lines += wrapped(f"Source: {finding.source.title}", 2, 4)
-    return lines
+    lines = wrapped(reason.why, 2) if reason.why else []
+    if reason.normal:
+        lines += wrapped(f"Normal: {reason.normal}.", 2)
+    for answer, outcome in reason.outcomes.items():
+        lines += wrapped(f"if {answer}: {outcome}", 2, 4)
+    return [*lines, *wrapped(f"Source: {reason.source}", 2, 4)]

@@ -1,0 +1,81 @@
+"""The documents of ``record`` and ``close``: what was saved, and what to do next."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from diagnose.case.case import Case
+from diagnose.case.writing import Appended, Fields
+from diagnose.diagnosis import Diagnosis
+from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
+from diagnose.output.lines import percent
+from knowledge.book import Book
+
+_READING_FIELDS = ("rpm", "oil", "pressure", "gauge")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RecordDocument:
+    """The entries that were saved, and the alarms that are new with them."""
+
+    path: str
+    entries: dict[int, str]  #: by number
+    alarms: tuple[AlarmNotice, ...]
+    last_number: int  #: of the entries in the case
+    plan_since: int | None  #: the entry after which the plan may have changed
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CloseDocument:
+    """The end of a job."""
+
+    path: str
+    causes: tuple[str, ...]
+    reason: str  #: why it was closed with something open; may be empty
+
+
+def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
+    """Build the document of the entries one command saved."""
+    shown = {a.says for a in Diagnosis(book, saved.before).alarms}
+    before = saved.before.last_number
+    findings = any(entry.kind == "finding" for entry in saved.entries)
+    return RecordDocument(
+        path=str(path),
+        entries={
+            number: entry_text(entry.kind, entry.fields)
+            for number, entry in enumerate(saved.entries, saved.first_number)
+        },
+        alarms=tuple(a for a in alarm_notices(Diagnosis(book, saved.after)) if a.says not in shown),
+        last_number=saved.after.last_number,
+        plan_since=before if before and findings else None,
+    )
+
+
+def entry_text(kind: str, fields: Fields) -> str:
+    """Return one entry in words, without its number.
+
+    >>> entry_text("finding", {"what": "fuel_smell", "state": "present", "sure": 0.8})
+    'fuel_smell: present, 80 % sure'
+    """
+    what = fields.get("what") or kind
+    if fields.get("state") == "withdrawn":
+        return f"{what}: entry {fields['replaces']} withdrawn"
+    if kind in ("reading", "baseline"):
+        value = ", ".join(str(fields[k]) for k in _READING_FIELDS if fields.get(k) is not None)
+        value += ", first start" if fields.get("at") == "start" else ""
+    else:
+        value = str(fields.get("value") or fields.get("state"))
+    sure = fields.get("sure")
+    sureness = f", {percent(float(str(sure)))} sure" if sure is not None else ""
+    replaced = f", replaces {fields['replaces']}" if fields.get("replaces") else ""
+    return f"{what}: {value}{sureness}{replaced}"
+
+
+def close_document(case: Case, path: Path) -> CloseDocument:
+    """Build the document of a closed case. Raises ValueError for an open one."""
+    closed = case.closed
+    if closed is None:
+        raise ValueError("the case is not closed")
+    causes = tuple(c.says for c in closed.causes)
+    return CloseDocument(path=str(path), causes=causes, reason=closed.entry.reason)
