@@ -1,6 +1,9 @@
-"""What every test run begins and ends with: no test is timed; how much was fuzzed."""
+"""Settings of every test run: two workers, no time limit for a single test, what was fuzzed."""
 
 from __future__ import annotations
+
+import os
+from pathlib import Path
 
 import pytest
 from hypothesis import settings
@@ -10,9 +13,48 @@ from tests.support.fuzzing import COUNT
 settings.register_profile("untimed", deadline=None)  # a busy machine is no fault of the code
 settings.load_profile("untimed")
 
+#: files that take longest, most first; each file runs in one worker, so they start first
+LONGEST = (
+    "test_teardown_plan.py",
+    "test_rule_examples.py",
+    "test_commands_teardown.py",
+    "test_against_library.py",
+    "test_readme.py",
+    "test_pages.py",
+)
+
+
+@pytest.hookimpl(optionalhook=True)
+def pytest_xdist_auto_num_workers(config: pytest.Config) -> int:
+    """Return one worker per processor for a whole run, none where files or tests are named."""
+    root = Path(config.rootpath)
+    if all((root / argument).is_dir() for argument in config.args):
+        return os.cpu_count() or 1
+    return 0
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Put the files that take longest first."""
+    place = {name: number for number, name in enumerate(LONGEST)}
+    items.sort(key=lambda item: place.get(item.path.name, len(LONGEST)))
+
+
+@pytest.hookimpl(trylast=True)
+def pytest_sessionfinish(session: pytest.Session) -> None:
+    """Hand a worker's count of fuzzed inputs to the main process."""
+    output = getattr(session.config, "workeroutput", None)
+    if output is not None:
+        output["fuzzed"] = dict(COUNT)
+
+
+@pytest.hookimpl(optionalhook=True)
+def pytest_testnodedown(node: object) -> None:
+    """Add up what the workers fuzzed."""
+    COUNT.update(getattr(node, "workeroutput", {}).get("fuzzed", {}))
+
 
 def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
-    """How many inputs were tried, by kind."""
+    """Print how many inputs were tried, by kind."""
     if COUNT:
         kinds = ", ".join(f"{kind} {many:,}" for kind, many in sorted(COUNT.items()))
         terminalreporter.write_line(f"fuzzed: {COUNT.total():,} inputs ({kinds})")
