@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import shutil
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -29,48 +30,54 @@ WORDS = [
 ]
 
 
-def commands(path: Path, words: tuple[str, ...], folder: str) -> list[str]:
-    """Every command in what is printed of a case, its path left out."""
+def commands(words: tuple[str, ...], path: Path) -> list[str]:
+    """Every command in what is printed of a case, with CASE for its path."""
     name, *options = words
     done = call(name, path, *options)
-    found = COMMAND.findall(done.out)
-    return [c.replace(folder, "FOLDER").replace("'", "") for c in found]
+    return [c.replace(str(path), "CASE").replace("'", "") for c in COMMAND.findall(done.out)]
 
 
-def copies(name: str, tmp_path: Path) -> tuple[tuple[Path, str], tuple[Path, str]]:
-    """One case in a folder of a short name and in one of a very long one with a blank."""
-    source = ROOT / "cases" / f"{name}.toml"
-    made = []
-    for folder in (tmp_path / "a b", tmp_path / f"a b {LONG}"):
-        folder.mkdir(parents=True, exist_ok=True)
-        shutil.copy(source if source.exists() else path_of(name), folder / "case.toml")
-        made.append((folder / "case.toml", str(folder)))
-    return made[0], made[1]
+@pytest.fixture
+def case_of(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Callable[[str], tuple[Path, Path]]:
+    """Copies one case where the command is run, and into a folder of a very long name."""
+
+    def copies(name: str) -> tuple[Path, Path]:
+        source = ROOT / "cases" / f"{name}.toml"
+        long = tmp_path / f"a b {LONG}"
+        long.mkdir(parents=True)
+        for folder in (tmp_path, long):
+            shutil.copy(source if source.exists() else path_of(name), folder / "case.toml")
+            shutil.copy(ROOT / "cases" / "gannet.toml", folder / "gannet.toml")
+        monkeypatch.chdir(tmp_path)
+        return Path("case.toml"), long / "case.toml"
+
+    return copies
+
+
+Copies = Callable[[str], tuple[Path, Path]]
 
 
 @pytest.mark.parametrize("words", WORDS, ids=" ".join)
 @pytest.mark.parametrize("name", ["heron", "gannet", "petrel"])
-def test_a_long_path_changes_no_command(name: str, words: tuple[str, ...], tmp_path: Path) -> None:
-    (short, folder), (long, other) = copies(name, tmp_path)
-    assert commands(long, words, other) == commands(short, words, folder)
+def test_a_long_path_changes_no_command(name: str, words: tuple[str, ...], case_of: Copies) -> None:
+    short, long = case_of(name)
+    assert commands(words, long) == commands(words, short)
 
 
 @pytest.mark.parametrize("words", [("review",), ("teardown",)])
-def test_nor_does_a_long_folder_of_closed_jobs(words: tuple[str, ...], tmp_path: Path) -> None:
-    (short, folder), (long, other) = copies("heron", tmp_path)
-    for case in (short, long):
-        shutil.copy(ROOT / "cases" / "gannet.toml", case.parent / "gannet.toml")
-    found = commands(short, (*words, "--with-history", folder), folder)
-    assert found == commands(long, (*words, "--with-history", other), other)
-    assert found[0].startswith(f"diagnose {words[0]} FOLDER/case.toml")
-    out = call(words[0], long, "--with-history", other).out
-    assert f" in {other};" in out
+def test_nor_does_a_long_folder_of_closed_jobs(words: tuple[str, ...], case_of: Copies) -> None:
+    short, long = case_of("heron")
+    found = commands((*words, "--with-history", "."), short)
+    assert found[0] == f"diagnose {words[0]} CASE"
+    assert found == commands((*words, "--with-history", str(long.parent)), long)
+    out = call(words[0], long, "--with-history", long.parent).out
+    assert f"{long.parent};" in out
 
 
-def test_there_are_commands_to_break(tmp_path: Path) -> None:
-    (short, folder), _ = copies("heron", tmp_path)
+def test_there_are_commands_to_break(case_of: Copies) -> None:
+    short, _ = case_of("heron")
     for words in WORDS[:3]:
-        assert any("FOLDER/case.toml" in c for c in commands(short, words, folder)), words
+        assert any("CASE" in c for c in commands(words, short)), words
 
 
 def test_what_is_kept_whole_stands_in_one_line() -> None:
@@ -83,6 +90,13 @@ def test_what_is_kept_whole_stands_in_one_line() -> None:
     assert " ".join(" ".join(lines).split()) == " ".join(
         f"Some words before it and then: {command}; and some more after it".split()
     )
+
+
+def test_a_path_kept_whole_does_not_break_the_command_around_it() -> None:
+    folder = "/a place/" + "of many words " * 8
+    command = f"diagnose review '{folder}/case.toml'"
+    lines = wrapped(f"The jobs in {folder}; without them: {command}", 0, 2, [folder, command])
+    assert [line.strip() for line in lines if command in line] == [command]
 
 
 def test_other_long_words_are_still_broken() -> None:

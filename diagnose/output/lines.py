@@ -55,7 +55,7 @@ def wrapped(
     >>> wrapped("say so: diagnose signoff 'my boat.toml'", whole=["diagnose signoff 'my boat.toml'"])
     ["say so: diagnose signoff 'my boat.toml'"]
     """
-    kept = [_tied(clean(each)) for each in whole if each.strip()]
+    kept = sorted((_tied(clean(each)) for each in whole if each.strip()), key=len, reverse=True)
     first, later = " " * indent, " " * (indent if hang is None else hang)
     wide = width()
     room = wide - max(len(first), len(later))
