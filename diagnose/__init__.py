@@ -35,10 +35,12 @@ __all__ = [
     "OutOfScopeError",
     "Plan",
     "ReadingInput",
+    "ReviewDocument",
     "Survey",
     "UsageError",
     "UserError",
     "__version__",
+    "as_json",
     "budget",
     "diagnose",
     "forecast",
@@ -48,6 +50,7 @@ __all__ = [
     "parse_reading",
     "parse_value",
     "plan",
+    "review",
     "survey",
 ]
 
@@ -76,8 +79,11 @@ if TYPE_CHECKING:
         parse_case,
         parse_value,
         plan,
+        review,
         survey,
     )
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.review import ReviewDocument
     from diagnose.teardown.plan import Plan
 else:
     _HOMES = {
@@ -105,8 +111,11 @@ else:
             "parse_case",
             "parse_value",
             "plan",
+            "review",
             "survey",
         ),
+        "diagnose.output.as_json": ("as_json",),
+        "diagnose.output.documents.review": ("ReviewDocument",),
         "diagnose.teardown.plan": ("Plan",),
     }
     _HOME = {name: module for module, names in _HOMES.items() for name in names}

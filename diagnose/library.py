@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from diagnose.circuit.forecast import Forecast
     from diagnose.circuit.survey import Survey
     from diagnose.diagnosis import Diagnosis
+    from diagnose.output.documents.review import ReviewDocument
     from diagnose.teardown.plan import Plan
 
 
@@ -54,6 +55,19 @@ def diagnose(case: Case, *, learned: Mapping[str, float] | None = None) -> Diagn
     from knowledge.book import the_book
 
     return Diagnosis(the_book(), case, learned=learned)
+
+
+def review(diagnosis: Diagnosis) -> ReviewDocument:
+    """Put a diagnosis into words: everything the command ``review`` shows.
+
+    ``causes`` of the result have ``probability`` (0 to 1), ``remedy`` and, for the first few,
+    the evidence for (``pro``) and against (``con``) them, each with its weight in decibans.
+    ``as_json`` turns the result into JSON values.
+    """
+    from diagnose.output.documents.review import review_document
+
+    path = diagnosis.case.path
+    return review_document(diagnosis, str(path) if path else "")
 
 
 def plan(

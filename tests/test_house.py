@@ -34,10 +34,10 @@ DOORS = {
 LAYERS = [
     ["diagnose.__main__"],
     ["diagnose.cli"],
-    ["diagnose.output.html"],
-    ["diagnose.output"],
     ["diagnose"],
     ["diagnose.library"],
+    ["diagnose.output.html"],
+    ["diagnose.output"],
     ["diagnose.entry"],
     ["diagnose.expectations", "diagnose.history", "diagnose.signoff"],
     ["diagnose.teardown"],

@@ -157,6 +157,18 @@ def test_diagnosis_is_the_one_of_the_commands() -> None:
     assert {a.severity.name for a in answer.alarms} >= {"STOP"}
 
 
+def test_review_says_the_diagnosis_in_words() -> None:
+    answer = api.diagnose(api.load_case(PETREL))
+    document = api.review(answer)
+    first = document.causes[0]
+    assert (first.id, first.remedy) == ("relief_debris", answer.ranking[0].cause.remedy)
+    assert [item.finding for item in (*first.pro, *first.con)]
+    assert all(item.says for item in first.pro)
+    in_json = api.as_json(document)
+    assert [c["id"] for c in in_json["causes"]] == [r.cause.id for r in answer.ranking]
+    assert api.review(api.diagnose(plover().build())).case is None
+
+
 def test_learned_factors_move_the_ranking() -> None:
     case = plover().build()
     before = {r.cause.id: r.probability for r in api.diagnose(case).ranking}
