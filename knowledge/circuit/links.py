@@ -52,7 +52,7 @@ SLUDGE_SETTLES_WHERE_OIL_IS_SLOW = LinkGroup(
     parent=conditions.OIL_SLUDGED,
     effects={
         conditions.SUCTION_THROTTLED: (OFTEN, sources.CLUB_BLOCKED_SCREENS),
-        conditions.FLOW_RESTRICTED: (SOMETIMES, sources.NOORDEMAN_2015),
+        conditions.FLOW_RESTRICTED: (SOMETIMES, sources.DIESEL_WORKSHOP_2015),
         conditions.RELIEF_BLEEDS: (SELDOM, COMMON_PRACTICE),
         conditions.BRANCH_DRY: (SELDOM, COMMON_PRACTICE),
         conditions.JOURNAL_DRY: (SELDOM, COMMON_PRACTICE),

@@ -136,7 +136,7 @@ TROUBLE_WITHOUT_A_WARNING = LinkGroup(
         *effects_of(
             conditions.JOURNAL_DRY,
             {
-                direct_gauge.NOTHING_WARNED: (OFTEN, sources.NOORDEMAN_2015),
+                direct_gauge.NOTHING_WARNED: (OFTEN, sources.DIESEL_WORKSHOP_2015),
             },
         ),
     ),

@@ -343,7 +343,7 @@ PRESSURE_LOST_ON_THE_WAY = LinkGroup(
             conditions.FLOW_RESTRICTED,
             {
                 # only where the gauge is tapped before the restriction; the model taps the gallery
-                patterns.GAUGE_READS_HIGH: (SELDOM, sources.NOORDEMAN_2015),
+                patterns.GAUGE_READS_HIGH: (SELDOM, sources.DIESEL_WORKSHOP_2015),
                 patterns.SANK_WHILE_RUNNING: (SELDOM, JUDGEMENT),
             },
         ),

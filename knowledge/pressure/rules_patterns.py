@@ -109,7 +109,7 @@ def low_idling_and_good_at_speed(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     matches=[example(readings=[seen(4, 650), seen(20, 1100)])],
     non_matches=[
         example(readings=[seen(4, 650)]),
@@ -270,7 +270,7 @@ def less_at_more_revs(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     matches=[example(readings=[seen(25, 700)])],
     non_matches=[example(readings=[seen(10, 700)]), example(readings=[seen(45, 3000)])],
 )

@@ -23,7 +23,7 @@ DIESEL_TESTING_MANUAL = Source(
     "and 1106A-70T manual p. 34 (UENR0617)",
     "strong",
 )
-NOORDEMAN_2015 = Source(
+DIESEL_WORKSHOP_2015 = Source(
     "HB-04",
     'Noordeman Diesel, "Common causes of low oil pressure and high oil pressure", 2 Dec 2015, '
     "https://www.noordeman.com.au/common-causes-of-low-oil-pressure-and-high-oil-pressure/",

@@ -242,7 +242,7 @@ BEARING_WRONG_SIZE = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="measure every journal and seat, fit shells to suit",
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     follows="the bearings wipe",
     also=(
         "bearings set too loose",
@@ -261,9 +261,9 @@ SHELLS_THAT_DO_NOT_SUIT_THE_CRANK = LinkGroup(
     says="Shells that do not suit the crank: too loose is low from the first start, too tight soon wipes.",
     parent=BEARING_WRONG_SIZE,
     effects={
-        conditions.CLEARANCES_WIDE: (OFTEN, sources.NOORDEMAN_2015),
+        conditions.CLEARANCES_WIDE: (OFTEN, sources.DIESEL_WORKSHOP_2015),
         conditions.BEARINGS_DAMAGED: (SOMETIMES, sources.BEARING_BROCHURE_CEB2),
-        behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.NOORDEMAN_2015),
+        behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.DIESEL_WORKSHOP_2015),
         findings_shell_map.WRONG_SHELLS_FITTED: (MOSTLY, COMMON_PRACTICE),
         findings_measured.MAIN_CLEARANCE_TOO_WIDE: (OFTEN, COMMON_PRACTICE),
         findings_measured.ROD_CLEARANCE_TOO_WIDE: (OFTEN, COMMON_PRACTICE),

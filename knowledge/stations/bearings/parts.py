@@ -18,7 +18,7 @@ MAIN_SHELLS = Part(
     id="main_shells",
     says="main bearing shells, whole set",
     quantity="1 set",
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     measure_first="every journal and its bore with caps torqued; undersize stamped on the shell; "
     "order after any grinding or boring",
     for_causes=(causes.BEARING_WEAR_MAINS, causes_geometry.LINE_BORE_MISALIGNED, *_BOTH),
@@ -28,7 +28,7 @@ ROD_SHELLS = Part(
     id="rod_shells",
     says="rod bearing shells, whole set",
     quantity="1 set",
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     measure_first="every crankpin and rod bore with caps torqued; undersize stamped on the shell; "
     "order after any grinding",
     for_causes=(causes.BEARING_WEAR_RODS, *_BOTH),

@@ -132,7 +132,7 @@ GALLERY_SEAL_LEAK = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP),
     remedy="renew the seals, check tubes and gasket faces",
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     follows="low pressure for years, chain rattle, worn bearings",
     also=(
         "gallery o-ring",
@@ -147,7 +147,7 @@ SEAL_BETWEEN_TWO_CASTINGS_LETS_BY = LinkGroup(
     says="A cut or forgotten ring between two castings leaks the gallery into the crankcase.",
     parent=GALLERY_SEAL_LEAK,
     effects={
-        conditions.OPEN_LEAK_INSIDE: (MOSTLY, sources.NOORDEMAN_2015),
+        conditions.OPEN_LEAK_INSIDE: (MOSTLY, sources.DIESEL_WORKSHOP_2015),
         behaviour.LOW_FROM_FIRST_START: (SOMETIMES, sources.TENSIONER_GASKET_LEFT_OUT),
         behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, sources.TENSIONER_GASKET_LEFT_OUT),
         patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
@@ -215,7 +215,7 @@ GALLERY_BLOCKED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
     remedy="plugs out, rod and brush the galleries, prove the flow at every hole",
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     follows="one bank, one rod or one shaft fails though the gauge looked good",
     also=("blocked oil passage", "plugged oil galley", "sealer in oil hole", "oilway blocked"),
 )
@@ -225,7 +225,7 @@ GOOD_BEFORE_AND_DRY_BEHIND = LinkGroup(
     says="A blocked gallery is good before and dry behind; the gauge may sit on the good side.",
     parent=GALLERY_BLOCKED,
     effects={
-        conditions.FLOW_RESTRICTED: (MOSTLY, sources.NOORDEMAN_2015),
+        conditions.FLOW_RESTRICTED: (MOSTLY, sources.DIESEL_WORKSHOP_2015),
         conditions.BRANCH_DRY: (SOMETIMES, COMMON_PRACTICE),
         conditions.JOURNAL_DRY: (OFTEN, COMMON_PRACTICE),
         findings_galleries.GALLERY_FOUND_BLOCKED: (ALWAYS, COMMON_PRACTICE),

@@ -159,7 +159,7 @@ WHAT_BLOCKS_A_GALLERY = LinkGroup(
     origins={
         assembly_causes.SEALANT_DEBRIS: (SOMETIMES, COMMON_PRACTICE),
         assembly_causes.DIRT_IN_ASSEMBLY: (SOMETIMES, sources.RING_MAKER_CLEANING_MEDIA),
-        conditions.OIL_SLUDGED: (SOMETIMES, sources.NOORDEMAN_2015),
+        conditions.OIL_SLUDGED: (SOMETIMES, sources.DIESEL_WORKSHOP_2015),
         conditions.DIRT_IN_OIL: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[example(findings_galleries.GALLERY_FOUND_BLOCKED)],

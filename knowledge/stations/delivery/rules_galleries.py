@@ -35,7 +35,7 @@ def plugs_counted_and_good(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     matches=[
         example(lacks=[features.PUMP_ON_CRANK_NOSE, features.OVERHEAD_CAM, features.PUMP_OUTSIDE])
     ],
@@ -88,7 +88,7 @@ def open_hole_in_the_pressure_line(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     matches=[example(findings_galleries.ONE_BEARING_GETS_NO_OIL)],
     non_matches=[example(lacks=[findings_galleries.ONE_BEARING_GETS_NO_OIL])],
 )

@@ -160,7 +160,7 @@ IDLE_TOO_SLOW = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
     remedy="set the idle by a trusted counter and read again, hot",
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     follows="lifter and chain noise at idle",
     also=("idle set too low", "low idle", "idle speed wrong", "tach reads wrong"),
 )
@@ -171,7 +171,7 @@ LOW_ONLY_WHILE_IT_TURNS_SLOWLY = LinkGroup(
     note="Misleads when wear hides behind it: at the maker's idle speed it must be within limits.",
     parent=IDLE_TOO_SLOW,
     effects={
-        conditions.PRESSURE_LOW: (OFTEN, sources.NOORDEMAN_2015),
+        conditions.PRESSURE_LOW: (OFTEN, sources.DIESEL_WORKSHOP_2015),
         direct_gauge.IDLE_BELOW_SPEC: (ALWAYS, COMMON_PRACTICE),
         patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (MOSTLY, PHYSICS),
         patterns_speed.RISES_JUST_OFF_IDLE: (MOSTLY, PHYSICS),

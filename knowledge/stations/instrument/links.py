@@ -97,8 +97,11 @@ PANEL_OFF_A_TRUSTED_GAUGE = LinkGroup(
                     OFTEN,
                     sources.ARMY_TM_347_CHART_1973,
                 ),
-                findings_direct_gauge.PANEL_READS_TOO_HIGH: (SOMETIMES, sources.NOORDEMAN_2015),
-                patterns.GAUGE_READS_HIGH: (SOMETIMES, sources.NOORDEMAN_2015),
+                findings_direct_gauge.PANEL_READS_TOO_HIGH: (
+                    SOMETIMES,
+                    sources.DIESEL_WORKSHOP_2015,
+                ),
+                patterns.GAUGE_READS_HIGH: (SOMETIMES, sources.DIESEL_WORKSHOP_2015),
                 behaviour.SLOW_NEEDLE: (SOMETIMES, COMMON_PRACTICE),
                 findings.INSTRUMENT_JUST_CHANGED: (SELDOM, JUDGEMENT),
             },

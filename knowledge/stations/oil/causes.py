@@ -262,9 +262,9 @@ THICKER_THAN_THE_MANUAL_SAYS = LinkGroup(
     says="Oil thicker than the manual says reads high, most of all cold, and comes late to far parts.",
     parent=VISCOSITY_TOO_HIGH,
     effects={
-        conditions.OIL_THICK: (ALWAYS, sources.NOORDEMAN_2015),
+        conditions.OIL_THICK: (ALWAYS, sources.DIESEL_WORKSHOP_2015),
         findings_record.OIL_GRADE_TOO_HEAVY: (MOSTLY, COMMON_PRACTICE),
-        findings_heat.OIL_VERY_COLD: (SOMETIMES, sources.NOORDEMAN_2015),
+        findings_heat.OIL_VERY_COLD: (SOMETIMES, sources.DIESEL_WORKSHOP_2015),
         behaviour.CHANGED_WITH_GRADE: (SOMETIMES, COMMON_PRACTICE),
         findings_drained.RIGHT_GRADE_CURES: (MOSTLY, COMMON_PRACTICE),
     },

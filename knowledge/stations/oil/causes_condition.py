@@ -30,7 +30,7 @@ OIL_OVERHEATED = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
     remedy="restore cooling air, cooler, coolant and level; ease the load; use the right grade",
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     follows="oxidised oil, sludge, tired bearings",
     also=("hot oil", "oil too hot", "oil cooler not cooling", "overheating oil"),
 )
@@ -77,7 +77,7 @@ OIL_DEGRADED = Cause(
         high_mileage=STRONG_UP, freshly_rebuilt=DOWN, oil_just_changed=STRONG_DOWN, stood_long=UP
     ),
     remedy="change it at short intervals until clean; drop and clean the sump",
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     follows="sludge, a blocked screen, a starved pump, cavitation, corroded and wiped bearings",
     also=("old oil", "sludged engine", "overdue oil change", "dirty oil", "black sludge"),
 )
@@ -89,7 +89,7 @@ OVERDUE_BLACK_AND_GRITTY = LinkGroup(
     parent=OIL_DEGRADED,
     effects={
         conditions.OIL_SLUDGED: (MOSTLY, sources.CLUB_BLOCKED_SCREENS),
-        conditions.OIL_THICK: (SOMETIMES, sources.NOORDEMAN_2015),
+        conditions.OIL_THICK: (SOMETIMES, sources.DIESEL_WORKSHOP_2015),
         conditions.OIL_THIN: (SELDOM, sources.EHRESMAN_1998),
         conditions.BEARINGS_DAMAGED: (SELDOM, sources.BEARING_BROCHURE_CEB2),
         findings_record.OIL_OVERDUE: (MOSTLY, COMMON_PRACTICE),
@@ -199,7 +199,7 @@ OIL_COLD_NORMAL = Cause(
     rate=Rate.COMMON,
     shifts=Shifts(),
     remedy="no repair: keep the revs down until the oil is warm",
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     follows="nothing",
     no_fault=True,
     also=("normal cold pressure", "high when cold", "no fault", "comes down when warm"),
@@ -210,9 +210,9 @@ HIGH_ONLY_UNTIL_WARM = LinkGroup(
     says="High with cold oil and down again when warm: cold oil is stiff, nothing is wrong.",
     parent=OIL_COLD_NORMAL,
     effects={
-        patterns.GAUGE_READS_HIGH: (MOSTLY, sources.NOORDEMAN_2015),
+        patterns.GAUGE_READS_HIGH: (MOSTLY, sources.DIESEL_WORKSHOP_2015),
         patterns_speed.CLIMBS_PAST_SETTING: (SELDOM, PHYSICS),
-        findings_heat.OIL_VERY_COLD: (OFTEN, sources.NOORDEMAN_2015),
+        findings_heat.OIL_VERY_COLD: (OFTEN, sources.DIESEL_WORKSHOP_2015),
         patterns.ENGINE_RUNS_NORMALLY: (ALWAYS, COMMON_PRACTICE),
     },
     matches=[

@@ -236,7 +236,7 @@ ACID_OIL_THICKENS_AND_EATS_LEAD = LinkGroup(
             causes_condition.OIL_DEGRADED,
             {
                 findings_analysis.ACID_NUMBER_HIGH: (MOSTLY, sources.LUBRICANTS_HANDBOOK_2004),
-                findings_analysis.LAB_VISCOSITY_HIGH: (OFTEN, sources.NOORDEMAN_2015),
+                findings_analysis.LAB_VISCOSITY_HIGH: (OFTEN, sources.DIESEL_WORKSHOP_2015),
                 findings_analysis.LEAD_HIGH_ALONE: (OFTEN, sources.OIL_ANALYSIS_TABLE),
                 findings_analysis.IRON_HIGH: (SELDOM, JUDGEMENT),
             },

@@ -116,7 +116,7 @@ def never_the_way_of_warm_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.NOORDEMAN_2015,
+    source=sources.DIESEL_WORKSHOP_2015,
     matches=[example(patterns.GAUGE_READS_LOW), example(patterns.GAUGE_READS_ZERO)],
     non_matches=[example(patterns.GAUGE_READS_HIGH), example(lacks=[patterns.GAUGE_READS_LOW])],
 )

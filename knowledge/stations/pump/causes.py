@@ -226,7 +226,7 @@ OIL_ESCAPES_BETWEEN_PUMP_AND_BLOCK = LinkGroup(
     says="A leak between pump and block pours oil back into the sump, and nothing shows outside.",
     parent=PUMP_MOUNT_LEAK,
     effects={
-        conditions.OPEN_LEAK_INSIDE: (ALWAYS, sources.NOORDEMAN_2015),
+        conditions.OPEN_LEAK_INSIDE: (ALWAYS, sources.DIESEL_WORKSHOP_2015),
         conditions.AIR_IN_SUCTION: (SELDOM, sources.AIRCRAFT_FAULT_ISOLATION),
         behaviour.LOW_FROM_FIRST_START: (OFTEN, JUDGEMENT),
         behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, COMMON_PRACTICE),

@@ -71,7 +71,7 @@ PLUNGER_THAT_DOES_NOT_COME_BACK = LinkGroup(
     note="When the plug is undone the spring pushes it off while the valve stays where it is.",
     parent=RELIEF_STUCK_OPEN,
     effects={
-        conditions.RELIEF_BLEEDS: (ALWAYS, sources.NOORDEMAN_2015),
+        conditions.RELIEF_BLEEDS: (ALWAYS, sources.DIESEL_WORKSHOP_2015),
         conditions.PRESSURE_GONE: (SOMETIMES, sources.MOTORCYCLE_MANUAL),
         patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
         findings.RELIEF_VALVE_STAYED_OPEN: (MOSTLY, sources.PRESSURIZED_BLACK_GOLD),
