@@ -1,6 +1,6 @@
 """``python -m diagnose``."""
 
-from diagnose.cli.entry import main
+from diagnose.cli.main import main
 
 if __name__ == "__main__":
     main()

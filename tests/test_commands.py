@@ -15,7 +15,6 @@ import pytest
 from diagnose import __version__
 from diagnose.case.loading import load
 from diagnose.case.writing import start
-from diagnose.cli import reviewing
 from knowledge.book import the_book
 from tests.support.command_line import Done, call, environment, in_eighty_columns, run
 
@@ -137,7 +136,7 @@ def test_a_fault_of_ours_is_one_line(monkeypatch: pytest.MonkeyPatch) -> None:
     def broken(*_: object) -> None:
         raise ZeroDivisionError("x")
 
-    monkeypatch.setattr(reviewing, "load", broken)
+    monkeypatch.setattr("diagnose.case.loading.load", broken)
     one_line(call("review", EXAMPLE), 70, FAULT)
 
 
@@ -172,7 +171,7 @@ def test_closed_streams_are_no_error() -> None:
         assert (done.returncode, done.stderr) == (0, b""), closed
 
 
-@pytest.mark.parametrize("loading", ["typer", "diagnose.cli.printing", "diagnose.cli.looking"])
+@pytest.mark.parametrize("loading", ["typer", "diagnose.cli.printing", "diagnose.lookup.finder"])
 def test_interrupted_while_it_loads(loading: str) -> None:
     """Whatever is being imported, it is one line and no traceback."""
     stop_there = f"""
@@ -183,7 +182,7 @@ class Stop:
             raise KeyboardInterrupt
 sys.meta_path.insert(0, Stop())
 sys.argv = ["diagnose", "lookup", "needle"]
-from diagnose.cli.entry import main
+from diagnose.cli.main import main
 main()
 """
     done = subprocess.run(

@@ -15,7 +15,7 @@ from typing import Any, get_args, get_type_hints
 import pytest
 
 from diagnose.case.loading import load
-from diagnose.cli.root import app
+from diagnose.cli.app import app
 from knowledge.book import the_book
 from tests.support.command_line import call
 from tests.support.complaints import JOBS

@@ -10,7 +10,6 @@ from pathlib import Path
 
 import pytest
 
-import diagnose.cli.with_history  # noqa: F401  somebody without rights may not be able to load it
 from tests.support.command_line import Done, anyones, as_nobody, call, in_eighty_columns
 from tests.support.history_jobs import KNOWN, SEEN, a_folder, job_text, three_jobs
 

@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.cli.root import app
+from diagnose.cli.app import app
 from tests.studies.refresh_readme import README, blocks
 
 ROOT = Path(__file__).parent.parent

@@ -10,18 +10,18 @@ import sys
 import time
 from pathlib import Path
 
-from diagnose.cli.waiting import REMARK
+from diagnose.cli.progress import WORKING
 from tests.support.command_line import environment
 
 ROOT = Path(__file__).parent.parent
 CODE = """
 import sys, time
 from diagnose.cli.printing import answer
-from diagnose.cli.waiting import waiting
-waiting.begin(0.05)
+from diagnose.cli.progress import working
+working.begin(0.05)
 time.sleep(float(sys.argv[1]))
 answer("the answer")
-waiting.over()
+working.end()
 """
 
 
@@ -53,9 +53,9 @@ def on_a_terminal(seconds: float) -> str:
 
 def test_a_long_command_says_so_and_wipes_it_away() -> None:
     seen = on_a_terminal(1.0)
-    before, _, after = seen.partition(REMARK)
+    before, _, after = seen.partition(WORKING)
     assert before == ""
-    assert after == "\r" + " " * len(REMARK) + "\rthe answer\r\n"
+    assert after == "\r" + " " * len(WORKING) + "\rthe answer\r\n"
 
 
 def test_a_quick_command_says_nothing_more() -> None:

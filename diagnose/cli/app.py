@@ -2,21 +2,66 @@
 
 from __future__ import annotations
 
+import os
 import sys
-from collections.abc import Sequence
-from typing import NoReturn
+from collections.abc import Callable, Sequence
+from typing import Annotated, NoReturn
 
-from diagnose.cli import ending, printing
-from diagnose.cli.commands import book, case, circuit, together
-from diagnose.cli.root import app
+import typer
 
-COMMANDS = (case, circuit, together, book)  #: imported in this order, which is that of the help
+from diagnose import __version__
+from diagnose.cli import book, circuit, entering, jobs, printing, repair, reviewing, running
+
+COMMANDS: tuple[tuple[Callable[..., None], str], ...] = (
+    (entering.ask, "Answer questions, one at a time."),
+    (entering.record, "Write findings and readings into a case."),
+    (reviewing.review, "Ranked root causes, reasons and the next check."),
+    (reviewing.teardown, "What to open and check, in what order, and when to stop."),
+    (circuit.survey, "What gauge readings say of the oil circuit."),
+    (circuit.budget, "How many psi each measured finding explains."),
+    (circuit.forecast, "The pressure after a planned repair."),
+    (repair.signoff, "Fit checks in assembly order, and the watch over first start."),
+    (repair.close, "End a job: what it was, how it was confirmed, what was done."),
+    (jobs.report, "A page about the job for its owner."),
+    (jobs.history, "What the closed jobs of a folder were, and what they teach."),
+    (book.lookup, "Find what the book calls a thing; list the book."),
+    (book.show, "Everything the book says of one word."),
+    (book.check, "Check the book itself, as a whole."),
+    (book.graph, "The case's cause graph in an open format."),
+)
+
+app = typer.Typer(
+    rich_markup_mode=None,
+    pretty_exceptions_enable=False,
+    context_settings={"help_option_names": ["-h", "--help"]},
+    help="Find the root cause of low, lost or flickering engine oil pressure.\n\n"
+    "If the gauge reads zero or the engine knocks: stop the engine first, read on after.",
+)
+for command, short_help in COMMANDS:
+    app.command(short_help=short_help)(command)
+
+
+def _version(wanted: bool) -> None:
+    if wanted:
+        printing.answer(f"diagnose {__version__}")
+        raise typer.Exit
+
+
+@app.callback()
+def common(
+    context: typer.Context,
+    version: Annotated[
+        bool, typer.Option("--version", callback=_version, is_eager=True, help="Show the version.")
+    ] = False,
+) -> None:
+    """Set colour once for every command."""
+    context.color = sys.stdout.isatty() and "NO_COLOR" not in os.environ
 
 
 def main(arguments: Sequence[str] | None = None) -> NoReturn:
     """Run a command; whatever goes wrong is one line on stderr and an exit code."""
-    printing.prepare()
-    sys.exit(ending.run(app, arguments))
+    printing.prepare_streams()
+    sys.exit(running.run(app, arguments))
 
 
 if __name__ == "__main__":

@@ -22,7 +22,7 @@ from knowledge.book import the_book
 MOST_MISSES = 20  #: lines in a row that answer nothing, before a pipe is given up
 
 
-def ask(path: Path | None, questions: int, by: str) -> None:
+def run_interview(path: Path | None, questions: int, by: str) -> None:
     """Ask until the person stops or no question is left; then print the review."""
     interview = Interview.begin(path or new_case_path(), the_book(), by, questions)
     name = named(interview.path)

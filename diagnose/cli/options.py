@@ -57,3 +57,8 @@ FirstTime = Annotated[
     bool, typer.Option("--first-time", help="Minutes for somebody who has not done it before.")
 ]
 LittleRoom = Annotated[bool, typer.Option("--little-room", help="A crowded engine bay or bilge.")]
+
+
+def form_of(*, json: bool, markdown: bool, blanks: bool) -> str:
+    """The form that is asked for: 'json', 'markdown', 'blanks', else 'text'."""
+    return "json" if json else "markdown" if markdown else "blanks" if blanks else "text"

@@ -1,4 +1,4 @@
-"""Where answers and remarks go: stdout and stderr, whatever has become of them."""
+"""Print answers on stdout and remarks on stderr, whatever these are connected to; write pages."""
 
 from __future__ import annotations
 
@@ -7,60 +7,60 @@ import json
 import os
 import sys
 from collections.abc import Mapping
+from pathlib import Path
 from typing import Any
 
 import typer
 
-from diagnose.cli.waiting import waiting
-from diagnose.errors import CannotWriteError, clean
+from diagnose.cli.progress import working
+from diagnose.errors import CannotWriteError, UsageError, clean, plain
 from diagnose.output.lines import wrapped
 
+PAGE_ENDINGS = (".html", ".htm")
+PICTURE_ENDING = ".svg"
 
-def prepare() -> None:
-    """Make the three streams fit for any text, also where a caller closed them."""
-    sys.stdin = sys.stdin or _nowhere("r")
-    sys.stdout = sys.stdout or _nowhere("w")
-    sys.stderr = sys.stderr or _nowhere("w")
-    named = "PYTHONIOENCODING" in os.environ
+
+def prepare_streams() -> None:
+    """Make the three streams accept any text, also where the caller closed them."""
+    sys.stdin = sys.stdin or _null_stream("r")
+    sys.stdout = sys.stdout or _null_stream("w")
+    sys.stderr = sys.stderr or _null_stream("w")
+    encoding_given = "PYTHONIOENCODING" in os.environ
     for stream, errors in (
         (sys.stdin, "replace"),
         (sys.stdout, "backslashreplace"),
         (sys.stderr, "backslashreplace"),
     ):
         change = getattr(stream, "reconfigure", None)
-        if change and not named and not stream.isatty():
+        if change and not encoding_given and not stream.isatty():
             change(encoding="utf-8", errors=errors)
         elif change:
             change(errors=errors)
 
 
-def _nowhere(mode: str) -> Any:
-    return open(os.devnull, mode, encoding="utf-8")
-
-
 def answer(text: str, end: str = "\n") -> None:
-    """The answer, on stdout. Raises CannotWriteError; a reader who left is no error."""
-    waiting.over()
+    """Print the answer on stdout; a reader that has gone is no error. Raises CannotWriteError."""
+    working.end()
     try:
         typer.echo(text + end, nl=False)
     except BrokenPipeError:
-        _let_go()
+        _discard_stdout()
     except OSError as error:
-        _let_go()
+        _discard_stdout()
         raise CannotWriteError(
             f"standard output: {error.strerror or error}; the answer is not whole"
         ) from None
 
 
 def data(content: Mapping[str, Any]) -> None:
-    """The answer as JSON."""
+    """Print the answer as JSON."""
     ascii_only = (sys.stdout.encoding or "").lower().replace("-", "") != "utf8"
     answer(json.dumps({"schema": 1, **content}, indent=2, ensure_ascii=ascii_only))
 
 
 def remark_lines(*lines: str, end: str = "\n") -> None:
     """Print remarks on stderr; where it cannot be written they are lost, and nothing else."""
-    waiting.over()
+    working.end()
     with contextlib.suppress(OSError):
         for line in lines:
             typer.echo(clean(line) + end, err=True, nl=False)
@@ -71,10 +71,42 @@ def remark(text: str, indent: int = 0, hang: int | None = None) -> None:
     remark_lines(*wrapped(text, indent, hang))
 
 
-say, tell = remark_lines, remark
+def check_page(page: Path | None, form: str = "text", option: str = "html") -> None:
+    """Check before any work that a page can be written there. Raises UsageError."""
+    if page is None:
+        return
+    if form != "text":
+        raise UsageError(f"html: a page is a form by itself; leave out --{form}")
+    if page.suffix.lower() not in PAGE_ENDINGS:
+        raise UsageError(f"{option}: '{plain(page)}' must end in .html")
 
 
-def _let_go() -> None:
-    """Let what is left of stdout go nowhere, so that closing it fails no more."""
+def check_picture(path: Path | None, option: str) -> None:
+    """Check before any work that a picture can be written there. Raises UsageError."""
+    if path is not None and path.suffix.lower() != PICTURE_ENDING:
+        raise UsageError(f"{option}: '{plain(path)}' must end in .svg")
+
+
+def write_file(path: Path, text: str, case: Path) -> None:
+    """Write a text into its file, never over a case. Raises CannotWriteError, UsageError."""
+    from diagnose.case.disk import write_plain
+
+    write_plain(path, text, case)
+
+
+def write_page(page: Path, text: str, case: Path) -> None:
+    """Write a page as ``write_file``, and print where."""
+    from diagnose.case.loading import named
+
+    write_file(page, text, case)
+    answer(f"page written to {named(page)}")
+
+
+def _null_stream(mode: str) -> Any:
+    return open(os.devnull, mode, encoding="utf-8")
+
+
+def _discard_stdout() -> None:
+    """Send the rest of stdout nowhere, so that closing it cannot fail."""
     with contextlib.suppress(OSError, ValueError):
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())

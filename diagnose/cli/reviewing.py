@@ -1,48 +1,204 @@
-"""``review``: the answer to one case."""
+"""Commands that answer a case: ``review``, also of a folder, and ``teardown``."""
 
 from __future__ import annotations
 
+import contextlib
 import os
 from pathlib import Path
+from typing import Annotated
 
 import typer
 
-from diagnose.case.loading import load, named
 from diagnose.cli import printing
-from diagnose.cli.with_history import remembered
-from diagnose.diagnosis import Diagnosis
-from diagnose.errors import UsageError
-from diagnose.expectations import failures
-from diagnose.output.as_json import as_json
-from diagnose.output.documents.review import review_document
-from diagnose.output.text.review import review_text
-from knowledge.book import the_book
+from diagnose.cli.options import (
+    AsBlanks,
+    AsJson,
+    AsMarkdown,
+    AsPage,
+    CaseFile,
+    ClosedUpToTest,
+    FirstTime,
+    LittleRoom,
+    OnlyMinutes,
+    OnStand,
+    Until,
+    WithHistory,
+    form_of,
+)
 
 
-def show_review(
-    path: Path, json: bool, causes: int, check: bool, history: Path | None, jobs: int = 1
+def review(
+    case: Annotated[
+        Path,
+        typer.Argument(
+            readable=False, metavar="CASE", help="The case file, or a folder of case files."
+        ),
+    ],
+    json: AsJson = False,
+    causes: Annotated[
+        int,
+        typer.Option(min=1, max=200, metavar="NUMBER", help="How many causes to show of one case."),
+    ] = 5,
+    check: Annotated[
+        bool, typer.Option("--check", help="Compare with the case's [expect]; exit 1 if it fails.")
+    ] = False,
+    with_history: WithHistory = None,
+    jobs: Annotated[
+        int,
+        typer.Option(min=1, max=64, metavar="NUMBER", help="Processes to share a folder between."),
+    ] = 1,
 ) -> None:
-    """Print the answer; with ``check`` exit 1 where it is not what the case expects.
+    """Ranked root causes with reasons, contradictions, alarms, and the next check.
 
-    ``history`` is a folder whose closed jobs speak as well. Where ``path`` is a folder, a line
-    for each case in it, worked out by so many processes.
+    Of a folder: a line a case with the likeliest cause and the next check; --json a line each.
     """
-    if os.path.isdir(path):  # blind to rights, as Path is not
-        from diagnose.cli.reviewing_many import show_many
+    from diagnose.case.loading import load, named
+    from diagnose.cli.with_history import remembered
+    from diagnose.diagnosis import Diagnosis
+    from diagnose.errors import UsageError
+    from diagnose.expectations import failures
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.review import review_document
+    from diagnose.output.text.review import review_text
+    from knowledge.book import the_book
 
-        if history:
+    if os.path.isdir(case):  # without the permissions that Path.is_dir needs
+        if with_history:
             raise UsageError("with-history: reviews one case at a time; name a case file")
-        return show_many(path, json, check, jobs)
+        return _review_folder(case, print_json=json, check=check, jobs=jobs)
     book = the_book()
-    case = load(path, book)
-    shop = remembered(history, book, path, "review")
-    answer = Diagnosis(book, case, learned=shop.factors)
-    document = review_document(answer, str(path), history=shop.note, for_json=json)
+    loaded = load(case, book)
+    shop = remembered(with_history, book, case, "review")
+    answer = Diagnosis(book, loaded, learned=shop.factors)
+    document = review_document(answer, str(case), history=shop.note, for_json=json)
     if json:
         printing.data(as_json(document))
     else:
         printing.answer(review_text(document, causes))
     faults = failures(answer) if check else []
-    printing.say(*(f"{named(path)}: {fault}" for fault in faults))
+    printing.remark_lines(*(f"{named(case)}: {fault}" for fault in faults))
     if faults:
         raise typer.Exit(1)
+
+
+def _review_folder(folder: Path, *, print_json: bool, check: bool, jobs: int) -> None:
+    """Print a line, or with ``print_json`` a JSON object in a line, for each case in the folder.
+
+    A file that is no case gets a remark on stderr and the rest goes on; then exit as for a bad
+    case. With ``check`` exit 1 where a case that has an [expect] has another result, or none has
+    one.
+    """
+    from json import dumps
+
+    from diagnose.case.loading import named
+    from diagnose.cli.progress import counting
+    from diagnose.errors import BadCaseError
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.folder import case_files, review_files
+    from diagnose.output.documents.glance import GlanceDocument, UnreadDocument
+    from diagnose.output.lines import columns
+    from diagnose.output.text.glance import line, summary
+
+    paths = case_files(folder)
+    longest = max(columns(path.name) for path in paths)
+    reviewed = stops = unread = checked = missed = 0
+    results = contextlib.closing(review_files(paths, check=check, jobs=jobs))
+    with counting(len(paths)) as count_one, results as documents:
+        for path, document in zip(paths, documents, strict=True):
+            count_one()
+            match document:
+                case UnreadDocument():
+                    unread += 1
+                    printing.remark_lines(document.first_fault)
+                case GlanceDocument():
+                    reviewed += 1
+                    stops += not document.may_run
+                    checked += document.unmet is not None
+                    missed += bool(document.unmet)
+            if print_json:
+                printing.answer(dumps(as_json(document)))
+            elif isinstance(document, GlanceDocument):
+                printing.answer(line(document, path.name, longest))
+            if isinstance(document, GlanceDocument):
+                printing.remark_lines(*(f"{named(path)}: {f}" for f in document.unmet or ()))
+    if check and not checked:
+        printing.remark_lines(f"{named(folder)}: no case here has an [expect]")
+    printing.remark(summary(reviewed, stops, unread, missed if check else None, checked), 0, 2)
+    if unread:
+        raise typer.Exit(BadCaseError.code)
+    if check and (missed or not checked):
+        raise typer.Exit(1)
+
+
+def teardown(
+    case: CaseFile,
+    until: Until = "confident=0.9",
+    minutes: OnlyMinutes = None,
+    on_stand: OnStand = False,
+    closed_up_to_test: ClosedUpToTest = False,
+    first_time: FirstTime = False,
+    little_room: LittleRoom = False,
+    since: Annotated[
+        int | None,
+        typer.Option(
+            min=0, metavar="NUMBER", help="Show what the entries after this number changed."
+        ),
+    ] = None,
+    markdown: AsMarkdown = False,
+    blanks: AsBlanks = False,
+    html: AsPage = None,
+    with_history: WithHistory = None,
+    json: AsJson = False,
+) -> None:
+    """What to open and check, in what order, with cautions, limits and blanks to fill in.
+
+    Says when to stop, what each outcome means, and what must be closed before putting together.
+    """
+    from diagnose.case.loading import load
+    from diagnose.cli.with_history import remembered
+    from diagnose.diagnosis import Diagnosis
+    from diagnose.entry.requests import parse_certainty
+    from diagnose.errors import UsageError
+    from diagnose.output import teardown as text
+    from diagnose.output import teardown_sheet as sheet
+    from diagnose.teardown.changes import Changes
+    from diagnose.teardown.loose_ends import loose_ends
+    from diagnose.teardown.plan import Plan, Wishes
+    from knowledge.book import the_book
+
+    certainty = parse_certainty(until)
+    form = form_of(json=json, markdown=markdown, blanks=blanks)
+    printing.check_page(html, form)
+    book = the_book()
+    loaded = load(case, book)
+    shop = remembered(with_history, book, case, "teardown")
+    wishes = Wishes(
+        until=certainty,
+        minutes=minutes,
+        on_stand=on_stand,
+        closed_up=closed_up_to_test,
+        first_time=first_time,
+        crowded=little_room,
+        shop_pace=shop.pace,
+    )
+    plan = Plan(Diagnosis(book, loaded, learned=shop.factors), wishes)
+    ends = loose_ends(plan.answer, certainty)
+    changes = None
+    if since is not None:
+        last = loaded.last_number
+        if since >= last:
+            raise UsageError(f"since: the last entry is {last}; nothing came after it")
+        earlier = Diagnosis(book, load(case, book, since), learned=shop.factors)
+        changes = Changes(since, Plan(earlier, wishes), plan)
+    if html is not None:
+        from diagnose.output.html.worksheet import worksheet
+
+        printing.write_page(html, worksheet(plan, ends, str(case), changes, shop.line), case)
+    elif form == "json":
+        printing.data(shop.in_data(sheet.data(plan, ends, changes)))
+    elif form == "markdown":
+        printing.answer(shop.in_text(sheet.markdown(plan, ends, str(case), changes), form))
+    elif form == "blanks":
+        printing.answer(shop.in_text(sheet.blanks(plan), form))
+    else:
+        printing.answer(shop.in_text(text.teardown(plan, ends, str(case), changes)))

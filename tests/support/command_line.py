@@ -10,20 +10,21 @@ import subprocess
 import sys
 import tempfile
 from collections.abc import Iterator
+from functools import cache
 from importlib import import_module
 from pathlib import Path
+from pkgutil import walk_packages
 from typing import NamedTuple
 from unittest.mock import patch
 
 import pytest
 
+import diagnose
 from diagnose.cli import app
 from diagnose.output.lines import columns
 
 ROOT = Path(__file__).parents[2]
 NOBODY = 65534
-#: what the commands load late, and somebody without rights may not be able to
-LATE = ["interviewing", "budgeting", "forecasting", "graphing", "looking", "recording", "reviewing"]
 
 
 class Done(NamedTuple):
@@ -96,10 +97,19 @@ def anyones() -> Iterator[Path]:
     shutil.rmtree(folder)
 
 
+@cache
+def _load_all() -> None:
+    """Load what commands load late: somebody without rights may not be able to."""
+    for module in walk_packages(diagnose.__path__, "diagnose."):
+        if module.name != "diagnose.__main__":
+            import_module(module.name)
+    for outside in ("tomli_w", "fcntl"):
+        import_module(outside)
+
+
 def as_nobody(*words: str | Path, answers: str = "") -> Done:
     """``call`` by somebody without rights: a child that gives them up, where we have them."""
-    for module in (*(f"diagnose.cli.{late}" for late in LATE), "tomli_w", "fcntl"):
-        import_module(module)
+    _load_all()
     mine, theirs = os.pipe()
     child = os.fork()
     if child == 0:

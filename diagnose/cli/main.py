@@ -1,4 +1,4 @@
-"""Where ``diagnose`` begins: stopped while it still loads, it ends in the same one line."""
+"""Where ``diagnose`` starts; stopped while it still loads, it ends in the same one line."""
 
 from __future__ import annotations
 
@@ -12,8 +12,8 @@ from diagnose.cli import INTERRUPTED, STOPPED
 
 def main() -> NoReturn:
     """Load the commands and run one."""
-    gc.set_threshold(1_000_000)  # a command is over before looking for circles would pay
-    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "1")  # none has a say; looking takes time
+    gc.set_threshold(1_000_000)  # a command ends before collecting cycles would pay
+    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "1")  # none is used; searching takes time
     try:
         from diagnose.cli.app import main as run
 
@@ -22,4 +22,4 @@ def main() -> NoReturn:
         sys.stderr.write(f"\n{STOPPED}\n")
         sys.exit(INTERRUPTED)
     finally:
-        gc.freeze()  # nor is anything looked through on the way out
+        gc.freeze()  # no collection on the way out either

@@ -1,0 +1,108 @@
+"""Commands that compute the oil circuit of a case: ``survey``, ``budget`` and ``forecast``."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from diagnose.cli import printing
+from diagnose.cli.options import AsJson, CaseFile, Changes
+
+
+def survey(
+    case: CaseFile,
+    reading: Annotated[
+        list[str] | None,
+        typer.Option(
+            metavar="READING",
+            help='A reading to try, not kept: "700 rpm 95 C 8 psi", add "direct" for a test '
+            'gauge, "pump" where it is tapped there, "+-1 psi" for its error; again for each.',
+        ),
+    ] = None,
+    svg: Annotated[
+        Path | None, typer.Option(metavar="FILE", help="Draw the curves into this .svg file.")
+    ] = None,
+    json: AsJson = False,
+) -> None:
+    """What the gauge readings say is wrong with the oil circuit, and how bad it is.
+
+    Readings cold and hot at a few speeds say most; says which further reading is worth taking.
+    """
+    from diagnose.circuit.survey import survey as survey_of
+    from diagnose.diagnosis import Diagnosis
+    from diagnose.entry.recording import load_with_readings
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.survey import survey_document
+    from diagnose.output.text.survey import survey_text
+    from knowledge.book import the_book
+
+    book = the_book()
+    loaded = load_with_readings(case, book, reading or ())
+    printing.check_picture(svg, "svg")
+    may_run = Diagnosis(book, loaded).may_run
+    document = survey_document(survey_of(loaded, book), loaded, may_run=may_run)
+    if svg is not None:
+        from diagnose.output.html.charts import survey_picture
+
+        printing.write_file(svg, survey_picture(document), case)
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(survey_text(document))
+
+
+def budget(case: CaseFile, json: AsJson = False) -> None:
+    """How much of the pressure missing at hot idle and at cruise each measured finding explains.
+
+    The shares do not depend on the order of the findings; what nothing explains is shown too.
+    """
+    from diagnose.case.loading import load
+    from diagnose.circuit.budget import budget as budget_of
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.budget import budget_document
+    from diagnose.output.text.budget import budget_text
+    from knowledge.book import the_book
+
+    book = the_book()
+    loaded = load(case, book)
+    document = budget_document(budget_of(loaded, book), loaded)
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(budget_text(document))
+
+
+def forecast(
+    case: CaseFile,
+    changes: Changes = None,
+    target: Annotated[
+        str,
+        typer.Option(
+            metavar="PRESSURE", help='Pressure wanted hot: "25 psi" at idle, or "2500 rpm 40 psi".'
+        ),
+    ] = "",
+    json: AsJson = False,
+) -> None:
+    """Pressure over speed, cold and hot, before and after a planned repair; what it costs.
+
+    Warns where the repair treats a symptom, and says what single change would be enough.
+    """
+    from diagnose.case.loading import load
+    from diagnose.circuit.forecast import forecast as forecast_of
+    from diagnose.entry.requests import parse_changes, parse_target
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.forecast import forecast_document
+    from diagnose.output.text.forecast import forecast_text
+    from knowledge.book import the_book
+
+    settings = parse_changes(changes or ())
+    book = the_book()
+    loaded = load(case, book)
+    wanted = parse_target(target, loaded) if target else None
+    document = forecast_document(forecast_of(loaded, book, settings, wanted))
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(forecast_text(document))

@@ -1,0 +1,101 @@
+"""Commands that write into a case: ``ask`` and ``record``."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from diagnose.cli import printing
+from diagnose.cli.options import CaseFile
+
+
+def ask(
+    case: Annotated[
+        Path | None,
+        typer.Argument(
+            readable=False, metavar="CASE", help="The case file; made if it is not there yet."
+        ),
+    ] = None,
+    questions: Annotated[
+        int,
+        typer.Option(
+            min=0, max=60, metavar="NUMBER", help="Most questions to ask after the first ones."
+        ),
+    ] = 12,
+    by: Annotated[str, typer.Option(metavar="NAME", help="Who is answering.")] = "",
+) -> None:
+    """Answer questions about a low, lost or flickering pressure, one at a time.
+
+    Saves after every answer. Answers: y, n, d (don't know), why, back, stop.
+    """
+    from diagnose.cli.interviewing import run_interview
+
+    run_interview(case, questions, by)
+
+
+def record(
+    case: CaseFile,
+    facts: Annotated[
+        list[str] | None,
+        typer.Argument(
+            metavar="FINDING=VALUE",
+            help="needle_flickers=yes, debris_on_relief_seat=no, sludge_on_screen=probably, "
+            'main_clearance="0.0045 in"',
+        ),
+    ] = None,
+    reading: Annotated[
+        list[str] | None,
+        typer.Option(
+            metavar="READING",
+            help='A gauge reading: "700 rpm 95 C 8 psi", add "direct" for a test gauge.',
+        ),
+    ] = None,
+    note: Annotated[str, typer.Option(metavar="TEXT", help="A note to keep with it.")] = "",
+    where: Annotated[
+        str, typer.Option(metavar="PLACE", help="Where on the engine: rod 3, lower shell ...")
+    ] = "",
+    by: Annotated[str, typer.Option(metavar="NAME", help="Who saw it.")] = "",
+    when: Annotated[
+        str, typer.Option(metavar="DATE", help="Date, 2026-05-01; today if left out.")
+    ] = "",
+    learned: Annotated[
+        str,
+        typer.Option(metavar="HOW", help="told, outside or opened, where it is not the usual way."),
+    ] = "",
+    replaces: Annotated[
+        int | None, typer.Option(metavar="NUMBER", help="Number of the entry this one corrects.")
+    ] = None,
+    withdraw: Annotated[
+        list[int] | None,
+        typer.Option(metavar="NUMBER", help="Number of an entry that no longer stands."),
+    ] = None,
+    sheet: Annotated[
+        Path | None,
+        typer.Option(
+            readable=False,
+            metavar="FILE",
+            help="A filled-in sheet of teardown or signoff, .md or .toml.",
+        ),
+    ] = None,
+) -> None:
+    """Write findings, measurements and readings into a case; nothing is ever lost."""
+    from diagnose.entry.details import Details
+    from diagnose.entry.recording import Input
+    from diagnose.entry.recording import record as record_input
+    from diagnose.entry.sheets import read_sheet
+    from diagnose.output.text.record import record_text
+    from knowledge.book import the_book
+
+    given = Input(
+        facts=facts or (),
+        readings=reading or (),
+        blanks=read_sheet(sheet) if sheet else (),
+        withdraw=withdraw or (),
+        details=Details(
+            note=note, where=where, by=by, when=when, learned=learned, replaces=replaces
+        ),
+    )
+    saved = record_input(case, the_book(), given)
+    printing.answer(record_text(saved, the_book(), case))

@@ -1,0 +1,76 @@
+"""Commands about whole jobs: ``report`` on one, ``history`` of those that are closed."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from diagnose.cli import printing
+from diagnose.cli.options import AsJson, CaseFile, WithHistory
+
+
+def report(
+    case: CaseFile,
+    out: Annotated[
+        Path, typer.Option(readable=False, metavar="FILE", help="The .html file to write.")
+    ],
+    with_history: WithHistory = None,
+) -> None:
+    """The whole job as one page: evidence, answer, pictures, repair, sign-off, sources.
+
+    One file that needs no network and no script; it may be sent to the engine's owner.
+    """
+    from diagnose.case.loading import load
+    from diagnose.cli.with_history import remembered
+    from diagnose.diagnosis import Diagnosis
+    from diagnose.output.html.report_page import report_page
+    from diagnose.planning.choosing import SURE
+    from diagnose.signoff.sheet import Signoff
+    from diagnose.teardown.plan import Plan, Wishes
+    from knowledge.book import the_book
+
+    printing.check_page(out, option="out")
+    book = the_book()
+    loaded = load(case, book)
+    shop = remembered(with_history, book, case, "report")
+    answer = Diagnosis(book, loaded, learned=shop.factors)
+    plan = Plan(answer, Wishes(until=SURE, shop_pace=shop.pace))
+    page = report_page(plan, Signoff(answer, SURE), str(case), shop.line)
+    printing.write_page(out, page, case)
+
+
+def history(
+    folder: Annotated[
+        Path,
+        typer.Argument(
+            metavar="DIR", readable=False, help="The folder of the jobs; this one if left out."
+        ),
+    ] = Path(),
+    planned: Annotated[
+        bool,
+        typer.Option(
+            "--planned", help="Minutes planned beside minutes spent; a second for every three jobs."
+        ),
+    ] = False,
+    json: AsJson = False,
+) -> None:
+    """Closed jobs of a folder, what was found how often beside the book, what came back.
+
+    Shows what learning from them would change. The book stays as it is.
+    """
+    from diagnose.history.learning import learned_from
+    from diagnose.history.shop import read_shop
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.history import history_document
+    from diagnose.output.text.history import history as history_text
+    from knowledge.book import the_book
+
+    book = the_book()
+    shop = read_shop(folder, book, planned)
+    document = history_document(shop, learned_from(shop.counted(), book), book)
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(history_text(document))

@@ -1,0 +1,160 @@
+"""Commands for putting together and ending a job: ``signoff`` and ``close``."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from diagnose.cli import printing
+from diagnose.cli.options import AsBlanks, AsJson, AsMarkdown, AsPage, CaseFile, Changes, form_of
+
+
+def signoff(
+    case: CaseFile,
+    opened: Annotated[
+        list[str] | None,
+        typer.Option(
+            metavar="PLACE",
+            help="A place that was open besides what the case shows: sump_off, cap_off.",
+        ),
+    ] = None,
+    whole_engine: Annotated[
+        bool, typer.Option("--whole-engine", help="The whole engine is being built.")
+    ] = False,
+    open_only: Annotated[
+        bool, typer.Option("--open-only", help="Only what is not settled yet.")
+    ] = False,
+    start: Annotated[
+        bool,
+        typer.Option("--start", help="First start: pressures predicted, limits, what was read."),
+    ] = False,
+    changes: Changes = None,
+    left: Annotated[
+        list[str] | None,
+        typer.Option(
+            metavar="FINDING",
+            help="With --start: a finding that was left as it is, as budget names it.",
+        ),
+    ] = None,
+    markdown: AsMarkdown = False,
+    blanks: AsBlanks = False,
+    html: AsPage = None,
+    json: AsJson = False,
+) -> None:
+    """Every fit, gap, torque and gasket this repair calls for, with limits and their sources.
+
+    Values recorded are judged: passed, borderline, failed. Sources that differ stand side by side.
+    """
+    from diagnose.case.loading import load
+    from diagnose.diagnosis import Diagnosis
+    from diagnose.entry.requests import parse_places
+    from diagnose.output import signoff as text
+    from diagnose.output import signoff_sheet as sheets
+    from diagnose.planning.choosing import SURE
+    from diagnose.signoff.parts import parts_list
+    from diagnose.signoff.sheet import Signoff
+    from knowledge.book import the_book
+
+    form = form_of(json=json, markdown=markdown, blanks=blanks)
+    if start and html is None:
+        _print_start(case, opened or [], whole_engine, changes or [], left or [], json)
+        return
+    printing.check_page(html, form)
+    book = the_book()
+    answer = Diagnosis(book, load(case, book))
+    sheet = Signoff(answer, SURE, parse_places(opened or (), answer.planner.tree), whole_engine)
+    needed = parts_list(sheet.causes, sheet.places, answer.case.features.get, book)
+    if html is not None:
+        from diagnose.circuit.settings import setting
+        from diagnose.output.html.signoff_page import signoff_page
+
+        settings = [setting(s) for s in changes or ()]
+        page = signoff_page(
+            sheet, needed, str(case), book, settings, left or [], open_only=open_only
+        )
+        printing.write_page(html, page, case)
+    elif form == "json":
+        printing.data(sheets.data(sheet, needed))
+    elif form == "markdown":
+        printing.answer(sheets.markdown(sheet, needed, str(case)))
+    elif form == "blanks":
+        printing.answer(sheets.blanks(sheet))
+    else:
+        printing.answer(text.signoff(sheet, needed, str(case), open_only))
+
+
+def close(
+    case: CaseFile,
+    cause: Annotated[
+        list[str] | None,
+        typer.Option(metavar="CAUSE", help="The confirmed cause; the likeliest if left out."),
+    ] = None,
+    how: Annotated[str, typer.Option(metavar="TEXT", help="How it was confirmed.")] = "",
+    remedy: Annotated[
+        str, typer.Option(metavar="TEXT", help="What was done; the book's remedy if left out.")
+    ] = "",
+    minutes: Annotated[
+        str,
+        typer.Option(
+            metavar="TIME", help='Hands-on time until the cause was confirmed: "140 min".'
+        ),
+    ] = "",
+    reason: Annotated[
+        str, typer.Option(metavar="TEXT", help="Why it may be closed with something open.")
+    ] = "",
+    comeback_of: Annotated[
+        Path | None,
+        typer.Option(
+            readable=False, metavar="CASE", help="The earlier job this one comes back from."
+        ),
+    ] = None,
+    by: Annotated[str, typer.Option(metavar="NAME", help="Who closes it.")] = "",
+) -> None:
+    """Write the end of a job into its case; refuses while something is unexplained or open."""
+    from diagnose.entry.closing import ClosingInput
+    from diagnose.entry.closing import close as close_job
+    from diagnose.output.text.record import close_text
+    from knowledge.book import the_book
+
+    given = ClosingInput(
+        causes=cause or (),
+        how=how,
+        remedy=remedy,
+        minutes=minutes,
+        reason=reason,
+        comeback_of=comeback_of.name if comeback_of else "",
+        by=by,
+    )
+    printing.answer(close_text(close_job(case, the_book(), given).after, case))
+
+
+def _print_start(
+    path: Path,
+    opened: list[str],
+    whole: bool,
+    changes: list[str],
+    left: list[str],
+    json: bool,
+) -> None:
+    """Print what the repaired engine should show at its first start, and what it does show."""
+    from diagnose.case.loading import load
+    from diagnose.circuit.settings import setting
+    from diagnose.diagnosis import Diagnosis
+    from diagnose.entry.requests import parse_places
+    from diagnose.output import start as start_text
+    from diagnose.planning.choosing import SURE
+    from diagnose.signoff.sheet import Signoff
+    from diagnose.signoff.start import first_start
+    from knowledge.book import the_book
+
+    book = the_book()
+    case = load(path, book)
+    start = first_start(case, book, [setting(s) for s in changes], left)
+    if json:
+        printing.data(start_text.data(start))
+        return
+    answer = Diagnosis(book, case)
+    sheet = Signoff(answer, SURE, parse_places(opened, answer.planner.tree), whole)
+    printing.answer(start_text.first_start(start, sheet, str(path)))

@@ -1,0 +1,51 @@
+"""Words of the book as a person names them: by kind, or by id."""
+
+from __future__ import annotations
+
+from diagnose.entry.facts import lookup_hint, normal_id
+from diagnose.errors import UsageError, nearest, plain
+from diagnose.lookup.finder import KINDS, Word, shelf
+from diagnose.lookup.tokens import tokens
+from knowledge.book import Book
+
+
+def parse_kind(text: str) -> str:
+    """A kind of word, in the singular or plural.
+
+    >>> parse_kind("Causes")
+    'cause'
+
+    Raises UsageError with the nearest.
+    """
+    wanted = text.strip().lower()
+    for kind, (_, plural) in KINDS.items():
+        if wanted in (kind, plural):
+            return kind
+    near = nearest(wanted, KINDS)
+    raise UsageError(f"no kind '{plain(text)}'; one of {', '.join(KINDS)}.{near}")
+
+
+def words_of_id(name: str, book: Book) -> list[Word]:
+    """Every word of that id, whatever its kind. Raises UsageError with the nearest."""
+    wanted = normal_id(name)
+    if not wanted:
+        raise UsageError("which word? for instance: diagnose show needle_flickers")
+    every = [word for kind in KINDS for word in shelf(book, kind)]
+    found = [word for word in every if word.id == wanted]
+    if not found:
+        near = nearest(wanted, dict.fromkeys(word.id for word in every))
+        raise UsageError(f"no '{plain(name)}' in the book.{near}{lookup_hint(name)}")
+    return found
+
+
+def no_hits(text: str, kind: str = "") -> UsageError:
+    """The error for a search that found nothing; ``kind`` is empty where all were searched."""
+    if not tokens(text) and text.isascii():
+        return UsageError(
+            f"'{plain(text)}' alone says too little; add a word, for instance: "
+            "diagnose lookup oil level"
+        )
+    among = f" among the {KINDS[kind][1]}" if kind else ""
+    return UsageError(
+        f"nothing in the book{among} sounds like '{plain(text)}'; try one plain word of it"
+    )
