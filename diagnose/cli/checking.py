@@ -42,4 +42,4 @@ def _cases(folder: Path, book: Book) -> Iterator[tuple[Path, Facts]]:
         try:
             yield path, load(path, book).facts()
         except (BadCaseError, NoCaseError, OutOfScopeError) as bad:
-            printing.say(f"left out: {str(bad).splitlines()[0]}")
+            printing.remark_lines(f"left out: {str(bad).splitlines()[0]}")

@@ -1,4 +1,4 @@
-"""Options and arguments that several commands share; imported by ``commands``."""
+"""Options and arguments that several commands share."""
 
 from __future__ import annotations
 

@@ -58,7 +58,7 @@ def show_many(folder: Path, as_json: bool, check: bool, jobs: int) -> None:
             done()
             if found.fault:
                 unread += 1
-                printing.say(found.fault)
+                printing.remark_lines(found.fault)
             else:
                 told += 1
                 stops += not found.data["may_run"]
@@ -68,10 +68,10 @@ def show_many(folder: Path, as_json: bool, check: bool, jobs: int) -> None:
                 printing.answer(json.dumps(found.data))
             elif not found.fault:
                 printing.answer(glance.line(found.data, path.name, longest))
-            printing.say(*found.unmet)
+            printing.remark_lines(*found.unmet)
     if check and not checked:
-        printing.say(f"{named(folder)}: no case here has an [expect]")
-    printing.tell(glance.summary(told, stops, unread, missed if check else None, checked), 0, 2)
+        printing.remark_lines(f"{named(folder)}: no case here has an [expect]")
+    printing.remark(glance.summary(told, stops, unread, missed if check else None, checked), 0, 2)
     if unread:
         raise typer.Exit(BadCaseError.code)
     if check and (missed or not checked):
@@ -194,6 +194,6 @@ def _progress(many: int) -> Iterator[Callable[[], None]]:
 
 def _over_it(text: str) -> None:
     """Over what stands in the terminal's line."""
-    printing.say()
+    printing.remark_lines()
     with contextlib.suppress(OSError):
         typer.echo("\r" + text, err=True, nl=False)
