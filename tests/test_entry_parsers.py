@@ -81,7 +81,8 @@ ANSWERS = [
 @pytest.mark.parametrize(("text", "state", "sure"), ANSWERS)
 def test_answers(text: str, state: str, sure: float | None) -> None:
     answer = parse_answer(text)
-    assert (answer.state, answer.sure) == (state, pytest.approx(sure))
+    assert answer.state == state
+    assert answer.sure == pytest.approx(sure)
 
 
 @pytest.mark.parametrize("text", ["", "perhaps", "101%", "170 %", "-1%", "3 mm", "yes.", "7 0%"])
@@ -156,9 +157,10 @@ def test_facts_of_each_sort() -> None:
         BOOK.findings["needle_flickers"], Answer("present", 0.8)
     )
     task = BOOK.tasks["main_clearance_fitted"]
-    assert parse_fact("main_clearance_fitted=0.05 mm", BOOK) == TaskInput(
-        task, text="0.05 mm", value=pytest.approx(5e-5)
-    )
+    value = parse_value("0.05 mm", task)
+    assert value == pytest.approx(5e-5)
+    fitted = TaskInput(task, text="0.05 mm", value=value)
+    assert parse_fact("main_clearance_fitted=0.05 mm", BOOK) == fitted
     assert parse_fact("main_clearance_fitted=failed", BOOK) == TaskInput(task, "failed")
     assert parse_fact("sump_washed=ok", BOOK) == TaskInput(BOOK.tasks["sump_washed"], "done")
 
@@ -336,7 +338,8 @@ def test_wrong_certainty(text: str) -> None:
 
 def test_target() -> None:
     wanted = parse_target("25 psi", EMPTY)
-    assert (wanted.rpm, wanted.pressure) == (USUAL_IDLE_SPEED.typical, pytest.approx(25 * PSI))
+    assert wanted.rpm == USUAL_IDLE_SPEED.typical
+    assert wanted.pressure == pytest.approx(25 * PSI)
     wanted = parse_target("2500 RPM 2 bar", EMPTY)
     assert (wanted.rpm, wanted.pressure) == (2500, 2e5)
     for text in ("25", "2500 rpm", "50 rpm 25 psi", "0 psi", "900 bar", "x"):
@@ -357,7 +360,7 @@ def test_kinds_and_words_of_the_book() -> None:
 
 @given(TEXT)
 def test_any_text_is_read_or_refused_in_one_line(text: str) -> None:
-    for parse in (
+    parsers: tuple[Callable[[str], object], ...] = (
         parse_answer,
         parse_task_state,
         parse_date,
@@ -368,7 +371,8 @@ def test_any_text_is_read_or_refused_in_one_line(text: str) -> None:
         partial(parse_target, case=EMPTY),
         partial(words_of_id, book=BOOK),
         *(partial(parse_value, word=m) for m in list(BOOK.measures.values())[:3]),
-    ):
+    )
+    for parse in parsers:
         fault = fault_of(partial(parse, text))
         assert "\n" not in fault
         assert fault.isprintable()

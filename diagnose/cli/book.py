@@ -98,9 +98,10 @@ def graph(
     answer = Diagnosis(book, load(case, book))
     node = node_named(focus, answer) if focus else ""
     if file_format == PICTURE:
-        from diagnose.output.html.graph_picture import focused, leading, picture
+        from diagnose.output.documents.cause_graph import focused_graph, leading_causes_graph
+        from diagnose.output.html.graph_picture import graph_svg
 
-        text = picture(answer, focused(answer, node) if node else leading(answer)).svg
+        text = graph_svg(focused_graph(answer, node) if node else leading_causes_graph(answer))
     else:
         text = graph_text(answer, file_format, node)
     if out == "-":

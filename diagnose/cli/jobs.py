@@ -25,7 +25,8 @@ def report(
     from diagnose.case.loading import load
     from diagnose.cli.with_history import remembered
     from diagnose.diagnosis import Diagnosis
-    from diagnose.output.html.report_page import report_page
+    from diagnose.output.documents.report import report_document
+    from diagnose.output.html.report_page import report_html
     from diagnose.planning.choosing import SURE
     from diagnose.signoff.sheet import Signoff
     from diagnose.teardown.plan import Plan, Wishes
@@ -37,8 +38,8 @@ def report(
     shop = remembered(with_history, book, case, "report")
     answer = Diagnosis(book, loaded, learned=shop.factors)
     plan = Plan(answer, Wishes(until=SURE, shop_pace=shop.pace))
-    page = report_page(plan, Signoff(answer, SURE), str(case), shop.line)
-    printing.write_page(out, page, case)
+    document = report_document(plan, Signoff(answer, SURE), shop.line)
+    printing.write_page(out, report_html(document), case)
 
 
 def history(
