@@ -10,6 +10,8 @@ import typer
 from diagnose.cli import printing
 from diagnose.cli.options import AsJson, CaseFile
 
+PICTURE = "svg"  #: the format of ``graph`` that is drawn
+
 
 def lookup(
     words: Annotated[
@@ -90,20 +92,21 @@ def graph(
     """
     from diagnose.case.loading import load
     from diagnose.diagnosis import Diagnosis
-    from diagnose.output.graph import PICTURE, graph_text, node_named, parse_format
+    from diagnose.entry.words import parse_format, parse_node
+    from diagnose.output.graph_file import FORMATS, graph_file
     from knowledge.book import the_book
 
-    file_format = parse_format(format)
+    wanted = parse_format(format, (*FORMATS, PICTURE))
     book = the_book()
     answer = Diagnosis(book, load(case, book))
-    node = node_named(focus, answer) if focus else ""
-    if file_format == PICTURE:
+    node = parse_node(focus, answer.inference.graph) if focus else ""
+    if wanted == PICTURE:
         from diagnose.output.documents.cause_graph import focused_graph, leading_causes_graph
         from diagnose.output.html.graph_picture import graph_svg
 
         text = graph_svg(focused_graph(answer, node) if node else leading_causes_graph(answer))
     else:
-        text = graph_text(answer, file_format, node)
+        text = graph_file(answer, wanted, node)
     if out == "-":
         printing.answer(text, end="")
     else:

@@ -1,6 +1,8 @@
-"""Words of the book as a person names them: by kind, or by id."""
+"""Words of the book and of a graph as a person names them: by kind, by id; names of formats."""
 
 from __future__ import annotations
+
+from collections.abc import Collection, Sequence
 
 from diagnose.entry.facts import lookup_hint, normal_id
 from diagnose.errors import UsageError, nearest, plain
@@ -36,6 +38,27 @@ def words_of_id(name: str, book: Book) -> list[Word]:
         near = nearest(wanted, dict.fromkeys(word.id for word in every))
         raise UsageError(f"no '{plain(name)}' in the book.{near}{lookup_hint(name)}")
     return found
+
+
+def parse_format(text: str, formats: Sequence[str]) -> str:
+    """One of the file formats. Raises UsageError with the nearest.
+
+    >>> parse_format("DOT", ("json", "dot"))
+    'dot'
+    """
+    wanted = text.strip().lower()
+    if wanted not in formats:
+        near = nearest(text, formats)
+        raise UsageError(f"no format '{plain(text)}'; one of {', '.join(formats)}.{near}")
+    return wanted
+
+
+def parse_node(text: str, nodes: Collection[str]) -> str:
+    """The id of a node of a cause graph. Raises UsageError with the nearest."""
+    wanted = text.strip().lower().replace("-", "_")
+    if wanted not in nodes:
+        raise UsageError(f"no '{plain(text)}' in this graph.{nearest(wanted, nodes)}")
+    return wanted
 
 
 def no_hits(text: str, kind: str = "") -> UsageError:
