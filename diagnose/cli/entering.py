@@ -85,6 +85,7 @@ def record(
     from diagnose.entry.recording import Input
     from diagnose.entry.recording import record as record_input
     from diagnose.entry.sheets import read_sheet
+    from diagnose.output.documents.record import record_document
     from diagnose.output.text.record import record_text
     from knowledge.book import the_book
 
@@ -98,4 +99,4 @@ def record(
         ),
     )
     saved = record_input(case, the_book(), given)
-    printing.answer(record_text(saved, the_book(), case))
+    printing.answer(record_text(record_document(saved, the_book(), case)))

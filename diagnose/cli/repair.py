@@ -115,6 +115,7 @@ def close(
     """Write the end of a job into its case; refuses while something is unexplained or open."""
     from diagnose.entry.closing import ClosingInput
     from diagnose.entry.closing import close as close_job
+    from diagnose.output.documents.record import close_document
     from diagnose.output.text.record import close_text
     from knowledge.book import the_book
 
@@ -127,7 +128,8 @@ def close(
         comeback_of=comeback_of.name if comeback_of else "",
         by=by,
     )
-    printing.answer(close_text(close_job(case, the_book(), given).after, case))
+    closed = close_job(case, the_book(), given).after
+    printing.answer(close_text(close_document(closed, case)))
 
 
 def _print_start(
