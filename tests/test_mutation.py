@@ -4,17 +4,24 @@ from __future__ import annotations
 
 import pytest
 
-from tests.studies.mutation import ROOT, TESTS, concerning, explained, modules
+from tests.studies.mutation import AREAS, ROOT, area_of, concerning, explained, modules
 
 
-@pytest.mark.parametrize("place", TESTS)
-def test_named_places_and_tests_are_there(place: str) -> None:
+@pytest.mark.parametrize("area", AREAS)
+def test_named_places_and_tests_are_there(area: str) -> None:
     """A test file moved away would let every mutant live, or kill them all."""
-    found = [place] if place.endswith(".py") else modules(place)
-    assert found
-    for module in found:
+    assert modules(area)
+    for place in AREAS[area].places:
+        assert (ROOT / place).exists(), place
+    for module in modules(area):
         for name in (module, *concerning(module)):
             assert (ROOT / name).is_file(), name
+
+
+def test_a_module_named_by_itself_has_the_tests_of_its_own_area() -> None:
+    module = "diagnose/output/documents/cautions.py"
+    assert "tests/test_alarms.py" in concerning(module)
+    assert area_of("diagnose/inference/evidence.py") == "inference"
 
 
 def test_every_explained_line_still_stands() -> None:

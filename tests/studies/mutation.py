@@ -1,10 +1,10 @@
-"""Mutants of the ranking, planning and hydraulics code: does a test notice each wrong line?
+"""Mutants of the code that ranks, plans, judges, warns and prints: does a test notice each?
 
-``python -m tests.studies.mutation [N [SEED]]`` draws N mutants of cosmic-ray's (150; always the same for
-the same code and seed) from three packages, by the size of their modules, at most one on a line.
-It runs the tests of the module on each in a copy of the project, and prints per package how many
-a test killed. ``tests/data/mutants.toml`` explains those that no test can tell from the right
-code; the score leaves them out. Needs ``pip install cosmic-ray``.
+``python -m tests.studies.mutation [N [SEED [AREA ...]]]`` draws N mutants of cosmic-ray's (150; always the
+same for the same code and seed) from the areas named (all without a name), by the size of their
+modules, at most one on a line. It runs the area's tests on each in a copy of the project, and
+prints per area how many a test killed. ``tests/data/mutants.toml`` explains those that no test can
+tell from the right code; the score leaves them out. Needs ``pip install cosmic-ray``.
 """
 
 from __future__ import annotations
@@ -20,6 +20,7 @@ import tempfile
 import tomllib
 from collections import Counter
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from pathlib import Path
 
 from tests.studies.mutants import Mutant, changes_of, mutants
@@ -28,40 +29,100 @@ ROOT = Path(__file__).parents[2]
 EXAMPLES = 25  #: of a hypothesis test, at most
 FACTOR, SPARE = 4, 30  #: time limit: so many times what the right code takes, and seconds besides
 
-_RANKING = [
-    "test_survivors_ranking.py",
-    "test_ranking.py",
-    "test_ranking_limits.py",
-    "test_leaving_out.py",
-]
-_PLANNING = ["test_survivors_planning.py", "test_covers.py", "test_planning.py"]
-_HYDRAULICS = ["test_doctests.py", "test_survivors_hydraulics.py"]
-_HYDRAULICS += [
-    f"test_hydraulics_{name}.py"
-    for name in (
-        "tables", "published_a", "published_b", "circuit", "circuit_solvers", "leaks",
-        "oil", "laws", "circuit_limits",
-    )
-]  # fmt: skip
-#: the tests that concern a module, quick ones first; a package's where the module is not named
-TESTS = {
-    "diagnose/ranking": _RANKING,
-    "diagnose/planning": _PLANNING,
-    "diagnose/hydraulics": _HYDRAULICS,
-    "diagnose/hydraulics/raimondi_boyd.py": [*_HYDRAULICS, "test_hydraulics_reynolds.py"],
+@dataclass(frozen=True)
+class Area:
+    """Modules (files, or folders with all they hold) and the tests that concern them."""
+
+    places: tuple[str, ...]
+    tests: tuple[str, ...]  #: quick ones first
+
+
+_HYDRAULICS = (
+    "test_survivors_hydraulics.py",
+    *(
+        f"test_hydraulics_{name}.py"
+        for name in (
+            "tables", "published_a", "published_b", "circuit", "circuit_solvers", "leaks", "oil",
+            "laws", "circuit_limits", "reynolds",
+        )
+    ),
+)  # fmt: skip
+AREAS = {
+    "inference": Area(
+        (
+            "diagnose/inference",
+            "diagnose/case_inference.py",
+            "diagnose/reasons.py",
+            "diagnose/diagnosis.py",
+        ),
+        (
+            "test_survivors_ranking.py",
+            "test_evidence.py",
+            "test_ranking.py",
+            "test_ranking_limits.py",
+            "test_leaving_out.py",
+            "test_chaining.py",
+            "test_reasons_shown.py",
+        ),
+    ),
+    "planning": Area(
+        ("diagnose/planning", "diagnose/check_planner.py"),
+        (
+            "test_survivors_planning.py",
+            "test_case_facts.py",
+            "test_covers.py",
+            "test_planning.py",
+        ),
+    ),
+    "hydraulics": Area(("diagnose/hydraulics",), _HYDRAULICS),
+    "alarms": Area(
+        (
+            "knowledge/pressure/alarms.py",
+            "knowledge/pressure/gauge.py",
+            "knowledge/stations/leaks/rules_alarms.py",
+            "knowledge/stations/pump/rules_alarms.py",
+            "knowledge/stations/suction/rules_alarms.py",
+        ),
+        ("test_alarms.py", "test_case_facts.py"),
+    ),
+    "judging": Area(
+        ("diagnose/signoff", "knowledge/judging.py"),
+        ("test_judging.py", "test_case_circuit.py", "test_close.py", "test_signoff.py"),
+    ),
+    "cautions": Area(
+        ("diagnose/output/documents/cautions.py", "diagnose/output/documents/alarms.py"),
+        ("test_alarms.py", "test_cautions_shown.py"),
+    ),
+    "case": Area(
+        ("diagnose/case",),
+        ("test_case_facts.py", "test_casefile.py", "test_work_entries.py", "test_writing.py"),
+    ),
+    "report": Area(
+        ("diagnose/output/documents", "diagnose/output/text", "diagnose/output/signoff_words.py"),
+        ("test_reasons_shown.py", "test_cautions_shown.py", "test_report.py"),
+    ),
 }
 
 
-def modules(package: str) -> list[str]:
-    """The package's modules that hold code."""
-    files = sorted((ROOT / package).glob("*.py"))
-    return [p.relative_to(ROOT).as_posix() for p in files if p.name != "__init__.py"]
+def modules(area: str) -> list[str]:
+    """The area's modules that hold code."""
+    found: list[Path] = []
+    for place in AREAS[area].places:
+        path = ROOT / place
+        found += sorted(path.rglob("*.py")) if path.is_dir() else [path]
+    return [p.relative_to(ROOT).as_posix() for p in found if p.name != "__init__.py"]
 
 
 def concerning(module: str) -> list[str]:
-    """The test files that concern a module."""
-    package = module.rsplit("/", 1)[0]
-    return [f"tests/{name}" for name in TESTS.get(module, TESTS[package])]
+    """The test files that concern a module: of the first area that names it, or holds it."""
+    named = [a for a in AREAS.values() if module in a.places]
+    holding = [a for name, a in AREAS.items() if module in modules(name)]
+    return [f"tests/{name}" for name in (*named, *holding)[0].tests]
+
+
+def area_of(module: str) -> str:
+    """The first area that holds the module."""
+    return next(name for name in AREAS if module in modules(name))
 
 
 def explained() -> list[dict[str, str]]:
@@ -80,9 +141,9 @@ def why(mutant: Mutant) -> str | None:
     return None
 
 
-def drawn(how_many: int, seed: int = 1) -> list[Mutant]:
-    """So many mutants over all packages, each module its share by lines that can be mutated."""
-    every = [m for package in TESTS if not package.endswith(".py") for m in modules(package)]
+def drawn(how_many: int, seed: int = 1, areas: Sequence[str] = ()) -> list[Mutant]:
+    """So many mutants over the areas, each module its share by lines that can be mutated."""
+    every = list(dict.fromkeys(m for area in areas or AREAS for m in modules(area)))
     code = {m: (ROOT / m).read_text("utf-8") for m in every}
     size = {m: len(changes_of(text)) for m, text in code.items()}
     total, done, found = sum(size.values()), 0, []
@@ -156,22 +217,24 @@ def main() -> int:
         print("mutants are cosmic-ray's: pip install cosmic-ray", file=sys.stderr)
         return 2
     count: dict[str, Counter[str]] = {}
-    if len(sys.argv) > 3 or not all(a.isdigit() for a in sys.argv[1:]):
-        print("usage: python -m tests.studies.mutation [N [SEED]]", file=sys.stderr)
+    numbers, areas = sys.argv[1:3], sys.argv[3:]
+    if not all(n.isdigit() for n in numbers) or not set(areas) <= set(AREAS):
+        print("usage: python -m tests.studies.mutation [N [SEED [AREA ...]]]", file=sys.stderr)
+        print(f"areas: {', '.join(AREAS)}", file=sys.stderr)
         return 2
-    how_many, seed = [*map(int, sys.argv[1:]), *(150, 1)[len(sys.argv) - 1 :]]
-    for mutant, fate in tried(drawn(how_many, seed)):
+    how_many, seed = [*map(int, numbers), *(150, 1)[len(numbers) :]]
+    for mutant, fate in tried(drawn(how_many, seed, areas)):
         reason = why(mutant) if fate == "survived" else None
         fate = "explained" if reason else fate
-        count.setdefault(mutant.module.rsplit("/", 1)[0], Counter())[fate] += 1
+        count.setdefault(area_of(mutant.module), Counter())[fate] += 1
         if fate in ("survived", "explained"):
             print(f"{fate}: {mutant}" + (f"\n    ({reason})" if reason else ""), flush=True)
     fates = ("killed", "timed out", "explained", "survived")
     print(f"\n{'':22}{'mutants':>10}" + "".join(f"{f:>11}" for f in fates) + f"{'score':>8}")
-    for package, row in count.items():
+    for area, row in count.items():
         score = 1 - row["survived"] / max(row.total() - row["explained"], 1)
         print(
-            f"{package:22}{row.total():10}"
+            f"{area:22}{row.total():10}"
             + "".join(f"{row[f]:11}" for f in fates)
             + f"{score:8.0%}"
         )
