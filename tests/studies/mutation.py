@@ -29,6 +29,7 @@ ROOT = Path(__file__).parents[2]
 EXAMPLES = 25  #: of a hypothesis test, at most
 FACTOR, SPARE = 4, 30  #: time limit: so many times what the right code takes, and seconds besides
 
+
 @dataclass(frozen=True)
 class Area:
     """Modules (files, or folders with all they hold) and the tests that concern them."""
@@ -234,9 +235,7 @@ def main() -> int:
     for area, row in count.items():
         score = 1 - row["survived"] / max(row.total() - row["explained"], 1)
         print(
-            f"{area:22}{row.total():10}"
-            + "".join(f"{row[f]:11}" for f in fates)
-            + f"{score:8.0%}"
+            f"{area:22}{row.total():10}" + "".join(f"{row[f]:11}" for f in fates) + f"{score:8.0%}"
         )
     return 0
 
