@@ -45,7 +45,7 @@ def parse_case(text: str) -> Case:
 def diagnose(case: Case, *, learned: Mapping[str, float] | None = None) -> Diagnosis:
     """Diagnose a case; each part of the result is computed when it is first used.
 
-    ``learned``: factors on how common each cause is, by its id, from a shop's own closed jobs.
+    ``learned``: factors on how common each cause is, by its id (see ``learned_factors``).
 
     The result holds ``ranking`` (every cause this engine can have with its probability, 0 to 1),
     ``reasons`` (weights of evidence in decibans, sets of causes, damage), ``alarms``, ``may_run``,
@@ -55,6 +55,25 @@ def diagnose(case: Case, *, learned: Mapping[str, float] | None = None) -> Diagn
     from knowledge.book import the_book
 
     return Diagnosis(the_book(), case, learned=learned)
+
+
+def learned_factors(
+    folder: str | PathLike[str], *, without: str | PathLike[str] | None = None
+) -> Mapping[str, float]:
+    """Learn from a shop's closed jobs how common each cause is, against the book.
+
+    ``folder``: of case files; open jobs and files that are no cases are ignored. ``without``: the
+    case file of the job to diagnose, which must not count. Returns a factor by the id of each
+    cause; all are 1 without closed jobs.
+
+    Raises NoCaseError where there is no such folder.
+    """
+    from diagnose.history.learning import learned_from
+    from diagnose.history.shop import read_shop
+    from knowledge.book import the_book
+
+    jobs = read_shop(Path(folder), the_book()).counted(Path(without) if without else None)
+    return learned_from(jobs, the_book()).factor
 
 
 def review(diagnosis: Diagnosis) -> ReviewDocument:

@@ -169,6 +169,15 @@ def test_review_says_the_diagnosis_in_words() -> None:
     assert api.review(api.diagnose(plover().build())).case is None
 
 
+def test_closed_jobs_of_a_folder_give_factors() -> None:
+    """One closed job there: its cause counts for more, and nothing does without it."""
+    learned = api.learned_factors(ROOT / "cases")
+    assert set(learned) == set(BOOK.causes)
+    assert max(learned, key=learned.__getitem__) == "pickup_tube_loose"
+    nothing = api.learned_factors(ROOT / "cases", without=ROOT / "cases" / "gannet.toml")
+    assert set(nothing.values()) == {1.0}
+
+
 def test_learned_factors_move_the_ranking() -> None:
     case = plover().build()
     before = {r.cause.id: r.probability for r in api.diagnose(case).ranking}
@@ -227,6 +236,7 @@ FAULTS: list[tuple[str, Callable[[], object], type[api.UserError], str]] = [
     ("an impossible figure", lambda: built_with("9 m"), api.BadCaseError, "cannot be"),
     ("an aircraft", lambda: api.CaseBuilder(aircraft=True).build(), api.OutOfScopeError, "aircraft"),
     ("no file", lambda: api.load_case("no/such.toml"), api.NoCaseError, "no folder no"),
+    ("no folder", lambda: api.learned_factors("no/such"), api.NoCaseError, "no/such"),
     ("no TOML", lambda: api.parse_case("schema = "), api.BadCaseError, "not a TOML file"),
     ("no reading", lambda: api.survey(api.CaseBuilder(layout="skew_gear_four").build()), api.UsageError, "no gauge reading"),
     ("an unknown change", lambda: api.forecast(plover().build(), ["main_clearence=1 mm"]), api.UsageError, "'main_clearance'"),
