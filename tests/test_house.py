@@ -98,6 +98,21 @@ NEVER = [
     ("knowledge.sources*", "knowledge.stations*"),
 ]
 
+#: what renderers leave to the documents: the results of reasoning
+RESULTS = [
+    "diagnose.diagnosis",
+    "diagnose.case_inference",
+    "diagnose.check_planner",
+    "diagnose.reasons",
+    "diagnose.inference*",
+    "diagnose.planning*",
+    "diagnose.circuit*",
+    "diagnose.teardown*",
+    "diagnose.signoff*",
+    "diagnose.history*",
+]
+NEVER += [("diagnose.output.text*", result) for result in RESULTS]
+
 
 def name(path: Path) -> str:
     """Return the module's dotted name."""

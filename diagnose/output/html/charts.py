@@ -1,7 +1,7 @@
-"""Charts as SVG in black and grey, drawn by matplotlib; the only room that meets it.
+"""Charts as SVG in black and grey; the only module that imports matplotlib.
 
-Imported by ``html`` and ``cli``. What one line or bar means is told by its pattern and by words,
-never by colour alone, so that a photocopy says the same.
+Imported by ``html`` and ``cli``. Pattern and words tell lines and bars apart, never colour alone,
+so that a photocopy shows the same.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""One page from a template; the only room that meets jinja2."""
+"""A page from a template; the only module that imports jinja2."""
 
 from __future__ import annotations
 
@@ -27,10 +27,10 @@ def _environment() -> Environment:
 
 
 def _whole(value: float) -> str:
-    """A figure without decimals, as the other forms print it."""
+    """A number without decimals, as the other renderers print it."""
     return f"{value:.0f}"
 
 
 def rendered(template: str, **words: Any) -> str:
-    """The page as text; the same words give the same page."""
+    """Return the page as text; the same words give the same page."""
     return _environment().get_template(template).render(words)

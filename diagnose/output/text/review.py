@@ -41,7 +41,7 @@ def _head(document: ReviewDocument) -> list[str]:
     lines += wrapped(f"Engine: {document.engine}", 0, 8)
     if not document.evidence:
         lines += wrapped(
-            "Nothing has been seen or told yet: what follows is only how common each cause is."
+            "Nothing has been seen or reported yet: what follows is only how common each cause is."
         )
     return lines
 
