@@ -7,8 +7,8 @@ from dataclasses import fields
 
 import pytest
 
-from diagnose.cli import looking
 from diagnose.lookup.finder import KINDS, shelf
+from diagnose.output.documents.lookup import LABELS
 from knowledge.book import the_book
 from tests.support.command_line import call, in_eighty_columns
 
@@ -93,7 +93,7 @@ def test_show_speaks_a_workshops_words() -> None:
     assert "open first filter_cut" in shown
     every = {f.name for kind in KINDS for f in fields(shelf(BOOK, kind)[0])}
     every |= {name for names in SHOWN.values() for name in names}
-    assert set(looking.LABELS) <= every
+    assert set(LABELS) <= every
 
 
 def test_show_of_a_task_gives_what_each_source_accepts() -> None:

@@ -17,6 +17,7 @@ import pytest
 
 from diagnose.case.loading import load
 from diagnose.cli import reviewing_many
+from diagnose.output.documents.glance import UnreadDocument
 from tests.support.command_line import ROOT, Done, call, environment, in_eighty_columns
 
 NAMES = ("petrel", "dunlin", "gannet", "winch")
@@ -169,9 +170,9 @@ def test_no_more_is_worked_out_than_is_asked_for(monkeypatch: pytest.MonkeyPatch
     """The cases come one by one: ten thousand need no more memory than one."""
     seen: list[Path] = []
 
-    def glance(path: Path, check: bool) -> reviewing_many.Glance:
+    def glance(path: Path, check: bool) -> UnreadDocument:
         seen.append(path)
-        return reviewing_many.Glance({})
+        return UnreadDocument(case=str(path), faults=(), first_fault="")
 
     monkeypatch.setattr(reviewing_many, "at_a_glance", glance)
     found = reviewing_many.glances([Path(str(i)) for i in range(10_000)], False, 1)

@@ -14,7 +14,9 @@ from diagnose.case.loading import load, named
 from diagnose.cli import printing
 from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError
 from diagnose.inference.chaining import Facts
-from diagnose.output import check as text
+from diagnose.output.as_json import as_json
+from diagnose.output.documents.check import check_document
+from diagnose.output.text.check import check
 from knowledge.book import Book, the_book
 
 
@@ -22,12 +24,12 @@ def show_check(folders: Sequence[Path], whole_lists: bool, json: bool) -> None:
     """Print what was checked and what is wrong; exit 1 where something is."""
     book = the_book()
     cases = {str(p): facts for folder in folders for p, facts in _cases(folder, book)}
-    found = everything(Whole(book), cases)
+    document = check_document(everything(Whole(book), cases))
     if json:
-        printing.data(text.data(found))
+        printing.data(as_json(document))
     else:
-        printing.answer(text.check(found, whole_lists))
-    if found.faults:
+        printing.answer(check(document, whole_lists))
+    if document.faults:
         raise typer.Exit(1)
 
 

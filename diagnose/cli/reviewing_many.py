@@ -14,9 +14,7 @@ import time
 from collections import deque
 from collections.abc import Callable, Generator, Iterator, Sequence
 from concurrent.futures import Future, ProcessPoolExecutor
-from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
 
 import typer
 
@@ -25,53 +23,52 @@ from diagnose.cli import printing
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import BadCaseError, NoCaseError, UserError, plain
 from diagnose.expectations import failures
-from diagnose.output import glance
+from diagnose.output.as_json import as_json
+from diagnose.output.documents.glance import (
+    Glance,
+    GlanceDocument,
+    UnreadDocument,
+    glance_document,
+    unread_document,
+)
 from diagnose.output.lines import columns
+from diagnose.output.text.glance import line, summary
 from knowledge.book import the_book
 
 AHEAD = 4  #: cases handed out for each process before the first of them is back
 PATIENCE, BEAT = 1.0, 0.5  #: s before progress is shown, and between two figures
 
 
-@dataclass(frozen=True, slots=True)
-class Glance:
-    """What one file came to: ``data`` is small and goes from process to process."""
-
-    data: dict[str, Any]
-    fault: str = ""  #: why it could not be reviewed, in one line
-    checked: bool = False  #: whether the case says what it must come out as
-    unmet: tuple[str, ...] = ()  #: what did not come out as the case says
-
-
-def show_many(folder: Path, as_json: bool, check: bool, jobs: int) -> None:
-    """Print a line, or with ``as_json`` a JSON object in a line, for each case in the folder.
+def show_many(folder: Path, print_json: bool, check: bool, jobs: int) -> None:
+    """Print a line, or with ``print_json`` a JSON object in a line, for each case in the folder.
 
     A file that is no case is told on stderr and the rest goes on; then exit as for a bad case.
     With ``check`` exit 1 where a case that has an [expect] came out otherwise, or none has one.
     """
     paths = cases_in(folder)
     longest = max(columns(p.name) for p in paths)
-    told = stops = unread = checked = missed = 0
+    reviewed = stops = unread = checked = missed = 0
     every = contextlib.closing(glances(paths, check, jobs))
     with _progress(len(paths)) as done, every as all_found:
         for path, found in zip(paths, all_found, strict=True):
             done()
-            if found.fault:
+            if isinstance(found, UnreadDocument):
                 unread += 1
-                printing.remark_lines(found.fault)
+                printing.remark_lines(found.first_fault)
             else:
-                told += 1
-                stops += not found.data["may_run"]
-                checked += found.checked
+                reviewed += 1
+                stops += not found.may_run
+                checked += found.unmet is not None
                 missed += bool(found.unmet)
-            if as_json:
-                printing.answer(json.dumps(found.data))
-            elif not found.fault:
-                printing.answer(glance.line(found.data, path.name, longest))
-            printing.remark_lines(*found.unmet)
+            if print_json:
+                printing.answer(json.dumps(as_json(found)))
+            elif isinstance(found, GlanceDocument):
+                printing.answer(line(found, path.name, longest))
+            if isinstance(found, GlanceDocument):
+                printing.remark_lines(*(f"{named(path)}: {f}" for f in found.unmet or ()))
     if check and not checked:
         printing.remark_lines(f"{named(folder)}: no case here has an [expect]")
-    printing.remark(glance.summary(told, stops, unread, missed if check else None, checked), 0, 2)
+    printing.remark(summary(reviewed, stops, unread, missed if check else None, checked), 0, 2)
     if unread:
         raise typer.Exit(BadCaseError.code)
     if check and (missed or not checked):
@@ -95,23 +92,17 @@ def _is_toml(name: str) -> bool:
 
 
 def at_a_glance(path: Path, check: bool) -> Glance:
-    """What one file comes to."""
+    """Review one file; with ``check`` also compare the answer with what the case expects."""
     try:
         answer = Diagnosis(the_book(), load(path, the_book()))
-        found = glance.data(answer)
-        checked = check and answer.case.expect is not None
-        unmet = tuple(f"{named(path)}: {f}" for f in failures(answer)) if checked else ()
-        if checked:
-            found["unmet"] = failures(answer)
+        expects = check and answer.case.expect is not None
+        return glance_document(answer, failures(answer) if expects else None)
     except UserError as error:
-        faults = str(error).splitlines()  # each with the file's name before it
-        more = f" (and {len(faults) - 1} more)" if len(faults) > 1 else ""
-        return Glance(glance.unread(str(path), faults), faults[0] + more)
+        return unread_document(path, str(error).splitlines())
     except Exception as error:  # one file must not end the others
         fault = plain(f"{type(error).__name__}: {error}", 200)
-        fault = f"{named(path)}: a fault of diagnose itself, {fault}; please report it"
-        return Glance(glance.unread(str(path), [fault]), fault)
-    return Glance(found, "", checked, unmet)
+        first = f"{named(path)}: a fault of diagnose itself, {fault}; please report it"
+        return UnreadDocument(case=str(path), faults=(fault,), first_fault=first)
 
 
 def glances(paths: Sequence[Path], check: bool, jobs: int) -> Generator[Glance]:

@@ -5,78 +5,59 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from diagnose.case.loading import named
 from diagnose.cli import printing
 from diagnose.errors import UsageError
+from diagnose.output.as_json import as_json
 from diagnose.output.documents.shop_note import ShopNote
 from diagnose.output.lines import as_typed, wrapped
 from knowledge.book import Book, the_book
-
-if TYPE_CHECKING:  # the rest is loaded once there is a shop to remember
-    from diagnose.history.learning import Learned
-    from diagnose.history.shop import Shop
 
 
 def show_history(folder: Path, planned: bool, json: bool) -> None:
     """Print what the folder's closed jobs were, and what they teach."""
     from diagnose.history.learning import learned_from
     from diagnose.history.shop import read_shop
-    from diagnose.output import history as text
+    from diagnose.output.documents.history import history_document
+    from diagnose.output.text.history import history
 
     book = the_book()
     shop = read_shop(folder, book, planned)
-    learned = learned_from(shop.counted(), book)
+    document = history_document(shop, learned_from(shop.counted(), book), book)
     if json:
-        printing.data(text.data(shop, learned, book))
+        printing.data(as_json(document))
     else:
-        printing.answer(text.history(shop, learned, book))
+        printing.answer(history(document))
 
 
 @dataclass(frozen=True)
 class Remembered:
     """What a shop's jobs add to one answer; nothing where none were asked for."""
 
-    shop: Shop | None = None
-    learned: Learned | None = None
-    line: str = ""
-    whole: tuple[str, ...] = ()  #: the path and the command in the line, never broken
+    note: ShopNote | None = None  #: for the document of the answer
+    factors: Mapping[str, float] | None = None  #: on the rate of each cause
     pace: float = 1.0  #: this shop's minutes for each minute of the book
 
     @property
-    def factors(self) -> Mapping[str, float] | None:
-        """On the rate of each cause."""
-        return self.learned.factor if self.learned else None
-
-    @property
-    def note(self) -> ShopNote | None:
-        """That the shop's jobs are part of the answer, for its document."""
-        if self.shop is None or self.learned is None:
-            return None
-        return ShopNote(
-            folder=str(self.shop.folder),
-            jobs=self.learned.jobs,
-            says=self.line,
-            whole=self.whole,
-        )
+    def line(self) -> str:
+        """The sentence that says so; empty where no jobs were asked for."""
+        return self.note.says if self.note else ""
 
     def in_text(self, answer: str, form: str = "text") -> str:
         """The answer, with the line that says so."""
-        if not self.line:
+        if self.note is None:
             return answer
         if form == "blanks":
             return f"# {' '.join(self.line.split())}\n{answer}"
         if form == "markdown":
             return f"{answer}\n\n{self.line[:1].upper()}{self.line[1:]}."
-        return "\n".join([*wrapped(self.line, 0, 2, self.whole), "", answer])
+        return "\n".join([*wrapped(self.line, 0, 2, self.note.whole), "", answer])
 
     def in_data(self, answer: dict[str, Any]) -> dict[str, Any]:
         """The answer, with a key for it."""
-        if self.shop is None or self.learned is None:
-            return answer
-        told = {"folder": str(self.shop.folder), "jobs": self.learned.jobs, "says": self.line}
-        return {**answer, "history": told}
+        return {**answer, "history": as_json(self.note)} if self.note else answer
 
 
 def remembered(folder: Path | None, book: Book, case: Path, command: str) -> Remembered:
@@ -85,7 +66,7 @@ def remembered(folder: Path | None, book: Book, case: Path, command: str) -> Rem
         return Remembered()
     from diagnose.history.learning import learned_from, pace
     from diagnose.history.shop import read_shop
-    from diagnose.output import history as text
+    from diagnose.output.documents.history import shop_note
 
     shop = read_shop(folder, book)
     jobs = shop.counted(case)
@@ -95,10 +76,4 @@ def remembered(folder: Path | None, book: Book, case: Path, command: str) -> Rem
         raise UsageError(f"with-history: no closed job in {named(folder)}{besides}")
     learned = learned_from(jobs, book)
     without = f"diagnose {command} {as_typed(str(case))}"
-    return Remembered(
-        shop=shop,
-        learned=learned,
-        line=text.told(shop, learned, own, without),
-        whole=(named(folder), without),
-        pace=pace(jobs).factor,
-    )
+    return Remembered(shop_note(shop, learned, own, without), learned.factor, pace(jobs).factor)

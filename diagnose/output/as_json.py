@@ -1,7 +1,8 @@
 """Turn a document into JSON values: the one serializer behind ``--json``.
 
 A document is a frozen dataclass of plain values. Its field names are the JSON keys, in the order of
-the fields. A field's metadata says what differs: ``NOT_IN_JSON``, ``IF_GIVEN`` or ``key("...")``.
+the fields. A field's metadata says what differs: ``NOT_IN_JSON``, ``IF_GIVEN``,
+``key("...")`` or ``only("...")``.
 """
 
 from __future__ import annotations
@@ -19,6 +20,11 @@ IF_GIVEN: Mapping[str, object] = {"if_given": True}  #: a key that is left out w
 def key(name: str) -> Mapping[str, object]:
     """Metadata of a field whose JSON key is not its own name, such as the keyword ``for``."""
     return {"key": name}
+
+
+def only(name: str) -> Mapping[str, object]:
+    """Metadata of a sequence field of which JSON shows one attribute of each element."""
+    return {"only": name}
 
 
 def as_json(document: Any) -> dict[str, Any]:
@@ -40,6 +46,8 @@ def as_json(document: Any) -> dict[str, Any]:
             continue
         if value is None and each.metadata.get("if_given"):
             continue
+        if name := each.metadata.get("only"):
+            value = [getattr(one, str(name)) for one in value]
         content[str(each.metadata.get("key", each.name))] = _value(value)
     return content
 

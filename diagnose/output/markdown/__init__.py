@@ -1,0 +1,1 @@
+"""Documents as Markdown sheets to fill in."""

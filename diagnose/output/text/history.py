@@ -1,0 +1,158 @@
+"""``history`` on a terminal."""
+
+from __future__ import annotations
+
+from diagnose.errors import plain
+from diagnose.output.documents.history import HistoryDocument, counted
+from diagnose.output.lines import as_typed, columns, headed, percent, together, wrapped
+
+MOVES_SHOWN = 8
+WORTH_SHOWING = 0.15  #: of the greatest move
+FILE, LAYOUT = 34, 20  #: columns of the table
+
+
+def history(document: HistoryDocument) -> str:
+    """Render the history as text; one line where there is no closed job."""
+    if not document.jobs:
+        line = f"no closed job in {plain(document.folder, 4096)}{_besides(document)}"
+        return together([wrapped(line), _left_out(document)])
+    return together(
+        [
+            _head(document),
+            _jobs(document),
+            _found(document),
+            _moves(document),
+            _pace(document),
+            _left_out(document),
+            _to_use(document),
+        ]
+    )
+
+
+def _head(document: HistoryDocument) -> list[str]:
+    closed = counted(len(document.jobs), "closed job")
+    head = f"Jobs in {plain(document.folder, 4096)}: {closed}{_besides(document)}"
+    lines = wrapped(head, 0, 2)
+    if document.counted < len(document.jobs):
+        away = len(document.jobs) - document.counted
+        lines += wrapped(
+            f"{counted(document.counted, 'job')} counted; {away} not, because the engine came "
+            "back and the later job counts",
+            2,
+        )
+    return lines
+
+
+def _besides(document: HistoryDocument) -> str:
+    left_out = document.left_out
+    away = f", {counted(len(left_out), 'file')} left out" if left_out else ""
+    return f"; {document.open} open{away}"
+
+
+def _jobs(document: HistoryDocument) -> list[str]:
+    lines = [f"{'closed':<12}{'file':<{FILE}}{'layout':<{LAYOUT}}{'planned':>7}{'spent':>7}"]
+    for job in document.jobs:
+        figures = f"{_minutes(job.minutes_planned):>7}{_minutes(job.minutes_spent):>7}"
+        name, layout = _fitted(job.file, FILE), _fitted(job.layout, LAYOUT)
+        lines.append(f"{job.closed_on or 'no day':<12}{name}{layout}{figures}")
+        lines += wrapped("; ".join(map(str, job.causes)), 12, 14)
+        if not job.counted:
+            lines += wrapped("came back; not counted", 12, 14)
+        if job.comeback:
+            lines += wrapped(f"comeback of {plain(job.comeback)}", 12, 14)
+    lines += wrapped(
+        "Minutes hands-on: planned, up to finding the cause; spent, as written down at closing; "
+        "- is not known.",
+        0,
+        2,
+    )
+    return lines
+
+
+def _fitted(text: str, room: int) -> str:
+    """Pad or cut the text to that many columns.
+
+    >>> _fitted("oil", 5), _fitted("油圧油圧", 6)
+    ('oil  ', '油圧… ')
+    """
+    shown = plain(text, 4096)
+    if columns(shown) >= room:
+        while columns(shown) > room - 2:
+            shown = shown[:-1]
+        shown += "…"
+    return shown + " " * (room - columns(shown))
+
+
+def _minutes(minutes: float | None) -> str:
+    return "-" if minutes is None else f"{minutes:.0f}"
+
+
+def _found(document: HistoryDocument) -> list[str]:
+    lines = ["What was found", "  jobs  by the book"]
+    for each in document.found:
+        head = f"{each.jobs:6.3g}{each.expected:13.2f}   "
+        lines += headed(head, f"{each.says} [{each.cause}]")
+    lines += wrapped(
+        "By the book: how many of these jobs, with their layouts and what had happened to the "
+        "engines before, it would give that cause. A job with two causes counts half for each.",
+        0,
+        2,
+    )
+    return lines
+
+
+def _moves(document: HistoryDocument) -> list[str]:
+    moves = document.moved
+    if not moves:
+        return []
+    lines = ["What learning would change most, on an engine of which nothing is known yet"]
+    most = abs(moves[0].after - moves[0].before)
+    shown = [m for m in moves if abs(m.after - m.before) >= WORTH_SHOWING * most][:MOVES_SHOWN]
+    for move in shown:
+        head = f"  {_fine(move.before):>6} -> {_fine(move.after):>6}  "
+        lines += headed(head, f"{move.says} [{move.cause}]")
+    if len(shown) < len(moves):
+        lines += wrapped(f"{len(moves) - len(shown)} more move less.", 2)
+    return lines
+
+
+def _fine(p: float) -> str:
+    """Write a prior in percent, with a decimal: most are small."""
+    return f"{100 * p:.1f} %" if p < 0.0995 else percent(p)
+
+
+def _pace(document: HistoryDocument) -> list[str]:
+    if all(j.minutes_planned is None for j in document.jobs):
+        return []
+    pace = document.pace
+    if pace is None:
+        return wrapped("Pace: no job has both minutes planned and minutes spent.", 0, 2)
+    lines = wrapped(
+        f"Pace: this shop takes {pace.factor:.2f} times the minutes planned "
+        f"({counted(pace.jobs, 'job')}: {pace.spent:.0f} min spent, {pace.planned:.0f} planned; "
+        f"{pace.prior_jobs:.0f} jobs that go to plan are counted in).",
+        0,
+        2,
+    )
+    lines += wrapped(
+        "What one inspection takes cannot be learnt from what whole jobs took. A plan made with "
+        "teardown --with-history is multiplied by the factor, and says so.",
+        2,
+    )
+    return lines
+
+
+def _left_out(document: HistoryDocument) -> list[str]:
+    left_out = (*document.left_out, *document.remarks)
+    if not left_out:
+        return []
+    lines = ["Left out, or not as written"]
+    for each in left_out:
+        lines += wrapped(f"- {plain(each.file)}: {plain(each.why, 300)}", 2, 4)
+    return lines
+
+
+def _to_use(document: HistoryDocument) -> list[str]:
+    folder = as_typed(document.folder)
+    lines = wrapped("The book itself stays as it is. To let these jobs speak in a review:")
+    return [*lines, f"  diagnose review CASE --with-history {folder}"]

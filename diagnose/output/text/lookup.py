@@ -1,0 +1,30 @@
+"""``lookup`` and ``show`` on a terminal."""
+
+from __future__ import annotations
+
+from diagnose.output.documents.lookup import HitsDocument, ListDocument, ShowDocument
+from diagnose.output.lines import labelled, wrapped
+
+
+def hits(document: HitsDocument) -> str:
+    """Render the words that fit, best first, and how to read more. There is at least one."""
+    lines = []
+    for hit in document.hits:
+        lines += labelled(hit.kind, f"{hit.says} [{hit.id}]", 0, 12)
+    return "\n".join([*lines, "", f"More on one: diagnose show {document.hits[0].id}"])
+
+
+def listed(document: ListDocument) -> str:
+    """Render every word of a kind."""
+    return "\n".join(line for each in document.words for line in wrapped(str(each.word), 0, 4))
+
+
+def show(document: ShowDocument) -> str:
+    """Render all fields of each word, its links and the checks that show it."""
+    lines = []
+    for each in document.words:
+        lines += ["", *wrapped(f"{each.kind}: {each.word.says}")]
+        for row in each.rows:
+            for i, text in enumerate(row.texts):
+                lines += labelled(row.label if i == 0 else "", text, 2, 18)
+    return "\n".join(lines[1:])
