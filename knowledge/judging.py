@@ -3,10 +3,11 @@
 Imported by every rule that compares a measured value or a gauge reading with a limit.
 """
 
+from collections.abc import Iterator
 from math import erf, sqrt
 
-from knowledge.model import Finding, Measure
-from knowledge.rule_api import Derived, is_absent, is_present
+from knowledge.model import Finding, Limit, Measure, Side
+from knowledge.rule_api import Derived, Known, is_absent, is_present
 
 LEAST_SURE = 0.01  #: no measurement makes certain (judgement)
 
@@ -51,3 +52,18 @@ def over(finding: Finding, measure: Measure, value: float, limit: float) -> Deri
 def under(finding: Finding, measure: Measure, value: float, limit: float) -> Derived:
     """The finding that a measured ``value`` is below ``limit``, both in the measure's SI unit."""
     return judged(finding, sure_beyond(limit, value, measure.spread))
+
+
+def beyond_limit(
+    known: Known, finding: Finding, measure: Measure, limit: Limit
+) -> Iterator[Derived]:
+    """The finding that the worst measured value is beyond a limit; nothing where none is measured.
+
+    The worst value is the largest for a limit at the top, the smallest for one at the bottom.
+    """
+    if limit.side is Side.LEAST:
+        value, judge = known.smallest(measure), under
+    else:
+        value, judge = known.measured(measure), over
+    if value is not None:
+        yield judge(finding, measure, value, known.limit(limit))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 from dataclasses import fields
 from pathlib import Path
+from statistics import NormalDist
 
 import numpy as np
 import pytest
@@ -16,10 +17,11 @@ from diagnose.errors import BadCaseError, UsageError
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B
 from diagnose.hydraulics.oil import Oil
+from diagnose.inference.chaining import Facts, infer
 from knowledge import contents
 from knowledge.book import the_book
 from knowledge.engines.dimensions import CIRCUIT
-from knowledge.model import Limit, Measure, Quantity, Side, all_in
+from knowledge.model import Finding, Limit, Measure, Quantity, Side, State, all_in
 from knowledge.units import DIMENSIONS, show, unit_named
 from knowledge.work import Task
 from tests.support.circuits import a_case
@@ -173,6 +175,56 @@ def test_limits_of_a_quantity(quantity: str, least: str | None, most: str | None
     """As a person would look them up; a nominal figure is neither the least nor the most."""
     found = BOOK.limits_of(BOOK.quantities[quantity])
     assert [x.id if x else None for x in found] == [least, most]
+
+
+# ------------------------------------------------------------------------ values beyond a limit
+
+#: every measured quantity with each of its limits
+HELD = [
+    pytest.param(measure, limit, id=f"{measure.id}-{limit.side.value}")
+    for measure in BOOK.measures.values()
+    for limit in BOOK.limits_of(measure.quantity)
+    if limit is not None
+]
+
+
+def concluded(measure: Measure, *values: float) -> dict[Finding, float]:
+    """Findings concluded from values alone, each with the probability that it is there."""
+    found = infer(BOOK.statements, Facts(measures={measure: values})).derived
+    return {c.finding: c.sure if c.state is State.PRESENT else 1 - c.sure for c in found}
+
+
+@pytest.mark.parametrize(("measure", "limit"), HELD)
+def test_a_value_is_judged_by_limit_and_error(measure: Measure, limit: Limit) -> None:
+    """Two errors beyond the limit is 97.7 % beyond it; of several values the worst counts."""
+    outward = -1.0 if limit.side is Side.LEAST else 1.0
+    step = min(2 * measure.spread, limit.typical)
+    beyond, within = (limit.typical + way * outward * step for way in (1.0, -1.0))
+    certain = NormalDist().cdf(step / measure.spread)
+    there, gone = concluded(measure, beyond), concluded(measure, within)
+    judged = {
+        f
+        for f in there.keys() & gone.keys()
+        if there[f] == pytest.approx(certain, abs=1e-6)
+        and gone[f] == pytest.approx(1 - certain, abs=1e-6)
+    }
+    assert judged
+    for values in ((beyond, within), (within, beyond)):
+        assert {f: concluded(measure, *values)[f] for f in judged} == {
+            f: pytest.approx(certain, abs=1e-6) for f in judged
+        }
+
+
+def test_a_value_on_the_limit_counts_as_beyond_it() -> None:
+    """Even odds are written as there, for every quantity alike."""
+    for measure in ("pump_end_clearance", "main_clearance", "pickup_gap"):
+        word = BOOK.measures[measure]
+        most = BOOK.limits_of(word.quantity)[1]
+        assert most is not None
+        found = infer(BOOK.statements, Facts(measures={word: [most.typical]})).derived
+        even = [c for c in found if c.sure == 0.5]
+        assert even
+        assert all(c.state is State.PRESENT for c in even)
 
 
 # -------------------------------------------------------------- names in case files and commands

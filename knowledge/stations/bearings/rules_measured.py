@@ -1,7 +1,7 @@
 """Rules on measured bearing clearances. All clearances are on the diameter."""
 
 from knowledge import sources
-from knowledge.judging import judged, over, sure_beyond
+from knowledge.judging import beyond_limit, judged, sure_beyond
 from knowledge.model import Station
 from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.stations.bearings import findings_measured, quantities
@@ -19,14 +19,12 @@ rule = rules_of(Station.BEARINGS)
 )
 def main_clearance_against_its_limit(known: Known) -> Conclusions:
     """The widest main clearance, on the diameter, is held against the maker's limit."""
-    widest = known.measured(findings_measured.MEASURED_MAIN_CLEARANCE)
-    if widest is not None:
-        yield over(
-            findings_measured.MAIN_CLEARANCE_TOO_WIDE,
-            findings_measured.MEASURED_MAIN_CLEARANCE,
-            widest,
-            known.limit(quantities.MOST_MAIN_CLEARANCE),
-        )
+    yield from beyond_limit(
+        known,
+        findings_measured.MAIN_CLEARANCE_TOO_WIDE,
+        findings_measured.MEASURED_MAIN_CLEARANCE,
+        quantities.MOST_MAIN_CLEARANCE,
+    )
 
 
 @rule(
@@ -39,14 +37,12 @@ def main_clearance_against_its_limit(known: Known) -> Conclusions:
 )
 def rod_clearance_against_its_limit(known: Known) -> Conclusions:
     """The widest rod clearance, on the diameter, is held against the maker's limit."""
-    widest = known.measured(findings_measured.MEASURED_ROD_CLEARANCE)
-    if widest is not None:
-        yield over(
-            findings_measured.ROD_CLEARANCE_TOO_WIDE,
-            findings_measured.MEASURED_ROD_CLEARANCE,
-            widest,
-            known.limit(quantities.MOST_ROD_CLEARANCE),
-        )
+    yield from beyond_limit(
+        known,
+        findings_measured.ROD_CLEARANCE_TOO_WIDE,
+        findings_measured.MEASURED_ROD_CLEARANCE,
+        quantities.MOST_ROD_CLEARANCE,
+    )
 
 
 @rule(
@@ -87,11 +83,9 @@ def tightest_bearing_against_the_least(known: Known) -> Conclusions:
 )
 def end_float_against_its_limit(known: Known) -> Conclusions:
     """The crank's end float is held against the maker's limit."""
-    widest = known.measured(findings_measured.MEASURED_CRANK_END_FLOAT)
-    if widest is not None:
-        yield over(
-            findings_measured.CRANK_END_FLOAT_OVER,
-            findings_measured.MEASURED_CRANK_END_FLOAT,
-            widest,
-            known.limit(quantities.MOST_CRANK_END_FLOAT),
-        )
+    yield from beyond_limit(
+        known,
+        findings_measured.CRANK_END_FLOAT_OVER,
+        findings_measured.MEASURED_CRANK_END_FLOAT,
+        quantities.MOST_CRANK_END_FLOAT,
+    )

@@ -1,7 +1,7 @@
 """Rules on measurements that need no dismantling, against their limits."""
 
 from knowledge import sources
-from knowledge.judging import over, under
+from knowledge.judging import beyond_limit, over, under
 from knowledge.model import Station
 from knowledge.pressure import behaviour, direct_gauge
 from knowledge.pressure import quantities as pressure_quantities
@@ -53,15 +53,12 @@ def ohms_at_rest(known: Known) -> Conclusions:
 )
 def ohms_to_ground(known: Known) -> Conclusions:
     """More than about an ohm between sender case and battery negative makes a gauge read wrong."""
-    value = known.measured(findings_electrical.SENDER_GROUND_RESISTANCE)
-    if value is not None:
-        limit = known.limit(quantities.MOST_GROUND_OHMS)
-        yield over(
-            findings_electrical.SENDER_GROUND_POOR,
-            findings_electrical.SENDER_GROUND_RESISTANCE,
-            value,
-            limit,
-        )
+    yield from beyond_limit(
+        known,
+        findings_electrical.SENDER_GROUND_POOR,
+        findings_electrical.SENDER_GROUND_RESISTANCE,
+        quantities.MOST_GROUND_OHMS,
+    )
 
 
 @rule(
@@ -71,10 +68,12 @@ def ohms_to_ground(known: Known) -> Conclusions:
 )
 def pressure_the_switch_opens_at(known: Known) -> Conclusions:
     """A switch that opens well above its figure lights the lamp at a sound idle."""
-    value = known.measured(findings_port.SWITCH_PRESSURE)
-    if value is not None:
-        limit = known.limit(quantities.SWITCH_OPENS_BY)
-        yield over(findings_port.SWITCH_OPENS_WRONG, findings_port.SWITCH_PRESSURE, value, limit)
+    yield from beyond_limit(
+        known,
+        findings_port.SWITCH_OPENS_WRONG,
+        findings_port.SWITCH_PRESSURE,
+        quantities.SWITCH_OPENS_BY,
+    )
 
 
 @rule(

@@ -1,7 +1,7 @@
 """Rules on the oil's measured temperature and fuel, against their limits."""
 
 from knowledge import sources
-from knowledge.judging import over, under
+from knowledge.judging import beyond_limit, over, under
 from knowledge.model import Station
 from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.stations.oil import findings_analysis, findings_heat, quantities
@@ -16,14 +16,12 @@ rule = rules_of(Station.OIL)
 )
 def share_of_fuel(known: Known) -> Conclusions:
     """More than four per cent of fuel in the oil calls for action at once."""
-    value = known.measured(findings_analysis.FUEL_SHARE)
-    if value is not None:
-        yield over(
-            findings_analysis.LAB_FUEL_HIGH,
-            findings_analysis.FUEL_SHARE,
-            value,
-            known.limit(quantities.MOST_FUEL_SHARE),
-        )
+    yield from beyond_limit(
+        known,
+        findings_analysis.LAB_FUEL_HIGH,
+        findings_analysis.FUEL_SHARE,
+        quantities.MOST_FUEL_SHARE,
+    )
 
 
 @rule(

@@ -1,8 +1,8 @@
 """Rules on the measured pump, against its limits."""
 
 from knowledge import sources
-from knowledge.judging import over
-from knowledge.model import Finding, Limit, Measure, Station
+from knowledge.judging import beyond_limit
+from knowledge.model import Station
 from knowledge.rule_api import Conclusions, Known, example, is_absent, rules_of
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import (
@@ -18,13 +18,6 @@ from knowledge.units import INCH
 rule = rules_of(Station.PUMP)
 
 
-def against(known: Known, measure: Measure, limit: Limit, finding: Finding) -> Conclusions:
-    """The finding that the largest measured value is above the limit; unmeasured, nothing."""
-    value = known.measured(measure)
-    if value is not None:
-        yield over(finding, measure, value, known.limit(limit))
-
-
 @rule(
     source=sources.STRAIGHT_SIX_MANUAL,
     matches=[
@@ -38,11 +31,11 @@ def end_clearance_against_its_limit(known: Known) -> Conclusions:
 
     Misleads when the groove in the cover was not added to the feeler's figure.
     """
-    yield from against(
+    yield from beyond_limit(
         known,
+        findings_bench.END_CLEARANCE_WIDE,
         findings_bench.PUMP_END_CLEARANCE,
         quantities.MOST_END_CLEARANCE,
-        findings_bench.END_CLEARANCE_WIDE,
     )
 
 
@@ -59,11 +52,11 @@ def side_clearance_against_its_limit(known: Known) -> Conclusions:
 
     Misleads when a rotor pump is judged by a gear pump's figure: rotors are allowed more.
     """
-    yield from against(
+    yield from beyond_limit(
         known,
+        findings_bench.SIDE_CLEARANCE_WIDE,
         findings_bench.PUMP_SIDE_CLEARANCE,
         quantities.MOST_SIDE_CLEARANCE,
-        findings_bench.SIDE_CLEARANCE_WIDE,
     )
 
 
@@ -77,11 +70,11 @@ def side_clearance_against_its_limit(known: Known) -> Conclusions:
 )
 def rotor_tips_against_their_limit(known: Known) -> Conclusions:
     """Clearance at the rotor tips is over its limit, or within it."""
-    yield from against(
+    yield from beyond_limit(
         known,
+        findings_bench.ROTOR_TIP_WIDE,
         findings_bench.ROTOR_TIP_CLEARANCE,
         quantities.MOST_ROTOR_TIP_CLEARANCE,
-        findings_bench.ROTOR_TIP_WIDE,
     )
 
 
@@ -95,11 +88,11 @@ def rotor_tips_against_their_limit(known: Known) -> Conclusions:
 )
 def backlash_against_its_limit(known: Known) -> Conclusions:
     """Backlash of the pump's gears is over its limit, or within it."""
-    yield from against(
+    yield from beyond_limit(
         known,
+        findings_wear.GEAR_BACKLASH_WIDE,
         findings_wear.PUMP_BACKLASH,
         quantities.MOST_BACKLASH,
-        findings_wear.GEAR_BACKLASH_WIDE,
     )
 
 
@@ -113,11 +106,11 @@ def backlash_against_its_limit(known: Known) -> Conclusions:
 )
 def bush_clearance_against_its_limit(known: Known) -> Conclusions:
     """The pump's shaft has too much clearance in its bush, or is within the limit."""
-    yield from against(
+    yield from beyond_limit(
         known,
+        findings_wear.PUMP_SHAFT_PLAY,
         findings_wear.PUMP_BUSH_CLEARANCE,
         quantities.MOST_BUSH_CLEARANCE,
-        findings_wear.PUMP_SHAFT_PLAY,
     )
 
 
@@ -131,11 +124,11 @@ def bush_clearance_against_its_limit(known: Known) -> Conclusions:
 )
 def hollow_cover_against_its_limit(known: Known) -> Conclusions:
     """The hollow worn in the cover is deeper than a 0.001 in feeler, or it is not."""
-    yield from against(
+    yield from beyond_limit(
         known,
+        findings_bench.COVER_GROOVED,
         findings_bench.PUMP_COVER_HOLLOW,
         quantities.MOST_COVER_HOLLOW,
-        findings_bench.COVER_GROOVED,
     )
 
 

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.engines import features
 from knowledge.history import findings as history
-from knowledge.judging import over, under
+from knowledge.judging import beyond_limit
 from knowledge.model import SELDOM, SOMETIMES, Shift, Station
 from knowledge.rule_api import (
     Conclusions,
@@ -185,21 +185,13 @@ def measured_gap_against_its_limits(known: Known) -> Conclusions:
 
     Misleads when it was measured without the sump's own gasket.
     """
-    gap = findings_pickup.PICKUP_GAP
-    least, most = known.smallest(gap), known.measured(gap)
-    if least is not None and most is not None:
-        yield under(
-            findings_pickup.PICKUP_GAP_TOO_SMALL,
-            gap,
-            least,
-            known.limit(quantities.LEAST_PICKUP_GAP),
-        )
-        yield over(
-            findings_pickup.PICKUP_GAP_TOO_LARGE,
-            gap,
-            most,
-            known.limit(quantities.MOST_PICKUP_GAP),
-        )
+    gap, small, large = (
+        findings_pickup.PICKUP_GAP,
+        findings_pickup.PICKUP_GAP_TOO_SMALL,
+        findings_pickup.PICKUP_GAP_TOO_LARGE,
+    )
+    yield from beyond_limit(known, small, gap, quantities.LEAST_PICKUP_GAP)
+    yield from beyond_limit(known, large, gap, quantities.MOST_PICKUP_GAP)
 
 
 @rule(

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.judging import over
+from knowledge.judging import beyond_limit
 from knowledge.model import Station
 from knowledge.pressure import patterns_speed
 from knowledge.rule_api import (
@@ -30,14 +30,12 @@ rule = rules_of(Station.TOPEND)
 )
 def cam_clearance_against_its_limit(known: Known) -> Conclusions:
     """The largest cam bearing clearance measured, held against the limit."""
-    clearance = known.measured(findings_cam.CAM_BEARING_CLEARANCE)
-    if clearance is not None:
-        yield over(
-            findings_cam.CAM_CLEARANCE_WIDE,
-            findings_cam.CAM_BEARING_CLEARANCE,
-            clearance,
-            known.limit(quantities.MOST_CAM_CLEARANCE),
-        )
+    yield from beyond_limit(
+        known,
+        findings_cam.CAM_CLEARANCE_WIDE,
+        findings_cam.CAM_BEARING_CLEARANCE,
+        quantities.MOST_CAM_CLEARANCE,
+    )
 
 
 @rule(
