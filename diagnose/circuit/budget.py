@@ -26,6 +26,7 @@ from diagnose.circuit.deviations import (
     sound_engines,
     unused,
 )
+from diagnose.circuit.engine_model import TEMPERATURE_ERROR
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
@@ -38,7 +39,6 @@ ENGINES, SEED = 64, 7
 WALKS = 40  #: orders tried, each with its reverse, where there are too many deviations for all
 USUAL_HOT = 368.15  #: K: assumed where a reading has no temperature
 CRUISE = 2500.0  #: rpm
-TEMPERATURE_ERROR = 5.0  #: K, sump against gallery (judgement)
 NEGLIGIBLE = 2 * PSI  #: less missing than this counts as nothing
 
 

@@ -28,6 +28,8 @@ FILTER_AT = 0.0118 * 0.2e-3  #: Pa·s times m3/s: oil of 11.8 mPa·s at 12 l/min
 OTHER_AT = 0.0118 / 60e3 / 100e3  #: a litre a minute at 100 kPa and 11.8 mPa·s, as m3
 LEAST_OTHER = 0.3 * OTHER_AT  #: m3: what every engine leaks unlisted (judgement)
 BASELINE_ERROR = 1.5 * PSI  #: of a pressure once known good, one standard deviation
+TEMPERATURE_ERROR = 5.0  #: K: of an oil temperature, sump against gallery (judgement)
+USUAL_HOT = 363.15  #: K: assumed where a reading has no temperature
 USUAL_ERROR = 6 * PSI  #: of what is merely usual for a profile (judgement)
 
 
@@ -179,7 +181,7 @@ def usual_points(case: Case) -> tuple[Point, ...]:
 
 def point_of(reading: Reading, error: float) -> Point:
     """Return a reading as a point, with its own error where it has one, else ``error`` [Pa]."""
-    temperature = reading.oil_temperature if reading.oil_temperature is not None else 363.15
+    temperature = reading.oil_temperature if reading.oil_temperature is not None else USUAL_HOT
     return Point(
         reading.rpm, temperature, reading.pressure, at_pump(reading), reading.error or error
     )

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from diagnose.circuit.engine_model import Point, shown
+from diagnose.circuit.engine_model import TEMPERATURE_ERROR, Point, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.plausible_engines import UNCERTAIN, varied
 from diagnose.circuit.survey_evidence import states
@@ -26,7 +26,6 @@ NODES = np.array([0.12, 0.3, 0.5, 0.75, 1.0])  #: severities computed
 FINE = np.linspace(NODES[0], NODES[-1], 23)  #: severities interpolated between them
 MISFIT = 0.02  #: error of the model, share of the pressure (judgement)
 SCALE = 0.02  #: a gauge's scale error, share of the pressure (judgement)
-WARMER = 5.0  #: K: error of the oil temperature, one standard deviation, shared by one state
 BLUR = 0.7  #: width of the density over engines, as a share of their spread
 PAIRS, LOOSE = 400, 4.0  #: pairs of conditions tried for "none alone"; their extra error, psi
 LEAST_SHOWN = 0.9  #: psi: least pressure a relative error is taken of
@@ -61,7 +60,7 @@ def warmer(n: int, points: Sequence[Point], rng: np.random.Generator) -> FloatAr
     """Draw errors of the oil temperature [K] for each engine and state: ``(n, len(points))``."""
     state = states([p.temperature for p in points])
     half = rng.standard_normal(((n + 1) // 2, max(state) + 1))
-    return WARMER * np.vstack([half, -half])[:n][:, state]
+    return TEMPERATURE_ERROR * np.vstack([half, -half])[:n][:, state]
 
 
 def predicted(

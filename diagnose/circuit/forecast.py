@@ -27,7 +27,7 @@ from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.model import Limit
 from knowledge.model import State as Told
-from knowledge.pressure.gauge import spread_of
+from knowledge.pressure.gauge import PSI_PER_1000, spread_of
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
     STOP_RUNNING_PRESSURE,
@@ -40,7 +40,6 @@ COLD = 293.15  #: K: a cold start in a temperate shop
 COLD_EFFICIENCY, HOT_EFFICIENCY = 0.6, 0.85  #: of the pump's drive (judgement)
 PETROL_SPEEDS = (1000.0, 1500.0, 2000.0, 3000.0, 4000.0, 5000.0, 6000.0)
 DIESEL_SPEEDS = (1000.0, 1500.0, 2000.0, 2500.0)
-TEN_PSI = 10 * PSI / 1000  #: Pa per rpm (common practice)
 HORSEPOWER = 745.7  #: W
 
 
@@ -178,7 +177,7 @@ def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
     given = "maker's limit" if HOT_IDLE_PRESSURE in case.limits else "usual limit"
     return (
         Target(limits[USUAL_IDLE_SPEED], limits[HOT_IDLE_PRESSURE], f"{given} at hot idle"),
-        Target(cruise, TEN_PSI * cruise, "10 psi per 1000 rpm (common practice)"),
+        Target(cruise, PSI_PER_1000 * cruise / 1000, "10 psi per 1000 rpm (common practice)"),
     )
 
 

@@ -16,6 +16,7 @@ from diagnose.case.case import Case, GaugeReading, Sighting
 from diagnose.case.schema import FindingEntry
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import deviations, evenly_drawn, sound_engines
+from diagnose.circuit.engine_model import USUAL_HOT
 from diagnose.circuit.forecast import COLD, ENGINES, LIMITS, SEED, speeds_of
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.circuit.settings import Setting
@@ -35,7 +36,6 @@ from knowledge.pressure.quantities import (
     USUAL_IDLE_SPEED,
 )
 
-USUAL_HOT = 363.15  #: K: an engine warmed through
 WARM = 318.15  #: K: on the way there
 SHOWN_SPEEDS = 4
 #: tasks whose measured value goes into the engine as it is now

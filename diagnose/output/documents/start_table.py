@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from diagnose.circuit.engine_model import USUAL_HOT
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
 from diagnose.output.start import beside, cold_told
-from diagnose.signoff.start import USUAL_HOT, FirstStart
+from diagnose.signoff.start import FirstStart
 from knowledge.units import TEMPERATURE, show
 
 
