@@ -118,7 +118,7 @@ def test_whole_case(name: str) -> None:
 
 
 @pytest.mark.parametrize("seed", range(12))
-def test_mixed_papers(seed: int) -> None:
+def test_mixed_examples(seed: int) -> None:
     """Situations put together from the rules' papers, some reports unsure."""
     compare_case(taken(mixed(seed)), WIDE)
 

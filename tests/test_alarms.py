@@ -68,7 +68,7 @@ def test_the_table_is_what_the_rules_do() -> None:
 
 
 @pytest.mark.parametrize("row", KEPT, ids=named)
-def test_an_alarm_stands_in_the_answer(row: Row) -> None:
+def test_an_alarm_is_in_the_answer(row: Row) -> None:
     mine = (row.rule, Severity[row.severity])
     present = list(row.present)
     assert mine in standing(case_of(*present))

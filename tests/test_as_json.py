@@ -39,14 +39,14 @@ class Outer:
 def test_fields_become_keys_in_their_order() -> None:
     """Nested dataclasses, tuples, mappings and enums turn into plain JSON values."""
     inner = Inner(700.0, "seven hundred")
-    told = as_json(Outer((inner,), Gauge.PANEL, {"a": inner}, None))
-    assert told == {
+    result = as_json(Outer((inner,), Gauge.PANEL, {"a": inner}, None))
+    assert result == {
         "for": [{"rpm": 700.0}],
         "gauge": "panel",
         "by": {"a": {"rpm": 700.0}},
         "nothing": None,
     }
-    assert list(told) == ["for", "gauge", "by", "nothing"]
+    assert list(result) == ["for", "gauge", "by", "nothing"]
 
 
 def test_a_key_that_is_left_out_where_none() -> None:
@@ -56,7 +56,7 @@ def test_a_key_that_is_left_out_where_none() -> None:
     assert "history" not in as_json(Outer((), Gauge.PANEL, {}, None))
 
 
-def test_false_and_nought_are_values() -> None:
+def test_false_and_zero_are_values() -> None:
     """A bool stays a bool; nothing is dropped for being falsy."""
 
     @dataclass(frozen=True)
@@ -65,9 +65,9 @@ def test_false_and_nought_are_values() -> None:
         many: int
         text: str
 
-    told = as_json(Flags(closed=False, many=0, text=""))
-    assert told["closed"] is False
-    assert told == {"closed": False, "many": 0, "text": ""}
+    result = as_json(Flags(closed=False, many=0, text=""))
+    assert result["closed"] is False
+    assert result == {"closed": False, "many": 0, "text": ""}
 
 
 @pytest.mark.parametrize("value", [object(), {1, 2}, b"oil", Path("case.toml")])

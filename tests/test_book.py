@@ -1,4 +1,4 @@
-"""The book as a whole: counts the trade asks for, every word told, reached and sourced."""
+"""The book as a whole: required counts; every word can be asked, reached and has a source."""
 
 from __future__ import annotations
 
@@ -205,7 +205,7 @@ def test_finding_can_be_asked(finding: Finding) -> None:
 
 
 def test_every_finding_can_be_looked_for() -> None:
-    """What is not simply told is shown by some inspection."""
+    """Some inspection shows each finding that the owner cannot simply report."""
     shown = {f for i in BOOK.inspections.values() for f in i.reveals}
     lost = [
         f.id
@@ -225,7 +225,7 @@ def test_every_measure_is_taken_somewhere() -> None:
 
 
 def test_steps_that_can_hurt_carry_their_caution() -> None:
-    """Springs, hot oil, running engines and pressure are told of where they come in."""
+    """Springs, hot oil, running engines and pressure each carry their caution."""
     for inspection in BOOK.inspections.values():
         text = " ".join(inspection.steps).lower()
         if inspection.needs_running:
@@ -238,7 +238,7 @@ def test_steps_that_can_hurt_carry_their_caution() -> None:
     assert set(CAUTIONS) == set(Caution)
 
 
-def test_no_rule_asks_for_silence() -> None:
+def test_no_rule_negates_what_is_known() -> None:
     """'not known.has' would turn "not looked at" into "not there"."""
     for rule in BOOK.rules.values():
         text = inspect.getsource(rule.does)
@@ -255,8 +255,8 @@ def test_features_are_layout_facts() -> None:
 def test_every_circumstance_asked_for_is_used() -> None:
     """Nobody is asked for a fact of the past that no rule reads."""
     facts = [f for f in BOOK.findings.values() if f.kind is Kind.HISTORY]
-    told = [Facts(), *(Facts({f: Observation(State.PRESENT)}) for f in facts)]
-    read = {f for t in told for q in infer(BOOK.statements, t).asked.values() for f in q}
+    situations = [Facts(), *(Facts({f: Observation(State.PRESENT)}) for f in facts)]
+    read = {f for t in situations for q in infer(BOOK.statements, t).asked.values() for f in q}
     assert not [f.id for f in facts if f not in read]
 
 

@@ -140,7 +140,7 @@ def test_the_laboratory_stands_for_fuel_and_grade() -> None:
     ("engine", "baseline", "grade"),
     [('profile = "distributor_v8"', True, "10W-40"), ('profile = "large_v8"', True, "10W-40")],
 )
-def test_the_oil_in_it_is_right_unless_told_otherwise(
+def test_the_oil_in_it_is_right_unless_stated_otherwise(
     engine: str, baseline: bool, grade: str
 ) -> None:
     """A grade that is as thick hot as usual is no deviation."""
@@ -199,12 +199,12 @@ def test_command(tmp_path: Path) -> None:
     assert "still missing" in done.out
     assert "Not closed" in done.out
     assert max(map(len, done.out.splitlines())) <= 80
-    told = json.loads(call("budget", path, "--json").out)
-    assert told["schema"] == 1
-    assert told["accounts"][0]["closed"] is False
+    data = json.loads(call("budget", path, "--json").out)
+    assert data["schema"] == 1
+    assert data["accounts"][0]["closed"] is False
 
 
-def test_review_says_what_is_still_missing(tmp_path: Path) -> None:
+def test_review_names_what_is_still_missing(tmp_path: Path) -> None:
     """One line, only where something was measured and read."""
     assert "still missing: not closed" in " ".join(
         call("review", saved(tmp_path, text(WORN, (IDLE,)))).out.split()

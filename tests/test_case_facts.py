@@ -148,7 +148,7 @@ def test_findings_and_readings_are_cut_in_the_same_way(up_to: Stage) -> None:
     assert [r.rpm for r in facts.readings] == [700, 800, 900][:kept]
 
 
-def test_a_trusted_gauge_is_read_outside_and_a_panel_gauge_told_of() -> None:
+def test_a_trusted_gauge_is_read_outside_and_a_panel_gauge_reported() -> None:
     read = 'reading: rpm = "700 rpm", pressure = "20 psi", gauge = "{}"'
     case = case_of(read.format("panel"), read.format("direct"))
     assert [r.stage for r in case.readings] == [Stage.KNOWN, Stage.OUTSIDE]
@@ -272,7 +272,7 @@ def test_a_sight_from_one_place_alone_means_that_place_is_open() -> None:
         assert Diagnosis(BOOK, case).planner.opened == expected, what
 
 
-def test_nothing_is_open_of_what_was_only_told_or_not_known() -> None:
+def test_reported_and_unknown_entries_open_nothing() -> None:
     what = next(
         f.id for f in BOOK.findings.values() if f.stage is Stage.OPENED and f.kind is Kind.SEEN
     )

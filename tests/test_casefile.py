@@ -112,14 +112,14 @@ BAD: list[tuple[str, str, list[str]]] = [
 ]
 
 
-@pytest.mark.parametrize(("text", "told"), [b[1:] for b in BAD], ids=[b[0] for b in BAD])
-def test_a_bad_case_is_told_plainly(text: str, told: list[str]) -> None:
+@pytest.mark.parametrize(("text", "parts"), [b[1:] for b in BAD], ids=[b[0] for b in BAD])
+def test_faults_of_a_bad_case_are_named(text: str, parts: list[str]) -> None:
     began = time.process_time()
     [fault] = faults(text)
     assert time.process_time() - began < 5
     assert fault.isprintable()
     assert len(fault) < 400
-    for part in told:
+    for part in parts:
         assert part in fault
 
 
@@ -177,7 +177,7 @@ rpm = "9 rpm"
 presure = "9 psi"
 [[reeding]]
 """
-    told = faults(text)
+    found = faults(text)
     for part in (
         "reeding: no such table. Did you mean 'reading'?",
         "job.titel: no such field. Did you mean 'title'?",
@@ -193,15 +193,15 @@ presure = "9 psi"
         "reading no = 4: rpm '9 rpm' cannot be right; expected 50 rpm to 20000 rpm",
         "reading no = 4.presure: no such field. Did you mean 'pressure'?",
     ):
-        assert part in told
-    assert len(told) == 11  # entry 1 is replaced, so its word need not be known any more
+        assert part in found
+    assert len(found) == 11  # entry 1 is replaced, so its word need not be known any more
 
 
 def test_very_many_faults_are_cut_short() -> None:
     text = HEAD + "".join(f'[[finding]]\nno = {n}\nwhat = "zzz{n}"\n' for n in range(1, 2_000))
-    told = faults(text)
-    assert len(told) == 41
-    assert told[-1] == "and at least 60 more"
+    found = faults(text)
+    assert len(found) == 41
+    assert found[-1] == "and at least 60 more"
 
 
 # --------------------------------------------------------------------------- whole files
@@ -237,7 +237,7 @@ def test_files_that_are_not_there(tmp_path: Path) -> None:
     (tmp_path / "gone.toml").symlink_to(tmp_path / "nowhere")
     (tmp_path / "loop.toml").symlink_to(tmp_path / "loop.toml")
     os.mkfifo(tmp_path / "pipe.toml")
-    for name, told in {
+    for name, message in {
         "petral.toml": "no such case; did you mean",
         "folder/x.toml": "there is no folder",
         "petrel.toml/x.toml": "there is no folder",
@@ -251,7 +251,7 @@ def test_files_that_are_not_there(tmp_path: Path) -> None:
     }.items():
         with pytest.raises(NoCaseError) as missing:
             load(tmp_path / name, BOOK)
-        assert told in str(missing.value)
+        assert message in str(missing.value)
         assert "\n" not in str(missing.value)
 
 
@@ -259,16 +259,16 @@ def test_a_file_one_may_not_read(anyones: Path) -> None:
     path = anyones / "x.toml"
     path.write_text(HEAD)
     path.chmod(0)
-    code, _, told = as_nobody("review", str(path))
-    assert (code, told) == (66, f"{path}: no permission to read it\n")
+    code, _, err = as_nobody("review", str(path))
+    assert (code, err) == (66, f"{path}: no permission to read it\n")
 
 
 def test_a_folder_one_may_not_enter(anyones: Path) -> None:
     (anyones / "x.toml").write_text(HEAD)
     anyones.chmod(0)
-    code, _, told = as_nobody("review", str(anyones / "x.toml"))
+    code, _, err = as_nobody("review", str(anyones / "x.toml"))
     anyones.chmod(0o777)
-    assert (code, told) == (66, f"{anyones / 'x.toml'}: no permission to read it\n")
+    assert (code, err) == (66, f"{anyones / 'x.toml'}: no permission to read it\n")
 
 
 def test_odd_files_that_are_cases(tmp_path: Path) -> None:

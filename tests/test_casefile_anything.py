@@ -39,25 +39,25 @@ def test_corrections_and_withdrawals_only_add(tmp_path: Path, seed: int) -> None
     path = tmp_path / f"{seed}.toml"
     path.unlink(missing_ok=True)
     start(path, BOOK, {"title": "x"})
-    told: dict[int, str] = {}  # entry number: state, of what stands
+    stands: dict[int, str] = {}  # entry number: state, of what stands
     for _ in range(choose.randrange(1, 8)):
         before, number = path.read_text(), load(path, BOOK).last_number + 1
-        old = choose.choice(list(told)) if told else None
+        old = choose.choice(list(stands)) if stands else None
         state = choose.choice(["present", "absent", "unknown", "withdrawn"]) if old else "present"
         fields: Fields = {"what": "bearing_knock", "state": state, "replaces": old}
         case = append(path, BOOK, [("finding", fields)])
         if old:
-            del told[old]
+            del stands[old]
         if state != "withdrawn":
-            told[number] = state
+            stands[number] = state
         assert path.read_text().startswith(before)
-        assert {s.entry.no: s.entry.state for s in case.sightings} == told
+        assert {s.entry.no: s.entry.state for s in case.sightings} == stands
         known = case.facts().observations
-        states = {State(s) for s in told.values() if s in ("present", "absent")}
+        states = {State(s) for s in stands.values() if s in ("present", "absent")}
         assert {r.state for r in known.values()} == states
 
 
-def test_the_engine_is_told_once_and_only_added(tmp_path: Path) -> None:
+def test_the_engine_is_entered_once_and_only_added_to(tmp_path: Path) -> None:
     path = tmp_path / "x.toml"
     start(path, BOOK, {"title": 'layout = "unknown"'})
     before = path.read_text()

@@ -70,7 +70,7 @@ FULL = [p for p in FILES if stages(p) >= {Stage.KNOWN, Stage.OUTSIDE, Stage.OPEN
 
 
 def test_there_are_enough_full_jobs() -> None:
-    """At least eight jobs were told, looked at outside, and opened."""
+    """At least eight jobs were reported, at least eight checked from outside, and eight opened."""
     assert len(FULL) >= 8
 
 
@@ -114,7 +114,7 @@ def test_opening_up_settles_it(path: Path) -> None:
 
 
 @PATHS
-def test_case_is_invented_and_says_so(path: Path) -> None:
+def test_case_is_invented_and_marked_so(path: Path) -> None:
     """Invented on top, no maker, first names only."""
     text = path.read_text("utf-8")
     assert text.startswith("# Invented")
@@ -124,11 +124,11 @@ def test_case_is_invented_and_says_so(path: Path) -> None:
 
 
 @PATHS
-def test_case_is_told_in_the_order_of_time(path: Path) -> None:
+def test_entries_of_a_case_are_in_order_of_time(path: Path) -> None:
     """Numbers run without a gap, dates never go back, and the job is closed, in a note or so."""
-    told = entries(path)
-    assert [e["no"] for e in told] == list(range(1, len(told) + 1))
-    days: list[date] = [e["when"] for e in told]
+    written = entries(path)
+    assert [e["no"] for e in written] == list(range(1, len(written) + 1))
+    days: list[date] = [e["when"] for e in written]
     assert days == sorted(days)
     if case_in(path).closed:
         return

@@ -149,13 +149,13 @@ def everything() -> Iterator[Said]:
     for i in BOOK.inspections.values():
         words = (i.says, *i.steps, i.destroys, i.keep, *i.tools)
         yield Said(i.id, joined(words), frozenset(i.cautions), on_the_way(i.access))
-    told: dict[tuple[str, frozenset[Caution]], Said] = {}
+    by_text: dict[tuple[str, frozenset[Caution]], Said] = {}
     for opening in (o for tree in trees() for o in tree.values()):
         words = (opening.says, opening.destroys, opening.keep, *opening.ready, *opening.tools)
         way = on_the_way(opening.access)
         said = Said(opening.access.value, joined(words), frozenset(opening.cautions), way)
-        told[said.text, said.cautions] = said
-    yield from told.values()
+        by_text[said.text, said.cautions] = said
+    yield from by_text.values()
     for task in BOOK.tasks.values():
         yield Said(task.id, joined((task.says, *task.how)), frozenset(task.cautions))
 
@@ -176,7 +176,7 @@ def lacking(said: Said, hazard: str) -> set[Caution]:
 
 
 @pytest.mark.parametrize("hazard", HAZARDS)
-def test_a_hazard_stands_beside_its_caution(hazard: str) -> None:
+def test_a_hazard_has_its_caution_beside_it(hazard: str) -> None:
     bare = {
         s.id: sorted(lacking(s, hazard))
         for s in SAID

@@ -105,7 +105,7 @@ def test_every_other_caution_concerns_every_engine() -> None:
         assert free <= set(cautions(Caution, Diagnosis(BOOK, case(layout))))
 
 
-def test_no_sentence_stands_under_two_cautions() -> None:
+def test_no_sentence_belongs_to_two_cautions() -> None:
     every: list[Wording] = [w for says in CAUTIONS.values() for w in says]
     assert len({w.says for w in every}) == len(every)
 

@@ -59,7 +59,7 @@ def begun() -> Diagnosis:
     return answer_of(path_of("plover"))
 
 
-def test_every_caution_of_a_check_stands_in_the_review(begun: Diagnosis) -> None:
+def test_every_caution_of_a_check_is_in_the_review(begun: Diagnosis) -> None:
     for check in BOOK.inspections.values():
         text = flat("\n".join(next_step(with_next(begun, check, ()), "case.toml")))
         head = text[: text.index("Write down what you find")]
@@ -67,7 +67,7 @@ def test_every_caution_of_a_check_stands_in_the_review(begun: Diagnosis) -> None
             assert f"caution: {says}" in head, check.id
 
 
-def test_every_caution_of_an_opening_stands_in_the_review(begun: Diagnosis) -> None:
+def test_every_caution_of_an_opening_is_in_the_review(begun: Diagnosis) -> None:
     check = BOOK.inspections["read_the_stick"]
     shown = 0
     for opening in begun.planner.openings.values():
@@ -112,7 +112,7 @@ def cautions_by_phase(path: Path) -> dict[Phase, list[str]]:
 
 
 @pytest.mark.parametrize("path", CASES, ids=lambda p: p.stem)
-def test_every_caution_of_a_task_stands_at_the_head_of_its_phase(path: Path) -> None:
+def test_every_caution_of_a_task_heads_its_phase(path: Path) -> None:
     wanted = cautions_by_phase(path)
     assert sum(map(len, wanted.values())) >= 20
     printed = call("signoff", path, "--whole-engine").out
@@ -131,7 +131,7 @@ def test_every_caution_of_a_task_stands_at_the_head_of_its_phase(path: Path) -> 
 
 
 @pytest.mark.parametrize("path", CASES, ids=lambda p: p.stem)
-def test_every_caution_of_a_task_stands_on_its_page(path: Path, tmp_path: Path) -> None:
+def test_every_caution_of_a_task_is_on_its_page(path: Path, tmp_path: Path) -> None:
     page = tmp_path / "page.html"
     assert call("signoff", path, "--whole-engine", "--html", page).code == 0
     text = flat(re.sub(r"<[^>]+>", "", page.read_text("utf-8")))

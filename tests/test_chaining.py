@@ -50,7 +50,7 @@ def test_clips_concludes_the_same_of_mixed_examples(oracle: Oracle, seed: int) -
     assert oracle.concludes(facts) == flat(infer(STATEMENTS, facts))
 
 
-def test_the_situations_make_nearly_every_rule_speak() -> None:
+def test_the_situations_fire_nearly_every_rule() -> None:
     """The comparison is worth something only where rules fire."""
     everything = [facts_of_case(n) for n in CASES] + [mixed(s, 4 + s % 37) for s in range(60)]
     spoke = {r for f in everything for r in RULES if list(r.does(WorkingMemory(f)))}
@@ -74,11 +74,11 @@ CLAUSE = st.tuples(
     st.dictionaries(st.sampled_from(WORDS), st.sampled_from(list(State)), min_size=1, max_size=3),
 )
 def test_clips_concludes_the_same_of_random_rules(
-    clauses: list[tuple[list[tuple[str, Finding]], Finding, State]], told: dict[Finding, State]
+    clauses: list[tuple[list[tuple[str, Finding]], Finding, State]], observed: dict[Finding, State]
 ) -> None:
     """Long chains, circles and findings derived both ways, which the book has few of."""
     rules = [clause(f"r{i:02}", *parts) for i, parts in enumerate(clauses)]
-    facts = Facts({f: Observation(s) for f, s in told.items()})
+    facts = Facts({f: Observation(s) for f, s in observed.items()})
     assert Oracle(rules).concludes(facts) == flat(infer(rules, facts))
 
 
@@ -205,8 +205,8 @@ def test_denying_what_was_derived_takes_only_that_away(name: str) -> None:
 
 
 @pytest.mark.parametrize("rule", RULES, ids=lambda r: r.id)
-def test_a_further_yes_silences_no_rule(rule: Rule) -> None:
-    """A rule told yes to the questions of two ways through it says at least what each said."""
+def test_a_further_yes_takes_no_conclusion_away(rule: Rule) -> None:
+    """A rule whose questions of two paths are all answered yes concludes what each path does."""
     found = [
         ({p for p, yes in probe.answers.items() if yes}, set(concluded))
         for probe, concluded in probes(rule, Facts())

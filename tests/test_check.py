@@ -199,14 +199,14 @@ BROKEN: list[tuple[Callable[[Whole], Result], Callable[[], Whole], str]] = [
 
 
 @pytest.mark.parametrize(
-    ("check", "broken", "told"), BROKEN, ids=lambda x: getattr(x, "__name__", None)
+    ("check", "broken", "fault"), BROKEN, ids=lambda x: getattr(x, "__name__", None)
 )
-def test_a_broken_book_is_told_of(
-    check: Callable[[Whole], Result], broken: Callable[[], Whole], told: str
+def test_each_fault_of_a_broken_book_is_found(
+    check: Callable[[Whole], Result], broken: Callable[[], Whole], fault: str
 ) -> None:
     """One line for each fault, and this one among them."""
     faults = check(broken()).faults
-    assert any(told in f for f in faults), faults[:5]
+    assert any(fault in f for f in faults), faults[:5]
     assert all("\n" not in f and f.strip() for f in faults)
 
 
@@ -265,10 +265,10 @@ def test_examples_of_every_statement_are_run(monkeypatch: pytest.MonkeyPatch) ->
     assert result.counts["link groups"] == len(links)
 
 
-# ------------------------------------------------------------------------------ told apart
+# ------------------------------------------------------------------------------ distinguishability
 
 
-def test_telling_by_what_is_there_and_by_what_is_not() -> None:
+def test_what_distinguishes_two_causes() -> None:
     """Ten times likelier, and seen, or seen wanting, in at least half the cases of one."""
     one = np.array([0.60, 0.60, 0.40, 0.97, 0.97, 0.50])
     other = np.array([0.05, 0.07, 0.01, 0.60, 0.70, 0.02])
@@ -297,7 +297,7 @@ def twins() -> Whole:
     return Whole(book)
 
 
-def test_twins_cannot_be_told_apart() -> None:
+def test_a_cause_and_its_copy_are_indistinguishable() -> None:
     found = alike(twins())
     pairs = {frozenset((p.one.id, p.other.id)): p.layouts for p in found.never}
     assert pairs[frozenset(("relief_debris", "relief_debris_twin"))] == 1
@@ -320,10 +320,10 @@ def test_pairs_of_the_book() -> None:
     assert not {(p.one, p.other) for p in found.never} & {(p.one, p.other) for p in found.opened}
 
 
-def test_rules_that_never_speak() -> None:
+def test_statements_that_never_fire() -> None:
     """A rule speaks where what it says bears on the case; a case more can only wake more."""
-    told = facts_of_case("petrel")
-    silent = never_fired(BOOK, {"petrel": told})
+    facts = facts_of_case("petrel")
+    silent = never_fired(BOOK, {"petrel": facts})
     assert 0 < len(silent) < len(BOOK.statements)
     every = never_fired(BOOK, {name: facts_of_case(name) for name in CASES})
     assert set(every) < set(silent)
@@ -342,7 +342,7 @@ def quick(monkeypatch: pytest.MonkeyPatch) -> None:
     )
 
 
-def test_every_shelf_of_the_book_is_checked() -> None:
+def test_every_kind_of_the_book_is_checked() -> None:
     assert set(TABLES) == {f.name for f in fields(Book)}
     assert examples in everything.CHECKS
 
@@ -371,9 +371,9 @@ def test_a_broken_book_ends_in_1(monkeypatch: pytest.MonkeyPatch) -> None:
     assert "1 WRONG" in done.out
     assert f"- rules: {SPUN}: source 'X' has no title" in done.out
     assert "1 thing is wrong." in done.out
-    told = call("check", "--json")
-    assert told.code == 1
-    data = json.loads(told.out)
+    as_json = call("check", "--json")
+    assert as_json.code == 1
+    data = json.loads(as_json.out)
     assert data["faults"] == 1
     assert [c["faults"] for c in data["checks"] if c["id"] == "sources"] == [
         [f"rules: {SPUN}: source 'X' has no title, or no statement of how far it can be trusted"]

@@ -147,7 +147,7 @@ def test_one_finding_alone_does_not_call_for_nothing_on_a_plain_engine() -> None
 
 
 @pytest.mark.parametrize("task", TASKS, ids=lambda t: t.id)
-def test_task_has_its_papers(task: Task) -> None:
+def test_task_is_complete(task: Task) -> None:
     assert task.phase is Phase.CLEANING
     assert task.after
     assert len(set(task.after)) == len(task.after), "a finding is named twice"

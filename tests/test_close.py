@@ -100,13 +100,13 @@ def test_a_failed_check_and_a_weak_first_start_stand_in_the_way(tmp_path: Path) 
     )  # fmt: skip
     assert call("record", case, f"{book_task.id}=failed", "--note", "came loose").code == 0
     assert call("record", case, "--reading", "2000 rpm 90 C 9 psi direct start").code == 0
-    told = obstacles(Diagnosis(BOOK, load(case, BOOK)), 0.9)
-    assert any(f"sign-off failed: {book_task.id}" in line for line in told)
-    assert any("first start read less" in line for line in told)
+    found = obstacles(Diagnosis(BOOK, load(case, BOOK)), 0.9)
+    assert any(f"sign-off failed: {book_task.id}" in line for line in found)
+    assert any("first start read less" in line for line in found)
     assert "1 failed" in call("signoff", case).out
 
 
-def test_a_closed_job_is_closed_anew_only_with_a_reason(tmp_path: Path) -> None:
+def test_a_closed_job_is_closed_again_only_with_a_reason(tmp_path: Path) -> None:
     case = tmp_path / "gannet.toml"
     case.write_text((ROOT / "cases" / "gannet.toml").read_text("utf-8"), "utf-8")
     before = case.read_bytes()

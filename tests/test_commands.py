@@ -35,12 +35,12 @@ def case(tmp_path: Path) -> Path:
     return path
 
 
-def one_line(done: Done, code: int, *told: str) -> None:
+def one_line(done: Done, code: int, *parts: str) -> None:
     """Nothing on stdout, one line on stderr that says these things."""
     assert done.code == code, done
     assert done.out == ""
     [line] = done.err.splitlines()
-    for part in told:
+    for part in parts:
         assert part in line
     assert "Traceback" not in done.err
 
@@ -112,10 +112,10 @@ USAGE = [
 ]
 
 
-@pytest.mark.parametrize(("words", "told"), USAGE, ids=lambda v: " ".join(v)[:40])
-def test_usage_errors_are_one_clear_line(words: list[str], told: list[str]) -> None:
+@pytest.mark.parametrize(("words", "parts"), USAGE, ids=lambda v: " ".join(v)[:40])
+def test_usage_errors_are_one_clear_line(words: list[str], parts: list[str]) -> None:
     done = call(*words)
-    one_line(done, 2, *told)
+    one_line(done, 2, *parts)
     assert len(done.err) < 500
 
 
@@ -143,7 +143,7 @@ def test_a_fault_of_ours_is_one_line(monkeypatch: pytest.MonkeyPatch) -> None:
 def test_a_reader_who_leaves_is_no_error(case: Path) -> None:
     with case.open("a") as file:
         file.write('[expect]\nfirst = ["coolant_in_oil"]\n')
-    for words, code, told in (
+    for words, code, message in (
         (["lookup", "--kind", "rule", "--json"], 0, ""),
         (["review", str(case), "--check", "--json"], 1, "expected coolant_in_oil first"),
     ):
@@ -158,7 +158,7 @@ def test_a_reader_who_leaves_is_no_error(case: Path) -> None:
             assert process.stderr
             err = process.stderr.read().decode()
         assert process.returncode == code
-        assert told in err
+        assert message in err
         assert len(err.splitlines()) == code
 
 

@@ -48,7 +48,7 @@ SHOWN = {
 
 
 @pytest.mark.parametrize("kind", KINDS)
-def test_lookup_of_a_whole_shelf(kind: str) -> None:
+def test_lookup_of_a_whole_kind(kind: str) -> None:
     words = shelf(BOOK, kind)
     answer = json.loads(call("lookup", "--kind", kind, "--json").out)
     assert (answer["schema"], answer["kind"]) == (1, kind)
@@ -83,7 +83,7 @@ def test_show_of_each_kind(kind: str) -> None:
         assert word.id in {w["id"] for w in answer["words"]}
 
 
-def test_show_speaks_a_workshops_words() -> None:
+def test_show_uses_workshop_words() -> None:
     """No mark, no id of a caution, no field's own name where there is a plainer one."""
     shown = call("show", "cam_bearing_wear").out
     assert "high mileage: much commoner" in shown

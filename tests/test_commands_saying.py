@@ -82,7 +82,7 @@ def test_ask_why_back_and_nonsense(path: Path) -> None:
         *("n", "d", "why", "99", "x", "back", "n", "", "why", "-1", "none"),  # lamp, menus
         "stop",
     )
-    for told in (
+    for message in (
         "This is the first question.",
         "It heads the review",
         "Your words are kept",
@@ -95,7 +95,7 @@ def test_ask_why_back_and_nonsense(path: Path) -> None:
         "Numbers from 1 to",
         "Stopped here; everything is saved.",
     ):
-        assert told in done.err
+        assert message in done.err
     assert load(path, BOOK).job.title == "Petrel II"
     assert standing(path)["gauge_reads_zero"] == "present"
     assert standing(path)["lamp_comes_on"] == "absent"
@@ -262,14 +262,14 @@ REFUSED = [
 ]
 
 
-@pytest.mark.parametrize(("words", "told"), REFUSED, ids=lambda v: str(v)[:40])
+@pytest.mark.parametrize(("words", "message"), REFUSED, ids=lambda v: str(v)[:40])
 def test_record_refuses_in_one_line_and_writes_nothing(
-    case: Path, words: list[str], told: str
+    case: Path, words: list[str], message: str
 ) -> None:
     before = case.read_bytes()
     done = call("record", case, *words)
     assert (done.code, done.out, len(done.err.splitlines())) == (2, "", 1)
-    assert told in done.err
+    assert message in done.err
     assert len(done.err) < 300
     assert case.read_bytes() == before
 
@@ -305,7 +305,7 @@ def test_a_figure_and_its_unit_share_a_line(monkeypatch: pytest.MonkeyPatch) -> 
     assert wrapped("7 psi") == ["7 psi"]
 
 
-def test_first_start_speaks_in_the_unit_of_the_case() -> None:
+def test_first_start_uses_the_unit_of_the_case() -> None:
     shown = call("signoff", ROOT / "cases" / "generator.toml", "--start").out
     limits = [
         line for line in shown.splitlines() if "limit: at least" in line and " min" not in line
@@ -316,7 +316,7 @@ def test_first_start_speaks_in_the_unit_of_the_case() -> None:
     in_eighty_columns(shown)
 
 
-def test_first_start_without_limits_says_where_they_are() -> None:
+def test_first_start_without_limits_names_where_to_find_them() -> None:
     shown = call("signoff", ROOT / "cases" / "eider.toml", "--start").out
     assert "limit" in shown.split("calls for a watch over the start")[1]
     assert "shut down at the limit" not in shown

@@ -36,9 +36,9 @@ CHECK_KEYS = "inspection minutes evidence measures outcomes"
 OUTCOME_KEYS = "finding chance leads leads_with stop next"
 
 
-def one_line(done: Done, code: int, *told: str) -> None:
+def one_line(done: Done, code: int, *parts: str) -> None:
     assert (done.code, done.out, len(done.err.splitlines())) == (code, "", 1), done
-    for part in told:
+    for part in parts:
         assert part in done.err
     assert len(done.err) < 300
 
@@ -187,7 +187,7 @@ def test_on_a_stand_nothing_runs_and_openings_take_a_stands_minutes(name: str) -
     ids=str,
 )
 @pytest.mark.parametrize("name", ["heron", "skua", "gannet"])
-def test_minutes_scale_with_the_hand_and_the_room(
+def test_minutes_scale_with_experience_and_space(
     name: str, options: tuple[str, ...], factor: float
 ) -> None:
     data = plan(name, *options)
@@ -212,7 +212,7 @@ def test_closing_up_to_test_costs_more_for_the_same_openings(name: str) -> None:
     assert dearer
 
 
-def test_the_plan_says_for_whom_its_minutes_hold() -> None:
+def test_the_plan_states_for_whom_its_minutes_hold() -> None:
     text = flat(teardown("heron").out)
     assert "Minutes are judgement, for a practised hand, the engine in its place." in text
     options = ("--first-time", "--little-room", "--on-stand", "--closed-up-to-test")
@@ -233,7 +233,7 @@ def test_until_is_understood(typed: str, meant: float) -> None:
 
 
 @pytest.mark.parametrize("typed", ["0.8", "80 %"])
-def test_the_plan_says_until_when(typed: str) -> None:
+def test_the_plan_states_its_target(typed: str) -> None:
     assert "a cause is 80 % likely" in flat(teardown("heron", "--until", typed).out)
 
 
@@ -258,7 +258,7 @@ def test_a_lower_bar_is_reached_sooner(name: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("options", "told"),
+    ("options", "message"),
     [
         (["--minutes", "0.5"], "greater than or equal to 1"),
         (["--minutes", "nan"], "--minutes"),
@@ -270,8 +270,8 @@ def test_a_lower_bar_is_reached_sooner(name: str) -> None:
         (["--markdwn"], "Did you mean '--markdown'?"),
     ],
 )
-def test_options_that_are_none(options: list[str], told: str) -> None:
-    one_line(teardown("heron", *options), 2, told)
+def test_options_that_are_none(options: list[str], message: str) -> None:
+    one_line(teardown("heron", *options), 2, message)
 
 
 def test_no_case_and_a_bad_case(tmp_path: Path) -> None:

@@ -34,9 +34,9 @@ def test_every_confirmed_case_is_encoded() -> None:
 def test_every_accepted_cause_is_in_the_book() -> None:
     """The answers are words of the book."""
     book = the_book()
-    for name, told in gold().items():
-        assert told["accept"], name
-        assert set(told["accept"]) <= set(book.causes), name  # type: ignore[call-overload]
+    for name, label in gold().items():
+        assert label["accept"], name
+        assert set(label["accept"]) <= set(book.causes), name  # type: ignore[call-overload]
 
 
 @cache
@@ -46,7 +46,7 @@ def at(stage: Stage) -> list[Score]:
 
 
 @pytest.mark.parametrize("stage", LEAST, ids=lambda s: s.value)
-def test_confirmed_cause_stands_high(stage: Stage) -> None:
+def test_confirmed_cause_ranks_high(stage: Stage) -> None:
     """Hit rates do not fall below what was reached."""
     these = at(stage)
     assert len(these) == 49, "two doubtful cases are left out"
@@ -56,5 +56,5 @@ def test_confirmed_cause_stands_high(stage: Stage) -> None:
 
 def test_more_knowledge_helps() -> None:
     """Each stage finds the cause at least as often as the one before."""
-    told, outside, opened = (hit(at(s), 1) for s in LEAST)
-    assert told <= outside <= opened
+    known, outside, opened = (hit(at(s), 1) for s in LEAST)
+    assert known <= outside <= opened

@@ -1,4 +1,4 @@
-"""What a workshop types finds what it hoped for; the list is told, and so is the one kept back."""
+"""Everyday phrasings find the word meant, in the published list and in the one kept back."""
 
 from __future__ import annotations
 
@@ -35,9 +35,9 @@ def test_everyday_phrasings_find_what_was_hoped(name: str) -> None:
     phrasings = LISTS[name]
     missed = [p["typed"] for p in phrasings if not found(p)]
     hits = len(phrasings) - len(missed)
-    told = f"{name}: {BEFORE[name]} of {len(phrasings)} before the mending, {hits} now"
-    print(told)
-    assert hits >= AT_LEAST[name], f"{told}; not found: {missed}"
+    line = f"{name}: {BEFORE[name]} of {len(phrasings)} before the mending, {hits} now"
+    print(line)
+    assert hits >= AT_LEAST[name], f"{line}; not found: {missed}"
 
 
 def test_the_lists_are_whole() -> None:

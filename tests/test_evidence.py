@@ -51,23 +51,23 @@ def test_a_report_as_likelihoods() -> None:
     assert likelihood_of(Observation(State.ABSENT, 0.75)) == Likelihood(0.75, 0.25)
 
 
-def test_what_follows_from_a_speaking_report_is_silent() -> None:
+def test_what_follows_from_evidence_is_no_evidence_itself() -> None:
     assert heard([follows(A, B)], {A: THERE}, {A, B}) == {A.id: SEEN}
 
 
-def test_what_follows_from_a_silent_report_speaks() -> None:
+def test_what_follows_from_a_report_outside_the_graph_is_evidence() -> None:
     """A finding outside the graph speaks through what follows from it."""
     assert heard([follows(A, B, 0.8)], {A: THERE}, {B}) == {B.id: Likelihood.of(0.8)}
 
 
 @pytest.mark.parametrize("linked", [{A, B, C, D}, {A, D}, {A, C, D}])
-def test_one_report_is_not_heard_again_down_the_chain(linked: set[Finding]) -> None:
+def test_one_report_is_counted_once_along_a_chain(linked: set[Finding]) -> None:
     """B from A, C from B, D from C: A speaks, so none of the others may."""
     chain = [follows(A, B), follows(B, C), follows(C, D)]
     assert heard(chain, {A: THERE}, linked) == {A.id: SEEN}
 
 
-def test_down_a_chain_the_first_that_can_speak_does() -> None:
+def test_along_a_chain_the_first_in_the_graph_is_the_evidence() -> None:
     chain = [follows(A, B), follows(B, C, 0.9), follows(C, D)]
     assert heard(chain, {A: THERE}, {C, D}) == {C.id: Likelihood.of(0.9)}
 
@@ -83,7 +83,7 @@ def test_a_question_answered_no_is_no_premise() -> None:
     assert found == {A.id: SEEN_NOT_THERE, C.id: SEEN}
 
 
-def test_derived_both_ways_is_silent() -> None:
+def test_a_finding_derived_both_ways_is_no_evidence() -> None:
     def denies(known: Known) -> Conclusions:
         if known.has(B):
             yield is_absent(C)
@@ -91,7 +91,7 @@ def test_derived_both_ways_is_silent() -> None:
     assert heard([follows(A, C), rule("denies", denies)], {A: THERE, B: THERE}, {C}) == {}
 
 
-def test_the_surer_of_two_derivations_speaks() -> None:
+def test_the_surer_of_two_derivations_counts() -> None:
     rules = [follows(A, C, 0.7), follows(B, C, 0.9)]
     assert heard(rules, {A: THERE, B: THERE}, {C}) == {C.id: Likelihood.of(0.9)}
 
@@ -101,7 +101,7 @@ def test_a_report_goes_before_what_is_derived() -> None:
 
 
 @pytest.mark.parametrize("name", CASES)
-def test_only_findings_of_the_graph_speak(name: str) -> None:
+def test_only_findings_of_the_graph_are_evidence(name: str) -> None:
     """Never layout or history, never a cause or condition, never what says nothing."""
     case = situation(name)
     for id_, seen in case.evidence.items():

@@ -30,7 +30,7 @@ WIDE = {"main_clearance": "0.0045 in", "rod_clearance": "0.0040 in"}
 BIG = ('profile = "large_v8"', ("700 rpm, 95 C, 35 psi", "2500 rpm, 95 C, 58 psi"))
 
 
-def told(*sets: str, measured: dict[str, str] | None = None, **more: object) -> Forecast:
+def forecast_of(*sets: str, measured: dict[str, str] | None = None, **more: object) -> Forecast:
     """A forecast of an invented case."""
     case = a_case(measured, **more)  # type: ignore[arg-type]
     return forecast(case, BOOK, [setting(s) for s in sets])
@@ -59,15 +59,15 @@ def kinds(each: Forecast) -> set[str]:
 )
 def test_direction_at_hot_idle(change: str, brings: bool) -> None:
     """Every change goes the way the trade knows it goes."""
-    each = told(change, measured=WIDE)
+    each = forecast_of(change, measured=WIDE)
     before, after = (means(s.hot.gallery_pressure)[0] for s in (each.before, each.after))
     assert after > before + 0.5 if brings else after < before - 0.3
 
 
 def test_what_is_not_found_stays_as_a_leak() -> None:
     """Before agrees with the reading, and the repair does not mend what nobody found."""
-    each = told("main_clearance=0.0025 in", measured=WORN, readings=(IDLE,))
-    without = told("main_clearance=0.0025 in", measured=WORN)
+    each = forecast_of("main_clearance=0.0025 in", measured=WORN, readings=(IDLE,))
+    without = forecast_of("main_clearance=0.0025 in", measured=WORN)
     assert means(each.before.hot.gallery_pressure)[0] == pytest.approx(8, abs=0.5)
     assert each.unlisted is not None
     assert each.unlisted.mean > 4 * PSI
@@ -80,7 +80,7 @@ def test_20_psi_more_costs_a_horsepower_or_two_at_most__common_practice_no_sourc
 ) -> None:
     """Common practice, no source: 20 psi more costs of the order of a horsepower, no more than two."""
     more: dict[str, Any] = {"engine": engine, "baseline": BIG[1]} if engine else {}
-    each = told("relief_setting=+20 psi", **more)
+    each = forecast_of("relief_setting=+20 psi", **more)
     buys = relief_cost(each)
     assert buys is not None
     assert 10 * PSI < buys.top <= 20.5 * PSI
@@ -92,7 +92,7 @@ def test_thin_shims_raise_regulated_pressure_5_to_10_psi__common_practice_no_sou
     shim: str,
 ) -> None:
     """Common practice, no source: a thin shim or washer is worth 5 to 10 psi at speed."""
-    each = told(f"relief_shim={shim}")
+    each = forecast_of(f"relief_shim={shim}")
     gain = means(each.after.hot.gallery_pressure) - means(each.before.hot.gallery_pressure)
     fast = each.speeds >= 4000
     assert np.all((gain[fast] > 4) & (gain[fast] < 10))
@@ -103,7 +103,7 @@ def test_80_psi_over_60_buys_film_at_speed_and_nothing_at_idle__common_practice_
     choose 80 psi over 60. It buys pressure and rod feed at speed for a fraction of a
     horsepower, and costs nothing at hot idle, below the setting."""
     loose = "[engine.dimensions]\n" + 'lifter_clearance = "0.0025 in"\nrelief_setting = "60 psi"'
-    each = told(
+    each = forecast_of(
         "relief_setting=80 psi", engine=f"{BIG[0]}\n{loose}", baseline=("700 rpm, 95 C, 30 psi",)
     )
     buys = relief_cost(each)
@@ -118,49 +118,49 @@ def test_80_psi_over_60_buys_film_at_speed_and_nothing_at_idle__common_practice_
 
 def test_a_bigger_pump_over_wide_bearings_treats_a_symptom__common_practice_no_source() -> None:
     """Common practice, no source: it is warned of; over mended bearings it is not."""
-    assert "symptom" in kinds(told("pump_displacement=+25 %", measured=WIDE))
+    assert "symptom" in kinds(forecast_of("pump_displacement=+25 %", measured=WIDE))
     mended = ("main_clearance=0.0025 in", "rod_clearance=0.0025 in")
-    assert "symptom" not in kinds(told("pump_displacement=+25 %", *mended, measured=WIDE))
-    assert "symptom" not in kinds(told(*mended, measured=WIDE))
-    assert "symptom" in kinds(told("relief_shim=3 mm", "oil=20W-50", measured=WIDE))
+    assert "symptom" not in kinds(forecast_of("pump_displacement=+25 %", *mended, measured=WIDE))
+    assert "symptom" not in kinds(forecast_of(*mended, measured=WIDE))
+    assert "symptom" in kinds(forecast_of("relief_shim=3 mm", "oil=20W-50", measured=WIDE))
 
 
-def test_a_symptom_is_treated_too_where_nobody_found_the_leak() -> None:
+def test_raising_pressure_over_an_unfound_leak_treats_the_symptom() -> None:
     """A bigger pump hides what is still missing."""
-    assert "symptom" in kinds(told("pump_displacement=+25 %", readings=(IDLE,)))
+    assert "symptom" in kinds(forecast_of("pump_displacement=+25 %", readings=(IDLE,)))
 
 
 def test_a_bigger_pump_through_the_same_thin_tube_cavitates() -> None:
     """What wide bearings swallow must come through the pickup; sound ones never ask for it."""
     tube = '[engine.dimensions]\npickup_tube = "13 mm"'
-    assert "cavitation" in kinds(told("pump_displacement=+60 %", measured=WIDE, engine=tube))
-    assert "cavitation" not in kinds(told("pump_displacement=+60 %", engine=tube))
-    assert "cavitation" not in kinds(told("pump_displacement=+20 %", measured=WIDE))
+    assert "cavitation" in kinds(forecast_of("pump_displacement=+60 %", measured=WIDE, engine=tube))
+    assert "cavitation" not in kinds(forecast_of("pump_displacement=+60 %", engine=tube))
+    assert "cavitation" not in kinds(forecast_of("pump_displacement=+20 %", measured=WIDE))
 
 
 def test_a_blocked_valve_overtaxes_filter_and_drive() -> None:
     """Setting far up: what filter and drive see cold is said."""
-    assert {"filter", "drive"} <= kinds(told("relief_setting=130 psi"))
-    assert not kinds(told("relief_setting=+3 psi")) & {"filter", "drive"}
+    assert {"filter", "drive"} <= kinds(forecast_of("relief_setting=130 psi"))
+    assert not kinds(forecast_of("relief_setting=+3 psi")) & {"filter", "drive"}
 
 
 def test_too_tight_and_too_near() -> None:
     """Common practice: a tiny pickup gap throttles, three eighths of an inch is ample."""
-    assert "pickup" in kinds(told("pickup_gap=1 mm"))
-    assert "pickup" not in kinds(told("pickup_gap=3/8 in"))
-    assert "tight" in kinds(told("main_clearance=0.0006 in"))
+    assert "pickup" in kinds(forecast_of("pickup_gap=1 mm"))
+    assert "pickup" not in kinds(forecast_of("pickup_gap=3/8 in"))
+    assert "tight" in kinds(forecast_of("main_clearance=0.0006 in"))
 
 
 def test_fresh_oil_does_not_close_the_fuels_way_in() -> None:
     """The repair must reach the cause."""
-    each = told("oil=10W-40", measured={"fuel_share": "8 %"})
+    each = forecast_of("oil=10W-40", measured={"fuel_share": "8 %"})
     assert any("way in" in m.says for m in repair_warnings(each))
     assert not any("thicker" in m.says for m in repair_warnings(each))
 
 
 def test_enough_is_enough_and_no_smaller_step_is() -> None:
     """The change named meets the target in nine engines of ten, and one step less does not."""
-    each = told(measured=WIDE)
+    each = forecast_of(measured=WIDE)
     target = Target(700.0, 15 * PSI, "wanted")
     asked = minimum_change(each, target)
     assert asked.remedies
@@ -176,7 +176,7 @@ def test_enough_is_enough_and_no_smaller_step_is() -> None:
 
 def test_enough_where_nothing_is_needed_and_where_nothing_helps() -> None:
     """Both ends are said plainly."""
-    each = told(measured=WIDE)
+    each = forecast_of(measured=WIDE)
     assert minimum_change(each, Target(700.0, 1 * PSI, "wanted")).remedies == ()
     beyond = minimum_change(each, Target(700.0, 150 * PSI, "wanted"))
     assert beyond.remedies == ()
@@ -210,7 +210,7 @@ def test_settings() -> None:
         ("zzz=1", "It may be"),
     ],
 )
-def test_what_cannot_be_set_is_told(typed: str, says: str) -> None:
+def test_a_setting_that_cannot_be_set_is_refused(typed: str, says: str) -> None:
     """One line with the right way."""
     with pytest.raises(UsageError, match=says):
         setting(typed)
@@ -253,7 +253,7 @@ def test_the_unit_of_the_case(tmp_path: Path) -> None:
 
 def test_the_plot_is_the_table() -> None:
     """The curves of the terminal's plot are the means that --json gives, with what is wanted."""
-    each = told("main_clearance=0.0025 in", measured=WIDE)
+    each = forecast_of("main_clearance=0.0025 in", measured=WIDE)
     scale = scale_of(each.case)
     document = forecast_document(each)
     shown, rows = document.plot, as_json(document)["speeds"]

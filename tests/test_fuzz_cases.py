@@ -58,11 +58,11 @@ def read(data: bytes) -> bool:
     except UnicodeDecodeError:
         return False
     except (BadCaseError, OutOfScopeError) as bad:
-        told = str(bad)
+        message = str(bad)
     else:
         return True
-    assert told.strip()
-    assert len(told.splitlines()) <= 41
+    assert message.strip()
+    assert len(message.splitlines()) <= 41
     return False
 
 
@@ -171,12 +171,12 @@ def cases(draw: st.DrawFn) -> str:
         text += table_text("[engine]", {"layout": layout})
     spoil = draw(st.booleans())
     for number, (kind, fields) in enumerate(draw(st.lists(ENTRY, min_size=1, max_size=7)), 1):
-        told = {"no": number, **fields}
-        if "replaces" in told and told["replaces"] >= number:
-            del told["replaces"]
+        entry = {"no": number, **fields}
+        if "replaces" in entry and entry["replaces"] >= number:
+            del entry["replaces"]
         if spoil and draw(st.integers(0, 3)) == 0:
-            told[draw(st.sampled_from([*told, "sure", "value", "wat"]))] = draw(WRONG)
-        text += table_text(f"[[{kind}]]", told)
+            entry[draw(st.sampled_from([*entry, "sure", "value", "wat"]))] = draw(WRONG)
+        text += table_text(f"[[{kind}]]", entry)
     return text
 
 
@@ -239,12 +239,12 @@ def heard(text: str) -> None:
         try:
             way()
         except (UnitError, UsageError) as bad:
-            told = str(bad)
+            message = str(bad)
         else:
             continue
-        assert told.strip()
-        assert "\n" not in told
-        assert len(told) < 1000
+        assert message.strip()
+        assert "\n" not in message
+        assert len(message) < 1000
 
 
 @pytest.mark.long
@@ -283,10 +283,10 @@ def guided(kind: str, folder: Path, seconds: int) -> int:
         timeout=seconds + 120,
         check=False,
     )
-    told = (done.stdout + done.stderr).decode("utf-8", "replace")
-    counted = re.search(r"Done (\d+) runs", told)
-    assert done.returncode == 0, told[-4000:]
-    assert counted, told[-4000:]
+    output = (done.stdout + done.stderr).decode("utf-8", "replace")
+    counted = re.search(r"Done (\d+) runs", output)
+    assert done.returncode == 0, output[-4000:]
+    assert counted, output[-4000:]
     COUNT[f"guided bytes of a {kind}"] += int(counted[1])
     return int(counted[1])
 

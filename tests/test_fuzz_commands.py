@@ -98,9 +98,9 @@ def grammar() -> dict[str, list[Place]]:
     return found
 
 
-def _place(name: str, kind: Any, told: Any) -> Place:
-    is_option = type(told).__name__ == "OptionInfo"
-    given = [d for d in told.param_decls or () if d.startswith("-")]
+def _place(name: str, kind: Any, parameter: Any) -> Place:
+    is_option = type(parameter).__name__ == "OptionInfo"
+    given = [d for d in parameter.param_decls or () if d.startswith("-")]
     usual = "--" + name.replace("_", "-")
     sort = next(s for s in ("Path", "int", "float", "bool", "str") if s in str(kind))
     return Place(name, (given or [usual])[0] if is_option else "", sort, "list" in str(kind))
@@ -181,10 +181,10 @@ def tried(folder: Path, name: str, words: list[str], answers: str) -> int:
             assert name in WRITERS or after[file] == data, (name, words, file)
             if after[file] != data:
                 load(folder / file, BOOK)
-    told = " ".join(words)
+    typed = " ".join(words)
     for file in after.keys() - before.keys():
         made = name == "ask" and file.startswith("case-")
-        assert made or Path(file).name in told, (name, words, file)
+        assert made or Path(file).name in typed, (name, words, file)
     return done.code
 
 

@@ -65,7 +65,7 @@ def test_every_published_table_is_here() -> None:
 
 
 @pytest.mark.parametrize("listed", RULE, ids=str)
-def test_listed_cause_stands_up_for_the_symptom(listed: Listed) -> None:
+def test_listed_cause_is_raised_by_the_symptom(listed: Listed) -> None:
     assert stands_up(listed), listed.row.says
 
 

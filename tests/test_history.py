@@ -178,11 +178,11 @@ def test_a_job_with_two_causes_counts_half_for_each() -> None:
 @cache
 def rebuilt() -> dict[str, float]:
     """The book's shares for an engine that has just been rebuilt."""
-    text = job_text(told='[[finding]]\nno = 1\nwhat = "freshly_rebuilt"\nstate = "present"\n')
+    text = job_text(findings='[[finding]]\nno = 1\nwhat = "freshly_rebuilt"\nstate = "present"\n')
     return shares(BOOK, Diagnosis(BOOK, from_text(text, None, BOOK)).inference.result)
 
 
-def test_a_shop_that_rebuilds_is_not_told_so_twice() -> None:
+def test_a_shop_that_rebuilds_is_not_counted_twice() -> None:
     """Two thousand rebuilt engines with the causes the book gives such engines teach little;
     held against the plain book, the same jobs would move the rates by far more."""
     rng = random.Random(1)
@@ -217,7 +217,7 @@ def test_without_history_nothing_changes() -> None:
 def test_factors_multiply_what_history_facts_left() -> None:
     """A factor changes a cause's prior beside any other by just that factor; shifts still count."""
     case = from_text(
-        job_text(told='[[finding]]\nno = 1\nwhat = "freshly_rebuilt"\nstate = "present"\n'),
+        job_text(findings='[[finding]]\nno = 1\nwhat = "freshly_rebuilt"\nstate = "present"\n'),
         None,
         BOOK,
     )
@@ -295,11 +295,11 @@ def test_a_cause_the_layout_cannot_have(tmp_path: Path) -> None:
     assert found.factor[cause] > 1.0
 
 
-def test_what_was_told_first(tmp_path: Path) -> None:
+def test_the_first_entries_of_a_case(tmp_path: Path) -> None:
     """Up to the first thing looked at, done, or closed; what was corrected later stands again."""
     reading = '[[reading]]\nno = 2\nrpm = "700 rpm"\npressure = "8 psi"\n{}'
     later = '[[finding]]\nno = 3\nwhat = "needle_flickers"\nstate = "absent"\nreplaces = 1\n'
-    for told, last in (
+    for findings, last in (
         (KNOWN, 1),
         (KNOWN + SEEN, 1),
         (KNOWN + reading.format(""), 2),
@@ -308,14 +308,14 @@ def test_what_was_told_first(tmp_path: Path) -> None:
         ("", 0),
         (KNOWN + SEEN + later, 0),
     ):
-        case = from_text(job_text("relief_debris", told=told), None, BOOK)
-        assert told_first(case) == last, told
+        case = from_text(job_text("relief_debris", findings=findings), None, BOOK)
+        assert told_first(case) == last, findings
 
 
 def test_minutes_planned_on_request(tmp_path: Path) -> None:
-    """From the plan as of what was told first, so nothing found later changes it."""
-    a_folder(tmp_path, a=job_text("relief_debris"), b=job_text("oil_level_low", told=KNOWN))
-    a_folder(tmp_path, c=job_text("oil_level_low", told=SEEN))
+    """From the plan made of the first entries, so nothing found later changes it."""
+    a_folder(tmp_path, a=job_text("relief_debris"), b=job_text("oil_level_low", findings=KNOWN))
+    a_folder(tmp_path, c=job_text("oil_level_low", findings=SEEN))
     first, second, third = read_shop(tmp_path, BOOK, planned=True).jobs
     assert first.minutes_planned is not None
     assert first.minutes_planned > 0
@@ -359,7 +359,7 @@ def test_pace_by_hand() -> None:
 
 
 def gain(shop: Mapping[str, float], n: int, rng: random.Random) -> float:
-    """Nats that n closed jobs add to the mean log score of a fresh job before anything is told."""
+    """Nats that n closed jobs add to the mean log score of a fresh job before anything is known."""
     true = {c: PLAIN[c] * shop[c] for c in CAUSES}
     whole = fsum(true.values())
     drawn = rng.choices(CAUSES, list(true.values()), k=n)
@@ -368,7 +368,7 @@ def gain(shop: Mapping[str, float], n: int, rng: random.Random) -> float:
 
 
 @pytest.mark.parametrize("spread", [0.0, 0.5, 1.0, 1.5])
-def test_learning_before_anything_is_told(spread: float) -> None:
+def test_learning_before_anything_is_known(spread: float) -> None:
     """Over many shops: what differs gains the more the more jobs; what is alike loses next to
     nothing; a few jobs never do harm worth speaking of."""
     rng = random.Random(8)
@@ -397,7 +397,7 @@ def test_fresh_jobs_are_ranked_better() -> None:
     gains = {n: mean(r[n].log_score - r[0].log_score for r in rows) for n in (3, 80)}
     assert gains[80] > 0.02
     assert min(r[3].log_score - r[0].log_score for r in rows) > -0.05
-    assert [line.split()[0] for line in study.told(rows)] == ["closed", "0", "3", "80"]
+    assert [line.split()[0] for line in study.lines_of(rows)] == ["closed", "0", "3", "80"]
 
 
 @pytest.mark.long

@@ -96,7 +96,7 @@ def test_history_json(shop: Path) -> None:
     assert data["moved"][0]["after"] > data["moved"][0]["before"]
 
 
-def test_comebacks_are_told(shop: Path) -> None:
+def test_comebacks_are_shown(shop: Path) -> None:
     a_folder(shop, fulmar=job_text("coolant_in_oil", comeback="dunlin.toml"))
     text = said(call("history", shop))
     assert "3 closed jobs" in text
@@ -199,8 +199,8 @@ def test_junk_in_the_folder(shop: Path, tmp_path: Path) -> None:
     data = json.loads(call("history", shop, "--json").out)
     assert [j["file"] for j in data["jobs"]] == ["dunlin.toml", "eider.toml"]
     assert len(data["left_out"]) == 15
-    told = call("review", shop / "tern.toml", "--with-history", shop)
-    assert "; 15 files there left out; without it" in said(told)
+    line = call("review", shop / "tern.toml", "--with-history", shop)
+    assert "; 15 files there left out; without it" in said(line)
     assert snapshot(tmp_path) == before
 
 
@@ -227,7 +227,7 @@ def test_files_and_folders_one_may_not_read(anyones: Path) -> None:
 
 
 @pytest.mark.parametrize(
-    ("name", "told"),
+    ("name", "message"),
     [
         ("gone", "there is no such folder"),
         ("a.toml", "is no folder"),
@@ -236,7 +236,7 @@ def test_files_and_folders_one_may_not_read(anyones: Path) -> None:
     ],
     ids=["gone", "file", "long", "evil"],
 )
-def test_no_such_folder(tmp_path: Path, name: str, told: str) -> None:
+def test_no_such_folder(tmp_path: Path, name: str, message: str) -> None:
     case = tmp_path / "a.toml"
     case.write_text(job_text())
     for words in (
@@ -246,7 +246,7 @@ def test_no_such_folder(tmp_path: Path, name: str, told: str) -> None:
     ):
         done = call(*map(str, words), tmp_path / name)
         assert (done.code, done.out) == (66, "")
-        assert told in done.err
+        assert message in done.err
         assert len(done.err.splitlines()) == 1
         assert "\x1b" not in done.err
 
@@ -258,9 +258,9 @@ def test_review_with_history(shop: Path) -> None:
     case = shop / "tern.toml"
     plain = call("review", case).out
     done = call("review", case, "--with-history", shop)
-    told = LINE.search(said(done))
-    assert told
-    assert told[0].startswith(f"with the shop's 2 closed jobs in {shop}; without it:")
+    line = LINE.search(said(done))
+    assert line
+    assert line[0].startswith(f"with the shop's 2 closed jobs in {shop}; without it:")
     assert call("review", case).out == plain, "left out again, all is as it was"
     was, now = (
         json.loads(call("review", case, "--json", *more).out)
@@ -273,7 +273,7 @@ def test_review_with_history(shop: Path) -> None:
     assert priors[1]["coolant_in_oil"] < priors[0]["coolant_in_oil"]
 
 
-def test_the_job_in_hand_does_not_speak(shop: Path) -> None:
+def test_the_current_job_is_not_part_of_its_history(shop: Path) -> None:
     """Not even by another name of its folder; and with no other there is nothing to learn from."""
     done = call("review", shop / "dunlin.toml", "--with-history", shop / ".." / "jobs")
     assert "with the shop's 1 closed job (this one apart) in" in said(done)
@@ -294,10 +294,10 @@ def test_nothing_to_learn_from(tmp_path: Path) -> None:
 def test_teardown_with_history(shop: Path) -> None:
     """In each of its forms; the blanks stay TOML, and the sheet can be filled in as ever."""
     case = shop / "tern.toml"
-    a_folder(shop, tern=job_text(told=KNOWN))
-    told = LINE.search(said(call("teardown", case, "--with-history", shop)))
-    assert told
-    assert f"without it: diagnose teardown {case}" in told[0]
+    a_folder(shop, tern=job_text(findings=KNOWN))
+    line = LINE.search(said(call("teardown", case, "--with-history", shop)))
+    assert line
+    assert f"without it: diagnose teardown {case}" in line[0]
     data = json.loads(call("teardown", case, "--with-history", shop, "--json").out)
     assert data["history"]["folder"] == str(shop)
     assert "history" not in json.loads(call("teardown", case, "--json").out)
@@ -316,7 +316,7 @@ def test_teardown_with_history(shop: Path) -> None:
 def test_forty_jobs_alike_leave_one_clear_answer(shop: Path) -> None:
     """Forty jobs of one cause, on a job that shows it: still one clear answer."""
     a_folder(shop, **{f"job{i}": job_text("relief_debris") for i in range(40)})
-    a_folder(shop, open=job_text(told=KNOWN + SEEN))
+    a_folder(shop, open=job_text(findings=KNOWN + SEEN))
     text = said(call("review", shop / "open.toml", "--with-history", shop))
     assert "with the shop's 42 closed jobs" in text
     assert "as good as settled, debris under the relief valve" in text

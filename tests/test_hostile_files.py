@@ -69,7 +69,7 @@ def test_a_file_without_end_is_refused_at_once(tmp_path: Path, name: str) -> Non
     assert case.stat().st_size == size
 
 
-def test_what_is_no_file_is_refused_at_once(tmp_path: Path) -> None:
+def test_a_path_that_is_no_file_is_refused_at_once(tmp_path: Path) -> None:
     """Nobody waits for a pipe to say something, nor reads a device to its end."""
     pipe = tmp_path / "pipe.toml"
     os.mkfifo(pipe)

@@ -70,7 +70,7 @@ def everything(state: State) -> dict[str, np.ndarray]:
 
 @settings(max_examples=200, deadline=None)
 @given(engines(), rpm, kelvin)
-def test_always_an_answer_never_below_nought(engine: Engine, n: float, t: float) -> None:
+def test_always_an_answer_never_below_zero(engine: Engine, n: float, t: float) -> None:
     """Finite everywhere, no negative pressure or flow, and what goes in comes out."""
     state = solve(engine, n, t)
     for name, value in everything(state).items():

@@ -181,7 +181,7 @@ def test_breaking_rod_feed_and_starved_fill_are_among_the_cases() -> None:
     assert at("relief open").flows.relief > 0
 
 
-def test_surplus_is_nought_at_the_answer_and_falls() -> None:
+def test_surplus_is_zero_at_the_answer_and_falls() -> None:
     """What is offered to other solvers is what ``solve`` solved."""
     f, state = surplus(SET_B, 700, HOT), solve(SET_B, 700, HOT)
     assert float(optimize.brentq(f, 0.0, 1e7, xtol=1e-6)) == pytest.approx(state.gallery_pressure)

@@ -203,11 +203,11 @@ def test_survey_budget_and_forecast_of_a_built_case() -> None:
     accounts = api.budget(case).accounts
     assert [a.explained for a in accounts] == [a.explained for a in budget_of(case, BOOK).accounts]
     assert 0 < accounts[0].explained.mean < accounts[0].healthy.mean < 1e6  # Pa
-    told = api.forecast(case, ["main_clearance=0.0025 in"], target="20 psi")
-    after, before = told.hot_pressure(told.after, 700), told.hot_pressure(told.before, 700)
+    result = api.forecast(case, ["main_clearance=0.0025 in"], target="20 psi")
+    after, before = result.hot_pressure(result.after, 700), result.hot_pressure(result.before, 700)
     assert after.shape == (48,)
     assert 1e4 < before.mean() < after.mean() < 1e6
-    assert told.targets[0].pressure == pytest.approx(api.parse_value("20 psi", "pressure"))
+    assert result.targets[0].pressure == pytest.approx(api.parse_value("20 psi", "pressure"))
 
 
 def test_parsing_needs_no_case() -> None:

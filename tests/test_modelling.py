@@ -61,7 +61,7 @@ def test_a_profile_is_plausible(profile: Profile) -> None:
         assert shows == pytest.approx(usual, abs=6 * PSI)
 
 
-def test_every_layout_in_a_profile_is_one_and_stands_in_one() -> None:
+def test_every_layout_in_a_profile_exists_and_is_in_one_profile() -> None:
     named = [n for p in PROFILES for n in p.layouts]
     assert len(named) == len(set(named))
     assert set(named) <= set(BOOK.layouts)
@@ -135,7 +135,7 @@ def test_a_case_overrides_what_it_knows_better() -> None:
         ('[[baseline]]\nno = 1\nrmp = "700 rpm"', "Did you mean 'rpm'"),
     ],
 )
-def test_what_is_wrong_is_told_with_the_nearest_right_thing(text: str, says: str) -> None:
+def test_an_error_names_the_nearest_right_word(text: str, says: str) -> None:
     with pytest.raises(BadCaseError, match=says):
         case(text)
 
@@ -148,12 +148,12 @@ def test_no_circuit_goes_with_a_dry_sump() -> None:
 
 
 def test_a_baseline_entry_is_corrected_like_any_other() -> None:
-    told = case(
+    known = case(
         '[[baseline]]\nno = 1\nrpm = "700 rpm"\noil = "95 C"\npressure = "3 psi"\n'
         '[[baseline]]\nno = 2\nreplaces = 1\nrpm = "700 rpm"\noil = "95 C"\npressure = "30 psi"\n'
         'error = "1 psi"\ntap = "pump"\nnote = "last known good"\n'
     )
-    (point,) = baseline_points(told)
+    (point,) = baseline_points(known)
     assert point.pressure == pytest.approx(30 * PSI)
     assert point.error == pytest.approx(PSI)
     assert point.at_pump
@@ -181,7 +181,7 @@ def test_calibration_finds_pressures_of_an_engine_of_its_kind(profile: Profile) 
 
 
 def test_pressures_no_engine_of_the_kind_has_leave_a_residual() -> None:
-    """The residual is told, not hidden: 60 psi at idle behind a 50 psi valve cannot be."""
+    """The residual is reported: 60 psi at idle behind a 50 psi valve cannot be."""
     found = calibrate(V8, [Point(700, HOT, 75 * PSI), Point(3000, HOT, 30 * PSI)])
     assert np.abs(found.residuals).max() > 10 * PSI
 
@@ -220,7 +220,7 @@ def test_faults_are_conditions_of_the_book() -> None:
 
 @pytest.mark.parametrize("condition", FAULTS)
 def test_a_fault_shows_and_grows(condition: str) -> None:
-    """Nothing at nought, plain at one, told in words, and solved for arrays without a gap."""
+    """Nothing at zero, unchanged at one, named in words, and solved for arrays without a gap."""
     fault = FAULTS[condition]
     steps = np.linspace(0, 1, 6)[:, None]
     moved = shown(fault.apply(V8, steps), RUNNING) - shown(V8, RUNNING)

@@ -83,7 +83,7 @@ def test_ask_begins_no_case_for_an_aircraft(tmp_path: Path, words: str) -> None:
     ["seaplane", "Biplanes", "aero engine", "Aeroengine", "aero-engine", "helicopter", "autogiro",
      "float plane", "motor glider", "light plane", "microlight", "airship"],
 )  # fmt: skip
-def test_every_word_for_what_flies_is_known(word: str) -> None:
+def test_every_word_for_an_aircraft_is_recognised(word: str) -> None:
     text = CASE.replace('title = "', f'title = "Off a {word}: ', 1)
     with pytest.raises(OutOfScopeError):
         from_text(text, None, BOOK)
@@ -96,13 +96,13 @@ def test_a_word_that_only_sounds_like_it_is_not(word: str) -> None:
 
 
 @pytest.mark.parametrize("command", ["review", "teardown", "signoff"])
-def test_who_says_that_it_does_not_fly_is_answered(tmp_path: Path, command: str) -> None:
+def test_an_engine_stated_not_to_fly_is_diagnosed(tmp_path: Path, command: str) -> None:
     path = tmp_path / "a.toml"
     path.write_text(SPEAKS["title"].replace("[engine]", "[engine]\naircraft = false", 1), "utf-8")
     assert call(command, path).code == 0
 
 
-def test_an_aircraft_among_a_shops_jobs_is_left_out_and_the_others_speak(tmp_path: Path) -> None:
+def test_an_aircraft_among_a_shops_jobs_is_left_out_and_the_others_count(tmp_path: Path) -> None:
     shop = three_jobs(tmp_path)
     flies = job_text("coolant_in_oil").replace("Plover", "Aeroplane")
     before = call("history", shop, "--json")

@@ -82,8 +82,8 @@ def test_a_title_that_climbs_goes_nowhere(
 ) -> None:
     """No word of a case becomes a path."""
     text = INVENTED["petrel"]
-    for key, told in (("title", CLIMBING), ("by", f"/etc/{CLIMBING}")):
-        text, many = re.subn(f'(?m)^{key} = ".*"$', f'{key} = "{told}"', text)
+    for key, value in (("title", CLIMBING), ("by", f"/etc/{CLIMBING}")):
+        text, many = re.subn(f'(?m)^{key} = ".*"$', f'{key} = "{value}"', text)
         assert many
     (desk / "evil.toml").write_text(text, "utf-8")
     assert load(desk / "evil.toml", BOOK).job.title == CLIMBING
@@ -104,7 +104,7 @@ def test_a_linked_case_is_written_through_its_link(desk: Path) -> None:
     assert load(outer, BOOK).last_number == 1
 
 
-def test_a_folder_of_odd_things_keeps_nobody_waiting(desk: Path) -> None:
+def test_a_folder_of_odd_files_is_read_at_once(desk: Path) -> None:
     """A pipe, a device, a link in a circle and a folder among the jobs are passed by."""
     os.mkfifo(desk / "pipe.toml")
     (desk / "zero.toml").symlink_to("/dev/zero")

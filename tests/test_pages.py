@@ -148,8 +148,8 @@ def test_every_blank_of_the_sign_off_is_on_its_page(case: Path, tmp_path: Path) 
 
 
 @pytest.mark.parametrize("command", COMMANDS)
-def test_a_photocopy_says_the_same(command: str) -> None:
-    """Black, white and grey only, so nothing can be told by hue."""
+def test_a_photocopy_keeps_the_meaning(command: str) -> None:
+    """Black, white and grey only, so no meaning rests on hue."""
     text = page_once(command, CASES / "gannet.toml")
     hues = re.findall(r"#([0-9a-fA-F]{6}|[0-9a-fA-F]{3})\b(?=[;\"' ])", text)
     assert len(hues) > 5
@@ -162,7 +162,7 @@ def test_a_photocopy_says_the_same(command: str) -> None:
 
 
 @pytest.mark.parametrize("command", COMMANDS)
-def test_a_case_without_a_title_says_so(command: str, tmp_path: Path) -> None:
+def test_a_case_without_a_title_is_marked_untitled(command: str, tmp_path: Path) -> None:
     case = tmp_path / "case.toml"
     case.write_text('schema = 1\n[job]\ntitle = " \\r "\n', "utf-8")
     assert "case without a title" in stands_alone(page_of(command, case, tmp_path)).title
@@ -333,9 +333,9 @@ def test_a_persons_words_stay_words(tmp_path: Path, text: str) -> None:
 # ------------------------------------------------------------------------------ refusals
 
 
-def refused(done: Done, code: int, *told: str) -> None:
+def refused(done: Done, code: int, *parts: str) -> None:
     assert (done.code, done.out, len(done.err.splitlines())) == (code, "", 1), done
-    for part in told:
+    for part in parts:
         assert part in done.err
 
 

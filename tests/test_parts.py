@@ -245,7 +245,7 @@ def test_a_new_pump_takes_a_new_drive_shaft() -> None:
         ("dipstick_wrong", "measured fill"),
     ],
 )
-def test_told_what_to_measure_before_ordering(cause: str, words: str) -> None:
+def test_the_list_names_what_to_measure_before_ordering(cause: str, words: str) -> None:
     first = " ".join(p.measure_first for p in PARTS if BOOK.causes[cause] in p.for_causes)
     for word in words.split():
         assert word in first, f"{cause}: {word}"
@@ -285,7 +285,7 @@ def test_nothing_opened_and_nothing_found_calls_for_nothing() -> None:
     assert not parts_list((), (Access.OUTSIDE,), nobody_said, BOOK)
 
 
-def test_a_part_for_cause_and_place_is_told_by_its_cause() -> None:
+def test_a_part_for_cause_and_place_is_listed_under_its_cause() -> None:
     cause = BOOK.causes["suction_joint_air_leak"]
     found = parts_list((cause,), (Access.PICKUP_OFF,), nobody_said, BOOK)
     [ring] = [n for n in found if n.part.id == "suction_ring"]
@@ -339,12 +339,12 @@ def test_any_list_holds(
 def test_order_of_asking_changes_nothing(
     causes: set[Cause], places: set[Access], state: dict[Finding, State], dice: Random
 ) -> None:
-    """The same job gives the same list, however it was told."""
+    """The same job gives the same list, in whatever order it was entered."""
     first = parts_list(tuple(causes), tuple(places), state.get, BOOK)
-    told, opened = list(causes), list(places)
-    dice.shuffle(told)
+    shuffled, opened = list(causes), list(places)
+    dice.shuffle(shuffled)
     dice.shuffle(opened)
-    assert parts_list(told, opened, state.get, BOOK) == first
+    assert parts_list(shuffled, opened, state.get, BOOK) == first
 
 
 @given(CAUSES, PLACES, STATES, CAUSES, PLACES)

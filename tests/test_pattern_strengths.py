@@ -127,8 +127,8 @@ SOUND = dict(zip(POINTS, (28.0, 40, 51, 54, 50, 55), strict=True))
 def test_what_a_person_would_report(psi: tuple[float, ...], shows: set[str]) -> None:
     """Own examples, by the thresholds stated."""
     seen = looks(SOUND, dict(zip(POINTS, psi, strict=True)))
-    told = {f.id for f, flags in observations(seen).items() if flags[0]}
-    assert told == shows
+    reported = {f.id for f, flags in observations(seen).items() if flags[0]}
+    assert reported == shows
     assert bool(complaint(seen)[0]) is bool(shows)
 
 

@@ -413,7 +413,7 @@ def test_covers_are_a_tree_with_the_right_minutes(layout: Layout) -> None:
         assert total == pytest.approx(tree.opening_minutes(way))
 
 
-def test_an_opening_that_cannot_be_had_is_told() -> None:
+def test_an_opening_that_cannot_be_reached_is_named() -> None:
     tree = AccessTree({a: o for a, o in OPENINGS.items() if a is not Access.DRAINED})
     with pytest.raises(TangledAccessError, match="drained"):
         tree.way(Access.SUMP_OFF)

@@ -38,7 +38,7 @@ def graph_of(
 
 
 def all_has() -> list[tuple[str, set[Finding]]]:
-    """Each layout as known, and the typical tree where nothing is told."""
+    """Each layout as known, and the typical tree where nothing is known."""
     return [(layout.id, set(layout.has)) for layout in LAYOUTS]
 
 

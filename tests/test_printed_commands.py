@@ -80,7 +80,7 @@ def test_there_are_commands_to_break(case_of: Copies) -> None:
         assert any("CASE" in c for c in commands(words, short)), words
 
 
-def test_what_is_kept_whole_stands_in_one_line() -> None:
+def test_what_is_kept_whole_is_on_one_line() -> None:
     command = "diagnose review '" + "x y" * 60 + "'"
     lines = wrapped(
         f"Some words before it and then: {command}; and some more after it", 4, 6, [command]

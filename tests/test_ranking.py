@@ -227,7 +227,7 @@ def test_evidence_is_linear_in_each_number(drawn_: NetAndEvidence, data: st.Data
         assert at[x] == pytest.approx((1 - x) * at[0.0] + x * at[1.0], rel=1e-9, abs=1e-13)
 
 
-def test_what_is_not_looked_at_says_nothing() -> None:
+def test_a_finding_not_looked_at_is_no_evidence() -> None:
     net = random_net(3, roots=5, middles=3, leaves=3)
     assert posterior(net, {}).marginal == net.prior
     assert posterior(net, dict.fromkeys(net.order, FLAT)).log_evidence == pytest.approx(

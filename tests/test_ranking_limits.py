@@ -182,7 +182,7 @@ def test_best_sets_equal_enumeration(seed: int, at_most: int) -> None:
 # --------------------------------------------------------------------------------- calibration
 
 
-def told(world: dict[str, bool], net: Network, rng: random.Random) -> dict[str, Likelihood]:
+def reported(world: dict[str, bool], net: Network, rng: random.Random) -> dict[str, Likelihood]:
     """A dozen of a world's findings, some only half sure and then wrong as often as they say."""
     evidence = {}
     for name in rng.sample(sorted(net.leak), 12):
@@ -199,7 +199,7 @@ def by_tenths(many: int) -> list[tuple[float, float, float]]:
     said: list[list[tuple[float, bool]]] = [[] for _ in range(10)]
     for _ in range(many):
         world = drawn(net, rng)
-        belief = posterior(net, told(world, net, rng)).marginal
+        belief = posterior(net, reported(world, net, rng)).marginal
         for cause in net.prior:
             said[min(int(belief[cause] * 10), 9)].append((belief[cause], world[cause]))
     return [

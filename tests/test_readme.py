@@ -106,20 +106,20 @@ def test_the_case_file_by_example_is_a_case(tmp_path: Path) -> None:
     assert [m.value for m in case.measured] == [pytest.approx(0.13e-3)]
 
 
-def test_every_exit_code_is_told() -> None:
+def test_every_exit_code_is_documented() -> None:
     """The table names each code an error can end in, and those that are no error."""
-    told = {int(code) for code in re.findall(r"(?m)^\| (\d+) \|", TEXT)}
-    assert told == {0, 1, 130, UserError.code, *(e.code for e in UserError.__subclasses__())}
+    listed = {int(code) for code in re.findall(r"(?m)^\| (\d+) \|", TEXT)}
+    assert listed == {0, 1, 130, UserError.code, *(e.code for e in UserError.__subclasses__())}
 
 
-def test_keys_told_are_in_the_data(outputs: list[list[str]]) -> None:
+def test_documented_keys_are_in_the_data(outputs: list[list[str]]) -> None:
     """The table of keys holds nothing that the data lack."""
     number = next(i for i, b in enumerate(BLOCKS) if b.command.endswith("--json"))
     data = json.loads("\n".join(outputs[number]))
     rows = re.findall(r"(?m)^\| ((?:`\w+`(?:, )?)+) \|", TEXT)
-    told = {key for row in rows for key in re.findall(r"\w+", row)}
-    assert told
-    assert told <= set(data)
+    listed = {key for row in rows for key in re.findall(r"\w+", row)}
+    assert listed
+    assert listed <= set(data)
 
 
 def test_files_and_folders_named_exist() -> None:

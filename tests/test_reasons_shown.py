@@ -107,7 +107,7 @@ def test_the_probabilities_of_one_questions_answers_add_up() -> None:
 # ------------------------------------------------------------------------ why a look comes first
 
 
-def test_why_a_look_comes_first_stands_in_the_review() -> None:
+def test_why_a_check_comes_first_is_in_the_review() -> None:
     answer = Diagnosis(BOOK, load(path_of("heron"), BOOK))
     assert answer.next_check is not None
     why = "the drain carries it away"
@@ -120,7 +120,7 @@ def test_why_a_look_comes_first_stands_in_the_review() -> None:
     assert "first, because" not in "\n".join(next_step(other, "case.toml"))
 
 
-def test_why_a_look_comes_first_stands_in_the_plan() -> None:
+def test_why_a_check_comes_first_is_in_the_plan() -> None:
     """On the screen and in the data, at the check it belongs to; several jobs have such looks."""
     looks = 0
     for name in OPEN:

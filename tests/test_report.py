@@ -48,7 +48,7 @@ def gannet() -> Page:
     return stands_alone(page_once("report", CASES / "gannet.toml"))
 
 
-def test_a_closed_job_says_what_it_was(gannet: Page) -> None:
+def test_a_closed_job_names_its_cause(gannet: Page) -> None:
     case = load(CASES / "gannet.toml", BOOK)
     assert case.closed is not None
     for text in (
@@ -81,8 +81,8 @@ def test_what_nobody_knew_is_only_counted(gannet: Page) -> None:
 
 
 def test_chances_are_those_of_review(gannet: Page) -> None:
-    told = json.loads(call("review", CASES / "gannet.toml", "--json").out)
-    for row in told["causes"][:5]:
+    data = json.loads(call("review", CASES / "gannet.toml", "--json").out)
+    for row in data["causes"][:5]:
         shown = re.search(
             re.escape(BOOK.causes[row["id"]].says) + r": ([<>]?) ?(\d+) %", gannet.words
         )
@@ -91,19 +91,19 @@ def test_chances_are_those_of_review(gannet: Page) -> None:
 
 
 def test_the_survey_is_that_of_the_command(gannet: Page) -> None:
-    told = json.loads(call("survey", CASES / "gannet.toml", "--json").out)
-    for row in told["conditions"][:3]:
+    data = json.loads(call("survey", CASES / "gannet.toml", "--json").out)
+    for row in data["conditions"][:3]:
         assert row["says"] in gannet.words
         assert f"{100 * row['share']:.0f} %" in gannet.words
-    speeds = {r["rpm"] for r in told["readings"]}
+    speeds = {r["rpm"] for r in data["readings"]}
     assert all(f"{rpm:.0f} rpm" in gannet.words for rpm in speeds)
 
 
 def test_figures_keep_to_the_units_of_the_case() -> None:
     """Pressures in bar with their decimals, limits in the unit the value was measured in."""
     page = stands_alone(page_once("report", CASES / "dunlin.toml"))
-    told = json.loads(call("survey", CASES / "dunlin.toml", "--json").out)
-    for reading in told["readings"]:
+    data = json.loads(call("survey", CASES / "dunlin.toml", "--json").out)
+    for reading in data["readings"]:
         assert f"{reading['psi'] * 0.0689476:.1f}" in page.words
     assert re.search(r"sound engine of this kind, nine in ten\s*\d\.\d to \d\.\d", page.words)
     assert "at most 0.1 mm (this engine's own figure)" in page.words

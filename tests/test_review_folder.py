@@ -67,18 +67,18 @@ def test_the_line_says_what_the_review_says(folder: Path, name: str) -> None:
     assert ("STOP" in line) is not row["may_run"]
 
 
-def test_a_bad_file_is_told_and_the_rest_goes_on(folder: Path) -> None:
+def test_a_bad_file_is_reported_and_the_others_are_reviewed(folder: Path) -> None:
     (folder / "aaa.toml").write_text("schema = 9\n[engine]\nlayuot = 'x'\n", "utf-8")
     (folder / "gone.toml").symlink_to(folder / "nowhere.toml")
     done = call("review", folder)
     assert done.code == 65
     assert len(done.out.splitlines()) == 4
-    told = done.err.splitlines()
-    assert len(told) == 3
-    assert told[0].startswith(f"{folder / 'aaa.toml'}: ")
-    assert told[0].endswith(" more)")
-    assert "gone.toml" in told[1]
-    assert told[2] == "4 cases reviewed; 3 with a stop; 2 could not be read."
+    errors = done.err.splitlines()
+    assert len(errors) == 3
+    assert errors[0].startswith(f"{folder / 'aaa.toml'}: ")
+    assert errors[0].endswith(" more)")
+    assert "gone.toml" in errors[1]
+    assert errors[2] == "4 cases reviewed; 3 with a stop; 2 could not be read."
     bad = [r for r in rows(call("review", folder, "--json")) if "faults" in r]
     assert [Path(r["case"]).name for r in bad] == ["aaa.toml", "gone.toml"]
     assert all(r["schema"] == 1 and r["faults"] for r in bad)
@@ -139,7 +139,7 @@ def test_an_empty_folder(tmp_path: Path) -> None:
     assert done.err == f"{tmp_path}: no case in this folder; cases end in .toml\n"
 
 
-def test_closed_jobs_speak_to_one_case_at_a_time(folder: Path) -> None:
+def test_history_is_applied_to_one_case_at_a_time(folder: Path) -> None:
     done = call("review", folder, "--with-history", folder)
     assert (done.code, done.out) == (2, "")
     assert done.err.startswith("with-history: ")

@@ -92,7 +92,7 @@ def test_good_cold_low_hot_looks_where_oil_leaks_out() -> None:
     assert leaks > chance(answer, "pickup_screen_blocked") + chance(answer, "pan_dented")
 
 
-def test_lying_gauge_is_told_from_real_loss() -> None:
+def test_a_wrong_gauge_is_distinguished_from_real_loss() -> None:
     """Common practice: a trusted gauge that reads right clears the engine; one that reads low
     clears the instrument."""
     right = consult("gauge_reads_low", "engine_runs_normally", "-direct_gauge_low")

@@ -83,14 +83,14 @@ def test_leaks_move() -> None:
     assert all((n.leak[m.name] > answer.inference.network.leak[m.name]) is m.up for m, n in moves)
 
 
-def test_a_case_not_moved_stands_where_the_confirmed_cases_say() -> None:
+def test_an_unmoved_case_has_its_confirmed_rank() -> None:
     """The same road as ``python -m tests.confirmed``."""
     answer = consulted("A36")
     copy = again(answer, answer.inference.network, answer.inference.posterior)
-    told = score(PATHS["A36"], Stage.OPENED)
-    assert told
+    scored = score(PATHS["A36"], Stage.OPENED)
+    assert scored
     assert standing("A36", copy) == standing("A36", answer)
-    assert standing("A36", copy).rank == told.rank
+    assert standing("A36", copy).rank == scored.rank
     assert [r.cause.id for r in copy.ranking] == [r.cause.id for r in answer.ranking]
 
 
@@ -103,10 +103,10 @@ def test_a_move_counts_where_it_moves_a_case() -> None:
     assert found.rates(Stage.KNOWN).first == 0.5
     assert found.change(move) == pytest.approx((0.5, 0.5, 0.0, -0.2))
     assert found.change(other) == pytest.approx((0.0, 0.0, 0.0, -0.05))
-    told = "\n".join(report(found))
-    assert "a -> b up" in told
-    assert "by more than 50.0 points, top 3 by 50.0, top 5 by 0.0, Brier by 0.200" in told
-    assert "1 moves change something; 1 of them no first place" in told
+    text = "\n".join(report(found))
+    assert "a -> b up" in text
+    assert "by more than 50.0 points, top 3 by 50.0, top 5 by 0.0, Brier by 0.200" in text
+    assert "1 moves change something; 1 of them no first place" in text
 
 
 def test_groups_hold_everything() -> None:

@@ -52,22 +52,22 @@ def test_both_forms_have_the_same_blanks(name: str) -> None:
 
 
 @pytest.mark.parametrize("name", JOBS)
-def test_a_whole_sheet_says_what_typing_it_says(tmp_path: Path, name: str) -> None:
+def test_a_whole_sheet_records_the_same_as_typing_it(tmp_path: Path, name: str) -> None:
     """Every blank filled, as Markdown, as TOML and typed: the same entries in the same order."""
     markdown, toml, typed = (begun(tmp_path / f"{n}.toml", name) for n in "abc")
-    told = answers_for(blanks(name))
-    whole = fill(teardown(name, "--markdown").out, told)
+    answers = answers_for(blanks(name))
+    whole = fill(teardown(name, "--markdown").out, answers)
     readings = [f"- `reading`: {r}\n" for r in READINGS]
     written = record(markdown, "--sheet", str(sheet_of(markdown, whole + "".join(readings))))
-    by_toml = sheet_of(toml, tomli_w.dumps({**told, "reading": READINGS}), ".toml")
-    facts = [f"{k}={v}" for k, v in told.items()]
+    by_toml = sheet_of(toml, tomli_w.dumps({**answers, "reading": READINGS}), ".toml")
+    facts = [f"{k}={v}" for k, v in answers.items()]
     by_hand = record(typed, *facts, *(w for r in READINGS for w in ("--reading", r)))
-    assert len(written) == len(told) + len(READINGS)
+    assert len(written) == len(answers) + len(READINGS)
     assert sorted(map(str, written)) == sorted(map(str, by_hand))
     assert record(toml, "--sheet", str(by_toml)) == by_hand
 
 
-def test_places_are_told_beside_the_id(case: Path, tmp_path: Path) -> None:
+def test_places_are_shown_beside_the_id(case: Path, tmp_path: Path) -> None:
     sheet = sheet_of(
         case,
         "- `main_clearance @ main 3`: 0.0031 in\n- `main_clearance @ main 4`: 0.0033 in\n"
@@ -133,10 +133,10 @@ def test_blanks_that_an_editor_changed_are_still_empty(case: Path, blank: str) -
 
 
 def test_windows_line_ends_and_byte_order_marks(case: Path, tmp_path: Path) -> None:
-    told = {"fuel_smell": "yes", "dipstick_low": "no"}
+    answers = {"fuel_smell": "yes", "dipstick_low": "no"}
     for name, text in (
-        ("a.md", fill(teardown("heron", "--markdown").out, told)),
-        ("b.toml", tomli_w.dumps(told)),
+        ("a.md", fill(teardown("heron", "--markdown").out, answers)),
+        ("b.toml", tomli_w.dumps(answers)),
     ):
         path = tmp_path / name
         path.write_bytes(b"\xef\xbb\xbf" + text.replace("\n", "\r\n").encode())
@@ -153,11 +153,11 @@ def test_tasks_that_debris_calls_for_are_ticked_off_by_sheet(tmp_path: Path) -> 
     text = call("teardown", case, "--markdown").out
     tasks = [b for b in EMPTY.findall(text) if b in BOOK.tasks]
     assert len(tasks) > 5
-    told = {tasks[0]: "done", tasks[1]: "failed", tasks[2]: "yes", tasks[3]: "no"}
+    answers = {tasks[0]: "done", tasks[1]: "failed", tasks[2]: "yes", tasks[3]: "no"}
     typed = begun(tmp_path / "typed.toml", "heron")
     record(typed, "metal_in_filter=yes")
-    by_hand = record(typed, *(f"{k}={v}" for k, v in told.items()))
-    assert record(case, "--sheet", str(sheet_of(case, fill(text, told)))) == by_hand
+    by_hand = record(typed, *(f"{k}={v}" for k, v in answers.items()))
+    assert record(case, "--sheet", str(sheet_of(case, fill(text, answers)))) == by_hand
     assert [w.entry.state for w in load(case, BOOK).works] == ["done", "failed", "done", "failed"]
     refused(case, sheet_of(case, f"- `{tasks[4]}`: skipped\n"), "line 1", "reason with --note")
 
@@ -189,15 +189,15 @@ WRONG = [
 ]
 
 
-@pytest.mark.parametrize(("line", "told"), WRONG, ids=lambda v: v[:40])
-def test_one_wrong_blank_and_nothing_is_saved(case: Path, line: str, told: str) -> None:
+@pytest.mark.parametrize(("line", "message"), WRONG, ids=lambda v: v[:40])
+def test_one_wrong_blank_and_nothing_is_saved(case: Path, line: str, message: str) -> None:
     good = "- `fuel_smell`: yes\n\n- `dipstick_low`: no\n"
-    done = refused(case, sheet_of(case, f"# x\n{good}{line}\n- `pump_noise`: no\n"), told)
+    done = refused(case, sheet_of(case, f"# x\n{good}{line}\n- `pump_noise`: no\n"), message)
     assert re.match(r"(not saved: )?line 5: ", done.err)
 
 
-def test_every_wrong_blank_is_told_at_once(case: Path) -> None:
-    lines = [w for w, told in WRONG if "cannot be" not in told and "expected" not in told]
+def test_every_wrong_blank_is_reported_at_once(case: Path) -> None:
+    lines = [w for w, message in WRONG if "cannot be" not in message and "expected" not in message]
     done = refused(case, sheet_of(case, "\n".join(lines)), faults=len(lines))
     assert [f.split(":")[0] for f in done.err.splitlines()] == [
         f"line {n}" for n in range(1, len(lines) + 1)
@@ -238,14 +238,14 @@ TOML = [
 ]
 
 
-@pytest.mark.parametrize(("text", "told"), TOML, ids=lambda v: v[:30])
-def test_a_toml_sheet_with_a_fault(case: Path, text: str, told: str) -> None:
+@pytest.mark.parametrize(("text", "message"), TOML, ids=lambda v: v[:30])
+def test_a_toml_sheet_with_a_fault(case: Path, text: str, message: str) -> None:
     began = time.process_time()
-    refused(case, sheet_of(case, text, ".toml"), told)
+    refused(case, sheet_of(case, text, ".toml"), message)
     assert time.process_time() - began < 5
 
 
-def test_every_unquoted_number_is_told_at_once(case: Path) -> None:
+def test_every_unquoted_number_is_reported_at_once(case: Path) -> None:
     text = 'main_clearance = 0.003\nfuel_smell = "perhaps"\nrod_clearance = 0.002\n'
     done = refused(case, sheet_of(case, text, ".TOML"), faults=3)
     assert [f[:6] for f in done.err.splitlines()] == ["line 1", "line 2", "line 3"]

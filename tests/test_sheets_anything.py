@@ -46,7 +46,7 @@ def test_sheets_that_cannot_be_read(case: Path, tmp_path: Path) -> None:
     (tmp_path / "gone.md").symlink_to(tmp_path / "nowhere")
     with (tmp_path / "large.md").open("wb") as file:
         file.truncate(LARGEST + 1)
-    for name, code, told in (
+    for name, code, message in (
         ("latin.md", 65, "is not UTF-8 text; save the file as UTF-8"),
         ("large.md", 65, f"a sheet is at most {LARGEST:,}"),
         ("folder.md", 66, "is a folder; name a sheet file in it"),
@@ -55,11 +55,11 @@ def test_sheets_that_cannot_be_read(case: Path, tmp_path: Path) -> None:
         ("qqqqqq.txt", 66, "no such sheet; 'diagnose teardown CASE --markdown' makes one"),
         ("no/x.md", 66, "there is no folder"),
     ):
-        assert "case file" not in refused(case, tmp_path / name, told, code=code).err
+        assert "case file" not in refused(case, tmp_path / name, message, code=code).err
     refused(case, Path("/dev/zero"), "is no ordinary file, and so no sheet", code=66)
 
 
-def test_a_bad_case_is_told_before_its_sheet_is_written(tmp_path: Path) -> None:
+def test_a_bad_case_is_refused_before_its_sheet_is_written(tmp_path: Path) -> None:
     sheet = sheet_of(tmp_path / "x.toml", "- `fuel_smell`: yes\n")
     bad = tmp_path / "bad.toml"
     bad.write_text("schema = 2\n")
@@ -118,16 +118,18 @@ def test_any_bytes_change_nothing_or_are_a_sheet(tmp_path: Path, data: bytes) ->
 
 @SAVED
 @given(
-    told=st.dictionaries(
+    answers=st.dictionaries(
         st.deferred(lambda: st.sampled_from([i for i in ids() if i in BOOK.findings])),
         st.sampled_from(ANSWERS),
         min_size=1,
         max_size=8,
     )
 )
-def test_markdown_and_toml_of_the_same_answers_agree(tmp_path: Path, told: dict[str, str]) -> None:
+def test_markdown_and_toml_of_the_same_answers_agree(
+    tmp_path: Path, answers: dict[str, str]
+) -> None:
     one, other = (begun(tmp_path / f"{n}.toml", "heron") for n in "ab")
-    in_order = {id_: told[id_] for id_ in ids() if id_ in told}
+    in_order = {id_: answers[id_] for id_ in ids() if id_ in answers}
     markdown = fill(teardown("heron", "--markdown").out, in_order)
     written = record(one, "--sheet", str(sheet_of(one, markdown)))
     toml = sheet_of(other, tomli_w.dumps(in_order), ".toml")

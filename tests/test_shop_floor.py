@@ -52,7 +52,7 @@ SOUND = "".join(
 
 
 @pytest.mark.parametrize(("readings", "stopped"), [(WORN, True), (SOUND, False)])
-def test_a_survey_sends_nobody_to_run_an_engine_under_a_stop(
+def test_a_survey_asks_for_no_running_under_a_stop(
     tmp_path: Path, readings: str, stopped: bool
 ) -> None:
     path = tmp_path / "hen.toml"
@@ -70,7 +70,7 @@ def test_a_trusted_gauge_below_the_limit_is_not_sent_to_a_trusted_gauge() -> Non
         assert ("check with a trusted gauge" in stop.says) == asked
 
 
-def test_clearances_typed_in_mixed_units_are_told_in_the_commonest() -> None:
+def test_clearances_typed_in_mixed_units_are_shown_in_the_commonest() -> None:
     typed = ("5.0 thou", "0.0052 in", "0.0055 in", "0.14 mm")
     text = HEAD + "".join(
         finding(no, "main_clearance", f'value = "{value}"', f"main {no}")
@@ -93,7 +93,7 @@ def test_more_pressure_than_predicted_is_no_search_for_a_loss() -> None:
     assert "the diagnosis is open again" not in said
 
 
-def test_a_gauge_that_lies_leaves_no_pressure_to_be_explained() -> None:
+def test_a_wrong_gauge_leaves_no_pressure_to_explain() -> None:
     seen = ("gauge_reads_zero", "sender_wire_broken", "needle_ignores_lead_test")
     text = 'schema = 1\n[engine]\nlayout = "small_diesel"\n' + "".join(
         finding(no, what, 'state = "present"')
@@ -117,14 +117,15 @@ def test_a_measured_figure_is_never_broken_over_two_lines(tmp_path: Path) -> Non
 
 
 def test_the_next_check_is_not_its_own_alternative() -> None:
-    told = {
+    states = {
         "lamp_comes_on": "present",
         "falls_in_a_manoeuvre": "present",
         "good_cold_low_hot": "absent",
         "top_up_cures_for_a_while": "absent",
     }
     text = 'schema = 1\n[engine]\nlayout = "marine_petrol_v8"\n' + "".join(
-        finding(no, what, f'state = "{state}"') for no, (what, state) in enumerate(told.items(), 1)
+        finding(no, what, f'state = "{state}"')
+        for no, (what, state) in enumerate(states.items(), 1)
     )
     answer = Diagnosis(BOOK, from_text(text, None, BOOK))
     choice = answer.next_check
@@ -153,7 +154,7 @@ def test_a_stop_is_taken_back_by_a_trusted_gauge_that_came_later() -> None:
     assert "STOP" in grave(ZERO + finding(3, "pressure_shown_since", 'state = "absent"'))
 
 
-def test_less_pressure_cold_than_warm_is_told_why() -> None:
+def test_less_pressure_cold_than_warm_is_explained() -> None:
     """Where it is predicted, the pump itself has more: the loss lies behind it."""
     case = load(CASES / "gannet.toml", BOOK)
     start = first_start(case, BOOK)

@@ -60,8 +60,8 @@ class Signature:
 
     def __str__(self) -> str:
         seen = self.finding if self.state is State.PRESENT else f"no_{self.finding}"
-        told = "+".join(f for f, _ in self.context)
-        return f"{self.row}-{told}-{seen}-{'raises' if self.raises else 'lowers'}-{self.cause}"
+        context = "+".join(f for f, _ in self.context)
+        return f"{self.row}-{context}-{seen}-{'raises' if self.raises else 'lowers'}-{self.cause}"
 
 
 def known(words: str) -> Known:
@@ -98,7 +98,7 @@ EXCEPTIONS = [s for s in ROWS if s.exception]
 def heard(context: Known, finding: str, state: State) -> tuple[Network, Evidence, Evidence]:
     """The network of a case; what speaks in it with the finding, and without."""
     book = the_book()
-    before = {book.findings[name]: Observation(told) for name, told in context}
+    before = {book.findings[name]: Observation(reported) for name, reported in context}
     after = {**before, book.findings[finding]: Observation(state)}
     rules = book.statements
     conclusions = infer(rules, Facts(after))
@@ -159,8 +159,8 @@ def test_every_row_of_the_published_table_is_here() -> None:
 
 def test_every_word_is_in_the_book_and_nothing_is_said_twice() -> None:
     book = the_book()
-    told = {name for s in ROWS for name, _ in s.context}
-    assert {s.finding for s in ROWS} | told <= set(book.findings)
+    context = {name for s in ROWS for name, _ in s.context}
+    assert {s.finding for s in ROWS} | context <= set(book.findings)
     assert {s.cause for s in ROWS} <= set(book.causes)
     assert {s.strength for s in ROWS} <= set("SMWX")
     assert len({str(s) for s in ROWS}) == len(ROWS)
@@ -178,7 +178,7 @@ def test_every_source_named_is_among_the_books_sources() -> None:
 
 
 @pytest.mark.parametrize("signature", RULE, ids=str)
-def test_finding_moves_cause_the_way_the_trade_says(signature: Signature) -> None:
+def test_finding_moves_cause_as_the_trade_states(signature: Signature) -> None:
     assert agrees(signature), f"likelihood ratio {likelihood_ratio(signature):.4f}"
 
 

@@ -120,7 +120,7 @@ def test_nothing_outside_every_source_passes(task: Task, share: float) -> None:
         ("pump_cover_screws_torqued", ("in-lb",)),
     ],
 )
-def test_how_it_is_done_is_told(task: str, words: tuple[str, ...]) -> None:
+def test_the_steps_of_a_task_are_shown(task: str, words: tuple[str, ...]) -> None:
     how = " ".join((*BOOK.tasks[task].how, BOOK.tasks[task].says)).lower()
     assert all(w in how for w in words)
 
@@ -165,7 +165,7 @@ def test_the_sheet_is_in_the_order_of_the_work() -> None:
     assert phases == sorted(phases)
 
 
-def test_nothing_is_skipped_silently(tmp_path: Path) -> None:
+def test_every_skipped_task_is_named(tmp_path: Path) -> None:
     case = tmp_path / "gannet.toml"
     case.write_text((ROOT / "cases" / "gannet.toml").read_text("utf-8"), "utf-8")
     done = call("record", case, "pickup_gap_fitted=skipped")
@@ -177,7 +177,7 @@ def test_nothing_is_skipped_silently(tmp_path: Path) -> None:
     assert "no clay" in out
 
 
-def test_a_failed_check_stands_in_the_way_with_its_remedy(tmp_path: Path) -> None:
+def test_a_failed_check_blocks_and_shows_its_remedy(tmp_path: Path) -> None:
     case = tmp_path / "gannet.toml"
     case.write_text((ROOT / "cases" / "gannet.toml").read_text("utf-8"), "utf-8")
     assert call("record", case, "pickup_gap_fitted=0 in").code == 0
@@ -213,7 +213,7 @@ def test_markdown_and_blanks_hold_every_open_task() -> None:
     "words",
     [("--opened", "sump_of"), ("--start", "--left", "nothing"), ("--start", "--set", "x=1")],
 )
-def test_bad_words_are_told_in_a_line(words: tuple[str, ...]) -> None:
+def test_bad_arguments_are_refused_in_one_line(words: tuple[str, ...]) -> None:
     done = call("signoff", ROOT / "cases" / "bullfinch.toml", *words)
     assert done.code == 2
     assert "Traceback" not in done.err

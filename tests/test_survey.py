@@ -142,7 +142,7 @@ def test_the_next_reading_separates_the_leaders() -> None:
     assert one.further is None or one.further.separates <= 1
 
 
-def test_no_reading_of_a_running_engine_is_told() -> None:
+def test_no_reading_of_a_running_engine_is_reported() -> None:
     with pytest.raises(UsageError, match="diagnose record"):
         survey(from_text(BASE, None, BOOK), BOOK)
 
@@ -208,11 +208,11 @@ def call_review(case: Case) -> str:
     return review(Diagnosis(BOOK, case), "plover.toml")
 
 
-def test_what_a_person_told_still_speaks() -> None:
-    told = text(sounds("clearances_wide", 0.6)) + (
+def test_findings_entered_by_hand_stay_evidence() -> None:
+    case_text = text(sounds("clearances_wide", 0.6)) + (
         '[[finding]]\nno = 90\nwhat = "good_cold_low_hot"\nstate = "present"\n'
     )
-    answer = Diagnosis(BOOK, from_text(told, None, BOOK))
+    answer = Diagnosis(BOOK, from_text(case_text, None, BOOK))
     assert "good_cold_low_hot" in answer.inference.evidence
 
 
@@ -322,7 +322,7 @@ def test_what_is_wrong_is_one_line(
 # ----------------------------------------------------------------------------------- the plot
 
 
-def test_plot_keeps_its_room_and_hides_nothing_sharp() -> None:
+def test_plot_keeps_its_size_and_hides_no_sharp_change() -> None:
     plot = Plot(
         title="",
         x_label="rpm",

@@ -30,7 +30,7 @@ def test_a_main_bearing_without_a_share_is_grooved_all_round() -> None:
     assert state.flows.mains == pytest.approx(4 * one * state.gallery_pressure)
 
 
-def test_relief_oil_goes_back_to_the_inlet_unless_told_otherwise() -> None:
+def test_relief_oil_goes_back_to_the_inlet_by_default() -> None:
     """What the relief valve lets go does not pass the pickup again: the inlet is pulled down less."""
     back, to_sump = SET_B, replace(SET_B, relief_return_share=0.0)
     assert solve(back, 6000, HOT).flows.relief > 0
@@ -76,7 +76,7 @@ def test_a_load_only_adds_to_petroffs_drag(length: float) -> None:
 
 
 @pytest.mark.parametrize(("nought", "end"), [(-1.0, 0.0), (9.0, 5.0)])
-def test_where_nothing_crosses_nought_the_end_is_found_at_once(nought: float, end: float) -> None:
+def test_where_nothing_crosses_zero_the_end_is_found_at_once(nought: float, end: float) -> None:
     """All of it above nought or all below: no walk of sixty steps to an end known from the start."""
     asked = []
 
@@ -95,7 +95,7 @@ def test_a_rim_is_wider_outside_than_inside(lip_ratio: float) -> None:
 
 
 @pytest.mark.parametrize(
-    ("kv40", "kv100", "density", "told"),
+    ("kv40", "kv100", "density", "message"),
     [
         (0.0101, 14e-6, 870.0, "viscosity at 40"),
         (0.0099, 0.0101, 870.0, "viscosity at 100"),
@@ -107,10 +107,10 @@ def test_a_rim_is_wider_outside_than_inside(lip_ratio: float) -> None:
     ],
 )
 def test_an_oil_in_the_wrong_unit_is_refused_by_name(
-    kv40: float, kv100: float, density: float, told: str
+    kv40: float, kv100: float, density: float, message: str
 ) -> None:
     """Ten thousand cSt, a density in kg/l, the two viscosities changed about."""
-    with pytest.raises(ValueError, match=told):
+    with pytest.raises(ValueError, match=message):
         Oil(kv40, kv100, density)
 
 
@@ -125,7 +125,7 @@ def test_no_air_is_drawn_where_nothing_sucks() -> None:
     assert air_drawn(101324.0, 1e-6) > 0.0
 
 
-def test_a_screen_is_clean_unless_told_otherwise() -> None:
+def test_a_screen_is_clean_by_default() -> None:
     """Creeping flow: half as many holes, twice the loss."""
     clean, half = screen_drop(1e-9, 0.8, 870.0, 1e-3), screen_drop(1e-9, 0.8, 870.0, 1e-3, 0.5)
     assert half == pytest.approx(2 * clean)

@@ -109,7 +109,7 @@ def test_signs_of_different_worth_as_every_outcome_summed() -> None:
     assert found.expected == pytest.approx(expected, abs=0.6)
 
 
-def test_a_sign_heard_twice_counts_once() -> None:
+def test_a_sign_seen_twice_counts_once() -> None:
     """Seen again at another check it is the same sign: still nine in ten, not 0.988."""
     table = table_of((0.5, 0.5), a=(0.9, 0.1))
     assert rehearsed(table, (1, 1), "aa", 0.95).found == 0.0
@@ -132,14 +132,14 @@ def test_no_plan_takes_no_time_and_finds_nothing() -> None:
 
 
 def option_at(way: Sequence[Opening], inspection: Inspection) -> Option:
-    told = replace(inspection, reveals=(finding("a"),))
-    view = OutcomeTables(table_of((1.0,), a=(0.5,))).view(told, ())
+    shown_one = replace(inspection, reveals=(finding("a"),))
+    view = OutcomeTables(table_of((1.0,), a=(0.5,))).view(shown_one, ())
     assert view is not None
     return Option(replace(view, inspection=inspection), tuple(way), 1.0, 1.0)
 
 
 @pytest.mark.parametrize("line", BEFORE, ids=lambda b: f"{b.check.id}-{b.opening.value}")
-def test_what_the_book_says_is_spoilt_is_spoilt(line: Before) -> None:
+def test_spoilt_checks_are_those_of_the_book(line: Before) -> None:
     """By that opening, where the engine has nothing that lifts the line; by no closed engine."""
     plain = Precedence(frozenset())
     assert plain.too_late(line.check, frozenset({line.opening, Access.OUTSIDE}))
@@ -155,18 +155,18 @@ def test_what_the_book_says_is_spoilt_is_spoilt(line: Before) -> None:
 
 
 @pytest.mark.parametrize("features", [(), *{b.not_with[:1] for b in BEFORE if b.not_with}])
-def test_what_comes_first_is_told_outermost_first(features: tuple[Finding, ...]) -> None:
+def test_what_comes_first_is_named_outermost_first(features: tuple[Finding, ...]) -> None:
     """Each opening's lines in the order of the openings, then what goes before the check itself."""
     later = FIRST_OF[0].then[0]
     way = [OPENINGS[a] for a in (Access.SUMP_OFF, Access.DRAINED)]
-    told = [
+    expected = [
         (b.check, b.why)
         for opening in way
         for b in BEFORE
         if b.opening is opening.access and not set(features) & set(b.not_with)
     ]
-    told += [(f.check, f.why) for f in FIRST_OF if later in f.then]
-    assert list(Precedence(frozenset(features)).before(option_at(way, later))) == told
+    expected += [(f.check, f.why) for f in FIRST_OF if later in f.then]
+    assert list(Precedence(frozenset(features)).before(option_at(way, later))) == expected
 
 
 # ------------------------------------------------------------------------- what a check is worth
@@ -267,7 +267,7 @@ def test_a_check_takes_longer_for_the_slower_hand(factor: float) -> None:
     assert tree.check_minutes(check("i", 0.25)) == 1.0
 
 
-def test_what_has_been_spoilt_or_done_is_no_option() -> None:
+def test_spoilt_and_done_checks_are_no_options() -> None:
     """Every check the book says is lost, once the opening that loses it stands open."""
     for line in BEFORE:
         sign = line.check.reveals[0].id
@@ -285,10 +285,10 @@ def test_a_check_that_shows_nothing_hides_none_behind_it() -> None:
     """Checks of nothing known, done, unreachable or already answered leave the rest as options."""
     table = table_of((0.5, 0.5), a=(0.9, 0.1), b=(0.9, 0.1))
     good, done = check("good", 2, finding("a")), check("done", 2, finding("a"))
-    dull, told = check("dull", 2, finding("unknown")), check("told", 2, finding("b"))
+    dull, answered_one = check("dull", 2, finding("unknown")), check("told", 2, finding("b"))
     inside = check("inside", 2, finding("a"), at=Access.SUMP_OFF)
-    now = replace(begun(table), done=frozenset({done}), answered=frozenset(told.reveals))
-    for order in permutations((good, done, dull, told, inside)):
+    now = replace(begun(table), done=frozenset({done}), answered=frozenset(answered_one.reveals))
+    for order in permutations((good, done, dull, answered_one, inside)):
         chooser = Chooser(OutcomeTables(table), OUTSIDE, order, Precedence(frozenset()))
         assert [o.inspection for o in chooser.options(now)] == [good]
 

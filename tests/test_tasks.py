@@ -78,7 +78,7 @@ def test_id_is_the_name(task: Task) -> None:
 
 
 @pytest.mark.parametrize("task", [t for t in TASKS if t.hold is Hold.STOP], ids=ids)
-def test_who_is_stopped_is_told_what_to_do(task: Task) -> None:
+def test_a_stop_names_its_remedy(task: Task) -> None:
     assert task.remedy
 
 
@@ -125,7 +125,7 @@ def test_unmeasured_task_has_no_figures(task: Task) -> None:
 
 
 @pytest.mark.parametrize("task", [t for t in MEASURED if len(t.bands) > 1], ids=ids)
-def test_views_that_differ_are_told_apart(task: Task) -> None:
+def test_differing_sources_say_what_they_hold_for(task: Task) -> None:
     """Several sources stand side by side, each saying for what it holds."""
     assert len({b.says for b in task.bands}) == len(task.bands)
 
@@ -154,7 +154,7 @@ def test_steps_that_can_hurt_carry_their_caution() -> None:
 
 
 @pytest.mark.parametrize(
-    ("only_with", "not_with", "told", "expected"),
+    ("only_with", "not_with", "states", "expected"),
     [
         ((), (), {}, True),
         ((WINDAGE_TRAY,), (), {}, True),  # nobody said: it may be there
@@ -181,7 +181,7 @@ def test_steps_that_can_hurt_carry_their_caution() -> None:
 def test_applies(
     only_with: tuple[Finding, ...],
     not_with: tuple[Finding, ...],
-    told: dict[Finding, State],
+    states: dict[Finding, State],
     expected: bool,
 ) -> None:
     task = Task(
@@ -193,19 +193,19 @@ def test_applies(
         only_with=only_with,
         not_with=not_with,
     )
-    assert applies(task, told.get) is expected
+    assert applies(task, states.get) is expected
 
 
 @pytest.mark.parametrize("layout", BOOK.layouts.values(), ids=lambda x: x.id)
 def test_every_layout_has_its_tasks(layout: Layout) -> None:
     """Whatever the engine: pump, relief, bearings, sump or tank, drive, priming, first start."""
-    told = state_of(layout)
-    mine = [t for t in TASKS if applies(t, told.get)]
+    states = state_of(layout)
+    mine = [t for t in TASKS if applies(t, states.get)]
     count = Counter(t.phase for t in mine)
     assert all(count[p] for p in FITTING)
     names = {t.id for t in mine}
-    assert ("tank_lines_right" in names) == (told.get(DRY_SUMP) is not State.ABSENT)
-    assert ("pickup_gap_fitted" in names) == (told.get(DRY_SUMP) is not State.PRESENT)
+    assert ("tank_lines_right" in names) == (states.get(DRY_SUMP) is not State.ABSENT)
+    assert ("pickup_gap_fitted" in names) == (states.get(DRY_SUMP) is not State.PRESENT)
     assert names & {"primed_by_drill", "primed_by_tank"}
 
 
@@ -318,10 +318,10 @@ def test_pickup_gap() -> None:
         ("pickup_retained", "medium-strength (removable) thread locker"),
     ],
 )
-def test_practice_of_the_trade_is_told_and_marked(task: str, words: str) -> None:
-    told = BOOK.tasks[task]
-    assert words in " ".join((told.says, *told.how))
-    assert told.source is COMMON_PRACTICE
+def test_practice_of_the_trade_is_stated_and_marked(task: str, words: str) -> None:
+    found = BOOK.tasks[task]
+    assert words in " ".join((found.says, *found.how))
+    assert found.source is COMMON_PRACTICE
 
 
 @pytest.mark.parametrize(
@@ -360,9 +360,9 @@ def test_practice_of_the_trade_is_told_and_marked(task: str, words: str) -> None
 def test_figure_against_the_band_used_first(
     task: str, typed: str, dimension: str, first: bool
 ) -> None:
-    told = BOOK.tasks[task]
-    assert told.dimension == dimension
-    assert passes(told.bands[0], parse(typed, DIMENSIONS[dimension])) is first
+    found = BOOK.tasks[task]
+    assert found.dimension == dimension
+    assert passes(found.bands[0], parse(typed, DIMENSIONS[dimension])) is first
 
 
 @pytest.mark.parametrize(

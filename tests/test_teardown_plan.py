@@ -26,7 +26,7 @@ from knowledge.model import Finding, Kind, Stage, State
 from knowledge.work import Access, Inspection, Phase
 from tests.confirmed.scoring import case_files
 from tests.studies import plan_study
-from tests.studies.plan_confirmed import planned, told
+from tests.studies.plan_confirmed import complaint_of, planned
 
 BOOK = the_book()
 LAYOUTS = sorted(BOOK.layouts)
@@ -106,7 +106,7 @@ def assert_in_order(plan: Plan) -> None:
 
 @pytest.mark.parametrize("name", ["distributor_v8", "tractor_diesel", "unknown"])
 def test_the_same_case_gives_the_same_plan(name: str) -> None:
-    """No hidden order: from scratch, and with the findings told in another order."""
+    """The order in which findings are entered does not change the plan."""
 
     def text(*present: str) -> str:
         plan = Plan(answer_to(name, list(present)))
@@ -180,7 +180,7 @@ def test_wishes_bite() -> None:
 
 @cache
 def small_study(factor: float) -> plan_study.Result:
-    return plan_study.study(90, factor, workers=1, says=False)
+    return plan_study.study(45, factor, workers=1, says=False)
 
 
 @pytest.mark.parametrize("factor", [1.0, 2.0], ids=["from the book", "every number off by two"])
@@ -206,7 +206,7 @@ def test_beside_the_printed_tables_at_length(factor: float) -> None:
 
 def test_real_cases_are_looked_at_early() -> None:
     """From the complaint alone half of the confirmed causes are shown by one of five checks."""
-    cases = [t for t in map(told, case_files()[::3]) if t is not None]
+    cases = [t for t in map(complaint_of, case_files()[::3]) if t is not None]
     first = [bool(t.right & set(planned(t)[:5])) for t in cases]
     assert np.mean(first) >= 0.4
 
@@ -240,7 +240,7 @@ def test_a_case_without_debris_has_nothing_to_follow() -> None:
 
 
 def test_likely_is_not_seen() -> None:
-    """What was only told of is not seen: the plan then says which look would show it."""
+    """A reported finding is not a seen one: the plan names the check that would show it."""
     entry = '[[finding]]\nno = {}\nwhat = "{}"\nstate = "present"\nlearned = "{}"\n'
     signs = ("rotor_still_when_cranked", "gauge_reads_zero", "fell_suddenly")
 
@@ -249,15 +249,15 @@ def test_likely_is_not_seen() -> None:
         text += "".join(entry.format(i, sign, learned) for i, sign in enumerate(signs, 1))
         return Plan(Diagnosis(BOOK, from_text(text, None, BOOK)))
 
-    heard, seen = plan("told"), plan("outside")
-    assert heard.settled
+    known, seen = plan("told"), plan("outside")
+    assert known.settled
     assert seen.settled
-    assert not heard.confirmed
-    first = heard.line[0].choice.option.inspection.id
+    assert not known.confirmed
+    first = known.line[0].choice.option.inspection.id
     assert first == "look_down_the_drive", "the look that shows the part itself"
     assert seen.confirmed
     assert not seen.line
-    assert "not seen yet" in teardown(heard, loose_ends(heard.answer, 0.9), "x.toml")
+    assert "not seen yet" in teardown(known, loose_ends(known.answer, 0.9), "x.toml")
     assert "You may stop here" in teardown(seen, loose_ends(seen.answer, 0.9), "x.toml")
 
 
@@ -276,8 +276,8 @@ def test_a_boat_that_serves_aircraft_is_not() -> None:
     assert from_text(text, None, BOOK).engine.aircraft is False
 
 
-def test_what_is_found_is_no_feature() -> None:
-    """The tree of a case follows the features told, not what has been seen."""
+def test_findings_do_not_change_features() -> None:
+    """The access tree of a case follows the features entered, not what has been seen."""
     answer = answer_to("distributor_v8", ["gauge_reads_low"])
     told_features: set[Finding] = {f for f, s in answer.case.features.items() if s is State.PRESENT}
     assert answer.planner.chooser().precedence.features == told_features

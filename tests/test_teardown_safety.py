@@ -55,8 +55,8 @@ def test_nothing_is_cranked_once_the_oil_is_out(name: str) -> None:
         for stage in data["stages"]:
             opened |= set(stage["opens"])
             if Access.DRAINED in opened:
-                told = {c["inspection"] for c in stage["checks"]} | set(stage["while_open"])
-                assert not told & CRANKED, f"{name}, stage {stage.get('number')}"
+                shown = {c["inspection"] for c in stage["checks"]} | set(stage["while_open"])
+                assert not shown & CRANKED, f"{name}, stage {stage.get('number')}"
 
 
 def test_the_cranking_checks_are_in_the_book_and_some_plans_hold_one() -> None:

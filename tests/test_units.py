@@ -135,7 +135,7 @@ def test_95_c_is_a_temperature(typed: str, kelvin: str) -> None:
 @pytest.mark.parametrize(("dimension", "unit", "name"), NAMES, ids=lambda v: getattr(v, "id", v))
 @settings(max_examples=20, deadline=None)
 @given(value=SIZES)
-def test_what_is_shown_is_read_back(
+def test_shown_values_can_be_read_back(
     dimension: Dimension, unit: Unit, name: str, value: float
 ) -> None:
     si = value * unit.factor + unit.offset
@@ -289,9 +289,9 @@ def test_a_bare_number_is_refused_but_for_counts(dimension: Dimension) -> None:
 @given(text=st.text() | st.from_regex(r"[-+]?[0-9.,/e]{0,12}\s?[a-zA-Z\"°%/·]{0,8}"))
 def test_any_text_is_a_finite_number_or_a_refusal_in_one_line(text: str) -> None:
     for dimension in DIMENSIONS.values():
-        told = refusal(text, dimension)
-        assert told.isprintable()
-        assert len(told) < 160
+        message = refusal(text, dimension)
+        assert message.isprintable()
+        assert len(message) < 160
 
 
 def refusal(text: str, dimension: Dimension) -> str:

@@ -51,14 +51,14 @@ def on_a_terminal(seconds: float) -> str:
     return seen.decode()
 
 
-def test_a_long_command_says_so_and_wipes_it_away() -> None:
+def test_a_long_command_shows_a_notice_and_clears_it() -> None:
     seen = on_a_terminal(1.0)
     before, _, after = seen.partition(WORKING)
     assert before == ""
     assert after == "\r" + " " * len(WORKING) + "\rthe answer\r\n"
 
 
-def test_a_quick_command_says_nothing_more() -> None:
+def test_a_quick_command_shows_no_notice() -> None:
     assert on_a_terminal(0.0) == "the answer\r\n"
 
 

@@ -148,7 +148,7 @@ def test_the_same_task_again_corrects_it(case: Path) -> None:
     assert (worked.entry.no, worked.entry.replaces) == (3, 2)
 
 
-def test_each_place_stands_for_itself(case: Path) -> None:
+def test_each_place_is_judged_by_itself(case: Path) -> None:
     for place, value in (("main 1", "0.002 in"), ("main 2", "0.003 in"), ("main 1", "0.0021 in")):
         record(case, f"{CLEARANCE}={value}", "--where", place)
     works = load(case, BOOK).works
@@ -170,8 +170,8 @@ def test_a_task_is_corrected_by_number_and_taken_back(case: Path) -> None:
 
 def test_a_task_corrects_no_finding(case: Path) -> None:
     record(case, "metal_in_pan=no", f"{PLAIN}=done")
-    told = refused(case, f"{PLAIN}=failed", "--replaces", "1")
-    assert "another kind" in told
+    message = refused(case, f"{PLAIN}=failed", "--replaces", "1")
+    assert "another kind" in message
     assert "another kind" in refused(case, "needle_flickers=yes", "--replaces", "2")
 
 
@@ -199,12 +199,12 @@ REFUSED = [
 ]
 
 
-@pytest.mark.parametrize(("typed", "told"), REFUSED, ids=lambda v: v[:40])
-def test_what_is_no_answer_to_a_task(case: Path, typed: str, told: str) -> None:
-    assert told in refused(case, typed)
+@pytest.mark.parametrize(("typed", "message"), REFUSED, ids=lambda v: v[:40])
+def test_wrong_answers_to_a_task_are_refused(case: Path, typed: str, message: str) -> None:
+    assert message in refused(case, typed)
 
 
-def test_a_task_told_twice_in_one_command(case: Path) -> None:
+def test_a_task_entered_twice_in_one_command(case: Path) -> None:
     assert "given 2 times" in refused(case, f"{PLAIN}=done", f"{PLAIN}=failed")
 
 
@@ -230,11 +230,13 @@ BAD_WORK = [
 ]
 
 
-@pytest.mark.parametrize(("fields", "told"), BAD_WORK, ids=lambda v: str(v)[:40])
-def test_a_bad_table_of_work_is_told_plainly(fields: dict[str, object], told: str) -> None:
+@pytest.mark.parametrize(("fields", "message"), BAD_WORK, ids=lambda v: str(v)[:40])
+def test_a_bad_table_of_work_is_refused_with_a_reason(
+    fields: dict[str, object], message: str
+) -> None:
     [fault] = faults(work(**fields))
     assert fault.startswith(("work no = 1", "entry no = 1"))
-    assert told in fault
+    assert message in fault
 
 
 def test_work_must_be_tables() -> None:
@@ -285,11 +287,13 @@ BAD_CLOSED = [
 ]
 
 
-@pytest.mark.parametrize(("fields", "told"), BAD_CLOSED, ids=lambda v: str(v)[:40])
-def test_a_bad_end_of_a_job_is_told_plainly(fields: dict[str, object], told: str) -> None:
+@pytest.mark.parametrize(("fields", "message"), BAD_CLOSED, ids=lambda v: str(v)[:40])
+def test_a_bad_closing_table_is_refused_with_a_reason(
+    fields: dict[str, object], message: str
+) -> None:
     [fault] = faults(closed(**fields))
     assert fault.startswith("closed no = 1")
-    assert told in fault
+    assert message in fault
 
 
 def test_not_in_the_book_is_a_cause(tmp_path: Path) -> None:

@@ -79,8 +79,8 @@ def killed_writer(path: Path, name: str, seconds: float) -> list[str]:
     time.sleep(seconds)
     os.kill(child, signal.SIGKILL)
     os.waitpid(child, 0)
-    with os.fdopen(hear) as told:
-        return told.read().split()
+    with os.fdopen(hear) as pipe:
+        return pipe.read().split()
 
 
 def kill_many(path: Path, times: int) -> None:
@@ -143,8 +143,8 @@ def test_an_interrupt_at_any_step_leaves_the_old_case(
     before = case.read_bytes()
     module = tempfile if step == "mkstemp" else os
     monkeypatch.setattr(module, step, interrupted)
-    code, _, told = call("record", case, "bearing_knock=yes")
-    assert (code, told.strip()) == (130, "stopped; what was saved is kept")
+    code, _, err = call("record", case, "bearing_knock=yes")
+    assert (code, err.strip()) == (130, "stopped; what was saved is kept")
     assert case.read_bytes() == before
     assert leftovers(case) == []
 
@@ -203,9 +203,9 @@ def test_a_writer_that_hangs_is_not_waited_for_for_ever(
 ) -> None:
     monkeypatch.setattr(disk, "PATIENCE", 0.1)
     with disk.locked(case):
-        code, _, told = call("record", case, "bearing_knock=yes")
+        code, _, err = call("record", case, "bearing_knock=yes")
     assert code == 73
-    assert "another command keeps writing there" in told
+    assert "another command keeps writing there" in err
 
 
 def test_without_locks_a_case_is_still_saved(case: Path, monkeypatch: pytest.MonkeyPatch) -> None:

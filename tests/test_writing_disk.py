@@ -28,15 +28,15 @@ def test_a_full_disk_leaves_the_old_case(
 
     before = case.read_bytes()
     monkeypatch.setattr(os, "fsync", full)
-    code, out, told = call("record", case, "bearing_knock=yes")
+    code, out, err = call("record", case, "bearing_knock=yes")
     reason = f"{case}: not saved, {os.strerror(number)}; what was there still stands\n"
-    assert (code, out, told) == (73, "", reason)
+    assert (code, out, err) == (73, "", reason)
     assert case.read_bytes() == before
     assert leftovers(case) == []
 
 
 @pytest.mark.skipif(not Path("/dev/full").exists(), reason="no /dev/full here")
-def test_an_answer_that_finds_no_room() -> None:
+def test_an_answer_to_a_full_disk() -> None:
     """On a full disk an answer half written is no answer."""
     for words in (["lookup", "needle"], ["show", "bearing_knock", "--json"]):
         with Path("/dev/full").open("w") as full:
@@ -48,10 +48,10 @@ def test_an_answer_that_finds_no_room() -> None:
                 text=True,
                 check=False,
             )
-        told = "standard output: No space left on device; the answer is not whole\n"
-        assert (done.returncode, done.stderr) == (73, told)
-    code, _, told = call("graph", EXAMPLE, "--out", "/dev/full")
-    assert (code, told) == (73, "/dev/full: not saved, No space left on device\n")
+        err = "standard output: No space left on device; the answer is not whole\n"
+        assert (done.returncode, done.stderr) == (73, err)
+    code, _, err = call("graph", EXAMPLE, "--out", "/dev/full")
+    assert (code, err) == (73, "/dev/full: not saved, No space left on device\n")
 
 
 def test_a_folder_one_may_only_read(anyones: Path) -> None:
@@ -66,10 +66,10 @@ def test_a_folder_one_may_only_read(anyones: Path) -> None:
         ["ask", anyones / "y.toml"],
     ]
     for words in commands:
-        code, _, told = as_nobody(*words)
+        code, _, err = as_nobody(*words)
         assert code == 73
-        assert len(told.splitlines()) == 1
-        assert "not saved" in told
+        assert len(err.splitlines()) == 1
+        assert "not saved" in err
     assert path.read_bytes() == before
 
 
@@ -77,8 +77,8 @@ def test_a_file_one_may_only_read(anyones: Path) -> None:
     path = anyones / "x.toml"
     start(path, BOOK, {"title": "x"})
     path.chmod(0o444)
-    code, _, told = as_nobody("record", path, "bearing_knock=yes")
-    assert (code, "the file is read-only" in told) == (73, True)
+    code, _, err = as_nobody("record", path, "bearing_knock=yes")
+    assert (code, "the file is read-only" in err) == (73, True)
     assert path.stat().st_mode & 0o777 == 0o444
 
 

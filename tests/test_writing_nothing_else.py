@@ -67,9 +67,9 @@ def test_a_graph_takes_the_place_of_no_case(tmp_path: Path) -> None:
     link.symlink_to(case)
     before = case.read_bytes()
     for out in (case, link, tmp_path / "y.toml", tmp_path / "inner" / ".." / "x.toml"):
-        code, _, told = call("graph", case, "--out", out)
-        assert (code, len(told.splitlines())) == (2, 1)
-        assert "is the name of a case" in told
+        code, _, err = call("graph", case, "--out", out)
+        assert (code, len(err.splitlines())) == (2, 1)
+        assert "is the name of a case" in err
     assert case.read_bytes() == before
     assert not (tmp_path / "y.toml").exists()
 
@@ -87,20 +87,20 @@ def test_a_graph_is_written_whole_or_not_at_all(
         raise OSError(28, "No space left on device")
 
     monkeypatch.setattr(os, "fsync", full)
-    code, _, told = call("graph", case, "--format", "bif", "--out", out)
+    code, _, err = call("graph", case, "--format", "bif", "--out", out)
     assert code == 73
-    assert "No space left" in told
+    assert "No space left" in err
     assert out.read_bytes() == whole
     for place, reason in (("no/x", "there is no such folder"), (".", "Is a directory")):
-        code, _, told = call("graph", case, "--out", tmp_path / place)
-        assert (code, reason in told, len(told.splitlines())) == (73, True, 1)
+        code, _, err = call("graph", case, "--out", tmp_path / place)
+        assert (code, reason in err, len(err.splitlines())) == (73, True, 1)
 
 
 def test_nothing_or_all_of_a_command_is_recorded(tmp_path: Path) -> None:
     case = tmp_path / "x.toml"
     start(case, BOOK, {"title": "x"})
     before = case.read_bytes()
-    code, out, told = call(
+    code, out, err = call(
         "record",
         case,
         "bearing_knock=yes",
@@ -109,7 +109,7 @@ def test_nothing_or_all_of_a_command_is_recorded(tmp_path: Path) -> None:
         "700 rpm 900 psi",
     )
     assert (code, out) == (2, "")
-    assert told.splitlines() == [
+    assert err.splitlines() == [
         "not saved: main_clearance: '9 mm' cannot be a main bearing clearance, on the diameter; "
         "expected 0 mm to 2 mm",
         "not saved: reading: pressure '900 psi' cannot be right; expected 0 psi to 300 psi",

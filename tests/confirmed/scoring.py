@@ -54,12 +54,12 @@ def score(path: Path, up_to: Stage) -> Score | None:
 
 def score_of(name: str, answer: Diagnosis) -> Score:
     """Where the confirmed cause of a case stands in an answer."""
-    told = gold()[name]
-    accepted = frozenset(str(a) for a in told["accept"])  # type: ignore[attr-defined]
+    label = gold()[name]
+    accepted = frozenset(str(a) for a in label["accept"])  # type: ignore[attr-defined]
     order = [r.cause.id for r in answer.ranking]
     rank = min(order.index(a) for a in accepted if a in order) + 1
     marginal = {r.cause.id: r.probability for r in answer.ranking}
-    return Score(name, rank, accepted, marginal, bool(told.get("leak")))
+    return Score(name, rank, accepted, marginal, bool(label.get("leak")))
 
 
 def scores(up_to: Stage, paths: Iterable[Path] | None = None) -> list[Score]:

@@ -31,7 +31,7 @@ BOOK = the_book()
 MARKED = tuple(BOOK.findings[each.name] for each in fields(Shifts))
 NUMBERS = (0, 1, 2, 3, 5, 20, 80)
 SPREAD = 1.0  #: of the logarithm of a shop's factors
-PAST = 0.5  #: chance that something is told of what happened to an engine before
+PAST = 0.5  #: chance that something is known of an engine's past
 TOLD_IF_THERE, TOLD_IF_NOT = 0.7, 0.1
 OUTSIDE = "not_in_the_book"
 TRIES = 60
@@ -52,7 +52,7 @@ class Engine:
 
 @dataclass(frozen=True, eq=False)
 class Fresh:
-    """A job that has just come in: what was told, and the true cause."""
+    """A job that has just come in: what was reported, and the true cause."""
 
     cause: str
     answer: Diagnosis
@@ -67,9 +67,9 @@ class Scored:
     among_three: float
 
 
-def text_of(engine: Engine, told: Sequence[tuple[Finding, bool]] = ()) -> str:
+def text_of(engine: Engine, reported: Sequence[tuple[Finding, bool]] = ()) -> str:
     """A case of that engine."""
-    entries = [*((f, True) for f in engine.past), *told]
+    entries = [*((f, True) for f in engine.past), *reported]
     return f'schema = 1\n[engine]\nlayout = "{engine.layout}"\n' + "".join(
         f'[[finding]]\nno = {i}\nwhat = "{f.id}"\nstate = "{"present" if seen else "absent"}"\n'
         for i, (f, seen) in enumerate(entries, 1)
@@ -78,7 +78,7 @@ def text_of(engine: Engine, told: Sequence[tuple[Finding, bool]] = ()) -> str:
 
 @cache
 def plain(engine: Engine) -> Diagnosis:
-    """The engine before anything is told of its pressure."""
+    """The engine before anything is known of its pressure."""
     return Diagnosis(BOOK, from_text(text_of(engine), None, BOOK))
 
 
@@ -90,8 +90,8 @@ def book_shares(engine: Engine) -> Mapping[str, float]:
 
 def an_engine(rng: random.Random) -> Engine:
     """Any layout; something of its past, or nothing."""
-    told = (rng.choice(MARKED),) if rng.random() < PAST else ()
-    return Engine(rng.choice(LAYOUTS), told)
+    reported = (rng.choice(MARKED),) if rng.random() < PAST else ()
+    return Engine(rng.choice(LAYOUTS), reported)
 
 
 def a_shop(rng: random.Random, spread: float) -> dict[str, float]:
@@ -118,18 +118,18 @@ def fresh(shop: Mapping[str, float], rng: random.Random) -> Fresh:
         cause = a_cause(shop, engine, rng)
         for _ in range(TRIES):
             there = _happens(plain(engine), cause, rng)
-            told = [
+            reported = [
                 (f, there[f.id])
                 for f in KNOWN
                 if f.id in there
                 and f not in engine.past
                 and rng.random() < (TOLD_IF_THERE if there[f.id] else TOLD_IF_NOT)
             ]
-            if any(seen and f in ABOUT_PRESSURE for f, seen in told):
+            if any(seen and f in ABOUT_PRESSURE for f, seen in reported):
                 break
         else:
             continue
-        answer = Diagnosis(BOOK, from_text(text_of(engine, told), None, BOOK))
+        answer = Diagnosis(BOOK, from_text(text_of(engine, reported), None, BOOK))
         if not answer.inference.left_out:
             return Fresh(cause, answer)
 
@@ -188,7 +188,7 @@ def study(
     return [one_shop(rng, spread, jobs, numbers) for _ in range(shops)]
 
 
-def told(rows: Sequence[Mapping[int, Scored]]) -> Iterator[str]:
+def lines_of(rows: Sequence[Mapping[int, Scored]]) -> Iterator[str]:
     """The table."""
     yield "closed jobs   log score   against the book   worst shop   first   first three"
     for n in rows[0]:
@@ -206,7 +206,7 @@ def main(arguments: Sequence[str]) -> None:
     jobs = int(arguments[1]) if len(arguments) > 1 else 60
     for spread, title in ((SPREAD, "shops of their own"), (0.0, "shops just like the book")):
         print(f"== {title}: {shops} shops, {jobs} fresh jobs each")
-        for line in told(study(shops, jobs, spread)):
+        for line in lines_of(study(shops, jobs, spread)):
             print(line)
 
 

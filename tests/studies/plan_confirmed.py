@@ -1,6 +1,6 @@
 """Where the plan looks in the real cases; ``python -m tests.studies.plan_confirmed``.
 
-For each confirmed case, told only the complaint: does a check that shows the confirmed cause stand
+For each confirmed case, given only the complaint: does a check that shows the confirmed cause stand
 among the first five of the plan, and how many minutes until it is done, beside the printed tables
 (row by row, each row by the check that shows its causes best). In the second run the plan is made
 anew after each check with what the case says was found there; what it does not say is not known.
@@ -52,7 +52,7 @@ def shows(table: SingleCauseModel, check: Inspection, causes: frozenset[str]) ->
 
 
 @dataclass(frozen=True)
-class Told:
+class Complaint:
     """One real case as it stood when only the complaint was known."""
 
     name: str
@@ -67,8 +67,8 @@ class Told:
         return frozenset(self.case.facts(Stage.KNOWN).observations)
 
 
-def told(path: Path) -> Told | None:
-    """A case; None where it is doubtful or no check of the book shows its cause."""
+def complaint_of(path: Path) -> Complaint | None:
+    """Return a case; None where it is doubtful or no check of the book shows its cause."""
     label = gold()[path.stem]
     if label.get("doubtful"):
         return None
@@ -78,10 +78,10 @@ def told(path: Path) -> Told | None:
     right = frozenset(
         c for c in CHECKS if shows(answer.planner.single_cause_model, c, causes) >= SHOWN
     )
-    return Told(path.stem, case, answer, causes, right) if right else None
+    return Complaint(path.stem, case, answer, causes, right) if right else None
 
 
-def planned(one: Told) -> list[Inspection]:
+def planned(one: Complaint) -> list[Inspection]:
     """The checks of the plan made from the complaint alone."""
     start = PlanState(one.answer.planner.single_cause_model.weight, one.known, frozenset())
     return [
@@ -90,7 +90,7 @@ def planned(one: Told) -> list[Inspection]:
     ]
 
 
-def made_anew(one: Told, most: int = 40) -> Iterator[Inspection]:
+def made_anew(one: Complaint, most: int = 40) -> Iterator[Inspection]:
     """The checks, the plan made anew after each with what the case says was found."""
     found = one.case.facts(Stage.OPENED).observations
     known, opened, done = set(one.known), frozenset[Access](), frozenset[Inspection]()
@@ -109,7 +109,7 @@ def made_anew(one: Told, most: int = 40) -> Iterator[Inspection]:
             answer = Diagnosis(the_book(), _as_known(one, frozenset(known)), Stage.OPENED)
 
 
-def _as_known(one: Told, known: frozenset[Finding]) -> Case:
+def _as_known(one: Complaint, known: frozenset[Finding]) -> Case:
     from dataclasses import replace
 
     sightings = tuple(s for s in one.case.sightings if s.finding in known)
@@ -117,7 +117,7 @@ def _as_known(one: Told, known: frozenset[Finding]) -> Case:
     return replace(one.case, sightings=sightings, readings=readings, measured=())
 
 
-def by_table(one: Told, table: Table) -> list[Inspection]:
+def by_table(one: Complaint, table: Table) -> list[Inspection]:
     """A printed table row by row."""
     done: list[Inspection] = []
     for row in table.rows:
@@ -143,7 +143,7 @@ def _minutes(tree: AccessTree, checks: list[Inspection]) -> float:
     return total
 
 
-def minutes_to(one: Told, checks: list[Inspection], at_most: float) -> float:
+def minutes_to(one: Complaint, checks: list[Inspection], at_most: float) -> float:
     """Minutes until a right check is done; ``at_most`` where the order has none."""
     for i, check in enumerate(checks):
         if check in one.right:
@@ -151,7 +151,7 @@ def minutes_to(one: Told, checks: list[Inspection], at_most: float) -> float:
     return at_most
 
 
-def strip_minutes(one: Told) -> float:
+def strip_minutes(one: Complaint) -> float:
     """Minutes to open everything and look at everything."""
     tree = one.answer.planner.tree
     return tree.opening_minutes(list(tree.openings.values())) + sum(c.minutes for c in CHECKS)
@@ -159,7 +159,7 @@ def strip_minutes(one: Told) -> float:
 
 def main() -> None:
     """Print the figures."""
-    cases = [t for t in map(told, case_files()) if t is not None]
+    cases = [t for t in map(complaint_of, case_files()) if t is not None]
     lines = {t.name: planned(t) for t in cases}
     anew = {t.name: list(made_anew(t)) for t in cases}
     for title, orders in (("as first planned", lines), ("made anew", anew)):

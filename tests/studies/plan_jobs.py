@@ -1,7 +1,7 @@
 """Imagined jobs on which plans are tried: one true cause, findings drawn from the book's network.
 
 A job is drawn under some network (the book's own, or with every prior, leak and strength off by
-up to a factor either way), told to the tool as a person would, and then worked on by a mechanic
+up to a factor either way), entered as a person would, and then worked on by a mechanic
 who sees what is there. The judge knows the network it was drawn from: the job is done when what
 has been seen makes the true cause 0.9 likely by that network. All orders meet the same judge.
 """
@@ -34,7 +34,7 @@ _COMPLAINTS = [f for f in _BOOK.findings.values() if f.kind is Kind.SEEN and f.s
 
 @dataclass(frozen=True, eq=False)
 class ImaginedJob:
-    """What a mechanic meets: the true cause, what is there, what the tool was told."""
+    """What a mechanic meets: the true cause, what is there, what was entered."""
 
     cause: str
     there: dict[str, bool]
@@ -99,14 +99,14 @@ def draw(rng: random.Random, factor: float = 1.0) -> ImaginedJob:
         known = [c for c in true.prior if c != "not_in_the_book"]
         cause = rng.choices(known, [true.prior[c] for c in known])[0]
         there = _happens(true, cause, rng)
-        told = [
+        reported = [
             (f, there[f.id])
             for f in _COMPLAINTS
             if f.id in there and rng.random() < (TOLD_IF_THERE if there[f.id] else TOLD_IF_NOT)
         ]
-        if not any(seen and any(w in f.says + f.asks for w in _ABOUT) for f, seen in told):
+        if not any(seen and any(w in f.says + f.asks for w in _ABOUT) for f, seen in reported):
             continue
-        answer = Diagnosis(_BOOK, from_text(_case_text(layout, told), None, _BOOK))
+        answer = Diagnosis(_BOOK, from_text(_case_text(layout, reported), None, _BOOK))
         try:
             judge = answer.planner.single_cause_model
             if factor != 1.0:
@@ -120,10 +120,10 @@ def draw(rng: random.Random, factor: float = 1.0) -> ImaginedJob:
             return ImaginedJob(cause, there, answer, judge)
 
 
-def _case_text(layout: str, told: list[tuple[Finding, bool]]) -> str:
+def _case_text(layout: str, reported: list[tuple[Finding, bool]]) -> str:
     entries = (
         f'[[finding]]\nno = {i}\nwhat = "{f.id}"\nstate = "{"present" if seen else "absent"}"\n'
-        for i, (f, seen) in enumerate(told, 1)
+        for i, (f, seen) in enumerate(reported, 1)
     )
     return f'schema = 1\n[engine]\nlayout = "{layout}"\n' + "".join(entries)
 

@@ -194,7 +194,7 @@ def study(jobs: int, factor: float, seed: int = 5, workers: int = 2, says: bool 
     )
 
 
-def told(result: Result) -> Iterator[str]:
+def lines_of(result: Result) -> Iterator[str]:
     """The table of one study."""
     best = result.best_table()
     yield f"{result.drawn} jobs, {result.kept} of them confirmed by a full strip; minutes hands-on"
@@ -221,7 +221,7 @@ def main(arguments: Sequence[str]) -> None:
     jobs = int(arguments[0]) if arguments else 2000
     for factor, title in ((1.0, "drawn from the book"), (2.0, "every number off, factor 2")):
         print(f"== {title}")
-        for line in told(study(jobs, factor)):
+        for line in lines_of(study(jobs, factor)):
             print(line)
 
 

@@ -40,7 +40,7 @@ LOOKS = (
 )  # fmt: skip
 KNOWN = ((0.0, HOT), (0.2, HOT), (0.5, HOT), (1.0, HOT), (0.3, COLD))
 COUNTS = (2, 4, 7)
-#: an own choice of nine, told apart among themselves only; easier than all thirteen
+#: a choice of nine, distinguished among themselves only; easier than all thirteen
 NINE = (
     "clearances_wide", "oil_thin", "pump_slip", "delivery_reduced", "relief_bleeds",
     "relief_caps_low", "open_leak_inside", "suction_throttled", "flow_restricted",
@@ -131,7 +131,7 @@ def part(shows: Predicted, count: int, among: Sequence[str]) -> Predicted:
 
 
 def study(trials: int, seed: int = SEED) -> dict[tuple[str, bool, int], Tally]:
-    """Tallies by (conditions told apart, calibrated, readings)."""
+    """Tallies by (conditions distinguished, calibrated, readings)."""
     rng = np.random.default_rng(seed)
     out: dict[tuple[str, bool, int], Tally] = {}
     profiles = list(the_book().profiles.values())

@@ -21,8 +21,8 @@ from tests.support.command_line import Done, call
 BOOK = the_book()
 CASES = Path(__file__).parents[2] / "cases"
 
-#: name: layout, the words, and what is told of by them
-_TOLD: dict[str, tuple[str, str, tuple[str, ...]]] = {
+#: name: layout, the words, and the findings they report
+_REPORTED: dict[str, tuple[str, str, tuple[str, ...]]] = {
     "heron": (
         "distributor_v8",
         "low at hot idle, fine on the road",
@@ -39,18 +39,18 @@ _TOLD: dict[str, tuple[str, str, tuple[str, ...]]] = {
 
 def text(name: str) -> str:
     """The case file of one complaint."""
-    layout, words, told = _TOLD[name]
+    layout, words, reported = _REPORTED[name]
     job: Fields = {"title": name.capitalize(), "complaint": words}
     tables = [table_text("[job]", job), table_text("[engine]", {"layout": layout})]
-    for number, what in enumerate(told, 1):
+    for number, what in enumerate(reported, 1):
         fields: Fields = {"no": number, "what": what, "state": "present"}
         tables.append(table_text("[[finding]]", fields))
     return "schema = 1\n\n" + "\n".join(tables)
 
 
-COMPLAINTS = {name: text(name) for name in _TOLD}
+COMPLAINTS = {name: text(name) for name in _REPORTED}
 INVENTED = {path.stem: path.read_text("utf-8") for path in sorted(CASES.glob("*.toml"))}
-#: some of them as far as they were told, before anybody looked
+#: some of them as first reported, before anybody looked
 BEGUN = {
     f"{n}_begun": "\n# ---".join(INVENTED[n].split("\n# ---")[:2])
     for n in ("crane_truck", "dunlin", "tern", "winch")

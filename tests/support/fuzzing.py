@@ -1,6 +1,6 @@
 """What the fuzzing shares: a clock on every input, a count of them, and spoilt real files.
 
-``FUZZ_SEED`` in the environment gives another run; the number of the failing input is told.
+``FUZZ_SEED`` in the environment gives another run; the number of the failing input is printed.
 """
 
 from __future__ import annotations

@@ -11,13 +11,13 @@ SEEN = '[[finding]]\nno = 2\nwhat = "debris_on_relief_seat"\nstate = "present"\n
 def job_text(
     *causes: str,
     layout: str = "skew_gear_four",
-    told: str = KNOWN + SEEN,
+    findings: str = KNOWN + SEEN,
     minutes: str = "40 min",
     when: str = "2026-05-01",
     comeback: str = "",
 ) -> str:
     """A job; without causes it is open."""
-    text = f'schema = 1\n[job]\ntitle = "Plover"\n[engine]\nlayout = "{layout}"\n{told}'
+    text = f'schema = 1\n[job]\ntitle = "Plover"\n[engine]\nlayout = "{layout}"\n{findings}'
     if not causes:
         return text
     names = ", ".join(f'"{c}"' for c in causes)

@@ -47,17 +47,17 @@ def fill(sheet: str, answers: Mapping[str, str], blank: str = "______") -> str:
 def answers_for(ids: list[str]) -> dict[str, str]:
     """Something right to say to each blank."""
     answers = itertools.cycle(ANSWERS)
-    told = {}
+    found = {}
     for id_ in ids:
         if measure := BOOK.measures.get(id_):
             low, high = measure.plausible
-            told[id_] = show(low + (high - low) / 3, DIMENSIONS[measure.dimension])
+            found[id_] = show(low + (high - low) / 3, DIMENSIONS[measure.dimension])
         elif id_ in BOOK.tasks:
             dimension = BOOK.tasks[id_].dimension
-            told[id_] = DIMENSIONS[dimension].spellings[0] if dimension else "done"
+            found[id_] = DIMENSIONS[dimension].spellings[0] if dimension else "done"
         else:
-            told[id_] = next(answers)
-    return told
+            found[id_] = next(answers)
+    return found
 
 
 def record(case: Path, *words: str) -> list[dict[str, object]]:
@@ -77,7 +77,7 @@ def record(case: Path, *words: str) -> list[dict[str, object]]:
     return [{k: v for k, v in entry.items() if k != "no"} for entry in entries]
 
 
-def refused(case: Path, sheet: Path, *told: str, code: int = 2, faults: int = 1) -> Done:
+def refused(case: Path, sheet: Path, *parts: str, code: int = 2, faults: int = 1) -> Done:
     """As many lines as there are faults, which say these things, and the case as it was."""
     before = case.read_bytes()
     done = call("record", case, "--sheet", sheet)
@@ -85,7 +85,7 @@ def refused(case: Path, sheet: Path, *told: str, code: int = 2, faults: int = 1)
     assert len(done.err.splitlines()) == faults, done.err
     assert all(len(line) < 400 for line in done.err.splitlines())
     assert "Traceback" not in done.err
-    for part in told:
+    for part in parts:
         assert part in done.err
     assert case.read_bytes() == before
     return done
