@@ -24,7 +24,7 @@ def test_a_module_named_by_itself_has_the_tests_of_its_own_area() -> None:
     assert area_of("diagnose/inference/evidence.py") == "inference"
 
 
-def test_every_explained_line_still_stands() -> None:
+def test_every_explained_line_still_exists() -> None:
     """A line that was changed needs its explanation thought over again."""
     for row in explained():
         lines = [x.strip() for x in (ROOT / row["module"]).read_text("utf-8").splitlines()]
