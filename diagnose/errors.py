@@ -1,11 +1,11 @@
-"""What can go wrong for the person, with the exit code it ends in; imported by every room."""
+"""Errors a person can act on, each with its exit code; imported by every package."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 from difflib import get_close_matches
 
-_JOINERS = "\u200c\u200d"  #: belong to the spelling of some scripts, and hide nothing
+_JOINERS = "\u200c\u200d"  #: zero-width characters that the spelling of some scripts needs
 
 
 class UserError(Exception):
@@ -15,41 +15,49 @@ class UserError(Exception):
 
 
 class UsageError(UserError):
-    """The command's words are off."""
+    """The command or its arguments are invalid."""
 
     code = 2
 
 
-class BadCaseError(UserError):
-    """The case file cannot be read as a case; holds every error found, one a line."""
+class FileError(UserError):
+    """What is wrong with one file or folder, one fault a line.
+
+    ``where``: its name; ``faults``: what is wrong, without the name.
+    """
+
+    def __init__(self, where: str, faults: Iterable[str]) -> None:
+        self.where = where
+        self.faults = tuple(faults)
+        super().__init__("\n".join(f"{where}: {fault}" for fault in self.faults))
+
+
+class BadCaseError(FileError):
+    """The file cannot be read as a case; holds every fault found."""
 
     code = 65
 
-    def __init__(self, where: str, faults: Iterable[str]) -> None:
-        self.faults = tuple(faults)
-        super().__init__("\n".join(f"{where}: {f}" for f in self.faults))
 
-
-class OutOfScopeError(UserError):
+class OutOfScopeError(FileError):
     """An engine this book may not advise on."""
 
     code = 65
 
 
-class NoCaseError(UserError):
-    """There is no such case."""
+class NoCaseError(FileError):
+    """There is no such case, or it cannot be opened."""
 
     code = 66
 
 
 class CannotWriteError(UserError):
-    """The case could not be saved; what was saved before still stands."""
+    """The case could not be saved; what was saved before is kept."""
 
     code = 73
 
 
 def clean(text: str) -> str:
-    """What a person typed, without control characters; line ends stay.
+    """Replace control characters in what a person typed by blanks; line ends stay.
 
     >>> clean("red\\x1b[31m")
     'red [31m'
@@ -58,14 +66,14 @@ def clean(text: str) -> str:
 
 
 def plain(text: object, most: int = 60) -> str:
-    """What a person typed, fit for one line of a message: escaped and, if long, cut.
+    """Escape what a person typed for one line of a message, and cut it if it is long.
 
     >>> plain("two\\nlines")
     'two\\\\nlines'
     >>> plain("a" * 70)[-3:]
     'aa…'
 
-    A joiner is shown as it is behind a letter of a script that has them, and escaped elsewhere.
+    A zero-width joiner is kept after a letter of a script that has them, and escaped elsewhere.
     """
     whole = str(text)
     cut = whole if len(whole) <= most else whole[:most] + "…"
@@ -81,13 +89,13 @@ def _joins(c: str, before: str) -> bool:
 
 
 def nearest_word(word: str, words: Iterable[str]) -> str | None:
-    """The word that was most likely meant."""
+    """Return the word that was most likely meant, or None."""
     wanted = word[:100].lower().replace("-", "_").replace(" ", "_")
     near = get_close_matches(wanted, list(words), 1, 0.55)
     return near[0] if near else None
 
 
 def nearest(word: str, words: Iterable[str]) -> str:
-    """' Did you mean …?', or nothing."""
+    """Return ' Did you mean …?', or an empty string."""
     near = nearest_word(word, words)
     return f" Did you mean '{near}'?" if near else ""

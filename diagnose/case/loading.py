@@ -13,6 +13,7 @@ from typing import Any
 
 from diagnose.case.case import Case
 from diagnose.case.resolving import Resolver
+from diagnose.case.tables import EntryNames, TableReader
 from diagnose.case.values import Faults, TooManyFaultsError
 from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, nearest, plain
 from knowledge.book import Book
@@ -58,7 +59,7 @@ def read_text(path: Path, sort: str = "case") -> str:
     """The text of a file, a case unless told otherwise. Raises NoCaseError, BadCaseError."""
     try:
         if not stat.S_ISREG(path.stat().st_mode):
-            raise NoCaseError(_no_such(path, sort))
+            raise NoCaseError(named(path), [_no_such(path, sort)])
         with path.open("rb") as file:
             data = file.read(LARGEST + 1)
         if len(data) > LARGEST:
@@ -69,30 +70,30 @@ def read_text(path: Path, sort: str = "case") -> str:
         fault = f"byte {error.start} is not UTF-8 text; save the file as UTF-8"
         raise BadCaseError(named(path), [fault]) from None
     except PermissionError:
-        raise NoCaseError(f"{named(path)}: no permission to read it") from None
+        raise NoCaseError(named(path), ["no permission to read it"]) from None
     except (FileNotFoundError, NotADirectoryError):
-        raise NoCaseError(_no_such(path, sort)) from None
+        raise NoCaseError(named(path), [_no_such(path, sort)]) from None
     except OSError as error:
-        raise NoCaseError(f"{named(path)}: {error.strerror or error}") from None
+        raise NoCaseError(named(path), [error.strerror or str(error)]) from None
     except ValueError:
-        raise NoCaseError(f"{named(path)}: no such file name") from None
+        raise NoCaseError(named(path), ["no such file name"]) from None
 
 
 def _no_such(path: Path, sort: str) -> str:
     """Why there is no file of that name, and the nearest name."""
     if path.is_dir():
-        return f"{named(path)}: is a folder; name a {sort} file in it"
+        return f"is a folder; name a {sort} file in it"
     if path.exists():
-        return f"{named(path)}: is no ordinary file, and so no {sort}"
+        return f"is no ordinary file, and so no {sort}"
     if path.is_symlink():
-        return f"{named(path)}: is a link to a file that is not there"
+        return "is a link to a file that is not there"
     if not path.parent.is_dir():
-        return f"{named(path)}: there is no folder {named(path.parent)}"
+        return f"there is no folder {named(path.parent)}"
     wanted, starts = _SORTS[sort]
     others = [p.name for p in path.parent.glob("*") if p.suffix.lower() in wanted]
     near = get_close_matches(path.name, others, 1)
     hint = f"did you mean {named(path.parent / near[0])}?" if near else starts
-    return f"{named(path)}: no such {sort}; {hint}"
+    return f"no such {sort}; {hint}"
 
 
 def parsed(text: str, sort: str = "case") -> dict[str, Any]:
@@ -108,17 +109,31 @@ def parsed(text: str, sort: str = "case") -> dict[str, Any]:
         raise ValueError(f"nested too deep, or a number too long, for a {sort}") from None
 
 
-def from_text(text: str, path: Path | None, book: Book, last: int | None = None) -> Case:
-    """The case in a text. Raises BadCaseError with every fault found."""
+def from_text(
+    text: str,
+    path: Path | None,
+    book: Book,
+    last: int | None = None,
+    names: EntryNames | None = None,
+) -> Case:
+    """Read the case in a text, up to the entry numbered ``last``.
+
+    ``names``: what to call entries in messages, by kind and number, instead of their number.
+    Raises BadCaseError with every fault found, OutOfScopeError.
+    """
     try:
         raw = parsed(text)
     except ValueError as error:
         raise BadCaseError(named(path), [str(error)]) from None
-    return from_tables(raw, path, book, last)
+    return from_tables(raw, path, book, last, names)
 
 
 def from_tables(
-    raw: Mapping[str, Any], path: Path | None, book: Book, last: int | None = None
+    raw: Mapping[str, Any],
+    path: Path | None,
+    book: Book,
+    last: int | None = None,
+    names: EntryNames | None = None,
 ) -> Case:
     """The case in tables as a TOML parser returns them.
 
@@ -128,14 +143,15 @@ def from_tables(
     faults = Faults()
     case = None
     with contextlib.suppress(TooManyFaultsError):
-        case = Resolver(raw, book, faults, last).case(path)
+        case = Resolver(TableReader(raw, faults, last, names), book).case(path)
     if faults or case is None:
         raise BadCaseError(where, _shown(faults, complete=case is not None))
     if _flies(case):
-        raise OutOfScopeError(
-            f"{where}: {AIRCRAFT.says}. Nothing is advised on it here. Where the engine is not "
+        fault = (
+            f"{AIRCRAFT.says}. Nothing is advised on it here. Where the engine is not "
             "installed in a certified aircraft, write aircraft = false under [engine]."
         )
+        raise OutOfScopeError(where, [fault])
     return case
 
 

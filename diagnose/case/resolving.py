@@ -1,33 +1,23 @@
-"""From raw tables to the book's own words: every entry resolved, every fault collected."""
+"""Resolve the words of a case file to those of the book; every fault is collected."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from pathlib import Path
-from typing import Any, TypeGuard, TypeVar
+from typing import TypeVar
 
 from diagnose.case.case import Case, Closing, Measurement, Sighting, TaskRecord
 from diagnose.case.schema import (
-    ENTRIES,
-    MOST_NUMBERED,
-    TABLES,
-    VERSION,
-    AnyTable,
-    BaselineEntry,
     Checked,
     ClosedEntry,
     Engine,
-    Entry,
     Expect,
     FindingEntry,
     Job,
-    ReadingEntry,
     WorkEntry,
-    checked,
-    seen,
 )
+from diagnose.case.tables import TableReader
 from diagnose.case.values import (
-    Faults,
     dimension_value,
     gauge_reading,
     healthy_reading,
@@ -39,147 +29,65 @@ from diagnose.case.values import (
 from diagnose.errors import nearest, plain
 from diagnose.inference.chaining import Observation
 from knowledge.book import Book
+from knowledge.engines.layouts import UNKNOWN
 from knowledge.engines.profiles import Profile
 from knowledge.model import Finding, Kind, Limit, Measure, Quantity, Stage, State
 from knowledge.units import DIMENSIONS
+from knowledge.work import Layout
 
-AnyEntry = TypeVar("AnyEntry", bound=Entry)
 AnyWord = TypeVar("AnyWord")
 
 
 class Resolver:
-    """One pass over the raw tables, collecting faults."""
+    """One pass over the tables of a case, collecting faults."""
 
-    def __init__(
-        self, raw: Mapping[str, Any], book: Book, faults: Faults, last: int | None = None
-    ) -> None:
-        self.raw = raw
-        self.last = last  #: entries after this one are as if not there
+    def __init__(self, tables: TableReader, book: Book) -> None:
+        self.tables = tables
         self.book = book
-        self.faults = faults
+        self.faults = tables.faults
         self.words: dict[str, Finding | Measure] = {**book.findings, **book.measures}
 
     def case(self, path: Path | None) -> Case:
-        """The case, as far as it can be read. Raises EnoughError."""
-        self._top()
-        job = self._table("job", Job).table
-        engine = self._table("engine", Engine)
-        expect = self._expect() if "expect" in self.raw else None
-        findings = self._entries("finding", FindingEntry)
-        readings = self._entries("reading", ReadingEntry)
-        baseline = self._entries("baseline", BaselineEntry)
-        work = self._entries("work", WorkEntry)
-        closed = self._entries("closed", ClosedEntry)
-        every: list[Checked[Any]] = [*findings, *readings, *baseline, *work, *closed]
-        replaced = self._replaced(every)
-        findings = [f for f in findings if _stands(f.table, replaced)]
-        readings = [r for r in readings if _stands(r.table, replaced)]
-        baseline = [b for b in baseline if _stands(b.table, replaced)]
-        work = [w for w in work if _stands(w.table, replaced)]
-        closed = [c for c in closed if _stands(c.table, replaced)]
-        word = engine.table.layout
-        layout = self._word(word, self.book.layouts, "engine.layout", "layout")
-        features = self._features(engine.table)
-        if layout:
-            of_layout = {
-                **dict.fromkeys(layout.has, State.PRESENT),
-                **dict.fromkeys(layout.lacks, State.ABSENT),
-            }
-            features = {**of_layout, **features}
-        sightings, measured = self._sightings(findings)
-        read = [r for each in readings for r in gauge_reading(each, self.faults)]
+        """Build the case, as far as it can be read. Raises TooManyFaultsError."""
+        self.tables.check_top()
+        job = self.tables.table("job", Job).table
+        engine = self.tables.table("engine", Engine).table
+        expect = self._expect() if "expect" in self.tables.raw else None
+        entries = self.tables.entries()
+        layout = self._word(engine.layout, self.book.layouts, "engine.layout", "layout")
+        features = self._features(engine)
+        sightings, measured = self._sightings(entries.findings)
+        read = [r for each in entries.readings for r in gauge_reading(each, self.faults)]
         return Case(
             path=path,
             job=job,
-            engine=engine.table,
-            layout=layout or self.book.layouts["unknown"],
+            engine=engine,
+            layout=layout or UNKNOWN,
             sightings=tuple(sightings),
             measured=tuple(measured),
             readings=tuple(r for r in read if r.entry.at is None),
             started=tuple(r for r in read if r.entry.at == "start"),
-            limits=self._limits(engine.table),
-            profile=self._profile(engine.table),
-            dimensions=self._dimensions(engine.table),
-            baseline=tuple(b for each in baseline for b in healthy_reading(each, self.faults)),
-            features=features,
-            works=tuple(w for each in work for w in self._works(each)),
-            closed=[self._closed(each) for each in closed][-1] if closed else None,
+            limits=self._limits(engine),
+            profile=self._profile(engine),
+            dimensions=self._dimensions(engine),
+            baseline=tuple(
+                b for each in entries.baseline for b in healthy_reading(each, self.faults)
+            ),
+            features={**_features_of(layout), **features} if layout else features,
+            works=tuple(w for each in entries.work for w in self._works(each)),
+            closed=[self._closed(each) for each in entries.closed][-1] if entries.closed else None,
             expect=expect,
-            last_number=max(self.numbers, default=0),
-            standing={e.table.no: e.table for e in every if _stands(e.table, replaced)},
-            engine_told="engine" in self.raw,
+            last_number=entries.last_number,
+            standing=entries.by_number,
+            engine_told="engine" in self.tables.raw,
         )
 
-    def _top(self) -> None:
-        known = {"schema", *TABLES, *ENTRIES}
-        for key in self.raw:
-            if key not in known:
-                self.faults.add(f"{plain(key)}: no such table.{nearest(key, known)}")
-        version = self.raw.get("schema")
-        if version is None:
-            self.faults.add(f"schema: missing; the file must begin with 'schema = {VERSION}'")
-        elif type(version) is not int or version != VERSION:
-            self.faults.add(f"schema: {seen(version)} is unknown here; this is {VERSION}")
-
-    def _table(self, name: str, model: type[AnyTable]) -> Checked[AnyTable]:
-        raw = self.raw.get(name, {})
-        if not isinstance(raw, dict):
-            self.faults.add(f"{name}: must be a table, written [{name}]")
-            raw = {}
-        return self._told(checked(raw, name, model))
-
-    def _told(self, table: Checked[AnyTable]) -> Checked[AnyTable]:
-        for fault in table.faults:
-            self.faults.add(fault)
-        return table
-
     def _expect(self) -> Expect:
-        expect = self._table("expect", Expect).table
+        expect = self.tables.table("expect", Expect).table
         for key in ("first", "among_three", "among_five"):
             for word in getattr(expect, key):
                 self._word(word, self.book.causes, f"expect.{key}", "cause")
         return expect
-
-    def _entries(self, name: str, model: type[AnyEntry]) -> list[Checked[AnyEntry]]:
-        raw = self.raw.get(name, [])
-        if not isinstance(raw, list):
-            self.faults.add(f"{name}: must be a list of tables, each written [[{name}]]")
-            return []
-        if len(raw) > MOST_NUMBERED:
-            self.faults.add(f"{name}: {len(raw):,} entries; at most {MOST_NUMBERED:,}")
-            return []
-        found = []
-        for i, one in enumerate(raw, 1):
-            if not isinstance(one, dict):
-                self.faults.add(f"{name}[{i}]: must be a table, written [[{name}]]")
-                continue
-            number = one.get("no")
-            if self.last is not None and _is_number(number) and number > self.last:
-                continue
-            where = f"{name} no = {number}" if _is_number(number) else f"{name}[{i}]"
-            found.append(self._told(checked(one, where, model)))
-        return found
-
-    def _replaced(self, entries: list[Checked[Any]]) -> set[int]:
-        """Numbers that a later entry corrects; ``numbers`` holds all of them by kind."""
-        self.numbers: dict[int, type[Entry]] = {}
-        replaced: set[int] = set()
-        numbered = [e for e in entries if "no" not in e.broken]
-        for entry in sorted(numbered, key=lambda e: int(e.table.no)):
-            number, old = entry.table.no, entry.table.replaces
-            if number in self.numbers:
-                self.faults.add(f"entry no = {number}: the number is used twice")
-            if old is not None and old not in self.numbers:
-                self.faults.add(f"entry no = {number}: replaces = {old} names no earlier entry")
-            elif old is not None and self.numbers[old] is not type(entry.table):
-                self.faults.add(
-                    f"entry no = {number}: replaces = {old} is of another kind; "
-                    "an entry corrects one of its own kind"
-                )
-            if old is not None:
-                replaced.add(old)
-            self.numbers[number] = type(entry.table)
-        return replaced
 
     def _word(
         self, word: str, words: Mapping[str, AnyWord], where: str, sort: str
@@ -305,17 +213,14 @@ class Resolver:
             old = first.setdefault((s.finding, s.entry.where), s)
             if old.observation and old.observation.state is not s.observation.state:
                 self.faults.add(
-                    f"finding no = {s.entry.no}: says {s.observation.state} where no = {old.entry.no} "
+                    f"{self.tables.name_of('finding', s.entry.no)}: says {s.observation.state} where no = {old.entry.no} "
                     f"says {old.observation.state}; if it corrects that, add replaces = {old.entry.no}"
                 )
 
 
-def _is_number(value: object) -> TypeGuard[int]:
-    return type(value) is int and abs(value) < 10**9
-
-
-def _stands(
-    entry: FindingEntry | ReadingEntry | BaselineEntry | WorkEntry | ClosedEntry,
-    replaced: set[int],
-) -> bool:
-    return entry.no not in replaced and entry.state != "withdrawn"
+def _features_of(layout: Layout) -> dict[Finding, State]:
+    """The features that a layout has and lacks."""
+    return {
+        **dict.fromkeys(layout.has, State.PRESENT),
+        **dict.fromkeys(layout.lacks, State.ABSENT),
+    }

@@ -17,6 +17,7 @@ from diagnose.case.case import Case
 from diagnose.case.disk import atomic_write, locked
 from diagnose.case.loading import LARGEST, from_text, named, read_text
 from diagnose.case.schema import VERSION
+from diagnose.case.tables import EntryNames
 from diagnose.errors import BadCaseError, CannotWriteError, UsageError
 from knowledge.book import Book
 
@@ -108,11 +109,11 @@ def append_by(path: Path, book: Book, make: Callable[[Case], Sequence[NewEntry]]
         before = from_text(old, path, book)
         entries = tuple(make(before))
         text = _closed(old)
-        labels = {}
+        names = {}
         for number, entry in enumerate(entries, before.last_number + 1):
             text += "\n" + table_text(f"[[{entry.kind}]]", {"no": number, **entry.fields})
-            labels[f"{entry.kind} no = {number}"] = entry.label
-        after = _checked(text, path, book, labels)
+            names[entry.kind, number] = entry.label
+        after = _checked(text, path, book, names)
         atomic_write(place, text)
     return Appended(before, after, entries)
 
@@ -133,26 +134,17 @@ def tell_engine(path: Path, book: Book, engine: Fields) -> Case:
 
 
 def _closed(text: str) -> str:
-    """The text with its last line ended, as an empty file is not."""
+    """The text with a line end, which the last line may lack."""
     return text if text.endswith("\n") else text + "\n"
 
 
-def _checked(text: str, path: Path, book: Book, labels: Mapping[str, str]) -> Case:
-    """The case a text would make. Raises UsageError in the words of the command."""
+def _checked(text: str, path: Path, book: Book, names: EntryNames) -> Case:
+    """The case a text would make. Raises UsageError, with the person's names of the entries."""
     if len(text.encode("utf-8", "replace")) > LARGEST:
         raise CannotWriteError(
             f"{named(path)}: not saved, it would be larger than {LARGEST:,} bytes; start another"
         )
     try:
-        return from_text(text, path, book)
+        return from_text(text, path, book, names=names)
     except BadCaseError as bad:
-        faults = [_relabelled(fault, labels) for fault in bad.faults]
-        raise UsageError("\n".join(f"not saved: {fault}" for fault in faults)) from None
-
-
-def _relabelled(fault: str, labels: Mapping[str, str]) -> str:
-    """A fault of an entry that has no number yet, by the name the person used."""
-    for label, name in labels.items():
-        if fault.startswith(label) and not fault[len(label) :][:1].isdigit():
-            return name + fault[len(label) :]
-    return fault
+        raise UsageError("\n".join(f"not saved: {fault}" for fault in bad.faults)) from None

@@ -39,7 +39,7 @@ def _cases(folder: Path, book: Book) -> Iterator[tuple[Path, Facts]]:
         paths = sorted(folder / name for name in os.listdir(folder) if name.endswith(".toml"))
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or "no such name"
-        raise NoCaseError(f"{named(folder)}: no folder of cases, {reason}") from None
+        raise NoCaseError(named(folder), [f"no folder of cases, {reason}"]) from None
     for path in paths:
         try:
             yield path, load(path, book).facts()

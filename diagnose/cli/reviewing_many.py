@@ -81,9 +81,9 @@ def cases_in(folder: Path) -> list[Path]:
         with os.scandir(folder) as entries:
             names = sorted(e.name for e in entries if not e.is_dir() and _is_toml(e.name))
     except OSError as error:
-        raise NoCaseError(f"{named(folder)}: {error.strerror or error}") from None
+        raise NoCaseError(named(folder), [error.strerror or str(error)]) from None
     if not names:
-        raise NoCaseError(f"{named(folder)}: no case in this folder; cases end in .toml")
+        raise NoCaseError(named(folder), ["no case in this folder; cases end in .toml"])
     return [folder / name for name in names]
 
 

@@ -15,7 +15,7 @@ from pathlib import Path
 
 from diagnose.case.case import Case, Closing
 from diagnose.case.loading import load, named
-from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, UserError, plain
+from diagnose.errors import BadCaseError, FileError, NoCaseError, OutOfScopeError, plain
 from knowledge.book import Book
 from knowledge.model import Cause, Stage
 from knowledge.work import Layout
@@ -107,7 +107,7 @@ def read_shop(folder: Path, book: Book, planned: bool = False) -> Shop:
         try:
             case = load(path, book)
         except (BadCaseError, NoCaseError, OutOfScopeError) as error:
-            left_out.append(LeftOut(path.name, _first(error, path)))
+            left_out.append(LeftOut(path.name, _first_fault(error)))
             continue
         if case.closed is None:
             still_open += 1
@@ -120,15 +120,15 @@ def _files(folder: Path) -> list[Path]:
     try:
         names = [n for n in os.listdir(folder) if n.endswith(".toml")]
     except FileNotFoundError:
-        raise NoCaseError(f"{named(folder)}: there is no such folder") from None
+        raise NoCaseError(named(folder), ["there is no such folder"]) from None
     except NotADirectoryError:
-        raise NoCaseError(f"{named(folder)}: is no folder; name the folder of the jobs") from None
+        raise NoCaseError(named(folder), ["is no folder; name the folder of the jobs"]) from None
     except PermissionError:
-        raise NoCaseError(f"{named(folder)}: no permission to read it") from None
+        raise NoCaseError(named(folder), ["no permission to read it"]) from None
     except OSError as error:
-        raise NoCaseError(f"{named(folder)}: {error.strerror or error}") from None
+        raise NoCaseError(named(folder), [error.strerror or str(error)]) from None
     except ValueError:
-        raise NoCaseError(f"{named(folder)}: no such folder name") from None
+        raise NoCaseError(named(folder), ["no such folder name"]) from None
     return [folder / n for n in sorted(names)]
 
 
@@ -139,11 +139,10 @@ def _no_file(path: Path) -> str:
     return "is a folder" if path.is_dir() else ""
 
 
-def _first(error: UserError, path: Path) -> str:
-    """The first fault of the file, without its name before it."""
-    faults = error.faults if isinstance(error, BadCaseError) else (str(error),)
-    why = faults[0].removeprefix(f"{named(path)}: ")
-    return why if len(faults) == 1 else f"{why} (and more)"
+def _first_fault(error: FileError) -> str:
+    """The first fault of a file, without its name before it."""
+    why = error.faults[0]
+    return why if len(error.faults) == 1 else f"{why} (and more)"
 
 
 def _job(path: Path, case: Case, closed: Closing, book: Book, planned: bool) -> ClosedJob:
