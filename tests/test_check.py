@@ -15,7 +15,7 @@ import pytest
 from diagnose.bookcheck import distinguishability as apart
 from diagnose.bookcheck import everything
 from diagnose.bookcheck.access import access
-from diagnose.bookcheck.distinguishability import alike, reached, signatures, telling
+from diagnose.bookcheck.distinguishability import alike, distinguishing, reached, signatures
 from diagnose.bookcheck.duplicates import duplicates, strengths
 from diagnose.bookcheck.everything import Checked
 from diagnose.bookcheck.examples import ExampleRunner, examples, never_fired, of_statement
@@ -269,13 +269,13 @@ def test_examples_of_every_statement_are_run(monkeypatch: pytest.MonkeyPatch) ->
 
 
 def test_what_distinguishes_two_causes() -> None:
-    """Ten times likelier, and seen, or seen wanting, in at least half the cases of one."""
+    """Ten times likelier, and present, or absent, in at least half the cases of one."""
     one = np.array([0.60, 0.60, 0.40, 0.97, 0.97, 0.50])
     other = np.array([0.05, 0.07, 0.01, 0.60, 0.70, 0.02])
-    # the fourth: wanting in 3 % of the cases of one, in 40 % of the other's: not in half of them
-    assert telling(one, other).tolist() == [True, False, False, False, False, True]
-    assert telling(other, one).tolist() == telling(one, other).tolist()
-    assert telling(np.array([0.97]), np.array([0.5])).tolist() == [True]
+    # the fourth: absent in 3 % of the cases of one and 40 % of the other's, not in half of them
+    assert distinguishing(one, other).tolist() == [True, False, False, False, False, True]
+    assert distinguishing(other, one).tolist() == distinguishing(one, other).tolist()
+    assert distinguishing(np.array([0.97]), np.array([0.5])).tolist() == [True]
 
 
 def twins() -> Whole:
@@ -299,7 +299,7 @@ def twins() -> Whole:
 
 def test_a_cause_and_its_copy_are_indistinguishable() -> None:
     found = alike(twins())
-    pairs = {frozenset((p.one.id, p.other.id)): p.layouts for p in found.never}
+    pairs = {frozenset((p.one.id, p.other.id)): p.layouts for p in found.indistinguishable}
     assert pairs[frozenset(("relief_debris", "relief_debris_twin"))] == 1
     assert found.neighbours > 1_000
 
@@ -313,15 +313,17 @@ def likeness() -> apart.Likeness:
 def test_pairs_of_the_book() -> None:
     """Known weak points; a new pair here is a cause that wants a finding of its own."""
     found = likeness()
-    assert {(p.one.id, p.other.id) for p in found.never} == {
+    assert {(p.one.id, p.other.id) for p in found.indistinguishable} == {
         ("dirt_in_assembly", "part_shedding_inside")
     }
     assert found.opened
-    assert not {(p.one, p.other) for p in found.never} & {(p.one, p.other) for p in found.opened}
+    assert not {(p.one, p.other) for p in found.indistinguishable} & {
+        (p.one, p.other) for p in found.opened
+    }
 
 
 def test_statements_that_never_fire() -> None:
-    """A rule speaks where what it says bears on the case; a case more can only wake more."""
+    """A rule fires where its conclusion bears on the case; another case only adds to these."""
     facts = facts_of_case("petrel")
     silent = never_fired(BOOK, {"petrel": facts})
     assert 0 < len(silent) < len(BOOK.statements)
@@ -356,7 +358,7 @@ def test_a_sound_book_ends_in_0() -> None:
     assert "Nothing is wrong with the book." in done.out
     assert f"{len(BOOK.layouts)} layouts" in done.out
     assert "dirt_in_assembly and part_shedding_inside" in done.out
-    assert f"Tried on {len(list(folder.glob('*.toml')))} cases" in done.out
+    assert f"Run on {len(list(folder.glob('*.toml')))} cases" in done.out
     longer = call("check", "--all")
     assert len(longer.out) > len(done.out)
     assert "Only behind a cover:" in longer.out
@@ -387,7 +389,7 @@ def test_cases_that_cannot_be_read_are_left_out(tmp_path: Path) -> None:
     done = call("check", "--cases", tmp_path)
     assert done.code == 0
     assert done.err.startswith(f"left out: {tmp_path}/bad.toml: schema")
-    assert "Tried on 1 case:" in done.out
+    assert "Run on 1 case:" in done.out
     for folder in (tmp_path / "none", tmp_path / "bad.toml"):
         gone = call("check", "--cases", folder)
         assert (gone.code, gone.out, len(gone.err.splitlines())) == (66, "", 1)

@@ -7,7 +7,7 @@ from dataclasses import fields
 
 import pytest
 
-from diagnose.lookup.finder import KINDS, shelf
+from diagnose.lookup.finder import KINDS, words_of
 from diagnose.output.documents.lookup import LABELS
 from knowledge.book import the_book
 from tests.support.command_line import call, in_eighty_columns
@@ -49,7 +49,7 @@ SHOWN = {
 
 @pytest.mark.parametrize("kind", KINDS)
 def test_lookup_of_a_whole_kind(kind: str) -> None:
-    words = shelf(BOOK, kind)
+    words = words_of(BOOK, kind)
     answer = json.loads(call("lookup", "--kind", kind, "--json").out)
     assert (answer["schema"], answer["kind"]) == (1, kind)
     assert [w["id"] for w in answer["words"]] == [w.id for w in words]
@@ -73,7 +73,7 @@ def test_lookup_within_a_kind() -> None:
 
 @pytest.mark.parametrize("kind", KINDS)
 def test_show_of_each_kind(kind: str) -> None:
-    for word in shelf(BOOK, kind)[:: max(1, len(shelf(BOOK, kind)) // 3)]:
+    for word in words_of(BOOK, kind)[:: max(1, len(words_of(BOOK, kind)) // 3)]:
         done = call("show", word.id.upper().replace("_", "-"))
         assert (done.code, done.err) == (0, "")
         assert f"{kind}: " in done.out
@@ -91,7 +91,7 @@ def test_show_uses_workshop_words() -> None:
     shown = " ".join(call("show", "cut_the_filter_open").out.split())
     assert "cautions the edges of a cut filter" in shown
     assert "open first filter_cut" in shown
-    every = {f.name for kind in KINDS for f in fields(shelf(BOOK, kind)[0])}
+    every = {f.name for kind in KINDS for f in fields(words_of(BOOK, kind)[0])}
     every |= {name for names in SHOWN.values() for name in names}
     assert set(LABELS) <= every
 

@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from diagnose.lookup.finder import KINDS, Finder, shelf
+from diagnose.lookup.finder import KINDS, Finder, words_of
 from diagnose.lookup.tokens import OTHER_NAMES, joined, stem, tokens
 from knowledge.book import the_book
 from knowledge.synonyms import ALIKE, IDLE, PHRASES
@@ -48,7 +48,7 @@ def test_the_lists_are_whole() -> None:
         "kept_back": 40,
     }
     assert len({p["typed"] for p in every}) == len(every)
-    ids = {word.id for kind in KINDS for word in shelf(BOOK, kind)}
+    ids = {word.id for kind in KINDS for word in words_of(BOOK, kind)}
     for phrasing in every:
         assert phrasing["hoped"], phrasing["typed"]
         lost = set(phrasing["answers"]) - ids

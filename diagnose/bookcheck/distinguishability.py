@@ -21,7 +21,7 @@ from knowledge.work import Layout
 
 SHOWN = 0.25  #: least P(finding | cause) for a check to reveal the cause
 RAISED = 3.0  #: least ratio of that to P(finding | nothing wrong)
-TELLING = 10.0  #: least likelihood ratio of a finding that distinguishes two causes
+LEAST_RATIO = 10.0  #: least likelihood ratio of a finding that distinguishes two causes
 SHARED = 0.5  #: least share of common findings that makes two causes similar
 SURE = 0.5  #: least probability of the finding, or of its absence, under one of them
 _NOTHING = "nothing wrong"
@@ -111,7 +111,7 @@ class Likeness:
     """Pairs of similar causes, and those that no finding distinguishes."""
 
     neighbours: int  #: number of similar pairs
-    never: tuple[Pair, ...]  #: no finding distinguishes them
+    indistinguishable: tuple[Pair, ...]  #: no finding distinguishes them
     opened: tuple[Pair, ...]  #: only a finding behind a cover distinguishes them
 
 
@@ -123,7 +123,7 @@ def alike(whole: Whole) -> Likeness:
     for layout in whole.book.layouts.values():
         seen = signatures(whole, layout)
         for a, others in _neighbours(seen):
-            distinguishes = telling(seen.shows[a], seen.shows[others])
+            distinguishes = distinguishing(seen.shows[a], seen.shows[others])
             any_does = np.asarray(distinguishes.any(axis=1))
             outside_does = np.asarray((distinguishes & seen.outside).any(axis=1))
             for b, by_any, by_outside in zip(others, any_does, outside_does, strict=True):
@@ -136,11 +136,11 @@ def alike(whole: Whole) -> Likeness:
     return Likeness(len(neighbours), _pairs(never), _pairs(opened))
 
 
-def telling(one: Array, other: Array) -> NDArray[np.bool_]:
+def distinguishing(one: Array, other: Array) -> NDArray[np.bool_]:
     """Return which findings distinguish two causes, by their presence or their absence."""
     high, low = np.maximum(one, other), np.minimum(one, other)
-    there = (high >= SURE) & (high >= TELLING * low)
-    gone = (1.0 - low >= SURE) & (1.0 - low >= TELLING * (1.0 - high))
+    there = (high >= SURE) & (high >= LEAST_RATIO * low)
+    gone = (1.0 - low >= SURE) & (1.0 - low >= LEAST_RATIO * (1.0 - high))
     return np.asarray(there | gone)
 
 

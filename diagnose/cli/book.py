@@ -22,7 +22,7 @@ def lookup(
     most: Annotated[
         int | None,
         typer.Option(
-            min=1, max=10_000, metavar="NUMBER", help="How many to show; usually 8, of a shelf all."
+            min=1, max=10_000, metavar="NUMBER", help="How many to show; default 8; all in a list."
         ),
     ] = None,
     kind: Annotated[
@@ -30,7 +30,7 @@ def lookup(
         typer.Option(
             metavar="KIND",
             help="Only of this kind: finding, cause, inspection, measure, task, part, condition, "
-            "layout, limit or rule; without words the whole shelf.",
+            "layout, limit, links or rule; without words all of them.",
         ),
     ] = "",
 ) -> None:
@@ -59,15 +59,15 @@ def check(
         typer.Option(
             metavar="DIR",
             readable=False,
-            help="A folder of cases, to see which rules never speak in them; again for each.",
+            help="A folder of cases, to see which rules never fire in them; repeat for more.",
         ),
     ] = None,
     all: Annotated[bool, typer.Option("--all", help="Every list whole.")] = False,
     json: AsJson = False,
 ) -> None:
-    """Names, sources, strengths, rules' papers, access, and which causes cannot be told apart.
+    """Check names, sources, strengths, examples, access, and which causes are indistinguishable.
 
-    Exit 1 where something is wrong. Every rule is tried on its examples: half a minute.
+    Exit 1 where something is wrong. Every rule runs on its examples: half a minute.
     """
     from diagnose.cli.checking import show_check
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from diagnose.cli import printing
 from diagnose.errors import UsageError, nearest, plain
-from diagnose.lookup.finder import KINDS, Finder, Hit, Word, shelf
+from diagnose.lookup.finder import KINDS, Finder, Hit, Word, words_of
 from diagnose.lookup.tokens import tokens
 from diagnose.output.as_json import as_json
 from diagnose.output.documents.lookup import hits_document, list_document, show_document
@@ -21,16 +21,16 @@ def show_lookup(text: str, json: bool, most: int | None, sort: str) -> None:
         kinds = (KINDS[wanted][0],) if wanted else ()
         _show_hits(text, Finder(the_book()).find(text, kinds, most or USUAL), wanted, json)
     elif wanted:
-        _show_list(shelf(the_book(), wanted)[:most], wanted, json)
+        _show_list(words_of(the_book(), wanted)[:most], wanted, json)
     else:
         raise UsageError(
             "nothing to look up; write for instance: diagnose lookup needle dances, "
-            f"or for a whole shelf --kind {', '.join(KINDS)}"
+            f"or to list all of a kind --kind {', '.join(KINDS)}"
         )
 
 
 def _kind_named(sort: str) -> str:
-    """The kind a person named, also by its shelf. Raises UsageError with the nearest."""
+    """The kind a person named, also in the plural. Raises UsageError with the nearest."""
     wanted = sort.strip().lower()
     for kind, (_, plural) in KINDS.items():
         if wanted in (kind, plural):
@@ -70,7 +70,7 @@ def find_word(name: str, book: Book) -> list[Word]:
     wanted = name.strip().lower().replace("-", "_").replace(" ", "_")
     if not wanted:
         raise UsageError("which word? for instance: diagnose show needle_flickers")
-    every = [w for kind in KINDS for w in shelf(book, kind)]
+    every = [w for kind in KINDS for w in words_of(book, kind)]
     found = [w for w in every if w.id == wanted]
     if not found:
         near = nearest(wanted, dict.fromkeys(w.id for w in every))

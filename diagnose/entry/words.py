@@ -6,7 +6,7 @@ from collections.abc import Collection, Sequence
 
 from diagnose.entry.facts import lookup_hint, normal_id
 from diagnose.errors import UsageError, nearest, plain
-from diagnose.lookup.finder import KINDS, Word, shelf
+from diagnose.lookup.finder import KINDS, Word, words_of
 from diagnose.lookup.tokens import tokens
 from knowledge.book import Book
 
@@ -32,7 +32,7 @@ def words_of_id(name: str, book: Book) -> list[Word]:
     wanted = normal_id(name)
     if not wanted:
         raise UsageError("which word? for instance: diagnose show needle_flickers")
-    every = [word for kind in KINDS for word in shelf(book, kind)]
+    every = [word for kind in KINDS for word in words_of(book, kind)]
     found = [word for word in every if word.id == wanted]
     if not found:
         near = nearest(wanted, dict.fromkeys(word.id for word in every))

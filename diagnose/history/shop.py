@@ -1,7 +1,7 @@
 """Every job of a folder: the closed ones as records, the open ones counted, the rest left out.
 
-Imported by ``cli``, ``entry``, ``library``, ``output`` and ``learning``. Only the folder itself is
-read, in the order of the file names; a link is not followed, since it may lead out of the folder.
+Only the folder itself is read, in the order of the file names; a link is not followed, since it may
+lead out of the folder.
 """
 
 from __future__ import annotations

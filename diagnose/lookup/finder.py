@@ -94,7 +94,7 @@ class Finder:
 
     def _words(self) -> Iterable[Word]:
         for kind in KINDS:
-            yield from shelf(self.book, kind)
+            yield from words_of(self.book, kind)
 
     def _close(self, token: str) -> dict[str, float]:
         """Stems of the book that ``token`` may mean, with their similarity, 0 to 1."""
@@ -187,7 +187,7 @@ def _swapped(a: str, b: str) -> bool:
     return len(off) == 2 and off[1] == off[0] + 1 and a[off[0]] + a[off[1]] == b[off[1]] + b[off[0]]
 
 
-def shelf(book: Book, kind: str) -> list[Word]:
+def words_of(book: Book, kind: str) -> list[Word]:
     """Return every word of one kind, in the book's order."""
     return list(getattr(book, KINDS[kind][1]).values())
 

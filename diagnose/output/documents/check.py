@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from diagnose.bookcheck.distinguishability import SURE, TELLING, Pair
+from diagnose.bookcheck.distinguishability import LEAST_RATIO, SURE, Pair
 from diagnose.bookcheck.everything import Checked
 from diagnose.output.as_json import NOT_IN_JSON
 
@@ -56,12 +56,12 @@ def check_document(found: Checked) -> CheckDocument:
             for r in found.results
         ),
         neighbours=found.alike.neighbours,
-        never_told_apart=tuple(map(_pair, found.alike.never)),
+        never_told_apart=tuple(map(_pair, found.alike.indistinguishable)),
         told_apart_behind_a_cover=tuple(map(_pair, found.alike.opened)),
         cases=found.cases,
         silent_rules=tuple(r.id for r in found.silent),
         sure=SURE,
-        telling=TELLING,
+        telling=LEAST_RATIO,
     )
 
 

@@ -1,4 +1,4 @@
-"""``check`` on a terminal: counts, then each fault, then the causes that cannot be told apart."""
+"""``check`` on a terminal: counts, then each fault, then the causes no finding distinguishes."""
 
 from __future__ import annotations
 
@@ -48,13 +48,13 @@ def _counts(part: CheckedPart) -> list[str]:
 def _alike(document: CheckDocument, whole_lists: bool) -> list[str]:
     never, opened = document.never_told_apart, document.told_apart_behind_a_cover
     lines = wrapped(
-        f"{document.neighbours:,} pairs of causes look alike. Of these "
-        f"{_many(len(never))} cannot be told apart by any one finding, and "
-        f"{len(opened):,} more only by one behind a cover. (Told apart: something found, or "
-        f"found wanting, in at least {percent(document.sure)} of the cases of one, and "
-        f"{document.telling:.0f} times likelier there.)"
+        f"{document.neighbours:,} pairs of causes are similar. No single finding distinguishes "
+        f"{_many(len(never))} of them, and only findings behind a cover {len(opened):,} more. (A "
+        f"finding distinguishes two causes where it, or its absence, comes with at least "
+        f"{percent(document.sure)} of the cases of one and is {document.telling:.0f} times likelier "
+        "there.)"
     )
-    lines += _pairs("Never told apart:", never, whole_lists)
+    lines += _pairs("Indistinguishable:", never, whole_lists)
     if whole_lists:
         lines += _pairs("Only behind a cover:", opened, whole_lists)
     elif opened:
@@ -76,8 +76,8 @@ def _silent(document: CheckDocument, whole_lists: bool) -> list[str]:
     if not document.cases:
         return []
     lines = wrapped(
-        f"Tried on {_of(document.cases, 'case')}: {len(document.silent_rules):,} rules spoke in none "
-        "of them."
+        f"Run on {_of(document.cases, 'case')}: {len(document.silent_rules):,} rules and link groups "
+        "fired in none of them."
     )
     if whole_lists and document.silent_rules:
         lines += wrapped(", ".join(document.silent_rules), 2)
