@@ -119,7 +119,7 @@ def test_whole_case(name: str) -> None:
 
 @pytest.mark.parametrize("seed", range(12))
 def test_mixed_examples(seed: int) -> None:
-    """Situations put together from the rules' papers, some reports unsure."""
+    """Situations put together from examples of rules and links, some reports unsure."""
     compare_case(taken(mixed(seed)), WIDE)
 
 

@@ -169,7 +169,7 @@ def test_every_core_cause_is_there() -> None:
 
 
 @pytest.mark.parametrize(
-    ("shelf", "least"),
+    ("kind", "least"),
     [
         ("causes", 90),
         ("conditions", 20),
@@ -181,16 +181,16 @@ def test_every_core_cause_is_there() -> None:
         ("measures", 10),
     ],
 )
-def test_book_is_full_enough(shelf: str, least: int) -> None:
+def test_book_is_full_enough(kind: str, least: int) -> None:
     """What the tool was asked to know."""
-    assert len(getattr(BOOK, shelf)) >= least
+    assert len(getattr(BOOK, kind)) >= least
 
 
 @pytest.mark.parametrize(
     "check", [names, sources, strengths, access, reached], ids=lambda c: c.__name__
 )
 def test_book_holds(check: Callable[[Whole], Result]) -> None:
-    """What ``diagnose check`` looks at; the rules' papers have a file of their own."""
+    """What ``diagnose check`` looks at; the examples have a test file of their own."""
     result = check(Whole(BOOK))
     assert not result.faults
     assert all(result.counts.values()), "nothing was looked at"

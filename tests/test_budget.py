@@ -14,6 +14,7 @@ from diagnose.circuit import budget as module
 from diagnose.circuit import shapley
 from diagnose.circuit.budget import Account, budget
 from diagnose.circuit.deviations import blended, deviations, evenly_drawn, oil_grade, sound_engines
+from diagnose.circuit.engine_model import TEMPERATURE_ERROR
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B
@@ -58,7 +59,7 @@ def test_shares_are_the_mean_over_every_order_of_mending() -> None:
     n, rng = module.ENGINES, np.random.default_rng(module.SEED)
     sound = sound_engines(case, BOOK, n, rng)
     found = deviations(case, n, rng)
-    warmer = module.TEMPERATURE_ERROR * evenly_drawn(n, rng)
+    warmer = TEMPERATURE_ERROR * evenly_drawn(n, rng)
     gain = np.zeros(len(found))
     orders = list(permutations(range(len(found))))
     for order in orders:
@@ -131,7 +132,7 @@ def test_seen_but_not_measured_is_marked() -> None:
 
 
 def test_the_laboratory_stands_for_fuel_and_grade() -> None:
-    """One observation, one witness: measured viscosity leaves nothing for fuel to explain again."""
+    """One observation counts once: measured viscosity leaves nothing for fuel to explain again."""
     both = budget(a_case({"fuel_share": "5 %", "viscosity_at_100c": "10 cSt"}, (IDLE,)), BOOK)
     assert [d.id for d in both.findings] == ["viscosity_at_100c"]
 
@@ -148,7 +149,7 @@ def test_the_oil_in_it_is_right_unless_stated_otherwise(
 
 
 def test_thinner_oil_than_usual_is_a_deviation() -> None:
-    """Where nobody said it is right and nothing is known from better days."""
+    """Where it is not stated to be right and no baseline is known."""
     thin = text(baseline=()).replace("10W-40", "5W-20")
     from diagnose.case.loading import from_text
 

@@ -85,7 +85,11 @@ GAUGES: list[tuple[list[tuple[int, int, int, str]], int | None, int | None]] = [
     ([(700, 90, 9, "direct"), (700, 90, 8, "direct"), (700, 90, 4, "panel")], 8, None),
     ([(2500, 90, 40, "direct"), (3000, 90, 20, "panel")], None, 40),
     ([(2500, 90, 20, "panel"), (700, 90, 9, "direct")], 9, 20),
-    ([(700, 20, 50, "direct"), (700, 90, 9, "panel")], 9, None),  # cold oil tells of no hot idle
+    (
+        [(700, 20, 50, "direct"), (700, 90, 9, "panel")],
+        9,
+        None,
+    ),  # cold oil shows nothing of a hot idle
     ([(1200, 90, 30, "direct")], None, None),  # neither idle nor cruise
 ]
 

@@ -194,7 +194,7 @@ READ = 'reading: rpm = "700 rpm", oil = "90 C", pressure = "{} psi", gauge = "{}
 def test_gauges_read_on_different_days_are_not_compared(
     days: tuple[str, str], together: bool
 ) -> None:
-    """5 psi on the panel beside 30 on a trusted gauge: the panel lies, if it was the same day."""
+    """5 psi on the panel beside 30 on a trusted gauge: the panel gauge is wrong, if it was the same day."""
     case = case_of(READ.format(5, "panel", days[0]), READ.format(30, "direct", days[1]))
     answer = Diagnosis(BOOK, case)
     assert answer.may_run is together

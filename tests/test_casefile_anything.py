@@ -115,7 +115,7 @@ def only_faults(data: bytes, path: Path) -> None:
 
 
 def test_a_joiner_alone_is_shown(tmp_path: Path) -> None:
-    """A key that nobody could see is escaped."""
+    """An invisible key is escaped."""
     path = tmp_path / "x.toml"
     path.write_text('schema = 1\n"\u200c" = 1\n', "utf-8")
     with pytest.raises(BadCaseError, match="u200c"):

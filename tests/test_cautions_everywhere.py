@@ -29,7 +29,7 @@ class Said:
     way: frozenset[Caution] = frozenset()  #: of the openings that lead there, on every layout
 
 
-#: hazard: words that tell of it, and the cautions they call for
+#: hazard: words that name it, and the cautions they call for
 HAZARDS: dict[str, tuple[str, set[Caution]]] = {
     "spring": (
         r"\bsprings?\b|sprung|tensioner|relief (cap|plug|pin)\b|adjuster|relief valve out",

@@ -171,7 +171,7 @@ RUNNING_CHECK = next(i for i in BOOK.inspections.values() if set(RUNNING) <= set
     [
         ('layout = "marine_diesel"', Caution.BOAT),
         ('layout = "tractor_diesel"', Caution.TRACTOR),
-        ("", Caution.BOAT),  # a layout nobody named may be any
+        ("", Caution.BOAT),  # an unnamed layout may be any
         ("", Caution.TRACTOR),
     ],
 )
@@ -201,7 +201,7 @@ def test_injection_is_warned_of_unless_it_is_no_diesel(
 
 
 def test_each_caution_is_called_for_somewhere() -> None:
-    """A caution nobody is shown is no caution."""
+    """Every caution of the book is shown somewhere."""
     used = {c for i in BOOK.inspections.values() for c in i.cautions}
     used |= {c for t in BOOK.tasks.values() for c in t.cautions}
     used |= {c for o in answer_of(CASES[0]).planner.openings.values() for c in o.cautions}

@@ -53,8 +53,8 @@ def test_clips_concludes_the_same_of_mixed_examples(oracle: Oracle, seed: int) -
 def test_the_situations_fire_nearly_every_rule() -> None:
     """The comparison is worth something only where rules fire."""
     everything = [facts_of_case(n) for n in CASES] + [mixed(s, 4 + s % 37) for s in range(60)]
-    spoke = {r for f in everything for r in RULES if list(r.does(WorkingMemory(f)))}
-    assert len(spoke) >= 0.9 * len(RULES)
+    fired = {r for f in everything for r in RULES if list(r.does(WorkingMemory(f)))}
+    assert len(fired) >= 0.9 * len(RULES)
 
 
 def test_only_rules_that_read_numbers_are_left_to_the_case(oracle: Oracle) -> None:
@@ -130,8 +130,8 @@ def test_order_makes_no_difference_to_a_case(name: str) -> None:
 
 @settings(max_examples=40, deadline=None)
 @given(SEEDS, SEEDS, st.integers(1, 40))
-def test_order_makes_no_difference(papers: int, order: int, many: int) -> None:
-    assert_order_makes_no_difference(mixed(papers, many), order)
+def test_order_makes_no_difference(examples: int, order: int, many: int) -> None:
+    assert_order_makes_no_difference(mixed(examples, many), order)
 
 
 def test_a_chain_written_backwards_is_followed() -> None:

@@ -1,4 +1,4 @@
-"""Cleaning after debris: nothing found is left without its task, no task without its papers."""
+"""Cleaning after debris: every finding has its task, every task its source."""
 
 from __future__ import annotations
 
@@ -15,8 +15,8 @@ from knowledge.reassembly import after_damage, cleaning, cleaning_block, cleanin
 from knowledge.reassembly import what_was_found as found
 from knowledge.work import Caution, Phase, Task
 
-ROOMS = (cleaning, cleaning_block, cleaning_oil, after_damage)
-TASKS = tuple(t for room in ROOMS for t in all_in(room.__name__, Task))
+FILES = (cleaning, cleaning_block, cleaning_oil, after_damage)
+TASKS = tuple(t for file in FILES for t in all_in(file.__name__, Task))
 BOOK = the_book()
 HARMLESS = {"fine_dust_only", "plug_fur_only"}
 OUTSIDE_ONLY = {"sealer_squeezed_out"}
@@ -170,7 +170,7 @@ def test_task_is_complete(task: Task) -> None:
 def test_every_id_is_used_once() -> None:
     ids = [t.id for t in TASKS]
     assert len(set(ids)) == len(ids)
-    others = {t.id for m in contents.WORK if m not in ROOMS for t in all_in(m.__name__, Task)}
+    others = {t.id for m in contents.WORK if m not in FILES for t in all_in(m.__name__, Task)}
     assert not set(ids) & others
 
 

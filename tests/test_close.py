@@ -48,18 +48,18 @@ def test_a_reason_closes_it_and_is_kept_with_what_stood_open(petrel: Path) -> No
 
 
 @pytest.mark.parametrize(
-    ("words", "tells"),
+    ("words", "message"),
     [
         (("--how", "seen", "--cause", "relief_debri", "--reason", "x"), "relief_debris"),
         (("--reason", "x"), "--how"),
         (("--how", "seen", "--minutes", "95", "--reason", "x"), "--minutes"),
     ],
 )
-def test_bad_words(petrel: Path, words: tuple[str, ...], tells: str) -> None:
+def test_bad_words(petrel: Path, words: tuple[str, ...], message: str) -> None:
     before = petrel.read_bytes()
     done = call("close", petrel, *words)
     assert done.code == 2
-    assert tells in done.err
+    assert message in done.err
     assert "Traceback" not in done.err
     assert petrel.read_bytes() == before
 

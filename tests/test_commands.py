@@ -206,9 +206,9 @@ def test_interrupted(tmp_path: Path) -> None:
         assert process.stderr
         process.stdin.write(b"Petrel\nno pressure\ny\n")
         process.stdin.flush()
-        heard = b""
-        while b"knock, low down" not in heard:
-            heard += os.read(process.stderr.fileno(), 4096)
+        received = b""
+        while b"knock, low down" not in received:
+            received += os.read(process.stderr.fileno(), 4096)
         process.send_signal(signal.SIGINT)
         out, err = process.communicate(timeout=60)
     assert (process.returncode, out) == (130, b"")

@@ -1,4 +1,4 @@
-"""``lookup`` and ``show``: everyday words, whole shelves, every kind of word."""
+"""``lookup`` and ``show``: everyday words, whole kinds, every kind of word."""
 
 from __future__ import annotations
 

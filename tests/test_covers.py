@@ -15,7 +15,7 @@ from diagnose.planning.covers import Block, Job, blocks, expected_cost, order
 def every_order(
     jobs: Sequence[Job[str]], done: tuple[Job[str], ...] = ()
 ) -> Iterator[tuple[Job[str], ...]]:
-    """All orders in which nothing comes before what it lies behind."""
+    """All orders in which each job comes after the one it is behind."""
     if len(done) == len(jobs):
         yield done
     open_ = {job.id for job in done}

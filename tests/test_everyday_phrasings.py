@@ -64,7 +64,7 @@ def test_no_answer_is_a_special_case() -> None:
 
 
 def test_every_other_name_leads_to_a_word_of_the_book() -> None:
-    """A pair whose second word nobody writes would hide its first."""
+    """The second word of each pair is in use, else it would hide the first."""
     assert not sorted(k for k, word in OTHER_NAMES.items() if word not in FINDER.known)
     for text in PHRASES.values():
         assert set(tokens(text)) <= FINDER.known, text

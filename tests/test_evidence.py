@@ -1,4 +1,4 @@
-"""Which findings speak: each observation is heard once, and silence says nothing."""
+"""Which findings become evidence: each observation counts once, unknown findings never."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ Body = Callable[[Known], Conclusions]
 
 
 def rule(name: str, body: Body) -> Rule:
-    """A rule with any papers."""
+    """A rule with any examples."""
     return replace(next(iter(BOOK.rules.values())), id=name, does=body)
 
 
@@ -36,7 +36,7 @@ def follows(premise: Finding, conclusion: Finding, sure: float = 1.0) -> Rule:
     return rule(f"{premise.id}-{conclusion.id}", body)
 
 
-def heard(
+def evidence_of(
     rules: list[Rule], observations: dict[Finding, Observation], linked: set[Finding]
 ) -> dict[str, Likelihood]:
     """The evidence, where the graph holds only these findings."""
@@ -52,34 +52,34 @@ def test_a_report_as_likelihoods() -> None:
 
 
 def test_what_follows_from_evidence_is_no_evidence_itself() -> None:
-    assert heard([follows(A, B)], {A: THERE}, {A, B}) == {A.id: SEEN}
+    assert evidence_of([follows(A, B)], {A: THERE}, {A, B}) == {A.id: SEEN}
 
 
 def test_what_follows_from_a_report_outside_the_graph_is_evidence() -> None:
-    """A finding outside the graph speaks through what follows from it."""
-    assert heard([follows(A, B, 0.8)], {A: THERE}, {B}) == {B.id: Likelihood.of(0.8)}
+    """A finding outside the graph counts through what follows from it."""
+    assert evidence_of([follows(A, B, 0.8)], {A: THERE}, {B}) == {B.id: Likelihood.of(0.8)}
 
 
 @pytest.mark.parametrize("linked", [{A, B, C, D}, {A, D}, {A, C, D}])
 def test_one_report_is_counted_once_along_a_chain(linked: set[Finding]) -> None:
-    """B from A, C from B, D from C: A speaks, so none of the others may."""
+    """B from A, C from B, D from C: A is evidence, so none of the others is."""
     chain = [follows(A, B), follows(B, C), follows(C, D)]
-    assert heard(chain, {A: THERE}, linked) == {A.id: SEEN}
+    assert evidence_of(chain, {A: THERE}, linked) == {A.id: SEEN}
 
 
 def test_along_a_chain_the_first_in_the_graph_is_the_evidence() -> None:
     chain = [follows(A, B), follows(B, C, 0.9), follows(C, D)]
-    assert heard(chain, {A: THERE}, {C, D}) == {C.id: Likelihood.of(0.9)}
+    assert evidence_of(chain, {A: THERE}, {C, D}) == {C.id: Likelihood.of(0.9)}
 
 
 def test_a_question_answered_no_is_no_premise() -> None:
-    """ "A or B, so C": A reported absent speaks for itself and must not silence C, which B gave."""
+    """ "A or B, so C": A reported absent is evidence itself and does not remove C, which B gave."""
 
     def either(known: Known) -> Conclusions:
         if known.has(A) or known.has(B):
             yield is_present(C)
 
-    found = heard([rule("either", either)], {A: NOT_THERE, B: THERE}, {A, C})
+    found = evidence_of([rule("either", either)], {A: NOT_THERE, B: THERE}, {A, C})
     assert found == {A.id: SEEN_NOT_THERE, C.id: SEEN}
 
 
@@ -88,16 +88,16 @@ def test_a_finding_derived_both_ways_is_no_evidence() -> None:
         if known.has(B):
             yield is_absent(C)
 
-    assert heard([follows(A, C), rule("denies", denies)], {A: THERE, B: THERE}, {C}) == {}
+    assert evidence_of([follows(A, C), rule("denies", denies)], {A: THERE, B: THERE}, {C}) == {}
 
 
 def test_the_surer_of_two_derivations_counts() -> None:
     rules = [follows(A, C, 0.7), follows(B, C, 0.9)]
-    assert heard(rules, {A: THERE, B: THERE}, {C}) == {C.id: Likelihood.of(0.9)}
+    assert evidence_of(rules, {A: THERE, B: THERE}, {C}) == {C.id: Likelihood.of(0.9)}
 
 
 def test_a_report_goes_before_what_is_derived() -> None:
-    assert heard([follows(A, B)], {A: THERE, B: NOT_THERE}, {B}) == {B.id: SEEN_NOT_THERE}
+    assert evidence_of([follows(A, B)], {A: THERE, B: NOT_THERE}, {B}) == {B.id: SEEN_NOT_THERE}
 
 
 @pytest.mark.parametrize("name", CASES)

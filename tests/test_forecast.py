@@ -65,7 +65,7 @@ def test_direction_at_hot_idle(change: str, brings: bool) -> None:
 
 
 def test_what_is_not_found_stays_as_a_leak() -> None:
-    """Before agrees with the reading, and the repair does not mend what nobody found."""
+    """Before agrees with the reading, and the repair does not mend an unfound leak."""
     each = forecast_of("main_clearance=0.0025 in", measured=WORN, readings=(IDLE,))
     without = forecast_of("main_clearance=0.0025 in", measured=WORN)
     assert means(each.before.hot.gallery_pressure)[0] == pytest.approx(8, abs=0.5)

@@ -1,4 +1,4 @@
-"""Every prompt given whatever a person or a pipe may say, and every sheet spoilt on the way."""
+"""Any answers at every prompt, and corrupted sheets."""
 
 from __future__ import annotations
 
@@ -98,7 +98,7 @@ def sheets() -> dict[str, list[str]]:
 
 
 def recorded(folder: Path, number: int) -> bool:
-    """Whether a spoilt sheet was taken; where it was not, nothing has changed."""
+    """Return whether a corrupted sheet was taken; where it was not, nothing has changed."""
     dice = chooser("sheet", number)
     ending = dice.choice((".md", ".toml"))
     real = sheets()[ending]
@@ -108,7 +108,7 @@ def recorded(folder: Path, number: int) -> bool:
     data = too_late(part, dice, real)
     sheet, case = folder / f"sheet{ending}", folder / "x.toml"
     sheet.write_bytes(data)
-    with one("spoilt sheets", data):
+    with one("corrupted sheets", data):
         try:
             answers = read_sheet(sheet)
         except UserError as bad:
@@ -118,7 +118,7 @@ def recorded(folder: Path, number: int) -> bool:
         return False
     before = JOBS["heron"]
     case.write_text(before, "utf-8")
-    with one("spoilt sheets", data, 10.0, new=False):
+    with one("corrupted sheets", data, 10.0, new=False):
         done = call("record", case, "--sheet", sheet)
     ended_well(done, data)
     after = case.read_text("utf-8")
@@ -129,13 +129,13 @@ def recorded(folder: Path, number: int) -> bool:
     return done.code == 0
 
 
-def test_spoilt_sheets(tmp_path: Path) -> None:
+def test_corrupted_sheets(tmp_path: Path) -> None:
     """Some are taken and some are not, or nothing is tried."""
     taken = sum(recorded(tmp_path, n) for n in range(200))
     assert 5 < taken < 195
 
 
 @pytest.mark.long
-def test_spoilt_sheets_at_length(tmp_path: Path) -> None:
+def test_corrupted_sheets_at_length(tmp_path: Path) -> None:
     for number in range(200, 25_000):
         recorded(tmp_path, number)

@@ -1,4 +1,4 @@
-"""Any file as a case: real ones with something spoilt, built ones, and bytes, with a clock on each."""
+"""Any file as a case: real ones with something corrupted, built ones, and bytes, with a clock on each."""
 
 from __future__ import annotations
 
@@ -70,19 +70,19 @@ def worked(path: Path, data: bytes, dice: random.Random) -> None:
     """A command on a case that can be read; what stood in it still does."""
     path.write_bytes(data)
     words = dice.choice(COMMANDS)
-    with one("spoilt case files", (words, data), 30.0, new=False):
+    with one("corrupted case files", (words, data), 30.0, new=False):
         ended_well(call(words[0], path, *words[1:]), (words, data))
     assert path.read_bytes().startswith(data)
     load(path, BOOK)
 
 
 def spoil_and_read(path: Path, first: int, many: int) -> int:
-    """How many of these spoilt cases could be read all the same."""
+    """Return how many of these corrupted cases could still be read."""
     sound = 0
     for number in range(first, first + many):
         dice = chooser("case", number)
         data = too_late(dice.choice(REAL), dice)
-        with one("spoilt case files", (number, data)):
+        with one("corrupted case files", (number, data)):
             readable = read(data)
         sound += readable
         if readable and dice.random() < 0.04:
@@ -90,14 +90,14 @@ def spoil_and_read(path: Path, first: int, many: int) -> int:
     return sound
 
 
-def test_spoilt_cases_are_read_or_refused(tmp_path: Path) -> None:
+def test_corrupted_cases_are_read_or_refused(tmp_path: Path) -> None:
     """Few enough for every run; some of them must be sound and some not, or nothing is tried."""
     sound = spoil_and_read(tmp_path / "x.toml", 0, 300)
     assert 20 < sound < 280
 
 
 @pytest.mark.long
-def test_spoilt_cases_at_length(tmp_path: Path) -> None:
+def test_corrupted_cases_at_length(tmp_path: Path) -> None:
     spoil_and_read(tmp_path / "x.toml", 300, 120_000)
 
 
@@ -169,12 +169,12 @@ def cases(draw: st.DrawFn) -> str:
     layout = draw(st.none() | st.sampled_from(list(BOOK.layouts)))
     if layout is not None:
         text += table_text("[engine]", {"layout": layout})
-    spoil = draw(st.booleans())
+    corrupt = draw(st.booleans())
     for number, (kind, fields) in enumerate(draw(st.lists(ENTRY, min_size=1, max_size=7)), 1):
         entry = {"no": number, **fields}
         if "replaces" in entry and entry["replaces"] >= number:
             del entry["replaces"]
-        if spoil and draw(st.integers(0, 3)) == 0:
+        if corrupt and draw(st.integers(0, 3)) == 0:
             entry[draw(st.sampled_from([*entry, "sure", "value", "wat"]))] = draw(WRONG)
         text += table_text(f"[[{kind}]]", entry)
     return text
@@ -231,7 +231,7 @@ def line_of(dice: random.Random) -> str:
     return text
 
 
-def heard(text: str) -> None:
+def read_line(text: str) -> None:
     """The line as a figure of every dimension, and as a reading."""
     ways: list[Callable[[], object]] = [partial(parse, text, d) for d in DIMENSIONS.values()]
     ways.append(partial(parse_reading, text))
@@ -254,7 +254,7 @@ def test_lines_at_length() -> None:
         dice = chooser("line", number)
         text = line_of(dice)
         with one("figures and readings", text):
-            heard(text)
+            read_line(text)
 
 
 # --------------------------------------------------------------------- as a fuzzer guides it

@@ -257,7 +257,7 @@ def test_only_the_command_line_prints() -> None:
 
 
 def test_top_level_holds_only_what_is_listed() -> None:
-    """Nothing else lies at the top of the project."""
+    """Nothing else is at the top of the project."""
     allowed = {
         "README.md", "DEVELOPERS.md", "CHANGELOG.md", "pyproject.toml", "LICENSE",
         "diagnose", "knowledge", "tests", "cases",

@@ -29,7 +29,7 @@ def test_clearances_convert_once(gap: float) -> None:
 
 @given(st.floats(0.0, 1.0), st.floats(1e-6, 1e-4))
 def test_the_annulus_by_quadrature(eps: float, c: float) -> None:
-    """The cube of the local gap, summed round the plunger, is what (1 + 1.5 eps^2) stands for."""
+    """The cube of the local gap, summed round the plunger, is (1 + 1.5 eps^2) times the concentric one."""
     round_, _ = quad(lambda x: (c * (1 + eps * np.cos(x))) ** 3, 0.0, 2 * pi)
     wanted = 3e5 * round_ * 0.0107 / (12 * 0.0118 * 0.0114)
     got = leaks.annulus_flow(3e5, 0.0118, 0.0214, Radial(c), eps, 0.0114)

@@ -249,7 +249,7 @@ LOWERS = [
 def test_a_fault_that_lowers_never_raises(
     condition: str, severity: float, seed: int, rpm: float, heat: float
 ) -> None:
-    """On any plausible engine, at any speed and heat; and never below nought."""
+    """On any plausible engine, at any speed and heat; and never below zero."""
     engine = varied(V8, np.random.default_rng(seed).standard_normal((1, 16)))
     at = [Point(rpm, heat, 0.0)]
     sound, ill = (

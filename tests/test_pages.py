@@ -79,7 +79,7 @@ def page_of(command: str, case: Path, folder: Path, *options: str) -> str:
 
 @cache
 def page_once(command: str, case: Path) -> str:
-    """The page of a case that nobody writes to, made once for all who read it."""
+    """Return the page of a read-only case, made once for every test."""
     with tempfile.TemporaryDirectory() as name:
         return page_of(command, case, Path(name))
 

@@ -45,7 +45,7 @@ WITHOUT = {
     "relief_debris": "cleaned; the place's own washer and lock close it",
     "relief_return_plugged": "the passage is opened; the place's own parts close it",
     "foreign_body_in_sump": "taken out and cleaned; the place's own parts close it",
-    "not_in_the_book": "nobody knows yet what",
+    "not_in_the_book": "not known yet",
 }
 #: what to have ready that is no part: it catches, labels, wipes, guards or carries
 HANDLING = re.compile(
@@ -120,7 +120,7 @@ def test_every_cause_a_layout_can_have_finds_its_part(layout: Layout) -> None:
 
 @pytest.mark.parametrize("part", PARTS, ids=lambda p: p.id)
 def test_part_is_whole(part: Part) -> None:
-    """Words, quantity and papers; used somewhere; nothing named twice or against itself."""
+    """Words, quantity and source; used somewhere; nothing named twice or against itself."""
     assert re.fullmatch(r"[a-z][a-z0-9_]*", part.id)
     for text in (part.says, part.quantity):
         assert text
@@ -145,12 +145,12 @@ def test_references_are_words_of_the_book() -> None:
 
 def test_ids_are_used_once_over_the_book() -> None:
     """A part is called like nothing else, so a person's word means one thing."""
-    shelves = (
+    kinds = (
         "causes", "conditions", "findings", "measures", "limits", "inspections", "layouts",
         "links", "rules", "profiles", "dimensions", "tasks",
     )  # fmt: skip
-    for shelf in shelves:
-        assert not set(BOOK.parts) & set(getattr(BOOK, shelf)), shelf
+    for kind in kinds:
+        assert not set(BOOK.parts) & set(getattr(BOOK, kind)), kind
     assert not set(BOOK.parts) & {a.value for a in Access}
 
 

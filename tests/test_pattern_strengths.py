@@ -44,7 +44,7 @@ def links() -> list[Link]:
 
 
 def test_table_is_of_this_script() -> None:
-    """Whoever changes the model's version writes the table anew."""
+    """A change of the model's version needs a new table."""
     assert (stored.MODEL_VERSION, stored.REPORTED, stored.LEAST) == (
         script.MODEL, script.REPORTED, script.LEAST,
     )  # fmt: skip
@@ -84,9 +84,9 @@ def test_same_seed_same_figures() -> None:
 
 def test_written_table_reads_back(again: script.Shares) -> None:
     """What ``--write`` writes is Python and holds every pair."""
-    room: dict[str, dict[tuple[str, str], float]] = {}
-    exec(script.table(again, ENGINES, 7), room)
-    assert room["SHOWN"] == {pair: share.strength for pair, share in again.items()}
+    found: dict[str, dict[tuple[str, str], float]] = {}
+    exec(script.table(again, ENGINES, 7), found)
+    assert found["SHOWN"] == {pair: share.strength for pair, share in again.items()}
 
 
 def test_strength_of_a_share() -> None:

@@ -83,7 +83,7 @@ Choose = Callable[[PlanState], Choice | None]
 
 
 def expected_tests(choose: Choose, weight: Array) -> float:
-    """Mean number of unit-cost tests until one state is left, choosing anew after each."""
+    """Mean number of unit-cost tests until one state is left, choosing again after each."""
     if np.count_nonzero(weight) <= 1:
         return 0.0
     now = PlanState(weight / weight.sum(), frozenset(), frozenset({Access.OUTSIDE}))
@@ -188,7 +188,7 @@ def cheapest_order(table: SingleCauseModel, checks: Sequence[Inspection]) -> flo
 
 
 def chosen_order(table: SingleCauseModel, checks: Sequence[Inspection]) -> float:
-    """The expected cost when the planner chooses anew after each step that showed nothing."""
+    """The expected cost when the planner chooses again after each step that showed nothing."""
     chooser = replace(chooser_of(table, checks), to_see=True)
     now = PlanState(table.weight, frozenset(), frozenset({Access.OUTSIDE}))
     weight, cost, todo = table.weight, 0.0, list(checks)

@@ -1,4 +1,4 @@
-"""What is looked at before it is spoilt: every line can be kept, on every layout."""
+"""Checks that must come before evidence is lost: every line can be kept on every layout."""
 
 from __future__ import annotations
 
@@ -73,7 +73,7 @@ def test_no_line_is_written_twice() -> None:
 @settings(max_examples=150, deadline=None)
 @given(st.sets(st.sampled_from(FEATURES)))
 def test_an_odd_engine_has_an_order_too(has: set[Finding]) -> None:
-    """A person may tell features in any mixture."""
+    """Features may be entered in any combination."""
     graph = graph_of(has, running=True)
     assert nx.is_directed_acyclic_graph(graph), nx.find_cycle(graph)
 
@@ -173,7 +173,7 @@ def test_the_trades_hard_rules_hold(first: Node, later: Node) -> None:
 
 
 def test_everything_in_the_open_sump_waits_for_the_catch() -> None:
-    """Nothing else at the open sump is done before what lies in it is bagged."""
+    """Nothing else at the open sump is done before its contents are bagged."""
     graph = graph_of(set())
     for check in CHECKS:
         if check.access is Access.SUMP_OFF and check.id != "catch_sump_contents":

@@ -232,7 +232,7 @@ def test_a_value_on_the_limit_counts_as_beyond_it() -> None:
 
 @pytest.mark.parametrize("quantity", CIRCUIT.values(), ids=ids)
 def test_the_ends_of_a_range_can_be_written(quantity: Quantity) -> None:
-    """A case takes what can be, and refuses what lies beyond."""
+    """A case takes plausible values and refuses others."""
     dimension = DIMENSIONS[quantity.dimension]
     low, high = quantity.plausible
     unit = quantity.unit or None
@@ -249,7 +249,7 @@ def test_the_ends_of_a_range_can_be_written(quantity: Quantity) -> None:
 
 @pytest.mark.parametrize("parameter", CIRCUIT_PARAMETERS.values(), ids=ids)
 def test_a_repair_takes_the_range_of_the_quantity(parameter: CircuitParameter) -> None:
-    """``--set`` takes what can be measured, under every name, and refuses what lies beyond."""
+    """``--set`` takes plausible values under every name and refuses others."""
     low, high = parameter.quantity.plausible
     inside = show(low + 0.5 * (high - low), parameter.dimension, parameter.quantity.unit or None, 9)
     beyond = show(2 * high, parameter.dimension, parameter.quantity.unit or None, 9)

@@ -78,24 +78,24 @@ BURGLAR = Network(
 )
 
 
-def test_burglar_heard_and_half_heard() -> None:
+def test_burglar_with_a_sure_and_an_unsure_alarm() -> None:
     """Barber, Bayesian Reasoning and Machine Learning, burglar alarm: 0.99 and 0.6930.
 
     The second is a 70 % mixture (Jeffrey's rule). The printed results were read, the inputs
     are recalled [from memory].
     """
-    heard = posterior(BURGLAR, {"alarm": SEEN}).marginal["burglar"]
-    silent = posterior(BURGLAR, {"alarm": SEEN_NOT_THERE}).marginal["burglar"]
-    assert heard == pytest.approx(0.9900, abs=5e-5)
-    assert 0.7 * heard + 0.3 * silent == pytest.approx(0.6930, abs=5e-5)
+    seen = posterior(BURGLAR, {"alarm": SEEN}).marginal["burglar"]
+    absent = posterior(BURGLAR, {"alarm": SEEN_NOT_THERE}).marginal["burglar"]
+    assert seen == pytest.approx(0.9900, abs=5e-5)
+    assert 0.7 * seen + 0.3 * absent == pytest.approx(0.6930, abs=5e-5)
 
 
-def test_half_heard_alarm_is_no_mixture_here() -> None:
+def test_an_unsure_alarm_is_no_mixture_here() -> None:
     """A report 70 % sure is a likelihood ratio of 7 to 3 here (Pearl), not Jeffrey's mixture."""
     half = posterior(BURGLAR, {"alarm": Likelihood.of(0.7)}).marginal["burglar"]
     alarm = chance(BURGLAR, {"burglar": SEEN, "alarm": SEEN}) / 0.01
-    loud = chance(BURGLAR, {"alarm": SEEN})
-    by_hand = 0.01 * (0.7 * alarm + 0.3 * (1 - alarm)) / (0.7 * loud + 0.3 * (1 - loud))
+    sounded = chance(BURGLAR, {"alarm": SEEN})
+    by_hand = 0.01 * (0.7 * alarm + 0.3 * (1 - alarm)) / (0.7 * sounded + 0.3 * (1 - sounded))
     assert half == pytest.approx(by_hand, rel=1e-12)
     assert half < 0.03
 

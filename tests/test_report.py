@@ -67,7 +67,7 @@ def test_every_finding_has_its_date(gannet: Page) -> None:
     for seen in case.sightings:
         when = seen.entry.when
         assert when is not None
-        if seen.observation is None:  # asked, and nobody knew
+        if seen.observation is None:  # asked, answer unknown
             continue
         assert tight(f"{when} {seen.finding.says}") in flat
 

@@ -189,7 +189,7 @@ def many(folder: Path, copies: int) -> Path:
 
 
 def nobody_is_left(group: int) -> None:
-    """Every process of the group has ended, the dead that nobody buries aside; in half a minute."""
+    """Every process of the group ends within half a minute; zombies do not count."""
     until = time.monotonic() + 30
     while True:
         states = subprocess.run(["ps", "-eo", "pgid=,stat="], capture_output=True, check=True)
@@ -202,7 +202,7 @@ def nobody_is_left(group: int) -> None:
 
 @pytest.mark.parametrize("jobs", ["1", "2"])
 def test_interrupted(tmp_path: Path, jobs: str) -> None:
-    """Ctrl-C, which every process of the terminal hears: one line, 130, nobody left behind."""
+    """Ctrl-C reaches every process of the terminal: one line, exit code 130, no process left."""
     with subprocess.Popen(
         command("review", many(tmp_path, 200), "--jobs", jobs),
         stdout=subprocess.PIPE,
@@ -248,14 +248,14 @@ def test_progress_is_for_a_terminal(
         [sys.executable, "-c", run], stdout=subprocess.PIPE, stderr=theirs, env=environment()
     ) as process:
         os.close(theirs)
-        heard = b""
+        received = b""
         while part := _read(ours):
-            heard += part
+            received += part
         out, _ = process.communicate(timeout=60)
     os.close(ours)
     assert len(out.splitlines()) == 4
-    assert (b"\r2 of 4 cases" in heard) is terminal
-    assert heard.rstrip().endswith(b"4 cases reviewed; 3 with a stop.")
+    assert (b"\r2 of 4 cases" in received) is terminal
+    assert received.rstrip().endswith(b"4 cases reviewed; 3 with a stop.")
 
 
 def _read(source: int) -> bytes:

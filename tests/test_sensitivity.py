@@ -84,7 +84,7 @@ def test_leaks_move() -> None:
 
 
 def test_an_unmoved_case_has_its_confirmed_rank() -> None:
-    """The same road as ``python -m tests.confirmed``."""
+    """The same computation as ``python -m tests.confirmed``."""
     answer = consulted("A36")
     copy = again(answer, answer.inference.network, answer.inference.posterior)
     scored = score(PATHS["A36"], Stage.OPENED)

@@ -144,7 +144,7 @@ def grave(text: str) -> set[str]:
 
 
 def test_a_stop_is_taken_back_by_a_trusted_gauge_that_came_later() -> None:
-    """By word, not by a reading: nobody knows whether that was before or after."""
+    """By a statement, not a reading: whether it came before or after is unknown."""
     shown = finding(3, "pressure_shown_since", 'state = "present"')
     assert "STOP" in grave(ZERO)
     assert "STOP" in grave(ZERO + reading(2, 1500, 85, 52))
@@ -155,7 +155,7 @@ def test_a_stop_is_taken_back_by_a_trusted_gauge_that_came_later() -> None:
 
 
 def test_less_pressure_cold_than_warm_is_explained() -> None:
-    """Where it is predicted, the pump itself has more: the loss lies behind it."""
+    """Where it is predicted, the pump itself has more: the loss is downstream of it."""
     case = load(CASES / "gannet.toml", BOOK)
     start = first_start(case, BOOK)
     assert "filter and oilways" in start_text.cold_told(start)

@@ -95,8 +95,10 @@ EXCEPTIONS = [s for s in ROWS if s.exception]
 
 
 @cache
-def heard(context: Known, finding: str, state: State) -> tuple[Network, Evidence, Evidence]:
-    """The network of a case; what speaks in it with the finding, and without."""
+def network_and_evidence(
+    context: Known, finding: str, state: State
+) -> tuple[Network, Evidence, Evidence]:
+    """Return the network of a case and its evidence with the finding and without."""
     book = the_book()
     before = {book.findings[name]: Observation(reported) for name, reported in context}
     after = {**before, book.findings[finding]: Observation(state)}
@@ -113,7 +115,7 @@ def heard(context: Known, finding: str, state: State) -> tuple[Network, Evidence
 @cache
 def beliefs(context: Known, finding: str, state: State) -> tuple[Beliefs, Beliefs]:
     """P(cause) for every cause with the finding, and without, in one and the same network."""
-    network, after, before = heard(context, finding, state)
+    network, after, before = network_and_evidence(context, finding, state)
     return posterior(network, after).marginal, posterior(network, before).marginal
 
 
@@ -135,7 +137,9 @@ def likelihood_ratio(signature: Signature) -> float:
 
 def log_chance(signature: Signature, there: bool) -> float:
     """ln P(finding | context, cause there or not), with the cause itself put in as evidence."""
-    network, after, before = heard(signature.context, signature.finding, signature.state)
+    network, after, before = network_and_evidence(
+        signature.context, signature.finding, signature.state
+    )
     given = {signature.cause: SEEN if there else SEEN_NOT_THERE}
     with_it = posterior(network, {**after, **given}).log_evidence
     return with_it - posterior(network, {**before, **given}).log_evidence

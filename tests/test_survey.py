@@ -1,4 +1,4 @@
-"""The hydraulic survey: what it finds, how it is shown, and how the cause graph hears it."""
+"""The hydraulic survey: what it finds, how it is shown, and how it enters the cause graph."""
 
 from __future__ import annotations
 
@@ -119,8 +119,8 @@ def test_what_fits_no_condition_is_not_forced_on_one() -> None:
 def test_a_panel_gauge_may_lie_and_a_direct_one_not() -> None:
     """A panel gauge that shows half of everything, cold and hot alike, is the gauge."""
     half = [0.5 * p for p in sounds(None, 0.0)]
-    lying = survey(example(half, gauge="panel"), BOOK)
-    assert lying.rows[0].id == "reading_false"
+    wrong = survey(example(half, gauge="panel"), BOOK)
+    assert wrong.rows[0].id == "reading_false"
     straight = survey(example(half, gauge="direct"), BOOK)
     assert "reading_false" not in {r.id for r in straight.rows}
 
@@ -187,7 +187,7 @@ def test_study_reduced() -> None:
 
 
 def test_the_graph_hears_the_survey_in_place_of_the_words() -> None:
-    """Not both: no finding derived from readings speaks, each condition does, within bounds."""
+    """Not both: each condition is evidence, within bounds, and no finding derived from readings is."""
     case = example(sounds("clearances_wide", 0.6))
     answer = Diagnosis(BOOK, case)
     assert answer.inference.survey is not None
@@ -198,8 +198,12 @@ def test_the_graph_hears_the_survey_in_place_of_the_words() -> None:
     worded = Diagnosis(BOOK, replace(case, profile=None))
     assert worded.inference.survey is None
     assert {"good_cold_low_hot", "direct_gauge_low"} <= set(worded.inference.evidence)
-    for heard in answer.inference.survey.likelihoods.values():
-        assert 1 / MOST_RATIO - 1e-9 <= heard.if_present / heard.if_absent <= MOST_RATIO + 1e-9
+    for likelihood in answer.inference.survey.likelihoods.values():
+        assert (
+            1 / MOST_RATIO - 1e-9
+            <= likelihood.if_present / likelihood.if_absent
+            <= MOST_RATIO + 1e-9
+        )
     assert answer.inference.belief("clearances_wide") > 5 * answer.inference.belief("pump_slip")
     assert "held against the circuit" in call_review(case)
 

@@ -52,7 +52,7 @@ def test_an_engine_of_the_defaults_has_no_fault() -> None:
 
 @pytest.mark.parametrize("inner", [-0.001, 0.0381])
 def test_gears_without_teeth_or_core_displace_nothing(inner: float) -> None:
-    """Refused, with the range: the circle at the foot of the teeth lies inside the gear."""
+    """Refused, with the range: the root circle of the teeth is inside the gear."""
     assert displacement_gear(0.038, 0.038, 0.03) == 0.0
     with pytest.raises(ValueError, match=r"inner over outer diameter must lie in \[0, 1\]"):
         displacement_gear(0.038, inner, 0.03)
@@ -75,14 +75,14 @@ def test_a_load_only_adds_to_petroffs_drag(length: float) -> None:
     assert above[1] < 1.08
 
 
-@pytest.mark.parametrize(("nought", "end"), [(-1.0, 0.0), (9.0, 5.0)])
-def test_where_nothing_crosses_zero_the_end_is_found_at_once(nought: float, end: float) -> None:
-    """All of it above nought or all below: no walk of sixty steps to an end known from the start."""
+@pytest.mark.parametrize(("zero", "end"), [(-1.0, 0.0), (9.0, 5.0)])
+def test_where_nothing_crosses_zero_the_end_is_found_at_once(zero: float, end: float) -> None:
+    """All of it above zero or all below: no walk of sixty steps to an end known from the start."""
     asked = []
 
     def falling(x: FloatArray) -> FloatArray:
         asked.append(x)
-        return nought - x
+        return zero - x
 
     assert falling_root(falling, np.zeros(3), np.full(3, 5.0)).tolist() == [end] * 3
     assert len(asked) <= 3

@@ -1,4 +1,4 @@
-"""Planning by hand and by brute force: rehearsals, what is spoilt, what a check is worth."""
+"""Planning by hand and by brute force: simulated jobs, lost evidence, what a check is worth."""
 
 from __future__ import annotations
 
@@ -116,7 +116,7 @@ def test_a_sign_seen_twice_counts_once() -> None:
 
 
 def test_causes_are_drawn_by_their_weight() -> None:
-    """A sign that tells nothing leaves the likelier cause named, right as often as it is so."""
+    """A finding without information leaves the likelier cause named, right as often as it is so."""
     found = rehearsed(table_of((0.7, 0.3), a=(0.4, 0.4)), (1,), "a", 0.65, jobs=1000)
     assert found.right == pytest.approx(0.7, abs=0.002), "drawn as even as can be"
     assert found.found_by == (1.0,)
@@ -223,7 +223,7 @@ def entropy(weights: Sequence[float]) -> float:
 
 @pytest.mark.parametrize("seed", range(20))
 def test_the_question_of_most_bits_for_its_trouble(seed: int) -> None:
-    """Shannon's information by its definition; a look from outside must tell 2.5 times as much."""
+    """Shannon's information by its definition; a check from outside must give 2.5 times as much."""
     rng = np.random.default_rng(seed)
     weight: list[float] = rng.dirichlet(np.ones(4)).tolist()
     stages = (Stage.KNOWN, Stage.OUTSIDE, Stage.OPENED)
@@ -285,7 +285,7 @@ def test_a_check_that_shows_nothing_hides_none_behind_it() -> None:
     """Checks of nothing known, done, unreachable or already answered leave the rest as options."""
     table = table_of((0.5, 0.5), a=(0.9, 0.1), b=(0.9, 0.1))
     good, done = check("good", 2, finding("a")), check("done", 2, finding("a"))
-    dull, answered_one = check("dull", 2, finding("unknown")), check("told", 2, finding("b"))
+    dull, answered_one = check("dull", 2, finding("unknown")), check("answered", 2, finding("b"))
     inside = check("inside", 2, finding("a"), at=Access.SUMP_OFF)
     now = replace(begun(table), done=frozenset({done}), answered=frozenset(answered_one.reveals))
     for order in permutations((good, done, dull, answered_one, inside)):

@@ -84,8 +84,8 @@ def test_a_stop_names_its_remedy(task: Task) -> None:
 
 def test_ids_mean_one_thing() -> None:
     """A task is called like no cause, finding, measure, inspection or limit."""
-    for shelf in ("causes", "conditions", "findings", "measures", "inspections", "limits"):
-        assert not BOOK.tasks.keys() & getattr(BOOK, shelf).keys(), shelf
+    for kind in ("causes", "conditions", "findings", "measures", "inspections", "limits"):
+        assert not BOOK.tasks.keys() & getattr(BOOK, kind).keys(), kind
 
 
 @pytest.mark.parametrize("task", TASKS, ids=ids)
@@ -157,7 +157,7 @@ def test_steps_that_can_hurt_carry_their_caution() -> None:
     ("only_with", "not_with", "states", "expected"),
     [
         ((), (), {}, True),
-        ((WINDAGE_TRAY,), (), {}, True),  # nobody said: it may be there
+        ((WINDAGE_TRAY,), (), {}, True),  # not stated: it may be there
         ((WINDAGE_TRAY,), (), {WINDAGE_TRAY: State.PRESENT}, True),
         ((WINDAGE_TRAY,), (), {WINDAGE_TRAY: State.ABSENT}, False),
         ((WINDAGE_TRAY, TURBOCHARGED), (), {WINDAGE_TRAY: State.ABSENT}, True),

@@ -63,7 +63,7 @@ WISHES = st.builds(
     WISHES,
 )
 def test_nothing_is_ever_out_of_order(layout: str, present: list[str], wishes: Wishes) -> None:
-    """Access, looks that would be spoilt, running before opening: in any plan, on any layout."""
+    """Access, evidence that would be lost, running before opening: in any plan, on any layout."""
     plan = Plan(answer_to(layout, present), wishes)
     assert_in_order(plan)
 
@@ -121,7 +121,7 @@ def test_the_same_case_gives_the_same_plan(name: str) -> None:
 
 
 def test_looks_that_are_lost_come_before_the_opening_that_loses_them() -> None:
-    """Where the sump is planned, what lies in it is caught first; a drain is preceded by the stick."""
+    """Before the sump comes off its contents are caught; before a drain the dipstick is read."""
     plan = Plan(answer_to("distributor_v8", ["gauge_reads_low", "bearing_knock"]))
     done = [link.choice.option.inspection.id for link in plan.line]
     at_sump = [i for i, link in enumerate(plan.line) if link.choice.option.way and any(

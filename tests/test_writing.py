@@ -73,13 +73,13 @@ def forked(work: Callable[[], None]) -> int:
 
 def killed_writer(path: Path, name: str, seconds: float) -> list[str]:
     """What a writer acknowledged before it was killed."""
-    hear, tell = os.pipe()
-    child = forked(lambda: writer(path, tell, name))
-    os.close(tell)
+    read_end, write_end = os.pipe()
+    child = forked(lambda: writer(path, write_end, name))
+    os.close(write_end)
     time.sleep(seconds)
     os.kill(child, signal.SIGKILL)
     os.waitpid(child, 0)
-    with os.fdopen(hear) as pipe:
+    with os.fdopen(read_end) as pipe:
         return pipe.read().split()
 
 
@@ -177,7 +177,7 @@ def test_two_writers_at_once_lose_nothing(case: Path, tmp_path: Path) -> None:
 
 
 def test_two_commands_on_one_finding_at_once(case: Path) -> None:
-    """Each corrects what really stood before it: no clash, whoever came first."""
+    """Each corrects the entry before it, whichever came first."""
     words = [sys.executable, "-m", "diagnose", "record", str(case)]
     running = [
         subprocess.Popen(

@@ -14,9 +14,9 @@ import time
 def main(command: list[str]) -> int:
     """Prints wall seconds, CPU seconds and peak kilobytes; the command's exit code."""
     nowhere = os.open(os.devnull, os.O_WRONLY)
-    silent = [(os.POSIX_SPAWN_DUP2, nowhere, 1), (os.POSIX_SPAWN_DUP2, nowhere, 2)]
+    quiet = [(os.POSIX_SPAWN_DUP2, nowhere, 1), (os.POSIX_SPAWN_DUP2, nowhere, 2)]
     start = time.perf_counter()
-    child = os.posix_spawn(command[0], command, os.environ, file_actions=silent)
+    child = os.posix_spawn(command[0], command, os.environ, file_actions=quiet)
     _, status, usage = os.wait4(child, 0)
     wall = time.perf_counter() - start
     print(wall, usage.ru_utime + usage.ru_stime, usage.ru_maxrss)

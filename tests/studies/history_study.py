@@ -32,7 +32,7 @@ MARKED = tuple(BOOK.findings[each.name] for each in fields(Shifts))
 NUMBERS = (0, 1, 2, 3, 5, 20, 80)
 SPREAD = 1.0  #: of the logarithm of a shop's factors
 PAST = 0.5  #: chance that something is known of an engine's past
-TOLD_IF_THERE, TOLD_IF_NOT = 0.7, 0.1
+REPORTED_IF_THERE, REPORTED_IF_NOT = 0.7, 0.1
 OUTSIDE = "not_in_the_book"
 TRIES = 60
 LAYOUTS = sorted(name for name in BOOK.layouts if name != "unknown")
@@ -123,7 +123,7 @@ def fresh(shop: Mapping[str, float], rng: random.Random) -> Fresh:
                 for f in KNOWN
                 if f.id in there
                 and f not in engine.past
-                and rng.random() < (TOLD_IF_THERE if there[f.id] else TOLD_IF_NOT)
+                and rng.random() < (REPORTED_IF_THERE if there[f.id] else REPORTED_IF_NOT)
             ]
             if any(seen and f in ABOUT_PRESSURE for f, seen in reported):
                 break

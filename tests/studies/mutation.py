@@ -4,7 +4,7 @@
 same for the same code and seed) from the areas named (all without a name), by the size of their
 modules, at most one on a line. It runs the area's tests on each in a copy of the project, and
 prints per area how many a test killed. ``tests/data/mutants.toml`` explains those that no test can
-tell from the right code; the score leaves them out. Needs ``pip install cosmic-ray``.
+distinguish from the right code; the score leaves them out. Needs ``pip install cosmic-ray``.
 """
 
 from __future__ import annotations

@@ -5,8 +5,8 @@ gives each condition of ``faults.FAULTS`` a severity drawn evenly from 0 to 1, s
 (hot idle, 1200 rpm, cruise, high revs, cold idle, cold at 2500) with the sound engine beside it,
 and asks ``pattern_reports`` what a person would see. Only faults severe enough to cause a
 complaint count. Prints shares with their binomial error; ``--write`` writes the table that
-``knowledge.rules.patterns`` takes its strengths from. Write it anew whenever profiles, faults or
-circuit change: ``tests/test_pattern_strengths.py`` tells.
+``knowledge.pressure.computed`` takes its strengths from. Write it again whenever profiles, faults or
+circuit change: ``tests/test_pattern_strengths.py`` fails then.
 """
 
 from __future__ import annotations
@@ -54,7 +54,7 @@ class Share:
 
     @property
     def error(self) -> float:
-        """Binomial standard error, never quite nought."""
+        """Binomial standard error, never quite zero."""
         p = (self.shown + 1) / (self.of + 2)
         return float(np.sqrt(p * (1 - p) / max(self.of, 1)))
 

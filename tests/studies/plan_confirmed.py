@@ -3,7 +3,7 @@
 For each confirmed case, given only the complaint: does a check that shows the confirmed cause stand
 among the first five of the plan, and how many minutes until it is done, beside the printed tables
 (row by row, each row by the check that shows its causes best). In the second run the plan is made
-anew after each check with what the case says was found there; what it does not say is not known.
+again after each check with what the case records there; what it does not record is unknown.
 """
 
 from __future__ import annotations
@@ -33,7 +33,7 @@ SHOWN = 0.2  #: a check shows a cause if such a sign is there so often
 
 
 def shows(table: SingleCauseModel, check: Inspection, causes: frozenset[str]) -> float:
-    """The chance that the check brings a sign that speaks for one of these causes only."""
+    """The chance that the check brings a finding that points to one of these causes only."""
     best = 0.0
     for number, cause in enumerate(table.causes):
         if cause not in causes:
@@ -90,8 +90,8 @@ def planned(one: Complaint) -> list[Inspection]:
     ]
 
 
-def made_anew(one: Complaint, most: int = 40) -> Iterator[Inspection]:
-    """The checks, the plan made anew after each with what the case says was found."""
+def made_again(one: Complaint, most: int = 40) -> Iterator[Inspection]:
+    """The checks, the plan made again after each with what the case records as found."""
     found = one.case.facts(Stage.OPENED).observations
     known, opened, done = set(one.known), frozenset[Access](), frozenset[Inspection]()
     answer = one.answer
@@ -161,8 +161,8 @@ def main() -> None:
     """Print the figures."""
     cases = [t for t in map(complaint_of, case_files()) if t is not None]
     lines = {t.name: planned(t) for t in cases}
-    anew = {t.name: list(made_anew(t)) for t in cases}
-    for title, orders in (("as first planned", lines), ("made anew", anew)):
+    again = {t.name: list(made_again(t)) for t in cases}
+    for title, orders in (("as first planned", lines), ("made again", again)):
         first = [bool(t.right & set(orders[t.name][:FIRST])) for t in cases]
         spent = [minutes_to(t, orders[t.name], strip_minutes(t)) for t in cases]
         print(

@@ -26,7 +26,7 @@ from knowledge.model import Finding, Kind, Stage
 from knowledge.work import Access, Inspection
 
 CONFIRMED = 0.9
-TOLD_IF_THERE, TOLD_IF_NOT = 0.7, 0.1  #: how readily a person speaks of a thing unasked
+REPORTED_IF_THERE, REPORTED_IF_NOT = 0.7, 0.1  #: how readily an owner reports a thing unasked
 _ABOUT = ("pressure", "gauge", "needle", "lamp")
 _BOOK = the_book()
 _COMPLAINTS = [f for f in _BOOK.findings.values() if f.kind is Kind.SEEN and f.stage is Stage.KNOWN]
@@ -102,7 +102,8 @@ def draw(rng: random.Random, factor: float = 1.0) -> ImaginedJob:
         reported = [
             (f, there[f.id])
             for f in _COMPLAINTS
-            if f.id in there and rng.random() < (TOLD_IF_THERE if there[f.id] else TOLD_IF_NOT)
+            if f.id in there
+            and rng.random() < (REPORTED_IF_THERE if there[f.id] else REPORTED_IF_NOT)
         ]
         if not any(seen and any(w in f.says + f.asks for w in _ABOUT) for f, seen in reported):
             continue

@@ -1,7 +1,7 @@
 """How many minutes this plan takes beside other orders; ``python -m tests.studies.plan_study [JOBS]``.
 
 Imagined jobs (``plan_jobs``), drawn once from the book and once from a book in which every prior,
-leak and strength is off by up to a factor of two. Orders: the plan made anew after each finding;
+leak and strength is off by up to a factor of two. Orders: the plan made again after each finding;
 each published troubleshooting table row by row (each row by the check that shows its causes best,
 then a full strip); cheapest first; likeliest first; full strip from outside in.
 """
@@ -30,7 +30,7 @@ PLAN, LIKELIEST, CHEAPEST, STRIP = "this plan", "likeliest first", "cheapest fir
 
 
 def planned(person: Mechanic) -> Iterator[Inspection]:
-    """The planner's choice, made anew after each check."""
+    """The planner's choice, made again after each check."""
     chooser = person.job.answer.planner.chooser(until=CONFIRMED)
     while True:
         plan_state = PlanState(

@@ -147,17 +147,17 @@ def posteriors_of_rates(
     touched = network.ancestors(set(answer.inference.evidence)) & network.prior.keys()
     variants = []
     for _, after in moves:
-        heard = dict(answer.inference.evidence)
+        evidence = dict(answer.inference.evidence)
         for cause in touched:
             own, old, new = (
-                heard.get(cause, Likelihood(1.0, 1.0)),
+                evidence.get(cause, Likelihood(1.0, 1.0)),
                 network.prior[cause],
                 after[cause],
             )
-            heard[cause] = Likelihood(
+            evidence[cause] = Likelihood(
                 own.if_absent * (1.0 - new) / (1.0 - old), own.if_present * new / old
             )
-        variants.append(heard)
+        variants.append(evidence)
     return [
         replace(found, marginal={**after, **_without(found.marginal, network, touched)})
         for found, (_, after) in zip(posteriors(network, variants), moves, strict=True)

@@ -179,7 +179,7 @@ class Oracle:
         return names
 
     def _assertion(self, rule: Statement, conclusion: Conclusion) -> str:
-        """Assert the conclusion by number; a derived finding also by name, so others hear it."""
+        """Assert the conclusion by number; a derived finding also by name, so that other rules match it."""
         match conclusion:
             case Link() | Shifted():
                 key: tuple[object, ...] = (rule.id, conclusion)
@@ -189,7 +189,7 @@ class Oracle:
             self._number[key] = len(self._said)
             self._said.append(key)
         number = self._number[key]
-        heard = ""
+        derived = ""
         if isinstance(conclusion, Derived):
-            heard = f"(assert (derived {conclusion.finding.id} {conclusion.state} {number}))"
-        return f"(assert (concluded {number})) {heard}"
+            derived = f"(assert (derived {conclusion.finding.id} {conclusion.state} {number}))"
+        return f"(assert (concluded {number})) {derived}"

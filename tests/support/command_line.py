@@ -41,7 +41,7 @@ def environment(**more: str) -> dict[str, str]:
 
 
 def run(*words: str | Path, answers: str = "", cwd: Path | None = None, **more: str) -> Done:
-    """A command in a process of its own, its streams piped."""
+    """Run a command in a process of its own, its streams piped."""
     done = subprocess.run(
         [sys.executable, "-m", "diagnose", *map(str, words)],
         input=answers.encode(),
@@ -55,7 +55,7 @@ def run(*words: str | Path, answers: str = "", cwd: Path | None = None, **more: 
 
 
 def call(*words: str | Path, answers: str | bytes = "") -> Done:
-    """A command in this process: the same road without the start of an interpreter."""
+    """Run a command in this process, without the start of an interpreter."""
     given = answers.encode() if isinstance(answers, str) else answers
     streams = [io.TextIOWrapper(io.BytesIO(b), "utf-8", newline="") for b in (given, b"", b"")]
     names = ("sys.stdin", "sys.stdout", "sys.stderr")

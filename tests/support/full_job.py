@@ -1,4 +1,4 @@
-"""One whole job in the commands a person types; ``python -m tests.support.full_job FILE`` writes it anew.
+"""One whole job in the commands a person types; ``python -m tests.support.full_job FILE`` writes it again.
 
 An invented harbour launch of the island boatyard, from the first flicker to the closed job. What
 it comes to is kept as ``cases/gannet.toml``; the test types everything again and compares.

@@ -1,4 +1,4 @@
-"""What the fuzzing shares: a clock on every input, a count of them, and spoilt real files.
+"""What the fuzzing shares: a clock on every input, a count of them, and corrupted real files.
 
 ``FUZZ_SEED`` in the environment gives another run; the number of the failing input is printed.
 """

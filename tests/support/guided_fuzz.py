@@ -21,7 +21,7 @@ def main() -> None:
         target.read(data)
 
     def line(data: bytes) -> None:
-        target.heard(data.decode("utf-8", "replace"))
+        target.read_line(data.decode("utf-8", "replace"))
 
     atheris.Setup([sys.argv[0], *sys.argv[2:]], {"case": case, "line": line}[sys.argv[1]])
     atheris.Fuzz()

@@ -121,7 +121,7 @@ def drawn(network: Network, rng: random.Random) -> dict[str, bool]:
 
 
 def restricted(network: Network, nodes: set[str]) -> Network:
-    """The part of the network that lies on or above these nodes."""
+    """The part of the network made of these nodes and their ancestors."""
     kept = network.ancestors(nodes)
     return Network(
         {n: p for n, p in network.prior.items() if n in kept},

@@ -3,7 +3,7 @@
     d/dx(H^3 dP/dx) + (D/L)^2 d/dz(H^3 dP/dz) = dH/dx,   H = 1 + eps cos(x)
 
 x the angle from the widest gap in the sense of rotation, z from the middle (0) to the edge (1),
-P in units of 6 mu omega (r/c)^2. P is nought at the edge and where the film begins, on the line
+P in units of 6 mu omega (r/c)^2. P is zero at the edge and where the film begins, on the line
 of the widest gap, and never negative (projected cavitation). The inequality is settled by the
 active set: solve on the cells that carry, drop those that pull, take back those that want to
 push, until nothing changes. The same operator without rotation gives what a hole or groove under
@@ -44,7 +44,7 @@ def solve(eps: float, ratio: float, around: int = 180, across: int = 24) -> Bear
         )
         / dx**2
     )
-    # z = 0, dz, .. 1 - dz; mirrored at the middle, nought at the edge
+    # z = 0, dz, .. 1 - dz; mirrored at the middle, zero at the edge
     over = (
         diags_array(
             [np.ones(across - 1), -2 * np.ones(across), np.ones(across - 1)], offsets=[-1, 0, 1]
@@ -78,7 +78,7 @@ def _read(
 ) -> tuple[float, float]:
     """Sommerfeld number 1/(6 pi I) and side flow pi (D/L)^2 J of the pressure field."""
     weights = np.full(p.shape[1], dz)
-    weights[0] = dz / 2  # trapezium: half a cell at the middle, nought at the edge
+    weights[0] = dz / 2  # trapezium: half a cell at the middle, zero at the edge
     load = abs((p @ weights * np.exp(1j * x)).sum() * dx)
     slope = (4 * p[:, -1] - p[:, -2]) / (2 * dz)  # second order, with P = 0 at the edge
     return 1 / (6 * pi * load), pi / ratio**2 * float((h3 * slope).sum() * dx)
