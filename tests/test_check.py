@@ -367,7 +367,7 @@ def test_a_sound_book_ends_in_0() -> None:
 @pytest.mark.usefixtures("quick")
 def test_a_broken_book_ends_in_1(monkeypatch: pytest.MonkeyPatch) -> None:
     broken = but("rules", SPUN, source=NO_TITLE).book
-    monkeypatch.setattr("diagnose.cli.checking.the_book", lambda: broken)
+    monkeypatch.setattr("knowledge.book.the_book", lambda: broken)
     done = call("check")
     assert done.code == 1
     assert "1 WRONG" in done.out

@@ -16,8 +16,8 @@ from typing import Any
 import pytest
 
 from diagnose.case.loading import load
-from diagnose.cli import reviewing_many
-from diagnose.output.documents.glance import UnreadDocument
+from diagnose.output.documents import folder as folder_documents
+from diagnose.output.documents.glance import Glance, unread_document
 from tests.support.command_line import ROOT, Done, call, environment, in_eighty_columns
 
 NAMES = ("petrel", "dunlin", "gannet", "winch")
@@ -92,7 +92,7 @@ def test_a_fault_of_ours_ends_one_case_only(folder: Path, monkeypatch: pytest.Mo
             raise ZeroDivisionError("x / 0")
         return whole(path, *more)
 
-    monkeypatch.setattr(reviewing_many, "load", broken)
+    monkeypatch.setattr(folder_documents, "load", broken)
     done = call("review", folder)
     assert done.code == 65
     assert len(done.out.splitlines()) == 3
@@ -170,12 +170,13 @@ def test_no_more_is_worked_out_than_is_asked_for(monkeypatch: pytest.MonkeyPatch
     """The cases come one by one: ten thousand need no more memory than one."""
     seen: list[Path] = []
 
-    def glance(path: Path, check: bool) -> UnreadDocument:
+    def review(path: Path, check: bool) -> Glance:
         seen.append(path)
-        return UnreadDocument(case=str(path), faults=(), first_fault="")
+        return unread_document(path, ["left out"])
 
-    monkeypatch.setattr(reviewing_many, "at_a_glance", glance)
-    found = reviewing_many.glances([Path(str(i)) for i in range(10_000)], False, 1)
+    monkeypatch.setattr(folder_documents, "review_file", review)
+    paths = [Path(str(i)) for i in range(10_000)]
+    found = folder_documents.review_files(paths, check=False, jobs=1)
     for _ in range(3):
         next(found)
     assert seen == [Path("0"), Path("1"), Path("2")]
@@ -241,7 +242,7 @@ def test_progress_is_for_a_terminal(
     folder: Path, terminal: bool, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """How far it is, where standard error is a terminal and the lines go elsewhere."""
-    quick = "from diagnose.cli import reviewing_many as r; r.PATIENCE = r.BEAT = 0.0\n"
+    quick = "from diagnose.cli import progress as p; p.COUNT_AFTER = p.COUNT_EVERY = 0.0\n"
     run = f"{quick}from diagnose.cli.app import main; main(['review', {str(folder)!r}])"
     ours, theirs = pty.openpty() if terminal else os.pipe()
     with subprocess.Popen(

@@ -2,14 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from diagnose.cli import printing
 from diagnose.cli.options import AsJson, CaseFile
 
+if TYPE_CHECKING:
+    from diagnose.inference.chaining import Facts
+
+USUAL_HITS = 8  #: shown where no number is asked for
 PICTURE = "svg"  #: the format of ``graph`` that is drawn
 
 
@@ -35,9 +40,21 @@ def lookup(
     ] = "",
 ) -> None:
     """Find what the book calls something you know by another word, or list what it holds."""
-    from diagnose.cli.looking import show_lookup
+    from diagnose.entry.words import parse_kind
+    from diagnose.errors import UsageError
+    from diagnose.lookup.finder import KINDS
 
-    show_lookup(" ".join(words or []), json, most, kind)
+    text = " ".join(words or [])
+    wanted = parse_kind(kind) if kind else ""
+    if text.strip():
+        _print_hits(text, wanted, most or USUAL_HITS, json)
+    elif wanted:
+        _print_list(wanted, most, json)
+    else:
+        raise UsageError(
+            "nothing to look up; write for instance: diagnose lookup needle dances, "
+            f"or to list all of a kind --kind {', '.join(KINDS)}"
+        )
 
 
 def show(
@@ -48,9 +65,18 @@ def show(
     json: AsJson = False,
 ) -> None:
     """Everything the book says of one word: a cause, finding, inspection, task, part, rule ..."""
-    from diagnose.cli.looking import show_word
+    from diagnose.entry.words import words_of_id
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.lookup import show_document
+    from diagnose.output.text import lookup as text
+    from knowledge.book import the_book
 
-    show_word(word, json)
+    book = the_book()
+    document = show_document(words_of_id(word, book), book)
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(text.show(document))
 
 
 def check(
@@ -69,9 +95,21 @@ def check(
 
     Exit 1 where something is wrong. Every rule runs on its examples: half a minute.
     """
-    from diagnose.cli.checking import show_check
+    from diagnose.bookcheck.everything import everything
+    from diagnose.bookcheck.shapes import Whole
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.check import check_document
+    from diagnose.output.text.check import check as check_text
+    from knowledge.book import the_book
 
-    show_check(cases or [], all, json)
+    facts = {str(path): facts for folder in cases or () for path, facts in _facts_of(folder)}
+    document = check_document(everything(Whole(the_book()), facts))
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(check_text(document, all))
+    if document.faults:
+        raise typer.Exit(1)
 
 
 def graph(
@@ -111,3 +149,55 @@ def graph(
         printing.answer(text, end="")
     else:
         printing.write_file(Path(out), text, case)
+
+
+def _print_hits(text: str, kind: str, most: int, json: bool) -> None:
+    """Print the words that fit ``text``. Raises UsageError where there are none."""
+    from diagnose.entry.words import no_hits
+    from diagnose.lookup.finder import KINDS, Finder
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.lookup import hits_document
+    from diagnose.output.text import lookup as render
+    from knowledge.book import the_book
+
+    kinds = (KINDS[kind][0],) if kind else ()
+    found = Finder(the_book()).find(text, kinds, most)
+    document = hits_document(found)
+    if json:
+        printing.data(as_json(document))
+    if not found:
+        raise no_hits(text, kind)
+    if not json:
+        printing.answer(render.hits(document))
+
+
+def _print_list(kind: str, most: int | None, json: bool) -> None:
+    """Print every word of a kind."""
+    from diagnose.lookup.finder import words_of
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.lookup import list_document
+    from diagnose.output.text import lookup as render
+    from knowledge.book import the_book
+
+    document = list_document(kind, words_of(the_book(), kind)[:most])
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(render.listed(document))
+
+
+def _facts_of(folder: Path) -> Iterator[tuple[Path, Facts]]:
+    """The facts of every case of a folder; files that cannot be read are left out, with a remark.
+
+    Raises NoCaseError where there is no such folder.
+    """
+    from diagnose.case.loading import load
+    from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError
+    from diagnose.output.documents.folder import toml_files
+    from knowledge.book import the_book
+
+    for path in toml_files(folder):
+        try:
+            yield path, load(path, the_book()).facts()
+        except (BadCaseError, NoCaseError, OutOfScopeError) as bad:
+            printing.remark_lines(f"left out: {str(bad).splitlines()[0]}")

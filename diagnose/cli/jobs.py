@@ -61,6 +61,17 @@ def history(
 
     Shows what learning from them would change. The book stays as it is.
     """
-    from diagnose.cli.with_history import show_history
+    from diagnose.history.learning import learned_from
+    from diagnose.history.shop import read_shop
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.history import history_document
+    from diagnose.output.text.history import history as history_text
+    from knowledge.book import the_book
 
-    show_history(folder, planned, json)
+    book = the_book()
+    shop = read_shop(folder, book, planned)
+    document = history_document(shop, learned_from(shop.counted(), book), book)
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(history_text(document))

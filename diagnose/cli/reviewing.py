@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import os
 from pathlib import Path
 from typing import Annotated
@@ -64,9 +65,7 @@ def review(
     if os.path.isdir(case):  # without the permissions that Path.is_dir needs
         if with_history:
             raise UsageError("with-history: reviews one case at a time; name a case file")
-        from diagnose.cli.reviewing_many import show_many
-
-        return show_many(case, json, check, jobs)
+        return _review_folder(case, print_json=json, check=check, jobs=jobs)
     book = the_book()
     loaded = load(case, book)
     shop = remembered(with_history, book, case, "review")
@@ -79,6 +78,55 @@ def review(
     faults = failures(answer) if check else []
     printing.remark_lines(*(f"{named(case)}: {fault}" for fault in faults))
     if faults:
+        raise typer.Exit(1)
+
+
+def _review_folder(folder: Path, *, print_json: bool, check: bool, jobs: int) -> None:
+    """Print a line, or with ``print_json`` a JSON object in a line, for each case in the folder.
+
+    A file that is no case gets a remark on stderr and the rest goes on; then exit as for a bad
+    case. With ``check`` exit 1 where a case that has an [expect] has another result, or none has
+    one.
+    """
+    from json import dumps
+
+    from diagnose.case.loading import named
+    from diagnose.cli.progress import counting
+    from diagnose.errors import BadCaseError
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.folder import case_files, review_files
+    from diagnose.output.documents.glance import GlanceDocument, UnreadDocument
+    from diagnose.output.lines import columns
+    from diagnose.output.text.glance import line, summary
+
+    paths = case_files(folder)
+    longest = max(columns(path.name) for path in paths)
+    reviewed = stops = unread = checked = missed = 0
+    results = contextlib.closing(review_files(paths, check=check, jobs=jobs))
+    with counting(len(paths)) as count_one, results as documents:
+        for path, document in zip(paths, documents, strict=True):
+            count_one()
+            match document:
+                case UnreadDocument():
+                    unread += 1
+                    printing.remark_lines(document.first_fault)
+                case GlanceDocument():
+                    reviewed += 1
+                    stops += not document.may_run
+                    checked += document.unmet is not None
+                    missed += bool(document.unmet)
+            if print_json:
+                printing.answer(dumps(as_json(document)))
+            elif isinstance(document, GlanceDocument):
+                printing.answer(line(document, path.name, longest))
+            if isinstance(document, GlanceDocument):
+                printing.remark_lines(*(f"{named(path)}: {f}" for f in document.unmet or ()))
+    if check and not checked:
+        printing.remark_lines(f"{named(folder)}: no case here has an [expect]")
+    printing.remark(summary(reviewed, stops, unread, missed if check else None, checked), 0, 2)
+    if unread:
+        raise typer.Exit(BadCaseError.code)
+    if check and (missed or not checked):
         raise typer.Exit(1)
 
 

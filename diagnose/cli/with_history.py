@@ -1,4 +1,4 @@
-"""``history``, and ``--with-history`` of the commands that take it: the shop's closed jobs."""
+"""``--with-history`` of the commands that take it: a folder's closed jobs."""
 
 from __future__ import annotations
 
@@ -8,28 +8,11 @@ from pathlib import Path
 from typing import Any
 
 from diagnose.case.loading import named
-from diagnose.cli import printing
 from diagnose.errors import UsageError
 from diagnose.output.as_json import as_json
 from diagnose.output.documents.shop_note import ShopNote
 from diagnose.output.lines import as_typed, wrapped
-from knowledge.book import Book, the_book
-
-
-def show_history(folder: Path, planned: bool, json: bool) -> None:
-    """Print what the folder's closed jobs were, and what they teach."""
-    from diagnose.history.learning import learned_from
-    from diagnose.history.shop import read_shop
-    from diagnose.output.documents.history import history_document
-    from diagnose.output.text.history import history
-
-    book = the_book()
-    shop = read_shop(folder, book, planned)
-    document = history_document(shop, learned_from(shop.counted(), book), book)
-    if json:
-        printing.data(as_json(document))
-    else:
-        printing.answer(history(document))
+from knowledge.book import Book
 
 
 @dataclass(frozen=True)
