@@ -81,8 +81,8 @@ def review_document(
 ) -> ReviewDocument:
     """Build the document of a case's review.
 
-    ``path``: the case file as typed; ``for_json``: with the outcomes of a check nobody needs any
-    more, and without the sentence on missing pressure, for which the oil circuit is solved.
+    ``path``: the case file as typed; ``for_json``: with the outcomes of the next check even where
+    the cause is nearly certain, and without ``still_missing``, which takes the oil circuit.
     """
     case, reasons, inference = diagnosis.case, diagnosis.reasons, diagnosis.inference
     return ReviewDocument(

@@ -1,0 +1,85 @@
+"""Documents hold plain values, not results of reasoning, so that a renderer has nothing to compute."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import fields, is_dataclass
+from enum import Enum
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from diagnose.case.loading import load
+from diagnose.circuit.budget import budget
+from diagnose.circuit.forecast import forecast
+from diagnose.circuit.settings import setting
+from diagnose.circuit.survey import survey
+from diagnose.diagnosis import Diagnosis
+from diagnose.output.documents.budget import budget_document
+from diagnose.output.documents.cause_graph import leading_causes_graph
+from diagnose.output.documents.forecast import forecast_document
+from diagnose.output.documents.report import report_document
+from diagnose.output.documents.review import review_document
+from diagnose.output.documents.survey import survey_document
+from diagnose.planning.choosing import SURE
+from diagnose.signoff.sheet import Signoff
+from diagnose.teardown.plan import Plan, Wishes
+from knowledge.book import the_book
+from tests.support.command_line import ROOT
+
+BOOK = the_book()
+PLAIN = {str, int, float, bool, type(None)}
+#: plain values from below that documents show as they are
+SHARED = {"Band", "Likelihood", "ReliefCost", "RepairWarning"}
+
+
+def strays(value: Any, where: str) -> Iterator[str]:
+    """Return the place and type of all that is no plain value, in a document and below it."""
+    if is_dataclass(value):
+        kind = type(value)
+        if not kind.__module__.startswith("diagnose.output.") and kind.__name__ not in SHARED:
+            yield f"{where}: {kind.__name__}"
+        for each in fields(value):
+            yield from strays(getattr(value, each.name), f"{where}.{each.name}")
+    elif isinstance(value, tuple | list):
+        for i, each in enumerate(value):
+            yield from strays(each, f"{where}[{i}]")
+    elif isinstance(value, Mapping):
+        for key, each in value.items():
+            yield from strays(key, f"{where} key")
+            yield from strays(each, f"{where}[{key!r}]")
+    elif not isinstance(value, Enum) and type(value) not in PLAIN:
+        yield f"{where}: {type(value).__name__}"
+
+
+@cache
+def documents(name: str) -> dict[str, object]:
+    """Return the documents of a case that has readings, measured values and an end."""
+    case = load(ROOT / "cases" / f"{name}.toml", BOOK)
+    diagnosis = Diagnosis(BOOK, case)
+    plan = Plan(diagnosis, Wishes(until=SURE))
+    changes = [setting("main_clearance=0.0025 in"), setting("relief_setting=60 psi")]
+    return {
+        "review": review_document(diagnosis, "case.toml", for_json=True),
+        "survey": survey_document(survey(case, BOOK), case),
+        "budget": budget_document(budget(case, BOOK), case),
+        "forecast": forecast_document(forecast(case, BOOK, changes)),
+        "graph": leading_causes_graph(diagnosis),
+        "report": report_document(plan, Signoff(diagnosis, SURE)),
+    }
+
+
+@pytest.mark.parametrize("command", ["review", "survey", "budget", "forecast", "graph", "report"])
+@pytest.mark.parametrize("name", ["gannet", "tern"])
+def test_a_document_holds_plain_values(command: str, name: str) -> None:
+    """Strings, numbers, tuples, mappings and nested documents; neither arrays nor results."""
+    assert not list(strays(documents(name)[command], command))
+
+
+def test_a_result_in_a_document_is_found() -> None:
+    """The walk above sees what it looks for, also below tuples and mappings."""
+    diagnosis = Diagnosis(BOOK, load(ROOT / "cases" / "gannet.toml", BOOK))
+    assert list(strays((1, {"a": [diagnosis.case.job]}), "top")) != []
+    assert list(strays(Path("case.toml"), "top")) == ["top: PosixPath"]
