@@ -1,4 +1,4 @@
-"""A figure that is not known exactly: its mean and the range nine plausible engines in ten keep.
+"""An uncertain figure: its mean and the range of nine plausible engines in ten.
 
 Imported by ``circuit``, ``signoff`` and ``output``.
 """
@@ -16,7 +16,7 @@ LOW, HIGH = 5.0, 95.0  #: percentiles
 
 @dataclass(frozen=True, slots=True)
 class Band:
-    """Mean and the middle nine tenths; means add up, so shares do."""
+    """Mean and the range of the middle 90 %; means add up, so shares do."""
 
     low: float
     mean: float

@@ -1,7 +1,7 @@
-"""Fair shares of a joint effect: Shapley values, which no order of the findings can change.
+"""Shapley values: shares of a joint effect that do not depend on the order of the findings.
 
-Imported by ``budget``. Knows no word of the trade: a game is an array with one entry a coalition,
-coalition ``k`` holding player ``i`` where bit ``i`` of ``k`` is set.
+Imported by ``budget``. A game is an array with one entry for each coalition;
+coalition ``k`` has player ``i`` where bit ``i`` of ``k`` is set.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 
 from diagnose.hydraulics.ranges import FloatArray
 
-MOST_EXACT = 10  #: players up to which every coalition is worked out
+MOST_EXACT = 10  #: players up to which every coalition is computed
 
 
 def coalitions(players: int) -> NDArray[np.bool_]:
@@ -58,7 +58,7 @@ def shapley(worth: FloatArray) -> FloatArray:
 
 def walks(players: int, count: int, rng: np.random.Generator) -> NDArray[np.bool_]:
     """Random orders of joining, each with its reverse, as coalitions: ``(2*count, players+1,
-    players)``, from nobody to all. For games too large to work out whole."""
+    players)``, from nobody to all. For games too large to compute whole."""
     orders = np.array([rng.permutation(players) for _ in range(count)])
     orders = np.concatenate([orders, orders[:, ::-1]])
     place = np.argsort(orders, axis=1)

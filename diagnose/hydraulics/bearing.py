@@ -1,7 +1,7 @@
-"""A journal bearing: what it leaks, how it rubs, how much it heats its oil.
+"""A journal bearing: its leakage, its drag, the heating of its oil.
 
-Side flow is the part the turning journal drags out and throws over the edge plus the part the
-gallery pushes through. Every clearance here is radial; lengths in m, ``eps`` is eccentricity over
+Side flow is what the turning journal carries over the edges plus what the gallery pressure pushes
+through. Every clearance here is radial; lengths in m, ``eps`` is eccentricity over
 radial clearance, ``omega`` in rad/s, ``speed`` in rev/s. Charts of loaded bearings are in
 ``raimondi_boyd``.
 """

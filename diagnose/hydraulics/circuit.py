@@ -18,14 +18,14 @@ from diagnose.hydraulics.network import STEP, Network, network_of
 from diagnose.hydraulics.ranges import FloatArray, Floats
 from diagnose.hydraulics.roots import falling_root
 
-NOUGHT = 25.0  #: e^-25 of what a starved engine wants is no oil at all
+NO_FLOW = 25.0  #: a flow of e^-25 of the demand counts as none
 
 Flags: TypeAlias = bool | NDArray[np.bool_]
 
 
 @dataclass(frozen=True, slots=True)
 class Flows:
-    """Where the oil goes [m3/s]; what the pump displaces is not all oil if it fills badly."""
+    """Flows [m3/s]; what the pump displaces is not all oil if it does not fill."""
 
     theoretical: Floats
     slip: Floats
@@ -41,7 +41,7 @@ class Flows:
 
     @property
     def engine(self) -> Floats:
-        """All that goes through the gallery."""
+        """Sum of the flows fed by the gallery."""
         pushed = self.mains + self.rods + self.cams + self.lifters + self.jets
         return pushed + self.other + self.open_orifice + self.hydrodynamic
 
@@ -57,7 +57,7 @@ class State:
     fill_share: Floats  #: of its displacement the pump fills [1]
     air_share: Floats  #: of what enters the pump [1]
     flows: Flows
-    imbalance: Floats  #: supply less demand, nought but for rounding [m3/s]
+    imbalance: Floats  #: supply less demand, zero but for rounding [m3/s]
     starved: Flags  #: no pressure, and less oil than the turning bearings would take
     cavitating: Flags  #: the pump does not fill
 
@@ -70,7 +70,7 @@ def solve(engine: Engine, rpm: Floats, oil_temperature: Floats) -> State:
     ``V n fill(p_in) air(p_in, p_pump) - slip(p_pump) - relief(p_pump) = sum of leaks(p)``,
 
     with ``p_pump = p + filter + passage`` and ``p_in`` what lift, gap, screen and tube leave.
-    ``rpm`` of the crank [rev/min], above nought; ``oil_temperature`` [K], also of the sump.
+    ``rpm`` of the crank [rev/min], above zero; ``oil_temperature`` [K], also of the sump.
     Engine fields, ``rpm`` and ``oil_temperature`` broadcast: shape the engines ``(n, 1, 1)``,
     the speeds ``(m, 1)``, the temperatures ``(k,)`` for all at once.
 
@@ -111,7 +111,7 @@ def _bracket(network: Network) -> tuple[FloatArray, FloatArray]:
     conductance = network.mains + network.cams + network.lifters + network.other + network.slip
     top = np.log1p(network.theoretical / conductance / STEP)
     shape = np.broadcast_shapes(np.shape(top), np.shape(network.at(np.asarray(top))["surplus"]))
-    return np.full(shape, -NOUGHT), np.broadcast_to(top, shape)
+    return np.full(shape, -NO_FLOW), np.broadcast_to(top, shape)
 
 
 def _state(engine: Engine, root: FloatArray, found: dict[str, Any]) -> State:

@@ -1,4 +1,4 @@
-"""Two kinds of clearance that must never be mixed up: on the diameter and on the radius.
+"""Clearance on the diameter and on the radius, as two types.
 
 The workshop measures on the diameter, every film formula takes the radius; leakage goes as the
 cube, so a mix-up is a factor 8. A film formula takes a ``RadialClearance``; a plain float or a

@@ -1,4 +1,4 @@
-"""One engine's lubrication circuit as numbers: every bearing, gap, spring and tube.
+"""Parameters of one engine's lubrication circuit: every bearing, gap, spring and tube.
 
 All SI; every field may be an array that
 broadcasts with the others and with engine speed and oil temperature. Change one with
@@ -156,7 +156,7 @@ def reclearanced(
     cams: Floats | None = None,
     lifters: Floats | None = None,
 ) -> Engine:
-    """The engine with other clearances in all bearings of a kind, on the diameter [m].
+    """Return the engine with other clearances in all bearings of a kind, on the diameter [m].
 
     >>> worn = reclearanced(SET_A, rods=0.0035 * INCH)
     >>> worn.rods[0].clearance_diametral > worn.mains[0].clearance_diametral
@@ -186,7 +186,7 @@ def sample_v8(
     film_rise: Floats,
     pump_gap: Floats,
 ) -> Engine:
-    """A typical wet-sump V8 that is no engine in particular.
+    """Return a typical wet-sump V8, no engine in particular.
 
     ``clearance`` of mains and rods on the diameter [m], their ``eccentricity`` [1], ``main_share``
     and ``rod_share`` the orbit averages of groove and hole feed [1], ``film_rise`` [K],

@@ -1,4 +1,4 @@
-"""Leaks that are no bearings: round a plunger, through a hole, along a slot.
+"""Leaks other than bearings: round a plunger, through a hole, along a slot.
 
 Lifters, valve stems, jets, a missing plug; ``pump`` and ``suction`` use the slots too.
 All flows are odd functions of the pressure.
@@ -103,7 +103,7 @@ def orifice_flow(
     one, Q = p d^3/(24 mu). They are equal at a Reynolds number of 38 Cd^2, about 14, and at
     1000 the second takes 1 % off the flow. No steep start at p = 0, which a solver needs.
 
-    p: across the hole [Pa]; rho: [kg/m3]; mu: [Pa·s]; area: A [m2], nought for no hole;
+    p: across the hole [Pa]; rho: [kg/m3]; mu: [Pa·s]; area: A [m2], zero for no hole;
     cd: discharge coefficient [1], 0.60-0.65 sharp, 0.8 short tube.
 
     Oil at freezing, 70 times as thick, runs from a missing plug nearly as fast as hot oil does,

@@ -1,4 +1,4 @@
-"""An engine at a speed and a temperature, as conductances, and what follows from one pressure.
+"""An engine at a speed and a temperature as conductances, and its flows at one pressure.
 
 Imported by ``circuit``, which finds the pressure. What does not depend on it is computed once.
 """
@@ -121,7 +121,7 @@ class Network:
         )
 
     def at(self, unknown: FloatArray) -> dict[str, Any]:
-        """Everything that follows from the unknown: ``log(1 + p/STEP)``, and below nought the
+        """Return everything that follows from the unknown: ``log(1 + p/STEP)``, and below zero the
         logarithm of the share reached of the flow wanted at ``p = 0``."""
         p = STEP * np.expm1(np.maximum(unknown, 0.0))
         reached = np.exp(np.minimum(unknown, 0.0))
@@ -208,7 +208,7 @@ def _slip(e: Engine, mu: Floats) -> Floats:
 
 
 def _thrown(group: Main | Rod | Cam, omega: Floats) -> Floats:
-    """What the turning journals throw out whatever the pressure [m3/s]."""
+    """Flow carried out by the turning journals, whatever the pressure [m3/s]."""
     length = 2 * group.land if isinstance(group, Main) else group.length
     one = bearing.side_flow_short(
         group.eccentricity, radial_of(group.clearance_diametral), group.diameter / 2, length, omega

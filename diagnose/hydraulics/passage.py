@@ -1,4 +1,4 @@
-"""What oil loses, and gains, on its way: pipes, fittings, the filter, drillings that turn.
+"""Pressure lost and gained on the way: pipes, fittings, the filter, turning drillings.
 
 Imported by ``suction`` and ``network``. Low-shear viscosity throughout: a passage does not shear
 the oil hard enough to thin it.
@@ -55,7 +55,7 @@ def excess_over_laminar(reynolds_number: Floats) -> Floats:
 def friction_factor(reynolds_number: Floats) -> Floats:
     """Darcy friction factor of a smooth round pipe, ``64/Re`` then ``0.316 Re^-1/4`` [1].
 
-    ``reynolds_number`` above nought; good to about 1e5.
+    ``reynolds_number`` above zero; good to about 1e5.
 
     >>> round(float(friction_factor(640.0)), 3), round(float(friction_factor(1e4)), 4)
     (0.1, 0.0316)

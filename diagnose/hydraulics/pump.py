@@ -1,4 +1,4 @@
-"""The oil pump: what it displaces, what slips back, how well it fills, what it takes to turn.
+"""The oil pump: displacement, slip, filling, torque and power.
 
 Imported by ``network`` and ``circuit``. A positive-displacement pump makes flow; the engine makes
 pressure.
@@ -90,7 +90,7 @@ def slip_tip(
     ``dp`` over the pump [Pa], ``mu`` [Pa·s], ``tip_clearance`` ``h`` between tip and body (one
     gap, so the radial one) [m], ``gear_length`` ``b`` [m], ``land`` the effective length of all
     sealing tips in series [m], ``paths`` gears beside each other [1], ``tip_speed`` ``u`` [m/s].
-    Never below nought: dragged along, the teeth carry oil forward, which displacement counts.
+    Never below zero: dragged along, the teeth carry oil forward, which displacement counts.
     Laminar, clearance far below land.
 
     Twice the gap slips eight times as much:

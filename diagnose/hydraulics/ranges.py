@@ -14,7 +14,7 @@ Floats: TypeAlias = float | FloatArray
 def refuse_outside(
     name: str, value: Any, low: float, high: float, unit: str = "", *, open_low: bool = False
 ) -> None:
-    """Raises ValueError naming the range unless every element of ``value`` lies in it.
+    """Raise ValueError, naming the range, unless every element of ``value`` lies in it.
 
     >>> refuse_outside("eccentricity ratio", 0.6, 0.0, 1.0)
     >>> refuse_outside("eccentricity ratio", np.array([0.6, 1.2]), 0.0, 1.0)
@@ -36,7 +36,7 @@ def refuse_outside(
 
 
 def refuse_unless_positive(unit: str = "", **values: Any) -> None:
-    """Raises ValueError naming the first of ``values`` that is not above nought everywhere.
+    """Raise ValueError, naming the first of ``values`` that is not above zero everywhere.
 
     >>> refuse_unless_positive("Pa·s", mu=0.0)
     Traceback (most recent call last):

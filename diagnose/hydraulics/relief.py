@@ -1,7 +1,7 @@
-"""The relief valve: when it cracks, how far it lifts, what it lets go.
+"""The relief valve: its cracking pressure, lift and flow.
 
-Imported by ``network`` and ``circuit``. It only caps pressure: below its cracking pressure a weak
-spring takes nothing, unless the valve does not sit.
+Imported by ``network`` and ``circuit``. It only limits pressure: below its cracking
+pressure it passes nothing, unless it does not seat.
 """
 
 from __future__ import annotations
@@ -64,7 +64,7 @@ def lift(
     stuck_lift: Floats = 0.0,
     travel: Floats = np.inf,
 ) -> Floats:
-    """How far the valve stands open, ``x = A (p - p_crack)/k`` from nought to its stop [m].
+    """How far the valve stands open, ``x = A (p - p_crack)/k`` from zero to its stop [m].
 
     ``p`` and ``crack`` [Pa], ``area`` [m2], ``rate`` [N/m], ``travel`` to the stop [m].
     ``stuck_lift`` [m]: the plunger stands this far open with no pressure on it, so its spring,
@@ -123,7 +123,7 @@ def relief_flow(
     seat_leak: Floats = 0.0,
     travel: Floats = np.inf,
 ) -> Floats:
-    """Oil a plunger relief valve lets go, ``Q = Cd (w x + A_leak) sqrt(2 p / rho)`` [m3/s].
+    """Flow through a plunger relief valve, ``Q = Cd (w x + A_leak) sqrt(2 p / rho)`` [m3/s].
 
     ``p`` before the valve [Pa], ``port_width`` ``w`` [m], ``rho`` [kg/m3], ``mu`` [Pa·s] (thick
     oil needs more lift for the same flow, so cold pressure stands above the hot), ``cd`` [1],

@@ -18,7 +18,7 @@ TOLERANCE = 1e-11
 def falling_root(
     f: Callable[[FloatArray], FloatArray], low: FloatArray, high: FloatArray
 ) -> FloatArray:
-    """The ``x`` between ``low`` and ``high`` where the falling ``f`` crosses nought.
+    """The ``x`` between ``low`` and ``high`` where the falling ``f`` crosses zero.
 
     Chandrupatla's method on arrays: inverse quadratic steps where they are safe, halving where
     they are not, the bracket always kept. An end is returned where ``f`` does not change sign.

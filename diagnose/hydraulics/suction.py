@@ -1,4 +1,4 @@
-"""From the sump to the pump: lift, screen, tube, the gap under the pickup, and air let in.
+"""Suction side: lift, screen, tube, the gap under the pickup, and air drawn in.
 
 Imported by ``network``. What is lost here cannot be seen on the gauge until the pump no longer
 fills; then pressure falls with engine speed. Pressures at the pump inlet are absolute.
@@ -102,7 +102,7 @@ def inlet_pressure(
     restrictions: Floats = 0.0,
     crankcase: Floats = 101325.0,
 ) -> Floats:
-    """Absolute pressure at the pump inlet, never below nought [Pa].
+    """Absolute pressure at the pump inlet, never below zero [Pa].
 
     ``p_in = p_case - rho g h - dp_restrictions - dp_tube - (1 + sum K) rho v^2/2``.
     ``q`` drawn from the sump [m3/s], ``mu`` [Pa·s], ``rho`` [kg/m3], ``tube_diameter`` and

@@ -1,4 +1,4 @@
-"""Viscosity index: how little an oil thins from 40 to 100 °C, and the 40 °C value it implies.
+"""Viscosity index of an oil, and the viscosity at 40 °C it implies.
 
 The reference oils' L (index 0) and H (index 100) are quadratics in the viscosity at 100 °C,
 range by range, as ASTM D2270 gives them for computer use. The coefficients here are from memory;
@@ -74,7 +74,7 @@ def viscosity_index(kv40: Floats, kv100: Floats) -> Floats:
 
 
 def kv40_from_vi(kv100: Floats, vi: Floats) -> Floats:
-    """Viscosity at 40 °C [m2/s] of an oil of which the index is known: D2270 turned round.
+    """Viscosity at 40 °C [m2/s] of an oil from its index: the inverse of D2270.
 
     U = L - VI (L - H)/100 up to 100; above, U = H / Y^N with N = log10(1 + 0.00715 (VI - 100)).
 

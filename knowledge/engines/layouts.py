@@ -1,4 +1,4 @@
-"""Common ways of arranging an engine: what each has and lacks, so that no cause is guessed.
+"""Common arrangements of an engine: what each has and lacks.
 
 What a layout leaves out stays unknown; what the case states takes precedence.
 """
