@@ -21,9 +21,7 @@ from diagnose.bookcheck.shapes import Result, Whole
 from diagnose.bookcheck.sources import sources
 from diagnose.inference.chaining import Facts, Observation, infer
 from knowledge import contents
-from knowledge.access import OPENINGS
 from knowledge.book import the_book
-from knowledge.cautions import CAUTIONS
 from knowledge.engines import features
 from knowledge.engines.profiles import Profile
 from knowledge.model import (
@@ -40,7 +38,7 @@ from knowledge.model import (
 )
 from knowledge.rule_api import LinkGroup, Rule
 from knowledge.units import DIMENSIONS
-from knowledge.work import Access, Caution, Inspection, Layout, Part, Task
+from knowledge.work import Inspection, Layout, Part, Task
 
 BOOK = the_book()
 
@@ -222,20 +220,6 @@ def test_every_measure_is_taken_somewhere() -> None:
     for measure in BOOK.measures.values():
         assert measure.dimension in DIMENSIONS
         assert measure.plausible[0] < measure.plausible[1]
-
-
-def test_steps_that_can_hurt_carry_their_caution() -> None:
-    """Springs, hot oil, running engines and pressure each carry their caution."""
-    for inspection in BOOK.inspections.values():
-        text = " ".join(inspection.steps).lower()
-        if inspection.needs_running:
-            assert Caution.ROTATING in inspection.cautions, inspection.id
-        if inspection.access in (Access.RELIEF_CAP_OFF, Access.PUMP_RELIEF_OUT):
-            way = OPENINGS[inspection.access].cautions
-            assert Caution.SPRING in (*inspection.cautions, *way), inspection.id
-        if "solvent" in text:
-            assert Caution.SOLVENT in inspection.cautions, inspection.id
-    assert set(CAUTIONS) == set(Caution)
 
 
 def test_no_rule_negates_what_is_known() -> None:

@@ -106,8 +106,16 @@ def test_not_closed_where_much_is_missing_and_closed_where_not() -> None:
     explained = 32 - drawn.accounts[0].explained.mean / PSI
     full = a_case(WORN, (f"700 rpm, 95 C, {explained:.0f} psi",))
     drawn = budget(full, BOOK)
+    assert drawn.unexplained is not None
+    assert abs(drawn.unexplained[1].mean) < 2 * PSI, "what was found is what is missing"
     assert drawn.accounts[0].closed is not False
-    assert "not closed" not in still_missing(drawn, full)
+    said = still_missing(drawn, full)
+    assert said.startswith("What was found explains")
+    assert ": not closed" not in said
+    more = a_case(WORN, (f"700 rpm, 95 C, {explained + 8:.0f} psi",))
+    drawn = budget(more, BOOK)
+    assert drawn.accounts[0].closed is True, "less is missing than was found"
+    assert still_missing(drawn, more) == "What was found explains the pressure missing at hot idle."
 
 
 def test_a_wide_bearing_explains_more_than_a_tight_one() -> None:

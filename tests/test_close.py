@@ -118,3 +118,8 @@ def test_a_closed_job_is_closed_again_only_with_a_reason(tmp_path: Path) -> None
         "close", case, "--how", "seen", "--cause", "pickup_tube_loose", "--reason", "came back"
     )
     assert again.code == 0, again.err
+    closed = load(case, BOOK).closed
+    assert closed is not None
+    assert closed.entry.no > 117
+    assert closed.entry.reason.startswith("came back")
+    assert case.read_bytes().startswith(before)

@@ -20,7 +20,7 @@ FINDER = Finder(BOOK)
 FIRST = 3  #: a right answer must be among so many
 #: found in the first three before lookup was mended for the first list, and never for the second
 BEFORE = {"phrasing": 89, "kept_back": 28}
-AT_LEAST = {"phrasing": 95, "kept_back": 30}
+AT_LEAST = {"phrasing": 98, "kept_back": 33}  #: as many as are found today
 
 
 def found(phrasing: dict[str, Any]) -> bool:

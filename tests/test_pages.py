@@ -19,7 +19,7 @@ from hypothesis import strategies as st
 from diagnose.case.schema import LONGEST
 from diagnose.errors import clean
 from tests.support.command_line import Done, call, run
-from tests.support.complaints import CASES, JOBS, path_of
+from tests.support.complaints import CASES, JOBS, path_of, plan
 
 EVERY = sorted(CASES.glob("*.toml"))
 MOST_BYTES = 600_000
@@ -184,12 +184,13 @@ def test_the_same_bytes_from_another_process(command: str, case: Path, tmp_path:
 def test_a_stage_is_marked_by_word_and_outline(tmp_path: Path) -> None:
     """Cautions stand before the steps; the sketch says where in words too."""
     text = page_of("teardown", path_of("winch_begun"), tmp_path)
-    stages = text.split('<section class="stage"')[1:]
-    assert stages
-    for stage in stages:
-        if 'id="stage-' not in stage:
-            continue
-        assert stage.index("CAUTION") < stage.index("<ol>") if "CAUTION" in stage else True
+    stages = [s for s in text.split('<section class="stage"')[1:] if 'id="stage-' in s]
+    planned = plan("winch_begun")["stages"]
+    assert len(stages) == len(planned) > 1
+    assert any(known["cautions"] for known in planned)
+    for stage, known in zip(stages, planned, strict=True):
+        assert ("CAUTION" in stage) is bool(known["cautions"])
+        assert stage.split("CAUTION")[0].count("<ol>") == 0 or not known["cautions"]
         assert ">here" in stage
         assert 'stroke-width="5"' in stage
         assert "This stage is at: " in stage

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -16,7 +17,7 @@ from diagnose.signoff.judging import Verdict, judged, own_band
 from diagnose.signoff.sheet import Signoff
 from diagnose.signoff.start import first_start
 from knowledge.book import the_book
-from knowledge.units import LBF
+from knowledge.units import DIMENSIONS, LBF, parse
 from knowledge.work import Access, Band, Hold, Phase, Task
 from tests.support.command_line import ROOT, call
 
@@ -81,13 +82,16 @@ def test_a_torque_off_by_twelve_is_named_as_such(task: str, value: str, meant: s
     assert found is BAD
     assert "in-lb and lb-ft" in because
     assert "twelve times" in because
-    assert meant
+    stated = re.search(r"twelve times too \w+: (.+?) would fit", because)
+    assert stated
+    torque = DIMENSIONS["torque"]
+    assert parse(stated[1], torque) == pytest.approx(parse(meant, torque), rel=2e-3)
 
 
 def test_the_engines_own_figure_goes_first() -> None:
     own = '[engine.limits]\nmain_clearance = "0.0018 in"\n'
     assert verdict("main_clearance_fitted", "0.0022 in")[0] is GOOD
-    assert verdict("main_clearance_fitted", "0.0024 in", own)[0] is not GOOD
+    assert verdict("main_clearance_fitted", "0.0024 in", own)[0] is BAD
     case = with_work("main_clearance_fitted", "0.0022 in", own)
     band = own_band(BOOK.tasks["main_clearance_fitted"], dict(case.limits))
     assert band is not None

@@ -134,12 +134,22 @@ def test_without_a_baseline_it_is_less_sure() -> None:
 
 def test_the_next_reading_separates_the_leaders() -> None:
     """Idle alone leaves much alike; the reading proposed then raises the true one's share."""
-    one = found("relief_caps_low", 0.5, 2)
     few = found("pump_slip", 0.6, 1)
-    assert few.further is not None
-    assert few.further.separates > 0.03
-    assert set(few.further.would_show) <= {r.id for r in few.rows[:5]}
-    assert one.further is None or one.further.separates <= 1
+    next_one = few.further
+    assert next_one is not None
+    assert 0.03 < next_one.separates <= 1.0
+    assert set(next_one.would_show) <= {r.id for r in few.rows[:5]}
+    engine = FAULTS["pump_slip"].apply(healthy(from_text(BASE, None, BOOK), BOOK), 0.6)
+    (shows,) = shown(engine, [Point(next_one.rpm, next_one.temperature, 0.0)])
+    psi = float(shows) / PSI
+    more = (
+        f'[[reading]]\nno = 900\nrpm = "{next_one.rpm:.0f} rpm"\npressure = "{psi:.1f} psi"\n'
+        f'oil = "{next_one.temperature - 273.15:.0f} C"\ngauge = "direct"\n'
+    )
+    after = survey(from_text(text(sounds("pump_slip", 0.6, 1)) + more, None, BOOK), BOOK)
+    assert after.share("pump_slip") > few.share("pump_slip")
+    middle, sigma = next_one.would_show.get("pump_slip", (psi, 1.0))
+    assert abs(psi - middle) < 3 * sigma, "and what it is said to show is what it shows"
 
 
 def test_no_reading_of_a_running_engine_is_reported() -> None:
@@ -148,7 +158,11 @@ def test_no_reading_of_a_running_engine_is_reported() -> None:
 
 
 def test_the_same_case_gets_the_same_answer() -> None:
-    assert found("oil_thin", 0.4).rows == found("oil_thin", 0.4).rows
+    one, other = found("oil_thin", 0.4), found("oil_thin", 0.4)
+    assert one is not other
+    assert one.rows == other.rows
+    assert one.likelihoods == other.likelihoods
+    assert one.rows != found("oil_thin", 0.5).rows, "another engine, another answer"
 
 
 def test_density_over_engines_is_the_normal_one_where_engines_are() -> None:
