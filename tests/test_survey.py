@@ -187,9 +187,12 @@ def test_gauges_of_one_kind_share_their_error() -> None:
 # ------------------------------------------------------------------------- the study, reduced
 
 
-def test_study_reduced() -> None:
-    """The identification study on a few engines: floors well below what the full run prints."""
-    tallies = study(26)
+@pytest.mark.parametrize(
+    "trials", [13, pytest.param(130, marks=pytest.mark.long)], ids="{} engines".format
+)
+def test_study_reduced(trials: int) -> None:
+    """The identification study, each condition once: floors well below what the full run prints."""
+    tallies = study(trials)
     seven, two = tallies["all 13", True, 7], tallies["all 13", True, 2]
     assert seven.first / seven.trials >= 0.6
     assert seven.second / seven.trials >= 0.7
