@@ -10,6 +10,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from diagnose.case.loading import from_text
 from diagnose.circuit import budget as module
 from diagnose.circuit import shapley
 from diagnose.circuit.budget import Account, budget
@@ -146,21 +147,37 @@ def test_the_laboratory_stands_for_fuel_and_grade() -> None:
 
 
 @pytest.mark.parametrize(
-    ("engine", "baseline", "grade"),
-    [('profile = "distributor_v8"', True, "10W-40"), ('profile = "large_v8"', True, "10W-40")],
+    ("profile", "poured", "known", "said", "grade"),
+    [
+        # as thick hot as usual (10W-40), whatever its winter grade: no deviation
+        ("distributor_v8", "10W-40", True, "", "10W-40"),
+        ("distributor_v8", "15W-40", False, "", "15W-40"),
+        # another grade where pressures are known from when all was well: taken as right
+        ("distributor_v8", "5W-20", True, "", "5W-20"),
+        ("large_v8", "10W-40", True, "", "10W-40"),
+        # but not where somebody says it is wrong, nor where nothing is known
+        ("distributor_v8", "5W-20", True, "oil_grade_too_thin", "10W-40"),
+        ("distributor_v8", "20W-50", True, "oil_grade_too_heavy", "10W-40"),
+        ("distributor_v8", "5W-20", False, "", "10W-40"),
+        ("distributor_v8", "5W-20", False, "oil_grade_as_manual", "5W-20"),
+        ("distributor_v8", "whale", False, "", "10W-40"),
+    ],
 )
-def test_the_oil_in_it_is_right_unless_stated_otherwise(
-    engine: str, baseline: bool, grade: str
+def test_the_oil_in_it_is_right_unless_it_is_found_wrong(
+    profile: str, poured: str, known: bool, said: str, grade: str
 ) -> None:
-    """A grade that is as thick hot as usual is no deviation."""
-    assert oil_grade(a_case(engine=engine)) == grade
+    head = f'schema = 1\n[engine]\nlayout = "distributor_v8"\nprofile = "{profile}"\n'
+    made = f'{head}oil = "{poured}"\n'
+    if known:
+        made += '[[baseline]]\nno = 1\nrpm = "2500 rpm"\noil = "90 C"\npressure = "50 psi"\n'
+    if said:
+        made += f'[[finding]]\nno = 2\nwhat = "{said}"\nstate = "present"\n'
+    assert oil_grade(from_text(made, None, BOOK)) == grade
 
 
 def test_thinner_oil_than_usual_is_a_deviation() -> None:
     """Where it is not stated to be right and no baseline is known."""
     thin = text(baseline=()).replace("10W-40", "5W-20")
-    from diagnose.case.loading import from_text
-
     case = from_text(thin, None, BOOK)
     drawn = budget(case, BOOK)
     assert [d.id for d in drawn.findings] == ["oil_grade"]

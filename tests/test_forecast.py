@@ -84,7 +84,12 @@ def test_20_psi_more_costs_a_horsepower_or_two_at_most__common_practice_no_sourc
     buys = relief_cost(each)
     assert buys is not None
     assert 10 * PSI < buys.top <= 20.5 * PSI
-    assert 0.05 < buys.horsepower < 2
+    assert buys.horsepower < 2
+    after = each.after.engine
+    flow = np.mean(after.pump_displacement * after.pump_drive_ratio) * buys.top_speed / 60
+    hydraulic = buys.top * float(flow)  # W: pressure times flow
+    assert hydraulic < buys.watts < 1.6 * hydraulic, "and the pump's own losses besides"
+    assert buys.horsepower == pytest.approx(buys.watts / 745.7, rel=1e-3)
 
 
 @pytest.mark.parametrize("shim", ["1.2 mm", "0.06 in", "2 mm"])

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -14,9 +15,10 @@ from diagnose.case.loading import from_text, load
 from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.closing import obstacles
 from diagnose.signoff.judging import Verdict, judged, own_band
-from diagnose.signoff.sheet import Signoff
+from diagnose.signoff.sheet import Item, Signoff
 from diagnose.signoff.start import first_start
 from knowledge.book import the_book
+from knowledge.model import Severity
 from knowledge.units import DIMENSIONS, LBF, parse
 from knowledge.work import Access, Band, Hold, Phase, Task
 from tests.support.command_line import ROOT, call
@@ -263,8 +265,10 @@ def test_a_low_first_start_stops_and_reopens_the_diagnosis() -> None:
     assert found.below
     assert found.stop, "below seven psi at idle: shut down"
     assert start.reopened is not None
-    assert start.reopened.alarms
-    assert start.reopened.ranking[0].probability > start.reopened.ranking[-1].probability
+    assert [a.severity for a in start.reopened.alarms] == [Severity.STOP]
+    leaders = start.reopened.ranking[:5]
+    assert all(r.probability > 1.5 * r.prior for r in leaders), "the reading speaks for each"
+    assert not any(r.cause.no_fault for r in leaders), "a trusted gauge read it"
 
 
 def test_values_fitted_change_the_prediction() -> None:
@@ -279,8 +283,47 @@ def test_values_fitted_change_the_prediction() -> None:
 
 def test_every_stop_task_holds() -> None:
     """STOP tasks say so; NOTE tasks never stand in the way."""
-    for item in sheet_of("dunlin").items:
-        assert item.stands_in_the_way == (item.task.hold is Hold.STOP)
+    items = sheet_of("dunlin").items
+    assert {i.judged.verdict for i in items} == {Verdict.OPEN}
+    stopping = {i.task.id for i in items if i.stands_in_the_way}
+    assert {"priming_pressure_reached", "debris_followed"} & set(BOOK.tasks) <= stopping
+    assert stopping == {i.task.id for i in items} - {i.task.id for i in items if holds_back(i)}
+    assert 20 <= len({i.task.id for i in items} - stopping) < len(stopping)
+
+
+def holds_back(item: Item) -> bool:
+    """Whether the sheet itself says that the task may wait."""
+    return f"[{item.task.id}] may wait" in printed()
+
+
+@cache
+def printed() -> str:
+    """The tasks of one sheet in order, each with whether it may wait, as printed."""
+    out = call("signoff", ROOT / "cases" / "dunlin.toml").out
+    tasks = re.split(r"^  \[ \] ", out, flags=re.MULTILINE)[1:]
+    said = []
+    for task in map(str.split, tasks):
+        name = next(w for w in task if w.startswith("[") and w.strip("[]") in BOOK.tasks)
+        said.append(name + (" may wait" if "may wait," in " ".join(task) else ""))
+    return "\n".join(said)
+
+
+@pytest.mark.parametrize("hold", Hold)
+@pytest.mark.parametrize(
+    ("state", "holds"), [("done", False), ("skipped", False), ("failed", True), (None, True)]
+)
+def test_what_was_recorded_of_a_task_holds_or_frees_the_job(
+    hold: Hold, state: str | None, holds: bool
+) -> None:
+    """A STOP task holds while it is open or has failed; a NOTE task never does."""
+    text = (ROOT / "cases" / "dunlin.toml").read_text("utf-8")
+    task = next(i.task for i in sheet_of("dunlin").items if i.task.hold is hold)
+    if state:
+        text += f'\n[[work]]\nno = 9000\nwhat = "{task.id}"\nstate = "{state}"\nnote = "so"\n'
+    sheet = Signoff(Diagnosis(BOOK, from_text(text, None, BOOK)), 0.9)
+    (item,) = [i for i in sheet.items if i.task is task]
+    assert item.stands_in_the_way is (holds and hold is Hold.STOP)
+    assert (item in sheet.in_the_way) is item.stands_in_the_way
 
 
 def test_pounds() -> None:
