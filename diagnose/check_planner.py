@@ -49,7 +49,9 @@ class CheckPlanner:
     def opened(self) -> frozenset[Access]:
         """What must be open already, given what has been seen inside."""
         case, book = self.inference.case, self.inference.book
-        seen = {s.finding for s in case.sightings if s.stage is Stage.OPENED and s.observation}
+        seen = {
+            s.finding for s in case.finding_records if s.stage is Stage.OPENED and s.observation
+        }
         out: frozenset[Access] = frozenset()
         for finding in seen:
             ways = {i.access for i in book.inspections.values() if finding in i.reveals}

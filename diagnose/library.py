@@ -110,7 +110,7 @@ def plan(
     ``minutes`` out of range.
     """
     from diagnose.errors import UsageError
-    from diagnose.teardown.plan import Plan, Wishes
+    from diagnose.teardown.plan import Plan, PlanRequest
 
     if not 0.5 <= until <= 0.99:
         raise UsageError(f"until: {until:g} is not from 0.5 to 0.99")
@@ -118,7 +118,7 @@ def plan(
         raise UsageError(f"minutes: {minutes:g} is not above zero")
     return Plan(
         diagnosis,
-        Wishes(
+        PlanRequest(
             until=until,
             minutes=minutes,
             on_stand=on_stand,

@@ -198,7 +198,7 @@ def test_more_findings_than_can_be_worked_out_still_add_up() -> None:
     case = a_case(found, (IDLE,))
     for word in ("debris_on_relief_seat", "relief_bench_opens_low", "screen_blocked"):
         extra = a_case({}, (), (), more=word)
-        case = replace(case, sightings=(*case.sightings, *extra.sightings))
+        case = replace(case, finding_records=(*case.finding_records, *extra.finding_records))
     drawn = budget(case, BOOK, engines=6)
     assert len(drawn.findings) == 11
     assert not drawn.exact

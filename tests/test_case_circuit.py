@@ -111,7 +111,7 @@ VALUE = '[[finding]]\nno = {}\nwhat = "{}"\nvalue = "{} in"\nwhere = "{}"\n'
 def one_value(what: str, *values: tuple[float, str], leaks: bool = True) -> float:
     """What several values of one clearance come to, in inches."""
     text = "".join(VALUE.format(i, what, v, place) for i, (v, place) in enumerate(values, 1))
-    return together(list(case_of(text).measured), leaks) / INCH
+    return together(list(case_of(text).measurements), leaks) / INCH
 
 
 def test_several_clearances_leak_as_much_as_the_one_they_come_to() -> None:

@@ -13,7 +13,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.history.shop import read_shop
 from diagnose.inference.chaining import Facts, Observation, WorkingMemory, infer
 from diagnose.planning.access_tree import AccessTree
-from diagnose.teardown.plan import Wishes
+from diagnose.teardown.plan import PlanRequest
 from knowledge.book import the_book
 from knowledge.model import Kind, Stage, State
 from knowledge.work import Access
@@ -296,7 +296,7 @@ def test_an_engine_that_ran_has_been_closed_up() -> None:
 def test_closing_up_takes_four_fifths_of_opening() -> None:
     """Judgement of the project: bolts, gaskets and oil take nearly as long the other way round."""
     tree = Diagnosis(BOOK, case_of(engine='layout = "distributor_v8"')).planner.tree
-    closed = AccessTree(tree.openings, Wishes(closed_up=True).pace)
+    closed = AccessTree(tree.openings, PlanRequest(closed_up=True).pace)
     way = tree.way(Access.SUMP_OFF) or ()
     plain = sum(o.minutes_in_place for o in way)
     assert tree.opening_minutes(way) == pytest.approx(plain)

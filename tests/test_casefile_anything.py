@@ -12,7 +12,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from diagnose.case.loading import load
-from diagnose.case.writing import Fields, append, start, tell_engine
+from diagnose.case.writing import Fields, append, append_engine, start
 from diagnose.errors import BadCaseError, UsageError
 from knowledge.book import the_book
 from knowledge.model import State
@@ -51,7 +51,7 @@ def test_corrections_and_withdrawals_only_add(tmp_path: Path, seed: int) -> None
         if state != "withdrawn":
             stands[number] = state
         assert path.read_text().startswith(before)
-        assert {s.entry.no: s.entry.state for s in case.sightings} == stands
+        assert {s.entry.no: s.entry.state for s in case.finding_records} == stands
         known = case.facts().observations
         states = {State(s) for s in stands.values() if s in ("present", "absent")}
         assert {r.state for r in known.values()} == states
@@ -61,10 +61,10 @@ def test_the_engine_is_entered_once_and_only_added_to(tmp_path: Path) -> None:
     path = tmp_path / "x.toml"
     start(path, BOOK, {"title": 'layout = "unknown"'})
     before = path.read_text()
-    assert tell_engine(path, BOOK, {"layout": "distributor_v8"}).layout.id == "distributor_v8"
+    assert append_engine(path, BOOK, {"layout": "distributor_v8"}).layout.id == "distributor_v8"
     assert path.read_text().startswith(before)
     with pytest.raises(UsageError, match="has its \\[engine\\] already"):
-        tell_engine(path, BOOK, {"layout": "unknown"})
+        append_engine(path, BOOK, {"layout": "unknown"})
 
 
 @SAVED
@@ -79,7 +79,7 @@ def test_any_text_survives_record_and_load(
     append(path, BOOK, [("finding", {**fields, "where": where, "by": by})])
     case = load(path, BOOK)
     assert (case.job.title, case.job.complaint, case.job.by) == (title, complaint, by)
-    [sighting] = case.sightings
+    [sighting] = case.finding_records
     assert (sighting.entry.note, sighting.entry.where, sighting.entry.by) == (note, where, by)
 
 

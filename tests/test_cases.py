@@ -60,8 +60,8 @@ def stages(path: Path) -> set[Stage]:
     """How far the person went before the job was closed."""
     case = case_in(path)
     return (
-        {s.stage for s in case.sightings if s.observation}
-        | {m.stage for m in case.measured}
+        {s.stage for s in case.finding_records if s.observation}
+        | {m.stage for m in case.measurements}
         | {r.stage for r in case.readings}
     )
 

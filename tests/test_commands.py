@@ -213,7 +213,9 @@ def test_interrupted(tmp_path: Path) -> None:
         out, err = process.communicate(timeout=60)
     assert (process.returncode, out) == (130, b"")
     assert err.decode().strip().splitlines()[-1] == "stopped; what was saved is kept"
-    assert [s.finding.id for s in load(tmp_path / "x.toml", BOOK).sightings] == ["gauge_reads_zero"]
+    assert [s.finding.id for s in load(tmp_path / "x.toml", BOOK).finding_records] == [
+        "gauge_reads_zero"
+    ]
 
 
 # -------------------------------------------------------------------------------------- review

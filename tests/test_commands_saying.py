@@ -44,7 +44,7 @@ def ask(path: Path, *answers: str, questions: int = 1) -> Done:
 
 def standing(path: Path) -> dict[str, str | None]:
     """What stands in the case, by finding."""
-    return {s.finding.id: s.entry.state for s in load(path, BOOK).sightings}
+    return {s.finding.id: s.entry.state for s in load(path, BOOK).finding_records}
 
 
 # ----------------------------------------------------------------------------------------- ask
@@ -62,7 +62,7 @@ def test_ask_from_piped_answers(path: Path) -> None:
         HISTORY[2]: "present",
         list(standing(path))[-1]: "absent",
     }
-    assert case.sightings[-1].entry.sure == 0.8
+    assert case.finding_records[-1].entry.sure == 0.8
     assert done.out.startswith("Petrel\nEngine: pushrod V8")
     assert "DO NOT START OR RUN: Bottom end knocks" in done.err
     assert done.err.index("knocks;") < done.err.index("How is the engine built?")
@@ -202,34 +202,34 @@ def record(case: Path, *words: str) -> Case:
     ],
 )
 def test_record_answers(case: Path, answer: str, state: str, sure: float | None) -> None:
-    [sighting] = record(case, f"Needle-Flickers={answer}").sightings
+    [sighting] = record(case, f"Needle-Flickers={answer}").finding_records
     assert (sighting.entry.state, sighting.entry.sure) == (state, sure)
     assert sighting.entry.when == date.today()
 
 
 def test_record_details_corrections_and_withdrawals(case: Path) -> None:
     words = ["--note", "n", "--where", "rod 3", "--by", "Ann", "--when", "2026-05-01"]
-    [first] = record(case, "bearing_knock=yes", *words, "--learned", "opened").sightings
+    [first] = record(case, "bearing_knock=yes", *words, "--learned", "opened").finding_records
     entry = first.entry
     assert (entry.note, entry.where, entry.by, entry.learned) == ("n", "rod 3", "Ann", "opened")
     assert str(entry.when) == "2026-05-01"
-    assert len(record(case, "bearing_knock=no", "--where", "rod 4").sightings) == 2
-    after = record(case, "bearing_knock=no", "--where", "rod 3").sightings
+    assert len(record(case, "bearing_knock=no", "--where", "rod 4").finding_records) == 2
+    after = record(case, "bearing_knock=no", "--where", "rod 3").finding_records
     assert {s.entry.where: s.entry.state for s in after} == {"rod 3": "absent", "rod 4": "absent"}
-    after = record(case, "needle_flickers=yes", "--replaces", "2").sightings
+    after = record(case, "needle_flickers=yes", "--replaces", "2").finding_records
     assert {s.entry.no for s in after} == {3, 4}
-    assert {s.entry.no for s in record(case, "--withdraw", "3").sightings} == {4}
+    assert {s.entry.no for s in record(case, "--withdraw", "3").finding_records} == {4}
 
 
 def test_record_measures_and_readings(case: Path) -> None:
     readings = ["--reading", "700 rpm, 95 C, 8 psi", "--reading", "3.1 BAR 2500 rev/min direct"]
     after = record(case, "main_clearance=3/1000 in", *readings)
-    assert after.measured[0].value == pytest.approx(0.003 * 0.0254)
+    assert after.measurements[0].value == pytest.approx(0.003 * 0.0254)
     assert [r.reading.gauge for r in after.readings] == ["panel", "direct"]
     assert after.readings[0].reading.pressure == pytest.approx(8 * PSI)
     assert after.readings[1].reading.oil_temperature is None
     after = record(case, "main_clearance=0.1mm", "--withdraw", "2")
-    assert [m.entry.no for m in after.measured] == [4]
+    assert [m.entry.no for m in after.measurements] == [4]
     assert [r.entry.no for r in after.readings] == [3]
 
 

@@ -25,7 +25,7 @@ from diagnose.output.documents.review import review_document
 from diagnose.output.documents.survey import survey_document
 from diagnose.planning.choosing import SURE
 from diagnose.signoff.sheet import Signoff
-from diagnose.teardown.plan import Plan, Wishes
+from diagnose.teardown.plan import Plan, PlanRequest
 from knowledge.book import the_book
 from tests.support.command_line import ROOT
 
@@ -59,7 +59,7 @@ def documents(name: str) -> dict[str, object]:
     """Return the documents of a case that has readings, measured values and an end."""
     case = load(ROOT / "cases" / f"{name}.toml", BOOK)
     diagnosis = Diagnosis(BOOK, case)
-    plan = Plan(diagnosis, Wishes(until=SURE))
+    plan = Plan(diagnosis, PlanRequest(until=SURE))
     changes = [setting("main_clearance=0.0025 in"), setting("relief_setting=60 psi")]
     return {
         "review": review_document(diagnosis, "case.toml", for_json=True),

@@ -52,7 +52,7 @@ def answered(interview: Interview, *lines: str) -> Interview:
 
 
 def states(path: Path) -> dict[str, str | None]:
-    return {s.finding.id: s.entry.state for s in load(path, BOOK).sightings}
+    return {s.finding.id: s.entry.state for s in load(path, BOOK).finding_records}
 
 
 # ------------------------------------------------------------------------- one line

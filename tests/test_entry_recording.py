@@ -172,10 +172,10 @@ def test_readings_to_try_leave_the_file_alone(tmp_path: Path) -> None:
     case = load_with_readings(path, BOOK, ["2500 rpm 60 C 3.1 bar direct", "700 rpm 9 psi start"])
     assert path.read_text("utf-8") == TEXT
     assert [r.entry.no for r in case.readings] == [3, 6]
-    assert [r.entry.no for r in case.started] == [7]
+    assert [r.entry.no for r in case.start_readings] == [7]
     assert case.last_number == 7
     assert case.readings[1].reading.pressure == pytest.approx(3.1e5)
-    assert case.started[0].reading.pressure == pytest.approx(9 * PSI)
+    assert case.start_readings[0].reading.pressure == pytest.approx(9 * PSI)
     assert set(case.standing) == {1, 2, 3, 4, 5, 6, 7}
 
 

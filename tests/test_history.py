@@ -23,17 +23,17 @@ from diagnose.history.learning import (
     BOOK_COUNTS,
     MOST_PACE,
     PLAN_COUNTS,
+    JobShares,
     Learned,
-    Seen,
     ShopPace,
     learn,
     learned_from,
-    moved,
     pace,
     plain_shares,
+    prior_changes,
     shares,
 )
-from diagnose.history.shop import read_shop, told_first
+from diagnose.history.shop import last_known_entry, read_shop
 from diagnose.inference.causegraph import priors
 from knowledge.book import the_book
 from tests.studies import history_study as study
@@ -52,7 +52,9 @@ def test_a_textbooks_worked_example() -> None:
     """
     third = dict.fromkeys("abc", 1 / 3)
     jobs = [
-        Seen((c,), third) for c, n in zip("abc", (727, 583, 137), strict=True) for _ in range(n)
+        JobShares((c,), third)
+        for c, n in zip("abc", (727, 583, 137), strict=True)
+        for _ in range(n)
     ]
     found = learn(third, jobs, counts=3.0)
     for cause, counted in zip("abc", (728, 584, 138), strict=True):
@@ -73,7 +75,7 @@ def test_jobs_alike_give_the_posterior_mean(
 ) -> None:
     """(a + n) / (A + N) for every cause; the shares sum to one."""
     share, jobs = shop
-    found = learn(share, [Seen((c,), share) for c in jobs], counts)
+    found = learn(share, [JobShares((c,), share) for c in jobs], counts)
     for cause, p in share.items():
         due = (counts * p + jobs.count(cause)) / (counts + len(jobs))
         assert found.share[cause] == pytest.approx(due, rel=1e-9)
@@ -83,7 +85,7 @@ def test_jobs_alike_give_the_posterior_mean(
 
 
 @st.composite
-def mixed(draw: st.DrawFn) -> tuple[dict[str, float], list[Seen]]:
+def mixed(draw: st.DrawFn) -> tuple[dict[str, float], list[JobShares]]:
     """Jobs on engines that each have shares of their own, and cannot have everything."""
     share, _ = draw(alike())
     jobs = []
@@ -94,14 +96,16 @@ def mixed(draw: st.DrawFn) -> tuple[dict[str, float], list[Seen]]:
         was = draw(st.lists(st.sampled_from(sorted(share)), min_size=1, max_size=2, unique=True))
         weight |= {c: weight[c] or share[c] for c in was}
         jobs.append(
-            Seen(tuple(was), {c: w / fsum(weight.values()) for c, w in weight.items() if w})
+            JobShares(tuple(was), {c: w / fsum(weight.values()) for c, w in weight.items() if w})
         )
     return share, jobs
 
 
 @given(mixed())
 @settings(max_examples=30)
-def test_mixed_jobs_against_a_general_optimiser(shop: tuple[dict[str, float], list[Seen]]) -> None:
+def test_mixed_jobs_against_a_general_optimiser(
+    shop: tuple[dict[str, float], list[JobShares]],
+) -> None:
     """Nothing makes book counts and jobs together likelier than the learned factors."""
     share, jobs = shop
     names, counts = list(share), 10.0
@@ -122,7 +126,9 @@ def test_mixed_jobs_against_a_general_optimiser(shop: tuple[dict[str, float], li
 
 
 @given(mixed(), st.randoms(use_true_random=False))
-def test_order_and_deleting(shop: tuple[dict[str, float], list[Seen]], rng: random.Random) -> None:
+def test_order_and_deleting(
+    shop: tuple[dict[str, float], list[JobShares]], rng: random.Random
+) -> None:
     """The order of jobs does not matter, and a job taken away is as if it had never been."""
     share, jobs = shop
     shuffled = rng.sample(jobs, len(jobs))
@@ -138,13 +144,13 @@ def test_order_and_deleting(shop: tuple[dict[str, float], list[Seen]], rng: rand
 
 @given(mixed(), st.data())
 def test_one_job_more_of_a_cause_never_makes_it_rarer(
-    shop: tuple[dict[str, float], list[Seen]], data: st.DataObject
+    shop: tuple[dict[str, float], list[JobShares]], data: st.DataObject
 ) -> None:
     """And it makes every other cause rarer beside it."""
     share, jobs = shop
     cause = data.draw(st.sampled_from(sorted(share)))
     before = learn(share, jobs)
-    after = learn(share, [*jobs, Seen((cause,), share)])
+    after = learn(share, [*jobs, JobShares((cause,), share)])
     assert after.share[cause] > before.share[cause]
     for other in share:
         if other != cause:
@@ -157,19 +163,19 @@ def test_no_jobs_are_the_book() -> None:
     found = learned_from([], BOOK)
     assert set(found.factor.values()) == {1.0}
     assert found.share == PLAIN
-    assert moved(found, BOOK) == ()
+    assert prior_changes(found, BOOK) == ()
 
 
 def test_no_cause_becomes_nothing_and_none_everything() -> None:
     """A thousand jobs of one cause: why no bound is needed."""
-    found = learn(PLAIN, [Seen(("relief_debris",), PLAIN)] * 1000)
+    found = learn(PLAIN, [JobShares(("relief_debris",), PLAIN)] * 1000)
     assert 0.8 < found.share["relief_debris"] < 1.0
     least = min(f for c, f in found.factor.items() if c != "relief_debris")
     assert least == pytest.approx(BOOK_COUNTS / (BOOK_COUNTS + 1000))
 
 
 def test_a_job_with_two_causes_counts_half_for_each() -> None:
-    found = learn(PLAIN, [Seen(("oil_level_low", "relief_debris"), PLAIN)])
+    found = learn(PLAIN, [JobShares(("oil_level_low", "relief_debris"), PLAIN)])
     assert (found.found["relief_debris"], found.found["oil_level_low"]) == (0.5, 0.5)
     due = (BOOK_COUNTS * PLAIN["relief_debris"] + 0.5) / (BOOK_COUNTS + 1)
     assert found.share["relief_debris"] == pytest.approx(due)
@@ -192,8 +198,8 @@ def test_a_shop_that_rebuilds_is_not_counted_twice() -> None:
     def off(found: Learned) -> float:
         return sum(p * abs(log(found.factor[c])) for c, p in found.share.items())
 
-    own = off(learn(PLAIN, [Seen((c,), rebuilt()) for c in drawn]))
-    against_plain = off(learn(PLAIN, [Seen((c,), PLAIN) for c in drawn]))
+    own = off(learn(PLAIN, [JobShares((c,), rebuilt()) for c in drawn]))
+    against_plain = off(learn(PLAIN, [JobShares((c,), PLAIN) for c in drawn]))
     assert own < 0.25
     assert against_plain > 2 * own
 
@@ -247,7 +253,7 @@ def test_records(tmp_path: Path) -> None:
     assert eider.minutes_spent is None
     found = learned_from(shop.counted(), BOOK)
     assert (found.jobs, found.found["relief_debris"]) == (2, 1.5)
-    assert moved(found, BOOK)[0].cause == "relief_debris"
+    assert prior_changes(found, BOOK)[0].cause == "relief_debris"
 
 
 def test_a_job_taken_out_of_the_folder_is_forgotten(tmp_path: Path) -> None:
@@ -309,7 +315,7 @@ def test_the_first_entries_of_a_case(tmp_path: Path) -> None:
         (KNOWN + SEEN + later, 0),
     ):
         case = from_text(job_text("relief_debris", findings=findings), None, BOOK)
-        assert told_first(case) == last, findings
+        assert last_known_entry(case) == last, findings
 
 
 def test_minutes_planned_on_request(tmp_path: Path) -> None:
@@ -368,7 +374,7 @@ def gain(shop: Mapping[str, float], n: int, rng: random.Random) -> float:
     true = {c: PLAIN[c] * shop[c] for c in CAUSES}
     whole = fsum(true.values())
     drawn = rng.choices(CAUSES, list(true.values()), k=n)
-    found = learn(PLAIN, [Seen((c,), PLAIN) for c in drawn])
+    found = learn(PLAIN, [JobShares((c,), PLAIN) for c in drawn])
     return fsum(p / whole * log(found.factor[c]) for c, p in true.items())
 
 

@@ -229,7 +229,7 @@ def test_a_torque_off_by_twelve_says_which_way_and_what_would_be_right(
     task: str, value: str, which: str
 ) -> None:
     text = f'schema = 1\n[[work]]\nno = 1\nwhat = "{task}"\nvalue = "{value}"\n'
-    found = judged(BOOK.tasks[task], from_text(text, None, BOOK).works[0], {})
+    found = judged(BOOK.tasks[task], from_text(text, None, BOOK).task_records[0], {})
     assert found.verdict is BAD
     said = re.match(r"(.+) is twelve times too (much|little): (.+?) would fit", found.because)
     assert said, found.because
@@ -275,4 +275,4 @@ def test_of_several_places_the_gravest_decides(places: list[str]) -> None:
     expected = min((AT_A_PLACE[p] for p in places), key=GRAVITY.index)
     assert item.judged.verdict is expected
     assert len(item.worked) == len(places)
-    assert item.stands_in_the_way == (expected is BAD)
+    assert item.blocks == (expected is BAD)

@@ -88,7 +88,8 @@ def test_building_a_case_equals_loading_it(path: Path) -> None:
     loaded = api.load_case(path)
     number = max(int(e["no"]) for k in raw if isinstance(raw[k], list) for e in raw[k])
     built = rebuilt(raw).build()
-    for field in ("sightings", "measured", "readings", "started", "baseline", "works"):
+    entries = "finding_records measurements readings start_readings baseline task_records"
+    for field in entries.split():
         mine, theirs = getattr(built, field), getattr(loaded, field)
         assert [replace(x, entry=None) for x in mine] == [replace(x, entry=None) for x in theirs]
         assert [x.entry.note for x in mine] == [x.entry.note for x in theirs]
@@ -124,13 +125,13 @@ def test_toml_of_a_builder_is_the_same_case() -> None:
     job.withdraw(2)
     case = job.build()
     assert api.parse_case(job.toml()) == case
-    states = {s.finding.id: s.observation for s in case.sightings}
+    states = {s.finding.id: s.observation for s in case.finding_records}
     assert "bearing_knock" not in states
     flickers = states["needle_flickers"]
     assert flickers is not None
     assert flickers.state.value == "absent"
     assert states["fuel_smell"] is None
-    (clearance,) = case.measured
+    (clearance,) = case.measurements
     assert clearance.value == pytest.approx(0.0045 * 0.0254)
 
 
@@ -188,8 +189,8 @@ def test_learned_factors_move_the_ranking() -> None:
 
 def test_plan_takes_its_wishes() -> None:
     answer = api.diagnose(plover().build())
-    assert api.plan(answer).wishes == Plan(answer).wishes
-    assert api.plan(answer).wishes.until == SURE
+    assert api.plan(answer).request == Plan(answer).request
+    assert api.plan(answer).request.until == SURE
     short = api.plan(answer, minutes=30)
     assert 0 < sum(s.minutes for s in short.stages) <= 30
     slow = api.plan(answer, first_time=True, crowded=True)

@@ -12,7 +12,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.history.shop import minutes_planned
 from diagnose.output.teardown_words import hands_on
 from diagnose.planning.simulation import PlanEstimate, simulate
-from diagnose.teardown.plan import Plan, Wishes
+from diagnose.teardown.plan import Plan, PlanRequest
 from knowledge.book import the_book
 from tests.support.complaints import COMPLAINTS, path_of
 
@@ -80,5 +80,5 @@ def test_the_shops_pace_rests_on_the_jobs_that_confirm_a_cause() -> None:
 
 
 def test_a_slower_hand_takes_proportionally_longer() -> None:
-    slow = Plan(plan("heron").answer, Wishes(shop_pace=2.0)).estimate
+    slow = Plan(plan("heron").answer, PlanRequest(shop_pace=2.0)).estimate
     assert slow.until_confirmed > plan("heron").estimate.until_confirmed

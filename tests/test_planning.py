@@ -15,7 +15,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from diagnose.inference.elimination import posterior
-from diagnose.planning.access_tree import AccessTree, Pace, TangledAccessError
+from diagnose.planning.access_tree import AccessTree, CyclicAccessError, Pace
 from diagnose.planning.choosing import Chooser
 from diagnose.planning.options import Choice, PlanState
 from diagnose.planning.outcome_tables import OutcomeTables, StackedTables
@@ -415,13 +415,13 @@ def test_covers_are_a_tree_with_the_right_minutes(layout: Layout) -> None:
 
 def test_an_opening_that_cannot_be_reached_is_named() -> None:
     tree = AccessTree({a: o for a, o in OPENINGS.items() if a is not Access.DRAINED})
-    with pytest.raises(TangledAccessError, match="drained"):
+    with pytest.raises(CyclicAccessError, match="drained"):
         tree.way(Access.SUMP_OFF)
     circle = {
         Access.DRAINED: Opening(Access.DRAINED, "", (Access.SUMP_OFF,), 1, 1, NOBODY),
         Access.SUMP_OFF: Opening(Access.SUMP_OFF, "", (Access.DRAINED,), 1, 1, NOBODY),
     }
-    with pytest.raises(TangledAccessError, match="->"):
+    with pytest.raises(CyclicAccessError, match="->"):
         AccessTree(circle).way(Access.SUMP_OFF)
 
 

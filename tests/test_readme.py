@@ -103,7 +103,7 @@ def test_the_case_file_by_example_is_a_case(tmp_path: Path) -> None:
     case = load(path, the_book())
     assert case.last_number == 7
     assert case.closed is not None
-    assert [m.value for m in case.measured] == [pytest.approx(0.13e-3)]
+    assert [m.value for m in case.measurements] == [pytest.approx(0.13e-3)]
 
 
 def test_every_exit_code_is_documented() -> None:

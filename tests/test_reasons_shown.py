@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.case.case import Sighting
+from diagnose.case.case import FindingRecord
 from diagnose.case.loading import from_text, load
 from diagnose.case.schema import FindingEntry
 from diagnose.diagnosis import Diagnosis
@@ -54,7 +54,7 @@ def test_some_layouts_do_conclude_something() -> None:
 def supposing(answer: Diagnosis, reports: dict[Finding, State]) -> dict[str, float]:
     """The probability of each cause, with these findings written into the case as well."""
     more = tuple(
-        Sighting(
+        FindingRecord(
             FindingEntry(no=900_000 + i, what=f.id, state=s.value),
             f,
             Observation(s),
@@ -62,7 +62,7 @@ def supposing(answer: Diagnosis, reports: dict[Finding, State]) -> dict[str, flo
         )
         for i, (f, s) in enumerate(reports.items())
     )
-    case = replace(answer.case, sightings=(*answer.case.sightings, *more))
+    case = replace(answer.case, finding_records=(*answer.case.finding_records, *more))
     network, evidence = answer.inference.network, answer.inference.evidence
     then = Diagnosis(BOOK, case)
     assert then.inference.network == network, "the answer to a check changes no link here"

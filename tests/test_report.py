@@ -64,7 +64,7 @@ def test_a_closed_job_names_its_cause(gannet: Page) -> None:
 def test_every_finding_has_its_date(gannet: Page) -> None:
     case = load(CASES / "gannet.toml", BOOK)
     flat = tight(gannet.words)
-    for seen in case.sightings:
+    for seen in case.finding_records:
         when = seen.entry.when
         assert when is not None
         if seen.observation is None:  # asked, answer unknown
@@ -74,7 +74,7 @@ def test_every_finding_has_its_date(gannet: Page) -> None:
 
 def test_what_nobody_knew_is_only_counted(gannet: Page) -> None:
     case = load(CASES / "gannet.toml", BOOK)
-    unknown = [s for s in case.sightings if s.observation is None]
+    unknown = [s for s in case.finding_records if s.observation is None]
     assert unknown
     assert f"{len(unknown)} more asked about, and not known" in gannet.words
     assert not any(f"{s.entry.when}{s.finding.says}" in tight(gannet.words) for s in unknown)

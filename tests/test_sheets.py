@@ -84,7 +84,7 @@ def test_places_are_shown_beside_the_id(case: Path, tmp_path: Path) -> None:
 def test_a_later_sheet_corrects_an_earlier_one(case: Path) -> None:
     for answer in ("yes", "no"):
         record(case, "--sheet", str(sheet_of(case, f"- `fuel_smell`: {answer}\n")))
-    standing = {s.finding.id: s.entry.state for s in load(case, BOOK).sightings}
+    standing = {s.finding.id: s.entry.state for s in load(case, BOOK).finding_records}
     assert standing["fuel_smell"] == "absent"
 
 
@@ -158,7 +158,12 @@ def test_tasks_that_debris_calls_for_are_ticked_off_by_sheet(tmp_path: Path) -> 
     record(typed, "metal_in_filter=yes")
     by_hand = record(typed, *(f"{k}={v}" for k, v in answers.items()))
     assert record(case, "--sheet", str(sheet_of(case, fill(text, answers)))) == by_hand
-    assert [w.entry.state for w in load(case, BOOK).works] == ["done", "failed", "done", "failed"]
+    assert [w.entry.state for w in load(case, BOOK).task_records] == [
+        "done",
+        "failed",
+        "done",
+        "failed",
+    ]
     refused(case, sheet_of(case, f"- `{tasks[4]}`: skipped\n"), "line 1", "reason with --note")
 
 

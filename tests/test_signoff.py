@@ -34,7 +34,7 @@ def with_work(task: str, value: str, more: str = "") -> Case:
 
 def verdict(task: str, value: str, more: str = "") -> tuple[Verdict, str]:
     case = with_work(task, value, more)
-    found = judged(BOOK.tasks[task], case.works[0], dict(case.limits))
+    found = judged(BOOK.tasks[task], case.task_records[0], dict(case.limits))
     return found.verdict, found.because
 
 
@@ -109,7 +109,7 @@ def test_nothing_outside_every_source_passes(task: Task, share: float) -> None:
     ends = [e for b in task.bands for e in (b.low, b.high) if e is not None]
     value = share * 2.0 * max(ends)
     entry = f'[[work]]\nno = 1\nwhat = "{task.id}"\nstate = "done"\n'
-    worked = from_text(ENGINE + entry, None, BOOK).works[0]
+    worked = from_text(ENGINE + entry, None, BOOK).task_records[0]
     found = judged(task, type(worked)(worked.entry, task, value), {})
     fits = [h.fits for h in found.held]
     if not any(fits):
@@ -191,7 +191,7 @@ def test_a_failed_check_blocks_and_shows_its_remedy(tmp_path: Path) -> None:
     assert "FAILED" in out
     assert "remedy" in out
     answer = Diagnosis(BOOK, load(case, BOOK))
-    assert any(i.task.id == "pickup_gap_fitted" for i in Signoff(answer, 0.9).in_the_way)
+    assert any(i.task.id == "pickup_gap_fitted" for i in Signoff(answer, 0.9).blocking)
     assert any("pickup_gap_fitted" in line for line in obstacles(answer, 0.9))
 
 
@@ -247,7 +247,7 @@ def started(pressure: float) -> Case:
 def test_readings_of_the_start_are_no_evidence_of_the_fault() -> None:
     case = started(4.0)
     assert case.readings == ()
-    assert len(case.started) == 1
+    assert len(case.start_readings) == 1
     assert not Diagnosis(BOOK, case).alarms
 
 
@@ -285,7 +285,7 @@ def test_every_stop_task_holds() -> None:
     """STOP tasks say so; NOTE tasks never stand in the way."""
     items = sheet_of("dunlin").items
     assert {i.judged.verdict for i in items} == {Verdict.OPEN}
-    stopping = {i.task.id for i in items if i.stands_in_the_way}
+    stopping = {i.task.id for i in items if i.blocks}
     assert {"priming_pressure_reached", "debris_followed"} & set(BOOK.tasks) <= stopping
     assert stopping == {i.task.id for i in items} - {i.task.id for i in items if holds_back(i)}
     assert 20 <= len({i.task.id for i in items} - stopping) < len(stopping)
@@ -322,8 +322,8 @@ def test_what_was_recorded_of_a_task_holds_or_frees_the_job(
         text += f'\n[[work]]\nno = 9000\nwhat = "{task.id}"\nstate = "{state}"\nnote = "so"\n'
     sheet = Signoff(Diagnosis(BOOK, from_text(text, None, BOOK)), 0.9)
     (item,) = [i for i in sheet.items if i.task is task]
-    assert item.stands_in_the_way is (holds and hold is Hold.STOP)
-    assert (item in sheet.in_the_way) is item.stands_in_the_way
+    assert item.blocks is (holds and hold is Hold.STOP)
+    assert (item in sheet.blocking) is item.blocks
 
 
 def test_pounds() -> None:

@@ -19,7 +19,7 @@ from diagnose.planning.access_tree import AccessTree
 from diagnose.planning.sequence import PlannedCheck
 from diagnose.planning.simulation import simulate
 from diagnose.teardown.loose_ends import follow_up, loose_ends
-from diagnose.teardown.plan import Plan, Wishes
+from diagnose.teardown.plan import Plan, PlanRequest
 from knowledge.access import Opening, openings_for
 from knowledge.access.always_recorded import KEPT
 from knowledge.access.precedence import BEFORE, FIRST_OF
@@ -49,7 +49,7 @@ def answer_to(layout: str, present: list[str], absent: list[str] = []) -> Diagno
 
 
 WISHES = st.builds(
-    Wishes,
+    PlanRequest,
     until=st.sampled_from([0.7, 0.9, 0.97]),
     minutes=st.sampled_from([None, 30.0, 120.0, 400.0]),
     on_stand=st.booleans(),
@@ -64,9 +64,9 @@ WISHES = st.builds(
     st.lists(st.sampled_from(COMPLAINTS), max_size=4, unique=True),
     WISHES,
 )
-def test_nothing_is_ever_out_of_order(layout: str, present: list[str], wishes: Wishes) -> None:
+def test_nothing_is_ever_out_of_order(layout: str, present: list[str], asked: PlanRequest) -> None:
     """Access, evidence that would be lost, running before opening: in any plan, on any layout."""
-    plan = Plan(answer_to(layout, present), wishes)
+    plan = Plan(answer_to(layout, present), asked)
     assert_in_order(plan)
 
 
@@ -93,7 +93,7 @@ def assert_in_order(plan: Plan) -> None:
     features = {f for f, s in plan.answer.case.features.items() if s is State.PRESENT}
     openings = openings_for(lambda f: f in features)
     opened: set[Access] = set()
-    for sighting in plan.answer.case.sightings:
+    for sighting in plan.answer.case.finding_records:
         ways = {i.access for i in BOOK.inspections.values() if sighting.finding in i.reveals}
         if sighting.stage is Stage.OPENED and sighting.observation and len(ways) == 1:
             opened |= needed(openings, *ways)
@@ -112,13 +112,13 @@ def assert_in_order(plan: Plan) -> None:
         assert check not in done, "nothing is done twice"
         if check.needs_running:
             assert plan.answer.may_run
-            assert not plan.wishes.on_stand
+            assert not plan.request.on_stand
             assert {a for a in opened if a.value not in RUNS_OPEN} <= wanted
             opened = {a for a in opened if a.value not in CLOSED_TO_RUN}
         done.append(check)
         minutes += link.choice.option.minutes
-    if plan.wishes.minutes is not None:
-        assert minutes <= plan.wishes.minutes + 1e-9
+    if plan.request.minutes is not None:
+        assert minutes <= plan.request.minutes + 1e-9
     place = {check: i for i, check in enumerate(done)}
     for rule in FIRST_OF:
         if rule.check in KEPT and rule.check in place:
@@ -189,15 +189,18 @@ def test_a_rehearsal_is_calibrated(seed: int) -> None:
 
 def test_wishes_bite() -> None:
     answer = answer_to("distributor_v8", ["gauge_reads_low"])
-    plain, stand = Plan(answer), Plan(answer, Wishes(on_stand=True))
-    slow, closing = Plan(answer, Wishes(first_time=True)), Plan(answer, Wishes(closed_up=True))
+    plain, stand = Plan(answer), Plan(answer, PlanRequest(on_stand=True))
+    slow, closing = (
+        Plan(answer, PlanRequest(first_time=True)),
+        Plan(answer, PlanRequest(closed_up=True)),
+    )
     assert stand.chooser.tree.minutes(Access.SUMP_OFF) < plain.chooser.tree.minutes(Access.SUMP_OFF)
     assert slow.chooser.tree.minutes(Access.SUMP_OFF) == pytest.approx(
         1.5 * plain.chooser.tree.minutes(Access.SUMP_OFF)
     )
     way = plain.chooser.tree.way(Access.CAP_OFF) or ()
     assert closing.chooser.tree.opening_minutes(way) > plain.chooser.tree.opening_minutes(way)
-    assert Plan(answer, Wishes(until=0.7)).estimate.found >= plain.estimate.found
+    assert Plan(answer, PlanRequest(until=0.7)).estimate.found >= plain.estimate.found
 
 
 @cache
@@ -242,7 +245,7 @@ def test_debris_must_be_followed_and_can_be_ticked_off() -> None:
     due = follow_up(answer)
     assert due
     assert all(d.task.phase is Phase.CLEANING and d.open for d in due)
-    found = {s.finding for s in answer.case.sightings if s.observation}
+    found = {s.finding for s in answer.case.finding_records if s.observation}
     assert all(set(d.because) <= found | {*answer.case.facts().observations} for d in due)
     text = path.read_text("utf-8")
     number = answer.case.last_number + 1

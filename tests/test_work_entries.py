@@ -39,7 +39,7 @@ def record(case: Path, *words: str) -> Case:
 
 
 def one(case: Path, *words: str) -> TaskRecord:
-    [worked] = record(case, *words).works
+    [worked] = record(case, *words).task_records
     return worked
 
 
@@ -90,7 +90,7 @@ def test_every_task_of_the_book_can_be_ticked_off(tmp_path: Path, task: Task) ->
     if task.dimension:
         spelling = DIMENSIONS[task.dimension].spellings[0]
         text += "\n" + table_text("[[work]]", {"no": 2, "what": task.id, "value": spelling})
-    works = from_text(HEAD + text, tmp_path / "x.toml", BOOK).works
+    works = from_text(HEAD + text, tmp_path / "x.toml", BOOK).task_records
     assert {w.task for w in works} == {task}
     assert (works[-1].value is not None) == bool(task.dimension)
 
@@ -133,8 +133,8 @@ def test_a_measured_task_may_be_done_without_a_figure(case: Path) -> None:
 
 def test_several_tasks_and_findings_at_once(case: Path) -> None:
     after = record(case, f"{PLAIN}=done", "metal_in_pan=no", f"{CLEARANCE}=0.002 in")
-    assert [w.task.id for w in after.works] == [PLAIN, CLEARANCE]
-    assert [s.finding.id for s in after.sightings] == ["metal_in_pan"]
+    assert [w.task.id for w in after.task_records] == [PLAIN, CLEARANCE]
+    assert [s.finding.id for s in after.finding_records] == ["metal_in_pan"]
 
 
 # --------------------------------------------------------------------------- corrected, withdrawn
@@ -151,7 +151,7 @@ def test_the_same_task_again_corrects_it(case: Path) -> None:
 def test_each_place_is_judged_by_itself(case: Path) -> None:
     for place, value in (("main 1", "0.002 in"), ("main 2", "0.003 in"), ("main 1", "0.0021 in")):
         record(case, f"{CLEARANCE}={value}", "--where", place)
-    works = load(case, BOOK).works
+    works = load(case, BOOK).task_records
     assert {w.entry.where: w.entry.value for w in works} == {
         "main 2": "0.003 in",
         "main 1": "0.0021 in",
@@ -162,7 +162,7 @@ def test_a_task_is_corrected_by_number_and_taken_back(case: Path) -> None:
     record(case, f"{PLAIN}=done")
     worked = one(case, f"{CLEARANCE}=0.002 in", "--replaces", "1")
     assert worked.task.id == CLEARANCE
-    assert not record(case, "--withdraw", "2").works
+    assert not record(case, "--withdraw", "2").task_records
     assert "no entry 2 stands" in refused(case, "--withdraw", "2")
     assert one(case, f"{PLAIN}=done").entry.replaces is None
     assert load(case, BOOK).last_number == 4
@@ -178,7 +178,7 @@ def test_a_task_corrects_no_finding(case: Path) -> None:
 def test_an_earlier_state_can_be_read_back(case: Path) -> None:
     record(case, f"{PLAIN}=failed")
     record(case, f"{PLAIN}=done")
-    states = [[w.entry.state for w in load(case, BOOK, last).works] for last in (0, 1, 2)]
+    states = [[w.entry.state for w in load(case, BOOK, last).task_records] for last in (0, 1, 2)]
     assert states == [[], ["failed"], ["done"]]
 
 

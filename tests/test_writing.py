@@ -40,7 +40,7 @@ def note(path: Path, text: str) -> int:
 
 
 def notes(path: Path) -> list[str]:
-    return [s.entry.note for s in load(path, BOOK).sightings]
+    return [s.entry.note for s in load(path, BOOK).finding_records]
 
 
 def leftovers(path: Path) -> list[str]:
@@ -129,7 +129,7 @@ def test_killed_commands_lose_nothing(case: Path, times: int) -> None:
                 process.kill()
                 out, _ = process.communicate()
         assert case.read_text().startswith(before)
-        places = [s.entry.where for s in load(case, BOOK).sightings]
+        places = [s.entry.where for s in load(case, BOOK).finding_records]
         assert "saved in" not in out or str(i) in places
 
 
@@ -193,7 +193,7 @@ def test_two_commands_on_one_finding_at_once(case: Path) -> None:
     assert [p.returncode for p in running] == [0, 0, 0], ends
     after = load(case, BOOK)
     assert after.last_number == 3
-    assert len(after.sightings) == 1
+    assert len(after.finding_records) == 1
     numbers = {out.split()[0] for out, _ in ends}
     assert numbers == {"1", "2", "3"}
 

@@ -54,7 +54,7 @@ def test_a_case_cannot_make_a_command_write_elsewhere(
     after = snapshot(tmp_path)
     assert after.keys() == before.keys()
     assert after[str(case)].startswith(before[str(case)])
-    assert [s.entry.note for s in load(case, BOOK).sightings] == [EVIL, EVIL]
+    assert [s.entry.note for s in load(case, BOOK).finding_records] == [EVIL, EVIL]
     done = call("ask", case, answers=answers)
     assert done.code == 0
     assert snapshot(tmp_path).keys() == before.keys()

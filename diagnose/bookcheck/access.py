@@ -6,7 +6,7 @@ from collections.abc import Collection, Iterable, Iterator, Mapping
 from graphlib import CycleError, TopologicalSorter
 
 from diagnose.bookcheck.shapes import Result, Whole
-from diagnose.planning.access_tree import AccessTree, TangledAccessError
+from diagnose.planning.access_tree import AccessTree, CyclicAccessError
 from knowledge.access import Opening
 from knowledge.access.precedence import CLOSED_TO_RUN, ENDS_RUNNING, Before
 from knowledge.model import Finding
@@ -36,7 +36,7 @@ def of_layout(whole: Whole, layout: Layout) -> Iterator[str]:
     try:
         made = AccessTree(tree)
         places = made.places
-    except TangledAccessError as error:
+    except CyclicAccessError as error:
         yield f"its openings need each other in a circle: {error}"
         return
     for place in places:

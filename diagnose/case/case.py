@@ -28,7 +28,7 @@ _RANK = {Stage.KNOWN: 0, Stage.OUTSIDE: 1, Stage.OPENED: 2}
 
 
 @dataclass(frozen=True, slots=True)
-class Sighting:
+class FindingRecord:
     """A finding entry that stands."""
 
     entry: FindingEntry
@@ -91,33 +91,33 @@ class Case:
     job: Job
     engine: Engine
     layout: Layout
-    sightings: tuple[Sighting, ...] = ()
-    measured: tuple[Measurement, ...] = ()
+    finding_records: tuple[FindingRecord, ...] = ()
+    measurements: tuple[Measurement, ...] = ()
     readings: tuple[GaugeReading, ...] = ()
-    started: tuple[GaugeReading, ...] = ()  #: readings of the first start after the repair
+    start_readings: tuple[GaugeReading, ...] = ()  #: readings of the first start after the repair
     limits: Mapping[Limit, float] = field(default_factory=dict)
     profile: Profile | None = None  #: None: no circuit in figures for this layout
     dimensions: Mapping[Quantity, float] = field(default_factory=dict)
     baseline: tuple[BaselineReading, ...] = ()
     features: Mapping[Finding, State] = field(default_factory=dict)
-    works: tuple[TaskRecord, ...] = ()
+    task_records: tuple[TaskRecord, ...] = ()
     closed: Closing | None = None  #: the last word; None: the job is open
     expect: Expect | None = None
     last_number: int = 0
     standing: Mapping[int, Entry] = field(default_factory=dict)
-    engine_told: bool = False  #: whether the file has an [engine]
+    has_engine: bool = False  #: whether the file has an [engine]
 
     def facts(self, up_to: Stage = Stage.OPENED) -> Facts:
         """What is known when no more than ``up_to`` has been learnt."""
         observations = {f: Observation(s) for f, s in self.features.items()}
-        for sighting in self.sightings:
+        for sighting in self.finding_records:
             if sighting.observation is None or _RANK[sighting.stage] > _RANK[up_to]:
                 continue
             observations[sighting.finding] = _joined(
                 observations.get(sighting.finding), sighting.observation, sighting.finding
             )
         measures: dict[Measure, list[float]] = {}
-        for m in self.measured:
+        for m in self.measurements:
             if _RANK[m.stage] <= _RANK[up_to]:
                 measures.setdefault(m.measure, []).append(m.value)
         readings = [r.reading for r in self.readings if _RANK[r.stage] <= _RANK[up_to]]
@@ -131,7 +131,7 @@ class Case:
         that works in one place works in no other.
         """
         known = dict(self.features)
-        for sighting in self.sightings:
+        for sighting in self.finding_records:
             if sighting.finding.kind is Kind.LAYOUT and sighting.observation is not None:
                 known[sighting.finding] = sighting.observation.state
         if any(known.get(place) is State.PRESENT for place in PLACES):
@@ -140,11 +140,11 @@ class Case:
 
     def answered(self) -> frozenset[Finding]:
         """Findings that were asked about, whatever was answered."""
-        return frozenset(s.finding for s in self.sightings) | frozenset(self.features)
+        return frozenset(s.finding for s in self.finding_records) | frozenset(self.features)
 
 
 def _joined(old: Observation | None, new: Observation, finding: Finding) -> Observation:
-    """Two sightings of one thing: there in one place is there; features are overruled."""
+    """Two finding_records of one thing: there in one place is there; features are overruled."""
     if old is None or finding.kind is Kind.LAYOUT:
         return new
     if old.state is new.state:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import TypeVar
 
-from diagnose.case.case import Case, Closing, Measurement, Sighting, TaskRecord
+from diagnose.case.case import Case, Closing, FindingRecord, Measurement, TaskRecord
 from diagnose.case.schema import (
     Checked,
     ClosedEntry,
@@ -56,17 +56,17 @@ class Resolver:
         entries = self.tables.entries()
         layout = self._word(engine.layout, self.book.layouts, "engine.layout", "layout")
         features = self._features(engine)
-        sightings, measured = self._sightings(entries.findings)
+        finding_records, measured = self._sightings(entries.findings)
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults)]
         return Case(
             path=path,
             job=job,
             engine=engine,
             layout=layout or UNKNOWN,
-            sightings=tuple(sightings),
-            measured=tuple(measured),
+            finding_records=tuple(finding_records),
+            measurements=tuple(measured),
             readings=tuple(r for r in read if r.entry.at is None),
-            started=tuple(r for r in read if r.entry.at == "start"),
+            start_readings=tuple(r for r in read if r.entry.at == "start"),
             limits=self._limits(engine),
             profile=self._profile(engine),
             dimensions=self._dimensions(engine),
@@ -74,12 +74,12 @@ class Resolver:
                 b for each in entries.baseline for b in healthy_reading(each, self.faults)
             ),
             features={**_features_of(layout), **features} if layout else features,
-            works=tuple(w for each in entries.work for w in self._works(each)),
+            task_records=tuple(w for each in entries.work for w in self._works(each)),
             closed=[self._closed(each) for each in entries.closed][-1] if entries.closed else None,
             expect=expect,
             last_number=entries.last_number,
             standing=entries.by_number,
-            engine_told="engine" in self.tables.raw,
+            has_engine="engine" in self.tables.raw,
         )
 
     def _expect(self) -> Expect:
@@ -135,8 +135,8 @@ class Resolver:
 
     def _sightings(
         self, entries: list[Checked[FindingEntry]]
-    ) -> tuple[list[Sighting], list[Measurement]]:
-        sightings: list[Sighting] = []
+    ) -> tuple[list[FindingRecord], list[Measurement]]:
+        finding_records: list[FindingRecord] = []
         measured: list[Measurement] = []
         for each in entries:
             if "what" in each.broken:
@@ -154,12 +154,12 @@ class Resolver:
                 observation = None
                 if entry.state in ("present", "absent"):
                     observation = Observation(State(entry.state), float(entry.sure or 1.0))
-                sightings.append(
-                    Sighting(entry, word, observation, Stage(entry.learned or word.stage))
+                finding_records.append(
+                    FindingRecord(entry, word, observation, Stage(entry.learned or word.stage))
                 )
         unsure = {id(e.table) for e in entries if e.broken & {"no", "replaces"}}
-        self._clashes([s for s in sightings if id(s.entry) not in unsure])
-        return sightings, measured
+        self._clashes([s for s in finding_records if id(s.entry) not in unsure])
+        return finding_records, measured
 
     def _works(self, each: Checked[WorkEntry]) -> Iterator[TaskRecord]:
         """The task and what was measured, or nothing and faults."""
@@ -205,9 +205,9 @@ class Resolver:
             right = 'write "present", "absent" or "unknown"'
             self.faults.add(f"{each.where}: state is missing; {right}")
 
-    def _clashes(self, sightings: list[Sighting]) -> None:
-        first: dict[tuple[Finding, str], Sighting] = {}
-        for s in sightings:
+    def _clashes(self, finding_records: list[FindingRecord]) -> None:
+        first: dict[tuple[Finding, str], FindingRecord] = {}
+        for s in finding_records:
             if s.observation is None:
                 continue
             old = first.setdefault((s.finding, s.entry.where), s)

@@ -118,14 +118,14 @@ def append_by(path: Path, book: Book, make: Callable[[Case], Sequence[NewEntry]]
     return Appended(before, after, entries)
 
 
-def tell_engine(path: Path, book: Book, engine: Fields) -> Case:
+def append_engine(path: Path, book: Book, engine: Fields) -> Case:
     """Append the [engine] of a case that has none yet.
 
     Raises NoCaseError, BadCaseError, CannotWriteError, UsageError.
     """
     with locked(path) as place:
         old = read_text(path)
-        if from_text(old, path, book).engine_told:
+        if from_text(old, path, book).has_engine:
             raise UsageError(f"{named(path)}: has its [engine] already; change it in the file")
         text = f"{_closed(old)}\n{table_text('[engine]', engine)}"
         case = _checked(text, path, book, {})

@@ -68,7 +68,7 @@ class Deviation:
 def deviations(case: Case, n: int, rng: np.random.Generator) -> list[Deviation]:
     """Return everything measured or seen in the case that changes the circuit, for ``n`` engines."""
     by_parameter: dict[str, list[Measurement]] = {}
-    for m in case.measured:
+    for m in case.measurements:
         by_parameter.setdefault(_parameter_id(m), []).append(m)
     every = [*_oil(case, by_parameter, n, rng), *_measured(by_parameter, n, rng)]
     taken = {d.id for d in every}
@@ -105,12 +105,12 @@ def sound_engines(case: Case, book: Book, n: int, rng: np.random.Generator) -> E
 
 def measures_circuit(case: Case) -> bool:
     """Return whether any measured value is a parameter of the circuit."""
-    return any(_parameter_id(m) for m in case.measured)
+    return any(_parameter_id(m) for m in case.measurements)
 
 
 def unused(case: Case) -> list[str]:
     """Return the ids of measured values that are no parameter of the circuit."""
-    return sorted({m.measure.id for m in case.measured if not _parameter_id(m)})
+    return sorted({m.measure.id for m in case.measurements if not _parameter_id(m)})
 
 
 def _parameter_id(m: Measurement) -> str:

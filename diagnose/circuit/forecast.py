@@ -146,7 +146,7 @@ LIMITS = (HOT_IDLE_PRESSURE, USUAL_IDLE_SPEED, STOP_RUNNING_PRESSURE)
 
 def units_of(case: Case) -> dict[str, str]:
     """Return the unit each measured parameter of the circuit was written in, by id."""
-    named = ((NAMES.get(m.measure.id), m.entry.value or "") for m in case.measured)
+    named = ((NAMES.get(m.measure.id), m.entry.value or "") for m in case.measurements)
     found = ((k.id, unit_in(text, k.dimension)) for k, text in named if k)
     return {name: unit for name, unit in found if unit}
 

@@ -29,7 +29,7 @@ def report(
     from diagnose.output.html.report_page import report_html
     from diagnose.planning.choosing import SURE
     from diagnose.signoff.sheet import Signoff
-    from diagnose.teardown.plan import Plan, Wishes
+    from diagnose.teardown.plan import Plan, PlanRequest
     from knowledge.book import the_book
 
     printing.check_page(out, option="out")
@@ -37,7 +37,7 @@ def report(
     loaded = load(case, book)
     shop = remembered(with_history, book, case, "report")
     answer = Diagnosis(book, loaded, learned=shop.factors)
-    plan = Plan(answer, Wishes(until=SURE, shop_pace=shop.pace))
+    plan = Plan(answer, PlanRequest(until=SURE, shop_pace=shop.pace))
     document = report_document(plan, Signoff(answer, SURE), shop.line)
     printing.write_page(out, report_html(document), case)
 

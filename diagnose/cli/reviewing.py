@@ -163,7 +163,7 @@ def teardown(
     from diagnose.output import teardown_sheet as sheet
     from diagnose.teardown.changes import Changes
     from diagnose.teardown.loose_ends import loose_ends
-    from diagnose.teardown.plan import Plan, Wishes
+    from diagnose.teardown.plan import Plan, PlanRequest
     from knowledge.book import the_book
 
     certainty = parse_certainty(until)
@@ -172,7 +172,7 @@ def teardown(
     book = the_book()
     loaded = load(case, book)
     shop = remembered(with_history, book, case, "teardown")
-    wishes = Wishes(
+    request = PlanRequest(
         until=certainty,
         minutes=minutes,
         on_stand=on_stand,
@@ -181,7 +181,7 @@ def teardown(
         crowded=little_room,
         shop_pace=shop.pace,
     )
-    plan = Plan(Diagnosis(book, loaded, learned=shop.factors), wishes)
+    plan = Plan(Diagnosis(book, loaded, learned=shop.factors), request)
     ends = loose_ends(plan.answer, certainty)
     changes = None
     if since is not None:
@@ -189,7 +189,7 @@ def teardown(
         if since >= last:
             raise UsageError(f"since: the last entry is {last}; nothing came after it")
         earlier = Diagnosis(book, load(case, book, since), learned=shop.factors)
-        changes = Changes(since, Plan(earlier, wishes), plan)
+        changes = Changes(since, Plan(earlier, request), plan)
     if html is not None:
         from diagnose.output.html.worksheet import worksheet
 

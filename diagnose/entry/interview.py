@@ -22,7 +22,7 @@ from diagnose.case.case import Case
 from diagnose.case.disk import ready
 from diagnose.case.loading import from_text, load, read_text
 from diagnose.case.schema import LONGEST
-from diagnose.case.writing import Fields, NewEntry, append_by, start, tell_engine
+from diagnose.case.writing import Fields, NewEntry, append_by, append_engine, start
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.answers import Answer
 from diagnose.entry.questions import (
@@ -83,7 +83,7 @@ class Interview:
             )
         interview = cls(path, book, by, most)
         if interview.resumed:
-            asked = [FindingQuestion(s.finding) for s in interview.case.sightings]
+            asked = [FindingQuestion(s.finding) for s in interview.case.finding_records]
             interview._answered.extend(asked)
         ready(path)
         return interview
@@ -155,12 +155,12 @@ class Interview:
         answered = self.case.answered()
         yield from (FindingQuestion(f) for f in URGENT if f not in answered)
         case = self.case
-        if not case.engine_told:
+        if not case.has_engine:
             for finding in _findings_named(case.job.complaint, self.book):
                 if finding not in self.case.answered():
                     yield FindingQuestion(finding)
             yield _layout_menu(self.book)
-        if not any(s.finding.kind is Kind.HISTORY for s in case.sightings):
+        if not any(s.finding.kind is Kind.HISTORY for s in case.finding_records):
             yield _history_menu(self.book)
         for left in range(self.most, 0, -1):
             planner = self.diagnosis().planner
@@ -190,7 +190,7 @@ class Interview:
                 if question is COMPLAINT:
                     self._start()
             case MenuQuestion(about="layout"), tuple():
-                tell_engine(self.path, self.book, {"layout": answer[0] if answer else "unknown"})
+                append_engine(self.path, self.book, {"layout": answer[0] if answer else "unknown"})
             case MenuQuestion(), tuple():
                 for id_ in answer:
                     self._append(self.book.findings[id_], Answer("present"))
@@ -214,7 +214,7 @@ class Interview:
         """Append one answer; it replaces an earlier answer to the same question."""
 
         def entry(case: Case) -> list[NewEntry]:
-            earlier = [s.entry.no for s in case.sightings if s.finding is finding]
+            earlier = [s.entry.no for s in case.finding_records if s.finding is finding]
             fields = {
                 "what": finding.id,
                 "state": answer.state,

@@ -128,14 +128,14 @@ def load_with_readings(path: Path, book: Book, readings: Sequence[str]) -> Case:
 
 def with_readings(case: Case, readings: Sequence[str]) -> Case:
     """The case with more gauge readings, numbered behind its last entry. Raises UsageError."""
-    if len(case.readings) + len(case.started) + len(readings) > MOST_NUMBERED:
+    if len(case.readings) + len(case.start_readings) + len(readings) > MOST_NUMBERED:
         raise UsageError(f"reading: at most {MOST_NUMBERED:,} in a case")
     numbered = enumerate(readings, case.last_number + 1)
     more = [parse_reading(text).numbered(number, date.today()) for number, text in numbered]
     return replace(
         case,
         readings=(*case.readings, *(r for r in more if r.entry.at is None)),
-        started=(*case.started, *(r for r in more if r.entry.at == "start")),
+        start_readings=(*case.start_readings, *(r for r in more if r.entry.at == "start")),
         last_number=case.last_number + len(more),
         standing={**case.standing, **{r.entry.no: r.entry for r in more}},
     )
@@ -170,13 +170,13 @@ def _standing_number(fact: FactInput, case: Case, where: str) -> int | None:
     found: list[tuple[int, str]]
     match fact:
         case FindingInput():
-            entries = [s.entry for s in case.sightings if s.finding is fact.word]
+            entries = [s.entry for s in case.finding_records if s.finding is fact.word]
             found = [(e.no, e.where) for e in entries]
         case MeasureInput():
-            entries = [m.entry for m in case.measured if m.measure is fact.word]
+            entries = [m.entry for m in case.measurements if m.measure is fact.word]
             found = [(e.no, e.where) for e in entries]
         case TaskInput():
-            found = [(w.entry.no, w.entry.where) for w in case.works if w.task is fact.word]
+            found = [(w.entry.no, w.entry.where) for w in case.task_records if w.task is fact.word]
     numbers = [number for number, place in found if place == where]
     return numbers[-1] if numbers else None
 

@@ -46,7 +46,7 @@ MOST_ROUNDS = 2_000
 
 
 @dataclass(frozen=True, slots=True)
-class Seen:
+class JobShares:
     """One job as learning takes it: what it was, and the book's shares for such an engine."""
 
     causes: tuple[str, ...]
@@ -66,7 +66,7 @@ class Learned:
 
 
 def learn(
-    book_share: Mapping[str, float], jobs: Iterable[Seen], counts: float = BOOK_COUNTS
+    book_share: Mapping[str, float], jobs: Iterable[JobShares], counts: float = BOOK_COUNTS
 ) -> Learned:
     """The learned shares. Order of the jobs does not matter, to the last bit."""
     causes = tuple(book_share)
@@ -121,7 +121,7 @@ def shares(book: Book, conclusions: InferenceResult) -> dict[str, float]:
     return {c: w / total for c, w in weight.items()}
 
 
-def seen_in(job: ClosedJob, book: Book) -> Seen:
+def observed_job(job: ClosedJob, book: Book) -> JobShares:
     """A closed job as learning takes it.
 
     Where the book says that this engine cannot have the cause it was closed with, the job is
@@ -129,7 +129,7 @@ def seen_in(job: ClosedJob, book: Book) -> Seen:
     """
     causes = tuple(sorted(c.id for c in job.causes))
     of_job = shares(book, infer(book.statements, job.case.facts()))
-    return Seen(causes, of_job if set(causes) <= of_job.keys() else plain_shares(book))
+    return JobShares(causes, of_job if set(causes) <= of_job.keys() else plain_shares(book))
 
 
 def plain_shares(book: Book) -> dict[str, float]:
@@ -140,11 +140,11 @@ def plain_shares(book: Book) -> dict[str, float]:
 
 def learned_from(jobs: Iterable[ClosedJob], book: Book) -> Learned:
     """What these jobs teach."""
-    return learn(plain_shares(book), [seen_in(j, book) for j in jobs])
+    return learn(plain_shares(book), [observed_job(j, book) for j in jobs])
 
 
 @dataclass(frozen=True, slots=True)
-class Moved:
+class PriorChange:
     """A cause whose prior learning would move, on an engine of which nothing is known."""
 
     cause: str
@@ -152,11 +152,11 @@ class Moved:
     after: float
 
 
-def moved(learned: Learned, book: Book) -> tuple[Moved, ...]:
+def prior_changes(learned: Learned, book: Book) -> tuple[PriorChange, ...]:
     """Every cause that learning moves, most first."""
     nothing = infer(book.statements, Facts())
     was, now = priors(book.causes, nothing), priors(book.causes, nothing, learned.factor)
-    rows = [Moved(c, was[c], now[c]) for c in was if now[c] != was[c]]
+    rows = [PriorChange(c, was[c], now[c]) for c in was if now[c] != was[c]]
     return tuple(sorted(rows, key=lambda m: (-abs(m.after - m.before), m.cause)))
 
 

@@ -178,7 +178,7 @@ def minutes_planned(case: Case, book: Book) -> float | None:
     from diagnose.diagnosis import Diagnosis
     from diagnose.teardown.plan import Plan
 
-    last = told_first(case)
+    last = last_known_entry(case)
     if case.path is None or last < 1:
         return None
     try:
@@ -189,17 +189,17 @@ def minutes_planned(case: Case, book: Book) -> float | None:
     return plan.estimate.until_confirmed if plan.line and plan.estimate.found else None
 
 
-def told_first(case: Case) -> int:
+def last_known_entry(case: Case) -> int:
     """Number of the last entry before anything was looked at, worked on or closed.
 
     0 where there is none.
     """
-    seen = [(s.entry.no, s.stage) for s in case.sightings]
-    seen += [(m.entry.no, m.stage) for m in case.measured]
+    seen = [(s.entry.no, s.stage) for s in case.finding_records]
+    seen += [(m.entry.no, m.stage) for m in case.measurements]
     seen += [(r.entry.no, r.stage) for r in case.readings]
     told = [no for no, stage in seen if stage is Stage.KNOWN]
     after = [no for no, stage in seen if stage is not Stage.KNOWN]
-    after += [w.entry.no for w in case.works]
+    after += [w.entry.no for w in case.task_records]
     after += [case.closed.entry.no] if case.closed else []
     first = min(after, default=case.last_number + 1)
     return max((no for no in told if no < first), default=0)

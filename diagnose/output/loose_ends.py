@@ -5,7 +5,7 @@ from __future__ import annotations
 from diagnose.diagnosis import Diagnosis
 from diagnose.output import teardown_words as words
 from diagnose.output.lines import as_typed, labelled, percent, wrapped
-from diagnose.teardown.loose_ends import Due, LooseEnds
+from diagnose.teardown.loose_ends import DueTask, LooseEnds
 
 
 def loose_ends(answer: Diagnosis, ends: LooseEnds, path: str) -> list[str]:
@@ -36,7 +36,7 @@ def loose_ends(answer: Diagnosis, ends: LooseEnds, path: str) -> list[str]:
     return lines
 
 
-def _due(due: Due) -> list[str]:
+def _due(due: DueTask) -> list[str]:
     mark, note = "[ ]", ""
     if due.worked is not None:
         state = due.worked.entry.state or "done"

@@ -78,7 +78,7 @@ def data(sheet: Signoff, needed: Sequence[Needed]) -> dict[str, Any]:
         "layout": case.layout.id,
         "causes": [c.id for c in sheet.causes],
         "opened": sorted(a.value for a in sheet.places),
-        "in_the_way": [i.task.id for i in sheet.in_the_way],
+        "in_the_way": [i.task.id for i in sheet.blocking],
         "items": [_item_data(i, sheet) for i in sheet.items],
         "parts": [
             {

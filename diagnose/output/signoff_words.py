@@ -81,7 +81,7 @@ def count(signoff: Signoff) -> str:
     """How far the sheet is."""
     items = signoff.items
     done = sum(i.judged.verdict is not Verdict.OPEN for i in items)
-    held = len(signoff.in_the_way)
+    held = len(signoff.blocking)
     failed = sum(i.judged.verdict is Verdict.FAILED for i in items)
     told = f"; {failed} failed" if failed else ""
     return f"{done} of {len(items)} seen to{told}; {held} still stand in the way"

@@ -31,7 +31,7 @@ def first_start(start: FirstStart, sheet: Signoff, path: str) -> str:
 
 
 def _held_up(sheet: Signoff) -> list[str]:
-    before = [i for i in sheet.in_the_way if i.task.phase not in (Phase.FIRST_START, Phase.RUN_IN)]
+    before = [i for i in sheet.blocking if i.task.phase not in (Phase.FIRST_START, Phase.RUN_IN)]
     if not before:
         return []
     lines = wrapped(

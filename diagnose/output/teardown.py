@@ -59,10 +59,10 @@ def _in_short(plan: Plan, ends: LooseEnds) -> list[str]:
     lines += labelled("chance", f"{percent(estimate.found)} that this plan confirms a cause", 2, 14)
     likely = "; ".join(f"{r.cause.says} {percent(r.probability)}" for r in answer.ranking[:3])
     lines += labelled("likely now", likely, 2, 14)
-    stop = f"a cause is {percent(plan.wishes.until)} likely and has been seen on the engine"
+    stop = f"a cause is {percent(plan.request.until)} likely and has been seen on the engine"
     lines += labelled("stop when", stop, 2, 14)
-    if plan.wishes.minutes is not None:
-        lines += labelled("limit", f"only what fits into {plan.wishes.minutes:.0f} min", 2, 14)
+    if plan.request.minutes is not None:
+        lines += labelled("limit", f"only what fits into {plan.request.minutes:.0f} min", 2, 14)
     lines += labelled("", words.pace(plan), 2, 14)
     return lines
 

@@ -189,9 +189,10 @@ def _meaning_data(found: Meaning) -> dict[str, Any]:
 def _changes_data(changes: Changes) -> dict[str, Any]:
     return {
         "since": changes.since,
-        "told": [s.finding.id for s in changes.told],
+        "told": [s.finding.id for s in changes.new_findings],
         "moved": [
-            {"cause": m.cause.id, "before": m.before, "after": m.after} for m in changes.moved
+            {"cause": m.cause.id, "before": m.before, "after": m.after}
+            for m in changes.cause_changes
         ],
         "minutes_before": changes.before.estimate.expected,
         "minutes_after": changes.after.estimate.expected,

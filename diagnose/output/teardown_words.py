@@ -12,7 +12,7 @@ from diagnose.output.documents.budget import still_missing
 from diagnose.output.lines import percent
 from diagnose.planning.simulation import PlanEstimate
 from diagnose.teardown.changes import Changes
-from diagnose.teardown.loose_ends import Due, LooseEnds
+from diagnose.teardown.loose_ends import DueTask, LooseEnds
 from diagnose.teardown.plan import Check, Meaning, NotPlanned, Plan, Stage
 from knowledge.access import Opening
 from knowledge.book import the_book
@@ -35,12 +35,12 @@ def minutes(value: float) -> str:
 
 def pace(plan: Plan) -> str:
     """For whom the minutes hold."""
-    wishes = plan.wishes
-    where = "on a stand" if wishes.on_stand else "in its place"
-    hand = "somebody doing it for the first time" if wishes.first_time else "a practised hand"
-    room = ", little room" if wishes.crowded else ""
-    closing = ", closed up again to test each time" if wishes.closed_up else ""
-    shop = f"; times {wishes.shop_pace:.2f}, this shop's pace" if wishes.shop_pace != 1.0 else ""
+    request = plan.request
+    where = "on a stand" if request.on_stand else "in its place"
+    hand = "somebody doing it for the first time" if request.first_time else "a practised hand"
+    room = ", little room" if request.crowded else ""
+    closing = ", closed up again to test each time" if request.closed_up else ""
+    shop = f"; times {request.shop_pace:.2f}, this shop's pace" if request.shop_pace != 1.0 else ""
     return f"Minutes are judgement, for {hand}, the engine {where}{room}{closing}{shop}."
 
 
@@ -153,7 +153,7 @@ def pressure(answer: Diagnosis, ends: LooseEnds) -> str:
     )
 
 
-def found_by(ends: LooseEnds) -> Iterator[tuple[str, list[Due]]]:
+def found_by(ends: LooseEnds) -> Iterator[tuple[str, list[DueTask]]]:
     """What must be followed, by what was found that calls for it, in few words."""
     for because, dues in groupby(ends.follow, lambda d: d.because):
         more = f" and {len(because) - 2} more" if len(because) > 2 else ""
@@ -208,18 +208,18 @@ def since(changes: Changes) -> str:
 
 def changed(changes: Changes) -> Iterator[str]:
     """What the entries since then told, and did to the ranking and the plan."""
-    for sighting in changes.told:
+    for sighting in changes.new_findings:
         state = sighting.observation.state.value if sighting.observation else "not known"
         yield f"{sighting.finding.says}: {state} [{sighting.finding.id}]"
     case = changes.after.answer.case
-    for taken in case.measured:
+    for taken in case.measurements:
         if taken.entry.no > changes.since:
             yield f"{taken.measure.says}: {taken.entry.value} [{taken.measure.id}]"
     for one in case.readings:
         if one.entry.no > changes.since:
             said = (one.entry.rpm, one.entry.oil, one.entry.pressure)
             yield f"reading: {' '.join(filter(None, said))}"
-    for moved in changes.moved[:4]:
+    for moved in changes.cause_changes[:4]:
         yield f"{percent(moved.before)} before, {percent(moved.after)} now: {moved.cause.says}"
     was, now = changes.before.estimate.expected, changes.after.estimate.expected
     if changes.after.stages and changes.before.stages:

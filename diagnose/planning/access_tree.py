@@ -16,7 +16,7 @@ from knowledge.access.precedence import CLOSED_TO_RUN, ENDS_RUNNING
 from knowledge.work import Access, Inspection
 
 
-class TangledAccessError(Exception):
+class CyclicAccessError(Exception):
     """The openings need each other in a circle, or need one that is not there."""
 
 
@@ -31,7 +31,7 @@ class Pace:
 
 @dataclass(frozen=True)
 class AccessTree:
-    """What opens what. Raises TangledAccessError when the graph is first asked for."""
+    """What opens what. Raises CyclicAccessError when the graph is first asked for."""
 
     openings: Mapping[Access, Opening]
     pace: Pace = Pace()
@@ -45,10 +45,10 @@ class AccessTree:
         for place, opening in self.openings.items():
             for need in opening.needs:
                 if need not in self.openings:
-                    raise TangledAccessError(f"{place} needs {need}, which this engine has not")
+                    raise CyclicAccessError(f"{place} needs {need}, which this engine has not")
                 graph.add_edge(need, place)
         if not nx.is_directed_acyclic_graph(graph):
-            raise TangledAccessError(" -> ".join(str(a) for a, _ in nx.find_cycle(graph)))
+            raise CyclicAccessError(" -> ".join(str(a) for a, _ in nx.find_cycle(graph)))
         return graph
 
     def minutes(self, place: Access) -> float:

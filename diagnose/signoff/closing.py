@@ -30,7 +30,7 @@ def obstacles(answer: Diagnosis, until: float) -> tuple[str, ...]:
             "debris or damage not followed: " + _some([d.task.id for d in ends.open_tasks])
         )
     sheet = Signoff(answer, until)
-    held = [i.task.id for i in sheet.in_the_way if i.task not in {d.task for d in ends.open_tasks}]
+    held = [i.task.id for i in sheet.blocking if i.task not in {d.task for d in ends.open_tasks}]
     if held:
         found.append("sign-off not finished: " + _some(held))
     failed = [i.task.id for i in sheet.items if i.judged.verdict is Verdict.FAILED]
@@ -44,7 +44,7 @@ def obstacles(answer: Diagnosis, until: float) -> tuple[str, ...]:
 
 def _falls_short(answer: Diagnosis) -> bool:
     """Whether the repaired engine shows less than it should; loads the physics where it was read."""
-    if not answer.case.started:
+    if not answer.case.start_readings:
         return False
     from diagnose.signoff.start import first_start
 

@@ -12,7 +12,7 @@ from functools import cached_property
 from diagnose.case.case import TaskRecord
 from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.judging import Judged, Verdict, judged
-from diagnose.teardown.loose_ends import Due, follow_up
+from diagnose.teardown.loose_ends import DueTask, follow_up
 from knowledge.access.precedence import ENDS_RUNNING
 from knowledge.applying import applies
 from knowledge.model import Cause, Limit
@@ -30,7 +30,7 @@ class Item:
     worked: tuple[TaskRecord, ...]  #: one for each place on the engine
 
     @property
-    def stands_in_the_way(self) -> bool:
+    def blocks(self) -> bool:
         """Whether nothing further may be done before it is seen to."""
         return self.task.hold is Hold.STOP and self.judged.verdict in (
             Verdict.OPEN,
@@ -66,7 +66,7 @@ class Signoff:
         case = self.answer.case
         due = {d.task: d for d in follow_up(self.answer)}
         worked: dict[Task, list[TaskRecord]] = {}
-        for w in case.works:
+        for w in case.task_records:
             worked.setdefault(w.task, []).append(w)
         limits = dict(case.limits)
         found = []
@@ -78,7 +78,7 @@ class Signoff:
                     found.append(Item(task, why, _worst(task, mine, limits), mine))
         return tuple(found)
 
-    def _why(self, task: Task, due: dict[Task, Due]) -> str:
+    def _why(self, task: Task, due: dict[Task, DueTask]) -> str:
         """Why the task is called for; empty where it is not."""
         if task.phase is Phase.CLEANING:
             found = due.get(task)
@@ -98,9 +98,9 @@ class Signoff:
         return ""
 
     @property
-    def in_the_way(self) -> tuple[Item, ...]:
+    def blocking(self) -> tuple[Item, ...]:
         """What must be seen to before anything further."""
-        return tuple(i for i in self.items if i.stands_in_the_way)
+        return tuple(i for i in self.items if i.blocks)
 
     def of(self, phases: Collection[Phase]) -> tuple[Item, ...]:
         """The items of some phases."""

@@ -12,7 +12,7 @@ from functools import cached_property, reduce
 
 import numpy as np
 
-from diagnose.case.case import Case, GaugeReading, Sighting
+from diagnose.case.case import Case, FindingRecord, GaugeReading
 from diagnose.case.schema import FindingEntry
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import deviations, evenly_drawn, sound_engines
@@ -98,7 +98,7 @@ class FirstStart:
     @cached_property
     def compared(self) -> tuple[Compared, ...]:
         """Each reading of the first start that has a temperature or is taken as hot."""
-        return tuple(self._compared(read) for read in self.case.started)
+        return tuple(self._compared(read) for read in self.case.start_readings)
 
     def _compared(self, read: GaugeReading) -> Compared:
         reading = read.reading
@@ -144,8 +144,10 @@ class FirstStart:
         if not any(c.below or c.stop for c in self.compared):
             return None
         entry = FindingEntry(no=1_000_000, what=FRESHLY_REBUILT.id, state="present")
-        built = Sighting(entry, FRESHLY_REBUILT, Observation(State.PRESENT), Stage.KNOWN)
-        anew = replace(self.case, sightings=(built,), measured=(), readings=self.case.started)
+        built = FindingRecord(entry, FRESHLY_REBUILT, Observation(State.PRESENT), Stage.KNOWN)
+        anew = replace(
+            self.case, finding_records=(built,), measurements=(), readings=self.case.start_readings
+        )
         return Diagnosis(self.book, anew)
 
 
@@ -165,7 +167,7 @@ def first_start(
             raise UsageError(f"--left: no finding '{name}' of this case.{nearest(name, found)}")
     engine = reduce(lambda e, name: found[name].apply(e), left, engine)
     fitted = []
-    for worked in case.works:
+    for worked in case.task_records:
         quantity = worked.task.measures if worked.task.id in FITTED else None
         if quantity is not None and worked.value is not None:
             parameter = CIRCUIT_PARAMETERS[quantity.id]

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cached_property
 
-from diagnose.case.case import Sighting
+from diagnose.case.case import FindingRecord
 from diagnose.teardown.plan import Plan
 from knowledge.model import Cause
 from knowledge.work import Inspection
@@ -17,7 +17,7 @@ MOVED = 0.03  #: a cause that moved less is not worth a line
 
 
 @dataclass(frozen=True, slots=True)
-class Moved:
+class CauseChange:
     """A cause before and after."""
 
     cause: Cause
@@ -34,16 +34,17 @@ class Changes:
     after: Plan
 
     @cached_property
-    def told(self) -> tuple[Sighting, ...]:
+    def new_findings(self) -> tuple[FindingRecord, ...]:
         """What was seen meanwhile."""
-        return tuple(s for s in self.after.answer.case.sightings if s.entry.no > self.since)
+        return tuple(s for s in self.after.answer.case.finding_records if s.entry.no > self.since)
 
     @cached_property
-    def moved(self) -> tuple[Moved, ...]:
+    def cause_changes(self) -> tuple[CauseChange, ...]:
         """The causes that moved, most first."""
         was = {r.cause: r.probability for r in self.before.answer.ranking}
         now = [
-            Moved(r.cause, was.get(r.cause, 0.0), r.probability) for r in self.after.answer.ranking
+            CauseChange(r.cause, was.get(r.cause, 0.0), r.probability)
+            for r in self.after.answer.ranking
         ]
         now = [m for m in now if abs(m.after - m.before) >= MOVED]
         return tuple(sorted(now, key=lambda m: -abs(m.after - m.before)))

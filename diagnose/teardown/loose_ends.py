@@ -24,7 +24,7 @@ LEAST_BROUGHT = 0.05  #: a cause that brings a finding about more seldom does no
 
 
 @dataclass(frozen=True, slots=True)
-class Due:
+class DueTask:
     """A task that a finding calls for, and what has become of it."""
 
     task: Task
@@ -44,12 +44,12 @@ class LooseEnds:
     causes: tuple[Cause, ...]  #: taken as true
     confirmed: bool  #: likely enough, and seen on the engine
     unexplained: tuple[Finding, ...]
-    follow: tuple[Due, ...]
+    follow: tuple[DueTask, ...]
     damage: tuple[tuple[Condition, float], ...]
     budget: Budget | None  #: None: nothing measured, or no reading to compare with
 
     @property
-    def open_tasks(self) -> tuple[Due, ...]:
+    def open_tasks(self) -> tuple[DueTask, ...]:
         """What debris and damage still call for."""
         return tuple(d for d in self.follow if d.open)
 
@@ -87,7 +87,7 @@ def seen_for(answer: Diagnosis, cause: Cause) -> bool:
     below = answer.inference.network.parents
     seen = {
         s.finding.id
-        for s in answer.case.sightings
+        for s in answer.case.finding_records
         if s.observation and s.observation.state is State.PRESENT and s.stage is not Stage.KNOWN
     }
     seen |= {d.finding.id for d in answer.inference.result.derived if d.state is State.PRESENT}
@@ -119,23 +119,23 @@ def brought_by(network: Network, causes: Collection[str]) -> dict[str, float]:
     return there
 
 
-def follow_up(answer: Diagnosis) -> tuple[Due, ...]:
+def follow_up(answer: Diagnosis) -> tuple[DueTask, ...]:
     """What debris, contamination and damage found call for on this engine, in order of work."""
     case = answer.case
     observations = case.facts(answer.up_to).observations
     found = {f for f, r in observations.items() if r.state is State.PRESENT}
-    worked = {w.task: w for w in case.works}
-    due: list[Due] = []
+    worked = {w.task: w for w in case.task_records}
+    due: list[DueTask] = []
     for task in answer.book.tasks.values():
         because = tuple(f for f in task.after if f in found)
         if because and task.phase is Phase.CLEANING and applies(task, case.features.get):
-            due.append(Due(task, because, worked.get(task)))
+            due.append(DueTask(task, because, worked.get(task)))
     covered = {other for d in due for other in d.task.covers}
     return tuple(d for d in due if d.task not in covered)
 
 
 def _budget(answer: Diagnosis) -> Budget | None:
-    if not (answer.case.measured and answer.case.readings):  # then the physics stays unloaded
+    if not (answer.case.measurements and answer.case.readings):  # then the physics stays unloaded
         return None
     from diagnose.circuit.budget import budget, can_be_drawn_up
 

@@ -29,7 +29,7 @@ CHEAP = 10.0  #: minutes of a check that is offered while its place is open
 
 
 @dataclass(frozen=True, slots=True)
-class Wishes:
+class PlanRequest:
     """What the person asked of the plan."""
 
     until: float = SURE
@@ -110,21 +110,23 @@ class NotPlanned:
 
 @dataclass(frozen=True)
 class Plan:
-    """The plan of one case under the person's wishes."""
+    """The plan of one case under the person's request."""
 
     answer: Diagnosis
-    wishes: Wishes = Wishes()
+    request: PlanRequest = PlanRequest()
 
     @cached_property
     def chooser(self) -> Chooser:
         """What chooses the checks."""
-        wishes = self.wishes
-        return self.answer.planner.chooser(wishes.pace, wishes.until, wishes.minutes, self.settled)
+        request = self.request
+        return self.answer.planner.chooser(
+            request.pace, request.until, request.minutes, self.settled
+        )
 
     @property
     def settled(self) -> bool:
         """Whether the cause is as good as certain already."""
-        return self.answer.ranking[0].probability >= self.wishes.until
+        return self.answer.ranking[0].probability >= self.request.until
 
     @cached_property
     def confirmed(self) -> bool:
@@ -145,7 +147,7 @@ class Plan:
         seen = 0.0
         most: list[PlannedCheck] = []
         for link in line:
-            if seen >= self.wishes.until or len(most) == MOST_TO_SEE:
+            if seen >= self.request.until or len(most) == MOST_TO_SEE:
                 break
             most.append(link)
             seen += link.named

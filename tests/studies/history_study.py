@@ -20,7 +20,7 @@ from statistics import mean
 
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
-from diagnose.history.learning import Seen, learn, plain_shares, shares
+from diagnose.history.learning import JobShares, learn, plain_shares, shares
 from diagnose.inference.causegraph import priors
 from diagnose.inference.elimination import posterior
 from knowledge.book import the_book
@@ -105,10 +105,10 @@ def a_cause(shop: Mapping[str, float], engine: Engine, rng: random.Random) -> st
     return rng.choices(list(known), list(known.values()))[0]
 
 
-def closed(shop: Mapping[str, float], rng: random.Random) -> Seen:
+def closed(shop: Mapping[str, float], rng: random.Random) -> JobShares:
     """A closed job of the shop."""
     engine = an_engine(rng)
-    return Seen((a_cause(shop, engine, rng),), book_shares(engine))
+    return JobShares((a_cause(shop, engine, rng),), book_shares(engine))
 
 
 def fresh(shop: Mapping[str, float], rng: random.Random) -> Fresh:

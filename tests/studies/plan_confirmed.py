@@ -112,9 +112,9 @@ def made_again(one: Complaint, most: int = 40) -> Iterator[Inspection]:
 def _as_known(one: Complaint, known: frozenset[Finding]) -> Case:
     from dataclasses import replace
 
-    sightings = tuple(s for s in one.case.sightings if s.finding in known)
+    finding_records = tuple(s for s in one.case.finding_records if s.finding in known)
     readings = tuple(r for r in one.case.readings if r.stage is Stage.KNOWN)
-    return replace(one.case, sightings=sightings, readings=readings, measured=())
+    return replace(one.case, finding_records=finding_records, readings=readings, measurements=())
 
 
 def by_table(one: Complaint, table: Table) -> list[Inspection]:

@@ -49,11 +49,11 @@ def rests_on(diagnosis: Diagnosis, contradiction: Contradiction) -> dict[int, st
 def _entries(diagnosis: Diagnosis, contradiction: Contradiction) -> Iterator[tuple[int, str]]:
     case = diagnosis.case
     findings, measures, read = _behind(diagnosis, contradiction)
-    for seen in case.sightings:
+    for seen in case.finding_records:
         if seen.finding in findings and seen.observation is not None:
             said = "yes" if seen.entry.state == "present" else "no"
             yield seen.entry.no, f"{seen.finding.id}={said}"
-    for taken in case.measured:
+    for taken in case.measurements:
         if taken.measure in measures:
             yield taken.entry.no, f"{taken.measure.id}={taken.entry.value}"
     for one in case.readings if read else ():

@@ -9,7 +9,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 from diagnose.errors import plain
-from diagnose.history.learning import PLAN_COUNTS, Learned, ShopPace, moved, pace
+from diagnose.history.learning import PLAN_COUNTS, Learned, ShopPace, pace, prior_changes
 from diagnose.history.shop import ClosedJob, LeftOut, Shop
 from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.named import Named, named
@@ -116,7 +116,7 @@ def history_document(shop: Shop, learned: Learned, book: Book) -> HistoryDocumen
             MovedPrior(
                 cause=m.cause, before=m.before, after=m.after, says=book.causes[m.cause].says
             )
-            for m in moved(learned, book)
+            for m in prior_changes(learned, book)
         ),
         pace=_pace(pace(shop.jobs)),
     )

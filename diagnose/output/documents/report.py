@@ -152,10 +152,12 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         in_short=in_short(diagnosis),
         history=history,
         contradictions=contradiction_notices(diagnosis),
-        findings=tuple(report_finding(s) for s in case.sightings if s.observation is not None),
-        not_known=sum(s.observation is None for s in case.sightings),
-        measured=tuple(report_measurement(m, case) for m in case.measured),
-        readings=tuple(report_reading(r, case) for r in (*case.readings, *case.started)),
+        findings=tuple(
+            report_finding(s) for s in case.finding_records if s.observation is not None
+        ),
+        not_known=sum(s.observation is None for s in case.finding_records),
+        measured=tuple(report_measurement(m, case) for m in case.measurements),
+        readings=tuple(report_reading(r, case) for r in (*case.readings, *case.start_readings)),
         causes=causes[:CAUSES],
         others=others(causes, CAUSES, loss_is_real=diagnosis.inference.loss_is_real),
         damage=damages(diagnosis),
@@ -165,7 +167,7 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         budget=budget_document(budget(case, diagnosis.book), case)
         if can_be_drawn_up(case)
         else None,
-        checks=tuple(check_made(check, sightings) for check, sightings in made.items()),
+        checks=tuple(check_made(check, finding_records) for check, finding_records in made.items()),
         stop_here="" if case.closed else _stop(plan),
         stages=() if case.closed else tuple(_stages(plan))[:STAGES],
         repairs=_repairs(sheet, diagnosis),
@@ -224,7 +226,7 @@ def _repairs(sheet: Signoff, diagnosis: Diagnosis) -> tuple[Repair, ...]:
 
 def _first_start(sheet: Signoff) -> StartTable | None:
     diagnosis = sheet.answer
-    if not (diagnosis.case.started or sheet.of([Phase.FIRST_START, Phase.RUN_IN])):
+    if not (diagnosis.case.start_readings or sheet.of([Phase.FIRST_START, Phase.RUN_IN])):
         return None
     try:
         return start_table(first_start(diagnosis.case, diagnosis.book))
@@ -248,7 +250,7 @@ def _sources(case: Case, graph: CauseGraph | None, sheet: Signoff) -> tuple[str,
     """The sources of the links, limits and tasks shown, each once."""
     known = {s.key: s for s in all_in(sources.__name__, Source)}
     keys = {link.source for link in graph.links} if graph else set()
-    for measured in case.measured:
+    for measured in case.measurements:
         limits = the_book().limits_of(measured.measure.quantity)
         keys |= {limit.source.key for limit in limits if limit}
     for item in sheet.items:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 
-from diagnose.case.case import Case, GaugeReading, Measurement, Sighting
+from diagnose.case.case import Case, FindingRecord, GaugeReading, Measurement
 from diagnose.diagnosis import Diagnosis
 from diagnose.output import teardown_words as words
 from diagnose.output.scale import scale_of
@@ -113,7 +113,7 @@ def _minutes(value: float | None) -> str:
     return "" if value is None else words.minutes(value)
 
 
-def report_finding(seen: Sighting) -> ReportFinding:
+def report_finding(seen: FindingRecord) -> ReportFinding:
     """Build the row of an observed finding."""
     entry = seen.entry
     said = STATES.get(entry.state or "", entry.value or "")
@@ -130,7 +130,7 @@ def report_finding(seen: Sighting) -> ReportFinding:
     )
 
 
-def _is(seen: Sighting, state: State) -> bool:
+def _is(seen: FindingRecord, state: State) -> bool:
     return seen.observation is not None and seen.observation.state is state
 
 
@@ -162,15 +162,17 @@ def report_reading(read: GaugeReading, case: Case) -> ReportReading:
     )
 
 
-def checks_made(case: Case, diagnosis: Diagnosis) -> dict[Inspection, list[Sighting]]:
+def checks_made(case: Case, diagnosis: Diagnosis) -> dict[Inspection, list[FindingRecord]]:
     """The checks that were made, in the order of the entries."""
-    looked = [s for s in case.sightings if s.stage is not Stage.KNOWN and s.observation is not None]
+    looked = [
+        s for s in case.finding_records if s.stage is not Stage.KNOWN and s.observation is not None
+    ]
     wanted = {s.finding for s in looked}
     checks = sorted(
         diagnosis.book.inspections.values(),
         key=lambda i: (-len(wanted.intersection(i.reveals)), i.minutes, i.id),
     )
-    made: dict[Inspection, list[Sighting]] = {}
+    made: dict[Inspection, list[FindingRecord]] = {}
     for seen in sorted(looked, key=lambda s: s.entry.no):
         check = next((c for c in checks if seen.finding in c.reveals), None)
         if check is not None:
@@ -178,11 +180,13 @@ def checks_made(case: Case, diagnosis: Diagnosis) -> dict[Inspection, list[Sight
     return made
 
 
-def check_made(check: Inspection, sightings: Sequence[Sighting]) -> CheckMade:
+def check_made(check: Inspection, finding_records: Sequence[FindingRecord]) -> CheckMade:
     """Build the row of a check from what was entered for it."""
     return CheckMade(
-        day=day(sightings[0].entry.when),
+        day=day(finding_records[0].entry.when),
         says=check.says,
-        shown=tuple(s.finding.says for s in sightings if _is(s, State.PRESENT)),
-        not_there=tuple(s.finding.stated(there=False) for s in sightings if _is(s, State.ABSENT)),
+        shown=tuple(s.finding.says for s in finding_records if _is(s, State.PRESENT)),
+        not_there=tuple(
+            s.finding.stated(there=False) for s in finding_records if _is(s, State.ABSENT)
+        ),
     )

@@ -133,7 +133,7 @@ def _cause_set(diagnosis: Diagnosis, explanation: Explanation) -> CauseSet:
 def _still_missing(diagnosis: Diagnosis) -> str:
     """How much of the missing pressure no measured finding explains; loads the physics if needed."""
     case = diagnosis.case
-    if not (case.measured and case.readings):
+    if not (case.measurements and case.readings):
         return ""
     from diagnose.circuit.budget import budget, can_be_drawn_up
     from diagnose.output.documents.budget import still_missing

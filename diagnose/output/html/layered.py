@@ -144,7 +144,7 @@ def _heights(
 def _apart(
     column: Sequence[Place], wished: Mapping[Place, float], height: Mapping[Place, float]
 ) -> dict[Place, float]:
-    """Middles in this order, no two closer than the gap, close to the wishes (blocks that touch
+    """Middles in this order, no two closer than the gap, close to the request (blocks that touch
     move as one: pool adjacent violators, Barlow and others, 1972, from memory)."""
     blocks: list[tuple[float, int]] = []  #: mean of (wish less offset), how many
     offset, offsets = 0.0, []

@@ -53,7 +53,7 @@ def signoff_page(
         left_out=[r for r in rows if r["state"] is Verdict.LEFT_OUT],
         needed=() if open_only else needed,
         start=_start(sheet, book, settings, left),
-        held_up=sum(i.task.phase not in AFTER for i in sheet.in_the_way),
+        held_up=sum(i.task.phase not in AFTER for i in sheet.blocking),
         deferrals=deferrals(),
     )
 
@@ -67,7 +67,7 @@ def _phases(sheet: Signoff, shown: Sequence[Item]) -> Iterator[dict[str, Any]]:
             "says": words.PHASES[phase],
             "cautions": cautions([c for i in items for c in i.task.cautions], sheet.answer),
             "done": sum(i.judged.verdict is not Verdict.OPEN for i in items),
-            "held": sum(i.stands_in_the_way for i in items),
+            "held": sum(i.blocks for i in items),
             "rows": [_row(i, f"{number}.{n}", sheet) for n, i in enumerate(items, 1)],
         }
 

@@ -11,7 +11,7 @@ from diagnose.output.html import oil_path as sketch
 from diagnose.output.html.page import rendered
 from diagnose.output.lines import as_typed, clean
 from diagnose.teardown.changes import Changes
-from diagnose.teardown.loose_ends import Due, LooseEnds
+from diagnose.teardown.loose_ends import DueTask, LooseEnds
 from diagnose.teardown.plan import Check, Plan, Stage
 
 MARKS = {"done": "x", "failed": "!", "skipped": "-"}
@@ -108,7 +108,7 @@ def _follow(ends: LooseEnds) -> Iterator[dict[str, Any]]:
         yield {"because": because, "dues": [_due(d) for d in dues]}
 
 
-def _due(due: Due) -> dict[str, str]:
+def _due(due: DueTask) -> dict[str, str]:
     entry = due.worked.entry if due.worked is not None else None
     state = (entry.state or "done") if entry else ""
     return {
