@@ -8,9 +8,10 @@ from dataclasses import dataclass, field
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.cause_sets import Explanation
 from diagnose.inference.network import Likelihood
-from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON
+from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
+from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.next_checks import CheckOption, next_checks
 from diagnose.output.documents.ranking import RankedCause, ranked_causes
 from diagnose.output.documents.reasons import in_short, is_settled, path_in_words
@@ -36,14 +37,6 @@ class Damage:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class NamedFinding:
-    """A finding by its id and in words."""
-
-    id: str
-    says: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class ReviewDocument:
     """Everything ``review`` answers."""
 
@@ -56,7 +49,7 @@ class ReviewDocument:
     explanations: tuple[CauseSet, ...]
     damage: tuple[Damage, ...]
     damage_chain: tuple[str, ...]
-    unexplained: tuple[str, ...]
+    unexplained: tuple[Named, ...] = field(metadata=only("id"))
     left_out: tuple[str, ...]
     evidence: Mapping[str, Likelihood]
     log_evidence: float
@@ -68,7 +61,6 @@ class ReviewDocument:
     settled: bool = field(metadata=NOT_IN_JSON)  #: the first cause is nearly certain
     loss_is_real: bool = field(metadata=NOT_IN_JSON)
     damage_path: str = field(metadata=NOT_IN_JSON)
-    unexplained_findings: tuple[NamedFinding, ...] = field(metadata=NOT_IN_JSON)
     still_missing: str = field(metadata=NOT_IN_JSON)  #: on the missing pressure; may be empty
 
 
@@ -95,7 +87,7 @@ def review_document(
         explanations=tuple(_cause_set(diagnosis, e) for e in diagnosis.explanations),
         damage=damages(diagnosis),
         damage_chain=reasons.damage_chain,
-        unexplained=tuple(f.id for f in reasons.unexplained),
+        unexplained=named(reasons.unexplained),
         left_out=inference.left_out,
         evidence=inference.evidence,
         log_evidence=inference.posterior.log_evidence,
@@ -107,7 +99,6 @@ def review_document(
         settled=is_settled(diagnosis),
         loss_is_real=inference.loss_is_real,
         damage_path=path_in_words(diagnosis, reasons.damage_chain),
-        unexplained_findings=tuple(NamedFinding(id=f.id, says=f.says) for f in reasons.unexplained),
         still_missing="" if for_json else _still_missing(diagnosis),
     )
 

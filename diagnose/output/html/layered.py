@@ -1,9 +1,9 @@
-"""Where the boxes of a layered graph lie, left to right, with few crossings; knows no words.
+"""Lay out a graph in columns, left to right, with few crossings.
 
-Imported by the picture of the cause graph. The columns are given, so only the order within each
-and the heights are left: barycentres over and again, the best order kept (Sugiyama, Tagawa & Toda,
-IEEE Transactions on Systems, Man and Cybernetics 11, 1981, from memory). A link over several
-columns runs through a thin place in each between.
+The column of each box is given; the order within each column and the heights are computed.
+Barycentre sweeps, of which the best order is kept (Sugiyama, Tagawa & Toda, IEEE Transactions on
+Systems, Man and Cybernetics 11, 1981, from memory). A link over several columns takes a thin place
+in each column between.
 """
 
 from __future__ import annotations
@@ -22,10 +22,10 @@ GAP, THIN = 14.0, 8.0  #: between boxes of a column; height of a passing link
 
 @dataclass(frozen=True, slots=True)
 class Laid:
-    """The middle height of every box, the way of every link, and the height of the whole."""
+    """The middle height of every box, the path of every link, and the total height."""
 
     middle: Mapping[str, float]
-    ways: Mapping[tuple[str, str], tuple[tuple[int, float], ...]]  #: (column, height) on the way
+    ways: Mapping[tuple[str, str], tuple[tuple[int, float], ...]]  #: (column, height) passed
     tall: float
 
 
@@ -84,7 +84,7 @@ def crossings(columns: Sequence[Sequence[Place]], steps: Sequence[tuple[Place, P
 def _untangled(
     columns: list[list[Place]], steps: Sequence[tuple[Place, Place]]
 ) -> list[list[Place]]:
-    """The best order that sweeps to the right and back come upon."""
+    """The order with the fewest crossings of all sweeps to the right and back."""
     before: dict[Place, list[Place]] = {p: [] for c in columns for p in c}
     after: dict[Place, list[Place]] = {p: [] for c in columns for p in c}
     for a, b in steps:
@@ -119,7 +119,7 @@ def _heights(
     steps: Sequence[tuple[Place, Place]],
     height: Mapping[Place, float],
 ) -> dict[Place, float]:
-    """Middles from the top: each near its neighbours' mean, none over another."""
+    """Middles from the top: each near the mean of its neighbours, none overlapping."""
     near: dict[Place, list[Place]] = {p: [] for p in height}
     for a, b in steps:
         near[a].append(b)
@@ -144,8 +144,10 @@ def _heights(
 def _apart(
     column: Sequence[Place], wished: Mapping[Place, float], height: Mapping[Place, float]
 ) -> dict[Place, float]:
-    """Middles in this order, no two closer than the gap, close to the request (blocks that touch
-    move as one: pool adjacent violators, Barlow and others, 1972, from memory)."""
+    """Middles in this order, no two closer than the gap, as near as possible to those wished.
+
+    Boxes that touch move as one (pool adjacent violators; Barlow and others, 1972, from memory).
+    """
     blocks: list[tuple[float, int]] = []  #: mean of (wish less offset), how many
     offset, offsets = 0.0, []
     for i, place in enumerate(column):

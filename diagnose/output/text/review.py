@@ -119,10 +119,10 @@ def _damage(document: ReviewDocument) -> list[str]:
 
 def _loose_ends(document: ReviewDocument) -> list[str]:
     lines = []
-    if document.unexplained_findings:
+    if document.unexplained:
         lines.append("Not explained by any cause here")
-        for finding in document.unexplained_findings:
-            lines += wrapped(f"- {finding.says} [{finding.id}]", 2, 4)
+        for finding in document.unexplained:
+            lines += wrapped(f"- {finding}", 2, 4)
     if document.left_out:
         left_out = ", ".join(document.left_out)
         lines += wrapped(f"Left out of the sum, too entangled: {left_out}")
