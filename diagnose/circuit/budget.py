@@ -53,7 +53,7 @@ class Point:
     temperature_known: bool = True
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Account:
     """The budget at one point, in pascals: shares in the order of the findings."""
 
@@ -79,7 +79,7 @@ class Account:
         return rest.mean < NEGLIGIBLE
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Budget:
     """Findings, accounts at hot idle and at cruise, and what could not be used."""
 
@@ -124,7 +124,7 @@ def budget(case: Case, book: Book, engines: int = ENGINES, seed: int = SEED) -> 
         _account(point, whole[:, i], bare[:, i], shares[..., i], misread[:, i], all_starved[:, i])
         for i, point in enumerate(points)
     )
-    return Budget(tuple(found), accounts, tuple(unused(case)), exact)
+    return Budget(findings=tuple(found), accounts=accounts, unused=tuple(unused(case)), exact=exact)
 
 
 def points_of(case: Case) -> tuple[Point, ...]:
@@ -199,13 +199,13 @@ def _account(
         truly = np.maximum(reading.pressure + spread_of(reading) * misread, 0.0)
         shortfall, unexplained = Band.of(healthy - truly), Band.of(as_found - truly)
     return Account(
-        point,
-        Band.of(healthy),
-        tuple(Band.of(s) for s in shares),
-        Band.of(healthy - as_found),
-        shortfall,
-        unexplained,
-        float(np.mean(starved)),
+        point=point,
+        healthy=Band.of(healthy),
+        shares=tuple(Band.of(s) for s in shares),
+        explained=Band.of(healthy - as_found),
+        shortfall=shortfall,
+        unexplained=unexplained,
+        starved=float(np.mean(starved)),
     )
 
 

@@ -16,7 +16,7 @@ from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray, Floats
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Calibration:
     """An engine fitted to its known pressures; ``residuals`` are model less known [Pa]."""
 
@@ -79,7 +79,12 @@ def calibrate(engine: Engine, points: Sequence[Point]) -> Calibration:
             best, z = float(costs.min()), ways[int(costs.argmin())]
     done = _plain(made(z[None]))
     left = shown(done, points) - known if points else np.empty(0)
-    return Calibration(done, left, done.other_conductance, float(np.exp(z[1] * _SLIP_SPREAD)))
+    return Calibration(
+        engine=done,
+        residuals=left,
+        other=done.other_conductance,
+        slip=float(np.exp(z[1] * _SLIP_SPREAD)),
+    )
 
 
 def _plain(engine: Engine) -> Engine:

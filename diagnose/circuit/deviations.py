@@ -53,7 +53,7 @@ SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
 )
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Deviation:
     """One finding as a change to the circuit; ``apply`` turns sound engines into those found."""
 
@@ -139,7 +139,11 @@ def _measured(
 
         end = CIRCUIT_PARAMETERS["pump_end_clearance"]
         yield Deviation(
-            "pump_cover_hollow", "hollow in the pump cover", end.shown(deep), hollowed, end
+            id="pump_cover_hollow",
+            says="hollow in the pump cover",
+            found=end.shown(deep),
+            apply=hollowed,
+            parameter=end,
         )
 
 
@@ -170,12 +174,12 @@ def _deviation(
     parameter: CircuitParameter, drawn: Floats, found: str, assumed: bool = False
 ) -> Deviation:
     return Deviation(
-        parameter.id,
-        parameter.says,
-        found,
-        lambda engine: parameter.apply(engine, drawn),
-        parameter,
-        assumed,
+        id=parameter.id,
+        says=parameter.says,
+        found=found,
+        apply=lambda engine: parameter.apply(engine, drawn),
+        parameter=parameter,
+        assumed=assumed,
     )
 
 
@@ -191,10 +195,10 @@ def _oil(
     asked, poured = oil_grade(case), case.engine.oil.strip()
     if poured and asked != poured:
         yield Deviation(
-            "oil_grade",
-            f"oil of another grade than {asked}",
-            poured,
-            lambda engine: replace(engine, oil=Oil.of_grade(poured)),
+            id="oil_grade",
+            says=f"oil of another grade than {asked}",
+            found=poured,
+            apply=lambda engine: replace(engine, oil=Oil.of_grade(poured)),
         )
     if found := by_parameter.get("fuel_share"):
         fuel = DIESEL_FUEL if case.features.get(DIESEL) is State.PRESENT else PETROL
@@ -202,10 +206,10 @@ def _oil(
         drawn = found[-1].value + parameter.spread * evenly_drawn(n, rng)
         share = np.clip(drawn, *parameter.plausible)
         yield Deviation(
-            "fuel_share",
-            "fuel in the oil",
-            show(found[-1].value, FRACTION),
-            lambda engine: replace(engine, oil=diluted(engine.oil, share, fuel)),
+            id="fuel_share",
+            says="fuel in the oil",
+            found=show(found[-1].value, FRACTION),
+            apply=lambda engine: replace(engine, oil=diluted(engine.oil, share, fuel)),
         )
 
 
@@ -229,7 +233,14 @@ def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iter
             new = parameter.read(engine) + drawn if added else drawn
             return parameter.apply(engine, np.clip(new, *parameter.plausible))
 
-        yield Deviation(name, finding.says, between, apply, parameter, assumed=True)
+        yield Deviation(
+            id=name,
+            says=finding.says,
+            found=between,
+            apply=apply,
+            parameter=parameter,
+            assumed=True,
+        )
 
 
 def blended(old: Engine, new: Engine, chosen: Any) -> Engine:

@@ -24,7 +24,7 @@ MM = 1e-3
 SAMPLE_PUMP = 10.4e-6  #: m3 per crank turn, of the engine the scales were set on
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Fault:
     """One condition in the hydraulic model."""
 
@@ -190,39 +190,84 @@ def _restricted(e: Engine, s: Floats) -> Engine:
 
 
 _LIST = (
-    Fault(c.CLEARANCES_WIDE, "main, rod and cam bearing clearance", "in", _wide, _wide_shown),
-    Fault(c.OIL_THIN, "viscosity", "cSt", _thin, _thin_shown),
-    Fault(c.OIL_THICK, "viscosity", "cSt", _thick, _thick_shown),
     Fault(
-        c.OIL_AERATED, "air in the oil drawn", "%", _aerated,
-        lambda e, s: f"{100 * float(_air(s)):.0f} % air by volume",
+        condition=c.CLEARANCES_WIDE,
+        says="main, rod and cam bearing clearance",
+        unit="in",
+        apply=_wide,
+        show=_wide_shown,
     ),
-    Fault(c.PUMP_SLIP, "gaps inside the pump", "in", _slips, _slips_shown),
+    Fault(condition=c.OIL_THIN, says="viscosity", unit="cSt", apply=_thin, show=_thin_shown),
+    Fault(condition=c.OIL_THICK, says="viscosity", unit="cSt", apply=_thick, show=_thick_shown),
     Fault(
-        c.DELIVERY_REDUCED, "what the pump displaces", "%", _delivers_less,
-        lambda e, s: f"{100 - 70 * s:.0f} % of its displacement",
-    ),
-    Fault(
-        c.RELIEF_BLEEDS, "opening left at the valve's seat", "mm2", _bleeds,
-        lambda e, s: f"{_one(_seat(e, s)) * 1e6:.1f} mm2 open under a sound spring",
-    ),
-    Fault(c.RELIEF_CAPS_LOW, "relief setting", "psi", _caps, _opens_at(_caps)),
-    Fault(c.RELIEF_HOLDS_HIGH, "relief setting", "psi", _holds, _opens_at(_holds)),
-    Fault(
-        c.OPEN_LEAK_INSIDE, "an open hole behind the gallery", "mm", _open,
-        lambda e, s: f"a hole of {_one(_hole(e, s)) / MM:.1f} mm",
+        condition=c.OIL_AERATED,
+        says="air in the oil drawn",
+        unit="%",
+        apply=_aerated,
+        show=lambda e, s: f"{100 * float(_air(s)):.0f} % air by volume",
     ),
     Fault(
-        c.SUCTION_THROTTLED, "screen left open", "%", _throttled,
-        lambda e, s: f"{100 * float(_screen(s)):.2g} % of the screen open",
+        condition=c.PUMP_SLIP,
+        says="gaps inside the pump",
+        unit="in",
+        apply=_slips,
+        show=_slips_shown,
     ),
     Fault(
-        c.AIR_IN_SUCTION, "hole above the oil in the suction", "mm", _sucks_air,
-        lambda e, s: f"a hole of {2 * np.sqrt(_one(_air_leak(e, s)) / np.pi) / MM:.1f} mm",
+        condition=c.DELIVERY_REDUCED,
+        says="what the pump displaces",
+        unit="%",
+        apply=_delivers_less,
+        show=lambda e, s: f"{100 - 70 * s:.0f} % of its displacement",
     ),
     Fault(
-        c.FLOW_RESTRICTED, "bore between pump and gallery", "mm", _restricted,
-        lambda e, s: f"as narrow as {_one(e.passage_diameter * _narrow(s)) / MM:.1f} mm",
+        condition=c.RELIEF_BLEEDS,
+        says="opening left at the valve's seat",
+        unit="mm2",
+        apply=_bleeds,
+        show=lambda e, s: f"{_one(_seat(e, s)) * 1e6:.1f} mm2 open under a sound spring",
     ),
-)  # fmt: skip
+    Fault(
+        condition=c.RELIEF_CAPS_LOW,
+        says="relief setting",
+        unit="psi",
+        apply=_caps,
+        show=_opens_at(_caps),
+    ),
+    Fault(
+        condition=c.RELIEF_HOLDS_HIGH,
+        says="relief setting",
+        unit="psi",
+        apply=_holds,
+        show=_opens_at(_holds),
+    ),
+    Fault(
+        condition=c.OPEN_LEAK_INSIDE,
+        says="an open hole behind the gallery",
+        unit="mm",
+        apply=_open,
+        show=lambda e, s: f"a hole of {_one(_hole(e, s)) / MM:.1f} mm",
+    ),
+    Fault(
+        condition=c.SUCTION_THROTTLED,
+        says="screen left open",
+        unit="%",
+        apply=_throttled,
+        show=lambda e, s: f"{100 * float(_screen(s)):.2g} % of the screen open",
+    ),
+    Fault(
+        condition=c.AIR_IN_SUCTION,
+        says="hole above the oil in the suction",
+        unit="mm",
+        apply=_sucks_air,
+        show=lambda e, s: f"a hole of {2 * np.sqrt(_one(_air_leak(e, s)) / np.pi) / MM:.1f} mm",
+    ),
+    Fault(
+        condition=c.FLOW_RESTRICTED,
+        says="bore between pump and gallery",
+        unit="mm",
+        apply=_restricted,
+        show=lambda e, s: f"as narrow as {_one(e.passage_diameter * _narrow(s)) / MM:.1f} mm",
+    ),
+)
 FAULTS: dict[str, Fault] = {f.condition.id: f for f in _LIST}

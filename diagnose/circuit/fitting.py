@@ -47,7 +47,7 @@ class Predicted:
     faults: Mapping[str, FloatArray]  #: each (severities, n, m)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Fit:
     """One hypothesis against the readings."""
 
@@ -155,7 +155,11 @@ def _fit(shows: FloatArray, seen: FloatArray, error: FloatArray, severity: Float
     )
     at = each[int(np.abs(severity - middle).argmin())]
     engines = np.exp(at - at.max())
-    return Fit(float(_log_mean(of_severity)), (low, middle, high), engines / engines.sum())
+    return Fit(
+        log_likelihood=float(_log_mean(of_severity)),
+        severity=(low, middle, high),
+        engines=engines / engines.sum(),
+    )
 
 
 def _neither(
@@ -174,7 +178,7 @@ def _neither(
     size = np.log(np.diag(root)).sum() + len(seen) / 2 * np.log(2 * np.pi)
     n = len(shows.healthy)
     chance = float(_log_mean(-0.5 * (miss**2).sum(0) - size))
-    return Fit(chance, (0.0, 0.0, 0.0), np.full(n, 1 / n))
+    return Fit(log_likelihood=chance, severity=(0.0, 0.0, 0.0), engines=np.full(n, 1 / n))
 
 
 def shares(found: Mapping[str, Fit]) -> dict[str, float]:

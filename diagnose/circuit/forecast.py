@@ -52,7 +52,7 @@ class Target:
     says: str
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Side:
     """Plausible engines at every speed, before or after the change; arrays (engines, speeds)."""
 
@@ -74,7 +74,7 @@ class Side:
         return np.asarray(turning / efficiency)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Forecast:
     """Before and after, what was found and what was set, at which speeds and temperatures."""
 
@@ -126,18 +126,18 @@ def forecast(
     after = side(with_settings(closed, settings), speeds, hot)
     units = units_of(case)
     return Forecast(
-        case,
-        tuple(settings),
-        tuple(found),
-        speeds,
-        hot,
-        sound,
-        before,
-        after,
-        targets,
-        unlisted,
-        limits,
-        units,
+        case=case,
+        settings=tuple(settings),
+        found=tuple(found),
+        speeds=speeds,
+        hot_temperature=hot,
+        sound=sound,
+        before=before,
+        after=after,
+        targets=targets,
+        unlisted=unlisted,
+        limits=limits,
+        units=units,
     )
 
 
@@ -158,7 +158,7 @@ def with_settings(engine: Engine, settings: Sequence[Setting]) -> Engine:
 
 def side(engine: Engine, speeds: FloatArray, hot: float) -> Side:
     """Solve the engine at every speed, hot and cold."""
-    return Side(engine, solve(engine, speeds, hot), solve(engine, speeds, COLD))
+    return Side(engine=engine, hot=solve(engine, speeds, hot), cold=solve(engine, speeds, COLD))
 
 
 def speeds_of(

@@ -28,7 +28,7 @@ WORTH = 0.03  #: a further reading must separate at least this much
 TOP = 3.5  #: highest speed looked at, over the lowest read, where only idle was read
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Hypothesis:
     """A condition (or the sound engine) at its fitted severity, and the engines that fit it."""
 
@@ -38,7 +38,7 @@ class Hypothesis:
     engines: FloatArray  #: weights
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Curves:
     """Pressure over speed at one oil temperature: each hypothesis, and what was read."""
 
@@ -49,7 +49,7 @@ class Curves:
     at_pump: bool = False  #: tapped there, not at the gallery
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Further:
     """One more reading: where, and what each leading condition would show there."""
 
@@ -99,11 +99,11 @@ def curves(
         lines[h.id] = (share * shown(faulty, at)[0] / PSI).reshape(len(groups), STEPS)
     return tuple(
         Curves(
-            heat,
-            rpm,
-            {name: line[i] for name, line in lines.items()},
-            tuple((p.rpm, p.pressure / PSI) for p in group),
-            group[0].at_pump,
+            temperature=heat,
+            rpm=rpm,
+            lines={name: line[i] for name, line in lines.items()},
+            read=tuple((p.rpm, p.pressure / PSI) for p in group),
+            at_pump=group[0].at_pump,
         )
         for i, (group, heat) in enumerate(zip(groups, heats, strict=True))
     )
@@ -156,4 +156,9 @@ def further(
         h.id: (float(m[best]), float(s[best]) ** 0.5)
         for h, m, s in zip(close, means, spreads, strict=True)
     }
-    return Further(tried[best].rpm, tried[best].temperature, would, float(worth[best] / total))
+    return Further(
+        rpm=tried[best].rpm,
+        temperature=tried[best].temperature,
+        would_show=would,
+        separates=float(worth[best] / total),
+    )

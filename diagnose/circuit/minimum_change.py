@@ -43,7 +43,7 @@ MENDED = (
 MOST_SETTING, MOST_PUMP = 80 * PSI, 1.5  #: most relief setting [Pa] and pump size (times) tried
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Remedy:
     """One change, how much of the sensible range it takes, and its end value."""
 
@@ -56,7 +56,7 @@ class Remedy:
     met: float  #: share of plausible engines that then meet the target
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class MinimumChange:
     """For one target: the share that meets it already, and the single changes that would."""
 
@@ -71,14 +71,20 @@ def minimum_change(forecast: Forecast, target: Target) -> MinimumChange:
     """Find the single changes to the engine as found that meet a target hot."""
     met = forecast.chance(target, forecast.before)
     if met >= ENOUGH:
-        return MinimumChange(target, met, (), None, met)
+        return MinimumChange(target=target, met=met, remedies=(), nearest=None, mended=met)
     tried = [*_put_right(forecast, target), *_leak(forecast, target), *_oil(forecast, target)]
     tried += _more_pressure(forecast, target)
     good = sorted((r for r in tried if r.met >= ENOUGH), key=lambda r: (r.symptom, r.way))
     furthest = max(tried, key=lambda r: r.met, default=None)
     short = furthest if furthest and not good and furthest.met > met else None
     leaking = replace(forecast.sound, other_conductance=forecast.before.engine.other_conductance)
-    return MinimumChange(target, met, tuple(good), short, float(_met(leaking, forecast, target)))
+    return MinimumChange(
+        target=target,
+        met=met,
+        remedies=tuple(good),
+        nearest=short,
+        mended=float(_met(leaking, forecast, target)),
+    )
 
 
 def _put_right(forecast: Forecast, target: Target) -> Iterator[Remedy]:
@@ -120,7 +126,9 @@ def _first_enough(
 
     way, met = _first(forecast, target, lambda w: parameter.apply(forecast.before.engine, at(w)))
     shown, ends = parameter.shown(start, unit), parameter.shown(at(way), unit)
-    yield Remedy(name, parameter.says, shown, ends, way, symptom, met)
+    yield Remedy(
+        what=name, says=parameter.says, start=shown, end=ends, way=way, symptom=symptom, met=met
+    )
 
 
 def _leak(forecast: Forecast, target: Target) -> Iterator[Remedy]:
@@ -135,7 +143,15 @@ def _leak(forecast: Forecast, target: Target) -> Iterator[Remedy]:
 
     way, met = _first(forecast, target, closed)
     end = f"{100 * (1 - way):.0f} % of it"
-    yield Remedy("unlisted_leak", "the leak nobody has found yet", "all", end, way, False, met)
+    yield Remedy(
+        what="unlisted_leak",
+        says="the leak nobody has found yet",
+        start="all",
+        end=end,
+        way=way,
+        symptom=False,
+        met=met,
+    )
 
 
 def _oil(forecast: Forecast, target: Target) -> Iterator[Remedy]:
@@ -151,7 +167,15 @@ def _oil(forecast: Forecast, target: Target) -> Iterator[Remedy]:
         thick = float(np.asarray(oil.kv100)) > THICK * usual
         end = f"{grade} ({show(float(np.asarray(oil.kv100)), viscosity.dimension, 'cSt')})"
         says = "thicker oil" if thick else "fresh oil"
-        yield Remedy("oil", says, viscosity.shown(now), end, i / len(thicker), thick, met)
+        yield Remedy(
+            what="oil",
+            says=says,
+            start=viscosity.shown(now),
+            end=end,
+            way=i / len(thicker),
+            symptom=thick,
+            met=met,
+        )
         return
 
 

@@ -198,7 +198,7 @@ def _fuel(forecast: Forecast) -> Iterator[RepairWarning]:
         )
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class ReliefCost:
     """Gain and cost of a higher relief setting; means over plausible engines, SI."""
 
@@ -232,10 +232,10 @@ def relief_cost(forecast: Forecast) -> ReliefCost | None:
         float(np.mean(s.power(forecast.speeds)[:, -1])) for s in (without, forecast.after)
     )
     return ReliefCost(
-        more,
-        float(gain[0]),
-        float(forecast.speeds[-1]),
-        float(gain[-1]),
-        fed_after / max(fed, 1e-12) - 1,
-        power_after - power,
+        setting=more,
+        idle=float(gain[0]),
+        top_speed=float(forecast.speeds[-1]),
+        top=float(gain[-1]),
+        rod_feed=fed_after / max(fed, 1e-12) - 1,
+        watts=power_after - power,
     )

@@ -17,7 +17,7 @@ from knowledge.stations.oil.grades import grade_named
 from knowledge.units import FRACTION, UnitError, parse, unit_in
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Setting:
     """One change: a parameter of the circuit and its new value, or another oil."""
 
@@ -81,7 +81,7 @@ def _oil(typed: str) -> Setting:
         grade_named(typed)
     except ValueError as error:
         raise UsageError(f"--set oil: {error}") from None
-    return Setting(None, typed)
+    return Setting(parameter=None, text=typed)
 
 
 def _value(parameter: CircuitParameter, typed: str) -> Setting:
@@ -91,16 +91,16 @@ def _value(parameter: CircuitParameter, typed: str) -> Setting:
             factor = 1 + parse(typed, FRACTION)
             if factor <= 0:
                 raise UsageError(f"--set {parameter.id}: '{plain(typed)}' leaves nothing of it")
-            return Setting(parameter, typed, factor, relative=True)
+            return Setting(parameter=parameter, text=typed, value=factor, relative=True)
         value = parse(typed, parameter.dimension)
     except UnitError as error:
         raise UsageError(f"--set {parameter.id}: {error}") from None
     low, high = parameter.plausible
     if change:
-        return Setting(parameter, typed, value, added=True)
+        return Setting(parameter=parameter, text=typed, value=value, added=True)
     if not low <= value <= high:
         raise UsageError(
             f"--set {parameter.id}: '{plain(typed)}' cannot be; "
             f"expected {parameter.shown(low)} to {parameter.shown(high)}"
         )
-    return Setting(parameter, typed, value)
+    return Setting(parameter=parameter, text=typed, value=value)

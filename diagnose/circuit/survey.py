@@ -46,7 +46,7 @@ PANEL, DIRECT = Gauge(2.0, 2.25), Gauge(1.5, 1.25)  #: psi; together the usual e
 SHOWN_CURVES = 3
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Row:
     """One hypothesis: its posterior under a uniform prior, and its severity."""
 
@@ -58,7 +58,7 @@ class Row:
     shown: str  #: the severity in workshop terms; empty where it has none
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, kw_only=True)
 class Survey:
     """Result of a survey."""
 
@@ -108,12 +108,16 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
     found = fits(shows, seen, gauges, rng, may_lie=lying)
     share = shares(found)
     rows = tuple(
-        sorted((_row(n, f, share[n], found, book, engine) for n, f in found.items()),
-               key=lambda r: (-r.share, r.id))
-    )  # fmt: skip
+        sorted(
+            (_row(n, f, share[n], found, book, engine) for n, f in found.items()),
+            key=lambda r: (-r.share, r.id),
+        )
+    )
     sound = varied(engine, z, uncertain)
     leaders = [
-        Hypothesis(r.id, r.share, found[r.id].severity[1], found[r.id].engines)
+        Hypothesis(
+            id=r.id, share=r.share, severity=found[r.id].severity[1], engines=found[r.id].engines
+        )
         for r in rows
         if r.id != NEITHER
     ][:SHOWN_CURVES]
@@ -158,7 +162,7 @@ def _row(
         severity = FAULTS[name].show(engine, fit.severity[1])
     elif name == FALSE:
         severity = f"shows {100 - 95 * fit.severity[1]:.0f} % of the pressure"
-    return Row(name, says, share, ratio, fit.severity, severity)
+    return Row(id=name, says=says, share=share, ratio=ratio, severity=fit.severity, shown=severity)
 
 
 def _likelihoods(found: Mapping[str, Fit], share: Mapping[str, float]) -> dict[str, Likelihood]:
