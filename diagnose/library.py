@@ -76,17 +76,18 @@ def learned_factors(
     return learned_from(jobs, the_book()).factor
 
 
-def review(diagnosis: Diagnosis) -> ReviewDocument:
+def review(diagnosis: Diagnosis, *, for_json: bool = False) -> ReviewDocument:
     """Put a diagnosis into words: everything the command ``review`` shows.
 
     ``causes`` of the result have ``probability`` (0 to 1), ``remedy`` and, for the first few,
     the evidence for (``pro``) and against (``con``) them, each with its weight in decibans.
-    ``as_json`` turns the result into JSON values.
+    ``for_json``: as the command's ``--json`` has it, without the sentence on missing pressure, for
+    which the oil circuit is solved; ``as_json`` turns the result into JSON values.
     """
     from diagnose.output.documents.review import review_document
 
     path = diagnosis.case.path
-    return review_document(diagnosis, str(path) if path else "")
+    return review_document(diagnosis, str(path) if path else "", for_json=for_json)
 
 
 def plan(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import json
 import subprocess
 import sys
 import sysconfig
@@ -23,6 +24,7 @@ from diagnose.planning.choosing import SURE
 from diagnose.teardown.plan import Plan
 from knowledge.book import the_book
 from tests.studies.refresh_readme import README, blocks
+from tests.support.command_line import call
 
 ROOT = Path(__file__).parent.parent
 CASES = sorted(ROOT.glob("cases/*.toml")) + sorted(ROOT.glob("tests/confirmed/cases/*.toml"))[::9]
@@ -165,8 +167,9 @@ def test_review_says_the_diagnosis_in_words() -> None:
     assert (first.id, first.remedy) == ("relief_debris", answer.ranking[0].cause.remedy)
     assert [item.finding for item in (*first.pro, *first.con)]
     assert all(item.says for item in first.pro)
-    in_json = api.as_json(document)
-    assert [c["id"] for c in in_json["causes"]] == [r.cause.id for r in answer.ranking]
+    assert document.in_short
+    printed = json.loads(call("review", PETREL, "--json").out)
+    assert printed == {"schema": 1, **api.as_json(api.review(answer, for_json=True))}
     assert api.review(api.diagnose(plover().build())).case is None
 
 
