@@ -97,6 +97,7 @@ def test_kinds_of_entries_and_their_fields() -> None:
     assert (made[0].fields["state"], made[0].fields["sure"]) == ("present", 0.7)
     assert made[1].fields["value"] == "0.1 mm"
     assert (made[3].fields["gauge"], made[3].fields["at"]) == ("direct", "start")
+    assert list(made[3].fields)[:4] == ["rpm", "oil", "pressure", "error"]
     assert [(e.fields["state"], e.fields["replaces"]) for e in made[4:]] == [
         ("withdrawn", 1),
         ("withdrawn", 3),

@@ -35,8 +35,8 @@ class ReadingInput:
     """One reading; figures are text with the unit the person used."""
 
     rpm: str
-    pressure: str
     oil: str | None = None  #: oil temperature
+    pressure: str
     error: str | None = None  #: the gauge's own error, a pressure
     gauge: Literal["panel", "direct"] | None = None  #: None: not given, taken as 'panel'
     tap: Literal["gallery", "pump"] | None = None  #: None: not given, taken as 'gallery'
