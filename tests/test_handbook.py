@@ -25,7 +25,7 @@ from tests.studies.handbook_agreement import (
 )
 
 TABLES = list(tables())
-MOST_EXCEPTIONS = 0.05
+MOST_EXCEPTIONS = 7  #: as many as today
 LEAST_AGREEMENT = 0.5  #: with the number of tables that list a family
 
 
@@ -52,6 +52,46 @@ def stands_up(listed: Listed) -> bool:
     return likelier or any(cause in first_half for cause in listed.row.causes)
 
 
+def in_top_quarter(listed: Listed) -> bool:
+    """Whether one of the causes the row may mean stands in the first quarter of the ranking."""
+    ranking = list(ranked(listed.table.layout, listed.table.symptom))
+    return any(cause in ranking[: len(ranking) // 4] for cause in listed.row.causes)
+
+
+AFTER_WORK = "happens where the engine was just apart, which the bare symptom does not say"
+BYPASSED = "its bypass opens: the gauge behind it hardly falls"
+SELDOM = "seldom beside worn bearings, thin oil and a stuck relief valve"
+LEAVES_SOME = "leaves some pressure, so it explains none at all less well than low"
+UNSTEADY = "makes the pressure unsteady rather than low"
+#: causes that tables list and that stand below the first quarter, and why (judgement)
+BELOW_THE_QUARTER = {
+    "bearing_oil_hole_misaligned": AFTER_WORK,
+    "bearing_wrong_size": AFTER_WORK,
+    "bearing_wiped": "the table tells of slow damage; a wiped bearing is mostly sudden",
+    "filter_blocked": BYPASSED,
+    "gallery_blocked": SELDOM,
+    "gallery_crack": SELDOM,
+    "gallery_plug_missing": AFTER_WORK,
+    "gallery_seal_leak": AFTER_WORK,
+    "gauge_line_blocked": "a blocked line answers slowly rather than low",
+    "idle_too_slow": "found by counting revolutions, and few engines idle that slowly",
+    "oil_cooler_blocked": BYPASSED,
+    "oil_level_high": UNSTEADY,
+    "pan_dented": "somebody must have struck the sump, which the symptom does not say",
+    "pickup_tube_cracked": UNSTEADY,
+    "pump_gasket_wrong": AFTER_WORK,
+    "pump_gear_wear": LEAVES_SOME,
+    "pump_mount_leak": AFTER_WORK,
+    "relief_bore_scored": SELDOM,
+    "relief_spring_weak_broken": SELDOM,
+    "relief_spring_wrong": AFTER_WORK,
+    "relief_stuck_open": LEAVES_SOME,
+    "rocker_shaft_leak": SELDOM,
+    "tensioner_seal_leak": SELDOM,
+}
+MOST_BELOW = 51  #: rows of the tables, as many as today
+
+
 def test_every_word_is_in_the_book() -> None:
     book = the_book()
     assert {f for t in TABLES for f in t.symptom} <= set(book.findings)
@@ -69,6 +109,23 @@ def test_listed_cause_is_raised_by_the_symptom(listed: Listed) -> None:
     assert stands_up(listed), listed.row.says
 
 
+@pytest.mark.parametrize("listed", RULE, ids=str)
+def test_listed_cause_stands_in_the_first_quarter_or_says_why_not(listed: Listed) -> None:
+    """Half of all causes stand in the first half; a quarter is a claim."""
+    assert in_top_quarter(listed) or set(listed.row.causes) <= set(BELOW_THE_QUARTER)
+
+
+@pytest.mark.parametrize("cause", BELOW_THE_QUARTER)
+def test_a_cause_below_the_first_quarter_is_still_there(cause: str) -> None:
+    """A reason that no row needs any more must go."""
+    rows = [r for r in RULE if cause in r.row.causes and not in_top_quarter(r)]
+    assert rows, f"{cause} stands in the first quarter now"
+
+
+def test_few_rows_stand_below_the_first_quarter() -> None:
+    assert sum(not in_top_quarter(r) for r in RULE) <= MOST_BELOW < len(RULE) / 4
+
+
 @pytest.mark.parametrize("listed", EXCEPTIONS, ids=str)
 def test_listed_exception_is_still_one(listed: Listed) -> None:
     """An exception that stands up by now must lose its reason in the table."""
@@ -77,7 +134,7 @@ def test_listed_exception_is_still_one(listed: Listed) -> None:
 
 
 def test_exceptions_are_few() -> None:
-    assert len(EXCEPTIONS) < MOST_EXCEPTIONS * len(ROWS)
+    assert len(EXCEPTIONS) <= MOST_EXCEPTIONS
 
 
 def test_families_listed_by_more_tables_rank_higher() -> None:

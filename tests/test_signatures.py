@@ -4,7 +4,8 @@ Checked against: the trade's table of observable signatures, sections A (pressur
 J (bearings), restated in ``data/signatures.csv``: what raises a cause and what lowers it.
 Directions come from the sources whose keys stand in brackets in the notes (titles in
 ``knowledge.sources``) and from workshop practice; strengths S, M, W and X (practically rules
-out) are its compiler's judgement, kept for the reader and not tested.
+out) are its compiler's judgement: tested is their order, and that what practically rules out has a
+likelihood ratio below 0.2 or stands in ``data/signature_strengths.toml`` with the reason.
 
 What is computed is the network's own likelihood ratio of a finding for a cause, exactly:
 P(finding | cause there, context) / P(finding | cause not there, context). The context is the
@@ -17,10 +18,13 @@ from __future__ import annotations
 
 import csv
 import re
+import tomllib
 from dataclasses import dataclass
 from functools import cache
-from math import exp
+from math import exp, log10
 from pathlib import Path
+from statistics import median
+from typing import Any
 
 import pytest
 
@@ -35,7 +39,7 @@ from knowledge.model import Source, State
 
 TABLE = Path(__file__).parent / "data" / "signatures.csv"
 RAISES, LOWERS = 1.001, 0.999  #: a likelihood ratio nearer to 1 than this says nothing
-MOST_EXCEPTIONS = 0.15
+MOST_EXCEPTIONS = 23  #: as many as today
 
 SECTIONS = {"P": 37, "N": 14, "O": 15, "D": 17, "A": 14, "U": 15, "G": 21, "R": 8, "V": 13, "B": 20}
 NAMES_NO_CAUSE = {"A12"}  #: chromium: ring wear, context only
@@ -194,7 +198,7 @@ def test_listed_exception_is_still_one(signature: Signature) -> None:
 
 
 def test_exceptions_are_few() -> None:
-    assert len(EXCEPTIONS) < MOST_EXCEPTIONS * len(ROWS)
+    assert len(EXCEPTIONS) <= MOST_EXCEPTIONS
 
 
 @pytest.mark.parametrize("signature", RULE[::40], ids=str)
@@ -202,3 +206,65 @@ def test_odds_give_the_ratio_of_the_two_chances(signature: Signature) -> None:
     """The quick way by Bayes and the plain way, cause put in as evidence, give one number."""
     plain = exp(log_chance(signature, True) - log_chance(signature, False))
     assert likelihood_ratio(signature) == pytest.approx(plain, rel=1e-6)
+
+
+# ------------------------------------------------------------------------------ strengths
+
+RULED_OUT = 0.2  #: "practically rules out": a likelihood ratio below this
+STRENGTHS = Path(__file__).parent / "data" / "signature_strengths.toml"
+WEAK = tomllib.loads(STRENGTHS.read_text("utf-8"))["weak"]
+RULES_OUT = [s for s in RULE if s.strength == "X" and not s.raises]
+
+
+def listed_as_weak(signature: Signature) -> list[dict[str, Any]]:
+    """The entries that say why the network rules the cause out less than the table does."""
+    return [
+        w
+        for w in WEAK
+        if signature.row in w["rows"] and ("causes" not in w or signature.cause in w["causes"])
+    ]
+
+
+@pytest.mark.parametrize("signature", RULES_OUT, ids=str)
+def test_what_practically_rules_out_does_or_says_why_not(signature: Signature) -> None:
+    """Below 0.2, or listed with a reason and no weaker than when it was listed."""
+    ratio, listed = likelihood_ratio(signature), listed_as_weak(signature)
+    if not listed:
+        assert ratio < RULED_OUT
+        return
+    (entry,) = listed
+    assert len(entry["why"]) > 30
+    assert ratio <= entry["most"]
+
+
+@pytest.mark.parametrize("entry", WEAK, ids=lambda w: "-".join(w["rows"]))
+def test_a_weak_signature_is_still_one(entry: dict[str, Any]) -> None:
+    """An entry whose every row practically rules out by now must go, and so must idle names."""
+    mine = [s for s in RULES_OUT if entry in listed_as_weak(s)]
+    weak = [s for s in mine if likelihood_ratio(s) >= RULED_OUT]
+    assert {s.row for s in weak} == set(entry["rows"])
+    assert {s.cause for s in weak} >= set(entry.get("causes", ()))
+    assert max(map(likelihood_ratio, weak)) > entry["most"] - 0.05, "the ceiling stands too high"
+
+
+def decibans(raises: bool, strength: str) -> list[float]:
+    """How far each row of a strength moves its cause, 10 log10 of the ratio."""
+    rows = [s for s in RULE if s.raises is raises and s.strength == strength]
+    return [abs(10 * log10(max(likelihood_ratio(s), 1e-9))) for s in rows]
+
+
+def test_stronger_signatures_move_their_causes_further() -> None:
+    """The table's order of strengths is the network's: each moves twice as far as the next."""
+    strong, middling, weak = (median(decibans(True, k)) for k in "SMW")
+    assert strong > 2 * middling > 4 * weak > 0
+    out, against, some, little = (median(decibans(False, k)) for k in "XSMW")
+    assert out > 1.5 * against
+    assert against > some > little > 0
+
+
+def test_a_strong_signature_doubles_the_odds() -> None:
+    """Nine in ten of the strong ones at least; the weak ones mostly do not."""
+    strong, weak = decibans(True, "S"), decibans(True, "W")
+    double = 10 * log10(2)
+    assert sum(d > double for d in strong) > 0.9 * len(strong)
+    assert sum(d > double for d in weak) < 0.25 * len(weak)
