@@ -84,7 +84,7 @@ AREAS = {
             "knowledge/stations/pump/rules_alarms.py",
             "knowledge/stations/suction/rules_alarms.py",
         ),
-        ("test_alarms.py", "test_case_facts.py"),
+        ("test_gauge_limits.py", "test_alarms.py", "test_case_facts.py"),
     ),
     "judging": Area(
         ("diagnose/signoff", "knowledge/judging.py"),
@@ -96,7 +96,13 @@ AREAS = {
     ),
     "case": Area(
         ("diagnose/case",),
-        ("test_case_facts.py", "test_casefile.py", "test_work_entries.py", "test_writing.py"),
+        (
+            "test_case_facts.py",
+            "test_casefile.py",
+            "test_work_entries.py",
+            "test_writing.py",
+            "test_writing_disk.py",
+        ),
     ),
     "report": Area(
         ("diagnose/output/documents", "diagnose/output/text", "diagnose/output/signoff_words.py"),
