@@ -67,14 +67,8 @@ def with_table(table: str, words: Mapping[str, Any]) -> Whole:
 def with_rule(name: str, body: Callable[[Known], Conclusions], **changed: Any) -> Whole:
     """The book with one rule more."""
     chip = BOOK.links[CHIP]
-    fields_of_chip = {"matches": chip.matches, "non_matches": chip.non_matches}
-    rule = replace(
-        BOOK.rules[SPUN],
-        id=name,
-        does=body,
-        station=Station.RELIEF,
-        **{**fields_of_chip, **changed},
-    )
+    changed = {"matches": chip.matches, "non_matches": chip.non_matches, **changed}
+    rule = replace(BOOK.rules[SPUN], id=name, does=body, station=Station.RELIEF, **changed)
     return with_table("rules", {**BOOK.rules, name: rule})
 
 

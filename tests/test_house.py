@@ -218,7 +218,9 @@ def test_no_import_cycle() -> None:
     assert nx.is_directed_acyclic_graph(graph), nx.find_cycle(graph)
 
 
-@pytest.mark.parametrize("path", FILES, ids=lambda p: str(p.relative_to(ROOT)))
+@pytest.mark.parametrize(
+    "path", [*FILES, *sorted(ROOT.glob("tests/**/*.py"))], ids=lambda p: str(p.relative_to(ROOT))
+)
 def test_file_is_short(path: Path) -> None:
     """No file is longer than 400 lines."""
     assert len(path.read_text("utf-8").splitlines()) <= MOST_LINES

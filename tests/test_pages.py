@@ -123,21 +123,17 @@ def test_every_case_has_its_page(case: Path, command: str) -> None:
     assert len(text.encode()) <= MOST_BYTES
 
 
-def same_page_twice(case: Path, command: str, folder: Path) -> None:
-    assert page_of(command, case, folder) == page_once(command, case)
-
-
 @pytest.mark.parametrize("command", COMMANDS)
 @pytest.mark.parametrize("case", EVERY[::4], ids=lambda p: p.stem)
 def test_the_same_case_gives_the_same_page(case: Path, command: str, tmp_path: Path) -> None:
-    same_page_twice(case, command, tmp_path)
+    assert page_of(command, case, tmp_path) == page_once(command, case)
 
 
 @pytest.mark.long
 @pytest.mark.parametrize("command", COMMANDS)
 @pytest.mark.parametrize("case", EVERY, ids=lambda p: p.stem)
 def test_each_case_gives_the_same_page_twice(case: Path, command: str, tmp_path: Path) -> None:
-    same_page_twice(case, command, tmp_path)
+    assert page_of(command, case, tmp_path) == page_once(command, case)
 
 
 @pytest.mark.parametrize("name", JOBS)

@@ -22,34 +22,9 @@ from diagnose.planning.simulation import PlanEstimate, simulate
 from diagnose.planning.single_cause import SingleCauseModel, single_cause_model
 from knowledge.access import OPENINGS, Opening
 from knowledge.access.precedence import BEFORE, FIRST_OF, Before
-from knowledge.model import Finding, Kind, Source, Stage, Station
+from knowledge.model import Finding, Kind, Stage
 from knowledge.work import Access, Inspection
-
-NOBODY = Source("none", "made up for a test")
-OUTSIDE = AccessTree({Access.OUTSIDE: OPENINGS[Access.OUTSIDE]})
-
-
-def finding(name: str, stage: Stage = Stage.OUTSIDE) -> Finding:
-    return Finding(id=name, station=Station.OIL, says="", asks="", source=NOBODY, stage=stage)
-
-
-def check(name: str, minutes: float, *reveals: Finding, at: Access = Access.OUTSIDE) -> Inspection:
-    return Inspection(
-        id=name,
-        station=Station.OIL,
-        says="",
-        steps=(),
-        minutes=minutes,
-        access=at,
-        reveals=reveals,
-        source=NOBODY,
-    )
-
-
-def table_of(weight: Sequence[float], **shows: Sequence[float]) -> SingleCauseModel:
-    causes = tuple(f"c{i}" for i in range(len(weight)))
-    return SingleCauseModel(causes, np.array(weight), {n: np.array(p) for n, p in shows.items()})
-
+from tests.support.planning_examples import NOBODY, OUTSIDE, check, finding, table_of
 
 # -------------------------------------------------------------------------------- rehearsals
 

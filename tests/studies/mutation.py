@@ -73,6 +73,7 @@ AREAS = {
             "test_case_facts.py",
             "test_covers.py",
             "test_planning.py",
+            "test_planning_access.py",
         ),
     ),
     "hydraulics": Area(("diagnose/hydraulics",), _HYDRAULICS),
