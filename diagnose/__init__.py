@@ -43,6 +43,7 @@ __all__ = [
     "as_json",
     "budget",
     "diagnose",
+    "find_words",
     "forecast",
     "learned_factors",
     "load_case",
@@ -75,6 +76,7 @@ if TYPE_CHECKING:
     from diagnose.library import (
         budget,
         diagnose,
+        find_words,
         forecast,
         learned_factors,
         load_case,
@@ -108,6 +110,7 @@ else:
         "diagnose.library": (
             "budget",
             "diagnose",
+            "find_words",
             "forecast",
             "learned_factors",
             "load_case",

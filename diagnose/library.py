@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from diagnose.circuit.forecast import Forecast
     from diagnose.circuit.survey import Survey
     from diagnose.diagnosis import Diagnosis
+    from diagnose.lookup.finder import Hit
     from diagnose.output.documents.review import ReviewDocument
     from diagnose.teardown.plan import Plan
 
@@ -179,6 +180,29 @@ def forecast(case: Case, changes: Sequence[str], *, target: str = "") -> Forecas
     settings = parse_changes(changes)
     wanted = parse_target(target, case) if target else None
     return forecast_of(case, the_book(), settings, wanted)
+
+
+def find_words(text: str, *, kind: str = "", most: int = 8) -> list[Hit]:
+    """Find what the book calls something that is known by another word, best match first.
+
+    ``kind``: only of this kind, as ``"finding"``, ``"measure"`` or ``"cause"``. Each hit has a
+    ``word`` with ``id`` and ``says``, and a ``score`` from 0 to 1.
+
+    >>> find_words("needle dances", kind="finding")[0].word.id
+    'needle_flickers'
+
+    Raises UsageError for an unknown kind.
+    """
+    from diagnose.errors import UsageError, nearest, plain
+    from diagnose.lookup.finder import KINDS, Finder
+    from knowledge.book import the_book
+
+    if kind and kind not in KINDS:
+        raise UsageError(
+            f"no kind '{plain(kind)}'; one of {', '.join(KINDS)}.{nearest(kind, KINDS)}"
+        )
+    kinds = (KINDS[kind][0],) if kind else ()
+    return Finder(the_book()).find(text, kinds, most)
 
 
 def parse_value(text: str, what: str) -> float:

@@ -223,6 +223,14 @@ def test_parsing_needs_no_case() -> None:
     assert api.parse_value("1/4 in", "length") == (pytest.approx(0.00635))
 
 
+def test_words_of_the_book_are_found_by_other_words() -> None:
+    hits = api.find_words("main bearing clearance", kind="measure", most=2)
+    assert hits[0].word.id == "main_clearance"
+    assert len(hits) <= 2
+    assert all(h.word.id in BOOK.measures for h in hits)
+    assert api.find_words("xqzzy vvvv") == []
+
+
 # ------------------------------------------------------------------------------------ errors
 
 FAULTS: list[tuple[str, Callable[[], object], type[api.UserError], str]] = [
@@ -241,6 +249,7 @@ FAULTS: list[tuple[str, Callable[[], object], type[api.UserError], str]] = [
     ("an aircraft", lambda: api.CaseBuilder(aircraft=True).build(), api.OutOfScopeError, "aircraft"),
     ("no file", lambda: api.load_case("no/such.toml"), api.NoCaseError, "no folder no"),
     ("no folder", lambda: api.learned_factors("no/such"), api.NoCaseError, "no/such"),
+    ("no such kind", lambda: api.find_words("oil", kind="findings"), api.UsageError, "'finding'"),
     ("no TOML", lambda: api.parse_case("schema = "), api.BadCaseError, "not a TOML file"),
     ("no reading", lambda: api.survey(api.CaseBuilder(layout="skew_gear_four").build()), api.UsageError, "no gauge reading"),
     ("an unknown change", lambda: api.forecast(plover().build(), ["main_clearence=1 mm"]), api.UsageError, "'main_clearance'"),
