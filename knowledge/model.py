@@ -138,7 +138,13 @@ class Severity(StrEnum):
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Source:
-    """Where a statement was read, or the mark that it was not."""
+    """Where a statement was read, or the mark that it was not.
+
+    ``trust`` is how far it is relied on: "strong" for a maker's own text, "strong, read in a copy"
+    where a copy of it was read, "medium" for trade press, marketing and named authors, "weak" for
+    forums and for what has neither address nor page; "practice", "judgement" and "memory" mark
+    what has no source.
+    """
 
     key: str
     title: str

@@ -1,4 +1,4 @@
-"""Every source that is cited, sorted by trust."""
+"""Every source that is cited, sorted by kind; ``trust`` says how far each is relied on."""
 
 from knowledge.sources.general import *  # noqa: F403
 from knowledge.sources.makers import *  # noqa: F403

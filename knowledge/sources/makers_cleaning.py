@@ -13,40 +13,40 @@ OIL_COOLER_SERVICE = Source(
     "Engine maker's service manual, oil cooler: no practical way to clean an element after a "
     "debris failure, "
     "https://www.dieselmechanic.info/2883445/2883445-133-007-003-tr-mixab.html",
-    "strong",
+    "strong, read in a copy",
 )
 ARMY_TM_254_COOLER = Source(
     "TM254",
     "TM 5-3805-254-14-P-2, oil cooler: flushed against the flow with mineral spirits, tried "
     "under water with air at 40 psi, "
     "https://www.nsndepot.com/Library/TM/TM-5-3805-254-14-P-2?PageNumber=381",
-    "strong",
+    "strong, read in a copy",
 )
 OIL_PASSAGE_CLEANING = Source(
     "OPC",
     'Engine maker\'s "Procedure to clean oil passages in crankshafts and cylinder blocks", '
     "https://www.catengine.info/engine-news/"
     "procedure-to-clean-oil-passages-in-crankshafts-and-cylinder-blocks-2.html",
-    "strong",
+    "strong, read in a copy",
 )
 GLYCOL_CLEANING_1979 = Source(
     "GLY",
     "Engine maker's service news, Feb 1979: cleaning the lubrication system after ethylene "
     "glycol got in, https://ch-part.com/i.caterpillar/sebd19060003/",
-    "strong",
+    "strong, read in a copy",
 )
 COOLANT_CLEANING_MANUAL = Source(
     "D13",
     "Engine maker's manual, section 13.12, cleaning a lubrication system contaminated with "
     "coolant, https://www.detroitmanuals.info/series-50/020e0c.html",
-    "strong",
+    "strong, read in a copy",
 )
 ARMY_TM_255_CRANKSHAFT = Source(
     "TM255",
     "TM 9-2815-255-24, crankshaft: magnetic crack test; a journal discoloured by heat has lost "
     "its heat treatment, "
     "http://automotiveenginemechanics.tpub.com/TM-9-2815-255-24/css/TM-9-2815-255-24_204.htm",
-    "strong",
+    "strong, read in a copy",
 )
 V6_CRANKSHAFT_1997 = Source(
     "CCI",
@@ -55,7 +55,7 @@ V6_CRANKSHAFT_1997 = Source(
     "0V6-3100%203.1L%20VIN%20M%20SFI/Repair%20and%20Diagnosis/Engine%2C%20Cooling%20and%20Exha"
     "ust/Engine/Service%20and%20Repair/Engine%20Overhaul%20%28Unit%20Repair%29/Crankshaft%20Cl"
     "ean%20and%20Inspect",
-    "strong",
+    "strong, read in a copy",
 )
 ROD_MAKER_SPUN_BEARING = Source(
     "ERD",
@@ -78,7 +78,7 @@ REBUILDERS_GLASS_BEADS = Source(
 TURBO_MAKER_CONTAMINATION = Source(
     "TOC",
     'Turbo maker fact sheet "Oil contamination", http://dieselevante.biz/oil-contamination/',
-    "strong",
+    "strong, read in a copy",
 )
 TURBO_FAILURE_SHEET = Source(
     "TCF",
@@ -91,7 +91,7 @@ GASKET_FACE_CLEANING_2000 = Source(
     "Vehicle maker's text on cleaning gasket faces (2000): no abrasive pads or power tools, "
     "their grit passes the oil filter, http://109.171.23.250/Chevrolet/Tracker___4WD/2000/10/1/"
     "1376/38431",
-    "strong",
+    "strong, read in a copy",
 )
 LIFTER_OVERHAUL_ARTICLE = Source(
     "LFT",

@@ -1,4 +1,4 @@
-"""Named trade authors, laboratories and rebuilders: medium trust."""
+"""Named trade authors, laboratories and rebuilders."""
 
 from knowledge.model import Source
 
