@@ -102,28 +102,6 @@ def test_a_sheet_goes_with_facts_and_details(case: Path) -> None:
     )
 
 
-LIKE_A_PERSON = [
-    "- `fuel_smell`: yes",
-    "  - `fuel_smell`: yes · the oil smells of petrol or diesel fuel",
-    "* `fuel_smell`: YES",
-    "`fuel_smell` : y",
-    "• `Fuel-Smell`: yes ·",
-    "- `fuel_smell`: __yes__ · the oil smells",
-    "- `fuel_smell`: \\_\\_yes\\_\\_\\_ · the oil smells",
-    "- `fuel_smell`:yes______ · the oil smells",
-    '- `fuel_smell`: "yes" · the oil smells',
-    "- `fuel_smell`: **yes**",
-    "- ` fuel_smell `: yes\t· the oil smells",
-    "\ufeff- `fuel_smell`: yes",
-]
-
-
-@pytest.mark.parametrize("line", LIKE_A_PERSON)
-def test_what_people_and_editors_make_of_a_blank(case: Path, line: str) -> None:
-    [entry] = record(case, "--sheet", str(sheet_of(case, line)))
-    assert (entry["what"], entry["state"]) == ("fuel_smell", "present")
-
-
 @pytest.mark.parametrize("blank", ["", "_", "___", "\\_\\_\\_", "__ __", "\t", "____________"])
 def test_blanks_that_an_editor_changed_are_still_empty(case: Path, blank: str) -> None:
     text = teardown("heron", "--markdown").out.replace("______", blank)
@@ -223,31 +201,18 @@ def test_very_many_wrong_blanks_are_cut_short(case: Path) -> None:
 
 # ------------------------------------------------------------------------- TOML
 
-TOML = [
-    ("main_clearance = 0.003", "line 1: main_clearance: write what you found in quotes"),
-    ("needle_flickers = 1", "needle_flickers: write what you found in quotes"),
-    ("fuel_smell = 2026-05-01", "fuel_smell: write what you found in quotes"),
-    ("[fuel_smell]\na = 1", "line 1: fuel_smell: write what you found in quotes"),
-    ("reading = [700, 8]", "reading: write what you found in quotes"),
-    ("reading = [['700 rpm 8 psi']]", "reading: write what you found in quotes"),
-    ('reading = ["700 rpm 8 psi", "8 psi"]', "line 1: reading '8 psi': needs speed"),
-    ("main_clearance = true", "'yes' is no length here"),
-    ("schema = 1", "schema: write what you found in quotes"),
-    ('needle_flikers = "yes"', "line 1: no finding 'needle_flikers'. Did you mean"),
-    ('x = "y', "not a TOML file"),
-    ("yes", "not a TOML file"),
-    ('fuel_smell = "yes"\nfuel_smell = "no"', "not a TOML file"),
-    ("a." * 200_000 + "b = 1", "nested too deep for a sheet"),
-    ("a = " + "[" * 10_000, "nested too deep"),
-    (f"a = {'1' * 10_000}", "a number too long"),
-]
 
-
-@pytest.mark.parametrize(("text", "message"), TOML, ids=lambda v: v[:30])
+@pytest.mark.parametrize(
+    ("text", "message"),
+    [
+        ("main_clearance = 0.003", "line 1: main_clearance: write what you found in quotes"),
+        ('needle_flikers = "yes"', "line 1: no finding 'needle_flikers'. Did you mean"),
+        ('x = "y', "not a TOML file"),
+    ],
+)
 def test_a_toml_sheet_with_a_fault(case: Path, text: str, message: str) -> None:
-    began = time.process_time()
+    """Every sort of fault is tried in test_entry_recording."""
     refused(case, sheet_of(case, text, ".toml"), message)
-    assert time.process_time() - began < 5
 
 
 def test_every_unquoted_number_is_reported_at_once(case: Path) -> None:
