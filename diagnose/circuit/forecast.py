@@ -53,7 +53,7 @@ class Target:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Side:
+class Prediction:
     """Plausible engines at every speed, before or after the change; arrays (engines, speeds)."""
 
     engine: Engine
@@ -84,23 +84,23 @@ class Forecast:
     speeds: FloatArray  #: [rpm], idle first
     hot_temperature: float
     sound: Engine  #: plausible engines without fault
-    before: Side
-    after: Side
+    before: Prediction
+    after: Prediction
     targets: tuple[Target, ...]
     unlisted: Band | None  #: extra leak that closes the gap to the reading, as psi at hot idle
     limits: Mapping[Limit, float]
     units: Mapping[str, str]  #: the unit each measured thing was written in
 
-    def chance(self, target: Target, side: Side) -> float:
+    def chance(self, target: Target, prediction: Prediction) -> float:
         """Return the share of plausible engines that meet a target."""
-        return float(np.mean(pressure_at(side, self.speeds, target.rpm) >= target.pressure))
+        return float(np.mean(pressure_at(prediction, self.speeds, target.rpm) >= target.pressure))
 
-    def hot_pressure(self, side: Side, rpm: float) -> FloatArray:
+    def hot_pressure(self, prediction: Prediction, rpm: float) -> FloatArray:
         """Hot gallery pressure at the computed speed next to ``rpm`` [Pa], shape (engines,).
 
-        ``side``: ``self.before`` or ``self.after``.
+        ``prediction``: ``self.before`` or ``self.after``.
         """
-        return pressure_at(side, self.speeds, rpm)
+        return pressure_at(prediction, self.speeds, rpm)
 
 
 def forecast(
@@ -122,8 +122,8 @@ def forecast(
     targets = (target,) if target else targets_of(case, limits)
     speeds = speeds_of(case, limits, targets)
     hot = point.temperature
-    before = side(closed, speeds, hot)
-    after = side(with_settings(closed, settings), speeds, hot)
+    before = predict(closed, speeds, hot)
+    after = predict(with_settings(closed, settings), speeds, hot)
     units = units_of(case)
     return Forecast(
         case=case,
@@ -156,9 +156,11 @@ def with_settings(engine: Engine, settings: Sequence[Setting]) -> Engine:
     return reduce(lambda e, s: s.applied_to(e), settings, engine)
 
 
-def side(engine: Engine, speeds: FloatArray, hot: float) -> Side:
+def predict(engine: Engine, speeds: FloatArray, hot: float) -> Prediction:
     """Solve the engine at every speed, hot and cold."""
-    return Side(engine=engine, hot=solve(engine, speeds, hot), cold=solve(engine, speeds, COLD))
+    return Prediction(
+        engine=engine, hot=solve(engine, speeds, hot), cold=solve(engine, speeds, COLD)
+    )
 
 
 def speeds_of(
@@ -181,10 +183,10 @@ def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
     )
 
 
-def pressure_at(side: Side, speeds: FloatArray, rpm: float) -> FloatArray:
+def pressure_at(prediction: Prediction, speeds: FloatArray, rpm: float) -> FloatArray:
     """Return the hot gallery pressure at one of the speeds, for each engine [Pa]."""
     at = int(np.argmin(np.abs(speeds - rpm)))
-    return np.asarray(side.hot.gallery_pressure)[:, at]
+    return np.asarray(prediction.hot.gallery_pressure)[:, at]
 
 
 def closing(

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from diagnose.circuit.deviations import Deviation
-from diagnose.circuit.forecast import HORSEPOWER, Forecast, side
+from diagnose.circuit.forecast import HORSEPOWER, Forecast, predict
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from knowledge.engines.features import PUMP_ON_DISTRIBUTOR_SHAFT
 from knowledge.model import Limit, State
@@ -222,7 +222,7 @@ def relief_cost(forecast: Forecast) -> ReliefCost | None:
     more = float(np.mean(raised.relief_setting - np.asarray(setting)))
     if more < 0.5 * PSI:
         return None
-    without = side(
+    without = predict(
         replace(raised, relief_setting=setting), forecast.speeds, forecast.hot_temperature
     )
     before, after = without.hot, forecast.after.hot

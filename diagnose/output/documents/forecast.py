@@ -10,7 +10,7 @@ import numpy as np
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.engine_model import grade_name
-from diagnose.circuit.forecast import COLD, HORSEPOWER, Forecast, Side, Target
+from diagnose.circuit.forecast import COLD, HORSEPOWER, Forecast, Prediction, Target
 from diagnose.circuit.minimum_change import ENOUGH, Remedy, minimum_change
 from diagnose.circuit.repair_warnings import (
     COLD_REVS,
@@ -168,8 +168,8 @@ def _unit(forecast: Forecast, each: Setting) -> str | None:
 
 
 def _speed(forecast: Forecast, at: int) -> ForecastSpeed:
-    def band(side: Side, cold: bool) -> Band:
-        state = side.cold if cold else side.hot
+    def band(prediction: Prediction, cold: bool) -> Band:
+        state = prediction.cold if cold else prediction.hot
         return Band.of(np.asarray(state.gallery_pressure)[:, at])
 
     before, after = forecast.before, forecast.after
@@ -186,8 +186,8 @@ def _speed(forecast: Forecast, at: int) -> ForecastSpeed:
     )
 
 
-def _power(forecast: Forecast, side: Side, at: int, *, cold: bool) -> float:
-    return float(np.mean(side.power(forecast.speeds, cold)[:, at]))
+def _power(forecast: Forecast, prediction: Prediction, at: int, *, cold: bool) -> float:
+    return float(np.mean(prediction.power(forecast.speeds, cold)[:, at]))
 
 
 def _pump_power(forecast: Forecast) -> dict[str, str]:
@@ -196,8 +196,8 @@ def _pump_power(forecast: Forecast) -> dict[str, str]:
     out = {}
     for name, at in (("hot", len(forecast.speeds) - 1), ("cold", fastest_cold)):
         before, after = (
-            _power(forecast, side, at, cold=name == "cold")
-            for side in (forecast.before, forecast.after)
+            _power(forecast, prediction, at, cold=name == "cold")
+            for prediction in (forecast.before, forecast.after)
         )
         state = f"{name}, {forecast.speeds[at]:.0f} rpm"
         out[state] = f"{_in_horsepower(before)} before, {_in_horsepower(after)} after"
