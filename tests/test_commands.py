@@ -65,6 +65,17 @@ def test_bare_command_helps_and_version_tells() -> None:
     assert call("--version") == (0, f"diagnose {__version__}\n", "")
 
 
+def test_a_shell_completes_commands_and_options() -> None:
+    """A shell asks with variables and no words; that is no call for help."""
+    for typed, at, wanted in (
+        ("diagnose rev", "1", "review"),
+        ("diagnose review --j", "2", "--jobs"),
+    ):
+        done = run(_DIAGNOSE_COMPLETE="complete_bash", COMP_WORDS=typed, COMP_CWORD=at)
+        assert (done.code, done.err) == (0, "")
+        assert wanted in done.out.split()
+
+
 def test_every_command_in_a_process_of_its_own(tmp_path: Path) -> None:
     """The happy path, streams piped, no colour, nothing on stderr but the interview."""
     answers = "Petrel\nno pressure\ny\nn\ny\nstop\n"

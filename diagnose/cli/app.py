@@ -11,6 +11,7 @@ import typer
 
 from diagnose import __version__
 from diagnose.cli import book, circuit, entering, jobs, printing, repair, reviewing, running
+from diagnose.errors import UsageError
 
 COMMANDS: tuple[tuple[Callable[..., None], str], ...] = (
     (entering.ask, "Answer questions, one at a time."),
@@ -20,7 +21,7 @@ COMMANDS: tuple[tuple[Callable[..., None], str], ...] = (
     (circuit.survey, "What gauge readings say of the oil circuit."),
     (circuit.budget, "How many psi each measured finding explains."),
     (circuit.forecast, "The pressure after a planned repair."),
-    (repair.signoff, "Fit checks in assembly order, and the watch over first start."),
+    (repair.signoff, "Fit checks in assembly order, and first-start monitoring."),
     (repair.close, "End a job: what it was, how it was confirmed, what was done."),
     (jobs.report, "A page about the job for its owner."),
     (jobs.history, "What the closed jobs of a folder were, and what they teach."),
@@ -47,15 +48,18 @@ def _version(wanted: bool) -> None:
         raise typer.Exit
 
 
-@app.callback()
+@app.callback(invoke_without_command=True)
 def common(
     context: typer.Context,
     version: Annotated[
         bool, typer.Option("--version", callback=_version, is_eager=True, help="Show the version.")
     ] = False,
 ) -> None:
-    """Set colour once for every command."""
+    """Set colour once for every command; without a command show the help."""
     context.color = sys.stdout.isatty() and "NO_COLOR" not in os.environ
+    if context.invoked_subcommand is None:
+        printing.remark_lines(context.get_help())
+        raise typer.Exit(UsageError.code)
 
 
 def main(arguments: Sequence[str] | None = None) -> NoReturn:

@@ -35,7 +35,7 @@ WithHistory = Annotated[
         "--with-history",
         readable=False,
         metavar="DIR",
-        help="Let a folder's closed jobs speak as well.",
+        help="Also use what a folder's closed jobs teach.",
     ),
 ]
 Until = Annotated[

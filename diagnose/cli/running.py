@@ -67,22 +67,13 @@ def run(app: typer.Typer, arguments: Sequence[str] | None = None) -> int:
 def _run(app: typer.Typer, words: list[str]) -> Any:
     """Run the command that the words name. Raises what it raises, and UsageError."""
     names = {_name(c): c for c in app.registered_commands}
-    if not words:
-        remark_lines(_help_of_all(app))
-        return UsageError.code
-    if words[0] in names:  # building the options of all takes longer than a short answer
+    if words and words[0] in names:  # building the options of all takes longer than a short answer
         app = copy(app)
         app.registered_commands = [names[words[0]]]
-    elif not words[0].startswith("-"):
+    elif words and not words[0].startswith("-"):
         line = plain(f"no such command '{plain(words[0])}'.", 300)
         raise UsageError(f"{line}{_near(words[0], names)} Try: diagnose --help")
     return app(args=words, prog_name="diagnose", standalone_mode=False)
-
-
-def _help_of_all(app: typer.Typer) -> str:
-    command = typer.main.get_command(app)
-    context = typer.Context(command, info_name="diagnose", **command.context_settings)
-    return command.get_help(context)
 
 
 def _name(command: Any) -> str:

@@ -48,7 +48,9 @@ def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
     reasoned = bool(given.reason.strip())
     if case.closed is not None and not reasoned:
         number = case.closed.entry.no
-        raise UsageError(f"already closed, entry {number}; to close it anew say why: --reason")
+        raise UsageError(
+            f"already closed, entry {number}; to close it again, give a reason: --reason"
+        )
     causes = confirmed_causes(given.causes, answer)
     against = obstacles(answer, SURE)
     if against and not reasoned:
@@ -86,7 +88,7 @@ def confirmed_causes(ids: Sequence[str], answer: Diagnosis) -> list[str]:
             )
     found = named or [r.cause.id for r in answer.ranking if r.probability >= SURE]
     if not found:
-        raise UsageError("--cause: no cause is as good as certain; name it")
+        raise UsageError("--cause: no cause is nearly certain; name it")
     return found
 
 
