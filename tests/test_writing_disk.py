@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pytest
 
+from diagnose.case.disk import ready
 from diagnose.case.loading import load
 from diagnose.case.writing import start
 from diagnose.errors import CannotWriteError
@@ -119,3 +120,19 @@ def test_a_link_stays_a_link(case: Path, tmp_path: Path) -> None:
         "new.toml",
         "second.toml",
     ]
+
+
+def test_what_is_ready_to_be_written(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A file that may be written, or may be made; not one, nor a folder, without the right."""
+    case, new = tmp_path / "case.toml", tmp_path / "new.toml"
+    case.write_text("schema = 1\n", "utf-8")
+    ready(case)
+    ready(new)
+    assert not new.exists()
+    real = os.access
+    monkeypatch.setattr(os, "access", lambda p, m: Path(p) != case and real(p, m))
+    with pytest.raises(CannotWriteError, match="read-only"):
+        ready(case)
+    monkeypatch.setattr(os, "access", lambda p, m: Path(p) != tmp_path and real(p, m))
+    with pytest.raises(CannotWriteError, match="no permission to write in that folder"):
+        ready(new)

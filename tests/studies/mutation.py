@@ -106,8 +106,36 @@ AREAS = {
         ),
     ),
     "report": Area(
-        ("diagnose/output/documents", "diagnose/output/text", "diagnose/output/signoff_words.py"),
-        ("test_reasons_shown.py", "test_cautions_shown.py", "test_report.py"),
+        (
+            *(
+                f"diagnose/output/documents/{name}.py"
+                for name in ("contradictions", "next_checks", "ranking", "reasons", "review")
+            ),
+            *(f"diagnose/output/text/{name}.py" for name in ("alarms", "next_step", "review")),
+        ),
+        (
+            "test_review_shown.py",
+            "test_reasons_shown.py",
+            "test_alarms.py",
+            "test_cautions_shown.py",
+            "test_contradictions_named.py",
+        ),
+    ),
+    "sheets": Area(
+        (
+            "diagnose/output/signoff.py",
+            "diagnose/output/signoff_sheet.py",
+            "diagnose/output/signoff_words.py",
+            "diagnose/output/start.py",
+        ),
+        ("test_cautions_shown.py", "test_signoff.py"),
+    ),
+    "figures": Area(
+        (
+            *(f"diagnose/output/documents/{n}.py" for n in ("budget", "forecast", "survey")),
+            *(f"diagnose/output/text/{n}.py" for n in ("budget", "forecast", "survey")),
+        ),
+        ("test_budget.py", "test_survey.py", "test_forecast.py"),
     ),
 }
 
