@@ -1,4 +1,4 @@
-"""Settings of every test run: two workers, no time limit for a single test, what was fuzzed."""
+"""Settings of every test run: parallel workers, no time limit for a single test, fuzzing counts."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The tree of access: every opening can be reached on every layout, and nothing waits for itself."""
+"""The access tree: every opening can be reached on every layout, and no two wait for each other."""
 
 import pytest
 

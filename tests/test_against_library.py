@@ -1,4 +1,4 @@
-"""Our sums against pyAgrum's, an independent library: random networks, every case, exports."""
+"""Exact inference against pyAgrum, an independent library: random networks, every case, exports."""
 
 from __future__ import annotations
 

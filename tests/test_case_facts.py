@@ -1,4 +1,4 @@
-"""What a case's entries come to: places, certainty, stages, days, closings, open places."""
+"""What a case's entries give: places, certainty, stages, days, closings, open places."""
 
 from __future__ import annotations
 

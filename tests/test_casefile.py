@@ -1,4 +1,4 @@
-"""Reading a case: every fault at once, and never anything but a fault."""
+"""Reading a case: every fault is reported at once, and a wrong file only gives faults."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Cases written and read again: nothing is lost, and nothing but a fault comes of nonsense."""
+"""Cases written and read again lose nothing; a random file is a case or gives faults."""
 
 from __future__ import annotations
 

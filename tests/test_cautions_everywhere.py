@@ -1,4 +1,4 @@
-"""A walk over every check, opening and task: words that can hurt stand beside their caution."""
+"""Every check, opening and task: words of a hazard have their caution beside them."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""``diagnose check``: each of its checks speaks of a book that was broken for it."""
+"""``diagnose check``: each of its checks finds the fault in a book broken for it."""
 
 from __future__ import annotations
 

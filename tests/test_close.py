@@ -1,4 +1,4 @@
-"""``close``: nothing is closed quietly, and what is written can be read back."""
+"""``close``: a job is closed only with its reasons, and what is written can be read back."""
 
 from __future__ import annotations
 

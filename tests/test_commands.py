@@ -1,4 +1,4 @@
-"""Every command as a person meets it: answers, streams, exit codes, eighty columns."""
+"""Every command as a user runs it: answers, streams, exit codes, eighty columns."""
 
 from __future__ import annotations
 

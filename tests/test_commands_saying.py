@@ -1,4 +1,4 @@
-"""``ask`` and ``record``: what a person says goes into the case, and nothing else does."""
+"""``ask`` and ``record``: what is entered goes into the case, and nothing else does."""
 
 from __future__ import annotations
 

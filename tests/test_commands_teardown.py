@@ -1,4 +1,4 @@
-"""``teardown`` as a person meets it: forms, options, cautions, what changed, eighty columns."""
+"""``teardown`` as a user runs it: forms, options, cautions, what changed, eighty columns."""
 
 from __future__ import annotations
 

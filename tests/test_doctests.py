@@ -1,4 +1,4 @@
-"""Every example in a docstring gives the result that stands under it."""
+"""Every example in a docstring gives the result shown under it."""
 
 from __future__ import annotations
 

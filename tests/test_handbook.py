@@ -1,4 +1,4 @@
-"""Every cause that a published troubleshooting table lists stands up for that table's symptom.
+"""Published troubleshooting tables: every cause listed for a symptom is raised by it.
 
 Checked against: tables of makers' workshop and owners' manuals, army technical manuals and trade
 writers, restated in ``data/handbook_tables.toml`` with their sources. For the bare symptom of a

@@ -1,4 +1,4 @@
-"""What a shop's closed jobs teach: the sums, the records of a folder, and imagined shops."""
+"""What a shop's closed jobs teach: the computation and the records of a folder."""
 
 from __future__ import annotations
 

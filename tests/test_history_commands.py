@@ -1,4 +1,4 @@
-"""``history`` and ``--with-history`` as a person meets them."""
+"""``history`` and ``--with-history`` as a user runs them."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Files made to nest, repeat or flow without end: each is refused in one line, and soon."""
+"""Files that nest, repeat or never end: each is refused in one line, and soon."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The whole circuit against other people's solvers, on equations written a second time.
+"""The whole circuit against independent solvers, on equations written a second time.
 
 Nothing here takes a formula of the product: only the fields of an ``Engine``.
 """

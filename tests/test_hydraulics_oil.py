@@ -1,4 +1,4 @@
-"""The oil as a law: thinner when hotter, blends between their parts, and two other hands' figures."""
+"""The oil: thinner when hotter, blends between their parts, and figures of two other sources."""
 
 from __future__ import annotations
 

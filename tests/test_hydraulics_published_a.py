@@ -1,4 +1,4 @@
-"""Oil, bearings and leaks against what is printed. The other elements: ..._published_b."""
+"""Oil, bearings and leaks against published values. The other elements: ..._published_b."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Pump, relief valve, suction, passages and the whole circuit against what is printed."""
+"""Pump, relief valve, suction, passages and the whole circuit against published values."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Leaving a finding out through the slope of P(evidence) equals doing the sum again without it."""
+"""Leaving a finding out by the slope of P(evidence) equals computing again without it."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Whatever a case says and however a file is named: a command writes the file named, and no case."""
+"""Whatever a case holds and however a file is named, a command writes the file named and no case."""
 
 from __future__ import annotations
 

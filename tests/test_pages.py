@@ -1,4 +1,4 @@
-"""Pages to print: they stand by themselves, hold every blank, and let no text become markup."""
+"""Pages to print: self-contained, with every blank, and no text becomes markup."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The links computed from the circuit model: the stored table is what the script gives, and used.
+"""Links computed from the circuit model: the stored table is what the script gives, and is used.
 
 The reduced sample has the same seed rule as the table, but fewer engines; each share must agree
 within the binomial errors of the two together (own calculation against itself: a guard that model,

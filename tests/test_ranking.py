@@ -1,4 +1,4 @@
-"""Exact ranking: published examples, sums over all states, and what must hold of any network."""
+"""Exact ranking: published examples, sums over all states, and properties of any network."""
 
 from __future__ import annotations
 

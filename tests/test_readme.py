@@ -1,4 +1,4 @@
-"""The README's commands print what it shows; its two commands for a fresh machine stand there.
+"""The README shows what its commands print, and the two commands for a fresh machine.
 
 Where only the output has changed: ``python -m tests.studies.refresh_readme``.
 """

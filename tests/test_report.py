@@ -1,4 +1,4 @@
-"""The report for the owner: what the other commands answer, all of it, with the figures beside it."""
+"""The owner's report: everything the other commands answer, with the figures beside it."""
 
 from __future__ import annotations
 

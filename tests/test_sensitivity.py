@@ -1,4 +1,4 @@
-"""The study of single guesses: a move brought in as evidence is the move itself, and it counts."""
+"""The sensitivity study: one strength moved as evidence equals moving it in the book."""
 
 from __future__ import annotations
 

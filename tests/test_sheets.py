@@ -1,4 +1,4 @@
-"""A filled-in worksheet says what the same facts typed would say, or nothing at all is saved."""
+"""A filled-in worksheet records what the same facts typed would record, or saves nothing."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Any file whatever as a sheet: it is a sheet, or nothing is changed and one line says why."""
+"""Any file as a sheet: it is recorded, or nothing changes and one line gives the reason."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""What a mechanic would call wrong at a glance: advice against itself, units mixed, things said twice."""
+"""What a mechanic would call wrong at a glance: contradictory advice, mixed units, repetition."""
 
 from __future__ import annotations
 

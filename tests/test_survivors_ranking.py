@@ -1,4 +1,4 @@
-"""Ranking where its care about size shows: long chains, large tables, unlikely reports."""
+"""Ranking where size matters: long chains, large tables, unlikely reports."""
 
 from __future__ import annotations
 

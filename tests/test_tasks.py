@@ -1,4 +1,4 @@
-"""What is checked while the engine goes together: every task whole, the trade's figures in it."""
+"""Tasks of reassembly: every task complete, and the engines each applies to."""
 
 from __future__ import annotations
 

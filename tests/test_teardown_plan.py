@@ -1,4 +1,4 @@
-"""Teardown plans as a whole: nothing out of order on any layout, the same twice, safe, and quick."""
+"""Teardown plans as a whole: in order on any layout, reproducible, safe and quick."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""A teardown plan never leads into harm unwarned: cautions before steps, nothing runs under alarm."""
+"""Teardown plans are safe: cautions before steps, nothing runs under an alarm."""
 
 from __future__ import annotations
 

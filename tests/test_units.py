@@ -1,4 +1,4 @@
-"""Units at the door: every unit against its definition, and what must be refused."""
+"""Units as entered: every unit against its definition, and what must be refused."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The remark while a command works: on a terminal only, after a second, gone before the answer."""
+"""The notice while a command works: on a terminal only, after a second, gone before the answer."""
 
 from __future__ import annotations
 

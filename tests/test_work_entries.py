@@ -1,4 +1,4 @@
-"""Work of putting together and the end of a job: what is kept, corrected, taken back, refused."""
+"""Entries of reassembly and closing: what is kept, corrected, taken back, refused."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Nothing saved is ever lost: killed writers, two writers, full disks, links, other files."""
+"""Nothing saved is lost: killed writers, two writers, full disks, links, other files."""
 
 from __future__ import annotations
 

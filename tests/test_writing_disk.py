@@ -1,4 +1,4 @@
-"""Full disks, rights and links: one line, code 73, and what was there still stands."""
+"""Full disks and missing rights: one line, exit code 73, and the old file stays."""
 
 from __future__ import annotations
 

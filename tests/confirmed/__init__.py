@@ -1,1 +1,1 @@
-"""Real cases whose root cause was confirmed: how high does the confirmed cause stand?"""
+"""Real cases whose root cause was confirmed: how high does the confirmed cause rank?"""

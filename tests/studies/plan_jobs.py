@@ -1,4 +1,4 @@
-"""Imagined jobs on which plans are tried: one true cause, findings drawn from the book's network.
+"""Simulated jobs on which plans are tried: one true cause, findings drawn from the book's network.
 
 A job is drawn under some network (the book's own, or with every prior, leak and strength off by
 up to a factor either way), entered as a person would, and then worked on by a mechanic

@@ -1,4 +1,4 @@
-"""How often a survey of gauge readings finds the condition that is there: run and read.
+"""How often a survey of gauge readings finds the true condition.
 
 ``python -m tests.studies.survey_study [trials]``. Single conditions of random severity on random engines
 of every profile; reading noise 1.5 psi, a gauge with an error of its own, oil temperature known to

@@ -1,4 +1,4 @@
-"""Run the commands as a person would, and inside this process; for the tests of the edge."""
+"""Run commands in a process of their own or inside this process."""
 
 from __future__ import annotations
 

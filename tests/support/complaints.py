@@ -1,4 +1,4 @@
-"""Jobs that have only begun: what a customer said, over different layouts; for tests of the plan."""
+"""Jobs that have only begun: what a customer reported, over different layouts."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Small noisy-OR networks for tests: the answer written out state by state, and random nets."""
+"""Small noisy-OR networks: the answer enumerated state by state, and random networks."""
 
 from __future__ import annotations
 

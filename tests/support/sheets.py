@@ -1,4 +1,4 @@
-"""Sheets filled in and recorded; for the tests of sheets."""
+"""Sheets filled in and recorded."""
 
 from __future__ import annotations
 

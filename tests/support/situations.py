@@ -1,4 +1,4 @@
-"""Everything the tests are tried on: each case file, and the examples of rules and links, mixed."""
+"""Situations for tests: each case file, and the examples of rules and links, mixed."""
 
 from __future__ import annotations
 
