@@ -1,4 +1,4 @@
-"""Whatever a case holds and however a file is named, a command writes the file named and no case."""
+"""A command writes the file named and no case, whatever a case holds and however files are named."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""``review`` of a folder: one line for each case, whatever is in it, with any number of processes."""
+"""``review`` of a folder: one line for each case, whatever the file, with any number of processes."""
 
 from __future__ import annotations
 
