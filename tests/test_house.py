@@ -14,6 +14,7 @@ import pytest
 ROOT = Path(__file__).parent.parent
 FILES = sorted([*ROOT.glob("diagnose/**/*.py"), *ROOT.glob("knowledge/**/*.py")])
 MOST_LINES = 400
+MOST_METHODS = 15  #: of one class
 
 #: the only modules that import an outside package (patterns of module names)
 DOORS = {
@@ -277,3 +278,15 @@ def test_top_level_holds_only_what_is_listed() -> None:
     }  # fmt: skip
     found = {p.name for p in ROOT.iterdir() if not p.name.startswith(".")}
     assert found - {"build", "dist"} <= allowed or not (ROOT / ".git").exists()
+
+
+def test_no_class_has_too_many_methods() -> None:
+    """Methods and properties of every class, inherited ones apart."""
+    counts = {
+        f"{module}.{node.name}": sum(isinstance(part, ast.FunctionDef) for part in node.body)
+        for module, path in MODULES.items()
+        for node in ast.walk(ast.parse(path.read_text("utf-8")))
+        if isinstance(node, ast.ClassDef)
+    }
+    assert counts["diagnose.diagnosis.Diagnosis"] > 5
+    assert {name: n for name, n in counts.items() if n > MOST_METHODS} == {}
