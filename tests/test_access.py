@@ -88,7 +88,7 @@ def test_no_opening_takes_longer_on_a_stand_than_in_place() -> None:
         assert opening.minutes_in_place >= opening.minutes_on_stand, opening.access
 
 
-def test_a_first_timer_takes_longer_and_a_bilge_doubles_it() -> None:
+def test_inexperience_and_little_space_lengthen_the_minutes() -> None:
     assert access.EXPERIENCE["practised"] == 1.0
     assert access.EXPERIENCE["first_time"] > access.EXPERIENCE["practised"]
     assert access.CROWDED == 2.0

@@ -206,7 +206,7 @@ def test_more_findings_than_can_be_worked_out_still_add_up() -> None:
     assert middles(account).sum() == pytest.approx(account.explained.mean)
 
 
-def test_every_knob_turns_what_it_reads() -> None:
+def test_every_parameter_changes_what_it_reads() -> None:
     """Put and read agree."""
     for parameter in CIRCUIT_PARAMETERS.values():
         if parameter.id in ("relief_shim", "fuel_share"):

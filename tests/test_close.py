@@ -23,7 +23,7 @@ def petrel(tmp_path: Path) -> Path:
     return Path(shutil.copy(ROOT / "cases" / "petrel.toml", tmp_path / "petrel.toml"))
 
 
-def test_an_open_job_is_not_closed_quietly(petrel: Path) -> None:
+def test_an_open_job_needs_a_reason_to_close(petrel: Path) -> None:
     before = petrel.read_bytes()
     done = call("close", petrel, "--how", "chip seen on the seat")
     assert done.code == 2
@@ -32,7 +32,7 @@ def test_an_open_job_is_not_closed_quietly(petrel: Path) -> None:
     assert petrel.read_bytes() == before
 
 
-def test_a_reason_closes_it_and_is_kept_with_what_stood_open(petrel: Path) -> None:
+def test_a_reason_closes_it_and_is_kept_with_what_was_open(petrel: Path) -> None:
     done = call(
         "close", petrel, "--how", "chip seen", "--minutes", "95 min", "--reason", "laid up", "--by",
         "Nuala",
@@ -89,7 +89,7 @@ def test_the_job_that_is_done_has_nothing_in_the_way_but_its_shortfall() -> None
     assert "missing pressure" in left
 
 
-def test_a_failed_check_and_a_weak_first_start_stand_in_the_way(tmp_path: Path) -> None:
+def test_a_failed_check_and_a_weak_first_start_block_closing(tmp_path: Path) -> None:
     """Also where the check may wait: closing quietly is for jobs that came out right."""
     case = tmp_path / "gannet.toml"
     text = (ROOT / "cases" / "gannet.toml").read_text("utf-8")

@@ -57,7 +57,7 @@ def test_help(words: list[str]) -> None:
         in_eighty_columns(done.out)
 
 
-def test_bare_command_helps_and_version_tells() -> None:
+def test_bare_command_shows_help_and_version_is_printed() -> None:
     done = call()
     assert (done.code, done.out) == (2, "")
     assert all(command in done.err for command in COMMANDS)
@@ -151,7 +151,7 @@ def test_a_fault_of_ours_is_one_line(monkeypatch: pytest.MonkeyPatch) -> None:
     one_line(call("review", EXAMPLE), 70, FAULT)
 
 
-def test_a_reader_who_leaves_is_no_error(case: Path) -> None:
+def test_a_closed_pipe_is_no_error(case: Path) -> None:
     with case.open("a") as file:
         file.write('[expect]\nfirst = ["coolant_in_oil"]\n')
     for words, code, message in (

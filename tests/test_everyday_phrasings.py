@@ -30,7 +30,7 @@ def found(phrasing: dict[str, Any]) -> bool:
 
 
 @pytest.mark.parametrize("name", LISTS)
-def test_everyday_phrasings_find_what_was_hoped(name: str) -> None:
+def test_everyday_phrasings_find_the_expected_word(name: str) -> None:
     """Tells the share before the mending and now."""
     phrasings = LISTS[name]
     missed = [p["typed"] for p in phrasings if not found(p)]

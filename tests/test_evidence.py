@@ -96,7 +96,7 @@ def test_the_surer_of_two_derivations_counts() -> None:
     assert evidence_of(rules, {A: THERE, B: THERE}, {C}) == {C.id: Likelihood.of(0.9)}
 
 
-def test_a_report_goes_before_what_is_derived() -> None:
+def test_a_report_overrides_what_is_derived() -> None:
     assert evidence_of([follows(A, B)], {A: THERE, B: NOT_THERE}, {B}) == {B.id: SEEN_NOT_THERE}
 
 

@@ -110,7 +110,7 @@ def test_listed_cause_is_raised_by_the_symptom(listed: Listed) -> None:
 
 
 @pytest.mark.parametrize("listed", RULE, ids=str)
-def test_listed_cause_stands_in_the_first_quarter_or_says_why_not(listed: Listed) -> None:
+def test_listed_cause_ranks_in_the_first_quarter_or_has_a_reason(listed: Listed) -> None:
     """Half of all causes stand in the first half; a quarter is a claim."""
     assert in_top_quarter(listed) or set(listed.row.causes) <= set(BELOW_THE_QUARTER)
 
@@ -122,7 +122,7 @@ def test_a_cause_below_the_first_quarter_is_still_there(cause: str) -> None:
     assert rows, f"{cause} stands in the first quarter now"
 
 
-def test_few_rows_stand_below_the_first_quarter() -> None:
+def test_few_rows_rank_below_the_first_quarter() -> None:
     assert sum(not in_top_quarter(r) for r in RULE) <= MOST_BELOW < len(RULE) / 4
 
 

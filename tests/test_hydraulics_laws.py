@@ -199,7 +199,7 @@ def test_arrays_give_what_floats_give(law: Law) -> None:
 FILMS = [law for law in LAWS if "radial_clearance" in law.takes]
 
 
-def test_every_film_formula_is_asked() -> None:
+def test_every_film_formula_is_tried() -> None:
     assert len(FILMS) >= 6
 
 

@@ -87,7 +87,7 @@ POINTS = [c for c in in_group("published pump flow") if {"N_pump", "p"} <= set(c
 
 
 @pytest.mark.parametrize("entry", POINTS, ids=lambda c: c.title)
-def test_guaranteed_delivery_asks_for_a_displacement_engines_have(entry: Check) -> None:
+def test_guaranteed_delivery_needs_a_plausible_displacement(entry: Check) -> None:
     """The printed flow is a lower bound: a pump of 22 cm3 gives it with room to spare, one of
     5 cm3 does not, each with the slip that belongs to a volumetric efficiency of 74 %."""
 

@@ -82,7 +82,7 @@ def seen(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Any]:
 
 
 @pytest.mark.parametrize("name", NAMES)
-def test_a_page_is_quiet_and_asks_for_nothing(seen: dict[str, Any], name: str) -> None:
+def test_a_page_logs_nothing_and_requests_nothing(seen: dict[str, Any], name: str) -> None:
     """No line on the console, no request but for the page itself."""
     assert seen[name]["console"] == []
     assert seen[name]["requests"] == []

@@ -225,7 +225,7 @@ INCH_POUND, FOOT_POUND = 0.1129848290, 1.3558179483  #: N·m (NIST SP 811, Appen
 
 
 @pytest.mark.parametrize(("task", "value", "which"), OFF)
-def test_a_torque_off_by_twelve_says_which_way_and_what_would_be_right(
+def test_a_torque_off_by_twelve_names_the_direction_and_the_right_value(
     task: str, value: str, which: str
 ) -> None:
     text = f'schema = 1\n[[work]]\nno = 1\nwhat = "{task}"\nvalue = "{value}"\n'

@@ -108,7 +108,7 @@ def test_three_eighths_of_pickup_gap_is_ample_and_tiny_is_not() -> None:
 # ------------------------------------------------------------------------- what a case states
 
 
-def test_a_case_overrides_what_it_knows_better() -> None:
+def test_figures_of_the_case_override_the_profile() -> None:
     """Own dimension before limit before profile; the clearance is on the diameter."""
     stated = case(
         '[engine]\nlayout = "distributor_v8"\noil = "SAE 30"\n'

@@ -209,7 +209,7 @@ def test_a_stage_is_marked_by_word_and_outline(tmp_path: Path) -> None:
         assert 'class="rule"' in stage
 
 
-def test_alarms_stand_before_everything_else() -> None:
+def test_alarms_come_before_everything_else() -> None:
     for command in COMMANDS:
         words = Page(page_once(command, CASES / "petrel.toml")).words
         assert words.index("STOP THE ENGINE") < words.index("Date")
@@ -353,7 +353,7 @@ def refused(done: Done, code: int, *parts: str) -> None:
 
 
 @pytest.mark.parametrize("command", COMMANDS)
-def test_a_page_never_takes_the_place_of_a_case(command: str, tmp_path: Path) -> None:
+def test_a_page_never_overwrites_a_case(command: str, tmp_path: Path) -> None:
     case = tmp_path / "case.toml"
     case.write_text(JOBS["heron"], "utf-8")
     before, option = case.read_bytes(), OPTION[command]

@@ -198,7 +198,7 @@ def test_what_the_openings_want_ready_is_listed(layout: Layout | None) -> None:
 PART = re.compile(r"gasket|bolt|seal|washer|o-ring|\bnuts?\b|\bpins?\b|shell|filter cartridge")
 
 
-def test_handling_hides_no_part() -> None:
+def test_no_part_is_taken_for_handling_material() -> None:
     """What passes for handling is no gasket, bolt, seal, washer or nut; of these all are listed."""
     handled = {
         (ready, listed(ready, closers(opening.access, {})))

@@ -47,7 +47,7 @@ def test_the_mean_follows_from_the_chances_check_by_check(name: str) -> None:
     assert estimate.until_confirmed == pytest.approx(float(minutes @ here) / estimate.found)
 
 
-def test_a_plan_that_confirms_nothing_says_so() -> None:
+def test_a_plan_that_confirms_nothing_is_marked() -> None:
     of = plan("heron")
     table, weight = of.chooser.outcome_tables.table, of.answer.planner.plan_state.weight
     none = simulate(of.line[:1], table, weight, until=1.1)
@@ -79,6 +79,6 @@ def test_the_shops_pace_rests_on_the_jobs_that_confirm_a_cause() -> None:
     assert minutes_planned(of, BOOK) == plan("heron").estimate.until_confirmed
 
 
-def test_a_slower_hand_takes_proportionally_longer() -> None:
+def test_inexperience_lengthens_minutes_in_proportion() -> None:
     slow = Plan(plan("heron").answer, PlanRequest(shop_pace=2.0)).estimate
     assert slow.until_confirmed > plan("heron").estimate.until_confirmed

@@ -218,7 +218,7 @@ def test_the_stop_limits_are_below_any_makers_least() -> None:
 
 
 @by_profile
-def test_a_pickup_stands_as_far_off_the_floor_as_is_usual(profile: Profile) -> None:
+def test_a_pickup_has_its_usual_gap_to_the_floor(profile: Profile) -> None:
     low, high = ends("prac-pickup-to-pan", "gap_in", INCH)
     assert 0.6 * low <= figure(profile, "pickup_gap") <= 1.6 * high
     (first, *_) = BOOK.tasks["pickup_gap_fitted"].bands

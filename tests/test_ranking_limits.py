@@ -47,7 +47,7 @@ def test_as_many_absent_findings_are_not() -> None:
     assert all(found.marginal[c] < p for c, p in net.prior.items())
 
 
-def test_a_hub_of_thirty_causes_is_no_trouble() -> None:
+def test_a_finding_of_thirty_causes_is_exact() -> None:
     net = everything_with_everything(30)
     found = posterior(net, {f"f{i}": SEEN for i in range(8)})
     assert all(0.0 < found.marginal[c] < 1.0 for c in net.prior)

@@ -190,7 +190,7 @@ def test_no_more_than_four_pieces_of_evidence_on_a_side() -> None:
     assert no_fault.count("(no fault: it would explain the reading)") == 1
 
 
-def test_a_gauge_that_lies_stands_last_where_the_loss_is_real() -> None:
+def test_a_wrong_gauge_ranks_last_where_the_loss_is_real() -> None:
     low, high = (replace(document().causes[0], probability=p) for p in (0.2, 0.6))
     assert "stands last" in others((low, high), 1, loss_is_real=True)
     assert "stands last" not in others((low, high), 1, loss_is_real=False)

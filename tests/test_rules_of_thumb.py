@@ -85,7 +85,7 @@ def test_old_stock_parts_are_themselves_a_risk() -> None:
         assert chance(old, cause) > 1.3 * chance(plain, cause), cause
 
 
-def test_good_cold_low_hot_looks_where_oil_leaks_out() -> None:
+def test_good_cold_low_hot_points_to_leakage() -> None:
     """Common practice: good cold and low hot is clearance, thin oil or pump wear, not suction."""
     answer = consult("gauge_reads_low", "good_cold_low_hot")
     leaks = sum(chance(answer, c) for c in ("bearing_wear_mains", "bearing_wear_rods"))

@@ -81,7 +81,7 @@ def test_clearances_typed_in_mixed_units_are_shown_in_the_commonest() -> None:
     assert "mm" not in found.found
 
 
-def test_more_pressure_than_predicted_is_no_search_for_a_loss() -> None:
+def test_more_pressure_than_predicted_starts_no_search_for_a_loss() -> None:
     cold = 'at = "start"\n'
     far_above = from_text(HEAD + reading(1, 700, 90, 75, cold), None, BOOK)
     start = first_start(far_above, BOOK)

@@ -180,7 +180,7 @@ def test_adds_and_shows_cause_by_cause(seed: int) -> None:
             assert shows[v, c] == pytest.approx(seen)
 
 
-def test_an_outcome_that_cannot_be_is_worth_nothing() -> None:
+def test_an_impossible_outcome_has_no_value() -> None:
     """A sign that no cause ever shows: no gain, and no number that is none."""
     table = table_of((0.6, 0.4), a=(0.0, 0.0))
     view = OutcomeTables(table).view(check("i", 1, finding("a")), ())
@@ -236,7 +236,7 @@ def begun(table: SingleCauseModel, *opened: Access) -> PlanState:
 
 
 @pytest.mark.parametrize("factor", [0.5, 1.0, 1.5, 3.0])
-def test_a_check_takes_longer_for_the_slower_hand(factor: float) -> None:
+def test_a_check_takes_longer_without_experience(factor: float) -> None:
     tree = AccessTree(OPENINGS, Pace(factor=factor))
     assert tree.check_minutes(check("i", 8)) == 8 * factor
     assert tree.check_minutes(check("i", 0.25)) == 1.0
@@ -268,7 +268,7 @@ def test_a_check_that_shows_nothing_hides_none_behind_it() -> None:
         assert [o.inspection for o in chooser.options(now)] == [good]
 
 
-def test_behind_a_cover_first_what_was_not_shown_on_the_way() -> None:
+def test_behind_a_cover_new_findings_come_first() -> None:
     """A sign of the first cause is looked for at the drain: in the sump the other cause comes first.
 
     Alone, the first cause's second sign would pay more.
@@ -319,7 +319,7 @@ def test_a_dearer_follow_up_that_pays_better_counts() -> None:
     assert planned_sequence(chooser, begun(table))[0].choice.value == choice.value
 
 
-def test_a_look_that_would_be_lost_comes_first_where_it_pays_half() -> None:
+def test_a_check_that_would_be_lost_comes_first_where_it_pays_half() -> None:
     """A sender behind which the gauge port is: looked at first from half the choice's worth on."""
     look = next(b.check for b in BEFORE if b.check.id == "look_at_the_sender")
     sign = look.reveals[0]

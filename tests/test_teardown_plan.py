@@ -156,7 +156,7 @@ def test_looks_that_are_lost_come_before_the_opening_that_loses_them() -> None:
 # ---------------------------------------------------------------------------------- the figures
 
 
-def test_a_rehearsal_of_a_check_that_tells_all() -> None:
+def test_a_simulation_of_a_decisive_check() -> None:
     """One check, two causes, a sign that only one of them shows: by hand."""
     answer = answer_to("distributor_v8", ["gauge_reads_low"])
     plan = Plan(answer)
@@ -174,7 +174,7 @@ def test_a_rehearsal_of_a_check_that_tells_all() -> None:
 
 
 @pytest.mark.parametrize("seed", range(3))
-def test_a_rehearsal_is_calibrated(seed: int) -> None:
+def test_a_simulation_is_calibrated(seed: int) -> None:
     """Who stops at nine in ten is right about nine times in ten, in the worlds it was drawn from."""
     rng = random.Random(seed)
     right, found = 0.0, 0.0

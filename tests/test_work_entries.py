@@ -104,7 +104,7 @@ def test_details_are_kept(case: Path) -> None:
     )
 
 
-def test_a_skip_wants_its_reason(case: Path) -> None:
+def test_a_skip_needs_a_reason(case: Path) -> None:
     assert "reason with --note" in refused(case, f"{PLAIN}=skipped")
     assert "reason with --note" in refused(case, f"{PLAIN}=Skipped", "--note", "  ")
     worked = one(case, f"{PLAIN}=skipped", "--note", "new screws with a patch")

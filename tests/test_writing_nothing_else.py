@@ -60,7 +60,7 @@ def test_a_case_cannot_make_a_command_write_elsewhere(
     assert snapshot(tmp_path).keys() == before.keys()
 
 
-def test_a_graph_takes_the_place_of_no_case(tmp_path: Path) -> None:
+def test_a_graph_never_overwrites_a_case(tmp_path: Path) -> None:
     case = tmp_path / "x.toml"
     start(case, BOOK, {"title": "x"})
     link = tmp_path / "x.json"
@@ -117,7 +117,7 @@ def test_nothing_or_all_of_a_command_is_recorded(tmp_path: Path) -> None:
     assert case.read_bytes() == before
 
 
-def test_a_start_never_takes_the_place_of_a_case(tmp_path: Path) -> None:
+def test_a_start_never_overwrites_a_case(tmp_path: Path) -> None:
     case = tmp_path / "x.toml"
     start(case, BOOK, {"title": "x"})
     with pytest.raises(CannotWriteError, match="exists already"):
