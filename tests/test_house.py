@@ -112,7 +112,8 @@ RESULTS = [
     "diagnose.signoff*",
     "diagnose.history*",
 ]
-NEVER += [("diagnose.output.text*", result) for result in RESULTS]
+RENDERERS = ["text*", "markdown*", "html.[a-r]*"]
+NEVER += [(f"diagnose.output.{form}", result) for form in RENDERERS for result in RESULTS]
 
 
 def name(path: Path) -> str:
