@@ -24,7 +24,7 @@ from diagnose.bookcheck.shapes import TABLES, Result, Whole
 from diagnose.bookcheck.sources import sources
 from diagnose.inference.chaining import infer
 from diagnose.output.documents.check import check_document
-from diagnose.output.text.check import check
+from diagnose.output.text.check import check_text
 from knowledge.access.precedence import BEFORE
 from knowledge.book import Book, the_book
 from knowledge.circuit.conditions import RELIEF_BLEEDS
@@ -392,5 +392,5 @@ def test_cases_that_cannot_be_read_are_left_out(tmp_path: Path) -> None:
 def test_long_lists_are_cut_unless_all_is_asked_for() -> None:
     pair = likeness().opened[0]
     many = Checked((), apart.Likeness(90, (pair,) * 30, ()), 0, ())
-    assert "and 18 more; --all lists them" in check(check_document(many))
-    assert check(check_document(many), whole_lists=True).count(pair.one.id) == 30
+    assert "and 18 more; --all lists them" in check_text(check_document(many))
+    assert check_text(check_document(many), whole_lists=True).count(pair.one.id) == 30

@@ -10,7 +10,7 @@ import pytest
 from diagnose.case.loading import load
 from diagnose.diagnosis import Diagnosis
 from diagnose.history.shop import minutes_planned
-from diagnose.output.teardown_words import hands_on
+from diagnose.output.documents.teardown import hands_on
 from diagnose.planning.simulation import PlanEstimate, simulate
 from diagnose.teardown.plan import Plan, PlanRequest
 from knowledge.book import the_book

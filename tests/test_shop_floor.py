@@ -11,7 +11,7 @@ from diagnose.circuit.deviations import deviations
 from diagnose.diagnosis import Diagnosis
 from diagnose.hydraulics.circuit import solve
 from diagnose.output import start as start_text
-from diagnose.output.teardown_words import pressure
+from diagnose.output.documents.loose_ends import pressure_in_words
 from diagnose.signoff.sheet import Signoff
 from diagnose.signoff.start import first_start
 from diagnose.teardown.loose_ends import loose_ends
@@ -103,7 +103,7 @@ def test_a_wrong_gauge_leaves_no_pressure_to_explain() -> None:
     ends = loose_ends(answer, 0.9)
     assert ends.confirmed
     assert [c.id for c in ends.causes] == ["wiring_ground_fault"]
-    assert "only makes the gauge lie" in pressure(answer, ends)
+    assert "only makes the gauge lie" in pressure_in_words(answer, ends)
 
 
 def test_a_measured_figure_is_never_broken_over_two_lines(tmp_path: Path) -> None:

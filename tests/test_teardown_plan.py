@@ -14,7 +14,8 @@ from hypothesis import strategies as st
 from diagnose.case.loading import from_text, load
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import OutOfScopeError
-from diagnose.output.teardown import teardown
+from diagnose.output.documents.teardown import teardown_document
+from diagnose.output.text.teardown import teardown_text
 from diagnose.planning.access_tree import AccessTree
 from diagnose.planning.sequence import PlannedCheck
 from diagnose.planning.simulation import simulate
@@ -46,6 +47,11 @@ def answer_to(layout: str, present: list[str], absent: list[str] = []) -> Diagno
         for i, (what, state) in enumerate(entries, 1)
     )
     return Diagnosis(BOOK, from_text(text, None, BOOK))
+
+
+def in_words(plan: Plan) -> str:
+    ends = loose_ends(plan.answer, 0.9)
+    return teardown_text(teardown_document(plan, ends, "x.toml"))
 
 
 WISHES = st.builds(
@@ -132,7 +138,7 @@ def test_the_same_case_gives_the_same_plan(name: str) -> None:
 
     def text(*present: str) -> str:
         plan = Plan(answer_to(name, list(present)))
-        return teardown(plan, loose_ends(plan.answer, 0.9), "x.toml")
+        return in_words(plan)
 
     told_so = text("gauge_reads_low", "bearing_knock")
     assert told_so == text("gauge_reads_low", "bearing_knock")
@@ -282,8 +288,8 @@ def test_likely_is_not_seen() -> None:
     assert first == "look_down_the_drive", "the look that shows the part itself"
     assert seen.confirmed
     assert not seen.line
-    assert "not seen yet" in teardown(known, loose_ends(known.answer, 0.9), "x.toml")
-    assert "You may stop here" in teardown(seen, loose_ends(seen.answer, 0.9), "x.toml")
+    assert "not seen yet" in in_words(known)
+    assert "You may stop here" in in_words(seen)
 
 
 @pytest.mark.parametrize(

@@ -68,7 +68,7 @@ def show(
     from diagnose.entry.words import words_of_id
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.lookup import show_document
-    from diagnose.output.text import lookup as text
+    from diagnose.output.text.lookup import show_text
     from knowledge.book import the_book
 
     book = the_book()
@@ -76,7 +76,7 @@ def show(
     if json:
         printing.data(as_json(document))
     else:
-        printing.answer(text.show(document))
+        printing.answer(show_text(document))
 
 
 def check(
@@ -99,7 +99,7 @@ def check(
     from diagnose.bookcheck.shapes import Whole
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.check import check_document
-    from diagnose.output.text.check import check as check_text
+    from diagnose.output.text.check import check_text
     from knowledge.book import the_book
 
     facts = {str(path): facts for folder in cases or () for path, facts in _facts_of(folder)}
@@ -157,7 +157,7 @@ def _print_hits(text: str, kind: str, most: int, json: bool) -> None:
     from diagnose.lookup.finder import KINDS, Finder
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.lookup import hits_document
-    from diagnose.output.text import lookup as render
+    from diagnose.output.text.lookup import hits_text
     from knowledge.book import the_book
 
     kinds = (KINDS[kind][0],) if kind else ()
@@ -168,7 +168,7 @@ def _print_hits(text: str, kind: str, most: int, json: bool) -> None:
     if not found:
         raise no_hits(text, kind)
     if not json:
-        printing.answer(render.hits(document))
+        printing.answer(hits_text(document))
 
 
 def _print_list(kind: str, most: int | None, json: bool) -> None:
@@ -176,14 +176,14 @@ def _print_list(kind: str, most: int | None, json: bool) -> None:
     from diagnose.lookup.finder import words_of
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.lookup import list_document
-    from diagnose.output.text import lookup as render
+    from diagnose.output.text.lookup import list_text
     from knowledge.book import the_book
 
     document = list_document(kind, words_of(the_book(), kind)[:most])
     if json:
         printing.data(as_json(document))
     else:
-        printing.answer(render.listed(document))
+        printing.answer(list_text(document))
 
 
 def _facts_of(folder: Path) -> Iterator[tuple[Path, Facts]]:

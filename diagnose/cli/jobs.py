@@ -38,7 +38,7 @@ def report(
     shop = remembered(with_history, book, case, "report")
     answer = Diagnosis(book, loaded, learned=shop.factors)
     plan = Plan(answer, PlanRequest(until=SURE, shop_pace=shop.pace))
-    document = report_document(plan, Signoff(answer, SURE), shop.line)
+    document = report_document(plan, Signoff(answer, SURE), shop.note.says if shop.note else "")
     printing.write_page(out, report_html(document), case)
 
 
@@ -65,7 +65,7 @@ def history(
     from diagnose.history.shop import read_shop
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.history import history_document
-    from diagnose.output.text.history import history as history_text
+    from diagnose.output.text.history import history_text
     from knowledge.book import the_book
 
     book = the_book()

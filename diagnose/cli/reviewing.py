@@ -97,7 +97,7 @@ def _review_folder(folder: Path, *, print_json: bool, check: bool, jobs: int) ->
     from diagnose.output.documents.folder import case_files, review_files
     from diagnose.output.documents.glance import GlanceDocument, UnreadDocument
     from diagnose.output.lines import columns
-    from diagnose.output.text.glance import line, summary
+    from diagnose.output.text.glance import folder_summary, glance_line
 
     paths = case_files(folder)
     longest = max(columns(path.name) for path in paths)
@@ -118,12 +118,14 @@ def _review_folder(folder: Path, *, print_json: bool, check: bool, jobs: int) ->
             if print_json:
                 printing.answer(dumps(as_json(document)))
             elif isinstance(document, GlanceDocument):
-                printing.answer(line(document, path.name, longest))
+                printing.answer(glance_line(document, path.name, longest))
             if isinstance(document, GlanceDocument):
                 printing.remark_lines(*(f"{named(path)}: {f}" for f in document.unmet or ()))
     if check and not checked:
         printing.remark_lines(f"{named(folder)}: no case here has an [expect]")
-    printing.remark(summary(reviewed, stops, unread, missed if check else None, checked), 0, 2)
+    printing.remark(
+        folder_summary(reviewed, stops, unread, missed if check else None, checked), 0, 2
+    )
     if unread:
         raise typer.Exit(BadCaseError.code)
     if check and (missed or not checked):
@@ -159,8 +161,10 @@ def teardown(
     from diagnose.diagnosis import Diagnosis
     from diagnose.entry.requests import parse_certainty
     from diagnose.errors import UsageError
-    from diagnose.output import teardown as text
-    from diagnose.output import teardown_sheet as sheet
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.teardown import teardown_document
+    from diagnose.output.markdown.teardown import teardown_blanks, teardown_markdown
+    from diagnose.output.text.teardown import teardown_text
     from diagnose.teardown.changes import Changes
     from diagnose.teardown.loose_ends import loose_ends
     from diagnose.teardown.plan import Plan, PlanRequest
@@ -190,15 +194,16 @@ def teardown(
             raise UsageError(f"since: the last entry is {last}; nothing came after it")
         earlier = Diagnosis(book, load(case, book, since), learned=shop.factors)
         changes = Changes(since, Plan(earlier, request), plan)
+    document = teardown_document(plan, ends, str(case), changes=changes, history=shop.note)
     if html is not None:
-        from diagnose.output.html.worksheet import worksheet
+        from diagnose.output.html.teardown_page import teardown_html
 
-        printing.write_page(html, worksheet(plan, ends, str(case), changes, shop.line), case)
+        printing.write_page(html, teardown_html(document), case)
     elif form == "json":
-        printing.data(shop.in_data(sheet.data(plan, ends, changes)))
+        printing.data(as_json(document))
     elif form == "markdown":
-        printing.answer(shop.in_text(sheet.markdown(plan, ends, str(case), changes), form))
+        printing.answer(teardown_markdown(document))
     elif form == "blanks":
-        printing.answer(shop.in_text(sheet.blanks(plan), form))
+        printing.answer(teardown_blanks(document))
     else:
-        printing.answer(shop.in_text(text.teardown(plan, ends, str(case), changes)))
+        printing.answer(teardown_text(document))

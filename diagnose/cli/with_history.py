@@ -5,13 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
 
 from diagnose.case.loading import named
 from diagnose.errors import UsageError
-from diagnose.output.as_json import as_json
 from diagnose.output.documents.shop_note import ShopNote
-from diagnose.output.lines import as_typed, wrapped
+from diagnose.output.lines import as_typed
 from knowledge.book import Book
 
 
@@ -22,25 +20,6 @@ class Remembered:
     note: ShopNote | None = None  #: for the document of the answer
     factors: Mapping[str, float] | None = None  #: on the rate of each cause
     pace: float = 1.0  #: this shop's minutes for each minute of the book
-
-    @property
-    def line(self) -> str:
-        """The sentence that says so; empty where no jobs were asked for."""
-        return self.note.says if self.note else ""
-
-    def in_text(self, answer: str, form: str = "text") -> str:
-        """The answer, with the line that says so."""
-        if self.note is None:
-            return answer
-        if form == "blanks":
-            return f"# {' '.join(self.line.split())}\n{answer}"
-        if form == "markdown":
-            return f"{answer}\n\n{self.line[:1].upper()}{self.line[1:]}."
-        return "\n".join([*wrapped(self.line, 0, 2, self.note.whole), "", answer])
-
-    def in_data(self, answer: dict[str, Any]) -> dict[str, Any]:
-        """The answer, with a key for it."""
-        return {**answer, "history": as_json(self.note)} if self.note else answer
 
 
 def remembered(folder: Path | None, book: Book, case: Path, command: str) -> Remembered:

@@ -13,6 +13,7 @@ __all__ = [
     "as_typed",
     "clean",
     "columns",
+    "duration",
     "headed",
     "labelled",
     "percent",
@@ -124,6 +125,16 @@ def percent(p: float) -> str:
     if p > 0.995:
         return "> 99 %"
     return f"{100 * p:.0f} %"
+
+
+def duration(minutes: float) -> str:
+    """Return minutes, or whole hours where they are many.
+
+    >>> duration(7.4), duration(95), duration(720)
+    ('7 min', '95 min', '12 h')
+    """
+    whole_hours = minutes >= 240 and minutes % 60 == 0
+    return f"{minutes / 60:.0f} h" if whole_hours else f"{minutes:.0f} min"
 
 
 def together(blocks: Iterable[list[str]]) -> str:

@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from itertools import groupby
 
 from diagnose.output import signoff_words as words
-from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.cautions import cautions, deferrals
+from diagnose.output.documents.limits import source_title
 from diagnose.output.lines import as_typed, headed, labelled, together, wrapped
-from diagnose.output.teardown_words import brief, deferrals
 from diagnose.signoff.judging import UNSETTLED, Verdict
 from diagnose.signoff.parts import Needed
 from diagnose.signoff.sheet import Item, Signoff
@@ -96,7 +96,7 @@ def _item(item: Item, number: str, sheet: Signoff) -> list[str]:
         lines += wrapped(f"{words.blank(item)}{hold}", 6, 8)
         lines += wrapped(f"called for: {item.why}", 6, 8)
         if not task.dimension:
-            lines += wrapped(f"source: {brief(task.source)}", 6, 8)
+            lines += wrapped(f"source: {source_title(task.source)}", 6, 8)
     else:
         lines += wrapped(words.verdict(item), 6, 8)
     if item.judged.verdict in (Verdict.FAILED, Verdict.BORDERLINE) and task.remedy:

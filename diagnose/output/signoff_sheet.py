@@ -7,10 +7,9 @@ from itertools import groupby
 from typing import Any
 
 from diagnose.output import signoff_words as words
-from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.cautions import cautions, deferrals
 from diagnose.output.lines import as_typed
-from diagnose.output.teardown_sheet import BLANK, one_line
-from diagnose.output.teardown_words import deferrals
+from diagnose.output.markdown.blanks import BLANK, one_line
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.parts import Needed
 from diagnose.signoff.sheet import Item, Signoff

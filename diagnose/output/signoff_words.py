@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from diagnose.case.case import Case
+from diagnose.output.documents.limits import source_title
 from diagnose.output.scale import scale_of
-from diagnose.output.teardown_words import brief
 from diagnose.signoff.judging import OWN, Verdict, bands_of, figures
 from diagnose.signoff.sheet import Item, Signoff
 from knowledge.units import DIMENSIONS, unit_in
@@ -50,7 +50,7 @@ def limits(item: Item, signoff: Signoff) -> Iterator[str]:
     for i, band in enumerate(bands_of(task, dict(signoff.answer.case.limits))):
         says = f" ({band.says})" if band.says and band.source is not OWN else ""
         word = "limit" if i == 0 else "another source"
-        yield f"{word}: {figures(band, task, unit)}{says}; {brief(band.source)}"
+        yield f"{word}: {figures(band, task, unit)}{says}; {source_title(band.source)}"
 
 
 def blank(item: Item) -> str:

@@ -6,10 +6,10 @@ from typing import Any
 
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.limits import source_title
 from diagnose.output.lines import as_typed, labelled, percent, together, wrapped
 from diagnose.output.scale import Scale, scale_of
 from diagnose.output.signoff_words import limits
-from diagnose.output.teardown_words import brief
 from diagnose.signoff.sheet import Item, Signoff
 from diagnose.signoff.start import Compared, FirstStart
 from knowledge.units import PSI, TEMPERATURE, show
@@ -97,7 +97,7 @@ def _limit(item: Item, sheet: Signoff) -> list[str]:
     for text in limits(item, sheet):
         lines += wrapped(text, 4, 6)
     if not item.task.dimension:
-        lines += wrapped(f"{item.task.how[0]}; {brief(item.task.source)}", 4, 6)
+        lines += wrapped(f"{item.task.how[0]}; {source_title(item.task.source)}", 4, 6)
     return lines
 
 

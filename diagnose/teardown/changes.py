@@ -1,6 +1,6 @@
 """What the latest findings changed: two plans of one case, side by side.
 
-Imported by ``cli``, ``output`` and ``html``.
+Imported by ``cli`` and ``output``.
 """
 
 from __future__ import annotations

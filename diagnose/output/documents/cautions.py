@@ -1,4 +1,4 @@
-"""The wording of the cautions that concern an engine; imported by the reports that show steps."""
+"""The cautions that concern an engine, and what takes precedence over every plan, in words."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from diagnose.diagnosis import Diagnosis
 from knowledge.applying import applies
-from knowledge.cautions import CAUTIONS
+from knowledge.cautions import CAUTIONS, DEFERS_TO
 from knowledge.work import Caution
 
 
@@ -15,3 +15,8 @@ def cautions(kinds: Iterable[Caution], answer: Diagnosis) -> list[str]:
     state = answer.case.known_features.get
     sentences = (w for kind in kinds for w in CAUTIONS[kind] if applies(w, state))
     return list(dict.fromkeys(w.says for w in sentences))
+
+
+def deferrals() -> tuple[str, ...]:
+    """Return what takes precedence over a plan, sign-off or report."""
+    return tuple(d.says for d in DEFERS_TO)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
@@ -12,12 +11,12 @@ from diagnose.circuit.survey import survey
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
 from diagnose.output import signoff_words
-from diagnose.output import teardown_words as words
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.budget import BudgetDocument, budget_document
 from diagnose.output.documents.cause_graph import CauseGraph, leading_causes_graph
-from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.cautions import cautions, deferrals
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
+from diagnose.output.documents.limits import source_title
 from diagnose.output.documents.ranking import RankedCause, others, ranked_causes
 from diagnose.output.documents.reasons import LEADS, in_short, is_settled
 from diagnose.output.documents.report_entries import (
@@ -35,6 +34,7 @@ from diagnose.output.documents.report_entries import (
     report_reading,
 )
 from diagnose.output.documents.review import Damage, damages
+from diagnose.output.documents.stages import StageSummary, stage_summaries
 from diagnose.output.documents.start_table import StartTable, start_table
 from diagnose.output.documents.survey import SurveyDocument, survey_document
 from diagnose.output.lines import percent
@@ -48,16 +48,6 @@ from knowledge.model import Source, all_in
 from knowledge.work import Phase
 
 CAUSES, STAGES = 5, 6  #: shown at most
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class PlannedStage:
-    """A stage of the teardown plan: minutes so far, and chance of the cause by then."""
-
-    number: int
-    says: str
-    minutes: float
-    chance: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -119,7 +109,7 @@ class ReportDocument:
     budget: BudgetDocument | None
     checks: tuple[CheckMade, ...]
     stop_here: str
-    stages: tuple[PlannedStage, ...]
+    stages: tuple[StageSummary, ...]
     repairs: tuple[Repair, ...]
     start: StartTable | None
     measured_work: tuple[WorkDone, ...]
@@ -169,7 +159,7 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         else None,
         checks=tuple(check_made(check, finding_records) for check, finding_records in made.items()),
         stop_here="" if case.closed else _stop(plan),
-        stages=() if case.closed else tuple(_stages(plan))[:STAGES],
+        stages=() if case.closed else tuple(stage_summaries(plan))[:STAGES],
         repairs=_repairs(sheet, diagnosis),
         start=_first_start(sheet),
         measured_work=tuple(_work(i, sheet) for i in done if i.task.dimension),
@@ -186,7 +176,7 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
             )
         ),
         sources=_sources(case, graph, sheet),
-        deferrals=tuple(words.deferrals()),
+        deferrals=deferrals(),
     )
 
 
@@ -208,11 +198,6 @@ def _stop(plan: Plan) -> str:
     first = plan.answer.ranking[0]
     seen = "and has been seen on the engine" if plan.confirmed else "but nobody has seen it yet"
     return f"{first.cause.says} is {percent(first.probability)} likely {seen}."
-
-
-def _stages(plan: Plan) -> Iterator[PlannedStage]:
-    for number, says, minutes, chance in words.chances(plan):
-        yield PlannedStage(number=number, says=says, minutes=minutes, chance=chance)
 
 
 def _repairs(sheet: Signoff, diagnosis: Diagnosis) -> tuple[Repair, ...]:
@@ -256,4 +241,4 @@ def _sources(case: Case, graph: CauseGraph | None, sheet: Signoff) -> tuple[str,
     for item in sheet.items:
         if item.judged.verdict is not Verdict.OPEN:
             keys |= {item.task.source.key, *(b.source.key for b in item.task.bands)}
-    return tuple(sorted({words.brief(known[k]) for k in keys if k in known}))
+    return tuple(sorted({source_title(known[k]) for k in keys if k in known}))

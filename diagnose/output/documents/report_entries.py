@@ -8,7 +8,8 @@ from datetime import date, datetime
 
 from diagnose.case.case import Case, FindingRecord, GaugeReading, Measurement
 from diagnose.diagnosis import Diagnosis
-from diagnose.output import teardown_words as words
+from diagnose.output.documents.limits import limits_of
+from diagnose.output.lines import duration
 from diagnose.output.scale import scale_of
 from knowledge.model import Stage, State
 from knowledge.units import DIMENSIONS, TEMPERATURE, show, unit_in
@@ -110,7 +111,7 @@ def closing(case: Case) -> Closing | None:
 
 
 def _minutes(value: float | None) -> str:
-    return "" if value is None else words.minutes(value)
+    return "" if value is None else duration(value)
 
 
 def report_finding(seen: FindingRecord) -> ReportFinding:
@@ -141,7 +142,7 @@ def report_measurement(one: Measurement, case: Case) -> ReportMeasurement:
         day=day(entry.when),
         says=one.measure.says,
         value=entry.value or show(one.value, dimension),
-        limits=words.limits_of(one.measure, case, unit_in(entry.value or "", dimension)),
+        limits=limits_of(one.measure, case, unit_in(entry.value or "", dimension)),
         where=entry.where,
         note=entry.note,
     )

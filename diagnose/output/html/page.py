@@ -9,7 +9,6 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 
 from diagnose.errors import clean
 from diagnose.output.lines import percent
-from diagnose.output.teardown_words import brief
 
 
 @cache
@@ -22,7 +21,7 @@ def _environment() -> Environment:
         lstrip_blocks=True,
         keep_trailing_newline=True,
     )
-    environment.filters |= {"percent": percent, "brief": brief, "said": clean, "whole": _whole}
+    environment.filters |= {"percent": percent, "said": clean, "whole": _whole}
     return environment
 
 

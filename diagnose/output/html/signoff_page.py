@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING, Any
 
 from diagnose.errors import UsageError
 from diagnose.output import signoff_words as words
-from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.cautions import cautions, deferrals
+from diagnose.output.documents.limits import source_title, usual_units
 from diagnose.output.html.page import rendered
 from diagnose.output.lines import as_typed, clean
-from diagnose.output.teardown_words import brief, deferrals, units
 from diagnose.signoff.judging import OWN, UNSETTLED, Verdict, bands_of, figures
 from diagnose.signoff.parts import Needed
 from diagnose.signoff.sheet import Item, Signoff
@@ -81,14 +81,14 @@ def _row(item: Item, number: str, sheet: Signoff) -> dict[str, Any]:
         "says": task.says,
         "how": () if sound else task.how,
         "dimension": task.dimension,
-        "unit": units(task.dimension) if task.dimension else "",
+        "unit": usual_units(task.dimension) if task.dimension else "",
         "bands": list(_bands(item, sheet)),
         "open": state is Verdict.OPEN,
         "sound": sound,
         "state": state,
         "stop": task.hold is Hold.STOP,
         "why": item.why,
-        "source": brief(task.source),
+        "source": source_title(task.source),
         "mark": words.MARKS[state][1].strip(),
         "verdict": words.verdict(item),
         "because": item.judged.because,
@@ -105,7 +105,7 @@ def _bands(item: Item, sheet: Signoff) -> Iterator[dict[str, str]]:
     bands = bands_of(task, dict(sheet.answer.case.limits))
     for band, found in zip_longest(bands, item.judged.held):
         yield {
-            "source": brief(band.source),
+            "source": source_title(band.source),
             "accepts": figures(band, task, unit),
             "says": "" if band.source is OWN else band.says,
             "held": ("fits" if found.fits else "does not fit") if found else "",

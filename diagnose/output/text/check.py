@@ -10,7 +10,7 @@ from diagnose.output.lines import headed, labelled, percent, together, wrapped
 MOST_PAIRS = 12  #: shown where not all are asked for
 
 
-def check(document: CheckDocument, whole_lists: bool = False) -> str:
+def check_text(document: CheckDocument, whole_lists: bool = False) -> str:
     """Render the check as text; with ``whole_lists`` no list is cut short."""
     return together(
         [

@@ -10,7 +10,7 @@ FILE, CAUSE = 18, 22  #: columns that are kept for them; a longer cause takes wh
 NOTHING = "nothing left to look at"
 
 
-def line(document: GlanceDocument, name: str, longest: int) -> str:
+def glance_line(document: GlanceDocument, name: str, longest: int) -> str:
     """Render file, STOP or care, likelihood and cause, next check, in one line.
 
     ``longest``: columns of the longest file name, which sets where the rest begins.
@@ -25,7 +25,7 @@ def line(document: GlanceDocument, name: str, longest: int) -> str:
     return start + _cut(document.next or NOTHING, max(4, width() - columns(start)))
 
 
-def summary(reviewed: int, stops: int, unread: int, missed: int | None, checked: int) -> str:
+def folder_summary(reviewed: int, stops: int, unread: int, missed: int | None, checked: int) -> str:
     """Say what a folder came to; ``missed`` only where expectations were checked."""
     parts = [f"{reviewed:,} case{'' if reviewed == 1 else 's'} reviewed", f"{stops} with a stop"]
     if unread:

@@ -11,7 +11,7 @@ WORTH_SHOWING = 0.15  #: of the greatest move
 FILE, LAYOUT = 34, 20  #: columns of the table
 
 
-def history(document: HistoryDocument) -> str:
+def history_text(document: HistoryDocument) -> str:
     """Render the history as text; one line where there is no closed job."""
     if not document.jobs:
         line = f"no closed job in {plain(document.folder, 4096)}{_besides(document)}"

@@ -6,7 +6,7 @@ from diagnose.output.documents.lookup import HitsDocument, ListDocument, ShowDoc
 from diagnose.output.lines import labelled, wrapped
 
 
-def hits(document: HitsDocument) -> str:
+def hits_text(document: HitsDocument) -> str:
     """Render the words that fit, best first, and how to read more. There is at least one."""
     lines = []
     for hit in document.hits:
@@ -14,12 +14,12 @@ def hits(document: HitsDocument) -> str:
     return "\n".join([*lines, "", f"More on one: diagnose show {document.hits[0].id}"])
 
 
-def listed(document: ListDocument) -> str:
+def list_text(document: ListDocument) -> str:
     """Render every word of a kind."""
     return "\n".join(line for each in document.words for line in wrapped(str(each.word), 0, 4))
 
 
-def show(document: ShowDocument) -> str:
+def show_text(document: ShowDocument) -> str:
     """Render all fields of each word, its links and the checks that show it."""
     lines = []
     for each in document.words:

@@ -1,0 +1,46 @@
+"""Limits, units and sources in words, as every document shows them."""
+
+from __future__ import annotations
+
+import re
+
+from diagnose.case.case import Case
+from knowledge.book import the_book
+from knowledge.model import Limit, Measure, Source
+from knowledge.units import DIMENSIONS, show
+
+_ADDRESS = re.compile(r"[,;:.]?\s*(?:also\s+)?\(?https?://\S+")
+
+
+def source_title(source: Source) -> str:
+    """Return the title of a source without its web address."""
+    if source.trust in ("practice", "judgement"):
+        return source.title.split(":")[0]
+    return _ADDRESS.sub("", source.title).split(" ; ")[0].strip()
+
+
+def limits_of(measure: Measure, case: Case, unit: str | None = None) -> str:
+    """Return what is accepted with its source, in ``unit`` where it is given.
+
+    The engine's own figure, where the case has one, takes the place of the typical one.
+    """
+    low, high = the_book().limits_of(measure.quantity)
+    parts = [
+        f"{word} {_figure(limit, case, unit)}"
+        for word, limit in (("at least", low), ("at most", high))
+        if limit
+    ]
+    return "; ".join(parts) if parts else "limit: the engine maker's"
+
+
+def _figure(limit: Limit, case: Case, unit: str | None) -> str:
+    dimension = DIMENSIONS[limit.dimension]
+    if limit in case.limits:
+        return f"{show(case.limits[limit], dimension, unit)} (this engine's own figure)"
+    return f"{show(limit.typical, dimension, unit)} (typical; {source_title(limit.source)})"
+
+
+def usual_units(dimension: str) -> str:
+    """Return the usual units of a dimension, at most two."""
+    names = [s.split(" ", 1)[1] for s in DIMENSIONS[dimension].spellings if " " in s]
+    return " or ".join(list(dict.fromkeys(names))[:2])
