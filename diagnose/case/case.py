@@ -1,4 +1,4 @@
-"""A case in the book's own words: every entry resolved, units in SI, corrections applied."""
+"""A case resolved to the words of the book: values in SI units, corrections applied."""
 
 from __future__ import annotations
 
@@ -66,7 +66,7 @@ class BaselineReading:
 
 @dataclass(frozen=True, slots=True)
 class TaskRecord:
-    """A task that was seen to, and what was measured, SI."""
+    """A task record that stands, with its measured value in SI."""
 
     entry: WorkEntry
     task: Task
@@ -75,7 +75,7 @@ class TaskRecord:
 
 @dataclass(frozen=True, slots=True)
 class Closing:
-    """The end of a job, as the shop saw it."""
+    """The end of a job: its causes, and the minutes spent and planned."""
 
     entry: ClosedEntry
     causes: tuple[Cause, ...]
@@ -108,13 +108,13 @@ class Case:
     has_engine: bool = False  #: whether the file has an [engine]
 
     def facts(self, up_to: Stage = Stage.OPENED) -> Facts:
-        """What is known when no more than ``up_to`` has been learnt."""
+        """Return what is known up to this stage: observations, readings, measures, limits."""
         observations = {f: Observation(s) for f, s in self.features.items()}
-        for sighting in self.finding_records:
-            if sighting.observation is None or _RANK[sighting.stage] > _RANK[up_to]:
+        for record in self.finding_records:
+            if record.observation is None or _RANK[record.stage] > _RANK[up_to]:
                 continue
-            observations[sighting.finding] = _joined(
-                observations.get(sighting.finding), sighting.observation, sighting.finding
+            observations[record.finding] = _joined(
+                observations.get(record.finding), record.observation, record.finding
             )
         measures: dict[Measure, list[float]] = {}
         for m in self.measurements:
@@ -131,15 +131,15 @@ class Case:
         that works in one place works in no other.
         """
         known = dict(self.features)
-        for sighting in self.finding_records:
-            if sighting.finding.kind is Kind.LAYOUT and sighting.observation is not None:
-                known[sighting.finding] = sighting.observation.state
+        for record in self.finding_records:
+            if record.finding.kind is Kind.LAYOUT and record.observation is not None:
+                known[record.finding] = record.observation.state
         if any(known.get(place) is State.PRESENT for place in PLACES):
             known = {**dict.fromkeys(PLACES, State.ABSENT), **known}
         return known
 
     def answered(self) -> frozenset[Finding]:
-        """Findings that were asked about, whatever was answered."""
+        """Findings that have an entry, whatever it says."""
         return frozenset(s.finding for s in self.finding_records) | frozenset(self.features)
 
 

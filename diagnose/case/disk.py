@@ -1,4 +1,4 @@
-"""Whole files, safely: locked, written beside, forced to disk, renamed into place."""
+"""Write whole files safely: lock, write beside, flush to disk, rename into place."""
 
 from __future__ import annotations
 
@@ -73,7 +73,7 @@ def _lock(handle: int, path: Path) -> bool:
 
 
 def ready(path: Path) -> None:
-    """See, before anybody goes to any trouble, that the file can be written.
+    """Check that the file can be written, before a person starts to type.
 
     Raises CannotWriteError.
     """
@@ -91,24 +91,24 @@ def ready(path: Path) -> None:
 
 
 def atomic_write(place: Place, text: str) -> None:
-    """The text as the whole file, all of it or nothing. Raises CannotWriteError."""
+    """Write the text as the whole file, all or nothing. Raises CannotWriteError."""
     target, name = place.target, None
     try:
         old = target.stat() if target.exists() else None
         if old and not os.access(target, os.W_OK):
             raise _cannot(place.path, "the file is read-only")
         if place.alone:
-            _sweep(target.parent)
+            _remove_leftovers(target.parent)
         data = text.encode("utf-8")
         handle, name = tempfile.mkstemp(prefix=_PREFIX, suffix=_SUFFIX, dir=target.parent)
         with os.fdopen(handle, "wb") as file:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())
-        _dress(name, old)
+        _copy_permissions(name, old)
         os.replace(name, target)
         name = None
-        _settle(target.parent)
+        _sync_folder(target.parent)
     except (OSError, UnicodeEncodeError) as error:
         raise _cannot(place.path, getattr(error, "strerror", None) or str(error)) from None
     finally:
@@ -137,8 +137,8 @@ def _cannot(path: Path, reason: str | None) -> CannotWriteError:
     return CannotWriteError(f"{named(path)}: not saved, {reason}{kept}")
 
 
-def _dress(name: str, old: os.stat_result | None) -> None:
-    """Give a new file the rights of the old, or those this user's files usually get."""
+def _copy_permissions(name: str, old: os.stat_result | None) -> None:
+    """Give a new file the permissions of the old one, or this user's default."""
     if old is None:
         mask = os.umask(0)
         os.umask(mask)
@@ -149,14 +149,14 @@ def _dress(name: str, old: os.stat_result | None) -> None:
     os.chmod(name, stat.S_IMODE(old.st_mode) & 0o777)
 
 
-def _sweep(folder: Path) -> None:
+def _remove_leftovers(folder: Path) -> None:
     """Remove what a killed command left behind."""
     for left in folder.glob(f"{_PREFIX}*{_SUFFIX}"):
         with contextlib.suppress(OSError):
             left.unlink()
 
 
-def _settle(folder: Path) -> None:
+def _sync_folder(folder: Path) -> None:
     """Force the rename itself to disk."""
     with contextlib.suppress(OSError):
         handle = os.open(folder, os.O_RDONLY)

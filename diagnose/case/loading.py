@@ -27,7 +27,7 @@ _SORTS = {
     "case": ((".toml",), "'diagnose ask' starts one"),
     "sheet": ((".md", ".toml"), "'diagnose teardown CASE --markdown' makes one"),
 }
-MOST_SHOWN = 40  #: faults told of one file
+MOST_SHOWN = 40  #: faults shown of one file
 #: a key or header of more parts than any case has: reading it takes a time that grows squared
 _LONG_KEY = re.compile(
     r"""^[ \t]*+(?:\[{1,2}[ \t]*+)?"""
@@ -36,7 +36,8 @@ _LONG_KEY = re.compile(
 )
 
 
-#: words that let one fear that the engine flies; a hydroplane is a boat
+#: words of a person that point to an aircraft engine, for which nothing may be advised unless
+#: the case says ``aircraft = false``; a hydroplane is a boat
 _AIRCRAFT = re.compile(
     r"\b(aircraft|(aero|air|sea|float|bi|tri|mono|sail|gyro)[- ]?planes?|(light|war) ?planes?|"
     r"(motor[- ]?)?gliders?|helicopters?|rotorcraft|auto[- ]?g[iy]ros?|gyrocopters?|"
@@ -56,7 +57,7 @@ def named(path: Path | None) -> str:
 
 
 def read_text(path: Path, sort: str = "case") -> str:
-    """The text of a file, a case unless told otherwise. Raises NoCaseError, BadCaseError."""
+    """The text of a file, a case unless ``sort`` names another kind. Raises NoCaseError, BadCaseError."""
     try:
         if not stat.S_ISREG(path.stat().st_mode):
             raise NoCaseError(named(path), [_no_such(path, sort)])
@@ -146,7 +147,7 @@ def from_tables(
         case = Resolver(TableReader(raw, faults, last, names), book).case(path)
     if faults or case is None:
         raise BadCaseError(where, _shown(faults, complete=case is not None))
-    if _flies(case):
+    if _is_aircraft(case):
         fault = (
             f"{AIRCRAFT.says}. Nothing is advised on it here. Where the engine is not "
             "installed in a certified aircraft, write aircraft = false under [engine]."
@@ -155,12 +156,12 @@ def from_tables(
     return case
 
 
-def _flies(case: Case) -> bool:
-    """Whether the case says, or its words let one fear, that the engine flies."""
+def _is_aircraft(case: Case) -> bool:
+    """Whether the case says, or its free text suggests, that it is an aircraft engine."""
     if case.engine.aircraft is not None:
         return case.engine.aircraft
-    told = (case.job.title, case.job.complaint, case.job.note, case.engine.name, case.engine.note)
-    return any(_AIRCRAFT.search(text) for text in told)
+    texts = (case.job.title, case.job.complaint, case.job.note, case.engine.name, case.engine.note)
+    return any(_AIRCRAFT.search(text) for text in texts)
 
 
 def _shown(faults: list[str], complete: bool) -> list[str]:

@@ -56,7 +56,7 @@ class Resolver:
         entries = self.tables.entries()
         layout = self._word(engine.layout, self.book.layouts, "engine.layout", "layout")
         features = self._features(engine)
-        finding_records, measured = self._sightings(entries.findings)
+        finding_records, measured = self._finding_records(entries.findings)
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults)]
         return Case(
             path=path,
@@ -74,7 +74,7 @@ class Resolver:
                 b for each in entries.baseline for b in healthy_reading(each, self.faults)
             ),
             features={**_features_of(layout), **features} if layout else features,
-            task_records=tuple(w for each in entries.work for w in self._works(each)),
+            task_records=tuple(w for each in entries.work for w in self._task_records(each)),
             closed=[self._closed(each) for each in entries.closed][-1] if entries.closed else None,
             expect=expect,
             last_number=entries.last_number,
@@ -133,7 +133,7 @@ class Resolver:
                 out[what] = value
         return out
 
-    def _sightings(
+    def _finding_records(
         self, entries: list[Checked[FindingEntry]]
     ) -> tuple[list[FindingRecord], list[Measurement]]:
         finding_records: list[FindingRecord] = []
@@ -161,7 +161,7 @@ class Resolver:
         self._clashes([s for s in finding_records if id(s.entry) not in unsure])
         return finding_records, measured
 
-    def _works(self, each: Checked[WorkEntry]) -> Iterator[TaskRecord]:
+    def _task_records(self, each: Checked[WorkEntry]) -> Iterator[TaskRecord]:
         """The task and what was measured, or nothing and faults."""
         if "what" in each.broken:
             return

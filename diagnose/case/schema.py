@@ -155,7 +155,7 @@ _STOPGAP: dict[str, Any] = {"no": 1_000_000, "what": "unread"}
 _LISTED = {"has", "lacks", "limits", "dimensions", "first", "among_three", "among_five", "causes"}
 _DATE = "must be a date, written 2026-05-01 without quotes"
 _NUMBER = "must be a whole number from 1 to 1,000,000"
-_RIGHT = {  # fields whose faults are told in one way, whatever is wrong with them
+_RIGHT = {  # fields with one message, whatever is wrong with them
     "when": _DATE,
     "opened": _DATE,
     "no": _NUMBER,
@@ -195,7 +195,7 @@ def checked(raw: Mapping[str, Any], where: str, model: type[AnyTable]) -> Checke
     partly = broken & _LISTED & model.model_fields.keys()
     sound = {k: _sound(v) if k in partly else v for k, v in raw.items() if k not in broken - partly}
     sound = {k: v for k, v in sound.items() if v is not None}
-    faults = tuple(dict.fromkeys(_told(f, where, model) for f in found))
+    faults = tuple(dict.fromkeys(_fault_text(f, where, model) for f in found))
     try:
         table = model.model_validate({**stopgap, **sound})
     except ValidationError:
@@ -205,7 +205,7 @@ def checked(raw: Mapping[str, Any], where: str, model: type[AnyTable]) -> Checke
 
 
 def _sound(value: Any) -> Any:
-    """What can still be read of a value in which something is wrong: its words, or nothing."""
+    """The valid words of a list or table with faults; None of any other value."""
     match value:
         case list():
             return [v for v in value if _is_word(v)]
@@ -219,7 +219,7 @@ def _is_word(value: Any) -> bool:
 
 
 def _crowded(raw: Mapping[str, Any], where: str) -> tuple[str, ...]:
-    """Faults for tables and lists no person would write."""
+    """Faults of tables and lists that are too long."""
     parts = {where: raw, **{f"{where}.{plain(k)}": v for k, v in raw.items()}}
     return tuple(
         f"{name}: {len(part):,} entries; at most {MOST_ENTRIES:,}"
@@ -228,7 +228,7 @@ def _crowded(raw: Mapping[str, Any], where: str) -> tuple[str, ...]:
     )
 
 
-def _told(fault: Any, where: str, model: type[Table]) -> str:
+def _fault_text(fault: Any, where: str, model: type[Table]) -> str:
     """A pydantic fault in plain words."""
     key = str(fault["loc"][0])
     place, got = f"{where}.{plain(key)}", seen(fault["input"])
@@ -262,7 +262,7 @@ def quoted(expected: str) -> list[str]:
 
 
 def seen(value: object) -> str:
-    """What stands in the file, in few words and whatever its size."""
+    """Describe a value of the file in few words, whatever its size."""
     match value:
         case dict():
             return "a table"

@@ -29,7 +29,7 @@ from diagnose.case.values import Faults
 from diagnose.errors import nearest, plain
 
 AnyEntry = TypeVar("AnyEntry", bound=Entry)
-#: names for messages, by kind and number, of entries whose number nobody has seen yet
+#: names for messages, by kind and number, of entries that have no number yet
 EntryNames = Mapping[tuple[str, int], str]
 
 

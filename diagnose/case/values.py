@@ -1,4 +1,4 @@
-"""Figures with units in a case, held against what can be real; every fault collected."""
+"""Read values with units and check that they are plausible; every fault is collected."""
 
 from __future__ import annotations
 
@@ -35,14 +35,14 @@ _FIGURES = {  # what a gauge, thermometer or counter on an engine can really sho
 
 
 class TooManyFaultsError(Exception):
-    """So much is wrong that the rest need not be read."""
+    """The file has so many faults that reading stops."""
 
 
 class Faults(list[str]):
     """What is wrong with one file."""
 
     def add(self, fault: str) -> None:
-        """One more. Raises EnoughError."""
+        """Add a fault. Raises TooManyFaultsError."""
         self.append(fault)
         if len(self) >= MOST_FAULTS:
             raise TooManyFaultsError
@@ -112,8 +112,8 @@ def gauge_reading(each: Checked[ReadingEntry], faults: Faults) -> Iterator[Gauge
         reading = Reading(
             got["rpm"], temperature, got["pressure"], entry.gauge, entry.tap, error, entry.when
         )
-        usual = "told" if entry.gauge == "panel" else "outside"
-        yield GaugeReading(entry, reading, Stage(entry.learned or usual))
+        usual = Stage.KNOWN if entry.gauge == "panel" else Stage.OUTSIDE
+        yield GaugeReading(entry, reading, Stage(entry.learned) if entry.learned else usual)
 
 
 def healthy_reading(each: Checked[BaselineEntry], faults: Faults) -> Iterator[BaselineReading]:

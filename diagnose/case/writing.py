@@ -74,7 +74,7 @@ def table_text(header: str, fields: Fields) -> str:
 
 
 def start(path: Path, book: Book, job: Fields, engine: Fields | None = None) -> Case:
-    """A new case file; without ``engine`` that can be told later, once.
+    """A new case file; without ``engine`` that can be appended later, once.
 
     Raises CannotWriteError where the file exists or cannot be made, UsageError where a field
     is not right.

@@ -1,1 +1,1 @@
-"""The shop's memory: its closed jobs, and what they say of how common each cause is there."""
+"""A shop's closed jobs, and how common each cause is there."""

@@ -7,8 +7,8 @@ a = A times the book's share. Jobs are not alike: an engine without a filter can
 one, and one that was just rebuilt has another share of assembly faults. So each job is held
 against the book's shares *for that engine and its history*, and the factors are those that make
 all counts together likeliest, book counts included; for jobs that are alike they are the
-textbook's, to the last digit that counts. Without that, a shop that rebuilds much would be told
-twice that rebuilt engines have assembly faults: by its history, and by the case at hand.
+textbook's, to the last digit that counts. Otherwise a shop that rebuilds many engines would count
+assembly faults twice: by its history, and by the case in hand.
 
 No bound is put on a factor. A learned share is a weighted mean of the book's share and the shop's
 own frequency, so it stays below one, and none becomes nothing, however long it is not found.
@@ -47,7 +47,7 @@ MOST_ROUNDS = 2_000
 
 @dataclass(frozen=True, slots=True)
 class JobShares:
-    """One job as learning takes it: what it was, and the book's shares for such an engine."""
+    """One closed job: its causes, and the book's share of each cause for such an engine."""
 
     causes: tuple[str, ...]
     shares: Mapping[str, float]
@@ -55,7 +55,7 @@ class JobShares:
 
 @dataclass(frozen=True, slots=True)
 class Learned:
-    """What has been learnt, per cause of the book."""
+    """What a shop's jobs teach, for each cause of the book."""
 
     jobs: int
     found: Mapping[str, float]  #: jobs, where one with two causes counts half for each
@@ -68,7 +68,7 @@ class Learned:
 def learn(
     book_share: Mapping[str, float], jobs: Iterable[JobShares], counts: float = BOOK_COUNTS
 ) -> Learned:
-    """The learned shares. Order of the jobs does not matter, to the last bit."""
+    """Learn the shares of the causes; independent of the order of the jobs, to the last bit."""
     causes = tuple(book_share)
     seen = sorted(jobs, key=lambda j: (j.causes, tuple(j.shares.get(c, 0.0) for c in causes)))
     found = {c: fsum(1.0 / len(j.causes) for j in seen if c in j.causes) for c in causes}
@@ -122,7 +122,7 @@ def shares(book: Book, conclusions: InferenceResult) -> dict[str, float]:
 
 
 def observed_job(job: ClosedJob, book: Book) -> JobShares:
-    """A closed job as learning takes it.
+    """Return a closed job as learning needs it.
 
     Where the book says that this engine cannot have the cause it was closed with, the job is
     taken as one of any engine.
@@ -139,13 +139,13 @@ def plain_shares(book: Book) -> dict[str, float]:
 
 
 def learned_from(jobs: Iterable[ClosedJob], book: Book) -> Learned:
-    """What these jobs teach."""
+    """Learn from these jobs."""
     return learn(plain_shares(book), [observed_job(j, book) for j in jobs])
 
 
 @dataclass(frozen=True, slots=True)
 class PriorChange:
-    """A cause whose prior learning would move, on an engine of which nothing is known."""
+    """A cause whose prior learning changes, on an engine of which nothing is known."""
 
     cause: str
     before: float
@@ -153,7 +153,7 @@ class PriorChange:
 
 
 def prior_changes(learned: Learned, book: Book) -> tuple[PriorChange, ...]:
-    """Every cause that learning moves, most first."""
+    """Return every cause whose prior changes, largest change first."""
     nothing = infer(book.statements, Facts())
     was, now = priors(book.causes, nothing), priors(book.causes, nothing, learned.factor)
     rows = [PriorChange(c, was[c], now[c]) for c in was if now[c] != was[c]]
@@ -162,10 +162,10 @@ def prior_changes(learned: Learned, book: Book) -> tuple[PriorChange, ...]:
 
 @dataclass(frozen=True)
 class ShopPace:
-    """Minutes this shop takes beside those its plans said.
+    """Minutes this shop takes beside those its plans estimated.
 
-    Of the totals, not of each job's own ratio: a plan tells a mean, and one job is found at the
-    first look and the next at the last, so ratios lie far apart and their middle far below one
+    Of the totals, not of each job's own ratio: a plan estimates a mean, and one job ends at the
+    first check and the next at the last, so ratios lie far apart and their middle far below one
     even where the mean is right. What each inspection takes cannot be learnt from job totals.
     """
 

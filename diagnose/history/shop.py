@@ -23,7 +23,7 @@ from knowledge.work import Layout
 
 @dataclass(frozen=True, slots=True)
 class ClosedJob:
-    """A job that is over."""
+    """A closed job."""
 
     path: Path
     layout: Layout
@@ -45,7 +45,7 @@ class LeftOut:
 
 @dataclass(frozen=True)
 class Shop:
-    """What a folder of jobs holds."""
+    """The jobs of one folder."""
 
     folder: Path
     jobs: tuple[ClosedJob, ...]
@@ -85,7 +85,7 @@ class Shop:
 
 
 def _before(name: str, earlier: Mapping[str, str]) -> set[str]:
-    """Every earlier job that a comeback leads back to."""
+    """Every earlier job in the chain of comebacks."""
     found: set[str] = set()
     while (name := earlier.get(name, "")) and name not in found:
         found.add(name)
@@ -95,7 +95,7 @@ def _before(name: str, earlier: Mapping[str, str]) -> set[str]:
 def read_shop(folder: Path, book: Book, planned: bool = False) -> Shop:
     """Every ``*.toml`` of the folder, not of folders in it. Raises NoCaseError.
 
-    ``planned`` makes the first plan of every job anew, about a third of a second each.
+    ``planned``: compute the first plan of every job again, about a third of a second each.
     """
     jobs: list[ClosedJob] = []
     left_out: list[LeftOut] = []
@@ -162,18 +162,18 @@ def _job(path: Path, case: Case, closed: Closing, book: Book, planned: bool) -> 
     )
 
 
-def _planned(case: Case, closed: Closing, book: Book, anew: bool) -> float | None:
-    """What was kept at closing; else the plan is made anew where that is asked for."""
-    if closed.planned is not None or not anew:
+def _planned(case: Case, closed: Closing, book: Book, compute: bool) -> float | None:
+    """The minutes kept at closing; else computed where that is asked for."""
+    if closed.planned is not None or not compute:
         return closed.planned
     return minutes_planned(case, book)
 
 
 def minutes_planned(case: Case, book: Book) -> float | None:
-    """What the plan said when no more was known than what had been told first.
+    """Return the minutes until the cause is confirmed, estimated from what was known at first.
 
-    Made anew with today's book, with the plan made anew after each finding. None where nothing
-    was told before something was looked at, or where nothing was left to plan.
+    Computed with today's book. None where nothing was known before the first check, where
+    nothing was left to plan, or where the plan confirms no cause.
     """
     from diagnose.diagnosis import Diagnosis
     from diagnose.teardown.plan import Plan
@@ -182,10 +182,10 @@ def minutes_planned(case: Case, book: Book) -> float | None:
     if case.path is None or last < 1:
         return None
     try:
-        as_told = load(case.path, book, last)
+        at_first = load(case.path, book, last)
     except (BadCaseError, NoCaseError):  # only whole is it a case, or it has just gone
         return None
-    plan = Plan(Diagnosis(book, as_told))
+    plan = Plan(Diagnosis(book, at_first))
     return plan.estimate.until_confirmed if plan.line and plan.estimate.found else None
 
 
@@ -197,9 +197,9 @@ def last_known_entry(case: Case) -> int:
     seen = [(s.entry.no, s.stage) for s in case.finding_records]
     seen += [(m.entry.no, m.stage) for m in case.measurements]
     seen += [(r.entry.no, r.stage) for r in case.readings]
-    told = [no for no, stage in seen if stage is Stage.KNOWN]
+    known = [no for no, stage in seen if stage is Stage.KNOWN]
     after = [no for no, stage in seen if stage is not Stage.KNOWN]
     after += [w.entry.no for w in case.task_records]
     after += [case.closed.entry.no] if case.closed else []
     first = min(after, default=case.last_number + 1)
-    return max((no for no in told if no < first), default=0)
+    return max((no for no in known if no < first), default=0)

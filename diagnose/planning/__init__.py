@@ -1,1 +1,1 @@
-"""What to look at next; knows probabilities, minutes and the tree of access, no screen."""
+"""Choose the next check from probabilities, minutes and the access tree; prints nothing."""

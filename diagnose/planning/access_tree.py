@@ -1,6 +1,6 @@
-"""The tree of access of one engine as a networkx graph: what must be open before what.
+"""The access tree of one engine as a networkx graph: what must be open before what.
 
-Knows openings and their minutes, nothing of chances; the planner's door to networkx.
+Knows openings and their minutes, no probabilities; the only module of planning with networkx.
 """
 
 from __future__ import annotations
@@ -17,21 +17,21 @@ from knowledge.work import Access, Inspection
 
 
 class CyclicAccessError(Exception):
-    """The openings need each other in a circle, or need one that is not there."""
+    """The openings need each other in a cycle, or need one that this engine lacks."""
 
 
 @dataclass(frozen=True)
 class Pace:
-    """How long this person takes, where the engine stands, and whether it is closed to test."""
+    """How long work takes: this person's factor, engine in place or on a stand, closing to test."""
 
     on_stand: bool = False
-    factor: float = 1.0  #: 1.5 for a first-timer, more where room is short
-    closing: float = 0.0  #: share of the opening time it takes to close again, where that counts
+    factor: float = 1.0  #: 1.5 for a first-timer, more where space is short
+    closing: float = 0.0  #: closing time as a share of the opening time; 0 where it is not counted
 
 
 @dataclass(frozen=True)
 class AccessTree:
-    """What opens what. Raises CyclicAccessError when the graph is first asked for."""
+    """What must be open before what. The graph raises CyclicAccessError when it is first used."""
 
     openings: Mapping[Access, Opening]
     pace: Pace = Pace()
@@ -58,12 +58,12 @@ class AccessTree:
         return plain * self.pace.factor
 
     def check_minutes(self, inspection: Inspection) -> float:
-        """Hands-on minutes of a check itself, never less than one."""
+        """Hands-on minutes of a check itself, at least one."""
         return max(inspection.minutes * self.pace.factor, 1.0)
 
     @cached_property
     def places(self) -> tuple[Access, ...]:
-        """Every place, needs before what they open; ties by the order of the book."""
+        """Every place, after the places it needs; ties in the order of the book."""
         rank = {a: i for i, a in enumerate(Access)}
         return tuple(nx.lexicographical_topological_sort(self.graph, key=rank.__getitem__))
 
@@ -72,22 +72,22 @@ class AccessTree:
         return {a: frozenset(nx.ancestors(self.graph, a)) | {a} for a in self.places}
 
     def closure(self, place: Access) -> frozenset[Access]:
-        """The place and everything that must be open for it; empty where it cannot be had."""
+        """The place and everything that must be open for it; empty where this engine lacks it."""
         return self._needs.get(place, frozenset())
 
     def way(self, place: Access, opened: Collection[Access] = ()) -> tuple[Opening, ...] | None:
-        """What is still to open, outermost first; None where the place cannot be had."""
+        """What is still to open, outermost first; None where this engine lacks the place."""
         if place not in self.openings:
             return None
         wanted = self._needs[place]
         return tuple(self.openings[a] for a in self.places if a in wanted and a not in opened)
 
     def opening_minutes(self, way: Collection[Opening]) -> float:
-        """Minutes of all these openings, with closing them again where that counts."""
+        """Minutes of all these openings, and of closing them again where that is counted."""
         return sum(self.minutes(o.access) for o in way) * (1.0 + self.pace.closing)
 
     def may_do(self, inspection: Inspection, opened: Collection[Access]) -> bool:
-        """Whether nothing stands open that the check cannot do with."""
+        """Whether nothing is open that the check needs closed."""
         if not inspection.needs_running:
             return True
         if self.pace.on_stand:
@@ -102,19 +102,21 @@ class AccessTree:
     def covers(self, opened: Collection[Access]) -> dict[Access, tuple[Access | None, float]]:
         """For every unopened place the cover it lies behind, and the minutes to open it then.
 
-        Where several must be open, the dearest is its cover and the others are counted to the
-        place itself: its minutes are right, and the graph has become a tree.
+        Where several must be open, the one of most minutes is its cover and the others count as
+        the place's own minutes: the total is right, and the graph becomes a tree.
         """
         key = frozenset(opened)
         if key not in self._covers:
-            self._covers[key] = self._made_covers(key)
+            self._covers[key] = self._covers_behind(key)
         return self._covers[key]
 
     @cached_property
     def _covers(self) -> dict[frozenset[Access], dict[Access, tuple[Access | None, float]]]:
         return {}
 
-    def _made_covers(self, opened: frozenset[Access]) -> dict[Access, tuple[Access | None, float]]:
+    def _covers_behind(
+        self, opened: frozenset[Access]
+    ) -> dict[Access, tuple[Access | None, float]]:
         found: dict[Access, tuple[Access | None, float]] = {}
         ways = {a: frozenset(self._needs[a]) - set(opened) for a in self.places}
         minutes = {a: self.minutes(a) * (1.0 + self.pace.closing) for a in self.places}

@@ -1,8 +1,8 @@
 """Which check next: bottom-up P over C on the tree of access, two steps deep where it informs.
 
-A check's chance is what it adds to the chance of naming the true cause beyond the checks on the
-way to it (the cause is named by drawing with the beliefs: 1 - sum of squares is the doubt).
-Evidence goes before cost: what would be spoilt is looked at first.
+The chance of a check is what it adds to the chance of naming the true cause beyond the checks on
+the way to it (a cause is drawn by its probability: 1 - sum of squares is the doubt). Evidence that
+would be destroyed is looked at first, whatever it costs.
 """
 
 from __future__ import annotations
@@ -23,10 +23,10 @@ from knowledge.access.always_recorded import KEPT
 from knowledge.work import Access, Inspection
 
 SURE = 0.9  #: a cause is taken as confirmed from here, unless the person asks for more
-LEAST_ADDED = 2e-4  #: a check that adds less to the chance of naming the cause tells nothing
+LEAST_ADDED = 2e-4  #: a check that adds less to the chance of naming the cause is uninformative
 SHORTLIST = 4
 LIKELY_OUTCOME = 0.02
-WANTED = 0.5  #: a look that would be lost is taken first where it pays this share of the choice
+WANTED = 0.5  #: evidence that would be destroyed comes first if worth this share of the choice
 
 #: a check by its place among the options, or the cover of a place
 JobId = int | Access
@@ -34,7 +34,7 @@ JobId = int | Access
 
 @dataclass(frozen=True, eq=False)
 class Chooser:
-    """Everything that stays the same while one plan is made."""
+    """The inputs that stay the same while one plan is made."""
 
     outcome_tables: OutcomeTables
     tree: AccessTree
@@ -42,10 +42,10 @@ class Chooser:
     precedence: Precedence
     until: float = SURE
     most_minutes: float | None = None
-    to_see: bool = False  #: the cause is named already: look for what shows it, P over C
+    to_see: bool = False  #: the cause is named already: look for what shows it
 
     def options(self, plan_state: PlanState) -> list[Option]:
-        """Every check that can still show something and may be done as things stand."""
+        """Every check that can still show something and may be done in this state."""
         found = []
         ways: dict[Access, tuple[tuple[Opening, ...] | None, float]] = {}
         for inspection in self.inspections:
@@ -72,9 +72,9 @@ class Chooser:
         return found
 
     def choose(self, plan_state: PlanState, deep: bool = True) -> Choice | None:
-        """The best check now; None where nothing that may be done tells anything more.
+        """Return the best check now; None where no check that may be done is informative.
 
-        ``deep`` looks two steps ahead where a measurement informs.
+        ``deep``: look two steps ahead.
         """
         options = self.options(plan_state)
         if not options:
@@ -103,7 +103,7 @@ class Chooser:
         return self._evidence_first(choice, options, added)
 
     def behind(self, place: Access, plan_state: PlanState) -> float:
-        """What all checks at one place together would add to the chance of naming the cause."""
+        """Return what all checks at one place together add to the chance of naming the cause."""
         views = [o.view for o in self.options(plan_state) if o.inspection.access is place]
         if not views:
             return 0.0
@@ -111,7 +111,7 @@ class Chooser:
         return float(self._doubt(plan_state) @ (1.0 - missed))
 
     def shares(self, views: Sequence[OutcomeTable], weight: Array) -> Array:
-        """What each view does about each cause, where that is the one: names it, or shows it."""
+        """For each view and cause the chance that the view names the cause, or shows it."""
         stack = StackedTables.of(views)
         return stack.shows(weight) if self.to_see else stack.adds(weight)
 
@@ -121,7 +121,7 @@ class Chooser:
     def _jobs(
         self, options: Sequence[Option], adds: Array, plan_state: PlanState
     ) -> list[Job[JobId]]:
-        """The checks as jobs behind covers, each with what it adds beyond those on its way."""
+        """The checks as jobs behind covers, each with what it adds beyond those on the way to it."""
         doubt = self._doubt(plan_state)
         by_place: dict[Access, list[int]] = {}
         for k, option in enumerate(options):
@@ -150,9 +150,9 @@ class Chooser:
     ) -> float | None:
         """Chance per minute with the best follow-up of each outcome counted in.
 
-        None for a check that needs an opening: its block has looked ahead already. A follow-up
-        dearer than the check counts only where it pays better than the check: otherwise a cheap
-        check would be charged for the dear ones that come after any check.
+        None for a check that needs an opening: its block looks ahead already. A follow-up that
+        takes longer than the check counts only where its ratio is better: otherwise a short check
+        would be charged for the long ones that come after any check.
         """
         first = options[k]
         if first.minutes > first.own:
@@ -179,7 +179,7 @@ class Chooser:
         return chance / minutes
 
     def _evidence_first(self, choice: Choice, options: Sequence[Option], added: Array) -> Choice:
-        """What the chosen check, or an opening on its way, would spoil is looked at first."""
+        """Put first the evidence that the chosen check, or an opening on its way, would destroy."""
         least = WANTED * choice.chance / choice.minutes
         wanted = {
             o.inspection: k
@@ -203,7 +203,7 @@ def _with_covers(
     covers: Mapping[Access, tuple[Access | None, float]],
     places: Sequence[Access],
 ) -> list[Job[JobId]]:
-    """The jobs, each place's cover before them; covers that hide nothing are left out."""
+    """The jobs of each place after its cover; covers with nothing behind them are left out."""
     wanted: set[Access] = set()
     for place in behind:
         way: Access | None = place
@@ -220,7 +220,7 @@ def _with_covers(
 
 
 def _shortlist(ranked: Sequence[Block[JobId]], added: Array) -> list[tuple[int, Block[JobId]]]:
-    """The first check that tells something of each of the best blocks, with its block."""
+    """The first informative check of each of the best blocks, with its block."""
     short: list[tuple[int, Block[JobId]]] = []
     for block in ranked:
         checks = (j for j in block.jobs if isinstance(j, int))

@@ -1,4 +1,4 @@
-"""The planner's own words: where the job stands, what may be done, what is chosen."""
+"""The planner's values: the state of a job, what may be done, what is chosen."""
 
 from __future__ import annotations
 
@@ -13,9 +13,9 @@ from knowledge.work import Access, Inspection
 
 @dataclass(frozen=True, slots=True, eq=False)
 class PlanState:
-    """Where the job stands: beliefs, what was answered, what is open, what is done."""
+    """The state of a job: beliefs, answered findings, open places, checks done."""
 
-    weight: Array  #: one per cause of the worlds, summing to one
+    weight: Array  #: probability of each cause of the single-cause model
     answered: frozenset[Finding]
     opened: frozenset[Access]
     done: frozenset[Inspection] = frozenset()
@@ -23,7 +23,7 @@ class PlanState:
 
     @property
     def doubt(self) -> Array:
-        """For each cause the chance that it is the one and would not be named, drawn by chance."""
+        """For each cause the chance that it is true and a draw by probability names another."""
         left: Array = self.weight * (1.0 - self.weight)
         return left
 
@@ -53,7 +53,7 @@ class Choice:
     """The check to do next, why, and what else was close."""
 
     option: Option
-    block: tuple[Inspection, ...]  #: the checks that pay for the opening together
+    block: tuple[Inspection, ...]  #: the checks that together are worth the opening
     chance: float  #: what the block adds to the chance of naming the cause
     minutes: float  #: what the block costs
     value: float  #: chance per minute, the follow-up counted in

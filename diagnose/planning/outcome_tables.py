@@ -1,6 +1,6 @@
-"""What every check may show, and what that is worth: all checks rated in one sweep of arrays.
+"""The outcomes of every check and their value, rated for all checks at once with arrays.
 
-Knows single-cause worlds and the checks' findings; nothing of minutes or access.
+Knows the single-cause model and the checks' findings; no minutes, no access.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from diagnose.planning.single_cause import Array, SingleCauseModel, outcomes, te
 from knowledge.model import Finding
 from knowledge.work import Inspection
 
-MOST_FINDINGS = 6  #: outcomes of one check looked at when thinking ahead
+MOST_FINDINGS = 6  #: findings of one check that are looked at in planning
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,14 +29,14 @@ class OutcomeTable:
 
 @dataclass
 class OutcomeTables:
-    """The views of all checks on one table of worlds, each made once."""
+    """The outcome tables of all checks on one single-cause model, each made once."""
 
     table: SingleCauseModel
     _views: dict[tuple[Inspection, tuple[Finding, ...]], OutcomeTable] = field(default_factory=dict)
     _asks: dict[Inspection, tuple[Finding, ...]] = field(default_factory=dict)
 
     def view(self, inspection: Inspection, answered: Collection[Finding]) -> OutcomeTable | None:
-        """What a check can still show; None where nothing."""
+        """Return what a check can still show; None where nothing."""
         if inspection not in self._asks:
             there = self.table.shows
             self._asks[inspection] = tuple(f for f in inspection.reveals if f.id in there)
@@ -61,14 +61,14 @@ class OutcomeTables:
 
 @dataclass(frozen=True)
 class StackedTables:
-    """Several views laid on top of each other, to be rated at once under any weights."""
+    """Several outcome tables stacked, to be rated at once under any weights."""
 
     rows: Array
     starts: NDArray[np.intp]
 
     @staticmethod
     def of(views: Sequence[OutcomeTable]) -> StackedTables:
-        """The views, in their order; at least one."""
+        """Stack the tables in their order; at least one."""
         starts = np.cumsum([0, *(len(v.rows) for v in views)])[:-1]
         return StackedTables(np.concatenate([v.rows for v in views]), starts)
 
@@ -87,7 +87,7 @@ class StackedTables:
         """For each view and cause the chance that it shows the cause: P of P over C.
 
         Only findings that are there count, by how far they raise the cause: what is left over
-        when nothing is found is told apart by ``adds``, and is not seen.
+        when nothing is found is rated by ``adds`` only.
         """
         joint = self.rows * weight
         after = joint / np.maximum(joint.sum(axis=1), 1e-300)[:, None]

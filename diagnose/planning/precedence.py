@@ -1,6 +1,6 @@
-"""What an opening or a check would spoil, and so must be looked at before.
+"""The evidence that an opening or a check would destroy, to be looked at before.
 
-Knows the book's precedences; nothing of chances.
+Knows the book's precedences; no probabilities.
 """
 
 from __future__ import annotations
@@ -27,7 +27,7 @@ _FIRST_OF: dict[Inspection, tuple[tuple[Inspection, str], ...]] = {
 
 @dataclass(frozen=True)
 class Precedence:
-    """The precedences that bind an engine with these features."""
+    """The precedences that apply to an engine with these features."""
 
     features: frozenset[Finding]
 

@@ -1,4 +1,4 @@
-"""Which question to ask next: the one that tells most about the cause."""
+"""Choose the next question: the one with the largest expected gain about the cause."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ _EFFORT = {Stage.KNOWN: 1.0, Stage.OUTSIDE: 2.5}  #: an outside check is less of
 def best_question(
     findings: Iterable[Finding], table: SingleCauseModel, answered: Collection[Finding]
 ) -> Finding | None:
-    """The open question of most bits that a person may be able to answer without a spanner."""
+    """The open question of most bits that can be answered without tools; None where none informs."""
     best: tuple[float, str, Finding] | None = None
     for finding in findings:
         if (

@@ -1,7 +1,8 @@
-"""The plan: the order of checks as long as the cause has not been named, and each outcome's way on.
+"""The planned sequence of checks until the cause is named, and what follows each outcome.
 
-A finding seldom decides alone, so the line does not suppose that nothing is found: after each
-check it goes on with the causes that the check would not have let one name. Same case, same line.
+A finding seldom decides alone, so the sequence does not assume that nothing is found: after each
+check it continues with the probabilities given that the check did not name the cause.
+Deterministic.
 """
 
 from __future__ import annotations
@@ -15,15 +16,15 @@ from diagnose.planning.single_cause import Array
 from knowledge.model import Finding
 from knowledge.work import Inspection
 
-LONGEST = 48  #: checks in a row; who has done so many asks again
-LEAST_LEFT = 0.01  #: the line ends when the cause is as likely as this not to have been named
-DEEP = 0.3  #: as long as so much is left, two steps ahead
-WORTH_FOLLOWING = 0.1  #: chance of an outcome from which its way on is worked out
+LONGEST = 48  #: checks in one plan
+LEAST_LEFT = 0.01  #: the plan ends at this chance that the cause has not been named
+DEEP = 0.3  #: the planner looks two steps ahead while at least this chance is left
+WORTH_FOLLOWING = 0.1  #: chance of an outcome from which the next check after it is worked out
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Outcome:
-    """What one outcome of a check makes of the beliefs, and what comes next then."""
+    """One outcome of a check: the beliefs after it, and the next check."""
 
     finding: Finding | None  #: None: nothing of what was looked for
     chance: float
@@ -34,7 +35,7 @@ class Outcome:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class PlannedCheck:
-    """One check of the line."""
+    """One check of the plan."""
 
     choice: Choice
     plan_state: PlanState  #: before it
@@ -44,10 +45,10 @@ class PlannedCheck:
 
 
 def planned_sequence(chooser: Chooser, start: PlanState) -> tuple[PlannedCheck, ...]:
-    """The checks in order; empty where nothing tells anything."""
-    links: list[PlannedCheck] = []
+    """Return the checks in order; empty where no check is informative."""
+    planned: list[PlannedCheck] = []
     plan_state, left = start, 1.0
-    while len(links) < LONGEST and left >= LEAST_LEFT:
+    while len(planned) < LONGEST and left >= LEAST_LEFT:
         choice = chooser.choose(plan_state, deep=left >= DEEP)
         if choice is None:
             break
@@ -56,16 +57,16 @@ def planned_sequence(chooser: Chooser, start: PlanState) -> tuple[PlannedCheck, 
         share = float(missed.sum())
         after = _done(chooser, plan_state, choice)
         outcomes = tuple(_outcomes(chooser, plan_state, after, choice))
-        links.append(PlannedCheck(choice, plan_state, left, left * (1.0 - share), outcomes))
+        planned.append(PlannedCheck(choice, plan_state, left, left * (1.0 - share), outcomes))
         if share <= 0.0:
             break
         plan_state = replace(after, weight=missed / share)
         left *= share
-    return tuple(links)
+    return tuple(planned)
 
 
 def _done(chooser: Chooser, was: PlanState, choice: Choice) -> PlanState:
-    """The standing once the check is done, beliefs as before."""
+    """The state once the check is done, with unchanged beliefs."""
     option = choice.option
     return replace(
         was,
@@ -79,7 +80,7 @@ def _done(chooser: Chooser, was: PlanState, choice: Choice) -> PlanState:
 def _outcomes(
     chooser: Chooser, was: PlanState, after: PlanState, choice: Choice
 ) -> Iterator[Outcome]:
-    """What may come of the check, in the order of its findings; nothing, last."""
+    """The outcomes of the check in the order of its findings; none of them last."""
     view = choice.option.view
     joint: Array = view.rows * was.weight
     for row, finding in zip(joint, (*view.findings, None), strict=True):

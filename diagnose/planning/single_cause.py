@@ -1,8 +1,8 @@
-"""What each cause alone would show: a table of P(finding | cause), for looking ahead.
+"""P(finding | cause) for each cause alone, for looking ahead.
 
-The exact posterior gives each cause its weight; given one cause the findings are taken as
-independent. That is an approximation for choosing the next step only: what an outcome would
-do to the ranking is computed exactly before it is shown.
+The exact posterior gives each cause its weight; given one cause the findings are assumed
+independent. This approximation serves only to choose the next check: the effect of an outcome on
+the ranking is computed exactly before it is shown.
 """
 
 from __future__ import annotations
@@ -30,10 +30,10 @@ class SingleCauseModel:
 
 
 def single_cause_model(network: Network, marginal: Mapping[str, float]) -> SingleCauseModel:
-    """The causes worth thinking about, and what each alone would show.
+    """Build the model of the causes above ``LEAST_WEIGHT``.
 
     Several causes may hold at once, so marginals do not sum to one: weights go by their odds,
-    which leaves a cause that is as good as certain nearly all the weight.
+    which leaves a nearly certain cause nearly all the weight.
     """
     causes = tuple(c for c in network.prior if marginal[c] >= LEAST_WEIGHT)
     chance = np.minimum(np.array([marginal[c] for c in causes]), MOST_CERTAIN)
@@ -84,6 +84,6 @@ def gain(weight: Array, table: Array) -> float:
 
 
 def telling(table: SingleCauseModel, weight: Array, findings: Sequence[str]) -> list[str]:
-    """The findings in order of what each alone would tell."""
+    """Sort the findings by the gain of each alone, largest first."""
     known = [f for f in findings if f in table.shows]
     return sorted(known, key=lambda f: (-gain(weight, outcomes(table, [f])), f))

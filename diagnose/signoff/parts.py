@@ -28,7 +28,7 @@ def parts_list(
     state: Callable[[Finding], State | None],
     book: Book,
 ) -> tuple[Needed, ...]:
-    """Each part once: for the causes first, then for closing what was open, then what all need.
+    """List each part once: for the causes, then for closing what was open, then for every repair.
 
     What closes comes from outside in, by the outermost place that takes it.
     """

@@ -31,7 +31,7 @@ class Item:
 
     @property
     def blocks(self) -> bool:
-        """Whether nothing further may be done before it is seen to."""
+        """Whether no work may go on before it is done."""
         return self.task.hold is Hold.STOP and self.judged.verdict in (
             Verdict.OPEN,
             Verdict.FAILED,
@@ -40,7 +40,7 @@ class Item:
 
 @dataclass(frozen=True)
 class Signoff:
-    """Everything this layout and this repair call for."""
+    """The tasks that this engine and this repair call for."""
 
     answer: Diagnosis
     until: float
@@ -99,7 +99,7 @@ class Signoff:
 
     @property
     def blocking(self) -> tuple[Item, ...]:
-        """What must be seen to before anything further."""
+        """The tasks that must be done before any further work."""
         return tuple(i for i in self.items if i.blocks)
 
     def of(self, phases: Collection[Phase]) -> tuple[Item, ...]:
@@ -111,7 +111,7 @@ _GRAVEST = (Verdict.FAILED, Verdict.BORDERLINE, Verdict.LEFT_OUT, Verdict.PASSED
 
 
 def _worst(task: Task, worked: tuple[TaskRecord, ...], limits: dict[Limit, float]) -> Judged:
-    """Of several places on the engine the gravest decides."""
+    """Judge a task done in several places by its worst result."""
     if not worked:
         return judged(task, None, limits)
     every = [judged(task, w, limits) for w in worked]

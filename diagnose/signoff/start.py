@@ -1,4 +1,4 @@
-"""First start: the pressures the repaired engine should show, held against what it shows.
+"""First start: predicted pressures of the repaired engine, compared with those read.
 
 Imported by ``cli``, ``output`` and ``html``. The repaired engine is the sound one of the case with
 the values really fitted, what was deliberately left, and the changes asked for. Loads the physics.
@@ -137,7 +137,7 @@ class FirstStart:
 
     @cached_property
     def reopened(self) -> Diagnosis | None:
-        """The diagnosis begun anew with these readings alone.
+        """A new diagnosis from these readings alone.
 
         None where all is as predicted, or only above it: causes of too little explain no more.
         """
@@ -145,10 +145,10 @@ class FirstStart:
             return None
         entry = FindingEntry(no=1_000_000, what=FRESHLY_REBUILT.id, state="present")
         built = FindingRecord(entry, FRESHLY_REBUILT, Observation(State.PRESENT), Stage.KNOWN)
-        anew = replace(
+        case = replace(
             self.case, finding_records=(built,), measurements=(), readings=self.case.start_readings
         )
-        return Diagnosis(self.book, anew)
+        return Diagnosis(self.book, case)
 
 
 def _rng() -> np.random.Generator:

@@ -1,1 +1,1 @@
-"""The teardown plan of one case, and what must be seen to before the engine is closed again."""
+"""The teardown plan of one case, and what must be done before the engine is closed again."""

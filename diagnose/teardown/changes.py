@@ -13,7 +13,7 @@ from diagnose.teardown.plan import Plan
 from knowledge.model import Cause
 from knowledge.work import Inspection
 
-MOVED = 0.03  #: a cause that moved less is not worth a line
+MOVED = 0.03  #: a cause whose probability changed less is left out
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,12 +35,12 @@ class Changes:
 
     @cached_property
     def new_findings(self) -> tuple[FindingRecord, ...]:
-        """What was seen meanwhile."""
+        """The findings entered since."""
         return tuple(s for s in self.after.answer.case.finding_records if s.entry.no > self.since)
 
     @cached_property
     def cause_changes(self) -> tuple[CauseChange, ...]:
-        """The causes that moved, most first."""
+        """The causes whose probability changed, largest change first."""
         was = {r.cause: r.probability for r in self.before.answer.ranking}
         now = [
             CauseChange(r.cause, was.get(r.cause, 0.0), r.probability)

@@ -20,12 +20,12 @@ from knowledge.work import Phase, Task
 if TYPE_CHECKING:
     from diagnose.circuit.budget import Budget
 
-LEAST_BROUGHT = 0.05  #: a cause that brings a finding about more seldom does not explain it
+LEAST_BROUGHT = 0.05  #: a cause explains a finding from this P(finding | cause)
 
 
 @dataclass(frozen=True, slots=True)
 class DueTask:
-    """A task that a finding calls for, and what has become of it."""
+    """A task that a finding calls for, and its record."""
 
     task: Task
     because: tuple[Finding, ...]
@@ -33,13 +33,13 @@ class DueTask:
 
     @property
     def open(self) -> bool:
-        """Whether nobody has seen to it, or it failed; left out with a reason is seen to."""
+        """Whether it is not done or failed; one left out with a reason is not open."""
         return self.worked is None or self.worked.entry.state == "failed"
 
 
 @dataclass(frozen=True)
 class LooseEnds:
-    """What stands between the found cause and putting the engine together."""
+    """What must be settled between finding the cause and reassembly."""
 
     causes: tuple[Cause, ...]  #: taken as true
     confirmed: bool  #: likely enough, and seen on the engine
@@ -55,19 +55,22 @@ class LooseEnds:
 
     @property
     def pressure_closed(self) -> bool | None:
-        """Whether what was found explains the missing pressure; None where nobody can say."""
+        """Whether what was found explains the missing pressure; None where that is not known."""
         if self.budget is None or self.budget.unexplained is None:
             return None
         return self.budget.unexplained[0].closed
 
     @property
     def may_stop(self) -> bool:
-        """Whether looking may end here: confirmed, and no pressure is known to be missing."""
+        """Whether the search may end: cause confirmed, and no pressure known to be missing."""
         return self.confirmed and self.pressure_closed is not False
 
 
 def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
-    """Everything that is still open if the likeliest causes are taken as true."""
+    """Return everything that is still open if the likeliest causes are true.
+
+    ``until``: probability from which a cause is taken as true.
+    """
     chosen = [r.cause for r in answer.ranking if r.probability >= until] or [
         answer.ranking[0].cause
     ]
@@ -83,7 +86,7 @@ def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
 
 
 def seen_for(answer: Diagnosis, cause: Cause) -> bool:
-    """Whether a finding it leads to was seen on the engine, and not only told."""
+    """Whether a finding that the cause leads to was seen on the engine, not only reported."""
     below = answer.inference.network.parents
     seen = {
         s.finding.id
@@ -96,7 +99,7 @@ def seen_for(answer: Diagnosis, cause: Cause) -> bool:
 
 
 def _not_brought(answer: Diagnosis, causes: Collection[str]) -> tuple[Finding, ...]:
-    """Findings that are there and that these causes seldom bring about."""
+    """Findings that are present and that these causes seldom bring about."""
     brought = brought_by(answer.inference.network, causes)
     found = []
     for name, seen in answer.inference.evidence.items():
@@ -109,7 +112,7 @@ def _not_brought(answer: Diagnosis, causes: Collection[str]) -> tuple[Finding, .
 
 
 def brought_by(network: Network, causes: Collection[str]) -> dict[str, float]:
-    """P(node) if exactly these causes hold and nothing else brings anything about."""
+    """Return P(node) for every node if exactly these causes hold, without leaks."""
     there: dict[str, float] = {}
     for node in network.order:
         miss = 1.0
@@ -120,7 +123,7 @@ def brought_by(network: Network, causes: Collection[str]) -> dict[str, float]:
 
 
 def follow_up(answer: Diagnosis) -> tuple[DueTask, ...]:
-    """What debris, contamination and damage found call for on this engine, in order of work."""
+    """Return the tasks that debris, contamination and damage call for, in order of work."""
     case = answer.case
     observations = case.facts(answer.up_to).observations
     found = {f for f, r in observations.items() if r.state is State.PRESENT}

@@ -22,27 +22,27 @@ from knowledge.access import CROWDED, EXPERIENCE, Opening
 from knowledge.model import Cause, Finding
 from knowledge.work import Caution, Inspection
 
-COSTLY = 60.0  #: minutes of an opening from which the plan says why it comes now, or never
+COSTLY = 60.0  #: minutes of an opening from which the plan says why it is in it or not
 CLOSING = 0.8  #: closing takes this share of opening (judgement)
-MOST_TO_SEE = 4  #: checks offered to see a cause that is settled
+MOST_TO_SEE = 4  #: checks offered to see a cause that is nearly certain
 CHEAP = 10.0  #: minutes of a check that is offered while its place is open
 
 
 @dataclass(frozen=True, slots=True)
 class PlanRequest:
-    """What the person asked of the plan."""
+    """What a person asks of a plan."""
 
     until: float = SURE
     minutes: float | None = None
     on_stand: bool = False
-    closed_up: bool = False  #: the repair can only be proved by running: close up each time
+    closed_up: bool = False  #: the engine is closed and run again after each check
     first_time: bool = False
     crowded: bool = False
-    shop_pace: float = 1.0  #: what the shop's closed jobs took, to what their plans said
+    shop_pace: float = 1.0  #: minutes of the shop's closed jobs over the minutes planned
 
     @property
     def pace(self) -> Pace:
-        """How long things take then."""
+        """The pace of the work."""
         factor = EXPERIENCE["first_time" if self.first_time else "practised"]
         factor *= (CROWDED if self.crowded else 1.0) * self.shop_pace
         return Pace(self.on_stand, factor, CLOSING if self.closed_up else 0.0)
@@ -50,7 +50,7 @@ class PlanRequest:
 
 @dataclass(frozen=True, slots=True)
 class Meaning:
-    """What one outcome of a check would mean, as things stand when the check is reached."""
+    """What one outcome of a check would mean when the check is reached."""
 
     finding: Finding | None  #: None: nothing of what is looked for
     chance: float
@@ -77,7 +77,7 @@ class Check:
 
 @dataclass(frozen=True, slots=True)
 class Stage:
-    """What is opened together, and what is done behind it."""
+    """What is opened together, and the checks done behind it."""
 
     number: int
     way: tuple[Opening, ...]
@@ -101,7 +101,7 @@ class Stage:
 
 @dataclass(frozen=True, slots=True)
 class NotPlanned:
-    """An opening the plan does without, and why."""
+    """An opening that is not in the plan, and why."""
 
     opening: Opening
     minutes: float
@@ -110,14 +110,14 @@ class NotPlanned:
 
 @dataclass(frozen=True)
 class Plan:
-    """The plan of one case under the person's request."""
+    """The plan of one case for one request."""
 
     answer: Diagnosis
     request: PlanRequest = PlanRequest()
 
     @cached_property
     def chooser(self) -> Chooser:
-        """What chooses the checks."""
+        """The chooser of the checks."""
         request = self.request
         return self.answer.planner.chooser(
             request.pace, request.until, request.minutes, self.settled
@@ -125,7 +125,7 @@ class Plan:
 
     @property
     def settled(self) -> bool:
-        """Whether the cause is as good as certain already."""
+        """Whether the cause is as likely as asked already."""
         return self.answer.ranking[0].probability >= self.request.until
 
     @cached_property
@@ -137,7 +137,7 @@ class Plan:
     def line(self) -> tuple[PlannedCheck, ...]:
         """The checks in order, each with its outcomes; empty where the cause is confirmed.
 
-        Where it is settled but nobody has seen it, only what would show it.
+        Where the cause is as likely as asked but has not been seen, only checks that show it.
         """
         if self.confirmed:
             return ()
@@ -155,13 +155,13 @@ class Plan:
 
     @cached_property
     def estimate(self) -> PlanEstimate:
-        """Minutes and chances."""
+        """Minutes and chances from simulated jobs."""
         chooser, weight = self.chooser, self.answer.planner.plan_state.weight
         return simulate(self.line, chooser.outcome_tables.table, weight, chooser.until)
 
     @cached_property
     def stages(self) -> tuple[Stage, ...]:
-        """The plan, stage by stage; empty where the cause is settled or nothing tells more."""
+        """The plan, stage by stage; empty where the cause is confirmed or no check is informative."""
         groups: list[list[PlannedCheck]] = []
         for link in self.line:
             if not groups or self._opens(link.choice.option):
