@@ -23,9 +23,9 @@ def report(
     One file that needs no network and no script; it may be sent to the engine's owner.
     """
     from diagnose.case.loading import load
-    from diagnose.cli.with_history import remembered
     from diagnose.diagnosis import Diagnosis
     from diagnose.output.documents.report import report_document
+    from diagnose.output.documents.shop_learning import shop_learning
     from diagnose.output.html.report_page import report_html
     from diagnose.planning.choosing import SURE
     from diagnose.signoff.sheet import Signoff
@@ -35,7 +35,7 @@ def report(
     printing.check_page(out, option="out")
     book = the_book()
     loaded = load(case, book)
-    shop = remembered(with_history, book, case, "report")
+    shop = shop_learning(with_history, book, case, "report")
     answer = Diagnosis(book, loaded, learned=shop.factors)
     plan = Plan(answer, PlanRequest(until=SURE, shop_pace=shop.pace))
     document = report_document(plan, Signoff(answer, SURE), shop.note.says if shop.note else "")

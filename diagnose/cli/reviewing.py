@@ -53,12 +53,12 @@ def review(
     Of a folder: a line a case with the likeliest cause and the next check; --json a line each.
     """
     from diagnose.case.loading import load, named
-    from diagnose.cli.with_history import remembered
     from diagnose.diagnosis import Diagnosis
     from diagnose.errors import UsageError
     from diagnose.expectations import failures
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.review import review_document
+    from diagnose.output.documents.shop_learning import shop_learning
     from diagnose.output.text.review import review_text
     from knowledge.book import the_book
 
@@ -68,7 +68,7 @@ def review(
         return _review_folder(case, print_json=json, check=check, jobs=jobs)
     book = the_book()
     loaded = load(case, book)
-    shop = remembered(with_history, book, case, "review")
+    shop = shop_learning(with_history, book, case, "review")
     answer = Diagnosis(book, loaded, learned=shop.factors)
     document = review_document(answer, str(case), history=shop.note, for_json=json)
     if json:
@@ -157,11 +157,11 @@ def teardown(
     Says when to stop, what each outcome means, and what must be closed before putting together.
     """
     from diagnose.case.loading import load
-    from diagnose.cli.with_history import remembered
     from diagnose.diagnosis import Diagnosis
     from diagnose.entry.requests import parse_certainty
     from diagnose.errors import UsageError
     from diagnose.output.as_json import as_json
+    from diagnose.output.documents.shop_learning import shop_learning
     from diagnose.output.documents.teardown import teardown_document
     from diagnose.output.markdown.teardown import teardown_blanks, teardown_markdown
     from diagnose.output.text.teardown import teardown_text
@@ -175,7 +175,7 @@ def teardown(
     printing.check_page(html, form)
     book = the_book()
     loaded = load(case, book)
-    shop = remembered(with_history, book, case, "teardown")
+    shop = shop_learning(with_history, book, case, "teardown")
     request = PlanRequest(
         until=certainty,
         minutes=minutes,

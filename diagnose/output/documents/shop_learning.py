@@ -1,4 +1,4 @@
-"""``--with-history`` of the commands that take it: a folder's closed jobs."""
+"""What a folder's closed jobs add to the answer on one case."""
 
 from __future__ import annotations
 
@@ -13,19 +13,23 @@ from diagnose.output.lines import as_typed
 from knowledge.book import Book
 
 
-@dataclass(frozen=True)
-class Remembered:
-    """What a shop's jobs add to one answer; nothing where none were asked for."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShopLearning:
+    """What closed jobs change; nothing where there are none."""
 
     note: ShopNote | None = None  #: for the document of the answer
-    factors: Mapping[str, float] | None = None  #: on the rate of each cause
+    factors: Mapping[str, float] | None = None  #: on how common each cause is, by its id
     pace: float = 1.0  #: this shop's minutes for each minute of the book
 
 
-def remembered(folder: Path | None, book: Book, case: Path, command: str) -> Remembered:
-    """What the closed jobs of the folder teach, but for the case in hand. Raises UsageError."""
+def shop_learning(folder: Path | None, book: Book, case: Path, command: str) -> ShopLearning:
+    """Learn from the closed jobs of ``folder`` without the case in hand; None: from none.
+
+    ``command`` made the answer; the note says how to make it without the jobs.
+    Raises UsageError where the folder has no closed job; NoCaseError where it cannot be read.
+    """
     if folder is None:
-        return Remembered()
+        return ShopLearning()
     from diagnose.history.learning import learned_from, pace
     from diagnose.history.shop import read_shop
     from diagnose.output.documents.history import shop_note
@@ -38,4 +42,8 @@ def remembered(folder: Path | None, book: Book, case: Path, command: str) -> Rem
         raise UsageError(f"with-history: no closed job in {named(folder)}{besides}")
     learned = learned_from(jobs, book)
     without = f"diagnose {command} {as_typed(str(case))}"
-    return Remembered(shop_note(shop, learned, own, without), learned.factor, pace(jobs).factor)
+    return ShopLearning(
+        note=shop_note(shop, learned, own, without),
+        factors=learned.factor,
+        pace=pace(jobs).factor,
+    )
