@@ -199,7 +199,7 @@ def test_a_shop_that_rebuilds_is_not_counted_twice() -> None:
     assert against_plain > 2 * own
 
 
-# ---------------------------------------------------------------------------- in a consultation
+# ---------------------------------------------------------------------------- in a diagnosis
 
 EXAMPLE = Path(__file__).parent.parent / "cases" / "petrel.toml"
 

@@ -54,7 +54,7 @@ def test_pace_by_hand() -> None:
     assert ShopPace([1e6] * 50, [10.0] * 50).factor == MOST_PACE
 
 
-# ------------------------------------------------------------------------------ imagined shops
+# ------------------------------------------------------------------------------ simulated shops
 
 
 def gain(shop: Mapping[str, float], n: int, rng: random.Random) -> float:
@@ -80,7 +80,7 @@ def test_learning_before_anything_is_known(spread: float) -> None:
         assert 0.0 < mean(gains[5]) < mean(gains[20]) < mean(gains[80])
 
 
-def test_the_study_ranks_as_a_consultation_does() -> None:
+def test_the_study_ranks_as_a_diagnosis_does() -> None:
     rng = random.Random(2)
     shop = study.a_shop(rng, 1.0)
     job = study.fresh(shop, rng)
@@ -91,7 +91,7 @@ def test_the_study_ranks_as_a_consultation_does() -> None:
 
 
 def test_fresh_jobs_are_ranked_better() -> None:
-    """Two imagined shops, whole reviews: eighty closed jobs help, three do no harm."""
+    """Two simulated shops, whole reviews: eighty closed jobs help, three do no harm."""
     rows = study.study(2, 20, 1.0, (0, 3, 80))
     gains = {n: mean(r[n].log_score - r[0].log_score for r in rows) for n in (3, 80)}
     assert gains[80] > 0.02
@@ -100,7 +100,7 @@ def test_fresh_jobs_are_ranked_better() -> None:
 
 
 @pytest.mark.long
-def test_many_imagined_shops() -> None:
+def test_many_simulated_shops() -> None:
     """Better with every step for shops of their own; next to no harm for shops like the book."""
     own = study.study(12, 60, 1.0, (0, 1, 3, 20, 80))
     alike = study.study(12, 60, 0.0, (0, 1, 3, 20, 80))

@@ -313,7 +313,7 @@ def test_most_telling_first(table: SingleCauseModel) -> None:
 
 
 @pytest.mark.parametrize("seed", range(20))
-def test_worlds_of_a_tree_are_exact(seed: int) -> None:
+def test_single_cause_model_of_a_tree_is_exact(seed: int) -> None:
     """One cause alone, every other absent: P(finding) where no two parents share a parent."""
     net = random_net(seed, roots=4, middles=0, leaves=4)
     table = single_cause_model(net, posterior(net, {}).marginal)

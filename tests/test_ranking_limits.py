@@ -182,12 +182,12 @@ def test_best_sets_equal_enumeration(seed: int, at_most: int) -> None:
 # --------------------------------------------------------------------------------- calibration
 
 
-def reported(world: dict[str, bool], net: Network, rng: random.Random) -> dict[str, Likelihood]:
-    """A dozen of a world's findings, some only half sure and then wrong as often as they say."""
+def reported(state: dict[str, bool], net: Network, rng: random.Random) -> dict[str, Likelihood]:
+    """A dozen findings of a state, some unsure and then wrong as often as stated."""
     evidence = {}
     for name in rng.sample(sorted(net.leak), 12):
         sure = rng.choice([1.0, 1.0, 0.8])
-        seen = world[name] if rng.random() < sure else not world[name]
+        seen = state[name] if rng.random() < sure else not state[name]
         evidence[name] = Likelihood.of(sure if seen else 1.0 - sure)
     return evidence
 
@@ -198,10 +198,10 @@ def by_tenths(many: int) -> list[tuple[float, float, float]]:
     rng = random.Random(20)
     said: list[list[tuple[float, bool]]] = [[] for _ in range(10)]
     for _ in range(many):
-        world = drawn(net, rng)
-        belief = posterior(net, reported(world, net, rng)).marginal
+        state = drawn(net, rng)
+        belief = posterior(net, reported(state, net, rng)).marginal
         for cause in net.prior:
-            said[min(int(belief[cause] * 10), 9)].append((belief[cause], world[cause]))
+            said[min(int(belief[cause] * 10), 9)].append((belief[cause], state[cause]))
     return [
         (sum(p for p, _ in ten), sum(t for _, t in ten), sum(p * (1 - p) for p, _ in ten) ** 0.5)
         for ten in said

@@ -26,17 +26,17 @@ from knowledge.model import Finding, Kind, Stage
 from knowledge.work import Access, Inspection
 from tests.support.planning_examples import NOBODY, OUTSIDE, check, finding, table_of
 
-# -------------------------------------------------------------------------------- rehearsals
+# -------------------------------------------------------------------------------- simulated jobs
 
 
-def rehearsed(
+def simulated(
     table: SingleCauseModel,
     minutes: Sequence[float],
     names: Sequence[str],
     until: float,
     jobs: int = 20_000,
 ) -> PlanEstimate:
-    """Checks of one sign each, in that order, on imagined jobs."""
+    """Checks of one sign each, in that order, on simulated jobs."""
     outcome_tables, links = OutcomeTables(table), []
     plan_state = PlanState(table.weight, frozenset(), frozenset())
     for i, (name, time) in enumerate(zip(names, minutes, strict=True)):
@@ -50,7 +50,7 @@ def rehearsed(
 def test_three_signs_of_nine_in_ten() -> None:
     """Even odds, signs right nine times in ten, asked for 0.95: two that agree settle it."""
     shows = dict.fromkeys("abc", (0.9, 0.1))
-    found = rehearsed(table_of((0.5, 0.5), **shows), (10, 20, 30), "abc", 0.95)
+    found = simulated(table_of((0.5, 0.5), **shows), (10, 20, 30), "abc", 0.95)
     assert found.found_by == pytest.approx((0.0, 0.82, 0.82), abs=0.01)
     assert found.found == found.found_by[-1]
     assert found.right == pytest.approx(0.81 / 0.82, abs=0.005)
@@ -78,7 +78,7 @@ def test_signs_of_different_worth_as_every_outcome_summed() -> None:
                     right += chance * (belief.index(max(belief)) == cause)
             by[i] += chance * settled
         expected += chance * spent
-    found = rehearsed(table_of(weight, **shows), minutes, "abc", until)
+    found = simulated(table_of(weight, **shows), minutes, "abc", until)
     assert found.found_by == pytest.approx(by, abs=0.012)
     assert found.right == pytest.approx(right / by[-1], abs=0.015)
     assert found.expected == pytest.approx(expected, abs=0.6)
@@ -87,18 +87,18 @@ def test_signs_of_different_worth_as_every_outcome_summed() -> None:
 def test_a_sign_seen_twice_counts_once() -> None:
     """Seen again at another check it is the same sign: still nine in ten, not 0.988."""
     table = table_of((0.5, 0.5), a=(0.9, 0.1))
-    assert rehearsed(table, (1, 1), "aa", 0.95).found == 0.0
+    assert simulated(table, (1, 1), "aa", 0.95).found == 0.0
 
 
 def test_causes_are_drawn_by_their_weight() -> None:
     """A finding without information leaves the likelier cause named, right as often as it is so."""
-    found = rehearsed(table_of((0.7, 0.3), a=(0.4, 0.4)), (1,), "a", 0.65, jobs=1000)
+    found = simulated(table_of((0.7, 0.3), a=(0.4, 0.4)), (1,), "a", 0.65, jobs=1000)
     assert found.right == pytest.approx(0.7, abs=0.002), "drawn as even as can be"
     assert found.found_by == (1.0,)
 
 
 def test_no_plan_takes_no_time_and_finds_nothing() -> None:
-    found = rehearsed(table_of((0.7, 0.3)), (), "", 0.65)
+    found = simulated(table_of((0.7, 0.3)), (), "", 0.65)
     assert (found.expected, found.worst, found.found, found.right) == (0.0, 0.0, 0.0, 0.0)
     assert found.found_by == ()
 

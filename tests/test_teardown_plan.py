@@ -181,7 +181,7 @@ def test_a_simulation_of_a_decisive_check() -> None:
 
 @pytest.mark.parametrize("seed", range(3))
 def test_a_simulation_is_calibrated(seed: int) -> None:
-    """Who stops at nine in ten is right about nine times in ten, in the worlds it was drawn from."""
+    """Who stops at nine in ten is right about nine times in ten, in the model it was drawn from."""
     rng = random.Random(seed)
     right, found = 0.0, 0.0
     for _ in range(8):

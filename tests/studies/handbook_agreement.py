@@ -83,8 +83,8 @@ def ranked(layout: str, symptom: tuple[str, ...]) -> dict[str, float]:
         for n, what in enumerate(symptom, 1)
     )
     text = f'schema = 1\n[engine]\nlayout = "{layout}"\n' + "".join(findings)
-    consultation = Diagnosis(the_book(), from_text(text, None, the_book()))
-    return {r.cause.id: r.probability for r in consultation.ranking}
+    diagnosis = Diagnosis(the_book(), from_text(text, None, the_book()))
+    return {r.cause.id: r.probability for r in diagnosis.ranking}
 
 
 def of_family(ranking: dict[str, float], causes: Sequence[str]) -> float:

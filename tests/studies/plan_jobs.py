@@ -39,7 +39,7 @@ class ImaginedJob:
     cause: str
     there: dict[str, bool]
     answer: Diagnosis
-    judge: SingleCauseModel  #: single-cause worlds of the network the job was drawn from
+    judge: SingleCauseModel  #: single-cause model of the network the job was drawn from
 
 
 @cache
@@ -131,7 +131,7 @@ def _case_text(layout: str, reported: list[tuple[Finding, bool]]) -> str:
 
 @dataclass
 class Mechanic:
-    """One person at one imagined job: what was seen, what stands open, minutes spent."""
+    """One person at one simulated job: what was seen, what stands open, minutes spent."""
 
     job: ImaginedJob
     answered: set[Finding] = field(default_factory=set)

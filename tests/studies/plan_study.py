@@ -136,7 +136,7 @@ class Result:
     drawn: int
     expected: list[float]  #: what the printed plan said beforehand
     confirming: list[float]  #: the same of the jobs whose cause it confirms
-    rehearsed: list[float]  #: chance it gave itself
+    estimated: list[float]  #: chance it gave itself
 
     @property
     def kept(self) -> int:
@@ -171,7 +171,7 @@ def one_lot(jobs: int, factor: float, seed: int, says: bool = True) -> Result:
             plan = Plan(job.answer)
             result.expected.append(plan.estimate.expected if plan.line else 0.0)
             result.confirming.append(plan.estimate.until_confirmed if plan.line else 0.0)
-            result.rehearsed.append(plan.estimate.found if plan.line else 1.0)
+            result.estimated.append(plan.estimate.found if plan.line else 1.0)
     return result
 
 
@@ -190,7 +190,7 @@ def study(jobs: int, factor: float, seed: int = 5, workers: int = 2, says: bool 
         jobs,
         [e for p in parts for e in p.expected],
         [c for p in parts for c in p.confirming],
-        [r for p in parts for r in p.rehearsed],
+        [r for p in parts for r in p.estimated],
     )
 
 

@@ -107,17 +107,17 @@ def random_evidence(seed: int, network: Network, share: float = 0.5) -> dict[str
 
 
 def drawn(network: Network, rng: random.Random) -> dict[str, bool]:
-    """One world drawn from the network: every node there or not."""
-    world: dict[str, bool] = {}
+    """One state drawn from the network: every node there or not."""
+    state: dict[str, bool] = {}
     for name in network.order:
         if name in network.prior:
-            world[name] = rng.random() < network.prior[name]
+            state[name] = rng.random() < network.prior[name]
             continue
         absent = 1.0 - network.leak[name]
         for parent, strength in network.parents.get(name, {}).items():
-            absent *= 1.0 - strength if world[parent] else 1.0
-        world[name] = rng.random() >= absent
-    return world
+            absent *= 1.0 - strength if state[parent] else 1.0
+        state[name] = rng.random() >= absent
+    return state
 
 
 def restricted(network: Network, nodes: set[str]) -> Network:
