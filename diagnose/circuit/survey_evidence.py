@@ -12,6 +12,7 @@ from dataclasses import replace
 
 from diagnose.case.case import Case
 from diagnose.inference.chaining import InferenceResult
+from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Finding, Reading
 from knowledge.pressure.behaviour import FADES_AT_SPEED_BACK_AFTER_REST
 from knowledge.pressure.direct_gauge import IDLE_BELOW_SPEC, PORTS_DIFFER
@@ -58,7 +59,7 @@ def enough_for_survey(case: Case, readings: Sequence[Reading]) -> bool:
     if any(s.finding in changing and s.observation for s in case.finding_records):
         return False  # the engine changed between the readings
     known = case.engine.profile is not None or bool(case.baseline)
-    if case.profile is None or (case.layout.id == "unknown" and not known):
+    if case.profile is None or (case.layout is UNKNOWN and not known):
         return False
     heats = [r.oil_temperature for r in usable(readings) if r.oil_temperature is not None]
     return len(heats) >= LEAST_READINGS and len(set(states(heats))) >= 2

@@ -12,6 +12,7 @@ from diagnose.circuit.survey import Row, Survey
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
+from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Reading
 from knowledge.units import PSI, TEMPERATURE, show
 
@@ -108,7 +109,7 @@ def survey_document(survey: Survey, case: Case, *, may_run: bool = True) -> Surv
         plots=tuple(_plot(c, survey, scale) for c in survey.curves),
         may_run=may_run,
         baseline_missed=scale.one(worst * PSI) if worst > POOR else "",
-        layout_assumed=case.layout.id == "unknown" and case.engine.profile is None,
+        layout_assumed=case.layout is UNKNOWN and case.engine.profile is None,
     )
 
 
