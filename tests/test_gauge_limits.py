@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import pytest
 
+from knowledge.book import the_book
 from knowledge.judging import sure_beyond
 from knowledge.model import Reading
 from knowledge.pressure import gauge
@@ -133,3 +134,26 @@ def test_two_looks_at_one_gauge_share_most_of_its_error() -> None:
     direct = look(1500, psi=20.0 + 13**0.5, gauge="direct")
     assert gauge.sure_lower(low, direct, 0.0) == pytest.approx(0.8413, abs=1e-4)  # 3 and 2 psi
     assert gauge.sure_lower(low, high, 3 * PSI) == pytest.approx(0.5)
+
+
+@pytest.mark.parametrize(
+    ("sure", "state", "certainty"),
+    [
+        (1.0, "present", 0.99),
+        (0.8, "present", 0.8),
+        (0.61, "present", 0.61),
+        (0.59, None, 0.0),
+        (0.5, None, 0.0),
+        (0.41, None, 0.0),
+        (0.39, "absent", 0.61),
+        (0.1, "absent", 0.9),
+        (0.0, "absent", 0.99),
+    ],
+)
+def test_a_reading_near_even_concludes_nothing(
+    sure: float, state: str | None, certainty: float
+) -> None:
+    """From 60 % it is concluded, one way or the other, and never for certain."""
+    finding = the_book().findings["gauge_reads_low"]
+    found = [(c.state.value, round(c.sure, 6)) for c in gauge.if_clear(finding, sure)]
+    assert found == ([(state, certainty)] if state else [])
