@@ -316,3 +316,43 @@ def test_the_data_of_the_best_check_alone_hold_its_outcomes() -> None:
         assert not {"adds", "value", "evidence", "outcomes"} & set(other)
     nothing = [o["finding"] for o in first["outcomes"]]
     assert nothing[-1] is None, "last: none of what it can show"
+
+
+def test_a_surveys_evidence_is_told_as_odds() -> None:
+    name, condition = next(iter(BOOK.conditions.items()))
+
+    def says(absent: float, present: float) -> str:
+        known = SimpleNamespace(evidence={name: Likelihood(absent, present)})
+        answer: Any = SimpleNamespace(book=BOOK, inference=known)
+        (item,) = evidence_items(answer, [Weight(name, 5.0, ("a", name))], 1)
+        return item.says
+
+    circuit = "the readings, held against the circuit, "
+    assert says(0.1, 0.8) == f"{circuit}fit (8 to 1): {condition.says}"
+    assert says(0.8, 0.1) == f"{circuit}do not fit (8 to 1): {condition.says}"
+
+
+LONG = "word " * 40
+
+
+def indents(start: str, **changes: Any) -> tuple[int, int]:
+    """Columns before a line that holds a text, and before the line after it."""
+    lines = review_text(replace(document(), **changes)).splitlines()
+    at = next(i for i, line in enumerate(lines) if start in line)
+    return tuple(len(x) - len(x.lstrip()) for x in lines[at : at + 2])  # type: ignore[return-value]
+
+
+def test_later_lines_hang_under_the_first() -> None:
+    first = replace(document().causes[0], chain=f"chained {LONG}", no_fault=True)
+    causes = (first, *document().causes[1:])
+    assert indents("chained", causes=causes) == (6, 16)
+    assert indents("(no fault", causes=causes)[0] == 6
+    assert indents("more causes, none above") == (2, 2)
+    best = replace(document().next[0], evidence=f"spoilt {LONG}", warnings=(f"hot {LONG}",))
+    rest = document().next[1:]
+    assert indents("first, because", next=(best, *rest)) == (4, 6)
+    assert indents("caution: hot", next=(best, *rest)) == (4, 6)
+    assert indents("In short:", in_short=LONG) == (0, 2)
+    assert indents("missing", still_missing=f"missing {LONG}") == (0, 2)
+    harm = Damage(id="x", says=f"scored {LONG}", probability=0.6)
+    assert indents("scored", damage=(harm,)) == (2, 10)

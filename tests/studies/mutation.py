@@ -89,7 +89,13 @@ AREAS = {
     ),
     "judging": Area(
         ("diagnose/signoff", "knowledge/judging.py"),
-        ("test_judging.py", "test_case_circuit.py", "test_close.py", "test_signoff.py"),
+        (
+            "test_judging.py",
+            "test_case_circuit.py",
+            "test_close.py",
+            "test_parts.py",
+            "test_signoff.py",
+        ),
     ),
     "cautions": Area(
         ("diagnose/output/documents/cautions.py", "diagnose/output/documents/alarms.py"),
@@ -99,6 +105,7 @@ AREAS = {
         ("diagnose/case",),
         (
             "test_case_facts.py",
+            "test_case_faults.py",
             "test_casefile.py",
             "test_work_entries.py",
             "test_writing.py",
