@@ -273,9 +273,12 @@ def test_review_with_history(shop: Path) -> None:
     assert priors[1]["coolant_in_oil"] < priors[0]["coolant_in_oil"]
 
 
-def test_the_current_job_is_not_part_of_its_history(shop: Path) -> None:
+def test_the_current_job_is_not_part_of_its_history(
+    shop: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     """Not even by another name of its folder; and with no other there is nothing to learn from."""
-    done = call("review", shop / "dunlin.toml", "--with-history", shop / ".." / "jobs")
+    monkeypatch.chdir(shop)
+    done = call("review", shop / "dunlin.toml", "--with-history", Path("..") / "jobs")
     assert "with the shop's 1 closed job (this one apart) in" in said(done)
     (shop / "eider.toml").unlink()
     done = call("review", shop / "dunlin.toml", "--with-history", shop)
