@@ -15,12 +15,13 @@ settings.load_profile("untimed")
 
 #: files that take longest, most first; each file runs in one worker, so they start first
 LONGEST = (
-    "test_teardown_plan.py",
-    "test_rule_examples.py",
+    "test_pages.py",
     "test_commands_teardown.py",
+    "test_teardown_plan.py",
     "test_against_library.py",
     "test_readme.py",
-    "test_pages.py",
+    "test_survey.py",
+    "test_review_folder.py",
 )
 
 
