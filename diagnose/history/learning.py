@@ -81,12 +81,12 @@ def learn(
     factor = _likeliest(base, rows, np.array([found[c] for c in causes]), counts)
     share = base * factor
     return Learned(
-        len(seen),
-        found,
-        expected,
-        dict(book_share),
-        dict(zip(causes, share.tolist(), strict=True)),
-        dict(zip(causes, factor.tolist(), strict=True)),
+        jobs=len(seen),
+        found=found,
+        expected=expected,
+        book_share=dict(book_share),
+        share=dict(zip(causes, share.tolist(), strict=True)),
+        factor=dict(zip(causes, factor.tolist(), strict=True)),
     )
 
 

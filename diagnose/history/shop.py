@@ -151,14 +151,14 @@ def _job(path: Path, case: Case, closed: Closing, book: Book, planned: bool) -> 
     if earlier and not earlier.endswith(".toml"):
         earlier += ".toml"
     return ClosedJob(
-        path,
-        case.layout,
-        tuple(dict.fromkeys(closed.causes)),
-        closed.minutes,
-        _planned(case, closed, book, planned),
-        when.date() if isinstance(when, datetime) else when,
-        earlier,
-        case,
+        path=path,
+        layout=case.layout,
+        causes=tuple(dict.fromkeys(closed.causes)),
+        minutes_spent=closed.minutes,
+        minutes_planned=_planned(case, closed, book, planned),
+        closed_on=when.date() if isinstance(when, datetime) else when,
+        comeback=earlier,
+        case=case,
     )
 
 

@@ -76,12 +76,12 @@ def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
     ]
     confirmed = answer.ranking[0].probability >= until and seen_for(answer, chosen[0])
     return LooseEnds(
-        tuple(chosen),
-        confirmed,
-        _not_brought(answer, {c.id for c in chosen}),
-        follow_up(answer),
-        answer.reasons.damage,
-        _budget(answer),
+        causes=tuple(chosen),
+        confirmed=confirmed,
+        unexplained=_not_brought(answer, {c.id for c in chosen}),
+        follow=follow_up(answer),
+        damage=answer.reasons.damage,
+        budget=_budget(answer),
     )
 
 

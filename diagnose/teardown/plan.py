@@ -186,15 +186,15 @@ class Plan:
         checks = tuple(self._check(link) for link in group)
         opening = self.chooser.tree.opening_minutes(first.option.way)
         return Stage(
-            number,
-            first.option.way,
-            opening + sum(c.minutes for c in checks),
-            opening,
-            1.0 - before,
-            by_then - before,
-            checks,
-            self._why(first),
-            tuple(self._also(group[-1].plan_state, first.option)),
+            number=number,
+            way=first.option.way,
+            minutes=opening + sum(c.minutes for c in checks),
+            opening_minutes=opening,
+            reach=1.0 - before,
+            chance=by_then - before,
+            checks=checks,
+            why=self._why(first),
+            also=tuple(self._also(group[-1].plan_state, first.option)),
         )
 
     def _check(self, link: PlannedCheck) -> Check:
