@@ -88,7 +88,10 @@ THICK_OIL_SHOWS_HIGH = LinkGroup(
 FOAM_CANNOT_HOLD_PRESSURE = LinkGroup(
     id="foam_cannot_hold_pressure",
     station=Station.DELIVERY,
-    says="Oil whipped full of air cannot hold pressure: the pump cavitates, lifters collapse, bearings starve.",
+    says=(
+        "Oil whipped full of air cannot hold pressure: the pump cavitates, lifters collapse, "
+        "bearings starve."
+    ),
     parent=conditions.OIL_AERATED,
     effects={
         conditions.PRESSURE_UNSTEADY: (MOSTLY, sources.MARINE_SERVICE_MANUAL_1999),
@@ -149,7 +152,10 @@ PUMP_THAT_CANNOT_DRINK = LinkGroup(
 OIL_SLIPS_BACK_INSIDE_THE_PUMP = LinkGroup(
     id="oil_slips_back_inside_the_pump",
     station=Station.DELIVERY,
-    says="Oil that slips back inside a worn pump is missed most when the pump turns slowly and the oil is thin.",
+    says=(
+        "Oil that slips back inside a worn pump is missed most when the pump turns slowly and the "
+        "oil is thin."
+    ),
     parent=conditions.PUMP_SLIP,
     effects={
         conditions.PRESSURE_LOW: (MOSTLY, PHYSICS),

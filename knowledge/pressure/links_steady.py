@@ -261,7 +261,10 @@ SHORT_OF_DELIVERY_AT_EVERY_SPEED = LinkGroup(
 FALLS_WHEN_IT_SHOULD_RISE = LinkGroup(
     id="falls_when_it_should_rise",
     station=Station.INSTRUMENT,
-    says="Falling when it should rise, or fading at speed until it has rested: the suction cannot feed the pump.",
+    says=(
+        "Falling when it should rise, or fading at speed until it has rested: the suction cannot "
+        "feed the pump."
+    ),
     links=(
         *computed_effects(
             conditions.SUCTION_THROTTLED,

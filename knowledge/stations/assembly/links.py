@@ -43,7 +43,10 @@ PLUG_LEFT_WHERE_OIL_SHOULD_GO = LinkGroup(
 PART_THAT_GRINDS_ITSELF_AWAY = LinkGroup(
     id="part_that_grinds_itself_away",
     station=Station.ASSEMBLY,
-    says="A part that grinds itself away sends its metal round with the oil: screen, valve, oilways, bearings.",
+    says=(
+        "A part that grinds itself away sends its metal round with the oil: screen, valve, oilways,"
+        " bearings."
+    ),
     links=(
         *effects_of(
             causes.PART_SHEDDING_INSIDE,

@@ -91,7 +91,10 @@ BEARING_WEAR_RODS = Cause(
 RODS_FLING_MORE_AS_REVS_RISE = LinkGroup(
     id="rods_fling_more_as_revs_rise",
     station=Station.BEARINGS,
-    says="Worn rods fling out more oil the faster they turn: low at idle, disappointing with revs, at last a rap.",
+    says=(
+        "Worn rods fling out more oil the faster they turn: low at idle, disappointing with revs, "
+        "at last a rap."
+    ),
     parent=BEARING_WEAR_RODS,
     effects={
         conditions.CLEARANCES_WIDE: (ALWAYS, sources.PUMP_MAKER_PRESSURE_FLOW),
@@ -140,7 +143,10 @@ FELL_AND_STAYED_DOWN_WITH_A_KNOCK = LinkGroup(
     id="fell_and_stayed_down_with_a_knock",
     station=Station.BEARINGS,
     says="A bearing that wipes lets pressure fall at once and stay down, and then it knocks.",
-    note="Misleads more often than not: most wiped bearings were starved first, and the wiping is what came of it. Rule that out before naming the bearing.",
+    note=(
+        "Misleads more often than not: most wiped bearings were starved first, and the wiping is "
+        "what came of it. Rule that out before naming the bearing."
+    ),
     parent=BEARING_WIPED,
     effects={
         conditions.CLEARANCES_WIDE: (MOSTLY, sources.AIRCRAFT_FAULT_ISOLATION),

@@ -280,7 +280,10 @@ CAPS_TORQUED = Task(
     ),
     source=sources.BEARING_BROCHURE_CEB2,
     remedy="slacken and tighten again in steps; renew bolts that were overdone",
-    why="a figure for oiled threads used dry, or the other way about, leaves the cap slack or its bore out of round",
+    why=(
+        "a figure for oiled threads used dry, or the other way about, leaves the cap slack or its "
+        "bore out of round"
+    ),
     guards=(assembly_causes.CAP_SWAPPED, assembly_causes.FASTENER_LOOSE_INSIDE),
     also=("torque the mains", "torque the rods", "rod bolts", "cap bolts"),
 )

@@ -44,7 +44,10 @@ HOLE_IN_THE_MAIN_LINE_INSIDE = LinkGroup(
     id="hole_in_the_main_line_inside",
     station=Station.DELIVERY,
     says="An open plug hole lets the main line out inside: low at all speeds, and nothing drips.",
-    note="One builder left 10 psi at idle that way and suspected the pump. Misleads when the hole is a bleed drilled on purpose.",
+    note=(
+        "One builder left 10 psi at idle that way and suspected the pump. Misleads when the hole is"
+        " a bleed drilled on purpose."
+    ),
     parent=GALLERY_PLUG_MISSING,
     effects={
         conditions.OPEN_LEAK_INSIDE: (ALWAYS, sources.GALLERY_PLUG_LEFT_OUT),

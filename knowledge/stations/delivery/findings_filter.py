@@ -26,7 +26,10 @@ OIL_FED_DEVICE_FAILED_FIRST = Finding(
     id="oil_fed_device_failed_first",
     station=Station.DELIVERY,
     says="something worked by engine oil (governor, phaser, tensioner, clutch) went wrong at the same time",
-    asks="Did anything worked by engine oil (governor, cam phaser, tensioner, clutch) go wrong at the same time?",
+    asks=(
+        "Did anything worked by engine oil (governor, cam phaser, tensioner, clutch) go wrong at "
+        "the same time?"
+    ),
     source=sources.NAVY_14075_INSTRUMENTS,
     denies="what is worked by engine oil still works",
     stage=Stage.KNOWN,

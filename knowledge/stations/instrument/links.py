@@ -233,7 +233,10 @@ SLOWER_AT_EVERY_START = LinkGroup(
 MENDED_AND_STILL_WRONG = LinkGroup(
     id="mended_and_still_wrong",
     station=Station.INSTRUMENT,
-    says="A reading still wrong with its wire mended, or wrong another way with a new sender, is lost further along.",
+    says=(
+        "A reading still wrong with its wire mended, or wrong another way with a new sender, is "
+        "lost further along."
+    ),
     links=(
         *origins_of(
             findings_sender.WIRE_REPAIR_NO_DIFFERENCE,

@@ -59,7 +59,10 @@ THIN_RISING_AND_SMELLING_OF_FUEL = LinkGroup(
     id="thin_rising_and_smelling_of_fuel",
     station=Station.OIL,
     says="Thin, risen on the stick and smelling of fuel: there is fuel in the oil.",
-    note="From there it goes on to low hot pressure and worn bores and bearings. Misleads when fuel was spilt on the filler, or a few cold short trips left a whiff that a hot run drives off.",
+    note=(
+        "From there it goes on to low hot pressure and worn bores and bearings. Misleads when fuel "
+        "was spilt on the filler, or a few cold short trips left a whiff that a hot run drives off."
+    ),
     parent=FUEL_DILUTION,
     effects={
         conditions.OIL_THIN: (ALWAYS, sources.LABORATORY_FUEL),

@@ -44,7 +44,10 @@ WIDE_CLEARANCES_ALL_THROUGH_THE_PUMP = LinkGroup(
     id="wide_clearances_all_through_the_pump",
     station=Station.PUMP,
     says="A pump worn all through slips oil back inside: low at hot idle, nearly right with revs.",
-    note="It came over months or years, and such a pump is slow to draw after standing. Misleads when the bearings are just as worn: a new pump then helps little.",
+    note=(
+        "It came over months or years, and such a pump is slow to draw after standing. Misleads "
+        "when the bearings are just as worn: a new pump then helps little."
+    ),
     parent=PUMP_GEAR_WEAR,
     effects={
         conditions.PUMP_SLIP: (ALWAYS, sources.ENGINE_BUILDER_2009),
@@ -128,7 +131,10 @@ COVER_THAT_GAPES_UNDER_PRESSURE = LinkGroup(
     id="cover_that_gapes_under_pressure",
     station=Station.PUMP,
     says="A thin, warped or slack cover opens as pressure rises: the relief setting is never reached.",
-    note="The same gap may draw air on the inlet side. A thin or flexing cover with gaps at its joint is reason enough to renew it.",
+    note=(
+        "The same gap may draw air on the inlet side. A thin or flexing cover with gaps at its "
+        "joint is reason enough to renew it."
+    ),
     parent=PUMP_COVER_LOOSE,
     effects={
         conditions.PUMP_SLIP: (OFTEN, COMMON_PRACTICE),

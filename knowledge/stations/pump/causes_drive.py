@@ -53,7 +53,10 @@ PUMP_STOPS_AT_ONCE = LinkGroup(
     id="pump_stops_at_once",
     station=Station.PUMP,
     says="A drive that breaks stops the pump at once: from good pressure to nothing in seconds.",
-    note="What shares the drive (ignition, tachometer) may stop with it. A drive seldom breaks for nothing: look for what jammed the pump.",
+    note=(
+        "What shares the drive (ignition, tachometer) may stop with it. A drive seldom breaks for "
+        "nothing: look for what jammed the pump."
+    ),
     parent=PUMP_DRIVE_BROKEN,
     effects={
         conditions.PUMP_NOT_TURNING: (ALWAYS, sources.NAVY_ENGINEMAN),

@@ -140,7 +140,10 @@ NEW_PUMP_CHANGED_NOTHING = LinkGroup(
 POURED_OIL_IS_NOT_DRAWN = LinkGroup(
     id="poured_oil_is_not_drawn",
     station=Station.PUMP,
-    says="Oil merely poured in does not always wet a pump: force it, and look at suction and drive if that fails.",
+    says=(
+        "Oil merely poured in does not always wet a pump: force it, and look at suction and drive "
+        "if that fails."
+    ),
     child=findings_priming.OIL_POURED_IN_NO_HELP,
     origins={
         conditions.PUMP_DRY: (SOMETIMES, COMMON_PRACTICE),

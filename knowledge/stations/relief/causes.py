@@ -25,7 +25,10 @@ RELIEF_DEBRIS = Cause(
     id="relief_debris",
     station=Station.RELIEF,
     says="debris under the relief valve: a chip, sealer or carbon",
-    mechanism="it holds the valve off its seat: oil bleeds past at all speeds, most felt at idle; may come and go",
+    mechanism=(
+        "it holds the valve off its seat: oil bleeds past at all speeds, most felt at idle; may "
+        "come and go"
+    ),
     rate=Rate.COMMON,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, oil_just_changed=UP),
     remedy="clean valve and seat; find where the debris came from before the engine runs",
@@ -37,7 +40,10 @@ CHIP_UNDER_THE_BALL = LinkGroup(
     id="chip_under_the_ball",
     station=Station.RELIEF,
     says="A chip under the ball bleeds pressure, most at idle, and the needle may waver with it.",
-    note="Of the leaks inside an engine this is the one named most often. Misleads when the chip is following damage: a wiped bearing sheds what the valve then catches.",
+    note=(
+        "Of the leaks inside an engine this is the one named most often. Misleads when the chip is "
+        "following damage: a wiped bearing sheds what the valve then catches."
+    ),
     parent=RELIEF_DEBRIS,
     effects={
         conditions.RELIEF_BLEEDS: (ALWAYS, sources.EHRESMAN_1998),

@@ -33,7 +33,10 @@ SPRING_HAS_NO_SAY = LinkGroup(
 VALVE_GRIPPED_WHERE_IT_STOOD = LinkGroup(
     id="valve_gripped_where_it_stood",
     station=Station.RELIEF,
-    says="A relief valve found gripped in its bore was stuck open where pressure was low, shut where it was high.",
+    says=(
+        "A relief valve found gripped in its bore was stuck open where pressure was low, shut where"
+        " it was high."
+    ),
     child=findings.RELIEF_FOUND_STUCK,
     origins={
         causes.RELIEF_STUCK_OPEN: (ALWAYS, sources.PRESSURIZED_BLACK_GOLD),
@@ -63,7 +66,10 @@ TOO_HIGH_SINCE_THE_REBUILD = LinkGroup(
 CHIPS_REACH_VALVE_AND_PUMP = LinkGroup(
     id="chips_reach_valve_and_pump",
     station=Station.RELIEF,
-    says="Hard chips and carbon in the sump have brothers under the relief valve and between the pump's gears.",
+    says=(
+        "Hard chips and carbon in the sump have brothers under the relief valve and between the "
+        "pump's gears."
+    ),
     links=(
         *origins_of(
             debris_findings.HARD_CHIPS,
@@ -85,7 +91,10 @@ CHIPS_REACH_VALVE_AND_PUMP = LinkGroup(
 DRILL_AND_DROP_AT_THE_VALVE = LinkGroup(
     id="drill_and_drop_at_the_valve",
     station=Station.RELIEF,
-    says="By drill no pressure, or a plunger that does not drop: the valve is incomplete or its bore is hurt.",
+    says=(
+        "By drill no pressure, or a plunger that does not drop: the valve is incomplete or its bore"
+        " is hurt."
+    ),
     links=(
         *effects_of(
             causes.RELIEF_PART_MISSING,

@@ -51,7 +51,10 @@ GOOD_AT_FIRST_THEN_THE_SCREEN_FILLS = LinkGroup(
     id="good_at_first_then_the_screen_fills",
     station=Station.SUCTION,
     says="Good at first, falling after minutes at speed, back after a rest: the screen is covered.",
-    note="Flow carries the debris onto the mesh; after a stop it drops away again. Misleads when the tube is taken off first: what lay on the mesh falls into the tray.",
+    note=(
+        "Flow carries the debris onto the mesh; after a stop it drops away again. Misleads when the"
+        " tube is taken off first: what lay on the mesh falls into the tray."
+    ),
     parent=PICKUP_SCREEN_BLOCKED,
     effects={
         conditions.SUCTION_THROTTLED: (ALWAYS, sources.DIESEL_TESTING_MANUAL),

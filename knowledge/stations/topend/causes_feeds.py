@@ -106,7 +106,10 @@ DIST_HOUSING_LEAK = Cause(
     id="dist_housing_leak",
     station=Station.TOPEND,
     says="distributor body or its seal leaks where it crosses an oil gallery",
-    mechanism="the body is the stopper of a pressure line: worn, short or without its ring, oil slips past it",
+    mechanism=(
+        "the body is the stopper of a pressure line: worn, short or without its ring, oil slips "
+        "past it"
+    ),
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
     remedy="new ring, right body at the right depth",
