@@ -10,8 +10,10 @@ from diagnose.case.loading import from_text, load
 from diagnose.circuit.deviations import deviations
 from diagnose.diagnosis import Diagnosis
 from diagnose.hydraulics.circuit import solve
-from diagnose.output import start as start_text
+from diagnose.output.documents.first_start import first_start_document
 from diagnose.output.documents.loose_ends import pressure_in_words
+from diagnose.output.documents.start_table import cold_in_words
+from diagnose.output.text.first_start import first_start_text
 from diagnose.signoff.sheet import Signoff
 from diagnose.signoff.start import first_start
 from diagnose.teardown.loose_ends import loose_ends
@@ -88,7 +90,7 @@ def test_more_pressure_than_predicted_starts_no_search_for_a_loss() -> None:
     assert start.deviates
     assert start.reopened is None
     sheet = Signoff(Diagnosis(BOOK, far_above), 0.9)
-    said = " ".join(start_text.first_start(start, sheet, "hen.toml").split())
+    said = " ".join(first_start_text(first_start_document(start, sheet, "hen.toml")).split())
     assert "More than was predicted, and nowhere less" in said
     assert "the diagnosis is open again" not in said
 
@@ -158,7 +160,7 @@ def test_less_pressure_cold_than_warm_is_explained() -> None:
     """Where it is predicted, the pump itself has more: the loss is downstream of it."""
     case = load(CASES / "gannet.toml", BOOK)
     start = first_start(case, BOOK)
-    assert "filter and oilways" in start_text.cold_told(start)
+    assert "filter and oilways" in cold_in_words(start)
     cold, warm = (solve(start.engine, 700.0, kelvin) for kelvin in (293.15, 318.15))
     assert np.mean(cold.gallery_pressure) < np.mean(warm.gallery_pressure)
     assert np.mean(cold.pump_pressure) > np.mean(warm.pump_pressure)

@@ -50,8 +50,10 @@ def signoff(
     from diagnose.case.loading import load
     from diagnose.diagnosis import Diagnosis
     from diagnose.entry.requests import parse_places
-    from diagnose.output import signoff as text
-    from diagnose.output import signoff_sheet as sheets
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.signoff import signoff_document, start_expected
+    from diagnose.output.markdown.signoff import signoff_blanks, signoff_markdown
+    from diagnose.output.text.signoff import signoff_text
     from diagnose.planning.choosing import SURE
     from diagnose.signoff.parts import parts_list
     from diagnose.signoff.sheet import Signoff
@@ -68,21 +70,21 @@ def signoff(
     needed = parts_list(sheet.causes, sheet.places, answer.case.features.get, book)
     if html is not None:
         from diagnose.circuit.settings import setting
-        from diagnose.output.html.signoff_page import signoff_page
+        from diagnose.output.html.signoff_page import signoff_html
 
-        settings = [setting(s) for s in changes or ()]
-        page = signoff_page(
-            sheet, needed, str(case), book, settings, left or [], open_only=open_only
-        )
-        printing.write_page(html, page, case)
-    elif form == "json":
-        printing.data(sheets.data(sheet, needed))
+        expected = start_expected(sheet, [setting(s) for s in changes or ()], left or [])
+        document = signoff_document(sheet, needed, str(case), start=expected)
+        printing.write_page(html, signoff_html(document, open_only=open_only), case)
+        return
+    document = signoff_document(sheet, needed, str(case))
+    if form == "json":
+        printing.data(as_json(document))
     elif form == "markdown":
-        printing.answer(sheets.markdown(sheet, needed, str(case)))
+        printing.answer(signoff_markdown(document))
     elif form == "blanks":
-        printing.answer(sheets.blanks(sheet))
+        printing.answer(signoff_blanks(document))
     else:
-        printing.answer(text.signoff(sheet, needed, str(case), open_only))
+        printing.answer(signoff_text(document, open_only=open_only))
 
 
 def close(
@@ -145,7 +147,9 @@ def _print_start(
     from diagnose.circuit.settings import setting
     from diagnose.diagnosis import Diagnosis
     from diagnose.entry.requests import parse_places
-    from diagnose.output import start as start_text
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.first_start import first_start_document
+    from diagnose.output.text.first_start import first_start_text
     from diagnose.planning.choosing import SURE
     from diagnose.signoff.sheet import Signoff
     from diagnose.signoff.start import first_start
@@ -154,9 +158,10 @@ def _print_start(
     book = the_book()
     case = load(path, book)
     start = first_start(case, book, [setting(s) for s in changes], left)
-    if json:
-        printing.data(start_text.data(start))
-        return
     answer = Diagnosis(book, case)
     sheet = Signoff(answer, SURE, parse_places(opened, answer.planner.tree), whole)
-    printing.answer(start_text.first_start(start, sheet, str(path)))
+    document = first_start_document(start, sheet, str(path))
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(first_start_text(document))

@@ -130,10 +130,12 @@ AREAS = {
     ),
     "sheets": Area(
         (
-            "diagnose/output/signoff.py",
-            "diagnose/output/signoff_sheet.py",
-            "diagnose/output/signoff_words.py",
-            "diagnose/output/start.py",
+            "diagnose/output/documents/signoff.py",
+            "diagnose/output/documents/signoff_items.py",
+            "diagnose/output/documents/first_start.py",
+            "diagnose/output/text/signoff.py",
+            "diagnose/output/text/first_start.py",
+            "diagnose/output/markdown/signoff.py",
         ),
         ("test_cautions_shown.py", "test_signoff.py"),
     ),

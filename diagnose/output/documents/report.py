@@ -10,7 +10,6 @@ from diagnose.circuit.budget import budget, can_be_drawn_up
 from diagnose.circuit.survey import survey
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
-from diagnose.output import signoff_words
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.budget import BudgetDocument, budget_document
 from diagnose.output.documents.cause_graph import CauseGraph, leading_causes_graph
@@ -34,6 +33,12 @@ from diagnose.output.documents.report_entries import (
     report_reading,
 )
 from diagnose.output.documents.review import Damage, damages
+from diagnose.output.documents.signoff_items import (
+    PHASES,
+    count_in_words,
+    limits_in_words,
+    verdict_in_words,
+)
 from diagnose.output.documents.stages import StageSummary, stage_summaries
 from diagnose.output.documents.start_table import StartTable, start_table
 from diagnose.output.documents.survey import SurveyDocument, survey_document
@@ -164,10 +169,10 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         start=_first_start(sheet),
         measured_work=tuple(_work(i, sheet) for i in done if i.task.dimension),
         phases=tuple(
-            WorkPhase(says=signoff_words.PHASES[p], done=tuple(_work(i, sheet) for i in items))
+            WorkPhase(says=PHASES[p], done=tuple(_work(i, sheet) for i in items))
             for p, items in by_phase
         ),
-        signoff=signoff_words.count(sheet) if sheet.items else "",
+        signoff=count_in_words(sheet) if sheet.items else "",
         cautions=tuple(
             cautions(
                 [c for check in made for c in check.cautions]
@@ -223,8 +228,8 @@ def _work(item: Item, sheet: Signoff) -> WorkDone:
     last = item.worked[-1].entry if item.worked else None
     return WorkDone(
         says=item.task.says,
-        limit=next(signoff_words.limits(item, sheet), ""),
-        verdict=signoff_words.verdict(item),
+        limit=next(limits_in_words(item, sheet.answer.case), ""),
+        verdict=verdict_in_words(item),
         bad=item.judged.verdict in (Verdict.FAILED, Verdict.BORDERLINE),
         day=day(last.when) if last else "",
         by=last.by if last else "",

@@ -8,8 +8,7 @@ from dataclasses import dataclass
 from diagnose.circuit.engine_model import USUAL_HOT
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
-from diagnose.output.start import beside, cold_told
-from diagnose.signoff.start import FirstStart
+from diagnose.signoff.start import Compared, FirstStart
 from knowledge.units import TEMPERATURE, show
 
 
@@ -51,10 +50,39 @@ def start_table(start: FirstStart) -> StartTable:
             for heat in heats
         ),
         wide=not start.case.baseline,
-        cold=cold_told(start),
-        read=tuple(beside(one, scale) for one in start.compared),
+        cold=cold_in_words(start),
+        read=tuple(reading_in_words(one, scale) for one in start.compared),
         plots=tuple(_plot(start, heat, heats, scale) for heat in heats),
     )
+
+
+def cold_in_words(start: FirstStart) -> str:
+    """Say why the gauge may show less cold than warm; empty where it is not predicted to."""
+    mean = {(e.rpm, e.temperature): e.pressure.mean for e in start.expected}
+    heats = sorted({heat for _, heat in mean})
+    if not any(mean[rpm, heats[0]] < mean[rpm, heats[1]] for rpm, _ in mean):
+        return ""
+    return (
+        "Cold, the gallery may show less than warm: thick oil loses more on its way through "
+        "filter and oilways; the pump itself is not short of pressure then."
+    )
+
+
+def reading_in_words(one: Compared, scale: Scale) -> str:
+    """Say what was read and predicted, and what follows."""
+    reading = one.read.reading
+    heat = (
+        show(reading.oil_temperature, TEMPERATURE, "C")
+        if reading.oil_temperature
+        else "taken as hot"
+    )
+    head = f"{reading.rpm:.0f} rpm, {heat}: {scale.one(reading.pressure)}; predicted "
+    text = head + scale.range(one.predicted)
+    if one.stop:
+        return f"{text}: STOP THE ENGINE ({one.stop})"
+    if one.below:
+        return f"{text}: BELOW what was predicted; stop and look"
+    return f"{text}: above what was predicted" if one.above else f"{text}: as predicted"
 
 
 def _in_celsius(heat: float) -> str:

@@ -1,0 +1,148 @@
+"""The document of ``signoff``: the tasks in assembly order, parts, and the first start."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from itertools import groupby
+from typing import TYPE_CHECKING
+
+from diagnose.errors import UsageError
+from diagnose.output.as_json import NOT_IN_JSON, only
+from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
+from diagnose.output.documents.cautions import deferrals
+from diagnose.output.documents.named import Named, named
+from diagnose.output.documents.signoff_items import (
+    BEFORE_START,
+    PHASES,
+    SignoffItem,
+    count_in_words,
+    signoff_item,
+)
+from diagnose.signoff.parts import Needed
+from diagnose.signoff.sheet import Signoff
+from knowledge.work import Phase
+
+if TYPE_CHECKING:
+    from diagnose.circuit.settings import Setting
+    from diagnose.output.documents.start_table import StartTable
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NeededPart:
+    """A part or consumable, and why it is needed."""
+
+    id: str
+    says: str
+    quantity: str
+    measure_first: str
+    note: str
+    because: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SignoffPhase:
+    """The tasks of one phase of the work."""
+
+    number: int
+    says: str
+    items: tuple[SignoffItem, ...]
+
+    @property
+    def cautions(self) -> tuple[str, ...]:
+        """The cautions of all tasks, each once."""
+        return tuple(dict.fromkeys(c for i in self.items for c in i.cautions))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SignoffDocument:
+    """Everything ``signoff`` answers."""
+
+    case: str | None  #: path of the case file
+    title: str
+    layout: str
+    causes: tuple[Named, ...] = field(metadata=only("id"))
+    opened: tuple[str, ...]
+    blocking: tuple[str, ...] = field(metadata={"key": "in_the_way"})  #: ids of tasks
+    items: tuple[SignoffItem, ...]
+    parts: tuple[NeededPart, ...]
+    path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
+    engine: str = field(metadata=NOT_IN_JSON)
+    alarms: tuple[AlarmNotice, ...] = field(metadata=NOT_IN_JSON)
+    count: str = field(metadata=NOT_IN_JSON)  #: how far it is
+    start: StartTable | None = field(metadata=NOT_IN_JSON)  #: pressures to expect
+    held_up: int = field(metadata=NOT_IN_JSON)  #: tasks that forbid the first start
+    deferrals: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: what takes precedence over it
+
+    @property
+    def name(self) -> str:
+        """The title, or that there is none."""
+        return self.title or "case without a title"
+
+    @property
+    def causes_say(self) -> str:
+        """The causes in words."""
+        return " and ".join(c.says for c in self.causes) or "none is confirmed yet"
+
+    def phases(self, *, open_only: bool = False) -> Iterator[SignoffPhase]:
+        """Yield the phases of the work; ``open_only``: with tasks that are not settled only."""
+        items = [i for i in self.items if i.unsettled or not open_only]
+        for phase, group in groupby(items, lambda i: i.phase):
+            number = list(Phase).index(phase) + 1
+            yield SignoffPhase(number=number, says=PHASES[phase], items=tuple(group))
+
+
+def signoff_document(
+    sheet: Signoff, needed: Sequence[Needed], path: str, *, start: StartTable | None = None
+) -> SignoffDocument:
+    """Build the document of a sign-off; ``path``: the case file as typed."""
+    case = sheet.answer.case
+    return SignoffDocument(
+        case=str(case.path) if case.path else None,
+        title=case.job.title,
+        layout=case.layout.id,
+        causes=named(sheet.causes),
+        opened=tuple(sorted(a.value for a in sheet.places)),
+        blocking=tuple(i.task.id for i in sheet.blocking),
+        items=tuple(signoff_item(i, sheet) for i in sheet.items),
+        parts=tuple(
+            NeededPart(
+                id=n.part.id,
+                says=n.part.says,
+                quantity=n.part.quantity,
+                measure_first=n.part.measure_first,
+                note=n.part.note,
+                because=tuple(n.because),
+            )
+            for n in needed
+        ),
+        path=path,
+        engine=case.layout.says,
+        alarms=alarm_notices(sheet.answer),
+        count=count_in_words(sheet),
+        start=start,
+        held_up=sum(i.task.phase in BEFORE_START for i in sheet.blocking),
+        deferrals=deferrals(),
+    )
+
+
+def start_expected(
+    sheet: Signoff, settings: Sequence[Setting] = (), left: Sequence[str] = ()
+) -> StartTable | None:
+    """Return the pressures to expect at first start; loads the physics.
+
+    None where the case has no circuit, or nothing was open. Raises UsageError where ``settings``
+    or ``left`` ask for them and there is no circuit.
+    """
+    asked = bool(settings or left)
+    if not (asked or sheet.of([Phase.FIRST_START, Phase.RUN_IN])):
+        return None
+    from diagnose.output.documents.start_table import start_table
+    from diagnose.signoff.start import first_start
+
+    try:
+        return start_table(first_start(sheet.answer.case, sheet.answer.book, settings, left))
+    except UsageError:
+        if asked:
+            raise
+        return None

@@ -1,0 +1,218 @@
+"""The tasks of a sign-off: limits with their sources, the verdict, what belongs into the blank."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from itertools import zip_longest
+
+from diagnose.case.case import Case
+from diagnose.output.as_json import NOT_IN_JSON
+from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.limits import source_title, usual_units
+from diagnose.output.scale import scale_of
+from diagnose.signoff.judging import OWN, UNSETTLED, Verdict, bands_of, figures
+from diagnose.signoff.sheet import Item, Signoff
+from knowledge.units import DIMENSIONS, unit_in
+from knowledge.work import Hold, Phase
+
+MARKS = {
+    Verdict.OPEN: " ",
+    Verdict.PASSED: "x",
+    Verdict.BORDERLINE: "~",
+    Verdict.FAILED: "!",
+    Verdict.LEFT_OUT: "-",
+}
+PHASES = {
+    Phase.CLEANING: "What was found is followed",
+    Phase.BEARINGS: "Block, plugs and bearings",
+    Phase.PUMP: "The pump on the bench",
+    Phase.RELIEF: "Relief valve",
+    Phase.DRIVE: "Pump mounted, drive and distributor",
+    Phase.TRAY: "Windage tray and what turns",
+    Phase.SUMP: "Pickup and sump",
+    Phase.PRIMING: "Filled and primed",
+    Phase.FIRST_START: "First start",
+    Phase.RUN_IN: "Run-in and sign-off",
+}
+BEFORE_START = tuple(p for p in Phase if p not in (Phase.FIRST_START, Phase.RUN_IN))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HeldFigure:
+    """A value held against what one source accepts; SI units."""
+
+    low: float | None
+    high: float | None
+    fits: bool
+    near: bool  #: within the measuring error of an end
+    source: str  #: its key
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Accepted:
+    """What one source accepts, and whether the value fits it, in words."""
+
+    accepts: str
+    says: str  #: for which engine or practice it holds; may be empty
+    source: str
+    held: str  #: empty where no value is recorded
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SignoffItem:
+    """A task, how it stands, and its limits; texts may be empty."""
+
+    task: str
+    says: str
+    phase: Phase
+    hold: Hold
+    why: str  #: why this repair calls for it
+    verdict: Verdict
+    because: str
+    limits: tuple[str, ...]  #: of each source, the one used first
+    held: tuple[HeldFigure, ...]
+    values: tuple[str | None, ...]  #: as recorded, one for each place on the engine
+    remedy: str
+    cautions: tuple[str, ...]
+    how: tuple[str, ...] = field(metadata=NOT_IN_JSON)
+    accepted: tuple[Accepted, ...] = field(metadata=NOT_IN_JSON)
+    measured: bool = field(metadata=NOT_IN_JSON)  #: a value with a unit is wanted
+    unit: str = field(metadata=NOT_IN_JSON)  #: the usual units
+    blank: str = field(metadata=NOT_IN_JSON)  #: what belongs into the blank
+    source: str = field(metadata=NOT_IN_JSON)
+    mark: str = field(metadata=NOT_IN_JSON)  #: one character
+    stands: str = field(metadata=NOT_IN_JSON)  #: values and verdict in words
+    blocks: bool = field(metadata=NOT_IN_JSON)  #: nothing further may be done before it
+
+    @property
+    def open(self) -> bool:
+        """Whether nothing is recorded yet."""
+        return self.verdict is Verdict.OPEN
+
+    @property
+    def sound(self) -> bool:
+        """Whether it passed, or was left out with a reason."""
+        return self.verdict in (Verdict.PASSED, Verdict.LEFT_OUT)
+
+    @property
+    def failed(self) -> bool:
+        """Whether it failed."""
+        return self.verdict is Verdict.FAILED
+
+    @property
+    def left_out(self) -> bool:
+        """Whether it was left out with a reason."""
+        return self.verdict is Verdict.LEFT_OUT
+
+    @property
+    def unsettled(self) -> bool:
+        """Whether it is open, failed or borderline."""
+        return self.verdict in UNSETTLED
+
+    @property
+    def stops(self) -> bool:
+        """Whether nothing further may be done until it is done."""
+        return self.hold is Hold.STOP
+
+
+def signoff_item(item: Item, sheet: Signoff) -> SignoffItem:
+    """Build the item of one task."""
+    task, case = item.task, sheet.answer.case
+    return SignoffItem(
+        task=task.id,
+        says=task.says,
+        phase=task.phase,
+        hold=task.hold,
+        why=item.why,
+        verdict=item.judged.verdict,
+        because=item.judged.because,
+        limits=tuple(limits_in_words(item, case)),
+        held=tuple(
+            HeldFigure(
+                low=h.band.low,
+                high=h.band.high,
+                fits=h.fits,
+                near=h.near,
+                source=h.band.source.key,
+            )
+            for h in item.judged.held
+        ),
+        values=tuple(w.entry.value or w.entry.state for w in item.worked),
+        remedy=task.remedy,
+        cautions=tuple(cautions(task.cautions, sheet.answer)),
+        how=task.how,
+        accepted=tuple(_accepted(item, case)),
+        measured=bool(task.dimension),
+        unit=usual_units(task.dimension) if task.dimension else "",
+        blank=_blank(task.dimension),
+        source=source_title(task.source),
+        mark=MARKS[item.judged.verdict],
+        stands=verdict_in_words(item),
+        blocks=item.blocks,
+    )
+
+
+def _unit_used(item: Item, case: Case) -> str | None:
+    """The unit the person wrote, if any; a pressure goes by the case's readings."""
+    texts = [w.entry.value for w in item.worked if w.entry.value]
+    if texts:
+        return unit_in(texts[-1], DIMENSIONS[item.task.dimension])
+    return scale_of(case).unit if item.task.dimension == "pressure" else None
+
+
+def limits_in_words(item: Item, case: Case) -> Iterator[str]:
+    """Yield what each source accepts; the engine's own figure first, then the one used."""
+    task = item.task
+    if not task.dimension:
+        return
+    unit = _unit_used(item, case)
+    for i, band in enumerate(bands_of(task, dict(case.limits))):
+        says = f" ({band.says})" if band.says and band.source is not OWN else ""
+        word = "limit" if i == 0 else "another source"
+        yield f"{word}: {figures(band, task, unit)}{says}; {source_title(band.source)}"
+
+
+def _accepted(item: Item, case: Case) -> Iterator[Accepted]:
+    task = item.task
+    if not task.dimension:
+        return
+    unit = _unit_used(item, case)
+    for band, found in zip_longest(bands_of(task, dict(case.limits)), item.judged.held):
+        yield Accepted(
+            accepts=figures(band, task, unit),
+            says="" if band.source is OWN else band.says,
+            source=source_title(band.source),
+            held=("fits" if found.fits else "does not fit") if found else "",
+        )
+
+
+def _blank(dimension: str) -> str:
+    if not dimension:
+        return "done, failed, or skipped with a note"
+    examples = " or ".join(f"'{s}'" for s in DIMENSIONS[dimension].spellings[:2])
+    return f"a value with its unit, like {examples}"
+
+
+def verdict_in_words(item: Item) -> str:
+    """Say how the task stands: values, verdict and why."""
+    values = ", ".join(
+        (w.entry.value or w.entry.state or "") + (f" at {w.entry.where}" if w.entry.where else "")
+        for w in item.worked
+    )
+    text = item.judged.verdict.value
+    if item.judged.verdict is Verdict.OPEN:
+        return "open" + (
+            "; nothing further until it is done" if item.task.hold is Hold.STOP else ""
+        )
+    because = f": {item.judged.because}" if item.judged.because else ""
+    return f"{values}: {text}{because}" if item.task.dimension else f"{text}{because}"
+
+
+def count_in_words(sheet: Signoff) -> str:
+    """Say how far the sheet is."""
+    items = sheet.items
+    done = sum(i.judged.verdict is not Verdict.OPEN for i in items)
+    failed = sum(i.judged.verdict is Verdict.FAILED for i in items)
+    wrong = f"; {failed} failed" if failed else ""
+    return f"{done} of {len(items)} seen to{wrong}; {len(sheet.blocking)} still stand in the way"
