@@ -112,7 +112,7 @@ RESULTS = [
     "diagnose.signoff*",
     "diagnose.history*",
 ]
-RENDERERS = ["text*", "markdown*", "html.[!s]*"]
+RENDERERS = ["text*", "markdown*", "html*"]
 NEVER += [(f"diagnose.output.{form}", result) for form in RENDERERS for result in RESULTS]
 
 

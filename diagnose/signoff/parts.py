@@ -1,4 +1,4 @@
-"""Parts and consumables that a repair calls for; imported by ``cli``, ``output`` and ``html``."""
+"""Parts and consumables that a repair calls for; imported by ``cli`` and ``output``."""
 
 from __future__ import annotations
 
