@@ -216,3 +216,21 @@ def test_without_locks_a_case_is_still_saved(case: Path, monkeypatch: pytest.Mon
 
     monkeypatch.setattr(fcntl, "flock", none_here)
     assert note(case, "x") == 1
+
+
+@pytest.mark.parametrize("locks", [True, False])
+def test_what_another_command_may_be_writing_is_left_alone(
+    case: Path, monkeypatch: pytest.MonkeyPatch, locks: bool
+) -> None:
+    """A half-written file is cleared away only by who holds the lock on the folder."""
+    import fcntl
+
+    def none_here(*_: object) -> None:
+        raise OSError(errno.ENOLCK, "No locks available")
+
+    if not locks:
+        monkeypatch.setattr(fcntl, "flock", none_here)
+    other = case.parent / ".diagnose-other.new"
+    other.write_text("half a ca", "utf-8")
+    assert note(case, "x") == 1
+    assert other.exists() is not locks
