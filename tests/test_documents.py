@@ -17,14 +17,27 @@ from diagnose.circuit.forecast import forecast
 from diagnose.circuit.settings import setting
 from diagnose.circuit.survey import survey
 from diagnose.diagnosis import Diagnosis
+from diagnose.history.learning import learned_from
+from diagnose.history.shop import read_shop
+from diagnose.lookup.finder import KINDS, words_of
 from diagnose.output.documents.budget import budget_document
 from diagnose.output.documents.cause_graph import leading_causes_graph
+from diagnose.output.documents.first_start import first_start_document
 from diagnose.output.documents.forecast import forecast_document
+from diagnose.output.documents.glance import glance_document
+from diagnose.output.documents.history import history_document
+from diagnose.output.documents.lookup import list_document, show_document
 from diagnose.output.documents.report import report_document
 from diagnose.output.documents.review import review_document
+from diagnose.output.documents.signoff import signoff_document, start_expected
 from diagnose.output.documents.survey import survey_document
+from diagnose.output.documents.teardown import teardown_document
 from diagnose.planning.choosing import SURE
+from diagnose.signoff.parts import parts_list
 from diagnose.signoff.sheet import Signoff
+from diagnose.signoff.start import first_start
+from diagnose.teardown.changes import Changes
+from diagnose.teardown.loose_ends import loose_ends
 from diagnose.teardown.plan import Plan, PlanRequest
 from knowledge.book import the_book
 from tests.support.command_line import ROOT
@@ -57,25 +70,50 @@ def strays(value: Any, where: str) -> Iterator[str]:
 @cache
 def documents(name: str) -> dict[str, object]:
     """Return the documents of a case that has readings, measured values and an end."""
-    case = load(ROOT / "cases" / f"{name}.toml", BOOK)
+    path = ROOT / "cases" / f"{name}.toml"
+    case, earlier = load(path, BOOK), load(path, BOOK, 3)
     diagnosis = Diagnosis(BOOK, case)
     plan = Plan(diagnosis, PlanRequest(until=SURE))
-    changes = [setting("main_clearance=0.0025 in"), setting("relief_setting=60 psi")]
+    changes = Changes(3, Plan(Diagnosis(BOOK, earlier), plan.request), plan)
+    sheet = Signoff(diagnosis, SURE, whole=True)
+    needed = parts_list(sheet.causes, sheet.places, case.features.get, BOOK)
+    shop = read_shop(ROOT / "cases", BOOK)
+    repairs = [setting("main_clearance=0.0025 in"), setting("relief_setting=60 psi")]
     return {
         "review": review_document(diagnosis, "case.toml", for_json=True),
         "survey": survey_document(survey(case, BOOK), case),
         "budget": budget_document(budget(case, BOOK), case),
-        "forecast": forecast_document(forecast(case, BOOK, changes)),
+        "forecast": forecast_document(forecast(case, BOOK, repairs)),
         "graph": leading_causes_graph(diagnosis),
         "report": report_document(plan, Signoff(diagnosis, SURE)),
+        "teardown": teardown_document(
+            plan, loose_ends(diagnosis, SURE), "case.toml", changes=changes
+        ),
+        "signoff": signoff_document(sheet, needed, "case.toml", start=start_expected(sheet)),
+        "first start": first_start_document(first_start(case, BOOK), sheet, "case.toml"),
+        "glance": glance_document(diagnosis, ["cause: another"]),
+        "history": history_document(shop, learned_from(shop.counted(), BOOK), BOOK),
     }
 
 
-@pytest.mark.parametrize("command", ["review", "survey", "budget", "forecast", "graph", "report"])
+COMMANDS = [
+    "review", "survey", "budget", "forecast", "graph", "report",
+    "teardown", "signoff", "first start", "glance", "history",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("command", COMMANDS)
 @pytest.mark.parametrize("name", ["gannet", "tern"])
 def test_a_document_holds_plain_values(command: str, name: str) -> None:
     """Strings, numbers, tuples, mappings and nested documents; neither arrays nor results."""
     assert not list(strays(documents(name)[command], command))
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_a_document_of_words_holds_plain_values(kind: str) -> None:
+    words = words_of(BOOK, kind)
+    assert not list(strays(list_document(kind, words), kind))
+    assert not list(strays(show_document(words[:3], BOOK), kind))
 
 
 def test_a_result_in_a_document_is_found() -> None:
