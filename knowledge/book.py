@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
 from types import ModuleType
@@ -41,6 +41,9 @@ Word = TypeVar(
     Task,
 )
 
+#: what lazily loaded entries hold
+Entry = TypeVar("Entry", Task, Part)
+
 
 @dataclass(frozen=True)
 class Book:
@@ -58,8 +61,8 @@ class Book:
     rules: dict[str, Rule]
     profiles: dict[str, Profile]
     dimensions: dict[str, Quantity]  #: those of an oil circuit
-    tasks: dict[str, Task]
-    parts: dict[str, Part]
+    tasks: Mapping[str, Task]
+    parts: Mapping[str, Part]
 
     @property
     def statements(self) -> tuple[Statement, ...]:
@@ -76,6 +79,22 @@ class Book:
         return next((p for p in self.profiles.values() if layout in p.layouts), None)
 
 
+class LazyEntries(Mapping[str, Entry]):
+    """Entries by id that are loaded when first used."""
+
+    def __init__(self, load: Callable[[], dict[str, Entry]]) -> None:
+        self._load: Callable[[], dict[str, Entry]] = cache(load)
+
+    def __getitem__(self, id_: str) -> Entry:
+        return self._load()[id_]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._load())
+
+    def __len__(self) -> int:
+        return len(self._load())
+
+
 class DoubledIdError(Exception):
     """Two words of one kind have the same id."""
 
@@ -87,6 +106,18 @@ def _by_id(kind: type[Word], modules: Iterable[ModuleType] = contents.MODULES) -
             if found.setdefault(word.id, word) is not word:
                 raise DoubledIdError(f"{module.__name__}: {word.id}")
     return found
+
+
+def _tasks() -> dict[str, Task]:
+    from knowledge import contents_work
+
+    return _by_id(Task, contents_work.WORK)
+
+
+def _parts() -> dict[str, Part]:
+    from knowledge import contents_work
+
+    return _by_id(Part, contents_work.PARTS)
 
 
 @cache
@@ -105,6 +136,6 @@ def the_book() -> Book:
         rules=_by_id(Rule),
         profiles=_by_id(Profile),
         dimensions=dimensions.CIRCUIT,
-        tasks=_by_id(Task, contents.WORK),
-        parts=_by_id(Part, contents.PARTS),
+        tasks=LazyEntries(_tasks),
+        parts=LazyEntries(_parts),
     )

@@ -1,6 +1,6 @@
-"""The list of every file of knowledge; a new file is added here.
+"""The list of every file of knowledge but tasks and parts; a new file is added here.
 
-Imported by ``book``. Parts and tasks keep the order in which they are read and done.
+Imported by ``book``; ``contents_work`` lists files of tasks and parts, which load when needed.
 """
 
 from knowledge import unlisted
@@ -29,20 +29,9 @@ from knowledge.pressure import quantities as pressure_quantities
 from knowledge.pressure import rules_contradictions as pressure_rules_contradictions
 from knowledge.pressure import rules_patterns as pressure_rules_patterns
 from knowledge.pressure import rules_readings as pressure_rules_readings
-from knowledge.reassembly import after_damage as reassembly_after_damage
-from knowledge.reassembly import block as reassembly_block
-from knowledge.reassembly import cleaning as reassembly_cleaning
-from knowledge.reassembly import cleaning_block as reassembly_cleaning_block
-from knowledge.reassembly import cleaning_oil as reassembly_cleaning_oil
-from knowledge.reassembly import consumables as reassembly_consumables
-from knowledge.reassembly import first_start as reassembly_first_start
-from knowledge.reassembly import parts_closing as reassembly_parts_closing
-from knowledge.reassembly import priming as reassembly_priming
-from knowledge.reassembly import run_in as reassembly_run_in
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.assembly import links as assembly_links
-from knowledge.stations.assembly import parts as assembly_parts
 from knowledge.stations.assembly import rules as assembly_rules
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
@@ -51,18 +40,15 @@ from knowledge.stations.bearings import findings_measured as bearings_findings_m
 from knowledge.stations.bearings import findings_shell_map as bearings_findings_shell_map
 from knowledge.stations.bearings import findings_shells as bearings_findings_shells
 from knowledge.stations.bearings import links as bearings_links
-from knowledge.stations.bearings import parts as bearings_parts
 from knowledge.stations.bearings import quantities as bearings_quantities
 from knowledge.stations.bearings import rules as bearings_rules
 from knowledge.stations.bearings import rules_measured as bearings_rules_measured
-from knowledge.stations.bearings import tasks as bearings_tasks
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.delivery import findings_filter as delivery_findings_filter
 from knowledge.stations.delivery import findings_filter_cut as delivery_findings_filter_cut
 from knowledge.stations.delivery import findings_galleries as delivery_findings_galleries
 from knowledge.stations.delivery import links as delivery_links
-from knowledge.stations.delivery import parts as delivery_parts
 from knowledge.stations.delivery import quantities as delivery_quantities
 from knowledge.stations.delivery import rules as delivery_rules
 from knowledge.stations.delivery import rules_galleries as delivery_rules_galleries
@@ -75,7 +61,6 @@ from knowledge.stations.instrument import findings_panel as instrument_findings_
 from knowledge.stations.instrument import findings_port as instrument_findings_port
 from knowledge.stations.instrument import findings_sender as instrument_findings_sender
 from knowledge.stations.instrument import links as instrument_links
-from knowledge.stations.instrument import parts as instrument_parts
 from knowledge.stations.instrument import quantities as instrument_quantities
 from knowledge.stations.instrument import rules_layout as instrument_rules_layout
 from knowledge.stations.instrument import rules_measured as instrument_rules_measured
@@ -85,7 +70,6 @@ from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.leaks import findings as leaks_findings
 from knowledge.stations.leaks import findings_places as leaks_findings_places
 from knowledge.stations.leaks import links as leaks_links
-from knowledge.stations.leaks import parts as leaks_parts
 from knowledge.stations.leaks import rules as leaks_rules
 from knowledge.stations.leaks import rules_alarms as leaks_rules_alarms
 from knowledge.stations.oil import causes as oil_causes
@@ -98,7 +82,6 @@ from knowledge.stations.oil import findings_drained as oil_findings_drained
 from knowledge.stations.oil import findings_heat as oil_findings_heat
 from knowledge.stations.oil import findings_record as oil_findings_record
 from knowledge.stations.oil import links as oil_links
-from knowledge.stations.oil import parts as oil_parts
 from knowledge.stations.oil import quantities as oil_quantities
 from knowledge.stations.oil import rules_alarms as oil_rules_alarms
 from knowledge.stations.oil import rules_facts as oil_rules_facts
@@ -115,42 +98,30 @@ from knowledge.stations.pump import findings_priming as pump_findings_priming
 from knowledge.stations.pump import findings_wear as pump_findings_wear
 from knowledge.stations.pump import links as pump_links
 from knowledge.stations.pump import links_follow as pump_links_follow
-from knowledge.stations.pump import parts as pump_parts
 from knowledge.stations.pump import quantities as pump_quantities
 from knowledge.stations.pump import rules_alarms as pump_rules_alarms
 from knowledge.stations.pump import rules_engine as pump_rules_engine
 from knowledge.stations.pump import rules_measured as pump_rules_measured
-from knowledge.stations.pump import tasks as pump_tasks
-from knowledge.stations.pump import tasks_cover as pump_tasks_cover
-from knowledge.stations.pump import tasks_distributor as pump_tasks_distributor
-from knowledge.stations.pump import tasks_drive as pump_tasks_drive
 from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.relief import findings as relief_findings
 from knowledge.stations.relief import links as relief_links
-from knowledge.stations.relief import parts as relief_parts
 from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.stations.relief import rules as relief_rules
-from knowledge.stations.relief import tasks as relief_tasks
 from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
 from knowledge.stations.suction import findings as suction_findings
 from knowledge.stations.suction import findings_pickup as suction_findings_pickup
 from knowledge.stations.suction import findings_sump as suction_findings_sump
 from knowledge.stations.suction import links as suction_links
-from knowledge.stations.suction import parts as suction_parts
 from knowledge.stations.suction import quantities as suction_quantities
 from knowledge.stations.suction import rules as suction_rules
 from knowledge.stations.suction import rules_alarms as suction_rules_alarms
-from knowledge.stations.suction import tasks_pickup as suction_tasks_pickup
-from knowledge.stations.suction import tasks_sump as suction_tasks_sump
-from knowledge.stations.suction import tasks_tray as suction_tasks_tray
 from knowledge.stations.topend import causes as topend_causes
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
 from knowledge.stations.topend import findings as topend_findings
 from knowledge.stations.topend import findings_cam as topend_findings_cam
 from knowledge.stations.topend import findings_feeds as topend_findings_feeds
 from knowledge.stations.topend import links as topend_links
-from knowledge.stations.topend import parts as topend_parts
 from knowledge.stations.topend import quantities as topend_quantities
 from knowledge.stations.topend import rules as topend_rules
 from knowledge.stations.topend import rules_feeds as topend_rules_feeds
@@ -281,41 +252,4 @@ MODULES = (
     engines_profiles,
     engines_layouts_special,
     unlisted,
-)
-
-#: tasks, in the order of the work
-WORK = (
-    reassembly_cleaning,
-    reassembly_cleaning_block,
-    reassembly_cleaning_oil,
-    reassembly_after_damage,
-    reassembly_block,
-    bearings_tasks,
-    pump_tasks,
-    pump_tasks_cover,
-    relief_tasks,
-    pump_tasks_drive,
-    pump_tasks_distributor,
-    suction_tasks_tray,
-    suction_tasks_pickup,
-    suction_tasks_sump,
-    reassembly_priming,
-    reassembly_first_start,
-    reassembly_run_in,
-)
-
-#: parts, in the order a parts list is read: by station, then what closes and is used up
-PARTS = (
-    instrument_parts,
-    oil_parts,
-    suction_parts,
-    pump_parts,
-    relief_parts,
-    delivery_parts,
-    bearings_parts,
-    topend_parts,
-    assembly_parts,
-    leaks_parts,
-    reassembly_parts_closing,
-    reassembly_consumables,
 )

@@ -6,7 +6,7 @@ import re
 
 import pytest
 
-from knowledge import contents
+from knowledge import contents_work
 from knowledge.book import the_book
 from knowledge.debris import findings as debris_findings
 from knowledge.engines import features as engine_features
@@ -170,7 +170,7 @@ def test_task_is_complete(task: Task) -> None:
 def test_every_id_is_used_once() -> None:
     ids = [t.id for t in TASKS]
     assert len(set(ids)) == len(ids)
-    others = {t.id for m in contents.WORK if m not in FILES for t in all_in(m.__name__, Task)}
+    others = {t.id for m in contents_work.WORK if m not in FILES for t in all_in(m.__name__, Task)}
     assert not set(ids) & others
 
 

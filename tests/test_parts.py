@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 
 from diagnose.inference.chaining import Facts, Observation, infer
 from diagnose.signoff.parts import OUTSIDE_IN, Needed, parts_list
-from knowledge import contents
+from knowledge import contents_work
 from knowledge.access import OPENINGS, openings_for
 from knowledge.book import the_book
 from knowledge.engines.features import (
@@ -162,7 +162,7 @@ def test_no_two_parts_read_alike() -> None:
 def test_every_file_of_parts_is_listed() -> None:
     """No file of parts is missing from the list of contents."""
     files = {p for p in (ROOT / "knowledge").rglob("*.py") if "= Part(" in p.read_text("utf-8")}
-    assert files == {Path(str(m.__file__)) for m in contents.PARTS}
+    assert files == {Path(str(m.__file__)) for m in contents_work.PARTS}
 
 
 # what the openings say must be ready is on the list that closes them

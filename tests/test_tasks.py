@@ -7,7 +7,7 @@ from collections import Counter
 
 import pytest
 
-from knowledge import contents
+from knowledge import contents_work
 from knowledge.applying import applies
 from knowledge.book import the_book
 from knowledge.engines import features
@@ -29,7 +29,7 @@ from knowledge.work import Caution, Hold, Layout, Phase, Task
 BOOK = the_book()
 TASKS = list(BOOK.tasks.values())
 MEASURED = [t for t in TASKS if t.dimension]
-NAMED = {v: k for m in contents.WORK for k, v in vars(m).items() if isinstance(v, Task)}
+NAMED = {v: k for m in contents_work.WORK for k, v in vars(m).items() if isinstance(v, Task)}
 #: the phases every build goes through; cleaning is called for by what was found
 FITTING = [p for p in Phase if p is not Phase.CLEANING]
 
@@ -124,7 +124,7 @@ def test_differing_sources_say_what_they_hold_for(task: Task) -> None:
 def test_every_phase_has_its_tasks() -> None:
     count = Counter(t.phase for t in TASKS)
     assert all(count[p] for p in Phase)
-    assert {t.phase for m in contents.WORK for t in all_in(m.__name__, Task)} == set(count)
+    assert {t.phase for m in contents_work.WORK for t in all_in(m.__name__, Task)} == set(count)
 
 
 def test_steps_that_can_hurt_carry_their_caution() -> None:
