@@ -33,6 +33,9 @@ from knowledge.stations.oil.findings_record import (
     OIL_GRADE_TOO_THIN,
 )
 from knowledge.stations.oil.grades import grade_named
+from knowledge.stations.oil.quantities import FUEL_SHARE, VISCOSITY_AT_100C
+from knowledge.stations.pump.quantities import PUMP_COVER_HOLLOW as HOLLOW
+from knowledge.stations.pump.quantities import PUMP_END_CLEARANCE
 from knowledge.stations.relief.findings import (
     DEBRIS_ON_RELIEF_SEAT,
     RELIEF_BENCH_OPENS_LOW,
@@ -41,6 +44,8 @@ from knowledge.stations.relief.findings import (
 from knowledge.stations.suction.findings_sump import SCREEN_BLOCKED
 from knowledge.units import FRACTION, PSI, VISCOSITY, show, unit_in
 
+#: measured values of the oil are applied after all others
+OF_THE_OIL = (FUEL_SHARE, VISCOSITY_AT_100C)
 WRONG_OIL = {OIL_GRADE_TOO_HEAVY, OIL_GRADE_TOO_THIN}
 
 #: seen, not measured: (finding, parameter, lowest, highest, whether added to what is there)
@@ -115,31 +120,29 @@ def unused(case: Case) -> list[str]:
 
 def _parameter_id(m: Measurement) -> str:
     parameter = NAMES.get(m.measure.id)
-    return (
-        parameter.id if parameter else m.measure.id if m.measure.id == "pump_cover_hollow" else ""
-    )
+    return parameter.id if parameter else HOLLOW.id if m.measure.quantity is HOLLOW else ""
 
 
 def _measured(
     by_parameter: dict[str, list[Measurement]], n: int, rng: np.random.Generator
 ) -> Iterator[Deviation]:
     for parameter in CIRCUIT_PARAMETERS.values():
-        if parameter.id in by_parameter and parameter.id not in ("fuel_share", "viscosity_at_100c"):
-            value = together(by_parameter[parameter.id], "clearance" in parameter.id)
+        if parameter.id in by_parameter and parameter.quantity not in OF_THE_OIL:
+            value = together(by_parameter[parameter.id], parameter.gap)
             drawn = np.clip(value + parameter.spread * evenly_drawn(n, rng), *parameter.plausible)
             found = by_parameter[parameter.id]
             typed = [unit_in(m.entry.value or "", parameter.dimension) for m in found]
             unit = Counter(typed).most_common(1)[0][0]
             yield _deviation(parameter, drawn, parameter.shown(value, unit) + _of(found))
-    if "pump_cover_hollow" in by_parameter:
-        deep = together(by_parameter["pump_cover_hollow"], True)
+    if HOLLOW.id in by_parameter:
+        deep = together(by_parameter[HOLLOW.id], True)
 
         def hollowed(engine: Engine) -> Engine:
             return replace(engine, pump_end_clearance=engine.pump_end_clearance + deep)
 
-        end = CIRCUIT_PARAMETERS["pump_end_clearance"]
+        end = CIRCUIT_PARAMETERS[PUMP_END_CLEARANCE.id]
         yield Deviation(
-            id="pump_cover_hollow",
+            id=HOLLOW.id,
             says="hollow in the pump cover",
             found=end.shown(deep),
             apply=hollowed,

@@ -52,6 +52,7 @@ class CircuitParameter:
     read: Callable[[Engine], Floats]
     apply: Callable[[Engine, Floats], Engine]
     also: tuple[str, ...] = ()  #: other names for ``--set``
+    gap: bool = False  #: a clearance oil leaks through: several combine by their mean flow
 
     @property
     def id(self) -> str:
@@ -126,11 +127,15 @@ def _clearance(quantity: Quantity, group: str, *also: str) -> CircuitParameter:
         groups: dict[str, Any] = {group: np.maximum(value, LEAST_FILM)}
         return reclearanced(engine, **groups)
 
-    return CircuitParameter(quantity=quantity, read=read, apply=apply, also=also)
+    return CircuitParameter(quantity=quantity, read=read, apply=apply, also=also, gap=True)
 
 
 def _field(
-    quantity: Quantity, *also: str, field: str = "", least: float | None = None
+    quantity: Quantity,
+    *also: str,
+    field: str = "",
+    least: float | None = None,
+    gap: bool = False,
 ) -> CircuitParameter:
     """A quantity that is one field of the engine, computed with no less than ``least``."""
     name = field or quantity.id
@@ -143,7 +148,7 @@ def _field(
         fields: dict[str, Any] = {name: value if least is None else np.maximum(value, least)}
         return replace(engine, **fields)
 
-    return CircuitParameter(quantity=quantity, read=read, apply=apply, also=also)
+    return CircuitParameter(quantity=quantity, read=read, apply=apply, also=also, gap=gap)
 
 
 _ALL = (
@@ -157,13 +162,14 @@ _ALL = (
         apply=_with_displacement,
         also=("pump_size",),
     ),
-    _field(pump.PUMP_END_CLEARANCE, least=LEAST_PUMP_GAP),
+    _field(pump.PUMP_END_CLEARANCE, least=LEAST_PUMP_GAP, gap=True),
     _field(
         pump.PUMP_SIDE_CLEARANCE,
         "pump_tip_clearance",
         "rotor_tip_clearance",
         field="pump_tip_clearance",
         least=LEAST_PUMP_GAP,
+        gap=True,
     ),
     _field(relief.RELIEF_SETTING, "relief_pressure"),
     CircuitParameter(

@@ -1,6 +1,6 @@
 """Warnings about a planned repair: symptoms treated, suction, filter or drive overloaded.
 
-Imported by ``output``. Each misgiving is one sentence with its figures.
+Imported by ``output``. Each warning is one sentence with its figures.
 """
 
 from __future__ import annotations
@@ -12,11 +12,18 @@ import numpy as np
 
 from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.forecast import HORSEPOWER, Forecast, predict
-from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
+from diagnose.circuit.parameters import CircuitParameter
 from knowledge.engines.features import PUMP_ON_DISTRIBUTOR_SHAFT
 from knowledge.model import Limit, State
+from knowledge.stations.bearings import quantities as bearings
 from knowledge.stations.bearings.quantities import LEAST_BEARING_CLEARANCE
+from knowledge.stations.delivery import quantities as delivery
+from knowledge.stations.oil import quantities as oil
+from knowledge.stations.pump import quantities as pump
+from knowledge.stations.relief import quantities as relief
+from knowledge.stations.suction import quantities as suction
 from knowledge.stations.suction.quantities import LEAST_PICKUP_GAP, MOST_PICKUP_GAP
+from knowledge.stations.topend import quantities as topend
 from knowledge.units import INCH, PSI
 
 WIDE = 1.25  #: times the usual clearance from which it is wide (judgement)
@@ -24,6 +31,17 @@ FEW = 0.1  #: share of plausible engines from which to warn
 COLD_REVS = 2500.0  #: rpm nobody should pass with cold oil
 MOST_COLD = 90 * PSI  #: at the filter; beyond it seals and cans give way (judgement)
 MORE_TORQUE = 1.25  #: times the torque before the repair
+#: what leaks from its usual width on, and what leaks whatever its width
+LEAKS_IF_WIDE = (
+    bearings.MAIN_CLEARANCE,
+    bearings.ROD_CLEARANCE,
+    topend.CAM_BEARING_CLEARANCE,
+    pump.PUMP_DISPLACEMENT,
+    pump.PUMP_END_CLEARANCE,
+    pump.PUMP_SIDE_CLEARANCE,
+)
+LEAKS = (relief.RELIEF_SEAT_GAP, delivery.OPEN_HOLE, topend.LIFTER_CLEARANCE)
+#: changes that raise the pressure, in the order they are named
 BRINGS = ("pump_displacement", "relief_setting", "relief_shim", "oil", "viscosity_at_100c")
 
 
@@ -93,18 +111,13 @@ def _leaks(forecast: Forecast, found: Deviation) -> bool:
     """Return whether what was found leaks oil and still does after the repair."""
     if found.parameter is None:
         return False
-    if found.id in ("main_clearance", "rod_clearance", "cam_bearing_clearance"):
-        return _width(forecast, found.id) > WIDE
-    return found.id in ("relief_seat_gap", "open_hole", "lifter_clearance") or (
-        found.id.startswith("pump_") and _width(forecast, found.id) > WIDE
-    )
+    if found.parameter.quantity in LEAKS_IF_WIDE:
+        return found.parameter.id != found.id or _width(forecast, found.parameter) > WIDE
+    return found.parameter.quantity in LEAKS
 
 
-def _width(forecast: Forecast, name: str) -> float:
+def _width(forecast: Forecast, parameter: CircuitParameter) -> float:
     """Return the clearance after the repair over the usual one."""
-    parameter = CIRCUIT_PARAMETERS.get(name)
-    if parameter is None:
-        return WIDE + 1
     usual = float(np.median(np.asarray(parameter.read(forecast.sound))))
     return float(np.median(np.asarray(parameter.read(forecast.after.engine)))) / usual
 
@@ -171,12 +184,11 @@ def _fits(forecast: Forecast) -> Iterator[RepairWarning]:
         if s.parameter is None:
             continue
         value = float(np.median(np.asarray(s.parameter.read(forecast.after.engine))))
-        if s.id in ("main_clearance", "rod_clearance") and value < _limit(
-            forecast, LEAST_BEARING_CLEARANCE
-        ):
-            least = f"{_limit(forecast, LEAST_BEARING_CLEARANCE) / INCH:.4f} in"
+        least_clearance = _limit(forecast, LEAST_BEARING_CLEARANCE)
+        if s.parameter.quantity in LEAST_BEARING_CLEARANCE.quantities and value < least_clearance:
+            least = f"{least_clearance / INCH:.4f} in"
             yield RepairWarning("tight", f"{s.parameter.says} below {least} runs dry and hot.")
-        if s.id == "pickup_gap":
+        if s.parameter.quantity is suction.PICKUP_GAP:
             low, high = _limit(forecast, LEAST_PICKUP_GAP), _limit(forecast, MOST_PICKUP_GAP)
             if value < low:
                 yield RepairWarning("pickup", f"Less than {low * 1e3:.1f} mm throttles the pickup.")
@@ -191,8 +203,11 @@ def _limit(forecast: Forecast, limit: Limit) -> float:
 
 
 def _fuel(forecast: Forecast) -> Iterator[RepairWarning]:
-    fresh = any(s.id in ("oil", "viscosity_at_100c") for s in forecast.settings)
-    if fresh and any(d.id == "fuel_share" for d in forecast.found):
+    fresh = any(
+        s.parameter is None or s.parameter.quantity is oil.VISCOSITY_AT_100C
+        for s in forecast.settings
+    )
+    if fresh and any(d.id == oil.FUEL_SHARE.id for d in forecast.found):
         yield RepairWarning(
             "symptom", "Fresh oil is thinned again until the fuel's way in is closed."
         )

@@ -23,6 +23,7 @@ from diagnose.circuit.settings import Setting
 from diagnose.output.as_json import NOT_IN_JSON, key
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
+from knowledge.stations.relief.quantities import RELIEF_SHIM
 from knowledge.units import TEMPERATURE, show
 
 
@@ -152,7 +153,7 @@ def _change(forecast: Forecast, each: Setting) -> str:
     if each.parameter is None:
         assumed = "" if forecast.case.engine.oil else " (assumed)"
         return f"oil {grade_name(forecast.case)}{assumed} -> {each.text}"
-    if each.id == "relief_shim":
+    if each.parameter.quantity is RELIEF_SHIM:
         return f"{each.parameter.says} {each.text}"
     before, after = (
         each.parameter.shown(np.asarray(each.parameter.read(s.engine)), _unit(forecast, each))
