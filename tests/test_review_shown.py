@@ -15,7 +15,7 @@ from diagnose.inference.explain import Weight
 from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import as_json
 from diagnose.output.documents.contradictions import contradiction_notices
-from diagnose.output.documents.next_checks import CheckOption
+from diagnose.output.documents.next_checks import CheckOption, next_checks
 from diagnose.output.documents.ranking import others
 from diagnose.output.documents.reasons import (
     chain_in_words,
@@ -356,3 +356,12 @@ def test_later_lines_hang_under_the_first() -> None:
     assert indents("missing", still_missing=f"missing {LONG}") == (0, 2)
     harm = Damage(id="x", says=f"scored {LONG}", probability=0.6)
     assert indents("scored", damage=(harm,)) == (2, 10)
+
+
+def test_outcomes_are_worked_out_until_it_is_settled(monkeypatch: pytest.MonkeyPatch) -> None:
+    """They cost a sum each; the data for programs hold them all the same."""
+    answer = diagnosis_of("plover")
+    assert next_checks(answer)[0].outcomes
+    monkeypatch.setattr("diagnose.output.documents.next_checks.is_settled", lambda _: True)
+    assert next_checks(answer)[0].outcomes == ()
+    assert next_checks(answer, all_outcomes=True)[0].outcomes
