@@ -6,6 +6,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Protocol
 
+UNTITLED = "case without a title"
+
 
 class HasName(Protocol):
     """Anything of the book with an id and a sentence."""

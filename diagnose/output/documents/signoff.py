@@ -11,7 +11,7 @@ from diagnose.errors import UsageError
 from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.cautions import deferrals
-from diagnose.output.documents.named import Named, named
+from diagnose.output.documents.named import UNTITLED, Named, named
 from diagnose.output.documents.signoff_items import (
     BEFORE_START,
     PHASES,
@@ -77,7 +77,7 @@ class SignoffDocument:
     @property
     def name(self) -> str:
         """The title, or that there is none."""
-        return self.title or "case without a title"
+        return self.title or UNTITLED
 
     @property
     def causes_say(self) -> str:

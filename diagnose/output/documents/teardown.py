@@ -8,6 +8,7 @@ from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, key
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.cautions import deferrals
 from diagnose.output.documents.loose_ends import LooseEndsNotice, loose_ends_notice
+from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.plan_changes import PlanChanges, plan_changes
 from diagnose.output.documents.shop_note import ShopNote
 from diagnose.output.documents.stages import (
@@ -79,7 +80,7 @@ class TeardownDocument:
     @property
     def name(self) -> str:
         """The title, or that there is none."""
-        return self.title or "case without a title"
+        return self.title or UNTITLED
 
 
 def teardown_document(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.signoff import SignoffDocument
 from diagnose.output.html.page import rendered
 from diagnose.output.lines import as_typed, clean
@@ -13,7 +14,7 @@ def signoff_html(document: SignoffDocument, *, open_only: bool = False) -> str:
     return rendered(
         "signoff.html",
         sheet=document,
-        name=clean(document.title).strip() or document.name,
+        name=clean(document.title).strip() or UNTITLED,
         path=as_typed(document.path),
         phases=phases,
         shown=[i for p in phases for i in p.items],

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.teardown import TeardownDocument
 from diagnose.output.html import oil_path
 from diagnose.output.html.page import rendered
@@ -15,7 +16,7 @@ def teardown_html(document: TeardownDocument) -> str:
     return rendered(
         "teardown.html",
         plan=document,
-        name=clean(document.title).strip() or document.name,
+        name=clean(document.title).strip() or UNTITLED,
         path=as_typed(document.path),
         marks=MARKS,
         drawing=oil_path,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.signoff import SignoffDocument
 from diagnose.output.documents.signoff_items import SignoffItem
 from diagnose.output.lines import as_typed
@@ -12,7 +13,7 @@ from diagnose.output.markdown.blanks import BLANK, one_line
 
 def signoff_markdown(document: SignoffDocument) -> str:
     """Render the sheet: every blank is a line that begins with its id in backquotes and a colon."""
-    title = one_line(document.title) or document.name
+    title = one_line(document.title) or UNTITLED
     lines = [f"# Sign-off sheet: {title}", "", f"{document.count}.", ""]
     lines += [
         "Write done, failed or a measured value with its unit after the colon. What is left out "

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.plan_changes import PlanChanges
 from diagnose.output.documents.stages import READING_EXAMPLE, PlannedCheck, PlannedStage
 from diagnose.output.documents.teardown import TeardownDocument
@@ -13,7 +14,7 @@ from diagnose.output.markdown.blanks import BLANK, one_line
 
 def teardown_markdown(document: TeardownDocument) -> str:
     """Render the sheet: every blank is a line that begins with its id in backquotes and a colon."""
-    lines = [f"# Teardown sheet: {one_line(document.title) or document.name}", ""]
+    lines = [f"# Teardown sheet: {one_line(document.title) or UNTITLED}", ""]
     lines += [f"Engine: {document.engine}.", ""]
     for alarm in document.alarms:
         lines += [f"**{alarm.severity.value.upper()}**: {alarm.says}", ""]

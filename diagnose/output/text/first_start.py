@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from diagnose.output.documents.first_start import FirstStartDocument
+from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.signoff_items import SignoffItem
 from diagnose.output.lines import as_typed, labelled, percent, together, wrapped
 
@@ -13,7 +14,7 @@ def first_start_text(document: FirstStartDocument) -> str:
     """Render the whole watch as text."""
     return together(
         [
-            wrapped(f"First start: {document.title or 'case without a title'}"),
+            wrapped(f"First start: {document.title or UNTITLED}"),
             _held_up(document),
             _predicted(document),
             *_watch(document),
