@@ -91,3 +91,15 @@ def test_an_entry_begins_on_a_line_of_its_own(ending: str, tmp_path: Path) -> No
     text = case.read_text("utf-8")
     assert text.startswith(f"schema = 1{ending}")
     assert "\n[[finding]]\n" in text
+
+
+def test_a_case_up_to_an_entry_holds_those_before_it_in_any_order() -> None:
+    """Entries go by their numbers, not by their place in the file."""
+    entry = '[[finding]]\nno = {}\nwhat = "{}"\nstate = "present"\n'
+    text = "schema = 1\n" + "".join(
+        entry.format(no, what)
+        for no, what in ((3, "bearing_knock"), (1, "oil_milky"), (2, "needle_flickers"))
+    )
+    cut = from_text(text, None, BOOK, 2)
+    assert {f.id for f in cut.facts().observations} == {"oil_milky", "needle_flickers"}
+    assert cut.last_number == 2
