@@ -103,3 +103,14 @@ def test_a_case_up_to_an_entry_holds_those_before_it_in_any_order() -> None:
     cut = from_text(text, None, BOOK, 2)
     assert {f.id for f in cut.facts().observations} == {"oil_milky", "needle_flickers"}
     assert cut.last_number == 2
+
+
+def test_an_answer_not_known_hides_no_clash_after_it() -> None:
+    entry = '[[finding]]\nno = {}\nwhat = "{}"\nstate = "{}"\n'
+    rows = (
+        (1, "oil_milky", "unknown"),
+        (2, "bearing_knock", "present"),
+        (3, "bearing_knock", "absent"),
+    )
+    (found,) = faults("".join(entry.format(*row) for row in rows))
+    assert "no = 3: says absent where no = 2 says present" in found

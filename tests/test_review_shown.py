@@ -365,3 +365,9 @@ def test_outcomes_are_worked_out_until_it_is_settled(monkeypatch: pytest.MonkeyP
     monkeypatch.setattr("diagnose.output.documents.next_checks.is_settled", lambda _: True)
     assert next_checks(answer)[0].outcomes == ()
     assert next_checks(answer, all_outcomes=True)[0].outcomes
+
+
+def test_the_chain_of_damage_stands_in_its_column() -> None:
+    harm = Damage(id="x", says="scored", probability=0.6)
+    lines = review_text(replace(document(), damage=(harm,), damage_path="a -> b")).splitlines()
+    assert "  chain   a -> b" in lines
