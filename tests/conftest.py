@@ -15,6 +15,7 @@ settings.load_profile("untimed")
 
 #: files that take longest, most first; each file runs in one worker, so they start first
 LONGEST = (
+    "test_in_a_browser.py",
     "test_pages.py",
     "test_commands_teardown.py",
     "test_teardown_plan.py",

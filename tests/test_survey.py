@@ -187,9 +187,8 @@ def test_gauges_of_one_kind_share_their_error() -> None:
 # ------------------------------------------------------------------------- the study, reduced
 
 
-@pytest.mark.parametrize(
-    "trials", [13, pytest.param(130, marks=pytest.mark.long)], ids="{} engines".format
-)
+@pytest.mark.long
+@pytest.mark.parametrize("trials", [13, 130], ids="{} engines".format)
 def test_study_reduced(trials: int) -> None:
     """The identification study, each condition once: floors well below what the full run prints."""
     tallies = study(trials)
