@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 import os
+import sys
 from pathlib import Path
 
 import pytest
 from hypothesis import settings
 
 from tests.support.fuzzing import COUNT
+
+# Commands that tests start share compiled modules, even where the machine keeps none by default.
+os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
+sys.dont_write_bytecode = False
 
 settings.register_profile("untimed", deadline=None)  # a busy machine is no fault of the code
 settings.load_profile("untimed")
