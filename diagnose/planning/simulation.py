@@ -38,6 +38,12 @@ class PlanEstimate:
     right: float  #: share of those jobs in which it is the true cause
 
 
+#: a plan without checks takes no time and confirms nothing
+NOTHING_PLANNED = PlanEstimate(
+    until_confirmed=0.0, expected=0.0, worst=0.0, found=0.0, found_by=(), right=0.0
+)
+
+
 def simulate(
     planned: Sequence[PlannedCheck],
     table: SingleCauseModel,
@@ -49,6 +55,8 @@ def simulate(
 
     ``weight``: probability of each cause of ``table``; ``until``: probability that confirms one.
     """
+    if not planned:
+        return NOTHING_PLANNED
     rng = np.random.default_rng(SEED)
     cause = _drawn_causes(weight, jobs, rng)
     confirmed_at, named = _worked(planned, table, weight, until, cause, rng)

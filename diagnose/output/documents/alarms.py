@@ -8,7 +8,7 @@ from diagnose.diagnosis import Diagnosis
 from knowledge.model import Severity
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class AlarmNotice:
     """What must be done now."""
 

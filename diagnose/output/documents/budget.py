@@ -14,7 +14,7 @@ from diagnose.output.scale import Scale, scale_of
 from knowledge.units import TEMPERATURE, show
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class BudgetShare:
     """What one finding takes of the pressure [Pa]."""
 
@@ -26,7 +26,7 @@ class BudgetShare:
     label: str = field(metadata=NOT_IN_JSON)  #: the finding with its figure
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class BudgetRow:
     """One line of an account: what it is, and the pressure in the case's unit."""
 
@@ -35,7 +35,7 @@ class BudgetRow:
     is_share: bool = False
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class BudgetAccount:
     """The budget at one state of running; pressures [Pa], speed [rpm], oil [K]."""
 
@@ -58,7 +58,7 @@ class BudgetAccount:
     read: float | None = field(metadata=NOT_IN_JSON)  #: pressure on the gauge
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class BudgetDocument:
     """Everything ``budget`` answers."""
 

@@ -16,7 +16,7 @@ RIVALS, OF_FIRST, OF_RIVALS, LIKELY = 3, 6, 3, 0.02
 Paths = tuple[tuple[str, ...], ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class GraphNode:
     """A cause, condition, damage or finding."""
 
@@ -29,7 +29,7 @@ class GraphNode:
     on_path: bool  #: on one of the paths that stand out
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class GraphLink:
     """A link from what brings about to what is brought about."""
 
@@ -40,7 +40,7 @@ class GraphLink:
     on_path: bool
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class CauseGraph:
     """The nodes and links drawn, and the most probable paths of the leading cause."""
 

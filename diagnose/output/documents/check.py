@@ -10,7 +10,7 @@ from diagnose.bookcheck.everything import Checked
 from diagnose.output.as_json import NOT_IN_JSON
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class CheckedPart:
     """One part of the check: what was counted and what is wrong."""
 
@@ -20,7 +20,7 @@ class CheckedPart:
     faults: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class AlikePair:
     """Two causes that look alike, and on how many layouts."""
 
@@ -28,7 +28,7 @@ class AlikePair:
     layouts: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class CheckDocument:
     """Everything ``check`` answers."""
 

@@ -12,7 +12,7 @@ from knowledge.model import Finding, Measure
 from knowledge.rule_api import Contradiction
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ContradictionNotice:
     """Findings that do not fit together, and where to look again."""
 

@@ -22,7 +22,7 @@ ALWAYS = (Caution.EXHAUST, Caution.ROTATING, Caution.HOT, Caution.FIRE, Caution.
 EXAMPLE = 55 * PSI  #: Pa: a reading such as one writes down
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class PredictedPressure:
     """The gallery pressure [Pa] of the repaired engine: mean, and nine engines in ten."""
 
@@ -33,7 +33,7 @@ class PredictedPressure:
     high: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class StartReading:
     """A reading of the first start beside what was predicted; pressures [Pa]."""
 
@@ -47,7 +47,7 @@ class StartReading:
     stop: str  #: why the engine must be stopped; empty where it need not
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ReopenedCause:
     """A cause of what the repaired engine shows."""
 
@@ -56,7 +56,7 @@ class ReopenedCause:
     says: str = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class FirstStartDocument:
     """Everything ``signoff --start`` answers."""
 

@@ -27,7 +27,7 @@ from knowledge.stations.relief.quantities import RELIEF_SHIM
 from knowledge.units import TEMPERATURE, show
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ForecastFinding:
     """A measured deviation the engine is forecast with."""
 
@@ -37,7 +37,7 @@ class ForecastFinding:
     says: str = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ForecastSetting:
     """A planned change."""
 
@@ -46,7 +46,7 @@ class ForecastSetting:
     says: str = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ForecastSpeed:
     """Pressures [Pa] and the power to turn the pump hot [W] at one speed [rpm]."""
 
@@ -60,7 +60,7 @@ class ForecastSpeed:
     fit_for_cold: bool = field(metadata=NOT_IN_JSON)  #: cold oil may be run at this speed
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ForecastRemedy:
     """A single change that meets a target."""
 
@@ -73,7 +73,7 @@ class ForecastRemedy:
     says: str = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ForecastTarget:
     """A pressure wanted hot [Pa, rpm], and what would be enough for it; shares of engines."""
 
@@ -88,7 +88,7 @@ class ForecastTarget:
     nearest: ForecastRemedy | None = field(metadata=NOT_IN_JSON)  #: best change where none will do
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ForecastDocument:
     """Everything ``forecast`` answers; SI."""
 

@@ -11,7 +11,7 @@ from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, SCHEMA
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class GlanceDocument:
     """The likeliest cause of a case, what forbids running, and the next check."""
 
@@ -28,7 +28,7 @@ class GlanceDocument:
     unmet: tuple[str, ...] | None = field(default=None, metadata=IF_GIVEN)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class UnreadDocument:
     """A file that could not be reviewed, and why."""
 

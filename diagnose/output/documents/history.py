@@ -17,7 +17,7 @@ from diagnose.output.documents.shop_note import ShopNote
 from knowledge.book import Book
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class HistoryJob:
     """A closed job; minutes are None where they are not known."""
 
@@ -31,7 +31,7 @@ class HistoryJob:
     counted: bool  #: False where the engine came back and the later job counts
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class FileRemark:
     """A file that was not read, or of which a part does not count, and why."""
 
@@ -39,7 +39,7 @@ class FileRemark:
     why: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class FoundCause:
     """How often a cause was found, and how often the book expects it in such jobs."""
 
@@ -52,7 +52,7 @@ class FoundCause:
     says: str = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class MovedPrior:
     """A prior that learning changes, on an engine of which nothing is known."""
 
@@ -62,7 +62,7 @@ class MovedPrior:
     says: str = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class Pace:
     """The shop's minutes to the minutes planned."""
 
@@ -73,7 +73,7 @@ class Pace:
     prior_jobs: float = field(metadata=NOT_IN_JSON)  #: jobs that go to plan, counted in
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class HistoryDocument:
     """Everything ``history`` answers."""
 

@@ -9,7 +9,7 @@ from diagnose.inference.outcomes import Outcome
 from knowledge.model import Finding
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class QuestionReason:
     """Why a finding matters and what is normal (both may be empty), and what answers would do."""
 

@@ -82,7 +82,7 @@ SHOWN: dict[type, tuple[str, ...]] = {
 }
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class FoundWord:
     """A word that fits the phrase looked up, and how well, 0 to 1."""
 
@@ -92,14 +92,14 @@ class FoundWord:
     score: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class HitsDocument:
     """Everything ``lookup`` of a phrase answers, best first."""
 
     hits: tuple[FoundWord, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class Row:
     """A labelled row of a word: one text or several."""
 
@@ -107,7 +107,7 @@ class Row:
     texts: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class BookWord:
     """A word of the book: its fields as JSON shows them, and as labelled rows."""
 
@@ -117,7 +117,7 @@ class BookWord:
     rows: tuple[Row, ...] = ()
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ListDocument:
     """Every word of one kind."""
 
@@ -125,7 +125,7 @@ class ListDocument:
     words: tuple[BookWord, ...] = field(metadata=only("fields"))
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ShowDocument:
     """Everything the book holds on one id; several words may have it."""
 

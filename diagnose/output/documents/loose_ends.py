@@ -14,7 +14,7 @@ from diagnose.output.documents.review import Damage, damages
 from diagnose.teardown.loose_ends import DueTask, LooseEnds
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class FollowUp:
     """A task that debris, contamination or damage calls for, and how it stands."""
 
@@ -26,7 +26,7 @@ class FollowUp:
     note: str = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class LooseEndsNotice:
     """What is open if the likeliest causes are taken as true."""
 

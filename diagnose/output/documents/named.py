@@ -18,7 +18,7 @@ class HasName(Protocol):
     def says(self) -> str: ...
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class Named:
     """A finding, cause, check or task by its id and in words."""
 

@@ -16,7 +16,7 @@ from knowledge.access import Opening
 from knowledge.work import Access, Caution
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class CheckOutcome:
     """What a check may show, and the leading cause after that."""
 
@@ -28,7 +28,7 @@ class CheckOutcome:
     leads_says: str = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class OpeningStep:
     """Something to open on the way to a check."""
 
@@ -37,7 +37,7 @@ class OpeningStep:
     keep: str  #: what to record before it is disturbed; may be empty
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class CheckOption:
     """A check that may be done next; the last four JSON keys are given for the best one only."""
 

@@ -13,7 +13,7 @@ from diagnose.teardown.changes import Changes
 MOVED, CHECKS = 4, 5  #: causes that moved, and checks dropped or added, that are shown
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class NewEntry:
     """An entry: the finding or measure, and what was recorded of it."""
 
@@ -26,7 +26,7 @@ class NewEntry:
         return f"{self.says}: {self.recorded}" + (f" [{self.id}]" if with_id else "")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class MovedCause:
     """A cause and its probability before and after."""
 
@@ -39,7 +39,7 @@ class MovedCause:
         return f"{percent(self.before)} before, {percent(self.after)} now: {self.says}"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class PlanChanges:
     """The entries after one, and what they changed."""
 

@@ -13,7 +13,7 @@ from diagnose.output.documents.reasons import EvidenceItem, chain_in_words, evid
 from diagnose.output.lines import percent
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class RankedCause:
     """A cause with its probabilities, and the evidence for and against it."""
 

@@ -17,7 +17,7 @@ LEADS, SETTLED = 0.4, 0.9  #: probability from which the first cause leads, and 
 STRONGEST = 4  #: pieces of evidence a person is shown on either side
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class EvidenceItem:
     """One piece of evidence for or against a cause."""
 

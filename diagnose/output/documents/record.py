@@ -15,7 +15,7 @@ from knowledge.book import Book
 _READING_FIELDS = ("rpm", "oil", "pressure", "gauge")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class RecordDocument:
     """The entries that were saved, and the alarms that are new with them."""
 
@@ -26,7 +26,7 @@ class RecordDocument:
     plan_since: int | None  #: the entry after which the plan may have changed
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class CloseDocument:
     """The end of a job."""
 

@@ -55,7 +55,7 @@ from knowledge.work import Phase
 CAUSES, STAGES = 5, 6  #: shown at most
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class Repair:
     """What puts a cause right, and what follows if it is left."""
 
@@ -64,7 +64,7 @@ class Repair:
     left: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class WorkDone:
     """A task of the sign-off that was seen to."""
 
@@ -76,7 +76,7 @@ class WorkDone:
     by: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class WorkPhase:
     """What was seen to in one phase, without a measured value."""
 
@@ -84,7 +84,7 @@ class WorkPhase:
     done: tuple[WorkDone, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ReportDocument:
     """Everything ``report`` shows; texts may be empty, figures None where there is no data."""
 

@@ -19,7 +19,7 @@ HOW = {Stage.KNOWN: "told", Stage.OUTSIDE: "outside", Stage.OPENED: "opened"}
 STATES = {"present": "yes", "absent": "no"}
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ReportFinding:
     """A finding as it was entered; texts may be empty."""
 
@@ -33,7 +33,7 @@ class ReportFinding:
     note: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ReportMeasurement:
     """A measured value with its limits; texts may be empty."""
 
@@ -45,7 +45,7 @@ class ReportMeasurement:
     note: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ReportReading:
     """A gauge reading in the case's units."""
 
@@ -58,7 +58,7 @@ class ReportReading:
     start: bool  #: taken at first start
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class CheckMade:
     """A check that was made, and what it showed."""
 
@@ -68,7 +68,7 @@ class CheckMade:
     not_there: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class Closing:
     """The end of the job; texts may be empty."""
 

@@ -18,7 +18,7 @@ from diagnose.output.documents.reasons import in_short, is_settled, path_in_word
 from diagnose.output.documents.shop_note import ShopNote
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class CauseSet:
     """A set of causes that explains the evidence together."""
 
@@ -27,7 +27,7 @@ class CauseSet:
     says: str = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class Damage:
     """Damage that has probably followed."""
 
@@ -36,7 +36,7 @@ class Damage:
     probability: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ReviewDocument:
     """Everything ``review`` answers."""
 

@@ -13,7 +13,7 @@ from diagnose.output.lines import as_typed
 from knowledge.book import Book
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ShopLearning:
     """What closed jobs change; nothing where there are none."""
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from diagnose.output.as_json import NOT_IN_JSON
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class ShopNote:
     """Which closed jobs an answer takes into account."""
 

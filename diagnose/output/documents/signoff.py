@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from diagnose.output.documents.start_table import StartTable
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class NeededPart:
     """A part or consumable, and why it is needed."""
 
@@ -40,7 +40,7 @@ class NeededPart:
     because: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class SignoffPhase:
     """The tasks of one phase of the work."""
 
@@ -54,7 +54,7 @@ class SignoffPhase:
         return tuple(dict.fromkeys(c for i in self.items for c in i.cautions))
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class SignoffDocument:
     """Everything ``signoff`` answers."""
 

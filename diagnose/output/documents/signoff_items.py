@@ -38,7 +38,7 @@ PHASES = {
 BEFORE_START = tuple(p for p in Phase if p not in (Phase.FIRST_START, Phase.RUN_IN))
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class HeldFigure:
     """A value held against what one source accepts; SI units."""
 
@@ -49,7 +49,7 @@ class HeldFigure:
     source: str  #: its key
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class Accepted:
     """What one source accepts, and whether the value fits it, in words."""
 
@@ -59,7 +59,7 @@ class Accepted:
     held: str  #: empty where no value is recorded
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class SignoffItem:
     """A task, how it stands, and its limits; texts may be empty."""
 

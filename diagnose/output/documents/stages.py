@@ -18,7 +18,7 @@ from knowledge.work import Access
 READING_EXAMPLE = '"700 rpm 95 C 8 psi direct"'  #: a gauge reading as it is written on a sheet
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class StageOpening:
     """A place to open."""
 
@@ -35,7 +35,7 @@ class StageOpening:
         return bool(self.minutes or self.keep)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class PlannedOutcome:
     """An outcome of a check: what it would mean when the check is reached, and what follows."""
 
@@ -49,7 +49,7 @@ class PlannedOutcome:
     meaning: str = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class MeasureBlank:
     """A value to measure, with its unit and limits."""
 
@@ -59,7 +59,7 @@ class MeasureBlank:
     limits: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class PlannedCheck:
     """A check of a stage; texts may be empty."""
 
@@ -90,7 +90,7 @@ class PlannedCheck:
         return next((o.meaning for o in self.outcomes if o.finding is None), "")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class SideCheck:
     """A short check that is not needed for the cause, while its place is open."""
 
@@ -99,7 +99,7 @@ class SideCheck:
     minutes: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class PlannedStage:
     """What is opened together, and what is done behind it; minutes hands-on."""
 
@@ -117,7 +117,7 @@ class PlannedStage:
     stations: tuple[Station, ...] = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class StageSummary:
     """A stage in a line: minutes so far, and chance of having found the cause by then."""
 

@@ -12,7 +12,7 @@ from diagnose.signoff.start import Compared, FirstStart
 from knowledge.units import TEMPERATURE, show
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class StartRow:
     """The pressures predicted at one oil temperature, one for each speed."""
 
@@ -20,7 +20,7 @@ class StartRow:
     cells: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class StartTable:
     """Pressures to expect at first start, in the case's unit, and what was read."""
 

@@ -20,7 +20,7 @@ CELSIUS = 273.15  #: K at 0 C
 POOR = 2.5  #: psi: known pressures missed by more than this are mentioned
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class SurveyReading:
     """A gauge reading the survey rests on."""
 
@@ -32,7 +32,7 @@ class SurveyReading:
     says: str = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class SurveyCondition:
     """A hidden condition: how well it explains the readings, and how bad it would be."""
 
@@ -46,7 +46,7 @@ class SurveyCondition:
     is_condition: bool = field(metadata=NOT_IN_JSON)  #: False: sound engine, or none of these
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class SurveyCurves:
     """Pressure over speed at one oil temperature: each leading condition, and what was read."""
 
@@ -56,7 +56,7 @@ class SurveyCurves:
     read: tuple[tuple[float, float], ...]  #: rpm, psi
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class NextReading:
     """The gauge reading that separates the leading conditions best."""
 
@@ -68,7 +68,7 @@ class NextReading:
     would_show: tuple[str, ...] = field(metadata=NOT_IN_JSON)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class SurveyDocument:
     """Everything ``survey`` answers."""
 

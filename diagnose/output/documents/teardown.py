@@ -27,7 +27,7 @@ from knowledge.work import Access
 LIKELY = 3  #: causes named in short
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class PlanMinutes:
     """Hands-on minutes; the JSON keys are those of schema 1."""
 
@@ -36,7 +36,7 @@ class PlanMinutes:
     all: float  #: where all of the plan is done
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class OpeningLeftOut:
     """A costly opening that the plan does without."""
 
@@ -46,7 +46,7 @@ class OpeningLeftOut:
     says: str = field(metadata=NOT_IN_JSON)  #: why, in a sentence
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class TeardownDocument:
     """Everything ``teardown`` answers."""
 
