@@ -214,6 +214,7 @@ def desk(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     return folder
 
 
+@pytest.mark.long
 def test_some_lines_of_every_command(desk: Path) -> None:
     """Some are right and some are not, or the dice throw at nothing."""
     codes = run_lines(desk, 0, 80)

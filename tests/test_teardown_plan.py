@@ -214,11 +214,8 @@ def small_study(factor: float) -> plan_study.Result:
     return plan_study.study(45, factor, workers=1, says=False)
 
 
-@pytest.mark.parametrize(
-    "factor",
-    [1.0, pytest.param(2.0, marks=pytest.mark.long)],
-    ids=["from the book", "every number off by two"],
-)
+@pytest.mark.long
+@pytest.mark.parametrize("factor", [1.0, 2.0], ids=["from the book", "every number off by two"])
 def test_beside_the_printed_tables(factor: float) -> None:
     """Few jobs, so beside the middling printed table; ``python -m tests.studies.plan_study`` for the best."""
     result = small_study(factor)
