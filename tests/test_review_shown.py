@@ -15,6 +15,7 @@ from diagnose.inference.explain import Weight
 from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import as_json
 from diagnose.output.documents.contradictions import contradiction_notices
+from diagnose.output.documents.named import Named
 from diagnose.output.documents.next_checks import CheckOption, next_checks
 from diagnose.output.documents.ranking import others
 from diagnose.output.documents.reasons import (
@@ -371,3 +372,13 @@ def test_the_chain_of_damage_stands_in_its_column() -> None:
     harm = Damage(id="x", says="scored", probability=0.6)
     lines = review_text(replace(document(), damage=(harm,), damage_path="a -> b")).splitlines()
     assert "  chain   a -> b" in lines
+
+
+def test_what_is_not_explained_hangs_under_its_first_word() -> None:
+    long = Named(id="needle_flickers", says="the needle wavers " * 8)
+    lines = review_text(replace(document(), unexplained=(long, long)), 5).splitlines()
+    first = lines.index("Not explained by any cause here") + 1
+    block = lines[first : lines.index("", first)]
+    starts = [len(line) - len(line.lstrip()) for line in block]
+    assert set(starts) == {2, 4}
+    assert [line.lstrip().startswith("- ") for line in block] == [s == 2 for s in starts]

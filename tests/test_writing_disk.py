@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.case.disk import ready
+from diagnose.case.disk import locked, ready
 from diagnose.case.loading import load
 from diagnose.case.writing import start
 from diagnose.errors import CannotWriteError
@@ -136,3 +136,25 @@ def test_what_is_ready_to_be_written(tmp_path: Path, monkeypatch: pytest.MonkeyP
     monkeypatch.setattr(os, "access", lambda p, m: Path(p) != tmp_path and real(p, m))
     with pytest.raises(CannotWriteError, match="no permission to write in that folder"):
         ready(new)
+
+
+def test_a_system_that_opens_no_folders_is_written_to_without_a_lock(
+    case: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Another command may be writing there, so its temporary files are left alone."""
+
+    class System:
+        name = "nt"
+
+        def __getattr__(self, word: str) -> object:
+            return getattr(os, word)
+
+        def open(self, *_: object) -> int:
+            raise PermissionError(errno.EACCES, "no folder is opened here")
+
+    monkeypatch.setattr("diagnose.case.disk.os", System())
+    with locked(case) as place:
+        assert not place.alone
+    monkeypatch.setattr(System, "name", "posix")
+    with pytest.raises(CannotWriteError, match="no folder is opened here"), locked(case):
+        pass
