@@ -1,4 +1,4 @@
-"""What stands in the way of closing a job; imported by ``entry``."""
+"""What a job still lacks before it can be closed; imported by ``entry``."""
 
 from __future__ import annotations
 

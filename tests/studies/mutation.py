@@ -90,6 +90,7 @@ AREAS = {
     "judging": Area(
         ("diagnose/signoff", "knowledge/judging.py"),
         (
+            "test_survivors_signoff.py",
             "test_judging.py",
             "test_case_circuit.py",
             "test_close.py",
@@ -104,6 +105,7 @@ AREAS = {
     "case": Area(
         ("diagnose/case",),
         (
+            "test_survivors_signoff.py",
             "test_case_facts.py",
             "test_case_faults.py",
             "test_casefile.py",
