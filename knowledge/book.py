@@ -21,6 +21,7 @@ from knowledge.model import (
     Side,
     all_in,
 )
+from knowledge.reports.shapes import TrialKind, WorkArea
 from knowledge.rule_api import LinkGroup, Rule, Statement
 from knowledge.work import Inspection, Layout, Part, Task
 
@@ -39,6 +40,8 @@ Word = TypeVar(
     Quantity,
     Rule,
     Task,
+    TrialKind,
+    WorkArea,
 )
 
 #: what lazily loaded entries hold
@@ -61,6 +64,8 @@ class Book:
     rules: dict[str, Rule]
     profiles: dict[str, Profile]
     dimensions: dict[str, Quantity]  #: those of an oil circuit
+    trials: dict[str, TrialKind]
+    areas: dict[str, WorkArea]  #: places of earlier work
     tasks: Mapping[str, Task]
     parts: Mapping[str, Part]
 
@@ -136,6 +141,8 @@ def the_book() -> Book:
         rules=_by_id(Rule),
         profiles=_by_id(Profile),
         dimensions=dimensions.CIRCUIT,
+        trials=_by_id(TrialKind),
+        areas=_by_id(WorkArea),
         tasks=LazyEntries(_tasks),
         parts=LazyEntries(_parts),
     )

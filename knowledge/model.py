@@ -318,7 +318,11 @@ class Cause:
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """One look at a gauge, in SI: rev/min, kelvin, pascal; ``gauge`` is 'panel' or 'direct'."""
+    """One look at a gauge, in SI: rev/min, kelvin, pascal; ``gauge`` is 'panel' or 'direct'.
+
+    Speed and oil temperature may be reported in words; then they are the middle of a
+    distribution whose standard deviation is ``rpm_spread`` and ``oil_spread``.
+    """
 
     rpm: float
     oil_temperature: float | None
@@ -327,6 +331,14 @@ class Reading:
     tap: str = "gallery"
     error: float | None = None  #: the gauge's own error, Pa, where it is known
     when: date | None = None  #: the day it was taken, where it is known
+    rpm_spread: float = 0.0  #: rev/min
+    oil_spread: float = 0.0  #: kelvin
+    pressure_spread: float = (
+        0.0  #: Pa, of a range or a share of the dial, without the gauge's error
+    )
+    at_most: bool = False  #: never above ``pressure``
+    at_least: bool = False  #: ``pressure`` or more, as where the needle leaves the scale
+    usual: float | None = None  #: Pa, what this gauge usually shows under these conditions
 
 
 def all_in(module: str, kind: type[T]) -> tuple[T, ...]:

@@ -24,6 +24,7 @@ from knowledge.model import (
     Station,
     Strength,
 )
+from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,6 +150,15 @@ class Known(Protocol):
     def readings(self) -> Sequence[Reading]:
         """Every valid gauge reading."""
 
+    def behaviours(self) -> Sequence[Behaviour]:
+        """Every behaviour reported of the pressure or the engine."""
+
+    def trials(self) -> Sequence[TrialMade]:
+        """Every trial that was made, with its result."""
+
+    def earlier_work(self) -> Sequence[EarlierWork]:
+        """All work reported as done before the trouble began."""
+
     def measured(self, measure: Measure) -> float | None:
         """The largest value entered, SI; None where nothing was measured."""
 
@@ -164,12 +174,15 @@ Words = frozenset[Finding]
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Example:
-    """A situation to run a rule on: findings present and absent, readings, measurements."""
+    """A situation to run a rule on: findings present and absent, readings, measures, reports."""
 
     has: frozenset[Finding] = frozenset()
     lacks: frozenset[Finding] = frozenset()
     readings: tuple[Reading, ...] = ()
     measures: tuple[tuple[Measure, float], ...] = ()
+    behaviours: tuple[Behaviour, ...] = ()
+    trials: tuple[TrialMade, ...] = ()
+    earlier: tuple[EarlierWork, ...] = ()
 
 
 def example(
@@ -177,10 +190,19 @@ def example(
     lacks: Iterable[Finding] = (),
     readings: Iterable[Reading] = (),
     measures: dict[Measure, float] | None = None,
+    behaviours: Iterable[Behaviour] = (),
+    trials: Iterable[TrialMade] = (),
+    earlier: Iterable[EarlierWork] = (),
 ) -> Example:
     """Build an example of a rule or link group."""
     return Example(
-        frozenset(has), frozenset(lacks), tuple(readings), tuple((measures or {}).items())
+        frozenset(has),
+        frozenset(lacks),
+        tuple(readings),
+        tuple((measures or {}).items()),
+        tuple(behaviours),
+        tuple(trials),
+        tuple(earlier),
     )
 
 

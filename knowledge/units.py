@@ -148,6 +148,10 @@ TIME = Dimension(
         Unit(("s", "sec", "second", "seconds"), 1.0),
         Unit(("min", "minute", "minutes"), 60.0),
         Unit(("h", "hour", "hours"), 3600.0),
+        Unit(("day", "days"), 86_400.0),
+        Unit(("week", "weeks"), 604_800.0),
+        Unit(("month", "months"), 2_629_746.0),  # a twelfth of the Gregorian year
+        Unit(("year", "years"), 31_556_952.0),
     ),
     ("10 s", "2 min", "1 h"),
 )

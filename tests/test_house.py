@@ -55,7 +55,7 @@ LAYERS = [
 KNOWLEDGE_USED = {
     "diagnose.errors": [],
     "diagnose.hydraulics": ["knowledge.units", "knowledge.stations.oil.grades"],
-    "diagnose.inference": ["knowledge.model", "knowledge.rule_api"],
+    "diagnose.inference": ["knowledge.model", "knowledge.rule_api", "knowledge.reports.shapes"],
     "diagnose.planning": ["knowledge.model", "knowledge.work", "knowledge.access"],
     "diagnose.lookup": [
         "knowledge.book",
@@ -75,6 +75,7 @@ NEVER = [
     ("diagnose*", "*.links*"),
     ("diagnose*", "tests*"),
     ("knowledge.model", "knowledge*"),
+    ("knowledge.reports.words", "knowledge*"),
     ("knowledge.units", "knowledge*"),
     ("knowledge.stations.*.findings*", "*.causes*"),
     ("knowledge.*.findings*", "*.links*"),

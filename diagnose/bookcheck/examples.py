@@ -77,7 +77,14 @@ def facts_of(example: Example) -> Facts:
     """What an example states."""
     observations = {f: Observation(State.PRESENT) for f in example.has}
     observations |= {f: Observation(State.ABSENT) for f in example.lacks}
-    return Facts(observations, example.readings, {m: [v] for m, v in example.measures})
+    return Facts(
+        observations,
+        example.readings,
+        {m: [v] for m, v in example.measures},
+        behaviours=example.behaviours,
+        trials=example.trials,
+        earlier=example.earlier,
+    )
 
 
 def yields(rule: Rule, example: Example) -> list[Conclusion]:

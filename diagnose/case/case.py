@@ -9,19 +9,23 @@ from pathlib import Path
 
 from diagnose.case.schema import (
     BaselineEntry,
+    BehaviourEntry,
     ClosedEntry,
+    EarlierEntry,
     Engine,
     Entry,
     Expect,
     FindingEntry,
     Job,
     ReadingEntry,
+    TrialEntry,
     WorkEntry,
 )
 from diagnose.inference.chaining import Facts, Observation
 from knowledge.engines.features import PLACES
 from knowledge.engines.profiles import Profile
 from knowledge.model import Cause, Finding, Kind, Limit, Measure, Quantity, Reading, Stage, State
+from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
 from knowledge.work import Layout, Task
 
 _RANK = {Stage.KNOWN: 0, Stage.OUTSIDE: 1, Stage.OPENED: 2}
@@ -83,6 +87,33 @@ class Closing:
     planned: float | None = None  #: what the plan said at the start, where it was kept
 
 
+@dataclass(frozen=True, slots=True)
+class BehaviourRecord:
+    """A reported behaviour that stands."""
+
+    entry: BehaviourEntry
+    behaviour: Behaviour
+    stage: Stage
+
+
+@dataclass(frozen=True, slots=True)
+class TrialRecord:
+    """A trial that stands."""
+
+    entry: TrialEntry
+    made: TrialMade
+    stage: Stage
+
+
+@dataclass(frozen=True, slots=True)
+class EarlierRecord:
+    """Earlier work that stands."""
+
+    entry: EarlierEntry
+    work: EarlierWork
+    stage: Stage
+
+
 @dataclass(frozen=True)
 class Case:
     """One job."""
@@ -101,6 +132,9 @@ class Case:
     baseline: tuple[BaselineReading, ...] = ()
     features: Mapping[Finding, State] = field(default_factory=dict)
     task_records: tuple[TaskRecord, ...] = ()
+    behaviours: tuple[BehaviourRecord, ...] = ()
+    trials: tuple[TrialRecord, ...] = ()
+    earlier: tuple[EarlierRecord, ...] = ()
     closed: Closing | None = None  #: the last word; None: the job is open
     expect: Expect | None = None
     last_number: int = 0
@@ -121,7 +155,15 @@ class Case:
             if _RANK[m.stage] <= _RANK[up_to]:
                 measures.setdefault(m.measure, []).append(m.value)
         readings = [r.reading for r in self.readings if _RANK[r.stage] <= _RANK[up_to]]
-        return Facts(observations, readings, measures, self.limits)
+        return Facts(
+            observations,
+            readings,
+            measures,
+            self.limits,
+            tuple(b.behaviour for b in self.behaviours if _RANK[b.stage] <= _RANK[up_to]),
+            tuple(t.made for t in self.trials if _RANK[t.stage] <= _RANK[up_to]),
+            tuple(e.work for e in self.earlier if _RANK[e.stage] <= _RANK[up_to]),
+        )
 
     @cached_property
     def known_features(self) -> dict[Finding, State]:

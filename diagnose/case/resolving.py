@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import TypeVar
 
+from diagnose.case import reports
 from diagnose.case.case import Case, Closing, FindingRecord, Measurement, TaskRecord
 from diagnose.case.schema import (
     Checked,
@@ -75,6 +76,15 @@ class Resolver:
             ),
             features={**_features_of(layout), **features} if layout else features,
             task_records=tuple(w for each in entries.work for w in self._task_records(each)),
+            behaviours=tuple(
+                b for each in entries.behaviours for b in reports.behaviour(each, self.faults)
+            ),
+            trials=tuple(
+                t for each in entries.trials for t in reports.trial(each, self.book, self.faults)
+            ),
+            earlier=tuple(
+                e for each in entries.earlier for e in reports.earlier(each, self.book, self.faults)
+            ),
             closed=[self._closed(each) for each in entries.closed][-1] if entries.closed else None,
             expect=expect,
             last_number=entries.last_number,

@@ -130,6 +130,40 @@ class ClosedEntry(Entry):
     state: Literal["withdrawn"] | None = None
 
 
+class BehaviourEntry(Entry):
+    """``[[behaviour]]``: how the pressure behaves, or a noise, and when."""
+
+    shows: Word | None = None
+    during: list[Word] = []
+    never: list[Word] = []
+    only: bool | None = None
+    onset: Word | None = None
+    course: list[Word] = []
+    since: Word | None = None
+    lasts: Text | None = None
+    with_pressure: bool | None = None
+    gauge: Literal["panel", "direct", "lamp"] = "panel"
+    state: Literal["withdrawn"] | None = None
+
+
+class TrialEntry(Entry):
+    """``[[trial]]``: what was tried, and what it did."""
+
+    what: Word
+    result: Word | None = None
+    state: Literal["withdrawn"] | None = None
+
+
+class EarlierEntry(Entry):
+    """``[[earlier]]``: what was worked on before the trouble began, and how long before."""
+
+    what: Word
+    done: Word | None = None
+    before: Text | None = None
+    hands: Word | None = None
+    state: Literal["withdrawn"] | None = None
+
+
 class Expect(Table):
     """``[expect]``: what a worked case must come out as; makes a case a test."""
 
@@ -147,12 +181,16 @@ ENTRIES: dict[str, type[Entry]] = {
     "baseline": BaselineEntry,
     "work": WorkEntry,
     "closed": ClosedEntry,
+    "behaviour": BehaviourEntry,
+    "trial": TrialEntry,
+    "earlier": EarlierEntry,
 }
 AnyTable = TypeVar("AnyTable", bound=Table)
 
 #: what stands in for a required field that could not be read
 _STOPGAP: dict[str, Any] = {"no": 1_000_000, "what": "unread"}
 _LISTED = {"has", "lacks", "limits", "dimensions", "first", "among_three", "among_five", "causes"}
+_LISTED |= {"during", "never", "course"}
 _DATE = "must be a date, written 2026-05-01 without quotes"
 _NUMBER = "must be a whole number from 1 to 1,000,000"
 _RIGHT = {  # fields with one message, whatever is wrong with them

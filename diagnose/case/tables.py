@@ -16,11 +16,14 @@ from diagnose.case.schema import (
     VERSION,
     AnyTable,
     BaselineEntry,
+    BehaviourEntry,
     Checked,
     ClosedEntry,
+    EarlierEntry,
     Entry,
     FindingEntry,
     ReadingEntry,
+    TrialEntry,
     WorkEntry,
     checked,
     seen,
@@ -29,6 +32,17 @@ from diagnose.case.values import Faults
 from diagnose.errors import nearest, plain
 
 AnyEntry = TypeVar("AnyEntry", bound=Entry)
+#: entries that can be withdrawn
+StatedEntry = (
+    FindingEntry
+    | ReadingEntry
+    | BaselineEntry
+    | WorkEntry
+    | ClosedEntry
+    | BehaviourEntry
+    | TrialEntry
+    | EarlierEntry
+)
 #: names for messages, by kind and number, of entries that have no number yet
 EntryNames = Mapping[tuple[str, int], str]
 
@@ -42,6 +56,9 @@ class Entries:
     baseline: list[Checked[BaselineEntry]]
     work: list[Checked[WorkEntry]]
     closed: list[Checked[ClosedEntry]]
+    behaviours: list[Checked[BehaviourEntry]]
+    trials: list[Checked[TrialEntry]]
+    earlier: list[Checked[EarlierEntry]]
     last_number: int  #: of all entries, replaced ones included
 
     @property
@@ -53,6 +70,9 @@ class Entries:
             self.baseline,
             self.work,
             self.closed,
+            self.behaviours,
+            self.trials,
+            self.earlier,
         ]
         return {each.table.no: each.table for kind in every for each in kind}
 
@@ -99,7 +119,11 @@ class TableReader:
         baseline = self._list("baseline", BaselineEntry)
         work = self._list("work", WorkEntry)
         closed = self._list("closed", ClosedEntry)
+        behaviours = self._list("behaviour", BehaviourEntry)
+        trials = self._list("trial", TrialEntry)
+        earlier = self._list("earlier", EarlierEntry)
         every: list[Checked[Any]] = [*findings, *readings, *baseline, *work, *closed]
+        every += [*behaviours, *trials, *earlier]
         kinds, replaced = replacements(every, self.faults)
         return Entries(
             findings=[f for f in findings if _stands(f.table, replaced)],
@@ -107,6 +131,9 @@ class TableReader:
             baseline=[b for b in baseline if _stands(b.table, replaced)],
             work=[w for w in work if _stands(w.table, replaced)],
             closed=[c for c in closed if _stands(c.table, replaced)],
+            behaviours=[b for b in behaviours if _stands(b.table, replaced)],
+            trials=[t for t in trials if _stands(t.table, replaced)],
+            earlier=[e for e in earlier if _stands(e.table, replaced)],
             last_number=max(kinds, default=0),
         )
 
@@ -168,8 +195,5 @@ def _is_number(value: object) -> TypeGuard[int]:
     return type(value) is int and abs(value) < 10**9
 
 
-def _stands(
-    entry: FindingEntry | ReadingEntry | BaselineEntry | WorkEntry | ClosedEntry,
-    replaced: set[int],
-) -> bool:
+def _stands(entry: StatedEntry, replaced: set[int]) -> bool:
     return entry.no not in replaced and entry.state != "withdrawn"

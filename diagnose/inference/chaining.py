@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from knowledge.model import Cause, Finding, Limit, Measure, Reading, State
+from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
 from knowledge.rule_api import (
     Alarm,
     Conclusion,
@@ -34,12 +35,15 @@ class Observation:
 
 @dataclass(frozen=True)
 class Facts:
-    """The observations, readings, measurements and limits of a case, in SI units."""
+    """The observations, readings, measurements, limits and reports of a case, in SI units."""
 
     observations: Mapping[Finding, Observation] = field(default_factory=dict)
     readings: Sequence[Reading] = ()
     measures: Mapping[Measure, Sequence[float]] = field(default_factory=dict)
     limits: Mapping[Limit, float] = field(default_factory=dict)
+    behaviours: Sequence[Behaviour] = ()
+    trials: Sequence[TrialMade] = ()
+    earlier: Sequence[EarlierWork] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +54,7 @@ class Trace:
     premises: tuple[Finding, ...]  #: findings whose state the rule asked for and that had it
     measures: tuple[Measure, ...] = ()  #: measures that had a value
     read: bool = False  #: whether the rule looked at gauge readings
+    reported: bool = False  #: whether it looked at behaviour, trials or earlier work
 
 
 @dataclass(frozen=True)
@@ -78,6 +83,7 @@ class WorkingMemory:
         self.questions: dict[Finding, bool] = {}
         self.figures: dict[Measure, None] = {}
         self.read = False
+        self.reported = False
 
     def has(self, finding: Finding) -> bool:
         """Whether the finding was observed present, or not observed and derived present."""
@@ -91,6 +97,21 @@ class WorkingMemory:
         """Every reading of the case."""
         self.read = self.read or bool(self._facts.readings)
         return self._facts.readings
+
+    def behaviours(self) -> Sequence[Behaviour]:
+        """Every behaviour of the case."""
+        self.reported = self.reported or bool(self._facts.behaviours)
+        return self._facts.behaviours
+
+    def trials(self) -> Sequence[TrialMade]:
+        """Every trial of the case."""
+        self.reported = self.reported or bool(self._facts.trials)
+        return self._facts.trials
+
+    def earlier_work(self) -> Sequence[EarlierWork]:
+        """All earlier work of the case."""
+        self.reported = self.reported or bool(self._facts.earlier)
+        return self._facts.earlier
 
     def measured(self, measure: Measure) -> float | None:
         """The largest value of the measure, SI."""
@@ -175,7 +196,7 @@ def _run(rule: Rule, memory: WorkingMemory) -> _Run:
         trace = None
         if not isinstance(conclusion, Link):
             stood = tuple(f for f, stood in memory.questions.items() if stood)
-            trace = Trace(rule, stood, tuple(memory.figures), memory.read)
+            trace = Trace(rule, stood, tuple(memory.figures), memory.read, memory.reported)
         drawn.append((conclusion, trace))
     return _Run(drawn, tuple(memory.questions))
 

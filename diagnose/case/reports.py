@@ -1,0 +1,144 @@
+"""Resolve what was reported: behaviour, trials, earlier work; every fault is collected."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from enum import StrEnum
+from typing import TypeVar
+
+from diagnose.case.case import BehaviourRecord, EarlierRecord, TrialRecord
+from diagnose.case.schema import BehaviourEntry, Checked, EarlierEntry, TrialEntry
+from diagnose.case.values import Faults, quantity
+from diagnose.errors import nearest, plain
+from knowledge.book import Book
+from knowledge.model import Stage
+from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
+from knowledge.reports.words import (
+    Circumstance,
+    Course,
+    Done,
+    Hands,
+    Onset,
+    Result,
+    Shows,
+    Since,
+)
+from knowledge.units import DIMENSIONS
+
+AnyEnum = TypeVar("AnyEnum", bound=StrEnum)
+#: how "no time before" is written in ``before``
+AT_ONCE = ("straight before", "just before", "at once")
+
+
+def behaviour(each: Checked[BehaviourEntry], faults: Faults) -> Iterator[BehaviourRecord]:
+    """The behaviour, or nothing and faults."""
+    entry, where = each.table, each.where
+    if entry.shows is None:
+        if "shows" not in each.broken:
+            faults.add(f"{where}: shows is missing; write one of {_list(Shows)}")
+        return
+    shows = _word(entry.shows, Shows, f"{where}: shows", faults)
+    if shows is None:
+        return
+    report = Behaviour(
+        shows,
+        frozenset(_words(entry.during, Circumstance, f"{where}: during", faults)),
+        frozenset(_words(entry.never, Circumstance, f"{where}: never", faults)),
+        bool(entry.only),
+        _word(entry.onset, Onset, f"{where}: onset", faults),
+        frozenset(_words(entry.course, Course, f"{where}: course", faults)),
+        _word(entry.since, Since, f"{where}: since", faults),
+        _seconds(entry.lasts, f"{where}: lasts", faults),
+        bool(entry.with_pressure),
+        entry.gauge,
+    )
+    if both := report.during & report.never:
+        faults.add(f"{where}: '{sorted(both)[0]}' stands under both during and never")
+    yield BehaviourRecord(entry, report, _stage(entry.learned))
+
+
+def trial(each: Checked[TrialEntry], book: Book, faults: Faults) -> Iterator[TrialRecord]:
+    """The trial and its result, or nothing and faults."""
+    entry, where = each.table, each.where
+    if "what" in each.broken:
+        return
+    kind = book.trials.get(_key(entry.what))
+    if kind is None:
+        faults.add(
+            f"{where}: no such trial '{plain(entry.what)}'.{nearest(entry.what, book.trials)}"
+        )
+    if entry.result is None:
+        if "result" not in each.broken:
+            faults.add(f"{where}: result is missing; write one of {_list(Result)}")
+        return
+    result = _word(entry.result, Result, f"{where}: result", faults)
+    if kind is not None and result is not None:
+        yield TrialRecord(entry, TrialMade(kind, result), _stage(entry.learned))
+
+
+def earlier(each: Checked[EarlierEntry], book: Book, faults: Faults) -> Iterator[EarlierRecord]:
+    """The work and how long before the trouble it was done, or nothing and faults."""
+    entry, where = each.table, each.where
+    if "what" in each.broken:
+        return
+    area = book.areas.get(_key(entry.what))
+    if area is None:
+        faults.add(
+            f"{where}: no such place '{plain(entry.what)}'.{nearest(entry.what, book.areas)}"
+        )
+        return
+    before = None
+    if entry.before is not None:
+        at_once = entry.before.strip().lower() in AT_ONCE
+        before = 0.0 if at_once else _seconds(entry.before, f"{where}: before", faults)
+    work = EarlierWork(
+        area,
+        _word(entry.done, Done, f"{where}: done", faults),
+        before,
+        _word(entry.hands, Hands, f"{where}: hands", faults),
+    )
+    yield EarlierRecord(entry, work, _stage(entry.learned))
+
+
+def _stage(learned: str | None) -> Stage:
+    return Stage(learned) if learned else Stage.KNOWN
+
+
+def _key(word: str) -> str:
+    return word.lower().replace("-", "_").replace(" ", "_")
+
+
+def _list(kind: type[StrEnum]) -> str:
+    return ", ".join(f"'{word}'" for word in kind)
+
+
+def _word(text: str | None, kind: type[AnyEnum], where: str, faults: Faults) -> AnyEnum | None:
+    """The word of a closed list, or None and a fault."""
+    if text is None:
+        return None
+    wanted = text.strip().lower().replace("_", " ").replace("-", " ")
+    for word in kind:
+        if word.value == wanted:
+            return word
+    known = [word.value for word in kind]
+    faults.add(f"{where}: '{plain(text)}' is not known.{nearest(wanted, known)}")
+    return None
+
+
+def _words(
+    texts: Iterable[str], kind: type[AnyEnum], where: str, faults: Faults
+) -> Iterator[AnyEnum]:
+    for text in texts:
+        word = _word(text, kind, where, faults)
+        if word is not None:
+            yield word
+
+
+def _seconds(text: str | None, where: str, faults: Faults) -> float | None:
+    if text is None:
+        return None
+    value = quantity(text, DIMENSIONS["time"], where, faults)
+    if value is not None and value < 0.0:
+        faults.add(f"{where}: '{plain(text)}' cannot be below zero")
+        return None
+    return value

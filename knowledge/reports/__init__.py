@@ -1,0 +1,1 @@
+"""What people report: readings in words, behaviour, trials, earlier work; and what follows."""

@@ -1,0 +1,111 @@
+"""Shapes of what people report: behaviour, trials, earlier work.
+
+Imported by ``rule_api``, the knowledge on reports and the reading of case files.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from knowledge.model import Cause, Finding, Source, Station
+from knowledge.reports.words import (
+    NOISES,
+    Circumstance,
+    Course,
+    Done,
+    Hands,
+    Onset,
+    Result,
+    Shows,
+    Since,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Behaviour:
+    """One thing seen of the pressure or heard of the engine, with all that was said of it.
+
+    ``during``: it shows then; ``never``: it was watched then and does not show; ``only``: it
+    shows at no other time. ``lasts`` is how long, in seconds. ``with_pressure``: a noise or
+    lamp that comes and goes with the pressure. ``gauge``: "panel", "direct" or "lamp".
+    """
+
+    shows: Shows
+    during: frozenset[Circumstance] = frozenset()
+    never: frozenset[Circumstance] = frozenset()
+    only: bool = False
+    onset: Onset | None = None
+    course: frozenset[Course] = frozenset()
+    since: Since | None = None
+    lasts: float | None = None
+    with_pressure: bool = False
+    gauge: str = "panel"
+
+    @property
+    def is_noise(self) -> bool:
+        """Whether it is heard rather than read."""
+        return self.shows in NOISES
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class TrialKind:
+    """Something that is tried to cure the trouble.
+
+    ``cured`` is the finding "it was tried, and cured it", with the links from the causes it
+    cures; ``retired`` are ids of earlier findings that said "made no difference".
+    """
+
+    id: str
+    station: Station
+    says: str
+    asks: str
+    cured: Finding
+    source: Source
+    retired: tuple[str, ...] = ()
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<trial {self.id}>"
+
+
+@dataclass(frozen=True, slots=True)
+class TrialMade:
+    """A trial that was made, and what it did."""
+
+    trial: TrialKind
+    result: Result
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class WorkArea:
+    """A place that may have been worked on before the trouble began.
+
+    ``causes`` are those that work there can bring about, each with how readily: 1 is the
+    usual multiple for its age, 0.5 half of its logarithm.
+    """
+
+    id: str
+    station: Station
+    says: str
+    asks: str
+    causes: Mapping[Cause, float]
+    source: Source
+    follows: tuple[Finding, ...] = field(default=())  #: findings it implies where straight before
+    also: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<area {self.id}>"
+
+
+@dataclass(frozen=True, slots=True)
+class EarlierWork:
+    """Work done before the trouble began; ``before`` is how long before, in seconds.
+
+    0 is "straight before, or it began with it"; None where it is not known.
+    """
+
+    area: WorkArea
+    done: Done | None = None
+    before: float | None = None
+    hands: Hands | None = None
