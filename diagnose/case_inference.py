@@ -22,7 +22,8 @@ from knowledge.circuit.conditions import (
     PRESSURE_LOW,
     PRESSURE_UNSTEADY,
 )
-from knowledge.model import Cause, Stage
+from knowledge.model import Cause, Stage, State
+from knowledge.pressure.proof_of_loss import PROOF_OF_LOSS
 
 if TYPE_CHECKING:
     from diagnose.circuit.survey import Survey
@@ -128,15 +129,32 @@ class CaseInference:
 
     @cached_property
     def loss_is_real(self) -> bool:
-        """Whether a true fault of pressure is nearly certain, even if the gauge is wrong too."""
+        """Whether a true fault of pressure is nearly certain, even if the gauge is wrong too.
+
+        It needs proof besides the panel's reading: a direct gauge, clatter, knock or metal.
+        """
         chance = max(self.posterior.marginal.get(c.id, 0.0) for c in TRUE_PRESSURE)
-        return chance >= CERTAIN
+        return chance >= CERTAIN and self._proof_of_loss
 
     @cached_property
     def harmless(self) -> frozenset[str]:
         """Ids of the causes that cannot lead to a true fault of pressure."""
         above = self.network.ancestors({c.id for c in TRUE_PRESSURE if c.id in self.graph})
         return frozenset(c for c in self.network.prior if c not in above)
+
+    @property
+    def _proof_of_loss(self) -> bool:
+        """Whether anything seen, heard or measured shows that pressure was lost."""
+        likely = {
+            c.finding
+            for c in self.result.derived
+            if c.state is State.PRESENT and c.finding not in self.facts.observations
+        } | {
+            f
+            for f, o in self.facts.observations.items()
+            if o.state is State.PRESENT and o.sure >= 0.5
+        }
+        return not likely.isdisjoint(PROOF_OF_LOSS)
 
     @cached_property
     def _solution(self) -> Solution:
