@@ -1,6 +1,6 @@
 """Shapes of what people report: behaviour, trials, earlier work.
 
-Imported by ``rule_api``, the knowledge on reports and the reading of case files.
+Knows ``model`` and the words of reports; what a rule may ask for is of these shapes.
 """
 
 from __future__ import annotations

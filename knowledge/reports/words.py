@@ -1,6 +1,6 @@
 """Closed lists of words for what people report; the words are those of a case file.
 
-Imported by ``reports``, ``rule_api`` and the reading of case files; imports nothing of ours.
+They import nothing of ours.
 """
 
 from __future__ import annotations
