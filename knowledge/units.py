@@ -230,7 +230,7 @@ def parse(text: str, dimension: Dimension) -> float:
     if figure is None or unit is None:
         raise UnitError(_refusal(text, dimension))
     value = figure * unit.factor + unit.offset
-    if not abs(value) < 1e15:
+    if not abs(value) < 1e16:
         raise UnitError(_refusal(text, dimension))
     return value
 

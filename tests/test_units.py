@@ -81,6 +81,11 @@ EXACT: dict[str, dict[str, tuple[Fraction, Fraction]]] = {
         "s": (Fraction(1), Fraction(0)),
         "min": (Fraction(60), Fraction(0)),
         "h": (Fraction(3600), Fraction(0)),
+        "day": (Fraction(86_400), Fraction(0)),
+        "week": (Fraction(7 * 86_400), Fraction(0)),
+        # the Gregorian calendar repeats after 146,097 days, which are 400 years
+        "month": (Fraction(146_097 * 86_400, 4_800), Fraction(0)),
+        "year": (Fraction(146_097 * 86_400, 400), Fraction(0)),
     },
     "fraction": {"%": (Fraction(1, 100), Fraction(0)), "ppm": (Fraction(1, 10**6), Fraction(0))},
     "viscosity": {"cst": (Fraction(1, 10**6), Fraction(0)), "m2/s": (Fraction(1), Fraction(0))},

@@ -9,6 +9,7 @@ from typing import Any
 from diagnose.bookcheck.examples import yields
 from diagnose.bookcheck.shapes import Result, Whole, inside
 from knowledge.model import Cause, Condition, Finding, Limit, Measure, Quantity
+from knowledge.reports.shapes import TrialKind, WorkArea
 from knowledge.rule_api import Example, Rule
 from knowledge.work import Inspection, Layout, Task
 
@@ -23,6 +24,8 @@ _TABLE: dict[type, str] = {
     Measure: "measures",
     Quantity: "quantities",
     Task: "tasks",
+    TrialKind: "trials",
+    WorkArea: "areas",
 }
 _NAME = re.compile(r"[a-z][a-z0-9_]*")
 #: tables that share one set of ids in a case file

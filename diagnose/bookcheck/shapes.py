@@ -31,6 +31,8 @@ TABLES = (
     "rules",
     "profiles",
     "dimensions",
+    "trials",
+    "areas",
     "tasks",
     "parts",
 )
