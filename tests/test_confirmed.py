@@ -12,7 +12,7 @@ import pytest
 
 from knowledge.book import the_book
 from knowledge.model import Stage
-from tests.confirmed.scoring import Score, case_files, gold, hit, scores
+from tests.confirmed.scoring import FIRST, FURTHER, Score, case_files, gold, hit, scores
 
 #: least share of cases whose confirmed cause is first, among three, among five
 LEAST = {
@@ -23,11 +23,12 @@ LEAST = {
 
 
 def test_every_confirmed_case_is_encoded() -> None:
-    """All fifty-one, each with its source."""
-    names = {p.stem for p in case_files()}
-    assert names == set(gold())
-    assert len(names) == 51
-    for path in case_files():
+    """The first fifty-one and the further ones, each with its source."""
+    first, further = ({p.stem for p in case_files(folder)} for folder in (FIRST, FURTHER))
+    assert len(first) == 51
+    assert not first & further
+    assert first | further <= set(gold())
+    for path in (*case_files(), *case_files(FURTHER)):
         assert "source = " in path.read_text("utf-8"), path
 
 

@@ -1,10 +1,25 @@
-"""``python -m tests.confirmed``: hit rates on the confirmed cases, three stages."""
+"""``python -m tests.confirmed``: hit rates on the confirmed cases, three stages.
+
+With --misses: the cases whose cause is not among the first three, none of the half kept aside.
+"""
 
 from __future__ import annotations
 
 import sys
 
-from tests.confirmed.scoring import STAGES, Score, brier, hit, reliability, scores
+from tests.confirmed.scoring import (
+    FIRST,
+    FURTHER,
+    STAGES,
+    Score,
+    brier,
+    case_files,
+    coverage,
+    hit,
+    kept_aside,
+    reliability,
+    scores,
+)
 
 
 def line(label: str, these: list[Score]) -> str:
@@ -15,22 +30,37 @@ def line(label: str, these: list[Score]) -> str:
     return f"{label:34} {len(these):3}  {hits}   {brier(these):.3f}"
 
 
+def table(label: str, first: list[Score], further: list[Score]) -> None:
+    """The rows of one stage."""
+    every = [*first, *further]
+    print(line(label, every))
+    print(line("  the first 51", first))
+    print(line("  further cases", further))
+    print(line("    half developed on", [s for s in further if not kept_aside(s.case)]))
+    print(line("    half kept aside", [s for s in further if kept_aside(s.case)]))
+    print(line("  without outside leaks", [s for s in every if not s.leak]))
+    print(line("  outside leaks only", [s for s in every if s.leak]))
+    print(line("  without thin ones", [s for s in every if not s.thin]))
+
+
 def main() -> None:
     """Print the tables."""
     print(f"{'':34}   n  first   top 3   top 5   Brier")
     for stage, label in STAGES.items():
-        these = scores(stage)
-        print(line(label, these))
-        print(line("  without outside leaks", [s for s in these if not s.leak]))
-        print(line("  outside leaks only", [s for s in these if s.leak]))
-    print("\nreliability with everything known: said, true, count")
-    for said, true, count in reliability(scores(list(STAGES)[-1])):
-        print(f"  {said:5.0%}  {true:5.0%}  {count:5}")
-    if "--misses" in sys.argv:
-        print("\ncases whose confirmed cause is not among the first three, everything known")
-        for s in scores(list(STAGES)[-1]):
-            if s.rank > 3:
-                print(f"  {s.case}  rank {s.rank:3}  {', '.join(sorted(s.accepted))}")
+        first, further = (scores(stage, case_files(folder)) for folder in (FIRST, FURTHER))
+        table(label, first, further)
+        print("  reliability: said, true, count")
+        for said, true, count in reliability([*first, *further]):
+            print(f"    {said:5.0%}  {true:5.0%}  {count:5}")
+        if "--misses" in sys.argv:
+            print("  not among the first three")
+            for s in [*first, *further]:
+                if s.rank > 3 and (s in first or not kept_aside(s.case)):
+                    print(f"    {s.case}  rank {s.rank:3}  {', '.join(sorted(s.accepted))}")
+    for label, folder in (("the first 51", FIRST), ("further cases", FURTHER)):
+        said, unsaid = coverage(case_files(folder))
+        print(f"facts that can be said, {label}: {said} of {said + unsaid}", end="")
+        print(f" ({said / (said + unsaid):.0%})" if said else "")
 
 
 if __name__ == "__main__":
