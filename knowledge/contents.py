@@ -16,6 +16,7 @@ from knowledge.engines import layouts_special as engines_layouts_special
 from knowledge.engines import profiles as engines_profiles
 from knowledge.history import circumstances as history_circumstances
 from knowledge.history import findings as history_findings
+from knowledge.history import links_began as history_links_began
 from knowledge.history import rules as history_rules
 from knowledge.history import rules_builds as history_rules_builds
 from knowledge.pressure import alarms as pressure_alarms
@@ -170,6 +171,7 @@ MODULES = (
     delivery_rules,
     delivery_rules_galleries,
     history_findings,
+    history_links_began,
     history_rules,
     history_rules_builds,
     history_circumstances,

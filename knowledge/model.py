@@ -89,6 +89,7 @@ class Rate(Enum):
     COMMON = 4.0
     OCCASIONAL = 2.0
     RARE = 0.8
+    VERY_RARE = 0.2
 
 
 class Shift(Enum):

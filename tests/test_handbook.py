@@ -25,7 +25,7 @@ from tests.studies.handbook_agreement import (
 )
 
 TABLES = list(tables())
-MOST_EXCEPTIONS = 7  #: as many as today
+MOST_EXCEPTIONS = 6  #: as many as today
 LEAST_AGREEMENT = 0.5  #: with the number of tables that list a family
 
 
@@ -68,6 +68,7 @@ BELOW_THE_QUARTER = {
     "bearing_oil_hole_misaligned": AFTER_WORK,
     "bearing_wrong_size": AFTER_WORK,
     "bearing_wiped": "the table tells of slow damage; a wiped bearing is mostly sudden",
+    "cam_bearing_wear": LEAVES_SOME,
     "filter_blocked": BYPASSED,
     "gallery_blocked": SELDOM,
     "gallery_crack": SELDOM,
@@ -82,14 +83,12 @@ BELOW_THE_QUARTER = {
     "pump_gasket_wrong": AFTER_WORK,
     "pump_gear_wear": LEAVES_SOME,
     "pump_mount_leak": AFTER_WORK,
-    "relief_bore_scored": SELDOM,
     "relief_spring_weak_broken": SELDOM,
     "relief_spring_wrong": AFTER_WORK,
-    "relief_stuck_open": LEAVES_SOME,
     "rocker_shaft_leak": SELDOM,
     "tensioner_seal_leak": SELDOM,
 }
-MOST_BELOW = 51  #: rows of the tables, as many as today
+MOST_BELOW = 47  #: rows of the tables, as many as today
 
 
 def test_every_word_is_in_the_book() -> None:

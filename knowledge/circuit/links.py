@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.circuit import conditions
-from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
+from knowledge.model import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
@@ -25,6 +25,7 @@ PUMP_THAT_SWALLOWS_AIR = LinkGroup(
     says="Too little oil over the pickup: the pump swallows air, now and then at first, at last always.",
     parent=conditions.OIL_SHORT,
     effects={
+        conditions.PICKUP_UNCOVERED: (OFTEN, sources.SUMP_TILT_TEST),
         conditions.PRESSURE_LOW: (OFTEN, sources.MARINE_SERVICE_MANUAL_1999),
         conditions.PRESSURE_GONE: (OFTEN, sources.CROSSOVER_V6_MANUAL_2007),
         conditions.PRESSURE_UNSTEADY: (OFTEN, sources.MARINE_SERVICE_MANUAL_1999),
@@ -67,7 +68,7 @@ THIN_OIL_LEAKS_EVERYWHERE = LinkGroup(
     parent=conditions.OIL_THIN,
     effects={
         conditions.PRESSURE_LOW: (MOSTLY, PHYSICS),
-        conditions.PRESSURE_GONE: (SELDOM, JUDGEMENT),
+        conditions.PRESSURE_GONE: (RARELY, JUDGEMENT),
     },
     matches=[example(patterns_speed.GOOD_COLD_LOW_HOT, behaviour.SAGS_AS_OIL_HEATS)],
     non_matches=[example(patterns_speed.LOW_EVEN_COLD)],
@@ -278,7 +279,7 @@ WIDE_CLEARANCES_DRAIN_THE_GALLERY = LinkGroup(
     parent=conditions.CLEARANCES_WIDE,
     effects={
         conditions.PRESSURE_LOW: (ALWAYS, PHYSICS),
-        conditions.PRESSURE_GONE: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
+        conditions.PRESSURE_GONE: (SELDOM, sources.CROSSOVER_V6_MANUAL_2007),
     },
     matches=[example(patterns_speed.GOOD_COLD_LOW_HOT)],
     non_matches=[example(patterns_speed.LOW_EVEN_COLD)],

@@ -53,6 +53,7 @@ FALLS_WITH_THE_MANOEUVRE = LinkGroup(
     effects={
         behaviour.FALLS_IN_A_MANOEUVRE: (ALWAYS, sources.SUMP_TILT_TEST),
         behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (SOMETIMES, sources.OIL_STARVATION_ARTICLE),
+        patterns_speed.FLICKERS_ONLY_AT_SPEED: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[example(behaviour.FALLS_IN_A_MANOEUVRE)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[behaviour.FALLS_IN_A_MANOEUVRE])],

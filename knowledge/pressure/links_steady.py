@@ -53,7 +53,7 @@ LOW_PRESSURE_ON_EVERY_GAUGE = LinkGroup(
         patterns.GAUGE_READS_LOW: (MOSTLY, sources.CARLEY_1997),
         patterns.LAMP_COMES_ON: (OFTEN, sources.CARLEY_1997),
         direct_gauge.DIRECT_GAUGE_LOW: (ALWAYS, sources.MARINE_SERVICE_MANUAL_1999),
-        patterns.ENGINE_RUNS_NORMALLY: (SELDOM, JUDGEMENT),
+        patterns.ENGINE_RUNS_NORMALLY: (OFTEN, COMMON_PRACTICE),
         patterns.NEEDLE_FLICKERS: (SELDOM, sources.CARLEY_1997),
     },
     matches=[example(direct_gauge.DIRECT_GAUGE_LOW)],

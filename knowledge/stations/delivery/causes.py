@@ -172,7 +172,7 @@ FILTER_DRAINBACK = Cause(
     says="the filter's anti-drain-back valve is missing or hard",
     mechanism="the filter empties while the engine stands and takes 1 to 3 seconds to refill; then all is "
     "normal",
-    rate=Rate.OCCASIONAL,
+    rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, oil_just_changed=UP, stood_long=UP),
     remedy="fit a filter with a good anti-drain-back valve",
     source=sources.FILTER_MAKER_VALVES,

@@ -200,7 +200,7 @@ TACHOMETER_FLATTERS_THE_IDLE = LinkGroup(
     parent=IDLE_TOO_SLOW,
     effects={
         findings_panel.TACHOMETER_WRONG: (SOMETIMES, COMMON_PRACTICE),
-        behaviour.CHANGED_AFTER_OTHER_WORK: (SELDOM, JUDGEMENT),
+        behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, JUDGEMENT),
     },
     matches=[example(direct_gauge.IDLE_BELOW_SPEC, findings_panel.TACHOMETER_WRONG)],
     non_matches=[example(findings_panel.TACHOMETER_WRONG, lacks=[direct_gauge.IDLE_BELOW_SPEC])],

@@ -27,7 +27,7 @@ EXTERNAL_LEAK_MAJOR = Cause(
     station=Station.LEAKS,
     says="a big outside oil leak, place not found yet",
     mechanism="the level falls until the pickup draws air; a gusher takes the pressure at once",
-    rate=Rate.COMMON,
+    rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=STRONG_UP),
     remedy="stop, wash down, find the place and repair it before refilling",
     source=sources.OVERHAUL_MANUAL_5_101,

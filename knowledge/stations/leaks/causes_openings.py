@@ -70,7 +70,7 @@ CRANKCASE_THAT_CANNOT_BREATHE = LinkGroup(
     note="Misleads when the rings let by so much that even a clear breather cannot cope.",
     parent=BREATHER_BLOCKED,
     effects={
-        conditions.OIL_ESCAPING: (MOSTLY, COMMON_PRACTICE),
+        conditions.OIL_ESCAPING: (OFTEN, COMMON_PRACTICE),
         findings_places.BREATHER_FOUND_BLOCKED: (ALWAYS, COMMON_PRACTICE),
         oil_heat.BLOW_BY_HIGH: (MOSTLY, COMMON_PRACTICE),
         findings.SEVERAL_SEALS_AT_ONCE: (OFTEN, COMMON_PRACTICE),
@@ -238,7 +238,7 @@ WRONG_GASKET_ON_ACCESSORY = Cause(
     station=Station.LEAKS,
     says="wrong gasket under a pad-mounted accessory leaves an oil port open",
     mechanism="a pressure port at the pad pours into the case or outside: low at every speed",
-    rate=Rate.RARE,
+    rate=Rate.VERY_RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="fit the gasket made for that pad and compare its holes with both faces",
     source=COMMON_PRACTICE,

@@ -54,7 +54,7 @@ BURNT_OFF_OR_NEVER_FILLED = LinkGroup(
         findings_heat.BLUE_SMOKE: (OFTEN, COMMON_PRACTICE),
         findings_heat.BLOW_BY_HIGH: (SOMETIMES, COMMON_PRACTICE),
         findings_heat.OIL_IN_TURBO_OUTLETS: (SELDOM, JUDGEMENT),
-        behaviour.CHANGED_WITH_OIL_CHANGE: (SELDOM, COMMON_PRACTICE),
+        behaviour.CHANGED_WITH_OIL_CHANGE: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
         example(findings.DIPSTICK_LOW),
@@ -222,7 +222,7 @@ THINNER_THAN_THE_MANUAL_SAYS = LinkGroup(
         conditions.OIL_THIN: (ALWAYS, sources.ARMY_TM_347_CHART_1973),
         findings_record.OIL_GRADE_TOO_THIN: (OFTEN, COMMON_PRACTICE),
         behaviour.CHANGED_WITH_GRADE: (OFTEN, COMMON_PRACTICE),
-        behaviour.CHANGED_WITH_OIL_CHANGE: (SOMETIMES, COMMON_PRACTICE),
+        behaviour.CHANGED_WITH_OIL_CHANGE: (OFTEN, COMMON_PRACTICE),
         findings_record.ADDITIVE_OR_FLUSH_IN_OIL: (SELDOM, JUDGEMENT),
         findings_heat.OIL_TEMPERATURE_HIGH: (SELDOM, JUDGEMENT),
         findings_drained.RIGHT_GRADE_CURES: (MOSTLY, COMMON_PRACTICE),

@@ -25,14 +25,19 @@ def no_coolant_to_leak(known: Known) -> Conclusions:
 
 @rule(
     source=sources.MARINE_OWNERS_MANUAL_2008,
-    matches=[example(history.IDLES_LONG), example(features.MECHANICAL_LIFT_PUMP)],
-    non_matches=[example(lacks=[history.IDLES_LONG]), example(history.WORKED_HARD)],
+    matches=[example(history.IDLES_LONG)],
+    non_matches=[
+        example(lacks=[history.IDLES_LONG]),
+        example(history.WORKED_HARD),
+        example(features.MECHANICAL_LIFT_PUMP),
+    ],
 )
 def long_idling_and_short_cold_trips(known: Known) -> Conclusions:
-    """Long idling, cold short trips and a lift pump on the block bring fuel into the oil."""
+    """Long idling and cold short trips bring fuel into the oil.
+
+    A lift pump on the block is one way in among several; the cause's rate is that of all of them.
+    """
     if known.has(history.IDLES_LONG):
-        yield more_common(causes_contamination.FUEL_DILUTION)
-    if known.has(features.MECHANICAL_LIFT_PUMP):
         yield more_common(causes_contamination.FUEL_DILUTION)
 
 

@@ -33,7 +33,7 @@ PUMP_NOT_PRIMED = Cause(
     says="pump dry: never primed after work or storage",
     mechanism="dry clearances do not draw: no pressure for many seconds, sometimes never",
     rate=Rate.OCCASIONAL,
-    shifts=Shifts(freshly_rebuilt=STRONG_UP, oil_just_changed=UP, stood_long=STRONG_UP),
+    shifts=Shifts(freshly_rebuilt=STRONG_UP, stood_long=STRONG_UP),
     remedy="prime the pump and the galleries before another start",
     source=sources.FILTER_MAKER_PRIME,
     follows="bearings wiped by a dry start",
@@ -45,7 +45,7 @@ OPENING_A_PUMP_LOSES_ITS_PRIME = LinkGroup(
     says="A pump that was renewed or opened has lost its prime, and with it sometimes everything.",
     parent=PUMP_NOT_PRIMED,
     effects={
-        behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, sources.PUMP_INSTALLATION_1983),
+        behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, sources.PUMP_INSTALLATION_1983),
     },
     matches=[example(behaviour.CHANGED_WITH_NEW_PUMP, behaviour.NONE_FROM_FIRST_START)],
     non_matches=[example(behaviour.NONE_FROM_FIRST_START, lacks=[behaviour.CHANGED_WITH_NEW_PUMP])],

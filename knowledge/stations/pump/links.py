@@ -206,7 +206,7 @@ PUMP_LEFT_DRY = LinkGroup(
             causes_fitted.PUMP_NOT_PRIMED,
             {
                 conditions.PUMP_DRY: (ALWAYS, sources.FILTER_MAKER_PRIME),
-                behaviour.CHANGED_WITH_OIL_CHANGE: (SOMETIMES, sources.FILTER_MAKER_PRIME),
+                behaviour.CHANGED_WITH_OIL_CHANGE: (OFTEN, sources.FILTER_MAKER_PRIME),
             },
         ),
         *effects_of(

@@ -161,3 +161,52 @@ def pump_fed_with_neglected_oil(known: Known) -> Conclusions:
     if known.has(history.SERVICE_NEGLECTED):
         yield more_common(causes.PUMP_GEAR_WEAR)
         yield more_common(causes.PUMP_COVER_SCORED)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(features.PUMP_ON_CRANK_NOSE), example(features.PUMP_OUTSIDE)],
+    non_matches=[
+        example(features.PUMP_ON_SKEW_GEAR),
+        example(lacks=[features.PUMP_ON_CRANK_NOSE, features.PUMP_OUTSIDE]),
+    ],
+)
+def pump_above_the_oil(known: Known) -> Conclusions:
+    """A pump above the oil has to lift its first oil, and loses its prime more easily."""
+    if known.has(features.PUMP_ON_CRANK_NOSE) or known.has(features.PUMP_OUTSIDE):
+        yield more_common(causes_fitted.PUMP_NOT_PRIMED)
+
+
+@rule(
+    source=sources.FILTER_MAKER_PRIME,
+    matches=[
+        example(features.PUMP_ON_CRANK_NOSE, history.OIL_JUST_CHANGED),
+        example(features.PUMP_OUTSIDE, history.OIL_JUST_CHANGED),
+    ],
+    non_matches=[
+        example(features.PUMP_ON_CRANK_NOSE),
+        example(features.PUMP_ON_SKEW_GEAR, history.OIL_JUST_CHANGED),
+    ],
+)
+def pump_above_the_oil_ran_empty(known: Known) -> Conclusions:
+    """A pump above the oil runs empty while oil and filter are off."""
+    above = known.has(features.PUMP_ON_CRANK_NOSE) or known.has(features.PUMP_OUTSIDE)
+    if above and known.has(history.OIL_JUST_CHANGED):
+        yield more_common(causes_fitted.PUMP_NOT_PRIMED)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(features.PUMP_ON_DISTRIBUTOR_SHAFT, history.OIL_JUST_CHANGED)],
+    non_matches=[
+        example(features.PUMP_ON_DISTRIBUTOR_SHAFT),
+        example(features.PUMP_ON_CRANK_NOSE, history.OIL_JUST_CHANGED),
+    ],
+)
+def pump_down_in_the_oil(known: Known) -> Conclusions:
+    """A pump hung in the sump stays wet through an oil change."""
+    submerged = known.has(features.PUMP_ON_DISTRIBUTOR_SHAFT) or known.has(
+        features.PUMP_ON_SKEW_GEAR
+    )
+    if submerged and known.has(history.OIL_JUST_CHANGED):
+        yield less_common(causes_fitted.PUMP_NOT_PRIMED)

@@ -5,6 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.debris import findings as debris_findings
 from knowledge.model import (
     ALWAYS,
+    DOWN,
     MOSTLY,
     OFTEN,
     SELDOM,
@@ -29,13 +30,7 @@ PICKUP_SCREEN_BLOCKED = Cause(
     mechanism="the pump starves as flow grows: good cold and at idle, then it falls with revs and time, and "
     "often comes back after a stop, when the debris drops away",
     rate=Rate.VERY_COMMON,
-    shifts=Shifts(
-        high_mileage=STRONG_UP,
-        freshly_rebuilt=UP,
-        oil_just_changed=UP,
-        stood_long=UP,
-        raced_or_heeled=UP,
-    ),
+    shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=DOWN, stood_long=UP),
     remedy="fit a new screen, clean the sump, and find what shed the debris",
     source=sources.TECHNICIAN_ANSWER,
     follows="pump cavitates and rattles, bearings wipe",
@@ -121,7 +116,7 @@ PICKUP_TUBE_LOOSE = Cause(
     says="oil pickup tube worked loose, bolts slack or bracket broken",
     mechanism="air is drawn in above the oil: unsteady at all speeds, worse with revs, slow to build; if the "
     "tube drops off, nothing is left at once",
-    rate=Rate.COMMON,
+    rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, raced_or_heeled=STRONG_UP),
     remedy="fit a new tube and secure it: bolt and bracket, or tack it with the pump stripped",
     source=sources.TRUCK_SERVICE_1994,
@@ -143,7 +138,7 @@ TUBE_THAT_MOVES = LinkGroup(
         conditions.AIR_IN_SUCTION: (ALWAYS, sources.TRUCK_SERVICE_1994),
         conditions.PRESSURE_GONE: (SOMETIMES, sources.TRUCK_SERVICE_1994),
         patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
-        behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, sources.TRUCK_SERVICE_1994),
+        behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, sources.TRUCK_SERVICE_1994),
         behaviour.CHANGED_AFTER_KNOCK: (SELDOM, JUDGEMENT),
         findings.OVERFILL_STEADIES_IT: (SOMETIMES, COMMON_PRACTICE),
         findings_pickup.PICKUP_TUBE_ROCKS: (MOSTLY, COMMON_PRACTICE),
@@ -228,7 +223,7 @@ AIR_IN_AND_NO_OIL_OUT = LinkGroup(
     parent=SUCTION_JOINT_AIR_LEAK,
     effects={
         conditions.AIR_IN_SUCTION: (ALWAYS, sources.ARMY_TM_347_CHART_1973),
-        behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, COMMON_PRACTICE),
+        behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, COMMON_PRACTICE),
         behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, COMMON_PRACTICE),
         behaviour.LOW_FROM_FIRST_START: (SOMETIMES, JUDGEMENT),
         behaviour.NO_BETTER_WITH_NEW_PUMP: (SELDOM, JUDGEMENT),

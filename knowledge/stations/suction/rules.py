@@ -99,15 +99,18 @@ def long_suction_side(known: Known) -> Conclusions:
 
 @rule(
     source=JUDGEMENT,
-    matches=[example(features.PRESSED_PICKUP)],
-    non_matches=[example(lacks=[features.PRESSED_PICKUP])],
+    matches=[example(features.PRESSED_PICKUP, history.SUMP_OR_PUMP_SWAPPED)],
+    non_matches=[
+        example(features.PRESSED_PICKUP),
+        example(history.SUMP_OR_PUMP_SWAPPED, lacks=[features.PRESSED_PICKUP]),
+    ],
 )
 def press_fit_does_not_last(known: Known) -> Conclusions:
-    """A tube held only by its press fit works loose more often, above all once it was out.
+    """A tube held only by its press fit works loose more often once it was out.
 
-    Idea from the truck service text of 1994, for a screen that was removed; the rest is judgement.
+    Idea from the truck service text of 1994, for a screen that was removed; the factor is judgement.
     """
-    if known.has(features.PRESSED_PICKUP):
+    if known.has(features.PRESSED_PICKUP) and known.has(history.SUMP_OR_PUMP_SWAPPED):
         yield more_common(causes.PICKUP_TUBE_LOOSE)
 
 

@@ -64,7 +64,7 @@ RESTRICTOR_MISSING = Cause(
     station=Station.TOPEND,
     says="a metering restrictor was left out or drilled too big",
     mechanism="too much oil runs to head, chain or turbo: the top is flooded and main pressure is down",
-    rate=Rate.OCCASIONAL,
+    rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="fit the right restrictor or gasket orifice",
     source=sources.GALLERY_PLUG_LEFT_OUT,
