@@ -35,11 +35,16 @@ CERTAIN = 0.9
 
 @dataclass(frozen=True, slots=True)
 class Ranked:
-    """A cause with its posterior and prior probability, both from 0 to 1."""
+    """A cause with its posterior and prior probability, both from 0 to 1.
+
+    ``began``: the probability that it began there; less than ``probability`` for a cause named
+    after a state that others can bring about.
+    """
 
     cause: Cause
     probability: float
     prior: float
+    began: float
 
 
 class Solution(NamedTuple):
@@ -111,6 +116,11 @@ class CaseInference:
         asked = {**self.evidence, name: Likelihood(1.0, 1.0)}
         return posterior(self.network, asked).marginal[name]
 
+    def node_of(self, cause: Cause) -> str:
+        """Id of the node whose probability is the cause's figure: its own, or that of its state."""
+        state = cause.state
+        return state.id if state and state.id in self.graph else cause.id
+
     @cached_property
     def ranking(self) -> tuple[Ranked, ...]:
         """Every cause this engine can have, most probable first.
@@ -120,7 +130,12 @@ class CaseInference:
         """
         harmless = self.harmless if self.loss_is_real else frozenset()
         rows = (
-            Ranked(self.book.causes[c], self.posterior.marginal[c], prior)
+            Ranked(
+                self.book.causes[c],
+                self.belief(self.node_of(self.book.causes[c])),
+                prior,
+                self.posterior.marginal[c],
+            )
             for c, prior in self.network.prior.items()
         )
         return tuple(

@@ -133,4 +133,6 @@ class CheckPlanner:
 
     def _suppose(self, supposed: list[Supposed]) -> list[Outcome]:
         known = self.inference
-        return outcomes(known.network, known.evidence, known.posterior, supposed, known.book.causes)
+        causes = known.book.causes
+        nodes = {c: known.node_of(causes[c]) for c in known.network.prior}
+        return outcomes(known.network, known.evidence, known.posterior, supposed, causes, nodes)

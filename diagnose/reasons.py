@@ -36,10 +36,13 @@ class Reasons:
     def weights(self, causes: Collection[str]) -> dict[str, tuple[Weight, ...]]:
         """The findings for and against each of these causes (ids), in decibans."""
         known, without = self.inference, self._without
+        nodes = {c: known.node_of(known.book.causes[c]) for c in causes}
         if not set(causes) <= set(self.explained):
             effort = known.posterior.effort
-            without = leave_each_out(known.network, known.evidence, tuple(causes), effort)
-        return weights(without, known.posterior.marginal, known.graph, tuple(causes))
+            without = leave_each_out(known.network, known.evidence, tuple(nodes.values()), effort)
+        belief = {n: known.belief(n) for n in nodes.values()}
+        found = weights(without, belief, known.graph, tuple(nodes.values()))
+        return {c: found[n] for c, n in nodes.items()}
 
     def for_cause(self, cause: str) -> tuple[Weight, ...]:
         """The findings for and against one cause (id), strongest first, in decibans."""
@@ -97,4 +100,5 @@ class Reasons:
     def _without(self) -> dict[str, Without]:
         """The posterior of the explained causes without each finding in turn."""
         known = self.inference
-        return leave_each_out(known.network, known.evidence, self.explained, known.posterior.effort)
+        nodes = tuple(known.node_of(known.book.causes[c]) for c in self.explained)
+        return leave_each_out(known.network, known.evidence, nodes, known.posterior.effort)

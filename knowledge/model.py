@@ -298,7 +298,9 @@ class Condition:
 class Cause:
     """A root cause: what went wrong first.
 
-    ``rate`` is how common it is, ``shifts`` what five facts of history do to that rate.
+    ``rate`` is how common it is, ``shifts`` what five facts of history do to that rate. Where its
+    name is that of a ``state`` other causes can bring about too, its figure in the ranking is
+    that of the state, whatever brought it about.
     """
 
     id: str
@@ -311,6 +313,7 @@ class Cause:
     source: Source
     follows: str = ""  #: what it leads to if left
     no_fault: bool = False
+    state: Condition | None = None
     also: tuple[str, ...] = ()
 
     def __repr__(self) -> str:

@@ -27,7 +27,7 @@ from diagnose.output.documents.check import check_document
 from diagnose.output.text.check import check_text
 from knowledge.access.precedence import BEFORE
 from knowledge.book import Book, the_book
-from knowledge.circuit.conditions import RELIEF_BLEEDS
+from knowledge.circuit.conditions import RELIEF_BLEEDS, RELIEF_HELD_OPEN
 from knowledge.model import MOSTLY, Source, Station
 from knowledge.pressure.patterns import NEEDLE_FLICKERS
 from knowledge.rule_api import (
@@ -89,7 +89,7 @@ def with_link_source(source: Any) -> Whole:
 
 
 def same_link(_: Known) -> Conclusions:
-    yield leads_to(RELIEF_DEBRIS, RELIEF_BLEEDS, MOSTLY, JUDGEMENT)
+    yield leads_to(RELIEF_DEBRIS, RELIEF_HELD_OPEN, MOSTLY, JUDGEMENT)
 
 
 def odd_link(_: Known) -> Conclusions:
@@ -168,7 +168,7 @@ BROKEN: list[tuple[Callable[[Whole], Result], Callable[[], Whole], str]] = [
     (names, lambda: Whole(BOOK, kept=frozenset({replace(BEFORE[0].check, id="gone")})), "checks always recorded names gone"),
     (sources, lambda: but("causes", "oil_level_low", source=NO_TITLE), "causes: oil_level_low: source 'X' has no title"),
     (sources, lambda: but("rules", SPUN, source=None), f"rules: {SPUN}: no source"),
-    (sources, lambda: with_link_source(None), f"links: {CHIP}: relief_debris to relief_bleeds: no source"),
+    (sources, lambda: with_link_source(None), f"links: {CHIP}: relief_debris to relief_held_open: no source"),
     (sources, lambda: with_link_source(NO_TITLE), f"links: {CHIP}: relief_debris to fell_suddenly: source 'X' has no title"),
     (names, lambda: with_group(group(id="chip_under_a_ball")), f"links: chip_under_a_ball is stored under {CHIP}"),
     (names, lambda: with_table("links", {**BOOK.links, "A chip": group(id="A chip")}), "'A chip' is no id"),

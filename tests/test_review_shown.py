@@ -67,7 +67,8 @@ def test_a_probability_in_words(p: float, words: str) -> None:
 
 def about(probability: float, evidence: bool = True) -> Any:
     """A diagnosis whose first cause has this probability."""
-    first = SimpleNamespace(cause=SimpleNamespace(says="the cause"), probability=probability)
+    cause = SimpleNamespace(says="the cause")
+    first = SimpleNamespace(cause=cause, probability=probability, began=probability)
     known = SimpleNamespace(evidence={"x": 1} if evidence else {})
     return SimpleNamespace(ranking=[first], inference=known)
 

@@ -25,7 +25,8 @@ def order(answer: Diagnosis) -> list[str]:
 
 
 def chance(answer: Diagnosis, cause: str) -> float:
-    return answer.inference.belief(cause)
+    """The figure of a cause in the ranking."""
+    return next(r.probability for r in answer.ranking if r.cause.id == cause)
 
 
 def test_wavering_needle_with_metal_under_the_ball() -> None:

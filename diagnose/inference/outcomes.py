@@ -39,22 +39,27 @@ def outcomes(
     before: Posterior,
     supposed: Sequence[Supposed],
     causes: Mapping[str, Cause],
+    nodes: Mapping[str, str],
 ) -> list[Outcome]:
-    """The outcome for each supposed set of observations; empty where the sum is too large."""
+    """The outcome for each supposed set of observations; empty where the sum is too large.
+
+    ``nodes``: the node whose probability is the figure of each cause of the network, by its id.
+    """
     variants = [
         {**evidence, **{f.id: likelihood_of(r) for f, r in one.observations.items()}}
         for one in supposed
     ]
+    asked = {*network.prior, *nodes.values()}
     try:
         if before.effort <= SMALL:
-            after = posteriors(network, variants, asked=network.prior)
+            after = posteriors(network, variants, asked=asked)
         else:  # one sweep for all would be larger than one for each
-            after = [p for v in variants for p in posteriors(network, [v], asked=network.prior)]
+            after = [p for v in variants for p in posteriors(network, [v], asked=asked)]
     except TooEntangledError:
         return []
     out = []
     for one, then in zip(supposed, after, strict=True):
-        leader = max(network.prior, key=lambda c: (then.marginal[c], c))
+        leader = max(nodes, key=lambda c: (then.marginal[nodes[c]], c))
         chance = exp(min(0.0, then.log_evidence - before.log_evidence))
-        out.append(Outcome(one.finding, chance, causes[leader], then.marginal[leader]))
+        out.append(Outcome(one.finding, chance, causes[leader], then.marginal[nodes[leader]]))
     return out

@@ -74,7 +74,7 @@ def loose_ends(answer: Diagnosis, until: float) -> LooseEnds:
     chosen = [r.cause for r in answer.ranking if r.probability >= until] or [
         answer.ranking[0].cause
     ]
-    confirmed = answer.ranking[0].probability >= until and seen_for(answer, chosen[0])
+    confirmed = answer.ranking[0].began >= until and seen_for(answer, chosen[0])
     return LooseEnds(
         causes=tuple(chosen),
         confirmed=confirmed,

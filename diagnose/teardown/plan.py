@@ -126,7 +126,7 @@ class Plan:
     @property
     def settled(self) -> bool:
         """Whether the cause is as likely as asked already."""
-        return self.answer.ranking[0].probability >= self.request.until
+        return self.answer.ranking[0].began >= self.request.until
 
     @cached_property
     def confirmed(self) -> bool:

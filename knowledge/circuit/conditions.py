@@ -135,6 +135,13 @@ DELIVERY_REDUCED = Condition(
     mechanism="wrong, reversed or half-masked pump: low from its first start",
     source=sources.DIESEL_CASE_NOTE,
 )
+RELIEF_HELD_OPEN = Condition(
+    id="relief_held_open",
+    station=S.RELIEF,
+    says="something lies under the relief valve and holds it off its seat",
+    mechanism="a particle from a build, from the oil or from a worn part; it may move, so it comes and goes",
+    source=sources.EHRESMAN_1998,
+)
 RELIEF_BLEEDS = Condition(
     id="relief_bleeds",
     station=S.RELIEF,
@@ -248,6 +255,14 @@ METAL_SHED = Condition(
     says="damaged parts shed metal into the oil",
     mechanism="flakes settle in pan, screen, filter and relief valve",
     source=COMMON_PRACTICE,
+    damage=True,
+)
+METAL_UNDER_RELIEF = Condition(
+    id="metal_under_relief",
+    station=S.RELIEF,
+    says="metal shed by the damage lies under the relief valve",
+    mechanism="following damage: from then on the valve bleeds as well and the needle wavers",
+    source=sources.AIRCRAFT_FAULT_ISOLATION,
     damage=True,
 )
 PUMP_SCORED = Condition(

@@ -111,7 +111,7 @@ DIRT_GOES_WHERE_OIL_GOES = LinkGroup(
     parent=conditions.DIRT_IN_OIL,
     effects={
         conditions.SUCTION_THROTTLED: (SOMETIMES, COMMON_PRACTICE),
-        conditions.RELIEF_BLEEDS: (SOMETIMES, sources.TRACTOR_WORKSHOP_MANUAL),
+        conditions.RELIEF_HELD_OPEN: (SOMETIMES, sources.TRACTOR_WORKSHOP_MANUAL),
         conditions.PUMP_SCORED: (SOMETIMES, sources.PUMP_MAKER_SHAFTS_SCREENS),
         conditions.BRANCH_DRY: (SELDOM, COMMON_PRACTICE),
         conditions.JOURNAL_DRY: (SOMETIMES, COMMON_PRACTICE),
@@ -224,6 +224,25 @@ WRONG_PUMP_IS_SHORT_FROM_NEW = LinkGroup(
     },
     matches=[example(behaviour.LOW_FROM_FIRST_START)],
     non_matches=[example(patterns.DECLINED_OVER_MONTHS)],
+)
+PARTICLE_UNDER_THE_VALVE = LinkGroup(
+    id="particle_under_the_valve",
+    station=Station.DELIVERY,
+    says="A particle under the relief valve holds it open: oil bleeds past, and the needle may waver.",
+    note="Whatever it is and wherever it came from: its form says which.",
+    parent=conditions.RELIEF_HELD_OPEN,
+    effects={
+        conditions.RELIEF_BLEEDS: (ALWAYS, sources.EHRESMAN_1998),
+        conditions.PRESSURE_UNSTEADY: (OFTEN, JUDGEMENT),
+        relief_findings.DEBRIS_ON_RELIEF_SEAT: (MOSTLY, COMMON_PRACTICE),
+    },
+    matches=[
+        example(relief_findings.DEBRIS_ON_RELIEF_SEAT),
+        example(patterns.NEEDLE_FLICKERS, relief_findings.DEBRIS_ON_RELIEF_SEAT),
+    ],
+    non_matches=[
+        example(patterns.NEEDLE_FLICKERS, lacks=[relief_findings.DEBRIS_ON_RELIEF_SEAT]),
+    ],
 )
 VALVE_THAT_NEVER_QUITE_SHUTS = LinkGroup(
     id="valve_that_never_quite_shuts",

@@ -5,7 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.relief import findings as relief_findings
 
 DRY_BRANCH_BEHIND_A_GOOD_GAUGE = LinkGroup(
@@ -95,19 +95,23 @@ SHED_METAL_COMES_ROUND_AGAIN = LinkGroup(
     parent=conditions.METAL_SHED,
     effects={
         conditions.PUMP_SCORED: (SOMETIMES, COMMON_PRACTICE),
-        relief_findings.DEBRIS_ON_RELIEF_SEAT: (SELDOM, sources.AIRCRAFT_FAULT_ISOLATION),
+        conditions.METAL_UNDER_RELIEF: (SELDOM, sources.AIRCRAFT_FAULT_ISOLATION),
     },
     matches=[example(relief_findings.DEBRIS_ON_RELIEF_SEAT)],
     non_matches=[example(patterns.ENGINE_RUNS_NORMALLY)],
 )
-LOOSE_DIRT_LIES_UNDER_THE_VALVE = LinkGroup(
-    id="loose_dirt_lies_under_the_valve",
+METAL_THAT_FOLLOWED_IS_FOUND_THERE = LinkGroup(
+    id="metal_that_followed_is_found_there",
     station=Station.DELIVERY,
-    says="Loose dirt that travels with the oil lies down under the relief valve.",
-    parent=conditions.DIRT_IN_OIL,
+    says="Metal that the damage put under the relief valve is found there, and the needle wavers from it.",
+    note="The chain ends here: what the lost pressure damages further is cut off, so no circle arises.",
+    parent=conditions.METAL_UNDER_RELIEF,
     effects={
-        relief_findings.DEBRIS_ON_RELIEF_SEAT: (SOMETIMES, sources.TRACTOR_WORKSHOP_MANUAL),
+        relief_findings.DEBRIS_ON_RELIEF_SEAT: (MOSTLY, COMMON_PRACTICE),
+        patterns.NEEDLE_FLICKERS: (SOMETIMES, JUDGEMENT),
+        direct_gauge.DIRECT_GAUGE_UNSTEADY: (SOMETIMES, JUDGEMENT),
+        patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE: (SELDOM, JUDGEMENT),
     },
     matches=[example(relief_findings.DEBRIS_ON_RELIEF_SEAT)],
-    non_matches=[example(patterns_speed.CAPPED_LOW)],
+    non_matches=[example(lacks=[relief_findings.DEBRIS_ON_RELIEF_SEAT])],
 )

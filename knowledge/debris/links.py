@@ -3,12 +3,16 @@
 from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.debris import findings
-from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
+from knowledge.model import MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 from knowledge.rule_api import LinkGroup, effects_of, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.stations.bearings import causes as bearings_causes
+from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.pump import causes as pump_causes
+from knowledge.stations.pump import findings_wear as pump_wear
+from knowledge.stations.relief import findings as relief_findings
 from knowledge.stations.topend import causes as topend_causes
 
 METAL_GOES_TO_THE_FILTER = LinkGroup(
@@ -50,6 +54,28 @@ WHAT_THE_MAGNET_PICKS_UP = LinkGroup(
     },
     matches=[example(findings.MAGNETIC_METAL)],
     non_matches=[example(findings.METAL_IN_FILTER, lacks=[findings.MAGNETIC_METAL])],
+)
+METAL_SHED_FIRST_HOLDS_THE_VALVE = LinkGroup(
+    id="metal_shed_first_holds_the_valve",
+    station=Station.BEARINGS,
+    says="A part that sheds metal first, before anything ran dry, can put a sliver under the relief valve.",
+    child=conditions.RELIEF_HELD_OPEN,
+    origins={
+        pump_causes.PUMP_GEAR_WEAR: (SELDOM, JUDGEMENT),
+        pump_causes.PUMP_COVER_SCORED: (RARELY, JUDGEMENT),
+        pump_causes.PUMP_DEBRIS_LOCK: (SELDOM, sources.JOBBER_OIL_PUMPS),
+        conditions.PUMP_DRIVE_ERRATIC: (RARELY, JUDGEMENT),
+        bearings_causes.BEARING_WIPED: (RARELY, JUDGEMENT),
+        bearings_causes.BEARING_SPUN: (RARELY, JUDGEMENT),
+        bearings_causes.THRUST_BEARING_WEAR: (SELDOM, JUDGEMENT),
+        bearings_causes_geometry.OVERLOAD_LUGGING: (SELDOM, JUDGEMENT),
+        topend_causes.CAM_BEARING_WEAR: (RARELY, JUDGEMENT),
+    },
+    matches=[
+        example(relief_findings.DEBRIS_ON_RELIEF_SEAT, pump_wear.GEARS_WORN_OUT),
+        example(relief_findings.DEBRIS_ON_RELIEF_SEAT, findings.MAGNETIC_METAL),
+    ],
+    non_matches=[example(lacks=[relief_findings.DEBRIS_ON_RELIEF_SEAT])],
 )
 COPPER_NEED_NOT_BE_THE_CRANK = LinkGroup(
     id="copper_need_not_be_the_crank",

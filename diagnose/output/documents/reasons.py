@@ -29,8 +29,8 @@ class EvidenceItem:
 
 
 def is_settled(diagnosis: Diagnosis) -> bool:
-    """Whether the most probable cause is nearly certain."""
-    return diagnosis.ranking[0].probability >= SETTLED
+    """Whether the most probable cause is nearly certain, and nothing else has brought it about."""
+    return diagnosis.ranking[0].began >= SETTLED
 
 
 def in_short(diagnosis: Diagnosis) -> str:
@@ -41,7 +41,7 @@ def in_short(diagnosis: Diagnosis) -> str:
     lead = f"{first.cause.says} ({percent(first.probability)} likely)"
     if first.probability < LEADS:
         return f"cannot tell yet; ahead by a little is {lead}"
-    if first.probability < SETTLED:
+    if not is_settled(diagnosis):
         return f"most likely {lead}, not settled"
     return f"as good as settled, {lead}"
 

@@ -180,7 +180,7 @@ SEALER_GOES_WHERE_THE_OIL_GOES = LinkGroup(
     parent=SEALANT_DEBRIS,
     effects={
         conditions.SUCTION_THROTTLED: (MOSTLY, sources.CLUB_SEALANT_STRAINER),
-        conditions.RELIEF_BLEEDS: (SOMETIMES, COMMON_PRACTICE),
+        conditions.RELIEF_HELD_OPEN: (SOMETIMES, COMMON_PRACTICE),
         conditions.FLOW_RESTRICTED: (SELDOM, JUDGEMENT),
         conditions.BRANCH_DRY: (SOMETIMES, sources.TURBO_MAKER_STARVATION),
         conditions.JOURNAL_DRY: (SOMETIMES, COMMON_PRACTICE),
@@ -268,7 +268,7 @@ CRUMBS_LEFT_FROM_AN_OLD_REPAIR = LinkGroup(
     parent=TIMING_GEAR_SHEDDING,
     effects={
         conditions.SUCTION_THROTTLED: (MOSTLY, sources.CLUB_BLOCKED_SCREENS),
-        conditions.RELIEF_BLEEDS: (SELDOM, JUDGEMENT),
+        conditions.RELIEF_HELD_OPEN: (SELDOM, JUDGEMENT),
     },
     matches=[
         example(patterns_speed.FALLS_AS_REVS_RISE, suction_sump.PLASTIC_ON_SCREEN),

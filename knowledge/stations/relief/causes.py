@@ -29,11 +29,13 @@ RELIEF_DEBRIS = Cause(
         "it holds the valve off its seat: oil bleeds past at all speeds, most felt at idle; may "
         "come and go"
     ),
-    rate=Rate.COMMON,
+    # its own share only: the state is about as common as the book's common causes
+    rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, oil_just_changed=UP),
     remedy="clean valve and seat; find where the debris came from before the engine runs",
     source=sources.EHRESMAN_1998,
     follows="starved idle, hurt seat, wiped bearings",
+    state=conditions.RELIEF_HELD_OPEN,
     also=("metal under the relief ball", "dirt in the relief valve", "swarf in pressure relief"),
 )
 CHIP_UNDER_THE_BALL = LinkGroup(
@@ -46,10 +48,8 @@ CHIP_UNDER_THE_BALL = LinkGroup(
     ),
     parent=RELIEF_DEBRIS,
     effects={
-        conditions.RELIEF_BLEEDS: (ALWAYS, sources.EHRESMAN_1998),
-        conditions.PRESSURE_UNSTEADY: (OFTEN, JUDGEMENT),
+        conditions.RELIEF_HELD_OPEN: (ALWAYS, sources.EHRESMAN_1998),
         patterns.FELL_SUDDENLY: (SELDOM, JUDGEMENT),
-        findings.DEBRIS_ON_RELIEF_SEAT: (MOSTLY, COMMON_PRACTICE),
     },
     matches=[
         example(patterns.NEEDLE_FLICKERS, findings.DEBRIS_ON_RELIEF_SEAT),
@@ -114,8 +114,8 @@ WORN_SEAT_LEAKS_WHEN_SHUT = LinkGroup(
     effects={
         conditions.RELIEF_BLEEDS: (MOSTLY, sources.DIESEL_TESTING_MANUAL),
         conditions.RELIEF_CAPS_LOW: (SOMETIMES, JUDGEMENT),
+        conditions.RELIEF_HELD_OPEN: (SELDOM, JUDGEMENT),
         findings.RELIEF_SEAT_SCORED: (ALWAYS, COMMON_PRACTICE),
-        findings.DEBRIS_ON_RELIEF_SEAT: (SELDOM, JUDGEMENT),
     },
     matches=[example(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, findings.RELIEF_SEAT_SCORED)],
     non_matches=[

@@ -42,7 +42,7 @@ VALVE_GRIPPED_WHERE_IT_STOOD = LinkGroup(
         causes.RELIEF_STUCK_OPEN: (ALWAYS, sources.PRESSURIZED_BLACK_GOLD),
         causes.RELIEF_STUCK_CLOSED: (ALWAYS, COMMON_PRACTICE),
         causes.RELIEF_BORE_SCORED: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
-        causes.RELIEF_DEBRIS: (SOMETIMES, sources.TRACTOR_DIESEL_MANUAL_2003),
+        conditions.RELIEF_HELD_OPEN: (SOMETIMES, sources.TRACTOR_DIESEL_MANUAL_2003),
     },
     matches=[example(patterns.GAUGE_READS_LOW, findings.RELIEF_FOUND_STUCK)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.RELIEF_FOUND_STUCK])],
