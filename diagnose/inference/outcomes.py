@@ -9,7 +9,7 @@ from math import exp
 from diagnose.inference.chaining import Observation
 from diagnose.inference.elimination import Posterior, TooEntangledError, posteriors
 from diagnose.inference.evidence import likelihood_of
-from diagnose.inference.network import Evidence, Network
+from diagnose.inference.network import Evidence, Likelihood, Network
 from knowledge.model import Cause, Finding
 
 SMALL = 100_000  #: effort up to which several outcomes share one sweep
@@ -45,8 +45,9 @@ def outcomes(
 
     ``nodes``: the node whose probability is the figure of each cause of the network, by its id.
     """
+    unseen = {n: Likelihood(1.0, 1.0) for n in nodes.values() if n not in before.marginal}
     variants = [
-        {**evidence, **{f.id: likelihood_of(r) for f, r in one.observations.items()}}
+        {**evidence, **unseen, **{f.id: likelihood_of(r) for f, r in one.observations.items()}}
         for one in supposed
     ]
     asked = {*network.prior, *nodes.values()}
