@@ -22,6 +22,7 @@ from knowledge.model import (
     all_in,
 )
 from knowledge.reports.shapes import TrialKind, WorkArea
+from knowledge.reports.trials import cure_links
 from knowledge.rule_api import LinkGroup, Rule, Statement
 from knowledge.work import Inspection, Layout, Part, Task
 
@@ -128,20 +129,23 @@ def _parts() -> dict[str, Part]:
 @cache
 def the_book() -> Book:
     """All knowledge, gathered once. Raises DoubledIdError."""
+    trials = _by_id(TrialKind)
+    cured = {t.cured.id: t.cured for t in trials.values()}
+    cures = {group.id: group for group in map(cure_links, trials.values())}
     return Book(
         causes=_by_id(Cause),
         conditions=_by_id(Condition),
-        findings=_by_id(Finding),
+        findings={**_by_id(Finding), **cured},
         quantities=_by_id(Quantity),
         measures=_by_id(Measure),
         limits=_by_id(Limit),
         inspections=_by_id(Inspection),
         layouts=_by_id(Layout),
-        links=_by_id(LinkGroup),
+        links={**_by_id(LinkGroup), **cures},
         rules=_by_id(Rule),
         profiles=_by_id(Profile),
         dimensions=dimensions.CIRCUIT,
-        trials=_by_id(TrialKind),
+        trials=trials,
         areas=_by_id(WorkArea),
         tasks=LazyEntries(_tasks),
         parts=LazyEntries(_parts),

@@ -14,6 +14,8 @@ from knowledge.engines import features as engines_features
 from knowledge.engines import layouts as engines_layouts
 from knowledge.engines import layouts_special as engines_layouts_special
 from knowledge.engines import profiles as engines_profiles
+from knowledge.history import areas as history_areas
+from knowledge.history import areas_inside as history_areas_inside
 from knowledge.history import circumstances as history_circumstances
 from knowledge.history import findings as history_findings
 from knowledge.history import links_began as history_links_began
@@ -34,6 +36,7 @@ from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.assembly import links as assembly_links
 from knowledge.stations.assembly import rules as assembly_rules
+from knowledge.stations.assembly import trials as assembly_trials
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
 from knowledge.stations.bearings import findings as bearings_findings
@@ -44,6 +47,7 @@ from knowledge.stations.bearings import links as bearings_links
 from knowledge.stations.bearings import quantities as bearings_quantities
 from knowledge.stations.bearings import rules as bearings_rules
 from knowledge.stations.bearings import rules_measured as bearings_rules_measured
+from knowledge.stations.bearings import trials as bearings_trials
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.delivery import findings_filter as delivery_findings_filter
@@ -53,6 +57,7 @@ from knowledge.stations.delivery import links as delivery_links
 from knowledge.stations.delivery import quantities as delivery_quantities
 from knowledge.stations.delivery import rules as delivery_rules
 from knowledge.stations.delivery import rules_galleries as delivery_rules_galleries
+from knowledge.stations.delivery import trials as delivery_trials
 from knowledge.stations.instrument import causes as instrument_causes
 from knowledge.stations.instrument import causes_line as instrument_causes_line
 from knowledge.stations.instrument import findings as instrument_findings
@@ -66,6 +71,7 @@ from knowledge.stations.instrument import quantities as instrument_quantities
 from knowledge.stations.instrument import rules_layout as instrument_rules_layout
 from knowledge.stations.instrument import rules_measured as instrument_rules_measured
 from knowledge.stations.instrument import rules_proof as instrument_rules_proof
+from knowledge.stations.instrument import trials as instrument_trials
 from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.leaks import findings as leaks_findings
@@ -73,6 +79,7 @@ from knowledge.stations.leaks import findings_places as leaks_findings_places
 from knowledge.stations.leaks import links as leaks_links
 from knowledge.stations.leaks import rules as leaks_rules
 from knowledge.stations.leaks import rules_alarms as leaks_rules_alarms
+from knowledge.stations.leaks import trials as leaks_trials
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.oil import causes_contamination as oil_causes_contamination
@@ -88,6 +95,7 @@ from knowledge.stations.oil import rules_alarms as oil_rules_alarms
 from knowledge.stations.oil import rules_facts as oil_rules_facts
 from knowledge.stations.oil import rules_measured as oil_rules_measured
 from knowledge.stations.oil import rules_odds as oil_rules_odds
+from knowledge.stations.oil import trials as oil_trials
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_drive as pump_causes_drive
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
@@ -103,11 +111,13 @@ from knowledge.stations.pump import quantities as pump_quantities
 from knowledge.stations.pump import rules_alarms as pump_rules_alarms
 from knowledge.stations.pump import rules_engine as pump_rules_engine
 from knowledge.stations.pump import rules_measured as pump_rules_measured
+from knowledge.stations.pump import trials as pump_trials
 from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.relief import findings as relief_findings
 from knowledge.stations.relief import links as relief_links
 from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.stations.relief import rules as relief_rules
+from knowledge.stations.relief import trials as relief_trials
 from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
 from knowledge.stations.suction import findings as suction_findings
@@ -117,6 +127,7 @@ from knowledge.stations.suction import links as suction_links
 from knowledge.stations.suction import quantities as suction_quantities
 from knowledge.stations.suction import rules as suction_rules
 from knowledge.stations.suction import rules_alarms as suction_rules_alarms
+from knowledge.stations.suction import trials as suction_trials
 from knowledge.stations.topend import causes as topend_causes
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
 from knowledge.stations.topend import findings as topend_findings
@@ -127,6 +138,7 @@ from knowledge.stations.topend import quantities as topend_quantities
 from knowledge.stations.topend import rules as topend_rules
 from knowledge.stations.topend import rules_feeds as topend_rules_feeds
 from knowledge.stations.topend import rules_valve_gear as topend_rules_valve_gear
+from knowledge.stations.topend import trials as topend_trials
 
 #: quantities and limits, causes, conditions, findings, checks, links, rules and layouts
 MODULES = (
@@ -134,6 +146,7 @@ MODULES = (
     assembly_causes,
     assembly_links,
     assembly_rules,
+    assembly_trials,
     bearings_quantities,
     bearings_findings,
     bearings_findings_shells,
@@ -144,6 +157,7 @@ MODULES = (
     bearings_links,
     bearings_rules,
     bearings_rules_measured,
+    bearings_trials,
     pressure_quantities,
     pressure_links_in_time,
     pressure_links_steady,
@@ -170,11 +184,14 @@ MODULES = (
     delivery_links,
     delivery_rules,
     delivery_rules_galleries,
+    delivery_trials,
     history_findings,
     history_links_began,
     history_rules,
     history_rules_builds,
     history_circumstances,
+    history_areas_inside,
+    history_areas,
     instrument_quantities,
     instrument_findings,
     instrument_findings_sender,
@@ -188,6 +205,7 @@ MODULES = (
     instrument_rules_layout,
     instrument_rules_measured,
     instrument_rules_proof,
+    instrument_trials,
     leaks_findings,
     leaks_findings_places,
     leaks_causes,
@@ -195,6 +213,7 @@ MODULES = (
     leaks_links,
     leaks_rules,
     leaks_rules_alarms,
+    leaks_trials,
     oil_quantities,
     oil_findings,
     oil_findings_record,
@@ -210,6 +229,7 @@ MODULES = (
     oil_rules_facts,
     oil_rules_measured,
     oil_rules_odds,
+    oil_trials,
     pump_quantities,
     pump_findings,
     pump_findings_priming,
@@ -225,11 +245,13 @@ MODULES = (
     pump_rules_alarms,
     pump_rules_engine,
     pump_rules_measured,
+    pump_trials,
     relief_quantities,
     relief_findings,
     relief_causes,
     relief_links,
     relief_rules,
+    relief_trials,
     suction_quantities,
     suction_findings,
     suction_findings_sump,
@@ -239,6 +261,7 @@ MODULES = (
     suction_links,
     suction_rules,
     suction_rules_alarms,
+    suction_trials,
     topend_quantities,
     topend_findings,
     topend_findings_cam,
@@ -249,6 +272,7 @@ MODULES = (
     topend_rules,
     topend_rules_feeds,
     topend_rules_valve_gear,
+    topend_trials,
     engines_features,
     engines_layouts,
     engines_profiles,

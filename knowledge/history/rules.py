@@ -4,10 +4,10 @@ from collections.abc import Iterator
 
 from knowledge import sources
 from knowledge.history import findings
-from knowledge.model import STRONG_UP, Cause, Finding, Station
+from knowledge.model import Finding, Station
 from knowledge.rule_api import Conclusions, Known, Shifted, example, less_common, rules_of
 from knowledge.sources import JUDGEMENT
-from knowledge.stations.causes import CAUSES
+from knowledge.stations.causes import CAUSES, strongly_raised_by
 
 rule = rules_of(Station.ASSEMBLY)
 
@@ -18,11 +18,6 @@ def marked_for(fact: Finding) -> Iterator[Shifted]:
         shift = cause.shifts.get(fact.id)
         if shift is not None:
             yield Shifted(cause, shift)
-
-
-def strongly_raised_by(fact: Finding) -> Iterator[Cause]:
-    """Yield the causes that are strongly more common with this fact."""
-    return (c for c in CAUSES if c.shifts.get(fact.id) is STRONG_UP)
 
 
 @rule(

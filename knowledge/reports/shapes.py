@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from knowledge.model import Cause, Finding, Source, Station
+from knowledge.model import Cause, Finding, Source, Station, Strength
 from knowledge.reports.words import (
     NOISES,
     Circumstance,
@@ -52,16 +52,20 @@ class Behaviour:
 class TrialKind:
     """Something that is tried to cure the trouble.
 
-    ``cured`` is the finding "it was tried, and cured it", with the links from the causes it
-    cures; ``retired`` are ids of earlier findings that said "made no difference".
+    ``cures`` are the causes it cures, each with how surely. ``cured`` is the finding "it was
+    tried, and that cured it", which comes of them; ``worse``, where the trade knows what that
+    means, the finding "it was tried, and made it worse". ``retired`` are ids of earlier findings
+    that said "made no difference".
     """
 
     id: str
     station: Station
     says: str
     asks: str
+    cures: Mapping[Cause, tuple[Strength, Source]]
     cured: Finding
     source: Source
+    worse: Finding | None = None
     retired: tuple[str, ...] = ()
     also: tuple[str, ...] = ()
 

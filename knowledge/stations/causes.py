@@ -1,10 +1,12 @@
 """Every listed root cause, for rules about all of them.
 
-Imported by ``history.rules``; a new file of causes is added to ``MODULES``.
+Imported by files of ``history``; a new file of causes is added to ``MODULES``.
 """
 
+from collections.abc import Iterator
+
 from knowledge import unlisted
-from knowledge.model import Cause, all_in
+from knowledge.model import STRONG_UP, Cause, Finding, all_in
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
@@ -51,3 +53,8 @@ MODULES = (
 )
 
 CAUSES: tuple[Cause, ...] = tuple(c for m in MODULES for c in all_in(m.__name__, Cause))
+
+
+def strongly_raised_by(fact: Finding) -> Iterator[Cause]:
+    """Yield the causes that are strongly more common with this fact of history."""
+    return (c for c in CAUSES if c.shifts.get(fact.id) is STRONG_UP)
