@@ -23,7 +23,7 @@ from knowledge.model import (
 )
 from knowledge.reports.shapes import TrialKind, WorkArea
 from knowledge.reports.trials import cure_links
-from knowledge.rule_api import LinkGroup, Rule, Statement
+from knowledge.rule_api import InhibitorGroup, LinkGroup, Rule, Statement
 from knowledge.work import Inspection, Layout, Part, Task
 
 Word = TypeVar(
@@ -31,6 +31,7 @@ Word = TypeVar(
     Cause,
     Condition,
     Finding,
+    InhibitorGroup,
     Inspection,
     Layout,
     Limit,
@@ -51,7 +52,7 @@ Entry = TypeVar("Entry", Task, Part)
 
 @dataclass(frozen=True)
 class Book:
-    """Every word, link group and rule by its id."""
+    """Every word, group of links or inhibitors, and rule by its id."""
 
     causes: dict[str, Cause]
     conditions: dict[str, Condition]
@@ -62,6 +63,7 @@ class Book:
     inspections: dict[str, Inspection]
     layouts: dict[str, Layout]
     links: dict[str, LinkGroup]
+    inhibitors: dict[str, InhibitorGroup]
     rules: dict[str, Rule]
     profiles: dict[str, Profile]
     dimensions: dict[str, Quantity]  #: those of an oil circuit
@@ -72,8 +74,8 @@ class Book:
 
     @property
     def statements(self) -> tuple[Statement, ...]:
-        """Every rule and link group."""
-        return (*self.rules.values(), *self.links.values())
+        """Every rule and every group of links or inhibitors."""
+        return (*self.rules.values(), *self.links.values(), *self.inhibitors.values())
 
     def limits_of(self, quantity: Quantity) -> tuple[Limit | None, Limit | None]:
         """The least and the most a quantity may be, as far as the book has such limits."""
@@ -142,6 +144,7 @@ def the_book() -> Book:
         inspections=_by_id(Inspection),
         layouts=_by_id(Layout),
         links={**_by_id(LinkGroup), **cures},
+        inhibitors=_by_id(InhibitorGroup),
         rules=_by_id(Rule),
         profiles=_by_id(Profile),
         dimensions=dimensions.CIRCUIT,

@@ -67,6 +67,19 @@ class Link:
 
 
 @dataclass(frozen=True, slots=True)
+class Inhibitor:
+    """While a cause or condition is present, a finding is seen only rarely.
+
+    ``strength``: the share of the times it would be seen otherwise in which it is not.
+    """
+
+    parent: Cause | Condition
+    child: Finding
+    strength: Strength
+    source: Source
+
+
+@dataclass(frozen=True, slots=True)
 class Shifted:
     """Circumstances make a cause more or less common."""
 
@@ -315,5 +328,51 @@ class LinkGroup:
         return f"<links {self.id}>"
 
 
-#: what adds to a cause graph: a rule, or links that hold for every engine
-Statement = Rule | LinkGroup
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class InhibitorGroup:
+    """Inhibitors that hold for every engine, stated together with one sentence and examples.
+
+    Give either ``parent`` with what it ``inhibits``, or ``child`` with what it is
+    ``inhibited_by``. ``matches`` hold the finding present and must make the parents less likely;
+    ``non_matches`` are near misses that must leave them likelier than every match does.
+    Raises ValueError where none or both are given.
+    """
+
+    id: str
+    station: Station
+    says: str
+    note: str = ""
+    parent: Cause | Condition | None = None
+    inhibits: Mapping[Finding, tuple[Strength, Source]] = field(default_factory=dict)
+    child: Finding | None = None
+    inhibited_by: Mapping[Cause | Condition, tuple[Strength, Source]] = field(default_factory=dict)
+    inhibitors: tuple[Inhibitor, ...] = field(init=False, default=())
+    matches: Sequence[Example]
+    non_matches: Sequence[Example]
+
+    def __post_init__(self) -> None:
+        found: list[Inhibitor] = []
+        if self.parent is not None:
+            found += (Inhibitor(self.parent, c, *w) for c, w in self.inhibits.items())
+        if self.child is not None:
+            found += (Inhibitor(p, self.child, *w) for p, w in self.inhibited_by.items())
+        if (self.parent is None) == (self.child is None) or not found:
+            raise ValueError(f"{self.id}: give a parent with inhibits or a child with inhibited_by")
+        object.__setattr__(self, "inhibitors", tuple(found))
+
+    @property
+    def text(self) -> str:
+        """The sentence and the note under it."""
+        return f"{self.says}\n\n{self.note}" if self.note else self.says
+
+    @property
+    def source(self) -> Source:
+        """The source of the first inhibitor."""
+        return self.inhibitors[0].source
+
+    def __repr__(self) -> str:
+        return f"<inhibitors {self.id}>"
+
+
+#: what adds to a cause graph: a rule, or links or inhibitors that hold for every engine
+Statement = Rule | LinkGroup | InhibitorGroup

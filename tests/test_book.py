@@ -36,7 +36,7 @@ from knowledge.model import (
     Stage,
     State,
 )
-from knowledge.rule_api import LinkGroup, Rule
+from knowledge.rule_api import InhibitorGroup, LinkGroup, Rule
 from knowledge.units import DIMENSIONS
 from knowledge.work import Inspection, Layout, Part, Task
 
@@ -143,6 +143,7 @@ FILES = [m.name for m in walk_packages(knowledge.__path__, "knowledge.") if not 
                 Inspection,
                 Layout,
                 Limit,
+                InhibitorGroup,
                 LinkGroup,
                 Measure,
                 Profile,

@@ -15,6 +15,7 @@ from diagnose.inference.explain import odds_decibans
 from diagnose.inference.leave_one_out import leave_each_out
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
 from knowledge.book import the_book
+from tests.support.nets import furnished
 
 CASES = sorted((Path(__file__).parent / "confirmed" / "cases").glob("*.toml"))[::6]
 
@@ -29,7 +30,8 @@ def random_net(seed: int) -> tuple[Network, dict[str, Likelihood]]:
         pool = [*roots, *leak]
         parents[f] = {p: rng.uniform(0.1, 0.95) for p in rng.sample(pool, rng.randint(1, 4))}
     kinds = (SEEN, SEEN_NOT_THERE, Likelihood.of(0.8), Likelihood.of(0.3))
-    return Network(roots, {**leak, **leaves}, parents), {f: rng.choice(kinds) for f in leaves}
+    evidence = {f: rng.choice(kinds) for f in leaves}
+    return furnished(Network(roots, {**leak, **leaves}, parents), rng), evidence
 
 
 def directly(network: Network, evidence: Evidence, name: str) -> tuple[float, dict[str, float]]:
@@ -39,7 +41,7 @@ def directly(network: Network, evidence: Evidence, name: str) -> tuple[float, di
 
 @pytest.mark.parametrize("seed", range(60))
 def test_random_networks(seed: int) -> None:
-    """Present, absent and unsure findings of one parent or several."""
+    """Present, absent and unsure findings of one parent or several, inhibited or not."""
     network, evidence = random_net(seed)
     for name, without in leave_each_out(network, evidence, ("r0", "r3")).items():
         log_evidence, marginal = directly(network, evidence, name)

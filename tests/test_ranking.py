@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import random
+from dataclasses import replace
 
 import networkx as nx
 import numpy as np
@@ -11,7 +12,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose.inference.elimination import ImpossibleEvidenceError, posterior
+from diagnose.inference.elimination import ImpossibleEvidenceError, posterior, prior_marginals
 from diagnose.inference.explain import odds_decibans, weights
 from diagnose.inference.leave_one_out import leave_each_out
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
@@ -167,8 +168,11 @@ def test_certain_links_and_no_background(network: Network, data: st.DataObject) 
     """Links of one and leaks of nothing: right, or refused as impossible, never nonsense."""
     never = st.sampled_from([0.0, 0.3])
     leak = {n: data.draw(never) for n in network.leak}
-    always = {n: dict.fromkeys(links, 1.0) for n, links in network.parents.items()}
-    sharp = Network(network.prior, leak, always)
+    always, forbidden = (
+        {n: dict.fromkeys(links, 1.0) for n, links in strengths.items()}
+        for strengths in (network.parents, network.inhibitors)
+    )
+    sharp = Network(network.prior, leak, always, forbidden)
     names = st.sampled_from(network.order)
     evidence = data.draw(
         st.dictionaries(names, st.sampled_from([SEEN, SEEN_NOT_THERE]), max_size=4)
@@ -179,7 +183,7 @@ def test_certain_links_and_no_background(network: Network, data: st.DataObject) 
 @pytest.mark.parametrize("seed", range(40))
 def test_two_layers_by_quickscore(seed: int) -> None:
     """Heckerman 1989: 25 causes, up to 8 present findings, too many states to write out."""
-    net = random_net(seed, roots=25, middles=0, leaves=16, fan_in=8)
+    net = random_net(seed, roots=25, middles=0, leaves=16, fan_in=8, plain=True)
     rng = random.Random(seed)
     evidence = {f: rng.choice([SEEN, SEEN_NOT_THERE]) for f in rng.sample(list(net.leak), 8)}
     assert chance(net, evidence) == pytest.approx(quickscore(net, evidence), rel=1e-8)
@@ -189,7 +193,7 @@ def test_two_layers_by_quickscore(seed: int) -> None:
 
 
 @settings(max_examples=80, deadline=None)
-@given(networks())
+@given(networks(plain=True))
 def test_absent_findings_couple_nothing(network: Network) -> None:
     """Roots stay independent when leaves on roots alone are seen not to be there."""
     leaves = {f"leaf{i}": dict.fromkeys(network.prior, 0.1 * i) for i in range(1, 4)}
@@ -207,12 +211,13 @@ def with_number(network: Network, where: tuple[str, ...], value: float) -> Netwo
     """The network with one prior, leak or link changed."""
     if len(where) == 2:
         child, parent = where
-        links = {**network.parents[child], parent: value}
-        return Network(network.prior, network.leak, {**network.parents, child: links})
+        kind = "parents" if parent in network.parents.get(child, {}) else "inhibitors"
+        old = getattr(network, kind)
+        return replace(network, **{kind: {**old, child: {**old[child], parent: value}}})
     (name,) = where
     prior = {n: value if n == name else p for n, p in network.prior.items()}
     leak = {n: value if n == name else p for n, p in network.leak.items()}
-    return Network(prior, leak, network.parents)
+    return replace(network, prior=prior, leak=leak)
 
 
 @settings(max_examples=60, deadline=None)
@@ -220,7 +225,7 @@ def with_number(network: Network, where: tuple[str, ...], value: float) -> Netwo
 def test_evidence_is_linear_in_each_number(drawn_: NetAndEvidence, data: st.DataObject) -> None:
     """Kjaerulff & van der Gaag 2000: P(evidence) is a straight line in any one parameter."""
     network, evidence = drawn_
-    links = [(c, p) for c, around in network.parents.items() for p in around]
+    links = [(c, p) for c in network.order for p in network.above(c)]
     where = data.draw(st.sampled_from([*((n,) for n in network.order), *links]))
     at = {x: chance(with_number(network, where, x), evidence) for x in (0.0, 0.35, 0.6, 1.0)}
     for x in (0.35, 0.6):
@@ -228,11 +233,22 @@ def test_evidence_is_linear_in_each_number(drawn_: NetAndEvidence, data: st.Data
 
 
 def test_a_finding_not_looked_at_is_no_evidence() -> None:
-    net = random_net(3, roots=5, middles=3, leaves=3)
-    assert posterior(net, {}).marginal == net.prior
+    net = random_net(3, roots=5, middles=3, leaves=3, plain=True)
+    assert posterior(net, {}).marginal == net.prior == prior_marginals(net)
     assert posterior(net, dict.fromkeys(net.order, FLAT)).log_evidence == pytest.approx(
         0, abs=1e-12
     )
+
+
+@pytest.mark.parametrize("seed", range(20))
+def test_causes_with_parents_have_more_than_their_own_prior(seed: int) -> None:
+    """Nothing observed: each cause by the sum over all states."""
+    net = random_net(seed, roots=5, middles=2, leaves=2)
+    right, _ = enumerated(net, {})
+    found = prior_marginals(net)
+    assert found == pytest.approx({c: right[c] for c in net.prior}, abs=1e-12)
+    fed = [c for c in net.parents if c in net.prior and c not in net.inhibitors]
+    assert all(found[c] > net.prior[c] for c in fed)
 
 
 @pytest.mark.parametrize("name", CASES)

@@ -80,12 +80,19 @@ def test_a_circle_is_refused() -> None:
         posterior(net, {"a": SEEN})
 
 
-@pytest.mark.parametrize("parents", [{"r": {"s": 0.5}}, {"f": {"nobody": 0.5}}])
+@pytest.mark.parametrize("links", [{"nobody": {"s": 0.5}}, {"f": {"nobody": 0.5}}])
 def test_a_network_that_hangs_together_wrongly_is_refused(
-    parents: dict[str, dict[str, float]],
+    links: dict[str, dict[str, float]],
 ) -> None:
     with pytest.raises(ValueError, match="parent"):
-        Network({"r": 0.1, "s": 0.1}, {"f": 0.1}, parents)
+        Network({"r": 0.1, "s": 0.1}, {"f": 0.1}, links)
+    with pytest.raises(ValueError, match="inhibitor"):
+        Network({"r": 0.1, "s": 0.1}, {"f": 0.1}, {}, links)
+
+
+def test_what_brings_about_cannot_inhibit_as_well() -> None:
+    with pytest.raises(ValueError, match="f: a parent inhibits it"):
+        Network({"r": 0.1}, {"f": 0.1}, {"f": {"r": 0.5}}, {"f": {"r": 0.5}})
 
 
 # --------------------------------------------------------------------- many variants at once
@@ -153,7 +160,8 @@ def every_set(network: Network, evidence: Evidence, implicated: list[str]) -> li
 
 def implicated(network: Network, marginal: dict[str, float]) -> list[str]:
     """The causes whose posterior stands out: 2 % and half as much again as the prior."""
-    return [c for c, p in network.prior.items() if marginal[c] >= max(0.02, 1.5 * p)]
+    before, _ = enumerated(network, {})
+    return [c for c in network.prior if marginal[c] >= max(0.02, 1.5 * before[c])]
 
 
 def best_and_right(seed: int, at_most: int) -> tuple[tuple[Explanation, ...], list[Explanation]]:

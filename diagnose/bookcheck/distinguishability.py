@@ -7,14 +7,13 @@ P(finding | cause) that plans use.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 
 from diagnose.bookcheck.shapes import Result, Whole
 from diagnose.inference import causegraph
-from diagnose.inference.network import Network
 from diagnose.planning.single_cause import Array, single_cause_model
 from knowledge.model import Cause, Finding, Kind, Stage
 from knowledge.work import Layout
@@ -63,7 +62,7 @@ def signatures(whole: Whole, layout: Layout) -> Signatures:
     """Return the table of one layout."""
     conclusions = whole.concluded[layout]
     network = causegraph.as_network(causegraph.build(whole.book.causes, conclusions))
-    widened = Network({**network.prior, _NOTHING: _CHANCE}, network.leak, network.parents)
+    widened = replace(network, prior={**network.prior, _NOTHING: _CHANCE})
     table = single_cause_model(widened, dict.fromkeys(widened.prior, _CHANCE))
     settled = {d.finding for d in conclusions.derived}
     tree = whole.tree(layout)

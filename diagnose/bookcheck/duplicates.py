@@ -2,31 +2,53 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 
 from diagnose.bookcheck.examples import yields
 from diagnose.bookcheck.shapes import Result, Whole
 from knowledge.model import Background, Cause, Rate, Strength
 from knowledge.pressure.pattern_strengths import SHOWN
-from knowledge.rule_api import Conclusion, Example, Link, Rule
+from knowledge.rule_api import Conclusion, Example, Inhibitor, Link, Rule, Statement
 from knowledge.sources import CIRCUIT_MODEL
 
 
 def duplicates(whole: Whole) -> Result:
-    """Find links stated twice, and rules with the same conclusions on the same examples."""
-    faults = [*repeated_links(whole), *_repeated_rules(whole)]
-    count = {"rules": len(whole.book.rules), "links": len(whole.links)}
+    """Find links and inhibitors stated twice, and rules with the same conclusions."""
+    faults = [*repeated_links(whole), *_both_ways(whole), *_repeated_rules(whole)]
+    count = {
+        "rules": len(whole.book.rules),
+        "links": len(whole.links),
+        "inhibitors": len(whole.inhibitors),
+    }
     return Result("duplicates", "nothing is stated twice", count, tuple(faults))
 
 
 def repeated_links(whole: Whole) -> Iterator[str]:
-    """Yield links that more than one rule or link group states, whatever the strength."""
-    stated_in: dict[tuple[str, str], list[str]] = {}
-    for link, rules in whole.links.items():
-        stated_in.setdefault((link.parent.id, link.child.id), []).extend(r.id for r in rules)
-    for (parent, child), ids in stated_in.items():
-        if len(set(ids)) > 1:
-            yield f"{parent} leads to {child} in more than one place: {', '.join(dict.fromkeys(ids))}"
+    """Yield links and inhibitors that several statements make, whatever the strength."""
+    for what, stated in (("leads to", whole.links), ("inhibits", whole.inhibitors)):
+        for (parent, child), ids in _stated_in(stated).items():
+            if len(ids) > 1:
+                yield f"{parent} {what} {child} in more than one place: {', '.join(ids)}"
+
+
+def _both_ways(whole: Whole) -> Iterator[str]:
+    """Yield pairs that are linked although the one inhibits the other."""
+    links = _stated_in(whole.links)
+    for (parent, child), ids in _stated_in(whole.inhibitors).items():
+        if (parent, child) in links:
+            both = ", ".join((*links[parent, child], *ids))
+            yield f"{parent} both leads to {child} and inhibits it: {both}"
+
+
+def _stated_in(
+    stated: Mapping[Link, Sequence[Statement]] | Mapping[Inhibitor, Sequence[Statement]],
+) -> dict[tuple[str, str], list[str]]:
+    """The ids of the statements that state a link between two ends, each once."""
+    found: dict[tuple[str, str], dict[str, None]] = {}
+    for link, statements in stated.items():
+        ends = link.parent.id, link.child.id
+        found.setdefault(ends, {}).update((s.id, None) for s in statements)
+    return {ends: list(ids) for ends, ids in found.items()}
 
 
 def _repeated_rules(whole: Whole) -> Iterator[str]:
@@ -54,7 +76,7 @@ def _repeated_rules(whole: Whole) -> Iterator[str]:
 
 
 def strengths(whole: Whole) -> Result:
-    """Check that links, rates and backgrounds are on the closed scales, or computed."""
+    """Check that links, inhibitors, rates and backgrounds are on the closed scales, or computed."""
     faults = []
     computed = 0
     for link in whole.links:
@@ -67,6 +89,13 @@ def strengths(whole: Whole) -> Result:
                 f"{ends[0]} leads to {ends[1]}: {link.strength.value} is neither on the scale "
                 "nor in the computed table"
             )
+    brought = {link.child for link in whole.links}
+    for inhibitor in whole.inhibitors:
+        pair = f"{inhibitor.parent.id} inhibits {inhibitor.child.id}"
+        if not isinstance(inhibitor.strength, Strength):
+            faults.append(f"{pair}: {inhibitor.strength} is not on the scale")
+        if inhibitor.child not in brought:
+            faults.append(f"{pair}, which nothing leads to")
     for cause in whole.book.causes.values():
         if not isinstance(cause.rate, Rate):
             faults.append(f"causes: {cause.id}: rate {cause.rate} is not on the scale")

@@ -33,7 +33,7 @@ class Checked:
     results: tuple[Result, ...]
     alike: Likeness
     cases: int  #: number of cases the rules were run on
-    silent: tuple[Statement, ...]  #: rules and link groups that fired in no case
+    silent: tuple[Statement, ...]  #: rules and groups that fired in no case
 
     @property
     def faults(self) -> int:

@@ -1,4 +1,4 @@
-"""Run every rule and link group on its examples: matches must fire, non-matches must not."""
+"""Run every rule and every group on its examples: matches must fire, non-matches must not."""
 
 from __future__ import annotations
 
@@ -14,9 +14,17 @@ from diagnose.inference.evidence import gather
 from diagnose.inference.network import Likelihood, Network
 from knowledge.book import Book
 from knowledge.model import State
-from knowledge.rule_api import Conclusion, Example, Link, LinkGroup, Rule, Statement
+from knowledge.rule_api import (
+    Conclusion,
+    Example,
+    InhibitorGroup,
+    Link,
+    LinkGroup,
+    Rule,
+    Statement,
+)
 
-RISEN = 1.01  #: factor from which a parent counts as more probable
+RISEN = 1.01  #: factor from which a parent counts as more probable, or as less
 
 
 @dataclass
@@ -31,6 +39,7 @@ class ExampleRunner:
         conclusions = infer(self.book.statements, facts)
         key = (
             frozenset(conclusions.links),
+            frozenset(conclusions.inhibitors),
             frozenset(conclusions.shifts),
             frozenset(conclusions.excluded),
         )
@@ -41,7 +50,7 @@ class ExampleRunner:
 
 
 def examples(whole: Whole) -> Result:
-    """Run every rule and link group on its own examples."""
+    """Run every rule and every group of links or inhibitors on its own examples."""
     statements, runner = whole.book.statements, ExampleRunner(whole.book)
     faults = [
         f"{kind_of(s)} {s.id}: {fault}" for s in statements for fault in of_statement(s, runner)
@@ -49,23 +58,29 @@ def examples(whole: Whole) -> Result:
     count = {
         "rules": len(whole.book.rules),
         "link groups": len(whole.book.links),
+        "inhibitor groups": len(whole.book.inhibitors),
         "examples": sum(len(s.matches) + len(s.non_matches) for s in statements),
     }
-    return Result("examples", "every rule and link group fits its examples", count, tuple(faults))
+    return Result("examples", "every rule and group fits its examples", count, tuple(faults))
 
 
 def kind_of(statement: Statement) -> str:
-    """'rule' or 'links'."""
-    return "rule" if isinstance(statement, Rule) else "links"
+    """'rule', 'links' or 'inhibitors'."""
+    if isinstance(statement, Rule):
+        return "rule"
+    return "links" if isinstance(statement, LinkGroup) else "inhibitors"
 
 
 def of_statement(statement: Statement, runner: ExampleRunner) -> Iterator[str]:
-    """Yield what is wrong with the examples of a rule or link group, or with its result there."""
+    """Yield what is wrong with the examples of a rule or group, or with its result there."""
     if not statement.says.endswith((".", "!")):
         yield "its first line is not the sentence a person is shown"
     for label, given in (("match", statement.matches), ("non-match", statement.non_matches)):
         if not given:
             yield f"it has no example of a {label}"
+    if isinstance(statement, InhibitorGroup):
+        yield from _of_inhibitors(statement, runner)
+        return
     names = subjects(statement)
     if names:
         yield from _of_links(statement, names, runner)
@@ -92,7 +107,7 @@ def yields(rule: Rule, example: Example) -> list[Conclusion]:
     return list(rule.does(WorkingMemory(facts_of(example))))
 
 
-def subjects(statement: Statement) -> set[str]:
+def subjects(statement: Rule | LinkGroup) -> set[str]:
     """Return the parents of its links; a rule is run on every one of its examples."""
     if isinstance(statement, LinkGroup):
         return {link.parent.id for link in statement.links}
@@ -132,6 +147,25 @@ def _of_links(statement: Statement, names: set[str], runner: ExampleRunner) -> I
             yield f"non-match {number} is as probable as the matches"
 
 
+def _of_inhibitors(group: InhibitorGroup, runner: ExampleRunner) -> Iterator[str]:
+    """Each match has the finding and makes every parent less likely than each non-match does."""
+    names = {i.parent.id for i in group.inhibitors}
+    most = dict.fromkeys(names, 0.0)
+    for number, example in enumerate(group.matches, 1):
+        own = {i.parent.id for i in group.inhibitors if i.child in example.has}
+        before, after = beliefs(example, own, runner)
+        fallen = {n for n in own if n in after and after[n] * RISEN < before[n]}
+        if not own:
+            yield f"match {number} holds none of the findings"
+        yield from (f"match {number} leaves {n} as probable" for n in sorted(own - fallen))
+        most |= {n: max(most[n], after[n]) for n in fallen}
+    yield from (f"no match holds what {n} inhibits" for n in sorted(names) if not most[n])
+    for number, example in enumerate(group.non_matches, 1):
+        _, after = beliefs(example, names, runner)
+        if any(after.get(n, 1.0) <= most[n] for n in names):
+            yield f"non-match {number} is as improbable as the matches"
+
+
 def beliefs(
     example: Example, names: set[str], runner: ExampleRunner
 ) -> tuple[dict[str, float], dict[str, float]]:
@@ -146,9 +180,10 @@ def beliefs(
 
 
 def never_fired(book: Book, cases: Mapping[str, Facts]) -> list[Statement]:
-    """Return the rules and link groups that fire in none of these cases.
+    """Return the rules and groups that fire in none of these cases.
 
-    A link group fires where one of its links leads to something that was seen or denied.
+    A group fires where one of its links leads to something that was seen or denied, or one of
+    its inhibitors keeps that away.
     """
     silent, runner = dict.fromkeys(book.statements), ExampleRunner(book)
     for facts in cases.values():
@@ -160,12 +195,12 @@ def never_fired(book: Book, cases: Mapping[str, Facts]) -> list[Statement]:
 def _fired(facts: Facts, runner: ExampleRunner) -> Iterable[Statement]:
     conclusions, graph, network = runner.run(facts)
     evidence = gather(facts.observations, conclusions, graph)
-    above = network.ancestors(set(evidence))
+    above = network.relevant(set(evidence))
     yield from (t.rule for t in conclusions.derived.values())
     yield from (rule for rule, _ in conclusions.shifts)
     yield from (t.rule for t in conclusions.excluded.values())
     yield from (t.rule for t in conclusions.alarms.values())
     yield from (t.rule for t in conclusions.contradictions.values())
-    for link, rules in conclusions.links.items():
+    for link, rules in conclusions.edges:
         if link.child.id in above and link.parent.id in graph:
             yield from rules

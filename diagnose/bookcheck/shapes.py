@@ -13,7 +13,7 @@ from knowledge.access.always_recorded import KEPT
 from knowledge.access.precedence import BEFORE, FIRST_OF, Before, FirstOf
 from knowledge.book import Book
 from knowledge.model import Finding, State
-from knowledge.rule_api import Link, Statement
+from knowledge.rule_api import Inhibitor, Link, Statement
 from knowledge.work import Access, Inspection, Layout
 
 Has = Callable[[Finding], bool]
@@ -28,6 +28,7 @@ TABLES = (
     "inspections",
     "layouts",
     "links",
+    "inhibitors",
     "rules",
     "profiles",
     "dimensions",
@@ -70,6 +71,11 @@ class Whole:
         for conclusions in self.concluded.values():
             found |= conclusions.links
         return found
+
+    @cached_property
+    def inhibitors(self) -> dict[Inhibitor, list[Statement]]:
+        """Every inhibitor, with the groups that state it."""
+        return infer(self.book.statements, Facts()).inhibitors
 
     def tree(self, layout: Layout) -> dict[Access, Opening]:
         """The openings of an engine of this layout."""

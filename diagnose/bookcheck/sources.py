@@ -9,7 +9,7 @@ from typing import Any
 from diagnose.bookcheck.shapes import Result, Whole
 from knowledge.cautions import CAUTIONS
 from knowledge.model import Source
-from knowledge.rule_api import LinkGroup
+from knowledge.rule_api import InhibitorGroup, LinkGroup
 
 
 def sources(whole: Whole) -> Result:
@@ -43,9 +43,10 @@ def sources(whole: Whole) -> Result:
 def _things(whole: Whole) -> Iterator[tuple[str, Any]]:
     for table, words in whole.tables():
         for word in words.values():
-            if isinstance(word, LinkGroup):
-                for link in word.links:
-                    yield f"links: {word.id}: {link.parent.id} to {link.child.id}", link
+            if isinstance(word, LinkGroup | InhibitorGroup):
+                held = word.links if isinstance(word, LinkGroup) else word.inhibitors
+                for link in held:
+                    yield f"{table}: {word.id}: {link.parent.id} to {link.child.id}", link
             else:
                 yield f"{table}: {word.id}", word
     openings = {

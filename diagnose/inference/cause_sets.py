@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from itertools import product
 from math import exp
 
-from diagnose.inference.elimination import effort, log_evidences
+from diagnose.inference.elimination import effort, log_evidences, prior_marginals
 from diagnose.inference.network import Evidence, Likelihood, Network
 
 MOST_EFFORT = 6_000_000  #: table entries of the sums over all sets together
@@ -40,7 +40,11 @@ def best_sets(
         spent = effort(network, evidence) if spent is None else spent
         at_most = next((n for n in (6, 5, 4, 3) if spent << n <= MOST_EFFORT), 2)
     implicated = sorted(
-        (c for c, p in network.prior.items() if marginal[c] >= 0.02 and marginal[c] >= 1.5 * p),
+        (
+            c
+            for c, p in prior_marginals(network).items()
+            if marginal[c] >= 0.02 and marginal[c] >= 1.5 * p
+        ),
         key=lambda c: (-marginal[c], c),
     )[:at_most]
     presence = list(product((True, False), repeat=len(implicated)))

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from math import log
-from typing import TypeAlias
+from typing import Any, TypeAlias
 
 import networkx as nx
 
 from diagnose.inference.chaining import InferenceResult
 from diagnose.inference.network import Network
 from knowledge.model import Cause, Condition, Finding, Shift
+from knowledge.rule_api import Inhibitor
 
 EXPECTED_CAUSES = 0.8  #: root causes expected in a real complaint before anything is known
 MOST_PRIOR = 0.3
@@ -62,26 +63,34 @@ def build(
     """Build the graph of a case.
 
     Node data: ``layer``, ``says``, and ``prior`` or ``leak``; edge data: ``strength``, ``rules``,
-    ``source``. Raises CircleError.
+    ``source``, and whether the parent ``inhibits`` its child. Raises CircleError, and ValueError
+    where a parent both leads to a finding and inhibits it.
     """
     graph: Graph = nx.DiGraph()
     for id_, prior in priors(causes, conclusions, learned).items():
         graph.add_node(id_, layer="cause", says=causes[id_].says, prior=prior)
-    for link, rules in conclusions.links.items():
+    for link, rules in conclusions.edges:
         if isinstance(link.parent, Cause) and link.parent.id not in graph:
             continue
+        inhibits = isinstance(link, Inhibitor)
+        if inhibits and link.child.id not in graph:
+            continue  # nothing brings it about
         for end in (link.parent, link.child):
             if end.id not in graph:
                 graph.add_node(end.id, **_describe(end))
         strength = link.strength.value
         if graph.has_edge(link.parent.id, link.child.id):
-            strength = max(strength, graph.edges[link.parent.id, link.child.id]["strength"])
+            old = graph.edges[link.parent.id, link.child.id]
+            if old["inhibits"] is not inhibits:
+                raise ValueError(f"{link.parent.id} both leads to {link.child.id} and inhibits it")
+            strength = max(strength, old["strength"])
         graph.add_edge(
             link.parent.id,
             link.child.id,
             strength=strength,
             rules=tuple(r.id for r in rules),
             source=link.source.key,
+            inhibits=inhibits,
         )
     if not nx.is_directed_acyclic_graph(graph):
         circle = [a for a, _ in nx.find_cycle(graph)]
@@ -99,25 +108,35 @@ def _describe(node: Cause | Condition | Finding) -> dict[str, object]:
 
 
 def as_network(graph: Graph) -> Network:
-    """The graph as a noisy-OR network."""
+    """The graph as a noisy-OR network with inhibitors."""
+    parents: dict[str, dict[str, float]] = {}
+    inhibitors: dict[str, dict[str, float]] = {}
+    for parent, child, data in graph.edges(data=True):
+        kind = inhibitors if data["inhibits"] else parents
+        kind.setdefault(child, {})[parent] = data["strength"]
     return Network(
         {n: d["prior"] for n, d in graph.nodes(data=True) if d["layer"] == "cause"},
         {n: d["leak"] for n, d in graph.nodes(data=True) if d["layer"] != "cause"},
-        {
-            n: {p: d["strength"] for p, _, d in graph.in_edges(n, data=True)}
-            for n in graph
-            if graph.in_degree(n)
-        },
+        parents,
+        inhibitors,
     )
 
 
 def chain(graph: Graph, cause: str, finding: str) -> list[str]:
-    """The most probable path from a cause to a finding, both ends included; empty without one."""
-    if cause not in graph or finding not in graph or not nx.has_path(graph, cause, finding):
+    """The most probable path from a cause to a finding, both ends included; empty without one.
+
+    An inhibitor brings nothing about, so no path runs over it.
+    """
+    if cause not in graph or finding not in graph:
         return []
-    path: list[str] = nx.shortest_path(
-        graph, cause, finding, weight=lambda _a, _b, d: 0.3 - log(d["strength"])
-    )
+
+    def length(_a: str, _b: str, data: Mapping[str, Any]) -> float | None:
+        return None if data["inhibits"] else 0.3 - log(data["strength"])
+
+    try:
+        path: list[str] = nx.shortest_path(graph, cause, finding, weight=length)
+    except nx.NetworkXNoPath:
+        return []
     return path
 
 

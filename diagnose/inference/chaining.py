@@ -6,7 +6,7 @@ Depends on the shape of a rule, never on a certain rule.
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
@@ -18,6 +18,8 @@ from knowledge.rule_api import (
     Contradiction,
     Derived,
     Excluded,
+    Inhibitor,
+    InhibitorGroup,
     Link,
     Rule,
     Shifted,
@@ -63,11 +65,18 @@ class InferenceResult:
 
     derived: dict[Derived, Trace]
     links: dict[Link, list[Statement]]
+    inhibitors: dict[Inhibitor, list[Statement]]
     shifts: dict[tuple[Rule, Shifted], Trace]
     excluded: dict[Cause, Trace]
     alarms: dict[Alarm, Trace]
     contradictions: dict[Contradiction, Trace]
     asked: dict[Rule, tuple[Finding, ...]]
+
+    @property
+    def edges(self) -> Iterator[tuple[Link | Inhibitor, list[Statement]]]:
+        """Every link, then every inhibitor, with the statements that state it."""
+        yield from self.links.items()
+        yield from self.inhibitors.items()
 
 
 class WorkingMemory:
@@ -149,7 +158,7 @@ class WorkingMemory:
 
 
 def infer(statements: Iterable[Statement], facts: Facts) -> InferenceResult:
-    """Run the rules to a fixpoint and add the declared links; their order has no effect.
+    """Run the rules to a fixpoint and add what is declared; their order has no effect.
 
     Rules only add, so a rule runs again only when a finding it asked about is newly derived:
     its last run gives what it concludes from the final working memory.
@@ -172,10 +181,13 @@ def infer(statements: Iterable[Statement], facts: Facts) -> InferenceResult:
                 again = [r for r in interested.get(conclusion.finding, {}) if r not in queued]
                 waiting.extend(again)
                 queued.update(again)
-    out = InferenceResult({}, {}, {}, {}, {}, {}, {})
+    out = InferenceResult({}, {}, {}, {}, {}, {}, {}, {})
     for statement in statements:
         if isinstance(statement, Rule):
             _collect(statement, last[statement], out)
+        elif isinstance(statement, InhibitorGroup):
+            for inhibitor in statement.inhibitors:
+                out.inhibitors.setdefault(inhibitor, []).append(statement)
         else:
             for link in statement.links:
                 out.links.setdefault(link, []).append(statement)

@@ -1,4 +1,4 @@
-"""Exact marginals of a noisy-OR network by signed variable elimination.
+"""Exact marginals of a noisy-OR network with inhibitors, by signed variable elimination.
 
 Several variants of the evidence ("without this finding", "if that were seen") share one
 elimination, as a leading axis of every table.
@@ -40,7 +40,7 @@ class Posterior:
 def posterior(
     network: Network, evidence: Evidence, precision: type[np.floating] = np.float64
 ) -> Posterior:
-    """The marginals of the nodes relevant to the evidence; other roots keep their prior.
+    """The marginals of the nodes relevant to the evidence; other causes keep their prior.
 
     A leaf observed with certainty has no marginal; give a node Likelihood(1, 1) to get one.
 
@@ -111,6 +111,12 @@ def sweep(
     return Sweep(net, belief, out)
 
 
+def prior_marginals(network: Network) -> dict[str, float]:
+    """P(ranked cause) before any evidence: of one with parents more than its ``prior``."""
+    found = posterior(network, {}).marginal if network.fed else network.prior
+    return {c: found[c] for c in network.prior}
+
+
 def effort(network: Network, evidence: Evidence) -> int:
     """Number of table entries in one sweep of this evidence."""
     net = split(network, [evidence], np.float64)
@@ -121,7 +127,7 @@ def log_evidences(network: Network, variants: Sequence[Evidence]) -> list[float]
     """ln P(evidence) of each variant, by a forward sweep only. Raises TooEntangledError."""
     if not variants:
         return []
-    net = split(network, variants, np.float64)
+    net = split(network, variants, np.float64, asked=())
     _, log_scale = _forward(_eliminate(net.tables, net.variables), len(variants))
     return [float(x) for x in log_scale + net.log_scale]
 
@@ -165,6 +171,8 @@ def _spread(place: Mapping[int, int], table: Table) -> Array:
     at = [place[v] for v in variables]
     if len(at) == 2 and at[0] > at[1]:  # larger messages are in the scope's order already
         values = values.swapaxes(1, 2)
+    elif len(at) == 3 and not at[0] < at[1] < at[2]:
+        values = values.transpose(0, *(1 + k for k in sorted(range(3), key=at.__getitem__)))
     shape = [len(values)] + [1] * len(place)
     for i in at:
         shape[i + 1] = 2

@@ -1,7 +1,7 @@
 """The cause graph in open formats that general libraries read: JSON, GraphML, DOT, BIF.
 
-For BIF, a node's parents are first grouped by mechanism into small OR groups, so that every full
-table stays small; the noisy-OR stays exactly the same.
+For BIF, a node's parents are first grouped by mechanism into small OR groups, and its inhibitors
+into another, so that every full table stays small; the probabilities stay exactly the same.
 """
 
 from __future__ import annotations
@@ -45,38 +45,49 @@ def as_dot(graph: Graph) -> str:
         lines.append(f'  "{name}" [shape={shape[data["layer"]]}, label={says}];')
     for a, b, data in graph.edges(data=True):
         wide = 0.5 + 3 * data["strength"]
-        lines.append(f'  "{a}" -> "{b}" [penwidth={wide:.2f}, label="{data["strength"]:.2f}"];')
+        head = ", style=dashed, arrowhead=tee" if data["inhibits"] else ""
+        shown = f'penwidth={wide:.2f}, label="{data["strength"]:.2f}"'
+        lines.append(f'  "{a}" -> "{b}" [{shown}{head}];')
     return "\n".join([*lines, "}", ""])
 
 
 def with_few_parents(
     network: Network, most: int = MOST_PARENTS, group: Mapping[str, str] | None = None
 ) -> Network:
-    """The same network with at most ``most`` parents for each node.
+    """The same network with at most ``most`` parents and inhibitors together for each node.
 
     Parents are grouped, first by mechanism (``group``), into OR nodes without a leak whose own
-    link is certain.
+    link is certain; so are inhibitors, into one such node where there are several.
     """
     leak = dict(network.leak)
     parents: dict[str, dict[str, float]] = {}
-    for name, links in network.parents.items():
+    inhibitors: dict[str, dict[str, float]] = {}
+
+    def grouped(links: Mapping[str, float], name: str, room: int) -> dict[str, float]:
         level = sorted(links.items(), key=lambda link: ((group or {}).get(link[0], ""), link[0]))
         depth = 0
-        while len(level) > most:
-            grouped = []
+        while len(level) > room:
+            above = []
             for i in range(0, len(level), most):
                 part = level[i : i + most]
                 if len(part) == 1:
-                    grouped.append(part[0])
+                    above.append(part[0])
                     continue
-                node = f"{name}__via_{depth}_{i // most}"
+                node = f"{name}_{depth}_{i // most}"
                 leak[node] = 0.0
                 parents[node] = dict(part)
-                grouped.append((node, 1.0))
-            level = grouped
+                above.append((node, 1.0))
+            level = above
             depth += 1
-        parents[name] = dict(level)
-    return Network(network.prior, leak, parents)
+        return dict(level)
+
+    for name in network.parents.keys() | network.inhibitors.keys():
+        against = network.inhibitors.get(name, {})
+        if against:
+            inhibitors[name] = grouped(against, f"{name}__but_for", 1)
+        room = most - len(inhibitors.get(name, ()))
+        parents[name] = grouped(network.parents.get(name, {}), f"{name}__via", room)
+    return Network(network.prior, leak, parents, inhibitors)
 
 
 def as_bif(graph: Graph, network: Network) -> str:
@@ -95,18 +106,13 @@ def as_bif(graph: Graph, network: Network) -> str:
 
 
 def _table(name: str, network: Network) -> Iterable[str]:
-    if name in network.prior:
-        p = network.prior[name]
+    above = network.above(name)
+    if not above:
+        p = network.base(name)
         return [f"probability ( {name} ) {{", f"  table {1 - p!r}, {p!r};", "}"]
-    links = network.parents.get(name, {})
-    if not links:
-        p = network.leak[name]
-        return [f"probability ( {name} ) {{", f"  table {1 - p!r}, {p!r};", "}"]
-    lines = [f"probability ( {name} | {', '.join(links)} ) {{"]
-    for states in product((False, True), repeat=len(links)):
-        absent = 1.0 - network.leak[name]
-        for there, strength in zip(states, links.values(), strict=True):
-            absent *= 1.0 - strength if there else 1.0
+    lines = [f"probability ( {name} | {', '.join(above)} ) {{"]
+    for states in product((False, True), repeat=len(above)):
+        present = network.chance(name, dict(zip(above, states, strict=True)))
         row = ", ".join("present" if s else "absent" for s in states)
-        lines.append(f"  ({row}) {absent!r}, {1 - absent!r};")
+        lines.append(f"  ({row}) {1 - present!r}, {present!r};")
     return [*lines, "}"]

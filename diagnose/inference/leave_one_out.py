@@ -3,8 +3,9 @@
 P(evidence) is linear in a finding's likelihoods, so one sweep already holds P(evidence without
 it): the slope on the finding's own hidden variable. With each cause added as evidence in turn,
 that gives P(cause | evidence without the finding) without one sweep per finding.
-An absent finding with several parents is left out exactly while that is cheap; in a large case
-its parents are taken as independent given the evidence.
+A finding with inhibitors is left out by a sweep of its own. An absent finding with several parents
+is left out exactly while that is cheap; in a large case its parents are taken as independent given
+the evidence.
 """
 
 from __future__ import annotations
@@ -14,7 +15,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from diagnose.inference.elimination import Sweep, effort, posteriors, sweep
-from diagnose.inference.network import SEEN, Evidence, Network
+from diagnose.inference.network import SEEN, Evidence, Likelihood, Network
 
 CHEAP = 1_000_000  #: table entries of the extra sweeps up to which they are made
 
@@ -42,8 +43,12 @@ def leave_each_out(
     done = sweep(network, variants, asked=asked)
     shared = [n for n, leaf in done.net.absent.items() if len(leaf.links) > 1]
     spent = effort(network, evidence) if spent is None else spent
-    exact = len(shared) * spent <= CHEAP
-    out = _one_by_one(network, evidence, shared, causes) if exact else {}
+    exact = [
+        n for n, e in evidence.items() if n in network.inhibitors or _certain_inside(done, n, e)
+    ]
+    if len(shared) * spent <= CHEAP:
+        exact += shared
+    out = _one_by_one(network, evidence, exact, causes)
     base, *with_cause = (p.log_evidence for p in done.posteriors)
     for name in evidence:
         if name in out:
@@ -55,6 +60,12 @@ def leave_each_out(
         }
         out[name] = Without(base + math.log(max(gain[0], 1e-300)), marginal)
     return {n: out[n] for n in evidence}
+
+
+def _certain_inside(done: Sweep, name: str, seen: Likelihood) -> bool:
+    """Whether a node with children is certain, so that its belief no longer tells the two apart."""
+    leaf = name in done.net.hidden or name in done.net.absent
+    return not leaf and not (seen.if_absent and seen.if_present)
 
 
 def _one_by_one(

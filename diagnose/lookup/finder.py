@@ -11,7 +11,7 @@ from math import log
 from diagnose.lookup.tokens import OTHER_NAMES, joined, stem, tokens
 from knowledge.book import Book
 from knowledge.model import Cause, Condition, Finding, Limit, Measure
-from knowledge.rule_api import LinkGroup, Rule
+from knowledge.rule_api import InhibitorGroup, LinkGroup, Rule
 from knowledge.synonyms import FAINT
 from knowledge.work import Inspection, Layout, Part, Task
 
@@ -19,6 +19,7 @@ Word = (
     Cause
     | Condition
     | Finding
+    | InhibitorGroup
     | Inspection
     | Layout
     | Limit
@@ -41,6 +42,7 @@ KINDS: dict[str, tuple[type, str]] = {
     "limit": (Limit, "limits"),
     "rule": (Rule, "rules"),
     "links": (LinkGroup, "links"),
+    "inhibitors": (InhibitorGroup, "inhibitors"),
 }
 
 _FAINT = 0.5  #: weight of a common word beside another
@@ -194,7 +196,7 @@ def words_of(book: Book, kind: str) -> list[Word]:
 
 def _texts(word: Word) -> Iterable[tuple[str, float]]:
     """Yield the phrases for a word, with how far each is trusted to mean it, 0 to 1."""
-    if isinstance(word, Rule | LinkGroup):
+    if isinstance(word, Rule | LinkGroup | InhibitorGroup):
         yield word.id.replace("_", " "), 0.6
         yield word.says, 0.6
         return

@@ -50,7 +50,10 @@ def single_cause_model(network: Network, marginal: Mapping[str, float]) -> Singl
         miss = np.full(len(causes), 1.0 - network.leak[node])
         for parent, strength in network.parents.get(node, {}).items():
             miss = miss * (1.0 - strength * there[parent])
-        there[node] = 1.0 - miss
+        let = np.ones(len(causes))
+        for inhibitor, strength in network.inhibitors.get(node, {}).items():
+            let = let * (1.0 - strength * there[inhibitor])
+        there[node] = (1.0 - miss) * let
     return SingleCauseModel(causes, weight / weight.sum(), there)
 
 

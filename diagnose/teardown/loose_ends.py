@@ -7,7 +7,7 @@ the way, pressure missing. Imported by ``cli``, ``output`` and ``signoff``.
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from diagnose.case.case import TaskRecord
@@ -113,12 +113,11 @@ def _not_brought(answer: Diagnosis, causes: Collection[str]) -> tuple[Finding, .
 
 def brought_by(network: Network, causes: Collection[str]) -> dict[str, float]:
     """Return P(node) for every node if exactly these causes hold, without leaks."""
+    bare = replace(network, leak=dict.fromkeys(network.leak, 0.0))
     there: dict[str, float] = {}
     for node in network.order:
-        miss = 1.0
-        for parent, strength in network.parents.get(node, {}).items():
-            miss *= 1.0 - strength * there[parent]
-        there[node] = float(node in causes) if node in network.prior else 1.0 - miss
+        listed = node in network.prior
+        there[node] = float(node in causes) if listed else bare.chance(node, there)
     return there
 
 

@@ -26,12 +26,16 @@ def copies(network: Network, evidence: Evidence, many: int) -> tuple[Network, Ev
     names = [f"__{i}" for i in range(many)]
     prior = {n + s: p for s in names for n, p in network.prior.items()}
     leak = {n + s: p for s in names for n, p in network.leak.items()}
-    parents = {
-        n + s: {p + s: q for p, q in links.items()}
-        for s in names
-        for n, links in network.parents.items()
-    }
-    return Network(prior, leak, parents), {n + s: e for s in names for n, e in evidence.items()}
+    parents, inhibitors = (
+        {
+            n + s: {p + s: q for p, q in links.items()}
+            for s in names
+            for n, links in strengths.items()
+        }
+        for strengths in (network.parents, network.inhibitors)
+    )
+    net = Network(prior, leak, parents, inhibitors)
+    return net, {n + s: e for s in names for n, e in evidence.items()}
 
 
 def knowledge(name: str, rounds: int) -> Iterator[Row]:

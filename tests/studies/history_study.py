@@ -140,10 +140,7 @@ def _happens(answer: Diagnosis, cause: str, rng: random.Random) -> dict[str, boo
     there = {name: name == cause for name in network.prior}
     for node in network.order:
         if node not in there:
-            miss = 1.0 - network.leak[node]
-            for parent, strength in network.parents.get(node, {}).items():
-                miss *= 1.0 - strength * there[parent]
-            there[node] = rng.random() >= miss
+            there[node] = rng.random() < network.chance(node, there)
     return there
 
 

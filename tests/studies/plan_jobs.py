@@ -61,6 +61,7 @@ def off(network: Network, factor: float, rng: random.Random) -> Network:
             n: {parent: wrong(q, 0.99) for parent, q in links.items()}
             for n, links in network.parents.items()
         },
+        network.inhibitors,
     )
 
 
@@ -73,6 +74,7 @@ def _with_numbers_of(network: Network, other: Network) -> Network:
             n: {p: other.parents.get(n, {}).get(p, q) for p, q in links.items()}
             for n, links in network.parents.items()
         },
+        network.inhibitors,
     )
 
 
@@ -82,11 +84,8 @@ def _happens(network: Network, cause: str, rng: random.Random) -> dict[str, bool
     for node in network.order:
         if node in network.prior:
             there[node] = node == cause
-            continue
-        miss = 1.0 - network.leak[node]
-        for parent, strength in network.parents.get(node, {}).items():
-            miss *= 1.0 - strength * there[parent]
-        there[node] = rng.random() >= miss
+        else:
+            there[node] = rng.random() < network.chance(node, there)
     return there
 
 

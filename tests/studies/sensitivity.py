@@ -104,7 +104,7 @@ def leak_moves(answer: Diagnosis) -> Iterator[tuple[Move, Network]]:
             found = name in answer.book.findings
             scale = BACKGROUNDS if found else [leak / LEAK_STEP, leak, leak * LEAK_STEP]
             for up, other in steps(leak, scale):
-                moved = Network(network.prior, {**network.leak, name: other}, network.parents)
+                moved = replace(network, leak={**network.leak, name: other})
                 yield Move("leak", "", name, up), moved
 
 
@@ -135,7 +135,7 @@ def posteriors_of_links(
                 move.parent: Likelihood(own.if_absent * (1.0 - q) / (1.0 - r), own.if_present),
             }
         )
-    return posteriors(Network(network.prior, leak, parents), variants)
+    return posteriors(replace(network, leak=leak, parents=parents), variants)
 
 
 def posteriors_of_rates(
@@ -144,7 +144,7 @@ def posteriors_of_rates(
     """The posterior after each move of a rate; causes the evidence does not touch keep their new
     chance."""
     network = answer.inference.network
-    touched = network.ancestors(set(answer.inference.evidence)) & network.prior.keys()
+    touched = network.relevant(set(answer.inference.evidence)) & network.prior.keys()
     variants = []
     for _, after in moves:
         evidence = dict(answer.inference.evidence)

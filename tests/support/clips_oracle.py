@@ -2,7 +2,7 @@
 
 A rule is a function, so its decision paths are explored: run it with answers that branch both
 ways, and every way through becomes one CLIPS rule from the answers that were yes to what the
-function then concludes. A link group becomes one CLIPS rule without premises. What a rule reads in numbers is answered by the case.
+function then concludes. A group of links or inhibitors becomes one CLIPS rule without premises. What a rule reads in numbers is answered by the case.
 """
 
 from __future__ import annotations
@@ -21,6 +21,8 @@ from knowledge.rule_api import (
     Contradiction,
     Derived,
     Excluded,
+    Inhibitor,
+    InhibitorGroup,
     Link,
     Rule,
     Shifted,
@@ -36,7 +38,7 @@ class Way:
     """One way through a rule: the answers that were yes, and what it then concludes."""
 
     yes: tuple[Premise, ...]
-    concludes: tuple[Conclusion, ...]
+    concludes: tuple[Conclusion | Inhibitor, ...]
 
 
 @dataclass
@@ -94,7 +96,9 @@ def probes(rule: Rule, facts: Facts) -> Iterator[tuple[Probe, tuple[Conclusion, 
 
 
 def ways(statement: Statement, facts: Facts | None = None) -> list[Way]:
-    """The ways through a rule that conclude something; a link group has one."""
+    """The ways through a rule that conclude something; a group has one."""
+    if isinstance(statement, InhibitorGroup):
+        return [Way((), statement.inhibitors)]
     if not isinstance(statement, Rule):
         return [Way((), tuple(statement.links))]
     return [
@@ -116,6 +120,7 @@ def flat(concluded: Concluded) -> set[tuple[object, ...]]:
     return {
         *((d,) for d in concluded.derived),
         *((rule.id, link) for link, rules in concluded.links.items() for rule in rules),
+        *((group.id, held) for held, groups in concluded.inhibitors.items() for group in groups),
         *((rule.id, shifted) for rule, shifted in concluded.shifts),
         *((Excluded(cause),) for cause in concluded.excluded),
         *((alarm,) for alarm in concluded.alarms),
@@ -178,10 +183,10 @@ class Oracle:
             self._clips.build(f"(defrule {name} {left} => {right})")
         return names
 
-    def _assertion(self, rule: Statement, conclusion: Conclusion) -> str:
+    def _assertion(self, rule: Statement, conclusion: Conclusion | Inhibitor) -> str:
         """Assert the conclusion by number; a derived finding also by name, so that other rules match it."""
         match conclusion:
-            case Link() | Shifted():
+            case Link() | Inhibitor() | Shifted():
                 key: tuple[object, ...] = (rule.id, conclusion)
             case Derived() | Excluded() | Alarm() | Contradiction():
                 key = (conclusion,)

@@ -1,4 +1,4 @@
-"""Small noisy-OR networks: the answer enumerated state by state, and random networks."""
+"""Small noisy-OR networks with inhibitors: the answer enumerated state by state; random networks."""
 
 from __future__ import annotations
 
@@ -21,13 +21,12 @@ def joint(network: Network) -> tuple[dict[str, NDArray[np.bool_]], NDArray[np.fl
     there = {n: (rows >> i & 1).astype(bool) for i, n in enumerate(names)}
     p = np.ones(len(rows))
     for name in names:
-        if name in network.prior:
-            present = np.full(len(rows), network.prior[name])
-        else:
-            absent = np.full(len(rows), 1.0 - network.leak[name])
-            for parent, strength in network.parents.get(name, {}).items():
-                absent *= np.where(there[parent], 1.0 - strength, 1.0)
-            present = 1.0 - absent
+        absent = np.full(len(rows), 1.0 - network.base(name))
+        for parent, strength in network.parents.get(name, {}).items():
+            absent *= np.where(there[parent], 1.0 - strength, 1.0)
+        present = 1.0 - absent
+        for inhibitor, strength in network.inhibitors.get(name, {}).items():
+            present = np.where(there[inhibitor], present * (1.0 - strength), present)
         p *= np.where(there[name], present, 1.0 - present)
     return there, p
 
@@ -73,8 +72,13 @@ def quickscore(network: Network, evidence: Evidence) -> float:
     return total
 
 
-def random_net(seed: int, roots: int, middles: int, leaves: int, fan_in: int = 4) -> Network:
-    """A layered net: roots, hidden middles (some fed by others), leaves fed by both."""
+def random_net(
+    seed: int, roots: int, middles: int, leaves: int, fan_in: int = 4, plain: bool = False
+) -> Network:
+    """A layered net: roots, hidden middles (some fed by others), leaves fed by both.
+
+    ``plain``: without inhibitors, and no cause has parents.
+    """
     rng = random.Random(seed)
     cause = [f"r{i}" for i in range(roots)]
     middle = [f"m{i}" for i in range(middles)]
@@ -84,11 +88,30 @@ def random_net(seed: int, roots: int, middles: int, leaves: int, fan_in: int = 4
         parents[name] = _links(rng, [*cause, *middle[:i]], fan_in)
     for name in leaf:
         parents[name] = _links(rng, [*cause, *middle], fan_in)
-    return Network(
+    net = Network(
         {c: rng.uniform(0.02, 0.3) for c in cause},
         {n: rng.uniform(0.002, 0.2) for n in (*middle, *leaf)},
         parents,
     )
+    return net if plain else furnished(net, random.Random(-1 - seed))
+
+
+def furnished(net: Network, rng: random.Random) -> Network:
+    """The network with some inhibitors, and with a hidden root that feeds some of its causes."""
+    causes, names = list(net.prior), net.order
+    leak, parents = dict(net.leak), {n: dict(links) for n, links in net.parents.items()}
+    inhibitors: dict[str, dict[str, float]] = {}
+    if rng.random() < 0.6:
+        leak["hidden"] = rng.uniform(0.02, 0.3)
+        for cause in rng.sample(causes, min(len(causes), rng.randint(1, 3))):
+            parents[cause] = {"hidden": rng.uniform(0.1, 0.95)}
+        if net.leak and rng.random() < 0.5:
+            parents.setdefault(rng.choice(list(net.leak)), {})["hidden"] = rng.uniform(0.1, 0.9)
+    for i, name in enumerate(names):
+        free = [n for n in names[:i] if n not in parents.get(name, {})]
+        if free and rng.random() < 0.4:
+            inhibitors[name] = _links(rng, free, 2)
+    return Network(net.prior, leak, parents, inhibitors)
 
 
 def _links(rng: random.Random, above: list[str], fan_in: int) -> dict[str, float]:
@@ -110,23 +133,18 @@ def drawn(network: Network, rng: random.Random) -> dict[str, bool]:
     """One state drawn from the network: every node there or not."""
     state: dict[str, bool] = {}
     for name in network.order:
-        if name in network.prior:
-            state[name] = rng.random() < network.prior[name]
-            continue
-        absent = 1.0 - network.leak[name]
-        for parent, strength in network.parents.get(name, {}).items():
-            absent *= 1.0 - strength if state[parent] else 1.0
-        state[name] = rng.random() >= absent
+        state[name] = rng.random() < network.chance(name, state)
     return state
 
 
 def restricted(network: Network, nodes: set[str]) -> Network:
-    """The part of the network made of these nodes and their ancestors."""
-    kept = network.ancestors(nodes)
+    """The part of the network made of these nodes and everything that bears on them."""
+    kept = network.relevant(nodes)
     return Network(
         {n: p for n, p in network.prior.items() if n in kept},
         {n: p for n, p in network.leak.items() if n in kept},
         {n: links for n, links in network.parents.items() if n in kept},
+        {n: links for n, links in network.inhibitors.items() if n in kept},
     )
 
 
@@ -135,17 +153,27 @@ _SEEN = st.sampled_from([SEEN, SEEN_NOT_THERE]) | st.floats(0.05, 0.95).map(Like
 
 
 @st.composite
-def networks(draw: st.DrawFn, least: int = 2, most: int = 9) -> Network:
-    """Any small acyclic noisy-OR network; a node's parents are drawn from those before it."""
+def networks(draw: st.DrawFn, least: int = 2, most: int = 9, plain: bool = False) -> Network:
+    """Any small acyclic network; a node's parents and inhibitors are drawn from those before it.
+
+    Any node may be a ranked cause. ``plain``: only the roots are, and there are no inhibitors.
+    """
     names = [f"n{i}" for i in range(draw(st.integers(least, most)))]
     roots = draw(st.integers(1, min(5, len(names) - 1)))
     parents: dict[str, dict[str, float]] = {}
+    inhibitors: dict[str, dict[str, float]] = {}
     for i, name in enumerate(names[roots:], roots):
-        parents[name] = draw(st.dictionaries(st.sampled_from(names[:i]), _CHANCE, max_size=5))
+        above = draw(st.dictionaries(st.sampled_from(names[:i]), _CHANCE, max_size=5))
+        against = set() if plain else draw(st.sets(st.sampled_from(names[:i]), max_size=2))
+        parents[name] = {p: q for p, q in above.items() if p not in against}
+        inhibitors[name] = {p: draw(_CHANCE) for p in sorted(against)}
+    ranked = set(names[:roots]) if plain else draw(st.sets(st.sampled_from(names)))
+    chance = {n: draw(_CHANCE) for n in names}
     return Network(
-        {n: draw(_CHANCE) for n in names[:roots]},
-        {n: draw(_CHANCE) for n in names[roots:]},
+        {n: p for n, p in chance.items() if n in ranked},
+        {n: p for n, p in chance.items() if n not in ranked},
         parents,
+        inhibitors,
     )
 
 

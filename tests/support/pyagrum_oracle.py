@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 from itertools import product
 
@@ -18,15 +19,17 @@ def as_tables(network: Network) -> gum.BayesNet:
     for name in network.order:
         net.add(gum.LabelizedVariable(name, name, 2))
     for name in network.order:
-        links = network.parents.get(name, {})
-        for parent in links:
+        links, against = network.parents.get(name, {}), network.inhibitors.get(name, {})
+        above = [*links, *against]
+        for parent in above:
             net.addArc(parent, name)
         values = []
-        for states in product((0, 1), repeat=len(links)):
+        for states in product((0, 1), repeat=len(above)):
+            there = dict(zip(above, reversed(states), strict=True))
             absent = 1.0 - network.prior.get(name, network.leak.get(name, 0.0))
-            for there, strength in zip(reversed(states), links.values(), strict=True):
-                absent *= 1.0 - strength * there
-            values += [absent, 1.0 - absent]
+            absent *= math.prod(1.0 - q * there[parent] for parent, q in links.items())
+            present = (1.0 - absent) * math.prod(1.0 - r * there[z] for z, r in against.items())
+            values += [1.0 - present, present]
         net.cpt(name).fillWith(values)  # own state fastest, then the first parent's
     return net
 
@@ -34,24 +37,36 @@ def as_tables(network: Network) -> gum.BayesNet:
 def as_factors(network: Network, evidence: Evidence) -> gum.MarkovRandomField:
     """The signed split as a Markov field; a Bayesian network takes no negative entries.
 
-    P(present) = 1 - (1 - leak) prod(1 - q): Heckerman 1989; Díez & Galán 2003. Tables stay
-    small whatever the fan-in, so a whole case fits. In ``fillWith`` the first name's state
-    runs fastest.
+    P(present) = 1 - (1 - leak) prod(1 - q): Heckerman 1989; Díez & Galán 2003. With inhibitors
+    that is multiplied by N = prod(1 - r), with a hidden variable of three states: 1, N and the
+    signed product. Tables stay small whatever the fan-in, so a whole case fits. In ``fillWith``
+    the first name's state runs fastest.
     """
     field = gum.MarkovRandomField()
     for name in network.order:
         field.add(gum.LabelizedVariable(name, name, 2))
     for name in network.order:
         no, yes = (evidence.get(name, FLAT).if_absent, evidence.get(name, FLAT).if_present)
-        if name in network.prior:
-            p = network.prior[name]
-            field.addFactor([name]).fillWith([no * (1.0 - p), yes * p])
+        stay = 1.0 - network.prior.get(name, network.leak.get(name, 0.0))
+        links, against = network.parents.get(name, {}), network.inhibitors.get(name, {})
+        if not links and not against:
+            field.addFactor([name]).fillWith([no * stay, yes * (1.0 - stay)])
             continue
         hidden = f"{name}__missed"
+        if against:
+            field.add(gum.LabelizedVariable(hidden, hidden, 3))
+            terms = [no, 0.0, -no, yes, no * stay, -yes * stay]
+            field.addFactor([name, hidden]).fillWith(terms)
+            for parent, strength in links.items():
+                left = 1.0 - strength
+                field.addFactor([hidden, parent]).fillWith([1.0, 1.0, 1.0, 1.0, 1.0, left])
+            for inhibitor, strength in against.items():
+                left = 1.0 - strength
+                field.addFactor([hidden, inhibitor]).fillWith([1.0, 1.0, 1.0, 1.0, left, left])
+            continue
         field.add(gum.LabelizedVariable(hidden, hidden, 2))
-        stay = 1.0 - network.leak[name]
         field.addFactor([name, hidden]).fillWith([0.0, yes, no * stay, -yes * stay])
-        for parent, strength in network.parents.get(name, {}).items():
+        for parent, strength in links.items():
             field.addFactor([hidden, parent]).fillWith([1.0, 1.0, 1.0, 1.0 - strength])
     return field
 
@@ -79,8 +94,8 @@ def widest(network: Network) -> int:
     """Variables in the largest table the library would have to hold."""
     graph = gum.DAG()
     number = {name: graph.addNode() for name in network.order}
-    for name, links in network.parents.items():
-        for parent in links:
+    for name in network.order:
+        for parent in network.above(name):
             graph.addArc(number[parent], number[name])
     tree = gum.JunctionTreeGenerator().junctionTree(graph)
     return max(len(tree.clique(node)) for node in tree.nodes())
@@ -89,11 +104,16 @@ def widest(network: Network) -> int:
 def cut(network: Network, causes: Iterable[str]) -> Network:
     """The network as if no other root cause existed."""
     left = {c: network.prior[c] for c in causes}
-    parents = {
-        name: {p: q for p, q in links.items() if p in left or p in network.leak}
-        for name, links in network.parents.items()
-    }
-    return Network(left, network.leak, {n: links for n, links in parents.items() if links})
+    known = left.keys() | network.leak.keys()
+    parents, inhibitors = (
+        {
+            name: {p: q for p, q in links.items() if p in known}
+            for name, links in strengths.items()
+            if name in known and links.keys() & known
+        }
+        for strengths in (network.parents, network.inhibitors)
+    )
+    return Network(left, network.leak, parents, inhibitors)
 
 
 def as_much_as_fits(

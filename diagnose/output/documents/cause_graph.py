@@ -31,13 +31,14 @@ class GraphNode:
 
 @dataclass(frozen=True, kw_only=True)
 class GraphLink:
-    """A link from what brings about to what is brought about."""
+    """A link from what brings about, or ``inhibits``, to the effect."""
 
     start: str
     end: str
     strength: float  #: 0 to 1
     source: str  #: key of the published source
     on_path: bool
+    inhibits: bool = False  #: keeps the effect away
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -122,6 +123,7 @@ def _cause_graph(diagnosis: Diagnosis, graph: Graph, paths: Paths) -> CauseGraph
                 strength=data["strength"],
                 source=str(data["source"]),
                 on_path=(start, end) in steps,
+                inhibits=data["inhibits"],
             )
             for start, end, data in graph.edges(data=True)
         ),

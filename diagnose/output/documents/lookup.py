@@ -15,7 +15,7 @@ from diagnose.signoff.judging import figures
 from knowledge.book import Book
 from knowledge.cautions import CAUTIONS
 from knowledge.model import DOWN, STRONG_DOWN, STRONG_UP, UP, Cause, Limit, Measure, Shifts, Source
-from knowledge.rule_api import Computed, Link, LinkGroup
+from knowledge.rule_api import Computed, Inhibitor, InhibitorGroup, Link, LinkGroup
 from knowledge.units import DIMENSIONS
 from knowledge.units import show as shown
 from knowledge.work import Band, Caution, Task
@@ -79,6 +79,7 @@ SHOWN: dict[type, tuple[str, ...]] = {
     ),
     Limit: ("id", "says", "dimension", "side", "typical", "source"),
     LinkGroup: ("id", "station", "says", "note", "links", "matches", "non_matches"),
+    InhibitorGroup: ("id", "station", "says", "note", "inhibitors", "matches", "non_matches"),
 }
 
 
@@ -177,6 +178,11 @@ def _own_rows(word: Word) -> Iterator[Row]:
             f"{k.strength.name.lower()}: {k.parent.id} to {k.child.id}; {_simple(k.source)}"
             for k in word.links
         ]
+    if isinstance(word, InhibitorGroup):
+        values["inhibitors"] = [
+            f"{k.strength.name.lower()}: {k.child.id} while {k.parent.id}; {_simple(k.source)}"
+            for k in word.inhibitors
+        ]
     if "cautions" in values:
         values["cautions"] = [
             w.says for name in values["cautions"] for w in CAUTIONS[Caution(name)]
@@ -226,7 +232,7 @@ def _simple(value: Any) -> Any:
         return f"{value.title} ({value.trust})" if value.trust else value.title
     if isinstance(value, Enum):
         return value.value if isinstance(value.value, str) else value.name.lower().replace("_", " ")
-    if isinstance(value, Link):
+    if isinstance(value, Link | Inhibitor):
         return {each.name: _simple(getattr(value, each.name)) for each in fields(value)}
     if isinstance(value, Computed):
         return value.value
@@ -241,11 +247,20 @@ def _simple(value: Any) -> Any:
 
 
 def _around(word: Word, book: Book) -> Iterator[Row]:
-    """What a cause or condition leads to and comes of; the checks that show a finding."""
-    links = sorted(infer(book.statements, Facts()).links, key=lambda k: -k.strength.value)
-    down = [(k.strength, k.child) for k in links if k.parent is word]
-    up = [(k.strength, k.parent) for k in links if k.child is word]
-    for label, ends in (("leads to", down), ("comes of", up)):
+    """What leads to a word or keeps it away, and the reverse; the checks that show a finding."""
+    stated = infer(book.statements, Facts())
+    for label, upward, kind in (
+        ("leads to", False, stated.links),
+        ("comes of", True, stated.links),
+        ("keeps away", False, stated.inhibitors),
+        ("kept away by", True, stated.inhibitors),
+    ):
+        links: list[Link | Inhibitor] = sorted(kind, key=lambda k: -k.strength.value)
+        ends = [
+            (k.strength, k.parent if upward else k.child)
+            for k in links
+            if word is (k.child if upward else k.parent)
+        ]
         if ends:
             texts = (f"{strength.name.lower()}: {end.says} [{end.id}]" for strength, end in ends)
             yield Row(label=label, texts=tuple(texts))

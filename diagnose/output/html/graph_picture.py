@@ -98,6 +98,10 @@ def _link(
         x, y = left + BOX, over
     end, down = 4 + at[link.end] * (BOX + BETWEEN) - 6, HEAD + 4 + middle[link.end]
     path.append(_bend(x, y, end, down))
+    bar, arrow = (
+        f"M{end + 3:.0f} {down - 4.5:.1f} h3 v9 h-3 Z",
+        f"M{end + 6:.0f} {down:.1f} l-8 -3.5 v7 Z",
+    )
     return {
         "path": " ".join(path),
         "wide": f"{0.8 + 3.2 * link.strength:.1f}",
@@ -105,7 +109,7 @@ def _link(
         "x": end - 1,
         "y": down - 4,
         "strength": f"{link.strength:.2f}".removeprefix("0"),
-        "tip": f"M{end + 6:.0f} {down:.1f} l-8 -3.5 v7 Z",
+        "tip": bar if link.inhibits else arrow,
     }
 
 
