@@ -19,11 +19,15 @@ from knowledge.history import areas_inside as history_areas_inside
 from knowledge.history import circumstances as history_circumstances
 from knowledge.history import findings as history_findings
 from knowledge.history import links_began as history_links_began
+from knowledge.history import findings_habits as history_findings_habits
+from knowledge.history import links_habits as history_links_habits
 from knowledge.history import rules as history_rules
 from knowledge.history import rules_builds as history_rules_builds
 from knowledge.pressure import alarms as pressure_alarms
 from knowledge.pressure import behaviour as pressure_behaviour
+from knowledge.pressure import course as pressure_course
 from knowledge.pressure import direct_gauge as pressure_direct_gauge
+from knowledge.pressure import links_course as pressure_links_course
 from knowledge.pressure import links_in_time as pressure_links_in_time
 from knowledge.pressure import links_steady as pressure_links_steady
 from knowledge.pressure import patterns as pressure_patterns
@@ -43,7 +47,9 @@ from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.bearings import findings_measured as bearings_findings_measured
 from knowledge.stations.bearings import findings_shell_map as bearings_findings_shell_map
 from knowledge.stations.bearings import findings_shells as bearings_findings_shells
+from knowledge.stations.bearings import findings_sights as bearings_findings_sights
 from knowledge.stations.bearings import links as bearings_links
+from knowledge.stations.bearings import links_sights as bearings_links_sights
 from knowledge.stations.bearings import quantities as bearings_quantities
 from knowledge.stations.bearings import rules as bearings_rules
 from knowledge.stations.bearings import rules_measured as bearings_rules_measured
@@ -76,7 +82,9 @@ from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.leaks import findings as leaks_findings
 from knowledge.stations.leaks import findings_places as leaks_findings_places
+from knowledge.stations.leaks import findings_sights as leaks_findings_sights
 from knowledge.stations.leaks import links as leaks_links
+from knowledge.stations.leaks import links_sights as leaks_links_sights
 from knowledge.stations.leaks import rules as leaks_rules
 from knowledge.stations.leaks import rules_alarms as leaks_rules_alarms
 from knowledge.stations.leaks import trials as leaks_trials
@@ -104,9 +112,11 @@ from knowledge.stations.pump import findings_bench as pump_findings_bench
 from knowledge.stations.pump import findings_drive as pump_findings_drive
 from knowledge.stations.pump import findings_mount as pump_findings_mount
 from knowledge.stations.pump import findings_priming as pump_findings_priming
+from knowledge.stations.pump import findings_sights as pump_findings_sights
 from knowledge.stations.pump import findings_wear as pump_findings_wear
 from knowledge.stations.pump import links as pump_links
 from knowledge.stations.pump import links_follow as pump_links_follow
+from knowledge.stations.pump import links_sights as pump_links_sights
 from knowledge.stations.pump import quantities as pump_quantities
 from knowledge.stations.pump import rules_alarms as pump_rules_alarms
 from knowledge.stations.pump import rules_engine as pump_rules_engine
@@ -114,16 +124,20 @@ from knowledge.stations.pump import rules_measured as pump_rules_measured
 from knowledge.stations.pump import trials as pump_trials
 from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.relief import findings as relief_findings
+from knowledge.stations.relief import findings_sights as relief_findings_sights
 from knowledge.stations.relief import links as relief_links
 from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.stations.relief import rules as relief_rules
 from knowledge.stations.relief import trials as relief_trials
 from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
+from knowledge.stations.suction import causes_tap as suction_causes_tap
 from knowledge.stations.suction import findings as suction_findings
 from knowledge.stations.suction import findings_pickup as suction_findings_pickup
+from knowledge.stations.suction import findings_sights as suction_findings_sights
 from knowledge.stations.suction import findings_sump as suction_findings_sump
 from knowledge.stations.suction import links as suction_links
+from knowledge.stations.suction import links_sights as suction_links_sights
 from knowledge.stations.suction import quantities as suction_quantities
 from knowledge.stations.suction import rules as suction_rules
 from knowledge.stations.suction import rules_alarms as suction_rules_alarms
@@ -152,20 +166,24 @@ MODULES = (
     bearings_findings_shells,
     bearings_findings_shell_map,
     bearings_findings_measured,
+    bearings_findings_sights,
     bearings_causes,
     bearings_causes_geometry,
     bearings_links,
+    bearings_links_sights,
     bearings_rules,
     bearings_rules_measured,
     bearings_trials,
     pressure_quantities,
     pressure_links_in_time,
     pressure_links_steady,
+    pressure_links_course,
     pressure_rules_contradictions,
     pressure_rules_patterns,
     pressure_rules_readings,
     pressure_alarms,
     pressure_behaviour,
+    pressure_course,
     pressure_patterns,
     pressure_direct_gauge,
     pressure_patterns_speed,
@@ -187,6 +205,8 @@ MODULES = (
     delivery_trials,
     history_findings,
     history_links_began,
+    history_findings_habits,
+    history_links_habits,
     history_rules,
     history_rules_builds,
     history_circumstances,
@@ -208,9 +228,11 @@ MODULES = (
     instrument_trials,
     leaks_findings,
     leaks_findings_places,
+    leaks_findings_sights,
     leaks_causes,
     leaks_causes_openings,
     leaks_links,
+    leaks_links_sights,
     leaks_rules,
     leaks_rules_alarms,
     leaks_trials,
@@ -237,10 +259,12 @@ MODULES = (
     pump_findings_mount,
     pump_findings_bench,
     pump_findings_wear,
+    pump_findings_sights,
     pump_causes,
     pump_causes_drive,
     pump_causes_fitted,
     pump_links,
+    pump_links_sights,
     pump_links_follow,
     pump_rules_alarms,
     pump_rules_engine,
@@ -248,6 +272,7 @@ MODULES = (
     pump_trials,
     relief_quantities,
     relief_findings,
+    relief_findings_sights,
     relief_causes,
     relief_links,
     relief_rules,
@@ -256,9 +281,12 @@ MODULES = (
     suction_findings,
     suction_findings_sump,
     suction_findings_pickup,
+    suction_findings_sights,
     suction_causes,
     suction_causes_sump,
+    suction_causes_tap,
     suction_links,
+    suction_links_sights,
     suction_rules,
     suction_rules_alarms,
     suction_trials,

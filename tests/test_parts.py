@@ -45,6 +45,7 @@ WITHOUT = {
     "relief_debris": "cleaned; the place's own washer and lock close it",
     "relief_return_plugged": "the passage is opened; the place's own parts close it",
     "foreign_body_in_sump": "taken out and cleaned; the place's own parts close it",
+    "oil_tap_shut": "opened and marked; nothing is renewed",
     "not_in_the_book": "not known yet",
 }
 #: what to have ready that is no part: it catches, labels, wipes, guards or carries

@@ -60,6 +60,8 @@ class Shows(StrEnum):
     SQUEAK = "squeak"
     SMOKE = "smoke"
     LOST_POWER = "lost power"
+    ROUGH = "runs rough"
+    ALARM = "alarm"  #: a general alarm that does not say for what
 
 
 NOISES = frozenset(
@@ -93,6 +95,7 @@ class Circumstance(StrEnum):
     STANDING = "after standing"
     AFTER_REST = "after a short rest"
     LOW_LEVEL = "low oil level"
+    CLUTCH = "clutch pressed"
     TOUCHED = "wiring touched"  #: lead moved, sender tapped
     RANDOM = "no pattern"
 
@@ -128,6 +131,10 @@ class Since(StrEnum):
     STANDING = "standing"  #: weeks or more out of use
     OVERHEATING = "overheating"
     BLOW = "a blow to the sump"
+    REVVING = "revving hard"
+    GRADE = "oil grade change"  #: and nothing else changed
+    NEXT_START = "the next start"  #: there when stopped, not at the next start
+    FROST = "frost"
     ALWAYS = "always"
 
 

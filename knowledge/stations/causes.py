@@ -25,6 +25,7 @@ from knowledge.stations.pump import causes_fitted as pump_causes_fitted
 from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
+from knowledge.stations.suction import causes_tap as suction_causes_tap
 from knowledge.stations.topend import causes as topend_causes
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
 
@@ -47,6 +48,7 @@ MODULES = (
     relief_causes,
     suction_causes,
     suction_causes_sump,
+    suction_causes_tap,
     topend_causes,
     topend_causes_feeds,
     unlisted,

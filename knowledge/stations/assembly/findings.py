@@ -4,6 +4,7 @@ from knowledge import sources
 from knowledge.model import OCCASIONAL, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.bearings import findings as bearings_findings
+from knowledge.stations.bearings import findings_sights as bearings_sights
 from knowledge.work import Access, Caution, Inspection
 
 SMALL_PART_LEFT_OUT = Finding(
@@ -100,6 +101,10 @@ LOOK_UP_AT_THE_BOTTOM_END = Inspection(
         PIECE_FOUND_INSIDE,
         LEFTOVER_FOUND,
         bearings_findings.ROD_THROUGH_BLOCK,
+        bearings_sights.CRANK_BROKEN,
+        bearings_sights.LINER_BROKEN,
+        bearings_sights.BLOCK_CRACKED,
+        bearings_sights.WITNESS_MARKS,
     ),
     source=sources.BEARING_WEAR_ANALYSIS,
     tools=("lamp", "mirror", "camera"),

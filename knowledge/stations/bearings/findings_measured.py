@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
-from knowledge.stations.bearings import findings, quantities
+from knowledge.stations.bearings import findings, findings_sights, quantities
 from knowledge.work import Access, Caution, Inspection
 
 MAIN_CLEARANCE_TOO_WIDE = Finding(
@@ -68,7 +68,12 @@ LAY_PLASTIC_THREAD = Inspection(
     ),
     minutes=20,
     access=Access.CAP_OFF,
-    reveals=(MAIN_CLEARANCE_TOO_WIDE, ROD_CLEARANCE_TOO_WIDE, BEARING_CLEARANCE_TOO_TIGHT),
+    reveals=(
+        MAIN_CLEARANCE_TOO_WIDE,
+        ROD_CLEARANCE_TOO_WIDE,
+        BEARING_CLEARANCE_TOO_TIGHT,
+        findings_sights.CLEARANCES_AT_LIMIT,
+    ),
     source=sources.BEARING_MAKER_CLEARANCE,
     measures=(MEASURED_MAIN_CLEARANCE, MEASURED_ROD_CLEARANCE),
     tools=("plastic thread", "torque wrench"),

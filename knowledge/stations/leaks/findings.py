@@ -4,6 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
+from knowledge.stations.leaks import findings_sights
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.work import Access, Caution, Inspection
 
@@ -252,6 +253,7 @@ SURVEY_FOR_LEAKS = Inspection(
         ACCESSORY_PAD_WET,
         SUMP_FOUND_HOLED,
         SEVERAL_SEALS_AT_ONCE,
+        findings_sights.ROCKER_COVER_LOOSE,
     ),
     source=sources.ARMY_TM_304_LEAKAGE,
     tools=("lamp", "mirror", "camera", "clean rags"),

@@ -6,7 +6,7 @@ from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.delivery import findings_filter as delivery_filter
 from knowledge.stations.instrument import findings_sender as instrument_sender
-from knowledge.stations.leaks import findings
+from knowledge.stations.leaks import findings, findings_sights
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.work import Access, Caution, Inspection
 
@@ -33,7 +33,12 @@ FEEL_THE_FILTER = Inspection(
     ),
     minutes=3,
     access=Access.OUTSIDE,
-    reveals=(FILTER_FOUND_LOOSE, delivery_filter.FILTER_SEAT_LEAKS, delivery_filter.FILTER_BURST),
+    reveals=(
+        FILTER_FOUND_LOOSE,
+        delivery_filter.FILTER_SEAT_LEAKS,
+        delivery_filter.FILTER_BURST,
+        findings_sights.FILTER_CAN_HOLED,
+    ),
     source=COMMON_PRACTICE,
     tools=("mirror", "gloves"),
     cautions=(Caution.HOT, Caution.USED_OIL),
@@ -130,7 +135,10 @@ LOOK_AT_THE_DRAIN = Inspection(
     ),
     minutes=3,
     access=Access.OUTSIDE,
-    reveals=(DRAIN_PLUG_FOUND_LOOSE,),
+    reveals=(
+        DRAIN_PLUG_FOUND_LOOSE,
+        findings_sights.DRAIN_VALVE_WRONG,
+    ),
     source=COMMON_PRACTICE,
     tools=("lamp", "spanner"),
     cautions=(Caution.LIFTING, Caution.HOT, Caution.USED_OIL, Caution.WASTE),
@@ -220,7 +228,10 @@ LOOK_THROUGH_THE_BREATHER = Inspection(
     ),
     minutes=10,
     access=Access.OUTSIDE,
-    reveals=(BREATHER_FOUND_BLOCKED,),
+    reveals=(
+        BREATHER_FOUND_BLOCKED,
+        findings_sights.BREATHER_MISROUTED,
+    ),
     source=COMMON_PRACTICE,
     tools=("pliers", "clean hose"),
     cautions=(Caution.HOT,),

@@ -3,7 +3,13 @@
 from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.pump import findings_bench, findings_drive, findings_mount, quantities
+from knowledge.stations.pump import (
+    findings_bench,
+    findings_drive,
+    findings_mount,
+    findings_sights,
+    quantities,
+)
 from knowledge.work import Access, Caution, Inspection
 
 GEAR_BACKLASH_WIDE = Finding(
@@ -162,6 +168,8 @@ LOOK_OVER_GEARS_AND_BUSHES = Inspection(
         ROTOR_WRONG_WAY_ROUND,
         findings_drive.PUMP_HOUSING_BURST,
         findings_bench.PUMP_FOUND_SOUND,
+        findings_sights.GEAR_SLIPS_ON_SHAFT,
+        findings_sights.DRIVE_FLATS_WORN,
     ),
     source=sources.PUMP_INSPECTION_2006,
     measures=(PUMP_BACKLASH, PUMP_BUSH_CLEARANCE),

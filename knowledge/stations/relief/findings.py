@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.relief import quantities
+from knowledge.stations.relief import findings_sights, quantities
 from knowledge.work import Access, Caution, Inspection
 
 STIFFER_SPRING_NO_BETTER = Finding(
@@ -164,7 +164,10 @@ DROP_TEST_THE_PLUNGER = Inspection(
     steps=("oil the plunger", "let it fall through its bore; it must slide the whole way"),
     minutes=5,
     access=Access.RELIEF_CAP_OFF,
-    reveals=(RELIEF_PLUNGER_STICKS,),
+    reveals=(
+        RELIEF_PLUNGER_STICKS,
+        findings_sights.RELIEF_PISTON_LOOSE,
+    ),
     source=sources.RELIEF_FREE_FALL,
     tools=("clean oil",),
 )

@@ -6,6 +6,7 @@ from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Kind, 
 from knowledge.pressure import direct_gauge, patterns, patterns_speed
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import findings as pump_findings
+from knowledge.stations.suction import findings_sights
 from knowledge.work import Access, Caution, Inspection
 
 TRAY_VERY_OLD = Finding(
@@ -123,7 +124,12 @@ WATCH_TANK_AND_HOSES = Inspection(
     ),
     minutes=15,
     access=Access.OUTSIDE,
-    reveals=(SUCTION_HOSE_FLATTENS, SUCTION_UNION_LOOSE, pump_findings.TANK_EMPTIES_RUNNING),
+    reveals=(
+        SUCTION_HOSE_FLATTENS,
+        SUCTION_UNION_LOOSE,
+        pump_findings.TANK_EMPTIES_RUNNING,
+        findings_sights.OIL_VALVE_FOUND_SHUT,
+    ),
     source=sources.LOWER_ENGINE_NOISE_2006,
     tools=("lamp", "spanners"),
     cautions=RUNNING,

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.suction import findings_sump, quantities
+from knowledge.stations.suction import findings_sights, findings_sump, quantities
 from knowledge.work import Access, Caution, Inspection
 
 PICKUP_TUBE_ROCKS = Finding(
@@ -46,7 +46,12 @@ TWIST_THE_PICKUP = Inspection(
     ),
     minutes=3,
     access=Access.SUMP_OFF,
-    reveals=(PICKUP_TUBE_ROCKS, PICKUP_FIXING_LOOSE, findings_sump.PICKUP_FELL_OFF),
+    reveals=(
+        PICKUP_TUBE_ROCKS,
+        PICKUP_FIXING_LOOSE,
+        findings_sump.PICKUP_FELL_OFF,
+        findings_sights.PICKUP_BENT,
+    ),
     source=sources.TRUCK_SERVICE_1994,
     tools=("lamp", "torque wrench"),
     cautions=(Caution.SHARP,),

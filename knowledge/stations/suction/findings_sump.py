@@ -8,7 +8,7 @@ from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.oil import findings as oil_findings
 from knowledge.stations.oil import findings_drained as oil_drained
-from knowledge.stations.suction import findings
+from knowledge.stations.suction import findings, findings_sights
 from knowledge.work import Access, Caution, Inspection
 
 DEBRIS_SEEN_BEFORE = Finding(
@@ -196,6 +196,7 @@ CATCH_SUMP_CONTENTS = Inspection(
         PLASTIC_ON_SCREEN,
         PICKUP_FELL_OFF,
         oil_drained.WATER_AT_THE_DRAIN,
+        findings_sights.WATER_IN_SUMP,
     ),
     source=COMMON_PRACTICE,
     tools=("camera", "magnet", "white tray", "bags"),
@@ -373,6 +374,8 @@ LOOK_AT_THE_SCREEN = Inspection(
         METAL_PAST_THE_SCREEN,
         SCREEN_TORN,
         SCREEN_BYPASS_OPEN,
+        findings_sights.SCREEN_CRUSHED,
+        findings_sights.GASKET_COATING_SHED,
     ),
     source=sources.TECHNICIAN_ANSWER,
     tools=("lamp", "camera", "tweezers", "bags"),

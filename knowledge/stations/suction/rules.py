@@ -23,6 +23,7 @@ from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.suction import (
     causes,
     causes_sump,
+    causes_tap,
     findings,
     findings_pickup,
     findings_sump,
@@ -71,6 +72,17 @@ def no_hose_to_collapse(known: Known) -> Conclusions:
     """Without a tank or an outside pump there is no suction hose to collapse."""
     if known.lacks(features.DRY_SUMP) and known.lacks(features.PUMP_OUTSIDE):
         yield cannot_be(causes_sump.SUCTION_HOSE_COLLAPSED)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(lacks=[features.DRY_SUMP])],
+    non_matches=[example(features.DRY_SUMP), example()],
+)
+def few_taps_without_a_tank(known: Known) -> Conclusions:
+    """Without an oil tank hardly an engine has a tap in the oil's way."""
+    if known.lacks(features.DRY_SUMP):
+        yield less_common(causes_tap.OIL_TAP_SHUT, Shift.STRONG_DOWN)
 
 
 @rule(

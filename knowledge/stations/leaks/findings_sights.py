@@ -1,0 +1,73 @@
+"""Further sights at filter, drain, covers and breather."""
+
+from knowledge.model import VERY_RARE, Finding, Stage, Station
+from knowledge.sources import COMMON_PRACTICE
+
+FILTER_CAN_HOLED = Finding(
+    id="filter_can_holed",
+    station=Station.LEAKS,
+    says="the filter's can is punctured, chafed or rusted through",
+    asks="Is the filter's can punctured, chafed through or rusted through?",
+    source=COMMON_PRACTICE,
+    denies="the filter's can is whole",
+    stage=Stage.OUTSIDE,
+    normal="whole",
+    background=VERY_RARE,
+    also=(
+        "punctured oil filter",
+        "hole in the filter can",
+        "filter rubbed through",
+        "rusted filter can",
+    ),
+)
+DRAIN_VALVE_WRONG = Finding(
+    id="drain_valve_wrong",
+    station=Station.LEAKS,
+    says="the drain plug or valve is a wrong or over-long one",
+    asks="Is the drain plug or drain valve a wrong or over-long one?",
+    source=COMMON_PRACTICE,
+    denies="the drain plug is the right one",
+    stage=Stage.OUTSIDE,
+    normal="as listed",
+    background=VERY_RARE,
+    also=(
+        "drain valve too long",
+        "wrong drain plug",
+        "aftermarket drain valve",
+        "drain plug touches the pickup",
+    ),
+)
+ROCKER_COVER_LOOSE = Finding(
+    id="rocker_cover_loose",
+    station=Station.LEAKS,
+    says="a rocker or valve cover is loose, or its bolts missing",
+    asks="Is a rocker or valve cover loose, or are its bolts missing?",
+    source=COMMON_PRACTICE,
+    denies="the valve covers are tight",
+    stage=Stage.OUTSIDE,
+    normal="tight and dry",
+    background=VERY_RARE,
+    also=(
+        "loose valve cover",
+        "rocker cover came loose",
+        "valve cover bolts missing",
+        "cam cover loose",
+    ),
+)
+BREATHER_MISROUTED = Finding(
+    id="breather_misrouted",
+    station=Station.LEAKS,
+    says="the crankcase breather is wrongly led or connected",
+    asks="Is the crankcase breather wrongly led, or connected to the wrong place?",
+    source=COMMON_PRACTICE,
+    denies="the breather is led as it should be",
+    stage=Stage.OUTSIDE,
+    normal="as the maker leads it",
+    background=VERY_RARE,
+    also=(
+        "pcv hose on the wrong port",
+        "breather to the wrong place",
+        "breather hose mixed up",
+        "breather under vacuum",
+    ),
+)

@@ -1,0 +1,45 @@
+"""What further sights at the pump and its drive speak for."""
+
+from knowledge.model import OFTEN, SELDOM, SOMETIMES, Station
+from knowledge.pressure import patterns
+from knowledge.rule_api import LinkGroup, example
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.stations.pump import causes, causes_drive, causes_fitted, findings_sights
+
+GEAR_TURNS_ON_ITS_SHAFT = LinkGroup(
+    id="gear_turns_on_its_shaft",
+    station=Station.PUMP,
+    says="A gear that turns on its shaft drives the pump now and then, at last not at all.",
+    child=findings_sights.GEAR_SLIPS_ON_SHAFT,
+    origins={
+        causes_drive.PUMP_DRIVE_SLIP: (OFTEN, COMMON_PRACTICE),
+        causes_drive.PUMP_DRIVE_BROKEN: (SOMETIMES, COMMON_PRACTICE),
+    },
+    matches=[example(findings_sights.GEAR_SLIPS_ON_SHAFT)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sights.GEAR_SLIPS_ON_SHAFT])],
+)
+WORN_FLATS = LinkGroup(
+    id="worn_flats",
+    station=Station.PUMP,
+    says="Worn flats or splines let the drive lag, then slip, then stop.",
+    child=findings_sights.DRIVE_FLATS_WORN,
+    origins={
+        causes_drive.PUMP_DRIVE_SLIP: (OFTEN, COMMON_PRACTICE),
+        causes_drive.PUMP_DRIVE_BROKEN: (SOMETIMES, COMMON_PRACTICE),
+        causes_drive.PUMP_DRIVE_BIND: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(findings_sights.DRIVE_FLATS_WORN)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sights.DRIVE_FLATS_WORN])],
+)
+SCAVENGE_STAGE_STOPPED = LinkGroup(
+    id="scavenge_stage_stopped",
+    station=Station.PUMP,
+    says="A scavenge stage that stands leaves the oil in the crankcase and the tank empty.",
+    child=findings_sights.SCAVENGE_PUMP_JAMMED,
+    origins={
+        causes_fitted.SCAVENGE_FAILURE: (OFTEN, COMMON_PRACTICE),
+        causes.PUMP_DEBRIS_LOCK: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(findings_sights.SCAVENGE_PUMP_JAMMED)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sights.SCAVENGE_PUMP_JAMMED])],
+)

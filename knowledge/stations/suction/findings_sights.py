@@ -1,0 +1,91 @@
+"""Further sights at pickup, screen, sump and tank."""
+
+from knowledge.model import VERY_RARE, Finding, Stage, Station
+from knowledge.sources import COMMON_PRACTICE
+
+PICKUP_BENT = Finding(
+    id="pickup_bent",
+    station=Station.SUCTION,
+    says="the pickup or its tube is bent",
+    asks="Is the pickup, its tube or its bracket bent?",
+    source=COMMON_PRACTICE,
+    denies="the pickup is straight",
+    stage=Stage.OPENED,
+    normal="as listed for this sump",
+    background=VERY_RARE,
+    also=(
+        "bent pickup tube",
+        "pickup pushed over",
+        "pickup tube twisted",
+        "pickup not straight",
+    ),
+)
+SCREEN_CRUSHED = Finding(
+    id="screen_crushed",
+    station=Station.SUCTION,
+    says="the pickup screen is crushed or sucked flat",
+    asks="Is the pickup screen or its cage crushed, or sucked flat?",
+    source=COMMON_PRACTICE,
+    denies="the screen has its shape",
+    stage=Stage.OPENED,
+    normal="its full height",
+    background=VERY_RARE,
+    also=(
+        "crushed screen",
+        "screen collapsed",
+        "strainer squashed",
+        "screen sucked in",
+        "flattened strainer",
+    ),
+)
+GASKET_COATING_SHED = Finding(
+    id="gasket_coating_shed",
+    station=Station.SUCTION,
+    says="the coating of a gasket has come off and lies in sump or screen",
+    asks="Have flakes of a gasket's coating come off into sump or screen?",
+    source=COMMON_PRACTICE,
+    denies="every gasket has kept its coating",
+    stage=Stage.OPENED,
+    normal="none",
+    background=VERY_RARE,
+    also=(
+        "gasket coating peeled",
+        "flaking gasket coating",
+        "black flakes of gasket",
+        "rubber coating in the pan",
+    ),
+)
+WATER_IN_SUMP = Finding(
+    id="water_in_sump",
+    station=Station.SUCTION,
+    says="water or coolant lay in the opened sump",
+    asks="Did water or coolant lie in the sump when it was opened?",
+    source=COMMON_PRACTICE,
+    denies="no water in the sump",
+    stage=Stage.OPENED,
+    normal="none",
+    background=VERY_RARE,
+    also=(
+        "water in the oil pan",
+        "puddle of water in the sump",
+        "coolant in the pan",
+    ),
+)
+OIL_VALVE_FOUND_SHUT = Finding(
+    id="oil_valve_found_shut",
+    station=Station.SUCTION,
+    says="a tap or valve in the oil's way was found shut",
+    asks="Was a tap or valve at oil tank, cooler or filter found shut?",
+    source=COMMON_PRACTICE,
+    denies="every tap and valve in the oil's way is open",
+    stage=Stage.OUTSIDE,
+    normal="open",
+    background=VERY_RARE,
+    also=(
+        "oil tank tap closed",
+        "valve left closed",
+        "oil tap off",
+        "shut-off valve shut",
+        "oil cock closed",
+    ),
+)
