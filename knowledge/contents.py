@@ -18,8 +18,8 @@ from knowledge.history import areas as history_areas
 from knowledge.history import areas_inside as history_areas_inside
 from knowledge.history import circumstances as history_circumstances
 from knowledge.history import findings as history_findings
-from knowledge.history import links_began as history_links_began
 from knowledge.history import findings_habits as history_findings_habits
+from knowledge.history import links_began as history_links_began
 from knowledge.history import links_habits as history_links_habits
 from knowledge.history import rules as history_rules
 from knowledge.history import rules_builds as history_rules_builds

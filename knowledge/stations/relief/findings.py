@@ -49,7 +49,12 @@ DEBRIS_ON_RELIEF_SEAT = Finding(
     normal="clean seat, bright ring",
     why="one sliver holds the valve off its seat and bleeds pressure at idle",
     background=VERY_RARE,
-    also=("metal under relief ball", "chip in relief valve", "dirt in pressure relief valve"),
+    also=(
+        "metal under relief ball",
+        "chip in relief valve",
+        "dirt in pressure relief valve",
+        "grit under the relief plunger",
+    ),
 )
 RELIEF_VALVE_STAYED_OPEN = Finding(
     id="relief_valve_stayed_open",
