@@ -11,9 +11,12 @@ from knowledge.debris import findings as debris_findings
 from knowledge.debris import links as debris_links
 from knowledge.debris import rules as debris_rules
 from knowledge.engines import features as engines_features
+from knowledge.engines import features_build as engines_features_build
 from knowledge.engines import layouts as engines_layouts
+from knowledge.engines import layouts_more as engines_layouts_more
 from knowledge.engines import layouts_special as engines_layouts_special
 from knowledge.engines import profiles as engines_profiles
+from knowledge.engines import rules_build as engines_rules_build
 from knowledge.history import areas as history_areas
 from knowledge.history import areas_inside as history_areas_inside
 from knowledge.history import circumstances as history_circumstances
@@ -302,8 +305,11 @@ MODULES = (
     topend_rules_valve_gear,
     topend_trials,
     engines_features,
+    engines_features_build,
     engines_layouts,
     engines_profiles,
     engines_layouts_special,
+    engines_layouts_more,
+    engines_rules_build,
     unlisted,
 )

@@ -10,7 +10,7 @@ from math import log
 
 from diagnose.lookup.tokens import OTHER_NAMES, joined, stem, tokens
 from knowledge.book import Book
-from knowledge.model import Cause, Condition, Finding, Limit, Measure
+from knowledge.model import Cause, Condition, Finding, Kind, Limit, Measure
 from knowledge.rule_api import InhibitorGroup, LinkGroup, Rule
 from knowledge.synonyms import FAINT
 from knowledge.work import Inspection, Layout, Part, Task
@@ -45,6 +45,7 @@ KINDS: dict[str, tuple[type, str]] = {
     "inhibitors": (InhibitorGroup, "inhibitors"),
 }
 
+_BUILD = 0.85  #: weight of how an engine is built, beside what is wrong with it
 _FAINT = 0.5  #: weight of a common word beside another
 _SWAPPED = 0.9  #: similarity, 0 to 1, of two words that differ by two swapped letters
 STRETCH, PART = 3, 0.8  #: length of a part of a long text, and how far its score counts
@@ -199,6 +200,9 @@ def _texts(word: Word) -> Iterable[tuple[str, float]]:
     if isinstance(word, Rule | LinkGroup | InhibitorGroup):
         yield word.id.replace("_", " "), 0.6
         yield word.says, 0.6
+        return
+    if isinstance(word, Finding) and word.kind is Kind.LAYOUT:  # people look for faults first
+        yield from ((text, _BUILD) for text in (word.id.replace("_", " "), word.says, word.asks))
         return
     yield word.id.replace("_", " "), 1.0
     yield word.says, 1.0 if isinstance(word, Finding) else 0.95

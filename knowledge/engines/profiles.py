@@ -59,7 +59,7 @@ _HABITS = {"pickup_gap": COMMON_PRACTICE, "pump_drive_ratio": COMMON_PRACTICE}
 DISTRIBUTOR_V8 = Profile(
     id="distributor_v8",
     says="wet-sump pushrod V8 of 5 to 6 litres, gear pump at half speed, hydraulic lifters",
-    layouts=("distributor_v8", "distributor_v8_solid", "marine_petrol_v8"),
+    layouts=("distributor_v8", "distributor_v8_solid", "marine_petrol_v8", "crank_nose_v8"),
     oil_grade="10W-40",
     numbers=_marked(
         _HABITS,

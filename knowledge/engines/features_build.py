@@ -1,0 +1,98 @@
+"""How pump, relief valve, filter, sender, tank and valve gear are built."""
+
+from knowledge.engines.features import feature
+
+RELIEF_IN_PUMP = feature(
+    id="relief_in_pump",
+    says="a relief valve inside the oil pump",
+    asks="Does the relief valve sit in the oil pump itself?",
+)
+RELIEF_IN_BLOCK = feature(
+    id="relief_in_block",
+    says="a relief valve in the block, front cover or filter housing",
+    asks="Does the relief valve sit in the block, front cover or filter housing?",
+)
+SEVERAL_RELIEFS = feature(
+    id="several_reliefs",
+    says="more than one relief valve",
+    asks="Is there more than one pressure relief valve?",
+)
+GEAR_PUMP = feature(
+    id="gear_pump",
+    says="a pump of two meshing gears",
+    asks="Has the oil pump two gears side by side?",
+)
+ROTOR_PUMP = feature(
+    id="rotor_pump",
+    says="a rotor pump",
+    asks="Has the oil pump a rotor inside a ring (gerotor)?",
+)
+SPIN_ON_FILTER = feature(
+    id="spin_on_filter", says="a spin-on oil filter", asks="Is the oil filter a screwed-on can?"
+)
+CARTRIDGE_FILTER = feature(
+    id="cartridge_filter",
+    says="a filter element in a housing",
+    asks="Is the oil filter an element inside a bowl or housing?",
+)
+FILTER_ADAPTER = feature(
+    id="filter_adapter",
+    says="an adapter or sandwich plate under the filter",
+    asks="Is there an adapter or sandwich plate between block and filter?",
+)
+NO_OIL_FILTER = feature(
+    id="no_oil_filter",
+    says="no full-flow oil filter",
+    asks="Is the engine without a full-flow oil filter?",
+)
+SENDER_BEFORE_FILTER = feature(
+    id="sender_before_filter",
+    says="the pressure taken before the oil filter",
+    asks="Does the gauge or lamp take its pressure between pump and filter?",
+)
+SENDER_BEHIND_FILTER = feature(
+    id="sender_behind_filter",
+    says="the pressure taken behind the oil filter",
+    asks="Does the gauge or lamp take its pressure behind the filter, in the gallery?",
+)
+WET_BELT = feature(
+    id="wet_belt",
+    says="a toothed belt that runs in the oil",
+    asks="Does a toothed belt run inside, in the oil (camshaft or oil pump)?",
+)
+TANK_TAP = feature(
+    id="tank_tap",
+    says="a shut-off tap or check valve in the line from the oil tank",
+    asks="Is there a tap or check valve in the line from the oil tank?",
+)
+SEVERAL_SCAVENGE_PUMPS = feature(
+    id="several_scavenge_pumps",
+    says="several scavenge pumps",
+    asks="Does more than one pump return the oil to the tank?",
+)
+CAM_RUNS_IN_BLOCK = feature(
+    id="cam_runs_in_block",
+    says="a camshaft that runs in the block without bearing shells",
+    asks="Does the camshaft run directly in the casting, without shells?",
+)
+WIRE_LIFTER_CLIPS = feature(
+    id="wire_lifter_clips",
+    says="lifters held by wire clips or guides that can let go",
+    asks="Are roller lifters held by wire clips or guide bars?",
+)
+CAM_PHASERS = feature(
+    id="cam_phasers",
+    says="oil-fed variable cam timing",
+    asks="Has it variable cam timing worked by oil?",
+)
+ROLLER_CRANKSHAFT = feature(
+    id="roller_crankshaft",
+    says="a crankshaft on ball or roller bearings",
+    asks="Does the crankshaft run on ball or roller bearings?",
+)
+#: of each group an engine has one
+ONE_OF = (
+    (GEAR_PUMP, ROTOR_PUMP),
+    (SPIN_ON_FILTER, CARTRIDGE_FILTER, NO_OIL_FILTER),
+    (SENDER_BEFORE_FILTER, SENDER_BEHIND_FILTER),
+)
