@@ -6,8 +6,8 @@ Imported by all of ``knowledge`` and by the reasoning in ``diagnose``; imports n
 from __future__ import annotations
 
 import sys
-from collections.abc import Iterator
-from dataclasses import dataclass, fields
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field, fields
 from datetime import date
 from enum import Enum, StrEnum
 from typing import TypeVar
@@ -256,11 +256,37 @@ class Measure:
         return self.quantity.spread
 
 
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A typical value, SI, what it is of, and its source."""
+
+    value: float
+    says: str
+    source: Source
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BySize:
+    """A typical value that grows with a part: a share of its size, and an allowance (SI)."""
+
+    size: Quantity
+    share: float
+    allowance: float
+    source: Source
+
+    def figure(self, size: float) -> Figure:
+        """Return the value for a part of this size, both in SI units."""
+        says = f"for a {self.size.says} of {size * 1e3:.3g} mm"
+        return Figure(self.share * size + self.allowance, says, self.source)
+
+
 @dataclass(frozen=True, slots=True, eq=False, kw_only=True)
 class Limit:
     """A figure the engine maker prints; ``typical`` is used, and marked, where none is given.
 
-    It bounds each of ``quantities``, all of one dimension, on one ``side``.
+    It bounds each of ``quantities``, all of one dimension, on one ``side``. Where ``typical`` is
+    that of some layouts only, ``typical_on`` names them by id; for the others ``on_layouts`` gives
+    a figure by layout, else ``by_size`` where the size of the part is known.
     """
 
     id: str
@@ -269,9 +295,22 @@ class Limit:
     side: Side
     typical: float  #: SI
     source: Source
+    typical_on: tuple[str, ...] = ()
+    by_size: BySize | None = None
+    on_layouts: Mapping[str, Figure] = field(default_factory=dict)
 
     def __repr__(self) -> str:
         return f"<limit {self.id}>"
+
+    def figure_for(self, layout: str, sizes: Mapping[str, float]) -> Figure | None:
+        """Return what is typical of this layout or size (SI, by quantity id); None: ``typical``."""
+        if layout in self.typical_on:
+            return None
+        if layout in self.on_layouts:
+            return self.on_layouts[layout]
+        if self.by_size is not None and self.by_size.size.id in sizes:
+            return self.by_size.figure(sizes[self.by_size.size.id])
+        return None
 
     @property
     def dimension(self) -> str:

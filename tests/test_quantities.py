@@ -83,12 +83,17 @@ def test_a_limit_has_one_figure() -> None:
         "side",
         "typical",
         "source",
+        "typical_on",
+        "by_size",
+        "on_layouts",
     }
     for limit in BOOK.limits.values():
         assert {q.dimension for q in limit.quantities} == {limit.dimension}
         for quantity in limit.quantities:
             low, high = quantity.plausible
             assert low < limit.typical < high, limit.id
+            assert all(low < f.value < high for f in limit.on_layouts.values()), limit.id
+        assert {*limit.typical_on, *limit.on_layouts} <= set(BOOK.layouts), limit.id
 
 
 def test_a_task_may_not_repeat_its_quantity() -> None:

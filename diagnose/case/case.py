@@ -24,7 +24,18 @@ from diagnose.case.schema import (
 from diagnose.inference.chaining import Facts, Observation
 from knowledge.engines.features import PLACES
 from knowledge.engines.profiles import Profile
-from knowledge.model import Cause, Finding, Kind, Limit, Measure, Quantity, Reading, Stage, State
+from knowledge.model import (
+    Cause,
+    Figure,
+    Finding,
+    Kind,
+    Limit,
+    Measure,
+    Quantity,
+    Reading,
+    Stage,
+    State,
+)
 from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
 from knowledge.work import Layout, Task
 
@@ -127,6 +138,7 @@ class Case:
     readings: tuple[GaugeReading, ...] = ()
     start_readings: tuple[GaugeReading, ...] = ()  #: readings of the first start after the repair
     limits: Mapping[Limit, float] = field(default_factory=dict)
+    usual_limits: Mapping[Limit, Figure] = field(default_factory=dict)  #: by layout or size
     profile: Profile | None = None  #: None: no circuit in figures for this layout
     dimensions: Mapping[Quantity, float] = field(default_factory=dict)
     baseline: tuple[BaselineReading, ...] = ()
@@ -159,7 +171,7 @@ class Case:
             observations,
             readings,
             measures,
-            self.limits,
+            {**{x: f.value for x, f in self.usual_limits.items()}, **self.limits},
             tuple(b.behaviour for b in self.behaviours if _RANK[b.stage] <= _RANK[up_to]),
             tuple(t.made for t in self.trials if _RANK[t.stage] <= _RANK[up_to]),
             tuple(e.work for e in self.earlier if _RANK[e.stage] <= _RANK[up_to]),

@@ -32,7 +32,7 @@ from diagnose.inference.chaining import Observation
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.engines.profiles import Profile
-from knowledge.model import Finding, Kind, Limit, Measure, Quantity, Stage, State
+from knowledge.model import Figure, Finding, Kind, Limit, Measure, Quantity, Stage, State
 from knowledge.units import DIMENSIONS
 from knowledge.work import Layout
 
@@ -59,6 +59,7 @@ class Resolver:
         features = self._features(engine)
         finding_records, measured = self._finding_records(entries.findings)
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults)]
+        profile, dimensions = self._profile(engine), self._dimensions(engine)
         return Case(
             path=path,
             job=job,
@@ -69,8 +70,9 @@ class Resolver:
             readings=tuple(r for r in read if r.entry.at is None),
             start_readings=tuple(r for r in read if r.entry.at == "start"),
             limits=self._limits(engine),
-            profile=self._profile(engine),
-            dimensions=self._dimensions(engine),
+            usual_limits=self._usual_limits(engine, layout or UNKNOWN, profile, dimensions),
+            profile=profile,
+            dimensions=dimensions,
             baseline=tuple(
                 b for each in entries.baseline for b in healthy_reading(each, self.faults)
             ),
@@ -126,6 +128,21 @@ class Resolver:
             if limit and value is not None:
                 out[limit] = value
         return out
+
+    def _usual_limits(
+        self,
+        engine: Engine,
+        layout: Layout,
+        profile: Profile | None,
+        dimensions: Mapping[Quantity, float],
+    ) -> dict[Limit, Figure]:
+        """What is typical of this layout, or of the sizes that its circuit or the case states."""
+        sizes: dict[str, float] = {}
+        if profile is not None and (layout is not UNKNOWN or engine.profile is not None):
+            sizes = {name: value for name, (value, _) in profile.numbers.items()}
+        sizes |= {q.id: value for q, value in dimensions.items()}
+        found = {x: x.figure_for(layout.id, sizes) for x in self.book.limits.values()}
+        return {x: figure for x, figure in found.items() if figure is not None}
 
     def _profile(self, engine: Engine) -> Profile | None:
         """The circuit named, else the one that goes with the layout."""

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
+from types import MappingProxyType
 
 from diagnose.case.case import TaskRecord
-from knowledge.model import Limit, Source
+from knowledge.model import Figure, Limit, Source
 from knowledge.units import DIMENSIONS, TIME, show, unit_in
 from knowledge.work import Band, Task
 
@@ -46,6 +48,21 @@ class Judged:
 
 
 OWN = Source("own", "this engine's own figure")
+NOTHING: Mapping[Limit, Figure] = MappingProxyType({})
+
+
+def usual_band(task: Task, usual: Mapping[Limit, Figure]) -> Band | None:
+    """What is typical of this layout or of its sizes, where that is known for this task."""
+    low, high = task.limits
+    figures = [usual.get(limit) if limit else None for limit in (low, high)]
+    known = [figure for figure in figures if figure is not None]
+    if not known:
+        return None
+    ends = [
+        figure.value if figure else limit.typical if limit else None
+        for figure, limit in zip(figures, (low, high), strict=True)
+    ]
+    return Band(low=ends[0], high=ends[1], source=known[0].source, says=known[0].says)
 
 
 def own_band(task: Task, limits: dict[Limit, float]) -> Band | None:
@@ -63,19 +80,29 @@ def own_band(task: Task, limits: dict[Limit, float]) -> Band | None:
     )
 
 
-def bands_of(task: Task, limits: dict[Limit, float]) -> tuple[Band, ...]:
-    """What decides first: the engine's own figures, then every source's."""
-    own = own_band(task, limits)
-    return ((own,) if own else ()) + task.bands
+def bands_of(
+    task: Task, limits: dict[Limit, float], usual: Mapping[Limit, Figure] = NOTHING
+) -> tuple[Band, ...]:
+    """What decides first: the engine's own figures, then those of its kind, then every source's."""
+    first = own_band(task, limits), usual_band(task, usual)
+    return (*(band for band in first if band), *task.bands)
 
 
-def judged(task: Task, worked: TaskRecord | None, limits: dict[Limit, float]) -> Judged:
-    """What was recorded of a task, judged. Without a value, the person's own word."""
+def judged(
+    task: Task,
+    worked: TaskRecord | None,
+    limits: dict[Limit, float],
+    usual: Mapping[Limit, Figure] = NOTHING,
+) -> Judged:
+    """What was recorded of a task, judged. Without a value, the person's own word.
+
+    ``limits``: the engine's own figures; ``usual``: those typical of its layout and sizes, SI.
+    """
     if worked is None:
         return Judged(Verdict.OPEN, "")
     if worked.value is None:
         return _by_word(worked)
-    bands = bands_of(task, limits)
+    bands = bands_of(task, limits, usual)
     held = tuple(_held(worked.value, band, task.spread) for band in bands)
     if not held:
         return Judged(

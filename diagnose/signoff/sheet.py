@@ -9,13 +9,13 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from functools import cached_property
 
-from diagnose.case.case import TaskRecord
+from diagnose.case.case import Case, TaskRecord
 from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.judging import Judged, Verdict, judged
 from diagnose.teardown.loose_ends import DueTask, follow_up
 from knowledge.access.precedence import ENDS_RUNNING
 from knowledge.applying import applies
-from knowledge.model import Cause, Limit
+from knowledge.model import Cause
 from knowledge.reassembly.scope import ALWAYS, OPENED_FOR
 from knowledge.work import Access, Hold, Phase, Task
 
@@ -68,14 +68,13 @@ class Signoff:
         worked: dict[Task, list[TaskRecord]] = {}
         for w in case.task_records:
             worked.setdefault(w.task, []).append(w)
-        limits = dict(case.limits)
         found = []
         for phase in Phase:
             for task in self.answer.book.tasks.values():
                 why = self._why(task, due) if task.phase is phase else ""
                 if why:
                     mine = tuple(worked.get(task, ()))
-                    found.append(Item(task, why, _worst(task, mine, limits), mine))
+                    found.append(Item(task, why, _worst(task, mine, case), mine))
         return tuple(found)
 
     def _why(self, task: Task, due: dict[Task, DueTask]) -> str:
@@ -110,9 +109,9 @@ class Signoff:
 _GRAVEST = (Verdict.FAILED, Verdict.BORDERLINE, Verdict.LEFT_OUT, Verdict.PASSED)
 
 
-def _worst(task: Task, worked: tuple[TaskRecord, ...], limits: dict[Limit, float]) -> Judged:
+def _worst(task: Task, worked: tuple[TaskRecord, ...], case: Case) -> Judged:
     """Judge a task done in several places by its worst result."""
     if not worked:
-        return judged(task, None, limits)
-    every = [judged(task, w, limits) for w in worked]
+        return judged(task, None, {})
+    every = [judged(task, w, dict(case.limits), case.usual_limits) for w in worked]
     return min(every, key=lambda j: _GRAVEST.index(j.verdict))

@@ -37,6 +37,9 @@ def _figure(limit: Limit, case: Case, unit: str | None) -> str:
     dimension = DIMENSIONS[limit.dimension]
     if limit in case.limits:
         return f"{show(case.limits[limit], dimension, unit)} (this engine's own figure)"
+    if usual := case.usual_limits.get(limit):
+        said = f"{usual.says}; {source_title(usual.source)}"
+        return f"{show(usual.value, dimension, unit)} (typical {said})"
     return f"{show(limit.typical, dimension, unit)} (typical; {source_title(limit.source)})"
 
 

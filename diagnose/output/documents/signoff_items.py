@@ -167,7 +167,7 @@ def limits_in_words(item: Item, case: Case) -> Iterator[str]:
     if not task.dimension:
         return
     unit = _unit_used(item, case)
-    for i, band in enumerate(bands_of(task, dict(case.limits))):
+    for i, band in enumerate(bands_of(task, dict(case.limits), case.usual_limits)):
         says = f" ({band.says})" if band.says and band.source is not OWN else ""
         word = "limit" if i == 0 else "another source"
         yield f"{word}: {figures(band, task, unit)}{says}; {source_title(band.source)}"
@@ -178,7 +178,9 @@ def _accepted(item: Item, case: Case) -> Iterator[Accepted]:
     if not task.dimension:
         return
     unit = _unit_used(item, case)
-    for band, found in zip_longest(bands_of(task, dict(case.limits)), item.judged.held):
+    for band, found in zip_longest(
+        bands_of(task, dict(case.limits), case.usual_limits), item.judged.held
+    ):
         yield Accepted(
             accepts=figures(band, task, unit),
             says="" if band.source is OWN else band.says,

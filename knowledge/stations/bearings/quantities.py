@@ -2,8 +2,8 @@
 
 from knowledge import sources
 from knowledge.figures import DIAL_GAUGE, GAUGE_STRIP
-from knowledge.model import Limit, Quantity, Side
-from knowledge.sources import JUDGEMENT
+from knowledge.model import BySize, Figure, Limit, Quantity, Side
+from knowledge.sources import FROM_MEMORY, JUDGEMENT
 from knowledge.units import INCH, MM
 
 #: from a journal that fills its bearing to a bearing worn right through
@@ -41,6 +41,46 @@ CRANK_END_FLOAT = Quantity(
     source=JUDGEMENT,
 )
 
+MAIN_DIAMETER = Quantity(
+    id="main_diameter",
+    says="main journal diameter",
+    dimension="length",
+    plausible=SIZE,
+    source=JUDGEMENT,
+)
+ROD_DIAMETER = Quantity(
+    id="rod_diameter",
+    says="crankpin diameter",
+    dimension="length",
+    plausible=SIZE,
+    source=JUDGEMENT,
+)
+
+# The widest clearance grows with the journal: three quarters of a thou for each inch, and an
+# allowance. The allowances meet what is printed: 0.0035 in for a stock V8 with 3 in mains and 2.1 in
+# crankpins (ENGINE_BUILDER_2021), 0.08 mm for the mains of a 3.2 V6 (MAIN_CLEARANCE_V6_1998), and
+# nearly 0.10 mm for the crankpins of a 3.0 V6 (ROD_CLEARANCE_V6_1990).
+PER_SIZE = 0.00075
+PUSHROD_V8 = ("distributor_v8", "distributor_v8_solid", "marine_petrol_v8")
+BIG_DIESEL = "tractor or truck diesel, sound with wider clearances"
+SMALL_DIESEL = "small diesel, sound with wider clearances"
+AIR_COOLED = "air-cooled engine, sound with wider clearances"
+
+
+def sound_though_wide(
+    big_diesel: float, small_diesel: float, air_cooled: float
+) -> dict[str, Figure]:
+    """Return the widest clearance (m) of layouts that are sound beyond what their journals suggest."""
+    air = ("air_cooled_flat_four", "small_air_cooled")
+    big = ("tractor_diesel", "heavy_diesel")
+    small = ("small_diesel", "generator_diesel", "marine_diesel")
+    return {
+        **dict.fromkeys(big, Figure(big_diesel, BIG_DIESEL, FROM_MEMORY)),
+        **dict.fromkeys(small, Figure(small_diesel, SMALL_DIESEL, FROM_MEMORY)),
+        **dict.fromkeys(air, Figure(air_cooled, AIR_COOLED, FROM_MEMORY)),
+    }
+
+
 MOST_MAIN_CLEARANCE = Limit(
     id="main_clearance",
     says="widest main bearing clearance, on the diameter",
@@ -48,6 +88,9 @@ MOST_MAIN_CLEARANCE = Limit(
     side=Side.MOST,
     typical=0.0035 * INCH,
     source=sources.ENGINE_BUILDER_2021,
+    typical_on=PUSHROD_V8,
+    by_size=BySize(size=MAIN_DIAMETER, share=PER_SIZE, allowance=0.00125 * INCH, source=JUDGEMENT),
+    on_layouts=sound_though_wide(0.15 * MM, 0.15 * MM, 0.18 * MM),
 )
 MOST_ROD_CLEARANCE = Limit(
     id="rod_clearance",
@@ -56,6 +99,9 @@ MOST_ROD_CLEARANCE = Limit(
     side=Side.MOST,
     typical=0.0035 * INCH,
     source=sources.ENGINE_BUILDER_2021,
+    typical_on=PUSHROD_V8,
+    by_size=BySize(size=ROD_DIAMETER, share=PER_SIZE, allowance=0.0019 * INCH, source=JUDGEMENT),
+    on_layouts=sound_though_wide(0.13 * MM, 0.13 * MM, 0.15 * MM),
 )
 LEAST_BEARING_CLEARANCE = Limit(
     id="least_bearing_clearance",
@@ -80,13 +126,6 @@ MAIN_COUNT = Quantity(
     says="main bearings",
     dimension="count",
     plausible=COUNT,
-    source=JUDGEMENT,
-)
-MAIN_DIAMETER = Quantity(
-    id="main_diameter",
-    says="main journal diameter",
-    dimension="length",
-    plausible=SIZE,
     source=JUDGEMENT,
 )
 MAIN_LENGTH = Quantity(
@@ -122,13 +161,6 @@ ROD_COUNT = Quantity(
     says="rod bearings",
     dimension="count",
     plausible=COUNT,
-    source=JUDGEMENT,
-)
-ROD_DIAMETER = Quantity(
-    id="rod_diameter",
-    says="crankpin diameter",
-    dimension="length",
-    plausible=SIZE,
     source=JUDGEMENT,
 )
 ROD_LENGTH = Quantity(
