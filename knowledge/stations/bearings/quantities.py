@@ -61,7 +61,7 @@ ROD_DIAMETER = Quantity(
 # crankpins (ENGINE_BUILDER_2021), 0.08 mm for the mains of a 3.2 V6 (MAIN_CLEARANCE_V6_1998), and
 # nearly 0.10 mm for the crankpins of a 3.0 V6 (ROD_CLEARANCE_V6_1990).
 PER_SIZE = 0.00075
-PUSHROD_V8 = ("distributor_v8", "distributor_v8_solid", "marine_petrol_v8")
+PUSHROD_V8 = ("distributor_v8", "distributor_v8_solid", "marine_petrol_v8", "crank_nose_v8")
 BIG_DIESEL = "tractor or truck diesel, sound with wider clearances"
 SMALL_DIESEL = "small diesel, sound with wider clearances"
 AIR_COOLED = "air-cooled engine, sound with wider clearances"
@@ -72,7 +72,7 @@ def sound_though_wide(
 ) -> dict[str, Figure]:
     """Return the widest clearance (m) of layouts that are sound beyond what their journals suggest."""
     air = ("air_cooled_flat_four", "small_air_cooled")
-    big = ("tractor_diesel", "heavy_diesel")
+    big = ("tractor_diesel", "heavy_diesel", "inline_six_diesel", "vee_diesel")
     small = ("small_diesel", "generator_diesel", "marine_diesel")
     return {
         **dict.fromkeys(big, Figure(big_diesel, BIG_DIESEL, FROM_MEMORY)),
