@@ -39,6 +39,9 @@ from knowledge.pressure import quantities as pressure_quantities
 from knowledge.pressure import rules_contradictions as pressure_rules_contradictions
 from knowledge.pressure import rules_patterns as pressure_rules_patterns
 from knowledge.pressure import rules_readings as pressure_rules_readings
+from knowledge.reports import rules_course as reports_rules_course
+from knowledge.reports import rules_pressure as reports_rules_pressure
+from knowledge.reports import rules_time as reports_rules_time
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.assembly import links as assembly_links
@@ -311,5 +314,8 @@ MODULES = (
     engines_layouts_special,
     engines_layouts_more,
     engines_rules_build,
+    reports_rules_course,
+    reports_rules_pressure,
+    reports_rules_time,
     unlisted,
 )

@@ -1,0 +1,111 @@
+"""What a behaviour states of speed, heat, time and manoeuvre; for the rules on behaviour."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from knowledge.reports.shapes import Behaviour
+from knowledge.reports.words import Circumstance, Course, Shows, Since
+from knowledge.rule_api import Known
+
+C = Circumstance
+
+PLAIN = 0.95  #: how sure a finding is that was said in so many words
+MEANT = 0.8  #: one that is meant by what was said
+LIKELY = 0.7  #: one that usually goes with what was said
+
+#: less pressure than there should be, by gauge or lamp
+LOSSES = frozenset({Shows.LOW, Shows.NONE, Shows.LAMP, Shows.LOST, Shows.FALLING})
+WRONG = LOSSES | {Shows.UNSTEADY, Shows.SLOW, Shows.HIGH, Shows.TRIPS}
+MANOEUVRES = frozenset({C.BENDS, C.BRAKING, C.ACCELERATING, C.SLOPE, C.SEAWAY})
+#: what moves a contact and no oil
+CONTACTS = frozenset({C.ELECTRICAL, C.TOUCHED, C.ROUGH_ROAD, C.WET})
+FAST = frozenset({C.SPEED, C.HARD_RUN, C.LOAD, C.ACCELERATING})
+ABOVE_IDLE = FAST | {C.OFF_IDLE}
+LATE = frozenset({C.MINUTES, C.LATE, C.HARD_RUN})
+AT_FIRST = frozenset({C.START, C.STANDING})
+PASSING = frozenset({Course.COMES_AND_GOES, Course.RECOVERED, Course.RETURNS, Course.ONCE})
+
+
+def shown(known: Known, *shows: Shows) -> Iterator[Behaviour]:
+    """Yield the behaviours that show one of these, completed by when the pressure was normal.
+
+    Circumstances in which it was seen normal are circumstances in which the trouble never shows.
+    """
+    every = known.behaviours()
+    good = {c for b in every if b.shows is Shows.NORMAL for c in b.during}
+    for b in every:
+        if b.shows in shows:
+            yield replace(b, never=b.never | (good - b.during))
+
+
+def losses(known: Known) -> Iterator[Behaviour]:
+    """Yield what was said of pressure that is missing."""
+    return shown(known, *LOSSES)
+
+
+def within(b: Behaviour, *groups: frozenset[Circumstance]) -> bool:
+    """Whether all circumstances it shows in are of these groups, and there are some."""
+    return bool(b.during) and b.during <= frozenset().union(*groups)
+
+
+def is_momentary(b: Behaviour) -> bool:
+    """Whether it shows in a manoeuvre, at a contact or at the start only; it says nothing else."""
+    return within(b, MANOEUVRES, CONTACTS, AT_FIRST)
+
+
+def idle_not_speed(b: Behaviour) -> float:
+    """How sure it is that it shows at idle and not at speed; 0 where that was not said."""
+    if C.IDLE not in b.during or b.during & ABOVE_IDLE or C.COLD in b.during:
+        return 0.0
+    if b.only or b.never & ABOVE_IDLE:
+        return PLAIN if C.HOT in b.during else MEANT
+    return LIKELY if C.HOT in b.during else 0.0
+
+
+def speed_not_idle(b: Behaviour) -> float:
+    """How sure it is that it shows at speed and not at idle; 0 where that was not said."""
+    if not b.during & FAST or b.during & {C.IDLE, C.SLOWING} or within(b, MANOEUVRES):
+        return 0.0
+    if b.never & {C.IDLE, C.SLOWING}:
+        return PLAIN
+    return MEANT if b.only else 0.0
+
+
+def hot_not_cold(b: Behaviour) -> float:
+    """How sure it is that it shows hot and not cold; 0 where that was not said."""
+    hot = C.HOT in b.during or bool(b.during & LATE)
+    if not hot or b.during & {C.COLD, C.START}:
+        return 0.0
+    if C.COLD in b.never:
+        return PLAIN
+    if not b.only:
+        return 0.0
+    return PLAIN if C.HOT in b.during else LIKELY
+
+
+def everywhere(b: Behaviour) -> float:
+    """How sure it is that it shows at every speed, hot and cold; 0 where that was not said."""
+    if b.only or b.never or Course.SPREADING in b.course:
+        return 0.0
+    if {C.HOT, C.COLD} <= b.during:
+        return PLAIN if C.IDLE in b.during and b.during & FAST else MEANT
+    if not b.during and Course.CONSTANT in b.course:
+        return LIKELY
+    return 0.0
+
+
+def passes(b: Behaviour) -> bool:
+    """Whether good pressure comes back by itself."""
+    return bool(b.course & PASSING)
+
+
+def from_the_start(b: Behaviour) -> bool:
+    """Whether it has been so since the first start of a build, swap or new engine."""
+    return b.since is Since.FIRST_START
+
+
+def surest(sureties: Iterator[float]) -> float:
+    """The largest of them; 0 where there is none."""
+    return max(sureties, default=0.0)

@@ -1,0 +1,280 @@
+"""Rules from reported behaviour to the patterns of pressure: gauge, speed, heat, manoeuvre."""
+
+from knowledge.model import Station
+from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
+from knowledge.reports.behaviours import (
+    CONTACTS,
+    LIKELY,
+    LOSSES,
+    MANOEUVRES,
+    MEANT,
+    PLAIN,
+    everywhere,
+    hot_not_cold,
+    idle_not_speed,
+    is_momentary,
+    losses,
+    shown,
+    speed_not_idle,
+    surest,
+    within,
+)
+from knowledge.reports.shapes import Behaviour
+from knowledge.reports.words import Circumstance, Course, Shows
+from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
+from knowledge.sources import COMMON_PRACTICE
+from knowledge.stations.instrument import findings_direct_gauge as trusted
+from knowledge.stations.instrument import findings_sender
+
+rule = rules_of(Station.INSTRUMENT)
+C = Circumstance
+
+
+def seen(
+    shows: Shows, *during: Circumstance, only: bool = False, gauge: str = "panel"
+) -> Behaviour:
+    """An example."""
+    return Behaviour(shows, frozenset(during), only=only, gauge=gauge)
+
+
+HOT_IDLE_ONLY = seen(Shows.LOW, C.HOT, C.IDLE, only=True)
+IN_BENDS_ONLY = seen(Shows.UNSTEADY, C.BENDS, only=True)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[seen(Shows.LOW)]),
+        example(behaviours=[HOT_IDLE_ONLY]),
+        example(behaviours=[seen(Shows.UNSTEADY)]),
+        example(behaviours=[seen(Shows.NONE, gauge="direct")]),
+    ],
+    non_matches=[
+        example(behaviours=[IN_BENDS_ONLY]),
+        example(behaviours=[seen(Shows.NORMAL, C.SPEED)]),
+        example(behaviours=[seen(Shows.KNOCK)]),
+    ],
+)
+def what_the_instrument_shows(known: Known) -> Conclusions:
+    """What gauge or lamp was reported to show, if it shows that for longer than a manoeuvre."""
+    for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.HIGH):
+        if is_momentary(b):
+            continue
+        match b.shows:
+            case Shows.HIGH:
+                yield is_present(patterns.GAUGE_READS_HIGH, PLAIN)
+            case Shows.UNSTEADY:
+                yield is_present(patterns.NEEDLE_FLICKERS, PLAIN)
+            case Shows.LAMP:
+                yield is_present(patterns.LAMP_COMES_ON, PLAIN)
+            case _ if b.gauge == "lamp":
+                yield is_present(patterns.LAMP_COMES_ON, PLAIN)
+            case Shows.NONE:
+                yield is_present(patterns.GAUGE_READS_ZERO, PLAIN)
+            case Shows.LOST:
+                yield is_present(patterns.GAUGE_READS_ZERO, MEANT)
+            case _:
+                yield is_present(patterns.GAUGE_READS_LOW, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[seen(Shows.LOW, gauge="direct")]),
+        example(behaviours=[seen(Shows.NORMAL, gauge="direct")]),
+    ],
+    non_matches=[
+        example(behaviours=[seen(Shows.LOW)]),
+        example(behaviours=[seen(Shows.NORMAL, C.SPEED, gauge="direct")]),
+    ],
+)
+def what_a_trusted_gauge_shows(known: Known) -> Conclusions:
+    """What a trusted gauge was reported to show, and whether the panel agrees with it."""
+    panel = [b for b in losses(known) if b.gauge != "direct" and not is_momentary(b)]
+    for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.NORMAL):
+        if b.gauge != "direct":
+            continue
+        match b.shows:
+            case Shows.NORMAL:
+                if not b.during:
+                    yield is_absent(direct_gauge.DIRECT_GAUGE_LOW, PLAIN)
+                    yield is_absent(direct_gauge.DIRECT_GAUGE_ZERO, PLAIN)
+                    if any(p.gauge == "panel" and p.shows is not Shows.LAMP for p in panel):
+                        yield is_present(trusted.PANEL_READS_TOO_LOW, PLAIN)
+            case Shows.UNSTEADY:
+                yield is_present(direct_gauge.DIRECT_GAUGE_UNSTEADY, PLAIN)
+            case Shows.NONE | Shows.LOST:
+                yield is_present(direct_gauge.DIRECT_GAUGE_ZERO, PLAIN)
+            case _:
+                yield is_present(direct_gauge.DIRECT_GAUGE_LOW, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[seen(Shows.LOW), seen(Shows.NORMAL, gauge="lamp")]),
+        example(behaviours=[seen(Shows.LAMP, gauge="lamp"), seen(Shows.NORMAL)]),
+    ],
+    non_matches=[
+        example(behaviours=[seen(Shows.LOW), seen(Shows.LAMP, gauge="lamp")]),
+        example(behaviours=[seen(Shows.LOW), seen(Shows.NORMAL, C.SPEED, gauge="lamp")]),
+    ],
+)
+def lamp_and_gauge_apart(known: Known) -> Conclusions:
+    """A lamp that stays out under a low gauge, or burns under a good one."""
+    normal = {b.gauge for b in shown(known, Shows.NORMAL) if not b.during}
+    wrong = {"lamp" if b.shows is Shows.LAMP else b.gauge for b in losses(known)}
+    if ("lamp" in normal and "panel" in wrong) or ("panel" in normal and "lamp" in wrong):
+        yield is_present(patterns.SECOND_INSTRUMENT_DISAGREES, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[HOT_IDLE_ONLY]),
+        example(behaviours=[seen(Shows.LOW, C.HOT, C.IDLE), seen(Shows.NORMAL, C.SPEED)]),
+        example(behaviours=[seen(Shows.LAMP, C.HOT, C.IDLE)]),
+    ],
+    non_matches=[
+        example(behaviours=[seen(Shows.LOW, C.HOT, C.IDLE, C.SPEED)]),
+        example(behaviours=[seen(Shows.LOW, C.IDLE)]),
+        example(behaviours=[seen(Shows.UNSTEADY, C.HOT, C.IDLE, only=True)]),
+    ],
+)
+def less_at_idle_than_at_speed(known: Known) -> Conclusions:
+    """Missing at hot idle and there at speed; right again with a touch of throttle."""
+    sure = surest(idle_not_speed(b) for b in losses(known))
+    if sure:
+        yield is_present(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, sure)
+    if any(idle_not_speed(b) and C.OFF_IDLE in b.never for b in losses(known)):
+        yield is_present(patterns_speed.RISES_JUST_OFF_IDLE, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[seen(Shows.FALLING, C.SPEED, only=True)]),
+        example(behaviours=[seen(Shows.LOW, C.SPEED), seen(Shows.NORMAL, C.IDLE)]),
+    ],
+    non_matches=[
+        example(behaviours=[seen(Shows.LOW, C.SPEED, C.IDLE)]),
+        example(behaviours=[seen(Shows.LOW, C.ACCELERATING, only=True)]),
+    ],
+)
+def less_at_speed_than_at_idle(known: Known) -> Conclusions:
+    """There at idle and missing at speed."""
+    sure = surest(speed_not_idle(b) for b in losses(known))
+    if sure:
+        yield is_present(patterns_speed.FALLS_AS_REVS_RISE, sure)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[seen(Shows.UNSTEADY, C.HOT, C.IDLE, only=True)]),
+        example(behaviours=[seen(Shows.UNSTEADY, C.SPEED, only=True)]),
+    ],
+    non_matches=[
+        example(behaviours=[seen(Shows.UNSTEADY)]),
+        example(behaviours=[IN_BENDS_ONLY]),
+        example(behaviours=[HOT_IDLE_ONLY]),
+    ],
+)
+def unsteady_in_one_range(known: Known) -> Conclusions:
+    """Wavering at hot idle only, or at speed only."""
+    unsteady = list(shown(known, Shows.UNSTEADY))
+    if sure := surest(idle_not_speed(b) for b in unsteady):
+        yield is_present(patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE, sure)
+    if sure := surest(speed_not_idle(b) for b in unsteady):
+        yield is_present(patterns_speed.FLICKERS_ONLY_AT_SPEED, sure)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[HOT_IDLE_ONLY]),
+        example(behaviours=[seen(Shows.LOW, C.HOT), seen(Shows.NORMAL, C.COLD)]),
+        example(behaviours=[seen(Shows.LOW, C.COLD)]),
+    ],
+    non_matches=[
+        example(behaviours=[seen(Shows.LOW, C.HOT)]),
+        example(behaviours=[seen(Shows.LOW, C.COLD, C.START)]),
+    ],
+)
+def cold_against_hot(known: Known) -> Conclusions:
+    """There with cold oil and missing with hot oil, or missing with cold oil already."""
+    low = [b for b in losses(known) if not is_momentary(b)]
+    if sure := surest(hot_not_cold(b) for b in low):
+        yield is_present(patterns_speed.GOOD_COLD_LOW_HOT, sure)
+    if any(C.COLD in b.during and C.START not in b.during for b in low):
+        yield is_present(patterns_speed.LOW_EVEN_COLD, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[seen(Shows.LOW, C.HOT, C.COLD, C.IDLE, C.SPEED)]),
+        example(behaviours=[Behaviour(Shows.LOW, course=frozenset({Course.CONSTANT}))]),
+        example(behaviours=[HOT_IDLE_ONLY]),
+    ],
+    non_matches=[
+        example(behaviours=[seen(Shows.LOW)]),
+        example(behaviours=[seen(Shows.LOW, C.HOT, C.IDLE)]),
+    ],
+)
+def missing_everywhere(known: Known) -> Conclusions:
+    """Missing at every speed, hot and cold; or not, where it is good at speed or when cold."""
+    low = [b for b in losses(known) if not is_momentary(b)]
+    if sure := surest(everywhere(b) for b in low):
+        yield is_present(patterns_speed.LOW_AT_ALL_SPEEDS, sure)
+    elif any(max(idle_not_speed(b), speed_not_idle(b), hot_not_cold(b)) >= MEANT for b in low):
+        yield is_absent(patterns_speed.LOW_AT_ALL_SPEEDS, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[IN_BENDS_ONLY]),
+        example(behaviours=[seen(Shows.LOST, C.SEAWAY)]),
+        example(behaviours=[Behaviour(Shows.LOW, never=frozenset({C.BENDS}))]),
+    ],
+    non_matches=[
+        example(behaviours=[seen(Shows.LOW, C.SPEED)]),
+        example(behaviours=[seen(Shows.KNOCK, C.BENDS)]),
+    ],
+)
+def missing_in_a_manoeuvre(known: Known) -> Conclusions:
+    """Missing or wavering in bends, under braking, on a slope or in a seaway."""
+    every = list(shown(known, *LOSSES, Shows.UNSTEADY))
+    moving = [b for b in every if b.during & MANOEUVRES]
+    if any(b.during & MANOEUVRES - {C.ACCELERATING} for b in moving):
+        yield is_present(behaviour.FALLS_IN_A_MANOEUVRE, PLAIN)
+    elif moving:
+        yield is_present(behaviour.FALLS_IN_A_MANOEUVRE, LIKELY)
+    elif any(b.never & MANOEUVRES for b in every):
+        yield is_absent(behaviour.FALLS_IN_A_MANOEUVRE, MEANT)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[seen(Shows.UNSTEADY, C.ELECTRICAL)]),
+        example(behaviours=[seen(Shows.LOW, C.TOUCHED)]),
+    ],
+    non_matches=[
+        example(behaviours=[IN_BENDS_ONLY]),
+        example(behaviours=[seen(Shows.KNOCK, C.ROUGH_ROAD)]),
+    ],
+)
+def moved_by_a_contact(known: Known) -> Conclusions:
+    """A reading that changes with lamps, bumps or a hand on the wiring changes at a contact."""
+    every = list(shown(known, *LOSSES, Shows.UNSTEADY, Shows.HIGH))
+    if any(C.ELECTRICAL in b.during for b in every):
+        yield is_present(patterns.NEEDLE_FOLLOWS_LOADS, PLAIN)
+    elif any(C.ROUGH_ROAD in b.during for b in every):
+        bumps_only = any(C.ROUGH_ROAD in b.during and within(b, CONTACTS) for b in every)
+        yield is_present(patterns.NEEDLE_FOLLOWS_LOADS, MEANT if bumps_only else LIKELY)
+    elif any(C.ELECTRICAL in b.never for b in every):
+        yield is_absent(patterns.NEEDLE_FOLLOWS_LOADS, MEANT)
+    if any(C.TOUCHED in b.during for b in every):
+        yield is_present(findings_sender.WIGGLE_MOVES_NEEDLE, PLAIN)

@@ -1,0 +1,269 @@
+"""Rules from reported behaviour to what happens over time: onset, a run, a start, since when."""
+
+from knowledge.history import findings as history
+from knowledge.model import Finding, Station
+from knowledge.pressure import behaviour, course, direct_gauge, patterns
+from knowledge.reports.behaviours import (
+    AT_FIRST,
+    FAST,
+    LATE,
+    LIKELY,
+    LOSSES,
+    MEANT,
+    PLAIN,
+    WRONG,
+    from_the_start,
+    is_momentary,
+    losses,
+    shown,
+    within,
+)
+from knowledge.reports.shapes import Behaviour
+from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
+from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
+from knowledge.sources import COMMON_PRACTICE
+from knowledge.stations.instrument import findings as instrument
+from knowledge.stations.oil import findings_heat
+from knowledge.stations.pump import findings_drive
+from knowledge.stations.relief import findings as relief
+
+rule = rules_of(Station.INSTRUMENT)
+C = Circumstance
+TEN_SECONDS = 10.0
+
+SUDDEN_LOSS = Behaviour(Shows.LOST, onset=Onset.SUDDEN)
+LOSS = Behaviour(Shows.LOST)
+SLOW_DECLINE = Behaviour(Shows.LOW, onset=Onset.GRADUAL)
+SINKING = Behaviour(Shows.FALLING, onset=Onset.GRADUAL)
+
+
+def in_one_run(b: Behaviour) -> bool:
+    """Whether it came while one watched, not over months."""
+    return b.shows is Shows.FALLING or b.lasts is not None or bool(b.during & LATE)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[SUDDEN_LOSS]),
+        example(behaviours=[Behaviour(Shows.LAMP, onset=Onset.SUDDEN)]),
+        example(behaviours=[SLOW_DECLINE]),
+    ],
+    non_matches=[
+        example(behaviours=[LOSS]),
+        example(behaviours=[Behaviour(Shows.KNOCK, onset=Onset.SUDDEN)]),
+        example(behaviours=[Behaviour(Shows.LOW, onset=Onset.SUDDEN, since=Since.FIRST_START)]),
+    ],
+)
+def how_fast_it_came(known: Known) -> Conclusions:
+    """Gone at a stroke, sunk within one run, or declined over months."""
+    for b in losses(known):
+        if from_the_start(b) or b.onset is None or within(b, AT_FIRST):
+            continue
+        if b.onset is Onset.SUDDEN:
+            yield is_present(patterns.FELL_SUDDENLY, MEANT if b.shows is Shows.LAMP else PLAIN)
+            yield is_absent(patterns.DECLINED_OVER_MONTHS, PLAIN)
+        elif not in_one_run(b):
+            yield is_present(patterns.DECLINED_OVER_MONTHS, PLAIN)
+            yield is_absent(patterns.FELL_SUDDENLY, PLAIN)
+        else:
+            yield is_absent(patterns.FELL_SUDDENLY, MEANT)
+            if not b.course - {Course.WORSENING} and not b.never:
+                yield is_present(patterns.SANK_WHILE_RUNNING, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(behaviours=[LOSS])],
+    non_matches=[
+        example(behaviours=[SUDDEN_LOSS]),
+        example(behaviours=[Behaviour(Shows.LOW)]),
+        example(behaviours=[Behaviour(Shows.LOST, frozenset({C.BENDS}))]),
+    ],
+)
+def lost_at_an_unknown_speed(known: Known) -> Conclusions:
+    """Pressure that was there and is gone, and nobody knows how fast it went."""
+    for b in shown(known, Shows.LOST):
+        if b.onset is None and not from_the_start(b) and not is_momentary(b):
+            yield is_present(course.PRESSURE_LOST, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[Behaviour(Shows.LOW, frozenset({C.MINUTES}))]),
+        example(behaviours=[Behaviour(Shows.LOW, frozenset({C.LATE, C.HOT}))]),
+        example(
+            behaviours=[Behaviour(Shows.LOST, frozenset({C.SPEED}), frozenset({C.AFTER_REST}))]
+        ),
+    ],
+    non_matches=[
+        example(behaviours=[Behaviour(Shows.LOW, frozenset({C.HOT}))]),
+        example(behaviours=[Behaviour(Shows.KNOCK, frozenset({C.MINUTES}))]),
+    ],
+)
+def later_in_a_run(known: Known) -> Conclusions:
+    """Right at first and missing later in the run: with heat, with speed, or with neither named."""
+    for b in shown(known, *LOSSES, Shows.UNSTEADY):
+        late = bool(b.during & LATE)
+        if C.AFTER_REST in b.never and b.during & (FAST | LATE):
+            yield is_present(behaviour.FADES_AT_SPEED_BACK_AFTER_REST, PLAIN)
+        elif late and b.during & {C.HOT, C.WARMING} and not b.during & FAST:
+            yield is_present(behaviour.SAGS_AS_OIL_HEATS, MEANT)
+        elif late:
+            yield is_present(course.GOES_AFTER_MINUTES, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(
+            behaviours=[
+                Behaviour(Shows.LOST, frozenset({C.SPEED})),
+                Behaviour(Shows.NORMAL, frozenset({C.SLOWING})),
+            ]
+        ),
+        example(
+            behaviours=[Behaviour(Shows.FALLING, frozenset({C.SPEED}), frozenset({C.SLOWING}))]
+        ),
+    ],
+    non_matches=[
+        example(behaviours=[Behaviour(Shows.LOST, frozenset({C.SPEED}))]),
+        example(behaviours=[Behaviour(Shows.NORMAL, frozenset({C.SLOWING}))]),
+    ],
+)
+def back_when_the_engine_slows(known: Known) -> Conclusions:
+    """Missing at speed and back as the engine is slowed to idle."""
+    if any(C.SLOWING in b.never for b in shown(known, *LOSSES, Shows.UNSTEADY)):
+        yield is_present(course.BACK_WHEN_SLOWED, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[Behaviour(Shows.SLOW)]),
+        example(behaviours=[Behaviour(Shows.LAMP, frozenset({C.STANDING}), lasts=12.0)]),
+    ],
+    non_matches=[
+        example(behaviours=[Behaviour(Shows.LAMP)]),
+        example(behaviours=[Behaviour(Shows.LOW, frozenset({C.START, C.HOT}))]),
+    ],
+)
+def slow_at_the_start(known: Known) -> Conclusions:
+    """Pressure that takes its time at a start, and how long."""
+    for b in shown(known, Shows.SLOW, *LOSSES):
+        if b.shows is not Shows.SLOW and not within(b, AT_FIRST):
+            continue
+        if b.lasts is not None and b.lasts >= TEN_SECONDS:
+            yield is_present(behaviour.TEN_SECONDS_OR_MORE, PLAIN)
+        elif b.lasts is not None:
+            yield is_absent(behaviour.TEN_SECONDS_OR_MORE, MEANT)
+        if not from_the_start(b):
+            yield is_present(behaviour.SLOW_AFTER_STANDING, PLAIN if b.during else MEANT)
+            if Course.WORSENING in b.course:
+                yield is_present(instrument.LAMP_SLOW_TO_GO_OUT, PLAIN)
+        elif Course.RECOVERED in b.course:
+            yield is_present(behaviour.LOW_FIRST_MINUTES_THEN_GOOD, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[Behaviour(Shows.NONE, since=Since.FIRST_START)]),
+        example(behaviours=[Behaviour(Shows.LOW, since=Since.FIRST_START)]),
+        example(behaviours=[Behaviour(Shows.HIGH, since=Since.FIRST_START)]),
+    ],
+    non_matches=[
+        example(behaviours=[Behaviour(Shows.LOW, since=Since.WORK)]),
+        example(behaviours=[Behaviour(Shows.KNOCK, since=Since.FIRST_START)]),
+    ],
+)
+def since_the_first_start(known: Known) -> Conclusions:
+    """Wrong ever since the first start of a build, a swap or an engine new to its owner."""
+    for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.HIGH):
+        if not from_the_start(b):
+            continue
+        if b.shows is Shows.HIGH:
+            yield is_present(relief.HIGH_FROM_FIRST_START, PLAIN)
+        elif Course.RECOVERED in b.course:
+            yield is_present(behaviour.LOW_FIRST_MINUTES_THEN_GOOD, PLAIN)
+        elif b.shows in (Shows.NONE, Shows.LOST):
+            yield is_present(behaviour.NONE_FROM_FIRST_START, PLAIN)
+        elif b.shows is not Shows.UNSTEADY:
+            sure = LIKELY if b.shows is Shows.LAMP else PLAIN
+            yield is_present(behaviour.LOW_FROM_FIRST_START, sure)
+
+
+#: what began it, and the findings that say so
+BEGAN: dict[Since, tuple[Finding, ...]] = {
+    Since.OIL_CHANGE: (behaviour.CHANGED_WITH_OIL_CHANGE, history.OIL_JUST_CHANGED),
+    Since.GRADE: (behaviour.CHANGED_WITH_GRADE,),
+    Since.BLOW: (behaviour.CHANGED_AFTER_KNOCK,),
+    Since.OVERHEATING: (findings_heat.ENGINE_RAN_HOT,),
+    Since.STANDING: (history.STOOD_LONG,),
+    Since.FROST: (history.STOOD_IN_FROST,),
+    Since.REVVING: (findings_drive.BEGAN_AFTER_REVVING_HARD,),
+    Since.NEXT_START: (findings_drive.GONE_AT_THE_NEXT_START,),
+}
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[Behaviour(Shows.LOW, since=Since.OIL_CHANGE)]),
+        example(behaviours=[Behaviour(Shows.LOST, since=Since.NEXT_START)]),
+        example(behaviours=[Behaviour(Shows.KNOCK, since=Since.REVVING)]),
+        example(behaviours=[Behaviour(Shows.LOW, since=Since.WORK)]),
+    ],
+    non_matches=[
+        example(behaviours=[Behaviour(Shows.LOW)]),
+        example(behaviours=[Behaviour(Shows.LOW, since=Since.FIRST_START)]),
+    ],
+)
+def what_it_began_with(known: Known) -> Conclusions:
+    """It began with an oil change, another grade, a blow, heat, frost, standing or hard revving."""
+    for b in shown(known, *WRONG, *NOISES):
+        for finding in BEGAN.get(b.since, ()) if b.since else ():
+            yield is_present(finding, PLAIN)
+        if b.since is Since.WORK and not known.earlier_work():
+            yield is_present(behaviour.CHANGED_AFTER_OTHER_WORK, PLAIN)
+            yield is_present(history.JUST_WORKED_ON, PLAIN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(behaviours=[Behaviour(Shows.LOW, since=Since.DATE)])],
+    non_matches=[
+        example(behaviours=[Behaviour(Shows.LOW)]),
+        example(behaviours=[Behaviour(Shows.LOW, since=Since.WORK)]),
+    ],
+)
+def began_with_nothing_touched(known: Known) -> Conclusions:
+    """It began on a day on which nothing had been done: no work on it began it."""
+    if any(b.since is Since.DATE for b in shown(known, *WRONG)):
+        for finding in (
+            behaviour.CHANGED_AFTER_OTHER_WORK,
+            behaviour.CHANGED_WITH_OIL_CHANGE,
+            behaviour.CHANGED_WITH_NEW_PUMP,
+            behaviour.NONE_FROM_FIRST_START,
+            behaviour.LOW_FROM_FIRST_START,
+        ):
+            yield is_absent(finding, MEANT)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(behaviours=[Behaviour(Shows.LOW, frozenset({C.LOW_LEVEL}))])],
+    non_matches=[
+        example(behaviours=[Behaviour(Shows.LOW)]),
+        example(behaviours=[Behaviour(Shows.KNOCK, frozenset({C.LOW_LEVEL}))]),
+    ],
+)
+def with_the_level_down(known: Known) -> Conclusions:
+    """It shows when the oil level is down, and not with the level right."""
+    for b in shown(known, *LOSSES, Shows.UNSTEADY):
+        if C.LOW_LEVEL in b.during:
+            sure = PLAIN if b.only else MEANT
+            yield is_present(course.LOW_ONLY_WHEN_LEVEL_LOW, sure)
+            if b.only:
+                yield is_present(direct_gauge.TOP_UP_CURES_FOR_A_WHILE, LIKELY)
