@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, cached_property
 from types import ModuleType
 from typing import TypeVar
 
@@ -81,6 +81,16 @@ class Book:
         """The least and the most a quantity may be, as far as the book has such limits."""
         bounds = {x.side: x for x in self.limits.values() if quantity in x.quantities}
         return bounds.get(Side.LEAST), bounds.get(Side.MOST)
+
+    @cached_property
+    def shown_by_trial(self) -> Mapping[Finding, TrialKind]:
+        """The trial whose result shows a finding, for every finding that only a trial shows."""
+        return {f: t for t in self.trials.values() for f in t.findings}
+
+    @cached_property
+    def retired(self) -> Mapping[str, TrialKind]:
+        """The trial meant by each earlier id of "it was tried, and made no difference"."""
+        return {id_: t for t in self.trials.values() for id_ in t.retired}
 
     def profile_of(self, layout: str) -> Profile | None:
         """The circuit in figures that goes with a layout, if there is one."""

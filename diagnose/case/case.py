@@ -36,7 +36,9 @@ from knowledge.model import (
     Stage,
     State,
 )
-from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
+from knowledge.reports.shapes import Behaviour, EarlierWork, TrialKind, TrialMade
+from knowledge.reports.trials import shown_by
+from knowledge.reports.words import Result
 from knowledge.work import Layout, Task
 
 _RANK = {Stage.KNOWN: 0, Stage.OUTSIDE: 1, Stage.OPENED: 2}
@@ -109,11 +111,17 @@ class BehaviourRecord:
 
 @dataclass(frozen=True, slots=True)
 class TrialRecord:
-    """A trial that stands."""
+    """A trial that was asked about; ``result`` is None where it was not made."""
 
-    entry: TrialEntry
-    made: TrialMade
+    entry: TrialEntry | FindingEntry
+    trial: TrialKind
+    result: Result | None
     stage: Stage
+
+    @property
+    def made(self) -> TrialMade | None:
+        """The trial with its result; None where it was not made."""
+        return None if self.result is None else TrialMade(self.trial, self.result)
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,6 +170,11 @@ class Case:
             observations[record.finding] = _joined(
                 observations.get(record.finding), record.observation, record.finding
             )
+        made = [t.made for t in self.trials if t.made and _RANK[t.stage] <= _RANK[up_to]]
+        for finding, state, sure in (each for m in made for each in shown_by(m)):
+            observations[finding] = _joined(
+                observations.get(finding), Observation(state, sure), finding
+            )
         measures: dict[Measure, list[float]] = {}
         for m in self.measurements:
             if _RANK[m.stage] <= _RANK[up_to]:
@@ -173,7 +186,7 @@ class Case:
             measures,
             {**{x: f.value for x, f in self.usual_limits.items()}, **self.limits},
             tuple(b.behaviour for b in self.behaviours if _RANK[b.stage] <= _RANK[up_to]),
-            tuple(t.made for t in self.trials if _RANK[t.stage] <= _RANK[up_to]),
+            tuple(made),
             tuple(e.work for e in self.earlier if _RANK[e.stage] <= _RANK[up_to]),
         )
 
@@ -194,7 +207,9 @@ class Case:
 
     def answered(self) -> frozenset[Finding]:
         """Findings that have an entry, whatever it says."""
-        return frozenset(s.finding for s in self.finding_records) | frozenset(self.features)
+        tried = frozenset(f for t in self.trials for f in t.trial.findings)
+        seen = frozenset(s.finding for s in self.finding_records)
+        return seen | tried | frozenset(self.features)
 
 
 def _joined(old: Observation | None, new: Observation, finding: Finding) -> Observation:

@@ -7,12 +7,18 @@ from enum import StrEnum
 from typing import TypeVar
 
 from diagnose.case.case import BehaviourRecord, EarlierRecord, TrialRecord
-from diagnose.case.schema import BehaviourEntry, Checked, EarlierEntry, TrialEntry
+from diagnose.case.schema import (
+    BehaviourEntry,
+    Checked,
+    EarlierEntry,
+    FindingEntry,
+    TrialEntry,
+)
 from diagnose.case.values import Faults, quantity
 from diagnose.errors import nearest, plain
 from knowledge.book import Book
 from knowledge.model import Stage
-from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
+from knowledge.reports.shapes import Behaviour, EarlierWork, TrialKind
 from knowledge.reports.words import (
     Circumstance,
     Course,
@@ -26,6 +32,8 @@ from knowledge.reports.words import (
 from knowledge.units import DIMENSIONS
 
 AnyEnum = TypeVar("AnyEnum", bound=StrEnum)
+#: the result of a trial that was asked about and not made
+NOT_TRIED = "not tried"
 #: how "no time before" is written in ``before``
 AT_ONCE = ("straight before", "just before", "at once")
 
@@ -69,11 +77,36 @@ def trial(each: Checked[TrialEntry], book: Book, faults: Faults) -> Iterator[Tri
         )
     if entry.result is None:
         if "result" not in each.broken:
-            faults.add(f"{where}: result is missing; write one of {_list(Result)}")
+            faults.add(f"{where}: result is missing; write one of {_list(Result)}, '{NOT_TRIED}'")
         return
-    result = _word(entry.result, Result, f"{where}: result", faults)
-    if kind is not None and result is not None:
-        yield TrialRecord(entry, TrialMade(kind, result), _stage(entry.learned))
+    tried = _wanted(entry.result) != NOT_TRIED
+    result = _word(entry.result, Result, f"{where}: result", faults) if tried else None
+    if kind is not None and (result is not None or not tried):
+        yield TrialRecord(entry, kind, result, _stage(entry.learned))
+
+
+def split_retired(
+    entries: Iterable[Checked[FindingEntry]], book: Book
+) -> tuple[list[Checked[FindingEntry]], list[tuple[Checked[FindingEntry], TrialKind]]]:
+    """Findings of this book; and those of an earlier one, each with the trial it means."""
+    current, retired = [], []
+    for each in entries:
+        kind = book.retired.get(_key(each.table.what))
+        if kind is None:
+            current.append(each)
+        else:
+            retired.append((each, kind))
+    return current, retired
+
+
+def tried_in_vain(each: Checked[FindingEntry], kind: TrialKind) -> TrialRecord:
+    """A finding of an earlier book, "tried, and made no difference", as the trial it means.
+
+    Its "absent" can mean that nothing was tried, so it says nothing.
+    """
+    entry = each.table
+    result = Result.NO_DIFFERENCE if entry.state == "present" else None
+    return TrialRecord(entry, kind, result, _stage(entry.learned))
 
 
 def earlier(each: Checked[EarlierEntry], book: Book, faults: Faults) -> Iterator[EarlierRecord]:
@@ -116,13 +149,18 @@ def _word(text: str | None, kind: type[AnyEnum], where: str, faults: Faults) -> 
     """The word of a closed list, or None and a fault."""
     if text is None:
         return None
-    wanted = text.strip().lower().replace("_", " ").replace("-", " ")
+    wanted = _wanted(text)
     for word in kind:
         if word.value == wanted:
             return word
     known = [word.value for word in kind]
     faults.add(f"{where}: '{plain(text)}' is not known.{nearest(wanted, known)}")
     return None
+
+
+def _wanted(text: str) -> str:
+    """A word as the closed lists write it."""
+    return text.strip().lower().replace("_", " ").replace("-", " ")
 
 
 def _words(

@@ -57,7 +57,10 @@ class Resolver:
         entries = self.tables.entries()
         layout = self._word(engine.layout, self.book.layouts, "engine.layout", "layout")
         features = self._features(engine)
-        finding_records, measured = self._finding_records(entries.findings)
+        current, retired = reports.split_retired(entries.findings, self.book)
+        finding_records, measured = self._finding_records(current)
+        for each, kind in retired:
+            self._check_state(each, kind.cured)
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults)]
         profile, dimensions = self._profile(engine), self._dimensions(engine)
         return Case(
@@ -81,8 +84,13 @@ class Resolver:
             behaviours=tuple(
                 b for each in entries.behaviours for b in reports.behaviour(each, self.faults)
             ),
-            trials=tuple(
-                t for each in entries.trials for t in reports.trial(each, self.book, self.faults)
+            trials=(
+                *(
+                    t
+                    for each in entries.trials
+                    for t in reports.trial(each, self.book, self.faults)
+                ),
+                *(reports.tried_in_vain(each, kind) for each, kind in retired),
             ),
             earlier=tuple(
                 e for each in entries.earlier for e in reports.earlier(each, self.book, self.faults)
@@ -179,7 +187,8 @@ class Resolver:
             elif word is not None:
                 self._check_state(each, word)
                 observation = None
-                if entry.state in ("present", "absent"):
+                unclear = word in self.book.shown_by_trial and entry.state == "absent"
+                if entry.state in ("present", "absent") and not unclear:
                     observation = Observation(State(entry.state), float(entry.sure or 1.0))
                 finding_records.append(
                     FindingRecord(entry, word, observation, Stage(entry.learned or word.stage))

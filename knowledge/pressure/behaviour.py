@@ -210,21 +210,6 @@ CHANGED_WITH_NEW_PUMP = Finding(
         "after fitting pump",
     ),
 )
-NO_BETTER_WITH_NEW_PUMP = Finding(
-    id="no_better_with_new_pump",
-    station=Station.INSTRUMENT,
-    says="a new pump made no difference",
-    asks="Was a new pump fitted, without making any difference?",
-    source=sources.GALLERY_PLUG_LEFT_OUT,
-    denies="a new pump cured it",
-    stage=Stage.KNOWN,
-    normal="a worn pump renewed shows at once",
-    background=RARE,
-    also=(
-        "new pump didn't help",
-        "already replaced the pump",
-    ),
-)
 CHANGED_AFTER_OTHER_WORK = Finding(
     id="changed_after_other_work",
     station=Station.INSTRUMENT,

@@ -58,20 +58,19 @@ FALLS_WITH_THE_MANOEUVRE = LinkGroup(
     matches=[example(behaviour.FALLS_IN_A_MANOEUVRE)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[behaviour.FALLS_IN_A_MANOEUVRE])],
 )
-BACK_AFTER_TOPPING_UP = LinkGroup(
-    id="back_after_topping_up",
+TOO_LITTLE_OIL_SHOWS_IN_TIME = LinkGroup(
+    id="too_little_oil_shows_in_time",
     station=Station.INSTRUMENT,
-    says="Back for a while after topping up, gone in bends: there was too little oil.",
+    says="Gone in bends, or sinking in one run: there was too little oil.",
     parent=conditions.OIL_SHORT,
     effects={
-        direct_gauge.TOP_UP_CURES_FOR_A_WHILE: (OFTEN, COMMON_PRACTICE),
         behaviour.FALLS_IN_A_MANOEUVRE: (SOMETIMES, sources.SUMP_TILT_TEST),
         patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
         patterns.SANK_WHILE_RUNNING: (SOMETIMES, JUDGEMENT),
         behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (SELDOM, JUDGEMENT),
     },
-    matches=[example(direct_gauge.TOP_UP_CURES_FOR_A_WHILE)],
-    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[direct_gauge.TOP_UP_CURES_FOR_A_WHILE])],
+    matches=[example(behaviour.FALLS_IN_A_MANOEUVRE), example(patterns.SANK_WHILE_RUNNING)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[behaviour.FALLS_IN_A_MANOEUVRE])],
 )
 GOING_DOWN_AS_OIL_IS_LOST = LinkGroup(
     id="going_down_as_oil_is_lost",
@@ -82,7 +81,7 @@ GOING_DOWN_AS_OIL_IS_LOST = LinkGroup(
         patterns.FELL_SUDDENLY: (OFTEN, COMMON_PRACTICE),
         patterns.SANK_WHILE_RUNNING: (OFTEN, COMMON_PRACTICE),
     },
-    matches=[example(patterns.FELL_SUDDENLY, direct_gauge.TOP_UP_CURES_FOR_A_WHILE)],
+    matches=[example(patterns.FELL_SUDDENLY, patterns.SANK_WHILE_RUNNING)],
     non_matches=[example(patterns.DECLINED_OVER_MONTHS)],
 )
 GONE_AT_A_STROKE = LinkGroup(

@@ -53,9 +53,9 @@ class TrialKind:
     """Something that is tried to cure the trouble.
 
     ``cures`` are the causes it cures, each with how surely. ``cured`` is the finding "it was
-    tried, and that cured it", which comes of them; ``worse``, where the trade knows what that
-    means, the finding "it was tried, and made it worse". ``retired`` are ids of earlier findings
-    that said "made no difference".
+    tried, and that cured it", which comes of them. ``worse`` and ``still`` are the findings that
+    it made things worse or changed nothing, where the trade draws more from that than "these
+    causes are less likely". ``retired`` are ids of earlier findings that said "no difference".
     """
 
     id: str
@@ -66,11 +66,17 @@ class TrialKind:
     cured: Finding
     source: Source
     worse: Finding | None = None
+    still: Finding | None = None
     retired: tuple[str, ...] = ()
     also: tuple[str, ...] = ()
 
     def __repr__(self) -> str:
         return f"<trial {self.id}>"
+
+    @property
+    def findings(self) -> tuple[Finding, ...]:
+        """The findings that only its result shows; "no" of them may mean that it was not tried."""
+        return tuple(f for f in (self.cured, self.worse, self.still) if f is not None)
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,11 +1,17 @@
-"""Build a kind of trial: the finding that it cured the trouble, and the links to that finding."""
+"""Build a kind of trial, the links to its cure, and what the result of a trial shows.
+
+A trial that was not made is no evidence. One without effect makes "it cures this" absent: that
+multiplies the odds of each cause it would have cured by one minus the strength of its link, and
+those of no other.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 
-from knowledge.model import VERY_RARE, Cause, Finding, Source, Stage, Station, Strength
-from knowledge.reports.shapes import TrialKind
+from knowledge.model import VERY_RARE, Cause, Finding, Source, Stage, State, Station, Strength
+from knowledge.reports.shapes import TrialKind, TrialMade
+from knowledge.reports.words import Result
 from knowledge.rule_api import Link, LinkGroup, example
 
 
@@ -19,6 +25,7 @@ def trial(
     source: Source,
     cured: Finding | None = None,
     worse: Finding | None = None,
+    still: Finding | None = None,
     retired: tuple[str, ...] = (),
     also: tuple[str, ...] = (),
 ) -> TrialKind:
@@ -36,6 +43,7 @@ def trial(
         cured=cured or _cured(id, station, says, asks, source),
         source=source,
         worse=worse,
+        still=still,
         retired=retired,
         also=also,
     )
@@ -66,3 +74,24 @@ def cure_links(kind: TrialKind) -> LinkGroup:
         matches=[example(kind.cured)],
         non_matches=[example(lacks=[kind.cured])],
     )
+
+
+#: what each result says of "this cures it", and how surely (judgement)
+SAYS_OF_CURE: dict[Result, tuple[State, float]] = {
+    Result.CURED: (State.PRESENT, 1.0),
+    Result.FOR_A_WHILE: (State.PRESENT, 0.9),
+    Result.HELPED: (State.PRESENT, 0.8),
+    Result.NO_DIFFERENCE: (State.ABSENT, 1.0),
+    Result.WORSE: (State.ABSENT, 1.0),
+}
+
+
+def shown_by(made: TrialMade) -> Iterator[tuple[Finding, State, float]]:
+    """Yield the findings that a trial shows, and how surely, 0.5 to 1."""
+    kind = made.trial
+    yield kind.cured, *SAYS_OF_CURE[made.result]
+    if kind.worse is not None and made.result is Result.WORSE:
+        yield kind.worse, State.PRESENT, 1.0
+    if kind.still is not None:
+        same = made.result is Result.NO_DIFFERENCE
+        yield kind.still, State.PRESENT if same else State.ABSENT, 1.0

@@ -1,7 +1,8 @@
 """What sounds each alarm, found by trying: ``python -m tests.support.alarm_table`` prints it as CSV.
 
 ``tests/data/alarms.csv`` keeps the table as it was read through. A row holds a rule, a severity and
-the findings that sound it, none of which can be left out. Alarms on readings are not in it.
+the findings that sound it, none of which can be left out. Alarms on readings or trials are not in
+it.
 """
 
 from __future__ import annotations

@@ -50,18 +50,6 @@ BEARINGS_FAILED_AGAIN = Finding(
     background=VERY_RARE,
     also=("same bearing went again", "second set of bearings", "rebuilt and failed again"),
 )
-NO_BETTER_WITH_NEW_BEARINGS = Finding(
-    id="no_better_with_new_bearings",
-    station=Station.BEARINGS,
-    says="new bearings made no difference to the pressure",
-    asks="Were new bearings fitted, without making any difference?",
-    source=COMMON_PRACTICE,
-    denies="new bearings cured it",
-    stage=Stage.KNOWN,
-    normal="pressure comes back when worn bearings are renewed",
-    background=RARE,
-    also=("already changed the bearings", "new shells did not help", "bearings replaced still low"),
-)
 ENGINE_BANGED_OR_SHOOK = Finding(
     id="engine_banged_or_shook",
     station=Station.BEARINGS,

@@ -127,21 +127,6 @@ PITS_ON_THE_UNLOADED_HALF = LinkGroup(
     matches=[example(findings_shell_map.SHELLS_PITTED_UNLOADED)],
     non_matches=[example(lacks=[findings_shell_map.SHELLS_PITTED_UNLOADED])],
 )
-NO_BETTER_FOR_NEW_SHELLS = LinkGroup(
-    id="no_better_for_new_shells",
-    station=Station.BEARINGS,
-    says="No better for new shells: the loss is somewhere else.",
-    child=findings.NO_BETTER_WITH_NEW_BEARINGS,
-    origins={
-        conditions.OPEN_LEAK_INSIDE: (SOMETIMES, COMMON_PRACTICE),
-        conditions.RELIEF_BLEEDS: (SELDOM, JUDGEMENT),
-        conditions.PUMP_SLIP: (SELDOM, JUDGEMENT),
-        conditions.SUCTION_THROTTLED: (SELDOM, JUDGEMENT),
-        conditions.AIR_IN_SUCTION: (SELDOM, JUDGEMENT),
-    },
-    matches=[example(findings.NO_BETTER_WITH_NEW_BEARINGS)],
-    non_matches=[example(lacks=[findings.NO_BETTER_WITH_NEW_BEARINGS])],
-)
 DAMAGED_BEARING_KNOCKS_AND_SHEDS = LinkGroup(
     id="damaged_bearing_knocks_and_sheds",
     station=Station.BEARINGS,

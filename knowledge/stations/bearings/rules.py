@@ -19,7 +19,6 @@ from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.bearings import (
     causes_geometry,
     findings,
-    findings_measured,
     findings_shell_map,
     findings_shells,
 )
@@ -126,22 +125,6 @@ def seized_means_it_does_not_turn(known: Known) -> Conclusions:
     if known.has(findings.ENGINE_SEIZED):
         yield is_present(findings.HARD_TO_TURN)
         yield is_absent(patterns.ENGINE_RUNS_NORMALLY)
-
-
-@rule(
-    source=COMMON_PRACTICE,
-    matches=[example(findings.NO_BETTER_WITH_NEW_BEARINGS)],
-    non_matches=[example(findings.BEARINGS_FAILED_AGAIN)],
-)
-def new_shells_took_the_wear_away(known: Known) -> Conclusions:
-    """New shells that changed nothing took worn clearances out of the question.
-
-    Misleads when they were fitted without measuring.
-    """
-    if known.has(findings.NO_BETTER_WITH_NEW_BEARINGS):
-        yield is_absent(findings_measured.MAIN_CLEARANCE_TOO_WIDE, sure=0.75)
-        yield is_absent(findings_measured.ROD_CLEARANCE_TOO_WIDE, sure=0.75)
-        yield is_absent(findings_shells.SHELLS_WORN_EVENLY, sure=0.8)
 
 
 @rule(

@@ -34,6 +34,9 @@ NEW_BEARINGS = trial(
     source=COMMON_PRACTICE,
     retired=("no_better_with_new_bearings",),
     also=(
+        "already changed the bearings",
+        "new shells did not help",
+        "bearings replaced still low",
         "new crank bearings",
         "bearings renewed",
         "new shells",

@@ -48,7 +48,6 @@ PRESSURE_LOST_ACROSS_THE_FILTER = LinkGroup(
         findings_filter_cut.FILTER_BYPASS_WITNESS: (OFTEN, COMMON_PRACTICE),
         findings_filter_cut.FILTER_COLLAPSED: (SOMETIMES, COMMON_PRACTICE),
         findings_filter.FILTER_STAYS_COLD: (SOMETIMES, JUDGEMENT),
-        findings_filter_cut.NEW_FILTER_CURED_IT: (OFTEN, COMMON_PRACTICE),
         patterns.DECLINED_OVER_MONTHS: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
@@ -144,7 +143,6 @@ TROUBLE_STRAIGHT_FROM_THE_NEW_FILTER = LinkGroup(
         findings_filter.FILTER_BURST: (SELDOM, JUDGEMENT),
         findings_filter.FILTER_BULGED: (SELDOM, JUDGEMENT),
         findings_filter_cut.FILTER_COLLAPSED: (SELDOM, JUDGEMENT),
-        findings_filter_cut.NEW_FILTER_CURED_IT: (OFTEN, COMMON_PRACTICE),
     },
     matches=[
         example(behaviour.CHANGED_WITH_OIL_CHANGE, findings_filter.FILTER_MISFITTED),
@@ -189,7 +187,6 @@ FILTER_EMPTIES_OVERNIGHT = LinkGroup(
         findings_filter.FILTER_EMPTY_AFTER_STANDING: (MOSTLY, sources.FILTER_MAKER_VALVES),
         findings_filter.ANTI_DRAINBACK_HARD: (MOSTLY, COMMON_PRACTICE),
         findings_filter.FILTER_NOT_LISTED: (SOMETIMES, JUDGEMENT),
-        findings_filter_cut.NEW_FILTER_CURED_IT: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
         example(behaviour.SLOW_AFTER_STANDING, findings_filter.FILTER_EMPTY_AFTER_STANDING),
@@ -240,7 +237,6 @@ OIL_DOES_NOT_GET_THROUGH_THE_COOLER = LinkGroup(
         conditions.FLOW_RESTRICTED: (MOSTLY, sources.EHRESMAN_1998),
         conditions.OIL_THIN: (SOMETIMES, sources.ARMY_TM_347_CHART_1973),
         findings_filter.COOLER_STAYS_COLD: (MOSTLY, COMMON_PRACTICE),
-        findings_filter_cut.COOLER_BYPASSED_CURES: (MOSTLY, JUDGEMENT),
         findings_filter_cut.COOLER_FOUND_BLOCKED: (MOSTLY, COMMON_PRACTICE),
         findings_filter.FILTER_DROP_HIGH: (SOMETIMES, JUDGEMENT),
     },

@@ -52,7 +52,6 @@ GAUGE_WRONG_ON_A_KNOWN_SIGNAL = LinkGroup(
     effects={
         conditions.READING_FALSE: (MOSTLY, sources.MARINE_DIESEL_MANUAL),
         conditions.READING_ERRATIC: (SELDOM, COMMON_PRACTICE),
-        findings_electrical.OTHER_GAUGE_READS_RIGHT: (MOSTLY, sources.MARINE_DIESEL_MANUAL),
         findings_electrical.GAUGE_DEAD_ON_KNOWN_SIGNAL: (MOSTLY, sources.GAUGE_MAKER_SENDERS),
         findings_electrical.NEEDLE_IGNORES_LEAD_TEST: (OFTEN, sources.NEWSPAPER_JUMPY_GAUGE_2013),
         findings.TAP_FREES_NEEDLE: (SOMETIMES, COMMON_PRACTICE),
@@ -111,7 +110,6 @@ SENDER_PROVED_BY_ITSELF = LinkGroup(
         findings_electrical.SENDER_OHMS_LOW: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
         findings_sender.SENDER_DAMAGED: (SOMETIMES, COMMON_PRACTICE),
         findings_sender.SENDER_LEAKS_OIL: (SOMETIMES, COMMON_PRACTICE),
-        findings.NEW_SENDER_CURED_IT: (MOSTLY, COMMON_PRACTICE),
     },
     matches=[
         example(patterns.GAUGE_READS_LOW, findings_port.SENDER_WRONG_ON_AIR),
@@ -208,7 +206,6 @@ PLUG_WIRE_OR_FUSE_AT_FAULT = LinkGroup(
         findings_electrical.LAMP_ON_WITH_WIRE_OFF: (SOMETIMES, COMMON_PRACTICE),
         findings_electrical.GAUGE_SUPPLY_WRONG: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
         findings_electrical.FUSE_BLOWN: (SELDOM, COMMON_PRACTICE),
-        findings.NEW_SENDER_CURED_IT: (SELDOM, JUDGEMENT),
     },
     matches=[
         example(
@@ -238,7 +235,6 @@ GROUND_LOST_AT_STRAP_OR_THREAD = LinkGroup(
     parent=WIRING_GROUND_FAULT,
     effects={
         findings_electrical.SENDER_GROUND_POOR: (OFTEN, sources.BOAT_GAUGES_ARTICLE),
-        findings_electrical.JUMPER_GROUND_CURES: (SOMETIMES, COMMON_PRACTICE),
         findings_sender.GROUND_STRAP_BAD: (SOMETIMES, COMMON_PRACTICE),
         findings_sender.TAPE_ON_SENDER_THREAD: (SOMETIMES, sources.BOAT_GAUGES_ARTICLE),
     },
@@ -288,7 +284,6 @@ SCALE_OFF_BY_HALF_OR_DOUBLE = LinkGroup(
         findings_electrical.SENDER_OHMS_HIGH: (SELDOM, JUDGEMENT),
         findings_port.SWITCH_OPENS_WRONG: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
         behaviour.LOW_FROM_FIRST_START: (SOMETIMES, JUDGEMENT),
-        findings.NEW_SENDER_CURED_IT: (OFTEN, COMMON_PRACTICE),
     },
     matches=[
         example(findings_direct_gauge.PANEL_HALF_OR_DOUBLE),

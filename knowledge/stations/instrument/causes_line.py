@@ -176,7 +176,6 @@ LOW_ONLY_WHILE_IT_TURNS_SLOWLY = LinkGroup(
         patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (MOSTLY, PHYSICS),
         patterns_speed.RISES_JUST_OFF_IDLE: (MOSTLY, PHYSICS),
         patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE: (OFTEN, COMMON_PRACTICE),
-        findings_panel.RIGHT_IDLE_CURED_IT: (MOSTLY, COMMON_PRACTICE),
     },
     matches=[
         example(

@@ -52,22 +52,6 @@ UNSTEADIER_WITH_REVS = Finding(
         "jumps more when revved",
     ),
 )
-NEW_SENDER_NO_DIFFERENCE = Finding(
-    id="new_sender_no_difference",
-    station=Station.INSTRUMENT,
-    says="a new sender made no difference",
-    asks="Was a new sender or switch fitted, without making any difference?",
-    source=COMMON_PRACTICE,
-    denies="no new sender was tried in vain",
-    stage=Stage.KNOWN,
-    normal="a faulty sender renewed shows at once",
-    background=RARE,
-    also=(
-        "new sending unit same reading",
-        "replaced the sensor no change",
-        "already changed the oil pressure switch",
-    ),
-)
 NEW_SENDER_CURED_IT = Finding(
     id="new_sender_cured_it",
     station=Station.INSTRUMENT,
@@ -155,14 +139,12 @@ ASK_ITS_HISTORY = Inspection(
         behaviour.CHANGED_WITH_GRADE,
         behaviour.CHANGED_AFTER_KNOCK,
         behaviour.CHANGED_WITH_NEW_PUMP,
-        behaviour.NO_BETTER_WITH_NEW_PUMP,
         behaviour.CHANGED_AFTER_OTHER_WORK,
         behaviour.FALLS_IN_A_MANOEUVRE,
         direct_gauge.NOTHING_WARNED,
         direct_gauge.TOP_UP_CURES_FOR_A_WHILE,
         INSTRUMENT_JUST_CHANGED,
         NEW_SENDER_MADE_IT_WORSE,
-        NEW_SENDER_NO_DIFFERENCE,
         NEW_SENDER_CURED_IT,
         NEEDLE_STUCK_AT_ONE_VALUE,
     ),

@@ -191,21 +191,6 @@ RESEATING_CURED_IT = Finding(
         "reseated the plug",
     ),
 )
-WIRE_REPAIR_NO_DIFFERENCE = Finding(
-    id="wire_repair_no_difference",
-    station=Station.INSTRUMENT,
-    says="the wire or terminal was mended and the reading stayed wrong",
-    asks="Was the wire or terminal mended, without any difference?",
-    source=COMMON_PRACTICE,
-    denies="mending the wire put it right",
-    stage=Stage.OUTSIDE,
-    normal="the reading comes back",
-    background=RARE,
-    also=(
-        "new terminal no change",
-        "soldered wire still dead",
-    ),
-)
 WIGGLE_MOVES_NEEDLE = Finding(
     id="wiggle_moves_needle",
     station=Station.INSTRUMENT,
@@ -231,7 +216,6 @@ WIGGLE_THE_HARNESS = Inspection(
     access=Access.OUTSIDE,
     reveals=(
         RESEATING_CURED_IT,
-        WIRE_REPAIR_NO_DIFFERENCE,
         WIGGLE_MOVES_NEEDLE,
         patterns.NEEDLE_FOLLOWS_LOADS,
         patterns.NEEDLE_STEPS_AT_ONCE,

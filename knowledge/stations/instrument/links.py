@@ -8,7 +8,6 @@ from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.instrument import (
     causes,
-    causes_line,
     findings,
     findings_direct_gauge,
     findings_port,
@@ -30,18 +29,6 @@ PANEL_BELOW_THE_TRUSTED_GAUGE = LinkGroup(
         example(patterns.GAUGE_READS_LOW, lacks=[findings_direct_gauge.PANEL_READS_TOO_LOW])
     ],
 )
-BACK_WHEN_RESEATED = LinkGroup(
-    id="back_when_reseated",
-    station=Station.INSTRUMENT,
-    says="A reading that comes back when the connector is refitted was lost in the connector.",
-    child=findings_sender.RESEATING_CURED_IT,
-    origins={
-        causes.WIRING_GROUND_FAULT: (OFTEN, COMMON_PRACTICE),
-        causes.SENDER_FAULTY: (SELDOM, JUDGEMENT),
-    },
-    matches=[example(findings_sender.RESEATING_CURED_IT)],
-    non_matches=[example(patterns.GAUGE_READS_ZERO, lacks=[findings_sender.RESEATING_CURED_IT])],
-)
 RUNS_ON_WITH_THE_WARNING = LinkGroup(
     id="runs_on_with_the_warning",
     station=Station.INSTRUMENT,
@@ -57,12 +44,11 @@ RUNS_ON_WITH_THE_WARNING = LinkGroup(
 INSTRUMENTS_AT_ODDS = LinkGroup(
     id="instruments_at_odds",
     station=Station.INSTRUMENT,
-    says="Two instruments that disagree, or a new pump that changed nothing: ask the gauge first.",
+    says="Two instruments that disagree: ask the gauge first.",
     note="Misleads when the second instrument is a lamp: its switch opens at a few psi.",
     parent=conditions.READING_FALSE,
     effects={
         patterns.SECOND_INSTRUMENT_DISAGREES: (OFTEN, sources.NAVY_14075_INSTRUMENTS),
-        behaviour.NO_BETTER_WITH_NEW_PUMP: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
         example(patterns.GAUGE_READS_LOW, patterns.SECOND_INSTRUMENT_DISAGREES),
@@ -182,24 +168,6 @@ SLUDGE_IN_THE_FINEST_BORE = LinkGroup(
         example(lacks=[findings_port.SENDER_PORT_CLOGGED, findings_port.GAUGE_LINE_SLUDGED])
     ],
 )
-NEW_SENDER_SAME_READING = LinkGroup(
-    id="new_sender_same_reading",
-    station=Station.INSTRUMENT,
-    says="A new sender that reads the same moves the question to wire, gauge or the oil itself.",
-    note="Misleads when the new sender is of the wrong range, or as bad as the old.",
-    child=findings.NEW_SENDER_NO_DIFFERENCE,
-    origins={
-        conditions.PRESSURE_LOW: (OFTEN, COMMON_PRACTICE),
-        conditions.PRESSURE_GONE: (OFTEN, COMMON_PRACTICE),
-        conditions.PRESSURE_UNSTEADY: (OFTEN, COMMON_PRACTICE),
-        causes.WIRING_GROUND_FAULT: (OFTEN, COMMON_PRACTICE),
-        causes.GAUGE_FAULTY: (OFTEN, COMMON_PRACTICE),
-        causes_line.GAUGE_LINE_BLOCKED: (SOMETIMES, COMMON_PRACTICE),
-        causes.SENDER_MISMATCH: (SELDOM, JUDGEMENT),
-    },
-    matches=[example(findings.NEW_SENDER_NO_DIFFERENCE)],
-    non_matches=[example(lacks=[findings.NEW_SENDER_NO_DIFFERENCE])],
-)
 NOTHING_FROM_THE_OPEN_PORT = LinkGroup(
     id="nothing_from_the_open_port",
     station=Station.INSTRUMENT,
@@ -230,41 +198,30 @@ SLOWER_AT_EVERY_START = LinkGroup(
     matches=[example(findings.LAMP_SLOW_TO_GO_OUT, patterns.GAUGE_READS_LOW)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.LAMP_SLOW_TO_GO_OUT])],
 )
-MENDED_AND_STILL_WRONG = LinkGroup(
-    id="mended_and_still_wrong",
+WRONG_ANOTHER_WAY = LinkGroup(
+    id="wrong_another_way",
     station=Station.INSTRUMENT,
-    says=(
-        "A reading still wrong with its wire mended, or wrong another way with a new sender, is "
-        "lost further along."
-    ),
-    links=(
-        *origins_of(
-            findings_sender.WIRE_REPAIR_NO_DIFFERENCE,
-            {
-                causes.SENDER_FAULTY: (SOMETIMES, JUDGEMENT),
-                causes.GAUGE_FAULTY: (SOMETIMES, JUDGEMENT),
-            },
-        ),
-        *origins_of(
-            findings.NEW_SENDER_MADE_IT_WORSE,
-            {
-                causes.WIRING_GROUND_FAULT: (SOMETIMES, JUDGEMENT),
-                causes.SENDER_MISMATCH: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
-            },
-        ),
-        *origins_of(
-            findings.UNSTEADIER_WITH_REVS,
-            {
-                conditions.READING_ERRATIC: (SOMETIMES, JUDGEMENT),
-                conditions.OIL_AERATED: (OFTEN, sources.OIL_AERATION_ARTICLE),
-                conditions.AIR_IN_SUCTION: (OFTEN, COMMON_PRACTICE),
-            },
-        ),
-    ),
-    matches=[example(findings_sender.WIRE_REPAIR_NO_DIFFERENCE, patterns.GAUGE_READS_ZERO)],
-    non_matches=[
-        example(patterns.GAUGE_READS_ZERO, lacks=[findings_sender.WIRE_REPAIR_NO_DIFFERENCE])
-    ],
+    says="A reading wrong another way with a new sender is lost in its wire, or the sender is not its own.",
+    child=findings.NEW_SENDER_MADE_IT_WORSE,
+    origins={
+        causes.WIRING_GROUND_FAULT: (SOMETIMES, JUDGEMENT),
+        causes.SENDER_MISMATCH: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
+    },
+    matches=[example(findings.NEW_SENDER_MADE_IT_WORSE)],
+    non_matches=[example(lacks=[findings.NEW_SENDER_MADE_IT_WORSE])],
+)
+UNSTEADY_AND_WORSE_WITH_REVS = LinkGroup(
+    id="unsteady_and_worse_with_revs",
+    station=Station.INSTRUMENT,
+    says="Unsteadier as the revs rise: air in the oil, or a contact that vibration shakes.",
+    child=findings.UNSTEADIER_WITH_REVS,
+    origins={
+        conditions.READING_ERRATIC: (SOMETIMES, JUDGEMENT),
+        conditions.OIL_AERATED: (OFTEN, sources.OIL_AERATION_ARTICLE),
+        conditions.AIR_IN_SUCTION: (OFTEN, COMMON_PRACTICE),
+    },
+    matches=[example(findings.UNSTEADIER_WITH_REVS)],
+    non_matches=[example(lacks=[findings.UNSTEADIER_WITH_REVS])],
 )
 STEADY_ERROR_AND_IDLE_FLICKER = LinkGroup(
     id="steady_error_and_idle_flicker",

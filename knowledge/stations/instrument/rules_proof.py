@@ -110,19 +110,6 @@ def needle_swings_end_to_end(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TECHNICIAN_ANSWER,
-    matches=[example(findings.NEW_SENDER_CURED_IT), example(findings.NEW_SENDER_NO_DIFFERENCE)],
-    non_matches=[example(lacks=[findings.NEW_SENDER_CURED_IT, findings.NEW_SENDER_NO_DIFFERENCE])],
-)
-def cured_or_not_cured(known: Known) -> Conclusions:
-    """A new sender either put the reading right or it did not."""
-    if known.has(findings.NEW_SENDER_CURED_IT):
-        yield is_absent(findings.NEW_SENDER_NO_DIFFERENCE)
-    if known.has(findings.NEW_SENDER_NO_DIFFERENCE):
-        yield is_absent(findings.NEW_SENDER_CURED_IT)
-
-
-@rule(
     source=COMMON_PRACTICE,
     matches=[example(features.LAMP_ONLY)],
     non_matches=[example(features.ELECTRIC_GAUGE), example(lacks=[features.LAMP_ONLY])],
@@ -226,19 +213,4 @@ def doubtful_test_gauge(known: Known) -> Conclusions:
             "the low reading was taken with a gauge that a second one contradicts: read again "
             "with a proved gauge",
             direct_gauge.DIRECT_GAUGE_LOW,
-        )
-
-
-@rule(
-    source=COMMON_PRACTICE,
-    matches=[example(findings.NEW_SENDER_CURED_IT, findings.NEW_SENDER_NO_DIFFERENCE)],
-    non_matches=[example(findings.NEW_SENDER_CURED_IT), example(findings.NEW_SENDER_NO_DIFFERENCE)],
-)
-def sender_cured_and_did_not(known: Known) -> Conclusions:
-    """A new sender cannot have cured it and made no difference."""
-    if known.has(findings.NEW_SENDER_CURED_IT) and known.has(findings.NEW_SENDER_NO_DIFFERENCE):
-        yield Contradiction(
-            (findings.NEW_SENDER_CURED_IT, findings.NEW_SENDER_NO_DIFFERENCE),
-            "a new sender is said to have cured it and to have made no difference: which holds now?",
-            findings.NEW_SENDER_CURED_IT,
         )

@@ -1,5 +1,6 @@
 """What is tried at gauge, sender and wiring, and which causes it cures."""
 
+from knowledge import sources
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.reports.trials import trial
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
@@ -26,7 +27,7 @@ NEW_SENDER = trial(
         causes_line.GAUGE_LINE_BLOCKED: (SOMETIMES, JUDGEMENT),
         causes.WIRING_GROUND_FAULT: (SELDOM, JUDGEMENT),
     },
-    source=COMMON_PRACTICE,
+    source=sources.TECHNICIAN_ANSWER,
     cured=findings.NEW_SENDER_CURED_IT,
     worse=findings.NEW_SENDER_MADE_IT_WORSE,
     retired=("new_sender_no_difference",),
@@ -49,7 +50,7 @@ OTHER_GAUGE = trial(
         causes.SENDER_MISMATCH: (SOMETIMES, JUDGEMENT),
         causes.WIRING_GROUND_FAULT: (SELDOM, JUDGEMENT),
     },
-    source=COMMON_PRACTICE,
+    source=sources.MARINE_DIESEL_MANUAL,
     cured=findings_electrical.OTHER_GAUGE_READS_RIGHT,
     also=(
         "swapped the gauge",

@@ -225,7 +225,6 @@ THINNER_THAN_THE_MANUAL_SAYS = LinkGroup(
         behaviour.CHANGED_WITH_OIL_CHANGE: (OFTEN, COMMON_PRACTICE),
         findings_record.ADDITIVE_OR_FLUSH_IN_OIL: (SELDOM, JUDGEMENT),
         findings_heat.OIL_TEMPERATURE_HIGH: (SELDOM, JUDGEMENT),
-        findings_drained.RIGHT_GRADE_CURES: (MOSTLY, COMMON_PRACTICE),
     },
     matches=[
         example(findings_record.OIL_GRADE_TOO_THIN),
@@ -266,7 +265,6 @@ THICKER_THAN_THE_MANUAL_SAYS = LinkGroup(
         findings_record.OIL_GRADE_TOO_HEAVY: (MOSTLY, COMMON_PRACTICE),
         findings_heat.OIL_VERY_COLD: (SOMETIMES, sources.DIESEL_WORKSHOP_2015),
         behaviour.CHANGED_WITH_GRADE: (SOMETIMES, COMMON_PRACTICE),
-        findings_drained.RIGHT_GRADE_CURES: (MOSTLY, COMMON_PRACTICE),
     },
     matches=[
         example(patterns.GAUGE_READS_HIGH, findings_record.OIL_GRADE_TOO_HEAVY),

@@ -20,7 +20,7 @@ from knowledge.model import (
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
-from knowledge.stations.oil import findings, findings_drained, findings_heat, findings_record
+from knowledge.stations.oil import findings, findings_heat, findings_record
 
 OIL_OVERHEATED = Cause(
     id="oil_overheated",
@@ -97,7 +97,6 @@ OVERDUE_BLACK_AND_GRITTY = LinkGroup(
         findings.OIL_SMELLS_BURNT: (SOMETIMES, COMMON_PRACTICE),
         findings_heat.BLOW_BY_HIGH: (SELDOM, JUDGEMENT),
         patterns.DECLINED_OVER_MONTHS: (SOMETIMES, JUDGEMENT),
-        findings_drained.RIGHT_GRADE_CURES: (SELDOM, JUDGEMENT),
     },
     matches=[
         example(findings_record.OIL_OVERDUE, findings.OIL_BLACK_AND_GRITTY, findings.SLUDGE_SEEN),
@@ -131,7 +130,6 @@ OIL_THAT_WILL_NOT_LET_GO_OF_ITS_AIR = LinkGroup(
         conditions.OIL_AERATED: (ALWAYS, sources.OIL_AERATION_ARTICLE),
         findings_record.ADDITIVE_OR_FLUSH_IN_OIL: (MOSTLY, COMMON_PRACTICE),
         behaviour.CHANGED_WITH_OIL_CHANGE: (OFTEN, COMMON_PRACTICE),
-        findings_drained.RIGHT_GRADE_CURES: (MOSTLY, COMMON_PRACTICE),
     },
     matches=[example(findings_heat.FOAM_ON_STICK, findings_record.ADDITIVE_OR_FLUSH_IN_OIL)],
     non_matches=[

@@ -71,7 +71,6 @@ THIN_RISING_AND_SMELLING_OF_FUEL = LinkGroup(
         findings.LEVEL_HIGH: (SOMETIMES, COMMON_PRACTICE),
         findings_drained.DRAINED_VOLUME_HIGH: (SOMETIMES, COMMON_PRACTICE),
         findings_contamination.FUEL_GETS_IN: (OFTEN, sources.ARMY_TM_272_TABLE),
-        findings_drained.RIGHT_GRADE_CURES: (MOSTLY, COMMON_PRACTICE),
         conditions.BEARINGS_DAMAGED: (SELDOM, sources.LABORATORY_FUEL),
     },
     matches=[

@@ -5,7 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.oil import (
     causes,
@@ -128,19 +128,6 @@ SLUDGE_IN_SIGHT = LinkGroup(
     },
     matches=[example(findings.SLUDGE_SEEN)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.SLUDGE_SEEN])],
-)
-FRESH_OIL_PUTS_IT_RIGHT = LinkGroup(
-    id="fresh_oil_puts_it_right",
-    station=Station.OIL,
-    says="If fresh oil of the right grade puts it right, the oil was at fault and nothing else.",
-    parent=conditions.OIL_THIN,
-    effects={
-        findings_drained.RIGHT_GRADE_CURES: (OFTEN, COMMON_PRACTICE),
-    },
-    matches=[example(findings_drained.RIGHT_GRADE_CURES)],
-    non_matches=[
-        example(patterns_speed.GOOD_COLD_LOW_HOT, lacks=[findings_drained.RIGHT_GRADE_CURES])
-    ],
 )
 COPPER_WITH_LEAD_IS_BEARING_METAL = LinkGroup(
     id="copper_with_lead_is_bearing_metal",
@@ -354,22 +341,4 @@ THICK_OIL_HANGS_ON_THE_STICK = LinkGroup(
     },
     matches=[example(findings.OIL_THICK_ON_STICK)],
     non_matches=[example(patterns.GAUGE_READS_HIGH, lacks=[findings.OIL_THICK_ON_STICK])],
-)
-BETTER_WITH_THICKER_OIL = LinkGroup(
-    id="better_with_thicker_oil",
-    station=Station.OIL,
-    says="Better with thicker oil: the oil was thin, or it runs out through worn clearances.",
-    child=findings_record.THICKER_OIL_HELPED,
-    origins={
-        conditions.OIL_THIN: (OFTEN, PHYSICS),
-        conditions.CLEARANCES_WIDE: (OFTEN, PHYSICS),
-        conditions.PUMP_SLIP: (SOMETIMES, PHYSICS),
-    },
-    matches=[
-        example(findings_record.THICKER_OIL_HELPED),
-        example(patterns_speed.GOOD_COLD_LOW_HOT, findings_record.THICKER_OIL_HELPED),
-    ],
-    non_matches=[
-        example(patterns_speed.LOW_AT_ALL_SPEEDS, lacks=[findings_record.THICKER_OIL_HELPED])
-    ],
 )

@@ -66,38 +66,6 @@ FORCED_OIL_BROUGHT_PRESSURE = Finding(
         "pumped oil in the gallery then it picked up",
     ),
 )
-PACKED_STILL_NONE = Finding(
-    id="packed_still_none",
-    station=Station.PUMP,
-    says="primed or packed with petroleum jelly, the pump still gives nothing",
-    asks="Was the pump primed, or packed with petroleum jelly, and still gives no pressure?",
-    source=sources.PUMP_INSTALLATION_1983,
-    denies="once primed or packed, the pump drew",
-    stage=Stage.OUTSIDE,
-    normal="a packed pump draws within seconds",
-    why="dryness is ruled out: look at drive, suction and open oilways",
-    background=VERY_RARE,
-    also=(
-        "packed with vaseline still no pressure",
-        "primed it twice still nothing",
-        "filled pump with oil no pressure",
-    ),
-)
-OIL_POURED_IN_NO_HELP = Finding(
-    id="oil_poured_in_no_help",
-    station=Station.PUMP,
-    says="oil poured in without pressure brought nothing",
-    asks="Was oil poured into pump, line or filter head, without any difference?",
-    source=sources.FILTER_MAKER_PRIME,
-    denies="poured oil was taken up",
-    stage=Stage.OUTSIDE,
-    normal="the pump takes it up",
-    background=VERY_RARE,
-    also=(
-        "funnelled oil in still nothing",
-        "filled the filter no change",
-    ),
-)
 FORCE_OIL_INTO_THE_PUMP = Inspection(
     id="force_oil_into_the_pump",
     station=Station.PUMP,
@@ -110,7 +78,7 @@ FORCE_OIL_INTO_THE_PUMP = Inspection(
     ),
     minutes=30,
     access=Access.FILTER_OFF,
-    reveals=(OIL_POURED_IN_NO_HELP, FORCED_OIL_BROUGHT_PRESSURE, PACKED_STILL_NONE),
+    reveals=(FORCED_OIL_BROUGHT_PRESSURE,),
     source=sources.PUMP_INSTALLATION_1983,
     tools=("oil can or syringe", "clean oil", "trusted gauge"),
     cautions=(

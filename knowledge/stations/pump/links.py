@@ -121,40 +121,6 @@ ONE_STEP_DOWN = LinkGroup(
     matches=[example(findings_drive.STEPPED_DOWN_AND_STAYED)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_drive.STEPPED_DOWN_AND_STAYED])],
 )
-NEW_PUMP_CHANGED_NOTHING = LinkGroup(
-    id="new_pump_changed_nothing",
-    station=Station.PUMP,
-    says="A new pump that changed nothing clears the pump: look at what leaks or starves beside it.",
-    child=behaviour.NO_BETTER_WITH_NEW_PUMP,
-    origins={
-        conditions.CLEARANCES_WIDE: (OFTEN, COMMON_PRACTICE),
-        conditions.OPEN_LEAK_INSIDE: (OFTEN, sources.GALLERY_PLUG_LEFT_OUT),
-        conditions.OIL_THIN: (SOMETIMES, JUDGEMENT),
-        conditions.AIR_IN_SUCTION: (SELDOM, JUDGEMENT),
-        conditions.SUCTION_THROTTLED: (SOMETIMES, JUDGEMENT),
-        conditions.RELIEF_BLEEDS: (SELDOM, JUDGEMENT),
-    },
-    matches=[example(patterns.GAUGE_READS_LOW, behaviour.NO_BETTER_WITH_NEW_PUMP)],
-    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[behaviour.NO_BETTER_WITH_NEW_PUMP])],
-)
-POURED_OIL_IS_NOT_DRAWN = LinkGroup(
-    id="poured_oil_is_not_drawn",
-    station=Station.PUMP,
-    says=(
-        "Oil merely poured in does not always wet a pump: force it, and look at suction and drive "
-        "if that fails."
-    ),
-    child=findings_priming.OIL_POURED_IN_NO_HELP,
-    origins={
-        conditions.PUMP_DRY: (SOMETIMES, COMMON_PRACTICE),
-        conditions.PUMP_NOT_TURNING: (OFTEN, JUDGEMENT),
-        conditions.AIR_IN_SUCTION: (SOMETIMES, JUDGEMENT),
-    },
-    matches=[example(findings_priming.OIL_POURED_IN_NO_HELP, patterns.GAUGE_READS_ZERO)],
-    non_matches=[
-        example(patterns.GAUGE_READS_ZERO, lacks=[findings_priming.OIL_POURED_IN_NO_HELP])
-    ],
-)
 FEEL_OF_A_WORN_PUMP = LinkGroup(
     id="feel_of_a_worn_pump",
     station=Station.PUMP,
@@ -187,11 +153,10 @@ PUMP_STANDS_WHILE_ENGINE_TURNS = LinkGroup(
     effects={
         findings_drive.PUMP_SEEN_STANDING: (MOSTLY, COMMON_PRACTICE),
         findings_priming.NO_OIL_WHEN_CRANKED: (ALWAYS, COMMON_PRACTICE),
-        findings_priming.PACKED_STILL_NONE: (OFTEN, JUDGEMENT),
     },
     matches=[
         example(findings_drive.PUMP_SEEN_STANDING),
-        example(findings_priming.NO_OIL_WHEN_CRANKED, findings_priming.PACKED_STILL_NONE),
+        example(findings_priming.NO_OIL_WHEN_CRANKED),
     ],
     non_matches=[
         example(lacks=[findings_drive.PUMP_SEEN_STANDING, findings_priming.NO_OIL_WHEN_CRANKED])
@@ -213,7 +178,6 @@ PUMP_LEFT_DRY = LinkGroup(
             conditions.PUMP_DRY,
             {
                 findings_bench.PUMP_DRY_INSIDE: (MOSTLY, COMMON_PRACTICE),
-                findings_priming.FORCED_OIL_BROUGHT_PRESSURE: (MOSTLY, sources.REBUILDERS_PRIMING),
                 findings_priming.NO_OIL_WHEN_CRANKED: (MOSTLY, sources.FILTER_MAKER_PRIME),
             },
         ),

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns, patterns_speed
-from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
+from knowledge.rule_api import LinkGroup, effects_of, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.pump import (
     findings,
@@ -38,28 +38,14 @@ NO_PRESSURE_BY_DRILL = LinkGroup(
     id="no_pressure_by_drill",
     station=Station.PUMP,
     says="No pressure by drill: the pump is dry, draws air, or its oil leaves by an open way.",
-    links=(
-        *origins_of(
-            findings_priming.DRILL_GIVES_NONE,
-            {
-                conditions.PUMP_DRY: (OFTEN, COMMON_PRACTICE),
-                conditions.AIR_IN_SUCTION: (SOMETIMES, COMMON_PRACTICE),
-                conditions.OPEN_LEAK_INSIDE: (SOMETIMES, PHYSICS),
-                conditions.RELIEF_BLEEDS: (SELDOM, PHYSICS),
-            },
-        ),
-        *origins_of(
-            findings_priming.PACKED_STILL_NONE,
-            {
-                conditions.OPEN_LEAK_INSIDE: (SOMETIMES, JUDGEMENT),
-                conditions.AIR_IN_SUCTION: (SOMETIMES, JUDGEMENT),
-            },
-        ),
-    ),
-    matches=[
-        example(findings_priming.DRILL_GIVES_NONE),
-        example(findings_priming.DRILL_GIVES_NONE, findings_priming.PACKED_STILL_NONE),
-    ],
+    child=findings_priming.DRILL_GIVES_NONE,
+    origins={
+        conditions.PUMP_DRY: (OFTEN, COMMON_PRACTICE),
+        conditions.AIR_IN_SUCTION: (SOMETIMES, COMMON_PRACTICE),
+        conditions.OPEN_LEAK_INSIDE: (SOMETIMES, PHYSICS),
+        conditions.RELIEF_BLEEDS: (SELDOM, PHYSICS),
+    },
+    matches=[example(findings_priming.DRILL_GIVES_NONE)],
     non_matches=[example(lacks=[findings_priming.DRILL_GIVES_NONE])],
 )
 NOTHING_COMES_WHEN_CRANKED = LinkGroup(

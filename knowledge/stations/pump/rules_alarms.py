@@ -3,8 +3,16 @@
 from knowledge import sources
 from knowledge.model import Severity, Station
 from knowledge.pressure import direct_gauge
+from knowledge.reports.shapes import TrialMade
+from knowledge.reports.words import Result
 from knowledge.rule_api import Alarm, Conclusions, Contradiction, Known, example, rules_of
-from knowledge.stations.pump import findings, findings_bench, findings_drive, findings_priming
+from knowledge.stations.pump import (
+    findings,
+    findings_bench,
+    findings_drive,
+    findings_priming,
+    trials,
+)
 
 rule = rules_of(Station.PUMP)
 
@@ -58,7 +66,7 @@ def shared_drive_stopped(known: Known) -> Conclusions:
     matches=[
         example(findings_priming.DRILL_GIVES_NONE),
         example(findings_priming.NO_OIL_WHEN_CRANKED),
-        example(findings_priming.PACKED_STILL_NONE),
+        example(trials=[TrialMade(trials.PUMP_PRIMED, Result.NO_DIFFERENCE)]),
     ],
     non_matches=[
         example(findings_priming.DRILL_GIVES_GOOD),
@@ -67,12 +75,9 @@ def shared_drive_stopped(known: Known) -> Conclusions:
 )
 def pump_that_gives_nothing(known: Known) -> Conclusions:
     """A pump that gives nothing by drill, by cranking or when primed will give nothing running."""
-    tries = (
-        findings_priming.DRILL_GIVES_NONE,
-        findings_priming.NO_OIL_WHEN_CRANKED,
-        findings_priming.PACKED_STILL_NONE,
-    )
-    if any(known.has(tried) for tried in tries):
+    tries = (findings_priming.DRILL_GIVES_NONE, findings_priming.NO_OIL_WHEN_CRANKED)
+    primed_in_vain = TrialMade(trials.PUMP_PRIMED, Result.NO_DIFFERENCE)
+    if primed_in_vain in known.trials() or any(known.has(tried) for tried in tries):
         yield Alarm(
             Severity.DO_NOT_RUN,
             "No oil from the pump, limit two minutes of drilling or 30 s of cranking: "

@@ -189,20 +189,6 @@ def good_pressure_by_drill(known: Known) -> Conclusions:
 
 @rule(
     source=COMMON_PRACTICE,
-    matches=[example(findings_priming.PACKED_STILL_NONE)],
-    non_matches=[
-        example(lacks=[findings_priming.PACKED_STILL_NONE]),
-        example(findings_priming.FORCED_OIL_BROUGHT_PRESSURE),
-    ],
-)
-def packed_pump_that_gives_nothing(known: Known) -> Conclusions:
-    """A pump packed or primed that still gives nothing was not merely dry."""
-    if known.has(findings_priming.PACKED_STILL_NONE):
-        yield is_absent(findings_priming.FORCED_OIL_BROUGHT_PRESSURE, sure=0.95)
-
-
-@rule(
-    source=COMMON_PRACTICE,
     matches=[example(lacks=[findings_priming.NO_OIL_WHEN_CRANKED])],
     non_matches=[example(findings_priming.NO_OIL_WHEN_CRANKED), example()],
 )

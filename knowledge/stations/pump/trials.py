@@ -1,5 +1,6 @@
 """What is tried at the pump and its drive, and which causes it cures."""
 
+from knowledge import sources
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.reports.trials import trial
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
@@ -47,9 +48,11 @@ NEW_PUMP = trial(
         suction_causes.PICKUP_SCREEN_BLOCKED: (SOMETIMES, JUDGEMENT),
         suction_causes.PICKUP_TUBE_CRACKED: (SELDOM, JUDGEMENT),
     },
-    source=COMMON_PRACTICE,
+    source=sources.GALLERY_PLUG_LEFT_OUT,
     retired=("no_better_with_new_pump",),
     also=(
+        "new pump didn't help",
+        "already replaced the pump",
         "replaced the oil pump",
         "new pump still low",
         "new oil pump no change",
@@ -130,10 +133,13 @@ PUMP_PRIMED = trial(
         causes.PUMP_GEAR_WEAR: (SELDOM, JUDGEMENT),
         delivery_causes.FILTER_DRAINBACK: (SELDOM, JUDGEMENT),
     },
-    source=COMMON_PRACTICE,
+    source=sources.PUMP_INSTALLATION_1983,
     cured=findings_priming.FORCED_OIL_BROUGHT_PRESSURE,
     retired=("packed_still_none",),
     also=(
+        "packed with vaseline still no pressure",
+        "primed it twice still nothing",
+        "filled pump with oil no pressure",
         "primed the oil pump",
         "packed the pump with vaseline",
         "petroleum jelly in pump",
@@ -149,9 +155,15 @@ OIL_POURED_IN = trial(
     cures={
         causes_fitted.PUMP_NOT_PRIMED: (OFTEN, COMMON_PRACTICE),
     },
-    source=COMMON_PRACTICE,
+    source=sources.FILTER_MAKER_PRIME,
     retired=("oil_poured_in_no_help",),
-    also=("poured oil in the pump", "filled the filter and the line", "squirted oil in the port"),
+    also=(
+        "funnelled oil in still nothing",
+        "filled the filter no change",
+        "poured oil in the pump",
+        "filled the filter and the line",
+        "squirted oil in the port",
+    ),
 )
 PUMP_DRIVE_RENEWED = trial(
     id="pump_drive_renewed",

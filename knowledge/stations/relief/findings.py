@@ -2,27 +2,11 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import OCCASIONAL, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.relief import findings_sights, quantities
 from knowledge.work import Access, Caution, Inspection
 
-STIFFER_SPRING_NO_BETTER = Finding(
-    id="stiffer_spring_no_better",
-    station=Station.RELIEF,
-    says="a stiffer, stretched or shimmed relief spring made no difference",
-    asks="Was a stiffer, stretched or shimmed relief spring tried, without any difference?",
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
-    denies="a stiffer relief spring brought it up",
-    stage=Stage.KNOWN,
-    normal="below the setting the spring has no say",
-    background=RARE,
-    also=(
-        "shimmed the relief no change",
-        "stretched the spring",
-        "new relief spring didn't help",
-    ),
-)
 HIGH_FROM_FIRST_START = Finding(
     id="high_from_first_start",
     station=Station.RELIEF,

@@ -6,30 +6,13 @@ from knowledge.debris import findings as debris_findings
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import findings_priming as pump_priming
 from knowledge.stations.relief import causes, findings
 
-SPRING_HAS_NO_SAY = LinkGroup(
-    id="spring_has_no_say",
-    station=Station.RELIEF,
-    says="Below its setting the relief valve has no say: a stiffer spring that helps nothing clears it.",
-    child=findings.STIFFER_SPRING_NO_BETTER,
-    origins={
-        conditions.CLEARANCES_WIDE: (OFTEN, sources.PUMP_MAKER_PRESSURE_FLOW),
-        conditions.PUMP_SLIP: (OFTEN, PHYSICS),
-        conditions.OPEN_LEAK_INSIDE: (OFTEN, PHYSICS),
-        conditions.OIL_THIN: (SOMETIMES, PHYSICS),
-        conditions.SUCTION_THROTTLED: (SOMETIMES, PHYSICS),
-        conditions.READING_FALSE: (SOMETIMES, JUDGEMENT),
-        conditions.RELIEF_BLEEDS: (SELDOM, JUDGEMENT),
-    },
-    matches=[example(patterns.GAUGE_READS_LOW, findings.STIFFER_SPRING_NO_BETTER)],
-    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.STIFFER_SPRING_NO_BETTER])],
-)
 VALVE_GRIPPED_WHERE_IT_STOOD = LinkGroup(
     id="valve_gripped_where_it_stood",
     station=Station.RELIEF,

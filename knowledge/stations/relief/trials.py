@@ -1,9 +1,10 @@
 """What is tried at the relief valve, and which causes it cures."""
 
+from knowledge import sources
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.reports.trials import trial
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
-from knowledge.stations.relief import causes
+from knowledge.stations.relief import causes, findings
 
 RELIEF_CLEANED = trial(
     id="relief_cleaned",
@@ -41,9 +42,11 @@ STIFFER_SPRING = trial(
         causes.RELIEF_DEBRIS: (SELDOM, JUDGEMENT),
         causes.RELIEF_STUCK_OPEN: (SELDOM, JUDGEMENT),
     },
-    source=COMMON_PRACTICE,
+    source=sources.PUMP_MAKER_PRESSURE_FLOW,
     retired=("stiffer_spring_no_better",),
     also=(
+        "shimmed the relief no change",
+        "new relief spring didn't help",
         "shimmed the relief spring",
         "stretched the spring",
         "stiffer relief spring no change",
@@ -79,6 +82,7 @@ RELIEF_ADJUSTED = trial(
         causes.RELIEF_SPRING_WRONG: (OFTEN, COMMON_PRACTICE),
         causes.RELIEF_CAP_LOOSE: (SELDOM, JUDGEMENT),
     },
+    still=findings.RELIEF_ADJUSTER_NO_EFFECT,
     source=COMMON_PRACTICE,
     also=("screwed the adjuster in", "turned the relief screw"),
 )

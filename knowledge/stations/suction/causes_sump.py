@@ -16,7 +16,7 @@ from knowledge.model import (
     Shifts,
     Station,
 )
-from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
+from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import findings as assembly_findings
@@ -87,8 +87,6 @@ PICKUP_HANGS_HIGH_IN_THE_PAN = LinkGroup(
     effects={
         conditions.PICKUP_UNCOVERED: (MOSTLY, sources.OIL_STARVATION_ARTICLE),
         findings_pickup.PICKUP_GAP_TOO_LARGE: (ALWAYS, COMMON_PRACTICE),
-        direct_gauge.TOP_UP_CURES_FOR_A_WHILE: (SOMETIMES, JUDGEMENT),
-        findings.OVERFILL_STEADIES_IT: (OFTEN, COMMON_PRACTICE),
     },
     matches=[
         example(findings_pickup.PICKUP_GAP_TOO_LARGE),

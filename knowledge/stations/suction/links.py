@@ -74,18 +74,6 @@ OIL_RUNS_OFF_IN_THE_BEND = LinkGroup(
         )
     ],
 )
-MORE_OIL_COVERS_THE_PICKUP = LinkGroup(
-    id="more_oil_covers_the_pickup",
-    station=Station.SUCTION,
-    says="If oil above the mark brings it right, the pickup or a joint was drawing air before.",
-    child=findings.OVERFILL_STEADIES_IT,
-    origins={
-        conditions.OIL_SHORT: (OFTEN, COMMON_PRACTICE),
-        conditions.PICKUP_UNCOVERED: (SOMETIMES, COMMON_PRACTICE),
-    },
-    matches=[example(findings.OVERFILL_STEADIES_IT)],
-    non_matches=[example(lacks=[findings.OVERFILL_STEADIES_IT])],
-)
 SLUDGE_SETTLES_ON_THE_MESH = LinkGroup(
     id="sludge_settles_on_the_mesh",
     station=Station.SUCTION,
