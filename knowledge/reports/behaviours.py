@@ -11,7 +11,7 @@ from knowledge.rule_api import Known
 
 C = Circumstance
 
-PLAIN = 0.95  #: how sure a finding is that was said in so many words
+PLAIN = 1.0  #: how sure a finding is that was said in so many words
 MEANT = 0.8  #: one that is meant by what was said
 LIKELY = 0.7  #: one that usually goes with what was said
 

@@ -23,7 +23,7 @@ OIL_TAP_SHUT = Cause(
     station=Station.SUCTION,
     says="a tap or valve in the oil's way was left shut",
     mechanism="no oil reaches the pump, or none gets past cooler or filter: nothing from the first turn",
-    rate=Rate.OCCASIONAL,
+    rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, oil_just_changed=STRONG_UP, stood_long=STRONG_UP),
     remedy="open it, prime the pump, and wire it open or couple it to the ignition",
     source=COMMON_PRACTICE,
