@@ -37,7 +37,9 @@ class CheckPlanner:
     @cached_property
     def answered(self) -> frozenset[Finding]:
         """Findings observed or derived, which need no check."""
-        return self.inference.case.answered() | {d.finding for d in self.inference.result.derived}
+        case = self.inference.case
+        answered = case.answered() - case.denied_unseen()
+        return answered | {d.finding for d in self.inference.result.derived}
 
     @cached_property
     def openings(self) -> Mapping[Access, Opening]:

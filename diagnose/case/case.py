@@ -164,8 +164,11 @@ class Case:
     def facts(self, up_to: Stage = Stage.OPENED) -> Facts:
         """Return what is known up to this stage: observations, readings, measures, limits."""
         observations = {f: Observation(s) for f, s in self.features.items()}
+        unseen = self.denied_unseen(up_to)
         for record in self.finding_records:
             if record.observation is None or _RANK[record.stage] > _RANK[up_to]:
+                continue
+            if record.finding in unseen and record.observation.state is State.ABSENT:
                 continue
             observations[record.finding] = _joined(
                 observations.get(record.finding), record.observation, record.finding
@@ -190,6 +193,20 @@ class Case:
             tuple(e.work for e in self.earlier if _RANK[e.stage] <= _RANK[up_to]),
         )
 
+    def denied_unseen(self, up_to: Stage = Stage.OPENED) -> frozenset[Finding]:
+        """Findings inside the engine that were denied while nothing had been opened.
+
+        Such a "no" is no evidence: nobody could have seen it.
+        """
+        records = [r for r in self.finding_records if _RANK[r.stage] <= _RANK[up_to]]
+        if (
+            any(_seen_inside(r) for r in records)
+            or any(m.stage is Stage.OPENED for m in self.measurements if up_to is Stage.OPENED)
+            or any(e.work.done for e in self.earlier if _RANK[e.stage] <= _RANK[up_to])
+        ):
+            return frozenset()
+        return frozenset(r.finding for r in records if r.finding.stage is Stage.OPENED)
+
     @cached_property
     def known_features(self) -> dict[Finding, State]:
         """What is known of how the engine is built and where it works.
@@ -210,6 +227,13 @@ class Case:
         tried = frozenset(f for t in self.trials for f in t.trial.findings)
         seen = frozenset(s.finding for s in self.finding_records)
         return seen | tried | frozenset(self.features)
+
+
+def _seen_inside(record: FindingRecord) -> bool:
+    """Whether this record shows that someone looked inside the engine."""
+    if record.observation is None or record.finding.stage is not Stage.OPENED:
+        return record.stage is Stage.OPENED and record.observation is not None
+    return record.stage is Stage.OPENED or record.observation.state is State.PRESENT
 
 
 def _joined(old: Observation | None, new: Observation, finding: Finding) -> Observation:

@@ -40,7 +40,7 @@ from diagnose.inference.outcomes import Outcome
 from diagnose.lookup.finder import Finder
 from diagnose.planning.questions import best_question
 from knowledge.book import Book
-from knowledge.model import Finding, Kind
+from knowledge.model import Finding, Kind, Stage
 from knowledge.pressure.patterns import GAUGE_READS_ZERO, LAMP_COMES_ON
 from knowledge.rule_api import Alarm
 from knowledge.stations.bearings.findings import BEARING_KNOCK
@@ -238,10 +238,12 @@ def new_case_path(folder: Path = Path()) -> Path:
 
 
 def _findings_named(words: str, book: Book) -> Iterator[Finding]:
-    """Findings that a person's own words seem to name, the best first."""
+    """Findings outside the engine that a person's own words seem to name, the best first."""
     for hit in Finder(book).find(words, (Finding,), MOST_HITS) if words else ():
         word = hit.word
-        if hit.score >= LEAST_SCORE and isinstance(word, Finding) and word.kind is Kind.SEEN:
+        if hit.score < LEAST_SCORE or not isinstance(word, Finding) or word.kind is not Kind.SEEN:
+            continue
+        if word.stage is not Stage.OPENED:  # nobody can see it while the engine is closed
             yield word
 
 

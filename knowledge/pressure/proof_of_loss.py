@@ -5,7 +5,7 @@ A panel gauge alone never proves a loss: it is what may be wrong.
 
 from knowledge.debris import findings as debris
 from knowledge.model import Finding
-from knowledge.pressure import direct_gauge
+from knowledge.pressure import course, direct_gauge
 from knowledge.stations.bearings import findings as bearings
 from knowledge.stations.bearings import findings_shell_map as shell_map
 from knowledge.stations.bearings import findings_shells as shells
@@ -19,6 +19,7 @@ PROOF_OF_LOSS: tuple[Finding, ...] = (
     direct_gauge.DIRECT_GAUGE_UNSTEADY,
     direct_gauge.PUMP_PORT_LOW,
     direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY,
+    course.NOISE_WITH_PRESSURE_LOSS,
     topend.LIFTERS_CLATTER,
     topend.CLATTERS_ONLY_AT_HIGH_REVS,
     bearings.BEARING_KNOCK,
