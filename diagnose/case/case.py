@@ -41,7 +41,7 @@ from knowledge.reports.trials import shown_by
 from knowledge.reports.words import Result
 from knowledge.work import Layout, Task
 
-_RANK = {Stage.KNOWN: 0, Stage.OUTSIDE: 1, Stage.OPENED: 2}
+_RANK = {stage: rank for rank, stage in enumerate(Stage)}
 
 
 @dataclass(frozen=True, slots=True)

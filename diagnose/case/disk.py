@@ -86,7 +86,8 @@ def ready(path: Path) -> None:
             pass
         except OSError as error:
             raise _cannot(path, error.strerror) from None
-        if not os.access(place.target.parent, os.W_OK | os.X_OK):
+        folder = place.target.parent
+        if not (os.access(folder, os.W_OK) and os.access(folder, os.X_OK)):
             raise _cannot(path, "no permission to write in that folder")
 
 

@@ -106,7 +106,7 @@ def parsed(text: str, sort: str = "case") -> dict[str, Any]:
         return tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
         raise ValueError(f"not a TOML file: {plain(error, 300)}") from None
-    except (RecursionError, ValueError, OverflowError):
+    except (RecursionError, ValueError):
         raise ValueError(f"nested too deep, or a number too long, for a {sort}") from None
 
 

@@ -122,11 +122,22 @@ def _by_word(worked: TaskRecord) -> Judged:
             return Judged(Verdict.PASSED, note)
 
 
-def _held(value: float, band: Band, spread: float) -> Held:
+def _ends(band: Band) -> tuple[float, float]:
+    """Both ends of a band; an open one is infinite."""
     low = -float("inf") if band.low is None else band.low
-    high = float("inf") if band.high is None else band.high
-    slack = 1e-9 * max(abs(value), 1e-9)
-    fits = low - slack <= value <= high + slack
+    return low, float("inf") if band.high is None else band.high
+
+
+def _fits(value: float, band: Band) -> bool:
+    """Whether the value lies in the band; on an end it does, however it was rounded."""
+    low, high = _ends(band)
+    slack = 1e-9 * abs(value)
+    return low - slack <= value <= high + slack
+
+
+def _held(value: float, band: Band, spread: float) -> Held:
+    low, high = _ends(band)
+    fits = _fits(value, band)
     error = min(spread, (high - low) / 4)  # a band as narrow as the error would leave nothing sound
     near = min(abs(value - low), abs(value - high)) < error
     return Held(band, fits, near)
@@ -172,16 +183,16 @@ def off_by_twelve(task: Task, worked: TaskRecord, held: tuple[Held, ...]) -> str
     if task.dimension != "torque" or worked.value is None or any(h.fits for h in held):
         return ""
     dimension = DIMENSIONS["torque"]
-    for factor in (TWELVE, 1.0 / TWELVE):
-        meant = next((h for h in held if _held(worked.value * factor, h.band, 0.0).fits), None)
+    for factor, missed in ((TWELVE, "little"), (1.0 / TWELVE, "much")):
+        meant = next((h for h in held if _fits(worked.value * factor, h.band)), None)
         if meant is None:
             continue
         written = worked.entry.value or ""
         unit = unit_in(written, dimension) or "N·m"
         right = show(worked.value * factor, dimension, unit)
         return (
-            f"{written} is {'twelve times too little' if factor > 1 else 'twelve times too much'}: "
-            f"{right} would fit {_named(meant.band)}; look whether in-lb and lb-ft were mixed up"
+            f"{written} is twelve times too {missed}: {right} would fit {_named(meant.band)}; "
+            "look whether in-lb and lb-ft were mixed up"
         )
     return ""
 
