@@ -38,13 +38,22 @@ BOOK = the_book()
 @pytest.mark.parametrize("rest", [0.05, 0.29])
 def test_the_first_cause_decides_and_no_other(first: float, begins: str, rest: float) -> None:
     ranking = [
-        SimpleNamespace(cause=SimpleNamespace(says=says), probability=p)
+        SimpleNamespace(cause=SimpleNamespace(says=says), probability=p, began=p)
         for says, p in (("the first", first), ("another", rest), ("the last", rest / 2))
     ]
     answer: Any = SimpleNamespace(ranking=ranking, inference=SimpleNamespace(evidence={"x": 1}))
     assert in_short(answer).startswith(begins)
     assert "the first" in in_short(answer)
     assert is_settled(answer) is (first >= 0.9)
+
+
+def test_a_likely_cause_that_another_brought_about_settles_nothing() -> None:
+    damage: Any = SimpleNamespace(
+        cause=SimpleNamespace(says="the damage"), probability=0.95, began=0.5
+    )
+    answer: Any = SimpleNamespace(ranking=[damage], inference=SimpleNamespace(evidence={"x": 1}))
+    assert not is_settled(answer)
+    assert in_short(answer) == "most likely the damage (95 % likely), not settled"
 
 
 # ------------------------------------------------------------------------ weights
@@ -109,7 +118,7 @@ def test_a_cause_as_likely_as_the_last_one_shown_needs_no_excuse() -> None:
 
 def test_evidence_for_and_against_stands_on_its_side() -> None:
     """Of every cause that has any: for with weight above zero, against below."""
-    answer = Diagnosis(BOOK, load(ROOT / "cases" / "petrel.toml", BOOK))
+    answer = Diagnosis(BOOK, load(ROOT / "cases" / "turnstone.toml", BOOK))
     found = review_document(answer, "x", for_json=True).causes
     assert any(c.pro for c in found)
     assert any(c.con for c in found)
