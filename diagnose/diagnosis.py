@@ -9,6 +9,7 @@ from functools import cached_property
 from diagnose.case.case import Case
 from diagnose.case_inference import CaseInference, Ranked
 from diagnose.check_planner import CheckPlanner
+from diagnose.found_faults import FoundFault, FoundFaults
 from diagnose.inference.cause_sets import Explanation
 from diagnose.planning.options import Choice
 from diagnose.reasons import Reasons
@@ -37,6 +38,11 @@ class Diagnosis:
         return Reasons(self.inference)
 
     @cached_property
+    def found(self) -> FoundFaults:
+        """Faults that were seen or measured, the places debris has reached, the budget."""
+        return FoundFaults(self.inference)
+
+    @cached_property
     def planner(self) -> CheckPlanner:
         """The next check, its outcomes, and what a plan starts from."""
         return CheckPlanner(self.inference, self.may_run)
@@ -45,6 +51,11 @@ class Diagnosis:
     def ranking(self) -> tuple[Ranked, ...]:
         """Every cause this engine can have, most probable first."""
         return self.inference.ranking
+
+    @property
+    def found_faults(self) -> tuple[FoundFault, ...]:
+        """Faults that were seen or measured, whatever the root cause is."""
+        return self.found.every
 
     @property
     def explanations(self) -> tuple[Explanation, ...]:

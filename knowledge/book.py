@@ -11,6 +11,7 @@ from typing import TypeVar
 from knowledge import contents
 from knowledge.engines import dimensions
 from knowledge.engines.profiles import Profile
+from knowledge.faults import Fault
 from knowledge.model import (
     Cause,
     Condition,
@@ -30,6 +31,7 @@ Word = TypeVar(
     "Word",
     Cause,
     Condition,
+    Fault,
     Finding,
     InhibitorGroup,
     Inspection,
@@ -62,6 +64,7 @@ class Book:
     limits: dict[str, Limit]
     inspections: dict[str, Inspection]
     layouts: dict[str, Layout]
+    faults: dict[str, Fault]
     links: dict[str, LinkGroup]
     inhibitors: dict[str, InhibitorGroup]
     rules: dict[str, Rule]
@@ -153,6 +156,7 @@ def the_book() -> Book:
         limits=_by_id(Limit),
         inspections=_by_id(Inspection),
         layouts=_by_id(Layout),
+        faults=_by_id(Fault),
         links={**_by_id(LinkGroup), **cures},
         inhibitors=_by_id(InhibitorGroup),
         rules=_by_id(Rule),

@@ -49,6 +49,7 @@ from knowledge.stations.assembly import rules as assembly_rules
 from knowledge.stations.assembly import trials as assembly_trials
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
+from knowledge.stations.bearings import faults as bearings_faults
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.bearings import findings_measured as bearings_findings_measured
 from knowledge.stations.bearings import findings_shell_map as bearings_findings_shell_map
@@ -62,6 +63,7 @@ from knowledge.stations.bearings import rules_measured as bearings_rules_measure
 from knowledge.stations.bearings import trials as bearings_trials
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
+from knowledge.stations.delivery import faults as delivery_faults
 from knowledge.stations.delivery import findings_filter as delivery_findings_filter
 from knowledge.stations.delivery import findings_filter_cut as delivery_findings_filter_cut
 from knowledge.stations.delivery import findings_galleries as delivery_findings_galleries
@@ -72,6 +74,7 @@ from knowledge.stations.delivery import rules_galleries as delivery_rules_galler
 from knowledge.stations.delivery import trials as delivery_trials
 from knowledge.stations.instrument import causes as instrument_causes
 from knowledge.stations.instrument import causes_line as instrument_causes_line
+from knowledge.stations.instrument import faults as instrument_faults
 from knowledge.stations.instrument import findings as instrument_findings
 from knowledge.stations.instrument import findings_direct_gauge as instrument_findings_direct_gauge
 from knowledge.stations.instrument import findings_electrical as instrument_findings_electrical
@@ -86,6 +89,7 @@ from knowledge.stations.instrument import rules_proof as instrument_rules_proof
 from knowledge.stations.instrument import trials as instrument_trials
 from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
+from knowledge.stations.leaks import faults as leaks_faults
 from knowledge.stations.leaks import findings as leaks_findings
 from knowledge.stations.leaks import findings_places as leaks_findings_places
 from knowledge.stations.leaks import findings_sights as leaks_findings_sights
@@ -97,6 +101,7 @@ from knowledge.stations.leaks import trials as leaks_trials
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.oil import causes_contamination as oil_causes_contamination
+from knowledge.stations.oil import faults as oil_faults
 from knowledge.stations.oil import findings as oil_findings
 from knowledge.stations.oil import findings_analysis as oil_findings_analysis
 from knowledge.stations.oil import findings_contamination as oil_findings_contamination
@@ -113,6 +118,7 @@ from knowledge.stations.oil import trials as oil_trials
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_drive as pump_causes_drive
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
+from knowledge.stations.pump import faults as pump_faults
 from knowledge.stations.pump import findings as pump_findings
 from knowledge.stations.pump import findings_bench as pump_findings_bench
 from knowledge.stations.pump import findings_drive as pump_findings_drive
@@ -129,6 +135,7 @@ from knowledge.stations.pump import rules_engine as pump_rules_engine
 from knowledge.stations.pump import rules_measured as pump_rules_measured
 from knowledge.stations.pump import trials as pump_trials
 from knowledge.stations.relief import causes as relief_causes
+from knowledge.stations.relief import faults as relief_faults
 from knowledge.stations.relief import findings as relief_findings
 from knowledge.stations.relief import findings_sights as relief_findings_sights
 from knowledge.stations.relief import links as relief_links
@@ -138,6 +145,7 @@ from knowledge.stations.relief import trials as relief_trials
 from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
 from knowledge.stations.suction import causes_tap as suction_causes_tap
+from knowledge.stations.suction import faults as suction_faults
 from knowledge.stations.suction import findings as suction_findings
 from knowledge.stations.suction import findings_pickup as suction_findings_pickup
 from knowledge.stations.suction import findings_sights as suction_findings_sights
@@ -150,6 +158,7 @@ from knowledge.stations.suction import rules_alarms as suction_rules_alarms
 from knowledge.stations.suction import trials as suction_trials
 from knowledge.stations.topend import causes as topend_causes
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+from knowledge.stations.topend import faults as topend_faults
 from knowledge.stations.topend import findings as topend_findings
 from knowledge.stations.topend import findings_cam as topend_findings_cam
 from knowledge.stations.topend import findings_feeds as topend_findings_feeds
@@ -177,6 +186,7 @@ MODULES = (
     bearings_causes_geometry,
     bearings_links,
     bearings_links_sights,
+    bearings_faults,
     bearings_rules,
     bearings_rules_measured,
     bearings_trials,
@@ -206,6 +216,7 @@ MODULES = (
     delivery_causes,
     delivery_causes_galleries,
     delivery_links,
+    delivery_faults,
     delivery_rules,
     delivery_rules_galleries,
     delivery_trials,
@@ -228,6 +239,7 @@ MODULES = (
     instrument_causes,
     instrument_causes_line,
     instrument_links,
+    instrument_faults,
     instrument_rules_layout,
     instrument_rules_measured,
     instrument_rules_proof,
@@ -239,6 +251,7 @@ MODULES = (
     leaks_causes_openings,
     leaks_links,
     leaks_links_sights,
+    leaks_faults,
     leaks_rules,
     leaks_rules_alarms,
     leaks_trials,
@@ -253,6 +266,7 @@ MODULES = (
     oil_causes_contamination,
     oil_causes_condition,
     oil_links,
+    oil_faults,
     oil_rules_alarms,
     oil_rules_facts,
     oil_rules_measured,
@@ -272,6 +286,7 @@ MODULES = (
     pump_links,
     pump_links_sights,
     pump_links_follow,
+    pump_faults,
     pump_rules_alarms,
     pump_rules_engine,
     pump_rules_measured,
@@ -281,6 +296,7 @@ MODULES = (
     relief_findings_sights,
     relief_causes,
     relief_links,
+    relief_faults,
     relief_rules,
     relief_trials,
     suction_quantities,
@@ -293,6 +309,7 @@ MODULES = (
     suction_causes_tap,
     suction_links,
     suction_links_sights,
+    suction_faults,
     suction_rules,
     suction_rules_alarms,
     suction_trials,
@@ -303,6 +320,7 @@ MODULES = (
     topend_causes,
     topend_causes_feeds,
     topend_links,
+    topend_faults,
     topend_rules,
     topend_rules_feeds,
     topend_rules_valve_gear,

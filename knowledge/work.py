@@ -149,6 +149,7 @@ class Task:
     only_with: tuple[Finding, ...] = ()  #: any of these features: else it does not apply
     not_with: tuple[Finding, ...] = ()  #: none of these features
     after: tuple[Finding, ...] = ()  #: called for where any of these was found
+    reached: str = ""  #: of a cleaning task: the place debris has reached where it is called for
     covers: tuple[Task, ...] = ()  #: tasks that need not be done where this one is called for
     cautions: tuple[Caution, ...] = ()
     also: tuple[str, ...] = ()

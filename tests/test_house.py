@@ -43,7 +43,7 @@ LAYERS = [
     ["diagnose.expectations", "diagnose.history", "diagnose.signoff"],
     ["diagnose.teardown"],
     ["diagnose.diagnosis"],
-    ["diagnose.check_planner", "diagnose.reasons"],
+    ["diagnose.check_planner", "diagnose.found_faults", "diagnose.reasons"],
     ["diagnose.case_inference"],
     ["diagnose.bookcheck", "diagnose.circuit", "diagnose.lookup"],
     ["diagnose.case", "diagnose.planning"],

@@ -211,7 +211,7 @@ def test_sets_are_shown_from_two_on() -> None:
 
 def test_damage_and_its_chain() -> None:
     harm = Damage(id="x", says="journals scored", probability=0.6)
-    assert "Damage that follows" not in printed(damage=())
+    assert "What followed" not in printed(damage=())
     text = printed(damage=(harm,), damage_path="a -> b")
     assert "make good as well 60 % journals scored chain a -> b" in text
     assert "chain" not in printed(damage=(harm,), damage_path="")
@@ -378,7 +378,7 @@ def test_the_chain_of_damage_stands_in_its_column() -> None:
 def test_what_is_not_explained_hangs_under_its_first_word() -> None:
     long = Named(id="needle_flickers", says="the needle wavers " * 8)
     lines = review_text(replace(document(), unexplained=(long, long)), 5).splitlines()
-    first = lines.index("Not explained by any cause here") + 1
+    first = lines.index("Not explained yet") + 1
     block = lines[first : lines.index("", first)]
     starts = [len(line) - len(line.lstrip()) for line in block]
     assert set(starts) == {2, 4}

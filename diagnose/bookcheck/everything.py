@@ -9,6 +9,7 @@ from diagnose.bookcheck.access import access
 from diagnose.bookcheck.distinguishability import Likeness, alike, reached
 from diagnose.bookcheck.duplicates import duplicates, strengths
 from diagnose.bookcheck.examples import examples, never_fired
+from diagnose.bookcheck.fault_proofs import fault_proofs
 from diagnose.bookcheck.names import names
 from diagnose.bookcheck.shapes import Result, Whole
 from diagnose.bookcheck.sources import sources
@@ -21,6 +22,7 @@ CHECKS: tuple[Callable[[Whole], Result], ...] = (
     strengths,
     duplicates,
     access,
+    fault_proofs,
     reached,
     examples,
 )

@@ -8,6 +8,7 @@ from typing import Any
 
 from diagnose.bookcheck.examples import yields
 from diagnose.bookcheck.shapes import Result, Whole, inside
+from knowledge.faults import Fault
 from knowledge.model import Cause, Condition, Finding, Limit, Measure, Quantity
 from knowledge.reports.shapes import TrialKind, WorkArea
 from knowledge.rule_api import Example, Rule
@@ -17,6 +18,7 @@ from knowledge.work import Inspection, Layout, Task
 _TABLE: dict[type, str] = {
     Cause: "causes",
     Condition: "conditions",
+    Fault: "faults",
     Finding: "findings",
     Inspection: "inspections",
     Layout: "layouts",

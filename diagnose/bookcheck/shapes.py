@@ -21,6 +21,7 @@ Has = Callable[[Finding], bool]
 TABLES = (
     "causes",
     "conditions",
+    "faults",
     "findings",
     "quantities",
     "measures",

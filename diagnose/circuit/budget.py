@@ -23,6 +23,7 @@ from diagnose.circuit.deviations import (
     deviations,
     evenly_drawn,
     measures_circuit,
+    sees_circuit,
     sound_engines,
     unused,
 )
@@ -209,8 +210,13 @@ def _account(
     )
 
 
-def can_be_drawn_up(case: Case) -> bool:
-    """Return whether the case has a circuit, a measured parameter of it and a hot reading."""
-    return (
-        case.profile is not None and measures_circuit(case) and any(p.read for p in points_of(case))
-    )
+def can_be_drawn_up(case: Case, *, seen: bool = False) -> bool:
+    """Return whether the case has a circuit, a measured parameter of it and a hot reading.
+
+    ``seen``: what was only seen counts as measured, and no reading is needed.
+    """
+    if case.profile is None:
+        return False
+    if seen:
+        return measures_circuit(case) or sees_circuit(case)
+    return measures_circuit(case) and any(p.read for p in points_of(case))

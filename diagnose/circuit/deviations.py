@@ -113,6 +113,15 @@ def measures_circuit(case: Case) -> bool:
     return any(_parameter_id(m) for m in case.measurements)
 
 
+def sees_circuit(case: Case) -> bool:
+    """Return whether anything was seen, though not measured, that changes the circuit."""
+    observations = case.facts().observations
+    return any(
+        (report := observations.get(finding)) is not None and report.state is State.PRESENT
+        for finding, *_ in SEEN
+    )
+
+
 def unused(case: Case) -> list[str]:
     """Return the ids of measured values that are no parameter of the circuit."""
     return sorted({m.measure.id for m in case.measurements if not _parameter_id(m)})

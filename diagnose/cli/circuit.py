@@ -60,14 +60,18 @@ def budget(case: CaseFile, json: AsJson = False) -> None:
     """
     from diagnose.case.loading import load
     from diagnose.circuit.budget import budget as budget_of
+    from diagnose.diagnosis import Diagnosis
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.budget import budget_document
+    from diagnose.output.documents.found import headline
     from diagnose.output.text.budget import budget_text
     from knowledge.book import the_book
 
     book = the_book()
     loaded = load(case, book)
-    document = budget_document(budget_of(loaded, book), loaded)
+    diagnosis = Diagnosis(book, loaded)
+    drawn_up = diagnosis.found.budget or budget_of(loaded, book)
+    document = budget_document(drawn_up, loaded, headline(diagnosis))
     if json:
         printing.data(as_json(document))
     else:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from math import log
+from math import exp, log
 from typing import Any, TypeAlias
 
 import networkx as nx
@@ -138,6 +138,19 @@ def chain(graph: Graph, cause: str, finding: str) -> list[str]:
     except nx.NetworkXNoPath:
         return []
     return path
+
+
+def path_strength(graph: Graph, start: str, end: str) -> float:
+    """Product of the strengths along the strongest path; 1 from a node to itself, 0 without one."""
+    if start not in graph or end not in graph:
+        return 0.0
+    try:
+        length = nx.dijkstra_path_length(
+            graph, start, end, weight=lambda _a, _b, d: -log(d["strength"])
+        )
+    except nx.NetworkXNoPath:
+        return 0.0
+    return exp(-float(length))
 
 
 def around(graph: Graph, evidence: set[str], causes: set[str]) -> Graph:

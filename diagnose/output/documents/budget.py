@@ -69,10 +69,11 @@ class BudgetDocument:
     unused: tuple[str, ...]  #: measured values the circuit has no figure for
     title: str = field(metadata=NOT_IN_JSON)
     scale: Scale = field(metadata=NOT_IN_JSON)
+    headline: str = field(metadata=NOT_IN_JSON)  #: as in the review; may be empty
 
 
-def budget_document(budget: Budget, case: Case) -> BudgetDocument:
-    """Build the document of a case's pressure budget."""
+def budget_document(budget: Budget, case: Case, headline: str = "") -> BudgetDocument:
+    """Build the document of a case's pressure budget, under the headline of its review."""
     scale = scale_of(case)
     return BudgetDocument(
         case=str(case.path) if case.path else None,
@@ -82,6 +83,7 @@ def budget_document(budget: Budget, case: Case) -> BudgetDocument:
         unused=tuple(budget.unused),
         title=case.job.title,
         scale=scale,
+        headline=headline,
     )
 
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from itertools import groupby
 
 from diagnose.case.case import Case
-from diagnose.circuit.budget import budget, can_be_drawn_up
+from diagnose.circuit.budget import can_be_drawn_up
 from diagnose.circuit.survey import survey
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
@@ -15,9 +15,10 @@ from diagnose.output.documents.budget import BudgetDocument, budget_document
 from diagnose.output.documents.cause_graph import CauseGraph, leading_causes_graph
 from diagnose.output.documents.cautions import cautions, deferrals
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
+from diagnose.output.documents.found import FoundFaultEntry, found_entries, headline
 from diagnose.output.documents.limits import source_title
 from diagnose.output.documents.ranking import RankedCause, others, ranked_causes
-from diagnose.output.documents.reasons import LEADS, in_short, is_settled
+from diagnose.output.documents.reasons import LEADS, is_settled
 from diagnose.output.documents.report_entries import (
     CheckMade,
     Closing,
@@ -105,9 +106,11 @@ class ReportDocument:
     not_known: int  #: findings asked about and not known
     measured: tuple[ReportMeasurement, ...]
     readings: tuple[ReportReading, ...]
+    found: tuple[FoundFaultEntry, ...]  #: faults seen or measured, whatever the root cause is
     causes: tuple[RankedCause, ...]  #: the most probable few
     others: str
     damage: tuple[Damage, ...]
+    contaminated: tuple[str, ...]  #: places that debris has reached
     unexplained: tuple[str, ...]
     graph: CauseGraph | None
     survey: SurveyDocument | None
@@ -144,7 +147,7 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         oil=case.engine.oil,
         alarms=alarm_notices(diagnosis),
         closed=closing(case),
-        in_short=in_short(diagnosis),
+        in_short=headline(diagnosis),
         history=history,
         contradictions=contradiction_notices(diagnosis),
         findings=tuple(
@@ -153,14 +156,16 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         not_known=sum(s.observation is None for s in case.finding_records),
         measured=tuple(report_measurement(m, case) for m in case.measurements),
         readings=tuple(report_reading(r, case) for r in (*case.readings, *case.start_readings)),
+        found=found_entries(diagnosis),
         causes=causes[:CAUSES],
         others=others(causes, CAUSES, loss_is_real=diagnosis.inference.loss_is_real),
         damage=damages(diagnosis),
+        contaminated=diagnosis.found.contaminated,
         unexplained=tuple(f.says for f in diagnosis.reasons.unexplained),
         graph=graph,
         survey=_survey(diagnosis),
-        budget=budget_document(budget(case, diagnosis.book), case)
-        if can_be_drawn_up(case)
+        budget=budget_document(diagnosis.found.budget, case)
+        if diagnosis.found.budget and can_be_drawn_up(case)
         else None,
         checks=tuple(check_made(check, finding_records) for check, finding_records in made.items()),
         stop_here="" if case.closed else _stop(plan),

@@ -11,10 +11,11 @@ from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
+from diagnose.output.documents.found import FoundFaultEntry, found_entries, headline
 from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.next_checks import CheckOption, next_checks
 from diagnose.output.documents.ranking import RankedCause, ranked_causes
-from diagnose.output.documents.reasons import in_short, is_settled, path_in_words
+from diagnose.output.documents.reasons import is_settled, path_in_words
 from diagnose.output.documents.shop_note import ShopNote
 
 
@@ -45,10 +46,12 @@ class ReviewDocument:
     layout: str
     alarms: tuple[AlarmNotice, ...]
     contradictions: tuple[ContradictionNotice, ...]
+    found: tuple[FoundFaultEntry, ...]  #: faults seen or measured, whatever the root cause is
     causes: tuple[RankedCause, ...]  #: likeliest first
     explanations: tuple[CauseSet, ...]
     damage: tuple[Damage, ...]
     damage_chain: tuple[str, ...]
+    contaminated: tuple[str, ...]  #: places that debris has reached
     unexplained: tuple[Named, ...] = field(metadata=only("id"))
     left_out: tuple[str, ...]
     evidence: Mapping[str, Likelihood]
@@ -57,7 +60,7 @@ class ReviewDocument:
     history: ShopNote | None = field(default=None, metadata=IF_GIVEN)
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
     engine: str = field(metadata=NOT_IN_JSON)
-    in_short: str = field(metadata=NOT_IN_JSON)  #: the answer in a sentence; empty: no evidence
+    in_short: str = field(metadata=NOT_IN_JSON)  #: the headline; empty without evidence
     settled: bool = field(metadata=NOT_IN_JSON)  #: the first cause is nearly certain
     loss_is_real: bool = field(metadata=NOT_IN_JSON)
     damage_path: str = field(metadata=NOT_IN_JSON)
@@ -83,10 +86,12 @@ def review_document(
         layout=case.layout.id,
         alarms=alarm_notices(diagnosis),
         contradictions=contradiction_notices(diagnosis),
+        found=found_entries(diagnosis),
         causes=ranked_causes(diagnosis),
         explanations=tuple(_cause_set(diagnosis, e) for e in diagnosis.explanations),
         damage=damages(diagnosis),
         damage_chain=reasons.damage_chain,
+        contaminated=diagnosis.found.contaminated,
         unexplained=named(reasons.unexplained),
         left_out=inference.left_out,
         evidence=inference.evidence,
@@ -95,7 +100,7 @@ def review_document(
         history=history,
         path=path,
         engine=case.layout.says,
-        in_short=in_short(diagnosis),
+        in_short=headline(diagnosis),
         settled=is_settled(diagnosis),
         loss_is_real=inference.loss_is_real,
         damage_path=path_in_words(diagnosis, reasons.damage_chain),
@@ -126,7 +131,8 @@ def _still_missing(diagnosis: Diagnosis) -> str:
     case = diagnosis.case
     if not (case.measurements and case.readings):
         return ""
-    from diagnose.circuit.budget import budget, can_be_drawn_up
+    from diagnose.circuit.budget import can_be_drawn_up
     from diagnose.output.documents.budget import still_missing
 
-    return still_missing(budget(case, diagnosis.book), case) if can_be_drawn_up(case) else ""
+    budget = diagnosis.found.budget
+    return still_missing(budget, case) if budget and can_be_drawn_up(case) else ""

@@ -11,6 +11,7 @@ def budget_text(document: BudgetDocument) -> str:
     return together(
         [
             wrapped(f"Pressure budget: {document.title or 'case without a title'}", 0, 2),
+            wrapped(f"In short: {document.headline}.", 0, 2) if document.headline else [],
             *(_account(a) for a in document.accounts),
             [] if document.accounts[0].shares else _nothing(),
             _notes(document),

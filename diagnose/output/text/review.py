@@ -1,4 +1,4 @@
-"""What ``review`` prints: the answer first, the reasons second, the next step last."""
+"""What ``review`` prints: what was found, where it began, what followed, and the next step."""
 
 from __future__ import annotations
 
@@ -22,9 +22,11 @@ def review_text(document: ReviewDocument, shown: int = SHOWN) -> str:
             alarm_lines(document.alarms),
             _contradictions(document),
             _in_short(document),
+            _found(document),
             _ranking(document, shown),
             _sets(document),
             _damage(document),
+            _contaminated(document),
             _loose_ends(document),
             wrapped(document.still_missing, 0, 2) if document.still_missing else [],
             next_step_lines(document.next, document.path, settled=document.settled),
@@ -59,6 +61,28 @@ def _in_short(document: ReviewDocument) -> list[str]:
     return lines
 
 
+def _found(document: ReviewDocument) -> list[str]:
+    """Each found fault: what it costs, how it was seen, what it explains, where it came from."""
+    lines = ["Found"] if document.found else []
+    for fault in document.found:
+        lines += wrapped(f"- {fault.title}", 2, 4)
+        lines += labelled("seen", fault.seen, 4, 14)
+        for label, text in (
+            ("explains", fault.explained),
+            ("from", fault.came_from),
+            ("decide", fault.decides),
+        ):
+            lines += labelled(label, text, 4, 14) if text else []
+    return lines
+
+
+def _contaminated(document: ReviewDocument) -> list[str]:
+    if not document.contaminated:
+        return []
+    places = ", ".join(document.contaminated)
+    return ["Also contaminated, to be cleaned or renewed", *wrapped(places, 2)]
+
+
 def _contradictions(document: ReviewDocument) -> list[str]:
     if not document.contradictions:
         return []
@@ -72,7 +96,8 @@ def _contradictions(document: ReviewDocument) -> list[str]:
 
 
 def _ranking(document: ReviewDocument, shown: int) -> list[str]:
-    lines = ["Root causes, likeliest first"]
+    lines = ["Where it began"] if document.found else []
+    lines.append("Root causes, likeliest first")
     for number, cause in enumerate(document.causes[:shown], 1):
         lines += _cause(number, cause)
     rest = others(document.causes, shown, loss_is_real=document.loss_is_real)
@@ -109,7 +134,7 @@ def _sets(document: ReviewDocument) -> list[str]:
 def _damage(document: ReviewDocument) -> list[str]:
     if not document.damage:
         return []
-    lines = ["Damage that follows, to look for and to make good as well"]
+    lines = ["What followed: damage to look for and to make good as well"]
     for each in document.damage:
         lines += wrapped(f"{percent(each.probability):>6}  {each.says}", 2, 10)
     if document.damage_path:
@@ -120,7 +145,7 @@ def _damage(document: ReviewDocument) -> list[str]:
 def _loose_ends(document: ReviewDocument) -> list[str]:
     lines = []
     if document.unexplained:
-        lines.append("Not explained by any cause here")
+        lines.append("Not explained yet")
         for finding in document.unexplained:
             lines += wrapped(f"- {finding}", 2, 4)
     if document.left_out:

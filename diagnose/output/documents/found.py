@@ -1,0 +1,111 @@
+"""Faults that were found, what they cost and came from; the headline of the documents that say so."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from diagnose.circuit.band import Band
+from diagnose.diagnosis import Diagnosis
+from diagnose.found_faults import FoundFault, Origin
+from diagnose.output.as_json import NOT_IN_JSON, only
+from diagnose.output.documents.named import Named, named
+from diagnose.output.documents.reasons import in_short
+from diagnose.output.lines import percent
+from diagnose.output.scale import Scale, scale_of
+from knowledge.faults import Fault
+from knowledge.model import Cause
+
+NAMED_FIRST = 3  #: found faults that the headline names
+ORIGINS = 3  #: origins that a line names
+
+
+@dataclass(frozen=True, kw_only=True)
+class FaultOrigin:
+    """What a found fault can have come from; ``share`` is among all its origins, 0 to 1."""
+
+    id: str
+    says: str
+    share: float
+
+
+@dataclass(frozen=True, kw_only=True)
+class FoundFaultEntry:
+    """A fault that was seen or measured."""
+
+    id: str
+    says: str
+    damage: bool  #: as a rule it followed
+    proofs: tuple[Named, ...] = field(metadata=only("id"))
+    cost: Band | None  #: pressure it costs at hot idle [Pa]; None: the budget cannot say
+    explains: tuple[Named, ...] = field(metadata=only("id"))
+    origins: tuple[FaultOrigin, ...]  #: likeliest first
+    decides: str  #: the check that decides between the origins; may be empty
+    title: str = field(metadata=NOT_IN_JSON)  #: the fault with what it costs
+    seen: str = field(metadata=NOT_IN_JSON)
+    explained: str = field(metadata=NOT_IN_JSON)  #: may be empty
+    came_from: str = field(metadata=NOT_IN_JSON)  #: may be empty
+
+
+def found_entries(diagnosis: Diagnosis) -> tuple[FoundFaultEntry, ...]:
+    """Return every found fault: what costs most pressure first, damage last."""
+    scale = scale_of(diagnosis.case)
+    return tuple(_entry(f, scale) for f in diagnosis.found_faults)
+
+
+def headline(diagnosis: Diagnosis) -> str:
+    """What was found, then where it began, in two sentences without the last full stop.
+
+    Only the second where nothing was found, without its introduction; empty without evidence.
+    """
+    found, began = diagnosis.found_faults, in_short(diagnosis)
+    if not found:
+        return began
+    scale = scale_of(diagnosis.case)
+    names = "; ".join(_with_cost(f, scale) for f in found[:NAMED_FIRST])
+    more = f"; and {len(found) - NAMED_FIRST} more" if len(found) > NAMED_FIRST else ""
+    return f"found: {names}{more}. Where it began: {began}"
+
+
+def _entry(found: FoundFault, scale: Scale) -> FoundFaultEntry:
+    fault = found.fault
+    return FoundFaultEntry(
+        id=fault.id,
+        says=fault.says,
+        damage=fault.damage,
+        proofs=named(found.proofs),
+        cost=found.cost,
+        explains=named(found.explains),
+        origins=tuple(
+            FaultOrigin(id=o.node.id, says=_in_words(o, fault), share=o.share)
+            for o in found.origins
+        ),
+        decides=found.decides,
+        title=fault.says + (f": costs {scale.range(found.cost)} at hot idle" if found.cost else ""),
+        seen="; ".join(f.says for f in found.proofs),
+        explained="; ".join(f.says for f in found.explains),
+        came_from=_came_from(found),
+    )
+
+
+def _with_cost(found: FoundFault, scale: Scale) -> str:
+    cost = found.cost
+    return found.fault.says + (f" (about {scale.one(cost.mean)} at hot idle)" if cost else "")
+
+
+def _came_from(found: FoundFault) -> str:
+    """The likeliest origins with their shares; empty where there is one only."""
+    origins: Sequence[tuple[str, float]] = [
+        (_in_words(o, found.fault), o.share) for o in found.origins
+    ]
+    if len(origins) < 2:
+        return origins[0][0] if origins else ""
+    return "; ".join(f"{says} {percent(share)}" for says, share in origins[:ORIGINS])
+
+
+def _in_words(origin: Origin, fault: Fault) -> str:
+    """What an origin is; a cause named after the fault itself stands for all that is not listed."""
+    node = origin.node
+    if isinstance(node, Cause) and node.state in fault.states:
+        return "something else"
+    return node.says

@@ -1,0 +1,34 @@
+"""The shape of a fault: a state of a part that is wrong in itself.
+
+Imported by the stations' ``faults`` files and by ``diagnose``. A root cause is what went wrong
+first; a fault is what is wrong with a part now, whatever brought it about.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from knowledge.model import Cause, Condition, Finding, Quantity, Source, Station
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class Fault:
+    """A state of a part that was seen or measured to be wrong.
+
+    ``says`` completes "Found: ..."; ``source`` is that of what proves it.
+    """
+
+    id: str
+    station: Station
+    says: str
+    proofs: tuple[Finding, ...]  #: any one of these, seen or measured, proves it
+    origins: tuple[Cause | Condition, ...]  #: what it can have come from; a condition: of damage
+    source: Source
+    states: tuple[Condition, ...] = ()  #: the states of the circuit it is, which explain the gauge
+    costs: tuple[Quantity, ...] = ()  #: by which it costs pressure
+    damage: bool = False  #: as a rule it followed
+    decides: str = ""  #: the check that decides where it came from, as an order
+    decided_by: tuple[Finding, ...] = ()  #: what that check shows; once one is known it is done
+
+    def __repr__(self) -> str:
+        return f"<fault {self.id}>"

@@ -1,0 +1,58 @@
+"""Faults of the top end: what proves each, what it costs, where it can come from."""
+
+from knowledge.circuit import conditions
+from knowledge.faults import Fault
+from knowledge.model import Station
+from knowledge.sources import COMMON_PRACTICE
+from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.topend import causes, findings, findings_cam, quantities
+
+CAM_BEARINGS_BAD = Fault(
+    id="cam_bearings_bad",
+    station=Station.TOPEND,
+    says="the cam bearings are worn or turned",
+    proofs=(
+        findings_cam.CAM_BEARING_FOUND_BAD,
+        findings_cam.CAM_CLEARANCE_WIDE,
+        findings.CAM_BEARING_POURS,
+    ),
+    origins=(
+        causes.CAM_BEARING_WEAR,
+        assembly_causes.DIRT_IN_ASSEMBLY,
+    ),
+    source=COMMON_PRACTICE,
+    states=(conditions.CLEARANCES_WIDE,),
+    costs=(quantities.CAM_BEARING_CLEARANCE,),
+)
+LIFTERS_LEAK = Fault(
+    id="lifters_leak",
+    station=Station.TOPEND,
+    says="oil pours out at a lifter bore",
+    proofs=(
+        findings.LIFTER_BORE_POURS,
+        findings_cam.LIFTER_OUT_OF_BORE,
+        findings_cam.LIFTERS_LOOSE_IN_BORES,
+    ),
+    origins=(causes.LIFTER_BORE_LEAK,),
+    source=COMMON_PRACTICE,
+    costs=(quantities.LIFTER_CLEARANCE,),
+)
+ROCKER_SHAFT_WORN = Fault(
+    id="rocker_shaft_worn",
+    station=Station.TOPEND,
+    says="the rocker shaft lets the oil out",
+    proofs=(findings.ROCKER_SHAFT_FOUND_WORN,),
+    origins=(causes.ROCKER_SHAFT_LEAK,),
+    source=COMMON_PRACTICE,
+)
+TENSIONER_LEAKS = Fault(
+    id="tensioner_leaks",
+    station=Station.TOPEND,
+    says="a chain tensioner lets the oil out",
+    proofs=(
+        findings_cam.TENSIONER_SEAL_ABSENT,
+        findings.TENSIONER_FLOODS,
+    ),
+    origins=(causes.TENSIONER_SEAL_LEAK,),
+    source=COMMON_PRACTICE,
+)
