@@ -116,11 +116,6 @@ class CaseInference:
         asked = {**self.evidence, name: Likelihood(1.0, 1.0)}
         return posterior(self.network, asked).marginal[name]
 
-    def node_of(self, cause: Cause) -> str:
-        """Id of the node whose probability is the cause's figure: its own, or that of its state."""
-        state = cause.state
-        return state.id if state and state.id in self.graph else cause.id
-
     @cached_property
     def ranking(self) -> tuple[Ranked, ...]:
         """Every cause this engine can have, most probable first.
@@ -132,7 +127,7 @@ class CaseInference:
         rows = (
             Ranked(
                 self.book.causes[c],
-                self.belief(self.node_of(self.book.causes[c])),
+                self.belief(causegraph.node_of(self.book.causes[c], self.graph)),
                 prior,
                 self.posterior.marginal[c],
             )

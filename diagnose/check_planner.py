@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from diagnose.case_inference import CaseInference
+from diagnose.inference.causegraph import node_of
 from diagnose.inference.chaining import Observation
 from diagnose.inference.outcomes import Outcome, Supposed, outcomes
 from diagnose.planning.access_tree import AccessTree, Pace
@@ -136,5 +137,5 @@ class CheckPlanner:
     def _suppose(self, supposed: list[Supposed]) -> list[Outcome]:
         known = self.inference
         causes = known.book.causes
-        nodes = {c: known.node_of(causes[c]) for c in known.network.prior}
+        nodes = {c: node_of(causes[c], known.graph) for c in known.network.prior}
         return outcomes(known.network, known.evidence, known.posterior, supposed, causes, nodes)

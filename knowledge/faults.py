@@ -1,7 +1,7 @@
 """The shape of a fault: a state of a part that is wrong in itself.
 
-Imported by the stations' ``faults`` files and by ``diagnose``. A root cause is what went wrong
-first; a fault is what is wrong with a part now, whatever brought it about.
+A root cause is what went wrong first; a fault is what is wrong with a part now, whatever brought
+it about.
 """
 
 from __future__ import annotations

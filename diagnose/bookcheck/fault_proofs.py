@@ -21,7 +21,7 @@ def fault_proofs(whole: Whole) -> Result:
         faults += [
             f"fault {fault.id}: no check reveals {p.id}" for p in fault.proofs if p not in revealed
         ]
-        ends = {x.id for x in (*fault.states, *fault.proofs)}
+        ends = {s.id for s in fault.states} | {p.id for p in fault.proofs}
         faults += [
             f"fault {fault.id}: {origin.id} does not lead to it"
             for origin in fault.origins

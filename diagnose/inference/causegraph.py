@@ -140,6 +140,12 @@ def chain(graph: Graph, cause: str, finding: str) -> list[str]:
     return path
 
 
+def node_of(cause: Cause, graph: Graph) -> str:
+    """Id of the node whose probability is the cause's figure: its own, or that of its state."""
+    state = cause.state
+    return state.id if state and state.id in graph else cause.id
+
+
 def path_strength(graph: Graph, start: str, end: str) -> float:
     """Product of the strengths along the strongest path; 1 from a node to itself, 0 without one."""
     if start not in graph or end not in graph:

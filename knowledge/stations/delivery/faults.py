@@ -13,7 +13,6 @@ from knowledge.stations.delivery import (
     findings_galleries,
     quantities,
 )
-from knowledge.stations.relief import causes as relief_causes
 
 GALLERY_PLUG_OUT = Fault(
     id="gallery_plug_out",
@@ -54,7 +53,6 @@ GALLERY_SHUT = Fault(
         causes_galleries.GALLERY_BLOCKED,
         causes_galleries.GALLERY_PLUG_TOO_DEEP,
         assembly_causes.DIRT_IN_ASSEMBLY,
-        relief_causes.RELIEF_RETURN_PLUGGED,
     ),
     source=COMMON_PRACTICE,
 )

@@ -193,7 +193,6 @@ PUMP_JOINT_LEAKS = Fault(
     ),
     origins=(
         causes.PUMP_MOUNT_LEAK,
-        assembly_causes.FASTENER_LOOSE_INSIDE,
         causes.PUMP_GASKET_WRONG,
     ),
     source=COMMON_PRACTICE,

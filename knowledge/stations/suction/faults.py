@@ -45,7 +45,6 @@ SUCTION_DRAWS_AIR = Fault(
         causes.PICKUP_TUBE_CRACKED,
         causes.SUCTION_JOINT_AIR_LEAK,
         causes.PICKUP_TUBE_LOOSE,
-        causes_sump.SUCTION_HOSE_COLLAPSED,
     ),
     source=COMMON_PRACTICE,
     states=(conditions.AIR_IN_SUCTION,),
