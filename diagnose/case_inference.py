@@ -55,6 +55,13 @@ class Solution(NamedTuple):
     left_out: tuple[str, ...]
 
 
+def proves_loss(facts: Facts, result: InferenceResult) -> bool:
+    """Whether anything seen, heard or measured, or derived from it, shows that pressure was lost."""
+    seen = {f for f, o in facts.observations.items() if o.state is State.PRESENT and o.sure >= 0.5}
+    derived = {c.finding for c in result.derived if c.state is State.PRESENT}
+    return not (seen | derived - facts.observations.keys()).isdisjoint(PROOF_OF_LOSS)
+
+
 @dataclass(frozen=True)
 class CaseInference:
     """What follows from one case; each part is computed when first used."""
@@ -144,27 +151,13 @@ class CaseInference:
         It needs proof besides the panel's reading: a direct gauge, clatter, knock or metal.
         """
         chance = max(self.posterior.marginal.get(c.id, 0.0) for c in TRUE_PRESSURE)
-        return chance >= CERTAIN and self._proof_of_loss
+        return chance >= CERTAIN and proves_loss(self.facts, self.result)
 
     @cached_property
     def harmless(self) -> frozenset[str]:
         """Ids of the causes that cannot lead to a true fault of pressure."""
         above = self.network.ancestors({c.id for c in TRUE_PRESSURE if c.id in self.graph})
         return frozenset(c for c in self.network.prior if c not in above)
-
-    @property
-    def _proof_of_loss(self) -> bool:
-        """Whether anything seen, heard or measured shows that pressure was lost."""
-        likely = {
-            c.finding
-            for c in self.result.derived
-            if c.state is State.PRESENT and c.finding not in self.facts.observations
-        } | {
-            f
-            for f, o in self.facts.observations.items()
-            if o.state is State.PRESENT and o.sure >= 0.5
-        }
-        return not likely.isdisjoint(PROOF_OF_LOSS)
 
     @cached_property
     def _solution(self) -> Solution:

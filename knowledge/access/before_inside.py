@@ -23,7 +23,11 @@ from knowledge.stations.topend import findings_cam as topend_cam
 from knowledge.work import Access
 
 #: a pump that is reached without the sump: looking up from below is not on its way
-_NOT_IN_SUMP = (features.PUMP_OUTSIDE, features.PUMP_ON_CRANK_NOSE)
+_NOT_IN_SUMP = (
+    features.PUMP_OUTSIDE,
+    features.PUMP_ON_CRANK_NOSE,
+    features.PUMP_ON_CAM_NOSE,
+)
 _SUMP = (
     *before(
         check=suction_findings.LOOK_UNDER_THE_SUMP,

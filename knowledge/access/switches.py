@@ -12,6 +12,7 @@ _PUMP_PLACES = (
     features.PUMP_ON_DISTRIBUTOR_SHAFT,
     features.PUMP_ON_SKEW_GEAR,
     features.PUMP_ON_CRANK_NOSE,
+    features.PUMP_ON_CAM_NOSE,
     features.PUMP_OUTSIDE,
     features.PUMP_ON_CHAIN,
 )
@@ -32,7 +33,7 @@ def openings_for(has: Callable[[Finding], bool]) -> dict[Access, Opening]:
 
 def _set_pump(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> None:
     """Where the pump sits decides what comes off before it."""
-    if has(features.PUMP_OUTSIDE):
+    if has(features.PUMP_OUTSIDE) or has(features.PUMP_ON_CAM_NOSE):
         _alter(tree, Access.PUMP_OFF, (Access.DRAINED,), 30, 20)
         _alter(tree, Access.PUMP_COVER_OFF, (Access.DRAINED,), 20, 10)
     elif has(features.PUMP_ON_CRANK_NOSE):

@@ -31,9 +31,14 @@ PUMP_ON_SKEW_GEAR = feature(
 )
 PUMP_ON_CRANK_NOSE = feature(
     id="pump_on_crank_nose",
-    says="a gear or gerotor pump in the front cover, on the crank or cam nose",
+    says="a gear or gerotor pump in the front cover, on the crank nose",
     asks="Does the pump sit in or behind the front cover, around the crankshaft?",
     source=sources.PRE_OILING_ARTICLE,
+)
+PUMP_ON_CAM_NOSE = feature(
+    id="pump_on_cam_nose",
+    says="a gear pump on the end of the camshaft, turned by a tongue",
+    asks="Is the pump turned by a tongue in the end of the camshaft, as on a flat four?",
 )
 PUMP_OUTSIDE = feature(
     id="pump_outside",

@@ -13,6 +13,7 @@ DRIVES = (
     features.PUMP_ON_DISTRIBUTOR_SHAFT,
     features.PUMP_ON_SKEW_GEAR,
     features.PUMP_ON_CRANK_NOSE,
+    features.PUMP_ON_CAM_NOSE,
     features.PUMP_OUTSIDE,
     features.PUMP_ON_CHAIN,
 )

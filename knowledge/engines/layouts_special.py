@@ -162,13 +162,13 @@ AIR_COOLED_FLAT_FOUR = Layout(
     id="air_cooled_flat_four",
     says="air-cooled flat four, pump on the cam nose, relief from outside, oil cooler",
     has=(
-        features.PUMP_ON_CRANK_NOSE,
+        features.PUMP_ON_CAM_NOSE,
         features.PUSHROD_ENGINE,
         features.RELIEF_OUTSIDE,
         features.OIL_COOLER,
     ),
     lacks=(
-        *drives_but(features.PUMP_ON_CRANK_NOSE),
+        *drives_but(features.PUMP_ON_CAM_NOSE),
         features.DRY_SUMP,
         features.OVERHEAD_CAM,
         features.CHAIN_TENSIONERS,

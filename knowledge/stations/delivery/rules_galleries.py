@@ -37,10 +37,18 @@ def plugs_counted_and_good(known: Known) -> Conclusions:
 @rule(
     source=sources.DIESEL_WORKSHOP_2015,
     matches=[
-        example(lacks=[features.PUMP_ON_CRANK_NOSE, features.OVERHEAD_CAM, features.PUMP_OUTSIDE])
+        example(
+            lacks=[
+                features.PUMP_ON_CRANK_NOSE,
+                features.PUMP_ON_CAM_NOSE,
+                features.OVERHEAD_CAM,
+                features.PUMP_OUTSIDE,
+            ]
+        )
     ],
     non_matches=[
         example(features.PUMP_ON_CRANK_NOSE, lacks=[features.OVERHEAD_CAM, features.PUMP_OUTSIDE]),
+        example(features.PUMP_ON_CAM_NOSE, lacks=[features.OVERHEAD_CAM, features.PUMP_OUTSIDE]),
         example(lacks=[features.OVERHEAD_CAM]),
     ],
 )
@@ -48,6 +56,7 @@ def few_joints_in_the_pressure_line(known: Known) -> Conclusions:
     """With the pump in the sump and the cam in the block, few sealed joints carry pressure."""
     if (
         known.lacks(features.PUMP_ON_CRANK_NOSE)
+        and known.lacks(features.PUMP_ON_CAM_NOSE)
         and known.lacks(features.OVERHEAD_CAM)
         and known.lacks(features.PUMP_OUTSIDE)
     ):

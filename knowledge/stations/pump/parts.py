@@ -138,12 +138,12 @@ CRANK_NOSE_DRIVE = Part(
 )
 PUMP_COUPLING = Part(
     id="pump_coupling",
-    says="drive gear, key or coupling of an outside pump",
+    says="drive gear, key, coupling or tongue of a pump outside or on the camshaft's end",
     quantity="1",
     source=COMMON_PRACTICE,
     measure_first="shaft diameter and taper, key, teeth, tang or belt pitch",
     for_causes=_DRIVE,
-    only_with=(features.PUMP_OUTSIDE,),
+    only_with=(features.PUMP_OUTSIDE, features.PUMP_ON_CAM_NOSE),
 )
 PUMP_CHAIN = Part(
     id="pump_chain",

@@ -163,26 +163,31 @@ def pump_fed_with_neglected_oil(known: Known) -> Conclusions:
         yield more_common(causes.PUMP_COVER_SCORED)
 
 
+#: places of a pump that stands above the oil, or runs empty with it
+ABOVE_THE_OIL = (
+    features.PUMP_ON_CRANK_NOSE,
+    features.PUMP_ON_CAM_NOSE,
+    features.PUMP_OUTSIDE,
+)
+
+
 @rule(
     source=COMMON_PRACTICE,
-    matches=[example(features.PUMP_ON_CRANK_NOSE), example(features.PUMP_OUTSIDE)],
+    matches=[example(place) for place in ABOVE_THE_OIL],
     non_matches=[
         example(features.PUMP_ON_SKEW_GEAR),
-        example(lacks=[features.PUMP_ON_CRANK_NOSE, features.PUMP_OUTSIDE]),
+        example(lacks=ABOVE_THE_OIL),
     ],
 )
 def pump_above_the_oil(known: Known) -> Conclusions:
     """A pump above the oil has to lift its first oil, and loses its prime more easily."""
-    if known.has(features.PUMP_ON_CRANK_NOSE) or known.has(features.PUMP_OUTSIDE):
+    if any(known.has(place) for place in ABOVE_THE_OIL):
         yield more_common(causes_fitted.PUMP_NOT_PRIMED)
 
 
 @rule(
     source=sources.FILTER_MAKER_PRIME,
-    matches=[
-        example(features.PUMP_ON_CRANK_NOSE, history.OIL_JUST_CHANGED),
-        example(features.PUMP_OUTSIDE, history.OIL_JUST_CHANGED),
-    ],
+    matches=[example(place, history.OIL_JUST_CHANGED) for place in ABOVE_THE_OIL],
     non_matches=[
         example(features.PUMP_ON_CRANK_NOSE),
         example(features.PUMP_ON_SKEW_GEAR, history.OIL_JUST_CHANGED),
@@ -190,7 +195,7 @@ def pump_above_the_oil(known: Known) -> Conclusions:
 )
 def pump_above_the_oil_ran_empty(known: Known) -> Conclusions:
     """A pump above the oil runs empty while oil and filter are off."""
-    above = known.has(features.PUMP_ON_CRANK_NOSE) or known.has(features.PUMP_OUTSIDE)
+    above = any(known.has(place) for place in ABOVE_THE_OIL)
     if above and known.has(history.OIL_JUST_CHANGED):
         yield more_common(causes_fitted.PUMP_NOT_PRIMED)
 

@@ -142,7 +142,7 @@ PUMP_PACKED_WHERE_TOLD = Task(
     remedy="cover off, pack it; it can lose its prime whenever the cover is disturbed",
     why="a pump above the oil starts dry; rebuilders fill rotor pumps with oil at the inlet instead",
     guards=(causes_fitted.PUMP_NOT_PRIMED,),
-    only_with=(features.PUMP_ON_CRANK_NOSE,),
+    only_with=(features.PUMP_ON_CRANK_NOSE, features.PUMP_ON_CAM_NOSE),
     also=("pack the pump", "petroleum jelly", "vaseline"),
 )
 INLET_FED_BEFORE_PICKUP = Task(

@@ -86,7 +86,7 @@ PUMP_CHAIN_IN_LINE = Task(
 CRANK_NOSE_DRIVE_ENGAGED = Task(
     id="crank_nose_drive_engaged",
     phase=Phase.DRIVE,
-    says="pump on the crank or cam nose: flats or key engaged, body centred, nothing rubbing",
+    says="pump on the crank nose: flats or key engaged, body centred, nothing rubbing",
     how=(
         "line the rotor's flats up with the nose; push home by hand over a film of oil",
         "centre the body as the manual says before the bolts are tight",
@@ -102,7 +102,7 @@ CRANK_NOSE_DRIVE_ENGAGED = Task(
 OUTSIDE_DRIVE_SOUND = Task(
     id="outside_drive_sound",
     phase=Phase.DRIVE,
-    says="drive of the outside or gear-train pump: gear, key, coupling or belt sound and in line",
+    says="drive of the outside, gear-train or cam-end pump: gear, key, tongue or belt sound and in line",
     how=(
         "gear teeth, key and nut; a little backlash felt at every tooth",
         "belt: toothed side, in line, tight, guard on; coupling and tang fully engaged",
@@ -111,7 +111,7 @@ OUTSIDE_DRIVE_SOUND = Task(
     source=COMMON_PRACTICE,
     remedy="new part; line it up",
     guards=(causes_drive.PUMP_DRIVE_BROKEN, causes_drive.PUMP_DRIVE_SLIP),
-    only_with=(features.PUMP_OUTSIDE,),
+    only_with=(features.PUMP_OUTSIDE, features.PUMP_ON_CAM_NOSE),
     cautions=(Caution.HAND_TURN,),
     also=("pump belt", "pump gear", "pump coupling"),
 )
