@@ -19,8 +19,8 @@ BOOK = the_book()
 FINDER = Finder(BOOK)
 FIRST = 3  #: a right answer must be among so many
 #: found in the first three before lookup was mended for the first list, and never for the second
-BEFORE = {"phrasing": 89, "kept_back": 28}
-AT_LEAST = {"phrasing": 98, "kept_back": 33}  #: as many as are found today
+BEFORE = {"phrasing": 89, "kept_back": 28, "reported": 5}
+AT_LEAST = {"phrasing": 98, "kept_back": 33, "reported": 30}  #: as many as are found today
 
 
 def found(phrasing: dict[str, Any]) -> bool:
@@ -41,11 +41,12 @@ def test_everyday_phrasings_find_the_expected_word(name: str) -> None:
 
 
 def test_the_lists_are_whole() -> None:
-    """A hundred and forty, none twice, each with what was hoped and ids of the book."""
+    """A hundred and seventy, none twice, each with what was hoped and ids of the book."""
     every = [p for phrasings in LISTS.values() for p in phrasings]
     assert {name: len(phrasings) for name, phrasings in LISTS.items()} == {
         "phrasing": 100,
         "kept_back": 40,
+        "reported": 30,
     }
     assert len({p["typed"] for p in every}) == len(every)
     ids = {word.id for kind in KINDS for word in words_of(BOOK, kind)}

@@ -133,6 +133,18 @@ COOLING_DUCT_AMISS = Finding(
         "rag in the air duct",
     ),
 )
+COOLER_LEFT_OFF = Finding(
+    id="cooler_left_off",
+    station=Station.OIL,
+    says="the oil cooler was left off or is bypassed",
+    asks="Was the oil cooler left off, or is it bypassed?",
+    source=COMMON_PRACTICE,
+    denies="the oil cooler is fitted and in use",
+    stage=Stage.OUTSIDE,
+    normal="fitted where the maker fits one",
+    background=RARE,
+    also=("no oil cooler fitted", "cooler looped out", "oil cooler not connected"),
+)
 LOOK_AT_THE_COOLING = Inspection(
     id="look_at_the_cooling",
     station=Station.OIL,
@@ -144,7 +156,7 @@ LOOK_AT_THE_COOLING = Inspection(
     ),
     minutes=10,
     access=Access.OUTSIDE,
-    reveals=(COOLER_FACE_BLOCKED, COOLING_DUCT_AMISS),
+    reveals=(COOLER_FACE_BLOCKED, COOLING_DUCT_AMISS, COOLER_LEFT_OFF),
     source=sources.ARMY_TM_347_CHART_1973,
     tools=("lamp", "mirror"),
     cautions=(Caution.HOT, Caution.SHARP),
