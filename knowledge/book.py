@@ -12,16 +12,8 @@ from knowledge import contents
 from knowledge.engines import dimensions
 from knowledge.engines.profiles import Profile
 from knowledge.faults import Fault
-from knowledge.model import (
-    Cause,
-    Condition,
-    Finding,
-    Limit,
-    Measure,
-    Quantity,
-    Side,
-    all_in,
-)
+from knowledge.limits import Limit, Side
+from knowledge.model import Cause, Condition, Finding, Measure, Quantity, all_in
 from knowledge.reports.shapes import TrialKind, WorkArea
 from knowledge.reports.trials import cure_links
 from knowledge.rule_api import InhibitorGroup, LinkGroup, Rule, Statement

@@ -6,7 +6,8 @@ Imported by every rule that compares a measured value or a gauge reading with a 
 from collections.abc import Iterator
 from math import erf, sqrt
 
-from knowledge.model import Finding, Limit, Measure, Side
+from knowledge.limits import Limit, Side
+from knowledge.model import Finding, Measure
 from knowledge.rule_api import Derived, Known, is_absent, is_present
 
 LEAST_SURE = 0.01  #: no measurement makes certain (judgement)
@@ -54,6 +55,17 @@ def under(finding: Finding, measure: Measure, value: float, limit: float) -> Der
     return judged(finding, sure_beyond(limit, value, measure.spread))
 
 
+def sure_past(known: Known, measure: Measure, limit: Limit, value: float) -> float:
+    """Probability that ``value`` is beyond the engine's limit, on that limit's side, SI.
+
+    Where the engine's own figure is not known, the mean over the figures printed for its kind:
+    each is as likely to be near its own as any other (judgement).
+    """
+    way = -1.0 if limit.side is Side.LEAST else 1.0
+    each = [sure_beyond(way * value, way * at, measure.spread) for at in known.limit_figures(limit)]
+    return sum(each) / len(each)
+
+
 def beyond_limit(
     known: Known, finding: Finding, measure: Measure, limit: Limit
 ) -> Iterator[Derived]:
@@ -61,9 +73,6 @@ def beyond_limit(
 
     The worst value is the largest for a limit at the top, the smallest for one at the bottom.
     """
-    if limit.side is Side.LEAST:
-        value, judge = known.smallest(measure), under
-    else:
-        value, judge = known.measured(measure), over
-    if value is not None:
-        yield judge(finding, measure, value, known.limit(limit))
+    worst = known.smallest if limit.side is Side.LEAST else known.measured
+    if (value := worst(measure)) is not None:
+        yield judged(finding, sure_past(known, measure, limit, value))

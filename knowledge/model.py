@@ -1,4 +1,4 @@
-"""Shapes of the knowledge: stations, findings, measures, limits, conditions, causes.
+"""Shapes of the knowledge: stations, findings, quantities, measures, conditions, causes.
 
 Imported by all of ``knowledge`` and by the reasoning in ``diagnose``; imports nothing of ours.
 """
@@ -6,8 +6,8 @@ Imported by all of ``knowledge`` and by the reasoning in ``diagnose``; imports n
 from __future__ import annotations
 
 import sys
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field, fields
+from collections.abc import Iterator
+from dataclasses import dataclass, fields
 from datetime import date
 from enum import Enum, StrEnum
 from typing import TypeVar
@@ -206,14 +206,6 @@ class Quantity:
         return f"<quantity {self.id}>"
 
 
-class Side(StrEnum):
-    """On which side a limit bounds its quantity."""
-
-    LEAST = "least"
-    MOST = "most"
-    NOMINAL = "nominal"  #: the value it should have; the rule says how far off is too far
-
-
 @dataclass(frozen=True, slots=True, eq=False, kw_only=True)
 class Measure:
     """A quantity that a person measures on an engine and enters with a unit.
@@ -254,68 +246,6 @@ class Measure:
     def spread(self) -> float:
         """Usual measuring error, one standard deviation, SI."""
         return self.quantity.spread
-
-
-@dataclass(frozen=True, slots=True)
-class Figure:
-    """A typical value, SI, what it is of, and its source."""
-
-    value: float
-    says: str
-    source: Source
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class BySize:
-    """A typical value that grows with a part: a share of its size, and an allowance (SI)."""
-
-    size: Quantity
-    share: float
-    allowance: float
-    source: Source
-
-    def figure(self, size: float) -> Figure:
-        """Return the value for a part of this size, both in SI units."""
-        says = f"for a {self.size.says} of {size * 1e3:.3g} mm"
-        return Figure(self.share * size + self.allowance, says, self.source)
-
-
-@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
-class Limit:
-    """A figure the engine maker prints; ``typical`` is used, and marked, where none is given.
-
-    It bounds each of ``quantities``, all of one dimension, on one ``side``. Where ``typical`` is
-    that of some layouts only, ``typical_on`` names them by id; for the others ``on_layouts`` gives
-    a figure by layout, else ``by_size`` where the size of the part is known.
-    """
-
-    id: str
-    says: str
-    quantities: tuple[Quantity, ...]
-    side: Side
-    typical: float  #: SI
-    source: Source
-    typical_on: tuple[str, ...] = ()
-    by_size: BySize | None = None
-    on_layouts: Mapping[str, Figure] = field(default_factory=dict)
-
-    def __repr__(self) -> str:
-        return f"<limit {self.id}>"
-
-    def figure_for(self, layout: str, sizes: Mapping[str, float]) -> Figure | None:
-        """Return what is typical of this layout or size (SI, by quantity id); None: ``typical``."""
-        if layout in self.typical_on:
-            return None
-        if layout in self.on_layouts:
-            return self.on_layouts[layout]
-        if self.by_size is not None and self.by_size.size.id in sizes:
-            return self.by_size.figure(sizes[self.by_size.size.id])
-        return None
-
-    @property
-    def dimension(self) -> str:
-        """The key of ``units.DIMENSIONS``."""
-        return self.quantities[0].dimension
 
 
 @dataclass(frozen=True, slots=True, eq=False, kw_only=True)

@@ -10,11 +10,11 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Protocol
 
+from knowledge.limits import Limit
 from knowledge.model import (
     Cause,
     Condition,
     Finding,
-    Limit,
     Measure,
     Reading,
     Severity,
@@ -179,7 +179,10 @@ class Known(Protocol):
         """The smallest value entered, SI; None where nothing was measured."""
 
     def limit(self, limit: Limit) -> float:
-        """This engine's figure, SI: the maker's where the case gives it, else typical."""
+        """The first of ``limit_figures``, SI."""
+
+    def limit_figures(self, limit: Limit) -> Sequence[float]:
+        """The maker's figure where the case gives it, else those printed for its kind, SI."""
 
 
 Words = frozenset[Finding]

@@ -5,10 +5,12 @@ Imported by all of ``knowledge`` and ``diagnose``; imports ``model`` only.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
 
-from knowledge.model import Cause, Finding, Limit, Measure, Quantity, Source, Station
+from knowledge.limits import Limit
+from knowledge.model import Cause, Finding, Measure, Quantity, Source, Station
 
 
 class Caution(StrEnum):
@@ -114,12 +116,22 @@ class Hold(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Band:
-    """What one source accepts, SI; None is open at that end."""
+    """What one source accepts, SI; None is open at that end.
+
+    It decides for engines with every feature of ``only_with`` and none of ``not_with``; for
+    others it is only shown.
+    """
 
     low: float | None
     high: float | None
     source: Source
     says: str = ""  #: for which engine or practice it holds
+    only_with: tuple[Finding, ...] = ()
+    not_with: tuple[Finding, ...] = ()
+
+    def fits(self, has: Callable[[Finding], bool]) -> bool:
+        """Whether it is for an engine of which ``has`` tells the features known to be there."""
+        return all(has(f) for f in self.only_with) and not any(has(f) for f in self.not_with)
 
 
 @dataclass(frozen=True, slots=True, eq=False, kw_only=True)
@@ -127,9 +139,9 @@ class Task:
     """Something to do, look at or measure during reassembly.
 
     Measured where ``dimension`` is set, by ``measures`` where the quantity is known by name
-    (dimension and error are then its own), else here. ``bands`` are what the sources accept, the one used
-    first; several that differ are shown side by side and never averaged. The engine's own
-    figure in the case, ``limits`` (low, high), takes precedence.
+    (dimension and error are then its own), else here. ``bands`` are what the sources accept, shown
+    side by side and never averaged: the first for the engine's kind decides, else the first for
+    no kind. The engine's own figure in the case, ``limits`` (low, high), takes precedence.
     """
 
     id: str

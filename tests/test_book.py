@@ -24,18 +24,8 @@ from knowledge import contents, contents_work
 from knowledge.book import the_book
 from knowledge.engines import features
 from knowledge.engines.profiles import Profile
-from knowledge.model import (
-    Cause,
-    Condition,
-    Finding,
-    Kind,
-    Limit,
-    Measure,
-    Shift,
-    Shifts,
-    Stage,
-    State,
-)
+from knowledge.limits import Limit
+from knowledge.model import Cause, Condition, Finding, Kind, Measure, Shift, Shifts, Stage, State
 from knowledge.rule_api import InhibitorGroup, LinkGroup, Rule
 from knowledge.units import DIMENSIONS
 from knowledge.work import Inspection, Layout, Part, Task

@@ -55,10 +55,16 @@ LAYERS = [
 KNOWLEDGE_USED = {
     "diagnose.errors": [],
     "diagnose.hydraulics": ["knowledge.units", "knowledge.stations.oil.grades"],
-    "diagnose.inference": ["knowledge.model", "knowledge.rule_api", "knowledge.reports.shapes"],
+    "diagnose.inference": [
+        "knowledge.limits",
+        "knowledge.model",
+        "knowledge.rule_api",
+        "knowledge.reports.shapes",
+    ],
     "diagnose.planning": ["knowledge.model", "knowledge.work", "knowledge.access"],
     "diagnose.lookup": [
         "knowledge.book",
+        "knowledge.limits",
         "knowledge.model",
         "knowledge.rule_api",
         "knowledge.synonyms",
@@ -76,6 +82,7 @@ NEVER = [
     ("diagnose*", "tests*"),
     ("knowledge.model", "knowledge*"),
     ("knowledge.reports.words", "knowledge*"),
+    ("knowledge.limits", "knowledge.[!m]*"),
     ("knowledge.units", "knowledge*"),
     ("knowledge.stations.*.findings*", "*.causes*"),
     ("knowledge.*.findings*", "*.links*"),

@@ -22,7 +22,9 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.judging import Judged, Verdict, judged
 from diagnose.signoff.sheet import Signoff
 from knowledge.book import the_book
-from knowledge.model import Limit, Quantity, Side
+from knowledge.engines import features
+from knowledge.limits import Limit, Side
+from knowledge.model import Finding, Quantity
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.units import DIMENSIONS, parse
 from knowledge.work import Access, Band, Phase, Task
@@ -198,6 +200,47 @@ def test_a_source_that_would_refuse_a_good_value_is_named() -> None:
     assert judge(1.5, task).because == "fits the first source; the narrow source would refuse it"
     own = judge(1.5, task, {"least": 1.2, "most": 1.8})
     assert own.because == "fits this engine's own figure", "beside the own figure no source counts"
+
+
+DIESEL = Band(
+    low=3.0 * MM,
+    high=4.0 * MM,
+    source=JUDGEMENT,
+    says="the diesel",
+    only_with=(features.DIESEL,),
+    not_with=(features.IN_A_BOAT,),
+)
+#: features of the engine, a value, and the verdict with a general band and one for diesels
+KINDS = [
+    ((), 1.5, GOOD, "fits the first source"),
+    ((), 3.5, BAD, "outside the first source"),  # a diesel's figure excuses no other engine
+    ((features.DIESEL,), 3.5, GOOD, "fits the diesel; the first source would refuse it"),
+    ((features.DIESEL,), 1.5, MAYBE, "outside the diesel, but fits the first source"),
+    ((features.DIESEL, features.IN_A_BOAT), 1.5, GOOD, "fits the first source"),
+]
+
+
+@pytest.mark.parametrize(("known", "mm", "right", "because"), KINDS)
+def test_the_figure_for_this_kind_of_engine_decides(
+    known: tuple[Finding, ...], mm: float, right: Verdict, because: str
+) -> None:
+    task = replace(TASK, bands=(FIRST, DIESEL))
+    record = TaskRecord(WorkEntry(no=1, what=task.id, value=f"{mm} mm"), task, mm * MM)
+    found = judged(task, record, {}, has=lambda f: f in known)
+    assert found.verdict is right
+    assert found.because.startswith(because)
+    assert len(found.held) == 2, "every source is shown"
+
+
+@pytest.mark.parametrize(("mm", "fits"), [(3.5, "fits"), (1.5, "is outside")])
+def test_no_figure_for_this_kind_of_engine_is_said(mm: float, fits: str) -> None:
+    """A figure of another kind of engine neither passes nor fails anything."""
+    task = replace(TASK, bands=(DIESEL,))
+    record = TaskRecord(WorkEntry(no=1, what=task.id, value=f"{mm} mm"), task, mm * MM)
+    found = judged(task, record, {})
+    assert found.verdict is MAYBE
+    assert found.because.startswith("no figure for this kind of engine")
+    assert f"it {fits} the diesel" in found.because
 
 
 #: what was recorded without a value, and what it comes to

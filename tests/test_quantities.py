@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import ast
-from dataclasses import fields
+from dataclasses import fields, replace
 from pathlib import Path
-from statistics import NormalDist
+from statistics import NormalDist, fmean
 
 import numpy as np
 import pytest
@@ -17,11 +17,15 @@ from diagnose.errors import BadCaseError, UsageError
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import SET_B
 from diagnose.hydraulics.oil import Oil
-from diagnose.inference.chaining import Facts, infer
+from diagnose.inference.chaining import Facts, Observation, WorkingMemory, infer
 from knowledge import contents
 from knowledge.book import the_book
+from knowledge.engines import features, features_build
 from knowledge.engines.dimensions import CIRCUIT
-from knowledge.model import Finding, Limit, Measure, Quantity, Side, State, all_in
+from knowledge.judging import LEAST_SURE
+from knowledge.limits import Limit, Printed, Side
+from knowledge.model import Finding, Measure, Quantity, State, all_in
+from knowledge.sources import JUDGEMENT
 from knowledge.units import DIMENSIONS, show, unit_named
 from knowledge.work import Task
 from tests.support.circuits import a_case
@@ -74,8 +78,8 @@ def test_what_refers_has_no_figure_of_its_own(kind: type) -> None:
     assert not names & {"dimension", "unit", "plausible", "spread", "typical"}
 
 
-def test_a_limit_has_one_figure() -> None:
-    """Its typical value; dimension and range are those of its quantities."""
+def test_a_limit_has_figures_only() -> None:
+    """Dimension and range are those of its quantities; each printed figure has its source."""
     assert {f.name for f in fields(Limit)} == {
         "id",
         "says",
@@ -86,14 +90,61 @@ def test_a_limit_has_one_figure() -> None:
         "typical_on",
         "by_size",
         "on_layouts",
+        "of",
+        "others",
     }
     for limit in BOOK.limits.values():
         assert {q.dimension for q in limit.quantities} == {limit.dimension}
         for quantity in limit.quantities:
             low, high = quantity.plausible
-            assert low < limit.typical < high, limit.id
-            assert all(low < f.value < high for f in limit.on_layouts.values()), limit.id
+            for value in (
+                limit.typical,
+                *(p.value for p in limit.others),
+                *(f.value for f in limit.on_layouts.values()),
+            ):
+                assert low < value < high, limit.id
         assert {*limit.typical_on, *limit.on_layouts} <= set(BOOK.layouts), limit.id
+
+
+@pytest.mark.parametrize("limit", BOOK.limits.values(), ids=ids)
+def test_a_limit_says_what_it_was_printed_for(limit: Limit) -> None:
+    """A published figure names its kind of engine; where there are several, all of them do."""
+    marks = {"practice", "judgement", "memory"}
+    for of, source in ((limit.of, limit.source), *((p.of, p.source) for p in limit.others)):
+        assert of or (source.trust in marks and not limit.others), limit.id
+        assert source.trust
+    for printed in limit.others:
+        known = {f for m in (features, features_build) for f in all_in(m.__name__, Finding)}
+        assert known >= {*printed.only_with, *printed.not_with}
+        assert not set(printed.only_with) & set(printed.not_with)
+
+
+def test_the_kind_of_engine_chooses_its_figures() -> None:
+    """Those for its kind where there are any; else those for no kind in particular."""
+    general = Printed(value=2.0, of="another", source=JUDGEMENT)
+    diesel = Printed(value=3.0, of="diesel", source=JUDGEMENT, only_with=(features.DIESEL,))
+    boat = replace(diesel, value=4.0, not_with=(features.IN_A_BOAT,))
+    limit = Limit(
+        id="some",
+        says="some",
+        quantities=(BOOK.quantities["pump_backlash"],),
+        side=Side.MOST,
+        typical=1.0,
+        source=JUDGEMENT,
+        others=(general, diesel, boat),
+    )
+
+    def values(*has: Finding) -> list[float]:
+        return [p.value for p in limit.printed(lambda f: f in has)]
+
+    assert values() == [1.0, 2.0]
+    assert values(features.DIESEL) == [3.0, 4.0]
+    assert values(features.DIESEL, features.IN_A_BOAT) == [3.0]
+    facts = Facts(observations={features.DIESEL: Observation(State.PRESENT)})
+    assert list(WorkingMemory(facts).limit_figures(limit)) == [3.0, 4.0]
+    assert WorkingMemory(facts).limit(limit) == 3.0
+    own = replace(facts, limits={limit: 9.0})
+    assert list(WorkingMemory(own).limit_figures(limit)) == [9.0]
 
 
 def test_a_task_may_not_repeat_its_quantity() -> None:
@@ -201,22 +252,31 @@ def concluded(measure: Measure, *values: float) -> dict[Finding, float]:
 
 @pytest.mark.parametrize(("measure", "limit"), HELD)
 def test_a_value_is_judged_by_limit_and_error(measure: Measure, limit: Limit) -> None:
-    """Two errors beyond the limit is 97.7 % beyond it; of several values the worst counts."""
+    """Two errors beyond the only figure is 97.7 % beyond it; of several values the worst counts.
+
+    Where sources print different figures for one kind of engine, the mean over them.
+    """
+    figures = [p.value for p in limit.printed(lambda _: False)]
     outward = -1.0 if limit.side is Side.LEAST else 1.0
-    step = min(2 * measure.spread, limit.typical)
-    beyond, within = (limit.typical + way * outward * step for way in (1.0, -1.0))
-    certain = NormalDist().cdf(step / measure.spread)
+    step = min(2 * measure.spread, min(figures))
+    beyond = (max if outward > 0 else min)(figures) + outward * step
+    within = (min if outward > 0 else max)(figures) - outward * step
+
+    def sure(value: float) -> float:
+        each = [NormalDist().cdf(outward * (value - f) / measure.spread) for f in figures]
+        return fmean(min(max(p, LEAST_SURE), 1 - LEAST_SURE) for p in each)
+
     there, gone = concluded(measure, beyond), concluded(measure, within)
     judged = {
         f
         for f in there.keys() & gone.keys()
-        if there[f] == pytest.approx(certain, abs=1e-6)
-        and gone[f] == pytest.approx(1 - certain, abs=1e-6)
+        if there[f] == pytest.approx(sure(beyond), abs=1e-6)
+        and gone[f] == pytest.approx(sure(within), abs=1e-6)
     }
     assert judged
     for values in ((beyond, within), (within, beyond)):
         assert {f: concluded(measure, *values)[f] for f in judged} == {
-            f: pytest.approx(certain, abs=1e-6) for f in judged
+            f: pytest.approx(sure(beyond), abs=1e-6) for f in judged
         }
 
 

@@ -9,7 +9,8 @@ from typing import Any
 from diagnose.bookcheck.examples import yields
 from diagnose.bookcheck.shapes import Result, Whole, inside
 from knowledge.faults import Fault
-from knowledge.model import Cause, Condition, Finding, Limit, Measure, Quantity
+from knowledge.limits import Limit
+from knowledge.model import Cause, Condition, Finding, Measure, Quantity
 from knowledge.reports.shapes import TrialKind, WorkArea
 from knowledge.rule_api import Example, Rule
 from knowledge.work import Inspection, Layout, Task

@@ -24,18 +24,8 @@ from diagnose.case.schema import (
 from diagnose.inference.chaining import Facts, Observation
 from knowledge.engines.features import PLACES
 from knowledge.engines.profiles import Profile
-from knowledge.model import (
-    Cause,
-    Figure,
-    Finding,
-    Kind,
-    Limit,
-    Measure,
-    Quantity,
-    Reading,
-    Stage,
-    State,
-)
+from knowledge.limits import Figure, Limit
+from knowledge.model import Cause, Finding, Kind, Measure, Quantity, Reading, Stage, State
 from knowledge.reports.shapes import Behaviour, EarlierWork, TrialKind, TrialMade
 from knowledge.reports.trials import shown_by
 from knowledge.reports.words import Result
@@ -221,6 +211,17 @@ class Case:
         if any(known.get(place) is State.PRESENT for place in PLACES):
             known = {**dict.fromkeys(PLACES, State.ABSENT), **known}
         return known
+
+    def has(self, feature: Finding) -> bool:
+        """Whether the engine is known to have a feature."""
+        return self.known_features.get(feature) is State.PRESENT
+
+    def limit(self, limit: Limit) -> float:
+        """The engine's own figure, else that of its layout, sizes or kind, SI."""
+        if limit in self.limits:
+            return self.limits[limit]
+        usual = self.usual_limits.get(limit)
+        return usual.value if usual else limit.printed(self.has)[0].value
 
     def answered(self) -> frozenset[Finding]:
         """Findings that have an entry, whatever it says."""

@@ -32,7 +32,8 @@ from diagnose.inference.chaining import Observation
 from knowledge.book import Book
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.engines.profiles import Profile
-from knowledge.model import Figure, Finding, Kind, Limit, Measure, Quantity, Stage, State
+from knowledge.limits import Figure, Limit
+from knowledge.model import Finding, Kind, Measure, Quantity, Stage, State
 from knowledge.units import DIMENSIONS
 from knowledge.work import Layout
 

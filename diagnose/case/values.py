@@ -8,7 +8,8 @@ from typing import Any
 from diagnose.case.case import BaselineReading, GaugeReading
 from diagnose.case.schema import BaselineEntry, Checked, FindingEntry, ReadingEntry
 from diagnose.errors import plain
-from knowledge.model import Limit, Measure, Quantity, Reading, Stage
+from knowledge.limits import Limit
+from knowledge.model import Measure, Quantity, Reading, Stage
 from knowledge.pressure.quantities import ENGINE_SPEED, OIL_PRESSURE
 from knowledge.stations.oil.quantities import OIL_TEMPERATURE
 from knowledge.units import (

@@ -140,7 +140,7 @@ def points_of(case: Case) -> tuple[Point, ...]:
 
 
 def _idle(case: Case) -> float:
-    return case.limits.get(USUAL_IDLE_SPEED, USUAL_IDLE_SPEED.typical)
+    return case.limit(USUAL_IDLE_SPEED)
 
 
 def _last(readings: Sequence[GaugeReading]) -> GaugeReading | None:

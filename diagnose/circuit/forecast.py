@@ -25,7 +25,7 @@ from diagnose.hydraulics.pump import drive_torque, shaft_power
 from diagnose.hydraulics.ranges import FloatArray, Floats
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
-from knowledge.model import Limit
+from knowledge.limits import Limit
 from knowledge.model import State as Told
 from knowledge.pressure.gauge import PSI_PER_1000, spread_of
 from knowledge.pressure.quantities import (
@@ -118,7 +118,7 @@ def forecast(
     as_found = reduce(lambda e, d: d.apply(e), found, sound)
     point = budget.points_of(case)[0]
     closed, unlisted = closing(as_found, point, rng, engines)
-    limits = {**{x: x.typical for x in LIMITS}, **case.limits}
+    limits = {x: case.limit(x) for x in LIMITS} | dict(case.limits)
     targets = (target,) if target else targets_of(case, limits)
     speeds = speeds_of(case, limits, targets)
     hot = point.temperature

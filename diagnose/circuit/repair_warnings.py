@@ -14,7 +14,8 @@ from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.forecast import HORSEPOWER, Forecast, predict
 from diagnose.circuit.parameters import CircuitParameter
 from knowledge.engines.features import PUMP_ON_DISTRIBUTOR_SHAFT
-from knowledge.model import Limit, State
+from knowledge.limits import Limit
+from knowledge.model import State
 from knowledge.stations.bearings import quantities as bearings
 from knowledge.stations.bearings.quantities import LEAST_BEARING_CLEARANCE
 from knowledge.stations.delivery import quantities as delivery
@@ -199,7 +200,7 @@ def _fits(forecast: Forecast) -> Iterator[RepairWarning]:
 
 
 def _limit(forecast: Forecast, limit: Limit) -> float:
-    return forecast.limits.get(limit, limit.typical)
+    return forecast.case.limit(limit)
 
 
 def _fuel(forecast: Forecast) -> Iterator[RepairWarning]:

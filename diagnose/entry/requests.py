@@ -65,11 +65,7 @@ def parse_target(text: str, case: Case) -> Target:
     found = _TARGET.match(text)
     speed, pressure = found.groups() if found else (None, text)
     try:
-        rpm = (
-            parse(speed, SPEED)
-            if speed
-            else case.limits.get(USUAL_IDLE_SPEED, USUAL_IDLE_SPEED.typical)
-        )
+        rpm = parse(speed, SPEED) if speed else case.limit(USUAL_IDLE_SPEED)
         wanted = parse(pressure, PRESSURE)
     except UnitError as error:
         raise UsageError(f"--target: {error}") from None

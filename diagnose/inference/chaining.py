@@ -10,7 +10,8 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
-from knowledge.model import Cause, Finding, Limit, Measure, Reading, State
+from knowledge.limits import Limit
+from knowledge.model import Cause, Finding, Measure, Reading, State
 from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
 from knowledge.rule_api import (
     Alarm,
@@ -46,6 +47,16 @@ class Facts:
     behaviours: Sequence[Behaviour] = ()
     trials: Sequence[TrialMade] = ()
     earlier: Sequence[EarlierWork] = ()
+
+    def has(self, finding: Finding) -> bool:
+        """Whether the finding was observed present."""
+        seen = self.observations.get(finding)
+        return seen is not None and seen.state is State.PRESENT and seen.sure >= 0.5
+
+    def limit_figures(self, limit: Limit) -> Sequence[float]:
+        """The engine's own figure alone, else every one printed for its kind, SI."""
+        own = self.limits.get(limit)
+        return (own,) if own is not None else [p.value for p in limit.printed(self.has)]
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,8 +142,12 @@ class WorkingMemory:
         return min(self._values(measure), default=None)
 
     def limit(self, limit: Limit) -> float:
-        """The case's limit, else the typical one, SI."""
-        return self._facts.limits.get(limit, limit.typical)
+        """The case's limit, else the first printed for its kind of engine, SI."""
+        return self.limit_figures(limit)[0]
+
+    def limit_figures(self, limit: Limit) -> Sequence[float]:
+        """The case's limit alone, else every one printed for its kind of engine, SI."""
+        return self._facts.limit_figures(limit)
 
     def add(self, derived: Derived) -> bool:
         """Add a derived finding; return whether it is new."""

@@ -10,7 +10,8 @@ from math import log
 
 from diagnose.lookup.tokens import OTHER_NAMES, joined, stem, tokens
 from knowledge.book import Book
-from knowledge.model import Cause, Condition, Finding, Kind, Limit, Measure
+from knowledge.limits import Limit
+from knowledge.model import Cause, Condition, Finding, Kind, Measure
 from knowledge.rule_api import InhibitorGroup, LinkGroup, Rule
 from knowledge.synonyms import FAINT
 from knowledge.work import Inspection, Layout, Part, Task

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from types import MappingProxyType
+from typing import TypeAlias
 
 from diagnose.case.case import TaskRecord
-from knowledge.model import Figure, Limit, Source
+from knowledge.limits import Figure, Limit
+from knowledge.model import Finding, Source
 from knowledge.units import DIMENSIONS, TIME, show, unit_in
 from knowledge.work import Band, Task
 
@@ -65,27 +67,46 @@ def usual_band(task: Task, usual: Mapping[Limit, Figure]) -> Band | None:
     return Band(low=ends[0], high=ends[1], source=known[0].source, says=known[0].says)
 
 
-def own_band(task: Task, limits: dict[Limit, float]) -> Band | None:
+Features: TypeAlias = Callable[[Finding], bool]  #: whether the engine is known to have a feature
+
+
+def no_feature(feature: Finding) -> bool:
+    """Know no feature of the engine."""
+    return False
+
+
+def own_band(task: Task, limits: dict[Limit, float], has: Features = no_feature) -> Band | None:
     """The engine's own figures from the case, where it has any for this task."""
     low, high = task.limits
     ends = [limits.get(limit) if limit else None for limit in (low, high)]
     if ends == [None, None]:
         return None
-    typical = [limit.typical if limit else None for limit in (low, high)]
+    usual = [limit.printed(has)[0].value if limit else None for limit in (low, high)]
     return Band(
-        low=ends[0] if ends[0] is not None else typical[0],
-        high=ends[1] if ends[1] is not None else typical[1],
+        low=ends[0] if ends[0] is not None else usual[0],
+        high=ends[1] if ends[1] is not None else usual[1],
         source=OWN,
         says="this engine's own figure",
     )
 
 
 def bands_of(
-    task: Task, limits: dict[Limit, float], usual: Mapping[Limit, Figure] = NOTHING
-) -> tuple[Band, ...]:
-    """What decides first: the engine's own figures, then those of its kind, then every source's."""
-    first = own_band(task, limits), usual_band(task, usual)
-    return (*(band for band in first if band), *task.bands)
+    task: Task,
+    limits: dict[Limit, float],
+    usual: Mapping[Limit, Figure] = NOTHING,
+    has: Features = no_feature,
+) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
+    """What may decide, the first before the others, and what was printed for other kinds.
+
+    First come the engine's own figures, then those of its layout or sizes, those for its kind
+    and those for no kind in particular. ``has`` tells which features the engine is known to have.
+    """
+    first = own_band(task, limits, has), usual_band(task, usual)
+    fitting = [band for band in task.bands if band.fits(has)]
+    kind = [band for band in fitting if band.only_with]
+    general = [band for band in fitting if not band.only_with]
+    others = tuple(band for band in task.bands if not band.fits(has))
+    return (*(band for band in first if band), *kind, *general), others
 
 
 def judged(
@@ -93,22 +114,33 @@ def judged(
     worked: TaskRecord | None,
     limits: dict[Limit, float],
     usual: Mapping[Limit, Figure] = NOTHING,
+    has: Features = no_feature,
 ) -> Judged:
     """What was recorded of a task, judged. Without a value, the person's own word.
 
-    ``limits``: the engine's own figures; ``usual``: those typical of its layout and sizes, SI.
+    ``limits``: the engine's own figures; ``usual``: those typical of its layout and sizes, SI;
+    ``has``: whether the engine is known to have a feature.
     """
     if worked is None:
         return Judged(Verdict.OPEN, "")
     if worked.value is None:
         return _by_word(worked)
-    bands = bands_of(task, limits, usual)
-    held = tuple(_held(worked.value, band, task.spread) for band in bands)
-    if not held:
-        return Judged(
-            Verdict.BORDERLINE, "no figure to hold it against: the engine maker's decides"
-        )
-    return _by_value(task, worked, held, bands[0].source is OWN)
+    bands, others = bands_of(task, limits, usual, has)
+    held = tuple(_held(worked.value, band, task.spread) for band in (*bands, *others))
+    if not bands:
+        return _by_none(task, worked, held)
+    return _by_value(task, worked, held, len(bands), bands[0].source is OWN)
+
+
+def _by_none(task: Task, worked: TaskRecord, held: tuple[Held, ...]) -> Judged:
+    """No source prints a figure for this kind of engine."""
+    if twelve := off_by_twelve(task, worked, held):
+        return Judged(Verdict.FAILED, twelve, held)
+    says = "no figure for this kind of engine: the engine maker's decides"
+    if held:
+        fits = "fits" if held[0].fits else "is outside"
+        says += f"; it {fits} {_named(held[0].band)}"
+    return Judged(Verdict.BORDERLINE, says, held)
 
 
 def _by_word(worked: TaskRecord) -> Judged:
@@ -143,8 +175,11 @@ def _held(value: float, band: Band, spread: float) -> Held:
     return Held(band, fits, near)
 
 
-def _by_value(task: Task, worked: TaskRecord, held: tuple[Held, ...], own: bool) -> Judged:
-    first, others = held[0], held[1:]
+def _by_value(
+    task: Task, worked: TaskRecord, held: tuple[Held, ...], deciding: int, own: bool
+) -> Judged:
+    """Judge by the first band; the other ``deciding`` ones are named, the rest only shown."""
+    first, others = held[0], held[1:deciding]
     if twelve := off_by_twelve(task, worked, held):
         return Judged(Verdict.FAILED, twelve, held)
     if first.fits:

@@ -106,12 +106,11 @@ class Signoff:
         return tuple(i for i in self.items if i.task.phase in phases)
 
 
-_GRAVEST = (Verdict.FAILED, Verdict.BORDERLINE, Verdict.LEFT_OUT, Verdict.PASSED)
+_GRAVEST = (Verdict.FAILED, Verdict.BORDERLINE, Verdict.LEFT_OUT, Verdict.PASSED, Verdict.OPEN)
 
 
 def _worst(task: Task, worked: tuple[TaskRecord, ...], case: Case) -> Judged:
     """Judge a task done in several places by its worst result."""
-    if not worked:
-        return judged(task, None, {})
-    every = [judged(task, w, dict(case.limits), case.usual_limits) for w in worked]
+    known = (dict(case.limits), case.usual_limits, case.has)
+    every = [judged(task, w, *known) for w in worked or (None,)]
     return min(every, key=lambda j: _GRAVEST.index(j.verdict))

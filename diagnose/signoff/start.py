@@ -87,7 +87,7 @@ class FirstStart:
     @cached_property
     def expected(self) -> tuple[Expected, ...]:
         """Cold, warming and hot, at idle and a few speeds."""
-        limits = {**{x: x.typical for x in LIMITS}, **self.case.limits}
+        limits = {x: self.case.limit(x) for x in LIMITS}
         speeds = speeds_of(self.case, limits)[:SHOWN_SPEEDS]
         return tuple(
             Expected(float(rpm), heat, Band.of(self.pressures(float(rpm), heat)))
@@ -118,15 +118,11 @@ class FirstStart:
 
     def _stop(self, read: GaugeReading) -> str:
         reading = read.reading
-        limits = self.case.limits
-        idle = limits.get(USUAL_IDLE_SPEED, USUAL_IDLE_SPEED.typical)
-        if reading.rpm <= 1.3 * idle and reading.pressure < limits.get(
-            STOP_IDLE_PRESSURE, STOP_IDLE_PRESSURE.typical
-        ):
+        limit = self.case.limit
+        idling = reading.rpm <= 1.3 * limit(USUAL_IDLE_SPEED)
+        if idling and reading.pressure < limit(STOP_IDLE_PRESSURE):
             return STOP_IDLE_PRESSURE.says
-        if reading.rpm >= 2000 and reading.pressure < limits.get(
-            STOP_RUNNING_PRESSURE, STOP_RUNNING_PRESSURE.typical
-        ):
+        if reading.rpm >= 2000 and reading.pressure < limit(STOP_RUNNING_PRESSURE):
             return STOP_RUNNING_PRESSURE.says
         return ""
 

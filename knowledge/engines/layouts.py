@@ -4,7 +4,7 @@ What a layout leaves out stays unknown; what the case states takes precedence.
 """
 
 from knowledge import sources
-from knowledge.engines import features
+from knowledge.engines import features, features_build
 from knowledge.model import Finding
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.work import Layout
@@ -136,6 +136,7 @@ CRANK_NOSE_GEROTOR_OHC = Layout(
     says="overhead-cam engine, gerotor pump on the crank nose, chains with oil-fed tensioners",
     has=(
         features.PUMP_ON_CRANK_NOSE,
+        features_build.ROTOR_PUMP,
         features.OVERHEAD_CAM,
         features.CHAIN_TENSIONERS,
         features.WATER_COOLED,

@@ -2,7 +2,8 @@
 
 from knowledge import sources
 from knowledge.figures import TACHOMETER
-from knowledge.model import Limit, Quantity, Side
+from knowledge.limits import Limit, Side
+from knowledge.model import Quantity
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.units import PSI
 
@@ -47,6 +48,7 @@ STOP_IDLE_PRESSURE = Limit(
     side=Side.LEAST,
     typical=7 * PSI,
     source=sources.TRACTOR_WORKSHOP_MANUAL,
+    of="small tractor diesel; a diesel V8 truck's is 6 psi",
 )
 #: 10 psi for each 1000 rpm, at 2000 rpm
 STOP_RUNNING_PRESSURE = Limit(
@@ -56,6 +58,7 @@ STOP_RUNNING_PRESSURE = Limit(
     side=Side.LEAST,
     typical=20 * PSI,
     source=sources.TEN_PSI_RULE_2009,
+    of="rule of thumb, at 2000 rpm",
 )
 # Manuals print 670 to 850 rpm for single engines.
 USUAL_IDLE_SPEED = Limit(

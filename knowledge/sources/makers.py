@@ -115,8 +115,11 @@ STRAIGHT_SIX_MANUAL = Source(
 )
 DIESEL_PUMP_BENCH = Source(
     "MKP",
-    "Engine maker's pump bench checks, https://www.manualshelf.com/manual/mack-trucks/mack-e7"
-    "-engine-overhaul-manual/user-manual-german-english/page-150.html",
+    "Engine maker's pump bench checks (heavy diesel), p. 5-59: end 0.001–0.007 in; p. 5-60: side "
+    "0.002–0.006 in, backlash 0.013–0.028 in, "
+    "https://www.manualslib.com/manual/3019558/Mack-E7.html?page=149 ; "
+    "https://www.manualshelf.com/manual/mack-trucks/mack-e7-engine-overhaul-manual/"
+    "user-manual-german-english/page-150.html",
     "strong, read in a copy",
 )
 DIESEL_V8_PUMP_LIMITS = Source(

@@ -14,7 +14,8 @@ import clips
 
 from diagnose.inference.chaining import Facts, WorkingMemory
 from diagnose.inference.chaining import InferenceResult as Concluded
-from knowledge.model import Finding, Limit, Measure, Reading, State
+from knowledge.limits import Limit
+from knowledge.model import Finding, Measure, Reading, State
 from knowledge.rule_api import (
     Alarm,
     Conclusion,
@@ -77,6 +78,10 @@ class Probe:
     def limit(self, limit: Limit) -> float:
         self.read_numbers = True
         return self.numbers.limit(limit)
+
+    def limit_figures(self, limit: Limit) -> Sequence[float]:
+        self.read_numbers = True
+        return self.numbers.limit_figures(limit)
 
 
 def probes(rule: Rule, facts: Facts) -> Iterator[tuple[Probe, tuple[Conclusion, ...]]]:

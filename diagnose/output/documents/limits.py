@@ -6,7 +6,8 @@ import re
 
 from diagnose.case.case import Case
 from knowledge.book import the_book
-from knowledge.model import Limit, Measure, Source
+from knowledge.limits import Limit
+from knowledge.model import Measure, Source
 from knowledge.units import DIMENSIONS, show
 
 _ADDRESS = re.compile(r"[,;:.]?\s*(?:also\s+)?\(?https?://\S+")
@@ -40,7 +41,11 @@ def _figure(limit: Limit, case: Case, unit: str | None) -> str:
     if usual := case.usual_limits.get(limit):
         said = f"{usual.says}; {source_title(usual.source)}"
         return f"{show(usual.value, dimension, unit)} (typical {said})"
-    return f"{show(limit.typical, dimension, unit)} (typical; {source_title(limit.source)})"
+    each = [
+        f"{show(p.value, dimension, unit)} ({p.of or 'typical'}; {source_title(p.source)})"
+        for p in limit.printed(case.has)
+    ]
+    return f"{' or '.join(each)}, none of this engine's own"
 
 
 def usual_units(dimension: str) -> str:

@@ -14,7 +14,8 @@ from diagnose.output.documents.named import Named, named
 from diagnose.signoff.judging import figures
 from knowledge.book import Book
 from knowledge.cautions import CAUTIONS
-from knowledge.model import DOWN, STRONG_DOWN, STRONG_UP, UP, Cause, Limit, Measure, Shifts, Source
+from knowledge.limits import Limit
+from knowledge.model import DOWN, STRONG_DOWN, STRONG_UP, UP, Cause, Measure, Shifts, Source
 from knowledge.rule_api import Computed, Inhibitor, InhibitorGroup, Link, LinkGroup
 from knowledge.units import DIMENSIONS
 from knowledge.units import show as shown

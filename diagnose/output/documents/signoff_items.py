@@ -167,9 +167,12 @@ def limits_in_words(item: Item, case: Case) -> Iterator[str]:
     if not task.dimension:
         return
     unit = _unit_used(item, case)
-    for i, band in enumerate(bands_of(task, dict(case.limits), case.usual_limits)):
+    deciding, others = bands_of(task, dict(case.limits), case.usual_limits, case.has)
+    for i, band in enumerate((*deciding, *others)):
         says = f" ({band.says})" if band.says and band.source is not OWN else ""
-        word = "limit" if i == 0 else "another source"
+        word = "limit" if deciding and i == 0 else "another source"
+        if i >= len(deciding):
+            word = "for another kind of engine"
         yield f"{word}: {figures(band, task, unit)}{says}; {source_title(band.source)}"
 
 
@@ -178,9 +181,8 @@ def _accepted(item: Item, case: Case) -> Iterator[Accepted]:
     if not task.dimension:
         return
     unit = _unit_used(item, case)
-    for band, found in zip_longest(
-        bands_of(task, dict(case.limits), case.usual_limits), item.judged.held
-    ):
+    deciding, others = bands_of(task, dict(case.limits), case.usual_limits, case.has)
+    for band, found in zip_longest((*deciding, *others), item.judged.held):
         yield Accepted(
             accepts=figures(band, task, unit),
             says="" if band.source is OWN else band.says,

@@ -1,8 +1,10 @@
 """Quantities of the main and rod bearings and of the crank, with their limits."""
 
 from knowledge import sources
+from knowledge.engines import features
 from knowledge.figures import DIAL_GAUGE, GAUGE_STRIP
-from knowledge.model import BySize, Figure, Limit, Quantity, Side
+from knowledge.limits import BySize, Figure, Limit, Printed, Side
+from knowledge.model import Quantity
 from knowledge.sources import FROM_MEMORY, JUDGEMENT
 from knowledge.units import INCH, MM
 
@@ -91,6 +93,7 @@ MOST_MAIN_CLEARANCE = Limit(
     typical_on=PUSHROD_V8,
     by_size=BySize(size=MAIN_DIAMETER, share=PER_SIZE, allowance=0.00125 * INCH, source=JUDGEMENT),
     on_layouts=sound_though_wide(0.15 * MM, 0.15 * MM, 0.18 * MM),
+    of="stock parts of the older kind, thicker oil",
 )
 MOST_ROD_CLEARANCE = Limit(
     id="rod_clearance",
@@ -102,6 +105,7 @@ MOST_ROD_CLEARANCE = Limit(
     typical_on=PUSHROD_V8,
     by_size=BySize(size=ROD_DIAMETER, share=PER_SIZE, allowance=0.0019 * INCH, source=JUDGEMENT),
     on_layouts=sound_though_wide(0.13 * MM, 0.13 * MM, 0.15 * MM),
+    of="stock parts of the older kind, thicker oil",
 )
 LEAST_BEARING_CLEARANCE = Limit(
     id="least_bearing_clearance",
@@ -110,6 +114,14 @@ LEAST_BEARING_CLEARANCE = Limit(
     side=Side.LEAST,
     typical=0.0010 * INCH,
     source=sources.ENGINE_BUILDER_2021,
+    of="stiff block and crank, thin oil",
+    others=(
+        Printed(
+            value=0.0008 * INCH,
+            of="petrol V8 of 2005, mains",
+            source=sources.V8_CRANKSHAFT_2005,
+        ),
+    ),
 )
 MOST_CRANK_END_FLOAT = Limit(
     id="crank_end_float",
@@ -118,6 +130,26 @@ MOST_CRANK_END_FLOAT = Limit(
     side=Side.MOST,
     typical=0.011 * INCH,
     source=sources.BEARING_GUIDE_CEB1,
+    of="bearing maker, as fitted, for the biggest journals",
+    others=(
+        Printed(
+            value=0.42 * MM,
+            of="petrol four of 1998, worn",
+            source=sources.FOUR_THRUST_PLAY_1998,
+        ),
+        Printed(
+            value=0.015 * INCH,
+            of="diesel, worn",
+            source=sources.DIESEL_THRUST_CLEARANCE,
+            only_with=(features.DIESEL,),
+        ),
+        Printed(
+            value=0.011 * INCH,
+            of="bearing maker, as fitted, for the biggest journals",
+            source=sources.BEARING_GUIDE_CEB1,
+            only_with=(features.DIESEL,),
+        ),
+    ),
 )
 
 # dimensions of the circuit

@@ -1,7 +1,7 @@
 """Rules on measured bearing clearances. All clearances are on the diameter."""
 
 from knowledge import sources
-from knowledge.judging import beyond_limit, judged, sure_beyond
+from knowledge.judging import beyond_limit, judged, sure_past
 from knowledge.model import Station
 from knowledge.rule_api import Conclusions, Known, example, rules_of
 from knowledge.stations.bearings import findings_measured, quantities
@@ -60,9 +60,8 @@ def rod_clearance_against_its_limit(known: Known) -> Conclusions:
 )
 def tightest_bearing_against_the_least(known: Known) -> Conclusions:
     """The tightest main or rod clearance, on the diameter, is held against the least allowed."""
-    least = known.limit(quantities.LEAST_BEARING_CLEARANCE)
     below = [
-        sure_beyond(least, tightest, measure.spread)
+        sure_past(known, measure, quantities.LEAST_BEARING_CLEARANCE, tightest)
         for measure in (
             findings_measured.MEASURED_MAIN_CLEARANCE,
             findings_measured.MEASURED_ROD_CLEARANCE,

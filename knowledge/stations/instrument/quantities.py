@@ -2,7 +2,8 @@
 
 from knowledge import sources
 from knowledge.figures import STOPWATCH
-from knowledge.model import Limit, Quantity, Side
+from knowledge.limits import Limit, Side
+from knowledge.model import Quantity
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.units import PSI
 
@@ -63,6 +64,7 @@ USUAL_SENDER_OHMS = Limit(
     side=Side.NOMINAL,
     typical=240.0,
     source=sources.GAUGE_MAKER_SENDERS,
+    of="a common marine sender",
 )
 MOST_GROUND_OHMS = Limit(
     id="sender_ground_ohms",
@@ -88,4 +90,5 @@ MOST_PANEL_ERROR = Limit(
     side=Side.MOST,
     typical=5 * PSI,
     source=sources.GAUGE_MAKER_SENDERS,
+    of="electric gauge and sender, at mid-scale",
 )

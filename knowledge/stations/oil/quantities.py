@@ -2,7 +2,8 @@
 
 from knowledge import sources
 from knowledge.figures import THERMOMETER
-from knowledge.model import Limit, Quantity, Side
+from knowledge.limits import Limit, Printed, Side
+from knowledge.model import Quantity
 from knowledge.sources import JUDGEMENT
 
 OIL_TEMPERATURE = Quantity(
@@ -50,6 +51,7 @@ MOST_OIL_TEMPERATURE = Limit(
     side=Side.MOST,
     typical=394.15,
     source=sources.ARMY_TM_272_TABLE,
+    of="stop limit of a truck's stall test; used for every engine by common practice",
 )
 MOST_FUEL_SHARE = Limit(
     id="fuel_share_limit",
@@ -58,4 +60,12 @@ MOST_FUEL_SHARE = Limit(
     side=Side.MOST,
     typical=0.04,
     source=sources.LABORATORY_FUEL,
+    of="laboratory: act at once, any engine",
+    others=(
+        Printed(
+            value=0.05,
+            of="oil company's warning limit, any engine",
+            source=sources.LUBRICANTS_HANDBOOK_2004,
+        ),
+    ),
 )

@@ -1,9 +1,11 @@
 """Quantities of the oil pump, with their limits."""
 
 from knowledge import sources
+from knowledge.engines import features, features_build
 from knowledge.figures import DIAL_GAUGE, FEELER
-from knowledge.model import Limit, Quantity, Side
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.limits import Limit, Printed, Side
+from knowledge.model import Quantity
+from knowledge.sources import JUDGEMENT
 from knowledge.units import CC, INCH, MM
 
 GAP = (0.0, 3 * MM)  #: from a gear that rubs to one that has eaten its body
@@ -60,22 +62,102 @@ PUMP_BUSH_CLEARANCE = Quantity(
     source=JUDGEMENT,
 )
 
-# Each of these figures was printed for one engine; another's own figure goes before it.
+ROTORS = (features_build.ROTOR_PUMP,)
+DIESEL = (features.DIESEL,)
+
+# Each of these figures was printed for single engines; another's own figure goes before it.
 MOST_END_CLEARANCE = Limit(
     id="pump_end_clearance",
-    says="most end clearance of the pump gears",
+    says="most end clearance of the pump's gears or rotors",
     quantities=(PUMP_END_CLEARANCE,),
     side=Side.MOST,
     typical=0.006 * INCH,
     source=sources.STRAIGHT_SIX_MANUAL,
+    of="petrol straight six, gear pump; a V6 prints the same",
+    others=(
+        Printed(
+            value=0.10 * MM,
+            of="diesel four, gear pump",
+            source=sources.GEAR_PUMP_LIMITS,
+            only_with=DIESEL,
+            not_with=ROTORS,
+        ),
+        Printed(
+            value=0.0043 * INCH,
+            of="diesel V8, gear pump",
+            source=sources.DIESEL_V8_PUMP_LIMITS,
+            only_with=DIESEL,
+            not_with=ROTORS,
+        ),
+        Printed(
+            value=0.007 * INCH,
+            of="heavy diesel, gear pump",
+            source=sources.DIESEL_PUMP_BENCH,
+            only_with=DIESEL,
+            not_with=ROTORS,
+        ),
+        Printed(
+            value=0.095 * MM,
+            of="petrol V8 of 2023, rotors",
+            source=sources.ROTOR_PUMP_LIMITS_2023,
+            only_with=ROTORS,
+        ),
+        Printed(
+            value=0.004 * INCH,
+            of="petrol V6 of 1997, rotors",
+            source=sources.V6_ROTOR_PUMP_1997,
+            only_with=ROTORS,
+        ),
+        Printed(
+            value=0.12 * MM,
+            of="petrol V6 of 2004, rotors",
+            source=sources.V6_ROTOR_PUMP_2004,
+            only_with=ROTORS,
+        ),
+    ),
 )
 MOST_SIDE_CLEARANCE = Limit(
     id="pump_side_clearance",
-    says="most clearance gear to body",
+    says="most clearance gear or outer rotor to body",
     quantities=(PUMP_SIDE_CLEARANCE,),
     side=Side.MOST,
     typical=0.005 * INCH,
     source=sources.PUMP_INSTALLATION_1983,
+    of="petrol V6, gear pump",
+    others=(
+        Printed(
+            value=0.006 * INCH,
+            of="heavy diesel, gear pump",
+            source=sources.DIESEL_PUMP_BENCH,
+            only_with=DIESEL,
+            not_with=ROTORS,
+        ),
+        Printed(
+            value=0.0087 * INCH,
+            of="diesel V8, gear pump",
+            source=sources.DIESEL_V8_PUMP_LIMITS,
+            only_with=DIESEL,
+            not_with=ROTORS,
+        ),
+        Printed(
+            value=0.235 * MM,
+            of="petrol V8 of 2023, rotors",
+            source=sources.ROTOR_PUMP_LIMITS_2023,
+            only_with=ROTORS,
+        ),
+        Printed(
+            value=0.20 * MM,
+            of="petrol V6 of 2004, rotors",
+            source=sources.V6_ROTOR_PUMP_2004,
+            only_with=ROTORS,
+        ),
+        Printed(
+            value=0.015 * INCH,
+            of="army plant engines, rotors",
+            source=sources.ARMY_TM_664_GEROTOR,
+            only_with=ROTORS,
+        ),
+    ),
 )
 MOST_ROTOR_TIP_CLEARANCE = Limit(
     id="rotor_tip_clearance",
@@ -84,6 +166,12 @@ MOST_ROTOR_TIP_CLEARANCE = Limit(
     side=Side.MOST,
     typical=0.15 * MM,
     source=sources.ROTOR_PUMP_LIMITS_2023,
+    of="petrol V8 of 2023",
+    others=(
+        Printed(value=0.007 * INCH, of="army plant engines", source=sources.ARMY_TM_664_GEROTOR),
+        Printed(value=0.20 * MM, of="petrol V6 of 2004", source=sources.V6_ROTOR_PUMP_2004),
+        Printed(value=0.008 * INCH, of="petrol V6 of 1997", source=sources.VAN_ROTOR_PUMP_1997),
+    ),
 )
 MOST_COVER_HOLLOW = Limit(
     id="cover_flatness",
@@ -92,14 +180,49 @@ MOST_COVER_HOLLOW = Limit(
     side=Side.MOST,
     typical=0.001 * INCH,
     source=sources.PUMP_INSTALLATION_1983,
+    of="petrol V6, gear pump in the timing cover",
+    others=(
+        Printed(
+            value=0.0015 * INCH,
+            of="petrol V6 and V8 of 1997, rotors",
+            source=sources.VAN_ROTOR_PUMP_1997,
+            only_with=ROTORS,
+        ),
+        Printed(
+            value=0.003 * INCH,
+            of="petrol V6 of 1997 and V10 of 1995, rotors",
+            source=sources.V6_ROTOR_PUMP_1997,
+            only_with=ROTORS,
+        ),
+    ),
 )
 MOST_BACKLASH = Limit(
     id="pump_backlash",
     says="most backlash of the pump gears",
     quantities=(PUMP_BACKLASH,),
     side=Side.MOST,
-    typical=0.028 * INCH,
-    source=COMMON_PRACTICE,
+    typical=0.018 * INCH,
+    source=sources.ARMY_TM_229_GEAR_PUMP,
+    of="army plant engine, gear pump",
+    others=(
+        Printed(
+            value=0.015 * INCH,
+            of="army plant engine, drive of a rotor pump",
+            source=sources.ARMY_TM_322_GEROTOR,
+        ),
+        Printed(
+            value=0.028 * INCH,
+            of="heavy diesel",
+            source=sources.DIESEL_PUMP_BENCH,
+            only_with=DIESEL,
+        ),
+        Printed(
+            value=0.018 * INCH,
+            of="army plant engine, gear pump",
+            source=sources.ARMY_TM_229_GEAR_PUMP,
+            only_with=DIESEL,
+        ),
+    ),
 )
 MOST_BUSH_CLEARANCE = Limit(
     id="pump_bush_clearance",
@@ -108,6 +231,14 @@ MOST_BUSH_CLEARANCE = Limit(
     side=Side.MOST,
     typical=0.0055 * INCH,
     source=sources.DIESEL_V8_PUMP_LIMITS,
+    of="diesel V8",
+    others=(
+        Printed(
+            value=0.006 * INCH,
+            of="army compressor's engine",
+            source=sources.ARMY_TM_354_GEAR_PUMP,
+        ),
+    ),
 )
 
 # dimensions of the circuit

@@ -1,7 +1,8 @@
 """Quantities of the relief valve, with their limits."""
 
 from knowledge.figures import TRUSTED_GAUGE
-from knowledge.model import Limit, Quantity, Side
+from knowledge.limits import Limit, Side
+from knowledge.model import Quantity
 from knowledge.sources import JUDGEMENT
 from knowledge.units import MM, PSI
 

@@ -1,7 +1,8 @@
 """Quantities of pickup, screen and suction tube, with their limits."""
 
 from knowledge.figures import CLAY
-from knowledge.model import Limit, Quantity, Side
+from knowledge.limits import Limit, Side
+from knowledge.model import Quantity
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.units import INCH, MM
 

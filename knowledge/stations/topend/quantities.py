@@ -1,8 +1,10 @@
 """Quantities of the cam bearings, lifters and jets, with their limits."""
 
 from knowledge import sources
+from knowledge.engines import features
 from knowledge.figures import BORE_GAUGE
-from knowledge.model import Limit, Quantity, Side
+from knowledge.limits import Limit, Printed, Side
+from knowledge.model import Quantity
 from knowledge.sources import JUDGEMENT
 from knowledge.units import INCH, MM, PSI, THOU
 
@@ -37,6 +39,42 @@ MOST_CAM_CLEARANCE = Limit(
     side=Side.MOST,
     typical=0.008 * INCH,
     source=sources.ARMY_TM_347_CAMSHAFT,
+    of="two-stroke diesel, camshaft in the block",
+    others=(
+        Printed(
+            value=0.151 * MM,
+            of="petrol V6 of 2003, overhead cams",
+            source=sources.TWIN_CAM_V6_2003,
+            only_with=(features.OVERHEAD_CAM,),
+        ),
+        Printed(
+            value=0.100 * MM,
+            of="small petrol four, overhead cam",
+            source=sources.FOUR_CAM_CLEARANCE,
+            only_with=(features.OVERHEAD_CAM,),
+        ),
+        Printed(
+            value=0.009 * INCH,
+            of="army diesel, intermediate bearings",
+            source=sources.ARMY_TM_202_CAMSHAFTS,
+            only_with=(features.DIESEL,),
+            not_with=(features.OVERHEAD_CAM,),
+        ),
+        Printed(
+            value=0.225 * MM,
+            of="small marine diesel, middle bearing",
+            source=sources.SMALL_DIESEL_CAMSHAFT,
+            only_with=(features.DIESEL,),
+            not_with=(features.OVERHEAD_CAM,),
+        ),
+        Printed(
+            value=0.008 * INCH,
+            of="two-stroke diesel",
+            source=sources.ARMY_TM_347_CAMSHAFT,
+            only_with=(features.DIESEL,),
+            not_with=(features.OVERHEAD_CAM,),
+        ),
+    ),
 )
 
 # dimensions of the circuit

@@ -1,0 +1,121 @@
+"""Makers and official manuals that print wear limits of pumps, cam bearings and cranks."""
+
+from knowledge.model import Source
+
+ARMY_TM_664_GEROTOR = Source(
+    "TM664",
+    "US Army TM 10-3930-664-24 p. 3-59, oil pump with rotors: tip 0.007 in, rotor end 0.005 in, "
+    "outer rotor to body 0.015 in, backlash of its drive 0.003–0.013 in",
+    "strong, read in a copy",
+)
+ARMY_TM_322_GEROTOR = Source(
+    "TM322",
+    "US Army TM 5-1940-322-24 WP 0153 00, oil pump with rotors: tip 0.007 in, outer rotor to body "
+    "0.015 in, backlash of its drive 0.003–0.015 in",
+    "strong, read in a copy",
+)
+ARMY_TM_638_GEAR_PUMP = Source(
+    "TM638",
+    "US Army TM 10-3930-638-24&P p. 4-72, gear pump: gear to body 0.008 in, gear to cover 0.008 in",
+    "strong, read in a copy",
+)
+ARMY_TM_229_GEAR_PUMP = Source(
+    "TM229",
+    "US Army TM 5-3825-229-14&P p. 5-33, gear pump: backlash 0.003–0.018 in, tooth tip to body "
+    "0.004–0.007 in, gear face to body 0.002–0.006 in",
+    "strong, read in a copy",
+)
+ARMY_TM_354_GEAR_PUMP = Source(
+    "TM354",
+    "US Army TM 5-4310-354-14 Table 5-2, gear pump: gear in its bore 0.002–0.004 in new, 0.007 in "
+    "at most; shaft 0.001–0.0025 in new, 0.006 in at most",
+    "strong, read in a copy",
+)
+V6_ROTOR_PUMP_2004 = Source(
+    "AX4",
+    "Vehicle maker's pump figures (V6 2004, rotors): tip 0.20 mm, body 0.20 mm, end 0.12 mm at "
+    "most, on myvehicle.help",
+    "weak",
+)
+VAN_ROTOR_PUMP_1997 = Source(
+    "RV6",
+    "Vehicle maker's pump inspection (3.9 V6 van 1997, rotors): cover 0.0015 in, rotor to body "
+    "0.014 in, between rotors 0.008 in, end 0.004 in, "
+    "https://myvehicle.help/Dodge%20or%20Ram%20Truck/1997/RAM%202500%20Van%20V6-3.9L%20VIN%20X/"
+    "Repair%20and%20Diagnosis/Engine%2C%20Cooling%20and%20Exhaust/Engine/Engine%20Lubrication/"
+    "Oil%20Pump/Service%20and%20Repair/Inspection",
+    "strong, read in a copy",
+)
+V6_ROTOR_PUMP_1997 = Source(
+    "RP6",
+    "Vehicle maker's pump inspection (3.5 V6 1997, rotors): cover 0.003 in, rotor to body 0.015 "
+    "in, between rotors 0.008 in, end 0.004 in, "
+    "http://diesel-data.com:3010/Plymouth/1997/Prowler%20V6-3.5L%20VIN%20F/Repair%20and%20"
+    "Diagnosis/Engine%2C%20Cooling%20and%20Exhaust/Engine/Engine%20Lubrication/Oil%20Pump/"
+    "Service%20and%20Repair/Inspection",
+    "strong, read in a copy",
+)
+V10_ROTOR_PUMP_1995 = Source(
+    "RP10",
+    "Vehicle maker's pump service (8.0 V10 1995, rotors in the timing cover): cover 0.003 in, "
+    "rotor to body 0.007 in, between rotors 0.006 in, end 0.003 in, "
+    "https://charm.li/Dodge%20and%20Ram/1995/2500%204x4%20Pickup%20V10-488%208.0L%20Magnum/"
+    "Repair%20and%20Diagnosis/Engine%2C%20Cooling%20and%20Exhaust/Engine/Engine%20Lubrication/"
+    "Oil%20Pump/Service%20and%20Repair/Oil%20Pump%20Service",
+    "strong, read in a copy",
+)
+V8_ROTOR_PUMP_1997 = Source(
+    "RP8",
+    "Vehicle maker's rotor clearance text (7.5 V8 1997): cover 0.0015 in, rotor end play 0.004 in, "
+    "https://charm.li/Ford%20Truck/1997/F%20250%202WD%20HD%20Pickup%20V8-460%207.5L%20VIN%20G%20"
+    "EFI/Repair%20and%20Diagnosis/Engine%2C%20Cooling%20and%20Exhaust/Engine/Engine%20Lubrication/"
+    "Oil%20Pump/Testing%20and%20Inspection/Rotor%20Clearance",
+    "strong, read in a copy",
+)
+GEAR_TRAIN_PUMP_TEXT = Source(
+    "GTP",
+    "Vehicle maker's pump inspection (gear pump on the gear train): end 0.05–0.13 mm, 0.17 mm at "
+    "most; backlash 0.091–0.217 mm, 0.25 mm at most, "
+    "http://zatonevkredit.ru/repair_manuals/raw_content/AWHiMutDU9h2CeTm_9Y6",
+    "strong, read in a copy",
+)
+FOUR_CAM_CLEARANCE = Source(
+    "JZ4",
+    "Vehicle maker's camshaft text (small overhead-cam four): 0.045–0.084 mm, limit 0.100 mm, "
+    "http://hondafitjazz.com/manual/A00/HTML/L0/SAA2EL0A14616700000MAAT00.HTML",
+    "strong, read in a copy",
+)
+TWIN_CAM_V6_2003 = Source(
+    "LS6",
+    "Vehicle maker's camshaft figures (3.0 twin-cam V6 2003): 0.025–0.076 mm, limit 0.151 mm, "
+    "https://myvehicle.help/Lincoln/2003/LS%20V6-3.0L%20DOHC%20VIN%20S/Repair%20and%20Diagnosis/"
+    "Specifications/Mechanical%20Specifications/Engine/Camshaft%2C%20Engine",
+    "strong, read in a copy",
+)
+SMALL_DIESEL_CAMSHAFT = Source(
+    "YM2",
+    "Engine maker's manual, small marine diesel, p. 129: camshaft oil clearance limits 0.195 to "
+    "0.245 mm by bearing, https://www.easymanua.ls/yanmar/2ym15/manual?p=149",
+    "strong, read in a copy",
+)
+ARMY_TM_202_CAMSHAFTS = Source(
+    "TM202",
+    "TM 9-2815-202-34 p. 4-109, camshafts of a diesel: end bearings 0.006 in, intermediate ones "
+    "0.009 in at most with used parts, "
+    "http://automotiveenginemechanics.tpub.com/TM-9-2815-202-34/css/TM-9-2815-202-34_211.htm",
+    "strong, read in a copy",
+)
+FOUR_THRUST_PLAY_1998 = Source(
+    "SK4",
+    "Vehicle maker's crankshaft figures (1.8 four 1998, journals 58 mm): thrust play 0.10–0.35 mm, "
+    "limit 0.42 mm, https://myvehicle.help/Suzuki%20Truck/1998/Sidekick%20Sport%202D%20JLX%204WD"
+    "%20L4-1.8L/Repair%20and%20Diagnosis/Specifications/Mechanical%20Specifications/Engine/"
+    "Cylinder%20Block%20Assembly/Crankshaft%2C%20Engine",
+    "strong, read in a copy",
+)
+DIESEL_THRUST_CLEARANCE = Source(
+    "MST",
+    "Text on a diesel's thrust bearing: 0.002–0.008 in new, 0.015 in at most, "
+    "http://marinestudy.net/thrust-pad-clearance/",
+    "weak",
+)
