@@ -312,6 +312,9 @@ class Reading:
     at_most: bool = False  #: never above ``pressure``
     at_least: bool = False  #: ``pressure`` or more, as where the needle leaves the scale
     usual: float | None = None  #: Pa, what this gauge usually shows under these conditions
+    at_all_speeds: bool = False  #: reported of every speed that was tried
+    at_all_heats: bool = False  #: reported of cold and of hot oil
+    said: str = ""  #: the reading in the person's words, where it has any; for output only
 
 
 def all_in(module: str, kind: type[T]) -> tuple[T, ...]:

@@ -60,7 +60,22 @@ BAD: list[tuple[str, str, list[str]]] = [
         HEAD + '[[reading]]\nno = 1\nrpm = "700 rpm"\npressure = "900 psi"\n',
         ["'900 psi' cannot be right", "300 psi"],
     ),
-    ("no speed", HEAD + '[[reading]]\nno = 1\npressure = "9 psi"\n', ["rpm is missing"]),
+    ("no pressure", HEAD + '[[reading]]\nno = 1\nrpm = "700 rpm"\n', ["pressure is missing"]),
+    (
+        "unknown speed",
+        HEAD + '[[reading]]\nno = 1\nrpm = "hot idel"\npressure = "9 psi"\n',
+        ["rpm: 'hot idel' is not known. Did you mean 'hot idle'?"],
+    ),
+    (
+        "unknown heat",
+        HEAD + '[[reading]]\nno = 1\noil = "coldish"\npressure = "9 psi"\n',
+        ["oil: 'coldish' is not known. Did you mean 'cold'?"],
+    ),
+    (
+        "unknown circumstance",
+        HEAD + '[[reading]]\nno = 1\nduring = ["bend"]\npressure = "9 psi"\n',
+        ["during: 'bend' is not known. Did you mean 'bends'?"],
+    ),
     (
         "both ways",
         HEAD + '[engine]\nhas = ["diesel"]\nlacks = ["diesel"]\n',

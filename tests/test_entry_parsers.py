@@ -228,11 +228,14 @@ def test_a_reading_in_si() -> None:
 
 
 WRONG_READINGS = [
-    ("", "needs speed and pressure"),
+    ("", "needs a pressure"),
     ("700 95 8", "'700' is not understood"),
     ("700 rpm 4,2 bar", "'4,2' is not understood"),
-    ("700 rpm 95 C", "needs speed and pressure"),
-    ("700 rpm hot 8 psi", "give the oil temperature"),
+    ("700 rpm 95 C", "needs a pressure"),
+    ("hot idle", "needs a pressure"),
+    ("5 at hot idle", "'5' is not understood"),
+    ("5 psi hot iddle", "did you mean 'idle'?"),
+    ("5 psi hot cold", "'cold' is not understood"),
     ("700 rpm 8 psi 9 psi", "'9' is not understood"),
     ("700 rpm 8 psi direct panel", "'panel' is not understood"),
     ("700 rpm 8 psi \x1b[31m", "'\\x1b[31m' is not understood"),

@@ -184,7 +184,7 @@ def test_readings_to_try_leave_the_file_alone(tmp_path: Path) -> None:
 def test_wrong_readings_to_try() -> None:
     for text, part in (
         ("700 rpm 900 psi", "'900 psi' cannot be right; expected 0 psi to 300 psi"),
-        ("8 psi", "needs speed and pressure"),
+        ("700 rpm", "needs a pressure"),
     ):
         with pytest.raises(UsageError, match=part.split(";")[0]):
             with_readings(CASE, [text])
@@ -257,7 +257,7 @@ WRONG_BLANKS = [
     ("[fuel_smell]\na = 1", "line 1: fuel_smell: write what you found in quotes"),
     ("reading = [700, 8]", "reading: write what you found in quotes"),
     ("reading = [['700 rpm 8 psi']]", "reading: write what you found in quotes"),
-    ('reading = ["700 rpm 8 psi", "8 psi"]', "line 1: reading '8 psi': needs speed"),
+    ('reading = ["700 rpm 8 psi", "700 rpm"]', "line 1: reading '700 rpm': needs a pressure"),
     ("main_clearance = true", "'yes' is no length here"),
     ("schema = 1", "schema: write what you found in quotes"),
     ('needle_flikers = "yes"', "line 1: no finding 'needle_flikers'. Did you mean"),

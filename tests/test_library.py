@@ -241,7 +241,7 @@ FAULTS: list[tuple[str, Callable[[], object], type[api.UserError], str]] = [
     ("a finding as a measure", lambda: plover().measurement("needle_flickers", "yes"), api.UsageError, "use finding()"),
     ("a task as a finding", lambda: plover().finding("nothing_left_inside", "done"), api.UsageError, "use task()"),
     ("no unit", lambda: plover().measurement("main_clearance", "0.1"), api.UsageError, "main_clearance: '0.1' is no length"),
-    ("half a reading", lambda: plover().reading("700 rpm 90 C"), api.UsageError, "needs speed and pressure"),
+    ("half a reading", lambda: plover().reading("700 rpm 90 C"), api.UsageError, "needs a pressure"),
     ("a gauge in a baseline", lambda: plover().baseline("700 rpm 90 C 20 psi direct"), api.UsageError, "no word for gauge"),
     ("no such entry", lambda: plover().withdraw(99), api.UsageError, "no entry 99"),
     ("no such layout", lambda: api.CaseBuilder(layout="skew_gear_for").build(), api.BadCaseError, "'skew_gear_four'"),

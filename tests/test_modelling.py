@@ -130,7 +130,7 @@ def test_figures_of_the_case_override_the_profile() -> None:
         ('[engine.dimensions]\nmain_clearence = "0.003 in"', "Did you mean 'main_clearance'"),
         ('[engine.dimensions]\nmain_clearance = "3 in"', "expected"),
         ('[engine.dimensions]\nmain_clearance = "0.003"', "0.0045 in"),
-        ('[[baseline]]\nno = 1\nrpm = "700 rpm"\npressure = "30 psi"', "oil is missing"),
+        ('[[baseline]]\nno = 1\nrpm = "700 rpm"\noil = "90 C"', "pressure is missing"),
         ('[[baseline]]\nno = 1\nrpm = "700 rpm"\noil = "95 C"\npressure = "30"', "8 psi"),
         ('[[baseline]]\nno = 1\nrmp = "700 rpm"', "Did you mean 'rpm'"),
     ],

@@ -12,9 +12,9 @@ from pathlib import Path
 from typing import Any
 
 from diagnose.case.case import Case
+from diagnose.case.faults import Faults, TooManyFaultsError
 from diagnose.case.resolving import Resolver
 from diagnose.case.tables import EntryNames, TableReader
-from diagnose.case.values import Faults, TooManyFaultsError
 from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, nearest, plain
 from knowledge.book import Book
 from knowledge.cautions import AIRCRAFT

@@ -7,6 +7,7 @@ from enum import StrEnum
 from typing import TypeVar
 
 from diagnose.case.case import BehaviourRecord, EarlierRecord, TrialRecord
+from diagnose.case.faults import Faults, quantity
 from diagnose.case.schema import (
     BehaviourEntry,
     Checked,
@@ -14,7 +15,6 @@ from diagnose.case.schema import (
     FindingEntry,
     TrialEntry,
 )
-from diagnose.case.values import Faults, quantity
 from diagnose.errors import nearest, plain
 from knowledge.book import Book
 from knowledge.model import Stage

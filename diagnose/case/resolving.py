@@ -8,6 +8,7 @@ from typing import TypeVar
 
 from diagnose.case import reports
 from diagnose.case.case import Case, Closing, FindingRecord, Measurement, TaskRecord
+from diagnose.case.faults import Faults, quantity
 from diagnose.case.schema import (
     Checked,
     ClosedEntry,
@@ -24,16 +25,18 @@ from diagnose.case.values import (
     healthy_reading,
     limit_value,
     measured_value,
-    quantity,
     task_value,
 )
 from diagnose.errors import nearest, plain
 from diagnose.inference.chaining import Observation
 from knowledge.book import Book
+from knowledge.engines.features import DIESEL
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.engines.profiles import Profile
 from knowledge.limits import Figure, Limit
 from knowledge.model import Finding, Kind, Measure, Quantity, Stage, State
+from knowledge.pressure.quantities import USUAL_IDLE_SPEED
+from knowledge.reports.when import Speeds, speeds_of
 from knowledge.units import DIMENSIONS
 from knowledge.work import Layout
 
@@ -62,7 +65,9 @@ class Resolver:
         finding_records, measured = self._finding_records(current)
         for each, kind in retired:
             self._check_state(each, kind.cured)
-        read = [r for each in entries.readings for r in gauge_reading(each, self.faults)]
+        every = {**_features_of(layout), **features} if layout else features
+        speeds = self._speeds(engine, every)
+        read = [r for each in entries.readings for r in gauge_reading(each, self.faults, speeds)]
         profile, dimensions = self._profile(engine), self._dimensions(engine)
         return Case(
             path=path,
@@ -78,9 +83,9 @@ class Resolver:
             profile=profile,
             dimensions=dimensions,
             baseline=tuple(
-                b for each in entries.baseline for b in healthy_reading(each, self.faults)
+                b for each in entries.baseline for b in healthy_reading(each, self.faults, speeds)
             ),
-            features={**_features_of(layout), **features} if layout else features,
+            features=every,
             task_records=tuple(w for each in entries.work for w in self._task_records(each)),
             behaviours=tuple(
                 b for each in entries.behaviours for b in reports.behaviour(each, self.faults)
@@ -152,6 +157,13 @@ class Resolver:
         sizes |= {q.id: value for q, value in dimensions.items()}
         found = {x: x.figure_for(layout.id, sizes) for x in self.book.limits.values()}
         return {x: figure for x, figure in found.items() if figure is not None}
+
+    def _speeds(self, engine: Engine, features: Mapping[Finding, State]) -> Speeds:
+        """Idle and top speed of this engine; a fault in the idle figure is found by ``_limits``."""
+        stated = {name.lower().replace("-", "_"): text for name, text in engine.limits.items()}
+        text = stated.get(USUAL_IDLE_SPEED.id)
+        idle = limit_value(text, USUAL_IDLE_SPEED, "", Faults()) if text else None
+        return speeds_of(idle, features.get(DIESEL) is State.PRESENT)
 
     def _profile(self, engine: Engine) -> Profile | None:
         """The circuit named, else the one that goes with the layout."""

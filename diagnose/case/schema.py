@@ -85,11 +85,14 @@ class FindingEntry(Entry):
 
 
 class ReadingEntry(Entry):
-    """``[[reading]]``: one look at a gauge."""
+    """``[[reading]]``: one look at a gauge; speed and oil may be words."""
 
     rpm: Text | None = None
     oil: Text | None = None
     pressure: Text | None = None
+    coolant: Text | None = None
+    during: list[Word] = []
+    usual: Text | None = None
     gauge: Literal["panel", "direct"] = "panel"
     tap: Text = "gallery"
     error: Text | None = None
@@ -103,6 +106,8 @@ class BaselineEntry(Entry):
     rpm: Text | None = None
     oil: Text | None = None
     pressure: Text | None = None
+    coolant: Text | None = None
+    during: list[Word] = []
     tap: Text = "gallery"
     error: Text | None = None
     state: Literal["withdrawn"] | None = None

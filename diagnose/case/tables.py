@@ -9,6 +9,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, TypeGuard, TypeVar
 
+from diagnose.case.faults import Faults
 from diagnose.case.schema import (
     ENTRIES,
     MOST_NUMBERED,
@@ -28,7 +29,6 @@ from diagnose.case.schema import (
     checked,
     seen,
 )
-from diagnose.case.values import Faults
 from diagnose.errors import nearest, plain
 
 AnyEntry = TypeVar("AnyEntry", bound=Entry)

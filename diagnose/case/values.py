@@ -2,60 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator
-from typing import Any
+from collections.abc import Iterator
+from dataclasses import replace
 
 from diagnose.case.case import BaselineReading, GaugeReading
+from diagnose.case.faults import Faults, bounds_in_words, quantity
+from diagnose.case.looks import USUAL_SPEEDS, look
 from diagnose.case.schema import BaselineEntry, Checked, FindingEntry, ReadingEntry
 from diagnose.errors import plain
 from knowledge.limits import Limit
-from knowledge.model import Measure, Quantity, Reading, Stage
-from knowledge.pressure.quantities import ENGINE_SPEED, OIL_PRESSURE
-from knowledge.stations.oil.quantities import OIL_TEMPERATURE
-from knowledge.units import (
-    DIMENSIONS,
-    PRESSURE,
-    PSI,
-    SPEED,
-    TEMPERATURE,
-    Dimension,
-    UnitError,
-    parse,
-    show,
-    unit_in,
-)
+from knowledge.model import Measure, Quantity, Stage
+from knowledge.reports.when import Speeds
+from knowledge.units import DIMENSIONS
 from knowledge.work import Task
-
-MOST_FAULTS = 100
-_FIGURES = {  # what a gauge, thermometer or counter on an engine can really show
-    "rpm": (SPEED, ENGINE_SPEED.plausible),
-    "pressure": (PRESSURE, OIL_PRESSURE.plausible),
-    "oil": (TEMPERATURE, OIL_TEMPERATURE.plausible),
-    "error": (PRESSURE, (0.0, 30 * PSI)),
-}
-
-
-class TooManyFaultsError(Exception):
-    """The file has so many faults that reading stops."""
-
-
-class Faults(list[str]):
-    """What is wrong with one file."""
-
-    def add(self, fault: str) -> None:
-        """Add a fault. Raises TooManyFaultsError."""
-        self.append(fault)
-        if len(self) >= MOST_FAULTS:
-            raise TooManyFaultsError
-
-
-def quantity(text: str, dimension: Dimension, where: str, faults: Faults) -> float | None:
-    """The figure in SI, or None and a fault."""
-    try:
-        return parse(text, dimension)
-    except UnitError as error:
-        faults.add(f"{where}: {error}")
-        return None
 
 
 def limit_value(text: str, limit: Limit, where: str, faults: Faults) -> float | None:
@@ -73,7 +32,7 @@ def dimension_value(text: str, what: Quantity, where: str, faults: Faults) -> fl
     value = quantity(text, dimension, where, faults)
     if value is None or what.plausible[0] <= value <= what.plausible[1]:
         return value
-    bounds = _bounds(what.plausible, dimension, text)
+    bounds = bounds_in_words(what.plausible, dimension, text)
     faults.add(f"{where}: '{plain(text)}' cannot be the {what.says}; {bounds}")
     return None
 
@@ -89,7 +48,7 @@ def measured_value(each: Checked[FindingEntry], word: Measure, faults: Faults) -
     value = quantity(text, dimension, each.where, faults)
     if value is None or word.plausible[0] <= value <= word.plausible[1]:
         return value
-    bounds = _bounds(word.plausible, dimension, text)
+    bounds = bounds_in_words(word.plausible, dimension, text)
     faults.add(f"{each.where}: '{plain(text)}' cannot be a {word.says}; {bounds}")
     return None
 
@@ -105,46 +64,22 @@ def task_value(text: str | None, task: Task, where: str, faults: Faults) -> floa
     return value
 
 
-def gauge_reading(each: Checked[ReadingEntry], faults: Faults) -> Iterator[GaugeReading]:
-    """The reading in SI, or nothing and faults."""
-    entry, got = each.table, dict(_figures(each, faults))
-    if {"rpm", "pressure"} <= got.keys():
-        temperature, error = got.get("oil"), got.get("error")
-        reading = Reading(
-            got["rpm"], temperature, got["pressure"], entry.gauge, entry.tap, error, entry.when
-        )
+def gauge_reading(
+    each: Checked[ReadingEntry], faults: Faults, of: Speeds = USUAL_SPEEDS
+) -> Iterator[GaugeReading]:
+    """The reading in SI, or nothing and faults; ``of``: the speeds of the case's engine."""
+    entry = each.table
+    reading = look(each, faults, of)
+    if reading is not None:
         usual = Stage.KNOWN if entry.gauge == "panel" else Stage.OUTSIDE
+        reading = replace(reading, gauge=entry.gauge, when=entry.when)
         yield GaugeReading(entry, reading, Stage(entry.learned) if entry.learned else usual)
 
 
-def healthy_reading(each: Checked[BaselineEntry], faults: Faults) -> Iterator[BaselineReading]:
+def healthy_reading(
+    each: Checked[BaselineEntry], faults: Faults, of: Speeds = USUAL_SPEEDS
+) -> Iterator[BaselineReading]:
     """A pressure of the sound engine in SI, or nothing and faults."""
-    entry, got = each.table, dict(_figures(each, faults, ("rpm", "oil", "pressure")))
-    if {"rpm", "oil", "pressure"} <= got.keys():
-        error = got.get("error")
-        reading = Reading(got["rpm"], got["oil"], got["pressure"], "direct", entry.tap, error)
-        yield BaselineReading(entry, reading)
-
-
-def _figures(
-    each: Checked[Any], faults: Faults, needed: Collection[str] = ("rpm", "pressure")
-) -> Iterator[tuple[str, float]]:
-    """Each figure that can be; what is ``needed`` and missing is a fault."""
-    for key, (dimension, (low, high)) in _FIGURES.items():
-        text = getattr(each.table, key)
-        if text is None:
-            if key in needed and key not in each.broken:
-                faults.add(f"{each.where}: {key} is missing")
-            continue
-        value = quantity(text, dimension, f"{each.where}: {key}", faults)
-        if value is not None and low <= value <= high:
-            yield key, value
-        elif value is not None:
-            bounds = _bounds((low, high), dimension, text)
-            faults.add(f"{each.where}: {key} '{plain(text)}' cannot be right; {bounds}")
-
-
-def _bounds(bounds: tuple[float, float], dimension: Dimension, text: str) -> str:
-    """What can be, in the unit the person used."""
-    low, high = (show(v, dimension, unit_in(text, dimension)) for v in bounds)
-    return f"expected {low} to {high}"
+    reading = look(each, faults, of)
+    if reading is not None:
+        yield BaselineReading(each.table, replace(reading, gauge="direct"))

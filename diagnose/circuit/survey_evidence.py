@@ -16,7 +16,7 @@ from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Finding, Reading
 from knowledge.pressure.behaviour import FADES_AT_SPEED_BACK_AFTER_REST
 from knowledge.pressure.direct_gauge import IDLE_BELOW_SPEC, PORTS_DIFFER
-from knowledge.pressure.gauge import runs
+from knowledge.pressure.gauge import is_bound, runs
 from knowledge.pressure.patterns import FELL_SUDDENLY, SECOND_INSTRUMENT_DISAGREES
 from knowledge.stations.oil.findings_heat import OIL_TEMPERATURE_HIGH
 from knowledge.stations.pump.findings_drive import STEPPED_DOWN_AND_STAYED
@@ -31,7 +31,7 @@ OF_THEIR_OWN = frozenset(
 
 def usable(readings: Sequence[Reading]) -> tuple[Reading, ...]:
     """Return readings of the running engine; those of a direct gauge only, where there are two."""
-    running = [r for r in readings if runs(r)]
+    running = [r for r in readings if runs(r) and not is_bound(r)]
     direct = [r for r in running if r.gauge == "direct"]
     return tuple(direct if len(direct) >= LEAST_DIRECT else running)
 

@@ -125,15 +125,15 @@ class CaseBuilder:
     def reading(self, text: str, **details: Unpack[EntryDetails]) -> int:
         """Add a gauge reading, as ``"700 rpm 95 C 8 psi direct"``.
 
-        Speed and pressure are needed. ``direct``: a trusted test gauge, else the panel's;
-        ``start``: a reading of the first start after the repair.
+        or in words, as ``"5 psi at hot idle"``; only the pressure is needed. ``direct``: a trusted
+        test gauge, else the panel's; ``start``: a reading of the first start after the repair.
         """
         return self._add("reading", parse_reading(text).fields(), details)
 
     def baseline(self, text: str, **details: Unpack[EntryDetails]) -> int:
         """Add a pressure of this engine without fault, as ``"700 rpm 90 C 22 psi"``."""
         fields = parse_reading(text).fields()
-        extra = next((k for k in ("gauge", "at") if fields.pop(k, None)), None)
+        extra = next((k for k in ("gauge", "at", "usual") if fields.pop(k, None)), None)
         if extra:
             raise UsageError(f"baseline '{text}': needs no word for {extra}")
         return self._add("baseline", fields, details)

@@ -10,6 +10,7 @@ from pathlib import Path
 
 from diagnose.case.case import Case
 from diagnose.case.loading import load
+from diagnose.case.looks import speeds_of
 from diagnose.case.schema import (
     ENTRIES,
     MOST_NUMBERED,
@@ -131,7 +132,8 @@ def with_readings(case: Case, readings: Sequence[str]) -> Case:
     if len(case.readings) + len(case.start_readings) + len(readings) > MOST_NUMBERED:
         raise UsageError(f"reading: at most {MOST_NUMBERED:,} in a case")
     numbered = enumerate(readings, case.last_number + 1)
-    more = [parse_reading(text).numbered(number, date.today()) for number, text in numbered]
+    today, speeds = date.today(), speeds_of(case)
+    more = [parse_reading(text).numbered(number, today, speeds) for number, text in numbered]
     return replace(
         case,
         readings=(*case.readings, *(r for r in more if r.entry.at is None)),

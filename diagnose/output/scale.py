@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from diagnose.case.case import Case
+from diagnose.case.pressures import pressure_unit
 from diagnose.circuit.band import Band
-from knowledge.units import PRESSURE, PSI, unit_in, unit_named
+from knowledge.units import PRESSURE, PSI, unit_named
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +56,7 @@ class Scale:
 def scale_of(case: Case) -> Scale:
     """The unit of the case's last reading; psi where there is none."""
     texts = [r.entry.pressure or "" for r in case.readings]
-    unit = unit_in(texts[-1], PRESSURE) if texts else None
+    unit = next(filter(None, map(pressure_unit, reversed(texts))), None)
     named = unit_named(unit, PRESSURE) if unit else None
     if not unit or named is None or named.factor == PSI:
         return Scale()

@@ -1,13 +1,15 @@
 """Alarms on pressure: when a pressure means stop, whatever the cause."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.history import findings as history
+from knowledge.judging import sure_beyond
 from knowledge.model import Reading, Severity, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed, quantities
-from knowledge.pressure.gauge import at_pump, at_speed, is_cold, runs, same_moment
+from knowledge.pressure.gauge import at_pump, at_speed, is_cold, possible, runs, same_moment
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.pump import findings_priming as pump_priming
@@ -18,6 +20,7 @@ rule = rules_of(Station.INSTRUMENT)
 
 
 FARM_DIESEL_LEAST = 0.2e6  #: Pa: below this at speed a farm diesel is stopped
+ENOUGH_TO_STOP = 0.4  #: of what a reading in words may mean (judgement; stopping costs little)
 FAR_TOO_HIGH = 90 * PSI  #: cold pressure past this bursts filters
 
 
@@ -29,6 +32,32 @@ def psi(pressure: float) -> str:
 def running(known: Known) -> Iterator[Reading]:
     """Gallery readings of the running engine."""
     return (r for r in known.readings() if runs(r) and not at_pump(r))
+
+
+def looked(reading: Reading) -> str:
+    """A reading as it was given, in words or in figures."""
+    return reading.said or f"{psi(reading.pressure)} at {reading.rpm:.0f} rpm"
+
+
+def share_below(reading: Reading, limit: float) -> float:
+    """How much of what a reading may mean is below a limit [Pa]; the gauge's error left out."""
+    if reading.at_least:
+        return 0.0
+    if reading.pressure_spread:
+        return sure_beyond(limit, reading.pressure, reading.pressure_spread)
+    return float(reading.pressure < limit or (reading.at_most and reading.pressure <= limit))
+
+
+def stop_limit(known: Known, reading: Reading) -> float:
+    """The pressure [Pa] below which the engine is stopped at a reading's speed."""
+    fast = reading.rpm >= 2000.0
+    return known.limit(quantities.STOP_RUNNING_PRESSURE if fast else quantities.STOP_IDLE_PRESSURE)
+
+
+def broken_limits(known: Known, reading: Reading) -> list[tuple[float, float]]:
+    """For each reading a vague one may have been: how surely it is too low, and its limit [Pa]."""
+    limits = [stop_limit(known, r) for r in possible(reading)]
+    return [(share_below(reading, limit), limit) for limit in limits]
 
 
 def seen(value: float, rpm: float, celsius: float = 90.0) -> Reading:
@@ -126,9 +155,14 @@ def fresh_build_gets_half_the_time(known: Known) -> Conclusions:
 
 @rule(
     source=sources.TRACTOR_WORKSHOP_MANUAL,
-    matches=[example(readings=[seen(4, 700)]), example(readings=[seen(12, 3000)])],
+    matches=[
+        example(readings=[seen(4, 700)]),
+        example(readings=[seen(12, 3000)]),
+        example(readings=[replace(seen(5, 700), rpm_spread=60.0, oil_spread=8.0)]),
+    ],
     non_matches=[
         example(readings=[seen(12, 700)]),
+        example(readings=[replace(seen(12, 700), rpm_spread=60.0, oil_spread=8.0)]),
         example(readings=[seen(45, 3000)]),
         example(readings=[seen(0, 0)]),
     ],
@@ -136,25 +170,24 @@ def fresh_build_gets_half_the_time(known: Known) -> Conclusions:
 def reading_below_the_stop_limit(known: Known) -> Conclusions:
     """Below 7 psi at idle, or 20 psi from 2000 rpm on, or the maker's own figures: stop.
 
-    A panel gauge may lie; stop first, then put a trusted gauge on.
+    A panel gauge may lie; stop first, then put a trusted gauge on. A reading in words is below
+    where four in ten of the speeds and pressures it may mean are.
     """
     for r in running(known):
-        limit = known.limit(
-            quantities.STOP_RUNNING_PRESSURE if r.rpm >= 2000.0 else quantities.STOP_IDLE_PRESSURE
-        )
+        broken = broken_limits(known, r)
+        limit = max((at for sure, at in broken if sure > 0.5), default=stop_limit(known, r))
         refuted = r.gauge == "panel" and any(
             d.gauge == "direct" and d.pressure >= limit and same_moment(r, d)
             for d in known.readings()
         )
-        if r.pressure < limit and not refuted:
+        share = sum(sure for sure, _ in broken) / len(broken)
+        if share >= ENOUGH_TO_STOP and not refuted:
             then = (
                 "the trusted gauge says so: shut down, do not run until the cause is found"
                 if r.gauge == "direct"
                 else "shut down, check with a trusted gauge before it runs again"
             )
-            yield Alarm(
-                Severity.STOP, f"{psi(r.pressure)} at {r.rpm:.0f} rpm, limit {psi(limit)}: {then}"
-            )
+            yield Alarm(Severity.STOP, f"{looked(r)}, limit {psi(limit)}: {then}")
 
 
 @rule(
@@ -173,10 +206,10 @@ def farm_diesel_below_two_bar(known: Known) -> Conclusions:
     """A diesel below 2 bar (29 psi) at working speed, or one that swings, is stopped."""
     if known.has(features.DIESEL):
         for r in running(known):
-            if at_speed(r) and r.pressure < FARM_DIESEL_LEAST:
+            if at_speed(r) and share_below(r, FARM_DIESEL_LEAST) >= ENOUGH_TO_STOP:
                 yield Alarm(
                     Severity.STOP,
-                    f"{psi(r.pressure)} at {r.rpm:.0f} rpm on a diesel, limit "
+                    f"{looked(r)} on a diesel, limit "
                     f"{psi(FARM_DIESEL_LEAST)} at working speed: stop",
                 )
         if known.has(direct_gauge.DIRECT_GAUGE_UNSTEADY):
@@ -217,7 +250,7 @@ def far_too_much_when_cold(known: Known) -> Conclusions:
     """Cold pressure far past the relief setting bursts filters: back to idle, then stop."""
     limit = max(FAR_TOO_HIGH, 1.2 * known.limit(relief_quantities.USUAL_RELIEF_SETTING))
     for r in running(known):
-        if is_cold(r) and r.pressure > limit:
+        if is_cold(r) and r.pressure > limit and not r.at_most:
             yield Alarm(
                 Severity.STOP,
                 f"{psi(r.pressure)} cold, limit {psi(limit)}: back to idle, then stop; the relief "

@@ -4,8 +4,10 @@ Imported by the rules on readings and by ``circuit`` and ``signoff``. Every thre
 judgement unless a source is named; the engine's own figures are arguments.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from dataclasses import replace
 from datetime import date, datetime
+from math import erf, hypot, sqrt
 
 from knowledge.judging import LEAST_SURE, sure_beyond
 from knowledge.model import Finding, Reading
@@ -27,12 +29,22 @@ SAY_SO = 0.6  #: from this probability a reading gives a finding; nearer to even
 PUMP_TAPS = frozenset({"pump", "pump outlet", "filter", "filter head"})
 
 
-def spread_of(reading: Reading) -> float:
-    """One standard deviation of a reading's error [Pa]: its own where stated, else the usual.
+COUNTS = 0.6  #: a reading counts as hot, idling ... from this probability of having been so
+#: of the usual pressure: below the first it has fallen, above the second it has risen (judgement)
+FALLEN, RISEN = 0.75, 1.4
+USUAL_SPREAD = 0.1  #: of the usual pressure: error of what a person remembers of it
+SUREST_OF_USUAL = 0.9  #: a comparison with the usual is never surer: it may have read wrongly then
+SAME_HEAT = 15.0  #: K
+#: standard normal quantiles of five equally likely values
+_FIVE = (-1.2816, -0.5244, 0.0, 0.5244, 1.2816)
 
-    >>> round(spread_of(Reading(700, 363.0, 8 * PSI)) / PSI, 1)
+
+def gauge_error(reading: Reading) -> float:
+    """One standard deviation of the gauge's error [Pa]: its own where stated, else the usual.
+
+    >>> round(gauge_error(Reading(700, 363.0, 8 * PSI)) / PSI, 1)
     3.0
-    >>> round(spread_of(Reading(700, 363.0, 8 * PSI, gauge="direct")) / PSI, 1)
+    >>> round(gauge_error(Reading(700, 363.0, 8 * PSI, gauge="direct")) / PSI, 1)
     2.0
     """
     if reading.error is not None and reading.error > 0.0:
@@ -40,32 +52,185 @@ def spread_of(reading: Reading) -> float:
     return DIRECT_SPREAD if reading.gauge == "direct" else PANEL_SPREAD
 
 
+def spread_of(reading: Reading) -> float:
+    """One standard deviation of a reading's error [Pa]: the gauge's, and that of a vague figure.
+
+    >>> round(spread_of(Reading(700, 363.0, 8 * PSI, pressure_spread=4 * PSI)) / PSI, 1)
+    5.0
+    """
+    own = gauge_error(reading)
+    return hypot(own, reading.pressure_spread) if reading.pressure_spread else own
+
+
 def sure_below(reading: Reading, wanted: float) -> float:
     """Probability that the true pressure is below ``wanted`` [Pa].
 
-    5 psi on a panel gauge where 10 are wanted is most likely low; 10 is undecided:
+    5 psi on a panel gauge where 10 are wanted is most likely low; 10 is undecided. What bounds
+    the pressure from above can make it low, never good, and the other way round.
 
     >>> round(sure_below(Reading(700, 363.0, 5 * PSI), 10 * PSI), 2)
     0.95
     >>> round(sure_below(Reading(700, 363.0, 10 * PSI), 10 * PSI), 2)
     0.5
+    >>> sure_below(Reading(700, 363.0, 25 * PSI, at_most=True), 10 * PSI)
+    0.5
     """
-    return sure_beyond(-reading.pressure, -wanted, spread_of(reading))
+    sure = sure_beyond(-reading.pressure, -wanted, spread_of(reading))
+    return _bounded(sure, reading.at_most, reading.at_least)
 
 
 def sure_above(reading: Reading, wanted: float) -> float:
     """Probability that the true pressure is above ``wanted`` [Pa]."""
-    return sure_beyond(reading.pressure, wanted, spread_of(reading))
+    sure = sure_beyond(reading.pressure, wanted, spread_of(reading))
+    return _bounded(sure, reading.at_least, reading.at_most)
+
+
+def _bounded(sure: float, not_less: bool, not_more: bool) -> float:
+    """The probability where a bound leaves one side open."""
+    if not_less:
+        sure = max(sure, 0.5)
+    return min(sure, 0.5) if not_more else sure
+
+
+def sure_fallen(reading: Reading) -> float:
+    """Probability that the pressure is well below the usual; 0 where that is not known.
+
+    >>> sure_fallen(Reading(2500, 363.0, 40 * PSI, usual=80 * PSI))
+    0.9
+    """
+    if not reading.usual:
+        return 0.0
+    sure = sure_beyond(FALLEN * reading.usual, reading.pressure, _usual_spread(reading))
+    return min(_bounded(sure, reading.at_most, reading.at_least), SUREST_OF_USUAL)
+
+
+def sure_risen(reading: Reading) -> float:
+    """Probability that the pressure is well above the usual; 0 where that is not known."""
+    if not reading.usual:
+        return 0.0
+    sure = sure_beyond(reading.pressure, RISEN * reading.usual, _usual_spread(reading))
+    return min(_bounded(sure, reading.at_least, reading.at_most), SUREST_OF_USUAL)
+
+
+def _usual_spread(reading: Reading) -> float:
+    """Error of the difference from the usual [Pa]: on one gauge, most of its error is shared."""
+    parts = (0.5 * gauge_error(reading), reading.pressure_spread)
+    return hypot(*parts, USUAL_SPREAD * (reading.usual or 0.0))
+
+
+def sure_low(reading: Reading, wanted: Callable[[Reading], float]) -> float:
+    """Probability that a reading is below what is wanted where it was taken, or below its usual.
+
+    ``wanted`` gives the pressure [Pa] wanted at the speed and oil temperature of a reading; the
+    probability is the mean over the speeds and temperatures at which it may have been taken.
+    """
+    every = [sure_below(exact, wanted(exact)) for exact in possible(reading)]
+    return max(sum(every) / len(every), sure_fallen(reading))
+
+
+def sure_high(reading: Reading, limit: float) -> float:
+    """Probability that a reading is above ``limit`` [Pa], or well above its usual."""
+    return max(sure_above(reading, limit), sure_risen(reading))
+
+
+def possible(reading: Reading) -> list[Reading]:
+    """Readings at certain speeds and temperatures that a vague one may have been, equally likely.
+
+    A reading in figures is the only one.
+
+    >>> len(possible(Reading(700, 363.0, 5 * PSI, rpm_spread=60.0, oil_spread=8.0)))
+    25
+    """
+    if not (reading.rpm_spread or reading.oil_spread):
+        return [reading]
+    heat, heats = reading.oil_temperature, [reading.oil_temperature]
+    if heat is not None and reading.oil_spread:
+        heats = [heat + z * reading.oil_spread for z in _FIVE]
+    speeds = [reading.rpm]
+    if reading.rpm_spread:
+        speeds = [max(reading.rpm + z * reading.rpm_spread, 0.0) for z in _FIVE]
+    return [
+        replace(reading, rpm=n, oil_temperature=t, rpm_spread=0.0, oil_spread=0.0)
+        for n in speeds
+        for t in heats
+    ]
+
+
+def moments(reading: Reading, idle_speed: float) -> list[Reading]:
+    """The readings that a report of "any speed" or "hot or cold" stands for; else itself.
+
+    Any speed: at idle [rpm], a little above, and fast. Hot or cold: 20 and 92 °C.
+    """
+    heats = (293.15, 365.15) if reading.at_all_heats else (None,)
+    fast = 0.8 * reading.rpm_spread
+    speeds = (
+        (idle_speed, reading.rpm - fast, reading.rpm + fast) if reading.at_all_speeds else (None,)
+    )
+    found = []
+    for heat in heats:
+        one = reading
+        if heat is not None:
+            one = replace(one, oil_temperature=heat, oil_spread=0.0, at_all_heats=False)
+        for rpm in speeds:
+            found.append(one if rpm is None else replace(one, rpm=rpm, rpm_spread=0.0))
+    return found
+
+
+def counted(sure: float, share: float) -> float:
+    """How sure a statement is that holds only if a reading counts, which is ``share`` likely.
+
+    >>> counted(0.99, 1.0), counted(0.9, 0.75), counted(0.9, 0.0)
+    (0.99, 0.8, 0.5)
+    """
+    return sure if share == 1.0 else 0.5 + share * (sure - 0.5)
+
+
+def _share_above(mean: float, spread: float, limit: float) -> float:
+    """Probability that a value is at or above a limit; 0 or 1 for one without spread."""
+    if spread <= 0.0:
+        return float(mean >= limit)
+    return 0.5 * (1.0 + erf((mean - limit) / (spread * sqrt(2.0))))
+
+
+def hot_share(reading: Reading) -> float:
+    """Probability that the oil was hot; 0 where nothing is known of it."""
+    if reading.oil_temperature is None:
+        return 0.0
+    return _share_above(reading.oil_temperature, reading.oil_spread, HOT)
+
+
+def cold_share(reading: Reading) -> float:
+    """Probability that the oil was cold; 0 where nothing is known of it."""
+    if reading.oil_temperature is None:
+        return 0.0
+    return _share_above(-reading.oil_temperature, reading.oil_spread, -COLD)
+
+
+def speed_share(reading: Reading, low: float = SPEED, high: float = float("inf")) -> float:
+    """Probability that the speed was from ``low`` up to ``high`` [rpm], both included."""
+    below = _share_above(-reading.rpm, reading.rpm_spread, -high)
+    return max(_share_above(reading.rpm, reading.rpm_spread, low) + below - 1.0, 0.0)
+
+
+def idle_share(reading: Reading, idle_speed: float) -> float:
+    """Probability that the engine ran at or near its idle speed [rpm]."""
+    return speed_share(reading, RUNNING, idle_speed * IDLE_SLACK)
+
+
+def faster_share(fast: Reading, slow: Reading, by: float) -> float:
+    """Probability that one reading was taken faster than another by ``by`` [rpm] or more."""
+    spread = hypot(fast.rpm_spread, slow.rpm_spread)
+    return _share_above(fast.rpm - slow.rpm, spread, by)
 
 
 def is_hot(reading: Reading) -> bool:
     """The oil was hot, and known to be."""
-    return reading.oil_temperature is not None and reading.oil_temperature >= HOT
+    return hot_share(reading) >= COUNTS
 
 
 def is_cold(reading: Reading) -> bool:
     """The oil was cold, and known to be."""
-    return reading.oil_temperature is not None and reading.oil_temperature <= COLD
+    return cold_share(reading) >= COUNTS
 
 
 def runs(reading: Reading) -> bool:
@@ -75,12 +240,17 @@ def runs(reading: Reading) -> bool:
 
 def idles(reading: Reading, idle_speed: float) -> bool:
     """The engine ran at or near its idle speed [rpm]."""
-    return runs(reading) and reading.rpm <= idle_speed * IDLE_SLACK
+    return idle_share(reading, idle_speed) >= COUNTS
 
 
 def at_speed(reading: Reading) -> bool:
     """The engine ran well above idle."""
-    return reading.rpm >= SPEED
+    return speed_share(reading) >= COUNTS
+
+
+def is_bound(reading: Reading) -> bool:
+    """The figure bounds the pressure, and is not the pressure itself."""
+    return reading.at_most or reading.at_least
 
 
 def at_pump(reading: Reading) -> bool:
@@ -112,14 +282,19 @@ def same_heat(one: Reading, other: Reading) -> bool:
     """Both readings were at oil of about the same temperature (15 K), or neither was measured."""
     if one.oil_temperature is None or other.oil_temperature is None:
         return one.oil_temperature is other.oil_temperature
-    return abs(one.oil_temperature - other.oil_temperature) <= 15.0
+    if max(one.oil_spread, other.oil_spread) > SAME_HEAT:
+        return False
+    return abs(one.oil_temperature - other.oil_temperature) <= SAME_HEAT
 
 
 def same_moment(one: Reading, other: Reading) -> bool:
     """Both readings were on the same day, at about the same speed (15 %) and oil temperature."""
     if one.when is not None and other.when is not None and _day(one.when) != _day(other.when):
         return False
-    return same_heat(one, other) and abs(one.rpm - other.rpm) <= 0.15 * max(one.rpm, other.rpm)
+    apart = 0.15 * max(one.rpm, other.rpm)
+    if max(one.rpm_spread, other.rpm_spread) > apart:
+        return False
+    return same_heat(one, other) and abs(one.rpm - other.rpm) <= apart
 
 
 def _day(when: date) -> date:
@@ -142,10 +317,11 @@ def sure_lower(one: Reading, other: Reading, by: float) -> float:
     0.99
     """
     if same_gauge(one, other):
-        spread = 0.5 * spread_of(one)
+        spread = hypot(0.5 * gauge_error(one), one.pressure_spread, other.pressure_spread)
     else:
-        spread = (spread_of(one) ** 2 + spread_of(other) ** 2) ** 0.5
-    return sure_beyond(other.pressure - one.pressure, by, spread)
+        spread = hypot(spread_of(one), spread_of(other))
+    sure = sure_beyond(other.pressure - one.pressure, by, spread)
+    return _bounded(sure, one.at_most or other.at_least, one.at_least or other.at_most)
 
 
 def if_clear(finding: Finding, sure: float) -> Iterator[Derived]:

@@ -1,27 +1,38 @@
 """Rules on several gauge readings together: with speed, and from cold to hot."""
 
 from itertools import permutations
+from typing import Any
 
 from knowledge import sources
 from knowledge.model import Reading, Station
 from knowledge.pressure import patterns_speed, quantities
 from knowledge.pressure.gauge import (
+    COUNTS,
     NEAR_SETTING,
     PAST_SETTING,
     SAY_SO,
-    SPEED,
     at_pump,
     at_speed,
+    cold_share,
+    counted,
+    faster_share,
+    hot_share,
+    idle_share,
     idles,
     if_clear,
+    is_bound,
     is_cold,
     is_hot,
+    moments,
     runs,
     same_gauge,
     same_heat,
     same_moment,
+    speed_share,
     sure_above,
     sure_below,
+    sure_high,
+    sure_low,
     sure_lower,
     wanted_cold,
     wanted_hot,
@@ -33,17 +44,23 @@ from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
+CEILING = 0.8  #: how far "never above" a figure is taken for a ceiling (judgement)
 
 
 def running(known: Known) -> list[Reading]:
-    """Gallery readings of the running engine; no panel gauge that a direct gauge contradicts."""
-    every = [r for r in known.readings() if runs(r) and not at_pump(r)]
+    """Gallery readings of the running engine; no panel gauge that a direct gauge contradicts.
+
+    A report of any speed, or of hot and cold, stands for several readings.
+    """
+    idle = known.limit(quantities.USUAL_IDLE_SPEED)
+    gallery = [r for r in known.readings() if runs(r) and not at_pump(r)]
+    every = [m for r in gallery for m in moments(r, idle)]
     direct = [r for r in every if r.gauge == "direct"]
     belied = any(
         abs(p.pressure - d.pressure) > known.limit(instrument_quantities.MOST_PANEL_ERROR)
         for p in every
         for d in direct
-        if p.gauge == "panel" and same_moment(p, d)
+        if p.gauge == "panel" and same_moment(p, d) and not (is_bound(p) or is_bound(d))
     )
     return direct if belied else every
 
@@ -54,7 +71,11 @@ def hot_idle(known: Known) -> list[float]:
         known.limit(quantities.USUAL_IDLE_SPEED),
         known.limit(quantities.HOT_IDLE_PRESSURE),
     )
-    return [sure_below(r, limit) for r in running(known) if is_hot(r) and idles(r, idle)]
+    return [
+        counted(sure_low(r, lambda _: limit), hot_share(r) * idle_share(r, idle))
+        for r in running(known)
+        if is_hot(r) and idles(r, idle)
+    ]
 
 
 def low_hot(known: Known, reading: Reading) -> float:
@@ -63,7 +84,8 @@ def low_hot(known: Known, reading: Reading) -> float:
         known.limit(quantities.HOT_IDLE_PRESSURE),
         known.limit(relief_quantities.USUAL_RELIEF_SETTING),
     )
-    return sure_below(reading, wanted_hot(reading.rpm, *figures))
+    sure = sure_low(reading, lambda r: wanted_hot(r.rpm, *figures))
+    return counted(sure, hot_share(reading))
 
 
 def low_cold(known: Known, reading: Reading) -> float:
@@ -72,17 +94,34 @@ def low_cold(known: Known, reading: Reading) -> float:
         known.limit(quantities.HOT_IDLE_PRESSURE),
         known.limit(relief_quantities.USUAL_RELIEF_SETTING),
     )
-    return sure_below(reading, wanted_cold(reading.rpm, *figures))
+    sure = sure_low(reading, lambda r: wanted_cold(r.rpm, *figures))
+    return counted(sure, cold_share(reading))
 
 
 def hot_at_speed(known: Known) -> list[float]:
     """How sure it is that each hot reading at speed is low."""
-    return [low_hot(known, r) for r in running(known) if is_hot(r) and at_speed(r)]
+    return [
+        counted(low_hot(known, r), speed_share(r))
+        for r in running(known)
+        if is_hot(r) and at_speed(r)
+    ]
 
 
 def all_cold(known: Known) -> list[float]:
     """How sure it is that each cold reading is low."""
     return [low_cold(known, r) for r in running(known) if is_cold(r)]
+
+
+def off_idle_share(known: Known, reading: Reading) -> float:
+    """Probability that a reading was taken above idle and below what counts as at speed."""
+    idle = idle_share(reading, known.limit(quantities.USUAL_IDLE_SPEED))
+    return max(1.0 - idle - speed_share(reading), 0.0)
+
+
+def words(psi: float, rpm: float, spread: float, celsius: float, **more: Any) -> Reading:
+    """An example in words: a panel gauge, a speed with its spread, oil within 8 K."""
+    heat = celsius + 273.15
+    return Reading(rpm, heat, psi * PSI, rpm_spread=spread, oil_spread=8.0, **more)
 
 
 def seen(psi: float, rpm: float, celsius: float = 90.0) -> Reading:
@@ -95,6 +134,7 @@ def seen(psi: float, rpm: float, celsius: float = 90.0) -> Reading:
     matches=[
         example(readings=[seen(5, 700), seen(45, 3000)]),
         example(readings=[seen(20, 700), seen(45, 3000)]),
+        example(readings=[words(5, 700, 60, 92), words(45, 2475, 440, 92)]),
     ],
     non_matches=[
         example(readings=[seen(5, 700)]),
@@ -119,8 +159,11 @@ def low_idling_and_good_at_speed(known: Known) -> Conclusions:
 def right_again_just_off_idle(known: Known) -> Conclusions:
     """Low at hot idle and right again with a few hundred revs more."""
     idle = hot_idle(known)
-    above = known.limit(quantities.USUAL_IDLE_SPEED) * 1.2
-    off_idle = [low_hot(known, r) for r in running(known) if is_hot(r) and above < r.rpm < SPEED]
+    off_idle = [
+        counted(low_hot(known, r), share)
+        for r in running(known)
+        if is_hot(r) and (share := off_idle_share(known, r)) >= COUNTS
+    ]
     if idle and off_idle:
         yield from if_clear(patterns_speed.RISES_JUST_OFF_IDLE, max(idle) * (1.0 - min(off_idle)))
 
@@ -130,8 +173,13 @@ def right_again_just_off_idle(known: Known) -> Conclusions:
     matches=[
         example(readings=[seen(50, 1000, 20), seen(5, 700)]),
         example(readings=[seen(8, 1000, 20), seen(5, 700)]),
+        example(readings=[words(60, 1150, 350, 20), words(5, 700, 60, 92)]),
     ],
-    non_matches=[example(readings=[seen(5, 700)]), example(readings=[seen(50, 1000, 20)])],
+    non_matches=[
+        example(readings=[Reading(1150, None, 60 * PSI), words(5, 700, 60, 92)]),
+        example(readings=[seen(5, 700)]),
+        example(readings=[seen(50, 1000, 20)]),
+    ],
 )
 def right_cold_and_low_hot(known: Known) -> Conclusions:
     """Right with cold oil and low with hot oil."""
@@ -178,33 +226,48 @@ def low_wherever_one_looks(known: Known) -> Conclusions:
     source=sources.PUMP_MAKER_PRESSURE_FLOW,
     matches=[
         example(readings=[seen(28, 2000), seen(29, 3500)]),
+        example(readings=[words(25, 2475, 1100, 90, at_most=True, at_all_speeds=True)]),
         example(readings=[seen(30, 2000), seen(55, 3500)]),
     ],
     non_matches=[
         example(readings=[seen(20, 2000), seen(32, 3500)]),
+        example(readings=[words(5, 2475, 1100, 90, at_most=True, at_all_speeds=True)]),
         example(readings=[seen(1, 2000), seen(1, 3500)]),
     ],
 )
 def flat_below_the_setting(known: Known) -> Conclusions:
-    """The same low pressure at two speeds well apart is a ceiling; reaching the setting is not."""
+    """The same low pressure at two speeds well apart is a ceiling; reaching the setting is not.
+
+    So is a pressure "never above" a figure at any speed, less surely: low everywhere keeps
+    under it too.
+    """
     setting, floor = (
         known.limit(relief_quantities.USUAL_RELIEF_SETTING),
         1.5 * known.limit(quantities.HOT_IDLE_PRESSURE),
     )
     fast = [r for r in running(known) if at_speed(r)]
-    reached = [sure_above(r, NEAR_SETTING * setting) for r in fast]
+    reached = [counted(sure_above(r, NEAR_SETTING * setting), speed_share(r)) for r in fast]
+    ceilings = [
+        counted(sure_below(r, NEAR_SETTING * setting), CEILING)
+        for r in known.readings()
+        if r.at_all_speeds and r.at_most and r.pressure >= floor and not at_pump(r)
+    ]
     if reached and max(reached) >= SAY_SO:
         yield is_absent(patterns_speed.CAPPED_LOW, max(reached))
     flat = [
-        sure_below(b, NEAR_SETTING * setting) * (1.0 - sure_lower(a, b, 4 * PSI))
+        counted(
+            sure_below(b, NEAR_SETTING * setting) * (1.0 - sure_lower(a, b, 4 * PSI)),
+            faster_share(b, a, 800.0) * speed_share(a),
+        )
         for a, b in permutations(fast, 2)
         if same_gauge(a, b)
         and same_heat(a, b)
-        and b.rpm - a.rpm >= 800.0
+        and faster_share(b, a, 800.0) >= COUNTS
         and a.pressure >= floor
         and b.pressure >= a.pressure - 3 * PSI
-    ]
-    if flat and max(flat) >= SAY_SO and max(reached) < SAY_SO:
+        and not (is_bound(a) or is_bound(b))
+    ] + ceilings
+    if flat and max(flat) >= SAY_SO and max(reached, default=0.0) < SAY_SO:
         yield is_present(patterns_speed.CAPPED_LOW, max(flat))
 
 
@@ -222,7 +285,11 @@ def past_the_setting_when_cold(known: Known) -> Conclusions:
     The factor 1.3 is judgement.
     """
     limit = PAST_SETTING * known.limit(relief_quantities.USUAL_RELIEF_SETTING)
-    past = [sure_above(r, limit) for r in running(known) if is_cold(r) and at_speed(r)]
+    past = [
+        counted(sure_high(r, limit), cold_share(r) * speed_share(r))
+        for r in running(known)
+        if is_cold(r) and at_speed(r)
+    ]
     if past:
         yield from if_clear(patterns_speed.CLIMBS_PAST_SETTING, max(past))
 
@@ -238,11 +305,13 @@ def past_the_setting_when_cold(known: Known) -> Conclusions:
 def short_of_the_setting_when_cold(known: Known) -> Conclusions:
     """Cold oil at 2300 rpm or more should reach the relief setting."""
     setting = NEAR_SETTING * known.limit(relief_quantities.USUAL_RELIEF_SETTING)
-    fast = [r for r in running(known) if is_cold(r) and r.rpm >= 2300.0]
-    if fast:
-        yield from if_clear(
-            patterns_speed.NEVER_REACHES_SETTING_COLD, min(sure_below(r, setting) for r in fast)
-        )
+    short = [
+        counted(sure_below(r, setting), cold_share(r) * share)
+        for r in running(known)
+        if is_cold(r) and (share := speed_share(r, 2300.0)) >= COUNTS
+    ]
+    if short:
+        yield from if_clear(patterns_speed.NEVER_REACHES_SETTING_COLD, min(short))
 
 
 @rule(
@@ -259,9 +328,11 @@ def short_of_the_setting_when_cold(known: Known) -> Conclusions:
 def less_at_more_revs(known: Known) -> Conclusions:
     """Less pressure at more revs, oil equally hot: the pump is not filling."""
     drops = [
-        sure_lower(fast, slow, 3 * PSI)
+        counted(sure_lower(fast, slow, 3 * PSI), share)
         for slow, fast in permutations(running(known), 2)
-        if same_gauge(slow, fast) and same_heat(slow, fast) and fast.rpm - slow.rpm >= 400.0
+        if same_gauge(slow, fast)
+        and same_heat(slow, fast)
+        and (share := faster_share(fast, slow, 400.0)) >= COUNTS
     ]
     if drops and max(drops) >= SAY_SO:
         yield is_present(patterns_speed.FALLS_AS_REVS_RISE, max(drops))

@@ -1,5 +1,7 @@
 """Rules that turn gauge readings into findings: low, zero, high."""
 
+from dataclasses import replace
+
 from knowledge import sources
 from knowledge.judging import sure_beyond
 from knowledge.model import Reading, Station
@@ -13,10 +15,12 @@ from knowledge.pressure.gauge import (
     if_clear,
     is_cold,
     is_hot,
+    moments,
     runs,
     same_moment,
-    sure_above,
     sure_below,
+    sure_high,
+    sure_low,
     sure_lower,
     wanted_cold,
     wanted_hot,
@@ -41,9 +45,19 @@ def wanted(known: Known, reading: Reading) -> float:
     return wanted_cold(*figures) if is_cold(reading) else wanted_hot(*figures)
 
 
+def low(known: Known, reading: Reading) -> float:
+    """How sure it is that a reading is below what is wanted, or below its usual."""
+    return sure_low(reading, lambda r: wanted(known, r))
+
+
 def gallery(known: Known, gauge: str) -> list[Reading]:
-    """Readings of one kind of gauge on the gallery of a running engine."""
-    return [r for r in known.readings() if r.gauge == gauge and runs(r) and not at_pump(r)]
+    """Readings of one kind of gauge on the gallery of a running engine.
+
+    A report of any speed, or of hot and cold, stands for several readings.
+    """
+    idle = known.limit(quantities.USUAL_IDLE_SPEED)
+    looks = [r for r in known.readings() if r.gauge == gauge and runs(r) and not at_pump(r)]
+    return [m for r in looks for m in moments(r, idle)]
 
 
 def hot(psi: float, rpm: float, gauge: str = "panel", tap: str = "gallery") -> Reading:
@@ -58,15 +72,20 @@ def cold(psi: float, rpm: float, gauge: str = "panel") -> Reading:
 
 @rule(
     source=sources.TEN_PSI_RULE_2009,
-    matches=[example(readings=[hot(4, 700)]), example(readings=[hot(20, 700), hot(12, 3000)])],
+    matches=[
+        example(readings=[hot(4, 700)]),
+        example(readings=[hot(20, 700), hot(12, 3000)]),
+        example(readings=[replace(hot(40, 2500), usual=80 * PSI)]),
+    ],
     non_matches=[example(readings=[hot(10, 700)]), example(readings=[hot(4, 700, "direct")])],
 )
 def panel_below_what_is_wanted(known: Known) -> Conclusions:
     """A panel reading below the idle figure, or below 10 psi for each 1000 rpm, is low.
 
-    All readings above it mean not low. Near the limit the gauge's own error leaves it open.
+    All readings above it mean not low. Near the limit the gauge's own error leaves it open. A
+    reading well below its usual is low as well.
     """
-    lows = [sure_below(r, wanted(known, r)) for r in gallery(known, "panel")]
+    lows = [low(known, r) for r in gallery(known, "panel")]
     if lows:
         yield from if_clear(patterns.GAUGE_READS_LOW, max(lows))
 
@@ -78,7 +97,7 @@ def panel_below_what_is_wanted(known: Known) -> Conclusions:
 )
 def direct_gauge_below_what_is_wanted(known: Known) -> Conclusions:
     """A trusted direct gauge below what is wanted at that speed and heat confirms it low."""
-    lows = [sure_below(r, wanted(known, r)) for r in gallery(known, "direct")]
+    lows = [low(known, r) for r in gallery(known, "direct")]
     if lows:
         yield from if_clear(direct_gauge.DIRECT_GAUGE_LOW, max(lows))
 
@@ -109,13 +128,17 @@ def direct_gauge_reads_nothing(known: Known) -> Conclusions:
 
 @rule(
     source=sources.PUMP_MAKER_PRESSURE_FLOW,
-    matches=[example(readings=[cold(95, 2000)]), example(readings=[hot(50, 3000)])],
+    matches=[
+        example(readings=[cold(95, 2000)]),
+        example(readings=[hot(50, 3000)]),
+        example(readings=[replace(cold(80, 2000), at_least=True)]),
+    ],
     non_matches=[example(readings=[cold(71, 2000)]), example(readings=[hot(50, 0)])],
 )
 def far_above_the_relief_setting(known: Known) -> Conclusions:
-    """A reading far above the relief setting is too high, hot or cold."""
+    """A reading far above the relief setting, or above its usual, is too high, hot or cold."""
     limit = PAST_SETTING * known.limit(relief_quantities.USUAL_RELIEF_SETTING)
-    highs = [sure_above(r, limit) for r in gallery(known, "panel")]
+    highs = [sure_high(r, limit) for r in gallery(known, "panel")]
     if highs:
         yield from if_clear(patterns.GAUGE_READS_HIGH, max(highs))
 
@@ -181,7 +204,7 @@ def low_at_the_pump_itself(known: Known) -> Conclusions:
 
     Misleads when a big leak behind pulls the pump's pressure down as well.
     """
-    lows = [sure_below(r, wanted(known, r)) for r in known.readings() if at_pump(r) and runs(r)]
+    lows = [low(known, r) for r in known.readings() if at_pump(r) and runs(r)]
     if lows:
         yield from if_clear(direct_gauge.PUMP_PORT_LOW, max(lows))
 
@@ -197,7 +220,7 @@ def low_at_the_pump_itself(known: Known) -> Conclusions:
 def lost_between_pump_and_gallery(known: Known) -> Conclusions:
     """Right at the pump and low in the gallery at the same moment: it is lost in between."""
     pairs = [
-        sure_above(p, wanted(known, p)) * sure_below(g, wanted(known, g))
+        (1.0 - low(known, p)) * low(known, g)
         for p in known.readings()
         if at_pump(p) and runs(p)
         for g in gallery(known, "direct")
@@ -218,7 +241,8 @@ def idling_slower_than_its_figure(known: Known) -> Conclusions:
     Misleads when the counter is wrong, or the engine was about to stall.
     """
     figure = known.limit(quantities.USUAL_IDLE_SPEED)
-    idling = [r.rpm for r in known.readings() if is_hot(r) and idles(r, figure)]
+    counted_speeds = (r for r in known.readings() if not r.rpm_spread)
+    idling = [r.rpm for r in counted_speeds if is_hot(r) and idles(r, figure)]
     if idling and min(idling) > RUNNING:
         yield from if_clear(
             direct_gauge.IDLE_BELOW_SPEC, sure_beyond(-min(idling), -0.93 * figure, 30.0)
@@ -238,7 +262,8 @@ def idling_slower_than_its_figure(known: Known) -> Conclusions:
 )
 def oil_hotter_than_its_limit(known: Known) -> Conclusions:
     """Oil hotter than its limit sags whatever else is wrong; warm and below it, it is not that."""
-    heat = [r.oil_temperature for r in known.readings() if r.oil_temperature and is_hot(r)]
+    measured = (r for r in known.readings() if not r.oil_spread)
+    heat = [r.oil_temperature for r in measured if r.oil_temperature and is_hot(r)]
     if heat:
         past = sure_beyond(
             max(heat),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
+from diagnose.case.looks import as_given
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.chaining import Trace
 from diagnose.output.as_json import NOT_IN_JSON
@@ -57,8 +58,7 @@ def _entries(diagnosis: Diagnosis, contradiction: Contradiction) -> Iterator[tup
         if taken.measure in measures:
             yield taken.entry.no, f"{taken.measure.id}={taken.entry.value}"
     for one in case.readings if read else ():
-        entry = one.entry
-        yield entry.no, " ".join(filter(None, (entry.rpm, entry.oil, entry.pressure)))
+        yield one.entry.no, as_given(one.entry)
 
 
 def _behind(

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
+from diagnose.case.looks import as_given
 from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.named import Named, named
 from diagnose.output.lines import percent
@@ -106,10 +107,6 @@ def plan_changes(changes: Changes) -> PlanChanges:
             for m in case.measurements
             if m.entry.no > since
         ),
-        readings=tuple(
-            " ".join(filter(None, (r.entry.rpm, r.entry.oil, r.entry.pressure)))
-            for r in case.readings
-            if r.entry.no > since
-        ),
+        readings=tuple(as_given(r.entry) for r in case.readings if r.entry.no > since),
         still_planned=bool(changes.before.stages and changes.after.stages),
     )

@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from diagnose.case.case import Case
+from diagnose.case.looks import in_words, said
+from diagnose.case.schema import ReadingEntry
 from diagnose.case.writing import Appended, Fields
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
@@ -13,6 +15,7 @@ from diagnose.output.lines import percent
 from knowledge.book import Book
 
 _READING_FIELDS = ("rpm", "oil", "pressure", "gauge")
+_SAID = ("rpm", "oil", "pressure", "coolant", "during", "usual")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -62,7 +65,7 @@ def entry_text(kind: str, fields: Fields) -> str:
     if fields.get("state") == "withdrawn":
         return f"{what}: entry {fields['replaces']} withdrawn"
     if kind in ("reading", "baseline"):
-        value = ", ".join(str(fields[k]) for k in _READING_FIELDS if fields.get(k) is not None)
+        value = _reading(fields)
         value += ", first start" if fields.get("at") == "start" else ""
     else:
         value = str(fields.get("value") or fields.get("state"))
@@ -70,6 +73,16 @@ def entry_text(kind: str, fields: Fields) -> str:
     sureness = f", {percent(float(str(sure)))} sure" if sure is not None else ""
     replaced = f", replaces {fields['replaces']}" if fields.get("replaces") else ""
     return f"{what}: {value}{sureness}{replaced}"
+
+
+def _reading(fields: Fields) -> str:
+    """Return a reading as it was given: figures, or the person's words."""
+    entry = ReadingEntry.model_validate(
+        {"no": 1, **{k: v for k, v in fields.items() if k in _SAID and v is not None}}
+    )
+    if not in_words(entry):
+        return ", ".join(str(fields[k]) for k in _READING_FIELDS if fields.get(k) is not None)
+    return ", ".join(filter(None, (said(entry), str(fields.get("gauge") or ""))))
 
 
 def close_document(case: Case, path: Path) -> CloseDocument:

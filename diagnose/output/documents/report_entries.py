@@ -7,12 +7,13 @@ from dataclasses import dataclass
 from datetime import date, datetime
 
 from diagnose.case.case import Case, FindingRecord, GaugeReading, Measurement
+from diagnose.case.looks import heat_as_given, speed_as_given
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.limits import limits_of
 from diagnose.output.lines import duration
 from diagnose.output.scale import scale_of
 from knowledge.model import Stage, State
-from knowledge.units import DIMENSIONS, TEMPERATURE, show, unit_in
+from knowledge.units import DIMENSIONS, show, unit_in
 from knowledge.work import Inspection
 
 HOW = {Stage.KNOWN: "told", Stage.OUTSIDE: "outside", Stage.OPENED: "opened"}
@@ -151,12 +152,12 @@ def report_measurement(one: Measurement, case: Case) -> ReportMeasurement:
 def report_reading(read: GaugeReading, case: Case) -> ReportReading:
     """Build the row of a gauge reading."""
     reading, entry = read.reading, read.entry
-    heat = reading.oil_temperature
+    pressure = entry.pressure or scale_of(case).one(reading.pressure)
     return ReportReading(
         day=day(entry.when),
-        rpm=f"{reading.rpm:.0f}",
-        heat=show(heat, TEMPERATURE, "C", 3) if heat else "not measured",
-        pressure=entry.pressure or scale_of(case).one(reading.pressure),
+        rpm=speed_as_given(read),
+        heat=heat_as_given(read),
+        pressure=f"{pressure} (usually {entry.usual})" if entry.usual else pressure,
         gauge=reading.gauge,
         tap=reading.tap,
         start=entry.at == "start",

@@ -76,7 +76,8 @@ def reading_in_words(one: Compared, scale: Scale) -> str:
         if reading.oil_temperature
         else "taken as hot"
     )
-    head = f"{reading.rpm:.0f} rpm, {heat}: {scale.one(reading.pressure)}; predicted "
+    head = reading.said or f"{reading.rpm:.0f} rpm, {heat}: {scale.one(reading.pressure)}"
+    head += "; predicted "
     text = head + scale.range(one.predicted)
     if one.stop:
         return f"{text}: STOP THE ENGINE ({one.stop})"

@@ -118,14 +118,14 @@ def _reading(reading: Reading, scale: Scale) -> SurveyReading:
     if reading.oil_temperature is not None:
         oil = reading.oil_temperature - CELSIUS
         heat = show(round(oil) + CELSIUS, TEMPERATURE)
-    pressure = scale.one(reading.pressure)
+    look = reading.said or f"{reading.rpm:.0f} rpm, {heat}: {scale.one(reading.pressure)}"
     return SurveyReading(
         rpm=reading.rpm,
         oil_c=oil,
         psi=reading.pressure / PSI,
         gauge=reading.gauge,
         tap=reading.tap,
-        says=f"{reading.rpm:.0f} rpm, {heat}: {pressure} ({reading.gauge}, {reading.tap})",
+        says=f"{look} ({reading.gauge}, {reading.tap})",
     )
 
 
