@@ -66,7 +66,7 @@ class Resolver:
         for each, kind in retired:
             self._check_state(each, kind.cured)
         every = {**_features_of(layout), **features} if layout else features
-        speeds = self._speeds(engine, every)
+        speeds = _speeds(engine, every)
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults, speeds)]
         profile, dimensions = self._profile(engine), self._dimensions(engine)
         return Case(
@@ -157,13 +157,6 @@ class Resolver:
         sizes |= {q.id: value for q, value in dimensions.items()}
         found = {x: x.figure_for(layout.id, sizes) for x in self.book.limits.values()}
         return {x: figure for x, figure in found.items() if figure is not None}
-
-    def _speeds(self, engine: Engine, features: Mapping[Finding, State]) -> Speeds:
-        """Idle and top speed of this engine; a fault in the idle figure is found by ``_limits``."""
-        stated = {name.lower().replace("-", "_"): text for name, text in engine.limits.items()}
-        text = stated.get(USUAL_IDLE_SPEED.id)
-        idle = limit_value(text, USUAL_IDLE_SPEED, "", Faults()) if text else None
-        return speeds_of(idle, features.get(DIESEL) is State.PRESENT)
 
     def _profile(self, engine: Engine) -> Profile | None:
         """The circuit named, else the one that goes with the layout."""
@@ -273,3 +266,11 @@ def _features_of(layout: Layout) -> dict[Finding, State]:
         **dict.fromkeys(layout.has, State.PRESENT),
         **dict.fromkeys(layout.lacks, State.ABSENT),
     }
+
+
+def _speeds(engine: Engine, features: Mapping[Finding, State]) -> Speeds:
+    """Idle and top speed of the engine; a fault in the idle figure is found with the limits."""
+    stated = {name.lower().replace("-", "_"): text for name, text in engine.limits.items()}
+    text = stated.get(USUAL_IDLE_SPEED.id)
+    idle = limit_value(text, USUAL_IDLE_SPEED, "", Faults()) if text else None
+    return speeds_of(idle, features.get(DIESEL) is State.PRESENT)
