@@ -26,6 +26,7 @@ from knowledge.history import links_began as history_links_began
 from knowledge.history import links_habits as history_links_habits
 from knowledge.history import rules as history_rules
 from knowledge.history import rules_builds as history_rules_builds
+from knowledge.history import rules_work as history_rules_work
 from knowledge.pressure import alarms as pressure_alarms
 from knowledge.pressure import behaviour as pressure_behaviour
 from knowledge.pressure import course as pressure_course
@@ -226,6 +227,7 @@ MODULES = (
     history_links_habits,
     history_rules,
     history_rules_builds,
+    history_rules_work,
     history_circumstances,
     history_areas_inside,
     history_areas,

@@ -80,11 +80,31 @@ class Inhibitor:
 
 
 @dataclass(frozen=True, slots=True)
+class Multiple:
+    """A factor on a cause's rate worked out, where a ``Shift`` is judged: above zero."""
+
+    value: float
+
+    def __post_init__(self) -> None:
+        if not self.value > 0.0:
+            raise ValueError(f"a factor on a rate is above 0, not {self.value}")
+
+    @property
+    def name(self) -> str:
+        """The number itself, as no word was chosen for it.
+
+        >>> Multiple(2.8).name
+        'times 2.8'
+        """
+        return f"times {self.value:.1f}"
+
+
+@dataclass(frozen=True, slots=True)
 class Shifted:
     """Circumstances make a cause more or less common."""
 
     cause: Cause
-    shift: Shift
+    shift: Shift | Multiple
 
 
 @dataclass(frozen=True, slots=True)

@@ -66,6 +66,7 @@ KNOWLEDGE_USED = {
         "knowledge.book",
         "knowledge.limits",
         "knowledge.model",
+        "knowledge.reports.shapes",
         "knowledge.rule_api",
         "knowledge.synonyms",
         "knowledge.work",

@@ -35,7 +35,7 @@ def lookup(
         typer.Option(
             metavar="KIND",
             help="Only of this kind: finding, cause, inspection, measure, task, part, condition, "
-            "layout, limit, links, inhibitors or rule; without words all of them.",
+            "layout, limit, trial, area, links, inhibitors or rule; without words all.",
         ),
     ] = "",
 ) -> None:

@@ -12,6 +12,7 @@ from diagnose.lookup.tokens import OTHER_NAMES, joined, stem, tokens
 from knowledge.book import Book
 from knowledge.limits import Limit
 from knowledge.model import Cause, Condition, Finding, Kind, Measure
+from knowledge.reports.shapes import TrialKind, WorkArea
 from knowledge.rule_api import InhibitorGroup, LinkGroup, Rule
 from knowledge.synonyms import FAINT
 from knowledge.work import Inspection, Layout, Part, Task
@@ -29,6 +30,8 @@ Word = (
     | Part
     | Rule
     | Task
+    | TrialKind
+    | WorkArea
 )
 #: kinds of word: type, and name of the table in the book
 KINDS: dict[str, tuple[type, str]] = {
@@ -41,6 +44,8 @@ KINDS: dict[str, tuple[type, str]] = {
     "condition": (Condition, "conditions"),
     "layout": (Layout, "layouts"),
     "limit": (Limit, "limits"),
+    "trial": (TrialKind, "trials"),
+    "area": (WorkArea, "areas"),
     "rule": (Rule, "rules"),
     "links": (LinkGroup, "links"),
     "inhibitors": (InhibitorGroup, "inhibitors"),
@@ -207,7 +212,7 @@ def _texts(word: Word) -> Iterable[tuple[str, float]]:
         return
     yield word.id.replace("_", " "), 1.0
     yield word.says, 1.0 if isinstance(word, Finding) else 0.95
-    if isinstance(word, Finding | Measure):
+    if isinstance(word, Finding | Measure | TrialKind | WorkArea):
         yield word.asks, 0.9
     if isinstance(word, Cause | Condition):
         yield word.mechanism, 0.7

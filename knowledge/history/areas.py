@@ -49,8 +49,9 @@ OIL_CHANGE = WorkArea(
         relief_causes.RELIEF_STUCK_CLOSED: 0.25,
         suction_causes.SUCTION_JOINT_AIR_LEAK: 0.25,
     },
+    renews=(oil_causes_condition.OIL_DEGRADED,),
     source=JUDGEMENT,
-    follows=(findings.OIL_JUST_CHANGED,),
+    implies=(findings.OIL_JUST_CHANGED,),
     also=("serviced", "oil and filter change", "oil sucked out", "fresh oil"),
 )
 FILTER_CHANGE = WorkArea(
@@ -68,8 +69,9 @@ FILTER_CHANGE = WorkArea(
         leaks_causes.EXTERNAL_LEAK_MAJOR: 0.75,
         relief_causes.RELIEF_DEBRIS: 0.25,
     },
+    renews=(delivery_causes.FILTER_BLOCKED,),
     source=JUDGEMENT,
-    follows=(findings.OIL_JUST_CHANGED,),
+    implies=(findings.OIL_JUST_CHANGED,),
     also=("new oil filter", "other filter fitted", "old filter refitted"),
 )
 OIL_PUMP = WorkArea(
@@ -104,8 +106,13 @@ OIL_PUMP = WorkArea(
         assembly_causes.FASTENER_LOOSE_INSIDE: 0.5,
         suction_causes.PICKUP_TUBE_CRACKED: 0.25,
     },
+    renews=(
+        pump_causes.PUMP_GEAR_WEAR,
+        pump_causes.PUMP_COVER_SCORED,
+        pump_causes_fitted.PUMP_IDLER_PIN_MIGRATED,
+    ),
     source=JUDGEMENT,
-    follows=(findings.SUMP_OR_PUMP_SWAPPED,),
+    implies=(findings.SUMP_OR_PUMP_SWAPPED,),
     also=("new oil pump", "pump overhauled", "pump taken off"),
 )
 PUMP_DRIVE = WorkArea(
@@ -122,7 +129,7 @@ PUMP_DRIVE = WorkArea(
         pump_causes.PUMP_DEBRIS_LOCK: 0.25,
     },
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("distributor out", "drive shaft renewed", "ignition timing set", "points changed"),
 )
 RELIEF_VALVE = WorkArea(
@@ -141,8 +148,12 @@ RELIEF_VALVE = WorkArea(
         relief_causes.RELIEF_HUNTING: 0.5,
         relief_causes.RELIEF_RETURN_PLUGGED: 0.5,
     },
+    renews=(
+        relief_causes.RELIEF_SPRING_WEAK_BROKEN,
+        relief_causes.RELIEF_BORE_SCORED,
+    ),
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("relief spring shimmed", "regulator cleaned"),
 )
 INSTRUMENT = WorkArea(
@@ -184,7 +195,7 @@ OIL_COOLER_OR_LINES = WorkArea(
         suction_causes_sump.SUCTION_HOSE_COLLAPSED: 0.5,
     },
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("oil cooler fitted", "remote filter kit", "new oil hoses", "cooler left off"),
 )
 TURBO = WorkArea(
@@ -200,8 +211,9 @@ TURBO = WorkArea(
         assembly_causes.PART_SHEDDING_INSIDE: 0.25,
         suction_causes_sump.FOREIGN_BODY_IN_SUMP: 0.25,
     },
+    renews=(topend_causes_feeds.TURBO_FEED_LEAK,),
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("new turbo", "turbo removed"),
 )
 FUEL_SYSTEM = WorkArea(
@@ -218,7 +230,7 @@ FUEL_SYSTEM = WorkArea(
         pump_causes_drive.PUMP_DRIVE_BROKEN: 0.25,
     },
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=(
         "new lift pump",
         "injectors overhauled",
@@ -240,7 +252,7 @@ IGNITION_OR_ELECTRICS = WorkArea(
         instrument_causes.SENDER_NOT_FITTED: 0.5,
     },
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("new battery", "alternator changed", "voltage stabiliser", "plugs changed"),
 )
 ACCESSORY = WorkArea(
@@ -258,7 +270,7 @@ ACCESSORY = WorkArea(
         leaks_causes_openings.PLUG_EXPELLED_OUTSIDE: 0.25,
     },
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("vacuum pump fitted", "governor renewed", "starter changed", "engine mount renewed"),
 )
 COOLING_SYSTEM = WorkArea(
@@ -274,7 +286,7 @@ COOLING_SYSTEM = WorkArea(
         leaks_causes_openings.SENDER_LEAK: 0.25,
     },
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("radiator renewed", "water pump renewed", "thermostat changed"),
 )
 STORAGE = WorkArea(
@@ -324,7 +336,7 @@ TRANSPORT_OR_FITTING = WorkArea(
         leaks_causes.FILTER_SEAL_LEAK: 0.5,
     },
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("engine out", "engine dropped", "hoisted in", "dyno"),
 )
 CLUTCH_OR_GEARBOX = WorkArea(
@@ -343,7 +355,7 @@ CLUTCH_OR_GEARBOX = WorkArea(
         leaks_causes.EXTERNAL_LEAK_MAJOR: 0.5,
     },
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("new clutch", "rear main seal renewed", "gearbox out"),
 )
 NOTHING = WorkArea(

@@ -14,6 +14,7 @@ from knowledge.stations.instrument import causes_line as instrument_causes_line
 from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.oil import causes as oil_causes
+from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.oil import causes_contamination as oil_causes_contamination
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_drive as pump_causes_drive
@@ -50,7 +51,7 @@ SUMP = WorkArea(
         suction_causes_sump.ATTITUDE_UNCOVERS_PICKUP: 0.5,
     },
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("oil pan off", "new sump gasket", "pan dropped", "deeper sump fitted"),
 )
 PICKUP = WorkArea(
@@ -71,8 +72,12 @@ PICKUP = WorkArea(
         suction_causes.PICKUP_SCREEN_BYPASS_OPEN: 0.5,
         pump_causes_fitted.SCAVENGE_FAILURE: 0.5,
     },
+    renews=(
+        suction_causes.PICKUP_SCREEN_BLOCKED,
+        suction_causes.PICKUP_TUBE_CRACKED,
+    ),
     source=JUDGEMENT,
-    follows=(findings.SUMP_OR_PUMP_SWAPPED,),
+    implies=(findings.SUMP_OR_PUMP_SWAPPED,),
     also=("new pickup", "screen cleaned", "suction hose renewed"),
 )
 TIMING = WorkArea(
@@ -99,8 +104,9 @@ TIMING = WorkArea(
         pump_causes_fitted.PUMP_NOT_PRIMED: 0.25,
         oil_causes_contamination.COOLANT_IN_OIL: 0.5,
     },
+    renews=(assembly_causes.TIMING_GEAR_SHEDDING,),
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("timing belt", "front cover off", "cam chain renewed"),
 )
 CYLINDER_HEAD = WorkArea(
@@ -127,7 +133,7 @@ CYLINDER_HEAD = WorkArea(
         relief_causes.RELIEF_DEBRIS: 0.5,
     },
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("head gasket", "valve job", "heads machined"),
 )
 CAMSHAFT = WorkArea(
@@ -151,8 +157,12 @@ CAMSHAFT = WorkArea(
         topend_causes_feeds.DIST_HOUSING_LEAK: 0.5,
         suction_causes_sump.DRAINBACK_POOR: 0.5,
     },
+    renews=(
+        topend_causes.CAM_BEARING_WEAR,
+        topend_causes.ROCKER_SHAFT_LEAK,
+    ),
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("new lifters", "cam swap", "rocker shafts renewed", "valves adjusted"),
 )
 BEARINGS = WorkArea(
@@ -179,8 +189,13 @@ BEARINGS = WorkArea(
         assembly_causes.SEALANT_DEBRIS: 0.5,
         suction_causes_sump.FOREIGN_BODY_IN_SUMP: 0.5,
     },
+    renews=(
+        bearings_causes.BEARING_WEAR_MAINS,
+        bearings_causes.BEARING_WEAR_RODS,
+        bearings_causes.THRUST_BEARING_WEAR,
+    ),
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("new main bearings", "big ends renewed", "crank reground", "rods checked"),
 )
 PISTONS = WorkArea(
@@ -206,7 +221,7 @@ PISTONS = WorkArea(
         assembly_causes.PART_SHEDDING_INSIDE: 0.5,
     },
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("rings renewed", "recently repaired piston", "new liners", "glaze broken"),
 )
 MACHINE_SHOP = WorkArea(
@@ -291,8 +306,20 @@ WHOLE_ENGINE = WorkArea(
         delivery_causes.FILTER_WRONG: 0.25,
         leaks_causes.EXTERNAL_LEAK_MAJOR: 0.5,
     },
+    renews=(
+        bearings_causes.BEARING_WEAR_MAINS,
+        bearings_causes.BEARING_WEAR_RODS,
+        bearings_causes.THRUST_BEARING_WEAR,
+        topend_causes.CAM_BEARING_WEAR,
+        pump_causes.PUMP_GEAR_WEAR,
+        pump_causes.PUMP_COVER_SCORED,
+        topend_causes.ROCKER_SHAFT_LEAK,
+        oil_causes_condition.OIL_DEGRADED,
+        suction_causes.PICKUP_SCREEN_BLOCKED,
+        relief_causes.RELIEF_SPRING_WEAK_BROKEN,
+    ),
     source=JUDGEMENT,
-    follows=(findings.FRESHLY_REBUILT,),
+    implies=(findings.FRESHLY_REBUILT,),
     also=("rebuilt a year ago", "overhauled", "engine restored", "one of several rebuilt"),
 )
 OTHER_ENGINE = WorkArea(
@@ -322,7 +349,7 @@ OTHER_ENGINE = WorkArea(
         assembly_causes.PART_SHEDDING_INSIDE: 0.25,
     },
     source=JUDGEMENT,
-    follows=(findings.JUST_WORKED_ON,),
+    implies=(findings.JUST_WORKED_ON,),
     also=("engine swap", "new engine fitted", "used engine put in", "crate engine"),
 )
 CONVERSION = WorkArea(
@@ -350,6 +377,6 @@ CONVERSION = WorkArea(
         suction_causes_sump.ATTITUDE_UNCOVERS_PICKUP: 0.5,
     },
     source=JUDGEMENT,
-    follows=(findings.SUMP_OR_PUMP_SWAPPED,),
+    implies=(findings.SUMP_OR_PUMP_SWAPPED,),
     also=("dry sump conversion", "stroker kit", "tuned engine"),
 )

@@ -2,8 +2,16 @@
 
 from knowledge import sources
 from knowledge.history import findings
-from knowledge.model import Shift, Station
-from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
+from knowledge.model import Cause, Finding, Shift, Station
+from knowledge.rule_api import (
+    Conclusions,
+    Known,
+    Shifted,
+    example,
+    less_common,
+    more_common,
+    rules_of,
+)
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
@@ -26,6 +34,32 @@ from knowledge.stations.topend import causes_feeds as topend_causes_feeds
 rule = rules_of(Station.ASSEMBLY)
 
 
+#: what work done just before does to the rate of a cause
+AFTER_WORK: dict[Finding, dict[Cause, Shift]] = {
+    findings.SUMP_OR_PUMP_SWAPPED: {
+        suction_causes_sump.BAFFLE_MISSING: Shift.UP,
+        suction_causes_sump.PICKUP_CLEARANCE_TIGHT: Shift.UP,
+        suction_causes_sump.PICKUP_CLEARANCE_WIDE: Shift.STRONG_UP,
+        oil_causes_condition.OIL_DEGRADED: Shift.DOWN,
+    },
+    findings.JUST_WORKED_ON: {
+        leaks_causes_openings.WRONG_GASKET_ON_ACCESSORY: Shift.STRONG_UP,
+        leaks_causes.EXTERNAL_LEAK_MAJOR: Shift.UP,
+        leaks_causes.OIL_LINE_LEAK: Shift.UP,
+        leaks_causes_openings.SENDER_LEAK: Shift.UP,
+        leaks_causes_openings.FILLER_CAP_OFF: Shift.UP,
+        instrument_causes.SENDER_MISMATCH: Shift.UP,
+        instrument_causes_line.GAUGE_TAP_MOVED: Shift.UP,
+        delivery_causes_galleries.GALLERY_SEAL_LEAK: Shift.UP,
+        topend_causes.TENSIONER_SEAL_LEAK: Shift.UP,
+        topend_causes_feeds.DIST_HOUSING_LEAK: Shift.UP,
+        assembly_causes.SEALANT_DEBRIS: Shift.UP,
+        assembly_causes.DIRT_IN_ASSEMBLY: Shift.UP,
+        suction_causes_sump.PAN_DENTED: Shift.UP,
+    },
+}
+
+
 @rule(
     source=sources.OIL_STARVATION_ARTICLE,
     matches=[example(findings.SUMP_OR_PUMP_SWAPPED)],
@@ -34,10 +68,8 @@ rule = rules_of(Station.ASSEMBLY)
 def parts_that_do_not_belong_together(known: Known) -> Conclusions:
     """With a different sump the baffle is easily left behind; with new parts old sludge is rarer."""
     if known.has(findings.SUMP_OR_PUMP_SWAPPED):
-        yield more_common(suction_causes_sump.BAFFLE_MISSING)
-        yield more_common(suction_causes_sump.PICKUP_CLEARANCE_TIGHT)
-        yield more_common(suction_causes_sump.PICKUP_CLEARANCE_WIDE, Shift.STRONG_UP)
-        yield less_common(oil_causes_condition.OIL_DEGRADED)
+        for cause, shift in AFTER_WORK[findings.SUMP_OR_PUMP_SWAPPED].items():
+            yield Shifted(cause, shift)
 
 
 @rule(
@@ -48,22 +80,8 @@ def parts_that_do_not_belong_together(known: Known) -> Conclusions:
 def last_thing_touched(known: Known) -> Conclusions:
     """After other work look first at what was touched last: joints, lines, gaskets, sealer."""
     if known.has(findings.JUST_WORKED_ON):
-        yield more_common(leaks_causes_openings.WRONG_GASKET_ON_ACCESSORY, Shift.STRONG_UP)
-        for cause in (
-            leaks_causes.EXTERNAL_LEAK_MAJOR,
-            leaks_causes.OIL_LINE_LEAK,
-            leaks_causes_openings.SENDER_LEAK,
-            leaks_causes_openings.FILLER_CAP_OFF,
-            instrument_causes.SENDER_MISMATCH,
-            instrument_causes_line.GAUGE_TAP_MOVED,
-            delivery_causes_galleries.GALLERY_SEAL_LEAK,
-            topend_causes.TENSIONER_SEAL_LEAK,
-            topend_causes_feeds.DIST_HOUSING_LEAK,
-            assembly_causes.SEALANT_DEBRIS,
-            assembly_causes.DIRT_IN_ASSEMBLY,
-            suction_causes_sump.PAN_DENTED,
-        ):
-            yield more_common(cause)
+        for cause, shift in AFTER_WORK[findings.JUST_WORKED_ON].items():
+            yield Shifted(cause, shift)
 
 
 @rule(

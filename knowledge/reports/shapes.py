@@ -6,7 +6,7 @@ Knows ``model`` and the words of reports; what a rule may ask for is of these sh
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from knowledge.model import Cause, Finding, Source, Station, Strength
 from knowledge.reports.words import (
@@ -92,7 +92,8 @@ class WorkArea:
     """A place that may have been worked on before the trouble began.
 
     ``causes`` are those that work there can bring about, each with how readily: 1 is the
-    usual multiple for its age, 0.5 half of its logarithm.
+    usual multiple for its age, 0.5 half of its logarithm. ``renews`` are those that a new part
+    there makes rarer for a time.
     """
 
     id: str
@@ -101,7 +102,8 @@ class WorkArea:
     asks: str
     causes: Mapping[Cause, float]
     source: Source
-    follows: tuple[Finding, ...] = field(default=())  #: findings it implies where straight before
+    renews: tuple[Cause, ...] = ()
+    implies: tuple[Finding, ...] = ()  #: facts of history that follow where it was lately
     also: tuple[str, ...] = ()
 
     def __repr__(self) -> str:

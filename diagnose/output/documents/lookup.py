@@ -237,6 +237,8 @@ def _simple(value: Any) -> Any:
         return {each.name: _simple(getattr(value, each.name)) for each in fields(value)}
     if isinstance(value, Computed):
         return value.value
+    if isinstance(value, Mapping):
+        return [f"{_simple(key)}: {_degree(how)}" for key, how in value.items()]
     if isinstance(value, tuple | list):
         return [_simple(v) for v in value if v is not None]
     if hasattr(value, "has") and hasattr(value, "lacks") and hasattr(value, "readings"):
@@ -245,6 +247,14 @@ def _simple(value: Any) -> Any:
         numbers = [f"{r.rpm:.0f} rpm" for r in value.readings] + [m.id for m, _ in value.measures]
         return ", ".join(there + gone + numbers)
     return getattr(value, "id", value)
+
+
+def _degree(how: Any) -> str:
+    """How surely a trial cures a cause, or how readily work brings one about, and its source."""
+    if isinstance(how, tuple):
+        strength, source = how
+        return f"{_simple(strength)}; {_simple(source)}"
+    return f"{how:g}"
 
 
 def _around(word: Word, book: Book) -> Iterator[Row]:

@@ -1,0 +1,198 @@
+"""Rules on work done before the trouble began: what it makes more or less common.
+
+One multiple for each cause: that of the work likeliest to have brought it about. What facts of
+history already do to the cause's rate ("oil just changed", "freshly rebuilt") is taken out of it,
+so nothing counts twice.
+"""
+
+from collections.abc import Iterator
+from itertools import pairwise
+from math import log, prod, sqrt
+
+from knowledge.history import areas, areas_inside, circumstances, findings
+from knowledge.model import DOWN, Cause, Finding, Station
+from knowledge.pressure import behaviour
+from knowledge.reports.shapes import Behaviour, EarlierWork, WorkArea
+from knowledge.reports.words import Done, Shows, Since
+from knowledge.rule_api import (
+    Conclusions,
+    Known,
+    Multiple,
+    Shifted,
+    example,
+    is_present,
+    less_common,
+    rules_of,
+)
+from knowledge.sources import JUDGEMENT
+from knowledge.stations.causes import strongly_raised_by
+from knowledge.stations.instrument import findings as instrument_findings
+
+rule = rules_of(Station.ASSEMBLY)
+
+HOUR = 3600.0  #: seconds
+DAY = 24 * HOUR
+YEAR = 365 * DAY
+
+#: seconds between work and trouble, and what work does to the rate of a cause it can bring about
+#: (judgement): 8 where the trouble began with it, 4 within days, 2 within months, 1 after years
+AGES = ((HOUR, 8.0), (3 * DAY, 4.0), (90 * DAY, 2.0), (3 * YEAR, 1.0))
+AGE_UNKNOWN = 3.0  #: somebody thought it worth telling (judgement)
+MOST_BESIDE_FINDING = 4.0  #: where a finding says already that it began with the work (judgement)
+LATELY = 14 * DAY  #: so long it counts as "just before" (judgement)
+REPLACED = (Done.RENEWED, Done.REBUILT)
+
+#: the finding that says that the trouble began with work there
+BEGAN_WITH: dict[WorkArea, tuple[Finding, ...]] = {
+    areas.OIL_CHANGE: (behaviour.CHANGED_WITH_OIL_CHANGE,),
+    areas.FILTER_CHANGE: (behaviour.CHANGED_WITH_OIL_CHANGE,),
+    areas.OIL_PUMP: (behaviour.CHANGED_WITH_NEW_PUMP,),
+    areas.INSTRUMENT: (instrument_findings.INSTRUMENT_JUST_CHANGED,),
+    areas_inside.WHOLE_ENGINE: (
+        behaviour.LOW_FROM_FIRST_START,
+        behaviour.NONE_FROM_FIRST_START,
+    ),
+}
+OTHER_WORK = (behaviour.CHANGED_AFTER_OTHER_WORK,)
+WITH_THE_WORK = (Since.WORK, Since.FIRST_START)
+
+
+def multiple(before: float | None) -> float:
+    """What work ``before`` seconds earlier does to the rate of a cause, 8 down to 1.
+
+    Straight lines over the logarithm of time between ``AGES``.
+    """
+    if before is None:
+        return AGE_UNKNOWN
+    if before <= AGES[0][0]:
+        return AGES[0][1]
+    for (early, more), (late, less) in pairwise(AGES):
+        if before <= late:
+            share = log(before / early) / log(late / early)
+            return float(more * (less / more) ** share)
+    return 1.0
+
+
+def work_of(known: Known) -> Iterator[tuple[EarlierWork, float]]:
+    """Yield all work that was done, each with its multiple."""
+    with_work = any(b.since in WITH_THE_WORK for b in known.behaviours())
+    for work in known.earlier_work():
+        if work.area is areas.NOTHING:
+            continue
+        age = 0.0 if work.before is None and with_work else work.before
+        most = multiple(age)
+        if any(known.has(f) for f in BEGAN_WITH.get(work.area, OTHER_WORK)):
+            most = min(most, MOST_BESIDE_FINDING)
+        yield work, most
+
+
+def marks(known: Known, cause: Cause) -> list[float]:
+    """What facts of history that stand already do to the rate of a cause."""
+    own = (
+        (findings.FRESHLY_REBUILT, "freshly_rebuilt"),
+        (findings.OIL_JUST_CHANGED, "oil_just_changed"),
+    )
+    found = [s.value for f, name in own if known.has(f) and (s := cause.shifts.get(name))]
+    for fact, shifts in circumstances.AFTER_WORK.items():
+        if cause in shifts and known.has(fact):
+            found.append(shifts[cause].value)
+    return found
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[
+        example(earlier=[EarlierWork(areas.OIL_CHANGE, before=DAY)]),
+        example(earlier=[EarlierWork(areas_inside.WHOLE_ENGINE, Done.REBUILT, 0.0)]),
+        example(earlier=[EarlierWork(areas.OIL_PUMP, Done.RENEWED, 2 * DAY)]),
+    ],
+    non_matches=[
+        example(earlier=[EarlierWork(areas_inside.WHOLE_ENGINE, Done.REBUILT, YEAR)]),
+        example(earlier=[EarlierWork(areas.OIL_PUMP, Done.CLEANED, 2 * DAY)]),
+        example(),
+    ],
+)
+def work_done_lately(known: Known) -> Conclusions:
+    """Work done within the last fortnight is "just before"."""
+    for work in known.earlier_work():
+        if work.before is None or work.before > LATELY:
+            continue
+        for fact in work.area.implies:
+            if fact is not findings.SUMP_OR_PUMP_SWAPPED or work.done in REPLACED:
+                yield is_present(fact)
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[
+        example(earlier=[EarlierWork(areas.RELIEF_VALVE, before=0.0)]),
+        example(earlier=[EarlierWork(areas_inside.SUMP, before=300 * DAY)]),
+        example(
+            behaviours=[Behaviour(Shows.LOW, since=Since.WORK)],
+            earlier=[EarlierWork(areas_inside.TIMING)],
+        ),
+    ],
+    non_matches=[
+        example(earlier=[EarlierWork(areas.RELIEF_VALVE, before=5 * YEAR)]),
+        example(earlier=[EarlierWork(areas.NOTHING)]),
+        example(),
+    ],
+)
+def worked_on_before_it_began(known: Known) -> Conclusions:
+    """What was worked on before the trouble comes first; the longer ago, the less."""
+    best: dict[Cause, float] = {}
+    for work, most in work_of(known):
+        for cause, share in work.area.causes.items():
+            best[cause] = max(best.get(cause, 1.0), most**share)
+    for cause, factor in best.items():
+        left = factor / prod(m for m in marks(known, cause) if m > 1.0)
+        if left > 1.0:
+            yield Shifted(cause, Multiple(left))
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[
+        example(earlier=[EarlierWork(areas.OIL_PUMP, Done.RENEWED, 20 * DAY)]),
+        example(earlier=[EarlierWork(areas_inside.BEARINGS, Done.RENEWED, 300 * DAY)]),
+    ],
+    non_matches=[
+        example(earlier=[EarlierWork(areas.OIL_PUMP, Done.REFITTED, 20 * DAY)]),
+        example(earlier=[EarlierWork(areas.OIL_PUMP, Done.RENEWED, 5 * YEAR)]),
+        example(),
+    ],
+)
+def renewed_is_not_yet_worn(known: Known) -> Conclusions:
+    """What was renewed lately is not yet worn out or choked."""
+    least: dict[Cause, float] = {}
+    for work, most in work_of(known):
+        for cause in work.area.renews if work.done in REPLACED else ():
+            least[cause] = min(least.get(cause, 1.0), 1.0 / sqrt(most))
+    for cause, factor in least.items():
+        left = factor / prod(m for m in marks(known, cause) if m < 1.0)
+        if left < 1.0:
+            yield Shifted(cause, Multiple(left))
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[example(earlier=[EarlierWork(areas.NOTHING)])],
+    non_matches=[example(earlier=[EarlierWork(areas.OIL_CHANGE)]), example()],
+)
+def nobody_had_touched_it(known: Known) -> Conclusions:
+    """Where nobody had touched the engine, mistakes of assembly and of an oil change are rarer."""
+    if any(work.area is areas.NOTHING for work in known.earlier_work()):
+        lowered = already_lowered(known)
+        for cause in areas.NOTHING.causes:
+            if cause not in lowered:
+                yield less_common(cause, DOWN)
+
+
+def already_lowered(known: Known) -> frozenset[Cause]:
+    """Causes that other facts of history make rarer for the same reason."""
+    lowered: set[Cause] = set()
+    if known.lacks(findings.OIL_JUST_CHANGED):
+        lowered.update(strongly_raised_by(findings.OIL_JUST_CHANGED))
+    if known.has(findings.HIGH_MILEAGE) and known.lacks(findings.FRESHLY_REBUILT):
+        lowered.update(strongly_raised_by(findings.FRESHLY_REBUILT))
+    return frozenset(lowered)
