@@ -89,7 +89,7 @@ OIL_PUMP = WorkArea(
         pump_causes_drive.PUMP_DRIVE_BROKEN: 0.5,
         pump_causes_drive.PUMP_DRIVE_SLIP: 0.5,
         pump_causes.PUMP_COVER_LOOSE: 1.0,
-        pump_causes_fitted.PUMP_OVERSIZED: 1.0,
+        pump_causes_fitted.PUMP_OVERSIZED: 0.5,
         pump_causes_fitted.PUMP_CAVITATION: 0.5,
         pump_causes_fitted.PUMP_BODY_CRACKED: 0.25,
         suction_causes.PICKUP_TUBE_LOOSE: 1.0,
