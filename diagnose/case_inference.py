@@ -12,7 +12,7 @@ from diagnose.circuit.survey_evidence import drop_reading_findings, enough_for_s
 from diagnose.inference import causegraph
 from diagnose.inference.causegraph import Graph
 from diagnose.inference.chaining import Facts, InferenceResult, infer
-from diagnose.inference.elimination import Posterior, TooEntangledError, posterior
+from diagnose.inference.elimination import Posterior, TooEntangledError, posterior, prior_marginals
 from diagnose.inference.evidence import gather
 from diagnose.inference.network import Likelihood, Network
 from knowledge.book import Book
@@ -138,7 +138,7 @@ class CaseInference:
                 prior,
                 self.posterior.marginal[c],
             )
-            for c, prior in self.network.prior.items()
+            for c, prior in prior_marginals(self.network).items()
         )
         return tuple(
             sorted(rows, key=lambda r: (r.cause.id in harmless, -r.probability, r.cause.id))

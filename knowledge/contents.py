@@ -24,6 +24,7 @@ from knowledge.history import findings as history_findings
 from knowledge.history import findings_habits as history_findings_habits
 from knowledge.history import links_began as history_links_began
 from knowledge.history import links_habits as history_links_habits
+from knowledge.history import links_wear as history_links_wear
 from knowledge.history import rules as history_rules
 from knowledge.history import rules_builds as history_rules_builds
 from knowledge.history import rules_work as history_rules_work
@@ -225,6 +226,7 @@ MODULES = (
     history_links_began,
     history_findings_habits,
     history_links_habits,
+    history_links_wear,
     history_rules,
     history_rules_builds,
     history_rules_work,

@@ -250,7 +250,11 @@ class Measure:
 
 @dataclass(frozen=True, slots=True, eq=False, kw_only=True)
 class Condition:
-    """A hidden hydraulic or damage state between causes and findings."""
+    """A hidden hydraulic or damage state between causes and findings.
+
+    One with a ``rate`` is a root that feeds several causes: how common it is beside them, and what
+    facts of history do to that.
+    """
 
     id: str
     station: Station
@@ -258,6 +262,8 @@ class Condition:
     mechanism: str
     source: Source
     damage: bool = False
+    rate: Rate | None = None
+    shifts: Shifts | None = None
 
     def __repr__(self) -> str:
         return f"<condition {self.id}>"

@@ -58,10 +58,10 @@ class Computed:
 
 @dataclass(frozen=True, slots=True)
 class Link:
-    """A cause or condition brings a condition or finding about."""
+    """A cause or condition brings a condition or finding about, or a root condition a cause."""
 
     parent: Cause | Condition
-    child: Condition | Finding
+    child: Cause | Condition | Finding
     strength: Strength | Computed
     source: Source
 
@@ -101,9 +101,9 @@ class Multiple:
 
 @dataclass(frozen=True, slots=True)
 class Shifted:
-    """Circumstances make a cause more or less common."""
+    """Circumstances make a cause, or a root that feeds causes, more or less common."""
 
-    cause: Cause
+    cause: Cause | Condition
     shift: Shift | Multiple
 
 
@@ -156,12 +156,12 @@ def leads_to(
     return Link(parent, child, strength, source)
 
 
-def more_common(cause: Cause, shift: Shift = Shift.UP) -> Shifted:
+def more_common(cause: Cause | Condition, shift: Shift = Shift.UP) -> Shifted:
     """The cause is more common here."""
     return Shifted(cause, shift)
 
 
-def less_common(cause: Cause, shift: Shift = Shift.DOWN) -> Shifted:
+def less_common(cause: Cause | Condition, shift: Shift = Shift.DOWN) -> Shifted:
     """The cause is less common here."""
     return Shifted(cause, shift)
 
@@ -291,7 +291,7 @@ Weighed = tuple[Strength | Computed, Source]
 
 
 def effects_of(
-    parent: Cause | Condition, effects: Mapping[Condition | Finding, Weighed]
+    parent: Cause | Condition, effects: Mapping[Cause | Condition | Finding, Weighed]
 ) -> Iterator[Link]:
     """Yield the links from one parent, each with its strength and source."""
     return (Link(parent, child, *weighed) for child, weighed in effects.items())
@@ -319,7 +319,7 @@ class LinkGroup:
     says: str
     note: str = ""
     parent: Cause | Condition | None = None
-    effects: Mapping[Condition | Finding, Weighed] = field(default_factory=dict)
+    effects: Mapping[Cause | Condition | Finding, Weighed] = field(default_factory=dict)
     child: Condition | Finding | None = None
     origins: Mapping[Cause | Condition, Weighed] = field(default_factory=dict)
     links: tuple[Link, ...] = ()

@@ -6,10 +6,12 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from diagnose.bookcheck.examples import yields
 from diagnose.bookcheck.shapes import Result, Whole
-from knowledge.model import Background, Cause, Rate, Strength
+from knowledge.model import Background, Cause, Condition, Rate, Strength
 from knowledge.pressure.pattern_strengths import SHOWN
 from knowledge.rule_api import Conclusion, Example, Inhibitor, Link, Rule, Statement
 from knowledge.sources import CIRCUIT_MODEL
+
+LARGEST_SHARE = 0.9  #: of a cause's rate that a root may bring about
 
 
 def duplicates(whole: Whole) -> Result:
@@ -75,6 +77,22 @@ def _repeated_rules(whole: Whole) -> Iterator[str]:
             yield f"rules {a.id} and {b.id} have the same conclusions"
 
 
+def _roots(whole: Whole) -> Iterator[str]:
+    """Yield links to a cause that come from no root, or that bring more than the cause's rate."""
+    for link in whole.links:
+        if not isinstance(link.child, Cause):
+            continue
+        root = link.parent
+        if not isinstance(root, Condition) or not isinstance(root.rate, Rate):
+            yield f"{root.id} leads to the cause {link.child.id} and has no rate on the scale"
+        elif link.strength.value * root.rate.value > LARGEST_SHARE * link.child.rate.value:
+            yield f"{root.id} alone brings about more of {link.child.id} than its rate allows"
+    fed = {link.parent for link in whole.links if isinstance(link.child, Cause)}
+    for condition in whole.book.conditions.values():
+        if condition.rate is not None and condition not in fed:
+            yield f"conditions: {condition.id} has a rate and feeds no cause"
+
+
 def strengths(whole: Whole) -> Result:
     """Check that links, inhibitors, rates and backgrounds are on the closed scales, or computed."""
     faults = []
@@ -102,6 +120,7 @@ def strengths(whole: Whole) -> Result:
     for finding in whole.book.findings.values():
         if not isinstance(finding.background, Background):
             faults.append(f"findings: {finding.id}: background is not on the scale")
+    faults += _roots(whole)
     linked = {k.parent for k in whole.links if isinstance(k.parent, Cause)}
     faults += [
         f"causes: {c.id} leads to nothing; declare a LinkGroup with it as parent"

@@ -16,6 +16,7 @@ from knowledge.rule_api import Inhibitor
 EXPECTED_CAUSES = 0.8  #: root causes expected in a real complaint before anything is known
 MOST_PRIOR = 0.3
 CONDITION_LEAK = 0.001  #: P(condition | no listed cause present) (judgement)
+LEAST_OWN = 1e-4  #: P(cause | its roots absent) at least
 
 Graph: TypeAlias = "nx.DiGraph[str]"
 
@@ -25,17 +26,48 @@ class CircleError(Exception):
 
 
 def weights(causes: Mapping[str, Cause], conclusions: InferenceResult) -> dict[str, float]:
-    """The relative frequency of each cause this engine can have: rate times shifts."""
-    weight = {c.id: c.rate.value for c in causes.values() if c not in conclusions.excluded}
+    """The relative frequency of each cause this engine can have: rate times shifts.
+
+    A rate is that of an ordinary engine, whatever brings the cause about. Where a root that feeds
+    the cause is commoner or rarer than there, the cause is so by the share that the root brings.
+    """
+    shifts = _shifts(conclusions)
+    weight = {
+        c.id: c.rate.value * shifts.get(c.id, 1.0)
+        for c in causes.values()
+        if c not in conclusions.excluded
+    }
+    for root, fed in _fed(conclusions).items():
+        more = root_weight(root, conclusions) - root_weight(root)
+        for id_, strength in fed.items():
+            if id_ in weight:
+                weight[id_] += strength * min(1.0, shifts.get(id_, 1.0)) * more
+    return weight
+
+
+def root_weight(root: Condition, conclusions: InferenceResult | None = None) -> float:
+    """The relative frequency of a root that is no cause: rate times shifts, or the rate alone."""
+    shift = _shifts(conclusions).get(root.id, 1.0) if conclusions else 1.0
+    return root.rate.value * shift if root.rate else 0.0
+
+
+def _shifts(conclusions: InferenceResult) -> dict[str, float]:
+    """The product of the shifts of each cause or root that has any, within bounds, by id."""
     shifts: dict[str, float] = {}
     for _, shifted in conclusions.shifts:
         id_ = shifted.cause.id
         shifts[id_] = shifts.get(id_, 1.0) * shifted.shift.value
     most, least = Shift.STRONG_UP.value**2, Shift.STRONG_DOWN.value**2
-    for id_, factor in shifts.items():
-        if id_ in weight:
-            weight[id_] *= min(max(factor, least), most)
-    return weight
+    return {id_: min(max(factor, least), most) for id_, factor in shifts.items()}
+
+
+def _fed(conclusions: InferenceResult) -> dict[Condition, dict[str, float]]:
+    """The causes that each root feeds, by id, with the strength."""
+    found: dict[Condition, dict[str, float]] = {}
+    for link in conclusions.links:
+        if isinstance(link.child, Cause) and isinstance(link.parent, Condition):
+            found.setdefault(link.parent, {})[link.child.id] = link.strength.value
+    return found
 
 
 def priors(
@@ -47,12 +79,37 @@ def priors(
 
     Only causes that this engine can have get a prior. Both dicts go by the cause's id.
     """
-    weight = weights(causes, conclusions)
-    for id_, factor in (learned or {}).items():
-        if id_ in weight:
-            weight[id_] *= factor
-    total = sum(weight.values())
-    return {id_: min(w * EXPECTED_CAUSES / total, MOST_PRIOR) for id_, w in weight.items()}
+    weight = _learned(weights(causes, conclusions), learned)
+    scale = EXPECTED_CAUSES / sum(weight.values())
+    return {id_: min(w * scale, MOST_PRIOR) for id_, w in weight.items()}
+
+
+def _learned(weight: Mapping[str, float], learned: Mapping[str, float] | None) -> dict[str, float]:
+    return {id_: w * (learned or {}).get(id_, 1.0) for id_, w in weight.items()}
+
+
+def _add_roots(
+    graph: Graph,
+    causes: Mapping[str, Cause],
+    conclusions: InferenceResult,
+    learned: Mapping[str, float] | None,
+) -> None:
+    """Add each root that feeds causes, and leave each cause the part of its prior that is its own.
+
+    A cause that is rarer here than its rate says is less often brought about by the root as well.
+    """
+    shifts = _learned(dict.fromkeys(causes, 1.0) | _shifts(conclusions), learned)
+    weight = _learned(weights(causes, conclusions), learned)
+    scale = EXPECTED_CAUSES / sum(weight.values())
+    for root, fed in _fed(conclusions).items():
+        leak = min(root_weight(root, conclusions) * scale, MOST_PRIOR)
+        graph.add_node(root.id, **_describe(root) | {"leak": leak})
+        for id_, strength in fed.items():
+            if id_ in graph:
+                strength *= min(1.0, shifts[id_])
+                own = 1.0 - (1.0 - graph.nodes[id_]["prior"]) / (1.0 - strength * leak)
+                graph.nodes[id_]["prior"] = max(own, LEAST_OWN)
+                graph.add_edge(root.id, id_, strength=strength)
 
 
 def build(
@@ -62,16 +119,17 @@ def build(
 ) -> Graph:
     """Build the graph of a case.
 
-    Node data: ``layer``, ``says``, and ``prior`` or ``leak``; edge data: ``strength``, ``rules``,
+    Node data: ``layer``, ``says``, and ``prior`` (of a cause, its parents absent) or ``leak``; edge data: ``strength``, ``rules``,
     ``source``, and whether the parent ``inhibits`` its child. Raises CircleError, and ValueError
     where a parent both leads to a finding and inhibits it.
     """
     graph: Graph = nx.DiGraph()
     for id_, prior in priors(causes, conclusions, learned).items():
         graph.add_node(id_, layer="cause", says=causes[id_].says, prior=prior)
+    _add_roots(graph, causes, conclusions, learned)
     for link, rules in conclusions.edges:
-        if isinstance(link.parent, Cause) and link.parent.id not in graph:
-            continue
+        if any(isinstance(n, Cause) and n.id not in graph for n in (link.parent, link.child)):
+            continue  # this engine cannot have it
         inhibits = isinstance(link, Inhibitor)
         if inhibits and link.child.id not in graph:
             continue  # nothing brings it about
@@ -81,9 +139,10 @@ def build(
         strength = link.strength.value
         if graph.has_edge(link.parent.id, link.child.id):
             old = graph.edges[link.parent.id, link.child.id]
-            if old["inhibits"] is not inhibits:
+            if old.get("inhibits", inhibits) is not inhibits:
                 raise ValueError(f"{link.parent.id} both leads to {link.child.id} and inhibits it")
-            strength = max(strength, old["strength"])
+            of_root = isinstance(link.child, Cause)
+            strength = old["strength"] if of_root else max(strength, old["strength"])
         graph.add_edge(
             link.parent.id,
             link.child.id,

@@ -13,7 +13,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from diagnose.inference.network import Network
+from diagnose.inference.elimination import posteriors
+from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Network
 
 Array = NDArray[np.float64]
 LEAST_WEIGHT = 0.004
@@ -40,12 +41,16 @@ def single_cause_model(network: Network, marginal: Mapping[str, float]) -> Singl
     weight = chance / (1.0 - chance)
     column = {c: i for i, c in enumerate(causes)}
     there: dict[str, Array] = {}
+    roots = _above_causes(network, causes)
     for node in network.order:
         if node in network.prior:
             row = np.zeros(len(causes))
             if node in column:
                 row[column[node]] = 1.0
             there[node] = row
+            continue
+        if node in roots:
+            there[node] = roots[node]
             continue
         miss = np.full(len(causes), 1.0 - network.leak[node])
         for parent, strength in network.parents.get(node, {}).items():
@@ -55,6 +60,17 @@ def single_cause_model(network: Network, marginal: Mapping[str, float]) -> Singl
             let = let * (1.0 - strength * there[inhibitor])
         there[node] = (1.0 - miss) * let
     return SingleCauseModel(causes, weight / weight.sum(), there)
+
+
+def _above_causes(network: Network, causes: Sequence[str]) -> dict[str, Array]:
+    """P(node | cause c alone) of every node above ranked causes, which are known then."""
+    above = network.relevant(set(network.fed)) - network.prior.keys()
+    if not above:
+        return {}
+    absent = dict.fromkeys(network.fed, SEEN_NOT_THERE)
+    variants = [{**absent, c: SEEN} if c in absent else absent for c in causes]
+    found = posteriors(network, variants, asked=above)
+    return {node: np.array([p.marginal[node] for p in found]) for node in above}
 
 
 def entropy(p: Array) -> Array:

@@ -5,10 +5,19 @@ reality (debris, valve, starvation, debris) is cut where damage begins.
 """
 
 from knowledge import sources
-from knowledge.model import Condition, Station
+from knowledge.model import STRONG_DOWN, STRONG_UP, Condition, Rate, Shifts, Station
 from knowledge.sources import COMMON_PRACTICE, PHYSICS
 
 S = Station
+WORN_BY_HOURS = Condition(
+    id="worn_by_hours",
+    station=S.BEARINGS,
+    says="the engine is worn by its hours of running",
+    mechanism="the same hours, and the same oil, wear mains, rods, cam bearings and pump together",
+    source=sources.CARLEY_2000,
+    rate=Rate.COMMON,
+    shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=STRONG_DOWN),
+)
 READING_FALSE = Condition(
     id="reading_false",
     station=S.INSTRUMENT,

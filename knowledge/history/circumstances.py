@@ -1,6 +1,7 @@
 """Rules on reported circumstances that make a cause more or less common."""
 
 from knowledge import sources
+from knowledge.circuit.conditions import WORN_BY_HOURS
 from knowledge.history import findings
 from knowledge.model import Cause, Finding, Shift, Station
 from knowledge.rule_api import (
@@ -144,8 +145,7 @@ def neglected_service(known: Known) -> Conclusions:
             delivery_causes.FILTER_BYPASS_STUCK,
             delivery_causes.OIL_COOLER_BLOCKED,
             topend_causes_feeds.TURBO_FEED_RESTRICTED,
-            bearings_causes.BEARING_WEAR_MAINS,
-            bearings_causes.BEARING_WEAR_RODS,
+            WORN_BY_HOURS,
             leaks_causes_openings.BREATHER_BLOCKED,
         ):
             yield more_common(cause)

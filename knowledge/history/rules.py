@@ -3,8 +3,9 @@
 from collections.abc import Iterator
 
 from knowledge import sources
+from knowledge.circuit.conditions import WORN_BY_HOURS
 from knowledge.history import findings
-from knowledge.model import Finding, Station
+from knowledge.model import Cause, Condition, Finding, Station
 from knowledge.rule_api import Conclusions, Known, Shifted, example, less_common, rules_of
 from knowledge.sources import JUDGEMENT
 from knowledge.stations.causes import CAUSES, strongly_raised_by
@@ -13,11 +14,12 @@ rule = rules_of(Station.ASSEMBLY)
 
 
 def marked_for(fact: Finding) -> Iterator[Shifted]:
-    """Yield what each cause's own shift for this fact does to its rate."""
-    for cause in CAUSES:
-        shift = cause.shifts.get(fact.id)
+    """Yield what the own shift of each cause and root for this fact does to its rate."""
+    words: tuple[Cause | Condition, ...] = (*CAUSES, WORN_BY_HOURS)
+    for word in words:
+        shift = word.shifts.get(fact.id) if word.shifts else None
         if shift is not None:
-            yield Shifted(cause, shift)
+            yield Shifted(word, shift)
 
 
 @rule(

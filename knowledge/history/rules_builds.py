@@ -1,14 +1,13 @@
 """Unusual builds and unknown histories: what they make more or less common."""
 
+from knowledge.circuit.conditions import WORN_BY_HOURS
 from knowledge.engines import features
 from knowledge.history import findings
 from knowledge.model import Station
 from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
 from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.instrument import causes as instrument_causes
 from knowledge.stations.oil import causes_condition as oil_causes_condition
-from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.suction import causes as suction_causes
 
 rule = rules_of(Station.INSTRUMENT)
@@ -47,7 +46,5 @@ def many_joints_before_the_pump(known: Known) -> Conclusions:
 def nobody_knows_its_past(known: Known) -> Conclusions:
     """Of an engine nobody knows, expect wear and neglected oil."""
     if known.has(findings.HISTORY_UNKNOWN):
-        yield more_common(bearings_causes.BEARING_WEAR_MAINS)
-        yield more_common(bearings_causes.BEARING_WEAR_RODS)
-        yield more_common(pump_causes.PUMP_GEAR_WEAR)
+        yield more_common(WORN_BY_HOURS)
         yield more_common(oil_causes_condition.OIL_DEGRADED)

@@ -13,7 +13,7 @@ from __future__ import annotations
 import random
 import sys
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import dataclass, fields
 from functools import cache
 from math import exp, log
 from statistics import mean
@@ -21,7 +21,7 @@ from statistics import mean
 from diagnose.case.loading import from_text
 from diagnose.diagnosis import Diagnosis
 from diagnose.history.learning import JobShares, learn, plain_shares, shares
-from diagnose.inference.causegraph import priors
+from diagnose.inference.causegraph import as_network, build
 from diagnose.inference.elimination import posterior
 from knowledge.book import the_book
 from knowledge.model import Finding, Kind, Shifts, Stage
@@ -149,11 +149,9 @@ def ranked(job: Fresh, factor: Mapping[str, float]) -> dict[str, float]:
     answer = job.answer
     if set(factor.values()) == {1.0}:
         return {c: answer.inference.posterior.marginal[c] for c in answer.inference.network.prior}
-    prior = priors(BOOK.causes, answer.inference.result, factor)
-    found = posterior(
-        replace(answer.inference.network, prior=prior), answer.inference.evidence
-    ).marginal
-    return {c: found[c] for c in prior}
+    network = as_network(build(BOOK.causes, answer.inference.result, factor))
+    found = posterior(network, answer.inference.evidence).marginal
+    return {c: found[c] for c in network.prior}
 
 
 def scored(jobs: Sequence[Fresh], factor: Mapping[str, float]) -> Scored:

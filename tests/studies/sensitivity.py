@@ -2,8 +2,8 @@
 
 Each link's strength, each cause's rate and each leak is moved one step of its scale up and down,
 one at a time, and the confirmed cases are ranked again at all three stages. Nothing is estimated:
-a move of a link or a rate is brought in as evidence beside the case's own, which changes the
-probabilities exactly as the move does, so that many moves share one sweep.
+a move of a link is brought in as evidence beside the case's own, which changes the probabilities
+exactly as the move does, so that many moves share one sweep.
 """
 
 from __future__ import annotations
@@ -18,8 +18,7 @@ from typing import NamedTuple, TypeVar
 from diagnose.case.loading import load
 from diagnose.case_inference import Solution
 from diagnose.diagnosis import Diagnosis
-from diagnose.inference.causegraph import EXPECTED_CAUSES, MOST_PRIOR
-from diagnose.inference.causegraph import weights as common
+from diagnose.inference import causegraph
 from diagnose.inference.elimination import Posterior, posteriors
 from diagnose.inference.network import Likelihood, Network
 from knowledge.book import the_book
@@ -81,18 +80,17 @@ def link_moves(answer: Diagnosis) -> Iterator[tuple[Move, float, float]]:
                 yield Move("link", parent, child, up), strength, other
 
 
-def rate_moves(answer: Diagnosis) -> Iterator[tuple[Move, dict[str, float]]]:
-    """Moves of the causes' rates, with every cause's chance before evidence after the move."""
-    weight = common(answer.book.causes, answer.inference.result)
-    for id_ in weight:
+def rate_moves(answer: Diagnosis) -> Iterator[tuple[Move, Network]]:
+    """Moves of the causes' rates, with the network after the move.
+
+    A rate moved is the same as a shop's factor on the cause.
+    """
+    for id_ in answer.inference.network.prior:
         rate = answer.book.causes[id_].rate.value
         for up, other in steps(rate, RATES):
-            after = {**weight, id_: weight[id_] * other / rate}
-            total = sum(after.values())
-            yield (
-                Move("rate", "", id_, up),
-                {c: min(w * EXPECTED_CAUSES / total, MOST_PRIOR) for c, w in after.items()},
-            )
+            factor = {id_: other / rate}
+            graph = causegraph.build(answer.book.causes, answer.inference.result, factor)
+            yield Move("rate", "", id_, up), causegraph.as_network(graph)
 
 
 def leak_moves(answer: Diagnosis) -> Iterator[tuple[Move, Network]]:
@@ -138,39 +136,6 @@ def posteriors_of_links(
     return posteriors(replace(network, leak=leak, parents=parents), variants)
 
 
-def posteriors_of_rates(
-    answer: Diagnosis, moves: Sequence[tuple[Move, dict[str, float]]]
-) -> list[Posterior]:
-    """The posterior after each move of a rate; causes the evidence does not touch keep their new
-    chance."""
-    network = answer.inference.network
-    touched = network.relevant(set(answer.inference.evidence)) & network.prior.keys()
-    variants = []
-    for _, after in moves:
-        evidence = dict(answer.inference.evidence)
-        for cause in touched:
-            own, old, new = (
-                evidence.get(cause, Likelihood(1.0, 1.0)),
-                network.prior[cause],
-                after[cause],
-            )
-            evidence[cause] = Likelihood(
-                own.if_absent * (1.0 - new) / (1.0 - old), own.if_present * new / old
-            )
-        variants.append(evidence)
-    return [
-        replace(found, marginal={**after, **_without(found.marginal, network, touched)})
-        for found, (_, after) in zip(posteriors(network, variants), moves, strict=True)
-    ]
-
-
-def _without(
-    marginal: Mapping[str, float], network: Network, touched: set[str]
-) -> dict[str, float]:
-    """The marginals but for causes the evidence does not touch."""
-    return {n: p for n, p in marginal.items() if n in touched or n not in network.prior}
-
-
 def again(answer: Diagnosis, network: Network, found: Posterior) -> Diagnosis:
     """The same case where the moved network gave this posterior."""
     old, inference = answer.inference, replace(answer.inference)
@@ -194,11 +159,7 @@ def all_moved(answer: Diagnosis) -> Iterator[tuple[Move, Diagnosis]]:
     for part in parts(links, together):
         for (move, _, _), found in zip(part, posteriors_of_links(answer, part), strict=True):
             yield move, again(answer, answer.inference.network, found)
-    rates = list(rate_moves(answer))
-    for some in parts(rates, together):
-        for (move, prior), found in zip(some, posteriors_of_rates(answer, some), strict=True):
-            yield move, again(answer, replace(answer.inference.network, prior=prior), found)
-    for move, network in leak_moves(answer):
+    for move, network in (*rate_moves(answer), *leak_moves(answer)):
         yield move, again(answer, network, posteriors(network, [answer.inference.evidence])[0])
 
 

@@ -5,7 +5,6 @@ from knowledge.circuit import conditions
 from knowledge.debris import findings as debris_findings
 from knowledge.model import (
     ALWAYS,
-    DOWN,
     MOSTLY,
     OFTEN,
     SELDOM,
@@ -34,7 +33,7 @@ BEARING_WEAR_MAINS = Cause(
     says="main bearings worn, clearance too wide",
     mechanism="wide main clearance lets oil out at every speed, most when hot and slow",
     rate=Rate.COMMON,
-    shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=DOWN),
+    shifts=Shifts(),
     remedy="measure every journal, regrind if need be, fit new shells",
     source=sources.ARMY_TM_347_CHART_1973,
     follows="the rods go short of oil and the crank is damaged",
@@ -77,7 +76,7 @@ BEARING_WEAR_RODS = Cause(
     says="rod bearings worn, clearance too wide",
     mechanism="wide rod clearance leaks at idle and flings more oil away as the revs rise",
     rate=Rate.COMMON,
-    shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=DOWN, raced_or_heeled=UP),
+    shifts=Shifts(raced_or_heeled=UP),
     remedy="measure every crankpin, regrind if need be, fit new shells",
     source=sources.PUMP_MAKER_PRESSURE_FLOW,
     follows="a rod knocks, then fails",

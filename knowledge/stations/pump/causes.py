@@ -4,7 +4,6 @@ from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
-    DOWN,
     MOSTLY,
     OFTEN,
     SELDOM,
@@ -34,7 +33,7 @@ PUMP_GEAR_WEAR = Cause(
     says="pump worn out: gears or rotors, bores and shaft bushes",
     mechanism="oil slips back inside the pump: low at hot idle, near normal with revs, slow to draw",
     rate=Rate.COMMON,
-    shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=DOWN),
+    shifts=Shifts(),
     remedy="fit a new pump, checked against the makers' clearances first",
     source=sources.ENGINE_BUILDER_2009,
     follows="slow bearing wear",
@@ -89,7 +88,7 @@ PUMP_COVER_SCORED = Cause(
     says="groove worn into the pump's cover or end plate by the gear ends",
     mechanism="oil leaks across the ends of the gears from outlet to inlet, most when thin and slow",
     rate=Rate.COMMON,
-    shifts=Shifts(high_mileage=STRONG_UP),
+    shifts=Shifts(),
     remedy="lap the cover flat or renew it; renew the pump if body or gears are worn too",
     source=sources.PUMP_INSPECTION_2006,
     follows="slow bearing wear",

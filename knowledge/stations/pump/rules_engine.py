@@ -151,18 +151,6 @@ def frost_in_the_pump(known: Known) -> Conclusions:
         yield more_common(causes_drive.PUMP_DRIVE_BROKEN)
 
 
-@rule(
-    source=sources.ENGINE_BUILDER_2009,
-    matches=[example(history.SERVICE_NEGLECTED)],
-    non_matches=[example(lacks=[history.SERVICE_NEGLECTED])],
-)
-def pump_fed_with_neglected_oil(known: Known) -> Conclusions:
-    """Everything the screen lets through passes the pump unfiltered: neglected oil wears it."""
-    if known.has(history.SERVICE_NEGLECTED):
-        yield more_common(causes.PUMP_GEAR_WEAR)
-        yield more_common(causes.PUMP_COVER_SCORED)
-
-
 #: places of a pump that stands above the oil, or runs empty with it
 ABOVE_THE_OIL = (
     features.PUMP_ON_CRANK_NOSE,

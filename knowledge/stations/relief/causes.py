@@ -100,7 +100,7 @@ RELIEF_BORE_SCORED = Cause(
     says="relief bore or seat worn or scored",
     mechanism="it leaks while shut: low at idle, and debris sticks there again",
     rate=Rate.OCCASIONAL,
-    shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=UP),
+    shifts=Shifts(freshly_rebuilt=UP),
     remedy="renew seat, body or pump; an oversize ball where the maker allows it",
     source=sources.DIESEL_TESTING_MANUAL,
     follows="low idle pressure, debris that sticks again",

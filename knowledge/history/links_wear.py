@@ -1,0 +1,51 @@
+"""What hours of running wear together: one root that feeds the causes that are wear."""
+
+from knowledge import sources
+from knowledge.circuit.conditions import WORN_BY_HOURS
+from knowledge.model import MOSTLY, OFTEN, SOMETIMES, Station
+from knowledge.rule_api import LinkGroup, example
+from knowledge.sources import JUDGEMENT
+from knowledge.stations.bearings import causes as bearings_causes
+from knowledge.stations.bearings import findings_measured
+from knowledge.stations.pump import causes as pump_causes
+from knowledge.stations.pump import findings_bench
+from knowledge.stations.relief import causes as relief_causes
+from knowledge.stations.topend import causes as topend_causes
+from knowledge.stations.topend import findings_cam
+
+HOURS_WEAR_EVERYTHING_TOGETHER = LinkGroup(
+    id="hours_wear_everything_together",
+    station=Station.BEARINGS,
+    says=(
+        "Hours of running wear mains, rods, cam bearings and pump together: one measured wide makes "
+        "the others likelier."
+    ),
+    note=(
+        "The rate of each of these causes is that of an ordinary engine, hours included; what the "
+        "root does not bring about is wear of that place alone: dirt, a poor fit, a poor part."
+    ),
+    parent=WORN_BY_HOURS,
+    effects={
+        bearings_causes.BEARING_WEAR_MAINS: (MOSTLY, sources.CARLEY_2000),
+        bearings_causes.BEARING_WEAR_RODS: (MOSTLY, sources.CARLEY_2000),
+        topend_causes.CAM_BEARING_WEAR: (OFTEN, JUDGEMENT),
+        topend_causes.LIFTER_BORE_LEAK: (SOMETIMES, JUDGEMENT),
+        topend_causes.ROCKER_SHAFT_LEAK: (SOMETIMES, JUDGEMENT),
+        pump_causes.PUMP_GEAR_WEAR: (OFTEN, sources.ENGINE_BUILDER_2009),
+        pump_causes.PUMP_COVER_SCORED: (OFTEN, JUDGEMENT),
+        relief_causes.RELIEF_BORE_SCORED: (SOMETIMES, JUDGEMENT),
+    },
+    matches=[
+        example(findings_measured.MAIN_CLEARANCE_TOO_WIDE),
+        example(findings_measured.ROD_CLEARANCE_TOO_WIDE, findings_bench.END_CLEARANCE_WIDE),
+        example(findings_cam.CAM_CLEARANCE_WIDE),
+    ],
+    non_matches=[
+        example(
+            lacks=[
+                findings_measured.MAIN_CLEARANCE_TOO_WIDE,
+                findings_measured.ROD_CLEARANCE_TOO_WIDE,
+            ]
+        )
+    ],
+)
