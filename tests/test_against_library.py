@@ -30,7 +30,7 @@ from tests.support.situations import CASES, Situation, mixed, situation, taken
 
 CLOSE = 1e-9
 SINGLE = 1e-6  #: pyAgrum reads the numbers of a BIF file in single precision
-WIDE = 18  #: variables in the library's largest table by default: a few seconds for all cases
+WIDE = 20  #: variables in the library's largest table by default: a few seconds for all cases
 
 
 Engine: TypeAlias = "gum.LazyPropagation | gum.ShaferShenoyMRFInference"

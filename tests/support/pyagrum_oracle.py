@@ -125,7 +125,7 @@ def as_much_as_fits(
     """
     whole = restricted(network, set(evidence))
     causes = [c for c in ranked if c in whole.prior]
-    for many in (len(causes), 50, 40, 32, 26, 20, 16, 12, 9, 7, 5, 3):
+    for many in (len(causes), 50, 40, 32, 26, 20, 16, 12, 10, 9, 8, 7, 6, 5, 3):
         part = cut(whole, causes[:many])
         split = min((with_few_parents(part, group) for group in (3, 5, 8)), key=widest)
         if widest(split) <= most:
