@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Any
 
 import pytest
 
-from diagnose.errors import OutOfScopeError
+from diagnose.case.writing import append_engine, start
+from diagnose.errors import OutOfScopeError, UsageError
 from knowledge.model import Finding, Kind, Stage, State
-from knowledge.units import PSI
+from knowledge.units import DIMENSIONS, PSI
 from tests.test_survivors_case import BOOK, faults, finding, read
 
 # ------------------------------------------------------------------------ values at their bounds
@@ -194,3 +196,43 @@ def test_every_feature_can_be_had_or_lacked() -> None:
     for key, state in (("has", State.PRESENT), ("lacks", State.ABSENT)):
         case = read(engine={key: [f.id for f in features]})
         assert {f: case.features[f] for f in features} == dict.fromkeys(features, state)
+
+
+def plain_unit(dimension: str) -> str | None:
+    """A unit of the dimension in which a figure is what it is in SI, where it has one."""
+    units = [u for u in DIMENSIONS[dimension].units if u.factor == 1.0 and u.offset == 0.0]
+    return units[0].names[0] if units else None
+
+
+@pytest.mark.parametrize(
+    "name", sorted(n for n, what in BOOK.dimensions.items() if plain_unit(what.dimension))
+)
+def test_a_dimension_within_its_bounds(name: str) -> None:
+    """Both bounds can be; what lies a thousandth of the range outside them cannot."""
+    what = BOOK.dimensions[name]
+    unit, (low, high) = plain_unit(what.dimension), what.plausible
+    for value in (low, high):
+        found = read(engine={"dimensions": {name: f"{value!r} {unit}"}}).dimensions
+        assert found == {what: value}
+    for value in (low - (high - low) / 1000, high + (high - low) / 1000):
+        (fault,) = faults(engine={"dimensions": {name: f"{value!r} {unit}"}})
+        assert f"cannot be the {what.says}; expected " in fault
+
+
+@pytest.mark.parametrize("field", ["value", "state"])
+def test_a_measured_value_of_a_wrong_type_has_one_fault(field: str) -> None:
+    (fault,) = faults(finding=[{"no": 1, "what": "main_clearance", field: 7}])
+    assert fault.startswith(f"finding no = 1.{field}: '7' ")
+
+
+def test_the_engine_is_written_into_a_case_once(tmp_path: Path) -> None:
+    path = tmp_path / "x.toml"
+    start(path, BOOK, {"title": "Skua"})
+    before = path.read_text("utf-8")
+    case = append_engine(path, BOOK, {"layout": "distributor_v8"})
+    assert case.layout.id == "distributor_v8"
+    after = path.read_text("utf-8")
+    assert after == f'{before}\n[engine]\nlayout = "distributor_v8"\n'
+    with pytest.raises(UsageError, match="has its \\[engine\\] already"):
+        append_engine(path, BOOK, {"layout": "unknown"})
+    assert path.read_text("utf-8") == after

@@ -128,6 +128,8 @@ AREAS = {
             "test_casefile.py",
             "test_work_entries.py",
             "test_cautions_for_engines.py",
+            "test_reported_behaviour.py",
+            "test_limits_by_size.py",
             "test_out_of_scope.py",
             "test_writing.py",
             "test_writing_disk.py",
