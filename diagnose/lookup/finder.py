@@ -51,7 +51,7 @@ KINDS: dict[str, tuple[type, str]] = {
     "inhibitors": (InhibitorGroup, "inhibitors"),
 }
 
-_BUILD = 0.85  #: weight of how an engine is built, beside what is wrong with it
+_BUILD = 0.8  #: weight of how an engine is built, beside what is wrong with it
 _FAINT = 0.5  #: weight of a common word beside another
 _SWAPPED = 0.9  #: similarity, 0 to 1, of two words that differ by two swapped letters
 STRETCH, PART = 3, 0.8  #: length of a part of a long text, and how far its score counts
