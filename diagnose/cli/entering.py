@@ -52,6 +52,13 @@ def record(
             help='A gauge reading: "700 rpm 95 C 8 psi", add "direct" for a test gauge.',
         ),
     ] = None,
+    behaviour: Annotated[
+        list[str] | None,
+        typer.Option(
+            metavar="BEHAVIOUR",
+            help='What was seen or heard, and when: "low during hot, idle only gradual".',
+        ),
+    ] = None,
     note: Annotated[str, typer.Option(metavar="TEXT", help="A note to keep with it.")] = "",
     where: Annotated[
         str, typer.Option(metavar="PLACE", help="Where on the engine: rod 3, lower shell ...")
@@ -92,6 +99,7 @@ def record(
     given = Input(
         facts=facts or (),
         readings=reading or (),
+        behaviours=behaviour or (),
         blanks=read_sheet(sheet) if sheet else (),
         withdraw=withdraw or (),
         details=Details(

@@ -10,6 +10,7 @@ from diagnose.case.case import Case
 from diagnose.case.loading import from_tables
 from diagnose.case.schema import VERSION, Learned
 from diagnose.case.writing import table_text
+from diagnose.entry.behaviours import parse_behaviour
 from diagnose.entry.facts import (
     FactInput,
     FindingInput,
@@ -137,6 +138,10 @@ class CaseBuilder:
         if extra:
             raise UsageError(f"baseline '{text}': needs no word for {extra}")
         return self._add("baseline", fields, details)
+
+    def behaviour(self, text: str, **details: Unpack[EntryDetails]) -> int:
+        """Add a reported behaviour, as ``"low during hot, idle only gradual"``."""
+        return self._add("behaviour", parse_behaviour(text).fields(), details)
 
     def withdraw(self, number: int) -> int:
         """Take an entry back; the withdrawal is an entry of its own."""

@@ -14,11 +14,14 @@ from diagnose.case.looks import speeds_of
 from diagnose.case.schema import (
     ENTRIES,
     MOST_NUMBERED,
+    EarlierEntry,
     Entry,
     FindingEntry,
+    TrialEntry,
     WorkEntry,
 )
 from diagnose.case.writing import Appended, NewEntry, append_by
+from diagnose.entry.behaviours import BehaviourInput, parse_behaviour
 from diagnose.entry.details import Details
 from diagnose.entry.facts import FactInput, FindingInput, MeasureInput, TaskInput, parse_fact
 from diagnose.entry.readings import ReadingInput, parse_reading
@@ -35,6 +38,7 @@ class Input:
 
     facts: Sequence[str] = ()  #: "needle_flickers=yes"
     readings: Sequence[str] = ()  #: "700 rpm 95 C 8 psi"
+    behaviours: Sequence[str] = ()  #: "low during hot, idle only gradual"
     blanks: Sequence[FilledBlank] = ()  #: of a filled-in sheet
     withdraw: Sequence[int] = ()  #: numbers of entries that no longer stand
     details: Details = field(default_factory=Details)
@@ -46,7 +50,7 @@ def record(path: Path, book: Book, given: Input) -> Appended:
     Raises UsageError with all that is wrong, one fault a line; NoCaseError, BadCaseError,
     CannotWriteError.
     """
-    if not (given.facts or given.readings or given.withdraw or given.blanks):
+    if not (given.facts or given.readings or given.behaviours or given.withdraw or given.blanks):
         raise UsageError("nothing to record; write for instance needle_flickers=yes")
     return append_by(path, book, lambda case: new_entries(given, case, book))
 
@@ -62,6 +66,7 @@ def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
     attempts: list[tuple[Callable[[], NewEntry], str]] = [
         *((partial(_typed_fact, text, book, case, details), "") for text in given.facts),
         *((partial(_typed_reading, text, details), "") for text in given.readings),
+        *((partial(_typed_behaviour, text, details), "") for text in given.behaviours),
         *((partial(_blank, blank, book, case, details), blank.place) for blank in given.blanks),
         *((partial(withdrawal, no, case, details), "") for no in dict.fromkeys(given.withdraw)),
     ]
@@ -102,6 +107,14 @@ def reading_entry(reading: ReadingInput, details: Details) -> NewEntry:
     return NewEntry("reading", {**reading.fields(), **fields})
 
 
+def behaviour_entry(behaviour: BehaviourInput, details: Details) -> NewEntry:
+    """An entry for one reported behaviour. Raises UsageError where ``details`` name a place."""
+    _check_no_place(details)
+    fields = details.fields()
+    del fields["where"]
+    return NewEntry("behaviour", {**behaviour.fields(), **fields})
+
+
 def withdrawal(number: int, case: Case, details: Details) -> NewEntry:
     """An entry that takes back the one of that number. Raises UsageError where none stands."""
     entry = case.standing.get(number)
@@ -111,6 +124,8 @@ def withdrawal(number: int, case: Case, details: Details) -> NewEntry:
     if isinstance(entry, FindingEntry | WorkEntry):
         return NewEntry(kind_of(entry), {"what": entry.what, **fields})
     del fields["where"]
+    if isinstance(entry, TrialEntry | EarlierEntry):
+        return NewEntry(kind_of(entry), {"what": entry.what, **fields})
     return NewEntry(kind_of(entry), fields)
 
 
@@ -152,6 +167,10 @@ def _typed_reading(text: str, details: Details) -> NewEntry:
     return reading_entry(parse_reading(text), details)
 
 
+def _typed_behaviour(text: str, details: Details) -> NewEntry:
+    return behaviour_entry(parse_behaviour(text), details)
+
+
 def _blank(blank: FilledBlank, book: Book, case: Case, details: Details) -> NewEntry:
     """One filled blank as an entry; its place on the engine goes before that of the command."""
     if blank.fault:
@@ -164,7 +183,9 @@ def _blank(blank: FilledBlank, book: Book, case: Case, details: Details) -> NewE
 
 def _check_no_place(details: Details) -> None:
     if details.where:
-        raise UsageError("where: a reading has no place on the engine; say it with --note")
+        raise UsageError(
+            "where: a reading or behaviour has no place on the engine; say it with --note"
+        )
 
 
 def _standing_number(fact: FactInput, case: Case, where: str) -> int | None:
@@ -209,12 +230,19 @@ def _replaces_faults(given: Input, case: Case) -> list[str]:
         return []
     if given.blanks:
         return ["replaces: not with a sheet, whose entries correct what stands for the same thing"]
-    if len(given.facts) + len(given.readings) != 1:
-        return ["replaces: corrects one entry, and so goes with one finding or one reading"]
+    if len(given.facts) + len(given.readings) + len(given.behaviours) != 1:
+        return ["replaces: corrects one entry, and so goes with one finding, reading or behaviour"]
     old = case.standing.get(number)
     if old is None:
         return [f"replaces: no entry {number} stands in this case"]
     kind = kind_of(old)
-    if (kind == "reading") != bool(given.readings) or kind == "baseline":
+    kinds = {
+        "reading": bool(given.readings),
+        "behaviour": bool(given.behaviours),
+        "baseline": False,
+        "trial": False,
+        "earlier": False,
+    }
+    if not kinds.get(kind, bool(given.facts)):
         return [f"replaces: entry {number} is a {kind}; only another {kind} corrects it"]
     return []

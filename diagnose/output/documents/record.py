@@ -11,9 +11,11 @@ from diagnose.case.schema import ReadingEntry
 from diagnose.case.writing import Appended, Fields
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
+from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.lines import percent
 from knowledge.book import Book
 
+REPORTS = ("behaviour", "trial", "earlier")  #: tables of what was reported
 _READING_FIELDS = ("rpm", "oil", "pressure", "gauge")
 _SAID = ("rpm", "oil", "pressure", "coolant", "during", "usual")
 
@@ -42,11 +44,14 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
     """Build the document of the entries one command saved."""
     shown = {a.says for a in Diagnosis(book, saved.before).alarms}
     before = saved.before.last_number
-    findings = any(entry.kind == "finding" for entry in saved.entries)
+    findings = any(entry.kind in ("finding", *REPORTS) for entry in saved.entries)
+    sentences = reported_sentences(saved.after)
     return RecordDocument(
         path=str(path),
         entries={
-            number: entry_text(entry.kind, entry.fields)
+            number: f"{entry.kind}: {sentences[number]}"
+            if number in sentences
+            else entry_text(entry.kind, entry.fields)
             for number, entry in enumerate(saved.entries, saved.first_number)
         },
         alarms=tuple(a for a in alarm_notices(Diagnosis(book, saved.after)) if a.says not in shown),

@@ -33,6 +33,7 @@ from diagnose.output.documents.report_entries import (
     report_measurement,
     report_reading,
 )
+from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.review import Damage, damages
 from diagnose.output.documents.signoff_items import (
     PHASES,
@@ -102,6 +103,7 @@ class ReportDocument:
     in_short: str
     history: str
     contradictions: tuple[ContradictionNotice, ...]
+    reported: tuple[str, ...]  #: behaviour, trials and earlier work, a sentence each
     findings: tuple[ReportFinding, ...]
     not_known: int  #: findings asked about and not known
     measured: tuple[ReportMeasurement, ...]
@@ -150,6 +152,7 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         in_short=headline(diagnosis),
         history=history,
         contradictions=contradiction_notices(diagnosis),
+        reported=tuple(reported_sentences(case).values()),
         findings=tuple(
             report_finding(s) for s in case.finding_records if s.observation is not None
         ),

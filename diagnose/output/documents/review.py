@@ -16,6 +16,7 @@ from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.next_checks import CheckOption, next_checks
 from diagnose.output.documents.ranking import RankedCause, ranked_causes
 from diagnose.output.documents.reasons import is_settled, path_in_words
+from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.shop_note import ShopNote
 
 
@@ -44,6 +45,7 @@ class ReviewDocument:
     case: str | None  #: path of the case file
     title: str
     layout: str
+    reported: tuple[str, ...]  #: behaviour, trials and earlier work, a sentence each
     alarms: tuple[AlarmNotice, ...]
     contradictions: tuple[ContradictionNotice, ...]
     found: tuple[FoundFaultEntry, ...]  #: faults seen or measured, whatever the root cause is
@@ -84,6 +86,7 @@ def review_document(
         case=str(case.path) if case.path else None,
         title=case.job.title,
         layout=case.layout.id,
+        reported=tuple(reported_sentences(case).values()),
         alarms=alarm_notices(diagnosis),
         contradictions=contradiction_notices(diagnosis),
         found=found_entries(diagnosis),

@@ -20,6 +20,7 @@ def review_text(document: ReviewDocument, shown: int = SHOWN) -> str:
         [
             _head(document),
             alarm_lines(document.alarms),
+            _reported(document),
             _contradictions(document),
             _in_short(document),
             _found(document),
@@ -45,6 +46,13 @@ def _head(document: ReviewDocument) -> list[str]:
         lines += wrapped(
             "Nothing has been seen or reported yet: what follows is only how common each cause is."
         )
+    return lines
+
+
+def _reported(document: ReviewDocument) -> list[str]:
+    lines = ["Reported"] if document.reported else []
+    for sentence in document.reported:
+        lines += wrapped(f"- {sentence}", 2, 4)
     return lines
 
 
