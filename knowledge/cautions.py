@@ -10,7 +10,7 @@ from dataclasses import KW_ONLY, dataclass
 from types import MappingProxyType
 
 from knowledge import sources
-from knowledge.engines import features
+from knowledge.engines import features, features_build
 from knowledge.model import Finding, Source
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.work import Caution
@@ -158,6 +158,13 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 COMMON_PRACTICE,
                 only_with=(features.DIESEL,),
             ),
+            Wording(
+                "common rail: never ease a union, running or cranked; to cut a cylinder out switch its "
+                "injector off electrically; the rail holds its pressure for minutes after stopping",
+                COMMON_PRACTICE,
+                only_with=(features_build.COMMON_RAIL,),
+                not_with=(features_build.COIL_ON_PLUG,),
+            ),
         ),
         Caution.BOAT: (
             Wording(
@@ -177,6 +184,21 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "tractor: power take-off and hydraulics off, brakes locked",
                 COMMON_PRACTICE,
                 only_with=(features.IN_A_TRACTOR,),
+            ),
+        ),
+        Caution.IGNITION: (
+            Wording(
+                "ignition voltage shocks: insulated pliers, a lead earthed before the engine runs, "
+                "never a lead left open to spark",
+                COMMON_PRACTICE,
+                not_with=(features.DIESEL,),
+            ),
+            Wording(
+                "coils on the plugs: pull none off while it runs or cranks; unplug that cylinder's "
+                "injector, or switch it off with a tester",
+                COMMON_PRACTICE,
+                only_with=(features_build.COIL_ON_PLUG,),
+                not_with=(features.DIESEL,),
             ),
         ),
         Caution.PRIMING: (

@@ -36,6 +36,7 @@ class Caution(StrEnum):
     BOAT = "boat"
     TRACTOR = "tractor"
     PRIMING = "priming"
+    IGNITION = "ignition"
 
 
 class Access(StrEnum):

@@ -79,6 +79,7 @@ HAZARDS: dict[str, tuple[str, set[Caution]]] = {
         {Caution.SHARP},
     ),
     "injection": (r"injector|injection|union nut|leak-off", {Caution.INJECTION}),
+    "ignition": (r"plug lead|(earth one|coil) lead|coils on the plugs", {Caution.IGNITION}),
     "heat": (r"\bweld|\bbraz|\bflame|heater|\btorch|\bany heat\b", {Caution.FIRE}),
     "battery": (r"\bstarter|alternator|\bsender\b", {Caution.BATTERY}),
     "waste": (r"\bdrain (oil|hot|a little|the oil|through)|drained|filter off", {Caution.WASTE}),

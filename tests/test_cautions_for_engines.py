@@ -98,7 +98,13 @@ def test_the_name_of_a_layout_decides_nothing(layout: object) -> None:
 def test_every_other_caution_concerns_every_engine() -> None:
     """Only those for a boat, a tractor, a vehicle or a diesel are left out anywhere."""
     bound = {c for c, says in CAUTIONS.items() if any(w.only_with or w.not_with for w in says)}
-    assert bound == {Caution.BOAT, Caution.TRACTOR, Caution.INJECTION, Caution.LIFTING}
+    assert bound == {
+        Caution.BOAT,
+        Caution.TRACTOR,
+        Caution.INJECTION,
+        Caution.IGNITION,
+        Caution.LIFTING,
+    }
     free = {w.says for says in CAUTIONS.values() for w in says if not (w.only_with or w.not_with)}
     assert JACK in free
     for layout in BOOK.layouts:
@@ -151,3 +157,30 @@ def test_no_worked_car_or_winch_is_warned_of_a_boat() -> None:
         out = " ".join(call("signoff", CASES / f"{name}.toml", "--whole-engine").out.split())
         assert MOORED not in out
         assert VAPOUR not in out
+
+
+RAIL = CAUTIONS[Caution.INJECTION][1].says
+COIL = CAUTIONS[Caution.IGNITION][1].says
+CUT_OUT = BOOK.inspections["cut_out_one_cylinder"]
+
+
+@pytest.mark.parametrize(
+    ("engine", "rail", "coil"),
+    [
+        (("small_diesel",), True, False),
+        (("small_diesel", "", "common_rail"), False, False),
+        (("unknown", "diesel common_rail"), True, False),
+        (("crank_nose_gerotor_ohc", "", "diesel"), False, True),
+        (("crank_nose_gerotor_ohc", "", "diesel coil_on_plug"), False, False),
+        (("turbo_ohc_four", "coil_on_plug"), False, True),
+        (("distributor_v8",), False, False),
+        (("unknown",), True, True),
+    ],
+    ids=lambda v: "-".join(v) if isinstance(v, tuple) else "",
+)
+def test_cutting_a_cylinder_out_warns_of_common_rail_and_of_coils(
+    engine: tuple[str, ...], rail: bool, coil: bool
+) -> None:
+    """Never ease a union of a common rail, never pull a coil from its plug (common practice)."""
+    said = cautions(CUT_OUT.cautions, Diagnosis(BOOK, case(*engine)))
+    assert ((RAIL in said), (COIL in said)) == (rail, coil)

@@ -14,7 +14,7 @@ from tests.support.complaints import JOBS, OPEN, blocks, checks, flat, plan, tea
 
 BOOK = the_book()
 #: warned of only where the engine may be meant: a boat's, a tractor's, a diesel's
-OF_SOME_ENGINES = {Caution.BOAT, Caution.TRACTOR, Caution.INJECTION}
+OF_SOME_ENGINES = {Caution.BOAT, Caution.TRACTOR, Caution.INJECTION, Caution.IGNITION}
 ALL = ("--until", "confident=0.99")  #: the longest plans
 #: the starter turns the engine over
 CRANKED = {

@@ -23,6 +23,7 @@ from diagnose.case.schema import (
 )
 from diagnose.inference.chaining import Facts, Observation
 from knowledge.engines.features import PLACES
+from knowledge.engines.features_build import WITHOUT
 from knowledge.engines.profiles import Profile
 from knowledge.limits import Figure, Limit
 from knowledge.model import Cause, Finding, Kind, Measure, Quantity, Reading, Stage, State
@@ -210,6 +211,9 @@ class Case:
                 known[record.finding] = record.observation.state
         if any(known.get(place) is State.PRESENT for place in PLACES):
             known = {**dict.fromkeys(PLACES, State.ABSENT), **known}
+        for feature, state, other in WITHOUT:
+            if known.get(feature) is state:
+                known.setdefault(other, State.ABSENT)
         return known
 
     def has(self, feature: Finding) -> bool:

@@ -1,6 +1,7 @@
-"""How pump, relief valve, filter, sender, tank and valve gear are built."""
+"""How pump, relief valve, filter, sender, tank, valve gear, ignition and injection are built."""
 
-from knowledge.engines.features import feature
+from knowledge.engines.features import DIESEL, PUMP_ON_DISTRIBUTOR_SHAFT, feature
+from knowledge.model import State
 
 RELIEF_IN_PUMP = feature(
     id="relief_in_pump",
@@ -90,9 +91,25 @@ ROLLER_CRANKSHAFT = feature(
     says="a crankshaft on ball or roller bearings",
     asks="Does the crankshaft run on ball or roller bearings?",
 )
+COMMON_RAIL = feature(
+    id="common_rail",
+    says="common-rail injection",
+    asks="Is it a common-rail diesel, with electric injectors on one high-pressure rail?",
+)
+COIL_ON_PLUG = feature(
+    id="coil_on_plug",
+    says="an ignition coil on each plug",
+    asks="Does each spark plug carry its own coil?",
+)
 #: of each group an engine has one
 ONE_OF = (
     (GEAR_PUMP, ROTOR_PUMP),
     (SPIN_ON_FILTER, CARTRIDGE_FILTER, NO_OIL_FILTER),
     (SENDER_BEFORE_FILTER, SENDER_BEHIND_FILTER),
+)
+#: an engine whose first feature stands so has not the other
+WITHOUT = (
+    (DIESEL, State.ABSENT, COMMON_RAIL),
+    (DIESEL, State.PRESENT, COIL_ON_PLUG),
+    (PUMP_ON_DISTRIBUTOR_SHAFT, State.PRESENT, COIL_ON_PLUG),
 )

@@ -103,6 +103,7 @@ WATCH_THE_ROTOR_CRANKED = Inspection(
     tools=("screwdriver",),
     cautions=(
         Caution.ROTATING,
+        Caution.IGNITION,
         Caution.BATTERY,
         Caution.FIRE,
         Caution.BOAT,
