@@ -9,6 +9,7 @@ import pytest
 
 from diagnose.output.documents.alarms import AlarmNotice
 from diagnose.output.documents.contradictions import ContradictionNotice
+from diagnose.output.documents.found import FoundFaultEntry
 from diagnose.output.documents.named import Named
 from diagnose.output.documents.next_checks import CheckOption, CheckOutcome, OpeningStep
 from diagnose.output.documents.ranking import RankedCause
@@ -61,6 +62,15 @@ def check(name: str, minutes: float) -> CheckOption:
     )  # fmt: skip
 
 
+def fault(title: str, rest: str) -> FoundFaultEntry:
+    """A found fault; ``rest`` stands behind each of its labels but the first, if anything."""
+    return FoundFaultEntry(
+        id="x", says="says", damage=False, proofs=(), cost=None, explains=(), origins=(),
+        decides=rest and long("a look"), title=long(title), seen=long("on the seat"),
+        explained=rest and long("the needle"), came_from=rest and long("the shells"),
+    )  # fmt: skip
+
+
 DOCUMENT = ReviewDocument(
     case=None,
     title=long("Skua"),
@@ -79,6 +89,8 @@ DOCUMENT = ReviewDocument(
             recheck_asks="or is it?",
         ),
     ),
+    found=(fault("metal", "some"), fault("groove", "")),
+    contaminated=(long("cooler"), "filter"),
     causes=(cause("wear", 0.5), cause("gauge", 0.3, no_fault=True), cause("leak", 0.1)),
     explanations=(
         CauseSet(causes=("a",), share=0.75, says=long("wear alone")),
@@ -116,7 +128,7 @@ def test_the_whole_review_as_printed() -> None:
 def test_a_review_of_nothing_has_only_its_frame() -> None:
     bare = replace(
         DOCUMENT, title="", alarms=(), contradictions=(), explanations=DOCUMENT.explanations[:1],
-        damage=(), unexplained=(), left_out=(), evidence={}, next=(), history=None, in_short="",
+        damage=(), found=(), contaminated=(), unexplained=(), left_out=(), evidence={}, next=(), history=None, in_short="",
         still_missing="", causes=(replace(cause("wear", 0.5), pro=(), con=(), chain=""),),
     )  # fmt: skip
     lines = review_text(replace(bare, engine="an engine")).splitlines()

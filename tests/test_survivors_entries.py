@@ -59,11 +59,15 @@ def test_a_reading_is_kept_with_what_is_known_of_it(oil: str | None, error: str 
     assert found.reading.error == (pytest.approx(2 * PSI) if error else None)
 
 
-@pytest.mark.parametrize("missing", ["rpm", "pressure"])
-def test_a_reading_needs_its_speed_and_its_pressure(missing: str) -> None:
-    entry = {k: v for k, v in READING.items() if k != missing}
-    assert faults(reading=[entry]) == [f"reading no = 1: {missing} is missing"]
-    assert len(faults(reading=[{**entry, missing: 7}])) == 1, "wrong is not missing as well"
+def test_a_reading_needs_its_pressure_alone() -> None:
+    """A field of a wrong type is wrong, and not missing as well."""
+    plain = {"no": 1, "pressure": "20 psi"}
+    assert len(read(reading=[plain], baseline=[{**plain, "no": 2}]).readings) == 1
+    for kind in ("reading", "baseline"):
+        without = {"no": 1, "rpm": "700 rpm"}
+        assert faults(**{kind: [without]}) == [f"{kind} no = 1: pressure is missing"]
+        assert len(faults(**{kind: [{**without, "pressure": 7}]})) == 1
+        assert len(faults(**{kind: [{**plain, "rpm": 7}]})) == 1
 
 
 @pytest.mark.parametrize("error", [None, "2 psi"])
@@ -71,8 +75,8 @@ def test_a_pressure_of_the_sound_engine(error: str | None) -> None:
     known = {**READING, "oil": "90 C", **({"error": error} if error else {})}
     (found,) = read(baseline=[known]).baseline
     assert found.reading.gauge == "direct"
+    assert found.reading.oil_temperature == pytest.approx(363.15)
     assert found.reading.error == (pytest.approx(2 * PSI) if error else None)
-    assert faults(baseline=[READING]) == ["baseline no = 1: oil is missing"]
 
 
 @pytest.mark.parametrize(("value", "right"), [("0.001 rpm", True), ("0 rpm", False)])

@@ -139,7 +139,14 @@ AREAS = {
         (
             *(
                 f"diagnose/output/documents/{name}.py"
-                for name in ("contradictions", "next_checks", "ranking", "reasons", "review")
+                for name in (
+                    "contradictions",
+                    "found",
+                    "next_checks",
+                    "ranking",
+                    "reasons",
+                    "review",
+                )
             ),
             *(f"diagnose/output/text/{name}.py" for name in ("alarms", "next_step", "review")),
         ),
@@ -147,6 +154,7 @@ AREAS = {
             "test_review_shown.py",
             "test_review_printed.py",
             "test_survivors_report.py",
+            "test_found_faults.py",
             "test_contradictions_named.py",
             "test_alarms.py",
             "test_reasons_shown.py",
