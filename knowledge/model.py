@@ -143,8 +143,8 @@ class Source:
 
     ``trust`` is how far it is relied on: "strong" for a maker's own text, "strong, read in a copy"
     where a copy of it was read, "medium" for trade press, marketing and named authors, "weak" for
-    forums and for what has neither address nor page; "practice", "judgement" and "memory" mark
-    what has no source.
+    forums and for what has neither address nor page; "in part" where the idea was read there and
+    the rest is judgement; "practice", "judgement" and "memory" mark what has no source.
     """
 
     key: str

@@ -1,7 +1,4 @@
-"""What links and rules are, what a rule may ask and what it may conclude.
-
-Imported by every file of links or rules and by whatever runs or reads them; holds none itself.
-"""
+"""What links and rules are, what a rule may ask and what it may conclude; holds none itself."""
 
 from __future__ import annotations
 

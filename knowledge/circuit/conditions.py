@@ -6,7 +6,7 @@ reality (debris, valve, starvation, debris) is cut where damage begins.
 
 from knowledge import sources
 from knowledge.model import STRONG_DOWN, STRONG_UP, Condition, Rate, Shifts, Station
-from knowledge.sources import COMMON_PRACTICE, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, PHYSICS, idea_from
 
 S = Station
 WORN_BY_HOURS = Condition(
@@ -58,7 +58,7 @@ OIL_SLUDGED = Condition(
     station=S.OIL,
     says="the oil has laid down sludge or varnish",
     mechanism="oxidised or watered oil leaves deposits that narrow mesh and oilways and stick valves",
-    source=sources.UNDERSTANDING_OIL_PRESSURE,
+    source=sources.CLUB_BLOCKED_SCREENS,
 )
 OIL_THIN = Condition(
     id="oil_thin",
@@ -79,7 +79,7 @@ OIL_AERATED = Condition(
     station=S.OIL,
     says="air is whipped into the oil",
     mechanism="foam is compressible: the needle flutters, worse with speed, and settles when it rests",
-    source=sources.PUMP_CAVITATION_ANSWER,
+    source=sources.OIL_AERATION_ARTICLE,
 )
 DIRT_IN_OIL = Condition(
     id="dirt_in_oil",
@@ -170,7 +170,7 @@ RELIEF_HOLDS_HIGH = Condition(
     station=S.RELIEF,
     says="the relief valve opens too late or not at all",
     mechanism="cold pressure climbs with revs far past the setting; filter and drive suffer",
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=COMMON_PRACTICE,
 )
 OPEN_LEAK_INSIDE = Condition(
     id="open_leak_inside",
@@ -255,7 +255,7 @@ BEARINGS_DAMAGED = Condition(
     station=S.BEARINGS,
     says="the bearings are wiped, scored or turned",
     mechanism="first damage or following damage: the pattern tells which",
-    source=sources.BEARING_WEAR_ANALYSIS,
+    source=idea_from(sources.BEARING_WEAR_ANALYSIS),
     damage=True,
 )
 METAL_SHED = Condition(

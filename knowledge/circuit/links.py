@@ -5,7 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS, idea_from
 from knowledge.stations.relief import findings as relief_findings
 
 OIL_THAT_LEAVES_IS_MISSED_BELOW = LinkGroup(
@@ -116,7 +116,7 @@ DIRT_GOES_WHERE_OIL_GOES = LinkGroup(
         conditions.BRANCH_DRY: (SELDOM, COMMON_PRACTICE),
         conditions.JOURNAL_DRY: (SOMETIMES, COMMON_PRACTICE),
         conditions.FLOW_RESTRICTED: (SELDOM, COMMON_PRACTICE),
-        conditions.BEARINGS_DAMAGED: (OFTEN, sources.BEARING_BROCHURE_CEB2),
+        conditions.BEARINGS_DAMAGED: (OFTEN, sources.BEARING_BROCHURE_PREFACE),
     },
     matches=[example(relief_findings.DEBRIS_ON_RELIEF_SEAT)],
     non_matches=[example(patterns_speed.CAPPED_LOW)],
@@ -182,10 +182,10 @@ DRIVE_THAT_SLIPS_OR_BINDS = LinkGroup(
     says="A drive that slips or binds gives pressure that comes and goes, sheds filings and at last lets go.",
     parent=conditions.PUMP_DRIVE_ERRATIC,
     effects={
-        conditions.PRESSURE_UNSTEADY: (OFTEN, sources.WORN_GEAR_THREAD),
+        conditions.PRESSURE_UNSTEADY: (OFTEN, idea_from(sources.WORN_GEAR_THREAD)),
         conditions.PRESSURE_LOW: (SOMETIMES, sources.OVERHAUL_MANUAL_5_101),
         conditions.PUMP_NOT_TURNING: (SOMETIMES, sources.PUMP_MAKER_SHAFTS_SCREENS),
-        conditions.METAL_SHED: (SOMETIMES, sources.WORN_GEAR_THREAD),
+        conditions.METAL_SHED: (SOMETIMES, idea_from(sources.WORN_GEAR_THREAD)),
     },
     matches=[example(patterns.NEEDLE_FLICKERS, direct_gauge.DIRECT_GAUGE_UNSTEADY)],
     non_matches=[example(patterns_speed.CAPPED_LOW)],

@@ -5,7 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.relief import findings as relief_findings
 
 DRY_BRANCH_BEHIND_A_GOOD_GAUGE = LinkGroup(
@@ -16,7 +16,7 @@ DRY_BRANCH_BEHIND_A_GOOD_GAUGE = LinkGroup(
         *effects_of(
             conditions.JOURNAL_DRY,
             {
-                conditions.BEARINGS_DAMAGED: (MOSTLY, sources.BEARING_BROCHURE_CEB2),
+                conditions.BEARINGS_DAMAGED: (MOSTLY, sources.BEARING_BROCHURE_PREFACE),
             },
         ),
         *effects_of(
@@ -59,8 +59,8 @@ SLUGS_OF_AIR_STARVE = LinkGroup(
     says="Each slug of air starves a rod bearing a little, one event at a time.",
     parent=conditions.PRESSURE_UNSTEADY,
     effects={
-        conditions.BEARINGS_STARVED: (SOMETIMES, sources.SUMP_TILT_TEST),
-        conditions.VALVE_GEAR_DRY: (SOMETIMES, sources.CARLEY_1997),
+        conditions.BEARINGS_STARVED: (SOMETIMES, idea_from(sources.SUMP_TILT_TEST)),
+        conditions.VALVE_GEAR_DRY: (SOMETIMES, idea_from(sources.CARLEY_1997)),
     },
     matches=[example(direct_gauge.DIRECT_GAUGE_UNSTEADY)],
     non_matches=[example(patterns.GAUGE_READS_LOW)],

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
 METAL_IN_FILTER = Finding(
@@ -103,7 +103,7 @@ COPPER_FLAKES = Finding(
     station=Station.BEARINGS,
     says="there are copper or bronze coloured flakes",
     asks="Are there copper or bronze coloured flakes?",
-    source=sources.INSIDE_YOUR_FILTER,
+    source=idea_from(sources.INSIDE_YOUR_FILTER),
     denies="no copper flakes",
     stage=Stage.OPENED,
     normal="none",
@@ -116,7 +116,7 @@ GREY_SOFT_FLAKES = Finding(
     station=Station.BEARINGS,
     says="there are soft grey flakes that look melted",
     asks="Are there soft grey-white flakes that look melted and ignore a magnet?",
-    source=sources.CUT_FILTER_ANALYSIS_2026,
+    source=idea_from(sources.CUT_FILTER_ANALYSIS_2026),
     denies="no soft grey flakes",
     stage=Stage.OPENED,
     normal="none",
@@ -134,7 +134,7 @@ LINING_STRIP = Finding(
     station=Station.BEARINGS,
     says="strips or foil of bearing lining were found",
     asks="Are there flat strips or foil of bearing lining?",
-    source=sources.CUT_FILTER_ANALYSIS_2026,
+    source=idea_from(sources.CUT_FILTER_ANALYSIS_2026),
     denies="no strips of lining",
     stage=Stage.OPENED,
     normal="none",
@@ -226,7 +226,7 @@ LOOK_FOR_PIECES_IN_THE_PUMP = Inspection(
     minutes=5,
     access=Access.PUMP_COVER_OFF,
     reveals=(BEARING_PIECES_IN_PUMP,),
-    source=sources.JOBBER_OIL_PUMPS,
+    source=COMMON_PRACTICE,
     tools=("camera", "tweezers", "magnet", "bag"),
     cautions=(Caution.SHARP, Caution.USED_OIL),
     destroys="how the pieces lay",
@@ -255,7 +255,7 @@ CRANK_TRAP_METAL = Finding(
     station=Station.BEARINGS,
     says="metal or grit lies in the crank's sludge traps",
     asks="Is there metal or grit in the crank's drillings or sludge traps?",
-    source=sources.BEARING_POSTER,
+    source=COMMON_PRACTICE,
     denies="the crank's drillings are free of metal",
     stage=Stage.OPENED,
     normal="clean",
@@ -287,7 +287,7 @@ OPEN_THE_CRANK_TRAPS = Inspection(
     minutes=45,
     access=Access.CRANK_OUT,
     reveals=(CRANK_TRAP_METAL, CRANK_TRAP_FULL, METAL_THROUGHOUT),
-    source=sources.BEARING_POSTER,
+    source=sources.OIL_PASSAGE_CLEANING,
     tools=("plug key", "wire", "lamp", "white paper"),
     cautions=(Caution.HEAVY, Caution.SOLVENT, Caution.EYES),
     destroys="the plugs, which are renewed",

@@ -5,7 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.debris import findings
 from knowledge.model import MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -35,7 +35,7 @@ METAL_GOES_TO_THE_FILTER = LinkGroup(
         *effects_of(
             conditions.BEARINGS_DAMAGED,
             {
-                findings.BRIGHT_SOFT_METAL: (SOMETIMES, sources.INSIDE_YOUR_FILTER),
+                findings.BRIGHT_SOFT_METAL: (SOMETIMES, idea_from(sources.INSIDE_YOUR_FILTER)),
             },
         ),
     ),

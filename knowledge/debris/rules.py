@@ -13,7 +13,7 @@ from knowledge.rule_api import (
     is_present,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 
 rule = rules_of(Station.BEARINGS)
 
@@ -78,7 +78,7 @@ def fur_on_the_plug_is_normal(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.CUT_FILTER_ANALYSIS_2026,
+    source=JUDGEMENT,
     matches=[example(findings.FINE_DUST_ONLY, findings.METAL_IN_FILTER)],
     non_matches=[example(findings.FINE_DUST_ONLY, lacks=[findings.METAL_IN_FILTER])],
 )

@@ -6,7 +6,7 @@ What a layout leaves out stays unknown; what the case states takes precedence.
 from knowledge import sources
 from knowledge.engines import features, features_build
 from knowledge.model import Finding
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.work import Layout
 
 DRIVES = (
@@ -52,7 +52,7 @@ DISTRIBUTOR_V8 = Layout(
         features.IN_A_BOAT,
         features.IN_A_TRACTOR,
     ),
-    source=sources.TRUCK_SERVICE_1994,
+    source=idea_from(sources.TRUCK_SERVICE_1994),
     also=("small block", "big block", "v8", "american v8", "pushrod v6"),
 )
 DISTRIBUTOR_V8_SOLID = Layout(
@@ -76,7 +76,7 @@ DISTRIBUTOR_V8_SOLID = Layout(
         features.DIESEL,
         features.RELIEF_OUTSIDE,
     ),
-    source=sources.ENGINE_BUILDER_2009,
+    source=COMMON_PRACTICE,
     also=("race v8", "solid lifter v8", "wet sump race v8", "hot rod v8"),
 )
 SKEW_GEAR_FOUR = Layout(
@@ -128,7 +128,7 @@ CRANK_NOSE_PUMP_FOUR = Layout(
         features.CHAIN_TENSIONERS,
         features.VEE_ENGINE,
     ),
-    source=sources.PRE_OILING_ARTICLE,
+    source=COMMON_PRACTICE,
     also=("front cover pump", "belt driven four", "small car engine"),
 )
 CRANK_NOSE_GEROTOR_OHC = Layout(
@@ -148,7 +148,7 @@ CRANK_NOSE_GEROTOR_OHC = Layout(
         features.MECHANICAL_LIFT_PUMP,
         features.IN_A_TRACTOR,
     ),
-    source=sources.TENSIONER_GASKET_LEFT_OUT,
+    source=COMMON_PRACTICE,
     also=("modern v6", "ohc v8", "dohc", "twin cam", "timing chain engine"),
 )
 SMALL_DIESEL = Layout(
@@ -182,7 +182,7 @@ HEAVY_DIESEL = Layout(
         features.HYDRAULIC_LIFTERS,
         features.VEE_ENGINE,
     ),
-    source=sources.ARMY_TM_272_TABLE,
+    source=COMMON_PRACTICE,
     also=("truck diesel", "lorry engine", "big diesel", "excavator", "combine"),
 )
 TRACTOR_DIESEL = Layout(

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.engines.layouts import drives_but
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Layout
 
 DRY_SUMP_RACE = Layout(
@@ -135,7 +135,7 @@ GENERATOR_DIESEL = Layout(
         features.ELECTRIC_GAUGE,
         features.DIRECT_GAUGE,
     ),
-    source=sources.ARMY_TM_643_SHUTDOWN,
+    source=idea_from(sources.ARMY_TM_643_SHUTDOWN),
     also=("genset", "generator", "standby set", "pump set"),
 )
 SMALL_AIR_COOLED = Layout(

@@ -13,7 +13,7 @@ from knowledge.rule_api import (
     more_common,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
@@ -62,7 +62,7 @@ AFTER_WORK: dict[Finding, dict[Cause, Shift]] = {
 
 
 @rule(
-    source=sources.OIL_STARVATION_ARTICLE,
+    source=JUDGEMENT,
     matches=[example(findings.SUMP_OR_PUMP_SWAPPED)],
     non_matches=[example(lacks=[findings.SUMP_OR_PUMP_SWAPPED])],
 )
@@ -106,7 +106,7 @@ def stood_in_the_frost(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.MARINE_SERVICE_MANUAL_1999,
+    source=idea_from(sources.MARINE_SERVICE_MANUAL_1999),
     matches=[example(findings.HOT_AND_THIN)],
     non_matches=[example(lacks=[findings.HOT_AND_THIN]), example(findings.STOOD_IN_FROST)],
 )
@@ -119,7 +119,7 @@ def hot_weather_and_thin_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.LABORATORY_FUEL,
+    source=COMMON_PRACTICE,
     matches=[example(findings.IDLES_LONG)],
     non_matches=[example(lacks=[findings.IDLES_LONG]), example(findings.WORKED_HARD)],
 )
@@ -131,7 +131,7 @@ def long_idling_or_short_trips(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.CLUB_BLOCKED_SCREENS,
+    source=JUDGEMENT,
     matches=[example(findings.SERVICE_NEGLECTED)],
     non_matches=[example(lacks=[findings.SERVICE_NEGLECTED]), example(findings.OIL_JUST_CHANGED)],
 )

@@ -81,28 +81,28 @@ HOT_AND_THIN = history(
     id="hot_and_thin",
     says="hot climate or hard hot running on a thin grade",
     asks="Was it very hot, or was a thin grade in use?",
-    source=sources.MARINE_SERVICE_MANUAL_1999,
+    source=COMMON_PRACTICE,
     also=("heat wave", "0W-20", "thin oil in summer"),
 )
 IDLES_LONG = history(
     id="idles_long",
     says="idles for long or makes only short cold trips",
     asks="Does it idle for hours, or make only short cold trips?",
-    source=sources.PRESSURE_TEST_MANUAL_2005,
+    source=sources.MARINE_OWNERS_MANUAL_2008,
     also=("short trips", "long idling"),
 )
 SERVICE_NEGLECTED = history(
     id="service_neglected",
     says="oil changes or level checks were neglected",
     asks="Have oil changes or level checks been neglected?",
-    source=sources.CLUB_BLOCKED_SCREENS,
+    source=COMMON_PRACTICE,
     also=("overdue oil", "never checks the oil", "poor maintenance", "no service history"),
 )
 WORKED_HARD = history(
     id="worked_hard",
     says="worked at full load or high speed for long",
     asks="Was it at full load or high speed for a long time?",
-    source=sources.ARMY_TM_280_LIMITS,
+    source=COMMON_PRACTICE,
     also=("motorway run", "wide open", "full throttle", "towing"),
 )
 EARLIER_BREAKAGE = history(

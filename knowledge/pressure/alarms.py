@@ -11,7 +11,7 @@ from knowledge.model import Reading, Severity, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed, quantities
 from knowledge.pressure.gauge import at_pump, at_speed, is_cold, possible, runs, same_moment
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.pump import findings_priming as pump_priming
 from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
@@ -87,7 +87,7 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.NAVY_14075_CASUALTY,
+    source=JUDGEMENT,
     matches=[
         example(patterns.GAUGE_READS_ZERO, direct_gauge.PRESSURE_SHOWN_SINCE),
         example(direct_gauge.PRESSURE_SHOWN_SINCE, direct_gauge.DIRECT_GAUGE_LOW),
@@ -121,7 +121,7 @@ def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.OIL_CHANGE_LAMP_TEXT,
+    source=idea_from(sources.OIL_CHANGE_LAMP_TEXT),
     matches=[example(behaviour.NONE_FROM_FIRST_START)],
     non_matches=[
         example(lacks=[behaviour.NONE_FROM_FIRST_START]),
@@ -139,7 +139,7 @@ def none_since_the_work(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.OIL_CHANGE_LAMP_TEXT,
+    source=JUDGEMENT,
     matches=[example(history.FRESHLY_REBUILT, behaviour.TEN_SECONDS_OR_MORE)],
     non_matches=[example(history.FRESHLY_REBUILT), example(behaviour.TEN_SECONDS_OR_MORE)],
 )
@@ -154,7 +154,7 @@ def fresh_build_gets_half_the_time(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TRACTOR_WORKSHOP_MANUAL,
+    source=idea_from(sources.TRACTOR_WORKSHOP_MANUAL),
     matches=[
         example(readings=[seen(4, 700)]),
         example(readings=[seen(12, 3000)]),
@@ -220,7 +220,7 @@ def farm_diesel_below_two_bar(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TRUCK_DRIVER_MANUAL,
+    source=idea_from(sources.TRUCK_DRIVER_MANUAL),
     matches=[example(patterns.FELL_SUDDENLY), example(patterns.SANK_WHILE_RUNNING)],
     non_matches=[
         example(lacks=[patterns.FELL_SUDDENLY, patterns.SANK_WHILE_RUNNING]),
@@ -334,7 +334,7 @@ def lamp_out_proves_little(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TRUCK_DRIVER_MANUAL,
+    source=idea_from(sources.TRUCK_DRIVER_MANUAL),
     matches=[example(direct_gauge.DIRECT_GAUGE_LOW, patterns.NEEDLE_FLICKERS)],
     non_matches=[
         example(patterns.NEEDLE_FLICKERS),

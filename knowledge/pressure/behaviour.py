@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 
 SAGS_AS_OIL_HEATS = Finding(
     id="sags_as_oil_heats",
@@ -64,7 +64,7 @@ SLOW_NEEDLE = Finding(
     station=Station.INSTRUMENT,
     says="the needle is slow to move, or stays up after stopping",
     asks="Is the needle slow to move, or does it stay up after stopping?",
-    source=sources.ARMY_TM_347_CHART_1973,
+    source=COMMON_PRACTICE,
     denies="the needle follows at once",
     stage=Stage.KNOWN,
     normal="falls in a few seconds",
@@ -111,7 +111,7 @@ NONE_FROM_FIRST_START = Finding(
     station=Station.INSTRUMENT,
     says="none since the first start after work or storage",
     asks="Has there been no pressure at all since the first start after the work or storage?",
-    source=sources.FILTER_MAKER_PRIME,
+    source=idea_from(sources.FILTER_MAKER_PRIME),
     denies="there was pressure since then",
     stage=Stage.KNOWN,
     normal="moving within a few seconds",
@@ -142,7 +142,7 @@ LOW_FIRST_MINUTES_THEN_GOOD = Finding(
     station=Station.INSTRUMENT,
     says="low for the first minutes of a new build, then good for good",
     asks="On a new build: slow and low for the first minutes, then good for good?",
-    source=sources.JOBBER_OIL_PUMPS,
+    source=idea_from(sources.JOBBER_OIL_PUMPS),
     denies="no such start",
     stage=Stage.KNOWN,
     normal="good from the start",
@@ -172,7 +172,7 @@ CHANGED_WITH_GRADE = Finding(
     station=Station.INSTRUMENT,
     says="it changed only when the oil grade changed",
     asks="Did it change when the oil grade changed, and with nothing else?",
-    source=sources.MARINE_OWNERS_MANUAL_2008,
+    source=idea_from(sources.MARINE_OWNERS_MANUAL_2008),
     denies="no link with the grade",
     stage=Stage.KNOWN,
     normal="little change",
@@ -203,7 +203,7 @@ CHANGED_WITH_NEW_PUMP = Finding(
     station=Station.INSTRUMENT,
     says="it began when the pump was renewed or opened",
     asks="Did it begin when the pump was renewed, opened or taken off?",
-    source=sources.GALLERY_PLUG_LEFT_OUT,
+    source=idea_from(sources.GALLERY_PLUG_LEFT_OUT),
     denies="no link with pump work",
     stage=Stage.KNOWN,
     normal="better after a new pump",

@@ -2,14 +2,14 @@
 
 from knowledge import sources
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 
 DIRECT_GAUGE_LOW = Finding(
     id="direct_gauge_low",
     station=Station.INSTRUMENT,
     says="a trusted direct gauge on the engine also reads low",
     asks="With a trusted gauge screwed straight into the engine: is the pressure low there too?",
-    source=sources.GAUGE_MAKER_SENDERS,
+    source=idea_from(sources.GAUGE_MAKER_SENDERS),
     denies="a trusted direct gauge reads right",
     stage=Stage.OUTSIDE,
     normal="agrees within about 5 psi at mid-scale",
@@ -40,7 +40,7 @@ PRESSURE_SHOWN_SINCE = Finding(
     station=Station.INSTRUMENT,
     says="since it read zero a trusted gauge has shown enough pressure",
     asks="Since it read zero, has a trusted direct gauge shown enough pressure, cold and hot?",
-    source=sources.NAVY_14075_CASUALTY,
+    source=JUDGEMENT,
     denies="no trusted gauge has shown pressure since",
     stage=Stage.OUTSIDE,
     normal="above the stop limits at idle and at speed",
@@ -145,7 +145,7 @@ TOP_UP_CURES_FOR_A_WHILE = Finding(
     station=Station.INSTRUMENT,
     says="topping up brought it back for a while",
     asks="Did topping up the oil bring the pressure back, for a while?",
-    source=sources.UNDERSTANDING_OIL_PRESSURE,
+    source=COMMON_PRACTICE,
     denies="topping up made no difference",
     stage=Stage.KNOWN,
     normal="no change within the marks",

@@ -9,7 +9,7 @@ from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.pressure.computed import computed_effects
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 
 LATE_AND_WAVERING_AFTER_STANDING = LinkGroup(
     id="late_and_wavering_after_standing",
@@ -22,7 +22,7 @@ LATE_AND_WAVERING_AFTER_STANDING = LinkGroup(
                 behaviour.SLOW_AFTER_STANDING: (OFTEN, COMMON_PRACTICE),
                 behaviour.TEN_SECONDS_OR_MORE: (OFTEN, COMMON_PRACTICE),
                 patterns_speed.FLICKERS_ONLY_AT_SPEED: (SOMETIMES, JUDGEMENT),
-                behaviour.NONE_FROM_FIRST_START: (SELDOM, sources.FILTER_MAKER_PRIME),
+                behaviour.NONE_FROM_FIRST_START: (SELDOM, JUDGEMENT),
                 patterns.FELL_SUDDENLY: (SELDOM, JUDGEMENT),
             },
         ),
@@ -52,7 +52,10 @@ FALLS_WITH_THE_MANOEUVRE = LinkGroup(
     parent=conditions.PICKUP_UNCOVERED,
     effects={
         behaviour.FALLS_IN_A_MANOEUVRE: (ALWAYS, sources.SUMP_TILT_TEST),
-        behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (SOMETIMES, sources.OIL_STARVATION_ARTICLE),
+        behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (
+            SOMETIMES,
+            idea_from(sources.OIL_STARVATION_ARTICLE),
+        ),
         patterns_speed.FLICKERS_ONLY_AT_SPEED: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[example(behaviour.FALLS_IN_A_MANOEUVRE)],
@@ -129,14 +132,14 @@ TROUBLE_WITHOUT_A_WARNING = LinkGroup(
         *effects_of(
             conditions.BRANCH_DRY,
             {
-                direct_gauge.NOTHING_WARNED: (OFTEN, sources.CAM_BEARING_HOLES_BLOG),
+                direct_gauge.NOTHING_WARNED: (OFTEN, idea_from(sources.CAM_BEARING_HOLES_BLOG)),
                 patterns.ENGINE_RUNS_NORMALLY: (SELDOM, JUDGEMENT),
             },
         ),
         *effects_of(
             conditions.JOURNAL_DRY,
             {
-                direct_gauge.NOTHING_WARNED: (OFTEN, sources.DIESEL_WORKSHOP_2015),
+                direct_gauge.NOTHING_WARNED: (OFTEN, JUDGEMENT),
             },
         ),
     ),

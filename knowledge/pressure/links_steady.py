@@ -9,7 +9,7 @@ from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.pressure.computed import computed_effects
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS, idea_from
 
 INSTRUMENT_SHOWS_LOW_BY_ITSELF = LinkGroup(
     id="instrument_shows_low_by_itself",
@@ -37,7 +37,7 @@ INSTRUMENT_JUMPS_BY_ITSELF = LinkGroup(
         patterns.NEEDLE_FLICKERS: (MOSTLY, sources.NEWSPAPER_JUMPY_GAUGE_2013),
         patterns.LAMP_COMES_ON: (OFTEN, COMMON_PRACTICE),
         patterns.GAUGE_READS_LOW: (SOMETIMES, COMMON_PRACTICE),
-        patterns.GAUGE_READS_ZERO: (SOMETIMES, sources.NEWSPAPER_JUMPY_GAUGE_2013),
+        patterns.GAUGE_READS_ZERO: (SOMETIMES, idea_from(sources.NEWSPAPER_JUMPY_GAUGE_2013)),
         patterns.ENGINE_RUNS_NORMALLY: (MOSTLY, COMMON_PRACTICE),
         patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
     },
@@ -52,7 +52,7 @@ LOW_PRESSURE_ON_EVERY_GAUGE = LinkGroup(
     effects={
         patterns.GAUGE_READS_LOW: (MOSTLY, sources.CARLEY_1997),
         patterns.LAMP_COMES_ON: (OFTEN, sources.CARLEY_1997),
-        direct_gauge.DIRECT_GAUGE_LOW: (ALWAYS, sources.MARINE_SERVICE_MANUAL_1999),
+        direct_gauge.DIRECT_GAUGE_LOW: (ALWAYS, JUDGEMENT),
         patterns.ENGINE_RUNS_NORMALLY: (OFTEN, COMMON_PRACTICE),
         patterns.NEEDLE_FLICKERS: (SELDOM, sources.CARLEY_1997),
     },
@@ -118,7 +118,10 @@ BLEEDING_PAST_THE_VALVE_IS_FELT_AT_IDLE = LinkGroup(
         *effects_of(
             conditions.RELIEF_BLEEDS,
             {
-                patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE: (SOMETIMES, sources.TECHNICIAN_ANSWER),
+                patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE: (
+                    SOMETIMES,
+                    idea_from(sources.TECHNICIAN_ANSWER),
+                ),
             },
         ),
     ),

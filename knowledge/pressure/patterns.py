@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 
 GAUGE_READS_LOW = Finding(
     id="gauge_reads_low",
@@ -43,7 +43,7 @@ GAUGE_READS_HIGH = Finding(
     station=Station.INSTRUMENT,
     says="the gauge reads too high",
     asks="Does the gauge read higher than it should?",
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=idea_from(sources.PUMP_MAKER_PRESSURE_FLOW),
     denies="the gauge is not too high",
     stage=Stage.KNOWN,
     normal="it stops at the relief setting, usually 40 to 60 psi",
@@ -161,7 +161,7 @@ ENGINE_RUNS_NORMALLY = Finding(
     station=Station.INSTRUMENT,
     says="the engine sounds and runs as always",
     asks="Apart from the reading, does the engine sound and run as always?",
-    source=sources.MARINE_SERVICE_MANUAL_1999,
+    source=COMMON_PRACTICE,
     denies="the engine does not sound or run right",
     stage=Stage.KNOWN,
     normal="as always",

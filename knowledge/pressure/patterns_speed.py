@@ -2,6 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import OCCASIONAL, RARE, Finding, Stage, Station
+from knowledge.sources import COMMON_PRACTICE, idea_from
 
 FLICKERS_ONLY_AT_SPEED = Finding(
     id="flickers_only_at_speed",
@@ -54,7 +55,7 @@ RISES_JUST_OFF_IDLE = Finding(
     station=Station.INSTRUMENT,
     says="low at idle, quickly right just off idle",
     asks="Does it come right as soon as the idle is raised a little (800 to 1200 rpm)?",
-    source=sources.DIESEL_WORKSHOP_2015,
+    source=idea_from(sources.DIESEL_WORKSHOP_2015),
     denies="no quick recovery off idle",
     stage=Stage.KNOWN,
     normal="rises with revs",
@@ -103,7 +104,7 @@ LOW_EVEN_COLD = Finding(
     station=Station.INSTRUMENT,
     says="low even when cold",
     asks="Is it low even with cold oil?",
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=COMMON_PRACTICE,
     denies="good when cold",
     stage=Stage.KNOWN,
     normal="cold oil reaches the relief setting",
@@ -118,7 +119,7 @@ FALLS_AS_REVS_RISE = Finding(
     station=Station.INSTRUMENT,
     says="it rises with revs at first, then falls as revs rise further",
     asks="Does it fall again as the revs go on rising?",
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=idea_from(sources.PUMP_MAKER_PRESSURE_FLOW),
     denies="does not fall as revs rise",
     stage=Stage.KNOWN,
     normal="rises to the relief setting and stays",
@@ -153,7 +154,7 @@ NEVER_REACHES_SETTING_COLD = Finding(
     station=Station.INSTRUMENT,
     says="even cold at speed it never reaches the relief setting",
     asks="Cold at 2500 rpm, does it fall short of the relief setting?",
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=idea_from(sources.PUMP_MAKER_PRESSURE_FLOW),
     denies="reaches the relief setting when cold",
     stage=Stage.OUTSIDE,
     normal="setting reached when cold",

@@ -38,7 +38,7 @@ from knowledge.pressure.gauge import (
     wanted_hot,
 )
 from knowledge.rule_api import Conclusions, Known, example, is_absent, is_present, rules_of
-from knowledge.sources import PHYSICS
+from knowledge.sources import JUDGEMENT, PHYSICS, idea_from
 from knowledge.stations.instrument import quantities as instrument_quantities
 from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
@@ -130,7 +130,7 @@ def seen(psi: float, rpm: float, celsius: float = 90.0) -> Reading:
 
 
 @rule(
-    source=sources.TRACTOR_WORKSHOP_MANUAL,
+    source=idea_from(sources.TRACTOR_WORKSHOP_MANUAL),
     matches=[
         example(readings=[seen(5, 700), seen(45, 3000)]),
         example(readings=[seen(20, 700), seen(45, 3000)]),
@@ -190,7 +190,7 @@ def right_cold_and_low_hot(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=JUDGEMENT,
     matches=[example(readings=[seen(10, 1000, 20)]), example(readings=[seen(50, 1000, 20)])],
     non_matches=[example(readings=[seen(20, 1000, 20)]), example(readings=[seen(10, 1000)])],
 )
@@ -202,7 +202,7 @@ def low_with_cold_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.DIESEL_TESTING_MANUAL,
+    source=JUDGEMENT,
     matches=[
         example(readings=[seen(8, 1000, 20), seen(4, 700), seen(12, 3000)]),
         example(readings=[seen(4, 700), seen(45, 3000)]),
@@ -223,7 +223,7 @@ def low_wherever_one_looks(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=idea_from(sources.PUMP_MAKER_PRESSURE_FLOW),
     matches=[
         example(readings=[seen(28, 2000), seen(29, 3500)]),
         example(readings=[words(25, 2475, 1100, 90, at_most=True, at_all_speeds=True)]),
@@ -295,7 +295,7 @@ def past_the_setting_when_cold(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=idea_from(sources.PUMP_MAKER_PRESSURE_FLOW),
     matches=[
         example(readings=[seen(30, 2500, 20)]),
         example(readings=[seen(56, 2500, 20)]),
@@ -341,7 +341,7 @@ def less_at_more_revs(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.DIESEL_WORKSHOP_2015,
+    source=JUDGEMENT,
     matches=[example(readings=[seen(25, 700)])],
     non_matches=[example(readings=[seen(10, 700)]), example(readings=[seen(45, 3000)])],
 )

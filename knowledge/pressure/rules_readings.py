@@ -26,6 +26,7 @@ from knowledge.pressure.gauge import (
     wanted_hot,
 )
 from knowledge.rule_api import Conclusions, Known, example, rules_of
+from knowledge.sources import JUDGEMENT, idea_from
 from knowledge.stations.instrument import quantities as instrument_quantities
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.oil import quantities as oil_quantities
@@ -71,7 +72,7 @@ def cold(psi: float, rpm: float, gauge: str = "panel") -> Reading:
 
 
 @rule(
-    source=sources.TEN_PSI_RULE_2009,
+    source=idea_from(sources.TEN_PSI_RULE_2009),
     matches=[
         example(readings=[hot(4, 700)]),
         example(readings=[hot(20, 700), hot(12, 3000)]),
@@ -91,7 +92,7 @@ def panel_below_what_is_wanted(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TEN_PSI_RULE_2009,
+    source=idea_from(sources.TEN_PSI_RULE_2009),
     matches=[example(readings=[hot(4, 700, "direct")])],
     non_matches=[example(readings=[hot(10, 700, "direct")]), example(readings=[hot(4, 700)])],
 )
@@ -103,7 +104,7 @@ def direct_gauge_below_what_is_wanted(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.OIL_CHANGE_LAMP_TEXT,
+    source=JUDGEMENT,
     matches=[example(readings=[hot(0, 800)]), example(readings=[hot(25, 800)])],
     non_matches=[example(readings=[hot(3, 800)]), example(readings=[hot(0, 0)])],
 )
@@ -115,7 +116,7 @@ def panel_reads_nothing(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.OIL_CHANGE_LAMP_TEXT,
+    source=JUDGEMENT,
     matches=[example(readings=[hot(0, 800, "direct")])],
     non_matches=[example(readings=[hot(3, 800, "direct")]), example(readings=[hot(0, 800)])],
 )
@@ -127,7 +128,7 @@ def direct_gauge_reads_nothing(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=idea_from(sources.PUMP_MAKER_PRESSURE_FLOW),
     matches=[
         example(readings=[cold(95, 2000)]),
         example(readings=[hot(50, 3000)]),
@@ -231,7 +232,7 @@ def lost_between_pump_and_gallery(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PRESSURE_TEST_MANUAL_2005,
+    source=idea_from(sources.PRESSURE_TEST_MANUAL_2005),
     matches=[example(readings=[hot(8, 520)]), example(readings=[hot(12, 720)])],
     non_matches=[example(readings=[hot(8, 650)]), example(readings=[hot(40, 3000)])],
 )
@@ -250,7 +251,7 @@ def idling_slower_than_its_figure(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.ARMY_TM_272_TABLE,
+    source=idea_from(sources.ARMY_TM_272_TABLE),
     matches=[
         example(readings=[Reading(3000, 398.15, 20 * PSI)]),
         example(readings=[hot(20, 3000)]),

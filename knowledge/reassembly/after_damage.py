@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
 from knowledge.stations.bearings import findings as bearings_findings
@@ -44,7 +44,7 @@ STARVATION_EXPLAINED = Task(
         "look at the next bearing on the same feed and the farthest from the pump",
         "dirt, no oil, wrong clearance, out of line, overload: say which, by the shells",
     ),
-    source=sources.BEARING_POSTER,
+    source=idea_from(sources.BEARING_POSTER),
     remedy="look on: shells alone repair nothing",
     guards=(bearings_causes.BEARING_WIPED, bearings_causes.BEARING_SPUN),
     after=(
@@ -64,7 +64,7 @@ JOURNALS_MEASURED_AFTER_WIPE = Task(
         "taper, roundness and finish against the maker's limits; nail across each score",
         "every other journal as well: the oil was the same for all",
     ),
-    source=sources.BEARING_GUIDE_CEB1,
+    source=idea_from(sources.BEARING_GUIDE_CEB1),
     remedy="polish or regrind at a machine shop, shells to the size it gives",
     guards=(
         bearings_causes_geometry.JOURNAL_FINISH,
@@ -91,7 +91,7 @@ HOUSING_CHECKED = Task(
         "bore gauge three ways across; polished backs tell of lost grip",
         "tang slot, dowel and oil hole whole",
     ),
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=COMMON_PRACTICE,
     remedy="rod resized or renewed, main line bored or honed: a machine shop",
     guards=(bearings_causes.BEARING_SPUN, bearings_causes_geometry.LINE_BORE_MISALIGNED),
     after=(*WIPED, *TURNED_IN_SEAT),
@@ -151,7 +151,7 @@ BENT_PARTS_STRAIGHT = Task(
         "each rod on a fixture: bend and twist; look at piston skirts for slanting marks",
         "crank between centres, dial gauge on the middle main",
     ),
-    source=sources.BEARING_WEAR_ANALYSIS,
+    source=idea_from(sources.BEARING_WEAR_ANALYSIS),
     remedy="renew the rod; a crank is straightened or renewed by a machine shop",
     guards=(bearings_causes_geometry.BENT_ROD_OR_CRANK,),
     after=(
@@ -170,7 +170,7 @@ MAIN_LINE_PROVED = Task(
         "caps on their numbers, at torque, shells out; straight bar and feeler along the bores",
         "caps that were swapped, filed or dropped named",
     ),
-    source=sources.BEARING_GUIDE_CEB1,
+    source=idea_from(sources.BEARING_GUIDE_CEB1),
     remedy="line bore or hone at a machine shop",
     guards=(bearings_causes_geometry.LINE_BORE_MISALIGNED,),
     after=(
@@ -192,7 +192,7 @@ END_LOAD_FOUND = Task(
         "thrust face of the crank smooth and flat; width between faces measured",
         "its oil groove and feed open",
     ),
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=COMMON_PRACTICE,
     remedy="dress or grind the face, fit the thrust size it gives; take the end load away",
     guards=(bearings_causes.THRUST_BEARING_WEAR,),
     after=(bearings_shell_map.THRUST_FACE_PLOUGHED, bearings_measured.CRANK_END_FLOAT_OVER),

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.figures import MICROMETER
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
@@ -55,7 +55,7 @@ VALLEY_PLUGS_IN = Task(
         "count those in the valley and at both ends of the lifter gallery",
         "look past the distributor hole: a plug may stand behind it",
     ),
-    source=sources.CALVER_2003,
+    source=sources.GALLERY_PLUG_LEFT_OUT,
     remedy="fit the plug before the inlet manifold closes the valley",
     guards=(delivery_causes_galleries.GALLERY_PLUG_MISSING,),
     only_with=(features.PUSHROD_ENGINE,),
@@ -103,7 +103,7 @@ OILWAYS_BRUSHED_CLEAN = Task(
         "draw a white lint-free rag through; repeat until it comes out white",
         "oil the bores at once, bag the block until it is built",
     ),
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=idea_from(sources.JOBBER_OIL_PUMPS),
     remedy="brush and rinse again; fit no bearing until the rag stays white",
     why="dirt is the first cause of early bearing failure, near half of all in one maker's count",
     guards=(assembly_causes.DIRT_IN_ASSEMBLY, delivery_causes_galleries.GALLERY_BLOCKED),
@@ -134,7 +134,7 @@ LIFTER_BORES_SOUND = Task(
         "oil each lifter: it must sink by itself and not rock in its bore",
         "at full lift and on the base circle its oil band must stay inside the bore",
     ),
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=COMMON_PRACTICE,
     remedy="bush the bore, or fit the lifter that belongs there",
     why="a lifter that uncovers the gallery, or a worn bore, lets oil out at the top of the feed",
     guards=(topend_causes.LIFTER_BORE_LEAK,),
@@ -172,7 +172,7 @@ GALLERY_SEALS_FITTED = Task(
         "front cover and filter housing: gasket the right way, each port open through it",
         "oil the rings; none cut, none rolled out of its groove",
     ),
-    source=sources.TENSIONER_GASKET_LEFT_OUT,
+    source=idea_from(sources.TENSIONER_GASKET_LEFT_OUT),
     remedy="take the cover off again and fit the seal",
     guards=(delivery_causes_galleries.GALLERY_SEAL_LEAK,),
     also=("front cover seals", "oil feed o-rings", "gallery o-rings"),

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly import what_was_found
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.bearings import causes as bearings_causes
@@ -165,7 +165,7 @@ PICKUP_CLEARED = Task(
         "one that stays: soak, rinse against the flow, blow through from the pump's end",
         "lamp through mesh and tube: no shadow, no string, bypass flap shut",
     ),
-    source=sources.TRUCK_SERVICE_1994,
+    source=idea_from(sources.TRUCK_SERVICE_1994),
     reached="pickup and screen",
     remedy="fit a new pickup; mesh that will not come clean is never made bigger",
     guards=(suction_causes.PICKUP_SCREEN_BLOCKED, assembly_causes.ASSEMBLY_LUBE_CLOG),
@@ -182,7 +182,7 @@ RETURNS_CLEARED = Task(
         "valve covers washed behind their baffles; breather, hose and trap rinsed and dried",
         "pour clean oil: it must run away at once",
     ),
-    source=sources.OIL_STARVATION_ARTICLE,
+    source=idea_from(sources.OIL_STARVATION_ARTICLE),
     remedy="open the return from below as well",
     guards=(suction_causes_sump.DRAINBACK_POOR,),
     after=(
@@ -242,7 +242,7 @@ FILTER_AND_BYPASS_RENEWED = Task(
         "housing, stem and both sides of the head washed; a remote head taken apart",
         "bypass valve: washed, pressed open with a blunt pick, comes back onto a clean seat",
     ),
-    source=sources.ARMY_TM_347_CHART_1973,
+    source=idea_from(sources.ARMY_TM_347_CHART_1973),
     reached="filter, its housing and bypass valve",
     remedy="renew the bypass valve, or the head where it cannot be taken out",
     why="a bypass held open by a chip sends every later chip past the filter",

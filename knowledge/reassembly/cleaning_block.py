@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly import what_was_found
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -177,7 +177,7 @@ SENDER_PORT_CLEARED = Task(
         "gauge line blown through into a rag at low pressure, then filled with clean oil",
         "sender itself tried with a known pressure",
     ),
-    source=sources.ARMY_TM_347_CHART_1973,
+    source=idea_from(sources.ARMY_TM_347_CHART_1973),
     reached="sender port and gauge line",
     remedy="renew line or sender that stays slow",
     guards=(instrument_causes_line.GAUGE_LINE_BLOCKED,),
@@ -223,7 +223,7 @@ FILTER_CUT_AGAIN = Task(
         "flakes or copper in it: stop, the source is still there or something was left dirty",
         "dust alone: next filter at the usual time",
     ),
-    source=sources.CUT_FILTER_ANALYSIS_2026,
+    source=idea_from(sources.CUT_FILTER_ANALYSIS_2026),
     hold=Hold.NOTE,
     remedy="set the date before the engine is handed over",
     guards=(assembly_causes.DIRT_IN_ASSEMBLY, assembly_causes.PART_SHEDDING_INSIDE),

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.reassembly import what_was_found
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
@@ -149,7 +149,7 @@ FUELLED_OIL_CHANGED = Task(
         "drain in the open air, cooler and remote filter too; let the crankcase air",
         "fresh oil and filter to the mark; after an hour look at level and smell again",
     ),
-    source=sources.LABORATORY_FUEL,
+    source=idea_from(sources.LABORATORY_FUEL),
     remedy="level up or smell back: the leak is not cured",
     why="5 % of fuel turns a 30 oil into a 20",
     guards=(oil_causes_contamination.FUEL_DILUTION,),
@@ -165,7 +165,7 @@ LIFT_PUMP_SEALED = Task(
         "a diaphragm of today's stuff where the fuel has alcohol in it",
         "pump primed by hand: nothing at the weep hole, nothing into the block",
     ),
-    source=sources.MARINE_OWNERS_MANUAL_2008,
+    source=COMMON_PRACTICE,
     remedy="fit another pump",
     guards=(oil_causes_contamination.FUEL_DILUTION,),
     only_with=(features.MECHANICAL_LIFT_PUMP,),
@@ -198,7 +198,7 @@ SLUDGE_TAKEN_OUT = Task(
         "no flush poured into a sludged engine that runs: it lets go at once, onto the screen",
         "what cannot be reached comes off with clean oil, changed at short intervals",
     ),
-    source=sources.CLUB_BLOCKED_SCREENS,
+    source=idea_from(sources.CLUB_BLOCKED_SCREENS),
     remedy="open it once more after the first short interval and look at the screen",
     why="cleaning a sludged screen gave one engine 20 psi back; the next flake takes it away",
     guards=(
@@ -234,7 +234,7 @@ COOLING_TESTED_TIGHT = Task(
         "filled, at the cap's pressure, cold, for half an hour; sump off or drain open below",
         "heads on and torqued: no drip inside",
     ),
-    source=sources.ARMY_TM_272_TABLE,
+    source=COMMON_PRACTICE,
     remedy="find the drip before the sump is closed",
     guards=(oil_causes_contamination.COOLANT_IN_OIL,),
     only_with=(features.WATER_COOLED,),
@@ -250,7 +250,7 @@ STRANGE_FLUID_OUT = Task(
         "drain hot with filter, cooler and lines emptied; leave it open to drip overnight",
         "fresh oil and filter; change both again early where it still foams",
     ),
-    source=sources.OIL_AERATION_ARTICLE,
+    source=idea_from(sources.OIL_AERATION_ARTICLE),
     remedy="change once more",
     guards=(oil_causes_condition.OIL_FOAM_PRONE,),
     after=(oil_record.ADDITIVE_OR_FLUSH_IN_OIL,),

@@ -1,7 +1,7 @@
 """What every repair of the oil side uses up: oil, filter, and what cleaning and building take."""
 
 from knowledge import sources
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -78,7 +78,7 @@ SECOND_OIL_AND_FILTER = Part(
     id="second_oil_and_filter",
     says="oil for a second change soon after, with the second of the filters",
     quantity="a full fill",
-    source=sources.ARMY_TM_272_TABLE,
+    source=sources.LABORATORY_COOLANT,
     measure_first="the measured fill",
     for_causes=(
         oil_causes_contamination.COOLANT_IN_OIL,
@@ -173,7 +173,7 @@ THREAD_LOCKER = Part(
     id="thread_locker",
     says="thread locker of medium strength, or the locks the manual asks for",
     quantity="1 small bottle",
-    source=sources.BUILD_ARTICLE_2017,
+    source=idea_from(sources.BUILD_ARTICLE_2017),
     measure_first="which threads the manual locks, and how",
     for_causes=(assembly_causes.FASTENER_LOOSE_INSIDE,),
     for_places=(Access.PUMP_COVER_OFF, Access.TRAY_OFF),

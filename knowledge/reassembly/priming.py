@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.figures import STOPWATCH, TRUSTED_GAUGE
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -60,7 +60,7 @@ FILTER_RIGHT_ONE = Task(
         "old gasket off the seat: look and feel; new one oiled, one only",
         "remote filter: in and out lines on their ports, arrow the way of the flow",
     ),
-    source=sources.FILTER_MAKER_PRIME,
+    source=idea_from(sources.FILTER_MAKER_PRIME),
     remedy="off again, look, right filter",
     guards=(delivery_causes.FILTER_WRONG, leaks_causes.FILTER_SEAL_LEAK),
     also=("double gasket", "filter part number", "remote filter lines"),
@@ -252,7 +252,7 @@ DISTRIBUTOR_BACK_IN = Task(
         "screwdriver on the shaft: it must turn the pump with a drag; loose means it is out",
         "distributor to its marks, seated by hand, clamped; seal ring new",
     ),
-    source=sources.PRIMING_TOOL_THREAD,
+    source=idea_from(sources.PRIMING_TOOL_THREAD),
     remedy="get the shaft back into the pump before anything else",
     guards=(pump_causes_drive.PUMP_DRIVE_BROKEN, pump_causes_drive.PUMP_DRIVE_BIND),
     only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT,),
@@ -282,7 +282,7 @@ TANK_SIDE_PRIMED = Task(
         "turn the pump by hand or drill with its belt off: pressure side, then watch the return",
         "level in the tank again after the first minute of running",
     ),
-    source=sources.OIL_AERATION_ARTICLE,
+    source=COMMON_PRACTICE,
     remedy="air in the line: bleed again",
     guards=(pump_causes_fitted.PUMP_NOT_PRIMED, pump_causes_fitted.SCAVENGE_FAILURE),
     only_with=(features.DRY_SUMP,),

@@ -1,6 +1,15 @@
 """The marks for what has no passage behind it, and the books and standards of the physics."""
 
+from functools import cache
+
 from knowledge.model import Source
+
+
+@cache
+def idea_from(source: Source) -> Source:
+    """Return the mark of a statement of which a source gives a part, and the rest is judgement."""
+    return Source(f"{source.key}*", f"judgement, the idea from: {source.title}", "in part")
+
 
 COMMON_PRACTICE = Source(
     "CP", "common practice, no source: widely taught in the trade, no passage read", "practice"

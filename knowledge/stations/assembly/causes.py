@@ -20,7 +20,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import findings
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.bearings import findings_measured as bearings_measured
@@ -37,7 +37,7 @@ DIRT_IN_ASSEMBLY = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP, raced_or_heeled=UP),
     remedy="strip, take out the plugs, brush and flush every oilway",
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=sources.BEARING_BROCHURE_PREFACE,
     follows="the relief valve hangs open, the pump jams or the bearings wipe",
     also=(
         "machining swarf left in the block",
@@ -54,7 +54,7 @@ GRIT_FROM_THE_BUILD_GOES_ROUND = LinkGroup(
     says="Grit or pieces left in at the build go round with the oil and show in bearings within hours.",
     parent=DIRT_IN_ASSEMBLY,
     effects={
-        conditions.DIRT_IN_OIL: (ALWAYS, sources.BEARING_BROCHURE_CEB2),
+        conditions.DIRT_IN_OIL: (ALWAYS, sources.BEARING_BROCHURE_PREFACE),
         debris_findings.HARD_CHIPS: (OFTEN, sources.RING_MAKER_CLEANING_MEDIA),
         findings.LEFTOVER_FOUND: (SOMETIMES, COMMON_PRACTICE),
         findings.PIECE_FOUND_INSIDE: (SELDOM, COMMON_PRACTICE),
@@ -287,7 +287,7 @@ FASTENER_LOOSE_INSIDE = Cause(
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, raced_or_heeled=UP),
     remedy="tighten to the figure, lock it and mark it",
-    source=sources.BUILD_ARTICLE_2017,
+    source=idea_from(sources.BUILD_ARTICLE_2017),
     follows="parts in the sump, pressure lost",
     also=(
         "bolt fell out inside",
@@ -335,7 +335,7 @@ PART_SHEDDING_INSIDE = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="find and renew the part; clean or renew everything the oil passes through",
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=COMMON_PRACTICE,
     follows="blocked oilways, debris under the relief valve, scored and turned bearings",
     also=("piston pin plug wearing", "cam lobe wiped", "broken part making metal", "making metal"),
 )

@@ -28,7 +28,7 @@ INSIDE_FASTENERS = Part(
     id="inside_fasteners",
     says="bolts, nuts and locks for what was slack, stretched or lost",
     quantity="by the count",
-    source=sources.BUILD_ARTICLE_2017,
+    source=COMMON_PRACTICE,
     measure_first="thread, length, grade marked on the head; the hole's thread whole and dry",
     for_causes=(causes.FASTENER_LOOSE_INSIDE,),
 )

@@ -14,7 +14,7 @@ from knowledge.rule_api import (
     more_common,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import causes, findings
 from knowledge.stations.bearings import findings_shell_map as bearings_shell_map
 
@@ -22,7 +22,7 @@ rule = rules_of(Station.ASSEMBLY)
 
 
 @rule(
-    source=sources.CLUB_BLOCKED_SCREENS,
+    source=JUDGEMENT,
     matches=[example(lacks=[features.PLASTIC_TIMING_GEAR, features.CHAIN_TENSIONERS])],
     non_matches=[
         example(lacks=[features.PLASTIC_TIMING_GEAR]),
@@ -60,7 +60,7 @@ def slack_cap_is_a_loose_fastener(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.CLUB_BLOCKED_SCREENS,
+    source=idea_from(sources.CLUB_BLOCKED_SCREENS),
     matches=[example(history.EARLIER_BREAKAGE)],
     non_matches=[example(lacks=[history.EARLIER_BREAKAGE])],
 )
@@ -72,7 +72,7 @@ def pieces_left_from_a_breakage(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.BUILD_ARTICLE_2017,
+    source=COMMON_PRACTICE,
     matches=[example(findings.CAP_BOLTS_SLACK)],
     non_matches=[example(lacks=[findings.CAP_BOLTS_SLACK])],
 )

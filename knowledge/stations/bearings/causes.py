@@ -19,7 +19,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.bearings import (
     findings,
     findings_measured,
@@ -53,7 +53,7 @@ SINKING_OVER_THE_YEARS = LinkGroup(
     parent=BEARING_WEAR_MAINS,
     effects={
         conditions.CLEARANCES_WIDE: (ALWAYS, sources.CARLEY_1997),
-        patterns.DECLINED_OVER_MONTHS: (OFTEN, sources.CARLEY_1997),
+        patterns.DECLINED_OVER_MONTHS: (OFTEN, sources.CARLEY_2000),
         findings_measured.MAIN_CLEARANCE_TOO_WIDE: (ALWAYS, COMMON_PRACTICE),
         findings_shells.SHELLS_WORN_EVENLY: (MOSTLY, COMMON_PRACTICE),
         findings_measured.JOURNAL_NOT_TRUE: (SOMETIMES, COMMON_PRACTICE),
@@ -99,7 +99,7 @@ RODS_FLING_MORE_AS_REVS_RISE = LinkGroup(
     effects={
         conditions.CLEARANCES_WIDE: (ALWAYS, sources.PUMP_MAKER_PRESSURE_FLOW),
         patterns_speed.FALLS_AS_REVS_RISE: (SOMETIMES, sources.PUMP_MAKER_PRESSURE_FLOW),
-        patterns.DECLINED_OVER_MONTHS: (OFTEN, sources.CARLEY_1997),
+        patterns.DECLINED_OVER_MONTHS: (OFTEN, idea_from(sources.CARLEY_2000)),
         findings_measured.ROD_CLEARANCE_TOO_WIDE: (ALWAYS, COMMON_PRACTICE),
         findings_shells.SHELLS_WORN_EVENLY: (MOSTLY, COMMON_PRACTICE),
         findings_measured.JOURNAL_NOT_TRUE: (SOMETIMES, COMMON_PRACTICE),
@@ -186,8 +186,8 @@ SHELL_TURNED_IN_ITS_SEAT = LinkGroup(
         conditions.BEARINGS_DAMAGED: (ALWAYS, COMMON_PRACTICE),
         conditions.CLEARANCES_WIDE: (SOMETIMES, COMMON_PRACTICE),
         conditions.ENGINE_FAILED: (SOMETIMES, COMMON_PRACTICE),
-        patterns.FELL_SUDDENLY: (SOMETIMES, sources.INSIDE_YOUR_FILTER),
-        findings.BEARING_KNOCK: (OFTEN, sources.INSIDE_YOUR_FILTER),
+        patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
+        findings.BEARING_KNOCK: (OFTEN, COMMON_PRACTICE),
         findings_shells.SHELL_SPUN: (ALWAYS, COMMON_PRACTICE),
         findings_shells.SHELL_BACKS_SHINY: (OFTEN, sources.BEARING_WEAR_ANALYSIS),
         findings_shell_map.MAIN_BEARING_SHIFTED: (SOMETIMES, JUDGEMENT),
@@ -225,7 +225,7 @@ CRANK_THAT_FLOATS_ENDWAYS = LinkGroup(
     parent=THRUST_BEARING_WEAR,
     effects={
         conditions.CLEARANCES_WIDE: (SOMETIMES, sources.PINPOINT_TEST_2012),
-        conditions.METAL_SHED: (SOMETIMES, sources.INSIDE_YOUR_FILTER),
+        conditions.METAL_SHED: (SOMETIMES, COMMON_PRACTICE),
         findings_measured.CRANK_END_FLOAT_OVER: (ALWAYS, COMMON_PRACTICE),
         findings.CRANK_MOVES_ENDWISE: (OFTEN, COMMON_PRACTICE),
         findings_shell_map.THRUST_FACE_PLOUGHED: (MOSTLY, COMMON_PRACTICE),
@@ -269,7 +269,7 @@ SHELLS_THAT_DO_NOT_SUIT_THE_CRANK = LinkGroup(
     parent=BEARING_WRONG_SIZE,
     effects={
         conditions.CLEARANCES_WIDE: (OFTEN, sources.DIESEL_WORKSHOP_2015),
-        conditions.BEARINGS_DAMAGED: (SOMETIMES, sources.BEARING_BROCHURE_CEB2),
+        conditions.BEARINGS_DAMAGED: (SOMETIMES, sources.BEARING_BROCHURE_PREFACE),
         behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.DIESEL_WORKSHOP_2015),
         findings_shell_map.WRONG_SHELLS_FITTED: (MOSTLY, COMMON_PRACTICE),
         findings_measured.MAIN_CLEARANCE_TOO_WIDE: (OFTEN, COMMON_PRACTICE),

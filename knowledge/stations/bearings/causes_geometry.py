@@ -17,7 +17,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.bearings import (
     findings,
     findings_measured,
@@ -33,7 +33,7 @@ LINE_BORE_MISALIGNED = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP),
     remedy="check the bores with a bar, line-bore or hone them",
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=sources.BEARING_BROCHURE_PREFACE,
     follows="shells fatigue and wipe in places",
     also=(
         "line bore out",
@@ -50,9 +50,9 @@ MAINS_THAT_DIFFER_ALONG_THE_CRANK = LinkGroup(
     parent=LINE_BORE_MISALIGNED,
     effects={
         conditions.CLEARANCES_WIDE: (OFTEN, JUDGEMENT),
-        conditions.BEARINGS_DAMAGED: (SOMETIMES, sources.BEARING_BROCHURE_CEB2),
+        conditions.BEARINGS_DAMAGED: (SOMETIMES, sources.BEARING_BROCHURE_PREFACE),
         findings_measured.MAIN_BORES_OUT_OF_LINE: (ALWAYS, COMMON_PRACTICE),
-        findings_shell_map.MAINS_WORN_UNEVENLY: (MOSTLY, sources.BEARING_FAILURE_TYPES),
+        findings_shell_map.MAINS_WORN_UNEVENLY: (MOSTLY, idea_from(sources.BEARING_FAILURE_TYPES)),
         findings_shell_map.SHELL_EDGES_WORN: (SOMETIMES, COMMON_PRACTICE),
         findings_measured.MAIN_CLEARANCE_TOO_WIDE: (SOMETIMES, JUDGEMENT),
         findings.HARD_TO_TURN: (SOMETIMES, COMMON_PRACTICE),
@@ -75,7 +75,7 @@ JOURNAL_FINISH = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP),
     remedy="regrind, then polish in the running direction",
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=sources.BEARING_BROCHURE_PREFACE,
     follows="low pressure after a few hours on new shells",
     also=(
         "bad crank grind",
@@ -91,9 +91,9 @@ LINING_WORN_OFF_WITHOUT_HEAT = LinkGroup(
     says="A rough or oval journal files the lining away without heat, within hours of new shells.",
     parent=JOURNAL_FINISH,
     effects={
-        conditions.CLEARANCES_WIDE: (MOSTLY, sources.BEARING_BROCHURE_CEB2),
+        conditions.CLEARANCES_WIDE: (MOSTLY, idea_from(sources.BEARING_BROCHURE_PREFACE)),
         findings_measured.JOURNAL_NOT_TRUE: (ALWAYS, COMMON_PRACTICE),
-        findings_shells.SHELLS_WORN_EVENLY: (OFTEN, sources.RECONDITIONER_BEARINGS),
+        findings_shells.SHELLS_WORN_EVENLY: (OFTEN, JUDGEMENT),
         findings_shell_map.SHELL_EDGES_WORN: (SOMETIMES, COMMON_PRACTICE),
         findings_measured.ROD_CLEARANCE_TOO_WIDE: (OFTEN, COMMON_PRACTICE),
         findings_measured.MAIN_CLEARANCE_TOO_WIDE: (OFTEN, COMMON_PRACTICE),
@@ -147,7 +147,7 @@ OVERLOAD_LUGGING = Cause(
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, raced_or_heeled=STRONG_UP),
     remedy="cure the detonation or the way it is driven, renew the shells",
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=sources.BEARING_BROCHURE_PREFACE,
     follows="flakes travel through the oil, more bearings go",
     also=(
         "detonation damage",
@@ -167,7 +167,7 @@ LOADED_HALF_CRACKS_AND_FLAKES = LinkGroup(
         conditions.CLEARANCES_WIDE: (SOMETIMES, JUDGEMENT),
         conditions.BEARINGS_DAMAGED: (OFTEN, sources.BEARING_FAILURE_TYPES),
         conditions.METAL_SHED: (OFTEN, COMMON_PRACTICE),
-        findings_shells.SHELLS_FLAKING: (MOSTLY, sources.RECONDITIONER_BEARINGS),
+        findings_shells.SHELLS_FLAKING: (MOSTLY, sources.BEARING_FAILURE_TYPES),
     },
     matches=[
         example(findings_shells.SHELLS_FLAKING),

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import patterns
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
 ROD_THROUGH_BLOCK = Finding(
@@ -12,7 +12,7 @@ ROD_THROUGH_BLOCK = Finding(
     station=Station.BEARINGS,
     says="a rod has broken out through the block",
     asks="Has a rod broken, or come through the block?",
-    source=sources.CARLEY_1997,
+    source=idea_from(sources.CARLEY_1997),
     denies="the block is whole",
     stage=Stage.KNOWN,
     normal="no hole",
@@ -42,7 +42,7 @@ BEARINGS_FAILED_AGAIN = Finding(
     station=Station.BEARINGS,
     says="bearings were renewed before and failed again",
     asks="Were the bearings renewed before, and did they fail again?",
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=idea_from(sources.BEARING_BROCHURE_PREFACE),
     denies="no bearing failed before",
     stage=Stage.KNOWN,
     normal="new shells last",
@@ -55,7 +55,7 @@ ENGINE_BANGED_OR_SHOOK = Finding(
     station=Station.BEARINGS,
     says="the engine banged, hammered or shook",
     asks="Did the engine bang, hammer or shake?",
-    source=sources.NAVY_14075_INSTRUMENTS,
+    source=COMMON_PRACTICE,
     denies="no bang and no shaking",
     stage=Stage.KNOWN,
     normal="smooth",
@@ -72,7 +72,7 @@ RATTLE_OF_UNKNOWN_PLACE = Finding(
     station=Station.BEARINGS,
     says="it rattles, nobody knows where",
     asks="Does it rattle, the place not known?",
-    source=sources.CARLEY_1997,
+    source=COMMON_PRACTICE,
     denies="no strange rattle",
     stage=Stage.KNOWN,
     normal="none",
@@ -162,7 +162,7 @@ LISTEN_WITH_STETHOSCOPE = Inspection(
     minutes=15,
     access=Access.OUTSIDE,
     reveals=(BEARING_KNOCK, DEEP_KNOCK_UNDER_LOAD, patterns.ENGINE_RUNS_NORMALLY),
-    source=sources.CARLEY_1997,
+    source=COMMON_PRACTICE,
     tools=("stethoscope",),
     cautions=RUNNING,
     needs_running=True,
@@ -278,7 +278,7 @@ WATCH_THE_PULLEY_ENDWAYS = Inspection(
     minutes=5,
     access=Access.OUTSIDE,
     reveals=(CRANK_MOVES_ENDWISE,),
-    source=sources.BEARING_GUIDE_CEB1,
+    source=COMMON_PRACTICE,
     tools=("lamp", "helper"),
     cautions=(Caution.BATTERY, Caution.ROTATING),
     also=(

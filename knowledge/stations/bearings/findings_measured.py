@@ -2,6 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import findings, findings_sights, quantities
 from knowledge.work import Access, Caution, Inspection
 
@@ -10,7 +11,7 @@ MAIN_CLEARANCE_TOO_WIDE = Finding(
     station=Station.BEARINGS,
     says="a main bearing's clearance is over the limit",
     asks="Is any main bearing's clearance, on the diameter, over the maker's limit?",
-    source=sources.ENGINE_BUILDER_2021,
+    source=sources.BEARING_MAKER_CLEARANCE,
     denies="main clearances are within limits",
     stage=Stage.OPENED,
     normal="about 0.001 in per inch of journal, on the diameter",
@@ -23,7 +24,7 @@ ROD_CLEARANCE_TOO_WIDE = Finding(
     station=Station.BEARINGS,
     says="a rod bearing's clearance is over the limit",
     asks="Is any rod bearing's clearance, on the diameter, over the maker's limit?",
-    source=sources.ENGINE_BUILDER_2021,
+    source=sources.BEARING_MAKER_CLEARANCE,
     denies="rod clearances are within limits",
     stage=Stage.OPENED,
     normal="about 0.001 in per inch of journal, on the diameter",
@@ -36,7 +37,7 @@ BEARING_CLEARANCE_TOO_TIGHT = Finding(
     station=Station.BEARINGS,
     says="a main or rod bearing has too little clearance",
     asks="Has any main or rod bearing less clearance than the maker's least?",
-    source=sources.BEARING_MAKER_CLEARANCE,
+    source=idea_from(sources.BEARING_MAKER_CLEARANCE),
     denies="no bearing is too tight",
     stage=Stage.OPENED,
     normal="0.001 in or more, on the diameter",
@@ -74,7 +75,7 @@ LAY_PLASTIC_THREAD = Inspection(
         BEARING_CLEARANCE_TOO_TIGHT,
         findings_sights.CLEARANCES_AT_LIMIT,
     ),
-    source=sources.BEARING_MAKER_CLEARANCE,
+    source=COMMON_PRACTICE,
     measures=(MEASURED_MAIN_CLEARANCE, MEASURED_ROD_CLEARANCE),
     tools=("plastic thread", "torque wrench"),
     cautions=findings.CAP_WORK,
@@ -112,7 +113,7 @@ MEASURE_JOURNALS_AND_SEATS = Inspection(
         BEARING_CLEARANCE_TOO_TIGHT,
         JOURNAL_NOT_TRUE,
     ),
-    source=sources.BEARING_GUIDE_CEB1,
+    source=idea_from(sources.BEARING_GUIDE_CEB1),
     measures=(MEASURED_MAIN_CLEARANCE, MEASURED_ROD_CLEARANCE),
     tools=("micrometer", "bore gauge", "finish sample"),
     cautions=findings.CAP_WORK,
@@ -147,7 +148,7 @@ MEASURE_CRANK_END_FLOAT = Inspection(
     minutes=10,
     access=Access.SUMP_OFF,
     reveals=(CRANK_END_FLOAT_OVER,),
-    source=sources.BEARING_GUIDE_CEB1,
+    source=COMMON_PRACTICE,
     measures=(MEASURED_CRANK_END_FLOAT,),
     tools=("dial gauge", "soft lever"),
     cautions=(Caution.LIFTING, Caution.BATTERY),
@@ -189,7 +190,7 @@ LAY_A_BAR_IN_THE_MAINS = Inspection(
     minutes=30,
     access=Access.CRANK_OUT,
     reveals=(MAIN_BORES_OUT_OF_LINE, ROD_OR_CRANK_BENT),
-    source=sources.BEARING_GUIDE_CEB1,
+    source=idea_from(sources.BEARING_GUIDE_CEB1),
     tools=("straight bar", "feelers", "dial gauge", "rod fixture"),
     cautions=(Caution.HEAVY, Caution.SHARP),
     also=("check line bore", "main alignment", "check rods for bend"),

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import findings
 from knowledge.work import Access, Inspection
 
@@ -11,7 +11,7 @@ ALL_BEARINGS_WIPED = Finding(
     station=Station.BEARINGS,
     says="all the bearings are wiped alike",
     asks="Are all the bearings wiped, much alike?",
-    source=sources.RECONDITIONER_BEARINGS,
+    source=idea_from(sources.RECONDITIONER_BEARINGS),
     denies="not all bearings are wiped",
     stage=Stage.OPENED,
     normal="none",
@@ -37,7 +37,7 @@ ONE_BEARING_WIPED = Finding(
     station=Station.BEARINGS,
     says="one bearing is wiped and the others are sound",
     asks="Is just one bearing wiped, the others sound?",
-    source=sources.RECONDITIONER_BEARINGS,
+    source=idea_from(sources.RECONDITIONER_BEARINGS),
     denies="the damage is not on one bearing alone",
     stage=Stage.OPENED,
     normal="none",
@@ -50,7 +50,7 @@ LOWER_HALVES_EMBEDDED = Finding(
     station=Station.BEARINGS,
     says="the loaded halves of the shells are full of dirt",
     asks="Are the loaded halves (lower mains, upper rods) full of embedded dirt?",
-    source=sources.BEARING_POSTER,
+    source=idea_from(sources.BEARING_POSTER),
     denies="the loaded halves are clean",
     stage=Stage.OPENED,
     normal="clean",
@@ -74,7 +74,7 @@ WEAR_AT_PARTING_LINES = Finding(
     station=Station.BEARINGS,
     says="shells are worn beside the parting lines, on opposite sides",
     asks="Are shells worn beside the parting lines, on opposite sides?",
-    source=sources.BEARING_WEAR_ANALYSIS,
+    source=idea_from(sources.RECONDITIONER_BEARINGS),
     denies="no wear at the parting lines",
     stage=Stage.OPENED,
     normal="free at the parting lines",
@@ -98,7 +98,7 @@ MAINS_WORN_UNEVENLY = Finding(
     station=Station.BEARINGS,
     says="the mains are worn differently along the crank",
     asks="Do the mains differ in wear from one to the next?",
-    source=sources.BEARING_GUIDE_CEB1,
+    source=idea_from(sources.BEARING_GUIDE_CEB1),
     denies="the mains are worn alike",
     stage=Stage.OPENED,
     normal="alike",
@@ -110,7 +110,7 @@ THRUST_FACE_PLOUGHED = Finding(
     station=Station.BEARINGS,
     says="the thrust faces are dark or ploughed",
     asks="Are the thrust faces dark or ploughed up?",
-    source=sources.BEARING_GUIDE_CEB1,
+    source=COMMON_PRACTICE,
     denies="the thrust faces are sound",
     stage=Stage.OPENED,
     normal="smooth, oil grooves whole",
@@ -152,7 +152,7 @@ MAP_ALL_SHELLS = Inspection(
         THRUST_FACE_PLOUGHED,
         MAIN_BEARING_SHIFTED,
     ),
-    source=sources.BEARING_WEAR_ANALYSIS,
+    source=COMMON_PRACTICE,
     tools=("torque wrench", "labelled tray", "camera"),
     cautions=findings.CAP_WORK,
     destroys="the torque as found on every cap",
@@ -177,7 +177,7 @@ WRONG_SHELLS_FITTED = Finding(
     station=Station.BEARINGS,
     says="the shells are not the size the crank was ground to",
     asks="Do the marks on the shells disagree with the crank's size, or with each other?",
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=sources.BEARING_BROCHURE_PREFACE,
     denies="the shells are the right size",
     stage=Stage.OPENED,
     normal="the same undersize mark on all, to suit the crank",

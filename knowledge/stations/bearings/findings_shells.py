@@ -2,6 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import findings
 from knowledge.work import Access, Inspection
 
@@ -127,7 +128,7 @@ CRANK_SCORED = Finding(
     station=Station.BEARINGS,
     says="the crank's journals are scored or blued",
     asks="Are crank journals scored, picked up or blued?",
-    source=sources.LOWER_ENGINE_NOISE_2006,
+    source=COMMON_PRACTICE,
     denies="the journals are smooth",
     stage=Stage.OPENED,
     normal="bright and smooth",
@@ -156,7 +157,7 @@ SEVERAL_JOURNALS_DRY = Finding(
     station=Station.BEARINGS,
     says="several journals, not all, were found dry or blued",
     asks="Were several journals, not all, found dry or blued?",
-    source=sources.RECONDITIONER_BEARINGS,
+    source=COMMON_PRACTICE,
     denies="no journals were dry",
     stage=Stage.OPENED,
     normal="oil wet, bright",
@@ -171,7 +172,7 @@ SHELLS_SMOOTH_LIGHT_WEAR = Finding(
     station=Station.BEARINGS,
     says="shells show only light or wavy wear, no heat",
     asks="Do the shells show only light or wavy wear, without heat or pick-up?",
-    source=sources.RECONDITIONER_BEARINGS,
+    source=idea_from(sources.RECONDITIONER_BEARINGS),
     denies="shells are not just lightly worn",
     stage=Stage.OPENED,
     normal="even polish over two thirds of the arc",
@@ -187,7 +188,7 @@ BEARING_FOUND_SEIZED = Finding(
     station=Station.BEARINGS,
     says="a bearing was found seized on its journal",
     asks="Was a bearing found seized on its journal?",
-    source=sources.RECONDITIONER_BEARINGS,
+    source=COMMON_PRACTICE,
     denies="no bearing was seized",
     stage=Stage.OPENED,
     normal="free",
@@ -218,7 +219,7 @@ DAMAGED_BY_DEBRIS_ONLY = Finding(
     station=Station.BEARINGS,
     says="shells are marked by debris only, with no sign of heat",
     asks="Are the shells marked by debris only, with no sign of heat?",
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=idea_from(sources.BEARING_BROCHURE_PREFACE),
     denies="the marks are not from debris alone",
     stage=Stage.OPENED,
     normal="clean",
@@ -255,7 +256,7 @@ LIFT_ONE_CAP = Inspection(
         SHELL_BACKS_SHINY,
         CRANK_SCORED,
     ),
-    source=sources.RECONDITIONER_BEARINGS,
+    source=COMMON_PRACTICE,
     tools=("torque wrench", "numbers", "camera", "magnifier"),
     cautions=findings.CAP_WORK,
     destroys="the torque as found, and the film and debris under that cap",

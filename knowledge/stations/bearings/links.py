@@ -6,7 +6,7 @@ from knowledge.debris import findings as debris_findings
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.bearings import (
     causes,
@@ -75,9 +75,9 @@ DIRT_PRESSED_INTO_THE_SHELLS = LinkGroup(
     says="Dirt pressed into the loaded halves and lines scored round: dirt came first, not dryness.",
     parent=conditions.DIRT_IN_OIL,
     effects={
-        findings_shells.SHELLS_EMBEDDED_DIRT: (MOSTLY, sources.BEARING_FAILURE_TYPES),
+        findings_shells.SHELLS_EMBEDDED_DIRT: (MOSTLY, sources.BEARING_POSTER),
         findings_shell_map.LOWER_HALVES_EMBEDDED: (OFTEN, COMMON_PRACTICE),
-        findings_shells.SHELLS_SCRATCHED: (MOSTLY, sources.BEARING_WEAR_ANALYSIS),
+        findings_shells.SHELLS_SCRATCHED: (MOSTLY, sources.BEARING_POSTER),
     },
     matches=[
         example(findings_shell_map.LOWER_HALVES_EMBEDDED),
@@ -110,8 +110,8 @@ DARK_AND_ETCHED_SHELLS = LinkGroup(
     says="Dark, spongy, etched shells were eaten by sour or watered oil.",
     child=findings_shells.SHELLS_ETCHED,
     origins={
-        oil_causes_condition.OIL_DEGRADED: (SOMETIMES, sources.BEARING_FAILURE_TYPES),
-        oil_causes_contamination.COOLANT_IN_OIL: (SOMETIMES, sources.BEARING_WEAR_ANALYSIS),
+        oil_causes_condition.OIL_DEGRADED: (SOMETIMES, idea_from(sources.BEARING_FAILURE_TYPES)),
+        oil_causes_contamination.COOLANT_IN_OIL: (SOMETIMES, sources.LABORATORY_COOLANT),
     },
     matches=[example(findings_shells.SHELLS_ETCHED)],
     non_matches=[example(lacks=[findings_shells.SHELLS_ETCHED])],
@@ -138,7 +138,7 @@ DAMAGED_BEARING_KNOCKS_AND_SHEDS = LinkGroup(
         findings.RAP_DULLED_BY_CUT_OUT: (SOMETIMES, COMMON_PRACTICE),
         findings.HARD_TO_TURN: (SOMETIMES, COMMON_PRACTICE),
         debris_findings.COPPER_FLAKES: (OFTEN, COMMON_PRACTICE),
-        debris_findings.GREY_SOFT_FLAKES: (OFTEN, sources.INSIDE_YOUR_FILTER),
+        debris_findings.GREY_SOFT_FLAKES: (OFTEN, idea_from(sources.INSIDE_YOUR_FILTER)),
         debris_findings.LINING_STRIP: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
@@ -165,7 +165,7 @@ WIPED_SHELLS_AND_SCORED_CRANK = LinkGroup(
     effects={
         findings_shells.SHELLS_WIPED: (OFTEN, sources.RECONDITIONER_BEARINGS),
         findings_shells.CRANK_SCORED: (OFTEN, COMMON_PRACTICE),
-        findings_shells.SHELL_SPUN: (SOMETIMES, sources.CARLEY_2005),
+        findings_shells.SHELL_SPUN: (SOMETIMES, COMMON_PRACTICE),
         findings_shell_map.MAIN_BEARING_SHIFTED: (SELDOM, JUDGEMENT),
         findings_measured.MAIN_CLEARANCE_TOO_WIDE: (SOMETIMES, COMMON_PRACTICE),
         findings_measured.ROD_CLEARANCE_TOO_WIDE: (SOMETIMES, COMMON_PRACTICE),
@@ -180,8 +180,8 @@ END_OF_THE_CHAIN = LinkGroup(
     parent=conditions.ENGINE_FAILED,
     effects={
         findings.ENGINE_SEIZED: (OFTEN, sources.CARLEY_1997),
-        findings.ROD_THROUGH_BLOCK: (SOMETIMES, sources.CARLEY_2005),
-        findings.STOPPED_WITH_LOSS_OF_POWER: (OFTEN, sources.CARLEY_1997),
+        findings.ROD_THROUGH_BLOCK: (SOMETIMES, COMMON_PRACTICE),
+        findings.STOPPED_WITH_LOSS_OF_POWER: (OFTEN, COMMON_PRACTICE),
         findings.HARD_TO_TURN: (SOMETIMES, COMMON_PRACTICE),
         assembly_findings.PIECE_FOUND_INSIDE: (SOMETIMES, COMMON_PRACTICE),
     },
@@ -212,7 +212,7 @@ SOME_JOURNALS_DRY = LinkGroup(
     says="Some journals dry and others not: the oil ran out on the way, at a leak or a closed feed.",
     child=findings_shells.SEVERAL_JOURNALS_DRY,
     origins={
-        conditions.BEARINGS_STARVED: (SOMETIMES, sources.RECONDITIONER_BEARINGS),
+        conditions.BEARINGS_STARVED: (SOMETIMES, COMMON_PRACTICE),
         conditions.JOURNAL_DRY: (SOMETIMES, COMMON_PRACTICE),
         conditions.OPEN_LEAK_INSIDE: (SELDOM, JUDGEMENT),
     },
@@ -250,8 +250,8 @@ RATTLE_SOMEWHERE = LinkGroup(
     says="A rattle nobody can place is often valve gear or bearings running dry.",
     child=findings.RATTLE_OF_UNKNOWN_PLACE,
     origins={
-        conditions.VALVE_GEAR_DRY: (SOMETIMES, sources.CARLEY_1997),
-        conditions.BEARINGS_DAMAGED: (SOMETIMES, sources.CARLEY_1997),
+        conditions.VALVE_GEAR_DRY: (SOMETIMES, JUDGEMENT),
+        conditions.BEARINGS_DAMAGED: (SOMETIMES, JUDGEMENT),
     },
     matches=[example(findings.RATTLE_OF_UNKNOWN_PLACE)],
     non_matches=[example(patterns.ENGINE_RUNS_NORMALLY)],
@@ -298,7 +298,7 @@ WANT_OF_OIL_WRITTEN_ON_THE_METAL = LinkGroup(
         *effects_of(
             conditions.BEARINGS_DAMAGED,
             {
-                findings_shells.BEARING_FOUND_SEIZED: (SOMETIMES, sources.CARLEY_2005),
+                findings_shells.BEARING_FOUND_SEIZED: (SOMETIMES, COMMON_PRACTICE),
             },
         ),
         *origins_of(
@@ -311,7 +311,7 @@ WANT_OF_OIL_WRITTEN_ON_THE_METAL = LinkGroup(
         *origins_of(
             findings_shells.DAMAGED_BY_DEBRIS_ONLY,
             {
-                conditions.DIRT_IN_OIL: (SOMETIMES, sources.BEARING_WEAR_ANALYSIS),
+                conditions.DIRT_IN_OIL: (SOMETIMES, idea_from(sources.BEARING_BROCHURE_PREFACE)),
                 conditions.METAL_SHED: (SELDOM, COMMON_PRACTICE),
             },
         ),

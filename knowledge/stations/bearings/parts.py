@@ -1,7 +1,7 @@
 """Parts for a repair of the crank bearings."""
 
 from knowledge import sources
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes, causes_geometry
 from knowledge.work import Access, Part
@@ -18,7 +18,7 @@ MAIN_SHELLS = Part(
     id="main_shells",
     says="main bearing shells, whole set",
     quantity="1 set",
-    source=sources.DIESEL_WORKSHOP_2015,
+    source=COMMON_PRACTICE,
     measure_first="every journal and its bore with caps torqued; undersize stamped on the shell; "
     "order after any grinding or boring",
     for_causes=(causes.BEARING_WEAR_MAINS, causes_geometry.LINE_BORE_MISALIGNED, *_BOTH),
@@ -28,7 +28,7 @@ ROD_SHELLS = Part(
     id="rod_shells",
     says="rod bearing shells, whole set",
     quantity="1 set",
-    source=sources.DIESEL_WORKSHOP_2015,
+    source=COMMON_PRACTICE,
     measure_first="every crankpin and rod bore with caps torqued; undersize stamped on the shell; "
     "order after any grinding",
     for_causes=(causes.BEARING_WEAR_RODS, *_BOTH),
@@ -63,7 +63,7 @@ CRANK_REGROUND = Part(
     id="crank_reground",
     says="crankshaft, reground and polished, or another",
     quantity="1",
-    source=sources.BEARING_GUIDE_CEB1,
+    source=COMMON_PRACTICE,
     measure_first="every journal for size, taper, round and cracks; the machine shop decides",
     for_causes=(
         causes.BEARING_WIPED,
@@ -77,7 +77,7 @@ CONNECTING_ROD = Part(
     id="connecting_rod",
     says="connecting rod, straight and of the same weight",
     quantity="1 for each one bent or with a spoilt seat",
-    source=sources.BEARING_WEAR_ANALYSIS,
+    source=idea_from(sources.BEARING_WEAR_ANALYSIS),
     measure_first="twist and bend, bore round with the cap torqued, length, weight",
     for_causes=(causes_geometry.BENT_ROD_OR_CRANK, causes.BEARING_SPUN),
 )

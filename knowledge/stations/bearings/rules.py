@@ -15,7 +15,7 @@ from knowledge.rule_api import (
     more_common,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.bearings import (
     causes_geometry,
     findings,
@@ -50,7 +50,7 @@ LOW_OR_WANDERING = (
 
 
 @rule(
-    source=sources.RECONDITIONER_BEARINGS,
+    source=JUDGEMENT,
     matches=[
         example(findings_shell_map.ALL_BEARINGS_WIPED),
         example(findings_shell_map.ONE_BEARING_WIPED),
@@ -69,7 +69,7 @@ def all_or_one_is_wiped(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.RECONDITIONER_BEARINGS,
+    source=JUDGEMENT,
     matches=[example(lacks=[findings_shells.SHELLS_WIPED])],
     non_matches=[example(findings_shells.SHELLS_WIPED)],
 )
@@ -197,7 +197,7 @@ def knock_from_the_bottom_end(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=COMMON_PRACTICE,
     matches=[example(findings.HARD_TO_TURN), example(findings.ENGINE_SEIZED)],
     non_matches=[example(lacks=[findings.HARD_TO_TURN, findings.ENGINE_SEIZED])],
 )

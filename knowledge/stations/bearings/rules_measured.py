@@ -4,6 +4,7 @@ from knowledge import sources
 from knowledge.judging import beyond_limit, judged, sure_past
 from knowledge.model import Station
 from knowledge.rule_api import Conclusions, Known, example, rules_of
+from knowledge.sources import idea_from
 from knowledge.stations.bearings import findings_measured, quantities
 
 rule = rules_of(Station.BEARINGS)
@@ -46,7 +47,7 @@ def rod_clearance_against_its_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.BEARING_MAKER_CLEARANCE,
+    source=idea_from(sources.BEARING_MAKER_CLEARANCE),
     matches=[
         example(measures={findings_measured.MEASURED_MAIN_CLEARANCE: 0.01e-3}),
         example(

@@ -47,7 +47,7 @@ MAIN_CLEARANCE_FITTED = Task(
     phase=Phase.BEARINGS,
     says="clearance of each main bearing, measured and not assumed",
     how=HOW_CLEARANCE,
-    source=sources.BEARING_CLEARANCE_INFO,
+    source=COMMON_PRACTICE,
     measures=quantities.MAIN_CLEARANCE,
     bands=(
         USUAL,
@@ -79,7 +79,7 @@ ROD_CLEARANCE_FITTED = Task(
     phase=Phase.BEARINGS,
     says="clearance of each rod bearing, measured and not assumed",
     how=HOW_CLEARANCE,
-    source=sources.BEARING_CLEARANCE_INFO,
+    source=COMMON_PRACTICE,
     measures=quantities.ROD_CLEARANCE,
     bands=(
         USUAL,
@@ -250,7 +250,7 @@ SHELLS_IN_THEIR_PLACES = Task(
         "grooved or drilled half where the feed is; tangs in their notches",
         "no oil, no lint, no paint behind a shell; oil on its face only",
     ),
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=COMMON_PRACTICE,
     remedy="take it out, clean it, fit it right",
     guards=(causes.BEARING_WRONG_SIZE, causes.BEARING_WIPED, assembly_causes.DIRT_IN_ASSEMBLY),
     also=("bearing shells", "check bearing numbers", "tang in notch"),
@@ -278,7 +278,7 @@ CAPS_TORQUED = Task(
         "no thread locker on cap bolts unless the maker says so: it changes the grip",
         "paint a line across each when it is done",
     ),
-    source=sources.BEARING_BROCHURE_CEB2,
+    source=COMMON_PRACTICE,
     remedy="slacken and tighten again in steps; renew bolts that were overdone",
     why=(
         "a figure for oiled threads used dry, or the other way about, leaves the cap slack or its "

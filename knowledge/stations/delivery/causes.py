@@ -18,7 +18,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, direct_gauge, patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.delivery import findings_filter, findings_filter_cut
 
 FILTER_BLOCKED = Cause(
@@ -83,7 +83,7 @@ BYPASS_THAT_DOES_NOT_MOVE = LinkGroup(
     parent=FILTER_BYPASS_STUCK,
     effects={
         conditions.DIRT_IN_OIL: (OFTEN, sources.ARMY_TM_291_THEORY),
-        conditions.FLOW_RESTRICTED: (SOMETIMES, sources.FILTER_MAKER_VALVES),
+        conditions.FLOW_RESTRICTED: (SOMETIMES, idea_from(sources.FILTER_MAKER_VALVES)),
         findings_filter_cut.FILTER_BYPASS_STUCK_OPEN: (OFTEN, COMMON_PRACTICE),
         findings_filter_cut.FILTER_BYPASS_STUCK_SHUT: (SOMETIMES, COMMON_PRACTICE),
         findings_filter_cut.FILTER_BYPASS_WITNESS: (OFTEN, COMMON_PRACTICE),

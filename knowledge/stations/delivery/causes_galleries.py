@@ -17,7 +17,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.delivery import findings_filter_cut, findings_galleries
 from knowledge.stations.oil import findings_contamination as oil_contamination
 
@@ -53,7 +53,7 @@ HOLE_IN_THE_MAIN_LINE_INSIDE = LinkGroup(
         conditions.OPEN_LEAK_INSIDE: (ALWAYS, sources.GALLERY_PLUG_LEFT_OUT),
         conditions.PRESSURE_GONE: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
         behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.GALLERY_PLUG_LEFT_OUT),
-        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
+        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, idea_from(sources.CROSSOVER_V6_MANUAL_2007)),
         patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
         findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE: (MOSTLY, sources.GALLERY_PLUG_LEFT_OUT),
         findings_galleries.GALLERY_PLUG_FOUND_MISSING: (ALWAYS, sources.GALLERY_PLUG_LEFT_OUT),
@@ -233,7 +233,7 @@ GOOD_BEFORE_AND_DRY_BEHIND = LinkGroup(
         conditions.JOURNAL_DRY: (OFTEN, COMMON_PRACTICE),
         findings_galleries.GALLERY_FOUND_BLOCKED: (ALWAYS, COMMON_PRACTICE),
         findings_galleries.ONE_BEARING_GETS_NO_OIL: (OFTEN, COMMON_PRACTICE),
-        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
+        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, idea_from(sources.CROSSOVER_V6_MANUAL_2007)),
     },
     matches=[
         example(

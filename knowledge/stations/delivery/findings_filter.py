@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import direct_gauge
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
 ADAPTER_GASKET_DISPLACED = Finding(
@@ -30,7 +30,7 @@ OIL_FED_DEVICE_FAILED_FIRST = Finding(
         "Did anything worked by engine oil (governor, cam phaser, tensioner, clutch) go wrong at "
         "the same time?"
     ),
-    source=sources.NAVY_14075_INSTRUMENTS,
+    source=COMMON_PRACTICE,
     denies="what is worked by engine oil still works",
     stage=Stage.KNOWN,
     normal="works",
@@ -77,7 +77,7 @@ FILTER_SEAT_LEAKS = Finding(
     station=Station.DELIVERY,
     says="oil squirts or runs out at the filter's seat or adapter",
     asks="Does oil squirt or run out where the filter or its adapter seats?",
-    source=sources.FILTER_MAKER_PRIME,
+    source=idea_from(sources.FILTER_MAKER_PRIME),
     denies="the filter seat is dry",
     stage=Stage.OUTSIDE,
     normal="dry all round",
@@ -95,7 +95,7 @@ FILTER_NOT_LISTED = Finding(
     station=Station.DELIVERY,
     says="the filter fitted is not one listed for this engine",
     asks="Is the filter fitted a different one from that listed for this engine?",
-    source=sources.FILTER_MAKER_PRIME,
+    source=idea_from(sources.FILTER_MAKER_PRIME),
     denies="the filter is the one listed",
     normal="the listed part",
     background=OCCASIONAL,
@@ -139,7 +139,7 @@ LOOK_AT_THE_FILTER = Inspection(
         FILTER_NOT_LISTED,
         REMOTE_HOSES_CROSSED,
     ),
-    source=sources.FILTER_MAKER_PRIME,
+    source=COMMON_PRACTICE,
     tools=("lamp", "parts list"),
     cautions=(Caution.HOT, Caution.USED_OIL),
     also=("check oil filter", "is it the right filter"),
@@ -217,7 +217,7 @@ GAUGE_BOTH_SIDES_OF_THE_FILTER = Inspection(
         direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY,
         direct_gauge.PUMP_PORT_LOW,
     ),
-    source=sources.ARMY_TM_291_THEORY,
+    source=COMMON_PRACTICE,
     tools=("two gauges", "adapters", "oil-proof hose"),
     cautions=RUNNING,
     needs_running=True,
@@ -230,7 +230,7 @@ FILTER_MISFITTED = Finding(
     station=Station.DELIVERY,
     says="two gaskets, a wrong thread or stem, or a missing ring at the filter",
     asks="Filter off: were there two gaskets, a wrong thread or stem, or a missing O-ring?",
-    source=sources.FILTER_MAKER_PRIME,
+    source=idea_from(sources.FILTER_MAKER_PRIME),
     denies="one gasket, right thread, right stem",
     stage=Stage.OPENED,
     normal="one gasket on a clean face; thread and stem as listed",
@@ -286,7 +286,7 @@ LOOK_WHERE_THE_FILTER_SAT = Inspection(
         FILTER_EMPTY_AFTER_STANDING,
         ANTI_DRAINBACK_HARD,
     ),
-    source=sources.FILTER_MAKER_VALVES,
+    source=COMMON_PRACTICE,
     tools=("lamp", "camera"),
     cautions=(Caution.HOT, Caution.USED_OIL, Caution.WASTE),
     destroys="how gasket and seat sat on each other",

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.debris import findings as debris_findings
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
 FILTER_COLLAPSED = Finding(
@@ -12,7 +12,7 @@ FILTER_COLLAPSED = Finding(
     station=Station.DELIVERY,
     says="the filter element is crushed, torn or its core collapsed",
     asks="Cut open, is the element crushed or torn, or its centre tube collapsed?",
-    source=sources.CUT_FILTER_ANALYSIS_2026,
+    source=COMMON_PRACTICE,
     denies="the element is in shape",
     stage=Stage.OPENED,
     normal="even pleats, round core",
@@ -49,7 +49,7 @@ MILKY_FILM_IN_FILTER = Finding(
     station=Station.DELIVERY,
     says="a grey milky film or white paste coats the filter element",
     asks="Cut open, is there a grey milky film or white paste on the element?",
-    source=sources.LABORATORY_COOLANT,
+    source=idea_from(sources.LABORATORY_COOLANT),
     denies="no milky film in the filter",
     stage=Stage.OPENED,
     normal="none",
@@ -119,7 +119,7 @@ SORT_WHAT_THE_FILTER_HELD = Inspection(
         debris_findings.HARD_CHIPS,
         GASKET_SHREDS_FOUND,
     ),
-    source=sources.CUT_FILTER_ANALYSIS_2026,
+    source=COMMON_PRACTICE,
     tools=("magnet", "magnifier", "solvent", "white paper"),
     cautions=(Caution.SOLVENT, Caution.SHARP, Caution.WASTE),
     keep="keep the heaps bagged until sign-off",
@@ -146,7 +146,7 @@ FILTER_BYPASS_STUCK_SHUT = Finding(
     station=Station.DELIVERY,
     says="the filter bypass valve is stuck shut",
     asks="Does the bypass valve refuse to open when pushed?",
-    source=sources.ARMY_TM_347_CHART_1973,
+    source=idea_from(sources.ARMY_TM_347_CHART_1973),
     denies="the bypass valve opens when pushed",
     stage=Stage.OPENED,
     normal="lifts when pushed, springs back",
@@ -259,7 +259,7 @@ LOOP_THE_COOLER_OUT = Inspection(
     minutes=45,
     access=Access.DRAINED,
     reveals=(COOLER_BYPASSED_CURES, COOLER_FOUND_BLOCKED),
-    source=sources.ARMY_TM_347_CHART_1973,
+    source=COMMON_PRACTICE,
     tools=("rated hose and fittings", "low-pressure air", "trusted gauge"),
     cautions=(*RUNNING, Caution.PRESSURE, Caution.EYES),
     needs_running=True,

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import COMMON, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.delivery import findings_filter_cut
 from knowledge.stations.topend import findings as topend_findings
 from knowledge.stations.topend import findings_feeds as topend_feeds
@@ -80,7 +80,7 @@ COUNT_PLUGS_AT_THE_FRONT = Inspection(
     minutes=20,
     access=Access.FRONT_COVER_OFF,
     reveals=(*PLUG_FINDINGS, GALLERY_SEAL_FOUND_BAD),
-    source=sources.CALVER_2003,
+    source=COMMON_PRACTICE,
     tools=("plug drawing", "lamp", "wire", "depth gauge"),
     keep="photograph before any plug is touched",
     also=("check front galley plugs", "plugs behind timing chain"),
@@ -184,7 +184,7 @@ OIL_WASH_AT_GALLERY_SEAL = Finding(
     station=Station.DELIVERY,
     says="oil runs out inside at a gallery O-ring, cover gasket or feed tube",
     asks="Priming, cover off: does oil run or spray at a gallery O-ring, gasket or feed tube?",
-    source=sources.TENSIONER_GASKET_LEFT_OUT,
+    source=idea_from(sources.TENSIONER_GASKET_LEFT_OUT),
     denies="gallery seals and tubes are dry while priming",
     stage=Stage.OPENED,
     normal="dry",
@@ -241,7 +241,7 @@ ONE_BEARING_GETS_NO_OIL = Finding(
     station=Station.DELIVERY,
     says="while priming, one main or rod gets no oil and the others do",
     asks="Priming, crank turned by quarter turns: does one main or rod stay dry while others flow?",
-    source=sources.DIESEL_WORKSHOP_2015,
+    source=idea_from(sources.PRE_OILING_ARTICLE),
     denies="while priming, every main and rod gets oil",
     stage=Stage.OPENED,
     normal="oil shows at every one at some crank angle",
@@ -265,7 +265,7 @@ PRIME_AND_WATCH_FROM_BELOW = Inspection(
         topend_findings.CAM_BEARING_POURS,
         topend_feeds.JETS_RUN_AT_LOW_PRESSURE,
     ),
-    source=sources.DIESEL_WORKSHOP_2015,
+    source=idea_from(sources.PRE_OILING_ARTICLE),
     tools=("pressure tank with regulator and relief", "tray", "face shield", "bar"),
     cautions=(Caution.PRESSURE, Caution.EYES, Caution.LIFTING, Caution.HAND_TURN),
     also=("pressurise the galleries", "watch oil from the bearings"),
@@ -304,7 +304,7 @@ ROD_THE_GALLERIES = Inspection(
         GALLERY_PLUG_IN_WRONG_PASSAGE,
         GALLERY_PLUG_FOUND_TOO_DEEP,
     ),
-    source=sources.DIESEL_WORKSHOP_2015,
+    source=COMMON_PRACTICE,
     tools=("nylon gallery brushes", "lamp", "wire", "low-pressure air"),
     cautions=(Caution.PRESSURE, Caution.EYES, Caution.SOLVENT),
     destroys="sealer and debris behind the plugs",
@@ -338,7 +338,7 @@ SOAP_THE_GALLERY_WALLS = Inspection(
     minutes=60,
     access=Access.CRANK_OUT,
     reveals=(GALLERY_WALL_WEEPS,),
-    source=sources.NAVY_ENGINEMAN,
+    source=COMMON_PRACTICE,
     tools=("blanks", "regulated air", "soapy water", "dye and lamp"),
     cautions=(Caution.PRESSURE, Caution.EYES, Caution.HEAVY),
     also=(

@@ -5,7 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import (
     causes,
@@ -64,7 +64,7 @@ FILTER_PACKED_BY_WHAT_CAME_BEFORE = LinkGroup(
             findings_filter_cut.FILTER_PACKED,
             {
                 conditions.OIL_SLUDGED: (OFTEN, COMMON_PRACTICE),
-                conditions.METAL_SHED: (SOMETIMES, sources.CUT_FILTER_ANALYSIS_2026),
+                conditions.METAL_SHED: (SOMETIMES, idea_from(sources.CUT_FILTER_ANALYSIS_2026)),
             },
         ),
         *effects_of(
@@ -118,8 +118,8 @@ WHITE_PASTE_ON_THE_ELEMENT = LinkGroup(
     says="Water in the oil leaves a milky film on the element, and the emulsion loads the filter.",
     parent=oil_causes_contamination.COOLANT_IN_OIL,
     effects={
-        findings_filter_cut.MILKY_FILM_IN_FILTER: (MOSTLY, sources.LABORATORY_COOLANT),
-        findings_filter_cut.FILTER_PACKED: (SOMETIMES, sources.LABORATORY_COOLANT),
+        findings_filter_cut.MILKY_FILM_IN_FILTER: (MOSTLY, idea_from(sources.LABORATORY_COOLANT)),
+        findings_filter_cut.FILTER_PACKED: (SOMETIMES, idea_from(sources.LABORATORY_COOLANT)),
     },
     matches=[example(findings_filter_cut.MILKY_FILM_IN_FILTER)],
     non_matches=[example(lacks=[findings_filter_cut.MILKY_FILM_IN_FILTER])],

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import causes, causes_galleries
 from knowledge.work import Access, Part
@@ -85,7 +85,7 @@ GALLERY_SEALS = Part(
     id="gallery_seals",
     says="gallery rings, feed tube seals and cover gaskets, all of them",
     quantity="1 set",
-    source=sources.TENSIONER_GASKET_LEFT_OUT,
+    source=idea_from(sources.TENSIONER_GASKET_LEFT_OUT),
     measure_first="groove diameter and depth, tube diameter; the drawing's count",
     for_causes=(causes_galleries.GALLERY_SEAL_LEAK,),
 )

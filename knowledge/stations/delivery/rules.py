@@ -15,7 +15,7 @@ from knowledge.rule_api import (
     leads_to,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.delivery import causes, findings_filter, findings_filter_cut
 
 rule = rules_of(Station.DELIVERY)
@@ -47,7 +47,7 @@ def remote_hoses_the_wrong_way_round(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.ARMY_TM_347_CHART_1973,
+    source=JUDGEMENT,
     matches=[example(lacks=[features.OIL_COOLER])],
     non_matches=[example(features.OIL_COOLER), example()],
 )
@@ -60,7 +60,7 @@ def no_cooler_no_blocked_cooler(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.ARMY_TM_304_LEAKAGE,
+    source=COMMON_PRACTICE,
     matches=[example(findings_filter.FILTER_BURST), example(findings_filter.FILTER_SEAT_LEAKS)],
     non_matches=[example(lacks=[findings_filter.FILTER_BURST, findings_filter.FILTER_SEAT_LEAKS])],
 )
@@ -80,7 +80,7 @@ def oil_thrown_out_at_the_filter(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.CUT_FILTER_ANALYSIS_2026,
+    source=COMMON_PRACTICE,
     matches=[example(findings_filter_cut.FILTER_COLLAPSED)],
     non_matches=[
         example(findings_filter_cut.FILTER_PACKED),
@@ -115,7 +115,7 @@ def watered_oil_and_low_pressure(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.ARMY_TM_291_THEORY,
+    source=JUDGEMENT,
     matches=[example(findings_filter.FILTER_DROP_HIGH, lacks=[direct_gauge.PORTS_DIFFER])],
     non_matches=[
         example(findings_filter.FILTER_DROP_HIGH),
@@ -166,7 +166,7 @@ def cold_filter_with_good_pressure(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.CUT_FILTER_ANALYSIS_2026,
+    source=COMMON_PRACTICE,
     matches=[example(findings_filter_cut.FILTER_BYPASS_WITNESS, findings_filter_cut.FILTER_PACKED)],
     non_matches=[
         example(

@@ -13,6 +13,7 @@ from knowledge.rule_api import (
     less_common,
     rules_of,
 )
+from knowledge.sources import JUDGEMENT
 from knowledge.stations.delivery import causes_galleries, findings_galleries
 
 rule = rules_of(Station.DELIVERY)
@@ -35,7 +36,7 @@ def plugs_counted_and_good(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.DIESEL_WORKSHOP_2015,
+    source=JUDGEMENT,
     matches=[
         example(
             lacks=[
@@ -97,7 +98,7 @@ def open_hole_in_the_pressure_line(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.DIESEL_WORKSHOP_2015,
+    source=JUDGEMENT,
     matches=[example(findings_galleries.ONE_BEARING_GETS_NO_OIL)],
     non_matches=[example(lacks=[findings_galleries.ONE_BEARING_GETS_NO_OIL])],
 )
@@ -112,7 +113,7 @@ def bearing_without_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.REAR_GALLERY_PLUG_ARTICLE,
+    source=JUDGEMENT,
     matches=[
         example(
             findings_galleries.ALL_PLUGS_ACCOUNTED_FOR,

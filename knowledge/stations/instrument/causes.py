@@ -17,7 +17,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.instrument import (
     findings,
     findings_direct_gauge,
@@ -166,11 +166,11 @@ NEEDLE_FOLLOWS_WIRE_AND_SWITCHES = LinkGroup(
     effects={
         conditions.READING_ERRATIC: (MOSTLY, sources.BOAT_GAUGES_ARTICLE),
         conditions.READING_FALSE: (OFTEN, sources.GAUGE_MAKER_SENDERS),
-        patterns.NEEDLE_FOLLOWS_LOADS: (OFTEN, sources.BOAT_GAUGES_ARTICLE),
+        patterns.NEEDLE_FOLLOWS_LOADS: (OFTEN, idea_from(sources.BOAT_GAUGES_ARTICLE)),
         findings_sender.WIGGLE_MOVES_NEEDLE: (OFTEN, COMMON_PRACTICE),
         patterns.OTHER_GAUGES_ALSO_WRONG: (OFTEN, COMMON_PRACTICE),
         behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, COMMON_PRACTICE),
-        patterns.GAUGE_READS_HIGH: (SELDOM, sources.NEWSPAPER_JUMPY_GAUGE_2013),
+        patterns.GAUGE_READS_HIGH: (SELDOM, JUDGEMENT),
     },
     matches=[
         example(patterns.NEEDLE_FOLLOWS_LOADS, findings_sender.WIGGLE_MOVES_NEEDLE),
@@ -202,9 +202,12 @@ PLUG_WIRE_OR_FUSE_AT_FAULT = LinkGroup(
         findings_sender.SENDER_WIRE_OFF: (SOMETIMES, COMMON_PRACTICE),
         findings_sender.WIRE_ON_WRONG_SENDER: (SELDOM, JUDGEMENT),
         findings_electrical.WIRE_OPEN_OR_SHORTED: (OFTEN, COMMON_PRACTICE),
-        findings_electrical.NEEDLE_IGNORES_LEAD_TEST: (OFTEN, sources.NEWSPAPER_JUMPY_GAUGE_2013),
+        findings_electrical.NEEDLE_IGNORES_LEAD_TEST: (
+            OFTEN,
+            idea_from(sources.NEWSPAPER_JUMPY_GAUGE_2013),
+        ),
         findings_electrical.LAMP_ON_WITH_WIRE_OFF: (SOMETIMES, COMMON_PRACTICE),
-        findings_electrical.GAUGE_SUPPLY_WRONG: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
+        findings_electrical.GAUGE_SUPPLY_WRONG: (SOMETIMES, idea_from(sources.GAUGE_MAKER_SENDERS)),
         findings_electrical.FUSE_BLOWN: (SELDOM, COMMON_PRACTICE),
     },
     matches=[
@@ -234,9 +237,9 @@ GROUND_LOST_AT_STRAP_OR_THREAD = LinkGroup(
     note="Misleads when the sender has its own ground wire: tape does it no harm.",
     parent=WIRING_GROUND_FAULT,
     effects={
-        findings_electrical.SENDER_GROUND_POOR: (OFTEN, sources.BOAT_GAUGES_ARTICLE),
+        findings_electrical.SENDER_GROUND_POOR: (OFTEN, sources.GAUGE_MAKER_SENDERS),
         findings_sender.GROUND_STRAP_BAD: (SOMETIMES, COMMON_PRACTICE),
-        findings_sender.TAPE_ON_SENDER_THREAD: (SOMETIMES, sources.BOAT_GAUGES_ARTICLE),
+        findings_sender.TAPE_ON_SENDER_THREAD: (SOMETIMES, sources.GAUGE_MAKER_SENDERS),
     },
     matches=[
         example(patterns.GAUGE_READS_LOW, findings_electrical.SENDER_GROUND_POOR),
@@ -327,12 +330,12 @@ INSTRUMENT_CONNECTED_TO_NOTHING = LinkGroup(
     says="A plugged port or a wire that goes nowhere shows no pressure, or never warns of none.",
     parent=SENDER_NOT_FITTED,
     effects={
-        conditions.READING_FALSE: (MOSTLY, sources.NEWSPAPER_JUMPY_GAUGE_2013),
+        conditions.READING_FALSE: (MOSTLY, idea_from(sources.NEWSPAPER_JUMPY_GAUGE_2013)),
         findings_sender.NO_SENDER_FITTED: (OFTEN, COMMON_PRACTICE),
         findings_sender.SENDER_WIRE_OFF: (OFTEN, COMMON_PRACTICE),
         findings_sender.WIRE_ON_WRONG_SENDER: (SELDOM, JUDGEMENT),
         behaviour.NONE_FROM_FIRST_START: (OFTEN, COMMON_PRACTICE),
-        findings.NEEDLE_STUCK_AT_ONE_VALUE: (OFTEN, sources.NEWSPAPER_JUMPY_GAUGE_2013),
+        findings.NEEDLE_STUCK_AT_ONE_VALUE: (OFTEN, idea_from(sources.NEWSPAPER_JUMPY_GAUGE_2013)),
         behaviour.CHANGED_AFTER_OTHER_WORK: (OFTEN, COMMON_PRACTICE),
         findings.INSTRUMENT_JUST_CHANGED: (SOMETIMES, COMMON_PRACTICE),
     },

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.history import findings as history
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.work import Access, Caution, Inspection
 
 RAN_LONG_WITHOUT_DISTRESS = Finding(
@@ -12,7 +12,7 @@ RAN_LONG_WITHOUT_DISTRESS = Finding(
     station=Station.INSTRUMENT,
     says="the engine ran long with the warning on and showed no distress",
     asks="Did it run for long with the warning on (or the gauge at zero) and take no harm?",
-    source=sources.NAVY_14075_INSTRUMENTS,
+    source=JUDGEMENT,
     denies="it did not run long with the warning on",
     stage=Stage.KNOWN,
     normal="an engine truly without oil pressure is harmed within minutes",
@@ -27,7 +27,7 @@ LAMP_SLOW_TO_GO_OUT = Finding(
     station=Station.INSTRUMENT,
     says="lamp or gauge is slower at every start than it used to be",
     asks="Is the lamp slower to go out, or the gauge to rise, at every start than it used to be?",
-    source=sources.OIL_CHANGE_LAMP_TEXT,
+    source=idea_from(sources.OIL_CHANGE_LAMP_TEXT),
     denies="lamp and gauge come as quickly as ever",
     stage=Stage.KNOWN,
     normal="out within a few seconds",
@@ -57,7 +57,7 @@ NEW_SENDER_CURED_IT = Finding(
     station=Station.INSTRUMENT,
     says="a new sender put the reading right",
     asks="Did a new sender or switch put the reading right, and does it stay right?",
-    source=sources.TECHNICIAN_ANSWER,
+    source=COMMON_PRACTICE,
     denies="no new sender put it right",
     stage=Stage.KNOWN,
     normal="a real fault reads the same on a new sender",
@@ -69,7 +69,7 @@ INSTRUMENT_JUST_CHANGED = Finding(
     station=Station.INSTRUMENT,
     says="it began when a gauge or sender was renewed, added or moved",
     asks="Did it begin when a gauge or sender was renewed, added or moved?",
-    source=sources.GAUGE_MAKER_SENDERS,
+    source=COMMON_PRACTICE,
     denies="gauge and sender are as they always were",
     stage=Stage.KNOWN,
     normal="the same reading as before",
@@ -93,7 +93,7 @@ NEW_SENDER_MADE_IT_WORSE = Finding(
     station=Station.INSTRUMENT,
     says="with a new sender the reading was wrong in another way, or gone",
     asks="Did a new sender give another wrong reading, or none?",
-    source=sources.GAUGE_MAKER_SENDERS,
+    source=COMMON_PRACTICE,
     denies="a new sender read right",
     stage=Stage.OUTSIDE,
     normal="reads right",
@@ -158,7 +158,7 @@ NEEDLE_OFF_ZERO_AT_REST = Finding(
     station=Station.INSTRUMENT,
     says="the needle does not rest on zero with the engine stopped",
     asks="With the engine stopped, does the needle stand off zero?",
-    source=sources.ARMY_TM_347_CHART_1973,
+    source=COMMON_PRACTICE,
     denies="the needle rests on zero",
     stage=Stage.KNOWN,
     normal="on zero, key on and key off",
@@ -171,7 +171,7 @@ TAP_FREES_NEEDLE = Finding(
     station=Station.INSTRUMENT,
     says="a tap on the gauge makes its needle move",
     asks="Does the needle move when the gauge is tapped with a finger?",
-    source=sources.NAVY_14075_INSTRUMENTS,
+    source=COMMON_PRACTICE,
     denies="tapping the gauge changes nothing",
     stage=Stage.OUTSIDE,
     normal="no change",

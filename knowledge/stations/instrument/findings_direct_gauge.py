@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.instrument import findings_panel, quantities
 from knowledge.work import Access, Inspection
 
@@ -28,7 +28,7 @@ PANEL_OFF_BY_CONSTANT = Finding(
     station=Station.INSTRUMENT,
     says="the panel is off a trusted gauge by the same amount everywhere",
     asks="Is the panel off a trusted gauge by the same amount at all speeds?",
-    source=sources.GAUGE_MAKER_SENDERS,
+    source=idea_from(sources.GAUGE_MAKER_SENDERS),
     denies="no constant difference from a trusted gauge",
     stage=Stage.OUTSIDE,
     normal="within about 5 psi at mid-scale",
@@ -155,7 +155,7 @@ READ_TWO_PORTS = Inspection(
         direct_gauge.PUMP_PORT_LOW,
         direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY,
     ),
-    source=sources.ARMY_TM_272_TABLE,
+    source=idea_from(sources.ARMY_TM_272_TABLE),
     tools=("two gauges", "adapters", "oil-rated hoses"),
     cautions=findings_panel.GAUGED,
     needs_running=True,
@@ -208,7 +208,7 @@ REPEAT_THE_MANOEUVRE = Inspection(
     minutes=30,
     access=Access.GAUGE_PORT,
     reveals=(behaviour.FALLS_IN_A_MANOEUVRE, patterns.NEEDLE_FLICKERS),
-    source=sources.SUMP_TILT_TEST,
+    source=COMMON_PRACTICE,
     tools=("gauge with tell-tale", "a helper"),
     cautions=findings_panel.GAUGED,
     needs_running=True,
@@ -235,7 +235,7 @@ TIME_THE_START = Inspection(
     minutes=5,
     access=Access.GAUGE_PORT,
     reveals=(behaviour.SLOW_AFTER_STANDING, behaviour.TEN_SECONDS_OR_MORE),
-    source=sources.FILTER_MAKER_VALVES,
+    source=COMMON_PRACTICE,
     measures=(BUILD_UP_TIME,),
     tools=("stopwatch", "trusted gauge"),
     cautions=findings_panel.GAUGED,

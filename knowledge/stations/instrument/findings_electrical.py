@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.instrument import findings_sender, quantities
 from knowledge.work import Access, Caution, Inspection
 
@@ -87,7 +87,7 @@ WIRE_OPEN_OR_SHORTED = Finding(
     station=Station.INSTRUMENT,
     says="the sender's wire measures open or shorted from end to end",
     asks="By meter, is the wire from sender to gauge open, or shorted to ground?",
-    source=sources.GAUGE_MAKER_SENDERS,
+    source=idea_from(sources.GAUGE_MAKER_SENDERS),
     denies="the wire measures good from end to end",
     stage=Stage.OUTSIDE,
     normal="under 1 ohm end to end, no path to ground",

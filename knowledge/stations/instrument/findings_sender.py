@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import patterns
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
 NO_SENDER_FITTED = Finding(
@@ -86,7 +86,7 @@ SENDER_LEAKS_OIL = Finding(
     station=Station.INSTRUMENT,
     says="the sender weeps oil, or oil sits in its connector",
     asks="Does the sender weep oil, or is there oil inside its connector?",
-    source=sources.TECHNICIAN_ANSWER,
+    source=COMMON_PRACTICE,
     denies="sender and connector are dry",
     stage=Stage.OUTSIDE,
     normal="dry",
@@ -111,7 +111,7 @@ GROUND_STRAP_BAD = Finding(
     station=Station.INSTRUMENT,
     says="the engine's ground strap is loose, corroded or missing",
     asks="Is the ground strap between engine, body and battery loose, corroded or missing?",
-    source=sources.BOAT_GAUGES_ARTICLE,
+    source=idea_from(sources.BOAT_GAUGES_ARTICLE),
     denies="the ground strap is tight and clean",
     stage=Stage.OUTSIDE,
     normal="tight and bright at both ends",
@@ -167,7 +167,7 @@ LOOK_AT_SENDER_AND_WIRE = Inspection(
         GAUGE_PORT_MOVED,
         SENDER_NOT_FOR_GAUGE,
     ),
-    source=sources.BOAT_GAUGES_ARTICLE,
+    source=COMMON_PRACTICE,
     tools=("lamp", "mirror", "wiring diagram"),
     cautions=(Caution.HOT, Caution.BATTERY),
     destroys="how the plug sat: once moved, a loose contact may heal for a while",

@@ -5,7 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.instrument import (
     causes,
     findings,
@@ -22,7 +22,7 @@ PANEL_BELOW_THE_TRUSTED_GAUGE = LinkGroup(
     origins={
         conditions.READING_FALSE: (MOSTLY, sources.GAUGE_MAKER_SENDERS),
         causes.GAUGE_FAULTY: (SOMETIMES, sources.ARMY_TM_347_CHART_1973),
-        causes.SENDER_MISMATCH: (OFTEN, sources.GAUGE_MAKER_SENDERS),
+        causes.SENDER_MISMATCH: (OFTEN, idea_from(sources.GAUGE_MAKER_SENDERS)),
     },
     matches=[example(findings_direct_gauge.PANEL_READS_TOO_LOW)],
     non_matches=[
@@ -81,7 +81,7 @@ PANEL_OFF_A_TRUSTED_GAUGE = LinkGroup(
             {
                 findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (
                     OFTEN,
-                    sources.ARMY_TM_347_CHART_1973,
+                    idea_from(sources.ARMY_TM_347_CHART_1973),
                 ),
                 findings_direct_gauge.PANEL_READS_TOO_HIGH: (
                     SOMETIMES,
@@ -97,18 +97,18 @@ PANEL_OFF_A_TRUSTED_GAUGE = LinkGroup(
             {
                 findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (
                     SOMETIMES,
-                    sources.GAUGE_MAKER_SENDERS,
+                    JUDGEMENT,
                 ),
                 findings_direct_gauge.PANEL_READS_TOO_HIGH: (
                     SELDOM,
-                    sources.NEWSPAPER_JUMPY_GAUGE_2013,
+                    JUDGEMENT,
                 ),
             },
         ),
         *effects_of(
             causes.WIRING_GROUND_FAULT,
             {
-                findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (SELDOM, sources.GAUGE_MAKER_SENDERS),
+                findings_direct_gauge.PANEL_OFF_BY_CONSTANT: (SELDOM, JUDGEMENT),
             },
         ),
     ),
@@ -191,7 +191,7 @@ SLOWER_AT_EVERY_START = LinkGroup(
         conditions.PUMP_SLIP: (SOMETIMES, COMMON_PRACTICE),
         conditions.AIR_IN_SUCTION: (SOMETIMES, COMMON_PRACTICE),
         conditions.RELIEF_BLEEDS: (SOMETIMES, JUDGEMENT),
-        conditions.DRAINS_BACK: (OFTEN, sources.FILTER_MAKER_VALVES),
+        conditions.DRAINS_BACK: (OFTEN, JUDGEMENT),
         conditions.CLEARANCES_WIDE: (SELDOM, JUDGEMENT),
         conditions.SUCTION_THROTTLED: (SELDOM, JUDGEMENT),
     },

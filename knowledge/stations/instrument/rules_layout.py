@@ -15,7 +15,7 @@ from knowledge.rule_api import (
     more_common,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.instrument import (
     causes,
     causes_line,
@@ -140,7 +140,7 @@ def trusted_gauge_shows_nothing(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.NAVY_14075_CASUALTY,
+    source=JUDGEMENT,
     matches=[example(findings_port.NO_OIL_AT_OPEN_PORT)],
     non_matches=[example(lacks=[findings_port.NO_OIL_AT_OPEN_PORT])],
 )
@@ -169,7 +169,7 @@ def nothing_within_ten_seconds(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.ARMY_TM_304_LEAKAGE,
+    source=COMMON_PRACTICE,
     matches=[example(findings_panel.GAUGE_LINE_LEAKING), example(findings_panel.OIL_BEHIND_PANEL)],
     non_matches=[
         example(lacks=[findings_panel.GAUGE_LINE_LEAKING, findings_panel.OIL_BEHIND_PANEL])

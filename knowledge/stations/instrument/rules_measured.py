@@ -6,7 +6,7 @@ from knowledge.model import Station
 from knowledge.pressure import behaviour, direct_gauge
 from knowledge.pressure import quantities as pressure_quantities
 from knowledge.rule_api import Conclusions, Known, example, rules_of
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.instrument import (
     findings_direct_gauge,
     findings_electrical,
@@ -90,7 +90,7 @@ def revs_counted_at_idle(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.FILTER_MAKER_VALVES,
+    source=idea_from(sources.FILTER_MAKER_VALVES),
     matches=[
         example(measures={findings_direct_gauge.BUILD_UP_TIME: 4.0}),
         example(measures={findings_direct_gauge.BUILD_UP_TIME: 12.0}),

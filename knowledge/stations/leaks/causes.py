@@ -17,7 +17,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.delivery import findings_filter as delivery_filter
 from knowledge.stations.leaks import findings, findings_places
 from knowledge.stations.oil import findings_record as oil_record
@@ -41,7 +41,7 @@ BIG_LEAK_OF_UNKNOWN_PLACE = LinkGroup(
     parent=EXTERNAL_LEAK_MAJOR,
     effects={
         conditions.OIL_ESCAPING: (ALWAYS, COMMON_PRACTICE),
-        conditions.PRESSURE_GONE: (SOMETIMES, sources.OVERHAUL_MANUAL_5_101),
+        conditions.PRESSURE_GONE: (SOMETIMES, idea_from(sources.OVERHAUL_MANUAL_5_101)),
         findings.LEAKS_ONLY_RUNNING: (OFTEN, COMMON_PRACTICE),
         behaviour.CHANGED_WITH_OIL_CHANGE: (SELDOM, COMMON_PRACTICE),
     },
@@ -134,7 +134,7 @@ LINE_OR_COOLER_LETS_GO = LinkGroup(
     parent=OIL_LINE_LEAK,
     effects={
         conditions.OIL_ESCAPING: (ALWAYS, sources.DIESEL_TESTING_MANUAL),
-        conditions.PRESSURE_GONE: (OFTEN, sources.DIESEL_TESTING_MANUAL),
+        conditions.PRESSURE_GONE: (OFTEN, idea_from(sources.DIESEL_TESTING_MANUAL)),
         findings_places.OIL_LINE_FOUND_BROKEN: (MOSTLY, COMMON_PRACTICE),
         findings_places.OIL_LINE_FITTING_WET: (OFTEN, COMMON_PRACTICE),
         findings.OIL_OVERBOARD: (SELDOM, sources.ARMY_TM_272_TABLE),

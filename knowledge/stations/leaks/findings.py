@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.leaks import findings_sights
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.work import Access, Caution, Inspection
@@ -255,7 +255,7 @@ SURVEY_FOR_LEAKS = Inspection(
         SEVERAL_SEALS_AT_ONCE,
         findings_sights.ROCKER_COVER_LOOSE,
     ),
-    source=sources.ARMY_TM_304_LEAKAGE,
+    source=COMMON_PRACTICE,
     tools=("lamp", "mirror", "camera", "clean rags"),
     cautions=(Caution.HOT, Caution.LIFTING, Caution.BOAT, Caution.USED_OIL, Caution.WASTE),
     destroys="nothing, until it is wiped",
@@ -280,7 +280,7 @@ OIL_SPRAYED = Finding(
     station=Station.LEAKS,
     says="oil sprays or squirts out while the engine runs",
     asks="Does oil spray or squirt out anywhere while the engine runs?",
-    source=sources.ARMY_TM_304_LEAKAGE,
+    source=idea_from(sources.ARMY_TM_304_LEAKAGE),
     denies="no oil sprays out",
     normal="none",
     why="only pressure oil squirts: look at filter, lines, sender and gallery plugs",
@@ -330,7 +330,7 @@ WATCH_FOR_THE_LEAK_RUNNING = Inspection(
         oil_heat.BURNING_OIL_SMOKE,
         OIL_OVERBOARD,
     ),
-    source=sources.ARMY_TM_304_LEAKAGE,
+    source=COMMON_PRACTICE,
     tools=("cleaner", "chalk powder or dye and lamp", "fire extinguisher"),
     cautions=(*RUNNING, Caution.FIRE, Caution.SOLVENT),
     destroys="the old oil tracks are washed off",

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.delivery import findings_filter as delivery_filter
 from knowledge.stations.instrument import findings_sender as instrument_sender
 from knowledge.stations.leaks import findings, findings_sights
@@ -74,7 +74,7 @@ OIL_LINE_FOUND_BROKEN = Finding(
     station=Station.LEAKS,
     says="an oil line, hose or cooler is burst, chafed through or off",
     asks="Is an oil line, hose or cooler burst, chafed through, cracked or off its fitting?",
-    source=sources.DIESEL_TESTING_MANUAL,
+    source=idea_from(sources.DIESEL_TESTING_MANUAL),
     denies="every oil line is whole and on",
     stage=Stage.OUTSIDE,
     normal="whole, dry, clipped clear of heat and edges",
@@ -106,7 +106,7 @@ FOLLOW_THE_OIL_LINES = Inspection(
     minutes=10,
     access=Access.OUTSIDE,
     reveals=(OIL_LINE_FOUND_BROKEN, OIL_LINE_FITTING_WET, findings.OIL_OVERBOARD),
-    source=sources.DIESEL_TESTING_MANUAL,
+    source=COMMON_PRACTICE,
     tools=("lamp", "spanners"),
     cautions=(Caution.HOT, Caution.SHARP, Caution.USED_OIL),
     also=("check oil hoses", "check cooler lines"),

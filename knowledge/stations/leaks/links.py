@@ -5,7 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.delivery import findings_filter as delivery_filter
 from knowledge.stations.leaks import causes, causes_openings, findings, findings_places
@@ -62,7 +62,7 @@ WHATEVER_WAS_UNDONE_LEAKS_FIRST = LinkGroup(
         causes_openings.SENDER_LEAK: (SOMETIMES, COMMON_PRACTICE),
         assembly_causes.SEALANT_DEBRIS: (SOMETIMES, sources.CLUB_SEALANT_STRAINER),
         assembly_causes.FASTENER_LOOSE_INSIDE: (SOMETIMES, COMMON_PRACTICE),
-        assembly_causes.DIRT_IN_ASSEMBLY: (SOMETIMES, sources.GASKET_FACE_CLEANING_2000),
+        assembly_causes.DIRT_IN_ASSEMBLY: (SOMETIMES, idea_from(sources.GASKET_FACE_CLEANING_2000)),
     },
     matches=[example(behaviour.CHANGED_AFTER_OTHER_WORK)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[behaviour.CHANGED_AFTER_OTHER_WORK])],

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.model import Severity, Station
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.instrument import findings_sender as instrument_sender
 from knowledge.stations.leaks import findings, findings_places
 from knowledge.stations.oil import findings_heat as oil_heat
@@ -12,7 +12,7 @@ rule = rules_of(Station.LEAKS)
 
 
 @rule(
-    source=sources.ARMY_TM_304_LEAKAGE,
+    source=idea_from(sources.ARMY_TM_304_LEAKAGE),
     matches=[
         example(findings.OIL_SPRAYED),
         example(findings_places.FILTER_FOUND_LOOSE),
@@ -37,7 +37,7 @@ def jet_of_oil_means_stop(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.ARMY_TM_304_LEAKAGE,
+    source=COMMON_PRACTICE,
     matches=[example(findings.DROPS_FALL_WHILE_WATCHED, oil_heat.BURNING_OIL_SMOKE)],
     non_matches=[example(oil_heat.BURNING_OIL_SMOKE), example(findings.DROPS_FALL_WHILE_WATCHED)],
 )

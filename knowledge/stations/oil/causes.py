@@ -263,7 +263,7 @@ THICKER_THAN_THE_MANUAL_SAYS = LinkGroup(
     effects={
         conditions.OIL_THICK: (ALWAYS, sources.DIESEL_WORKSHOP_2015),
         findings_record.OIL_GRADE_TOO_HEAVY: (MOSTLY, COMMON_PRACTICE),
-        findings_heat.OIL_VERY_COLD: (SOMETIMES, sources.DIESEL_WORKSHOP_2015),
+        findings_heat.OIL_VERY_COLD: (SOMETIMES, JUDGEMENT),
         behaviour.CHANGED_WITH_GRADE: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[

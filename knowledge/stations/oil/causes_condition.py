@@ -19,7 +19,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS, idea_from
 from knowledge.stations.oil import findings, findings_heat, findings_record
 
 OIL_OVERHEATED = Cause(
@@ -89,10 +89,10 @@ OVERDUE_BLACK_AND_GRITTY = LinkGroup(
     note="Misleads in a diesel, whose oil is black within hours of a change.",
     parent=OIL_DEGRADED,
     effects={
-        conditions.OIL_SLUDGED: (MOSTLY, sources.CLUB_BLOCKED_SCREENS),
+        conditions.OIL_SLUDGED: (MOSTLY, idea_from(sources.CLUB_BLOCKED_SCREENS)),
         conditions.OIL_THICK: (SOMETIMES, sources.DIESEL_WORKSHOP_2015),
         conditions.OIL_THIN: (SELDOM, sources.EHRESMAN_1998),
-        conditions.BEARINGS_DAMAGED: (SELDOM, sources.BEARING_BROCHURE_CEB2),
+        conditions.BEARINGS_DAMAGED: (SELDOM, sources.BEARING_BROCHURE_PREFACE),
         findings_record.OIL_OVERDUE: (MOSTLY, COMMON_PRACTICE),
         findings.OIL_BLACK_AND_GRITTY: (OFTEN, COMMON_PRACTICE),
         findings.OIL_SMELLS_BURNT: (SOMETIMES, COMMON_PRACTICE),
@@ -167,7 +167,7 @@ QUIETLY_LOW_AT_A_HOT_IDLE = LinkGroup(
         patterns.GAUGE_READS_LOW: (OFTEN, sources.MARINE_SERVICE_MANUAL_1999),
         patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE: (SOMETIMES, COMMON_PRACTICE),
         patterns_speed.RISES_JUST_OFF_IDLE: (SOMETIMES, COMMON_PRACTICE),
-        behaviour.SAGS_AS_OIL_HEATS: (SELDOM, sources.MARINE_SERVICE_MANUAL_1999),
+        behaviour.SAGS_AS_OIL_HEATS: (SELDOM, idea_from(sources.MARINE_SERVICE_MANUAL_1999)),
         patterns.LAMP_COMES_ON: (SOMETIMES, COMMON_PRACTICE),
         direct_gauge.DIRECT_GAUGE_LOW: (SELDOM, JUDGEMENT),
         patterns.ENGINE_RUNS_NORMALLY: (ALWAYS, sources.MARINE_SERVICE_MANUAL_1999),
@@ -211,7 +211,7 @@ HIGH_ONLY_UNTIL_WARM = LinkGroup(
     effects={
         patterns.GAUGE_READS_HIGH: (MOSTLY, sources.DIESEL_WORKSHOP_2015),
         patterns_speed.CLIMBS_PAST_SETTING: (SELDOM, PHYSICS),
-        findings_heat.OIL_VERY_COLD: (OFTEN, sources.DIESEL_WORKSHOP_2015),
+        findings_heat.OIL_VERY_COLD: (OFTEN, idea_from(sources.DIESEL_WORKSHOP_2015)),
         patterns.ENGINE_RUNS_NORMALLY: (ALWAYS, COMMON_PRACTICE),
     },
     matches=[

@@ -16,7 +16,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.oil import (
     findings,
     findings_analysis,
@@ -105,7 +105,7 @@ COOLANT_LEAVES_ITS_SALTS = LinkGroup(
     effects={
         findings_analysis.GLYCOL_FOUND: (MOSTLY, sources.LABORATORY_COOLANT),
         findings_analysis.WATER_IN_SAMPLE: (MOSTLY, sources.LABORATORY_COOLANT),
-        findings_analysis.LEAD_HIGH_ALONE: (SOMETIMES, sources.LABORATORY_COOLANT),
+        findings_analysis.LEAD_HIGH_ALONE: (SOMETIMES, idea_from(sources.LABORATORY_COOLANT)),
         findings_analysis.COPPER_HIGH_ALONE: (SELDOM, JUDGEMENT),
     },
     matches=[example(findings_analysis.GLYCOL_FOUND), example(findings_analysis.WATER_IN_SAMPLE)],

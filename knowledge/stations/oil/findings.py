@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
 WET_SUMPS = Finding(
@@ -10,7 +10,7 @@ WET_SUMPS = Finding(
     station=Station.OIL,
     says="dry sump: oil runs from the tank into the crankcase at rest",
     asks="Dry sump: does the crankcase fill from the tank while it stands?",
-    source=sources.OIL_AERATION_ARTICLE,
+    source=COMMON_PRACTICE,
     denies="the tank holds its oil at rest",
     stage=Stage.KNOWN,
     normal="the level in the tank holds",
@@ -44,7 +44,7 @@ DIPSTICK_DRY = Finding(
     station=Station.OIL,
     says="the dipstick is dry, or the sump was found empty",
     asks="Is there no oil on the dipstick at all, or was the sump found empty?",
-    source=sources.ARMY_TM_347_CHART_1973,
+    source=idea_from(sources.ARMY_TM_347_CHART_1973),
     denies="there is oil on the dipstick",
     stage=Stage.OUTSIDE,
     normal="between the marks",
@@ -70,7 +70,7 @@ LEVEL_SLIGHTLY_HIGH = Finding(
     station=Station.OIL,
     says="the oil stands a little above the full mark",
     asks="Does the oil stand just a little above the full mark?",
-    source=sources.MARINE_SERVICE_MANUAL_1999,
+    source=idea_from(sources.MARINE_SERVICE_MANUAL_1999),
     denies="the oil is not a little above the full mark",
     stage=Stage.OUTSIDE,
     normal="at or below the full mark",
@@ -95,7 +95,7 @@ LEVEL_RISEN = Finding(
     station=Station.OIL,
     says="the level has risen although nobody added oil",
     asks="Has the level risen since the last check although nobody added oil?",
-    source=sources.FUEL_DILUTION_NOTE,
+    source=idea_from(sources.FUEL_DILUTION_NOTE),
     denies="the level has not risen by itself",
     stage=Stage.KNOWN,
     normal="it never rises by itself",
@@ -157,7 +157,7 @@ OIL_BLACK_AND_GRITTY = Finding(
     station=Station.OIL,
     says="the oil is black and gritty or sticky between the fingers",
     asks="Rubbed between the fingers, is the oil black and gritty or sticky?",
-    source=sources.CLUB_BLOCKED_SCREENS,
+    source=COMMON_PRACTICE,
     denies="the oil is smooth between the fingers",
     stage=Stage.OUTSIDE,
     normal="smooth; a diesel's oil goes black within hours",
@@ -190,7 +190,7 @@ OIL_THIN_ON_STICK = Finding(
     station=Station.OIL,
     says="the oil runs off the stick like water beside new oil",
     asks="Beside new oil of the same grade, as warm: does it run off the stick like water?",
-    source=sources.LABORATORY_FUEL,
+    source=idea_from(sources.LABORATORY_FUEL),
     denies="the oil is no thinner than new oil as warm",
     stage=Stage.OUTSIDE,
     normal="as new oil at the same warmth; a drop on paper does not spread wide",
@@ -202,7 +202,7 @@ OIL_THICK_ON_STICK = Finding(
     station=Station.OIL,
     says="the oil hangs on the stick like treacle",
     asks="Beside new oil of the same grade, as warm: does it hang on the stick like treacle?",
-    source=sources.MOTORCYCLE_MANUAL,
+    source=idea_from(sources.MOTORCYCLE_MANUAL),
     denies="the oil is no thicker than new oil as warm",
     stage=Stage.OUTSIDE,
     normal="as new oil at the same warmth",
@@ -214,7 +214,7 @@ GLITTER_IN_OIL = Finding(
     station=Station.OIL,
     says="the oil on stick or drain tray glitters with metal",
     asks="In a bright light, does the oil on stick or drain tray glitter with metal?",
-    source=sources.INSIDE_YOUR_FILTER,
+    source=COMMON_PRACTICE,
     denies="no glitter in the oil",
     stage=Stage.OUTSIDE,
     normal="no glitter, run-in apart",
@@ -280,7 +280,7 @@ READ_THE_STICK = Inspection(
         FUEL_SMELL,
         OIL_SMELLS_BURNT,
     ),
-    source=sources.MARINE_SERVICE_MANUAL_1999,
+    source=idea_from(sources.MARINE_SERVICE_MANUAL_1999),
     tools=("clean paper", "lamp", "gloves", "a little new oil"),
     cautions=(Caution.HOT, Caution.FIRE, Caution.USED_OIL),
     keep="photograph the stick before wiping it",

@@ -12,7 +12,7 @@ from knowledge.model import (
     Stage,
     Station,
 )
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.oil import quantities
 from knowledge.work import Access, Caution, Inspection
 
@@ -185,7 +185,7 @@ METALS_NORMAL = lab(
     asks="are all wear metals normal?",
     normal="normal; flakes too big for the test still hide in the filter",
     background=OCCASIONAL,
-    source=sources.LABORATORY_WORRY,
+    source=idea_from(sources.LABORATORY_WORRY),
     also=("oil analysis clean", "no metals", "normal oil report"),
 )
 FUEL_SHARE = Measure(
@@ -236,7 +236,7 @@ SEND_AN_OIL_SAMPLE = Inspection(
         ACID_NUMBER_HIGH,
         METALS_NORMAL,
     ),
-    source=sources.LABORATORY_WORRY,
+    source=COMMON_PRACTICE,
     measures=(FUEL_SHARE, VISCOSITY_AT_100C),
     tools=("sample bottle", "vacuum pump", "label"),
     cautions=(Caution.HOT, Caution.USED_OIL),

@@ -2,6 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.oil import findings, findings_heat
 from knowledge.work import Access, Caution, Inspection
 
@@ -28,7 +29,7 @@ LOOK_FOR_THE_FUEL = Inspection(
     minutes=15,
     access=Access.OUTSIDE,
     reveals=(FUEL_GETS_IN,),
-    source=sources.MARINE_OWNERS_MANUAL_2008,
+    source=COMMON_PRACTICE,
     tools=("lamp", "extinguisher"),
     cautions=(Caution.FIRE, Caution.BATTERY, Caution.INJECTION, Caution.BOAT),
     also=("fuel pump diaphragm", "flooding carburettor", "injector leak"),
@@ -39,7 +40,7 @@ COOLANT_LEVEL_FALLING = Finding(
     station=Station.OIL,
     says="the coolant level keeps falling and no leak shows outside",
     asks="Does the coolant keep falling with no leak to be seen outside?",
-    source=sources.LABORATORY_COOLANT,
+    source=COMMON_PRACTICE,
     denies="the coolant level holds",
     stage=Stage.KNOWN,
     normal="steady",
@@ -63,7 +64,7 @@ COOLING_SYSTEM_LOSES_PRESSURE = Finding(
     station=Station.OIL,
     says="the cooling system does not hold test pressure and is dry outside",
     asks="Pumped up cold to the cap's figure: does it lose pressure while dry outside?",
-    source=sources.ARMY_TM_272_TABLE,
+    source=COMMON_PRACTICE,
     denies="the cooling system holds test pressure",
     stage=Stage.OUTSIDE,
     normal="holds the cap's figure for ten minutes",
@@ -91,7 +92,7 @@ CROSS_CHECK_COOLANT = Inspection(
         findings.OIL_MILKY,
         findings.CREAM_IN_FILLER_ONLY,
     ),
-    source=sources.ARMY_TM_272_TABLE,
+    source=idea_from(sources.ARMY_TM_272_TABLE),
     tools=("cooling system tester", "lamp"),
     cautions=(
         Caution.HOT,

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import behaviour, direct_gauge
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.oil import findings
 from knowledge.work import Access, Caution, Inspection
 
@@ -12,7 +12,7 @@ OIL_USED_FAST = Finding(
     station=Station.OIL,
     says="it uses much more oil than it used to (quarts per hour or per tank)",
     asks="Does it use much more oil than it used to, or more than the maker allows?",
-    source=sources.UNDERSTANDING_OIL_PRESSURE,
+    source=COMMON_PRACTICE,
     denies="it uses little oil",
     stage=Stage.KNOWN,
     normal="the maker's figure; a steady use from fill to fill",
@@ -32,7 +32,7 @@ OIL_NOT_CHECKED_LONG = Finding(
     station=Station.OIL,
     says="nobody had checked the oil level for a long time",
     asks="Was it a long time since anybody looked at the oil level?",
-    source=sources.UNDERSTANDING_OIL_PRESSURE,
+    source=COMMON_PRACTICE,
     denies="the level was checked lately",
     stage=Stage.KNOWN,
     normal="before each day's work",
@@ -44,7 +44,7 @@ NOT_REFILLED = Finding(
     station=Station.OIL,
     says="after draining the oil was not put back, or not all of it",
     asks="Was the oil drained and not put back, or not all of it (filter and cooler count too)?",
-    source=sources.UNDERSTANDING_OIL_PRESSURE,
+    source=COMMON_PRACTICE,
     denies="it was refilled with the full quantity",
     stage=Stage.KNOWN,
     normal="the full quantity with filter, then run and read again",
@@ -68,7 +68,7 @@ OIL_OVERDUE = Finding(
     station=Station.OIL,
     says="the oil is long past its change, or nobody knows its age",
     asks="Is the oil long past its change, or its age unknown?",
-    source=sources.CLUB_BLOCKED_SCREENS,
+    source=COMMON_PRACTICE,
     denies="the oil was changed in time",
     stage=Stage.KNOWN,
     normal="changed by hours, distance or yearly",
@@ -80,7 +80,7 @@ OIL_GRADE_AS_MANUAL = Finding(
     station=Station.OIL,
     says="the oil in it is the grade the manual gives",
     asks="Is the oil in it the grade the manual gives for this climate?",
-    source=sources.MARINE_DIESEL_MANUAL,
+    source=idea_from(sources.MARINE_DIESEL_MANUAL),
     denies="the oil is not the grade the manual gives, or nobody knows",
     stage=Stage.KNOWN,
     normal="the manual's grade",
@@ -116,7 +116,7 @@ ADDITIVE_OR_FLUSH_IN_OIL = Finding(
     station=Station.OIL,
     says="a flush, an additive or some other fluid went into the oil",
     asks="Did a flush, an additive or some other fluid go into the oil?",
-    source=sources.OIL_AERATION_ARTICLE,
+    source=idea_from(sources.OIL_AERATION_ARTICLE),
     denies="nothing but engine oil went in",
     stage=Stage.KNOWN,
     normal="engine oil only",
@@ -128,7 +128,7 @@ THICKER_OIL_HELPED = Finding(
     station=Station.OIL,
     says="thicker oil or a thickener brought the pressure up",
     asks="Did thicker oil, or a thickener, bring the hot pressure up?",
-    source=sources.NEWSPAPER_GAUGE_2010,
+    source=COMMON_PRACTICE,
     denies="thicker oil made no difference",
     stage=Stage.KNOWN,
     normal="a sound engine does not need it",
@@ -217,7 +217,7 @@ COMPARE_STICK_AND_TUBE = Inspection(
     minutes=5,
     access=Access.OUTSIDE,
     reveals=(DIPSTICK_NOT_ITS_OWN, findings.LEVEL_READ_WRONGLY),
-    source=sources.STICK_VERIFICATION_2002,
+    source=idea_from(sources.NEWSPAPER_BRAKING_2005),
     tools=("parts list", "rule"),
     cautions=(Caution.HOT,),
     also=("check dipstick", "right dipstick"),

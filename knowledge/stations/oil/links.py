@@ -5,7 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.oil import (
     causes,
@@ -55,7 +55,10 @@ SLUDGE_STANDS_FOR_WHAT_IT_BLOCKS = LinkGroup(
         *origins_of(
             findings_record.OIL_OVERDUE,
             {
-                suction_causes.PICKUP_SCREEN_BLOCKED: (SOMETIMES, sources.CLUB_BLOCKED_SCREENS),
+                suction_causes.PICKUP_SCREEN_BLOCKED: (
+                    SOMETIMES,
+                    idea_from(sources.CLUB_BLOCKED_SCREENS),
+                ),
                 delivery_causes.FILTER_BLOCKED: (SOMETIMES, COMMON_PRACTICE),
             },
         ),
@@ -310,7 +313,7 @@ GLITTER_IS_BEARING_OR_PUMP = LinkGroup(
     says="Glitter in the oil is metal from bearings or pump; the filter holds the rest.",
     child=findings.GLITTER_IN_OIL,
     origins={
-        conditions.METAL_SHED: (OFTEN, sources.INSIDE_YOUR_FILTER),
+        conditions.METAL_SHED: (OFTEN, idea_from(sources.INSIDE_YOUR_FILTER)),
         conditions.PUMP_SCORED: (SELDOM, JUDGEMENT),
     },
     matches=[example(findings.GLITTER_IN_OIL)],

@@ -4,13 +4,14 @@ from knowledge import sources
 from knowledge.model import Severity, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.oil import findings, findings_heat
 
 rule = rules_of(Station.OIL)
 
 
 @rule(
-    source=sources.ARMY_TM_347_CHART_1973,
+    source=COMMON_PRACTICE,
     matches=[example(findings.DIPSTICK_DRY)],
     non_matches=[example(findings.DIPSTICK_LOW), example(lacks=[findings.DIPSTICK_DRY])],
 )
@@ -40,7 +41,7 @@ def below_the_add_mark(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.ARMY_TM_272_TABLE,
+    source=idea_from(sources.ARMY_TM_272_TABLE),
     matches=[example(findings_heat.OIL_TEMPERATURE_HIGH)],
     non_matches=[example(lacks=[findings_heat.OIL_TEMPERATURE_HIGH])],
 )
@@ -107,7 +108,7 @@ def smell_of_fuel(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.ARMY_TM_304_LEAKAGE,
+    source=COMMON_PRACTICE,
     matches=[example(findings_heat.BURNING_OIL_SMOKE)],
     non_matches=[
         example(lacks=[findings_heat.BURNING_OIL_SMOKE]),

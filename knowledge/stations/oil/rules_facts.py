@@ -1,6 +1,5 @@
 """Rules on facts about the oil: what follows, what cannot both be right."""
 
-from knowledge import sources
 from knowledge.engines import features
 from knowledge.model import Station
 from knowledge.rule_api import (
@@ -12,7 +11,7 @@ from knowledge.rule_api import (
     is_present,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.oil import (
     findings,
     findings_analysis,
@@ -25,7 +24,7 @@ rule = rules_of(Station.OIL)
 
 
 @rule(
-    source=sources.LABORATORY_WORRY,
+    source=JUDGEMENT,
     matches=[example(findings_analysis.METALS_NORMAL)],
     non_matches=[
         example(findings_analysis.IRON_HIGH),
@@ -51,7 +50,7 @@ def clean_sheet_clears_the_metals(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.LABORATORY_WORRY,
+    source=JUDGEMENT,
     matches=[
         example(findings_analysis.METALS_NORMAL, findings_analysis.COPPER_AND_LEAD_HIGH),
         example(findings_analysis.LAB_VISCOSITY_LOW, findings_analysis.LAB_VISCOSITY_HIGH),
@@ -82,7 +81,7 @@ def sheet_that_contradicts_itself(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.MARINE_SERVICE_MANUAL_1999,
+    source=JUDGEMENT,
     matches=[example(findings.LEVEL_CORRECT)],
     non_matches=[example(lacks=[findings.LEVEL_CORRECT]), example(findings.LEVEL_SLIGHTLY_HIGH)],
 )
@@ -98,7 +97,7 @@ def between_the_marks_is_neither_low_nor_high(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.MARINE_SERVICE_MANUAL_1999,
+    source=JUDGEMENT,
     matches=[example(findings.LEVEL_HIGH), example(findings.LEVEL_SLIGHTLY_HIGH)],
     non_matches=[example(lacks=[findings.LEVEL_HIGH]), example(findings.LEVEL_CORRECT)],
 )
@@ -110,7 +109,7 @@ def above_the_mark_is_not_low(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.ARMY_TM_347_CHART_1973,
+    source=JUDGEMENT,
     matches=[example(findings.DIPSTICK_LOW), example(findings.DIPSTICK_DRY)],
     non_matches=[example(lacks=[findings.DIPSTICK_LOW]), example(findings.LEVEL_CORRECT)],
 )
@@ -196,7 +195,7 @@ def parts_that_are_not_there(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.STICK_VERIFICATION_2002,
+    source=COMMON_PRACTICE,
     matches=[
         example(findings.LEVEL_CORRECT, findings_drained.DRAINED_VOLUME_LOW),
         example(findings.LEVEL_CORRECT, findings_drained.DRAINED_VOLUME_HIGH),

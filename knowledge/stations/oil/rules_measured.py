@@ -4,6 +4,7 @@ from knowledge import sources
 from knowledge.judging import beyond_limit, over, under
 from knowledge.model import Station
 from knowledge.rule_api import Conclusions, Known, example, rules_of
+from knowledge.sources import idea_from
 from knowledge.stations.oil import findings_analysis, findings_heat, quantities
 
 rule = rules_of(Station.OIL)
@@ -25,7 +26,7 @@ def share_of_fuel(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.ARMY_TM_272_TABLE,
+    source=idea_from(sources.ARMY_TM_272_TABLE),
     matches=[example(measures={findings_heat.OIL_HEAT: 400.0})],
     non_matches=[example()],
 )

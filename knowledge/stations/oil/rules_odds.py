@@ -6,7 +6,7 @@ from knowledge.history import findings as history
 from knowledge.model import Shift, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.oil import causes, causes_condition, causes_contamination, findings
 
 rule = rules_of(Station.OIL)
@@ -42,7 +42,7 @@ def long_idling_and_short_cold_trips(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.CLUB_BLOCKED_SCREENS,
+    source=JUDGEMENT,
     matches=[example(history.SERVICE_NEGLECTED)],
     non_matches=[example(lacks=[history.SERVICE_NEGLECTED])],
 )
@@ -83,7 +83,7 @@ def frost_stiffens_the_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.STICK_VERIFICATION_2002,
+    source=idea_from(sources.STICK_VERIFICATION_2002),
     matches=[example(history.SUMP_OR_PUMP_SWAPPED), example(features.TILTS)],
     non_matches=[example(lacks=[history.SUMP_OR_PUMP_SWAPPED, features.TILTS])],
 )
@@ -96,7 +96,7 @@ def changed_sump_or_tilted_engine(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.MARINE_SERVICE_MANUAL_1999,
+    source=idea_from(sources.MARINE_SERVICE_MANUAL_1999),
     matches=[
         example(patterns_speed.LOW_AT_ALL_SPEEDS),
         example(patterns_speed.FALLS_AS_REVS_RISE),

@@ -18,7 +18,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.pump import (
     findings,
     findings_bench,
@@ -54,7 +54,7 @@ WIDE_CLEARANCES_ALL_THROUGH_THE_PUMP = LinkGroup(
         findings_wear.GEARS_WORN_OUT: (MOSTLY, COMMON_PRACTICE),
         findings_bench.END_CLEARANCE_WIDE: (MOSTLY, sources.ENGINE_BUILDERS_2020),
         findings_bench.SIDE_CLEARANCE_WIDE: (OFTEN, sources.ENGINE_BUILDERS_2020),
-        findings_bench.ROTOR_TIP_WIDE: (OFTEN, sources.ROTOR_PUMP_LIMITS_2023),
+        findings_bench.ROTOR_TIP_WIDE: (OFTEN, idea_from(sources.ROTOR_PUMP_LIMITS_2023)),
         findings_wear.GEAR_BACKLASH_WIDE: (SOMETIMES, sources.ENGINE_BUILDERS_2020),
         findings_wear.PUMP_SHAFT_PLAY: (OFTEN, COMMON_PRACTICE),
         findings_bench.COVER_GROOVED: (SOMETIMES, sources.ENGINE_BUILDERS_2020),
@@ -100,7 +100,7 @@ GROOVE_IN_THE_END_PLATE = LinkGroup(
     says="A groove worn into the cover adds to the end clearance: the same picture as a worn pump.",
     parent=PUMP_COVER_SCORED,
     effects={
-        conditions.PUMP_SLIP: (MOSTLY, sources.ENGINE_BUILDERS_2020),
+        conditions.PUMP_SLIP: (MOSTLY, sources.PUMP_INSPECTION_2006),
         findings_bench.COVER_GROOVED: (ALWAYS, COMMON_PRACTICE),
         findings_bench.END_CLEARANCE_WIDE: (OFTEN, sources.PUMP_INSPECTION_2006),
         patterns.DECLINED_OVER_MONTHS: (SOMETIMES, COMMON_PRACTICE),

@@ -18,7 +18,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.pump import findings, findings_bench, findings_drive, findings_mount
 
 PUMP_DRIVE_BROKEN = Cause(
@@ -44,7 +44,7 @@ DRIVE_THAT_SKIPS_BEFORE_IT_LETS_GO = LinkGroup(
     says="A drive often skips and sheds filings before it lets go.",
     parent=PUMP_DRIVE_BROKEN,
     effects={
-        conditions.PUMP_DRIVE_ERRATIC: (SOMETIMES, sources.WORN_GEAR_THREAD),
+        conditions.PUMP_DRIVE_ERRATIC: (SOMETIMES, idea_from(sources.WORN_GEAR_THREAD)),
     },
     matches=[example(patterns.GAUGE_READS_ZERO, findings_drive.STEPPED_DOWN_AND_STAYED)],
     non_matches=[example(patterns.GAUGE_READS_LOW, patterns_speed.GOOD_COLD_LOW_HOT)],

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.pressure import patterns_speed
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
 HIGH_VOLUME_PUMP_FITTED = Finding(
@@ -23,7 +23,7 @@ DRIVE_PARTNER_STOPPED = Finding(
     station=Station.PUMP,
     says="what shares the pump's drive stopped with it (ignition, tachometer, injection pump)",
     asks="Did anything on the same drive (distributor, tachometer, injection pump) stop as well?",
-    source=sources.MOTORCYCLE_MANUAL,
+    source=idea_from(sources.NAVY_ENGINEMAN),
     denies="all that shares the pump's drive still turns",
     normal="all of them turn",
     why="two things on one shaft that stop together point at the shaft",
@@ -59,7 +59,7 @@ LISTEN_AT_THE_PUMP = Inspection(
     minutes=5,
     access=Access.OUTSIDE,
     reveals=(PUMP_NOISE, patterns_speed.FALLS_AS_REVS_RISE, patterns_speed.FLICKERS_ONLY_AT_SPEED),
-    source=sources.PUMP_CAVITATION_ANSWER,
+    source=COMMON_PRACTICE,
     tools=("stethoscope",),
     cautions=RUNNING,
     needs_running=True,
@@ -154,7 +154,7 @@ SEE_THE_DISTRIBUTOR_SEAT = Inspection(
     minutes=5,
     access=Access.OUTSIDE,
     reveals=(DISTRIBUTOR_WILL_NOT_SEAT,),
-    source=sources.DISTRIBUTOR_PRACTICES_2016,
+    source=idea_from(sources.DISTRIBUTOR_PRACTICES_2016),
     tools=("spanner", "marker"),
     cautions=(Caution.HOT,),
     keep="mark housing and rotor first",
@@ -178,7 +178,7 @@ PUMP_BELT_OFF = Finding(
     station=Station.PUMP,
     says="the belt of an outside pump is off, slack or stripped",
     asks="Is the belt that turns the outside oil pump off, slack or stripped?",
-    source=sources.OIL_AERATION_ARTICLE,
+    source=idea_from(sources.OIL_AERATION_ARTICLE),
     denies="the pump's belt is whole and tight",
     stage=Stage.OUTSIDE,
     normal="whole, aligned and tight",
@@ -197,7 +197,7 @@ WATCH_THE_OIL_TANK = Inspection(
     minutes=5,
     access=Access.OUTSIDE,
     reveals=(TANK_EMPTIES_RUNNING, PUMP_BELT_OFF),
-    source=sources.OIL_AERATION_ARTICLE,
+    source=idea_from(sources.OIL_AERATION_ARTICLE),
     tools=("lamp",),
     cautions=RUNNING,
     needs_running=True,

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import COMMON, RARE, VERY_RARE, Finding, Measure, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.pump import findings_drive, quantities
 from knowledge.work import Access, Caution, Inspection
 
@@ -11,7 +11,7 @@ PUMP_DRY_INSIDE = Finding(
     station=Station.PUMP,
     says="the pump was found dry inside",
     asks="With the pump just opened: was it dry inside?",
-    source=sources.FILTER_MAKER_PRIME,
+    source=idea_from(sources.FILTER_MAKER_PRIME),
     denies="the pump was wet with oil inside",
     stage=Stage.OPENED,
     normal="wet with oil, even after standing",
@@ -35,7 +35,7 @@ COVER_SCREWS_LOOSE = Finding(
     station=Station.PUMP,
     says="screws of the pump's cover are loose or missing, with oil wash at the edge",
     asks="Are screws of the pump's cover or back plate loose or missing, or its edge oil-washed?",
-    source=sources.BUILD_ARTICLE_2017,
+    source=COMMON_PRACTICE,
     denies="the screws of the pump's cover are tight",
     stage=Stage.OPENED,
     normal="tight to torque and locked",
@@ -101,7 +101,7 @@ LOOK_INTO_THE_OPENED_PUMP = Inspection(
         COVER_SCREWS_LOOSE,
         EXTRA_PUMP_GASKET,
     ),
-    source=sources.FILTER_MAKER_PRIME,
+    source=COMMON_PRACTICE,
     tools=("camera", "magnet", "white tray", "marker", "bags"),
     cautions=(Caution.SPRING, Caution.USED_OIL, Caution.EYES),
     destroys="the oil film and the position of gears and debris",

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Kind, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
 ORIGINAL_DRIVE_SHAFT = Finding(
@@ -51,7 +51,7 @@ STEPPED_DOWN_AND_STAYED = Finding(
     station=Station.PUMP,
     says="it stepped down once and stayed at the lower value",
     asks="Did it step down once, perhaps with a wiggle, and stay at the lower value?",
-    source=sources.TRUCK_DRIVER_MANUAL,
+    source=idea_from(sources.TRUCK_DRIVER_MANUAL),
     denies="no step down that stayed",
     stage=Stage.KNOWN,
     normal="no steps",
@@ -179,7 +179,7 @@ LOOK_DOWN_THE_DRIVE = Inspection(
         DRIVE_SHAFT_ROUNDED,
         PUMP_JAMMED,
     ),
-    source=sources.PUMP_MAKER_SHAFTS_SCREENS,
+    source=COMMON_PRACTICE,
     tools=("lamp", "long screwdriver", "magnet"),
     cautions=(Caution.BATTERY,),
     keep="photograph gear and shaft end as they come out",
@@ -216,7 +216,7 @@ TOO_MUCH_DRIVE_FLOAT = Finding(
     station=Station.PUMP,
     says="the pump's drive has too much end float",
     asks="Has the pump's drive, or the distributor shaft, far more end float than the figure?",
-    source=sources.DISTRIBUTOR_GEAR_THREAD,
+    source=idea_from(sources.DISTRIBUTOR_GEAR_THREAD),
     denies="the pump's drive has no excess of end float",
     stage=Stage.OPENED,
     normal="0.003 to 0.007 in on a skew gear, 0.024 to 0.035 in on some distributors",
@@ -235,7 +235,7 @@ MEASURE_GEAR_AND_FLOAT = Inspection(
     minutes=15,
     access=Access.DISTRIBUTOR_OUT,
     reveals=(DRIVE_GEAR_WORN, NO_DRIVE_END_FLOAT, TOO_MUCH_DRIVE_FLOAT, DRIVE_GEAR_STRIPPED),
-    source=sources.DISTRIBUTOR_FLOAT_EXTRACT,
+    source=idea_from(sources.DISTRIBUTOR_FLOAT_EXTRACT),
     tools=("feeler", "dial gauge"),
     cautions=(Caution.HAND_TURN,),
     keep="mark the timing first",
@@ -274,7 +274,7 @@ PUMP_SEEN_STANDING = Finding(
     station=Station.PUMP,
     says="the pump or its shaft was seen standing still while the engine was turned",
     asks="With the engine turned or cranked: does the pump, or its shaft, stand still?",
-    source=sources.NAVY_ENGINEMAN,
+    source=COMMON_PRACTICE,
     denies="the pump turns with the engine",
     stage=Stage.OPENED,
     normal="turns with the engine, usually at half its speed",
@@ -343,7 +343,7 @@ COMPARE_THE_DRIVE_SHAFT = Inspection(
         DRIVE_NOT_ENGAGED,
         DRIVE_COUPLING_SHEARED,
     ),
-    source=sources.PUMP_MAKER_SHAFTS_SCREENS,
+    source=idea_from(sources.PUMP_MAKER_SHAFTS_SCREENS),
     tools=("micrometer", "lamp", "new shaft to compare"),
     also=(
         "rounded drive shaft",

@@ -74,7 +74,7 @@ LOOK_AT_THE_PUMP_JOINT = Inspection(
         GASKET_MASKS_PORT,
         findings_drive.PUMP_BOLTS_LOOSE,
     ),
-    source=sources.OVERHAUL_MANUAL_5_101,
+    source=COMMON_PRACTICE,
     tools=("straightedge", "feeler", "camera"),
     cautions=(Caution.ASBESTOS, Caution.USED_OIL),
     destroys="the gasket's imprint, once scraped",
@@ -151,6 +151,6 @@ READ_THE_PUMP_NUMBER = Inspection(
     minutes=10,
     access=Access.PUMP_OFF,
     reveals=(WRONG_PUMP_FITTED,),
-    source=sources.OVERHAUL_MANUAL_5_101,
+    source=COMMON_PRACTICE,
     tools=("parts list", "caliper"),
 )

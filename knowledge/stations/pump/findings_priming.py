@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import COMMON, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
 NO_OIL_WHEN_CRANKED = Finding(
@@ -79,7 +79,7 @@ FORCE_OIL_INTO_THE_PUMP = Inspection(
     minutes=30,
     access=Access.FILTER_OFF,
     reveals=(FORCED_OIL_BROUGHT_PRESSURE,),
-    source=sources.PUMP_INSTALLATION_1983,
+    source=idea_from(sources.PUMP_INSTALLATION_1983),
     tools=("oil can or syringe", "clean oil", "trusted gauge"),
     cautions=(
         Caution.PRIMING,
@@ -100,7 +100,7 @@ DRILL_GIVES_NONE = Finding(
     station=Station.PUMP,
     says="turned by a drill, the pump gives no pressure",
     asks="With the pump turned by a drill the right way round: is there no pressure at all?",
-    source=sources.PRE_OILING_ARTICLE,
+    source=idea_from(sources.PRE_OILING_ARTICLE),
     denies="turned by a drill, some pressure comes",
     stage=Stage.OPENED,
     normal="pressure, and load on the drill, within seconds",
@@ -146,7 +146,7 @@ SPIN_THE_PUMP_BY_DRILL = Inspection(
     minutes=25,
     access=Access.DISTRIBUTOR_OUT,
     reveals=(DRILL_GIVES_NONE, DRILL_GIVES_LITTLE, DRILL_GIVES_GOOD),
-    source=sources.PRE_OILING_ARTICLE,
+    source=idea_from(sources.PRE_OILING_ARTICLE),
     tools=("strong drill", "priming shaft", "trusted gauge", "trays"),
     cautions=(Caution.PRIMING, Caution.ROTATING, Caution.EYES),
     destroys="the proof that the pump was dry",

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.pump import (
     findings_bench,
     findings_drive,
@@ -66,7 +66,7 @@ PUMP_GEAR_BROKEN = Finding(
     station=Station.PUMP,
     says="a gear or rotor of the pump is chipped, cracked or broken",
     asks="Is a gear or rotor of the pump chipped, cracked or broken?",
-    source=sources.TRAINING_PUMP_TEST,
+    source=idea_from(sources.PUMP_INSPECTION_2006),
     denies="the pump's gears or rotors are whole",
     stage=Stage.OPENED,
     normal="whole",
@@ -78,7 +78,7 @@ CAVITATION_MARKS = Finding(
     station=Station.PUMP,
     says="the backs of the pump's teeth are eroded or pitted",
     asks="Are the backs of the pump's teeth, or the body at the inlet, eroded or pitted?",
-    source=sources.PUMP_CAVITATION_ANSWER,
+    source=idea_from(sources.PUMP_CAVITATION_ANSWER),
     denies="no pits on the backs of the pump's teeth",
     stage=Stage.OPENED,
     normal="smooth",
@@ -182,7 +182,7 @@ PUMP_CASTING_CRACKED = Finding(
     station=Station.PUMP,
     says="the pump's casting is cracked",
     asks="By dye, or solvent seeping through: is there a crack in the pump's casting?",
-    source=sources.TRAINING_PUMP_TEST,
+    source=sources.PUMP_INSPECTION_2006,
     denies="no crack in the pump's casting",
     stage=Stage.OPENED,
     normal="no crack; a casting line is none",
@@ -201,7 +201,7 @@ FIND_CRACKS_IN_THE_PUMP = Inspection(
     minutes=15,
     access=Access.PUMP_COVER_OFF,
     reveals=(PUMP_CASTING_CRACKED, findings_drive.PUMP_HOUSING_BURST),
-    source=sources.TRAINING_PUMP_TEST,
+    source=COMMON_PRACTICE,
     tools=("crack dye or solvent and chalk", "lamp"),
     cautions=(Caution.SOLVENT, Caution.FIRE),
     destroys="washes debris away: bag it first",
@@ -230,7 +230,7 @@ TRY_THE_COVER_JOINT_FOR_AIR = Inspection(
     minutes=10,
     access=Access.PUMP_OFF,
     reveals=(AIR_AT_PUMP_COVER, findings_bench.COVER_WARPED),
-    source=sources.MARINE_DIESEL_MANUAL,
+    source=idea_from(sources.MARINE_DIESEL_MANUAL),
     tools=("regulated air", "soap water", "plugs"),
     cautions=(Caution.PRESSURE, Caution.EYES),
 )

@@ -5,7 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
 from knowledge.stations.bearings import findings_shell_map as bearings_shell_map
@@ -35,7 +35,7 @@ DRIVE_IN_PIECES = LinkGroup(
         causes.PUMP_DEBRIS_LOCK: (OFTEN, sources.PUMP_MAKER_SHAFTS_SCREENS),
         causes_fitted.PUMP_IDLER_PIN_MIGRATED: (OFTEN, JUDGEMENT),
         causes_drive.PUMP_DRIVE_SLIP: (SOMETIMES, sources.WORN_GEAR_THREAD),
-        causes_fitted.PUMP_OVERSIZED: (SELDOM, sources.ENGINE_BUILDER_2010),
+        causes_fitted.PUMP_OVERSIZED: (SELDOM, idea_from(sources.ENGINE_BUILDER_2010)),
         conditions.ENGINE_FAILED: (RARELY, JUDGEMENT),
     },
     matches=[example(findings_drive.DRIVE_FOUND_FAILED)],
@@ -48,9 +48,9 @@ PUMP_PAST_USE = LinkGroup(
     child=findings_wear.PUMP_FOUND_FAILED,
     origins={
         causes.PUMP_GEAR_WEAR: (OFTEN, sources.ARMY_TM_347_CHART_1973),
-        causes_fitted.PUMP_BODY_CRACKED: (MOSTLY, sources.PUMP_INSPECTION_2006),
+        causes_fitted.PUMP_BODY_CRACKED: (MOSTLY, idea_from(sources.PUMP_INSPECTION_2006)),
         causes.PUMP_DEBRIS_LOCK: (OFTEN, sources.JOBBER_OIL_PUMPS),
-        causes.PUMP_COVER_SCORED: (OFTEN, sources.PUMP_INSPECTION_2006),
+        causes.PUMP_COVER_SCORED: (OFTEN, idea_from(sources.PUMP_INSPECTION_2006)),
         causes_fitted.PUMP_IDLER_PIN_MIGRATED: (OFTEN, JUDGEMENT),
         causes_drive.PUMP_DRIVE_BROKEN: (SOMETIMES, JUDGEMENT),
         conditions.PUMP_SCORED: (SOMETIMES, COMMON_PRACTICE),
@@ -80,7 +80,7 @@ THERE_WHEN_STOPPED_GONE_WHEN_STARTED = LinkGroup(
     child=findings_drive.GONE_AT_THE_NEXT_START,
     origins={
         conditions.PUMP_NOT_TURNING: (SOMETIMES, JUDGEMENT),
-        conditions.PUMP_DRY: (SOMETIMES, sources.FILTER_MAKER_PRIME),
+        conditions.PUMP_DRY: (SOMETIMES, COMMON_PRACTICE),
         relief_causes.RELIEF_STUCK_OPEN: (SOMETIMES, JUDGEMENT),
         conditions.READING_FALSE: (SELDOM, JUDGEMENT),
         conditions.AIR_IN_SUCTION: (SELDOM, JUDGEMENT),
@@ -211,7 +211,7 @@ WHINE_AND_FALLING_PRESSURE_WITH_REVS = LinkGroup(
             conditions.PUMP_CAVITATES,
             {
                 findings.PUMP_NOISE: (OFTEN, sources.PUMP_CAVITATION_ANSWER),
-                findings_wear.CAVITATION_MARKS: (OFTEN, sources.PUMP_CAVITATION_ANSWER),
+                findings_wear.CAVITATION_MARKS: (OFTEN, idea_from(sources.PUMP_CAVITATION_ANSWER)),
             },
         ),
     ),

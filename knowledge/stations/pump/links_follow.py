@@ -5,7 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, RARELY, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS, idea_from
 from knowledge.stations.pump import (
     findings,
     findings_bench,
@@ -71,9 +71,9 @@ WHINE_FROM_THE_PUMP = LinkGroup(
     says="A pump that whines is short of oil at its inlet: throttled, drawing air, or fed thick oil.",
     child=findings.PUMP_NOISE,
     origins={
-        conditions.SUCTION_THROTTLED: (SOMETIMES, sources.PUMP_CAVITATION_ANSWER),
+        conditions.SUCTION_THROTTLED: (SOMETIMES, idea_from(sources.PUMP_CAVITATION_ANSWER)),
         conditions.AIR_IN_SUCTION: (SOMETIMES, COMMON_PRACTICE),
-        conditions.OIL_THICK: (SELDOM, sources.PUMP_CAVITATION_ANSWER),
+        conditions.OIL_THICK: (SELDOM, idea_from(sources.PUMP_CAVITATION_ANSWER)),
     },
     matches=[example(findings.PUMP_NOISE), example(patterns.NEEDLE_FLICKERS, findings.PUMP_NOISE)],
     non_matches=[example(patterns.NEEDLE_FLICKERS, lacks=[findings.PUMP_NOISE])],
@@ -110,7 +110,10 @@ FOREIGN_MATTER_IN_THE_PUMP = LinkGroup(
             {
                 findings_bench.PIECE_IN_PUMP: (SOMETIMES, sources.PUMP_SCREEN_NOTES),
                 findings_drive.PUMP_JAMMED: (SELDOM, sources.JOBBER_OIL_PUMPS),
-                findings_drive.DRIVE_SHAFT_BROKEN: (RARELY, sources.PUMP_MAKER_SHAFTS_SCREENS),
+                findings_drive.DRIVE_SHAFT_BROKEN: (
+                    RARELY,
+                    idea_from(sources.PUMP_MAKER_SHAFTS_SCREENS),
+                ),
             },
         ),
         *effects_of(
@@ -135,7 +138,7 @@ PUMP_OVERLOADED_BY_PRESSURE = LinkGroup(
             conditions.PRESSURE_HIGH,
             {
                 findings_drive.DRIVE_GEAR_WORN: (SOMETIMES, sources.ENGINE_BUILDER_2009),
-                findings_drive.DRIVE_SHAFT_BROKEN: (SELDOM, sources.ENGINE_BUILDER_2009),
+                findings_drive.DRIVE_SHAFT_BROKEN: (SELDOM, idea_from(sources.ENGINE_BUILDER_2009)),
                 findings_drive.PUMP_HOUSING_BURST: (RARELY, JUDGEMENT),
                 findings_mount.MOUNT_GASKET_BLOWN: (SELDOM, JUDGEMENT),
             },

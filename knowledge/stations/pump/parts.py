@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.pump import causes, causes_drive, causes_fitted
 from knowledge.work import Access, Part
 
@@ -25,7 +25,7 @@ OIL_PUMP = Part(
     id="oil_pump",
     says="oil pump listed for this engine and sump, of standard volume",
     quantity="1",
-    source=sources.ENGINE_BUILDERS_2020,
+    source=idea_from(sources.ENGINE_BUILDERS_2020),
     measure_first="the old pump's end and side clearance first; rotation, gear length, height, "
     "mount, drive slot or hex, pickup bore against the list; open and measure the new one too",
     for_causes=(*_NEW_PUMP, causes.PUMP_DEBRIS_LOCK),
@@ -35,7 +35,7 @@ PUMP_COVER = Part(
     id="pump_cover",
     says="flat pump cover, where it cannot be lapped",
     quantity="1",
-    source=sources.PUMP_INSPECTION_2006,
+    source=idea_from(sources.PUMP_INSPECTION_2006),
     measure_first="depth of the groove, gear end clearance with it, thickness, screw spacing",
     for_causes=(causes.PUMP_COVER_SCORED, causes.PUMP_COVER_LOOSE),
 )
@@ -43,7 +43,7 @@ PUMP_COVER_SCREWS = Part(
     id="pump_cover_screws",
     says="pump cover screws with their locks",
     quantity="1 set",
-    source=sources.MARINE_DIESEL_MANUAL,
+    source=idea_from(sources.MARINE_DIESEL_MANUAL),
     measure_first="thread and length: none may bottom; the body's threads whole",
     for_causes=(causes.PUMP_COVER_LOOSE, causes.PUMP_COVER_SCORED),
 )
@@ -65,7 +65,7 @@ PUMP_MOUNT_GASKET = Part(
     id="pump_mount_gasket",
     says="pump mount gasket or ring where one is fitted",
     quantity="1, and 1 to spare",
-    source=sources.OVERHAUL_MANUAL_5_101,
+    source=idea_from(sources.OVERHAUL_MANUAL_5_101),
     measure_first="laid on both faces: every port open through it; whether the maker fits any",
     for_causes=(
         *_NEW_PUMP,
@@ -113,7 +113,7 @@ DRIVE_SHIMS = Part(
     id="drive_shims",
     says="shims for the end play of distributor or pump drive",
     quantity="a few thicknesses",
-    source=sources.DISTRIBUTOR_PRACTICES_2016,
+    source=idea_from(sources.DISTRIBUTOR_PRACTICES_2016),
     measure_first="end play with the pump bolted up, shaft diameter",
     for_causes=(causes_drive.PUMP_DRIVE_BIND, causes_drive.PUMP_DRIVE_SLIP),
     only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT, features.PUMP_ON_SKEW_GEAR),
@@ -159,7 +159,7 @@ STANDARD_RELIEF_SPRING = Part(
     id="standard_relief_spring",
     says="relief spring of the maker's standard rate, where a stiff one was fitted",
     quantity="1",
-    source=sources.ENGINE_BUILDER_2010,
+    source=idea_from(sources.ENGINE_BUILDER_2010),
     measure_first="free length, wire and coils of the spring that is in it",
     for_causes=(causes_fitted.PUMP_OVERSIZED,),
 )

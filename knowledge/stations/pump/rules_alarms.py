@@ -6,6 +6,7 @@ from knowledge.pressure import direct_gauge
 from knowledge.reports.shapes import TrialMade
 from knowledge.reports.words import Result
 from knowledge.rule_api import Alarm, Conclusions, Contradiction, Known, example, rules_of
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.pump import (
     findings,
     findings_bench,
@@ -45,7 +46,7 @@ def pump_not_driven(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TRUCK_DRIVER_MANUAL,
+    source=idea_from(sources.NAVY_ENGINEMAN),
     matches=[example(findings.DRIVE_PARTNER_STOPPED), example(findings.ROTOR_STILL_WHEN_CRANKED)],
     non_matches=[
         example(lacks=[findings.DRIVE_PARTNER_STOPPED, findings.ROTOR_STILL_WHEN_CRANKED])
@@ -62,7 +63,7 @@ def shared_drive_stopped(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PRE_OILING_ARTICLE,
+    source=JUDGEMENT,
     matches=[
         example(findings_priming.DRILL_GIVES_NONE),
         example(findings_priming.NO_OIL_WHEN_CRANKED),
@@ -86,7 +87,7 @@ def pump_that_gives_nothing(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.INSIDE_YOUR_FILTER,
+    source=COMMON_PRACTICE,
     matches=[example(findings_bench.PIECE_IN_PUMP), example(findings_bench.STEEL_SLIVERS_IN_PUMP)],
     non_matches=[
         example(findings_drive.PUMP_JAMMED),
@@ -119,7 +120,7 @@ def oil_tank_running_dry(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.NAVY_14075_CASUALTY,
+    source=JUDGEMENT,
     matches=[example(findings_drive.PUMP_SEEN_STANDING, lacks=[direct_gauge.DIRECT_GAUGE_ZERO])],
     non_matches=[
         example(findings_drive.PUMP_SEEN_STANDING),

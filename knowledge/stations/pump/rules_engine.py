@@ -14,7 +14,7 @@ from knowledge.rule_api import (
     more_common,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.pump import causes, causes_drive, causes_fitted, findings, findings_drive
 
 rule = rules_of(Station.PUMP)
@@ -33,7 +33,7 @@ def diesel_has_no_rotor_to_watch(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PRE_OILING_ARTICLE,
+    source=JUDGEMENT,
     matches=[example(features.PUMP_ON_CRANK_NOSE)],
     non_matches=[
         example(features.PUMP_ON_DISTRIBUTOR_SHAFT),
@@ -55,7 +55,7 @@ def pump_round_the_crank(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.ARMY_TM_8000_PUMPS,
+    source=JUDGEMENT,
     matches=[example(features.PUMP_OUTSIDE), example(features.PUMP_ON_CHAIN)],
     non_matches=[
         example(features.PUMP_ON_DISTRIBUTOR_SHAFT),
@@ -85,7 +85,7 @@ def gear_pump_in_the_sump(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.OIL_AERATION_ARTICLE,
+    source=JUDGEMENT,
     matches=[example(lacks=[features.DRY_SUMP])],
     non_matches=[example(features.DRY_SUMP), example()],
 )

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.judging import beyond_limit
 from knowledge.model import Station
 from knowledge.rule_api import Conclusions, Known, example, is_absent, rules_of
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.pump import (
     findings_bench,
     findings_drive,
@@ -115,7 +115,7 @@ def bush_clearance_against_its_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PUMP_INSPECTION_2006,
+    source=sources.PUMP_INSTALLATION_1983,
     matches=[
         example(measures={findings_bench.PUMP_COVER_HOLLOW: 0.004 * INCH}),
         example(measures={findings_bench.PUMP_COVER_HOLLOW: 0.0}),
@@ -157,7 +157,7 @@ def measured_pump_within_limits(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TRAINING_PUMP_TEST,
+    source=JUDGEMENT,
     matches=[example(lacks=[findings_mount.PUMP_TURNS_ROUGHLY])],
     non_matches=[example(findings_mount.PUMP_TURNS_ROUGHLY), example()],
 )
@@ -168,7 +168,7 @@ def pump_that_turns_smoothly(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PRE_OILING_ARTICLE,
+    source=idea_from(sources.PRE_OILING_ARTICLE),
     matches=[example(findings_priming.DRILL_GIVES_GOOD)],
     non_matches=[
         example(findings_priming.DRILL_GIVES_LITTLE),

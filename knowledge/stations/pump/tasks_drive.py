@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.figures import FEELER, IN_LB, LB_FT, around, wrench
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.pump import causes, causes_drive
 from knowledge.units import THOU
@@ -18,7 +18,7 @@ PUMP_FACES_FLAT = Task(
         "straightedge over each face, four directions, feeler under it",
         "pump on without gasket or bolts: no rocking",
     ),
-    source=sources.TRAINING_PUMP_TEST,
+    source=idea_from(sources.TRAINING_PUMP_TEST),
     dimension="length",
     bands=(
         Band(low=None, high=2 * THOU, source=COMMON_PRACTICE, says="no passage read for a figure"),

@@ -18,7 +18,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS, idea_from
 from knowledge.stations.relief import findings
 
 RELIEF_DEBRIS = Cause(
@@ -174,7 +174,7 @@ LOW_SINCE_NEW_PUMP_OR_REBUILD = LinkGroup(
     parent=RELIEF_SPRING_WRONG,
     effects={
         behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, sources.DIESEL_CASE_NOTE),
-        behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.OVERHAUL_MANUAL_5_101),
+        behaviour.LOW_FROM_FIRST_START: (OFTEN, idea_from(sources.OVERHAUL_MANUAL_5_101)),
     },
     matches=[example(patterns.GAUGE_READS_LOW, behaviour.CHANGED_WITH_NEW_PUMP)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[behaviour.CHANGED_WITH_NEW_PUMP])],
@@ -244,7 +244,7 @@ RELIEF_PUT_TOGETHER_WITHOUT_ITS_BALL = LinkGroup(
     says="A relief valve put together without ball, plunger or spring gives next to nothing.",
     parent=RELIEF_PART_MISSING,
     effects={
-        conditions.PRESSURE_GONE: (ALWAYS, sources.SMALL_ENGINE_MANUAL),
+        conditions.PRESSURE_GONE: (ALWAYS, idea_from(sources.SMALL_ENGINE_MANUAL)),
         behaviour.NONE_FROM_FIRST_START: (MOSTLY, COMMON_PRACTICE),
         findings.RELIEF_PART_ABSENT: (ALWAYS, COMMON_PRACTICE),
     },

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import OCCASIONAL, VERY_RARE, Finding, Measure, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.relief import findings_sights, quantities
 from knowledge.work import Access, Caution, Inspection
 
@@ -57,7 +57,7 @@ RELIEF_VALVE_STAYED_SHUT = Finding(
     station=Station.RELIEF,
     says="the relief plunger was found seized shut",
     asks="Was the relief plunger found seized in the shut position?",
-    source=sources.PRESSURIZED_BLACK_GOLD,
+    source=idea_from(sources.PRESSURIZED_BLACK_GOLD),
     denies="the plunger was not seized shut",
     stage=Stage.OPENED,
     normal="the plunger moves against its spring",
@@ -93,7 +93,7 @@ RELIEF_FOUND_STUCK = Finding(
     station=Station.RELIEF,
     says="the relief valve was found stuck, or gripped by a warped cover (where it stood is not told)",
     asks="Was the relief valve found stuck or gripped in its bore, wherever it stood?",
-    source=sources.PRESSURIZED_BLACK_GOLD,
+    source=idea_from(sources.PRESSURIZED_BLACK_GOLD),
     denies="the relief valve was not stuck",
     stage=Stage.OPENED,
     normal="slides by its own weight",
@@ -210,7 +210,7 @@ RELIEF_SPRING_SHORT_OR_BROKEN = Finding(
     station=Station.RELIEF,
     says="the relief spring is broken, short, bent or weak",
     asks="Is the relief spring broken, shorter than a new one, bent or weak?",
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=COMMON_PRACTICE,
     denies="the relief spring measures like new",
     stage=Stage.OPENED,
     normal="free length and load as the manual",
@@ -249,7 +249,7 @@ RELIEF_CAP_LOOSE_OR_LEAKING = Finding(
     station=Station.RELIEF,
     says="the relief cap or plug is loose, unpinned, unwired, lost or leaks",
     asks="Is the relief cap or plug loose, unlocked, lost or wet?",
-    source=sources.PUMP_INSTALLATION_1983,
+    source=idea_from(sources.PUMP_INSTALLATION_1983),
     denies="the relief cap is tight and dry",
     stage=Stage.OUTSIDE,
     normal="tight, locked and dry",
@@ -268,7 +268,7 @@ FEEL_THE_RELIEF_CAP = Inspection(
     minutes=5,
     access=Access.OUTSIDE,
     reveals=(RELIEF_CAP_LOOSE_OR_LEAKING,),
-    source=sources.PUMP_INSTALLATION_1983,
+    source=COMMON_PRACTICE,
     tools=("lamp", "socket"),
     cautions=(Caution.HOT, Caution.SPRING),
 )
@@ -305,7 +305,7 @@ RELIEF_BENCH_OPENS_LOW = Finding(
     station=Station.RELIEF,
     says="on the bench the valve opens below its setting",
     asks="On the bench, does the valve open more than 5 psi below its setting?",
-    source=sources.DIESEL_CASE_NOTE,
+    source=idea_from(sources.DIESEL_CASE_NOTE),
     denies="on the bench the valve opens at its setting",
     stage=Stage.OPENED,
     normal="within 5 psi of the setting",
@@ -320,7 +320,7 @@ RELIEF_BENCH_OPENS_HIGH = Finding(
     station=Station.RELIEF,
     says="on the bench the valve opens above its setting",
     asks="On the bench, does the valve open more than 5 psi above its setting?",
-    source=sources.DIESEL_CASE_NOTE,
+    source=idea_from(sources.DIESEL_CASE_NOTE),
     denies="on the bench the valve does not open late",
     stage=Stage.OPENED,
     normal="within 5 psi of the setting",

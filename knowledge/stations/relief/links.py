@@ -6,7 +6,7 @@ from knowledge.debris import findings as debris_findings
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import LinkGroup, effects_of, example, origins_of
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.pump import causes as pump_causes
@@ -22,7 +22,7 @@ VALVE_GRIPPED_WHERE_IT_STOOD = LinkGroup(
     ),
     child=findings.RELIEF_FOUND_STUCK,
     origins={
-        causes.RELIEF_STUCK_OPEN: (ALWAYS, sources.PRESSURIZED_BLACK_GOLD),
+        causes.RELIEF_STUCK_OPEN: (ALWAYS, idea_from(sources.PRESSURIZED_BLACK_GOLD)),
         causes.RELIEF_STUCK_CLOSED: (ALWAYS, COMMON_PRACTICE),
         causes.RELIEF_BORE_SCORED: (SOMETIMES, sources.CROSSOVER_V6_MANUAL_2007),
         conditions.RELIEF_HELD_OPEN: (SOMETIMES, sources.TRACTOR_DIESEL_MANUAL_2003),
@@ -37,7 +37,7 @@ TOO_HIGH_SINCE_THE_REBUILD = LinkGroup(
     child=findings.HIGH_FROM_FIRST_START,
     origins={
         causes.RELIEF_RETURN_PLUGGED: (MOSTLY, JUDGEMENT),
-        causes.RELIEF_SPRING_WRONG: (OFTEN, sources.DIESEL_TESTING_MANUAL),
+        causes.RELIEF_SPRING_WRONG: (OFTEN, idea_from(sources.DIESEL_TESTING_MANUAL)),
         causes.RELIEF_STUCK_CLOSED: (SOMETIMES, sources.RELIEF_VALVE_EXPLANATION),
         bearings_causes.BEARING_WRONG_SIZE: (SELDOM, sources.DIESEL_WORKSHOP_2015),
         delivery_causes_galleries.GALLERY_BLOCKED: (SOMETIMES, sources.DIESEL_WORKSHOP_2015),

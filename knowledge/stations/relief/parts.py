@@ -1,7 +1,7 @@
 """Parts for a repair of the relief valve."""
 
 from knowledge import sources
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.relief import causes
 from knowledge.work import Access, Part
 
@@ -46,7 +46,7 @@ RELIEF_SMALL_PARTS = Part(
     id="relief_small_parts",
     says="spring seat, guide and stop of the relief valve",
     quantity="as the drawing shows",
-    source=sources.RELIEF_VALVE_EXPLANATION,
+    source=idea_from(sources.RELIEF_VALVE_EXPLANATION),
     measure_first="the parts found against the drawing, which way round each sits",
     for_causes=(causes.RELIEF_PART_MISSING, causes.RELIEF_SPRING_WRONG),
 )
@@ -54,7 +54,7 @@ RELIEF_SEAT = Part(
     id="relief_seat",
     says="relief seat, or the body or pump it is part of; an oversize ball where the maker allows it",
     quantity="1",
-    source=sources.CROSSOVER_V6_MANUAL_2007,
+    source=idea_from(sources.CROSSOVER_V6_MANUAL_2007),
     measure_first="bore and seat diameter, depth of the score",
     for_causes=(causes.RELIEF_BORE_SCORED,),
 )

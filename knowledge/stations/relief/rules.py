@@ -9,7 +9,7 @@ rule = rules_of(Station.RELIEF)
 
 
 @rule(
-    source=sources.PRESSURIZED_BLACK_GOLD,
+    source=sources.RELIEF_FREE_FALL,
     matches=[example(lacks=[findings.RELIEF_PLUNGER_STICKS])],
     non_matches=[example(findings.RELIEF_PLUNGER_STICKS)],
 )

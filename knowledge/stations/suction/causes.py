@@ -19,7 +19,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.oil import findings_record as oil_record
 from knowledge.stations.suction import findings, findings_pickup, findings_sump
 
@@ -134,8 +134,8 @@ TUBE_THAT_MOVES = LinkGroup(
     says="A tube loose in the pump draws air and wavers at all speeds; if it drops off, all is gone.",
     parent=PICKUP_TUBE_LOOSE,
     effects={
-        conditions.AIR_IN_SUCTION: (ALWAYS, sources.TRUCK_SERVICE_1994),
-        conditions.PRESSURE_GONE: (SOMETIMES, sources.TRUCK_SERVICE_1994),
+        conditions.AIR_IN_SUCTION: (ALWAYS, idea_from(sources.TRUCK_SERVICE_1994)),
+        conditions.PRESSURE_GONE: (SOMETIMES, idea_from(sources.TRUCK_SERVICE_1994)),
         patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
         behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, sources.TRUCK_SERVICE_1994),
         behaviour.CHANGED_AFTER_KNOCK: (SELDOM, JUDGEMENT),

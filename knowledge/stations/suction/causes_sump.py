@@ -18,7 +18,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.oil import findings_drained as oil_drained
 from knowledge.stations.oil import findings_record as oil_record
@@ -247,7 +247,7 @@ SUMP_PUMPED_EMPTY_AT_SPEED = LinkGroup(
     says="Oil held up in heads or valley empties the sump at speed; idling lets it come back.",
     parent=DRAINBACK_POOR,
     effects={
-        conditions.OIL_SHORT: (SOMETIMES, sources.OIL_STARVATION_ARTICLE),
+        conditions.OIL_SHORT: (SOMETIMES, idea_from(sources.OIL_STARVATION_ARTICLE)),
         conditions.PICKUP_UNCOVERED: (OFTEN, sources.OIL_STARVATION_ARTICLE),
         behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (OFTEN, sources.OIL_STARVATION_ARTICLE),
         patterns_speed.FALLS_AS_REVS_RISE: (OFTEN, JUDGEMENT),

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Kind, Stage, Station
 from knowledge.pressure import direct_gauge, patterns, patterns_speed
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.pump import findings as pump_findings
 from knowledge.stations.suction import findings_sights
 from knowledge.work import Access, Caution, Inspection
@@ -51,7 +51,7 @@ SEALER_SQUEEZED_OUT = Finding(
     station=Station.SUCTION,
     says="thick sealer is squeezed out along sump or cover joints",
     asks="Is thick sealer squeezed out along the sump or cover joints?",
-    source=sources.SEALER_TEXT_1992,
+    source=idea_from(sources.SEALER_TEXT_1992),
     denies="no sealer is squeezed out at the joints",
     stage=Stage.OUTSIDE,
     normal="a thin even line, or a gasket",
@@ -76,7 +76,7 @@ LOOK_UNDER_THE_SUMP = Inspection(
     minutes=10,
     access=Access.OUTSIDE,
     reveals=(SUMP_DENTED, SEALER_SQUEEZED_OUT),
-    source=sources.LOWER_ENGINE_NOISE_2006,
+    source=COMMON_PRACTICE,
     tools=("lamp", "straightedge", "stands"),
     cautions=(Caution.LIFTING, Caution.HOT),
     also=("check pan for dents", "look under the oil pan"),
@@ -87,7 +87,7 @@ SUCTION_HOSE_FLATTENS = Finding(
     station=Station.SUCTION,
     says="the suction hose is sucked flat, kinked or soft",
     asks="Is the suction hose soft or kinked, or does it flatten as the revs rise?",
-    source=sources.PUMP_CAVITATION_ANSWER,
+    source=sources.LOWER_ENGINE_NOISE_2006,
     denies="the suction hose stays round",
     stage=Stage.OUTSIDE,
     normal="round at every speed",
@@ -130,7 +130,7 @@ WATCH_TANK_AND_HOSES = Inspection(
         pump_findings.TANK_EMPTIES_RUNNING,
         findings_sights.OIL_VALVE_FOUND_SHUT,
     ),
-    source=sources.LOWER_ENGINE_NOISE_2006,
+    source=COMMON_PRACTICE,
     tools=("lamp", "spanners"),
     cautions=RUNNING,
     needs_running=True,
@@ -213,7 +213,7 @@ OIL_SLOW_TO_RETURN = Finding(
     station=Station.SUCTION,
     says="right after a fast run the stick reads far lower than later",
     asks="Right after a fast run, does the stick read much lower than ten minutes later?",
-    source=sources.OIL_STARVATION_ARTICLE,
+    source=idea_from(sources.OIL_STARVATION_ARTICLE),
     denies="the oil is back in the sump soon after stopping",
     stage=Stage.OUTSIDE,
     normal="most of it back within a minute or two when hot",
@@ -232,7 +232,7 @@ READ_LEVEL_TWICE = Inspection(
     minutes=10,
     access=Access.OUTSIDE,
     reveals=(OIL_SLOW_TO_RETURN, patterns_speed.FALLS_AS_REVS_RISE),
-    source=sources.OIL_STARVATION_ARTICLE,
+    source=COMMON_PRACTICE,
     tools=("cloth", "watch"),
     cautions=RUNNING,
     needs_running=True,

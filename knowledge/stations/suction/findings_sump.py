@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.debris import findings as debris_findings
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.bearings import findings as bearings_findings
 from knowledge.stations.oil import findings as oil_findings
@@ -31,7 +31,7 @@ PICKUP_FELL_OFF = Finding(
     station=Station.SUCTION,
     says="the pickup has come off and lies in the sump",
     asks="Has the pickup come off, or does it lie in the sump?",
-    source=sources.TRUCK_SERVICE_1994,
+    source=idea_from(sources.TRUCK_SERVICE_1994),
     denies="the pickup is in its place",
     stage=Stage.OPENED,
     normal="fast in the pump or block",
@@ -50,7 +50,7 @@ SCREEN_BLOCKED = Finding(
     station=Station.SUCTION,
     says="a third or more of the pickup screen is covered",
     asks="Is a third or more of the pickup screen covered or blocked?",
-    source=sources.TECHNICIAN_ANSWER,
+    source=idea_from(sources.TECHNICIAN_ANSWER),
     denies="the pickup screen is clear",
     stage=Stage.OPENED,
     normal="clear",
@@ -237,7 +237,7 @@ LOOK_AT_SUMP_FLOOR = Inspection(
     minutes=5,
     access=Access.SUMP_OFF,
     reveals=(findings.SUMP_DENTED, PICKUP_WITNESS_MARK),
-    source=sources.LOWER_ENGINE_NOISE_2006,
+    source=idea_from(sources.LOWER_ENGINE_NOISE_2006),
     tools=("straightedge", "lamp"),
     cautions=(Caution.SHARP,),
 )
@@ -247,7 +247,7 @@ SCREEN_TORN = Finding(
     station=Station.SUCTION,
     says="the pickup screen is torn, holed or off its frame",
     asks="Is the pickup screen torn, holed, or off its frame?",
-    source=sources.PUMP_SCREEN_NOTES,
+    source=idea_from(sources.PUMP_SCREEN_NOTES),
     denies="the pickup screen is whole",
     stage=Stage.OPENED,
     normal="whole mesh, fast in its frame",
@@ -377,7 +377,7 @@ LOOK_AT_THE_SCREEN = Inspection(
         findings_sights.SCREEN_CRUSHED,
         findings_sights.GASKET_COATING_SHED,
     ),
-    source=sources.TECHNICIAN_ANSWER,
+    source=COMMON_PRACTICE,
     tools=("lamp", "camera", "tweezers", "bags"),
     cautions=(Caution.SOLVENT, Caution.EYES, Caution.SHARP),
     destroys="the debris as it lay on the mesh",

@@ -6,7 +6,7 @@ from knowledge.debris import findings as debris_findings
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import direct_gauge, patterns
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.pump import causes as pump_causes
@@ -36,7 +36,7 @@ SEEN_BEFORE_AND_COME_BACK = LinkGroup(
         assembly_causes.DIRT_IN_ASSEMBLY: (SOMETIMES, COMMON_PRACTICE),
         causes.PICKUP_SCREEN_BLOCKED: (SELDOM, COMMON_PRACTICE),
         assembly_causes.SEALANT_DEBRIS: (SOMETIMES, COMMON_PRACTICE),
-        assembly_causes.TIMING_GEAR_SHEDDING: (SOMETIMES, sources.CLUB_BLOCKED_SCREENS),
+        assembly_causes.TIMING_GEAR_SHEDDING: (SOMETIMES, idea_from(sources.CLUB_BLOCKED_SCREENS)),
     },
     matches=[example(findings_sump.DEBRIS_SEEN_BEFORE, patterns.GAUGE_READS_LOW)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sump.DEBRIS_SEEN_BEFORE])],

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
@@ -67,7 +67,7 @@ PICKUP_FLOAT = Part(
     id="pickup_float",
     says="float, swivel seal and split pin of a floating pickup",
     quantity="1 set",
-    source=sources.ARMY_TM_8000_PUMPS,
+    source=COMMON_PRACTICE,
     measure_first="swivel diameter; a float with oil in it is spent",
     for_causes=(
         causes.PICKUP_TUBE_LOOSE,
@@ -157,7 +157,7 @@ BAFFLED_SUMP = Part(
     id="baffled_sump",
     says="baffled or larger sump with the pickup that belongs to it",
     quantity="1",
-    source=sources.SUMP_TILT_TEST,
+    source=idea_from(sources.SUMP_TILT_TEST),
     measure_first="room under the engine, depth at the pickup, what the stick must read then",
     for_causes=(causes_sump.ATTITUDE_UNCOVERS_PICKUP, causes_sump.DRAINBACK_POOR),
 )

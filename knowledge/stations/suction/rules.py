@@ -19,7 +19,7 @@ from knowledge.rule_api import (
     more_common,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.suction import (
     causes,
     causes_sump,
@@ -86,7 +86,7 @@ def few_taps_without_a_tank(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PUMP_SCREEN_NOTES,
+    source=COMMON_PRACTICE,
     matches=[example(features.PUMP_ON_CRANK_NOSE), example(features.PUMP_OUTSIDE)],
     non_matches=[example(lacks=[features.PUMP_ON_CRANK_NOSE, features.PUMP_OUTSIDE])],
 )
@@ -99,7 +99,7 @@ def pickup_bolted_up_and_sealed(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.ARMY_TM_347_CHART_1973,
+    source=idea_from(sources.ARMY_TM_347_CHART_1973),
     matches=[example(features.DRY_SUMP)],
     non_matches=[example(lacks=[features.DRY_SUMP])],
 )
@@ -184,7 +184,7 @@ def tray_older_than_its_steel_lasts(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.OIL_PAN_TIPS,
+    source=idea_from(sources.OIL_PAN_TIPS),
     matches=[
         example(measures={findings_pickup.PICKUP_GAP: 0.001}),
         example(measures={findings_pickup.PICKUP_GAP: 0.008}),
@@ -250,7 +250,7 @@ def clear_screen_carries_nothing(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.OIL_PAN_TIPS,
+    source=JUDGEMENT,
     matches=[
         example(findings_pickup.PICKUP_GAP_TOO_LARGE, findings_pickup.PICKUP_GAP_TOO_SMALL),
         example(findings_pickup.PICKUP_GAP_TOO_LARGE, findings_sump.PICKUP_WITNESS_MARK),

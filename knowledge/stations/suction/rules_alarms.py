@@ -5,14 +5,14 @@ from knowledge.debris import findings as debris_findings
 from knowledge.model import Severity, Station
 from knowledge.pressure import behaviour
 from knowledge.rule_api import Alarm, Conclusions, Known, example, rules_of
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.suction import findings, findings_pickup, findings_sump
 
 rule = rules_of(Station.SUCTION)
 
 
 @rule(
-    source=sources.TRUCK_SERVICE_1994,
+    source=COMMON_PRACTICE,
     matches=[
         example(findings_sump.PICKUP_FELL_OFF),
         example(findings.SUCTION_UNION_LOOSE),
@@ -118,7 +118,7 @@ def floor_too_near_the_pickup(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.WINDAGE_TRAY_ARTICLE,
+    source=JUDGEMENT,
     matches=[example(findings_pickup.TRAY_RUBBED)],
     non_matches=[example(lacks=[findings_pickup.TRAY_RUBBED])],
 )

@@ -251,7 +251,7 @@ FLOAT_SWINGS_FREELY = Task(
         "lift and let fall: no sticking, no baffle in its way",
         "shake the float: no oil inside; hinge seal new; its stop keeps it off the floor",
     ),
-    source=sources.ARMY_TM_8000_PUMPS,
+    source=COMMON_PRACTICE,
     remedy="new float or hinge",
     guards=(causes.SUCTION_JOINT_AIR_LEAK, causes.PICKUP_SCREEN_BLOCKED),
     only_with=(features.FLOATING_PICKUP,),

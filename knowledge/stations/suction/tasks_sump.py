@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.figures import FEELER, LB_FT, around, wrench
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
@@ -46,7 +46,7 @@ SUMP_SOUND = Task(
         "look at the floor under the pickup: a dent there comes up into the gap",
         "plug turns in by finger to its washer; welded fittings leak-tested",
     ),
-    source=sources.LOWER_ENGINE_NOISE_2006,
+    source=idea_from(sources.LOWER_ENGINE_NOISE_2006),
     hold=Hold.NOTE,
     remedy="beat the dent out and measure the pickup gap again; repair the thread",
     guards=(causes_sump.PAN_DENTED, leaks_causes_openings.SUMP_HOLED, leaks_causes.DRAIN_PLUG_OUT),
@@ -156,7 +156,7 @@ TANK_CLEAN_AND_WHOLE = Task(
         "strainer at the outlet whole and clear; breather open",
         "outlet below the oil at every lean",
     ),
-    source=sources.OIL_AERATION_ARTICLE,
+    source=COMMON_PRACTICE,
     remedy="wash again; renew what cannot be seen clean",
     guards=(assembly_causes.DIRT_IN_ASSEMBLY, causes_sump.FOREIGN_BODY_IN_SUMP),
     only_with=(features.DRY_SUMP,),
@@ -173,7 +173,7 @@ TANK_LINES_RIGHT = Task(
         "new seals on suction unions, every clip tight; lines away from heat and edges",
         "lines blown and rinsed: debris of the last failure sits in hoses and cooler",
     ),
-    source=sources.PUMP_CAVITATION_ANSWER,
+    source=COMMON_PRACTICE,
     remedy="bigger or stiffer hose; seal the union",
     guards=(
         causes_sump.SUCTION_HOSE_COLLAPSED,
@@ -196,7 +196,7 @@ SCAVENGE_SIDE_RIGHT = Task(
         "turn the pump by hand with oil at each inlet: every stage draws",
         "belt in line and tight, guard on",
     ),
-    source=sources.OIL_AERATION_ARTICLE,
+    source=COMMON_PRACTICE,
     remedy="new seal or screen; wet the stage",
     guards=(pump_causes_fitted.SCAVENGE_FAILURE,),
     only_with=(features.DRY_SUMP,),

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.figures import FEELERS_STACKED, IN_LB, around, wrench
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.leaks import causes as leaks_causes
 from knowledge.stations.suction import causes, causes_sump
@@ -170,7 +170,7 @@ SUMP_FITS_OVER_ALL = Task(
         "rock it, tap it: no knock from inside; baffles clear of tray, tube and dipstick",
         "turn the engine by hand two full turns with it bolted: no scrape",
     ),
-    source=sources.OIL_PAN_TIPS,
+    source=idea_from(sources.OIL_PAN_TIPS),
     remedy="find the mark (a dab of paint shows it), make room there, dry fit again",
     guards=(
         causes_sump.PICKUP_CLEARANCE_TIGHT,

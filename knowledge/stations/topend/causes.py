@@ -17,7 +17,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS, idea_from
 from knowledge.stations.topend import findings, findings_cam
 
 LIFTER_BORE_LEAK = Cause(
@@ -45,7 +45,7 @@ SHEET_OF_OIL_FROM_A_LIFTER_BORE = LinkGroup(
     parent=LIFTER_BORE_LEAK,
     effects={
         conditions.CLEARANCES_WIDE: (MOSTLY, PHYSICS),
-        conditions.OPEN_LEAK_INSIDE: (SOMETIMES, sources.PUMP_GASKET_THREAD),
+        conditions.OPEN_LEAK_INSIDE: (SOMETIMES, idea_from(sources.PUMP_GASKET_THREAD)),
         conditions.PRESSURE_GONE: (SOMETIMES, sources.PUMP_GASKET_THREAD),
         patterns.FELL_SUDDENLY: (SOMETIMES, sources.PUMP_GASKET_THREAD),
         findings.LIFTERS_CLATTER: (OFTEN, COMMON_PRACTICE),

@@ -19,7 +19,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.topend import findings, findings_feeds
 
@@ -43,7 +43,10 @@ JETS_SPEND_OIL_AT_IDLE = LinkGroup(
     parent=PISTON_JET_OPEN,
     effects={
         conditions.OPEN_LEAK_INSIDE: (MOSTLY, sources.AIRCRAFT_FAULT_ISOLATION),
-        patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (OFTEN, sources.AIRCRAFT_FAULT_ISOLATION),
+        patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (
+            OFTEN,
+            idea_from(sources.AIRCRAFT_FAULT_ISOLATION),
+        ),
         findings_feeds.JETS_RUN_AT_LOW_PRESSURE: (MOSTLY, sources.AIRCRAFT_FAULT_ISOLATION),
         findings_feeds.PISTON_JET_FOUND_BROKEN: (OFTEN, COMMON_PRACTICE),
     },
@@ -216,7 +219,7 @@ TURBO_STARVES_WHILE_THE_GAUGE_IS_RIGHT = LinkGroup(
         findings_feeds.TURBO_SHAFT_STIFF_OR_BLUED: (MOSTLY, COMMON_PRACTICE),
         findings_feeds.TURBO_SHAFT_LOOSE: (SOMETIMES, COMMON_PRACTICE),
         findings_feeds.TURBO_FEED_FOUND_BLOCKED: (MOSTLY, COMMON_PRACTICE),
-        conditions.METAL_SHED: (SELDOM, sources.TURBO_MAKER_STARVATION),
+        conditions.METAL_SHED: (SELDOM, idea_from(sources.TURBO_MAKER_STARVATION)),
     },
     matches=[
         example(features.TURBOCHARGED, findings.TURBO_SHRIEKS, patterns.ENGINE_RUNS_NORMALLY),

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.topend import findings, quantities
 from knowledge.work import Access, Caution, Inspection
 
@@ -23,7 +23,7 @@ TENSIONER_SLACK = Finding(
     station=Station.TOPEND,
     says="the tensioner is soft or run out, the chain slack",
     asks="Is a tensioner soft or run out, or the timing chain slack?",
-    source=sources.TENSIONER_GASKET_LEFT_OUT,
+    source=COMMON_PRACTICE,
     denies="the tensioners hold the chains tight",
     stage=Stage.OPENED,
     normal="firm, chain tight on its guide",
@@ -42,7 +42,7 @@ LOOK_AT_THE_TENSIONERS = Inspection(
     minutes=15,
     access=Access.FRONT_COVER_OFF,
     reveals=(TENSIONER_SEAL_ABSENT, TENSIONER_SLACK, findings.RESTRICTOR_ABSENT),
-    source=sources.TENSIONER_GASKET_LEFT_OUT,
+    source=COMMON_PRACTICE,
     tools=("lamp", "torque wrench", "tensioner pin"),
     cautions=(Caution.SPRING, Caution.EYES),
     destroys="tensioner position",
@@ -68,7 +68,7 @@ LIFTERS_LOOSE_IN_BORES = Finding(
     station=Station.TOPEND,
     says="lifters rock in their bores",
     asks="Do lifters rock in their bores, or are they the wrong ones?",
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=COMMON_PRACTICE,
     denies="the lifters fit their bores",
     stage=Stage.OPENED,
     normal="slide freely, no rock felt",
@@ -104,7 +104,7 @@ FEEL_THE_LIFTERS = Inspection(
         CAM_LOBES_WIPED,
         findings.PUSHROD_OFF_OR_BENT,
     ),
-    source=sources.PUMP_MAKER_PRESSURE_FLOW,
+    source=COMMON_PRACTICE,
     tools=("magnet", "lamp", "small-bore gauge"),
     keep="tag each lifter to its bore",
     also=("check lifter bores", "inspect lifters"),
@@ -139,7 +139,7 @@ CAM_JOURNALS_WORN = Finding(
     station=Station.TOPEND,
     says="the camshaft journals are worn or scored",
     asks="Are the camshaft journals worn, scored or undersize?",
-    source=sources.ARMY_TM_347_CAMSHAFT,
+    source=idea_from(sources.ARMY_TM_347_CAMSHAFT),
     denies="the camshaft journals are sound",
     stage=Stage.OPENED,
     normal="bright, round, to size",
@@ -171,7 +171,7 @@ MEASURE_THE_CAM_BEARINGS = Inspection(
         CAM_LOBES_WIPED,
         findings.CAMSHAFT_BROKEN,
     ),
-    source=sources.ARMY_TM_347_CAMSHAFT,
+    source=COMMON_PRACTICE,
     measures=(CAM_BEARING_CLEARANCE,),
     tools=("bore gauge", "micrometer", "lamp"),
     cautions=(Caution.HEAVY,),

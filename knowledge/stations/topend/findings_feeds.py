@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.topend import findings
 from knowledge.work import Access, Caution, Inspection
@@ -51,7 +51,7 @@ PISTON_JET_FOUND_BROKEN = Finding(
     station=Station.TOPEND,
     says="a piston cooling jet is missing, broken or loose",
     asks="Is a piston cooling jet missing, broken or loose?",
-    source=sources.AIRCRAFT_FAULT_ISOLATION,
+    source=idea_from(sources.AIRCRAFT_FAULT_ISOLATION),
     denies="all piston jets are there and whole",
     stage=Stage.OPENED,
     normal="all there, tight, aimed",
@@ -66,7 +66,7 @@ LOOK_AT_THE_PISTON_JETS = Inspection(
     minutes=10,
     access=Access.SUMP_OFF,
     reveals=(PISTON_JET_FOUND_BROKEN,),
-    source=sources.AIRCRAFT_FAULT_ISOLATION,
+    source=COMMON_PRACTICE,
     tools=("lamp", "mirror"),
     cautions=(Caution.LIFTING, Caution.USED_OIL),
     also=("check oil squirters",),
@@ -115,7 +115,7 @@ MEASURE_THE_RESTRICTORS = Inspection(
     minutes=20,
     access=Access.VALLEY_OPEN,
     reveals=(findings.RESTRICTOR_ABSENT,),
-    source=sources.GALLERY_PLUG_LEFT_OUT,
+    source=COMMON_PRACTICE,
     tools=("drawing", "drill shanks", "lamp"),
 )
 
@@ -124,7 +124,7 @@ TURBO_SHAFT_STIFF_OR_BLUED = Finding(
     station=Station.TOPEND,
     says="the turbo shaft is stiff, scored or blued",
     asks="Cold, inlet hose off: is the turbo shaft stiff to turn, scored or blued?",
-    source=sources.TURBO_MAKER_STARVATION,
+    source=idea_from(sources.TURBO_MAKER_STARVATION),
     denies="the turbo shaft turns freely and is bright",
     stage=Stage.OPENED,
     normal="spins freely",
@@ -136,7 +136,7 @@ TURBO_SHAFT_LOOSE = Finding(
     station=Station.TOPEND,
     says="the turbo shaft has too much play",
     asks="Does the turbo shaft rock far, or does a wheel touch its housing?",
-    source=sources.TURBO_MAKER_STARVATION,
+    source=idea_from(sources.TURBO_MAKER_STARVATION),
     denies="the turbo shaft has no undue play",
     stage=Stage.OPENED,
     normal="slight play sideways, wheels clear",
@@ -155,7 +155,7 @@ TURN_THE_TURBO_BY_HAND = Inspection(
     minutes=15,
     access=Access.OUTSIDE,
     reveals=(TURBO_SHAFT_STIFF_OR_BLUED, TURBO_SHAFT_LOOSE, oil_heat.OIL_IN_TURBO_OUTLETS),
-    source=sources.TURBO_MAKER_STARVATION,
+    source=COMMON_PRACTICE,
     tools=("screwdriver", "lamp"),
     cautions=(Caution.HOT, Caution.ROTATING, Caution.SHARP),
     also=("turbo shaft play", "spin the turbo"),
@@ -185,7 +185,7 @@ FOLLOW_THE_TURBO_LINES = Inspection(
     minutes=10,
     access=Access.OUTSIDE,
     reveals=(TURBO_LINE_LEAKS, oil_heat.OIL_IN_TURBO_OUTLETS),
-    source=sources.TURBO_MAKER_STARVATION,
+    source=COMMON_PRACTICE,
     tools=("lamp", "mirror"),
     cautions=(Caution.HOT, Caution.FIRE),
 )
@@ -214,7 +214,7 @@ FLOW_TEST_THE_TURBO_FEED = Inspection(
     minutes=30,
     access=Access.OUTSIDE,
     reveals=(TURBO_FEED_FOUND_BLOCKED, findings.RESTRICTOR_ABSENT),
-    source=sources.TURBO_MAKER_STARVATION,
+    source=COMMON_PRACTICE,
     tools=("can", "spanners", "wire"),
     cautions=(
         Caution.HOT,

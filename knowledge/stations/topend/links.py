@@ -5,7 +5,7 @@ from knowledge.circuit import conditions
 from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import behaviour, patterns
 from knowledge.rule_api import LinkGroup, effects_of, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.oil import causes as oil_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
@@ -17,7 +17,7 @@ FLOODED_ABOVE_EMPTY_BELOW = LinkGroup(
     says="Rockers that stand in oil keep it from the sump.",
     parent=suction_causes_sump.DRAINBACK_POOR,
     effects={
-        findings.ROCKERS_FLOODED: (OFTEN, sources.OIL_STARVATION_ARTICLE),
+        findings.ROCKERS_FLOODED: (OFTEN, idea_from(sources.OIL_STARVATION_ARTICLE)),
     },
     matches=[example(findings.ROCKERS_FLOODED)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.ROCKERS_FLOODED])],

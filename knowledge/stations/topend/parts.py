@@ -28,7 +28,7 @@ CAM_BEARINGS = Part(
     id="cam_bearings",
     says="cam bearings, whole set",
     quantity="1 set",
-    source=sources.ARMY_TM_347_CAMSHAFT,
+    source=COMMON_PRACTICE,
     measure_first="each bore in the block and each cam journal; where every oil hole must lie",
     for_causes=(causes.CAM_BEARING_WEAR, assembly_causes.BEARING_OIL_HOLE_MISALIGNED),
     also=("cam bushes",),
@@ -63,7 +63,7 @@ TENSIONER_BOLTS = Part(
     id="tensioner_bolts",
     says="tensioner bolts and oil jet, where they are wrong or spoilt",
     quantity="1 set",
-    source=sources.TENSIONER_GASKET_LEFT_OUT,
+    source=sources.PINPOINT_TEST_2012,
     measure_first="thread, length, jet hole",
     for_causes=(causes.TENSIONER_SEAL_LEAK,),
 )

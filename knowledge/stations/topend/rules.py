@@ -14,7 +14,7 @@ from knowledge.rule_api import (
     less_common,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.topend import causes, findings, findings_cam, quantities
 
 rule = rules_of(Station.TOPEND)
@@ -39,7 +39,7 @@ def cam_clearance_against_its_limit(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.PUMP_GASKET_THREAD,
+    source=JUDGEMENT,
     matches=[example(lacks=[features.HYDRAULIC_LIFTERS, features.PUMP_ON_DISTRIBUTOR_SHAFT])],
     non_matches=[
         example(features.HYDRAULIC_LIFTERS, lacks=[features.PUMP_ON_DISTRIBUTOR_SHAFT]),
@@ -53,7 +53,7 @@ def no_lifter_gallery_to_leak(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TENSIONER_GASKET_LEFT_OUT,
+    source=JUDGEMENT,
     matches=[example(lacks=[features.CHAIN_TENSIONERS])],
     non_matches=[example(features.CHAIN_TENSIONERS), example()],
 )

@@ -15,7 +15,7 @@ from knowledge.rule_api import (
     leads_to,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.topend import causes_feeds, findings, findings_feeds
 
@@ -23,7 +23,7 @@ rule = rules_of(Station.TOPEND)
 
 
 @rule(
-    source=sources.TURBO_MAKER_STARVATION,
+    source=idea_from(sources.TURBO_MAKER_STARVATION),
     matches=[
         example(
             features.TURBOCHARGED,
@@ -57,7 +57,7 @@ def turbo_dies_with_the_bearings(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TURBO_MAKER_STARVATION,
+    source=JUDGEMENT,
     matches=[example(lacks=[features.TURBOCHARGED])],
     non_matches=[example(features.TURBOCHARGED), example()],
 )
@@ -69,7 +69,7 @@ def no_turbo_no_turbo_feed(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.AIRCRAFT_FAULT_ISOLATION,
+    source=JUDGEMENT,
     matches=[example(lacks=[features.PISTON_JETS])],
     non_matches=[example(features.PISTON_JETS), example()],
 )
@@ -96,7 +96,7 @@ def distributor_clear_of_the_galleries(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TURBO_MAKER_STARVATION,
+    source=idea_from(sources.TURBO_MAKER_STARVATION),
     matches=[
         example(findings_feeds.TURBO_LINE_LEAKS),
         example(findings.TURBO_SHRIEKS),
@@ -133,7 +133,7 @@ def turbo_in_danger(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TURBO_MAKER_STARVATION,
+    source=JUDGEMENT,
     matches=[example(findings.TURBO_SHRIEKS, lacks=[features.TURBOCHARGED])],
     non_matches=[
         example(findings.TURBO_SHRIEKS, features.TURBOCHARGED),

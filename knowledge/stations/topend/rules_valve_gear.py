@@ -15,7 +15,7 @@ from knowledge.rule_api import (
     leads_to,
     rules_of,
 )
-from knowledge.sources import COMMON_PRACTICE
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.topend import findings, findings_cam
 
@@ -50,7 +50,7 @@ def quiet_lifters_have_oil(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.TENSIONER_GASKET_LEFT_OUT,
+    source=COMMON_PRACTICE,
     matches=[
         example(features.CHAIN_TENSIONERS, patterns.GAUGE_READS_LOW, findings.TIMING_COVER_RATTLES),
         example(features.CHAIN_TENSIONERS, findings_cam.TENSIONER_SLACK),
@@ -74,7 +74,7 @@ def tensioner_lives_on_oil_pressure(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.MARINE_SERVICE_MANUAL_1999,
+    source=JUDGEMENT,
     matches=[example(findings.LIFTERS_QUIET)],
     non_matches=[example(lacks=[findings.LIFTERS_QUIET]), example(findings.LIFTERS_CLATTER)],
 )
@@ -85,7 +85,7 @@ def quiet_is_not_clatter(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.CAM_BEARING_HOLES_BLOG,
+    source=JUDGEMENT,
     matches=[example(findings.ROCKERS_FLOODED)],
     non_matches=[example(findings.NO_OIL_AT_ROCKERS), example(lacks=[findings.ROCKERS_FLOODED])],
 )
@@ -160,7 +160,7 @@ def top_end_not_fit_to_run(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.MARINE_SERVICE_MANUAL_1999,
+    source=idea_from(sources.MARINE_SERVICE_MANUAL_1999),
     matches=[
         example(features.HYDRAULIC_LIFTERS, findings.LIFTERS_QUIET, direct_gauge.DIRECT_GAUGE_ZERO)
     ],
@@ -185,7 +185,7 @@ def quiet_lifters_without_pressure(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.MARINE_SERVICE_MANUAL_1999,
+    source=JUDGEMENT,
     matches=[
         example(findings.LIFTERS_QUIET, findings.LIFTERS_CLATTER),
         example(findings.ROCKERS_FLOODED, findings.NO_OIL_AT_ROCKERS),
