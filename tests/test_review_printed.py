@@ -74,6 +74,7 @@ def fault(title: str, rest: str) -> FoundFaultEntry:
 DOCUMENT = ReviewDocument(
     case=None,
     title=long("Skua"),
+    reported=(long("low when hot"), "a new filter"),
     layout="distributor_v8",
     alarms=(
         AlarmNotice(severity=Severity.STOP, says=long("no pressure")),
@@ -128,7 +129,7 @@ def test_the_whole_review_as_printed() -> None:
 def test_a_review_of_nothing_has_only_its_frame() -> None:
     bare = replace(
         DOCUMENT, title="", alarms=(), contradictions=(), explanations=DOCUMENT.explanations[:1],
-        damage=(), found=(), contaminated=(), unexplained=(), left_out=(), evidence={}, next=(), history=None, in_short="",
+        damage=(), reported=(), found=(), contaminated=(), unexplained=(), left_out=(), evidence={}, next=(), history=None, in_short="",
         still_missing="", causes=(replace(cause("wear", 0.5), pro=(), con=(), chain=""),),
     )  # fmt: skip
     lines = review_text(replace(bare, engine="an engine")).splitlines()
