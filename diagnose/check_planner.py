@@ -14,11 +14,11 @@ from diagnose.planning.access_tree import AccessTree, Pace
 from diagnose.planning.choosing import SURE, Chooser
 from diagnose.planning.options import Choice, Option, PlanState
 from diagnose.planning.outcome_tables import OutcomeTables
-from diagnose.planning.precedence import Precedence
+from diagnose.planning.precedence import Precedence, over
 from diagnose.planning.single_cause import SingleCauseModel, single_cause_model
 from knowledge.access import Opening, openings_for
 from knowledge.model import Finding, Stage, State
-from knowledge.work import Access
+from knowledge.work import Access, Inspection
 
 MOST_EFFORT = 400_000  #: effort above which only one outcome besides "nothing" is computed
 
@@ -51,16 +51,28 @@ class CheckPlanner:
     @cached_property
     def opened(self) -> frozenset[Access]:
         """What must be open already, given what has been seen inside."""
-        case, book = self.inference.case, self.inference.book
-        seen = {
-            s.finding for s in case.finding_records if s.stage is Stage.OPENED and s.observation
-        }
         out: frozenset[Access] = frozenset()
-        for finding in seen:
-            ways = {i.access for i in book.inspections.values() if finding in i.reveals}
+        for checks in self._shown_by:
+            ways = {i.access for i in checks}
             if len(ways) == 1:
                 out |= self.tree.closure(*ways)
         return out
+
+    @cached_property
+    def made(self) -> frozenset[Inspection]:
+        """What must have been made already, as nothing else shows what was recorded inside."""
+        return frozenset(checks[0] for checks in self._shown_by if len(checks) == 1)
+
+    @cached_property
+    def _shown_by(self) -> tuple[tuple[Inspection, ...], ...]:
+        """For each finding recorded from inside, the checks that can show it."""
+        case, checks = self.inference.case, self.inference.book.inspections.values()
+        seen = {
+            s.finding: None
+            for s in case.finding_records
+            if s.stage is Stage.OPENED and s.observation
+        }
+        return tuple(tuple(i for i in checks if finding in i.reveals) for finding in seen)
 
     @cached_property
     def tree(self) -> AccessTree:
@@ -70,7 +82,9 @@ class CheckPlanner:
     @cached_property
     def plan_state(self) -> PlanState:
         """The state of the job before the next check."""
-        return PlanState(self.single_cause_model.weight, self.answered, self.opened)
+        return PlanState(
+            self.single_cause_model.weight, self.answered, self.opened, over(self.made)
+        )
 
     def chooser(
         self,
@@ -104,11 +118,14 @@ class CheckPlanner:
     @cached_property
     def _direct_signs(self) -> OutcomeTables:
         """The tables of only those findings that the leading cause brings about itself."""
-        first, findings = self.inference.ranking[0].cause.id, self.inference.book.findings
+        first, findings = self.inference.ranking[0].cause, self.inference.book.findings
+        own = {first.id, node_of(first, self.inference.graph)}
         direct = {
             name: self.single_cause_model.shows[name]
             for name, parents in self.inference.network.parents.items()
-            if first in parents and name in findings and findings[name].stage is not Stage.KNOWN
+            if own.intersection(parents)
+            and name in findings
+            and findings[name].stage is not Stage.KNOWN
         }
         return (
             OutcomeTables(replace(self.single_cause_model, shows=direct))

@@ -17,6 +17,7 @@ from knowledge.applying import applies
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.faults import Fault
 from knowledge.model import Cause, Condition, Finding, Stage, State
+from knowledge.pressure.patterns import ENGINE_RUNS_NORMALLY
 from knowledge.reassembly.what_was_found import HARD, PIECES
 
 if TYPE_CHECKING:
@@ -144,6 +145,8 @@ class FoundFaults:
         for finding in self.present:
             if finding.stage is Stage.OPENED or finding.id not in known.evidence:
                 continue
+            if finding is ENGINE_RUNS_NORMALLY:
+                continue  # goes with every fault that has not damaged anything yet
             if any(self._leads(s, finding) >= EXPLAINS for s in fault.states):
                 yield finding
 

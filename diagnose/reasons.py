@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 from diagnose.case_inference import CaseInference
@@ -18,6 +18,11 @@ from knowledge.rule_api import Contradiction
 LIKELY = 0.5
 #: (largest effort, number of causes explained): the larger the sum, the fewer
 EXPLAINED = ((400_000, 5), (1_200_000, 3))
+
+
+def _begun_at(cause: str, weight: Weight) -> Weight:
+    """The weight of a cause's state, its path begun at the cause."""
+    return replace(weight, chain=(cause, *weight.chain)) if weight.chain else weight
 
 
 @dataclass(frozen=True)
@@ -42,7 +47,10 @@ class Reasons:
             without = leave_each_out(known.network, known.evidence, tuple(nodes.values()), effort)
         belief = {n: known.belief(n) for n in nodes.values()}
         found = weights(without, belief, known.graph, tuple(nodes.values()))
-        return {c: found[n] for c, n in nodes.items()}
+        return {
+            c: found[n] if n == c else tuple(_begun_at(c, w) for w in found[n])
+            for c, n in nodes.items()
+        }
 
     def for_cause(self, cause: str) -> tuple[Weight, ...]:
         """The findings for and against one cause (id), strongest first, in decibans."""

@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from knowledge.model import Cause, Condition, Finding, Quantity, Source, Station
+from knowledge.work import Access
 
 
 @dataclass(frozen=True, slots=True, eq=False, kw_only=True)
@@ -27,6 +28,7 @@ class Fault:
     states: tuple[Condition, ...] = ()  #: the states of the circuit it is, which explain the gauge
     costs: tuple[Quantity, ...] = ()  #: by which it costs pressure
     damage: bool = False  #: as a rule it followed
+    opens: tuple[Access, ...] = ()  #: what its repair must open in any case
     decides: str = ""  #: the check that decides where it came from, as an order
     decided_by: tuple[Finding, ...] = ()  #: what that check shows; once one is known it is done
 

@@ -7,12 +7,15 @@ from __future__ import annotations
 
 from functools import cache
 
-from diagnose import CaseBuilder, as_json, diagnose, review
+from diagnose import CaseBuilder, as_json, diagnose, plan, review
 from diagnose.diagnosis import Diagnosis
 from diagnose.found_faults import FoundFault
 from diagnose.output.documents.found import headline
+from diagnose.output.documents.teardown import teardown_document
 from diagnose.output.text.review import review_text
+from diagnose.teardown.loose_ends import loose_ends
 from knowledge.units import PSI
+from knowledge.work import Access
 from tests.support.complaints import flat
 
 HELD, COVER, BEARINGS = "relief_valve_held_open", "pump_cover_leaks", "bearings_failed"
@@ -129,3 +132,32 @@ def test_the_same_in_json() -> None:
     assert held["cost"]["mean"] > 0
     assert {o["id"] for o in held["origins"]} >= {"pump_gear_wear", "metal_under_relief"}
     assert "galleries" in data["contaminated"]
+
+
+def test_the_plan_looks_at_nothing_twice() -> None:
+    """What was recorded is not looked for again, and a first look is past once later ones were made."""
+    planned = {c.inspection.id for s in plan(unsettled()).stages for c in s.checks}
+    assert planned, "something is left to look at"
+    assert not planned & {"look_into_the_opened_pump", "pull_the_relief_valve", "lift_one_cap"}
+    for answer in (job(3), unsettled()):
+        choice = answer.next_check
+        assert choice is not None
+        recorded = {s.finding for s in answer.case.finding_records}
+        assert not recorded.intersection(choice.option.findings)
+
+
+def unsettled() -> Diagnosis:
+    """Metal under the ball and wiped bearings, and the pump open; nothing is settled yet."""
+    case = CaseBuilder(layout="distributor_v8")
+    for word in ("needle_flickers", "debris_on_relief_seat", "cover_grooved", "shells_wiped"):
+        case.finding(word)
+    return diagnose(case.build())
+
+
+def test_a_repair_that_opens_the_crank_anyway_says_so() -> None:
+    (crank,) = (n for n in plan(unsettled()).not_planned if n.opening.access is Access.CRANK_OUT)
+    assert [f.id for f in crank.repair] == [BEARINGS]
+    ends = loose_ends(unsettled(), 0.9)
+    left = teardown_document(plan(unsettled()), ends, "gadwall.toml").not_planned
+    (says,) = (n.says for n in left if n.opens is Access.CRANK_OUT)
+    assert "the repair opens it in any case, as bearings are wiped" in says

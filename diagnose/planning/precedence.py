@@ -5,7 +5,7 @@ Knows the book's precedences; no probabilities.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 
 from diagnose.planning.options import Option
@@ -23,6 +23,11 @@ _FIRST_OF: dict[Inspection, tuple[tuple[Inspection, str], ...]] = {
     later: tuple((f.check, f.why) for f in FIRST_OF if later in f.then)
     for later in {i for f in FIRST_OF for i in f.then}
 }
+
+
+def over(made: Collection[Inspection]) -> frozenset[Inspection]:
+    """First looks that are past, as a check was made that spoils what they read."""
+    return frozenset(line.check for line in FIRST_OF if set(line.then).intersection(made))
 
 
 @dataclass(frozen=True)

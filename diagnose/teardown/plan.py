@@ -6,7 +6,7 @@ Turns the planner's tree into what a sheet shows.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
@@ -19,8 +19,9 @@ from diagnose.planning.sequence import Outcome, PlannedCheck, planned_sequence
 from diagnose.planning.simulation import PlanEstimate, simulate
 from diagnose.teardown.loose_ends import seen_for
 from knowledge.access import CROWDED, EXPERIENCE, Opening
+from knowledge.faults import Fault
 from knowledge.model import Cause, Finding
-from knowledge.work import Caution, Inspection
+from knowledge.work import Access, Caution, Inspection
 
 COSTLY = 60.0  #: minutes of an opening from which the plan says why it is in it or not
 CLOSING = 0.8  #: closing takes this share of opening (judgement)
@@ -106,6 +107,7 @@ class NotPlanned:
     opening: Opening
     minutes: float
     chance: float  #: what all checks behind it would add to the chance of naming the cause
+    repair: tuple[Fault, ...] = ()  #: found faults whose repair opens it in any case
 
 
 @dataclass(frozen=True)
@@ -134,6 +136,13 @@ class Plan:
         return self.settled and seen_for(self.answer, self.answer.ranking[0].cause)
 
     @cached_property
+    def plan_state(self) -> PlanState:
+        """The state of the job; a look that was made inside is not planned again."""
+        planner = self.answer.planner
+        looks = {i for i in planner.made if not i.measures}
+        return replace(planner.plan_state, done=planner.plan_state.done | looks)
+
+    @cached_property
     def line(self) -> tuple[PlannedCheck, ...]:
         """The checks in order, each with its outcomes; empty where the cause is confirmed.
 
@@ -141,7 +150,7 @@ class Plan:
         """
         if self.confirmed:
             return ()
-        line = planned_sequence(self.chooser, self.answer.planner.plan_state)
+        line = planned_sequence(self.chooser, self.plan_state)
         if not self.settled:
             return line
         seen = 0.0
@@ -156,7 +165,7 @@ class Plan:
     @cached_property
     def estimate(self) -> PlanEstimate:
         """Minutes and chances from simulated jobs."""
-        chooser, weight = self.chooser, self.answer.planner.plan_state.weight
+        chooser, weight = self.chooser, self.plan_state.weight
         return simulate(self.line, chooser.outcome_tables.table, weight, chooser.until)
 
     @cached_property
@@ -250,9 +259,13 @@ class Plan:
             way = self.chooser.tree.way(place, opened) or ()
             minutes = self.chooser.tree.opening_minutes(way)
             if way and minutes >= COSTLY:
-                chance = self.chooser.behind(place, self.answer.planner.plan_state)
-                found.append(NotPlanned(way[-1], minutes, chance))
+                chance = self.chooser.behind(place, self.plan_state)
+                found.append(NotPlanned(way[-1], minutes, chance, self._repairs(place)))
         return tuple(found)
+
+    def _repairs(self, place: Access) -> tuple[Fault, ...]:
+        """Found faults whose repair opens this place in any case."""
+        return tuple(f.fault for f in self.answer.found_faults if place in f.fault.opens)
 
     @cached_property
     def waits(self) -> float:

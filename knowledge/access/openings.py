@@ -344,7 +344,7 @@ _TYPICAL = (
     ),
     Opening(
         access=Access.CRANK_OUT,
-        says="take the crankshaft out: the last resort",
+        says="take the crankshaft out",
         needs=(Access.CAP_OFF, Access.FLYWHEEL_OFF, Access.FRONT_COVER_OFF),
         minutes_in_place=120,
         minutes_on_stand=60,
@@ -362,7 +362,7 @@ _TYPICAL = (
     ),
     Opening(
         access=Access.CAM_OUT,
-        says="take the camshaft out, its bearings seen: the last resort",
+        says="take the camshaft out, its bearings seen",
         needs=(Access.FRONT_COVER_OFF, Access.VALLEY_OPEN),
         minutes_in_place=120,
         minutes_on_stand=60,

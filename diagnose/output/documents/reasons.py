@@ -42,6 +42,8 @@ def in_short(diagnosis: Diagnosis) -> str:
     if first.probability < LEADS:
         return f"cannot tell yet; ahead by a little is {lead}"
     if not is_settled(diagnosis):
+        if first.probability >= SETTLED:
+            return f"nearly certain {lead}, where that came from is open"
         return f"most likely {lead}, not settled"
     return f"as good as settled, {lead}"
 

@@ -136,12 +136,17 @@ def teardown_document(
 
 
 def _left_out(left: NotPlanned) -> OpeningLeftOut:
+    says = (
+        f"{left.opening.says}: {left.minutes:.0f} min of opening would add "
+        f"{percent(left.chance)} to the chance of naming the cause"
+    )
+    if left.repair:
+        because = " and ".join(f.says for f in left.repair)
+        says = (
+            f"{left.opening.says}: the repair opens it in any case, as {because}: look there then"
+        )
     return OpeningLeftOut(
-        opens=left.opening.access,
-        minutes=left.minutes,
-        adds=left.chance,
-        says=f"{left.opening.says}: {left.minutes:.0f} min of opening would add "
-        f"{percent(left.chance)} to the chance of naming the cause",
+        opens=left.opening.access, minutes=left.minutes, adds=left.chance, says=says
     )
 
 

@@ -20,6 +20,7 @@ from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_drive as pump_causes_drive
 from knowledge.stations.pump import findings_bench as pump_findings_bench
 from knowledge.stations.topend import causes as topend_causes
+from knowledge.work import Access
 
 BEARINGS_FAILED = Fault(
     id="bearings_failed",
@@ -49,6 +50,7 @@ BEARINGS_FAILED = Fault(
     source=sources.BEARING_WEAR_ANALYSIS,
     states=(conditions.BEARINGS_DAMAGED,),
     damage=True,
+    opens=(Access.CRANK_OUT,),
     decides="lay out all shells in order: all alike ran out of oil; one alone had its own fault; specks pressed in are dirt",
     decided_by=(
         findings_shell_map.ALL_BEARINGS_WIPED,
@@ -72,6 +74,7 @@ CRANK_HURT = Fault(
     source=COMMON_PRACTICE,
     states=(conditions.BEARINGS_DAMAGED,),
     damage=True,
+    opens=(Access.CRANK_OUT,),
 )
 MAIN_CLEARANCE_OVER = Fault(
     id="main_clearance_over",
@@ -149,6 +152,7 @@ METAL_IN_THE_OIL = Fault(
     source=sources.INSIDE_YOUR_FILTER,
     states=(conditions.METAL_SHED,),
     damage=True,
+    opens=(Access.PLUGS_OUT,),
     decides="sort it by magnet and glass: steel is pump, gear or drive; copper, grey or soft bright metal is bearing; sand, swarf or sealer is the workshop",
     decided_by=(
         debris_findings.MAGNETIC_METAL,

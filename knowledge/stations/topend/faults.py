@@ -6,6 +6,7 @@ from knowledge.model import Station
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.topend import causes, findings, findings_cam, quantities
+from knowledge.work import Access
 
 CAM_BEARINGS_BAD = Fault(
     id="cam_bearings_bad",
@@ -23,6 +24,7 @@ CAM_BEARINGS_BAD = Fault(
     source=COMMON_PRACTICE,
     states=(conditions.CLEARANCES_WIDE,),
     costs=(quantities.CAM_BEARING_CLEARANCE,),
+    opens=(Access.CAM_OUT,),
 )
 LIFTERS_LEAK = Fault(
     id="lifters_leak",
