@@ -131,18 +131,18 @@ class CaseInference:
         it: they keep their probability and come after all others.
         """
         harmless = self.harmless if self.loss_is_real else frozenset()
-        rows = (
-            Ranked(
-                self.book.causes[c],
-                self.belief(causegraph.node_of(self.book.causes[c], self.graph)),
-                prior,
-                self.posterior.marginal[c],
-            )
-            for c, prior in prior_marginals(self.network).items()
-        )
+        priors = prior_marginals(self.network)
+        rows = (self._ranked(self.book.causes[c], prior) for c, prior in priors.items())
         return tuple(
             sorted(rows, key=lambda r: (r.cause.id in harmless, -r.probability, r.cause.id))
         )
+
+    def _ranked(self, cause: Cause, prior: float) -> Ranked:
+        node, began = causegraph.node_of(cause, self.graph), self.posterior.marginal[cause.id]
+        if node == cause.id:
+            return Ranked(cause, began, prior, began)
+        before = posterior(self.network, {node: Likelihood(1.0, 1.0)}).marginal[node]
+        return Ranked(cause, self.belief(node), before, began)
 
     @cached_property
     def loss_is_real(self) -> bool:

@@ -21,7 +21,7 @@ from diagnose.teardown.loose_ends import seen_for
 from knowledge.access import CROWDED, EXPERIENCE, Opening
 from knowledge.faults import Fault
 from knowledge.model import Cause, Finding
-from knowledge.work import Access, Caution, Inspection
+from knowledge.work import Caution, Inspection
 
 COSTLY = 60.0  #: minutes of an opening from which the plan says why it is in it or not
 CLOSING = 0.8  #: closing takes this share of opening (judgement)
@@ -260,12 +260,9 @@ class Plan:
             minutes = self.chooser.tree.opening_minutes(way)
             if way and minutes >= COSTLY:
                 chance = self.chooser.behind(place, self.plan_state)
-                found.append(NotPlanned(way[-1], minutes, chance, self._repairs(place)))
+                repair = tuple(f.fault for f in self.answer.found_faults if place in f.fault.opens)
+                found.append(NotPlanned(way[-1], minutes, chance, repair))
         return tuple(found)
-
-    def _repairs(self, place: Access) -> tuple[Fault, ...]:
-        """Found faults whose repair opens this place in any case."""
-        return tuple(f.fault for f in self.answer.found_faults if place in f.fault.opens)
 
     @cached_property
     def waits(self) -> float:
