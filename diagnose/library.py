@@ -221,12 +221,13 @@ def parse_value(text: str, what: str) -> float:
     from diagnose.errors import UsageError
     from knowledge.book import the_book
     from knowledge.model import Finding
+    from knowledge.reports.shapes import TrialKind
     from knowledge.units import DIMENSIONS, UnitError, parse
 
     dimension = DIMENSIONS.get(what)
     if dimension is None:
         word = find_word(what, the_book())
-        if isinstance(word, Finding) or not word.dimension:
+        if isinstance(word, Finding | TrialKind) or not word.dimension:
             raise UsageError(f"{word.id}: has no value")
         dimension = DIMENSIONS[word.dimension]
     try:

@@ -79,8 +79,14 @@ class Book:
 
     @cached_property
     def shown_by_trial(self) -> Mapping[Finding, TrialKind]:
-        """The trial whose result shows a finding, for every finding that only a trial shows."""
+        """The trial whose result shows a finding, for every such finding."""
         return {f: t for t in self.trials.values() for f in t.findings}
+
+    @cached_property
+    def unclear_absent(self) -> frozenset[Finding]:
+        """Findings of which "absent" may mean that the trial was not made."""
+        kinds = self.trials.values()
+        return frozenset(f for t in kinds for f in (t.cured, t.worse) if f is not None)
 
     @cached_property
     def retired(self) -> Mapping[str, TrialKind]:

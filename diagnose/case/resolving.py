@@ -193,7 +193,7 @@ class Resolver:
             elif word is not None:
                 self._check_state(each, word)
                 observation = None
-                unclear = word in self.book.shown_by_trial and entry.state == "absent"
+                unclear = word in self.book.unclear_absent and entry.state == "absent"
                 if entry.state in ("present", "absent") and not unclear:
                     observation = Observation(State(entry.state), float(entry.sure or 1.0))
                 finding_records.append(

@@ -10,9 +10,16 @@ from diagnose.case.schema import LONGEST
 from diagnose.cli import printing
 from diagnose.cli.printing import remark, remark_lines
 from diagnose.entry.interview import Interview, new_case_path
-from diagnose.entry.questions import HELP, FindingQuestion, MenuQuestion, Question, Reply
+from diagnose.entry.questions import (
+    HELP,
+    FindingQuestion,
+    MenuQuestion,
+    Question,
+    Reply,
+    TrialQuestion,
+)
 from diagnose.output.documents.alarms import alarm_notices
-from diagnose.output.documents.interview import question_reason
+from diagnose.output.documents.interview import TRIAL_ANSWERS, question_reason
 from diagnose.output.documents.review import review_document
 from diagnose.output.text.alarms import alarm_lines
 from diagnose.output.text.interview import menu_lines, prompt_text, reason_lines
@@ -45,7 +52,7 @@ def _ask_all(interview: Interview) -> bool:
     misses = 0
     menu: MenuQuestion | None = None
     while (question := interview.next_question()) is not None:
-        if isinstance(question, FindingQuestion) and question.left is not None:
+        if isinstance(question, FindingQuestion | TrialQuestion) and question.left is not None:
             _show_alarms(interview)
         elif isinstance(question, MenuQuestion) and question is not menu:
             menu = question
@@ -57,7 +64,7 @@ def _ask_all(interview: Interview) -> bool:
             return False
         if reply is None:
             misses = 0
-            if isinstance(question, FindingQuestion):
+            if isinstance(question, FindingQuestion | TrialQuestion):
                 _show_alarms(interview)
         elif reply is not Reply.BACK:
             _explain(interview, question, reply)
@@ -75,11 +82,12 @@ def _ask_all(interview: Interview) -> bool:
 def _explain(interview: Interview, question: Question, reply: Reply) -> None:
     """Say why the question is put again."""
     match reply:
-        case Reply.WHY if isinstance(question, FindingQuestion):
+        case Reply.WHY if isinstance(question, FindingQuestion | TrialQuestion):
             finding = question.finding
-            reason = question_reason(finding, interview.outcomes(finding))
+            names = TRIAL_ANSWERS if isinstance(question, TrialQuestion) else {}
+            reason = question_reason(finding, interview.outcomes(finding), names)
             remark_lines(*reason_lines(reason))
-        case Reply.WHY if not isinstance(question, FindingQuestion):
+        case Reply.WHY if not isinstance(question, FindingQuestion | TrialQuestion):
             remark(question.why, 2)
         case Reply.FIRST:
             remark("This is the first question.", 2)

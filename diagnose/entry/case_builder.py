@@ -20,6 +20,8 @@ from diagnose.entry.facts import (
     find_word,
 )
 from diagnose.entry.readings import parse_reading
+from diagnose.entry.recording import table_of
+from diagnose.entry.trials import TrialInput
 from diagnose.errors import UsageError
 from knowledge.book import Book, the_book
 
@@ -27,6 +29,7 @@ _METHOD: dict[type[FactInput], str] = {
     FindingInput: "finding",
     MeasureInput: "measurement",
     TaskInput: "task",
+    TrialInput: "trial",
 }
 
 
@@ -123,6 +126,14 @@ class CaseBuilder:
         """Add a task of reassembly: ``"done"``, ``"failed"``, ``"skipped"`` or a measured value."""
         return self._add_fact(what, result, TaskInput, where, details)
 
+    def trial(self, what: str, result: str, **details: Unpack[EntryDetails]) -> int:
+        """Add something that was tried, as ``trial("new_pump", "no difference")``.
+
+        ``result``: ``"cured"``, ``"helped"``, ``"cured for a while"``, ``"no difference"``,
+        ``"worse"`` or ``"not tried"``, which says nothing.
+        """
+        return self._add_fact(what, result, TrialInput, "", details)
+
     def reading(self, text: str, **details: Unpack[EntryDetails]) -> int:
         """Add a gauge reading, as ``"700 rpm 95 C 8 psi direct"``.
 
@@ -180,16 +191,17 @@ class CaseBuilder:
         self,
         what: str,
         text: str,
-        kind: type[FindingInput] | type[MeasureInput] | type[TaskInput],
+        kind: type[FactInput],
         where: str,
         details: EntryDetails,
     ) -> int:
-        fact = fact_about(find_word(what, self.book), text)
+        fact = fact_about(find_word(what, self.book), text, self.book)
         if not isinstance(fact, kind):
             right = _METHOD[type(fact)]
             raise UsageError(f"{fact.word.id}: is a {right}; use {right}()")
-        table = "work" if isinstance(fact, TaskInput) else "finding"
-        return self._add(table, {"what": fact.word.id, **fact.fields(), "where": where}, details)
+        return self._add(
+            table_of(fact), {"what": fact.word.id, **fact.fields(), "where": where}, details
+        )
 
     def _add(self, kind: str, fields: Mapping[str, Any], details: EntryDetails) -> int:
         number = len(self._entries) + 1

@@ -13,13 +13,17 @@ from diagnose.entry.answers import (
     parse_answer,
     parse_task_state,
 )
+from diagnose.entry.trials import TrialInput, named_result, trial_input
 from diagnose.errors import UsageError, nearest, plain
 from knowledge.book import Book
-from knowledge.model import Finding, Measure
+from knowledge.model import Finding, Measure, Stage
+from knowledge.reports.shapes import TrialKind
+from knowledge.reports.words import Result
 from knowledge.units import DIMENSIONS, UnitError, parse
 from knowledge.work import Task
 
 EXAMPLE_ID = "needle_flickers"
+EXAMPLE_RESULT = "'no difference' or 'not tried'"
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,14 +65,14 @@ class TaskInput:
         return {"state": self.state} if self.state else {"value": self.text}
 
 
-FactInput = FindingInput | MeasureInput | TaskInput
+FactInput = FindingInput | MeasureInput | TaskInput | TrialInput
 
 
 def parse_fact(text: str, book: Book) -> FactInput:
-    """``id=value`` for a finding, a measure or a task of ``book``.
+    """``id=value`` for a finding, a measure, a task or a trial of ``book``.
 
-    The value is an answer ("yes", "70%"), a figure with its unit ("0.0045 in") or the state of a
-    task ("done"). Whether a figure can be right is checked when it is saved.
+    The value is an answer ("yes", "70%"), a figure with its unit ("0.0045 in"), the state of a
+    task ("done") or the result of a trial ("no difference"). Whether a figure can be right is checked when it is saved.
     Raises UsageError, with the nearest right id.
     """
     name, equals, value = text.partition("=")
@@ -76,13 +80,17 @@ def parse_fact(text: str, book: Book) -> FactInput:
         blanks = ", without blanks round the '='" if text.strip() in ("=", *ANSWERS) else ""
         like = EXAMPLE_ID if blanks else _as_id(name)
         raise UsageError(f"'{plain(text)}': write it like {like}=yes{blanks}")
-    return fact_about(find_word(name, book), value)
+    return made_or_not(fact_about(find_word(name, book), value, book), book)
 
 
-def fact_about(word: Finding | Measure | Task, text: str) -> FactInput:
-    """What ``text`` says of one finding, measure or task. Raises UsageError."""
+def fact_about(word: Finding | Measure | Task | TrialKind, text: str, book: Book) -> FactInput:
+    """What ``text`` says of one finding, measure, task or trial. Raises UsageError."""
     try:
         match word:
+            case TrialKind():
+                return trial_input(word, text)
+            case Finding() if word in book.shown_by_trial and named_result(text) is not None:
+                return trial_input(book.shown_by_trial[word], text)
             case Task():
                 return _task_input(word, text)
             case Measure():
@@ -101,10 +109,28 @@ def parse_value(text: str, word: Measure | Task) -> float:
         raise UsageError(str(error)) from None
 
 
-def find_word(name: str, book: Book) -> Finding | Measure | Task:
-    """The finding, measure or task of that id. Raises UsageError with the nearest."""
+def made_or_not(fact: FactInput, book: Book) -> FactInput:
+    """The fact; a plain "no" to "it was tried, and cured it" as what it most likely means.
+
+    Of a check that is made with tools it means "no difference", of what a person is asked "not
+    tried".
+    """
+    kind = book.shown_by_trial.get(fact.word) if isinstance(fact, FindingInput) else None
+    if kind is None or fact.word is not kind.cured or fact.fields()["state"] != "absent":
+        return fact
+    made = fact.word.stage is not Stage.KNOWN
+    return TrialInput(kind, Result.NO_DIFFERENCE if made else None)
+
+
+def find_word(name: str, book: Book) -> Finding | Measure | Task | TrialKind:
+    """The finding, measure, task or trial of that id. Raises UsageError with the nearest."""
     wanted = normal_id(name)
-    word = book.findings.get(wanted) or book.measures.get(wanted) or book.tasks.get(wanted)
+    word = (
+        book.findings.get(wanted)
+        or book.measures.get(wanted)
+        or book.tasks.get(wanted)
+        or book.trials.get(wanted)
+    )
     if word is not None:
         return word
     if wanted in book.causes:
@@ -112,7 +138,10 @@ def find_word(name: str, book: Book) -> Finding | Measure | Task:
             f"'{wanted}' is a cause, no finding: record what was seen of it; a cause is named at "
             f"the end, with diagnose close --cause. Try: diagnose show {wanted}"
         )
-    near = nearest(wanted, [*book.findings, *book.measures, *book.tasks])
+    if wanted in book.retired:
+        right = f"{book.retired[wanted].id}={EXAMPLE_RESULT}"
+        raise UsageError(f"'{wanted}' is the result of a trial now; write {right}")
+    near = nearest(wanted, [*book.findings, *book.measures, *book.tasks, *book.trials])
     raise UsageError(f"no finding '{plain(name.strip())}'.{near}{lookup_hint(name)}")
 
 

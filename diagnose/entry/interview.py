@@ -16,6 +16,7 @@ import os
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from datetime import date
+from functools import partial
 from pathlib import Path
 
 from diagnose.case.case import Case
@@ -25,6 +26,7 @@ from diagnose.case.schema import LONGEST
 from diagnose.case.writing import Fields, NewEntry, append_by, append_engine, start
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.answers import Answer
+from diagnose.entry.details import Details
 from diagnose.entry.questions import (
     COMPLAINT,
     TITLE,
@@ -32,9 +34,13 @@ from diagnose.entry.questions import (
     MenuQuestion,
     Question,
     Reply,
+    Said,
     TextQuestion,
+    TrialQuestion,
     read_line,
 )
+from diagnose.entry.recording import fact_entry
+from diagnose.entry.trials import TrialInput
 from diagnose.errors import UsageError, plain
 from diagnose.inference.outcomes import Outcome
 from diagnose.lookup.finder import Finder
@@ -83,8 +89,9 @@ class Interview:
             )
         interview = cls(path, book, by, most)
         if interview.resumed:
-            asked = [FindingQuestion(s.finding) for s in interview.case.finding_records]
-            interview._answered.extend(asked)
+            asked = interview.case.finding_records
+            interview._answered.extend(about(s.finding, book) for s in asked)
+            interview._answered.extend(TrialQuestion(t.trial) for t in interview.case.trials)
         ready(path)
         return interview
 
@@ -158,19 +165,22 @@ class Interview:
         if not case.has_engine:
             for finding in _findings_named(case.job.complaint, self.book):
                 if finding not in self.case.answered():
-                    yield FindingQuestion(finding)
+                    yield about(finding, self.book)
             yield _layout_menu(self.book)
         if not any(s.finding.kind is Kind.HISTORY for s in case.finding_records):
             yield _history_menu(self.book)
         for left in range(self.most, 0, -1):
             planner = self.diagnosis().planner
             best = best_question(
-                self.book.findings.values(), planner.single_cause_model, planner.answered
+                self.book.findings.values(),
+                planner.single_cause_model,
+                planner.answered,
+                self.book.shown_by_trial,
             )
             if best is None:
                 self.no_useful_question = True
                 return
-            yield FindingQuestion(best, left)
+            yield about(best, self.book, left)
 
     def _back(self) -> Reply:
         if not self._answered:
@@ -181,7 +191,7 @@ class Interview:
         self._open.append(earlier)
         return Reply.BACK
 
-    def _save(self, question: Question, answer: str | tuple[str, ...] | Answer) -> None:
+    def _save(self, question: Question, answer: Said) -> None:
         """Save one answer, and leave its question."""
         match question, answer:
             case TextQuestion(), str():
@@ -196,6 +206,9 @@ class Interview:
                     self._append(self.book.findings[id_], Answer("present"))
             case FindingQuestion(), Answer():
                 self._append(question.finding, answer)
+                self._answered.append(replace(question, left=None))
+            case TrialQuestion(), TrialInput():
+                append_by(self.path, self.book, partial(_trial_entry, answer, self.by))
                 self._answered.append(replace(question, left=None))
         self._open.pop()
 
@@ -226,6 +239,17 @@ class Interview:
             return [NewEntry("finding", fields)]
 
         append_by(self.path, self.book, entry)
+
+
+def about(finding: Finding, book: Book, left: int | None = None) -> FindingQuestion | TrialQuestion:
+    """The question about a finding; one that only a trial shows is asked as the trial."""
+    trial = book.shown_by_trial.get(finding)
+    return FindingQuestion(finding, left) if trial is None else TrialQuestion(trial, left)
+
+
+def _trial_entry(made: TrialInput, by: str, case: Case) -> list[NewEntry]:
+    """What a trial did; it replaces an earlier answer to the same question."""
+    return [fact_entry(made, case, Details(by=by))]
 
 
 def new_case_path(folder: Path = Path()) -> Path:

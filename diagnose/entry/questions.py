@@ -8,7 +8,10 @@ from typing import Literal
 
 from diagnose.case.schema import LONGEST
 from diagnose.entry.answers import Answer, named_answer
+from diagnose.entry.trials import TrialInput, named_result
 from knowledge.model import Finding
+from knowledge.reports.shapes import TrialKind
+from knowledge.reports.words import Result
 
 HELP = "y yes, n no, d don't know, why, back, stop here"
 STOP = ("stop", "stop here", "quit", "exit")
@@ -109,7 +112,46 @@ class FindingQuestion:
         return named_answer(line) or Reply.UNCLEAR
 
 
-Question = TextQuestion | MenuQuestion | FindingQuestion
+@dataclass(frozen=True, slots=True)
+class TrialQuestion:
+    """Whether something was tried, and what it did; "no" means that it was not tried."""
+
+    trial: TrialKind
+    left: int | None = None  #: questions left at most, with this one; None: not counted
+    hint = (
+        "Please: c cured, h helped, f cured for a while, s no difference, w worse, n not tried, "
+        "why, back, stop here."
+    )
+
+    @property
+    def finding(self) -> Finding:
+        """The finding that it cured the trouble."""
+        return self.trial.cured
+
+    @property
+    def asks(self) -> str:
+        """The question in one line."""
+        left = f" ({self.left} left at most)" if self.left is not None else ""
+        return self.trial.asks + left
+
+    def read(self, line: str) -> TrialInput | Reply:
+        """What the trial did."""
+        word = line.lower()
+        if word in ("why", "why do you ask"):
+            return Reply.WHY
+        if word in BACK:
+            return Reply.BACK
+        if word in NONE:
+            return TrialInput(self.trial, None)
+        result = named_result(line)
+        if result is None:
+            return Reply.UNCLEAR
+        return TrialInput(self.trial, result if isinstance(result, Result) else None)
+
+
+Question = TextQuestion | MenuQuestion | FindingQuestion | TrialQuestion
+#: what the answer to a question says
+Said = str | tuple[str, ...] | Answer | TrialInput
 
 TITLE = TextQuestion(
     "What is it about? One line (boat, tractor, engine): ",
@@ -121,7 +163,7 @@ COMPLAINT = TextQuestion(
 )
 
 
-def read_line(question: Question, line: str) -> str | tuple[str, ...] | Answer | Reply:
+def read_line(question: Question, line: str) -> Said | Reply:
     """What a line says in answer to a question: as its ``read``, or 'stop', or too long."""
     if line.lower() in STOP:
         return Reply.STOP

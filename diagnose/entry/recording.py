@@ -8,7 +8,7 @@ from datetime import date
 from functools import partial
 from pathlib import Path
 
-from diagnose.case.case import Case
+from diagnose.case.case import Case, TrialRecord
 from diagnose.case.loading import load
 from diagnose.case.looks import speeds_of
 from diagnose.case.schema import (
@@ -26,6 +26,7 @@ from diagnose.entry.details import Details
 from diagnose.entry.facts import FactInput, FindingInput, MeasureInput, TaskInput, parse_fact
 from diagnose.entry.readings import ReadingInput, parse_reading
 from diagnose.entry.sheets import READING, FilledBlank
+from diagnose.entry.trials import TrialInput
 from diagnose.errors import UsageError
 from knowledge.book import Book
 
@@ -95,13 +96,26 @@ def fact_entry(fact: FactInput, case: Case, details: Details) -> NewEntry:
     fields = details.fields()
     if details.replaces is None:
         fields["replaces"] = _standing_number(fact, case, details.where)
-    kind = "work" if isinstance(fact, TaskInput) else "finding"
-    return NewEntry(kind, {"what": fact.word.id, **fact.fields(), **fields})
+    if isinstance(fact, TrialInput):
+        _check_no_place(details, "a trial")
+        del fields["where"]
+    return NewEntry(table_of(fact), {"what": fact.word.id, **fact.fields(), **fields})
+
+
+def table_of(fact: FactInput) -> str:
+    """The table a fact is written in."""
+    match fact:
+        case TaskInput():
+            return "work"
+        case TrialInput():
+            return "trial"
+        case _:
+            return "finding"
 
 
 def reading_entry(reading: ReadingInput, details: Details) -> NewEntry:
     """An entry for one reading. Raises UsageError where ``details`` name a place."""
-    _check_no_place(details)
+    _check_no_place(details, "a reading")
     fields = details.fields()
     del fields["where"]
     return NewEntry("reading", {**reading.fields(), **fields})
@@ -109,7 +123,7 @@ def reading_entry(reading: ReadingInput, details: Details) -> NewEntry:
 
 def behaviour_entry(behaviour: BehaviourInput, details: Details) -> NewEntry:
     """An entry for one reported behaviour. Raises UsageError where ``details`` name a place."""
-    _check_no_place(details)
+    _check_no_place(details, "a behaviour")
     fields = details.fields()
     del fields["where"]
     return NewEntry("behaviour", {**behaviour.fields(), **fields})
@@ -163,7 +177,7 @@ def _typed_fact(text: str, book: Book, case: Case, details: Details) -> NewEntry
 
 
 def _typed_reading(text: str, details: Details) -> NewEntry:
-    _check_no_place(details)
+    _check_no_place(details, "a reading")
     return reading_entry(parse_reading(text), details)
 
 
@@ -181,11 +195,9 @@ def _blank(blank: FilledBlank, book: Book, case: Case, details: Details) -> NewE
     return _typed_fact(f"{blank.id}={blank.value}", book, case, there)
 
 
-def _check_no_place(details: Details) -> None:
+def _check_no_place(details: Details, what: str) -> None:
     if details.where:
-        raise UsageError(
-            "where: a reading or behaviour has no place on the engine; say it with --note"
-        )
+        raise UsageError(f"where: {what} has no place on the engine; say it with --note")
 
 
 def _standing_number(fact: FactInput, case: Case, where: str) -> int | None:
@@ -198,10 +210,17 @@ def _standing_number(fact: FactInput, case: Case, where: str) -> int | None:
         case MeasureInput():
             entries = [m.entry for m in case.measurements if m.measure is fact.word]
             found = [(e.no, e.where) for e in entries]
+        case TrialInput():
+            found = [(t.entry.no, "") for t in case.trials if _is_trial(t, fact)]
         case TaskInput():
             found = [(w.entry.no, w.entry.where) for w in case.task_records if w.task is fact.word]
     numbers = [number for number, place in found if place == where]
     return numbers[-1] if numbers else None
+
+
+def _is_trial(record: TrialRecord, fact: TrialInput) -> bool:
+    """Whether a record is of the same trial, and written as one."""
+    return record.trial is fact.word and isinstance(record.entry, TrialEntry)
 
 
 def _at(place: str, fault: str) -> str:
@@ -240,7 +259,6 @@ def _replaces_faults(given: Input, case: Case) -> list[str]:
         "reading": bool(given.readings),
         "behaviour": bool(given.behaviours),
         "baseline": False,
-        "trial": False,
         "earlier": False,
     }
     if not kinds.get(kind, bool(given.facts)):

@@ -75,7 +75,7 @@ class TrialKind:
 
     @property
     def findings(self) -> tuple[Finding, ...]:
-        """The findings that only its result shows; "no" of them may mean that it was not tried."""
+        """The findings that its result shows."""
         return tuple(f for f in (self.cured, self.worse, self.still) if f is not None)
 
 

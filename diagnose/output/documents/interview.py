@@ -19,13 +19,24 @@ class QuestionReason:
     source: str
 
 
-def question_reason(finding: Finding, outcomes: Mapping[str, Outcome]) -> QuestionReason:
-    """Build the reason for asking about a finding from the outcome of each answer."""
+#: what "yes" and "no" mean where the question is what a trial did
+TRIAL_ANSWERS = {"yes": "cured", "no": "no difference"}
+
+
+def question_reason(
+    finding: Finding, outcomes: Mapping[str, Outcome], names: Mapping[str, str]
+) -> QuestionReason:
+    """Build the reason for asking about a finding from the outcome of each answer.
+
+    ``names``: what an answer is called where not by its own name.
+    """
     return QuestionReason(
         why=finding.why,
         normal=finding.normal,
         outcomes={
-            answer: f"{outcome.leads.says} leads, {100 * outcome.leads_with:.0f} % likely"
+            names.get(
+                answer, answer
+            ): f"{outcome.leads.says} leads, {100 * outcome.leads_with:.0f} % likely"
             for answer, outcome in outcomes.items()
         },
         source=finding.source.title,

@@ -73,7 +73,7 @@ def entry_text(kind: str, fields: Fields) -> str:
         value = _reading(fields)
         value += ", first start" if fields.get("at") == "start" else ""
     else:
-        value = str(fields.get("value") or fields.get("state"))
+        value = str(fields.get("value") or fields.get("result") or fields.get("state"))
     sure = fields.get("sure")
     sureness = f", {percent(float(str(sure)))} sure" if sure is not None else ""
     replaced = f", replaces {fields['replaces']}" if fields.get("replaces") else ""

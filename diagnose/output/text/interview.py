@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from diagnose.entry.questions import FindingQuestion, MenuQuestion, Question
+from diagnose.entry.questions import FindingQuestion, MenuQuestion, Question, TrialQuestion
 from diagnose.output.documents.interview import QuestionReason
 from diagnose.output.lines import headed, wrapped
 
 
 def prompt_text(question: Question) -> str:
     """Render what stands before the place where the answer is typed."""
+    if isinstance(question, TrialQuestion):
+        return "\n".join(wrapped(question.asks)) + "\n  c / h / f / s / w / n: "
     if isinstance(question, FindingQuestion):
         return "\n".join(wrapped(question.asks)) + "\n  y / n / d: "
     return question.asks
