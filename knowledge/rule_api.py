@@ -88,11 +88,7 @@ class Multiple:
 
     @property
     def name(self) -> str:
-        """The number itself, as no word was chosen for it.
-
-        >>> Multiple(2.8).name
-        'times 2.8'
-        """
+        """The number itself, as no word was chosen for it."""
         return f"times {self.value:.1f}"
 
 
