@@ -32,7 +32,17 @@ from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
 from knowledge.book import Book
-from knowledge.pressure.gauge import HOT, IDLE_SLACK, RUNNING, SPEED, at_pump, spread_of
+from knowledge.model import Reading
+from knowledge.pressure.gauge import (
+    HOT,
+    IDLE_SLACK,
+    RUNNING,
+    SAME_HEAT,
+    SPEED,
+    at_pump,
+    is_bound,
+    spread_of,
+)
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.units import PSI
 
@@ -40,6 +50,7 @@ ENGINES, SEED = 64, 7
 WALKS = 40  #: orders tried, each with its reverse, where there are too many deviations for all
 USUAL_HOT = 368.15  #: K: assumed where a reading has no temperature
 CRUISE = 2500.0  #: rpm
+MOST_SPREAD = 0.2  #: of the speed: a reading known less well is at no point (judgement)
 NEGLIGIBLE = 2 * PSI  #: less missing than this counts as nothing
 
 
@@ -129,14 +140,24 @@ def budget(case: Case, book: Book, engines: int = ENGINES, seed: int = SEED) -> 
 
 
 def points_of(case: Case) -> tuple[Point, ...]:
-    """Return hot idle and cruise as read: a trusted gauge before the panel, the latest reading."""
-    hot = [r for r in case.readings if (r.reading.oil_temperature or USUAL_HOT) >= HOT]
+    """Return hot idle and cruise as read: a trusted gauge before the panel, the latest reading.
+
+    Bounds, and readings whose speed or oil temperature is known only roughly, are left out.
+    """
+    certain = [r for r in case.readings if _is_certain(r.reading)]
+    hot = [r for r in certain if (r.reading.oil_temperature or USUAL_HOT) >= HOT]
     idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * _idle(case)]
     fast = [r for r in hot if r.reading.rpm >= SPEED]
     return (
         _point("hot idle", _last(idle), _idle(case)),
         _point("cruise", _last(fast), CRUISE),
     )
+
+
+def _is_certain(reading: Reading) -> bool:
+    """Return whether a reading is a pressure at about one speed and one oil temperature."""
+    narrow = reading.rpm_spread <= MOST_SPREAD * reading.rpm and reading.oil_spread <= SAME_HEAT
+    return narrow and not is_bound(reading)
 
 
 def _idle(case: Case) -> float:

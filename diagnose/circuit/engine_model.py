@@ -6,7 +6,7 @@ Dimensions come from the case, else from its profile; each clearance is on the d
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -19,7 +19,8 @@ from diagnose.hydraulics.oil import Oil
 from diagnose.hydraulics.ranges import FloatArray, Floats
 from knowledge.book import Book
 from knowledge.model import Reading
-from knowledge.pressure.gauge import at_pump
+from knowledge.pressure.gauge import at_pump, is_bound
+from knowledge.reports.when import UNKNOWN_HEAT_SD
 from knowledge.stations.oil.grades import Grade, grade_named
 from knowledge.stations.relief.quantities import RELIEF_SETTING, USUAL_RELIEF_SETTING
 from knowledge.units import PSI
@@ -30,6 +31,7 @@ LEAST_OTHER = 0.3 * OTHER_AT  #: m3: what every engine leaks unlisted (judgement
 BASELINE_ERROR = 1.5 * PSI  #: of a pressure once known good, one standard deviation
 TEMPERATURE_ERROR = 5.0  #: K: of an oil temperature, sump against gallery (judgement)
 USUAL_HOT = 363.15  #: K: assumed where a reading has no temperature
+LEAST_SPEED = 150.0  #: rpm, and K: below any that a vague reading can mean
 USUAL_ERROR = 6 * PSI  #: of what is merely usual for a profile (judgement)
 
 
@@ -169,8 +171,45 @@ def _engine(n: Mapping[str, float], oil: Oil) -> Engine:
 
 
 def baseline_points(case: Case) -> tuple[Point, ...]:
-    """Return the valid baseline pressures of the case, known from when the engine was sound."""
-    return tuple(point_of(b.reading, BASELINE_ERROR) for b in case.baseline)
+    """Return the valid baseline pressures of the case, known from when the engine was sound.
+
+    Words for speed and oil temperature widen the error of a pressure; bounds are left out.
+    """
+    readings = [b.reading for b in case.baseline if not is_bound(b.reading)]
+    return known_points(case, readings)
+
+
+def known_points(case: Case, readings: Sequence[Reading]) -> tuple[Point, ...]:
+    """Return pressures of the sound engine as points, vague ones with a wider error."""
+    points = [point_of(r, BASELINE_ERROR) for r in readings]
+    if case.profile is None or not any(is_vague(r) for r in readings):
+        return tuple(points)
+    engine = engine_of(numbers(case), Oil.of_grade(grade_name(case)))
+    spreads = (("rpm", [r.rpm_spread for r in readings]), ("temperature", oil_spreads(readings)))
+    variance = np.array(
+        [p.error**2 + r.pressure_spread**2 for p, r in zip(points, readings, strict=True)]
+    )
+    for field, spread in spreads:
+        high, low = (
+            [
+                replace(p, **{field: max(getattr(p, field) + sign * s, LEAST_SPEED)})
+                for p, s in zip(points, spread, strict=True)
+            ]
+            for sign in (1.0, -1.0)
+        )
+        variance += (0.5 * (shown(engine, high) - shown(engine, low))) ** 2
+    return tuple(replace(p, error=float(v) ** 0.5) for p, v in zip(points, variance, strict=True))
+
+
+def is_vague(reading: Reading) -> bool:
+    """Return whether anything of a reading but the gauge's error is uncertain."""
+    return bool(reading.rpm_spread or reading.oil_spread or reading.pressure_spread)
+
+
+def oil_spreads(readings: Sequence[Reading]) -> list[float]:
+    """Return the standard deviation of each oil temperature [K], wide where none was given."""
+    unknown = UNKNOWN_HEAT_SD
+    return [unknown if r.oil_temperature is None else r.oil_spread for r in readings]
 
 
 def usual_points(case: Case) -> tuple[Point, ...]:
@@ -187,13 +226,16 @@ def point_of(reading: Reading, error: float) -> Point:
     )
 
 
-def shown(engine: Engine, points: Sequence[Point], warmer: Floats = 0.0) -> FloatArray:
+def shown(
+    engine: Engine, points: Sequence[Point], warmer: Floats = 0.0, faster: Floats = 0.0
+) -> FloatArray:
     """Return what a gauge would show at each point's speed, temperature and tap [Pa].
 
     Engine fields are numbers or columns ``(n, 1)``; the result is ``(len(points),)`` or
-    ``(n, len(points))``. ``warmer`` is added to the temperatures [K].
+    ``(n, len(points))``. ``warmer`` is added to the temperatures [K], ``faster`` to the speeds
+    [rev/min].
     """
-    rpm = np.array([p.rpm for p in points])
+    rpm = np.array([p.rpm for p in points]) + faster
     heat = np.array([p.temperature for p in points]) + warmer
     state = solve(engine, rpm, heat)
     tapped = np.array([p.at_pump for p in points])

@@ -9,16 +9,25 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from math import erf, sqrt
 
 import numpy as np
+from numpy.typing import NDArray
 
-from diagnose.circuit.engine_model import TEMPERATURE_ERROR, Point, shown
+from diagnose.circuit.engine_model import (
+    LEAST_SPEED,
+    TEMPERATURE_ERROR,
+    Point,
+    oil_spreads,
+    shown,
+)
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.plausible_engines import UNCERTAIN, varied
 from diagnose.circuit.survey_evidence import states
 from diagnose.hydraulics.engine import Engine
-from diagnose.hydraulics.ranges import FloatArray
+from diagnose.hydraulics.ranges import FloatArray, Floats
 from knowledge.circuit.conditions import READING_FALSE
+from knowledge.model import Reading
 from knowledge.units import PSI
 
 HEALTHY, NEITHER, FALSE = "healthy", "none_of_these_alone", READING_FALSE.id
@@ -28,6 +37,7 @@ MISFIT = 0.02  #: error of the model, share of the pressure (judgement)
 SCALE = 0.02  #: a gauge's scale error, share of the pressure (judgement)
 BLUR = 0.7  #: width of the density over engines, as a share of their spread
 PAIRS, LOOSE = 400, 4.0  #: pairs of conditions tried for "none alone"; their extra error, psi
+BOUND_FAILS = 0.04  #: how often a bound that was reported does not hold (judgement)
 LEAST_SHOWN = 0.9  #: psi: least pressure a relative error is taken of
 
 
@@ -63,22 +73,53 @@ def warmer(n: int, points: Sequence[Point], rng: np.random.Generator) -> FloatAr
     return TEMPERATURE_ERROR * np.vstack([half, -half])[:n][:, state]
 
 
+@dataclass(frozen=True, slots=True)
+class Apart:
+    """How far each engine's speed and oil temperature are from those of the points: ``(n, m)``."""
+
+    faster: Floats  #: rev/min
+    warmer: Floats  #: K
+
+
+def apart(readings: Sequence[Reading], off: FloatArray, rng: np.random.Generator) -> Apart:
+    """Draw the speed and the oil temperature that vague readings had, for each engine.
+
+    ``off`` are the errors of ``warmer``, which readings at one heat share; what words leave open
+    is each reading's own. Readings in figures keep their speed and draw nothing.
+    """
+    speed = np.array([r.rpm_spread for r in readings])
+    heat = np.array(oil_spreads(readings))
+    if not (speed.any() or heat.any()):
+        return Apart(0.0, off)
+    n = len(off)
+    half = rng.standard_normal((2, (n + 1) // 2, len(readings)))
+    drawn = np.concatenate([half, -half], axis=1)[:, :n]
+    slowest = np.minimum(LEAST_SPEED - np.array([r.rpm for r in readings]), 0.0)
+    return Apart(np.maximum(speed * drawn[0], slowest), off + heat * drawn[1])
+
+
 def predicted(
     engine: Engine,
     z: FloatArray,
     points: Sequence[Point],
-    off: FloatArray,
+    off: FloatArray | Apart,
     conditions: Iterable[str] = FAULTS,
     widths: Mapping[str, float] = UNCERTAIN,
 ) -> Predicted:
-    """Predict what the engines of draws ``z`` show, sound and with each condition at ``NODES``."""
+    """Predict what the engines of draws ``z`` show, sound and with each condition at ``NODES``.
+
+    ``off``: errors of the oil temperature [K], or of speed and temperature.
+    """
     base = varied(engine, z, widths)
-    healthy = shown(base, points, off) / PSI
+    by = off if isinstance(off, Apart) else Apart(0.0, off)
+    healthy = shown(base, points, by.warmer, by.faster) / PSI
     steps = NODES[:, None, None]
     return Predicted(
         healthy,
         {
-            name: _between(shown(FAULTS[name].apply(base, steps), points, off) / PSI)
+            name: _between(
+                shown(FAULTS[name].apply(base, steps), points, by.warmer, by.faster) / PSI
+            )
             for name in conditions
         },
     )
@@ -130,22 +171,58 @@ def fits(
     rng: np.random.Generator,
     *,
     may_lie: bool = False,
+    bounds: Sequence[int] = (),
 ) -> dict[str, Fit]:
     """Fit every hypothesis to the readings ``seen`` [psi]; with ``may_lie`` also a gauge that
-    shows only a share of the pressure."""
+    shows only a share of the pressure. ``bounds``: for each reading 1 where the pressure was at
+    most that, -1 where it was at least that, 0 where it was that; empty: all 0."""
     error = errors(gauges, np.maximum(seen, LEAST_SHOWN))
-    out = {HEALTHY: _fit(shows.healthy[None], seen, error, np.zeros(1))}
+    data = Data(seen, error, np.array(bounds or [0] * len(seen)))
+    out = {HEALTHY: _fit(shows.healthy[None], data, np.zeros(1))}
     for name, by_severity in shows.faults.items():
-        out[name] = _fit(by_severity, seen, error, FINE)
+        out[name] = _fit(by_severity, data, FINE)
     if may_lie:
         shares = 1 - 0.95 * FINE[:, None, None]
-        out[FALSE] = _fit(shows.healthy * shares, seen, error, FINE)
-    out[NEITHER] = _neither(shows, seen, error, rng)
+        out[FALSE] = _fit(shows.healthy * shares, data, FINE)
+    out[NEITHER] = _neither(shows, data, rng)
     return out
 
 
-def _fit(shows: FloatArray, seen: FloatArray, error: FloatArray, severity: FloatArray) -> Fit:
-    each = log_density(seen, shows, error)  # (severities, engines)
+@dataclass(frozen=True, slots=True)
+class Data:
+    """Readings [psi], the covariance of their errors [psi2], and which of them are bounds."""
+
+    seen: FloatArray
+    error: FloatArray
+    side: NDArray[np.int_]  #: 1: at most, -1: at least, 0: the pressure itself
+
+    @property
+    def exact(self) -> NDArray[np.bool_]:
+        """The readings that are no bounds."""
+        return np.asarray(self.side == 0)
+
+    def log_within(self, shows: FloatArray, error: FloatArray) -> FloatArray:
+        """Return the log probability that all bounds hold, for each engine: ``(…, n)``.
+
+        A bound that was reported does not hold in a few cases of a hundred (judgement).
+        """
+        bound = ~self.exact
+        if not bound.any():
+            return np.zeros(shows.shape[:-1])
+        room = self.side[bound] * (self.seen[bound] - shows[..., bound])
+        below = _normal(room / np.sqrt(np.diag(error)[bound]))
+        return np.asarray(np.log(BOUND_FAILS / 2 + (1 - BOUND_FAILS) * below).sum(-1))
+
+
+def _normal(z: FloatArray) -> FloatArray:
+    """Return the standard normal distribution function."""
+    return np.asarray(0.5 * (1.0 + np.vectorize(erf, otypes=[float])(z / sqrt(2.0))))
+
+
+def _fit(shows: FloatArray, data: Data, severity: FloatArray) -> Fit:
+    exact = data.exact
+    each = log_density(data.seen[exact], shows[..., exact], data.error[np.ix_(exact, exact)])
+    each = each + data.log_within(shows, data.error)  # (severities, engines)
     of_severity = _log_mean(each)
     share = np.exp(of_severity - of_severity.max())
     share /= share.sum()
@@ -162,22 +239,22 @@ def _fit(shows: FloatArray, seen: FloatArray, error: FloatArray, severity: Float
     )
 
 
-def _neither(
-    shows: Predicted, seen: FloatArray, error: FloatArray, rng: np.random.Generator
-) -> Fit:
+def _neither(shows: Predicted, data: Data, rng: np.random.Generator) -> Fit:
     """Fit none of these alone: two conditions at once, as the sum of what each does, with a wide
     error."""
     sound = shows.healthy.mean(0)
     every = np.concatenate([f.mean(1) - sound for f in shows.faults.values()])
     first, second = rng.integers(len(every), size=(2, PAIRS))
     guessed = np.maximum(sound + every[first] + every[second], 0.0)
-    apart = shows.healthy - sound
-    wide = apart.T @ apart / len(apart) + error + LOOSE**2 * np.eye(len(seen))
-    root = np.linalg.cholesky(wide)
-    miss = np.linalg.solve(root, (seen - guessed).T)
-    size = np.log(np.diag(root)).sum() + len(seen) / 2 * np.log(2 * np.pi)
+    spread = shows.healthy - sound
+    every_error = spread.T @ spread / len(spread) + data.error + LOOSE**2 * np.eye(len(data.seen))
+    exact = data.exact
+    root = np.linalg.cholesky(every_error[np.ix_(exact, exact)])
+    miss = np.linalg.solve(root, (data.seen - guessed)[:, exact].T)
+    size = np.log(np.diag(root)).sum() + exact.sum() / 2 * np.log(2 * np.pi)
     n = len(shows.healthy)
-    chance = float(_log_mean(-0.5 * (miss**2).sum(0) - size))
+    within = data.log_within(guessed, every_error)
+    chance = float(_log_mean(-0.5 * (miss**2).sum(0) - size + within))
     return Fit(log_likelihood=chance, severity=(0.0, 0.0, 0.0), engines=np.full(n, 1 / n))
 
 

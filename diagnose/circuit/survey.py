@@ -6,13 +6,20 @@ Readings cold and hot at a few speeds are the cheapest test of the whole circuit
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
-from math import exp
+from dataclasses import dataclass, replace
+from math import exp, hypot
 
 import numpy as np
 
 from diagnose.case.case import Case
-from diagnose.circuit.engine_model import Point, baseline_points, healthy, point_of, shown
+from diagnose.circuit.engine_model import (
+    Point,
+    baseline_points,
+    healthy,
+    known_points,
+    point_of,
+    shown,
+)
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import (
     FALSE,
@@ -20,6 +27,7 @@ from diagnose.circuit.fitting import (
     NEITHER,
     Fit,
     Gauge,
+    apart,
     fits,
     predicted,
     shares,
@@ -35,6 +43,8 @@ from diagnose.inference.network import Likelihood
 from knowledge.book import Book
 from knowledge.engines.profiles import Profile
 from knowledge.model import Reading
+from knowledge.pressure.gauge import USUAL_SPREAD, moments
+from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.stations.relief.quantities import RELIEF_SETTING, USUAL_RELIEF_SETTING
 from knowledge.units import PSI
 
@@ -97,15 +107,19 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
             '--reading "700 rpm 95 C 8 psi"'
         )
     engine, rng = healthy(case, book), np.random.default_rng(SEED)
-    known = baseline_points(case)
+    idle = case.limits.get(USUAL_IDLE_SPEED, USUAL_IDLE_SPEED.typical)
+    looked = tuple(m for r in looked for m in moments(r, idle))
+    known = (*baseline_points(case), *_usual_points(case, looked))
     uncertain = widths(relief_known=_relief_known(case))
     z = conditioned(engine, drawn(ENGINES, rng), known, rng, widths=uncertain)
     points = [point_of(r, 0.0) for r in looked]
     seen = np.array([r.pressure for r in looked]) / PSI
-    shows = predicted(engine, z, points, warmer(ENGINES, points, rng), widths=uncertain)
+    off = apart(looked, warmer(ENGINES, points, rng), rng)
+    shows = predicted(engine, z, points, off, widths=uncertain)
     gauges = [gauge_of(r) for r in looked]
     lying = all(r.gauge == "panel" for r in looked)
-    found = fits(shows, seen, gauges, rng, may_lie=lying)
+    bounds = [int(r.at_most) - int(r.at_least) for r in looked]
+    found = fits(shows, seen, gauges, rng, may_lie=lying, bounds=bounds)
     share = shares(found)
     rows = tuple(
         sorted(
@@ -129,14 +143,33 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
         rows=rows,
         likelihoods=_likelihoods(found, share),
         curves=curves(engine, z, uncertain, leaders, points),
-        further=further(sound, leaders, points, gauges),
+        further=further(sound, leaders, points, [gauge_error_of(looked[0])]),
         baseline_missed=_missed(sound, known),
         sound=sound,
     )
 
 
+def _usual_points(case: Case, readings: Sequence[Reading]) -> tuple[Point, ...]:
+    """Return what the gauge usually shows where that is known, as pressures of the sound engine."""
+    usual = [
+        replace(r, pressure=r.usual, pressure_spread=USUAL_SPREAD * r.usual)
+        for r in readings
+        if r.usual
+    ]
+    return known_points(case, usual)
+
+
 def gauge_of(reading: Reading) -> Gauge:
-    """Return the reading's own error and the error its gauge shares among its readings [psi]."""
+    """Return the reading's own error, with that of a vague figure, and the error its gauge shares
+    among its readings [psi]."""
+    gauge = gauge_error_of(reading)
+    if not reading.pressure_spread:
+        return gauge
+    return Gauge(hypot(gauge.own, reading.pressure_spread / PSI), gauge.shared)
+
+
+def gauge_error_of(reading: Reading) -> Gauge:
+    """Return the gauge's error for one reading and the error it shares among its readings [psi]."""
     usual = DIRECT if reading.gauge == "direct" else PANEL
     if not reading.error:
         return usual

@@ -16,7 +16,7 @@ from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Finding, Reading
 from knowledge.pressure.behaviour import FADES_AT_SPEED_BACK_AFTER_REST
 from knowledge.pressure.direct_gauge import IDLE_BELOW_SPEC, PORTS_DIFFER
-from knowledge.pressure.gauge import is_bound, runs
+from knowledge.pressure.gauge import runs
 from knowledge.pressure.patterns import FELL_SUDDENLY, SECOND_INSTRUMENT_DISAGREES
 from knowledge.stations.oil.findings_heat import OIL_TEMPERATURE_HIGH
 from knowledge.stations.pump.findings_drive import STEPPED_DOWN_AND_STAYED
@@ -31,7 +31,7 @@ OF_THEIR_OWN = frozenset(
 
 def usable(readings: Sequence[Reading]) -> tuple[Reading, ...]:
     """Return readings of the running engine; those of a direct gauge only, where there are two."""
-    running = [r for r in readings if runs(r) and not is_bound(r)]
+    running = [r for r in readings if runs(r)]
     direct = [r for r in running if r.gauge == "direct"]
     return tuple(direct if len(direct) >= LEAST_DIRECT else running)
 
@@ -61,7 +61,11 @@ def enough_for_survey(case: Case, readings: Sequence[Reading]) -> bool:
     known = case.engine.profile is not None or bool(case.baseline)
     if case.profile is None or (case.layout is UNKNOWN and not known):
         return False
-    heats = [r.oil_temperature for r in usable(readings) if r.oil_temperature is not None]
+    heats = [
+        r.oil_temperature
+        for r in usable(readings)
+        if r.oil_temperature is not None and r.oil_spread <= SAME_HEAT
+    ]
     return len(heats) >= LEAST_READINGS and len(set(states(heats))) >= 2
 
 

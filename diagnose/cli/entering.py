@@ -49,7 +49,8 @@ def record(
         list[str] | None,
         typer.Option(
             metavar="READING",
-            help='A gauge reading: "700 rpm 95 C 8 psi", add "direct" for a test gauge.',
+            help='A gauge reading: "700 rpm 95 C 8 psi", or in words "5 psi at hot idle"; '
+            'add "direct" for a test gauge.',
         ),
     ] = None,
     behaviour: Annotated[

@@ -29,7 +29,7 @@ from diagnose.inference.chaining import Observation
 from knowledge.book import Book
 from knowledge.history.findings import FRESHLY_REBUILT
 from knowledge.model import Stage, State
-from knowledge.pressure.gauge import spread_of
+from knowledge.pressure.gauge import RUNNING, possible, spread_of
 from knowledge.pressure.quantities import (
     STOP_IDLE_PRESSURE,
     STOP_RUNNING_PRESSURE,
@@ -102,17 +102,21 @@ class FirstStart:
 
     def _compared(self, read: GaugeReading) -> Compared:
         reading = read.reading
-        heat = reading.oil_temperature or USUAL_HOT
         error = spread_of(reading)
-        plain = self.pressures(reading.rpm, heat)
+        plain = np.concatenate(
+            [
+                self.pressures(max(r.rpm, RUNNING), r.oil_temperature or USUAL_HOT)
+                for r in possible(reading)
+            ]
+        )
         wide = Band.of(
             np.maximum(plain + error * evenly_drawn(len(plain), _rng()).reshape(-1), 0.0)
         )
         return Compared(
             read,
             wide,
-            reading.pressure < wide.low,
-            reading.pressure > wide.high,
+            reading.pressure < wide.low and not reading.at_least,
+            reading.pressure > wide.high and not reading.at_most,
             self._stop(read),
         )
 
