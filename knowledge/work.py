@@ -120,7 +120,7 @@ class Band:
     """What one source accepts, SI; None is open at that end.
 
     It decides for engines with every feature of ``only_with`` and none of ``not_with``; for
-    others it is only shown.
+    others it is only shown. So it is for all where it was printed for another speed or use.
     """
 
     low: float | None
@@ -129,10 +129,13 @@ class Band:
     says: str = ""  #: for which engine or practice it holds
     only_with: tuple[Finding, ...] = ()
     not_with: tuple[Finding, ...] = ()
+    shown_only: bool = False
 
     def fits(self, has: Callable[[Finding], bool]) -> bool:
         """Whether it is for an engine of which ``has`` tells the features known to be there."""
-        return all(has(f) for f in self.only_with) and not any(has(f) for f in self.not_with)
+        if self.shown_only or any(has(f) for f in self.not_with):
+            return False
+        return all(has(f) for f in self.only_with)
 
 
 @dataclass(frozen=True, slots=True, eq=False, kw_only=True)

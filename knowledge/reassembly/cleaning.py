@@ -290,7 +290,7 @@ COOLER_RENEWED = Task(
     why="chips lie in its fins through any flushing and come out into the new bearings",
     guards=(bearings_causes.BEARING_WIPED, delivery_causes.OIL_COOLER_BLOCKED),
     only_with=(features.OIL_COOLER, features.COOLER_ON_SUCTION),
-    after=what_was_found.HARD,
+    after=what_was_found.HARD_PIECES,
     cautions=(
         Caution.HOT,
         Caution.WASTE,

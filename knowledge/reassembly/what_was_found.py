@@ -69,6 +69,8 @@ PAST_THE_FILTER = (
     delivery_filter_cut.FILTER_BYPASS_WITNESS,
 )
 HARD = (*METAL, *GRIT, *PAST_THE_FILTER)
+#: pieces that were seen: silicon in a sample alone may be sealer, dust or an additive
+HARD_PIECES = (*METAL, *(f for f in GRIT if f is not oil_analysis.SILICON_HIGH), *PAST_THE_FILTER)
 SEALER = (
     suction_sump.SEALER_ON_SCREEN,
     suction_sump.SEALER_IN_SUMP,

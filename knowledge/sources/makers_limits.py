@@ -119,3 +119,14 @@ DIESEL_THRUST_CLEARANCE = Source(
     "http://marinestudy.net/thrust-pad-clearance/",
     "weak",
 )
+ARMY_TM_382_RELIEF = Source(
+    "TM382",
+    "US Army TM 5-3895-382-24, oil pump: relief opens at 340–395 kPa, with piston jets at 415–470 "
+    "kPa",
+    "weak",
+)
+ARMY_TM_260_BYPASS = Source(
+    "TM260",
+    "US Army TM 5-3805-260-24, oil pump bypass valve: 520–590 kPa (75–85 psi)",
+    "weak",
+)

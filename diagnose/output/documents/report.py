@@ -246,7 +246,8 @@ def _work(item: Item, sheet: Signoff) -> WorkDone:
 
 def _sources(case: Case, graph: CauseGraph | None, sheet: Signoff) -> tuple[str, ...]:
     """The sources of the links, limits and tasks shown, each once."""
-    known = {s.key: s for s in all_in(sources.__name__, Source)}
+    read = all_in(sources.__name__, Source)
+    known = {s.key: s for s in (*read, *map(sources.idea_from, read))}
     keys = {link.source for link in graph.links} if graph else set()
     for measured in case.measurements:
         limits = the_book().limits_of(measured.measure.quantity)

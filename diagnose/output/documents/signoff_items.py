@@ -172,7 +172,7 @@ def limits_in_words(item: Item, case: Case) -> Iterator[str]:
         says = f" ({band.says})" if band.says and band.source is not OWN else ""
         word = "limit" if deciding and i == 0 else "another source"
         if i >= len(deciding):
-            word = "for another kind of engine"
+            word = "printed for another engine or use"
         yield f"{word}: {figures(band, task, unit)}{says}; {source_title(band.source)}"
 
 

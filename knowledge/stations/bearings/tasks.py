@@ -1,6 +1,7 @@
 """What must be right about crank, bearings and caps before the pump goes on."""
 
 from knowledge import sources
+from knowledge.engines import features
 from knowledge.figures import FEELER, MICROMETER
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
@@ -139,6 +140,18 @@ CRANK_END_FLOAT_SET = Task(
             high=7.8 * THOU,
             source=sources.V8_CRANKSHAFT_2005,
             says="one 6.0 V8 of 2005",
+        ),
+        Band(
+            low=None,
+            high=0.42 * MM,
+            source=sources.FOUR_THRUST_PLAY_1998,
+            says="one 1.8 four of 1998: how far it may wear; 0.10 to 0.35 mm as fitted",
+        ),
+        Band(
+            low=None,
+            high=15 * THOU,
+            source=sources.DIESEL_THRUST_CLEARANCE,
+            says="a diesel: how far it may wear",
         ),
     ),
     limits=(None, quantities.MOST_CRANK_END_FLOAT),
@@ -320,6 +333,7 @@ BEARINGS_OILED = Task(
     guards=(assembly_causes.ASSEMBLY_LUBE_CLOG, causes.BEARING_WIPED),
     also=("assembly lube", "build grease", "oil the bearings"),
 )
+OHC = (features.OVERHEAD_CAM,)
 CAM_CLEARANCE_FITTED = Task(
     id="cam_clearance_fitted",
     phase=Phase.BEARINGS,
@@ -336,18 +350,51 @@ CAM_CLEARANCE_FITTED = Task(
             low=None,
             high=8.0 * THOU,
             source=sources.ARMY_TM_347_CAMSHAFT,
-            says="one diesel: the most it may wear to",
+            says="a two-stroke diesel, cam in the block: the most it may wear to",
+            not_with=OHC,
+        ),
+        Band(
+            low=None,
+            high=9.0 * THOU,
+            source=sources.ARMY_TM_202_CAMSHAFTS,
+            says="an army diesel: intermediate bearings, worn; 0.006 in for the end ones",
+            only_with=(features.DIESEL,),
+            not_with=OHC,
+        ),
+        Band(
+            low=None,
+            high=0.225 * MM,
+            source=sources.SMALL_DIESEL_CAMSHAFT,
+            says="a small marine diesel: middle bearing; 0.195 to 0.245 mm by bearing",
+            only_with=(features.DIESEL,),
+            not_with=OHC,
+        ),
+        Band(
+            low=None,
+            high=0.100 * MM,
+            source=sources.FOUR_CAM_CLEARANCE,
+            says="a small overhead-cam four: the limit; new 0.045 to 0.084 mm",
+            only_with=OHC,
+        ),
+        Band(
+            low=None,
+            high=0.151 * MM,
+            source=sources.TWIN_CAM_V6_2003,
+            says="a twin-cam V6: the limit; new 0.025 to 0.076 mm",
+            only_with=OHC,
         ),
         Band(
             low=4.5 * THOU,
             high=6.0 * THOU,
             source=sources.ARMY_TM_347_CAMSHAFT,
             says="the same diesel, new",
+            not_with=OHC,
         ),
         Band(
             low=1.0 * THOU,
             high=3.0 * THOU,
             source=sources.CLUB_CAM_BEARING_NOTE,
+            not_with=OHC,
             says="small pushrod four: about 0.002 in is normal; half of it either side is judgement",
         ),
     ),

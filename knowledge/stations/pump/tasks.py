@@ -1,39 +1,89 @@
 """What must be right about the pump on the bench: the right one, clean, its fits."""
 
 from knowledge import sources
-from knowledge.engines import features
+from knowledge.engines import features, features_build
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.pump import causes, causes_fitted, quantities
 from knowledge.units import MM, THOU
 from knowledge.work import Band, Caution, Hold, Phase, Task
 
+ROTORS = (features_build.ROTOR_PUMP,)
+DIESEL = (features.DIESEL,)
 END_CLEARANCE = (
     Band(
         low=2 * THOU,
         high=6 * THOU,
         source=sources.STRAIGHT_SIX_MANUAL,
-        says="small iron gear pumps; aim for the tight end",
+        says="petrol straight six, gear pump; aim for the tight end",
+        not_with=ROTORS,
     ),
     Band(
         low=2 * THOU,
         high=6 * THOU,
         source=sources.PUMP_INSTALLATION_1983,
-        says="one V6, pump in the timing cover",
+        says="one V6, gear pump in the timing cover",
+        not_with=ROTORS,
     ),
     Band(
-        low=2 * THOU,
-        high=6 * THOU,
+        low=None,
+        high=0.10 * MM,
+        source=sources.GEAR_PUMP_LIMITS,
+        says="diesel four, gear pump: the limit",
+        only_with=DIESEL,
+        not_with=ROTORS,
+    ),
+    Band(
+        low=2.5 * THOU,
+        high=4.3 * THOU,
+        source=sources.DIESEL_V8_PUMP_LIMITS,
+        says="diesel V8, gear pump",
+        only_with=DIESEL,
+        not_with=ROTORS,
+    ),
+    Band(
+        low=None,
+        high=0.17 * MM,
+        source=sources.GEAR_TRAIN_PUMP_TEXT,
+        says="gear pump on a diesel's gear train: the limit",
+        only_with=DIESEL,
+        not_with=ROTORS,
+    ),
+    Band(
+        low=1 * THOU,
+        high=7 * THOU,
         source=sources.DIESEL_PUMP_BENCH,
         says="heavy diesel, gear pump",
+        only_with=DIESEL,
+        not_with=ROTORS,
     ),
-    Band(low=2.5 * THOU, high=4.3 * THOU, source=sources.DIESEL_V8_PUMP_LIMITS, says="diesel V8"),
-    Band(low=None, high=0.10 * MM, source=sources.GEAR_PUMP_LIMITS, says="diesel four: the limit"),
     Band(
         low=None,
         high=0.095 * MM,
         source=sources.ROTOR_PUMP_LIMITS_2023,
-        says="rotor pump: renew beyond this",
+        says="rotor pump of a petrol V8: renew beyond this",
+        only_with=ROTORS,
+    ),
+    Band(
+        low=None,
+        high=4 * THOU,
+        source=sources.V8_ROTOR_PUMP_1997,
+        says="rotor pumps of petrol V6 and V8 of 1997: the limit",
+        only_with=ROTORS,
+    ),
+    Band(
+        low=None,
+        high=3 * THOU,
+        source=sources.V10_ROTOR_PUMP_1995,
+        says="rotor pump of a petrol V10: the limit",
+        only_with=ROTORS,
+    ),
+    Band(
+        low=None,
+        high=0.12 * MM,
+        source=sources.V6_ROTOR_PUMP_2004,
+        says="rotor pump of a petrol V6 of 2004: the limit",
+        only_with=ROTORS,
     ),
 )
 RIGHT_PUMP = Task(
@@ -126,10 +176,30 @@ GEAR_SIDE_CLEARANCE_FITTED = Task(
         Band(low=2 * THOU, high=4 * THOU, source=sources.STRAIGHT_SIX_MANUAL, says="petrol six"),
         Band(low=2 * THOU, high=5 * THOU, source=sources.PUMP_INSTALLATION_1983, says="one V6"),
         Band(
+            low=2 * THOU,
+            high=6 * THOU,
+            source=sources.DIESEL_PUMP_BENCH,
+            says="heavy diesel",
+            only_with=DIESEL,
+        ),
+        Band(
             low=None,
             high=8.7 * THOU,
             source=sources.DIESEL_V8_PUMP_LIMITS,
             says="diesel V8: the limit",
+            only_with=DIESEL,
+        ),
+        Band(
+            low=None,
+            high=7 * THOU,
+            source=sources.ARMY_TM_354_GEAR_PUMP,
+            says="army compressor's engine: the limit",
+        ),
+        Band(
+            low=None,
+            high=8 * THOU,
+            source=sources.ARMY_TM_638_GEAR_PUMP,
+            says="army fork lift's engine: the limit",
         ),
     ),
     limits=(None, quantities.MOST_SIDE_CLEARANCE),
@@ -149,7 +219,19 @@ ROTOR_BODY_CLEARANCE_FITTED = Task(
             low=None,
             high=0.235 * MM,
             source=sources.ROTOR_PUMP_LIMITS_2023,
-            says="renew beyond this",
+            says="petrol V8 of 2023: renew beyond this",
+        ),
+        Band(
+            low=None,
+            high=0.20 * MM,
+            source=sources.V6_ROTOR_PUMP_2004,
+            says="petrol V6 of 2004: the limit",
+        ),
+        Band(
+            low=None,
+            high=15 * THOU,
+            source=sources.V6_ROTOR_PUMP_1997,
+            says="petrol V6 of 1997, big rotors: the limit",
         ),
     ),
     remedy="renew the pump",
@@ -169,7 +251,19 @@ ROTOR_TIP_CLEARANCE_FITTED = Task(
             low=None,
             high=0.150 * MM,
             source=sources.ROTOR_PUMP_LIMITS_2023,
-            says="renew beyond this",
+            says="petrol V8 of 2023: renew beyond this",
+        ),
+        Band(
+            low=None,
+            high=7 * THOU,
+            source=sources.ARMY_TM_664_GEROTOR,
+            says="army plant engines: the limit",
+        ),
+        Band(
+            low=None,
+            high=8 * THOU,
+            source=sources.VAN_ROTOR_PUMP_1997,
+            says="petrol V6 of 1997 and 2004: the limit",
         ),
     ),
     remedy="renew the pump",
@@ -199,7 +293,28 @@ PUMP_BACKLASH_FITTED = Task(
     source=COMMON_PRACTICE,
     hold=Hold.NOTE,
     measures=quantities.PUMP_BACKLASH,
-    bands=(Band(low=None, high=28 * THOU, source=COMMON_PRACTICE, says="widest still used"),),
+    bands=(
+        Band(
+            low=3 * THOU,
+            high=18 * THOU,
+            source=sources.ARMY_TM_229_GEAR_PUMP,
+            says="army plant engine, gear pump",
+        ),
+        Band(
+            low=13 * THOU,
+            high=28 * THOU,
+            source=sources.DIESEL_PUMP_BENCH,
+            says="heavy diesel",
+            only_with=DIESEL,
+        ),
+        Band(
+            low=None,
+            high=0.25 * MM,
+            source=sources.GEAR_TRAIN_PUMP_TEXT,
+            says="gear pump on a diesel's gear train: the limit",
+            only_with=DIESEL,
+        ),
+    ),
     limits=(None, quantities.MOST_BACKLASH),
     remedy="another gear set or pump",
     guards=(causes.PUMP_GEAR_WEAR,),
@@ -215,6 +330,12 @@ PUMP_BUSH_FITTED = Task(
     measures=quantities.PUMP_BUSH_CLEARANCE,
     bands=(
         Band(low=None, high=5.5 * THOU, source=sources.DIESEL_V8_PUMP_LIMITS, says="diesel V8"),
+        Band(
+            low=None,
+            high=6 * THOU,
+            source=sources.ARMY_TM_354_GEAR_PUMP,
+            says="army compressor's engine",
+        ),
     ),
     limits=(None, quantities.MOST_BUSH_CLEARANCE),
     remedy="new bush or pump",

@@ -1,7 +1,7 @@
 """What must be right as the pump is closed on the bench: cover, screws, turning, wetting."""
 
 from knowledge import sources
-from knowledge.engines import features
+from knowledge.engines import features, features_build
 from knowledge.figures import IN_LB, LB_FT, around, wrench
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
@@ -9,6 +9,7 @@ from knowledge.stations.pump import causes, causes_drive, causes_fitted, quantit
 from knowledge.units import THOU
 from knowledge.work import Band, Phase, Task
 
+ROTORS = (features_build.ROTOR_PUMP,)
 PUMP_COVER_FLAT = Task(
     id="pump_cover_flat",
     phase=Phase.PUMP,
@@ -25,7 +26,22 @@ PUMP_COVER_FLAT = Task(
             low=None,
             high=1 * THOU,
             source=sources.PUMP_INSTALLATION_1983,
-            says="one V6: renew at this",
+            says="one V6, gear pump: renew at this",
+            not_with=ROTORS,
+        ),
+        Band(
+            low=None,
+            high=1.5 * THOU,
+            source=sources.VAN_ROTOR_PUMP_1997,
+            says="rotor pump of a petrol V6 of 1997; a V8 prints the same",
+            only_with=ROTORS,
+        ),
+        Band(
+            low=None,
+            high=3 * THOU,
+            source=sources.V6_ROTOR_PUMP_1997,
+            says="rotor pump of another V6 of 1997; a V10 prints the same",
+            only_with=ROTORS,
         ),
     ),
     limits=(None, quantities.MOST_COVER_HOLLOW),

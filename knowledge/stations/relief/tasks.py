@@ -152,6 +152,24 @@ RELIEF_OPENS_AT = Task(
             source=COMMON_PRACTICE,
             says="usual settings; a pump maker's example has 60 psi",
         ),
+        Band(
+            low=0.5e6,
+            high=0.7e6,
+            source=sources.DIESEL_CASE_NOTE,
+            says="farm diesel, set on the bench",
+        ),
+        Band(
+            low=340e3,
+            high=395e3,
+            source=sources.ARMY_TM_382_RELIEF,
+            says="army plant engine without piston jets; 415 to 470 kPa with them",
+        ),
+        Band(
+            low=520e3,
+            high=590e3,
+            source=sources.ARMY_TM_260_BYPASS,
+            says="army plant engine",
+        ),
     ),
     remedy="right spring or shims; set it on the bench, not by guess in the car",
     guards=(
