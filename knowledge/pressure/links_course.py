@@ -213,6 +213,7 @@ GONE_AFTER_MINUTES = LinkGroup(
     origins={
         conditions.SUCTION_THROTTLED: (OFTEN, JUDGEMENT),
         conditions.OIL_ESCAPING: (OFTEN, JUDGEMENT),
+        conditions.OIL_SHORT: (SOMETIMES, JUDGEMENT),
         conditions.OIL_AERATED: (SOMETIMES, JUDGEMENT),
         conditions.OIL_THIN: (SOMETIMES, JUDGEMENT),
         conditions.CLEARANCES_WIDE: (SOMETIMES, JUDGEMENT),

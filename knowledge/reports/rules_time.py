@@ -42,6 +42,13 @@ def in_one_run(b: Behaviour) -> bool:
     return b.shows is Shows.FALLING or b.lasts is not None or bool(b.during & LATE)
 
 
+def is_one_event(b: Behaviour) -> bool:
+    """Whether it happened once so far: how long the engine had run by then is chance."""
+    again = {Course.COMES_AND_GOES, Course.RETURNS, Course.WORSENING, Course.CONSTANT}
+    once = b.shows in (Shows.LOST, Shows.NONE) or b.onset is Onset.SUDDEN or Course.ONCE in b.course
+    return once and not b.course & again
+
+
 @rule(
     source=COMMON_PRACTICE,
     matches=[
@@ -99,6 +106,7 @@ def lost_at_an_unknown_speed(known: Known) -> Conclusions:
     ],
     non_matches=[
         example(behaviours=[Behaviour(Shows.LOW, frozenset({C.HOT}))]),
+        example(behaviours=[Behaviour(Shows.LOST, frozenset({C.MINUTES}))]),
         example(behaviours=[Behaviour(Shows.KNOCK, frozenset({C.MINUTES}))]),
     ],
 )
@@ -110,7 +118,7 @@ def later_in_a_run(known: Known) -> Conclusions:
             yield is_present(behaviour.FADES_AT_SPEED_BACK_AFTER_REST, PLAIN)
         elif late and b.during & {C.HOT, C.WARMING} and not b.during & FAST:
             yield is_present(behaviour.SAGS_AS_OIL_HEATS, MEANT)
-        elif late:
+        elif late and not is_one_event(b):
             yield is_present(course.GOES_AFTER_MINUTES, PLAIN)
 
 
