@@ -28,4 +28,8 @@ CIRCUIT_MODEL = Source(
     "(a calculation, no measurement)",
     "medium",
 )
-SAE_J300 = Source("J300", "SAE J300, engine oil viscosity classification (2015 figures)", "strong")
+SAE_J300 = Source(
+    "J300",
+    "SAE J300, engine oil viscosity classification (2015 figures)",
+    "strong, read in a copy",
+)

@@ -51,11 +51,6 @@ ASME_AERATION_2006 = Source(
     "g/ICES/proceedings-abstract/ICES2006/42061/719/314436",
     "strong",
 )
-BEARING_BROCHURE_CEB2 = Source(
-    "CEB2",
-    "Bearing maker's brochure CEB-2-1114",
-    "weak",
-)
 BEARING_GUIDE_CEB1 = Source(
     "CEB1",
     "Bearing maker's guide CEB-1-1208 / CL77-3-402, recommended tolerances, "
@@ -71,9 +66,9 @@ BEARING_POSTER = Source(
 ISO_7146_2019 = Source(
     "ISO",
     "ISO 7146-1:2019 (first edition 2008), scope only: appearance and characterization of "
-    "damage to metallic hydrodynamic bearings. **The body of the standard was not "
-    "available**; terms in `signatures.md` follow the maker guides and the published scope.",
-    "medium",
+    "damage to metallic hydrodynamic bearings; the body of the standard was not available, so "
+    "it stands for terms only",
+    "weak",
 )
 GAUGE_MAKER_SENDERS = Source(
     "TEL",
@@ -85,7 +80,7 @@ FILTER_MAKER_PRIME = Source(
     "PRM",
     '"Loss of prime of the oil pump" (filter maker), '
     "https://webfiltros.com/en/information/advice/77-loss-of-power-of-the-oil-pump",
-    "strong",
+    "medium",
 )
 TRUCK_SERVICE_1994 = Source(
     "GMC",
@@ -150,7 +145,7 @@ FILTER_MAKER_VALVES = Source(
     "FLV",
     'Filter maker: "What do the valves in an oil filter do", '
     "https://www.filfilter.com.tr/en/company/insights/yag-filtresindeki-valfler-ne-ise-yarar",
-    "strong",
+    "medium",
 )
 ARMY_TM_291_THEORY = Source(
     "TML",
@@ -258,7 +253,7 @@ TRAINING_PUMP_TEST = Source(
     "CDX",
     'Training text "Test install oil pump", '
     "http://www.cdxetextbook.com/engines/rebuilding/preasembly/testinstalloilpump.html",
-    "strong",
+    "medium",
 )
 FOUR_PUMP_SERVICE_1988 = Source(
     "P88",

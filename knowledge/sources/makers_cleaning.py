@@ -61,13 +61,13 @@ ROD_MAKER_SPUN_BEARING = Source(
     "ERD",
     'Rod maker\'s note "Spun a rod bearing?": a rod discoloured by heat is renewed, '
     "http://www.eaglerod.com/index.php?option=com_content&task=view&id=32&Itemid=25",
-    "strong",
+    "medium",
 )
 RING_MAKER_CLEANING_MEDIA = Source(
     "RMB",
     'Ring maker\'s tech tip "Pressure cleaning media engines" (glass beads, shot, oxides left '
     "in passages), https://hastingspistonrings.com/tech_tip/pressure-cleaning-media-engines/",
-    "strong",
+    "medium",
 )
 REBUILDERS_GLASS_BEADS = Source(
     "GBC",

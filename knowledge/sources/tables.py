@@ -21,7 +21,7 @@ DIESEL_TESTING_MANUAL = Source(
     'Engine maker\'s testing & adjusting manual SENR9977 p. 43 "Engine Oil Pressure – Test" '
     "(1104 series); same list in the 1103 series workshop manual p. 36 (manualslib 2358568) "
     "and 1106A-70T manual p. 34 (UENR0617)",
-    "strong",
+    "strong, read in a copy",
 )
 DIESEL_WORKSHOP_2015 = Source(
     "HB-04",
@@ -82,7 +82,7 @@ TRACTOR_DIESEL_MANUAL_2003 = Source(
     "HB-12",
     "Tractor/mower diesel service manual (Cub Cadet 8354/8404, D615-W02 May 2003) p. 2-24 "
     "(scanned copy on a public manual site)",
-    "strong",
+    "strong, read in a copy",
 )
 TRACTOR_WORKSHOP_MANUAL = Source(
     "HB-13",
@@ -115,7 +115,7 @@ AIRCRAFT_FAULT_ISOLATION = Source(
     'Engine maintenance manual fault-isolation guide, Table 1 "Low oil pressure (cont.)" '
     "(IO-390-D p. 92, manualslib 2568720 p. 118; TEO-540-C1A p. 93, manualslib 1522028 p. "
     "123)",
-    "strong",
+    "strong, read in a copy",
 )
 DIESEL_CASE_NOTE = Source(
     "HB-19",

@@ -7,22 +7,17 @@ JOBBER_OIL_PUMPS = Source(
     '"Oil pumps", jobber article, http://www.thirskauto.net/Oil_Pumps.html',
     "medium",
 )
-CARLEY_2005 = Source(
-    "AA05",
-    'L. Carley, "Oil pumps & the engine\'s lubrication system", 2005, '
-    "http://wikiwix.com/cache?url=http://www.aa1car.com/library/2005/us020516.htm",
-    "medium",
-)
 CARLEY_1997 = Source(
     "AA97",
-    'L. Carley, "Troubleshooting low oil pressure"',
+    'L. Carley, "Troubleshooting low oil pressure", '
+    "http://wikiwix.com/cache?url=http://www.aa1car.com/library/us1097.htm",
     "medium",
 )
 GALLERY_PLUG_LEFT_OUT = Source(
     "MON",
     '"What I learned today: not all leaks are external" (gallery plug left out, 10 psi idle), '
     "chevyhardcore.com / J. Smith",
-    "medium",
+    "weak",
 )
 CALVER_2003 = Source(
     "CLV",
@@ -51,7 +46,7 @@ PUMP_CAVITATION_ANSWER = Source(
     "CAV",
     '"Pump cavitation: what causes it?", '
     "https://experts123.com/q/pump-cavitation-what-causes-it.html",
-    "medium",
+    "weak",
 )
 BEARING_MAKER_CLEARANCE = Source(
     "KNG",
@@ -84,7 +79,7 @@ LUBRICANTS_HANDBOOK_2004 = Source(
 OIL_ANALYSIS_TABLE = Source(
     "IOA",
     '"Interpreting oil analysis" table, https://v8sho.com/SHO/InterpretingOilAnalysis.htm',
-    "medium",
+    "weak",
 )
 LABORATORY_WORRY = Source(
     "BLK",
@@ -105,7 +100,7 @@ DISTRIBUTOR_PRACTICES_2016 = Source(
     "CTD",
     '"Distributor installation practices – shaft play and depth", '
     "http://www.speedyauto.cc/howto/racingcar/engine/201603/234635.html",
-    "medium",
+    "weak",
 )
 SEALER_CRACKS_CASTINGS = Source(
     "TBR",
@@ -146,13 +141,13 @@ CAM_MAKER_FIRST_START = Source(
     "HAM",
     "Cam maker's note: build oil pressure before the engine fires, "
     "http://competitiondiesel.com/threads/break-in-lubrication-for-cams.96462/",
-    "medium",
+    "weak",
 )
 TWO_GAUGE_METHOD = Source(
     "DOD",
     "Two-gauge method for an engine with a second regulating valve in the pan, "
     "https://map.jlldesignsolutions.com/ontheline/otl-0721-low-oil-pressure",
-    "medium",
+    "weak",
 )
 OIL_ANALYSIS_DARK_ART = Source(
     "TRN",
