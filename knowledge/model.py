@@ -68,15 +68,20 @@ ALWAYS, MOSTLY, OFTEN, SOMETIMES, SELDOM, RARELY = Strength
 
 
 class Background(Enum):
-    """How often a finding is there for reasons that are not listed (judgement)."""
+    """How often a finding is there for reasons that are not listed (judgement).
+
+    The last two are of sights that define a cause: they stand well below its prior.
+    """
 
     COMMON = 0.15
     OCCASIONAL = 0.05
     RARE = 0.015
     VERY_RARE = 0.004
+    EXCEPTIONAL = 0.001
+    HARDLY_EVER = 0.0002
 
 
-COMMON, OCCASIONAL, RARE, VERY_RARE = Background
+COMMON, OCCASIONAL, RARE, VERY_RARE, EXCEPTIONAL, HARDLY_EVER = Background
 
 
 class Rate(Enum):

@@ -83,3 +83,24 @@ def test_the_makers_figure_goes_first_and_each_names_its_source() -> None:
     assert "from memory" in limits_of(MEASURE, tractor)
     maker = from_text(ENGINE.format(layout="tractor_diesel", more=own), None, BOOK)
     assert "this engine's own figure" in limits_of(MEASURE, maker)
+
+
+@pytest.mark.parametrize(
+    ("task", "own", "value", "verdict"),
+    [
+        ("relief_opens_at", 'relief_setting = "85 psi"', "85 psi", Verdict.PASSED),
+        ("relief_opens_at", 'relief_setting = "85 psi"', "50 psi", Verdict.FAILED),
+        ("relief_opens_at", "", "85 psi", Verdict.BORDERLINE),
+        ("pump_cover_screws_torqued", 'pump_cover_torque = "80 in-lb"', "80 in-lb", Verdict.PASSED),
+        ("pump_cover_screws_torqued", 'pump_cover_torque = "80 in-lb"', "15 lb-ft", Verdict.FAILED),
+        ("pump_cover_screws_torqued", "", "65 lb-ft", Verdict.FAILED),
+    ],
+)
+def test_the_engines_own_figure_decides_a_nominal_value(
+    task: str, own: str, value: str, verdict: Verdict
+) -> None:
+    text = ENGINE.format(layout="distributor_v8", more=f"[engine.limits]\n{own}")
+    text += f'[[work]]\nno = 1\nwhat = "{task}"\nvalue = "{value}"\n'
+    case = from_text(text, None, BOOK)
+    found = judged(BOOK.tasks[task], case.task_records[0], dict(case.limits), case.usual_limits)
+    assert found.verdict is verdict, found.because

@@ -358,3 +358,15 @@ def test_plot_keeps_its_size_and_hides_no_sharp_change() -> None:
     assert "<a>" not in picture
     assert "&lt;a&gt;" in picture
     assert picture == curves([plot], "one"), "the same plot, the same bytes"
+
+
+def test_normal_cold_readings_blame_no_screen() -> None:
+    """A sound V8 holds more pressure cold than the circuit shows: 28 and 50 psi hot, 62 and 68 cold."""
+    text = 'schema = 1\n[engine]\nlayout = "distributor_v8"\n'
+    rows = ((700, 95, 28), (2500, 95, 50), (900, 20, 62), (2000, 20, 68))
+    for no, (rpm, heat, psi) in enumerate(rows, 1):
+        text += f'[[reading]]\nno = {no}\nrpm = "{rpm} rpm"\noil = "{heat} C"\n'
+        text += f'pressure = "{psi} psi"\n'
+    found = survey(from_text(text, None, BOOK), BOOK)
+    assert found.rows[0].id == "healthy"
+    assert found.share("suction_throttled") < 0.15

@@ -53,6 +53,10 @@ SEED = 7  #: the same case gets the same result
 MOST_RATIO = 50.0  #: largest likelihood ratio of one survey for or against a condition
 WIDE_RELIEF = 0.15  #: of the logarithm, where no relief setting is known
 PANEL, DIRECT = Gauge(2.0, 2.25), Gauge(1.5, 1.25)  #: psi; together the usual errors of ``gauge``
+WARM, COLD_MISS = (
+    333.15,
+    0.35,
+)  #: K, and psi for each kelvin below: the circuit misses it (judgement)
 SHOWN_CURVES = 3
 
 
@@ -160,12 +164,16 @@ def _usual_points(case: Case, readings: Sequence[Reading]) -> tuple[Point, ...]:
 
 
 def gauge_of(reading: Reading) -> Gauge:
-    """Return the reading's own error, with that of a vague figure, and the error its gauge shares
-    among its readings [psi]."""
+    """Return the reading's own error, with that of a vague figure and of cold oil, and the error its
+    gauge shares among its readings [psi].
+
+    The circuit shows too little pressure with cold oil, so a cold reading has an error as large as
+    what the circuit may miss.
+    """
     gauge = gauge_error_of(reading)
-    if not reading.pressure_spread:
-        return gauge
-    return Gauge(hypot(gauge.own, reading.pressure_spread / PSI), gauge.shared)
+    missed = COLD_MISS * max(0.0, WARM - (reading.oil_temperature or WARM))
+    vague = (reading.pressure_spread or 0.0) / PSI
+    return Gauge(hypot(gauge.own, missed, vague), gauge.shared)
 
 
 def gauge_error_of(reading: Reading) -> Gauge:

@@ -9,7 +9,8 @@ from types import MappingProxyType
 from typing import TypeAlias
 
 from diagnose.case.case import TaskRecord
-from knowledge.limits import Figure, Limit
+from knowledge.figures import EITHER_SIDE
+from knowledge.limits import Figure, Limit, Side
 from knowledge.model import Finding, Source
 from knowledge.units import DIMENSIONS, TIME, show, unit_in
 from knowledge.work import Band, Task
@@ -79,6 +80,8 @@ def own_band(task: Task, limits: dict[Limit, float], has: Features = no_feature)
     """The engine's own figures from the case, where it has any for this task."""
     low, high = task.limits
     ends = [limits.get(limit) if limit else None for limit in (low, high)]
+    if low is high and low is not None and low.side is Side.NOMINAL and ends[0] is not None:
+        ends = [(1 - EITHER_SIDE) * ends[0], (1 + EITHER_SIDE) * ends[0]]
     if ends == [None, None]:
         return None
     usual = [limit.printed(has)[0].value if limit else None for limit in (low, high)]

@@ -1,7 +1,15 @@
 """Measured clearances and straightness, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    VERY_RARE,
+    Finding,
+    Measure,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import findings, findings_sights, quantities
 from knowledge.work import Access, Caution, Inspection
@@ -16,7 +24,7 @@ MAIN_CLEARANCE_TOO_WIDE = Finding(
     stage=Stage.OPENED,
     normal="about 0.001 in per inch of journal, on the diameter",
     why="mains within limits all but clear them of a low pressure",
-    background=RARE,
+    background=HARDLY_EVER,
     also=("main bearing clearance excessive", "mains loose", "plastigage wide on mains"),
 )
 ROD_CLEARANCE_TOO_WIDE = Finding(
@@ -29,7 +37,7 @@ ROD_CLEARANCE_TOO_WIDE = Finding(
     stage=Stage.OPENED,
     normal="about 0.001 in per inch of journal, on the diameter",
     why="rods within limits all but clear them of a low pressure",
-    background=RARE,
+    background=HARDLY_EVER,
     also=("rod clearance excessive", "big ends loose", "rod bearing clearance out of spec"),
 )
 BEARING_CLEARANCE_TOO_TIGHT = Finding(
@@ -93,7 +101,7 @@ JOURNAL_NOT_TRUE = Finding(
     denies="the journals are round, straight and smooth",
     stage=Stage.OPENED,
     normal="out of round under 0.0005 in, roughness under 15 µin",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("journal out of round", "tapered journal", "rough crank grind", "oval crankpin"),
 )
 MEASURE_JOURNALS_AND_SEATS = Inspection(
@@ -130,7 +138,7 @@ CRANK_END_FLOAT_OVER = Finding(
     denies="the crank's end float is within limits",
     stage=Stage.OPENED,
     normal="0.003 to 0.011 in, by size of journal",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("crank end play too much", "thrust clearance excessive", "end float out"),
 )
 MEASURED_CRANK_END_FLOAT = Measure(
@@ -164,7 +172,7 @@ ROD_OR_CRANK_BENT = Finding(
     denies="rods and crank are true",
     stage=Stage.OPENED,
     normal="true",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("bent conrod", "twisted rod", "crank runout"),
 )
 MAIN_BORES_OUT_OF_LINE = Finding(
@@ -176,7 +184,7 @@ MAIN_BORES_OUT_OF_LINE = Finding(
     denies="the main bores are in line",
     stage=Stage.OPENED,
     normal="within 0.002 in overall and 0.001 in from one to the next",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("line bore out", "main saddles misaligned", "block warped"),
 )
 LAY_A_BAR_IN_THE_MAINS = Inspection(

@@ -1,7 +1,7 @@
 """All shells laid out: patterns of wear and damage, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import findings
 from knowledge.work import Access, Inspection
@@ -169,7 +169,7 @@ SHELL_HOLE_MISMATCH = Finding(
     denies="every oil hole meets its oilway",
     stage=Stage.OPENED,
     normal="a rod passes through",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("oil hole covered", "shell blocks the oil hole", "bearing hole misaligned"),
 )
 WRONG_SHELLS_FITTED = Finding(

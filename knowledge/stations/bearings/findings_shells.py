@@ -1,7 +1,16 @@
 """One bearing opened: shells and journals, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    COMMON,
+    HARDLY_EVER,
+    OCCASIONAL,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.bearings import findings
 from knowledge.work import Access, Inspection
@@ -46,7 +55,7 @@ SHELL_SPUN = Finding(
     denies="all shells sit in their notches",
     stage=Stage.OPENED,
     normal="tangs in their notches, hole over hole",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("spun bearing", "shell rotated", "bearing turned in the rod", "tang sheared"),
 )
 SHELL_BACKS_SHINY = Finding(

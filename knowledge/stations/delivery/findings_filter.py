@@ -81,7 +81,7 @@ FILTER_SEAT_LEAKS = Finding(
     denies="the filter seat is dry",
     stage=Stage.OUTSIDE,
     normal="dry all round",
-    background=RARE,
+    background=VERY_RARE,
     also=(
         "oil pouring from filter",
         "oil filter leaking",

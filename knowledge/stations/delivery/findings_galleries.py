@@ -1,7 +1,7 @@
 """Galleries, plugs and seals, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import COMMON, VERY_RARE, Finding, Stage, Station
+from knowledge.model import COMMON, EXCEPTIONAL, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.delivery import findings_filter_cut
 from knowledge.stations.topend import findings as topend_findings
@@ -18,7 +18,7 @@ GALLERY_PLUG_FOUND_MISSING = Finding(
     denies="no gallery plug is missing",
     stage=Stage.OPENED,
     normal="every plug of the maker's drawing in place",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "galley plug missing",
         "forgot the oil plug",
@@ -280,7 +280,7 @@ GALLERY_FOUND_BLOCKED = Finding(
     denies="the galleries are clear",
     stage=Stage.OPENED,
     normal="brush and light pass right through",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "silicone in oil passage",
         "plugged oil gallery",

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import OCCASIONAL, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import EXCEPTIONAL, OCCASIONAL, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.pressure import quantities as pressure_quantities
 from knowledge.sources import COMMON_PRACTICE
@@ -19,7 +19,7 @@ GAUGE_LINE_LEAKING = Finding(
     stage=Stage.OUTSIDE,
     normal="whole, dry, clipped",
     why="it carries full oil pressure past hot parts",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "burst capillary",
         "oil pipe to gauge broke",

@@ -2,7 +2,16 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    COMMON,
+    HARDLY_EVER,
+    OCCASIONAL,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.pressure import patterns
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
@@ -127,7 +136,7 @@ GAUGE_PORT_MOVED = Finding(
     denies="it is read at the maker's port",
     stage=Stage.OUTSIDE,
     normal="the maker's port",
-    background=RARE,
+    background=HARDLY_EVER,
     also=("relocated sender", "remote sender hose", "read at the filter head", "different port"),
 )
 SENDER_NOT_FOR_GAUGE = Finding(

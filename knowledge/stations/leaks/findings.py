@@ -2,7 +2,17 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    COMMON,
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    OCCASIONAL,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.leaks import findings_sights
 from knowledge.stations.oil import findings_heat as oil_heat
@@ -169,7 +179,7 @@ CUP_PLUG_FOUND_OUT = Finding(
     denies="all outside plugs are in and dry",
     stage=Stage.OUTSIDE,
     normal="all in, staked and dry",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("freeze plug blew out", "welch plug gone", "gallery plug came out", "hole with oil"),
 )
 SUMP_FOUND_HOLED = Finding(
@@ -181,7 +191,7 @@ SUMP_FOUND_HOLED = Finding(
     denies="sump and casing are whole",
     stage=Stage.OUTSIDE,
     normal="whole",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("cracked pan", "hole in the oil pan", "cracked crankcase", "sump torn open"),
 )
 ACCESSORY_PAD_WET = Finding(

@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import EXCEPTIONAL, HARDLY_EVER, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.delivery import findings_filter as delivery_filter
 from knowledge.stations.instrument import findings_sender as instrument_sender
@@ -121,7 +121,7 @@ DRAIN_PLUG_FOUND_LOOSE = Finding(
     denies="the drain plug is tight and dry",
     stage=Stage.OUTSIDE,
     normal="tight and dry on a good washer",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("sump plug gone", "no drain plug", "drain plug dripping", "drain cock open"),
 )
 LOOK_AT_THE_DRAIN = Inspection(
@@ -165,7 +165,7 @@ FILLER_CAP_FOUND_OFF = Finding(
     denies="filler cap and dipstick were in place",
     stage=Stage.OUTSIDE,
     normal="both seated",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("oil cap left off", "oil cap missing", "dipstick out", "no filler cap"),
 )
 LOOK_AT_FILLER_AND_STICK = Inspection(
@@ -214,7 +214,7 @@ BREATHER_FOUND_BLOCKED = Finding(
     denies="the breather is clear",
     stage=Stage.OUTSIDE,
     normal="one can blow through it",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("pcv plugged", "breather clogged", "vent hose kinked", "iced breather"),
 )
 LOOK_THROUGH_THE_BREATHER = Inspection(
@@ -266,7 +266,7 @@ ACCESSORY_PORT_UNCOVERED = Finding(
     denies="the accessory's gasket closes every port",
     stage=Stage.OPENED,
     normal="every hole in the pad meets a hole or solid gasket",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("wrong gasket fitted", "gasket hole too big", "port open at the pad"),
 )
 LOOK_UNDER_THE_ACCESSORY = Inspection(

@@ -30,7 +30,7 @@ DIPSTICK_LOW = Finding(
     stage=Stage.OUTSIDE,
     normal="between the marks",
     why="too little oil is the commonest cause of all, and the cheapest to rule out",
-    background=RARE,
+    background=VERY_RARE,
     also=(
         "oil level low",
         "low on oil",

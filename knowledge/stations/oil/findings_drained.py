@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import EXCEPTIONAL, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.pressure import behaviour, patterns_speed
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.oil import findings, quantities
@@ -68,7 +68,7 @@ DRAINED_VOLUME_HIGH = Finding(
     denies="no more oil came out than it should hold",
     stage=Stage.OPENED,
     normal="the fill in the manual",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("more oil than it holds", "too much oil drained", "two quarts over came out"),
 )
 DRAINED_VOLUME = Measure(

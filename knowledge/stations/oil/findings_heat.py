@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import OCCASIONAL, RARE, Finding, Measure, Stage, Station
+from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.oil import quantities
 from knowledge.work import Access, Caution, Inspection
@@ -48,7 +48,7 @@ OIL_TEMPERATURE_HIGH = Finding(
     stage=Stage.OUTSIDE,
     normal="80 to 105 °C (175 to 220 °F); unload and stop at 121 °C (250 °F)",
     why="ten degrees hotter takes about a fifth of hot oil's thickness",
-    background=RARE,
+    background=VERY_RARE,
     also=("oil temp high", "hot oil", "oil over 250", "oil temperature in the red", "oil too hot"),
 )
 OIL_VERY_COLD = Finding(

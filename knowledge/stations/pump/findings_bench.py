@@ -1,7 +1,17 @@
 """The pump opened and measured, and the checks that show it."""
 
 from knowledge import sources
-from knowledge.model import COMMON, RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import (
+    COMMON,
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Measure,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.pump import findings_drive, quantities
 from knowledge.work import Access, Caution, Inspection
@@ -64,7 +74,7 @@ IDLER_PIN_OUT = Finding(
     denies="the pump's idler pin sits fast",
     stage=Stage.OPENED,
     normal="pressed fast, below the face",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("idler shaft moved", "pin backed out of pump", "idler gear shaft loose"),
 )
 STEEL_SLIVERS_IN_PUMP = Finding(
@@ -226,7 +236,7 @@ COVER_GROOVED = Finding(
     stage=Stage.OPENED,
     normal="flat within 0.001 in (0.025 mm)",
     why="the depth of the groove adds to the end clearance",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("grooved pump cover", "ridge in the end plate", "pump cover dished", "cover worn"),
 )
 COVER_WARPED = Finding(

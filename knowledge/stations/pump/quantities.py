@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features, features_build
-from knowledge.figures import DIAL_GAUGE, FEELER
+from knowledge.figures import DIAL_GAUGE, FEELER, LB_FT, wrench
 from knowledge.limits import Limit, Printed, Side
 from knowledge.model import Quantity
 from knowledge.sources import JUDGEMENT
@@ -43,6 +43,14 @@ PUMP_COVER_HOLLOW = Quantity(
     dimension="length",
     plausible=GAP,
     spread=0.008 * MM,  # a straightedge and the thinnest blades
+    source=JUDGEMENT,
+)
+PUMP_COVER_TORQUE = Quantity(
+    id="pump_cover_torque",
+    says="torque of the pump cover screws",
+    dimension="torque",
+    plausible=(0.5, 100.0),  # N·m
+    spread=wrench(15 * LB_FT),
     source=JUDGEMENT,
 )
 PUMP_BACKLASH = Quantity(
@@ -172,6 +180,15 @@ MOST_ROTOR_TIP_CLEARANCE = Limit(
         Printed(value=0.20 * MM, of="petrol V6 of 2004", source=sources.V6_ROTOR_PUMP_2004),
         Printed(value=0.008 * INCH, of="petrol V6 of 1997", source=sources.VAN_ROTOR_PUMP_1997),
     ),
+)
+USUAL_COVER_TORQUE = Limit(
+    id="pump_cover_torque",
+    says="torque of the pump cover screws",
+    quantities=(PUMP_COVER_TORQUE,),
+    side=Side.NOMINAL,
+    typical=8 * LB_FT,
+    source=JUDGEMENT,
+    of="screws of 1/4 in or M6",
 )
 MOST_COVER_HOLLOW = Limit(
     id="cover_flatness",

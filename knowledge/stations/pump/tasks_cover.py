@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features, features_build
-from knowledge.figures import IN_LB, LB_FT, around, wrench
+from knowledge.figures import IN_LB, LB_FT, around
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.pump import causes, causes_drive, causes_fitted, quantities
@@ -69,17 +69,19 @@ PUMP_COVER_SCREWS_TORQUED = Task(
     says="torque of the pump cover screws",
     how=(
         "run them up evenly, crosswise, in two steps",
-        "the maker's manual goes first; then the size and thread of the screw",
+        "the maker's manual goes first: write its figure under [engine.limits]",
+        "then the thread, measured: 6 to 10 lb-ft for 1/4 in or M6, which 15 lb-ft strips",
         "printed in in-lb, set in in-lb: 106 in-lb is not 106 lb-ft",
         "turn the pump between the steps: it must not tighten up",
     ),
     source=COMMON_PRACTICE,
-    dimension="torque",
+    measures=quantities.PUMP_COVER_TORQUE,
+    limits=(quantities.USUAL_COVER_TORQUE, quantities.USUAL_COVER_TORQUE),
     bands=(
         around(
             15 * LB_FT,
             COMMON_PRACTICE,
-            "common practice, 15 lb-ft; small screws take less, see the next",
+            "common practice, 15 lb-ft for 5/16 in or M8; smaller screws take less, see the next",
         ),
         around(106 * IN_LB, sources.BUILD_ARTICLE_2017, "one V8 build: 106 in-lb"),
         around(
@@ -94,7 +96,6 @@ PUMP_COVER_SCREWS_TORQUED = Task(
         around(105 * IN_LB, sources.V6_TORQUES_2009, "one 3.7 V6, front pump: 105 in-lb"),
         around(89 * IN_LB, sources.SIX_FRONT_PUMP_2009, "one straight six, front pump: 89 in-lb"),
     ),
-    spread=wrench(15 * LB_FT),
     remedy="slacken, look at thread and cover, tighten again; renew a stretched screw",
     why="a slack cover gapes as the pressure rises, and its screws end in the sump",
     guards=(causes.PUMP_COVER_LOOSE, assembly_causes.FASTENER_LOOSE_INSIDE),

@@ -2,7 +2,16 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import OCCASIONAL, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    HARDLY_EVER,
+    OCCASIONAL,
+    VERY_RARE,
+    Finding,
+    Measure,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.relief import findings_sights, quantities
 from knowledge.work import Access, Caution, Inspection
@@ -85,7 +94,7 @@ RELIEF_PART_ABSENT = Finding(
     denies="all parts of the relief valve are there",
     stage=Stage.OPENED,
     normal="all there",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("no ball in relief valve", "relief plunger left out"),
 )
 RELIEF_FOUND_STUCK = Finding(
@@ -170,7 +179,7 @@ RELIEF_SEAT_SCORED = Finding(
     denies="relief bore and seat are bright and smooth",
     stage=Stage.OPENED,
     normal="bright and smooth",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("worn relief valve seat", "pitted ball", "scored relief bore"),
 )
 RELIEF_RETURN_BLOCKED = Finding(
@@ -182,7 +191,7 @@ RELIEF_RETURN_BLOCKED = Finding(
     denies="the relief return is clear",
     stage=Stage.OPENED,
     normal="open",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("return gallery plugged", "bypass passage blocked"),
 )
 LOOK_AT_RELIEF_SEAT = Inspection(
@@ -214,7 +223,7 @@ RELIEF_SPRING_SHORT_OR_BROKEN = Finding(
     denies="the relief spring measures like new",
     stage=Stage.OPENED,
     normal="free length and load as the manual",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("weak spring", "broken relief spring", "collapsed spring"),
 )
 RELIEF_SPRING_LENGTH = Measure(
@@ -253,7 +262,7 @@ RELIEF_CAP_LOOSE_OR_LEAKING = Finding(
     denies="the relief cap is tight and dry",
     stage=Stage.OUTSIDE,
     normal="tight, locked and dry",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("relief plug backed out", "relief valve plug fell out", "pressure relief cap missing"),
 )
 FEEL_THE_RELIEF_CAP = Inspection(

@@ -171,6 +171,7 @@ RELIEF_OPENS_AT = Task(
             says="army plant engine",
         ),
     ),
+    limits=(quantities.USUAL_RELIEF_SETTING, quantities.USUAL_RELIEF_SETTING),
     remedy="right spring or shims; set it on the bench, not by guess in the car",
     guards=(
         causes.RELIEF_SPRING_WRONG,

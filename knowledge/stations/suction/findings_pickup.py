@@ -1,7 +1,16 @@
 """Pickup, baffles, tray and returns, and the checks that show them."""
 
 from knowledge import sources
-from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import (
+    EXCEPTIONAL,
+    OCCASIONAL,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Measure,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.suction import findings_sights, findings_sump, quantities
 from knowledge.work import Access, Caution, Inspection
@@ -69,7 +78,7 @@ PICKUP_GAP_TOO_SMALL = Finding(
     stage=Stage.OPENED,
     normal="about 1/4 to 3/8 inch (6 to 10 mm), never below 3/16 inch (4.8 mm)",
     why="a tiny gap throttles the suction as a blocked screen does",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "pickup too close to the pan",
         "pickup hits the bottom of the pan",
@@ -86,7 +95,7 @@ PICKUP_GAP_TOO_LARGE = Finding(
     denies="the pickup is not too far from the floor",
     stage=Stage.OPENED,
     normal="about 1/4 to 3/8 inch (6 to 10 mm), not above 1/2 inch (13 mm)",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=("pickup too high", "pickup too far off the bottom", "pickup an inch off the pan"),
 )
 PICKUP_GAP = Measure(
@@ -126,7 +135,7 @@ BAFFLE_MISSING_OR_LOOSE = Finding(
     denies="baffles and trap doors are in place and swing",
     stage=Stage.OPENED,
     normal="all there, fast; doors swing towards the pickup",
-    background=RARE,
+    background=EXCEPTIONAL,
     also=("baffle broke off", "trap door stuck open", "no baffle in the pan", "loose baffle plate"),
 )
 OIL_TRAPPED_IN_SUMP = Finding(

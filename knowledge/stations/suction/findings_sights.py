@@ -1,6 +1,6 @@
 """Further sights at pickup, screen, sump and tank."""
 
-from knowledge.model import VERY_RARE, Finding, Stage, Station
+from knowledge.model import HARDLY_EVER, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 
 PICKUP_BENT = Finding(
@@ -80,7 +80,7 @@ OIL_VALVE_FOUND_SHUT = Finding(
     denies="every tap and valve in the oil's way is open",
     stage=Stage.OUTSIDE,
     normal="open",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=(
         "oil tank tap closed",
         "valve left closed",

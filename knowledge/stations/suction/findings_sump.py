@@ -2,7 +2,7 @@
 
 from knowledge import sources
 from knowledge.debris import findings as debris_findings
-from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import EXCEPTIONAL, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.bearings import findings as bearings_findings
@@ -154,7 +154,7 @@ PLASTIC_ON_SCREEN = Finding(
     denies="no plastic or fibre pieces on screen or in sump",
     stage=Stage.OPENED,
     normal="none",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "timing gear teeth in the pan",
         "nylon teeth in pickup",

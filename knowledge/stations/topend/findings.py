@@ -2,7 +2,16 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import COMMON, OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
+from knowledge.model import (
+    COMMON,
+    HARDLY_EVER,
+    OCCASIONAL,
+    RARE,
+    VERY_RARE,
+    Finding,
+    Stage,
+    Station,
+)
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.work import Access, Caution, Inspection
 
@@ -239,7 +248,7 @@ RESTRICTOR_ABSENT = Finding(
     denies="the restrictors are there and to size",
     stage=Stage.OPENED,
     normal="there, hole to the maker's size",
-    background=VERY_RARE,
+    background=HARDLY_EVER,
     also=("oil restrictor missing", "orifice left out", "wrong head gasket hole"),
 )
 LOOK_UNDER_THE_VALVE_COVER = Inspection(
