@@ -53,7 +53,9 @@ def test_a_likely_cause_that_another_brought_about_settles_nothing() -> None:
     )
     answer: Any = SimpleNamespace(ranking=[damage], inference=SimpleNamespace(evidence={"x": 1}))
     assert not is_settled(answer)
-    assert in_short(answer) == "most likely the damage (95 % likely), not settled"
+    assert (
+        in_short(answer) == "nearly certain the damage (95 % likely), where that came from is open"
+    )
 
 
 # ------------------------------------------------------------------------ weights
