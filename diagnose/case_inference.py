@@ -31,6 +31,7 @@ if TYPE_CHECKING:
 #: true faults of pressure, as against a wrong gauge
 TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
 CERTAIN = 0.9
+EXPLAINS = 0.5  #: a cause this probable explains a state, so that no other need stand for it
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,6 +124,19 @@ class CaseInference:
         asked = {**self.evidence, name: Likelihood(1.0, 1.0)}
         return posterior(self.network, asked).marginal[name]
 
+    def node_of(self, cause: str) -> str:
+        """Id of the node whose probability is the figure of a cause, given by its id.
+
+        Its own where the state it is named after was not seen, or another cause explains it.
+        """
+        seen = {n for n, e in self.evidence.items() if e.if_present > e.if_absent}
+        node = causegraph.node_of(self.book.causes[cause], self.graph, seen)
+        if node != cause:
+            others = (n for n in self.graph.predecessors(node) if n != cause)
+            if any(self.posterior.marginal[n] >= EXPLAINS for n in others if n in self.book.causes):
+                return cause
+        return node
+
     @cached_property
     def ranking(self) -> tuple[Ranked, ...]:
         """Every cause this engine can have, most probable first.
@@ -138,7 +152,7 @@ class CaseInference:
         )
 
     def _ranked(self, cause: Cause, prior: float) -> Ranked:
-        node, began = causegraph.node_of(cause, self.graph), self.posterior.marginal[cause.id]
+        node, began = self.node_of(cause.id), self.posterior.marginal[cause.id]
         if node == cause.id:
             return Ranked(cause, began, prior, began)
         before = posterior(self.network, {node: Likelihood(1.0, 1.0)}).marginal[node]

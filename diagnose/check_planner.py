@@ -7,7 +7,6 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from diagnose.case_inference import CaseInference
-from diagnose.inference.causegraph import node_of
 from diagnose.inference.chaining import Observation
 from diagnose.inference.outcomes import Outcome, Supposed, outcomes
 from diagnose.planning.access_tree import AccessTree, Pace
@@ -154,5 +153,5 @@ class CheckPlanner:
     def _suppose(self, supposed: list[Supposed]) -> list[Outcome]:
         known = self.inference
         causes = known.book.causes
-        nodes = {c: node_of(causes[c], known.graph) for c in known.network.prior}
+        nodes = {c: known.node_of(c) for c in known.network.prior}
         return outcomes(known.network, known.evidence, known.posterior, supposed, causes, nodes)

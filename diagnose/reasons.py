@@ -41,7 +41,7 @@ class Reasons:
     def weights(self, causes: Collection[str]) -> dict[str, tuple[Weight, ...]]:
         """The findings for and against each of these causes (ids), in decibans."""
         known, without = self.inference, self._without
-        nodes = {c: causegraph.node_of(known.book.causes[c], known.graph) for c in causes}
+        nodes = {c: known.node_of(c) for c in causes}
         if not set(causes) <= set(self.explained):
             effort = known.posterior.effort
             without = leave_each_out(known.network, known.evidence, tuple(nodes.values()), effort)
@@ -108,5 +108,5 @@ class Reasons:
     def _without(self) -> dict[str, Without]:
         """The posterior of the explained causes without each finding in turn."""
         known = self.inference
-        nodes = tuple(causegraph.node_of(known.book.causes[c], known.graph) for c in self.explained)
+        nodes = tuple(known.node_of(c) for c in self.explained)
         return leave_each_out(known.network, known.evidence, nodes, known.posterior.effort)

@@ -280,7 +280,7 @@ class Cause:
 
     ``rate`` is how common it is, ``shifts`` what five facts of history do to that rate. Where its
     name is that of a ``state`` other causes can bring about too, its figure in the ranking is
-    that of the state, whatever brought it about.
+    that of the state, whatever brought it about, as soon as an effect of the state was seen.
     """
 
     id: str

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from math import exp, log
 from typing import Any, TypeAlias
 
@@ -199,10 +199,15 @@ def chain(graph: Graph, cause: str, finding: str) -> list[str]:
     return path
 
 
-def node_of(cause: Cause, graph: Graph) -> str:
-    """Id of the node whose probability is the cause's figure: its own, or that of its state."""
+def node_of(cause: Cause, graph: Graph, seen: Collection[str]) -> str:
+    """Id of the node whose probability is the cause's figure: its own, or that of its state.
+
+    That of its state where one of the findings ``seen`` (ids) is an effect of the state.
+    """
     state = cause.state
-    return state.id if state and state.id in graph else cause.id
+    if state is None or state.id not in graph:
+        return cause.id
+    return cause.id if set(graph.successors(state.id)).isdisjoint(seen) else state.id
 
 
 def path_strength(graph: Graph, start: str, end: str) -> float:
