@@ -118,7 +118,7 @@ class CheckPlanner:
     def _direct_signs(self) -> OutcomeTables:
         """The tables of only those findings that the leading cause brings about itself."""
         first, findings = self.inference.ranking[0].cause, self.inference.book.findings
-        own = {first.id, node_of(first, self.inference.graph)}
+        own = {first.id, self.inference.node_of(first.id)}
         direct = {
             name: self.single_cause_model.shows[name]
             for name, parents in self.inference.network.parents.items()

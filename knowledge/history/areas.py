@@ -54,6 +54,22 @@ OIL_CHANGE = WorkArea(
     implies=(findings.OIL_JUST_CHANGED,),
     also=("serviced", "oil and filter change", "oil sucked out", "fresh oil"),
 )
+OIL_ADDED = WorkArea(
+    id="oil_added",
+    station=Station.OIL,
+    says="oil topped up, or filler cap or dipstick opened",
+    asks="Was oil added, or the filler cap or dipstick opened, before it began?",
+    causes={
+        leaks_causes_openings.FILLER_CAP_OFF: 1.0,
+        leaks_causes.EXTERNAL_LEAK_MAJOR: 0.25,
+        oil_causes.OIL_LEVEL_HIGH: 0.5,
+        oil_causes.VISCOSITY_TOO_LOW: 0.25,
+        oil_causes_condition.OIL_FOAM_PRONE: 0.5,
+        suction_causes_sump.FOREIGN_BODY_IN_SUMP: 0.25,
+    },
+    source=JUDGEMENT,
+    also=("topped up", "oil added", "level checked", "cap left off"),
+)
 FILTER_CHANGE = WorkArea(
     id="filter_change",
     station=Station.DELIVERY,

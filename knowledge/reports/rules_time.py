@@ -30,6 +30,8 @@ from knowledge.stations.relief import findings as relief
 rule = rules_of(Station.INSTRUMENT)
 C = Circumstance
 TEN_SECONDS = 10.0
+#: after these a loss "at the start" is one that has not come right since
+NEVER_SINCE = (Since.WORK, Since.OIL_CHANGE, Since.STANDING)
 
 SUDDEN_LOSS = Behaviour(Shows.LOST, onset=Onset.SUDDEN)
 LOSS = Behaviour(Shows.LOST)
@@ -155,12 +157,13 @@ def back_when_the_engine_slows(known: Known) -> Conclusions:
     non_matches=[
         example(behaviours=[Behaviour(Shows.LAMP)]),
         example(behaviours=[Behaviour(Shows.LOW, frozenset({C.START, C.HOT}))]),
+        example(behaviours=[Behaviour(Shows.NONE, frozenset({C.START}), since=Since.WORK)]),
     ],
 )
 def slow_at_the_start(known: Known) -> Conclusions:
     """Pressure that takes its time at a start, and how long."""
     for b in shown(known, Shows.SLOW, *LOSSES):
-        if b.shows is not Shows.SLOW and not within(b, AT_FIRST):
+        if b.shows is not Shows.SLOW and (not within(b, AT_FIRST) or b.since in NEVER_SINCE):
             continue
         if b.lasts is not None and b.lasts >= TEN_SECONDS:
             yield is_present(behaviour.TEN_SECONDS_OR_MORE, PLAIN)
@@ -180,6 +183,7 @@ def slow_at_the_start(known: Known) -> Conclusions:
         example(behaviours=[Behaviour(Shows.NONE, since=Since.FIRST_START)]),
         example(behaviours=[Behaviour(Shows.LOW, since=Since.FIRST_START)]),
         example(behaviours=[Behaviour(Shows.HIGH, since=Since.FIRST_START)]),
+        example(behaviours=[Behaviour(Shows.NONE, frozenset({C.START}), since=Since.STANDING)]),
     ],
     non_matches=[
         example(behaviours=[Behaviour(Shows.LOW, since=Since.WORK)]),
@@ -190,6 +194,8 @@ def since_the_first_start(known: Known) -> Conclusions:
     """Wrong ever since the first start of a build, a swap or an engine new to its owner."""
     for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.HIGH):
         if not from_the_start(b):
+            if b.since in NEVER_SINCE and b.shows is Shows.NONE and C.START in b.during:
+                yield is_present(behaviour.NONE_FROM_FIRST_START, PLAIN)
             continue
         if b.shows is Shows.HIGH:
             yield is_present(relief.HIGH_FROM_FIRST_START, PLAIN)

@@ -81,7 +81,7 @@ GAUGE_LINE_LEAK = Cause(
     station=Station.INSTRUMENT,
     says="the oil line to the gauge is chafed, cracked, burst or loose",
     mechanism="oil leaves under full pressure before it reaches the gauge, and the sump empties",
-    rate=Rate.OCCASIONAL,
+    rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="renew the line and clip it clear of heat and edges",
     source=COMMON_PRACTICE,

@@ -78,6 +78,19 @@ def lamp_and_nothing_else(known: Known) -> Conclusions:
 
 @rule(
     source=COMMON_PRACTICE,
+    matches=[example(features.DIRECT_GAUGE), example(features.ELECTRIC_GAUGE)],
+    non_matches=[example(features.LAMP_ONLY), example()],
+)
+def line_where_a_line_is(known: Known) -> Conclusions:
+    """A burst gauge line is a fault of engines whose gauge is fed by one."""
+    if known.has(features.DIRECT_GAUGE):
+        yield more_common(causes_line.GAUGE_LINE_LEAK, Shift.STRONG_UP)
+    elif known.has(features.ELECTRIC_GAUGE):
+        yield less_common(causes_line.GAUGE_LINE_LEAK)
+
+
+@rule(
+    source=COMMON_PRACTICE,
     matches=[example(features.ELECTRIC_GAUGE, lacks=[features.DIRECT_GAUGE])],
     non_matches=[example(features.ELECTRIC_GAUGE), example(features.DIRECT_GAUGE)],
 )

@@ -3,11 +3,21 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.history import findings as history
-from knowledge.model import Shift, Station
+from knowledge.model import Reading, Shift, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
+from knowledge.pressure.gauge import is_cold
+from knowledge.reports.shapes import Behaviour
+from knowledge.reports.words import Circumstance, Shows
 from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
-from knowledge.stations.oil import causes, causes_condition, causes_contamination, findings
+from knowledge.stations.oil import (
+    causes,
+    causes_condition,
+    causes_contamination,
+    findings,
+    findings_heat,
+)
+from knowledge.units import PSI
 
 rule = rules_of(Station.OIL)
 
@@ -21,6 +31,26 @@ def no_coolant_to_leak(known: Known) -> Conclusions:
     """Without coolant, water gets into the oil only from outside."""
     if known.lacks(features.WATER_COOLED):
         yield less_common(causes_contamination.COOLANT_IN_OIL, Shift.STRONG_DOWN)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[Behaviour(Shows.HIGH, frozenset({Circumstance.COLD}))]),
+        example(behaviours=[Behaviour(Shows.HIGH, frozenset({Circumstance.START}))]),
+        example(readings=[Reading(1200, 278.15, 80 * PSI)]),
+    ],
+    non_matches=[
+        example(behaviours=[Behaviour(Shows.HIGH)]),
+        example(readings=[Reading(1200, 363.15, 80 * PSI)]),
+    ],
+)
+def high_while_the_oil_was_cold(known: Known) -> Conclusions:
+    """A high reading taken with cold oil is mostly just that; one without a word of cold is not."""
+    cold = {Circumstance.COLD, Circumstance.START}
+    said = any(b.shows is Shows.HIGH and b.during & cold for b in known.behaviours())
+    if said or any(is_cold(r) for r in known.readings()) or known.has(findings_heat.OIL_VERY_COLD):
+        yield more_common(causes_condition.OIL_COLD_NORMAL)
 
 
 @rule(

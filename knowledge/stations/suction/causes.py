@@ -197,7 +197,7 @@ SUCTION_JOINT_AIR_LEAK = Cause(
     says="suction O-ring, gasket, flange or union leaks air or was left out",
     mechanism="air comes in, no oil goes out: late build after standing, foamy and unsteady pressure, and "
     "nothing shows outside",
-    rate=Rate.COMMON,
+    rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP, stood_long=UP, raced_or_heeled=UP),
     remedy="fit a new seal, oiled, seat the tube fully by hand and tighten evenly",
     source=sources.ARMY_TM_347_CHART_1973,

@@ -297,7 +297,7 @@ ICE_IN_PICKUP = Cause(
     station=Station.SUCTION,
     says="water in the sump frozen across the pickup screen",
     mechanism="ice closes the mesh or the tube: little or no oil comes until the sump thaws",
-    rate=Rate.RARE,
+    rate=Rate.VERY_RARE,
     shifts=Shifts(stood_long=UP),
     remedy="thaw with gentle heat, drain, find where the water came from, then look at the bearings",
     source=COMMON_PRACTICE,
