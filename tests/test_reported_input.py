@@ -141,7 +141,9 @@ def test_review_lists_what_was_reported() -> None:
     case = from_text(
         "schema = 1\n"
         '[[behaviour]]\nno = 1\nshows = "lost"\nduring = ["bends"]\n'
-        f'[[trial]]\nno = 2\nwhat = "{trial.id}"\nresult = "no difference"\n',
+        f'[[trial]]\nno = 2\nwhat = "{trial.id}"\nresult = "no difference"\n'
+        '[[earlier]]\nno = 3\nwhat = "oil_pump"\ndone = "renewed"\nbefore = "3 weeks"\n'
+        'hands = "workshop"\n',
         None,
         BOOK,
     )
@@ -149,6 +151,7 @@ def test_review_lists_what_was_reported() -> None:
     assert document.reported == (
         "pressure lost in bends",
         f"{trial.says}, and that made no difference",
+        f"{BOOK.areas['oil_pump'].says} (renewed), 3 weeks before, by a workshop",
     )
     text = review_text(document)
     assert "Reported\n  - pressure lost in bends\n" in text

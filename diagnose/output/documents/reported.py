@@ -7,7 +7,7 @@ from collections.abc import Collection, Iterable
 from diagnose.case.case import Case
 from diagnose.output.lines import duration
 from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
-from knowledge.reports.words import Circumstance, Course, Done, Hands, Onset, Result, Shows, Since
+from knowledge.reports.words import Circumstance, Course, Hands, Onset, Result, Shows, Since
 
 #: what shows, where its own word is no sentence by itself
 _SHOWS = {
@@ -107,14 +107,12 @@ def trial_sentence(made: TrialMade) -> str:
 
 def earlier_sentence(work: EarlierWork) -> str:
     """Return earlier work, how long before the trouble it was done, and by whom."""
-    text = work.area.says
-    if work.done:
-        text += f" {'left out' if work.done is Done.LEFT_OUT else work.done.value}"
+    parts = [f"{work.area.says} ({work.done.value})" if work.done else work.area.says]
     if work.before is not None:
-        text += f" {_time(work.before)} before" if work.before else " straight before"
+        parts.append(f"{_time(work.before)} before" if work.before else "straight before")
     if work.hands:
-        text += f" {_HANDS[work.hands]}"
-    return text
+        parts.append(_HANDS[work.hands])
+    return ", ".join(parts)
 
 
 def _when(during: Collection[Circumstance]) -> str:
