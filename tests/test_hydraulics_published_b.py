@@ -100,7 +100,7 @@ def test_guaranteed_delivery_needs_a_plausible_displacement(entry: Check) -> Non
 
 
 def test_two_point_fit_meets_the_printed_deliveries() -> None:
-    """Subaru EJ: one displacement and one laminar slip give both guaranteed flows."""
+    """One displacement and one laminar slip give both guaranteed flows."""
     fit = check("pump-ej-two-point-eta-idle")
     for id_ in ("pump-ej-h4so-2009-600", "pump-ej-h4so-2009-5000"):
         c = check(id_)
@@ -144,14 +144,14 @@ def test_clean_filter_drops_as_little_as_is_said() -> None:
 
 
 def test_filter_bypass_is_of_the_printed_size() -> None:
-    """The sample engine's against spin-on and Subaru's."""
+    """The sample engine's against spin-on filters and one maker's."""
     spin_on = check("filter-bypass-aftermarket-15psi").expected["open_psi"] * PSI
     subaru = check("subaru-filter-bypass").expected["open_kPa"] * 1e3
     assert 0.95 * spin_on < SET_A.filter_bypass < subaru
 
 
 def test_sample_engines_pass_the_printed_minimum_until_worn() -> None:
-    """HMMWV's limits: new above both, and set B at 0.0045 in just about at the one for idle."""
+    """An army truck's limits: new above both, and set B at 0.0045 in just about at the one for idle."""
     limit = check("prac-hmmwv-minimum").expected
     for engine in (SET_A, SET_B):
         p = np.asarray(solve(engine, np.array([700.0, 2000.0]), 373.15).gallery_pressure) / PSI

@@ -24,7 +24,7 @@ PAGE = re.compile(
 COPIES = re.compile(
     r"scribd|charm\.li|myvehicle\.help|saturn\.team|tpub\.com|manualslib|manualshelf|manualshive|"
     r"easymanua|yumpu|issuu|autorepairshq|lemon-manuals|alloemmanuals|carmanualsonline|nsndepot|"
-    r"detroitmanuals|catengine|dieselmechanic|zatonevkredit|hondafitjazz|diesel-data"
+    r"catengine|dieselmechanic|zatonevkredit|diesel-data"
 )
 #: pages where anybody writes
 ANYBODY = re.compile(r"forum|/threads?[/.]|showthread|viewtopic|view_post|2carpros|experts123")

@@ -121,7 +121,7 @@ def filter_drop(
     >>> [round(float(filter_drop(15 / 60e3, mu, clean, 100e3)) / 1e3) for mu in (0.0118, 0.84)]
     [18, 100]
 
-    Source: Darcy's law; bypass 15 psi on spin-on filters, 160 kPa in Subaru service manuals.
+    Source: Darcy's law; bypass 15 psi on spin-on filters, 160 kPa in one maker's service manuals.
     """
     return np.minimum(resistance * mu * q, bypass + override * q)
 

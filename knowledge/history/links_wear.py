@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.circuit.conditions import WORN_BY_HOURS
 from knowledge.model import MOSTLY, OFTEN, SOMETIMES, Station
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import JUDGEMENT
+from knowledge.sources import JUDGEMENT, idea_from
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import findings_measured
 from knowledge.stations.pump import causes as pump_causes
@@ -31,7 +31,7 @@ HOURS_WEAR_EVERYTHING_TOGETHER = LinkGroup(
         topend_causes.CAM_BEARING_WEAR: (OFTEN, JUDGEMENT),
         topend_causes.LIFTER_BORE_LEAK: (SOMETIMES, JUDGEMENT),
         topend_causes.ROCKER_SHAFT_LEAK: (SOMETIMES, JUDGEMENT),
-        pump_causes.PUMP_GEAR_WEAR: (OFTEN, sources.ENGINE_BUILDER_2009),
+        pump_causes.PUMP_GEAR_WEAR: (OFTEN, idea_from(sources.ENGINE_BUILDER_2009)),
         pump_causes.PUMP_COVER_SCORED: (OFTEN, JUDGEMENT),
         relief_causes.RELIEF_BORE_SCORED: (SOMETIMES, JUDGEMENT),
     },

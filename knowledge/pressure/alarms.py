@@ -265,7 +265,7 @@ def far_too_much_when_cold(known: Known) -> Conclusions:
 
 
 @rule(
-    source=sources.SUMP_TILT_TEST,
+    source=idea_from(sources.SUMP_TILT_TEST),
     matches=[example(behaviour.FALLS_IN_A_MANOEUVRE)],
     non_matches=[example(lacks=[behaviour.FALLS_IN_A_MANOEUVRE])],
 )

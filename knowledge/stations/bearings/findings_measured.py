@@ -137,7 +137,7 @@ CRANK_END_FLOAT_OVER = Finding(
     source=sources.BEARING_GUIDE_CEB1,
     denies="the crank's end float is within limits",
     stage=Stage.OPENED,
-    normal="0.003 to 0.011 in, by size of journal",
+    normal="0.003 to 0.011 in as fitted, by size of journal; worn, single makers allow 0.015 in",
     background=EXCEPTIONAL,
     also=("crank end play too much", "thrust clearance excessive", "end float out"),
 )

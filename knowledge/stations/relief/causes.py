@@ -141,7 +141,7 @@ STEADY_LOW_CEILING = LinkGroup(
     says="A tired spring gives a steady low ceiling; it does not explain a low hot idle.",
     parent=RELIEF_SPRING_WEAK_BROKEN,
     effects={
-        conditions.RELIEF_CAPS_LOW: (ALWAYS, sources.TRACTOR_DIESEL_MANUAL_2003),
+        conditions.RELIEF_CAPS_LOW: (ALWAYS, sources.ENGINE_BUILDERS_2020),
         conditions.PRESSURE_GONE: (SELDOM, JUDGEMENT),
         findings.RELIEF_SPRING_SHORT_OR_BROKEN: (ALWAYS, COMMON_PRACTICE),
         findings.RELIEF_BENCH_OPENS_LOW: (MOSTLY, PHYSICS),

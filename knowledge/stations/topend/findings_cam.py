@@ -130,7 +130,7 @@ CAM_CLEARANCE_WIDE = Finding(
     source=sources.ARMY_TM_347_CAMSHAFT,
     denies="cam bearing clearance is within its limit",
     stage=Stage.OPENED,
-    normal="0.0045 to 0.006 in new, 0.008 in at most on one diesel",
+    normal="at most 0.008 to 0.009 in on single diesels, 0.004 to 0.006 in on single overhead cams",
     background=VERY_RARE,
     also=("cam bearing clearance too big", "camshaft loose in bearings", "sloppy cam bearings"),
 )
