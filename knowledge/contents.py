@@ -32,6 +32,7 @@ from knowledge.pressure import alarms as pressure_alarms
 from knowledge.pressure import behaviour as pressure_behaviour
 from knowledge.pressure import course as pressure_course
 from knowledge.pressure import direct_gauge as pressure_direct_gauge
+from knowledge.pressure import inhibitors as pressure_inhibitors
 from knowledge.pressure import links_course as pressure_links_course
 from knowledge.pressure import links_in_time as pressure_links_in_time
 from knowledge.pressure import links_steady as pressure_links_steady
@@ -57,6 +58,7 @@ from knowledge.stations.bearings import findings_measured as bearings_findings_m
 from knowledge.stations.bearings import findings_shell_map as bearings_findings_shell_map
 from knowledge.stations.bearings import findings_shells as bearings_findings_shells
 from knowledge.stations.bearings import findings_sights as bearings_findings_sights
+from knowledge.stations.bearings import inhibitors as bearings_inhibitors
 from knowledge.stations.bearings import links as bearings_links
 from knowledge.stations.bearings import links_sights as bearings_links_sights
 from knowledge.stations.bearings import quantities as bearings_quantities
@@ -69,6 +71,7 @@ from knowledge.stations.delivery import faults as delivery_faults
 from knowledge.stations.delivery import findings_filter as delivery_findings_filter
 from knowledge.stations.delivery import findings_filter_cut as delivery_findings_filter_cut
 from knowledge.stations.delivery import findings_galleries as delivery_findings_galleries
+from knowledge.stations.delivery import inhibitors as delivery_inhibitors
 from knowledge.stations.delivery import links as delivery_links
 from knowledge.stations.delivery import quantities as delivery_quantities
 from knowledge.stations.delivery import rules as delivery_rules
@@ -110,6 +113,7 @@ from knowledge.stations.oil import findings_contamination as oil_findings_contam
 from knowledge.stations.oil import findings_drained as oil_findings_drained
 from knowledge.stations.oil import findings_heat as oil_findings_heat
 from knowledge.stations.oil import findings_record as oil_findings_record
+from knowledge.stations.oil import inhibitors as oil_inhibitors
 from knowledge.stations.oil import links as oil_links
 from knowledge.stations.oil import quantities as oil_quantities
 from knowledge.stations.oil import rules_alarms as oil_rules_alarms
@@ -128,6 +132,7 @@ from knowledge.stations.pump import findings_mount as pump_findings_mount
 from knowledge.stations.pump import findings_priming as pump_findings_priming
 from knowledge.stations.pump import findings_sights as pump_findings_sights
 from knowledge.stations.pump import findings_wear as pump_findings_wear
+from knowledge.stations.pump import inhibitors as pump_inhibitors
 from knowledge.stations.pump import links as pump_links
 from knowledge.stations.pump import links_follow as pump_links_follow
 from knowledge.stations.pump import links_sights as pump_links_sights
@@ -152,6 +157,7 @@ from knowledge.stations.suction import findings as suction_findings
 from knowledge.stations.suction import findings_pickup as suction_findings_pickup
 from knowledge.stations.suction import findings_sights as suction_findings_sights
 from knowledge.stations.suction import findings_sump as suction_findings_sump
+from knowledge.stations.suction import inhibitors as suction_inhibitors
 from knowledge.stations.suction import links as suction_links
 from knowledge.stations.suction import links_sights as suction_links_sights
 from knowledge.stations.suction import quantities as suction_quantities
@@ -187,6 +193,7 @@ MODULES = (
     bearings_causes,
     bearings_causes_geometry,
     bearings_links,
+    bearings_inhibitors,
     bearings_links_sights,
     bearings_faults,
     bearings_rules,
@@ -196,6 +203,7 @@ MODULES = (
     pressure_links_in_time,
     pressure_links_steady,
     pressure_links_course,
+    pressure_inhibitors,
     pressure_rules_contradictions,
     pressure_rules_patterns,
     pressure_rules_readings,
@@ -218,6 +226,7 @@ MODULES = (
     delivery_causes,
     delivery_causes_galleries,
     delivery_links,
+    delivery_inhibitors,
     delivery_faults,
     delivery_rules,
     delivery_rules_galleries,
@@ -270,6 +279,7 @@ MODULES = (
     oil_causes_contamination,
     oil_causes_condition,
     oil_links,
+    oil_inhibitors,
     oil_faults,
     oil_rules_alarms,
     oil_rules_facts,
@@ -288,6 +298,7 @@ MODULES = (
     pump_causes_drive,
     pump_causes_fitted,
     pump_links,
+    pump_inhibitors,
     pump_links_sights,
     pump_links_follow,
     pump_faults,
@@ -312,6 +323,7 @@ MODULES = (
     suction_causes_sump,
     suction_causes_tap,
     suction_links,
+    suction_inhibitors,
     suction_links_sights,
     suction_faults,
     suction_rules,

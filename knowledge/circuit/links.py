@@ -183,7 +183,7 @@ DRIVE_THAT_SLIPS_OR_BINDS = LinkGroup(
     parent=conditions.PUMP_DRIVE_ERRATIC,
     effects={
         conditions.PRESSURE_UNSTEADY: (OFTEN, idea_from(sources.WORN_GEAR_THREAD)),
-        conditions.PRESSURE_LOW: (SOMETIMES, sources.OVERHAUL_MANUAL_5_101),
+        conditions.PRESSURE_LOW: (OFTEN, sources.OVERHAUL_MANUAL_5_101),
         conditions.PUMP_NOT_TURNING: (SOMETIMES, sources.PUMP_MAKER_SHAFTS_SCREENS),
         conditions.METAL_SHED: (SOMETIMES, idea_from(sources.WORN_GEAR_THREAD)),
     },
@@ -207,7 +207,7 @@ PUMP_THAT_RATTLES_AT_SPEED = LinkGroup(
     says="A cavitating pump loses delivery as it is turned faster.",
     parent=conditions.PUMP_CAVITATES,
     effects={
-        conditions.PRESSURE_LOW: (OFTEN, PHYSICS),
+        conditions.PRESSURE_LOW: (MOSTLY, PHYSICS),
         conditions.PRESSURE_UNSTEADY: (OFTEN, COMMON_PRACTICE),
     },
     matches=[example(patterns_speed.FALLS_AS_REVS_RISE)],

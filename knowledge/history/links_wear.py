@@ -31,8 +31,8 @@ HOURS_WEAR_EVERYTHING_TOGETHER = LinkGroup(
         topend_causes.CAM_BEARING_WEAR: (OFTEN, JUDGEMENT),
         topend_causes.LIFTER_BORE_LEAK: (SOMETIMES, JUDGEMENT),
         topend_causes.ROCKER_SHAFT_LEAK: (SOMETIMES, JUDGEMENT),
-        pump_causes.PUMP_GEAR_WEAR: (OFTEN, idea_from(sources.ENGINE_BUILDER_2009)),
-        pump_causes.PUMP_COVER_SCORED: (OFTEN, JUDGEMENT),
+        pump_causes.PUMP_GEAR_WEAR: (SOMETIMES, idea_from(sources.ENGINE_BUILDER_2009)),
+        pump_causes.PUMP_COVER_SCORED: (SOMETIMES, JUDGEMENT),
         relief_causes.RELIEF_BORE_SCORED: (SOMETIMES, JUDGEMENT),
     },
     matches=[

@@ -69,7 +69,7 @@ NO_PRESSURE_ON_EVERY_GAUGE = LinkGroup(
         patterns.LAMP_COMES_ON: (OFTEN, COMMON_PRACTICE),
         patterns.GAUGE_READS_LOW: (SOMETIMES, JUDGEMENT),
         direct_gauge.DIRECT_GAUGE_ZERO: (ALWAYS, COMMON_PRACTICE),
-        direct_gauge.DIRECT_GAUGE_LOW: (MOSTLY, COMMON_PRACTICE),
+        direct_gauge.DIRECT_GAUGE_LOW: (ALWAYS, COMMON_PRACTICE),  # nothing is low
     },
     matches=[example(direct_gauge.DIRECT_GAUGE_ZERO)],
     non_matches=[example(patterns.GAUGE_READS_ZERO, lacks=[direct_gauge.DIRECT_GAUGE_ZERO])],
@@ -83,6 +83,7 @@ UNSTEADY_ON_EVERY_GAUGE = LinkGroup(
         patterns.NEEDLE_FLICKERS: (MOSTLY, COMMON_PRACTICE),
         patterns.LAMP_COMES_ON: (SOMETIMES, COMMON_PRACTICE),
         direct_gauge.DIRECT_GAUGE_UNSTEADY: (ALWAYS, COMMON_PRACTICE),
+        direct_gauge.DIRECT_GAUGE_LOW: (OFTEN, JUDGEMENT),  # it is low at every dip
         patterns.GAUGE_READS_LOW: (SOMETIMES, JUDGEMENT),
     },
     matches=[example(direct_gauge.DIRECT_GAUGE_UNSTEADY)],

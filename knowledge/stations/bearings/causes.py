@@ -152,6 +152,7 @@ FELL_AND_STAYED_DOWN_WITH_A_KNOCK = LinkGroup(
     effects={
         conditions.CLEARANCES_WIDE: (MOSTLY, sources.AIRCRAFT_FAULT_ISOLATION),
         conditions.BEARINGS_DAMAGED: (ALWAYS, sources.BEARING_POSTER),
+        findings_shells.SHELLS_WIPED: (ALWAYS, COMMON_PRACTICE),  # what the cause is named after
         patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
         patterns.SANK_WHILE_RUNNING: (SOMETIMES, JUDGEMENT),
         findings_shell_map.ONE_BEARING_WIPED: (SOMETIMES, JUDGEMENT),
@@ -184,7 +185,7 @@ SHELL_TURNED_IN_ITS_SEAT = LinkGroup(
     parent=BEARING_SPUN,
     effects={
         conditions.BEARINGS_DAMAGED: (ALWAYS, COMMON_PRACTICE),
-        conditions.CLEARANCES_WIDE: (SOMETIMES, COMMON_PRACTICE),
+        conditions.CLEARANCES_WIDE: (OFTEN, COMMON_PRACTICE),
         conditions.ENGINE_FAILED: (SOMETIMES, COMMON_PRACTICE),
         patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
         findings.BEARING_KNOCK: (OFTEN, COMMON_PRACTICE),

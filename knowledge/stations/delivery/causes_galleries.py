@@ -229,7 +229,7 @@ GOOD_BEFORE_AND_DRY_BEHIND = LinkGroup(
     parent=GALLERY_BLOCKED,
     effects={
         conditions.FLOW_RESTRICTED: (MOSTLY, sources.DIESEL_WORKSHOP_2015),
-        conditions.BRANCH_DRY: (SOMETIMES, COMMON_PRACTICE),
+        conditions.BRANCH_DRY: (OFTEN, COMMON_PRACTICE),
         conditions.JOURNAL_DRY: (OFTEN, COMMON_PRACTICE),
         findings_galleries.GALLERY_FOUND_BLOCKED: (ALWAYS, COMMON_PRACTICE),
         findings_galleries.ONE_BEARING_GETS_NO_OIL: (OFTEN, COMMON_PRACTICE),

@@ -4,6 +4,7 @@ from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import (
     ALWAYS,
+    DOWN,
     MOSTLY,
     OFTEN,
     SELDOM,
@@ -33,7 +34,7 @@ PUMP_GEAR_WEAR = Cause(
     says="pump worn out: gears or rotors, bores and shaft bushes",
     mechanism="oil slips back inside the pump: low at hot idle, near normal with revs, slow to draw",
     rate=Rate.COMMON,
-    shifts=Shifts(),
+    shifts=Shifts(high_mileage=UP, freshly_rebuilt=DOWN),
     remedy="fit a new pump, checked against the makers' clearances first",
     source=sources.ENGINE_BUILDER_2009,
     follows="slow bearing wear",
@@ -88,7 +89,7 @@ PUMP_COVER_SCORED = Cause(
     says="groove worn into the pump's cover or end plate by the gear ends",
     mechanism="oil leaks across the ends of the gears from outlet to inlet, most when thin and slow",
     rate=Rate.COMMON,
-    shifts=Shifts(),
+    shifts=Shifts(high_mileage=UP),
     remedy="lap the cover flat or renew it; renew the pump if body or gears are worn too",
     source=sources.PUMP_INSPECTION_2006,
     follows="slow bearing wear",
@@ -100,7 +101,7 @@ GROOVE_IN_THE_END_PLATE = LinkGroup(
     says="A groove worn into the cover adds to the end clearance: the same picture as a worn pump.",
     parent=PUMP_COVER_SCORED,
     effects={
-        conditions.PUMP_SLIP: (MOSTLY, sources.PUMP_INSPECTION_2006),
+        conditions.PUMP_SLIP: (ALWAYS, sources.PUMP_INSPECTION_2006),
         findings_bench.COVER_GROOVED: (ALWAYS, COMMON_PRACTICE),
         findings_bench.END_CLEARANCE_WIDE: (OFTEN, sources.PUMP_INSPECTION_2006),
         patterns.DECLINED_OVER_MONTHS: (SOMETIMES, COMMON_PRACTICE),
@@ -136,7 +137,7 @@ COVER_THAT_GAPES_UNDER_PRESSURE = LinkGroup(
     ),
     parent=PUMP_COVER_LOOSE,
     effects={
-        conditions.PUMP_SLIP: (OFTEN, COMMON_PRACTICE),
+        conditions.PUMP_SLIP: (MOSTLY, COMMON_PRACTICE),
         conditions.DELIVERY_REDUCED: (SOMETIMES, COMMON_PRACTICE),
         conditions.AIR_IN_SUCTION: (SOMETIMES, sources.MARINE_DIESEL_MANUAL),
         patterns_speed.NEVER_REACHES_SETTING_COLD: (OFTEN, COMMON_PRACTICE),

@@ -136,7 +136,7 @@ TUBE_THAT_MOVES = LinkGroup(
     effects={
         conditions.AIR_IN_SUCTION: (ALWAYS, idea_from(sources.TRUCK_SERVICE_1994)),
         conditions.PRESSURE_GONE: (SOMETIMES, idea_from(sources.TRUCK_SERVICE_1994)),
-        patterns.FELL_SUDDENLY: (SOMETIMES, COMMON_PRACTICE),
+        patterns.FELL_SUDDENLY: (OFTEN, COMMON_PRACTICE),
         behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, sources.TRUCK_SERVICE_1994),
         behaviour.CHANGED_AFTER_KNOCK: (SELDOM, JUDGEMENT),
         findings_pickup.PICKUP_TUBE_ROCKS: (MOSTLY, COMMON_PRACTICE),
