@@ -182,7 +182,8 @@ def test_no_pressures(text: str) -> None:
 def test_words_become_distributions_about_the_engines_own_figures() -> None:
     """By "hot idle" is meant idle within 100 rpm and 80 to 105 °C, nine times in ten."""
     look = read("5 psi hot idle")
-    assert (look.rpm, look.rpm_spread) == (700.0, pytest.approx(100 / 1.645, abs=1))
+    assert look.rpm == 700.0
+    assert look.rpm_spread == pytest.approx(100 / 1.645, abs=1)
     assert look.oil_temperature == pytest.approx(92 + C)
     assert look.oil_spread == pytest.approx(12.5 / 1.645, abs=0.2)
     slow = parse_reading("5 psi hot idle").numbered(1, of=when.speeds_of(520.0, True)).reading

@@ -230,3 +230,11 @@ rpm = "cruise"
     case = from_text(text, None, BOOK)
     ranks = {r.cause.id: r.probability for r in Diagnosis(BOOK, case).ranking}
     assert ranks["bearing_wear_mains"] > ranks["pickup_screen_blocked"]
+
+
+def test_the_usual_pressure_shows_the_setting_where_it_is_higher() -> None:
+    """57 psi reaches the usual setting; where the gauge used to show 85 it does not."""
+    assert found("57 psi full speed hot")[ps.CAPPED_LOW] < 0
+    assert ps.CAPPED_LOW not in found("57 psi full speed hot usually 85 psi")
+    assert found("85 psi cruise cold")[p.GAUGE_READS_HIGH] > 0
+    assert found("85 psi cruise cold usually 85 psi")[p.GAUGE_READS_HIGH] < 0

@@ -144,6 +144,13 @@ def test_a_bound_is_one_sided() -> None:
     assert high.share("relief_holds_high") > 3 * high.share(HEALTHY)
 
 
+def test_a_report_of_any_speed_is_one_reading_that_counts_at_several() -> None:
+    everywhere = with_bound("0.5 psi any speed hot")
+    assert len(everywhere.readings) == 3
+    assert sum(len(c.read) for c in everywhere.curves) == 5
+    assert everywhere.share(HEALTHY) < 0.01
+
+
 def test_bounds_alone_are_judged_too() -> None:
     bounds = [parse_reading(t).in_si() for t in ("under 9 psi hot idle", "over 55 psi cold")]
     got = survey(CASE, BOOK, bounds)

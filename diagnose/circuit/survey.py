@@ -103,8 +103,8 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
 
     Raises UsageError where there are no readings or no circuit.
     """
-    looked = usable([r.reading for r in case.readings] if readings is None else readings)
-    if not looked:
+    given = usable([r.reading for r in case.readings] if readings is None else readings)
+    if not given:
         raise UsageError(
             "no gauge reading of the running engine; write one down: "
             f"diagnose record {case.path.name if case.path else 'CASE'} "
@@ -112,7 +112,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
         )
     engine, rng = healthy(case, book), np.random.default_rng(SEED)
     idle = case.limits.get(USUAL_IDLE_SPEED, USUAL_IDLE_SPEED.typical)
-    looked = tuple(m for r in looked for m in moments(r, idle))
+    looked = tuple(m for r in given for m in moments(r, idle))
     known = (*baseline_points(case), *_usual_points(case, looked))
     uncertain = widths(relief_known=_relief_known(case))
     z = conditioned(engine, drawn(ENGINES, rng), known, rng, widths=uncertain)
@@ -143,7 +143,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
     return Survey(
         profile=case.profile,
         calibrated=bool(known),
-        readings=looked,
+        readings=given,
         rows=rows,
         likelihoods=_likelihoods(found, share),
         curves=curves(engine, z, uncertain, leaders, points),

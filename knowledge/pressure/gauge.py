@@ -4,7 +4,7 @@ Imported by the rules on readings and by ``circuit`` and ``signoff``. Every thre
 judgement unless a source is named; the engine's own figures are arguments.
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
 from datetime import date, datetime
 from math import erf, hypot, sqrt
@@ -116,6 +116,15 @@ def _usual_spread(reading: Reading) -> float:
     """Error of the difference from the usual [Pa]: on one gauge, most of its error is shared."""
     parts = (0.5 * gauge_error(reading), reading.pressure_spread)
     return hypot(*parts, USUAL_SPREAD * (reading.usual or 0.0))
+
+
+def setting_here(setting: float, readings: Iterable[Reading]) -> float:
+    """The relief setting [Pa] as this gauge shows it: the figure, or the highest usual pressure.
+
+    A sound engine shows no more than its relief valve allows, so the usual pressure bounds the
+    setting from below.
+    """
+    return max([setting, *(r.usual for r in readings if r.usual)])
 
 
 def sure_low(reading: Reading, wanted: Callable[[Reading], float]) -> float:

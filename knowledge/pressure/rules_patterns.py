@@ -28,6 +28,7 @@ from knowledge.pressure.gauge import (
     same_gauge,
     same_heat,
     same_moment,
+    setting_here,
     speed_share,
     sure_above,
     sure_below,
@@ -45,6 +46,12 @@ from knowledge.units import PSI
 
 rule = rules_of(Station.INSTRUMENT)
 CEILING = 0.8  #: how far "never above" a figure is taken for a ceiling (judgement)
+
+
+def relief_setting(known: Known) -> float:
+    """This engine's relief setting [Pa], or the usual pressure where that is higher."""
+    figure = known.limit(relief_quantities.USUAL_RELIEF_SETTING)
+    return setting_here(figure, known.readings())
 
 
 def running(known: Known) -> list[Reading]:
@@ -82,7 +89,7 @@ def low_hot(known: Known, reading: Reading) -> float:
     """How sure it is that a hot reading is below what is wanted at its speed."""
     figures = (
         known.limit(quantities.HOT_IDLE_PRESSURE),
-        known.limit(relief_quantities.USUAL_RELIEF_SETTING),
+        relief_setting(known),
     )
     sure = sure_low(reading, lambda r: wanted_hot(r.rpm, *figures))
     return counted(sure, hot_share(reading))
@@ -92,7 +99,7 @@ def low_cold(known: Known, reading: Reading) -> float:
     """How sure it is that a cold reading is below what cold oil should give."""
     figures = (
         known.limit(quantities.HOT_IDLE_PRESSURE),
-        known.limit(relief_quantities.USUAL_RELIEF_SETTING),
+        relief_setting(known),
     )
     sure = sure_low(reading, lambda r: wanted_cold(r.rpm, *figures))
     return counted(sure, cold_share(reading))
@@ -242,7 +249,7 @@ def flat_below_the_setting(known: Known) -> Conclusions:
     under it too.
     """
     setting, floor = (
-        known.limit(relief_quantities.USUAL_RELIEF_SETTING),
+        relief_setting(known),
         1.5 * known.limit(quantities.HOT_IDLE_PRESSURE),
     )
     fast = [r for r in running(known) if at_speed(r)]
@@ -284,7 +291,7 @@ def past_the_setting_when_cold(known: Known) -> Conclusions:
 
     The factor 1.3 is judgement.
     """
-    limit = PAST_SETTING * known.limit(relief_quantities.USUAL_RELIEF_SETTING)
+    limit = PAST_SETTING * relief_setting(known)
     past = [
         counted(sure_high(r, limit), cold_share(r) * speed_share(r))
         for r in running(known)
@@ -304,7 +311,7 @@ def past_the_setting_when_cold(known: Known) -> Conclusions:
 )
 def short_of_the_setting_when_cold(known: Known) -> Conclusions:
     """Cold oil at 2300 rpm or more should reach the relief setting."""
-    setting = NEAR_SETTING * known.limit(relief_quantities.USUAL_RELIEF_SETTING)
+    setting = NEAR_SETTING * relief_setting(known)
     short = [
         counted(sure_below(r, setting), cold_share(r) * share)
         for r in running(known)

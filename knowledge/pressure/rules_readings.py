@@ -18,6 +18,7 @@ from knowledge.pressure.gauge import (
     moments,
     runs,
     same_moment,
+    setting_here,
     sure_below,
     sure_high,
     sure_low,
@@ -36,12 +37,18 @@ from knowledge.units import PSI
 rule = rules_of(Station.INSTRUMENT)
 
 
+def relief_setting(known: Known) -> float:
+    """This engine's relief setting [Pa], or the usual pressure where that is higher."""
+    figure = known.limit(relief_quantities.USUAL_RELIEF_SETTING)
+    return setting_here(figure, known.readings())
+
+
 def wanted(known: Known, reading: Reading) -> float:
     """Least pressure at this speed and heat by this engine's figures [Pa]."""
     figures = (
         reading.rpm,
         known.limit(quantities.HOT_IDLE_PRESSURE),
-        known.limit(relief_quantities.USUAL_RELIEF_SETTING),
+        relief_setting(known),
     )
     return wanted_cold(*figures) if is_cold(reading) else wanted_hot(*figures)
 
@@ -138,7 +145,7 @@ def direct_gauge_reads_nothing(known: Known) -> Conclusions:
 )
 def far_above_the_relief_setting(known: Known) -> Conclusions:
     """A reading far above the relief setting, or above its usual, is too high, hot or cold."""
-    limit = PAST_SETTING * known.limit(relief_quantities.USUAL_RELIEF_SETTING)
+    limit = PAST_SETTING * relief_setting(known)
     highs = [sure_high(r, limit) for r in gallery(known, "panel")]
     if highs:
         yield from if_clear(patterns.GAUGE_READS_HIGH, max(highs))
