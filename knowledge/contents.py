@@ -46,7 +46,9 @@ from knowledge.reports import rules_course as reports_rules_course
 from knowledge.reports import rules_pressure as reports_rules_pressure
 from knowledge.reports import rules_time as reports_rules_time
 from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.assembly import findings as assembly_findings
+from knowledge.stations.assembly import findings_left_out as assembly_findings_left_out
 from knowledge.stations.assembly import links as assembly_links
 from knowledge.stations.assembly import rules as assembly_rules
 from knowledge.stations.assembly import trials as assembly_trials
@@ -166,10 +168,12 @@ from knowledge.stations.suction import rules_alarms as suction_rules_alarms
 from knowledge.stations.suction import trials as suction_trials
 from knowledge.stations.topend import causes as topend_causes
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+from knowledge.stations.topend import causes_phasers as topend_causes_phasers
 from knowledge.stations.topend import faults as topend_faults
 from knowledge.stations.topend import findings as topend_findings
 from knowledge.stations.topend import findings_cam as topend_findings_cam
 from knowledge.stations.topend import findings_feeds as topend_findings_feeds
+from knowledge.stations.topend import findings_phasers as topend_findings_phasers
 from knowledge.stations.topend import links as topend_links
 from knowledge.stations.topend import quantities as topend_quantities
 from knowledge.stations.topend import rules as topend_rules
@@ -180,7 +184,9 @@ from knowledge.stations.topend import trials as topend_trials
 #: quantities and limits, causes, conditions, findings, checks, links, rules and layouts
 MODULES = (
     assembly_findings,
+    assembly_findings_left_out,
     assembly_causes,
+    assembly_causes_left_out,
     assembly_links,
     assembly_rules,
     assembly_trials,
@@ -333,8 +339,10 @@ MODULES = (
     topend_findings,
     topend_findings_cam,
     topend_findings_feeds,
+    topend_findings_phasers,
     topend_causes,
     topend_causes_feeds,
+    topend_causes_phasers,
     topend_links,
     topend_faults,
     topend_rules,

@@ -68,7 +68,6 @@ BELOW_THE_QUARTER = {
     "bearing_oil_hole_misaligned": AFTER_WORK,
     "bearing_wrong_size": AFTER_WORK,
     "bearing_wiped": "the table tells of slow damage; a wiped bearing is mostly sudden",
-    "cam_bearing_wear": LEAVES_SOME,
     "filter_blocked": BYPASSED,
     "gallery_blocked": SELDOM,
     "gallery_crack": SELDOM,
@@ -81,11 +80,9 @@ BELOW_THE_QUARTER = {
     "pan_dented": "somebody must have struck the sump, which the symptom does not say",
     "pickup_tube_cracked": UNSTEADY,
     "pump_gasket_wrong": AFTER_WORK,
-    "pump_gear_wear": LEAVES_SOME,
     "pump_mount_leak": AFTER_WORK,
     "relief_spring_weak_broken": SELDOM,
     "relief_spring_wrong": AFTER_WORK,
-    "rocker_shaft_leak": SELDOM,
     "tensioner_seal_leak": SELDOM,
 }
 MOST_BELOW = 47  #: rows of the tables, as many as today

@@ -15,6 +15,7 @@ from knowledge.rule_api import (
 )
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.leaks import causes as leaks_causes
@@ -22,6 +23,7 @@ from knowledge.stations.pump import causes_fitted as pump_causes_fitted
 from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.topend import causes as topend_causes
+from knowledge.stations.topend import causes_phasers as topend_causes_phasers
 
 rule = rules_of(Station.ASSEMBLY)
 
@@ -202,3 +204,40 @@ def several_valves_to_mix_up(known: Known) -> Conclusions:
     if known.has(features_build.SEVERAL_RELIEFS):
         yield more_common(relief_causes.RELIEF_SPRING_WRONG)
         yield more_common(relief_causes.RELIEF_PART_MISSING)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(lacks=[features_build.CAM_PHASERS]),
+        example(features.PUSHROD_ENGINE),
+        example(features_build.CAM_PHASERS),
+    ],
+    non_matches=[example(), example(features.OVERHEAD_CAM)],
+)
+def phasers_or_none(known: Known) -> Conclusions:
+    """Without oil-fed phasers none can leak; few pushrod engines have them; with them it is common."""
+    if known.lacks(features_build.CAM_PHASERS):
+        yield cannot_be(topend_causes_phasers.CAM_PHASER_LEAK)
+    if known.has(features.PUSHROD_ENGINE):
+        yield less_common(topend_causes_phasers.CAM_PHASER_LEAK, Shift.STRONG_DOWN)
+    if known.has(features_build.CAM_PHASERS):
+        yield more_common(topend_causes_phasers.CAM_PHASER_LEAK)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(features.PUMP_ON_CRANK_NOSE),
+        example(features.PUMP_OUTSIDE),
+        example(features.PUMP_ON_CHAIN),
+    ],
+    non_matches=[example(features.PUMP_ON_DISTRIBUTOR_SHAFT), example()],
+)
+def no_loose_shaft_to_leave_out(known: Known) -> Conclusions:
+    """A pump on the crank, a chain or the gear train has no loose shaft that could be left out."""
+    if any(
+        known.has(place)
+        for place in (features.PUMP_ON_CRANK_NOSE, features.PUMP_OUTSIDE, features.PUMP_ON_CHAIN)
+    ):
+        yield cannot_be(assembly_causes_left_out.PUMP_DRIVE_LEFT_OUT)

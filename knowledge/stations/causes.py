@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from knowledge import unlisted
 from knowledge.model import STRONG_UP, Cause, Finding, all_in
 from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
 from knowledge.stations.delivery import causes as delivery_causes
@@ -28,9 +29,11 @@ from knowledge.stations.suction import causes_sump as suction_causes_sump
 from knowledge.stations.suction import causes_tap as suction_causes_tap
 from knowledge.stations.topend import causes as topend_causes
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+from knowledge.stations.topend import causes_phasers as topend_causes_phasers
 
 MODULES = (
     assembly_causes,
+    assembly_causes_left_out,
     bearings_causes,
     bearings_causes_geometry,
     delivery_causes,
@@ -51,6 +54,7 @@ MODULES = (
     suction_causes_tap,
     topend_causes,
     topend_causes_feeds,
+    topend_causes_phasers,
     unlisted,
 )
 

@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.bearings import causes, causes_geometry
 from knowledge.work import Access, Part
 
@@ -10,6 +11,7 @@ _BOTH = (
     causes.BEARING_WIPED,
     causes.BEARING_SPUN,
     causes.BEARING_WRONG_SIZE,
+    assembly_causes_left_out.CLEARANCE_SET_WIDE,
     causes_geometry.JOURNAL_FINISH,
     causes_geometry.BENT_ROD_OR_CRANK,
     causes_geometry.OVERLOAD_LUGGING,

@@ -4,6 +4,7 @@ from knowledge import sources
 from knowledge.engines import features
 from knowledge.sources import COMMON_PRACTICE, idea_from
 from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.delivery import causes, causes_galleries
 from knowledge.work import Access, Part
 
@@ -62,6 +63,7 @@ GALLERY_PLUGS = Part(
     measure_first="bore or thread of each hole, taper or parallel, depth to the next drilling",
     for_causes=(
         causes_galleries.GALLERY_PLUG_MISSING,
+        assembly_causes_left_out.CRANK_PLUG_MISSING,
         causes_galleries.GALLERY_PLUG_TOO_DEEP,
         causes_galleries.GALLERY_BLOCKED,
         assembly_causes.DIRT_IN_ASSEMBLY,

@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.engines import features
 from knowledge.sources import COMMON_PRACTICE, idea_from
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.pump import causes, causes_drive, causes_fitted
 from knowledge.work import Access, Part
 
@@ -19,6 +20,7 @@ _DRIVE = (
     causes_drive.PUMP_DRIVE_BROKEN,
     causes_drive.PUMP_DRIVE_SLIP,
     causes_drive.PUMP_DRIVE_BIND,
+    assembly_causes_left_out.PUMP_DRIVE_LEFT_OUT,
     causes.PUMP_DEBRIS_LOCK,
 )
 OIL_PUMP = Part(

@@ -4,7 +4,7 @@ from knowledge import sources
 from knowledge.engines import features
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
-from knowledge.stations.topend import causes, causes_feeds
+from knowledge.stations.topend import causes, causes_feeds, causes_phasers
 from knowledge.work import Access, Part
 
 LIFTERS = Part(
@@ -66,6 +66,14 @@ TENSIONER_BOLTS = Part(
     source=sources.PINPOINT_TEST_2012,
     measure_first="thread, length, jet hole",
     for_causes=(causes.TENSIONER_SEAL_LEAK,),
+)
+CAM_PHASER = Part(
+    id="cam_phaser",
+    says="cam phaser and its oil control valve, with once-only bolts",
+    quantity="those found bad",
+    source=COMMON_PRACTICE,
+    measure_first="which cam and bank, part number, bolts",
+    for_causes=(causes_phasers.CAM_PHASER_LEAK,),
 )
 PISTON_JET_SET = Part(
     id="piston_jet_set",
