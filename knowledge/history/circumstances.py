@@ -28,6 +28,7 @@ from knowledge.stations.oil import causes_contamination as oil_causes_contaminat
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import causes_fitted as pump_causes_fitted
 from knowledge.stations.relief import causes as relief_causes
+from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
 from knowledge.stations.topend import causes as topend_causes
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
@@ -136,10 +137,12 @@ def long_idling_or_short_trips(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.SERVICE_NEGLECTED]), example(findings.OIL_JUST_CHANGED)],
 )
 def neglected_service(known: Known) -> Conclusions:
-    """Neglected service: choked filter and cooler, stuck valves, worn bearings, blocked breather."""
+    """Neglected service: choked screen, filter and cooler, stuck valves, wear, blocked breather."""
     if known.has(findings.SERVICE_NEGLECTED):
         yield more_common(delivery_causes.FILTER_BLOCKED, Shift.STRONG_UP)
         for cause in (
+            suction_causes.PICKUP_SCREEN_BLOCKED,
+            oil_causes_condition.OIL_DEGRADED,
             relief_causes.RELIEF_STUCK_OPEN,
             relief_causes.RELIEF_STUCK_CLOSED,
             delivery_causes.FILTER_BYPASS_STUCK,

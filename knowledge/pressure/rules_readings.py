@@ -7,9 +7,11 @@ from knowledge.judging import sure_beyond
 from knowledge.model import Reading, Station
 from knowledge.pressure import direct_gauge, patterns, quantities
 from knowledge.pressure.gauge import (
+    BEYOND_BELIEF,
     NEXT_TO_NOTHING,
     PAST_SETTING,
     RUNNING,
+    SAY_SO,
     at_pump,
     idles,
     if_clear,
@@ -19,6 +21,7 @@ from knowledge.pressure.gauge import (
     runs,
     same_moment,
     setting_here,
+    sure_above,
     sure_below,
     sure_high,
     sure_low,
@@ -26,8 +29,9 @@ from knowledge.pressure.gauge import (
     wanted_cold,
     wanted_hot,
 )
-from knowledge.rule_api import Conclusions, Known, example, rules_of
-from knowledge.sources import JUDGEMENT, idea_from
+from knowledge.rule_api import Conclusions, Known, example, is_present, rules_of
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
+from knowledge.stations.instrument import findings as instrument_findings
 from knowledge.stations.instrument import quantities as instrument_quantities
 from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.oil import quantities as oil_quantities
@@ -149,6 +153,22 @@ def far_above_the_relief_setting(known: Known) -> Conclusions:
     highs = [sure_high(r, limit) for r in gallery(known, "panel")]
     if highs:
         yield from if_clear(patterns.GAUGE_READS_HIGH, max(highs))
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(readings=[hot(125, 1500)]), example(readings=[hot(130, 3000)])],
+    non_matches=[example(readings=[hot(90, 1500)]), example(readings=[hot(50, 0)])],
+)
+def far_past_what_a_pump_makes(known: Known) -> Conclusions:
+    """A reading of about twice the relief setting is more than the engine can make.
+
+    Misleads where the maker's setting is far from the typical one and was not entered.
+    """
+    limit = BEYOND_BELIEF * known.limit(relief_quantities.USUAL_RELIEF_SETTING)
+    highs = [sure_above(r, limit) for r in gallery(known, "panel")]
+    if highs and max(highs) >= SAY_SO:
+        yield is_present(instrument_findings.MORE_THAN_IT_CAN_MAKE, min(max(highs), 0.95))
 
 
 @rule(

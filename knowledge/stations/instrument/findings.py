@@ -153,6 +153,17 @@ ASK_ITS_HISTORY = Inspection(
     also=("interview", "owner's story", "what happened"),
 )
 
+MORE_THAN_IT_CAN_MAKE = Finding(
+    id="more_than_it_can_make",
+    station=Station.INSTRUMENT,
+    says="it reads about twice the relief setting or more, or stands off the top of the scale",
+    asks="Does it read about twice the relief setting or more, or stand off the top of the scale?",
+    source=COMMON_PRACTICE,
+    denies="it reads no more than the engine can make",
+    stage=Stage.KNOWN,
+    background=VERY_RARE,
+    also=("full scale", "pegged", "reads over 100 psi", "impossible reading", "needle hard over"),
+)
 NEEDLE_OFF_ZERO_AT_REST = Finding(
     id="needle_off_zero_at_rest",
     station=Station.INSTRUMENT,

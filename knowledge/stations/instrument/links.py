@@ -13,6 +13,8 @@ from knowledge.stations.instrument import (
     findings_port,
     findings_sender,
 )
+from knowledge.stations.oil import causes_condition as oil_causes_condition
+from knowledge.stations.relief import causes as relief_causes
 
 PANEL_BELOW_THE_TRUSTED_GAUGE = LinkGroup(
     id="panel_below_the_trusted_gauge",
@@ -244,4 +246,22 @@ STEADY_ERROR_AND_IDLE_FLICKER = LinkGroup(
     ),
     matches=[example(patterns_speed.LOW_AT_ALL_SPEEDS, patterns.ENGINE_RUNS_NORMALLY)],
     non_matches=[example(patterns_speed.LOW_AT_ALL_SPEEDS, direct_gauge.DIRECT_GAUGE_LOW)],
+)
+READING_NO_PUMP_CAN_MAKE = LinkGroup(
+    id="reading_no_pump_can_make",
+    station=Station.INSTRUMENT,
+    says="A reading far past what the pump can make is mostly the instrument's.",
+    note="A relief valve shut tight can do it too, mostly with cold oil, and soon bursts the filter.",
+    child=findings.MORE_THAN_IT_CAN_MAKE,
+    origins={
+        causes.SENDER_FAULTY: (OFTEN, COMMON_PRACTICE),
+        causes.GAUGE_FAULTY: (SOMETIMES, JUDGEMENT),
+        causes.WIRING_GROUND_FAULT: (OFTEN, COMMON_PRACTICE),
+        causes.SENDER_MISMATCH: (OFTEN, COMMON_PRACTICE),
+        relief_causes.RELIEF_STUCK_CLOSED: (SOMETIMES, COMMON_PRACTICE),
+        relief_causes.RELIEF_RETURN_PLUGGED: (SOMETIMES, JUDGEMENT),
+        oil_causes_condition.OIL_COLD_NORMAL: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(findings.MORE_THAN_IT_CAN_MAKE)],
+    non_matches=[example(patterns.GAUGE_READS_HIGH, lacks=[findings.MORE_THAN_IT_CAN_MAKE])],
 )

@@ -103,6 +103,7 @@ TOO_MUCH_PRESSURE_OPENS_THE_WEAKEST_JOINT = LinkGroup(
     note="A filter that leaks again after renewal asks for a look at the relief valve.",
     parent=conditions.PRESSURE_HIGH,
     effects={
+        conditions.OIL_ESCAPING: (SOMETIMES, COMMON_PRACTICE),
         delivery_filter.FILTER_SEAT_LEAKS: (SOMETIMES, COMMON_PRACTICE),
         findings.OIL_SPRAYED: (SELDOM, COMMON_PRACTICE),
         findings_places.OIL_LINE_FOUND_BROKEN: (SELDOM, JUDGEMENT),

@@ -185,8 +185,9 @@ TENSIONER_SEAL_LEAK = Cause(
 TIMING_CASE_TAKES_THE_OIL = LinkGroup(
     id="timing_case_takes_the_oil",
     station=Station.TOPEND,
-    says="A tensioner without its gasket pours the gallery into the timing case, and the chain rattles.",
-    note="One engine read nothing at idle and 40 psi at 2000 rpm, straight after a chain kit.",
+    says="A tensioner without its gasket pours the gallery into the timing case; the chain may rattle.",
+    note="One engine read nothing at idle and 40 psi at 2000 rpm, straight after a chain kit, and did "
+    "not rattle.",
     parent=TENSIONER_SEAL_LEAK,
     effects={
         conditions.OPEN_LEAK_INSIDE: (ALWAYS, sources.TENSIONER_GASKET_LEFT_OUT),
@@ -194,7 +195,7 @@ TIMING_CASE_TAKES_THE_OIL = LinkGroup(
         patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (OFTEN, sources.TENSIONER_GASKET_LEFT_OUT),
         behaviour.CHANGED_AFTER_OTHER_WORK: (OFTEN, sources.TENSIONER_GASKET_LEFT_OUT),
         behaviour.LOW_FROM_FIRST_START: (SOMETIMES, sources.TENSIONER_GASKET_LEFT_OUT),
-        findings.TIMING_COVER_RATTLES: (MOSTLY, sources.TENSIONER_GASKET_LEFT_OUT),
+        findings.TIMING_COVER_RATTLES: (OFTEN, JUDGEMENT),
         findings.TENSIONER_FLOODS: (MOSTLY, COMMON_PRACTICE),
         findings_cam.TENSIONER_SEAL_ABSENT: (MOSTLY, sources.TENSIONER_GASKET_LEFT_OUT),
         findings_cam.TENSIONER_SLACK: (OFTEN, JUDGEMENT),
