@@ -78,9 +78,13 @@ class Inhibitor:
 
 @dataclass(frozen=True, slots=True)
 class Multiple:
-    """A factor on a cause's rate worked out, where a ``Shift`` is judged: above zero."""
+    """A factor on a cause's rate worked out, where a ``Shift`` is judged: above zero.
+
+    It includes what rules conclude the same way from the facts in ``includes``.
+    """
 
     value: float
+    includes: tuple[Finding, ...] = ()
 
     def __post_init__(self) -> None:
         if not self.value > 0.0:

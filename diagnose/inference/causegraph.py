@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping
-from math import exp, log
+from math import exp, log, prod
 from typing import Any, TypeAlias
 
 import networkx as nx
@@ -11,7 +11,7 @@ import networkx as nx
 from diagnose.inference.chaining import InferenceResult
 from diagnose.inference.network import Network
 from knowledge.model import Cause, Condition, Finding, Shift
-from knowledge.rule_api import Inhibitor
+from knowledge.rule_api import Inhibitor, Multiple
 
 EXPECTED_CAUSES = 0.8  #: root causes expected in a real complaint before anything is known
 MOST_PRIOR = 0.3
@@ -56,9 +56,26 @@ def _shifts(conclusions: InferenceResult) -> dict[str, float]:
     shifts: dict[str, float] = {}
     for _, shifted in conclusions.shifts:
         id_ = shifted.cause.id
-        shifts[id_] = shifts.get(id_, 1.0) * shifted.shift.value
+        factor = shifted.shift.value
+        if isinstance(shifted.shift, Multiple):
+            factor = _beyond(shifted.shift, shifted.cause, conclusions)
+        shifts[id_] = shifts.get(id_, 1.0) * factor
     most, least = Shift.STRONG_UP.value**2, Shift.STRONG_DOWN.value**2
     return {id_: min(max(factor, least), most) for id_, factor in shifts.items()}
+
+
+def _beyond(whole: Multiple, cause: Cause | Condition, conclusions: InferenceResult) -> float:
+    """What a multiple adds to the shifts that it includes: 1 where they reach it by themselves."""
+    included = prod(
+        shifted.shift.value
+        for (_, shifted), trace in conclusions.shifts.items()
+        if shifted.cause is cause
+        and isinstance(shifted.shift, Shift)
+        and (shifted.shift.value > 1.0) == (whole.value > 1.0)
+        and not set(whole.includes).isdisjoint(trace.premises)
+    )
+    left = whole.value / included
+    return left if (left > 1.0) == (whole.value > 1.0) else 1.0
 
 
 def _fed(conclusions: InferenceResult) -> dict[Condition, dict[str, float]]:

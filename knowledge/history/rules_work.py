@@ -1,15 +1,15 @@
 """Rules on work done before the trouble began: what it makes more or less common.
 
-One multiple for each cause: that of the work likeliest to have brought it about. What facts of
-history already do to the cause's rate ("oil just changed", "freshly rebuilt") is taken out of it,
-so nothing counts twice.
+One multiple for each cause: that of the work likeliest to have brought it about. It includes what
+facts of history ("oil just changed", "freshly rebuilt") do to the cause's rate, so nothing counts
+twice.
 """
 
 from collections.abc import Iterator
 from itertools import pairwise
-from math import log, prod, sqrt
+from math import log, sqrt
 
-from knowledge.history import areas, areas_inside, circumstances, findings
+from knowledge.history import areas, areas_inside, findings
 from knowledge.model import DOWN, Cause, Finding, Station
 from knowledge.pressure import behaviour
 from knowledge.reports.shapes import Behaviour, EarlierWork, WorkArea
@@ -40,6 +40,13 @@ AGES = ((HOUR, 8.0), (3 * DAY, 4.0), (90 * DAY, 2.0), (3 * YEAR, 1.0))
 AGE_UNKNOWN = 3.0  #: somebody thought it worth telling (judgement)
 MOST_BESIDE_FINDING = 4.0  #: where a finding says already that it began with the work (judgement)
 LATELY = 14 * DAY  #: so long it counts as "just before" (judgement)
+#: facts of history that say in fewer words what an entry of earlier work says
+SAME_WORK = (
+    findings.FRESHLY_REBUILT,
+    findings.OIL_JUST_CHANGED,
+    findings.SUMP_OR_PUMP_SWAPPED,
+    findings.JUST_WORKED_ON,
+)
 REPLACED = (Done.RENEWED, Done.REBUILT)
 
 #: the finding that says that the trouble began with work there
@@ -84,19 +91,6 @@ def work_of(known: Known) -> Iterator[tuple[EarlierWork, float]]:
         if any(known.has(f) for f in BEGAN_WITH.get(work.area, OTHER_WORK)):
             most = min(most, MOST_BESIDE_FINDING)
         yield work, most
-
-
-def marks(known: Known, cause: Cause) -> list[float]:
-    """What facts of history that stand already do to the rate of a cause."""
-    own = (
-        (findings.FRESHLY_REBUILT, "freshly_rebuilt"),
-        (findings.OIL_JUST_CHANGED, "oil_just_changed"),
-    )
-    found = [s.value for f, name in own if known.has(f) and (s := cause.shifts.get(name))]
-    for fact, shifts in circumstances.AFTER_WORK.items():
-        if cause in shifts and known.has(fact):
-            found.append(shifts[cause].value)
-    return found
 
 
 @rule(
@@ -145,9 +139,8 @@ def worked_on_before_it_began(known: Known) -> Conclusions:
         for cause, share in work.area.causes.items():
             best[cause] = max(best.get(cause, 1.0), most**share)
     for cause, factor in best.items():
-        left = factor / prod(m for m in marks(known, cause) if m > 1.0)
-        if left > 1.0:
-            yield Shifted(cause, Multiple(left))
+        if factor > 1.0:
+            yield Shifted(cause, Multiple(factor, SAME_WORK))
 
 
 @rule(
@@ -169,9 +162,8 @@ def renewed_is_not_yet_worn(known: Known) -> Conclusions:
         for cause in work.area.renews if work.done in REPLACED else ():
             least[cause] = min(least.get(cause, 1.0), 1.0 / sqrt(most))
     for cause, factor in least.items():
-        left = factor / prod(m for m in marks(known, cause) if m < 1.0)
-        if left < 1.0:
-            yield Shifted(cause, Multiple(left))
+        if factor < 1.0:
+            yield Shifted(cause, Multiple(factor, SAME_WORK))
 
 
 @rule(

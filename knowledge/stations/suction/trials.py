@@ -6,7 +6,7 @@ from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.oil import causes_condition as oil_causes_condition
-from knowledge.stations.suction import causes, causes_sump
+from knowledge.stations.suction import causes, causes_sump, causes_tap
 
 PICKUP_CLEANED = trial(
     id="pickup_cleaned",
@@ -138,4 +138,13 @@ OIL_RETURNS_OPENED = trial(
     },
     source=COMMON_PRACTICE,
     also=("opened the drain back holes", "cleaned the oil return holes"),
+)
+TANK_TAP_OPENED = trial(
+    id="tank_tap_opened",
+    station=Station.SUCTION,
+    says="a tap found shut between oil tank and pump was opened",
+    asks="Was a tap between oil tank and pump found shut and opened, and what did that do?",
+    cures={causes_tap.OIL_TAP_SHUT: (ALWAYS, COMMON_PRACTICE)},
+    source=COMMON_PRACTICE,
+    also=("oil tap opened", "shut-off valve opened"),
 )
