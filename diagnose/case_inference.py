@@ -127,9 +127,16 @@ class CaseInference:
     def node_of(self, cause: str) -> str:
         """Id of the node whose probability is the figure of a cause, given by its id.
 
-        Its own where the state it is named after was not seen, or another cause explains it.
+        Its own where the state it is named after was not seen at its own station, or where
+        another cause explains it.
         """
-        seen = {n for n, e in self.evidence.items() if e.if_present > e.if_absent}
+        state, findings = self.book.causes[cause].state, self.book.findings
+        seen = {
+            n
+            for n, e in self.evidence.items()
+            if state and n in findings and findings[n].station is state.station
+            if e.if_present > e.if_absent
+        }
         node = causegraph.node_of(self.book.causes[cause], self.graph, seen)
         if node != cause:
             others = (n for n in self.graph.predecessors(node) if n != cause)
