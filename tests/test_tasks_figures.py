@@ -36,7 +36,6 @@ LB_FT = parse("1 lb-ft", TORQUE)
 @pytest.mark.parametrize(
     ("task", "figure"),
     [
-        ("pump_cover_screws_torqued", "15 lb-ft"),
         ("pump_bolts_torqued", "30 lb-ft"),
         ("tray_bolts_torqued", "15 in-lb"),
     ],
@@ -57,7 +56,9 @@ def test_inch_pounds_never_pass_for_foot_pounds() -> None:
     cover = BOOK.tasks["pump_cover_screws_torqued"]
     assert passes(tray.bands[0], 15 * IN_LB)
     assert not passes(tray.bands[0], 15 * LB_FT)
-    assert passes(cover.bands[0], 15 * LB_FT)
+    assert passes(cover.bands[0], 106 * IN_LB)
+    assert not passes(cover.bands[0], 106 * LB_FT)
+    assert any(passes(b, 15 * LB_FT) for b in cover.bands)
     assert not any(passes(b, 15 * IN_LB) for b in cover.bands)
     assert any("inch-pounds" in step for step in tray.how)
 

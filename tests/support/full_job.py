@@ -72,7 +72,7 @@ OPENED = (
 MEASURED = {
     "length": "0.002 in",
     "pickup_gap_fitted": "3/8 in",
-    "pump_cover_screws_torqued": "15 lb-ft",
+    "pump_cover_screws_torqued": "8 lb-ft",
     "pump_bolts_torqued": "30 lb-ft",
     "tray_bolts_torqued": "15 in-lb",
     "tray_clears_crank": "0.080 in",

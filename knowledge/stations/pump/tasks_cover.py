@@ -78,10 +78,11 @@ PUMP_COVER_SCREWS_TORQUED = Task(
     measures=quantities.PUMP_COVER_TORQUE,
     limits=(quantities.USUAL_COVER_TORQUE, quantities.USUAL_COVER_TORQUE),
     bands=(
-        around(
-            15 * LB_FT,
-            COMMON_PRACTICE,
-            "common practice, 15 lb-ft for 5/16 in or M8; smaller screws take less, see the next",
+        Band(
+            low=6 * LB_FT,
+            high=10 * LB_FT,
+            source=COMMON_PRACTICE,
+            says="screws of 1/4 in or M6: 6 to 10 lb-ft; for bigger ones see the last two",
         ),
         around(106 * IN_LB, sources.BUILD_ARTICLE_2017, "one V8 build: 106 in-lb"),
         around(
@@ -95,6 +96,8 @@ PUMP_COVER_SCREWS_TORQUED = Task(
         ),
         around(105 * IN_LB, sources.V6_TORQUES_2009, "one 3.7 V6, front pump: 105 in-lb"),
         around(89 * IN_LB, sources.SIX_FRONT_PUMP_2009, "one straight six, front pump: 89 in-lb"),
+        around(15 * LB_FT, sources.DIESEL_V8_PUMP_LIMITS, "one diesel V8: 21 N·m, 15 lb-ft"),
+        around(15 * LB_FT, COMMON_PRACTICE, "screws of 5/16 in or M8: 15 lb-ft"),
     ),
     remedy="slacken, look at thread and cover, tighten again; renew a stretched screw",
     why="a slack cover gapes as the pressure rises, and its screws end in the sump",
