@@ -32,7 +32,7 @@ def test_seen_oil_puts_it_first_with_the_figure_of_all_leaks(sight: str) -> None
 
 
 @pytest.mark.parametrize(
-    "place, cause",
+    ("place", "cause"),
     [
         ("filler_cap_found_off", "filler_cap_off"),
         ("drain_plug_found_loose", "drain_plug_out"),
