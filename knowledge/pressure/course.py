@@ -290,3 +290,20 @@ FALLS_WITH_CLUTCH = Finding(
         "with the clutch down",
     ),
 )
+WILL_NOT_START = Finding(
+    id="will_not_start",
+    station=Station.INSTRUMENT,
+    says="the engine cranks and does not start",
+    asks="Does the engine crank and not start?",
+    source=COMMON_PRACTICE,
+    denies="it starts",
+    stage=Stage.KNOWN,
+    normal="starts",
+    background=OCCASIONAL,
+    also=(
+        "cranks but won't start",
+        "no start",
+        "won't fire",
+        "turns over but does not start",
+    ),
+)

@@ -364,3 +364,16 @@ CLUTCH_PUSHES_THE_CRANK = LinkGroup(
     matches=[example(course.FALLS_WITH_CLUTCH)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.FALLS_WITH_CLUTCH])],
 )
+DOES_NOT_START = LinkGroup(
+    id="does_not_start",
+    station=Station.INSTRUMENT,
+    says="What turns the pump may turn ignition, injection or cam as well: then it does not start.",
+    child=course.WILL_NOT_START,
+    origins={
+        pump_causes_drive.PUMP_DRIVE_BROKEN: (SELDOM, JUDGEMENT),
+        assembly_causes.TIMING_GEAR_SHEDDING: (SOMETIMES, JUDGEMENT),
+        conditions.ENGINE_FAILED: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(course.WILL_NOT_START)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.WILL_NOT_START])],
+)

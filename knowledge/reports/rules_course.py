@@ -172,11 +172,12 @@ def heard_while_the_pressure_is_gone(known: Known) -> Conclusions:
     non_matches=[example(behaviours=[heard(Shows.LOW)]), example(behaviours=[heard(Shows.NORMAL)])],
 )
 def what_the_engine_does(known: Known) -> Conclusions:
-    """It trips, loses power, runs rough, smokes, or a general alarm comes on."""
+    """It trips, does not start, loses power, runs rough, smokes, or a general alarm comes on."""
     found = {
         Shows.TRIPS: (course.PROTECTION_TRIPPED, PLAIN),
         Shows.ALARM: (course.GENERAL_ALARM, PLAIN),
         Shows.ROUGH: (course.ENGINE_RUNS_ROUGH, PLAIN),
+        Shows.NO_START: (course.WILL_NOT_START, PLAIN),
         Shows.LOST_POWER: (bearings.STOPPED_WITH_LOSS_OF_POWER, PLAIN),
         Shows.SMOKE: (findings_heat.BLUE_SMOKE, LIKELY),
     }

@@ -61,6 +61,7 @@ class Shows(StrEnum):
     SMOKE = "smoke"
     LOST_POWER = "lost power"
     ROUGH = "runs rough"
+    NO_START = "will not start"  #: it cranks
     ALARM = "alarm"  #: a general alarm that does not say for what
 
 

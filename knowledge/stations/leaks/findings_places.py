@@ -105,7 +105,12 @@ FOLLOW_THE_OIL_LINES = Inspection(
     ),
     minutes=10,
     access=Access.OUTSIDE,
-    reveals=(OIL_LINE_FOUND_BROKEN, OIL_LINE_FITTING_WET, findings.OIL_OVERBOARD),
+    reveals=(
+        OIL_LINE_FOUND_BROKEN,
+        OIL_LINE_FITTING_WET,
+        findings.OIL_OVERBOARD,
+        findings_sights.OIL_HOSES_AGED,
+    ),
     source=COMMON_PRACTICE,
     tools=("lamp", "spanners"),
     cautions=(Caution.HOT, Caution.SHARP, Caution.USED_OIL),

@@ -1,6 +1,6 @@
 """Further sights at filter, drain, covers and breather."""
 
-from knowledge.model import VERY_RARE, Finding, Stage, Station
+from knowledge.model import OCCASIONAL, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE
 
 FILTER_CAN_HOLED = Finding(
@@ -69,5 +69,22 @@ BREATHER_MISROUTED = Finding(
         "breather to the wrong place",
         "breather hose mixed up",
         "breather under vacuum",
+    ),
+)
+OIL_HOSES_AGED = Finding(
+    id="oil_hoses_aged",
+    station=Station.LEAKS,
+    says="oil hoses are old, hardened, cracked or rubbed",
+    asks="Are oil hoses old, hardened, cracked or rubbed?",
+    source=COMMON_PRACTICE,
+    denies="the oil hoses are sound",
+    stage=Stage.OUTSIDE,
+    normal="supple, no cracks; renewed by age",
+    background=OCCASIONAL,
+    also=(
+        "old oil hoses",
+        "hardened hoses",
+        "perished oil hose",
+        "hose rubbed on the frame",
     ),
 )

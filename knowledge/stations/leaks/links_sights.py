@@ -57,3 +57,14 @@ BREATHER_LED_WRONGLY = LinkGroup(
     matches=[example(findings_sights.BREATHER_MISROUTED)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sights.BREATHER_MISROUTED])],
 )
+AGED_HOSES = LinkGroup(
+    id="aged_hoses",
+    station=Station.LEAKS,
+    says="An oil hose that is old and hard is the next to burst.",
+    child=findings_sights.OIL_HOSES_AGED,
+    origins={
+        causes.OIL_LINE_LEAK: (OFTEN, COMMON_PRACTICE),
+    },
+    matches=[example(findings_sights.OIL_HOSES_AGED)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sights.OIL_HOSES_AGED])],
+)
