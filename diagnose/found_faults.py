@@ -142,7 +142,7 @@ class FoundFaults:
     def _explained(self, fault: Fault) -> Iterator[Finding]:
         """What a person reported of the gauge or engine and one of the fault's states leads to."""
         known = self.inference
-        for finding in self.present:
+        for finding in (f for f in known.book.findings.values() if f in self.present):
             if finding.stage is Stage.OPENED or finding.id not in known.evidence:
                 continue
             if finding is ENGINE_RUNS_NORMALLY:

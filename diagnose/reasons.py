@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -12,6 +12,7 @@ from diagnose.inference.cause_sets import Explanation, best_sets
 from diagnose.inference.contradictions import by_derivation, by_odds
 from diagnose.inference.explain import Weight, unexplained, weights
 from diagnose.inference.leave_one_out import Without, leave_each_out
+from diagnose.inference.network import Likelihood
 from knowledge.model import Condition, Finding
 from knowledge.rule_api import Contradiction
 
@@ -43,8 +44,7 @@ class Reasons:
         known, without = self.inference, self._without
         nodes = {c: known.node_of(c) for c in causes}
         if not set(causes) <= set(self.explained):
-            effort = known.posterior.effort
-            without = leave_each_out(known.network, known.evidence, tuple(nodes.values()), effort)
+            without = self._leaving_out(tuple(nodes.values()))
         belief = {n: known.belief(n) for n in nodes.values()}
         found = weights(without, belief, known.graph, tuple(nodes.values()))
         return {
@@ -108,5 +108,16 @@ class Reasons:
     def _without(self) -> dict[str, Without]:
         """The posterior of the explained causes without each finding in turn."""
         known = self.inference
-        nodes = tuple(known.node_of(c) for c in self.explained)
-        return leave_each_out(known.network, known.evidence, nodes, known.posterior.effort)
+        return self._leaving_out(tuple(known.node_of(c) for c in self.explained))
+
+    def _leaving_out(self, nodes: Sequence[str]) -> dict[str, Without]:
+        """The posterior of these nodes without each finding in turn.
+
+        A state is kept in the sum by a likelihood that says nothing, even where no finding
+        is left below it.
+        """
+        known = self.inference
+        kept = {n: Likelihood(1.0, 1.0) for n in nodes if n not in known.network.prior}
+        evidence = {**known.evidence, **{n: e for n, e in kept.items() if n not in known.evidence}}
+        found = leave_each_out(known.network, evidence, nodes, known.posterior.effort)
+        return {n: without for n, without in found.items() if n in known.evidence}
