@@ -31,7 +31,7 @@ if TYPE_CHECKING:
 #: true faults of pressure, as against a wrong gauge
 TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
 CERTAIN = 0.9
-EXPLAINS = 0.5  #: a cause this probable explains a state, so that no other need stand for it
+EXPLAINS = 0.5  #: a cause this probable explains a state that it brings about as surely
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,8 +139,9 @@ class CaseInference:
         }
         node = causegraph.node_of(self.book.causes[cause], self.graph, seen)
         if node != cause:
-            others = (n for n in self.graph.predecessors(node) if n != cause)
-            if any(self.posterior.marginal[n] >= EXPLAINS for n in others if n in self.book.causes):
+            strengths = self.network.parents[node]
+            others = (n for n in strengths if n != cause and n in self.book.causes)
+            if any(min(self.posterior.marginal[n], strengths[n]) >= EXPLAINS for n in others):
                 return cause
         return node
 
