@@ -138,10 +138,9 @@ class CaseInference:
             if e.if_present > e.if_absent
         }
         node = causegraph.node_of(self.book.causes[cause], self.graph, seen)
-        if node != cause:
-            strengths = self.network.parents[node]
-            others = (n for n in strengths if n != cause and n in self.book.causes)
-            if any(min(self.posterior.marginal[n], strengths[n]) >= EXPLAINS for n in others):
+        if node != cause and self.book.causes[cause].gives_way:
+            others = (n for n in self.graph.predecessors(node) if n != cause)
+            if any(self.posterior.marginal[n] >= EXPLAINS for n in others if n in self.book.causes):
                 return cause
         return node
 
