@@ -31,7 +31,7 @@ if TYPE_CHECKING:
 #: true faults of pressure, as against a wrong gauge
 TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
 CERTAIN = 0.9
-EXPLAINS = 0.5  #: a cause this probable explains a state that it brings about as surely
+EXPLAINS = 0.5  #: a cause this probable explains a state, so that no other need stand for it
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,7 +128,7 @@ class CaseInference:
         """Id of the node whose probability is the figure of a cause, given by its id.
 
         Its own where the state it is named after was not seen at its own station, or where
-        another cause explains it.
+        it gives way to another cause that explains it.
         """
         state, findings = self.book.causes[cause].state, self.book.findings
         seen = {

@@ -294,6 +294,7 @@ class Cause:
     follows: str = ""  #: what it leads to if left
     no_fault: bool = False
     state: Condition | None = None
+    gives_way: bool = False  #: its state is another cause's where one explains it
     also: tuple[str, ...] = ()
 
     def __repr__(self) -> str:

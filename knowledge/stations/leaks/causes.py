@@ -34,6 +34,7 @@ EXTERNAL_LEAK_MAJOR = Cause(
     follows="fire on hot parts, then starved bearings and a seized engine",
     also=("oil leak", "losing oil", "pouring oil", "leaking oil everywhere", "puddle of oil"),
     state=conditions.OIL_ESCAPING,
+    gives_way=True,
 )
 BIG_LEAK_OF_UNKNOWN_PLACE = LinkGroup(
     id="big_leak_of_unknown_place",
