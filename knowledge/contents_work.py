@@ -32,6 +32,7 @@ from knowledge.stations.suction import tasks_pickup as suction_tasks_pickup
 from knowledge.stations.suction import tasks_sump as suction_tasks_sump
 from knowledge.stations.suction import tasks_tray as suction_tasks_tray
 from knowledge.stations.topend import parts as topend_parts
+from knowledge.stations.topend import tasks as topend_tasks
 
 #: tasks, in the order of the work
 WORK = (
@@ -41,6 +42,7 @@ WORK = (
     reassembly_after_damage,
     reassembly_block,
     bearings_tasks,
+    topend_tasks,
     pump_tasks,
     pump_tasks_cover,
     relief_tasks,
