@@ -183,7 +183,7 @@ class CaseInference:
     @cached_property
     def _solution(self) -> Solution:
         """Evidence and posterior; drops the finding with most parents while the sum is too large."""
-        evidence = self._gathered()
+        evidence = _gathered(self)
         left_out: list[str] = []
         while True:
             try:
@@ -196,11 +196,12 @@ class CaseInference:
                 left_out.append(busiest)
                 evidence = {n: e for n, e in evidence.items() if n != busiest}
 
-    def _gathered(self) -> dict[str, Likelihood]:
-        """All evidence; a survey replaces the findings derived from its readings."""
-        observations = self.facts.observations
-        if self.survey is None:
-            return gather(observations, self.result, self.graph)
-        others = gather(observations, drop_reading_findings(self.result, observations), self.graph)
-        surveyed = {n: e for n, e in self.survey.likelihoods.items() if n in self.graph}
-        return {**others, **surveyed}
+
+def _gathered(known: CaseInference) -> dict[str, Likelihood]:
+    """All evidence; a survey replaces the findings derived from its readings."""
+    observations = known.facts.observations
+    if known.survey is None:
+        return gather(observations, known.result, known.graph)
+    others = gather(observations, drop_reading_findings(known.result, observations), known.graph)
+    surveyed = {n: e for n, e in known.survey.likelihoods.items() if n in known.graph}
+    return {**others, **surveyed}
