@@ -207,7 +207,7 @@ PUMP_THAT_RATTLES_AT_SPEED = LinkGroup(
     says="A cavitating pump loses delivery as it is turned faster.",
     parent=conditions.PUMP_CAVITATES,
     effects={
-        conditions.PRESSURE_LOW: (MOSTLY, PHYSICS),
+        conditions.PRESSURE_LOW: (OFTEN, PHYSICS),
         conditions.PRESSURE_UNSTEADY: (OFTEN, COMMON_PRACTICE),
     },
     matches=[example(patterns_speed.FALLS_AS_REVS_RISE)],

@@ -36,11 +36,10 @@ GOOD_AT_THE_PUMP_CLEARS_IT = InhibitorGroup(
     says="Good pressure at the pump's own outlet clears the pump and everything before it.",
     child=direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY,
     inhibited_by={
-        conditions.PUMP_SLIP: (MOSTLY, sources.ARMY_TM_272_TABLE),
+        conditions.PUMP_SLIP: (ALWAYS, sources.ARMY_TM_272_TABLE),
         conditions.PUMP_NOT_TURNING: (ALWAYS, sources.ARMY_TM_272_TABLE),
         conditions.PUMP_DRY: (ALWAYS, sources.ARMY_TM_272_TABLE),
         conditions.SUCTION_THROTTLED: (MOSTLY, JUDGEMENT),
-        conditions.RELIEF_BLEEDS: (OFTEN, JUDGEMENT),  # some valves stand after the outlet
     },
     matches=[
         example(
@@ -171,7 +170,7 @@ A_WORN_PUMP_MAKES_NO_CEILING = InhibitorGroup(
     station=Station.PUMP,
     says="A steady ceiling is the relief valve's: a worn pump catches up with revs.",
     child=patterns_speed.CAPPED_LOW,
-    inhibited_by={conditions.PUMP_SLIP: (OFTEN, PHYSICS)},
-    matches=[example(patterns.GAUGE_READS_LOW, patterns_speed.CAPPED_LOW)],
-    non_matches=[example(patterns.GAUGE_READS_LOW)],
+    inhibited_by={conditions.PUMP_SLIP: (MOSTLY, PHYSICS)},
+    matches=[example(patterns_speed.CAPPED_LOW)],
+    non_matches=[example(lacks=[patterns_speed.CAPPED_LOW])],
 )

@@ -19,7 +19,7 @@ from knowledge.model import (
 )
 from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS, idea_from
 from knowledge.stations.bearings import (
     findings,
     findings_measured,
@@ -270,6 +270,7 @@ SHELLS_THAT_DO_NOT_SUIT_THE_CRANK = LinkGroup(
     parent=BEARING_WRONG_SIZE,
     effects={
         conditions.CLEARANCES_WIDE: (OFTEN, sources.DIESEL_WORKSHOP_2015),
+        conditions.PRESSURE_HIGH: (SELDOM, PHYSICS),  # where they are too tight
         conditions.BEARINGS_DAMAGED: (SOMETIMES, sources.BEARING_BROCHURE_PREFACE),
         behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.DIESEL_WORKSHOP_2015),
         findings_shell_map.WRONG_SHELLS_FITTED: (MOSTLY, COMMON_PRACTICE),
