@@ -77,7 +77,8 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         Caution.BATTERY: (
             Wording(
                 "disconnect the battery, negative first, before working near starter, sender or "
-                "alternator wires",
+                "alternator wires; for a test with the key on, connect it again with hands and tools "
+                "clear of live ends",
                 sources.SUMP_REMOVAL_2003,
             ),
         ),

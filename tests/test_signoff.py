@@ -335,3 +335,20 @@ def test_pounds() -> None:
     assert band.low is not None
     assert band.low < 20.337 < (band.high or 0)
     assert pytest.approx(20.337, abs=1e-3) == LBF * 0.3048 * 15
+
+
+@pytest.mark.parametrize(
+    ("opened", "called"), [("relief_cap_off", False), ("sump_off", False), ("cam_out", True)]
+)
+def test_a_cam_is_run_in_only_where_cam_or_lifters_were_out(
+    tmp_path: Path, opened: str, called: bool
+) -> None:
+    path = tmp_path / "a.toml"
+    path.write_text(
+        'schema = 1\n[engine]\nlayout = "distributor_v8"\n[[finding]]\nno = 1\n'
+        'what = "debris_on_relief_seat"\nstate = "present"\n',
+        "utf-8",
+    )
+    said = call("signoff", path, "--opened", opened).out
+    assert ("cam_run_in_speed_held" in said) is called
+    assert "cooler_flushed_and_proved" not in said

@@ -21,7 +21,7 @@ from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
 from knowledge.units import PSI
-from knowledge.work import Band, Caution, Hold, Phase, Task
+from knowledge.work import Access, Band, Caution, Hold, Phase, Task
 
 FIRST_RUN = (*RUNNING, Caution.FIRE)  #: the first run, with fuel and oil where it may leak
 READY_TO_START = Task(
@@ -77,6 +77,8 @@ FIRST_PRESSURE_TIMED = Task(
     cautions=FIRST_RUN,
     also=("how long for oil pressure", "no oil pressure on start up", "first fire"),
 )
+#: a cam and lifters that stayed in place are run in already
+CAM_OR_LIFTERS_OUT = frozenset({Access.CAM_OUT, Access.VALLEY_OPEN})
 CAM_RUN_IN_SPEED_HELD = Task(
     id="cam_run_in_speed_held",
     phase=Phase.FIRST_START,
@@ -102,6 +104,7 @@ CAM_RUN_IN_SPEED_HELD = Task(
     why="lobes are oiled by splash from the crank: at idle there is none to spare",
     guards=(),
     only_with=(features.PUSHROD_ENGINE,),
+    opened=CAM_OR_LIFTERS_OUT,
     cautions=FIRST_RUN,
     also=("cam break-in", "run in the cam", "flat tappet"),
 )
@@ -123,6 +126,7 @@ CAM_RUN_IN_TIMED = Task(
     spread=MINUTE,
     remedy="run the rest of it",
     only_with=(features.PUSHROD_ENGINE,),
+    opened=CAM_OR_LIFTERS_OUT,
     cautions=FIRST_RUN,
     also=("cam break-in time", "20 minutes at 2000"),
 )

@@ -86,9 +86,9 @@ PIECES = (
     suction_sump.FOREIGN_MATERIAL_ON_SCREEN,
     assembly_findings.LEFTOVER_FOUND,
     assembly_findings.PIECE_FOUND_INSIDE,
-    relief_findings.DEBRIS_ON_RELIEF_SEAT,
-    suction_sump.DEBRIS_SEEN_BEFORE,
 )
+#: what one chip at the valve, or one found at an earlier service, tells: it may be the only one
+ONE_PIECE = (relief_findings.DEBRIS_ON_RELIEF_SEAT, suction_sump.DEBRIS_SEEN_BEFORE)
 #: old oil baked, sludged or burnt
 SLUDGE = (
     suction_sump.SLUDGE_ON_SCREEN,
@@ -101,7 +101,7 @@ SLUDGE = (
     debris_findings.CRANK_TRAP_FULL,
     suction_sump.SCREEN_BLOCKED,
 )
-DEBRIS = (*HARD, *PIECES, *SLUDGE)
+DEBRIS = (*HARD, *PIECES, *ONE_PIECE, *SLUDGE)
 COOLANT = (
     oil_findings.OIL_MILKY,
     delivery_filter_cut.MILKY_FILM_IN_FILTER,

@@ -28,7 +28,7 @@ LOOK_FOR_THE_DRIVE_SHAFT = Inspection(
     access=Access.DISTRIBUTOR_OUT,
     reveals=(DRIVE_SHAFT_ABSENT,),
     source=COMMON_PRACTICE,
-    tools=("lamp", "long screwdriver or priming tool"),
+    tools=("lamp", "long screwdriver"),
     keep="photograph rotor and distributor body before they are lifted",
     also=("is the pump shaft in", "intermediate shaft in place"),
 )

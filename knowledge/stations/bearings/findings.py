@@ -242,7 +242,7 @@ TURN_ENGINE_BY_HAND = Inspection(
         "turn two turns slowly in the running direction; note where it tightens",
         "stop if it locks; do not force it",
     ),
-    minutes=10,
+    minutes=30,
     access=Access.OUTSIDE,
     reveals=(HARD_TO_TURN, ENGINE_SEIZED),
     source=COMMON_PRACTICE,

@@ -72,6 +72,7 @@ LAY_PLASTIC_THREAD = Inspection(
     says="clearance by plastic thread",
     steps=(
         "look and photograph first, then wipe journal and shell dry: oil reads false",
+        "mains from below: hold the crank up against its upper shells, or its weight closes the gap",
         "thread along the journal, cap on to full torque, do not turn the crank",
         "read the width: it gives the clearance on the diameter",
     ),
@@ -109,11 +110,12 @@ MEASURE_JOURNALS_AND_SEATS = Inspection(
     station=Station.BEARINGS,
     says="journals and seats by micrometer and bore gauge",
     steps=(
+        "reckon a quarter of an hour for each bearing",
         "six readings on each journal: two ends and the middle, two ways across",
         "bore gauge in the seat with shells in and caps at torque",
         "the difference is the clearance on the diameter; feel the finish against a sample",
     ),
-    minutes=15,
+    minutes=90,
     access=Access.CAP_OFF,
     reveals=(
         MAIN_CLEARANCE_TOO_WIDE,

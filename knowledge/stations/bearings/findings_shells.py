@@ -3,6 +3,7 @@
 from knowledge import sources
 from knowledge.model import (
     COMMON,
+    EXCEPTIONAL,
     HARDLY_EVER,
     OCCASIONAL,
     RARE,
@@ -37,7 +38,7 @@ SHELLS_WIPED = Finding(
     stage=Stage.OPENED,
     normal="none",
     why="wiping means the film broke; which shells wiped tells why",
-    background=VERY_RARE,
+    background=EXCEPTIONAL,
     also=(
         "wiped bearings",
         "melted shells",
@@ -243,6 +244,7 @@ LIFT_ONE_CAP = Inspection(
         "number caps and mark their front; feel and write down the torque on loosening",
         "rod farthest from the pump first, then a main; one cap at a time",
         "photograph shell, back and journal before anything is wiped",
+        "a main's cap holds the loaded half; a rod's the unloaded: push the rod up, see its upper shell",
         "sound, worn even, wiped, scored, etched or flaking? dirt in it? hole over hole?",
     ),
     minutes=15,

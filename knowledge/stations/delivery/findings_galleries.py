@@ -197,6 +197,7 @@ PRIME_AND_WATCH_THE_FRONT = Inspection(
     says="put the circuit under oil pressure, front cover off, and watch",
     steps=(
         "turn the pump, or feed warm oil from a regulated tank at 30 to 40 psi, tray underneath",
+        "a pump that sits in the cover cannot be used: blank its outlet and feed from the tank",
         "watch plug holes, seals, tensioners and cam front; small bleeds may be by design",
         "stop after two minutes without pressure",
     ),
@@ -220,6 +221,7 @@ PRIME_AND_WATCH_THE_VALLEY = Inspection(
     says="put the circuit under oil pressure, valley open, and watch",
     steps=(
         "turn the pump with its drill the way the distributor turns, or use a pressure tank",
+        "by drill: a sleeve or old body where the distributor closes a gallery, else it reads low",
         "look for streams at plugs, lifter bores, cam bearings and the distributor bore",
     ),
     minutes=45,

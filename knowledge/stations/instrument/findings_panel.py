@@ -2,7 +2,15 @@
 
 from knowledge import sources
 from knowledge.cautions import RUNNING
-from knowledge.model import EXCEPTIONAL, OCCASIONAL, VERY_RARE, Finding, Measure, Stage, Station
+from knowledge.model import (
+    HARDLY_EVER,
+    OCCASIONAL,
+    VERY_RARE,
+    Finding,
+    Measure,
+    Stage,
+    Station,
+)
 from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.pressure import quantities as pressure_quantities
 from knowledge.sources import COMMON_PRACTICE
@@ -19,7 +27,7 @@ GAUGE_LINE_LEAKING = Finding(
     stage=Stage.OUTSIDE,
     normal="whole, dry, clipped",
     why="it carries full oil pressure past hot parts",
-    background=EXCEPTIONAL,
+    background=HARDLY_EVER,
     also=(
         "burst capillary",
         "oil pipe to gauge broke",

@@ -253,6 +253,7 @@ READ_THE_STICK = Inspection(
     says="read, rub and smell the dipstick",
     steps=(
         "level ground, or at rest in the water; engine off ten minutes",
+        "dry sump: read the tank instead, hot, straight after running",
         "pull, wipe, push fully home, pull and read both sides; photograph the stick",
         "look in a bright light for milk, glitter and grit; rub it between the fingers, gloves on",
         "smell stick and filler for fuel, burnt oil and coolant; look under the filler cap",

@@ -138,6 +138,8 @@ SPIN_THE_PUMP_BY_DRILL = Inspection(
     says="turn the pump by a drill with the engine still, and watch the gauge",
     steps=(
         "ignition off and key out; engine full of oil",
+        "where the distributor's body closes a gallery, its sleeve or an old body goes in first: "
+        "without it the gauge reads falsely low",
         "turn the same way as the distributor turned; the wrong way gives nothing",
         "feel whether the drill takes load, read the gauge, look where oil comes out",
         "no pressure after two minutes: stop and find the cause",
