@@ -14,7 +14,7 @@ from diagnose.inference.causegraph import Graph
 from diagnose.inference.chaining import Facts, InferenceResult, infer
 from diagnose.inference.elimination import Posterior, TooEntangledError, posterior, prior_marginals
 from diagnose.inference.evidence import gather
-from diagnose.inference.network import Likelihood, Network
+from diagnose.inference.network import SEEN, Likelihood, Network
 from knowledge.book import Book
 from knowledge.circuit.conditions import (
     PRESSURE_GONE,
@@ -85,7 +85,11 @@ class CaseInference:
     @cached_property
     def graph(self) -> Graph:
         """The cause graph of this case."""
-        return causegraph.build(self.book.causes, self.result, self.learned)
+        graph = causegraph.build(self.book.causes, self.result, self.learned)
+        if self.survey is not None:
+            fits = self.survey.likelihoods.items()
+            causegraph.add_readings(graph, {n: e.if_present / e.if_absent for n, e in fits})
+        return graph
 
     @cached_property
     def network(self) -> Network:
@@ -203,5 +207,7 @@ def _gathered(known: CaseInference) -> dict[str, Likelihood]:
     if known.survey is None:
         return gather(observations, known.result, known.graph)
     others = gather(observations, drop_reading_findings(known.result, observations), known.graph)
-    surveyed = {n: e for n, e in known.survey.likelihoods.items() if n in known.graph}
-    return {**others, **surveyed}
+    fits = known.survey.likelihoods.items()
+    against = {n: e for n, e in fits if n in known.graph and e.if_present <= e.if_absent}
+    explained = {causegraph.READINGS: SEEN} if causegraph.READINGS in known.graph else {}
+    return {**others, **against, **explained}

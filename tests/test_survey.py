@@ -17,9 +17,14 @@ from diagnose.case.loading import from_text
 from diagnose.circuit.engine_model import Point, healthy, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import HEALTHY, NEITHER, Gauge, log_density
-from diagnose.circuit.survey import MOST_RATIO, Survey, survey
+from diagnose.circuit.survey import Survey, survey
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
+from diagnose.inference.causegraph import (
+    MOST_RATIO,
+    READINGS,
+)
+from diagnose.inference.network import SEEN
 from diagnose.output.html.charts import curves
 from diagnose.output.plot import Plot
 from diagnose.output.text.plot import plot_lines
@@ -202,12 +207,17 @@ def test_study_reduced(trials: int) -> None:
 # ------------------------------------------------------------------------ in the cause graph
 
 
-def test_the_graph_hears_the_survey_in_place_of_the_words() -> None:
-    """Not both: each condition is evidence, within bounds, and no finding derived from readings is."""
+def test_the_survey_is_evidence_in_place_of_findings_from_readings() -> None:
+    """Not both: the readings as a whole are evidence, and no finding derived from them is."""
     case = example(sounds("clearances_wide", 0.6))
     answer = Diagnosis(BOOK, case)
     assert answer.inference.survey is not None
-    assert set(answer.inference.survey.likelihoods) <= set(answer.inference.evidence)
+    fits = {n for n, e in answer.inference.survey.likelihoods.items() if e.if_present > e.if_absent}
+    against = set(answer.inference.survey.likelihoods) - fits
+    assert fits
+    assert against <= set(answer.inference.evidence)
+    assert set(answer.inference.graph.predecessors(READINGS)) == fits
+    assert answer.inference.evidence[READINGS] == SEEN
     assert not {"good_cold_low_hot", "direct_gauge_low", "low_at_all_speeds"} & set(
         answer.inference.evidence
     )

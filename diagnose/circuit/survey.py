@@ -39,6 +39,7 @@ from diagnose.circuit.survey_evidence import usable
 from diagnose.errors import UsageError
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
+from diagnose.inference.causegraph import MOST_RATIO
 from diagnose.inference.network import Likelihood
 from knowledge.book import Book
 from knowledge.engines.profiles import Profile
@@ -50,7 +51,6 @@ from knowledge.units import PSI
 
 ENGINES = 32  #: plausible engines of one survey
 SEED = 7  #: the same case gets the same result
-MOST_RATIO = 50.0  #: largest likelihood ratio of one survey for or against a condition
 WIDE_RELIEF = 0.15  #: of the logarithm, where no relief setting is known
 PANEL, DIRECT = Gauge(2.0, 2.25), Gauge(1.5, 1.25)  #: psi; together the usual errors of ``gauge``
 WARM, COLD_MISS = (

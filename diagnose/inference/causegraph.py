@@ -15,6 +15,9 @@ from knowledge.rule_api import Inhibitor, Multiple
 
 EXPECTED_CAUSES = 0.8  #: root causes expected in a real complaint before anything is known
 MOST_PRIOR = 0.3
+READINGS = "gauge_readings"  #: id of the node for readings that a survey weighed
+MOST_RATIO = 50.0  #: largest likelihood ratio of one survey for or against a condition
+READINGS_LEAK = 0.9 / MOST_RATIO  #: so that the best condition explains nine of ten such readings
 CONDITION_LEAK = 0.001  #: P(condition | no listed cause present) (judgement)
 LEAST_OWN = 1e-4  #: P(cause | its roots absent) at least
 
@@ -172,6 +175,24 @@ def build(
         circle = [a for a, _ in nx.find_cycle(graph)]
         raise CircleError(" -> ".join([*circle, circle[0]]))
     return graph
+
+
+def add_readings(graph: Graph, ratios: Mapping[str, float]) -> None:
+    """Add a node for gauge readings that conditions of the graph explain.
+
+    ``ratios``: how much likelier the readings are with each condition alone than with none, up to
+    ``MOST_RATIO``; those above 1 become its parents. As a noisy OR, conditions that are there
+    together explain the readings once, not once each.
+    """
+    fitting = {n: min(r, MOST_RATIO) for n, r in ratios.items() if r > 1.0 and n in graph}
+    if not fitting:
+        return
+    graph.add_node(READINGS, layer="finding", says="the gauge readings", leak=READINGS_LEAK)
+    for name, ratio in fitting.items():
+        strength = READINGS_LEAK * (ratio - 1.0) / (1.0 - READINGS_LEAK)
+        graph.add_edge(
+            name, READINGS, strength=strength, rules=(), source="physics", inhibits=False
+        )
 
 
 def _describe(node: Cause | Condition | Finding) -> dict[str, object]:

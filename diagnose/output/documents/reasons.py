@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from diagnose.diagnosis import Diagnosis
+from diagnose.inference.causegraph import READINGS
 from diagnose.inference.explain import Weight
 from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import NOT_IN_JSON
@@ -56,7 +57,7 @@ def evidence_items(
 
 
 def _item(diagnosis: Diagnosis, weight: Weight) -> EvidenceItem:
-    says = _says(diagnosis, weight.what)
+    says = _of_readings(diagnosis, weight) or _says(diagnosis, weight.what)
     if weight.decibans > 0 and not weight.chain and not is_there(diagnosis, weight.what):
         says += " (rules out rivals)"
     return EvidenceItem(
@@ -92,15 +93,26 @@ def _strength(decibans: float) -> str:
     return f"{strength} ({decibans:+.0f} dB)"
 
 
+def _of_readings(diagnosis: Diagnosis, weight: Weight) -> str:
+    """What the readings as a whole say for a cause; empty for other evidence."""
+    survey = diagnosis.inference.survey
+    if weight.what != READINGS or survey is None:
+        return ""
+    if len(weight.chain) < 2:
+        return "the readings fit other faults of the circuit"
+    likelihood = survey.likelihoods[weight.chain[-2]]
+    ratio = likelihood.if_present / likelihood.if_absent
+    condition = diagnosis.book.conditions[weight.chain[-2]].says
+    return f"the readings, held against the circuit, fit ({ratio:.0f} to 1): {condition}"
+
+
 def _says(diagnosis: Diagnosis, name: str) -> str:
     book, likelihood = diagnosis.book, diagnosis.inference.evidence[name]
     if name not in book.conditions:
         return stated(book.findings[name], likelihood)
-    ratio, fit = likelihood.if_present / likelihood.if_absent, "fit"
-    if ratio < 1:
-        ratio, fit = 1 / ratio, "do not fit"
+    ratio = likelihood.if_absent / likelihood.if_present
     condition = book.conditions[name].says
-    return f"the readings, held against the circuit, {fit} ({ratio:.0f} to 1): {condition}"
+    return f"the readings, held against the circuit, do not fit ({ratio:.0f} to 1): {condition}"
 
 
 def stated(finding: Finding, likelihood: Likelihood) -> str:
