@@ -16,6 +16,7 @@ from diagnose.inference.chaining import Facts, WorkingMemory
 from diagnose.inference.chaining import InferenceResult as Concluded
 from knowledge.limits import Limit
 from knowledge.model import Finding, Measure, Reading, State
+from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
 from knowledge.rule_api import (
     Alarm,
     Conclusion,
@@ -66,6 +67,18 @@ class Probe:
     def readings(self) -> Sequence[Reading]:
         self.read_numbers = True
         return self.numbers.readings()
+
+    def behaviours(self) -> Sequence[Behaviour]:
+        self.read_numbers = True
+        return self.numbers.behaviours()
+
+    def trials(self) -> Sequence[TrialMade]:
+        self.read_numbers = True
+        return self.numbers.trials()
+
+    def earlier_work(self) -> Sequence[EarlierWork]:
+        self.read_numbers = True
+        return self.numbers.earlier_work()
 
     def measured(self, measure: Measure) -> float | None:
         self.read_numbers = True
