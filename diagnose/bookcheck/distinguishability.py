@@ -74,6 +74,7 @@ def signatures(whole: Whole, layout: Layout) -> Signatures:
         for f in whole.book.findings.values()
         if f.kind is Kind.SEEN
         and f.id in table.shows
+        and f not in whole.book.shown_by_trial  # to try a repair is no way to tell causes apart
         and (f in revealed or (f.stage is Stage.KNOWN and f not in settled))
     )
     shows = np.array([table.shows[f.id] for f in findings]).T
