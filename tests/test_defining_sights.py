@@ -28,9 +28,11 @@ def defining() -> dict[Finding, tuple[str, ...]]:
     found: dict[Finding, tuple[str, ...]] = {}
     for group in BOOK.statements:
         for link in group.links if isinstance(group, LinkGroup) else ():
-            seen = isinstance(link.child, Finding) and link.child.stage is not Stage.KNOWN
-            if seen and isinstance(link.parent, Cause) and link.strength is ALWAYS:
-                found[link.child] = (*found.get(link.child, ()), link.parent.id)
+            child, parent = link.child, link.parent
+            if not isinstance(child, Finding) or child.stage is Stage.KNOWN:
+                continue
+            if isinstance(parent, Cause) and link.strength is ALWAYS:
+                found[child] = (*found.get(child, ()), parent.id)
     return found
 
 

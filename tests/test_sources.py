@@ -77,19 +77,19 @@ def test_an_idea_is_marked_as_such() -> None:
 def test_an_idea_comes_from_a_source() -> None:
     """Never from a mark: what rests on judgement alone says so."""
     book = the_book()
-    words = [
-        *book.findings.values(),
-        *book.causes.values(),
-        *book.conditions.values(),
-        *book.inspections.values(),
-        *book.rules.values(),
-        *book.tasks.values(),
-        *book.parts.values(),
-        *book.layouts.values(),
-        *(k for group in book.links.values() for k in group.links),
+    used = [
+        *(w.source for w in book.findings.values()),
+        *(w.source for w in book.causes.values()),
+        *(w.source for w in book.conditions.values()),
+        *(w.source for w in book.inspections.values()),
+        *(w.source for w in book.rules.values()),
+        *(w.source for w in book.tasks.values()),
+        *(w.source for w in book.parts.values()),
+        *(w.source for w in book.layouts.values()),
+        *(link.source for group in book.links.values() for link in group.links),
     ]
-    ideas = {w.source for w in words if w.source.trust == "in part"}
+    ideas = {s for s in used if s.trust == "in part"}
     assert ideas
     marks = {f"{s.key}*" for s in ALL if s.trust in MARKS}
     assert not {s.key for s in ideas} & marks
-    assert {COMMON_PRACTICE, JUDGEMENT} <= {w.source for w in words}
+    assert {COMMON_PRACTICE, JUDGEMENT} <= set(used)

@@ -2,7 +2,8 @@
 
 A rule is a function, so its decision paths are explored: run it with answers that branch both
 ways, and every way through becomes one CLIPS rule from the answers that were yes to what the
-function then concludes. A group of links or inhibitors becomes one CLIPS rule without premises. What a rule reads in numbers is answered by the case.
+function then concludes. A group of links or inhibitors becomes one CLIPS rule without premises. Readings,
+measures, limits and reports (behaviour, trials, earlier work) are answered by the case.
 """
 
 from __future__ import annotations
@@ -45,12 +46,12 @@ class Way:
 
 @dataclass
 class Probe:
-    """Answers has and lacks by a script, no where the script ends; numbers by the case."""
+    """Answers has and lacks by a script, no where the script ends; all else by the case."""
 
     script: Sequence[bool]
-    numbers: WorkingMemory
+    case: WorkingMemory
     answers: dict[Premise, bool] = field(default_factory=dict)
-    read_numbers: bool = False
+    read_case: bool = False
 
     def _ask(self, sort: str, finding: Finding) -> bool:
         at = len(self.answers)
@@ -65,8 +66,20 @@ class Probe:
         return self._ask("lacks", finding)
 
     def readings(self) -> Sequence[Reading]:
-        self.read_numbers = True
-        return self.numbers.readings()
+        self.read_case = True
+        return self.case.readings()
+
+    def behaviours(self) -> Sequence[Behaviour]:
+        self.read_case = True
+        return self.case.behaviours()
+
+    def trials(self) -> Sequence[TrialMade]:
+        self.read_case = True
+        return self.case.trials()
+
+    def earlier_work(self) -> Sequence[EarlierWork]:
+        self.read_case = True
+        return self.case.earlier_work()
 
     def behaviours(self) -> Sequence[Behaviour]:
         self.read_numbers = True
@@ -81,29 +94,29 @@ class Probe:
         return self.numbers.earlier_work()
 
     def measured(self, measure: Measure) -> float | None:
-        self.read_numbers = True
-        return self.numbers.measured(measure)
+        self.read_case = True
+        return self.case.measured(measure)
 
     def smallest(self, measure: Measure) -> float | None:
-        self.read_numbers = True
-        return self.numbers.smallest(measure)
+        self.read_case = True
+        return self.case.smallest(measure)
 
     def limit(self, limit: Limit) -> float:
-        self.read_numbers = True
-        return self.numbers.limit(limit)
+        self.read_case = True
+        return self.case.limit(limit)
 
     def limit_figures(self, limit: Limit) -> Sequence[float]:
-        self.read_numbers = True
-        return self.numbers.limit_figures(limit)
+        self.read_case = True
+        return self.case.limit_figures(limit)
 
 
 def probes(rule: Rule, facts: Facts) -> Iterator[tuple[Probe, tuple[Conclusion, ...]]]:
     """Every way through the rule: a first run all no, then each no turned into a yes."""
-    numbers = WorkingMemory(facts)
+    case = WorkingMemory(facts)
     scripts: list[tuple[bool, ...]] = [()]
     for _ in range(MOST_PATHS):
         script = scripts.pop()
-        probe = Probe(script, numbers)
+        probe = Probe(script, case)
         concluded = tuple(rule.does(probe))
         yield probe, concluded
         said = tuple(probe.answers.values())
@@ -126,10 +139,10 @@ def ways(statement: Statement, facts: Facts | None = None) -> list[Way]:
     ]
 
 
-def reads_numbers(statement: Statement) -> bool:
-    """Whether any way through the rule looks at readings, measures or limits."""
+def reads_case(statement: Statement) -> bool:
+    """Whether any way through the rule looks at readings, measures, limits or reports."""
     return isinstance(statement, Rule) and any(
-        probe.read_numbers for probe, _ in probes(statement, Facts())
+        probe.read_case for probe, _ in probes(statement, Facts())
     )
 
 
@@ -153,18 +166,18 @@ STANDS = (
 
 
 class Oracle:
-    """A CLIPS environment that holds the rules; rules with numbers are added for each case."""
+    """A CLIPS environment that holds the rules; rules that read a case are added for each."""
 
     def __init__(self, statements: Iterable[Statement]) -> None:
         every = list(statements)
-        self.with_numbers = [r for r in every if reads_numbers(r)]
+        self.read_case = [r for r in every if reads_case(r)]
         self._said: list[tuple[object, ...]] = []
         self._number: dict[tuple[object, ...], int] = {}
         self._clips = clips.Environment()
         for text in STANDS:
             self._clips.build(text)
         for rule in every:
-            if rule not in self.with_numbers:
+            if rule not in self.read_case:
                 self._add(rule, ways(rule))
 
     def concludes(self, facts: Facts) -> set[tuple[object, ...]]:
@@ -176,8 +189,8 @@ class Oracle:
         return said
 
     def readied(self, facts: Facts) -> list[str]:
-        """Add the rules with numbers as they are under these facts; the names of what was added."""
-        return [n for r in self.with_numbers for n in self._add(r, ways(r, facts))]
+        """Add the rules that read a case as they are under these facts; the names of what was added."""
+        return [n for r in self.read_case for n in self._add(r, ways(r, facts))]
 
     def run(self, facts: Facts) -> set[tuple[object, ...]]:
         """What CLIPS concludes, all its rules being there."""

@@ -68,7 +68,7 @@ def record(case: Path, *words: str) -> list[dict[str, object]]:
     raw = tomllib.loads(case.read_text("utf-8"))
     entries = [
         {"kind": kind, **entry}
-        for kind in ("finding", "reading", "work", "trial")
+        for kind in ("finding", "reading", "behaviour", "trial", "earlier", "work")
         for entry in raw.get(kind, [])
         if entry["no"] > before
     ]

@@ -15,7 +15,8 @@ from diagnose.inference.chaining import Facts, Observation, infer
 from diagnose.inference.evidence import gather
 from diagnose.inference.network import Likelihood, Network
 from knowledge.book import the_book
-from knowledge.model import Finding, Measure
+from knowledge.model import Finding, Measure, Reading
+from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
 
 TESTS = Path(__file__).parents[1]
 CASES = {
@@ -62,12 +63,25 @@ def mixed(seed: int, many: int = 6) -> Facts:
     rng = random.Random(seed)
     examples = [e for s in the_book().statements for e in (*s.matches, *s.non_matches)]
     observations: dict[Finding, Observation] = {}
-    readings = []
+    readings: list[Reading] = []
     measures: dict[Measure, list[float]] = {}
+    behaviours: list[Behaviour] = []
+    trials: list[TrialMade] = []
+    earlier: list[EarlierWork] = []
     for facts in map(facts_of, rng.sample(examples, many)):
         sure = rng.choice([1.0, 1.0, 0.7])
         observations |= {f: Observation(r.state, sure) for f, r in facts.observations.items()}
-        readings += list(facts.readings)
+        readings += facts.readings
+        behaviours += facts.behaviours
+        trials += facts.trials
+        earlier += facts.earlier
         for measure, values in facts.measures.items():
             measures.setdefault(measure, []).extend(values)
-    return Facts(observations, readings, measures)
+    return Facts(
+        observations,
+        readings,
+        measures,
+        behaviours=behaviours,
+        trials=trials,
+        earlier=earlier,
+    )
