@@ -60,6 +60,13 @@ def record(
             help='What was seen or heard, and when: "low during hot, idle only gradual".',
         ),
     ] = None,
+    earlier: Annotated[
+        list[str] | None,
+        typer.Option(
+            metavar="WORK",
+            help='What was worked on before it began: "oil pump renewed 2 weeks before".',
+        ),
+    ] = None,
     note: Annotated[str, typer.Option(metavar="TEXT", help="A note to keep with it.")] = "",
     where: Annotated[
         str, typer.Option(metavar="PLACE", help="Where on the engine: rod 3, lower shell ...")
@@ -101,6 +108,7 @@ def record(
         facts=facts or (),
         readings=reading or (),
         behaviours=behaviour or (),
+        earlier=earlier or (),
         blanks=read_sheet(sheet) if sheet else (),
         withdraw=withdraw or (),
         details=Details(

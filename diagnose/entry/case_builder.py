@@ -11,6 +11,7 @@ from diagnose.case.loading import from_tables
 from diagnose.case.schema import VERSION, Learned
 from diagnose.case.writing import table_text
 from diagnose.entry.behaviours import parse_behaviour
+from diagnose.entry.earlier import parse_earlier
 from diagnose.entry.facts import (
     FactInput,
     FindingInput,
@@ -153,6 +154,10 @@ class CaseBuilder:
     def behaviour(self, text: str, **details: Unpack[EntryDetails]) -> int:
         """Add a reported behaviour, as ``"low during hot, idle only gradual"``."""
         return self._add("behaviour", parse_behaviour(text).fields(), details)
+
+    def earlier(self, text: str, **details: Unpack[EntryDetails]) -> int:
+        """Add work done before the trouble began, as ``"oil pump renewed 2 weeks before"``."""
+        return self._add("earlier", parse_earlier(text, self.book).fields(), details)
 
     def withdraw(self, number: int) -> int:
         """Take an entry back; the withdrawal is an entry of its own."""

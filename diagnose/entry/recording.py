@@ -23,6 +23,7 @@ from diagnose.case.schema import (
 from diagnose.case.writing import Appended, NewEntry, append_by
 from diagnose.entry.behaviours import BehaviourInput, parse_behaviour
 from diagnose.entry.details import Details
+from diagnose.entry.earlier import EarlierInput, parse_earlier
 from diagnose.entry.facts import FactInput, FindingInput, MeasureInput, TaskInput, parse_fact
 from diagnose.entry.readings import ReadingInput, parse_reading
 from diagnose.entry.sheets import READING, FilledBlank
@@ -40,6 +41,7 @@ class Input:
     facts: Sequence[str] = ()  #: "needle_flickers=yes"
     readings: Sequence[str] = ()  #: "700 rpm 95 C 8 psi"
     behaviours: Sequence[str] = ()  #: "low during hot, idle only gradual"
+    earlier: Sequence[str] = ()  #: "oil pump renewed 2 weeks before"
     blanks: Sequence[FilledBlank] = ()  #: of a filled-in sheet
     withdraw: Sequence[int] = ()  #: numbers of entries that no longer stand
     details: Details = field(default_factory=Details)
@@ -51,7 +53,8 @@ def record(path: Path, book: Book, given: Input) -> Appended:
     Raises UsageError with all that is wrong, one fault a line; NoCaseError, BadCaseError,
     CannotWriteError.
     """
-    if not (given.facts or given.readings or given.behaviours or given.withdraw or given.blanks):
+    reports = (*given.readings, *given.behaviours, *given.earlier)
+    if not (given.facts or reports or given.withdraw or given.blanks):
         raise UsageError("nothing to record; write for instance needle_flickers=yes")
     return append_by(path, book, lambda case: new_entries(given, case, book))
 
@@ -68,6 +71,7 @@ def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
         *((partial(_typed_fact, text, book, case, details), "") for text in given.facts),
         *((partial(_typed_reading, text, details), "") for text in given.readings),
         *((partial(_typed_behaviour, text, details), "") for text in given.behaviours),
+        *((partial(_typed_earlier, text, book, details), "") for text in given.earlier),
         *((partial(_blank, blank, book, case, details), blank.place) for blank in given.blanks),
         *((partial(withdrawal, no, case, details), "") for no in dict.fromkeys(given.withdraw)),
     ]
@@ -129,6 +133,14 @@ def behaviour_entry(behaviour: BehaviourInput, details: Details) -> NewEntry:
     return NewEntry("behaviour", {**behaviour.fields(), **fields})
 
 
+def earlier_entry(work: EarlierInput, details: Details) -> NewEntry:
+    """An entry for earlier work. Raises UsageError where ``details`` name a place."""
+    _check_no_place(details, "earlier work")
+    fields = details.fields()
+    del fields["where"]
+    return NewEntry("earlier", {**work.fields(), **fields})
+
+
 def withdrawal(number: int, case: Case, details: Details) -> NewEntry:
     """An entry that takes back the one of that number. Raises UsageError where none stands."""
     entry = case.standing.get(number)
@@ -179,6 +191,10 @@ def _typed_fact(text: str, book: Book, case: Case, details: Details) -> NewEntry
 def _typed_reading(text: str, details: Details) -> NewEntry:
     _check_no_place(details, "a reading")
     return reading_entry(parse_reading(text), details)
+
+
+def _typed_earlier(text: str, book: Book, details: Details) -> NewEntry:
+    return earlier_entry(parse_earlier(text, book), details)
 
 
 def _typed_behaviour(text: str, details: Details) -> NewEntry:
@@ -249,7 +265,8 @@ def _replaces_faults(given: Input, case: Case) -> list[str]:
         return []
     if given.blanks:
         return ["replaces: not with a sheet, whose entries correct what stands for the same thing"]
-    if len(given.facts) + len(given.readings) + len(given.behaviours) != 1:
+    one = (*given.facts, *given.readings, *given.behaviours, *given.earlier)
+    if len(one) != 1:
         return ["replaces: corrects one entry, and so goes with one finding, reading or behaviour"]
     old = case.standing.get(number)
     if old is None:
@@ -259,7 +276,7 @@ def _replaces_faults(given: Input, case: Case) -> list[str]:
         "reading": bool(given.readings),
         "behaviour": bool(given.behaviours),
         "baseline": False,
-        "earlier": False,
+        "earlier": bool(given.earlier),
     }
     if not kinds.get(kind, bool(given.facts)):
         return [f"replaces: entry {number} is a {kind}; only another {kind} corrects it"]
