@@ -31,6 +31,7 @@ __all__ = [
     "CaseBuilder",
     "Diagnosis",
     "Forecast",
+    "FoundFault",
     "NoCaseError",
     "OutOfScopeError",
     "Plan",
@@ -73,6 +74,7 @@ if TYPE_CHECKING:
         UsageError,
         UserError,
     )
+    from diagnose.found_faults import FoundFault
     from diagnose.library import (
         budget,
         diagnose,
@@ -107,6 +109,7 @@ else:
             "UsageError",
             "UserError",
         ),
+        "diagnose.found_faults": ("FoundFault",),
         "diagnose.library": (
             "budget",
             "diagnose",

@@ -48,7 +48,9 @@ def diagnose(case: Case, *, learned: Mapping[str, float] | None = None) -> Diagn
 
     ``learned``: factors on how common each cause is, by its id (see ``learned_factors``).
 
-    The result holds ``ranking`` (every cause this engine can have with its probability, 0 to 1),
+    The result holds ``found_faults`` (states of parts that were seen or measured to be wrong, with
+    the pressure each costs at hot idle in Pa, what it explains and what it can have come from),
+    ``ranking`` (every cause this engine can have with its probability, 0 to 1),
     ``reasons`` (weights of evidence in decibans, sets of causes, damage), ``alarms``, ``may_run``,
     ``contradictions`` and ``next_check`` (minutes of hands-on time).
     """

@@ -158,13 +158,13 @@ def test_the_head_names_job_and_engine() -> None:
 def test_remedy_and_consequence_are_shown_once_it_is_settled() -> None:
     first = replace(document().causes[0], remedy="mend it", follows="it breaks")
     rest = document().causes[1:]
-    plain = printed(causes=(first, *rest), in_short="so it is", settled=False)
+    plain = printed(causes=(first, *rest), in_short="so it is", remedies=False)
     assert "In short: so it is." in plain
     assert "mend it" not in plain
-    settled = printed(causes=(first, *rest), in_short="so it is", settled=True)
+    settled = printed(causes=(first, *rest), in_short="so it is", remedies=True)
     assert "In short: so it is. remedy mend it if left it breaks" in settled
-    assert "if left" not in printed(causes=(replace(first, follows=""), *rest), settled=True)
-    assert "In short" not in printed(in_short="", settled=True)
+    assert "if left" not in printed(causes=(replace(first, follows=""), *rest), remedies=True)
+    assert "In short" not in printed(in_short="", remedies=True)
 
 
 @pytest.mark.parametrize("shown", [1, 3, 7])

@@ -15,7 +15,7 @@ from diagnose.output.documents.found import FoundFaultEntry, found_entries, head
 from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.next_checks import CheckOption, next_checks
 from diagnose.output.documents.ranking import RankedCause, ranked_causes
-from diagnose.output.documents.reasons import is_settled, path_in_words
+from diagnose.output.documents.reasons import SETTLED, is_settled, path_in_words
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.shop_note import ShopNote
 
@@ -63,7 +63,10 @@ class ReviewDocument:
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
     engine: str = field(metadata=NOT_IN_JSON)
     in_short: str = field(metadata=NOT_IN_JSON)  #: the headline; empty without evidence
-    settled: bool = field(metadata=NOT_IN_JSON)  #: the first cause is nearly certain
+    settled: bool = field(
+        metadata=NOT_IN_JSON
+    )  #: that it began at the first cause is nearly certain
+    remedies: bool = field(metadata=NOT_IN_JSON)  #: the first cause is, wherever it began
     loss_is_real: bool = field(metadata=NOT_IN_JSON)
     damage_path: str = field(metadata=NOT_IN_JSON)
     still_missing: str = field(metadata=NOT_IN_JSON)  #: on the missing pressure; may be empty
@@ -105,6 +108,7 @@ def review_document(
         engine=case.layout.says,
         in_short=headline(diagnosis),
         settled=is_settled(diagnosis),
+        remedies=diagnosis.ranking[0].probability >= SETTLED,
         loss_is_real=inference.loss_is_real,
         damage_path=path_in_words(diagnosis, reasons.damage_chain),
         still_missing="" if for_json else _still_missing(diagnosis),

@@ -62,7 +62,7 @@ def _in_short(document: ReviewDocument) -> list[str]:
         return []
     lines = wrapped(f"In short: {document.in_short}.", 0, 2)
     first = document.causes[0]
-    if document.settled:
+    if document.remedies:
         lines += labelled("remedy", first.remedy, 2, 12)
         if first.follows:
             lines += labelled("if left", first.follows, 2, 12)
