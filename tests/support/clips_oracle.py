@@ -81,18 +81,6 @@ class Probe:
         self.read_case = True
         return self.case.earlier_work()
 
-    def behaviours(self) -> Sequence[Behaviour]:
-        self.read_numbers = True
-        return self.numbers.behaviours()
-
-    def trials(self) -> Sequence[TrialMade]:
-        self.read_numbers = True
-        return self.numbers.trials()
-
-    def earlier_work(self) -> Sequence[EarlierWork]:
-        self.read_numbers = True
-        return self.numbers.earlier_work()
-
     def measured(self, measure: Measure) -> float | None:
         self.read_case = True
         return self.case.measured(measure)
