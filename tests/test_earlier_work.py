@@ -26,7 +26,8 @@ def concluded(
     *earlier: EarlierWork, present: tuple[Finding, ...] = (), since: Since | None = None
 ) -> InferenceResult:
     seen = {f: Observation(State.PRESENT) for f in present}
-    behaviours = [Behaviour(Shows.LOW, since=since)] if since else []
+    named = bool(earlier)
+    behaviours = [Behaviour(Shows.LOW, since=since, work_named=named)] if since else []
     return infer(BOOK.statements, Facts(seen, earlier=earlier, behaviours=behaviours))
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from pathlib import Path
 
@@ -174,14 +174,16 @@ class Case:
             if _RANK[m.stage] <= _RANK[up_to]:
                 measures.setdefault(m.measure, []).append(m.value)
         readings = [r.reading for r in self.readings if _RANK[r.stage] <= _RANK[up_to]]
+        earlier = tuple(e.work for e in self.earlier if _RANK[e.stage] <= _RANK[up_to])
+        behaviours = [b.behaviour for b in self.behaviours if _RANK[b.stage] <= _RANK[up_to]]
         return Facts(
             observations,
             readings,
             measures,
             {**{x: f.value for x, f in self.usual_limits.items()}, **self.limits},
-            tuple(b.behaviour for b in self.behaviours if _RANK[b.stage] <= _RANK[up_to]),
+            tuple(replace(b, work_named=bool(earlier)) for b in behaviours),
             tuple(made),
-            tuple(e.work for e in self.earlier if _RANK[e.stage] <= _RANK[up_to]),
+            earlier,
         )
 
     def denied_unseen(self, up_to: Stage = Stage.OPENED) -> frozenset[Finding]:

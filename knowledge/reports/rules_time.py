@@ -232,6 +232,7 @@ BEGAN: dict[Since, tuple[Finding, ...]] = {
     non_matches=[
         example(behaviours=[Behaviour(Shows.LOW)]),
         example(behaviours=[Behaviour(Shows.LOW, since=Since.FIRST_START)]),
+        example(behaviours=[Behaviour(Shows.LOW, since=Since.WORK, work_named=True)]),
     ],
 )
 def what_it_began_with(known: Known) -> Conclusions:
@@ -239,7 +240,7 @@ def what_it_began_with(known: Known) -> Conclusions:
     for b in shown(known, *WRONG, *NOISES):
         for finding in BEGAN.get(b.since, ()) if b.since else ():
             yield is_present(finding, PLAIN)
-        if b.since is Since.WORK and not known.earlier_work():
+        if b.since is Since.WORK and not b.work_named:
             yield is_present(behaviour.CHANGED_AFTER_OTHER_WORK, PLAIN)
             yield is_present(history.JUST_WORKED_ON, PLAIN)
 

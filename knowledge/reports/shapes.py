@@ -29,6 +29,7 @@ class Behaviour:
     ``during``: it shows then; ``never``: it was watched then and does not show; ``only``: it
     shows at no other time. ``lasts`` is how long, in seconds. ``with_pressure``: a noise or
     lamp that comes and goes with the pressure. ``gauge``: "panel", "direct" or "lamp".
+    ``work_named``: the report says elsewhere what the work was that it is ``since``.
     """
 
     shows: Shows
@@ -41,6 +42,7 @@ class Behaviour:
     lasts: float | None = None
     with_pressure: bool = False
     gauge: str = "panel"
+    work_named: bool = False
 
     @property
     def is_noise(self) -> bool:

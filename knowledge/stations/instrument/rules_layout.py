@@ -85,7 +85,7 @@ def line_where_a_line_is(known: Known) -> Conclusions:
     """A burst gauge line is a fault of engines whose gauge is fed by one."""
     if known.has(features.DIRECT_GAUGE):
         yield more_common(causes_line.GAUGE_LINE_LEAK, Shift.STRONG_UP)
-    elif known.has(features.ELECTRIC_GAUGE):
+    if known.has(features.ELECTRIC_GAUGE):
         yield less_common(causes_line.GAUGE_LINE_LEAK)
 
 
