@@ -11,7 +11,7 @@ the evidence.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from diagnose.inference.elimination import Sweep, effort, posteriors, sweep
@@ -40,20 +40,22 @@ def leave_each_out(
     asked.update(
         p for n, e in evidence.items() if not e.if_present for p in network.parents.get(n, ())
     )
+    asked.update(z for n in evidence for z in network.inhibitors.get(n, ()))
     done = sweep(network, variants, asked=asked)
     shared = [n for n, leaf in done.net.absent.items() if len(leaf.links) > 1]
+    inhibited = [n for n in done.net.hidden if n in network.inhibitors]
     spent = effort(network, evidence) if spent is None else spent
-    exact = [
-        n for n, e in evidence.items() if n in network.inhibitors or _certain_inside(done, n, e)
-    ]
-    if len(shared) * spent <= CHEAP:
-        exact += shared
+    exact = [n for n, e in evidence.items() if _certain_inside(done, n, e)]
+    for names in (shared, inhibited):
+        if len(names) * spent <= CHEAP:
+            exact += names
     out = _one_by_one(network, evidence, exact, causes)
     base, *with_cause = (p.log_evidence for p in done.posteriors)
     for name in evidence:
         if name in out:
             continue
-        gain = [_gain(done, name, evidence, k) for k in range(len(variants))]
+        inhibitors = network.inhibitors.get(name, {})
+        gain = [_gain(done, name, evidence[name], inhibitors, k) for k in range(len(variants))]
         marginal = {
             c: math.exp(log - base) * gain[k] / gain[0]
             for k, (c, log) in enumerate(zip(causes, with_cause, strict=True), 1)
@@ -64,7 +66,8 @@ def leave_each_out(
 
 def _certain_inside(done: Sweep, name: str, seen: Likelihood) -> bool:
     """Whether a node with children is certain, so that its belief no longer tells the two apart."""
-    leaf = name in done.net.hidden or name in done.net.absent
+    net = done.net
+    leaf = name in net.hidden or name in net.absent or name in net.switch
     return not leaf and not (seen.if_absent and seen.if_present)
 
 
@@ -76,12 +79,19 @@ def _one_by_one(
     return {name: Without(p.log_evidence, {c: p.marginal[c] for c in causes}) for name, p in found}
 
 
-def _gain(done: Sweep, name: str, evidence: Evidence, k: int) -> float:
+def _gain(
+    done: Sweep, name: str, seen: Likelihood, inhibitors: Mapping[str, float], k: int
+) -> float:
     """P(evidence without the finding) / P(evidence) under variant ``k``."""
-    seen = evidence[name]
     net = done.net
+    if name in net.switch:
+        return float(done.belief[net.switch[name]][k, 0]) / seen.if_absent
     if name in net.hidden:
-        return float(done.belief[net.hidden[name]][k, 0]) / seen.if_present
+        gain = float(done.belief[net.hidden[name]][k, 0]) / seen.if_present
+        for inhibitor, strength in inhibitors.items():
+            off, on = done.belief[net.index[inhibitor]][k]
+            gain *= float(off) + float(on) / (1.0 - strength)
+        return gain
     if name in net.absent:
         leaf = net.absent[name]
         gain = 1.0 / (seen.if_absent * leaf.stay)

@@ -8,6 +8,8 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 LARGE = 60_000  #: entries in a sweep from which other orders are worth trying
+HUGE = 1_000_000  #: and from which many more are
+TIES = (1, 3571, 7919, 5003, 6661)  #: multipliers that settle ties, each in another way
 
 Order = list[
     tuple[int, tuple[int, ...]]
@@ -23,13 +25,23 @@ def best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
             other, effort = _ordered(scopes, variables, mix, least)
             if effort < least:
                 best, least = other, effort
+    if least > HUGE:
+        for tie in TIES:
+            for mix in ((1, 2), (2, 1), (3, 1), (3, 2)):
+                other, effort = _ordered(scopes, variables, mix, least, tie)
+                if effort < least:
+                    best, least = other, effort
     return best
 
 
 def _ordered(
-    scopes: tuple[tuple[int, ...], ...], variables: int, mix: tuple[int, int], limit: float
+    scopes: tuple[tuple[int, ...], ...],
+    variables: int,
+    mix: tuple[int, int],
+    limit: float,
+    tie: int = 1,
 ) -> tuple[Order, int]:
-    """Fewest neighbours first, ties by least fill; ``mix`` weights both.
+    """Fewest neighbours first, then least fill; ``mix`` weights both, ``tie`` settles ties.
 
     Returns the order and its number of table entries; stops once that reaches ``limit``.
     """
@@ -45,9 +57,9 @@ def _ordered(
     for v in there:
         neighbours[v] ^= 1 << v
 
-    def entry(v: int, fill: int) -> tuple[int, int, int, int]:
+    def entry(v: int, fill: int) -> tuple[int, int, int, int, int]:
         size = neighbours[v].bit_count()
-        return by_size * size + by_fill * fill, fill, v, size
+        return by_size * size + by_fill * fill, fill, v * tie % 10_007, v, size
 
     heap = [entry(v, 0) for v in there]
     heapq.heapify(heap)
@@ -55,7 +67,7 @@ def _ordered(
     order: Order = []
     effort = 0
     while heap and effort < limit:
-        _, fill, v, size = heapq.heappop(heap)
+        _, fill, _, v, size = heapq.heappop(heap)
         around = neighbours[v]
         if eliminated[v] or size != around.bit_count():
             continue

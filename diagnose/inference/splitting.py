@@ -49,7 +49,8 @@ class Split:
     variables: int
     tables: list[Table] = field(default_factory=list)
     folded: list[tuple[str, int, float, float]] = field(default_factory=list)
-    hidden: dict[str, int] = field(default_factory=dict)  #: a leaf's hidden variable
+    hidden: dict[str, int] = field(default_factory=dict)  #: of a present leaf
+    switch: dict[str, int] = field(default_factory=dict)  #: of an absent leaf with inhibitors
     absent: dict[str, AbsentLeaf] = field(default_factory=dict)  #: leaves that couple no causes
 
 
@@ -129,6 +130,9 @@ def split(
             else:
                 sums = _pairs(*(x + y for x, y in zip(off, on, strict=True))).reshape(-1, 2, 2)
                 net.tables.append(((switch, hidden), sums))
+                net.switch[name] = switch
+                if asked is None or name in asked:
+                    net.wanted.add(switch)
             continue
         for end, strength in against:
             net.tables.append(((end,), array([[1.0, 1.0 - strength]])))
@@ -137,10 +141,9 @@ def split(
             net.tables.append(((node, hidden), both.reshape(-1, 2, 2)))
             continue
         net.tables.append(((hidden,), _pairs(there, (gone - there) * stay)))
-        if not against:
-            net.hidden[name] = hidden
-            if asked is None or name in asked:
-                net.wanted.add(hidden)
+        net.hidden[name] = hidden
+        if asked is None or name in asked:
+            net.wanted.add(hidden)
     return net
 
 
