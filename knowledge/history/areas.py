@@ -5,6 +5,7 @@ from knowledge.model import Station
 from knowledge.reports.shapes import WorkArea
 from knowledge.sources import JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.causes import strongly_raised_by
 from knowledge.stations.delivery import causes as delivery_causes
@@ -96,6 +97,7 @@ OIL_PUMP = WorkArea(
     says="work on the oil pump",
     asks="Was the oil pump renewed, opened or taken off before it began?",
     causes={
+        assembly_causes_left_out.PUMP_DRIVE_LEFT_OUT: 1.0,
         pump_causes_fitted.PUMP_NOT_PRIMED: 1.0,
         pump_causes.PUMP_MOUNT_LEAK: 1.0,
         pump_causes.PUMP_GASKET_WRONG: 1.0,

@@ -5,6 +5,7 @@ from knowledge.model import Station
 from knowledge.reports.shapes import WorkArea
 from knowledge.sources import JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import causes_geometry as bearings_causes_geometry
 from knowledge.stations.delivery import causes as delivery_causes
@@ -171,6 +172,8 @@ BEARINGS = WorkArea(
     says="work on crank or bearings",
     asks="Were crank or bearings worked on before it began?",
     causes={
+        assembly_causes_left_out.CRANK_PLUG_MISSING: 1.0,
+        assembly_causes_left_out.CLEARANCE_SET_WIDE: 1.0,
         bearings_causes.BEARING_WRONG_SIZE: 1.0,
         assembly_causes.CAP_SWAPPED: 1.0,
         assembly_causes.BEARING_OIL_HOLE_MISALIGNED: 1.0,
@@ -256,6 +259,9 @@ WHOLE_ENGINE = WorkArea(
     says="a rebuild of the whole engine",
     asks="Was the engine rebuilt before it began?",
     causes={
+        assembly_causes_left_out.PUMP_DRIVE_LEFT_OUT: 1.0,
+        assembly_causes_left_out.CRANK_PLUG_MISSING: 1.0,
+        assembly_causes_left_out.CLEARANCE_SET_WIDE: 1.0,
         assembly_causes.DIRT_IN_ASSEMBLY: 1.0,
         assembly_causes.BEARING_OIL_HOLE_MISALIGNED: 1.0,
         assembly_causes.CAP_SWAPPED: 1.0,

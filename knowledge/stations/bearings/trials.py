@@ -4,6 +4,7 @@ from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.reports.trials import trial
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.bearings import causes, causes_geometry
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.oil import causes_condition as oil_causes_condition
@@ -18,6 +19,7 @@ NEW_BEARINGS = trial(
     says="new main and rod bearings were fitted",
     asks="Were new main and rod bearings fitted, and what did that do?",
     cures={
+        assembly_causes_left_out.CLEARANCE_SET_WIDE: (OFTEN, COMMON_PRACTICE),
         causes.BEARING_WEAR_MAINS: (MOSTLY, COMMON_PRACTICE),
         causes.BEARING_WEAR_RODS: (MOSTLY, COMMON_PRACTICE),
         causes.BEARING_WIPED: (OFTEN, COMMON_PRACTICE),
@@ -84,6 +86,8 @@ CRANK_REGROUND = trial(
     says="the crank was reground or exchanged, with bearings to suit",
     asks="Was the crank reground or exchanged, and what did that do?",
     cures={
+        assembly_causes_left_out.CRANK_PLUG_MISSING: (OFTEN, COMMON_PRACTICE),
+        assembly_causes_left_out.CLEARANCE_SET_WIDE: (OFTEN, COMMON_PRACTICE),
         causes_geometry.JOURNAL_FINISH: (MOSTLY, COMMON_PRACTICE),
         causes.BEARING_WEAR_MAINS: (MOSTLY, COMMON_PRACTICE),
         causes.BEARING_WEAR_RODS: (MOSTLY, COMMON_PRACTICE),

@@ -4,6 +4,7 @@ from knowledge import sources
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.reports.trials import trial
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.stations.assembly import causes_left_out as assembly_causes_left_out
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes as delivery_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
@@ -171,6 +172,7 @@ PUMP_DRIVE_RENEWED = trial(
     says="the pump's drive (shaft, gear, chain or coupling) was renewed",
     asks="Was the pump's drive renewed, and what did it do?",
     cures={
+        assembly_causes_left_out.PUMP_DRIVE_LEFT_OUT: (MOSTLY, COMMON_PRACTICE),
         causes_drive.PUMP_DRIVE_BROKEN: (MOSTLY, COMMON_PRACTICE),
         causes_drive.PUMP_DRIVE_SLIP: (MOSTLY, COMMON_PRACTICE),
         causes_drive.PUMP_DRIVE_BIND: (OFTEN, COMMON_PRACTICE),

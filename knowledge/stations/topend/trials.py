@@ -4,7 +4,7 @@ from knowledge.model import MOSTLY, OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.reports.trials import trial
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
-from knowledge.stations.topend import causes, causes_feeds
+from knowledge.stations.topend import causes, causes_feeds, causes_phasers
 
 NEW_CAM_BEARINGS = trial(
     id="new_cam_bearings",
@@ -89,4 +89,13 @@ NEW_TURBO = trial(
     },
     source=COMMON_PRACTICE,
     also=("replaced the turbo", "new turbo oil line"),
+)
+CAM_PHASER_RENEWED = trial(
+    id="cam_phaser_renewed",
+    station=Station.TOPEND,
+    says="a cam phaser, or its oil control valve, was renewed",
+    asks="Was a cam phaser or its oil control valve renewed, and what did that do?",
+    cures={causes_phasers.CAM_PHASER_LEAK: (MOSTLY, COMMON_PRACTICE)},
+    source=COMMON_PRACTICE,
+    also=("new cam phaser", "new variable timing solenoid"),
 )
