@@ -5,10 +5,12 @@ from knowledge.access.precedence_model import FirstOf
 from knowledge.debris import findings as debris_findings
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import findings as assembly_findings
+from knowledge.stations.assembly import findings_left_out as assembly_left_out
 from knowledge.stations.bearings import findings_measured as bearings_measured
 from knowledge.stations.bearings import findings_shell_map as bearings_shell_map
 from knowledge.stations.bearings import findings_shells as bearings_shells
 from knowledge.stations.delivery import findings_galleries as delivery_galleries
+from knowledge.stations.oil import findings_contamination as oil_contamination
 from knowledge.stations.pump import findings_bench as pump_bench
 from knowledge.stations.pump import findings_drive as pump_drive
 from knowledge.stations.pump import findings_mount as pump_mount
@@ -36,6 +38,8 @@ _SUMP = (
             delivery_galleries.PRIME_AND_WATCH_FROM_BELOW,
             suction_pickup.LOOK_AT_THE_TRAY,
             suction_pickup.TURN_CRANK_PAST_TRAY,
+            assembly_left_out.COUNT_THE_CRANK_PLUGS,
+            oil_contamination.LOOK_FOR_THE_WATER,
         ),
         why="what lies in the sump is photographed and bagged by place before anything else",
         source=COMMON_PRACTICE,

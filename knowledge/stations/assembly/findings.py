@@ -101,6 +101,8 @@ LOOK_UP_AT_THE_BOTTOM_END = Inspection(
         PIECE_FOUND_INSIDE,
         LEFTOVER_FOUND,
         bearings_findings.ROD_THROUGH_BLOCK,
+        bearings_sights.ROD_BROKEN,
+        bearings_sights.BORES_OR_PISTONS_SCORED,
         bearings_sights.CRANK_BROKEN,
         bearings_sights.LINER_BROKEN,
         bearings_sights.BLOCK_CRACKED,

@@ -21,7 +21,6 @@ ROD_THROUGH_BLOCK = Finding(
         "threw a rod",
         "rod out the side",
         "hole in the block",
-        "broken conrod",
         "windowed block",
     ),
 )
@@ -112,6 +111,24 @@ LOCKED_THEN_FREED = Finding(
     also=(
         "seized then restarted",
         "locked when hot free when cold",
+    ),
+)
+RAN_ON_WITHOUT_PRESSURE = Finding(
+    id="ran_on_without_pressure",
+    station=Station.BEARINGS,
+    says="the engine was run on after the pressure was gone or the warning came",
+    asks="Was the engine run on after the pressure was gone or the warning came?",
+    source=COMMON_PRACTICE,
+    denies="it was stopped at once",
+    stage=Stage.KNOWN,
+    normal="stopped within seconds",
+    why="minutes without oil ruin bearings: they are looked at before it runs again",
+    background=OCCASIONAL,
+    also=(
+        "drove home with the light on",
+        "kept driving",
+        "did not notice the gauge",
+        "shut it off at once",
     ),
 )
 CAP_WORK = (Caution.LIFTING, Caution.HAND_TURN, Caution.USED_OIL, Caution.SHARP)

@@ -54,6 +54,40 @@ BLOCK_CRACKED = Finding(
         "crack in the bulkhead",
     ),
 )
+ROD_BROKEN = Finding(
+    id="rod_broken",
+    station=Station.BEARINGS,
+    says="a connecting rod is broken or has come off the crank",
+    asks="Is a connecting rod broken, or off the crank?",
+    source=COMMON_PRACTICE,
+    denies="every rod is whole and on the crank",
+    stage=Stage.OPENED,
+    normal="whole, caps on",
+    background=VERY_RARE,
+    also=(
+        "broken conrod",
+        "rod let go",
+        "rod came off the crank",
+        "rod bolt failed",
+    ),
+)
+BORES_OR_PISTONS_SCORED = Finding(
+    id="bores_or_pistons_scored",
+    station=Station.BEARINGS,
+    says="a piston or its bore is scored",
+    asks="Is a piston or its bore scored?",
+    source=COMMON_PRACTICE,
+    denies="pistons and bores are smooth",
+    stage=Stage.OPENED,
+    normal="honing marks still there, skirts even",
+    background=OCCASIONAL,
+    also=(
+        "scored cylinder",
+        "scuffed piston",
+        "piston picked up",
+        "scratched bores",
+    ),
+)
 WITNESS_MARKS = Finding(
     id="witness_marks",
     station=Station.BEARINGS,

@@ -4,9 +4,9 @@ from knowledge.circuit import conditions
 from knowledge.model import OFTEN, SELDOM, SOMETIMES, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import JUDGEMENT
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.stations.assembly import causes as assembly_causes
-from knowledge.stations.bearings import causes, causes_geometry, findings_sights
+from knowledge.stations.bearings import causes, causes_geometry, findings, findings_sights
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.leaks import causes_openings as leaks_causes_openings
 from knowledge.stations.oil import causes_contamination as oil_causes_contamination
@@ -55,6 +55,48 @@ CRACKED_BLOCK = LinkGroup(
     },
     matches=[example(findings_sights.BLOCK_CRACKED)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sights.BLOCK_CRACKED])],
+)
+BROKEN_ROD = LinkGroup(
+    id="broken_rod",
+    station=Station.BEARINGS,
+    says="A rod lets go when its bearing has seized or its bolts were slack: an end, not a beginning.",
+    child=findings_sights.ROD_BROKEN,
+    origins={
+        conditions.ENGINE_FAILED: (SOMETIMES, JUDGEMENT),
+        assembly_causes.FASTENER_LOOSE_INSIDE: (SOMETIMES, JUDGEMENT),
+        causes_geometry.BENT_ROD_OR_CRANK: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(findings_sights.ROD_BROKEN)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_sights.ROD_BROKEN])],
+)
+SCORED_BORES = LinkGroup(
+    id="scored_bores",
+    station=Station.BEARINGS,
+    says="Bores score for want of oil, from dirt or pieces in it, or from fuel that washes them.",
+    child=findings_sights.BORES_OR_PISTONS_SCORED,
+    origins={
+        conditions.ENGINE_FAILED: (SOMETIMES, COMMON_PRACTICE),
+        conditions.BEARINGS_STARVED: (SELDOM, JUDGEMENT),
+        conditions.DIRT_IN_OIL: (SELDOM, JUDGEMENT),
+        assembly_causes.PART_SHEDDING_INSIDE: (SOMETIMES, JUDGEMENT),
+    },
+    matches=[example(findings_sights.BORES_OR_PISTONS_SCORED)],
+    non_matches=[
+        example(patterns.GAUGE_READS_LOW, lacks=[findings_sights.BORES_OR_PISTONS_SCORED])
+    ],
+)
+RUN_ON_WITHOUT_OIL = LinkGroup(
+    id="run_on_without_oil",
+    station=Station.BEARINGS,
+    says="An engine run on after its pressure was gone has bearings to look at, whatever began it.",
+    note="People also run on under a lamp that lies, so it says little of the cause.",
+    child=findings.RAN_ON_WITHOUT_PRESSURE,
+    origins={
+        conditions.BEARINGS_DAMAGED: (SELDOM, JUDGEMENT),
+        conditions.ENGINE_FAILED: (SOMETIMES, JUDGEMENT),
+    },
+    matches=[example(findings.RAN_ON_WITHOUT_PRESSURE)],
+    non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings.RAN_ON_WITHOUT_PRESSURE])],
 )
 MARKS_OF_WHAT_MET = LinkGroup(
     id="marks_of_what_met",

@@ -78,6 +78,18 @@ WIRING_REPAIRED = trial(
         "cleaned the ground",
     ),
 )
+FUSE_RENEWED = trial(
+    id="fuse_renewed",
+    station=Station.INSTRUMENT,
+    says="a fuse or relay of the gauges was renewed",
+    asks="Was a fuse or relay of the gauges renewed, and what did it do?",
+    cures={
+        causes.WIRING_GROUND_FAULT: (SOMETIMES, COMMON_PRACTICE),
+        causes.GAUGE_FAULTY: (SELDOM, JUDGEMENT),
+    },
+    source=COMMON_PRACTICE,
+    also=("new fuse", "changed the ignition relay", "new fuse no change"),
+)
 CONNECTOR_REFITTED = trial(
     id="connector_refitted",
     station=Station.INSTRUMENT,

@@ -128,6 +128,7 @@ MILK_ON_THE_STICK = LinkGroup(
         findings_contamination.COOLANT_LEVEL_FALLING: (MOSTLY, COMMON_PRACTICE),
         findings_contamination.COOLING_SYSTEM_LOSES_PRESSURE: (OFTEN, COMMON_PRACTICE),
         findings_contamination.OIL_FILM_IN_COOLANT: (OFTEN, sources.ARMY_TM_272_TABLE),
+        findings_contamination.COOLANT_GETS_IN: (MOSTLY, sources.ARMY_TM_272_TABLE),
         findings_drained.WATER_AT_THE_DRAIN: (OFTEN, COMMON_PRACTICE),
         findings_heat.SWEET_SMELL: (OFTEN, COMMON_PRACTICE),
         findings_heat.WHITE_PLUME: (OFTEN, COMMON_PRACTICE),

@@ -71,6 +71,40 @@ COOLING_SYSTEM_LOSES_PRESSURE = Finding(
     background=RARE,
     also=("fails pressure test", "coolant pressure drops", "block test positive"),
 )
+COOLANT_GETS_IN = Finding(
+    id="coolant_gets_in",
+    station=Station.OIL,
+    says="a way in for water or coolant was found: cooler, gasket, liner seal or crack",
+    asks="Was a way in for water found: oil cooler, head gasket, liner seal, water pump or crack?",
+    source=sources.ARMY_TM_272_TABLE,
+    denies="no way in for water was found",
+    stage=Stage.OPENED,
+    normal="every seal between water and oil tight",
+    background=VERY_RARE,
+    also=(
+        "oil cooler leaking inside",
+        "head gasket blown to an oilway",
+        "liner seals leaking",
+        "water pump seal let water in",
+    ),
+)
+LOOK_FOR_THE_WATER = Inspection(
+    id="look_for_the_water",
+    station=Station.OIL,
+    says="look for the way water gets into the oil",
+    steps=(
+        "engine cold, sump off; pump the cooling system up to the cap's figure",
+        "lamp under the liners, head joint and water pump: watch where water comes",
+        "oil cooler off and its oil side tested with air under water",
+    ),
+    minutes=40,
+    access=Access.SUMP_OFF,
+    reveals=(COOLANT_GETS_IN,),
+    source=COMMON_PRACTICE,
+    tools=("cooling system tester", "lamp", "air line"),
+    cautions=(Caution.HOT, Caution.PRESSURE, Caution.USED_OIL, Caution.LIFTING),
+    also=("find the coolant leak into the oil", "oil cooler pressure test"),
+)
 CROSS_CHECK_COOLANT = Inspection(
     id="cross_check_coolant",
     station=Station.OIL,

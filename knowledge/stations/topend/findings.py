@@ -215,6 +215,19 @@ VALVE_GEAR_FOUND_DRY = Finding(
     background=RARE,
     also=("burnt rockers", "scored rocker arms", "blue valve tips", "dry top end"),
 )
+LIFTERS_FOUND_DRAINED = Finding(
+    id="lifters_found_drained",
+    station=Station.TOPEND,
+    says="hydraulic lifters were found drained, not pumped up",
+    asks="Do hydraulic lifters give under the thumb, drained instead of pumped up?",
+    source=COMMON_PRACTICE,
+    denies="the lifters are firm and full",
+    stage=Stage.OPENED,
+    normal="firm soon after running",
+    why="lifters also drain over months of standing",
+    background=OCCASIONAL,
+    also=("collapsed lifters", "lifters bled down", "tappets not pumped up", "soft lifters"),
+)
 PUSHROD_OFF_OR_BENT = Finding(
     id="pushrod_off_or_bent",
     station=Station.TOPEND,
@@ -257,7 +270,7 @@ LOOK_UNDER_THE_VALVE_COVER = Inspection(
     says="look at rockers, shaft and pushrods, engine still",
     steps=(
         "rock each rocker on its shaft; look at end plugs and stand gaskets",
-        "look for blued tips, bent or loose pushrods",
+        "look for blued tips, bent or loose pushrods; press each hydraulic lifter",
         "turn two revolutions by hand: every valve must move",
         "take out the restrictor where one sits in the feed, and measure its hole",
     ),
@@ -266,6 +279,7 @@ LOOK_UNDER_THE_VALVE_COVER = Inspection(
     reveals=(
         ROCKER_SHAFT_FOUND_WORN,
         VALVE_GEAR_FOUND_DRY,
+        LIFTERS_FOUND_DRAINED,
         PUSHROD_OFF_OR_BENT,
         CAMSHAFT_BROKEN,
         RESTRICTOR_ABSENT,
