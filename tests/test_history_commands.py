@@ -322,4 +322,4 @@ def test_forty_jobs_alike_leave_one_clear_answer(shop: Path) -> None:
     a_folder(shop, open=job_text(findings=KNOWN + SEEN))
     text = said(call("review", shop / "open.toml", "--with-history", shop))
     assert "with the shop's 42 closed jobs" in text
-    assert "as good as settled, debris under the relief valve" in text
+    assert "nearly certain debris under the relief valve" in text

@@ -12,7 +12,6 @@ import venv
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
-from typing import Any
 
 import pytest
 
@@ -25,6 +24,7 @@ from diagnose.teardown.plan import Plan
 from knowledge.book import the_book
 from tests.studies.refresh_readme import README, blocks
 from tests.support.command_line import call
+from tests.support.rebuilding import rebuilt
 
 ROOT = Path(__file__).parent.parent
 CASES = sorted(ROOT.glob("cases/*.toml")) + sorted(ROOT.glob("tests/confirmed/cases/*.toml"))[::9]
@@ -33,51 +33,6 @@ BOOK = the_book()
 
 
 # ------------------------------------------------------------------------------ build and load
-
-
-def answer_of(entry: dict[str, Any]) -> str:
-    """The state of a finding entry in words or percent."""
-    sure = entry.get("sure")
-    if sure is None or entry["state"] == "unknown":
-        return {"present": "yes", "absent": "no", "unknown": "unknown"}[entry["state"]]
-    percent = 100 * sure if entry["state"] == "present" else 100 - 100 * sure
-    return f"{percent:.0f} %"
-
-
-def reading_of(entry: dict[str, Any]) -> str:
-    """A reading entry as a person types it."""
-    words = [entry["rpm"], entry.get("oil", ""), entry["pressure"]]
-    words += ["±" + entry["error"]] if "error" in entry else []
-    return " ".join([*words, entry.get("gauge", ""), entry.get("tap", ""), entry.get("at", "")])
-
-
-def add(job: api.CaseBuilder, kind: str, entry: dict[str, Any]) -> int:
-    """One entry of a file through the builder's methods."""
-    details = {k: entry[k] for k in ("note", "by", "when", "learned", "replaces") if k in entry}
-    if entry.get("state") == "withdrawn":
-        return job.withdraw(entry["replaces"])
-    if kind == "reading":
-        return job.reading(reading_of(entry), **details)
-    if kind == "baseline":
-        return job.baseline(reading_of(entry), **details)
-    where = entry.get("where", "")
-    if kind == "work":
-        return job.task(entry["what"], entry.get("value") or entry["state"], where=where, **details)
-    if "value" in entry:
-        return job.measurement(entry["what"], entry["value"], where=where, **details)
-    return job.finding(entry["what"], answer_of(entry), where=where, **details)
-
-
-def rebuilt(raw: dict[str, Any]) -> api.CaseBuilder:
-    """A builder with the entries of a parsed case file, in the order of their numbers."""
-    names = {"name": "engine_name", "note": "engine_note"}
-    engine: dict[str, Any] = {names.get(k, k): v for k, v in raw.get("engine", {}).items()}
-    builder = api.CaseBuilder(**raw.get("job", {}), **engine)
-    kinds = ("finding", "reading", "baseline", "work")
-    entries = [(kind, entry) for kind in kinds for entry in raw.get(kind, [])]
-    for kind, entry in sorted(entries, key=lambda e: int(e[1]["no"])):
-        assert add(builder, kind, entry) == entry["no"]
-    return builder
 
 
 @pytest.mark.parametrize("path", CASES, ids=lambda p: p.stem)
@@ -91,7 +46,7 @@ def test_building_a_case_equals_loading_it(path: Path) -> None:
     number = max(int(e["no"]) for k in raw if isinstance(raw[k], list) for e in raw[k])
     built = rebuilt(raw).build()
     entries = "finding_records measurements readings start_readings baseline task_records"
-    for field in entries.split():
+    for field in [*entries.split(), "behaviours", "trials", "earlier"]:
         mine, theirs = getattr(built, field), getattr(loaded, field)
         assert [replace(x, entry=None) for x in mine] == [replace(x, entry=None) for x in theirs]
         assert [x.entry.note for x in mine] == [x.entry.note for x in theirs]

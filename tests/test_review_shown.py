@@ -79,7 +79,7 @@ def about(probability: float, evidence: bool = True) -> Any:
         (0.39, "cannot tell yet; ahead by a little is the cause", False),
         (0.40, "most likely the cause", False),
         (0.89, "most likely the cause", False),
-        (0.90, "as good as settled, the cause", True),
+        (0.90, "nearly certain the cause", True),
     ],
 )
 def test_the_answer_in_a_sentence(p: float, begins: str, settled: bool) -> None:

@@ -33,7 +33,7 @@ BOOK = the_book()
 
 
 @pytest.mark.parametrize(
-    ("first", "begins"), [(0.3, "cannot tell"), (0.5, "most likely"), (0.95, "as good as settled")]
+    ("first", "begins"), [(0.3, "cannot tell"), (0.5, "most likely"), (0.95, "nearly certain")]
 )
 @pytest.mark.parametrize("rest", [0.05, 0.29])
 def test_the_first_cause_decides_and_no_other(first: float, begins: str, rest: float) -> None:
@@ -142,7 +142,7 @@ def test_everything_behind_a_contradiction_is_found() -> None:
     def trace(*premises: object, measures: tuple[object, ...] = (), read: bool = False) -> Any:
         return SimpleNamespace(premises=premises, measures=measures, read=read)
 
-    # keys need only be told apart
+    # keys need only differ
     keys = [type("Key", (), {"finding": f})() for f in (y, w, x)]
     derived = {
         keys[0]: trace(z, w, measures=(clearance,)),

@@ -49,7 +49,7 @@ def inferred(builder: CaseBuilder) -> CaseInference:
     return CaseInference(BOOK, builder.build())
 
 
-def told(states: dict[str, bool]) -> CaseBuilder:
+def answered(states: dict[str, bool]) -> CaseBuilder:
     builder = CaseBuilder(layout="unknown")
     for id_, there in states.items():
         builder.finding(id_, there)
@@ -65,8 +65,8 @@ reports = st.dictionaries(
 @given(reports)
 def test_not_tried_changes_no_probability(states: dict[str, bool]) -> None:
     """Answering "not tried" to every question about a trial leaves all as it was."""
-    plain = inferred(told(states)).posterior
-    builder = told(states)
+    plain = inferred(answered(states)).posterior
+    builder = answered(states)
     for trial in TRIALS:
         builder.trial(trial.id, "not tried")
     asked = inferred(builder).posterior
@@ -78,12 +78,12 @@ def test_not_tried_changes_no_probability(states: dict[str, bool]) -> None:
 @given(reports)
 def test_no_of_an_earlier_version_changes_no_probability(states: dict[str, bool]) -> None:
     """In old files "absent" can mean "not tried"."""
-    plain = inferred(told(states)).posterior
+    plain = inferred(answered(states)).posterior
     old = "".join(
         f'[[finding]]\nno = {no}\nwhat = "{id_}"\nstate = "absent"\n'
         for no, id_ in enumerate((*BOOK.retired, *(t.cured.id for t in TRIALS)), 100)
     )
-    text = told(states).toml() + "\n" + old
+    text = answered(states).toml() + "\n" + old
     assert CaseInference(BOOK, from_text(text, None, BOOK)).posterior.marginal == plain.marginal
 
 
@@ -141,7 +141,7 @@ def test_without_effect_is_one_likelihood_on_each_cause_it_cures() -> None:
 
 def test_if_one_cause_is_at_work_all_others_keep_their_odds() -> None:
     """P(no difference) is the same for every cause the trial does not touch, so its odds stay."""
-    inference = CaseInference(BOOK, told({"gauge_reads_low": True}).build())
+    inference = CaseInference(BOOK, answered({"gauge_reads_low": True}).build())
     network = inference.network
     causes = [c for c in BOOK.causes if c in inference.graph]
     for trial in unknown_trials(inference):

@@ -46,7 +46,7 @@ def in_short(diagnosis: Diagnosis) -> str:
         if first.probability >= SETTLED:
             return f"nearly certain {lead}, where that came from is open"
         return f"most likely {lead}, not settled"
-    return f"as good as settled, {lead}"
+    return f"nearly certain {lead}"
 
 
 def evidence_items(
