@@ -29,8 +29,7 @@ RELIEF_DEBRIS = Cause(
         "it holds the valve off its seat: oil bleeds past at all speeds, most felt at idle; may "
         "come and go"
     ),
-    # its own share only: the state is about as common as the book's common causes
-    rate=Rate.OCCASIONAL,
+    rate=Rate.COMMON,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, oil_just_changed=UP),
     remedy="clean valve and seat; find where the debris came from before the engine runs",
     source=sources.EHRESMAN_1998,
