@@ -107,5 +107,5 @@ def _in_words(origin: Origin, fault: Fault) -> str:
     """What an origin is; a cause named after the fault itself stands for all that is not listed."""
     node = origin.node
     if isinstance(node, Cause) and node.state in fault.states:
-        return "a stray piece that nothing listed shed"
+        return "a stray piece of unknown origin"
     return node.says
