@@ -166,7 +166,7 @@ class Task:
     not_with: tuple[Finding, ...] = ()  #: none of these features
     after: tuple[Finding, ...] = ()  #: called for where any of these was found
     reached: str = ""  #: of a cleaning task: the place debris has reached where it is called for
-    opened: frozenset[Access] = frozenset()  #: called for by its phase only where one of these was
+    opened: tuple[Access, ...] = ()  #: called for by its phase only where one of these was
     covers: tuple[Task, ...] = ()  #: tasks that need not be done where this one is called for
     cautions: tuple[Caution, ...] = ()
     also: tuple[str, ...] = ()

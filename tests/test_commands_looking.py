@@ -44,6 +44,7 @@ SHOWN = {
     },
     "limit": {"id", "says", "dimension", "side", "typical", "source"},
     "links": {"id", "station", "says", "note", "links", "matches", "non_matches"},
+    "inhibitors": {"id", "station", "says", "note", "inhibitors", "matches", "non_matches"},
 }  # fmt: skip
 
 
@@ -85,8 +86,8 @@ def test_show_of_each_kind(kind: str) -> None:
 
 def test_show_uses_workshop_words() -> None:
     """No mark, no id of a caution, no field's own name where there is a plainer one."""
-    shown = call("show", "cam_bearing_wear").out
-    assert "high mileage: much commoner" in shown
+    shown = call("show", "gallery_plug_missing").out
+    assert "freshly rebuilt: much commoner" in shown
     assert "++" not in shown
     shown = " ".join(call("show", "cut_the_filter_open").out.split())
     assert "cautions the edges of a cut filter" in shown

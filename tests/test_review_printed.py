@@ -109,6 +109,7 @@ DOCUMENT = ReviewDocument(
     engine=long("an engine"),
     in_short=long("most likely"),
     settled=False,
+    remedies=False,
     loss_is_real=True,
     damage_path=long("a -> b"),
     still_missing=long("3 psi are missing"),

@@ -92,7 +92,7 @@ class Signoff:
         opened = self.places & OPENED_FOR.get(task.phase, frozenset())
         if opened:
             return f"opened: {', '.join(sorted(a.value for a in opened))}"
-        if task.phase in ALWAYS and self.places & (task.opened or ENDS_RUNNING):
+        if task.phase in ALWAYS and self.places.intersection(task.opened or ENDS_RUNNING):
             return "the engine has been open"
         return ""
 

@@ -78,7 +78,7 @@ FIRST_PRESSURE_TIMED = Task(
     also=("how long for oil pressure", "no oil pressure on start up", "first fire"),
 )
 #: a cam and lifters that stayed in place are run in already
-CAM_OR_LIFTERS_OUT = frozenset({Access.CAM_OUT, Access.VALLEY_OPEN})
+CAM_OR_LIFTERS_OUT = (Access.CAM_OUT, Access.VALLEY_OPEN)
 CAM_RUN_IN_SPEED_HELD = Task(
     id="cam_run_in_speed_held",
     phase=Phase.FIRST_START,
