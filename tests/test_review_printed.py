@@ -153,7 +153,7 @@ def test_a_review_of_nothing_has_only_its_frame() -> None:
 
 
 def test_a_settled_cause_comes_with_its_remedy_and_without_outcomes() -> None:
-    text = review_text(replace(DOCUMENT, settled=True))
+    text = review_text(replace(DOCUMENT, settled=True, remedies=True))
     plain = review_text(DOCUMENT)
     assert "\n  remedy    mend word word" in text
     assert "\n            word" in text.split("remedy    mend")[1].split("if left")[0]

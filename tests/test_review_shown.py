@@ -11,6 +11,7 @@ import pytest
 
 from diagnose.case.loading import from_text, load
 from diagnose.diagnosis import Diagnosis
+from diagnose.inference.causegraph import READINGS
 from diagnose.inference.explain import Weight
 from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import as_json
@@ -19,6 +20,7 @@ from diagnose.output.documents.named import Named
 from diagnose.output.documents.next_checks import CheckOption, next_checks
 from diagnose.output.documents.ranking import others
 from diagnose.output.documents.reasons import (
+    EvidenceItem,
     chain_in_words,
     evidence_items,
     in_short,
@@ -31,6 +33,7 @@ from diagnose.output.text.alarms import alarm_lines
 from diagnose.output.text.next_step import next_step_lines
 from diagnose.output.text.review import review_text
 from knowledge.book import the_book
+from knowledge.model import Condition
 from tests.support.complaints import flat, path_of
 
 BOOK = the_book()
@@ -320,18 +323,30 @@ def test_the_data_of_the_best_check_alone_hold_its_outcomes() -> None:
     assert nothing[-1] is None, "last: none of what it can show"
 
 
-def test_a_surveys_evidence_is_told_as_odds() -> None:
+def survey_item(absent: float, present: float) -> tuple[EvidenceItem, Condition]:
+    """What is shown of a survey that gives one condition these likelihoods.
+
+    What fits is one item of evidence for all conditions, what does not fit one for each.
+    """
     name, condition = next(iter(BOOK.conditions.items()))
+    likelihood = Likelihood(absent, present)
+    if present >= absent:
+        weight = Weight(READINGS, 5.0, ("a", name, READINGS))
+    else:
+        weight = Weight(name, 5.0, ("a", name))
+    known = SimpleNamespace(
+        evidence={weight.what: likelihood}, survey=SimpleNamespace(likelihoods={name: likelihood})
+    )
+    answer: Any = SimpleNamespace(book=BOOK, inference=known)
+    (item,) = evidence_items(answer, [weight], 1)
+    return item, condition
 
-    def says(absent: float, present: float) -> str:
-        known = SimpleNamespace(evidence={name: Likelihood(absent, present)})
-        answer: Any = SimpleNamespace(book=BOOK, inference=known)
-        (item,) = evidence_items(answer, [Weight(name, 5.0, ("a", name))], 1)
-        return item.says
 
+def test_a_surveys_evidence_is_shown_as_odds() -> None:
     circuit = "the readings, held against the circuit, "
-    assert says(0.1, 0.8) == f"{circuit}fit (8 to 1): {condition.says}"
-    assert says(0.8, 0.1) == f"{circuit}do not fit (8 to 1): {condition.says}"
+    for absent, present, fits in ((0.1, 0.8, "fit"), (0.8, 0.1, "do not fit")):
+        item, condition = survey_item(absent, present)
+        assert item.says == f"{circuit}{fits} (8 to 1): {condition.says}"
 
 
 LONG = "word " * 40

@@ -12,7 +12,6 @@ import pytest
 from diagnose.case.loading import from_text, load
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.explain import Weight
-from diagnose.inference.network import Likelihood
 from diagnose.output.documents import next_checks as checks
 from diagnose.output.documents import review as review_module
 from diagnose.output.documents.contradictions import _behind
@@ -24,7 +23,7 @@ from knowledge.cautions import CAUTIONS
 from knowledge.rule_api import Contradiction
 from knowledge.work import Access, Caution
 from tests.support.command_line import ROOT
-from tests.test_review_shown import FLICKERS, diagnosis_of, document
+from tests.test_review_shown import FLICKERS, diagnosis_of, document, survey_item
 
 BOOK = the_book()
 
@@ -67,13 +66,8 @@ def test_a_likely_cause_that_another_brought_about_settles_nothing() -> None:
      (0.01, 0.5, "fit (50 to 1)"), (0.5, 0.01, "do not fit (50 to 1)")],
 )  # fmt: skip
 def test_the_odds_of_a_survey(absent: float, present: float, words: str) -> None:
-    name = next(iter(BOOK.conditions))
-    known = SimpleNamespace(evidence={name: Likelihood(absent, present)})
-    answer: Any = SimpleNamespace(book=BOOK, inference=known)
-    (item,) = evidence_items(answer, [Weight(name, 5.0, ("a", name))], 1)
-    assert item.says == (
-        f"the readings, held against the circuit, {words}: {BOOK.conditions[name].says}"
-    )
+    item, condition = survey_item(absent, present)
+    assert item.says == (f"the readings, held against the circuit, {words}: {condition.says}")
 
 
 def denied() -> Diagnosis:
@@ -120,7 +114,7 @@ def test_a_cause_as_likely_as_the_last_one_shown_needs_no_excuse() -> None:
 
 def test_evidence_for_and_against_stands_on_its_side() -> None:
     """Of every cause that has any: for with weight above zero, against below."""
-    answer = Diagnosis(BOOK, load(ROOT / "cases" / "turnstone.toml", BOOK))
+    answer = Diagnosis(BOOK, load(ROOT / "cases" / "tern.toml", BOOK))
     found = review_document(answer, "x", for_json=True).causes
     assert any(c.pro for c in found)
     assert any(c.con for c in found)
