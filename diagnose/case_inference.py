@@ -131,16 +131,10 @@ class CaseInference:
     def node_of(self, cause: str) -> str:
         """Id of the node whose probability is the figure of a cause, given by its id.
 
-        Its own where the state it is named after was not seen at its own station, or where
-        it gives way to another cause that explains it.
+        Its own where no effect of the state it is named after was seen, or where it gives way to another cause that explains it.
         """
-        state, findings = self.book.causes[cause].state, self.book.findings
-        seen = {
-            n
-            for n, e in self.evidence.items()
-            if state and n in findings and findings[n].station is state.station
-            if e.if_present > e.if_absent
-        }
+        findings = self.book.findings
+        seen = {n for n, e in self.evidence.items() if n in findings and e.if_present > e.if_absent}
         node = causegraph.node_of(self.book.causes[cause], self.graph, seen)
         if node != cause and self.book.causes[cause].gives_way:
             others = (n for n in self.graph.predecessors(node) if n != cause)

@@ -46,9 +46,10 @@ def test_a_place_found_takes_its_place(place: str, cause: str) -> None:
     assert shown[LEAK] == pytest.approx(answer.inference.posterior.marginal[LEAK])
 
 
-@pytest.mark.parametrize("facts", [["gauge_reads_zero"], ["fell_suddenly"], ["-oil_seen_outside"]])
-def test_without_seen_oil_it_is_one_leak_among_others(facts: list[str]) -> None:
-    """What many faults bring about, a sudden fall for one, is no sight of a leak."""
+@pytest.mark.parametrize(
+    "facts", [["engine_runs_normally"], ["needle_follows_loads"], ["-oil_seen_outside"]]
+)
+def test_without_a_sign_of_lost_oil_it_is_one_leak_among_others(facts: list[str]) -> None:
     answer = diagnosis(*facts)
     shown = {row.cause.id: row.probability for row in answer.ranking}
     assert shown[LEAK] == pytest.approx(answer.inference.posterior.marginal[LEAK])
