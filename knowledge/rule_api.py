@@ -80,11 +80,13 @@ class Inhibitor:
 class Multiple:
     """A factor on a cause's rate worked out, where a ``Shift`` is judged: above zero.
 
-    It includes what rules conclude the same way from the facts in ``includes``.
+    It includes what rules conclude the same way from the facts in ``includes``. Of several that
+    a rule concludes ``of`` one entry the mildest counts, of several entries the strongest.
     """
 
     value: float
     includes: tuple[Finding, ...] = ()
+    of: int = 0
 
     def __post_init__(self) -> None:
         if not self.value > 0.0:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Mapping, Sequence
 from math import exp, log, prod
 from typing import Any, TypeAlias
 
@@ -11,7 +11,7 @@ import networkx as nx
 from diagnose.inference.chaining import InferenceResult
 from diagnose.inference.network import Network
 from knowledge.model import Cause, Condition, Finding, Shift
-from knowledge.rule_api import Inhibitor, Multiple
+from knowledge.rule_api import Inhibitor, Multiple, Rule
 
 EXPECTED_CAUSES = 0.8  #: root causes expected in a real complaint before anything is known
 MOST_PRIOR = 0.3
@@ -57,14 +57,30 @@ def root_weight(root: Condition, conclusions: InferenceResult | None = None) -> 
 def _shifts(conclusions: InferenceResult) -> dict[str, float]:
     """The product of the shifts of each cause or root that has any, within bounds, by id."""
     shifts: dict[str, float] = {}
-    for _, shifted in conclusions.shifts:
-        id_ = shifted.cause.id
-        factor = shifted.shift.value
+    multiples: dict[tuple[Rule, Cause | Condition], list[Multiple]] = {}
+    for rule, shifted in conclusions.shifts:
         if isinstance(shifted.shift, Multiple):
-            factor = _beyond(shifted.shift, shifted.cause, conclusions)
-        shifts[id_] = shifts.get(id_, 1.0) * factor
+            multiples.setdefault((rule, shifted.cause), []).append(shifted.shift)
+        else:
+            id_ = shifted.cause.id
+            shifts[id_] = shifts.get(id_, 1.0) * shifted.shift.value
+    for (_, cause), every in multiples.items():
+        factor = _beyond(_that_counts(every), cause, conclusions)
+        shifts[cause.id] = shifts.get(cause.id, 1.0) * factor
     most, least = Shift.STRONG_UP.value**2, Shift.STRONG_DOWN.value**2
     return {id_: min(max(factor, least), most) for id_, factor in shifts.items()}
+
+
+def _that_counts(multiples: Sequence[Multiple]) -> Multiple:
+    """The mildest of each entry; of these the strongest."""
+    mildest: dict[int, Multiple] = {}
+    for each in multiples:
+        mildest[each.of] = min(mildest.get(each.of, each), each, key=_size)
+    return max(mildest.values(), key=_size)
+
+
+def _size(multiple: Multiple) -> float:
+    return abs(log(multiple.value))
 
 
 def _beyond(whole: Multiple, cause: Cause | Condition, conclusions: InferenceResult) -> float:

@@ -1,6 +1,6 @@
 """Rules on work done before the trouble began: what it makes more or less common.
 
-One multiple for each cause: that of the work likeliest to have brought it about. It includes what
+The multiple of the work likeliest to have brought a cause about counts. It includes what
 facts of history ("oil just changed", "freshly rebuilt") do to the cause's rate, so nothing counts
 twice.
 """
@@ -8,9 +8,10 @@ twice.
 from collections.abc import Iterator
 from itertools import pairwise
 from math import log, sqrt
+from typing import NamedTuple
 
 from knowledge.history import areas, areas_inside, findings
-from knowledge.model import DOWN, Cause, Finding, Station
+from knowledge.model import DOWN, Finding, Station
 from knowledge.pressure import behaviour
 from knowledge.reports.shapes import Behaviour, EarlierWork, WorkArea
 from knowledge.reports.words import Done, Shows, Since
@@ -21,11 +22,9 @@ from knowledge.rule_api import (
     Shifted,
     example,
     is_present,
-    less_common,
     rules_of,
 )
 from knowledge.sources import JUDGEMENT
-from knowledge.stations.causes import strongly_raised_by
 from knowledge.stations.instrument import findings as instrument_findings
 
 rule = rules_of(Station.ASSEMBLY)
@@ -47,6 +46,8 @@ SAME_WORK = (
     findings.SUMP_OR_PUMP_SWAPPED,
     findings.JUST_WORKED_ON,
 )
+#: facts of history whose absence makes these mistakes rarer for the same reason
+SAME_REASON = (findings.OIL_JUST_CHANGED, findings.FRESHLY_REBUILT)
 REPLACED = (Done.RENEWED, Done.REBUILT)
 
 #: the finding that says that the trouble began with work there
@@ -80,17 +81,25 @@ def multiple(before: float | None) -> float:
     return 1.0
 
 
-def work_of(known: Known) -> Iterator[tuple[EarlierWork, float]]:
-    """Yield all work that was done, each with its multiple."""
+class Worked(NamedTuple):
+    """One piece of work that was done: its number among all, and its multiple."""
+
+    number: int
+    work: EarlierWork
+    most: float
+
+
+def work_of(known: Known) -> Iterator[Worked]:
+    """Yield all work that was done, a second time where a finding says that it began with it."""
     with_work = any(b.since in WITH_THE_WORK for b in known.behaviours())
-    for work in known.earlier_work():
+    for number, work in enumerate(known.earlier_work()):
         if work.area is areas.NOTHING:
             continue
         age = 0.0 if work.before is None and with_work else work.before
         most = multiple(age)
+        yield Worked(number, work, most)
         if any(known.has(f) for f in BEGAN_WITH.get(work.area, OTHER_WORK)):
-            most = min(most, MOST_BESIDE_FINDING)
-        yield work, most
+            yield Worked(number, work, min(most, MOST_BESIDE_FINDING))
 
 
 @rule(
@@ -134,13 +143,10 @@ def work_done_lately(known: Known) -> Conclusions:
 )
 def worked_on_before_it_began(known: Known) -> Conclusions:
     """What was worked on before the trouble comes first; the longer ago, the less."""
-    best: dict[Cause, float] = {}
-    for work, most in work_of(known):
+    for number, work, most in work_of(known):
         for cause, share in work.area.causes.items():
-            best[cause] = max(best.get(cause, 1.0), most**share)
-    for cause, factor in best.items():
-        if factor > 1.0:
-            yield Shifted(cause, Multiple(factor, SAME_WORK))
+            if most > 1.0:
+                yield Shifted(cause, Multiple(most**share, SAME_WORK, number))
 
 
 @rule(
@@ -157,13 +163,10 @@ def worked_on_before_it_began(known: Known) -> Conclusions:
 )
 def renewed_is_not_yet_worn(known: Known) -> Conclusions:
     """What was renewed lately is not yet worn out or choked."""
-    least: dict[Cause, float] = {}
-    for work, most in work_of(known):
+    for number, work, most in work_of(known):
         for cause in work.area.renews if work.done in REPLACED else ():
-            least[cause] = min(least.get(cause, 1.0), 1.0 / sqrt(most))
-    for cause, factor in least.items():
-        if factor < 1.0:
-            yield Shifted(cause, Multiple(factor, SAME_WORK))
+            if most > 1.0:
+                yield Shifted(cause, Multiple(1.0 / sqrt(most), SAME_WORK, number))
 
 
 @rule(
@@ -174,17 +177,5 @@ def renewed_is_not_yet_worn(known: Known) -> Conclusions:
 def nobody_had_touched_it(known: Known) -> Conclusions:
     """Where nobody had touched the engine, mistakes of assembly and of an oil change are rarer."""
     if any(work.area is areas.NOTHING for work in known.earlier_work()):
-        lowered = already_lowered(known)
         for cause in areas.NOTHING.causes:
-            if cause not in lowered:
-                yield less_common(cause, DOWN)
-
-
-def already_lowered(known: Known) -> frozenset[Cause]:
-    """Causes that other facts of history make rarer for the same reason."""
-    lowered: set[Cause] = set()
-    if known.lacks(findings.OIL_JUST_CHANGED):
-        lowered.update(strongly_raised_by(findings.OIL_JUST_CHANGED))
-    if known.has(findings.HIGH_MILEAGE) and known.lacks(findings.FRESHLY_REBUILT):
-        lowered.update(strongly_raised_by(findings.FRESHLY_REBUILT))
-    return frozenset(lowered)
+            yield Shifted(cause, Multiple(DOWN.value, SAME_REASON))
