@@ -92,9 +92,10 @@ def last_thing_touched(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.STOOD_IN_FROST]), example(findings.STOOD_LONG)],
 )
 def stood_in_the_frost(known: Known) -> Conclusions:
-    """Frost ices the breather, cracks castings, and cold thick oil bursts filter seals and plugs."""
+    """Frost ices breather and pickup, cracks castings, and cold thick oil bursts filter seals and plugs."""
     if known.has(findings.STOOD_IN_FROST):
         yield more_common(leaks_causes_openings.BREATHER_BLOCKED, Shift.STRONG_UP)
+        yield more_common(suction_causes_sump.ICE_IN_PICKUP, Shift.STRONG_UP)
         for cause in (
             oil_causes_contamination.COOLANT_IN_OIL,
             pump_causes_fitted.PUMP_CAVITATION,
