@@ -45,7 +45,8 @@ PASSING_LOSS = LinkGroup(
         instrument_causes.SENDER_FAULTY: (SOMETIMES, JUDGEMENT),
         instrument_causes.GAUGE_FAULTY: (SOMETIMES, JUDGEMENT),
         relief_causes.RELIEF_DEBRIS: (OFTEN, JUDGEMENT),
-        relief_causes.RELIEF_STUCK_OPEN: (OFTEN, JUDGEMENT),
+        # a seized plunger stays where it is; one that only drags comes back now and then
+        relief_causes.RELIEF_STUCK_OPEN: (SOMETIMES, JUDGEMENT),
         relief_causes.RELIEF_HUNTING: (OFTEN, JUDGEMENT),
         suction_causes_sump.FOREIGN_BODY_IN_SUMP: (OFTEN, JUDGEMENT),
         suction_causes.PICKUP_SCREEN_BLOCKED: (SOMETIMES, JUDGEMENT),

@@ -76,10 +76,12 @@ PLUNGER_THAT_DOES_NOT_COME_BACK = LinkGroup(
     note="When the plug is undone the spring pushes it off while the valve stays where it is.",
     parent=RELIEF_STUCK_OPEN,
     effects={
-        conditions.RELIEF_BLEEDS: (ALWAYS, sources.DIESEL_WORKSHOP_2015),
+        # a valve a little open; one seized wide open is low at any speed, hot or cold
+        conditions.RELIEF_BLEEDS: (MOSTLY, sources.DIESEL_WORKSHOP_2015),
+        conditions.PRESSURE_LOW: (MOSTLY, PHYSICS),
         conditions.PRESSURE_GONE: (SOMETIMES, sources.MOTORCYCLE_MANUAL),
-        # the computed share is of valves a little open; a seized one stands open at any speed
         patterns_speed.LOW_AT_ALL_SPEEDS: (OFTEN, JUDGEMENT),
+        patterns_speed.LOW_EVEN_COLD: (OFTEN, PHYSICS),
         patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
         findings.RELIEF_VALVE_STAYED_OPEN: (MOSTLY, sources.PRESSURIZED_BLACK_GOLD),
         findings.RELIEF_PLUNGER_STICKS: (MOSTLY, sources.RELIEF_FREE_FALL),
@@ -114,6 +116,8 @@ WORN_SEAT_LEAKS_WHEN_SHUT = LinkGroup(
         conditions.RELIEF_BLEEDS: (MOSTLY, sources.DIESEL_TESTING_MANUAL),
         conditions.RELIEF_CAPS_LOW: (SOMETIMES, JUDGEMENT),
         conditions.RELIEF_HELD_OPEN: (SELDOM, JUDGEMENT),
+        # oil creeps through a narrow gap past a worn plunger: the flow goes with one over viscosity
+        patterns_speed.GOOD_COLD_LOW_HOT: (OFTEN, PHYSICS),
         findings.RELIEF_SEAT_SCORED: (ALWAYS, COMMON_PRACTICE),
     },
     matches=[example(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, findings.RELIEF_SEAT_SCORED)],
