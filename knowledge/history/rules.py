@@ -103,6 +103,18 @@ def on_level_ground_at_a_steady_pace(known: Known) -> Conclusions:
 
 @rule(
     source=JUDGEMENT,
+    matches=[example(findings.SERVICE_NEGLECTED)],
+    non_matches=[example(lacks=[findings.SERVICE_NEGLECTED]), example(findings.FRESHLY_REBUILT)],
+)
+def neglected_for_long_is_not_freshly_built(known: Known) -> Conclusions:
+    """An engine whose service was long neglected is past the mistakes of its last rebuild."""
+    if known.has(findings.SERVICE_NEGLECTED):
+        for cause in strongly_raised_by(findings.FRESHLY_REBUILT):
+            yield less_common(cause)
+
+
+@rule(
+    source=JUDGEMENT,
     matches=[example(findings.HIGH_MILEAGE, lacks=[findings.FRESHLY_REBUILT])],
     non_matches=[example(lacks=[findings.FRESHLY_REBUILT]), example(findings.HIGH_MILEAGE)],
 )

@@ -88,7 +88,8 @@ PUMP_COVER_SCORED = Cause(
     station=Station.PUMP,
     says="groove worn into the pump's cover or end plate by the gear ends",
     mechanism="oil leaks across the ends of the gears from outlet to inlet, most when thin and slow",
-    rate=Rate.COMMON,
+    # the gears wear the cover: alone, or first, it is less common than their wear (judgement)
+    rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP),
     remedy="lap the cover flat or renew it; renew the pump if body or gears are worn too",
     source=sources.PUMP_INSPECTION_2006,
