@@ -1,12 +1,16 @@
 """What shells and metal rule out: seen only rarely beside it."""
 
 from knowledge.debris import findings as debris_findings
-from knowledge.model import ALWAYS, MOSTLY, Station
+from knowledge.model import ALWAYS, MOSTLY, OFTEN, SOMETIMES, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import InhibitorGroup, example
-from knowledge.sources import COMMON_PRACTICE
-from knowledge.stations.bearings import findings, findings_shells
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.stations.bearings import causes, findings, findings_shells, trials
 from knowledge.stations.oil import causes_condition as oil_causes_condition
+from knowledge.stations.pump import causes as pump_causes
+from knowledge.stations.pump import trials as pump_trials
+from knowledge.stations.relief import causes as relief_causes
+from knowledge.stations.topend import causes as topend_causes
 
 SOUND_ENGINES_SHED_NO_BEARING = InhibitorGroup(
     id="sound_engines_shed_no_bearing",
@@ -27,5 +31,33 @@ SOUND_ENGINES_SHED_NO_BEARING = InhibitorGroup(
         example(patterns.GAUGE_READS_LOW, findings.BEARING_KNOCK),
         example(patterns.GAUGE_READS_LOW, findings.DEEP_KNOCK_UNDER_LOAD),
     ],
+    non_matches=[example(patterns.GAUGE_READS_LOW)],
+)
+NEW_SHELLS_LEAVE_OTHER_WEAR = InhibitorGroup(
+    id="new_shells_leave_other_wear",
+    station=Station.BEARINGS,
+    says="New shells do not cure an engine whose cam bearings, pump or relief bore are worn too.",
+    note="The same hours wore them: that new shells changed nothing speaks for them, not against them.",
+    child=trials.NEW_BEARINGS.cured,
+    inhibited_by={
+        topend_causes.CAM_BEARING_WEAR: (OFTEN, COMMON_PRACTICE),
+        topend_causes.LIFTER_BORE_LEAK: (SOMETIMES, JUDGEMENT),
+        pump_causes.PUMP_GEAR_WEAR: (OFTEN, JUDGEMENT),
+        relief_causes.RELIEF_BORE_SCORED: (OFTEN, JUDGEMENT),
+    },
+    matches=[example(patterns.GAUGE_READS_LOW, trials.NEW_BEARINGS.cured)],
+    non_matches=[example(patterns.GAUGE_READS_LOW)],
+)
+NEW_PUMP_LEAVES_WORN_BEARINGS = InhibitorGroup(
+    id="new_pump_leaves_worn_bearings",
+    station=Station.BEARINGS,
+    says="A new pump does not cure an engine whose bearings are worn too.",
+    child=pump_trials.NEW_PUMP.cured,
+    inhibited_by={
+        causes.BEARING_WEAR_MAINS: (OFTEN, COMMON_PRACTICE),
+        causes.BEARING_WEAR_RODS: (OFTEN, COMMON_PRACTICE),
+        topend_causes.CAM_BEARING_WEAR: (OFTEN, COMMON_PRACTICE),
+    },
+    matches=[example(patterns.GAUGE_READS_LOW, pump_trials.NEW_PUMP.cured)],
     non_matches=[example(patterns.GAUGE_READS_LOW)],
 )

@@ -48,7 +48,7 @@ PRESSURE_LOST_ACROSS_THE_FILTER = LinkGroup(
         findings_filter_cut.FILTER_BYPASS_WITNESS: (OFTEN, COMMON_PRACTICE),
         findings_filter_cut.FILTER_COLLAPSED: (SOMETIMES, COMMON_PRACTICE),
         findings_filter.FILTER_STAYS_COLD: (SOMETIMES, JUDGEMENT),
-        patterns.DECLINED_OVER_MONTHS: (SOMETIMES, COMMON_PRACTICE),
+        patterns.DECLINED_OVER_MONTHS: (OFTEN, JUDGEMENT),
     },
     matches=[
         example(direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY, findings_filter.FILTER_DROP_HIGH),

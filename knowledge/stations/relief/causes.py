@@ -115,6 +115,7 @@ WORN_SEAT_LEAKS_WHEN_SHUT = LinkGroup(
     effects={
         conditions.RELIEF_BLEEDS: (MOSTLY, sources.DIESEL_TESTING_MANUAL),
         conditions.RELIEF_CAPS_LOW: (SOMETIMES, JUDGEMENT),
+        patterns.DECLINED_OVER_MONTHS: (SOMETIMES, JUDGEMENT),
         conditions.RELIEF_HELD_OPEN: (SELDOM, JUDGEMENT),
         # oil creeps through a narrow gap past a worn plunger: the flow goes with one over viscosity
         patterns_speed.GOOD_COLD_LOW_HOT: (OFTEN, PHYSICS),
@@ -145,6 +146,7 @@ STEADY_LOW_CEILING = LinkGroup(
     parent=RELIEF_SPRING_WEAK_BROKEN,
     effects={
         conditions.RELIEF_CAPS_LOW: (ALWAYS, sources.ENGINE_BUILDERS_2020),
+        patterns.DECLINED_OVER_MONTHS: (SOMETIMES, JUDGEMENT),
         conditions.PRESSURE_GONE: (SELDOM, JUDGEMENT),
         findings.RELIEF_SPRING_SHORT_OR_BROKEN: (ALWAYS, COMMON_PRACTICE),
         findings.RELIEF_BENCH_OPENS_LOW: (MOSTLY, PHYSICS),

@@ -18,7 +18,8 @@ RELIEF_CLEANED = trial(
         causes.RELIEF_CAP_LOOSE: (OFTEN, COMMON_PRACTICE),
         causes.RELIEF_PART_MISSING: (OFTEN, COMMON_PRACTICE),
         causes.RELIEF_HUNTING: (SELDOM, JUDGEMENT),
-        causes.RELIEF_BORE_SCORED: (SELDOM, JUDGEMENT),
+        # until debris sticks there again
+        causes.RELIEF_BORE_SCORED: (SOMETIMES, JUDGEMENT),
         causes.RELIEF_SPRING_WRONG: (SELDOM, JUDGEMENT),
         causes.RELIEF_RETURN_PLUGGED: (SELDOM, JUDGEMENT),
     },
