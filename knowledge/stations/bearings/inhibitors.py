@@ -1,7 +1,8 @@
 """What shells and metal rule out: seen only rarely beside it."""
 
 from knowledge.debris import findings as debris_findings
-from knowledge.model import ALWAYS, MOSTLY, OFTEN, SOMETIMES, Station
+from knowledge.history import findings as history
+from knowledge.model import ALWAYS, MOSTLY, OFTEN, Station
 from knowledge.pressure import patterns
 from knowledge.rule_api import InhibitorGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
@@ -41,12 +42,11 @@ NEW_SHELLS_LEAVE_OTHER_WEAR = InhibitorGroup(
     child=trials.NEW_BEARINGS.cured,
     inhibited_by={
         topend_causes.CAM_BEARING_WEAR: (OFTEN, COMMON_PRACTICE),
-        topend_causes.LIFTER_BORE_LEAK: (SOMETIMES, JUDGEMENT),
         pump_causes.PUMP_GEAR_WEAR: (OFTEN, JUDGEMENT),
         relief_causes.RELIEF_BORE_SCORED: (OFTEN, JUDGEMENT),
     },
-    matches=[example(patterns.GAUGE_READS_LOW, trials.NEW_BEARINGS.cured)],
-    non_matches=[example(patterns.GAUGE_READS_LOW)],
+    matches=[example(history.FRESHLY_REBUILT, trials.NEW_BEARINGS.cured)],
+    non_matches=[example(history.FRESHLY_REBUILT, lacks=[trials.NEW_BEARINGS.cured])],
 )
 NEW_PUMP_LEAVES_WORN_BEARINGS = InhibitorGroup(
     id="new_pump_leaves_worn_bearings",
@@ -58,6 +58,6 @@ NEW_PUMP_LEAVES_WORN_BEARINGS = InhibitorGroup(
         causes.BEARING_WEAR_RODS: (OFTEN, COMMON_PRACTICE),
         topend_causes.CAM_BEARING_WEAR: (OFTEN, COMMON_PRACTICE),
     },
-    matches=[example(patterns.GAUGE_READS_LOW, pump_trials.NEW_PUMP.cured)],
-    non_matches=[example(patterns.GAUGE_READS_LOW)],
+    matches=[example(history.FRESHLY_REBUILT, pump_trials.NEW_PUMP.cured)],
+    non_matches=[example(history.FRESHLY_REBUILT, lacks=[pump_trials.NEW_PUMP.cured])],
 )

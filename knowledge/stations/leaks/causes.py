@@ -64,8 +64,7 @@ FILTER_SEAL_LEAK = Cause(
     station=Station.LEAKS,
     says="oil filter loose, its seal leaking, or the old gasket left under it",
     mechanism="full pump pressure stands behind that seal, so the leak empties the sump in minutes",
-    # who has such a leak reports the oil: without a word of it, it is not common (judgement)
-    rate=Rate.OCCASIONAL,
+    rate=Rate.COMMON,
     shifts=Shifts(freshly_rebuilt=UP, oil_just_changed=STRONG_UP),
     remedy="clean the face, one new oiled seal, tighten as the filter says; look again when running",
     source=COMMON_PRACTICE,
@@ -116,8 +115,7 @@ OIL_LINE_LEAK = Cause(
     station=Station.LEAKS,
     says="oil line, hose or cooler burst, or its fitting loose",
     mechanism="oil leaves on the pressure side: the pump throws the sump overboard through it",
-    # who has such a leak reports the oil: without a word of it, it is not common (judgement)
-    rate=Rate.OCCASIONAL,
+    rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=UP, raced_or_heeled=UP),
     remedy="renew line and fitting, support it, keep it clear of heat and edges",
     source=sources.DIESEL_TESTING_MANUAL,
@@ -162,8 +160,7 @@ DRAIN_PLUG_OUT = Cause(
     station=Station.LEAKS,
     says="drain plug or drain valve lost, loose or stripped",
     mechanism="the sump runs empty by itself; the pressure is normal until the pickup is bare",
-    # who has such a leak reports the oil: without a word of it, it is not common (judgement)
-    rate=Rate.RARE,
+    rate=Rate.OCCASIONAL,
     shifts=Shifts(oil_just_changed=STRONG_UP, raced_or_heeled=UP),
     remedy="new plug and washer, repair the thread, wire or lock it where it shakes",
     source=COMMON_PRACTICE,

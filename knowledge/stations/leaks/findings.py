@@ -92,7 +92,7 @@ OIL_SEEN_OUTSIDE = Finding(
     denies="the engine is dry outside",
     normal="damp seams at most",
     why="oil that is outside is missed at the pickup; it also burns",
-    background=RARE,
+    background=OCCASIONAL,
     also=("oil leak", "oil leaking", "covered in oil", "engine wet with oil", "oil everywhere"),
 )
 OIL_ON_THE_GROUND = Finding(
@@ -103,7 +103,7 @@ OIL_ON_THE_GROUND = Finding(
     source=COMMON_PRACTICE,
     denies="no oil under the engine",
     normal="a few spots at most",
-    background=RARE,
+    background=OCCASIONAL,
     also=(
         "oil on the floor",
         "puddle under the car",
