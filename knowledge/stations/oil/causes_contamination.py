@@ -31,8 +31,7 @@ FUEL_DILUTION = Cause(
     says="petrol or diesel fuel in the oil",
     mechanism="a few per cent of fuel takes a whole grade off the oil: low when hot, while the level may "
     "rise",
-    # without smell, a risen level or thin oil it is not common (judgement)
-    rate=Rate.OCCASIONAL,
+    rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, stood_long=UP),
     remedy="find the way in (lift pump, float, injector, long idling), then change oil and filter",
     source=sources.LABORATORY_FUEL,

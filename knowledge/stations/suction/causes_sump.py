@@ -341,8 +341,7 @@ FOREIGN_BODY_IN_SUMP = Cause(
     says="rag, paper, cap, plug or other thing left in the sump or suction",
     mechanism="it drifts onto the screen or sits in the pipe: pressure falls suddenly, comes and goes, or "
     "never came after the work",
-    # work that opens the sump or a cover raises it
-    rate=Rate.RARE,
+    rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=DOWN, freshly_rebuilt=STRONG_UP, oil_just_changed=UP),
     remedy="take it out whole, clean sump and pickup, count rags and caps at every job",
     source=COMMON_PRACTICE,
