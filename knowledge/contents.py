@@ -27,6 +27,7 @@ from knowledge.history import links_habits as history_links_habits
 from knowledge.history import links_wear as history_links_wear
 from knowledge.history import rules as history_rules
 from knowledge.history import rules_builds as history_rules_builds
+from knowledge.history import rules_trials as history_rules_trials
 from knowledge.history import rules_work as history_rules_work
 from knowledge.pressure import alarms as pressure_alarms
 from knowledge.pressure import behaviour as pressure_behaviour
@@ -244,6 +245,7 @@ MODULES = (
     history_links_wear,
     history_rules,
     history_rules_builds,
+    history_rules_trials,
     history_rules_work,
     history_circumstances,
     history_areas_inside,
