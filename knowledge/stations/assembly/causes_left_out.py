@@ -88,8 +88,7 @@ CLEARANCE_SET_WIDE = Cause(
     station=Station.ASSEMBLY,
     says="bearing clearances were set too wide at a rebuild",
     mechanism="sound new bearings leak as worn ones do: low hot from the first start",
-    # builders set them wide on purpose too: the usual reason of a low hot idle from new (judgement)
-    rate=Rate.OCCASIONAL,
+    rate=Rate.RARE,
     shifts=OF_A_REBUILD,
     remedy="measure every bearing; shells of another size, or thicker oil if the builder means it so",
     source=COMMON_PRACTICE,
