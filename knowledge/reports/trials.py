@@ -79,7 +79,7 @@ def cure_links(kind: TrialKind) -> LinkGroup:
 #: what each result says of "this cures it", and how surely (judgement)
 SAYS_OF_CURE: dict[Result, tuple[State, float]] = {
     Result.CURED: (State.PRESENT, 1.0),
-    Result.FOR_A_WHILE: (State.PRESENT, 0.97),
+    Result.FOR_A_WHILE: (State.PRESENT, 0.9),
     Result.HELPED: (State.PRESENT, 0.8),
     Result.NO_DIFFERENCE: (State.ABSENT, 1.0),
     Result.WORSE: (State.ABSENT, 1.0),
