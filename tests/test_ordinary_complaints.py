@@ -70,7 +70,18 @@ def test_every_second_complaint_is_kept_aside() -> None:
         assert 3 <= len(complaint["trade"]) <= 5
 
 
-@pytest.mark.parametrize("number", NUMBERS)
+@pytest.mark.parametrize("number", DEVELOPED)
 def test_none_is_off(number: int) -> None:
     """At least one of the trade's first three answers is among the tool's first five."""
     assert shared(number) >= 1, first_five(number)
+
+
+@pytest.mark.parametrize(
+    ("half", "least", "most_off"),
+    [pytest.param(DEVELOPED, 18, 0, id="developed"), pytest.param(ASIDE, 13, 2, id="aside")],
+)
+def test_most_are_right(half: list[int], least: int, most_off: int) -> None:
+    right = [number for number in half if is_right(number)]
+    off = [number for number in half if shared(number) == 0]
+    assert len(right) >= least, f"{len(right)} right of {len(half)}"
+    assert len(off) <= most_off, f"{len(off)} off"
