@@ -234,8 +234,6 @@ PARTICLE_UNDER_THE_VALVE = LinkGroup(
     effects={
         conditions.RELIEF_BLEEDS: (ALWAYS, sources.EHRESMAN_1998),
         conditions.PRESSURE_UNSTEADY: (OFTEN, JUDGEMENT),
-        # the gap under a small chip passes little while the oil is thick
-        patterns_speed.GOOD_COLD_LOW_HOT: (SOMETIMES, JUDGEMENT),
         relief_findings.DEBRIS_ON_RELIEF_SEAT: (MOSTLY, COMMON_PRACTICE),
     },
     matches=[

@@ -27,9 +27,8 @@ OIL_OVERHEATED = Cause(
     station=Station.OIL,
     says="oil running much hotter than normal",
     mechanism="oil thins as it heats: pressure sags slowly over minutes and is back when it has cooled",
-    # heat is mostly seen, or its reason reported; without a word of either it is not common (judgement)
-    rate=Rate.OCCASIONAL,
-    shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
+    rate=Rate.COMMON,
+    shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
     remedy="restore cooling air, cooler, coolant and level; ease the load; use the right grade",
     source=sources.DIESEL_WORKSHOP_2015,
     follows="oxidised oil, sludge, tired bearings",
