@@ -93,15 +93,19 @@ VALUE = st.recursive(
     | st.times()
     | st.datetimes()
     | TEXT
-    | st.sampled_from(["present", "bearing_knock", "main_clearance", "3 mm", "700 rpm"]),
+    | st.sampled_from(["present", "bearing_knock", "main_clearance", "3 mm", "700 rpm"])
+    | st.sampled_from(["low", "idle", "a third of the dial", "0/0 of the dial", "10 s", "cured"]),
     lambda inner: st.lists(inner, max_size=3) | st.dictionaries(TEXT, inner, max_size=3),
     max_leaves=6,
 )
 WORDS = """no what state value sure where when by note learned replaces rpm oil pressure
-gauge tap error title opened layout profile has lacks limits dimensions name first alarm"""
+gauge tap error title opened layout profile has lacks limits dimensions name first alarm
+shows during never only onset course since lasts with_pressure result done before hands usual coolant"""
 KEYS = st.sampled_from(WORDS.split())
 TABLE = st.dictionaries(KEYS | TEXT, VALUE, max_size=8)
-NAME = st.sampled_from(["schema", "job", "engine", "expect", "finding", "reading", "baseline"])
+NAME = st.sampled_from(
+    ["schema", "job", "engine", "expect", "finding", "reading", "baseline"]
+) | st.sampled_from(["behaviour", "trial", "earlier"])
 FILE = st.dictionaries(NAME | TEXT, VALUE | TABLE | st.lists(TABLE, max_size=4), max_size=6)
 
 

@@ -23,7 +23,8 @@ from knowledge.book import the_book
 from knowledge.model import Kind, Measure
 from knowledge.units import DIMENSIONS, UnitError, parse, show
 from tests.support.command_line import ROOT, call, environment
-from tests.support.fuzzing import COUNT, REAL, TOKENS, chooser, ended_well, one, too_late
+from tests.support.fuzzing import COUNT, REAL, TOKENS, chooser, ended_well, is_shown, one, too_late
+from tests.support.reported import HOSTILE, REPORTED
 
 BOOK = the_book()
 SAVED = settings(
@@ -47,6 +48,10 @@ COMMANDS = [
     ["record", "needle_flickers=yes"],
     ["record", "--reading", "700 rpm 95 C 8 psi"],
     ["record", "--withdraw", "1"],
+    ["record", "--behaviour", "low during hot, idle only gradual since work"],
+    ["record", "--earlier", "oil pump renewed 2 weeks before by owner"],
+    ["record", "--reading", "5 psi at hot idle"],
+    ["report", "--out", "page.html"],
     ["close", "--reason", "sold", "--how", "seen"],
 ]
 
@@ -69,11 +74,17 @@ def read(data: bytes) -> bool:
 def worked(path: Path, data: bytes, dice: random.Random) -> None:
     """A command on a case that can be read; what stood in it still does."""
     path.write_bytes(data)
-    words = dice.choice(COMMANDS)
+    page = path.with_name("page.html")
+    words = [str(page) if w == page.name else w for w in dice.choice(COMMANDS)]
     with one("corrupted case files", (words, data), 30.0, new=False):
         ended_well(call(words[0], path, *words[1:]), (words, data))
     assert path.read_bytes().startswith(data)
     load(path, BOOK)
+    if page.exists():
+        html = page.read_text("utf-8")
+        assert "<script" not in html, data
+        assert is_shown(html), data
+        page.unlink()
 
 
 def spoil_and_read(path: Path, first: int, many: int) -> int:
@@ -104,7 +115,7 @@ def test_corrupted_cases_at_length(tmp_path: Path) -> None:
 # ------------------------------------------------------------------------------- built ones
 
 
-WRONG: st.SearchStrategy[Any] = st.sampled_from(
+WRONG: st.SearchStrategy[Any] = st.sampled_from(HOSTILE) | st.sampled_from(
     [0, -1, True, 1e300, "", " ", "nearly", [], ["x"], {"a": "b"}, "1/0 psi", "nan rpm", "2 psi"]
 )
 PRESSURE = st.integers(0, 90).map("{} psi".format) | st.floats(0, 6).map("{:.3g} bar".format)
@@ -159,6 +170,9 @@ ENTRY: st.SearchStrategy[tuple[str, dict[str, Any]]] = st.one_of(
     st.tuples(st.just("baseline"), st.fixed_dictionaries(GAUGE)),
     st.tuples(st.just("work"), WORK),
     st.tuples(st.just("closed"), CLOSED),
+    REPORTED,
+    REPORTED,
+    REPORTED,
 )
 
 

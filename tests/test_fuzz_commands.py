@@ -17,6 +17,7 @@ import pytest
 from diagnose.case.loading import load
 from diagnose.cli.app import app
 from knowledge.book import the_book
+from knowledge.reports.words import Result
 from tests.support.command_line import call
 from tests.support.complaints import JOBS
 from tests.support.fuzzing import CODES, TOKENS, chooser, ended_well, one
@@ -53,9 +54,38 @@ READINGS = [
     "700 rpm 95 C",
     "1 rpm 1 psi +-9 psi",
 ]
+READINGS_IN_WORDS = [
+    "5 psi at hot idle",
+    "a third of the dial",
+    "usually 80 psi now 40 psi",
+    "under 25 psi cold",
+    "0/0 of the dial at idle",
+    "under under 5 psi",
+]
+BEHAVIOURS = [
+    "low during hot, idle only gradual",
+    "lost during bends never idle sudden comes and goes since oil change lasts 10 s",
+    "lamp",
+    "knock with pressure gauge direct since work",
+    "low during idle never idle",
+    "low lasts 10",
+    "low low",
+    "high " * 300,
+]
+EARLIER = [
+    "oil pump renewed 2 weeks before by workshop",
+    "nothing",
+    "sump taken off and refitted straight before by owner",
+    "oil pump -1 day before",
+    "oil pump renewed cleaned",
+    "sump " + "x" * 600,
+]
 #: what belongs in a place of this name
 RIGHT = {
-    "facts": [f"{f}={a}" for f in BOOK.findings for a in ("yes", "no", "probably")],
+    "facts": [
+        *(f"{f}={a}" for f in BOOK.findings for a in ("yes", "no", "probably")),
+        *(f"{t}={r}" for t in BOOK.trials for r in (*Result, "not tried", "yes", "same", "no")),
+    ],
     "cause": list(BOOK.causes),
     "changes": ["oil=15W-40", "main_clearance=0.0025 in", "relief_shim=1 mm"],
     "opened": ["sump_off", "cap_off", "pump_off"],
@@ -71,7 +101,9 @@ RIGHT = {
     "minutes": ["140 min", "90"],
     "html": ["out.html"],
     "svg": ["out.svg"],
-    "reading": READINGS,
+    "reading": [*READINGS, *READINGS_IN_WORDS],
+    "behaviour": BEHAVIOURS,
+    "earlier": EARLIER,
 }
 
 

@@ -19,6 +19,7 @@ from tests.support.fuzzing import one
 BOOK = the_book()
 HEAD = "schema = 1\n"
 READING = '[[reading]]\nno = {}\nrpm = "700 rpm"\noil = "95 C"\npressure = "8 psi"\n'
+BEHAVIOUR = '[[behaviour]]\nno = {}\nshows = "low"\nduring = ["idle"]\n'
 FINDING = '[[finding]]\nno = {}\nwhat = "bearing_knock"\nstate = "present"\n'
 
 TEXTS: dict[str, Callable[[], str]] = {
@@ -34,6 +35,13 @@ TEXTS: dict[str, Callable[[], str]] = {
     "many empty entries": lambda: HEAD + "[[finding]]\n" * 160_000,
     "many findings": lambda: HEAD + "".join(FINDING.format(n) for n in range(1, 30_000)),
     "many readings": lambda: HEAD + "".join(READING.format(n) for n in range(1, 27_000)),
+    "many behaviours": lambda: HEAD + "".join(BEHAVIOUR.format(n) for n in range(1, 30_000)),
+    "a list of many circumstances": lambda: (
+        HEAD + '[[behaviour]]\nno = 1\nshows = "low"\nduring = ["idle"' + ',"idle"' * 200_000 + "]"
+    ),
+    "a pressure of many bounds": lambda: (
+        HEAD + '[[reading]]\nno = 1\npressure = "' + "under " * 1_600 + '5 psi"'
+    ),
     "a long text": lambda: f'{HEAD}[job]\ntitle = "{"x" * 1_900_000}"',
     "a long number": lambda: "schema = " + "1" * 1_900_000,
     "a long power": lambda: "schema = 1e" + "1" * 1_900_000,

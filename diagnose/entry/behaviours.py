@@ -8,19 +8,19 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Literal, NoReturn, TypeVar, get_args
 
-from diagnose.case.schema import LONGEST
 from diagnose.case.writing import Value
 from diagnose.errors import UsageError, nearest, plain
 from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since
 
 AnyWord = TypeVar("AnyWord", bound=StrEnum)
 Gauge = Literal["panel", "direct", "lamp"]
+LONGEST = 1_000  #: characters of one line
 LIKE = (
     'write it like "low during hot, idle only gradual" or '
     '"lost during bends never idle sudden comes and goes since oil change"'
 )
 _WORD = re.compile(r"[^\s,;]+")
-_LASTS = re.compile(r"(?:\d+(?:\.\d*)?|\.\d+)\s*[a-z]+")
+_LASTS = re.compile(r"(?:\d+(?:\.\d*)?|\.\d+)\s*[a-z]+(?!\S)")
 #: words that say what comes next
 _INTRODUCE = {
     "during": "during",
@@ -108,7 +108,7 @@ class _Reader:
 
     def __init__(self, text: str) -> None:
         self.text = text
-        self.words = _WORD.findall(text[:LONGEST].lower())
+        self.words = _WORD.findall(text.lower())
         self.at = 0
         self.lists: dict[str, list[Circumstance]] = {"during": [], "never": []}
         self.course: list[Course] = []
@@ -116,6 +116,8 @@ class _Reader:
 
     def read(self) -> BehaviourInput:
         """The whole line."""
+        if len(self.text) > LONGEST:
+            self._refuse(f"{len(self.text):,} characters; at most {LONGEST:,}")
         listed = "during"
         while self.at < len(self.words):
             word = self.words[self.at]

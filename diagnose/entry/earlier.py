@@ -9,7 +9,6 @@ from enum import StrEnum
 from typing import NoReturn, TypeVar
 
 from diagnose.case.reports import AT_ONCE
-from diagnose.case.schema import LONGEST
 from diagnose.case.writing import Value
 from diagnose.errors import UsageError, nearest, plain
 from knowledge.book import Book
@@ -18,6 +17,7 @@ from knowledge.reports.words import Done, Hands
 from knowledge.units import DIMENSIONS, UnitError, parse
 
 AnyWord = TypeVar("AnyWord", bound=StrEnum)
+LONGEST = 500  #: characters of one line
 LIKE = 'write it like "oil pump renewed 2 weeks before by workshop" or "nothing"'
 _TIME = re.compile(
     r"(?:about\s+)?(?P<time>(?:\d+(?:\.\d*)?|\.\d+)\s*[a-z]+)(?:\s+(?:before|ago))?\b"
@@ -60,7 +60,9 @@ def parse_earlier(text: str, book: Book) -> EarlierInput:
 
     Raises UsageError.
     """
-    rest = " ".join(text[:LONGEST].lower().replace("_", " ").replace(",", " ").split())
+    if len(text) > LONGEST:
+        _refuse(text, f"{len(text):,} characters; at most {LONGEST:,}.")
+    rest = " ".join(text.lower().replace("_", " ").replace(",", " ").split())
     names = {id_.replace("_", " "): area for id_, area in book.areas.items()}
     place = _longest(rest, names)
     if place is None:

@@ -35,7 +35,7 @@ from knowledge.reports.when import Speeds
 from knowledge.reports.words import Circumstance, Heat, Speed
 from knowledge.units import PRESSURE, SPEED, TEMPERATURE, unit_named
 
-LONGEST_READING = 500  #: characters that are read
+LONGEST_READING = 500  #: characters of one reading
 _ERROR = re.compile(rf"(?:\+/?-|±)\s*({NUMBER})\s*([^\d\s]\S*)")
 _FIGURE = re.compile(rf"([+-]?{NUMBER})\s*([^\d\s]\S*)")
 _FIELDS = (("rpm", SPEED), ("oil", TEMPERATURE), ("pressure", PRESSURE))
@@ -127,7 +127,10 @@ class _Typed:
 
     def reading(self) -> ReadingInput:
         """Take part after part. Raises UsageError for what is left."""
-        rest = re.sub(r"(?<!\d)[,;]|[,;](?!\d)", " ", self.text[:LONGEST_READING])
+        if len(self.text) > LONGEST_READING:
+            fault = f"{len(self.text):,} characters; at most {LONGEST_READING}"
+            raise UsageError(f"reading '{plain(self.text)}': {fault}; {_LIKE}")
+        rest = re.sub(r"(?<!\d)[,;]|[,;](?!\d)", " ", self.text)
         rest = _ERROR.sub(self._error, rest)
         for pattern, take in _PHRASES:
             rest = pattern.sub(lambda piece, take=take: take(self, piece), rest)  # type: ignore[misc]

@@ -36,6 +36,15 @@ pressure = "0 psi" | pressure = "300 psi" | gauge = "direct" | tap = "pump" | er
 at = "start" | learned = "told" | layout = "unknown" | layout = "dry_sump_race" | planned = "1 s"
 layout = "distributor_v8" | profile = "v8" | has = ["diesel"] | lacks = ["diesel"] | has = []
 aircraft = true | aircraft = false | causes = ["oil_level_low"] | minutes = "90 min" | how = "seen"
+[[behaviour]] | [[trial]] | [[earlier]] | shows = "low" | shows = "lamp" | shows = "lost power"
+during = ["hot", "idle"] | never = ["idle"] | during = [] | during = ["idl"] | only = true
+course = ["worsening", "once"] | onset = "sudden" | since = "work" | since = "always" | usual = "50 psi"
+lasts = "10" | lasts = "10 s" | before = "-1 day" | before = "1e400 years" | before = "straight before"
+with_pressure = true | gauge = "lamp" | rpm = "idle" | rpm = "hot idle" | oil = "hot or cold"
+pressure = "a third of the dial" | pressure = "0/0 of the dial" | pressure = "1/0 of the dial"
+pressure = "under 25 psi" | pressure = "40 to 50 psi" | pressure = "off the top" | coolant = "165 F"
+result = "cured" | result = "not tried" | result = "worse" | done = "renewed" | hands = "owner"
+what = "oil_pump" | what = "nothing" | what = "whole_engine" | usual = "nan psi" | lasts = "nan s"
 "1e999" | 0x | 1_ | 07 | 2026-13-01 | true | [ | ] | [[ | ]] | { | } | = | , | . | # | " | ' | \
 ''' | \u0000 | \ud800 | \U0010ffff | = "" | = [] | = {} | = [[]] | = {a = {}} | = 1979-05-27
 """
@@ -89,10 +98,17 @@ def chooser(kind: str, number: int) -> random.Random:
     return random.Random(f"{SEED} {kind} {number}")
 
 
+def is_shown(text: str) -> bool:
+    """Whether a terminal shows every character and obeys none of them."""
+    return all(c.isprintable() or c in "\n\t\u200c\u200d" for c in text)
+
+
 def ended_well(done: Done, what: object) -> None:
     """One of the promised exit codes, and no word of a fault of ours."""
     assert done.code in CODES, (what, done)
     assert "Traceback" not in done.out + done.err, (what, done)
+    assert is_shown(done.out), (what, done)
+    assert is_shown(done.err), (what, done)
     assert "a fault of diagnose" not in done.err, (what, done)
     if done.code not in (0, 1):
         assert done.err.strip(), (what, done)
