@@ -32,6 +32,7 @@ _REPORTED: dict[str, tuple[str, str, tuple[str, ...]]] = {
     "skua": ("tractor_diesel", "gauge fell to nothing in the field", ("gauge_reads_zero",)),
     "knot": ("dry_sump_race", "drops in every long bend", ("falls_in_a_manoeuvre",)),
     "gannet": ("marine_diesel", "never what it was since the winter", ("declined_over_months",)),
+    "scoter": ("marine_diesel", "oil smells of fuel", ("fuel_smell", "gauge_reads_low")),
     "dipper": ("turbo_ohc_four", "lamp stays on for ten seconds", ("slow_after_standing",)),
     "smew": ("unknown", "no pressure to speak of", ()),
 }
