@@ -219,4 +219,4 @@ def count_in_words(sheet: Signoff) -> str:
     done = sum(i.judged.verdict is not Verdict.OPEN for i in items)
     failed = sum(i.judged.verdict is Verdict.FAILED for i in items)
     wrong = f"; {failed} failed" if failed else ""
-    return f"{done} of {len(items)} seen to{wrong}; {len(sheet.blocking)} still open"
+    return f"{done} of {len(items)} seen to{wrong}; {len(sheet.blocking)} still prevent closing"
