@@ -17,6 +17,8 @@ from diagnose.inference.ordering import best_order
 from diagnose.inference.splitting import Array, Split, Table, split
 
 BULKY = 4_096  #: entries of a table from which multiplying in place is worth it
+ROW = 4  #: last axes along which a small table is filled in before it multiplies a large one
+LONG = 16  #: entries of a row from which numpy adds rows fast
 WIDEST = 22  #: variables in one table; wider ones do not fit into memory
 
 
@@ -89,7 +91,7 @@ def sweep(
     """
     net = split(network, variants, precision, asked)
     buckets = _eliminate(net.tables, net.variables)
-    numbers = sum(1 << len(b.scope) for b in buckets)
+    numbers = _entries(buckets)
     messages, log_scale = _forward(buckets, len(variants))
     belief: dict[int, Array] = {
         v: np.broadcast_to(b, (len(variants), 2))
@@ -120,7 +122,7 @@ def prior_marginals(network: Network) -> dict[str, float]:
 def effort(network: Network, evidence: Evidence) -> int:
     """Number of table entries in one sweep of this evidence."""
     net = split(network, [evidence], np.float64)
-    return sum(1 << len(b.scope) for b in _eliminate(net.tables, net.variables))
+    return _entries(_eliminate(net.tables, net.variables))
 
 
 def log_evidences(network: Network, variants: Sequence[Evidence]) -> list[float]:
@@ -165,6 +167,11 @@ def _eliminate(tables: list[Table], variables: int) -> list[_Bucket]:
     return buckets
 
 
+def _entries(buckets: list[_Bucket]) -> int:
+    """Table entries of one sweep, for one variant."""
+    return sum(1 << len(b.scope) for b in buckets)
+
+
 def _spread(place: Mapping[int, int], table: Table) -> Array:
     """The table with one axis for every variable of the scope, after the variants' axis."""
     variables, values = table
@@ -191,11 +198,22 @@ def _product(scope: tuple[int, ...], tables: list[Table]) -> Array:
 
 def _times(left: Array, right: Array) -> Array:
     """The product; computed in place of a large ``left``, because allocation costs time."""
-    if left.size < BULKY or not left.flags.writeable:
+    if left.size * right.size < BULKY:
         return left * right
-    if left.shape != np.broadcast_shapes(left.shape, right.shape):
+    shape = tuple(map(max, left.shape, right.shape))
+    if math.prod(shape) < BULKY:
         return left * right
-    return np.multiply(left, right, out=left)
+    if left.shape != shape or not left.flags.writeable:
+        return _in_rows(left, shape) * _in_rows(right, shape)
+    return np.multiply(left, _in_rows(right, shape), out=left)
+
+
+def _in_rows(small: Array, shape: tuple[int, ...]) -> Array:
+    """The table with the last axes of ``shape`` filled in, so that numpy multiplies whole rows."""
+    wanted = (*small.shape[:-ROW], *shape[-ROW:])
+    if small.shape == wanted or math.prod(wanted) * ROW > math.prod(shape):
+        return small
+    return np.ascontiguousarray(np.broadcast_to(small, wanted))
 
 
 def _forward(buckets: list[_Bucket], variants: int) -> tuple[list[Table], Array]:
@@ -206,18 +224,21 @@ def _forward(buckets: list[_Bucket], variants: int) -> tuple[list[Table], Array]
         tables = [*bucket.own, *(messages[i] for i in bucket.incoming)]
         bucket.full = full = _product(bucket.scope, tables)
         message: Array = full[:, 0] + full[:, 1]
-        size: Array = np.abs(message)
-        if message.ndim > 1:
-            size = size.reshape(len(size), -1).max(axis=1)
-        sizes.append(np.where(size > 0.0, size, 0.0))
-        safe = np.where(size > 0.0, size, 1.0)
-        message /= safe.reshape(-1, *(1,) * (message.ndim - 1))
+        sizes.append(_scaled(message))
         messages.append((bucket.scope[1:], message))
     log_scale: Array = np.zeros(variants)
     with np.errstate(divide="ignore", invalid="ignore"):
         for size in sizes:
             log_scale = log_scale + np.log(size)
     return messages, log_scale
+
+
+def _scaled(table: Array) -> Array:
+    """Divide the table of each variant by its largest entry, in place; return those entries."""
+    rows = table.reshape(len(table), -1)
+    size: Array = np.maximum(rows.max(axis=1), -rows.min(axis=1))
+    table /= np.where(size > 0.0, size, 1.0).reshape(-1, *(1,) * (table.ndim - 1))
+    return size
 
 
 def _backward(buckets: list[_Bucket], messages: list[Table], wanted: set[int]) -> dict[int, Array]:
@@ -246,14 +267,12 @@ def _backward(buckets: list[_Bucket], messages: list[Table], wanted: set[int]) -
                 continue
             scope, message = messages[i]
             if (np.abs(message) > 1e-200).all():
-                flat: Array = _onto(joint, bucket.scope, scope)
-                flat /= message
+                flat: Array = _onto(joint, bucket.scope, scope) / message
             else:
                 others = [messages[o] for o in bucket.incoming if o != i]
                 rest = _times(_product(bucket.scope, [*bucket.own, *others]), above)
                 flat = _onto(rest, bucket.scope, scope)
-            largest: Array = np.abs(flat).reshape(len(flat), -1).max(axis=1)
-            flat /= np.where(largest > 0.0, largest, 1.0).reshape(-1, *(1,) * (flat.ndim - 1))
+            _scaled(flat)
             slope[i] = flat
         bucket.full = slope[k] = np.ones(1)  # free the memory
     return belief
@@ -263,30 +282,26 @@ def _onto(joint: Array, scope: tuple[int, ...], kept: tuple[int, ...]) -> Array:
     """The sum over every variable except ``kept``; both scopes have the same order.
 
     Where summed and kept axes alternate, numpy goes through a large table two entries at a time:
-    so the last run of summed axes is summed first, and the kept axes are then made adjacent.
+    so a large one is summed over one axis after the other, each sum in long rows.
     """
-    stays = [v in kept for v in scope]
-    if joint.size < BULKY or all(stays) or not joint.flags.c_contiguous:
-        return np.asarray(joint.sum(axis=tuple(a + 1 for a, stay in enumerate(stays) if not stay)))
-    last = max(a for a, stay in enumerate(stays) if stay) + 1
-    joint = _last_summed(joint.reshape(*joint.shape[: last + 1], 1 << len(scope) - last))
-    gone = [a + 1 for a, stay in enumerate(stays[:last]) if not stay]
-    left = [a + 1 for a, stay in enumerate(stays[:last]) if stay]
-    flat = joint.transpose([0, *gone, *left]).reshape(len(joint), 1 << len(gone), -1)
-    return np.asarray(flat.sum(axis=1)).reshape(len(joint), *(2,) * len(left))
+    gone = [a for a, v in enumerate(scope) if v not in kept]
+    if joint.size < BULKY or not joint.flags.c_contiguous:
+        return np.asarray(joint.sum(axis=tuple(a + 1 for a in gone)))
+    variants = len(joint)
+    for axis in gone:
+        joint = _summed(joint.reshape(-1, 2, 1 << len(scope) - axis - 1))
+    return joint.reshape(variants, *(2,) * len(kept))
 
 
-def _last_summed(joint: Array) -> Array:
-    """The sum over the last axis, fast also where it is short."""
-    match joint.shape[-1]:
-        case 1:
-            return joint[..., 0]
-        case 2:
-            return np.asarray(joint[..., 0] + joint[..., 1])
-        case 4:
-            first = joint[..., 0] + joint[..., 1]
-            return np.asarray(first + joint[..., 2] + joint[..., 3])
-    return np.asarray(joint.sum(axis=-1))
+def _summed(table: Array) -> Array:
+    """The sum over the middle axis of length two, fast also where the last axis is short."""
+    rows, _, short = table.shape
+    if short >= LONG:
+        return np.asarray(table[:, 0] + table[:, 1])
+    out = np.empty((rows, short), table.dtype)
+    for k in range(short):
+        np.add(table[:, 0, k], table[:, 1, k], out=out[:, k])
+    return out
 
 
 def _belief(joint: Array, size: int) -> Array:

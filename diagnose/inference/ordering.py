@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 LARGE = 60_000  #: entries in a sweep from which other orders are worth trying
+FEW = 2  #: neighbours up to which a variable is eliminated before any order is tried
 HUGE = 1_000_000  #: and from which many more are
 TIES = (1, 3571, 7919, 5003, 6661)  #: multipliers that settle ties, each in another way
 
@@ -19,43 +20,64 @@ Order = list[
 @lru_cache(maxsize=64)
 def best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
     """A greedy order; if its sum is large, the best of several."""
-    best, least = _ordered(scopes, variables, (1, 0), math.inf)
-    if least > LARGE:
-        for mix in ((1, 1), (2, 1), (4, 1)):
-            other, effort = _ordered(scopes, variables, mix, least)
-            if effort < least:
-                best, least = other, effort
-    if least > HUGE:
-        for tie in TIES:
-            for mix in ((1, 2), (2, 1), (3, 1), (3, 2)):
-                other, effort = _ordered(scopes, variables, mix, least, tie)
+    graph = _neighbours(scopes, variables)
+    first, spent, rest = _ordered(graph, (1, 0), most=FEW)  # the same for every mix
+    best, least, _ = _ordered(rest, (1, 0))
+    mixes = [(mix, 1) for mix in ((1, 1), (2, 1), (4, 1))]
+    more = [(mix, tie) for tie in TIES for mix in ((1, 2), (2, 1), (3, 1), (3, 2))]
+    for tries, worth in ((mixes, LARGE), (more, HUGE)):
+        if spent + least > worth:
+            for mix, tie in tries:
+                other, effort, _ = _ordered(rest, mix, least, tie)
                 if effort < least:
                     best, least = other, effort
-    return best
+    return _shared_last([*first, *best])
 
 
-def _ordered(
-    scopes: tuple[tuple[int, ...], ...],
-    variables: int,
-    mix: tuple[int, int],
-    limit: float,
-    tie: int = 1,
-) -> tuple[Order, int]:
-    """Fewest neighbours first, then least fill; ``mix`` weights both, ``tie`` settles ties.
+def _shared_last(order: Order) -> Order:
+    """The same sum with the variables of most large tables eliminated last.
 
-    Returns the order and its number of table entries; stops once that reaches ``limit``.
+    Once all variables that are left are neighbours of each other, their order is free. Tables
+    that share their last axes are multiplied and summed in long rows.
     """
-    by_size, by_fill = mix
-    neighbours = [0] * variables  #: sets of variables as the bits of a number
+    first = next((i for i, (_, around) in enumerate(order) if len(around) == len(order) - i - 1), 0)
+    weight = {v: 0 for v, _ in order[first:]}
+    for _, around in order[:first]:
+        for u in around:
+            if u in weight:
+                weight[u] += 2 << len(around)
+    left = sorted(weight, key=lambda v: (weight[v], v))
+    return order[:first] + [(v, tuple(left[i + 1 :])) for i, v in enumerate(left)]
+
+
+def _neighbours(scopes: tuple[tuple[int, ...], ...], variables: int) -> list[int]:
+    """The neighbours of every variable, as the bits of a number; 0 for none."""
+    neighbours = [0] * variables
     for scope in scopes:
         around = 0
         for v in scope:
             around |= 1 << v
         for v in scope:
             neighbours[v] |= around
-    there = [v for v, around in enumerate(neighbours) if around]
-    for v in there:
-        neighbours[v] ^= 1 << v
+    return neighbours
+
+
+def _ordered(
+    graph: list[int],
+    mix: tuple[int, int],
+    limit: float = math.inf,
+    tie: int = 1,
+    most: float = math.inf,
+) -> tuple[Order, int, list[int]]:
+    """Fewest neighbours first, then least fill; ``mix`` weights both, ``tie`` settles ties.
+
+    ``graph``: the variables that are left around each, itself included; not changed.
+    Returns the order, its number of table entries and the graph that is left; stops once the
+    number reaches ``limit``, or before a variable with more than ``most`` neighbours.
+    """
+    by_size, by_fill = mix
+    neighbours = [around & ~(1 << v) for v, around in enumerate(graph)]
+    there = [v for v, around in enumerate(graph) if around]
 
     def entry(v: int, fill: int) -> tuple[int, int, int, int, int]:
         size = neighbours[v].bit_count()
@@ -63,26 +85,29 @@ def _ordered(
 
     heap = [entry(v, 0) for v in there]
     heapq.heapify(heap)
-    eliminated = [False] * variables
+    left = set(there)
     order: Order = []
     effort = 0
     while heap and effort < limit:
         _, fill, _, v, size = heapq.heappop(heap)
         around = neighbours[v]
-        if eliminated[v] or size != around.bit_count():
+        if v not in left or size != around.bit_count():
             continue
+        if size > most:
+            break
         beside = _members(around)
         exact = _fill(around, [neighbours[u] for u in beside]) if size > 1 else 0
         if exact > fill:
             heapq.heappush(heap, entry(v, exact))
             continue
-        eliminated[v] = True
+        left.discard(v)
         order.append((v, beside))
         effort += 2 << size
         for u in beside:
             neighbours[u] = (neighbours[u] | around) & ~(1 << u | 1 << v)
             heapq.heappush(heap, entry(u, 0))
-    return order, effort
+    rest = [around | 1 << v if v in left else 0 for v, around in enumerate(neighbours)]
+    return order, effort, rest
 
 
 def _members(bits: int) -> tuple[int, ...]:
