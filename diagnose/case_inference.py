@@ -14,7 +14,7 @@ from diagnose.inference.causegraph import Graph
 from diagnose.inference.chaining import Facts, InferenceResult, infer
 from diagnose.inference.elimination import Posterior, TooEntangledError, posterior, prior_marginals
 from diagnose.inference.evidence import gather
-from diagnose.inference.network import SEEN, Likelihood, Network
+from diagnose.inference.network import SEEN, Evidence, Likelihood, Network
 from knowledge.book import Book
 from knowledge.circuit.conditions import (
     PRESSURE_GONE,
@@ -128,17 +128,26 @@ class CaseInference:
         asked = {**self.evidence, name: Likelihood(1.0, 1.0)}
         return posterior(self.network, asked).marginal[name]
 
-    def node_of(self, cause: str) -> str:
+    def node_of(
+        self,
+        cause: str,
+        evidence: Evidence | None = None,
+        marginal: Mapping[str, float] | None = None,
+    ) -> str:
         """Id of the node whose probability is the figure of a cause, given by its id.
 
-        Its own where no effect of the state it is named after was seen, or where it gives way to another cause that explains it.
+        Its own where no effect of the state it is named after was seen, or where it gives way to
+        another cause that explains it. ``evidence``, ``marginal``: those of the case, or others
+        with their posterior.
         """
+        evidence = self.evidence if evidence is None else evidence
+        marginal = self.posterior.marginal if marginal is None else marginal
         findings = self.book.findings
-        seen = {n for n, e in self.evidence.items() if n in findings and e.if_present > e.if_absent}
+        seen = {n for n, e in evidence.items() if n in findings and e.if_present > e.if_absent}
         node = causegraph.node_of(self.book.causes[cause], self.graph, seen)
         if node != cause and self.book.causes[cause].gives_way:
             others = (n for n in self.graph.predecessors(node) if n != cause)
-            if any(self.posterior.marginal[n] >= EXPLAINS for n in others if n in self.book.causes):
+            if any(marginal[n] >= EXPLAINS for n in others if n in self.book.causes):
                 return cause
         return node
 

@@ -8,6 +8,7 @@ from functools import cached_property
 
 from diagnose.case_inference import CaseInference
 from diagnose.inference.chaining import Observation
+from diagnose.inference.network import Evidence
 from diagnose.inference.outcomes import Outcome, Supposed, outcomes
 from diagnose.planning.access_tree import AccessTree, Pace
 from diagnose.planning.choosing import SURE, Chooser
@@ -153,5 +154,12 @@ class CheckPlanner:
     def _suppose(self, supposed: list[Supposed]) -> list[Outcome]:
         known = self.inference
         causes = known.book.causes
-        nodes = {c: known.node_of(c) for c in known.network.prior}
-        return outcomes(known.network, known.evidence, known.posterior, supposed, causes, nodes)
+        named = (causes[c].state for c in known.network.prior)
+        states = [s.id for s in named if s and s.id in known.graph]
+
+        def nodes(evidence: Evidence, marginal: Mapping[str, float]) -> dict[str, str]:
+            return {c: known.node_of(c, evidence, marginal) for c in known.network.prior}
+
+        return outcomes(
+            known.network, known.evidence, known.posterior, supposed, causes, states, nodes
+        )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass
 from math import exp
 
@@ -39,18 +39,20 @@ def outcomes(
     before: Posterior,
     supposed: Sequence[Supposed],
     causes: Mapping[str, Cause],
-    nodes: Mapping[str, str],
+    states: Collection[str],
+    nodes: Callable[[Evidence, Mapping[str, float]], Mapping[str, str]],
 ) -> list[Outcome]:
     """The outcome for each supposed set of observations; empty where the sum is too large.
 
-    ``nodes``: the node whose probability is the figure of each cause of the network, by its id.
+    ``nodes``: from evidence and its posterior, the node whose probability is the figure of each
+    cause of the network, by its id; a cause itself or one of the ``states`` (ids).
     """
-    unseen = {n: Likelihood(1.0, 1.0) for n in nodes.values() if n not in before.marginal}
+    unseen = {n: Likelihood(1.0, 1.0) for n in states if n not in before.marginal}
     variants = [
         {**evidence, **unseen, **{f.id: likelihood_of(r) for f, r in one.observations.items()}}
         for one in supposed
     ]
-    asked = {*network.prior, *nodes.values()}
+    asked = {*network.prior, *states}
     try:
         if before.effort <= SMALL:
             after = posteriors(network, variants, asked=asked)
@@ -59,8 +61,9 @@ def outcomes(
     except TooEntangledError:
         return []
     out = []
-    for one, then in zip(supposed, after, strict=True):
-        leader = max(nodes, key=lambda c: (then.marginal[nodes[c]], c))
+    for one, variant, then in zip(supposed, variants, after, strict=True):
+        figure = {c: then.marginal[n] for c, n in nodes(variant, then.marginal).items()}
+        leader = max(figure, key=lambda c: (figure[c], c))
         chance = exp(min(0.0, then.log_evidence - before.log_evidence))
-        out.append(Outcome(one.finding, chance, causes[leader], then.marginal[nodes[leader]]))
+        out.append(Outcome(one.finding, chance, causes[leader], figure[leader]))
     return out
