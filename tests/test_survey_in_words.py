@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from functools import cache
+from itertools import pairwise
 from math import log
 
 import numpy as np
@@ -23,10 +24,12 @@ from diagnose.circuit.engine_model import (
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import HEALTHY, apart, warmer
 from diagnose.circuit.survey import Survey, survey
+from diagnose.circuit.survey_evidence import MOST_WEIGHED, spread_evenly
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.readings import parse_reading
 from diagnose.output.documents.report_entries import report_reading
 from diagnose.output.documents.survey import survey_document
+from diagnose.output.text.survey import survey_text
 from knowledge.book import the_book
 from knowledge.model import Reading
 from knowledge.units import PSI
@@ -219,3 +222,16 @@ def test_the_budget_takes_hot_idle_in_words_and_no_bound() -> None:
     for pressure, rpm in (("under 6 psi", "idle"), ("6 psi", "any speed")):
         bound = f'pressure = "{pressure}"; rpm = "{rpm}"; oil = "hot"'
         assert [p.read for p in points_of(case_of(bound))] == [None, None]
+
+
+def test_many_readings_are_weighed_spread_evenly() -> None:
+    """A log of readings is thinned, from its first to its last, and the survey says so."""
+    looks = [replace(moment(MOMENTS[0], vague=False), rpm=600.0 + n) for n in range(450)]
+    few = spread_evenly(tuple(looks))
+    assert (len(few), few[0], few[-1]) == (MOST_WEIGHED, looks[0], looks[-1])
+    gaps = {b.rpm - a.rpm for a, b in pairwise(few)}
+    assert gaps == {4.0, 5.0}
+    assert spread_evenly(few) == few
+    document = survey_document(survey(CASE, BOOK, looks), CASE)
+    assert len(document.readings) == MOST_WEIGHED
+    assert "350 more are not weighed" in " ".join(survey_text(document).split())

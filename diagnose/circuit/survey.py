@@ -35,7 +35,7 @@ from diagnose.circuit.fitting import (
 )
 from diagnose.circuit.further_readings import Curves, Further, Hypothesis, curves, further
 from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn, varied
-from diagnose.circuit.survey_evidence import usable
+from diagnose.circuit.survey_evidence import spread_evenly, usable
 from diagnose.errors import UsageError
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
@@ -87,6 +87,7 @@ class Survey:
         FloatArray  #: median prediction of sound engines less each known pressure [psi]
     )
     sound: Engine  #: plausible engines without fault
+    not_weighed: int = 0  #: usable readings left out because there are too many
 
     def share(self, id_: str) -> float:
         """Return the share of one hypothesis; 0 if it was not considered."""
@@ -103,7 +104,8 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
 
     Raises UsageError where there are no readings or no circuit.
     """
-    given = usable([r.reading for r in case.readings] if readings is None else readings)
+    every = usable([r.reading for r in case.readings] if readings is None else readings)
+    given = spread_evenly(every)
     if not given:
         raise UsageError(
             "no gauge reading of the running engine; write one down: "
@@ -144,6 +146,7 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
         profile=case.profile,
         calibrated=bool(known),
         readings=given,
+        not_weighed=len(every) - len(given),
         rows=rows,
         likelihoods=_likelihoods(found, share),
         curves=curves(engine, z, uncertain, leaders, points),

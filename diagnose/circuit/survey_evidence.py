@@ -22,6 +22,7 @@ from knowledge.stations.oil.findings_heat import OIL_TEMPERATURE_HIGH
 from knowledge.stations.pump.findings_drive import STEPPED_DOWN_AND_STAYED
 
 LEAST_READINGS, LEAST_DIRECT = 3, 2
+MOST_WEIGHED = 100  #: readings; the time of a survey grows with their cube
 SAME_HEAT = 15.0  #: K: readings no further apart share a state
 #: findings derived from readings that a survey does not weigh
 OF_THEIR_OWN = frozenset(
@@ -34,6 +35,17 @@ def usable(readings: Sequence[Reading]) -> tuple[Reading, ...]:
     running = [r for r in readings if runs(r)]
     direct = [r for r in running if r.gauge == "direct"]
     return tuple(direct if len(direct) >= LEAST_DIRECT else running)
+
+
+def spread_evenly(readings: tuple[Reading, ...], most: int = MOST_WEIGHED) -> tuple[Reading, ...]:
+    """Return at most so many of the readings, two or more, spread evenly from first to last.
+
+    Readings of one gauge share its error, so that more of them add next to nothing.
+    """
+    last = len(readings) - 1
+    if last < most:
+        return readings
+    return tuple(readings[round(i * last / (most - 1))] for i in range(most))
 
 
 def states(temperatures: Sequence[float]) -> list[int]:

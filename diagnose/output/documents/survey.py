@@ -87,6 +87,7 @@ class SurveyDocument:
     may_run: bool = field(metadata=NOT_IN_JSON)  #: no alarm forbids running the engine
     baseline_missed: str = field(metadata=NOT_IN_JSON)  #: the worst miss; empty where it is small
     layout_assumed: bool = field(metadata=NOT_IN_JSON)
+    not_weighed: int = field(metadata=NOT_IN_JSON)  #: readings left out: there are too many
 
 
 def survey_document(survey: Survey, case: Case, *, may_run: bool = True) -> SurveyDocument:
@@ -110,6 +111,7 @@ def survey_document(survey: Survey, case: Case, *, may_run: bool = True) -> Surv
         may_run=may_run,
         baseline_missed=scale.one(worst * PSI) if worst > POOR else "",
         layout_assumed=case.layout is UNKNOWN and case.engine.profile is None,
+        not_weighed=survey.not_weighed,
     )
 
 

@@ -30,6 +30,9 @@ def _head(document: SurveyDocument) -> list[str]:
     lines += labelled("", held if document.calibrated else "not calibrated: no [[baseline]]", 2, 12)
     for i, reading in enumerate(document.readings):
         lines += labelled("" if i else "readings", reading.says, 2, 12)
+    if document.not_weighed:
+        left = f"{document.not_weighed:,} more are not weighed; these are spread evenly over all"
+        lines += labelled("", left, 2, 12)
     return lines
 
 
