@@ -254,7 +254,7 @@ def test_review_of_odd_titles(tmp_path: Path) -> None:
 
 
 def test_review_json() -> None:
-    done = call("review", EXAMPLE, "--json")
+    done = call("review", CASES.parents[2] / "cases" / "petrel.toml", "--json")
     assert (done.code, done.err) == (0, "")
     answer = json.loads(done.out)
     assert answer["schema"] == 1
