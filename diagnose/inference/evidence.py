@@ -8,12 +8,19 @@ from diagnose.inference.chaining import InferenceResult, Observation
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Likelihood
 from knowledge.model import Finding, Kind, State
 
+NEARLY_SURE = 0.95  #: from this certainty an absence counts as certain (judgement)
+
 
 def likelihood_of(observation: Observation) -> Likelihood:
-    """The likelihood of an observation: hard evidence where certain, else virtual evidence."""
+    """The likelihood of an observation: hard evidence where certain, else virtual evidence.
+
+    An absence counts as certain from ``NEARLY_SURE``: a hard absence is one factor for each
+    parent, a soft one couples all parents and can double the sum.
+    """
     if observation.state is State.PRESENT:
         return SEEN if observation.sure >= 1.0 else Likelihood.of(observation.sure)
-    return SEEN_NOT_THERE if observation.sure >= 1.0 else Likelihood.of(1.0 - observation.sure)
+    certain = observation.sure >= NEARLY_SURE
+    return SEEN_NOT_THERE if certain else Likelihood.of(1.0 - observation.sure)
 
 
 def gather(
