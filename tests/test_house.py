@@ -27,7 +27,7 @@ DOORS = {
     ],
     "jinja2": ["diagnose.output.html.page"],
     "matplotlib": ["diagnose.output.html.charts"],
-    "rapidfuzz": ["diagnose.lookup.finder"],
+    "rapidfuzz": ["diagnose.lookup.finder", "diagnose.understanding.spelling"],
     "tomli_w": ["diagnose.case.writing"],
 }
 
@@ -40,7 +40,7 @@ LAYERS = [
     ["diagnose.output.html"],
     ["diagnose.output"],
     ["diagnose.entry"],
-    ["diagnose.expectations", "diagnose.history", "diagnose.signoff"],
+    ["diagnose.expectations", "diagnose.history", "diagnose.signoff", "diagnose.understanding"],
     ["diagnose.teardown"],
     ["diagnose.diagnosis"],
     ["diagnose.check_planner", "diagnose.found_faults", "diagnose.reasons"],
@@ -62,6 +62,13 @@ KNOWLEDGE_USED = {
         "knowledge.reports.shapes",
     ],
     "diagnose.planning": ["knowledge.model", "knowledge.work", "knowledge.access"],
+    "diagnose.understanding": [
+        "knowledge.book",
+        "knowledge.lexicon",
+        "knowledge.model",
+        "knowledge.reports.words",
+        "knowledge.synonyms",
+    ],
     "diagnose.lookup": [
         "knowledge.book",
         "knowledge.limits",

@@ -10,10 +10,21 @@ from typing import Annotated, NoReturn
 import typer
 
 from diagnose import __version__
-from diagnose.cli import book, circuit, entering, jobs, printing, repair, reviewing, running
+from diagnose.cli import (
+    book,
+    circuit,
+    entering,
+    jobs,
+    printing,
+    repair,
+    reviewing,
+    running,
+    telling,
+)
 from diagnose.errors import UsageError
 
 COMMANDS: tuple[tuple[Callable[..., None], str], ...] = (
+    (telling.tell, "Say in your own words what the trouble is."),
     (entering.ask, "Answer questions, one at a time."),
     (entering.record, "Write findings and readings into a case."),
     (reviewing.review, "Ranked root causes, reasons and the next check."),

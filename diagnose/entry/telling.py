@@ -1,0 +1,128 @@
+"""Facts read from a person's words as entries of a case; the words are kept with them."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+from diagnose.case.case import Case
+from diagnose.case.loading import load
+from diagnose.case.schema import LONGEST
+from diagnose.case.writing import NewEntry, append_by, append_engine, start
+from diagnose.entry.answers import Answer
+from diagnose.entry.details import Details
+from diagnose.entry.facts import FindingInput
+from diagnose.entry.readings import ReadingInput
+from diagnose.entry.recording import fact_entry
+from diagnose.entry.trials import TrialInput
+from diagnose.errors import UsageError, plain
+from diagnose.understanding.facts import Fact, Understanding
+from diagnose.understanding.reader import read
+from knowledge.book import Book
+from knowledge.reports.words import Result
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What a text said: the facts that can be written into the case, and what else it holds."""
+
+    path: Path
+    text: str
+    understanding: Understanding
+    is_new: bool  #: there is no such case yet
+    has_engine: bool  #: the case has its [engine], so a layout is not written
+
+
+def understand(path: Path, text: str, book: Book) -> Told:
+    """Read a text for a case, which is not changed.
+
+    Raises UsageError for an empty or too long text or one that is no text; NoCaseError and
+    BadCaseError for a file that is no case.
+    """
+    wanted = text.strip()
+    if not any(c.isalnum() for c in wanted):
+        raise UsageError('nothing was said; write for instance: "5 psi at hot idle, 60 cold"')
+    if len(wanted) > LONGEST:
+        raise UsageError(f"that is too long: {len(wanted):,} characters, at most {LONGEST:,}")
+    if wanted != wanted.encode("utf-8", "replace").decode("utf-8"):
+        raise UsageError(f"'{plain(wanted, 40)}' is no UTF-8 text")
+    is_new = not os.path.lexists(path)
+    case = None if is_new else load(path, book)
+    has_engine = case is not None and case.has_engine
+    return Told(path, wanted, _possible(read(wanted, book), has_engine), is_new, has_engine)
+
+
+def write(told: Told, book: Book, struck: Collection[int] = (), by: str = "") -> Case:
+    """Write every fact but those struck out, by their place from 0; a new case keeps the text.
+
+    Raises UsageError where nothing is left to write into a case that is there, NoCaseError,
+    BadCaseError, OutOfScopeError, CannotWriteError.
+    """
+    kept = [f for i, f in enumerate(told.understanding.facts) if i not in struck]
+    layout = next((str(f.fields["layout"]) for f in kept if f.table == "layout"), None)
+    entries = [f for f in kept if f.table != "layout"]
+    if told.is_new:
+        job = {"opened": date.today(), "by": by or None, "complaint": told.text}
+        case = start(told.path, book, job, {"layout": layout} if layout else None)
+    else:
+        if not kept:
+            raise UsageError("nothing of it was understood; nothing is written")
+        case = load(told.path, book)
+        if layout and not case.has_engine:
+            case = append_engine(told.path, book, {"layout": layout})
+    if not entries:
+        return case
+    said = "" if told.is_new else f"; said: {told.text}"
+
+    def made(now: Case) -> Sequence[NewEntry]:
+        return [
+            _entry(fact, told, now, book, by, said if i == 0 else "")
+            for i, fact in enumerate(entries)
+        ]
+
+    return append_by(told.path, book, made).after
+
+
+def _entry(fact: Fact, told: Told, case: Case, book: Book, by: str, said: str) -> NewEntry:
+    """One fact as an entry, with its words as the note; it replaces what stands of the same."""
+    details = Details(by=by, note=f"{told.understanding.words(fact)}{said}"[:LONGEST])
+    fields = dict(fact.fields)
+    match fact.table:
+        case "finding":
+            sure = fact.sure if fact.sure < 1.0 else None
+            answer = Answer("present" if fields["state"] == "present" else "absent", sure)
+            given = FindingInput(book.findings[str(fields["what"])], answer)
+            return fact_entry(given, case, details)
+        case "trial":
+            trial = TrialInput(book.trials[str(fields["what"])], Result(str(fields["result"])))
+            return fact_entry(trial, case, details)
+    more: dict[str, Any] = {k: v for k, v in details.fields().items() if k != "where"}
+    return NewEntry(fact.table, {**fields, **more})
+
+
+def _possible(understanding: Understanding, has_engine: bool) -> Understanding:
+    """Without readings no gauge can show, which are left over, and without a second layout."""
+    facts, unread = [], list(understanding.unread)
+    for fact in understanding.facts:
+        if fact.table == "layout" and has_engine:
+            continue
+        if fact.table == "reading" and not _can_be(fact):
+            unread += fact.spans
+            continue
+        facts.append(fact)
+    return replace(understanding, facts=tuple(facts), unread=tuple(sorted(unread)))
+
+
+def _can_be(fact: Fact) -> bool:
+    """Whether a gauge can show the reading."""
+    fields: dict[str, Any] = dict(fact.fields)
+    fields["during"] = tuple(fields.get("during", ()))
+    try:
+        ReadingInput(**fields).in_si()
+    except UsageError:
+        return False
+    return True

@@ -1,0 +1,255 @@
+"""Read how the pressure behaves and what is heard: "drops at idle when hot", "no knock"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from diagnose.understanding.facts import Fact, Span, Value, reader
+from diagnose.understanding.jobs import jobs
+from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.stance import Stance
+from knowledge.lexicon.pressure import FINDING_OF, VAGUE
+from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
+
+_FARTHEST = 20  #: words between what shows and when
+_BEFORE = 3  #: words between "only" or "not" and what it limits
+_NOT = frozenset(["not", "never", "isnt", "doesnt", "dont", "wasnt", "didnt", "no"])
+#: shown by the engine, not by an instrument; the course of the trouble is not theirs
+_APART = NOISES | {Shows.SMOKE, Shows.ROUGH, Shows.LOST_POWER, Shows.NO_START, Shows.ALARM}
+_DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certainty
+
+
+@dataclass(slots=True)
+class _Head:
+    """Something that shows, and what was said of it."""
+
+    mark: Mark[Shows]
+    line: Line
+    during: list[str] = field(default_factory=list)
+    never: list[str] = field(default_factory=list)
+    course: list[str] = field(default_factory=list)
+    onset: str = ""
+    since: str = ""
+    lasts: str = ""
+    only: bool = False
+    used: list[tuple[Line, Mark[object]]] = field(default_factory=list)
+
+    @property
+    def is_pressure(self) -> bool:
+        return self.mark.value not in _APART
+
+
+@reader(
+    {
+        "pressure drops at idle when hot": ["behaviour low idle, hot"],
+        "oil light flickers in left hand bends": ["behaviour unsteady bends"],
+        "no knock": ["finding bearing_knock absent"],
+        "no leaks": [],
+        "no leaks or smoke": ["finding blue_smoke absent"],
+        "was afraid the pressure had gone to zero but it had not": [],
+        "would a new pump cure low oil pressure?": [],
+        "lost all oil pressure suddenly on the highway": ["behaviour lost at speed sudden"],
+        "my brother's engine had low oil pressure": [],
+        "low oil pressure, getting worse": ["behaviour low worsening"],
+        "no knock yet": ["finding bearing_knock absent"],
+    }
+)
+def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
+    """What shows of the pressure, and noises, with when, since when and how it went on."""
+    heads: list[_Head] = []
+    for line in paragraph.lines:
+        heads += _heads(line, heads, paragraph)
+    loose: list[tuple[Line, Mark[object]]] = []
+    for line in paragraph.lines:
+        own = [h for h in heads if h.line is line]
+        loose += [(line, mark) for mark in _modifiers(line) if not _give(line, mark, own)]
+    _give_to_neighbours(heads, loose)
+    for head in heads:
+        yield _fact(head)
+    for line in paragraph.lines:
+        yield from _denied(line)
+
+
+def _heads(line: Line, before: list[_Head], paragraph: Paragraph) -> list[_Head]:
+    """What a sentence says shows, stated of this engine now."""
+    found: list[_Head] = []
+    seen = line.find(line.lexicon.sights)
+    for mark in line.stated(line.lexicon.shows):
+        if line.denied(mark) or line.usual(mark) or line.guessed(mark):
+            continue
+        if any(s.overlaps(mark) and len(s) > len(mark) for s in seen):
+            continue
+        if any(h.mark.overlaps(mark) and len(h.mark) >= len(mark) for h in found):
+            continue
+        if mark.value in VAGUE and not _of_pressure(line, mark, found, before):
+            continue
+        found = [h for h in found if not h.mark.overlaps(mark)]
+        found.append(_Head(mark, line, used=[(line, mark)]))
+    return [h for h in found if not _in_a_trial(h)]
+
+
+def _in_a_trial(head: _Head) -> bool:
+    """Whether it is only said of a trial's outcome: "still low after that"."""
+    return (
+        False
+        if head.is_pressure
+        else any(
+            m.first <= head.mark.first and head.mark.last <= m.last
+            for m in head.line.find(head.line.lexicon.features)
+        )
+    )
+
+
+def _of_pressure(line: Line, mark: Mark[Shows], found: list[_Head], before: list[_Head]) -> bool:
+    """Whether "fine" is said of the pressure: it is named in the clause, or was spoken of before."""
+    clause = line.clause(mark.first)
+    instruments = line.find(line.lexicon.instrument)
+    if any(clause.first <= m.first < clause.last for m in instruments):
+        return True
+    words = [t.word for t in line.tokens[clause.first : clause.last]]
+    if {"runs", "sounds", "engine", "level", "running", "run", "drives", "oil", "lifters"} & set(
+        words
+    ):
+        return False
+    pressure = any(h.is_pressure for h in found) or any("pressure" in t.kinds for t in line.tokens)
+    later = any(
+        m.value not in VAGUE and m.value not in _APART for m in line.stated(line.lexicon.shows)
+    )
+    has_when = any(clause.first <= m.first < clause.last for m in line.find(line.lexicon.during))
+    return has_when and (pressure or later or any(h.is_pressure for h in before[-1:]))
+
+
+def _modifiers(line: Line) -> Iterator[Mark[object]]:
+    """Circumstances, onsets, courses and beginnings that are stated."""
+    untrue = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL
+    taken = line.find(line.lexicon.shows)
+    lexicon = line.lexicon
+    every: list[Mark[object]] = [*line.find(lexicon.during), *line.find(lexicon.onset)]
+    every += [*line.find(lexicon.course), *line.find(lexicon.since)]
+    for mark in every:
+        within = any(t.first <= mark.first and mark.last <= t.last for t in taken)
+        if not within and not line.stances.at(mark) & untrue:
+            yield mark
+    for job in jobs(line):
+        if job.begins_it:
+            yield Mark(job.since, job.lead[0].first, job.last)
+
+
+def _give(line: Line, mark: Mark[object], heads: list[_Head]) -> bool:
+    """Give a modifier to the nearest head of its sentence; False where none takes it."""
+    takers = [
+        h for h in heads if h.is_pressure or not isinstance(mark.value, Course | Since | Onset)
+    ]
+    if not takers:
+        takers = [h for h in heads if not isinstance(mark.value, Onset)]
+    readings: list[Mark[object]] = [
+        Mark(True, i, i + 1) for i, t in enumerate(line.tokens) if "pressure" in t.kinds
+    ]
+    best = min(takers, key=lambda h: line.distance(h.mark, mark), default=None)
+    if best is None:
+        return False
+    far = line.distance(best.mark, mark)
+    nearer = [r for r in readings if line.distance(r, mark) < far]
+    if far > _FARTHEST and isinstance(mark.value, Circumstance):
+        return True
+    if nearer and isinstance(mark.value, Circumstance) and not _linked(line, best.mark, nearer):
+        return True
+    _take(best, line, mark)
+    return True
+
+
+def _linked(line: Line, head: Mark[Shows], readings: list[Mark[object]]) -> bool:
+    """Whether what shows and a pressure are one statement: "drops to 5 psi"."""
+    return any(0 <= r.first - head.last <= 4 and line.distance(head, r) <= 4 for r in readings)
+
+
+def _take(head: _Head, line: Line, mark: Mark[object]) -> None:
+    """Add a modifier to a head."""
+    value = mark.value
+    match value:
+        case Circumstance():
+            denied = any(line.word(k) in _NOT for k in range(mark.first - 2, mark.first))
+            into = head.never if denied and line.tokens else head.during
+            other = head.during if denied else head.never
+            if value.value in other or value.value in into:
+                return
+            into.append(value.value)
+            limits = range(max(0, mark.first - _BEFORE), mark.first + 1)
+            head.only = head.only or any(line.word(k) == "only" for k in limits)
+        case Course():
+            if value.value not in head.course:
+                head.course.append(value.value)
+        case Onset():
+            head.onset = head.onset or value.value
+        case Since():
+            head.since = head.since or value.value
+        case _:
+            return
+    head.used.append((line, mark))
+
+
+def _give_to_neighbours(heads: list[_Head], loose: list[tuple[Line, Mark[object]]]) -> None:
+    """Give what stands in a sentence without a head to the pressure last spoken of, or the next."""
+    of_pressure = [h for h in heads if h.is_pressure and h.mark.value is not Shows.NORMAL]
+    if not of_pressure:
+        return
+    for line, mark in loose:
+        before = [h for h in of_pressure if h.line.number < line.number]
+        alone = isinstance(mark.value, Circumstance)
+        if alone and not (_only_that(line) and before):
+            continue
+        _take(before[-1] if before else of_pressure[0], line, mark)
+
+
+def _only_that(line: Line) -> bool:
+    """Whether a sentence adds to the one before: "Only when hot." """
+    return line.word(0) in ("only", "this", "it", "happens", "always", "mostly", "usually", "just")
+
+
+def _fact(head: _Head) -> Fact:
+    line, shows = head.line, head.mark.value
+    sure = line.stances.surety(head.mark)
+    spans: list[Span] = []
+    for each in dict.fromkeys(x for x, _ in head.used):
+        spans += each.span([m for x, m in head.used if x is each])
+    if shows in FINDING_OF and shows in _APART and sure < _DOUBTFUL:
+        fields: dict[str, Value] = {"what": FINDING_OF[shows], "state": "present"}
+        return Fact("finding", fields, tuple(sorted(spans)), sure)
+    fields = {"shows": shows.value}
+    for key, listed in (("during", head.during), ("never", head.never), ("course", head.course)):
+        if listed:
+            fields[key] = listed
+    if head.only and head.during:
+        fields["only"] = True
+    for key, word in (("onset", head.onset), ("since", head.since)):
+        if word:
+            fields[key] = word
+    words = {t.word for t in line.tokens[head.mark.first : head.mark.last]}
+    if shows is Shows.UNSTEADY and words & {"light", "lamp"}:
+        fields["gauge"] = "lamp"
+    return Fact("behaviour", fields, tuple(sorted(spans)), sure)
+
+
+def _denied(line: Line) -> Iterator[Fact]:
+    """Noises and lamps that are denied."""
+    for mark in line.stated(line.lexicon.shows):
+        if not line.denied(mark) or mark.value not in FINDING_OF or line.guessed(mark):
+            continue
+        if any(line.tokens[k].word in _NOT for k in range(mark.first, mark.last)):
+            continue
+        if any(s.overlaps(mark) for s in line.find(line.lexicon.sights)):
+            continue
+        start = mark.first
+        while start > 0 and line.word(start - 1) and not line.tokens[start].is_mark:
+            start -= 1
+            if line.word(start) in _NOT or line.word(start) in ("without", "nor", "neither"):
+                break
+        spans = line.span([Mark(True, start, mark.last)])
+        yield Fact(
+            "finding",
+            {"what": FINDING_OF[mark.value], "state": "absent"},
+            spans,
+            line.stances.surety(mark),
+        )

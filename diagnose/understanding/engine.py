@@ -1,0 +1,47 @@
+"""Read what kind of engine it is: "flathead six", "sterndrive V8", "three-cylinder diesel"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from diagnose.understanding.facts import Fact, reader
+from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.engine import FEATURES, LAYOUTS, Trait
+
+
+@reader(
+    {
+        "three-cylinder diesel tractor": [
+            "layout tractor_diesel",
+            "finding diesel present",
+            "finding in_a_tractor present",
+        ],
+        "flathead six": ["layout skew_gear_six"],
+        "my brother has a diesel tractor": [],
+        "not a diesel": [],
+        "would a V8 oil pump fit?": [],
+    }
+)
+def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
+    """The layout that all that was said of the engine means, and features it has."""
+    said: dict[Trait, tuple[Line, Mark[Trait]]] = {}
+    for line in paragraph.lines:
+        for mark in line.stated(line.lexicon.traits):
+            if not line.denied(mark):
+                said.setdefault(mark.value, (line, mark))
+    for wanted, lacking, layout in LAYOUTS:
+        if wanted <= said.keys() and not lacking & said.keys():
+            if layout != "unknown":
+                spans = [s for t in wanted for s in said[t][0].span([said[t][1]])]
+                yield Fact("layout", {"layout": layout}, tuple(sorted(set(spans))))
+            break
+    known = paragraph.lexicon.book.findings
+    for trait, (line, mark) in said.items():
+        feature = FEATURES.get(trait)
+        if feature in known:
+            yield Fact("finding", {"what": str(feature), "state": "present"}, line.span([mark]))
+    for line in paragraph.lines:
+        for own in line.stated(line.lexicon.features):
+            if not line.denied(own) and own.value in known:
+                yield Fact("finding", {"what": own.value, "state": "present"}, line.span([own]))

@@ -1,0 +1,111 @@
+"""What was understood: facts as entries of a case, each with the words it came from."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+
+Value = str | bool | list[str]
+Span = tuple[int, int]
+#: tables of a case a fact goes into; "layout" is a field of its [engine]
+TABLES = ("layout", "finding", "reading", "behaviour", "trial", "earlier")
+
+
+@dataclass(frozen=True, slots=True)
+class Fact:
+    """One entry: its table, its fields as a case file has them, where its words stand.
+
+    ``sure``: 0.5 to 1, less where the person doubts it.
+    """
+
+    table: str
+    fields: Mapping[str, Value]
+    spans: tuple[Span, ...]
+    sure: float = 1.0
+
+    @property
+    def name(self) -> str:
+        """What it is about: an id of the book, or what shows, or "reading"."""
+        return str(self.fields.get("what") or self.fields.get("shows") or self.table)
+
+    @property
+    def state(self) -> str:
+        """Present or absent, the result of a trial, what was done; empty for a reading."""
+        return str(
+            self.fields.get("state") or self.fields.get("result") or self.fields.get("done") or ""
+        )
+
+    @property
+    def value(self) -> str:
+        """The pressure of a reading, or the layout; else empty."""
+        return str(self.fields.get("pressure") or self.fields.get("layout") or "")
+
+    @property
+    def when(self) -> str:
+        """When it shows, or how long before it was done."""
+        during = self.fields.get("during")
+        parts = [
+            str(self.fields.get(k) or "") for k in ("oil", "rpm", "coolant", "before", "since")
+        ]
+        parts[2:2] = [*during] if isinstance(during, list) else []
+        return ", ".join(p for p in parts if p)
+
+    @property
+    def short(self) -> str:
+        """The fact in a few words, for examples and tests.
+
+        >>> Fact("trial", {"what": "new_pump", "result": "no difference"}, ()).short
+        'trial new_pump no difference'
+        """
+        listed = ("course", "never")
+        more = [", ".join(v) for k in listed if isinstance(v := self.fields.get(k), list)]
+        parts = [self.table, *([] if self.name == self.table else [self.name])]
+        parts += [self.state, self.value, self.when, str(self.fields.get("onset") or ""), *more]
+        return " ".join(p for p in parts if p)
+
+
+@dataclass(frozen=True, slots=True)
+class Understanding:
+    """A text, the facts read out of it in the order of their words, and what is left over."""
+
+    text: str
+    facts: tuple[Fact, ...] = ()
+    unread: tuple[Span, ...] = ()
+
+    def words(self, fact: Fact) -> str:
+        """The words a fact came from."""
+        return " … ".join(" ".join(self.text[a:b].split()) for a, b in fact.spans)
+
+    @property
+    def not_understood(self) -> tuple[str, ...]:
+        """The pieces of the text that nothing was made of."""
+        return tuple(" ".join(self.text[a:b].split()) for a, b in self.unread)
+
+
+@dataclass(frozen=True, slots=True)
+class Example:
+    """A sentence, and the short forms of all facts that a reader takes from it."""
+
+    text: str
+    facts: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Reader:
+    """A rule that reads one kind of fact, with the examples that hold for it alone."""
+
+    name: str
+    read: Callable[..., Iterator[Fact]]
+    examples: tuple[Example, ...] = field(default=())
+
+
+def reader(
+    examples: Mapping[str, Sequence[str]],
+) -> Callable[[Callable[..., Iterator[Fact]]], Reader]:
+    """Make a function a rule; ``examples``: sentences with all facts it reads, none in near misses."""
+
+    def made(function: Callable[..., Iterator[Fact]]) -> Reader:
+        listed = tuple(Example(text, tuple(facts)) for text, facts in examples.items())
+        return Reader(function.__name__, function, listed)
+
+    return made

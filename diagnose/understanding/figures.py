@@ -1,0 +1,174 @@
+"""Numbers with their units, as people write them: pressures, temperatures, times, oil grades."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+_NUM = r"(?:\d{1,3}(?:,\d{3})+|\d+(?:\.\d+)?|\.\d+)"
+_SMALL = [
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+    "fifteen",
+    "twenty",
+    "thirty",
+    "forty",
+    "fifty",
+    "sixty",
+]
+_VALUES = (*range(1, 13), 15, 20, 30, 40, 50, 60)
+WORDS = dict(zip(_SMALL, _VALUES, strict=True))
+_WORD = "|".join(sorted(_SMALL, key=len, reverse=True))
+_COUNT = rf"(?:{_NUM}|{_WORD}|an?|(?:a )?few|(?:a )?couple(?: of)?|several|half an)"
+_TIMES = (
+    (r"seconds?|secs?|s", "seconds", "s"),
+    (r"minutes?|mins?", "minutes", "min"),
+    (r"hours?|hrs?|h", "hours", "h"),
+    (r"days?", "days", "days"),
+    (r"weeks?|wks?", "weeks", "weeks"),
+    (r"months?", "months", "months"),
+    (r"years?|yrs?", "years", "years"),
+)
+_TO = r"\s*(?:-|–|to|or)\s*"
+_UNIT = r"(?P<unit>psi|lbs?|pounds?|bars?|kpa)\b(?!\s*(?:ft|feet|of torque|foot|/\s*ft))"
+_PATTERNS: tuple[tuple[str, str], ...] = (
+    ("grade", r"(?:sae\s*)?(?P<low>\d{1,2})\s?w[\s/-]?(?P<high>\d{2})\b"),
+    ("grade", r"(?:straight|sae|mono)\s*(?P<high>\d{2})\b"),
+    ("pressure", rf"(?P<a>{_NUM}){_TO}(?P<b>{_NUM})\s*{_UNIT}"),
+    ("pressure", rf"(?P<a>{_NUM}|zero|{_WORD})\s*{_UNIT}"),
+    (
+        "share",
+        r"(?P<share>(?:a |one )?(?:third|quarter|half)|two[ -]thirds|three[ -]quarters|1/2|1/4|1/3|2/3|3/4"
+        r"|half ?way)(?: of)?(?: the way)?(?: up)?(?: on)?(?: the| a)? (?:dial|gauge|scale)\b",
+    ),
+    ("rpm", rf"(?P<a>{_NUM})(?P<k>k?)\s*(?:rpm|revs)\b"),
+    ("mph", rf"{_NUM}\s*(?:mph|kph|km/h|kmh)\b"),
+    ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\.?)?\s?(?P<unit>[cf])\b"),
+    ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\b\.?)"),
+    *(
+        (name, rf"(?P<count>{_COUNT})(?:{_TO}{_COUNT})?[\s-]*(?:{unit})\b")
+        for unit, name, _ in _TIMES
+    ),
+    ("volume", rf"{_COUNT}(?: ?/ ?\d)?\s*(?:quarts?|qts?|litres?|liters?|pints?|gallons?)\b"),
+    ("distance", rf"(?P<a>{_NUM})(?P<k>k?)\s*(?:miles?|mi|kms?|kilometers|kilometres)\b"),
+    ("distance", rf"(?P<a>{_NUM})(?P<k>k)\b"),
+    ("length", rf"{_NUM}\s*(?:thou|mm|inch(?:es)?|in\b|\"|microns?)"),
+    ("year", r"(?:19|20)\d\d\b"),
+    ("year", r"'\d\d\b"),
+    ("range", rf"(?P<a>{_NUM})(?:\s*(?:-|–)\s*|\s+to\s+)(?P<b>{_NUM})\b(?!\s*[a-z]?\d)"),
+    ("number", rf"(?P<a>{_NUM})\b(?!th|st|nd|rd)"),
+    ("number", rf"(?P<a>{_NUM})(?=\s|$|[,.;:!?)])"),
+    ("number", rf"(?P<a>{_WORD}|zero)\b"),
+)
+_COMPILED = tuple((kind, re.compile(rf"(?<![\w.])(?:{p})", re.I)) for kind, p in _PATTERNS)
+_STARTS = re.compile(
+    rf"(?<![\w.])(?:(?=[\d.'])|(?:{_WORD}|an?|few|couple|several|half|zero|third|quarter|straight|sae|mono"
+    r"|two[ -]thirds|three[ -]quarters)\b)",
+    re.I,
+)
+_HIGH_MILES, _THICK, _THIN = 100_000, 50, 20
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A number in a text: where it stands, what kinds it is of, its value as a case file writes it."""
+
+    start: int
+    end: int
+    kinds: frozenset[str]
+    value: str  #: "5 psi", "10 min", "700"; the unit as the person meant it
+
+
+def figures(text: str) -> list[Figure]:
+    """Every number of a text, left to right; each character belongs to one at most.
+
+    >>> [(f.value, sorted(f.kinds)) for f in figures("5 psi at 700 rpm, 20w50")]
+    [('5 psi', ['pressure']), ('700 rpm', ['rpm']), ('20w50', ['grade', 'thick'])]
+    """
+    found: list[Figure] = []
+    at = 0
+    while start := _STARTS.search(text, at):
+        begin = start.start()
+        for kind, pattern in _COMPILED:
+            match = pattern.match(text, begin)
+            if match and match.end() > begin:
+                found.append(_figure(kind, match))
+                at = match.end()
+                break
+        else:
+            at = begin + 1
+    return found
+
+
+def _figure(kind: str, match: re.Match[str]) -> Figure:
+    kinds, value = {kind}, " ".join(match[0].lower().split())
+    parts = match.groupdict()
+    match kind:
+        case "pressure":
+            unit = _unit(parts["unit"])
+            first = _plain(parts["a"])
+            value = (
+                f"{first} to {_plain(parts['b'])} {unit}" if parts.get("b") else f"{first} {unit}"
+            )
+        case "share":
+            kinds, value = {"pressure", "share"}, f"{_share(parts['share'])} of the dial"
+        case "rpm":
+            value = f"{_plain(parts['a']) + ('000' if parts['k'] else '')} rpm"
+        case "temperature":
+            degrees = _plain(parts["a"])
+            unit = (parts.get("unit") or ("F" if float(degrees) > 130 else "C")).upper()
+            value = f"{degrees} {unit}"
+        case "grade":
+            high, low = int(parts["high"]), int(parts.get("low") or 99)
+            kinds |= (
+                {"thick"} if high >= _THICK else {"thin"} if high <= _THIN or low == 0 else set()
+            )
+        case "distance":
+            miles = float(_plain(parts["a"])) * (1000 if parts["k"] else 1)
+            kinds |= {"highmiles"} if miles >= _HIGH_MILES else set()
+        case "number" | "range":
+            value = _plain(parts["a"]) + (f" to {_plain(parts['b'])}" if parts.get("b") else "")
+        case _:
+            unit = next((u for _, name, u in _TIMES if name == kind), "")
+            if unit:
+                kinds |= {"time"}
+                value = f"{_count(parts['count'])} {unit}"
+    return Figure(match.start(), match.end(), frozenset(kinds), value)
+
+
+def _plain(number: str) -> str:
+    """The digits of a number."""
+    word = number.lower()
+    if word == "zero":
+        return "0"
+    return str(WORDS[word]) if word in WORDS else number.replace(",", "").lstrip("0") or "0"
+
+
+def _count(words: str) -> str:
+    """The number that a count means: "a few" is three, "a couple of" two."""
+    text = " ".join(words.lower().split())
+    if text[0].isdigit() or text in WORDS or text[0] == ".":
+        return _plain(text)
+    if "half" in text:
+        return "0.5"
+    return "3" if "few" in text or "several" in text else "2" if "couple" in text else "1"
+
+
+def _unit(name: str) -> str:
+    word = name.lower()
+    return "bar" if word.startswith("bar") else "kPa" if word == "kpa" else "psi"
+
+
+def _share(text: str) -> str:
+    word = " ".join(text.lower().replace("-", " ").split())
+    return "half" if "way" in word else word

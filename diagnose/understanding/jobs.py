@@ -1,0 +1,206 @@
+"""Find work in a sentence: which action on which part, what came of it, how long ago."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.stance import Stance
+from knowledge.lexicon.parts import PartWorked
+from knowledge.reports.words import Done, Since
+
+_FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
+_LEAD = 4  #: words between "since" and the work
+_SINCE = frozenset(["since", "after", "following"])
+_AGO = frozenset(["ago", "before", "back", "earlier", "later"])
+_LAST = {"week": "1 weeks", "month": "1 months", "year": "1 years", "summer": "1 years"}
+_LAST |= {"winter": "1 years", "season": "1 years", "fall": "1 years", "spring": "1 years"}
+_JUST = frozenset(["just", "freshly", "newly"])
+_TRIED = frozenset(["tried", "already"])
+_JOINS = frozenset([",", "and", "&", "+", "plus", "or", "then"])
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One piece of work: the trial and the area it may be, and the marks it was read from."""
+
+    line: Line
+    marks: tuple[Mark[object], ...]
+    done: Done | None
+    trial: str | None
+    area: str | None
+
+    @property
+    def first(self) -> int:
+        """Its first token."""
+        return min(m.first for m in self.marks)
+
+    @property
+    def last(self) -> int:
+        """The token after its last."""
+        return max(m.last for m in self.marks)
+
+    @property
+    def whole(self) -> Mark[object]:
+        """Everything from its first word to its last."""
+        return Mark(True, self.first, self.last)
+
+    @property
+    def begins_it(self) -> bool:
+        """Whether the trouble is said to have begun with it: "since the rebuild"."""
+        return bool(self.lead)
+
+    @property
+    def lead(self) -> tuple[Mark[object], ...]:
+        """The "since" or "after" before it."""
+        for k in range(self.first - 1, max(-1, self.first - 1 - _LEAD), -1):
+            token = self.line.tokens[k]
+            if token.is_mark:
+                break
+            if token.word in _SINCE:
+                return (Mark(True, k, k + 1),)
+        return ()
+
+    @property
+    def tried(self) -> bool:
+        """Whether it is said to have been tried."""
+        clause = self.line.clause(self.first)
+        return any(self.line.word(k) in _TRIED for k in range(clause.first, clause.last))
+
+    @property
+    def since(self) -> Since:
+        """What the trouble is then said to be since."""
+        return Since.OIL_CHANGE if self.area in ("oil_change", "filter_change") else Since.WORK
+
+    def before(self) -> tuple[str, tuple[Mark[object], ...]]:
+        """How long before the trouble, as a case file writes it, and the words for it."""
+        clause = self.line.clause(self.first)
+        for k in range(clause.first, min(clause.last + 3, len(self.line.tokens))):
+            token = self.line.tokens[k]
+            if "time" in token.kinds and self.line.word(k + 1) in _AGO:
+                return token.value, (Mark(True, k, k + 2),)
+            if token.word == "last" and self.line.word(k + 1) in _LAST:
+                return _LAST[self.line.word(k + 1)], (Mark(True, k, k + 2),)
+            if token.word == "yesterday":
+                return "1 days", (Mark(True, k, k + 1),)
+        if self.lead:
+            return "straight before", self.lead
+        for k in range(max(clause.first, self.first - 3), self.last):
+            if self.line.word(k) in _JUST:
+                return "straight before", (Mark(True, k, k + 1),)
+        return "", ()
+
+
+def jobs(line: Line) -> list[Job]:
+    """The work a sentence states, in its order; what is planned, asked or denied is left out."""
+    found = [*_paired(line)]
+    for role, is_trial in ((line.lexicon.trials, True), (line.lexicon.areas, False)):
+        for mark in line.stated(role):
+            if any(j.first < mark.last and mark.first < j.last for j in found):
+                same = next(j for j in found if j.first < mark.last and mark.first < j.last)
+                if not is_trial or len(mark) < same.last - same.first or same.trial is not None:
+                    continue
+                found.remove(same)
+            trial = mark.value if is_trial else _trial_of(mark.value)
+            area = None if is_trial else mark.value
+            if is_trial and mark.value == "right_oil":
+                area = "oil_change"
+            found.append(Job(line, (mark,), _done(line, mark, area), trial, area))
+    return sorted((j for j in found if _states(j)), key=lambda j: j.first)
+
+
+def _trial_of(area: str) -> str | None:
+    """The trial that work of an area is, where it had a result."""
+    return {
+        "whole_engine": "engine_rebuilt",
+        "oil_change": "right_oil",
+        "filter_change": "new_filter",
+        "oil_pump": "new_pump",
+    }.get(area)
+
+
+def _done(line: Line, mark: Mark[str], area: str | None) -> Done | None:
+    if area == "whole_engine":
+        return Done.REBUILT
+    if area in ("oil_change", "filter_change", "other_engine", "oil_pump", "turbo"):
+        return Done.RENEWED
+    actions = [m for m in line.find(line.lexicon.actions) if m.overlaps(mark)]
+    return actions[0].value if actions else None
+
+
+def _states(job: Job) -> bool:
+    mark = job.whole
+    stance = job.line.stances.at(mark)
+    return not stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED | Stance.DENIED)
+
+
+def _paired(line: Line) -> Iterator[Job]:
+    """Actions with the part each is done to; in a list one action goes on to every part."""
+    parts = line.find(line.lexicon.parts)
+    actions = line.find(line.lexicon.actions)
+    going: Mark[Done] | None = None
+    before: Mark[PartWorked] | None = None
+    for part in parts:
+        if any(a.first <= part.first and part.last <= a.last for a in actions):
+            continue
+        action = _action_of(line, part, actions, parts)
+        if action is None and going is not None and before is not None:
+            between = [line.word(k) for k in range(before.last, part.first)]
+            if set(between) & _JOINS and set(between) <= _JOINS | {"the", "a", "both", "oil"}:
+                action = going
+        before = part
+        going = action
+        if action is None:
+            continue
+        worked = part.value
+        trial = worked.trials.get(action.value)
+        area = worked.area
+        if trial is None and area is None:
+            continue
+        if trial is None and action.value not in (Done.RENEWED, Done.REBUILT, Done.REFITTED):
+            continue
+        near = action if line.distance(action, part) <= _FAR else part
+        yield Job(line, (near, part), action.value, trial, area)
+
+
+def _action_of(
+    line: Line, part: Mark[PartWorked], actions: list[Mark[Done]], parts: list[Mark[PartWorked]]
+) -> Mark[Done] | None:
+    best: Mark[Done] | None = None
+    for action in actions:
+        between = (
+            range(action.last, part.first)
+            if action.first < part.first
+            else range(part.last, action.first)
+        )
+        if any(line.tokens[k].is_mark for k in between):
+            continue
+        if any(p is not part and p.first in between for p in parts):
+            continue
+        limit = _FAR if action.first < part.first else _PASSIVE
+        if len(between) > limit:
+            continue
+        words = {line.word(k) for k in between}
+        if action.first > part.first and words - {
+            "was",
+            "is",
+            "been",
+            "has",
+            "were",
+            "got",
+            "just",
+            "already",
+            "had",
+            "and",
+            "have",
+            "all",
+            "also",
+        }:
+            continue
+        if words & {"but", "then", "when", "still", "reads", "same"}:
+            continue
+        if best is None or len(between) < line.distance(best, part):
+            best = action
+    return best

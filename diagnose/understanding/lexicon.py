@@ -1,0 +1,101 @@
+"""The lexicon, ready to be matched; built once, when the first text is read."""
+
+from __future__ import annotations
+
+from functools import cached_property
+
+from diagnose.lookup.tokens import tokens as lookup_tokens
+from diagnose.understanding.phrases import Phrases
+from diagnose.understanding.spelling import LexiconSpelling
+from knowledge.book import Book
+from knowledge.lexicon import circumstances, engine, parts, pressure, sights, stance, work
+from knowledge.lexicon.engine import Trait
+from knowledge.lexicon.parts import PartWorked
+from knowledge.lexicon.sights_instrument import SIGHTS_INSTRUMENT
+from knowledge.model import Finding, Kind
+from knowledge.reports.words import (
+    Circumstance,
+    Course,
+    Done,
+    Hands,
+    Onset,
+    Result,
+    Shows,
+    Since,
+    Speed,
+)
+
+#: stems of negations; a phrase with one needs a word more
+_NEGATIONS = frozenset(("no", "not", "never", "none"))
+_LEAST_STEMS = 2  #: of a phrase of the book; one word alone means too many things
+
+
+class Lexicon:
+    """Every phrase by its role, and the book whose entries the phrases name."""
+
+    def __init__(self, book: Book) -> None:
+        self.book = book
+        self.shows: Phrases[Shows] = Phrases(pressure.SHOWS)
+        self.instrument: Phrases[bool] = Phrases({True: pressure.INSTRUMENT})
+        self.direct: Phrases[bool] = Phrases({True: pressure.DIRECT})
+        self.during: Phrases[Circumstance] = Phrases(circumstances.DURING)
+        self.speed: Phrases[Speed] = Phrases(circumstances.SPEED)
+        self.any_heat: Phrases[bool] = Phrases({True: circumstances.ANY_HEAT})
+        self.onset: Phrases[Onset] = Phrases(circumstances.ONSET)
+        self.course: Phrases[Course] = Phrases(circumstances.COURSE)
+        self.since: Phrases[Since] = Phrases(circumstances.SINCE)
+        self.actions: Phrases[Done] = Phrases(work.ACTIONS)
+        self.parts: Phrases[PartWorked] = Phrases(_parts())
+        self.trials: Phrases[str] = Phrases(work.TRIALS)
+        self.areas: Phrases[str] = Phrases(work.AREAS)
+        self.nothing_done: Phrases[bool] = Phrases({True: work.NOTHING_DONE})
+        self.results: Phrases[Result] = Phrases(work.RESULTS)
+        self.hands: Phrases[Hands] = Phrases(work.HANDS)
+        self.traits: Phrases[Trait] = Phrases(engine.TRAITS)
+        self.features: Phrases[str] = Phrases(engine.FEATURE_WORDS)
+        self.sights: Phrases[str] = Phrases({**sights.SIGHTS, **SIGHTS_INSTRUMENT})
+        self.supposed: Phrases[bool] = Phrases({True: stance.SUPPOSED})
+        self.asks: Phrases[bool] = Phrases({True: stance.ASKS})
+        self.guessed: Phrases[bool] = Phrases({True: stance.GUESSED})
+        self.feared: Phrases[bool] = Phrases({True: stance.FEARED})
+        self.other: Phrases[bool] = Phrases({True: stance.OTHER_ENGINE})
+        self.this: Phrases[bool] = Phrases({True: stance.THIS_ENGINE})
+        self.usually: Phrases[bool] = Phrases({True: stance.USUALLY})
+        self.hedges: Phrases[float] = Phrases(stance.HEDGES)
+        self.no_negation: Phrases[bool] = Phrases({True: stance.NO_NEGATION})
+
+    @cached_property
+    def also(self) -> dict[str, list[tuple[frozenset[str], Finding]]]:
+        """Phrases of the book's findings as sets of stems, by each of their stems."""
+        found: dict[str, list[tuple[frozenset[str], Finding]]] = {}
+        for finding in self.book.findings.values():
+            if finding.kind is Kind.LAYOUT or finding.id in sights.LEFT_TO_BEHAVIOUR:
+                continue
+            if finding in self.book.shown_by_trial:
+                continue
+            for phrase in finding.also:
+                stems = frozenset(lookup_tokens(phrase)) | _oil(phrase)
+                if len(stems) >= _LEAST_STEMS + bool(stems & _NEGATIONS):
+                    found.setdefault(min(stems), []).append((stems, finding))
+        return found
+
+    @cached_property
+    def spelling(self) -> LexiconSpelling:
+        """Right spellings: the words of every role, and of the book's phrases."""
+        words: set[str] = set(stance.NEGATION)
+        for each in vars(self).values():
+            if isinstance(each, Phrases):
+                words |= each.words
+        for group in self.also.values():
+            for stems, _ in group:
+                words |= stems
+        return LexiconSpelling(words)
+
+
+def _parts() -> dict[PartWorked, tuple[str, ...]]:
+    return {part: part.names for part in parts.PARTS}
+
+
+def _oil(phrase: str) -> frozenset[str]:
+    """The word "oil", which tells what a phrase is about, where it stands in it."""
+    return frozenset(["oil"]) & frozenset(phrase.lower().split())

@@ -1,0 +1,121 @@
+"""A whole text with the marks of every role and the stance of every word."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import TypeVar
+
+from diagnose.understanding.facts import Span
+from diagnose.understanding.lexicon import Lexicon
+from diagnose.understanding.phrases import Mark, Phrases
+from diagnose.understanding.stance import Stance, Stances, stances
+from diagnose.understanding.text import Clause, Sentence, Token, sentences
+
+Value = TypeVar("Value")
+_COMMA, _BREAK = 3, 8  #: how much farther a word is beyond a comma, beyond "and", "but"
+
+
+@dataclass(frozen=True, eq=False)
+class Line:
+    """One sentence, its number, and how each word is meant."""
+
+    number: int
+    sentence: Sentence
+    stances: Stances
+    lexicon: Lexicon
+    _found: dict[int, list[Mark[object]]] = field(default_factory=dict, repr=False)
+
+    @property
+    def tokens(self) -> tuple[Token, ...]:
+        """Its tokens."""
+        return self.sentence.tokens
+
+    def find(self, phrases: Phrases[Value]) -> list[Mark[Value]]:
+        """The phrases of one role in it."""
+        key = id(phrases)
+        if key not in self._found:
+            self._found[key] = list(phrases.find(self.tokens))
+        return self._found[key]  # type: ignore[return-value]
+
+    def stated(self, phrases: Phrases[Value]) -> list[Mark[Value]]:
+        """The phrases of one role that are stated of this engine, denied or not."""
+        untrue = Stance.SUPPOSED | Stance.ELSEWHERE
+        return [m for m in self.find(phrases) if not self.stances.at(m) & untrue]
+
+    def denied(self, mark: Mark[object]) -> bool:
+        """Whether the phrase is denied."""
+        return bool(self.stances.at(mark) & Stance.DENIED)
+
+    def guessed(self, mark: Mark[object]) -> bool:
+        """Whether it is the person's guess."""
+        return bool(self.stances.at(mark) & Stance.GUESSED)
+
+    def usual(self, mark: Mark[object]) -> bool:
+        """Whether it is said of the time before."""
+        return bool(self.stances.at(mark) & Stance.USUAL)
+
+    def span(self, marks: Iterable[Mark[object]]) -> tuple[Span, ...]:
+        """Where the marks stand in the text; neighbours are joined."""
+        spans = sorted((m.first, m.last) for m in marks if m.last > m.first)
+        joined: list[list[int]] = []
+        for first, last in spans:
+            if joined and first <= joined[-1][1] + 2 and not self._cut(joined[-1][1], first):
+                joined[-1][1] = max(joined[-1][1], last)
+            else:
+                joined.append([first, last])
+        return tuple((self.tokens[a].start, self.tokens[b - 1].end) for a, b in joined)
+
+    def _cut(self, first: int, last: int) -> bool:
+        return any(t.is_mark for t in self.tokens[first:last])
+
+    def clause(self, at: int) -> Clause:
+        """The clause of a token."""
+        return next(c for c in self.sentence.clauses if c.first <= at < c.last)
+
+    def distance(self, a: Mark[object], b: Mark[object]) -> int:
+        """How far apart two phrases are, in words; commas and joints count more."""
+        if a.overlaps(b):
+            return 0
+        first, last = (a.last, b.first) if a.first < b.first else (b.last, a.first)
+        far = last - first
+        for token in self.tokens[first:last]:
+            if token.is_mark:
+                far += _COMMA
+            elif token.word in ("and", "then"):
+                far += _COMMA - 1
+            elif token.word in ("but", "however", "though", "although"):
+                far += _BREAK
+        return far
+
+    def word(self, at: int) -> str:
+        """The word at a place; empty outside the sentence."""
+        return self.tokens[at].word if 0 <= at < len(self.tokens) else ""
+
+
+@dataclass(frozen=True)
+class Paragraph:
+    """A text, cut into sentences."""
+
+    text: str
+    lexicon: Lexicon
+
+    @cached_property
+    def lines(self) -> tuple[Line, ...]:
+        """Its sentences in order."""
+        found: list[Line] = []
+        elsewhere = False
+        for number, sentence in enumerate(sentences(self.text, self.lexicon.spelling)):
+            meant = stances(sentence, self.lexicon, elsewhere)
+            elsewhere = any(s & Stance.ELSEWHERE for s in meant.of[-1:])
+            found.append(Line(number, sentence, meant, self.lexicon))
+        return tuple(found)
+
+    @cached_property
+    def speaks_of_pressure(self) -> bool:
+        """Whether an instrument or a pressure is named anywhere."""
+        return any(
+            line.find(self.lexicon.instrument) or any("pressure" in t.kinds for t in line.tokens)
+            for line in self.lines
+        )

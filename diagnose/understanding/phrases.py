@@ -1,0 +1,129 @@
+"""Match the phrases of the lexicon against tokens."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Generic, TypeVar
+
+from diagnose.understanding.text import Token, spelled, stemmed
+from knowledge.lexicon.stance import NOT
+
+Value = TypeVar("Value")
+Value_co = TypeVar("Value_co", covariant=True)
+GAP = 3  #: most words that ".." stands for
+_NOT = frozenset(stemmed(w) for w in NOT.split("|"))
+
+
+@dataclass(frozen=True, slots=True)
+class Mark(Generic[Value_co]):
+    """A phrase found in a sentence: tokens ``first`` to before ``last``."""
+
+    value: Value_co
+    first: int
+    last: int
+
+    def __len__(self) -> int:
+        return self.last - self.first
+
+    def overlaps(self, other: Mark[object]) -> bool:
+        """Whether the two share a token."""
+        return self.first < other.last and other.first < self.last
+
+
+@dataclass(frozen=True, slots=True)
+class _Element:
+    words: frozenset[str]
+    kinds: frozenset[str] = frozenset()
+    optional: bool = False
+    gap: bool = False
+
+    def fits(self, token: Token) -> bool:
+        return (
+            token.stem in self.words or token.word in self.words or bool(token.kinds & self.kinds)
+        )
+
+
+class Phrases(Generic[Value]):
+    """Phrases with what each means, ready to be looked for."""
+
+    def __init__(self, phrases: Mapping[Value, Iterable[str]]) -> None:
+        self.words: set[str] = set()
+        self._by_word: dict[str, list[tuple[tuple[_Element, ...], Value]]] = {}
+        for value, texts in phrases.items():
+            for text in texts:
+                self._add(value, _elements(text))
+
+    def _add(self, value: Value, elements: tuple[_Element, ...]) -> None:
+        for each in elements:
+            self.words |= each.words
+        first = 0
+        while True:
+            head = elements[first]
+            for key in (*head.words, *(f"@{k}" for k in head.kinds)):
+                self._by_word.setdefault(key, []).append((elements[first:], value))
+            if not head.optional or first + 1 >= len(elements):
+                return
+            first += 1
+
+    def find(self, tokens: Sequence[Token]) -> list[Mark[Value]]:
+        """Every phrase that stands in the tokens; of those within a longer one of them, none."""
+        found: list[Mark[Value]] = []
+        for i, token in enumerate(tokens):
+            for key in dict.fromkeys((token.stem, token.word, *(f"@{k}" for k in token.kinds))):
+                for elements, value in self._by_word.get(key, ()):
+                    last = _match(elements, 0, tokens, i)
+                    if last > i:
+                        found.append(Mark(value, i, last))
+        return longest(found)
+
+
+def longest(marks: Iterable[Mark[Value]]) -> list[Mark[Value]]:
+    """The marks without those inside a longer one, in the order of the text."""
+    kept: list[Mark[Value]] = []
+    for mark in sorted(marks, key=lambda m: (-len(m), m.first)):
+        if not any(mark.first >= k.first and mark.last <= k.last for k in kept):
+            kept.append(mark)
+    return sorted(kept, key=lambda m: (m.first, m.last))
+
+
+def _elements(text: str) -> tuple[_Element, ...]:
+    return tuple(_element(piece) for piece in text.split())
+
+
+def _element(piece: str) -> _Element:
+    if piece == "..":
+        return _Element(frozenset(), gap=True)
+    optional = piece.endswith("?")
+    words: set[str] = set()
+    kinds: set[str] = set()
+    for word in piece.rstrip("?").split("|"):
+        if word == "@not":
+            words |= _NOT
+        elif word.startswith("@"):
+            kinds.add(word[1:])
+        elif word:
+            words.add(stemmed(spelled(word)))
+    return _Element(frozenset(words), frozenset(kinds), optional)
+
+
+def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int) -> int:
+    """The end of the longest match of the elements from ``k`` at token ``i``; -1 where none."""
+    if k == len(elements):
+        return i
+    element = elements[k]
+    if element.gap:
+        return max(_gaps(elements, k, tokens, i), default=-1)
+    best = -1
+    if i < len(tokens) and element.fits(tokens[i]):
+        best = _match(elements, k + 1, tokens, i + 1)
+    if element.optional:
+        best = max(best, _match(elements, k + 1, tokens, i))
+    return best
+
+
+def _gaps(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int) -> Iterator[int]:
+    for skip in range(GAP + 1):
+        if any(t.is_mark for t in tokens[i : i + skip]):
+            return
+        yield _match(elements, k + 1, tokens, i + skip)

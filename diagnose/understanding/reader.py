@@ -1,0 +1,124 @@
+"""Read a text: run every rule, drop what is said twice, and list what is left over."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from diagnose.understanding.behaviours import behaviours
+from diagnose.understanding.engine import engine_kind
+from diagnose.understanding.facts import Fact, Reader, Span, Understanding
+from diagnose.understanding.lexicon import Lexicon
+from diagnose.understanding.paragraph import Paragraph
+from diagnose.understanding.readings import readings
+from diagnose.understanding.sights import sights
+from diagnose.understanding.work import earlier_work, trials
+from knowledge.book import Book
+from knowledge.synonyms import FAINT, IDLE
+
+LONGEST = 10_000  #: characters that are read
+RULES: tuple[Reader, ...] = (engine_kind, readings, behaviours, trials, earlier_work, sights)
+#: carry no statement by themselves
+_FILLERS = (
+    IDLE
+    | FAINT
+    | frozenset(
+        [
+            "and",
+            "but",
+            "also",
+            "really",
+            "just",
+            "im",
+            "ive",
+            "its",
+            "thats",
+            "so",
+            "hi",
+            "hello",
+            "thanks",
+        ]
+    )
+    | frozenset(
+        [
+            "oil",
+            "pressure",
+            "pressur",
+            "gauge",
+            "engine",
+            "motor",
+            "read",
+            "reading",
+            "show",
+            "start",
+        ]
+    )
+)
+
+
+_LEXICONS: list[Lexicon] = []  #: those built so far, one for each book
+
+
+def lexicon_of(book: Book) -> Lexicon:
+    """The lexicon for a book; built once."""
+    for lexicon in _LEXICONS:
+        if lexicon.book is book:
+            return lexicon
+    _LEXICONS.append(Lexicon(book))
+    return _LEXICONS[-1]
+
+
+def read(text: str, book: Book) -> Understanding:
+    """What a text states; at most ``LONGEST`` characters are read, the rest is left over.
+
+    Nothing is guessed: each fact names the words it came from, and every word of weight that no
+    fact came from is among ``unread``.
+    """
+    paragraph = Paragraph(text[:LONGEST], lexicon_of(book))
+    found = [fact for rule in RULES for fact in rule.read(paragraph)]
+    facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
+    unread = [*_left_over(paragraph, [s for f in facts for s in f.spans])]
+    if text[LONGEST:].strip():
+        unread.append((LONGEST, len(text)))
+    return Understanding(text, facts, tuple(unread))
+
+
+def _once(facts: Iterable[Fact]) -> list[Fact]:
+    """Facts said twice are one, at both places; of two that contradict each other, the surer."""
+    kept: dict[tuple[str, str], Fact] = {}
+    for fact in facts:
+        about = (fact.table, str(sorted(fact.fields.items(), key=str)))
+        if "what" in fact.fields:
+            about = (fact.table, fact.name)
+        if fact.table == "layout":
+            about = ("layout", "")
+        old = kept.get(about)
+        if old is None or (fact.fields != old.fields and _weight(fact) > _weight(old)):
+            kept[about] = fact
+        elif fact.fields == old.fields:
+            spans = tuple(sorted({*old.spans, *fact.spans}))
+            kept[about] = Fact(old.table, old.fields, spans, max(old.sure, fact.sure))
+    return list(kept.values())
+
+
+def _weight(fact: Fact) -> tuple[float, int]:
+    return fact.sure, len(fact.fields)
+
+
+def _left_over(paragraph: Paragraph, spans: Iterable[Span]) -> Iterable[Span]:
+    """Runs of words that no fact came from, where one of them carries meaning."""
+    covered = sorted(spans)
+    for line in paragraph.lines:
+        run: list[Span] = []
+        weighty = False
+        for token in line.tokens:
+            if any(a <= token.start and token.end <= b for a, b in covered):
+                if weighty:
+                    yield run[0][0], run[-1][1]
+                run, weighty = [], False
+            elif not token.is_mark:
+                run.append((token.start, token.end))
+                weighty = weighty or (
+                    not {token.word, token.stem} & _FILLERS and len(token.word) > 1
+                )
+        if weighty:
+            yield run[0][0], run[-1][1]

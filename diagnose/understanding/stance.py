@@ -1,0 +1,142 @@
+"""How each word of a sentence is meant: stated, denied, supposed, guessed, of another engine."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from enum import Flag, auto
+
+from diagnose.understanding.lexicon import Lexicon
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.text import Clause, Sentence
+from knowledge.lexicon.stance import ENDS_NEGATION, NEGATION
+
+
+class Stance(Flag):
+    """How a word is meant; nothing: it is stated."""
+
+    STATED = 0
+    DENIED = auto()
+    SUPPOSED = auto()  #: asked, planned, feared, conditional
+    GUESSED = auto()  #: the person's opinion of the cause
+    ELSEWHERE = auto()  #: of another engine, or of what a manual says
+    USUAL = auto()  #: as it was when nothing was wrong
+
+
+UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE
+_NEGATION = frozenset(NEGATION)
+#: what comes after is of the present
+_NOW = frozenset(["now", "but", "currently", "today", "and"])
+_WHY = frozenset(["why", "how"])
+
+
+@dataclass(frozen=True, slots=True)
+class Stances:
+    """The stance of each token of a sentence, and how sure each is, 0 to 1."""
+
+    of: tuple[Stance, ...]
+    sure: tuple[float, ...]
+
+    def at(self, mark: Mark[object]) -> Stance:
+        """The stance of a phrase: that of its tokens together, denial by its first only."""
+        found = Stance.STATED
+        for k in range(mark.first, mark.last):
+            found |= self.of[k] & ~Stance.DENIED
+        return found | (self.of[mark.first] & Stance.DENIED)
+
+    def surety(self, mark: Mark[object]) -> float:
+        """How sure the person is of it."""
+        return min(self.sure[mark.first : mark.last], default=1.0)
+
+
+def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
+    """The stances of a sentence; ``elsewhere``: the one before was of another engine."""
+    tokens, clauses = sentence.tokens, sentence.clauses
+    of = [Stance.STATED] * len(tokens)
+    sure = [1.0] * len(tokens)
+    for mark in (*lexicon.supposed.find(tokens), *lexicon.feared.find(tokens)):
+        _set(of, mark.first, _end(clauses, mark.first), Stance.SUPPOSED)
+    for mark in _questions(sentence, lexicon):
+        last = len(tokens) if sentence.asks else _end(clauses, mark.first)
+        _set(of, mark.first, last, Stance.SUPPOSED)
+    for mark in lexicon.guessed.find(tokens):
+        _set(of, mark.first, _end(clauses, mark.first), Stance.GUESSED)
+    for mark in lexicon.usually.find(tokens):
+        last = _end(clauses, mark.first)
+        now = next((k for k in range(mark.last, last) if tokens[k].word in _NOW), last)
+        _set(of, mark.first, now, Stance.USUAL)
+    for hedge in lexicon.hedges.find(tokens):
+        clause = _clause(clauses, hedge.first)
+        for k in range(clause.first, clause.last):
+            sure[k] = min(sure[k], hedge.value)
+    _deny(sentence, lexicon, of)
+    _others(sentence, lexicon, of, elsewhere)
+    return Stances(tuple(of), tuple(sure))
+
+
+def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:
+    """Phrases that begin a clause as a question does; "why is it low" states that it is low."""
+    begins = {c.first for c in sentence.clauses} | {
+        c.first + 1
+        for c in sentence.clauses
+        if sentence.tokens[c.first].word in ("and", "but", "so", "or", "also", "just")
+    }
+    return [
+        m
+        for m in lexicon.asks.find(sentence.tokens)
+        if m.first in begins and sentence.tokens[m.first].word not in _WHY
+    ]
+
+
+def _deny(sentence: Sentence, lexicon: Lexicon, of: list[Stance]) -> None:
+    """Set what negations reach: to the end of the clause, and over a list closed by "or"."""
+    tokens, clauses = sentence.tokens, sentence.clauses
+    false = {k for m in lexicon.no_negation.find(tokens) for k in range(m.first, m.last)}
+    for i, token in enumerate(tokens):
+        if token.word not in _NEGATION or i in false or token.is_figure:
+            continue
+        last = _end(clauses, i)
+        for k in range(i + 1, last):
+            if tokens[k].word in ENDS_NEGATION:
+                last = k
+                break
+        last = _list_end(sentence, last)
+        _set(of, i + 1, last, Stance.DENIED)
+
+
+def _list_end(sentence: Sentence, last: int) -> int:
+    """The end of "no leaks, smoke or noise": short clauses up to one that begins or holds "or"."""
+    tokens = sentence.tokens
+    for clause in sentence.clauses:
+        if clause.first < last:
+            continue
+        words = [t.word for t in tokens[clause.first : clause.last] if not t.is_mark]
+        if len(words) > 4 or any(t.is_figure for t in tokens[clause.first : clause.last]):
+            break
+        if set(words) & {"or", "nor"}:
+            return clause.last
+    return last
+
+
+def _others(sentence: Sentence, lexicon: Lexicon, of: list[Stance], elsewhere: bool) -> None:
+    """Set what is said of another engine, up to where the person comes back to this one."""
+    back = sorted(m.first for m in lexicon.this.find(sentence.tokens))
+    starts = [m.first for m in lexicon.other.find(sentence.tokens)]
+    if elsewhere and sentence.tokens[0].word in ("his", "theirs", "hers", "that", "he", "they"):
+        starts.append(0)
+    for start in starts:
+        last = next((b for b in back if b > start), len(sentence.tokens))
+        _set(of, start, last, Stance.ELSEWHERE)
+
+
+def _clause(clauses: Iterable[Clause], at: int) -> Clause:
+    return next(c for c in clauses if c.first <= at < c.last)
+
+
+def _end(clauses: Sequence[Clause], at: int) -> int:
+    return _clause(clauses, at).last
+
+
+def _set(of: list[Stance], first: int, last: int, stance: Stance) -> None:
+    for k in range(first, last):
+        of[k] |= stance

@@ -1,0 +1,208 @@
+"""Words and numbers of a text with their places, cut into sentences and clauses."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from itertools import pairwise
+from typing import Protocol
+
+from diagnose.lookup.tokens import stem
+from diagnose.understanding.figures import figures
+from knowledge.synonyms import IRREGULAR
+
+_PIECE = re.compile(r"[^\W_]+(?:['’/][^\W_]+)*|[^\w\s]|_", re.UNICODE)
+_HYPHENATED = re.compile(r"[^\W_]+(?:[-‐‑'’/][^\W_]+)+")
+_ENDS = frozenset(".!?;")
+_COMMAS = frozenset(",:()-–—")
+#: words that begin a clause of their own
+_BEGINS = frozenset(["but", "however", "although", "though", "except", "whereas"])
+#: after "and", these begin a clause of their own
+_NEW_SUBJECT = frozenset(
+    [
+        "i",
+        "it",
+        "its",
+        "now",
+        "then",
+        "still",
+        "we",
+        "there",
+        "when",
+        "after",
+        "if",
+        "sometimes",
+        "my",
+        "ive",
+        "runs",
+        "is",
+        "sounds",
+        "has",
+        "drops",
+        "reads",
+        "goes",
+        "the",
+        "gauge",
+        "pressure",
+        "oil",
+        "light",
+        "lamp",
+        "lifters",
+        "engine",
+        "level",
+        "no",
+        "not",
+        "new",
+        "lifter",
+        "she",
+        "needle",
+        "was",
+        "had",
+        "replaced",
+        "changed",
+        "cleaned",
+        "since",
+        "before",
+        "at",
+        "only",
+        "a",
+        "stays",
+        "came",
+    ]
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Token:
+    """A word, number or mark; ``word``: lower case without apostrophe, ``stem``: to compare by."""
+
+    start: int
+    end: int
+    word: str
+    stem: str
+    kinds: frozenset[str] = frozenset()  #: of a number; 'mark' of a punctuation mark
+    value: str = ""  #: of a number, as a case file writes it
+
+    @property
+    def is_mark(self) -> bool:
+        """Whether it is punctuation."""
+        return "mark" in self.kinds
+
+    @property
+    def is_figure(self) -> bool:
+        """Whether it is a number."""
+        return bool(self.kinds) and not self.is_mark
+
+
+@dataclass(frozen=True, slots=True)
+class Clause:
+    """Tokens ``first`` to before ``last`` of a sentence that state one thing."""
+
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class Sentence:
+    """The tokens between two full stops, and its clauses."""
+
+    tokens: tuple[Token, ...]
+    clauses: tuple[Clause, ...]
+    asks: bool  #: ends with a question mark
+
+
+@lru_cache(maxsize=20_000)
+def stemmed(word: str) -> str:
+    """The stem a word is compared by.
+
+    >>> stemmed("leaking") == stemmed("leaks")
+    True
+    """
+    return stem(IRREGULAR.get(word, word))
+
+
+def spelled(text: str) -> str:
+    """A word in lower case, without apostrophes and hyphens.
+
+    >>> spelled("Didn't"), spelled("pick-up")
+    ('didnt', 'pickup')
+    """
+    return re.sub(r"[-‐‑'’]", "", text.lower())
+
+
+class Spelling(Protocol):
+    """Which words are known, and what a misspelt one means."""
+
+    def knows(self, word: str) -> bool:
+        """Whether it is a word of the lexicon."""
+
+    def right(self, word: str) -> str:
+        """The word, or the one it is a misspelling of."""
+
+
+def sentences(text: str, spelling: Spelling) -> list[Sentence]:
+    """Cut a text into sentences of tokens, each word in its right spelling."""
+    found: list[Sentence] = []
+    current: list[Token] = []
+    for token in _tokens(text, spelling):
+        if token.is_mark and token.word in _ENDS:
+            found.append(_sentence(current, token.word == "?"))
+            current = []
+        else:
+            current.append(token)
+    found.append(_sentence(current, False))
+    return [s for s in found if s.tokens]
+
+
+def _tokens(text: str, spelling: Spelling) -> list[Token]:
+    out: list[Token] = []
+    at = 0
+    for figure in figures(text):
+        out += _words(text, at, figure.start, spelling)
+        word = text[figure.start : figure.end].lower()
+        out.append(Token(figure.start, figure.end, word, word, figure.kinds, figure.value))
+        at = figure.end
+    return out + _words(text, at, len(text), spelling)
+
+
+def _words(text: str, start: int, end: int, spelling: Spelling) -> list[Token]:
+    out: list[Token] = []
+    at = start
+    while at < end:
+        if text[at] == "\n" and text[at : at + 2].strip() == "" and "\n\n" in text[at : at + 2]:
+            out.append(Token(at, at + 1, ".", ".", frozenset({"mark"})))
+        whole = _HYPHENATED.match(text, at, end)
+        if whole and spelling.knows(joined := spelled(whole[0])):
+            out.append(Token(at, whole.end(), joined, stemmed(joined)))
+            at = whole.end()
+            continue
+        piece = _PIECE.match(text, at, end)
+        if piece is None:
+            at += 1
+            continue
+        word = piece[0].lower()
+        if word[0].isalnum():
+            word = spelling.right(spelled(word))
+            out.append(Token(at, piece.end(), word, stemmed(word)))
+        else:
+            out.append(Token(at, piece.end(), word, word, frozenset({"mark"})))
+        at = piece.end()
+    return out
+
+
+def _sentence(tokens: Sequence[Token], asks: bool) -> Sentence:
+    kept = tuple(tokens)
+    cuts = [0]
+    for i, token in enumerate(kept):
+        nxt = kept[i + 1].word if i + 1 < len(kept) else ""
+        if token.is_mark and token.word in _COMMAS:
+            cuts.append(i + 1)
+        elif i and (
+            token.word in _BEGINS or (token.word in ("and", "then", "so") and nxt in _NEW_SUBJECT)
+        ):
+            cuts.append(i)
+    cuts.append(len(kept))
+    pairs = pairwise(cuts)
+    return Sentence(kept, tuple(Clause(a, b) for a, b in pairs if b > a), asks)

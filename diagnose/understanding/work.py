@@ -1,0 +1,157 @@
+"""Read trials with their result, and work done before the trouble began."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from diagnose.understanding.facts import Fact, Value, reader
+from diagnose.understanding.jobs import Job, jobs
+from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.stance import Stance
+from knowledge.reports.words import Done, Hands, Result
+
+#: of several results of one trial, the one that counts
+_FIRST = (Result.FOR_A_WHILE, Result.WORSE, Result.NO_DIFFERENCE, Result.CURED, Result.HELPED)
+#: areas where work without time or result may as well be a trial
+_DOUBTFUL = frozenset(
+    ["instrument", "oil_pump", "relief_valve", "pickup", "filter_change", "oil_change", "sump"]
+)
+_AHEAD = 6  #: words between a result and the trial behind it
+_SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
+
+
+@reader(
+    {
+        "new sender made no difference": ["trial new_sender no difference"],
+        "swapped the sender and the gauge, still the same": [
+            "trial new_sender no difference",
+            "trial other_gauge no difference",
+        ],
+        "going to swap the sender": [],
+        "would a new pump help?": [],
+        "my friend replaced his pump and it fixed it": [],
+        "tried thicker oil, helped a bit": ["trial thicker_oil helped"],
+        "the mechanic says it needs a new pump": [],
+        "cleaned the relief valve no change": ["trial relief_cleaned no difference"],
+    }
+)
+def trials(paragraph: Paragraph) -> Iterator[Fact]:
+    """Trials that were made, each with what it did."""
+    waiting: list[Job] = []
+    for line in paragraph.lines:
+        results = _results(line)
+        own = [j for j in jobs(line) if j.trial and not j.begins_it]
+        for job in (*waiting, *own):
+            mark = _result_of(job, results, line, own)
+            if mark is not None:
+                yield _trial(job, mark, line)
+            elif job.line is line and job.tried and not job.begins_it:
+                yield _trial(job, None, line)
+        waiting = own if not results else []
+
+
+def _results(line: Line) -> list[Mark[Result]]:
+    """Results that are stated; a lone "same" only where a clause ends with it."""
+    untrue = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED
+    found = []
+    for mark in line.find(line.lexicon.results):
+        denied = line.denied(mark) and line.word(mark.first) not in ("no", "not", "nothing", "none")
+        if line.stances.at(mark) & untrue or (denied and mark.value is not Result.NO_DIFFERENCE):
+            continue
+        clause = line.clause(mark.first)
+        lone = len(mark) == 1 and line.word(mark.first) in ("same", "better", "worse", "help")
+        if lone and mark.last != clause.last and not line.tokens[mark.last].is_mark:
+            continue
+        found.append(mark)
+    return found
+
+
+def _result_of(
+    job: Job, results: list[Mark[Result]], line: Line, own: list[Job]
+) -> Mark[Result] | None:
+    """The result that belongs to a trial: behind it, else just before it."""
+    if job.line is not line:
+        first = line.sentence.clauses[0]
+        early = [r for r in results if r.first < first.last + 4]
+        early = [r for r in early if not any(j.first < r.first for j in own)]
+        return _counting(early)
+    behind = [r for r in results if r.first >= job.last]
+    if behind:
+        start = behind[0].first
+        later = [j for j in own if j.first >= job.last and j.last <= start]
+        gap = [line.word(k) for k in range(job.last, start)]
+        if later or len(gap) <= 12:
+            clause = line.clause(start)
+            return _counting([r for r in behind if r.first < clause.last])
+    ahead = [r for r in results if r.last <= job.first and job.first - r.last <= _AHEAD]
+    joined = {"with", "after", "from", "by", "when", "despite", "even"}
+    ahead = [r for r in ahead if joined & {line.word(k) for k in range(r.last, job.first + 1)}]
+    return _counting(ahead)
+
+
+def _counting(results: list[Mark[Result]]) -> Mark[Result] | None:
+    return min(results, key=lambda r: _FIRST.index(r.value), default=None)
+
+
+def _trial(job: Job, result: Mark[Result] | None, line: Line) -> Fact:
+    value = result.value if result else Result.NO_DIFFERENCE
+    fields: dict[str, Value] = {"what": str(job.trial), "result": value.value}
+    if result is None:
+        return Fact("trial", fields, job.line.span(job.marks), 0.8)
+    if line is job.line:
+        spans = line.span([*job.marks, result])
+    else:
+        spans = job.line.span(job.marks) + line.span([result])
+    return Fact("trial", fields, spans, line.stances.surety(result))
+
+
+@reader(
+    {
+        "since the rebuild": ["earlier whole_engine rebuilt straight before"],
+        "engine rebuilt last year by a machine shop": ["earlier whole_engine rebuilt 1 years"],
+        "head gasket replaced two weeks ago": ["earlier cylinder_head renewed 2 weeks"],
+        "planning to rebuild the engine": [],
+        "should I change the oil?": [],
+        "his engine was rebuilt last year, my brother says": [],
+    }
+)
+def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
+    """Work before the trouble, with how long before and by whom."""
+    for line in paragraph.lines:
+        results = _results(line)
+        own = jobs(line)
+        for job in own:
+            before, words = job.before()
+            if not job.area or (not before and job.area in _DOUBTFUL):
+                continue
+            if job.trial and not before and _result_of(job, results, line, own):
+                continue
+            if job.done in (Done.REFITTED, Done.OPENED) and not before:
+                continue
+            fields: dict[str, Value] = {"what": job.area}
+            if job.done:
+                fields["done"] = job.done.value
+            if before:
+                fields["before"] = before
+            hands = _hands(line, job)
+            if hands:
+                fields["hands"] = hands.value.value
+            marks = [*job.marks, *words, *([hands] if hands else [])]
+            yield Fact("earlier", fields, line.span(marks))
+        for mark in line.stated(line.lexicon.nothing_done):
+            if not own:
+                yield Fact("earlier", {"what": "nothing"}, line.span([mark]))
+
+
+def _hands(line: Line, job: Job) -> Mark[Hands] | None:
+    """Who did it, where "by" or the subject says so."""
+    for mark in line.stated(line.lexicon.hands):
+        clause = line.clause(job.first)
+        inside = clause.first <= mark.first < clause.last
+        by = line.word(mark.first - 1) in ("by", "the", "a", "my", "local", "to")
+        if inside and (
+            (mark.value in _SHOP and by) or (mark.value is Hands.OWNER and mark.overlaps(job.whole))
+        ):
+            return mark
+    return None

@@ -1,0 +1,183 @@
+"""What kind of engine it is, as people say it: traits, and the layout and features they mean."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+
+
+class Trait(StrEnum):
+    """Something said of how an engine is built or where it works."""
+
+    DIESEL = "diesel"
+    PETROL = "petrol"
+    BOAT = "boat"
+    SAIL = "sailing boat"
+    STERNDRIVE = "sterndrive"
+    TRACTOR = "tractor"
+    TRUCK = "truck"
+    HEAVY = "heavy"
+    CAR = "car"
+    CYCLE = "motorcycle"
+    GENERATOR = "generator"
+    MOWER = "mower"
+    PLANT = "plant"
+    RACE = "race"
+    V8 = "v8"
+    V6 = "v6"
+    V_TWIN = "v-twin"
+    FLAT_FOUR = "flat four"
+    FLAT_SIX = "flat six"
+    SIX = "six in line"
+    FOUR = "four in line"
+    THREE = "three cylinders"
+    TWIN = "parallel twin"
+    SMALL = "small"
+    RADIAL = "radial"
+    OHC = "overhead cam"
+    PUSHROD = "pushrods"
+    OLD = "classic"
+    LATE = "late model"
+    DRY_SUMP = "dry sump"
+    TURBO = "turbo"
+    AIR_COOLED = "air-cooled"
+    SOLID = "solid lifters"
+
+
+TRAITS: dict[Trait, tuple[str, ...]] = {
+    Trait.DIESEL: ("diesel|dsl|derv",),
+    Trait.PETROL: ("petrol|gasoline", "gas engine|motor|tractor|v8|inboard"),
+    Trait.BOAT: (
+        "boat|inboard|launch|cruiser|cabin-cruiser|marine|runabout|trawler|tug",
+        "ski boat",
+    ),
+    Trait.SAIL: ("sailboat|yacht|ketch|sloop", "sailing boat|yacht", "auxiliary diesel"),
+    Trait.STERNDRIVE: ("sterndrive|stern-drive|outdrive", "stern drive", "i/o"),
+    Trait.TRACTOR: ("tractor",),
+    Trait.TRUCK: ("truck|pickup-truck|lorry", "pick up truck", "pickup diesel"),
+    Trait.HEAVY: ("lorry|semi|excavator|combine|dozer|bulldozer|big-rig|haulage", "big rig"),
+    Trait.CAR: ("car|sedan|saloon|estate|wagon|van|suv|coupe|hatchback|roadster",),
+    Trait.CYCLE: ("motorcycle|motorbike|bike|cruiser-bike",),
+    Trait.GENERATOR: ("generator|genset|gen-set", "standby set", "gen set"),
+    Trait.MOWER: ("mower|lawnmower|ride-on|lawn-tractor", "lawn mower|tractor", "garden tractor"),
+    Trait.PLANT: (
+        "digger|skid-steer|forklift|backhoe|skidsteer|compactor|loader",
+        "skid steer",
+        "pump set",
+    ),
+    Trait.RACE: ("race|racing|drag|race-car", "track car"),
+    Trait.V8: ("v8|v-8|eight-cylinder|sbc|bbc", "v 8", "small|big block"),
+    Trait.V6: ("v6|v-6",),
+    Trait.V_TWIN: ("v-twin|vtwin", "v twin"),
+    Trait.FLAT_FOUR: ("flat-four|flat-4|boxer", "flat four|4", "boxer four"),
+    Trait.FLAT_SIX: ("flat-six|flat-6", "flat six|6", "opposed|boxer six", "horizontally opposed"),
+    Trait.SIX: (
+        "straight-six|inline-six|straight-6|inline-6|i6|six-cylinder|6-cyl|l6",
+        "straight|inline|in-line|flathead|cylinder six|6",
+        "six|6 cylinder|cyl|pot|banger",
+        "in line six|6",
+        "flathead six",
+    ),
+    Trait.FOUR: (
+        "four-cylinder|4-cyl|4cyl|inline-four|i4",
+        "four|4 cylinder|cyl|pot|banger",
+        "inline|straight|ohc|twin-cam|flathead|turbo|british|pushrod|petrol|classic|diesel|vintage|skew four|4",
+        "in line four|4",
+    ),
+    Trait.THREE: ("three-cylinder|3-cyl|3cyl", "three|3 cylinder|cyl|pot"),
+    Trait.TWIN: ("twin-cylinder|parallel-twin", "parallel|british|twin|two|2 twin|cylinder|cyl"),
+    Trait.SMALL: ("compact|mini|subcompact", "single cylinder", "small diesel|tractor|engine"),
+    Trait.RADIAL: ("radial",),
+    Trait.OHC: ("ohc|dohc|sohc|twin-cam|overhead-cam", "overhead|twin|double cam|overhead cam?"),
+    Trait.PUSHROD: (
+        "pushrod|ohv|pushrods|flathead|sidevalve|side-valve",
+        "flat head",
+        "side valve",
+    ),
+    Trait.OLD: (
+        "classic|vintage|antique|prewar|pre-war|flathead|sidevalve|oldtimer|old-british",
+        "old british",
+        "flat head",
+    ),
+    Trait.LATE: ("modern|late-model|roller-lifter", "late model|pushrod", "roller lifter"),
+    Trait.DRY_SUMP: ("dry-sump|dry-sumped", "dry sump|sumped"),
+    Trait.TURBO: ("turbo|turbocharged|turbodiesel",),
+    Trait.AIR_COOLED: ("air-cooled|aircooled", "air cooled"),
+    Trait.SOLID: ("solid lifters|lifter|cam",),
+}
+_T = Trait
+#: the layout of the first set of which every trait was said and none of the second
+LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
+    (frozenset({_T.RADIAL}), frozenset(), "radial"),
+    (frozenset({_T.DRY_SUMP, _T.CYCLE}), frozenset(), "dry_sump_motorcycle"),
+    (frozenset({_T.DRY_SUMP}), frozenset(), "dry_sump_race"),
+    (frozenset({_T.FLAT_SIX}), frozenset(), "flat_six"),
+    (frozenset({_T.FLAT_FOUR}), frozenset({_T.LATE, _T.OHC, _T.TURBO}), "air_cooled_flat_four"),
+    (frozenset({_T.MOWER}), frozenset({_T.DIESEL}), "small_air_cooled"),
+    (frozenset({_T.CYCLE, _T.V_TWIN}), frozenset(), "wet_sump_v_twin"),
+    (frozenset({_T.CYCLE, _T.TWIN}), frozenset(), "dry_sump_motorcycle"),
+    (frozenset({_T.CYCLE, _T.FOUR}), frozenset(), "chain_driven_pump_four"),
+    (frozenset({_T.GENERATOR}), frozenset({_T.PETROL}), "generator_diesel"),
+    (frozenset({_T.SAIL}), frozenset({_T.PETROL}), "marine_diesel"),
+    (frozenset({_T.BOAT, _T.DIESEL, _T.SIX}), frozenset(), "inline_six_diesel"),
+    (frozenset({_T.BOAT, _T.DIESEL, _T.V8}), frozenset(), "vee_diesel"),
+    (frozenset({_T.BOAT, _T.DIESEL}), frozenset(), "marine_diesel"),
+    (frozenset({_T.STERNDRIVE, _T.FOUR}), frozenset(), "unknown"),
+    (frozenset({_T.STERNDRIVE, _T.V8}), frozenset({_T.DIESEL}), "marine_petrol_v8"),
+    (frozenset({_T.STERNDRIVE, _T.V6}), frozenset({_T.DIESEL}), "marine_petrol_v8"),
+    (frozenset({_T.BOAT, _T.V8}), frozenset({_T.DIESEL}), "marine_petrol_v8"),
+    (frozenset({_T.TRACTOR}), frozenset({_T.PETROL, _T.MOWER}), "tractor_diesel"),
+    (frozenset({_T.DIESEL, _T.V8}), frozenset(), "vee_diesel"),
+    (frozenset({_T.DIESEL, _T.V6}), frozenset(), "vee_diesel"),
+    (frozenset({_T.DIESEL, _T.HEAVY}), frozenset(), "heavy_diesel"),
+    (frozenset({_T.DIESEL, _T.SIX}), frozenset(), "inline_six_diesel"),
+    (frozenset({_T.DIESEL, _T.PLANT}), frozenset(), "small_diesel"),
+    (frozenset({_T.PLANT}), frozenset({_T.PETROL}), "small_diesel"),
+    (frozenset({_T.DIESEL, _T.THREE}), frozenset(), "small_diesel"),
+    (frozenset({_T.DIESEL, _T.SMALL}), frozenset(), "small_diesel"),
+    (frozenset({_T.V8, _T.SOLID}), frozenset({_T.OHC}), "distributor_v8_solid"),
+    (frozenset({_T.V8, _T.RACE}), frozenset({_T.OHC}), "distributor_v8_solid"),
+    (frozenset({_T.OHC, _T.V8}), frozenset(), "overhead_cam_vee"),
+    (frozenset({_T.OHC, _T.V6}), frozenset(), "overhead_cam_vee"),
+    (frozenset({_T.LATE, _T.V8}), frozenset(), "crank_nose_v8"),
+    (frozenset({_T.LATE, _T.V6}), frozenset(), "crank_nose_gerotor_ohc"),
+    (frozenset({_T.V8}), frozenset({_T.DIESEL}), "distributor_v8"),
+    (frozenset({_T.TURBO, _T.FOUR}), frozenset({_T.DIESEL}), "turbo_ohc_four"),
+    (frozenset({_T.OHC, _T.FOUR}), frozenset({_T.DIESEL}), "overhead_cam_four"),
+    (frozenset({_T.SIX}), frozenset({_T.DIESEL, _T.OHC}), "skew_gear_six"),
+    (frozenset({_T.FOUR, _T.PUSHROD}), frozenset({_T.DIESEL}), "skew_gear_four"),
+    (frozenset({_T.FOUR, _T.OLD}), frozenset({_T.DIESEL}), "skew_gear_four"),
+    (frozenset({_T.OLD, _T.CAR}), frozenset({_T.DIESEL, _T.V8, _T.OHC}), "skew_gear_four"),
+)
+#: features that a trait means by itself
+FEATURES: dict[Trait, str] = {
+    Trait.DIESEL: "diesel",
+    Trait.BOAT: "in_a_boat",
+    Trait.SAIL: "in_a_boat",
+    Trait.STERNDRIVE: "in_a_boat",
+    Trait.TRACTOR: "in_a_tractor",
+    Trait.GENERATOR: "stationary",
+    Trait.TURBO: "turbocharged",
+    Trait.TRUCK: "in_a_vehicle",
+    Trait.CAR: "in_a_vehicle",
+    Trait.DRY_SUMP: "dry_sump",
+    Trait.OHC: "overhead_cam",
+}
+#: features that are said in a way of their own
+FEATURE_WORDS: dict[str, tuple[str, ...]] = {
+    "hydraulic_lifters": ("hydraulic lifters|tappets|lifter",),
+    "lamp_only": (
+        "only|just a? oil? warning? light|lamp",
+        "no gauge only|just .. light|lamp",
+        "light only no gauge",
+        "@not have|got|a|any? a|an|any? oil? pressure? gauge",
+        "only an|the|got|has|a? idiot|oil|warning light|lamp",
+        "got|has|have no oil? pressure? gauge",
+        "idiot light only",
+    ),
+    "direct_gauge": ("mechanical|capillary oil? pressure? gauge",),
+    "electric_gauge": ("electric|electrical oil? pressure? gauge",),
+    "oil_cooler": ("has|with|have|got|fitted an? oil cooler",),
+    "remote_filter": ("remote oil? filter",),
+    "windage_tray": ("windage tray",),
+    "water_cooled": ("water cooled|watercooled",),
+}

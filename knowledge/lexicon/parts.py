@@ -1,0 +1,232 @@
+"""The parts that are worked on: their names, and the trial or area each piece of work is."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from knowledge.reports.words import Done
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class PartWorked:
+    """A part that is worked on: its names, the trial each action is, the area of earlier work."""
+
+    names: tuple[str, ...]
+    trials: Mapping[Done, str] = field(default_factory=dict)
+    area: str | None = None
+    bare: Done | None = None  #: what was done where only "did the ..." is said
+
+
+_R, _C, _B, _A, _F = Done.RENEWED, Done.CLEANED, Done.REBUILT, Done.ADJUSTED, Done.REFITTED
+#: the longer name is taken where several fit
+PARTS: tuple[PartWorked, ...] = (
+    PartWorked(
+        names=(
+            "oil? pressure? sender|sensor|sending-unit|sendor|transmitter",
+            "oil? pressure? sending unit",
+            "oil? pressure switch",
+            "oil? switch",
+            "oil pressure sensor",
+        ),
+        trials={_R: "new_sender"},
+        area="instrument",
+    ),
+    PartWorked(
+        names=("oil? pressure? gauge|gage|guage", "oil pressure gauge"),
+        trials={_R: "other_gauge"},
+        area="instrument",
+    ),
+    PartWorked(
+        names=("gauge? wiring|wire|terminal|loom|harness", "sender wire|wiring|lead"),
+        trials={_R: "wiring_repaired", _C: "wiring_repaired"},
+        area="instrument",
+    ),
+    PartWorked(
+        names=("connector|plug-on-sender", "sender plug"),
+        trials={_C: "connector_refitted", _F: "connector_refitted"},
+    ),
+    PartWorked(
+        names=("gauge line|pipe|capillary",),
+        trials={_R: "gauge_line_renewed", _C: "gauge_line_renewed"},
+        area="instrument",
+    ),
+    PartWorked(
+        names=("oil? filter", "oil filters"),
+        trials={_R: "new_filter"},
+        area="filter_change",
+    ),
+    PartWorked(names=("bypass valve?",), trials={_C: "bypass_freed", _R: "bypass_freed"}),
+    PartWorked(
+        names=("oil and|&|+ filter", "oil filter and|& oil", "oil and|& oil filter"),
+        trials={_R: "right_oil"},
+        area="oil_change",
+    ),
+    PartWorked(
+        names=("oil? pump", "pump"),
+        trials={_R: "new_pump", _B: "pump_rebuilt", _F: "pump_refitted"},
+        area="oil_pump",
+    ),
+    PartWorked(
+        names=(
+            "high-volume|hv|melling-hv oil? pump",
+            "high|hi volume|vol|pressure oil? pump",
+            "bigger oil? pump",
+        ),
+        trials={_R: "high_volume_pump"},
+        area="oil_pump",
+    ),
+    PartWorked(
+        names=("standard|stock|original oil? pump",), trials={_R: "standard_pump"}, area="oil_pump"
+    ),
+    PartWorked(
+        names=(
+            "oil? pressure? relief valve?",
+            "pressure regulator",
+            "relief valve|plunger|ball|piston",
+            "oil regulator",
+            "release valve",
+        ),
+        trials={
+            _R: "new_relief_valve",
+            _C: "relief_cleaned",
+            _F: "relief_cleaned",
+            _A: "relief_adjusted",
+        },
+        area="relief_valve",
+    ),
+    PartWorked(
+        names=(
+            "relief valve? spring",
+            "stiffer|stronger|heavier relief? spring",
+            "regulator spring",
+        ),
+        trials={_R: "stiffer_spring", _A: "stiffer_spring"},
+        area="relief_valve",
+    ),
+    PartWorked(
+        names=(
+            "pickup|pick-up tube|pipe|screen?",
+            "pick up tube|pipe|screen?",
+            "pickup|strainer|screen|gauze",
+            "pick up",
+        ),
+        trials={_R: "new_pickup", _C: "pickup_cleaned"},
+        area="pickup",
+    ),
+    PartWorked(
+        names=(
+            "pickup|pick-up|suction o-ring|oring|gasket|seal",
+            "pick up o-ring|oring|gasket|seal",
+            "pickup o ring",
+        ),
+        trials={_R: "pickup_seal_renewed"},
+        area="pickup",
+    ),
+    PartWorked(
+        names=("suction hose|pipe|line",), trials={_R: "suction_hose_renewed"}, area="pickup"
+    ),
+    PartWorked(
+        names=("oil? pan|sump|oilpan",),
+        trials={_R: "other_sump", _C: "pickup_cleaned"},
+        area="sump",
+    ),
+    PartWorked(names=("pan|sump gasket",), area="sump"),
+    PartWorked(
+        names=(
+            "crank? bearings|bearing|shells",
+            "main and|& rod bearings",
+            "rods|rod and|& mains|main bearings?",
+            "mains and|& rods|big-ends",
+            "bottom end bearings",
+        ),
+        trials={_R: "new_bearings"},
+        area="bearings",
+    ),
+    PartWorked(names=("main bearings", "mains"), trials={_R: "new_main_bearings"}, area="bearings"),
+    PartWorked(
+        names=("rod|big-end|conrod bearings|shells", "big end bearings|shells?", "big ends"),
+        trials={_R: "new_rod_bearings"},
+        area="bearings",
+    ),
+    PartWorked(
+        names=("crank|crankshaft",),
+        trials={_B: "crank_reground", _R: "crank_reground"},
+        area="bearings",
+    ),
+    PartWorked(names=("cam|camshaft bearings",), trials={_R: "new_cam_bearings"}, area="camshaft"),
+    PartWorked(names=("lifters|lifter|tappets|hlas",), trials={_R: "new_lifters"}, area="camshaft"),
+    PartWorked(names=("cam|camshaft",), area="camshaft"),
+    PartWorked(
+        names=("rockers|rocker shaft|gear?",), trials={_R: "rocker_gear_renewed"}, area="camshaft"
+    ),
+    PartWorked(
+        names=(
+            "cylinder? head gasket",
+            "cylinder? head|heads",
+            "headgasket",
+            "valve job",
+            "valves",
+        ),
+        area="cylinder_head",
+    ),
+    PartWorked(
+        names=(
+            "timing chain|gear|gears|set|belt",
+            "cam chain|belt",
+            "cambelt",
+            "front|timing cover",
+        ),
+        trials={_R: "timing_gear_renewed"},
+        area="timing",
+    ),
+    PartWorked(names=("chain? tensioner|tensioners",), trials={_R: "new_tensioner"}, area="timing"),
+    PartWorked(names=("rings|pistons|piston|liners",), area="pistons"),
+    PartWorked(
+        names=("pump drive shaft?", "intermediate|drive shaft"),
+        trials={_R: "pump_drive_renewed"},
+        area="pump_drive",
+    ),
+    PartWorked(
+        names=("distributor|dizzy",),
+        trials={_R: "distributor_refitted", _F: "distributor_refitted"},
+        area="pump_drive",
+    ),
+    PartWorked(
+        names=("oil? cooler|cooler-lines",),
+        trials={_R: "cooler_cleaned", _C: "cooler_cleaned"},
+        area="oil_cooler_or_lines",
+    ),
+    PartWorked(
+        names=("oil line|lines|hose|hoses|pipe",),
+        trials={_R: "oil_line_renewed", _A: "oil_line_renewed"},
+        area="oil_cooler_or_lines",
+    ),
+    PartWorked(names=("turbo|turbocharger",), trials={_R: "new_turbo"}, area="turbo"),
+    PartWorked(
+        names=("pcv valve?", "breather"), trials={_R: "breather_cleaned", _C: "breather_cleaned"}
+    ),
+    PartWorked(
+        names=("galleries|gallery|oilways", "oil passages|ways|galleries|galleys"),
+        trials={_C: "galleries_cleaned"},
+    ),
+    PartWorked(names=("gallery|galley|oil plugs|plug",), trials={_R: "gallery_plugs_fitted"}),
+    PartWorked(
+        names=("rear main seal", "seals|gaskets"),
+        trials={_R: "seals_renewed"},
+        area="clutch_or_gearbox",
+    ),
+    PartWorked(names=("clutch|gearbox|transmission",), area="clutch_or_gearbox"),
+    PartWorked(
+        names=("fuel|lift|injection pump", "injectors|injector|carb|carburettor|carburetor"),
+        area="fuel_system",
+    ),
+    PartWorked(names=("battery|alternator|plugs|points|coil",), area="ignition_or_electrics"),
+    PartWorked(names=("radiator|thermostat", "water pump"), area="cooling_system"),
+    PartWorked(
+        names=("engine|motor|block|whole-thing", "bottom end", "short block|engine"),
+        trials={_B: "engine_rebuilt"},
+        area="whole_engine",
+    ),
+    PartWorked(names=("oil",), trials={_R: "right_oil"}, area="oil_change"),
+)

@@ -1,0 +1,180 @@
+"""How a thing is said: denied, doubtful, asked, planned, guessed, feared, of another engine."""
+
+from __future__ import annotations
+
+NEGATION = [
+    "no",
+    "not",
+    "never",
+    "without",
+    "none",
+    "nor",
+    "neither",
+    "cannot",
+    "hardly",
+    "dont",
+    "doesnt",
+    "didnt",
+    "isnt",
+    "arent",
+    "wasnt",
+    "werent",
+    "hasnt",
+    "havent",
+    "hadnt",
+    "wont",
+    "cant",
+    "couldnt",
+    "wouldnt",
+    "shouldnt",
+    "aint",
+    "zero",
+    "nothing",
+]
+#: "not": of verbs
+NOT = (
+    "no|not|never|without|cannot|dont|doesnt|didnt|isnt|arent|wasnt|werent|hasnt|havent|hadnt|wont|"
+    "cant|couldnt|wouldnt|aint|barely"
+)
+#: words that look like negation and are none
+NO_NEGATION = (
+    "not only",
+    "no doubt",
+    "no idea",
+    "not sure",
+    "nothing but",
+    "no longer",
+    "dont know",
+    "dont get",
+)
+#: how far a negation reaches ends here
+ENDS_NEGATION = frozenset(
+    [
+        "but",
+        "just",
+        "only",
+        "except",
+        "though",
+        "although",
+        "however",
+        "yet",
+        "still",
+        "then",
+        "after",
+        "since",
+        "when",
+        "while",
+        "until",
+        "before",
+        "because",
+    ]
+)
+#: less sure, by how sure that leaves it, 0 to 1 (judgement)
+HEDGES: dict[float, tuple[str, ...]] = {
+    0.8: (
+        "seems|seem|appears|appear|looks-like|apparently|probably|likely|presumably",
+        "looks|sounds|feels like",
+        "i think",
+        "sort|kind of",
+        "pretty|fairly sure",
+        "reckon|believe",
+    ),
+    0.7: (
+        "maybe|perhaps|possibly|might|may|unsure",
+        "not|dont sure|know if?",
+        "could be",
+        "hard to tell|say",
+        "not certain",
+    ),
+}
+_DO = (
+    "try|replace|swap|change|fit|check|pull|drop|order|put|rebuild|install|clean|take|get|run|buy|open|look|"
+    "do|add|prime|have|send|test|strip|tear|remove"
+)
+#: what follows is not so, or not yet: plans and conditions
+SUPPOSED = (
+    "would|should|shall",
+    f"going|gonna|about|planning|plan|intend|want|wanna|need|needs|hoping|hope|tempted|considering|ready to? {_DO}",
+    "thinking of|about",
+    "considering",
+    "wondering|whether",
+    "see|know|wonder|sure|ask|asking|check if|whether",
+    f"will|ill|well|gonna|id be? {_DO}",
+    f"{_DO} it|the|that|this next|tomorrow|soon",
+    "next step|thing|job|weekend|week",
+    "on order",
+    "ordered|waiting|awaiting|buying",
+    "could|can|might it|this|that|i|a|the|an|we",
+    "what if",
+    "if so|not",
+    "in case",
+    "havent|hasnt|havnt|not|didnt|never|yet been|yet|even|actually? "
+    "tried|checked|replaced|changed|looked|tested|touched|pulled|dropped|opened|done|had|measured|cut|taken",
+    "not yet",
+    "instead of",
+    "rather than",
+    "told me to",
+    "suggested|suggests|recommended|advised|recommends",
+)
+#: a clause that begins so asks; what it says is not stated
+ASKS = (
+    "would|should|could|can|is|are|do|does|did|will|am|any|anyone|anybody|has|have it|this|that|there|these|i|we|you|"
+    "a|the|my|anyone|anybody|ideas|idea|suggestions|thoughts|advice|help|chance|one|an|else|somebody|someone|possible|bad|low|worn",
+    "what|which|who|where would|should|could|else|is|are|do|can|to|next|causes|cause|might|s|if|about|now|am|part|has",
+    "whats|what",
+    "how do|can|much|should|would|to|long|likely|bad|low",
+    "or is|should|could|would|do|does|maybe",
+    "any ideas|idea|thoughts|suggestions|help|advice",
+    "please|thanks|cheers",
+)
+#: a guess at the cause; what follows is the person's opinion
+GUESSED = (
+    "suspect|suspecting|suspected|guess|guessing|assume|assuming|blame|blaming|suspicion|theory|diagnosis|presume",
+    "i|im|we think|thinking|believe|reckon|bet|figure its|it|the|that|maybe|theres",
+    "my|best money guess|bet",
+    "could|may|might|must|cant|can|has|gotta be|have|to|only",
+    "leaning toward|towards",
+    "convinced it|its|the|that",
+    "probably|maybe|perhaps|possibly|likely just|only? a|an|the|my|its|something|some",
+    "forum|mechanic|dealer|garage|mate|friend|buddy|guy|someone|they|he|people|shop|everyone thinks|says|said|reckons|"
+    "suggests|suspects|blames|told|say|think|thought|saying",
+    "possible|potential",
+    "is|are? due to",
+    "caused by",
+)
+#: feared, hoped or expected, and so not seen
+FEARED = (
+    "afraid|scared|worried|feared|fear|fearing|worry|paranoid|nervous|dreading|expecting|expected|hoping|hoped|"
+    "risk|risking|avoid|prevent|assumed|thought",
+    "dont|didnt want",
+)
+#: another engine, another owner
+OTHER_ENGINE = (
+    "my last|previous|old|other|former|earlier|first|second|spare|donor|daily|wifes|brothers|friends|dads|mates "
+    "one|engine|motor|truck|car|boat|tractor|bike|van|v8",
+    "my|a|his|her|our brother|friend|buddy|dad|father|mate|neighbor|neighbour|cousin|uncle|wife|son|husband|"
+    "sister|boss|buddies|colleague",
+    "his|theirs|hers had|was|did|has|is|engine|motor|one",
+    "another|someone|somebody|different|other|others guy|else|elses|owner|engine|boat|truck|car|tractor|people|folks|had",
+    "guy|guys on|at|in|who|with",
+    "ive|have|i seen|heard|read of|that|about|engines|some|on|others|one|people|where",
+    "most|many|these|those|healthy|good engines|motors|people|folks",
+    "supposed|meant|ought to",
+    "spec|manual|book|specs|handbook|specification calls|says|is|states|call|specifies|gives|wants|of|for|should",
+    "according to",
+    "rule of thumb",
+)
+#: back to the engine in question
+THIS_ENGINE = ("mine", "this one|engine|motor", "but my|this|it", "my own? engine|motor|gauge|oil")
+#: of an earlier time, when nothing was wrong
+USUALLY = (
+    "used to",
+    "usually|normally|previously|formerly|originally",
+    "always had|was|showed|ran|read|been|at|@pressure",
+    "instead of its|the|my? usual|normal?",
+    "was always",
+    "in the past",
+    "usual|normal",
+    "was|had|ran @number|@pressure|@range last|before|previously",
+    "was|were it|always|around|about|at? @number|@pressure|@range before",
+)
