@@ -1,4 +1,7 @@
-"""Workshop words that mean one thing, to match what a person typed; imported by ``lookup``."""
+"""Workshop words that mean one thing, to match what a person typed.
+
+Imported by ``lookup`` and ``understanding``.
+"""
 
 
 def _set(text: str) -> frozenset[str]:

@@ -15,6 +15,7 @@ from tests.studies.refresh_readme import README, blocks
 
 ROOT = Path(__file__).parent.parent
 WORDS: dict[str, list[list[str]]] = {
+    "tell": [["told.toml", "no leaks, 5 psi at hot idle", "--yes"]],
     "ask": [["skua.toml", "--questions", "2"]],
     "record": [["skua.toml", "needle_flickers=yes", "--reading", "700 rpm 95 C 8 psi direct"]],
     "review": [["skua.toml"], ["cases", "--jobs", "2"]],

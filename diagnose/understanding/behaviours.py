@@ -11,6 +11,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.pressure import FINDING_OF, VAGUE
+from knowledge.lexicon.sights import INSTEAD
 from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
 
 _FARTHEST = 20  #: words between what shows and when
@@ -79,7 +80,7 @@ def _heads(line: Line, before: list[_Head], paragraph: Paragraph) -> list[_Head]
     for mark in line.stated(line.lexicon.shows):
         if line.denied(mark) or line.usual(mark) or line.guessed(mark):
             continue
-        if any(s.overlaps(mark) and len(s) > len(mark) for s in seen):
+        if any(s.overlaps(mark) and len(s) > len(mark) for s in seen if s.value in INSTEAD):
             continue
         if any(h.mark.overlaps(mark) and len(h.mark) >= len(mark) for h in found):
             continue
@@ -128,8 +129,10 @@ def _modifiers(line: Line) -> Iterator[Mark[object]]:
     lexicon = line.lexicon
     every: list[Mark[object]] = [*line.find(lexicon.during), *line.find(lexicon.onset)]
     every += [*line.find(lexicon.course), *line.find(lexicon.since)]
+    began = [Mark(True, j.lead[0].first, j.last) for j in jobs(line) if j.begins_it]
     for mark in every:
         within = any(t.first <= mark.first and mark.last <= t.last for t in taken)
+        within = within or any(b.overlaps(mark) for b in began)
         if not within and not line.stances.at(mark) & untrue:
             yield mark
     for job in jobs(line):

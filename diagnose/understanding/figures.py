@@ -29,6 +29,7 @@ _SMALL = [
 _VALUES = (*range(1, 13), 15, 20, 30, 40, 50, 60)
 WORDS = dict(zip(_SMALL, _VALUES, strict=True))
 _WORD = "|".join(sorted(_SMALL, key=len, reverse=True))
+_NUMBERED = rf"(?:{_NUM}|{_WORD}|(?:a )?few|(?:a )?couple(?: of)?|several)"
 _COUNT = rf"(?:{_NUM}|{_WORD}|an?|(?:a )?few|(?:a )?couple(?: of)?|several|half an)"
 _TIMES = (
     (r"seconds?|secs?|s", "seconds", "s"),
@@ -56,7 +57,10 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\.?)?\s?(?P<unit>[cf])\b"),
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\b\.?)"),
     *(
-        (name, rf"(?P<count>{_COUNT})(?:{_TO}{_COUNT})?[\s-]*(?:{unit})\b")
+        (
+            name,
+            rf"(?P<count>{_NUMBERED if name == 'seconds' else _COUNT})(?:{_TO}{_COUNT})?[\s-]*(?:{unit})\b",
+        )
         for unit, name, _ in _TIMES
     ),
     ("volume", rf"{_COUNT}(?: ?/ ?\d)?\s*(?:quarts?|qts?|litres?|liters?|pints?|gallons?)\b"),
@@ -151,7 +155,7 @@ def _plain(number: str) -> str:
     word = number.lower()
     if word == "zero":
         return "0"
-    return str(WORDS[word]) if word in WORDS else number.replace(",", "").lstrip("0") or "0"
+    return str(WORDS[word]) if word in WORDS else f"{float(number.replace(',', '')):g}"
 
 
 def _count(words: str) -> str:

@@ -156,7 +156,7 @@ def _paired(line: Line) -> Iterator[Job]:
             continue
         worked = part.value
         trial = worked.trials.get(action.value)
-        area = worked.area
+        area = worked.area if worked.area_if in (None, action.value) else None
         if trial is None and area is None:
             continue
         if trial is None and action.value not in (Done.RENEWED, Done.REBUILT, Done.REFITTED):

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from functools import cached_property
+import re
+from functools import cached_property, lru_cache
 
 from diagnose.lookup.tokens import tokens as lookup_tokens
 from diagnose.understanding.phrases import Phrases
@@ -25,7 +26,7 @@ from knowledge.reports.words import (
     Speed,
 )
 
-#: stems of negations; a phrase with one needs a word more
+#: stems of negations; phrases with one are left to the lexicon
 _NEGATIONS = frozenset(("no", "not", "never", "none"))
 _LEAST_STEMS = 2  #: of a phrase of the book; one word alone means too many things
 
@@ -61,22 +62,24 @@ class Lexicon:
         self.other: Phrases[bool] = Phrases({True: stance.OTHER_ENGINE})
         self.this: Phrases[bool] = Phrases({True: stance.THIS_ENGINE})
         self.usually: Phrases[bool] = Phrases({True: stance.USUALLY})
+        self.until: Phrases[bool] = Phrases({True: stance.UNTIL})
         self.hedges: Phrases[float] = Phrases(stance.HEDGES)
         self.no_negation: Phrases[bool] = Phrases({True: stance.NO_NEGATION})
 
     @cached_property
-    def also(self) -> dict[str, list[tuple[frozenset[str], Finding]]]:
-        """Phrases of the book's findings as sets of stems, by each of their stems."""
-        found: dict[str, list[tuple[frozenset[str], Finding]]] = {}
+    def also(self) -> dict[str, list[tuple[tuple[str, ...], Finding]]]:
+        """Phrases of the book's findings as stems in their order, by the first of them."""
+        found: dict[str, list[tuple[tuple[str, ...], Finding]]] = {}
         for finding in self.book.findings.values():
-            if finding.kind is Kind.LAYOUT or finding.id in sights.LEFT_TO_BEHAVIOUR:
+            if finding.kind is Kind.LAYOUT or finding.id in sights.NOT_BY_THE_BOOK:
                 continue
             if finding in self.book.shown_by_trial:
                 continue
             for phrase in finding.also:
-                stems = frozenset(lookup_tokens(phrase)) | _oil(phrase)
-                if len(stems) >= _LEAST_STEMS + bool(stems & _NEGATIONS):
-                    found.setdefault(min(stems), []).append((stems, finding))
+                stems = tuple(s for s in map(book_stem, words_of(phrase)) if s)
+                plain = not any(c.isdigit() for c in phrase) and not _NEGATIONS & set(stems)
+                if plain and len(stems) >= _LEAST_STEMS:
+                    found.setdefault(stems[0], []).append((stems, finding))
         return found
 
     @cached_property
@@ -88,7 +91,7 @@ class Lexicon:
                 words |= each.words
         for group in self.also.values():
             for stems, _ in group:
-                words |= stems
+                words.update(stems)
         return LexiconSpelling(words)
 
 
@@ -96,6 +99,15 @@ def _parts() -> dict[PartWorked, tuple[str, ...]]:
     return {part: part.names for part in parts.PARTS}
 
 
-def _oil(phrase: str) -> frozenset[str]:
-    """The word "oil", which tells what a phrase is about, where it stands in it."""
-    return frozenset(["oil"]) & frozenset(phrase.lower().split())
+def words_of(phrase: str) -> list[str]:
+    """The words of a phrase of the book, in lower case."""
+    return re.findall(r"[^\W_]+", phrase.lower().replace("'s ", " ").replace("'", ""))
+
+
+@lru_cache(maxsize=20_000)
+def book_stem(word: str) -> str:
+    """The stem the book's phrases are compared by; empty for a word without weight."""
+    if word == "oil":  # it tells what a phrase is about
+        return word
+    found = lookup_tokens(word)
+    return found[0] if len(found) == 1 else ""

@@ -12,112 +12,22 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
 from knowledge.lexicon.circumstances import HEAT
+from knowledge.lexicon.numbers import (
+    ABOUT,
+    BY,
+    COUNTS,
+    MORE,
+    MOST,
+    MOVES,
+    NAMES,
+    NEVER,
+    OVER,
+    UNDER,
+)
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 
 MOST_PSI = 150.0  #: a larger number without a unit is no pressure
 _FARTHEST = 9  #: words between a pressure and what it was read at
-_ABOUT = frozenset(
-    ["about", "around", "roughly", "approximately", "approx", "near", "nearly", "maybe", "like"]
-)
-_OVER = frozenset(["over", "above", "past", "more"])
-_UNDER = frozenset(["below", "under", "less"])
-_NEVER = frozenset(["never", "not", "wont", "doesnt", "cant", "dont", "no"])
-_MOST = frozenset(["max", "maximum", "most", "tops"])
-#: a number before one of these counts something else
-_COUNTS = frozenset(
-    [
-        "cylinder",
-        "cylinders",
-        "cyl",
-        "liter",
-        "litre",
-        "times",
-        "time",
-        "ohm",
-        "ohms",
-        "gear",
-        "gears",
-        "th",
-        "st",
-        "nd",
-        "rd",
-        "amp",
-        "volts",
-        "volt",
-        "degrees",
-        "hp",
-        "main",
-        "mains",
-        "rod",
-        "rods",
-        "bearing",
-        "bearings",
-        "quart",
-        "quarts",
-        "owners",
-        "engines",
-        "engine",
-        "gauges",
-        "senders",
-        "filters",
-        "pumps",
-        "v",
-        "valve",
-        "valves",
-        "inch",
-        "mm",
-        "plugs",
-        "bolts",
-        "percent",
-        "more",
-        "different",
-        "new",
-        "weight",
-        "pot",
-        "stroke",
-        "ton",
-        "speed",
-        "or",
-        "deg",
-        "cc",
-        "ci",
-        "cu",
-        "others",
-    ]
-)
-#: a number after one of these is a name or a count
-_NAMES = frozenset(
-    [
-        "number",
-        "no",
-        "model",
-        "mark",
-        "mk",
-        "type",
-        "series",
-        "ford",
-        "chevy",
-        "gm",
-        "part",
-        "bearing",
-        "rod",
-        "main",
-        "cylinder",
-        "of",
-        "the",
-        "a",
-        "page",
-        "grade",
-        "aged",
-        "age",
-        "sae",
-        "since",
-        "year",
-        "in",
-        "by",
-        "gear",
-    ]
-)
 
 
 @dataclass(slots=True)
@@ -197,24 +107,26 @@ def _pressures(line: Line, unit: str, spoken_of: bool) -> list[_Pressure]:
 def _value(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     """The pressure a token is, with its unit; None where it is none."""
     token = line.tokens[i]
-    if "pressure" in token.kinds:
-        return token.value
-    if not token.kinds & {"number", "range"} or not spoken_of:
+    if _is_difference(line, i):
         return None
-    if not _may_be_pressure(line, i, token):
+    if "pressure" in token.kinds:
+        return None if token.value.startswith("0 ") and token.word.startswith("z") else token.value
+    if not token.kinds & {"number", "range"}:
+        return None
+    if not _may_be_pressure(line, i, token, spoken_of):
         return None
     return f"{token.value} {unit}" if token.value != "0" else "0"
 
 
-def _may_be_pressure(line: Line, i: int, token: Token) -> bool:
+def _may_be_pressure(line: Line, i: int, token: Token, spoken_of: bool) -> bool:
     """Whether a number without a unit stands where a pressure does: beside speed or heat."""
-    if token.word in WORDS:
+    if token.word in WORDS or token.word == "zero":
         return False
     most = 10.0 if _unit_is_bar(line) else MOST_PSI
     parts = [float(p) for p in token.value.split(" to ")]
     if parts[-1] > most or parts[0] > parts[-1]:
         return False
-    if line.word(i + 1) in _COUNTS or line.word(i - 1) in _NAMES or _between_two(line, i):
+    if line.word(i + 1) in COUNTS or line.word(i - 1) in NAMES or _between_two(line, i):
         return False
     mark = Mark(token.value, i, i + 1)
     beside = [*line.find(line.lexicon.speed), *line.find(line.lexicon.during)]
@@ -223,8 +135,19 @@ def _may_be_pressure(line: Line, i: int, token: Token) -> bool:
         for m in beside
         if m.value in (Circumstance.COLD, Circumstance.HOT, Circumstance.IDLE, *Speed)
     )
+    others = (t for t in line.tokens if "pressure" in t.kinds)
+    if line.usual(mark) and any(others):
+        return True
     read = line.find(line.lexicon.instrument)
+    if line.word(i - 1) in ("to", "at", "be") and line.word(i - 2) in MOVES and spoken_of:
+        return True
     return near or any(0 <= i - m.last <= 4 and line.distance(m, mark) <= 4 for m in read)
+
+
+def _is_difference(line: Line, i: int) -> bool:
+    """Whether a number says by how much: "5 psi more", "a drop of 10 psi"."""
+    words = {line.word(k) for k in range(i - 3, i)}
+    return line.word(i + 1) in MORE or bool(words & BY) or line.word(i - 1) in ("by", "within")
 
 
 def _between_two(line: Line, i: int) -> bool:
@@ -251,14 +174,14 @@ def _bounded(line: Line, i: int, value: str) -> tuple[int, str]:
         at = i - back
         if line.tokens[at].is_figure or line.tokens[at].is_mark:
             break
-        never = next((k for k in range(start, at) if line.word(k) in _NEVER), None)
-        if word in _OVER and back <= 2:
+        never = next((k for k in range(start, at) if line.word(k) in NEVER), None)
+        if word in OVER and back <= 2:
             return (never, f"never above {value}") if never is not None else (at, f"over {value}")
-        if word in _UNDER and back <= 2:
+        if word in UNDER and back <= 2:
             return (never, f"never below {value}") if never is not None else (at, f"under {value}")
-        if word in _MOST and back <= 3:
+        if word in MOST and back <= 3:
             return at, f"at most {value}"
-        if word in _ABOUT and back == 1 and " to " not in value and value != "0":
+        if word in ABOUT and back == 1 and " to " not in value and value != "0":
             return at, f"about {value}"
     after = (line.word(i + 1), line.word(i + 2))
     if after[0] in ("max", "maximum", "tops") or after == ("at", "most"):
@@ -277,10 +200,11 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
     marks: list[Mark[object]] = [*line.find(lexicon.speed), *line.find(lexicon.during)]
     marks += [*line.find(lexicon.any_heat), *line.find(lexicon.direct), *figures]
     heads: list[Mark[object]] = [p.mark for p in found]
+    order = -1 if any(_is_heat(m) and m.first < heads[0].first for m in marks) else 1
     for mark in marks:
         if line.stances.at(mark) & (Stance.SUPPOSED | Stance.ELSEWHERE):
             continue
-        best = min(range(len(heads)), key=lambda k: (line.distance(heads[k], mark), -k))
+        best = min(range(len(heads)), key=lambda k: (line.distance(heads[k], mark), k * order))
         if line.distance(heads[best], mark) <= _FARTHEST:
             found[best].near.append(mark)
     first = found[0]

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from functools import lru_cache
 
-from diagnose.lookup.tokens import tokens as lookup_tokens
 from diagnose.understanding.facts import Fact, reader
+from diagnose.understanding.lexicon import book_stem
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
@@ -67,46 +66,32 @@ def _fact(line: Line, mark: Mark[str]) -> Fact | None:
     return Fact("finding", {"what": mark.value, "state": state}, spans, sure)
 
 
-@lru_cache(maxsize=20_000)
-def _stem(word: str) -> str:
-    """The stem the book's phrases are compared by; empty for a word without weight."""
-    if word == "oil":
-        return word
-    found = lookup_tokens(word)
-    return found[0] if len(found) == 1 else ""
-
-
 def _by_the_book(line: Line) -> Iterator[Mark[str]]:
-    """Phrases of the book's own findings, their words near each other in one clause."""
+    """Phrases of the book's own findings, their words in order and near each other in a clause."""
+    shows = line.find(line.lexicon.shows)
     for clause in line.sentence.clauses:
         stems = [
-            "" if t.is_mark or t.is_figure else _stem(t.word)
+            "" if t.is_mark or t.is_figure else book_stem(t.word)
             for t in line.tokens[clause.first : clause.last]
         ]
-        there = set(stems)
-        for stem in there - {""}:
+        for first, stem in enumerate(stems):
             for phrase, finding in line.lexicon.also.get(stem, ()):
-                if not phrase <= there:
-                    continue
-                found = _closest(stems, phrase)
-                if found is not None:
-                    first, last = found
-                    yield Mark(finding.id, clause.first + first, clause.first + last)
+                last = _end(stems, first, phrase)
+                mark = Mark(finding.id, clause.first + first, clause.first + last)
+                if last and not any(s.overlaps(mark) for s in shows):
+                    yield mark
 
 
-def _closest(stems: list[str], phrase: frozenset[str]) -> tuple[int, int] | None:
-    """The first place where all words of a phrase stand, with few of weight between them."""
-    for first, stem in enumerate(stems):
-        if stem not in phrase:
-            continue
-        missing, weighty = set(phrase), 0
-        for last in range(first, len(stems)):
-            if stems[last] in missing:
-                missing.discard(stems[last])
-            elif stems[last]:
-                weighty += 1
-            if weighty > _SPARE:
+def _end(stems: list[str], first: int, phrase: tuple[str, ...]) -> int:
+    """Where a phrase ends that begins at ``first``; 0 where its words do not follow."""
+    wanted, spare = 0, 0
+    for k in range(first, len(stems)):
+        if stems[k] == phrase[wanted]:
+            wanted += 1
+            if wanted == len(phrase):
+                return k + 1
+        elif stems[k]:
+            spare += 1
+            if spare > _SPARE:
                 break
-            if not missing:
-                return first, last + 1
-    return None
+    return 0

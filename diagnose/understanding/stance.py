@@ -9,7 +9,7 @@ from enum import Flag, auto
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence
-from knowledge.lexicon.stance import ENDS_NEGATION, NEGATION
+from knowledge.lexicon.stance import AUXILIARIES, ENDS_NEGATION, NEGATION
 
 
 class Stance(Flag):
@@ -59,12 +59,16 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     for mark in _questions(sentence, lexicon):
         last = len(tokens) if sentence.asks else _end(clauses, mark.first)
         _set(of, mark.first, last, Stance.SUPPOSED)
+    _suppose_conditions(sentence, of)
     for mark in lexicon.guessed.find(tokens):
         _set(of, mark.first, _end(clauses, mark.first), Stance.GUESSED)
     for mark in lexicon.usually.find(tokens):
         last = _end(clauses, mark.first)
         now = next((k for k in range(mark.last, last) if tokens[k].word in _NOW), last)
         _set(of, mark.first, now, Stance.USUAL)
+    for mark in lexicon.until.find(tokens):
+        clause = _clause(clauses, mark.first)
+        _set(of, clause.first, clause.last, Stance.USUAL)
     for hedge in lexicon.hedges.find(tokens):
         clause = _clause(clauses, hedge.first)
         for k in range(clause.first, clause.last):
@@ -74,6 +78,15 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     return Stances(tuple(of), tuple(sure))
 
 
+def _suppose_conditions(sentence: Sentence, of: list[Stance]) -> None:
+    """Set what a condition says, where the sentence goes on with what would be or with a question."""
+    if not any(s & Stance.SUPPOSED for s in of):
+        return
+    for i, token in enumerate(sentence.tokens):
+        if token.word == "if":
+            _set(of, i, _end(sentence.clauses, i), Stance.SUPPOSED)
+
+
 def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:
     """Phrases that begin a clause as a question does; "why is it low" states that it is low."""
     begins = {c.first for c in sentence.clauses} | {
@@ -81,7 +94,12 @@ def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:
         for c in sentence.clauses
         if sentence.tokens[c.first].word in ("and", "but", "so", "or", "also", "just")
     }
-    return [
+    asked = [
+        Mark(True, k, k + 1)
+        for k in sorted(begins)
+        if sentence.asks and k < len(sentence.tokens) and sentence.tokens[k].word in AUXILIARIES
+    ]
+    return asked + [
         m
         for m in lexicon.asks.find(sentence.tokens)
         if m.first in begins and sentence.tokens[m.first].word not in _WHY

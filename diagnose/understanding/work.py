@@ -41,7 +41,7 @@ def trials(paragraph: Paragraph) -> Iterator[Fact]:
     waiting: list[Job] = []
     for line in paragraph.lines:
         results = _results(line)
-        own = [j for j in jobs(line) if j.trial and not j.begins_it]
+        own = [j for j in jobs(line) if j.trial]
         for job in (*waiting, *own):
             mark = _result_of(job, results, line, own)
             if mark is not None:
@@ -71,6 +71,10 @@ def _result_of(
     job: Job, results: list[Mark[Result]], line: Line, own: list[Job]
 ) -> Mark[Result] | None:
     """The result that belongs to a trial: behind it, else just before it."""
+    if job.begins_it and job.line is line:
+        return _counting([r for r in results if _ends_at(line, r, job)])
+    if job.begins_it:
+        return None
     if job.line is not line:
         first = line.sentence.clauses[0]
         early = [r for r in results if r.first < first.last + 4]
@@ -88,6 +92,15 @@ def _result_of(
     joined = {"with", "after", "from", "by", "when", "despite", "even"}
     ahead = [r for r in ahead if joined & {line.word(k) for k in range(r.last, job.first + 1)}]
     return _counting(ahead)
+
+
+def _ends_at(line: Line, result: Mark[Result], job: Job) -> bool:
+    """Whether a result is that of "no change after the new pump", "after a new pump still low"."""
+    lead = job.lead[0].first
+    if result.last <= lead:
+        return lead - result.last <= 1
+    between = [line.word(k) for k in range(job.last, result.first)]
+    return result.value is Result.NO_DIFFERENCE and len(between) <= 3 and "," not in between
 
 
 def _counting(results: list[Mark[Result]]) -> Mark[Result] | None:
@@ -125,7 +138,8 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
             before, words = job.before()
             if not job.area or (not before and job.area in _DOUBTFUL):
                 continue
-            if job.trial and not before and _result_of(job, results, line, own):
+            tried = job.trial and _result_of(job, results, line, own)
+            if tried and (not before or job.begins_it):
                 continue
             if job.done in (Done.REFITTED, Done.OPENED) and not before:
                 continue

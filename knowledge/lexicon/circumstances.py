@@ -37,7 +37,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "driving|cruising|cruise|underway|highway|motorway|freeway|interstate",
         "under|while way|driving|cruising",
         "on the road|highway|motorway|freeway|interstate",
-        "when i? rev|revved|revving|moving|driving",
+        "when|if|once|as i? rev|revved|revving|moving|driving it|up?",
         "at full|wide throttle|open|chat",
         "flat out",
         "off|above the? idle",
@@ -131,7 +131,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     ),
     Circumstance.LOW_LEVEL: ("when|only|if|once .. low on oil", "when .. quart|pint low|down"),
     Circumstance.CLUTCH: (
-        "clutch in|pressed|down|pedal",
+        "clutch is|pedal? in|pressed|down|depressed",
         "press|pressing|push|pushing|depress the? clutch",
     ),
     Circumstance.TOUCHED: (

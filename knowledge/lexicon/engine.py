@@ -41,6 +41,7 @@ class Trait(StrEnum):
     TURBO = "turbo"
     AIR_COOLED = "air-cooled"
     SOLID = "solid lifters"
+    AIRCRAFT = "aircraft"
 
 
 TRAITS: dict[Trait, tuple[str, ...]] = {
@@ -102,6 +103,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.DRY_SUMP: ("dry-sump|dry-sumped", "dry sump|sumped"),
     Trait.TURBO: ("turbo|turbocharged|turbodiesel",),
     Trait.AIR_COOLED: ("air-cooled|aircooled", "air cooled"),
+    Trait.AIRCRAFT: ("aircraft|airplane|aeroplane|plane|gyroplane|helicopter",),
     Trait.SOLID: ("solid lifters|lifter|cam",),
 }
 _T = Trait
@@ -111,9 +113,11 @@ LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.DRY_SUMP, _T.CYCLE}), frozenset(), "dry_sump_motorcycle"),
     (frozenset({_T.DRY_SUMP}), frozenset(), "dry_sump_race"),
     (frozenset({_T.FLAT_SIX}), frozenset(), "flat_six"),
+    (frozenset({_T.FLAT_FOUR, _T.AIRCRAFT}), frozenset(), "flat_six"),
     (frozenset({_T.FLAT_FOUR}), frozenset({_T.LATE, _T.OHC, _T.TURBO}), "air_cooled_flat_four"),
     (frozenset({_T.MOWER}), frozenset({_T.DIESEL}), "small_air_cooled"),
-    (frozenset({_T.CYCLE, _T.V_TWIN}), frozenset(), "wet_sump_v_twin"),
+    (frozenset({_T.CYCLE, _T.V_TWIN, _T.OHC}), frozenset(), "wet_sump_v_twin"),
+    (frozenset({_T.CYCLE, _T.V_TWIN, _T.PUSHROD}), frozenset(), "dry_sump_motorcycle"),
     (frozenset({_T.CYCLE, _T.TWIN}), frozenset(), "dry_sump_motorcycle"),
     (frozenset({_T.CYCLE, _T.FOUR}), frozenset(), "chain_driven_pump_four"),
     (frozenset({_T.GENERATOR}), frozenset({_T.PETROL}), "generator_diesel"),
@@ -125,7 +129,7 @@ LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.STERNDRIVE, _T.V8}), frozenset({_T.DIESEL}), "marine_petrol_v8"),
     (frozenset({_T.STERNDRIVE, _T.V6}), frozenset({_T.DIESEL}), "marine_petrol_v8"),
     (frozenset({_T.BOAT, _T.V8}), frozenset({_T.DIESEL}), "marine_petrol_v8"),
-    (frozenset({_T.TRACTOR}), frozenset({_T.PETROL, _T.MOWER}), "tractor_diesel"),
+    (frozenset({_T.TRACTOR, _T.DIESEL}), frozenset({_T.MOWER}), "tractor_diesel"),
     (frozenset({_T.DIESEL, _T.V8}), frozenset(), "vee_diesel"),
     (frozenset({_T.DIESEL, _T.V6}), frozenset(), "vee_diesel"),
     (frozenset({_T.DIESEL, _T.HEAVY}), frozenset(), "heavy_diesel"),
@@ -135,7 +139,6 @@ LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.DIESEL, _T.THREE}), frozenset(), "small_diesel"),
     (frozenset({_T.DIESEL, _T.SMALL}), frozenset(), "small_diesel"),
     (frozenset({_T.V8, _T.SOLID}), frozenset({_T.OHC}), "distributor_v8_solid"),
-    (frozenset({_T.V8, _T.RACE}), frozenset({_T.OHC}), "distributor_v8_solid"),
     (frozenset({_T.OHC, _T.V8}), frozenset(), "overhead_cam_vee"),
     (frozenset({_T.OHC, _T.V6}), frozenset(), "overhead_cam_vee"),
     (frozenset({_T.LATE, _T.V8}), frozenset(), "crank_nose_v8"),

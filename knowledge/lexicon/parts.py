@@ -15,7 +15,7 @@ class PartWorked:
     names: tuple[str, ...]
     trials: Mapping[Done, str] = field(default_factory=dict)
     area: str | None = None
-    bare: Done | None = None  #: what was done where only "did the ..." is said
+    area_if: Done | None = None  #: the area holds for this action only
 
 
 _R, _C, _B, _A, _F = Done.RENEWED, Done.CLEANED, Done.REBUILT, Done.ADJUSTED, Done.REFITTED
@@ -221,12 +221,19 @@ PARTS: tuple[PartWorked, ...] = (
         names=("fuel|lift|injection pump", "injectors|injector|carb|carburettor|carburetor"),
         area="fuel_system",
     ),
-    PartWorked(names=("battery|alternator|plugs|points|coil",), area="ignition_or_electrics"),
+    PartWorked(
+        names=(
+            "battery|alternator|points|coil",
+            "spark plugs|plug",
+        ),
+        area="ignition_or_electrics",
+    ),
     PartWorked(names=("radiator|thermostat", "water pump"), area="cooling_system"),
     PartWorked(
         names=("engine|motor|block|whole-thing", "bottom end", "short block|engine"),
         trials={_B: "engine_rebuilt"},
         area="whole_engine",
+        area_if=Done.REBUILT,
     ),
-    PartWorked(names=("oil",), trials={_R: "right_oil"}, area="oil_change"),
+    PartWorked(names=("oil",), trials={_R: "right_oil"}, area="oil_change", area_if=Done.RENEWED),
 )

@@ -56,7 +56,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "@not much|enough|good oil? pressure",
         "barely|hardly any? registers|moves|lifts|pressure",
         "reads|reading|reading|gets|gauge|still|goes|runs|stays low|poor",
-        "drops|falls|dropped|fell|sinks low|off|down|away",
+        "drops|falls|dropped|fell|sinks low",
         "it|then drops|falls|sinks|sags|dips",
         "pressure @not come|comes|came|go|goes up",
         "pressure @not what it was",
@@ -89,7 +89,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_OIL_LAMP} pressure? {_LAMP} on|lit",
         f"{_LAMP} comes|came|come|stays|stayed|is|coming|was|goes|popped|went|popping|pops|lights|lit|keeps coming? on|up",
         f"{_LAMP} on",
-        "comes|came|coming on at|when|whenever|while|in|under|after|only",
+        "comes|came|coming on at|when|whenever|while|in|under|only",
         f"low pressure {_LAMP}|warning",
         "oil pressure? warning",
         f"{_LAMP} @not go|goes|went|gone off|out",
@@ -112,7 +112,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
     Shows.LOST: (
         "lost|lose all? my? the? oil? pressure",
         "losing all oil? pressure",
-        "loss of oil? pressure",
+        "sudden? loss of oil? pressure",
+        "sudden drop|fall|loss of|in oil? pressure",
         "pressure gone|disappeared|vanished|lost",
         "pressure|gauge quit|died|disappears|disappeared|vanishes|vanished",
         "pressure went|has away|gone",
@@ -161,11 +162,12 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "big end rattle|noise|knock",
     ),
     Shows.TICKING: (
-        "ticking|ticks|tick|tapping|clattering|clatters|clatter|clacking|ticky|tapety",
+        "ticking|ticks|tick|clattering|clatters|clatter|clacking|ticky|tapety",
         "lifter|lifters|tappet|tappets|hla|hlas|rocker|rockers noise|noisy|ticking|clicking|tick|rattle|rattling|tap|loud|are|is|was|were|"
         "chatter|chattering|collapsed ticking|noisy|loud|rattling|clicking|tapping?",
         "noisy|loud lifter|lifters|tappets|tappet|rockers|top-end|valves",
         "top end|valve|valvetrain|valve-train noise|noisy|clatter|rattle|rattling",
+        "tapping noise|sound",
         "valve gear|train noise|noisy|clatter",
     ),
     Shows.RATTLE: (

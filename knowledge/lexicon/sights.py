@@ -133,7 +133,7 @@ SIGHTS: dict[str, tuple[str, ...]] = {
     ),
     "engine_banged_or_shook": (
         "bang|banged|vibration|vibrates|vibrating|shook|shakes|shaking",
-        "loud bang|noise",
+        "loud bang",
     ),
     "stopped_with_loss_of_power": (
         "died|quit|stalled|conked on|out|under|while|when|at? me|the? road|way|motorway|highway?",
@@ -153,12 +153,14 @@ SIGHTS: dict[str, tuple[str, ...]] = {
     ),
     "filter_bulged": ("filter .. bulged|swollen|ballooned|bloated",),
     "metal_in_filter": (
-        "metal|flakes|shavings|glitter|bits|chips|specks|filings|particles|swarf|pieces|stuff in|inside|of|metal? the|my|oil|old? oil? filter",
+        "cut .. filter .. found|saw|full .. metal|shavings|flakes|glitter|filings|bits",
+        "filter .. found|full .. metal|shavings|flakes|glitter|filings",
+        "metal|flakes|shavings|glitter|bits|chips|specks|filings|particles|swarf|pieces|stuff in|inside the|my|oil|old|of? oil? filter",
         "filter .. metal|glitter|shavings|flakes|filings|sparkles",
         "cut .. filter .. metal|shavings|flakes|glitter",
     ),
     "metal_in_pan": (
-        "metal|flakes|shavings|glitter|bits|chips|filings|bearing|swarf|particles|pieces|slivers in|of|metal|material|inside? the|oil|bottom|my? of? oil? sump|pan|drain|oil-pan",
+        "metal|flakes|shavings|glitter|bits|chips|filings|bearing|swarf|particles|pieces|slivers in|inside the|oil|bottom|my|material? of? the|oil? oil? sump|pan|drain|oil-pan",
         "pan|sump .. metal|shavings|flakes|filings|swarf",
     ),
     "screen_blocked": (
@@ -210,7 +212,7 @@ SIGHTS: dict[str, tuple[str, ...]] = {
     "worked_hard": ("towing|towed", "full throttle|load for|all", "long motorway|highway|hard run"),
     "idles_long": ("short trips", "idles|idling a? lot|hours", "long idling"),
     "earlier_breakage": (
-        "dropped .. valve|part|nut|bolt|washer|in",
+        "dropped a|the valve|part|nut|bolt|washer",
         "broke a? rocker|pushrod|ring|piston|rod|lifter",
     ),
     "known_for_model": (
@@ -234,7 +236,8 @@ SIGHTS: dict[str, tuple[str, ...]] = {
     ),
     "turbo_shrieks": ("turbo whine|whines|whining|howls|screaming|shriek|noisy|screams|howling",),
     "timing_cover_rattles": (
-        "chain|timing rattle|rattles|rattling|noise|cover? at|on|rattles|rattle|noise?",
+        "chain|timing rattle|rattles|rattling|noise",
+        "timing cover|chain rattles|rattle|rattling|noise",
     ),
     "hard_to_turn": ("hard|stiff|tight to turn|crank", "starter drags|struggles|labours|labors"),
     "hot_and_thin": ("thin oil", "heatwave|heat-wave"),
@@ -249,7 +252,7 @@ SIGHTS: dict[str, tuple[str, ...]] = {
         "drain|sump plug .. loose|gone|missing|out|off",
         "loose drain|sump plug",
     ),
-    "filter_found_loose": ("filter .. loose", "loose oil? filter"),
+    "filter_found_loose": ("filter is|was|found|came|had? loose", "loose oil? filter"),
     "filler_cap_found_off": ("filler|oil cap .. off|missing|left|gone",),
     "foam_on_stick": ("foam|foamy|froth|frothy|bubbles|foaming|aerated|frothing",),
     "rotor_still_when_cranked": ("rotor|distributor @not turn|turns|turning|spin|spinning",),
@@ -342,7 +345,43 @@ LEFT_TO_BEHAVIOUR = frozenset(
         "worked_hard",
     ]
 )
+#: findings whose phrases in the book are too short to stand for them in a longer text
+NOT_BY_THE_BOOK = LEFT_TO_BEHAVIOUR | frozenset(
+    [
+        "wet_sumps",
+        "direct_gauge_low",
+        "direct_gauge_zero",
+        "gauge_line_sludged",
+        "gauge_line_leaking",
+        "gauge_line_kinked",
+        "high_mileage",
+        "oil_temperature_high",
+        "several_alike",
+        "idles_long",
+        "foreign_part_fitted",
+    ]
+)
 #: a denial that says nothing: nobody states that these are absent in this way
 NEVER_DENIED = frozenset(
     ["level_correct", "engine_runs_normally", "lifters_quiet", "oil_looks_clean", "high_mileage"]
+)
+#: these say of a noise or lamp all there is to say; what shows is not read a second time
+INSTEAD = frozenset(
+    [
+        "lifters_quiet",
+        "engine_runs_normally",
+        "lamp_dead_with_key_on",
+        "needle_off_zero_at_rest",
+        "tap_frees_needle",
+        "wiggle_moves_needle",
+        "needle_stuck_at_one_value",
+        "turbo_shrieks",
+        "timing_cover_rattles",
+        "burning_oil_smoke",
+        "level_correct",
+        "dipstick_low",
+        "level_risen",
+        "blue_smoke",
+        "white_plume",
+    ]
 )

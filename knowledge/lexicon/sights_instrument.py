@@ -5,6 +5,7 @@ from __future__ import annotations
 #: the finding, by what is said when it is there
 SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     "tap_frees_needle": (
+        "gauge|needle .. works|jumps|moves|comes .. tap|tapped|tapping|hit|thump",
         "tap|tapping|tapped|hit|thump the? gauge|dash|glass .. moves|jumps|works|comes|goes|reads",
     ),
     "wiggle_moves_needle": (
@@ -16,6 +17,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "light|lamp @not|never comes|come on at|when|with|even? all|key|ignition",
     ),
     "second_instrument_disagrees": (
+        "zero|low|nothing .. gauge but|and|yet .. light|lamp is|stays? off|out",
         "light|lamp|buzzer off|out|not|stays|is|never|says .. gauge .. zero|low|nothing",
         "gauge .. zero|low|nothing|ok|fine|good|normal but|yet|and|while .. light|lamp @not|is|stays|never off|on|out|come|came",
         "no light|lamp|alarm but|though|and .. gauge",
@@ -67,8 +69,5 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     "direct_gauge_low": (
         "mechanical|test|direct|manual|master gauge .. confirms|confirmed|same|agrees|low|also|too|says|verified",
         "confirmed|verified|checked|same|low with|by|on a? mechanical|test|direct|manual|master|second gauge",
-    ),
-    "fell_suddenly": (
-        "sudden|suddenly loss|lost|dropped|drop|fell|went|no .. pressure|zero|nothing|gauge",
     ),
 }

@@ -33,7 +33,7 @@ NEGATION = [
 ]
 #: "not": of verbs
 NOT = (
-    "no|not|never|without|cannot|dont|doesnt|didnt|isnt|arent|wasnt|werent|hasnt|havent|hadnt|wont|"
+    "no|not|non|never|without|cannot|dont|doesnt|didnt|isnt|arent|wasnt|werent|hasnt|havent|hadnt|wont|"
     "cant|couldnt|wouldnt|aint|barely"
 )
 #: words that look like negation and are none
@@ -174,7 +174,33 @@ USUALLY = (
     "instead of its|the|my? usual|normal?",
     "was always",
     "in the past",
+    "before the|this|my|that|i|we .. rebuild|overhaul|work|change|swap|new|changed|rebuilt|replaced|oil",
     "usual|normal",
     "was|had|ran @number|@pressure|@range last|before|previously",
     "was|were it|always|around|about|at? @number|@pressure|@range before",
+)
+#: the whole clause is of the time before
+UNTIL = ("until|till last|recently|yesterday|this|now|about|a|one",)
+#: a clause that begins with one of these, in a sentence with a question mark, is the question
+AUXILIARIES = frozenset(
+    [
+        "do",
+        "does",
+        "did",
+        "is",
+        "are",
+        "was",
+        "were",
+        "can",
+        "could",
+        "would",
+        "should",
+        "will",
+        "has",
+        "have",
+        "may",
+        "might",
+        "shall",
+        "am",
+    ]
 )

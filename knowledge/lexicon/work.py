@@ -168,6 +168,8 @@ RESULTS: dict[Result, tuple[str, ...]] = {
     Result.CURED: (
         "fixed|cured|solved|sorted|resolved it|that|problem|the|issue|everything problem|issue?",
         "problem|issue gone|solved|fixed|cured|went|sorted|disappeared away?",
+        "pressure came|is|was|went back",
+        "brought the? pressure back",
         "did the trick",
         "sorted it? out?",
         "all good|fine|well now|since",
@@ -189,7 +191,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "for|lasted about? a while|bit|time",
         "for awhile",
         "fine|ok|good|better|worked|cured|fixed|helped for @time|a|about",
-        "then|but|and .. came|comes|back back|again",
+        "then|but .. came|comes|dropped|started back|again",
         "temporarily|briefly",
         "lasted @time",
     ),

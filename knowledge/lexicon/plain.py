@@ -1,0 +1,29 @@
+"""Plain words that look like trade words, which spelling must not turn into them."""
+
+from __future__ import annotations
+
+
+def _set(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+PLAIN = _set(
+    "sports sport spots house horse motive bearing bearings course nose close whole where "
+    "there three clear early dear stale tight night right light might sight fight weight "
+    "eight drive driven drives river cover covers over even never every under other another "
+    "either neither whether weather leather father mother brother people little title about "
+    "above among being going doing having since sense hence place plate plane plans plant "
+    "start state store story short shore share shape sharp smart small smell spell shell "
+    "still steel street sheet sleep steep speed spend spent spare spark space paper paint "
+    "point print price prize pride thing think thank those these their theirs worth world "
+    "words works worse worst first burst thirst today tomorrow yesterday morning evening "
+    "minute moment mostly money month mouth south north party parts gauges figure figures "
+    "picture pictures posted poster poses loses lower slower flower power powers tower trace "
+    "track trick truck trust trunk round sound found bound pound ground wound would could "
+    "should raise rinse riser rises wiser miles mills tests texts taste tasted later lather "
+    "latter letter better batter matter butter bitter filled fitted fixed fired filer filler "
+    "finder finger linger listen listed years yards heard beard board hoard noted noise "
+    "noised voice choice chain chair change chance dance really ready rally relay reply apply "
+    "supply simply simple sample ample apple model metal medal pedal pulled polled called "
+    "rolled mailed nailed failed railed tailed boiled coiled soiled toiled"
+)

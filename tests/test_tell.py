@@ -1,0 +1,165 @@
+"""``tell``: what it shows, what it writes, and what it does with bad input."""
+
+from __future__ import annotations
+
+import json
+import tomllib
+from pathlib import Path
+from unittest.mock import patch
+
+import pytest
+
+from diagnose.case.loading import load
+from diagnose.cli import telling
+from diagnose.entry.telling import understand, write
+from diagnose.errors import UsageError
+from knowledge.book import the_book
+from tests.support.command_line import call
+
+BOOK = the_book()
+STORY = "flathead six, 5 psi at hot idle, 60 cold. new sender made no difference, no knock. Would a pump help?"
+
+
+def test_starts_a_case_and_keeps_the_words(tmp_path: Path) -> None:
+    """Every fact that is shown is an entry, with its words; the text is the complaint."""
+    path = tmp_path / "new.toml"
+    done = call("tell", path, STORY)
+    assert done.code == 0
+    case = load(path, BOOK)
+    assert case.job.complaint == STORY
+    assert case.layout.id == "skew_gear_six"
+    assert [r.entry.pressure for r in case.readings] == ["5 psi", "60 psi"]
+    assert [t.trial.id for t in case.trials] == ["new_sender"]
+    assert case.readings[0].entry.note == "5 psi at hot idle"
+    assert "Would a pump help" in done.out
+    assert "Likeliest" in done.out
+    assert "min)" in done.out
+
+
+def test_adds_to_a_case_that_is_there(tmp_path: Path) -> None:
+    """What stood there stays; the whole text goes with the first entry."""
+    path = tmp_path / "old.toml"
+    call("tell", path, "no knock")
+    before = path.read_text("utf-8")
+    done = call("tell", path, "oil level is fine, wibble")
+    assert done.code == 0
+    after = path.read_text("utf-8")
+    assert after.startswith(before)
+    assert "said: oil level is fine, wibble" in after
+
+
+def test_the_same_finding_again_replaces_the_first(tmp_path: Path) -> None:
+    """A later word on the same thing corrects the earlier one."""
+    path = tmp_path / "c.toml"
+    call("tell", path, "no knock")
+    call("tell", path, "it knocks now, no leaks")
+    call("tell", path, "no knock, oil level is fine")
+    numbers = [
+        s.entry.no for s in load(path, BOOK).finding_records if s.finding.id == "bearing_knock"
+    ]
+    assert len(numbers) == 1
+
+
+def test_json_has_what_was_understood_and_what_not(tmp_path: Path) -> None:
+    """The keys a program reads."""
+    done = call("tell", tmp_path / "j.toml", STORY, "--json")
+    answer = json.loads(done.out)
+    assert answer["schema"] == 1
+    keys = {"fact", "state", "value", "when", "words", "sure"}
+    assert all(keys <= fact.keys() for fact in answer["understood"])
+    facts = {(f["fact"], f["state"], f["value"], f["when"]) for f in answer["understood"]}
+    assert ("reading", "", "5 psi", "hot, idle") in facts
+    assert ("new_sender", "no difference", "", "") in facts
+    assert ("bearing_knock", "absent", "", "") in facts
+    assert answer["not_understood"] == ["Would a pump help"]
+    assert len(answer["answer"]["places"]) == 3
+    assert 1 <= len(answer["answer"]["checks"]) <= 3
+
+
+def test_reads_standard_input(tmp_path: Path) -> None:
+    """Without words on the command line."""
+    path = tmp_path / "s.toml"
+    assert call("tell", path, "--yes", answers="no leaks\n").code == 0
+    assert [s.finding.id for s in load(path, BOOK).finding_records] == ["oil_seen_outside"]
+
+
+@pytest.mark.parametrize(("line", "kept"), [("\n", 2), ("1\n", 1), ("1 2\n", 0), ("9\n2\n", 1)])
+def test_a_terminal_is_asked_and_numbers_strike_out(
+    line: str, kept: int, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """One key accepts all; a wrong number is asked again."""
+    lines = iter(line.splitlines(keepends=True))
+    with patch("sys.stdin") as stdin:
+        stdin.readline = lambda *_: next(lines)
+        struck = telling._struck_out(2)
+    told = understand(tmp_path / "t.toml", "no leaks. no knock", BOOK)
+    assert len(write(told, BOOK, struck).finding_records) == kept
+
+
+def test_nothing_is_written_after_q(tmp_path: Path) -> None:
+    """Neither is a case made."""
+    with patch("sys.stdin") as stdin:
+        stdin.readline = lambda *_: "q\n"
+        with pytest.raises(UsageError, match="nothing is written"):
+            telling._struck_out(2)
+
+
+@pytest.mark.parametrize(
+    ("words", "answers"),
+    [((), ""), (("...",), ""), (("",), ""), (("x" * 10_001,), "")],
+    ids=["no input", "marks", "empty", "too long"],
+)
+def test_bad_input_is_one_clear_line(words: tuple[str, ...], answers: str, tmp_path: Path) -> None:
+    """On stderr, with the exit code of a wrong command; no case is made."""
+    path = tmp_path / "b.toml"
+    done = call("tell", path, *words, answers=answers)
+    assert done.code == 2
+    assert done.err.count("\n") == 1
+    assert not path.exists()
+
+
+def test_nothing_understood_of_more_words_writes_nothing(tmp_path: Path) -> None:
+    """A case that is there stays as it is; a new one keeps the words."""
+    path = tmp_path / "n.toml"
+    assert call("tell", path, "lorem ipsum dolor").code == 0
+    before = path.read_bytes()
+    assert tomllib.loads(before.decode())["job"]["complaint"] == "lorem ipsum dolor"
+    done = call("tell", path, "sit amet")
+    assert done.code == 2
+    assert path.read_bytes() == before
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        '"""\n[[finding]]\nno = 1\nwhat = "wet_sumps"',
+        "\x1b[31mno leaks\x07",
+        "<script>alert(1)</script> no leaks",
+        "'; drop table cases; -- no leaks",
+        "no leaks \u202e\u0000\ud83d\ude00",
+        "{{ 7 * 7 }} ${HOME} `id` %s no leaks",
+    ],
+)
+def test_hostile_text_is_inert(text: str, tmp_path: Path) -> None:
+    """It is kept as text and printed without control characters."""
+    path = tmp_path / "h.toml"
+    done = call("tell", path, answers=text.encode("utf-8", "replace"))
+    assert "Traceback" not in done.err
+    assert "\x1b" not in done.out + done.err
+    if path.exists():
+        found = {s.finding.id for s in load(path, BOOK).finding_records}
+        assert found <= {"oil_seen_outside"}
+
+
+def test_a_pressure_no_gauge_can_show_is_left_over(tmp_path: Path) -> None:
+    """It is shown as not understood, and the rest is written."""
+    told = understand(tmp_path / "p.toml", "9000 psi at idle, no leaks", BOOK)
+    assert [f.name for f in told.understanding.facts] == ["oil_seen_outside"]
+    assert "9000 psi at idle" in told.understanding.not_understood
+
+
+def test_no_terminal_writes_without_asking(tmp_path: Path) -> None:
+    """A pipe is not asked."""
+    path = tmp_path / "q.toml"
+    assert call("tell", path, "no leaks", answers="").code == 0
+    assert len(load(path, BOOK).finding_records) == 1

@@ -1,0 +1,230 @@
+"""What the reader makes of sentences: examples of every rule, near misses, random text."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from diagnose.understanding.facts import Example, Reader
+from diagnose.understanding.paragraph import Paragraph
+from diagnose.understanding.reader import LONGEST, RULES, lexicon_of, read
+from knowledge.book import the_book
+from knowledge.lexicon import circumstances, engine, parts, pressure, sights, stance, work
+from knowledge.lexicon.sights_instrument import SIGHTS_INSTRUMENT
+
+BOOK = the_book()
+EXAMPLES = [(rule, example) for rule in RULES for example in rule.examples]
+
+#: sentences with everything that is read out of them
+READ: dict[str, list[str]] = {
+    "5 psi at hot idle, 60 cold, new sender made no difference, lifters ticking, since the rebuild": [
+        "reading 5 psi hot, idle",
+        "reading 60 psi cold",
+        "trial new_sender no difference",
+        "behaviour ticking work",
+        "earlier whole_engine rebuilt straight before",
+    ],
+    "oil presure is 40 cold and drops to 10 when hot at idle, 30 driving": [
+        "reading 40 psi cold",
+        "reading 10 psi hot, idle",
+        "reading 30 psi cruise",
+    ],
+    "30 lbs cold 10 lbs hot": ["reading 30 psi cold", "reading 10 psi hot"],
+    "cold start 4 bar, hot idle 0.8 bar": ["reading 4 bar cold", "reading 0.8 bar hot, idle"],
+    "at 3000 rpm hot 45 psi, at idle 12 psi": [
+        "reading 45 psi hot, 3000 rpm",
+        "reading 12 psi hot, idle",
+    ],
+    "pressure should be 50 but i get 20 psi at 2500 rpm hot": ["reading 20 psi hot, 2500 rpm"],
+    "pressure used to be 60 now its 25 hot at 2000 rpm": ["reading 25 psi hot, 2000 rpm"],
+    "my gauge reads about a third of the dial at idle": ["reading a third of the dial idle"],
+    "if i rev it the pressure goes up to 40": ["reading 40 psi cruise"],
+    "no oil pressure after rebuild, primed the pump with a drill and still nothing": [
+        "behaviour none work",
+        "earlier whole_engine rebuilt straight before",
+        "trial pump_primed no difference",
+    ],
+    "Oil pressure light flickers at stop lights when hot. runs fine, no knocking": [
+        "behaviour unsteady idle, hot",
+        "finding engine_runs_normally present",
+        "finding bearing_knock absent",
+    ],
+    "We hit a rock and dented the oil pan, since then pressure is low": [
+        "behaviour low a blow to the sump",
+        "finding sump_dented present",
+    ],
+    "Replaced pump and relief valve, no joy": [
+        "trial new_pump no difference",
+        "trial new_relief_valve no difference",
+    ],
+    "swapped sending unit, gauge and wiring. still zero": [
+        "trial new_sender no difference",
+        "trial other_gauge no difference",
+        "trial wiring_repaired no difference",
+    ],
+    "New oil pump, new bearings, still only 5 lbs at idle hot. 20w50 helped a little.": [
+        "trial new_pump no difference",
+        "trial new_bearings no difference",
+        "reading 5 psi hot, idle",
+        "trial thicker_oil helped",
+    ],
+    "tried a second gauge, reads the same": ["trial other_gauge no difference"],
+    "no change after new filter": ["trial new_filter no difference"],
+    "topped up the oil and the pressure came back": ["trial topped_up cured"],
+    "oil smells of petrol and level has risen": [
+        "finding fuel_smell present",
+        "finding level_risen present",
+    ],
+    "oil level was fine until last week, now it is below the add mark": [
+        "finding dipstick_low present"
+    ],
+    "it doesn't leak and the oil looks clean": [
+        "finding oil_seen_outside absent",
+        "finding oil_looks_clean present",
+    ],
+    "no leaks, smoke or knocks": [
+        "finding oil_seen_outside absent",
+        "finding blue_smoke absent",
+        "finding bearing_knock absent",
+    ],
+    "cut the filter open and found shiny flakes": ["finding metal_in_filter present"],
+    "uses a quart every 500 miles": ["finding oil_used_fast present"],
+    "gauge works when i tap it": ["finding tap_frees_needle present"],
+    "pressure drops off when the clutch is pressed": ["behaviour low clutch pressed"],
+    "lost oil pressure all of a sudden on the highway": ["behaviour lost at speed sudden"],
+    "head gasket replaced two weeks ago": ["earlier cylinder_head renewed 2 weeks"],
+    "3.0 v6 in a sterndrive": ["layout marine_petrol_v8", "finding in_a_boat present"],
+}
+
+#: sentences that state nothing of this engine, or only what stands beside them
+NOTHING_STATED: dict[str, list[str]] = {
+    "I was afraid the pressure had gone to zero, but it had not.": [],
+    "No knock yet.": ["finding bearing_knock absent"],
+    "Would a new pump help?": [],
+    "My brother's had metal in the pan.": [],
+    "my old truck had 5 psi at idle for years": [],
+    "a friend told me his engine lost all pressure after an oil change": [],
+    "my neighbour's V8 knocked like mad": [],
+    "the manual says 45 psi at 2000 rpm": [],
+    "Is it normal for pressure to drop to 10 psi at idle?": [],
+    "do lifters tick when pressure is low?": [],
+    "if the pressure drops to zero should i stop?": [],
+    "would it be the sender?": [],
+    "could be a stuck relief valve": [],
+    "Probably the pump.": [],
+    "mechanic thinks main bearings are worn": [],
+    "someone said the pump drive shaft could have sheared": [],
+    "i don't think it's the bearings": [],
+    "I hope it's not the bearings": [],
+    "I was worried about a spun bearing but there is no knock": ["finding bearing_knock absent"],
+    "Going to swap the sender next weekend.": [],
+    "ordered a new oil pump, will fit it saturday": [],
+    "thinking of putting in a high volume pump": [],
+    "havent checked the dipstick yet": [],
+    "we have not opened the engine": [],
+    "not sure if it knocks": [],
+    "it might be low on oil, need to check": [],
+    "the pressure is not low": [],
+    "gauge never went to zero": [],
+    "it has never overheated": ["finding engine_ran_hot absent"],
+    "no metal in the filter": ["finding metal_in_filter absent"],
+    "it has a 350 with 120,000 miles from 1978": ["finding high_mileage present"],
+    "before the rebuild it had 60 psi cold": ["earlier whole_engine rebuilt"],
+}
+
+
+@pytest.mark.parametrize(("rule", "example"), EXAMPLES, ids=lambda x: getattr(x, "text", ""))
+def test_a_rule_reads_its_examples_and_nothing_of_near_misses(
+    rule: Reader, example: Example
+) -> None:
+    """The short form of every fact, no more and no fewer."""
+    got = [f.short for f in rule.read(Paragraph(example.text, lexicon_of(BOOK)))]
+    assert sorted(got) == sorted(example.facts)
+
+
+@pytest.mark.parametrize("rule", RULES, ids=lambda r: r.name)
+def test_every_rule_has_examples_and_near_misses(rule: Reader) -> None:
+    """At least one of each."""
+    assert any(e.facts for e in rule.examples)
+    assert any(not e.facts for e in rule.examples)
+
+
+@pytest.mark.parametrize("text", READ)
+def test_sentences_as_people_type_them(text: str) -> None:
+    """Everything a sentence states, and nothing else."""
+    assert sorted(f.short for f in read(text, BOOK).facts) == sorted(READ[text])
+
+
+@pytest.mark.parametrize("text", NOTHING_STATED)
+def test_what_is_not_stated_is_not_read(text: str) -> None:
+    """Questions, plans, fears, guesses, other engines, the time before, negations."""
+    assert sorted(f.short for f in read(text, BOOK).facts) == sorted(NOTHING_STATED[text])
+
+
+def test_the_usual_pressure_goes_with_the_present_one() -> None:
+    """It is kept as what the gauge used to show, not as a reading."""
+    (fact,) = read("idle pressure 8 psi, used to be 25", BOOK).facts
+    assert fact.fields["usual"] == "25 psi"
+
+
+def test_a_doubted_sight_is_less_sure() -> None:
+    """A hedge lowers the certainty of the clause it stands in."""
+    (fact,) = read("it seems the oil level is a bit low", BOOK).facts
+    assert fact.sure == pytest.approx(0.8)
+
+
+def test_words_of_a_fact_are_those_of_the_text() -> None:
+    """Each span is cut from the text as typed."""
+    text = "Well, OIL level is  fine here."
+    (fact,) = read(text, BOOK).facts
+    assert [text[a:b] for a, b in fact.spans] == ["OIL level is  fine"]
+
+
+def test_lexicon_names_what_the_book_has() -> None:
+    """Findings, trials, areas, layouts and features of the lexicon are in the book."""
+    seen = {*sights.SIGHTS, *SIGHTS_INSTRUMENT, *pressure.FINDING_OF.values()}
+    seen |= {*engine.FEATURES.values(), *engine.FEATURE_WORDS}
+    seen |= sights.LEFT_TO_BEHAVIOUR | sights.NOT_BY_THE_BOOK | sights.INSTEAD | sights.NEVER_DENIED
+    assert not seen - BOOK.findings.keys()
+    tried = {*work.TRIALS, *(t for p in parts.PARTS for t in p.trials.values())}
+    assert not tried - BOOK.trials.keys()
+    areas = {*work.AREAS, *(p.area for p in parts.PARTS if p.area)}
+    assert not areas - BOOK.areas.keys()
+    assert not {layout for _, _, layout in engine.LAYOUTS} - BOOK.layouts.keys()
+
+
+@pytest.mark.parametrize(
+    "module",
+    [circumstances, engine, parts, pressure, sights, stance, work],
+    ids=lambda m: m.__name__,
+)
+def test_phrases_are_listed_in_tuples(module: object) -> None:
+    """A lone string in brackets would be read letter by letter."""
+    tables = [v for k, v in vars(module).items() if k.isupper() and isinstance(v, dict)]
+    for table in tables:
+        assert not [v for v in table.values() if isinstance(v, str) and " " in v]
+
+
+@settings(max_examples=150, deadline=None)
+@given(st.text(max_size=300) | st.lists(st.sampled_from([*READ, *NOTHING_STATED])).map(" ".join))
+def test_any_text_is_read_and_nothing_is_lost(text: str) -> None:
+    """Every fact and every piece left over lies inside the text; both together leave no word out."""
+    found = read(text, BOOK)
+    for a, b in (*found.unread, *(s for f in found.facts for s in f.spans)):
+        assert 0 <= a < b <= len(text)
+    assert len(found.not_understood) == len(found.unread)
+    for fact in found.facts:
+        assert found.words(fact)
+
+
+def test_what_is_beyond_the_longest_text_is_left_over() -> None:
+    """It is shown, not dropped."""
+    text = "oil level is fine. " + "x " * LONGEST
+    assert read(text, BOOK).unread[-1][1] == len(text)
+
+
+@pytest.mark.parametrize("word", ["carburettorish", "needel", "preasure", "guage"])
+def test_misspelt_words_do_no_harm(word: str) -> None:
+    """A lone word states nothing, whatever it is taken for."""
+    assert not read(word, BOOK).facts
