@@ -27,6 +27,7 @@ READ: dict[str, list[str]] = {
     ],
     "oil presure is 40 cold and drops to 10 when hot at idle, 30 driving": [
         "reading 40 psi cold",
+        "behaviour low idle, hot",
         "reading 10 psi hot, idle",
         "reading 30 psi cruise",
     ],

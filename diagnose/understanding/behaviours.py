@@ -14,11 +14,13 @@ from knowledge.lexicon.pressure import FINDING_OF, VAGUE
 from knowledge.lexicon.sights import INSTEAD
 from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
 
-_FARTHEST = 20  #: words between what shows and when
+_FARTHEST = 30  #: words between what shows and when
+_OTHER_CLAUSE = 6  #: words that the end of a clause counts for
 _BEFORE = 3  #: words between "only" or "not" and what it limits
 _NOT = frozenset(["not", "never", "isnt", "doesnt", "dont", "wasnt", "didnt", "no"])
 #: shown by the engine, not by an instrument; the course of the trouble is not theirs
 _APART = NOISES | {Shows.SMOKE, Shows.ROUGH, Shows.LOST_POWER, Shows.NO_START, Shows.ALARM}
+_ORDER = [w.value for w in (*Circumstance, *Course)]
 _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certainty
 
 
@@ -131,8 +133,11 @@ def _modifiers(line: Line) -> Iterator[Mark[object]]:
     every += [*line.find(lexicon.course), *line.find(lexicon.since)]
     began = [Mark(True, j.lead[0].first, j.last) for j in jobs(line) if j.begins_it]
     for mark in every:
-        within = any(t.first <= mark.first and mark.last <= t.last for t in taken)
+        within = isinstance(mark.value, Circumstance) and any(
+            t.first <= mark.first and mark.last <= t.last for t in taken
+        )
         within = within or any(b.overlaps(mark) for b in began)
+        within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
         if not within and not line.stances.at(mark) & untrue:
             yield mark
     for job in jobs(line):
@@ -147,25 +152,50 @@ def _give(line: Line, mark: Mark[object], heads: list[_Head]) -> bool:
     ]
     if not takers:
         takers = [h for h in heads if not isinstance(mark.value, Onset)]
-    readings: list[Mark[object]] = [
-        Mark(True, i, i + 1) for i, t in enumerate(line.tokens) if "pressure" in t.kinds
-    ]
-    best = min(takers, key=lambda h: line.distance(h.mark, mark), default=None)
+    best = min(takers, key=lambda h: _far(line, h.mark, mark), default=None)
     if best is None:
         return False
     far = line.distance(best.mark, mark)
-    nearer = [r for r in readings if line.distance(r, mark) < far]
+    if isinstance(mark.value, Circumstance) and _turned(line, best.mark, mark):
+        return True
     if far > _FARTHEST and isinstance(mark.value, Circumstance):
         return True
-    if nearer and isinstance(mark.value, Circumstance) and not _linked(line, best.mark, nearer):
+    if isinstance(mark.value, Circumstance) and _of_a_reading(line, best.mark, mark, far):
         return True
     _take(best, line, mark)
     return True
 
 
-def _linked(line: Line, head: Mark[Shows], readings: list[Mark[object]]) -> bool:
-    """Whether what shows and a pressure are one statement: "drops to 5 psi"."""
-    return any(0 <= r.first - head.last <= 4 and line.distance(head, r) <= 4 for r in readings)
+def _far(line: Line, head: Mark[Shows], mark: Mark[object]) -> int:
+    """How far a head is from what may be said of it; one of another clause is farther."""
+    clause = line.clause(mark.first)
+    inside = clause.first <= head.first < clause.last
+    return line.distance(head, mark) + (0 if inside else _OTHER_CLAUSE)
+
+
+def _turned(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether "but" stands between what shows and a circumstance, which then is of something else."""
+    between = (
+        range(head.last, mark.first) if head.first < mark.first else range(mark.last, head.first)
+    )
+    return any(line.word(k) in ("but", "however", "although", "though") for k in between)
+
+
+def _of_a_reading(line: Line, head: Mark[Shows], mark: Mark[object], far: int) -> bool:
+    """Whether a circumstance is of a pressure that is not one statement with what shows.
+
+    "drops to 5 psi" is one statement.
+    """
+    figures: list[Mark[object]] = [
+        Mark(True, i, i + 1)
+        for i, t in enumerate(line.tokens)
+        if t.kinds & {"pressure", "number", "range"}
+    ]
+    nearest = min(figures, key=lambda r: line.distance(r, mark), default=None)
+    if nearest is None or line.distance(nearest, mark) > far:
+        return False
+    linked = head.overlaps(nearest) or 0 <= nearest.first - head.last <= 4
+    return not (linked and line.distance(head, nearest) <= 4)
 
 
 def _take(head: _Head, line: Line, mark: Mark[object]) -> None:
@@ -223,7 +253,7 @@ def _fact(head: _Head) -> Fact:
     fields = {"shows": shows.value}
     for key, listed in (("during", head.during), ("never", head.never), ("course", head.course)):
         if listed:
-            fields[key] = listed
+            fields[key] = sorted(listed, key=_ORDER.index)
     if head.only and head.during:
         fields["only"] = True
     for key, word in (("onset", head.onset), ("since", head.since)):

@@ -53,6 +53,11 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         r"|half ?way)(?: of)?(?: the way)?(?: up)?(?: on)?(?: the| a)? (?:dial|gauge|scale)\b",
     ),
     ("rpm", rf"(?P<a>{_NUM})(?P<k>k?)\s*(?:rpm|revs)\b"),
+    (
+        "rpm",
+        r"(?:(?<=\bat )|(?<=@)|(?<=@ )|(?<=above )|(?<=over ))(?P<a>[5-9][05]0|[1-7]\d[05]0)(?P<k>)\b"
+        r"(?!\s*(?:psi|miles|km|hours|hrs|mi|rpm))",
+    ),
     ("mph", rf"{_NUM}\s*(?:mph|kph|km/h|kmh)\b"),
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\.?)?\s?(?P<unit>[cf])\b"),
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\b\.?)"),

@@ -107,7 +107,7 @@ def _pressures(line: Line, unit: str, spoken_of: bool) -> list[_Pressure]:
 def _value(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     """The pressure a token is, with its unit; None where it is none."""
     token = line.tokens[i]
-    if _is_difference(line, i):
+    if _is_difference(line, i) or _with_a_drill(line, i):
         return None
     if "pressure" in token.kinds:
         return None if token.value.startswith("0 ") and token.word.startswith("z") else token.value
@@ -139,9 +139,19 @@ def _may_be_pressure(line: Line, i: int, token: Token, spoken_of: bool) -> bool:
     if line.usual(mark) and any(others):
         return True
     read = line.find(line.lexicon.instrument)
+    bound = any(line.word(k) in NEVER for k in range(i - 4, i)) and line.word(i - 1) in OVER | UNDER
+    if bound and spoken_of:
+        return True
     if line.word(i - 1) in ("to", "at", "be") and line.word(i - 2) in MOVES and spoken_of:
         return True
     return near or any(0 <= i - m.last <= 4 and line.distance(m, mark) <= 4 for m in read)
+
+
+def _with_a_drill(line: Line, i: int) -> bool:
+    """Whether it was read while a drill turned the pump, not with the engine running."""
+    clause = line.clause(i)
+    words = {line.word(k) for k in range(max(0, clause.first - 8), clause.last)}
+    return bool(words & {"drill", "priming"})
 
 
 def _is_difference(line: Line, i: int) -> bool:
@@ -212,6 +222,7 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
     for other in found[1:]:
         if not any(_is_heat(m) for m in other.near):
             other.near += lead
+        other.near += [m for m in first.near if m in line.find(lexicon.direct)]
 
 
 def _is_heat(mark: Mark[object]) -> bool:

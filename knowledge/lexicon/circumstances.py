@@ -89,7 +89,6 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     ),
     Circumstance.BENDS: (
         "corner|corners|cornering|bends|bend|curves|curve|roundabout|roundabouts",
-        "turns",
         "in|on|during|through a|left|right|long|hard|sweeping|tight|the left|right|long|hard|sweeping|tight? turn|turns|bend|hander|handers",
         "turning left|right|hard",
     ),
@@ -231,6 +230,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "recovered|recovers by|on itself|its own?",
         "fixed|cured|healed itself",
         "returned|came to|back normal by itself",
+        "then? recovers|recovered",
         "then|it came|comes back up?",
         "back to normal|good",
         "fine|good again",
@@ -295,6 +295,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
     ),
     Since.FROST: ("since|after .. frost|freeze|freezing|frozen|cold-snap",),
     Since.GRADE: (
+        "changed|switched|went|going|switching|changing oil? from|to @grade",
         "since|after|when changing|changed|switching|switched|going|went to|grade|thinner|thicker @grade|oil|grade",
     ),
     Since.DATE: (

@@ -14,7 +14,9 @@ OVER = _set("over above past more")
 #: before a pressure: it is less
 UNDER = _set("below under less")
 #: after a number: it is a difference
-MORE = _set("more less lower higher drop difference loss either increase apart range switch sender")
+MORE = _set(
+    "low high short out off more less lower higher drop difference loss either increase apart range switch sender"
+)
 #: shortly before a number: it is a difference
 BY = _set("loss difference differ differs lost gained within drop")
 #: before "to" or "at" and a number: what a needle does

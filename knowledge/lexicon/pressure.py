@@ -58,6 +58,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "reads|reading|reading|gets|gauge|still|goes|runs|stays low|poor",
         "drops|falls|dropped|fell|sinks low",
         "it|then drops|falls|sinks|sags|dips",
+        "drops|falls|fell|dropped|sinks|sank down? to|below about|around|only|just|like|maybe? @number|@pressure|@range",
         "pressure @not come|comes|came|go|goes up",
         "pressure @not what it was",
     ),
@@ -112,6 +113,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
     Shows.LOST: (
         "lost|lose all? my? the? oil? pressure",
         "losing all oil? pressure",
+        f"{_P} comes|come and goes|go",
         "sudden? loss of oil? pressure",
         "sudden drop|fall|loss of|in oil? pressure",
         "pressure gone|disappeared|vanished|lost",

@@ -96,7 +96,8 @@ SIGHTS: dict[str, tuple[str, ...]] = {
     ),
     "oil_in_the_bilge": ("oil in|the? bilge", "bilge .. oil"),
     "oil_sprayed": (
-        "oil? sprays|spraying|sprayed|squirting|squirts|gushing|shooting",
+        "oil sprays|spraying|sprayed|squirting|squirts|gushing|shooting",
+        "spraying|squirting|gushing|sprayed oil",
         "spray of oil",
     ),
     "blue_smoke": (

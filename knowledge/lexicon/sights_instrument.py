@@ -28,12 +28,15 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "all|other|fuel|temp|temperature gauge|gauges|of|and? .. dead|also|too|wrong|out|erratic|zero|went|quit|crazy",
     ),
     "needle_stuck_at_one_value": (
+        "gauge|needle|pressure stays|sits|reads|shows at .. no|whatever|regardless matter|revs|rpm|of",
         "gauge|needle never|@not moves|move|changes|change .. whatever|matter|regardless|revs",
         "gauge|needle stuck at|on|in",
         "needle|gauge stuck|frozen",
         "always reads|shows the? same|@pressure",
     ),
     "needle_off_zero_at_rest": (
+        "pegged|reads|shows|sits|at .. with|when key|ignition on engine|motor? off|stopped?",
+        "pegged|reads|shows|sits|at .. with|when engine|motor off|stopped",
         "gauge|needle|reads|shows|sits|reading .. engine|key|ignition|motor|its off|stopped",
         "needle|gauge @not return|drop|go|back|goes|returns back? to zero",
     ),
@@ -68,6 +71,6 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     ),
     "direct_gauge_low": (
         "mechanical|test|direct|manual|master gauge .. confirms|confirmed|same|agrees|low|also|too|says|verified",
-        "confirmed|verified|checked|same|low with|by|on a? mechanical|test|direct|manual|master|second gauge",
+        "confirmed|verified low? with|by|on a? mechanical|test|direct|manual|master|second gauge",
     ),
 }

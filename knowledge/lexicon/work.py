@@ -169,6 +169,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "fixed|cured|solved|sorted|resolved it|that|problem|the|issue|everything problem|issue?",
         "problem|issue gone|solved|fixed|cured|went|sorted|disappeared away?",
         "pressure came|is|was|went back",
+        "pressure came|comes up",
         "brought the? pressure back",
         "did the trick",
         "sorted it? out?",
