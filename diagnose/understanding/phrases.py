@@ -124,6 +124,6 @@ def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int
 
 def _gaps(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int) -> Iterator[int]:
     for skip in range(GAP + 1):
-        if any(t.is_mark for t in tokens[i : i + skip]):
-            return
+        if any(t.is_mark or t.stem in _NOT for t in tokens[i : i + skip]):
+            return  # "the light never flickers" is no flickering light
         yield _match(elements, k + 1, tokens, i + skip)

@@ -27,6 +27,8 @@ UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE
 _NEGATION = frozenset(NEGATION)
 #: what comes after is of the present
 _NOW = frozenset(["now", "but", "currently", "today", "and"])
+#: before another engine: what was said so far is of it
+_OF = frozenset(["on", "in", "with", "of", "from", "for"])
 _WHY = frozenset(["why", "how"])
 
 
@@ -144,6 +146,8 @@ def _others(sentence: Sentence, lexicon: Lexicon, of: list[Stance], elsewhere: b
         starts.append(0)
     for start in starts:
         last = next((b for b in back if b > start), len(sentence.tokens))
+        if start and sentence.tokens[start - 1].word in _OF:
+            start = _clause(sentence.clauses, start).first
         _set(of, start, last, Stance.ELSEWHERE)
 
 

@@ -93,7 +93,7 @@ _DO = (
 )
 #: what follows is not so, or not yet: plans and conditions
 SUPPOSED = (
-    "would|should|shall",
+    "would|should|shall|unless",
     f"going|gonna|about|planning|plan|intend|want|wanna|need|needs|hoping|hope|tempted|considering|ready to? {_DO}",
     "thinking of|about",
     "considering",
@@ -160,6 +160,7 @@ OTHER_ENGINE = (
     "ive|have|i seen|heard|read of|that|about|engines|some|on|others|one|people|where",
     "most|many|these|those|healthy|good engines|motors|people|folks",
     "supposed|meant|ought to",
+    "port|starboard engine|motor|one|only|runs|has|is|reads|had|shows|side",
     "spec|manual|book|specs|handbook|specification calls|says|is|states|call|specifies|gives|wants|of|for|should",
     "according to",
     "rule of thumb",
