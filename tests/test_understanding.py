@@ -10,7 +10,16 @@ from diagnose.understanding.facts import Example, Reader
 from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.reader import LONGEST, RULES, lexicon_of, read
 from knowledge.book import the_book
-from knowledge.lexicon import circumstances, engine, parts, pressure, sights, stance, work
+from knowledge.lexicon import (
+    circumstances,
+    engine,
+    parts,
+    pressure,
+    sights,
+    sights_kinds,
+    stance,
+    work,
+)
 from knowledge.lexicon.sights_instrument import SIGHTS_INSTRUMENT
 
 BOOK = the_book()
@@ -215,7 +224,12 @@ def test_lexicon_names_what_the_book_has() -> None:
     """Findings, trials, areas, layouts and features of the lexicon are in the book."""
     seen = {*sights.SIGHTS, *SIGHTS_INSTRUMENT, *pressure.FINDING_OF.values()}
     seen |= {*engine.FEATURES.values(), *engine.FEATURE_WORDS}
-    seen |= sights.LEFT_TO_BEHAVIOUR | sights.NOT_BY_THE_BOOK | sights.INSTEAD | sights.NEVER_DENIED
+    seen |= (
+        sights_kinds.LEFT_TO_BEHAVIOUR
+        | sights_kinds.NOT_BY_THE_BOOK
+        | sights_kinds.INSTEAD
+        | sights_kinds.NEVER_DENIED
+    )
     assert not seen - BOOK.findings.keys()
     tried = {*work.TRIALS, *(t for p in parts.PARTS for t in p.trials.values())}
     assert not tried - BOOK.trials.keys()

@@ -11,7 +11,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.pressure import FINDING_OF, VAGUE
-from knowledge.lexicon.sights import INSTEAD
+from knowledge.lexicon.sights_kinds import INSTEAD
 from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
 
 _FARTHEST = 30  #: words between what shows and when

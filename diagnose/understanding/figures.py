@@ -85,7 +85,7 @@ _STARTS = re.compile(
     r"|two[ -]thirds|three[ -]quarters)\b)",
     re.I,
 )
-_HIGH_MILES, _THICK, _THIN = 100_000, 50, 20
+_HIGH_MILES, _MANY_HOURS, _THICK, _THIN = 100_000, 2_000, 50, 20
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,6 +151,8 @@ def _figure(kind: str, match: re.Match[str]) -> Figure:
             unit = next((u for _, name, u in _TIMES if name == kind), "")
             if unit:
                 kinds |= {"time"}
+                if kind == "hours" and float(_count(parts["count"])) >= _MANY_HOURS:
+                    kinds |= {"highmiles"}
                 value = f"{_count(parts['count'])} {unit}"
     return Figure(match.start(), match.end(), frozenset(kinds), value)
 

@@ -9,7 +9,16 @@ from diagnose.lookup.tokens import tokens as lookup_tokens
 from diagnose.understanding.phrases import Phrases
 from diagnose.understanding.spelling import LexiconSpelling
 from knowledge.book import Book
-from knowledge.lexicon import circumstances, engine, parts, pressure, sights, stance, work
+from knowledge.lexicon import (
+    circumstances,
+    engine,
+    parts,
+    pressure,
+    sights,
+    sights_kinds,
+    stance,
+    work,
+)
 from knowledge.lexicon.engine import Trait
 from knowledge.lexicon.parts import PartWorked
 from knowledge.lexicon.sights_instrument import SIGHTS_INSTRUMENT
@@ -71,7 +80,7 @@ class Lexicon:
         """Phrases of the book's findings as stems in their order, by the first of them."""
         found: dict[str, list[tuple[tuple[str, ...], Finding]]] = {}
         for finding in self.book.findings.values():
-            if finding.kind is Kind.LAYOUT or finding.id in sights.NOT_BY_THE_BOOK:
+            if finding.kind is Kind.LAYOUT or finding.id in sights_kinds.NOT_BY_THE_BOOK:
                 continue
             if finding in self.book.shown_by_trial:
                 continue

@@ -157,6 +157,10 @@ def _with_a_drill(line: Line, i: int) -> bool:
 def _is_difference(line: Line, i: int) -> bool:
     """Whether a number says by how much: "5 psi more", "a drop of 10 psi"."""
     words = {line.word(k) for k in range(i - 3, i)}
+    clause = line.clause(i)
+    said = {line.word(k) for k in range(clause.first, clause.last)}
+    if said & {"setting", "opens", "rated", "range"}:
+        return True
     return line.word(i + 1) in MORE or bool(words & BY) or line.word(i - 1) in ("by", "within")
 
 

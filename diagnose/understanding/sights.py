@@ -9,7 +9,7 @@ from diagnose.understanding.lexicon import book_stem
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.sights import NEVER_DENIED
+from knowledge.lexicon.sights_kinds import NEVER_DENIED
 from knowledge.lexicon.stance import NEGATION
 from knowledge.model import Kind, Stage
 
@@ -92,6 +92,6 @@ def _end(stems: list[str], first: int, phrase: tuple[str, ...]) -> int:
                 return k + 1
         elif stems[k]:
             spare += 1
-            if spare > _SPARE:
+            if spare > _SPARE or stems[k] in _NEGATION:
                 break
     return 0

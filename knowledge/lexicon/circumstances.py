@@ -184,7 +184,6 @@ SPEED: dict[Speed, tuple[str, ...]] = {
         "idle|idling|tickover",
         "tick|ticking|ticks over",
         "at a stop|standstill",
-        "stopped|stoplight",
     ),
 }
 #: said of any heat

@@ -27,6 +27,7 @@ _OIL_LAMP = "oil|pressure|warning|red|idiot|dash"
 SHOWS: dict[Shows, tuple[str, ...]] = {
     Shows.NONE: (
         "no|zero oil? pressure",
+        f"{_P} near|almost|nearly zero|nothing",
         f"{_P} is|at|reads|shows|was|reading|goes|stays|sits|stayed|went|on|to|fell|dropped|of|and|showed "
         "at|on|to|near? zero|nothing|none|nil|0|nought",
         f"{_P} zero|nil",

@@ -29,12 +29,19 @@ SIGHTS: dict[str, tuple[str, ...]] = {
         "oil is|was down|low",
     ),
     "dipstick_dry": (
+        "sump|pan|tank was|is|found|nearly|almost|completely|and? nearly|almost|found|completely? empty|dry",
+        "no oil left",
+        "out of oil",
         "nothing|dry on the? dipstick|stick",
         "@not|no oil showing|on|at|all? on? the? dipstick|stick",
         "dipstick|stick was|is|bone|came|comes|out? dry",
         "ran out of oil",
         "no oil in it|the sump|pan|engine?",
         "sump empty",
+    ),
+    "cup_plug_found_out": (
+        "core|cup|freeze|welch|frost|expansion plug .. out|missing|gone|blew|popped",
+        "blew|popped|lost|spat .. core|cup|freeze|welch|frost plug",
     ),
     "level_high": (
         "overfull|overfilled",
@@ -43,7 +50,7 @@ SIGHTS: dict[str, tuple[str, ...]] = {
         "above|over the? full|max|top mark|line",
     ),
     "level_risen": (
-        "level has|is|keeps|was? rising|risen|rises|rose|up",
+        "level has|is|keeps|was? rising|risen|rises|rose",
         "level going|gone|went up",
         "making oil",
         "gaining oil",
@@ -75,6 +82,7 @@ SIGHTS: dict[str, tuple[str, ...]] = {
     ),
     "oil_smells_burnt": ("oil? smells|smell burnt|burned", "burnt oil? smell"),
     "oil_used_fast": (
+        "heavy|high|excessive oil use|consumption|usage",
         "uses|using|burns|burning|drinks|goes|going|consumes|eats through? oil|lot|quart|litre|pint",
         "uses|using|burns|burning|drinks|consumes .. oil|quart|litre|liter|pint",
         "uses|using|burns|burning|drinks|consumes|needs|goes|through? @volume every|per|a|in|each",
@@ -118,7 +126,7 @@ SIGHTS: dict[str, tuple[str, ...]] = {
         "boiled over",
     ),
     "oil_temperature_high": (
-        "oil temp|temperature|temps high|up|over|@temperature|in",
+        "oil temp|temperature|temps is|was|too|very? high|up|red",
         "oil too hot",
     ),
     "engine_runs_normally": (
@@ -137,8 +145,11 @@ SIGHTS: dict[str, tuple[str, ...]] = {
         "loud bang",
     ),
     "stopped_with_loss_of_power": (
+        "power was lost",
+        "seized while|under driving|way|running",
         "died|quit|stalled|conked on|out|under|while|when|at? me|the? road|way|motorway|highway?",
-        "engine|it|she stopped|stalled|died|quit|cut by|on|dead|out? itself|its?",
+        "engine|it|she stalled|died|quit",
+        "engine|it|she stopped|cut by|on|dead|out itself|its|me?",
         "cut out",
     ),
     "rod_through_block": (
@@ -170,7 +181,18 @@ SIGHTS: dict[str, tuple[str, ...]] = {
         "half|partly|partially|completely|totally blocked|clogged|plugged|choked with? sludge|gasket|rtv|silicone|debris|crud?",
         "clogged|blocked|plugged pickup|screen|strainer|oil",
     ),
-    "gears_worn_out": ("pump .. worn|knackered|shot", "worn out? pump"),
+    "gears_worn_out": (
+        "pump is|was|found|badly|all|totally? badly|all|totally? worn|knackered|shot",
+        "worn out? pump",
+    ),
+    "shells_found_ruined": (
+        "bearings|shells|mains|big-ends were|are|was|all|found|completely|totally? all|found|completely|totally? "
+        "ruined|shot|gone|destroyed|toast|trashed|knackered",
+    ),
+    "shells_look_normal": (
+        "bearings|shells|mains were|are|looked|look|all? looked|look|all? good|fine|perfect|normal|ok|okay",
+        "bearings|shells|mains looked|look|were like new",
+    ),
     "shells_wiped": ("shells|bearings|bearing|mains|big-ends .. wiped|melted|burnt",),
     "shell_spun": ("spun|spun a? bearing|shell|rod|main",),
     "crank_scored": ("crank|journals|crankshaft|journal .. scored|grooved|damaged|blued",),
@@ -194,6 +216,7 @@ SIGHTS: dict[str, tuple[str, ...]] = {
         "sat|stood|sitting|parked|stored up? .. winter|months|decade|decades|ages",
     ),
     "history_unknown": (
+        "newly bought|purchased|acquired",
         "just|recently bought|got|purchased|acquired",
         "bought|purchased it|the|this .. used|secondhand|second-hand|recently|weeks|month|months",
         "unknown|dont|no know|known|service? history|mileage|miles",
@@ -266,123 +289,3 @@ SIGHTS: dict[str, tuple[str, ...]] = {
     ),
     "idle_below_spec": ("idle|idling|idles too|is|very? low|slow",),
 }
-#: findings that follow from readings and behaviour; their phrases are left to those
-LEFT_TO_BEHAVIOUR = frozenset(
-    [
-        "gauge_reads_low",
-        "gauge_reads_zero",
-        "gauge_reads_high",
-        "needle_flickers",
-        "lamp_comes_on",
-        "sank_while_running",
-        "declined_over_months",
-        "flickers_only_at_speed",
-        "flickers_only_at_hot_idle",
-        "low_hot_idle_good_speed",
-        "rises_just_off_idle",
-        "good_cold_low_hot",
-        "low_at_all_speeds",
-        "low_even_cold",
-        "falls_as_revs_rise",
-        "capped_low",
-        "never_reaches_setting_cold",
-        "climbs_past_setting",
-        "sags_as_oil_heats",
-        "fades_at_speed_back_after_rest",
-        "falls_in_a_manoeuvre",
-        "slow_after_standing",
-        "ten_seconds_or_more",
-        "none_from_first_start",
-        "low_from_first_start",
-        "low_first_minutes_then_good",
-        "changed_with_oil_change",
-        "changed_with_grade",
-        "changed_after_knock",
-        "changed_with_new_pump",
-        "changed_after_other_work",
-        "loss_is_passing",
-        "no_pattern_to_it",
-        "returns_the_same_way",
-        "long_unchanged",
-        "grows_worse",
-        "pressure_lost",
-        "back_when_slowed",
-        "goes_after_minutes",
-        "low_only_when_level_low",
-        "worse_in_the_wet",
-        "noise_with_pressure_loss",
-        "grinding_noise",
-        "squeaking_noise",
-        "protection_tripped",
-        "general_alarm",
-        "engine_runs_rough",
-        "falls_with_clutch",
-        "will_not_start",
-        "bearing_knock",
-        "lifters_clatter",
-        "rattle_of_unknown_place",
-        "high_from_first_start",
-        "instrument_just_changed",
-        "just_worked_on",
-        "gone_at_the_next_start",
-        "began_after_revving_hard",
-        "fell_suddenly",
-        "right_grade_cures",
-        "thicker_oil_helped",
-        "top_up_cures_for_a_while",
-        "drive_partner_stopped",
-        "raced_or_heeled",
-        "stood_in_frost",
-        "oil_very_cold",
-        "hot_and_thin",
-        "stepped_down_and_stayed",
-        "nothing_warned",
-        "more_than_it_can_make",
-        "several_journals_dry",
-        "history_unknown",
-        "freshly_rebuilt",
-        "oil_just_changed",
-        "sump_or_pump_swapped",
-        "worked_hard",
-    ]
-)
-#: findings whose phrases in the book are too short to stand for them in a longer text
-NOT_BY_THE_BOOK = LEFT_TO_BEHAVIOUR | frozenset(
-    [
-        "wet_sumps",
-        "direct_gauge_low",
-        "direct_gauge_zero",
-        "gauge_line_sludged",
-        "gauge_line_leaking",
-        "gauge_line_kinked",
-        "high_mileage",
-        "oil_temperature_high",
-        "several_alike",
-        "idles_long",
-        "foreign_part_fitted",
-    ]
-)
-#: a denial that says nothing: nobody states that these are absent in this way
-NEVER_DENIED = frozenset(
-    ["level_correct", "engine_runs_normally", "lifters_quiet", "oil_looks_clean", "high_mileage"]
-)
-#: these say of a noise or lamp all there is to say; what shows is not read a second time
-INSTEAD = frozenset(
-    [
-        "lifters_quiet",
-        "engine_runs_normally",
-        "lamp_dead_with_key_on",
-        "needle_off_zero_at_rest",
-        "tap_frees_needle",
-        "wiggle_moves_needle",
-        "needle_stuck_at_one_value",
-        "turbo_shrieks",
-        "timing_cover_rattles",
-        "burning_oil_smoke",
-        "level_correct",
-        "dipstick_low",
-        "level_risen",
-        "blue_smoke",
-        "white_plume",
-    ]
-)

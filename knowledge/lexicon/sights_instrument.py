@@ -69,6 +69,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "mechanical|test|direct|second|proper|other gauge .. higher|more|good|fine|normal|healthy",
         "dash|panel|factory|stock gauge .. low|lower|less .. mechanical|test|direct",
     ),
+    "direct_gauge_zero": ("mechanical|test|direct|manual|master|shop gauge .. zero|nothing|none",),
     "direct_gauge_low": (
         "mechanical|test|direct|manual|master gauge .. confirms|confirmed|same|agrees|low|also|too|says|verified",
         "confirmed|verified low? with|by|on a? mechanical|test|direct|manual|master|second gauge",

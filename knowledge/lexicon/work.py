@@ -142,7 +142,9 @@ AREAS: dict[str, tuple[str, ...]] = {
 #: "nobody has touched it"
 NOTHING_DONE = (
     "nothing|none|nobody .. done|touched|changed|worked",
-    "@not touched|worked|apart|opened anything|it|on?",
+    "@not been? touched anything|it|the?",
+    "@not worked on",
+    "@not been apart|opened",
     "never been? apart|opened|touched|rebuilt",
     "no work done?",
 )
