@@ -80,6 +80,15 @@ READ: dict[str, list[str]] = {
         "trial thicker_oil helped",
     ],
     "tried a second gauge, reads the same": ["trial other_gauge no difference"],
+    "changed the oil and now it has no pressure at all": [
+        "earlier oil_change renewed straight before",
+        "behaviour none",
+    ],
+    "pressure normal when cold then goes down to almost nothing at idle once hot": [
+        "behaviour normal cold",
+        "behaviour low idle, hot",
+    ],
+    "relief spring was shimmed by previous owner": ["earlier relief_valve adjusted"],
     "no change after new filter": ["trial new_filter no difference"],
     "topped up the oil and the pressure came back": ["trial topped_up cured"],
     "oil smells of petrol and level has risen": [

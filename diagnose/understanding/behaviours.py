@@ -21,6 +21,8 @@ _NOT = frozenset(["not", "never", "isnt", "doesnt", "dont", "wasnt", "didnt", "n
 #: shown by the engine, not by an instrument; the course of the trouble is not theirs
 _APART = NOISES | {Shows.SMOKE, Shows.ROUGH, Shows.LOST_POWER, Shows.NO_START, Shows.ALARM}
 _ORDER = [w.value for w in (*Circumstance, *Course)]
+#: how sure a noise is that is only guessed at (judgement)
+_GUESSED = 0.7
 _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certainty
 
 
@@ -57,6 +59,7 @@ class _Head:
         "my brother's engine had low oil pressure": [],
         "low oil pressure, getting worse": ["behaviour low worsening"],
         "no knock yet": ["finding bearing_knock absent"],
+        "maybe a knock": ["finding bearing_knock present"],
     }
 )
 def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
@@ -80,7 +83,9 @@ def _heads(line: Line, before: list[_Head], paragraph: Paragraph) -> list[_Head]
     found: list[_Head] = []
     seen = line.find(line.lexicon.sights)
     for mark in line.stated(line.lexicon.shows):
-        if line.denied(mark) or line.usual(mark) or line.guessed(mark):
+        if line.denied(mark) or line.usual(mark):
+            continue
+        if line.guessed(mark) and mark.value not in NOISES:
             continue
         if any(s.overlaps(mark) and len(s) > len(mark) for s in seen if s.value in INSTEAD):
             continue
@@ -244,6 +249,8 @@ def _only_that(line: Line) -> bool:
 def _fact(head: _Head) -> Fact:
     line, shows = head.line, head.mark.value
     sure = line.stances.surety(head.mark)
+    if line.guessed(head.mark):
+        sure = min(sure, _GUESSED)
     spans: list[Span] = []
     for each in dict.fromkeys(x for x, _ in head.used):
         spans += each.span([m for x, m in head.used if x is each])

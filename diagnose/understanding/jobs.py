@@ -87,6 +87,9 @@ class Job:
                 return "1 days", (Mark(True, k, k + 1),)
         if self.lead:
             return "straight before", self.lead
+        after = (self.line.word(self.last), self.line.word(self.last + 1))
+        if after in (("and", "now"), (",", "now")):
+            return "straight before", (Mark(True, self.last, self.last + 2),)
         for k in range(max(clause.first, self.first - 3), self.last):
             if self.line.word(k) in _JUST:
                 return "straight before", (Mark(True, k, k + 1),)

@@ -136,7 +136,9 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
         own = jobs(line)
         for job in own:
             before, words = job.before()
-            if not job.area or (not before and job.area in _DOUBTFUL):
+            hands = _hands(line, job)
+            known = before or (hands is not None and hands.value is Hands.EARLIER_OWNER)
+            if not job.area or (not known and job.area in _DOUBTFUL):
                 continue
             tried = job.trial and _result_of(job, results, line, own)
             if tried and (not before or job.begins_it):
@@ -148,7 +150,6 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
                 fields["done"] = job.done.value
             if before:
                 fields["before"] = before
-            hands = _hands(line, job)
             if hands:
                 fields["hands"] = hands.value.value
             marks = [*job.marks, *words, *([hands] if hands else [])]

@@ -59,6 +59,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "reads|reading|reading|gets|gauge|still|goes|runs|stays low|poor",
         "drops|falls|dropped|fell|sinks low",
         "it|then drops|falls|sinks|sags|dips",
+        "it|then goes|went down|low to? almost|nearly? nothing|zero?",
         "drops|falls|fell|dropped|sinks|sank down? to|below about|around|only|just|like|maybe? @number|@pressure|@range",
         "pressure @not come|comes|came|go|goes up",
         "pressure @not what it was",

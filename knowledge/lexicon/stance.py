@@ -176,7 +176,6 @@ USUALLY = (
     "was always",
     "in the past",
     "before the|this|my|that|i|we .. rebuild|overhaul|work|change|swap|new|changed|rebuilt|replaced|oil",
-    "usual|normal",
     "was|had|ran @number|@pressure|@range last|before|previously",
     "was|were it|always|around|about|at? @number|@pressure|@range before",
 )
