@@ -66,7 +66,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "pump set",
     ),
     Trait.RACE: ("race|racing|drag|race-car", "track car"),
-    Trait.V8: ("v8|v-8|eight-cylinder|sbc|bbc", "v 8", "small|big block"),
+    Trait.V8: ("v8|v-8|eight-cylinder", "v 8", "small|big block"),
     Trait.V6: ("v6|v-6",),
     Trait.V_TWIN: ("v-twin|vtwin", "v twin"),
     Trait.FLAT_FOUR: ("flat-four|flat-4|boxer", "flat four|4", "boxer four"),

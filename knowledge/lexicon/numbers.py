@@ -37,6 +37,6 @@ COUNTS = _set(
 )
 #: before a number: it is a name or a count
 NAMES = _set(
-    "number no model mark mk type series ford chevy gm part bearing rod main cylinder of the "
+    "number no model mark mk type series part bearing rod main cylinder of the "
     "a page grade aged age sae since year in by gear"
 )

@@ -69,7 +69,7 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(
         names=(
-            "high-volume|hv|melling-hv oil? pump",
+            "high-volume|hv oil? pump",
             "high|hi volume|vol|pressure oil? pump",
             "bigger oil? pump",
         ),

@@ -145,7 +145,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "low oil pressure? shutdown|trip|cutout",
         "shut itself down|off",
         "shuts itself down|off",
-        "safety|protection|murphy shuts|shut|trips|tripped",
+        "safety|protection shuts|shut|trips|tripped",
     ),
     Shows.NO_START: (
         "cranks|turns .. @not start|fire|catch",

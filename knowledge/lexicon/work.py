@@ -71,7 +71,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "engine flush",
         "flush|flushed .. engine|it",
         "ran|run a flush",
-        "seafoam|diesel-flush",
+        "diesel-flush",
     ),
     "cooler_bypassed": ("bypassed|bypass|looped .. cooler",),
     "stiffer_spring": (
