@@ -71,11 +71,11 @@ def score(path: Path, up_to: Stage) -> Score | None:
 
 
 def score_of(name: str, answer: Diagnosis) -> Score:
-    """Where the confirmed cause of a case stands in an answer."""
+    """Where the confirmed cause of a case stands in an answer; after all others if ruled out."""
     label = gold()[name]
     accepted = frozenset(str(a) for a in label["accept"])  # type: ignore[attr-defined]
     order = [r.cause.id for r in answer.ranking]
-    rank = min(order.index(a) for a in accepted if a in order) + 1
+    rank = min((order.index(a) for a in accepted if a in order), default=len(order)) + 1
     marginal = {r.cause.id: r.probability for r in answer.ranking}
     return Score(name, rank, accepted, marginal, bool(label.get("leak")), bool(label.get("thin")))
 

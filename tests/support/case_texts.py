@@ -1,0 +1,112 @@
+"""The development cases as texts: the complaint and the notes of what was known from outside."""
+
+from __future__ import annotations
+
+import tomllib
+from dataclasses import dataclass
+from functools import cache
+from itertools import count
+from pathlib import Path
+from typing import Any
+
+from diagnose.case.loading import from_tables
+from diagnose.diagnosis import Diagnosis
+from knowledge.book import the_book
+from tests.confirmed.scoring import (
+    FIRST,
+    FURTHER,
+    Score,
+    case_files,
+    gold,
+    kept_aside,
+    score_of,
+)
+from tests.support.agreement import Outcome, outcome
+from tests.support.readers import Reader
+from tests.support.stated_facts import Fact, Kind, Tables, in_tables
+
+KNOWN = "told"
+OUTSIDE = "outside"
+_TABLES = ("finding", "behaviour", "reading", "baseline", "trial", "earlier")
+
+
+@dataclass(frozen=True)
+class CaseText:
+    """What was said of a job in words, and the same as the entries of its file."""
+
+    name: str
+    engine: str  #: the title: what engine it is
+    text: str
+    facts: tuple[Fact, ...]
+    further: bool
+    doubtful: bool
+
+    @property
+    def kept_aside(self) -> bool:
+        """Whether it is of the half that nothing is developed on."""
+        return self.further and kept_aside(self.name)
+
+    def read_by(self, reader: Reader) -> Outcome:
+        """Compare what a reader makes of the text with the entries of the file, features apart."""
+        read = [f for f in in_tables(reader(self.text)) if f.kind is not Kind.FEATURE]
+        return outcome(read, self.facts)
+
+    def ranked_by(self, reader: Reader) -> Score:
+        """Where the confirmed cause stands when nothing but the text is known, title first."""
+        case = from_tables(as_case(reader(f"{self.engine}. {self.text}")), None, the_book())
+        return score_of(self.name, Diagnosis(the_book(), case))
+
+
+def as_case(tables: Tables) -> dict[str, Any]:
+    """A case file's tables with a head, and a number for each entry that has none.
+
+    >>> as_case({"trial": [{"what": "new_pump", "result": "cured"}]})["trial"][0]["no"]
+    1
+    """
+    engine = {"layout": "unknown", "aircraft": False, **tables.get("engine", {})}
+    case: dict[str, Any] = {"schema": 1, "job": {"title": "text"}, "engine": engine}
+    numbers = count(1)
+    for name in _TABLES:
+        if rows := tables.get(name):
+            case[name] = [{**row, "no": next(numbers)} for row in rows]
+    return case
+
+
+@cache
+def case_texts(checks: bool) -> tuple[CaseText, ...]:
+    """Every development case; ``checks``: with what was looked at from outside."""
+    learned = (KNOWN, OUTSIDE) if checks else (KNOWN,)
+    return tuple(
+        _case_text(path, learned, folder == FURTHER)
+        for folder in (FIRST, FURTHER)
+        for path in case_files(folder)
+    )
+
+
+def _case_text(path: Path, learned: tuple[str, ...], further: bool) -> CaseText:
+    tables = tomllib.loads(path.read_text("utf-8"))
+    chosen: dict[str, Any] = {
+        name: [e for e in tables.get(name, ()) if e.get("learned", KNOWN) in learned]
+        for name in _TABLES
+    }
+    entries = sorted((e for rows in chosen.values() for e in rows), key=lambda e: int(e["no"]))
+    notes = dict.fromkeys(e.get("note", "").strip() for e in entries)
+    job = tables["job"]
+    said = [job.get("complaint", ""), *notes]
+    facts = [f for f in in_tables(chosen) if f.kind is not Kind.FEATURE]
+    doubtful = bool(gold()[path.stem].get("doubtful"))
+    title = job.get("title", "")
+    return CaseText(path.stem, title, sentences(said), tuple(facts), further, doubtful)
+
+
+def sentences(pieces: list[str]) -> str:
+    """Pieces of text as sentences, those that repeat an earlier one left out.
+
+    >>> sentences(["lamp on; zero", "lamp on", "no noise"])
+    'lamp on; zero. no noise.'
+    """
+    text = ""
+    for piece in pieces:
+        if piece and piece.lower() not in text.lower():
+            text += f"{piece.rstrip('.')}. "
+    return text.strip()
