@@ -69,6 +69,7 @@ class Lexicon:
         self.guessed: Phrases[bool] = Phrases({True: stance.GUESSED})
         self.feared: Phrases[bool] = Phrases({True: stance.FEARED})
         self.other: Phrases[bool] = Phrases({True: stance.OTHER_ENGINE})
+        self.other_pressure: Phrases[bool] = Phrases({True: stance.OTHER_PRESSURE})
         self.this: Phrases[bool] = Phrases({True: stance.THIS_ENGINE})
         self.usually: Phrases[bool] = Phrases({True: stance.USUALLY})
         self.until: Phrases[bool] = Phrases({True: stance.UNTIL})

@@ -9,7 +9,7 @@ from enum import Flag, auto
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence
-from knowledge.lexicon.stance import AUXILIARIES, ENDS_NEGATION, NEGATION
+from knowledge.lexicon.stance import AUXILIARIES, ENDS_NEGATION, GOES_ON, NEGATION
 
 
 class Stance(Flag):
@@ -57,7 +57,7 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     of = [Stance.STATED] * len(tokens)
     sure = [1.0] * len(tokens)
     for mark in (*lexicon.supposed.find(tokens), *lexicon.feared.find(tokens)):
-        _set(of, mark.first, _end(clauses, mark.first), Stance.SUPPOSED)
+        _set(of, mark.first, _run_end(sentence, mark.first), Stance.SUPPOSED)
     for mark in _questions(sentence, lexicon):
         last = len(tokens) if sentence.asks else _end(clauses, mark.first)
         _set(of, mark.first, last, Stance.SUPPOSED)
@@ -70,7 +70,9 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
         _set(of, mark.first, now, Stance.USUAL)
     for mark in lexicon.until.find(tokens):
         clause = _clause(clauses, mark.first)
-        _set(of, clause.first, clause.last, Stance.USUAL)
+        _set(of, clause.first, _run_end(sentence, mark.first), Stance.USUAL)
+    for mark in lexicon.other_pressure.find(tokens):
+        _set(of, mark.first, _end(clauses, mark.first), Stance.ELSEWHERE)
     for hedge in lexicon.hedges.find(tokens):
         clause = _clause(clauses, hedge.first)
         for k in range(clause.first, clause.last):
@@ -104,8 +106,14 @@ def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:
     return asked + [
         m
         for m in lexicon.asks.find(sentence.tokens)
-        if m.first in begins and sentence.tokens[m.first].word not in _WHY
+        if (m.first in begins or _after_if(sentence, m.first))
+        and sentence.tokens[m.first].word not in _WHY
     ]
+
+
+def _after_if(sentence: Sentence, at: int) -> bool:
+    """Whether the clause begins with "if", as "if I overfill it does that hurt" does."""
+    return sentence.tokens[_clause(sentence.clauses, at).first].word == "if"
 
 
 def _deny(sentence: Sentence, lexicon: Lexicon, of: list[Stance]) -> None:
@@ -149,6 +157,15 @@ def _others(sentence: Sentence, lexicon: Lexicon, of: list[Stance], elsewhere: b
         if start and sentence.tokens[start - 1].word in _OF:
             start = _clause(sentence.clauses, start).first
         _set(of, start, last, Stance.ELSEWHERE)
+
+
+def _run_end(sentence: Sentence, at: int) -> int:
+    """The end of a clause and of those after it that go on with it ("or ...", "then ...")."""
+    last = _end(sentence.clauses, at)
+    for clause in sentence.clauses:
+        if clause.first == last and sentence.tokens[clause.first].word in GOES_ON:
+            last = clause.last
+    return last
 
 
 def _clause(clauses: Iterable[Clause], at: int) -> Clause:

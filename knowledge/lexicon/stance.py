@@ -155,6 +155,10 @@ OTHER_ENGINE = (
     "my|a|his|her|our brother|friend|buddy|dad|father|mate|neighbor|neighbour|cousin|uncle|wife|son|husband|"
     "sister|boss|buddies|colleague",
     "his|theirs|hers had|was|did|has|is|engine|motor|one",
+    "brothers|friends|dads|mates|neighbors|neighbours|cousins|uncles|buddys|fathers "
+    "boat|engine|motor|truck|car|tractor|bike|van|launch|one",
+    "neighbor|neighbour|brother|friend|buddy|mate|dad|cousin|uncle says|said|reckons|had|has|told",
+    "the|a|that donor|parts|spare|scrap car|engine|motor|truck|boat|block|one",
     "another|someone|somebody|different|other|others guy|else|elses|owner|engine|boat|truck|car|tractor|people|folks|had",
     "guy|guys on|at|in|who|with",
     "ive|have|i seen|heard|read of|that|about|engines|some|on|others|one|people|where",
@@ -164,6 +168,12 @@ OTHER_ENGINE = (
     "spec|manual|book|specs|handbook|specification calls|says|is|states|call|specifies|gives|wants|of|for|should",
     "according to",
     "rule of thumb",
+)
+#: a pressure of something else than the oil
+OTHER_PRESSURE = (
+    "tyre|tyres|tire|tires",
+    "compression|boost|vacuum",
+    "brake|coolant|radiator|fuel|rail|manifold|crankcase|cylinder pressure",
 )
 #: back to the engine in question
 THIS_ENGINE = ("mine", "this one|engine|motor", "but my|this|it", "my own? engine|motor|gauge|oil")
@@ -180,7 +190,13 @@ USUALLY = (
     "was|were it|always|around|about|at? @number|@pressure|@range before",
 )
 #: the whole clause is of the time before
-UNTIL = ("until|till last|recently|yesterday|this|now|about|a|one",)
+UNTIL = (
+    "until|till last|recently|yesterday|this|now|about|a|one",
+    "years|ages|decades ago",
+    "long ago",
+)
+#: clauses that begin so go on as the one before them was meant
+GOES_ON = frozenset(["or", "then", "because", "nor", "for"])
 #: a clause that begins with one of these, in a sentence with a question mark, is the question
 AUXILIARIES = frozenset(
     [
