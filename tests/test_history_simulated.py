@@ -87,7 +87,7 @@ def test_the_study_ranks_as_a_diagnosis_does() -> None:
     factor = learn(PLAIN, [study.closed(shop, rng) for _ in range(30)]).factor
     answer = Diagnosis(BOOK, job.answer.case, learned=factor)
     found = study.ranked(job, factor)
-    assert {r.cause.id: r.probability for r in answer.ranking} == pytest.approx(found)
+    assert {r.cause.id: r.began for r in answer.ranking} == pytest.approx(found)
 
 
 def test_fresh_jobs_are_ranked_better() -> None:

@@ -47,7 +47,7 @@ def test_one_step_and_no_further() -> None:
     assert dict(steps(0.25, STRENGTHS)) == {True: 0.55, False: 0.08}
     assert dict(steps(0.97, STRENGTHS)) == {False: 0.80}
     assert dict(steps(0.43, STRENGTHS)) == {True: 0.55, False: 0.25}
-    assert dict(steps(0.004, BACKGROUNDS)) == {True: 0.015}
+    assert dict(steps(0.004, BACKGROUNDS)) == {True: 0.015, False: 0.001}
 
 
 @pytest.mark.parametrize("name", ["A07", "B12", "B67"])

@@ -12,6 +12,7 @@ from diagnose.case.loading import load
 from diagnose.inference import causegraph
 from diagnose.inference.causegraph import Graph
 from diagnose.inference.chaining import Facts, Observation, infer
+from diagnose.inference.elimination import TooEntangledError, posterior
 from diagnose.inference.evidence import gather
 from diagnose.inference.network import Likelihood, Network
 from knowledge.book import the_book
@@ -55,7 +56,21 @@ def taken(facts: Facts) -> Situation:
     conclusions = infer(book.statements, facts)
     graph = causegraph.build(book.causes, conclusions)
     evidence = gather(facts.observations, conclusions, graph)
-    return Situation(facts, graph, causegraph.as_network(graph), evidence)
+    network = causegraph.as_network(graph)
+    while not _can_be_summed(network, evidence):  # as a case's inference does
+        present = (n for n, e in evidence.items() if e.if_present > e.if_absent)
+        busiest = max(present, key=lambda n: (len(network.parents.get(n, ())), n))
+        evidence = {n: e for n, e in evidence.items() if n != busiest}
+    return Situation(facts, graph, network, evidence)
+
+
+def _can_be_summed(network: Network, evidence: dict[str, Likelihood]) -> bool:
+    """Whether the exact sum stays within its bounds."""
+    try:
+        posterior(network, evidence)
+    except TooEntangledError:
+        return False
+    return True
 
 
 def mixed(seed: int, many: int = 6) -> Facts:
