@@ -26,7 +26,7 @@ from diagnose.hydraulics.ranges import FloatArray, Floats
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.limits import Limit
-from knowledge.model import State as Told
+from knowledge.model import State as FeatureState
 from knowledge.pressure.gauge import PSI_PER_1000, spread_of
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
@@ -167,7 +167,7 @@ def speeds_of(
     case: Case, limits: Mapping[Limit, float], targets: Sequence[Target] = ()
 ) -> FloatArray:
     """Return the speeds looked at [rpm]: idle first, then up to what such an engine turns."""
-    diesel = case.features.get(DIESEL) is Told.PRESENT
+    diesel = case.features.get(DIESEL) is FeatureState.PRESENT
     idle = limits[USUAL_IDLE_SPEED]
     listed = {n for n in (DIESEL_SPEEDS if diesel else PETROL_SPEEDS) if n > idle}
     return np.array(sorted({idle, *listed, *(t.rpm for t in targets)}))

@@ -43,19 +43,19 @@ def tell(
     from diagnose.diagnosis import Diagnosis
     from diagnose.entry.telling import understand, write
     from diagnose.output.as_json import as_json
-    from diagnose.output.documents.tell import minute_document, tell_document, told_document
+    from diagnose.output.documents.tell import account_document, minute_document, tell_document
     from diagnose.output.text.tell import minute_lines, told_lines
     from knowledge.book import the_book
 
     book = the_book()
-    told = understand(case, " ".join(words) if words else _said(), book)
-    document = told_document(told, book)
+    account = understand(case, " ".join(words) if words else _said(), book)
+    document = account_document(account, book)
     struck: Collection[int] = ()
     if not json:
         printing.answer("\n".join(told_lines(document)))
         if not yes and sys.stdin.isatty() and document.understood:
             struck = _struck_out(len(document.understood))
-    saved = write(told, book, struck, by)
+    saved = write(account, book, struck, by)
     minute = minute_document(Diagnosis(book, saved), str(case))
     if json:
         printing.data(as_json(tell_document(document, minute)))

@@ -27,7 +27,7 @@ from knowledge.reports.words import Result
 
 
 @dataclass(frozen=True, slots=True)
-class Told:
+class Account:
     """What a text said: the facts that can be written into the case, and what else it holds."""
 
     path: Path
@@ -37,7 +37,7 @@ class Told:
     has_engine: bool  #: the case has its [engine], so a layout is not written
 
 
-def understand(path: Path, text: str, book: Book) -> Told:
+def understand(path: Path, text: str, book: Book) -> Account:
     """Read a text for a case, which is not changed.
 
     Raises UsageError for an empty or too long text or one that is no text; NoCaseError and
@@ -53,43 +53,43 @@ def understand(path: Path, text: str, book: Book) -> Told:
     is_new = not os.path.lexists(path)
     case = None if is_new else load(path, book)
     has_engine = case is not None and case.has_engine
-    return Told(path, wanted, _possible(read(wanted, book), has_engine), is_new, has_engine)
+    return Account(path, wanted, _possible(read(wanted, book), has_engine), is_new, has_engine)
 
 
-def write(told: Told, book: Book, struck: Collection[int] = (), by: str = "") -> Case:
+def write(account: Account, book: Book, struck: Collection[int] = (), by: str = "") -> Case:
     """Write every fact but those struck out, by their place from 0; a new case keeps the text.
 
     Raises UsageError where nothing is left to write into a case that is there, NoCaseError,
     BadCaseError, OutOfScopeError, CannotWriteError.
     """
-    kept = [f for i, f in enumerate(told.understanding.facts) if i not in struck]
+    kept = [f for i, f in enumerate(account.understanding.facts) if i not in struck]
     layout = next((str(f.fields["layout"]) for f in kept if f.table == "layout"), None)
     entries = [f for f in kept if f.table != "layout"]
-    if told.is_new:
-        job = {"opened": date.today(), "by": by or None, "complaint": told.text}
-        case = start(told.path, book, job, {"layout": layout} if layout else None)
+    if account.is_new:
+        job = {"opened": date.today(), "by": by or None, "complaint": account.text}
+        case = start(account.path, book, job, {"layout": layout} if layout else None)
     else:
         if not kept:
             raise UsageError("nothing of it was understood; nothing is written")
-        case = load(told.path, book)
+        case = load(account.path, book)
         if layout and not case.has_engine:
-            case = append_engine(told.path, book, {"layout": layout})
+            case = append_engine(account.path, book, {"layout": layout})
     if not entries:
         return case
-    said = "" if told.is_new else f"; said: {told.text}"
+    said = "" if account.is_new else f"; said: {account.text}"
 
     def made(now: Case) -> Sequence[NewEntry]:
         return [
-            _entry(fact, told, now, book, by, said if i == 0 else "")
+            _entry(fact, account, now, book, by, said if i == 0 else "")
             for i, fact in enumerate(entries)
         ]
 
-    return append_by(told.path, book, made).after
+    return append_by(account.path, book, made).after
 
 
-def _entry(fact: Fact, told: Told, case: Case, book: Book, by: str, said: str) -> NewEntry:
+def _entry(fact: Fact, account: Account, case: Case, book: Book, by: str, said: str) -> NewEntry:
     """One fact as an entry, with its words as the note; it replaces what stands of the same."""
-    details = Details(by=by, note=f"{told.understanding.words(fact)}{said}"[:LONGEST])
+    details = Details(by=by, note=f"{account.understanding.words(fact)}{said}"[:LONGEST])
     fields = dict(fact.fields)
     match fact.table:
         case "finding":

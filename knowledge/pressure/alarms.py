@@ -74,7 +74,7 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
     """No pressure shown: shut down at once; do not start again before the cause is found.
 
     Only somebody's word that a trusted gauge has shown pressure *since* takes the stop back: of
-    what was told and read nobody knows which came first.
+    what was reported and read nobody knows which came first.
     """
     if known.has(patterns.GAUGE_READS_ZERO):
         yield Alarm(
@@ -116,7 +116,7 @@ def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
         if known.has(direct_gauge.PRESSURE_SHOWN_SINCE) and known.has(low):
             yield Alarm(
                 Severity.STOP,
-                "a trusted gauge is told to show pressure and to lack it: stop, read it again",
+                "a trusted gauge is reported to show pressure and to lack it: stop, read it again",
             )
 
 

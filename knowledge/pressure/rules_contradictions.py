@@ -44,6 +44,6 @@ def two_patterns_at_once(known: Known) -> Conclusions:
         if known.has(one) and known.has(other):
             yield Contradiction(
                 (one, other),
-                f"the pressure is told as {both}: look again, or say which came later",
+                f"the pressure is reported as {both}: look again, or say which came later",
                 again,
             )

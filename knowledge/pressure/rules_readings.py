@@ -120,7 +120,7 @@ def direct_gauge_below_what_is_wanted(known: Known) -> Conclusions:
     non_matches=[example(readings=[hot(3, 800)]), example(readings=[hot(0, 0)])],
 )
 def panel_reads_nothing(known: Known) -> Conclusions:
-    """A running engine whose panel gauge cannot be told from nothing reads zero."""
+    """A running engine whose panel gauge cannot be distinguished from nothing reads zero."""
     nones = [sure_below(r, NEXT_TO_NOTHING) for r in gallery(known, "panel")]
     if nones:
         yield from if_clear(patterns.GAUGE_READS_ZERO, max(nones))
@@ -132,7 +132,7 @@ def panel_reads_nothing(known: Known) -> Conclusions:
     non_matches=[example(readings=[hot(3, 800, "direct")]), example(readings=[hot(0, 800)])],
 )
 def direct_gauge_reads_nothing(known: Known) -> Conclusions:
-    """A running engine whose direct gauge cannot be told from nothing has no pressure."""
+    """A running engine whose direct gauge cannot be distinguished from nothing has no pressure."""
     nones = [sure_below(r, NEXT_TO_NOTHING) for r in gallery(known, "direct")]
     if nones:
         yield from if_clear(direct_gauge.DIRECT_GAUGE_ZERO, max(nones))

@@ -38,7 +38,7 @@ TURNED_IN_SEAT = (
 STARVATION_EXPLAINED = Task(
     id="starvation_explained",
     phase=Phase.CLEANING,
-    says="why that bearing failed: told, and cured, before new shells are ordered",
+    says="why that bearing failed: known, and cured, before new shells are ordered",
     how=(
         "follow the oil back from it: hole, groove, drilling, gallery, pump, screen, level",
         "look at the next bearing on the same feed and the farthest from the pump",

@@ -89,7 +89,7 @@ BLEEDS_WRITTEN_DOWN = Task(
     ),
     source=sources.GALLERY_PLUG_LEFT_OUT,
     hold=Hold.NOTE,
-    remedy="fit the restrictor of the drawing; plug and drill anew where it was bored out",
+    remedy="fit the restrictor of the drawing; plug and drill again where it was bored out",
     guards=(topend_causes_feeds.RESTRICTOR_MISSING,),
     also=("restrictors", "oil jets to the timing gear", "metering plugs"),
 )
@@ -187,7 +187,7 @@ TENSIONER_SEALED = Task(
         "bolts to the manual's torque; lock pins out last",
     ),
     source=sources.TENSIONER_GASKET_LEFT_OUT,
-    remedy="gasket in, bolts tightened anew",
+    remedy="gasket in, bolts tightened again",
     why="a tensioner without its gasket gave nothing at idle and 40 psi at 2000 rpm",
     guards=(topend_causes.TENSIONER_SEAL_LEAK,),
     only_with=(features.CHAIN_TENSIONERS,),

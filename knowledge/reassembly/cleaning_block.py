@@ -40,7 +40,7 @@ GALLERIES_CLEARED = Task(
 CRANK_TRAPS_CLEARED = Task(
     id="crank_traps_cleared",
     phase=Phase.CLEANING,
-    says="crank drillings and sludge traps opened, brushed and plugged anew",
+    says="crank drillings and sludge traps opened, brushed and plugged again",
     how=(
         "plugs out of the webs; catch on white paper what comes with them",
         "brush each drilling from both ends, rinse, blow dry, wire from main to pin",

@@ -55,7 +55,7 @@ FILTER_FILLED = Task(
 FILTER_RIGHT_ONE = Task(
     id="filter_right_one",
     phase=Phase.PRIMING,
-    says="filter the right one: number, thread, one gasket, oiled, hand-tight and as told on",
+    says="filter the right one: number, thread, one gasket, oiled, hand-tight and as stated on",
     how=(
         "old gasket off the seat: look and feel; new one oiled, one only",
         "remote filter: in and out lines on their ports, arrow the way of the flow",

@@ -313,7 +313,7 @@ ROD_CLEARANCE_V6_1990 = Source(
 VAN_PUMP_SERVICE_1997 = Source(
     "GMV",
     "Vehicle maker's pump replacement text (1997 van, pushrod V6 and V8): pump to main cap "
-    "65 lb-ft, no gasket, no locker or paint on threads unless told, "
+    "65 lb-ft, no gasket, no locker or paint on threads unless stated, "
     "https://gm.saturn.team/GMC_Truck/Savana/1997/3/1/338/46035",
     "strong, read in a copy",
 )

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from diagnose.case.looks import said
 from diagnose.case.schema import ReadingEntry
 from diagnose.diagnosis import Diagnosis
-from diagnose.entry.telling import Told
+from diagnose.entry.telling import Account
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.reported import (
@@ -41,7 +41,7 @@ class UnderstoodFact:
 
 
 @dataclass(frozen=True, kw_only=True)
-class ToldDocument:
+class AccountDocument:
     """What was understood of a text."""
 
     understood: tuple[UnderstoodFact, ...]
@@ -86,10 +86,10 @@ class TellDocument:
     answer: MinuteDocument
 
 
-def told_document(told: Told, book: Book) -> ToldDocument:
+def account_document(account: Account, book: Book) -> AccountDocument:
     """Build the document of what was understood; nothing is written yet."""
-    read = told.understanding
-    return ToldDocument(
+    read = account.understanding
+    return AccountDocument(
         understood=tuple(
             UnderstoodFact(
                 fact=fact.name,
@@ -131,10 +131,10 @@ def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
     )
 
 
-def tell_document(told: ToldDocument, answer: MinuteDocument) -> TellDocument:
+def tell_document(account: AccountDocument, answer: MinuteDocument) -> TellDocument:
     """Build the whole answer."""
     return TellDocument(
-        understood=told.understood, not_understood=told.not_understood, answer=answer
+        understood=account.understood, not_understood=account.not_understood, answer=answer
     )
 
 

@@ -28,7 +28,7 @@ def _held_up(document: FirstStartDocument) -> list[str]:
     if not document.blocking:
         return []
     lines = wrapped(
-        f"DO NOT START YET: {len(document.blocking)} checks of the sign-off stand in the way, the "
+        f"DO NOT START YET: {len(document.blocking)} checks of the sign-off prevent it, the "
         "first of them:"
     )
     for task in document.blocking[:BLOCKING]:
@@ -97,7 +97,7 @@ def _above(document: FirstStartDocument) -> list[str]:
         return []
     return wrapped(
         "More than was predicted, and nowhere less: no sign that pressure is lost. Before it is "
-        "let be, look at the relief valve and its spring, the grade of the oil and the gauge; "
+        "leave it alone, look at the relief valve and its spring, the grade of the oil and the gauge; "
         "what the model says of cold oil is its least certain figure."
     )
 

@@ -169,7 +169,7 @@ def _filling_in(document: TeardownDocument) -> list[str]:
         return []
     name, first = as_typed(document.path), document.stages[0].checks[0].findings[0]
     return [
-        "Write down what you find, or fill in a sheet; the plan is then made anew:",
+        "Write down what you find, or fill in a sheet; the plan is then made again:",
         f"  diagnose record {name} {first.id}=yes",
         f"  diagnose teardown {name} --markdown > sheet.md",
         f"  diagnose record {name} --sheet sheet.md",

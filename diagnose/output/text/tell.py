@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from diagnose.output.documents.tell import MinuteDocument, ToldDocument
+from diagnose.output.documents.tell import AccountDocument, MinuteDocument
 from diagnose.output.lines import as_typed, percent, wrapped
 from diagnose.output.text.alarms import alarm_lines
 
 
-def told_lines(document: ToldDocument) -> list[str]:
+def told_lines(document: AccountDocument) -> list[str]:
     """Return each fact with its number and the words it came from, then what is left over."""
     lines = []
     for fact in document.understood:

@@ -25,7 +25,7 @@ NO_SENDER_FITTED = Finding(
     denies="a sender sits in its port",
     stage=Stage.OUTSIDE,
     normal="a sender in the maker's port",
-    why="an instrument that is told nothing shows nothing, whatever the oil does",
+    why="an instrument without a signal shows nothing, whatever the oil does",
     background=VERY_RARE,
     also=("no sender", "port plugged", "sender was never fitted", "no oil pressure sensor"),
 )

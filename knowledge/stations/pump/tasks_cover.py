@@ -155,8 +155,8 @@ PUMP_PACKED_WHERE_TOLD = Task(
     says="gear pump in the front cover: packed with petroleum jelly where its maker asks for it",
     how=(
         "read the manual: some of these pumps must be packed, others must not",
-        "where told: fill every space between the teeth with petroleum jelly, nothing stiffer",
-        "where not told: oil, fed in at the inlet while the pump is turned",
+        "where the maker says so: fill every space between the teeth with petroleum jelly, nothing stiffer",
+        "elsewhere: oil, fed in at the inlet while the pump is turned",
     ),
     source=sources.PUMP_INSTALLATION_1983,
     remedy="cover off, pack it; it can lose its prime whenever the cover is disturbed",

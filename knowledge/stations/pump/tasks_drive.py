@@ -69,7 +69,7 @@ PUMP_CHAIN_IN_LINE = Task(
     says="pump chain and sprocket: in line, right way round, bolt tight, tensioner free",
     how=(
         "straightedge over both sprockets; chain back the way it ran",
-        "sprocket bolt or nut new where told, torqued and locked",
+        "sprocket bolt or nut new where the maker says so, torqued and locked",
         "tensioner moves and comes back; guide not worn through",
     ),
     source=COMMON_PRACTICE,

@@ -94,7 +94,7 @@ SUMP_GASKET_AND_BEADS = Task(
     says="sump gasket single and dry; beads thin, only at the corners; nothing squeezed inside",
     how=(
         "gasket or silicone, not both, but for the corner joints the manual names",
-        "bead as thin as told; close it within the minutes its maker gives",
+        "bead as thin as stated; close it within the minutes its maker gives",
         "look in through any hole: wipe off what came out inside",
     ),
     source=sources.CLUB_SEALANT_STRAINER,
@@ -144,7 +144,7 @@ LEVEL_STICK_PROVED = Task(
     ),
     source=sources.STICK_VERIFICATION_2002,
     hold=Hold.NOTE,
-    remedy="mark the stick anew, or the stick and tube that belong to this sump",
+    remedy="mark the stick again, or the stick and tube that belong to this sump",
     guards=(oil_causes.DIPSTICK_WRONG,),
     also=("dipstick calibration", "stick check", "measured fill"),
 )
