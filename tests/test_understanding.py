@@ -20,7 +20,6 @@ from knowledge.lexicon import (
     stance,
     work,
 )
-from knowledge.lexicon.sights_instrument import SIGHTS_INSTRUMENT
 
 BOOK = the_book()
 EXAMPLES = [(rule, example) for rule in RULES for example in rule.examples]
@@ -229,9 +228,14 @@ def test_words_of_a_fact_are_those_of_the_text() -> None:
     assert [text[a:b] for a, b in fact.spans] == ["OIL level is  fine"]
 
 
+def test_each_finding_stands_in_one_table_of_sights() -> None:
+    """Phrases of one finding in two files would hide each other."""
+    assert sum(len(table) for table in sights.TABLES) == len(sights.SIGHTS)
+
+
 def test_lexicon_names_what_the_book_has() -> None:
     """Findings, trials, areas, layouts and features of the lexicon are in the book."""
-    seen = {*sights.SIGHTS, *SIGHTS_INSTRUMENT, *pressure.FINDING_OF.values()}
+    seen = {*sights.SIGHTS, *pressure.FINDING_OF.values()}
     seen |= {*engine.FEATURES.values(), *engine.FEATURE_WORDS}
     seen |= (
         sights_kinds.LEFT_TO_BEHAVIOUR

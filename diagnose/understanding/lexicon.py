@@ -21,7 +21,6 @@ from knowledge.lexicon import (
 )
 from knowledge.lexicon.engine import Trait
 from knowledge.lexicon.parts import PartWorked
-from knowledge.lexicon.sights_instrument import SIGHTS_INSTRUMENT
 from knowledge.model import Finding, Kind
 from knowledge.reports.words import (
     Circumstance,
@@ -63,7 +62,7 @@ class Lexicon:
         self.hands: Phrases[Hands] = Phrases(work.HANDS)
         self.traits: Phrases[Trait] = Phrases(engine.TRAITS)
         self.features: Phrases[str] = Phrases(engine.FEATURE_WORDS)
-        self.sights: Phrases[str] = Phrases({**sights.SIGHTS, **SIGHTS_INSTRUMENT})
+        self.sights: Phrases[str] = Phrases(sights.SIGHTS)
         self.supposed: Phrases[bool] = Phrases({True: stance.SUPPOSED})
         self.asks: Phrases[bool] = Phrases({True: stance.ASKS})
         self.guessed: Phrases[bool] = Phrases({True: stance.GUESSED})

@@ -1,0 +1,13 @@
+"""What is seen or known of the relief valve, in phrases of more than the book's own ``also``."""
+
+from __future__ import annotations
+
+#: the finding, by what is said when it is there
+SIGHTS_RELIEF: dict[str, tuple[str, ...]] = {
+    "debris_on_relief_seat": (
+        "dirt|chip|swarf|metal|debris|grit|bit|crud under|in|on|holding .. relief|valve|ball|seat|plunger",
+    ),
+    "relief_plunger_sticks": (
+        "relief|regulator|plunger valve|piston|plunger|was|is|found? stuck|sticking|sticks|jammed|seized",
+    ),
+}
