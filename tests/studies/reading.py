@@ -8,6 +8,7 @@ What a file does not code although its words say it counts as wrong there, so th
 is too low rather than too high.
 
 --misses: facts missed and facts wrong, none of the parts kept back. --reader NAME: only this one.
+--facts: without the hit rates, which take most of the time.
 """
 
 from __future__ import annotations
@@ -62,7 +63,7 @@ def in_sentences(reader: Reader, misses: bool) -> None:
             print(f"    {each.text}\n      MISREAD {'; '.join(each.misread_by(reader))}")
 
 
-def in_cases(reader: Reader, misses: bool) -> None:
+def in_cases(reader: Reader, misses: bool, ranks: bool = True) -> None:
     """Print how the words of the confirmed cases are read, and where the cause stands then."""
     for checks, stage in ((False, Stage.KNOWN), (True, Stage.OUTSIDE)):
         texts = case_texts(checks)
@@ -70,17 +71,22 @@ def in_cases(reader: Reader, misses: bool) -> None:
         print(f" {STAGES[stage]}: {len(texts)} cases")
         print(heading("developed on", "kept aside"))
         print(*rows(parts), sep="\n")
-        ranked = [(t, t.ranked_by(reader)) for t in texts if not t.doubtful]
-        print(f"  {'from the words alone':22}   n   first   three   five")
-        print(hits("all", [s for _, s in ranked]))
-        print(hits("the first 51", [s for t, s in ranked if not t.further]))
-        half = [s for t, s in ranked if t.further and not t.kept_aside]
-        print(hits("half developed on", half))
-        print(hits("half kept aside", [s for t, s in ranked if t.kept_aside]))
-        print(hits("all, from the files", scores(stage, [*case_files(), *case_files(FURTHER)])))
+        if ranks:
+            _print_ranks(texts, stage, reader)
     if misses:
         for text in (t for t in case_texts(True) if not t.kept_aside):
             _print_misses(f"{text.name}: {text.text}", text.read_by(reader))
+
+
+def _print_ranks(texts: Sequence[CaseText], stage: Stage, reader: Reader) -> None:
+    ranked = [(t, t.ranked_by(reader)) for t in texts if not t.doubtful]
+    print(f"  {'from the words alone':22}   n   first   three   five")
+    print(hits("all", [s for _, s in ranked]))
+    print(hits("the first 51", [s for t, s in ranked if not t.further]))
+    half = [s for t, s in ranked if t.further and not t.kept_aside]
+    print(hits("half developed on", half))
+    print(hits("half kept aside", [s for t, s in ranked if t.kept_aside]))
+    print(hits("all, from the files", scores(stage, [*case_files(), *case_files(FURTHER)])))
 
 
 def hits(label: str, these: list[Score]) -> str:
@@ -116,7 +122,7 @@ def main() -> None:
         if only in (None, name):
             print(f"{name}\n sentences as typed: {len(typed())}")
             in_sentences(reader, misses)
-            in_cases(reader, misses)
+            in_cases(reader, misses, ranks="--facts" not in sys.argv)
 
 
 if __name__ == "__main__":
