@@ -5,14 +5,11 @@ from __future__ import annotations
 import json
 import tomllib
 from pathlib import Path
-from unittest.mock import patch
 
 import pytest
 
 from diagnose.case.loading import load
-from diagnose.cli import telling
-from diagnose.entry.telling import understand, write
-from diagnose.errors import UsageError
+from diagnose.entry.telling import understand
 from knowledge.book import the_book
 from tests.support.command_line import call
 
@@ -81,27 +78,6 @@ def test_reads_standard_input(tmp_path: Path) -> None:
     path = tmp_path / "s.toml"
     assert call("tell", path, "--yes", answers="no leaks\n").code == 0
     assert [s.finding.id for s in load(path, BOOK).finding_records] == ["oil_seen_outside"]
-
-
-@pytest.mark.parametrize(("line", "kept"), [("\n", 2), ("1\n", 1), ("1 2\n", 0), ("9\n2\n", 1)])
-def test_a_terminal_is_asked_and_numbers_strike_out(
-    line: str, kept: int, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    """One key accepts all; a wrong number is asked again."""
-    lines = iter(line.splitlines(keepends=True))
-    with patch("sys.stdin") as stdin:
-        stdin.readline = lambda *_: next(lines)
-        struck = telling._struck_out(2)
-    told = understand(tmp_path / "t.toml", "no leaks. no knock", BOOK)
-    assert len(write(told, BOOK, struck).finding_records) == kept
-
-
-def test_nothing_is_written_after_q(tmp_path: Path) -> None:
-    """Neither is a case made."""
-    with patch("sys.stdin") as stdin:
-        stdin.readline = lambda *_: "q\n"
-        with pytest.raises(UsageError, match="nothing is written"):
-            telling._struck_out(2)
 
 
 @pytest.mark.parametrize(

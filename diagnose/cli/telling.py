@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 import sys
-from collections.abc import Collection
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from diagnose.cli import printing
 from diagnose.cli.options import AsJson
 from diagnose.errors import UsageError
+
+if TYPE_CHECKING:
+    from diagnose.entry.telling import Account
+    from knowledge.book import Book
 
 MOST_READ = 40_000  #: bytes of standard input that are looked at
 
@@ -37,30 +40,64 @@ def tell(
 ) -> None:
     """Say in your own words what the trouble is; the facts in it are written into the case.
 
-    Shows every fact with the words it came from, and what nothing was made of. On a terminal it
-    asks before it writes.
+    Shows every fact with the words it came from, and what could not be read. On a terminal it
+    asks before it writes: facts can be struck out, corrected and added.
     """
     from diagnose.diagnosis import Diagnosis
     from diagnose.entry.telling import understand, write
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.tell import account_document, minute_document, tell_document
-    from diagnose.output.text.tell import minute_lines, told_lines
+    from diagnose.output.text.tell import minute_lines
     from knowledge.book import the_book
 
     book = the_book()
     account = understand(case, " ".join(words) if words else _said(), book)
-    document = account_document(account, book)
-    struck: Collection[int] = ()
     if not json:
-        printing.answer("\n".join(told_lines(document)))
-        if not yes and sys.stdin.isatty() and document.understood:
-            struck = _struck_out(len(document.understood))
-    saved = write(account, book, struck, by)
+        if not yes and sys.stdin.isatty() and account.kept:
+            account = confirm(account, book)
+        else:
+            show_account(account, book)
+    saved = write(account, book, by)
     minute = minute_document(Diagnosis(book, saved), str(case))
     if json:
-        printing.data(as_json(tell_document(document, minute)))
+        printing.data(as_json(tell_document(account_document(account, book), minute)))
     else:
         printing.answer("\n".join(minute_lines(minute)))
+
+
+def confirm(account: Account, book: Book) -> Account:
+    """Ask on the terminal until the facts are right. Raises UsageError where none is wanted."""
+    from diagnose.entry.confirming import confirmed
+
+    def show(now: Account) -> None:
+        show_account(now, book)
+
+    kept = confirmed(account, book, show, _say, _ask)
+    if kept is None:
+        raise UsageError("nothing is written")
+    return kept
+
+
+def show_account(account: Account, book: Book) -> None:
+    """Print every fact that is kept, with its words, and what could not be read."""
+    from diagnose.output.documents.tell import account_document
+    from diagnose.output.text.tell import told_lines
+
+    printing.answer("\n".join(told_lines(account_document(account, book))))
+
+
+def _say(text: str) -> None:
+    printing.remark(text, 2)
+
+
+def _ask(prompt: str) -> str | None:
+    """The person's next line; None at the end of the input."""
+    from diagnose.output.lines import wrapped
+
+    *above, last = wrapped(prompt)
+    printing.remark_lines(*above)
+    printing.remark_lines(f"{last} ", end="")
+    return sys.stdin.readline(MOST_READ) or None
 
 
 def _said() -> str:
@@ -75,21 +112,3 @@ def _said() -> str:
         return "\n".join(lines)
     except OSError:
         return ""
-
-
-def _struck_out(most: int) -> Collection[int]:
-    """The places, from 0, of the facts that are wrong. Raises UsageError for "q"."""
-    while True:
-        printing.remark_lines(
-            "All right? Enter writes it; numbers strike out what is wrong; q writes nothing: ",
-            end="",
-        )
-        line = sys.stdin.readline(MOST_READ)
-        wanted = line.replace(",", " ").lower().split()
-        if not line or wanted in (["q"], ["quit"], ["no"], ["n"]):
-            raise UsageError("nothing is written")
-        if not wanted or wanted in (["y"], ["yes"]):
-            return ()
-        if all(w.isdecimal() and 1 <= int(w) <= most for w in wanted):
-            return {int(w) - 1 for w in wanted}
-        printing.remark(f"Numbers from 1 to {most}, with blanks between.", 2)

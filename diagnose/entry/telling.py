@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Collection, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
@@ -35,6 +35,18 @@ class Account:
     understanding: Understanding
     is_new: bool  #: there is no such case yet
     has_engine: bool  #: the case has its [engine], so a layout is not written
+    struck: frozenset[int] = frozenset()  #: facts that are not to be written, by place from 0
+
+    @classmethod
+    def empty(cls) -> Account:
+        """Nothing said of a new case."""
+        return cls(Path(), "", Understanding(""), True, False)
+
+    @property
+    def kept(self) -> tuple[tuple[int, Fact], ...]:
+        """The facts to be written, each with its number from 1; numbers never change."""
+        facts = enumerate(self.understanding.facts)
+        return tuple((i + 1, fact) for i, fact in facts if i not in self.struck)
 
 
 def understand(path: Path, text: str, book: Book) -> Account:
@@ -53,16 +65,24 @@ def understand(path: Path, text: str, book: Book) -> Account:
     is_new = not os.path.lexists(path)
     case = None if is_new else load(path, book)
     has_engine = case is not None and case.has_engine
-    return Account(path, wanted, _possible(read(wanted, book), has_engine), is_new, has_engine)
+    return Account(path, wanted, understood(wanted, book, has_engine), is_new, has_engine)
 
 
-def write(account: Account, book: Book, struck: Collection[int] = (), by: str = "") -> Case:
-    """Write every fact but those struck out, by their place from 0; a new case keeps the text.
+def understood(text: str, book: Book, has_engine: bool) -> Understanding:
+    """Read a text; ``has_engine``: the case has its layout, so none is read.
+
+    What no gauge can show counts as not understood.
+    """
+    return _possible(read(text, book), has_engine)
+
+
+def write(account: Account, book: Book, by: str = "") -> Case:
+    """Write every fact but those struck out; a new case keeps the text.
 
     Raises UsageError where nothing is left to write into a case that is there, NoCaseError,
     BadCaseError, OutOfScopeError, CannotWriteError.
     """
-    kept = [f for i, f in enumerate(account.understanding.facts) if i not in struck]
+    kept = [fact for _, fact in account.kept]
     layout = next((str(f.fields["layout"]) for f in kept if f.table == "layout"), None)
     entries = [f for f in kept if f.table != "layout"]
     if account.is_new:

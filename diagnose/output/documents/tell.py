@@ -102,7 +102,7 @@ def account_document(account: Account, book: Book) -> AccountDocument:
                 number=number,
                 says=_says(fact, book),
             )
-            for number, fact in enumerate(read.facts, 1)
+            for number, fact in account.kept
         ),
         not_understood=read.not_understood,
     )

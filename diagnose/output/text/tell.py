@@ -16,9 +16,8 @@ def told_lines(document: AccountDocument) -> list[str]:
     if not document.understood:
         lines.append("Nothing of it was understood.")
     if document.not_understood:
-        lines.append("Nothing was made of:")
-        for piece in document.not_understood:
-            lines += wrapped(f"“{piece}”", 7, 8)
+        pieces = "; ".join(f"“{piece}”" for piece in document.not_understood)
+        lines += wrapped(f"Not understood: {pieces}", 0, 7)
     return lines
 
 
