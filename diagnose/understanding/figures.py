@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 _NUM = r"(?:\d{1,3}(?:,\d{3})+|\d+(?:\.\d+)?|\.\d+)"
@@ -41,24 +42,42 @@ _TIMES = (
     (r"years?|yrs?", "years", "years"),
 )
 _TO = r"\s*(?:-|–|to|or)\s*"
-_UNIT = r"(?P<unit>psi|lbs?|pounds?|bars?|kpa)\b(?!\s*(?:ft|feet|of torque|foot|/\s*ft))"
+_UPTO = r"\s*(?:-|–|/|\.\.+|to|or|maybe)\s*"  #: between the two ends of a range with a unit
+_UNIT = (
+    r"(?P<unit>(?:psi|p\.s\.i\.?|psig|lbs?\.?(?:\s?/\s?|\sper\s)sq(?:uare|\.)?\s?in(?:ch)?|lbs?|pounds?|bars?|kpa"
+    r"|kgf?\s?/\s?cm(?:2|²)|kgf?\s?/\s?sq\.?\s?cm|kilos?|kgs?)(?![a-z0-9²])|#)"
+    r"(?!\s*(?:ft|feet|of torque|foot|/\s*ft|in weight))"
+)
+_ISH = r"(?:\s?-?ish|\s?or so|\+|\s?\+/-)?\s*"
 _PATTERNS: tuple[tuple[str, str], ...] = (
     ("grade", r"(?:sae\s*)?(?P<low>\d{1,2})\s?w[\s/-]?(?P<high>\d{2})\b"),
     ("grade", r"(?:straight|sae|mono)\s*(?P<high>\d{2})\b"),
-    ("pressure", rf"(?P<a>{_NUM}){_TO}(?P<b>{_NUM})\s*{_UNIT}"),
-    ("pressure", rf"(?P<a>{_NUM}|zero|{_WORD})\s*{_UNIT}"),
+    ("pressure", rf"between (?P<a>{_NUM}) and (?P<b>{_NUM})\s*{_UNIT}"),
+    ("pressure", rf"(?P<a>{_NUM}){_UPTO}(?P<b>{_NUM}){_ISH}{_UNIT}"),
+    ("pressure", rf"(?P<half>(?:a )?half(?: a)?|1/2)\s*(?:a )?{_UNIT}"),
+    ("pressure", rf"(?P<a>{_NUM}|{_WORD}) (?:and a half|1/2)\s*{_UNIT}"),
+    ("pressure", rf"(?P<a>{_NUM}|zero|{_WORD}){_ISH}{_UNIT}"),
+    (
+        "pressure",
+        r"(?P<part>low|lower|mid|middle|high|upper)[\s-]+(?P<tens>[1-9]0)'?s\s*(?:psi)?\b",
+    ),
+    ("pressure", r"(?P<part>teens|single (?:digits?|figures?))(?: psi)?\b"),
     (
         "share",
         r"(?P<share>(?:a |one )?(?:third|quarter|half)|two[ -]thirds|three[ -]quarters|1/2|1/4|1/3|2/3|3/4"
         r"|half ?way)(?: of)?(?: the way)?(?: up)?(?: on)?(?: the| a)? (?:dial|gauge|scale)\b",
     ),
-    ("rpm", rf"(?P<a>{_NUM})(?P<k>k?)\s*(?:rpm|revs)\b"),
+    ("rpm", rf"(?P<a>{_NUM})(?:\s?(?:-|–|to)\s?{_NUM})?(?P<k>k?)\s*(?:rpms?|r\.p\.m\.?|revs)\b"),
+    (
+        "rpm",
+        r"(?:(?<=\bat )|(?<=@)|(?<=@ )|(?<=above )|(?<=over )|(?<=past ))(?P<a>[1-6](?:\.\d)?)(?P<k>k|\sgrand)\b",
+    ),
     (
         "rpm",
         r"(?:(?<=\bat )|(?<=@)|(?<=@ )|(?<=above )|(?<=over ))(?P<a>[5-9][05]0|[1-7]\d[05]0)(?P<k>)\b"
         r"(?!\s*(?:psi|miles|km|hours|hrs|mi|rpm))",
     ),
-    ("mph", rf"{_NUM}\s*(?:mph|kph|km/h|kmh)\b"),
+    ("mph", rf"{_NUM}\s*(?:mph|kph|km/h|kmh|knots?|kts?)\b"),
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\.?)?\s?(?P<unit>[cf])\b"),
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\b\.?)"),
     *(
@@ -74,14 +93,16 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("length", rf"{_NUM}\s*(?:thou|mm|inch(?:es)?|in\b|\"|microns?)"),
     ("year", r"(?:19|20)\d\d\b"),
     ("year", r"'\d\d\b"),
-    ("range", rf"(?P<a>{_NUM})(?:\s*(?:-|–)\s*|\s+to\s+)(?P<b>{_NUM})\b(?!\s*[a-z]?\d)"),
+    ("range", rf"between (?P<a>{_NUM}) and (?P<b>{_NUM})\b"),
+    ("range", rf"(?P<a>{_NUM})(?:\s*(?:-|–)\s*|\s+(?:to|or)\s+)(?P<b>{_NUM})\b(?!\s*[a-z]?\d)"),
+    ("number", rf"(?P<a>{_NUM})(?:-?ish|\+)(?![a-z0-9])"),
     ("number", rf"(?P<a>{_NUM})\b(?!th|st|nd|rd)"),
     ("number", rf"(?P<a>{_NUM})(?=\s|$|[,.;:!?)])"),
     ("number", rf"(?P<a>{_WORD}|zero)\b"),
 )
 _COMPILED = tuple((kind, re.compile(rf"(?<![\w.])(?:{p})", re.I)) for kind, p in _PATTERNS)
 _STARTS = re.compile(
-    rf"(?<![\w.])(?:(?=[\d.'])|(?:{_WORD}|an?|few|couple|several|half|zero|third|quarter|straight|sae|mono"
+    rf"(?<![\w.])(?:(?=[\d.'])|(?:between|low|lower|mid|middle|high|upper|teens|single|{_WORD}|an?|few|couple|several|half|zero|third|quarter|straight|sae|mono"
     r"|two[ -]thirds|three[ -]quarters)\b)",
     re.I,
 )
@@ -111,12 +132,29 @@ def figures(text: str) -> list[Figure]:
         for kind, pattern in _COMPILED:
             match = pattern.match(text, begin)
             if match and match.end() > begin:
-                found.append(_figure(kind, match))
-                at = match.end()
+                found += _descending(kind, match) or [_figure(kind, match)]
+                at = found[-1].end
                 break
         else:
             at = begin + 1
     return found
+
+
+def _descending(kind: str, match: re.Match[str]) -> list[Figure]:
+    """The two ends of what is no range: "60 to 15 psi" comes down from one to the other."""
+    parts = match.groupdict()
+    if kind not in ("pressure", "range") or not parts.get("b"):
+        return []
+    ends = [_plain(parts["a"]), _plain(parts["b"])]
+    if float(ends[0]) <= float(ends[1]):
+        return []
+    unit = f" {_unit(parts['unit'])}" if parts.get("unit") else ""
+    one = "pressure" if unit else "number"
+    places = (match.span("a"), (match.start("b"), match.end()))
+    return [
+        Figure(*place, frozenset({one}), f"{end}{unit}")
+        for place, end in zip(places, ends, strict=True)
+    ]
 
 
 def _figure(kind: str, match: re.Match[str]) -> Figure:
@@ -124,15 +162,11 @@ def _figure(kind: str, match: re.Match[str]) -> Figure:
     parts = match.groupdict()
     match kind:
         case "pressure":
-            unit = _unit(parts["unit"])
-            first = _plain(parts["a"])
-            value = (
-                f"{first} to {_plain(parts['b'])} {unit}" if parts.get("b") else f"{first} {unit}"
-            )
+            kinds, value = _pressure(parts, value)
         case "share":
             kinds, value = {"pressure", "share"}, f"{_share(parts['share'])} of the dial"
         case "rpm":
-            value = f"{_plain(parts['a']) + ('000' if parts['k'] else '')} rpm"
+            value = f"{float(_plain(parts['a'])) * (1000 if parts['k'] else 1):g} rpm"
         case "temperature":
             degrees = _plain(parts["a"])
             unit = (parts.get("unit") or ("F" if float(degrees) > 130 else "C")).upper()
@@ -157,6 +191,29 @@ def _figure(kind: str, match: re.Match[str]) -> Figure:
     return Figure(match.start(), match.end(), frozenset(kinds), value)
 
 
+def _pressure(parts: Mapping[str, str | None], text: str) -> tuple[set[str], str]:
+    """The kinds and the value of a pressure; without a unit it is a range that may be one."""
+    if part := parts.get("part"):
+        word = part.split()[0].lower()
+        if parts.get("tens") is None:
+            low, high = (13, 19) if word == "teens" else (1, 9)
+        else:
+            tens = int(parts["tens"] or "")
+            spread = {"l": (0, 3), "m": (4, 6), "h": (7, 9), "u": (7, 9)}[word[0]]
+            low, high = (tens + each for each in spread)
+        named = text.endswith("psi")
+        return ({"pressure"} if named else {"range"}), f"{low} to {high}" + " psi" * named
+    unit = _unit(str(parts["unit"]))
+    if parts.get("half"):
+        return {"pressure"}, f"0.5 {unit}"
+    first = _plain(str(parts["a"]))
+    if " and a half" in text or " 1/2" in text:
+        first = f"{float(first) + 0.5:g}"
+    if second := parts.get("b"):
+        return {"pressure"}, f"{first} to {_plain(second)} {unit}"
+    return {"pressure"}, f"{first} {unit}"
+
+
 def _plain(number: str) -> str:
     """The digits of a number."""
     word = number.lower()
@@ -177,6 +234,8 @@ def _count(words: str) -> str:
 
 def _unit(name: str) -> str:
     word = name.lower()
+    if word.startswith("k") and word != "kpa":
+        return "kg/cm2"
     return "bar" if word.startswith("bar") else "kPa" if word == "kpa" else "psi"
 
 

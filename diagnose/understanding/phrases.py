@@ -35,12 +35,16 @@ class Mark(Generic[Value_co]):
 class _Element:
     words: frozenset[str]
     kinds: frozenset[str] = frozenset()
+    exact: frozenset[str] = frozenset()  #: in no other form of the word
     optional: bool = False
     gap: bool = False
 
     def fits(self, token: Token) -> bool:
         return (
-            token.stem in self.words or token.word in self.words or bool(token.kinds & self.kinds)
+            token.stem in self.words
+            or token.word in self.words
+            or token.word in self.exact
+            or bool(token.kinds & self.kinds)
         )
 
 
@@ -56,11 +60,11 @@ class Phrases(Generic[Value]):
 
     def _add(self, value: Value, elements: tuple[_Element, ...]) -> None:
         for each in elements:
-            self.words |= each.words
+            self.words |= each.words | each.exact
         first = 0
         while True:
             head = elements[first]
-            for key in (*head.words, *(f"@{k}" for k in head.kinds)):
+            for key in {*head.words, *head.exact, *(f"@{k}" for k in head.kinds)}:
                 self._by_word.setdefault(key, []).append((elements[first:], value))
             if not head.optional or first + 1 >= len(elements):
                 return
@@ -97,14 +101,17 @@ def _element(piece: str) -> _Element:
     optional = piece.endswith("?")
     words: set[str] = set()
     kinds: set[str] = set()
+    exact: set[str] = set()
     for word in piece.rstrip("?").split("|"):
         if word == "@not":
             words |= _NOT
         elif word.startswith("@"):
             kinds.add(word[1:])
+        elif word.startswith("="):
+            exact.add(spelled(word[1:]))
         elif word:
             words.add(stemmed(spelled(word)))
-    return _Element(frozenset(words), frozenset(kinds), optional)
+    return _Element(frozenset(words), frozenset(kinds), frozenset(exact), optional)
 
 
 def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int) -> int:

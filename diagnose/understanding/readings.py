@@ -2,31 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
 from diagnose.understanding.facts import Fact, Span, Value, reader
-from diagnose.understanding.figures import WORDS
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.pressures import bounded, left_behind, value_at
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
 from knowledge.lexicon.circumstances import HEAT
-from knowledge.lexicon.numbers import (
-    ABOUT,
-    BY,
-    COUNTS,
-    MORE,
-    MOST,
-    MOVES,
-    NAMES,
-    NEVER,
-    OVER,
-    UNDER,
-)
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 
-MOST_PSI = 150.0  #: a larger number without a unit is no pressure
 _FARTHEST = 9  #: words between a pressure and what it was read at
 
 
@@ -35,6 +22,7 @@ class _Pressure:
     mark: Mark[str]
     line: Line
     usual: bool
+    left: bool = False  #: where it came from: "from 60 to 20"
     near: list[Mark[object]] = field(default_factory=list)
 
 
@@ -47,6 +35,19 @@ class _Pressure:
         "would 20 psi at idle be ok?": [],
         "it has a 350 with 120,000 miles from 1978": [],
         "gauge used to show 60, now it shows 20 psi": ["reading 20 psi"],
+        "goes from 60 cold to 15 hot at idle": ["reading 60 psi cold", "reading 15 psi hot, idle"],
+        "pressure dropped from 45 to 20": ["reading 20 psi"],
+        "2 kg/cm2 or less at warm idle": ["reading under 2 kg/cm2 hot, idle"],
+        "can't even get 20 psi": ["reading under 20 psi"],
+        "pressure in the low 20s at idle": ["reading 20 to 23 psi idle"],
+        "idle 12 psi, 2000 rpm 38": ["reading 12 psi idle", "reading 38 psi 2000 rpm"],
+        "pressure fell 15 psi": [],
+        "15 to 20 psi above the panel gauge": [],
+        "fitted a 0 to 100 psi gauge and a 20 psi switch": [],
+        "reads 50 psi with the engine off": [],
+        "pressure either 25 psi or zero": [],
+        "needle swings from 8 to 65 psi": [],
+        "crank ground 20/20, pressure is good": [],
         "I was afraid it would go to 0 psi": [],
         "ran 20W-50 in it": [],
     }
@@ -55,21 +56,46 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
     """Each pressure, with the speed and heat said nearest to it."""
     waiting: _Pressure | None = None
     unit = _unit_of(paragraph)
-    last: _Pressure | None = None
+    made: list[tuple[_Pressure, _Pressure | None]] = []
     for line in paragraph.lines:
         found = _pressures(line, unit, paragraph.speaks_of_pressure)
         _share_out(line, found)
-        now = [p for p in found if not p.usual]
+        for each in found:
+            each.usual = each.usual or (each.left and not each.near)
         then = [p for p in found if p.usual]
-        for each in now:
+        for each in (p for p in found if not p.usual):
             usual = _partner(each, then) or waiting
             waiting = None
             if usual in then:
                 then.remove(usual)
-            yield _fact(each, usual)
-            last = each
-        if then and not now and last is None:
+            made.append((each, usual))
+        if then and made and made[-1][1] is None:
+            made[-1] = (made[-1][0], then[0])
+        elif then and not made:
             waiting = then[0]
+    yield from _once([_fact(now, usual) for now, usual in made])
+
+
+def _once(facts: list[Fact]) -> Iterator[Fact]:
+    """The readings, without those that another says with more of when it was."""
+    for k, fact in enumerate(facts):
+        others = (f for n, f in enumerate(facts) if n != k and (n > k or f.fields != fact.fields))
+        if not any(_says_more(f.fields, fact.fields) for f in others):
+            yield fact
+
+
+def _says_more(one: Mapping[str, Value], other: Mapping[str, Value]) -> bool:
+    """Whether everything in the fields of the other reading is in those of this one."""
+    return all(
+        set(value) <= set(_listed(one.get(key)))
+        if isinstance(value, list)
+        else one.get(key) == value
+        for key, value in other.items()
+    )
+
+
+def _listed(value: Value | None) -> list[str]:
+    return value if isinstance(value, list) else []
 
 
 def _partner(now: _Pressure, then: list[_Pressure]) -> _Pressure | None:
@@ -92,115 +118,16 @@ def _pressures(line: Line, unit: str, spoken_of: bool) -> list[_Pressure]:
         mark = Mark("", i, i + 1)
         if any(mark.overlaps(t) for t in taken):
             continue
-        value = _value(line, i, unit, spoken_of)
+        value = value_at(line, i, unit, spoken_of)
         stance = line.stances.at(mark)
         if value is None or stance & (Stance.SUPPOSED | Stance.ELSEWHERE):
             continue
-        first, bounded = _bounded(line, i, value)
-        if stance & Stance.DENIED and bounded == value:
+        first, written = bounded(line, i, value)
+        if stance & Stance.DENIED and written == value:
             continue
-        usual = bool(stance & Stance.USUAL)
-        found.append(_Pressure(Mark(bounded, first, i + 1), line, usual))
+        usual, left = bool(stance & Stance.USUAL), left_behind(line, i)
+        found.append(_Pressure(Mark(written, first, i + 1), line, usual, left))
     return found
-
-
-def _value(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
-    """The pressure a token is, with its unit; None where it is none."""
-    token = line.tokens[i]
-    if _is_difference(line, i) or _with_a_drill(line, i):
-        return None
-    if "pressure" in token.kinds:
-        return None if token.value.startswith("0 ") and token.word.startswith("z") else token.value
-    if not token.kinds & {"number", "range"}:
-        return None
-    if not _may_be_pressure(line, i, token, spoken_of):
-        return None
-    return f"{token.value} {unit}" if token.value != "0" else "0"
-
-
-def _may_be_pressure(line: Line, i: int, token: Token, spoken_of: bool) -> bool:
-    """Whether a number without a unit stands where a pressure does: beside speed or heat."""
-    if token.word in WORDS or token.word == "zero":
-        return False
-    most = 10.0 if _unit_is_bar(line) else MOST_PSI
-    parts = [float(p) for p in token.value.split(" to ")]
-    if parts[-1] > most or parts[0] > parts[-1]:
-        return False
-    if line.word(i + 1) in COUNTS or line.word(i - 1) in NAMES or _between_two(line, i):
-        return False
-    mark = Mark(token.value, i, i + 1)
-    beside = [*line.find(line.lexicon.speed), *line.find(line.lexicon.during)]
-    near = any(
-        line.distance(mark, m) <= 2 and not any(line.tokens[k].is_figure for k in _between(mark, m))
-        for m in beside
-        if m.value in (Circumstance.COLD, Circumstance.HOT, Circumstance.IDLE, *Speed)
-    )
-    others = (t for t in line.tokens if "pressure" in t.kinds)
-    if line.usual(mark) and any(others):
-        return True
-    read = line.find(line.lexicon.instrument)
-    bound = any(line.word(k) in NEVER for k in range(i - 4, i)) and line.word(i - 1) in OVER | UNDER
-    if bound and spoken_of:
-        return True
-    if line.word(i - 1) in ("to", "at", "be") and line.word(i - 2) in MOVES and spoken_of:
-        return True
-    return near or any(0 <= i - m.last <= 4 and line.distance(m, mark) <= 4 for m in read)
-
-
-def _with_a_drill(line: Line, i: int) -> bool:
-    """Whether it was read while a drill turned the pump, not with the engine running."""
-    clause = line.clause(i)
-    words = {line.word(k) for k in range(max(0, clause.first - 8), clause.last)}
-    return bool(words & {"drill", "priming"})
-
-
-def _is_difference(line: Line, i: int) -> bool:
-    """Whether a number says by how much: "5 psi more", "a drop of 10 psi"."""
-    words = {line.word(k) for k in range(i - 3, i)}
-    clause = line.clause(i)
-    said = {line.word(k) for k in range(clause.first, clause.last)}
-    if said & {"setting", "opens", "rated", "range"}:
-        return True
-    return line.word(i + 1) in MORE or bool(words & BY) or line.word(i - 1) in ("by", "within")
-
-
-def _between_two(line: Line, i: int) -> bool:
-    """Whether a number is an end of "between 20 and 40", or where it came from."""
-    words = [line.word(k) for k in range(i - 3, i)]
-    return "between" in words or words[-1] == "from"
-
-
-def _between(a: Mark[str], b: Mark[object]) -> range:
-    return range(a.last, b.first) if a.first < b.first else range(b.last, a.first)
-
-
-def _unit_is_bar(line: Line) -> bool:
-    return any("pressure" in t.kinds and t.value.endswith("bar") for t in line.tokens)
-
-
-def _bounded(line: Line, i: int, value: str) -> tuple[int, str]:
-    """The first token of a pressure with its bound, and the pressure as a case file writes it."""
-    if "of the dial" in value:
-        return i, value
-    words = [line.word(k) for k in range(max(0, i - 4), i)]
-    start = i - len(words)
-    for back, word in enumerate(reversed(words), 1):
-        at = i - back
-        if line.tokens[at].is_figure or line.tokens[at].is_mark:
-            break
-        never = next((k for k in range(start, at) if line.word(k) in NEVER), None)
-        if word in OVER and back <= 2:
-            return (never, f"never above {value}") if never is not None else (at, f"over {value}")
-        if word in UNDER and back <= 2:
-            return (never, f"never below {value}") if never is not None else (at, f"under {value}")
-        if word in MOST and back <= 3:
-            return at, f"at most {value}"
-        if word in ABOUT and back == 1 and " to " not in value and value != "0":
-            return at, f"about {value}"
-    after = (line.word(i + 1), line.word(i + 2))
-    if after[0] in ("max", "maximum", "tops") or after == ("at", "most"):
-        return i, f"at most {value}"
-    return i, value
 
 
 def _share_out(line: Line, found: list[_Pressure]) -> None:
@@ -218,7 +145,10 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
     for mark in marks:
         if line.stances.at(mark) & (Stance.SUPPOSED | Stance.ELSEWHERE):
             continue
-        best = min(range(len(heads)), key=lambda k: (line.distance(heads[k], mark), k * order))
+        able = [k for k, p in enumerate(found) if not p.left or mark.first > p.mark.first]
+        best = min(able, key=lambda k: _nearness(line, heads[k], mark, k * order), default=-1)
+        if best < 0:
+            continue
         if line.distance(heads[best], mark) <= _FARTHEST:
             found[best].near.append(mark)
     first = found[0]
@@ -227,6 +157,12 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
         if not any(_is_heat(m) for m in other.near):
             other.near += lead
         other.near += [m for m in first.near if m in line.find(lexicon.direct)]
+
+
+def _nearness(line: Line, head: Mark[object], mark: Mark[object], order: int) -> tuple[int, ...]:
+    """What is least for the pressure that a mark belongs to; of equal distance, the same clause."""
+    clause = line.clause(mark.first)
+    return line.distance(head, mark), not clause.first <= head.first < clause.last, order
 
 
 def _is_heat(mark: Mark[object]) -> bool:

@@ -27,6 +27,8 @@ UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE
 _NEGATION = frozenset(NEGATION)
 #: what comes after is of the present
 _NOW = frozenset(["now", "but", "currently", "today", "and"])
+#: what stands before these in the clause is of that time as well
+_BACK = frozenset(["before", "prior"])
 #: before another engine: what was said so far is of it
 _OF = frozenset(["on", "in", "with", "of", "from", "for"])
 _WHY = frozenset(["why", "how"])
@@ -67,7 +69,14 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     for mark in lexicon.usually.find(tokens):
         last = _end(clauses, mark.first)
         now = next((k for k in range(mark.last, last) if tokens[k].word in _NOW), last)
-        _set(of, mark.first, now, Stance.USUAL)
+        first = (
+            _clause(clauses, mark.first).first if tokens[mark.first].word in _BACK else mark.first
+        )
+        _set(of, first, now, Stance.USUAL)
+    for clause in clauses:
+        words = tokens[clause.first : clause.last]
+        if len(words) > 1 and words[0].word == "was" and words[1].is_figure:
+            _set(of, clause.first, clause.last, Stance.USUAL)
     for mark in lexicon.until.find(tokens):
         clause = _clause(clauses, mark.first)
         _set(of, clause.first, _run_end(sentence, mark.first), Stance.USUAL)

@@ -15,19 +15,47 @@ OVER = _set("over above past more")
 UNDER = _set("below under less")
 #: after a number: it is a difference
 MORE = _set(
-    "low high short out off more less lower higher drop difference loss either increase apart range switch sender"
+    "low high short off out more less lower higher drop difference loss either increase apart range "
+    "switch sender gauge gage lamp light warning alarm relief spring pump worth better worse improvement "
+    "steps swing variation scale dial"
 )
 #: shortly before a number: it is a difference
-BY = _set("loss difference differ differs lost gained within drop")
+BY = _set("loss difference differ differs lost gained within")
+#: straight before a number: it is a difference, as "to" does not follow
+CHANGED = _set(
+    "drop drops dropped fall falls fell rise rises rose gain gained lost lose loses raised up down "
+    "increased decreased another extra plus minus"
+)
+#: between a number and what it is compared with: it is a difference
+BESIDE = _set("above below over under down up")
+#: after "above" or "below": what it is compared with
+COMPARED = _set("the its my what normal usual spec where that on panel dash factory other")
 #: before "to" or "at" and a number: what a needle does
 MOVES = _set(
-    "drops drop dropped falls fell falling starts started sits stays goes went gets down up "
-    "only just used"
+    "drops drop dropped dropping falls fall fell falling starts started start sits sit sitting stays stay goes go "
+    "went going gets get getting down up only just used climbs climbed rises rose rise raises brings bring brought "
+    "comes come came jumps jumped builds built sinks sank settles settled sags dips dipped back it hovers runs holds "
+    "steady right reaches slides slid hovering holding running returns pegs sitting drifts creeps crept picks"
 )
 #: turns "above" into a bound
 NEVER = _set("never not wont doesnt cant dont no")
 #: beside a pressure: it goes no higher
-MOST = _set("max maximum most tops")
+MOST = _set("max maximum most tops maxes peaks peaked maxed topped maxing topping best")
+#: after a number: it is no more, it is no less
+OR_LESS, OR_MORE = _set("less under below lower"), _set("more better over above higher plus")
+#: after "not", before a number: it does not get there
+REACHES = _set(
+    "even get gets reach reaches make makes hit hits build builds see show shows touch crack hold break"
+)
+#: straight before a number without a unit: it is what an instrument says
+SAYS = _set(
+    "reads read reading readings shows show showing showed indicates indicating holds hold pressure psi gauge needle"
+)
+#: the same, where the sentence names an instrument; words between these and a number
+IS = _set(
+    "its is was are get gets getting got had has have see seeing saw makes make making made runs running ran"
+)
+NEARLY = ABOUT | _set("only just barely hardly still now at a")
 #: after a number: it counts something else
 COUNTS = _set(
     "cylinder cylinders cyl liter litre times time ohm ohms gear gears th st nd rd amp volts "

@@ -1,0 +1,189 @@
+"""Which numbers of a sentence are pressures of the running engine, and how they are bounded."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from diagnose.understanding.figures import WORDS
+from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.text import Token
+from knowledge.lexicon.numbers import (
+    ABOUT,
+    BESIDE,
+    BY,
+    CHANGED,
+    COMPARED,
+    COUNTS,
+    IS,
+    MORE,
+    MOST,
+    MOVES,
+    NAMES,
+    NEARLY,
+    NEVER,
+    OR_LESS,
+    OR_MORE,
+    OVER,
+    REACHES,
+    SAYS,
+    UNDER,
+)
+from knowledge.reports.words import Circumstance, Speed
+
+MOST_PSI, MOST_BAR = 150.0, 10.0  #: a larger number without a unit is no pressure
+_DIAL, _WIDE = 20.0, 2.5  #: psi: least width of a dial; times its lower end, too wide for a reading
+_DIAL_BAR = 1.4  #: the same, bar or kg/cm2
+_NO_MORE = frozenset(
+    [("off", "idle"), ("low", "idle"), ("high", "idle"), ("out", "of"), ("low", "revs")]
+)
+_ENGINE = frozenset(["engine", "motor", "key", "ignition", "switched", "turned", "its"])
+
+
+def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
+    """The pressure a token is, with its unit; None where it is none."""
+    token = line.tokens[i]
+    if not token.kinds & {"pressure", "number", "range"}:
+        return None
+    if _is_difference(line, i) or _not_running(line, i) or _is_scale(token):
+        return None
+    if "pressure" in token.kinds:
+        return None if token.value.startswith("0 ") and token.word.startswith("z") else token.value
+    if not _may_be_pressure(line, i, token, unit, spoken_of):
+        return None
+    return f"{token.value} {unit}" if token.value != "0" else "0"
+
+
+def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: bool) -> bool:
+    """Whether a number without a unit stands where a pressure does: beside speed or heat."""
+    if token.word in WORDS or token.word == "zero":
+        return False
+    most = MOST_PSI if unit == "psi" else MOST_BAR
+    parts = [float(p) for p in token.value.split(" to ")]
+    if parts[-1] > most or parts[0] > parts[-1]:
+        return False
+    if line.word(i + 1) in COUNTS or (line.word(i - 1) in NAMES and not token.word[:1].isalpha()):
+        return False
+    if "/" in (line.word(i - 1), line.word(i + 1)):
+        return False
+    mark = Mark(token.value, i, i + 1)
+    beside = [*line.find(line.lexicon.speed), *line.find(line.lexicon.during)]
+    near = any(
+        line.distance(mark, m) <= 2 and not any(line.tokens[k].is_figure for k in _between(mark, m))
+        for m in beside
+        if m.value in (Circumstance.COLD, Circumstance.HOT, Circumstance.IDLE, *Speed)
+    )
+    figures = [Mark(t.kinds, k, k + 1) for k, t in enumerate(line.tokens) if t.is_figure]
+    others = any("pressure" in f.value for f in figures)
+    if line.usual(mark) and others:
+        return True
+    near = near or (spoken_of and any("rpm" in f.value and _beside(line, mark, f) for f in figures))
+    read = line.find(line.lexicon.instrument)
+    bound = any(line.word(k) in NEVER for k in range(i - 4, i)) and line.word(i - 1) in OVER | UNDER
+    if spoken_of and (bound or _said(line, i, bool(read) or others)):
+        return True
+    return near or any(0 <= i - m.last <= 4 and line.distance(m, mark) <= 4 for m in read)
+
+
+def _beside(line: Line, a: Mark[str], b: Mark[object]) -> bool:
+    """Whether two numbers stand beside each other, "at" at most between them."""
+    between = _between(a, b)
+    return len(between) <= 2 and not any(
+        line.tokens[k].is_mark or line.tokens[k].is_figure for k in between
+    )
+
+
+def _said(line: Line, i: int, names_it: bool) -> bool:
+    """Whether a word before a number says that an instrument shows it or moves to it."""
+    at = i - 1
+    while line.word(at) in NEARLY and at > i - 4:
+        at -= 1
+    word = line.word(at)
+    if word in ("to", "at", "on", "around", "be", "from") and line.word(at - 1) in MOVES:
+        return True
+    return word in SAYS or (names_it and word in IS)
+
+
+def _not_running(line: Line, i: int) -> bool:
+    """Whether a drill turned the pump, or the engine stood."""
+    clause = line.clause(i)
+    words = [line.word(k) for k in range(max(0, clause.first - 8), clause.last)]
+    if {"drill", "priming"} & set(words):
+        return True
+    stood = pairwise(line.word(k) for k in range(i, min(i + 8, len(line.tokens))))
+    return any(a in _ENGINE and b in ("off", "stopped", "stationary") for a, b in stood)
+
+
+def _is_scale(token: Token) -> bool:
+    """Whether a range is that of a dial, or so wide that the needle must swing over it."""
+    if " to " not in token.value:
+        return False
+    low, high = (float(p) for p in token.value.split(" ")[0:3:2])
+    dial = _DIAL_BAR if token.value.endswith(("bar", "cm2")) else _DIAL
+    return (low == 0 and high >= dial) or (high >= _WIDE * low and high - low >= dial)
+
+
+def _is_difference(line: Line, i: int) -> bool:
+    """Whether a number says by how much: "5 psi more", "a drop of 10 psi"."""
+    words = {line.word(k) for k in range(i - 3, i)}
+    clause = line.clause(i)
+    said = {line.word(k) for k in range(clause.first, clause.last)}
+    if said & {"setting", "opens", "rated", "set"}:
+        return True
+    if line.word(i - 1) == "either" or (line.word(i + 1), line.word(i + 2)) == ("or", "zero"):
+        return True
+    before, after, then = line.word(i - 1), line.word(i + 1), line.word(i + 2)
+    if before in CHANGED or (line.word(i - 2), before) in (("drop", "of"), ("fall", "of")):
+        return True
+    if after in BESIDE and (then in COMPARED or (after == "over" and not then)):
+        return True
+    if after in MORE and (after, then) not in _NO_MORE:
+        return True
+    return bool(words & BY) or before in ("by", "within")
+
+
+def left_behind(line: Line, i: int) -> bool:
+    """Whether a pressure is where one came from: "dropped from 60 to 20", "20 from 60"."""
+    start = next((k for k in range(i - 1, max(-1, i - 4), -1) if line.word(k) == "from"), -1)
+    return start >= 0 and not any(line.tokens[k].is_figure for k in range(start, i))
+
+
+def _between(a: Mark[str], b: Mark[object]) -> range:
+    return range(a.last, b.first) if a.first < b.first else range(b.last, a.first)
+
+
+def bounded(line: Line, i: int, value: str) -> tuple[int, str]:
+    """The first token of a pressure with its bound, and the pressure as a case file writes it."""
+    if "of the dial" in value:
+        return i, value
+    after = (line.word(i + 1), line.word(i + 2))
+    if after[0] == "or" and after[1] in OR_LESS:
+        return i, f"under {value}"
+    if after[0] == "or" and after[1] in OR_MORE:
+        return i, f"over {value}"
+    words = [line.word(k) for k in range(max(0, i - 5), i)]
+    start = i - len(words)
+    for back, word in enumerate(reversed(words), 1):
+        at = i - back
+        if line.tokens[at].is_figure or line.tokens[at].is_mark:
+            break
+        if word in REACHES and (never := _not_before(line, start, at)) is not None:
+            return never, f"under {value}"
+        never = next((k for k in range(start, at) if line.word(k) in NEVER), None)
+        if word in OVER and back <= 2:
+            return (never, f"never above {value}") if never is not None else (at, f"over {value}")
+        if word in UNDER and back <= 2:
+            return (never, f"never below {value}") if never is not None else (at, f"under {value}")
+        if word in MOST and back <= 3:
+            return at, f"at most {value}"
+        if word in ABOUT and back == 1 and " to " not in value and value != "0":
+            return at, f"about {value}"
+    if after[0] in ("max", "maximum", "tops") or after in (("at", "most"), ("at", "best")):
+        return i, f"at most {value}"
+    return i, value
+
+
+def _not_before(line: Line, first: int, at: int) -> int | None:
+    """The "not" straight before a word, at most one word between; None where there is none."""
+    near = range(max(first, at - 2), at)
+    return next((k for k in near if line.word(k) in NEVER | {"even", "not"}), None)
