@@ -162,31 +162,37 @@ def build(
     graph: Graph = nx.DiGraph()
     for id_, prior in priors(causes, conclusions, learned).items():
         graph.add_node(id_, layer="cause", says=causes[id_].says, prior=prior)
+    possible = {cause for cause in causes.values() if cause.id in graph}
     _add_roots(graph, causes, conclusions, learned)
+    nodes: dict[str, dict[str, object]] = {n: {} for n in graph}  # new ones with their data
+    edges = {(a, b): data for a, b, data in graph.edges(data=True)}
     for link, rules in conclusions.edges:
-        if any(isinstance(n, Cause) and n.id not in graph for n in (link.parent, link.child)):
+        parent, child = link.parent, link.child
+        if (type(parent) is Cause and parent not in possible) or (
+            type(child) is Cause and child not in possible
+        ):
             continue  # this engine cannot have it
-        inhibits = isinstance(link, Inhibitor)
-        if inhibits and link.child.id not in graph:
+        inhibits = type(link) is Inhibitor
+        if inhibits and child.id not in nodes:
             continue  # nothing brings it about
-        for end in (link.parent, link.child):
-            if end.id not in graph:
-                graph.add_node(end.id, **_describe(end))
+        for end in (parent, child):
+            if end.id not in nodes:
+                nodes[end.id] = _describe(end)
         strength = link.strength.value
-        if graph.has_edge(link.parent.id, link.child.id):
-            old = graph.edges[link.parent.id, link.child.id]
+        old = edges.get((parent.id, child.id))
+        if old is not None:
             if old.get("inhibits", inhibits) is not inhibits:
-                raise ValueError(f"{link.parent.id} both leads to {link.child.id} and inhibits it")
-            of_root = isinstance(link.child, Cause)
+                raise ValueError(f"{parent.id} both leads to {child.id} and inhibits it")
+            of_root = type(child) is Cause
             strength = old["strength"] if of_root else max(strength, old["strength"])
-        graph.add_edge(
-            link.parent.id,
-            link.child.id,
-            strength=strength,
-            rules=tuple(r.id for r in rules),
-            source=link.source.key,
-            inhibits=inhibits,
-        )
+        edges[parent.id, child.id] = {
+            "strength": strength,
+            "rules": tuple([r.id for r in rules]),
+            "source": link.source.key,
+            "inhibits": inhibits,
+        }
+    graph.add_nodes_from(nodes.items())
+    graph.add_edges_from((a, b, data) for (a, b), data in edges.items())
     if not nx.is_directed_acyclic_graph(graph):
         circle = [a for a, _ in nx.find_cycle(graph)]
         raise CircleError(" -> ".join([*circle, circle[0]]))

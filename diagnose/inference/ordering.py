@@ -7,7 +7,7 @@ import math
 from collections.abc import Sequence
 from functools import lru_cache
 
-LARGE = 60_000  #: entries in a sweep from which other orders are worth trying
+LARGE = 300_000  #: entries in a sweep from which other orders are worth trying
 FEW = 2  #: neighbours up to which a variable is eliminated before any order is tried
 HUGE = 1_000_000  #: and from which many more are
 TIES = (1, 3571, 7919, 5003, 6661)  #: multipliers that settle ties, each in another way
@@ -23,7 +23,7 @@ def best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
     graph = _neighbours(scopes, variables)
     first, spent, rest = _ordered(graph, (1, 0), most=FEW)  # the same for every mix
     best, least, _ = _ordered(rest, (1, 0))
-    mixes = [(mix, 1) for mix in ((1, 1), (2, 1), (4, 1))]
+    mixes = [(mix, 1) for mix in ((2, 1), (3, 1), (4, 1))]
     more = [(mix, tie) for tie in TIES for mix in ((1, 2), (2, 1), (3, 1), (3, 2))]
     for tries, worth in ((mixes, LARGE), (more, HUGE)):
         if spent + least > worth:
