@@ -3,47 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
 
 from diagnose.understanding.facts import Fact, Span, Value, reader
+from diagnose.understanding.heads import APART, Head, heads_of, set_gauge
 from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.pressure import FINDING_OF, VAGUE
-from knowledge.lexicon.sights_kinds import INSTEAD
+from knowledge.lexicon.pressure import FINDING_OF
 from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
 
 _FARTHEST = 30  #: words between what shows and when
 _OTHER_CLAUSE = 6  #: words that the end of a clause counts for
 _BEFORE = 3  #: words between "only" or "not" and what it limits
 _NOT = frozenset(["not", "never", "isnt", "doesnt", "dont", "wasnt", "didnt", "no"])
-#: shown by the engine, not by an instrument; the course of the trouble is not theirs
-_APART = NOISES | {Shows.SMOKE, Shows.ROUGH, Shows.LOST_POWER, Shows.NO_START, Shows.ALARM}
 _ORDER = [w.value for w in (*Circumstance, *Course)]
 #: how sure a noise is that is only guessed at (judgement)
 _GUESSED = 0.7
 _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certainty
-
-
-@dataclass(slots=True)
-class _Head:
-    """Something that shows, and what was said of it."""
-
-    mark: Mark[Shows]
-    line: Line
-    during: list[str] = field(default_factory=list)
-    never: list[str] = field(default_factory=list)
-    course: list[str] = field(default_factory=list)
-    onset: str = ""
-    since: str = ""
-    lasts: str = ""
-    only: bool = False
-    used: list[tuple[Line, Mark[object]]] = field(default_factory=list)
-
-    @property
-    def is_pressure(self) -> bool:
-        return self.mark.value not in _APART
 
 
 @reader(
@@ -60,73 +37,40 @@ class _Head:
         "low oil pressure, getting worse": ["behaviour low worsening"],
         "no knock yet": ["finding bearing_knock absent"],
         "maybe a knock": ["finding bearing_knock present"],
+        "low oil pressure warning in the climb": ["behaviour lamp slopes"],
+        "gauge suddenly at zero": ["behaviour none sudden"],
+        "pressure drops in long left handers": ["behaviour low bends"],
+        "oil light takes 15 seconds to go out": ["behaviour slow to build"],
+        "light comes on every time I brake hard": [
+            "behaviour lamp braking returns under the same condition"
+        ],
+        "pressure is good at idle. drops off as the revs go up": [
+            "behaviour normal idle",
+            "behaviour falling at speed",
+        ],
+        "fitted a new pressure gauge, no pressure gauge before": [],
+        "it does not flicker at idle": [],
+        "smoke in the cabin": [],
+        "since a knock on the sump": [],
+        "grounded the wire and the needle swings to full scale": [],
     }
 )
 def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
     """What shows of the pressure, and noises, with when, since when and how it went on."""
-    heads: list[_Head] = []
+    heads: list[Head] = []
     for line in paragraph.lines:
-        heads += _heads(line, heads, paragraph)
+        heads += heads_of(line, heads, paragraph)
     loose: list[tuple[Line, Mark[object]]] = []
     for line in paragraph.lines:
         own = [h for h in heads if h.line is line]
+        for head in own:
+            set_gauge(head)
         loose += [(line, mark) for mark in _modifiers(line) if not _give(line, mark, own)]
     _give_to_neighbours(heads, loose)
-    for head in heads:
+    for head in _merged(heads):
         yield _fact(head)
     for line in paragraph.lines:
         yield from _denied(line)
-
-
-def _heads(line: Line, before: list[_Head], paragraph: Paragraph) -> list[_Head]:
-    """What a sentence says shows, stated of this engine now."""
-    found: list[_Head] = []
-    seen = line.find(line.lexicon.sights)
-    for mark in line.stated(line.lexicon.shows):
-        if line.denied(mark) or line.usual(mark):
-            continue
-        if line.guessed(mark) and mark.value not in NOISES:
-            continue
-        if any(s.overlaps(mark) and len(s) > len(mark) for s in seen if s.value in INSTEAD):
-            continue
-        if any(h.mark.overlaps(mark) and len(h.mark) >= len(mark) for h in found):
-            continue
-        if mark.value in VAGUE and not _of_pressure(line, mark, found, before):
-            continue
-        found = [h for h in found if not h.mark.overlaps(mark)]
-        found.append(_Head(mark, line, used=[(line, mark)]))
-    return [h for h in found if not _in_a_trial(h)]
-
-
-def _in_a_trial(head: _Head) -> bool:
-    """Whether it is only said of a trial's outcome: "still low after that"."""
-    return (
-        False
-        if head.is_pressure
-        else any(
-            m.first <= head.mark.first and head.mark.last <= m.last
-            for m in head.line.find(head.line.lexicon.features)
-        )
-    )
-
-
-def _of_pressure(line: Line, mark: Mark[Shows], found: list[_Head], before: list[_Head]) -> bool:
-    """Whether "fine" is said of the pressure: it is named in the clause, or was spoken of before."""
-    clause = line.clause(mark.first)
-    instruments = line.find(line.lexicon.instrument)
-    if any(clause.first <= m.first < clause.last for m in instruments):
-        return True
-    words = [t.word for t in line.tokens[clause.first : clause.last]]
-    if {"runs", "sounds", "engine", "level", "running", "run", "drives", "oil", "lifters"} & set(
-        words
-    ):
-        return False
-    pressure = any(h.is_pressure for h in found) or any("pressure" in t.kinds for t in line.tokens)
-    later = any(
-        m.value not in VAGUE and m.value not in _APART for m in line.stated(line.lexicon.shows)
-    )
-    has_when = any(clause.first <= m.first < clause.last for m in line.find(line.lexicon.during))
-    return has_when and (pressure or later or any(h.is_pressure for h in before[-1:]))
 
 
 def _modifiers(line: Line) -> Iterator[Mark[object]]:
@@ -134,7 +78,7 @@ def _modifiers(line: Line) -> Iterator[Mark[object]]:
     untrue = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL
     taken = line.find(line.lexicon.shows)
     lexicon = line.lexicon
-    every: list[Mark[object]] = [*line.find(lexicon.during), *line.find(lexicon.onset)]
+    every: list[Mark[object]] = [*line.circumstances, *line.find(lexicon.onset)]
     every += [*line.find(lexicon.course), *line.find(lexicon.since)]
     began = [Mark(True, j.lead[0].first, j.last) for j in jobs(line) if j.begins_it]
     for mark in every:
@@ -150,7 +94,7 @@ def _modifiers(line: Line) -> Iterator[Mark[object]]:
             yield Mark(job.since, job.lead[0].first, job.last)
 
 
-def _give(line: Line, mark: Mark[object], heads: list[_Head]) -> bool:
+def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
     """Give a modifier to the nearest head of its sentence; False where none takes it."""
     takers = [
         h for h in heads if h.is_pressure or not isinstance(mark.value, Course | Since | Onset)
@@ -203,7 +147,7 @@ def _of_a_reading(line: Line, head: Mark[Shows], mark: Mark[object], far: int) -
     return not (linked and line.distance(head, nearest) <= 4)
 
 
-def _take(head: _Head, line: Line, mark: Mark[object]) -> None:
+def _take(head: Head, line: Line, mark: Mark[object]) -> None:
     """Add a modifier to a head."""
     value = mark.value
     match value:
@@ -228,7 +172,7 @@ def _take(head: _Head, line: Line, mark: Mark[object]) -> None:
     head.used.append((line, mark))
 
 
-def _give_to_neighbours(heads: list[_Head], loose: list[tuple[Line, Mark[object]]]) -> None:
+def _give_to_neighbours(heads: list[Head], loose: list[tuple[Line, Mark[object]]]) -> None:
     """Give what stands in a sentence without a head to the pressure last spoken of, or the next."""
     of_pressure = [h for h in heads if h.is_pressure and h.mark.value is not Shows.NORMAL]
     if not of_pressure:
@@ -246,7 +190,46 @@ def _only_that(line: Line) -> bool:
     return line.word(0) in ("only", "this", "it", "happens", "always", "mostly", "usually", "just")
 
 
-def _fact(head: _Head) -> Fact:
+def _merged(heads: list[Head]) -> list[Head]:
+    """The heads, those left out of which another of the same says as much and more."""
+    kept: list[Head] = []
+    for k, head in enumerate(heads):
+        richer = [
+            o
+            for n, o in enumerate(heads)
+            if n != k and _within(head, o) and not (_within(o, head) and n > k)
+        ]
+        if not richer:
+            kept.append(head)
+            continue
+        richer[0].used += head.used
+    return [h for h in kept if h.mark.value is not Shows.NORMAL or _says_when(h)]
+
+
+def _within(one: Head, other: Head) -> bool:
+    """Whether all that is said of one head is said of another of the same."""
+    return (
+        one.mark.value is other.mark.value
+        and one.gauge == other.gauge
+        and set(one.during) <= set(other.during)
+        and set(one.never) <= set(other.never)
+        and set(one.course) <= set(other.course)
+        and one.onset in ("", other.onset)
+        and one.since in ("", other.since)
+        and one.lasts in ("", other.lasts)
+    )
+
+
+def _says_when(head: Head) -> bool:
+    """Whether "normal" says more than that the engine runs: when, or by which instrument."""
+    named = any(
+        head.mark.first <= m.first < head.mark.last
+        for m in head.line.find(head.line.lexicon.instrument)
+    )
+    return bool(head.during) or named
+
+
+def _fact(head: Head) -> Fact:
     line, shows = head.line, head.mark.value
     sure = line.stances.surety(head.mark)
     if line.guessed(head.mark):
@@ -254,7 +237,7 @@ def _fact(head: _Head) -> Fact:
     spans: list[Span] = []
     for each in dict.fromkeys(x for x, _ in head.used):
         spans += each.span([m for x, m in head.used if x is each])
-    if shows in FINDING_OF and shows in _APART and sure < _DOUBTFUL:
+    if shows in FINDING_OF and shows in APART and sure < _DOUBTFUL:
         fields: dict[str, Value] = {"what": FINDING_OF[shows], "state": "present"}
         return Fact("finding", fields, tuple(sorted(spans)), sure)
     fields = {"shows": shows.value}
@@ -266,9 +249,10 @@ def _fact(head: _Head) -> Fact:
     for key, word in (("onset", head.onset), ("since", head.since)):
         if word:
             fields[key] = word
-    words = {t.word for t in line.tokens[head.mark.first : head.mark.last]}
-    if shows is Shows.UNSTEADY and words & {"light", "lamp"}:
-        fields["gauge"] = "lamp"
+    if head.lasts:
+        fields["lasts"] = head.lasts
+    if head.gauge:
+        fields["gauge"] = head.gauge
     return Fact("behaviour", fields, tuple(sorted(spans)), sure)
 
 
@@ -281,6 +265,11 @@ def _denied(line: Line) -> Iterator[Fact]:
             continue
         if any(s.overlaps(mark) for s in line.find(line.lexicon.sights)):
             continue
+        clause = line.clause(mark.first)
+        if mark.value not in NOISES and any(
+            clause.first <= c.first < clause.last for c in line.circumstances
+        ):
+            continue  # not then; of other times nothing is said
         start = mark.first
         while start > 0 and line.word(start - 1) and not line.tokens[start].is_mark:
             start -= 1

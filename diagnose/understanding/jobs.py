@@ -60,6 +60,8 @@ class Job:
             if token.is_mark:
                 break
             if token.word in _SINCE:
+                if k and self.line.tokens[k - 1].kinds & {"time", "distance", "number"}:
+                    break  # its age: "1300 hours since the overhaul"
                 return (Mark(True, k, k + 1),)
         return ()
 

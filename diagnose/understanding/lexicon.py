@@ -10,8 +10,11 @@ from diagnose.understanding.phrases import Phrases
 from diagnose.understanding.spelling import LexiconSpelling
 from knowledge.book import Book
 from knowledge.lexicon import (
+    beginnings,
     circumstances,
+    courses,
     engine,
+    noises,
     parts,
     pressure,
     sights,
@@ -44,15 +47,16 @@ class Lexicon:
 
     def __init__(self, book: Book) -> None:
         self.book = book
-        self.shows: Phrases[Shows] = Phrases(pressure.SHOWS)
+        self.shows: Phrases[Shows] = Phrases({**pressure.SHOWS, **noises.NOISES_SAID})
+        self.bare: Phrases[Shows] = Phrases(pressure.BARE)
         self.instrument: Phrases[bool] = Phrases({True: pressure.INSTRUMENT})
         self.direct: Phrases[bool] = Phrases({True: pressure.DIRECT})
         self.during: Phrases[Circumstance] = Phrases(circumstances.DURING)
         self.speed: Phrases[Speed] = Phrases(circumstances.SPEED)
         self.any_heat: Phrases[bool] = Phrases({True: circumstances.ANY_HEAT})
-        self.onset: Phrases[Onset] = Phrases(circumstances.ONSET)
-        self.course: Phrases[Course] = Phrases(circumstances.COURSE)
-        self.since: Phrases[Since] = Phrases(circumstances.SINCE)
+        self.onset: Phrases[Onset] = Phrases(courses.ONSET)
+        self.course: Phrases[Course] = Phrases(courses.COURSE)
+        self.since: Phrases[Since] = Phrases(beginnings.SINCE)
         self.actions: Phrases[Done] = Phrases(work.ACTIONS)
         self.parts: Phrases[PartWorked] = Phrases(_parts())
         self.trials: Phrases[str] = Phrases(work.TRIALS)

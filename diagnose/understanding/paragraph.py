@@ -12,9 +12,14 @@ from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark, Phrases
 from diagnose.understanding.stance import Stance, Stances, stances
 from diagnose.understanding.text import Clause, Sentence, Token, sentences
+from knowledge.reports.words import Circumstance
 
 Value = TypeVar("Value")
 _COMMA, _BREAK = 3, 8  #: how much farther a word is beyond a comma, beyond "and", "but"
+
+
+#: these say how hot it is inside a longer phrase as well
+_HEAT_WORDS = {"cold": Circumstance.COLD, "hot": Circumstance.HOT, "warm": Circumstance.HOT}
 
 
 @dataclass(frozen=True, eq=False)
@@ -43,6 +48,18 @@ class Line:
         """The phrases of one role that are stated of this engine, denied or not."""
         untrue = Stance.SUPPOSED | Stance.ELSEWHERE
         return [m for m in self.find(phrases) if not self.stances.at(m) & untrue]
+
+    @cached_property
+    def circumstances(self) -> tuple[Mark[Circumstance], ...]:
+        """When it shows; "cold start" is both cold and a start."""
+        found: list[Mark[Circumstance]] = []
+        for mark in self.find(self.lexicon.during):
+            found.append(mark)
+            for k in range(mark.first, mark.last):
+                also = _HEAT_WORDS.get(self.word(k))
+                if also is not None and also is not mark.value and len(mark) > 1:
+                    found.append(Mark(also, k, k + 1))
+        return tuple(found)
 
     def denied(self, mark: Mark[object]) -> bool:
         """Whether the phrase is denied."""

@@ -67,7 +67,7 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     if "/" in (line.word(i - 1), line.word(i + 1)):
         return False
     mark = Mark(token.value, i, i + 1)
-    beside = [*line.find(line.lexicon.speed), *line.find(line.lexicon.during)]
+    beside = [*line.find(line.lexicon.speed), *line.circumstances]
     near = any(
         line.distance(mark, m) <= 2 and not any(line.tokens[k].is_figure for k in _between(mark, m))
         for m in beside

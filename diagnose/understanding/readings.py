@@ -138,7 +138,7 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
     figures: list[Mark[object]] = [
         Mark(t, i, i + 1) for i, t in enumerate(line.tokens) if t.kinds & {"rpm", "temperature"}
     ]
-    marks: list[Mark[object]] = [*line.find(lexicon.speed), *line.find(lexicon.during)]
+    marks: list[Mark[object]] = [*line.find(lexicon.speed), *line.circumstances]
     marks += [*line.find(lexicon.any_heat), *line.find(lexicon.direct), *figures]
     heads: list[Mark[object]] = [p.mark for p in found]
     order = -1 if any(_is_heat(m) and m.first < heads[0].first for m in marks) else 1
@@ -185,6 +185,8 @@ def _fact(pressure: _Pressure, usual: _Pressure | None) -> Fact:
         used.append(mark)
     if fields.get("rpm") == Speed.IDLE.value and Circumstance.IDLE.value in during:
         during.remove(Circumstance.IDLE.value)
+    if fields.get("oil") == Heat.COLD.value and Circumstance.START.value in during:
+        during.remove(Circumstance.START.value)
     spare = {Circumstance.IDLE.value} if "rpm" in fields else set()
     spare |= {Circumstance.SPEED.value} if "rpm" in fields else set()
     during = [d for d in during if d not in spare]

@@ -1,0 +1,158 @@
+"""What a sentence says shows: low, lamp, knock ..., stated of this engine now."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.pressure import EXHAUST, LEAD_TEST, NOT_MISSING, VAGUE
+from knowledge.lexicon.sights_kinds import INSTEAD
+from knowledge.reports.words import NOISES, Shows
+
+#: before what begins a clause
+_LEADS = frozenset(
+    [
+        "and",
+        "but",
+        "then",
+        "it",
+        "also",
+        "just",
+        "now",
+        "which",
+        "that",
+        "always",
+        "so",
+        "only",
+        ",",
+        "still",
+        "they",
+    ]
+)
+#: shown by the engine, not by an instrument; the course of the trouble is not theirs
+APART = NOISES | {Shows.SMOKE, Shows.ROUGH, Shows.LOST_POWER, Shows.NO_START, Shows.ALARM}
+
+
+@dataclass(slots=True)
+class Head:
+    """Something that shows, and what was said of it."""
+
+    mark: Mark[Shows]
+    line: Line
+    during: list[str] = field(default_factory=list)
+    never: list[str] = field(default_factory=list)
+    course: list[str] = field(default_factory=list)
+    onset: str = ""
+    since: str = ""
+    lasts: str = ""
+    gauge: str = ""
+    only: bool = False
+    used: list[tuple[Line, Mark[object]]] = field(default_factory=list)
+
+    @property
+    def is_pressure(self) -> bool:
+        return self.mark.value not in APART
+
+
+def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]:
+    """What a sentence says shows, stated of this engine now."""
+    found: list[Head] = []
+    seen = [m for m in line.find(line.lexicon.sights) if m.value in INSTEAD]
+    marks = line.stated(line.lexicon.shows)
+    if paragraph.speaks_of_pressure or any(h.is_pressure for h in before):
+        marks += [m for m in _bare(line) if not any(m.overlaps(x) for x in marks)]
+    for mark in marks:
+        if line.denied(mark) or line.usual(mark) or _is_another_thing(line, mark):
+            continue
+        if line.guessed(mark) and mark.value not in NOISES:
+            continue
+        if any(s.overlaps(mark) and len(s) > len(mark) for s in seen):
+            continue
+        if any(h.mark.overlaps(mark) and len(h.mark) >= len(mark) for h in found):
+            continue
+        if mark.value in VAGUE and not _of_pressure(line, mark, found, before):
+            continue
+        found = [h for h in found if not h.mark.overlaps(mark)]
+        found.append(Head(mark, line, used=[(line, mark)]))
+    return [h for h in found if not _in_a_trial(h)]
+
+
+def _bare(line: Line) -> Iterator[Mark[Shows]]:
+    """What a clause begins with that is said of the pressure without naming it."""
+    begins = set()
+    for clause in line.sentence.clauses:
+        at = clause.first
+        while at < clause.last and line.word(at) in _LEADS:
+            at += 1
+        begins.add(at)
+    yield from (m for m in line.stated(line.lexicon.bare) if m.first in begins)
+
+
+def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether the words mean something else here: "no pressure gauge", "smoke in the cabin"."""
+    after = line.word(mark.last)
+    words = {t.word for t in line.tokens}
+    match mark.value:
+        case Shows.NONE:
+            return after in NOT_MISSING and line.word(mark.last - 1) in ("pressure", "oil")
+        case Shows.UNSTEADY | Shows.HIGH:
+            return bool(words & LEAD_TEST)
+        case Shows.SMOKE:
+            return line.word(mark.first) == "smoke" and not words & EXHAUST
+        case Shows.TICKING:
+            return after in ("over", "along")
+        case Shows.KNOCK:
+            on_it = {line.word(k) for k in range(mark.last, mark.last + 3)}
+            return after in ("sensor", "off", "gone") or bool(on_it & {"sump", "pan"})
+    return False
+
+
+def _in_a_trial(head: Head) -> bool:
+    """Whether it is only said of a trial's outcome: "still low after that"."""
+    return (
+        False
+        if head.is_pressure
+        else any(
+            m.first <= head.mark.first and head.mark.last <= m.last
+            for m in head.line.find(head.line.lexicon.features)
+        )
+    )
+
+
+def _of_pressure(line: Line, mark: Mark[Shows], found: list[Head], before: list[Head]) -> bool:
+    """Whether "fine" is said of the pressure: it is named in the clause, or was spoken of before."""
+    clause = line.clause(mark.first)
+    instruments = line.find(line.lexicon.instrument)
+    if any(clause.first <= m.first < clause.last for m in instruments):
+        return True
+    words = [t.word for t in line.tokens[clause.first : clause.last]]
+    if {"runs", "sounds", "engine", "level", "running", "run", "drives", "oil", "lifters"} & set(
+        words
+    ):
+        return False
+    pressure = any(h.is_pressure for h in found) or any("pressure" in t.kinds for t in line.tokens)
+    later = any(
+        m.value not in VAGUE and m.value not in APART for m in line.stated(line.lexicon.shows)
+    )
+    has_when = any(clause.first <= m.first < clause.last for m in line.circumstances)
+    return has_when and (pressure or later or any(h.is_pressure for h in before[-1:]))
+
+
+def set_gauge(head: Head) -> None:
+    """Which instrument shows it, and for how long: "lamp on for 15 seconds"."""
+    line, mark = head.line, head.mark
+    words = {t.word for t in line.tokens[mark.first : mark.last]}
+    if head.mark.value in (Shows.UNSTEADY, Shows.SLOW) and words & {"light", "lamp"}:
+        head.gauge = "lamp"
+    elif head.is_pressure and mark.value not in (Shows.LAMP, Shows.TRIPS):
+        clause = line.clause(mark.first)
+        direct = line.find(line.lexicon.direct)
+        if any(clause.first <= d.first <= mark.last for d in direct):
+            head.gauge = "direct"
+    if mark.value is Shows.SLOW:
+        for token in line.tokens[max(0, mark.first - 3) : mark.last + 3]:
+            if token.kinds & {"seconds", "minutes"}:
+                head.lasts = token.value
+                break

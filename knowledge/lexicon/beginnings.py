@@ -1,0 +1,88 @@
+"""Since when the trouble is there."""
+
+from __future__ import annotations
+
+from knowledge.reports.words import Since
+
+_AFTER = "since|after|following|ever-since"
+_DAYS = "monday|tuesday|wednesday|thursday|friday|saturday|sunday"
+_MONTHS = "january|february|march|april|june|july|august|september|october|november|december|summer|winter|spring|autumn"
+_HIT = "hit|hitting|struck|bashed|clouted|clipped|smacked|scraped|grounded|bottomed|bashing|clipping|striking"
+_GRADES = "@grade|@thin|@thick|thinner|thicker|lighter|heavier|synthetic"
+_NONE = "gone|no|nothing|zero|none|dead|didnt|wouldnt"
+#: said of the time before the trouble
+SINCE: dict[Since, tuple[str, ...]] = {
+    Since.FIRST_START: (
+        "since|from|on|at|after|ever|upon|during the? its|very? first|initial start|startup|start-up|fire-up|firing|run|outing|light-up",
+        "first|initial start|startup|start-up|fire|firing|run up? after|since|of|on|with the|a|my? rebuild|overhaul|build|work|engine|new|swap",
+        "first|initial start|startup|start-up|fire|firing up?",
+        "since|ever-since ever|when? i|we? bought|got|had|have|owned it|the|this|her|him?",
+        "since|from|ever-since day one",
+        "from|since the beginning|start|word|off|outset go?",
+        "right|straight from|after|out a|the? start|off|rebuild|overhaul|build|rebuilding|box",
+        "@minutes|@hours|few|first hours|miles|minutes|hour|@distance? on|of|since|after running|driving|the|a? rebuild|overhaul|new|build",
+        "fresh|freshly|just|newly rebuilt|built|fitted|overhauled engine|motor .. once|ran|no|zero|low",
+        "never had|made|been|built any|good|much|right? oil? pressure|right since",
+    ),
+    Since.STANDING: (
+        f"{_AFTER} it|the|car|a|being|its|has|been? long? =sitting|=standing|=storage|=stood|=sat|=sits|=stored|=layup|=lay-up|=laid|=recommissioning",
+        f"{_AFTER}|over|out a|the|its|long|of|several|many|two? years|months|winter|@years|@months|decades of|in? storage|layup|lay-up|standing|sitting|idleness|slumber|hibernation",
+        f"{_AFTER} .. winter|storage|layup|lay-up|decades|@years|@months standing|sitting|storage|off?",
+        "sat|stood|sitting|parked|stored|standing|laid|unused|dormant|idle up? for? .. winter|years|months|@years|@months|year|decade|decades",
+        "first start|startup|run after|since|of .. winter|layup|lay-up|standing|storage|years|season",
+        "came|coming|brought|out out? of long? winter? storage|layup|lay-up|hibernation",
+        "barn find",
+        "recommissioned|recommissioning",
+    ),
+    Since.OVERHEATING: (
+        f"{_AFTER} it|i|engine|the|an|was|being|having|severe? =overheating|=overheated|=boiled|=boiling|=overheat|=cooked|=cooking over?",
+        f"{_AFTER} it|i|engine got|ran|getting|running too|very|really? hot",
+        "=overheated|=boiled|=cooked .. ever? since|now|then",
+    ),
+    Since.BLOW: (
+        f"{_AFTER} .. {_HIT} .. rock|rocks|curb|kerb|pan|sump|stump|ground|boulder|pothole|debris|log|out|something",
+        f"{_AFTER} a|the? hard? =knock|=bump|=blow|=bang|=bash|=clout|=whack to|on|in|from the|a? oil? sump|pan|oil-pan|underneath|rock",
+        f"{_HIT} a|the|my|some? big|large? rock|rocks|kerb|curb|stump|something|debris|log|boulder|manhole|pothole|deer",
+        f"{_HIT} the|its|my? oil? sump|pan|oil-pan on|over?",
+        "bottomed|grounded out",
+        "sump|pan was|got|took|has? been|a|hard? =hit|=bashed|=grounded|=struck|=knock|=dented",
+        "off road excursion",
+    ),
+    Since.REVVING: (
+        f"{_AFTER} i|we|he|a|an|accidentally|of|bout? redlining|redlined|redline|over-revving|over-revved|overrevved|overrev|over-rev",
+        f"{_AFTER} .. revving|revved|rev hard|high|limiter|redline|@rpm",
+        "missed|botched|fluffed a? gear|shift|downshift",
+        "money shift",
+    ),
+    Since.FROST: (
+        f"{_AFTER} .. frost|freeze|freezing|frozen|cold-snap|frosts",
+        "froze|frozen|freeze|freezing night|solid|up|overnight|last",
+        "below|minus|under freezing|zero|@temperature",
+    ),
+    Since.GRADE: (
+        f"changed|switched|went|going|switching|changing|swapped|moved|gone oil|it|over|down|up? oil? from|to|with {_GRADES}|@grade oil|grade?",
+        f"{_AFTER}|when|with i|we? changed|changing|switched|switching|going|went|gone|moving|putting|using|put oil|the|in|over? to|a? {_GRADES} oil|grade?",
+        f"{_AFTER} a? different|new|another|wrong oil? grade|weight|viscosity|brand",
+        f"{_AFTER} the? change to|of {_GRADES}|grade|viscosity|brand",
+    ),
+    Since.DATE: (
+        f"since|from last|this|yesterday|about|around|early|late? {_DAYS}|{_MONTHS}|week|month|weekend|night|morning|yesterday|@days|@weeks",
+        f"started|began|noticed|happened|developed|appeared it|doing|happening|up|this|on|about|just|only|a|in|last|the? yesterday|today|recently|lately|{_DAYS}|{_MONTHS}|@days|@weeks|@months|few|couple|week|month|night",
+        f"last|this {_DAYS}|week|weekend|month|night|morning|{_MONTHS} it|the|i|oil|pressure? oil? started|began|noticed|pressure|light|lost|dropped",
+        "for no visible|apparent|obvious reason",
+    ),
+    Since.NEXT_START: (
+        f"next|following morning|start|day|time|startup|trip|restart|weekend .. {_NONE}",
+        f"started|restarted|fired|start|restart|starting it|her? up? again|next|later|back|up .. {_NONE}",
+        f"switched|turned|shut|stopped|parked .. off|it|down|up .. restart|restarted|started|start .. {_NONE}|lamp|light",
+        "at|on the? next|following|third|second|restart start|startup|session",
+        "lamp|light|pressure .. on|at the? next|restart start",
+    ),
+    Since.ALWAYS: (
+        "since|from new|day-one",
+        "always been|has|had|read|run|ran|shown",
+        "from|since new",
+        "ever since new|ive|i",
+        "never been|had|read|shown|seen any|much? better|higher|good|right|different",
+    ),
+}
