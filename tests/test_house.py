@@ -68,6 +68,7 @@ KNOWLEDGE_USED = {
         "knowledge.model",
         "knowledge.reports.words",
         "knowledge.synonyms",
+        "knowledge.units",
     ],
     "diagnose.lookup": [
         "knowledge.book",

@@ -15,7 +15,7 @@ from diagnose.case.schema import LONGEST
 from diagnose.case.writing import NewEntry, append_by, append_engine, start
 from diagnose.entry.answers import Answer
 from diagnose.entry.details import Details
-from diagnose.entry.facts import FindingInput
+from diagnose.entry.facts import FindingInput, MeasureInput, parse_value
 from diagnose.entry.readings import ReadingInput
 from diagnose.entry.recording import fact_entry
 from diagnose.entry.trials import TrialInput
@@ -109,9 +109,18 @@ def write(account: Account, book: Book, by: str = "") -> Case:
 
 def _entry(fact: Fact, account: Account, case: Case, book: Book, by: str, said: str) -> NewEntry:
     """One fact as an entry, with its words as the note; it replaces what stands of the same."""
-    details = Details(by=by, note=f"{account.understanding.words(fact)}{said}"[:LONGEST])
+    details = Details(
+        by=by,
+        note=f"{account.understanding.words(fact)}{said}"[:LONGEST],
+        where=str(fact.fields.get("where", "")),
+    )
     fields = dict(fact.fields)
     match fact.table:
+        case "finding" if "value" in fields:
+            measure, text = book.measures[str(fields["what"])], str(fields["value"])
+            return fact_entry(
+                MeasureInput(measure, text, parse_value(text, measure)), case, details
+            )
         case "finding":
             sure = fact.sure if fact.sure < 1.0 else None
             answer = Answer("present" if fields["state"] == "present" else "absent", sure)
@@ -125,12 +134,15 @@ def _entry(fact: Fact, account: Account, case: Case, book: Book, by: str, said: 
 
 
 def _possible(understanding: Understanding, has_engine: bool) -> Understanding:
-    """Without readings no gauge can show, which are left over, and without a second layout."""
+    """Without readings no gauge can show, figures a case has no entry for, and a second layout.
+
+    All but the layout is left over.
+    """
     facts, unread = [], list(understanding.unread)
     for fact in understanding.facts:
         if fact.table == "layout" and has_engine:
             continue
-        if fact.table == "reading" and not _can_be(fact):
+        if fact.table in ("work", "engine") or (fact.table == "reading" and not _can_be(fact)):
             unread += fact.spans
             continue
         facts.append(fact)

@@ -7,8 +7,9 @@ from dataclasses import dataclass, field
 
 Value = str | bool | list[str]
 Span = tuple[int, int]
-#: tables of a case a fact goes into; "layout" is a field of its [engine]
-TABLES = ("layout", "finding", "reading", "behaviour", "trial", "earlier")
+#: tables of a case a fact goes into; "layout" is a field of its [engine], "engine" a figure of its
+#: build that no command writes
+TABLES = ("layout", "finding", "reading", "behaviour", "trial", "earlier", "work", "engine")
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,15 +38,17 @@ class Fact:
 
     @property
     def value(self) -> str:
-        """The pressure of a reading, or the layout; else empty."""
-        return str(self.fields.get("pressure") or self.fields.get("layout") or "")
+        """The pressure of a reading, a measured value, or the layout; else empty."""
+        given = (self.fields.get(k) for k in ("pressure", "value", "layout"))
+        return str(next((v for v in given if v), ""))
 
     @property
     def when(self) -> str:
-        """When it shows, or how long before it was done."""
+        """When it shows, how long before it was done, or where it was measured."""
         during = self.fields.get("during")
         parts = [
-            str(self.fields.get(k) or "") for k in ("oil", "rpm", "coolant", "before", "since")
+            str(self.fields.get(k) or "")
+            for k in ("oil", "rpm", "coolant", "before", "since", "where")
         ]
         parts[2:2] = [*during] if isinstance(during, list) else []
         return ", ".join(p for p in parts if p)

@@ -20,6 +20,7 @@ from knowledge.lexicon import (
     sights,
     sights_kinds,
     stance,
+    values,
     work,
 )
 from knowledge.lexicon.engine import Trait
@@ -67,6 +68,10 @@ class Lexicon:
         self.traits: Phrases[Trait] = Phrases(engine.TRAITS)
         self.features: Phrases[str] = Phrases(engine.FEATURE_WORDS)
         self.sights: Phrases[str] = Phrases(sights.SIGHTS)
+        self.values: Phrases[str] = Phrases(values.VALUES)
+        self.bare_values: Phrases[str] = Phrases(values.BARE)
+        self.vague_values: Phrases[str] = Phrases({k: v for k, (v, _) in values.VAGUE.items()})
+        self.value_parts: Phrases[str] = Phrases(values.PARTS)
         self.supposed: Phrases[bool] = Phrases({True: stance.SUPPOSED})
         self.asks: Phrases[bool] = Phrases({True: stance.ASKS})
         self.guessed: Phrases[bool] = Phrases({True: stance.GUESSED})

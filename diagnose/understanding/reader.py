@@ -8,6 +8,7 @@ from diagnose.understanding.behaviours import behaviours
 from diagnose.understanding.engine import engine_kind
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.lexicon import Lexicon
+from diagnose.understanding.measured import measured
 from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.readings import readings
 from diagnose.understanding.sights import sights
@@ -16,7 +17,15 @@ from knowledge.book import Book
 from knowledge.synonyms import FAINT, IDLE
 
 LONGEST = 10_000  #: characters that are read
-RULES: tuple[Reader, ...] = (engine_kind, readings, behaviours, trials, earlier_work, sights)
+RULES: tuple[Reader, ...] = (
+    engine_kind,
+    readings,
+    behaviours,
+    trials,
+    earlier_work,
+    sights,
+    measured,
+)
 #: carry no statement by themselves
 _FILLERS = (
     IDLE
@@ -75,11 +84,28 @@ def read(text: str, book: Book) -> Understanding:
     """
     paragraph = Paragraph(text[:LONGEST], lexicon_of(book))
     found = [fact for rule in RULES for fact in rule.read(paragraph)]
-    facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
+    facts = tuple(
+        sorted(_once(_without_measured(found)), key=lambda f: (f.spans[0], f.table, f.name))
+    )
     unread = [*_left_over(paragraph, [s for f in facts for s in f.spans])]
     if text[LONGEST:].strip():
         unread.append((LONGEST, len(text)))
     return Understanding(text, facts, tuple(unread))
+
+
+def _without_measured(facts: list[Fact]) -> list[Fact]:
+    """Without readings and sights in the words of a measured value, which says it in figures.
+
+    "relief opens at 45 psi" is no reading, "pickup 1/4 in off the pan" no pickup off the pan.
+    """
+    taken = [s for f in facts if "value" in f.fields for s in f.spans]
+    return [
+        f
+        for f in facts
+        if "value" in f.fields
+        or f.table not in ("reading", "finding")
+        or not any(a < d and c < b for a, b in f.spans for c, d in taken)
+    ]
 
 
 def _once(facts: Iterable[Fact]) -> list[Fact]:
@@ -88,7 +114,7 @@ def _once(facts: Iterable[Fact]) -> list[Fact]:
     for fact in facts:
         about = (fact.table, str(sorted(fact.fields.items(), key=str)))
         if "what" in fact.fields:
-            about = (fact.table, fact.name)
+            about = (fact.table, f"{fact.name} {fact.fields.get('where', '')}")
         if fact.table == "layout":
             about = ("layout", "")
         old = kept.get(about)

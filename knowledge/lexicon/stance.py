@@ -44,6 +44,7 @@ NO_NEGATION = (
     "not sure",
     "nothing but",
     "no longer",
+    "no @number",
     "dont know",
     "dont get",
 )

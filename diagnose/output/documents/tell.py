@@ -144,6 +144,9 @@ def _says(fact: Fact, book: Book) -> str:
     match fact.table:
         case "layout":
             return f"engine: {book.layouts[str(fields['layout'])].says}"
+        case "finding" if "value" in fields:
+            where = f", {fields['where']}" if "where" in fields else ""
+            return f"{book.measures[str(fields['what'])].says}{where}: {fields['value']}"
         case "finding":
             finding = book.findings[str(fields["what"])]
             absent = fields["state"] == "absent"
