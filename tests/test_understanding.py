@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from diagnose.understanding.facts import Example, Reader
 from diagnose.understanding.paragraph import Paragraph
+from diagnose.understanding.phrases import Phrases
 from diagnose.understanding.reader import LONGEST, RULES, lexicon_of, read
 from knowledge.book import the_book
 from knowledge.lexicon import (
@@ -18,6 +19,8 @@ from knowledge.lexicon import (
     sights,
     sights_kinds,
     stance,
+    states,
+    things,
     work,
 )
 
@@ -151,7 +154,7 @@ NOTHING_STATED: dict[str, list[str]] = {
     "I'll cut the filter open tomorrow": [],
     "Can a bad sender make the gauge read zero?": [],
     "on my previous engine the oil pump drive sheared": [],
-    "we suspected a blocked pickup, but the screen was clean": [],
+    "we suspected a blocked pickup, but the screen was clean": ["finding screen_blocked absent"],
     "i might replace the oil pump and clean the pickup": [],
     "if it had a knock i would pull the pan": [],
     "it never lost pressure on track": [],
@@ -231,11 +234,28 @@ def test_words_of_a_fact_are_those_of_the_text() -> None:
 def test_each_finding_stands_in_one_table_of_sights() -> None:
     """Phrases of one finding in two files would hide each other."""
     assert sum(len(table) for table in sights.TABLES) == len(sights.SIGHTS)
+    assert sum(len(table) for table in sights.ABSENT_TABLES) == len(sights.SIGHTS_ABSENT)
+
+
+def test_the_states_of_parts_are_findings_of_the_book() -> None:
+    """Every finding of a part in a state, or of a substance in a place."""
+    for thing in things.THINGS:
+        for table in (thing.shows, thing.rules_out, thing.holds, thing.gives):
+            named = {finding for findings in table.values() for finding in findings}
+            assert not named - BOOK.findings.keys(), thing.names[0]
+
+
+def test_a_phrase_matches_in_the_words_as_they_stand() -> None:
+    """An exact word in no other form; all meanings of the same words."""
+    phrases = Phrases({"one": ("=clean",), "two": ("=clean|tidy",)})
+    (line,) = Paragraph("clean and cleaned", lexicon_of(BOOK)).lines
+    assert [(m.value, m.first) for m in phrases.find_alike(line.tokens)] == [("one", 0), ("two", 0)]
+    assert [m.value for m in phrases.find(line.tokens)] == ["one"]
 
 
 def test_lexicon_names_what_the_book_has() -> None:
     """Findings, trials, areas, layouts and features of the lexicon are in the book."""
-    seen = {*sights.SIGHTS, *pressure.FINDING_OF.values()}
+    seen = {*sights.SIGHTS, *sights.SIGHTS_ABSENT, *pressure.FINDING_OF.values()}
     seen |= {*engine.FEATURES.values(), *engine.FEATURE_WORDS}
     seen |= (
         sights_kinds.LEFT_TO_BEHAVIOUR
@@ -253,7 +273,7 @@ def test_lexicon_names_what_the_book_has() -> None:
 
 @pytest.mark.parametrize(
     "module",
-    [circumstances, engine, parts, pressure, sights, stance, work],
+    [circumstances, engine, parts, pressure, sights, stance, states, work],
     ids=lambda m: m.__name__,
 )
 def test_phrases_are_listed_in_tuples(module: object) -> None:

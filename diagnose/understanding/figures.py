@@ -107,6 +107,10 @@ _STARTS = re.compile(
     re.I,
 )
 _HIGH_MILES, _MANY_HOURS, _THICK, _THIN = 100_000, 2_000, 50, 20
+#: miles of an engine that is no longer new, and not yet worn; hours of one that is due for overhaul,
+#: and of one that is run in; months of a long rest (all judgement)
+_LEAST_MILES, _LOW_MILES, _OVERHAUL_HOURS, _RUN_IN_HOURS = 1_000, 70_000, 1_000, 25
+_FEW_YEARS, _LONG_MONTHS = 6, 9
 
 
 @dataclass(frozen=True, slots=True)
@@ -179,15 +183,16 @@ def _figure(kind: str, match: re.Match[str]) -> Figure:
         case "distance":
             miles = float(_plain(parts["a"])) * (1000 if parts["k"] else 1)
             kinds |= {"highmiles"} if miles >= _HIGH_MILES else set()
+            kinds |= {"lowmiles"} if _LEAST_MILES <= miles <= _LOW_MILES else set()
         case "number" | "range":
             value = _plain(parts["a"]) + (f" to {_plain(parts['b'])}" if parts.get("b") else "")
         case _:
             unit = next((u for _, name, u in _TIMES if name == kind), "")
             if unit:
                 kinds |= {"time"}
-                if kind == "hours" and float(_count(parts["count"])) >= _MANY_HOURS:
-                    kinds |= {"highmiles"}
-                value = f"{_count(parts['count'])} {unit}"
+                count = _count(parts["count"])
+                kinds |= _long_or_short(kind, float(count))
+                value = f"{count} {unit}"
     return Figure(match.start(), match.end(), frozenset(kinds), value)
 
 
@@ -212,6 +217,17 @@ def _pressure(parts: Mapping[str, str | None], text: str) -> tuple[set[str], str
     if second := parts.get("b"):
         return {"pressure"}, f"{first} to {_plain(second)} {unit}"
     return {"pressure"}, f"{first} {unit}"
+
+
+def _long_or_short(kind: str, count: float) -> set[str]:
+    """What a time says of an engine's age or rest; kinds of limits of common practice."""
+    if kind == "hours":
+        found = {"highmiles"} if count >= _MANY_HOURS else set()
+        found |= {"manyhours"} if count >= _OVERHAUL_HOURS else {"fewhours"}
+        return found | ({"hundreds"} if count >= _RUN_IN_HOURS else set())
+    if kind == "years":
+        return {"longtime"} | ({"fewyears"} if count <= _FEW_YEARS else set())
+    return {"longtime"} if kind == "months" and count >= _LONG_MONTHS else set()
 
 
 def _plain(number: str) -> str:

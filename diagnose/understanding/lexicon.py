@@ -8,6 +8,7 @@ from functools import cached_property, lru_cache
 from diagnose.lookup.tokens import tokens as lookup_tokens
 from diagnose.understanding.phrases import Phrases
 from diagnose.understanding.spelling import LexiconSpelling
+from diagnose.understanding.text import stemmed
 from knowledge.book import Book
 from knowledge.lexicon import (
     beginnings,
@@ -20,11 +21,14 @@ from knowledge.lexicon import (
     sights,
     sights_kinds,
     stance,
+    states,
+    things,
     values,
     work,
 )
 from knowledge.lexicon.engine import Trait
 from knowledge.lexicon.parts import PartWorked
+from knowledge.lexicon.states import State, Substance, Thing
 from knowledge.model import Finding, Kind
 from knowledge.reports.words import (
     Circumstance,
@@ -72,6 +76,10 @@ class Lexicon:
         self.bare_values: Phrases[str] = Phrases(values.BARE)
         self.vague_values: Phrases[str] = Phrases({k: v for k, (v, _) in values.VAGUE.items()})
         self.value_parts: Phrases[str] = Phrases(values.PARTS)
+        self.sights_absent: Phrases[str] = Phrases(sights.SIGHTS_ABSENT)
+        self.things: Phrases[Thing] = Phrases({t: t.names for t in things.THINGS})
+        self.states: Phrases[State] = Phrases(states.STATES)
+        self.substances: Phrases[Substance] = Phrases(states.SUBSTANCES)
         self.supposed: Phrases[bool] = Phrases({True: stance.SUPPOSED})
         self.asks: Phrases[bool] = Phrases({True: stance.ASKS})
         self.guessed: Phrases[bool] = Phrases({True: stance.GUESSED})
@@ -83,6 +91,15 @@ class Lexicon:
         self.until: Phrases[bool] = Phrases({True: stance.UNTIL})
         self.hedges: Phrases[float] = Phrases(stance.HEDGES)
         self.no_negation: Phrases[bool] = Phrases({True: stance.NO_NEGATION})
+
+    @cached_property
+    def later(self) -> dict[str, tuple[Thing, ...]]:
+        """Short names, by their stem: the things they may mean once the family was named."""
+        found: dict[str, list[Thing]] = {}
+        for thing in things.THINGS:
+            for name in thing.later:
+                found.setdefault(stemmed(name), []).append(thing)
+        return {name: tuple(those) for name, those in found.items()}
 
     @cached_property
     def also(self) -> dict[str, list[tuple[tuple[str, ...], Finding]]]:

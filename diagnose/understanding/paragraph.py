@@ -44,6 +44,13 @@ class Line:
             self._found[key] = list(phrases.find(self.tokens))
         return self._found[key]  # type: ignore[return-value]
 
+    def find_alike(self, phrases: Phrases[Value]) -> list[Mark[Value]]:
+        """The phrases of one role in it, every meaning of the same words."""
+        key = -id(phrases)
+        if key not in self._found:
+            self._found[key] = list(phrases.find_alike(self.tokens))
+        return self._found[key]  # type: ignore[return-value]
+
     def stated(self, phrases: Phrases[Value]) -> list[Mark[Value]]:
         """The phrases of one role that are stated of this engine, denied or not."""
         untrue = Stance.SUPPOSED | Stance.ELSEWHERE

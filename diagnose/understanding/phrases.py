@@ -72,6 +72,15 @@ class Phrases(Generic[Value]):
 
     def find(self, tokens: Sequence[Token]) -> list[Mark[Value]]:
         """Every phrase that stands in the tokens; of those within a longer one of them, none."""
+        return longest(self._all(tokens))
+
+    def find_alike(self, tokens: Sequence[Token]) -> list[Mark[Value]]:
+        """As ``find``, but every meaning of the same words."""
+        found = self._all(tokens)
+        spans = {(m.first, m.last) for m in longest(found)}
+        return list(dict.fromkeys(m for m in found if (m.first, m.last) in spans))
+
+    def _all(self, tokens: Sequence[Token]) -> list[Mark[Value]]:
         found: list[Mark[Value]] = []
         for i, token in enumerate(tokens):
             for key in dict.fromkeys((token.stem, token.word, *(f"@{k}" for k in token.kinds))):
@@ -79,7 +88,7 @@ class Phrases(Generic[Value]):
                     last = _match(elements, 0, tokens, i)
                     if last > i:
                         found.append(Mark(value, i, last))
-        return longest(found)
+        return found
 
 
 def longest(marks: Iterable[Mark[Value]]) -> list[Mark[Value]]:
@@ -130,7 +139,7 @@ def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int
 
 
 def _gaps(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int) -> Iterator[int]:
-    for skip in range(GAP + 1):
+    for skip in range(min(GAP, len(tokens) - i) + 1):
         if any(t.is_mark or t.stem in _NOT for t in tokens[i : i + skip]):
             return  # "the light never flickers" is no flickering light
         yield _match(elements, k + 1, tokens, i + skip)

@@ -12,6 +12,7 @@ from diagnose.understanding.measured import measured
 from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.readings import readings
 from diagnose.understanding.sights import sights
+from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.work import earlier_work, trials
 from knowledge.book import Book
 from knowledge.synonyms import FAINT, IDLE
@@ -23,6 +24,7 @@ RULES: tuple[Reader, ...] = (
     behaviours,
     trials,
     earlier_work,
+    parts_and_places,
     sights,
     measured,
 )

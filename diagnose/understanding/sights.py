@@ -3,18 +3,29 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.lexicon import book_stem
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.sights_kinds import NEVER_DENIED
+from diagnose.understanding.things import pairs
+from knowledge.lexicon.sights_kinds import COMPOUNDS, NEVER_DENIED, VAGUE_SIGHTS
 from knowledge.lexicon.stance import NEGATION
 from knowledge.model import Kind, Stage
 
 _SPARE = 1  #: words that may stand between those of a phrase of the book
 _NEGATION = frozenset(NEGATION)
+
+
+@dataclass(frozen=True, slots=True)
+class _Sight:
+    """A phrase found; whether it says that the finding is there, and whether it is denied inside."""
+
+    mark: Mark[str]
+    there: bool = True
+    denied: bool = False
 
 
 @reader(
@@ -23,6 +34,11 @@ _NEGATION = frozenset(NEGATION)
             "finding level_correct present",
             "finding oil_seen_outside absent",
         ],
+        "oil is not milky": ["finding oil_milky absent"],
+        "engine has never overheated": ["finding engine_ran_hot absent"],
+        "lost all its oil": ["finding oil_loss_fast present"],
+        "lost all oil pressure": [],
+        "magnet was clean": ["finding magnetic_metal absent"],
         "I am worried about metal in the filter": [],
         "my brother's had metal in the pan": [],
         "probably a spun bearing": [],
@@ -32,17 +48,67 @@ _NEGATION = frozenset(NEGATION)
 )
 def sights(paragraph: Paragraph) -> Iterator[Fact]:
     """Findings that are named as such, there or not there."""
-    book = paragraph.lexicon.book
+    said = pairs(paragraph)
     for line in paragraph.lines:
-        own = [m for m in line.find(paragraph.lexicon.sights) if m.value in book.findings]
-        also = [m for m in _by_the_book(line) if not any(o.overlaps(m) for o in own)]
-        for mark in (*own, *longest(also)):
-            fact = _fact(line, mark)
+        of_parts = [pair.said_by for pair in said if pair.line.number == line.number]
+        for sight in _found(line):
+            vague = sight.mark.value in VAGUE_SIGHTS
+            if vague and any(m.overlaps(sight.mark) for m in of_parts):
+                continue  # "leak at the filter" says where
+            fact = _fact(line, sight)
             if fact is not None:
                 yield fact
 
 
-def _fact(line: Line, mark: Mark[str]) -> Fact | None:
+def _found(line: Line) -> list[_Sight]:
+    """Every phrase for a sight in a sentence."""
+    lexicon = line.lexicon
+    absent = line.find(lexicon.sights_absent)
+    own = [m for m in line.find_alike(lexicon.sights) if m.value in lexicon.book.findings]
+    own = [m for m in own if not _goes_on(line, m)]
+    own = [m for m in own if not any(_within(m, a) for a in absent)]
+    absent = [a for a in absent if not any(len(m) > len(a) and _within(a, m) for m in own)]
+    inner = [m for m in _denied_inside(line) if not any(o.overlaps(m) for o in (*own, *absent))]
+    taken = (*own, *absent, *inner)
+    also = [m for m in _by_the_book(line) if not any(o.overlaps(m) for o in taken)]
+    return [
+        *(_Sight(m) for m in (*own, *longest(also))),
+        *(_Sight(m, there=False) for m in absent),
+        *(_Sight(m, denied=True) for m in inner),
+    ]
+
+
+def _within(mark: Mark[object], other: Mark[object]) -> bool:
+    return other.first <= mark.first and mark.last <= other.last
+
+
+def _goes_on(line: Line, mark: Mark[str]) -> bool:
+    """Whether the last word belongs to the next: "lost all oil" in "lost all oil pressure"."""
+    return line.word(mark.last - 1) == "oil" and line.word(mark.last) in COMPOUNDS
+
+
+def _denied_inside(line: Line) -> Iterator[Mark[str]]:
+    """Phrases with a negation between their words: "the oil is not milky"."""
+    kept = [i for i, t in enumerate(line.tokens) if t.word not in _NEGATION or t.is_figure]
+    if len(kept) == len(line.tokens):
+        return
+    found = line.lexicon.sights.find([line.tokens[i] for i in kept])
+    for mark in found:
+        first, last = kept[mark.first], kept[mark.last - 1] + 1
+        within = any(line.word(k) in _NEGATION for k in range(first, last))
+        if within and mark.value in line.lexicon.book.findings:
+            whole = Mark(mark.value, first, last)
+            if not _goes_on(line, whole) and not _cut(line, whole):
+                yield whole
+
+
+def _cut(line: Line, mark: Mark[str]) -> bool:
+    """Whether a comma stands inside."""
+    return any(line.tokens[k].is_mark for k in range(mark.first, mark.last))
+
+
+def _fact(line: Line, sight: _Sight) -> Fact | None:
+    mark = sight.mark
     finding = line.lexicon.book.findings[mark.value]
     stance = line.stances.at(mark)
     if stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL):
@@ -52,17 +118,20 @@ def _fact(line: Line, mark: Mark[str]) -> Fact | None:
     if stance & Stance.GUESSED or (inside and sure < 1.0):
         return None
     own = {line.tokens[k].word for k in range(mark.first, mark.last)} & _NEGATION
-    denied = bool(stance & Stance.DENIED) and not own
+    denied = sight.denied or (bool(stance & Stance.DENIED) and not own)
+    if denied and not sight.there:
+        return None  # "not in spec" is no statement of its own
     if denied and (mark.value in NEVER_DENIED or finding.kind is not Kind.SEEN):
         return None
+    absent = denied or not sight.there
     first = mark.first
-    if denied:
+    if denied and not sight.denied:
         while (
             first > 0 and line.word(first) not in _NEGATION and not line.tokens[first - 1].is_mark
         ):
             first -= 1
     spans = line.span([Mark(True, first, mark.last)])
-    state = "absent" if denied else "present"
+    state = "absent" if absent else "present"
     return Fact("finding", {"what": mark.value, "state": state}, spans, sure)
 
 

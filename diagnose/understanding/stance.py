@@ -5,11 +5,21 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import Flag, auto
+from itertools import pairwise
 
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence
-from knowledge.lexicon.stance import AUXILIARIES, ENDS_NEGATION, GOES_ON, NEGATION
+from knowledge.lexicon.stance import (
+    ANY_ONE,
+    AUXILIARIES,
+    ENDS_NEGATION,
+    GOES_ON,
+    INVERTED,
+    NEGATION,
+    WOULD,
+    WOULD_BE,
+)
 
 
 class Stance(Flag):
@@ -93,11 +103,25 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
 
 def _suppose_conditions(sentence: Sentence, of: list[Stance]) -> None:
     """Set what a condition says, where the sentence goes on with what would be or with a question."""
+    _suppose_in_general(sentence, of)
     if not any(s & Stance.SUPPOSED for s in of):
         return
     for i, token in enumerate(sentence.tokens):
         if token.word == "if":
             _set(of, i, _end(sentence.clauses, i), Stance.SUPPOSED)
+
+
+def _suppose_in_general(sentence: Sentence, of: list[Stance]) -> None:
+    """Set what is said of any such case: "a stuck valve would ...", "had it failed I'd have ..."."""
+    words = [t.word for t in sentence.tokens]
+    for clause in sentence.clauses:
+        first, rest = words[clause.first], words[clause.first : clause.last]
+        if first in ANY_ONE and WOULD_BE & set(rest):
+            _set(of, clause.first, clause.last, Stance.SUPPOSED)
+        if first in INVERTED:
+            later = words[clause.first + 1 :]
+            if any(a in WOULD and b == "have" for a, b in pairwise(later)):
+                _set(of, clause.first, clause.last, Stance.SUPPOSED)
 
 
 def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from knowledge.lexicon.sights_bearings import SIGHTS_BEARINGS
-from knowledge.lexicon.sights_debris import SIGHTS_DEBRIS
+from knowledge.lexicon.sights_debris import SIGHTS_DEBRIS, SIGHTS_DEBRIS_ABSENT
 from knowledge.lexicon.sights_delivery import SIGHTS_DELIVERY
-from knowledge.lexicon.sights_history import SIGHTS_HISTORY
+from knowledge.lexicon.sights_history import SIGHTS_HISTORY, SIGHTS_HISTORY_ABSENT
 from knowledge.lexicon.sights_instrument import SIGHTS_INSTRUMENT
-from knowledge.lexicon.sights_leaks import SIGHTS_LEAKS
-from knowledge.lexicon.sights_oil import SIGHTS_OIL
+from knowledge.lexicon.sights_leaks import SIGHTS_LEAKS, SIGHTS_LEAKS_ABSENT
+from knowledge.lexicon.sights_oil import SIGHTS_OIL, SIGHTS_OIL_ABSENT
+from knowledge.lexicon.sights_oil_look import SIGHTS_OIL_LOOK, SIGHTS_OIL_LOOK_ABSENT
 from knowledge.lexicon.sights_pressure import SIGHTS_PRESSURE
 from knowledge.lexicon.sights_pump import SIGHTS_PUMP
 from knowledge.lexicon.sights_relief import SIGHTS_RELIEF
@@ -24,6 +25,7 @@ TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
     SIGHTS_INSTRUMENT,
     SIGHTS_LEAKS,
     SIGHTS_OIL,
+    SIGHTS_OIL_LOOK,
     SIGHTS_PRESSURE,
     SIGHTS_PUMP,
     SIGHTS_RELIEF,
@@ -32,3 +34,14 @@ TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
 )
 #: the finding, by what is said when it is there
 SIGHTS: dict[str, tuple[str, ...]] = {k: v for table in TABLES for k, v in table.items()}
+ABSENT_TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
+    SIGHTS_DEBRIS_ABSENT,
+    SIGHTS_HISTORY_ABSENT,
+    SIGHTS_LEAKS_ABSENT,
+    SIGHTS_OIL_ABSENT,
+    SIGHTS_OIL_LOOK_ABSENT,
+)
+#: the finding, by what is said when it is not there
+SIGHTS_ABSENT: dict[str, tuple[str, ...]] = {
+    k: v for table in ABSENT_TABLES for k, v in table.items()
+}

@@ -96,6 +96,54 @@ NOT_BY_THE_BOOK = LEFT_TO_BEHAVIOUR | frozenset(
         "several_alike",
         "idles_long",
         "foreign_part_fitted",
+        "stood_long",
+        "oil_grade_too_heavy",
+        "oil_used_fast",
+    ]
+)
+#: said of a place that is named, they are findings of that place
+VAGUE_SIGHTS = frozenset(["oil_seen_outside", "sludge_seen", "glitter_in_oil", "oil_milky"])
+#: after "oil", these make it a name of something else
+COMPOUNDS = frozenset(
+    [
+        "pressure",
+        "pressures",
+        "filter",
+        "pump",
+        "light",
+        "lamp",
+        "gauge",
+        "temp",
+        "temperature",
+        "temperatures",
+        "change",
+        "cooler",
+        "line",
+        "lines",
+        "pan",
+        "level",
+        "pick",
+        "pickup",
+        "sender",
+        "sending",
+        "switch",
+        "sensor",
+        "cap",
+        "drain",
+        "analysis",
+        "sump",
+        "tank",
+        "feed",
+        "warning",
+        "consumption",
+        "leak",
+        "leaks",
+        "seal",
+        "galleries",
+        "gallery",
+        "ways",
+        "passages",
+        "return",
     ]
 )
 #: a denial that says nothing: nobody states that these are absent in this way

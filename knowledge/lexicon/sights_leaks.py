@@ -1,42 +1,205 @@
-"""What is seen or known of oil outside the engine, in phrases of more than the book's own ``also``."""
+"""What is seen of oil outside the engine, and how it gets out."""
 
 from __future__ import annotations
 
+_OUT = "leaks|leaking|leak|leaked|leakage|weeping|weeps|seeping|seeps|dripping"
+_POURS = (
+    "pouring|poured|pours|gushing|gushed|pumping|pumped|spewing|spewed|pissing|pissed|flooding|flooded|streaming|"
+    "dumping|dumped|running|ran|rushing"
+)
+_ITS = "all|most|much|half|lots|nearly|loads|@volume|rest|every|whole"
 #: the finding, by what is said when it is there
 SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
-    "cup_plug_found_out": (
-        "core|cup|freeze|welch|frost|expansion plug .. out|missing|gone|blew|popped",
-        "blew|popped|lost|spat .. core|cup|freeze|welch|frost plug",
-    ),
     "oil_seen_outside": (
-        "leaks|leaking|leak|leaked some|bit|of|a? oil?",
-        "oil leak|leaks|leaking|everywhere",
-        "oil all over|down",
-        "covered|wet in|with oil",
-        "external leak|leaks",
-        "oil weeping|weeps|seeping",
+        "=leaks|leaking|=leak|leaked|leakage|leaky some|bit|of|a|an|lot|like|badly? of|bit? oil?",
+        "oil all over|down|round|around|along the? place|engine|block|side|back|front|bay?",
+        "covered|wet|soaked|coated|plastered|drenched|smothered|caked|filthy in|with engine? oil",
+        "external|visible|obvious|heavy|massive|major|bad|serious oil? leak|leaks",
+        "oil weeping|weeps|seeping|blown|thrown out?",
         "weeping|seeping|dripping oil",
-        "drips",
+        "=drips|dripping",
+        "oil thrown|blown|blowing|throwing|coming|came|puking out|from",
+        "throws|throwing|blows|blowing|spits|spitting|puking|pukes oil out|everywhere|from",
+        "oil streaks|residue|streaming down|on|along|at|near",
+        "oily mess",
+        f"oil {_OUT}|everywhere",
+        "oil running|ran down|out|from|over|along",
     ),
     "oil_on_the_ground": (
-        "puddle|puddles|spots|drips|pool|oil of? oil? on|under|the? ground|floor|driveway|car|drive|engine|it",
+        "puddle|puddles|pool|pools|slick|lake of oil",
+        "oil on|over|all over? the? garage|shop|hangar|workshop? floor|ground|driveway|drive|road|tarmac|concrete|"
+        "street|carpet|cardboard|drip-tray",
+        "@volume on|over the? ground|floor|driveway|road",
+        "oil ran|running|poured|dripping|drips out? on|onto|over the? ground|floor|drive|driveway|road",
+        "marking|marks its territory|spot",
+        "puddle|puddles|spots|spot|drips|pool|pools|patch|stains|stain|mess of? oil? on|under|beneath|underneath|from the|my? ground|floor|driveway|car|drive|engine|it|garage|truck|bike|boat|tractor",
     ),
-    "oil_in_the_bilge": ("oil in|the? bilge", "bilge .. oil"),
+    "oil_in_the_bilge": (
+        "oil|oily|black|filthy in|into|all|everywhere over|in|the? the? bilge|bilges",
+        "bilge|bilges .. oil|oily|black",
+    ),
     "oil_sprayed": (
-        "oil sprays|spraying|sprayed|squirting|squirts|gushing|shooting",
-        "spraying|squirting|gushing|sprayed oil",
-        "spray of oil",
+        "oil sprays|spraying|sprayed|squirting|squirts|squirted|gushing|gushed|shooting|shot|jetting|spurting|blasting|"
+        "fountain|geyser",
+        "spraying|squirting|gushing|sprayed|squirted|spurting|spurts|sprays|squirts oil",
+        "spray|jet|fountain|geyser|shower|stream of hot? oil",
+        "oil all over|everywhere the? engine|under|inside bay|compartment|bonnet|hood|engine",
+        "oil pumping|pouring|spewing out",
     ),
-    "dipstick_pushed_out": ("dipstick .. blown|popped|pushed|out|up|pops",),
     "oil_on_bodywork": (
-        "oil on|over|all .. windshield|windscreen|tyre|tire|transom|bonnet|hood|boots",
+        "oil|oily on|over|all|along|down|across|under|covering|covered|coating|streaks|streaming|film|residue|everywhere "
+        "the|over|on|along|across|down|of|outside|under? the|my|whole|rear|side? .. windshield|windscreen|tyre|tire|transom|"
+        "bonnet|hood|boots|cowl|cowling|fuselage|airframe|belly|wheel|tailgate|bumper|wing|underside|canopy|visor|"
+        "screen|bodywork|hatch|rear|leg|legs|jeans",
+        "windshield|windscreen|tyre|tire|cowl|cowling|fuselage|belly|wheel|transom|hood|bonnet|underside|tailplane .. "
+        "covered|coated|wet|soaked|drenched|sprayed|plastered|smothered in|with oil",
     ),
-    "oil_trail_behind": ("trail|streak|slick of oil", "oil trail|slick"),
-    "oil_loss_fast": ("dumped|lost|pumped all of? its|the|my oil",),
+    "oil_trail_behind": (
+        "trail all? down|along|behind|on the? lane|road|street|me|car|drive|track",
+        "laid|laying|dropping|dropped|leaving|left a? trail|oil down? down|on|of|all the|oil|along? road|track|oil?",
+        "trail|streak|slick of? oil",
+        "oil trail|slick",
+    ),
+    "oil_loss_fast": (
+        f"lost|lose|losing|loses|dumped|dumping|dumps|threw|spat|blew|shed|pumped|pumping {_ITS} of|out? the|its|my|her|"
+        "of|sump? oil",
+        f"{_ITS} of? the|its|my|her? oil is|was|had|has? gone|lost|dumped|drained|out|pumped|leaked|disappeared|ran|"
+        "poured|came|in|on|spewed out|over|the?",
+        f"oil {_POURS} out|from|everywhere",
+        "@volume|quarts|litres|liters of? oil? gone|lost|vanished|disappeared|went in|within|over? @time|hour|minutes?",
+        "loss of all|most|nearly of? the|its? oil",
+        "sudden|rapid|massive|catastrophic|total|complete|severe|major oil loss|leak",
+        "sudden|rapid|massive|total|complete|severe loss of? engine? oil",
+        "losing|lost|loses oil fast|rapidly|quickly|suddenly",
+        "emptied|emptying|emptied|pumped|dumped itself|its|the|out itself|sump|oil|onto|all|pan|on",
+        "let|letting all? the|its? oil out",
+        "oil pumped|pumping overboard|out",
+    ),
+    "oil_caught_fire": (
+        "flames|ablaze|alight",
+        "burst into flames",
+        "on|caught|engine|oil|electrical =fire",
+        "=fire in|under the? engine|bonnet|hood|bay|cowling",
+    ),
+    "oil_lost_only_in_frost": (
+        "loses|lost|losing oil only in|when|at frost|cold|freezing",
+        "breather|vent froze|frozen|iced|freezing up|over?",
+    ),
+    "oil_line_was_disturbed": (
+        "disconnected|undid|undone|removed|unbolted|refitted|reconnected|disturbed|loosened the|an|both? oil|cooler "
+        "cooler|line|lines|hose|hoses|pipe|pipes",
+        "oil|cooler|cooler-line line|lines|hose|hoses|pipe|pipes|mount|mounts|union|unions|bolts was|were|had|been|is? disturbed|undone|disconnected|unbolted|loosened|removed|refitted|reconnected",
+        "cooler was|were|had? disturbed|removed|refitted|unbolted",
+        "cooler mount|mounts|bracket|bolts|hose|hoses .. renewed|replaced|refitted|off",
+    ),
+    "leaks_only_running": (
+        "leaks|leaking|leak|drips|sprays|thrown|oil only|just|out when|while|with|at running|engine|revved|full|driving|"
+        "speed running|speed|revs?",
+        "leak|leaks|leaking|thrown|out|oil at|when|only full|high|speed|revs|under|load speed|revs|throttle|pressure",
+        "stops|stopped leaking|dripping when|after|once|as shut|stopped|off|engine|switched",
+    ),
+    "only_small_seeps": (
+        "small|slight|minor|tiny|few|little|couple|odd|usual|normal oil? of? leak|leaks|drips|weep|weeps|seep|seeps|"
+        "leakage|drip|seepage only?",
+        "leak|leaks is|are|was|were|only|very? small|minor|slight|tiny|negligible",
+        "traces|trace|damp|dampness|misting|sweating of|oil|around|at|near|round",
+        "almost|hardly|barely|practically|next no|any|to oil|leak|leaks|nothing .. at|near|from|around|outside",
+        "just|only|bit|little a|bit|of|the|slight? weeps|seeps|weep|seep|weeping|seepage|misting|damp",
+    ),
+    "drops_fall_while_watched": (
+        "steady|constant|continuous|regular drip|drips|dripping|dribble|stream",
+        "drip drip",
+        "dripping steadily|constantly|continuously|fast",
+        "drip|drips .. every|per second|few|couple|minute",
+        "drop|drops of? oil falling|fall|fell|dripping",
+    ),
+    "several_seals_at_once": (
+        "all|several|both|every|multiple of? the|its? seal|seals|gasket|gaskets leak|leaking|leaks|blew|started|weeping|"
+        "went|failed",
+        "leaks|leaking|leaked|oil|coming|blowing from|out|at everywhere|every|several|all of? the? seal|seals|gasket|"
+        "gaskets|joint|places?",
+        "blew|blown|blowing all|several|both of? the? seals|gaskets|seal",
+    ),
+    "oil_overboard": (
+        "sheen|rainbow|slick|film on|of|around|oil the? oil|water|boat|behind",
+        "oil in|with the? cooling|exhaust water",
+        "oil overboard",
+    ),
+    "oil_from_bellhousing": (
+        "oil from|out|at|in|between|dripping|leaking|coming from|out|of|the|in|at|engine? the|and? bellhousing|"
+        "bell-housing|clutch|gearbox|flywheel",
+        "oil .. bell housing",
+        "bellhousing .. oil|dripping|wet|leak|leaking",
+        "clutch slipping|slips|contaminated|soaked .. oil",
+    ),
+    "sump_found_holed": (
+        "hole|crack|split|holed|cracked|punctured|torn|rust-hole|gash in|the|through|open|rusted the|my|a|oil? sump|pan|"
+        "crankcase|oil-pan|casing",
+        "sump|pan|oil-pan|crankcase|casing was|is|had|has|badly? cracked|holed|split|torn|punctured|rusted|broken|ripped "
+        "through|open?",
+        "ripped|tore|knocked|punched|split .. sump|pan",
+    ),
+    "cup_plug_found_out": (
+        "core|cup|freeze|welch|frost|expansion plug .. out|missing|gone|blew|popped",
+        "blew|popped|lost|spat|pushed .. core|cup|freeze|welch|frost plug",
+    ),
+    "filter_found_loose": (
+        "loose oil? filter",
+        "filter had|has? fallen|come|spun|worked|dropped|vibrated|unscrewed|fell|came off|loose|free|itself|undone",
+        "filter .. finger|hand tight",
+        "oil? filter @not tightened|tight|done",
+        "oil? filter is|was|found|came|had|not|only|hand|finger|worked|hanging|been|almost? loose|slack|undone|unscrewed",
+    ),
     "drain_plug_found_loose": (
-        "drain|sump plug .. loose|gone|missing|out|off",
-        "loose drain|sump plug",
+        "drain|sump plug|valve|cock|tap was|is|had|has|found|body|of|came|come|only|not|missing|dropped|fallen|left|hand|"
+        "finger? come|fallen|dropped|vibrated|fell|been|was|left|hand|finger|not? loose|gone|missing|out|off|open|slack|"
+        "tight|leaking|dripping|weeping|weeps|drips",
+        "loose|missing|leaking|dripping|weeping|stripped drain|sump plug",
+        "lost|forgot|stripped|without .. drain|sump plug",
+        "drip|leak|oil|drips|leaks|dripping|leaking|weep from|at|round|around|coming|out|past from|of|out|the? the? drain|"
+        "sump plug|valve|cock",
+        "body of the? drain valve|plug gone",
     ),
-    "filter_found_loose": ("filter is|was|found|came|had? loose", "loose oil? filter"),
-    "filler_cap_found_off": ("filler|oil cap .. off|missing|left|gone",),
+    "dipstick_pushed_out": (
+        "dipstick .. blown|popped|pushed|blew|pops|pushes|pushing|spat|shot|blows out|up|off?",
+        "blew|pushed|pushes|popped|blows|spat .. dipstick",
+        "oil out|up|from of|the? the? dipstick tube|hole",
+    ),
+    "filler_cap_found_off": (
+        "oil? filler cap|lid|neck|o-ring|seal? was|had|been|is|not|found? off|missing|left|gone|loose|open|unlatched|"
+        "unseated|out",
+        "oil cap|lid was|had|been|is|not? off|missing|left|gone|loose|on|seated",
+        "dipstick|dip-stick was|is|had|been|found|not|came? missing|unlatched|unseated|loose|gone|off|left",
+        "cap|lid|dipstick @not seated|secured|latched|tightened|refitted|screwed|fitted|on|properly|fully|replaced",
+        "forgot|left|lost|leaving|forgotten .. oil? filler? cap|lid|dipstick off|out|on?",
+        "no oil? filler cap",
+        "split|damaged|missing|perished|bad|torn o-ring|seal|gasket on|of|at the? oil? filler? cap|filler",
+    ),
+    "breather_found_blocked": (
+        "breather|pcv|vent|breathers .. blocked|clogged|plugged|frozen|iced|choked|bunged|kinked|restricted|stuck",
+        "blocked|clogged|plugged|frozen|iced|kinked|stuck crankcase? breather|pcv|vent valve|hose?",
+    ),
+    "oil_hoses_aged": (
+        "hose|hoses is|are|were|was|over|nearly? .. @years old",
+        "hose|hoses .. perished|hardened|aged|rotten|brittle",
+        "old|perished|aged|hardened|ageing|original|cracked|rotten oil hose|hoses|lines",
+        "perished|hardened|rotten hose|hoses",
+    ),
+    "filter_seat_leaks": (
+        "oil? filter @not seal|sealing|sealed|seat|seated|seating",
+        "leak|leaks|leaking|oil|leaked|residue|weep at|from|around|near|round|past|coming|pouring from|out|of|the? the|new? "
+        "oil? filter seal|seat|gasket|base|housing|adapter|adaptor|mount|head?",
+    ),
+}
+#: the finding, by what is said when it is not there
+SIGHTS_LEAKS_ABSENT: dict[str, tuple[str, ...]] = {
+    "oil_seen_outside": (
+        "engine|motor|block|outside|everything is|was|all|bone|completely|perfectly? =dry outside|externally|underneath|"
+        "as|everywhere|all",
+        "dry as a bone|chip",
+        "bone dry underneath|outside|externally|engine",
+        "=dry outside|externally|underneath",
+        "no sign|signs|trace of a|any? leak|leaks|oil|leakage outside|anywhere?",
+        "oil tight engine",
+    ),
 }

@@ -231,3 +231,13 @@ AUXILIARIES = frozenset(
         "am",
     ]
 )
+#: begin what is said of any such thing, where the clause goes on with one of ``WOULD_BE``
+ANY_ONE = frozenset(["a", "an", "any"])
+WOULD_BE = frozenset(
+    ["would", "could", "can", "might", "may", "will", "wouldnt", "wont", "usually", "should"]
+)
+#: begin a condition without "if", where "would have" follows
+INVERTED = frozenset(["had", "were", "should"])
+WOULD = frozenset(
+    ["would", "id", "wed", "itd", "could", "should", "wouldnt", "youd", "theyd", "might"]
+)

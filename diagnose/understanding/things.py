@@ -1,0 +1,281 @@
+"""Read parts in a state and what lies where: "relief valve stuck open", "sludge in the pickup"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+
+from diagnose.understanding.facts import Fact, reader
+from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.stance import Stance
+from knowledge.lexicon.joints import (
+    ACTED,
+    BACK,
+    BEFORE_PART,
+    HOLDING,
+    INTO,
+    JOINS,
+    LEADS,
+    OUT_OF,
+    STOPS,
+    WETTED,
+)
+from knowledge.lexicon.states import State, Substance, Thing
+from knowledge.model import Stage
+
+_AFTER, _AHEAD, _APART = 5, 4, 6  #: most words: part to state, state to part, substance and place
+_LINES_BACK = 3  #: sentences that a short name reaches back
+_IN = frozenset(["in", "inside", "from", "into"])
+_ENGINE = "engine"  #: oil inside it is as it should be
+
+
+@dataclass(frozen=True, slots=True)
+class Pair:
+    """A finding, whether it is there, and the words that say so; ``finding`` may be empty."""
+
+    finding: str
+    there: bool
+    line: Line
+    marks: tuple[Mark[object], ...]
+    said_by: Mark[object]
+
+
+@reader(
+    {
+        "relief valve was stuck open": ["finding relief_valve_stayed_open present"],
+        "the pickup screen was half blocked": ["finding screen_blocked present"],
+        "pickup and strainer were clean": ["finding screen_blocked absent"],
+        "dropped the pan, cleaned it and found sludge in the strainer": [
+            "finding sludge_on_screen present"
+        ],
+        "a bit of metal under the relief ball": ["finding debris_on_relief_seat present"],
+        "took out the relief valve. the plunger was scored and the spring was broken": [
+            "finding relief_seat_scored present",
+            "finding relief_spring_short_or_broken present",
+        ],
+        "drain plug was not tight": ["finding drain_plug_found_loose present"],
+        "relief valve not stuck": [
+            "finding relief_found_stuck absent",
+            "finding relief_plunger_sticks absent",
+        ],
+        "no leaks at the filter": ["finding filter_seat_leaks absent"],
+        "engine bay covered in oil": ["finding oil_seen_outside present"],
+        "cleaned the pickup": [],
+        "going to clean the pickup": [],
+        "could the relief valve be stuck open?": [],
+        "maybe the pickup is blocked": [],
+        "my brother's filter had metal in it": [],
+        "plenty of oil in the engine": [],
+        "the filter was changed, a valve stuck": [],
+    }
+)
+def parts_and_places(paragraph: Paragraph) -> Iterator[Fact]:
+    """Findings that are a part in a state, or a substance in a place."""
+    seen: set[tuple[int, str]] = set()
+    for pair in pairs(paragraph):
+        fact = _fact(pair)
+        if fact is not None and (pair.line.number, fact.short) not in seen:
+            seen.add((pair.line.number, fact.short))
+            yield fact
+
+
+@lru_cache(maxsize=1)
+def pairs(paragraph: Paragraph) -> tuple[Pair, ...]:
+    """Parts with their states and substances with their places; without a finding as well."""
+    known: list[tuple[Line, Mark[Thing]]] = []
+    found: list[Pair] = []
+    for line in paragraph.lines:
+        things = _things(line, known)
+        found += [*_states(line, things, known), *_substances(line, things)]
+        known += [(line, m) for m in things]
+    return tuple(found)
+
+
+def _fact(pair: Pair) -> Fact | None:
+    line = pair.line
+    if not pair.finding:
+        return None
+    finding = line.lexicon.book.findings[pair.finding]
+    stance = Stance.STATED
+    for mark in pair.marks:
+        stance |= line.stances.at(mark)
+    if stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL | Stance.GUESSED):
+        return None
+    sure = min(line.stances.surety(m) for m in pair.marks)
+    if finding.stage is Stage.OPENED and sure < 1.0:
+        return None
+    state = "present" if pair.there else "absent"
+    return Fact("finding", {"what": pair.finding, "state": state}, line.span(pair.marks), sure)
+
+
+def _things(line: Line, known: Sequence[tuple[Line, Mark[Thing]]]) -> list[Mark[Thing]]:
+    """The parts and places named in a sentence, by full name or by a short one."""
+    named = line.find(line.lexicon.things)
+    every = [*named]
+    recent = [m.value.family for x, m in known if line.number - x.number <= _LINES_BACK]
+    for i, token in enumerate(line.tokens):
+        short = line.lexicon.later.get(token.stem, ())
+        place = Mark(None, i, i + 1)
+        over = [m for m in named if m.overlaps(place)]
+        if not short or any(len(m) > 1 or m.value.family != "other" for m in over):
+            continue
+        before = recent + [m.value.family for m in named if m.last <= i]
+        meant = max(short, key=lambda t: _last_place(before, t.family), default=None)
+        if meant is not None and meant.family in before:
+            every = [m for m in every if not m.overlaps(place)] + [Mark(meant, i, i + 1)]
+    return sorted(every, key=lambda m: m.first)
+
+
+def _last_place(families: Sequence[str], family: str) -> int:
+    """Where a family was named last; -1 if it was not."""
+    return max((k for k, f in enumerate(families) if f == family), default=-1)
+
+
+def _states(
+    line: Line, things: Sequence[Mark[Thing]], known: Sequence[tuple[Line, Mark[Thing]]]
+) -> Iterator[Pair]:
+    """Parts with the state each is in."""
+    for mark, meanings in _alike(line.lexicon.states.find_alike(line.tokens)):
+        if any(t.overlaps(mark) for t in things) or line.word(mark.first - 1) in ACTED:
+            continue
+        those = _parts_of(line, mark, things)
+        marks: tuple[Mark[object], ...] = (mark,)
+        if not those:
+            back = _named_before(line, mark, things, known)
+            those = [back] if back is not None else []
+        else:
+            marks = (mark, *those)
+        for thing in those:
+            yield from _meant(line, mark, meanings, thing, marks)
+
+
+def _meant(
+    line: Line,
+    mark: Mark[object],
+    meanings: Sequence[State],
+    thing: Mark[Thing],
+    marks: tuple[Mark[object], ...],
+) -> Iterator[Pair]:
+    """The findings of a part in a state; of several meanings of the words, the first it has."""
+    denied = line.denied(mark)
+    for state in meanings:
+        shown = thing.value.shows.get(state, ())
+        excluded = thing.value.rules_out.get(state, ())
+        if shown or excluded:
+            for finding in shown:
+                yield Pair(finding, not denied, line, marks, mark)
+            for finding in () if denied else excluded:
+                yield Pair(finding, False, line, marks, mark)
+            return
+    if len(marks) > 1:
+        yield Pair("", True, line, marks, mark)
+
+
+def _alike(marks: Sequence[Mark[State]]) -> Iterator[tuple[Mark[object], list[State]]]:
+    """Each run of words that names states, with all it may mean."""
+    spans: dict[tuple[int, int], list[State]] = {}
+    for mark in marks:
+        spans.setdefault((mark.first, mark.last), []).append(mark.value)
+    for (first, last), states in spans.items():
+        yield Mark(True, first, last), states
+
+
+def _parts_of(line: Line, state: Mark[object], things: Sequence[Mark[Thing]]) -> list[Mark[Thing]]:
+    """The parts that a state is said of: the nearest, and the others of its list."""
+    before = [t for t in things if t.last <= state.first]
+    after = [t for t in things if t.first >= state.last]
+    best: Mark[Thing] | None = None
+    cost = 99.0
+    if before and _joined(line, before[-1].last, state.first, _AFTER):
+        best, cost = before[-1], (state.first - before[-1].last) / 2
+    if after:
+        gap = [line.word(k) for k in range(state.last, after[0].first)]
+        if len(gap) <= _AHEAD and set(gap) <= BEFORE_PART and len(gap) < cost:
+            best = after[0]
+    if best is None:
+        return []
+    return [best, *_listed(line, best, before if best in before else after, best in before)]
+
+
+def _joined(line: Line, first: int, last: int, most: int) -> bool:
+    """Whether nothing between two places cuts them apart."""
+    between = range(first, last)
+    return len(between) <= most and not any(
+        line.tokens[k].is_mark or line.word(k) in STOPS for k in between
+    )
+
+
+def _listed(
+    line: Line, part: Mark[Thing], row: Sequence[Mark[Thing]], backwards: bool
+) -> Iterator[Mark[Thing]]:
+    """The other parts of a list that ends (or begins) with one."""
+    at = part
+    for other in reversed(row) if backwards else row:
+        if other is part:
+            continue
+        ends = (other.last, at.first) if backwards else (at.last, other.first)
+        words = {line.word(k) for k in range(*ends)}
+        if not words or not words <= JOINS:
+            return
+        yield other
+        at = other
+
+
+def _named_before(
+    line: Line,
+    state: Mark[object],
+    things: Sequence[Mark[Thing]],
+    known: Sequence[tuple[Line, Mark[Thing]]],
+) -> Mark[Thing] | None:
+    """The part named last, where the clause of a state names none and goes on about it."""
+    clause = line.clause(state.first)
+    if any(clause.first <= t.first < clause.last for t in things):
+        return None
+    lead = {line.word(k) for k in range(clause.first, state.first)}
+    if not lead <= LEADS:
+        return None
+    own = [t for t in things if t.last <= clause.first]
+    if own:
+        return own[-1]
+    goes_on = line.word(clause.first) in BACK and clause.first == 0
+    last = [m for x, m in known if x.number == line.number - 1]
+    return last[-1] if last and goes_on else None
+
+
+def _substances(line: Line, things: Sequence[Mark[Thing]]) -> Iterator[Pair]:
+    """Substances with the place each lies in."""
+    found = line.lexicon.substances.find(line.tokens)
+    for mark in found:
+        if any(t.overlaps(mark) for t in things):
+            continue
+        for place in _places_of(line, mark, things):
+            denied = line.denied(mark)
+            between = range(*sorted((mark.last, place.first))) or range(place.last, mark.first)
+            out = {line.word(k) for k in between} & OUT_OF
+            held = (
+                place.value.gives if out and mark.value in place.value.gives else place.value.holds
+            )
+            for finding in held.get(mark.value, ()):
+                yield Pair(finding, not denied, line, (mark, place), mark)
+
+
+def _places_of(
+    line: Line, substance: Mark[Substance], things: Sequence[Mark[Thing]]
+) -> list[Mark[Thing]]:
+    """Where a substance lies."""
+    after = [t for t in things if t.first >= substance.last]
+    before = [t for t in things if t.last <= substance.first]
+    if after and _joined(line, substance.last, after[0].first, _APART):
+        words = {line.word(k) for k in range(substance.last, after[0].first)}
+        fits = bool(words & INTO)
+        if substance.value is Substance.OIL and after[0].value.family == _ENGINE:
+            fits = bool(words & (INTO - _IN))
+        if fits:
+            return [after[0], *_listed(line, after[0], after, False)]
+    if before and _joined(line, before[-1].last, substance.first, _APART):
+        words = {line.word(k) for k in range(before[-1].last, substance.first)}
+        if words & (WETTED if substance.value is Substance.OIL else HOLDING):
+            return [before[-1], *_listed(line, before[-1], before, True)]
+    return []

@@ -1,0 +1,48 @@
+"""Small words between a part and its state, or between a substance and where it lies."""
+
+from __future__ import annotations
+
+
+def _set(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+#: beyond one of these, a state is of something else
+STOPS = _set(
+    "but when if until then though although after before because so while since where whereas except "
+    "unlike instead to i we"
+)
+#: all that may stand between a state and the part named after it: "blocked up oil pickup"
+BEFORE_PART = _set(
+    "a an the my oil of in on at from around up main out old original steel front rear that both its "
+    "under past with engine through by round off this one down lower some some"
+)
+#: between the parts of a list
+JOINS = _set(", and & or nor the my both all oil a an also plus")
+#: begin a clause that goes on about the part named last
+BACK = _set("it they which that this these both all its theyre is was were and")
+#: all that may stand before a state in a clause that names no part
+LEADS = _set(
+    "it they which that this these was were is are found all and but to be completely still very had has "
+    "also been totally badly really looked looks seemed just its both quite found pretty absolutely theyre "
+    "came out as got a"
+)
+#: a substance, then its place
+INTO = _set(
+    "in inside on over under underneath into at across from behind onto throughout beneath around down "
+    "along against stuck blocking clogging plugging covering coating holding"
+)
+#: a place, then the substance
+HOLDING = _set(
+    "with of had has have having contains contained containing found showed shows held holding covered coated "
+    "revealed full carried was"
+)
+#: it came out of there
+OUT_OF = _set("from out drained drawn")
+#: what is wet with oil, not filled with it
+WETTED = _set(
+    "covered drenched soaked coated smothered plastered wet dripping swimming awash caked splattered sprayed "
+    "smeared full running"
+)
+#: these make a word before them or after them an action
+ACTED = _set("to i we he they ill lets")

@@ -1,0 +1,233 @@
+"""What is seen, smelt or measured of the oil's state: look, smell, heat, what a laboratory found."""
+
+from __future__ import annotations
+
+_LOOKS = "is|was|are|were|looks|looked|seems|seemed|feels|felt|came|came-out|appears|appeared|smells|all|very|really|"
+_FUEL = "petrol|gas|fuel|diesel|gasoline"
+_TEMP = "temp|temps|temperature|temperatures"
+_HIGH = "high|elevated|raised|up|excessive"
+#: the finding, by what is said when it is there
+SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
+    "oil_looks_clean": (
+        "oil is|looks|was|looked|still|very|nice|and|quite|itself? and|nice|still|very? =clean|fresh|good|golden|honey|amber",
+        "nice|nicely? =clean oil",
+        "oil|it like new|honey|fresh",
+    ),
+    "oil_milky": (
+        "milky|milkshake|emulsified|emulsion|mayonnaise|mayo|creamy|milkey",
+        "chocolate|coffee|milk|latte|cappuccino milk|coloured|colored|shake",
+        "oil|dipstick|looks|looked|it|stuff like? coffee|custard|caramel|latte|cappuccino|chocolate",
+        "water|coolant|antifreeze|moisture in|into|mixed|mixing|got|getting into|with|the|in? the|my|engine? oil",
+        "oil .. water|coolant|antifreeze in it",
+        "white|grey|gray|creamy|brown|beige|tan|yellow foam|sludge|goo|gunk|goop|froth|scum|paste on|in the? oil|"
+        "dipstick|stick|engine",
+    ),
+    "cream_in_filler_only": (
+        "mayo|mayonnaise|cream|creamy|emulsion|custard|milky|white|goo|gunk|foam|condensation|water .. under|in|inside|on "
+        "the? oil? filler? cap|filler|lid|neck only?",
+        "filler|oil cap .. mayo|mayonnaise|cream|creamy|emulsion|white|goo|milky",
+    ),
+    "oil_black_and_gritty": (
+        f"oil {_LOOKS}like|pretty|absolutely|and|very? gritty|filthy|dirty|disgusting|horrible",
+        "dirty|filthy|gritty|horrible|disgusting oil",
+        "oil .. black|like? as tar|gritty|soot|treacle",
+        "oil like tar|treacle|soot",
+        f"oil {_LOOKS}like|pretty|and? black|dark|very? and|&|,? gritty|filthy|sticky|thick|dirty|horrible",
+    ),
+    "oil_thin_on_stick": (
+        f"oil {_LOOKS}like|too|bit|a|pretty|quite|almost|so|just? like|a|as|too|bit|very? thin|water|runny|watery",
+        "watery|runny|thinned oil|out",
+        "oil|it|runs|ran|drips|dripped .. off the? stick|dipstick like|straight|as? water?",
+        "thin|thinner as|than|like water|should|it|new|normal",
+        "oil .. diluted|thinned",
+    ),
+    "oil_thick_on_stick": (
+        "oil|it|stuff like|thick treacle|molasses|jelly|grease|syrup|custard|tar",
+        "oil|it thick|thickened like|as|up treacle|molasses|jelly|grease|syrup|tar?",
+        f"oil {_LOOKS}? very|really|extremely|so|too thick",
+    ),
+    "sludge_seen": (
+        "=sludge|sludged|sludgy|sludging",
+        "black|brown jelly|gunk|goo|tar|gloop",
+        "=gunk|gunked|gloop",
+        "coked up|oil",
+    ),
+    "glitter_in_oil": (
+        "glitter|glittery|sparkle|sparkles|sparkly|shimmer|specks|flakes|glints in|the|with|on? oil|dipstick|stick",
+        "metal|metallic|shavings|filings|particles|swarf|bits|flakes|copper|brass|gold|silver in|inside the|my|engine|old|"
+        "drained? oil",
+        "oil .. glitter|glittery|sparkles|metallic|sparkly|metal|shavings|sparkling|glistening|filings|shiny",
+        "metallic|glittery|sparkly|silvery|glittering oil",
+        "oil like|looked|looks like? metallic|metalflake|paint",
+    ),
+    "fuel_smell": (
+        f"smells|smell|smelling|smelled|smelt|stinks|stinking|reeks|stink of|like|strongly|a|bit|is|faintly|slightly|"
+        f"badly? of|like? raw|strong|unburnt|neat? {_FUEL}",
+        f"{_FUEL} smell|smells|odour|odor|in .. oil|dipstick|stick",
+        f"{_FUEL} in|into|mixed|diluting|getting with|in|into|the? the|my|engine? oil|sump",
+        f"oil .. {_FUEL} in it|smell",
+        f"oil|dipstick|stick .. smells|smell|smelt|stinks|reeks .. {_FUEL}",
+        f"strong|faint|definite smell of? {_FUEL}",
+    ),
+    "oil_smells_burnt": (
+        "oil smells|smell|smelt|smelled burnt|burned|scorched|cooked",
+        "oil .. burnt|scorched smell",
+    ),
+    "foam_on_stick": (
+        "foam|foamy|froth|frothy|foaming|aerated|frothing|foamed|frothed|aeration",
+        "bubbles|bubbly|airy in|on|oil the? oil|dipstick|stick",
+        "oil|dipstick .. bubbles|bubbly|whipped",
+    ),
+    "oil_temperature_high": (
+        f"oil {_TEMP} is|was|too|very|gauge|got|gets|went|goes|running|runs|rose|reading|climbed|climbing|over|way? "
+        "over|too|very|up? high|up|red|hot|limit|excessive|rose|climbing|rising",
+        f"high|excessive|rising oil {_TEMP}",
+        "oil too|very|over|running|got|gets|way hot|temperature|temp|overheating",
+        "oil overheated|overheating|overheats",
+        "hot oil|bearing? warning|alarm",
+    ),
+    "engine_ran_hot": (
+        "overheated|overheating|overheat|boiled|overheats",
+        f"{_TEMP}|temperature gauge|needle|in|was|is|went|goes|climbed|into|to|up|got|ran|running|runs|sky|too|very|the? "
+        "the|too|very|up|into|rather? high|red|hot|boiling|overheat",
+        "boiled|boiling|boils over|up|dry?",
+        "coolant|water loss|lost|gone|out .. overheat|overheated",
+        "ran|runs|running|got|gets|getting|went|engine|was|be far|a|bit? too|really|very|bit|rather|red|quite|so hot",
+        "ran|runs|running|run =hot",
+        "cooked|cooking the|my|its engine|motor",
+        f"high|excessive|rising cylinder|head|coolant|water|engine {_TEMP}",
+    ),
+    "blow_by_high": (
+        "blow-by|blowby|chuffing|chuffs",
+        "blow by",
+        "smoke|pressure|fumes|smoking|puffing|chuffs|breathing|oil-mist from|in|out|at|of|heavily|through the|of? "
+        "oil? filler|breather|crankcase|breathers|dipstick",
+        "crankcase pressure|pressurised|pressurized|pressurising",
+        "breathing|breathes heavily|heavy|badly",
+    ),
+    "blue_smoke": (
+        "blue|bluish|blueish smoke|exhaust|haze|cloud|clouds",
+        "smoke|smokes|smoking blue|bluish",
+        "puff|puffs|cloud|clouds of blue|oil|oily smoke",
+        "smokes|smoking|smoked like|as mad|a|hell chimney|train|anything?",
+        "exhaust smokes|smoking|smoky",
+        "smoky exhaust",
+        "smokes|smoking on|at the? overrun|startup|start-up|start|exhaust|idle|acceleration",
+    ),
+    "white_plume": (
+        "white|grey smoke|steam|exhaust|plume|clouds|vapour|vapor",
+        "steam|steaming from|out of? the|of? exhaust|tailpipe|pipe",
+        "steaming exhaust",
+    ),
+    "burning_oil_smoke": (
+        "smoke|smoking|fumes|smell in|from|under|out|into|inside|came|coming|billowing|pouring|filled|filling of|from|out|"
+        "into|under|in|the? of|the|my? the|my|engine? engine|bonnet|hood|cockpit|cabin|bay|rear|back|manifold|exhaust-"
+        "manifold|compartment|cowling|wheel-arch|car|underneath|behind|cab|wheelhouse",
+        "oil|dripping|drips burning|smoking|onto|on the|off? exhaust|manifold|turbo|downpipe",
+        "engine|motor|bay smoked|smoking",
+        "burning|burnt|burned oil? smell|odour|odor|stench",
+        "hot oil smell|odour",
+        "smell|smelled|smelt|smelling|stink|stench|smells of|like|was|a? of? a? burning|burnt|burned oil?",
+        "smell of hot oil",
+        "cloud|clouds|plume of? smoke behind|from?",
+    ),
+    "sweet_smell": (
+        "sweet|sickly|syrupy smell|smelling|odour",
+        "smells sweet|syrupy",
+        "smells of coolant|antifreeze|syrup",
+    ),
+    "coolant_level_falling": (
+        "losing|loses|lost|using|uses|drinking|drinks|consuming|needs|topping its|some|the|up|a|bit|of|lot? coolant|water|"
+        "antifreeze",
+        "coolant|water disappears|disappearing|vanishes|loss",
+        "coolant|rad|radiator|header|expansion level|tank|bottle|keeps? is|keeps|kept|going|goes|always? dropping|falling|low|disappearing|down|drops|falls|vanishing|empty down?",
+        "water level|keeps|is|kept keeps|going|always? dropping|falling|low|down|disappearing",
+    ),
+    "oil_film_in_coolant": (
+        "oil|oily|brown|sludge|film|scum|emulsion in|on|film|scum|contaminated of|on|in? the|top? coolant|radiator|rad|"
+        "water|header|expansion tank?",
+        "coolant|radiator|water .. oily|oil-film|brown|sludge",
+    ),
+    "cooling_system_loses_pressure": (
+        "fails|failed|failing a|the|cooling|coolant? pressure test",
+        "cooling|coolant system|pressure @not hold|holding|held",
+        "coolant|cooling pressure drops|dropping|bleeds|lost",
+        "combustion|exhaust gas|gases in|test the|positive coolant?",
+    ),
+    "fuel_gets_in": (
+        "leaking|leaky|stuck|dripping|bad|faulty|split|holed|failed|torn|sticking injector|injectors|float|needle|"
+        "diaphragm|lift-pump|carb fuel|lift|pump|valve?",
+        "injector|injectors|float|diaphragm|needle|choke .. leaking|stuck|dripping|split|holed|torn|sticking|flooding|"
+        "perished",
+        "carb|carburettor|carburetor|choke|carbs flooding|floods|flooded|stuck|overflowing",
+        "fuel|lift pump leaking|leaks|weeping|dripping|diaphragm|seal into|split|inside|leaking?",
+        "running|runs|ran very|too|rich|well? rich",
+    ),
+    "coolant_gets_in": (
+        "head gasket .. blown|leaking|failed|gone|bad",
+        "blown|failed|leaking|bad|popped head gasket|headgasket",
+        "liner|sleeve seal|seals|o-rings|o-ring .. leaking|failed|gone",
+        "cracked|porous head|block|liner .. water|coolant|leak",
+        "oil cooler leaking|leaks|leaked|failed internally|inside|internal|water|coolant|into",
+        "water pump seal .. into|oil|leaking",
+    ),
+    "water_at_the_drain": (
+        "water|coolant came|drained|ran|poured|drawn|out|pumped out|first|from|before|off out|first|of|from|the? sump|pan|"
+        "drain|oil|crankcase|bottom",
+        "water|coolant came|ran|drained out first|before",
+        "drained .. water|coolant out|from|first|of",
+    ),
+    "iron_high": (f"iron|fe is|was|very|level|levels? {_HIGH}", f"{_HIGH} iron|fe"),
+    "copper_and_lead_high": (
+        f"{_HIGH} in|levels? of|in? copper|lead and|& lead|copper",
+        f"copper|lead and|& lead|copper are|is|were|both? {_HIGH}",
+        f"bearing metals {_HIGH}",
+    ),
+    "copper_high_alone": (f"copper|cu only|is|was? {_HIGH}", f"{_HIGH} copper|cu only?"),
+    "lead_high_alone": (f"lead|pb level|levels {_HIGH}", f"{_HIGH} lead|pb level|levels|only"),
+    "aluminium_high": (f"aluminium|aluminum is|was? {_HIGH}", f"{_HIGH} aluminium|aluminum"),
+    "silicon_high": (f"silicon is|was|level|levels? {_HIGH}", f"{_HIGH} silicon"),
+    "glycol_found": (
+        "glycol|sodium|potassium present|positive|found|detected|high|in",
+        "high sodium|potassium|glycol",
+    ),
+    "water_in_sample": (
+        "water|moisture in the? oil? sample|report|analysis",
+        "sample .. water|moisture",
+    ),
+    "lab_fuel_high": (
+        "fuel dilution|diluted high|over|of|at|@number?",
+        "@number percent|pct|% fuel",
+        "fuel at|of|is @number percent|%",
+        "sample|report|analysis|lab .. fuel",
+    ),
+    "lab_viscosity_low": (
+        "low viscosity",
+        "viscosity is|was|had|came|too|back? low|down|dropped|thin",
+    ),
+    "lab_viscosity_high": (
+        "high viscosity",
+        "viscosity is|was|had|came|too|back? high|up",
+    ),
+    "metals_normal": (
+        "oil? analysis|report|sample|lab|blackstone came|was|is|back|looks|all|results? back|up|all|was? =clean|normal|"
+        "fine|good|ok|unremarkable",
+        "wear metals normal|low|fine|ok",
+        "=clean|normal|good oil analysis|report|sample",
+        "no abnormal|wear|unusual metals in|on the? sample|report|analysis|oil?",
+    ),
+}
+#: the finding, by what is said when it is not there
+SIGHTS_OIL_LOOK_ABSENT: dict[str, tuple[str, ...]] = {
+    "oil_temperature_high": (
+        f"oil {_TEMP} is|was|stays|stayed|remained|and|all? steady|normal|fine|ok|good|constant|unchanged|pressure|low|"
+        "cool",
+        f"no|without rise|increase in oil? {_TEMP}",
+        f"normal oil {_TEMP}",
+    ),
+    "engine_ran_hot": (
+        f"engine|coolant|water|cylinder|head|heads|the? {_TEMP} gauge|is|was|stays|stayed|remained|all|needle|rock? "
+        "steady|normal|fine|ok|good|constant|unchanged",
+        f"{_TEMP} normal|fine|steady|ok",
+    ),
+}

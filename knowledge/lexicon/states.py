@@ -1,0 +1,321 @@
+"""States that a part is found in, and substances found in places, by the words for them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from enum import StrEnum
+
+
+class State(StrEnum):
+    """How a part was found."""
+
+    BLOCKED = "blocked"
+    CLEAN = "clean"
+    STUCK = "stuck"
+    STUCK_OPEN = "stuck open"
+    STUCK_SHUT = "stuck shut"
+    FREE = "free"
+    WORN = "worn"
+    SCORED = "scored"
+    BROKEN = "broken"
+    CRACKED = "cracked"
+    HOLED = "holed"
+    LOOSE = "loose"
+    TIGHT = "tight"
+    ABSENT = "missing"
+    CAME_OFF = "came off"
+    BENT = "bent"
+    CRUSHED = "crushed"
+    LEAKING = "leaking"
+    DRY = "dry"
+    TORN = "torn"
+    CUT = "cut"
+    HARD = "hard"
+    REVERSED = "reversed"
+    WRONG = "wrong"
+    FINE = "fine"
+    COLD = "cold"
+    BURST = "burst"
+    BULGED = "bulged"
+    EMPTY = "empty"
+    SHORT = "short"
+    PUSHED_OUT = "pushed out"
+    SHUT = "shut"
+
+
+class Substance(StrEnum):
+    """What lies where it should not."""
+
+    OIL = "oil"
+    METAL = "metal"
+    DEBRIS = "debris"
+    COPPER = "copper"
+    BEARING = "bearing metal"
+    SOFT = "soft bright metal"
+    STEEL = "steel"
+    DUST = "fine dust"
+    SLUDGE = "sludge"
+    CARBON = "carbon"
+    SEALER = "sealer"
+    GASKET = "gasket"
+    PLASTIC = "plastic"
+    CLOTH = "cloth"
+    WATER = "water"
+    COOLANT = "coolant"
+    FUEL = "fuel"
+    ICE = "ice"
+    GREASE = "grease"
+    SAND = "sand"
+    CREAM = "cream"
+    FOAM = "foam"
+
+
+Findings = tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
+class Thing:
+    """A part or place: its names, and which findings its states and what lies in it are.
+
+    ``later``: short names, understood where a thing of the same ``family`` was named before.
+    ``shows``: findings present in a state; ``rules_out``: findings absent in a state;
+    ``holds``: findings present where the substance lies in it; ``gives``: where it came out of it.
+    """
+
+    family: str
+    names: tuple[str, ...]
+    later: tuple[str, ...] = ()
+    shows: Mapping[State, Findings] = field(default_factory=dict)
+    rules_out: Mapping[State, Findings] = field(default_factory=dict)
+    holds: Mapping[Substance, Findings] = field(default_factory=dict)
+    gives: Mapping[Substance, Findings] = field(default_factory=dict)
+
+
+STATES: dict[State, tuple[str, ...]] = {
+    State.BLOCKED: (
+        "partly|partially|half|completely|totally|nearly|almost? "
+        "=blocked|=clogged|=plugged|=choked|=restricted|=obstructed|bunged|=gummed|=sludged|=furred|=silted|=fouled up? solid?",
+        "full|=packed|=loaded|caked|=choked|=clogged|=plugged|=blocked up? solid? of|with",
+        "coked up?",
+        "blockage|restriction|obstruction",
+        "stopped up",
+    ),
+    State.CLEAN: (
+        "=clean|spotless|unobstructed|unblocked",
+        "=clean|clear of? any? debris|sludge|metal?",
+        "=clear",
+        "free of|from debris|sludge|metal|dirt|blockage|any",
+        "@not blocked|clogged|plugged|restricted",
+    ),
+    State.STUCK: (
+        "stuck|sticking|sticks|stick|jammed|jamming|jam|seized|frozen|binding|hung up?",
+        "@not move|moving|slide|sliding|budge|budging|return|returning freely?",
+        "cocked|wedged",
+    ),
+    State.STUCK_OPEN: (
+        "stuck|sticking|jammed|hung|held|hanging|stayed|seized|wedged partly|partially|slightly|half|wide? =open",
+        "@not close|closing|seat|seating|seal|sealing fully|properly?",
+        "off its|the seat",
+        "=open all the time",
+    ),
+    State.STUCK_SHUT: (
+        "stuck|sticking|jammed|hung|held|seized|frozen shut|closed",
+        "@not open|opening|lift|lifting",
+    ),
+    State.FREE: (
+        "=free|freely",
+        "moves|slides|slid|moved|drops|dropped|works|operates easily|freely|smoothly|nicely|in|out?",
+        "=free to move",
+        "@not stuck|sticking|jammed|seized|frozen|binding",
+    ),
+    State.WORN: (
+        "badly|heavily|well|very|completely|visibly? worn out?",
+        "wear|slop|sloppy|knackered|shot|clapped",
+    ),
+    State.SCORED: (
+        "scored|scoring|scratched|scratches|grooved|grooves|galled|galling|gouged|pitted|burred|scuffed|burr|"
+        "corroded|rusty",
+        "flat spot",
+        "chewed up",
+    ),
+    State.BROKEN: (
+        "broken|broke|snapped|sheared|fractured|failed|shattered|parted|disintegrated",
+        "in|into two|half|pieces",
+    ),
+    State.CRACKED: ("cracked|crack|cracks|pinhole|pinholes|split|splits", "hairline crack"),
+    State.HOLED: (
+        "hole|holed|holes|punctured|puncture|perforated",
+        "rusted|rotted|chafed|rubbed|worn through|out",
+    ),
+    State.LOOSE: (
+        "finger? loose|slack|loosened|rocking|wobbly|undone",
+        "finger|hand tight",
+        "backed|worked|backing|working out|loose|off|itself|free",
+        "not|wasnt|isnt|werent|hadnt|never been? tight|tightened|torqued|seated|done|secure|secured|latched up|properly|"
+        "home|down|fully?",
+        "came|coming|come|vibrated|shaken loose|undone",
+    ),
+    State.TIGHT: ("=tight", "secure", "torqued correctly|properly|down"),
+    State.ABSENT: (
+        "missing|absent|gone|forgotten|omitted",
+        "left off|out",
+        "not|never|wasnt|isnt|werent been? fitted|installed|there|refitted|replaced|present",
+        "fell|fallen|fallen|dropped|popped|came|come out",
+        "forgot|forgotten to fit|put|install|refit",
+    ),
+    State.CAME_OFF: (
+        "fell|fallen|came|come|dropped|popped|slipped|pulled|worked|spun|vibrated|hanging off|free|adrift",
+        "detached|disconnected|adrift",
+        "lying|laying|lay|loose in the? bottom|sump|pan of? the? sump|pan?",
+    ),
+    State.BENT: ("bent|twisted|distorted|deformed|pushed over", "out of shape"),
+    State.CRUSHED: (
+        "crushed|collapsed|collapses|collapsing|flattened|flattens|kinked|kink|squashed|imploded|pinched",
+        "caved|sucked|pushed|bashed in|flat|up|shut|closed",
+        "dented|dent|dinged|bashed|dents",
+    ),
+    State.LEAKING: (
+        "badly|still|slightly? leaking|leaks|leak|leaked|leakage",
+        "weeping|weeps|weep|seeping|seeps|seep|seepage|dripping|drips|pouring|pours|poured|gushing|gushes|spraying|"
+        "sprays|squirting|squirts|pissing|spewing|pumping",
+        "wet|soaked|oily",
+        "oil coming|running|leaking|came|comes from|out of?",
+        "blowing|blows|throwing|throws|losing|loses|puking oil out?",
+    ),
+    State.DRY: ("bone? dry", "@not leaking|leak|weeping", "leak free"),
+    State.TORN: (
+        "torn|ripped|shredded|damaged|split|chewed|ruptured|holed",
+        "broken|broke|perished|flattened",
+    ),
+    State.CUT: ("cut|nicked|pinched|rolled|twisted",),
+    State.HARD: (
+        "hard|hardened|brittle|perished|shrunk|shrunken|flat|stiff|old|aged|rotten",
+        "gone hard|stiff",
+    ),
+    State.REVERSED: (
+        "backwards|reversed|backward|crossed",
+        "wrong way|hole|place|position|side round|around|up?",
+        "upside down",
+        "back to front",
+        "in|fitted|installed backwards",
+        "swapped over|around|round",
+    ),
+    State.WRONG: (
+        "=wrong|incorrect|unsuitable|mismatched",
+        "not the right|correct|proper|original|genuine|listed one|part|type|size?",
+        "=cheap|no-name|unbranded|aftermarket|pattern|cheapo|budget|offbrand",
+    ),
+    State.FINE: (
+        "good|ok|okay|fine|perfect|sound|undamaged|serviceable|intact|healthy|alright|excellent",
+        "like|as new",
+        "in perfect|good|excellent|great|fine condition|order|shape|nick",
+        "nothing wrong",
+        "no fault|problem|wear|damage|issues found?",
+        "checked out? ok|fine|good?",
+        "within spec|limits|tolerance",
+    ),
+    State.COLD: ("stays|stayed|still|stone|never? cold|cool", "@not get|getting|gets warm|hot"),
+    State.BURST: (
+        "burst|bursts|exploded|ruptured|rupture|blew|blown|blows",
+        "split|splits open|along|at|itself?",
+        "blew|blown|blows|burst|bursts|popped apart|up|off|out|itself|its|gasket|seal|seam?",
+    ),
+    State.BULGED: ("bulged|bulging|swollen|swelled|ballooned|bloated|expanded",),
+    State.EMPTY: ("completely|almost|nearly|half? empty", "drained back|down|out", "bone? dry"),
+    State.SHORT: (
+        "weak|weakened|tired|soft|sagged|compressed|collapsed",
+        "too? short|shorter",
+        "lost its tension|temper",
+    ),
+    State.PUSHED_OUT: (
+        "pushed|popped|blown|blew|blowing|pops|walked|squeezed|came|come|spat|displaced|dislodged out of? place?",
+        "displaced|dislodged|unseated",
+    ),
+    State.SHUT: ("shut|=closed", "turned off|shut"),
+}
+_BITS = (
+    "shavings|flakes|filings|chips|slivers|swarf|particles|fragments|specks|bits|pieces|glitter|sparkles|dust|"
+    "chunks|splinters|curls|fuzz"
+)
+SUBSTANCES: dict[Substance, tuple[str, ...]] = {
+    Substance.OIL: (
+        "fresh|old|engine|motor|hot|clean|black? =oil",
+        "oil mist|film|residue|spray|streaks",
+    ),
+    Substance.METAL: (
+        f"metal|metallic {_BITS}|debris?",
+        f"{_BITS} of? metal",
+        "shavings|swarf|filings|flakes|glitter|slivers|sparkles|metal|metallic",
+        "shiny|silver|silvery bits|flakes|specks|particles|pieces|stuff",
+    ),
+    Substance.DEBRIS: (
+        "debris|dirt|grit|muck|crud|junk|rubbish|trash|crap|particles|contamination",
+        "foreign material|matter|object|body",
+        "bit|bits|piece|pieces|lump|chunk|chip|sliver of? something|metal|dirt|swarf|crud?",
+    ),
+    Substance.COPPER: (
+        f"copper|bronze|brass|coppery|gold|golden colored|coloured? {_BITS}",
+        f"{_BITS} of copper|bronze|brass",
+        "copper|bronze|brass|coppery",
+    ),
+    Substance.BEARING: (
+        f"bearing|shell material|metal|{_BITS}",
+        f"babbitt|babbit|white-metal|whitemetal {_BITS}?",
+        f"{_BITS} of bearing|shell|babbitt",
+        "white metal",
+    ),
+    Substance.SOFT: (
+        f"aluminium|aluminum|nonferrous|non-ferrous|alloy|nonmagnetic metal? {_BITS}?",
+        f"bright|soft|shiny|silver metal|{_BITS}",
+        f"non ferrous|magnetic metal|{_BITS}?",
+    ),
+    Substance.STEEL: (
+        f"steel|iron|magnetic|ferrous metal? {_BITS}",
+        "ferrous metal",
+        f"{_BITS} of steel|iron",
+    ),
+    Substance.DUST: (
+        "fine|grey|gray|just grey|gray|fine? dust|paste|fuzz|powder",
+        "normal fuzz|wear",
+    ),
+    Substance.SLUDGE: (
+        "sludge|gunk|tar|goo|gloop|sludgy|black jelly|goo|gunk|sludge?",
+        "black jelly",
+    ),
+    Substance.CARBON: (f"carbon|coke|coked {_BITS}|deposits|oil?",),
+    Substance.SEALER: (
+        "silicone|rtv|sealant|sealer|silicon|hylomar|goop|hermetite|permatex bits|strings|worms|sealer|sealant?",
+        f"{_BITS} of silicone|rtv|sealant|sealer|silicon",
+        "gasket maker|goo|sealer|sealant|compound",
+        "instant gasket",
+        "liquid gasket",
+    ),
+    Substance.GASKET: (
+        f"gasket|cork|fibre|fiber|paper {_BITS}|material|shreds|scraps",
+        "bits|pieces|shreds|strips|scraps of gasket|cork|fibre|fiber",
+        "fibres|fibers|cork",
+    ),
+    Substance.PLASTIC: (
+        f"plastic|nylon|phenolic|fibre timing? gear? teeth|{_BITS}",
+        f"{_BITS} of timing? plastic|nylon|chain? guide|teeth?",
+        "plastic|nylon",
+        f"chain? guide|guides {_BITS}|plastic",
+    ),
+    Substance.CLOTH: ("rag|rags|cloth|towel|lint|tissue", "paper|shop|blue towel|towels|roll"),
+    Substance.WATER: ("water|moisture|condensation|droplets", "water droplets"),
+    Substance.COOLANT: ("coolant|antifreeze|glycol", "anti freeze"),
+    Substance.FUEL: ("petrol|gasoline|diesel|fuel|gas",),
+    Substance.ICE: ("ice|slush", "frozen water|condensation"),
+    Substance.GREASE: ("grease|vaseline", "petroleum jelly", "assembly lube|paste|grease"),
+    Substance.SAND: (
+        "sand|grit|glass beads?",
+        "casting|core|blasting sand|grit|media",
+        "bead|beads|shot|honing grit|blast|beads|media?",
+    ),
+    Substance.CREAM: (
+        "cream|creamy|mayo|mayonnaise|emulsion|custard|milkshake",
+        "white|milky|creamy|brown goo|gunk|sludge|foam|scum|film|paste|mayo|emulsion|cream",
+    ),
+    Substance.FOAM: ("foam|froth|bubbles|foaming|frothing",),
+}
