@@ -169,7 +169,7 @@ WAS_THERE_AND_IS_GONE = LinkGroup(
     child=course.PRESSURE_LOST,
     origins={
         conditions.PUMP_NOT_TURNING: (MOSTLY, COMMON_PRACTICE),
-        conditions.OIL_ESCAPING: (MOSTLY, COMMON_PRACTICE),
+        conditions.OIL_ESCAPING: (SOMETIMES, COMMON_PRACTICE),  # a gusher; the rest by way of OIL_SHORT
         conditions.OIL_SHORT: (OFTEN, JUDGEMENT),
         conditions.READING_FALSE: (OFTEN, JUDGEMENT),
         conditions.READING_ERRATIC: (SOMETIMES, JUDGEMENT),
@@ -217,7 +217,7 @@ GONE_AFTER_MINUTES = LinkGroup(
     child=course.GOES_AFTER_MINUTES,
     origins={
         conditions.SUCTION_THROTTLED: (OFTEN, JUDGEMENT),
-        conditions.OIL_ESCAPING: (OFTEN, JUDGEMENT),
+        conditions.OIL_ESCAPING: (SOMETIMES, JUDGEMENT),
         conditions.OIL_SHORT: (SOMETIMES, JUDGEMENT),
         conditions.OIL_AERATED: (SOMETIMES, JUDGEMENT),
         conditions.OIL_THIN: (SOMETIMES, JUDGEMENT),
