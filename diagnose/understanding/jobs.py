@@ -14,11 +14,47 @@ from knowledge.reports.words import Done, Since
 _FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
 _LEAD = 4  #: words between "since" and the work
 _SINCE = frozenset(["since", "after", "following"])
-_AGO = frozenset(["ago", "before", "back", "earlier", "later"])
+_AGO = frozenset(["ago", "before", "back", "earlier", "later", "previously", "since", "after"])
+_UNTIMED = {"day": "1 days", "days": "3 days", "weeks": "3 weeks", "months": "3 months"}
+_UNTIMED |= {"years": "3 years", "morning": "1 days", "week": "1 weeks", "month": "1 months"}
+_DAYS = frozenset(
+    [
+        "yesterday",
+        "saturday",
+        "sunday",
+        "monday",
+        "tuesday",
+        "wednesday",
+        "thursday",
+        "friday",
+        "weekend",
+    ]
+)
+_RECENT = frozenset(["recently", "recent", "lately"])
 _LAST = {"week": "1 weeks", "month": "1 months", "year": "1 years", "summer": "1 years"}
 _LAST |= {"winter": "1 years", "season": "1 years", "fall": "1 years", "spring": "1 years"}
 _JUST = frozenset(["just", "freshly", "newly"])
 _TRIED = frozenset(["tried", "already"])
+#: say that a part is new, in front of it only
+_NEW = frozenset(
+    [
+        "new",
+        "brand",
+        "another",
+        "different",
+        "second",
+        "third",
+        "fresh",
+        "replacement",
+        "spare",
+        "borrowed",
+        "reproduction",
+        "repro",
+    ]
+)
+_COPULA = frozenset(["was", "is", "were", "are"])
+_WANTED = frozenset(["needed", "required", "wanted", "due", "next", "needs"])
+_DOUBTED = 0.75  #: work less sure than this was not done
 _JOINS = frozenset([",", "and", "&", "+", "plus", "or", "then"])
 
 
@@ -83,10 +119,14 @@ class Job:
             token = self.line.tokens[k]
             if "time" in token.kinds and self.line.word(k + 1) in _AGO:
                 return token.value, (Mark(True, k, k + 2),)
+            if token.word in _UNTIMED and self.line.word(k + 1) in _AGO:
+                return _UNTIMED[token.word], (Mark(True, k, k + 2),)
+            if token.word in _DAYS:
+                return "2 days", (Mark(True, k, k + 1),)
+            if token.word in _RECENT:
+                return "1 months", (Mark(True, k, k + 1),)
             if token.word == "last" and self.line.word(k + 1) in _LAST:
                 return _LAST[self.line.word(k + 1)], (Mark(True, k, k + 2),)
-            if token.word == "yesterday":
-                return "1 days", (Mark(True, k, k + 1),)
         if self.lead:
             return "straight before", self.lead
         after = (self.line.word(self.last), self.line.word(self.last + 1))
@@ -105,9 +145,14 @@ def jobs(line: Line) -> list[Job]:
         for mark in line.stated(role):
             if any(j.first < mark.last and mark.first < j.last for j in found):
                 same = next(j for j in found if j.first < mark.last and mark.first < j.last)
-                if not is_trial or len(mark) < same.last - same.first or same.trial is not None:
+                longer = len(mark) > same.last - same.first
+                if is_trial and (len(mark) < same.last - same.first or same.trial is not None):
+                    continue
+                if not is_trial and not longer:
                     continue
                 found.remove(same)
+            if not mark.value:
+                continue
             trial = mark.value if is_trial else _trial_of(mark.value)
             area = None if is_trial else mark.value
             if is_trial and mark.value == "right_oil":
@@ -137,6 +182,8 @@ def _done(line: Line, mark: Mark[str], area: str | None) -> Done | None:
 
 def _states(job: Job) -> bool:
     mark = job.whole
+    if job.line.word(mark.last) in _WANTED or job.line.stances.surety(mark) < _DOUBTED:
+        return False
     stance = job.line.stances.at(mark)
     return not stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED | Stance.DENIED)
 
@@ -188,6 +235,8 @@ def _action_of(
         if len(between) > limit:
             continue
         words = {line.word(k) for k in between}
+        if action.first > part.first and line.word(action.first) in _NEW and not words & _COPULA:
+            continue
         if action.first > part.first and words - {
             "was",
             "is",

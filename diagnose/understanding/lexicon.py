@@ -65,7 +65,7 @@ class Lexicon:
         self.actions: Phrases[Done] = Phrases(work.ACTIONS)
         self.parts: Phrases[PartWorked] = Phrases(_parts())
         self.trials: Phrases[str] = Phrases(work.TRIALS)
-        self.areas: Phrases[str] = Phrases(work.AREAS)
+        self.areas: Phrases[str] = Phrases({**work.AREAS, "": work.NO_WORK})
         self.nothing_done: Phrases[bool] = Phrases({True: work.NOTHING_DONE})
         self.results: Phrases[Result] = Phrases(work.RESULTS)
         self.hands: Phrases[Hands] = Phrases(work.HANDS)

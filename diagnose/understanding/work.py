@@ -13,10 +13,7 @@ from knowledge.reports.words import Done, Hands, Result
 
 #: of several results of one trial, the one that counts
 _FIRST = (Result.FOR_A_WHILE, Result.WORSE, Result.NO_DIFFERENCE, Result.CURED, Result.HELPED)
-#: areas where work without time or result may as well be a trial
-_DOUBTFUL = frozenset(
-    ["instrument", "oil_pump", "relief_valve", "pickup", "filter_change", "oil_change", "sump"]
-)
+_RUN_IN = 25.0  #: hours of running after which a rebuild is no longer just before (judgement)
 _AHEAD = 6  #: words between a result and the trial behind it
 _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
 
@@ -38,6 +35,12 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
 )
 def trials(paragraph: Paragraph) -> Iterator[Fact]:
     """Trials that were made, each with what it did."""
+    for job, mark, line in _tried(paragraph):
+        yield _trial(job, mark, line)
+
+
+def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line]]:
+    """Each trial, the words for what it did, and the sentence they stand in."""
     waiting: list[Job] = []
     for line in paragraph.lines:
         results = _results(line)
@@ -45,9 +48,9 @@ def trials(paragraph: Paragraph) -> Iterator[Fact]:
         for job in (*waiting, *own):
             mark = _result_of(job, results, line, own)
             if mark is not None:
-                yield _trial(job, mark, line)
+                yield job, mark, line
             elif job.line is line and job.tried and not job.begins_it:
-                yield _trial(job, None, line)
+                yield job, None, line
         waiting = own if not results else []
 
 
@@ -60,7 +63,8 @@ def _results(line: Line) -> list[Mark[Result]]:
         if line.stances.at(mark) & untrue or (denied and mark.value is not Result.NO_DIFFERENCE):
             continue
         clause = line.clause(mark.first)
-        lone = len(mark) == 1 and line.word(mark.first) in ("same", "better", "worse", "help")
+        words = {line.word(k) for k in range(mark.first, mark.last)}
+        lone = words <= {"the", "same", "better", "worse", "help"}
         if lone and mark.last != clause.last and not line.tokens[mark.last].is_mark:
             continue
         found.append(mark)
@@ -71,6 +75,8 @@ def _result_of(
     job: Job, results: list[Mark[Result]], line: Line, own: list[Job]
 ) -> Mark[Result] | None:
     """The result that belongs to a trial: behind it, else just before it."""
+    if job.begins_it and job.area == "whole_engine":
+        return None  # what follows a rebuild is the trouble, not the result of a trial
     if job.begins_it and job.line is line:
         return _counting([r for r in results if _ends_at(line, r, job)])
     if job.begins_it:
@@ -124,6 +130,13 @@ def _trial(job: Job, result: Mark[Result] | None, line: Line) -> Fact:
         "since the rebuild": ["earlier whole_engine rebuilt straight before"],
         "engine rebuilt last year by a machine shop": ["earlier whole_engine rebuilt 1 years"],
         "head gasket replaced two weeks ago": ["earlier cylinder_head renewed 2 weeks"],
+        "timing case rebuilt about three months before": ["earlier timing rebuilt 3 months"],
+        "oil changed the day before": ["earlier oil_change renewed 1 days"],
+        "rebuilt engine fitted a few months ago": ["earlier other_engine renewed 3 months"],
+        "new oil pump, still the same": [],
+        "1300 hours since overhaul": [],
+        "infrequent oil changes": [],
+        "otherwise new pump needed": [],
         "planning to rebuild the engine": [],
         "should I change the oil?": [],
         "his engine was rebuilt last year, my brother says": [],
@@ -131,17 +144,15 @@ def _trial(job: Job, result: Mark[Result] | None, line: Line) -> Fact:
 )
 def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
     """Work before the trouble, with how long before and by whom."""
+    tried = {job.trial for job, _, _ in _tried(paragraph)}
     for line in paragraph.lines:
-        results = _results(line)
         own = jobs(line)
         for job in own:
             before, words = job.before()
             hands = _hands(line, job)
-            known = before or (hands is not None and hands.value is Hands.EARLIER_OWNER)
-            if not job.area or (not known and job.area in _DOUBTFUL):
+            if not job.area or _ran_on(job, before):
                 continue
-            tried = job.trial and _result_of(job, results, line, own)
-            if tried and (not before or job.begins_it):
+            if job.trial in tried and (not before or job.begins_it):
                 continue
             if job.done in (Done.REFITTED, Done.OPENED) and not before:
                 continue
@@ -157,6 +168,11 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
         for mark in line.stated(line.lexicon.nothing_done):
             if not own:
                 yield Fact("earlier", {"what": "nothing"}, line.span([mark]))
+
+
+def _ran_on(job: Job, before: str) -> bool:
+    """Whether the engine ran for many hours since it was rebuilt: no part of this trouble."""
+    return job.area == "whole_engine" and before.endswith(" h") and float(before[:-2]) >= _RUN_IN
 
 
 def _hands(line: Line, job: Job) -> Mark[Hands] | None:

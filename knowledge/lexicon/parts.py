@@ -150,13 +150,13 @@ PARTS: tuple[PartWorked, ...] = (
         area="bearings",
     ),
     PartWorked(
-        names=("crank|crankshaft",),
+        names=("=crank|crankshaft",),
         trials={_B: "crank_reground", _R: "crank_reground"},
         area="bearings",
     ),
     PartWorked(names=("cam|camshaft bearings",), trials={_R: "new_cam_bearings"}, area="camshaft"),
     PartWorked(names=("lifters|lifter|tappets|hlas",), trials={_R: "new_lifters"}, area="camshaft"),
-    PartWorked(names=("cam|camshaft",), area="camshaft"),
+    PartWorked(names=("cam|camshaft|followers|valve-gear",), area="camshaft"),
     PartWorked(
         names=("rockers|rocker shaft|gear?",), trials={_R: "rocker_gear_renewed"}, area="camshaft"
     ),
@@ -166,7 +166,7 @@ PARTS: tuple[PartWorked, ...] = (
             "cylinder? head|heads",
             "headgasket",
             "valve job",
-            "valves",
+            "=valves",
         ),
         area="cylinder_head",
     ),
@@ -175,13 +175,16 @@ PARTS: tuple[PartWorked, ...] = (
             "timing chain|gear|gears|set|belt",
             "cam chain|belt",
             "cambelt",
-            "front|timing cover",
+            "front|timing|chain cover|case|chest",
+            "chain kit",
         ),
         trials={_R: "timing_gear_renewed"},
         area="timing",
     ),
     PartWorked(names=("chain? tensioner|tensioners",), trials={_R: "new_tensioner"}, area="timing"),
-    PartWorked(names=("rings|pistons|piston|liners",), area="pistons"),
+    PartWorked(
+        names=("=rings|pistons|piston|liners|cylinder|cylinders|barrels|jugs",), area="pistons"
+    ),
     PartWorked(
         names=("pump drive shaft?", "intermediate|drive shaft"),
         trials={_R: "pump_drive_renewed"},
@@ -228,7 +231,9 @@ PARTS: tuple[PartWorked, ...] = (
         ),
         area="ignition_or_electrics",
     ),
-    PartWorked(names=("radiator|thermostat", "water pump"), area="cooling_system"),
+    PartWorked(
+        names=("radiator|thermostat|heat-exchanger", "raw? water pump"), area="cooling_system"
+    ),
     PartWorked(
         names=("engine|motor|block|whole-thing", "bottom end", "short block|engine"),
         trials={_B: "engine_rebuilt"},

@@ -161,7 +161,7 @@ OTHER_ENGINE = (
     "neighbor|neighbour|brother|friend|buddy|mate|dad|cousin|uncle says|said|reckons|had|has|told",
     "the|a|that donor|parts|spare|scrap car|engine|motor|truck|boat|block|one",
     "another|someone|somebody|different|other|others guy|else|elses|owner|engine|boat|truck|car|tractor|people|folks|had",
-    "guy|guys on|at|in|who|with",
+    "guy|guys|bloke|blokes|chap|chaps|fella|fellow|lad on|at|in|who|with|cured|fixed|had",
     "ive|have|i seen|heard|read of|that|about|engines|some|on|others|one|people|where",
     "most|many|these|those|healthy|good engines|motors|people|folks",
     "supposed|meant|ought to",
