@@ -32,6 +32,7 @@ class NewEntry:
     kind: str  #: 'finding', 'reading', 'baseline', 'work' or 'closed'
     fields: Fields
     place: str = ""  #: where the person wrote it, for messages: "line 12"
+    said: str = ""  #: the words it was read from; empty where it was given by its id
 
     @property
     def label(self) -> str:
@@ -47,6 +48,7 @@ class Appended:
     before: Case
     after: Case
     entries: tuple[NewEntry, ...]
+    not_read: tuple[str, ...] = ()  #: of words, what nothing was made of
 
     @property
     def first_number(self) -> int:

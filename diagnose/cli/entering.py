@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
+import sys
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from diagnose.cli import printing
 from diagnose.cli.options import CaseFile
+
+if TYPE_CHECKING:
+    from diagnose.entry.spoken import Choice
+
+LONGEST_ANSWER = 1000  #: characters of a line that are looked at
 
 
 def ask(
@@ -40,9 +46,9 @@ def record(
     facts: Annotated[
         list[str] | None,
         typer.Argument(
-            metavar="FINDING=VALUE",
-            help="needle_flickers=yes, debris_on_relief_seat=no, sludge_on_screen=probably, "
-            'main_clearance="0.0045 in"',
+            metavar="WORDS",
+            help='In words: "oil level ok" "no 3 main 4.5 thou"; or by id: needle_flickers=yes, '
+            'sludge_on_screen=probably, main_clearance="0.0045 in"',
         ),
     ] = None,
     reading: Annotated[
@@ -95,7 +101,11 @@ def record(
         ),
     ] = None,
 ) -> None:
-    """Write findings, measurements and readings into a case; nothing is ever lost."""
+    """Write findings, measurements and readings into a case; nothing is ever lost.
+
+    Each value is answered with the limit it keeps or breaks. On a terminal, words that may mean
+    several things are put as a numbered choice.
+    """
     from diagnose.entry.details import Details
     from diagnose.entry.recording import Input
     from diagnose.entry.recording import record as record_input
@@ -114,6 +124,22 @@ def record(
         details=Details(
             note=note, where=where, by=by, when=when, learned=learned, replaces=replaces
         ),
+        choose=_choose if sys.stdin.isatty() else None,
     )
     saved = record_input(case, the_book(), given)
     printing.answer(record_text(record_document(saved, the_book(), case)))
+
+
+def _choose(choice: Choice) -> int | None:
+    """Put a numbered choice to the person; None where it is none of them."""
+    from diagnose.output.text.record import choice_lines
+
+    printing.remark_lines(*choice_lines(choice))
+    while True:
+        printing.remark_lines("Number (Enter: none of these; nothing is saved): ", end="")
+        line = sys.stdin.readline(LONGEST_ANSWER).strip()
+        if line.isdecimal() and 1 <= int(line) <= len(choice.candidates):
+            return int(line) - 1
+        if not line or line.lower() in ("q", "n", "no", "none", "0"):
+            return None
+        printing.remark(f"A number from 1 to {len(choice.candidates)}.", 2)

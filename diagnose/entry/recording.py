@@ -7,12 +7,14 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import partial
 from pathlib import Path
+from typing import Any
 
 from diagnose.case.case import Case, TrialRecord
 from diagnose.case.loading import load
 from diagnose.case.looks import speeds_of
 from diagnose.case.schema import (
     ENTRIES,
+    LONGEST,
     MOST_NUMBERED,
     EarlierEntry,
     Entry,
@@ -21,15 +23,26 @@ from diagnose.case.schema import (
     WorkEntry,
 )
 from diagnose.case.writing import Appended, NewEntry, append_by
+from diagnose.entry.answers import Answer
 from diagnose.entry.behaviours import BehaviourInput, parse_behaviour
 from diagnose.entry.details import Details
 from diagnose.entry.earlier import EarlierInput, parse_earlier
-from diagnose.entry.facts import FactInput, FindingInput, MeasureInput, TaskInput, parse_fact
+from diagnose.entry.facts import (
+    FactInput,
+    FindingInput,
+    MeasureInput,
+    TaskInput,
+    parse_fact,
+    parse_value,
+)
 from diagnose.entry.readings import ReadingInput, parse_reading
 from diagnose.entry.sheets import READING, FilledBlank
+from diagnose.entry.spoken import Choose, Spoken, is_words, resolve
 from diagnose.entry.trials import TrialInput
 from diagnose.errors import UsageError
+from diagnose.understanding.facts import Fact
 from knowledge.book import Book
+from knowledge.reports.words import Result
 
 MOST_FAULTS = 40  #: shown at once; nobody corrects more in one go
 
@@ -38,13 +51,14 @@ MOST_FAULTS = 40  #: shown at once; nobody corrects more in one go
 class Input:
     """What a person gives in one go."""
 
-    facts: Sequence[str] = ()  #: "needle_flickers=yes"
+    facts: Sequence[str] = ()  #: "needle_flickers=yes", or words: "mains 4.5 thou"
     readings: Sequence[str] = ()  #: "700 rpm 95 C 8 psi"
     behaviours: Sequence[str] = ()  #: "low during hot, idle only gradual"
     earlier: Sequence[str] = ()  #: "oil pump renewed 2 weeks before"
     blanks: Sequence[FilledBlank] = ()  #: of a filled-in sheet
     withdraw: Sequence[int] = ()  #: numbers of entries that no longer stand
     details: Details = field(default_factory=Details)
+    choose: Choose | None = None  #: decides what ambiguous words mean; without it they are refused
 
 
 def record(path: Path, book: Book, given: Input) -> Appended:
@@ -56,7 +70,11 @@ def record(path: Path, book: Book, given: Input) -> Appended:
     reports = (*given.readings, *given.behaviours, *given.earlier)
     if not (given.facts or reports or given.withdraw or given.blanks):
         raise UsageError("nothing to record; write for instance needle_flickers=yes")
-    return append_by(path, book, lambda case: new_entries(given, case, book))
+    if given.choose is not None:
+        load(path, book)  # nobody is asked about a file that is no case
+    read_before = _in_words(given, book)
+    saved = append_by(path, book, lambda case: _entries(given, read_before, case, book))
+    return replace(saved, not_read=tuple(piece for each in read_before[1] for piece in each.left))
 
 
 def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
@@ -64,14 +82,26 @@ def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
 
     Raises UsageError with all that is wrong, one fault a line.
     """
-    faults = given.details.faults()
-    details = given.details if not faults else Details(where=given.details.where)
-    faults += _replaces_faults(given, case)
+    return _entries(given, _in_words(given, book), case, book)
+
+
+def _entries(given: Input, read_before: _Read, case: Case, book: Book) -> tuple[NewEntry, ...]:
+    """As ``new_entries``, with the words read."""
+    typed, spoken, wrong = read_before
+    given = replace(given, facts=typed)
+    wrong_details = given.details.faults()
+    details = given.details if not wrong_details else Details(where=given.details.where)
+    faults = [*wrong, *wrong_details, *_replaces_faults(given, spoken, case)]
     attempts: list[tuple[Callable[[], NewEntry], str]] = [
         *((partial(_typed_fact, text, book, case, details), "") for text in given.facts),
         *((partial(_typed_reading, text, details), "") for text in given.readings),
         *((partial(_typed_behaviour, text, details), "") for text in given.behaviours),
         *((partial(_typed_earlier, text, book, details), "") for text in given.earlier),
+        *(
+            (partial(spoken_entry, fact, words, case, book, details), "")
+            for each in spoken
+            for fact, words in zip(each.facts, each.words, strict=True)
+        ),
         *((partial(_blank, blank, book, case, details), blank.place) for blank in given.blanks),
         *((partial(withdrawal, no, case, details), "") for no in dict.fromkeys(given.withdraw)),
     ]
@@ -87,6 +117,55 @@ def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
     if faults:
         raise UsageError("\n".join(dict.fromkeys(faults)))
     return tuple(entries)
+
+
+_Read = tuple[Sequence[str], tuple[Spoken, ...], Sequence[str]]
+
+
+def _in_words(given: Input, book: Book) -> _Read:
+    """What was typed by id, what was said in words, and what is wrong with the words."""
+    words = [text for text in given.facts if is_words(text, book)]
+    typed = [text for text in given.facts if text not in words]
+    try:
+        return typed, resolve(words, book, given.choose), []
+    except UsageError as fault:
+        return typed, (), str(fault).splitlines()
+
+
+def spoken_entry(fact: Fact, words: str, case: Case, book: Book, details: Details) -> NewEntry:
+    """One fact that was read, as an entry; its words are the note.
+
+    It replaces what stands of the same thing at the same place. Raises UsageError.
+    """
+    return replace(_of_fact(fact, words, case, book, details), said=words)
+
+
+def _of_fact(fact: Fact, words: str, case: Case, book: Book, details: Details) -> NewEntry:
+    note = f"{details.note}; {words}" if details.note else words
+    where = details.where or str(fact.fields.get("where", ""))
+    details = replace(details, note=note[:LONGEST], where=where)
+    fields = dict(fact.fields)
+    what, value = str(fields.get("what", "")), str(fields.get("value", ""))
+    match fact.table:
+        case "finding" if value:
+            measure = book.measures[what]
+            return fact_entry(
+                MeasureInput(measure, value, parse_value(value, measure)), case, details
+            )
+        case "finding":
+            sure = fact.sure if fact.sure < 1.0 else None
+            answer = Answer("present" if fields["state"] == "present" else "absent", sure)
+            return fact_entry(FindingInput(book.findings[what], answer), case, details)
+        case "trial":
+            trial = TrialInput(book.trials[what], Result(str(fields["result"])))
+            return fact_entry(trial, case, details)
+        case "work":
+            task = book.tasks[what]
+            done = TaskInput(task, text=value, value=parse_value(value, task))
+            return fact_entry(done, case, details)
+    _check_no_place(details, f"a {fact.table}")
+    more: dict[str, Any] = {k: v for k, v in details.fields().items() if k != "where"}
+    return NewEntry(fact.table, {**fields, **more})
 
 
 def fact_entry(fact: FactInput, case: Case, details: Details) -> NewEntry:
@@ -258,14 +337,15 @@ def _repeated(entries: Sequence[NewEntry]) -> Iterator[str]:
             yield _at(", ".join(p for p in found[:8] if p), fault)
 
 
-def _replaces_faults(given: Input, case: Case) -> list[str]:
+def _replaces_faults(given: Input, spoken: Sequence[Spoken], case: Case) -> list[str]:
     """What is wrong with the number of the entry to correct."""
     number = given.details.replaces
     if number is None:
         return []
     if given.blanks:
         return ["replaces: not with a sheet, whose entries correct what stands for the same thing"]
-    one = (*given.facts, *given.readings, *given.behaviours, *given.earlier)
+    said = [fact for each in spoken for fact in each.facts]
+    one = (*given.facts, *said, *given.readings, *given.behaviours, *given.earlier)
     if len(one) != 1:
         return ["replaces: corrects one entry, and so goes with one finding, reading or behaviour"]
     old = case.standing.get(number)
@@ -278,6 +358,8 @@ def _replaces_faults(given: Input, case: Case) -> list[str]:
         "baseline": False,
         "earlier": bool(given.earlier),
     }
+    if said:
+        kinds[kind] = said[0].table == kind
     if not kinds.get(kind, bool(given.facts)):
         return [f"replaces: entry {number} is a {kind}; only another {kind} corrects it"]
     return []

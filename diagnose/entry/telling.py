@@ -13,17 +13,13 @@ from diagnose.case.case import Case
 from diagnose.case.loading import load
 from diagnose.case.schema import LONGEST
 from diagnose.case.writing import NewEntry, append_by, append_engine, start
-from diagnose.entry.answers import Answer
 from diagnose.entry.details import Details
-from diagnose.entry.facts import FindingInput, MeasureInput, parse_value
 from diagnose.entry.readings import ReadingInput
-from diagnose.entry.recording import fact_entry
-from diagnose.entry.trials import TrialInput
+from diagnose.entry.recording import spoken_entry
 from diagnose.errors import UsageError, plain
 from diagnose.understanding.facts import Fact, Understanding
 from diagnose.understanding.reader import read
 from knowledge.book import Book
-from knowledge.reports.words import Result
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,37 +96,17 @@ def write(account: Account, book: Book, by: str = "") -> Case:
 
     def made(now: Case) -> Sequence[NewEntry]:
         return [
-            _entry(fact, account, now, book, by, said if i == 0 else "")
+            spoken_entry(
+                fact,
+                f"{account.understanding.words(fact)}{said if i == 0 else ''}",
+                now,
+                book,
+                Details(by=by),
+            )
             for i, fact in enumerate(entries)
         ]
 
     return append_by(account.path, book, made).after
-
-
-def _entry(fact: Fact, account: Account, case: Case, book: Book, by: str, said: str) -> NewEntry:
-    """One fact as an entry, with its words as the note; it replaces what stands of the same."""
-    details = Details(
-        by=by,
-        note=f"{account.understanding.words(fact)}{said}"[:LONGEST],
-        where=str(fact.fields.get("where", "")),
-    )
-    fields = dict(fact.fields)
-    match fact.table:
-        case "finding" if "value" in fields:
-            measure, text = book.measures[str(fields["what"])], str(fields["value"])
-            return fact_entry(
-                MeasureInput(measure, text, parse_value(text, measure)), case, details
-            )
-        case "finding":
-            sure = fact.sure if fact.sure < 1.0 else None
-            answer = Answer("present" if fields["state"] == "present" else "absent", sure)
-            given = FindingInput(book.findings[str(fields["what"])], answer)
-            return fact_entry(given, case, details)
-        case "trial":
-            trial = TrialInput(book.trials[str(fields["what"])], Result(str(fields["result"])))
-            return fact_entry(trial, case, details)
-    more: dict[str, Any] = {k: v for k, v in details.fields().items() if k != "where"}
-    return NewEntry(fact.table, {**fields, **more})
 
 
 def _possible(understanding: Understanding, has_engine: bool) -> Understanding:

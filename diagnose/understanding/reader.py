@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from diagnose.understanding.amounts import amounts
 from diagnose.understanding.behaviours import behaviours
 from diagnose.understanding.engine import engine_kind
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
@@ -93,6 +94,12 @@ def read(text: str, book: Book) -> Understanding:
     if text[LONGEST:].strip():
         unread.append((LONGEST, len(text)))
     return Understanding(text, facts, tuple(unread))
+
+
+def values_in(text: str, book: Book) -> list[str]:
+    """Every figure with a unit, whatever it is of: "12 thou", as a case file writes it."""
+    lines = Paragraph(text[:LONGEST], lexicon_of(book)).lines
+    return [t for line in lines for a in amounts(text[:LONGEST], line.tokens) for t in a.texts]
 
 
 def _without_measured(facts: list[Fact]) -> list[Fact]:

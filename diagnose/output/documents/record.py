@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
 from diagnose.case.case import Case
 from diagnose.case.looks import in_words, said
 from diagnose.case.schema import ReadingEntry
-from diagnose.case.writing import Appended, Fields
+from diagnose.case.writing import Appended, Fields, NewEntry
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.reported import reported_sentences
+from diagnose.output.documents.verdicts import verdicts
 from diagnose.output.lines import percent
 from knowledge.book import Book
 
@@ -26,6 +28,9 @@ class RecordDocument:
 
     path: str
     entries: dict[int, str]  #: by number
+    meanings: Mapping[int, str]  #: of findings given in words, by the number of the entry
+    verdicts: Mapping[int, str]  #: on values and readings, by the number of the entry
+    not_read: tuple[str, ...]  #: of words, what nothing was made of; it stays in the note
     alarms: tuple[AlarmNotice, ...]
     last_number: int  #: of the entries in the case
     plan_since: int | None  #: the entry after which the plan may have changed
@@ -54,10 +59,26 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
             else entry_text(entry.kind, entry.fields)
             for number, entry in enumerate(saved.entries, saved.first_number)
         },
+        meanings={
+            number: _meaning(entry, book)
+            for number, entry in enumerate(saved.entries, saved.first_number)
+            if entry.said
+        },
+        verdicts=verdicts(saved, book),
+        not_read=saved.not_read,
         alarms=tuple(a for a in alarm_notices(Diagnosis(book, saved.after)) if a.says not in shown),
         last_number=saved.after.last_number,
         plan_since=before if before and findings else None,
     )
+
+
+def _meaning(entry: NewEntry, book: Book) -> str:
+    """What a finding that was given in words is, in the book's words; empty of anything else."""
+    finding = book.findings.get(str(entry.fields.get("what")))
+    if entry.kind != "finding" or finding is None:
+        return ""
+    absent = entry.fields.get("state") == "absent"
+    return (finding.denies or f"not: {finding.says}") if absent else finding.says
 
 
 def entry_text(kind: str, fields: Fields) -> str:

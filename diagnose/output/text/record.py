@@ -2,21 +2,37 @@
 
 from __future__ import annotations
 
+from diagnose.entry.spoken import Choice
 from diagnose.output.documents.record import CloseDocument, RecordDocument
-from diagnose.output.lines import as_typed, wrapped
+from diagnose.output.lines import as_typed, headed, wrapped
 from diagnose.output.text.alarms import alarm_lines
 
 
 def record_text(document: RecordDocument) -> str:
     """Return each entry with its number, alarms that are new with it, and what to do next."""
     name = as_typed(document.path)
-    lines = [f"{number:4}  {says}" for number, says in document.entries.items()]
+    lines = []
+    for number, says in document.entries.items():
+        lines.append(f"{number:4}  {says}")
+        for more in (document.meanings.get(number), document.verdicts.get(number)):
+            lines += wrapped(more, 6, 8) if more else []
+    if document.not_read:
+        pieces = "; ".join(f"“{piece}”" for piece in document.not_read)
+        lines += wrapped(f"Not understood, kept in the note: {pieces}", 0, 2)
     lines += alarm_lines(document.alarms)
     if document.plan_since:
         since = f"--since {document.plan_since}"
         lines.append(f"what it changes in the plan: diagnose teardown {name} {since}")
     lines.append(f"saved in {name}; {document.last_number} entries. Next: diagnose review {name}")
     return "\n".join(lines)
+
+
+def choice_lines(choice: Choice) -> list[str]:
+    """Return what a phrase may mean, numbered from 1."""
+    lines = wrapped(f"“{choice.text}” may mean:", 0, 2)
+    for number, each in enumerate(choice.candidates, 1):
+        lines += headed(f"{number:2}. ", f"{each.says} [{each.id}]")
+    return lines
 
 
 def close_text(document: CloseDocument) -> str:

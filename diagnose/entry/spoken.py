@@ -1,0 +1,189 @@
+"""Findings and values given to ``record`` in words: what they say, or what they may mean.
+
+The words are read as ``tell`` reads them. Where nothing is read, the nearest findings or measures
+are candidates for the person to choose from; none of them is ever taken unasked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from diagnose.case.schema import LONGEST
+from diagnose.entry.answers import ANSWERS
+from diagnose.entry.facts import normal_id
+from diagnose.errors import UsageError, plain
+from diagnose.lookup.finder import Finder
+from diagnose.understanding.facts import Fact, Understanding, Value
+from diagnose.understanding.reader import read, values_in
+from knowledge.book import Book
+from knowledge.lexicon.stance import NEGATION
+from knowledge.model import Finding, Kind, Measure
+from knowledge.units import DIMENSIONS, UnitError, parse
+
+MOST = 6  #: candidates offered for one phrase
+LEAST_SCORE = 0.3  #: how well a finding must fit the words to be offered
+_FEWER = 4  #: candidates named in a message
+
+
+@dataclass(frozen=True, slots=True)
+class Spoken:
+    """What one phrase says: facts, the words each came from, and what nothing was made of."""
+
+    text: str
+    facts: tuple[Fact, ...]
+    words: tuple[str, ...]  #: of each fact
+    left: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """Something a phrase may mean, and how it is written with its id."""
+
+    id: str
+    says: str
+    typed: str  #: "debris_on_relief_seat=yes"
+    fact: Fact
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """A phrase nothing was read of, and what it may mean, likeliest first."""
+
+    text: str
+    candidates: tuple[Candidate, ...]
+
+
+Choose = Callable[[Choice], int | None]  #: the place of the candidate meant; None: none of them
+
+
+def is_words(text: str, book: Book) -> bool:
+    """Whether a text is words to be read, not an id with its value.
+
+    >>> from knowledge.book import the_book
+    >>> [is_words(t, the_book()) for t in ("mains 4.5 thou", "main_clearance=4.5 thou", "no_such=1")]
+    [True, False, False]
+    """
+    name, equals, _ = text.partition("=")
+    wanted = normal_id(name)
+    if not wanted or not any(c.isalpha() for c in name) or text.strip().lower() in ANSWERS:
+        return False
+    if wanted in book.retired or any(wanted in ids for ids in _ids(book)):
+        return False
+    if " " in name.strip():
+        return True
+    return not equals and name.strip().isalpha() and bool(read(text, book).facts)
+
+
+def _ids(book: Book) -> Iterator[Mapping[str, object]]:
+    yield from (book.findings, book.measures, book.tasks, book.trials, book.causes)
+
+
+def resolve(texts: Sequence[str], book: Book, choose: Choose | None = None) -> tuple[Spoken, ...]:
+    """Read phrases; ``choose`` decides where one is ambiguous.
+
+    Raises UsageError with one line for each phrase that nothing can be recorded of.
+    """
+    found, faults = [], []
+    for text in texts:
+        try:
+            found.append(_one(text, book, choose))
+        except UsageError as fault:
+            faults.append(str(fault))
+    if faults:
+        raise UsageError("\n".join(faults))
+    return tuple(found)
+
+
+def _one(text: str, book: Book, choose: Choose | None) -> Spoken:
+    """One phrase. Raises UsageError where it says nothing that can be recorded."""
+    if len(text) > LONGEST:
+        raise UsageError(f"'{plain(text)}': {len(text):,} characters, at most {LONGEST:,}")
+    if text != text.encode("utf-8", "replace").decode("utf-8"):
+        raise UsageError(f"'{plain(text)}' is no UTF-8 text")
+    understanding = read(text, book)
+    facts = [f for f in understanding.facts if f.table != "layout"]
+    for fact in facts:
+        if fact.table == "engine":
+            raise UsageError(_of_the_engine(text, fact, book))
+    if facts:
+        left = _left(understanding)
+        first, *others = (understanding.words(f) for f in facts)
+        if not others:
+            first = " ".join(text.split())
+        elif left:
+            first = f"{first}; said: {text}"  # nothing of it is lost
+        return Spoken(text, tuple(facts), (first, *others), left)
+    choice = Choice(text, candidates(text, book))
+    place = choose(choice) if choose and choice.candidates else None
+    if place is None:
+        raise UsageError(_refusal(choice, asked=choose is not None))
+    return Spoken(text, (choice.candidates[place].fact,), (text,))
+
+
+def _left(understanding: Understanding) -> tuple[str, ...]:
+    """What nothing was made of, and the words for a layout, which no entry holds."""
+    layouts = [understanding.words(f) for f in understanding.facts if f.table == "layout"]
+    return (*understanding.not_understood, *layouts)
+
+
+def _of_the_engine(text: str, fact: Fact, book: Book) -> str:
+    says = book.quantities[fact.name].says
+    if fact.name not in book.dimensions:
+        return f"'{plain(text)}': {says}; a case has no entry for it, say it with --note"
+    return (
+        f"'{plain(text)}': {says} is part of how the engine is made; "
+        f'write {fact.name} = "{fact.value}" into its [engine.dimensions]'
+    )
+
+
+def _refusal(choice: Choice, asked: bool) -> str:
+    said = f"'{plain(choice.text)}'"
+    if not choice.candidates:
+        return f"{said}: not understood; say it in other words, or try diagnose lookup"
+    if asked:
+        return f"{said}: none of these; nothing is saved"
+    listed = ", ".join(c.id for c in choice.candidates[:_FEWER])
+    return f"{said}: may be {listed}; write the one you mean, as {choice.candidates[0].typed}"
+
+
+def candidates(text: str, book: Book) -> tuple[Candidate, ...]:
+    """What a phrase that nothing was read of may mean: measures for a value, else findings."""
+    values = values_in(text, book)
+    if values:
+        return tuple(_measures(text, values, book))[:MOST]
+    hits = Finder(book).find(text, (Finding,), 3 * MOST)
+    absent = any(word in NEGATION for word in text.lower().replace("'", "").split())
+    found = []
+    for hit in hits:
+        word = hit.word
+        if isinstance(word, Finding) and word.kind is not Kind.LAYOUT and hit.score >= LEAST_SCORE:
+            state = "absent" if absent else "present"
+            says = (word.denies or f"not: {word.says}") if absent else word.says
+            fields: dict[str, Value] = {"what": word.id, "state": state}
+            fact = Fact("finding", fields, ((0, len(text)),))
+            found.append(Candidate(word.id, says, f"{word.id}={'no' if absent else 'yes'}", fact))
+    return tuple(found[:MOST])
+
+
+def _measures(text: str, values: Sequence[str], book: Book) -> Iterator[Candidate]:
+    """Measures that can have a value of the phrase, those it names best first."""
+    named = [h.word for h in Finder(book).find(text, (Measure,), len(book.measures))]
+    order = [*named, *(m for m in book.measures.values() if m not in named)]
+    for measure in order:
+        value = next(
+            (v for v in values if isinstance(measure, Measure) and _can_be(v, measure)), ""
+        )
+        if value and isinstance(measure, Measure):
+            fields: dict[str, Value] = {"what": measure.id, "value": value}
+            fact = Fact("finding", fields, ((0, len(text)),))
+            typed = f'{measure.id}="{value}"'
+            yield Candidate(measure.id, f"{measure.says}: {value}", typed, fact)
+
+
+def _can_be(value: str, measure: Measure) -> bool:
+    try:
+        si = parse(value, DIMENSIONS[measure.dimension])
+    except UnitError:
+        return False
+    return measure.plausible[0] <= si <= measure.plausible[1]

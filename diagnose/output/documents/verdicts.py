@@ -1,0 +1,98 @@
+"""What a value comes to the moment it is recorded: within limits, or beyond by how much."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from diagnose.case.pressures import pressure_unit
+from diagnose.case.writing import Appended
+from diagnose.output.documents.limits import source_title
+from diagnose.signoff.judging import OWN, figures, judged
+from diagnose.signoff.measured import Bound, measured_bounds, reading_bounds
+from knowledge.book import Book
+from knowledge.limits import Side
+from knowledge.units import DIMENSIONS, Dimension, show, unit_in, unit_named
+
+_PAST = {Side.LEAST: "under", Side.MOST: "over", Side.NOMINAL: "off"}
+_BOUNDS = {Side.LEAST: "at least", Side.MOST: "at most", Side.NOMINAL: "should be"}
+
+
+def verdicts(saved: Appended, book: Book) -> Mapping[int, str]:
+    """Return the verdict on each new value and reading, by the number of its entry."""
+    first, after = saved.first_number, saved.after
+    found: dict[int, str] = {}
+    for measured in after.measurements:
+        if measured.entry.no >= first:
+            unit = unit_in(measured.entry.value or "", DIMENSIONS[measured.measure.dimension])
+            every = measured_bounds(measured.measure, measured.value, after, book)
+            dimension = DIMENSIONS[measured.measure.dimension]
+            found[measured.entry.no] = _sentence(every, dimension, unit)
+    for work in after.task_records:
+        if work.entry.no >= first and work.value is not None:
+            answer = judged(work.task, work, dict(after.limits), after.usual_limits, after.has)
+            found[work.entry.no] = f"{answer.verdict.value}: {answer.because}"
+            if answer.held:
+                unit = unit_in(work.entry.value or "", DIMENSIONS[work.task.dimension])
+                accepted = figures(answer.held[0].band, work.task, unit)
+                found[work.entry.no] += f" ({accepted})"
+    for reading in after.readings:
+        if reading.entry.no >= first:
+            unit = pressure_unit(reading.entry.pressure or "")
+            if every := reading_bounds(reading.reading, after):
+                found[reading.entry.no] = _sentence(every, DIMENSIONS["pressure"], unit)
+    return found
+
+
+def _sentence(every: Sequence[Sequence[Bound]], dimension: Dimension, unit: str | None) -> str:
+    """The limit that is broken and by how much; else each limit the value keeps."""
+    if not every:
+        return "no limit in the book; the engine maker's figure decides"
+    for bounds in every:
+        if bounds[0].broken:
+            return _broken(bounds, dimension, unit)
+    kept = "; ".join(_kept(bounds, dimension, unit) for bounds in every)
+    return kept if kept.startswith("should be") else f"within limits: {kept}"
+
+
+def _broken(bounds: Sequence[Bound], dimension: Dimension, unit: str | None) -> str:
+    first = bounds[0]
+    by = _by(first.beyond, dimension, unit)
+    says = (
+        f"{_PAST[first.limit.side]} the limit of {show(first.figure, dimension, unit)} by {by} "
+        f"({_named(first)})"
+    )
+    if first.near:
+        says += ", within the measuring error"
+    if passing := [b for b in bounds[1:] if not b.broken]:
+        other = passing[0]
+        says += (
+            f"; within the {show(other.figure, dimension, unit)} of another source "
+            f"({_named(other)}): the engine maker's figure decides"
+        )
+    return says
+
+
+def _kept(bounds: Sequence[Bound], dimension: Dimension, unit: str | None) -> str:
+    first = bounds[0]
+    says = f"{_BOUNDS[first.limit.side]} {show(first.figure, dimension, unit)} ({_named(first)})"
+    if first.near and first.limit.side is not Side.NOMINAL:
+        says += ", but within the measuring error of it"
+    if against := [b for b in bounds[1:] if b.broken]:
+        other = against[0]
+        says += (
+            f"; another source would refuse it at {show(other.figure, dimension, unit)} "
+            f"({_named(other)})"
+        )
+    return says
+
+
+def _named(bound: Bound) -> str:
+    """What a figure is for, and its source."""
+    source = bound.source.title if bound.source is OWN else source_title(bound.source)
+    return "; ".join(filter(None, (bound.of, source)))
+
+
+def _by(difference: float, dimension: Dimension, unit: str | None) -> str:
+    """A difference in a unit; one of 2 K is one of 2 C."""
+    used = (unit_named(unit, dimension) if unit else None) or dimension.units[0]
+    return show(difference + used.offset, dimension, unit).split(" ", 1)[0]

@@ -1,0 +1,94 @@
+"""A measured value or a gauge reading held against every figure that is printed for the engine."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from diagnose.case.case import Case
+from diagnose.signoff.judging import OWN
+from knowledge.book import Book
+from knowledge.limits import Limit, Side
+from knowledge.model import Measure, Reading, Source
+from knowledge.pressure.gauge import hot_share, idle_share, speed_share
+from knowledge.pressure.quantities import (
+    HOT_IDLE_PRESSURE,
+    STOP_IDLE_PRESSURE,
+    STOP_RUNNING_PRESSURE,
+    USUAL_IDLE_SPEED,
+)
+
+FAST = 2000.0  #: rpm: from here on the limit of the running engine holds
+LIKELY = 0.5  #: least probability that a reading in words was taken hot, at idle, at speed
+_SLACK = 1e-9  #: share of a value by which rounding may move it
+
+
+@dataclass(frozen=True, slots=True)
+class Bound:
+    """A printed figure, what it is for, and how far a value is beyond it.
+
+    ``figure`` and ``beyond`` in SI units; ``beyond`` is above zero where the value breaks it, for
+    a nominal figure the distance from it. ``near``: the two differ by less than the usual
+    measuring error.
+    """
+
+    limit: Limit
+    figure: float
+    of: str
+    source: Source
+    beyond: float
+    near: bool
+
+    @property
+    def broken(self) -> bool:
+        """Whether the value is beyond the figure; never of a nominal one."""
+        return self.limit.side is not Side.NOMINAL and self.beyond > _SLACK * abs(self.figure)
+
+
+def figures_of(limit: Limit, case: Case) -> list[tuple[float, str, Source]]:
+    """The engine's own figure alone; else that of its layout or size; else all for its kind, SI."""
+    if limit in case.limits:
+        return [(case.limits[limit], "", OWN)]
+    if usual := case.usual_limits.get(limit):
+        return [(usual.value, usual.says, usual.source)]
+    return [(p.value, p.of, p.source) for p in limit.printed(case.has)]
+
+
+def held(limit: Limit, value: float, spread: float, case: Case) -> tuple[Bound, ...]:
+    """A value (SI) beside each figure of one limit; ``spread``: its usual error, SI."""
+    way = {Side.LEAST: -1.0, Side.MOST: 1.0, Side.NOMINAL: 1.0}[limit.side]
+    found = []
+    for figure, of, source in figures_of(limit, case):
+        beyond = way * (value - figure)
+        if limit.side is Side.NOMINAL:
+            beyond = abs(beyond)
+        found.append(Bound(limit, figure, of, source, beyond, abs(value - figure) < spread))
+    return tuple(found)
+
+
+def measured_bounds(
+    measure: Measure, value: float, case: Case, book: Book
+) -> tuple[tuple[Bound, ...], ...]:
+    """A measured value (SI) beside the figures of each limit of its quantity, the broken first."""
+    limits = [x for x in book.limits.values() if measure.quantity in x.quantities]
+    every = [held(limit, value, measure.spread, case) for limit in limits]
+    return tuple(sorted(every, key=lambda bounds: not bounds[0].broken))
+
+
+def reading_bounds(reading: Reading, case: Case) -> tuple[tuple[Bound, ...], ...]:
+    """A reading beside the limits that hold at its speed and heat; empty where none does.
+
+    The first that is broken is the gravest.
+    """
+    return tuple(held(limit, reading.pressure, 0.0, case) for limit in _limits_at(reading, case))
+
+
+def _limits_at(reading: Reading, case: Case) -> Iterator[Limit]:
+    if reading.at_least:
+        return  # "over 5 psi" breaks no limit and keeps none
+    hot = hot_share(reading) >= LIKELY
+    if hot and idle_share(reading, case.limit(USUAL_IDLE_SPEED)) >= LIKELY:
+        yield STOP_IDLE_PRESSURE
+        yield HOT_IDLE_PRESSURE
+    if (hot or reading.oil_temperature is None) and speed_share(reading, FAST) >= LIKELY:
+        yield STOP_RUNNING_PRESSURE
