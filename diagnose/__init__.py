@@ -36,8 +36,10 @@ __all__ = [
     "OutOfScopeError",
     "Plan",
     "ReadingInput",
+    "RecordDocument",
     "ReviewDocument",
     "Survey",
+    "Understanding",
     "UsageError",
     "UserError",
     "__version__",
@@ -53,6 +55,8 @@ __all__ = [
     "parse_reading",
     "parse_value",
     "plan",
+    "read_words",
+    "record_words",
     "review",
     "survey",
 ]
@@ -85,12 +89,16 @@ if TYPE_CHECKING:
         parse_case,
         parse_value,
         plan,
+        read_words,
+        record_words,
         review,
         survey,
     )
     from diagnose.output.as_json import as_json
+    from diagnose.output.documents.record import RecordDocument
     from diagnose.output.documents.review import ReviewDocument
     from diagnose.teardown.plan import Plan
+    from diagnose.understanding.facts import Understanding
 else:
     _HOMES = {
         "diagnose.case.case": ("Case",),
@@ -120,12 +128,16 @@ else:
             "parse_case",
             "parse_value",
             "plan",
+            "read_words",
+            "record_words",
             "review",
             "survey",
         ),
         "diagnose.output.as_json": ("as_json",),
+        "diagnose.output.documents.record": ("RecordDocument",),
         "diagnose.output.documents.review": ("ReviewDocument",),
         "diagnose.teardown.plan": ("Plan",),
+        "diagnose.understanding.facts": ("Understanding",),
     }
     _HOME = {name: module for module, names in _HOMES.items() for name in names}
 

@@ -14,8 +14,10 @@ if TYPE_CHECKING:
     from diagnose.circuit.survey import Survey
     from diagnose.diagnosis import Diagnosis
     from diagnose.lookup.finder import Hit
+    from diagnose.output.documents.record import RecordDocument
     from diagnose.output.documents.review import ReviewDocument
     from diagnose.teardown.plan import Plan
+    from diagnose.understanding.facts import Understanding
 
 
 def load_case(path: str | PathLike[str], *, last_entry: int | None = None) -> Case:
@@ -182,6 +184,41 @@ def forecast(case: Case, changes: Sequence[str], *, target: str = "") -> Forecas
     settings = parse_changes(changes)
     wanted = parse_target(target, case) if target else None
     return forecast_of(case, the_book(), settings, wanted)
+
+
+def read_words(text: str) -> Understanding:
+    """Read plain English into facts, as ``tell`` does; nothing is written.
+
+    ``facts`` of the result are entries of a case, each with ``table``, ``fields`` and ``sure``
+    (0.5 to 1); ``words(fact)`` are the words it came from, ``not_understood`` is what is left.
+
+    >>> [fact.short for fact in read_words("no 3 main 4.5 thou").facts]
+    ['finding main_clearance 4.5 thou main 3']
+    """
+    from diagnose.understanding.reader import read
+    from knowledge.book import the_book
+
+    return read(text, the_book())
+
+
+def record_words(
+    path: str | PathLike[str], *phrases: str, by: str = "", note: str = ""
+) -> RecordDocument:
+    """Append findings, values and readings to a case file, in words or as ``id=value``.
+
+    The result holds ``entries``, ``meanings`` and ``verdicts`` (sentences, by the number of the
+    entry), ``not_read`` and the ``alarms`` that are new.
+
+    Raises UsageError with one line for each phrase that is not understood or is ambiguous, and
+    writes nothing then; NoCaseError, BadCaseError, CannotWriteError.
+    """
+    from diagnose.entry.details import Details
+    from diagnose.entry.recording import Input, record
+    from diagnose.output.documents.record import record_document
+    from knowledge.book import the_book
+
+    given = Input(facts=phrases, details=Details(by=by, note=note))
+    return record_document(record(Path(path), the_book(), given), the_book(), Path(path))
 
 
 def find_words(text: str, *, kind: str = "", most: int = 8) -> list[Hit]:

@@ -321,7 +321,7 @@ pressure: float = parse_reading("700 rpm 8 psi").in_si().pressure
 loss: float = budget(job.build()).accounts[0].explained.mean
 """
 WRONG = 'job.finding(3)\nnumber = parse_reading("700 rpm 8 psi")\n'
-(PROGRAM,) = [b.program for b in blocks(README.read_text("utf-8").split("\n")) if b.program]
+PROGRAMS = [b.program for b in blocks(README.read_text("utf-8").split("\n")) if b.program]
 
 
 def test_types_reach_a_client(tmp_path: Path) -> None:
@@ -329,12 +329,13 @@ def test_types_reach_a_client(tmp_path: Path) -> None:
     venv.create(tmp_path / "env", with_pip=False)
     site = next((tmp_path / "env").glob("lib/python*/site-packages"))
     site.joinpath("here.pth").write_text(f"{ROOT}\n{sysconfig.get_path('purelib')}\n")
-    for name, program in (("right", CLIENT), ("wrong", CLIENT + WRONG), ("readme", PROGRAM)):
-        (tmp_path / f"{name}.py").write_text(program)
+    readme = {f"readme{i}.py": program for i, program in enumerate(PROGRAMS)}
+    for name, program in {"right.py": CLIENT, "wrong.py": CLIENT + WRONG, **readme}.items():
+        (tmp_path / name).write_text(program)
     python = tmp_path / "env" / "bin" / "python"
     command = [sys.executable, "-m", "mypy", "--strict", "--python-executable", str(python)]
     done = subprocess.run(
-        [*command, "--cache-dir", str(ROOT / ".mypy_cache"), "right.py", "wrong.py", "readme.py"],
+        [*command, "--cache-dir", str(ROOT / ".mypy_cache"), "right.py", "wrong.py", *readme],
         cwd=tmp_path, capture_output=True, text=True, check=False,
     )  # fmt: skip
     errors = [line.split(" error: ")[0] for line in done.stdout.splitlines() if " error: " in line]

@@ -167,10 +167,9 @@ def candidates(text: str, book: Book) -> tuple[Candidate, ...]:
 
 
 def _measures(text: str, values: Sequence[str], book: Book) -> Iterator[Candidate]:
-    """Measures that can have a value of the phrase, those it names best first."""
+    """Measures that can have a value of the phrase: those it names, best first, else all."""
     named = [h.word for h in Finder(book).find(text, (Measure,), len(book.measures))]
-    order = [*named, *(m for m in book.measures.values() if m not in named)]
-    for measure in order:
+    for measure in named or book.measures.values():
         value = next(
             (v for v in values if isinstance(measure, Measure) and _can_be(v, measure)), ""
         )

@@ -169,7 +169,10 @@ WAS_THERE_AND_IS_GONE = LinkGroup(
     child=course.PRESSURE_LOST,
     origins={
         conditions.PUMP_NOT_TURNING: (MOSTLY, COMMON_PRACTICE),
-        conditions.OIL_ESCAPING: (SOMETIMES, COMMON_PRACTICE),  # a gusher; the rest by way of OIL_SHORT
+        conditions.OIL_ESCAPING: (
+            SOMETIMES,
+            COMMON_PRACTICE,
+        ),  # a gusher; the rest by way of OIL_SHORT
         conditions.OIL_SHORT: (OFTEN, JUDGEMENT),
         conditions.READING_FALSE: (OFTEN, JUDGEMENT),
         conditions.READING_ERRATIC: (SOMETIMES, JUDGEMENT),

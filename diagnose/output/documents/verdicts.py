@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
 
 from diagnose.case.pressures import pressure_unit
@@ -13,6 +14,7 @@ from knowledge.book import Book
 from knowledge.limits import Side
 from knowledge.units import DIMENSIONS, Dimension, show, unit_in, unit_named
 
+_BRACKETS = re.compile(r"\s*\([^()]*\)")
 _PAST = {Side.LEAST: "under", Side.MOST: "over", Side.NOMINAL: "off"}
 _BOUNDS = {Side.LEAST: "at least", Side.MOST: "at most", Side.NOMINAL: "should be"}
 
@@ -87,8 +89,9 @@ def _kept(bounds: Sequence[Bound], dimension: Dimension, unit: str | None) -> st
 
 
 def _named(bound: Bound) -> str:
-    """What a figure is for, and its source."""
+    """What a figure is for, and its source without what its title has in brackets."""
     source = bound.source.title if bound.source is OWN else source_title(bound.source)
+    source = _BRACKETS.sub("", source)
     return "; ".join(filter(None, (bound.of, source)))
 
 
