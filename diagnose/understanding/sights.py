@@ -11,11 +11,12 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.things import pairs
-from knowledge.lexicon.sights_kinds import COMPOUNDS, NEVER_DENIED, VAGUE_SIGHTS
+from knowledge.lexicon.sights_kinds import COMPOUNDS, NEVER_DENIED, OF_ANOTHER, VAGUE_SIGHTS
 from knowledge.lexicon.stance import NEGATION
 from knowledge.model import Kind, Stage
 
 _SPARE = 1  #: words that may stand between those of a phrase of the book
+OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
 _NEGATION = frozenset(NEGATION)
 
 
@@ -44,6 +45,12 @@ class _Sight:
         "probably a spun bearing": [],
         "haven't checked the oil level": [],
         "metal in the filter": ["finding metal_in_filter present"],
+        "nearly new, fuses good": [
+            "finding high_mileage absent",
+            "finding fuse_blown absent",
+        ],
+        "the pump had seized": ["finding pump_jammed present"],
+        "is the fuse good?": [],
     }
 )
 def sights(paragraph: Paragraph) -> Iterator[Fact]:
@@ -112,6 +119,9 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     finding = line.lexicon.book.findings[mark.value]
     stance = line.stances.at(mark)
     if stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL):
+        return None
+    before = {line.word(k) for k in range(mark.first - OF_NEAR, mark.first)}
+    if before & OF_ANOTHER.get(mark.value, frozenset()):
         return None
     sure = line.stances.surety(mark)
     inside = finding.stage is Stage.OPENED

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from knowledge.lexicon.sights_assembly import SIGHTS_ASSEMBLY
 from knowledge.lexicon.sights_bearings import SIGHTS_BEARINGS
 from knowledge.lexicon.sights_debris import SIGHTS_DEBRIS, SIGHTS_DEBRIS_ABSENT
 from knowledge.lexicon.sights_delivery import SIGHTS_DELIVERY
+from knowledge.lexicon.sights_denied import SIGHTS_DENIED
 from knowledge.lexicon.sights_history import SIGHTS_HISTORY, SIGHTS_HISTORY_ABSENT
 from knowledge.lexicon.sights_instrument import SIGHTS_INSTRUMENT
 from knowledge.lexicon.sights_leaks import SIGHTS_LEAKS, SIGHTS_LEAKS_ABSENT
@@ -18,6 +20,7 @@ from knowledge.lexicon.sights_topend import SIGHTS_TOPEND
 
 #: one table for each station; an id stands in one of them only
 TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
+    SIGHTS_ASSEMBLY,
     SIGHTS_BEARINGS,
     SIGHTS_DEBRIS,
     SIGHTS_DELIVERY,
@@ -36,6 +39,7 @@ TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
 SIGHTS: dict[str, tuple[str, ...]] = {k: v for table in TABLES for k, v in table.items()}
 ABSENT_TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
     SIGHTS_DEBRIS_ABSENT,
+    SIGHTS_DENIED,
     SIGHTS_HISTORY_ABSENT,
     SIGHTS_LEAKS_ABSENT,
     SIGHTS_OIL_ABSENT,

@@ -2,76 +2,339 @@
 
 from __future__ import annotations
 
+_GAUGE = "gauge|gage|guage|needle|pointer"
+_LAMP = "light|lamp|buzzer|alarm|warning"
+_SENDER = "sender|sensor|sending-unit|switch|transmitter|transducer|sendor"
+_WIRE = "wire|wires|lead|leads|wiring|cable|loom|harness"
+_PLUG = "connector|plug|terminal|connection|connections|spade|contacts|push-on"
+_TAP = (
+    "tap|tapped|tapping|taps|thump|thumped|thumping|hit|bang|banged|flick|flicked|knock|slap|whack"
+)
+_WIGGLE = (
+    "wiggle|wiggling|wiggled|touch|touched|touching|move|moved|moving|jiggle|jiggled|tug|tugging|tugged|waggle|flex|flexing|fiddle|"
+    "disturb|pull|press|pressing|wobble"
+)
+_MOVES = "moves|moved|jumps|jumped|jump|works|worked|comes|came|goes|reads|changes|changed|flickers|springs|swings|drops|move|returns|dies|back"
+_TEST = "mechanical|test|direct|manual|master|shop|second|proper|trusted|real|capillary|known-good|calibrated|another|borrowed|separate"
+_PANEL = "dash|panel|factory|stock|original|cluster|instrument|electric|electrical|indicated"
+_LOW = "zero|low|nothing|dead|0"
+_GOOD = (
+    "ok|fine|good|normal|healthy|correct|right|spec|specification|perfect|proper|plenty|adequate"
+)
+_BAD = "loose|corroded|dirty|green|bad|poor|broken|crusty|oily|barely-touching|rusty|burnt"
+_BROKEN = "broken|chafed|burnt|melted|frayed|cut|snapped|pinched|trapped|severed|corroded-through|bare|rubbed"
+_DEAD = "dead|died|erratic|crazy|wrong|quit|zero|failed|haywire|jumping|berserk|out|stopped|dimming|dim|wild|fail|swing|swinging"
+_OTHERS = "other|all|fuel|temp|temperature|water|amp|volt|speedo|speedometer|both|every|electrical|rest|several"
+_METERS = "gauge|gauges|instruments|dials|needles|meters|clocks|instrument|speedometer|speedo|windows|indicators"
 #: the finding, by what is said when it is there
 SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     "tap_frees_needle": (
-        "gauge|needle .. works|jumps|moves|comes .. tap|tapped|tapping|hit|thump",
-        "tap|tapping|tapped|hit|thump the? gauge|dash|glass .. moves|jumps|works|comes|goes|reads",
+        f"{_GAUGE} .. {_MOVES} .. {_TAP}",
+        f"{_TAP} the? {_GAUGE}|dash|glass|panel|dashboard|instrument .. {_MOVES}",
+        f"{_TAP} it|with .. finger|and {_GAUGE}|needle|it {_MOVES}",
+        f"{_TAP} .. finger .. {_GAUGE}? {_MOVES}|needle",
     ),
     "wiggle_moves_needle": (
-        "wiggle|wiggling|wiggled|touch|touching|move|jiggle .. wire|plug|connector|lead .. moves|jumps|comes|goes|changes|flickers|reads",
+        f"{_WIGGLE} .. {_WIRE}|{_PLUG}|bundle|sender|sensor .. {_MOVES}",
+        f"{_WIGGLE} .. {_WIRE}|{_PLUG}|bundle .. makes|made|causes|brings|brought {_GAUGE}|reading|it|pressure|all|them",
+        f"{_WIRE}|wiring|dash|plug was|is|moved|when? {_WIGGLE} about|around? .. {_MOVES}|all",
+        f"{_PLUG}|plug unplugged|reseated and reseated|replugged .. needle|{_MOVES}",
     ),
     "lamp_dead_with_key_on": (
-        "light|lamp|bulb @not come|light|work|works|comes|lights on|with|when|up? .. key|ignition",
-        "bulb blown|dead",
-        "light|lamp @not|never comes|come on at|when|with|even? all|key|ignition",
+        f"{_LAMP}|bulb @not|never come|light|work|works|comes|lights|lit|glow on|with|when|up|at? .. key|ignition",
+        "bulb|lamp|light is|was|has? blown|dead|gone|burnt|burned out?",
+        f"{_LAMP} @not|never|fails|failed|doesnt|dont|wont to? come|light|comes|lights on? at|when|with|even|before? all|key|ignition|starting",
+        f"{_LAMP} silent|dark|dead and dark|silent|dead",
+        f"{_LAMP} never|@not worked|working|works",
+        "no {_LAMP} with|at|on the? key|ignition".replace("{_LAMP}", _LAMP),
     ),
     "second_instrument_disagrees": (
-        "zero|low|nothing .. gauge but|and|yet .. light|lamp is|stays? off|out",
-        "light|lamp|buzzer off|out|not|stays|is|never|says .. gauge .. zero|low|nothing",
-        "gauge .. zero|low|nothing|ok|fine|good|normal but|yet|and|while .. light|lamp @not|is|stays|never off|on|out|come|came",
-        "no light|lamp|alarm but|though|and .. gauge",
-        "light|lamp .. but .. gauge .. good|fine|normal|ok|@pressure",
-        "gauges disagree|differ",
+        f"{_LOW} .. {_GAUGE} but|and|yet|while .. {_LAMP} is|stays|stayed|remains|firmly? off|out",
+        f"{_LAMP} is|stays|stayed|remains|was|firmly|still? firmly? =off|=out|=dark|=unlit .. gauge .. {_LOW}",
+        f"{_GAUGE} .. {_LOW} but|yet|and|while|however .. {_LAMP} @not|is|stays|never off|on|out|come|came|lit",
+        f"{_GAUGE} .. {_GOOD} but|yet|and|while|though .. {_LAMP} is|stays|comes|came|was|still? on|lit|flickers|flashing",
+        f"no {_LAMP} but|though|and|yet .. {_GAUGE}",
+        f"{_LAMP} .. =but .. {_GAUGE} .. {_GOOD}|@pressure",
+        "gauges|instruments|two disagree|differ|contradict|disagreed",
+        "one gauge .. other .. good|normal|fine|zero|nothing|nearly",
+        f"upper|one|flybridge|lower {_GAUGE} .. zero|low|nothing|falls .. other|lower|second normal|fine|good|one",
+        f"{_LAMP} hardly|rarely|never ever? lit|on|came",
+        f"{_LAMP} off|out while|when|although|with .. gauge",
     ),
     "other_gauges_also_wrong": (
-        "all|other|fuel|temp|temperature gauge|gauges|of|and? .. dead|also|too|wrong|out|erratic|zero|went|quit|crazy",
+        f"{_OTHERS} of|the|dash|other|my|electrical|engine? of|the|dash|other|engine? {_METERS} .. {_DEAD}",
+        f"{_OTHERS} of|the|dash|other|engine? {_METERS} also|too|as|alike|affected",
+        f"{_OTHERS} gauge|gauges|needle|readings|instruments jumps|jump|move|moved|do|does|did as|too|also|the",
+        f"gauges|instruments all|both .. {_DEAD}",
+        f"{_METERS}|{_DEAD} .. at the same time",
+        "all of? the? gauges|instruments|dials",
+        "electrical failure|problem|problems|fault|trouble",
+        "dead speedometer|speedo|fuel|temp|temperature|tach|ammeter|voltmeter",
+        "lost all .. gauges|instruments",
+        "other readings move|jump|too",
     ),
     "needle_stuck_at_one_value": (
-        "gauge|needle|pressure stays|sits|reads|shows at .. no|whatever|regardless matter|revs|rpm|of",
-        "gauge|needle never|@not moves|move|changes|change .. whatever|matter|regardless|revs",
-        "gauge|needle stuck at|on|in",
-        "needle|gauge stuck|frozen",
-        "always reads|shows the? same|@pressure",
+        f"{_GAUGE}|pressure stays|sits|reads|shows|stuck at .. no|whatever|regardless|irrespective matter|revs|rpm|of|the|what",
+        f"{_GAUGE} never|@not moves|move|changes|change|varies|vary .. whatever|matter|regardless|revs|rpm|hot|all",
+        f"{_GAUGE} never|doesnt|dont|does|wont not? moves|move|changes|budges|budge",
+        f"{_GAUGE} is|was|seems|appears|sits? stuck|frozen|pegged|jammed at|in|on",
+        f"{_GAUGE} is|was? =stuck|=frozen|=jammed",
+        "always reads|shows|stays|sits the? same|@pressure",
+        "stays|stuck|sits at|on the? same|@pressure|mid|middle .. whatever|matter|regardless|hot|revs|all",
+        "pegged at|on zero|max|full|@pressure|@number",
     ),
     "needle_off_zero_at_rest": (
-        "pegged|reads|shows|sits|at .. with|when key|ignition on engine|motor? off|stopped?",
-        "pegged|reads|shows|sits|at .. with|when engine|motor off|stopped",
-        "gauge|needle|reads|shows|sits|reading .. engine|key|ignition|motor|its off|stopped",
-        "needle|gauge @not return|drop|go|back|goes|returns back? to zero",
+        "pegged|reads|shows|sits|at|reading .. with|when the? key|ignition on|off .. engine|motor? off|stopped|running?",
+        "pegged|reads|shows|sits|at|stays .. with|when|after the? engine|motor|ignition is|was|has? =off|=stopped",
+        f"{_GAUGE}|reads|shows|sits|reading .. engine|key|ignition|motor|its off|stopped",
+        f"{_GAUGE} @not|never return|drop|go|back|goes|returns|rest|rests back|on|to? to? zero",
+        f"{_GAUGE} .. below zero|the peg",
+        "stays up? after .. engine .. stopped|off",
+    ),
+    "needle_steps_at_once": (
+        f"{_GAUGE}|reading|pressure jumps|jumped|steps|flips|switches|snaps|leaps|swings .. at once|instantly|from|to|between|full|straight",
+        f"{_GAUGE}|reading .. either @pressure|@number or zero|@pressure|@number",
+        "either @pressure|@number or zero|nothing|@pressure",
+        f"{_GAUGE} going|goes|jumping|is? crazy|wild|wildly|haywire|berserk|mad|nuts",
+    ),
+    "needle_follows_loads": (
+        f"{_GAUGE} moves|jumps|follows|changes|drops|swings|dips|twitches .. lights|headlights|indicators|wipers|heater|horn|brake|blinkers|switch|fan",
+        f"lights|headlights|indicators|wipers|heater|horn|blinkers|switch on|off|turned|makes|make .. {_GAUGE} moves|jumps|move|jump|drops|drop|swing|swings",
+    ),
+    "slow_needle": (
+        f"{_GAUGE} .. sluggish|lazy|slow|slowly|lags",
+        f"sluggish|lazy|slow {_GAUGE}",
+    ),
+    "ran_long_without_distress": (
+        "ran|run|runs|running|driven|drove|done|did|been|went|ridden|has .. @distance|@hours|@minutes|hour|miles|years|months|week .. like that|this|it|so|light|no|without|zero|alarm|warning|harm|problem|damage|distress",
+        "@minutes|@hours|@distance|hour run|running|driving|on? with|like|of the? alarm|light|lamp|zero|that|this|no",
+        "no|without|any|suffered sign|signs|ill|damage|harm|distress|effects of? distress|damage|effects|wear|trouble|after",
+        "drove|driven|ridden|ran home|back|miles .. no|without problem|change|noise|harm|damage|distress",
+        "drives|runs|ran|been fine with|like that|the for|light|gauge|zero|@distance|@years|years",
+    ),
+    "lamp_slow_to_go_out": (
+        f"{_LAMP} .. slow|slower|longer|long to|than|before go|goes|going|out|it",
+        f"{_LAMP} takes|took|taking longer|ages|long|@seconds|while to|before",
+    ),
+    "unsteadier_with_revs": (
+        "worse|wilder|jumps as|with|when the? throttle|revs|rpm is|are|go|rise|rises|raised|up|increases",
+        "worse|wilder with|as|the? more? throttle|revs|rpm",
     ),
     "gauge_line_leaking": (
-        "gauge line|pipe|tube|capillary leaking|leaks|burst|cracked|broke|split",
+        f"{_GAUGE}|capillary|pressure line|pipe|tube|capillary|hose|union|fitting .. leaking|leaks|leak|burst|cracked|broke|split|weeping|blew",
+        f"leaking|leak|burst|cracked|split at|in|from|of .. {_GAUGE}|capillary line|pipe|tube|hose|union",
+        f"pipe|line|tube to|for the? pressure|oil? {_GAUGE} .. leaking|leaks|burst|cracked|split|broke|leak",
+        f"leaking|leak|leaks|oil at|from .. pipe|line|tube to|for the? pressure|oil? {_GAUGE}",
+    ),
+    "gauge_line_kinked": (
+        f"{_GAUGE} line|pipe|tube|hose .. kinked|pinched|flattened|crushed|trapped",
+        f"kinked|pinched|flattened|crushed .. {_GAUGE}|capillary line|pipe|tube",
+    ),
+    "gauge_line_sludged": (
+        f"{_GAUGE} line|pipe|tube|hose|restrictor .. blocked|sludged|clogged|plugged|choked",
+        f"blocked|sludged|clogged|plugged .. {_GAUGE} line|pipe|tube",
+    ),
+    "oil_behind_panel": (
+        "oil .. behind|under|inside the? dash|panel|dashboard|instrument",
+        "oil on|over|all my|the feet|foot|carpet|shoes|boots|footwell",
+        "oil in|into the? footwell|cabin|cockpit",
     ),
     "sender_leaks_oil": (
-        "sender|sending|sensor|switch unit? .. leaks|leaking|weeping|oily|wet",
-        "oil in|at|around the? connector|sender|plug",
+        f"{_SENDER}|sending unit|is|was? .. leaks|leaking|weeping|oily|wet|seeping|dripping|sprays|pissing",
+        "oil in|inside|at|around|from|out|weeping|leaking|sprays|spraying of|from|through? the? oil? pressure? connector|sender|plug|switch|sensor|sending",
+        f"leaking|weeping|seeping oil? pressure? {_SENDER}|sending",
     ),
     "sender_connector_loose": (
-        "loose|corroded|dirty connector|plug|terminal|connection|wire",
-        "connector|terminal loose|corroded|green",
+        f"{_BAD} {_PLUG}",
+        f"{_PLUG} is|was|had|came|found|were|very|a|looked|on|the|sender|come|worked? a|bit|very|come|come|badly|barely|the? {_BAD}|touching",
+        f"{_PLUG} .. barely|hardly|not touching|making|seated|connected|tight",
+        f"bad|poor|intermittent|dodgy {_PLUG}|contact at|on|to the? oil? pressure? {_SENDER}",
     ),
     "sender_wire_off": (
-        "wire|lead|plug|connector .. off|unplugged|disconnected|hanging",
-        "sender unplugged|disconnected",
+        f"{_WIRE} .. =off|fallen|fell|dropped|come|unplugged|disconnected|hanging|dangling|adrift|detached|unhooked .. {_SENDER}|unit|off|sending?",
+        f"{_WIRE} =hanging|=dangling|=unplugged|=disconnected",
+        f"{_SENDER} plug|connector|wire|was|is|had|found|left? =unplugged|=disconnected|unconnected",
+        f"forgot|forgotten|left to|the? connect|reconnect|plug|off|unplugged|plugged in|the? .. {_SENDER}|wire",
+        f"terminal|spade|{_WIRE} broken|broke|snapped|fallen|fell off the? {_SENDER}|it|from",
+        "traced .. @not connected",
     ),
     "sender_wire_broken": (
-        "wire|lead broken|chafed|burnt|melted|frayed",
-        "broken|chafed|frayed|melted wire|lead",
+        f"{_WIRE} is|was|had|has|found|been|to|the|sender|gauge? is|was|had|been|the|sender|gauge? {_BROKEN} through|off?",
+        f"{_BROKEN} oil? sender|gauge|sensor? {_WIRE}",
+        f"broken|open|break in|section the? {_WIRE}",
     ),
-    "lifters_quiet": (
-        "lifters|tappets|hlas|top-end are|stay|is|remain|all|perfectly|nice|and|very? quiet|silent",
-        "no|@not lifter|tappet|valve|top-end noise|tick|ticking|clatter",
-        "quiet lifters|tappets|top-end",
+    "wire_open_or_shorted": (
+        f"{_WIRE}|circuit is|was|tested|measured|measures|tests? =open|=shorted|open-circuit|=shorting to|circuit?",
+        "no continuity",
+        "short|shorted|shorting to ground|earth|block|chassis",
+        f"open circuit .. {_WIRE}",
     ),
-    "slow_needle": ("needle|gauge .. sluggish|slow|lazy",),
+    "wire_on_wrong_sender": (
+        f"{_WIRE} on|to|at the? wrong|other {_SENDER}|terminal|unit|one",
+        f"{_WIRE} were|was|got|had|been? swapped|crossed|reversed|mixed",
+        f"wrong {_WIRE} on|connected",
+    ),
+    "sender_damaged": (
+        f"{_SENDER}|sending unit|body|terminal|was|is|had|has? .. cracked|snapped|dented|smashed|broken",
+        f"cracked|smashed|broken|snapped oil? pressure? {_SENDER}|sending",
+        "terminal|spade .. broken|snapped|sheared =off",
+    ),
+    "tape_on_sender_thread": (
+        f"ptfe|teflon|sealant|sealer|tape|thread-sealant tape? on|round|around|under the? {_SENDER}|thread|threads|sending",
+        f"{_SENDER} .. wrapped|sealed|teflon|ptfe|tape",
+    ),
+    "ground_strap_bad": (
+        "ground|earth|earthing|grounding strap|cable|wire|lead|connection|straps|is|was|point .. loose|corroded|missing|bad|poor|broken|dirty|off|rusty|disconnected",
+        "bad|poor|missing|corroded|loose|broken|no engine? ground|earth|grounding|earthing strap|cable|lead|connection?",
+    ),
+    "sender_ground_poor": (f"{_SENDER} .. poor|bad|no|not ground|earth|grounded|earthed",),
+    "gauge_port_moved": (
+        f"{_SENDER}|gauge|sending|it .. moved|relocated|remote-mounted|remotely|teed|tee'd|extended to|away|off|from|on|at|in|into|mounted? the? head|firewall|bulkhead|block|filter|line|hose",
+        f"moved|relocated|remote the? {_SENDER}|gauge|sending",
+        f"{_SENDER}|gauge|it is|was|now? taken|mounted|fitted|reading|read|sits at|in|on|off|from .. head|filter|cooler|firewall|remote",
+        f"original {_SENDER} position|port|location",
+        f"remote|extension|braided hose|line|mount .. {_SENDER}",
+    ),
+    "sender_not_for_gauge": (
+        f"wrong|mismatched|incorrect|different {_SENDER}|sending for|range|fitted|unit|with|gauge",
+        f"{_SENDER}|gauge @not match|matched|matching|compatible|suit",
+        f"mismatch|mismatched .. {_SENDER}|gauge",
+        f"{_SENDER} .. off|from|for something|another|a|different|other|wrong else|engine|gauge|range|car|ohm",
+        f"{_SENDER} .. @range .. gauge .. @range",
+        "gauge|sender @range psi|bar? .. in place of|instead|not|where|but",
+        "old scale",
+    ),
+    "no_sender_fitted": (
+        f"no {_SENDER} fitted|installed|at|in|there",
+        f"{_SENDER} hole|port is|was|had|just? plugged|blanked|bunged",
+    ),
+    "needle_ignores_lead_test": (
+        f"grounded|grounding|earthed|earthing|shorted|shorting the? {_WIRE}|it|sender .. nothing|no|@not|still .. move|happens|moves|change|swing|happened|response|swings|reaction",
+        f"{_GAUGE} @not|no|longer swing|swings|move|respond .. grounded|earthed|shorted|lead|wire",
+        f"no longer swings .. {_GAUGE}",
+    ),
+    "lamp_on_with_wire_off": (
+        f"{_LAMP} stays|stayed|still|remains|is|was on|lit|on with|when|even .. {_WIRE}|{_SENDER}|plug|connector off|unplugged|disconnected|pulled|removed",
+        f"unplugged|disconnected|pulled .. {_SENDER}|{_WIRE}|connector .. {_LAMP} stays|stayed|still|remains on|lit|on",
+    ),
+    "gauge_supply_wrong": (
+        "voltage stabiliser|stabilizer|regulator|limiter .. faulty|bad|failed|duff|dead|stuck|gone|shot",
+        "faulty|bad|failed|dead voltage|instrument stabiliser|stabilizer|regulator|limiter",
+        "no|low|wrong voltage|power|feed|supply|current at|to|on the? gauge|gauges|cluster|sensor|sender",
+        "sensor|sender|gauge supply .. low|unsteady|missing|wrong",
+    ),
+    "fuse_blown": (
+        "fuse|fuses is|was|had|has|were|for? .. blown|blew|popped|failed|gone",
+        "blown|popped|blew a|the|gauge|instrument? fuse|fuses",
+    ),
+    "sender_ohms_high": (
+        f"{_SENDER} .. open|infinite|high ohms|circuit|resistance",
+        "infinite|too-high ohms|resistance",
+    ),
+    "sender_ohms_low": (
+        f"{_SENDER} .. zero|no|low ohms|resistance",
+        f"{_SENDER} .. shorted internally?",
+    ),
+    "sender_wrong_on_air": (
+        f"{_SENDER}|unit|it tested|tests|tested|found|proved|proven|confirmed|diagnosed|was|turned|is out|to|be|at|as? be? bad|faulty|dead|duff|defective|fault|failed|wrong|u/s",
+        "faulty|bad|dead|duff|defective|failed|dud|failing oil? pressure? sender|sensor|transducer|transmitter|sending-unit",
+        "sending unit was|is|proved|tested? bad|faulty|dead|defective",
+        f"{_SENDER} .. air|compressor|bench .. wrong|dead|nothing|fails|failed",
+    ),
+    "switch_opens_wrong": (
+        "oil? pressure? switch tested|tests|tested|found|proved|proven|confirmed|was|is|turned|to|out|at|narrowed|traced? to|be|as|out|at? be? bad|faulty|dead|duff|defective|fault|failed|stuck",
+        "faulty|bad|dead|duff|defective|failed|sticking oil? pressure? switch",
+        "fault|trouble|problem narrowed|traced|tracked|was|is|down|lay down|in|to? to|with|in? the? oil? pressure? switch",
+        "switch opens|closes|switches|trips at @pressure|@number",
+    ),
+    "gauge_dead_on_known_signal": (
+        "gauge tested|tests|found|proved|confirmed|itself|was|is|turned|itself|out|to? was|is|to|be|out? be? bad|faulty|dead|duff|defective|kaput",
+        "faulty|bad|dead|duff|defective oil? pressure? gauge|instrument-cluster|cluster",
+    ),
+    "gauge_damaged": (
+        "gauge|glass .. fogged|cracked|smashed|bent|misted|water",
+        "fogged|cracked|misted|smashed oil? gauge|glass",
+        "needle is|was? bent|come|fallen",
+    ),
+    "tachometer_wrong": (
+        "tach|tacho|tachometer|rev-counter|counter .. off|wrong|inaccurate|out|reads high|reads",
+    ),
     "panel_reads_too_low": (
-        "mechanical|test|direct|second|proper|other gauge .. higher|more|good|fine|normal|healthy",
-        "dash|panel|factory|stock gauge .. low|lower|less .. mechanical|test|direct",
+        f"{_TEST} gauge .. higher|more|{_GOOD}|above .. than|dash|panel|stock|factory|but|psi?",
+        f"{_PANEL} gauge? .. low|lower|less|below|under .. {_TEST}",
+        f"{_TEST} gauge|gauges|oil|it? shows|showed|shows|reads|read|said|gave|confirmed|says {_GOOD} pressure?",
+        f"{_TEST} gauge .. cold to hot .. spec|specification|normal",
+        f"{_PANEL} reads|shows below|less|lower|under",
     ),
-    "direct_gauge_zero": ("mechanical|test|direct|manual|master|shop gauge .. zero|nothing|none",),
+    "panel_off_by_constant": (
+        f"{_PANEL}|gage|gauge|it reads|is|shows about|around? @pressure|@number low|lower|high|higher|out|less|more|off .. at|every|than|always|everywhere",
+        "@pressure|@number low|lower|high|higher|out|off .. every speed|rpm",
+        "constant|same offset|difference|error|amount",
+    ),
+    "panel_half_or_double": (
+        f"{_PANEL}|gauge reads|shows about|exactly|only? half|double|twice of|the|what? the|what|real|actual|true",
+    ),
+    "panel_reads_too_high": (
+        f"{_PANEL} gauge? .. high|higher|more|above|optimistic .. {_TEST}|real|actual|true|than",
+        f"{_PANEL} gauge shows|reads|says|showed|said {_GOOD} .. {_TEST} .. low|only|zero|@pressure",
+        f"{_PANEL} gauge .. always .. mid|middle|midrange|mid-range|normal|centre|center",
+        "gauge acts|works|behaves like a|an? lamp|light|idiot|switch",
+    ),
+    "test_gauge_doubtful": (
+        "test|mechanical|cheap|second gauge .. doubtful|suspect|off|inaccurate|wrong|junk|rubbish",
+    ),
+    "direct_gauge_zero": (
+        f"{_TEST} gauge .. zero|nothing|none|0|nil",
+        f"{_TEST} gauge .. confirmed|confirms|agrees|agreed|verified|proved zero|it|nothing|none|no|that|too",
+        f"zero|nothing|none|0|no|nil pressure|psi|reading? on|by|with|at|to|confirmed|verified|using|from a|the|on|with|by? a|the|my? {_TEST}|old|@range gauge",
+        "confirmed|verified|measured|proved as|to|at|be|with|by|actual|it|pressure? =zero|=nothing|=none",
+        "union undone|cracked|open|opened .. no oil|pressure",
+    ),
     "direct_gauge_low": (
-        "mechanical|test|direct|manual|master gauge .. confirms|confirmed|same|agrees|low|also|too|says|verified",
-        "confirmed|verified low? with|by|on a? mechanical|test|direct|manual|master|second gauge",
+        f"{_TEST} gauge .. confirms|confirmed|same|agrees|agreed|low|also|too|says|verified|lower|within|matches|matched",
+        f"confirmed|verified|measured|proved as|to|at|be|actual|it|pressure|the|reading|really|truly? low|lower|it|that|reading? with|by|on|using|actual? a|the|my|an? {_TEST}|accessory|gauge",
+        "actual|true|real oil? pressure measured|was|is|tested|of|about|really|only? low|lower|poor|@pressure",
+        "measured|tested|checked|proved actually|really|and|as|to|be|was|found? low",
+        f"{_TEST} gauge shows|showed|reads|read|gave|says|said only|just|about|around|a|under|the? same|@pressure|mere hot|@pressure|at|@temperature",
+        "three|two|both|several gauges read|reads|show|agree|say|showed the? same",
+    ),
+    "direct_gauge_unsteady": (
+        f"{_TEST} gauge .. bounces|wavers|flickers|jumps|unsteady|fluctuates|erratic too|also?",
+    ),
+    "pressure_shown_since": (f"since then|that .. {_TEST} gauge .. {_GOOD}",),
+    "ports_differ": (
+        "two|different|both ports|taps|places|points .. differ|different|psi|disagree",
+        "@pressure at|from .. @pressure at|from .. port|gallery|head|filter|block",
+    ),
+    "pump_port_low": (
+        "low|zero|poor at|from|straight|directly the? from|at|out? the? pump outlet|port|discharge|side?",
+    ),
+    "good_at_pump_low_in_gallery": (
+        "good|full|normal|@pressure at|before the? pump|filter but|and|yet|, .. low|zero|after|gallery|head|@pressure",
+        "pressure drop across|over the? filter|cooler",
+    ),
+    "sender_port_clogged": (
+        f"port|hole|restrictor|screen|orifice|drilling|passage under|for|behind|at|of|to|in .. {_SENDER}|gauge|sending .. clogged|blocked|plugged|sludge|full|choked",
+        f"clogged|blocked|plugged|choked .. port|hole|restrictor|screen|orifice|passage .. {_SENDER}|gauge|sending",
+        f"sludge|dirt|crud|gunk in|blocking the? .. {_SENDER} hole|port|fitting|screen",
+    ),
+    "no_oil_at_open_port": (
+        f"no|zero|without|not|nothing any|a? oil|drop|thing .. {_SENDER}|gauge|union|gallery|port hole|port|fitting|out|connection|union|undone|open",
+        f"{_SENDER} out|removed|off .. no oil|nothing|dry",
+        f"took|removed|unscrewed|pulled .. {_SENDER} .. no|nothing|dry oil?",
+        "union|fitting|port|sender .. undone|open|out|removed .. no oil|pressure|nothing",
+        f"no oil out of the? {_SENDER}|sending|port",
+        f"{_SENDER}|sending hole|port|unit is|was|bone? bone? dry",
+    ),
+    "no_oil_at_line_end": (
+        "no oil at|reaching|reaches|gets|getting|to the? gauge end|line|itself?",
+        "gauge line is|was? dry|empty",
+    ),
+    "instrument_just_changed": (
+        "since|after|when|just|newly|freshly i|the|a|we|fitting|installing|it? .. new|replaced|aftermarket|changed|moved|fitted|installed|swapped|different .. gauge|sender|cluster|sensor|dash|gauges",
+        "wrong since .. gauge|sender .. replaced|changed|fitted",
+        "gauge|sender|sensor|cluster just|recently|newly been? replaced|moved|fitted|renewed|installed|changed",
+        "moved|relocated|replaced|fitted the? sender|gauge|sensor .. days|day|week|yesterday",
+        "since it was replaced|moved|fitted",
     ),
 }

@@ -170,3 +170,33 @@ INSTEAD = frozenset(
         "white_plume",
     ]
 )
+#: words shortly before a phrase that make it another thing: "the pump seized" is no seized engine
+OF_ANOTHER: dict[str, frozenset[str]] = {
+    "engine_seized": frozenset(
+        [
+            "pump",
+            "valve",
+            "plunger",
+            "piston",
+            "bearing",
+            "bearings",
+            "turbo",
+            "shaft",
+            "bolt",
+            "lifter",
+            "ring",
+            "rings",
+            "screw",
+            "cap",
+            "spring",
+            "relief",
+            "ball",
+            "rotor",
+            "thermostat",
+            "tensioner",
+        ]
+    ),
+    "stopped_with_loss_of_power": frozenset(
+        ["light", "lamp", "gauge", "needle", "tach", "tachometer", "noise", "knock", "leak"]
+    ),
+}

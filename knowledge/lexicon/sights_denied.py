@@ -1,0 +1,73 @@
+"""Words that say a finding is not there without denying it: "nearly new" is no high mileage."""
+
+from __future__ import annotations
+
+_GOOD = "good|fine|ok|okay|sound|tested|perfect|clean|tight|intact|alright|right|checked-out"
+_CHECKED = "check|checks|checked|tests|tested|test|proved|proves|proven|look|looks|looked|is|are|was|were|all|out|found|seem|seems|verified|confirmed"
+#: the finding, by what is said when it is not there
+SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
+    "engine_runs_normally": (
+        "runs|ran|running|sounds|sounded|idles very|really|pretty|a|bit? rough|roughly|badly|terrible|horrible|awful|lumpy|poorly|sick",
+        "never|@not sounded|sound|sounds|ran|run|runs right|good|healthy|happy|normal|normally|well",
+        "hammered|hammering|clattered loudly|badly|violently|horribly",
+        "horrible|terrible|awful|dreadful|nasty|hell noise|noises|racket|clatter",
+        "lots|loads of noise|noises",
+    ),
+    "ran_on_without_pressure": (
+        "stopped|shut|switched|turned|killed|pulled it|her|engine|the|off|down|over|and engine|off|down|over? immediately|instantly|straight|at|right away|once",
+        "stopped|shut|killed|switched immediately|instantly|promptly|straightaway",
+        "engine stopped at once",
+        "declutched|coasted and|to .. once|immediately|stop|coasted",
+        "shut|switched off|down|it .. by the driver|rider|owner at",
+    ),
+    "fuse_blown": (
+        f"fuse|fuses {_CHECKED}? {_CHECKED}? {_GOOD}",
+        "all fuses good|fine|ok|intact",
+        "new|another|replaced|fresh|changed the? fuse|relay .. no|same|still|@not change|difference|made",
+    ),
+    "lamp_comes_on": (
+        "lamp|light|warning|alarm|buzzer stays|stayed|remains|remained|firmly? firmly? =off|=out|=unlit|=dark",
+        "no oil|warning|low-pressure|red|oil-pressure pressure? lamp|light|warning|alarm|buzzer seen|lit|on|ever|came",
+        "lamp|light|warning|alarm|buzzer =not =lit|=on",
+        "lamp|light|warning|alarm|buzzer =didnt =come|=light|=sound|=illuminate on|up?",
+    ),
+    "sender_connector_loose": (
+        f"connections|connection|connectors|connector|terminals|terminal|plug|plugs|wiring {_CHECKED}? {_CHECKED}? {_GOOD}",
+        "gauge connections checked",
+        "cleaned|checked all? the? connections|connectors|terminals",
+    ),
+    "gauge_dead_on_known_signal": (
+        f"gauge|cluster|instrument cluster|itself|panel? {_CHECKED}? {_CHECKED} {_GOOD}",
+    ),
+    "switch_opens_wrong": (
+        f"oil? pressure? switch|pressure-switch {_CHECKED}? {_CHECKED} {_GOOD}",
+    ),
+    "needle_ignores_lead_test": (
+        "grounded|grounding|earthed|earthing|shorted|shorting .. wire|lead|terminal .. needle|gauge .. swings|went|swung|moves|moved|pegs|full|pegged",
+        "needle|gauge swings|goes|pegs|went|moves|swung full|over|across|to .. grounded|earthed|shorted|grounding|earthing",
+    ),
+    "lamp_dead_with_key_on": (
+        "lamp|light|alarm|bulb|buzzer works|comes|lights|working|sounds|work|come fully|fine|on|ok|properly|normally? with|at|when .. key|ignition",
+        "lamp|light|alarm|bulb .. works|comes|lights .. key|ignition",
+    ),
+    "other_gauges_also_wrong": (
+        "other|rest|fuel|temp|temperature of? the? gauges|instruments|lamps|lights|dials is|are|all|were|read|work? fine|normal|ok|work|good|working|normally|light",
+    ),
+    "ground_strap_bad": (
+        f"ground|grounds|earth|earths|earthing|grounding|strap and|straps|strap|all? {_CHECKED}? {_GOOD}",
+        f"fuses and|& earths|grounds {_CHECKED}? {_GOOD}",
+    ),
+    "crank_scored": (
+        "crank|crankshaft|journals|journal is|was|were|are|looked|looks? =smooth|=perfect|=fine|=good|=unmarked|=mint",
+    ),
+    "no_oil_at_rockers": (
+        "plenty|lots|good of? oil at|to|up|in|on the? top|rockers|head|valve|heads|cam",
+        "oil at|to|reaching|reaches every|all|the rockers|rocker|heads",
+    ),
+    "protection_tripped": (
+        "low? pressure? trip|shutdown|cutout|protection did|didnt|never|failed|@not not? work|trip|operate|cut|shut|act",
+    ),
+    "wiggle_moves_needle": (
+        "wiggled|wiggling|moving|moved|tugged .. wire|wires|wiring|plug|connector .. no|nothing|@not|made change|difference|happened|moved",
+    ),
+}
