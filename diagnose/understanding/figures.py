@@ -110,6 +110,7 @@ _HIGH_MILES, _MANY_HOURS, _THICK, _THIN = 100_000, 2_000, 50, 20
 #: miles of an engine that is no longer new, and not yet worn; hours of one that is due for overhaul,
 #: and of one that is run in; months of a long rest (all judgement)
 _LEAST_MILES, _LOW_MILES, _OVERHAUL_HOURS, _RUN_IN_HOURS = 1_000, 70_000, 1_000, 25
+_HOT_F, _BODY_F, _HOT_C = 88, 125, 30  #: air of a hot day; without a unit it is in °F (judgement)
 _FEW_YEARS, _LONG_MONTHS = 6, 9
 
 
@@ -175,6 +176,7 @@ def _figure(kind: str, match: re.Match[str]) -> Figure:
             degrees = _plain(parts["a"])
             unit = (parts.get("unit") or ("F" if float(degrees) > 130 else "C")).upper()
             value = f"{degrees} {unit}"
+            kinds |= _of_weather(float(degrees), parts.get("unit"))
         case "grade":
             high, low = int(parts["high"]), int(parts.get("low") or 99)
             kinds |= (
@@ -217,6 +219,14 @@ def _pressure(parts: Mapping[str, str | None], text: str) -> tuple[set[str], str
     if second := parts.get("b"):
         return {"pressure"}, f"{first} to {_plain(second)} {unit}"
     return {"pressure"}, f"{first} {unit}"
+
+
+def _of_weather(degrees: float, unit: str | None) -> set[str]:
+    """Whether a temperature, if it is the air's, is that of a hot day or of frost."""
+    if unit is None:
+        return {"hotday"} if _HOT_F <= degrees < _BODY_F else set()
+    celsius = degrees if unit.upper() == "C" else (degrees - 32) / 1.8
+    return {"hotday"} if celsius >= _HOT_C else {"frost"} if celsius <= 0 else set()
 
 
 def _long_or_short(kind: str, count: float) -> set[str]:

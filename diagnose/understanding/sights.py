@@ -73,7 +73,7 @@ def _found(line: Line) -> list[_Sight]:
     absent = line.find(lexicon.sights_absent)
     own = [m for m in line.find_alike(lexicon.sights) if m.value in lexicon.book.findings]
     own = [m for m in own if not _goes_on(line, m)]
-    own = [m for m in own if not any(_within(m, a) for a in absent)]
+    own = [m for m in own if not any(_within(m, a) and len(m) < len(a) for a in absent)]
     absent = [a for a in absent if not any(len(m) > len(a) and _within(a, m) for m in own)]
     inner = [m for m in _denied_inside(line) if not any(o.overlaps(m) for o in (*own, *absent))]
     taken = (*own, *absent, *inner)

@@ -41,6 +41,7 @@ _NOW = frozenset(["now", "but", "currently", "today", "and"])
 _BACK = frozenset(["before", "prior"])
 #: before another engine: what was said so far is of it
 _OF = frozenset(["on", "in", "with", "of", "from", "for"])
+_SHORT_QUESTION = 7  #: words of a question without a verb
 _WHY = frozenset(["why", "how"])
 
 
@@ -70,6 +71,8 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     sure = [1.0] * len(tokens)
     for mark in (*lexicon.supposed.find(tokens), *lexicon.feared.find(tokens)):
         _set(of, mark.first, _run_end(sentence, mark.first), Stance.SUPPOSED)
+    if sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION:
+        _set(of, 0, len(tokens), Stance.SUPPOSED)  # "Oil leak somewhere?"
     for mark in _questions(sentence, lexicon):
         last = len(tokens) if sentence.asks else _end(clauses, mark.first)
         _set(of, mark.first, last, Stance.SUPPOSED)

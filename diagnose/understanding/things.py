@@ -12,12 +12,15 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.joints import (
     ACTED,
+    ARTICLES,
     BACK,
     BEFORE_PART,
     HOLDING,
     INTO,
     JOINS,
     LEADS,
+    LEFT,
+    OFF,
     OUT_OF,
     STOPS,
     WETTED,
@@ -62,6 +65,8 @@ class Pair:
         ],
         "no leaks at the filter": ["finding filter_seat_leaks absent"],
         "engine bay covered in oil": ["finding oil_seen_outside present"],
+        "he left the o-ring off the pickup": ["finding suction_seal_cut_or_missing present"],
+        "loosened the filter": [],
         "cleaned the pickup": [],
         "going to clean the pickup": [],
         "could the relief valve be stuck open?": [],
@@ -89,6 +94,7 @@ def pairs(paragraph: Paragraph) -> tuple[Pair, ...]:
     for line in paragraph.lines:
         things = _things(line, known)
         found += [*_states(line, things, known), *_substances(line, things)]
+        found += _left_off(line, things)
         known += [(line, m) for m in things]
     return tuple(found)
 
@@ -151,6 +157,21 @@ def _states(
             yield from _meant(line, mark, meanings, thing, marks)
 
 
+def _left_off(line: Line, things: Sequence[Mark[Thing]]) -> Iterator[Pair]:
+    """Parts that were left out: "left the o-ring off", "forgot the o-ring"."""
+    for part in things:
+        before = range(max(0, part.first - 2), part.first)
+        left = next((k for k in before if line.word(k) in LEFT), None)
+        if left is None:
+            continue
+        after = next((k for k in range(part.first, part.last + 2) if line.word(k) in OFF), None)
+        if after is None and line.word(left) in ("left", "leaving"):
+            continue
+        mark = Mark(True, left, max(part.last, (after or 0) + 1))
+        for finding in part.value.shows.get(State.ABSENT, ()):
+            yield Pair(finding, not line.denied(mark), line, (mark,), mark)
+
+
 def _meant(
     line: Line,
     mark: Mark[object],
@@ -192,11 +213,24 @@ def _parts_of(line: Line, state: Mark[object], things: Sequence[Mark[Thing]]) ->
         best, cost = before[-1], (state.first - before[-1].last) / 2
     if after:
         gap = [line.word(k) for k in range(state.last, after[0].first)]
+        if _acted(line, state, gap):
+            return []
         if len(gap) <= _AHEAD and set(gap) <= BEFORE_PART and len(gap) < cost:
             best = after[0]
     if best is None:
         return []
     return [best, *_listed(line, best, before if best in before else after, best in before)]
+
+
+def _acted(line: Line, state: Mark[object], gap: Sequence[str]) -> bool:
+    """Whether it is what somebody did: "Loosened the filter"."""
+    begins = state.first == line.clause(state.first).first
+    return (
+        begins
+        and len(state) == 1
+        and line.word(state.first).endswith("ed")
+        and bool(ARTICLES & set(gap))
+    )
 
 
 def _joined(line: Line, first: int, last: int, most: int) -> bool:

@@ -9,6 +9,7 @@ from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
+from knowledge.lexicon.work import LONE_RESULTS
 from knowledge.reports.words import Done, Hands, Result
 
 #: of several results of one trial, the one that counts
@@ -64,7 +65,7 @@ def _results(line: Line) -> list[Mark[Result]]:
             continue
         clause = line.clause(mark.first)
         words = {line.word(k) for k in range(mark.first, mark.last)}
-        lone = words <= {"the", "same", "better", "worse", "help"}
+        lone = words <= LONE_RESULTS
         if lone and mark.last != clause.last and not line.tokens[mark.last].is_mark:
             continue
         found.append(mark)

@@ -46,3 +46,7 @@ WETTED = _set(
 )
 #: these make a word before them or after them an action
 ACTED = _set("to i we he they ill lets")
+ARTICLES = _set("the a an my this it")
+#: a part is not there: "left the o-ring off", "forgot the o-ring"
+LEFT = _set("left leaving forgot forgotten omitted")
+OFF = _set("off out")

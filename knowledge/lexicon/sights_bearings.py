@@ -34,7 +34,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "complete|total|sudden|all|marked|partial|lost|full loss|all|engine|of of? all? engine? power",
         "lost|loses|losing|loss of? all|complete? engine? power",
         "seized|siezed while|under|in|at|on driving|way|running|cruise|flight|speed|the|motorway",
-        "died|quit|stalled|conked on|out|under|while|when|at|in me?|the? road|way|motorway|highway|cruise|flight|running?",
+        "died|=quit|stalled|conked on|out|under|while|when|at|in me?|the? road|way|motorway|highway|cruise|flight|running?",
         f"{_ENGINE} then? =stalled|=died|=quit|=cut",
         "engine|it|she|motor then|itself|suddenly|just|and? =stopped by|dead|itself|working|running|within itself|its|own?",
         "engine then|itself|suddenly =stopped",

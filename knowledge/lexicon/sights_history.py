@@ -8,7 +8,6 @@ _SOMETIME = "before|earlier|previously|once|ago|last|already"
 SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
     "high_mileage": (
         "high|higher mileage|miles|hours|kms|hour|milage",
-        "worn|tired out? old? engine|motor",
         "@highmiles on|the|it|clock|engine|miles|now?",
         "@manyhours since|smoh|tsmoh|tbo|total|on|tach last|the|new|its? overhaul|engine|rebuild|major|new|clock?",
         "near|past|over|beyond|run|exceeded|approaching its|the|past|recommended|maker|makers? recommended|overhaul|tbo|"
@@ -17,9 +16,11 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "older high|mileage mileage|engine",
         "never been|had? rebuilt|overhauled|reconditioned",
         "well|getting worn",
+        "worn|tired out? old? engine|motor",
+        "engine|motor is|was|now|getting? worn|tired out?",
+        "lots|lot of? miles|hours",
     ),
     "stood_long": (
-        "barn find",
         "sat|stood|sitting|parked|stored|standing|idle|laid|unused|unrun|dormant .. @longtime|years",
         "sat|stood|sitting|parked|stored|laid up|unused|idle? for|over|all|the|since|last|several? winter|months|decade|"
         "decades|ages|years",
@@ -32,6 +33,9 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "first start after|since .. winter|storage|lay|layup|years",
         "@longtime sitting|standing|storage|idle|unused",
         "@longtime in a|the|storage barn|shed|garage|field|storage",
+        "barn find",
+        "over the? winter standing|stored|parked|laid",
+        "laid up for|over|since|all|last",
     ),
     "history_unknown": (
         "bought|purchased|picked it|the|this|a|up .. used|secondhand|second-hand|recently|weeks|month|months|auction",
@@ -49,7 +53,6 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "overdue .. oil|service|change",
         "maintenance|servicing|service|checks|oil-changes was|were|had|is|been|very? not|never|neglected|poor|skipped|"
         "lacking|ignored|deferred|patchy|sporadic done|followed|kept|carried?",
-        "abused|thrashed|ragged",
         "never|rarely|seldom changed|checked|serviced|change|changes|check .. oil",
         "never|rarely|seldom|hardly been|ever? serviced|maintained",
         "no|without|few|infrequent|irregular|poor|lack|little|missed|sporadic of? regular? servicing|maintenance|services|service",
@@ -57,6 +60,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "poorly|badly maintained|serviced|looked",
         "@not been? maintained|serviced",
         "skipped|missed|stretched|extended|long oil? changes|services|service intervals|interval?",
+        "abused|thrashed",
+        "never|rarely|seldom checks|checked|changes the|his|her|its oil",
     ),
     "raced_or_heeled": (
         "track day|days|session|sessions|use|car|time|event|weekend",
@@ -83,12 +88,13 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "redline|redlined|redlining|over-revved|overrevved",
         "@mph for @time|hours|long",
         "full|heavy|max|maximum load|throttle|power for|all|hours|most|long",
-        "wide open throttle? for|all|hours|most|down",
         "full|heavy load",
         "long|hard|two|hour|hours|sustained|fast motorway|highway|interstate|freeway|autobahn run|drive|trip|journey|haul|running|cruise|pull?",
         "long|hard haul|pull|climb|passage|slog",
         "hard|heavy work|use|driving|running|worked|ploughing",
         "motorway|highway|interstate|freeway|autobahn trip|run|journey",
+        "wide open throttle? for|all|hours|most|down",
+        "full throttle runs|run|climb|pulls|for|all",
     ),
     "idles_long": (
         "short|local|little trips|journeys|runs|hops|drives|trip",
@@ -104,30 +110,34 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
     "hot_and_thin": (
         "heatwave|heat-wave",
         "heat wave",
-        "@temperature heat|outside|day|ambient|weather|degrees|in|outdoors shade?",
         "hot under the? bonnet|hood",
         "in the? heat",
         "thin oil in summer|heat|hot",
         "very|really? hot|hottest|scorching|boiling|baking|sweltering day|weather|climate|summer|afternoon|country|days|ambient|evening",
         "great|desert|summer|intense|extreme|tropical|midday in? heat",
+        "@temperature =heat",
+        "@hotday heat|outside|day|ambient|weather|out|in|today|yesterday",
     ),
     "stood_in_frost": (
         "below|under freezing|zero",
-        "minus @number|@temperature",
         "bitterly|extremely|very|deep|unusually|severe|extreme|hard|bitter cold day|morning|night|weather|winter|snap|"
         "spell|temperatures|out",
         "cold-soaked|coldsoaked",
         "cold soaked|soak",
         "winter operation|operations|morning|mornings|flying|flight|driving|conditions|months|start|weather",
-        "frost|frosty|freezing|snow|snowy|subzero|sub-zero|blizzard",
         "cold weather|climate|snap|spell",
+        "frost|frosty|=freezing|snow|snowy|subzero|sub-zero|blizzard",
+        "frozen in|overnight|solid|in|engine the? morning|night|engine?",
+        "minus @number|@temperature",
+        "@frost outside|out|morning|night|day|ambient|overnight|cold|this",
     ),
     "oil_very_cold": (
         "below|under freezing|zero",
         "minus @number|@temperature",
         "bitterly|extremely|very|deep|unusually|severe|extreme|bitter cold day|morning|night|weather|winter|snap|oil",
-        "cold-soaked|coldsoaked|freezing|frozen|frosty|subzero|sub-zero",
         "cold soaked|soak",
+        "cold-soaked|coldsoaked|=freezing|frosty|subzero|sub-zero",
+        "cold start in|during winter",
     ),
     "pressure_back_after_thaw": (
         "thawed|thawing|thaw|defrosted",
@@ -166,13 +176,14 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "sister|other|second|twin boat|car|engine|one does|shows|is|has .. same|too|identical|likewise|it",
         "both|all|two|several|many|three of|the|my|these? engines|motors|cars|boats|bikes|senders|gauges|ours .. same|alike|do|show|identical",
         "many|several|all|others alike|identical",
-        "all|others|they do|did it|this|that",
+        "all|others|both|several of? them? do|did it|this|that|same",
+        "whole fleet",
     ),
     "maker_calls_it_normal": (
-        "dealer|maker|manufacturer|mechanic|dealership|garage|factory|makers|main|agent says|said|reckons|told|claims|"
-        "tells|insists|state|states .. normal|fine|ok|acceptable|spec|right|nothing",
         "within|in spec|specification|tolerance according|says|per|dealer|manual",
         "dealer|maker|manufacturer .. calls|considers|called .. normal|acceptable|fine",
+        "dealer|maker|manufacturer|mechanic|dealership|garage|factory|makers|main|agent says|said|say|reckons|told|claims|tells|insists|state|states .. normal|fine|ok|acceptable|spec|right|nothing",
+        "they all do that",
     ),
 }
 #: the finding, by what is said when it is not there
@@ -197,6 +208,6 @@ SIGHTS_HISTORY_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "history_unknown": (
         "owned|had|owner it|the|this|car|boat|from .. since|from? new",
-        "one|single|same|original owner",
+        "one|single|same|original owner from|since?",
     ),
 }

@@ -99,6 +99,8 @@ NOT_BY_THE_BOOK = LEFT_TO_BEHAVIOUR | frozenset(
         "stood_long",
         "oil_grade_too_heavy",
         "oil_used_fast",
+        "dipstick_dry",
+        "level_high",
     ]
 )
 #: said of a place that is named, they are findings of that place

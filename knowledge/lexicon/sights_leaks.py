@@ -18,12 +18,12 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil weeping|weeps|seeping|blown|thrown out?",
         "weeping|seeping|dripping oil",
         "=drips|dripping",
-        "oil thrown|blown|blowing|throwing|coming|came|puking out|from",
         "throws|throwing|blows|blowing|spits|spitting|puking|pukes oil out|everywhere|from",
         "oil streaks|residue|streaming down|on|along|at|near",
         "oily mess",
         f"oil {_OUT}|everywhere",
         "oil running|ran down|out|from|over|along",
+        "oil thrown|blown|blowing|throwing|puking out|from",
     ),
     "oil_on_the_ground": (
         "puddle|puddles|pool|pools|slick|lake of oil",
@@ -31,8 +31,9 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "street|carpet|cardboard|drip-tray",
         "@volume on|over the? ground|floor|driveway|road",
         "oil ran|running|poured|dripping|drips out? on|onto|over the? ground|floor|drive|driveway|road",
-        "marking|marks its territory|spot",
         "puddle|puddles|spots|spot|drips|pool|pools|patch|stains|stain|mess of? oil? on|under|beneath|underneath|from the|my? ground|floor|driveway|car|drive|engine|it|garage|truck|bike|boat|tractor",
+        "marking|marks its territory|spot",
+        "no oil under|beneath the? engine|car|bike|tractor",
     ),
     "oil_in_the_bilge": (
         "oil|oily|black|filthy in|into|all|everywhere over|in|the? the? bilge|bilges",
@@ -91,12 +92,12 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil|cooler|cooler-line line|lines|hose|hoses|pipe|pipes|mount|mounts|union|unions|bolts was|were|had|been|is? disturbed|undone|disconnected|unbolted|loosened|removed|refitted|reconnected",
         "cooler was|were|had? disturbed|removed|refitted|unbolted",
         "cooler mount|mounts|bracket|bolts|hose|hoses .. renewed|replaced|refitted|off",
+        "oil|cooler|oil-cooler line|lines|hose|hoses|pipe|cooler touched|taken off",
     ),
     "leaks_only_running": (
-        "leaks|leaking|leak|drips|sprays|thrown|oil only|just|out when|while|with|at running|engine|revved|full|driving|"
-        "speed running|speed|revs?",
         "leak|leaks|leaking|thrown|out|oil at|when|only full|high|speed|revs|under|load speed|revs|throttle|pressure",
         "stops|stopped leaking|dripping when|after|once|as shut|stopped|off|engine|switched",
+        "leaks|leaking|leak|drips|sprays|thrown|oil only|just|out? when|while|with|at running|engine|revved|full|driving|speed|pressure running|speed|revs?",
     ),
     "only_small_seeps": (
         "small|slight|minor|tiny|few|little|couple|odd|usual|normal oil? of? leak|leaks|drips|weep|weeps|seep|seeps|"
@@ -112,6 +113,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "dripping steadily|constantly|continuously|fast",
         "drip|drips .. every|per second|few|couple|minute",
         "drop|drops of? oil falling|fall|fell|dripping",
+        "drips|dripping oil steadily|constantly|all",
+        "drops form|fall",
     ),
     "several_seals_at_once": (
         "all|several|both|every|multiple of? the|its? seal|seals|gasket|gaskets leak|leaking|leaks|blew|started|weeping|"
@@ -159,6 +162,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "drip|leak|oil|drips|leaks|dripping|leaking|weep from|at|round|around|coming|out|past from|of|out|the? the? drain|"
         "sump plug|valve|cock",
         "body of the? drain valve|plug gone",
+        "no drain|sump plug in|fitted|at",
     ),
     "dipstick_pushed_out": (
         "dipstick .. blown|popped|pushed|blew|pops|pushes|pushing|spat|shot|blows out|up|off?",

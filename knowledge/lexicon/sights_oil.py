@@ -35,6 +35,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "sump|pan|its|engine is|was? full|topped|filled of|up|with|to? the? good|fresh|clean? brim|line|mark|oil",
         f"oil|{_LEVEL} {_IS}? right|up|dead|bang|still? at|to|on|up the? full|max|maximum|top|upper {_MARK}?",
         f"oil|{_LEVEL} {_IS}? =full|max",
+        "level|oil where it should be",
+        f"{_LEVEL} {_IS}? about|at|just|over? half|halfway|midway way?",
     ),
     "level_slightly_high": (
         f"slightly|bit|touch|just|little|shade|fraction|hair above|over|past|too the? {_FULL}|normal|mark|high {_MARK}?",
@@ -64,7 +66,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "checked|dipped|read it? while running|hot",
     ),
     "dipstick_low": (
-        f"oil? {_LEVEL} {_IS}|got|gotten|found|getting? a|bit|quite|little|very|way|too|well|rather|really|slightly|"
+        f"oil? {_LEVEL} {_IS}|got|gotten|found|getting? a? bit|quite|little|very|way|too|well|rather|really|slightly|"
         "somewhat|only? low|down|short",
         "oil {_IS}|found|getting|running? a|bit|quite|little|very|too|really? low|down".replace(
             "{_IS}", _IS
@@ -131,8 +133,10 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "oil consumption has|is|was|gone|went|up|very|quite? high|up|heavy|excessive|bad|increased|rose",
         "topping|topped|top it? up all|constantly|every|weekly|daily|regularly|often|between",
         "half|quart|litre|gone in|within @time|@distance",
-        "uses|burns|burning|drinks|consumes|consuming oil",
         "uses|using|burns|burning|drinks|drinking|consumes|consuming|eats|eating|guzzles|used lots|some|a|plenty|too lot|much|of? of? oil",
+        "uses|burns|burning|drinks|consumes|consuming much|far|a|lot|more? more? oil",
+        "topping up constantly|all|always|every",
+        "always|constantly|forever topping up",
     ),
     "oil_not_checked_long": (
         "oil|level|dipstick|nobody|never|not|hadnt|havent|didnt had|has|was|were|been|ever? not|never|been? checked|check|"
@@ -142,6 +146,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "forgot|forgotten|neglected|failed|never|rarely|seldom to? check|checks|checked|checking the|his|her|their|my? oil "
         "level?",
         "without checking the? oil level?",
+        "never|rarely|seldom|not checks|check|checked|checking the|his|her|its? oil level|regularly?",
+        "no preflight|check of oil",
     ),
     "oil_overdue": (
         "oil|service .. overdue|ancient",

@@ -45,6 +45,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "oil|it|stuff like|thick treacle|molasses|jelly|grease|syrup|custard|tar",
         "oil|it thick|thickened like|as|up treacle|molasses|jelly|grease|syrup|tar?",
         f"oil {_LOOKS}? very|really|extremely|so|too thick",
+        "oil hangs on",
     ),
     "sludge_seen": (
         "=sludge|sludged|sludgy|sludging",
@@ -85,6 +86,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "oil too|very|over|running|got|gets|way hot|temperature|temp|overheating",
         "oil overheated|overheating|overheats",
         "hot oil|bearing? warning|alarm",
+        "oil over @temperature",
+        f"oil {_TEMP} .. red|redline|off",
     ),
     "engine_ran_hot": (
         "overheated|overheating|overheat|boiled|overheats",
@@ -142,6 +145,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "coolant|water disappears|disappearing|vanishes|loss",
         "coolant|rad|radiator|header|expansion level|tank|bottle|keeps? is|keeps|kept|going|goes|always? dropping|falling|low|disappearing|down|drops|falls|vanishing|empty down?",
         "water level|keeps|is|kept keeps|going|always? dropping|falling|low|down|disappearing",
+        "radiator|rad|header keeps? needs|needing topping|filling up?",
     ),
     "oil_film_in_coolant": (
         "oil|oily|brown|sludge|film|scum|emulsion in|on|film|scum|contaminated of|on|in? the|top? coolant|radiator|rad|"

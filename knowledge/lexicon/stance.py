@@ -40,6 +40,9 @@ NOT = (
 NO_NEGATION = (
     "not only",
     "no doubt",
+    "no clue",
+    "no wonder",
+    "no problem|problems",
     "no idea",
     "not sure",
     "nothing but",
@@ -151,8 +154,10 @@ FEARED = (
 )
 #: another engine, another owner
 OTHER_ENGINE = (
-    "my last|previous|old|other|former|earlier|first|second|spare|donor|daily|wifes|brothers|friends|dads|mates "
+    "my last|previous|other|former|earlier|spare|donor|wifes|brothers|friends|dads|mates "
     "one|engine|motor|truck|car|boat|tractor|bike|van|v8",
+    "my|the old one",
+    "my old truck|car|boat|tractor|bike|van|engine had|was|used|did|ran|always|would",
     "my|a|his|her|our brother|friend|buddy|dad|father|mate|neighbor|neighbour|cousin|uncle|wife|son|husband|"
     "sister|boss|buddies|colleague",
     "his|theirs|hers had|was|did|has|is|engine|motor|one",

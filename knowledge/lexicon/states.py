@@ -125,6 +125,7 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.FREE: (
         "=free|freely",
+        "like silk|butter|glass|new",
         "moves|slides|slid|moved|drops|dropped|works|operates easily|freely|smoothly|nicely|in|out?",
         "=free to move",
         "@not stuck|sticking|jammed|seized|frozen|binding",
@@ -149,9 +150,9 @@ STATES: dict[State, tuple[str, ...]] = {
         "rusted|rotted|chafed|rubbed|worn through|out",
     ),
     State.LOOSE: (
-        "finger? loose|slack|loosened|rocking|wobbly|undone",
+        "finger? loose|slack|=loosened|rocking|wobbly|undone",
         "finger|hand tight",
-        "backed|worked|backing|working out|loose|off|itself|free",
+        "backed|worked|backing|working|loosened out|loose|off|itself|free|up",
         "not|wasnt|isnt|werent|hadnt|never been? tight|tightened|torqued|seated|done|secure|secured|latched up|properly|"
         "home|down|fully?",
         "came|coming|come|vibrated|shaken loose|undone",
@@ -276,7 +277,8 @@ SUBSTANCES: dict[Substance, tuple[str, ...]] = {
         f"{_BITS} of steel|iron",
     ),
     Substance.DUST: (
-        "fine|grey|gray|just grey|gray|fine? dust|paste|fuzz|powder",
+        "fine|grey|gray|just|bit|little of|grey|gray|fine? dust|paste|fuzz|powder|fur",
+        "fuzz|fur",
         "normal fuzz|wear",
     ),
     Substance.SLUDGE: (

@@ -15,10 +15,11 @@ OTHER = Thing(
     names=(
         "valve|valves|ring|rings|piston|pistons|cylinder|cylinders|carb|carburettor|carburetor|thermostat|starter|"
         "throttle|brake|brakes|injector|injectors|plugs|points|coil|battery|fuse|fuses|relay|belt|pulley|rod|rods|"
-        "head|heads|manifold|gearbox|transmission|door|screen|bolt|bolts|nut|washer|spring",
-        "fuel|water|lift|injection|hydraulic|vacuum pump",
+        "head|heads|manifold|gearbox|transmission|door|bolt|bolts|nut|washer|spring",
+        "water|injection|hydraulic pump",
         "air|fuel filter",
         "dry|wet sump system?",
+        "wind|touch|phone|computer|head screen",
         "ground run|runs|strap|wire|cable|lead|check|speed|idle|wires",
         "fuel|water|coolant|brake|vacuum line|hose|pipe",
     ),

@@ -156,6 +156,7 @@ THINGS_LEAKS: tuple[Thing, ...] = (
         names=(
             "vacuum|fuel|power|steering pump gasket|pad|base?",
             "tach|tacho|tachometer|governor|magneto|accessory drive|pad|gasket|base",
+            "governor|vacuum-pump|tach-drive",
         ),
         shows={State.LEAKING: ("accessory_pad_wet",)},
         rules_out={State.DRY: ("accessory_pad_wet",)},

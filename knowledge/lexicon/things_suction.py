@@ -33,8 +33,9 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             "oil? strainer",
             "oil screen|gauze|mesh",
             "gauze strainer|filter?",
+            "screen",
         ),
-        later=("screen", "gauze", "mesh"),
+        later=("gauze", "mesh"),
         shows={
             State.BLOCKED: ("screen_blocked",),
             State.TORN: ("screen_torn",),
@@ -98,8 +99,8 @@ THINGS_SUCTION: tuple[Thing, ...] = (
             "oil? pickup|pick-up|suction|strainer tube|pipe? o-ring|oring|seal|gasket",
             "oil? pick up tube|pipe? o-ring|oring|seal|gasket",
             "oil? pickup|pick-up|suction|up tube|pipe? o ring",
-            "o-ring|oring|gasket|seal on|of|at the? oil? pickup|pick-up|suction tube|pipe?",
-            "o ring on|of|at the? oil? pickup|pick-up|suction tube|pipe?",
+            "o-ring|oring|gasket|seal on|of|at|off|from|for the? oil? pickup|pick-up|suction tube|pipe?",
+            "o ring on|of|at|off|from|for the? oil? pickup|pick-up|suction tube|pipe?",
         ),
         shows={
             State.TORN: ("suction_seal_cut_or_missing",),

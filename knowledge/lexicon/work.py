@@ -15,7 +15,6 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "brand? new|another|different|second|third|fresh|replacement|spare|borrowed|reproduction|repro",
         "known good",
         "put|stuck|threw|bunged|slapped|popped a|an|the|in|on? correct|right|new|different|another|used? one|in|on?",
-        "added",
         "is|are|was brand? new",
     ),
     Done.REBUILT: (
@@ -277,7 +276,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "made|makes|did|does|didnt nothing|none|no|jack|squat|bugger|zip difference|change|all?",
         "same|identical reading|readings|result|results|thing|problem|pressure|after",
         "little|slight|hardly|barely|much|not any? difference|change|improvement|effect",
-        "did|does|didnt|not help|helped|cure|cured|fix|fixed",
+        "it|that|they|which didnt|wasnt|hasnt|havent",
         "still|stays|stayed|remains|remained dead|wild|zero|low|no|nothing|faulty",
         "reads|read|reading exactly|still|just? the? same",
         "still|exactly|just|reads|stayed|stays|all|about|is the? same",
@@ -328,8 +327,8 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "came|went up a? little|bit|few|some",
     ),
     Result.FOR_A_WHILE: (
-        "for|lasted about? @time",
-        "for|lasted about? a while|bit|time",
+        "for|=lasted|=lasts about? @time",
+        "for|=lasted|=lasts about? a while|bit|time",
         "for awhile",
         "fine|ok|good|better|worked|cured|fixed|helped for @time|a|about",
         "then|but .. came|comes|dropped|started back|again",
@@ -338,7 +337,6 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "then @pressure|zero|low|flickering again",
         "the? same again",
         "temporarily|briefly",
-        "lasted @time",
     ),
     Result.WORSE: (
         "made it? worse",
@@ -347,6 +345,24 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "now|is even? worse",
     ),
 }
+#: results that say so only where a clause ends with them: "same", "it didn't"
+LONE_RESULTS = frozenset(
+    [
+        "the",
+        "same",
+        "better",
+        "worse",
+        "help",
+        "it",
+        "that",
+        "they",
+        "which",
+        "didnt",
+        "wasnt",
+        "hasnt",
+        "havent",
+    ]
+)
 HANDS: dict[Hands, tuple[str, ...]] = {
     Hands.MACHINE_SHOP: ("machine|machinist shop|did?", "machinist"),
     Hands.SHOP: ("garage|dealer|mechanic|workshop|shop|dealership|yard", "professionally"),
