@@ -30,6 +30,7 @@ __all__ = [
     "Case",
     "CaseBuilder",
     "Diagnosis",
+    "Expected",
     "Forecast",
     "FoundFault",
     "NoCaseError",
@@ -46,6 +47,7 @@ __all__ = [
     "as_json",
     "budget",
     "diagnose",
+    "expected",
     "find_words",
     "forecast",
     "learned_factors",
@@ -64,6 +66,7 @@ __all__ = [
 if TYPE_CHECKING:
     from diagnose.case.case import Case
     from diagnose.circuit.budget import Budget
+    from diagnose.circuit.expected import Expected
     from diagnose.circuit.forecast import Forecast
     from diagnose.circuit.survey import Survey
     from diagnose.diagnosis import Diagnosis
@@ -82,6 +85,7 @@ if TYPE_CHECKING:
     from diagnose.library import (
         budget,
         diagnose,
+        expected,
         find_words,
         forecast,
         learned_factors,
@@ -103,6 +107,7 @@ else:
     _HOMES = {
         "diagnose.case.case": ("Case",),
         "diagnose.circuit.budget": ("Budget",),
+        "diagnose.circuit.expected": ("Expected",),
         "diagnose.circuit.forecast": ("Forecast",),
         "diagnose.circuit.survey": ("Survey",),
         "diagnose.diagnosis": ("Diagnosis",),
@@ -121,6 +126,7 @@ else:
         "diagnose.library": (
             "budget",
             "diagnose",
+            "expected",
             "find_words",
             "forecast",
             "learned_factors",

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from diagnose.case.case import Case
     from diagnose.circuit.budget import Budget
+    from diagnose.circuit.expected import Expected
     from diagnose.circuit.forecast import Forecast
     from diagnose.circuit.survey import Survey
     from diagnose.diagnosis import Diagnosis
@@ -219,6 +220,20 @@ def record_words(
 
     given = Input(facts=phrases, details=Details(by=by, note=note))
     return record_document(record(Path(path), the_book(), given), the_book(), Path(path))
+
+
+def expected(case: Case, at: Sequence[str]) -> Expected:
+    """Predict what the gauge shows at stated speeds and oil temperatures.
+
+    ``at``: states as ``"1200 rpm 95 C"`` or ``"idle hot"``. ``bands`` of the result has a pressure
+    in Pa for each (``low``, ``mean``, ``high``: mean and middle 90 %); ``learned_from`` says
+    whether it rests on what the engine showed when sound (``[[baseline]]``), on the case's own
+    readings, or on what is usual for its kind. Raises UsageError.
+    """
+    from diagnose.circuit.expected import expected as expected_of
+    from diagnose.entry.requests import parse_at
+
+    return expected_of(case, [parse_at(text, case) for text in at])
 
 
 def find_words(text: str, *, kind: str = "", most: int = 8) -> list[Hit]:

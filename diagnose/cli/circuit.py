@@ -9,6 +9,7 @@ import typer
 
 from diagnose.cli import printing
 from diagnose.cli.options import AsJson, CaseFile, Changes
+from diagnose.errors import UsageError
 
 
 def survey(
@@ -87,11 +88,19 @@ def forecast(
             metavar="PRESSURE", help='Pressure wanted hot: "25 psi" at idle, or "2500 rpm 40 psi".'
         ),
     ] = "",
+    at: Annotated[
+        list[str] | None,
+        typer.Option(
+            metavar="STATE",
+            help='Only what the gauge should show: "1200 rpm 95 C", "idle hot"; again for each.',
+        ),
+    ] = None,
     json: AsJson = False,
 ) -> None:
     """Pressure over speed, cold and hot, before and after a planned repair; what it costs.
 
     Warns where the repair treats a symptom, and says what single change would be enough.
+    With --at: what the gauge should show there, learned from this engine's own readings.
     """
     from diagnose.case.loading import load
     from diagnose.circuit.forecast import forecast as forecast_of
@@ -101,6 +110,11 @@ def forecast(
     from diagnose.output.text.forecast import forecast_text
     from knowledge.book import the_book
 
+    if at:
+        if changes or target:
+            raise UsageError("--at stands alone: it needs no --set and no --target")
+        _expected(case, at, json)
+        return
     settings = parse_changes(changes or ())
     book = the_book()
     loaded = load(case, book)
@@ -110,3 +124,21 @@ def forecast(
         printing.data(as_json(document))
     else:
         printing.answer(forecast_text(document))
+
+
+def _expected(case: Path, at: list[str], json: bool) -> None:
+    """Print what the gauge should show at each state."""
+    from diagnose.case.loading import load
+    from diagnose.circuit.expected import expected
+    from diagnose.entry.requests import parse_at
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.expected import expected_document
+    from diagnose.output.text.expected import expected_text
+    from knowledge.book import the_book
+
+    loaded = load(case, the_book())
+    document = expected_document(expected(loaded, [parse_at(a, loaded) for a in at]), loaded)
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(expected_text(document))

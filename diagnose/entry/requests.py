@@ -9,16 +9,18 @@ from typing import TYPE_CHECKING
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.planning.access_tree import AccessTree
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
-from knowledge.units import PRESSURE, SPEED, UnitError, parse
+from knowledge.units import PRESSURE, SPEED, TEMPERATURE, UnitError, parse
 from knowledge.work import Access
 
 if TYPE_CHECKING:  # loads the hydraulics
     from diagnose.case.case import Case
     from diagnose.circuit.forecast import Target
+    from diagnose.circuit.pressure_law import At
     from diagnose.circuit.settings import Setting
 
 LEAST_SURE, MOST_SURE = 0.5, 0.99
 _SURE = re.compile(r"(?:confident\s*=\s*)?([0-9.]+)\s*(%?)")
+_AT = re.compile(r"\s*(idle|\S+\s*(?:rpm|rev/min|r/min|revs))[\s,]+(hot|cold|.+?)\s*", re.I)
 _TARGET = re.compile(r"^\s*(?:(\S+\s*(?:rpm|rev/min|r/min|revs))\s+)?(.+?)\s*$", re.I)
 
 
@@ -72,6 +74,29 @@ def parse_target(text: str, case: Case) -> Target:
     if not (100 <= rpm <= 15_000 and 0 < wanted <= 2e6):
         raise UsageError("--target: write it like '25 psi' or '2500 rpm 40 psi'")
     return Target(rpm, wanted, "wanted")
+
+
+def parse_at(text: str, case: Case) -> At:
+    """A state to foretell: "1200 rpm 95 C", "idle hot", "2500 rpm cold".
+
+    Idle is the engine's own speed, hot 90 °C, cold 20 °C. Speed in rpm, temperature in K.
+    Raises UsageError.
+    """
+    from diagnose.circuit.expected import COLD, HOT
+    from diagnose.circuit.pressure_law import At
+
+    found = _AT.fullmatch(text)
+    if found is None:
+        raise UsageError(f"--at: '{plain(text, 40)}'; write it like '1200 rpm 95 C' or 'idle hot'")
+    speed, oil = (part.lower() for part in found.groups())
+    try:
+        rpm = case.limit(USUAL_IDLE_SPEED) if speed == "idle" else parse(found[1], SPEED)
+        heat = {"hot": HOT, "cold": COLD}.get(oil) or parse(found[2], TEMPERATURE)
+    except UnitError as error:
+        raise UsageError(f"--at: {error}") from None
+    if not (100 <= rpm <= 15_000 and 243.15 <= heat <= 433.15):
+        raise UsageError("--at: speeds from 100 to 15,000 rpm, oil from -30 to 160 °C")
+    return At(rpm, heat)
 
 
 def parse_places(texts: Sequence[str], tree: AccessTree) -> frozenset[Access]:

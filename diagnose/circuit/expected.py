@@ -1,0 +1,102 @@
+"""What the gauge should show at stated speeds and oil temperatures.
+
+Learned from the pressures the engine had when it was sound; without those from the case's own
+readings, and then it is what the engine shows as it is now; else from what is usual for its kind.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import Enum
+
+from diagnose.case.case import Case
+from diagnose.circuit.band import Band
+from diagnose.circuit.engine_model import (
+    BASELINE_ERROR,
+    USUAL_HOT,
+    grade_name,
+    oil_spreads,
+    usual_points,
+)
+from diagnose.circuit.pressure_law import At, Shown, learn
+from diagnose.errors import UsageError
+from diagnose.hydraulics.oil import Oil
+from knowledge.engines.layouts import UNKNOWN
+from knowledge.model import Reading
+from knowledge.pressure.gauge import at_pump, is_bound, spread_of
+from knowledge.pressure.quantities import USUAL_IDLE_SPEED
+
+COLD, HOT = 293.15, 363.15  #: K: a cold start in a temperate shop; hot oil
+FAST = 2500.0  #: rpm
+
+
+class LearnedFrom(Enum):
+    """What the expected pressures rest on."""
+
+    SOUND = "baseline"  #: what it showed when it was sound
+    NOW = "readings"  #: what it shows now
+    USUAL = "usual"  #: what is usual for its kind
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Expected:
+    """The pressure at each state asked for [Pa], and which further reading would settle most."""
+
+    at: tuple[At, ...]
+    bands: tuple[Band, ...]
+    learned_from: LearnedFrom
+    readings: int
+    further: At | None
+
+
+def expected(case: Case, at: Sequence[At]) -> Expected:
+    """Return the pressure the gauge should show in each state.
+
+    Raises UsageError where the case has neither pressures nor a known kind of engine.
+    """
+    source, shown = _known(case)
+    law = learn(shown, Oil.of_grade(grade_name(case)))
+    idle = case.limit(USUAL_IDLE_SPEED)
+    others = [At(idle, HOT), At(FAST, HOT), At(idle, COLD), At(FAST, COLD)]
+    return Expected(
+        at=tuple(at),
+        bands=tuple(law.band(state) for state in at),
+        learned_from=source,
+        readings=len(shown),
+        further=law.settles_most(at, others),
+    )
+
+
+def _known(case: Case) -> tuple[LearnedFrom, list[Shown]]:
+    for source, readings in (
+        (LearnedFrom.SOUND, [b.reading for b in case.baseline]),
+        (LearnedFrom.NOW, list(case.facts().readings)),
+    ):
+        if shown := _shown([r for r in readings if not is_bound(r) and not at_pump(r)]):
+            return source, shown
+    known_kind = case.layout is not UNKNOWN or case.engine.profile is not None
+    usual = usual_points(case) if known_kind else ()
+    if not usual:
+        raise UsageError(
+            "--at: nothing to learn from: the case has no reading, no [[baseline]] and no "
+            "known kind of engine; record what the gauge shows, such as "
+            '"700 rpm 90 C 30 psi"'
+        )
+    return LearnedFrom.USUAL, [Shown(At(p.rpm, p.temperature), p.pressure, p.error) for p in usual]
+
+
+def _shown(readings: Sequence[Reading]) -> list[Shown]:
+    return [
+        Shown(
+            At(
+                r.rpm,
+                USUAL_HOT if r.oil_temperature is None else r.oil_temperature,
+                r.rpm_spread,
+                spread,
+            ),
+            r.pressure,
+            max(spread_of(r), BASELINE_ERROR),
+        )
+        for r, spread in zip(readings, oil_spreads(readings), strict=True)
+    ]

@@ -1,0 +1,189 @@
+"""What one engine shows at any speed and oil temperature, learned from a few of its readings.
+
+Imported by ``expected``, ``entry.requests`` and ``output``. A lumped law with few parameters, all of which readings can settle: it
+follows a real engine closer than a circuit of many dimensions calibrated to the same readings, and
+its bands say what the readings leave open. It cannot say what a clearance does: the circuit does.
+
+The pump's flow goes with the speed n and leaves four ways, with m the oil's viscosity relative to
+100 °C and q = p / 40 psi:
+
+    n = n40 · [visc · q / m^k + line · q + sqrt(q)] / (visc + line + 1) + relief
+
+through films (viscous), through a valve that is open already (line), through orifices, and over
+the relief valve, which opens softly about ``opens`` and gives ``slope`` rev/min for each psi above
+it, less in thick oil: m^-override. k is below 1 because films are warmer than the sump.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from diagnose.circuit.band import Band
+from diagnose.circuit.engine_model import TEMPERATURE_ERROR
+from diagnose.circuit.sampling import sampled
+from diagnose.hydraulics.oil import T100, Oil, dynamic_viscosity
+from diagnose.hydraulics.ranges import FloatArray, Floats
+from diagnose.hydraulics.roots import falling_root
+from knowledge.units import PSI
+
+#: mean and standard deviation of each parameter before any reading (judgement): logarithm of n40
+#: [rev/min], logarithms of the viscous and straight shares over that of orifices, logarithm of the
+#: relief's slope [rev/min per psi], relief opening [psi], exponents of films and of the override
+PRIOR = np.array([np.log(2000.0), 0.3, -0.7, np.log(250.0), 57.0, 0.8, 0.7])
+WIDTH = np.array([0.7, 1.0, 1.2, 0.9, 15.0, 0.25, 0.4])
+AT = 40.0  #: psi at which n40 is the speed below the relief's opening
+SOFT = 2.0  #: psi: how softly the relief valve opens (judgement)
+MOST = 300.0  #: psi: no gauge of an engine shows more
+MISFIT = (
+    0.08  #: error of the law, share of the pressure: so that bands hold nine real medians in ten
+)
+WALKERS, STEPS, SEED = 64, 300, 5
+TAILS = 4.0  #: degrees of freedom of an error: one reading in ten may be far off
+CANDIDATE_ERROR = 1.5  #: psi: of a further reading
+
+
+@dataclass(frozen=True, slots=True)
+class At:
+    """A running state: speed [rev/min] and oil temperature [K], each with its spread."""
+
+    rpm: float
+    temperature: float
+    rpm_spread: float = 0.0
+    temperature_spread: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A pressure [Pa] that the engine showed in a state, and its error (one standard deviation)."""
+
+    state: At
+    pressure: float
+    error: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PressureLaw:
+    """Draws of the law's parameters given the readings, shape (draws, 7)."""
+
+    draws: FloatArray
+    oil: Oil
+
+    def pressures(self, states: Sequence[At]) -> FloatArray:
+        """Return the pressure of every draw at each state [Pa], shape (draws, states).
+
+        Of a state whose speed or temperature has a spread, those are drawn as well.
+        """
+        rng = np.random.default_rng(SEED)
+        size = (len(self.draws), len(states))
+        rpm = np.array([s.rpm for s in states]) + _spreads(states, "rpm_spread", rng, size)
+        heat = np.array([s.temperature for s in states]) + _spreads(
+            states, "temperature_spread", rng, size
+        )
+        exact = pressure(self.draws, np.maximum(rpm, 50.0), _thickness(self.oil, heat))
+        off = MISFIT * exact * rng.standard_normal(size)
+        return np.asarray(np.maximum(exact + off, 0.0) * PSI)
+
+    def band(self, state: At) -> Band:
+        """Return mean and middle 90 % of the pressure at a state [Pa]."""
+        return Band.of(self.pressures([state])[:, 0])
+
+    def settles_most(self, asked: Sequence[At], candidates: Sequence[At]) -> At | None:
+        """Return the further reading that would narrow the asked pressures most, or None.
+
+        By the share of their variance that a reading at the candidate explains, as if all were
+        normal; None where no candidate would take a tenth of it.
+        """
+        if not asked or not candidates:
+            return None
+        bare = [replace(s, rpm_spread=0.0, temperature_spread=0.0) for s in (*asked, *candidates)]
+        each = pressure(
+            self.draws,
+            np.array([s.rpm for s in bare]),
+            _thickness(self.oil, np.array([s.temperature for s in bare])),
+        )
+        cov = np.atleast_2d(np.cov(each, rowvar=False))
+        k = len(asked)
+        total = float(np.trace(cov[:k, :k]))
+        gains = [
+            float(np.sum(cov[:k, c] ** 2)) / (cov[c, c] + CANDIDATE_ERROR**2)
+            for c in range(k, len(bare))
+        ]
+        best = int(np.argmax(gains))
+        return candidates[best] if total > 0 and gains[best] >= 0.1 * total else None
+
+
+def learn(shown: Sequence[Shown], oil: Oil, seed: int = SEED) -> PressureLaw:
+    """Return the law given pressures the engine showed; without any, the law of no certain engine.
+
+    An oil temperature is taken to be off by ``TEMPERATURE_ERROR`` at least. The tails of an error
+    are long, so that one odd reading does not decide.
+    """
+    rng = np.random.default_rng(seed)
+    rpm = np.array([s.state.rpm for s in shown])
+    thick = _thickness(oil, np.array([s.state.temperature for s in shown]))
+    seen = np.array([s.pressure for s in shown]) / PSI
+    error = _errors(shown, oil) if shown else np.empty(0)
+
+    def log_density(at: FloatArray) -> FloatArray:
+        prior = -0.5 * np.sum(((at - PRIOR) / WIDTH) ** 2, axis=1)
+        if not shown:
+            return np.asarray(prior)
+        off = (pressure(at, rpm, thick) - seen) / error
+        return np.asarray(prior - (TAILS + 1) / 2 * np.sum(np.log1p(off**2 / TAILS), axis=1))
+
+    start = PRIOR + 0.7 * WIDTH * rng.standard_normal((WALKERS, len(PRIOR)))
+    return PressureLaw(draws=sampled(log_density, start, STEPS, rng), oil=oil)
+
+
+def pressure(parameters: FloatArray, rpm: Floats, thickness: Floats) -> FloatArray:
+    """Return the pressure [psi] of each set of parameters (draws, 7) at each state (draws, states).
+
+    ``rpm``, ``thickness``: of the states, shape (states,) or (draws, states).
+    """
+    n40, visc, line, slope, opens, film, override = (c[:, None] for c in parameters.T)
+    viscous, straight = np.exp(visc), np.exp(line)
+    in_films = thickness ** -np.clip(film, 0.2, 2.0)
+    in_relief = np.exp(slope) * thickness ** -np.clip(override, 0.0, 1.5)
+    share = np.exp(n40) / (1.0 + viscous + straight)
+
+    def surplus(p: FloatArray) -> FloatArray:
+        q = p / AT
+        leaves = share * ((viscous * in_films + straight) * q + np.sqrt(q))
+        return np.asarray(rpm - leaves - in_relief * SOFT * np.logaddexp(0.0, (p - opens) / SOFT))
+
+    shape = np.broadcast_shapes(np.shape(rpm * thickness * n40), np.shape(n40))
+    return falling_root(surplus, np.zeros(shape), np.full(shape, MOST))
+
+
+def _thickness(oil: Oil, temperature: Floats) -> FloatArray:
+    """Return the oil's viscosity relative to 100 °C."""
+    heat = np.clip(temperature, 243.0, 433.0)
+    return np.asarray(dynamic_viscosity(oil, heat) / dynamic_viscosity(oil, T100))
+
+
+def _errors(shown: Sequence[Shown], oil: Oil) -> FloatArray:
+    """Return one standard deviation of each pressure [psi]: its own, the law's, the state's."""
+    rpm = np.array([s.state.rpm for s in shown])
+    heat = np.array([s.state.temperature for s in shown])
+    faster = np.array([s.state.rpm_spread for s in shown])
+    warmer = np.hypot([s.state.temperature_spread for s in shown], TEMPERATURE_ERROR)
+
+    def middle(turn: FloatArray, warm: FloatArray) -> FloatArray:
+        each = pressure(PRIOR[None], np.maximum(turn, 50.0), _thickness(oil, warm))
+        return np.asarray(each[0])
+
+    by_speed = 0.5 * (middle(rpm + faster, heat) - middle(rpm - faster, heat))
+    by_heat = 0.5 * (middle(rpm, heat + warmer) - middle(rpm, heat - warmer))
+    seen = np.array([s.pressure for s in shown]) / PSI
+    own = np.array([s.error for s in shown]) / PSI
+    return np.asarray(np.sqrt(own**2 + (MISFIT * seen) ** 2 + by_speed**2 + by_heat**2))
+
+
+def _spreads(
+    states: Sequence[At], field: str, rng: np.random.Generator, size: tuple[int, int]
+) -> FloatArray:
+    spread = np.array([getattr(s, field) for s in states])
+    return np.asarray(spread * rng.standard_normal(size))
