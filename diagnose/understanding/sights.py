@@ -17,6 +17,7 @@ from knowledge.model import Kind, Stage
 
 _SPARE = 1  #: words that may stand between those of a phrase of the book
 OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
+_FIGURE = "#"  #: stands for a number among stems
 _NEGATION = frozenset(NEGATION)
 
 
@@ -150,7 +151,7 @@ def _by_the_book(line: Line) -> Iterator[Mark[str]]:
     shows = line.find(line.lexicon.shows)
     for clause in line.sentence.clauses:
         stems = [
-            "" if t.is_mark or t.is_figure else book_stem(t.word)
+            "" if t.is_mark else _FIGURE if t.is_figure else book_stem(t.word)
             for t in line.tokens[clause.first : clause.last]
         ]
         for first, stem in enumerate(stems):
@@ -171,6 +172,6 @@ def _end(stems: list[str], first: int, phrase: tuple[str, ...]) -> int:
                 return k + 1
         elif stems[k]:
             spare += 1
-            if spare > _SPARE or stems[k] in _NEGATION:
+            if spare > _SPARE or stems[k] in _NEGATION or stems[k] == _FIGURE:
                 break
     return 0

@@ -13,6 +13,7 @@ from diagnose.understanding.text import Clause, Sentence
 from knowledge.lexicon.stance import (
     ANY_ONE,
     AUXILIARIES,
+    DO,
     ENDS_NEGATION,
     GOES_ON,
     INVERTED,
@@ -199,7 +200,7 @@ def _run_end(sentence: Sentence, at: int) -> int:
     """The end of a clause and of those after it that go on with it ("or ...", "then ...")."""
     last = _end(sentence.clauses, at)
     for clause in sentence.clauses:
-        if clause.first == last and sentence.tokens[clause.first].word in GOES_ON:
+        if clause.first == last and sentence.tokens[clause.first].word in GOES_ON | DO:
             last = clause.last
     return last
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
@@ -11,6 +11,7 @@ from typing import Protocol
 
 from diagnose.lookup.tokens import stem
 from diagnose.understanding.figures import figures
+from knowledge.lexicon.plain import JOINED
 from knowledge.synonyms import IRREGULAR
 
 _PIECE = re.compile(r"[^\W_]+(?:['’/][^\W_]+)*|[^\w\s]|_", re.UNICODE)
@@ -164,7 +165,19 @@ def _tokens(text: str, spelling: Spelling) -> list[Token]:
         word = text[figure.start : figure.end].lower()
         out.append(Token(figure.start, figure.end, word, word, figure.kinds, figure.value))
         at = figure.end
-    return out + _words(text, at, len(text), spelling)
+    return _joined(out + _words(text, at, len(text), spelling))
+
+
+def _joined(tokens: Iterable[Token]) -> list[Token]:
+    """Tokens with two words made one where the trade writes them both ways: "dip stick"."""
+    out: list[Token] = []
+    for token in tokens:
+        whole = JOINED.get((out[-1].word, token.word)) if out else None
+        if whole is None:
+            out.append(token)
+        else:
+            out[-1] = Token(out[-1].start, token.end, whole, stemmed(whole))
+    return out
 
 
 def _words(text: str, start: int, end: int, spelling: Spelling) -> list[Token]:

@@ -253,6 +253,8 @@ def _listed(
         words = {line.word(k) for k in range(*ends)}
         if not words or not words <= JOINS:
             return
+        if not backwards and "and" in words and line.clause(other.first) != line.clause(at.first):
+            return  # "no oil on the stick, and the belly was black"
         yield other
         at = other
 

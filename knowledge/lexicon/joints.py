@@ -42,7 +42,7 @@ OUT_OF = _set("from out drained drawn")
 #: what is wet with oil, not filled with it
 WETTED = _set(
     "covered drenched soaked coated smothered plastered wet dripping swimming awash caked splattered sprayed "
-    "smeared full running"
+    "smeared full running black coming over"
 )
 #: these make a word before them or after them an action
 ACTED = _set("to i we he they ill lets")

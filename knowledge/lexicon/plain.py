@@ -27,3 +27,17 @@ PLAIN = _set(
     "supply simply simple sample ample apple model metal medal pedal pulled polled called "
     "rolled mailed nailed failed railed tailed boiled coiled soiled toiled"
 )
+#: two words that the lexicon has as one
+JOINED = {
+    ("dip", "stick"): "dipstick",
+    ("o", "ring"): "oring",
+    ("o", "rings"): "orings",
+    ("bell", "housing"): "bellhousing",
+    ("wind", "screen"): "windscreen",
+    ("wind", "shield"): "windshield",
+    ("over", "heated"): "overheated",
+    ("over", "filled"): "overfilled",
+    ("crank", "shaft"): "crankshaft",
+    ("cam", "shaft"): "camshaft",
+    ("by", "pass"): "bypass",
+}

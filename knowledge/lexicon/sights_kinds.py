@@ -100,6 +100,8 @@ NOT_BY_THE_BOOK = LEFT_TO_BEHAVIOUR | frozenset(
         "oil_grade_too_heavy",
         "oil_used_fast",
         "dipstick_dry",
+        "dipstick_not_its_own",
+        "oil_loss_fast",
         "level_high",
     ]
 )

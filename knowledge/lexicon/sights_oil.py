@@ -76,7 +76,6 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "@volume low|down|short|under|shy|light|missing|below",
         "@number of @volume down|low|short|missing|left|gone",
         "down|low|short by|about|over|nearly|almost? @volume",
-        "took|needed|wanted|swallowed|needs|takes|required about|nearly|over|almost|another? @volume",
         f"at|on|near|touching|only|just|barely the? {_LOW} {_MARK}",
         "barely|hardly|just on|touching|showing|shows|reaching|touches|reaches|wetting|registering on? the? dipstick|"
         "stick|bottom|tip|end",
@@ -87,6 +86,10 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         f"oil|{_LEVEL} {_IS}? below|under|beneath the? add|min|minimum|low {_MARK}?",
         "only|just|barely|about? @volume of|oil? left|remaining|remained",
         f"oil? {_LEVEL} {_IS}? right|way|well down",
+        "took|needed|wanted|swallowed|needs|takes|required about|nearly|over|almost|another? @volume of? oil",
+        "took|needed|wanted|needs|takes|required about|nearly|over|almost|another? @volume to top|fill|bring|get|reach",
+        "just|only|barely a? .. on|at the? bottom|very|end|tip .. dipstick|stick",
+        "just|only a drop|smear|touch .. dipstick|stick",
     ),
     "dipstick_dry": (
         "=empty of oil",

@@ -133,6 +133,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "smell|smelled|smelt|smelling|stink|stench|smells of|like|was|a? of? a? burning|burnt|burned oil?",
         "smell of hot oil",
         "cloud|clouds|plume of? smoke behind|from?",
+        "whiff of hot|burning|burnt? oil",
     ),
     "sweet_smell": (
         "sweet|sickly|syrupy smell|smelling|odour",

@@ -95,6 +95,8 @@ _DO = (
     "try|replace|swap|change|fit|check|pull|drop|order|put|rebuild|install|clean|take|get|run|buy|open|look|"
     "do|add|prime|have|send|test|strip|tear|remove"
 )
+#: work that is only planned, in the plain form of the verb
+DO = frozenset(_DO.split("|"))
 #: what follows is not so, or not yet: plans and conditions
 SUPPOSED = (
     "would|should|shall|unless",

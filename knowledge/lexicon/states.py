@@ -281,10 +281,7 @@ SUBSTANCES: dict[Substance, tuple[str, ...]] = {
         "fuzz|fur",
         "normal fuzz|wear",
     ),
-    Substance.SLUDGE: (
-        "sludge|gunk|tar|goo|gloop|sludgy|black jelly|goo|gunk|sludge?",
-        "black jelly",
-    ),
+    Substance.SLUDGE: ("sludge|gunk|tar|goo|gloop|sludgy", "black jelly|goo|gunk|sludge|tar"),
     Substance.CARBON: (f"carbon|coke|coked {_BITS}|deposits|oil?",),
     Substance.SEALER: (
         "silicone|rtv|sealant|sealer|silicon|hylomar|goop|hermetite|permatex bits|strings|worms|sealer|sealant?",

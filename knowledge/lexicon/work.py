@@ -151,6 +151,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
 }
 #: looks like work and is none on this engine just before
 NO_WORK = (
+    "rebuilt|rebuilding|rebuild|overhauled|restored|restoring the|my|its|a? steering|brakes|suspension|axle|hydraulics|"
+    "differential|body|interior|trailer|car|truck|boat|tractor|bike",
     "infrequent|regular|no|earlier|last|next|every|each|previous|overdue|due|needs|between|without|frequent oil? "
     "changes|change|service|services",
     "serviced from|regularly|by|annually|every new|dealer?",
