@@ -234,7 +234,7 @@ def _long_or_short(kind: str, count: float) -> set[str]:
     if kind == "hours":
         found = {"highmiles"} if count >= _MANY_HOURS else set()
         found |= {"manyhours"} if count >= _OVERHAUL_HOURS else {"fewhours"}
-        return found | ({"hundreds"} if count >= _RUN_IN_HOURS else set())
+        return found | ({"hundreds"} if count >= _RUN_IN_HOURS else {"runin"})
     if kind == "years":
         return {"longtime"} | ({"fewyears"} if count <= _FEW_YEARS else set())
     return {"longtime"} if kind == "months" and count >= _LONG_MONTHS else set()

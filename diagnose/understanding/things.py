@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import pairwise
 
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.paragraph import Line, Paragraph
@@ -17,6 +18,7 @@ from knowledge.lexicon.joints import (
     BEFORE_PART,
     HOLDING,
     INTO,
+    IT,
     JOINS,
     LEADS,
     LEFT,
@@ -72,6 +74,11 @@ class Pair:
         "could the relief valve be stuck open?": [],
         "maybe the pickup is blocked": [],
         "my brother's filter had metal in it": [],
+        "dropped the pan, lots of metal in it": ["finding metal_in_pan present"],
+        "filter cut open, full of metal": [
+            "finding filter_packed present",
+            "finding metal_in_filter present",
+        ],
         "plenty of oil in the engine": [],
         "the filter was changed, a valve stuck": [],
     }
@@ -93,7 +100,7 @@ def pairs(paragraph: Paragraph) -> tuple[Pair, ...]:
     found: list[Pair] = []
     for line in paragraph.lines:
         things = _things(line, known)
-        found += [*_states(line, things, known), *_substances(line, things)]
+        found += [*_states(line, things, known), *_substances(line, things, known)]
         found += _left_off(line, things)
         known += [(line, m) for m in things]
     return tuple(found)
@@ -280,21 +287,45 @@ def _named_before(
     return last[-1] if last and goes_on else None
 
 
-def _substances(line: Line, things: Sequence[Mark[Thing]]) -> Iterator[Pair]:
+def _substances(
+    line: Line, things: Sequence[Mark[Thing]], known: Sequence[tuple[Line, Mark[Thing]]]
+) -> Iterator[Pair]:
     """Substances with the place each lies in."""
     found = line.lexicon.substances.find(line.tokens)
     for mark in found:
         if any(t.overlaps(mark) for t in things):
             continue
-        for place in _places_of(line, mark, things):
+        places = _places_of(line, mark, things) or _in_it(line, mark, things, known)
+        for place in places:
             denied = line.denied(mark)
             between = range(*sorted((mark.last, place.first))) or range(place.last, mark.first)
             out = {line.word(k) for k in between} & OUT_OF
             held = (
                 place.value.gives if out and mark.value in place.value.gives else place.value.holds
             )
+            marks = (mark, place) if place in things else (mark,)
             for finding in held.get(mark.value, ()):
-                yield Pair(finding, not denied, line, (mark, place), mark)
+                yield Pair(finding, not denied, line, marks, mark)
+
+
+def _in_it(
+    line: Line,
+    substance: Mark[Substance],
+    things: Sequence[Mark[Thing]],
+    known: Sequence[tuple[Line, Mark[Thing]]],
+) -> list[Mark[Thing]]:
+    """The place named last: "lots of metal in it", "filter opened, full of metal"."""
+    clause = line.clause(substance.first)
+    before = [t for t in things if t.last <= substance.first]
+    after = [line.word(k) for k in range(substance.last, substance.last + _AHEAD)]
+    if any(a in INTO and b in IT for a, b in pairwise(after)):
+        last = [m for x, m in known if x.number == line.number - 1]
+        return before[-1:] or last[-1:]
+    lead = {line.word(k) for k in range(clause.first, substance.first)}
+    goes_on = before and before[-1].last <= clause.first and lead & HOLDING
+    if goes_on and lead <= LEADS | HOLDING and substance.value is not Substance.OIL:
+        return before[-1:]
+    return []
 
 
 def _places_of(

@@ -20,7 +20,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "since|from|ever-since day one",
         "from|since the beginning|start|word|off|outset go?",
         "right|straight from|after|out a|the? start|off|rebuild|overhaul|build|rebuilding|box",
-        "@minutes|@hours|few|first hours|miles|minutes|hour|@distance? on|of|since|after running|driving|the|a? rebuild|overhaul|new|build",
+        "@minutes|@runin|few|first hours|miles|minutes|hour|@distance? on|of|since|after running|driving|the|a? rebuild|overhaul|new|build",
         "fresh|freshly|just|newly rebuilt|built|fitted|overhauled engine|motor .. once|ran|no|zero|low",
         "never had|made|been|built any|good|much|right? oil? pressure|right since",
     ),

@@ -50,3 +50,5 @@ ARTICLES = _set("the a an my this it")
 #: a part is not there: "left the o-ring off", "forgot the o-ring"
 LEFT = _set("left leaving forgot forgotten omitted")
 OFF = _set("off out")
+#: the place named last
+IT = _set("it there them")

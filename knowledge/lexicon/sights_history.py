@@ -201,6 +201,8 @@ SIGHTS_HISTORY_ABSENT: dict[str, tuple[str, ...]] = {
         "@fewhours|@lowmiles since the|its|last|total|major? new|overhaul|rebuild",
         "@fewhours total",
         "few|couple|several|two|three thousand|hundred miles|hours|km",
+        "@lowmiles done|covered|only|total|showing|recorded|now|from",
+        "has|had|with|done|got|covers|showing|shows only|just|about|around|got|done? @lowmiles",
     ),
     "freshly_rebuilt": (
         "@manyhours since|after|smoh|tsmoh|from last|the|its|major? overhaul|rebuild|major",

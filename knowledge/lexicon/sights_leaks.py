@@ -140,7 +140,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "crankcase|oil-pan|casing",
         "sump|pan|oil-pan|crankcase|casing was|is|had|has|badly? cracked|holed|split|torn|punctured|rusted|broken|ripped "
         "through|open?",
-        "ripped|tore|knocked|punched|split .. sump|pan",
+        "=ripped|=tore|=punched|split .. sump|pan",
     ),
     "cup_plug_found_out": (
         "core|cup|freeze|welch|frost|expansion plug .. out|missing|gone|blew|popped",

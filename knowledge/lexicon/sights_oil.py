@@ -102,7 +102,6 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "@not touch|touching|reach|reaching|register|registering|show|showing on|even|the? the? dipstick|stick",
         "dipstick|stick was|is|bone|came|comes|come|reads|read|pulled|out|completely|absolutely? out|up|bone|"
         "completely? dry",
-        "no oil in|left|inside|on in|the|it? it|sump|pan|engine|motor|crankcase|tank|block?",
         "not a drop of? oil?",
         "run|ran|running|went|bled completely|itself? dry",
         "run|ran|running|went out of oil",
@@ -111,6 +110,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "all of? the|its|my|her? oil was|is|had|has? gone|lost|out|dumped|disappeared|vanished|drained",
         "sump|pan|tank|crankcase was|is|found|nearly|almost|completely|and|practically|came|as|good? nearly|almost|found|completely|practically|as|up|good? =empty|dry",
         "engine|motor was|is|found|nearly|almost? =empty",
+        "no oil left|inside",
+        "no oil in|left|inside in|the|it|left? it|sump|pan|engine|motor|crankcase|tank|block",
     ),
     "not_refilled": (
         "forgot|forgotten|forgetting|failed|neglected to put|fill|refill|add|pour any|the|it|with|new|fresh? .. oil",

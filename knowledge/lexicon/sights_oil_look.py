@@ -229,6 +229,8 @@ SIGHTS_OIL_LOOK_ABSENT: dict[str, tuple[str, ...]] = {
         "cool",
         f"no|without rise|increase in oil? {_TEMP}",
         f"normal oil {_TEMP}",
+        f"{_TEMP} is|was|all? normal|fine|steady|ok",
+        f"{_TEMP} and .. normal",
     ),
     "engine_ran_hot": (
         f"engine|coolant|water|cylinder|head|heads|the? {_TEMP} gauge|is|was|stays|stayed|remained|all|needle|rock? "

@@ -16,8 +16,8 @@ SIGHTS_SUCTION: dict[str, tuple[str, ...]] = {
         "sump|pan hit|struck|grounded|clouted|whacked|caught a|the|on rock|kerb|curb|stump|ground|stone|something",
         "hit|struck|clouted a|the|something rock|kerb|curb|stump|stone .. sump|pan",
         "jack .. under|on|mark .. sump|pan",
-        "bottomed|grounded out|the|it|my? .. sump|pan|car",
-        "bottomed out on|over|hard",
+        "=bottomed out on|over|hard",
+        "=bottomed|=grounded out|the|it|my? .. sump|pan|car",
     ),
     "tank_still_full": (
         "tank|reservoir is|was|still|all|nearly? still|nearly? full",

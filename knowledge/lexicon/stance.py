@@ -120,7 +120,8 @@ SUPPOSED = (
     "instead of",
     "rather than",
     "told me to",
-    "suggested|suggests|recommended|advised|recommends",
+    "suggested|suggests|advised|recommends",
+    "recommended|recommend i|we|that|to|a|replacing|changing|new|trying|pulling|checking|using",
 )
 #: a clause that begins so asks; what it says is not stated
 ASKS = (
