@@ -115,3 +115,41 @@ def test_lookup_finds_tasks_and_parts(words: str, wanted: str, kind: str) -> Non
     hits = json.loads(call("lookup", words, "--json", "--kind", kind).out)["hits"]
     assert wanted in [h["id"] for h in hits[:3]]
     assert {h["kind"] for h in hits} == {kind}
+
+
+@pytest.mark.parametrize(
+    ("words", "understood", "first"),
+    [
+        ("no 3 main 4.5 thou", "main bearing clearance, on the diameter, main 3: 4.5 thou", "main_clearance"),
+        ("new sender made no difference", "a new oil pressure sender or switch was fitted, and that made no difference", "new_sender"),
+        ("oil level ok", "the oil stands between the marks", "level_correct"),
+        ("relief opens at 45 psi", "pressure at which the relief valve opens, on the bench: 45 psi", "relief_opens_at"),
+        ("filter bypass opens at 12 psi", "filter bypass opens at: 12 psi", None),
+    ],
+)  # fmt: skip
+def test_lookup_says_what_tell_would_understand(
+    words: str, understood: str, first: str | None
+) -> None:
+    """The reader comes first, then what the finder adds; a kind asks for the finder alone."""
+    answer = json.loads(call("lookup", words, "--json").out)
+    assert answer["understood"] == [understood]
+    assert first is None or answer["hits"][0]["id"] == first
+    assert len({(h["kind"], h["id"]) for h in answer["hits"]}) == len(answer["hits"]) <= 8
+    shown = " ".join(call("lookup", words).out.split())
+    assert shown.startswith(f"understood {understood} ")
+    finding = json.loads(call("lookup", words, "--kind", "finding", "--json").out)
+    assert "understood" not in finding
+
+
+def test_lookup_knows_faults_trials_and_areas() -> None:
+    """Each is found by its own words, and shown by its id."""
+    for kind, words in (
+        ("fault", "main bearing clearance is over the limit"),
+        ("trial", "a new oil pump was fitted"),
+        ("area", "work on the oil pump"),
+    ):
+        hits = json.loads(call("lookup", words, "--json").out)["hits"]
+        assert kind in {h["kind"] for h in hits}
+    shown = " ".join(call("show", "main_clearance_over").out.split())
+    assert "proved by main_clearance_too_wide" in shown
+    assert "costs through main_clearance" in shown

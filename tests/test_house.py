@@ -72,6 +72,7 @@ KNOWLEDGE_USED = {
     ],
     "diagnose.lookup": [
         "knowledge.book",
+        "knowledge.faults",
         "knowledge.limits",
         "knowledge.model",
         "knowledge.reports.shapes",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -35,7 +36,7 @@ def lookup(
         typer.Option(
             metavar="KIND",
             help="Only of this kind: finding, cause, inspection, measure, task, part, condition, "
-            "layout, limit, trial, area, links, inhibitors or rule; without words all.",
+            "layout, limit, trial, area, fault, links, inhibitors or rule; without words all.",
         ),
     ] = "",
 ) -> None:
@@ -158,14 +159,17 @@ def _print_hits(text: str, kind: str, most: int, json: bool) -> None:
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.lookup import hits_document
     from diagnose.output.text.lookup import hits_text
+    from diagnose.understanding.reader import read
     from knowledge.book import the_book
 
     kinds = (KINDS[kind][0],) if kind else ()
-    found = Finder(the_book()).find(text, kinds, most)
-    document = hits_document(found)
+    book = the_book()
+    facts = [] if kind else read(text, book).facts
+    document = hits_document(Finder(book).find(text, kinds, most), facts, book)
+    document = replace(document, hits=document.hits[:most])
     if json:
         printing.data(as_json(document))
-    if not found:
+    if not document.hits and not document.understood:
         raise no_hits(text, kind)
     if not json:
         printing.answer(hits_text(document))

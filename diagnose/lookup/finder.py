@@ -10,6 +10,7 @@ from math import log
 
 from diagnose.lookup.tokens import OTHER_NAMES, joined, stem, tokens
 from knowledge.book import Book
+from knowledge.faults import Fault
 from knowledge.limits import Limit
 from knowledge.model import Cause, Condition, Finding, Kind, Measure
 from knowledge.reports.shapes import TrialKind, WorkArea
@@ -20,6 +21,7 @@ from knowledge.work import Inspection, Layout, Part, Task
 Word = (
     Cause
     | Condition
+    | Fault
     | Finding
     | InhibitorGroup
     | Inspection
@@ -46,11 +48,13 @@ KINDS: dict[str, tuple[type, str]] = {
     "limit": (Limit, "limits"),
     "trial": (TrialKind, "trials"),
     "area": (WorkArea, "areas"),
+    "fault": (Fault, "faults"),
     "rule": (Rule, "rules"),
     "links": (LinkGroup, "links"),
     "inhibitors": (InhibitorGroup, "inhibitors"),
 }
 
+_FOUND = 0.75  #: weight of a fault, beside the finding that proves it
 _BUILD = 0.8  #: weight of how an engine is built, beside what is wrong with it
 _FAINT = 0.5  #: weight of a common word beside another
 _SWAPPED = 0.9  #: similarity, 0 to 1, of two words that differ by two swapped letters
@@ -95,9 +99,10 @@ class Finder:
     def _weight(self) -> dict[str, float]:
         """Weights of stems; rare stems weigh more."""
         seen: Counter[str] = Counter()
-        for _, found, _ in self._phrases:
+        counted = [found for word, found, _ in self._phrases if not isinstance(word, Fault)]
+        for found in counted:
             seen.update(found)
-        total = len(self._phrases)
+        total = len(counted)
         faint = {stem(word) for word in FAINT}
         return {t: log(1 + total / n) * (_FAINT if t in faint else 1.0) for t, n in seen.items()}
 
@@ -206,6 +211,10 @@ def _texts(word: Word) -> Iterable[tuple[str, float]]:
     if isinstance(word, Rule | LinkGroup | InhibitorGroup):
         yield word.id.replace("_", " "), 0.6
         yield word.says, 0.6
+        return
+    if isinstance(word, Fault):  # its proof says the same, and is what is recorded
+        yield word.id.replace("_", " "), _FOUND
+        yield word.says, _FOUND
         return
     if isinstance(word, Finding) and word.kind is Kind.LAYOUT:  # people look for faults first
         yield from ((text, _BUILD) for text in (word.id.replace("_", " "), word.says, word.asks))

@@ -9,9 +9,11 @@ from typing import Any
 
 from diagnose.inference.chaining import Facts, infer
 from diagnose.lookup.finder import KINDS, Hit, Word
-from diagnose.output.as_json import only
+from diagnose.output.as_json import IF_GIVEN, only
+from diagnose.output.documents.facts import fact_sentence
 from diagnose.output.documents.named import Named, named
 from diagnose.signoff.judging import figures
+from diagnose.understanding.facts import Fact
 from knowledge.book import Book
 from knowledge.cautions import CAUTIONS
 from knowledge.limits import Limit
@@ -39,7 +41,10 @@ LABELS = {
     "background": "without a fault",
     "bands": "accepted",
     "covers": "does away with",
+    "costs": "costs through",
     "damage": "is damage",
+    "decided_by": "that check shows",
+    "decides": "to decide which",
     "denies": "if not there",
     "destroys": "lost by it",
     "follows": "if left",
@@ -54,13 +59,17 @@ LABELS = {
     "mechanism": "what it does",
     "needs_running": "engine running",
     "non_matches": "does not fit",
+    "opens": "repair opens",
+    "origins": "comes of",
     "plausible": "can be",
+    "proofs": "proved by",
     "rate": "how common",
     "reveals": "shows",
     "shifts": "after",
     "side": "kind of limit",
     "spread": "usual error",
     "stage": "learned",
+    "states": "states of oil",
     "station": "where",
     "typical": "usual",
     "waits_minutes": "waits, minutes",
@@ -96,8 +105,9 @@ class FoundWord:
 
 @dataclass(frozen=True, kw_only=True)
 class HitsDocument:
-    """Everything ``lookup`` of a phrase answers, best first."""
+    """Everything ``lookup`` of a phrase answers: what is understood of it, then words, best first."""
 
+    understood: tuple[str, ...] | None = field(default=None, metadata=IF_GIVEN)
     hits: tuple[FoundWord, ...]
 
 
@@ -134,14 +144,39 @@ class ShowDocument:
     words: tuple[BookWord, ...] = field(metadata=only("fields"))
 
 
-def hits_document(hits: Sequence[Hit]) -> HitsDocument:
-    """Build the document of a search."""
+def hits_document(
+    hits: Sequence[Hit], understood: Sequence[Fact] = (), book: Book | None = None
+) -> HitsDocument:
+    """Build the document of a search; ``understood``: facts read of the phrase, of ``book``.
+
+    What the facts are about goes before the other hits.
+    """
+    named = [*_named_by(understood, book)] if book else []
+    every = {id(w): FoundWord(id=w.id, kind=kind_of(w), says=w.says, score=1.0) for w in named}
+    for h in hits:
+        found = FoundWord(id=h.word.id, kind=kind_of(h.word), says=h.word.says, score=h.score)
+        every.setdefault(id(h.word), found)
     return HitsDocument(
-        hits=tuple(
-            FoundWord(id=h.word.id, kind=kind_of(h.word), says=h.word.says, score=h.score)
-            for h in hits
-        )
+        understood=tuple(fact_sentence(f, book) for f in understood)
+        if book and understood
+        else None,
+        hits=tuple(every.values()),
     )
+
+
+def _named_by(facts: Sequence[Fact], book: Book) -> Iterator[Word]:
+    """The words of the book that facts are about."""
+    for fact in facts:
+        tables: tuple[Mapping[str, Word], ...] = (
+            book.findings,
+            book.measures,
+            book.tasks,
+            book.trials,
+            book.areas,
+            book.layouts,
+        )
+        what = str(fact.fields.get("what") or fact.fields.get("layout") or "")
+        yield from (table[what] for table in tables if what in table)
 
 
 def list_document(kind: str, words: Sequence[Word]) -> ListDocument:

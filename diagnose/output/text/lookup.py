@@ -7,11 +7,18 @@ from diagnose.output.lines import labelled, wrapped
 
 
 def hits_text(document: HitsDocument) -> str:
-    """Render the words that fit, best first, and how to read more. There is at least one."""
+    """Render what is understood, the words that fit, best first, and how to read more."""
     lines = []
+    for says in document.understood or ():
+        lines += labelled("understood", says, 0, 12)
+    if document.understood:
+        lines.append("")
     for hit in document.hits:
         lines += labelled(hit.kind, f"{hit.says} [{hit.id}]", 0, 12)
-    return "\n".join([*lines, "", f"More on one: diagnose show {document.hits[0].id}"])
+    more = [f"More on one: diagnose show {document.hits[0].id}"] if document.hits else []
+    if document.understood:
+        more.append("Recorded in the same words: diagnose record CASE WORDS")
+    return "\n".join([*lines, "", *more])
 
 
 def list_text(document: ListDocument) -> str:

@@ -1,0 +1,84 @@
+"""Facts that were read from words, as sentences."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from diagnose.case.looks import said
+from diagnose.case.schema import ReadingEntry
+from diagnose.output.documents.reported import (
+    behaviour_sentence,
+    earlier_sentence,
+    trial_sentence,
+)
+from diagnose.understanding.facts import Fact
+from knowledge.book import Book
+from knowledge.reports.shapes import Behaviour, EarlierWork, TrialMade
+from knowledge.reports.words import Circumstance, Course, Done, Hands, Onset, Result, Shows, Since
+from knowledge.units import DIMENSIONS, parse
+
+
+def fact_sentence(fact: Fact, book: Book) -> str:
+    """Return a fact as a plain sentence without a full stop."""
+    fields = fact.fields
+    match fact.table:
+        case "layout":
+            return f"engine: {book.layouts[str(fields['layout'])].says}"
+        case "finding" if "value" in fields:
+            where = f", {fields['where']}" if "where" in fields else ""
+            return f"{book.measures[str(fields['what'])].says}{where}: {fields['value']}"
+        case "finding":
+            finding = book.findings[str(fields["what"])]
+            absent = fields["state"] == "absent"
+            says = (finding.denies or f"not: {finding.says}") if absent else finding.says
+            return says if fact.sure == 1.0 else f"{says} (perhaps)"
+        case "reading":
+            entry = ReadingEntry.model_validate({"no": 1, **fields})
+            direct = ", on a trusted gauge" if fields.get("gauge") == "direct" else ""
+            return f"reading: {said(entry)}{direct}"
+        case "work":
+            return f"{book.tasks[str(fields['what'])].says}: {fields['value']}"
+        case "engine":
+            return f"{book.quantities[str(fields['what'])].says}: {fields['value']}"
+        case "behaviour":
+            return behaviour_sentence(_behaviour(fact))
+        case "trial":
+            kind = book.trials[str(fields["what"])]
+            return trial_sentence(TrialMade(kind, Result(str(fields["result"]))))
+        case _:
+            return earlier_sentence(_work(fact, book))
+
+
+def _listed(fact: Fact, key: str) -> Sequence[str]:
+    value = fact.fields.get(key)
+    return value if isinstance(value, list) else ()
+
+
+def _behaviour(fact: Fact) -> Behaviour:
+    fields = fact.fields
+    onset, since = fields.get("onset"), fields.get("since")
+    return Behaviour(
+        Shows(str(fields["shows"])),
+        frozenset(Circumstance(c) for c in _listed(fact, "during")),
+        frozenset(Circumstance(c) for c in _listed(fact, "never")),
+        bool(fields.get("only")),
+        Onset(str(onset)) if onset else None,
+        frozenset(Course(c) for c in _listed(fact, "course")),
+        Since(str(since)) if since else None,
+        gauge=str(fields.get("gauge") or "panel"),
+    )
+
+
+def _work(fact: Fact, book: Book) -> EarlierWork:
+    fields = fact.fields
+    before = str(fields.get("before") or "")
+    seconds = 0.0 if before == "straight before" else None
+    if before and seconds is None:
+        seconds = parse(before, DIMENSIONS["time"])
+    done, hands = fields.get("done"), fields.get("hands")
+    return EarlierWork(
+        book.areas[str(fields["what"])],
+        Done(str(done)) if done else None,
+        seconds,
+        Hands(str(hands)) if hands else None,
+    )
