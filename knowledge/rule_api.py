@@ -120,6 +120,7 @@ class Alarm:
     severity: Severity
     says: str
     until: Finding | None = None  #: a finding whose presence cancels it
+    low: bool | None = None  #: of low pressure: whether it names the figure read; None: of more
 
 
 @dataclass(frozen=True, slots=True)
@@ -354,10 +355,9 @@ class LinkGroup:
 class InhibitorGroup:
     """Inhibitors that hold for every engine, stated together with one sentence and examples.
 
-    Give either ``parent`` with what it ``inhibits``, or ``child`` with what it is
-    ``inhibited_by``. ``matches`` hold the finding present and must make the parents less likely;
-    ``non_matches`` are near misses that must leave them likelier than every match does.
-    Raises ValueError where none or both are given.
+    Give either ``parent`` with what it ``inhibits``, or ``child`` with what it is ``inhibited_by``;
+    raises ValueError otherwise. ``matches`` hold the finding present and must make the parents less
+    likely; ``non_matches`` are near misses that must leave them likelier than every match does.
     """
 
     id: str

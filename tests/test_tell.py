@@ -11,7 +11,7 @@ import pytest
 from diagnose.case.loading import load
 from diagnose.entry.telling import understand
 from knowledge.book import the_book
-from tests.support.command_line import call
+from tests.support.command_line import call, in_eighty_columns
 
 BOOK = the_book()
 STORY = "flathead six, 5 psi at hot idle, 60 cold. new sender made no difference, no knock. Would a pump help?"
@@ -139,3 +139,45 @@ def test_no_terminal_writes_without_asking(tmp_path: Path) -> None:
     path = tmp_path / "q.toml"
     assert call("tell", path, "no leaks", answers="").code == 0
     assert len(load(path, BOOK).finding_records) == 1
+
+
+@pytest.mark.parametrize(
+    ("words", "stops"),
+    [
+        ("5 psi at hot idle, lifters ticking at idle when hot", ["5 psi at hot idle, limit 7"]),
+        ("0 psi at idle hot, gauge reads zero", ["0 psi"]),
+        ("5 psi at hot idle, gauge reads zero", ["gauge reads zero", "5 psi at hot idle"]),
+        ("gauge reads zero", ["gauge reads zero"]),
+        ("gauge reads low, lifters ticking at idle when hot", ["Gauge low and the valve gear"]),
+        ("5 psi at hot idle, bottom end knock", ["5 psi at hot idle", "Knock with", "Bottom end"]),
+    ],
+)
+def test_alarms_that_say_the_same_are_one(words: str, stops: list[str], tmp_path: Path) -> None:
+    """The one with the figure stays; what is graver or of something else is never left out."""
+    done = call("tell", tmp_path / "a.toml", words)
+    lines = [x for x in done.out.splitlines() if x.startswith(("STOP THE ENGINE: ", "DO NOT"))]
+    said = [x.split(": ", 1)[1] for x in lines]
+    assert len(said) == len(stops), said
+    assert all(any(x.startswith(stop) for x in said) for stop in stops), said
+    assert len(call("review", tmp_path / "a.toml").out.split("STOP THE ENGINE")) >= len(
+        [x for x in lines if x.startswith("STOP")]
+    )
+
+
+@pytest.mark.parametrize(
+    ("words", "command"),
+    [
+        ("no leaks", "ask"),
+        ("5 psi at hot idle", "ask"),
+        ("flathead six", "ask"),
+        ("flathead six, 40 psi at hot idle", "review"),
+    ],
+)
+def test_the_next_command_is_the_one_that_helps(words: str, command: str, tmp_path: Path) -> None:
+    """Ask while layout or pressure is not known; then the review."""
+    path = tmp_path / "n.toml"
+    done = call("tell", path, words)
+    assert done.out.split("Next:")[1].split() == ["diagnose", command, str(path)]
+    in_eighty_columns(done.out.split("saved in")[0])
+    if "psi" not in words:
+        assert "It may run on while you look." in done.out

@@ -83,6 +83,7 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
             "until a trusted gauge shows pressure (then record pressure_shown_since=yes) or the "
             "cause is found",
             until=direct_gauge.PRESSURE_SHOWN_SINCE,
+            low=False if any(r.pressure == 0.0 for r in running(known)) else None,
         )
 
 
@@ -187,7 +188,7 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
                 if r.gauge == "direct"
                 else "shut down, check with a trusted gauge before it runs again"
             )
-            yield Alarm(Severity.STOP, f"{looked(r)}, limit {psi(limit)}: {then}")
+            yield Alarm(Severity.STOP, f"{looked(r)}, limit {psi(limit)}: {then}", low=True)
 
 
 @rule(
@@ -315,6 +316,7 @@ def lamp_says_stop(known: Known) -> Conclusions:
             Severity.STOP,
             "oil lamp or alarm on while running, its switch point is about 4.5 to 7 psi: stop, put "
             "a trusted gauge on before it runs again",
+            low=False,
         )
 
 
@@ -351,4 +353,5 @@ def truly_low_and_wavering(known: Known) -> Conclusions:
             Severity.STOP,
             "pressure truly low and wavering, steady within 2 or 3 psi is the limit: stop, read "
             "the stick, do not run until the cause is found",
+            low=False,
         )

@@ -19,3 +19,17 @@ class AlarmNotice:
 def alarm_notices(diagnosis: Diagnosis) -> tuple[AlarmNotice, ...]:
     """The alarms of a case, most severe first."""
     return tuple(AlarmNotice(severity=a.severity, says=a.says) for a in diagnosis.alarms)
+
+
+def few_alarm_notices(diagnosis: Diagnosis) -> tuple[AlarmNotice, ...]:
+    """The alarms of a case without those that only repeat that the pressure is low.
+
+    Where one names the figure that was read, those without a figure are left out.
+    """
+    every = diagnosis.alarms
+    read = any(a.low and a.severity is Severity.STOP for a in every)
+    return tuple(
+        AlarmNotice(severity=a.severity, says=a.says)
+        for a in every
+        if not (read and a.low is False)
+    )

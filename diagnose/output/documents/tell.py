@@ -7,9 +7,10 @@ from dataclasses import dataclass, field
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.telling import Account
 from diagnose.output.as_json import NOT_IN_JSON
-from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
+from diagnose.output.documents.alarms import AlarmNotice, few_alarm_notices
 from diagnose.output.documents.facts import fact_sentence
 from knowledge.book import Book
+from knowledge.engines.layouts import UNKNOWN
 
 PLACES, CHECKS = 3, 3  #: shown after a text
 
@@ -64,6 +65,7 @@ class MinuteDocument:
     alarms: tuple[AlarmNotice, ...]
     places: tuple[LikelyPlace, ...]
     checks: tuple[CheckFirst, ...]
+    next: str  #: the command that helps most now: "ask" where much is not known, else "review"
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -111,13 +113,20 @@ def minute_document(diagnosis: Diagnosis, path: str) -> MinuteDocument:
     return MinuteDocument(
         case=path,
         may_run=diagnosis.may_run,
-        alarms=alarm_notices(diagnosis),
+        alarms=few_alarm_notices(diagnosis),
         places=tuple(
             LikelyPlace(id=r.cause.id, says=r.cause.says, probability=r.probability)
             for r in diagnosis.ranking[:PLACES]
         ),
         checks=tuple(checks.values())[:CHECKS],
+        next="ask" if _lacks_the_ground(diagnosis) else "review",
     )
+
+
+def _lacks_the_ground(diagnosis: Diagnosis) -> bool:
+    """Whether the layout or a pressure is missing, which ``ask`` asks for."""
+    case = diagnosis.case
+    return case.layout is UNKNOWN or not case.readings
 
 
 def tell_document(account: AccountDocument, answer: MinuteDocument) -> TellDocument:

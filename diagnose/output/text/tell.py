@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from diagnose.output.documents.tell import AccountDocument, MinuteDocument
-from diagnose.output.lines import as_typed, percent, wrapped
+from diagnose.output.lines import as_typed, headed, percent, wrapped
 from diagnose.output.text.alarms import alarm_lines
 
 
@@ -22,15 +22,17 @@ def told_lines(document: AccountDocument) -> list[str]:
 
 
 def minute_lines(document: MinuteDocument) -> list[str]:
-    """Return alarms, then three lines: run or stop, where it probably is, what to check."""
+    """Return stop or run on, where it probably is, what to check in which order, what to do next."""
     lines = alarm_lines(document.alarms)
-    run = "It may run on while you look." if document.may_run else "Stop the engine; do not run it."
-    places = "; ".join(f"{p.says} ({percent(p.probability)})" for p in document.places)
-    checks = "; ".join(f"{c.says} ({c.minutes:.0f} min)" for c in document.checks)
+    if document.may_run:
+        lines.append("It may run on while you look.")
+    lines.append("Likeliest")
+    for number, place in enumerate(document.places, 1):
+        lines += headed(f"{number:3}. ", f"{place.says} ({percent(place.probability)})")
+    if document.checks:
+        lines.append("Check first, in this order")
+        for number, check in enumerate(document.checks, 1):
+            lines += headed(f"{number:3}. ", f"{check.says} ({check.minutes:.0f} min)")
     name = as_typed(document.case)
-    lines += wrapped(run, 0, 2)
-    lines += wrapped(f"Likeliest: {places}", 0, 2)
-    if checks:
-        lines += wrapped(f"Check first: {checks}", 0, 2)
-    next_ = f"diagnose review {name}"
+    next_ = f"diagnose {document.next} {name}"
     return lines + wrapped(f"saved in {name}. Next: {next_}", 0, 2, whole=[name, next_])

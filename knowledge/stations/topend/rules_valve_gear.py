@@ -113,12 +113,14 @@ def clatter_and_a_low_gauge(known: Known) -> Conclusions:
             Severity.STOP,
             "Gauge at zero and the valve gear clatters, no running without pressure: shut down, do "
             "not restart until the cause is found.",
+            low=False,
         )
     if known.has(findings.LIFTERS_CLATTER) and known.has(patterns.GAUGE_READS_LOW):
         yield Alarm(
             Severity.STOP,
             "Gauge low and the valve gear clatters, both below limit: shut down, read a direct "
             "gauge before any more running.",
+            low=False,
         )
 
 
