@@ -9,6 +9,7 @@ from diagnose.understanding.heads import APART, Head, heads_of, set_gauge
 from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.pressures import value_at
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.pressure import FINDING_OF
 from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
@@ -83,7 +84,7 @@ def _modifiers(line: Line) -> Iterator[Mark[object]]:
     began = [Mark(True, j.lead[0].first, j.last) for j in jobs(line) if j.begins_it]
     for mark in every:
         within = isinstance(mark.value, Circumstance) and any(
-            t.first <= mark.first and mark.last <= t.last for t in taken
+            t.value in APART and t.first <= mark.first and mark.last <= t.last for t in taken
         )
         within = within or any(b.overlaps(mark) for b in began)
         within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
@@ -138,7 +139,7 @@ def _of_a_reading(line: Line, head: Mark[Shows], mark: Mark[object], far: int) -
     figures: list[Mark[object]] = [
         Mark(True, i, i + 1)
         for i, t in enumerate(line.tokens)
-        if t.kinds & {"pressure", "number", "range"}
+        if t.is_figure and value_at(line, i, "psi", True) is not None
     ]
     nearest = min(figures, key=lambda r: line.distance(r, mark), default=None)
     if nearest is None or line.distance(nearest, mark) > far:
@@ -159,7 +160,7 @@ def _take(head: Head, line: Line, mark: Mark[object]) -> None:
                 return
             into.append(value.value)
             limits = range(max(0, mark.first - _BEFORE), mark.first + 1)
-            head.only = head.only or any(line.word(k) == "only" for k in limits)
+            head.only = head.only or any(line.word(k) == "only" for k in (*limits, mark.last))
         case Course():
             if value.value not in head.course:
                 head.course.append(value.value)

@@ -11,6 +11,8 @@ from knowledge.lexicon.pressure import EXHAUST, LEAD_TEST, NOT_MISSING, VAGUE
 from knowledge.lexicon.sights_kinds import INSTEAD
 from knowledge.reports.words import NOISES, Shows
 
+#: straight after what shows: it did not
+_LATE_NOT = frozenset(["not", "never", "didnt", "doesnt", "wasnt", "isnt", "wont"])
 #: before what begins a clause
 _LEADS = frozenset(
     [
@@ -93,6 +95,8 @@ def _bare(line: Line) -> Iterator[Mark[Shows]]:
 def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     """Whether the words mean something else here: "no pressure gauge", "smoke in the cabin"."""
     after = line.word(mark.last)
+    if after in _LATE_NOT:
+        return True
     words = {t.word for t in line.tokens}
     match mark.value:
         case Shows.NONE:
