@@ -11,7 +11,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import value_at
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.pressure import FINDING_OF
+from knowledge.lexicon.pressure import FALLS, FINDING_OF, REVVED
 from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
 
 _FARTHEST = 30  #: words between what shows and when
@@ -38,6 +38,8 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "low oil pressure, getting worse": ["behaviour low worsening"],
         "no knock yet": ["finding bearing_knock absent"],
         "maybe a knock": ["finding bearing_knock present"],
+        "as the revs rise the pressure falls": ["behaviour falling at speed"],
+        "the needle has very slowly been falling": ["behaviour falling gradual"],
         "low oil pressure warning in the climb": ["behaviour lamp slopes"],
         "gauge suddenly at zero": ["behaviour none sudden"],
         "pressure drops in long left handers": ["behaviour low bends"],
@@ -68,6 +70,9 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
             set_gauge(head)
         loose += [(line, mark) for mark in _modifiers(line) if not _give(line, mark, own)]
     _give_to_neighbours(heads, loose)
+    for head in heads:
+        if _falls_with_revs(head):
+            head.mark = Mark(Shows.FALLING, head.mark.first, head.mark.last)
     for head in _merged(heads):
         yield _fact(head)
     for line in paragraph.lines:
@@ -189,6 +194,20 @@ def _give_to_neighbours(heads: list[Head], loose: list[tuple[Line, Mark[object]]
 def _only_that(line: Line) -> bool:
     """Whether a sentence adds to the one before: "Only when hot." """
     return line.word(0) in ("only", "this", "it", "happens", "always", "mostly", "usually", "just")
+
+
+def _falls_with_revs(head: Head) -> bool:
+    """Whether it is seen to fall as the engine is revved."""
+    if head.mark.value is not Shows.LOW or head.during != [Circumstance.SPEED.value]:
+        return False
+    said = {head.line.word(k) for k in range(head.mark.first, head.mark.last)}
+    when = {
+        line.word(k)
+        for line, mark in head.used
+        if mark.value is Circumstance.SPEED
+        for k in range(mark.first, mark.last)
+    }
+    return bool(said & FALLS) and bool(when & REVVED)
 
 
 def _merged(heads: list[Head]) -> list[Head]:

@@ -45,7 +45,7 @@ _TO = r"\s*(?:-|–|to|or)\s*"
 _UPTO = r"\s*(?:-|–|/|\.\.+|to|or|maybe)\s*"  #: between the two ends of a range with a unit
 _UNIT = (
     r"(?P<unit>(?:psi|p\.s\.i\.?|psig|lbs?\.?(?:\s?/\s?|\sper\s)sq(?:uare|\.)?\s?in(?:ch)?|lbs?|pounds?|bars?|kpa"
-    r"|kgf?\s?/\s?cm(?:2|²)|kgf?\s?/\s?sq\.?\s?cm|kilos?|kgs?)(?![a-z0-9²])|#)"
+    r"|kgf?\s?/\s?cm(?:2|²)|kgf?\s?/\s?sq\.?\s?cm|kilos?|kgs?)(?![a-z0-9²])(?:\.(?=\s*[a-z,;:)]))?|#)"
     r"(?!\s*(?:ft|feet|of torque|foot|/\s*ft|in weight))"
 )
 _ISH = r"(?:\s?-?ish|\s?or so|\+|\s?\+/-)?\s*"
@@ -67,6 +67,12 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         r"(?P<share>(?:a |one )?(?:third|quarter|half)|two[ -]thirds|three[ -]quarters|1/2|1/4|1/3|2/3|3/4"
         r"|half ?way)(?: of)?(?: the way)?(?: up)?(?: on)?(?: the| a)? (?:dial|gauge|scale)\b",
     ),
+    (
+        "part",
+        r"(?P<share>(?:a |one )(?:third|quarter)|half ?way|two[ -]thirds|three[ -]quarters|1/2|1/4|1/3|2/3|3/4)"
+        r"(?: way)?(?: up)?(?=\s*(?:$|[,.;)]|when|at|on|once|with|if|and|but|idling|hot|cold))",
+    ),
+    ("rpm", r"(?:rpm|revs)\s*[:=@]?\s*(?P<a>[5-9]\d{2}|[1-7]\d{3})(?P<k>)\b"),
     ("rpm", rf"(?P<a>{_NUM})(?:\s?(?:-|–|to)\s?{_NUM})?(?P<k>k?)\s*(?:rpms?|r\.p\.m\.?|revs)\b"),
     (
         "rpm",
@@ -77,7 +83,10 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         r"(?:(?<=\bat )|(?<=@)|(?<=@ )|(?<=above )|(?<=over ))(?P<a>[5-9][05]0|[1-7]\d[05]0)(?P<k>)\b"
         r"(?!\s*(?:psi|miles|km|hours|hrs|mi|rpm))",
     ),
-    ("mph", rf"{_NUM}\s*(?:mph|kph|km/h|kmh|knots?|kts?)\b"),
+    (
+        "mph",
+        rf"(?:{_NUM}|{_WORD})\s*(?:mph|m\.p\.h\.?|miles (?:an|per) hour|kph|km/h|kmh|knots?|kts?)\b",
+    ),
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\.?)?\s?(?P<unit>[cf])\b"),
     ("temperature", rf"(?P<a>{_NUM})\s*(?:°|º|deg(?:rees|s)?\b\.?)"),
     *(
@@ -102,7 +111,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
 )
 _COMPILED = tuple((kind, re.compile(rf"(?<![\w.])(?:{p})", re.I)) for kind, p in _PATTERNS)
 _STARTS = re.compile(
-    rf"(?<![\w.])(?:(?=[\d.'])|(?:between|low|lower|mid|middle|high|upper|teens|single|{_WORD}|an?|few|couple|several|half|zero|third|quarter|straight|sae|mono"
+    rf"(?<![\w.])(?:(?=[\d.'])|(?:between|low|lower|mid|middle|high|upper|teens|single|{_WORD}|an?|few|couple|several|half(?:way)?|zero|third|quarter|straight|sae|mono|rpm|revs"
     r"|two[ -]thirds|three[ -]quarters)\b)",
     re.I,
 )
@@ -170,6 +179,8 @@ def _figure(kind: str, match: re.Match[str]) -> Figure:
             kinds, value = _pressure(parts, value)
         case "share":
             kinds, value = {"pressure", "share"}, f"{_share(parts['share'])} of the dial"
+        case "part":
+            kinds, value = {"share"}, f"{_share(parts['share'])} of the dial"
         case "rpm":
             value = f"{float(_plain(parts['a'])) * (1000 if parts['k'] else 1):g} rpm"
         case "temperature":

@@ -11,6 +11,7 @@ from knowledge.lexicon.pressure import EXHAUST, LEAD_TEST, NOT_MISSING, VAGUE
 from knowledge.lexicon.sights_kinds import INSTEAD
 from knowledge.reports.words import NOISES, Shows
 
+_DRILLED = 3  #: words before a clause: "spun by a drill: no pressure"
 #: straight after what shows: it did not
 _LATE_NOT = frozenset(["not", "never", "didnt", "doesnt", "wasnt", "isnt", "wont"])
 #: before what begins a clause
@@ -98,6 +99,10 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     if after in _LATE_NOT:
         return True
     words = {t.word for t in line.tokens}
+    clause = line.clause(mark.first)
+    near = {line.word(k) for k in range(max(0, clause.first - _DRILLED), clause.last)}
+    if "drill" in near and mark.value not in APART:
+        return True
     match mark.value:
         case Shows.NONE:
             return after in NOT_MISSING and line.word(mark.last - 1) in ("pressure", "oil")

@@ -110,6 +110,8 @@ class Job:
     @property
     def since(self) -> Since:
         """What the trouble is then said to be since."""
+        if self.area == "storage":
+            return Since.STANDING
         return Since.OIL_CHANGE if self.area in ("oil_change", "filter_change") else Since.WORK
 
     def before(self) -> tuple[str, tuple[Mark[object], ...]]:

@@ -20,6 +20,7 @@ _COMMA, _BREAK = 3, 8  #: how much farther a word is beyond a comma, beyond "and
 
 #: these say how hot it is inside a longer phrase as well
 _HEAT_WORDS = {"cold": Circumstance.COLD, "hot": Circumstance.HOT, "warm": Circumstance.HOT}
+_NO_HEAT = (Circumstance.WARMING, Circumstance.AFTER_REST, Circumstance.HARD_RUN)
 
 
 @dataclass(frozen=True, eq=False)
@@ -64,8 +65,8 @@ class Line:
             found.append(mark)
             for k in range(mark.first, mark.last):
                 also = _HEAT_WORDS.get(self.word(k))
-                if also is not None and also is not mark.value and len(mark) > 1:
-                    found.append(Mark(also, k, k + 1))
+                if also not in (None, mark.value) and len(mark) > 1 and mark.value not in _NO_HEAT:
+                    found.append(Mark(_HEAT_WORDS[self.word(k)], k, k + 1))
         return tuple(found)
 
     def denied(self, mark: Mark[object]) -> bool:

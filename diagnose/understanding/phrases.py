@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Generic, TypeVar
 
 from diagnose.understanding.text import Token, spelled, stemmed
-from knowledge.lexicon.stance import NOT
+from knowledge.lexicon.stance import FILLERS, NEITHER, NOT
 
 Value = TypeVar("Value")
 Value_co = TypeVar("Value_co", covariant=True)
@@ -135,11 +135,13 @@ def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int
         best = _match(elements, k + 1, tokens, i + 1)
     if element.optional:
         best = max(best, _match(elements, k + 1, tokens, i))
+    if best < 0 and k and i < len(tokens) and tokens[i].word in FILLERS:
+        return _match(elements, k, tokens, i + 1)  # "the needle has very slowly fallen"
     return best
 
 
 def _gaps(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int) -> Iterator[int]:
     for skip in range(min(GAP, len(tokens) - i) + 1):
-        if any(t.is_mark or t.stem in _NOT for t in tokens[i : i + skip]):
+        if any(t.is_mark or t.stem in _NOT or t.word in NEITHER for t in tokens[i : i + skip]):
             return  # "the light never flickers" is no flickering light
         yield _match(elements, k + 1, tokens, i + skip)

@@ -26,7 +26,9 @@ from knowledge.lexicon.numbers import (
     OR_MORE,
     OVER,
     REACHES,
+    ROAD,
     SAYS,
+    SHARE_AFTER,
     UNDER,
 )
 from knowledge.reports.words import Circumstance, Speed
@@ -43,6 +45,9 @@ _ENGINE = frozenset(["engine", "motor", "key", "ignition", "switched", "turned",
 def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     """The pressure a token is, with its unit; None where it is none."""
     token = line.tokens[i]
+    if token.kinds == {"share"}:
+        said = line.find(line.lexicon.instrument) and line.word(i - 1) in SHARE_AFTER
+        return token.value if said and not _is_difference(line, i) else None
     if not token.kinds & {"pressure", "number", "range"}:
         return None
     if _is_difference(line, i) or _not_running(line, i) or _is_scale(token):
@@ -62,6 +67,10 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     parts = [float(p) for p in token.value.split(" to ")]
     if parts[-1] > most or parts[0] > parts[-1]:
         return False
+    if line.word(i - 1) in ("at", "doing", "about") and line.word(i - 2) in ROAD:
+        return False
+    if line.word(i + 1) == "mark" and spoken_of:
+        return True
     if line.word(i + 1) in COUNTS or (line.word(i - 1) in NAMES and not token.word[:1].isalpha()):
         return False
     if "/" in (line.word(i - 1), line.word(i + 1)):
@@ -75,7 +84,7 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     )
     figures = [Mark(t.kinds, k, k + 1) for k, t in enumerate(line.tokens) if t.is_figure]
     others = any("pressure" in f.value for f in figures)
-    if line.usual(mark) and others:
+    if line.usual(mark) and (others or line.find(line.lexicon.instrument)):
         return True
     near = near or (spoken_of and any("rpm" in f.value and _beside(line, mark, f) for f in figures))
     read = line.find(line.lexicon.instrument)
@@ -89,7 +98,8 @@ def _beside(line: Line, a: Mark[str], b: Mark[object]) -> bool:
     """Whether two numbers stand beside each other, "at" at most between them."""
     between = _between(a, b)
     return len(between) <= 2 and not any(
-        line.tokens[k].is_mark or line.tokens[k].is_figure for k in between
+        (line.tokens[k].is_mark and line.word(k) not in "@=:") or line.tokens[k].is_figure
+        for k in between
     )
 
 

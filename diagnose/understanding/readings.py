@@ -14,6 +14,9 @@ from diagnose.understanding.text import Token
 from knowledge.lexicon.circumstances import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 
+_LED = 2  #: words by which a pressure is farther from what leads in another clause
+#: said of how long it ran, not of the speed
+_SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
 _FARTHEST = 9  #: words between a pressure and what it was read at
 
 
@@ -41,6 +44,10 @@ class _Pressure:
         "can't even get 20 psi": ["reading under 20 psi"],
         "pressure in the low 20s at idle": ["reading 20 to 23 psi idle"],
         "idle 12 psi, 2000 rpm 38": ["reading 12 psi idle", "reading 38 psi 2000 rpm"],
+        "shows only 10 lb. when hot, it used to show 30 lb.": ["reading 10 psi hot"],
+        "needle will drop to 1/4 when idling": ["reading 1/4 of the dial idle"],
+        "oil pressure: 35 @ 2500": ["reading 35 psi 2500 rpm"],
+        "light came on while cruising at 65": [],
         "pressure fell 15 psi": [],
         "15 to 20 psi above the panel gauge": [],
         "fitted a 0 to 100 psi gauge and a 20 psi switch": [],
@@ -138,7 +145,11 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
     figures: list[Mark[object]] = [
         Mark(t, i, i + 1) for i, t in enumerate(line.tokens) if t.kinds & {"rpm", "temperature"}
     ]
-    marks: list[Mark[object]] = [*line.find(lexicon.speed), *line.circumstances]
+    run = [m for m in line.circumstances if m.value in _SPANS]
+    marks: list[Mark[object]] = [
+        m for m in line.find(lexicon.speed) if not any(m.overlaps(r) for r in run)
+    ]
+    marks += line.circumstances
     marks += [*line.find(lexicon.any_heat), *line.find(lexicon.direct), *figures]
     heads: list[Mark[object]] = [p.mark for p in found]
     order = -1 if any(_is_heat(m) and m.first < heads[0].first for m in marks) else 1
@@ -162,7 +173,9 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
 def _nearness(line: Line, head: Mark[object], mark: Mark[object], order: int) -> tuple[int, ...]:
     """What is least for the pressure that a mark belongs to; of equal distance, the same clause."""
     clause = line.clause(mark.first)
-    return line.distance(head, mark), not clause.first <= head.first < clause.last, order
+    apart = not clause.first <= head.first < clause.last
+    leads = mark.first <= clause.first + 1 and apart
+    return line.distance(head, mark) + (_LED if leads else 0), apart, order
 
 
 def _is_heat(mark: Mark[object]) -> bool:

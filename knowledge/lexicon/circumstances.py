@@ -42,6 +42,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "at|after a complete|full|dead? stop|halt|standstill",
         "let it|off idle|throttle|gas|tick",
         "not moving",
+        "stop|traffic signs|sign",
     ),
     Circumstance.OFF_IDLE: (
         "off idle",
@@ -83,6 +84,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "up to speed",
         "anything|anywhere above|over|off|past idle|tickover|@rpm|@number",
         "down the road|highway|motorway|freeway",
+        "until|after|past|beyond|from @rpm",
     ),
     Circumstance.SLOWING: (
         "slowing|slow|coming|come|back|drop|dropping|returning to|down to? idle|stop",
@@ -132,6 +134,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "heat|temperature in|has|is it|the|up oil|engine?",
         "heat soaked|soak",
         "great|extreme|summer heat",
+        "temperature|temp|gauge|coolant|water gauge? reaches|gets|hits|comes|reached|reads up|to? to? normal|operating|90|80|temperature",
     ),
     Circumstance.MINUTES: (
         "after|about|for .. few|couple|ten|five|@minutes minutes|mins|min",
@@ -166,6 +169,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "as|once work|hours|day goes|go|wears on",
         "after all|a day|day's|hours running|work|driving?",
         "after @number|few|several|about|couple|ten laps|hours|lap",
+        "the longer it|i|you|the? engine|car|is|was? runs|run|drive|driven|goes|running",
     ),
     Circumstance.HARD_RUN: (
         "after|following a? hard|fast run|running|drive|driving|pull|blast|thrash",
@@ -178,7 +182,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "in|on|during|through a|left|right|long|hard|sweeping|tight|the left|right|long|hard|sweeping|tight? turn|turns|bend|hander|handers",
         "turning left|right|hard",
         "corners|cornering|corner|curves|bend|bends|hairpin|hairpins|twisties|roundabout|esses|chicane|chicanes|skidpad|slalom|cloverleaf|switchbacks",
-        "left|right|lefthand|righthand|left-hand|right-hand|left-hander|right-hander|hard|tight|long|sharp|fast|sweeping hander|handers|hand|turn|turns|corner|bend|handed|sweeper|sweepers",
+        "left|right|lefthand|righthand|left-hand|right-hand|left-hander|right-hander|hard|tight|long|sharp|fast|sweeping hander|handers|turn|turns|corner|bend|handed|sweeper|sweepers",
         "handers|hander|lefthander|righthander|left-hander|left-handers|right-hander|right-handers|sweeper|sweepers",
         "in|on|during|through|around|round|a|every turns|turn|ramp|sweeper",
         "turning|turn|turned|cornering|going round|around|hard|sharp|sharply|left|right|either|a|both corner|left|right|hard|way?",
@@ -316,7 +320,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "no apparent|particular|visible|obvious pattern|reason",
         "any time",
         "random|randomly|unpredictable|unpredictably|haphazard|sporadically|sporadic|erratically",
-        "no|without|any|not|for obvious|apparent|real|set|rhyme|visible|particular|discernible|good|pattern|reason|set|clear|consistent? pattern|reason|rhyme|logic|consistency|warning to|or|of|whatsoever?",
+        "no|without|any|not|for obvious|apparent|real|set|rhyme|visible|particular|discernible|good|pattern|reason|set|clear|consistent? pattern|reason|rhyme|logic|consistency to|or|of|whatsoever?",
         "whenever it feels|likes|wants",
         "any|all speed|time|old|temperature time?",
     ),

@@ -7,7 +7,7 @@ from knowledge.reports.words import Course, Onset
 _LESS = "lower|less|worse|poorer|weaker"
 ONSET: dict[Onset, tuple[str, ...]] = {
     Onset.SUDDEN: (
-        "suddenly|sudden|instantly|abruptly|instantaneous|instantaneously|dramatically|rapidly",
+        "suddenly|sudden|instantly|abruptly|instantaneous|instantaneously|dramatically",
         "all of a sudden",
         "all at once",
         "in a|an|one instant|flash|moment|heartbeat|stroke|go",

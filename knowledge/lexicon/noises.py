@@ -49,6 +49,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "bottom|lower|big end noise|noises|knock|knocks|rumble|rattle|going|gone|noisy",
         "heavy|deep|dull metallic? noise|knock|thump|thud|sound|rumble",
         "noise|noises|knocking|sound from|in the? bottom|lower|crankcase|block|sump end?",
+        "bearing|bearings noise|noises|rumble|knock|knocking",
     ),
     Shows.TICKING: (
         "lifter|lifters|tappet|tappets|hla|hlas|rocker|rockers noise|noisy|ticking|clicking|tick|rattle|rattling|tap|loud|are|is|was|were|"
@@ -64,6 +65,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "top|upper|valve end|train|gear is|was|very|gets|got|a|bit? noise|noisy|clatter|clattery|rattle|rattling|clatters|loud|ticking|tapping|chatter",
         "noise|noises|noisy|clatter|racket|rattle|tapping from|in|at|up|on the? top|upper|valve|rocker|rockers|head|valves|valvetrain end?",
         "tappet|tappets|lifter|lifters|valve|rocker|valves noise|noises|clatter|rattle|tick|chatter|racket|clack",
+        "top|upper end|half noisy|loud|clattery|clatters|rattles",
     ),
     Shows.RATTLE: (
         "rattle|rattles|rattling|rattled",

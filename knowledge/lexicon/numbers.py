@@ -10,7 +10,7 @@ def _set(text: str) -> frozenset[str]:
 #: before a pressure: nearly so
 ABOUT = _set("about around roughly approximately approx near nearly maybe like")
 #: before a pressure: it is more
-OVER = _set("over above past more")
+OVER = _set("over above past more exceeds exceed exceeded exceeding beyond")
 #: before a pressure: it is less
 UNDER = _set("below under less")
 #: after a number: it is a difference
@@ -56,6 +56,14 @@ IS = _set(
     "its is was are get gets getting got had has have see seeing saw makes make making made runs running ran"
 )
 NEARLY = ABOUT | _set("only just barely hardly still now at a")
+#: before "at" and a number: it is a speed on the road
+ROAD = _set(
+    "cruising driving cruise riding going travelling traveling speed speeds doing motoring along highway motorway"
+)
+#: straight before a share of the dial
+SHARE_AFTER = _set(
+    "to at about around on reads shows showing reading only just past over near nearly roughly"
+)
 #: after a number: it counts something else
 COUNTS = _set(
     "cylinder cylinders cyl liter litre times time ohm ohms gear gears th st nd rd amp volts "

@@ -8,12 +8,12 @@ from knowledge.reports.words import Shows
 INSTRUMENT = (
     "gauge|gage|guage|needle",
     "pressure|psi|presure",
-    "oil light|lamp",
+    "oil light|lamp|press",
     "reads|reading|showing|shows",
 )
 #: a gauge of its own on an oil line, beside the panel's
 DIRECT = (
-    "mechanical|direct|test|manual|master|trusted|proper gauge",
+    "mechanical|mech|direct|test|manual|master|trusted|proper gauge",
     "gauge direct|directly",
     "second|another mechanical|test? gauge",
     "t'd|teed in? a? gauge",
@@ -56,10 +56,11 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "no sign|hint|trace|indication of any? oil? pressure",
         "no oil? pressure at all|whatsoever",
         "@not got|have|had|any|seen|see|getting|get|show|showing|showed|registering|register any|a|one oil? pressure|psi",
-        f"{_P} @not register|registers|registering|move|moves|moving|budge|lift|rise|show|come|came|work",
+        f"{_P} @not register|registers|registering|move|moves|moving|budge|lift",
         "0|zero|nil psi|bar|lbs|pounds|oil",
         "=pressure|=gauge .. to|at =nothing",
         "@not a? .. flicker|twitch of|from|on the? needle|gauge",
+        "needle|gauge wont|@not come|lift|move|get off|from the? stop|peg|pin|zero|bottom",
     ),
     Shows.LOW: (
         f"low|poor|weak|bad|marginal|insufficient|lousy|crap oil? {_P}",
@@ -105,6 +106,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} suffers|suffered|poor|lousy|terrible|pathetic|feeble|dismal|marginal|borderline|rubbish|awful|dreadful|sad",
         f"{_P} is|was|a|bit|looks|seems terrible|pathetic|feeble|dismal|marginal|borderline|rubbish|awful|dreadful|disappointing|lousy|bad",
         "pressure problem|problems|trouble|issue|issues",
+        f"{_P} on the? low|lower|poor side|end",
     ),
     Shows.HIGH: (
         f"high|excessive|too-high oil? {_P}",
@@ -125,6 +127,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "maxed|maxing|pegging|buried out|on|the",
         f"{_P} maxed|maxes|buried|slammed|pegging",
         f"{_P} up|high by|around|at|over about? @pressure|@number|@range",
+        f"{_P} hard over|right|against|to|up the? right|top|max hand? stop|side|end|peg?",
     ),
     Shows.UNSTEADY: (
         f"{_P} .. flickers|flickering|wavers|wavering|bounces|bouncing|dances|dancing|fluctuates|fluctuating|"
@@ -205,6 +208,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "lag|delay before|in|until|of|getting|building .. pressure|oil",
         "delayed oil? pressure",
         "loses|lose|losing|lost|loosing prime",
+        "delay|lag|pause|wait .. before|until .. pressure|gauge|needle|light|lamp",
     ),
     Shows.LOST: (
         "lost|lose all? my? the? oil? pressure",
@@ -249,7 +253,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "reads normal|fine|good",
         "its|it's|it|is|was|all|otherwise|but|and|perfectly|runs? fine|ok|okay|good|normal|great",
         "fine|ok|okay|good|great|normal",
-        f"{_P} picks|picked|comes|came|rises|rose|climbs|climbed|recovers|recovered|increases|returns|jumps|shoots|goes|went|builds up|back|right? up? when|as|if|once|with|above|at|on|by|upon",
+        f"{_P} picks|picked|comes|came|rises|rose|climbs|climbed|recovers|recovered|increases|returns|jumps|shoots|goes|went|builds up|back|right? up? when|as|if|once|with|above|at|on|upon",
         f"{_P} .. holds|held|holding steady|up|well|good|constant|fine|now",
         f"{_P} =now holds",
         f"{_P} is|was|reads|within|inside|in|to|up|well|right|back|where|its|it|should|be|the? spec|limits|specification|specifications|normal|green|range",
@@ -326,7 +330,29 @@ NOT_MISSING = frozenset(
         "warning",
         "test",
         "reading",
-        "at",
+    ]
+)
+#: what a needle does while one watches, and what is done to the engine then
+FALLS = frozenset(
+    ["drops", "drop", "dropped", "dropping", "falls", "fall", "fell", "falling", "sinks", "dips"]
+)
+REVVED = frozenset(
+    [
+        "revs",
+        "rev",
+        "revved",
+        "revving",
+        "rpm",
+        "rpms",
+        "rise",
+        "rises",
+        "raised",
+        "rising",
+        "increase",
+        "increases",
+        "increased",
+        "throttle",
+        "up",
     ]
 )
 #: a lead is joined to ground to try the gauge: what the needle does then is no behaviour

@@ -50,7 +50,8 @@ SIGHTS_ASSEMBLY: dict[str, tuple[str, ...]] = {
     "just_worked_on": (
         "day|days|hours|hour|week|straight|soon|shortly|right|just|immediately|minutes|@hours|@days|@minutes|morning after|since|following .. work|service|repair|repairs|inspection|maintenance|job|shop",
         "first flight|run|drive|trip|start|outing .. after|since .. work|service|repair|maintenance|inspection",
-        "just|recently|only|fresh been? in|back|out|serviced|worked|from of|from|the|on? garage|shop|service|workshop|dealer?",
+        "just|recently|fresh been? in|back|out|from of|from|the? the? garage|shop|service|workshop|dealer",
+        "just|recently been? serviced|worked on?",
         "work done|carried|finished out? the? day|yesterday|just|week|before",
     ),
     "leftover_found": (

@@ -48,7 +48,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
     ),
     "rod_through_block": (
         "=threw|=thrown|=throws|=tossed a? rod|conrod|con-rod|leg",
-        "rod|conrod|con-rod|leg through|out|exited|hanging|poked|ventilated of? .. block|side|crankcase|sump|pan",
+        "rod|conrod|con-rod|leg .. through|out|exited|hanging|poked .. block|side|crankcase|sump|pan",
         "hole in|through the? side|of|the? block|crankcase",
         "windowed|ventilated|holed .. block|crankcase",
         "put a leg|rod out|through .. bed|side|block",
@@ -74,7 +74,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
     "shell_spun": (
         f"{_BRG} {_BE}? {_BE}? spun|turned|spinning|rotated in|its|the?",
         f"=spun|=spinning|=spin a|the|rod|main|number|another|big-end? rod|main|cam|big-end|@number? {_BRG}|rod|main",
-        "number|big|no @number? big|main|rod end|bearing? has|had|was? spun",
+        "number|no @number big|main|rod? end|bearing? spun",
+        "big|main|rod end|bearing? spun",
         "spun bearing",
     ),
     "shell_backs_shiny": (f"backs|back of the? {_BRG} {_BE}? .. polished|shiny|fretted|fretting",),
@@ -196,7 +197,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "cracked block|crankcase",
     ),
     "rod_broken": (
-        "rod|conrod|con-rod|rods bolt|bolts|cap|is|was|had|has|found? =broken|=snapped|=broke|=failed|=let|=off|=came|=sheared|=fractured",
+        "rod|conrod|con-rod|rods bolt|bolts|cap|is|was|had|has|found? =broken|=snapped|=broke|=failed|=sheared|=fractured",
         "broken|snapped|failed|broke|bent a|the|conrod? rod|conrod|con-rod bolt|bolts?",
     ),
     "bores_or_pistons_scored": (
@@ -262,7 +263,6 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
     ),
     "rap_dulled_by_cut_out": (
         "knock|noise|rap|rattle|knocking|rapping goes|disappears|stops|quiets|changes|reduces|gone|quietens|dulls .. plug|cylinder|lead|injector|cut|shorted|shorting",
-        "rod|big-end knock|rap|rattle",
         "rapping|rap|hammering|rattling at|around|when|on @rpm|revs|revved|lift-off|overrun",
         "pull|pulled|pulling|shorting|cracking .. plug|lead|injector .. knock|noise goes|quiets|stops|disappears|gone",
     ),

@@ -23,7 +23,7 @@ _GOOD = (
 )
 _BAD = "loose|corroded|dirty|green|bad|poor|broken|crusty|oily|barely-touching|rusty|burnt"
 _BROKEN = "broken|chafed|burnt|melted|frayed|cut|snapped|pinched|trapped|severed|corroded-through|bare|rubbed"
-_DEAD = "dead|died|erratic|crazy|wrong|quit|zero|failed|haywire|jumping|berserk|out|stopped|dimming|dim|wild|fail|swing|swinging"
+_DEAD = "dead|died|erratic|erratically|crazy|wrong|quit|zero|failed|haywire|jumping|berserk|out|stopped|dimming|dim|wild|fail|swing|swinging"
 _OTHERS = "other|all|fuel|temp|temperature|water|amp|volt|speedo|speedometer|both|every|electrical|rest|several"
 _METERS = "gauge|gauges|instruments|dials|needles|meters|clocks|instrument|speedometer|speedo|windows|indicators"
 #: the finding, by what is said when it is there
@@ -74,7 +74,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "other readings move|jump|too",
     ),
     "needle_stuck_at_one_value": (
-        f"{_GAUGE}|pressure stays|sits|reads|shows|stuck at .. no|whatever|regardless|irrespective matter|revs|rpm|of|the|what",
+        f"{_GAUGE}|pressure stays|sits|reads|shows|stuck at|on .. no|whatever|regardless|irrespective matter|revs|rpm|of|the|what",
         f"{_GAUGE} never|@not moves|move|changes|change|varies|vary .. whatever|matter|regardless|revs|rpm|hot|all",
         f"{_GAUGE} never|doesnt|dont|does|wont not? moves|move|changes|budges|budge",
         f"{_GAUGE} is|was|seems|appears|sits? stuck|frozen|pegged|jammed at|in|on",

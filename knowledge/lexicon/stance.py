@@ -36,6 +36,51 @@ NOT = (
     "no|not|non|never|without|cannot|dont|doesnt|didnt|isnt|arent|wasnt|werent|hasnt|havent|hadnt|wont|"
     "cant|couldnt|wouldnt|aint|barely"
 )
+#: they end what may stand inside a phrase, as a negation does
+NEITHER = frozenset(["nor", "neither", "none", "nobody"])
+#: words that may stand inside a phrase without changing what it says
+FILLERS = frozenset(
+    [
+        "very",
+        "really",
+        "quite",
+        "rather",
+        "pretty",
+        "extremely",
+        "completely",
+        "absolutely",
+        "totally",
+        "actually",
+        "also",
+        "just",
+        "now",
+        "definitely",
+        "certainly",
+        "fairly",
+        "particularly",
+        "simply",
+        "literally",
+        "suddenly",
+        "clearly",
+        "obviously",
+        "apparently",
+        "already",
+        "always",
+        "usually",
+        "has",
+        "have",
+        "had",
+        "been",
+        "is",
+        "was",
+        "are",
+        "were",
+        "being",
+        "itself",
+        "right",
+        ":",
+    ]
+)
 #: words that look like negation and are none
 NO_NEGATION = (
     "not only",
@@ -97,6 +142,7 @@ _DO = (
 )
 #: work that is only planned, in the plain form of the verb
 DO = frozenset(_DO.split("|"))
+_WILL_DO = "try|replace|swap|change|fit|pull|rebuild|install|clean|buy|prime|send|strip|tear|remove|order|check"
 #: what follows is not so, or not yet: plans and conditions
 SUPPOSED = (
     "would|should|shall|unless",
@@ -105,7 +151,9 @@ SUPPOSED = (
     "considering",
     "wondering|whether",
     "see|know|wonder|sure|ask|asking|check if|whether",
-    f"will|ill|well|gonna|id be? {_DO}",
+    f"ill|well|gonna|id be? {_DO}",
+    f"i|we|he|they|mechanic|garage|shop will be? {_DO}",
+    f"will be? {_WILL_DO}",
     f"{_DO} it|the|that|this next|tomorrow|soon",
     "next step|thing|job|weekend|week",
     "on order",
