@@ -37,9 +37,12 @@ class CheckPlanner:
 
     @cached_property
     def answered(self) -> frozenset[Finding]:
-        """Findings observed or derived, which need no check."""
+        """Findings observed or derived, which need no check.
+
+        What a person was asked and does not know can still be looked at.
+        """
         case = self.inference.case
-        answered = case.answered() - case.denied_unseen()
+        answered = case.answered() - case.denied_unseen() - case.only_asked
         return answered | {d.finding for d in self.inference.result.derived}
 
     @cached_property

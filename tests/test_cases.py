@@ -52,7 +52,8 @@ def raw(path: Path) -> dict[str, Any]:
 
 def entries(path: Path) -> list[dict[str, Any]]:
     """Everything numbered, in the order of its numbers."""
-    every = [e for k in ("finding", "reading", "work", "closed") for e in raw(path).get(k, [])]
+    kinds = ("finding", "reading", "behaviour", "trial", "earlier", "work", "closed")
+    every = [e for k in kinds for e in raw(path).get(k, [])]
     return sorted(every, key=lambda e: int(e["no"]))
 
 

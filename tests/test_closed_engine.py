@@ -8,9 +8,9 @@ from diagnose.case.case import Case
 from diagnose.case.loading import from_text, load
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.interview import Interview
-from diagnose.entry.questions import FindingQuestion
+from diagnose.entry.questions import CheckQuestion, ChoiceQuestion, FindingQuestion
 from knowledge.book import the_book
-from knowledge.model import Stage
+from knowledge.model import Finding, Stage
 
 BOOK = the_book()
 COMPLAINT = (
@@ -68,13 +68,18 @@ def test_a_denial_opens_nothing_and_leaves_the_check_to_be_done() -> None:
 
 def test_an_interview_asks_nothing_about_the_inside(tmp_path: Path) -> None:
     """Not even where the person's own words name it."""
-    interview = Interview.begin(tmp_path / "a.toml", BOOK, most=6)
-    asked = []
-    for line in ("V8", COMPLAINT):
+    interview = Interview.begin(tmp_path / "a.toml", BOOK, most=12)
+    asked: list[Finding] = []
+    for line in ("4", f"V8. {COMPLAINT}", ""):
         assert interview.reply(line) is None
     while (question := interview.next_question()) is not None:
-        if isinstance(question, FindingQuestion):
-            asked.append(question.finding)
+        match question:
+            case FindingQuestion():
+                asked.append(question.finding)
+            case ChoiceQuestion():
+                asked += [BOOK.findings[f] for c in question.choices for f in c.there]
+            case CheckQuestion():
+                asked += question.findings
         interview.reply("d")
     assert asked
     assert not [f.id for f in asked if f.stage is Stage.OPENED]

@@ -78,14 +78,15 @@ def test_a_shell_completes_commands_and_options() -> None:
 
 def test_every_command_in_a_process_of_its_own(tmp_path: Path) -> None:
     """The happy path, streams piped, no colour, nothing on stderr but the interview."""
-    answers = "Petrel\nno pressure\ny\nn\ny\nstop\n"
+    answers = "1\nPetrel, the gauge reads zero\n\n3\nstop\n"
     done = run("ask", "petrel.toml", "--by", "Ann", answers=answers, cwd=tmp_path)
     assert done.code == 0
-    assert done.out.startswith("Petrel\n")
-    assert "STOP THE ENGINE: gauge reads zero" in done.err
+    assert done.err.count("STOP THE ENGINE now. Do not run it again until the cause is found.") == 1
+    assert done.err.index("STOP THE ENGINE now") < done.err.index("In your own words")
+    assert "STOP THE ENGINE: gauge reads zero" in done.out
     for words, begins in (
-        (["record", "petrel.toml", "needle_flickers=yes"], "   4  needle_flickers: present"),
-        (["review", "petrel.toml"], "Petrel\nEngine: not known"),
+        (["record", "petrel.toml", "needle_flickers=yes"], "   3  needle_flickers: present"),
+        (["review", "petrel.toml"], "Petrel, the gauge reads zero\nEngine: not known"),
         (["lookup", "needle", "dances"], "finding     the needle wavers"),
         (["show", "needle-flickers"], "finding: the needle wavers"),
         (["graph", "petrel.toml", "--format", "dot"], "digraph causes {"),
@@ -215,10 +216,10 @@ def test_interrupted(tmp_path: Path) -> None:
     ) as process:
         assert process.stdin
         assert process.stderr
-        process.stdin.write(b"Petrel\nno pressure\ny\n")
+        process.stdin.write(b"1\nno pressure\n")
         process.stdin.flush()
         received = b""
-        while b"knock, low down" not in received:
+        while b"All right?" not in received:
             received += os.read(process.stderr.fileno(), 4096)
         process.send_signal(signal.SIGINT)
         out, err = process.communicate(timeout=60)

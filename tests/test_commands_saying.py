@@ -13,14 +13,12 @@ from diagnose.case.loading import load
 from diagnose.case.writing import start
 from diagnose.cli.interviewing import MOST_MISSES
 from diagnose.output.lines import columns, wrapped
+from diagnose.output.text.interview import STOP_NOW
 from knowledge.book import the_book
-from knowledge.model import Kind
 from knowledge.units import PSI
 from tests.support.command_line import ROOT, Done, call, in_eighty_columns
 
 BOOK = the_book()
-HISTORY = [f.id for f in BOOK.findings.values() if f.kind is Kind.HISTORY]
-LAYOUTS = list(BOOK.layouts)
 
 
 @pytest.fixture
@@ -51,102 +49,108 @@ def standing(path: Path) -> dict[str, str | None]:
 
 
 def test_ask_from_piped_answers(path: Path) -> None:
-    done = ask(path, "Petrel", "", "n", "y", "d", "2", "1 3", "probably not", "stop")
+    done = ask(path, "2", "", "1", "2", "1", "d", "1", "10 40 60", "2", "3", "stop")
     case = load(path, BOOK)
-    assert (case.job.title, case.layout.id) == ("Petrel", LAYOUTS[1])
-    assert standing(path) == {
-        "gauge_reads_zero": "absent",
-        "bearing_knock": "present",
-        "lamp_comes_on": "unknown",
-        HISTORY[0]: "present",
-        HISTORY[2]: "present",
-        list(standing(path))[-1]: "absent",
-    }
-    assert case.finding_records[-1].entry.sure == 0.8
-    assert done.out.startswith("Petrel\nEngine: pushrod V8")
-    assert "DO NOT START OR RUN: Bottom end knocks" in done.err
-    assert done.err.index("knocks;") < done.err.index("How is the engine built?")
+    assert case.layout.id == "marine_petrol_v8"
+    assert len(case.readings) == 3
+    now = standing(path)
+    assert (now["bearing_knock"], now["level_correct"], now["dipstick_low"]) == (
+        "present",
+        "present",
+        "absent",
+    )
+    assert (now["electric_gauge"], now["freshly_rebuilt"]) == ("unknown", "present")
+    assert done.out.startswith("Case without a title\nEngine: inboard or sterndrive petrol V8")
+    assert done.err.index(STOP_NOW) < done.err.index("What engine?")
 
 
-def test_ask_understands_the_complaint(path: Path) -> None:
-    ask(path, "x", "needle dances at idle", "d", "d", "d", "y", "stop")
-    assert standing(path)["needle_flickers"] == "present"
-    assert load(path, BOOK).job.complaint == "needle dances at idle"
+def test_ask_reads_the_story(path: Path) -> None:
+    """It is shown as facts with their words, and is in the case once it is confirmed."""
+    done = ask(path, "4", "V8, needle dances at idle, grumpy", "", "stop")
+    assert "“needle dances at idle”" in done.err
+    assert "grumpy" in done.err
+    assert load(path, BOOK).behaviours
+    assert load(path, BOOK).layout.id == "distributor_v8"
+    assert load(path, BOOK).job.complaint == "V8, needle dances at idle, grumpy"
+
+
+def test_ask_says_its_best_guess_after_each_answer(path: Path) -> None:
+    done = ask(path, "4", "V8, 5 psi at hot idle, 40 at 2000 rpm, 60 cold", "", "1", "1", "stop")
+    assert done.err.count("Best guess so far: ") == 3
+    assert " ".join(done.err.split()).count(" First: ") == 3
 
 
 def test_ask_why_back_and_nonsense(path: Path) -> None:
     done = ask(
         path,
-        *("back", "why", "Petrel", "back", "Petrel II", "why", "zzz"),  # the first words
-        *("back", "n", "why", "perhaps", "back", "y"),  # knock: back to the gauge
-        *("n", "d", "why", "99", "x", "back", "n", "", "why", "-1", "none"),  # lamp, menus
-        "stop",
+        *("back", "why", "y", "4", "why", "", "why", "99", "d"),  # safety, story, engine
+        *("why", "x", "back", "4", "1", "-1", "zzz", "y", "n", "stop"),  # level, gauge
     )
     for message in (
-        "This is the first question.",
-        "It heads the review",
+        "There is no question before this one",
+        "every further minute of running",
+        "Which: 1 zero, 2 a knock, 3 both?",
         "Your words are kept",
-        "if yes: ",
-        "Source: ",
-        "Please: y yes, n no",
-        "The layout says",
-        "A number from 1 to",
-        "What happened to an engine",
-        "Numbers from 1 to",
+        "How it is built says",
+        "A number from 1 to 7, or d for don't know.",
+        "the commonest fault",
+        "A number from 1 to 4, or d for don't know.",
+        "A number from 1 to 3, or d for don't know.",
         "Stopped here; everything is saved.",
     ):
-        assert message in done.err
-    assert load(path, BOOK).job.title == "Petrel II"
-    assert standing(path)["gauge_reads_zero"] == "present"
-    assert standing(path)["lamp_comes_on"] == "absent"
+        assert message in " ".join(done.err.split())
+    assert standing(path)["level_correct"] == "present"
 
 
 @pytest.mark.parametrize("given", range(8))
 def test_ask_keeps_everything_when_the_answers_end(path: Path, given: int) -> None:
     """Input that ends, or 'stop', after any number of answers."""
-    answers = ["Petrel", "x", "y", "y", "n", "3", "2", "y"][:given]
+    answers = ["4", "oil milky, V8", "", "1", "1", "8", "5 40 60", "1"][:given]
+    entries = [0, 2, 2, 3, 7, 10]
     for last in ([], ["STOP"]):
         path.unlink(missing_ok=True)
         done = ask(path, *answers, *last)
         assert "Stopped here" in done.err
         assert path.exists() == (given > 0) == bool(done.out)
-        if given:
-            assert load(path, BOOK).job.title == "Petrel"
-            assert load(path, BOOK).last_number == max(0, given - 2) - (given > 5)
+        if 0 < given < len(entries):
+            shown = given == 2 and not last  # what was shown is kept at the end of the input
+            assert load(path, BOOK).last_number == entries[given] + shown
 
 
 def test_ask_goes_on_with_a_case(path: Path) -> None:
     """What was left open at the start is asked; what was answered is not, but for 'back'."""
-    ask(path, "Petrel", "", "n", "stop")
+    ask(path, "4", "", "stop")
     before = path.read_text()
-    done = ask(path, "back", "d", "y", "n", "2", "1", "stop")
+    done = ask(path, "back", "d", "d", "1", "stop")
     assert "Going on with" in done.err
-    assert "What is it about" not in done.err
+    assert "In your own words" not in done.err
     assert path.read_text().startswith(before)
-    assert standing(path) == {
-        "gauge_reads_zero": "unknown",
-        "bearing_knock": "present",
-        "lamp_comes_on": "absent",
-        HISTORY[0]: "present",
-    }
-    assert load(path, BOOK).layout.id == LAYOUTS[1]
+    assert standing(path)["bearing_knock"] == "unknown"
+    assert standing(path)["level_correct"] == "present"
     before = path.read_text()
     done = ask(path, "stop")
-    assert "How is the engine built?" not in done.err
-    assert "What happened to it before?" not in done.err
+    assert "What engine?" not in done.err
+    assert "dipstick" not in done.err.partition("Stopped")[0]
     assert path.read_text() == before
 
 
 def test_ask_stops_asking(path: Path) -> None:
-    assert "left at most" not in ask(path, "x", "", "d", "d", "d", "", "", questions=0).err
-    assert "(2 left at most)" in ask(path, "1", "d", questions=2).err
+    answers = ["4", "", "d", "d", "d", "d", "d", "d", "d"]
+    assert "left at most" not in ask(path, *answers, questions=0).err
+    path.unlink()
+    assert "(2 left at most)" in ask(path, *answers, "stop", questions=2).err
+
+
+def test_ask_stops_where_nothing_would_change_the_first_check(path: Path) -> None:
+    done = ask(path, *["d"] * 80, questions=60)
+    assert "More questions would not change what to check first." in done.err
 
 
 @pytest.mark.parametrize("word", ["back", "why", "perhaps", "99", "y"])
 def test_ask_is_not_caught_in_an_endless_pipe(path: Path, word: str) -> None:
-    done = ask(path, "x", "", "d", "d", *itertools.repeat(word, 4 * MOST_MISSES))
+    done = ask(path, "4", "x", "", "d", *itertools.repeat(word, 4 * MOST_MISSES))
     assert f"{MOST_MISSES} lines in a row answered no question." in done.err
-    assert load(path, BOOK).job.title == "x"
+    assert load(path, BOOK).job.complaint == "x"
 
 
 @pytest.mark.parametrize(
@@ -157,20 +161,20 @@ def test_ask_is_not_caught_in_an_endless_pipe(path: Path, word: str) -> None:
         (b"a\x00\x1b[31mb", "a\x00\x1b[31mb"),
         (b"x" * 3_000_000 + b"\nshorter", "shorter"),
         (b'"""\\ \' [engine] #', '"""\\ \' [engine] #'),
-        (b"d", "Oil pressure"),
+        (b"d", ""),
     ],
 )
 def test_ask_of_odd_input(path: Path, typed: bytes, kept: str) -> None:
-    done = call("ask", path, answers=typed + b"\n\nstop\n")
+    done = call("ask", path, answers=b"4\n" + typed + b"\n\nstop\n")
     assert done.code == 0
-    assert load(path, BOOK).job.title == kept
+    assert load(path, BOOK).job.complaint == kept
     assert "\x1b" not in done.out + done.err
 
 
 def test_ask_names_its_own_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.chdir(tmp_path)
     for number in (1, 2):
-        assert call("ask", answers="x\n\nstop\n").code == 0
+        assert call("ask", answers="4\n\nstop\n").code == 0
         assert (tmp_path / f"case-{date.today()}-{number}.toml").exists()
 
 

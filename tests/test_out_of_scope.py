@@ -6,9 +6,10 @@ from pathlib import Path
 
 import pytest
 
-from diagnose.case.loading import from_text
+from diagnose.case.loading import from_text, load
 from diagnose.errors import OutOfScopeError
 from knowledge.book import the_book
+from knowledge.questions.essentials import SAFETY
 from tests.support.command_line import Done, call
 from tests.support.complaints import INVENTED
 from tests.support.history_jobs import a_folder, job_text, three_jobs
@@ -67,15 +68,17 @@ def test_every_command_refuses_an_aircraft(
     assert [p.name for p in tmp_path.iterdir()] == ["a.toml"]
 
 
-@pytest.mark.parametrize("words", ["Light aircraft\nlow\n", "Flat four\nlow in the helicopter\n"])
+@pytest.mark.parametrize("words", ["Light aircraft, low", "Flat four, low in the helicopter"])
 def test_ask_begins_no_case_for_an_aircraft(tmp_path: Path, words: str) -> None:
-    """As soon as it is said, before a question is asked or anything is saved."""
+    """As soon as it is said: no further question, no advice, nothing of it in the file."""
     path = tmp_path / "a.toml"
-    done = call("ask", path, answers=words + "y\n" * 5)
+    done = call("ask", path, answers=f"4\n{words}\n" + "y\n" * 5)
     assert (done.code, done.out) == (65, "")
     assert "a licensed maintenance organisation" in done.err.splitlines()[-1]
-    assert "gauge read zero, or" not in done.err
-    assert not path.exists()
+    assert "All right?" not in done.err
+    assert "Best guess" not in done.err
+    assert words not in path.read_text("utf-8")
+    assert {s.finding.id for s in load(path, BOOK).finding_records} == set(SAFETY.findings)
 
 
 @pytest.mark.parametrize(

@@ -151,6 +151,7 @@ class Case:
     last_number: int = 0
     standing: Mapping[int, Entry] = field(default_factory=dict)
     has_engine: bool = False  #: whether the file has an [engine]
+    has_job: bool = False  #: whether it has a [job]
 
     def facts(self, up_to: Stage = Stage.OPENED) -> Facts:
         """Return what is known up to this stage: observations, readings, measures, limits."""
@@ -234,6 +235,15 @@ class Case:
         tried = frozenset(f for t in self.trials for f in t.trial.findings)
         seen = frozenset(s.finding for s in self.finding_records)
         return seen | tried | frozenset(self.features)
+
+    @property
+    def only_asked(self) -> frozenset[Finding]:
+        """Findings a person was asked for and does not know: nobody has looked at them."""
+        told = Stage.KNOWN.value
+        records = self.finding_records
+        return frozenset(
+            r.finding for r in records if r.observation is None and r.entry.learned == told
+        )
 
 
 def _seen_inside(record: FindingRecord) -> bool:

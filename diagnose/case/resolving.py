@@ -106,6 +106,7 @@ class Resolver:
             last_number=entries.last_number,
             standing=entries.by_number,
             has_engine="engine" in self.tables.raw,
+            has_job="job" in self.tables.raw,
         )
 
     def _expect(self) -> Expect:

@@ -75,13 +75,15 @@ def table_text(header: str, fields: Fields) -> str:
     return text
 
 
-def start(path: Path, book: Book, job: Fields, engine: Fields | None = None) -> Case:
-    """A new case file; without ``engine`` that can be appended later, once.
+def start(path: Path, book: Book, job: Fields | None, engine: Fields | None = None) -> Case:
+    """A new case file; ``job`` or ``engine``, where it is None, can be appended later, once.
 
     Raises CannotWriteError where the file exists or cannot be made, UsageError where a field
     is not right.
     """
-    text = f"schema = {VERSION}\n\n{table_text('[job]', job)}"
+    text = f"schema = {VERSION}\n"
+    if job is not None:
+        text += f"\n{table_text('[job]', job)}"
     if engine:
         text += f"\n{table_text('[engine]', engine)}"
     with locked(path) as place:
@@ -125,11 +127,21 @@ def append_engine(path: Path, book: Book, engine: Fields) -> Case:
 
     Raises NoCaseError, BadCaseError, CannotWriteError, UsageError.
     """
+    return _append_once(path, book, "engine", engine)
+
+
+def append_job(path: Path, book: Book, job: Fields) -> Case:
+    """Append the [job] of a case that has none yet. Raises as ``append_engine``."""
+    return _append_once(path, book, "job", job)
+
+
+def _append_once(path: Path, book: Book, name: str, fields: Fields) -> Case:
     with locked(path) as place:
         old = read_text(path)
-        if from_text(old, path, book).has_engine:
-            raise UsageError(f"{named(path)}: has its [engine] already; change it in the file")
-        text = f"{_closed(old)}\n{table_text('[engine]', engine)}"
+        case = from_text(old, path, book)
+        if case.has_engine if name == "engine" else case.has_job:
+            raise UsageError(f"{named(path)}: has its [{name}] already; change it in the file")
+        text = f"{_closed(old)}\n{table_text(f'[{name}]', fields)}"
         case = _checked(text, path, book, {})
         atomic_write(place, text)
     return case

@@ -12,19 +12,27 @@ from diagnose.cli.printing import remark, remark_lines
 from diagnose.entry.interview import Interview, new_case_path
 from diagnose.entry.questions import (
     HELP,
+    STORY,
+    YES,
+    ChoiceQuestion,
+    ConfirmQuestion,
+    EngineQuestion,
     FindingQuestion,
-    MenuQuestion,
     Question,
     Reply,
     TrialQuestion,
 )
 from diagnose.output.documents.alarms import alarm_notices
-from diagnose.output.documents.interview import TRIAL_ANSWERS, question_reason
+from diagnose.output.documents.interview import TRIAL_ANSWERS, best_guess, question_reason
 from diagnose.output.documents.review import review_document
+from diagnose.output.documents.tell import account_document
 from diagnose.output.text.alarms import alarm_lines
-from diagnose.output.text.interview import menu_lines, prompt_text, reason_lines
+from diagnose.output.text.interview import STOP_NOW, guess_lines, prompt_text, reason_lines
 from diagnose.output.text.review import review_text
+from diagnose.output.text.tell import told_lines
 from knowledge.book import the_book
+from knowledge.model import Severity
+from knowledge.questions.essentials import SAFETY
 
 MOST_MISSES = 20  #: lines in a row that answer nothing, before a pipe is given up
 
@@ -37,7 +45,6 @@ def run_interview(path: Path | None, questions: int, by: str) -> None:
         remark(f"Going on with {name}. {HELP}.")
         _show_alarms(interview)
     else:
-        remark("If the gauge reads zero, or the engine knocks: stop the engine before you read on.")
         remark(f"Every answer is saved in {name} as it is given. {HELP}.")
     if not _ask_all(interview):
         saved = "everything is saved" if interview.saved else "nothing was said, nothing saved"
@@ -50,36 +57,51 @@ def run_interview(path: Path | None, questions: int, by: str) -> None:
 def _ask_all(interview: Interview) -> bool:
     """Put every question; False where the person or the input ended first."""
     misses = 0
-    menu: MenuQuestion | None = None
+    shown: Question | None = None
     while (question := interview.next_question()) is not None:
-        if isinstance(question, FindingQuestion | TrialQuestion) and question.left is not None:
-            _show_alarms(interview)
-        elif isinstance(question, MenuQuestion) and question is not menu:
-            menu = question
-            remark_lines(*menu_lines(menu))
+        if isinstance(question, ConfirmQuestion) and question is not shown:
+            document = account_document(question.account, interview.book)
+            remark_lines(*told_lines(document))
+        shown = question
         line = _read_line(prompt_text(question))
-        reply = Reply.STOP if line is None else interview.reply(line)
+        if line is None:
+            interview.finish()
+            return False
+        reply = interview.reply(line)
         if reply is Reply.STOP:
-            interview.stop()
             return False
         if reply is None:
             misses = 0
-            if isinstance(question, FindingQuestion | TrialQuestion):
-                _show_alarms(interview)
-        elif reply is not Reply.BACK:
-            _explain(interview, question, reply)
+            _after(interview, question)
+        elif reply is not Reply.BACK and reply is not Reply.CHANGED:
+            _explain(interview, question, reply, line)
             misses += 1
             if misses >= MOST_MISSES and not sys.stdin.isatty():
                 remark(f"{MOST_MISSES} lines in a row answered no question.")
-                interview.stop()
                 return False
     if interview.no_useful_question:
-        _show_alarms(interview)
-        remark("No open question would tell these causes apart; look instead.")
+        remark("More questions would not change what to check first.")
     return True
 
 
-def _explain(interview: Interview, question: Question, reply: Reply) -> None:
+def _after(interview: Interview, question: Question) -> None:
+    """Say what an answer changes: when to stop, and the best guess so far."""
+    if _is_safety(question):
+        if any(a.severity is not Severity.CARE for a in interview.new_alarms()):
+            remark(STOP_NOW)
+        return
+    half = isinstance(question, EngineQuestion) and question.of is None
+    if question is STORY or (half and isinstance(interview.next_question(), EngineQuestion)):
+        return
+    _show_alarms(interview)
+    remark_lines(*guess_lines(best_guess(interview.diagnosis())))
+
+
+def _is_safety(question: Question) -> bool:
+    return isinstance(question, ChoiceQuestion) and question.menu is SAFETY
+
+
+def _explain(interview: Interview, question: Question, reply: Reply, line: str) -> None:
     """Say why the question is put again."""
     match reply:
         case Reply.WHY if isinstance(question, FindingQuestion | TrialQuestion):
@@ -90,9 +112,11 @@ def _explain(interview: Interview, question: Question, reply: Reply) -> None:
         case Reply.WHY if not isinstance(question, FindingQuestion | TrialQuestion):
             remark(question.why, 2)
         case Reply.FIRST:
-            remark("This is the first question.", 2)
+            remark("There is no question before this one that can be asked again.", 2)
         case Reply.TOO_LONG:
             remark(f"That is too long: at most {LONGEST:,} characters.", 2)
+        case _ if _is_safety(question) and line.lower() in YES:
+            remark(f"{STOP_NOW} Which: 1 zero, 2 a knock, 3 both?")
         case _:
             remark(question.hint, 2)
 

@@ -1,8 +1,8 @@
 """An interview over one case file: which question comes next, and what an answer does to the case.
 
-First whatever may call for stopping the engine, then the person's own words, layout and history,
-then the questions that tell most about the cause. Every answer is saved at once; prompting and
-printing are the caller's::
+As an expert on the telephone asks: safety first, then the story in the person's own words, then
+what is missing of the essentials, then the questions that could still change the next check.
+Every answer is saved at once; prompting and printing are the caller's::
 
     interview = Interview.begin(Path("petrel.toml"), the_book())
     while (question := interview.next_question()) is not None:
@@ -14,49 +14,47 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 from datetime import date
-from functools import partial
 from pathlib import Path
 
 from diagnose.case.case import Case
 from diagnose.case.disk import ready
 from diagnose.case.loading import from_text, load, read_text
 from diagnose.case.schema import LONGEST
-from diagnose.case.writing import Fields, NewEntry, append_by, append_engine, start
+from diagnose.case.writing import NewEntry, append_by, append_engine, append_job, start
 from diagnose.diagnosis import Diagnosis
-from diagnose.entry.answers import Answer
-from diagnose.entry.details import Details
+from diagnose.entry.agenda import Agenda
+from diagnose.entry.answered import Answered, engine_fields, new_entries
+from diagnose.entry.confirming import Change, Correct, More, Strike, changed
+from diagnose.entry.known import Known
 from diagnose.entry.questions import (
-    COMPLAINT,
-    TITLE,
+    STORY,
+    ChoiceQuestion,
+    ConfirmQuestion,
+    EngineQuestion,
     FindingQuestion,
-    MenuQuestion,
+    Kept,
+    NumbersQuestion,
+    Picked,
     Question,
     Reply,
     Said,
     TextQuestion,
     TrialQuestion,
+    TriedQuestion,
     read_line,
+    uncounted,
 )
-from diagnose.entry.recording import fact_entry
-from diagnose.entry.trials import TrialInput
+from diagnose.entry.telling import Account, read_readings, understand, write
 from diagnose.errors import UsageError, plain
 from diagnose.inference.outcomes import Outcome
-from diagnose.lookup.finder import Finder
-from diagnose.planning.questions import best_question
 from knowledge.book import Book
-from knowledge.model import Finding, Kind, Stage
-from knowledge.pressure.patterns import GAUGE_READS_ZERO, LAMP_COMES_ON
+from knowledge.model import Finding
+from knowledge.questions.essentials import SAFETY
 from knowledge.rule_api import Alarm
-from knowledge.stations.bearings.findings import BEARING_KNOCK
 
-#: what may call for stopping the engine is asked before anything else
-URGENT = (GAUGE_READS_ZERO, BEARING_KNOCK, LAMP_COMES_ON)
-MOST_HITS = 6  #: findings that are looked up in the person's own words
-LEAST_SCORE = 0.45  #: how well a finding must fit the person's own words to be asked for
+LONGEST_TITLE = 60  #: characters
 MOST_FILES = 999  #: of cases that are named by the day
-NO_TITLE = "Oil pressure"
 
 
 class Interview:
@@ -70,9 +68,10 @@ class Interview:
         self.most = most
         self.resumed = os.path.lexists(path)  #: whether the file was there before
         self.no_useful_question = False  #: it ended because no open question would help
-        self._texts: dict[TextQuestion, str] = {}
         self._open: list[Question] = []  #: to be asked, the last one first
-        self._answered: list[Question] = []
+        self._answered: list[Answered] = []
+        self._reopened: list[Answered] = []  #: asked once more by 'back'
+        self._agenda = Agenda()
         self._alarms_seen: set[str] = set()
         self._last: tuple[str, Diagnosis] | None = None
         self._plan = self._questions()
@@ -90,8 +89,9 @@ class Interview:
         interview = cls(path, book, by, most)
         if interview.resumed:
             asked = interview.case.finding_records
-            interview._answered.extend(about(s.finding, book) for s in asked)
-            interview._answered.extend(TrialQuestion(t.trial) for t in interview.case.trials)
+            earlier = [about(s.finding, book) for s in asked]
+            earlier += [TrialQuestion(t.trial) for t in interview.case.trials]
+            interview._answered.extend(Answered(q) for q in earlier)
         ready(path)
         return interview
 
@@ -134,19 +134,19 @@ class Interview:
         if question is None:
             return Reply.STOP
         answer = read_line(question, line)
-        if answer is Reply.STOP:
-            self.stop()
-        elif answer is Reply.BACK:
+        if answer is Reply.UNCLEAR and isinstance(question, NumbersQuestion):
+            answer = read_readings(line, self.book) or answer
+        if answer is Reply.BACK:
             return self._back()
-        elif not isinstance(answer, Reply):
-            self._save(question, answer)
-            return None
-        return answer
+        if isinstance(answer, Reply):
+            return answer
+        return self._save(question, answer)
 
-    def stop(self) -> None:
-        """End the interview; a case with a title and no complaint yet is saved."""
-        if not self.resumed and TITLE in self._texts and not self.saved:
-            self._start()
+    def finish(self) -> None:
+        """Write what was shown and not objected to; for the end of the input."""
+        question = self._open[-1] if self._open else None
+        if isinstance(question, ConfirmQuestion):
+            self._save(question, Kept(question.account))
 
     def outcomes(self, finding: Finding) -> Mapping[str, Outcome]:
         """What 'yes' and 'no' would do to the ranking; empty where that is not computed."""
@@ -156,100 +156,122 @@ class Interview:
 
     def _questions(self) -> Iterator[Question]:
         """Every question in order; each is made once those before it are answered."""
-        if not self.resumed:
-            yield TITLE
-            yield COMPLAINT
-        answered = self.case.answered()
-        yield from (FindingQuestion(f) for f in URGENT if f not in answered)
-        case = self.case
-        if not case.has_engine:
-            for finding in _findings_named(case.job.complaint, self.book):
-                if finding not in self.case.answered():
-                    yield about(finding, self.book)
-            yield _layout_menu(self.book)
-        if not any(s.finding.kind is Kind.HISTORY for s in case.finding_records):
-            yield _history_menu(self.book)
+        if not self.resumed or not _asked_of_safety(self.diagnosis()):
+            yield ChoiceQuestion(SAFETY, SAFETY.choices)
+        if not self.case.has_job:
+            yield STORY
+        while (essential := self._agenda.essentials(self.diagnosis())) is not None:
+            yield essential
         for left in range(self.most, 0, -1):
-            planner = self.diagnosis().planner
-            best = best_question(
-                self.book.findings.values(),
-                planner.single_cause_model,
-                planner.answered,
-                self.book.shown_by_trial,
-            )
-            if best is None:
+            question = self._agenda.by_value(self.diagnosis(), left)
+            if question is None:
                 self.no_useful_question = True
                 return
-            yield about(best, self.book, left)
+            yield question
 
     def _back(self) -> Reply:
         if not self._answered:
             return Reply.FIRST
         earlier = self._answered.pop()
-        if isinstance(earlier, TextQuestion):
-            del self._texts[earlier]
-        self._open.append(earlier)
+        self._reopened.append(earlier)
+        self._open.append(earlier.question)
         return Reply.BACK
 
-    def _save(self, question: Question, answer: Said) -> None:
-        """Save one answer, and leave its question."""
+    def _save(self, question: Question, answer: Said) -> Reply | None:
+        """Save one answer, and leave its question; CHANGED where it is asked once more."""
         match question, answer:
             case TextQuestion(), str():
-                self._texts[question] = answer
-                self._answered.append(question)
-                if question is COMPLAINT:
-                    self._start()
-            case MenuQuestion(about="layout"), tuple():
-                append_engine(self.path, self.book, {"layout": answer[0] if answer else "unknown"})
-            case MenuQuestion(), tuple():
-                for id_ in answer:
-                    self._append(self.book.findings[id_], Answer("present"))
-            case FindingQuestion(), Answer():
-                self._append(question.finding, answer)
-                self._answered.append(replace(question, left=None))
-            case TrialQuestion(), TrialInput():
-                append_by(self.path, self.book, partial(_trial_entry, answer, self.by))
-                self._answered.append(replace(question, left=None))
-        self._open.pop()
+                self._open.pop()
+                self._save_story(answer)
+                return None
+            case ConfirmQuestion(), Strike() | Correct() | More():
+                account = changed_or_none(question.account, answer, self.book)
+                if account is None:
+                    return Reply.UNCLEAR
+                self._open[-1] = ConfirmQuestion(account)
+                return Reply.CHANGED
+            case ConfirmQuestion(), Kept():
+                if answer.account is not None and answer.account.kept:
+                    write(answer.account, self.book, self.by, self.case.job.complaint)
+            case EngineQuestion(), Picked():
+                fields = engine_fields(question, answer)
+                self._open.pop()
+                if isinstance(fields, EngineQuestion):
+                    self._open.append(fields)
+                else:
+                    append_engine(self.path, self.book, fields)
+                return None
+            case _:
+                self._append(question, answer)
+        self._open.remove(question)
+        return None
 
-    def _start(self) -> None:
-        """Make the case file; the questions before it cannot be asked again."""
-        job: Fields = {
-            "title": self._texts.get(TITLE) or NO_TITLE,
+    def _save_story(self, story: str) -> None:
+        """Keep the words; what is read out of them is asked to be confirmed next."""
+        fields = {
+            "title": first_words(story) or None,
             "opened": date.today(),
             "by": self.by or None,
-            "complaint": self._texts.get(COMPLAINT) or None,
+            "complaint": story or None,
         }
-        start(self.path, self.book, job)
-        self._answered.clear()
+        append_job(self.path, self.book, fields)
+        if any(c.isalnum() for c in story):
+            account = understand(self.path, story, self.book)
+            if account.kept or account.understanding.unread:
+                self._open.append(ConfirmQuestion(account))
 
-    def _append(self, finding: Finding, answer: Answer) -> None:
-        """Append one answer; it replaces an earlier answer to the same question."""
+    def _append(self, question: Question, answer: Said) -> None:
+        """Append what one answer says; an earlier answer to the same question no longer counts."""
+        earlier = None
+        if self._reopened and self._reopened[-1].question == question:
+            earlier = self._reopened.pop()
 
-        def entry(case: Case) -> list[NewEntry]:
-            earlier = [s.entry.no for s in case.finding_records if s.finding is finding]
-            fields = {
-                "what": finding.id,
-                "state": answer.state,
-                "sure": answer.sure,
-                "replaces": earlier[-1] if earlier else None,
-                "when": date.today(),
-                "by": self.by or None,
-            }
-            return [NewEntry("finding", fields)]
+        def made(case: Case) -> list[NewEntry]:
+            return new_entries(question, answer, case, self.book, self.by, earlier)
 
-        append_by(self.path, self.book, entry)
+        if not self.saved:
+            start(self.path, self.book, None)
+        numbers: tuple[int, ...] = ()
+        if made(self.case):
+            done = append_by(self.path, self.book, made)
+            numbers = tuple(range(done.first_number, done.first_number + len(done.entries)))
+        self._agenda.note(question)
+        self._answered.append(Answered(uncounted(question), numbers))
+        if isinstance(question, TriedQuestion) and isinstance(answer, Picked):
+            tried = [question.trials[i] for i in answer.places or ()]
+            self._open.extend(TrialQuestion(t, made=True) for t in reversed(tried))
+
+
+def first_words(story: str) -> str:
+    """How a story begins, as the title of its case.
+
+    >>> first_words("Petrel, petrol V8. Flickers at hot idle since the pump was renewed")
+    'Petrel, petrol V8'
+    """
+    words = story.partition(". ")[0].split()
+    while len(" ".join(words)) > LONGEST_TITLE:
+        words.pop()
+    return " ".join(words).rstrip(".,;:")
+
+
+def _asked_of_safety(diagnosis: Diagnosis) -> bool:
+    """Whether something is known of what the safety question asks, or it was asked."""
+    known = Known.of(diagnosis)
+    return any(f in known.states or f in known.asked for f in SAFETY.findings)
+
+
+def changed_or_none(account: Account, change: Change, book: Book) -> Account | None:
+    """The account after a change; None where nothing could be made of the words."""
+    try:
+        return changed(account, change, book)
+    except UsageError:
+        return None
 
 
 def about(finding: Finding, book: Book, left: int | None = None) -> FindingQuestion | TrialQuestion:
     """The question about a finding; one that only a trial shows is asked as the trial."""
     trial = book.shown_by_trial.get(finding)
     return FindingQuestion(finding, left) if trial is None else TrialQuestion(trial, left)
-
-
-def _trial_entry(made: TrialInput, by: str, case: Case) -> list[NewEntry]:
-    """What a trial did; it replaces an earlier answer to the same question."""
-    return [fact_entry(made, case, Details(by=by))]
 
 
 def new_case_path(folder: Path = Path()) -> Path:
@@ -259,38 +281,3 @@ def new_case_path(folder: Path = Path()) -> Path:
         if not os.path.lexists(path):
             return path
     raise UsageError("name the case file: diagnose ask petrel.toml")
-
-
-def _findings_named(words: str, book: Book) -> Iterator[Finding]:
-    """Findings outside the engine that a person's own words seem to name, the best first."""
-    for hit in Finder(book).find(words, (Finding,), MOST_HITS) if words else ():
-        word = hit.word
-        if hit.score < LEAST_SCORE or not isinstance(word, Finding) or word.kind is not Kind.SEEN:
-            continue
-        if word.stage is not Stage.OPENED:  # nobody can see it while the engine is closed
-            yield word
-
-
-def _layout_menu(book: Book) -> MenuQuestion:
-    return MenuQuestion(
-        about="layout",
-        title="How is the engine built?",
-        asks="Number (empty: don't know): ",
-        why="The layout says which parts there are, and so which faults there can be.",
-        ids=tuple(layout.id for layout in book.layouts.values()),
-        choices=tuple(layout.says for layout in book.layouts.values()),
-        most=1,
-    )
-
-
-def _history_menu(book: Book) -> MenuQuestion:
-    facts = [f for f in book.findings.values() if f.kind is Kind.HISTORY]
-    return MenuQuestion(
-        about="history",
-        title="What happened to it before? Give the numbers that apply.",
-        asks="Numbers, with blanks between (empty: none, or don't know): ",
-        why="What happened to an engine makes some faults far more common.",
-        ids=tuple(f.id for f in facts),
-        choices=tuple(f.says for f in facts),
-        most=len(facts),
-    )

@@ -2,23 +2,29 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
-from typing import Literal
 
 from diagnose.case.schema import LONGEST
 from diagnose.entry.answers import Answer, named_answer
+from diagnose.entry.confirming import Change, parse_change
+from diagnose.entry.numbers import Readings, Slot, parse_numbers
+from diagnose.entry.telling import Account
 from diagnose.entry.trials import TrialInput, named_result
+from diagnose.errors import UsageError
 from knowledge.model import Finding
+from knowledge.questions.shapes import Choice, EngineKind, Menu
 from knowledge.reports.shapes import TrialKind
 from knowledge.reports.words import Result
+from knowledge.work import Inspection
 
 HELP = "y yes, n no, d don't know, why, back, stop here"
 STOP = ("stop", "stop here", "quit", "exit")
 BACK = ("back", "b")
 WHY = ("why", "why do you ask", "w")
 DONT_KNOW = ("", "d", "?", "dont know", "don't know", "don’t know", "unknown", "u")
-NONE = (*DONT_KNOW, "none", "no", "n")
+NO = ("n", "no", "none", "0", "nothing")
+YES = ("y", "yes")
 
 
 class Reply(Enum):
@@ -30,6 +36,21 @@ class Reply(Enum):
     WHY = "why"
     UNCLEAR = "unclear"
     TOO_LONG = "too long"
+    CHANGED = "changed"  #: what was understood has changed; it is asked again whether it is right
+
+
+@dataclass(frozen=True, slots=True)
+class Picked:
+    """Choices by their place from 0; None: the person does not know."""
+
+    places: tuple[int, ...] | None
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """The account that is written; None: nothing of it."""
+
+    account: Account | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,39 +72,130 @@ class TextQuestion:
 
 
 @dataclass(frozen=True, slots=True)
-class MenuQuestion:
-    """A question that is answered by numbers, from 1 on."""
+class ConfirmQuestion:
+    """Whether what was read out of the person's words is right."""
 
-    about: Literal["layout", "history"]
-    title: str
-    asks: str
-    why: str
-    ids: tuple[str, ...]
-    choices: tuple[str, ...]  #: what each id stands for, in words
-    most: int  #: how many may be named
+    account: Account
+    asks = "All right? Enter keeps it; numbers strike out; '3 = right words' corrects; more words add: "
+    why = "What you keep goes into the case as facts; your words are kept in any case."
+    hint = (
+        "Enter keeps them, numbers of facts strike out, '3 = right words' corrects fact 3, n "
+        "keeps none."
+    )
+
+    def read(self, line: str) -> Kept | Change | Reply:
+        """Whether the facts are kept, or what is changed first."""
+        word = line.lower()
+        if word in WHY:
+            return Reply.WHY
+        if word in BACK:
+            return Reply.FIRST
+        if word in YES or not word:
+            return Kept(self.account)
+        if word in (*NO, "q"):
+            return Kept(None)
+        try:
+            return parse_change(line, self.account)
+        except UsageError:
+            return Reply.UNCLEAR
+
+
+@dataclass(frozen=True, slots=True)
+class ChoiceQuestion:
+    """Related findings asked as one question with numbered choices."""
+
+    menu: Menu
+    choices: tuple[Choice, ...]
+    left: int | None = None  #: questions left at most, with this one; None: not counted
+
+    @property
+    def asks(self) -> str:
+        """The question without its choices."""
+        return self.menu.asks + _left(self.left)
+
+    @property
+    def says(self) -> tuple[str, ...]:
+        """The choices in words."""
+        return tuple(c.says for c in self.choices)
+
+    @property
+    def why(self) -> str:
+        """Why it is asked."""
+        return self.menu.why
 
     @property
     def hint(self) -> str:
         """What can be answered."""
-        many = "A number" if self.most == 1 else "Numbers"
-        return f"{many} from 1 to {len(self.choices)}, or nothing."
+        many = "Numbers" if self.menu.many else "A number"
+        return f"{many} from 1 to {len(self.choices)}, or d for don't know."
 
-    def read(self, line: str) -> tuple[str, ...] | Reply:
-        """The ids chosen, each once; empty for none or don't know."""
+    def read(self, line: str) -> Picked | Reply:
+        """The choices that are true."""
+        if line.lower() in NO:
+            none = tuple(i for i, c in enumerate(self.choices) if not c.there)
+            return Picked(none) if none else Reply.UNCLEAR
+        picked = _picked(line, len(self.choices), self.menu.many)
+        places = picked.places or () if isinstance(picked, Picked) else ()
+        none_and_more = len(places) > 1 and not all(self.choices[i].there for i in places)
+        return Reply.UNCLEAR if none_and_more else picked
+
+
+@dataclass(frozen=True, slots=True)
+class EngineQuestion:
+    """How the engine is built: kinds of engine first, then the layouts of one kind."""
+
+    asks: str
+    kinds: tuple[EngineKind, ...]
+    of: EngineKind | None = None  #: the kind that was chosen; None: it is asked for
+    why = "How it is built says which faults it can have."
+
+    @property
+    def says(self) -> tuple[str, ...]:
+        """The choices in words."""
+        if self.of is not None:
+            return tuple(says for _, says in self.of.layouts)
+        return tuple(kind.says for kind in self.kinds)
+
+    @property
+    def hint(self) -> str:
+        """What can be answered."""
+        return f"A number from 1 to {len(self.says)}, or d for don't know."
+
+    def read(self, line: str) -> Picked | Reply:
+        """The kind or the layout."""
+        return Picked(None) if line.lower() in NO else _picked(line, len(self.says), many=False)
+
+
+@dataclass(frozen=True, slots=True)
+class NumbersQuestion:
+    """Pressures in figures, at the speeds and temperatures that are still missing."""
+
+    slots: tuple[Slot, ...]
+    why = "Hot idle shows clearances, speed shows pump and relief valve, cold shows the pump alone."
+
+    @property
+    def asks(self) -> str:
+        """The question with an example."""
+        when, like = [s.says for s in self.slots], " ".join(s.like for s in self.slots)
+        named = when[0] if len(when) == 1 else f"{', '.join(when[:-1])} and {when[-1]}"
+        return f"Pressure at {named}? Like {like} psi (- for what you don't know, d for all):"
+
+    @property
+    def hint(self) -> str:
+        """What can be answered."""
+        like = " ".join(s.like for s in self.slots)
+        return f"In this order, like {like}, or 2.5 bar; or in words: 5 psi at hot idle; or d."
+
+    def read(self, line: str) -> Readings | Reply:
+        """The readings; none where nothing is known."""
         word = line.lower()
         if word in WHY:
             return Reply.WHY
         if word in BACK:
             return Reply.BACK
-        if word in NONE:
-            return ()
-        numbers = word.replace(",", " ").split()
-        if len(numbers) > self.most or not all(self._has(n) for n in numbers):
-            return Reply.UNCLEAR
-        return tuple(dict.fromkeys(self.ids[int(n) - 1] for n in numbers))
-
-    def _has(self, number: str) -> bool:
-        return number.isdecimal() and len(number) < 5 and 1 <= int(number) <= len(self.ids)
+        if word in DONT_KNOW or word in NO[:3]:
+            return Readings(())
+        return parse_numbers(line, self.slots) or Reply.UNCLEAR
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,8 +209,7 @@ class FindingQuestion:
     @property
     def asks(self) -> str:
         """The question in one line."""
-        left = f" ({self.left} left at most)" if self.left is not None else ""
-        return self.finding.asks + left
+        return self.finding.asks + _left(self.left)
 
     def read(self, line: str) -> Answer | Reply:
         """What was seen of the finding."""
@@ -113,11 +224,40 @@ class FindingQuestion:
 
 
 @dataclass(frozen=True, slots=True)
+class TriedQuestion:
+    """Which of several things were tried already."""
+
+    trials: tuple[TrialKind, ...]
+    left: int | None = None
+    why = "What was tried, and did not help, rules out what it would have cured."
+
+    @property
+    def asks(self) -> str:
+        """The question without its choices."""
+        return "Which of these has been tried against it?" + _left(self.left)
+
+    @property
+    def says(self) -> tuple[str, ...]:
+        """The choices in words."""
+        return tuple(t.says for t in self.trials)
+
+    @property
+    def hint(self) -> str:
+        """What can be answered."""
+        return f"Numbers from 1 to {len(self.trials)}, n for none, d for don't know."
+
+    def read(self, line: str) -> Picked | Reply:
+        """The trials that were made."""
+        return Picked(()) if line.lower() in NO else _picked(line, len(self.trials), many=True)
+
+
+@dataclass(frozen=True, slots=True)
 class TrialQuestion:
-    """Whether something was tried, and what it did; "no" means that it was not tried."""
+    """What a trial did; "no" means that it was not made."""
 
     trial: TrialKind
     left: int | None = None  #: questions left at most, with this one; None: not counted
+    made: bool = False  #: the person said that it was tried
     hint = (
         "Please: c cured, h helped, f cured for a while, s no difference, w worse, n not tried, "
         "why, back, stop here."
@@ -131,8 +271,9 @@ class TrialQuestion:
     @property
     def asks(self) -> str:
         """The question in one line."""
-        left = f" ({self.left} left at most)" if self.left is not None else ""
-        return self.trial.asks + left
+        if self.made:
+            return f"{self.trial.says[:1].upper()}{self.trial.says[1:]}. What did it do?"
+        return self.trial.asks + _left(self.left)
 
     def read(self, line: str) -> TrialInput | Reply:
         """What the trial did."""
@@ -141,7 +282,7 @@ class TrialQuestion:
             return Reply.WHY
         if word in BACK:
             return Reply.BACK
-        if word in NONE:
+        if word in (*DONT_KNOW, "none", "no", "n"):
             return TrialInput(self.trial, None)
         result = named_result(line)
         if result is None:
@@ -149,17 +290,59 @@ class TrialQuestion:
         return TrialInput(self.trial, result if isinstance(result, Result) else None)
 
 
-Question = TextQuestion | MenuQuestion | FindingQuestion | TrialQuestion
-#: what the answer to a question says
-Said = str | tuple[str, ...] | Answer | TrialInput
+@dataclass(frozen=True, slots=True)
+class CheckQuestion:
+    """Whether a check was made already, and what it showed."""
 
-TITLE = TextQuestion(
-    "What is it about? One line (boat, tractor, engine): ",
-    "It heads the review, so that you know the case again.",
+    inspection: Inspection
+    findings: tuple[Finding, ...]
+    left: int | None = None
+
+    @property
+    def asks(self) -> str:
+        """The question without its choices."""
+        return f"Done already: {self.inspection.says}? Then what showed?" + _left(self.left)
+
+    @property
+    def says(self) -> tuple[str, ...]:
+        """The choices in words."""
+        return tuple(f.says for f in self.findings)
+
+    @property
+    def why(self) -> str:
+        """Why it is asked."""
+        return "If it was done already, what it showed need not be found again."
+
+    @property
+    def hint(self) -> str:
+        """What can be answered."""
+        return f"Numbers from 1 to {len(self.findings)}, 0 none of these showed, n not done."
+
+    def read(self, line: str) -> Picked | Reply:
+        """What showed; None where it was not done."""
+        word = line.lower()
+        if word in ("0", "none"):
+            return Picked(())
+        return Picked(None) if word in NO else _picked(line, len(self.findings), many=True)
+
+
+Question = (
+    TextQuestion
+    | ConfirmQuestion
+    | ChoiceQuestion
+    | EngineQuestion
+    | NumbersQuestion
+    | FindingQuestion
+    | TriedQuestion
+    | TrialQuestion
+    | CheckQuestion
 )
-COMPLAINT = TextQuestion(
-    "What does it do? In your own words: ",
-    "Your words are kept, and what they seem to name is asked next.",
+#: what the answer to a question says
+Said = str | Kept | Change | Picked | Readings | Answer | TrialInput
+
+STORY = TextQuestion(
+    "What is it, and what does it do? In your own words (Enter: skip): ",
+    "Your words are kept; the engine, readings, noises and work in them are not asked again.",
 )
 
 
@@ -168,3 +351,42 @@ def read_line(question: Question, line: str) -> Said | Reply:
     if line.lower() in STOP:
         return Reply.STOP
     return Reply.TOO_LONG if len(line) > LONGEST else question.read(line)
+
+
+def uncounted(question: Question) -> Question:
+    """The question without the count of those left."""
+    match question:
+        case (
+            ChoiceQuestion()
+            | FindingQuestion()
+            | TriedQuestion()
+            | TrialQuestion()
+            | CheckQuestion()
+        ):
+            return replace(question, left=None)
+    return question
+
+
+def _left(left: int | None) -> str:
+    return "" if left is None else f" ({left} left at most)"
+
+
+def _picked(line: str, choices: int, many: bool) -> Picked | Reply:
+    """Numbers of choices, 'd' or another word that all these questions take."""
+    word = line.lower()
+    if word in WHY:
+        return Reply.WHY
+    if word in BACK:
+        return Reply.BACK
+    if word in DONT_KNOW:
+        return Picked(None)
+    places = _places(word, choices)
+    return Picked(places) if places and (many or len(places) == 1) else Reply.UNCLEAR
+
+
+def _places(word: str, choices: int) -> tuple[int, ...] | None:
+    """Numbers from 1 as places from 0, each once; None where one is wrong."""
+    numbers = word.replace(",", " ").split()
+    if not all(n.isdecimal() and len(n) < 5 and 1 <= int(n) <= choices for n in numbers):
+        return None
+    return tuple(dict.fromkeys(int(n) - 1 for n in numbers))

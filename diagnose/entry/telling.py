@@ -14,6 +14,7 @@ from diagnose.case.loading import load
 from diagnose.case.schema import LONGEST
 from diagnose.case.writing import NewEntry, append_by, append_engine, start
 from diagnose.entry.details import Details
+from diagnose.entry.numbers import Readings
 from diagnose.entry.readings import ReadingInput
 from diagnose.entry.recording import spoken_entry
 from diagnose.errors import UsageError, plain
@@ -72,8 +73,17 @@ def understood(text: str, book: Book, has_engine: bool) -> Understanding:
     return _possible(read(text, book), has_engine)
 
 
-def write(account: Account, book: Book, by: str = "") -> Case:
+def read_readings(text: str, book: Book) -> Readings | None:
+    """The gauge readings in a text; None where it holds none."""
+    facts = understood(text, book, True).facts
+    found = tuple(_reading(f) for f in facts if f.table == "reading")
+    return Readings(found) if found else None
+
+
+def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Case:
     """Write every fact but those struck out; a new case keeps the text.
+
+    ``text_kept``: how the text begins as far as the case has it already.
 
     Raises UsageError where nothing is left to write into a case that is there, NoCaseError,
     BadCaseError, OutOfScopeError, CannotWriteError.
@@ -92,7 +102,8 @@ def write(account: Account, book: Book, by: str = "") -> Case:
             case = append_engine(account.path, book, {"layout": layout})
     if not entries:
         return case
-    said = "" if account.is_new else f"; said: {account.text}"
+    more = "" if account.is_new else account.text.removeprefix(text_kept).strip()
+    said = f"; said: {more}" if more else ""
 
     def made(now: Case) -> Sequence[NewEntry]:
         return [
@@ -127,10 +138,14 @@ def _possible(understanding: Understanding, has_engine: bool) -> Understanding:
 
 def _can_be(fact: Fact) -> bool:
     """Whether a gauge can show the reading."""
-    fields: dict[str, Any] = dict(fact.fields)
-    fields["during"] = tuple(fields.get("during", ()))
     try:
-        ReadingInput(**fields).in_si()
+        _reading(fact).in_si()
     except UsageError:
         return False
     return True
+
+
+def _reading(fact: Fact) -> ReadingInput:
+    fields: dict[str, Any] = dict(fact.fields)
+    fields["during"] = tuple(fields.get("during", ()))
+    return ReadingInput(**fields)

@@ -1,39 +1,80 @@
-"""Choose the next question: the one with the largest expected gain about the cause."""
+"""Rate questions by their expected gain about the cause, and see which could change the next check."""
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from typing import Generic, TypeVar
 
-from diagnose.planning.single_cause import SingleCauseModel, gain, outcomes
-from knowledge.model import Finding, Kind, Stage
+from diagnose.planning.choosing import Chooser
+from diagnose.planning.options import PlanState
+from diagnose.planning.single_cause import SingleCauseModel, gain, outcomes, telling
+from knowledge.model import Finding
 
-LEAST_BITS = 0.01
-_EFFORT = {Stage.KNOWN: 1.0, Stage.OUTSIDE: 2.5}  #: an outside check is less often known already
+AnyQuestion = TypeVar("AnyQuestion")
 
-_TRIAL_EFFORT = 4.0  #: one trial in four was made by the person who is asked (judgement)
+LEAST_BITS = 0.01  #: less is not worth a question
+LIKELY_ANSWER = 0.05  #: rarer answers are not followed up
+#: what the bits of a question are divided by: how often a person must pass (judgement)
+KNOWN_EFFORT = 1.0
+LOOK_EFFORT = 2.5  #: a look from outside, without tools
+TRIAL_EFFORT = 4.0  #: one trial in four was made by the person who is asked
+CHECK_EFFORT = 6.0  #: a check with tools is seldom done before anybody asks for advice
 
 
-def best_question(
-    findings: Iterable[Finding],
-    table: SingleCauseModel,
-    answered: Collection[Finding],
-    of_trials: Collection[Finding] = (),
-) -> Finding | None:
-    """The open question of most bits that can be answered without tools; None where none informs.
+@dataclass(frozen=True, slots=True)
+class Candidate(Generic[AnyQuestion]):
+    """A question, the findings it asks for, and what its bits are divided by."""
 
-    ``of_trials``: findings that only a trial shows; most trials were not made.
-    """
-    best: tuple[float, str, Finding] | None = None
-    for finding in findings:
-        if (
-            finding.kind is not Kind.SEEN
-            or finding.stage not in _EFFORT
-            or finding in answered
-            or finding.id not in table.shows
-        ):
-            continue
-        effort = _EFFORT[finding.stage] * (_TRIAL_EFFORT if finding in of_trials else 1.0)
-        bits = gain(table.weight, outcomes(table, [finding.id])) / effort
-        if bits >= LEAST_BITS and (best is None or (-bits, finding.id) < (best[0], best[1])):
-            best = (-bits, finding.id, finding)
-    return best[2] if best else None
+    question: AnyQuestion
+    findings: tuple[Finding, ...]
+    effort: float = KNOWN_EFFORT
+
+    def bits(self, table: SingleCauseModel) -> float:
+        """Expected bits about the cause, by effort."""
+        known = [f.id for f in self.findings if f.id in table.shows]
+        return gain(table.weight, outcomes(table, known)) / self.effort if known else 0.0
+
+
+def most_telling(
+    table: SingleCauseModel, findings: Iterable[Finding], most: int
+) -> tuple[Finding, ...]:
+    """The findings of largest gain, each by itself."""
+    by_id = {f.id: f for f in findings if f.id in table.shows}
+    return tuple(by_id[name] for name in telling(table, table.weight, list(by_id))[:most])
+
+
+def by_value(
+    candidates: Iterable[Candidate[AnyQuestion]], table: SingleCauseModel
+) -> list[Candidate[AnyQuestion]]:
+    """The questions worth asking, of most bits first; the first of equals in the given order."""
+    rated = [(c.bits(table), c) for c in candidates]
+    worth = [(bits, c) for bits, c in rated if bits >= LEAST_BITS]
+    return [c for _, c in sorted(worth, key=lambda pair: -pair[0])]
+
+
+@dataclass(frozen=True, eq=False)
+class NextCheck:
+    """What would be checked next in a state of the job, one step deep."""
+
+    table: SingleCauseModel
+    chooser: Chooser
+    state: PlanState
+
+    def changed_by(self, findings: Sequence[Finding]) -> bool:
+        """Whether a likely answer about these findings makes another check the next one."""
+        known = [f for f in findings if f.id in self.table.shows]
+        before = self._of(self.state)
+        for row in outcomes(self.table, [f.id for f in known]) * self.state.weight:
+            chance = float(row.sum())
+            if chance < LIKELY_ANSWER:
+                continue
+            answered = self.state.answered.union(known)
+            after = replace(self.state, weight=row / chance, answered=answered)
+            if self._of(after) != before:
+                return True
+        return False
+
+    def _of(self, state: PlanState) -> str | None:
+        choice = self.chooser.choose(state, deep=False)
+        return None if choice is None else choice.inspection.id

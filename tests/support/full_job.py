@@ -30,11 +30,11 @@ SHEET = "SHEET"  #: stands for a sheet to fill in
 
 FLICKER = (
     Step(
-        ("ask", CASE, "--by", "Maud", "--questions", "2"),
+        ("ask", CASE, "--by", "Maud", "--questions", "0"),
         (
-            "Gannet, harbour launch, petrol V8",
-            "needle wavers under way since the pump was renewed",
-            *"nnnyyn", "14", "6", "d", "d", "stop",
+            "4",
+            "Gannet, harbour launch, petrol V8. Needle wavers under way since the pump was renewed",
+            "", "d", "1", "d", "d", "1",
         ),
     ),
     Step(
@@ -52,7 +52,7 @@ FLICKER = (
         ("record", CASE, "overfill_steadies_it=yes", "--when", DAY, "--by", "Maud"),
         shows=("--since",),
     ),
-    Step(("teardown", CASE, "--since", "15"), shows=("What changed since entry 15",)),
+    Step(("teardown", CASE, "--since", "24"), shows=("What changed since entry 24",)),
 )  # fmt: skip
 OPENED = (
     Step(

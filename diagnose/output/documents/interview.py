@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from diagnose.diagnosis import Diagnosis
+from diagnose.entry.known import Known, next_check
 from diagnose.inference.outcomes import Outcome
 from knowledge.model import Finding
 
@@ -17,6 +19,31 @@ class QuestionReason:
     normal: str
     outcomes: Mapping[str, str]  #: the leading cause after each answer
     source: str
+
+
+LEAST_LIKELY = 0.03  #: a cause that is less likely is no guess
+
+
+@dataclass(frozen=True, kw_only=True)
+class BestGuess:
+    """Where it probably is, in short, and what to do first."""
+
+    says: str  #: the likeliest cause; empty where none stands out
+    probability: float
+    first: str  #: empty where nothing is left to check
+
+
+def best_guess(diagnosis: Diagnosis) -> BestGuess:
+    """Build the best guess so far."""
+    step, choice, likeliest = Known.of(diagnosis).first_step, next_check(diagnosis), None
+    if diagnosis.ranking and diagnosis.ranking[0].probability >= LEAST_LIKELY:
+        likeliest = diagnosis.ranking[0]
+    first = step.says if step else choice.inspection.says if choice else ""
+    return BestGuess(
+        says=likeliest.cause.says.partition(":")[0] if likeliest else "",
+        probability=likeliest.probability if likeliest else 0.0,
+        first=first if diagnosis.may_run else f"engine off; then {first}",
+    )
 
 
 #: what "yes" and "no" mean where the question is what a trial did

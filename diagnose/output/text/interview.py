@@ -1,27 +1,58 @@
-"""The interview of ``ask`` on a terminal: questions, menus, and why something is asked."""
+"""The interview of ``ask`` on a terminal: questions, choices, the best guess, why it is asked."""
 
 from __future__ import annotations
 
-from diagnose.entry.questions import FindingQuestion, MenuQuestion, Question, TrialQuestion
-from diagnose.output.documents.interview import QuestionReason
-from diagnose.output.lines import headed, wrapped
+from diagnose.entry.questions import (
+    CheckQuestion,
+    ChoiceQuestion,
+    EngineQuestion,
+    FindingQuestion,
+    NumbersQuestion,
+    Question,
+    TrialQuestion,
+    TriedQuestion,
+)
+from diagnose.output.documents.interview import BestGuess, QuestionReason
+from diagnose.output.lines import headed, percent, wrapped
+
+STOP_NOW = "STOP THE ENGINE now. Do not run it again until the cause is found."
+IN_ONE_LINE = 28  #: columns of the longest choice that is printed in a line with others
 
 
 def prompt_text(question: Question) -> str:
     """Render what stands before the place where the answer is typed."""
-    if isinstance(question, TrialQuestion):
-        return "\n".join(wrapped(question.asks)) + "\n  c / h / f / s / w / n: "
-    if isinstance(question, FindingQuestion):
-        return "\n".join(wrapped(question.asks)) + "\n  y / n / d: "
-    return question.asks
+    lines = wrapped(question.asks)
+    match question:
+        case TrialQuestion():
+            return "\n".join(lines) + "\n  c / h / f / s / w / n: "
+        case FindingQuestion():
+            return "\n".join(lines) + "\n  y / n / d: "
+        case NumbersQuestion():
+            return "\n".join(lines) + "\n  : "
+        case ChoiceQuestion() | EngineQuestion():
+            return _with_choices(lines, question.says, "d don't know")
+        case TriedQuestion():
+            return _with_choices(lines, question.says, "n none, d don't know")
+        case CheckQuestion():
+            return _with_choices(lines, question.says, "0 none of these, n not done")
+    return "\n".join(lines) + " "
 
 
-def menu_lines(question: MenuQuestion) -> list[str]:
-    """Render the title and the numbered choices of a menu."""
-    lines = wrapped(question.title)
-    for number, says in enumerate(question.choices, 1):
+def _with_choices(lines: list[str], choices: tuple[str, ...], others: str) -> str:
+    """The question with its numbered choices: short ones in a line, long ones below each other."""
+    numbered = [f"{number} {says}" for number, says in enumerate(choices, 1)]
+    if max(map(len, choices)) <= IN_ONE_LINE:
+        return "\n".join([*lines, *wrapped(f"{', '.join(numbered)}, {others}: ", 2, 2)]) + " "
+    for number, says in enumerate(choices, 1):
         lines += headed(f"{number:2}. ", says)
-    return lines
+    return "\n".join([*lines, f"  {others}: "])
+
+
+def guess_lines(guess: BestGuess) -> list[str]:
+    """Render the best guess and what to do first."""
+    likely = f"{guess.says} ({percent(guess.probability)})" if guess.says else "nothing stands out"
+    first = f" First: {guess.first}." if guess.first else ""
+    return wrapped(f"Best guess so far: {likely}.{first}", 0, 2)
 
 
 def reason_lines(reason: QuestionReason) -> list[str]:

@@ -1,0 +1,235 @@
+"""Which question comes next: what is missing of the essentials, then the questions by value.
+
+Nothing is asked that is known, that was asked before, that presumes something not known, or
+whose "yes" would contradict what is known.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+
+from diagnose.diagnosis import Diagnosis
+from diagnose.entry.known import Known, check_chooser, contradicts
+from diagnose.entry.numbers import AT_SPEED, COLD, HOT_IDLE, Slot
+from diagnose.entry.questions import (
+    CheckQuestion,
+    ChoiceQuestion,
+    EngineQuestion,
+    FindingQuestion,
+    NumbersQuestion,
+    Question,
+    TriedQuestion,
+)
+from diagnose.planning.questions import (
+    CHECK_EFFORT,
+    KNOWN_EFFORT,
+    LOOK_EFFORT,
+    TRIAL_EFFORT,
+    Candidate,
+    NextCheck,
+    by_value,
+    most_telling,
+)
+from knowledge.model import Finding, Kind, Reading, Stage, State
+from knowledge.questions.engines import ENGINE_KINDS
+from knowledge.questions.essentials import ESSENTIALS, GAUGE, NOISE, SINCE, ZERO
+from knowledge.questions.groups import GROUPS
+from knowledge.questions.shapes import EngineKind, Menu
+from knowledge.work import Access
+
+MOST_CHOICES = 6  #: of a question about trials or checks
+MOST_TRIED = 5  #: questions that are tried for whether they could change the next check
+#: checks that need no dismantling, so that they may have been made already
+OUTSIDE = (Access.OUTSIDE, Access.GAUGE_PORT, Access.OIL_SAMPLE, Access.FILTER_OFF)
+IDLE_AT_MOST, SPEED_AT_LEAST = 1150.0, 1500.0  #: rev/min
+COLD_AT_MOST = 313.0  #: kelvin
+IN_MENUS = frozenset(f for m in (*ESSENTIALS, *GROUPS) for f in m.findings)
+ENGINE = "What engine?"
+
+
+@dataclass
+class Agenda:
+    """The questions of one session; remembers what was asked."""
+
+    asked: set[object] = field(default_factory=set)  #: menus, checks ... that were asked
+
+    def essentials(self, diagnosis: Diagnosis) -> Question | None:
+        """The first essential that is missing; None where there is none."""
+        known = Known.of(diagnosis)
+        if not diagnosis.case.has_engine and ENGINE not in self.asked:
+            return EngineQuestion(ENGINE, kinds_possible(diagnosis))
+        for menu in ESSENTIALS:
+            question = None if self._answered(menu, diagnosis, known) else self._menu(menu, known)
+            if question is not None:
+                return question
+            if menu is SINCE and HOT_IDLE not in self.asked:
+                slots = missing_slots(diagnosis, known)
+                if slots:
+                    return NumbersQuestion(slots)
+        return None
+
+    def by_value(self, diagnosis: Diagnosis, left: int) -> Question | None:
+        """The question of most value that could change the next check; None where none could."""
+        planner = diagnosis.planner
+        table = planner.single_cause_model
+        following = NextCheck(table, check_chooser(diagnosis), planner.plan_state)
+        ranked = by_value(self._candidates(diagnosis, left), table)
+        for candidate in ranked[:MOST_TRIED]:
+            question = _sensible(candidate.question, diagnosis)
+            if question is not None and following.changed_by(candidate.findings):
+                return question
+        return None
+
+    def note(self, question: Question) -> None:
+        """Remember that this question was answered."""
+        self.asked.add(key_of(question))
+
+    def _answered(self, menu: Menu, diagnosis: Diagnosis, known: Known) -> bool:
+        """Whether a menu needs no asking, as the person said as much already."""
+        if menu.id in self.asked or known.settled(menu):
+            return True
+        case = diagnosis.case
+        if menu is SINCE:
+            began = any(b.behaviour.since for b in case.behaviours)
+            return began or bool(case.earlier) or any(known.has(f) for f in menu.findings)
+        if menu is NOISE:
+            heard = any(b.behaviour.is_noise for b in case.behaviours)
+            return heard or known.has("engine_runs_normally")
+        return menu is GAUGE and any(r.reading.gauge == "direct" for r in case.readings)
+
+    def _menu(self, menu: Menu, known: Known, left: int | None = None) -> ChoiceQuestion | None:
+        choices = known.choices(menu)
+        return ChoiceQuestion(menu, choices, left) if choices else None
+
+    def _candidates(self, diagnosis: Diagnosis, left: int) -> Iterator[Candidate[Question]]:
+        known, book = Known.of(diagnosis), diagnosis.book
+        for menu in GROUPS:
+            yield from self._group(menu, diagnosis, known, left)
+        for finding in book.findings.values():
+            if (
+                finding.kind is Kind.SEEN
+                and finding.stage is Stage.KNOWN
+                and finding.id not in IN_MENUS
+                and finding not in book.shown_by_trial
+                and known.open(finding.id)
+            ):
+                yield Candidate(FindingQuestion(finding, left), (finding,))
+        yield from self._tried(diagnosis, left)
+        yield from self._checks(diagnosis, known, left)
+
+    def _group(
+        self, menu: Menu, diagnosis: Diagnosis, known: Known, left: int
+    ) -> Iterator[Candidate[Question]]:
+        if menu.id in self.asked or (known.settled(menu) and not menu.many):
+            return
+        book = diagnosis.book.findings
+        choices = known.choices(menu)
+        real = [c for c in choices if c.there]
+        findings = tuple(book[f] for c in real for f in c.there)
+        looked = any(f.stage is Stage.OUTSIDE for f in findings)
+        effort = LOOK_EFFORT if looked else KNOWN_EFFORT
+        if len(real) == 1 and len(findings) == 1:
+            yield Candidate(FindingQuestion(findings[0], left), findings, effort)
+        elif real:
+            yield Candidate(ChoiceQuestion(menu, choices, left), findings, effort)
+
+    def _tried(self, diagnosis: Diagnosis, left: int) -> Iterator[Candidate[Question]]:
+        if "tried" in self.asked:
+            return
+        book, table = diagnosis.book, diagnosis.planner.single_cause_model
+        made = {record.trial for record in diagnosis.case.trials}
+        cured = (t.cured for t in book.trials.values() if t not in made)
+        findings = most_telling(table, cured, MOST_CHOICES)
+        if findings:
+            trials = tuple(book.shown_by_trial[f] for f in findings)
+            yield Candidate(TriedQuestion(trials, left), findings, TRIAL_EFFORT)
+
+    def _checks(
+        self, diagnosis: Diagnosis, known: Known, left: int
+    ) -> Iterator[Candidate[Question]]:
+        table, trials = diagnosis.planner.single_cause_model, diagnosis.book.shown_by_trial
+        for check in diagnosis.book.inspections.values():
+            if check.access not in OUTSIDE or check in self.asked or not check.tools:
+                continue
+            shown = (
+                f
+                for f in check.reveals
+                if f.stage is Stage.OUTSIDE
+                and f.id not in IN_MENUS
+                and f not in trials
+                and known.open(f.id)
+            )
+            findings = most_telling(table, shown, MOST_CHOICES)
+            if findings:
+                question = CheckQuestion(check, findings, left)
+                yield Candidate(question, findings, CHECK_EFFORT)
+
+
+def _sensible(question: Question, diagnosis: Diagnosis) -> Question | None:
+    """The question without choices whose truth would contradict what is known; None: none left."""
+    findings = diagnosis.book.findings
+    match question:
+        case FindingQuestion():
+            return None if contradicts(diagnosis, question.finding) else question
+        case ChoiceQuestion():
+            choices = tuple(
+                c
+                for c in question.choices
+                if not any(contradicts(diagnosis, findings[f]) for f in c.there)
+            )
+            return replace(question, choices=choices) if any(c.there for c in choices) else None
+    return question
+
+
+def key_of(question: Question) -> object:
+    """What is not asked twice in a session."""
+    match question:
+        case ChoiceQuestion():
+            return question.menu.id
+        case CheckQuestion():
+            return question.inspection
+        case TriedQuestion():
+            return "tried"
+        case NumbersQuestion():
+            return HOT_IDLE
+        case EngineQuestion():
+            return ENGINE
+        case FindingQuestion():
+            return question.finding
+    return question
+
+
+def kinds_possible(diagnosis: Diagnosis) -> tuple[EngineKind, ...]:
+    """Kinds of engine with those of their layouts that fit the features known so far."""
+    found = []
+    for kind in ENGINE_KINDS:
+        layouts = tuple(each for each in kind.layouts if _fits(each[0], diagnosis))
+        if layouts:
+            found.append(replace(kind, layouts=layouts))
+    return tuple(found) or ENGINE_KINDS
+
+
+def _fits(layout_id: str, diagnosis: Diagnosis) -> bool:
+    layout = diagnosis.book.layouts[layout_id]
+    features = diagnosis.case.known_features
+    there: set[Finding] = {f for f, s in features.items() if s is State.PRESENT}
+    missing = {f for f, s in features.items() if s is State.ABSENT}
+    return not there & set(layout.lacks) and not missing & set(layout.has)
+
+
+def missing_slots(diagnosis: Diagnosis, known: Known) -> tuple[Slot, ...]:
+    """The figures that are not known yet; none where there is no gauge or never any pressure."""
+    if known.has("lamp_only") or known.has(ZERO) or known.has("direct_gauge_zero"):
+        return ()
+    readings = [r.reading for r in diagnosis.case.readings]
+    asked = {
+        HOT_IDLE: any(r.rpm <= IDLE_AT_MOST and not _is_cold(r) for r in readings),
+        AT_SPEED: any(r.rpm >= SPEED_AT_LEAST and not _is_cold(r) for r in readings),
+        COLD: any(_is_cold(r) for r in readings),
+    }
+    return tuple(slot for slot, there in asked.items() if not there)
+
+
+def _is_cold(reading: Reading) -> bool:
+    return reading.oil_temperature is not None and reading.oil_temperature <= COLD_AT_MOST

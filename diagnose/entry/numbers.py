@@ -1,0 +1,107 @@
+"""Several pressures typed in one line: "5 40 60 psi", or "5 psi at hot idle, 60 cold"."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+
+from diagnose.entry.readings import ReadingInput, parse_reading
+from diagnose.errors import UsageError
+from knowledge.units import PRESSURE, unit_named
+
+_NUMBER = re.compile(r"\d{1,4}(?:\.\d{1,2})?")
+_NOT_KNOWN = ("-", "?", "x", "d", "--")
+_PIECES = re.compile(r"[,;](?!\d)|\band\b")
+_FIGURE = re.compile(r"(?<![\w.])(\d{1,3}(?:\.\d+)?)(?![\w.])")
+USUAL_UNIT = "psi"
+
+
+@dataclass(frozen=True, slots=True)
+class Slot:
+    """A speed and an oil temperature, in words of a case file, at which pressure is asked."""
+
+    id: str
+    says: str
+    rpm: str
+    oil: str
+    like: str  #: a pressure as an example
+
+
+HOT_IDLE = Slot("hot_idle", "hot idle", "idle", "hot", "12")
+AT_SPEED = Slot("at_speed", "2000 rpm hot", "2000 rpm", "hot", "40")
+COLD = Slot("cold", "a cold start", "fast idle", "cold", "60")
+SLOTS = (HOT_IDLE, AT_SPEED, COLD)
+
+
+@dataclass(frozen=True, slots=True)
+class Readings:
+    """Readings given in one answer."""
+
+    given: tuple[ReadingInput, ...]
+
+
+def parse_numbers(line: str, slots: tuple[Slot, ...]) -> Readings | None:
+    """Pressures in the order of the slots, or readings in words; None where it is neither.
+
+    Bare numbers are psi.
+
+    >>> [r.pressure for r in parse_numbers("5 - 60", SLOTS).given]
+    ['5 psi', '60 psi']
+    >>> [(r.rpm, r.pressure) for r in parse_numbers("5 at idle", SLOTS).given]
+    [('idle', '5 psi')]
+    """
+    readings = _in_order(line, slots)
+    if readings is None:
+        readings = _in_words(line)
+    if readings is None:
+        return None
+    try:
+        for reading in readings:
+            reading.in_si()
+    except UsageError:
+        return None
+    return Readings(readings)
+
+
+def _in_order(line: str, slots: tuple[Slot, ...]) -> tuple[ReadingInput, ...] | None:
+    tokens = re.sub(r"(?<=\d)(?=[a-z])", " ", line.lower().replace("/", " ")).split()
+    tokens = [t.strip(",;") for t in tokens]
+    units = {t for t in tokens if unit_named(t, PRESSURE)}
+    tokens = [t for t in tokens if t not in units]
+    if len(units) > 1:
+        return None
+    unit = min(units, default=USUAL_UNIT)
+    if len(tokens) != len(slots):
+        return None
+    if not all(_NUMBER.fullmatch(t) or t in _NOT_KNOWN for t in tokens):
+        return None
+    return tuple(
+        ReadingInput(rpm=slot.rpm, oil=slot.oil, pressure=f"{token} {unit}")
+        for token, slot in zip(tokens, slots, strict=True)
+        if token not in _NOT_KNOWN
+    )
+
+
+def _in_words(line: str) -> tuple[ReadingInput, ...] | None:
+    found = []
+    for piece in filter(str.strip, _PIECES.split(line)):
+        try:
+            reading = parse_reading(_with_unit(piece))
+        except UsageError:
+            return None
+        if not (reading.rpm or reading.oil or reading.coolant or reading.during):
+            return None  # nobody said when
+        found.append(replace(reading, pressure=_psi(reading.pressure)))
+    return tuple(found) or None
+
+
+def _with_unit(piece: str) -> str:
+    """A piece whose only figure has no unit, as psi."""
+    bare = _FIGURE.findall(piece)
+    if len(bare) != 1 or any(unit_named(w, PRESSURE) for w in piece.lower().split()):
+        return piece
+    return _FIGURE.sub(rf"\1 {USUAL_UNIT}", piece)
+
+
+def _psi(pressure: str) -> str:
+    return f"{pressure} {USUAL_UNIT}" if _NUMBER.fullmatch(pressure.strip()) else pressure

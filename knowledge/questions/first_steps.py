@@ -1,0 +1,18 @@
+"""What the trade does before any other check, in this order (common practice)."""
+
+from knowledge.questions.shapes import FirstStep
+
+#: checks that are nothing but questions, by id: an interview asks them itself
+ASKED_BY_WORD = frozenset({"ask_its_history", "ask_for_the_oil_record"})
+FIRST_STEPS = (
+    FirstStep(
+        "fill to the full mark, then run it and read the pressure again",
+        when=("dipstick_dry", "dipstick_low"),
+        unless=("top_up_cures_for_a_while", "falls_in_a_manoeuvre", "bearing_knock"),
+    ),
+    FirstStep(
+        "fill to the full mark on level ground, then repeat the bend, braking or slope",
+        when=("falls_in_a_manoeuvre",),
+        unless=("level_correct", "level_high", "overfill_steadies_it", "bearing_knock"),
+    ),
+)
