@@ -341,7 +341,7 @@ Question = (
 Said = str | Kept | Change | Picked | Readings | Answer | TrialInput
 
 STORY = TextQuestion(
-    "What is it, and what does it do? In your own words (Enter: skip): ",
+    "What is it, and what does it do? In your own words (Enter: skip):",
     "Your words are kept; the engine, readings, noises and work in them are not asked again.",
 )
 

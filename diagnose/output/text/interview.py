@@ -9,6 +9,7 @@ from diagnose.entry.questions import (
     FindingQuestion,
     NumbersQuestion,
     Question,
+    TextQuestion,
     TrialQuestion,
     TriedQuestion,
 )
@@ -27,7 +28,7 @@ def prompt_text(question: Question) -> str:
             return "\n".join(lines) + "\n  c / h / f / s / w / n: "
         case FindingQuestion():
             return "\n".join(lines) + "\n  y / n / d: "
-        case NumbersQuestion():
+        case NumbersQuestion() | TextQuestion():
             return "\n".join(lines) + "\n  : "
         case ChoiceQuestion() | EngineQuestion():
             return _with_choices(lines, question.says, "d don't know")
