@@ -22,6 +22,7 @@ from knowledge.lexicon.joints import (
     JOINS,
     LEADS,
     LEFT,
+    NONE,
     OFF,
     OUT_OF,
     STOPS,
@@ -31,6 +32,7 @@ from knowledge.lexicon.states import State, Substance, Thing
 from knowledge.model import Stage
 
 _AFTER, _AHEAD, _APART = 5, 4, 6  #: most words: part to state, state to part, substance and place
+_LONE = 3  #: words of a clause that only names a substance
 _LINES_BACK = 3  #: sentences that a short name reaches back
 _IN = frozenset(["in", "inside", "from", "into"])
 _ENGINE = "engine"  #: oil inside it is as it should be
@@ -75,6 +77,7 @@ class Pair:
         "maybe the pickup is blocked": [],
         "my brother's filter had metal in it": [],
         "dropped the pan, lots of metal in it": ["finding metal_in_pan present"],
+        "cut the filter open, no metal": ["finding metal_in_filter absent"],
         "filter cut open, full of metal": [
             "finding filter_packed present",
             "finding metal_in_filter present",
@@ -125,7 +128,12 @@ def _fact(pair: Pair) -> Fact | None:
 
 def _things(line: Line, known: Sequence[tuple[Line, Mark[Thing]]]) -> list[Mark[Thing]]:
     """The parts and places named in a sentence, by full name or by a short one."""
-    named = line.find(line.lexicon.things)
+    stuff = line.find(line.lexicon.substances)
+    named = [
+        m
+        for m in line.find(line.lexicon.things)
+        if not any(s.overlaps(m) and len(s) > len(m) for s in stuff)  # "gasket goo"
+    ]
     every = [*named]
     recent = [m.value.family for x, m in known if line.number - x.number <= _LINES_BACK]
     for i, token in enumerate(line.tokens):
@@ -322,8 +330,9 @@ def _in_it(
         last = [m for x, m in known if x.number == line.number - 1]
         return before[-1:] or last[-1:]
     lead = {line.word(k) for k in range(clause.first, substance.first)}
-    goes_on = before and before[-1].last <= clause.first and lead & HOLDING
-    if goes_on and lead <= LEADS | HOLDING and substance.value is not Substance.OIL:
+    said = bool(lead & HOLDING) or line.denied(substance) or clause.last - clause.first <= _LONE
+    goes_on = said and before and before[-1].last <= clause.first
+    if goes_on and lead <= LEADS | HOLDING | NONE and substance.value is not Substance.OIL:
         return before[-1:]
     return []
 

@@ -52,3 +52,4 @@ LEFT = _set("left leaving forgot forgotten omitted")
 OFF = _set("off out")
 #: the place named last
 IT = _set("it there them")
+NONE = _set("no any not without zero")

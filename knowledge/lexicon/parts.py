@@ -215,10 +215,11 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(names=("gallery|galley|oil plugs|plug",), trials={_R: "gallery_plugs_fitted"}),
     PartWorked(
-        names=("rear main seal", "seals|gaskets"),
+        names=("rear main seal",),
         trials={_R: "seals_renewed"},
         area="clutch_or_gearbox",
     ),
+    PartWorked(names=("seals|gaskets",), trials={_R: "seals_renewed"}),
     PartWorked(names=("clutch|gearbox|transmission",), area="clutch_or_gearbox"),
     PartWorked(
         names=("fuel|lift|injection pump", "injectors|injector|carb|carburettor|carburetor"),

@@ -157,7 +157,7 @@ SUPPOSED = (
     f"{_DO} it|the|that|this next|tomorrow|soon",
     "next step|thing|job|weekend|week",
     "on order",
-    "ordered|waiting|awaiting|buying",
+    "=ordered|waiting|awaiting|buying",
     "could|can|might it|this|that|i|a|the|an|we",
     "what if",
     "if so|not",

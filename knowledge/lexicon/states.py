@@ -246,14 +246,15 @@ SUBSTANCES: dict[Substance, tuple[str, ...]] = {
     ),
     Substance.METAL: (
         f"metal|metallic {_BITS}|debris?",
-        f"{_BITS} of? metal",
+        f"{_BITS}|bit|chip|chunk|lump|piece|sliver|flake|shaving of? metal|swarf",
         "shavings|swarf|filings|flakes|glitter|slivers|sparkles|metal|metallic",
         "shiny|silver|silvery bits|flakes|specks|particles|pieces|stuff",
     ),
     Substance.DEBRIS: (
-        "debris|dirt|grit|muck|crud|junk|rubbish|trash|crap|particles|contamination",
+        "debris|dirt|grit|muck|crud|junk|rubbish|trash|crap|contamination",
         "foreign material|matter|object|body",
-        "bit|bits|piece|pieces|lump|chunk|chip|sliver of? something|metal|dirt|swarf|crud?",
+        "bit|bits|piece|pieces|lump|chunk|chip|sliver of? something|dirt|crud",
+        "particles|lump|chunk|lumps|chunks|bits|pieces",
     ),
     Substance.COPPER: (
         f"copper|bronze|brass|coppery|gold|golden colored|coloured? {_BITS}",

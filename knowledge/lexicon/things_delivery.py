@@ -189,7 +189,7 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
         names=(
             f"oil? {_GALLERY} plug|plugs|plug's",
             "oil? passage|hole|feed plug|plugs",
-            "oil plug|plugs",
+            "oil|pipe plug|plugs",
         ),
         later=("plug", "plugs"),
         shows={

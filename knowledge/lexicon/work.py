@@ -73,6 +73,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "topped|topping .. up|oil|off",
         "added|adding|add .. oil|quart|qt|litre|liter|pint|quarts",
         "top up",
+        "topped|top it up|off",
         "topped .. oil",
         "@volume of? oil? added",
         "put in @volume",
