@@ -148,7 +148,7 @@ def jobs(line: Line) -> list[Job]:
             if any(j.first < mark.last and mark.first < j.last for j in found):
                 same = next(j for j in found if j.first < mark.last and mark.first < j.last)
                 longer = len(mark) > same.last - same.first
-                if is_trial and (len(mark) < same.last - same.first or same.trial is not None):
+                if is_trial and len(mark) < same.last - same.first:
                     continue
                 if not is_trial and not longer:
                     continue

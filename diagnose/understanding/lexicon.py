@@ -23,6 +23,7 @@ from knowledge.lexicon import (
     stance,
     states,
     things,
+    trials_rare,
     values,
     work,
 )
@@ -64,7 +65,7 @@ class Lexicon:
         self.since: Phrases[Since] = Phrases(beginnings.SINCE)
         self.actions: Phrases[Done] = Phrases(work.ACTIONS)
         self.parts: Phrases[PartWorked] = Phrases(_parts())
-        self.trials: Phrases[str] = Phrases(work.TRIALS)
+        self.trials: Phrases[str] = Phrases({**work.TRIALS, **trials_rare.TRIALS_RARE})
         self.areas: Phrases[str] = Phrases({**work.AREAS, "": work.NO_WORK})
         self.nothing_done: Phrases[bool] = Phrases({True: work.NOTHING_DONE})
         self.results: Phrases[Result] = Phrases(work.RESULTS)

@@ -1,0 +1,102 @@
+"""Trials that are seldom made, each said in a way of its own."""
+
+from __future__ import annotations
+
+_PUT = "fitted|installed|put|replaced|renewed|changed|new|swapped|fitting|replacing|refitted"
+_DID = "cleaned|cleared|opened|drilled|unblocked|rodded|cleaning|clearing|cleaned-out"
+_TIGHT = "tightened|torqued|retorqued|tightening|nipped|retightened|re-torqued"
+#: the trial, by what is said of it
+TRIALS_RARE: dict[str, tuple[str, ...]] = {
+    "bolts_tightened": (
+        f"{_TIGHT} .. cap|main|mains|rod|bearing|through|crankcase|internal|inside bolts|bolt|caps|nuts",
+        f"{_TIGHT} everything|all up|down|the",
+    ),
+    "line_bored": (
+        "line bored|honed|boring|honing",
+        "line-bored|line-honed|align-bored|align-honed",
+        "caps .. put|swapped back in|right|their order|places|place",
+    ),
+    "block_replaced": (
+        "another|different|new|replacement|secondhand|used|exchanged|swapped block|crankcase|cylinder-block",
+        "welded|repaired|stitched the? block|crankcase",
+    ),
+    "gauge_port_changed": (
+        "moved|relocated|tried|screwed|connected|teed .. gauge|sender .. other|another|different|head|filter|block|gallery port|tapping|place|hole|take-off",
+        "gauge|sender .. in|to|at another|different port|tapping|hole|place",
+        "teed|plumbed .. at|into the filter|block|head|gallery",
+    ),
+    "gallery_seals_renewed": (
+        f"{_PUT} .. feed|transfer|gallery|cover tube|tubes|pipe? o-rings|o-ring|seals|gasket",
+        f"{_PUT} .. front|timing cover gasket|seal",
+    ),
+    "drain_plug_tightened": (
+        f"{_TIGHT}|replaced|refitted .. drain|sump plug|washer",
+        "put|refitted .. filler|oil cap|dipstick back|on",
+        "new drain|sump plug|washer",
+    ),
+    "oil_cooling_improved": (
+        "fitted|installed|added|put .. an|a|bigger|larger|new? oil cooler",
+        f"{_DID} .. cooler|radiator fins|matrix|core",
+        "removed|fixed|refitted|repaired|took .. baffle|baffles|duct|ducting|shroud",
+    ),
+    "coolant_leak_mended": (
+        f"{_PUT} .. head gasket|liner|seals|water-pump .. and|with .. oil change|changed|new",
+        f"{_PUT} .. cooler .. water in",
+    ),
+    "scavenge_mended": (
+        f"{_PUT}|fixed|repaired|primed|rebuilt .. scavenge pump|belt|stage|section",
+        "new scavenge|dry-sump belt|pump",
+    ),
+    "relief_return_cleared": (f"{_DID} .. relief return|drain|bleed passage|hole",),
+    "pickup_gap_set": (
+        "set|adjusted|raised|lowered|bent|shortened|spaced|corrected .. pickup|pick-up|strainer .. height|gap|clearance|depth|up|down|higher|lower",
+        "pickup|pick-up height|gap|clearance was? set|adjusted|corrected",
+    ),
+    "oil_returns_opened": (
+        f"{_DID} .. drain|return|drainback|drain-back|oil-return holes|passages|back|drains",
+    ),
+    "restrictor_fitted": (
+        f"{_PUT}|added|made .. restrictor|restrictors",
+        "restricted the? oil .. head|heads|lifters|top|rockers|turbo|cam",
+    ),
+    "piston_jets_renewed": (
+        f"{_PUT} .. piston|oil|cooling jet|jets|squirter|squirters|nozzles",
+        f"{_PUT} .. squirters|squirter",
+    ),
+    "cam_phaser_renewed": (f"{_PUT} .. phaser|phasers|vvt|solenoid|vanos",),
+    "pickup_seal_renewed": (
+        f"{_PUT} .. o-ring|oring|ring|gasket|seal|washer .. on|to|of|for|at|between .. pickup|pick-up|suction|strainer pipe|tube?",
+        f"{_PUT} pickup|pick-up|suction|strainer tube|pipe? o-ring|oring|gasket|seal",
+        "new o ring|rings .. pickup|pick-up|suction|strainer",
+        f"{_TIGHT} .. pickup|pick-up|suction|strainer",
+        "sealed|resealed|bedded .. pickup|pick-up|suction .. tube|pipe|joint?",
+    ),
+    "gauge_line_renewed": (
+        "blew|blown|cleaned|cleared|rodded|poked|replaced|renewed out|through? the? .. gauge|sender|capillary line|pipe|port|hole|restrictor",
+        "new gauge|capillary|copper line|pipe|tube",
+    ),
+    "suction_hose_renewed": (
+        f"{_PUT}|{_TIGHT} .. suction|supply|tank|feed hose|pipe|union|clamp|line",
+        "new .. hose .. tank|suction|pump",
+    ),
+    "oil_line_renewed": (f"{_PUT}|{_TIGHT} .. oil line|lines|hose|hoses|union|unions|pipe",),
+    "cooler_cleaned": (
+        "straightened|unkinked|flushed|cleaned .. cooler line|lines|hose|hoses|pipe|matrix?",
+        "cooler line|lines|pipe|hose? kinked .. straightened",
+        "flushed|new|cleaned the? oil cooler",
+    ),
+    "pump_refitted": (
+        f"{_TIGHT} .. pump bolts|cover|mounting|screws|down",
+        "new pump gasket|o-ring|seal",
+        f"{_PUT} .. gasket|o-ring|seal .. pump",
+        "removed|pulled|took .. pump .. refitted|put|reinstalled back?",
+    ),
+    "pump_drive_renewed": (
+        f"{_PUT} .. pump|intermediate|drive drive? shaft|driveshaft|gear|chain|coupling|rod",
+        "new skew|drive|pump gear|shaft",
+    ),
+    "distributor_refitted": (
+        "pulled|removed|took|reseated|refitted|dropped|turned .. distributor|dizzy .. refitted|back|again|in|seated",
+        "re-stabbed|restabbed|reseated the? distributor|dizzy",
+    ),
+}
