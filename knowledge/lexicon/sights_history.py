@@ -19,6 +19,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "worn|tired out? old? engine|motor",
         "engine|motor is|was|now|getting? worn|tired out?",
         "lots|lot of? miles|hours",
+        "high-time|hightime|high-mileage|high-hour engine|motor|unit?",
+        "high time engine",
     ),
     "stood_long": (
         "sat|stood|sitting|parked|stored|standing|idle|laid|unused|unrun|dormant .. @longtime|years",
@@ -36,6 +38,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "barn find",
         "over the? winter standing|stored|parked|laid",
         "laid up for|over|since|all|last",
+        "after|following a? long lay-up|layup|lay|rest|storage|standing|sleep",
+        "sat|stood|sitting|parked|stored|standing|unused|laid|idle up|there|here? since @year",
     ),
     "history_unknown": (
         "bought|purchased|picked it|the|this|a|up .. used|secondhand|second-hand|recently|weeks|month|months|auction",
@@ -47,6 +51,9 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "newly|recently|just bought|purchased|acquired",
         "unknown|uncertain service? history|mileage|miles|past|age",
         "dont|no|not know|known|idea|sure of|about? its|the? service? history|mileage|miles|past",
+        "new to me|us|him",
+        "previous|past|its|engine? history not|un known|unknown",
+        "came with the? car|boat|truck|tractor|bike",
     ),
     "service_neglected": (
         "neglected|neglect|unmaintained",
@@ -62,6 +69,9 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "skipped|missed|stretched|extended|long oil? changes|services|service intervals|interval?",
         "abused|thrashed",
         "never|rarely|seldom checks|checked|changes the|his|her|its oil",
+        "oil never|not been? changed",
+        "@distance between|without oil? changes|change|services",
+        "hasnt|hadnt|not|never had an? oil? change|service in|for",
     ),
     "raced_or_heeled": (
         "track day|days|session|sessions|use|car|time|event|weekend",
@@ -76,6 +86,9 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "aerobatics|aerobatic|inverted",
         "on the? track|circuit|dragstrip",
         "last|first|long|final stint",
+        "circuit|track|competition|sprint|race car|bike|boat|use|session|meeting",
+        "in|for|during competition|competitions|sprints|hillclimbs",
+        "first|second|third|last|next session|moto",
     ),
     "worked_hard": (
         "towing|=towed|tow|pulling|hauling|pulls a|the|my|our|with|heavy|up? trailer|caravan|boat|hill|hills|load|camper|car|"
@@ -95,6 +108,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "wide open throttle? for|all|hours|most|down",
         "full throttle runs|run|climb|pulls|for|all",
         "ploughing|plowing|baling|combining|discing|cultivating|harvesting",
+        "full|wide|open throttle .. hill|climb|hours|minutes|bank|straight|pass",
+        "long fast|hard|hot run|drive|ride",
     ),
     "idles_long": (
         "short|local|little trips|journeys|runs|hops|drives|trip",
@@ -117,6 +132,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "great|desert|summer|intense|extreme|tropical|midday in? heat",
         "@temperature =heat",
         "@hotday heat|outside|day|ambient|weather|out|in|today|yesterday",
+        "@number|@temperature degree|deg|f|c? day|heat|afternoon|summer",
     ),
     "stood_in_frost": (
         "below|under freezing|zero",
@@ -130,6 +146,9 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "minus @number|@temperature",
         "@frost outside|out|morning|night|day|ambient|overnight|cold|this",
         "winter operation|operations|morning|mornings|flying|flight|driving|conditions|start|weather",
+        "temperature|temps was|were|about|around? @frost",
+        "at @number below",
+        "-|minus @temperature",
     ),
     "oil_very_cold": (
         "below|under freezing|zero",
@@ -155,6 +174,9 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         f"had|has {_WORN} once|before|earlier|previously|already",
         "failed|broke|broken once|before|earlier|previously before|already?",
         "broke|broken a|the|some|two? rocker|rockers|pushrod|pushrods|ring|rings|piston|rod|lifter|roller",
+        "had|has let|blown|blew|failed|broken|dropped|snapped|thrown|lost go|up|a? .. before|earlier|previously|ago|last|previous",
+        "after a|an|the? piston|rod|valve|cam|camshaft|bearing|rocker|timing|chain|crank|pump failure|breakage|broke|failed|let",
+        "lobe|cam|rod|valve|piston|rocker|pushrod|chain had|has failed|broken|let|dropped|snapped .. last|before|earlier|ago|previous|year",
     ),
     "known_for_model": (
         "well known|documented for|on|issue|problem|that|fault",
@@ -169,6 +191,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "not|never|had",
         "known|common|well-known|notorious|classic|recognised|recognized|documented|typical weak|a? problem|fault|issue|weakness|failure|point|spot|complaint weak|with|on|point|spot?",
         "known|notorious|common for|on|with these|this|it|that|the|them",
+        "an? ad applies|issued|exists",
+        "subject of a? service|an? bulletin|ad|directive|recall",
     ),
     "several_alike": (
         "same|identical on|with|in both|all|other|others|another|several engines|cars|engine|one?",
@@ -203,6 +227,11 @@ SIGHTS_HISTORY_ABSENT: dict[str, tuple[str, ...]] = {
         "few|couple|several|two|three thousand|hundred miles|hours|km",
         "@lowmiles done|covered|only|total|showing|recorded|now|from",
         "has|had|with|done|got|covers|showing|shows only|just|about|around|got|done? @lowmiles",
+        "@fewyears old and|,|,|with|engine",
+        "low-time|lowtime|low-mileage|low-hour engine|motor|unit?",
+        "low time engine",
+        "@lowmiles miles",
+        "@fewyears-old|year-old car|truck|boat|engine",
     ),
     "freshly_rebuilt": (
         "@manyhours since|after|smoh|tsmoh|from last|the|its|major? overhaul|rebuild|major",

@@ -24,6 +24,9 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         f"oil {_OUT}|everywhere",
         "oil running|ran down|out|from|over|along",
         "oil thrown|blown|blowing|throwing|puking out|from",
+        "oily all over|underneath|down|everywhere",
+        "engine|bay|motor|underside was|is|all? drenched|soaked|swimming|oily|filthy",
+        f"oil {_POURS} from under|underneath|beneath|below",
     ),
     "oil_on_the_ground": (
         "puddle|puddles|pool|pools|slick|lake of oil",
@@ -54,12 +57,16 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "screen|bodywork|hatch|rear|leg|legs|jeans",
         "windshield|windscreen|tyre|tire|cowl|cowling|fuselage|belly|wheel|transom|hood|bonnet|underside|tailplane .. "
         "covered|coated|wet|soaked|drenched|sprayed|plastered|smothered in|with oil",
+        "oil|oily on|over|all|across|onto|sprayed|up the|my|whole|rear|back? of|rear|back? tail|tailplane|back|rear|canopy|jeans|trousers|tyre|tire|window|bumper|car|leg|legs|visor|screen",
+        "tail|tailplane|jeans|trousers|legs|canopy|window|rear-window was|were|all|is? covered|soaked|coated|oily|black in|with? oil?",
+        "oil all over|down|up the back|rear|side|tail of",
     ),
     "oil_trail_behind": (
         "trail all? down|along|behind|on the? lane|road|street|me|car|drive|track",
         "laid|laying|dropping|dropped|leaving|left a? trail|oil down? down|on|of|all the|oil|along? road|track|oil?",
         "trail|streak|slick of? oil",
         "oil trail|slick",
+        "oil all? along|down the lane|road|street|track behind|all?",
     ),
     "oil_loss_fast": (
         f"lost|lose|losing|loses|dumped|dumping|dumps|threw|spat|blew|shed|pumped|pumping {_ITS} of|out? the|its|my|her|"
@@ -75,16 +82,29 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "emptied|emptying|emptied|pumped|dumped itself|its|the|out itself|sump|oil|onto|all|pan|on",
         "let|letting all? the|its? oil out",
         "oil pumped|pumping overboard|out",
+        "sump|pan|crankcase|engine|it drained|emptied itself|completely|out",
+        "emptied|emptying|drained|empties the|its|my whole|entire? sump|crankcase|pan|tank",
+        "every drop of? its|the? oil .. gone|lost|out|drained|dumped",
+        "engine|motor|it|she|had|has lost|loses|losing|dumped|spat|threw|thrown|shed out? its|her|the? engine? oil",
+        "oil|oil-supply exhausted|exhaustion",
+        "loss of oil supply|contents|quantity",
+        "oil supply|contents was|were? lost|exhausted",
+        "oil had|has|was|found|to|have? had|has|was|found|to|have? been? =lost",
+        "ran|run|running itself? out of oil within|in|after|inside",
+        "dumped|threw|spat|pumped|blew|lost @volume of? oil? on|onto|over|in|into|out|overboard|within",
+        "half|most|all of? the|its? oil was|had|has? gone|lost|missing",
     ),
     "oil_caught_fire": (
         "flames|ablaze|alight",
         "burst into flames",
         "on|caught|engine|oil|electrical =fire",
         "=fire in|under the? engine|bonnet|hood|bay|cowling",
+        "small|electrical|engine|an|bay|oil =fire",
+        "a =fire",
     ),
     "oil_lost_only_in_frost": (
         "loses|lost|losing oil only in|when|at frost|cold|freezing",
-        "breather|vent froze|frozen|iced|freezing up|over?",
+        "breather froze",
     ),
     "oil_line_was_disturbed": (
         "disconnected|undid|undone|removed|unbolted|refitted|reconnected|disturbed|loosened the|an|both? oil|cooler "
@@ -93,6 +113,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "cooler was|were|had? disturbed|removed|refitted|unbolted",
         "cooler mount|mounts|bracket|bolts|hose|hoses .. renewed|replaced|refitted|off",
         "oil|cooler|oil-cooler line|lines|hose|hoses|pipe|cooler touched|taken off",
+        "oil|cooler line|lines|hose|hoses|pipe was|were? replaced|renewed|changed the? day|just|before|week|@days|hours",
+        "fittings|fitting|connections|unions disturbed|undone|loosened during|at|in|for|by",
     ),
     "leaks_only_running": (
         "leak|leaks|leaking|thrown|out|oil at|when|only full|high|speed|revs|under|load speed|revs|throttle|pressure",
@@ -106,6 +128,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "traces|trace|damp|dampness|misting|sweating of|oil|around|at|near|round",
         "almost|hardly|barely|practically|next no|any|to oil|leak|leaks|nothing .. at|near|from|around|outside",
         "just|only|bit|little a|bit|of|the|slight? weeps|seeps|weep|seep|weeping|seepage|misting|damp",
+        "light|thin|slight|faint film|mist|misting|sheen of? oil",
     ),
     "drops_fall_while_watched": (
         "steady|constant|continuous|regular drip|drips|dripping|dribble|stream",
@@ -163,6 +186,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "sump plug|valve|cock",
         "body of the? drain valve|plug gone",
         "no drain|sump plug in|fitted|at",
+        "quick-drain|quickdrain|drain|drain-valve .. open|opened|leaking|unlatched",
     ),
     "dipstick_pushed_out": (
         "dipstick .. blown|popped|pushed|blew|pops|pushes|pushing|spat|shot|blows out|up|off?",
@@ -182,6 +206,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
     "breather_found_blocked": (
         "breather|pcv|vent|breathers .. blocked|clogged|plugged|frozen|iced|choked|bunged|kinked|restricted|stuck",
         "blocked|clogged|plugged|frozen|iced|kinked|stuck crankcase? breather|pcv|vent valve|hose?",
+        "breather|vent|breathers iced|froze|frozen up|over|solid?",
     ),
     "oil_hoses_aged": (
         "hose|hoses is|are|were|was|over|nearly? .. @years old",

@@ -38,6 +38,10 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         f"{_LEVEL} {_IS}? about|at|just|over? half|halfway|midway way?",
         f"oil {_LEVEL}? checked|check|checks and|was|is|found? ok|fine|good|full|right|correct|correctly",
         f"{_LEVEL} checked|check|checks and|was|is|found? ok|fine|good|full|right|correct|correctly",
+        "adequate|sufficient|enough|ample oil in|on|there?",
+        "oil quantity|contents|amount was|is|were|showed|checked? normal|full|adequate|correct|ok|fine|good",
+        "oil ok|okay|good|fine and|,|when|.",
+        "@volume in|on the? sump|pan|stick|dipstick",
     ),
     "level_slightly_high": (
         f"slightly|bit|touch|just|little|shade|fraction|hair above|over|past|too the? {_FULL}|normal|mark|high {_MARK}?",
@@ -52,6 +56,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         f"{_LEVEL} {_IS}? way|much|far|too too? high",
         f"above|over|past the? full|max|maximum {_MARK}?",
         f"above|over|past the? top|upper|high {_MARK}",
+        "@volume over|overfull|too over? full|mark|high|level?",
     ),
     "level_risen": (
         f"{_LEVEL} has|is|keeps|was|had|still|slowly? rising|risen|rises|rose|climbing|climbs|climbed|increasing|"
@@ -91,6 +96,17 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "took|needed|wanted|needs|takes|required about|nearly|over|almost|another? @volume to top|fill|bring|get|reach",
         "just|only|barely a? .. on|at the? bottom|very|end|tip .. dipstick|stick",
         "just|only a drop|smear|touch .. dipstick|stick",
+        f"{_LEVEL}|oil {_IS}? well|way|just|far|a|little|inch? below|under the? {_LOW}|normal? {_MARK}",
+        "dipstick|stick just|barely|only|hardly|scarcely showed|shows|showing|registered|touched|wetted|shewed? oil|any|wet",
+        "only|just|barely a? trace|drop|touch|smear|bit of oil on|at|in|showing? the? dipstick|stick|bottom|tip",
+        "down|dropped to|below|at the? minimum|min|add|low mark|line?",
+        "less than|about|only|under half|third|quarter the|of|its? the|its? oil left|remaining|remained|in",
+        "half|third|most of? the|its? oil was|had|has|is? gone|lost|missing",
+        "oil contents|quantity|supply was|were|is|found|getting? low|down|short",
+        "below|under|at minimum|min on the? dipstick|stick",
+        "needs|needed|wants|wanted|took|take some|more|bit|a|of? oil",
+        "took|needed|needs|wanted @volume",
+        "half|quarters @volume short|low|down",
     ),
     "dipstick_dry": (
         "=empty of oil",
@@ -113,6 +129,12 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "engine|motor was|is|found|nearly|almost? =empty",
         "no oil left|inside",
         "no oil in|left|inside in|the|it|left? it|sump|pan|engine|motor|crankcase|tank|block",
+        "no oil was|were|is|could|be|to? found|seen|present|be in|on|inside|left",
+        "contain|contained|contains|had|holding|held no|little|hardly oil",
+        "less|under than? a? @volume left|remained|remaining|in",
+        "not|no a? trace|sign|hint|drop of oil on|in the? stick|dipstick|engine|sump",
+        "dry|devoid|void|empty|starved of oil",
+        "hardly|scarcely|barely|practically|virtually|next|almost any|no|to|nothing oil|left? left|in|on|inside|at",
     ),
     "not_refilled": (
         "forgot|forgotten|forgetting|failed|neglected to put|fill|refill|add|pour any|the|it|with|new|fresh? .. oil",
@@ -142,6 +164,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "uses|burns|burning|drinks|consumes|consuming much|far|a|lot|more? more? oil",
         "topping up constantly|all|always|every",
         "always|constantly|forever topping up",
+        "uses|using|burns|burning|drinks|used a|about? @volume an|a|every|each|per|in hour|day|week|trip|tank|run|@time|@distance",
+        "oil? consumption had|has|was|is? risen|rose|increased|up|excessive|heavy|high|gone",
     ),
     "oil_not_checked_long": (
         "oil|level|dipstick|nobody|never|not|hadnt|havent|didnt had|has|was|were|been|ever? not|never|been? checked|check|"
@@ -163,6 +187,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "old|ancient|original|same oil from|since|still|has been .. @years|years|in",
         "oil of? unknown age",
         "overdue for? an|its? oil? change|service",
+        "old|black oil .. never changed",
+        "hasnt|hadnt|not had an? oil change in|for",
     ),
     "oil_grade_as_manual": (
         "@grade|oil as|per|is|which .. manual|handbook|specified|recommended|specifies|book|says|spec",
@@ -170,6 +196,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "right|correct|recommended|specified|proper|listed|stated oil? grade|weight|stuff|viscosity|oil",
         "oil|grade is|was|as? recommended|specified|correct|right by|in|per|for the? manual|handbook|book|it?",
         "oil as recommended|specified",
+        "recommended|correct|specified|right oil",
     ),
     "oil_grade_too_heavy": (
         "heavier|thicker grade|oil|weight? than|that spec|specified|recommended|manual|it|the|book|should",
@@ -239,6 +266,7 @@ SIGHTS_OIL_ABSENT: dict[str, tuple[str, ...]] = {
         "serviced from new",
         "regular|regularly|meticulous|religious|careful|yearly|annual oil? maintenance|maintained|serviced|servicing|services|service|changes",
         "well|properly|meticulously|carefully|always|regularly maintained|looked-after|serviced",
+        "oil changed|changes every @distance|@time|@lowmiles|season|spring|year|winter",
     ),
     "oil_not_checked_long": (
         "oil|level was|is|had|been? checked this|that|every|daily|weekly|regularly|yesterday|before|the morning|day|week|"
@@ -246,6 +274,7 @@ SIGHTS_OIL_ABSENT: dict[str, tuple[str, ...]] = {
         "check|checks|checked|checking the|my|its? oil|level|dipstick religiously|regularly|weekly|daily|often|every|"
         "this|yesterday|each",
         "topped up @days|@weeks|yesterday|recently|last before|ago|earlier|week?",
+        "check|checks|checked|checking the|my|its? oil|level|dipstick that|this|before|every|each|on morning|day|flight|start|the|week|trip|leaving|setting",
     ),
     "drained_volume_low": (
         "more than @volume drained|came|out",

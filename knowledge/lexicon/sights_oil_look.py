@@ -52,6 +52,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "black|brown jelly|gunk|goo|tar|gloop",
         "=gunk|gunked|gloop",
         "coked up|oil",
+        "badly|heavily|terribly sludged",
     ),
     "glitter_in_oil": (
         "glitter|glittery|sparkle|sparkles|sparkly|shimmer|specks|flakes|glints in|the|with|on? oil|dipstick|stick",
@@ -69,6 +70,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         f"oil .. {_FUEL} in it|smell",
         f"oil|dipstick|stick .. smells|smell|smelt|stinks|reeks .. {_FUEL}",
         f"strong|faint|definite smell of? {_FUEL}",
+        "diluted|contaminated|mixed|thinned with|by petrol|gas|fuel|diesel|gasoline",
     ),
     "oil_smells_burnt": (
         "oil smells|smell|smelt|smelled burnt|burned|scorched|cooked",
@@ -78,6 +80,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "foam|foamy|froth|frothy|foaming|aerated|frothing|foamed|frothed|aeration",
         "bubbles|bubbly|airy in|on|oil the? oil|dipstick|stick",
         "oil|dipstick .. bubbles|bubbly|whipped",
+        "full of bubbles|froth|foam",
     ),
     "oil_temperature_high": (
         f"oil {_TEMP} is|was|too|very|gauge|got|gets|went|goes|running|runs|rose|reading|climbed|climbing|over|way? "
@@ -99,6 +102,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "ran|runs|running|run =hot",
         "cooked|cooking the|my|its engine|motor",
         f"high|excessive|rising cylinder|head|coolant|water|engine {_TEMP}",
+        "temperature|temp gauge|needle was|in|went|into|hit|ran? in|into|to|on? the? =red",
     ),
     "blow_by_high": (
         "blow-by|blowby|chuffing|chuffs",
@@ -134,6 +138,9 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "smell of hot oil",
         "cloud|clouds|plume of? smoke behind|from?",
         "whiff of hot|burning|burnt? oil",
+        "smelled|smelt|smelling|smell|smells|whiff hot|burning|burnt|burned oil",
+        "smoke|fumes came|coming|pouring|through|entered|filled|in through|from|the|up? the? vents|vent|heater|dash|floor|cabin|bilge|wheelhouse|cowl",
+        "acrid|oily smell|smoke",
     ),
     "sweet_smell": (
         "sweet|sickly|syrupy smell|smelling|odour",
@@ -231,10 +238,12 @@ SIGHTS_OIL_LOOK_ABSENT: dict[str, tuple[str, ...]] = {
         f"normal oil {_TEMP}",
         f"{_TEMP} is|was|all? normal|fine|steady|ok",
         f"{_TEMP} and .. normal",
+        f"no change|rise|increase in .. oil {_TEMP}",
     ),
     "engine_ran_hot": (
         f"engine|coolant|water|cylinder|head|heads|the? {_TEMP} gauge|is|was|stays|stayed|remained|all|needle|rock? "
         "steady|normal|fine|ok|good|constant|unchanged",
         f"{_TEMP} normal|fine|steady|ok",
+        "temp|temperature gauge|needle never|not|hadnt|didnt moved|move|budged|rose",
     ),
 }
