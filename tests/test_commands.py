@@ -87,7 +87,10 @@ def test_every_command_in_a_process_of_its_own(tmp_path: Path) -> None:
     for words, begins in (
         (["record", "petrel.toml", "needle_flickers=yes"], "   3  needle_flickers: present"),
         (["review", "petrel.toml"], "Petrel, the gauge reads zero\nEngine: not known"),
-        (["lookup", "needle", "dances"], "finding     the needle wavers"),
+        (
+            ["lookup", "needle", "dances"],
+            "understood  pressure unsteady\n\nfinding     the needle wavers",
+        ),
         (["show", "needle-flickers"], "finding: the needle wavers"),
         (["graph", "petrel.toml", "--format", "dot"], "digraph causes {"),
     ):

@@ -126,6 +126,36 @@ def test_ambiguous_words_are_one_line_with_ids() -> None:
     )
 
 
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        (
+            "flathead six",
+            'how the engine is made; write layout = "skew_gear_six" into its [engine]',
+        ),
+        ("would a new pump help?", "a question, a plan or of another engine; say what was seen"),
+        ("my brother's mains are 6 thou", "a question, a plan or of another engine"),
+        ("is 4 thou too much for the mains?", "a question, a plan or of another engine"),
+        ("mains 900 mm", "nothing that is measured can be 900 mm"),
+        ("main clearance", "give its value too, like 'main clearance 0.0045 in'"),
+        ("cap torque 12 ft lbs", "may be relief_cap_torqued, "),
+        ("rods look fine", "may be "),
+    ],
+)
+def test_what_cannot_be_recorded_says_why(text: str, said: str) -> None:
+    """One line each, and nothing is guessed."""
+    with pytest.raises(UsageError) as error:
+        _entries(text)
+    assert "\n" not in str(error.value)
+    assert str(error.value).startswith(f"'{text}': {said}")
+
+
+def test_the_words_of_an_id_are_the_finding() -> None:
+    """As a person reads them off a sheet, without the "=yes"."""
+    [entry] = _entries("switch opens wrong")
+    assert (entry.fields["what"], entry.fields["state"]) == ("switch_opens_wrong", "present")
+
+
 def test_a_part_of_the_engine_is_no_finding() -> None:
     """It says where the figure belongs."""
     with pytest.raises(

@@ -15,14 +15,23 @@ from diagnose.entry.facts import normal_id
 from diagnose.errors import UsageError, plain
 from diagnose.lookup.finder import Finder
 from diagnose.understanding.facts import Fact, Understanding, Value
-from diagnose.understanding.reader import read, values_in
+from diagnose.understanding.reader import read, states, values_in
 from knowledge.book import Book
 from knowledge.lexicon.stance import NEGATION
 from knowledge.model import Finding, Kind, Measure
 from knowledge.units import DIMENSIONS, UnitError, parse
+from knowledge.work import Task
 
 MOST = 6  #: candidates offered for one phrase
 LEAST_SCORE = 0.3  #: how well a finding must fit the words to be offered
+#: words that leave nothing out where no other is left over
+_SMALL = frozenset(
+    [
+        *("a", "an", "the", "it", "its", "is", "was", "there", "that", "this", "maybe", "perhaps"),
+        *("probably", "under", "on", "in", "at", "of", "off", "with", "from", "and", "i", "we"),
+    ]
+)
+_BEYOND = 10  #: times what is accepted: more is not offered as the value of a task
 _FEWER = 4  #: candidates named in a message
 
 
@@ -52,6 +61,7 @@ class Choice:
 
     text: str
     candidates: tuple[Candidate, ...]
+    values: tuple[str, ...] = ()  #: figures with a unit in it
 
 
 Choose = Callable[[Choice], int | None]  #: the place of the candidate meant; None: none of them
@@ -68,9 +78,12 @@ def is_words(text: str, book: Book) -> bool:
     wanted = normal_id(name)
     if not wanted or not any(c.isalpha() for c in name) or text.strip().lower() in ANSWERS:
         return False
-    if wanted in book.retired or any(wanted in ids for ids in _ids(book)):
+    spaced = " " in name.strip()
+    if not (spaced and not equals) and (
+        wanted in book.retired or any(wanted in ids for ids in _ids(book))
+    ):
         return False
-    if " " in name.strip():
+    if spaced:
         return True
     return not equals and name.strip().isalpha() and bool(read(text, book).facts)
 
@@ -114,7 +127,23 @@ def _one(text: str, book: Book, choose: Choose | None) -> Spoken:
         elif left:
             first = f"{first}; said: {text}"  # nothing of it is lost
         return Spoken(text, tuple(facts), (first, *others), left)
-    choice = Choice(text, candidates(text, book))
+    wanted = normal_id(text)
+    if wanted in book.findings:
+        given = Fact("finding", {"what": wanted, "state": "present"}, ((0, len(text)),))
+        return Spoken(text, (given,), (text,))
+    if wanted in book.measures:
+        right = DIMENSIONS[book.measures[wanted].dimension].spellings[0]
+        raise UsageError(f"'{plain(text)}': give its value too, like '{plain(text)} {right}'")
+    if not facts and understanding.facts:
+        layout = understanding.facts[0].value
+        raise UsageError(
+            f"'{plain(text)}': how the engine is made; write layout = \"{layout}\" into its [engine]"
+        )
+    if not states(text, book):
+        raise UsageError(
+            f"'{plain(text)}': a question, a plan or of another engine; say what was seen"
+        )
+    choice = Choice(text, candidates(text, book), tuple(values_in(text, book)))
     place = choose(choice) if choose and choice.candidates else None
     if place is None:
         raise UsageError(_refusal(choice, asked=choose is not None))
@@ -124,7 +153,8 @@ def _one(text: str, book: Book, choose: Choose | None) -> Spoken:
 def _left(understanding: Understanding) -> tuple[str, ...]:
     """What nothing was made of, and the words for a layout, which no entry holds."""
     layouts = [understanding.words(f) for f in understanding.facts if f.table == "layout"]
-    return (*understanding.not_understood, *layouts)
+    pieces = [p for p in understanding.not_understood if not set(p.lower().split()) <= _SMALL]
+    return (*pieces, *layouts)
 
 
 def _of_the_engine(text: str, fact: Fact, book: Book) -> str:
@@ -139,6 +169,8 @@ def _of_the_engine(text: str, fact: Fact, book: Book) -> str:
 
 def _refusal(choice: Choice, asked: bool) -> str:
     said = f"'{plain(choice.text)}'"
+    if not choice.candidates and choice.values:
+        return f"{said}: nothing that is measured can be {choice.values[0]}"
     if not choice.candidates:
         return f"{said}: not understood; say it in other words, or try diagnose lookup"
     if asked:
@@ -148,7 +180,7 @@ def _refusal(choice: Choice, asked: bool) -> str:
 
 
 def candidates(text: str, book: Book) -> tuple[Candidate, ...]:
-    """What a phrase that nothing was read of may mean: measures for a value, else findings."""
+    """What a phrase that nothing was read of may mean: measures or tasks for a value, else findings."""
     values = values_in(text, book)
     if values:
         return tuple(_measures(text, values, book))[:MOST]
@@ -167,22 +199,36 @@ def candidates(text: str, book: Book) -> tuple[Candidate, ...]:
 
 
 def _measures(text: str, values: Sequence[str], book: Book) -> Iterator[Candidate]:
-    """Measures that can have a value of the phrase: those it names, best first, else all."""
-    named = [h.word for h in Finder(book).find(text, (Measure,), len(book.measures))]
-    for measure in named or book.measures.values():
-        value = next(
-            (v for v in values if isinstance(measure, Measure) and _can_be(v, measure)), ""
-        )
-        if value and isinstance(measure, Measure):
-            fields: dict[str, Value] = {"what": measure.id, "value": value}
-            fact = Fact("finding", fields, ((0, len(text)),))
-            typed = f'{measure.id}="{value}"'
-            yield Candidate(measure.id, f"{measure.says}: {value}", typed, fact)
+    """Measures and tasks that can have a value of the phrase: those it names, best first.
+
+    Where it names none, every measure that can.
+    """
+    hits = Finder(book).find(text, (Measure, Task), len(book.measures) + len(book.tasks))
+    named = [h.word for h in hits if isinstance(h.word, Measure | Task)]
+    fitting = [(w, v) for w in named if (v := _value_of(w, values))]
+    every = [(w, v) for w in book.measures.values() if (v := _value_of(w, values))]
+    for word, value in fitting or every:
+        table = "finding" if isinstance(word, Measure) else "work"
+        fields: dict[str, Value] = {"what": word.id, "value": value}
+        fact = Fact(table, fields, ((0, len(text)),))
+        yield Candidate(word.id, f"{word.says}: {value}", f'{word.id}="{value}"', fact)
 
 
-def _can_be(value: str, measure: Measure) -> bool:
+def _value_of(word: Measure | Task, values: Sequence[str]) -> str:
+    """The first value that a measure or task can have; empty where it can have none."""
+    return next((v for v in values if _can_be(v, word)), "")
+
+
+def _can_be(value: str, word: Measure | Task) -> bool:
+    if not word.dimension:
+        return False
     try:
-        si = parse(value, DIMENSIONS[measure.dimension])
+        si = parse(value, DIMENSIONS[word.dimension])
     except UnitError:
         return False
-    return measure.plausible[0] <= si <= measure.plausible[1]
+    quantity = word.quantity if isinstance(word, Measure) else word.measures
+    if quantity is not None:
+        return quantity.plausible[0] <= si <= quantity.plausible[1]
+    bands = word.bands if isinstance(word, Task) else ()
+    ends = [end for band in bands for end in (band.low, band.high) if end]
+    return bool(ends) and 0 < si <= _BEYOND * max(ends)

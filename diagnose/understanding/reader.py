@@ -13,6 +13,7 @@ from diagnose.understanding.measured import measured
 from diagnose.understanding.paragraph import Paragraph
 from diagnose.understanding.readings import readings
 from diagnose.understanding.sights import sights
+from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.work import earlier_work, trials
 from knowledge.book import Book
@@ -94,6 +95,12 @@ def read(text: str, book: Book) -> Understanding:
     if text[LONGEST:].strip():
         unread.append((LONGEST, len(text)))
     return Understanding(text, facts, tuple(unread))
+
+
+def states(text: str, book: Book) -> bool:
+    """Whether a text says anything of this engine that is not asked, planned or feared."""
+    lines = Paragraph(text[:LONGEST], lexicon_of(book)).lines
+    return any(not s & UNTRUE for line in lines for s in line.stances.of)
 
 
 def values_in(text: str, book: Book) -> list[str]:
