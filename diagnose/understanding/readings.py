@@ -17,6 +17,7 @@ from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 _LED = 2  #: words by which a pressure is farther from what leads in another clause
 #: said of how long it ran, not of the speed
 _SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
+_SWINGS = 3  #: words between "wavers" and the range it wavers over
 _FARTHEST = 9  #: words between a pressure and what it was read at
 
 
@@ -120,11 +121,17 @@ def _unit_of(paragraph: Paragraph) -> str:
 
 def _pressures(line: Line, unit: str, spoken_of: bool) -> list[_Pressure]:
     found = []
-    taken = [m for m in line.find(line.lexicon.shows) if m.value is Shows.NONE]
+    shows = line.find(line.lexicon.shows)
+    taken = [m for m in shows if m.value is Shows.NONE]
+    wavers = [m for m in shows if m.value is Shows.UNSTEADY]
     for i in range(len(line.tokens)):
         mark = Mark("", i, i + 1)
         if any(mark.overlaps(t) for t in taken):
             continue
+        if " to " in line.tokens[i].value and any(
+            line.distance(mark, w) <= _SWINGS for w in wavers if w.first <= i
+        ):
+            continue  # it swings over the range
         value = value_at(line, i, unit, spoken_of)
         stance = line.stances.at(mark)
         if value is None or stance & (Stance.SUPPOSED | Stance.ELSEWHERE):

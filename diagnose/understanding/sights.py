@@ -11,7 +11,13 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.things import pairs
-from knowledge.lexicon.sights_kinds import COMPOUNDS, NEVER_DENIED, OF_ANOTHER, VAGUE_SIGHTS
+from knowledge.lexicon.sights_kinds import (
+    COMPOUNDS,
+    NEVER_DENIED,
+    OF_ANOTHER,
+    OF_OTHERS,
+    VAGUE_SIGHTS,
+)
 from knowledge.lexicon.stance import NEGATION
 from knowledge.model import Kind, Stage
 
@@ -119,6 +125,8 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     mark = sight.mark
     finding = line.lexicon.book.findings[mark.value]
     stance = line.stances.at(mark)
+    if mark.value in OF_OTHERS:
+        stance &= ~(Stance.ELSEWHERE | Stance.GUESSED)
     if stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL):
         return None
     before = {line.word(k) for k in range(mark.first - OF_NEAR, mark.first)}

@@ -63,7 +63,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "needle|gauge wont|@not come|lift|move|get off|from the? stop|peg|pin|zero|bottom",
     ),
     Shows.LOW: (
-        f"low|poor|weak|bad|marginal|insufficient|lousy|crap oil? {_P}",
+        "low|poor|weak|bad|marginal|insufficient|lousy|crap oil? pressure|psi|reading|readings|indication",
         "low on oil? pressure",
         f"{_P} is|are|was|reads|goes|gets|seems|looks|stays|runs|still|reading|sits|quite|very|too|always|"
         "a|bit|really|just|being|went|shows|way|that's|very? quite|very|too|really|a|still|way|down? bit|little? "
@@ -80,7 +80,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "pressure @not come|comes|came|go|goes up",
         "pressure @not what it was",
         f"{_P} sagging|decreasing|declined|declining|diminishing|lowered|lowers|slid|slides|tumbles|plummets|plummeted|tanks|tanked|drooped|droops",
-        f"{_P} is|was|sits|stays|runs|sitting|reads|in|below|under|goes|drops|into|in|down|well|just|to|at the? red|green|minimum|min|normal|spec|limit|limits|specification|bottom|warning mark|line|arc|zone|band?",
+        f"{_P} .. =below|=under the? green|minimum|min|normal|spec|limit|limits|specification|red|mark|line|usual",
+        f"{_P} is|was|sits|stays|runs|reads|goes|drops|falls|down|well|just =in|=into|=near the? red|bottom|warning|danger end|zone|band|arc?",
         "in the red",
         f"{_P} lower than|then normal|usual|before|it|i|ever",
         "lower|less oil? pressure",
@@ -245,7 +246,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
     Shows.NORMAL: (
         f"{_P} is|was|reads|looks|seems|stays|are|comes|goes|returns|came|went|back|to|as|all|shows|back|to|perfectly? "
         "good|fine|normal|ok|okay|great|perfect|healthy|right",
-        f"good|normal|great|fine|healthy|decent|perfect|full|proper|plenty oil? {_P}",
+        "good|normal|great|fine|healthy|decent|perfect|full|proper|plenty oil? pressure|psi|reading",
         f"{_P} good|fine|normal|ok|okay|great|perfect|healthy",
         "comes|came|goes|come back up? when|as|if|once|with",
         "goes|went|go out|off when|as|if|once|with",
@@ -259,7 +260,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} is|was|reads|within|inside|in|to|up|well|right|back|where|its|it|should|be|the? spec|limits|specification|specifications|normal|green|range",
         f"{_P} strong|steady|rock-solid|solid|spot-on|excellent|perfectly|perfect|brilliant|healthy|alright|satisfactory|adequate|correct",
         f"{_P} is|was|stays|stayed|remains|remained|remained|holds|held|looks|seems|all|rock|very|perfectly|completely|absolutely|nice|quite strong|steady|solid|excellent|spot|alright|healthy|constant|satisfactory|correct|up",
-        f"good|normal|great|fine|healthy|decent|perfect|full|proper|plenty|excellent|strong|adequate|steady|correct|satisfactory|nice of? engine? oil? {_P}",
+        "good|normal|great|fine|healthy|decent|perfect|full|proper|plenty|excellent|strong|adequate|steady|correct|satisfactory|nice of? engine? oil? pressure|psi|reading|readings",
         f"{_P} measured|checked|tested|proved|proven|confirmed|verified as|to|be|at? good|normal|right|fine|ok|correct|spec|specification",
         f"{_P} =didnt|=doesnt|=never drop|drops|dropped|fall|falls|waver|wavers|falter|faltered",
         f"{_P} did|does not drop|fall|waver|falter",

@@ -44,7 +44,7 @@ SIGHTS_ASSEMBLY: dict[str, tuple[str, ...]] = {
         "rebuilt .. first|few|hours|miles|never|starts|not",
         "freshly|newly fitted|installed|rebuilt engine|motor",
         "running in",
-        "breaking|broken|break in",
+        "=breaking|=break =in it|the|engine|period|oil?",
         "first @number flights|hours|miles|runs|starts",
     ),
     "just_worked_on": (

@@ -39,6 +39,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_WIGGLE} .. {_WIRE}|{_PLUG}|bundle .. makes|made|causes|brings|brought {_GAUGE}|reading|it|pressure|all|them",
         f"{_WIRE}|wiring|dash|plug was|is|moved|when? {_WIGGLE} about|around? .. {_MOVES}|all",
         f"{_PLUG}|plug unplugged|reseated and reseated|replugged .. needle|{_MOVES}",
+        f"{_GAUGE}|reading|light|it .. {_MOVES}|alive|life|dead|cut|cuts out|to|alive|life|in? when|if|as|by .. {_WIGGLE} .. {_WIRE}|{_PLUG}|sender",
     ),
     "lamp_dead_with_key_on": (
         f"{_LAMP}|bulb @not|never come|light|work|works|comes|lights|lit|glow on|with|when|up|at? .. key|ignition",
@@ -47,6 +48,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_LAMP} silent|dark|dead and dark|silent|dead",
         f"{_LAMP} never|@not worked|working|works",
         "no {_LAMP} with|at|on the? key|ignition".replace("{_LAMP}", _LAMP),
+        f"key|ignition =on .. {_LAMP} @not come|light|work|works|comes|lights|lit",
     ),
     "second_instrument_disagrees": (
         f"{_LOW} .. {_GAUGE} but|and|yet|while .. {_LAMP} is|stays|stayed|remains|firmly? off|out",
@@ -143,6 +145,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_SENDER}|sending unit|is|was? .. leaks|leaking|weeping|oily|wet|seeping|dripping|sprays|pissing",
         "oil in|inside|at|around|from|out|weeping|leaking|sprays|spraying of|from|through? the? oil? pressure? connector|sender|plug|switch|sensor|sending",
         f"leaking|weeping|seeping oil? pressure? {_SENDER}|sending",
+        "connector|plug|boot full|soaked|swimming of|with|in oil",
     ),
     "sender_connector_loose": (
         f"{_BAD} {_PLUG}",
@@ -186,6 +189,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     "ground_strap_bad": (
         "ground|earth|earthing|grounding strap|cable|wire|lead|connection|straps|is|was|point .. loose|corroded|missing|bad|poor|broken|dirty|off|rusty|disconnected",
         "bad|poor|missing|corroded|loose|broken|no engine? ground|earth|grounding|earthing strap|cable|lead|connection?",
+        "ground|earth|earthing|engine-ground strap|cable|lead|wire .. .. =corroded|=broken|=loose|=missing|=rotted|=off",
     ),
     "sender_ground_poor": (f"{_SENDER} .. poor|bad|no|not ground|earth|grounded|earthed",),
     "gauge_port_moved": (
@@ -295,7 +299,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"confirmed|verified|measured|proved as|to|at|be|actual|it|pressure|the|reading|really|truly? low|lower|it|that|reading? with|by|on|using|actual? a|the|my|an? {_TEST}|accessory|gauge",
         "actual|true|real oil? pressure measured|was|is|tested|of|about|really|only? low|lower|poor|@pressure",
         "measured|tested|checked|proved actually|really|and|as|to|be|was|found? low",
-        f"{_TEST} gauge shows|showed|reads|read|gave|says|said only|just|about|around|a|under|the? same|@pressure|mere hot|@pressure|at|@temperature",
+        f"{_TEST} gauge shows|showed|reads|read|gave|says|said only|just|barely|about|the? only|just|about? @pressure hot|only|at|same",
         "three|two|both|several gauges read|reads|show|agree|say|showed the? same",
     ),
     "direct_gauge_unsteady": (

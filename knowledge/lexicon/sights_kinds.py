@@ -174,8 +174,11 @@ INSTEAD = frozenset(
         "white_plume",
     ]
 )
+#: said of other engines too, or by the maker: that is what they say
+OF_OTHERS = frozenset(["known_for_model", "several_alike", "maker_calls_it_normal"])
 #: words shortly before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "level_correct": frozenset(["connector", "plug", "bilge", "bay", "boot", "footwell", "tray"]),
     "engine_seized": frozenset(
         [
             "pump",
