@@ -299,7 +299,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"confirmed|verified|measured|proved as|to|at|be|actual|it|pressure|the|reading|really|truly? low|lower|it|that|reading? with|by|on|using|actual? a|the|my|an? {_TEST}|accessory|gauge",
         "actual|true|real oil? pressure measured|was|is|tested|of|about|really|only? low|lower|poor|@pressure",
         "measured|tested|checked|proved actually|really|and|as|to|be|was|found? low",
-        f"{_TEST} gauge shows|showed|reads|read|gave|says|said only|just|barely|about|the? only|just|about? @pressure hot|only|at|same",
+        f"{_TEST} gauge shows|showed|reads|read|gave|says|said =only|=just|=barely|=mere about|around? @pressure|@number",
         "three|two|both|several gauges read|reads|show|agree|say|showed the? same",
     ),
     "direct_gauge_unsteady": (

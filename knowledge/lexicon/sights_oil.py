@@ -134,7 +134,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "less|under than? a? @volume left|remained|remaining|in",
         "not|no a? trace|sign|hint|drop of oil on|in the? stick|dipstick|engine|sump",
         "dry|devoid|void|empty|starved of oil",
-        "hardly|scarcely|barely|practically|virtually|next|almost any|no|to|nothing oil|left? left|in|on|inside|at",
+        "hardly|scarcely|barely|practically|virtually|next|almost any|no|to|nothing oil|left left|in|on|inside|at",
+        "hardly|scarcely|barely|practically|virtually|next|almost any|no|to|nothing left|inside",
     ),
     "not_refilled": (
         "forgot|forgotten|forgetting|failed|neglected to put|fill|refill|add|pour any|the|it|with|new|fresh? .. oil",
