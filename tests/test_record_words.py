@@ -181,6 +181,14 @@ def test_the_chosen_candidate_is_recorded_and_no_other() -> None:
         new_entries(Input(facts=["clearance 4 thou"], choose=lambda _: None), CASE, BOOK)
 
 
+def test_a_value_is_offered_as_a_measure_not_as_a_task_of_the_same() -> None:
+    """A quantity is offered once; what only a task measures is offered as that."""
+    offered = {c.id for c in candidates("clearance 4 thou", BOOK)}
+    assert {"main_clearance", "rod_clearance"} <= offered
+    assert "main_clearance_fitted" not in offered
+    assert "relief_cap_torqued" in {c.id for c in candidates("cap torque 12 ft lbs", BOOK)}
+
+
 def test_a_denied_phrase_offers_that_it_is_not_there() -> None:
     """ "no ... " is never offered as a finding that is there."""
     found = candidates("there was not any wear on the ball of the relief", BOOK)

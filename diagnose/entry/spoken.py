@@ -205,6 +205,7 @@ def _measures(text: str, values: Sequence[str], book: Book) -> Iterator[Candidat
     """
     hits = Finder(book).find(text, (Measure, Task), len(book.measures) + len(book.tasks))
     named = [h.word for h in hits if isinstance(h.word, Measure | Task)]
+    named = [w for w in named if isinstance(w, Measure) or not _is_measured(w, book)]
     fitting = [(w, v) for w in named if (v := _value_of(w, values))]
     every = [(w, v) for w in book.measures.values() if (v := _value_of(w, values))]
     for word, value in fitting or every:
@@ -212,6 +213,11 @@ def _measures(text: str, values: Sequence[str], book: Book) -> Iterator[Candidat
         fields: dict[str, Value] = {"what": word.id, "value": value}
         fact = Fact(table, fields, ((0, len(text)),))
         yield Candidate(word.id, f"{word.says}: {value}", f'{word.id}="{value}"', fact)
+
+
+def _is_measured(task: Task, book: Book) -> bool:
+    """Whether a measure has the quantity of a task; of the two it is the one that is offered."""
+    return task.measures is not None and task.measures.id in book.measures
 
 
 def _value_of(word: Measure | Task, values: Sequence[str]) -> str:

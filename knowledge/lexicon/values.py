@@ -14,21 +14,21 @@ def _set(text: str) -> frozenset[str]:
 #: by the id of the quantity; a measure, a task or a figure of the engine has it
 VALUES: dict[str, tuple[str, ...]] = {
     "main_clearance": (
-        "main|mains bearing|bearings? oil? clearance|clearances|gap",
-        "clearance|clearances of|on|at|in the? main|mains bearing|bearings?",
+        "main|mains bearing|bearings|brg|brgs? oil? clearance|clearances|gap",
+        "clearance|clearances of|on|at|in the? main|mains bearing|bearings|brg|brgs?",
         "main|mains plastigage|plastigauge|plastigaged|plastigauged",
         "plastigage|plastigauge|plastigaged|plastigauged the? main|mains",
-        "main|mains bearing|bearings|journal|journals",
+        "main|mains bearing|bearings|brg|brgs|journal|journals",
     ),
     "rod_clearance": (
-        "rod|rods bearing|bearings? oil? clearance|clearances|gap",
-        "big end|ends bearing|bearings? oil? clearance|clearances?",
-        "bigend|bigends bearing|bearings? oil? clearance|clearances?",
-        "clearance|clearances of|on|at|in the? rod|rods bearing|bearings?",
+        "rod|rods bearing|bearings|brg|brgs? oil? clearance|clearances|gap",
+        "big end|ends bearing|bearings|brg|brgs? oil? clearance|clearances?",
+        "bigend|bigends bearing|bearings|brg|brgs? oil? clearance|clearances?",
+        "clearance|clearances of|on|at|in the? rod|rods bearing|bearings|brg|brgs?",
         "rod|rods plastigage|plastigauge|plastigaged|plastigauged",
         "plastigage|plastigauge|plastigaged|plastigauged the? rod|rods",
-        "rod|rods bearing|bearings|journal|journals",
-        "conrod|conrods bearing|bearings? clearance|clearances?",
+        "rod|rods bearing|bearings|brg|brgs|journal|journals",
+        "conrod|conrods bearing|bearings|brg|brgs? clearance|clearances?",
         "crankpin|crankpins clearance|clearances",
     ),
     "crank_end_float": (
@@ -39,9 +39,9 @@ VALUES: dict[str, tuple[str, ...]] = {
         "endplay|endfloat of|on|at|in the? crank|crankshaft",
     ),
     "cam_bearing_clearance": (
-        "cam|camshaft bearing|bearings|bush|bushes|journal|journals? oil? clearance|clearances|gap",
-        "cam|camshaft bearing|bearings|bush|bushes",
-        "clearance of|on|at|in the? cam|camshaft bearing|bearings?",
+        "cam|camshaft bearing|bearings|brg|brgs|bush|bushes|journal|journals? oil? clearance|clearances|gap",
+        "cam|camshaft bearing|bearings|brg|brgs|bush|bushes",
+        "clearance of|on|at|in the? cam|camshaft bearing|bearings|brg|brgs?",
     ),
     "pump_end_clearance": (
         "pump gear|gears|rotor|rotors? end clearance|play|float|gap",
@@ -70,6 +70,7 @@ VALUES: dict[str, tuple[str, ...]] = {
     "pump_cover_hollow": (
         "cover|plate|endplate worn|wear|grooved|groove|hollow|scored|scoring|dished|step",
         "wear|groove|hollow|score|step in|on|of .. cover|plate|endplate",
+        "cover|plate|endplate has .. wear|groove|scoring|step",
         "pump cover|plate warped|flatness|warp",
     ),
     "pump_backlash": (
@@ -127,6 +128,7 @@ VALUES: dict[str, tuple[str, ...]] = {
         "buildup time|delay",
         "until|till|before .. pressure|gauge|needle shows|showed|comes|came|moves|moved|registers",
         "time|delay to pressure",
+        "for .. pressure|gauge|needle to move|show|come|build|rise|register",
     ),
     "decay_time": (
         "to drop|fall|decay to zero|nothing",
@@ -179,6 +181,7 @@ VALUES: dict[str, tuple[str, ...]] = {
     "drained_volume": (
         "drained|drain out|off?",
         "came|come|ran|poured|got|get|drains out|off",
+        "came|ran|poured|got|get .. out",
         "out of the? sump|pan|engine",
         "oil drained|out",
         "in the? jug|bucket|drain",
@@ -306,11 +309,11 @@ ORDINALS = {"first": "1", "second": "2", "third": "3", "fourth": "4", "fifth": "
 #: before a figure, or right after it: what is allowed, printed or planned, not what was measured
 NOT_MEASURED_BEFORE = _set(
     "max min spec specs specification limit limits maximum minimum should supposed allowed allowable book "
-    "manual says say standard stock factory calls permitted"
+    "manual standard stock factory calls permitted"
 )
 NOT_MEASURED_AFTER = _set(
     "spec specs limit max maximum min minimum allowed under undersize oversize over oversized "
-    "undersized feeler more less bigger smaller"
+    "undersized feeler more less bigger smaller tight loose"
 )
 #: between the name of a part alone and its figure; with any other word the figure is of something else
 BETWEEN = _set(
