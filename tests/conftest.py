@@ -4,19 +4,24 @@ from __future__ import annotations
 
 import os
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from hypothesis import settings
 
+from tests.support.examples import examples
 from tests.support.fuzzing import COUNT
+from tests.support.shared_diagnoses import own_diagnoses, share
 
 # Commands that tests start share compiled modules, even where the machine keeps none by default.
 os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
 sys.dont_write_bytecode = False
 
-settings.register_profile("untimed", deadline=None)  # a busy machine is no fault of the code
+# A busy machine is no fault of the code: no deadline.
+settings.register_profile("untimed", deadline=None, max_examples=examples(100))
 settings.load_profile("untimed")
+share()
 
 #: files that take longest, most first; each file runs in one worker, so they start first
 LONGEST = (
@@ -29,6 +34,16 @@ LONGEST = (
     "test_survey.py",
     "test_review_folder.py",
 )
+
+
+@pytest.fixture(autouse=True)
+def _diagnoses(request: pytest.FixtureRequest) -> Iterator[None]:
+    """Infer anew in tests marked ``own_diagnoses``; all others share what equal cases come to."""
+    if request.node.get_closest_marker("own_diagnoses"):
+        with own_diagnoses():
+            yield
+    else:
+        yield
 
 
 @pytest.hookimpl(optionalhook=True)

@@ -26,6 +26,7 @@ from knowledge.rule_api import (
 )
 from tests.support.clips_oracle import Oracle, flat, probes
 from tests.support.command_line import ROOT
+from tests.support.examples import examples
 from tests.support.situations import CASES, facts_of_case, mixed
 
 BOOK = the_book()
@@ -77,7 +78,7 @@ CLAUSE = st.tuples(
 )
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=examples(150), deadline=None)
 @given(
     st.lists(CLAUSE, min_size=6, max_size=24),
     st.dictionaries(st.sampled_from(WORDS), st.sampled_from(list(State)), min_size=1, max_size=3),
@@ -139,7 +140,7 @@ def test_order_makes_no_difference_to_a_case(name: str) -> None:
     assert_order_makes_no_difference(facts_of_case(name), seed=len(name))
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=examples(40), deadline=None)
 @given(SEEDS, SEEDS, st.integers(1, 40))
 def test_order_makes_no_difference(examples: int, order: int, many: int) -> None:
     assert_order_makes_no_difference(mixed(examples, many), order)
@@ -196,7 +197,7 @@ def assert_report_only_adds(facts: Facts, finding: Finding, state: State) -> Non
     assert flat(infer(without_derived(STATEMENTS, finding, other), facts)) <= after
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=examples(40), deadline=None)
 @given(SEEDS, st.integers(0, 12), st.sampled_from(FINDINGS), st.sampled_from(list(State)))
 def test_a_report_only_adds(seed: int, many: int, finding: Finding, state: State) -> None:
     facts = mixed(seed, many)

@@ -55,10 +55,11 @@ def test_every_job_has_its_plan_in_eighty_columns(name: str) -> None:
     assert "This plan gives way to" in done.out
 
 
+@pytest.mark.own_diagnoses
 @pytest.mark.parametrize(
     ("name", "form"),
     [
-        *((name, ()) for name in [*JOBS][::3]),
+        *((name, ()) for name in [*JOBS][::6]),
         *((n, f) for n in ("skua", "winch_begun") for f in FORMS),
         *(pytest.param(name, (), marks=pytest.mark.long) for name in JOBS),
     ],

@@ -10,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from diagnose.planning.covers import Block, Job, blocks, expected_cost, order
+from tests.support.examples import examples
 
 
 def every_order(
@@ -46,7 +47,7 @@ def trees(draw: st.DrawFn) -> list[Job[str]]:
     ]
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=examples(300), deadline=None)
 @given(trees())
 def test_bottom_up_equals_exhaustive_search(jobs: list[Job[str]]) -> None:
     """Random trees, every admissible order tried: no order costs less (Horn 1972)."""
@@ -54,7 +55,7 @@ def test_bottom_up_equals_exhaustive_search(jobs: list[Job[str]]) -> None:
     assert expected_cost(planned(jobs)) == pytest.approx(best, rel=1e-12, abs=1e-12)
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=examples(200), deadline=None)
 @given(trees())
 def test_every_job_once_and_needs_first(jobs: list[Job[str]]) -> None:
     done: set[str] = set()

@@ -17,6 +17,7 @@ from knowledge.model import Finding, Kind, State
 from knowledge.pressure import behaviour
 from knowledge.reports.shapes import Behaviour, EarlierWork, WorkArea
 from knowledge.reports.words import Done, Shows, Since
+from tests.support.examples import examples
 
 BOOK = the_book()
 AREAS = tuple(a for a in BOOK.areas.values() if a is not areas.NOTHING)
@@ -59,7 +60,7 @@ def test_the_multiples_are_those_of_the_book() -> None:
     assert 1.0 < multiple(None) < 4.0
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=examples(200), deadline=None)
 @given(st.floats(0.0, 1e10), st.floats(0.0, 1e10))
 def test_the_longer_ago_the_less(one: float, other: float) -> None:
     early, late = sorted((one, other))

@@ -18,6 +18,7 @@ from knowledge.book import the_book
 from knowledge.faults import Fault
 from knowledge.model import Finding, Kind, Stage
 from knowledge.stations.pump.quantities import PUMP_COVER_HOLLOW
+from tests.support.examples import examples
 
 BOOK = the_book()
 FAULTS = sorted(BOOK.faults.values(), key=lambda f: f.id)
@@ -53,7 +54,7 @@ def test_a_complaint_is_no_found_fault(words: set[str]) -> None:
     assert found(*sorted(words)) == ()
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=examples(25), deadline=None)
 @given(
     before=st.sets(st.sampled_from(PROOFS), min_size=1, max_size=3),
     more=st.sets(st.sampled_from([*PROOFS, *REPORTS]), max_size=4),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 import pytest
@@ -54,12 +54,24 @@ TEXTS: dict[str, Callable[[], str]] = {
 }
 
 
+#: take a second or so for each command: one command in the default suite, another for each
+SLOW = (
+    "a list of many words",
+    "many figures",
+    "many empty entries",
+    "many findings",
+    "many readings",
+    "many behaviours",
+    "a list of many circumstances",
+    "open quotes",
+)
 COMMANDS = (["record", "needle_flickers=yes"], ["signoff"], ["ask"])
+ALL = (*COMMANDS, ["review"])
 
 
-def refused(case: Path, code: int, folder: bool = False) -> str:
-    """One line, whichever command was given the file; review takes a folder of cases as well."""
-    for words in COMMANDS if folder else (*COMMANDS, ["review"]):
+def refused(case: Path, code: int, commands: Sequence[list[str]] = ALL) -> str:
+    """One line, whichever of the commands was given the file."""
+    for words in commands:
         with one("hostile files", (words, case)):
             done = call(words[0], case, *words[1:], answers="y\n" * 30)
         assert done.code == code, (words, done)
@@ -68,13 +80,24 @@ def refused(case: Path, code: int, folder: bool = False) -> str:
     return done.err
 
 
-@pytest.mark.parametrize("name", TEXTS)
-def test_a_file_without_end_is_refused_at_once(tmp_path: Path, name: str) -> None:
-    case = tmp_path / "x.toml"
+def refused_whole(case: Path, name: str, commands: Sequence[list[str]]) -> None:
     case.write_text(TEXTS[name](), "utf-8")
     size = case.stat().st_size
-    refused(case, 65)
+    refused(case, 65, commands)
     assert case.stat().st_size == size
+
+
+@pytest.mark.parametrize("name", TEXTS)
+def test_a_file_without_end_is_refused_at_once(tmp_path: Path, name: str) -> None:
+    """By every command; where reading takes long, by one of them, each in its turn."""
+    turn = SLOW.index(name) % len(ALL) if name in SLOW else None
+    refused_whole(tmp_path / "x.toml", name, ALL if turn is None else [ALL[turn]])
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("name", SLOW)
+def test_every_command_refuses_what_takes_long_to_read(tmp_path: Path, name: str) -> None:
+    refused_whole(tmp_path / "x.toml", name, ALL)
 
 
 def test_a_path_that_is_no_file_is_refused_at_once(tmp_path: Path) -> None:
@@ -83,7 +106,7 @@ def test_a_path_that_is_no_file_is_refused_at_once(tmp_path: Path) -> None:
     os.mkfifo(pipe)
     assert "is no ordinary file" in refused(pipe, 66)
     assert "is no ordinary file" in refused(Path("/dev/zero"), 66)
-    assert "is a folder" in refused(tmp_path, 66, folder=True)
+    assert "is a folder" in refused(tmp_path, 66, COMMANDS)  # review takes a folder
 
 
 def test_the_most_entries_can_be_read_and_one_more_is_not_saved(tmp_path: Path) -> None:

@@ -6,6 +6,7 @@ import ast
 import re
 import sys
 from fnmatch import fnmatch
+from functools import cache
 from pathlib import Path
 
 import networkx as nx
@@ -161,7 +162,10 @@ def imported(path: Path) -> set[str]:
     return found
 
 
-IMPORTS = {module: imported(path) for module, path in MODULES.items()}
+@cache
+def imports() -> dict[str, set[str]]:
+    """Return what each module imports, by its dotted name."""
+    return {module: imported(path) for module, path in MODULES.items()}
 
 
 def within(module: str, package: str) -> bool:
@@ -187,7 +191,7 @@ DEPTH = {package: depth for depth, layer in enumerate(LAYERS) for package in lay
 def test_imports_go_down(module: str) -> None:
     """A module imports from its own package and from lower layers only."""
     own = layer_of(module)
-    for other in IMPORTS[module]:
+    for other in imports()[module]:
         if within(other, "diagnose"):
             package = layer_of(other)
             assert package == own or DEPTH[package] > DEPTH[own], f"{module} imports {other}"
@@ -196,7 +200,7 @@ def test_imports_go_down(module: str) -> None:
 @pytest.mark.parametrize("package", KNOWLEDGE_USED)
 def test_computation_imports_only_what_it_needs_of_knowledge(package: str) -> None:
     """Inference, planning, physics and lookup get the book's content as arguments."""
-    for module, names in IMPORTS.items():
+    for module, names in imports().items():
         if within(module, package):
             used = [n for n in names if within(n, "knowledge")]
             allowed = KNOWLEDGE_USED[package]
@@ -206,7 +210,7 @@ def test_computation_imports_only_what_it_needs_of_knowledge(package: str) -> No
 @pytest.mark.parametrize("module", NUMBERS_ONLY)
 def test_exact_inference_imports_no_knowledge(module: str) -> None:
     """The network and its elimination know node names and numbers only."""
-    names = IMPORTS[f"diagnose.inference.{module}"]
+    names = imports()[f"diagnose.inference.{module}"]
     assert not [n for n in names if within(n, "knowledge")]
 
 
@@ -216,14 +220,16 @@ def test_never_imports(importer: str, forbidden: str) -> None:
     importers = [m for m in MODULES if fnmatch(m, importer)]
     assert importers, "the pattern fits no file"
     for module in importers:
-        bad = [n for n in IMPORTS[module] if fnmatch(n, forbidden) and n in MODULES | {"tests": 0}]
+        bad = [
+            n for n in imports()[module] if fnmatch(n, forbidden) and n in MODULES | {"tests": 0}
+        ]
         assert not bad, f"{module} imports {bad}"
 
 
 @pytest.mark.parametrize("package", DOORS)
 def test_one_door_per_package(package: str) -> None:
     """Each outside package is imported in one place."""
-    importers = [m for m, names in IMPORTS.items() if any(within(n, package) for n in names)]
+    importers = [m for m, names in imports().items() if any(within(n, package) for n in names)]
     assert importers
     for module in importers:
         assert any(fnmatch(module, door) for door in DOORS[package]), f"{module} imports {package}"
@@ -232,14 +238,14 @@ def test_one_door_per_package(package: str) -> None:
 def test_every_dependency_has_its_door() -> None:
     """Whatever else is imported is ours, the standard library's or numpy."""
     known = {"diagnose", "knowledge", "numpy", *DOORS, *sys.stdlib_module_names}
-    for module, names in IMPORTS.items():
+    for module, names in imports().items():
         assert not {n.partition(".")[0] for n in names} - known, module
 
 
 def test_no_import_cycle() -> None:
     """The imports form a directed acyclic graph."""
     graph = nx.DiGraph(
-        (m, n) for m, names in IMPORTS.items() for n in names if n in MODULES and n != m
+        (m, n) for m, names in imports().items() for n in names if n in MODULES and n != m
     )
     assert nx.is_directed_acyclic_graph(graph), nx.find_cycle(graph)
 
@@ -278,7 +284,7 @@ def test_some_docstrings_name_their_importers() -> None:
 def test_docstring_names_the_importers(path: Path) -> None:
     """Each importer its docstring names imports it; no other package imports it unnamed."""
     named = named_importers(path)
-    importers = [m for m, names in IMPORTS.items() if name(path) in names]
+    importers = [m for m, names in imports().items() if name(path) in names]
     assert not [n for n in named if not any(fits(n, m) for m in importers)]
     package = name(path).rpartition(".")[0]
     others = [m for m in importers if package.count(".") == 0 or not m.startswith(package + ".")]

@@ -14,6 +14,7 @@ from diagnose.hydraulics.circuit import State, solve
 from diagnose.hydraulics.engine import SET_A, SET_B, Engine, reclearanced, set_b
 from diagnose.hydraulics.oil import Oil
 from knowledge.units import INCH, PSI
+from tests.support.examples import examples
 
 HOT = 373.15
 T = TypeVar("T")
@@ -68,7 +69,7 @@ def everything(state: State) -> dict[str, np.ndarray]:
     return {name: np.asarray(value) for name, value in out.items()}
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=examples(200), deadline=None)
 @given(engines(), rpm, kelvin)
 def test_always_an_answer_never_below_zero(engine: Engine, n: float, t: float) -> None:
     """Finite everywhere, no negative pressure or flow, and what goes in comes out."""
@@ -164,7 +165,7 @@ def widened(engine: Engine, what: str, factor: float) -> Engine:
     return reclearanced(engine, **{what: now * factor})
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=examples(200), deadline=None)
 @given(engines(), rpm, kelvin, st.sampled_from(WEARS), st.floats(1.0, 3.0))
 def test_wider_clearance_never_raises_pressure(
     engine: Engine, n: float, t: float, what: str, factor: float
@@ -174,7 +175,7 @@ def test_wider_clearance_never_raises_pressure(
     assert wide.gallery_pressure <= tight.gallery_pressure * SLACK + 1e-3
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=examples(200), deadline=None)
 @given(engines(), rpm, kelvin, st.floats(1.0, 3.0))
 def test_larger_displacement_never_lowers_pressure(
     engine: Engine, n: float, t: float, factor: float
@@ -185,7 +186,7 @@ def test_larger_displacement_never_lowers_pressure(
     assert large >= small / SLACK - 1e-3
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=examples(200), deadline=None)
 @given(engines(), spread(400, 1200), st.floats(340.0, 410.0), st.floats(1.0, 3.0))
 @example(SET_B, 700.0, HOT, 2.0)
 def test_thicker_oil_never_lowers_hot_idle(

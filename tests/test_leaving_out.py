@@ -18,6 +18,11 @@ from knowledge.book import the_book
 from tests.support.nets import furnished
 
 CASES = sorted((Path(__file__).parent / "confirmed" / "cases").glob("*.toml"))[::6]
+#: of these cases, three of different size run by default, the others with the long suite
+FEW = [
+    pytest.param(path, id=path.stem, marks=() if number % 3 == 0 else pytest.mark.long)
+    for number, path in enumerate(CASES)
+]
 
 
 def random_net(seed: int) -> tuple[Network, dict[str, Likelihood]]:
@@ -50,7 +55,7 @@ def test_random_networks(seed: int) -> None:
             assert without.marginal[cause] == pytest.approx(marginal[cause], abs=1e-9)
 
 
-@pytest.mark.parametrize("path", CASES, ids=lambda p: p.stem)
+@pytest.mark.parametrize("path", FEW)
 def test_real_cases(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Every finding of real cases, for the likeliest causes, the entangled cases the long way."""
     monkeypatch.setattr(leaving_out, "CHEAP", 10**12)
@@ -65,7 +70,7 @@ def test_real_cases(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
             assert without.marginal[cause] == pytest.approx(marginal[cause], abs=1e-8)
 
 
-@pytest.mark.parametrize("path", CASES, ids=lambda p: p.stem)
+@pytest.mark.parametrize("path", FEW)
 def test_the_short_way_for_entangled_cases_is_close(
     path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -123,13 +123,15 @@ def test_every_case_has_its_page(case: Path, command: str) -> None:
     assert len(text.encode()) <= MOST_BYTES
 
 
+@pytest.mark.own_diagnoses
 @pytest.mark.parametrize("command", COMMANDS)
-@pytest.mark.parametrize("case", EVERY[::4], ids=lambda p: p.stem)
+@pytest.mark.parametrize("case", EVERY[::8], ids=lambda p: p.stem)
 def test_the_same_case_gives_the_same_page(case: Path, command: str, tmp_path: Path) -> None:
     assert page_of(command, case, tmp_path) == page_once(command, case)
 
 
 @pytest.mark.long
+@pytest.mark.own_diagnoses
 @pytest.mark.parametrize("command", COMMANDS)
 @pytest.mark.parametrize("case", EVERY, ids=lambda p: p.stem)
 def test_each_case_gives_the_same_page_twice(case: Path, command: str, tmp_path: Path) -> None:

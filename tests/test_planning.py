@@ -31,6 +31,7 @@ from diagnose.planning.single_cause import (
 )
 from knowledge.access import OPENINGS, Opening
 from knowledge.work import Access, Inspection
+from tests.support.examples import examples
 from tests.support.nets import enumerated, random_net
 from tests.support.planning_examples import NOBODY, OUTSIDE, check, finding
 
@@ -283,7 +284,7 @@ TABLES = st.builds(
 )
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=examples(200), deadline=None)
 @given(TABLES)
 def test_gain_is_mutual_information(table: SingleCauseModel) -> None:
     rows = outcomes(table, list(table.shows))
@@ -293,7 +294,7 @@ def test_gain_is_mutual_information(table: SingleCauseModel) -> None:
     assert -1e-12 <= gain(table.weight, rows) <= float(entropy(table.weight)) + 1e-12
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=examples(200), deadline=None)
 @given(TABLES)
 def test_outcomes_part_all_possibilities(table: SingleCauseModel) -> None:
     """For every cause the outcomes of a check sum to one, however many findings it answers."""
@@ -303,7 +304,7 @@ def test_outcomes_part_all_possibilities(table: SingleCauseModel) -> None:
     assert rows.sum(axis=0) == pytest.approx(np.ones(4), abs=1e-12)
 
 
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=examples(100), deadline=None)
 @given(TABLES)
 def test_most_telling_first(table: SingleCauseModel) -> None:
     order = telling(table, table.weight, [*table.shows, "not in the graph"])

@@ -15,6 +15,7 @@ from knowledge.book import the_book
 from knowledge.engines.features import PUMP_ON_CRANK_NOSE, PUMP_OUTSIDE
 from knowledge.model import Finding, Kind
 from knowledge.work import Access, Inspection
+from tests.support.examples import examples
 from tests.test_access import way_to
 
 BOOK = the_book()
@@ -70,7 +71,7 @@ def test_no_line_is_written_twice() -> None:
     assert len(set(firsts)) == len(firsts)
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=examples(150), deadline=None)
 @given(st.sets(st.sampled_from(FEATURES)))
 def test_an_odd_engine_has_an_order_too(has: set[Finding]) -> None:
     """Features may be entered in any combination."""
@@ -89,7 +90,7 @@ def test_a_pump_reached_from_outside_does_not_wait_for_the_sump(features: Findin
         assert Access.DRAINED in way_to(tree, place) & before
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=examples(200), deadline=None)
 @given(
     st.sampled_from(all_has()),
     st.sets(st.sampled_from(CHECKS), min_size=1, max_size=30),

@@ -16,6 +16,7 @@ from diagnose.inference.elimination import ImpossibleEvidenceError, posterior, p
 from diagnose.inference.explain import odds_decibans, weights
 from diagnose.inference.leave_one_out import leave_each_out
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
+from tests.support.examples import examples
 from tests.support.nets import (
     FLAT,
     enumerated,
@@ -148,7 +149,7 @@ def test_predictive_values() -> None:
 # ------------------------------------------------------------------- against summing all states
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=examples(150), deadline=None)
 @given(nets_with_evidence())
 def test_equals_the_sum_over_all_states(drawn_: NetAndEvidence) -> None:
     """Evidence on roots, hidden nodes and leaves, certain or not."""
@@ -162,7 +163,7 @@ def test_equals_the_sum_over_all_states(drawn_: NetAndEvidence) -> None:
         assert found.marginal == pytest.approx(right, abs=1e-9)
 
 
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=examples(100), deadline=None)
 @given(networks(), st.data())
 def test_certain_links_and_no_background(network: Network, data: st.DataObject) -> None:
     """Links of one and leaks of nothing: right, or refused as impossible, never nonsense."""
@@ -192,7 +193,7 @@ def test_two_layers_by_quickscore(seed: int) -> None:
 # -------------------------------------------------------------------- what holds of any network
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=examples(80), deadline=None)
 @given(networks(plain=True))
 def test_absent_findings_couple_nothing(network: Network) -> None:
     """Roots stay independent when leaves on roots alone are seen not to be there."""
@@ -220,7 +221,7 @@ def with_number(network: Network, where: tuple[str, ...], value: float) -> Netwo
     return replace(network, prior=prior, leak=leak)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=examples(60), deadline=None)
 @given(nets_with_evidence(), st.data())
 def test_evidence_is_linear_in_each_number(drawn_: NetAndEvidence, data: st.DataObject) -> None:
     """Kjaerulff & van der Gaag 2000: P(evidence) is a straight line in any one parameter."""

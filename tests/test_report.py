@@ -28,6 +28,11 @@ from tests.support.complaints import CASES, path_of
 from tests.test_pages import EVERY, Page, page_once, stands_alone
 
 BOOK = the_book()
+#: a third of the cases; their pages are also read in ``test_pages``; the others run with the long suite
+THIRD = [
+    pytest.param(path, id=path.stem, marks=() if number % 3 == 0 else pytest.mark.long)
+    for number, path in enumerate(EVERY)
+]
 SVG = "{http://www.w3.org/2000/svg}"
 
 
@@ -128,7 +133,7 @@ def test_first_start_and_sign_off_are_there(gannet: Page) -> None:
         assert BOOK.tasks[item["task"]].says in gannet.words
 
 
-@pytest.mark.parametrize("case", EVERY, ids=lambda p: p.stem)
+@pytest.mark.parametrize("case", THIRD)
 def test_every_case_has_cautions_sources_and_deferrals(case: Path) -> None:
     page = stands_alone(page_once("report", case))
     for heading in ("The answer", "Sources of what is shown", "This report gives way to"):

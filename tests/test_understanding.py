@@ -23,6 +23,7 @@ from knowledge.lexicon import (
     things,
     work,
 )
+from tests.support.examples import examples
 
 BOOK = the_book()
 EXAMPLES = [(rule, example) for rule in RULES for example in rule.examples]
@@ -283,7 +284,7 @@ def test_phrases_are_listed_in_tuples(module: object) -> None:
         assert not [v for v in table.values() if isinstance(v, str) and " " in v]
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=examples(150), deadline=None)
 @given(st.text(max_size=300) | st.lists(st.sampled_from([*READ, *NOTHING_STATED])).map(" ".join))
 def test_any_text_is_read_and_nothing_is_lost(text: str) -> None:
     """Every fact and every piece left over lies inside the text; both together leave no word out."""

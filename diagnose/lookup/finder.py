@@ -96,6 +96,15 @@ class Finder:
         return out
 
     @cached_property
+    def _places(self) -> dict[str, list[int]]:
+        """Numbers of the phrases that contain each stem."""
+        places: dict[str, list[int]] = {}
+        for number, (_, found, _) in enumerate(self._phrases):
+            for token in found:
+                places.setdefault(token, []).append(number)
+        return places
+
+    @cached_property
     def _weight(self) -> dict[str, float]:
         """Weights of stems; rare stems weigh more."""
         seen: Counter[str] = Counter()
@@ -146,15 +155,15 @@ class Finder:
         worth = [max((self._weight[w] for w in close[t]), default=3.0) for t in asked]
         parts = _stretches(worth)
         best: dict[int, Hit] = {}
-        for word, found, trust in self._phrases:
+        alike = {w for t in asked for w in close[t]}
+        for number in sorted({n for w in alike for n in self._places[w]}):
+            word, found, trust = self._phrases[number]
             if kinds and not isinstance(word, kinds):
                 continue
             matches = [
                 max(((s, w) for w, s in close[t].items() if w in found), default=None)
                 for t in asked
             ]
-            if not any(matches):
-                continue
             total_weight = sum(self._weight[w] for w in found)
             for first, last, total, share in parts:
                 here = [(worth[k], m) for k, m in enumerate(matches[first:last], first) if m]

@@ -23,10 +23,12 @@ import subprocess
 import sys
 import tempfile
 from collections.abc import Iterable, Iterator, Sequence
+from contextlib import chdir
 from dataclasses import dataclass
 from pathlib import Path
 
-ROOT = Path(__file__).parents[2]
+from tests.support.command_line import ROOT, call
+
 README = ROOT / "README.md"
 CUT = "..."
 
@@ -88,20 +90,29 @@ def prepared(folder: Path) -> Path:
 
 def output(block: Block, folder: Path) -> list[str]:
     """What is printed in a terminal of eighty columns, typed answers included."""
-    words = ["-m", "diagnose", *shlex.split(block.command)[1:]]
+    if block.program:
+        return _lines(_printed(block.program, folder))
+    with chdir(folder):
+        done = call(
+            *shlex.split(block.command)[1:], answers="".join(f"{a}\n" for a in block.answers)
+        )
+    if not block.answers:
+        return _lines(done.out + done.err)
+    return [*_woven(_lines(done.err), block.answers), *_lines(done.out)]
+
+
+def _printed(program: str, folder: Path) -> str:
+    """What a program prints in a process of its own."""
     done = subprocess.run(
-        [sys.executable, *(["-c", block.program] if block.program else words)],
+        [sys.executable, "-c", program],
         cwd=folder,
         env={**os.environ, "PYTHONPATH": str(ROOT), "COLUMNS": "80", "NO_COLOR": "1"},
-        input="".join(f"{a}\n" for a in block.answers),
         capture_output=True,
         encoding="utf-8",
         timeout=60,
         check=False,
     )
-    if not block.answers:
-        return _lines(done.stdout + done.stderr)
-    return [*_woven(_lines(done.stderr), block.answers), *_lines(done.stdout)]
+    return done.stdout + done.stderr
 
 
 def _lines(text: str) -> list[str]:

@@ -1,0 +1,111 @@
+"""Parts of diagnoses that the tests of one process share: equal cases are inferred once.
+
+Commands that tests call in this process, and tests that diagnose a case themselves, ask about the
+same few dozen cases hundreds of times. A part is shared only between diagnoses of the same book
+object and of cases that are equal in everything but the path of their file. Commands in a process
+of their own share nothing, nor does a test marked ``own_diagnoses``.
+"""
+
+from __future__ import annotations
+
+from collections import OrderedDict
+from collections.abc import Callable, Hashable, Iterator
+from contextlib import contextmanager
+from dataclasses import replace
+from functools import cached_property
+from typing import Any
+
+from diagnose.check_planner import CheckPlanner
+from diagnose.diagnosis import Diagnosis
+from diagnose.reasons import Reasons
+from diagnose.teardown.plan import Plan
+from knowledge.book import Book
+
+MOST = 48  #: cases kept at once; each takes a few megabytes
+PARTS = ("inference", "reasons", "found", "planner")
+#: what a part works out anew each time it is asked
+ASKED = ((Reasons, "_leaving_out"), (CheckPlanner, "_suppose"))
+PLANNED = ("line", "estimate")  #: of a plan: shared by plans of one planner and equal requests
+_own = [False]  #: whether every diagnosis is made anew just now
+_kept: OrderedDict[Hashable, tuple[Book, dict[Hashable, object]]] = OrderedDict()
+
+
+def _parts_of(diagnosis: Diagnosis) -> dict[Hashable, object]:
+    """Return what is kept of this book, case, stage and learned rates; the oldest goes."""
+    learned = None if diagnosis.learned is None else tuple(sorted(diagnosis.learned.items()))
+    case = repr(replace(diagnosis.case, path=None))
+    key = (id(diagnosis.book), case, diagnosis.up_to, learned)
+    _, parts = _kept.setdefault(key, (diagnosis.book, {}))  # the book stays, and so does its id
+    _kept.move_to_end(key)
+    if len(_kept) > MOST:
+        _kept.popitem(last=False)
+    return parts
+
+
+def _property(owner: type, name: str, compute: Callable[[Any], object]) -> Any:
+    found: cached_property[object] = cached_property(compute)
+    found.__set_name__(owner, name)
+    return found
+
+
+def _shared(name: str, compute: Callable[[Diagnosis], object]) -> Any:
+    """Return a cached property that computes a part unless an equal case has it already."""
+
+    def part(self: Diagnosis) -> object:
+        if _own[-1]:
+            return compute(self)
+        known = _parts_of(self)
+        key = (name, self.may_run) if name == "planner" else name
+        if key not in known:
+            known[key] = compute(self)
+        return known[key]
+
+    return _property(Diagnosis, name, part)
+
+
+def _asked_once(name: str, compute: Callable[[Any, object], object]) -> Any:
+    """Return a method that keeps its answers, by what was asked, beside the values of its object."""
+
+    def method(self: object, asked: object) -> object:
+        if _own[-1]:
+            return compute(self, asked)
+        key = f"{name}({asked!r})"
+        if key not in vars(self):
+            vars(self)[key] = compute(self, asked)
+        return vars(self)[key]
+
+    return method
+
+
+def _planned_once(name: str, compute: Callable[[Plan], object]) -> Any:
+    """Return a cached property that computes a part of a plan unless its planner has it already."""
+
+    def part(self: Plan) -> object:
+        if _own[-1]:
+            return compute(self)
+        known, key = vars(self.answer.planner), f"plan {name} {self.request!r}"
+        if key not in known:
+            known[key] = compute(self)
+        return known[key]
+
+    return _property(Plan, name, part)
+
+
+def share() -> None:
+    """Share the parts of diagnoses and plans in this process from now on."""
+    for name in PARTS:
+        setattr(Diagnosis, name, _shared(name, vars(Diagnosis)[name].func))
+    for name in PLANNED:
+        setattr(Plan, name, _planned_once(name, vars(Plan)[name].func))
+    for kind, name in ASKED:
+        setattr(kind, name, _asked_once(name, vars(kind)[name]))
+
+
+@contextmanager
+def own_diagnoses() -> Iterator[None]:
+    """Make every diagnosis of the block anew."""
+    _own.append(True)
+    try:
+        yield
+    finally:
+        _own.pop()
