@@ -16,7 +16,8 @@ import pytest
 from diagnose.case.loading import load
 from diagnose.errors import UserError
 from knowledge.book import the_book
-from tests.studies.refresh_readme import CUT, README, ROOT, Block, blocks, output, pieces, prepared
+from tests.studies.refresh_readme import CUT, README, Block, blocks, output, pieces, prepared
+from tests.support.command_line import ROOT
 
 TEXT = README.read_text("utf-8")
 LINES = TEXT.split("\n")
