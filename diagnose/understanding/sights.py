@@ -11,6 +11,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.things import pairs
+from knowledge.lexicon.plain import DEGREES, PERCEIVED
 from knowledge.lexicon.sights_kinds import (
     COMPOUNDS,
     NEVER_DENIED,
@@ -78,7 +79,10 @@ def _found(line: Line) -> list[_Sight]:
     """Every phrase for a sight in a sentence."""
     lexicon = line.lexicon
     absent = line.find(lexicon.sights_absent)
-    own = [m for m in line.find_alike(lexicon.sights) if m.value in lexicon.book.findings]
+    own = [*line.find_alike(lexicon.sights), *_without(line, _padding(line))]
+    own = [m for m in dict.fromkeys(own) if m.value in lexicon.book.findings]
+    spans = longest(own)
+    own = [m for m in own if any((m.first, m.last) == (s.first, s.last) for s in spans)]
     own = [m for m in own if not _goes_on(line, m)]
     own = [m for m in own if not any(_within(m, a) and len(m) < len(a) for a in absent)]
     absent = [a for a in absent if not any(len(m) > len(a) and _within(a, m) for m in own)]
@@ -103,17 +107,33 @@ def _goes_on(line: Line, mark: Mark[str]) -> bool:
 
 def _denied_inside(line: Line) -> Iterator[Mark[str]]:
     """Phrases with a negation between their words: "the oil is not milky"."""
-    kept = [i for i, t in enumerate(line.tokens) if t.word not in _NEGATION or t.is_figure]
-    if len(kept) == len(line.tokens):
+    denials = {i for i, t in enumerate(line.tokens) if t.word in _NEGATION and not t.is_figure}
+    if not denials:
         return
-    found = line.lexicon.sights.find([line.tokens[i] for i in kept])
-    for mark in found:
-        first, last = kept[mark.first], kept[mark.last - 1] + 1
-        within = any(line.word(k) in _NEGATION for k in range(first, last))
-        if within and mark.value in line.lexicon.book.findings:
-            whole = Mark(mark.value, first, last)
-            if not _goes_on(line, whole) and not _cut(line, whole):
-                yield whole
+    for mark in longest(_without(line, denials | _padding(line))):
+        within = denials & set(range(mark.first, mark.last))
+        known = mark.value in line.lexicon.book.findings
+        if within and known and not _goes_on(line, mark) and not _cut(line, mark):
+            yield mark
+
+
+def _padding(line: Line) -> set[int]:
+    """Places of words that change nothing: "was found to be very low"."""
+    words = [t.word for t in line.tokens]
+    padding = {i for i, word in enumerate(words) if word in DEGREES}
+    for i in range(len(words) - 2):
+        if words[i] in PERCEIVED and words[i + 1] == "to" and words[i + 2] in ("be", "have"):
+            padding |= {i, i + 1, i + 2}
+    return padding | {i for i, word in enumerate(words) if i and word in ("been", "being")}
+
+
+def _without(line: Line, left_out: set[int]) -> list[Mark[str]]:
+    """Phrases in a sentence as it is without some of its words."""
+    kept = [i for i in range(len(line.tokens)) if i not in left_out]
+    if len(kept) == len(line.tokens):
+        return []
+    found = line.lexicon.sights.find_alike([line.tokens[i] for i in kept])
+    return [Mark(m.value, kept[m.first], kept[m.last - 1] + 1) for m in found]
 
 
 def _cut(line: Line, mark: Mark[str]) -> bool:
@@ -142,6 +162,8 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
         return None  # "not in spec" is no statement of its own
     if denied and (mark.value in NEVER_DENIED or finding.kind is not Kind.SEEN):
         return None
+    if denied and line.clause(mark.first) != line.clause(mark.last - 1):
+        return None  # "no oil on the stick and the belly was black"
     absent = denied or not sight.there
     first = mark.first
     if denied and not sight.denied:

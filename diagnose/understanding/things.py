@@ -82,6 +82,7 @@ class Pair:
             "finding filter_packed present",
             "finding metal_in_filter present",
         ],
+        "a chip wedged in the relief valve": ["finding debris_on_relief_seat present"],
         "plenty of oil in the engine": [],
         "the filter was changed, a valve stuck": [],
     }
@@ -103,10 +104,23 @@ def pairs(paragraph: Paragraph) -> tuple[Pair, ...]:
     found: list[Pair] = []
     for line in paragraph.lines:
         things = _things(line, known)
-        found += [*_states(line, things, known), *_substances(line, things, known)]
+        stuff = [*_substances(line, things, known)]
+        between = [_between(pair) for pair in stuff]
+        found += stuff
+        found += [
+            pair
+            for pair in _states(line, things, known)
+            if not any(pair.said_by.first in places for places in between)  # "goo wedged in it"
+        ]
         found += _left_off(line, things)
         known += [(line, m) for m in things]
     return tuple(found)
+
+
+def _between(pair: Pair) -> range:
+    """The places between a substance and where it lies."""
+    marks = sorted(pair.marks, key=lambda m: m.first)
+    return range(marks[0].last, marks[-1].first)
 
 
 def _fact(pair: Pair) -> Fact | None:

@@ -41,3 +41,10 @@ JOINED = {
     ("cam", "shaft"): "camshaft",
     ("by", "pass"): "bypass",
 }
+#: words of degree, which change nothing about what was seen
+DEGREES = _set(
+    "very quite rather really pretty totally completely absolutely badly slightly somewhat almost nearly "
+    "virtually practically heavily severely clearly obviously definitely simply also actually apparently"
+)
+#: "was found to be", "was seen to have"
+PERCEIVED = _set("found seen noticed discovered observed reported thought said known")

@@ -43,7 +43,7 @@ SIGHTS_ASSEMBLY: dict[str, tuple[str, ...]] = {
         "first start|starts|run|runs|flight|flights|trial|drive|trip|outing|miles|hours .. rebuild|overhaul|rebuilt|build|engine",
         "rebuilt .. first|few|hours|miles|never|starts|not",
         "freshly|newly fitted|installed|rebuilt engine|motor",
-        "running in",
+        "=running in",
         "=breaking|=break =in it|the|engine|period|oil?",
         "first @number flights|hours|miles|runs|starts",
     ),

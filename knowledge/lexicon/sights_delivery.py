@@ -8,6 +8,9 @@ SIGHTS_DELIVERY: dict[str, tuple[str, ...]] = {
         "filter burst|blew|exploded|split|blown|popped|off|bursts|blows",
         "blew .. filter",
         "burst .. filter",
+        "filter can|canister|body|seam? came|come|comes apart",
+        "filter can|canister|body|seam|case|casing ruptured|burst|split|exploded|failed|cracked",
+        "filter .. ruptured|burst|exploded|split",
     ),
     "filter_bulged": ("filter .. bulged|swollen|ballooned|bloated",),
 }

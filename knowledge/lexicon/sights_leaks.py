@@ -27,6 +27,10 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oily all over|underneath|down|everywhere",
         "engine|bay|motor|underside was|is|all? drenched|soaked|swimming|oily|filthy",
         f"oil {_POURS} from under|underneath|beneath|below",
+        "fresh|clean|new? oil was|is? found|seen|noticed|visible around|at|near|on|along|below|under|down",
+        "engine|bay|motor|underside|underneath was|is|all? saturated|awash|running|caked|black with|in oil",
+        "oil running|dripping|dropping|coming off|from|down|out the? engine|block|back|front|bottom|bellhousing|exhaust|somewhere",
+        "oil escaping|escaped|seeping|coming|leaking|dribbling from|past|out|through|at",
     ),
     "oil_on_the_ground": (
         "puddle|puddles|pool|pools|slick|lake of oil",
@@ -37,6 +41,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "puddle|puddles|spots|spot|drips|pool|pools|patch|stains|stain|mess of? oil? on|under|beneath|underneath|from the|my? ground|floor|driveway|car|drive|engine|it|garage|truck|bike|boat|tractor",
         "marking|marks its territory|spot",
         "no oil under|beneath the? engine|car|bike|tractor",
+        "left|leaves|leaving|made|found a|big|small|large|huge? big|small|large|huge? puddle|pool|patch|slick",
     ),
     "oil_in_the_bilge": (
         "oil|oily|black|filthy in|into|all|everywhere over|in|the? the? bilge|bilges",
@@ -60,6 +65,10 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil|oily on|over|all|across|onto|sprayed|up the|my|whole|rear|back? of|rear|back? tail|tailplane|back|rear|canopy|jeans|trousers|tyre|tire|window|bumper|car|leg|legs|visor|screen",
         "tail|tailplane|jeans|trousers|legs|canopy|window|rear-window was|were|all|is? covered|soaked|coated|oily|black in|with? oil?",
         "oil all over|down|up the back|rear|side|tail of",
+        "oil started|began|coming|streaming|running|came? coming|running|streaming|appeared? up|back|over|down|along|onto the? windshield|windscreen|cowling|fuselage|canopy|bonnet|hood",
+        "oil was|is? seen|found|noticed|visible? on|over|along the? nose|canopy|cowling|fuselage|wing|belly|tail|windscreen|windshield|gear",
+        "cowling|cowl|fuselage|belly|canopy|nose|van|wing was|is|looked|all? oily",
+        "back|rear|side of .. van|car|truck|boat|bike .. covered|plastered|coated|black|soaked|oily",
     ),
     "oil_trail_behind": (
         "trail all? down|along|behind|on the? lane|road|street|me|car|drive|track",
@@ -129,6 +138,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "almost|hardly|barely|practically|next no|any|to oil|leak|leaks|nothing .. at|near|from|around|outside",
         "just|only|bit|little a|bit|of|the|slight? weeps|seeps|weep|seep|weeping|seepage|misting|damp",
         "light|thin|slight|faint film|mist|misting|sheen of? oil",
+        "usual|normal|odd old-engine|old|few|little? drips|drip|weeps|seeps|marks",
+        "leaks|weeps|drips slightly|a-bit|occasionally",
     ),
     "drops_fall_while_watched": (
         "steady|constant|continuous|regular drip|drips|dripping|dribble|stream",
@@ -175,6 +186,8 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "filter .. finger|hand tight",
         "oil? filter @not tightened|tight|done",
         "oil? filter is|was|found|came|had|not|only|hand|finger|worked|hanging|been|almost? loose|slack|undone|unscrewed",
+        "filter could|can be turned|moved|spun|undone by|with hand|finger|fingers",
+        "filter only|just|merely hand|finger tight",
     ),
     "drain_plug_found_loose": (
         "drain|sump plug|valve|cock|tap was|is|had|has|found|body|of|came|come|only|not|missing|dropped|fallen|left|hand|"
@@ -187,6 +200,10 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "body of the? drain valve|plug gone",
         "no drain|sump plug in|fitted|at",
         "quick-drain|quickdrain|drain|drain-valve .. open|opened|leaking|unlatched",
+        "@not tightened|tighten|done the|my? drain|sump|oil? plug",
+        "forgot|forgotten to tighten|do the? drain|sump plug",
+        "plug had|has|was? fallen|come|dropped|worked|out|loose out|loose? of|in? the? sump|pan",
+        "drain plug|valve|cock|tap .. missing|open|loose|gone|off",
     ),
     "dipstick_pushed_out": (
         "dipstick .. blown|popped|pushed|blew|pops|pushes|pushing|spat|shot|blows out|up|off?",
@@ -202,6 +219,10 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "forgot|left|lost|leaving|forgotten .. oil? filler? cap|lid|dipstick off|out|on?",
         "no oil? filler cap",
         "split|damaged|missing|perished|bad|torn o-ring|seal|gasket on|of|at the? oil? filler? cap|filler",
+        "filler|oil cap|lid sitting|lying|left|was|found on|in .. battery|bench|engine|rocker|shelf|bay|wing|manifold",
+        "filler|oil cap|lid .. not .. fitted|secured|seated|tight|on|refitted|replaced",
+        "dipstick .. hanging|out|unseated",
+        "dipstick @not pushed|pushed|been|seated|fully|right home|in|down|pushed|seated home|in|down?",
     ),
     "breather_found_blocked": (
         "breather|pcv|vent|breathers .. blocked|clogged|plugged|frozen|iced|choked|bunged|kinked|restricted|stuck",
@@ -218,6 +239,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil? filter @not seal|sealing|sealed|seat|seated|seating",
         "leak|leaks|leaking|oil|leaked|residue|weep at|from|around|near|round|past|coming|pouring from|out|of|the? the|new? "
         "oil? filter seal|seat|gasket|base|housing|adapter|adaptor|mount|head?",
+        "oil escaping|leaking|coming|pouring|seeping out|from|between|at .. filter housing|head|bowl|body|seal|base?",
     ),
 }
 #: the finding, by what is said when it is not there

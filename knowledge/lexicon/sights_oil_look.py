@@ -40,6 +40,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "oil|it|runs|ran|drips|dripped .. off the? stick|dipstick like|straight|as? water?",
         "thin|thinner as|than|like water|should|it|new|normal",
         "oil .. diluted|thinned",
+        "oil gone|turned|went|was|is|had|like|as like|to water|paraffin",
     ),
     "oil_thick_on_stick": (
         "oil|it|stuff like|thick treacle|molasses|jelly|grease|syrup|custard|tar",
@@ -53,6 +54,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "=gunk|gunked|gloop",
         "coked up|oil",
         "badly|heavily|terribly sludged",
+        "thick|black with|brown black|brown|thick? gunge|goo|sludge|gunk|crud|tar",
+        "gunge|gunged",
     ),
     "glitter_in_oil": (
         "glitter|glittery|sparkle|sparkles|sparkly|shimmer|specks|flakes|glints in|the|with|on? oil|dipstick|stick",
@@ -71,6 +74,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         f"oil|dipstick|stick .. smells|smell|smelt|stinks|reeks .. {_FUEL}",
         f"strong|faint|definite smell of? {_FUEL}",
         "diluted|contaminated|mixed|thinned with|by petrol|gas|fuel|diesel|gasoline",
+        "oil stank|stinks|stink|reeked|reeks|smelt|smelled .. petrol|diesel|fuel|gas",
     ),
     "oil_smells_burnt": (
         "oil smells|smell|smelt|smelled burnt|burned|scorched|cooked",
@@ -91,6 +95,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "hot oil|bearing? warning|alarm",
         "oil over @temperature",
         f"oil {_TEMP} .. red|redline|off",
+        "oil temp|temperature well|far|way|rose|climbed|went above|over|into|off|beyond|past",
     ),
     "engine_ran_hot": (
         "overheated|overheating|overheat|boiled|overheats",
@@ -103,6 +108,8 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "cooked|cooking the|my|its engine|motor",
         f"high|excessive|rising cylinder|head|coolant|water|engine {_TEMP}",
         "temperature|temp gauge|needle was|in|went|into|hit|ran? in|into|to|on? the? =red",
+        "temperature|temp|coolant needle|gauge|temperature|temp? shot|rocketed|climbed|soared|rose up|rapidly|quickly|fast?",
+        "coolant|water boiled|boiling|boils",
     ),
     "blow_by_high": (
         "blow-by|blowby|chuffing|chuffs",
@@ -141,6 +148,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "smelled|smelt|smelling|smell|smells|whiff hot|burning|burnt|burned oil",
         "smoke|fumes came|coming|pouring|through|entered|filled|in through|from|the|up? the? vents|vent|heater|dash|floor|cabin|bilge|wheelhouse|cowl",
         "acrid|oily smell|smoke",
+        "smoke|fumes began|started|was|began|is|kept? coming|pouring|billowing|drifting|rising|out|off|up off|out|from|up|through|of|under .. cowling|cowl|engine|bonnet|hood|exhaust|manifold|bay|dash|louvres|grille",
     ),
     "sweet_smell": (
         "sweet|sickly|syrupy smell|smelling|odour",

@@ -9,6 +9,8 @@ SIGHTS_SUCTION: dict[str, tuple[str, ...]] = {
         "blocked|clogged|plugged|full|choked|blocked-up|restricted|clogging",
         "half|partly|partially|completely|totally blocked|clogged|plugged|choked with? sludge|gasket|rtv|silicone|debris|crud?",
         "clogged|blocked|plugged pickup|screen|strainer|oil",
+        "screen|strainer|gauze|mesh|pickup .. covered|choked|blocked|clogged|plugged|matted|caked|smothered with|by|in|up|solid",
+        "quarters|half|third|most|all of? the|its? screen|strainer|gauze|mesh|pickup .. blocked|covered|clogged",
     ),
     "sump_dented": (
         "dent|dented|bashed in|the|a? .. sump|pan|oil-pan",
@@ -34,10 +36,9 @@ SIGHTS_SUCTION: dict[str, tuple[str, ...]] = {
         "level|stick drops|falls|low|lower right|straight|just after .. run|revving|stopping|driving",
     ),
     "something_missed_after_work": (
-        "rag|cloth|towel|bolt|nut|washer|cap|plug|circlip was|never|went|is|had|gone|not|lost never|not|went|been? found|missing|"
-        "lost|astray|recovered|accounted",
-        "lost|missing|dropped a|one|the rag|cloth|towel|bolt|nut|washer|cap|plug|circlip in|inside|somewhere|during|down",
         "lost|missing a|one shop? rag|cloth|towel",
+        "rag|cloth|towel|bolt|nut|washer|cap|plug|circlip was|were|is never|not found|recovered|accounted",
+        "rag|cloth|towel|bolt|nut|washer|circlip went|gone|goes missing|astray|awol",
     ),
     "sealer_squeezed_out": (
         "too much|lots silicone|rtv|sealant|sealer|goop",

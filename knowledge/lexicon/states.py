@@ -181,6 +181,8 @@ STATES: dict[State, tuple[str, ...]] = {
         "weeping|weeps|weep|seeping|seeps|seep|seepage|dripping|drips|pouring|pours|poured|gushing|gushes|spraying|"
         "sprays|squirting|squirts|pissing|spewing|pumping",
         "wet|soaked|oily",
+        "escaping|escapes|getting|coming|leaking past|from|out",
+        "leak was|is|has|been? been? traced|tracked to|down",
         "oil coming|running|leaking|came|comes from|out of?",
         "blowing|blows|throwing|throws|losing|loses|puking oil out?",
     ),

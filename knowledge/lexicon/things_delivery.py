@@ -139,11 +139,12 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
         family="line",
         names=(
             "oil? cooler|turbo? line|lines|hose|hoses|pipe|pipes",
-            "oil feed|supply|delivery|return line|hose|pipe",
+            "oil feed|supply|delivery|return|pressure|gauge line|hose|pipe",
+            "flexible|flexi|rubber oil? line|hose|pipe",
             "braided line|hose",
             "line|hose|pipe between|from|to the|cooler|filter|remote|oil the|and|cooler|filter filter|cooler|engine?",
         ),
-        later=("hose", "hoses", "pipe", "line"),
+        later=("hose", "hoses", "pipe", "line", "union"),
         shows={
             State.BURST: ("oil_line_found_broken",),
             State.BROKEN: ("oil_line_found_broken",),

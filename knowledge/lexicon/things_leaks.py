@@ -15,6 +15,7 @@ THINGS_LEAKS: tuple[Thing, ...] = (
             "rear main",
             "rear|front|crank|crankshaft|cam|camshaft|nose|timing|output oil? seal|seals",
             "rope|lip|scroll seal",
+            "prop|propeller|nose|shaft|rear|front|output shaft|crankshaft|crank|flange? oil? seal|seals",
         ),
         shows=_WEATHER,
         rules_out={State.DRY: _SEAL},
@@ -25,6 +26,7 @@ THINGS_LEAKS: tuple[Thing, ...] = (
             "sump|pan|timing|head|valve|rocker|tappet|cam|pushrod|side|inspection cover? gasket|gaskets|seal|seals|"
             "joint",
             "oil pan|sump gasket|seal",
+            "cylinder|barrel base gasket|seal|joint",
             "pushrod tube|tubes seal|seals?",
             "seals|gaskets|gasket|seal",
         ),
