@@ -110,7 +110,8 @@ def pairs(paragraph: Paragraph) -> tuple[Pair, ...]:
         found += [
             pair
             for pair in _states(line, things, known)
-            if not any(pair.said_by.first in places for places in between)  # "goo wedged in it"
+            if line.word(pair.said_by.first) not in INTO  # "a chip wedged in it"
+            or not any(pair.said_by.first in places for places in between)
         ]
         found += _left_off(line, things)
         known += [(line, m) for m in things]

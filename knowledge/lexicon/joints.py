@@ -30,7 +30,7 @@ LEADS = _set(
 #: a substance, then its place
 INTO = _set(
     "in inside on over under underneath into at across from behind onto throughout beneath around down "
-    "along against stuck blocking clogging plugging covering coating holding"
+    "along against stuck wedged jammed lodged blocking clogging plugging covering coating holding"
 )
 #: a place, then the substance
 HOLDING = _set(

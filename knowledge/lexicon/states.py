@@ -256,7 +256,7 @@ SUBSTANCES: dict[Substance, tuple[str, ...]] = {
         "debris|dirt|grit|muck|crud|junk|rubbish|trash|crap|contamination",
         "foreign material|matter|object|body",
         "bit|bits|piece|pieces|lump|chunk|chip|sliver of? something|dirt|crud",
-        "particles|lump|chunk|lumps|chunks|bits|pieces",
+        "particles|lump|chunk|lumps|chunks|bits|pieces|chip|chips|sliver",
     ),
     Substance.COPPER: (
         f"copper|bronze|brass|coppery|gold|golden colored|coloured? {_BITS}",
