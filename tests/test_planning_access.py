@@ -1,4 +1,4 @@
-"""Options of a plan: access, minutes, what must come first, and the next question."""
+"""Options of a plan: access, minutes, and what must come first."""
 
 from __future__ import annotations
 
@@ -10,16 +10,15 @@ from diagnose.planning.choosing import Chooser
 from diagnose.planning.options import PlanState
 from diagnose.planning.outcome_tables import OutcomeTables, StackedTables
 from diagnose.planning.precedence import Precedence
-from diagnose.planning.questions import best_question
 from diagnose.planning.single_cause import (
     single_cause_model,
 )
 from knowledge.access import OPENINGS, Opening, openings_for
 from knowledge.book import the_book
-from knowledge.model import Finding, Kind, Stage
+from knowledge.model import Finding
 from knowledge.work import Access, Inspection, Layout
 from tests.support.planning_examples import NOBODY
-from tests.support.situations import mixed, situation, taken
+from tests.support.situations import mixed, taken
 
 BOOK = the_book()
 
@@ -130,18 +129,3 @@ def test_gains_are_what_adds_come_to() -> None:
     assert stack.gains(table.weight) == pytest.approx([s - before for s in squares], abs=1e-12)
     total = stack.adds(table.weight) @ (table.weight * (1 - table.weight))
     assert (total >= stack.gains(table.weight) - 1e-9).all(), "only what is clipped may differ"
-
-
-# ---------------------------------------------------------------------------------- questions
-
-
-@pytest.mark.parametrize("name", ["A09", "B02", "B36"])
-def test_the_question_is_open_and_needs_no_spanner(name: str) -> None:
-    case = situation(name)
-    table = single_cause_model(case.network, posterior(case.network, case.evidence).marginal)
-    answered = set(case.facts.observations)
-    while found := best_question(BOOK.findings.values(), table, answered):
-        assert found not in answered
-        assert found.kind is Kind.SEEN
-        assert found.stage is not Stage.OPENED
-        answered.add(found)

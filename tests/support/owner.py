@@ -42,10 +42,11 @@ ENOUGH, MOST = 10, 20  #: prompts after which the facts are counted, and at whic
 
 
 def facts_of(diagnosis: Diagnosis) -> frozenset[Fact]:
-    """Findings observed or derived, each with its state; how the engine is built apart."""
-    facts = {(f, o.state) for f, o in diagnosis.inference.facts.observations.items()}
-    facts |= {(d.finding, d.state) for d in diagnosis.inference.result.derived}
-    return frozenset((f.id, state) for f, state in facts if f.kind is not Kind.LAYOUT)
+    """Findings observed or else derived, each with its state; how the engine is built apart."""
+    inference = diagnosis.inference
+    states = {d.finding: d.state for d in inference.result.derived}
+    states |= {f: o.state for f, o in inference.facts.observations.items()}
+    return frozenset((f.id, s) for f, s in states.items() if f.kind is not Kind.LAYOUT)
 
 
 @dataclass(frozen=True)
