@@ -39,6 +39,10 @@ _DIAL_BAR = 1.4  #: the same, bar or kg/cm2
 _NO_MORE = frozenset(
     [("off", "idle"), ("low", "idle"), ("high", "idle"), ("out", "of"), ("low", "revs")]
 )
+#: after "about 10", which then is what the instrument shows
+_THEN = frozenset(
+    ["", ",", ".", "where", "when", "at", "now", "instead", "and", "but", "hot", "cold", "max"]
+)
 _ENGINE = frozenset(["engine", "motor", "key", "ignition", "switched", "turned", "its"])
 
 
@@ -109,6 +113,8 @@ def _said(line: Line, i: int, names_it: bool) -> bool:
     while line.word(at) in NEARLY and at > i - 4:
         at -= 1
     word = line.word(at)
+    if names_it and at < i - 1 and line.word(i - 1) in ABOUT and line.word(i + 1) in _THEN:
+        return True
     if word in ("to", "at", "on", "around", "be", "from") and line.word(at - 1) in MOVES:
         return True
     return word in SAYS or (names_it and word in IS)

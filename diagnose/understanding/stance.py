@@ -16,7 +16,9 @@ from knowledge.lexicon.stance import (
     DO,
     ENDS_NEGATION,
     GOES_ON,
+    INSTRUMENTS,
     INVERTED,
+    MOVES_SO,
     NEGATION,
     WOULD,
     WOULD_BE,
@@ -71,6 +73,8 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     of = [Stance.STATED] * len(tokens)
     sure = [1.0] * len(tokens)
     for mark in (*lexicon.supposed.find(tokens), *lexicon.feared.find(tokens)):
+        if _is_habit(sentence, mark):
+            continue
         _set(of, mark.first, _run_end(sentence, mark.first), Stance.SUPPOSED)
     if sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION:
         _set(of, 0, len(tokens), Stance.SUPPOSED)  # "Oil leak somewhere?"
@@ -103,6 +107,16 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     _deny(sentence, lexicon, of)
     _others(sentence, lexicon, of, elsewhere)
     return Stances(tuple(of), tuple(sure))
+
+
+def _is_habit(sentence: Sentence, mark: Mark[bool]) -> bool:
+    """Whether "would" tells what an instrument did again and again: "the gauge would drop"."""
+    tokens = sentence.tokens
+    if len(mark) > 1 or tokens[mark.first].word != "would" or sentence.asks or not mark.first:
+        return False
+    shown = tokens[mark.first - 1].word in INSTRUMENTS
+    does = mark.last < len(tokens) and tokens[mark.last].word in MOVES_SO
+    return shown and does and not any(t.word in ("if", "unless") for t in tokens)
 
 
 def _suppose_conditions(sentence: Sentence, of: list[Stance]) -> None:

@@ -95,6 +95,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "slows|slowed|slowing|decelerating|deceleration|coasting|overrun",
         "on|the over run|overrun",
         "as|when the? revs|rpm|speed drop|drops|fall|falls|come|comes|die|down",
+        "let|letting|lift|lifting|ease|easing|come|coming off|up the? throttle|gas|accelerator|pedal|loud",
     ),
     Circumstance.COLD: (
         "cold|stone-cold",
@@ -322,7 +323,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "random|randomly|unpredictable|unpredictably|haphazard|sporadically|sporadic|erratically",
         "no|without|any|not|for obvious|apparent|real|set|rhyme|visible|particular|discernible|good|pattern|reason|set|clear|consistent? pattern|reason|rhyme|logic|consistency to|or|of|whatsoever?",
         "whenever it feels|likes|wants",
-        "any|all speed|time|old|temperature time?",
+        "any old? time",
     ),
 }
 #: oil temperature of a reading, by the circumstance that is said

@@ -62,6 +62,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "fine|ok|okay|normal|right|good|alright again|afterwards|thereafter",
         "for a|just? split|brief|few|short|couple? of? moment|seconds|second|instant",
         "momentary|momentarily|briefly|transient",
+        "rises|comes|builds|climbs|picks|goes|back up? after|within a? @minutes|@seconds|minute|few|bit|while",
         "only|just for? a? few? seconds|moment|@seconds",
         "goes|went out|off|away again|shortly|soon|itself",
         "dries out|off",

@@ -129,6 +129,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} maxed|maxes|buried|slammed|pegging",
         f"{_P} up|high by|around|at|over about? @pressure|@number|@range",
         f"{_P} hard over|right|against|to|up the? right|top|max hand? stop|side|end|peg?",
+        f"{_P} goes|swings|moves|went|jumps|is all the way over|round|right|up|across",
     ),
     Shows.UNSTEADY: (
         f"{_P} .. flickers|flickering|wavers|wavering|bounces|bouncing|dances|dancing|fluctuates|fluctuating|"
@@ -154,6 +155,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_LAMP} glimmers|glows|glowing|twinkles|flutters|stutters|pulses",
         f"flickery|flickering|blinking|flashing|winking oil? {_LAMP}",
         "flickers|flickering|blinks|blinked|flashes|winks|flickered =at|=when|=in|=on|=while|=only|=with|=under|=occasionally|=slightly",
+        f"{_P} flicks|flicking|flicked|kicks|kicking|bobs|hops up|back|about|around?",
     ),
     Shows.LAMP: (
         f"{_OIL_LAMP} pressure? {_LAMP} is|was|came|comes|come|on|stays|coming|stayed|lit|lights|goes|went|warning|kept|keeps|now? "
@@ -183,6 +185,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"triggers|triggered|tripped|sets|set off? the? oil? pressure? {_LAMP}",
         f"got|get|getting|had|have|with|see|saw|seeing|giving|gives|gave the|a|an|my|me {_OIL_LAMP} pressure? {_LAMP}",
         f"low-pressure {_LAMP}|warning|message",
+        f"intermittent|occasional|random|permanent|constant oil|warning pressure? {_LAMP}",
     ),
     Shows.SLOW: (
         "slow to build|come|rise|register|show|go",
@@ -210,6 +213,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "delayed oil? pressure",
         "loses|lose|losing|lost|loosing prime",
         "delay|lag|pause|wait .. before|until .. pressure|gauge|needle|light|lamp",
+        "takes|took|needs .. @seconds .. before|to|for|until .. pressure|gauge|needle|light|moves|build|register",
     ),
     Shows.LOST: (
         "lost|lose all? my? the? oil? pressure",
