@@ -18,7 +18,7 @@ from tests.support.stated_facts import follow, in_tables
 
 #: least precision and recall of what is developed on, all kinds together: what is reached;
 #: the aim is 0.90 and 0.80
-LEAST_PRECISION, LEAST_RECALL = 0.79, 0.50
+LEAST_PRECISION, LEAST_RECALL = 0.88, 0.80
 
 
 @cache

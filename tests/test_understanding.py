@@ -116,6 +116,35 @@ READ: dict[str, list[str]] = {
     "pressure drops off when the clutch is pressed": ["behaviour low clutch pressed"],
     "lost oil pressure all of a sudden on the highway": ["behaviour lost at speed sudden"],
     "head gasket replaced two weeks ago": ["earlier cylinder_head renewed 2 weeks"],
+    "The oil light flickers when I pull up at junctions once the engine is thoroughly warm.": [
+        "behaviour unsteady idle, hot"
+    ],
+    "In hard right-handers it loses all pressure for a second.": [
+        "behaviour lost bends recovered by itself"
+    ],
+    "The needle twitches every time I use the indicators.": [
+        "behaviour unsteady electrical load returns under the same condition"
+    ],
+    "On starting from cold the oil pressure is 60 lb., falling to 40 lb. when hot.": [
+        "reading 60 psi cold",
+        "behaviour low hot",
+        "reading 40 psi hot",
+    ],
+    "the gauge would drop to 20 now and again": ["behaviour low comes and goes", "reading 20 psi"],
+    "gauge has started reading very low, about 10 where it always read 40": [
+        "behaviour low",
+        "reading about 10 psi",
+    ],
+    "RPM 800: 0.4 bar. RPM 2000: 1.8 bar.": ["reading 0.4 bar 800 rpm", "reading 1.8 bar 2000 rpm"],
+    "Turned the pump with a drill: no pressure at all.": ["finding drill_gives_none present"],
+    "The gauge came back to life when I wiggled the connector.": [
+        "finding wiggle_moves_needle present"
+    ],
+    "Oil pump drive gear had stripped its teeth.": ["finding drive_gear_stripped present"],
+    "number three main bearing had spun": ["finding shell_spun present"],
+    "I shut it down straight away.": ["finding ran_on_without_pressure absent"],
+    "tightened the main cap bolts and the pressure came up": ["trial bolts_tightened cured"],
+    "It locked up solid at 60 mph.": ["finding engine_seized present"],
     "3.0 v6 in a sterndrive": ["layout marine_petrol_v8", "finding in_a_boat present"],
 }
 

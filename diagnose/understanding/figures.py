@@ -45,7 +45,7 @@ _TO = r"\s*(?:-|–|to|or)\s*"
 _UPTO = r"\s*(?:-|–|/|\.\.+|to|or|maybe)\s*"  #: between the two ends of a range with a unit
 _UNIT = (
     r"(?P<unit>(?:psi|p\.s\.i\.?|psig|lbs?\.?(?:\s?/\s?|\sper\s)sq(?:uare|\.)?\s?in(?:ch)?|lbs?|pounds?|bars?|kpa"
-    r"|kgf?\s?/\s?cm(?:2|²)|kgf?\s?/\s?sq\.?\s?cm|kilos?|kgs?)(?![a-z0-9²])(?:\.(?=\s*[a-z,;:)]))?|#)"
+    r"|kgf?\s?/\s?cm(?:2|²)|kgf?\s?/\s?sq\.?\s?cm|kilos?|kgs?)(?![a-z0-9²])(?:\.(?=\s*(?-i:[a-z,;:)])))?|#)"
     r"(?!\s*(?:ft|feet|of torque|foot|/\s*ft|in weight))"
 )
 _ISH = r"(?:\s?-?ish|\s?or so|\+|\s?\+/-)?\s*"
