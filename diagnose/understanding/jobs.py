@@ -34,7 +34,7 @@ _RECENT = frozenset(["recently", "recent", "lately"])
 _LAST = {"week": "1 weeks", "month": "1 months", "year": "1 years", "summer": "1 years"}
 _LAST |= {"winter": "1 years", "season": "1 years", "fall": "1 years", "spring": "1 years"}
 _JUST = frozenset(["just", "freshly", "newly"])
-_TRIED = frozenset(["tried", "already"])
+_TRIED = frozenset(["tried", "already", "twice"])
 #: say that a part is new, in front of it only
 _NEW = frozenset(
     [
