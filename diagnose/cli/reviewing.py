@@ -35,10 +35,13 @@ def review(
         ),
     ],
     json: AsJson = False,
+    full: Annotated[
+        bool, typer.Option("--full", help="Everything: reasons, rivals, damage, all notices.")
+    ] = False,
     causes: Annotated[
-        int,
+        int | None,
         typer.Option(min=1, max=200, metavar="NUMBER", help="How many causes to show of one case."),
-    ] = 5,
+    ] = None,
     check: Annotated[
         bool, typer.Option("--check", help="Compare with the case's [expect]; exit 1 if it fails.")
     ] = False,
@@ -48,7 +51,7 @@ def review(
         typer.Option(min=1, max=64, metavar="NUMBER", help="Processes to share a folder between."),
     ] = 1,
 ) -> None:
-    """Ranked root causes with reasons, contradictions, alarms, and the next check.
+    """May it run, what was found, where it most likely began, and the next check: one screen.
 
     Of a folder: a line a case with the likeliest cause and the next check; --json a line each.
     """
@@ -59,7 +62,8 @@ def review(
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.review import review_document
     from diagnose.output.documents.shop_learning import shop_learning
-    from diagnose.output.text.review import review_text
+    from diagnose.output.text.review import SHOWN, review_text
+    from diagnose.output.text.review_brief import CAUSES, review_brief
     from knowledge.book import the_book
 
     if os.path.isdir(case):  # without the permissions that Path.is_dir needs
@@ -73,8 +77,10 @@ def review(
     document = review_document(answer, str(case), history=shop.note, for_json=json)
     if json:
         printing.data(as_json(document))
+    elif full:
+        printing.answer(review_text(document, causes or SHOWN))
     else:
-        printing.answer(review_text(document, causes))
+        printing.answer(review_brief(document, causes or CAUSES))
     faults = failures(answer) if check else []
     printing.remark_lines(*(f"{named(case)}: {fault}" for fault in faults))
     if faults:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from diagnose.case.case import Case
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.cause_sets import Explanation
 from diagnose.inference.network import Likelihood
@@ -61,6 +62,7 @@ class ReviewDocument:
     next: tuple[CheckOption, ...]  #: the best one first
     history: ShopNote | None = field(default=None, metadata=IF_GIVEN)
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
+    closed: str = field(metadata=NOT_IN_JSON)  #: how the job ended; empty while it is open
     engine: str = field(metadata=NOT_IN_JSON)
     in_short: str = field(metadata=NOT_IN_JSON)  #: the headline; empty without evidence
     settled: bool = field(
@@ -105,6 +107,7 @@ def review_document(
         next=next_checks(diagnosis, all_outcomes=for_json),
         history=history,
         path=path,
+        closed=_closed(case),
         engine=case.layout.says,
         in_short=headline(diagnosis),
         settled=is_settled(diagnosis),
@@ -113,6 +116,16 @@ def review_document(
         damage_path=path_in_words(diagnosis, reasons.damage_chain),
         still_missing="" if for_json else _still_missing(diagnosis),
     )
+
+
+def _closed(case: Case) -> str:
+    """What it was, and what was done."""
+    if case.closed is None:
+        return ""
+    entry, causes = case.closed.entry, " and ".join(c.says for c in case.closed.causes)
+    day = f" {entry.when:%Y-%m-%d}" if entry.when else ""
+    remedy = f" Done: {entry.remedy.rstrip('.')}." if entry.remedy else ""
+    return f"Closed{day}: {causes or 'no cause named'}.{remedy}"
 
 
 def damages(diagnosis: Diagnosis) -> tuple[Damage, ...]:

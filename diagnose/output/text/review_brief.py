@@ -1,0 +1,214 @@
+"""What ``review`` prints by default: the answer on one screen, the next thing to do last."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from diagnose.output.documents.next_checks import CheckOption
+from diagnose.output.documents.ranking import RankedCause
+from diagnose.output.documents.review import ReviewDocument
+from diagnose.output.lines import as_typed, headed, labelled, percent, wrapped
+from diagnose.output.text.alarms import alarm_lines
+from knowledge.model import Severity
+
+MOST = 30  #: lines of one screen
+CAUSES = 3  #: places where it may have begun
+FOUND = 3  #: found faults named
+LEAST = 0.02  #: probability from which a cause after the first is worth a line
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """Lines that belong together; the highest ``spare`` is left out first, 0 never."""
+
+    lines: list[str]
+    spare: int = 0
+    space: bool = True  #: whether an empty line stands before it
+
+
+def review_brief(document: ReviewDocument, causes: int = CAUSES) -> str:
+    """Return the review in about thirty lines, with so many causes."""
+    blocks = [
+        *_history(document),
+        Block(_title(document), space=False),
+        *_alarms(document),
+        *_contradictions(document),
+        *_found(document),
+        Block(_began(document, causes)),
+        *_followed(document),
+        Block(_more(document)),
+        *_next(document),
+    ]
+    return "\n".join(_on_screen(blocks))
+
+
+def _more(document: ReviewDocument) -> list[str]:
+    command = f"diagnose review {as_typed(document.path)} --full"
+    return wrapped(
+        f"Reasons and rivals: {command}. The engine maker's manual comes first; certified aircraft "
+        "engines are out of scope.",
+        0,
+        2,
+        [command],
+    )
+
+
+def _on_screen(blocks: Sequence[Block]) -> list[str]:
+    """Leave out what can be spared, first what can be spared most, until the rest fits."""
+    kept = [b for b in blocks if b.lines]
+    for block in sorted(kept, key=lambda b: -b.spare):
+        if len(_joined(kept)) <= MOST or not block.spare:
+            break
+        kept.remove(block)
+    return _joined(kept)
+
+
+def _joined(blocks: Sequence[Block]) -> list[str]:
+    lines: list[str] = []
+    for block in blocks:
+        lines += [""] if block.space and lines else []
+        lines += block.lines
+    return lines
+
+
+def _history(document: ReviewDocument) -> list[Block]:
+    if not document.history:
+        return []
+    return [Block(wrapped(document.history.says, 0, 2, document.history.whole))]
+
+
+def _title(document: ReviewDocument) -> list[str]:
+    lines = wrapped(document.title or "Case without a title", 0, 2)
+    if document.closed:
+        lines += wrapped(document.closed, 0, 2)
+    if not document.evidence:
+        lines += wrapped("Nothing seen or reported yet: this is only how common each cause is.")
+    return lines
+
+
+def _alarms(document: ReviewDocument) -> list[Block]:
+    """The gravest alarm in full, the rest in a line; none of a closed job."""
+    if document.closed or not document.alarms:
+        if document.closed or not document.evidence:
+            return []
+        return [Block(["May run: nothing known forbids it."])]
+    stops = [a for a in document.alarms if a.severity is Severity.STOP]
+    first = (stops or document.alarms)[0]
+    more = len(document.alarms) - 1
+    rest = [f"  and {more} more: --full"] if more else []
+    return [Block(alarm_lines([first]) + rest)]
+
+
+def _contradictions(document: ReviewDocument) -> list[Block]:
+    if not document.contradictions:
+        return []
+    first, *others = document.contradictions
+    lines = wrapped(f"Does not fit together: {first.says}", 0, 2)
+    lines += wrapped(f"look again: {first.recheck_asks} [{first.recheck}]", 2, 4)
+    if others:
+        lines.append(f"  {len(others)} more: --full")
+    return [Block(lines)]
+
+
+def _found(document: ReviewDocument) -> list[Block]:
+    """Found faults with what each costs; what is still missing."""
+    if not document.found:
+        return []
+    lines = ["Found"]
+    for fault in document.found[:FOUND]:
+        lines += wrapped(f"- {fault.title}", 2, 4)
+    if len(document.found) > FOUND:
+        lines.append(f"  and {len(document.found) - FOUND} more: --full")
+    missing = wrapped(document.still_missing, 2, 4) if document.still_missing else []
+    return [Block(lines), Block(missing, spare=2, space=False)]
+
+
+def _began(document: ReviewDocument, most: int) -> list[str]:
+    lines = ["Where it most likely began" if document.found else "Most likely"]
+    shown = document.causes[:most]
+    for number, cause in enumerate(shown):
+        if number and cause.probability < LEAST and most == CAUSES:
+            break
+        lines += headed(f"{percent(cause.probability):>6}  ", f"{cause.says} [{cause.id}]")
+        if not number:
+            lines += _why(cause)
+            if document.remedies and not document.closed:
+                lines += labelled("remedy", cause.remedy, 8, 17)
+    return lines
+
+
+def _why(cause: RankedCause) -> list[str]:
+    """The strongest finding for the first cause, and against it where that is more than slight."""
+    lines = []
+    for label, items in (("for", cause.pro[:2]), ("against", cause.con[:1])):
+        said = "; ".join(item.says for item in items)
+        lines += labelled(label, said, 8, 17) if said else []
+    if cause.no_fault:
+        lines += wrapped("(no fault: it would explain the reading)", 8)
+    return lines
+
+
+def _followed(document: ReviewDocument) -> list[Block]:
+    """Damage to expect, places to clean, findings without explanation."""
+    blocks = []
+    if document.damage:
+        worst = document.damage[-2:]
+        said = "; ".join(f"{d.says} ({percent(d.probability)})" for d in worst)
+        blocks.append(Block(labelled("followed", said, 0, 10), spare=3))
+    if document.contaminated:
+        said = ", ".join(document.contaminated)
+        blocks.append(Block(labelled("clean", said, 0, 10), spare=1, space=False))
+    if document.unexplained:
+        said = "; ".join(str(f) for f in document.unexplained[:2])
+        blocks.append(Block(labelled("open", f"not explained yet: {said}", 0, 10), 4, False))
+    return blocks
+
+
+def _next(document: ReviewDocument) -> list[Block]:
+    if document.closed:
+        return []
+    if not document.next:
+        return [Block(_after(document))]
+    check, *others = document.next
+    lines = wrapped(f"Next: {check.says} ({check.minutes:.0f} min)", 0, 2)
+    for opening in check.openings:
+        lines += wrapped(f"open: {opening.says} ({opening.minutes:.0f} min)", 2, 4)
+        if opening.keep:
+            lines += wrapped(f"record first: {opening.keep}", 2, 4)
+    if check.keep:
+        lines += wrapped(f"record first: {check.keep}", 2, 4)
+    if check.warnings:
+        lines += wrapped(
+            f"caution: {'. '.join(c[:1].upper() + c[1:] for c in check.warnings)}", 2, 4
+        )
+    shows = [] if document.settled else _outcomes(check)
+    command = f"diagnose record {as_typed(document.path)} {check.findings[0]}=yes"
+    besides = "; ".join(
+        f"{o.says} ({o.minutes:.0f} min)" for o in others if o.inspection != check.inspection
+    )
+    return [
+        Block(lines),
+        Block(shows, spare=5, space=False),
+        Block(labelled("or", besides, 2, 6) if besides else [], spare=6, space=False),
+        Block([f"  write it down (yes, no, unknown): {command}"], space=False)
+        if len(command) < 44
+        else Block(["  write it down (yes, no, unknown):", f"    {command}"], space=False),
+    ]
+
+
+def _after(document: ReviewDocument) -> list[str]:
+    """What to do where no check is left that tells anything."""
+    if not document.settled:
+        return ["Nothing is left to look at that would tell these causes apart."]
+    command = f"diagnose signoff {as_typed(document.path)}"
+    return wrapped(f"Next: put it right; what to check on the way: {command}", 0, 2, [command])
+
+
+def _outcomes(check: CheckOption) -> list[str]:
+    lines = []
+    for outcome in (check.outcomes or ())[:2]:
+        lines += wrapped(
+            f"if {outcome.says}: {outcome.leads_says} ({percent(outcome.leads_with)})", 2, 4
+        )
+    return lines
