@@ -86,7 +86,7 @@ def test_every_command_in_a_process_of_its_own(tmp_path: Path) -> None:
     assert "STOP THE ENGINE: gauge reads zero" in done.out
     for words, begins in (
         (["record", "petrel.toml", "needle_flickers=yes"], "   3  needle_flickers: present"),
-        (["review", "petrel.toml"], "Petrel, the gauge reads zero\nEngine: not known"),
+        (["review", "petrel.toml"], "Petrel, the gauge reads zero\n\nSTOP THE ENGINE: "),
         (
             ["lookup", "needle", "dances"],
             "understood  pressure unsteady\n\nfinding     the needle wavers",
@@ -238,10 +238,11 @@ def test_interrupted(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize("name", QUICK)
 def test_review_in_eighty_columns(name: str) -> None:
-    done = call("review", CASES / f"{name}.toml")
-    assert (done.code, done.err) == (0, "")
-    in_eighty_columns(done.out)
-    assert "Root causes, likeliest first\n\n 1. " in done.out
+    for more, shown in (((), "ost likely"), (("--full",), "Root causes, likeliest first\n\n 1. ")):
+        done = call("review", CASES / f"{name}.toml", *more)
+        assert (done.code, done.err) == (0, "")
+        in_eighty_columns(done.out)
+        assert shown in done.out
 
 
 def test_review_of_odd_titles(tmp_path: Path) -> None:

@@ -60,7 +60,7 @@ def test_ask_from_piped_answers(path: Path) -> None:
         "absent",
     )
     assert (now["electric_gauge"], now["freshly_rebuilt"]) == ("unknown", "present")
-    assert done.out.startswith("Case without a title\nEngine: inboard or sterndrive petrol V8")
+    assert done.out.startswith("Case without a title\n\nDO NOT START OR RUN: Bottom end knocks")
     assert done.err.index(STOP_NOW) < done.err.index("What engine?")
 
 

@@ -320,6 +320,6 @@ def test_forty_jobs_alike_leave_one_clear_answer(shop: Path) -> None:
     """Forty jobs of one cause, on a job that shows it: still one clear answer."""
     a_folder(shop, **{f"job{i}": job_text("relief_debris") for i in range(40)})
     a_folder(shop, open=job_text(findings=KNOWN + SEEN))
-    text = said(call("review", shop / "open.toml", "--with-history", shop))
+    text = said(call("review", "--full", shop / "open.toml", "--with-history", shop))
     assert "with the shop's 42 closed jobs" in text
     assert "nearly certain debris under the relief valve" in text

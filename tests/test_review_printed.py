@@ -106,6 +106,7 @@ DOCUMENT = ReviewDocument(
     next=(check("pump", 35.4), check("pump", 12.0), *(check(f"c{i}", 10.0 + i) for i in range(3))),
     history=ShopNote(folder="jobs", jobs=3, says=long("Seen before"), whole=()),
     path="my case.toml",
+    closed="",
     engine=long("an engine"),
     in_short=long("most likely"),
     settled=False,

@@ -28,7 +28,7 @@ from diagnose.output.documents.review import review_document
 from diagnose.output.documents.tell import account_document
 from diagnose.output.text.alarms import alarm_lines
 from diagnose.output.text.interview import STOP_NOW, guess_lines, prompt_text, reason_lines
-from diagnose.output.text.review import review_text
+from diagnose.output.text.review_brief import review_brief
 from diagnose.output.text.tell import told_lines
 from knowledge.book import the_book
 from knowledge.model import Severity
@@ -51,7 +51,7 @@ def run_interview(path: Path | None, questions: int, by: str) -> None:
         remark(f"Stopped here; {saved}.")
     if interview.saved:
         document = review_document(interview.diagnosis(), str(interview.path))
-        printing.answer(review_text(document))
+        printing.answer(review_brief(document))
 
 
 def _ask_all(interview: Interview) -> bool:

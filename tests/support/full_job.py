@@ -45,7 +45,7 @@ FLICKER = (
         ),
         shows=("saved in",),
     ),
-    Step(("review", CASE), shows=("Look at next",)),
+    Step(("review", CASE), shows=("Next: ",)),
     Step(("survey", CASE), shows=("700 rpm",)),
     Step(("teardown", CASE), shows=("Stage 1 of", "caution:", "Stages in order")),
     Step(

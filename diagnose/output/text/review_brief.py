@@ -9,7 +9,6 @@ from diagnose.output.documents.next_checks import CheckOption
 from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.documents.review import ReviewDocument
 from diagnose.output.lines import as_typed, headed, labelled, percent, wrapped
-from diagnose.output.text.alarms import alarm_lines
 from knowledge.model import Severity
 
 MOST = 30  #: lines of one screen
@@ -45,13 +44,10 @@ def review_brief(document: ReviewDocument, causes: int = CAUSES) -> str:
 
 def _more(document: ReviewDocument) -> list[str]:
     command = f"diagnose review {as_typed(document.path)} --full"
-    return wrapped(
-        f"Reasons and rivals: {command}. The engine maker's manual comes first; certified aircraft "
-        "engines are out of scope.",
-        0,
-        2,
-        [command],
-    )
+    return [
+        *wrapped(f"Reasons and rivals: {command}", 0, 2, [command]),
+        *wrapped("The engine maker's manual comes first. Not for certified aircraft engines."),
+    ]
 
 
 def _on_screen(blocks: Sequence[Block]) -> list[str]:
@@ -92,12 +88,12 @@ def _alarms(document: ReviewDocument) -> list[Block]:
     if document.closed or not document.alarms:
         if document.closed or not document.evidence:
             return []
-        return [Block(["May run: nothing known forbids it."])]
+        return [Block(["It may run while you look: nothing known forbids it."])]
     stops = [a for a in document.alarms if a.severity is Severity.STOP]
     first = (stops or document.alarms)[0]
     more = len(document.alarms) - 1
     rest = [f"  and {more} more: --full"] if more else []
-    return [Block(alarm_lines([first]) + rest)]
+    return [Block(wrapped(f"{first.severity.value.upper()}: {first.says}", 0, 2) + rest)]
 
 
 def _contradictions(document: ReviewDocument) -> list[Block]:
@@ -105,6 +101,8 @@ def _contradictions(document: ReviewDocument) -> list[Block]:
         return []
     first, *others = document.contradictions
     lines = wrapped(f"Does not fit together: {first.says}", 0, 2)
+    if first.entries_say:
+        lines += wrapped(f"entries: {', '.join(first.entries_say)}", 2, 4)
     lines += wrapped(f"look again: {first.recheck_asks} [{first.recheck}]", 2, 4)
     if others:
         lines.append(f"  {len(others)} more: --full")
@@ -113,15 +111,13 @@ def _contradictions(document: ReviewDocument) -> list[Block]:
 
 def _found(document: ReviewDocument) -> list[Block]:
     """Found faults with what each costs; what is still missing."""
-    if not document.found:
-        return []
-    lines = ["Found"]
+    lines = ["Found"] if document.found else []
     for fault in document.found[:FOUND]:
         lines += wrapped(f"- {fault.title}", 2, 4)
     if len(document.found) > FOUND:
         lines.append(f"  and {len(document.found) - FOUND} more: --full")
     missing = wrapped(document.still_missing, 2, 4) if document.still_missing else []
-    return [Block(lines), Block(missing, spare=2, space=False)]
+    return [Block(lines), Block(missing, spare=2, space=not lines)]
 
 
 def _began(document: ReviewDocument, most: int) -> list[str]:
@@ -178,10 +174,8 @@ def _next(document: ReviewDocument) -> list[Block]:
             lines += wrapped(f"record first: {opening.keep}", 2, 4)
     if check.keep:
         lines += wrapped(f"record first: {check.keep}", 2, 4)
-    if check.warnings:
-        lines += wrapped(
-            f"caution: {'. '.join(c[:1].upper() + c[1:] for c in check.warnings)}", 2, 4
-        )
+    for caution in check.warnings:
+        lines += wrapped(f"caution: {caution}", 2, 4)
     shows = [] if document.settled else _outcomes(check)
     command = f"diagnose record {as_typed(document.path)} {check.findings[0]}=yes"
     besides = "; ".join(
