@@ -27,12 +27,16 @@ share()
 LONGEST = (
     "test_in_a_browser.py",
     "test_pages.py",
+    "test_confirmed.py",
     "test_commands_teardown.py",
-    "test_teardown_plan.py",
     "test_against_library.py",
-    "test_readme.py",
-    "test_survey.py",
+    "test_teardown_plan.py",
     "test_review_folder.py",
+    "test_check.py",
+    "test_found_faults.py",
+    "test_chaining.py",
+    "test_survey.py",
+    "test_library.py",
 )
 
 

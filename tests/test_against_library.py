@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 import math
 import re
-from collections.abc import Collection
 from pathlib import Path
 from typing import TypeAlias
 
@@ -13,13 +12,13 @@ import networkx as nx
 import numpy as np
 import pyagrum as gum
 import pytest
-from _pytest.mark.structures import ParameterSet
 
 from diagnose.inference import causegraph
 from diagnose.inference.causegraph import Graph
 from diagnose.inference.elimination import posterior
 from diagnose.inference.graph_formats import as_bif, as_dot, as_graphml, as_json, with_few_parents
 from diagnose.inference.network import SEEN, Network
+from tests.support.examples import one_in
 from tests.support.nets import enumerated, random_evidence, random_net, restricted
 from tests.support.pyagrum_oracle import (
     as_factors,
@@ -48,8 +47,6 @@ LARGEST = frozenset(
         "generator",
     ]
 )
-#: a quarter of the cases, of all kinds; the rest of them run with the long suite
-FEW = tuple(CASES)[::4]
 WIDE = 20  #: variables in the library's largest table by default: a few seconds for all cases
 
 
@@ -115,13 +112,7 @@ def compare_case(case: Situation, most: int) -> int:
     return len(part.prior)
 
 
-def some(few: Collection[str]) -> list[ParameterSet]:
-    """Every case; those that are not of the few belong to the long suite."""
-    marks = {name: () if name in few else (pytest.mark.long,) for name in CASES}
-    return [pytest.param(name, marks=marks[name]) for name in CASES]
-
-
-@pytest.mark.parametrize("name", some(FEW))
+@pytest.mark.parametrize("name", one_in(4, list(CASES)))
 def test_case_with_its_likeliest_causes(name: str) -> None:
     """Full tables of the case's graph; causes the library cannot hold besides are left out."""
     assert compare_case(situation(name), WIDE) >= min(7, len(situation(name).network.prior))
@@ -134,7 +125,9 @@ def test_case_with_more_of_its_causes(name: str) -> None:
     compare_case(situation(name), 24)
 
 
-@pytest.mark.parametrize("name", some(CASES.keys() - LARGEST))
+@pytest.mark.parametrize(
+    "name", [pytest.param(n, marks=pytest.mark.long if n in LARGEST else ()) for n in CASES]
+)
 def test_whole_case(name: str) -> None:
     """Every cause of the case, as signed factors in the library's own Markov-field engine."""
     case = situation(name)

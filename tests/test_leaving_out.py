@@ -15,14 +15,11 @@ from diagnose.inference.explain import odds_decibans
 from diagnose.inference.leave_one_out import leave_each_out
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
 from knowledge.book import the_book
+from tests.support.examples import one_in
 from tests.support.nets import furnished
 
 CASES = sorted((Path(__file__).parent / "confirmed" / "cases").glob("*.toml"))[::6]
-#: of these cases, three of different size run by default, the others with the long suite
-FEW = [
-    pytest.param(path, id=path.stem, marks=() if number % 3 == 0 else pytest.mark.long)
-    for number, path in enumerate(CASES)
-]
+FEW = one_in(3, CASES)
 
 
 def random_net(seed: int) -> tuple[Network, dict[str, Likelihood]]:
@@ -55,7 +52,7 @@ def test_random_networks(seed: int) -> None:
             assert without.marginal[cause] == pytest.approx(marginal[cause], abs=1e-9)
 
 
-@pytest.mark.parametrize("path", FEW)
+@pytest.mark.parametrize("path", FEW, ids=lambda p: p.stem)
 def test_real_cases(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Every finding of real cases, for the likeliest causes, the entangled cases the long way."""
     monkeypatch.setattr(leaving_out, "CHEAP", 10**12)
@@ -70,7 +67,7 @@ def test_real_cases(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
             assert without.marginal[cause] == pytest.approx(marginal[cause], abs=1e-8)
 
 
-@pytest.mark.parametrize("path", FEW)
+@pytest.mark.parametrize("path", FEW, ids=lambda p: p.stem)
 def test_the_short_way_for_entangled_cases_is_close(
     path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -25,14 +25,12 @@ from diagnose.output.html.report_figures import bars_of
 from knowledge.book import the_book
 from tests.support.command_line import call
 from tests.support.complaints import CASES, path_of
+from tests.support.examples import one_in
 from tests.test_pages import EVERY, Page, page_once, stands_alone
 
 BOOK = the_book()
 #: a third of the cases; their pages are also read in ``test_pages``; the others run with the long suite
-THIRD = [
-    pytest.param(path, id=path.stem, marks=() if number % 3 == 0 else pytest.mark.long)
-    for number, path in enumerate(EVERY)
-]
+THIRD = one_in(3, EVERY)
 SVG = "{http://www.w3.org/2000/svg}"
 
 
@@ -133,7 +131,7 @@ def test_first_start_and_sign_off_are_there(gannet: Page) -> None:
         assert BOOK.tasks[item["task"]].says in gannet.words
 
 
-@pytest.mark.parametrize("case", THIRD)
+@pytest.mark.parametrize("case", THIRD, ids=lambda p: p.stem)
 def test_every_case_has_cautions_sources_and_deferrals(case: Path) -> None:
     page = stands_alone(page_once("report", case))
     for heading in ("The answer", "Sources of what is shown", "This report gives way to"):

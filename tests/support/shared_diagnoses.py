@@ -31,10 +31,11 @@ _kept: OrderedDict[Hashable, tuple[Book, dict[Hashable, object]]] = OrderedDict(
 
 
 def _parts_of(diagnosis: Diagnosis) -> dict[Hashable, object]:
-    """Return what is kept of this book, case, stage and learned rates; the oldest goes."""
+    """Return what is kept of this book, case, facts and learned rates; the oldest goes."""
     learned = None if diagnosis.learned is None else tuple(sorted(diagnosis.learned.items()))
     case = repr(replace(diagnosis.case, path=None))
-    key = (id(diagnosis.book), case, diagnosis.up_to, learned)
+    facts = repr(diagnosis.case.facts(diagnosis.up_to))  # often the same at two stages
+    key = (id(diagnosis.book), case, facts, learned)
     _, parts = _kept.setdefault(key, (diagnosis.book, {}))  # the book stays, and so does its id
     _kept.move_to_end(key)
     if len(_kept) > MOST:
