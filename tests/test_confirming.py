@@ -8,6 +8,8 @@ from pathlib import Path
 from unittest.mock import patch
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from diagnose.cli import app
 from diagnose.entry.confirming import confirmed
@@ -154,3 +156,24 @@ def test_q_on_a_terminal_makes_no_case(tmp_path: Path, capsys: pytest.CaptureFix
     assert end.value.code == 2
     assert "nothing is written" in capsys.readouterr().err
     assert not path.exists()
+
+
+LINES = st.one_of(
+    st.text(max_size=30),
+    st.sampled_from(["1", "2 3", "9", "1 =", "= no leaks", "3 = no knock", "#2: 8", "1 2 3 4"]),
+    st.builds("{} = {}".format, st.integers(-2, 12), st.text(max_size=20)),
+    st.builds("{} {}".format, st.integers(0, 9), st.sampled_from(["5 psi cold", "mains 4 thou"])),
+)
+
+
+@given(st.lists(LINES, max_size=6))
+@settings(max_examples=40, deadline=None)
+def test_any_lines(lines: list[str]) -> None:
+    """No fault of ours; what is kept was shown last, and every remark is one line."""
+    person = Person(*lines, "")
+    account = person.over(Path("no such case.toml"))
+    assert all("\n" not in said for said in person.said)
+    if account is not None:
+        assert person.shown[-1] == [f"{n} {fact.short}" for n, fact in account.kept]
+        for _, fact in account.kept:
+            assert account.understanding.words(fact)

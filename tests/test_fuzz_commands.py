@@ -24,7 +24,7 @@ from tests.support.fuzzing import CODES, TOKENS, chooser, ended_well, one
 
 BOOK = the_book()
 #: commands that add to a case; every other leaves it as it is
-WRITERS = {"ask", "record", "close"}
+WRITERS = {"ask", "tell", "record", "close"}
 #: these go over the whole book and take no case: a few times is enough
 SELDOM = {"check"}
 FILES = [
@@ -84,6 +84,7 @@ EARLIER = [
 RIGHT = {
     "facts": [
         *(f"{f}={a}" for f in BOOK.findings for a in ("yes", "no", "probably")),
+        *("mains 4.5 thou", "oil level ok", "backlash 12 thou", "no 3 main .006", "5 psi hot") * 40,
         *(f"{t}={r}" for t in BOOK.trials for r in (*Result, "not tried", "yes", "same", "no")),
     ],
     "cause": list(BOOK.causes),
