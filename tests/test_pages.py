@@ -20,6 +20,7 @@ from diagnose.case.schema import LONGEST
 from diagnose.errors import clean
 from tests.support.command_line import Done, call, run
 from tests.support.complaints import CASES, JOBS, path_of, plan
+from tests.support.examples import one_in
 
 EVERY = sorted(CASES.glob("*.toml"))
 MOST_BYTES = 600_000
@@ -115,9 +116,18 @@ def stands_alone(text: str) -> Page:
 # ------------------------------------------------------------------------------ every case
 
 
-@pytest.mark.parametrize("command", COMMANDS)
+@pytest.mark.parametrize("command", SHEETS)
 @pytest.mark.parametrize("case", EVERY, ids=lambda p: p.stem)
 def test_every_case_has_its_page(case: Path, command: str) -> None:
+    is_a_page(case, command)
+
+
+@pytest.mark.parametrize("case", one_in(2, EVERY), ids=lambda p: p.stem)
+def test_every_case_has_its_report(case: Path) -> None:
+    is_a_page(case, "report")
+
+
+def is_a_page(case: Path, command: str) -> None:
     text = page_once(command, case)
     stands_alone(text)
     assert len(text.encode()) <= MOST_BYTES
@@ -338,7 +348,7 @@ def test_words_stay_words_beside_charts(text: str, tmp_path: Path) -> None:
     words_stay_words(tmp_path, text, OPEN)
 
 
-@settings(max_examples=15, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=8, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(FREE)
 def test_a_persons_words_stay_words(tmp_path: Path, text: str) -> None:
     """Of a closed job on an engine whose circuit is not known in figures."""

@@ -19,6 +19,7 @@ from diagnose.case.loading import load
 from diagnose.output.documents import folder as folder_documents
 from diagnose.output.documents.glance import Glance, unread_document
 from tests.support.command_line import ROOT, Done, call, environment, in_eighty_columns
+from tests.support.examples import one_in
 
 NAMES = ("petrel", "dunlin", "gannet", "winch")
 
@@ -150,7 +151,7 @@ def command(*words: str | Path) -> list[str]:
     return [sys.executable, "-m", "diagnose", *map(str, words)]
 
 
-@pytest.mark.parametrize("form", [[], ["--json"]])
+@pytest.mark.parametrize("form", one_in(2, [[], ["--json"]]))
 def test_two_processes_print_what_one_prints(folder: Path, form: list[str]) -> None:
     (folder / "bad.toml").write_text("schema = 9\n", "utf-8")
     one, two = (

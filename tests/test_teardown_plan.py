@@ -30,6 +30,7 @@ from knowledge.work import Access, Inspection, Phase
 from tests.confirmed.scoring import case_files
 from tests.studies import plan_study
 from tests.studies.plan_confirmed import complaint_of, planned
+from tests.support.examples import examples
 
 BOOK = the_book()
 LAYOUTS = sorted(BOOK.layouts)
@@ -64,7 +65,7 @@ WISHES = st.builds(
 )
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=examples(40), deadline=None)
 @given(
     st.sampled_from(LAYOUTS),
     st.lists(st.sampled_from(COMPLAINTS), max_size=4, unique=True),
