@@ -281,7 +281,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "safety|protection shuts|shut|trips|tripped",
         "trips|tripped|tripping|cuts|cut|shuts|shut|shutdown|stops|stopped|kills|killed out|off|down|itself|the|engine|motor? on|with|from|for|due|by low? oil? pressure|protection|switch|shutdown",
         "low|oil pressure? pressure? shutdown|shut-down|trip|trips|tripped|cutout|cut-out|shutdowns",
-        "safety|protection|murphy|cutout|pressure-switch|guard shuts|shut|trips|tripped|stops|stopped|cut|kills",
+        "safety|protection|cutout|pressure-switch|guard shuts|shut|trips|tripped|stops|stopped|cut|kills",
         "auto|automatic|automatically shut|shuts|shutdown|shut-down down?",
     ),
 }

@@ -183,8 +183,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "terminal|spade .. broken|snapped|sheared =off",
     ),
     "tape_on_sender_thread": (
-        f"ptfe|teflon|sealant|sealer|tape|thread-sealant tape? on|round|around|under the? {_SENDER}|thread|threads|sending",
-        f"{_SENDER} .. wrapped|sealed|teflon|ptfe|tape",
+        f"ptfe|sealant|sealer|tape|thread-sealant tape? on|round|around|under the? {_SENDER}|thread|threads|sending",
+        f"{_SENDER} .. wrapped|sealed|ptfe|tape",
     ),
     "ground_strap_bad": (
         "ground|earth|earthing|grounding strap|cable|wire|lead|connection|straps|is|was|point .. loose|corroded|missing|bad|poor|broken|dirty|off|rusty|disconnected",

@@ -8,7 +8,9 @@ _DRIVE = "pump|drive|intermediate|jackshaft|distributor"
 _BROKE = "broken|broke|snapped|sheared|twisted|fractured|failed|parted"
 _WORN = "worn|knackered|shot|scored|scuffed|chewed"
 _SEIZED = "seized|jammed|locked|siezed|stuck|solid"
-_HIGH_VOLUME = "high-volume|hi-volume|hv|high-capacity|high-pressure|uprated|bigger|big-block|high-output|melling-hv"
+_HIGH_VOLUME = (
+    "high-volume|hi-volume|hv|high-capacity|high-pressure|uprated|bigger|big-block|high-output"
+)
 #: the finding, by what is said when it is there
 SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
     "gears_worn_out": (

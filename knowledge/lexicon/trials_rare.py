@@ -63,7 +63,7 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
         f"{_PUT} .. piston|oil|cooling jet|jets|squirter|squirters|nozzles",
         f"{_PUT} .. squirters|squirter",
     ),
-    "cam_phaser_renewed": (f"{_PUT} .. phaser|phasers|vvt|solenoid|vanos",),
+    "cam_phaser_renewed": (f"{_PUT} .. phaser|phasers|vvt|solenoid",),
     "pickup_seal_renewed": (
         f"{_PUT} .. o-ring|oring|ring|gasket|seal|washer .. on|to|of|for|at|between .. pickup|pick-up|suction|strainer pipe|tube?",
         f"{_PUT} pickup|pick-up|suction|strainer tube|pipe? o-ring|oring|gasket|seal",
