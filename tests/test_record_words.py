@@ -25,6 +25,7 @@ from knowledge.pressure.quantities import HOT_IDLE_PRESSURE, STOP_IDLE_PRESSURE
 from knowledge.stations.bearings.quantities import MOST_MAIN_CLEARANCE
 from knowledge.units import DIMENSIONS, PSI, show
 from tests.support.command_line import call
+from tests.support.examples import examples
 from tests.support.fuzzing import CODES
 
 BOOK = the_book()
@@ -339,7 +340,7 @@ WILD = st.one_of(
 
 
 @given(st.lists(WILD, min_size=1, max_size=3))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=examples(60), deadline=None)
 def test_random_words_to_record(tmp_path_factory: pytest.TempPathFactory, words: list[str]) -> None:
     """No traceback; all of it is saved with its words, or nothing."""
     path = tmp_path_factory.mktemp("fuzz") / "c.toml"
@@ -357,7 +358,7 @@ def test_random_words_to_record(tmp_path_factory: pytest.TempPathFactory, words:
 
 
 @given(st.one_of(WILD, st.lists(WILD, max_size=4).map(". ".join)))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=examples(60), deadline=None)
 def test_random_words_to_tell(tmp_path_factory: pytest.TempPathFactory, words: str) -> None:
     """No traceback; a new case keeps every word."""
     path = tmp_path_factory.mktemp("fuzz") / "c.toml"
