@@ -26,7 +26,8 @@ from knowledge.book import the_book
 from tests.support.command_line import call
 from tests.support.complaints import CASES, path_of
 from tests.support.examples import one_in
-from tests.test_pages import EVERY, Page, page_once, stands_alone
+from tests.support.page import Page
+from tests.test_pages import EVERY, page_once, stands_alone
 
 BOOK = the_book()
 #: a third of the cases; their pages are also read in ``test_pages``; the others run with the long suite
