@@ -29,6 +29,7 @@ from knowledge.model import Cause, Condition, Finding, Kind, Measure, Shift, Shi
 from knowledge.rule_api import InhibitorGroup, LinkGroup, Rule
 from knowledge.units import DIMENSIONS
 from knowledge.work import Inspection, Layout, Part, Task
+from tests.support.every import every
 
 BOOK = the_book()
 
@@ -176,9 +177,7 @@ def test_book_is_full_enough(kind: str, least: int) -> None:
     assert len(getattr(BOOK, kind)) >= least
 
 
-@pytest.mark.parametrize(
-    "check", [names, sources, strengths, access, reached], ids=lambda c: c.__name__
-)
+@every([names, sources, strengths, access, reached], lambda c: c.__name__)
 def test_book_holds(check: Callable[[Whole], Result]) -> None:
     """What ``diagnose check`` looks at; the examples have a test file of their own."""
     result = check(Whole(BOOK))
@@ -186,7 +185,7 @@ def test_book_holds(check: Callable[[Whole], Result]) -> None:
     assert all(result.counts.values()), "nothing was looked at"
 
 
-@pytest.mark.parametrize("finding", BOOK.findings.values(), ids=lambda f: f.id)
+@every(BOOK.findings.values(), lambda f: f.id)
 def test_finding_can_be_asked(finding: Finding) -> None:
     """A question that yes, no or don't know answers, and a statement."""
     assert finding.asks.endswith("?")

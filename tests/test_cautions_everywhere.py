@@ -13,6 +13,7 @@ from knowledge.access import Opening, openings_for
 from knowledge.book import the_book
 from knowledge.cautions import CAUTIONS, RUNNING
 from knowledge.work import Access, Caution, Inspection, Phase
+from tests.support.every import every
 
 BOOK = the_book()
 #: these a person has met on the way in; every other caution stands where the hazard is
@@ -257,7 +258,7 @@ RUNS = re.compile(
 GUARD = "only where no stop alarm stands"
 
 
-@pytest.mark.parametrize("check", BOOK.inspections.values(), ids=lambda i: i.id)
+@every(BOOK.inspections.values(), lambda i: i.id)
 def test_a_check_that_runs_the_engine_says_so(check: Inspection) -> None:
     if check.needs_running:
         assert set(RUNNING) <= set(check.cautions)

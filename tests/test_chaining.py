@@ -26,6 +26,7 @@ from knowledge.rule_api import (
 )
 from tests.support.clips_oracle import Oracle, flat, probes
 from tests.support.command_line import ROOT
+from tests.support.every import every
 from tests.support.examples import examples, one_in
 from tests.support.situations import CASES, facts_of_case, mixed
 
@@ -216,7 +217,7 @@ def test_denying_what_was_derived_takes_only_that_away(name: str) -> None:
         assert_report_only_adds(facts, derived.finding, other)
 
 
-@pytest.mark.parametrize("rule", RULES, ids=lambda r: r.id)
+@every(RULES, lambda r: r.id)
 def test_a_further_yes_takes_no_conclusion_away(rule: Rule) -> None:
     """A rule whose questions of two paths are all answered yes concludes what each path does."""
     found = [

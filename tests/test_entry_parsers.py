@@ -27,8 +27,10 @@ from diagnose.entry.requests import each_id, parse_certainty, parse_target
 from diagnose.entry.words import parse_kind, words_of_id
 from diagnose.errors import UsageError
 from knowledge.book import the_book
+from knowledge.model import Measure
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.units import DIMENSIONS, PSI, show
+from tests.support.every import every
 
 BOOK = the_book()
 EMPTY = from_text("schema = 1\n", None, BOOK)
@@ -132,10 +134,10 @@ def test_values_in_si(id_: str, text: str, si: float) -> None:
     assert fact.value == parse_value(text, BOOK.measures[id_])
 
 
-@pytest.mark.parametrize("measure", BOOK.measures.values(), ids=lambda m: m.id)
-def test_every_measure_reads_what_it_shows(measure: MeasureInput) -> None:
+@every(BOOK.measures.values(), lambda m: m.id)
+def test_every_measure_reads_what_it_shows(measure: Measure) -> None:
     """A plausible value printed in each of the dimension's units and read again."""
-    word = BOOK.measures[measure.id]  # type: ignore[attr-defined]
+    word = BOOK.measures[measure.id]
     dimension = DIMENSIONS[word.dimension]
     middle = sum(word.plausible) / 2
     for unit in dimension.units:
@@ -145,7 +147,7 @@ def test_every_measure_reads_what_it_shows(measure: MeasureInput) -> None:
         assert parse_value(spelling, word) != 0
 
 
-@pytest.mark.parametrize("word", EVERY_WORD, ids=lambda w: w.id)
+@every(EVERY_WORD, lambda w: w.id)
 def test_every_id_is_found_however_it_is_written(word: object) -> None:
     id_ = word.id  # type: ignore[attr-defined]
     for written in (id_, id_.upper(), id_.replace("_", "-"), f" {id_.replace('_', ' ')} "):

@@ -12,6 +12,8 @@ from pathlib import Path
 import networkx as nx
 import pytest
 
+from tests.support.every import every
+
 ROOT = Path(__file__).parent.parent
 FILES = sorted([*ROOT.glob("diagnose/**/*.py"), *ROOT.glob("knowledge/**/*.py")])
 MOST_LINES = 400
@@ -250,9 +252,7 @@ def test_no_import_cycle() -> None:
     assert nx.is_directed_acyclic_graph(graph), nx.find_cycle(graph)
 
 
-@pytest.mark.parametrize(
-    "path", [*FILES, *sorted(ROOT.glob("tests/**/*.py"))], ids=lambda p: str(p.relative_to(ROOT))
-)
+@every([*FILES, *sorted(ROOT.glob("tests/**/*.py"))], lambda p: str(p.relative_to(ROOT)))
 def test_file_is_short(path: Path) -> None:
     """No file is longer than 400 lines."""
     assert len(path.read_text("utf-8").splitlines()) <= MOST_LINES

@@ -31,6 +31,7 @@ from knowledge.model import Cause, Finding, Kind, State
 from knowledge.sources import PUMP_MAKER_SHAFTS_SCREENS, TRUCK_SERVICE_1994
 from knowledge.work import Access, Layout, Part
 from tests.support.command_line import ROOT, call
+from tests.support.every import every
 
 BOOK = the_book()
 PARTS = list(BOOK.parts.values())
@@ -113,13 +114,13 @@ def without_part(state: dict[Finding, State]) -> list[str]:
     ]
 
 
-@pytest.mark.parametrize("layout", BOOK.layouts.values(), ids=lambda layout: layout.id)
+@every(BOOK.layouts.values(), lambda layout: layout.id)
 def test_every_cause_a_layout_can_have_finds_its_part(layout: Layout) -> None:
     """No feature takes away the last part of a cause that the layout leaves possible."""
     assert not without_part(engine(layout.has, layout.lacks))
 
 
-@pytest.mark.parametrize("part", PARTS, ids=lambda p: p.id)
+@every(PARTS, lambda p: p.id)
 def test_part_is_whole(part: Part) -> None:
     """Words, quantity and source; used somewhere; nothing named twice or against itself."""
     assert re.fullmatch(r"[a-z][a-z0-9_]*", part.id)

@@ -15,6 +15,7 @@ from knowledge.book import the_book
 from knowledge.engines.features import PUMP_ON_CRANK_NOSE, PUMP_OUTSIDE
 from knowledge.model import Finding, Kind
 from knowledge.work import Access, Inspection
+from tests.support.every import every
 from tests.support.examples import examples
 from tests.test_access import way_to
 
@@ -43,7 +44,7 @@ def all_has() -> list[tuple[str, set[Finding]]]:
     return [(layout.id, set(layout.has)) for layout in LAYOUTS]
 
 
-@pytest.mark.parametrize("line", BEFORE, ids=lambda b: f"{b.check.id}-{b.opening}")
+@every(BEFORE, lambda b: f"{b.check.id}-{b.opening}")
 def test_a_line_names_what_the_book_holds(line: Before) -> None:
     assert BOOK.inspections[line.check.id] is line.check
     assert line.opening in Access

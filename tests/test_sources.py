@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import re
 
-import pytest
-
 from knowledge import sources
 from knowledge.book import the_book
 from knowledge.model import Source, all_in
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
+from tests.support.every import every
 
 ALL = all_in(sources.__name__, Source)
 MARKS = {"practice", "judgement", "memory"}
@@ -34,27 +33,27 @@ def ids(source: Source) -> str:
     return source.key
 
 
-@pytest.mark.parametrize("source", ALL, ids=ids)
+@every(ALL, ids)
 def test_a_source_says_how_far_it_is_trusted(source: Source) -> None:
     assert source.trust in {STRONG, COPY, MEDIUM, WEAK, *MARKS}
     assert source.title[-1] not in ".,;"
 
 
-@pytest.mark.parametrize("source", [s for s in ALL if s.trust not in {WEAK, *MARKS}], ids=ids)
+@every([s for s in ALL if s.trust not in {WEAK, *MARKS}], ids)
 def test_what_nobody_can_look_up_is_weak(source: Source) -> None:
     """More than weak needs an address with a page, a page of a manual, or a standard's number."""
     own = {sources.PHYSICS, sources.CIRCUIT_MODEL}  # the book's equations and its own calculation
     assert source in own or ADDRESS.search(source.title) or PAGE.search(source.title)
 
 
-@pytest.mark.parametrize("source", ALL, ids=ids)
+@every(ALL, ids)
 def test_a_copy_says_that_it_is_one(source: Source) -> None:
     """A maker's text on somebody else's pages is not the maker's own."""
     if COPIES.search(source.title):
         assert source.trust != STRONG
 
 
-@pytest.mark.parametrize("source", ALL, ids=ids)
+@every(ALL, ids)
 def test_what_anybody_may_write_is_weak(source: Source) -> None:
     if ANYBODY.search(source.title.lower()):
         assert source.trust == WEAK

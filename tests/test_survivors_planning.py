@@ -23,6 +23,7 @@ from knowledge.access import OPENINGS, Opening
 from knowledge.access.precedence import BEFORE, FIRST_OF, Before
 from knowledge.model import Finding
 from knowledge.work import Access, Inspection
+from tests.support.every import every
 from tests.support.planning_examples import NOBODY, OUTSIDE, check, finding, table_of
 
 # -------------------------------------------------------------------------------- simulated jobs
@@ -112,7 +113,7 @@ def option_at(way: Sequence[Opening], inspection: Inspection) -> Option:
     return Option(replace(view, inspection=inspection), tuple(way), 1.0, 1.0)
 
 
-@pytest.mark.parametrize("line", BEFORE, ids=lambda b: f"{b.check.id}-{b.opening.value}")
+@every(BEFORE, lambda b: f"{b.check.id}-{b.opening.value}")
 def test_spoilt_checks_are_those_of_the_book(line: Before) -> None:
     """By that opening, where the engine has nothing that lifts the line; by no closed engine."""
     plain = Precedence(frozenset())

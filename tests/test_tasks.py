@@ -26,6 +26,7 @@ from knowledge.sources import (
 )
 from knowledge.units import DIMENSIONS
 from knowledge.work import Caution, Hold, Layout, Phase, Task
+from tests.support.every import every
 
 BOOK = the_book()
 TASKS = list(BOOK.tasks.values())
@@ -49,7 +50,7 @@ def state_of(layout: Layout) -> dict[Finding, State]:
 # ------------------------------------------------------------------ every task is whole
 
 
-@pytest.mark.parametrize("task", TASKS, ids=ids)
+@every(TASKS, ids)
 def test_task_can_be_done(task: Task) -> None:
     """Steps, a source that says how far it can be trusted, and words that complete 'checked: ...'."""
     assert task.how
@@ -63,13 +64,13 @@ def test_task_can_be_done(task: Task) -> None:
     assert isinstance(task.hold, Hold)
 
 
-@pytest.mark.parametrize("task", TASKS, ids=ids)
+@every(TASKS, ids)
 def test_id_is_the_name(task: Task) -> None:
     assert re.fullmatch(r"[a-z][a-z0-9_]*", task.id)
     assert NAMED[task] == task.id.upper()
 
 
-@pytest.mark.parametrize("task", [t for t in TASKS if t.hold is Hold.STOP], ids=ids)
+@every([t for t in TASKS if t.hold is Hold.STOP], ids)
 def test_a_stop_names_its_remedy(task: Task) -> None:
     assert task.remedy
 
@@ -80,7 +81,7 @@ def test_ids_mean_one_thing() -> None:
         assert not BOOK.tasks.keys() & getattr(BOOK, kind).keys(), kind
 
 
-@pytest.mark.parametrize("task", TASKS, ids=ids)
+@every(TASKS, ids)
 def test_guards_and_features_are_in_the_book(task: Task) -> None:
     assert all(BOOK.causes.get(c.id) is c for c in task.guards)
     known = set(all_in(features.__name__, Finding))
@@ -90,7 +91,7 @@ def test_guards_and_features_are_in_the_book(task: Task) -> None:
     assert len(set(task.guards)) == len(task.guards)
 
 
-@pytest.mark.parametrize("task", MEASURED, ids=ids)
+@every(MEASURED, ids)
 def test_measured_task_has_something_to_measure_against(task: Task) -> None:
     assert task.dimension in DIMENSIONS
     assert task.bands or any(task.limits)
@@ -109,7 +110,7 @@ def test_measured_task_has_something_to_measure_against(task: Task) -> None:
         assert low.typical < high.typical or (low is high and low.side is Side.NOMINAL)
 
 
-@pytest.mark.parametrize("task", [t for t in TASKS if not t.dimension], ids=ids)
+@every([t for t in TASKS if not t.dimension], ids)
 def test_unmeasured_task_has_no_figures(task: Task) -> None:
     assert not task.bands
     assert task.limits == (None, None)

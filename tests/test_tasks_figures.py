@@ -16,6 +16,7 @@ from knowledge.sources import (
 )
 from knowledge.units import DIMENSIONS, LENGTH, TORQUE, parse
 from knowledge.work import Band, Task
+from tests.support.every import every
 
 BOOK = the_book()
 TASKS = list(BOOK.tasks.values())
@@ -217,7 +218,7 @@ def test_weld_only_with_the_pump_stripped_and_the_spring_out() -> None:
     assert "relief spring out before any heat" in text
 
 
-@pytest.mark.parametrize("task", TASKS, ids=ids)
+@every(TASKS, ids)
 def test_words_are_plain(task: Task) -> None:
     """No name of a maker, no key of a source, no sentence too long for a phone."""
     text = " ".join((task.says, *task.how, task.remedy, task.why, *(b.says for b in task.bands)))

@@ -7,11 +7,10 @@ from __future__ import annotations
 
 from functools import cache
 
-import pytest
-
 from knowledge.book import the_book
 from knowledge.reports.words import Circumstance, Course, Shows, Since
 from tests.support.agreement import Outcome, total
+from tests.support.every import every
 from tests.support.readers import by_lookup, by_tell
 from tests.support.sentences import Sentence, typed
 from tests.support.stated_facts import follow, in_tables
@@ -33,7 +32,7 @@ def test_a_third_is_kept_back() -> None:
     assert len({s.text for s in typed()}) == 150
 
 
-@pytest.mark.parametrize("sentence", typed(), ids=lambda s: s.text[:40])
+@every(typed(), lambda s: s.text[:40])
 def test_the_facts_stated_make_a_case(sentence: Sentence) -> None:
     """Every id and word is of the book, and what may be read too."""
     book = the_book()
