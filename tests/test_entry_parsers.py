@@ -27,15 +27,20 @@ from diagnose.entry.requests import each_id, parse_certainty, parse_target
 from diagnose.entry.words import parse_kind, words_of_id
 from diagnose.errors import UsageError
 from knowledge.book import the_book
-from knowledge.model import Measure
+from knowledge.model import Finding, Measure
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.units import DIMENSIONS, PSI, show
+from knowledge.work import Task
 from tests.support.every import every
 
 BOOK = the_book()
 EMPTY = from_text("schema = 1\n", None, BOOK)
 TEXT = st.text(st.characters(exclude_categories=["Cs"]), max_size=60)
-EVERY_WORD = [*BOOK.findings.values(), *BOOK.measures.values(), *BOOK.tasks.values()]
+EVERY_WORD: list[Finding | Measure | Task] = [
+    *BOOK.findings.values(),
+    *BOOK.measures.values(),
+    *BOOK.tasks.values(),
+]
 
 
 def refused(parse: Callable[[], object], *parts: str) -> None:
@@ -148,8 +153,8 @@ def test_every_measure_reads_what_it_shows(measure: Measure) -> None:
 
 
 @every(EVERY_WORD, lambda w: w.id)
-def test_every_id_is_found_however_it_is_written(word: object) -> None:
-    id_ = word.id  # type: ignore[attr-defined]
+def test_every_id_is_found_however_it_is_written(word: Finding | Measure | Task) -> None:
+    id_ = word.id
     for written in (id_, id_.upper(), id_.replace("_", "-"), f" {id_.replace('_', ' ')} "):
         assert find_word(written, BOOK) is word
 

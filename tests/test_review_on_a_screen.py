@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import cache
 from pathlib import Path
 
 import pytest
 
 from diagnose.case.loading import load
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.documents.review import review_document
+from diagnose.output.documents.review import ReviewDocument, review_document
 from diagnose.output.lines import wrapped
 from diagnose.output.text.review_brief import MOST, review_brief
 from knowledge.book import the_book
@@ -20,10 +21,16 @@ from tests.test_review_printed import DOCUMENT
 CASES = [*sorted(Path("cases").glob("*.toml")), *case_files(FURTHER)[::12]]
 
 
+@cache
+def document_of(path: Path) -> ReviewDocument:
+    """The document of a case's review."""
+    return review_document(Diagnosis(the_book(), load(path, the_book())), str(path))
+
+
 @pytest.mark.parametrize("path", CASES, ids=lambda p: p.stem)
 def test_it_fits_one_screen(path: Path) -> None:
     """Only precautions beside the next check may take it beyond the screen."""
-    document = review_document(Diagnosis(the_book(), load(path, the_book())), str(path))
+    document = document_of(path)
     text = review_brief(document)
     in_eighty_columns(text)
     check = document.next[0] if document.next and not document.closed else None
@@ -35,7 +42,7 @@ def test_it_fits_one_screen(path: Path) -> None:
 
 @pytest.mark.parametrize("path", CASES, ids=lambda p: p.stem)
 def test_it_says_what_the_whole_review_says(path: Path) -> None:
-    document = review_document(Diagnosis(the_book(), load(path, the_book())), str(path))
+    document = document_of(path)
     text = " ".join(review_brief(document).split())
     assert document.causes[0].id in text
     if document.closed:
