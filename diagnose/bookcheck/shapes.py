@@ -66,7 +66,7 @@ class Whole:
         return found
 
     @cached_property
-    def links(self) -> dict[Link, list[Statement]]:
+    def links(self) -> dict[Link, tuple[Statement, ...]]:
         """Every link on some layout, or if nothing is known, with the rules and groups that state it."""
         found = dict(infer(self.book.statements, Facts()).links)
         for conclusions in self.concluded.values():
@@ -74,7 +74,7 @@ class Whole:
         return found
 
     @cached_property
-    def inhibitors(self) -> dict[Inhibitor, list[Statement]]:
+    def inhibitors(self) -> dict[Inhibitor, tuple[Statement, ...]]:
         """Every inhibitor, with the groups that state it."""
         return infer(self.book.statements, Facts()).inhibitors
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections import deque
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import NamedTuple
 
 from knowledge.limits import Limit
@@ -75,8 +76,8 @@ class InferenceResult:
     """All that follows from the facts."""
 
     derived: dict[Derived, Trace]
-    links: dict[Link, list[Statement]]
-    inhibitors: dict[Inhibitor, list[Statement]]
+    links: dict[Link, tuple[Statement, ...]]
+    inhibitors: dict[Inhibitor, tuple[Statement, ...]]
     shifts: dict[tuple[Rule, Shifted], Trace]
     excluded: dict[Cause, Trace]
     alarms: dict[Alarm, Trace]
@@ -84,7 +85,7 @@ class InferenceResult:
     asked: dict[Rule, tuple[Finding, ...]]
 
     @property
-    def edges(self) -> Iterator[tuple[Link | Inhibitor, list[Statement]]]:
+    def edges(self) -> Iterator[tuple[Link | Inhibitor, tuple[Statement, ...]]]:
         """Every link, then every inhibitor, with the statements that state it."""
         yield from self.links.items()
         yield from self.inhibitors.items()
@@ -178,8 +179,7 @@ def infer(statements: Iterable[Statement], facts: Facts) -> InferenceResult:
     Rules only add, so a rule runs again only when a finding it asked about is newly derived:
     its last run gives what it concludes from the final working memory.
     """
-    statements = sorted(statements, key=lambda s: (s.station, s.id))
-    rules = [s for s in statements if isinstance(s, Rule)]
+    rules, links, inhibitors = _declared(tuple(statements))
     memory = WorkingMemory(facts)
     waiting = deque(rules)
     queued = set(rules)
@@ -196,17 +196,44 @@ def infer(statements: Iterable[Statement], facts: Facts) -> InferenceResult:
                 again = [r for r in interested.get(conclusion.finding, {}) if r not in queued]
                 waiting.extend(again)
                 queued.update(again)
-    out = InferenceResult({}, {}, {}, {}, {}, {}, {}, {})
-    for statement in statements:
+    out = InferenceResult(
+        derived={},
+        links=dict(links),
+        inhibitors=dict(inhibitors),
+        shifts={},
+        excluded={},
+        alarms={},
+        contradictions={},
+        asked={},
+    )
+    for rule in rules:
+        _collect(rule, last[rule], out)
+    return out
+
+
+class _Declared(NamedTuple):
+    """The rules in order, and what is stated without a condition, with what states it."""
+
+    rules: tuple[Rule, ...]
+    links: Mapping[Link, tuple[Statement, ...]]
+    inhibitors: Mapping[Inhibitor, tuple[Statement, ...]]
+
+
+@lru_cache(maxsize=8)
+def _declared(statements: tuple[Statement, ...]) -> _Declared:
+    rules: list[Rule] = []
+    links: dict[Link, tuple[Statement, ...]] = {}
+    inhibitors: dict[Inhibitor, tuple[Statement, ...]] = {}
+    for statement in sorted(statements, key=lambda s: (s.station, s.id)):
         if isinstance(statement, Rule):
-            _collect(statement, last[statement], out)
+            rules.append(statement)
         elif isinstance(statement, InhibitorGroup):
             for inhibitor in statement.inhibitors:
-                out.inhibitors.setdefault(inhibitor, []).append(statement)
+                inhibitors[inhibitor] = (*inhibitors.get(inhibitor, ()), statement)
         else:
             for link in statement.links:
-                out.links.setdefault(link, []).append(statement)
-    return out
+                links[link] = (*links.get(link, ()), statement)
+    return _Declared(tuple(rules), links, inhibitors)
 
 
 class _Run(NamedTuple):
@@ -231,7 +258,7 @@ def _run(rule: Rule, memory: WorkingMemory) -> _Run:
 def _collect(rule: Rule, run: _Run, out: InferenceResult) -> None:
     for conclusion, trace in run.drawn:
         if isinstance(conclusion, Link):
-            out.links.setdefault(conclusion, []).append(rule)
+            out.links[conclusion] = (*out.links.get(conclusion, ()), rule)
             continue
         assert trace is not None
         match conclusion:
