@@ -30,7 +30,7 @@ def repeated_links(whole: Whole) -> Iterator[str]:
     for what, stated in (("leads to", whole.links), ("inhibits", whole.inhibitors)):
         for (parent, child), ids in _stated_in(stated).items():
             if len(ids) > 1:
-                yield f"{parent} {what} {child} in more than one place: {', '.join(ids)}"
+                yield f"{parent} {what} {child} in more than one place: {', '.join(sorted(ids))}"
 
 
 def _both_ways(whole: Whole) -> Iterator[str]:
