@@ -8,7 +8,7 @@ from diagnose.diagnosis import Diagnosis
 from knowledge.book import the_book
 from knowledge.model import Reading
 from knowledge.pressure import alarms, gauge
-from knowledge.pressure.gauge import PANEL_SPREAD, sure_above, sure_below
+from knowledge.pressure.gauge import PANEL_SPREAD, moments, sure_above, sure_below
 from knowledge.units import PSI
 from tests.test_alarms import DIESEL, STOP, case_of, standing
 from tests.test_gauge_limits import look
@@ -117,3 +117,18 @@ def test_a_standing_pump_contradicts_a_gauge_that_shows_pressure() -> None:
     assert not contradicted("pump_seen_standing")
     assert not contradicted("pump_seen_standing", "direct_gauge_zero")
     assert not contradicted(absent=("direct_gauge_zero",))
+
+
+def test_any_speed_stands_for_idle_and_both_sides_of_the_middle() -> None:
+    """Four fifths of the spread either way: with it negative the outer two would change places."""
+    vague = Reading(1500.0, 363.0, 20 * PSI, rpm_spread=500.0, at_all_speeds=True)
+    assert [r.rpm for r in moments(vague, 700.0)] == pytest.approx([700.0, 1100.0, 1900.0])
+    assert all(r.rpm_spread == 0.0 for r in moments(vague, 700.0))
+
+
+def test_what_is_remembered_of_the_usual_pressure_is_a_tenth_off() -> None:
+    """One standard deviation below the bound: half a panel gauge's 3 psi and a tenth of 80 psi."""
+    off = (1.5**2 + 8.0**2) ** 0.5
+    low = (gauge.FALLEN * 80 - off) * PSI
+    reading = Reading(2500.0, 363.0, low, usual=80 * PSI)
+    assert gauge.sure_fallen(reading) == pytest.approx(0.8413, abs=1e-3)
