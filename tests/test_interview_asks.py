@@ -138,6 +138,7 @@ def test_the_questions_of_a_case_are_open_and_need_no_spanner(tmp_path: Path, na
         assert interview.reply("d") is None
 
 
+@pytest.mark.long
 def test_the_study_prints_what_it_measured() -> None:
     """A few cases: hits do not fall with more prompts, nothing presumes, facts are obtained."""
     within = figures(talks(cases("developed")[::40], tells=True))

@@ -18,7 +18,7 @@ from tests.confirmed.scoring import FURTHER, case_files
 from tests.support.command_line import call, in_eighty_columns
 from tests.test_review_printed import DOCUMENT
 
-CASES = [*sorted(Path("cases").glob("*.toml")), *case_files(FURTHER)[::12]]
+CASES = [*sorted(Path("cases").glob("*.toml")), *case_files(FURTHER)[::25]]
 
 
 @cache
