@@ -132,3 +132,12 @@ def test_what_is_remembered_of_the_usual_pressure_is_a_tenth_off() -> None:
     low = (gauge.FALLEN * 80 - off) * PSI
     reading = Reading(2500.0, 363.0, low, usual=80 * PSI)
     assert gauge.sure_fallen(reading) == pytest.approx(0.8413, abs=1e-3)
+
+
+def test_a_vague_reading_is_low_as_far_as_what_it_may_have_been() -> None:
+    """The mean over the speeds and temperatures it may have been taken at."""
+    vague = Reading(1500.0, 363.0, 16 * PSI, rpm_spread=400.0, oil_spread=5.0)
+    each = [sure_below(r, r.rpm / 100 * PSI) for r in gauge.possible(vague)]
+    assert min(each) < 0.5 < max(each)
+    found = gauge.sure_low(vague, lambda r: r.rpm / 100 * PSI)
+    assert found == pytest.approx(sum(each) / 25)
