@@ -121,6 +121,7 @@ AREAS = {
         (
             "test_survivors_signoff.py",
             "test_survivors_case.py",
+            "test_survivors_words.py",
             "test_survivors_entries.py",
             "test_survivors_disk.py",
             "test_case_facts.py",
