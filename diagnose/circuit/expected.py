@@ -27,7 +27,7 @@ from knowledge.model import Reading
 from knowledge.pressure.gauge import at_pump, is_bound, spread_of
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 
-COLD, HOT = 293.15, 363.15  #: K: a cold start in a temperate shop; hot oil
+COLD, HOT = 293.15, USUAL_HOT  #: K: a cold start in a temperate shop; hot oil
 FAST = 2500.0  #: rpm
 
 

@@ -17,6 +17,7 @@ from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.next_checks import CheckOption, next_checks
 from diagnose.output.documents.ranking import RankedCause, ranked_causes
 from diagnose.output.documents.reasons import SETTLED, is_settled, path_in_words
+from diagnose.output.documents.report_entries import closing
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.shop_note import ShopNote
 
@@ -120,12 +121,11 @@ def review_document(
 
 def _closed(case: Case) -> str:
     """What it was, and what was done."""
-    if case.closed is None:
+    end = closing(case)
+    if end is None:
         return ""
-    entry, causes = case.closed.entry, " and ".join(c.says for c in case.closed.causes)
-    day = f" {entry.when:%Y-%m-%d}" if entry.when else ""
-    remedy = f" Done: {entry.remedy.rstrip('.')}." if entry.remedy else ""
-    return f"Closed{day}: {causes or 'no cause named'}.{remedy}"
+    remedy = f" Done: {end.remedy.rstrip('.')}." if end.remedy else ""
+    return f"Closed {end.day}".rstrip() + f": {end.causes or 'no cause named'}.{remedy}"
 
 
 def damages(diagnosis: Diagnosis) -> tuple[Damage, ...]:

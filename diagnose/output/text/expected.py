@@ -18,7 +18,7 @@ def expected_text(document: ExpectedDocument) -> str:
         [
             wrapped(document.basis),
             [f"  {row.at:{wide}}   {row.figure}" for row in document.at],
-            wrapped("In brackets: where nine such engines in ten stand."),
+            wrapped("In brackets: the range nine engines in ten keep to."),
             further,
         ]
     )

@@ -20,7 +20,7 @@ def next_step_lines(checks: Sequence[CheckOption], path: str, *, settled: bool) 
     lines += wrapped(f"{check.says} ({minutes}) [{check.inspection}]", 2, 4)
     if check.evidence:
         lines += wrapped(f"first, because {check.evidence}", 4, 6)
-    lines += _precautions(check)
+    lines += precaution_lines(check, 4)
     for outcome in () if settled else check.outcomes or ():
         lines += wrapped(
             f"if {outcome.says} ({percent(outcome.probability)}): then {outcome.leads_says} "
@@ -37,14 +37,16 @@ def next_step_lines(checks: Sequence[CheckOption], path: str, *, settled: bool) 
     return lines
 
 
-def _precautions(check: CheckOption) -> list[str]:
+def precaution_lines(check: CheckOption, indent: int) -> list[str]:
+    """What to open on the way to a check, what to record first, and its cautions."""
     lines = []
+    at, on = indent, indent + 2
     for opening in check.openings:
-        lines += wrapped(f"open: {opening.says} ({opening.minutes:.0f} min)", 4, 6)
+        lines += wrapped(f"open: {opening.says} ({opening.minutes:.0f} min)", at, on)
         if opening.keep:
-            lines += wrapped(f"record first: {opening.keep}", 6, 8)
+            lines += wrapped(f"record first: {opening.keep}", on, on + 2)
     if check.keep:
-        lines += wrapped(f"record first: {check.keep}", 4, 6)
+        lines += wrapped(f"record first: {check.keep}", at, on)
     for caution in check.warnings:
-        lines += wrapped(f"caution: {caution}", 4, 6)
+        lines += wrapped(f"caution: {caution}", at, on)
     return lines

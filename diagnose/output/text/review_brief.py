@@ -9,6 +9,7 @@ from diagnose.output.documents.next_checks import CheckOption
 from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.documents.review import ReviewDocument
 from diagnose.output.lines import as_typed, headed, labelled, percent, wrapped
+from diagnose.output.text.next_step import precaution_lines
 from knowledge.model import Severity
 
 MOST = 30  #: lines of one screen
@@ -168,14 +169,7 @@ def _next(document: ReviewDocument) -> list[Block]:
         return [Block(_after(document))]
     check, *others = document.next
     lines = wrapped(f"Next: {check.says} ({check.minutes:.0f} min)", 0, 2)
-    for opening in check.openings:
-        lines += wrapped(f"open: {opening.says} ({opening.minutes:.0f} min)", 2, 4)
-        if opening.keep:
-            lines += wrapped(f"record first: {opening.keep}", 2, 4)
-    if check.keep:
-        lines += wrapped(f"record first: {check.keep}", 2, 4)
-    for caution in check.warnings:
-        lines += wrapped(f"caution: {caution}", 2, 4)
+    lines += precaution_lines(check, 2)
     shows = [] if document.settled else _outcomes(check)
     command = f"diagnose record {as_typed(document.path)} {check.findings[0]}=yes"
     besides = "; ".join(
