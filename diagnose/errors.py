@@ -50,6 +50,12 @@ class NoCaseError(FileError):
     code = 66
 
 
+class PartlySavedError(UserError):
+    """Some lines of a sheet are wrong; the others are saved."""
+
+    code = 65
+
+
 class CannotWriteError(UserError):
     """The case could not be saved; what was saved before is kept."""
 

@@ -299,7 +299,7 @@ def show(si: float, dimension: Dimension, name: str | None = None, digits: int =
     unit = (unit_named(name, dimension) if name else None) or dimension.units[0]
     value = (si - unit.offset) / unit.factor
     label = name if name and unit_named(name, dimension) else unit.names[0]
-    label = {"c": "C", "n·m": "N·m", "cst": "cSt", "n": "N"}.get(label, label)
+    label = {"c": "C", "f": "F", "n·m": "N·m", "cst": "cSt", "n": "N"}.get(label, label)
     return f"{_figure(value, digits)} {label}".strip()
 
 

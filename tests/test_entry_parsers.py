@@ -185,7 +185,7 @@ WRONG_FACTS = [
         "main_clearance=0,1 mm",
         "main_clearance: '0,1 mm' is no length here; write it like 0.0045 in",
     ),
-    ("main_clearance=4", "'4' is no length here"),
+    ("main_clearance=0.05", "'0.05' is no length here"),
     ("main_clearance=4 psi", "'4 psi' is no length here"),
     ("main_clearance=yes", "'yes' is no length here"),
     ("sump_washed=3 mm", "sump_washed: '3 mm' is no answer; write done, failed or skipped"),

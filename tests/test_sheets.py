@@ -1,4 +1,4 @@
-"""A filled-in worksheet records what the same facts typed would record, or saves nothing."""
+"""A filled-in worksheet records what the same facts typed would record; bad lines are named."""
 
 from __future__ import annotations
 
@@ -113,10 +113,12 @@ def test_blanks_that_an_editor_changed_are_still_empty(case: Path, blank: str) -
 
 def test_windows_line_ends_and_byte_order_marks(case: Path, tmp_path: Path) -> None:
     answers = {"fuel_smell": "yes", "dipstick_low": "no"}
+    untouched = case.read_bytes()
     for name, text in (
         ("a.md", fill(teardown("heron", "--markdown").out, answers)),
         ("b.toml", tomli_w.dumps(answers)),
     ):
+        case.write_bytes(untouched)
         path = tmp_path / name
         path.write_bytes(b"\xef\xbb\xbf" + text.replace("\n", "\r\n").encode())
         entries = record(case, "--sheet", str(path))
@@ -154,7 +156,7 @@ WRONG = [
     ("- `main_clearence`: 0.003 in", "Did you mean 'main_clearance'?"),
     ("- `@ main 3`: yes", "write it like needle_flickers=yes"),
     ("- `main_clearance`: 4 psi", "'4 psi' is no length here; write it like 0.0045 in"),
-    ("- `main_clearance`: 0.003", "'0.003' is no length here"),
+    ("- `main_clearance`: 0.05", "'0.05' is no length here"),
     ("- `main_clearance`: 0,08 mm", "'0,08 mm' is no length here"),
     ("- `main_clearance`: 9 mm", "'9 mm' cannot be a main bearing clearance"),
     ("- `main_clearance`: -1 mm", "expected 0 mm to 2 mm"),
@@ -174,10 +176,29 @@ WRONG = [
 
 
 @pytest.mark.parametrize(("line", "message"), WRONG, ids=lambda v: v[:40])
-def test_one_wrong_blank_and_nothing_is_saved(case: Path, line: str, message: str) -> None:
+def test_one_wrong_blank_is_named_and_the_others_are_saved(
+    case: Path, line: str, message: str
+) -> None:
     good = "- `fuel_smell`: yes\n\n- `dipstick_low`: no\n"
-    done = refused(case, sheet_of(case, f"# x\n{good}{line}\n- `pump_noise`: no\n"), message)
-    assert re.match(r"(not saved: )?line 5: ", done.err)
+    sheet = sheet_of(case, f"# x\n{good}{line}\n- `pump_noise`: no\n")
+    done = call("record", case, "--sheet", sheet)
+    assert done.code == 65
+    assert "1 line is wrong and not saved" in done.out
+    assert re.fullmatch(r"(not saved: )?line 5: .*\n", done.err)
+    assert message in done.err
+    kept = [r.entry.what for r in load(case, BOOK).finding_records]
+    assert kept[-3:] == ["fuel_smell", "dipstick_low", "pump_noise"]
+    corrected = sheet_of(case, f"# x\n{good}- `needle_flickers`: yes\n- `pump_noise`: no\n")
+    done = call("record", case, "--sheet", corrected)
+    assert (done.code, done.err) == (0, "")
+    assert "3 more of the sheet's lines stood in the case already" in done.out
+    assert [r.entry.what for r in load(case, BOOK).finding_records] == [*kept, "needle_flickers"]
+
+
+def test_a_sheet_that_says_nothing_new_is_refused(case: Path) -> None:
+    sheet = sheet_of(case, "- `fuel_smell`: yes\n- `reading`: 700 rpm 195 F 9 psi\n")
+    assert call("record", case, "--sheet", sheet).code == 0
+    refused(case, sheet, "every line stands in the case already")
 
 
 def test_every_wrong_blank_is_reported_at_once(case: Path) -> None:
@@ -190,7 +211,11 @@ def test_every_wrong_blank_is_reported_at_once(case: Path) -> None:
 
 def test_one_blank_filled_twice(case: Path) -> None:
     sheet = "- `fuel_smell`: yes\n- `dipstick_low`: no\n- `fuel_smell`: no\n"
-    refused(case, sheet_of(case, sheet), "line 1, line 3: fuel_smell: given 2 times", "id @ place")
+    done = call("record", case, "--sheet", sheet_of(case, sheet))
+    twice = "line 1, line 3: fuel_smell: given 2 times; for several places write `id @ place`\n"
+    assert (done.code, done.err) == (65, twice)
+    assert [r.entry.what for r in load(case, BOOK).finding_records][-1] == "dipstick_low"
+    assert not any(r.entry.what == "fuel_smell" for r in load(case, BOOK).finding_records)
 
 
 def test_very_many_wrong_blanks_are_cut_short(case: Path) -> None:

@@ -150,12 +150,12 @@ def speed_as_given(read: GaugeReading) -> str:
 
 
 def heat_as_given(read: GaugeReading) -> str:
-    """The oil temperature of a reading in °C, or in words; "not measured" where nothing tells."""
+    """The oil temperature of a reading as written, or in words; "not measured" where nothing tells."""
     _, warmth = _words(read.entry)
     if warmth is not None:
         return str(warmth)
     if read.entry.oil is not None and read.reading.oil_temperature is not None:
-        return show(read.reading.oil_temperature, TEMPERATURE, "C", 3)
+        return read.entry.oil
     return f"coolant {read.entry.coolant}" if read.entry.coolant else "not measured"
 
 

@@ -11,6 +11,7 @@ import os
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
+from functools import partial
 from pathlib import Path
 
 from diagnose.case.case import Case
@@ -33,6 +34,7 @@ class NewEntry:
     fields: Fields
     place: str = ""  #: where the person wrote it, for messages: "line 12"
     said: str = ""  #: the words it was read from; empty where it was given by its id
+    bare: bool = False  #: whether the value was typed without its unit
 
     @property
     def label(self) -> str:
@@ -49,6 +51,8 @@ class Appended:
     after: Case
     entries: tuple[NewEntry, ...]
     not_read: tuple[str, ...] = ()  #: of words, what nothing was made of
+    refused: tuple[str, ...] = ()  #: what is wrong with the lines of a sheet that were not saved
+    stood: int = 0  #: lines of a sheet that say what stands in the case already
 
     @property
     def first_number(self) -> int:
@@ -106,20 +110,58 @@ def append(path: Path, book: Book, entries: Sequence[tuple[str, Fields]]) -> Cas
 def append_by(path: Path, book: Book, make: Callable[[Case], Sequence[NewEntry]]) -> Appended:
     """Add what ``make`` returns, given the case as it stands under the lock.
 
-    Raises as ``append``, and whatever ``make`` raises; then nothing is written.
+    Of a sheet, the entries that the case cannot take are left out and named. Raises as ``append``,
+    and whatever ``make`` raises; then nothing is written.
     """
     with locked(path) as place:
         old = read_text(path)
         before = from_text(old, path, book)
         entries = tuple(make(before))
-        text = _closed(old)
-        names = {}
-        for number, entry in enumerate(entries, before.last_number + 1):
-            text += "\n" + table_text(f"[[{entry.kind}]]", {"no": number, **entry.fields})
-            names[entry.kind, number] = entry.label
-        after = _checked(text, path, book, names)
+        add = partial(_with_entries, old, before.last_number, path, book)
+        try:
+            text, after = add(entries)
+            refused: tuple[str, ...] = ()
+        except UsageError:
+            entries, refused = _taken(entries, add)
+            text, after = add(entries)
         atomic_write(place, text)
-    return Appended(before, after, entries)
+    return Appended(before, after, entries, refused=refused)
+
+
+def _with_entries(
+    old: str, last: int, path: Path, book: Book, entries: Sequence[NewEntry]
+) -> tuple[str, Case]:
+    """The text of a file with more entries, numbered from ``last``, and its case.
+
+    Raises UsageError where it is none.
+    """
+    text, names = _closed(old), {}
+    for number, entry in enumerate(entries, last + 1):
+        text += "\n" + table_text(f"[[{entry.kind}]]", {"no": number, **entry.fields})
+        names[entry.kind, number] = entry.label
+    return text, _checked(text, path, book, names)
+
+
+def _taken(
+    entries: tuple[NewEntry, ...], add: Callable[[Sequence[NewEntry]], object]
+) -> tuple[tuple[NewEntry, ...], tuple[str, ...]]:
+    """The entries the case takes, and what is wrong with lines of a sheet that it does not.
+
+    Raises UsageError for an entry of no sheet, or where nothing is left.
+    """
+    kept, refused = [], []
+    for entry in entries:
+        try:
+            add([entry])
+        except UsageError as fault:
+            if not entry.place:
+                raise
+            refused += str(fault).splitlines()
+        else:
+            kept.append(entry)
+    if not kept:
+        raise UsageError("\n".join(refused))
+    return tuple(kept), tuple(refused)
 
 
 def append_engine(path: Path, book: Book, engine: Fields) -> Case:

@@ -10,6 +10,7 @@ import typer
 
 from diagnose.cli import printing
 from diagnose.cli.options import CaseFile
+from diagnose.errors import PartlySavedError
 
 if TYPE_CHECKING:
     from diagnose.entry.spoken import Choice
@@ -128,6 +129,8 @@ def record(
     )
     saved = record_input(case, the_book(), given)
     printing.answer(record_text(record_document(saved, the_book(), case)))
+    if saved.refused:
+        raise PartlySavedError("\n".join(saved.refused))
 
 
 def _choose(choice: Choice) -> int | None:

@@ -9,9 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
+from diagnose.case.units import units_of
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.known import Known, check_chooser, contradicts
-from diagnose.entry.numbers import AT_SPEED, COLD, HOT_IDLE, Slot
+from diagnose.entry.numbers import AT_SPEED, COLD, HOT_IDLE, USUAL_UNIT, Slot
 from diagnose.entry.questions import (
     CheckQuestion,
     ChoiceQuestion,
@@ -36,6 +37,7 @@ from knowledge.questions.engines import ENGINE_KINDS
 from knowledge.questions.essentials import ESSENTIALS, GAUGE, NOISE, SINCE, ZERO
 from knowledge.questions.groups import GROUPS
 from knowledge.questions.shapes import EngineKind, Menu
+from knowledge.units import PRESSURE
 from knowledge.work import Access
 
 MOST_CHOICES = 6  #: of a question about trials or checks
@@ -66,7 +68,8 @@ class Agenda:
             if menu is SINCE and HOT_IDLE not in self.asked:
                 slots = missing_slots(diagnosis, known)
                 if slots:
-                    return NumbersQuestion(slots)
+                    unit = units_of(diagnosis.case).of(PRESSURE) or USUAL_UNIT
+                    return NumbersQuestion(slots, unit)
         return None
 
     def by_value(self, diagnosis: Diagnosis, left: int) -> Question | None:

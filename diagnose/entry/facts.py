@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from diagnose.case.units import JobUnits
 from diagnose.entry.answers import (
     ANSWERS,
     Answer,
@@ -13,6 +14,7 @@ from diagnose.entry.answers import (
     parse_answer,
     parse_task_state,
 )
+from diagnose.entry.bare import NO_UNITS, with_unit
 from diagnose.entry.trials import TrialInput, named_result, trial_input
 from diagnose.errors import UsageError, nearest, plain
 from knowledge.book import Book
@@ -45,6 +47,7 @@ class MeasureInput:
     word: Measure
     text: str  #: in the unit the person used
     value: float  #: in the SI unit of the measure's dimension
+    bare: bool = False  #: whether the unit was left out, and taken from the job
 
     def fields(self) -> dict[str, str | float | None]:
         """As fields of a ``[[finding]]``."""
@@ -59,6 +62,7 @@ class TaskInput:
     state: TaskState | None = None
     text: str | None = None  #: the value in the unit the person used
     value: float | None = None  #: in the SI unit of the task's dimension
+    bare: bool = False  #: whether the unit was left out, and taken from the job
 
     def fields(self) -> dict[str, str | float | None]:
         """As fields of a ``[[work]]``."""
@@ -68,11 +72,12 @@ class TaskInput:
 FactInput = FindingInput | MeasureInput | TaskInput | TrialInput
 
 
-def parse_fact(text: str, book: Book) -> FactInput:
+def parse_fact(text: str, book: Book, units: JobUnits = NO_UNITS) -> FactInput:
     """``id=value`` for a finding, a measure, a task or a trial of ``book``.
 
     The value is an answer ("yes", "70%"), a figure with its unit ("0.0045 in"), the state of a
-    task ("done") or the result of a trial ("no difference"). Whether a figure can be right is checked when it is saved.
+    task ("done") or the result of a trial ("no difference"). A bare figure is in the unit of the
+    job. Whether a figure can be right is checked when it is saved.
     Raises UsageError, with the nearest right id.
     """
     name, equals, value = text.partition("=")
@@ -80,10 +85,12 @@ def parse_fact(text: str, book: Book) -> FactInput:
         blanks = ", without blanks round the '='" if text.strip() in ("=", *ANSWERS) else ""
         like = EXAMPLE_ID if blanks else _as_id(name)
         raise UsageError(f"'{plain(text)}': write it like {like}=yes{blanks}")
-    return made_or_not(fact_about(find_word(name, book), value, book), book)
+    return made_or_not(fact_about(find_word(name, book), value, book, units), book)
 
 
-def fact_about(word: Finding | Measure | Task | TrialKind, text: str, book: Book) -> FactInput:
+def fact_about(
+    word: Finding | Measure | Task | TrialKind, text: str, book: Book, units: JobUnits = NO_UNITS
+) -> FactInput:
     """What ``text`` says of one finding, measure, task or trial. Raises UsageError."""
     try:
         match word:
@@ -92,9 +99,11 @@ def fact_about(word: Finding | Measure | Task | TrialKind, text: str, book: Book
             case Finding() if word in book.shown_by_trial and named_result(text) is not None:
                 return trial_input(book.shown_by_trial[word], text)
             case Task():
-                return _task_input(word, text)
+                return _task_input(word, text, units)
             case Measure():
-                return MeasureInput(word, text.strip(), parse_value(text, word))
+                figure = with_unit(text.strip(), word, units)
+                value = parse_value(figure, word)
+                return MeasureInput(word, figure, value, bare=figure != text.strip())
             case Finding():
                 return FindingInput(word, parse_answer(text))
     except UsageError as fault:
@@ -164,10 +173,12 @@ def lookup_hint(name: str) -> str:
     return f" Try: diagnose lookup {' '.join(words)}" if words else ""
 
 
-def _task_input(task: Task, text: str) -> TaskInput:
+def _task_input(task: Task, text: str, units: JobUnits) -> TaskInput:
     state = named_task_state(text)
     if state is None and task.dimension:
-        return TaskInput(task, text=text.strip(), value=parse_value(text, task))
+        figure = with_unit(text.strip(), task, units)
+        value = parse_value(figure, task)
+        return TaskInput(task, text=figure, value=value, bare=figure != text.strip())
     return TaskInput(task, parse_task_state(text))
 
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from diagnose.entry.readings import ReadingInput, parse_reading
 from diagnose.errors import UsageError
-from knowledge.units import PRESSURE, unit_named
+from knowledge.units import PRESSURE, PSI, unit_named
 
 _NUMBER = re.compile(r"\d{1,4}(?:\.\d{1,2})?")
 _NOT_KNOWN = ("-", "?", "x", "d", "--")
@@ -24,7 +24,19 @@ class Slot:
     says: str
     rpm: str
     oil: str
-    like: str  #: a pressure as an example
+    like: str  #: a pressure in psi as an example
+
+    def example(self, unit: str) -> str:
+        """The example in another unit of pressure.
+
+        >>> HOT_IDLE.example("psi"), HOT_IDLE.example("bar"), HOT_IDLE.example("kPa")
+        ('12', '0.8', '83')
+        """
+        named = unit_named(unit, PRESSURE)
+        if named is None or named.factor == PSI:
+            return self.like
+        figure = float(self.like) * PSI / named.factor
+        return f"{figure:.1f}" if figure < 10 else f"{figure:.0f}"
 
 
 HOT_IDLE = Slot("hot_idle", "hot idle", "idle", "hot", "12")
@@ -40,19 +52,19 @@ class Readings:
     given: tuple[ReadingInput, ...]
 
 
-def parse_numbers(line: str, slots: tuple[Slot, ...]) -> Readings | None:
+def parse_numbers(line: str, slots: tuple[Slot, ...], usual: str = USUAL_UNIT) -> Readings | None:
     """Pressures in the order of the slots, or readings in words; None where it is neither.
 
-    Bare numbers are psi.
+    Bare numbers are in the ``usual`` unit.
 
     >>> [r.pressure for r in parse_numbers("5 - 60", SLOTS).given]
     ['5 psi', '60 psi']
     >>> [(r.rpm, r.pressure) for r in parse_numbers("5 at idle", SLOTS).given]
     [('idle', '5 psi')]
     """
-    readings = _in_order(line, slots)
+    readings = _in_order(line, slots, usual)
     if readings is None:
-        readings = _in_words(line)
+        readings = _in_words(line, usual)
     if readings is None:
         return None
     try:
@@ -63,14 +75,14 @@ def parse_numbers(line: str, slots: tuple[Slot, ...]) -> Readings | None:
     return Readings(readings)
 
 
-def _in_order(line: str, slots: tuple[Slot, ...]) -> tuple[ReadingInput, ...] | None:
+def _in_order(line: str, slots: tuple[Slot, ...], usual: str) -> tuple[ReadingInput, ...] | None:
     tokens = re.sub(r"(?<=\d)(?=[a-z])", " ", line.lower().replace("/", " ")).split()
     tokens = [t.strip(",;") for t in tokens]
     units = {t for t in tokens if unit_named(t, PRESSURE)}
     tokens = [t for t in tokens if t not in units]
     if len(units) > 1:
         return None
-    unit = min(units, default=USUAL_UNIT)
+    unit = min(units, default=usual)
     if len(tokens) != len(slots):
         return None
     if not all(_NUMBER.fullmatch(t) or t in _NOT_KNOWN for t in tokens):
@@ -82,26 +94,26 @@ def _in_order(line: str, slots: tuple[Slot, ...]) -> tuple[ReadingInput, ...] | 
     )
 
 
-def _in_words(line: str) -> tuple[ReadingInput, ...] | None:
+def _in_words(line: str, usual: str) -> tuple[ReadingInput, ...] | None:
     found = []
     for piece in filter(str.strip, _PIECES.split(line)):
         try:
-            reading = parse_reading(_with_unit(piece))
+            reading = parse_reading(_with_unit(piece, usual))
         except UsageError:
             return None
         if not (reading.rpm or reading.oil or reading.coolant or reading.during):
             return None  # nobody said when
-        found.append(replace(reading, pressure=_psi(reading.pressure)))
+        found.append(replace(reading, pressure=_completed(reading.pressure, usual)))
     return tuple(found) or None
 
 
-def _with_unit(piece: str) -> str:
-    """A piece whose only figure has no unit, as psi."""
+def _with_unit(piece: str, usual: str) -> str:
+    """A piece whose only figure has no unit, with the usual one."""
     bare = _FIGURE.findall(piece)
     if len(bare) != 1 or any(unit_named(w, PRESSURE) for w in piece.lower().split()):
         return piece
-    return _FIGURE.sub(rf"\1 {USUAL_UNIT}", piece)
+    return _FIGURE.sub(rf"\1 {usual}", piece)
 
 
-def _psi(pressure: str) -> str:
-    return f"{pressure} {USUAL_UNIT}" if _NUMBER.fullmatch(pressure.strip()) else pressure
+def _completed(pressure: str, usual: str) -> str:
+    return f"{pressure} {usual}" if _NUMBER.fullmatch(pressure.strip()) else pressure

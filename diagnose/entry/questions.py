@@ -8,7 +8,7 @@ from enum import Enum
 from diagnose.case.schema import LONGEST
 from diagnose.entry.answers import Answer, named_answer
 from diagnose.entry.confirming import Change, parse_change
-from diagnose.entry.numbers import Readings, Slot, parse_numbers
+from diagnose.entry.numbers import USUAL_UNIT, Readings, Slot, parse_numbers
 from diagnose.entry.telling import Account
 from diagnose.entry.trials import TrialInput, named_result
 from diagnose.errors import UsageError
@@ -171,20 +171,28 @@ class NumbersQuestion:
     """Pressures in figures, at the speeds and temperatures that are still missing."""
 
     slots: tuple[Slot, ...]
+    unit: str = USUAL_UNIT  #: of figures without one
     why = "Hot idle shows clearances, speed shows pump and relief valve, cold shows the pump alone."
 
     @property
     def asks(self) -> str:
         """The question with an example."""
-        when, like = [s.says for s in self.slots], " ".join(s.like for s in self.slots)
+        when = [s.says for s in self.slots]
         named = when[0] if len(when) == 1 else f"{', '.join(when[:-1])} and {when[-1]}"
-        return f"Pressure at {named}? Like {like} psi (- for what you don't know, d for all):"
+        like = f"{self._like} {self.unit}"
+        return f"Pressure at {named}? Like {like} (- for what you don't know, d for all):"
 
     @property
     def hint(self) -> str:
         """What can be answered."""
-        like = " ".join(s.like for s in self.slots)
-        return f"In this order, like {like}, or 2.5 bar; or in words: 5 psi at hot idle; or d."
+        other = "2.5 bar" if self.unit == USUAL_UNIT else "40 psi"
+        like = f"{self._like}, or {other}"
+        return f"In this order, like {like}; or in words: 5 psi at hot idle; or d."
+
+    @property
+    def _like(self) -> str:
+        """A figure for each slot, in the unit."""
+        return " ".join(s.example(self.unit) for s in self.slots)
 
     def read(self, line: str) -> Readings | Reply:
         """The readings; none where nothing is known."""
@@ -195,7 +203,7 @@ class NumbersQuestion:
             return Reply.BACK
         if word in DONT_KNOW or word in NO[:3]:
             return Readings(())
-        return parse_numbers(line, self.slots) or Reply.UNCLEAR
+        return parse_numbers(line, self.slots, self.unit) or Reply.UNCLEAR
 
 
 @dataclass(frozen=True, slots=True)

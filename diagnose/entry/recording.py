@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import partial
@@ -13,15 +13,14 @@ from diagnose.case.case import Case, TrialRecord
 from diagnose.case.loading import load
 from diagnose.case.looks import speeds_of
 from diagnose.case.schema import (
-    ENTRIES,
     LONGEST,
     MOST_NUMBERED,
     EarlierEntry,
-    Entry,
     FindingEntry,
     TrialEntry,
     WorkEntry,
 )
+from diagnose.case.units import units_of
 from diagnose.case.writing import Appended, NewEntry, append_by
 from diagnose.entry.answers import Answer
 from diagnose.entry.behaviours import BehaviourInput, parse_behaviour
@@ -38,12 +37,15 @@ from diagnose.entry.facts import (
 from diagnose.entry.readings import ReadingInput, parse_reading
 from diagnose.entry.sheets import READING, FilledBlank
 from diagnose.entry.spoken import Choose, Spoken, is_words, resolve
+from diagnose.entry.standing import kind_of, repeated, stands
 from diagnose.entry.trials import TrialInput
 from diagnose.errors import UsageError
 from diagnose.understanding.facts import Fact
 from knowledge.book import Book
 from knowledge.reports.words import Result
 
+_NOTHING = "nothing to record; write for instance needle_flickers=yes"
+_ALL_STAND = "sheet: every line stands in the case already"
 MOST_FAULTS = 40  #: shown at once; nobody corrects more in one go
 
 
@@ -64,17 +66,33 @@ class Input:
 def record(path: Path, book: Book, given: Input) -> Appended:
     """Append everything to a case file or, where anything is wrong, nothing.
 
-    Raises UsageError with all that is wrong, one fault a line; NoCaseError, BadCaseError,
+    A sheet keeps its good lines: those that are wrong are named in ``refused``. Lines that say what
+    stands in the case already are not written again. Raises UsageError with all that is wrong, one fault a line; NoCaseError, BadCaseError,
     CannotWriteError.
     """
     reports = (*given.readings, *given.behaviours, *given.earlier)
     if not (given.facts or reports or given.withdraw or given.blanks):
-        raise UsageError("nothing to record; write for instance needle_flickers=yes")
+        raise UsageError(_NOTHING)
     if given.choose is not None:
         load(path, book)  # nobody is asked about a file that is no case
     read_before = _in_words(given, book)
-    saved = append_by(path, book, lambda case: _entries(given, read_before, case, book))
-    return replace(saved, not_read=tuple(piece for each in read_before[1] for piece in each.left))
+    made: list[_Made] = []
+
+    def make(case: Case) -> Sequence[NewEntry]:
+        made.append(_made(given, read_before, case, book))
+        return made[-1].entries
+
+    try:
+        saved = append_by(path, book, make)
+    except UsageError as error:
+        refused = made[-1].refused if made else ()
+        raise UsageError("\n".join([*refused, str(error)])) from None
+    return replace(
+        saved,
+        not_read=tuple(piece for each in read_before[1] for piece in each.left),
+        refused=(*made[-1].refused, *saved.refused),
+        stood=made[-1].stood,
+    )
 
 
 def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
@@ -82,11 +100,26 @@ def new_entries(given: Input, case: Case, book: Book) -> tuple[NewEntry, ...]:
 
     Raises UsageError with all that is wrong, one fault a line.
     """
-    return _entries(given, _in_words(given, book), case, book)
+    made = _made(given, _in_words(given, book), case, book)
+    if made.refused:
+        raise UsageError("\n".join(made.refused))
+    return made.entries
 
 
-def _entries(given: Input, read_before: _Read, case: Case, book: Book) -> tuple[NewEntry, ...]:
-    """As ``new_entries``, with the words read."""
+@dataclass(frozen=True, slots=True)
+class _Made:
+    """The entries to write, the faults of a sheet's lines, how many lines stand already."""
+
+    entries: tuple[NewEntry, ...]
+    refused: tuple[str, ...]
+    stood: int
+
+
+def _made(given: Input, read_before: _Read, case: Case, book: Book) -> _Made:
+    """As ``new_entries``, with the words read; the good lines of a sheet are kept.
+
+    Raises UsageError where anything else is wrong, or no line of a sheet is right.
+    """
     typed, spoken, wrong = read_before
     given = replace(given, facts=typed)
     wrong_details = given.details.faults()
@@ -105,18 +138,35 @@ def _entries(given: Input, read_before: _Read, case: Case, book: Book) -> tuple[
         *((partial(_blank, blank, book, case, details), blank.place) for blank in given.blanks),
         *((partial(withdrawal, no, case, details), "") for no in dict.fromkeys(given.withdraw)),
     ]
+    entries, refused = _attempted(attempts, faults)
+    if faults or not entries:
+        raise UsageError("\n".join(dict.fromkeys([*faults, *refused])) or _NOTHING)
+    new = tuple(e for e in entries if not (e.place and stands(e, case)))
+    if not new:
+        raise UsageError("\n".join(refused) or _ALL_STAND)
+    return _Made(new, refused, len(entries) - len(new))
+
+
+def _attempted(
+    attempts: Sequence[tuple[Callable[[], NewEntry], str]], faults: list[str]
+) -> tuple[list[NewEntry], tuple[str, ...]]:
+    """The entries that can be made, and what is wrong with lines of a sheet.
+
+    What is wrong with anything else is added to ``faults``. Raises UsageError for very many faults.
+    """
     entries: list[NewEntry] = []
+    refused: list[str] = []
     for attempt, place in attempts:
         try:
             entries.append(replace(attempt(), place=place))
-        except UsageError as fault:
-            faults.append(_at(place, str(fault)))
-        if len(faults) > MOST_FAULTS:
-            raise UsageError("\n".join([*dict.fromkeys(faults), "and perhaps more"]))
-    faults += _repeated(entries)
-    if faults:
-        raise UsageError("\n".join(dict.fromkeys(faults)))
-    return tuple(entries)
+        except UsageError as error:
+            (refused if place else faults).append(f"{place}: {error}" if place else str(error))
+        if len(faults) + len(refused) > MOST_FAULTS:
+            raise UsageError("\n".join([*dict.fromkeys(faults + refused), "and perhaps more"]))
+    for fault, twice in repeated(entries):
+        (refused if all(e.place for e in twice) else faults).append(fault)
+        entries = [e for e in entries if e not in twice]
+    return entries, tuple(dict.fromkeys(refused))
 
 
 _Read = tuple[Sequence[str], tuple[Spoken, ...], Sequence[str]]
@@ -182,7 +232,8 @@ def fact_entry(fact: FactInput, case: Case, details: Details) -> NewEntry:
     if isinstance(fact, TrialInput):
         _check_no_place(details, "a trial")
         del fields["where"]
-    return NewEntry(table_of(fact), {"what": fact.word.id, **fact.fields(), **fields})
+    bare = isinstance(fact, MeasureInput | TaskInput) and fact.bare
+    return NewEntry(table_of(fact), {"what": fact.word.id, **fact.fields(), **fields}, bare=bare)
 
 
 def table_of(fact: FactInput) -> str:
@@ -234,11 +285,6 @@ def withdrawal(number: int, case: Case, details: Details) -> NewEntry:
     return NewEntry(kind_of(entry), fields)
 
 
-def kind_of(entry: Entry) -> str:
-    """The table an entry is written in: 'finding', 'reading' ..."""
-    return next(kind for kind, model in ENTRIES.items() if isinstance(entry, model))
-
-
 def load_with_readings(path: Path, book: Book, readings: Sequence[str]) -> Case:
     """The case of a file with more gauge readings; the file stays as it is.
 
@@ -264,7 +310,7 @@ def with_readings(case: Case, readings: Sequence[str]) -> Case:
 
 
 def _typed_fact(text: str, book: Book, case: Case, details: Details) -> NewEntry:
-    return fact_entry(parse_fact(text, book), case, details)
+    return fact_entry(parse_fact(text, book, units_of(case)), case, details)
 
 
 def _typed_reading(text: str, details: Details) -> NewEntry:
@@ -316,25 +362,6 @@ def _standing_number(fact: FactInput, case: Case, where: str) -> int | None:
 def _is_trial(record: TrialRecord, fact: TrialInput) -> bool:
     """Whether a record is of the same trial, and written as one."""
     return record.trial is fact.word and isinstance(record.entry, TrialEntry)
-
-
-def _at(place: str, fault: str) -> str:
-    """A fault, and where in the sheet it is."""
-    return f"{place}: {fault}" if place else fault
-
-
-def _repeated(entries: Sequence[NewEntry]) -> Iterator[str]:
-    """A fault for each thing that is given twice for one place."""
-    places: dict[tuple[object, object], list[str]] = {}
-    for entry in entries:
-        fields = entry.fields
-        if "what" in fields and fields.get("state") != "withdrawn":
-            places.setdefault((fields["what"], fields.get("where")), []).append(entry.place)
-    for (what, _), found in places.items():
-        if len(found) > 1:
-            right = "write `id @ place`" if all(found) else "use --where, one command each"
-            fault = f"{what}: given {len(found)} times; for several places {right}"
-            yield _at(", ".join(p for p in found[:8] if p), fault)
 
 
 def _replaces_faults(given: Input, spoken: Sequence[Spoken], case: Case) -> list[str]:

@@ -1,22 +1,23 @@
-"""Pressures in the unit a case is written in; imported by the reports that print many of them."""
+"""Pressures and oil temperatures in the units of a case; imported by what prints many of them."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
 from diagnose.case.case import Case
-from diagnose.case.pressures import pressure_unit
+from diagnose.case.units import units_of
 from diagnose.circuit.band import Band
-from knowledge.units import PRESSURE, PSI, unit_named
+from knowledge.units import PRESSURE, PSI, TEMPERATURE, show, unit_named
 
 
 @dataclass(frozen=True, slots=True)
 class Scale:
-    """A unit of pressure, in Pa, and the decimals worth printing."""
+    """A unit of pressure, in Pa, with the decimals worth printing, and a unit of temperature."""
 
     unit: str = "psi"
     factor: float = PSI
     decimals: int = 0
+    heat_unit: str = "C"
 
     @property
     def least(self) -> float:
@@ -40,6 +41,14 @@ class Scale:
         """A pressure with its unit."""
         return f"{self.figure(pascals)} {self.unit}"
 
+    def heat(self, kelvin: float) -> str:
+        """An oil temperature with its unit.
+
+        >>> Scale(heat_unit="F").heat(368.15)
+        '203 F'
+        """
+        return show(kelvin, TEMPERATURE, self.heat_unit, 3)
+
     def range(self, band: Band) -> str:
         """The mean and what nine plausible engines in ten keep to.
 
@@ -54,12 +63,11 @@ class Scale:
 
 
 def scale_of(case: Case) -> Scale:
-    """The unit of the case's last reading; psi where there is none."""
-    texts = [r.entry.pressure or "" for r in case.readings]
-    unit = next(filter(None, map(pressure_unit, reversed(texts))), None)
+    """The units in which the case gives pressures and temperatures; psi and C where it gives none."""
+    units = units_of(case)
+    unit, heat = units.of(PRESSURE), units.of(TEMPERATURE) or "C"
     named = unit_named(unit, PRESSURE) if unit else None
     if not unit or named is None or named.factor == PSI:
-        return Scale()
-    return Scale(
-        unit, named.factor, max(0, 5 - len(f"{named.factor:.0f}")) if named.factor < 9e4 else 1
-    )
+        return Scale(heat_unit=heat)
+    decimals = max(0, 5 - len(f"{named.factor:.0f}")) if named.factor < 9e4 else 1
+    return Scale(unit, named.factor, decimals, heat)

@@ -11,7 +11,6 @@ from diagnose.circuit.budget import Account, Budget
 from diagnose.circuit.deviations import Deviation
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.scale import Scale, scale_of
-from knowledge.units import TEMPERATURE, show
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -146,7 +145,7 @@ def _label(found: Deviation) -> str:
 def _heading(account: Account, scale: Scale) -> str:
     """The state of running, and what was read there."""
     point = account.point
-    at = f"{point.name.capitalize()}: {point.rpm:.0f} rpm, {show(point.temperature, TEMPERATURE)}"
+    at = f"{point.name.capitalize()}: {point.rpm:.0f} rpm, {scale.heat(point.temperature)}"
     if not point.temperature_known:
         at += " (assumed)"
     if point.read is None:

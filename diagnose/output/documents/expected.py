@@ -9,8 +9,8 @@ from diagnose.circuit.band import Band
 from diagnose.circuit.expected import Expected, LearnedFrom
 from diagnose.circuit.pressure_law import At
 from diagnose.output.as_json import NOT_IN_JSON
-from diagnose.output.scale import scale_of
-from knowledge.units import PSI, TEMPERATURE, show
+from diagnose.output.scale import Scale, scale_of
+from knowledge.units import PSI
 
 ZERO_C = 273.15
 BASIS = {
@@ -52,7 +52,7 @@ def expected_document(found: Expected, case: Case) -> ExpectedDocument:
             rpm=round(state.rpm, 1),
             oil_c=round(state.temperature - ZERO_C, 1),
             psi=_in_psi(band),
-            at=_named(state),
+            at=_named(state, scale),
             figure=scale.range(band),
         )
         for state, band in zip(found.at, found.bands, strict=True)
@@ -63,7 +63,7 @@ def expected_document(found: Expected, case: Case) -> ExpectedDocument:
         learned_from=found.learned_from.value,
         readings=found.readings,
         at=rows,
-        further=(_named(found.further),) if found.further else (),
+        further=(_named(found.further, scale),) if found.further else (),
         basis=BASIS[found.learned_from].format(readings),
     )
 
@@ -72,5 +72,5 @@ def _in_psi(band: Band) -> Band:
     return Band(*(round(p / PSI, 1) for p in (band.low, band.mean, band.high)))
 
 
-def _named(state: At) -> str:
-    return f"{state.rpm:.0f} rpm, oil {show(state.temperature, TEMPERATURE)}"
+def _named(state: At, scale: Scale) -> str:
+    return f"{state.rpm:.0f} rpm, oil {scale.heat(state.temperature)}"

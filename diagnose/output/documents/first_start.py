@@ -19,7 +19,8 @@ from knowledge.work import Caution, Phase
 REOPENED = 10  #: causes listed where the diagnosis is open again
 #: of every first start, whatever was opened
 ALWAYS = (Caution.EXHAUST, Caution.ROTATING, Caution.HOT, Caution.FIRE, Caution.BOAT)
-EXAMPLE = 55 * PSI  #: Pa: a reading such as one writes down
+#: K and Pa: a reading such as one writes down
+EXAMPLE_HEAT, EXAMPLE = 293.15, 55 * PSI
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -72,13 +73,16 @@ class FirstStartDocument:
     cautions: tuple[str, ...] = field(metadata=NOT_IN_JSON)
     watch: tuple[SignoffItem, ...] = field(metadata=NOT_IN_JSON)  #: limits of the first start
     look_at: str = field(metadata=NOT_IN_JSON)  #: next check where it is reopened; may be empty
-    example: str = field(metadata=NOT_IN_JSON)  #: a pressure such as one writes down
+    example: str = field(
+        metadata=NOT_IN_JSON
+    )  #: an oil temperature and a pressure such as one writes down
 
 
 def first_start_document(start: FirstStart, sheet: Signoff, path: str) -> FirstStartDocument:
     """Build the document of a first start; ``path``: the case file as typed."""
     watch = sheet.of([Phase.FIRST_START])
     kinds = [*ALWAYS, *(c for i in watch for c in i.task.cautions)]
+    scale = scale_of(start.case)
     return FirstStartDocument(
         predicted=tuple(
             PredictedPressure(
@@ -113,7 +117,7 @@ def first_start_document(start: FirstStart, sheet: Signoff, path: str) -> FirstS
         cautions=tuple(cautions(kinds, sheet.answer)),
         watch=tuple(signoff_item(i, sheet) for i in watch),
         look_at=_look_at(start.reopened),
-        example=scale_of(start.case).one(EXAMPLE),
+        example=f"{scale.heat(EXAMPLE_HEAT)} {scale.one(EXAMPLE)}",
     )
 
 

@@ -24,7 +24,6 @@ from diagnose.output.as_json import NOT_IN_JSON, key
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
 from knowledge.stations.relief.quantities import RELIEF_SHIM
-from knowledge.units import TEMPERATURE, show
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -132,8 +131,8 @@ def forecast_document(forecast: Forecast) -> ForecastDocument:
         warnings=repair_warnings(forecast) if forecast.settings else (),
         title=forecast.case.job.title,
         scale=scale,
-        hot_oil=show(forecast.hot_temperature, TEMPERATURE),
-        cold_oil=show(COLD, TEMPERATURE),
+        hot_oil=scale.heat(forecast.hot_temperature),
+        cold_oil=scale.heat(COLD),
         plot=_plot(forecast, speeds, scale),
         pump_power=_pump_power(forecast),
     )
@@ -215,7 +214,7 @@ def _plot(forecast: Forecast, speeds: tuple[ForecastSpeed, ...], scale: Scale) -
     if forecast.settings:
         lines["after"] = [s.hot_after.mean / scale.factor for s in speeds]
     return Plot(
-        title=f"Hot, {show(forecast.hot_temperature, TEMPERATURE)}",
+        title=f"Hot, {scale.heat(forecast.hot_temperature)}",
         x_label="rpm",
         y_label=scale.unit,
         x=[s.rpm for s in speeds],

@@ -30,6 +30,9 @@ class RecordDocument:
     entries: dict[int, str]  #: by number
     meanings: Mapping[int, str]  #: of findings given in words, by the number of the entry
     verdicts: Mapping[int, str]  #: on values and readings, by the number of the entry
+    units_taken: tuple[int, ...]  #: entries whose value was typed without its unit
+    stood: int  #: lines of a sheet that stood in the case already
+    refused: int  #: lines of a sheet that are wrong, and not saved
     not_read: tuple[str, ...]  #: of words, what nothing was made of; it stays in the note
     alarms: tuple[AlarmNotice, ...]
     last_number: int  #: of the entries in the case
@@ -65,6 +68,11 @@ def record_document(saved: Appended, book: Book, path: Path) -> RecordDocument:
             if entry.said
         },
         verdicts=verdicts(saved, book),
+        units_taken=tuple(
+            number for number, entry in enumerate(saved.entries, saved.first_number) if entry.bare
+        ),
+        stood=saved.stood,
+        refused=len(saved.refused),
         not_read=saved.not_read,
         alarms=tuple(a for a in alarm_notices(Diagnosis(book, saved.after)) if a.says not in shown),
         last_number=saved.after.last_number,

@@ -7,10 +7,10 @@ from dataclasses import dataclass, field
 from itertools import zip_longest
 
 from diagnose.case.case import Case
+from diagnose.case.units import units_of
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.cautions import cautions
 from diagnose.output.documents.limits import source_title, usual_units
-from diagnose.output.scale import scale_of
 from diagnose.signoff.judging import OWN, UNSETTLED, Verdict, bands_of, figures
 from diagnose.signoff.sheet import Item, Signoff
 from knowledge.units import DIMENSIONS, unit_in
@@ -154,11 +154,11 @@ def signoff_item(item: Item, sheet: Signoff) -> SignoffItem:
 
 
 def _unit_used(item: Item, case: Case) -> str | None:
-    """The unit the person wrote, if any; a pressure goes by the case's readings."""
+    """The unit the person wrote, here or last in the job; None where no figure has one."""
     texts = [w.entry.value for w in item.worked if w.entry.value]
     if texts:
         return unit_in(texts[-1], DIMENSIONS[item.task.dimension])
-    return scale_of(case).unit if item.task.dimension == "pressure" else None
+    return units_of(case).of(DIMENSIONS[item.task.dimension])
 
 
 def limits_in_words(item: Item, case: Case) -> Iterator[str]:

@@ -9,7 +9,6 @@ from diagnose.circuit.engine_model import USUAL_HOT
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.start import Compared, FirstStart
-from knowledge.units import TEMPERATURE, show
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -42,7 +41,7 @@ def start_table(start: FirstStart) -> StartTable:
         speeds=tuple(f"{rpm:.0f}" for rpm in dict.fromkeys(e.rpm for e in start.expected)),
         rows=tuple(
             StartRow(
-                heat=_in_celsius(heat),
+                heat=scale.heat(heat),
                 cells=tuple(
                     scale.ends(e.pressure) for e in start.expected if e.temperature == heat
                 ),
@@ -71,11 +70,7 @@ def cold_in_words(start: FirstStart) -> str:
 def reading_in_words(one: Compared, scale: Scale) -> str:
     """Say what was read and predicted, and what follows."""
     reading = one.read.reading
-    heat = (
-        show(reading.oil_temperature, TEMPERATURE, "C")
-        if reading.oil_temperature
-        else "taken as hot"
-    )
+    heat = scale.heat(reading.oil_temperature) if reading.oil_temperature else "taken as hot"
     head = reading.said or f"{reading.rpm:.0f} rpm, {heat}: {scale.one(reading.pressure)}"
     head += "; predicted "
     text = head + scale.range(one.predicted)
@@ -86,16 +81,12 @@ def reading_in_words(one: Compared, scale: Scale) -> str:
     return f"{text}: above what was predicted" if one.above else f"{text}: as predicted"
 
 
-def _in_celsius(heat: float) -> str:
-    return show(heat, TEMPERATURE, "C", 3)
-
-
 def _plot(start: FirstStart, heat: float, heats: Sequence[float], scale: Scale) -> Plot:
     """One temperature: the band, its mean, and the readings taken nearest to it."""
     row, unit = [e for e in start.expected if e.temperature == heat], scale.factor
     readings = [c.read.reading for c in start.compared]
     return Plot(
-        title=f"Oil at {_in_celsius(heat)}",
+        title=f"Oil at {scale.heat(heat)}",
         x_label="rpm",
         y_label=scale.unit,
         x=[e.rpm for e in row],

@@ -14,7 +14,7 @@ from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Reading
-from knowledge.units import PSI, TEMPERATURE, show
+from knowledge.units import PSI
 
 CELSIUS = 273.15  #: K at 0 C
 POOR = 2.5  #: psi: known pressures missed by more than this are mentioned
@@ -116,10 +116,10 @@ def survey_document(survey: Survey, case: Case, *, may_run: bool = True) -> Surv
 
 
 def _reading(reading: Reading, scale: Scale) -> SurveyReading:
-    oil, heat = None, "oil not measured, taken as 90 C"
+    oil, heat = None, f"oil not measured, taken as {scale.heat(90.0 + CELSIUS)}"
     if reading.oil_temperature is not None:
         oil = reading.oil_temperature - CELSIUS
-        heat = show(round(oil) + CELSIUS, TEMPERATURE)
+        heat = scale.heat(oil + CELSIUS)
     look = reading.said or f"{reading.rpm:.0f} rpm, {heat}: {scale.one(reading.pressure)}"
     return SurveyReading(
         rpm=reading.rpm,
@@ -159,7 +159,7 @@ def _plot(curves: Curves, survey: Survey, scale: Scale) -> Plot:
     factor = PSI / scale.factor
     low, high = sound_band(survey.sound, curves)
     return Plot(
-        title=f"Oil at {curves.temperature - CELSIUS:.0f} C",
+        title=f"Oil at {scale.heat(curves.temperature)}",
         x_label="rpm",
         y_label=scale.unit,
         x=[float(n) for n in curves.rpm],
@@ -185,6 +185,6 @@ def _next_reading(further: Further, survey: Survey, scale: Scale) -> NextReading
         oil_c=oil,
         separates=further.separates,
         would_show_psi=further.would_show,
-        oil=show(round(oil) + CELSIUS, TEMPERATURE),
+        oil=scale.heat(oil + CELSIUS),
         would_show=tuple(would_show),
     )

@@ -86,7 +86,7 @@ def _read(document: FirstStartDocument) -> list[str]:
     lines += wrapped(
         "Write down cold idle, then every few minutes to hot, with speed and oil temperature:"
     )
-    reading = f"800 rpm 20 C {document.example} direct start"
+    reading = f"800 rpm {document.example} direct start"
     lines.append(f'  diagnose record {as_typed(document.path)} --reading "{reading}"')
     return lines
 

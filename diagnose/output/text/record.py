@@ -13,16 +13,23 @@ def record_text(document: RecordDocument) -> str:
     name = as_typed(document.path)
     lines = []
     for number, says in document.entries.items():
-        lines.append(f"{number:4}  {says}")
+        taken = " (no unit typed: taken as this)" if number in document.units_taken else ""
+        lines.append(f"{number:4}  {says}{taken}")
         for more in (document.meanings.get(number), document.verdicts.get(number)):
             lines += wrapped(more, 6, 8) if more else []
     if document.not_read:
         pieces = "; ".join(f"“{piece}”" for piece in document.not_read)
         lines += wrapped(f"Not understood, kept in the note: {pieces}", 0, 2)
+    if document.stood:
+        lines.append(f"{document.stood} more of the sheet's lines stood in the case already")
     lines += alarm_lines(document.alarms)
     if document.plan_since:
         since = f"--since {document.plan_since}"
         lines.append(f"what it changes in the plan: diagnose teardown {name} {since}")
+    if document.refused:
+        some = "line is" if document.refused == 1 else "lines are"
+        again = "see below; correct them and record the sheet again"
+        lines.append(f"{document.refused} {some} wrong and not saved: {again}")
     lines.append(f"saved in {name}; {document.last_number} entries. Next: diagnose review {name}")
     return "\n".join(lines)
 

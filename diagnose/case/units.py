@@ -1,0 +1,63 @@
+"""The units one job is written in; imported by ``entry`` and ``output``."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from itertools import chain
+
+from diagnose.case.case import Case
+from diagnose.case.pressures import pressure_unit
+from diagnose.case.schema import BaselineEntry, ReadingEntry
+from knowledge.units import DIMENSIONS, PRESSURE, TEMPERATURE, Dimension, show, unit_in
+
+
+@dataclass(frozen=True, slots=True)
+class JobUnits:
+    """The unit last written for each dimension, by the dimension's id."""
+
+    names: Mapping[str, str]
+
+    def of(self, dimension: Dimension) -> str | None:
+        """The name of the unit as it was written; None where the job has no such figure yet."""
+        return self.names.get(dimension.id)
+
+    def show(self, si: float, dimension: Dimension, digits: int = 3) -> str:
+        """A figure in the unit of the job, else the dimension's first.
+
+        >>> JobUnits({"temperature": "F"}).show(363.15, TEMPERATURE)
+        '194 F'
+        """
+        return show(si, dimension, self.of(dimension), digits)
+
+
+def units_of(case: Case) -> JobUnits:
+    """The units of a case: of its engine's figures, then of what was entered, the last first."""
+    return JobUnits({d.id: unit for text, d in _texts(case) if (unit := _unit(text, d))})
+
+
+def _unit(text: str, dimension: Dimension) -> str | None:
+    return pressure_unit(text) if dimension is PRESSURE else unit_in(text, dimension)
+
+
+def _texts(case: Case) -> Iterator[tuple[str, Dimension]]:
+    """Every figure as it was written, in the order in which it counts."""
+    for limit in case.limits:
+        yield case.engine.limits.get(limit.id, ""), DIMENSIONS[limit.dimension]
+    for quantity in case.dimensions:
+        yield case.engine.dimensions.get(quantity.id, ""), DIMENSIONS[quantity.dimension]
+    for base in case.baseline:
+        yield from _of_reading(base.entry)
+    for work in case.task_records:
+        if work.entry.value and work.task.dimension:
+            yield work.entry.value, DIMENSIONS[work.task.dimension]
+    for each in case.measurements:
+        yield each.entry.value or "", DIMENSIONS[each.measure.dimension]
+    for read in chain(case.start_readings, case.readings):
+        yield from _of_reading(read.entry)
+
+
+def _of_reading(entry: ReadingEntry | BaselineEntry) -> Iterator[tuple[str, Dimension]]:
+    yield entry.pressure or "", PRESSURE
+    yield entry.coolant or "", TEMPERATURE
+    yield entry.oil or "", TEMPERATURE
