@@ -27,6 +27,7 @@ __all__ = [
     "BadCaseError",
     "Budget",
     "CannotWriteError",
+    "Card",
     "Case",
     "CaseBuilder",
     "Diagnosis",
@@ -47,6 +48,7 @@ __all__ = [
     "as_json",
     "budget",
     "diagnose",
+    "engine_card",
     "expected",
     "find_words",
     "forecast",
@@ -64,6 +66,7 @@ __all__ = [
 ]
 
 if TYPE_CHECKING:
+    from diagnose.case.card import Card
     from diagnose.case.case import Case
     from diagnose.circuit.budget import Budget
     from diagnose.circuit.expected import Expected
@@ -85,6 +88,7 @@ if TYPE_CHECKING:
     from diagnose.library import (
         budget,
         diagnose,
+        engine_card,
         expected,
         find_words,
         forecast,
@@ -105,6 +109,7 @@ if TYPE_CHECKING:
     from diagnose.understanding.facts import Understanding
 else:
     _HOMES = {
+        "diagnose.case.card": ("Card",),
         "diagnose.case.case": ("Case",),
         "diagnose.circuit.budget": ("Budget",),
         "diagnose.circuit.expected": ("Expected",),
@@ -126,6 +131,7 @@ else:
         "diagnose.library": (
             "budget",
             "diagnose",
+            "engine_card",
             "expected",
             "find_words",
             "forecast",

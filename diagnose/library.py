@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from diagnose.case.card import Card
     from diagnose.case.case import Case
     from diagnose.circuit.budget import Budget
     from diagnose.circuit.expected import Expected
@@ -33,6 +34,21 @@ def load_case(path: str | PathLike[str], *, last_entry: int | None = None) -> Ca
     from knowledge.book import the_book
 
     return load(Path(path), the_book(), last_entry)
+
+
+def engine_card(path: str | PathLike[str]) -> Card:
+    """Load an engine's card (TOML, UTF-8), the file that several jobs name.
+
+    ``values`` of the result hold its figures by id, SI, ``low`` to ``high`` as fitted and ``worn``
+    the wear limit; ``limits`` what it sets. ``card_document`` of ``diagnose.output.documents.card``
+    says what is missing, the most useful first.
+
+    Raises NoCaseError where there is no such file, BadCaseError with every fault found in it.
+    """
+    from diagnose.case.card import load_card
+    from knowledge.book import the_book
+
+    return load_card(Path(path), the_book())
 
 
 def parse_case(text: str) -> Case:

@@ -9,7 +9,8 @@ from types import ModuleType
 from typing import TypeVar
 
 from knowledge import contents
-from knowledge.engines import dimensions
+from knowledge.card import CardFigure
+from knowledge.engines import card_figures, dimensions
 from knowledge.engines.profiles import Profile
 from knowledge.faults import Fault
 from knowledge.limits import Limit, Side
@@ -62,6 +63,7 @@ class Book:
     rules: dict[str, Rule]
     profiles: dict[str, Profile]
     dimensions: dict[str, Quantity]  #: those of an oil circuit
+    card_figures: dict[str, CardFigure]  #: what an engine's card can hold
     trials: dict[str, TrialKind]
     areas: dict[str, WorkArea]  #: places of earlier work
     tasks: Mapping[str, Task]
@@ -160,6 +162,7 @@ def the_book() -> Book:
         rules=_by_id(Rule),
         profiles=_by_id(Profile),
         dimensions=dimensions.CIRCUIT,
+        card_figures=card_figures.FIGURES,
         trials=trials,
         areas=_by_id(WorkArea),
         tasks=LazyEntries(_tasks),

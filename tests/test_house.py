@@ -31,7 +31,7 @@ DOORS = {
     "jinja2": ["diagnose.output.html.page"],
     "matplotlib": ["diagnose.output.html.charts"],
     "rapidfuzz": ["diagnose.lookup.finder", "diagnose.understanding.spelling"],
-    "tomli_w": ["diagnose.case.writing"],
+    "tomli_w": ["diagnose.case.writing", "diagnose.case.card_writing"],
 }
 
 #: the layers of ``diagnose``, top first: a module imports from its own package and lower layers

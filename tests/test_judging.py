@@ -239,7 +239,7 @@ def test_no_figure_for_this_kind_of_engine_is_said(mm: float, fits: str) -> None
     record = TaskRecord(WorkEntry(no=1, what=task.id, value=f"{mm} mm"), task, mm * MM)
     found = judged(task, record, {})
     assert found.verdict is MAYBE
-    assert found.because.startswith("no figure for this kind of engine")
+    assert found.because.startswith("no figure for this engine: enter yours")
     assert f"it {fits} the diesel" in found.because
 
 

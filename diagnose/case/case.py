@@ -7,6 +7,8 @@ from dataclasses import dataclass, field, replace
 from functools import cached_property
 from pathlib import Path
 
+from diagnose.case.card import Card
+from diagnose.case.card_text import CardValue
 from diagnose.case.schema import (
     BaselineEntry,
     BehaviourEntry,
@@ -138,6 +140,9 @@ class Case:
     start_readings: tuple[GaugeReading, ...] = ()  #: readings of the first start after the repair
     limits: Mapping[Limit, float] = field(default_factory=dict)
     usual_limits: Mapping[Limit, Figure] = field(default_factory=dict)  #: by layout or size
+    card: Card | None = None  #: the engine's card, where the case names one
+    own_figures: Mapping[str, tuple[CardValue, ...]] = field(default_factory=dict)
+    #: the card's figures by task id, without those the case states itself
     profile: Profile | None = None  #: None: no circuit in figures for this layout
     dimensions: Mapping[Quantity, float] = field(default_factory=dict)
     baseline: tuple[BaselineReading, ...] = ()
@@ -229,6 +234,10 @@ class Case:
             return self.limits[limit]
         usual = self.usual_limits.get(limit)
         return usual.value if usual else limit.printed(self.has)[0].value
+
+    def unit(self, dimension: str, quantity: str = "") -> str | None:
+        """The unit of a dimension or quantity on the engine's card; None where it has none."""
+        return self.card.unit(dimension, quantity) if self.card else None
 
     def answered(self) -> frozenset[Finding]:
         """Findings that have an entry, whatever it says."""

@@ -4,38 +4,23 @@ from __future__ import annotations
 
 import contextlib
 import re
-import stat
-import tomllib
 from collections.abc import Mapping
-from difflib import get_close_matches
 from pathlib import Path
 from typing import Any
 
+from diagnose.case.card import Card, is_card, load_card
 from diagnose.case.case import Case
 from diagnose.case.faults import Faults, TooManyFaultsError
+from diagnose.case.files import LARGEST, named, parsed, read_text
 from diagnose.case.resolving import Resolver
 from diagnose.case.tables import EntryNames, TableReader
-from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, nearest, plain
+from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, nearest
 from knowledge.book import Book
 from knowledge.cautions import AIRCRAFT
 
 __all__ = ["LARGEST", "from_tables", "from_text", "load", "named", "nearest", "parsed", "read_text"]
 
-LARGEST = 2_000_000  #: bytes; no job of a person's comes near
-#: endings of each sort of file, and what to do where there is none of the name
-_SORTS = {
-    "case": ((".toml",), "'diagnose ask' starts one"),
-    "sheet": ((".md", ".toml"), "'diagnose teardown CASE --markdown' makes one"),
-}
 MOST_SHOWN = 40  #: faults shown of one file
-#: a key or header of more parts than any case has: reading it takes a time that grows squared
-_LONG_KEY = re.compile(
-    r"""^[ \t]*+(?:\[{1,2}[ \t]*+)?"""
-    r"""(?:(?:[\w-]++|"(?:[^"\\\n]|\\.)*+"|'[^'\n]*+')[ \t]*+\.[ \t]*+){30}""",
-    re.MULTILINE,
-)
-
-
 #: words of a person that point to an aircraft engine, for which nothing may be advised unless
 #: the case says ``aircraft = false``; a hydroplane is a boat
 _AIRCRAFT = re.compile(
@@ -49,65 +34,6 @@ _AIRCRAFT = re.compile(
 def load(path: Path, book: Book, last: int | None = None) -> Case:
     """The case in a file, up to the entry numbered ``last``. Raises NoCaseError, BadCaseError."""
     return from_text(read_text(path), path, book, last)
-
-
-def named(path: Path | None) -> str:
-    """The file's name in a message."""
-    return plain(path, 4096) if path else "case"
-
-
-def read_text(path: Path, sort: str = "case") -> str:
-    """The text of a file, a case unless ``sort`` names another kind. Raises NoCaseError, BadCaseError."""
-    try:
-        if not stat.S_ISREG(path.stat().st_mode):
-            raise NoCaseError(named(path), [_no_such(path, sort)])
-        with path.open("rb") as file:
-            data = file.read(LARGEST + 1)
-        if len(data) > LARGEST:
-            fault = f"{path.stat().st_size:,} bytes; a {sort} is at most {LARGEST:,}"
-            raise BadCaseError(named(path), [fault])
-        return data.decode("utf-8")
-    except UnicodeDecodeError as error:
-        fault = f"byte {error.start} is not UTF-8 text; save the file as UTF-8"
-        raise BadCaseError(named(path), [fault]) from None
-    except PermissionError:
-        raise NoCaseError(named(path), ["no permission to read it"]) from None
-    except (FileNotFoundError, NotADirectoryError):
-        raise NoCaseError(named(path), [_no_such(path, sort)]) from None
-    except OSError as error:
-        raise NoCaseError(named(path), [error.strerror or str(error)]) from None
-    except ValueError:
-        raise NoCaseError(named(path), ["no such file name"]) from None
-
-
-def _no_such(path: Path, sort: str) -> str:
-    """Why there is no file of that name, and the nearest name."""
-    if path.is_dir():
-        return f"is a folder; name a {sort} file in it"
-    if path.exists():
-        return f"is no ordinary file, and so no {sort}"
-    if path.is_symlink():
-        return "is a link to a file that is not there"
-    if not path.parent.is_dir():
-        return f"there is no folder {named(path.parent)}"
-    wanted, starts = _SORTS[sort]
-    others = [p.name for p in path.parent.glob("*") if p.suffix.lower() in wanted]
-    near = get_close_matches(path.name, others, 1)
-    hint = f"did you mean {named(path.parent / near[0])}?" if near else starts
-    return f"no such {sort}; {hint}"
-
-
-def parsed(text: str, sort: str = "case") -> dict[str, Any]:
-    """TOML as raw tables. Raises ValueError with what is wrong."""
-    text = text.removeprefix("\ufeff")
-    if _LONG_KEY.search(text):
-        raise ValueError(f"nested too deep for a {sort}")
-    try:
-        return tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
-        raise ValueError(f"not a TOML file: {plain(error, 300)}") from None
-    except (RecursionError, ValueError):
-        raise ValueError(f"nested too deep, or a number too long, for a {sort}") from None
 
 
 def from_text(
@@ -141,10 +67,16 @@ def from_tables(
     Raises BadCaseError with every fault found, OutOfScopeError.
     """
     where = named(path)
+    if is_card(raw):
+        fault = (
+            "is an engine's card, no case; 'diagnose card' shows it, a case names it under [engine]"
+        )
+        raise BadCaseError(where, [fault])
     faults = Faults()
     case = None
     with contextlib.suppress(TooManyFaultsError):
-        case = Resolver(TableReader(raw, faults, last, names), book).case(path)
+        card = _card_named(raw, path, book, faults)
+        case = Resolver(TableReader(raw, faults, last, names), book, card).case(path)
     if faults or case is None:
         raise BadCaseError(where, _shown(faults, complete=case is not None))
     if _is_aircraft(case):
@@ -154,6 +86,26 @@ def from_tables(
         )
         raise OutOfScopeError(where, [fault])
     return case
+
+
+def _card_named(
+    raw: Mapping[str, Any], path: Path | None, book: Book, faults: Faults
+) -> Card | None:
+    """The card that [engine] names, a file beside the case; None, and faults, where it is bad.
+
+    A case without a file looks in the working folder.
+    """
+    engine = raw.get("engine")
+    name = engine.get("card") if isinstance(engine, dict) else None
+    if not isinstance(name, str) or not name.strip():
+        return None  # other faults of the field are found with its table
+    beside = (path.parent if path else Path()) / name.strip()
+    try:
+        return load_card(beside if beside.suffix else beside.with_suffix(".toml"), book)
+    except (BadCaseError, NoCaseError) as error:
+        for fault in error.faults:
+            faults.add(f"engine.card: {error.where}: {fault}")
+    return None
 
 
 def _is_aircraft(case: Case) -> bool:

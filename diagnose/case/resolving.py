@@ -7,6 +7,8 @@ from pathlib import Path
 from typing import TypeVar
 
 from diagnose.case import reports
+from diagnose.case.card import Card
+from diagnose.case.card_text import CardValue
 from diagnose.case.case import Case, Closing, FindingRecord, Measurement, TaskRecord
 from diagnose.case.faults import Faults, quantity
 from diagnose.case.schema import (
@@ -46,9 +48,10 @@ AnyWord = TypeVar("AnyWord")
 class Resolver:
     """One pass over the tables of a case, collecting faults."""
 
-    def __init__(self, tables: TableReader, book: Book) -> None:
+    def __init__(self, tables: TableReader, book: Book, card: Card | None = None) -> None:
         self.tables = tables
         self.book = book
+        self.card = card  #: of the case's engine
         self.faults = tables.faults
         self.words: dict[str, Finding | Measure] = {**book.findings, **book.measures}
 
@@ -56,7 +59,7 @@ class Resolver:
         """Build the case, as far as it can be read. Raises TooManyFaultsError."""
         self.tables.check_top()
         job = self.tables.table("job", Job).table
-        engine = self.tables.table("engine", Engine).table
+        engine = with_card(self.tables.table("engine", Engine).table, self.card)
         expect = self._expect() if "expect" in self.tables.raw else None
         entries = self.tables.entries()
         layout = self._word(engine.layout, self.book.layouts, "engine.layout", "layout")
@@ -65,10 +68,12 @@ class Resolver:
         finding_records, measured = self._finding_records(current)
         for each, kind in retired:
             self._check_state(each, kind.cured)
-        every = {**_features_of(layout), **features} if layout else features
-        speeds = _speeds(engine, every)
+        on_card = _stated_on(self.card, self.book)
+        every = {**(_features_of(layout) if layout else {}), **on_card, **features}
+        speeds = _speeds(engine, every, self.card)
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults, speeds)]
-        profile, dimensions = self._profile(engine), self._dimensions(engine)
+        profile, limits = self._profile(engine), self._limits(engine)
+        dimensions = {**_card_dimensions(self.card, limits, self.book), **self._dimensions(engine)}
         return Case(
             path=path,
             job=job,
@@ -78,8 +83,10 @@ class Resolver:
             measurements=tuple(measured),
             readings=tuple(r for r in read if r.entry.at is None),
             start_readings=tuple(r for r in read if r.entry.at == "start"),
-            limits=self._limits(engine),
+            limits={**(self.card.limits if self.card else {}), **limits},
             usual_limits=self._usual_limits(engine, layout or UNKNOWN, profile, dimensions),
+            card=self.card,
+            own_figures=_own_figures(self.card, limits),
             profile=profile,
             dimensions=dimensions,
             baseline=tuple(
@@ -261,6 +268,54 @@ class Resolver:
                 )
 
 
+def with_card(engine: Engine, card: Card | None) -> Engine:
+    """The [engine] of a case with what its card says besides; the case goes first."""
+    if card is None:
+        return engine
+    on_card = card.engine
+    return engine.model_copy(
+        update={
+            "layout": on_card.layout if engine.layout == UNKNOWN.id else engine.layout,
+            "profile": engine.profile or on_card.profile,
+            "name": engine.name or on_card.name,
+            "aircraft": on_card.aircraft if engine.aircraft is None else engine.aircraft,
+            "oil": engine.oil or card.oil_grade,
+        }
+    )
+
+
+def _stated_on(card: Card | None, book: Book) -> dict[Finding, State]:
+    """The features that a card states besides its layout."""
+    return card.stated_features(book) if card else {}
+
+
+def _card_dimensions(
+    card: Card | None, stated: Mapping[Limit, float], book: Book
+) -> dict[Quantity, float]:
+    """The circuit's figures on the card, but for those whose limit the case states itself."""
+    if card is None:
+        return {}
+    again = {
+        value.figure.quantity
+        for value in card.values.values()
+        if any(limit in stated for limit in value.figure.limits)
+    }
+    every = card.dimensions(book.dimensions)
+    return {q: value for q, value in every.items() if q not in again}
+
+
+def _own_figures(
+    card: Card | None, stated: Mapping[Limit, float]
+) -> dict[str, tuple[CardValue, ...]]:
+    """The card's figures by task, without those whose limit the case states itself."""
+    found = {}
+    for task, values in card.by_task.items() if card else ():
+        kept = tuple(v for v in values if not any(x in stated for x in v.figure.limits))
+        if kept:
+            found[task] = kept
+    return found
+
+
 def _features_of(layout: Layout) -> dict[Finding, State]:
     """The features that a layout has and lacks."""
     return {
@@ -269,9 +324,10 @@ def _features_of(layout: Layout) -> dict[Finding, State]:
     }
 
 
-def _speeds(engine: Engine, features: Mapping[Finding, State]) -> Speeds:
+def _speeds(engine: Engine, features: Mapping[Finding, State], card: Card | None) -> Speeds:
     """Idle and top speed of the engine; a fault in the idle figure is found with the limits."""
     stated = {name.lower().replace("-", "_"): text for name, text in engine.limits.items()}
     text = stated.get(USUAL_IDLE_SPEED.id)
-    idle = limit_value(text, USUAL_IDLE_SPEED, "", Faults()) if text else None
+    idle = card.limits.get(USUAL_IDLE_SPEED) if card else None
+    idle = limit_value(text, USUAL_IDLE_SPEED, "", Faults()) if text else idle
     return speeds_of(idle, features.get(DIESEL) is State.PRESENT)

@@ -53,6 +53,7 @@ class Engine(Table):
 
     layout: Word = "unknown"
     profile: Word | None = None
+    card: Word | None = None  #: file of the engine's card, beside this one
     name: Text = ""
     aircraft: bool | None = None  #: installed in a certified aircraft: then nothing is advised
     has: list[Word] = []
@@ -61,6 +62,25 @@ class Engine(Table):
     note: Text = ""
     limits: dict[Word, Text] = {}
     dimensions: dict[Word, Text] = {}
+
+
+class CardEngine(Table):
+    """``[engine]`` of a card: how the engine is built, and the manual its figures are from."""
+
+    name: Text = ""
+    manual: Text = ""
+    layout: Word = "unknown"
+    profile: Word | None = None
+    aircraft: bool | None = None
+    has: list[Word] = []
+    lacks: list[Word] = []
+    note: Text = ""
+
+
+class CardOil(Table):
+    """``grade`` of a card's ``[oil]``."""
+
+    grade: Text = ""
 
 
 class Entry(Table):

@@ -32,8 +32,9 @@ class JobUnits:
 
 
 def units_of(case: Case) -> JobUnits:
-    """The units of a case: of its engine's figures, then of what was entered, the last first."""
-    return JobUnits({d.id: unit for text, d in _texts(case) if (unit := _unit(text, d))})
+    """The units of a case: of its engine's card and figures, then of what was entered, the last first."""
+    on_card = {name: unit for name in DIMENSIONS if (unit := case.unit(name))}
+    return JobUnits(on_card | {d.id: unit for text, d in _texts(case) if (unit := _unit(text, d))})
 
 
 def _unit(text: str, dimension: Dimension) -> str | None:

@@ -12,6 +12,7 @@ import typer
 from diagnose import __version__
 from diagnose.cli import (
     book,
+    cards,
     circuit,
     entering,
     jobs,
@@ -34,6 +35,7 @@ COMMANDS: tuple[tuple[Callable[..., None], str], ...] = (
     (circuit.forecast, "The pressure after a planned repair."),
     (repair.signoff, "Fit checks in assembly order, and first-start monitoring."),
     (repair.close, "End a job: what it was, how it was confirmed, what was done."),
+    (cards.card, "One engine's own figures in one file that several jobs name."),
     (jobs.report, "A page about the job for its owner."),
     (jobs.history, "What the closed jobs of a folder were, and what they teach."),
     (book.lookup, "Find what the book calls a thing; list the book."),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from datetime import date
+from os import PathLike
 from typing import Any, TypedDict, Unpack
 
 from diagnose.case.case import Case
@@ -62,6 +63,7 @@ class CaseBuilder:
         note: str = "",
         layout: str = "unknown",
         profile: str | None = None,
+        card: str | PathLike[str] | None = None,
         has: Sequence[str] = (),
         lacks: Sequence[str] = (),
         oil: str = "",
@@ -74,7 +76,8 @@ class CaseBuilder:
     ) -> None:
         """Begin a case.
 
-        ``layout``: how the engine is built. ``profile``: figures of the oil circuit, default those
+        ``layout``: how the engine is built. ``card``: the file of the engine's card, from the
+        working folder, whose figures count as far as the case states none. ``profile``: figures of the oil circuit, default those
         of the layout. ``has``, ``lacks``: features that differ from the layout. ``limits``: the
         engine maker's limits. ``dimensions``: figures of the oil circuit that differ from the
         profile. ``aircraft``: whether the engine is installed in a certified aircraft.
@@ -87,6 +90,7 @@ class CaseBuilder:
             {
                 "layout": layout,
                 "profile": profile,
+                "card": None if card is None else str(card),
                 "name": engine_name,
                 "aircraft": aircraft,
                 "has": list(has),

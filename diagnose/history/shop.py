@@ -13,6 +13,7 @@ from datetime import date, datetime
 from functools import cached_property
 from pathlib import Path
 
+from diagnose.case.card import holds_card
 from diagnose.case.case import Case, Closing
 from diagnose.case.loading import load, named
 from diagnose.errors import BadCaseError, FileError, NoCaseError, OutOfScopeError, plain
@@ -101,6 +102,8 @@ def read_shop(folder: Path, book: Book, planned: bool = False) -> Shop:
     left_out: list[LeftOut] = []
     still_open = 0
     for path in _files(folder):
+        if holds_card(path):
+            continue
         if why := _no_file(path):
             left_out.append(LeftOut(path.name, why))
             continue

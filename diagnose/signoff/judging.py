@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from types import MappingProxyType
 from typing import TypeAlias
 
-from diagnose.case.case import TaskRecord
+from diagnose.case.card_text import CardValue
+from diagnose.case.case import Case, TaskRecord
+from knowledge.card import Form
 from knowledge.figures import EITHER_SIDE
 from knowledge.limits import Figure, Limit, Side
 from knowledge.model import Finding, Source
@@ -76,6 +78,21 @@ def no_feature(feature: Finding) -> bool:
     return False
 
 
+def card_band(task: Task, own: Sequence[CardValue]) -> Band | None:
+    """What the engine's card accepts for this task, SI; None where the card says nothing of it.
+
+    One figure alone of a torque or setting stands for a band either side of it; where only a wear
+    limit is printed, that is the widest.
+    """
+    value = next((v for v in own if v.figure.dimension == task.dimension), None)
+    if value is None:
+        return None
+    low, high = value.low, value.high if value.high is not None else value.worn
+    if value.figure.form is Form.NOMINAL and low is not None and low == high:
+        low, high = (1 - EITHER_SIDE) * low, (1 + EITHER_SIDE) * low
+    return Band(low=low, high=high, source=OWN, says=OWN.title)
+
+
 def own_band(task: Task, limits: dict[Limit, float], has: Features = no_feature) -> Band | None:
     """The engine's own figures from the case, where it has any for this task."""
     low, high = task.limits
@@ -98,13 +115,15 @@ def bands_of(
     limits: dict[Limit, float],
     usual: Mapping[Limit, Figure] = NOTHING,
     has: Features = no_feature,
+    own: Sequence[CardValue] = (),
 ) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
     """What may decide, the first before the others, and what was printed for other kinds.
 
-    First come the engine's own figures, then those of its layout or sizes, those for its kind
-    and those for no kind in particular. ``has`` tells which features the engine is known to have.
+    First come the engine's own figures, from its card or the case, then those of its layout or
+    sizes, those for its kind and those for no kind in particular. ``has`` tells which features the
+    engine is known to have; ``own``: what its card says for this task.
     """
-    first = own_band(task, limits, has), usual_band(task, usual)
+    first = card_band(task, own) or own_band(task, limits, has), usual_band(task, usual)
     fitting = [band for band in task.bands if band.fits(has)]
     kind = [band for band in fitting if band.only_with]
     general = [band for band in fitting if not band.only_with]
@@ -118,28 +137,41 @@ def judged(
     limits: dict[Limit, float],
     usual: Mapping[Limit, Figure] = NOTHING,
     has: Features = no_feature,
+    own: Sequence[CardValue] = (),
 ) -> Judged:
     """What was recorded of a task, judged. Without a value, the person's own word.
 
     ``limits``: the engine's own figures; ``usual``: those typical of its layout and sizes, SI;
-    ``has``: whether the engine is known to have a feature.
+    ``has``: whether the engine is known to have a feature; ``own``: what its card says.
     """
     if worked is None:
         return Judged(Verdict.OPEN, "")
     if worked.value is None:
         return _by_word(worked)
-    bands, others = bands_of(task, limits, usual, has)
+    bands, others = bands_of(task, limits, usual, has, own)
     held = tuple(_held(worked.value, band, task.spread) for band in (*bands, *others))
     if not bands:
         return _by_none(task, worked, held)
     return _by_value(task, worked, held, len(bands), bands[0].source is OWN)
 
 
+def judged_in(case: Case, task: Task, worked: TaskRecord | None) -> Judged:
+    """A task record of a case, judged by what is known of the case's engine."""
+    own = case.own_figures.get(task.id, ())
+    return judged(task, worked, dict(case.limits), case.usual_limits, case.has, own)
+
+
+def bands_in(case: Case, task: Task) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
+    """As ``bands_of``, by what is known of the case's engine."""
+    own = case.own_figures.get(task.id, ())
+    return bands_of(task, dict(case.limits), case.usual_limits, case.has, own)
+
+
 def _by_none(task: Task, worked: TaskRecord, held: tuple[Held, ...]) -> Judged:
     """No source prints a figure for this kind of engine."""
     if twelve := off_by_twelve(task, worked, held):
         return Judged(Verdict.FAILED, twelve, held)
-    says = "no figure for this kind of engine: the engine maker's decides"
+    says = "no figure for this engine: enter yours"
     if held:
         fits = "fits" if held[0].fits else "is outside"
         says += f"; it {fits} {_named(held[0].band)}"

@@ -11,7 +11,7 @@ from functools import cached_property
 
 from diagnose.case.case import Case, TaskRecord
 from diagnose.diagnosis import Diagnosis
-from diagnose.signoff.judging import Judged, Verdict, judged
+from diagnose.signoff.judging import Judged, Verdict, judged_in
 from diagnose.teardown.loose_ends import DueTask, follow_up
 from knowledge.access.precedence import ENDS_RUNNING
 from knowledge.applying import applies
@@ -111,6 +111,5 @@ _GRAVEST = (Verdict.FAILED, Verdict.BORDERLINE, Verdict.LEFT_OUT, Verdict.PASSED
 
 def _worst(task: Task, worked: tuple[TaskRecord, ...], case: Case) -> Judged:
     """Judge a task done in several places by its worst result."""
-    known = (dict(case.limits), case.usual_limits, case.has)
-    every = [judged(task, w, *known) for w in worked or (None,)]
+    every = [judged_in(case, task, w) for w in worked or (None,)]
     return min(every, key=lambda j: _GRAVEST.index(j.verdict))

@@ -13,6 +13,7 @@ from collections.abc import Generator, Iterator, Sequence
 from concurrent.futures import Future, ProcessPoolExecutor
 from pathlib import Path
 
+from diagnose.case.card import holds_card
 from diagnose.case.loading import load, named
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import NoCaseError, UserError, plain
@@ -30,21 +31,29 @@ COLLECT_AFTER = 2_000  #: objects: the memory of one case is freed soon, as othe
 
 
 def case_files(folder: Path) -> list[Path]:
-    """The .toml files of a folder by name, without those in folders inside. Raises NoCaseError."""
+    """The .toml files of a folder by name, without those in folders inside and without cards.
+
+    Raises NoCaseError.
+    """
     try:
         with os.scandir(folder) as entries:
             names = sorted(e.name for e in entries if not e.is_dir() and _is_toml(e.name))
     except OSError as error:
         raise NoCaseError(named(folder), [error.strerror or str(error)]) from None
-    if not names:
+    paths = [path for path in (folder / name for name in names) if not holds_card(path)]
+    if not paths:
         raise NoCaseError(named(folder), ["no case in this folder; cases end in .toml"])
-    return [folder / name for name in names]
+    return paths
 
 
 def toml_files(folder: Path) -> list[Path]:
-    """Every name of a folder that ends in .toml, sorted; may be none. Raises NoCaseError."""
+    """Every name of a folder that ends in .toml and holds no card, sorted; may be none.
+
+    Raises NoCaseError.
+    """
     try:
-        return sorted(folder / name for name in os.listdir(folder) if name.endswith(".toml"))
+        paths = sorted(folder / name for name in os.listdir(folder) if name.endswith(".toml"))
+        return [path for path in paths if not holds_card(path)]
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or "no such name"
         raise NoCaseError(named(folder), [f"no folder of cases, {reason}"]) from None

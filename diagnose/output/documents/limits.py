@@ -25,6 +25,7 @@ def limits_of(measure: Measure, case: Case, unit: str | None = None) -> str:
 
     The engine's own figure, where the case has one, takes the place of the typical one.
     """
+    unit = unit or case.unit(measure.dimension, measure.quantity.id)
     low, high = the_book().limits_of(measure.quantity)
     parts = [
         f"{word} {_figure(limit, case, unit)}"

@@ -11,7 +11,7 @@ from diagnose.case.units import units_of
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.cautions import cautions
 from diagnose.output.documents.limits import source_title, usual_units
-from diagnose.signoff.judging import OWN, UNSETTLED, Verdict, bands_of, figures
+from diagnose.signoff.judging import OWN, UNSETTLED, Verdict, bands_in, figures
 from diagnose.signoff.sheet import Item, Signoff
 from knowledge.units import DIMENSIONS, unit_in
 from knowledge.work import Hold, Phase
@@ -158,6 +158,8 @@ def _unit_used(item: Item, case: Case) -> str | None:
     texts = [w.entry.value for w in item.worked if w.entry.value]
     if texts:
         return unit_in(texts[-1], DIMENSIONS[item.task.dimension])
+    for value in case.own_figures.get(item.task.id, ()):
+        return value.unit
     return units_of(case).of(DIMENSIONS[item.task.dimension])
 
 
@@ -165,9 +167,13 @@ def limits_in_words(item: Item, case: Case) -> Iterator[str]:
     """Yield what each source accepts; the engine's own figure first, then the one used."""
     task = item.task
     if not task.dimension:
+        for value in case.own_figures.get(task.id, ()):
+            yield f"this engine: {value.figure.says} {value.text}"
         return
     unit = _unit_used(item, case)
-    deciding, others = bands_of(task, dict(case.limits), case.usual_limits, case.has)
+    deciding, others = bands_in(case, task)
+    if not deciding and task.bands:
+        yield "limit: no figure for this engine: enter yours"
     for i, band in enumerate((*deciding, *others)):
         says = f" ({band.says})" if band.says and band.source is not OWN else ""
         word = "limit" if deciding and i == 0 else "another source"
@@ -181,7 +187,7 @@ def _accepted(item: Item, case: Case) -> Iterator[Accepted]:
     if not task.dimension:
         return
     unit = _unit_used(item, case)
-    deciding, others = bands_of(task, dict(case.limits), case.usual_limits, case.has)
+    deciding, others = bands_in(case, task)
     for band, found in zip_longest((*deciding, *others), item.judged.held):
         yield Accepted(
             accepts=figures(band, task, unit),

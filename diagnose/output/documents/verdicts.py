@@ -8,7 +8,7 @@ from collections.abc import Mapping, Sequence
 from diagnose.case.pressures import pressure_unit
 from diagnose.case.writing import Appended
 from diagnose.output.documents.limits import source_title
-from diagnose.signoff.judging import OWN, figures, judged
+from diagnose.signoff.judging import OWN, figures, judged_in
 from diagnose.signoff.measured import Bound, measured_bounds, reading_bounds
 from knowledge.book import Book
 from knowledge.limits import Side
@@ -31,7 +31,7 @@ def verdicts(saved: Appended, book: Book) -> Mapping[int, str]:
             found[measured.entry.no] = _sentence(every, dimension, unit)
     for work in after.task_records:
         if work.entry.no >= first and work.value is not None:
-            answer = judged(work.task, work, dict(after.limits), after.usual_limits, after.has)
+            answer = judged_in(after, work.task, work)
             found[work.entry.no] = f"{answer.verdict.value}: {answer.because}"
             if answer.held:
                 unit = unit_in(work.entry.value or "", DIMENSIONS[work.task.dimension])

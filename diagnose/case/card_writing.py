@@ -1,0 +1,184 @@
+"""Start an engine's card with every entry commented, and write figures into one.
+
+What a person wrote stays as it is; only the lines of the figures given are changed.
+"""
+
+from __future__ import annotations
+
+import os
+import re
+import textwrap
+from collections.abc import Iterator, Mapping
+from pathlib import Path
+
+from diagnose.case.card import (
+    VERSION,
+    Card,
+    card_from_text,
+    figure_named,
+)
+from diagnose.case.disk import atomic_write, locked
+from diagnose.case.files import named, read_text
+from diagnose.errors import BadCaseError, CannotWriteError, UsageError
+from knowledge.book import Book
+from knowledge.card import CardFigure, Form, Section
+from knowledge.units import DIMENSIONS
+
+_HEADS = {
+    Section.PRESSURES: "oil pressures; oil hot unless it says otherwise",
+    Section.CLEARANCES: "bearings: on the diameter. As fitted, and the wear limit where printed",
+    Section.TORQUES: "as printed; for oiled threads unless the manual says otherwise",
+    Section.SETTINGS: "running and valve settings",
+    Section.OIL: "the oil itself",
+    Section.SIZES: "standard sizes, and what the oil circuit is made of",
+}
+_UNITS = {"length": "in, mm or thou", "torque": "lb-ft, in-lb or N·m", "force": "lbf, N or kgf"}
+_WIDE = 98
+GRADE = "grade"
+
+
+def start_card(path: Path, book: Book, engine: Mapping[str, str] | None = None) -> Card:
+    """Write a new card in which every entry waits as a comment.
+
+    ``engine``: ``name``, ``layout``, ``manual`` as far as they are known; figures that the layout
+    cannot have are left out. Raises CannotWriteError where the file exists or cannot be made,
+    UsageError where ``engine`` is not right.
+    """
+    known = {k: v for k, v in (engine or {}).items() if v}
+    head = f"card = {VERSION}\n\n[engine]\n" + "".join(
+        f"{k} = {_quoted(v)}\n" for k, v in known.items()
+    )
+    blank = _checked(head, path, book)
+    text = "\n".join(_lines(blank, known, book)) + "\n"
+    with locked(path) as place:
+        if os.path.exists(place.target):
+            raise CannotWriteError(f"{named(path)}: exists already; 'diagnose card' shows it")
+        card = _checked(text, path, book)
+        atomic_write(place, text)
+    return card
+
+
+def write_figures(path: Path, book: Book, given: Mapping[str, str]) -> Card:
+    """Write figures, by id, into a card; nothing is written where one of them is wrong.
+
+    Raises UsageError with the nearest right id or spelling, NoCaseError, BadCaseError,
+    CannotWriteError.
+    """
+    with locked(path) as place:
+        text = read_text(path, "card")
+        card_from_text(text, path, book)
+        for name, value in given.items():
+            section, key = _place_of(name, book)
+            text = _with(text, section, key, value)
+        card = _checked(text, path, book)
+        atomic_write(place, text)
+    return card
+
+
+def how_to_write(figure: CardFigure, unit: str | None = None) -> str:
+    """The form of a figure with blanks: "_ to _ in, limit _ in"."""
+    own = figure.quantity.unit if figure.quantity else None
+    usual = unit or own or DIMENSIONS[figure.dimension].spellings[0].partition(" ")[2]
+    blank = f"_ {usual}".strip()
+    return f"_ to {blank}, limit {blank}" if figure.form is Form.FITTED else blank
+
+
+def _lines(card: Card, known: Mapping[str, str], book: Book) -> Iterator[str]:
+    """The lines of a new card."""
+    yield from (
+        "# The card of one engine: its maker's own figures, entered once. A job uses them with",
+        "#   [engine]",
+        f'#   card = "{card.path.name if card.path else "engine.toml"}"',
+        "# Take away the # before a line and write the figure for each _, with its unit. The unit you",
+        '# write is the unit you are shown. A fit is "_ to _ in", a bound "at most _ in" or',
+        '# "at least _ psi", a tolerance "_ ± _ N·m"; ", limit _ in" adds the wear limit.',
+        "# Leave out what you do not have.",
+        f"card = {VERSION}",
+        "",
+        "[engine]",
+    )
+    says = {
+        "name": "what you call this engine",
+        "manual": "the manual its figures are from: title, edition, pages",
+        "layout": "how it is built: diagnose lookup --kind layout",
+    }
+    for key, comment in says.items():
+        yield f"{key} = {_quoted(known[key])}" if key in known else f'# {key} = "_"  # {comment}'
+    yield "# has = []  # features that differ from the layout: diagnose lookup --kind finding"
+    yield "# lacks = []"
+    yield from ("", "[units]  # of figures without a unit", '# length = "in"', '# pressure = "psi"')
+    yield '# torque = "lb-ft"'
+    wanted = {f.id for f in card.missing(book)}
+    for section in Section:
+        yield from ("", f"[{section.value}]  # {_HEADS[section]}")
+        if section is Section.OIL:
+            yield "# the oil its maker asks for. Manual: oils and capacities"
+            yield f'# {GRADE} = "_"  # like 20W-50 or SAE 30'
+        for figure in book.card_figures.values():
+            if figure.section is section and figure.id in wanted:
+                yield from _entry(figure)
+
+
+def _entry(figure: CardFigure) -> Iterator[str]:
+    about = f"{figure.says}. Manual: {figure.manual}"
+    yield from textwrap.wrap(about, _WIDE, initial_indent="# ", subsequent_indent="#   ")
+    units = _UNITS.get(figure.dimension)
+    remark = f"  # {units}" if units else ""
+    yield f'# {figure.id} = "{how_to_write(figure)}"{remark}'
+
+
+def _place_of(name: str, book: Book) -> tuple[str, str]:
+    """The table and key of a figure, or of the oil's grade and the [engine]. Raises UsageError."""
+    key = name.strip().lower().replace("-", "_").replace(" ", "_")
+    if key in ("name", "manual", "layout", "profile", "note"):
+        return "engine", key
+    if key in (GRADE, "oil", "oil_grade"):
+        return Section.OIL.value, GRADE
+    figure = figure_named(key, book)
+    return figure.section.value, figure.id
+
+
+def _with(text: str, section: str, key: str, value: str) -> str:
+    """The text with one entry set: over its line, else its comment, else at the table's end."""
+    lines = text.split("\n")
+    start = next((i for i, x in enumerate(lines) if _is_header(x, section)), None)
+    entry = f"{key} = {_quoted(value)}"
+    if start is None:
+        return "\n".join([*lines[: _last(lines)], "", f"[{section}]", entry, ""])
+    end = next(
+        (i for i in range(start + 1, len(lines)) if re.match(r"\s*\[", lines[i])), len(lines)
+    )
+    for pattern in (rf"\s*{key}\s*=", rf"\s*#\s*{key}\s*="):
+        for i in range(start + 1, end):
+            if re.match(pattern, lines[i]):
+                lines[i] = entry
+                return "\n".join(lines)
+    at = start + 1 + _last(lines[start + 1 : end])
+    return "\n".join([*lines[:at], entry, *lines[at:]])
+
+
+def _is_header(line: str, section: str) -> bool:
+    return re.match(rf"\s*\[\s*{section}\s*\]", line) is not None
+
+
+def _last(lines: list[str]) -> int:
+    """How many lines there are without the empty ones at the end."""
+    count = len(lines)
+    while count and not lines[count - 1].strip():
+        count -= 1
+    return count
+
+
+def _quoted(value: str) -> str:
+    """A TOML string of one line."""
+    import tomli_w
+
+    return tomli_w.dumps({"x": " ".join(value.split())}).partition("=")[2].strip()
+
+
+def _checked(text: str, path: Path, book: Book) -> Card:
+    """The card a text would make. Raises UsageError."""
+    try:
+        return card_from_text(text, path, book)
+    except BadCaseError as bad:
+        raise UsageError("\n".join(f"not saved: {fault}" for fault in bad.faults)) from None

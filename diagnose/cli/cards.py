@@ -1,0 +1,68 @@
+"""The command for an engine's card."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from diagnose.cli import printing
+from diagnose.cli.options import AsJson
+from diagnose.errors import UsageError, plain
+
+
+def card(
+    name: Annotated[
+        Path,
+        typer.Argument(
+            readable=False, metavar="NAME", help="The card's file; made if it is not there yet."
+        ),
+    ],
+    figures: Annotated[
+        list[str] | None,
+        typer.Argument(
+            metavar="FIGURES",
+            help='Figures to write: main_clearance="0.0010 to 0.0025 in, limit 0.0035 in".',
+        ),
+    ] = None,
+    layout: Annotated[
+        str, typer.Option(metavar="LAYOUT", help="Of a new card: how the engine is built.")
+    ] = "",
+    full: Annotated[bool, typer.Option("--full", help="Every figure that is missing.")] = False,
+    json: AsJson = False,
+) -> None:
+    """One engine's own figures in one file that several jobs name.
+
+    Starts the file, each entry with its unit and where a manual prints it; later says what is
+    there and what is missing. A job names it: card = "petrol_v8.toml" under its [engine].
+    """
+    from diagnose.case.card import load_card
+    from diagnose.case.card_writing import start_card, write_figures
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.card import card_document
+    from diagnose.output.text.card import card_text
+    from knowledge.book import the_book
+
+    book = the_book()
+    path = name if name.suffix else name.with_suffix(".toml")
+    given = dict(_pair(text) for text in figures or ())
+    started = not path.exists() and not path.is_symlink()
+    if layout and not started:
+        given["layout"] = layout
+    if started:
+        start_card(path, book, {"layout": layout})
+    found = write_figures(path, book, given) if given else load_card(path, book)
+    document = card_document(found, book, started=started)
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(card_text(document, full=full))
+
+
+def _pair(text: str) -> tuple[str, str]:
+    """The name and figure of name=figure. Raises UsageError."""
+    name, equals, figure = (part.strip() for part in text.partition("="))
+    if not equals or not name or not figure:
+        raise UsageError(f"'{plain(text)}': write name=figure, like relief_setting=\"50 psi\"")
+    return name, figure

@@ -1,0 +1,60 @@
+"""What ``card`` prints: one screen of what is there and what is missing."""
+
+from __future__ import annotations
+
+from itertools import groupby
+from pathlib import PurePath
+
+from diagnose.output.documents.card import CardDocument
+from diagnose.output.lines import labelled, together, wrapped
+
+MOST_MISSING = 8  #: shown unless all are asked for
+SIZES = "sizes"  #: the table of which only the ids are shown, unless all is asked for
+SHORT, WIDE = 12, 25  #: columns of a table's name, of a figure's id
+
+
+def card_text(document: CardDocument, *, full: bool = False) -> str:
+    """Return the card as lines for a terminal; ``full``: every figure that is missing."""
+    of = f"{document.filled} of {document.possible} figures"
+    kind = "" if document.layout == "unknown" else f" ({document.layout})"
+    head = wrapped(f"Card of {document.name}{kind}: {of}")
+    if document.manual:
+        head += wrapped(f"from {document.manual}", 2)
+    if document.started:
+        head = wrapped(f"Written: {document.card}, with {document.possible} entries to fill in.")
+    return together([head, _there(document, full), _missing(document, full), _next(document)])
+
+
+def _there(document: CardDocument, full: bool) -> list[str]:
+    lines = []
+    for section, entries in groupby(document.there, key=lambda e: e.section):
+        there = list(entries)
+        said = "; ".join(f"{e.id} {e.written}" for e in there)
+        if section == SIZES and not full:
+            said = ", ".join(e.id for e in there)
+        lines += labelled(section, said, column=SHORT + 3)
+    if document.oil_grade:
+        lines += labelled("grade", document.oil_grade, column=SHORT + 3)
+    return ["There", *lines] if lines else []
+
+
+def _missing(document: CardDocument, full: bool) -> list[str]:
+    if not document.missing:
+        return ["Nothing is missing."]
+    shown = document.missing if full else document.missing[:MOST_MISSING]
+    lines = ["Missing, the most useful first, and where a manual usually prints it"]
+    for gap in shown:
+        about = f"{gap.says} [{gap.manual}]" if full else gap.manual
+        lines += labelled(gap.id, about, column=WIDE + 3)
+    left = len(document.missing) - len(shown)
+    return [*lines, *wrapped(f"and {left} more: {document.command} --full", 2)] if left else lines
+
+
+def _next(document: CardDocument) -> list[str]:
+    lines = []
+    if document.missing:
+        gap = document.missing[0]
+        example = f'{document.command} {gap.id}="{gap.write}"'
+        lines += wrapped(f"Fill one in, a figure for each _: {example}", whole=[example])
+    name = PurePath(document.card).name
+    return [*lines, *wrapped(f'A job beside it uses it: card = "{name}" under its [engine].')]

@@ -1,0 +1,90 @@
+"""The command ``card``: starts an engine's card, writes figures into it, shows what is missing."""
+
+from __future__ import annotations
+
+import json
+import tomllib
+from pathlib import Path
+
+import pytest
+
+from diagnose import UsageError, engine_card
+from diagnose.case.card_writing import start_card, write_figures
+from diagnose.errors import CannotWriteError
+from diagnose.output.documents.card import card_document
+from knowledge.book import the_book
+from knowledge.units import INCH, LBF
+from tests.support.command_line import ROOT, call
+
+BOOK = the_book()
+WORKBOAT = ROOT / "cases" / "cards" / "workboat_v8.toml"
+
+
+def test_the_command_starts_fills_and_shows_a_card(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    made = call("card", "petrol_v8", "--layout", "distributor_v8")
+    assert (made.code, made.err) == (0, "")
+    text = Path("petrol_v8.toml").read_text("utf-8")
+    assert tomllib.loads(text)["card"] == 1
+    open_ = {f.id for f in engine_card("petrol_v8.toml").missing(BOOK)}
+    for name in open_:
+        assert f"\n# {name} = " in text, "every entry waits as a comment"
+    assert "skew_gear_end_float" not in text, "this layout has none"
+    filled = call(
+        "card", "petrol_v8", "main_clearance=0.0010 to 0.0025 in, limit 0.0035 in", "oil=20W-50"
+    )
+    assert filled.code == 0
+    after = Path("petrol_v8.toml").read_text("utf-8")
+    assert len(after.splitlines()) == len(text.splitlines()), "over their comments"
+    data = json.loads(call("card", "petrol_v8", "--json").out)
+    assert (data["filled"], data["oil_grade"]) == (2, "20W-50")
+    assert data["missing"][0]["id"] == "hot_idle_pressure"
+    assert data["there"][0]["limit"] == pytest.approx(0.0035 * INCH)
+
+
+def test_a_wrong_figure_writes_nothing(tmp_path: Path) -> None:
+    path = tmp_path / "own.toml"
+    start_card(path, BOOK)
+    before = path.read_bytes()
+    for name, value, says in (
+        ("main_clearence", "at most 3 thou", "Did you mean 'main_clearance'"),
+        ("main_clearance", "3 thou", "may be a fit or a limit"),
+        ("relief_setting", '50 psi"\nx = "1', "is no pressure"),
+    ):
+        with pytest.raises(UsageError, match=says):
+            write_figures(path, BOOK, {"idle_speed": "700 rpm", name: value})
+        assert path.read_bytes() == before
+    with pytest.raises(CannotWriteError, match="exists already"):
+        start_card(path, BOOK)
+    with pytest.raises(UsageError, match="no such layout"):
+        start_card(tmp_path / "other.toml", BOOK, {"layout": "v9"})
+    assert not (tmp_path / "other.toml").exists()
+
+
+def test_figures_are_written_where_no_comment_waits(tmp_path: Path) -> None:
+    path = tmp_path / "own.toml"
+    path.write_text('card = 1\n[pressures]  # mine\nrelief_setting = "50 psi"\n', "utf-8")
+    card = write_figures(
+        path,
+        BOOK,
+        {"relief_setting": "3.5 bar", "hot_idle_pressure": "1 bar", "main_caps": "60 lb-ft"},
+    )
+    assert set(card.values) == {"relief_setting", "hot_idle_pressure", "main_caps"}
+    assert card.values["relief_setting"].text == "3.5 bar"
+    assert "# mine" in path.read_text("utf-8")
+
+
+def test_the_demonstration_card_fits_one_screen() -> None:
+    shown = call("card", WORKBOAT).out
+    assert len(shown.splitlines()) <= 36
+    assert all(len(line) <= 80 for line in shown.splitlines() if "diagnose card" not in line)
+    document = card_document(engine_card(WORKBOAT), BOOK)
+    ranks = [BOOK.card_figures[g.id].rank for g in document.missing if g.id in BOOK.card_figures]
+    assert ranks == sorted(ranks)
+    assert document.filled + len(document.missing) == document.possible
+
+
+def test_the_spring_gives_its_rate() -> None:
+    assert engine_card(WORKBOAT).spring_rate == pytest.approx(12 * LBF / (0.65 * INCH))
