@@ -128,7 +128,7 @@ def test_an_engine_that_is_said_to_work_in_two_places_gets_the_cautions_of_both(
         ("teardown",),
         ("teardown", "--json"),
         ("teardown", "--markdown"),
-        ("signoff", "--whole-engine"),
+        ("signoff", "--whole-engine", "--all"),
         ("signoff", "--whole-engine", "--json"),
         ("signoff", "--whole-engine", "--markdown"),
         ("signoff", "--whole-engine", "--start"),

@@ -115,7 +115,7 @@ def cautions_by_phase(path: Path) -> dict[Phase, list[str]]:
 def test_every_caution_of_a_task_heads_its_phase(path: Path) -> None:
     wanted = cautions_by_phase(path)
     assert sum(map(len, wanted.values())) >= 20
-    printed = call("signoff", path, "--whole-engine").out
+    printed = call("signoff", path, "--whole-engine", "--all").out
     heads = re.findall(r"^(\d+)  .+\n((?:.+\n)*)", printed, flags=re.MULTILINE)
     by_number = {int(number): flat(body) for number, body in heads}
     sheet = re.split(
@@ -149,7 +149,7 @@ START = (*RUNNING, Caution.FIRE)
 @pytest.mark.parametrize("whole", [(), ("--whole-engine",)])
 def test_every_caution_of_the_first_start_is_shown(path: Path, whole: tuple[str, ...]) -> None:
     """Those of any running engine, fire, and those of its own tasks, before the limits to watch."""
-    text = flat(call("signoff", path, "--start", *whole).out)
+    text = flat(call("signoff", path, "--start", "--all", *whole).out)
     tasks = [
         i.task for i in Signoff(answer_of(path), 0.9, whole=bool(whole)).of([Phase.FIRST_START])
     ]

@@ -56,7 +56,7 @@ def test_lookup_of_a_whole_kind(kind: str) -> None:
     assert [w["id"] for w in answer["words"]] == [w.id for w in words]
     names = SHOWN.get(kind) or {f.name for f in fields(words[0])} - {"does"}
     assert all(set(w) == {"kind", *names} for w in answer["words"])
-    shown = call("lookup", "--kind", KINDS[kind][1]).out
+    shown = call("lookup", "--kind", KINDS[kind][1], "--full").out
     assert shown.count("]\n") >= len(words)
     in_eighty_columns(shown)
     assert (
@@ -86,10 +86,10 @@ def test_show_of_each_kind(kind: str) -> None:
 
 def test_show_uses_workshop_words() -> None:
     """No mark, no id of a caution, no field's own name where there is a plainer one."""
-    shown = call("show", "gallery_plug_missing").out
+    shown = call("show", "gallery_plug_missing", "--full").out
     assert "freshly rebuilt: much commoner" in shown
     assert "++" not in shown
-    shown = " ".join(call("show", "cut_the_filter_open").out.split())
+    shown = " ".join(call("show", "cut_the_filter_open", "--full").out.split())
     assert "cautions the edges of a cut filter" in shown
     assert "open first filter_cut" in shown
     every = {f.name for kind in KINDS for f in fields(words_of(BOOK, kind)[0])}
@@ -98,7 +98,7 @@ def test_show_uses_workshop_words() -> None:
 
 
 def test_show_of_a_task_gives_what_each_source_accepts() -> None:
-    shown = " ".join(call("show", "main_clearance_fitted").out.split())
+    shown = " ".join(call("show", "main_clearance_fitted", "--full").out.split())
     assert "accepted 0.002 in to 0.0025 in (usual aim for a pushrod V8" in shown
     assert "at most 0.00315 in" in shown
     task = BOOK.tasks["main_clearance_fitted"]

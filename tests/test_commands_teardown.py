@@ -67,7 +67,7 @@ def test_every_job_has_its_plan_in_eighty_columns(name: str) -> None:
 )
 def test_the_same_plan_twice(name: str, form: tuple[str, ...]) -> None:
     """Byte for byte, and reading it changes nothing."""
-    assert call("teardown", path_of(name), *form) == teardown(name, *form)
+    assert call("teardown", path_of(name), "--all", *form) == teardown(name, *form)
     assert path_of(name).read_text("utf-8") == JOBS[name]
     assert {p.suffix for p in path_of(name).parent.iterdir()} == {".toml"}
 
@@ -78,7 +78,7 @@ def test_the_same_plan_in_another_process(tmp_path: Path, name: str) -> None:
     path = tmp_path / f"{name}.toml"
     path.write_text(JOBS[name], "utf-8")
     one, other = (
-        run("teardown", path, PYTHONHASHSEED=seed, FORCE_COLOR="1", TERM="xterm-256color")
+        run("teardown", path, "--all", PYTHONHASHSEED=seed, FORCE_COLOR="1", TERM="xterm-256color")
         for seed in ("1", "2")
     )
     assert one == other
@@ -147,7 +147,7 @@ def test_odd_titles_and_names(tmp_path: Path) -> None:
     for i, title in enumerate(("油圧警告灯 " * 30, "x" * 500, "\x1b[31m\u202ered")):
         path = tmp_path / f"{i}.toml"
         path.write_text(JOBS["smew"].replace('"Smew"', json.dumps(title)), "utf-8")
-        done = call("teardown", path)
+        done = call("teardown", path, "--all")
         in_eighty_columns(done.out)
         assert "\u202e" not in done.out
     path = tmp_path / "a\n- `fuel_smell`: yes · .toml"
@@ -306,7 +306,7 @@ def test_since_shows_what_the_findings_did(tmp_path: Path) -> None:
     planned = {i.id for _, i in checks(was)}
     assert set(changed["dropped"]) <= planned
     assert not set(changed["added"]) & planned
-    done = call("teardown", path, "--since", "1")
+    done = call("teardown", path, "--all", "--since", "1")
     in_eighty_columns(done.out)
     text = flat(done.out)
     assert "What changed since entry 1" in text

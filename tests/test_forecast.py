@@ -225,7 +225,7 @@ def test_command(tmp_path: Path) -> None:
     """Text and data, errors and the target."""
     path = saved(tmp_path, text(WORN, (IDLE,)))
     words = ("--set", "main_clearance=0.0025 in", "--set", "relief_setting=80 psi")
-    done = call("forecast", path, *words)
+    done = call("forecast", path, "--full", *words)
     assert done.code == 0, done.err
     words_out = " ".join(done.out.split())
     assert "costs nothing" in words_out
@@ -270,6 +270,6 @@ def test_the_plot_is_the_table() -> None:
 
 
 def test_the_plot_fits_the_screen() -> None:
-    lines = call("forecast", CASES / "dunlin.toml").out.splitlines()
+    lines = call("forecast", CASES / "dunlin.toml", "--full").out.splitlines()
     assert any("O wanted" in line for line in lines)
     assert max(map(len, lines)) <= 80

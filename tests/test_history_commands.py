@@ -52,7 +52,7 @@ def test_help() -> None:
 def test_history(shop: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.chdir(shop)
     before = snapshot(shop)
-    text = said(call("history"))
+    text = said(call("history", "--full"))
     for part in (
         "Jobs in .: 2 closed jobs; 1 open",
         "2026-05-01 dunlin.toml skew_gear_four - 40",
@@ -64,7 +64,7 @@ def test_history(shop: Path, monkeypatch: pytest.MonkeyPatch) -> None:
         assert part in text
     assert "Left out" not in text
     assert "Pace" not in text, "nothing was planned"
-    assert said(call("history", shop)) == text.replace(" .: ", f" {shop}: ").replace(
+    assert said(call("history", shop, "--full")) == text.replace(" .: ", f" {shop}: ").replace(
         "--with-history .", f"--with-history {shop}"
     )
     assert snapshot(shop) == before
@@ -98,14 +98,14 @@ def test_history_json(shop: Path) -> None:
 
 def test_comebacks_are_shown(shop: Path) -> None:
     a_folder(shop, fulmar=job_text("coolant_in_oil", comeback="dunlin.toml"))
-    text = said(call("history", shop))
+    text = said(call("history", shop, "--full"))
     assert "3 closed jobs" in text
     assert "2 jobs counted; 1 not, because the engine came back" in text
     assert "came back; not counted" in text
     assert "comeback of dunlin.toml" in text
     a_folder(shop, fulmar=job_text("coolant_in_oil", comeback="gone.toml"))
     assert "fulmar.toml: comeback of gone.toml, which is no closed job" in said(
-        call("history", shop)
+        call("history", shop, "--full")
     )
 
 
@@ -129,13 +129,13 @@ def test_the_pace_kept_at_closing_stretches_a_plan(tmp_path: Path) -> None:
     slower = json.loads(call("teardown", case, "--json", "--with-history", yard).out)
     assert slower["stages"][0]["checks"][0]["minutes"] > plain["stages"][0]["checks"][0]["minutes"]
     assert "this shop's pace" in " ".join(
-        call("teardown", case, "--with-history", yard).out.split()
+        call("teardown", case, "--with-history", yard, "--all").out.split()
     )
     assert json.loads(call("teardown", case, "--json").out) == plain
 
 
 def test_minutes_planned(shop: Path) -> None:
-    text = said(call("history", shop, "--planned"))
+    text = said(call("history", shop, "--planned", "--full"))
     assert re.search(r"dunlin.toml skew_gear_four \d+ 40 ", text)
     assert re.search(
         r"Pace: this shop takes 0\.\d\d times the minutes planned \(1 job: 40 min", text
@@ -149,7 +149,7 @@ def test_minutes_planned(shop: Path) -> None:
 def test_no_closed_job(tmp_path: Path) -> None:
     for jobs, besides in (({}, "0 open"), ({"tern": job_text()}, "1 open")):
         folder = a_folder(tmp_path / "jobs", **jobs)
-        assert said(call("history", folder)) == f"no closed job in {folder}; {besides}"
+        assert said(call("history", folder, "--full")) == f"no closed job in {folder}; {besides}"
         data = json.loads(call("history", folder, "--json").out)
         assert (data["jobs"], data["found"], data["moved"]) == ([], [], [])
 
@@ -177,7 +177,7 @@ def test_junk_in_the_folder(shop: Path, tmp_path: Path) -> None:
     (shop / "inner").mkdir()
     (shop / "inner" / "dunlin.toml").write_text(job_text("coolant_in_oil"))
     before = snapshot(tmp_path)
-    text = said(call("history", shop))
+    text = said(call("history", shop, "--full"))
     assert "2 closed jobs; 1 open, 15 files left out" in text
     for part in (
         "link.toml: is a link",
@@ -207,7 +207,7 @@ def test_junk_in_the_folder(shop: Path, tmp_path: Path) -> None:
 def test_names_and_comebacks_of_every_kind_keep_to_the_screen(shop: Path) -> None:
     a_folder(shop, **{EVIL: job_text("relief_debris"), "x" * 200: job_text("relief_debris")})
     a_folder(shop, 油圧=job_text("relief_debris", comeback="\\u001b[31m" * 20))
-    text = said(call("history", shop))
+    text = said(call("history", shop, "--full"))
     assert "5 closed jobs" in text
     assert "\u202e" not in text
 
@@ -215,12 +215,12 @@ def test_names_and_comebacks_of_every_kind_keep_to_the_screen(shop: Path) -> Non
 def test_files_and_folders_one_may_not_read(anyones: Path) -> None:
     three_jobs(anyones)
     (anyones / "dunlin.toml").chmod(0o000)
-    done = as_nobody("history", anyones)
+    done = as_nobody("history", anyones, "--full")
     assert "1 closed job; 1 open, 1 file left out" in said(done)
     assert "dunlin.toml: no permission to read it" in done.out
     closed = a_folder(anyones / "closed")
     closed.chmod(0o000)
-    done = as_nobody("history", closed)
+    done = as_nobody("history", closed, "--full")
     assert (done.code, done.out) == (66, "")
     assert done.err.endswith("no permission to read it\n")
     closed.chmod(0o700)

@@ -12,7 +12,8 @@ from diagnose.case.loading import load
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.review import ReviewDocument, review_document
 from diagnose.output.lines import wrapped
-from diagnose.output.text.review_brief import MOST, review_brief
+from diagnose.output.text.review_brief import review_brief
+from diagnose.output.text.screen import MOST
 from knowledge.book import the_book
 from tests.confirmed.scoring import FURTHER, case_files
 from tests.support.command_line import call, in_eighty_columns

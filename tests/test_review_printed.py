@@ -31,7 +31,9 @@ def long(start: str) -> str:
 
 
 def evidence(says: str) -> EvidenceItem:
-    return EvidenceItem(finding="f", decibans=4.0, chain=(), weight="fair (+4 dB)", says=says)
+    return EvidenceItem(
+        finding="f", decibans=4.0, chain=(), weight="some (+4 dB)", strength="some", says=says
+    )
 
 
 def cause(name: str, probability: float, no_fault: bool = False) -> RankedCause:

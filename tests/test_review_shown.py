@@ -111,8 +111,8 @@ def test_an_observation_in_words(there: float, absent: float, words: str) -> Non
 
 @pytest.mark.parametrize(
     ("decibans", "weight"),
-    [(8.0, "strong (+8 dB)"), (7.9, "fair (+8 dB)"), (3.0, "fair (+3 dB)"), (2.9, "slight (+3 dB)"),
-     (-8.0, "strong (-8 dB)"), (-3.0, "fair (-3 dB)"), (-0.6, "slight (-1 dB)")],
+    [(8.0, "strong (+8 dB)"), (7.9, "some (+8 dB)"), (3.0, "some (+3 dB)"), (2.9, "slight (+3 dB)"),
+     (-8.0, "strong (-8 dB)"), (-3.0, "some (-3 dB)"), (-0.6, "slight (-1 dB)")],
 )  # fmt: skip
 def test_the_weight_of_evidence_in_words(decibans: float, weight: str) -> None:
     given = [Weight(FLICKERS.id, decibans, ("a", FLICKERS.id))]

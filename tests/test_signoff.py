@@ -181,7 +181,7 @@ def test_every_skipped_task_is_named(tmp_path: Path) -> None:
     assert done.code == 2
     assert "reason" in done.err or "note" in done.err
     assert call("record", case, "pickup_gap_fitted=skipped", "--note", "no clay").code == 0
-    out = call("signoff", case).out
+    out = call("signoff", case, "--all").out
     assert "left out" in out
     assert "no clay" in out
 
@@ -200,7 +200,7 @@ def test_a_failed_check_blocks_and_shows_its_remedy(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize("name", one_in(2, sorted(p.stem for p in (ROOT / "cases").glob("*.toml"))))
 def test_the_sheet_reads_on_a_narrow_screen(name: str) -> None:
-    for words in (("signoff",), ("signoff", "--open-only"), ("signoff", "--whole-engine")):
+    for words in (("signoff",), ("signoff", "--open-only"), ("signoff", "--whole-engine", "--all")):
         done = call(words[0], ROOT / "cases" / f"{name}.toml", *words[1:])
         assert done.code == 0, done.err
         lines = [x for x in done.out.splitlines() if "  diagnose " not in x]
@@ -302,7 +302,7 @@ def holds_back(item: Item) -> bool:
 @cache
 def printed() -> str:
     """The tasks of one sheet in order, each with whether it may wait, as printed."""
-    out = call("signoff", ROOT / "cases" / "dunlin.toml").out
+    out = call("signoff", ROOT / "cases" / "dunlin.toml", "--all").out
     tasks = re.split(r"^  \[ \] ", out, flags=re.MULTILINE)[1:]
     said = []
     for task in map(str.split, tasks):
@@ -350,6 +350,6 @@ def test_a_cam_is_run_in_only_where_cam_or_lifters_were_out(
         'what = "debris_on_relief_seat"\nstate = "present"\n',
         "utf-8",
     )
-    said = call("signoff", path, "--opened", opened).out
+    said = call("signoff", path, "--opened", opened, "--all").out
     assert ("cam_run_in_speed_held" in said) is called
     assert "cooler_flushed_and_proved" not in said

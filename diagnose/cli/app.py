@@ -39,7 +39,7 @@ COMMANDS: tuple[tuple[Callable[..., None], str], ...] = (
     (jobs.report, "A page about the job for its owner."),
     (jobs.history, "What the closed jobs of a folder were, and what they teach."),
     (book.lookup, "Find what the book calls a thing; list the book."),
-    (book.show, "Everything the book says of one word."),
+    (book.show, "What the book says of one word."),
     (book.check, "Check the book itself, as a whole."),
     (book.graph, "The case's cause graph in an open format."),
 )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -10,7 +11,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from diagnose.cli import printing
-from diagnose.cli.options import AsJson, CaseFile
+from diagnose.cli.options import AsJson, CaseFile, Whole
 
 if TYPE_CHECKING:
     from diagnose.inference.chaining import Facts
@@ -39,6 +40,7 @@ def lookup(
             "layout, limit, trial, area, fault, links, inhibitors or rule; without words all.",
         ),
     ] = "",
+    whole: Whole = False,
 ) -> None:
     """Find what the book calls something you know by another word, or list what it holds."""
     from diagnose.entry.words import parse_kind
@@ -50,7 +52,7 @@ def lookup(
     if text.strip():
         _print_hits(text, wanted, most or USUAL_HITS, json)
     elif wanted:
-        _print_list(wanted, most, json)
+        _print_list(wanted, most, json, whole)
     else:
         raise UsageError(
             "nothing to look up; write for instance: diagnose lookup needle dances, "
@@ -64,12 +66,14 @@ def show(
         typer.Argument(metavar="ID", help="The id of anything in the book, as lookup names it."),
     ],
     json: AsJson = False,
+    whole: Whole = False,
 ) -> None:
-    """Everything the book says of one word: a cause, finding, inspection, task, part, rule ..."""
+    """What the book says of one word: a cause, finding, inspection, task, part, rule ..."""
     from diagnose.entry.words import words_of_id
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.lookup import show_document
     from diagnose.output.text.lookup import show_text
+    from diagnose.output.text.show_brief import show_brief
     from knowledge.book import the_book
 
     book = the_book()
@@ -77,7 +81,7 @@ def show(
     if json:
         printing.data(as_json(document))
     else:
-        printing.answer(show_text(document))
+        printing.answer(show_text(document) if whole else show_brief(document))
 
 
 def check(
@@ -116,8 +120,12 @@ def check(
 def graph(
     case: CaseFile,
     format: Annotated[
-        str, typer.Option(metavar="FORMAT", help="json, graphml, dot, bif or svg.")
-    ] = "json",
+        str,
+        typer.Option(
+            metavar="FORMAT",
+            help="json, graphml, dot, bif or svg; json if left out, in words on a terminal.",
+        ),
+    ] = "",
     out: Annotated[
         str, typer.Option(metavar="FILE", help="File to write, never a case; - is standard output.")
     ] = "-",
@@ -135,11 +143,17 @@ def graph(
     from diagnose.output.graph_file import FORMATS, graph_file
     from knowledge.book import the_book
 
-    wanted = parse_format(format, (*FORMATS, PICTURE))
+    wanted = parse_format(format or "json", (*FORMATS, PICTURE))
     book = the_book()
     answer = Diagnosis(book, load(case, book))
     node = parse_node(focus, answer.inference.graph) if focus else ""
-    if wanted == PICTURE:
+    if not format and out == "-" and sys.stdout.isatty():
+        from diagnose.output.documents.cause_graph import focused_graph, leading_causes_graph
+        from diagnose.output.text.graph_brief import graph_brief
+
+        shown = focused_graph(answer, node) if node else leading_causes_graph(answer)
+        text = graph_brief(shown, answer.case.job.title, str(case)) + "\n"
+    elif wanted == PICTURE:
         from diagnose.output.documents.cause_graph import focused_graph, leading_causes_graph
         from diagnose.output.html.graph_picture import graph_svg
 
@@ -175,19 +189,20 @@ def _print_hits(text: str, kind: str, most: int, json: bool) -> None:
         printing.answer(hits_text(document))
 
 
-def _print_list(kind: str, most: int | None, json: bool) -> None:
+def _print_list(kind: str, most: int | None, json: bool, whole: bool) -> None:
     """Print every word of a kind."""
     from diagnose.lookup.finder import words_of
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.lookup import list_document
     from diagnose.output.text.lookup import list_text
+    from diagnose.output.text.show_brief import list_brief
     from knowledge.book import the_book
 
     document = list_document(kind, words_of(the_book(), kind)[:most])
     if json:
         printing.data(as_json(document))
     else:
-        printing.answer(list_text(document))
+        printing.answer(list_text(document) if whole or most else list_brief(document))
 
 
 def _facts_of(folder: Path) -> Iterator[tuple[Path, Facts]]:

@@ -8,7 +8,7 @@ from typing import Annotated
 import typer
 
 from diagnose.cli import printing
-from diagnose.cli.options import AsJson, CaseFile, Changes
+from diagnose.cli.options import AsJson, CaseFile, Changes, Whole
 from diagnose.errors import UsageError
 
 
@@ -26,6 +26,7 @@ def survey(
         Path | None, typer.Option(metavar="FILE", help="Draw the curves into this .svg file.")
     ] = None,
     json: AsJson = False,
+    whole: Whole = False,
 ) -> None:
     """What the gauge readings say is wrong with the oil circuit, and how bad it is.
 
@@ -37,6 +38,7 @@ def survey(
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.survey import survey_document
     from diagnose.output.text.survey import survey_text
+    from diagnose.output.text.survey_brief import survey_brief
     from knowledge.book import the_book
 
     book = the_book()
@@ -51,10 +53,10 @@ def survey(
     if json:
         printing.data(as_json(document))
     else:
-        printing.answer(survey_text(document))
+        printing.answer(survey_text(document) if whole else survey_brief(document))
 
 
-def budget(case: CaseFile, json: AsJson = False) -> None:
+def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
     """How much of the pressure missing at hot idle and at cruise each measured finding explains.
 
     The shares do not depend on the order of the findings; what nothing explains is shown too.
@@ -66,6 +68,7 @@ def budget(case: CaseFile, json: AsJson = False) -> None:
     from diagnose.output.documents.budget import budget_document
     from diagnose.output.documents.found import headline
     from diagnose.output.text.budget import budget_text
+    from diagnose.output.text.budget_brief import budget_brief
     from knowledge.book import the_book
 
     book = the_book()
@@ -76,7 +79,7 @@ def budget(case: CaseFile, json: AsJson = False) -> None:
     if json:
         printing.data(as_json(document))
     else:
-        printing.answer(budget_text(document))
+        printing.answer(budget_text(document) if whole else budget_brief(document))
 
 
 def forecast(
@@ -96,6 +99,7 @@ def forecast(
         ),
     ] = None,
     json: AsJson = False,
+    whole: Whole = False,
 ) -> None:
     """Pressure over speed, cold and hot, before and after a planned repair; what it costs.
 
@@ -108,6 +112,7 @@ def forecast(
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.forecast import forecast_document
     from diagnose.output.text.forecast import forecast_text
+    from diagnose.output.text.forecast_brief import forecast_brief
     from knowledge.book import the_book
 
     if at:
@@ -123,7 +128,7 @@ def forecast(
     if json:
         printing.data(as_json(document))
     else:
-        printing.answer(forecast_text(document))
+        printing.answer(forecast_text(document) if whole else forecast_brief(document))
 
 
 def _expected(case: Path, at: list[str], json: bool) -> None:

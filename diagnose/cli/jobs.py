@@ -8,7 +8,7 @@ from typing import Annotated
 import typer
 
 from diagnose.cli import printing
-from diagnose.cli.options import AsJson, CaseFile, WithHistory
+from diagnose.cli.options import AsJson, CaseFile, Whole, WithHistory
 
 
 def report(
@@ -56,6 +56,7 @@ def history(
         ),
     ] = False,
     json: AsJson = False,
+    whole: Whole = False,
 ) -> None:
     """Closed jobs of a folder, what was found how often beside the book, what came back.
 
@@ -65,7 +66,7 @@ def history(
     from diagnose.history.shop import read_shop
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.history import history_document
-    from diagnose.output.text.history import history_text
+    from diagnose.output.text.history import history_brief, history_text
     from knowledge.book import the_book
 
     book = the_book()
@@ -74,4 +75,4 @@ def history(
     if json:
         printing.data(as_json(document))
     else:
-        printing.answer(history_text(document))
+        printing.answer(history_text(document) if whole else history_brief(document))

@@ -12,6 +12,7 @@ CaseFile = Annotated[
     typer.Argument(readable=False, metavar="CASE", help="The case file, for instance petrel.toml."),
 ]
 AsJson = Annotated[bool, typer.Option("--json", help="Print data instead of text.")]
+Whole = Annotated[bool, typer.Option("--all", "--full", help="Everything, not one screen.")]
 AsMarkdown = Annotated[bool, typer.Option("--markdown", help="A sheet to fill in, as Markdown.")]
 AsBlanks = Annotated[bool, typer.Option("--blanks", help="Only the blanks, as TOML to fill in.")]
 Changes = Annotated[

@@ -8,7 +8,16 @@ from typing import Annotated
 import typer
 
 from diagnose.cli import printing
-from diagnose.cli.options import AsBlanks, AsJson, AsMarkdown, AsPage, CaseFile, Changes, form_of
+from diagnose.cli.options import (
+    AsBlanks,
+    AsJson,
+    AsMarkdown,
+    AsPage,
+    CaseFile,
+    Changes,
+    Whole,
+    form_of,
+)
 
 
 def signoff(
@@ -42,10 +51,11 @@ def signoff(
     blanks: AsBlanks = False,
     html: AsPage = None,
     json: AsJson = False,
+    whole: Whole = False,
 ) -> None:
-    """Every fit, gap, torque and gasket this repair calls for, with limits and their sources.
+    """What stands open before and after the first start, by phase, and the next task.
 
-    Values recorded are judged: passed, borderline, failed. Sources that differ stand side by side.
+    --all has every fit, gap, torque and gasket this repair calls for, with limits and sources.
     """
     from diagnose.case.loading import load
     from diagnose.diagnosis import Diagnosis
@@ -54,6 +64,7 @@ def signoff(
     from diagnose.output.documents.signoff import signoff_document, start_expected
     from diagnose.output.markdown.signoff import signoff_blanks, signoff_markdown
     from diagnose.output.text.signoff import signoff_text
+    from diagnose.output.text.signoff_brief import signoff_brief
     from diagnose.planning.choosing import SURE
     from diagnose.signoff.parts import parts_list
     from diagnose.signoff.sheet import Signoff
@@ -61,7 +72,7 @@ def signoff(
 
     form = form_of(json=json, markdown=markdown, blanks=blanks)
     if start and html is None:
-        _print_start(case, opened or [], whole_engine, changes or [], left or [], json)
+        _print_start(case, opened or [], whole_engine, changes or [], left or [], json, whole)
         return
     printing.check_page(html, form)
     book = the_book()
@@ -83,8 +94,10 @@ def signoff(
         printing.answer(signoff_markdown(document))
     elif form == "blanks":
         printing.answer(signoff_blanks(document))
-    else:
+    elif whole or open_only:
         printing.answer(signoff_text(document, open_only=open_only))
+    else:
+        printing.answer(signoff_brief(document))
 
 
 def close(
@@ -141,6 +154,7 @@ def _print_start(
     changes: list[str],
     left: list[str],
     json: bool,
+    all_of_it: bool,
 ) -> None:
     """Print what the repaired engine should show at its first start, and what it does show."""
     from diagnose.case.loading import load
@@ -150,6 +164,7 @@ def _print_start(
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.first_start import first_start_document
     from diagnose.output.text.first_start import first_start_text
+    from diagnose.output.text.first_start_brief import first_start_brief
     from diagnose.planning.choosing import SURE
     from diagnose.signoff.sheet import Signoff
     from diagnose.signoff.start import first_start
@@ -164,4 +179,5 @@ def _print_start(
     if json:
         printing.data(as_json(document))
     else:
-        printing.answer(first_start_text(document))
+        text = first_start_text if all_of_it else first_start_brief
+        printing.answer(text(document))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import contextlib
 import os
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
@@ -22,9 +22,13 @@ from diagnose.cli.options import (
     OnlyMinutes,
     OnStand,
     Until,
+    Whole,
     WithHistory,
     form_of,
 )
+
+if TYPE_CHECKING:
+    from diagnose.diagnosis import Diagnosis
 
 
 def review(
@@ -36,12 +40,16 @@ def review(
     ],
     json: AsJson = False,
     full: Annotated[
-        bool, typer.Option("--full", help="Everything: reasons, rivals, damage, all notices.")
+        bool,
+        typer.Option("--full", "--all", help="Everything: reasons, rivals, damage, all notices."),
     ] = False,
     causes: Annotated[
         int | None,
         typer.Option(min=1, max=200, metavar="NUMBER", help="How many causes to show of one case."),
     ] = None,
+    why: Annotated[
+        str, typer.Option(metavar="CAUSE", help="Reasons for and against one cause, by its id.")
+    ] = "",
     check: Annotated[
         bool, typer.Option("--check", help="Compare with the case's [expect]; exit 1 if it fails.")
     ] = False,
@@ -69,11 +77,15 @@ def review(
     if os.path.isdir(case):  # without the permissions that Path.is_dir needs
         if with_history:
             raise UsageError("with-history: reviews one case at a time; name a case file")
+        if why:
+            raise UsageError("why: needs one case; name a case file")
         return _review_folder(case, print_json=json, check=check, jobs=jobs)
     book = the_book()
     loaded = load(case, book)
     shop = shop_learning(with_history, book, case, "review")
     answer = Diagnosis(book, loaded, learned=shop.factors)
+    if why:
+        return _print_why(answer, why, case, json=json)
     document = review_document(answer, str(case), history=shop.note, for_json=json)
     if json:
         printing.data(as_json(document))
@@ -85,6 +97,21 @@ def review(
     printing.remark_lines(*(f"{named(case)}: {fault}" for fault in faults))
     if faults:
         raise typer.Exit(1)
+
+
+def _print_why(answer: Diagnosis, why: str, case: Path, *, json: bool) -> None:
+    """Print the reasons for and against one cause. Raises UsageError where there is no such cause."""
+    from diagnose.entry.words import parse_cause
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.why import why_document
+    from diagnose.output.text.why import why_text
+
+    cause = parse_cause(why, [r.cause.id for r in answer.ranking])
+    document = why_document(answer, cause, str(case))
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(why_text(document))
 
 
 def _review_folder(folder: Path, *, print_json: bool, check: bool, jobs: int) -> None:
@@ -157,10 +184,14 @@ def teardown(
     html: AsPage = None,
     with_history: WithHistory = None,
     json: AsJson = False,
+    stage: Annotated[
+        int | None, typer.Option(min=1, metavar="NUMBER", help="One stage in full.")
+    ] = None,
+    whole: Whole = False,
 ) -> None:
-    """What to open and check, in what order, with cautions, limits and blanks to fill in.
+    """What to open and check, in what order: the stages, and the steps of the next one.
 
-    Says when to stop, what each outcome means, and what must be closed before putting together.
+    --all has every stage with cautions, limits and blanks, what each outcome means and when to stop.
     """
     from diagnose.case.loading import load
     from diagnose.diagnosis import Diagnosis
@@ -171,6 +202,7 @@ def teardown(
     from diagnose.output.documents.teardown import teardown_document
     from diagnose.output.markdown.teardown import teardown_blanks, teardown_markdown
     from diagnose.output.text.teardown import teardown_text
+    from diagnose.output.text.teardown_brief import stage_text, teardown_brief
     from diagnose.teardown.changes import Changes
     from diagnose.teardown.loose_ends import loose_ends
     from diagnose.teardown.plan import Plan, PlanRequest
@@ -211,5 +243,7 @@ def teardown(
         printing.answer(teardown_markdown(document))
     elif form == "blanks":
         printing.answer(teardown_blanks(document))
+    elif stage is not None:
+        printing.answer(stage_text(document, stage))
     else:
-        printing.answer(teardown_text(document))
+        printing.answer(teardown_text(document) if whole else teardown_brief(document))

@@ -53,6 +53,17 @@ def parse_format(text: str, formats: Sequence[str]) -> str:
     return wanted
 
 
+def parse_cause(text: str, causes: Collection[str]) -> str:
+    """The id of a cause this engine can have. Raises UsageError with the nearest."""
+    wanted = normal_id(text)
+    if wanted not in causes:
+        near = nearest(wanted, causes)
+        raise UsageError(
+            f"why: no cause '{plain(text)}' of this engine.{near} Try: diagnose lookup --kind cause"
+        )
+    return wanted
+
+
 def parse_node(text: str, nodes: Collection[str]) -> str:
     """The id of a node of a cause graph. Raises UsageError with the nearest."""
     wanted = text.strip().lower().replace("-", "_")

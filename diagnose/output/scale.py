@@ -57,6 +57,14 @@ class Scale:
         """
         return f"{self.one(band.mean)} ({self.figure(band.low)} to {self.figure(band.high)})"
 
+    def figures(self, band: Band) -> str:
+        """The mean with its range, without the unit.
+
+        >>> Scale().figures(Band(-7e3, 55e3, 90e3))
+        '8 (-1 to 13)'
+        """
+        return f"{self.figure(band.mean)} ({self.figure(band.low)} to {self.figure(band.high)})"
+
     def ends(self, band: Band) -> str:
         """The mean with its range, short enough for a table."""
         return f"{self.figure(band.mean)} ({self.figure(band.low)}-{self.figure(band.high)})"

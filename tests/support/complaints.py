@@ -82,7 +82,7 @@ def path_of(name: str) -> Path:
 @cache
 def teardown(name: str, *options: str) -> Done:
     """What the command prints of one job; each is asked once in a test run."""
-    return call("teardown", path_of(name), *options)
+    return call("teardown", path_of(name), "--all", *options)
 
 
 @cache

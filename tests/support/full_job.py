@@ -47,7 +47,7 @@ FLICKER = (
     ),
     Step(("review", CASE), shows=("Next: ",)),
     Step(("survey", CASE), shows=("700 rpm",)),
-    Step(("teardown", CASE), shows=("Stage 1 of", "caution:", "Stages in order")),
+    Step(("teardown", CASE), shows=("Now, stage 1", "caution:", "found by then")),
     Step(
         ("record", CASE, "overfill_steadies_it=yes", "--when", DAY, "--by", "Maud"),
         shows=("--since",),
@@ -106,7 +106,7 @@ AFTER = {
     "panel_gauge_agrees": "3 psi",
 }
 STARTED = (
-    Step(("signoff", CASE, "--start"), shows=("Predicted at the gallery", "shut down")),
+    Step(("signoff", CASE, "--start"), shows=("The gauge should show", "shut down")),
     Step(
         (
             "record", CASE, "--reading", "700 rpm 22 C 44 psi direct start",

@@ -37,6 +37,11 @@ def ranked_causes(diagnosis: Diagnosis) -> tuple[RankedCause, ...]:
     return tuple(_cause(diagnosis, r, weights.get(r.cause.id, ())) for r in diagnosis.ranking)
 
 
+def ranked_cause(diagnosis: Diagnosis, ranked: Ranked) -> RankedCause:
+    """One cause of the ranking with its evidence, however far down it stands."""
+    return _cause(diagnosis, ranked, diagnosis.reasons.for_cause(ranked.cause.id))
+
+
 def _cause(diagnosis: Diagnosis, ranked: Ranked, weights: Sequence[Weight]) -> RankedCause:
     cause = ranked.cause
     return RankedCause(

@@ -15,6 +15,7 @@ from knowledge.model import Finding
 
 SURE = 0.95  #: certainty from which a finding is stated without its doubt
 LEADS, SETTLED = 0.4, 0.9  #: probability from which the first cause leads, and is nearly certain
+STRONG, SOME = 8, 3  #: dB from which evidence is strong, or more than slight
 STRONGEST = 4  #: pieces of evidence a person is shown on either side
 
 
@@ -25,7 +26,8 @@ class EvidenceItem:
     finding: str  #: id; of a condition where a survey is the evidence
     decibans: float  #: above zero: for the cause
     chain: tuple[str, ...]  #: node ids from the cause to the finding
-    weight: str = field(metadata=NOT_IN_JSON)  #: strong, fair or slight, with the figure
+    weight: str = field(metadata=NOT_IN_JSON)  #: strong, some or slight, with the figure
+    strength: str = field(metadata=NOT_IN_JSON)  #: strong, some or slight
     says: str = field(metadata=NOT_IN_JSON)
 
 
@@ -64,7 +66,8 @@ def _item(diagnosis: Diagnosis, weight: Weight) -> EvidenceItem:
         finding=weight.what,
         decibans=weight.decibans,
         chain=weight.chain,
-        weight=_strength(weight.decibans),
+        weight=f"{strength(weight.decibans)} ({weight.decibans:+.0f} dB)",
+        strength=strength(weight.decibans),
         says=says,
     )
 
@@ -87,10 +90,14 @@ def is_there(diagnosis: Diagnosis, name: str) -> bool:
     return diagnosis.inference.evidence[name].there
 
 
-def _strength(decibans: float) -> str:
+def strength(decibans: float) -> str:
+    """Return the size of a piece of evidence in a word.
+
+    >>> strength(17), strength(-4.2), strength(1)
+    ('strong', 'some', 'slight')
+    """
     size = abs(decibans)
-    strength = "strong" if size >= 8 else "fair" if size >= 3 else "slight"
-    return f"{strength} ({decibans:+.0f} dB)"
+    return "strong" if size >= STRONG else "some" if size >= SOME else "slight"
 
 
 def _of_readings(diagnosis: Diagnosis, weight: Weight) -> str:

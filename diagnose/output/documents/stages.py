@@ -28,6 +28,7 @@ class StageOpening:
     keep: str  #: what to record before it is disturbed; may be empty
     ready: tuple[str, ...]  #: parts and consumables to have ready
     destroys: str  #: what is lost by opening; may be empty
+    cautions: tuple[str, ...] = ()  #: of this opening alone
 
     @property
     def shown(self) -> bool:
@@ -76,6 +77,7 @@ class PlannedCheck:
     steps: tuple[str, ...] = field(metadata=NOT_IN_JSON)
     destroys: str = field(metadata=NOT_IN_JSON)
     takes_readings: bool = field(metadata=NOT_IN_JSON)
+    cautions: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: of this check alone
     source: str = field(metadata=NOT_IN_JSON)
 
     @property
@@ -148,7 +150,7 @@ def _title(stage: Stage) -> str:
 
 def _stage(stage: Stage, plan: Plan) -> PlannedStage:
     return PlannedStage(
-        opens=tuple(_opening(o, plan.chooser.tree.minutes(o.access)) for o in stage.way),
+        opens=tuple(_opening(o, plan) for o in stage.way),
         minutes=stage.minutes,
         opening_minutes=stage.opening_minutes,
         reach=stage.reach,
@@ -166,14 +168,15 @@ def _stage(stage: Stage, plan: Plan) -> PlannedStage:
     )
 
 
-def _opening(opening: Opening, minutes: float) -> StageOpening:
+def _opening(opening: Opening, plan: Plan) -> StageOpening:
     return StageOpening(
         place=opening.access,
         says=opening.says,
-        minutes=minutes,
+        minutes=plan.chooser.tree.minutes(opening.access),
         keep=opening.keep,
         ready=opening.ready,
         destroys=opening.destroys,
+        cautions=tuple(cautions(opening.cautions, plan.answer)),
     )
 
 
@@ -193,6 +196,7 @@ def _check(check: Check, plan: Plan) -> PlannedCheck:
         steps=inspection.steps,
         destroys=inspection.destroys,
         takes_readings=inspection.takes_readings,
+        cautions=tuple(cautions(inspection.cautions, plan.answer)),
         source=source_title(inspection.source),
     )
 

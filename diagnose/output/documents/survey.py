@@ -17,6 +17,7 @@ from knowledge.model import Reading
 from knowledge.units import PSI
 
 CELSIUS = 273.15  #: K at 0 C
+CLEAR, LEADS = 0.7, 0.4  #: share from which the first is clear, or leads (judgement)
 POOR = 2.5  #: psi: known pressures missed by more than this are mentioned
 
 
@@ -87,6 +88,7 @@ class SurveyDocument:
     may_run: bool = field(metadata=NOT_IN_JSON)  #: no alarm forbids running the engine
     baseline_missed: str = field(metadata=NOT_IN_JSON)  #: the worst miss; empty where it is small
     layout_assumed: bool = field(metadata=NOT_IN_JSON)
+    in_short: str = field(metadata=NOT_IN_JSON)  #: in a sentence, without its full stop
     not_weighed: int = field(metadata=NOT_IN_JSON)  #: readings left out: there are too many
 
 
@@ -111,8 +113,24 @@ def survey_document(survey: Survey, case: Case, *, may_run: bool = True) -> Surv
         may_run=may_run,
         baseline_missed=scale.one(worst * PSI) if worst > POOR else "",
         layout_assumed=case.layout is UNKNOWN and case.engine.profile is None,
+        in_short=_in_short(survey),
         not_weighed=survey.not_weighed,
     )
+
+
+def _in_short(survey: Survey) -> str:
+    """Say what the readings come to, however little that is."""
+    ranked = sorted(survey.rows, key=lambda r: -r.share)
+    first, faults = ranked[0], [r for r in ranked if r.id not in (HEALTHY, NEITHER)]
+    if first.share >= LEADS and first.id == HEALTHY:
+        return "The readings are what a sound engine of this kind shows"
+    if first.share >= LEADS and first.id == NEITHER:
+        return "No single fault fits the readings: several together, or a reading is wrong"
+    if first.share >= CLEAR:
+        return f"The readings point to one thing: {first.says}"
+    if first.share >= LEADS:
+        return f"Best fit: {first.says}; not certain yet"
+    return f"The readings do not separate them yet: {', or '.join(r.says for r in faults[:2])}"
 
 
 def _reading(reading: Reading, scale: Scale) -> SurveyReading:

@@ -13,8 +13,8 @@ def forecast_text(document: ForecastDocument) -> str:
     return together(
         [
             wrapped(f"Forecast: {document.title or 'case without a title'}", 0, 2),
-            _planned(document),
-            _table(document),
+            planned_lines(document),
+            table_lines(document),
             plot_lines(document.plot, width()),
             _targets(document),
             _pump_power(document),
@@ -26,7 +26,7 @@ def forecast_text(document: ForecastDocument) -> str:
     )
 
 
-def _planned(document: ForecastDocument) -> list[str]:
+def planned_lines(document: ForecastDocument) -> list[str]:
     lines, scale = [], document.scale
     for found in document.found:
         lines += labelled("found", found.says, 2, 12)
@@ -42,7 +42,7 @@ def _planned(document: ForecastDocument) -> list[str]:
     return lines
 
 
-def _table(document: ForecastDocument) -> list[str]:
+def table_lines(document: ForecastDocument) -> list[str]:
     scale = document.scale
     wanted = {t.rpm: scale.figure(t.pressure) for t in document.targets}
     hot, cold = f"hot, {document.hot_oil}", f"cold, {document.cold_oil}"

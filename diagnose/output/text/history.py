@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from diagnose.errors import plain
 from diagnose.output.documents.history import HistoryDocument, counted
-from diagnose.output.lines import as_typed, columns, headed, percent, together, wrapped
+from diagnose.output.lines import as_typed, columns, headed, percent, together, width, wrapped
+from diagnose.output.text.screen import Block, command_lines, cut, on_screen
 
 MOVES_SHOWN = 8
 WORTH_SHOWING = 0.15  #: of the greatest move
+LAST, MOST_FOUND = 8, 5  #: jobs and causes on one screen
 FILE, LAYOUT = 34, 20  #: columns of the table
 
 
@@ -27,6 +29,47 @@ def history_text(document: HistoryDocument) -> str:
             _to_use(document),
         ]
     )
+
+
+def history_brief(document: HistoryDocument) -> str:
+    """Return the history in about thirty lines: the last jobs, what was found most, what to type."""
+    if not document.jobs:
+        return history_text(document)
+    left_out = len(document.left_out)
+    folder = as_typed(document.folder)
+    blocks = [
+        Block(_head(document)),
+        Block(_last_jobs(document)),
+        Block(_most_found(document)),
+        Block(_pace(document)[:2], spare=2),
+        Block([f"{counted(left_out, 'file')} left out: --full"] if left_out else [], spare=1),
+        Block(
+            [
+                "Minutes, the book's own rates, what learning would change: --full",
+                *command_lines("Use it", f"diagnose review CASE --with-history {folder}"),
+            ]
+        ),
+    ]
+    return on_screen(blocks)
+
+
+def _last_jobs(document: HistoryDocument) -> list[str]:
+    """The last few jobs, a line each."""
+    lines = []
+    for job in document.jobs[-LAST:]:
+        name = _fitted(job.file, FILE)
+        note = "" if job.counted else " (came back)"
+        causes = ", ".join(c.id for c in job.causes)
+        lines.append(cut(f"{job.closed_on or 'no day':<12}{name}{causes}{note}", width()))
+    more = len(document.jobs) - LAST
+    return [*lines, f"and {more} earlier: --full"] if more > 0 else lines
+
+
+def _most_found(document: HistoryDocument) -> list[str]:
+    lines = ["Found most often"]
+    for each in sorted(document.found, key=lambda f: -f.jobs)[:MOST_FOUND]:
+        lines += headed(f"  {each.jobs:4.3g}  ", f"{each.says} [{each.cause}]")
+    return lines
 
 
 def _head(document: HistoryDocument) -> list[str]:

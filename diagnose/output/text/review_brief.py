@@ -2,29 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
-
 from diagnose.output.documents.next_checks import CheckOption
 from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.documents.review import ReviewDocument
 from diagnose.output.lines import as_typed, headed, labelled, percent, wrapped
 from diagnose.output.text.next_step import precaution_lines
-from knowledge.model import Severity
+from diagnose.output.text.screen import Block, gravest_lines, on_screen
 
-MOST = 30  #: lines of one screen
 CAUSES = 3  #: places where it may have begun
 FOUND = 3  #: found faults named
 LEAST = 0.02  #: probability from which a cause after the first is worth a line
-
-
-@dataclass(frozen=True, slots=True)
-class Block:
-    """Lines that belong together; the highest ``spare`` is left out first, 0 never."""
-
-    lines: list[str]
-    spare: int = 0
-    space: bool = True  #: whether an empty line stands before it
 
 
 def review_brief(document: ReviewDocument, causes: int = CAUSES) -> str:
@@ -40,7 +27,7 @@ def review_brief(document: ReviewDocument, causes: int = CAUSES) -> str:
         Block(_more(document)),
         *_next(document),
     ]
-    return "\n".join(_on_screen(blocks))
+    return on_screen(blocks)
 
 
 def _more(document: ReviewDocument) -> list[str]:
@@ -49,24 +36,6 @@ def _more(document: ReviewDocument) -> list[str]:
         *wrapped(f"Reasons and rivals: {command}", 0, 2, [command]),
         *wrapped("The engine maker's manual comes first. Not for certified aircraft engines."),
     ]
-
-
-def _on_screen(blocks: Sequence[Block]) -> list[str]:
-    """Leave out what can be spared, first what can be spared most, until the rest fits."""
-    kept = [b for b in blocks if b.lines]
-    for block in sorted(kept, key=lambda b: -b.spare):
-        if len(_joined(kept)) <= MOST or not block.spare:
-            break
-        kept.remove(block)
-    return _joined(kept)
-
-
-def _joined(blocks: Sequence[Block]) -> list[str]:
-    lines: list[str] = []
-    for block in blocks:
-        lines += [""] if block.space and lines else []
-        lines += block.lines
-    return lines
 
 
 def _history(document: ReviewDocument) -> list[Block]:
@@ -90,11 +59,7 @@ def _alarms(document: ReviewDocument) -> list[Block]:
         if document.closed or not document.evidence:
             return []
         return [Block(["It may run while you look: nothing known forbids it."])]
-    stops = [a for a in document.alarms if a.severity is Severity.STOP]
-    first = (stops or document.alarms)[0]
-    more = len(document.alarms) - 1
-    rest = [f"  and {more} more: --full"] if more else []
-    return [Block(wrapped(f"{first.severity.value.upper()}: {first.says}", 0, 2) + rest)]
+    return [Block(gravest_lines(document.alarms))]
 
 
 def _contradictions(document: ReviewDocument) -> list[Block]:

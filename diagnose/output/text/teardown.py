@@ -27,7 +27,7 @@ def teardown_text(document: TeardownDocument) -> str:
             _in_short(document),
             _order(document),
             _bench(document),
-            *(block for stage in document.stages for block in _stage(stage, number)),
+            *(block for stage in document.stages for block in stage_lines(stage, number)),
             _not_planned(document),
             loose_ends_lines(document.loose_ends, document.path),
             _filling_in(document),
@@ -95,7 +95,8 @@ def _bench(document: TeardownDocument) -> list[str]:
     return lines
 
 
-def _stage(stage: PlannedStage, stages: int) -> list[list[str]]:
+def stage_lines(stage: PlannedStage, stages: int) -> list[list[str]]:
+    """Return a stage of so many in blocks: what to open, each check, what to see while open."""
     lines = wrapped(f"Stage {stage.number} of {stages}: {stage.title}", 0, 2)
     facts = f"{stage.minutes:.0f} min"
     if stage.opening_minutes:

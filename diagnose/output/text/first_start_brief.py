@@ -1,0 +1,91 @@
+"""What ``signoff --start`` prints by default: pressures to expect, limits in a line each.
+
+Imported by ``cli``; ``text.first_start`` has every limit with its sources.
+"""
+
+from __future__ import annotations
+
+from diagnose.output.documents.first_start import FirstStartDocument
+from diagnose.output.documents.named import UNTITLED
+from diagnose.output.documents.signoff_items import SignoffItem
+from diagnose.output.lines import as_typed, headed, percent, wrapped
+from diagnose.output.text.screen import MOST, Block, command_lines, on_screen
+
+BLOCKING, CAUSES = 3, 3  #: shown
+
+
+def first_start_brief(document: FirstStartDocument) -> str:
+    """Return the watch over the first start in about thirty lines, what to type last."""
+    care = [line for c in document.cautions for line in wrapped(f"caution: {c}", 0, 2)]
+    blocks = [
+        Block(wrapped(f"First start: {document.title or UNTITLED}", 0, 2)),
+        Block(_held_up(document)),
+        Block(_predicted(document)),
+        Block(care),
+        *_watch(document),
+        Block(_read(document)),
+        Block(_reopened(document)),
+        Block(_next(document)),
+    ]
+    return on_screen(blocks, MOST + len(care))
+
+
+def _held_up(document: FirstStartDocument) -> list[str]:
+    if not document.blocking:
+        return []
+    checks = len(document.blocking)
+    many = f"{checks} checks are" if checks > 1 else "one check is"
+    first = "; ".join(t.says for t in document.blocking[:BLOCKING])
+    return wrapped(f"DO NOT START YET: {many} open or failed: {first}.", 0, 2)
+
+
+def _predicted(document: FirstStartDocument) -> list[str]:
+    table = document.table
+    lines = [f"The gauge should show, {table.unit}: mean (nine engines in ten)"]
+    lines.append("  oil        " + "".join(f"{f'{rpm} rpm':>16}" for rpm in table.speeds))
+    for row in table.rows:
+        lines.append(f"  {row.heat:10} " + "".join(f"{cell:>16}" for cell in row.cells))
+    return lines
+
+
+def _watch(document: FirstStartDocument) -> list[Block]:
+    if not document.watch:
+        none = "Nothing that was opened calls for a watch over the start; for every limit of one"
+        command = f"diagnose signoff {as_typed(document.path)} --start --whole-engine"
+        return [Block(command_lines(none, command))]
+    blocks = [Block(["Watch, and shut down at the limit"])]
+    return [*blocks, *(Block(_limit(i), spare=1, space=False) for i in document.watch)]
+
+
+def _limit(item: SignoffItem) -> list[str]:
+    """A watch with its deciding limit, the source left to the whole text."""
+    first = item.limits[0].split(";")[0].split(" (")[0] if item.limits else ""
+    return wrapped(f"- {item.says}" + (f": {first}" if first else ""), 2, 4)
+
+
+def _read(document: FirstStartDocument) -> list[str]:
+    lines = ["Read so far"] if document.read else []
+    for text in document.table.read:
+        lines += wrapped(text, 2, 4)
+    return lines
+
+
+def _reopened(document: FirstStartDocument) -> list[str]:
+    if not document.reopened:
+        return []
+    lines = wrapped("Less than predicted: look again. From these readings, likeliest first:")
+    for cause in document.reopened[:CAUSES]:
+        lines += headed(f"  {percent(cause.probability):>6}  ", cause.says)
+    return lines
+
+
+def _next(document: FirstStartDocument) -> list[str]:
+    name = as_typed(document.path)
+    lines = ["Every limit with its source: --all"]
+    if document.reopened:
+        return [*lines, *command_lines("Next", f"diagnose review {name}")]
+    if document.blocking:
+        return [*lines, *command_lines("First", f"diagnose signoff {name}")]
+    reading = f'"800 rpm 20 C {document.example} direct start"'
+    command = f"diagnose record {name} --reading {reading}"
+    return [*lines, *command_lines("Write down cold idle, then every few minutes", command)]

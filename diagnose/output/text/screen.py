@@ -1,0 +1,73 @@
+"""What fits one screen: blocks of lines, of which some can be left out.
+
+Imported by the brief texts of ``output.text``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from diagnose.output.documents.alarms import AlarmNotice
+from diagnose.output.lines import columns, width, wrapped
+from knowledge.model import Severity
+
+MOST = 30  #: lines of one screen
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """Lines that belong together; the highest ``spare`` is left out first, 0 never."""
+
+    lines: list[str]
+    spare: int = 0
+    space: bool = True  #: whether an empty line stands before it
+
+
+def on_screen(blocks: Sequence[Block], most: int = MOST) -> str:
+    """Leave out what can be spared, first what can be spared most, until the rest fits ``most``."""
+    kept = [b for b in blocks if b.lines]
+    for block in sorted(kept, key=lambda b: -b.spare):
+        if len(_joined(kept)) <= most or not block.spare:
+            break
+        kept.remove(block)
+    return "\n".join(_joined(kept))
+
+
+def _joined(blocks: Sequence[Block]) -> list[str]:
+    lines: list[str] = []
+    for block in blocks:
+        lines += [""] if block.space and lines else []
+        lines += block.lines
+    return lines
+
+
+def gravest_lines(alarms: Sequence[AlarmNotice], more: str = "--full") -> list[str]:
+    """The gravest alarm in full, the others as a number; ``more``: what shows them."""
+    if not alarms:
+        return []
+    first = next((a for a in alarms if a.severity is Severity.STOP), alarms[0])
+    rest = len(alarms) - 1
+    lines = wrapped(f"{first.severity.value.upper()}: {first.says}", 0, 2)
+    return [*lines, f"  and {rest} more: {more}"] if rest else lines
+
+
+def command_lines(label: str, command: str, indent: int = 0) -> list[str]:
+    """A command after its label, in a line of its own where both do not fit, never broken."""
+    head = f"{' ' * indent}{label}: "
+    if columns(head) + columns(command) <= width():
+        return [head + command]
+    return [head.rstrip(), f"{' ' * (indent + 2)}{command}"]
+
+
+def cut(text: str, room: int) -> str:
+    """So many columns of the text, with a mark where it is longer.
+
+    >>> cut("relief valve", 8)
+    'relief …'
+    """
+    if columns(text) <= room:
+        return text
+    while columns(text) > room - 1:
+        text = text[:-1]
+    return f"{text}…"

@@ -1,0 +1,134 @@
+"""What ``signoff`` prints by default: what stands open by phase, and the next task.
+
+Imported by ``cli``; ``text.signoff`` has every task.
+"""
+
+from __future__ import annotations
+
+from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase
+from diagnose.output.documents.signoff_items import BEFORE_START, SignoffItem
+from diagnose.output.lines import as_typed, columns, labelled, wrapped
+from diagnose.output.text.screen import MOST, Block, command_lines, cut, on_screen
+
+WRONG, NEXT, PARTS = 3, 2, 3  #: failed tasks, tasks after the next one, parts named
+NAMES = 48  #: columns of the phases' names
+LIMITS = 2  #: limits shown of the next task
+
+
+def signoff_brief(document: SignoffDocument) -> str:
+    """Return the sheet in about thirty lines, the next thing to do last."""
+    now = _now(document)
+    blocks = [
+        Block(_head(document)),
+        Block(_standing(document)),
+        *_wrong(document),
+        Block(_table(document)),
+        Block(_parts(document), spare=4),
+        *(_task(now, document) if now else []),
+        Block(_next(document, now)),
+    ]
+    care = sum(len(wrapped(f"caution: {c}", 2, 4)) for c in now.cautions) if now else 0
+    return on_screen(blocks, MOST + care)
+
+
+def _now(document: SignoffDocument) -> SignoffItem | None:
+    """The task to do next: the first failed one of the earliest phase, else the first open one."""
+    before = [i for i in document.items if i.phase in BEFORE_START]
+    for items in (before, document.items):
+        waiting = [i for i in items if i.failed or i.open]
+        if waiting:
+            return min(waiting, key=lambda i: 0 if i.failed else 1 if i.stops else 2)
+    return None
+
+
+def _head(document: SignoffDocument) -> list[str]:
+    lines = wrapped(f"Sign-off: {document.name}", 0, 2)
+    return lines + wrapped(f"Cause: {document.causes_say}", 0, 7)
+
+
+def _standing(document: SignoffDocument) -> list[str]:
+    if not document.items:
+        command = f"diagnose signoff {as_typed(document.path)} --opened sump_off"
+        return [
+            *wrapped(
+                "Nothing that was opened calls for a check. If more was open than the case says:"
+            ),
+            f"  {command}",
+        ]
+    done = sum(not i.open for i in document.items)
+    text = f"{done} of {len(document.items)} tasks done."
+    if document.held_up:
+        text += f" Do not start yet: {document.held_up} must be done before the first start."
+    elif document.blocking:
+        text += f" {len(document.blocking)} left before the job can be closed."
+    return wrapped(text)
+
+
+def _wrong(document: SignoffDocument) -> list[Block]:
+    failed = [i for i in document.items if i.failed]
+    blocks = []
+    for place, item in enumerate(failed[:WRONG]):
+        blocks.append(Block(wrapped(f"FAILED: {item.says}: {item.stands}", 0, 2), space=False))
+        remedy = wrapped(f"remedy: {item.remedy}", 2, 4) if item.remedy else []
+        blocks.append(Block(remedy, spare=4 + place if place else 0, space=False))
+    if len(failed) > WRONG:
+        blocks.append(Block([f"  and {len(failed) - WRONG} more: --open-only"], space=False))
+    return blocks
+
+
+def _table(document: SignoffDocument) -> list[str]:
+    phases = list(document.phases())
+    if not phases:
+        return []
+    lines = ["Phase".ljust(NAMES) + "   open  failed    done"]
+    for phase in phases:
+        name = cut(f"{phase.number:3}  {phase.says}", NAMES - 1)
+        lines.append(name + " " * (NAMES - columns(name)) + _counts(phase))
+    return lines
+
+
+def _counts(phase: SignoffPhase) -> str:
+    waiting = sum(i.open for i in phase.items)
+    failed = sum(i.failed for i in phase.items)
+    done = len(phase.items) - waiting - failed
+    return f"{waiting or '-':>7}{failed or '-':>8}{done or '-':>8}"
+
+
+def _parts(document: SignoffDocument) -> list[str]:
+    if not document.parts:
+        return []
+    names = "; ".join(p.says for p in document.parts[:PARTS])
+    more = len(document.parts) - PARTS
+    return labelled("Parts", names + (f"; {more} more: --all" if more > 0 else ""), 0, 7)
+
+
+def _task(item: SignoffItem, document: SignoffDocument) -> list[Block]:
+    """The task: care and limits always, steps and what comes after as there is room."""
+    lines = wrapped(f"{'Again' if item.failed else 'Next'}: {item.says}", 0, 2)
+    for caution in item.cautions:
+        lines += wrapped(f"caution: {caution}", 2, 4)
+    steps = [line for step in item.how for line in wrapped(f"- {step}", 2, 4)]
+    limits = [line for text in item.limits[:LIMITS] for line in wrapped(text, 2, 4)]
+    waiting = [i for i in document.items if i.open and i.task != item.task]
+    later = [i for i in waiting if document.items.index(i) > document.items.index(item)][:NEXT]
+    then = "; ".join(i.says for i in later)
+    return [
+        Block(lines),
+        Block(steps, spare=2, space=False),
+        Block(limits, spare=1, space=False),
+        Block(labelled("then", then, 2, 7) if then else [], spare=3, space=False),
+    ]
+
+
+def _next(document: SignoffDocument, now: SignoffItem | None) -> list[str]:
+    name = as_typed(document.path)
+    if now is None:
+        closing = f"diagnose close {name}" if document.items else f"diagnose review {name}"
+        return command_lines("Next", closing)
+    more = "Every task: --all; what is open: --open-only; sheet to fill in: --markdown"
+    example = '"0.002 in"' if now.measured else "done"
+    return [
+        more,
+        *command_lines("What the gauge should show", f"diagnose signoff {name} --start"),
+        *command_lines("Write it down", f"diagnose record {name} {now.task}={example}"),
+    ]
