@@ -10,6 +10,7 @@ from knowledge.reassembly import cleaning_block as reassembly_cleaning_block
 from knowledge.reassembly import cleaning_oil as reassembly_cleaning_oil
 from knowledge.reassembly import consumables as reassembly_consumables
 from knowledge.reassembly import first_start as reassembly_first_start
+from knowledge.reassembly import later as reassembly_later
 from knowledge.reassembly import parts_closing as reassembly_parts_closing
 from knowledge.reassembly import priming as reassembly_priming
 from knowledge.reassembly import run_in as reassembly_run_in
@@ -54,6 +55,7 @@ WORK = (
     reassembly_priming,
     reassembly_first_start,
     reassembly_run_in,
+    reassembly_later,
 )
 
 #: parts, in the order a parts list is read: by station, then what closes and is used up

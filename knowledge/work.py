@@ -106,6 +106,7 @@ class Phase(StrEnum):
     PRIMING = "priming"
     FIRST_START = "first start"
     RUN_IN = "run-in"
+    LATER = "later"  #: after hours of running, the job closed or not
 
 
 class Hold(StrEnum):
@@ -165,6 +166,7 @@ class Task:
     only_with: tuple[Finding, ...] = ()  #: any of these features: else it does not apply
     not_with: tuple[Finding, ...] = ()  #: none of these features
     after: tuple[Finding, ...] = ()  #: called for where any of these was found
+    due: float = 0.0  #: of a later look: s of running after the first start
     reached: str = ""  #: of a cleaning task: the place debris has reached where it is called for
     opened: tuple[Access, ...] = ()  #: called for by its phase only where one of these was
     covers: tuple[Task, ...] = ()  #: tasks that need not be done where this one is called for

@@ -18,6 +18,7 @@ from diagnose.cli.options import (
     Whole,
     form_of,
 )
+from diagnose.errors import UsageError
 
 
 def signoff(
@@ -39,6 +40,13 @@ def signoff(
         bool,
         typer.Option("--start", help="First start: pressures predicted, limits, what was read."),
     ] = False,
+    after: Annotated[
+        str | None,
+        typer.Option(
+            metavar="TIME",
+            help='What is looked at again after so long a running time: "10 h"; "all" for all.',
+        ),
+    ] = None,
     changes: Changes = None,
     left: Annotated[
         list[str] | None,
@@ -71,6 +79,9 @@ def signoff(
     from knowledge.book import the_book
 
     form = form_of(json=json, markdown=markdown, blanks=blanks)
+    if after is not None:
+        _print_later(case, after, opened or [], whole_engine, form)
+        return
     if start and html is None:
         _print_start(case, opened or [], whole_engine, changes or [], left or [], json, whole)
         return
@@ -145,6 +156,30 @@ def close(
     )
     closed = close_job(case, the_book(), given).after
     printing.answer(close_text(close_document(closed, case)))
+
+
+def _print_later(path: Path, after: str, opened: list[str], whole: bool, form: str) -> None:
+    """Print what is due after so many hours of running, and how it stands."""
+    from diagnose.case.loading import load
+    from diagnose.diagnosis import Diagnosis
+    from diagnose.entry.requests import parse_places, parse_running_time
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.later import later_document
+    from diagnose.output.text.later import later_text
+    from diagnose.planning.choosing import SURE
+    from diagnose.signoff.sheet import Signoff
+    from knowledge.book import the_book
+
+    seconds = parse_running_time(after)
+    answer = Diagnosis(the_book(), load(path, the_book()))
+    sheet = Signoff(answer, SURE, parse_places(opened, answer.planner.tree), whole)
+    document = later_document(sheet, str(path), seconds)
+    if form == "json":
+        printing.data(as_json(document))
+    elif form == "text":
+        printing.answer(later_text(document))
+    else:
+        raise UsageError(f"after: is shown as text or --json; leave out --{form}")
 
 
 def _print_start(

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.planning.access_tree import AccessTree
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
-from knowledge.units import PRESSURE, SPEED, TEMPERATURE, UnitError, parse
+from knowledge.units import PRESSURE, SPEED, TEMPERATURE, TIME, UnitError, parse
 from knowledge.work import Access
 
 if TYPE_CHECKING:  # loads the hydraulics
@@ -97,6 +97,25 @@ def parse_at(text: str, case: Case) -> At:
     if not (100 <= rpm <= 15_000 and 243.15 <= heat <= 433.15):
         raise UsageError("--at: speeds from 100 to 15,000 rpm, oil from -30 to 160 °C")
     return At(rpm, heat)
+
+
+def parse_running_time(text: str) -> float | None:
+    """A running time in s; None for "all" that is looked at later.
+
+    >>> parse_running_time("10 h"), parse_running_time("10h"), parse_running_time("all")
+    (36000.0, 36000.0, None)
+
+    Raises UsageError.
+    """
+    if text.strip().lower() == "all":
+        return None
+    try:
+        seconds = parse(text, TIME)
+    except UnitError:
+        seconds = -1.0
+    if seconds < 0:
+        raise UsageError(f"--after: '{plain(text, 30)}'; write it like '10 h', or 'all'")
+    return seconds
 
 
 def parse_places(texts: Sequence[str], tree: AccessTree) -> frozenset[Access]:

@@ -60,9 +60,19 @@ class Signoff:
             return closed.causes
         return tuple(r.cause for r in self.answer.ranking if r.probability >= self.until)
 
-    @cached_property
+    @property
     def items(self) -> tuple[Item, ...]:
-        """The tasks in the order of the work."""
+        """The tasks up to the end of the job, in the order of the work."""
+        return tuple(i for i in self._every if i.task.phase is not Phase.LATER)
+
+    @property
+    def later(self) -> tuple[Item, ...]:
+        """What is looked at again after hours of running, soonest first."""
+        later = [i for i in self._every if i.task.phase is Phase.LATER]
+        return tuple(sorted(later, key=lambda i: i.task.due))
+
+    @cached_property
+    def _every(self) -> tuple[Item, ...]:
         case = self.answer.case
         due = {d.task: d for d in follow_up(self.answer)}
         worked: dict[Task, list[TaskRecord]] = {}

@@ -38,5 +38,6 @@ OPENED_FOR: Mapping[Phase, frozenset[Access]] = MappingProxyType(
         },
     }
 )
-#: once anything was opened that ends running, the first start is watched and the job signed off
-ALWAYS: frozenset[Phase] = frozenset({Phase.FIRST_START, Phase.RUN_IN})
+#: once anything was opened that ends running, the first start is watched, the job signed off, and
+#: the engine looked at again later
+ALWAYS: frozenset[Phase] = frozenset({Phase.FIRST_START, Phase.RUN_IN, Phase.LATER})

@@ -17,6 +17,7 @@ from diagnose.output.documents.cautions import cautions, deferrals
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
 from diagnose.output.documents.found import FoundFaultEntry, found_entries, headline
 from diagnose.output.documents.limits import source_title
+from diagnose.output.documents.owners_page import OwnersPage, owners_page
 from diagnose.output.documents.ranking import RankedCause, others, ranked_causes
 from diagnose.output.documents.reasons import LEADS, is_settled
 from diagnose.output.documents.report_entries import (
@@ -90,6 +91,7 @@ class WorkPhase:
 class ReportDocument:
     """Everything ``report`` shows; texts may be empty, figures None where there is no data."""
 
+    owner: OwnersPage
     title: str
     engine: str
     engine_name: str
@@ -139,6 +141,7 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
     done = [i for i in sheet.items if i.judged.verdict is not Verdict.OPEN]
     by_phase = groupby((i for i in done if not i.task.dimension), lambda i: i.task.phase)
     return ReportDocument(
+        owner=owners_page(diagnosis, sheet, causes),
         title=case.job.title,
         engine=case.layout.says,
         engine_name=case.engine.name,

@@ -34,8 +34,9 @@ PHASES = {
     Phase.PRIMING: "Filled and primed",
     Phase.FIRST_START: "First start",
     Phase.RUN_IN: "Run-in and sign-off",
+    Phase.LATER: "After hours of running",
 }
-BEFORE_START = tuple(p for p in Phase if p not in (Phase.FIRST_START, Phase.RUN_IN))
+BEFORE_START = tuple(p for p in Phase if p not in (Phase.FIRST_START, Phase.RUN_IN, Phase.LATER))
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -1,0 +1,177 @@
+"""The first page of ``report``: what an engine's owner wants to know, in words without codes."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from diagnose.case.case import Case
+from diagnose.diagnosis import Diagnosis
+from diagnose.output.documents.later import first_hot_idle, later_looks
+from diagnose.output.documents.ranking import RankedCause
+from diagnose.output.lines import percent
+from diagnose.output.scale import Scale, scale_of
+from diagnose.signoff.judging import Verdict
+from diagnose.signoff.sheet import Signoff
+from knowledge.model import Reading, Severity
+from knowledge.pressure.quantities import (
+    HOT_IDLE_PRESSURE,
+    STOP_IDLE_PRESSURE,
+    USUAL_IDLE_SPEED,
+)
+from knowledge.reassembly.first_start import PRESSURE_HOT_AT_2000
+from knowledge.reassembly.later import LEAST_OF_FIRST_START
+
+SEEN, IDLE_RANGE, AT_SPEED, HOT = 5, 1.4, 2.0, 333.15  #: lines; times idle speed; K
+
+
+@dataclass(frozen=True, kw_only=True)
+class BeforeAfter:
+    """A pressure before the work and after it, in the units of the job; may be empty."""
+
+    when: str
+    before: str
+    after: str
+    least: str
+
+
+@dataclass(frozen=True, kw_only=True)
+class Watch:
+    """What to look at after so many hours."""
+
+    hours: str
+    looks: tuple[str, ...]
+    least: str  #: hot idle pressure to look for; empty where nothing says
+
+
+@dataclass(frozen=True, kw_only=True)
+class OwnersPage:
+    """Everything on the owner's page; each part may be empty."""
+
+    standing: str
+    wrong: tuple[str, ...]
+    seen: tuple[str, ...]
+    done: tuple[str, ...]
+    pressures: tuple[BeforeAfter, ...]
+    watch: tuple[Watch, ...]
+    stop: str
+
+
+def owners_page(diagnosis: Diagnosis, sheet: Signoff, causes: Sequence[RankedCause]) -> OwnersPage:
+    """Build the page of a job."""
+    case, scale = diagnosis.case, scale_of(diagnosis.case)
+    return OwnersPage(
+        standing=_standing(diagnosis, scale),
+        wrong=tuple(_wrong(diagnosis)),
+        seen=_seen(diagnosis, causes),
+        done=tuple(_done(sheet)),
+        pressures=tuple(_pressures(case, scale)),
+        watch=_watch(sheet, scale),
+        stop=f"Stop the engine at once if the lamp comes on, it knocks, or the gauge falls below "
+        f"{scale.one(case.limit(STOP_IDLE_PRESSURE))}.",
+    )
+
+
+def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
+    case = diagnosis.case
+    if case.closed is None:
+        stop = any(a.severity is Severity.STOP for a in diagnosis.alarms)
+        return "Not repaired yet: do not run the engine." if stop else "Not repaired yet."
+    idle, when = first_hot_idle(case), case.closed.entry.when
+    shows = f", {scale.one(idle)} at hot idle" if idle else ""
+    return f"Repaired{shows}; closed{f' on {when:%Y-%m-%d}' if when else ''}."
+
+
+def _wrong(diagnosis: Diagnosis) -> Iterator[str]:
+    """The faults found, each once, then where it began."""
+    closed = diagnosis.case.closed
+    for found in diagnosis.found_faults:
+        yield _sentence(found.fault.says)
+    if closed is not None:
+        yield f"It began with: {' and '.join(c.says for c in closed.causes)}"
+    elif diagnosis.inference.evidence:
+        first = diagnosis.ranking[0]
+        yield f"Most likely it began with: {first.cause.says} ({percent(first.probability)})"
+
+
+def _seen(diagnosis: Diagnosis, causes: Sequence[RankedCause]) -> tuple[str, ...]:
+    """What shows the faults and where it began, the proofs first."""
+    closed = diagnosis.case.closed
+    began = {c.id for c in closed.causes} if closed else {causes[0].id}
+    proofs = [f.says for found in diagnosis.found_faults for f in found.proofs]
+    reasons = [r.says for c in causes if c.id in began for r in c.pro]
+    return tuple(dict.fromkeys(_sentence(says) for says in (*proofs, *reasons)))[:SEEN]
+
+
+def _sentence(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+def _done(sheet: Signoff) -> Iterator[str]:
+    """The repair, and how far it was checked as it went together."""
+    closed = sheet.answer.case.closed
+    if closed is not None and closed.entry.remedy:
+        yield _sentence(closed.entry.remedy)
+    elif closed is None and sheet.causes:
+        yield from (f"To do: {c.remedy}" for c in sheet.causes)
+    elif closed is not None:
+        yield from (_sentence(c.remedy) for c in closed.causes)
+    count = Counter(i.judged.verdict for i in sheet.items)
+    passed = count[Verdict.PASSED]
+    besides = ((Verdict.BORDERLINE, "close to the limit"), (Verdict.FAILED, "failed"))
+    others = "".join(f", {count[v]} {says}" for v, says in besides if count[v])
+    if passed or others:
+        yield f"Checked as it went together: {passed} fits, gaps and torques passed{others}"
+
+
+def _pressures(case: Case, scale: Scale) -> Iterator[BeforeAfter]:
+    """Hot idle, then hot at speed, before and after."""
+    idle = case.limit(USUAL_IDLE_SPEED)
+    before = [r.reading for r in case.readings]
+    after = [r.reading for r in case.start_readings]
+    at_idle, at_speed = ((0.0, IDLE_RANGE * idle), (AT_SPEED * idle, float("inf")))
+    first = first_hot_idle(case)
+    at_2000 = [w.value for w in case.task_records if w.task is PRESSURE_HOT_AT_2000 and w.value]
+    fast = at_2000[-1] if at_2000 else _last(after, at_speed)
+    rows = (
+        ("hot idle", _last(before, at_idle), first or _last(after, at_idle)),
+        ("hot, at speed", _last(before, at_speed), fast),
+    )
+    least = scale.one(case.limit(HOT_IDLE_PRESSURE))
+    for when, old, new in rows:
+        if old is not None or new is not None:
+            yield BeforeAfter(
+                when=when,
+                before="not measured" if old is None else scale.one(old),
+                after="not measured yet" if new is None else scale.one(new),
+                least=least if when == "hot idle" else "",
+            )
+
+
+def _last(readings: Sequence[Reading], speeds: tuple[float, float]) -> float | None:
+    """The last hot pressure between two speeds [Pa], a direct gauge first; None: there is none."""
+    hot = [
+        r
+        for r in readings
+        if speeds[0] <= r.rpm <= speeds[1]
+        and (r.oil_temperature is None or r.oil_temperature >= HOT)
+    ]
+    direct = [r for r in hot if r.gauge == "direct"]
+    return (direct or hot)[-1].pressure if hot else None
+
+
+def _watch(sheet: Signoff, scale: Scale) -> tuple[Watch, ...]:
+    case = sheet.answer.case
+    if case.closed is None and not case.start_readings:
+        return ()
+    first, limit = first_hot_idle(case), case.limit(HOT_IDLE_PRESSURE)
+    least = scale.one(max(limit, LEAST_OF_FIRST_START * first) if first else limit)
+    return tuple(
+        Watch(
+            hours=f"{look.hours:.0f} h",
+            looks=tuple(i.says for i in look.items if not i.measured),
+            least=f"hot idle not below {least}" if any(i.measured for i in look.items) else "",
+        )
+        for look in later_looks(sheet)
+    )
