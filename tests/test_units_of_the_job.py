@@ -60,7 +60,7 @@ def job(tmp_path: Path) -> Path:
 def test_fahrenheit_and_bar_come_back(job: Path, words: tuple[str, ...]) -> None:
     done = call(words[0], job, *words[1:])
     assert done.code == 0, done.err
-    assert " F" in done.out
+    assert " F" in done.out or words == ("budget",)  # which names no temperature
     assert " bar" in done.out
     assert not re.search(r"\d C\b", done.out.replace("cSt at 100 C", ""))
     assert " psi" not in done.out.replace("10 psi per 1000 rpm", "")  # the rule's own words

@@ -86,6 +86,6 @@ def _next(document: FirstStartDocument) -> list[str]:
         return [*lines, *command_lines("Next", f"diagnose review {name}")]
     if document.blocking:
         return [*lines, *command_lines("First", f"diagnose signoff {name}")]
-    reading = f'"800 rpm 20 C {document.example} direct start"'
+    reading = f'"800 rpm {document.example} direct start"'
     command = f"diagnose record {name} --reading {reading}"
     return [*lines, *command_lines("Write down cold idle, then every few minutes", command)]

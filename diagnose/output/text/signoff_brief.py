@@ -124,6 +124,8 @@ def _next(document: SignoffDocument, now: SignoffItem | None) -> list[str]:
     name = as_typed(document.path)
     if now is None:
         closing = f"diagnose close {name}" if document.items else f"diagnose review {name}"
+        if document.closed:
+            closing = f"diagnose signoff {name} --after 1h"
         return command_lines("Next", closing)
     more = "Every task: --all; what is open: --open-only; sheet to fill in: --markdown"
     example = '"0.002 in"' if now.measured else "done"
