@@ -9,9 +9,9 @@ import pytest
 
 from diagnose.case.case import Case
 from diagnose.case.loading import from_text
-from diagnose.circuit.budget import points_of
 from diagnose.circuit.deviations import deviations, together
 from diagnose.circuit.forecast import ENGINES
+from diagnose.circuit.operating_points import points_of
 from diagnose.hydraulics.engine import Engine
 from diagnose.signoff.start import FITTED, first_start
 from knowledge.book import the_book

@@ -12,7 +12,6 @@ import pytest
 
 from diagnose.case.case import Case
 from diagnose.case.loading import from_text
-from diagnose.circuit.budget import points_of
 from diagnose.circuit.engine_model import (
     BASELINE_ERROR,
     Point,
@@ -23,6 +22,7 @@ from diagnose.circuit.engine_model import (
 )
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import HEALTHY, apart, warmer
+from diagnose.circuit.operating_points import points_of
 from diagnose.circuit.survey import Survey, survey
 from diagnose.circuit.survey_evidence import MOST_WEIGHED, spread_evenly
 from diagnose.diagnosis import Diagnosis

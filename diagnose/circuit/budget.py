@@ -14,7 +14,7 @@ from functools import reduce
 import numpy as np
 from numpy.typing import NDArray
 
-from diagnose.case.case import Case, GaugeReading
+from diagnose.case.case import Case
 from diagnose.circuit import shapley
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import (
@@ -28,41 +28,17 @@ from diagnose.circuit.deviations import (
     unused,
 )
 from diagnose.circuit.engine_model import TEMPERATURE_ERROR
+from diagnose.circuit.operating_points import Point, points_of
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
 from knowledge.book import Book
-from knowledge.model import Reading
-from knowledge.pressure.gauge import (
-    HOT,
-    IDLE_SLACK,
-    RUNNING,
-    SAME_HEAT,
-    SPEED,
-    at_pump,
-    is_bound,
-    spread_of,
-)
-from knowledge.pressure.quantities import USUAL_IDLE_SPEED
+from knowledge.pressure.gauge import at_pump, spread_of
 from knowledge.units import PSI
 
 ENGINES, SEED = 64, 7
 WALKS = 40  #: orders tried, each with its reverse, where there are too many deviations for all
-USUAL_HOT = 368.15  #: K: assumed where a reading has no temperature
-CRUISE = 2500.0  #: rpm
-MOST_SPREAD = 0.2  #: of the speed: a reading known less well is at no point (judgement)
 NEGLIGIBLE = 2 * PSI  #: less missing than this counts as nothing
-
-
-@dataclass(frozen=True, slots=True)
-class Point:
-    """An operating point the budget is drawn up for, SI."""
-
-    name: str
-    rpm: float
-    temperature: float
-    read: GaugeReading | None  #: None: no reading there
-    temperature_known: bool = True
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -137,43 +113,6 @@ def budget(case: Case, book: Book, engines: int = ENGINES, seed: int = SEED) -> 
         for i, point in enumerate(points)
     )
     return Budget(findings=tuple(found), accounts=accounts, unused=tuple(unused(case)), exact=exact)
-
-
-def points_of(case: Case) -> tuple[Point, ...]:
-    """Return hot idle and cruise as read: a trusted gauge before the panel, the latest reading.
-
-    Bounds, and readings whose speed or oil temperature is known only roughly, are left out.
-    """
-    certain = [r for r in case.readings if _is_certain(r.reading)]
-    hot = [r for r in certain if (r.reading.oil_temperature or USUAL_HOT) >= HOT]
-    idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * _idle(case)]
-    fast = [r for r in hot if r.reading.rpm >= SPEED]
-    return (
-        _point("hot idle", _last(idle), _idle(case)),
-        _point("cruise", _last(fast), CRUISE),
-    )
-
-
-def _is_certain(reading: Reading) -> bool:
-    """Return whether a reading is a pressure at about one speed and one oil temperature."""
-    narrow = reading.rpm_spread <= MOST_SPREAD * reading.rpm and reading.oil_spread <= SAME_HEAT
-    return narrow and not is_bound(reading)
-
-
-def _idle(case: Case) -> float:
-    return case.limit(USUAL_IDLE_SPEED)
-
-
-def _last(readings: Sequence[GaugeReading]) -> GaugeReading | None:
-    """Return the latest reading of the most trusted gauge."""
-    return max(readings, key=lambda r: (r.reading.gauge == "direct", r.entry.no), default=None)
-
-
-def _point(name: str, read: GaugeReading | None, rpm: float) -> Point:
-    if read is None:
-        return Point(name, rpm, USUAL_HOT, None)
-    temperature = read.reading.oil_temperature
-    return Point(name, read.reading.rpm, temperature or USUAL_HOT, read, temperature is not None)
 
 
 def _pressures(

@@ -22,7 +22,7 @@ from diagnose.circuit.plausible_engines import spread
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import DIESEL as DIESEL_FUEL
 from diagnose.hydraulics.oil import PETROL, Oil, diluted
-from diagnose.hydraulics.ranges import FloatArray, Floats
+from diagnose.hydraulics.ranges import FloatArray
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.model import Finding, State
@@ -60,14 +60,23 @@ SEEN: tuple[tuple[Finding, str, float, float, bool], ...] = (
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Deviation:
-    """One finding as a change to the circuit; ``apply`` turns sound engines into those found."""
+    """One finding as a change to the circuit; ``apply`` turns sound engines into those found.
+
+    How bad it is on each engine is a standard normal ``score``, a column; ``make`` returns the
+    engine with the finding at given scores.
+    """
 
     id: str
     says: str
     found: str  #: what was found, with unit
-    apply: Callable[[Engine], Engine]
+    make: Callable[[Engine, FloatArray], Engine]
+    score: FloatArray
     parameter: CircuitParameter | None = None  #: None: another oil
     assumed: bool = False  #: seen, not measured
+
+    def apply(self, engine: Engine) -> Engine:
+        """Return the engine with this finding."""
+        return self.make(engine, self.score)
 
 
 def deviations(case: Case, n: int, rng: np.random.Generator) -> list[Deviation]:
@@ -138,15 +147,16 @@ def _measured(
     for parameter in CIRCUIT_PARAMETERS.values():
         if parameter.id in by_parameter and parameter.quantity not in OF_THE_OIL:
             value = together(by_parameter[parameter.id], parameter.gap)
-            drawn = np.clip(value + parameter.spread * evenly_drawn(n, rng), *parameter.plausible)
             found = by_parameter[parameter.id]
             typed = [unit_in(m.entry.value or "", parameter.dimension) for m in found]
             unit = Counter(typed).most_common(1)[0][0]
-            yield _deviation(parameter, drawn, parameter.shown(value, unit) + _of(found))
+            shown = parameter.shown(value, unit) + _of(found)
+            yield _deviation(parameter, value, shown, evenly_drawn(n, rng))
     if HOLLOW.id in by_parameter:
         deep = together(by_parameter[HOLLOW.id], True)
 
-        def hollowed(engine: Engine) -> Engine:
+        def hollowed(engine: Engine, score: FloatArray) -> Engine:
+            del score  # computed with the depth as measured
             return replace(engine, pump_end_clearance=engine.pump_end_clearance + deep)
 
         end = CIRCUIT_PARAMETERS[PUMP_END_CLEARANCE.id]
@@ -154,7 +164,8 @@ def _measured(
             id=HOLLOW.id,
             says="hollow in the pump cover",
             found=end.shown(deep),
-            apply=hollowed,
+            make=hollowed,
+            score=np.zeros((n, 1)),
             parameter=end,
         )
 
@@ -183,15 +194,19 @@ def _of(found: list[Measurement]) -> str:
 
 
 def _deviation(
-    parameter: CircuitParameter, drawn: Floats, found: str, assumed: bool = False
+    parameter: CircuitParameter, value: float, found: str, score: FloatArray
 ) -> Deviation:
+    def made(engine: Engine, score: FloatArray) -> Engine:
+        drawn = value + parameter.spread * score
+        return parameter.apply(engine, np.clip(drawn, *parameter.plausible))
+
     return Deviation(
         id=parameter.id,
         says=parameter.says,
         found=found,
-        apply=lambda engine: parameter.apply(engine, drawn),
+        make=made,
+        score=score,
         parameter=parameter,
-        assumed=assumed,
     )
 
 
@@ -201,8 +216,8 @@ def _oil(
     """The oil: the laboratory's viscosity includes every cause of it; else grade and fuel."""
     if found := by_parameter.get("viscosity_at_100c"):
         parameter = CIRCUIT_PARAMETERS["viscosity_at_100c"]
-        drawn = found[-1].value + parameter.spread * evenly_drawn(n, rng)
-        yield _deviation(parameter, drawn, show(found[-1].value, VISCOSITY, "cSt"))
+        shown = show(found[-1].value, VISCOSITY, "cSt")
+        yield _deviation(parameter, found[-1].value, shown, evenly_drawn(n, rng))
         return
     asked, poured = oil_grade(case), case.engine.oil.strip()
     if poured and asked != poured:
@@ -210,18 +225,24 @@ def _oil(
             id="oil_grade",
             says=f"oil of another grade than {asked}",
             found=poured,
-            apply=lambda engine: replace(engine, oil=Oil.of_grade(poured)),
+            make=lambda engine, _: replace(engine, oil=Oil.of_grade(poured)),
+            score=np.zeros((n, 1)),
         )
     if found := by_parameter.get("fuel_share"):
         fuel = DIESEL_FUEL if case.features.get(DIESEL) is State.PRESENT else PETROL
         parameter = CIRCUIT_PARAMETERS["fuel_share"]
-        drawn = found[-1].value + parameter.spread * evenly_drawn(n, rng)
-        share = np.clip(drawn, *parameter.plausible)
+        value = found[-1].value
+
+        def thinned(engine: Engine, score: FloatArray) -> Engine:
+            share = np.clip(value + parameter.spread * score, *parameter.plausible)
+            return replace(engine, oil=diluted(engine.oil, share, fuel))
+
         yield Deviation(
             id="fuel_share",
             says="fuel in the oil",
-            found=show(found[-1].value, FRACTION),
-            apply=lambda engine: replace(engine, oil=diluted(engine.oil, share, fuel)),
+            found=show(value, FRACTION),
+            make=thinned,
+            score=evenly_drawn(n, rng),
         )
 
 
@@ -230,18 +251,20 @@ def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iter
     for finding, name, low, high, added in SEEN:
         report = observations.get(finding)
         parameter = CIRCUIT_PARAMETERS[name]
-        drawn = rng.uniform(low, high, (n, 1))
+        share = rng.uniform(0.0, 1.0, (n, 1))
         if report is None or report.state is not State.PRESENT or name in taken:
             continue
         taken.add(name)
         between = f"{parameter.shown(low)} to {parameter.shown(high)}"
 
-        def apply(
+        def made(
             engine: Engine,
+            score: FloatArray,
             parameter: CircuitParameter = parameter,
-            drawn: Floats = drawn,
+            ends: tuple[float, float] = (low, high),
             added: bool = added,
         ) -> Engine:
+            drawn = ends[0] + (ends[1] - ends[0]) * _share_below(score)
             new = parameter.read(engine) + drawn if added else drawn
             return parameter.apply(engine, np.clip(new, *parameter.plausible))
 
@@ -249,10 +272,15 @@ def _seen(case: Case, taken: set[str], n: int, rng: np.random.Generator) -> Iter
             id=name,
             says=finding.says,
             found=between,
-            apply=apply,
+            make=made,
+            score=_scores(share),
             parameter=parameter,
             assumed=True,
         )
+
+
+_share_below = np.vectorize(NormalDist().cdf, otypes=[float])
+_scores = np.vectorize(NormalDist().inv_cdf, otypes=[float])
 
 
 def blended(old: Engine, new: Engine, chosen: Any) -> Engine:

@@ -109,12 +109,20 @@ def _aerated(e: Engine, s: Floats) -> Engine:
 # ------------------------------------------------------------------------------- suction
 
 
+SCREEN, LEFT_OPEN = 1.5e-3, 0.04  #: m2 of the sample engine; its share from which blocking shows
+
+
 def _screen(s: Floats) -> Floats:
-    return 0.04 * _times(s, 0.15)
+    return LEFT_OPEN * _times(s, 0.15)
 
 
 def _throttled(e: Engine, s: Floats) -> Engine:
-    return replace(e, screen_area=1.5e-3 * _size(e), screen_open_share=_screen(s))
+    return replace(e, screen_area=SCREEN * _size(e), screen_open_share=_screen(s))
+
+
+def throttling_begins(engine: Engine) -> Floats:
+    """Return the open share of this engine's own screen from which a gauge begins to show it."""
+    return LEFT_OPEN * SCREEN * _size(engine) / np.asarray(engine.screen_area)
 
 
 def _air_leak(e: Engine, s: Floats) -> Floats:

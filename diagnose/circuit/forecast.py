@@ -1,39 +1,40 @@
 """Predicted gauge pressures before and after a planned repair, and its costs.
 
-Plausible engines with everything found on them are solved before and after the change, cold and
-hot, over speed. What no finding explains stays as an unlisted leak.
+Plausible engines that show what the gauge shows, with everything found on them, are solved before
+and after the change, cold and hot, over speed. What no finding explains stays as a loss nobody has
+found yet.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
 from functools import reduce
 
 import numpy as np
 
 from diagnose.case.case import Case
-from diagnose.circuit import budget
+from diagnose.circuit.as_read import AsRead, as_read
 from diagnose.circuit.band import Band
-from diagnose.circuit.deviations import Deviation, deviations, evenly_drawn, sound_engines
+from diagnose.circuit.deviations import Deviation, deviations, sound_engines
+from diagnose.circuit.operating_points import CRUISE, is_hot, latest_readings, points_of
 from diagnose.circuit.parameters import NAMES
 from diagnose.circuit.settings import Setting
-from diagnose.hydraulics.circuit import State, solve, surplus
+from diagnose.hydraulics.circuit import State, solve
 from diagnose.hydraulics.engine import Engine
-from diagnose.hydraulics.oil import dynamic_viscosity
 from diagnose.hydraulics.pump import drive_torque, shaft_power
-from diagnose.hydraulics.ranges import FloatArray, Floats
+from diagnose.hydraulics.ranges import FloatArray
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.limits import Limit
 from knowledge.model import State as FeatureState
-from knowledge.pressure.gauge import PSI_PER_1000, spread_of
+from knowledge.pressure.gauge import PSI_PER_1000
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
     STOP_RUNNING_PRESSURE,
     USUAL_IDLE_SPEED,
 )
-from knowledge.units import PSI, unit_in
+from knowledge.units import unit_in
 
 ENGINES, SEED = 48, 11
 COLD = 293.15  #: K: a cold start in a temperate shop
@@ -84,12 +85,18 @@ class Forecast:
     speeds: FloatArray  #: [rpm], idle first
     hot_temperature: float
     sound: Engine  #: plausible engines without fault
+    state: AsRead  #: the engines as they are now, beside the readings
     before: Prediction
     after: Prediction
     targets: tuple[Target, ...]
-    unlisted: Band | None  #: extra leak that closes the gap to the reading, as psi at hot idle
+    unlisted: Band | None  #: what a loss nobody has found takes at hot idle [Pa]
     limits: Mapping[Limit, float]
     units: Mapping[str, str]  #: the unit each measured thing was written in
+
+    @property
+    def fits(self) -> bool:
+        """Whether ``before`` agrees with every reading; if not, no figure here is worth anything."""
+        return self.state.fits
 
     def chance(self, target: Target, prediction: Prediction) -> float:
         """Return the share of plausible engines that meet a target."""
@@ -114,28 +121,28 @@ def forecast(
     """Predict the case's engine before and after the changes, over plausible engines."""
     rng = np.random.default_rng(seed)
     sound = sound_engines(case, book, engines, rng)
-    found = deviations(case, engines, rng)
-    as_found = reduce(lambda e, d: d.apply(e), found, sound)
-    point = budget.points_of(case)[0]
-    closed, unlisted = closing(as_found, point, rng, engines)
+    state = as_read(case, sound, deviations(case, engines, rng), rng)
+    point = points_of(case)[0]
     limits = {x: case.limit(x) for x in LIMITS} | dict(case.limits)
     targets = (target,) if target else targets_of(case, limits)
     speeds = speeds_of(case, limits, targets)
     hot = point.temperature
-    before = predict(closed, speeds, hot)
-    after = predict(with_settings(closed, settings), speeds, hot)
+    as_found = state.engine()
+    before = predict(as_found, speeds, hot)
+    after = predict(with_settings(as_found, settings), speeds, hot)
     units = units_of(case)
     return Forecast(
         case=case,
         settings=tuple(settings),
-        found=tuple(found),
+        found=state.found,
         speeds=speeds,
         hot_temperature=hot,
-        sound=sound,
+        sound=state.sound,
+        state=state,
         before=before,
         after=after,
         targets=targets,
-        unlisted=unlisted,
+        unlisted=state.lost(point.rpm, hot),
         limits=limits,
         units=units,
     )
@@ -166,16 +173,25 @@ def predict(engine: Engine, speeds: FloatArray, hot: float) -> Prediction:
 def speeds_of(
     case: Case, limits: Mapping[Limit, float], targets: Sequence[Target] = ()
 ) -> FloatArray:
-    """Return the speeds looked at [rpm]: idle first, then up to what such an engine turns."""
+    """Return the speeds looked at [rpm]: idle, those wanted, those read, and those usual between
+    and up to what such an engine turns."""
     diesel = case.features.get(DIESEL) is FeatureState.PRESENT
     idle = limits[USUAL_IDLE_SPEED]
-    listed = {n for n in (DIESEL_SPEEDS if diesel else PETROL_SPEEDS) if n > idle}
-    return np.array(sorted({idle, *listed, *(t.rpm for t in targets)}))
+    asked = {idle, *(t.rpm for t in targets)}
+    read = {r.reading.rpm for r in latest_readings(case) if is_hot(r.reading)}
+    asked |= {n for n in read if not _near(n, asked)}
+    usual = {n for n in (DIESEL_SPEEDS if diesel else PETROL_SPEEDS) if n > idle}
+    return np.array(sorted(asked | {n for n in usual if not _near(n, asked)}))
+
+
+def _near(rpm: float, speeds: Collection[float]) -> bool:
+    """Whether a speed is within an eighth of one of ``speeds``."""
+    return any(abs(rpm - n) <= n / 8 for n in speeds)
 
 
 def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
     """Return the maker's limit at idle, and 10 psi for each 1000 rpm at cruise."""
-    cruise = budget.CRUISE
+    cruise = CRUISE
     given = "maker's limit" if HOT_IDLE_PRESSURE in case.limits else "usual limit"
     return (
         Target(limits[USUAL_IDLE_SPEED], limits[HOT_IDLE_PRESSURE], f"{given} at hot idle"),
@@ -187,28 +203,3 @@ def pressure_at(prediction: Prediction, speeds: FloatArray, rpm: float) -> Float
     """Return the hot gallery pressure at one of the speeds, for each engine [Pa]."""
     at = int(np.argmin(np.abs(speeds - rpm)))
     return np.asarray(prediction.hot.gallery_pressure)[:, at]
-
-
-def closing(
-    engine: Engine, point: budget.Point, rng: np.random.Generator, engines: int
-) -> tuple[Engine, Band | None]:
-    """Add the unlisted leak that explains the reading at hot idle; return its pressure [Pa] too.
-
-    Of an engine that would show less than was read, at most 90 % of its unlisted leak is removed. The leak is laminar, ``Q = k p/mu``; ``k`` follows from the surplus at the pressure read,
-    corrected a few times for what the filter then drops.
-    """
-    if point.read is None:
-        return engine, None
-    reading = point.read.reading
-    read = np.maximum(reading.pressure + spread_of(reading) * evenly_drawn(engines, rng), 0.5 * PSI)
-    without = np.asarray(solve(engine, point.rpm, point.temperature).gallery_pressure)
-    mu = dynamic_viscosity(engine.oil, point.temperature)
-    extra: Floats = np.zeros((engines, 1))
-    least = -0.9 * np.asarray(engine.other_conductance)
-    for _ in range(6):
-        leaking = replace(engine, other_conductance=engine.other_conductance + extra)
-        left = surplus(leaking, point.rpm, point.temperature)(read)
-        extra = np.maximum(extra + left * mu / read, least)
-    leaking = replace(engine, other_conductance=engine.other_conductance + extra)
-    lost = without - np.asarray(solve(leaking, point.rpm, point.temperature).gallery_pressure)
-    return leaking, Band.of(lost)

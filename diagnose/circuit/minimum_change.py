@@ -77,7 +77,7 @@ def minimum_change(forecast: Forecast, target: Target) -> MinimumChange:
     good = sorted((r for r in tried if r.met >= ENOUGH), key=lambda r: (r.symptom, r.way))
     furthest = max(tried, key=lambda r: r.met, default=None)
     short = furthest if furthest and not good and furthest.met > met else None
-    leaking = replace(forecast.sound, other_conductance=forecast.before.engine.other_conductance)
+    leaking = forecast.state.engine(put_right={d.id for d in forecast.found})
     return MinimumChange(
         target=target,
         met=met,
@@ -132,20 +132,18 @@ def _first_enough(
 
 
 def _leak(forecast: Forecast, target: Target) -> Iterator[Remedy]:
-    """Close the leak not found yet."""
+    """Close the loss nobody has found yet."""
     if forecast.unlisted is None or forecast.unlisted.mean < PSI:
         return
-    engine = forecast.before.engine
-    there, sound = (_column(forecast, e.other_conductance) for e in (engine, forecast.sound))
 
     def closed(way: Floats) -> Engine:
-        return replace(engine, other_conductance=there + way * (sound - there))
+        return forecast.state.engine(share=1.0 - np.asarray(way))
 
     way, met = _first(forecast, target, closed)
     end = f"{100 * (1 - way):.0f} % of it"
     yield Remedy(
         what="unlisted_leak",
-        says="the leak nobody has found yet",
+        says="the loss nobody has found yet",
         start="all",
         end=end,
         way=way,

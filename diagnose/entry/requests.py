@@ -79,10 +79,12 @@ def parse_target(text: str, case: Case) -> Target:
 def parse_at(text: str, case: Case) -> At:
     """A state to foretell: "1200 rpm 95 C", "idle hot", "2500 rpm cold".
 
-    Idle is the engine's own speed, hot 90 °C, cold 20 °C. Speed in rpm, temperature in K.
+    Idle is the engine's own speed, hot the oil temperature of the case's hot idle (else 90 °C),
+    cold 20 °C. Speed in rpm, temperature in K.
     Raises UsageError.
     """
-    from diagnose.circuit.expected import COLD, HOT
+    from diagnose.circuit.expected import COLD
+    from diagnose.circuit.operating_points import hot_of
     from diagnose.circuit.pressure_law import At
 
     found = _AT.fullmatch(text)
@@ -91,7 +93,7 @@ def parse_at(text: str, case: Case) -> At:
     speed, oil = (part.lower() for part in found.groups())
     try:
         rpm = case.limit(USUAL_IDLE_SPEED) if speed == "idle" else parse(found[1], SPEED)
-        heat = {"hot": HOT, "cold": COLD}.get(oil) or parse(found[2], TEMPERATURE)
+        heat = {"hot": hot_of(case), "cold": COLD}.get(oil) or parse(found[2], TEMPERATURE)
     except UnitError as error:
         raise UsageError(f"--at: {error}") from None
     if not (100 <= rpm <= 15_000 and 243.15 <= heat <= 433.15):

@@ -16,8 +16,8 @@ from diagnose.case.case import Case, FindingRecord, GaugeReading
 from diagnose.case.schema import FindingEntry
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import deviations, evenly_drawn, sound_engines
-from diagnose.circuit.engine_model import USUAL_HOT
 from diagnose.circuit.forecast import COLD, ENGINES, LIMITS, SEED, speeds_of
+from diagnose.circuit.operating_points import hot_of
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.circuit.settings import Setting
 from diagnose.diagnosis import Diagnosis
@@ -91,7 +91,7 @@ class FirstStart:
         speeds = speeds_of(self.case, limits)[:SHOWN_SPEEDS]
         return tuple(
             Expected(float(rpm), heat, Band.of(self.pressures(float(rpm), heat)))
-            for heat in (COLD, WARM, USUAL_HOT)
+            for heat in (COLD, WARM, hot_of(self.case))
             for rpm in speeds
         )
 
@@ -105,7 +105,7 @@ class FirstStart:
         error = spread_of(reading)
         plain = np.concatenate(
             [
-                self.pressures(max(r.rpm, RUNNING), r.oil_temperature or USUAL_HOT)
+                self.pressures(max(r.rpm, RUNNING), r.oil_temperature or hot_of(self.case))
                 for r in possible(reading)
             ]
         )

@@ -7,11 +7,14 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
+from diagnose.circuit.as_read import FITS, ReadingFit
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.engine_model import grade_name
 from diagnose.circuit.forecast import COLD, HORSEPOWER, Forecast, Prediction, Target
 from diagnose.circuit.minimum_change import ENOUGH, Remedy, minimum_change
+from diagnose.circuit.misfit import explanations
+from diagnose.circuit.operating_points import is_hot
 from diagnose.circuit.repair_warnings import (
     COLD_REVS,
     ReliefCost,
@@ -88,11 +91,51 @@ class ForecastTarget:
 
 
 @dataclass(frozen=True, kw_only=True)
+class ForecastReading:
+    """A reading beside what the engine as found shows there [rpm, K, Pa]."""
+
+    entry: int
+    rpm: float
+    oil: float | None
+    read: float
+    error: float  #: one standard deviation
+    before: Band
+    fits: bool
+    says: str = field(metadata=NOT_IN_JSON)  #: what was read, and what the model shows
+
+
+@dataclass(frozen=True, kw_only=True)
+class CouldBe:
+    """What could explain readings that the model misses."""
+
+    id: str
+    says: str
+    settles: bool  #: with it every reading fits
+
+
+@dataclass(frozen=True, kw_only=True)
+class Misfit:
+    """The model does not fit the readings: which, by how much, what could explain it."""
+
+    says: str
+    readings: tuple[str, ...]  #: those that do not fit, a sentence each
+    could_be: tuple[CouldBe, ...]
+    do_next: str
+
+
+@dataclass(frozen=True, kw_only=True)
 class ForecastDocument:
-    """Everything ``forecast`` answers; SI."""
+    """Everything ``forecast`` answers; SI.
+
+    Where ``fits`` is false, ``misfit`` says why and there are no figures: ``speeds``, ``targets``
+    and ``warnings`` are empty.
+    """
 
     case: str | None  #: path of the case file
     unit: str  #: of the pressures in this document
+    fits: bool  #: the engine as found shows every reading within its error
+    readings: tuple[ForecastReading, ...]
+    misfit: Misfit | None
     found: tuple[ForecastFinding, ...]
     unlisted: Band | None  #: pressure lost by a leak not found yet
     settings: tuple[ForecastSetting, ...] = field(metadata=key("set"))
@@ -106,19 +149,22 @@ class ForecastDocument:
     scale: Scale = field(metadata=NOT_IN_JSON)
     hot_oil: str = field(metadata=NOT_IN_JSON)
     cold_oil: str = field(metadata=NOT_IN_JSON)
-    plot: Plot = field(metadata=NOT_IN_JSON)
+    plot: Plot | None = field(metadata=NOT_IN_JSON)
     pump_power: Mapping[str, str] = field(metadata=NOT_IN_JSON)  #: by state of running
 
 
 def forecast_document(forecast: Forecast) -> ForecastDocument:
     """Build the document of a forecast."""
-    scale = scale_of(forecast.case)
-    speeds = tuple(_speed(forecast, i) for i in range(len(forecast.speeds)))
+    scale, fits = scale_of(forecast.case), forecast.fits
+    speeds = tuple(_speed(forecast, i) for i in range(len(forecast.speeds))) if fits else ()
     return ForecastDocument(
         case=str(forecast.case.path) if forecast.case.path else None,
         unit="Pa",
+        fits=fits,
+        readings=tuple(_reading(r, scale) for r in forecast.state.readings),
+        misfit=None if fits else _misfit(forecast, scale),
         found=tuple(_finding(d) for d in forecast.found),
-        unlisted=forecast.unlisted,
+        unlisted=forecast.unlisted if fits else None,
         settings=tuple(
             ForecastSetting(name=s.id, to=s.text, says=_change(forecast, s))
             for s in forecast.settings
@@ -126,15 +172,59 @@ def forecast_document(forecast: Forecast) -> ForecastDocument:
         hot=forecast.hot_temperature,
         cold=COLD,
         speeds=speeds,
-        targets=tuple(_target(forecast, t) for t in forecast.targets),
-        buys=relief_cost(forecast),
-        warnings=repair_warnings(forecast) if forecast.settings else (),
+        targets=tuple(_target(forecast, t) for t in forecast.targets) if fits else (),
+        buys=relief_cost(forecast) if fits else None,
+        warnings=repair_warnings(forecast) if forecast.settings and fits else (),
         title=forecast.case.job.title,
         scale=scale,
         hot_oil=scale.heat(forecast.hot_temperature),
         cold_oil=scale.heat(COLD),
-        plot=_plot(forecast, speeds, scale),
-        pump_power=_pump_power(forecast),
+        plot=_plot(forecast, speeds, scale) if fits else None,
+        pump_power=_pump_power(forecast) if fits else {},
+    )
+
+
+def _reading(fit: ReadingFit, scale: Scale) -> ForecastReading:
+    reading = fit.read.reading
+    oil = reading.oil_temperature
+    heat = "oil not measured" if oil is None else scale.heat(oil)
+    bound = "at most " if reading.at_most else "at least " if reading.at_least else ""
+    return ForecastReading(
+        entry=fit.read.entry.no,
+        rpm=reading.rpm,
+        oil=oil,
+        read=reading.pressure,
+        error=fit.error,
+        before=fit.shows,
+        fits=fit.fits,
+        says=(
+            f"entry {fit.read.entry.no}, {reading.rpm:.0f} rpm, {heat}: the gauge read {bound}"
+            f"{scale.one(reading.pressure)}, the model shows {scale.range(fit.shows)}"
+        ),
+    )
+
+
+def _misfit(forecast: Forecast, scale: Scale) -> Misfit:
+    """Which readings the model misses, by how much, and what could explain it."""
+    missed = [r for r in forecast.state.readings if not r.fits]
+    said = tuple(
+        f"{_reading(r, scale).says}: {scale.one(abs(r.off))} too "
+        f"{'much' if r.off > 0 else 'little'}, and the reading is good to "
+        f"{scale.one(FITS * r.error)}"
+        for r in missed
+    )
+    could_be = tuple(
+        CouldBe(id=e.id, says=e.says, settles=e.settles) for e in explanations(forecast)
+    )
+    first = missed[0].read.reading
+    again = f"{first.rpm:.0f} rpm {'hot' if is_hot(first) else 'cold'}"
+    direct = "" if first.gauge == "direct" else " on a direct gauge"
+    measured = " and the values measured" if forecast.found else ""
+    return Misfit(
+        says="The model does not fit these readings, so it gives no figures.",
+        readings=said,
+        could_be=could_be,
+        do_next=f"Read it again at {again}{direct}; check speed, oil temperature{measured}.",
     )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from diagnose.circuit.engine_model import USUAL_HOT
+from diagnose.circuit.operating_points import hot_of
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.start import Compared, FirstStart
@@ -94,7 +94,7 @@ def _plot(start: FirstStart, heat: float, heats: Sequence[float], scale: Scale) 
         points=[
             (r.rpm, r.pressure / unit)
             for r in readings
-            if min(heats, key=lambda h: abs(h - (r.oil_temperature or USUAL_HOT))) == heat
+            if min(heats, key=lambda h: abs(h - (r.oil_temperature or hot_of(start.case)))) == heat
         ],
         band=([e.pressure.low / unit for e in row], [e.pressure.high / unit for e in row]),
         band_says="predicted, nine engines in ten",

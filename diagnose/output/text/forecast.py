@@ -10,6 +10,14 @@ from diagnose.output.text.plot import plot_lines
 
 def forecast_text(document: ForecastDocument) -> str:
     """Return the forecast as lines for a terminal."""
+    if document.misfit is not None or document.plot is None:
+        return together(
+            [
+                wrapped(f"Forecast: {document.title or 'case without a title'}", 0, 2),
+                planned_lines(document),
+                misfit_lines(document),
+            ]
+        )
     return together(
         [
             wrapped(f"Forecast: {document.title or 'case without a title'}", 0, 2),
@@ -40,6 +48,20 @@ def planned_lines(document: ForecastDocument) -> list[str]:
     if not document.settings:
         lines += labelled("planned", 'nothing: add --set main_clearance="0.0025 in" ...', 2, 12)
     return lines
+
+
+def misfit_lines(document: ForecastDocument) -> list[str]:
+    misfit = document.misfit
+    if misfit is None:
+        return []
+    lines = wrapped(misfit.says, 0, 2)
+    for reading in misfit.readings:
+        lines += wrapped(f"- {reading}", 2, 4)
+    if misfit.could_be:
+        lines += ["What could explain it"]
+    for each in misfit.could_be:
+        lines += wrapped(f"- {each.says}{'' if each.settles else ' (in part)'}", 2, 4)
+    return [*lines, *wrapped(f"Next: {misfit.do_next}", 0, 2)]
 
 
 def table_lines(document: ForecastDocument) -> list[str]:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from diagnose.output.documents.forecast import ForecastDocument, ForecastTarget
 from diagnose.output.lines import as_typed, percent, wrapped
-from diagnose.output.text.forecast import planned_lines, table_lines
+from diagnose.output.text.forecast import forecast_text, planned_lines, table_lines
 from diagnose.output.text.screen import Block, command_lines, on_screen
 
 WARNINGS = 3  #: shown
@@ -15,6 +15,8 @@ WARNINGS = 3  #: shown
 
 def forecast_brief(document: ForecastDocument) -> str:
     """Return the forecast in about thirty lines, the next thing to do last."""
+    if document.misfit is not None:
+        return forecast_text(document)
     more = len(document.warnings) - WARNINGS
     blocks = [
         Block(wrapped(f"Forecast: {document.title or 'case without a title'}", 0, 2)),

@@ -1,0 +1,373 @@
+"""Plausible engines of a case as they are now: with what was found, and showing what was read.
+
+Imported by ``forecast``, ``misfit`` and ``output``. What no finding explains becomes a loss that
+nobody has found yet; its shape over speed and heat follows from the readings.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Collection, Sequence
+from dataclasses import dataclass, fields, is_dataclass, replace
+from functools import reduce
+from math import hypot, sqrt
+from typing import Any, TypeAlias
+
+import numpy as np
+from numpy.typing import NDArray
+
+from diagnose.case.case import Case, GaugeReading
+from diagnose.circuit.band import Band
+from diagnose.circuit.deviations import Deviation, evenly_drawn
+from diagnose.circuit.engine_model import Point, known_points, shown
+from diagnose.circuit.faults import throttling_begins
+from diagnose.circuit.operating_points import latest_readings, points_of
+from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
+from diagnose.circuit.survey import COLD_MISS, WARM
+from diagnose.hydraulics.circuit import solve
+from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.oil import density, dynamic_viscosity
+from diagnose.hydraulics.ranges import FloatArray, Floats
+from knowledge.model import Reading
+from knowledge.pressure.gauge import gauge_error
+from knowledge.units import PSI
+
+LEAST_RISE, MOST_RISE = 0.1, 60.0  #: K: of a bearing's film over the gallery
+ROUNDS = 6  #: steps towards the readings
+MISFIT = 0.03  #: error of the model, share of the pressure (judgement)
+FITS = 2.0  #: standard errors that the mean engine may be off a reading: 95 in 100 are not
+ORIFICE = 0.65  #: discharge coefficient a loss through a hole is scaled with (judgement)
+
+
+def _bearings(engine: Engine, **fields: Floats) -> Engine:
+    """Return the engine with these fields on its mains and rods."""
+    changed: dict[str, Any] = fields
+    return replace(
+        engine,
+        mains=tuple(replace(g, **changed) for g in engine.mains),
+        rods=tuple(replace(g, **changed) for g in engine.rods),
+    )
+
+
+def _known(name: str) -> Coordinate:
+    parameter = CIRCUIT_PARAMETERS[name]
+
+    def made(engine: Engine, value: Floats) -> Engine:
+        return parameter.apply(engine, np.clip(value, *parameter.plausible))
+
+    return parameter.read, made
+
+
+Coordinate: TypeAlias = tuple[Callable[[Engine], Floats], Callable[[Engine, Floats], Engine]]
+#: what can vary on a sound engine and how to read and set it, moved in the logarithm
+_VARIED: tuple[Coordinate, ...] = (
+    *(
+        _known(name)
+        for name in (
+            "main_clearance",
+            "rod_clearance",
+            "cam_bearing_clearance",
+            "lifter_clearance",
+            "pump_displacement",
+            "pump_side_clearance",
+            "pump_end_clearance",
+            "relief_setting",
+            "viscosity_at_100c",
+        )
+    ),
+    (
+        lambda e: e.mains[0].feed_share,
+        lambda e, v: _bearings(e, feed_share=np.clip(v, 0.05, 1.0)),
+    ),
+    (
+        lambda e: np.maximum(e.film_rise, LEAST_RISE),
+        lambda e, v: replace(e, film_rise=np.minimum(v, MOST_RISE)),
+    ),
+)
+MOST_SCORE = 4.0  #: standard deviations that a score is kept within
+#: how a loss that nobody has found can act, and its size in the logarithm for each step beyond
+#: ``NONE_BELOW`` (judgement)
+WEEP, HOLE, WEAK_RELIEF, SLIP = "weep", "hole", "relief", "slip"
+LESS_OIL, SUCTION = "delivery", "suction"
+KINDS = {WEEP: 0.8, HOLE: 0.8, WEAK_RELIEF: 0.4, SLIP: 0.4, LESS_OIL: 0.5, SUCTION: 0.8}
+BEND = 0.25  #: how round the beginning of a loss is, for the slope
+FEW = 0.15  #: share of the engines that must be able to show the readings
+WIDER = 3.0  #: times the covariance before: what this engine shows counts for more (judgement)
+RIDGE = 0.05  #: of each variance, added so that the covariance of few engines can be inverted
+STEP = 0.2  #: standard deviations, for the slope
+SHORTER = np.array([1.0, 0.5, 0.2])  #: of a step, tried
+NONE_BELOW = 0.7  #: score up to which there is none: it is there in one engine of four
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Loss:
+    """A loss nobody has found yet, on each plausible engine; columns ``(n, 1)``."""
+
+    scores: FloatArray  #: standard normal before the readings, one column for each kind
+    conductance: Floats  #: of the sound engine's leaks together [m3]
+    area: Floats  #: of a hole that takes as much as they do at hot idle [m2]
+    screen: Floats  #: open share of the screen from which its blocking begins to show
+
+    def applied_to(
+        self, engine: Engine, without: Collection[str] = (), share: Floats = 1.0
+    ) -> Engine:
+        """Return the engine with that share of the loss, but for the kinds ``without``."""
+        by = {
+            kind: 0.0 * self.scores[..., :1]
+            if kind in without
+            else share * width * _size(self.scores[..., i : i + 1])
+            for i, (kind, width) in enumerate(KINDS.items())
+        }
+        return replace(
+            engine,
+            other_conductance=engine.other_conductance + self.conductance * np.expm1(by[WEEP]),
+            open_orifice_area=engine.open_orifice_area + self.area * np.expm1(by[HOLE]),
+            relief_setting=engine.relief_setting * np.exp(-by[WEAK_RELIEF]),
+            pump_tip_clearance=engine.pump_tip_clearance * np.exp(by[SLIP]),
+            pump_end_clearance=engine.pump_end_clearance * np.exp(by[SLIP]),
+            pump_displacement=engine.pump_displacement * np.exp(-by[LESS_OIL]),
+            screen_open_share=np.minimum(
+                engine.screen_open_share, self.screen * np.exp(-by[SUCTION])
+            ),
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReadingFit:
+    """A reading of the gauge beside what the engines show there [Pa]."""
+
+    read: GaugeReading
+    shows: Band
+    error: float  #: one standard deviation of the reading [Pa]
+
+    @property
+    def off(self) -> float:
+        """How far the mean engine is from the reading [Pa], positive where it shows more."""
+        reading, shows = self.read.reading, self.shows.mean
+        if reading.at_most:
+            return max(shows - reading.pressure, 0.0)
+        if reading.at_least:
+            return min(shows - reading.pressure, 0.0)
+        return shows - reading.pressure
+
+    @property
+    def fits(self) -> bool:
+        """Whether it agrees with the reading within its error."""
+        return abs(self.off) <= FITS * self.error
+
+
+@dataclass(frozen=True, kw_only=True)
+class AsRead:
+    """Plausible engines in agreement with the case's readings, and how well they agree."""
+
+    sound: Engine  #: columns, without anything found
+    found: tuple[Deviation, ...]
+    loss: Loss | None  #: None: nothing was read, so nothing is missing
+    readings: tuple[ReadingFit, ...]
+
+    @property
+    def fits(self) -> bool:
+        """Whether the engines agree with every reading."""
+        return all(r.fits for r in self.readings)
+
+    def engine(
+        self,
+        put_right: Collection[str] = (),
+        closed: Collection[str] = (),
+        share: Floats = 1.0,
+    ) -> Engine:
+        """Return the engines as found, but for the findings ``put_right`` (ids), the kinds of loss
+        ``closed``, and all but a ``share`` of the rest of it."""
+        kept = (d for d in self.found if d.id not in put_right)
+        engine = reduce(lambda e, d: d.apply(e), kept, self.sound)
+        return self.loss.applied_to(engine, closed, share) if self.loss else engine
+
+    @property
+    def kinds(self) -> Collection[str]:
+        """The kinds of loss that may be there."""
+        return KINDS if self.loss else ()
+
+    def lost(self, rpm: float, temperature: float) -> Band | None:
+        """Return the pressure that the loss nobody has found takes [Pa]; None without readings."""
+        if self.loss is None:
+            return None
+        whole, left = (
+            np.asarray(solve(e, rpm, temperature).gallery_pressure)
+            for e in (self.engine(closed=KINDS), self.engine())
+        )
+        return Band.of(whole - left)
+
+
+def as_read(
+    case: Case, sound: Engine, found: Sequence[Deviation], rng: np.random.Generator
+) -> AsRead:
+    """Condition engines with their findings on what the case's gauge shows now.
+
+    ``sound``: columns ``(n, 1)``; ``found``: for as many engines. Ensemble smoother with multiple
+    data assimilation over the dimensions of the engines, how bad each finding is, and the loss
+    nobody has found. Readings of any speed or any oil temperature are left out.
+
+    Source: Emerick & Reynolds, Computers & Geosciences 55 (2013), 3-15; kinds and widths of the
+    loss are judgement.
+    """
+    read = [r for r in latest_readings(case) if not _is_sweeping(r.reading)]
+    if not read:
+        return AsRead(sound=sound, found=tuple(found), loss=None, readings=())
+    points = known_points(case, [replace(r.reading, error=_gauge(r.reading)) for r in read])
+    known, errors = (np.array(x) for x in zip(*map(_taken_as, read, points), strict=True))
+    counts = np.array([not r.reading.at_least for r in read])
+    prior = AsRead(sound=sound, found=tuple(found), loss=_loss(case, sound, rng), readings=())
+    state = prior
+    if counts.any():
+        x = _coordinates(prior)
+        wanted = known + errors * rng.standard_normal((len(x), len(known)))
+        x = _closest(prior, x, points, wanted, errors, counts)
+        off = (shown(_moved(prior, x).engine(), points) - known)[:, counts] / errors[counts]
+        rows = _able(off)
+        state = _moved(_rows_of(prior, rows), x[rows])
+    shows = shown(state.engine(), points)
+    fits = [
+        ReadingFit(read=r, shows=Band.of(shows[:, i]), error=float(errors[i]))
+        for i, r in enumerate(read)
+    ]
+    return replace(state, readings=tuple(fits))
+
+
+def _able(off: FloatArray) -> NDArray[np.int_]:
+    """Return the rows of the engines that can show the readings, repeated until as many as before.
+
+    ``off``: errors each engine is off each reading. All rows where hardly any engine can.
+    """
+    n, m = off.shape
+    able = np.flatnonzero((off**2).sum(1) <= m + 2 * sqrt(2 * m))
+    return able[np.arange(n) % len(able)] if len(able) >= FEW * n else np.arange(n)
+
+
+def _rows_of(state: AsRead, rows: NDArray[np.int_]) -> AsRead:
+    """The state with these rows of each column."""
+    assert state.loss is not None
+    return replace(
+        state,
+        sound=_taken(state.sound, rows),
+        found=tuple(replace(d, score=d.score[rows]) for d in state.found),
+        loss=_taken(state.loss, rows),
+    )
+
+
+def _taken(each: Any, rows: NDArray[np.int_]) -> Any:
+    """Return a value with these rows of every column in it, at any depth."""
+    if is_dataclass(each) and not isinstance(each, type):
+        return replace(each, **{f.name: _taken(getattr(each, f.name), rows) for f in fields(each)})
+    if isinstance(each, tuple):
+        return tuple(_taken(e, rows) for e in each)
+    return each[rows] if isinstance(each, np.ndarray) and each.ndim == 2 else each
+
+
+def _closest(
+    prior: AsRead,
+    x: FloatArray,
+    points: Sequence[Point],
+    wanted: FloatArray,
+    errors: FloatArray,
+    counts: NDArray[np.bool_],
+) -> FloatArray:
+    """Return for each engine the coordinates nearest to its own that show what is ``wanted``.
+
+    Gauss-Newton steps on ``|x - x0|^2 / C + |wanted - shown|^2 / errors^2``, each shortened until
+    it is better; ``C`` is the covariance of all engines.
+    """
+    dims = len(_VARIED)  # scores are independent of them and of each other
+    covariance = np.cov(x.T) + RIDGE * np.diag(x.var(0))
+    covariance[dims:, :] = covariance[:, dims:] = 0.0
+    covariance[range(dims, x.shape[1]), range(dims, x.shape[1])] = 1.0
+    covariance *= WIDER
+    inverse = np.linalg.inv(covariance)
+    step = np.diag(STEP * x.std(0))
+    scale = errors[counts]
+
+    def missed(at: FloatArray) -> FloatArray:
+        return np.asarray(wanted - shown(_moved(prior, at).engine(), points))[..., counts] / scale
+
+    def cost(at: FloatArray, miss: FloatArray) -> FloatArray:
+        away = at - x
+        return np.asarray(np.einsum("...i,ij,...j", away, inverse, away) + (miss**2).sum(-1))
+
+    at, miss = x, missed(x)
+    least = cost(at, miss)
+    for _ in range(ROUNDS):
+        slope = (miss - missed(at + step[:, None])) / np.diag(step)[:, None, None]
+        slope = np.moveaxis(slope, 0, -1)  # (engines, readings, coordinates)
+        back = slope @ covariance
+        inner = back @ np.swapaxes(slope, -1, -2) + np.eye(len(scale))
+        residual = miss + np.einsum("nmk,nk->nm", slope, at - x)
+        move = np.einsum("nmk,nm->nk", back, np.linalg.solve(inner, residual[..., None])[..., 0])
+        ways = at + SHORTER[:, None, None] * (x + move - at)
+        misses = missed(ways)
+        costs = cost(ways, misses)
+        best, rows = costs.argmin(0), np.arange(len(x))
+        better = costs[best, rows] < least
+        at = np.where(better[:, None], ways[best, rows], at)
+        miss = np.where(better[:, None], misses[best, rows], miss)
+        least = np.where(better, costs[best, rows], least)
+    return at
+
+
+def _size(score: FloatArray) -> FloatArray:
+    """How far a loss has grown: next to nothing up to ``NONE_BELOW``, then as the score does."""
+    return np.asarray(BEND * np.logaddexp(0.0, (score - NONE_BELOW) / BEND))
+
+
+def _is_sweeping(reading: Reading) -> bool:
+    return reading.at_all_speeds or reading.at_all_heats
+
+
+def _gauge(reading: Reading) -> float:
+    """The gauge's error and that of the circuit with cold oil, one standard deviation [Pa]."""
+    cold = COLD_MISS * PSI * max(0.0, WARM - (reading.oil_temperature or WARM))
+    return hypot(gauge_error(reading), cold, MISFIT * reading.pressure)
+
+
+def _taken_as(read: GaugeReading, point: Point) -> tuple[float, float]:
+    """The pressure a reading is taken as and its error [Pa]: "at most" is anything below."""
+    if read.reading.at_most:
+        return 0.5 * point.pressure, hypot(point.pressure / sqrt(12), point.error)
+    return point.pressure, point.error
+
+
+def _loss(case: Case, sound: Engine, rng: np.random.Generator) -> Loss:
+    """A loss as large as may be expected before the readings, scaled to the engine's own leaks."""
+    idle = points_of(case)[0]
+    state = solve(sound, idle.rpm, idle.temperature)
+    pressure = np.maximum(state.gallery_pressure, PSI)
+    flow = np.asarray(state.flows.engine)
+    oil = density(idle.temperature, np.asarray(sound.oil.rho15))
+    n = len(pressure)
+    return Loss(
+        scores=np.hstack([evenly_drawn(n, rng) for _ in KINDS]),
+        conductance=flow * dynamic_viscosity(sound.oil, idle.temperature) / pressure,
+        area=flow / (ORIFICE * np.sqrt(2 * pressure / oil)),
+        screen=throttling_begins(sound),
+    )
+
+
+def _coordinates(state: AsRead) -> FloatArray:
+    """What the readings can move, one row for each engine."""
+    n = len(state.loss.scores) if state.loss else 0
+    sound = [np.asarray(read(state.sound)) * np.ones((n, 1)) for read, _ in _VARIED]
+    scores = [d.score for d in state.found]
+    return np.hstack([*map(np.log, sound), *scores, *([state.loss.scores] if state.loss else [])])
+
+
+def _moved(state: AsRead, x: FloatArray) -> AsRead:
+    """The state with other coordinates, within what can be real."""
+    columns = [x[..., i : i + 1] for i in range(x.shape[-1])]
+    sound = state.sound
+    for (_, made), log in zip(_VARIED, columns, strict=False):
+        sound = made(sound, np.exp(log))
+    first = len(_VARIED)
+    found = tuple(
+        replace(d, score=np.clip(c, -MOST_SCORE, MOST_SCORE))
+        for d, c in zip(state.found, columns[first:], strict=False)
+    )
+    assert state.loss is not None
+    scores = np.clip(x[..., first + len(found) :], -MOST_SCORE, MOST_SCORE)
+    return replace(state, sound=sound, found=found, loss=replace(state.loss, scores=scores))

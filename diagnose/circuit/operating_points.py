@@ -1,0 +1,117 @@
+"""The states of running a case's engine is judged in: hot idle, cruise, and where it was read last.
+
+Imported by ``budget``, ``forecast``, ``signoff``, ``entry`` and ``output``: one hot idle for all.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from diagnose.case.case import Case, GaugeReading
+from diagnose.circuit.engine_model import USUAL_HOT
+from knowledge.model import Reading
+from knowledge.pressure.gauge import HOT, IDLE_SLACK, RUNNING, SAME_HEAT, SPEED, is_bound
+from knowledge.pressure.quantities import USUAL_IDLE_SPEED
+
+CRUISE = 2500.0  #: rpm
+MOST_SPREAD = 0.2  #: of the speed: a reading known less well is at no point (judgement)
+SAME_STATE = 20.0  #: K, and
+SAME_SPEED = 0.15  #: of the speed: readings no further apart are of one state (judgement)
+
+
+@dataclass(frozen=True, slots=True)
+class Point:
+    """A state of running, SI."""
+
+    name: str
+    rpm: float
+    temperature: float
+    read: GaugeReading | None  #: None: no reading there
+    temperature_known: bool = True
+
+
+def points_of(case: Case) -> tuple[Point, ...]:
+    """Return hot idle and cruise as read: a trusted gauge before the panel, the latest reading.
+
+    Bounds, and readings whose speed or oil temperature is known only roughly, are left out.
+    """
+    hot = [r for r in case.readings if _is_certain(r.reading) and is_hot(r.reading)]
+    idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * _idle(case)]
+    fast = [r for r in hot if r.reading.rpm >= SPEED]
+    heat = hot_of(case)
+    return (
+        _point("hot idle", _last(idle), _idle(case), heat),
+        _point("cruise", _last(fast), CRUISE, heat),
+    )
+
+
+def hot_of(case: Case) -> float:
+    """Return the oil temperature of the case's hot idle [K].
+
+    That of its latest hot reading, at idle before others; else of the hot pressures it is known by
+    from when it was sound; else 90 °C.
+    """
+    looked = [r for r in case.readings if _is_certain(r.reading) and r.reading.oil_temperature]
+    hot = [r for r in looked if is_hot(r.reading)]
+    idle = [r for r in hot if RUNNING < r.reading.rpm <= IDLE_SLACK * _idle(case)]
+    known = [b.reading for b in case.baseline]
+    sound = [r for r in known if _is_certain(r) and r.oil_temperature and is_hot(r)]
+    slowest = min(sound, key=lambda r: r.rpm, default=None)
+    last = _last(idle) or _last(hot)
+    reading = last.reading if last else slowest
+    return reading.oil_temperature or USUAL_HOT if reading else USUAL_HOT
+
+
+def latest_readings(case: Case) -> tuple[GaugeReading, ...]:
+    """Return what the gauge shows now: of each state of running the latest look, oldest first.
+
+    A trusted gauge goes before the panel. Readings of a turned or stopped engine are left out.
+    """
+    kept: list[GaugeReading] = []
+    order = sorted(
+        (r for r in case.readings if r.reading.rpm > RUNNING),
+        key=lambda r: (r.reading.gauge == "direct", r.entry.no),
+        reverse=True,
+    )
+    for each in order:
+        if not any(_alike(each.reading, other.reading) for other in kept):
+            kept.append(each)
+    return tuple(sorted(kept, key=lambda r: r.entry.no))
+
+
+def _alike(one: Reading, other: Reading) -> bool:
+    """Whether two readings are of about the same speed, oil temperature and tap."""
+    heats = [USUAL_HOT if r.oil_temperature is None else r.oil_temperature for r in (one, other)]
+    return (
+        abs(one.rpm - other.rpm) <= SAME_SPEED * max(one.rpm, other.rpm)
+        and abs(heats[0] - heats[1]) <= SAME_STATE
+        and one.tap == other.tap
+    )
+
+
+def _is_certain(reading: Reading) -> bool:
+    """Return whether a reading is a pressure at about one speed and one oil temperature."""
+    narrow = reading.rpm_spread <= MOST_SPREAD * reading.rpm and reading.oil_spread <= SAME_HEAT
+    return narrow and not is_bound(reading)
+
+
+def is_hot(reading: Reading) -> bool:
+    """Return whether the oil was hot; a reading without an oil temperature is taken as hot."""
+    return (reading.oil_temperature or USUAL_HOT) >= HOT
+
+
+def _idle(case: Case) -> float:
+    return case.limit(USUAL_IDLE_SPEED)
+
+
+def _last(readings: Sequence[GaugeReading]) -> GaugeReading | None:
+    """Return the latest reading of the most trusted gauge."""
+    return max(readings, key=lambda r: (r.reading.gauge == "direct", r.entry.no), default=None)
+
+
+def _point(name: str, read: GaugeReading | None, rpm: float, heat: float) -> Point:
+    if read is None:
+        return Point(name, rpm, heat, None)
+    temperature = read.reading.oil_temperature
+    return Point(name, read.reading.rpm, temperature or heat, read, temperature is not None)

@@ -1,0 +1,120 @@
+"""The forecast starts from what the gauge shows, or says that the model does not fit."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from diagnose.case.loading import load
+from diagnose.circuit.as_read import FITS
+from diagnose.circuit.budget import budget
+from diagnose.circuit.engine_model import Point, healthy, shown
+from diagnose.circuit.faults import FAULTS
+from diagnose.circuit.forecast import forecast
+from diagnose.circuit.operating_points import hot_of, latest_readings
+from diagnose.output.documents.forecast import forecast_document
+from diagnose.signoff.start import first_start
+from knowledge.units import PSI
+from tests.support.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
+from tests.support.command_line import call
+from tests.support.complaints import CASES
+from tests.support.examples import one_in
+
+AT = ((700, 95), (1500, 95), (3000, 95))
+
+
+def reads(condition: str, severity: float) -> tuple[str, ...]:
+    """What the sample engine shows with a condition, as readings."""
+    engine = FAULTS[condition].apply(healthy(a_case(), BOOK), severity)
+    points = [Point(n, t + 273.15, 0.0) for n, t in AT]
+    every = zip(AT, shown(engine, points) / PSI, strict=True)
+    return tuple(f"{n} rpm, {t} C, {p:.0f} psi" for (n, t), p in every)
+
+
+@pytest.mark.parametrize(
+    "condition",
+    one_in(2, ["clearances_wide", "oil_thin", "pump_slip", "relief_bleeds", "relief_caps_low",
+     "open_leak_inside", "delivery_reduced", "suction_throttled"]),
+)  # fmt: skip
+def test_before_is_what_the_gauge_reads_whatever_is_wrong(condition: str) -> None:
+    """Nothing was found, yet the table starts from the readings, with a loss nobody has found."""
+    readings = reads(condition, 0.5)
+    each = forecast(a_case(readings=readings), BOOK, [])
+    assert each.fits
+    assert each.unlisted is not None
+    for fit in each.state.readings:
+        before = float(np.mean(each.hot_pressure(each.before, fit.read.reading.rpm)))
+        assert abs(before - fit.read.reading.pressure) <= FITS * fit.error
+        assert fit.read.reading.rpm in each.speeds
+
+
+@pytest.mark.parametrize("name", one_in(4, [p.stem for p in sorted(CASES.glob("*.toml"))]))
+def test_every_case_starts_from_its_readings_or_says_that_it_cannot(name: str) -> None:
+    case = load(CASES / f"{name}.toml", BOOK)
+    document = forecast_document(forecast(case, BOOK, []))
+    assert document.fits == all(r.fits for r in document.readings)
+    if document.fits:
+        assert document.speeds
+        for row in document.readings:
+            assert abs(row.before.mean - row.read) <= FITS * row.error
+    else:
+        assert document.speeds == document.targets == ()
+        assert document.misfit is not None
+        assert len(document.misfit.readings) == sum(not r.fits for r in document.readings)
+
+
+def test_readings_no_engine_shows_give_no_figures(tmp_path: Path) -> None:
+    """Which reading, by how much, what could explain it; and no table."""
+    impossible = ("700 rpm, 95 C, 40 psi", "1500 rpm, 95 C, 8 psi", "3000 rpm, 95 C, 62 psi")
+    path = saved(tmp_path, text(WORN, impossible, KNOWN_GOOD))
+    out = " ".join(call("forecast", path, "--set", "main_clearance=0.002 in").out.split())
+    assert "The model does not fit these readings" in out
+    assert "1500 rpm" in out
+    assert "too much" in out
+    assert "the gauge read 8 psi" in out
+    assert "Next:" in out
+    data = json.loads(call("forecast", path, "--json").out)
+    assert data["fits"] is False
+    assert data["speeds"] == data["targets"] == data["warnings"] == []
+    assert [r["fits"] for r in data["readings"]].count(False) == len(data["misfit"]["readings"])
+
+
+def test_a_gauge_that_reads_high_is_named_as_what_could_explain_it() -> None:
+    """Measured clearances that pass more oil than the pressure allows: the gauge, or thick oil."""
+    wide = {"main_clearance": "0.006 in", "rod_clearance": "0.006 in"}
+    document = forecast_document(
+        forecast(a_case(wide, ("700 rpm, 95 C, 45 psi", "2500 rpm, 95 C, 50 psi")), BOOK, [])
+    )
+    assert document.misfit is not None
+    assert "gauge_reads_high" in {c.id for c in document.misfit.could_be}
+    assert "reading_false" not in {c.id for c in document.misfit.could_be}
+
+
+@pytest.mark.parametrize(
+    ("readings", "baseline", "hot"),
+    [
+        (("700 rpm, 84 C, 20 psi",), KNOWN_GOOD, 84),
+        (("2500 rpm, 101 C, 40 psi",), KNOWN_GOOD, 101),
+        ((), KNOWN_GOOD, 95),
+        ((), (), 90),
+        (("700 rpm, 20 C, 60 psi",), (), 90),
+    ],
+)
+def test_one_hot_idle_for_budget_forecast_and_sign_off(
+    readings: tuple[str, ...], baseline: tuple[str, ...], hot: float
+) -> None:
+    case = a_case(WORN, readings, baseline)
+    kelvin = pytest.approx(hot + 273.15)
+    assert hot_of(case) == kelvin
+    assert budget(case, BOOK, engines=4).accounts[0].point.temperature == kelvin
+    assert forecast(case, BOOK, [], engines=8).hot_temperature == kelvin
+    assert max(e.temperature for e in first_start(case, BOOK).expected) == kelvin
+
+
+def test_a_later_look_takes_the_place_of_an_earlier_one() -> None:
+    """The log of three weeks ago is not what the gauge shows now."""
+    case = load(CASES / "dunlin.toml", BOOK)
+    assert [r.entry.no for r in latest_readings(case)] == [3, 4]
