@@ -94,6 +94,7 @@ FEW = 0.15  #: share of the engines that must be able to show the readings
 WIDER = 3.0  #: times the covariance before: what this engine shows counts for more (judgement)
 RIDGE = 0.05  #: of each variance, added so that the covariance of few engines can be inverted
 STEP = 0.2  #: standard deviations, for the slope
+LEAST_SD = 1e-3  #: of a coordinate
 SHORTER = np.array([1.0, 0.5, 0.2])  #: of a step, tried
 NONE_BELOW = 0.7  #: score up to which there is none: it is there in one engine of four
 
@@ -279,9 +280,9 @@ def _closest(
     covariance = np.cov(x.T) + RIDGE * np.diag(x.var(0))
     covariance[dims:, :] = covariance[:, dims:] = 0.0
     covariance[range(dims, x.shape[1]), range(dims, x.shape[1])] = 1.0
-    covariance *= WIDER
+    covariance = WIDER * covariance + LEAST_SD**2 * np.eye(len(covariance))
     inverse = np.linalg.inv(covariance)
-    step = np.diag(STEP * x.std(0))
+    step = np.diag(STEP * np.maximum(x.std(0), LEAST_SD))
     scale = errors[counts]
 
     def missed(at: FloatArray) -> FloatArray:
