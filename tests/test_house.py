@@ -32,12 +32,15 @@ DOORS = {
     "matplotlib": ["diagnose.output.html.charts"],
     "rapidfuzz": ["diagnose.lookup.finder", "diagnose.understanding.spelling"],
     "tomli_w": ["diagnose.case.writing", "diagnose.case.card_writing"],
+    "starlette": ["diagnose.serve.app"],
+    "uvicorn": ["diagnose.serve.running"],
 }
 
 #: the layers of ``diagnose``, top first: a module imports from its own package and lower layers
 LAYERS = [
     ["diagnose.__main__"],
     ["diagnose.cli"],
+    ["diagnose.serve"],
     ["diagnose"],
     ["diagnose.library"],
     ["diagnose.output.html"],

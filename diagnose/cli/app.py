@@ -20,6 +20,7 @@ from diagnose.cli import (
     repair,
     reviewing,
     running,
+    serving,
     telling,
 )
 from diagnose.errors import UsageError
@@ -38,6 +39,7 @@ COMMANDS: tuple[tuple[Callable[..., None], str], ...] = (
     (cards.card, "One engine's own figures in one file that several jobs name."),
     (jobs.report, "A page about the job for its owner."),
     (jobs.history, "What the closed jobs of a folder were, and what they teach."),
+    (serving.serve, "Work on the jobs of a folder in a browser."),
     (book.lookup, "Find what the book calls a thing; list the book."),
     (book.show, "What the book says of one word."),
     (book.check, "Check the book itself, as a whole."),

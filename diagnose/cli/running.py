@@ -16,7 +16,7 @@ from diagnose.cli.progress import working
 from diagnose.errors import UsageError, UserError, plain
 
 FAULT_OF_OURS = 70
-INTERACTIVE = "ask"  #: the command that waits for the person
+INTERACTIVE = ("ask", "serve")  #: commands that wait for the person
 
 
 @runtime_checkable
@@ -39,7 +39,7 @@ class NoSuchOptionError(CommandLineError, Protocol):
 def run(app: typer.Typer, arguments: Sequence[str] | None = None) -> int:
     """Run one command; return its exit code."""
     words = list(sys.argv[1:] if arguments is None else arguments)
-    if words[:1] != [INTERACTIVE]:
+    if not words or words[0] not in INTERACTIVE:
         working.begin()
     try:
         code = _run(app, words)

@@ -1,4 +1,4 @@
-"""Parts and consumables that a repair calls for; imported by ``cli`` and ``output``."""
+"""Parts and consumables that a repair calls for; imported by ``cli``, ``output`` and ``serve``."""
 
 from __future__ import annotations
 

@@ -1,6 +1,6 @@
 """The sign-off of one case: the tasks it calls for, in the order of the work, and how they stand.
 
-Imported by ``cli`` and ``output``; prints nothing.
+Imported by ``cli``, ``output`` and ``serve``; prints nothing.
 """
 
 from __future__ import annotations

@@ -12,9 +12,9 @@ from diagnose.output.lines import percent
 
 
 @cache
-def _environment() -> Environment:
+def _environment(package: str) -> Environment:
     environment = Environment(
-        loader=PackageLoader("diagnose.output.html"),
+        loader=PackageLoader(package),
         autoescape=True,
         undefined=StrictUndefined,
         trim_blocks=True,
@@ -30,6 +30,9 @@ def _whole(value: float) -> str:
     return f"{value:.0f}"
 
 
-def rendered(template: str, **words: Any) -> str:
-    """Return the page as text; the same words give the same page."""
-    return _environment().get_template(template).render(words)
+def rendered(template: str, package: str = "diagnose.output.html", **words: Any) -> str:
+    """Return the page as text; the same words give the same page.
+
+    ``package``: the one whose folder ``templates`` holds the template.
+    """
+    return _environment(package).get_template(template).render(words)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from diagnose.output.documents.reasons import STRONGEST
 from diagnose.output.documents.report import ReportDocument
 from diagnose.output.html.charts import curves, waterfall
@@ -13,8 +15,11 @@ from diagnose.output.lines import clean
 LEAST = 0.01  #: share of a condition worth a line
 
 
-def report_html(document: ReportDocument) -> str:
-    """Return the whole page. Every figure has its numbers beside it."""
+def report_html(document: ReportDocument, photos: Sequence[tuple[str, str]] = ()) -> str:
+    """Return the whole page. Every figure has its numbers beside it.
+
+    ``photos``: the address of each on the server that shows the page, and what it is of.
+    """
     graph, survey, budget, start = (
         document.graph,
         document.survey,
@@ -25,6 +30,7 @@ def report_html(document: ReportDocument) -> str:
         "report.html",
         name=clean(document.title).strip() or "case without a title",
         report=document,
+        photos=photos,
         strongest=STRONGEST,
         picture=graph_svg(graph) if graph and graph.columns > 1 else "",
         landscape=graph is not None and needs_landscape(graph),

@@ -1,0 +1,1 @@
+"""A local web page over a folder of case files; only ``cli`` may import it."""

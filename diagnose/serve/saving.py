@@ -1,0 +1,51 @@
+"""Save what a form says, unless the same thing was entered since the form was made."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+
+from diagnose.case.case import Case
+from diagnose.case.writing import Appended, NewEntry, append_by
+from diagnose.entry.recording import Input, new_entries
+from diagnose.errors import UserError
+from diagnose.serve.diagnoses import Version
+from knowledge.book import the_book
+
+
+class MeanwhileError(UserError):
+    """The same thing was entered in another place since the form was made."""
+
+    def __init__(self, numbers: Sequence[int], closed: bool) -> None:
+        """``numbers``: of the entries of the others; ``closed``: the job was closed."""
+        self.numbers = tuple(numbers)
+        self.closed = closed
+        super().__init__("changed meanwhile")
+
+
+def save(path: Path, given: Sequence[Input], seen: Version, *, insist: bool = False) -> Appended:
+    """Append everything in ``given`` or, where anything is wrong, nothing.
+
+    ``seen``: the state of the file the person saw. An entry that would replace one made since
+    then is not saved unless ``insist``; entries about other things are, whoever else writes.
+    Raises MeanwhileError; UsageError with all that is wrong; NoCaseError, BadCaseError,
+    CannotWriteError.
+    """
+    book = the_book()
+
+    def made(case: Case) -> list[NewEntry]:
+        entries = [entry for each in given for entry in new_entries(each, case, book)]
+        if not insist:
+            check_unchanged(entries, case, seen)
+        return entries
+
+    return append_by(path, book, made)
+
+
+def check_unchanged(entries: Sequence[NewEntry], case: Case, seen: Version) -> None:
+    """Raise MeanwhileError where an entry replaces one the person has not seen."""
+    replaced = [e.fields.get("replaces") for e in entries]
+    newer = [n for n in replaced if isinstance(n, int) and n > seen.last]
+    closed = case.closed is not None and case.closed.entry.no > seen.last
+    if newer or closed:
+        raise MeanwhileError(newer, closed)

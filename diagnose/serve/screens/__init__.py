@@ -1,0 +1,1 @@
+"""The screens: each takes what was asked and returns an answer."""

@@ -1,0 +1,105 @@
+"""The end of a job: close it, and its report to print."""
+
+from __future__ import annotations
+
+from diagnose.entry.closing import ClosingInput, close
+from diagnose.errors import UsageError
+from diagnose.output.documents.entries import entry_lines
+from diagnose.output.documents.report import report_document
+from diagnose.output.html.report_page import report_html
+from diagnose.planning.choosing import SURE
+from diagnose.serve.album import photos_of
+from diagnose.serve.diagnoses import Known, Version
+from diagnose.serve.exchange import DRAWN_POLICY, Answer, Asked, address, go
+from diagnose.serve.screens.dismantling import document_of, plan_of
+from diagnose.serve.screens.fitting import sheet_of
+from diagnose.serve.screens.job import kept, typed_in
+from diagnose.serve.site import Site, job_screen
+from diagnose.signoff.closing import obstacles
+from knowledge.book import the_book
+
+MOST_CAUSES = 8  #: offered; any other of the book can be searched for
+NOT_IN_THE_BOOK = "not_in_the_book"
+
+
+def show_close(site: Site, asked: Asked) -> Answer:
+    """Ask what it was, how that was confirmed and what was done; say what is still open."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        return _close(known, asked)
+
+
+def save_close(site: Site, asked: Asked) -> Answer:
+    """Write the end of the job."""
+    path = site.folder.path(asked.job)
+    with site.diagnoses.of(path) as known:
+        seen = Version.parse(asked.text("version"))
+        if known.version.digest != seen.digest and not asked.text("insist"):
+            lines = entry_lines(known.case, the_book(), seen.last + 1)
+            changed = [e.says for e in lines] or ["The file was changed."]
+            return _close(known, asked, status=409, meanwhile=changed)
+        spent = asked.text("minutes")
+        given = ClosingInput(
+            causes=asked.every("cause"),
+            how=asked.text("how"),
+            remedy=asked.text("remedy"),
+            minutes=f"{spent} min" if spent.isdecimal() else spent,
+            reason=asked.text("reason"),
+            by=asked.text("by")[:60],
+        )
+        if not given.causes:
+            fault = "Say what it was: tick a cause."
+            return _close(known, asked, status=400, faults=(fault,))
+        if not given.how:
+            fault = "Say how the cause was confirmed: what was seen or measured."
+            return _close(known, asked, status=400, faults=(fault,))
+        try:
+            close(path, the_book(), given)
+        except UsageError as fault:
+            return _close(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+    return go("job", asked.job)
+
+
+def _close(
+    known: Known,
+    asked: Asked,
+    *,
+    status: int = 200,
+    faults: tuple[str, ...] = (),
+    meanwhile: list[str] | None = None,
+) -> Answer:
+    ranking = [r.cause for r in known.answer.ranking[:MOST_CAUSES]]
+    unknown = the_book().causes.get(NOT_IN_THE_BOOK)
+    against = kept(known, "obstacles", lambda: obstacles(known.answer, SURE))
+    sure = [r.cause.id for r in known.answer.ranking if r.probability >= SURE]
+    return job_screen(
+        "close.html",
+        asked,
+        known,
+        status=status,
+        faults=faults,
+        causes=[*ranking, *([unknown] if unknown and unknown not in ranking else [])],
+        ticked=asked.every("cause") or sure,
+        against=against,
+        ends=document_of(known).loose_ends,
+        likeliest=known.answer.ranking[0].cause,
+        left=len(sheet_of(known, whole=False).blocking),
+        closed=known.case.closed is not None,
+        typed=typed_in(asked),
+        meanwhile=meanwhile,
+    )
+
+
+def show_report(site: Site, asked: Asked) -> Answer:
+    """The report of the job, with its photos, to print."""
+    path = site.folder.path(asked.job)
+    with site.diagnoses.of(path) as known:
+        document = kept(
+            known,
+            "report",
+            lambda: report_document(plan_of(known), sheet_of(known, whole=False)),
+        )
+        photos = [
+            (address("job", asked.job, "photo", photo.file), photo.says)
+            for photo in photos_of(path)
+        ]
+        return Answer(report_html(document, photos), policy=DRAWN_POLICY)

@@ -1,0 +1,158 @@
+"""Putting together: the tasks by phase, each with its limits, its result and the verdict."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from diagnose.entry.details import Details
+from diagnose.entry.recording import Input
+from diagnose.entry.sheets import FilledBlank
+from diagnose.errors import UsageError
+from diagnose.output.documents.check_sheet import units_of
+from diagnose.output.documents.entries import entry_lines
+from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase, signoff_document
+from diagnose.output.documents.signoff_items import SignoffItem
+from diagnose.output.html.signoff_page import signoff_html
+from diagnose.planning.choosing import SURE
+from diagnose.serve import forms
+from diagnose.serve.diagnoses import Known, Version
+from diagnose.serve.exchange import DRAWN_POLICY, Answer, Asked, NotHereError, address, go
+from diagnose.serve.saving import MeanwhileError
+from diagnose.serve.saving import save as save_entries
+from diagnose.serve.screens.job import kept, meanwhile, typed_in
+from diagnose.serve.site import Site, job_screen
+from diagnose.signoff.parts import parts_list
+from diagnose.signoff.sheet import Signoff
+from knowledge.book import the_book
+
+RESULTS = (("done", "Done"), ("failed", "Failed"), ("skipped", "Left out"))
+NOTHING = "Nothing was answered. Press Done, Failed or Left out, or put in a figure."
+
+
+@dataclass(frozen=True, slots=True)
+class Blank:
+    """A task with the units its value may have."""
+
+    item: SignoffItem
+    units: tuple[str, ...]
+
+
+def sheet_of(known: Known, whole: bool) -> Signoff:
+    """The sign-off of a case; ``whole``: the whole engine is being built."""
+    name = f"signoff sheet {whole}"
+    return kept(known, name, lambda: Signoff(known.answer, SURE, whole=whole))
+
+
+def document_of(known: Known, whole: bool) -> SignoffDocument:
+    """The sign-off of a case as a document."""
+
+    def made() -> SignoffDocument:
+        sheet = sheet_of(known, whole)
+        feature = known.case.features.get
+        needed = parts_list(sheet.causes, sheet.places, feature, the_book())
+        return signoff_document(sheet, needed, known.path.name)
+
+    return kept(known, f"signoff {whole}", made)
+
+
+def _whole(asked: Asked) -> bool:
+    return (asked.query.get("whole") or asked.text("whole")) == "1"
+
+
+def show(site: Site, asked: Asked) -> Answer:
+    """The phases of the work, and how far each is; the parts needed."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        document = document_of(known, _whole(asked))
+        return job_screen(
+            "signoff.html",
+            asked,
+            known,
+            sheet=document,
+            phases=tuple(document.phases()),
+            whole=_whole(asked),
+        )
+
+
+def show_phase(site: Site, asked: Asked) -> Answer:
+    """The tasks of one phase."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        return _phase(known, asked)
+
+
+def save_phase(site: Site, asked: Asked) -> Answer:
+    """Save the results of a phase's tasks."""
+    path, number = site.folder.path(asked.job), asked.parts["phase"]
+    with site.diagnoses.of(path) as known:
+        given = _given(asked, _found(known, asked))
+        if not given:
+            return _phase(known, asked, status=400, faults=(NOTHING,))
+        seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
+        try:
+            saved = save_entries(path, given, seen, insist=insist)
+        except MeanwhileError as other:
+            return _phase(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
+        except UsageError as fault:
+            return _phase(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+    whole = "1" if _whole(asked) else ""
+    return go("job", asked.job, "signoff", number, saved=str(saved.first_number), whole=whole)
+
+
+def _given(asked: Asked, phase: SignoffPhase) -> list[Input]:
+    """Each task that was answered, with its own note."""
+    given = []
+    for item in phase.items:
+        result = asked.text(f"t:{item.task}")
+        typed = asked.text(f"m:{item.task}")
+        value = forms.with_unit(typed, asked.text(f"u:{item.task}")) if typed else result
+        if value not in ("", *(r for r, _ in RESULTS)) or result in dict(RESULTS):
+            note = asked.text(f"n:{item.task}")[: forms.MOST_TEXT]
+            blank = FilledBlank(item.task, value, asked.text(f"w:{item.task}"), item.says)
+            given.append(
+                Input(blanks=[blank], details=Details(by=asked.text("by")[:60], note=note))
+            )
+    return given
+
+
+def _found(known: Known, asked: Asked) -> SignoffPhase:
+    phases = document_of(known, _whole(asked)).phases()
+    phase = next((p for p in phases if str(p.number) == asked.parts["phase"]), None)
+    if phase is None:
+        raise NotHereError("There is nothing to do in that phase now.")
+    return phase
+
+
+def _phase(
+    known: Known,
+    asked: Asked,
+    *,
+    status: int = 200,
+    faults: tuple[str, ...] = (),
+    meanwhile: list[str] | None = None,
+) -> Answer:
+    phase, saved = _found(known, asked), asked.query.get("saved", "")
+    since = int(saved) if saved.isdecimal() and len(saved) < 8 else None
+    whole = "1" if _whole(asked) else ""
+    tasks = the_book().tasks
+    return job_screen(
+        "phase.html",
+        asked,
+        known,
+        status=status,
+        faults=faults,
+        phase=phase,
+        blanks=[
+            Blank(i, units_of(tasks[i.task].dimension) if i.measured else ()) for i in phase.items
+        ],
+        results=RESULTS,
+        new=() if since is None else entry_lines(known.case, the_book(), since),
+        typed=typed_in(asked),
+        meanwhile=meanwhile,
+        whole=whole,
+        back=(address("job", asked.job, "signoff", whole=whole), "All phases"),
+    )
+
+
+def show_sheet(site: Site, asked: Asked) -> Answer:
+    """The sign-off as a sheet to print."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        return Answer(signoff_html(document_of(known, _whole(asked))), policy=DRAWN_POLICY)

@@ -1,0 +1,170 @@
+"""A job on one screen: may it run, what was found, where it began, the check to do next; and why."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TypeVar
+
+from diagnose.errors import UsageError
+from diagnose.output.documents.check_sheet import CheckSheet, check_sheet
+from diagnose.output.documents.entries import entry_lines
+from diagnose.output.documents.review import ReviewDocument, review_document
+from diagnose.serve import forms
+from diagnose.serve.diagnoses import Known, Version
+from diagnose.serve.exchange import Answer, Asked, NotHereError, go
+from diagnose.serve.saving import MeanwhileError
+from diagnose.serve.saving import save as save_entries
+from diagnose.serve.site import Site, job_screen
+from knowledge.book import the_book
+
+CAUSES, REASONS = 3, 5  #: shown on the job's screen, and with their reasons
+LEAST = 0.02  #: probability from which a cause after the first is worth a line
+NOTHING = "Nothing was answered. Press Yes or No, or put in a figure."
+Made = TypeVar("Made")
+
+
+def kept(known: Known, name: str, make: Callable[[], Made]) -> Made:
+    """A document of a case, made once for each state of its file."""
+    if name not in known.made:
+        known.made[name] = make()
+    made: Made = known.made[name]
+    return made
+
+
+def review_of(known: Known) -> ReviewDocument:
+    """The review of a case."""
+    return kept(known, "review", lambda: review_document(known.answer, known.path.name))
+
+
+def show(site: Site, asked: Asked) -> Answer:
+    """The job so far, and the check to do next."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        return _job(known, asked)
+
+
+def why(site: Site, asked: Asked) -> Answer:
+    """What speaks for and against each of the first causes, and what would change it."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        document = review_of(known)
+        shown = [c for c in document.causes[:REASONS] if c.pro or c.con]
+        return job_screen("why.html", asked, known, review=document, shown=shown)
+
+
+def show_check(site: Site, asked: Asked) -> Answer:
+    """One check: what to open and to record first, its steps, and what to answer."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        return _check(known, asked)
+
+
+def save_check(site: Site, asked: Asked) -> Answer:
+    """Save what a check showed."""
+    path = site.folder.path(asked.job)
+    with site.diagnoses.of(path) as known:
+        sheet = sheet_of(known, asked.parts["check"])
+        names = {f.id: f.asks for f in sheet.findings} | {v.id: v.says for v in sheet.values}
+        if asked.text("none"):
+            asked = _with_none(asked, sheet)
+        first = "; ".join(sheet.keep_first)
+        given = forms.as_input(asked, names, f"recorded first: {first}" if first else "")
+        if given is None:
+            return _check(known, asked, status=400, faults=(NOTHING,))
+        if first and not asked.text("kept"):
+            fault = "Record this first, then tick that it is done: " + first
+            return _check(known, asked, status=400, faults=(fault,))
+        seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
+        try:
+            saved = save_entries(path, [given], seen, insist=insist)
+        except MeanwhileError as other:
+            return _check(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
+        except UsageError as fault:
+            return _check(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+    to = ("teardown",) if asked.text("stage") else ()
+    return go("job", asked.job, *to, saved=str(saved.first_number))
+
+
+def _with_none(asked: Asked, sheet: CheckSheet) -> Asked:
+    """The form as if "no" had been pressed for every finding without an answer, now or before."""
+    answered = {
+        f"f:{f.id}": (asked.text(f"f:{f.id}") or "no",)
+        for f in sheet.findings
+        if asked.text(f"f:{f.id}") or not f.said
+    }
+    return Asked(
+        parts=asked.parts,
+        form={**asked.form, **answered},
+        token=asked.token,
+        address=asked.address,
+        here=asked.here,
+    )
+
+
+def meanwhile(site: Site, asked: Asked, other: MeanwhileError) -> list[str]:
+    """What was entered in another place since the form was made."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as now:
+        lines = entry_lines(now.case, the_book())
+        said = [
+            f"{e.says}{f', by {e.by}' if e.by else ''}" for e in lines if e.number in other.numbers
+        ]
+        return [*said, "The job was closed."] if other.closed else said
+
+
+def sheet_of(known: Known, check: str) -> CheckSheet:
+    """The sheet of a check. Raises NotHereError where the book has none of that id."""
+    inspection = the_book().inspections.get(check)
+    if inspection is None:
+        raise NotHereError("There is no such check.")
+    first = next((c.findings for c in review_of(known).next if c.inspection == check), ())
+    return check_sheet(known.answer, inspection, first)
+
+
+def typed_in(asked: Asked) -> dict[str, str]:
+    """What the form holds, to be shown in it again."""
+    return {name: asked.text(name) for name in asked.form}
+
+
+def _job(known: Known, asked: Asked) -> Answer:
+    document = review_of(known)
+    saved = asked.query.get("saved", "")
+    new = (
+        entry_lines(known.case, the_book(), int(saved))
+        if saved.isdecimal() and len(saved) < 8
+        else ()
+    )
+    following = document.next[0] if document.next and not document.closed else None
+    return job_screen(
+        "job.html",
+        asked,
+        known,
+        review=document,
+        causes=[
+            c for i, c in enumerate(document.causes[:CAUSES]) if not i or c.probability >= LEAST
+        ],
+        new=new,
+        check=following,
+        sheet=sheet_of(known, following.inspection) if following else None,
+        others=[c for c in document.next[1:] if following and c.inspection != following.inspection],
+        entries=len(known.case.standing),
+        typed={},
+        back=("/", "Jobs"),
+    )
+
+
+def _check(
+    known: Known,
+    asked: Asked,
+    *,
+    status: int = 200,
+    faults: tuple[str, ...] = (),
+    meanwhile: list[str] | None = None,
+) -> Answer:
+    return job_screen(
+        "check.html",
+        asked,
+        known,
+        status=status,
+        sheet=sheet_of(known, asked.parts["check"]),
+        typed=typed_in(asked),
+        meanwhile=meanwhile,
+        faults=faults,
+        stage=asked.query.get("stage") or asked.text("stage"),
+    )

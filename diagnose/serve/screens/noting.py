@@ -1,0 +1,205 @@
+"""What a person found, in words; gauge readings by circumstance; every entry, and taking one back."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from diagnose.entry.details import Details
+from diagnose.entry.recording import Input
+from diagnose.entry.spoken import Choice
+from diagnose.errors import UsageError
+from diagnose.output.documents.entries import entry_lines
+from diagnose.output.documents.survey import NextReading, survey_document
+from diagnose.serve import forms
+from diagnose.serve.diagnoses import Known, Version
+from diagnose.serve.exchange import Answer, Asked, go
+from diagnose.serve.saving import MeanwhileError
+from diagnose.serve.saving import save as save_entries
+from diagnose.serve.screens.job import kept, meanwhile, typed_in
+from diagnose.serve.site import Site, job_screen
+from knowledge.book import the_book
+
+NOTHING = "Nothing was put in."
+PRESSURES = ("psi", "bar", "kPa")
+
+
+@dataclass(frozen=True, slots=True)
+class When:
+    """A circumstance of a gauge reading: its field, its label, and how it is written."""
+
+    id: str
+    says: str
+    written: str
+    like: str
+
+
+WHEN = (
+    When("hot_idle", "Hot, idling", "at hot idle", "8"),
+    When("hot_2000", "Hot, about 2000 rpm", "2000 rpm hot", "35"),
+    When("hot_3000", "Hot, about 3000 rpm", "3000 rpm hot", "45"),
+    When("cold_start", "Cold, just started", "fast idle cold", "60"),
+)
+OWN = "own"  #: the field for a speed and temperature of one's own
+
+
+def show_note(site: Site, asked: Asked) -> Answer:
+    """Ask for a find or a value in words, and list what was entered."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        return _note(known, asked)
+
+
+def save_note(site: Site, asked: Asked) -> Answer:
+    """Save what the words say; where they may mean several things, offer them as a choice."""
+    path = site.folder.path(asked.job)
+    words, picked = asked.text("words"), asked.text("meant")
+    with site.diagnoses.of(path) as known:
+        if asked.text("withdraw"):
+            return _withdraw(site, known, asked)
+        if not words:
+            return _note(known, asked, status=400, faults=(NOTHING,))
+        unclear: list[Choice] = []
+
+        def choose(choice: Choice) -> int | None:
+            ids = [c.id for c in choice.candidates]
+            if picked in ids:
+                return ids.index(picked)
+            unclear.append(choice)
+            return None
+
+        given = Input(
+            facts=(words,),
+            details=Details(by=asked.text("by")[:60], where=asked.text("where")[:60]),
+            choose=choose,
+        )
+        return _saved(site, known, asked, given, unclear)
+
+
+def _saved(site: Site, known: Known, asked: Asked, given: Input, unclear: list[Choice]) -> Answer:
+    seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
+    try:
+        saved = save_entries(known.path, [given], seen, insist=insist)
+    except MeanwhileError as other:
+        return _note(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
+    except UsageError as fault:
+        choices = unclear[0].candidates if unclear else ()
+        faults = () if choices else tuple(str(fault).splitlines())
+        return _note(known, asked, status=400, faults=faults, choices=choices)
+    return go("job", asked.job, "note", saved=str(saved.first_number))
+
+
+def _withdraw(site: Site, known: Known, asked: Asked) -> Answer:
+    """Take an entry back; it stays in the file and no longer counts."""
+    number = asked.text("withdraw")
+    if not (number.isdecimal() and int(number) in known.case.standing):
+        return _note(known, asked, status=409, faults=("That entry no longer stands.",))
+    given = Input(withdraw=(int(number),), details=forms.details(asked))
+    return _saved(site, known, asked, given, [])
+
+
+def _note(
+    known: Known,
+    asked: Asked,
+    *,
+    status: int = 200,
+    faults: tuple[str, ...] = (),
+    choices: tuple[object, ...] = (),
+    meanwhile: list[str] | None = None,
+) -> Answer:
+    lines = entry_lines(known.case, the_book())
+    saved = asked.query.get("saved", "")
+    since = int(saved) if saved.isdecimal() and len(saved) < 8 else None
+    return job_screen(
+        "note.html",
+        asked,
+        known,
+        status=status,
+        faults=faults,
+        new=[e for e in lines if since is not None and e.number >= since],
+        lines=lines,
+        choices=choices,
+        typed=typed_in(asked),
+        meanwhile=meanwhile,
+    )
+
+
+def show_readings(site: Site, asked: Asked) -> Answer:
+    """Ask for gauge readings by circumstance, and list those there are."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        return _readings(known, asked)
+
+
+def save_readings(site: Site, asked: Asked) -> Answer:
+    """Save the readings put in."""
+    path = site.folder.path(asked.job)
+    with site.diagnoses.of(path) as known:
+        texts = list(_typed_readings(asked))
+        if not texts:
+            return _readings(known, asked, status=400, faults=(NOTHING,))
+        given = Input(readings=texts, details=forms.details(asked))
+        seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
+        try:
+            saved = save_entries(path, [given], seen, insist=insist)
+        except MeanwhileError as other:
+            lines = meanwhile(site, asked, other)
+            return _readings(known, asked, status=409, meanwhile=lines)
+        except UsageError as fault:
+            return _readings(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+    return go("job", asked.job, "readings", saved=str(saved.first_number))
+
+
+def _typed_readings(asked: Asked) -> list[str]:
+    """Each field that is filled in, as one would type the reading."""
+    unit = asked.text("unit")
+    unit = unit if unit in PRESSURES else PRESSURES[0]
+    more = [" direct"] if asked.text("gauge") == "direct" else [""]
+    more += [" start"] if asked.text("at") == "start" else [""]
+    texts = []
+    for when in WHEN:
+        if figure := asked.text(f"at:{when.id}"):
+            texts.append(f"{forms.with_unit(figure, unit)} {when.written}{''.join(more)}")
+    if figure := asked.text(f"at:{OWN}"):
+        rpm = forms.with_unit(asked.text("rpm"), "rpm") if asked.text("rpm") else ""
+        heat_unit = "F" if asked.text("heat-unit") == "F" else "C"
+        heat = forms.with_unit(asked.text("heat"), heat_unit) if asked.text("heat") else ""
+        parts = (rpm, heat, forms.with_unit(figure, unit))
+        texts.append(" ".join(filter(None, parts)) + "".join(more))
+    return texts
+
+
+def _readings(
+    known: Known,
+    asked: Asked,
+    *,
+    status: int = 200,
+    faults: tuple[str, ...] = (),
+    meanwhile: list[str] | None = None,
+) -> Answer:
+    lines = [e for e in entry_lines(known.case, the_book()) if e.kind in ("reading", "baseline")]
+    saved = asked.query.get("saved", "")
+    since = int(saved) if saved.isdecimal() and len(saved) < 8 else None
+    return job_screen(
+        "readings.html",
+        asked,
+        known,
+        status=status,
+        faults=faults,
+        when=WHEN,
+        units=PRESSURES,
+        lines=lines,
+        new=[e for e in lines if since is not None and e.number >= since],
+        typed=typed_in(asked),
+        meanwhile=meanwhile,
+        further=_further(known),
+    )
+
+
+def _further(known: Known) -> NextReading | None:
+    """The reading worth taking next; None where the circuit is not in figures, or none is."""
+
+    def made() -> NextReading | None:
+        found = known.answer.inference.survey
+        if found is None or not known.answer.may_run:
+            return None
+        return survey_document(found, known.case, may_run=True).read_next
+
+    return kept(known, "further", made)

@@ -1,0 +1,48 @@
+"""Photos taken at a step: sent from the phone, shown, and handed out."""
+
+from __future__ import annotations
+
+from diagnose.serve.album import keep, photo, photos_of
+from diagnose.serve.exchange import Answer, Asked, go
+from diagnose.serve.pictures import NoPhotoError
+from diagnose.serve.site import Site, job_screen
+
+
+def show(site: Site, asked: Asked) -> Answer:
+    """The photos of the job, and a way to send one more."""
+    return _photos(site, asked, asked.query.get("step", "")[:60])
+
+
+def save(site: Site, asked: Asked) -> Answer:
+    """Keep the photo that was sent."""
+    path, step = site.folder.path(asked.job), asked.text("step")[:60]
+    sent = asked.uploads.get("photo")
+    if sent is None or not sent.data:
+        return _photos(site, asked, step, status=400, faults=("No photo was chosen.",))
+    try:
+        keep(path, sent.data, step)
+    except NoPhotoError as fault:
+        return _photos(site, asked, step, status=400, faults=(str(fault),))
+    return go("job", asked.job, "photos", step=step)
+
+
+def show_one(site: Site, asked: Asked) -> Answer:
+    """One photo."""
+    kind, data = photo(site.folder.path(asked.job), asked.parts["photo"])
+    return Answer(data, kind, policy="default-src 'none'")
+
+
+def _photos(
+    site: Site, asked: Asked, step: str, *, status: int = 200, faults: tuple[str, ...] = ()
+) -> Answer:
+    path = site.folder.path(asked.job)
+    with site.diagnoses.of(path) as known:
+        return job_screen(
+            "photos.html",
+            asked,
+            known,
+            status=status,
+            faults=faults,
+            photos=photos_of(path)[::-1],
+            step=step,
+        )

@@ -1,0 +1,164 @@
+"""What a repair would do: sliders for clearance, relief, pump and oil; the curve follows."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+
+from diagnose.circuit.engine_model import grade_name
+from diagnose.circuit.forecast import Forecast
+from diagnose.circuit.forecast import forecast as forecast_of
+from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
+from diagnose.entry.requests import parse_changes
+from diagnose.errors import UsageError
+from diagnose.output.documents.forecast import ForecastDocument, forecast_document
+from diagnose.serve.diagnoses import Known
+from diagnose.serve.exchange import Answer, Asked
+from diagnose.serve.screens.curves import drawn
+from diagnose.serve.screens.job import kept
+from diagnose.serve.site import Site, job_screen, screen
+from knowledge.book import the_book
+from knowledge.units import PSI, THOU
+
+GRADES = ("10W-30", "10W-40", "15W-40", "20W-50", "SAE 30", "SAE 40", "SAE 50")
+MOST_KEPT = 40  #: forecasts of a case that are kept
+PUMP = "pump_displacement"
+
+
+@dataclass(frozen=True, slots=True)
+class Scale:
+    """A slider: what it sets, its unit, and its ends and step in that unit."""
+
+    id: str
+    unit: str
+    factor: float  #: SI units in one of the unit
+    low: float
+    high: float
+    step: float
+
+
+SCALES = (
+    Scale("main_clearance", "thou", THOU, 0.5, 8.0, 0.1),
+    Scale("rod_clearance", "thou", THOU, 0.5, 8.0, 0.1),
+    Scale("pump_end_clearance", "thou", THOU, 0.5, 15.0, 0.5),
+    Scale("relief_setting", "psi", PSI, 15.0, 110.0, 1.0),
+)
+MORE_PUMP = Scale(PUMP, "%", 0.01, 0.0, 60.0, 5.0)  #: on top of what is there
+
+
+@dataclass(frozen=True, slots=True)
+class Slider:
+    """A slider as it stands; figures as text in its unit."""
+
+    scale: Scale
+    says: str
+    value: str
+    now: str  #: what is there
+
+
+def show(site: Site, asked: Asked) -> Answer:
+    """The sliders, and what they come to; with ``partial`` only the latter."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        try:
+            sliders = _sliders(known, asked.query)
+            document = _document(known, asked.query, sliders)
+        except UsageError as fault:
+            return job_screen("nothing.html", asked, known, title="What if", says=str(fault))
+        words: dict[str, Any] = {
+            "forecast": document,
+            "chosen": {k: v for k, v in asked.query.items() if k in _fields()},
+            "rows": document.speeds,
+        }
+        if asked.partial:
+            return screen("foretold.html", asked, **words)
+        return job_screen(
+            "forecast.html",
+            asked,
+            known,
+            sliders=sliders,
+            grades=GRADES,
+            grade=_grade(asked.query),
+            grade_now=grade_name(known.case),
+            **words,
+        )
+
+
+def draw(site: Site, asked: Asked) -> Answer:
+    """The curve before and after."""
+    from diagnose.output.html.charts import curves
+
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        document = _document(known, asked.query, _sliders(known, asked.query))
+    return drawn(lambda: curves([document.plot], "forecast"))
+
+
+def _fields() -> tuple[str, ...]:
+    return (*(s.id for s in SCALES), PUMP, "oil")
+
+
+def _grade(query: Mapping[str, str]) -> str:
+    grade = query.get("oil", "")
+    return grade if grade in GRADES else ""
+
+
+def _before(known: Known) -> Forecast:
+    """The engine as it is. Raises UsageError where its circuit is not in figures."""
+    return kept(known, "forecast before", lambda: forecast_of(known.case, the_book(), [], None))
+
+
+def _sliders(known: Known, query: Mapping[str, str]) -> list[Slider]:
+    """Each slider that this engine has, where it was set, else at what is there."""
+    engine, found = _before(known).before.engine, []
+    for scale in SCALES:
+        parameter = CIRCUIT_PARAMETERS[scale.id]
+        there = float(np.median(np.asarray(parameter.read(engine)))) / scale.factor
+        if not np.isfinite(there):
+            continue
+        now = _text(min(max(there, scale.low), scale.high), scale)
+        found.append(Slider(scale, parameter.says, _set(query, scale) or now, now))
+    more = CIRCUIT_PARAMETERS[PUMP].says
+    found.append(Slider(MORE_PUMP, f"more {more}", _set(query, MORE_PUMP) or "0", "0"))
+    return found
+
+
+def _set(query: Mapping[str, str], scale: Scale) -> str:
+    """Where a slider was set; empty where it was not, or beyond its ends."""
+    try:
+        value = float(query.get(scale.id, ""))
+    except ValueError:
+        return ""
+    return _text(value, scale) if scale.low <= value <= scale.high else ""
+
+
+def _text(value: float, scale: Scale) -> str:
+    """A figure on the slider's steps.
+
+    >>> _text(2.5199, SCALES[0]), _text(2.0, MORE_PUMP)
+    ('2.5', '0')
+    """
+    steps = scale.low + round((value - scale.low) / scale.step) * scale.step
+    return f"{steps:.2f}".rstrip("0").rstrip(".")
+
+
+def _document(known: Known, query: Mapping[str, str], sliders: list[Slider]) -> ForecastDocument:
+    """The forecast for the sliders. Raises UsageError."""
+    changes = [
+        f"{s.scale.id}=+{s.value} %"
+        if s.scale.id == PUMP
+        else f"{s.scale.id}={s.value} {s.scale.unit}"
+        for s in sliders
+        if s.value != s.now
+    ]
+    grade = _grade(query)
+    changes += [f"oil={grade}"] if grade else []
+
+    def made() -> ForecastDocument:
+        settings = parse_changes(changes)
+        return forecast_document(forecast_of(known.case, the_book(), settings, None))
+
+    while sum(name.startswith("forecast:") for name in known.made) > MOST_KEPT:
+        del known.made[next(name for name in known.made if name.startswith("forecast:"))]
+    return kept(known, f"forecast:{changes}", made)

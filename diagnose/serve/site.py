@@ -1,0 +1,64 @@
+"""What the screens share: the folder, the diagnoses, interviews under way, keys, the frame."""
+
+from __future__ import annotations
+
+import secrets
+from dataclasses import dataclass, field
+from typing import Any
+
+from diagnose.output.html.page import rendered
+from diagnose.serve.diagnoses import Diagnoses, Known
+from diagnose.serve.exchange import Answer, Asked, address
+from diagnose.serve.folder import JobFolder
+from diagnose.serve.interviews import Interviews
+from diagnose.serve.keys import Door, FormKeys
+
+UNTITLED = "Job without a title"
+
+
+@dataclass
+class Site:
+    """One folder being served."""
+
+    folder: JobFolder
+    door: Door | None = None  #: None: for this machine only
+    keys: FormKeys = field(default_factory=FormKeys)
+    diagnoses: Diagnoses = field(default_factory=Diagnoses)
+    interviews: Interviews = field(default_factory=Interviews)
+
+
+def screen(template: str, asked: Asked, *, status: int = 200, **words: Any) -> Answer:
+    """A page in the frame of all pages."""
+    common = {
+        "token": asked.token,
+        "once": secrets.token_urlsafe(12),
+        "link": address,
+        "known": None,
+        "job": asked.job,
+        "back": ("/", "Jobs"),
+        "notice": "",
+        "faults": (),
+        "asked": asked,
+    }
+    return Answer(rendered(template, "diagnose.serve", **{**common, **words}), status=status)
+
+
+def job_screen(
+    template: str, asked: Asked, known: Known, *, status: int = 200, **words: Any
+) -> Answer:
+    """A page about one job, with the way back to it."""
+    common = {
+        "known": known,
+        "name": name_of(known),
+        "version": str(known.version),
+        "back": (address("job", asked.job), name_of(known)),
+    }
+    return screen(template, asked, status=status, **{**common, **words})
+
+
+def name_of(known: Known) -> str:
+    """What a job is called: its title, else how its complaint begins."""
+    from diagnose.entry.interview import first_words
+
+    job = known.case.job
+    return " ".join((job.title or first_words(job.complaint) or UNTITLED).split())
