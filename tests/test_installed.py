@@ -7,11 +7,13 @@ import shutil
 import subprocess
 import sys
 from pathlib import Path
+from urllib.request import urlopen
 
 import pytest
 
 from diagnose.cli.app import app
 from tests.studies.refresh_readme import README, blocks
+from tests.support.serving import serving
 
 ROOT = Path(__file__).parent.parent
 WORDS: dict[str, list[list[str]]] = {
@@ -38,7 +40,7 @@ LINES = [(name, words) for name, every in WORDS.items() for words in every]
 
 def test_every_command_has_its_line() -> None:
     names = {c.name or getattr(c.callback, "__name__", "") for c in app.registered_commands}
-    assert names == set(WORDS)
+    assert names == {*WORDS, "serve"}, "serve runs until it is stopped: below"
 
 
 @pytest.fixture(scope="module")
@@ -78,6 +80,18 @@ def test_the_wheel_runs(away: Path, name: str, words: list[str]) -> None:
     for word in words:
         if word.endswith((".html", ".svg")):
             assert (away / word).stat().st_size > 1000
+
+
+@pytest.mark.long
+def test_the_page_in_the_wheel(away: Path) -> None:
+    """The first page, a job and the style sheet are served until the server is stopped."""
+    env = {k: v for k, v in os.environ.items() if k != "PYTHONPATH"}
+    command: list[str | Path] = [away.parent / "env" / "bin" / "diagnose", "serve", "cases"]
+    with serving(command, cwd=away, env=env) as address:
+        for path in ("/", "/job/petrel.toml", "/static/style.css", "/job/petrel.toml/survey.svg"):
+            with urlopen(address + path, timeout=60) as answer:
+                assert answer.status == 200
+                assert len(answer.read()) > 1000
 
 
 @pytest.mark.long

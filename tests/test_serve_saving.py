@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+import os
 import threading
 from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 
-from diagnose.case import disk
 from diagnose.case.loading import load
 from diagnose.serve.diagnoses import Version
 from diagnose.serve.saving import MeanwhileError, save
@@ -187,7 +187,7 @@ def test_a_full_disk_is_said_and_nothing_is_lost(
 
     page = tab.get(NOTE)
     before = (tmp_path / "petrel.toml").read_bytes()
-    monkeypatch.setattr(disk.os, "fsync", full)
+    monkeypatch.setattr(os, "fsync", full)
     answer = tab.send(page, "note", words="oil level ok")
     assert answer.status == 409
     assert "No space left on device" in answer.words

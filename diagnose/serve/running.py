@@ -17,6 +17,7 @@ from diagnose.serve.site import Site
 
 PORT = 8470
 _NEXT_PORTS = 20  #: tried where nobody asked for one
+_WAITING = 128  #: connections that wait until they are taken
 HERE, EVERYWHERE = "127.0.0.1", "0.0.0.0"
 
 
@@ -54,7 +55,7 @@ def serve(folder: Path, port: int | None, *, lan: bool, say: Callable[[str], Non
 
 
 def _bound(host: str, port: int | None) -> socket.socket:
-    """A socket on the port; where none was asked for, on the next that is free."""
+    """A socket that listens on the port; where none was asked for, on the next that is free."""
     ports = [port] if port is not None else range(PORT, PORT + _NEXT_PORTS)
     for each in ports:
         bound = socket.socket(socket.AF_INET, socket.SOCK_STREAM)
@@ -66,5 +67,6 @@ def _bound(host: str, port: int | None) -> socket.socket:
             if port is not None:
                 raise UsageError(f"port {port}: {error.strerror}; name another") from None
             continue
+        bound.listen(_WAITING)
         return bound
     raise UsageError(f"ports {PORT} to {PORT + _NEXT_PORTS - 1} are taken; name one: --port")

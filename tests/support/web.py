@@ -136,20 +136,27 @@ class Browser:
     host: str = HOST
     cookies: dict[str, str] = field(default_factory=dict)
 
-    def get(self, address: str, *, follow: bool = True, **headers: str) -> Page:
+    def get(self, address: str, *, follow: bool = True) -> Page:
         """Ask for a page; go where it sends to."""
-        page = self._ask("GET", address, b"", headers)
+        page = self._ask("GET", address, b"", {})
         return self._followed(page) if follow else page
 
-    def post(self, address: str, fields: Fields, *, follow: bool = True, **headers: str) -> Page:
+    def post(
+        self,
+        address: str,
+        fields: Fields,
+        *,
+        follow: bool = True,
+        headers: Mapping[str, str] | None = None,
+    ) -> Page:
         """Send fields to an address."""
         pairs = [
             (name, each)
             for name, value in fields.items()
             for each in ([value] if isinstance(value, str) else value)
         ]
-        headers = {"content-type": "application/x-www-form-urlencoded", **headers}
-        page = self._ask("POST", address, urlencode(pairs).encode(), headers)
+        kind = {"content-type": "application/x-www-form-urlencoded"}
+        page = self._ask("POST", address, urlencode(pairs).encode(), {**kind, **(headers or {})})
         return self._followed(page) if follow else page
 
     def send(self, page: Page, action: str = "", *, follow: bool = True, **given: Any) -> Page:
@@ -181,7 +188,7 @@ class Browser:
 
     def _ask(self, method: str, address: str, body: bytes, more: Mapping[str, str]) -> Page:
         parts = urlsplit(address)
-        headers = {"host": self.host, **{n.replace("_", "-"): v for n, v in more.items()}}
+        headers = {"host": self.host, **more}
         if self.cookies:
             headers["cookie"] = "; ".join(f"{n}={v}" for n, v in self.cookies.items())
         headers.setdefault("content-length", str(len(body)))

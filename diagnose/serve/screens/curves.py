@@ -1,4 +1,7 @@
-"""The oil circuit in pictures: the readings as curves, and where the pressure went."""
+"""The oil circuit in pictures: the readings as curves, and where the pressure went.
+
+The charts are loaded when one is drawn, so that the server starts soon.
+"""
 
 from __future__ import annotations
 
@@ -11,7 +14,6 @@ from diagnose.errors import UsageError
 from diagnose.output.documents.budget import BudgetDocument, budget_document
 from diagnose.output.documents.found import headline
 from diagnose.output.documents.survey import SurveyDocument, survey_document
-from diagnose.output.html.report_figures import bars_of, curve_table
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import DRAWN_POLICY, Answer, Asked, NotHereError
 from diagnose.serve.screens.job import kept
@@ -51,6 +53,8 @@ def _budget(known: Known) -> BudgetDocument:
 
 def show_survey(site: Site, asked: Asked) -> Answer:
     """What the readings say of the circuit, as shares, curves and figures."""
+    from diagnose.output.html.report_figures import curve_table
+
     with site.diagnoses.of(site.folder.path(asked.job)) as known:
         try:
             survey = _survey(known)
@@ -88,6 +92,7 @@ def show_budget(site: Site, asked: Asked) -> Answer:
 def draw_budget(site: Site, asked: Asked) -> Answer:
     """One account of the budget, from the sound engine down to the gauge."""
     from diagnose.output.html.charts import waterfall
+    from diagnose.output.html.report_figures import bars_of
 
     with site.diagnoses.of(site.folder.path(asked.job)) as known:
         budget = _budget(known)

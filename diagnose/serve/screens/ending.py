@@ -6,7 +6,6 @@ from diagnose.entry.closing import ClosingInput, close
 from diagnose.errors import UsageError
 from diagnose.output.documents.entries import entry_lines
 from diagnose.output.documents.report import report_document
-from diagnose.output.html.report_page import report_html
 from diagnose.planning.choosing import SURE
 from diagnose.serve.album import photos_of
 from diagnose.serve.diagnoses import Known, Version
@@ -91,6 +90,8 @@ def _close(
 
 def show_report(site: Site, asked: Asked) -> Answer:
     """The report of the job, with its photos, to print."""
+    from diagnose.output.html.report_page import report_html
+
     path = site.folder.path(asked.job)
     with site.diagnoses.of(path) as known:
         document = kept(

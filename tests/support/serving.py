@@ -1,0 +1,57 @@
+"""The server in a process of its own, for as long as it is needed."""
+
+from __future__ import annotations
+
+import contextlib
+import re
+import signal
+import socket
+import subprocess
+import sys
+from collections.abc import Iterator, Mapping, Sequence
+from pathlib import Path
+
+from tests.support.command_line import environment
+
+_ADDRESS = re.compile(r"http://localhost:\d+")
+
+
+def free_port() -> int:
+    """A port nobody uses at the moment."""
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        port: int = probe.getsockname()[1]
+        return port
+
+
+@contextlib.contextmanager
+def serving(
+    command: Sequence[str | Path] = (),
+    folder: Path | None = None,
+    *,
+    cwd: Path | None = None,
+    env: Mapping[str, str] | None = None,
+) -> Iterator[str]:
+    """Serve a folder; the address of the page. It is stopped as Ctrl-C does in the end."""
+    words = list(command) or [sys.executable, "-m", "diagnose", "serve", str(folder)]
+    process = subprocess.Popen(
+        [*words, "--port", str(free_port())],
+        cwd=cwd,
+        env=dict(env or environment()),
+        stdout=subprocess.DEVNULL,
+        stderr=subprocess.PIPE,
+        text=True,
+    )
+    try:
+        assert process.stderr is not None
+        line = process.stderr.readline()
+        found = _ADDRESS.search(line)
+        assert found, line + process.stderr.read()
+        yield found[0]
+        assert process.poll() is None, "it ended by itself"
+    finally:
+        process.send_signal(signal.SIGINT)
+        try:
+            process.wait(20)
+        except subprocess.TimeoutExpired:
+            process.kill()
