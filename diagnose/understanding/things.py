@@ -16,12 +16,14 @@ from knowledge.lexicon.joints import (
     ARTICLES,
     BACK,
     BEFORE_PART,
+    EARLIER,
     HOLDING,
     INTO,
     IT,
     JOINS,
     LEADS,
     LEFT,
+    LINKS,
     NONE,
     OFF,
     OUT_OF,
@@ -137,6 +139,9 @@ def _fact(pair: Pair) -> Fact | None:
     sure = min(line.stances.surety(m) for m in pair.marks)
     if finding.stage is Stage.OPENED and sure < 1.0:
         return None
+    last = max(m.last for m in pair.marks)
+    if {line.word(k) for k in (last, last + 1)} & EARLIER:
+        return None  # "a pump had failed before"
     state = "present" if pair.there else "absent"
     return Fact("finding", {"what": pair.finding, "state": state}, line.span(pair.marks), sure)
 
@@ -177,6 +182,8 @@ def _states(
         if any(t.overlaps(mark) for t in things) or line.word(mark.first - 1) in ACTED:
             continue
         those = _parts_of(line, mark, things)
+        if State.FINE in meanings and those and not _linked(line, those[0], mark):
+            continue
         marks: tuple[Mark[object], ...] = (mark,)
         if not those:
             back = _named_before(line, mark, things, known)
@@ -185,6 +192,13 @@ def _states(
             marks = (mark, *those)
         for thing in those:
             yield from _meant(line, mark, meanings, thing, marks)
+
+
+def _linked(line: Line, part: Mark[Thing], state: Mark[object]) -> bool:
+    """Whether only words like "was" and "all" stand between a part and "good"."""
+    ends = (part.last, state.first) if part.last <= state.first else (state.last, part.first)
+    words = {line.word(k) for k in range(*ends)}
+    return words <= (LINKS if part.last <= state.first else BEFORE_PART | {"with", "found"})
 
 
 def _left_off(line: Line, things: Sequence[Mark[Thing]]) -> Iterator[Pair]:

@@ -53,3 +53,12 @@ OFF = _set("off out")
 #: the place named last
 IT = _set("it there them")
 NONE = _set("no any not without zero")
+#: all that may stand between a part and the word that it is sound
+LINKS = _set(
+    "is was are were look looks looked seem seems seemed appear appears appeared all both found to be been being "
+    "very in perfectly really pretty quite still also came out checked check checks tested test tests measured "
+    "measures proved prove proves proven has have had as and nice just now inspected itself themselves "
+    "completely otherwise absolutely dead turned reported got gets too nearly like of a"
+)
+#: after a state: it was so at an earlier time
+EARLIER = _set("before previously earlier once ago last already twice")

@@ -42,6 +42,18 @@ class State(StrEnum):
     SHORT = "short"
     PUSHED_OUT = "pushed out"
     SHUT = "shut"
+    WIPED = "wiped"
+    COPPER = "worn to the copper"
+    RUINED = "ruined"
+    SPUN = "spun"
+    OVAL = "oval"
+    FLAT = "flat"
+    ROUNDED = "rounded"
+    STRIPPED = "stripped"
+    FAULTY = "faulty"
+    DIRTY = "dirty"
+    UNPLUGGED = "unplugged"
+    SHORTED = "open or shorted"
 
 
 class Substance(StrEnum):
@@ -93,11 +105,71 @@ class Thing:
 
 
 STATES: dict[State, tuple[str, ...]] = {
+    State.WIPED: (
+        "wiped|smeared|melted|burnt|burned|blued|fried|cooked|overheated|blackened",
+        "turned|gone|went blue",
+        "run|ran metal",
+    ),
+    State.COPPER: (
+        "worn|down|through|showing|into|to|gone|out to|through|into|down? the? =copper|=brass|=pink|=backing|=steel",
+        "copper|brass|pink showing|visible",
+        "showing some|a|bit|lots|of? of? =copper|=brass|=pink",
+    ),
+    State.RUINED: (
+        "ruined|destroyed|trashed|toast|wrecked|finished|shot|gone|mangled|buggered|rooted|stuffed|hammered|knackered|"
+        "junk|scrap|pounded|beat|stuffed out|up?",
+        "done for",
+        "had it",
+        "chewed|eaten|beaten|torn|beat up",
+        "in bits|pieces|shreds|tatters",
+        "=bad|=failed|=failure",
+    ),
+    State.SPUN: (
+        "spun|spinning|rotated|=turned|=walked|=moved|=shifted|migrated",
+        "turned|turning|moving|slipped|slipping|spinning in|on|out of? its|the|their bore|housing|block|shaft|seat|bores",
+    ),
+    State.OVAL: ("oval|ovalled|egg-shaped|tapered|taper|=ridged", "out of|off round", "worn oval"),
+    State.FLAT: (
+        "wiped|=flat|flattened|worn|gone|went flat|out?",
+        "flat|rounded|worn|wiped lobe|lobes|off|away|out",
+    ),
+    State.ROUNDED: (
+        "rounded|rounding|chewed|worn|wallowed off|round|over|out|away|up?",
+        "twisted|twisting off|up?",
+    ),
+    State.STRIPPED: (
+        "stripped|chewed|sheared of? teeth?",
+        "missing|lost|broken|no a|some|several|half? of? its|the? teeth|tooth",
+        "teeth|tooth missing|gone|broken|off|sheared|stripped",
+    ),
+    State.FAULTY: (
+        "faulty|defective|duff|dud|kaput|inoperative|u/s|dead|fault",
+        "no good",
+        "@not working|work|works|worked|functioning",
+        "stopped working",
+        "tested|found|proved|turned|was|is|were|tests|proven|confirmed out|to|as? be? =bad|=wrong|=poor",
+        "at fault",
+    ),
+    State.DIRTY: ("dirty|corroded|green|crusty|rusty|rusted|oily|oxidised|oxidized|grubby|poor|burnt",),
+    State.UNPLUGGED: (
+        "unconnected|=hanging|=dangling|adrift",
+        "left|was|is|were|found =off|unplugged|disconnected|unhooked",
+        "@not connected|attached|hooked|plugged up|in?",
+    ),
+    State.SHORTED: (
+        "=open|=shorted|shorting|open-circuit|earthed|grounded|grounding to|circuit? ground|earth|block|chassis?",
+        "open|short circuit|circuited",
+        "no continuity",
+        "shorting|shorted|rubbing out|on|against|to",
+    ),
     State.BLOCKED: (
         "partly|partially|half|completely|totally|nearly|almost? "
         "=blocked|=clogged|=plugged|=choked|=restricted|=obstructed|bunged|=gummed|=sludged|=furred|=silted|=fouled up? solid?",
         "full|=packed|=loaded|caked|=choked|=clogged|=plugged|=blocked up? solid? of|with",
-        "coked up?",
+        "coked|carboned up?",
+        "=packed|=jammed|=bunged|=stuffed up? solid|tight|up",
+        "half|completely|totally? full of",
+        "masked|covered|blanked over|off",
         "blockage|restriction|obstruction",
         "stopped up",
     ),
@@ -131,7 +203,10 @@ STATES: dict[State, tuple[str, ...]] = {
         "@not stuck|sticking|jammed|seized|frozen|binding",
     ),
     State.WORN: (
-        "badly|heavily|well|very|completely|visibly? worn out?",
+        "badly|heavily|well|very|completely|visibly? worn out|down|thin|through|away|flat|oval?",
+        "past its? best|it",
+        "excessive|too|lots|lot|bit|some|much|a much|of? wear|play|slop",
+        "has|had|have lots|lot|some|a|bit|too|excessive|much|of? of|much? play|slop|wear",
         "wear|slop|sloppy|knackered|shot|clapped",
     ),
     State.SCORED: (
@@ -142,7 +217,10 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.BROKEN: (
         "broken|broke|snapped|sheared|fractured|failed|shattered|parted|disintegrated",
-        "in|into two|half|pieces",
+        "in|into two|half|pieces|bits",
+        "=came|=fell|=come|=fallen =apart",
+        "=let =go",
+        "smashed|exploded|wrecked|burst",
     ),
     State.CRACKED: ("cracked|crack|cracks|pinhole|pinholes|split|splits", "hairline crack"),
     State.HOLED: (
@@ -156,6 +234,8 @@ STATES: dict[State, tuple[str, ...]] = {
         "not|wasnt|isnt|werent|hadnt|never been? tight|tightened|torqued|seated|done|secure|secured|latched up|properly|"
         "home|down|fully?",
         "came|coming|come|vibrated|shaken loose|undone",
+        "could|can|i be? wiggle|wiggled|turned|undone|moved|rocked|rock by|it|with? hand|finger|fingers",
+        "wiggles|wobbles|rocks|rattles|flopping",
     ),
     State.TIGHT: ("=tight", "secure", "torqued correctly|properly|down"),
     State.ABSENT: (
@@ -164,6 +244,11 @@ STATES: dict[State, tuple[str, ...]] = {
         "not|never|wasnt|isnt|werent been? fitted|installed|there|refitted|replaced|present",
         "fell|fallen|fallen|dropped|popped|came|come out",
         "forgot|forgotten to fit|put|install|refit",
+        "never|not went|put|gone|go back? in|on|back",
+        "@not in place",
+        "@not been? fitted|installed|refitted|put|there|present back|in|on?",
+        "nowhere to be found|seen",
+        "=left =out|=off",
     ),
     State.CAME_OFF: (
         "fell|fallen|came|come|dropped|popped|slipped|pulled|worked|spun|vibrated|hanging off|free|adrift",
@@ -216,7 +301,11 @@ STATES: dict[State, tuple[str, ...]] = {
         "nothing wrong",
         "no fault|problem|wear|damage|issues found?",
         "checked out? ok|fine|good?",
-        "within spec|limits|tolerance",
+        "within|in|to|up spec|limits|tolerance|scratch|specification|limit",
+        "as good as|like new",
+        "no signs|sign|trace of a|any? wear|damage|trouble|distress|problem|heat",
+        "=checked|=measured|=tested|=proved|=checks|=tests|=proves out|as|to|be? ok|fine|good|okay|right|correct",
+        "mint|immaculate|faultless|unworn|unmarked|beautiful|great|spotless",
     ),
     State.COLD: ("stays|stayed|still|stone|never? cold|cool", "@not get|getting|gets warm|hot"),
     State.BURST: (

@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 from knowledge.lexicon.states import Thing
+from knowledge.lexicon.things_bearings import THINGS_BEARINGS
 from knowledge.lexicon.things_delivery import THINGS_DELIVERY
+from knowledge.lexicon.things_instrument import THINGS_INSTRUMENT
 from knowledge.lexicon.things_leaks import THINGS_LEAKS
 from knowledge.lexicon.things_oil import THINGS_OIL
+from knowledge.lexicon.things_pump import THINGS_PUMP
 from knowledge.lexicon.things_relief import THINGS_RELIEF
 from knowledge.lexicon.things_suction import THINGS_SUCTION
+from knowledge.lexicon.things_topend import THINGS_TOPEND
 
 #: parts whose states say nothing here; named so that their state goes to no other part
 OTHER = Thing(
@@ -15,21 +19,28 @@ OTHER = Thing(
     names=(
         "valve|valves|ring|rings|piston|pistons|cylinder|cylinders|carb|carburettor|carburetor|thermostat|starter|"
         "throttle|brake|brakes|injector|injectors|plugs|points|coil|battery|fuse|fuses|relay|belt|pulley|rod|rods|"
-        "head|heads|manifold|gearbox|transmission|door|bolt|bolts|nut|washer|spring",
-        "water|injection|hydraulic pump",
+        "head|heads|manifold|gearbox|transmission|door|bolt|bolts|nut|washer|spring|bearing|tank|switch",
+        "water|injection|hydraulic|fuel|lift|feed|vacuum|bilge|steering|air|coolant|hand|foot|raw|sea|primer|grease pump",
         "air|fuel filter",
+        "wheel|alternator|release|pilot|pulley|supercharger|clutch|gearbox|thrust-release|water-pump|balance|layshaft "
+        "shaft? bearing|bearings|bush|bushes|bushing|bushings",
+        "vvt|ocv|solenoid|phaser solenoid? screen|filter|strainer|gauze",
         "dry|wet sump system?",
         "wind|touch|phone|computer|head screen",
-        "ground run|runs|strap|wire|cable|lead|check|speed|idle|wires",
+        "ground run|runs|check|speed|idle",
         "fuel|water|coolant|brake|vacuum line|hose|pipe",
     ),
 )
 #: one table for each station
 THINGS: tuple[Thing, ...] = (
+    *THINGS_BEARINGS,
     *THINGS_DELIVERY,
+    *THINGS_INSTRUMENT,
     *THINGS_LEAKS,
     *THINGS_OIL,
+    *THINGS_PUMP,
     *THINGS_RELIEF,
     *THINGS_SUCTION,
+    *THINGS_TOPEND,
     OTHER,
 )

@@ -138,8 +138,8 @@ THINGS_DELIVERY: tuple[Thing, ...] = (
     Thing(
         family="line",
         names=(
-            "oil? cooler|turbo? line|lines|hose|hoses|pipe|pipes",
-            "oil feed|supply|delivery|return|pressure|gauge line|hose|pipe",
+            "oil? cooler? line|lines|hose|hoses|pipe|pipes",
+            "oil feed|supply|delivery|return|pressure line|hose|pipe",
             "flexible|flexi|rubber oil? line|hose|pipe",
             "braided line|hose",
             "line|hose|pipe between|from|to the|cooler|filter|remote|oil the|and|cooler|filter filter|cooler|engine?",
