@@ -78,6 +78,7 @@ class Lexicon:
         self.vague_values: Phrases[str] = Phrases({k: v for k, (v, _) in values.VAGUE.items()})
         self.value_parts: Phrases[str] = Phrases(values.PARTS)
         self.sights_absent: Phrases[str] = Phrases(sights.SIGHTS_ABSENT)
+        self.sights_nothing: Phrases[bool] = Phrases({True: sights.SIGHTS_NOTHING})
         self.things: Phrases[Thing] = Phrases({t: t.names for t in things.THINGS})
         self.states: Phrases[State] = Phrases(states.STATES)
         self.substances: Phrases[Substance] = Phrases(states.SUBSTANCES)

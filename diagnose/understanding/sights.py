@@ -11,8 +11,9 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.things import pairs
-from knowledge.lexicon.plain import DEGREES, PERCEIVED
+from knowledge.lexicon.plain import AGE_WORDS, DEGREES, PERCEIVED
 from knowledge.lexicon.sights_kinds import (
+    BESIDE,
     COMPOUNDS,
     NEVER_DENIED,
     OF_ANOTHER,
@@ -84,16 +85,37 @@ def _found(line: Line) -> list[_Sight]:
     spans = longest(own)
     own = [m for m in own if any((m.first, m.last) == (s.first, s.last) for s in spans)]
     own = [m for m in own if not _goes_on(line, m)]
-    own = [m for m in own if not any(_within(m, a) and len(m) < len(a) for a in absent)]
+    own = [
+        m
+        for m in own
+        if not any(_within(m, a) and len(m) < len(a) and a.value not in BESIDE for a in absent)
+    ]
     absent = [a for a in absent if not any(len(m) > len(a) and _within(a, m) for m in own)]
     inner = [m for m in _denied_inside(line) if not any(o.overlaps(m) for o in (*own, *absent))]
-    taken = (*own, *absent, *inner)
+    nothing = line.find(lexicon.sights_nothing)
+    own = [m for m in own if not any(_within(m, n) for n in nothing)]
+    absent = [m for m in absent if not any(_within(m, n) for n in nothing)]
+    taken = (*own, *absent, *inner, *nothing)
     also = [m for m in _by_the_book(line) if not any(o.overlaps(m) for o in taken)]
+    old, young = _bare_ages(line)
     return [
-        *(_Sight(m) for m in (*own, *longest(also))),
-        *(_Sight(m, there=False) for m in absent),
+        *(_Sight(m) for m in (*own, *longest(also), *old)),
+        *(_Sight(m, there=False) for m in (*absent, *young)),
         *(_Sight(m, denied=True) for m in inner),
     ]
+
+
+def _bare_ages(line: Line) -> tuple[list[Mark[str]], list[Mark[str]]]:
+    """A mileage or hours that stand alone in a sentence: those of an old engine, of a young one."""
+    figures = [i for i, t in enumerate(line.tokens) if t.is_figure]
+    words = {t.word for t in line.tokens if not t.is_mark and not t.is_figure}
+    if len(figures) != 1 or not words <= AGE_WORDS:
+        return [], []
+    kinds = line.tokens[figures[0]].kinds
+    mark = Mark("high_mileage", figures[0], figures[0] + 1)
+    old = bool(kinds & {"highmiles"} or ("hours" in kinds and "manyhours" in kinds))
+    young = bool(kinds & {"lowmiles"} or ("hours" in kinds and kinds & {"fewhours"}))
+    return [mark] * old, [mark] * (young and not old)
 
 
 def _within(mark: Mark[object], other: Mark[object]) -> bool:

@@ -48,3 +48,8 @@ DEGREES = _set(
 )
 #: "was found to be", "was seen to have"
 PERCEIVED = _set("found seen noticed discovered observed reported thought said known")
+#: all that may stand beside a mileage or hours that are a sentence of their own
+AGE_WORDS = _set(
+    "about around roughly some only just over nearly almost has have had got with at on the clock it its now so far "
+    "total of running use from new old engine motor car truck boat tractor bike odometer meter hour original genuine"
+)

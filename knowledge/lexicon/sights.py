@@ -6,7 +6,7 @@ from knowledge.lexicon.sights_assembly import SIGHTS_ASSEMBLY
 from knowledge.lexicon.sights_bearings import SIGHTS_BEARINGS
 from knowledge.lexicon.sights_debris import SIGHTS_DEBRIS, SIGHTS_DEBRIS_ABSENT
 from knowledge.lexicon.sights_delivery import SIGHTS_DELIVERY
-from knowledge.lexicon.sights_denied import SIGHTS_DENIED
+from knowledge.lexicon.sights_denied import SIGHTS_DENIED, SIGHTS_NOTHING
 from knowledge.lexicon.sights_history import SIGHTS_HISTORY, SIGHTS_HISTORY_ABSENT
 from knowledge.lexicon.sights_instrument import SIGHTS_INSTRUMENT
 from knowledge.lexicon.sights_leaks import SIGHTS_LEAKS, SIGHTS_LEAKS_ABSENT
@@ -18,6 +18,7 @@ from knowledge.lexicon.sights_relief import SIGHTS_RELIEF
 from knowledge.lexicon.sights_suction import SIGHTS_SUCTION
 from knowledge.lexicon.sights_topend import SIGHTS_TOPEND
 
+__all__ = ["SIGHTS", "SIGHTS_ABSENT", "SIGHTS_NOTHING"]
 #: one table for each station; an id stands in one of them only
 TABLES: tuple[dict[str, tuple[str, ...]], ...] = (
     SIGHTS_ASSEMBLY,

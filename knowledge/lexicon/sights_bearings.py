@@ -8,6 +8,7 @@ _BRG = (
 _BE = "is|are|was|were|had|have|has|been|looked|look|found|all|both|badly|very|quite|completely|totally|really"
 _CRANK = "=crank|crankshaft|journal|journals|crankpin|crankpins|pins"
 _ENGINE = "engine|motor|it|she|boat|car"
+_STOPPED = "=stopped|=died|=quit|=stalled|=seized|=siezed|=failed|=locked|=conked"
 #: the finding, by what is said when it is there
 SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
     "engine_seized": (
@@ -15,6 +16,11 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "=locked|=locks|=lock =up|=solid",
         "engine|motor =froze|=frozen =up|=solid?",
         "engine seizure",
+        "then|finally it|engine|she|motor? =seized|=siezed|=locked",
+        f"{_ENGINE}|motor then|suddenly|finally|soon|just? =seized|=siezed|=locked =within|=after|=about|=in|=some|=shortly|=soon|=a|=seconds|@seconds|@minutes",
+        "@seconds|@minutes|minutes|seconds then|and|later|after? =seized|=siezed|=locked",
+        "=seized|=siezed|=locked @seconds|@minutes later|after",
+        "then|and|into|by|a =seizure",
         "seizure",
         f"{_ENGINE} wont|wouldnt|@not =turn =over|=round at? all?",
         "crank wont|wouldnt turn|budge|move",
@@ -45,6 +51,18 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "no|without more|less|any power",
         "would|did not restart",
         "packed|gave up",
+        "complete|total|sudden|all|full|partial engine? power loss|failure",
+        "power was|went|is|had|then|soon|all|completely? lost|gone",
+        "engine power loss|failure",
+        f"then|finally it|engine|she|motor? {_STOPPED}",
+        f"{_ENGINE}|motor then|suddenly|finally|soon|just? {_STOPPED} =within|=after|=about|=in|=some|=shortly|=soon|=a|=seconds|@seconds|@minutes",
+        f"@seconds|@minutes|minutes|seconds then|and|later|after? {_STOPPED}",
+        f"{_STOPPED} @seconds|@minutes later|after",
+        "then|and|into|by|a =seizure",
+        "no power at|anymore|left|whatsoever",
+        "had to be towed|towed",
+        "wouldnt|would|not keep running|going",
+        "cut|cuts|cutting out by|on|at|when|while|and",
     ),
     "rod_through_block": (
         "=threw|=thrown|=throws|=tossed a? rod|conrod|con-rod|leg",

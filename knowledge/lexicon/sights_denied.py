@@ -4,6 +4,20 @@ from __future__ import annotations
 
 _GOOD = "good|fine|ok|okay|sound|tested|perfect|clean|tight|intact|alright|right|checked-out"
 _CHECKED = "check|checks|checked|tests|tested|test|proved|proves|proven|look|looks|looked|is|are|was|were|all|out|found|seem|seems|verified|confirmed"
+#: look like a sight and are none: of an earlier time, of no weight, of another thing
+SIGHTS_NOTHING: tuple[str, ...] = (
+    "ran|run|running|runs|was|drove very|perfectly|really? well|fine|good|great|ok|okay|normally|perfectly for|until|till|then|before|up|and",
+    "ran|run|running|runs|was|drove very|perfectly|really? well|fine|good|great|ok|okay|normally|perfectly , then|until|when|suddenly",
+    "ran|running|been well|fine|good|great|ok|normally to|since|after|all",
+    "no noise|noises|engine .. mentioned|reported|recorded|told",
+    "not said|told|stated|mentioned|given|known|recorded",
+    "full throttle|speed|load|power|revs|scale|bore|flow|rebuild|overhaul|range|pressure|service",
+    "good condition|order|while|bit|job|idea|reason|chance|deal|news|luck",
+    "before|until the oil|engine ran|runs out|dry",
+    "run|ran|running dry sump",
+    "dry sump|deck|cell",
+    "low mileage|hours|compression|gear|range|speed|idle|revs|voltage|battery|tension",
+)
 #: the finding, by what is said when it is not there
 SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
     "engine_runs_normally": (
@@ -12,11 +26,20 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "hammered|hammering|clattered loudly|badly|violently|horribly",
         "horrible|terrible|awful|dreadful|nasty|hell noise|noises|racket|clatter",
         "lots|loads of noise|noises",
+        "loud|strange|awful|terrible|nasty|funny|odd|heavy|metallic|horrible|weird|bad|dreadful noise|noises|racket|clatter|clattering|banging",
+        "very|extremely|really|so|pretty noisy|rough",
+        "engine|motor is|was|became|went|got|getting|very|really|a|bit|began|started|to? very|really|a|bit? noisy|rough|sluggish|vibrating|shaking|misfiring|missing|failing|stuttering",
+        "engine|motor noise|vibration|roughness|failed|failure|seizure",
+        "runs|running|ran|began|started very|really|pretty|running|to? run|running? rough|roughly|badly",
+        "began|started|and knocking|vibrating|shaking and|, vibrating|knocking|shaking|banging",
+        "vibrating|vibration|shuddering badly|heavily|violently|and|then|through",
     ),
     "ran_on_without_pressure": (
         "stopped|shut|switched|turned|killed|pulled it|her|engine|the|off|down|over|and engine|off|down|over? immediately|instantly|straight|at|right away|once",
         "stopped|shut|killed|switched immediately|instantly|promptly|straightaway",
-        "engine stopped at once",
+        "engine? stopped|killed at once|immediately",
+        "stopped|shut|switched|turned|killed off|down? as soon as|within|in a|few|@seconds|seconds?",
+        "driver|rider|owner|i|we|pilot|helmsman|operator|he|she stopped|coasted|declutched|pulled immediately|over|at|straight|promptly|off",
         "declutched|coasted and|to .. once|immediately|stop|coasted",
         "shut|switched off|down|it .. by the driver|rider|owner at",
     ),

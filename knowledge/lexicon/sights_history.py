@@ -187,6 +187,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "fail|known|weak?",
         "prone|notorious|infamous|famous|renowned to|for",
         "same .. had|has failed before",
+        "required|recommended|mandatory|makers|makers|manufacturers|factory|service check|inspection|modification|change|update|mod|bulletin .. .. not|never been|yet? done|made|carried|complied|fitted",
+        "knew|knows|known|has|have this|these|that|it .. for this|bad|poor|failing|breaking|that|the",
         "required|recommended|mandatory|mandated|makers|manufacturers check|inspection|modification|change|update|mod .. "
         "not|never|had",
         "known|common|well-known|notorious|classic|recognised|recognized|documented|typical weak|a? problem|fault|issue|weakness|failure|point|spot|complaint weak|with|on|point|spot?",

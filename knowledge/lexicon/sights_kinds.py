@@ -207,3 +207,5 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
         ["light", "lamp", "gauge", "needle", "tach", "tachometer", "noise", "knock", "leak"]
     ),
 }
+#: where these are said not to be so, what else the same words say holds as well
+BESIDE = frozenset(["engine_runs_normally"])
