@@ -18,10 +18,12 @@ from knowledge.lexicon import (
     noises,
     parts,
     pressure,
+    results,
     sights,
     sights_kinds,
     stance,
     states,
+    substances,
     things,
     trials_rare,
     values,
@@ -68,8 +70,8 @@ class Lexicon:
         self.trials: Phrases[str] = Phrases({**work.TRIALS, **trials_rare.TRIALS_RARE})
         self.areas: Phrases[str] = Phrases({**work.AREAS, "": work.NO_WORK})
         self.nothing_done: Phrases[bool] = Phrases({True: work.NOTHING_DONE})
-        self.results: Phrases[Result] = Phrases(work.RESULTS)
-        self.hands: Phrases[Hands] = Phrases(work.HANDS)
+        self.results: Phrases[Result] = Phrases(results.RESULTS)
+        self.hands: Phrases[Hands] = Phrases(results.HANDS)
         self.traits: Phrases[Trait] = Phrases(engine.TRAITS)
         self.features: Phrases[str] = Phrases(engine.FEATURE_WORDS)
         self.sights: Phrases[str] = Phrases(sights.SIGHTS)
@@ -81,7 +83,7 @@ class Lexicon:
         self.sights_nothing: Phrases[bool] = Phrases({True: sights.SIGHTS_NOTHING})
         self.things: Phrases[Thing] = Phrases({t: t.names for t in things.THINGS})
         self.states: Phrases[State] = Phrases(states.STATES)
-        self.substances: Phrases[Substance] = Phrases(states.SUBSTANCES)
+        self.substances: Phrases[Substance] = Phrases(substances.SUBSTANCES)
         self.supposed: Phrases[bool] = Phrases({True: stance.SUPPOSED})
         self.asks: Phrases[bool] = Phrases({True: stance.ASKS})
         self.guessed: Phrases[bool] = Phrases({True: stance.GUESSED})

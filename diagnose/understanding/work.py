@@ -9,7 +9,7 @@ from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.work import LONE_RESULTS
+from knowledge.lexicon.results import LONE_RESULTS
 from knowledge.reports.words import Done, Hands, Result
 
 #: of several results of one trial, the one that counts
@@ -145,7 +145,11 @@ def _trial(job: Job, result: Mark[Result] | None, line: Line) -> Fact:
 )
 def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
     """Work before the trouble, with how long before and by whom."""
-    tried = {job.trial for job, _, _ in _tried(paragraph)}
+    tried = {
+        job.trial
+        for job, mark, _ in _tried(paragraph)
+        if mark is None or mark.value is not Result.WORSE  # then the trouble began with it
+    }
     for line in paragraph.lines:
         own = jobs(line)
         for job in own:

@@ -82,7 +82,8 @@ THINGS_INSTRUMENT: tuple[Thing, ...] = (
         ),
         shows={
             **dict.fromkeys(
-                (_S.BROKEN, _S.CUT, _S.TORN, _S.HOLED, _S.CRUSHED, _S.WIPED), ("sender_wire_broken",)
+                (_S.BROKEN, _S.CUT, _S.TORN, _S.HOLED, _S.CRUSHED, _S.WIPED),
+                ("sender_wire_broken",),
             ),
             _S.CAME_OFF: _OFF,
             _S.UNPLUGGED: _OFF,

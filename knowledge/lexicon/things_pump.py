@@ -177,9 +177,7 @@ THINGS_PUMP: tuple[Thing, ...] = (
             "oil? pump mounting|mount|retaining|fixing|hold-down? bolt|bolts|stud|studs|nut|nuts",
             "bolt|bolts|nuts|studs holding|of|on|that|securing hold|held? the? oil? pump",
         ),
-        shows=dict.fromkeys(
-            (_S.LOOSE, _S.ABSENT, _S.CAME_OFF, _S.BROKEN), ("pump_bolts_loose",)
-        ),
+        shows=dict.fromkeys((_S.LOOSE, _S.ABSENT, _S.CAME_OFF, _S.BROKEN), ("pump_bolts_loose",)),
         rules_out={_S.TIGHT: ("pump_bolts_loose",), _S.FINE: ("pump_bolts_loose",)},
     ),
     Thing(

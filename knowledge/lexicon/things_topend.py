@@ -80,9 +80,7 @@ THINGS_TOPEND: tuple[Thing, ...] = (
     Thing(
         family="pushrod",
         names=("pushrod|pushrods|push-rod|push-rods", "push rod|rods"),
-        shows=dict.fromkeys(
-            (_S.BENT, _S.LOOSE, _S.CAME_OFF), ("pushrod_off_or_bent",)
-        ),
+        shows=dict.fromkeys((_S.BENT, _S.LOOSE, _S.CAME_OFF), ("pushrod_off_or_bent",)),
         rules_out={_S.FINE: ("pushrod_off_or_bent",)},
     ),
     Thing(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from knowledge.reports.words import Done, Hands, Result
+from knowledge.reports.words import Done
 
 #: an action, by the words said of it; ``Done`` is what an entry of earlier work calls it
 ACTIONS: dict[Done, tuple[str, ...]] = {
@@ -271,109 +271,3 @@ NOTHING_DONE = (
     "never been? apart|opened|=touched|rebuilt",
     "no work done?",
 )
-RESULTS: dict[Result, tuple[str, ...]] = {
-    Result.NO_DIFFERENCE: (
-        "no|zero|little change|difference|effect|improvement|joy|luck|better|help|good|avail|dice|success|cure",
-        "@not help|helped|fix|fixed|change|cure|work|cured|worked|solve|improve|affect anything|it|that|any?",
-        "@not make|made|making a|any|the|slightest? difference|change|better",
-        "made|makes|did|does|didnt nothing|none|no|jack|squat|bugger|zip difference|change|all?",
-        "same|identical reading|readings|result|results|thing|problem|pressure|after",
-        "little|slight|hardly|barely|much|not any? difference|change|improvement|effect",
-        "it|that|they|which didnt|wasnt|hasnt|havent",
-        "still|stays|stayed|remains|remained dead|wild|zero|low|no|nothing|faulty",
-        "reads|read|reading exactly|still|just? the? same",
-        "still|exactly|just|reads|stayed|stays|all|about|is the? same",
-        "still low|nothing|none|zero|no|flickers|on|there|@pressure|flickering|reads|drops|bad|does|doing|clatters|knocks",
-        "still only|about|just|at|at? @pressure|@number",
-        "to no avail",
-        "without|no success|improvement|result|effect|change",
-        "nothing helped|worked|changed|helps|works|has|have|fixed helped|worked|changed?",
-        "none of .. helped|worked|fixed|changed|difference|made",
-        "problem|issue|symptom remains|persists|persisted|remained|still there?",
-        "same",
-        "the same",
-        "unchanged",
-        "all of? the? same",
-    ),
-    Result.CURED: (
-        "fixed|cured|solved|sorted|resolved it|that|problem|the|issue|everything problem|issue?",
-        "problem|issue gone|solved|fixed|cured|went|sorted|disappeared away?",
-        "cured|fixed|sorted|solved mine|ours|us|me|things?",
-        "light|lamp|it|warning went|goes|stays|stayed out|off",
-        "came|comes right|good|alive",
-        "pressure|gauge|needle|oil rose|jumped|up|shot up|to|straight",
-        "full pressure",
-        "works|worked|working fine|perfectly|over|properly|again|now",
-        "bam|bingo @pressure",
-        "now|and good|solid|steady @pressure",
-        "no|not more|any trouble|trouble|problems|problem|since|issues|issue more?",
-        "pressure came|is|was|went back",
-        "pressure came|comes up",
-        "brought the? pressure back",
-        "did the trick",
-        "sorted it? out?",
-        "all good|fine|well|ok now|since?",
-        "pressure|it came|back|came right back? up|right|to? normal|good",
-        "now .. perfect|fine|normal",
-        "and? back to normal",
-        "brought it|pressure|the back",
-    ),
-    Result.HELPED: (
-        "helped|helps|help|improved|improves|improvement",
-        "a|little|bit|slightly|somewhat bit|little? better|higher",
-        "brought|raised|bumped|picked it|the|pressure|up pressure? up",
-        "@pressure better|more|higher|up|improvement",
-        "came|went|rose|jumped up by? @pressure",
-        "gave|gained|got|added|worth a|only|another|about? @pressure|@number psi|more|extra?",
-        "its|it|up|now|pressure up to @pressure|@number",
-        "needle|pressure movement|moved|rose|went up|slightly?",
-        "gained|gained a? few? @pressure",
-        "better",
-        "came|went up a? little|bit|few|some",
-    ),
-    Result.FOR_A_WHILE: (
-        "for|=lasted|=lasts about? @time",
-        "for|=lasted|=lasts about? a while|bit|time",
-        "for awhile",
-        "fine|ok|good|better|worked|cured|fixed|helped for @time|a|about",
-        "then|but .. came|comes|dropped|started back|again",
-        "came|comes|was|started|dropped back|on|again on|next|day|again|later day|week|again|later",
-        "cured|fixed|good|fine|ok for|until @time|a|about|weeks|then",
-        "then @pressure|zero|low|flickering again",
-        "the? same again",
-        "temporarily|briefly",
-    ),
-    Result.WORSE: (
-        "made it? worse",
-        "worse|lower than|now|after before?",
-        "even? worse",
-        "now|is even? worse",
-    ),
-}
-#: results that say so only where a clause ends with them: "same", "it didn't"
-LONE_RESULTS = frozenset(
-    [
-        "the",
-        "same",
-        "better",
-        "worse",
-        "help",
-        "it",
-        "that",
-        "they",
-        "which",
-        "didnt",
-        "wasnt",
-        "hasnt",
-        "havent",
-    ]
-)
-HANDS: dict[Hands, tuple[str, ...]] = {
-    Hands.MACHINE_SHOP: ("machine|machinist shop|did?", "machinist"),
-    Hands.SHOP: ("garage|dealer|mechanic|workshop|shop|dealership|yard", "professionally"),
-    Hands.OWNER: (
-        "i|myself|we did|rebuilt|replaced|changed|fitted|installed|built",
-        "did it myself",
-    ),
-    Hands.EARLIER_OWNER: ("previous|last|prior|former owner", "po"),
-}
