@@ -99,7 +99,11 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("volume", rf"{_COUNT}(?: ?/ ?\d)?\s*(?:quarts?|qts?|litres?|liters?|pints?|gallons?)\b"),
     ("distance", rf"(?P<a>{_NUM})(?P<k>k?)\s*(?:miles?|mi|kms?|kilometers|kilometres)\b"),
     ("distance", rf"(?P<a>{_NUM})(?P<k>k)\b"),
-    ("length", rf"{_NUM}\s*(?:thou|mm|inch(?:es)?|in\b|\"|microns?)"),
+    (
+        "length",
+        rf"{_NUM}\s*(?:thou|mm|inch(?:es)?|\"|microns?|in\b(?!\s+(?:the|a|an|my|it|its|park|drive|neutral|gear|about"
+        r"|under|each|every|first|second|third|top|traffic|town|cruise|seconds|minutes|less)\b))",
+    ),
     ("year", r"(?:19|20)\d\d\b"),
     ("year", r"'\d\d\b"),
     ("range", rf"between (?P<a>{_NUM}) and (?P<b>{_NUM})\b"),

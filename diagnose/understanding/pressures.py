@@ -15,6 +15,7 @@ from knowledge.lexicon.numbers import (
     CHANGED,
     COMPARED,
     COUNTS,
+    FOLLOWS,
     IS,
     MORE,
     MOST,
@@ -29,6 +30,7 @@ from knowledge.lexicon.numbers import (
     ROAD,
     SAYS,
     SHARE_AFTER,
+    TOWARDS,
     UNDER,
 )
 from knowledge.reports.words import Circumstance, Speed
@@ -43,6 +45,7 @@ _NO_MORE = frozenset(
 _THEN = frozenset(
     ["", ",", ".", "where", "when", "at", "now", "instead", "and", "but", "hot", "cold", "max"]
 )
+_HYPHENS = frozenset(["-", "–", "—", "/", "%"])
 _ENGINE = frozenset(["engine", "motor", "key", "ignition", "switched", "turned", "its"])
 
 
@@ -75,9 +78,12 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
         return False
     if line.word(i + 1) == "mark" and spoken_of:
         return True
-    if line.word(i + 1) in COUNTS or (line.word(i - 1) in NAMES and not token.word[:1].isalpha()):
+    named = line.word(i - 1) in NAMES and not (
+        line.word(i - 1) == "of" and line.word(i - 2) in ("pressure", "reading", "psi")
+    )
+    if line.word(i + 1) in COUNTS or (named and not token.word[:1].isalpha()):
         return False
-    if "/" in (line.word(i - 1), line.word(i + 1)):
+    if line.word(i + 1) == "/" or (line.word(i - 1) == "/" and line.tokens[i - 2].is_figure):
         return False
     mark = Mark(token.value, i, i + 1)
     beside = [*line.find(line.lexicon.speed), *line.circumstances]
@@ -92,8 +98,11 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
         return True
     near = near or (spoken_of and any("rpm" in f.value and _beside(line, mark, f) for f in figures))
     read = line.find(line.lexicon.instrument)
-    bound = any(line.word(k) in NEVER for k in range(i - 4, i)) and line.word(i - 1) in OVER | UNDER
-    if spoken_of and (bound or _said(line, i, bool(read) or others)):
+    bound = any(line.word(k) in NEVER for k in range(i - 5, i)) and _bound_before(line, i)
+    free = _stands_free(line, i)
+    if spoken_of and (bound or _said(line, i, bool(read) or others or free)):
+        return True
+    if spoken_of and free and (_alone(line, i) or _beside_when(line, i, mark)):
         return True
     return near or any(0 <= i - m.last <= 4 and line.distance(m, mark) <= 4 for m in read)
 
@@ -110,14 +119,59 @@ def _beside(line: Line, a: Mark[str], b: Mark[object]) -> bool:
 def _said(line: Line, i: int, names_it: bool) -> bool:
     """Whether a word before a number says that an instrument shows it or moves to it."""
     at = i - 1
-    while line.word(at) in NEARLY and at > i - 4:
+    while line.word(at) in NEARLY | {"than"} and at > i - 4:
         at -= 1
     word = line.word(at)
     if names_it and at < i - 1 and line.word(i - 1) in ABOUT and line.word(i + 1) in _THEN:
         return True
-    if word in ("to", "at", "on", "around", "be", "from") and line.word(at - 1) in MOVES:
+    if word == "to" and line.word(at - 2) == "from" and _moves(line, i):
         return True
+    if word in TOWARDS | OVER | UNDER:
+        verb = at - 1
+        while line.word(verb) in NEARLY | {"out", "up", "down", "back"} and verb > at - 3:
+            verb -= 1
+        if {line.word(verb), line.word(at - 1)} & (MOVES | MOST):
+            return True
     return word in SAYS or (names_it and word in IS)
+
+
+def _moves(line: Line, i: int) -> bool:
+    """Whether the clause of a number says that something fell or rose."""
+    clause = line.clause(i)
+    return any(line.word(k) in MOVES for k in range(clause.first, i))
+
+
+def _bound_before(line: Line, i: int) -> bool:
+    """Whether "above", "below", "more than" stands straight before a number."""
+    at = i - 2 if line.word(i - 1) in ("than", "about", "the") else i - 1
+    return line.word(at) in OVER | UNDER
+
+
+def _stands_free(line: Line, i: int) -> bool:
+    """Whether nothing that a number could count follows it: an end, a mark, "at", "when hot"."""
+    if i + 1 >= len(line.tokens):
+        return True
+    after = line.tokens[i + 1]
+    if after.is_mark:
+        return after.word not in _HYPHENS
+    return ( after.word in FOLLOWS
+        or any(m.first == i + 1 for m in (*line.find(line.lexicon.speed), *line.circumstances))
+    )
+
+
+def _alone(line: Line, i: int) -> bool:
+    """Whether a number is a clause of its own: "fine at start, 50, but"."""
+    clause = line.clause(i)
+    words = [k for k in range(clause.first, clause.last) if not line.tokens[k].is_mark]
+    return words == [i] and len(line.sentence.clauses) > 1
+
+
+def _beside_when(line: Line, i: int, mark: Mark[str]) -> bool:
+    """Whether it stands beside when it was read: "after an hour 20", "40 when it fires"."""
+    return any(
+        (0 <= i - m.last <= 1 and line.distance(m, mark) <= 1) or 0 <= m.first - i - 1 <= 1
+        for m in line.circumstances
+    )
 
 
 def _not_running(line: Line, i: int) -> bool:
@@ -149,6 +203,8 @@ def _is_difference(line: Line, i: int) -> bool:
     if line.word(i - 1) == "either" or (line.word(i + 1), line.word(i + 2)) == ("or", "zero"):
         return True
     before, after, then = line.word(i - 1), line.word(i + 1), line.word(i + 2)
+    if before == "up" and line.word(i - 2) in ("warmed", "heated", "warm", "start", "starting"):
+        before = ""
     if before in CHANGED or (line.word(i - 2), before) in (("drop", "of"), ("fall", "of")):
         return True
     if after in BESIDE and (then in COMPARED or (after == "over" and not then)):

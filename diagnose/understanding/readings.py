@@ -160,21 +160,37 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
     marks += [*line.find(lexicon.any_heat), *line.find(lexicon.direct), *figures]
     heads: list[Mark[object]] = [p.mark for p in found]
     order = -1 if any(_is_heat(m) and m.first < heads[0].first for m in marks) else 1
-    for mark in marks:
-        if line.stances.at(mark) & (Stance.SUPPOSED | Stance.ELSEWHERE):
-            continue
+    marks = [m for m in marks if not line.stances.at(m) & (Stance.SUPPOSED | Stance.ELSEWHERE)]
+    for mark, whole in _groups(line, marks):
         able = [k for k, p in enumerate(found) if not p.left or mark.first > p.mark.first]
-        best = min(able, key=lambda k: _nearness(line, heads[k], mark, k * order), default=-1)
+        best = min(able, key=lambda k: _nearness(line, heads[k], whole, k * order), default=-1)
         if best < 0:
             continue
-        if line.distance(heads[best], mark) <= _FARTHEST:
+        if line.distance(heads[best], whole) <= _FARTHEST:
             found[best].near.append(mark)
     first = found[0]
     lead = [m for m in first.near if m.last <= first.mark.first and _is_heat(m)]
     for other in found[1:]:
-        if not any(_is_heat(m) for m in other.near):
+        later = any(m.value in _SPANS for m in other.near)  # "cold 75, after an hour 20"
+        if not later and not any(_is_heat(m) for m in other.near):
             other.near += lead
         other.near += [m for m in first.near if m in line.find(lexicon.direct)]
+
+
+def _groups(
+    line: Line, marks: list[Mark[object]]
+) -> Iterator[tuple[Mark[object], Mark[object]]]:
+    """Each mark with the run of marks it stands in: "hot idle" is one thing to say."""
+    runs: list[list[Mark[object]]] = []
+    for mark in sorted(marks, key=lambda m: (m.first, m.last)):
+        if runs and mark.first <= max(m.last for m in runs[-1]):
+            runs[-1].append(mark)
+        else:
+            runs.append([mark])
+    for run in runs:
+        whole = Mark(True, run[0].first, max(m.last for m in run))
+        for mark in run:
+            yield mark, whole
 
 
 def _nearness(line: Line, head: Mark[object], mark: Mark[object], order: int) -> tuple[int, ...]:

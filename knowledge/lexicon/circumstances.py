@@ -42,6 +42,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "at|after a complete|full|dead? stop|halt|standstill",
         "let it|off idle|throttle|gas|tick",
         "not moving",
+        "in park|neutral",
         "stop|traffic signs|sign",
     ),
     Circumstance.OFF_IDLE: (
@@ -211,7 +212,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     Circumstance.SLOPE: (
         "hill|hills|slope|slopes|incline|inclines|gradient|grade|uphill|downhill|hillside|nose-down|nose-up",
         "side slope|hill",
-        "climbing|steep",
+        "=climbing|steep",
         "up|down|on|climbing|going|steep|long|the|over a|the|steep|any? hill|hills|slope|grade|grades|incline|bank|ramp|mountain|climb|gradient|embankment",
         "in|on|during the|a|steep|long climb|descent|climbing",
         "nose|bow|tail|stern is|was|pointing? =up|=down|=high|=low|pointing",

@@ -108,7 +108,9 @@ COURSE: dict[Course, tuple[str, ...]] = {
     ),
     Course.ONCE: (
         "just|only|happened|did|done it|that? once",
-        "=once only|so|and never|far|not",
+        "=once only|so|and|but never|far|not again|since?",
+        "came|went|lit|flickered|showed|dropped on|off|out|up? =once",
+        "never again|since",
         "one time|off only?",
         "for|the first time in|ever @years|ever|years",
         "one|single|isolated occurrence|occasion|incident|event|off",

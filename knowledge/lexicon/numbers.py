@@ -35,7 +35,20 @@ MOVES = _set(
     "drops drop dropped dropping falls fall fell falling starts started start sits sit sitting stays stay goes go "
     "went going gets get getting down up only just used climbs climbed rises rose rise raises brings bring brought "
     "comes come came jumps jumped builds built sinks sank settles settled sags dips dipped back it hovers runs holds "
-    "steady right reaches slides slid hovering holding running returns pegs sitting drifts creeps crept picks"
+    "steady right reaches slides slid hovering holding running returns pegs sitting drifts creeps crept picks ends ended "
+    "ending stuck idles idling pegged rests resting levels leveled levelled wavers plummets plummeted shoots shot swings "
+    "slips slipped bleeds bled hits hit peaks topped settling dropping climbing rising recovers recovered still hangs "
+    "hanging remains remained stayed"
+)
+#: between what a needle does and a number
+TOWARDS = _set("to at on around be from towards toward near between")
+#: after a number without a unit: it counts nothing
+FOLLOWS = _set(
+    "at on when while if in with and but or hot cold warm idle idling after before once now then until till max "
+    "maximum tops again today most best minimum whatever regardless no even as for from to under over above instead "
+    "normally usually only during going doing cruising driving running stopped sitting all both maybe which where "
+    "again steady then so since because dropping rising falling down up psi lbs going cranking revved revving tickover "
+    "that it the my i it's its"
 )
 #: turns "above" into a bound
 NEVER = _set("never not wont doesnt cant dont no")
@@ -55,7 +68,7 @@ SAYS = _set(
 IS = _set(
     "its is was are get gets getting got had has have see seeing saw makes make making made runs running ran"
 )
-NEARLY = ABOUT | _set("only just barely hardly still now at a")
+NEARLY = ABOUT | _set("only just barely hardly scarcely still now a somewhere exactly dead even roughly say")
 #: before "at" and a number: it is a speed on the road
 ROAD = _set(
     "cruising driving cruise riding going travelling traveling speed speeds doing motoring along highway motorway"
