@@ -7,7 +7,8 @@ from dataclasses import dataclass, field
 
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.pressure import EXHAUST, LEAD_TEST, NOT_MISSING, VAGUE
+from knowledge.lexicon.other_things import BLOW, EXHAUST, LEAD_TEST, NOT_MISSING, NOT_TOO_HIGH
+from knowledge.lexicon.pressure import VAGUE
 from knowledge.lexicon.sights_kinds import INSTEAD
 from knowledge.reports.words import NOISES, Shows
 
@@ -79,7 +80,7 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
             continue
         found = [h for h in found if not h.mark.overlaps(mark)]
         found.append(Head(mark, line, used=[(line, mark)]))
-    return [h for h in found if not _in_a_trial(h)]
+    return [h for h in found if not _in_a_trial(h) and not _only_names_it(h, found)]
 
 
 def _bare(line: Line) -> Iterator[Mark[Shows]]:
@@ -106,6 +107,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     match mark.value:
         case Shows.NONE:
             return after in NOT_MISSING and line.word(mark.last - 1) in ("pressure", "oil")
+        case Shows.HIGH if NOT_TOO_HIGH & {line.word(k) for k in range(mark.last, mark.last + 4)}:
+            return True
         case Shows.UNSTEADY | Shows.HIGH:
             return bool(words & LEAD_TEST)
         case Shows.SMOKE:
@@ -114,8 +117,19 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return after in ("over", "along")
         case Shows.KNOCK:
             on_it = {line.word(k) for k in range(mark.last, mark.last + 3)}
+            if line.word(mark.first - 1) in ("the", "a") and line.word(mark.first - 2) in BLOW:
+                return True
             return after in ("sensor", "off", "gone") or bool(on_it & {"sump", "pan"})
     return False
+
+
+def _only_names_it(head: Head, found: list[Head]) -> bool:
+    """Whether "oil warning" names the lamp that is said to flicker in the same breath."""
+    return head.mark.value is Shows.LAMP and any(
+        other.mark.value in (Shows.UNSTEADY, Shows.SLOW)
+        and 0 <= other.mark.first - head.mark.last <= 1
+        for other in found
+    )
 
 
 def _in_a_trial(head: Head) -> bool:

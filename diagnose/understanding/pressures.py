@@ -154,8 +154,8 @@ def _stands_free(line: Line, i: int) -> bool:
     after = line.tokens[i + 1]
     if after.is_mark:
         return after.word not in _HYPHENS
-    return ( after.word in FOLLOWS
-        or any(m.first == i + 1 for m in (*line.find(line.lexicon.speed), *line.circumstances))
+    return after.word in FOLLOWS or any(
+        m.first == i + 1 for m in (*line.find(line.lexicon.speed), *line.circumstances)
     )
 
 

@@ -177,9 +177,7 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
         other.near += [m for m in first.near if m in line.find(lexicon.direct)]
 
 
-def _groups(
-    line: Line, marks: list[Mark[object]]
-) -> Iterator[tuple[Mark[object], Mark[object]]]:
+def _groups(line: Line, marks: list[Mark[object]]) -> Iterator[tuple[Mark[object], Mark[object]]]:
     """Each mark with the run of marks it stands in: "hot idle" is one thing to say."""
     runs: list[list[Mark[object]]] = []
     for mark in sorted(marks, key=lambda m: (m.first, m.last)):

@@ -86,6 +86,10 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
         _set(of, mark.first, _end(clauses, mark.first), Stance.GUESSED)
     for mark in lexicon.usually.find(tokens):
         last = _end(clauses, mark.first)
+        if any(tokens[k].is_figure for k in range(mark.first, mark.last)):
+            last = mark.last  # "from the usual 45 to 30"
+        elif last < len(tokens) and tokens[last - 1].word == ":":
+            last = _end(clauses, last)  # "normal for this engine: 45"
         now = next((k for k in range(mark.last, last) if tokens[k].word in _NOW), last)
         first = (
             _clause(clauses, mark.first).first if tokens[mark.first].word in _BACK else mark.first

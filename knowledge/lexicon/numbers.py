@@ -68,7 +68,9 @@ SAYS = _set(
 IS = _set(
     "its is was are get gets getting got had has have see seeing saw makes make making made runs running ran"
 )
-NEARLY = ABOUT | _set("only just barely hardly scarcely still now a somewhere exactly dead even roughly say")
+NEARLY = ABOUT | _set(
+    "only just barely hardly scarcely still now a somewhere exactly dead even roughly say"
+)
 #: before "at" and a number: it is a speed on the road
 ROAD = _set(
     "cruising driving cruise riding going travelling traveling speed speeds doing motoring along highway motorway"

@@ -313,30 +313,6 @@ BARE: dict[Shows, tuple[str, ...]] = {
         "picks|comes|goes|rises|climbs|shoots|jumps|recovers up|back|right =up|=back? =when|=as|=if|=once|=with|=above|=on|=at",
     ),
 }
-#: after "no pressure": it is something else that is missing
-NOT_MISSING = frozenset(
-    [
-        "gauge",
-        "gage",
-        "guage",
-        "sender",
-        "sensor",
-        "switch",
-        "light",
-        "lamp",
-        "loss",
-        "drop",
-        "problem",
-        "problems",
-        "issue",
-        "issues",
-        "relief",
-        "change",
-        "warning",
-        "test",
-        "reading",
-    ]
-)
 #: what a needle does while one watches, and what is done to the engine then
 FALLS = frozenset(
     ["drops", "drop", "dropped", "dropping", "falls", "fall", "fell", "falling", "sinks", "dips"]
@@ -360,23 +336,6 @@ REVVED = frozenset(
         "up",
     ]
 )
-#: a lead is joined to ground to try the gauge: what the needle does then is no behaviour
-LEAD_TEST = frozenset(
-    [
-        "grounded",
-        "earthed",
-        "shorted",
-        "shorting",
-        "grounding",
-        "earthing",
-        "bridged",
-        "bridging",
-        "jumper",
-        "jumpered",
-    ]
-)
-#: beside "smoke": it is that of the exhaust
-EXHAUST = frozenset(["exhaust", "tailpipe", "blue", "burns", "burning", "breather", "pipe"])
 #: heads that need a word of an instrument near, because they are said of anything
 VAGUE = frozenset({Shows.NORMAL})
 #: the finding a noise or lamp is, where it is denied or doubtful

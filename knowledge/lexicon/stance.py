@@ -257,6 +257,7 @@ OTHER_ENGINE = (
 OTHER_PRESSURE = (
     "tyre|tyres|tire|tires",
     "compression|boost|vacuum",
+    "@pressure|@number|@range is|was|as|are? expected|specified|required|recommended",
     "brake|coolant|radiator|fuel|rail|manifold|crankcase|cylinder pressure",
 )
 #: back to the engine in question
@@ -270,6 +271,11 @@ USUALLY = (
     "was always",
     "in the past",
     "@pressure|@number|@range usual|usually|normal|normally|formerly",
+    "normal|usual|correct|expected|specified for|on this|the|my|these|it car|engine|model|boat|tractor|one|engines?",
+    "once|formerly|previously|earlier|originally showed|read|had|made|ran|held",
+    "had|has|have always|previously|formerly|normally|usually been|run|read|shown|had|held|sat",
+    "for years|ages it|was|read|had|showed|at",
+    "from|than the|its|a|my? =usual|=normal",
     "@pressure|@number|@range is|was|as|being the? usual|normal|norm",
     "where|when|whereas @pressure|@number|@range is|was usual|normal",
     "=usual|normal|normally|usually is|was|about|around|the? about|around? @pressure|@number|@range",

@@ -1,0 +1,51 @@
+"""Words beside what shows that make it another thing: "no pressure gauge", "high pressure pump"."""
+
+from __future__ import annotations
+
+#: after "no pressure": it is something else that is missing
+NOT_MISSING = frozenset(
+    [
+        "gauge",
+        "gage",
+        "guage",
+        "sender",
+        "sensor",
+        "switch",
+        "light",
+        "lamp",
+        "loss",
+        "drop",
+        "problem",
+        "problems",
+        "issue",
+        "issues",
+        "relief",
+        "change",
+        "warning",
+        "test",
+        "reading",
+    ]
+)
+#: shortly after "high pressure": it is a part
+NOT_TOO_HIGH = frozenset(
+    ["pump", "pumps", "spring", "springs", "fuel", "hose", "line", "washer", "side"]
+)
+#: before "the knock": it came from outside
+BLOW = frozenset(["after", "since", "from", "of"])
+#: a lead is joined to ground to try the gauge: what the needle does then is no behaviour
+LEAD_TEST = frozenset(
+    [
+        "grounded",
+        "earthed",
+        "shorted",
+        "shorting",
+        "grounding",
+        "earthing",
+        "bridged",
+        "bridging",
+        "jumper",
+        "jumpered",
+    ]
+)
+#: beside "smoke": it is that of the exhaust
+EXHAUST = frozenset(["exhaust", "tailpipe", "blue", "burns", "burning", "breather", "pipe"])
