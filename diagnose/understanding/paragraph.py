@@ -20,6 +20,8 @@ _COMMA, _BREAK = 3, 8  #: how much farther a word is beyond a comma, beyond "and
 
 #: these say how hot it is inside a longer phrase as well
 _HEAT_WORDS = {"cold": Circumstance.COLD, "hot": Circumstance.HOT, "warm": Circumstance.HOT}
+_IDLE_WORDS = dict.fromkeys(("idle", "idling", "tickover"), Circumstance.IDLE)  # in "hot idle"
+_HEAT = (Circumstance.COLD, Circumstance.HOT)
 _NO_HEAT = (Circumstance.WARMING, Circumstance.AFTER_REST, Circumstance.HARD_RUN)
 
 
@@ -63,10 +65,11 @@ class Line:
         found: list[Mark[Circumstance]] = []
         for mark in self.find(self.lexicon.during):
             found.append(mark)
+            inside = _HEAT_WORDS if mark.value not in _HEAT else _HEAT_WORDS | _IDLE_WORDS
             for k in range(mark.first, mark.last):
-                also = _HEAT_WORDS.get(self.word(k))
+                also = inside.get(self.word(k))
                 if also not in (None, mark.value) and len(mark) > 1 and mark.value not in _NO_HEAT:
-                    found.append(Mark(_HEAT_WORDS[self.word(k)], k, k + 1))
+                    found.append(Mark(inside[self.word(k)], k, k + 1))
         return tuple(found)
 
     def denied(self, mark: Mark[object]) -> bool:

@@ -290,6 +290,7 @@ def _listed(
 ) -> Iterator[Mark[Thing]]:
     """The other parts of a list that ends (or begins) with one."""
     at = part
+    nearest = row[-2] if backwards and len(row) > 1 else None
     for other in reversed(row) if backwards else row:
         if other is part:
             continue
@@ -297,6 +298,8 @@ def _listed(
         words = {line.word(k) for k in range(*ends)}
         if not words or not words <= JOINS:
             return
+        if backwards and other is nearest and not words - {",", "the", "oil"}:
+            return  # "metal under the ball, cover scored"
         if not backwards and "and" in words and line.clause(other.first) != line.clause(at.first):
             return  # "no oil on the stick, and the belly was black"
         yield other
