@@ -2,7 +2,7 @@
 
 from knowledge.model import Source
 from knowledge.units import INCH, LBF, MM, PSI, THOU
-from knowledge.work import Band
+from knowledge.work import Band, SizeRange
 
 LB_FT = LBF * 0.3048  #: N·m
 IN_LB = LBF * INCH  #: N·m, a twelfth of a foot-pound
@@ -37,7 +37,14 @@ def wrench(torque: float) -> float:
     return torque * (0.04 if torque > 10.0 else 0.06)
 
 
-def around(torque: float, source: Source, says: str) -> Band:
+def around(
+    torque: float,
+    source: Source,
+    says: str,
+    *,
+    of_one: bool = False,
+    of_size: SizeRange | None = None,
+) -> Band:
     """The band for a source that prints one torque: ten per cent either side of it.
 
     >>> from knowledge.sources import COMMON_PRACTICE
@@ -50,4 +57,6 @@ def around(torque: float, source: Source, says: str) -> Band:
         high=torque * (1 + EITHER_SIDE),
         source=source,
         says=f"{says}; one figure, taken 10 % either side",
+        of_one=of_one,
+        of_size=of_size,
     )

@@ -69,10 +69,13 @@ def sure_past(known: Known, measure: Measure, limit: Limit, value: float) -> flo
 def beyond_limit(
     known: Known, finding: Finding, measure: Measure, limit: Limit
 ) -> Iterator[Derived]:
-    """The finding that the worst measured value is beyond a limit; nothing where none is measured.
+    """The finding that the worst measured value is beyond a limit.
+
+    Nothing follows where none is measured, nor where only figures of another kind of engine are
+    printed.
 
     The worst value is the largest for a limit at the top, the smallest for one at the bottom.
     """
     worst = known.smallest if limit.side is Side.LEAST else known.measured
-    if (value := worst(measure)) is not None:
+    if (value := worst(measure)) is not None and known.limit_figures(limit):
         yield judged(finding, sure_past(known, measure, limit, value))

@@ -80,6 +80,7 @@ class Limit:
     typical: float  #: SI
     source: Source
     typical_on: tuple[str, ...] = ()
+    typical_only_with: tuple[Finding, ...] = ()  #: only for engines with these features
     by_size: BySize | None = None
     on_layouts: Mapping[str, Figure] = field(default_factory=dict)
     of: str = ""  #: the engine or practice ``typical`` is for
@@ -104,11 +105,14 @@ class Limit:
         return self.quantities[0].dimension
 
     def printed(self, has: Callable[[Finding], bool]) -> tuple[Printed, ...]:
-        """The figures for the engine whose known features ``has`` tells, never empty.
+        """The figures for the engine whose known features ``has`` tells.
 
-        Figures for its kind go before those for no kind in particular.
+        Figures for its kind go before those for no kind in particular. Empty where every figure
+        was printed for another kind: then nothing but the engine's own judges it.
         """
         fitting = [p for p in self.others if p.fits(has)]
         if kind := tuple(p for p in fitting if p.only_with):
             return kind
+        if not all(has(f) for f in self.typical_only_with):
+            return tuple(fitting)
         return (Printed(value=self.typical, of=self.of, source=self.source), *fitting)

@@ -202,7 +202,7 @@ class Known(Protocol):
         """The first of ``limit_figures``, SI."""
 
     def limit_figures(self, limit: Limit) -> Sequence[float]:
-        """The maker's figure where the case gives it, else those printed for its kind, SI."""
+        """The maker's figure where the case has it, else those for its kind (may be none), SI."""
 
 
 Words = frozenset[Finding]

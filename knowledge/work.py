@@ -5,7 +5,7 @@ Imported by all of ``knowledge`` and ``diagnose``; imports ``model`` only.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -117,11 +117,26 @@ class Hold(StrEnum):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SizeRange:
+    """The sizes of a part, SI, for which a figure holds: above ``above``, up to ``up_to``."""
+
+    part: Quantity
+    above: float
+    up_to: float
+
+    def holds(self, sizes: Mapping[str, float]) -> bool | None:
+        """Whether the part is of such a size; None where ``sizes``, by id, does not have it."""
+        size = sizes.get(self.part.id)
+        return None if size is None else self.above < size <= self.up_to
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Band:
     """What one source accepts, SI; None is open at that end.
 
-    It decides for engines with every feature of ``only_with`` and none of ``not_with``; for
-    others it is only shown. So it is for all where it was printed for another speed or use.
+    It decides for engines with every feature of ``only_with`` and none of ``not_with``, and with
+    the part of ``of_size`` of such a size or of none that is known; for others it is only shown.
+    So it is for all where it was printed for another speed or use, or for one engine (``of_one``).
     """
 
     low: float | None
@@ -131,10 +146,12 @@ class Band:
     only_with: tuple[Finding, ...] = ()
     not_with: tuple[Finding, ...] = ()
     shown_only: bool = False
+    of_one: bool = False  #: printed for one engine, whose kind nobody knows by its features
+    of_size: SizeRange | None = None
 
     def fits(self, has: Callable[[Finding], bool]) -> bool:
         """Whether it is for an engine of which ``has`` tells the features known to be there."""
-        if self.shown_only or any(has(f) for f in self.not_with):
+        if self.shown_only or self.of_one or any(has(f) for f in self.not_with):
             return False
         return all(has(f) for f in self.only_with)
 

@@ -88,6 +88,7 @@ def test_a_limit_has_figures_only() -> None:
         "typical",
         "source",
         "typical_on",
+        "typical_only_with",
         "by_size",
         "on_layouts",
         "of",
@@ -244,9 +245,12 @@ HELD = [
 ]
 
 
-def concluded(measure: Measure, *values: float) -> dict[Finding, float]:
-    """Findings concluded from values alone, each with the probability that it is there."""
-    found = infer(BOOK.statements, Facts(measures={measure: values})).derived
+def concluded(
+    measure: Measure, *values: float, kind: tuple[Finding, ...] = ()
+) -> dict[Finding, float]:
+    """Findings concluded from values and the kind of engine, each with its probability."""
+    known = dict.fromkeys(kind, Observation(State.PRESENT))
+    found = infer(BOOK.statements, Facts(known, measures={measure: values})).derived
     return {c.finding: c.sure if c.state is State.PRESENT else 1 - c.sure for c in found}
 
 
@@ -256,7 +260,8 @@ def test_a_value_is_judged_by_limit_and_error(measure: Measure, limit: Limit) ->
 
     Where sources print different figures for one kind of engine, the mean over them.
     """
-    figures = [p.value for p in limit.printed(lambda _: False)]
+    kind = limit.typical_only_with
+    figures = [p.value for p in limit.printed(lambda f: f in kind)]
     outward = -1.0 if limit.side is Side.LEAST else 1.0
     step = min(2 * measure.spread, min(figures))
     beyond = (max if outward > 0 else min)(figures) + outward * step
@@ -266,7 +271,7 @@ def test_a_value_is_judged_by_limit_and_error(measure: Measure, limit: Limit) ->
         each = [NormalDist().cdf(outward * (value - f) / measure.spread) for f in figures]
         return fmean(min(max(p, LEAST_SURE), 1 - LEAST_SURE) for p in each)
 
-    there, gone = concluded(measure, beyond), concluded(measure, within)
+    there, gone = (concluded(measure, x, kind=kind) for x in (beyond, within))
     judged = {
         f
         for f in there.keys() & gone.keys()
@@ -275,9 +280,18 @@ def test_a_value_is_judged_by_limit_and_error(measure: Measure, limit: Limit) ->
     }
     assert judged
     for values in ((beyond, within), (within, beyond)):
-        assert {f: concluded(measure, *values)[f] for f in judged} == {
+        assert {f: concluded(measure, *values, kind=kind)[f] for f in judged} == {
             f: pytest.approx(sure(beyond), abs=1e-6) for f in judged
         }
+
+
+def test_no_figure_of_another_kind_of_engine_judges_a_value() -> None:
+    """A diesel's figure says nothing of an engine that is not known to be one."""
+    held = [p.values for p in HELD if p.values[1].typical_only_with]
+    assert held
+    for measure, limit in held:
+        assert limit.printed(lambda _: False) == ()
+        assert concluded(measure, 3 * limit.typical) == {}
 
 
 def test_a_value_on_the_limit_counts_as_beyond_it() -> None:

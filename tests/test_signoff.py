@@ -14,7 +14,7 @@ from diagnose.case.case import Case
 from diagnose.case.loading import from_text, load
 from diagnose.diagnosis import Diagnosis
 from diagnose.signoff.closing import obstacles
-from diagnose.signoff.judging import Verdict, judged, own_band
+from diagnose.signoff.judging import Verdict, judged, judged_in, own_band
 from diagnose.signoff.sheet import Item, Signoff
 from diagnose.signoff.start import first_start
 from knowledge.book import the_book
@@ -35,7 +35,7 @@ def with_work(task: str, value: str, more: str = "") -> Case:
 
 def verdict(task: str, value: str, more: str = "") -> tuple[Verdict, str]:
     case = with_work(task, value, more)
-    found = judged(BOOK.tasks[task], case.task_records[0], dict(case.limits))
+    found = judged_in(case, BOOK.tasks[task], case.task_records[0])
     return found.verdict, found.because
 
 

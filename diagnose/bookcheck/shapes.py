@@ -33,6 +33,7 @@ TABLES = (
     "rules",
     "profiles",
     "dimensions",
+    "card_figures",
     "trials",
     "areas",
     "tasks",

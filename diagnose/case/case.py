@@ -140,6 +140,7 @@ class Case:
     start_readings: tuple[GaugeReading, ...] = ()  #: readings of the first start after the repair
     limits: Mapping[Limit, float] = field(default_factory=dict)
     usual_limits: Mapping[Limit, Figure] = field(default_factory=dict)  #: by layout or size
+    sizes: Mapping[str, float] = field(default_factory=dict)  #: known of its parts by id, SI
     card: Card | None = None  #: the engine's card, where the case names one
     own_figures: Mapping[str, tuple[CardValue, ...]] = field(default_factory=dict)
     #: the card's figures by task id, without those the case states itself

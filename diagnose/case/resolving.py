@@ -32,6 +32,7 @@ from diagnose.case.values import (
 from diagnose.errors import nearest, plain
 from diagnose.inference.chaining import Observation
 from knowledge.book import Book
+from knowledge.card import Section
 from knowledge.engines.features import DIESEL
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.engines.profiles import Profile
@@ -74,6 +75,7 @@ class Resolver:
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults, speeds)]
         profile, limits = self._profile(engine), self._limits(engine)
         dimensions = {**_card_dimensions(self.card, limits, self.book), **self._dimensions(engine)}
+        sizes = _sizes(engine, layout or UNKNOWN, profile, dimensions, self.card)
         return Case(
             path=path,
             job=job,
@@ -84,7 +86,8 @@ class Resolver:
             readings=tuple(r for r in read if r.entry.at is None),
             start_readings=tuple(r for r in read if r.entry.at == "start"),
             limits={**(self.card.limits if self.card else {}), **limits},
-            usual_limits=self._usual_limits(engine, layout or UNKNOWN, profile, dimensions),
+            usual_limits=self._usual_limits(layout or UNKNOWN, sizes),
+            sizes=sizes,
             card=self.card,
             own_figures=_own_figures(self.card, limits),
             profile=profile,
@@ -151,18 +154,8 @@ class Resolver:
                 out[limit] = value
         return out
 
-    def _usual_limits(
-        self,
-        engine: Engine,
-        layout: Layout,
-        profile: Profile | None,
-        dimensions: Mapping[Quantity, float],
-    ) -> dict[Limit, Figure]:
-        """What is typical of this layout, or of the sizes that its circuit or the case states."""
-        sizes: dict[str, float] = {}
-        if profile is not None and (layout is not UNKNOWN or engine.profile is not None):
-            sizes = {name: value for name, (value, _) in profile.numbers.items()}
-        sizes |= {q.id: value for q, value in dimensions.items()}
+    def _usual_limits(self, layout: Layout, sizes: Mapping[str, float]) -> dict[Limit, Figure]:
+        """What is typical of this layout, or of the sizes (SI, by id) of the engine's parts."""
         found = {x: x.figure_for(layout.id, sizes) for x in self.book.limits.values()}
         return {x: figure for x, figure in found.items() if figure is not None}
 
@@ -302,6 +295,23 @@ def _card_dimensions(
     }
     every = card.dimensions(book.dimensions)
     return {q: value for q, value in every.items() if q not in again}
+
+
+def _sizes(
+    engine: Engine,
+    layout: Layout,
+    profile: Profile | None,
+    dimensions: Mapping[Quantity, float],
+    card: Card | None,
+) -> dict[str, float]:
+    """Sizes of the engine's parts by id, SI: of its circuit, its card and the case."""
+    sizes: dict[str, float] = {}
+    if profile is not None and (layout is not UNKNOWN or engine.profile is not None):
+        sizes = {name: value for name, (value, _) in profile.numbers.items()}
+    for value in card.values.values() if card else ():
+        if value.figure.section is Section.SIZES and value.middle is not None:
+            sizes[value.figure.id] = value.middle
+    return sizes | {q.id: value for q, value in dimensions.items()}
 
 
 def _own_figures(

@@ -52,8 +52,10 @@ class Judged:
     held: tuple[Held, ...] = ()
 
 
+NO_FIGURE = "no figure for this engine: enter yours"
 OWN = Source("own", "this engine's own figure")
 NOTHING: Mapping[Limit, Figure] = MappingProxyType({})
+NO_SIZES: Mapping[str, float] = MappingProxyType({})
 
 
 def usual_band(task: Task, usual: Mapping[Limit, Figure]) -> Band | None:
@@ -101,7 +103,8 @@ def own_band(task: Task, limits: dict[Limit, float], has: Features = no_feature)
         ends = [(1 - EITHER_SIDE) * ends[0], (1 + EITHER_SIDE) * ends[0]]
     if ends == [None, None]:
         return None
-    usual = [limit.printed(has)[0].value if limit else None for limit in (low, high)]
+    printed = [limit.printed(has) if limit else () for limit in (low, high)]
+    usual = [each[0].value if each else None for each in printed]
     return Band(
         low=ends[0] if ends[0] is not None else usual[0],
         high=ends[1] if ends[1] is not None else usual[1],
@@ -116,18 +119,20 @@ def bands_of(
     usual: Mapping[Limit, Figure] = NOTHING,
     has: Features = no_feature,
     own: Sequence[CardValue] = (),
+    sizes: Mapping[str, float] = NO_SIZES,
 ) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
-    """What may decide, the first before the others, and what was printed for other kinds.
+    """What may decide, the first before the others, and what was printed for other engines.
 
     First come the engine's own figures, from its card or the case, then those of its layout or
     sizes, those for its kind and those for no kind in particular. ``has`` tells which features the
-    engine is known to have; ``own``: what its card says for this task.
+    engine is known to have; ``own``: what its card says for this task; ``sizes``: of its parts, SI.
     """
     first = card_band(task, own) or own_band(task, limits, has), usual_band(task, usual)
-    fitting = [band for band in task.bands if band.fits(has)]
-    kind = [band for band in fitting if band.only_with]
-    general = [band for band in fitting if not band.only_with]
-    others = tuple(band for band in task.bands if not band.fits(has))
+    of_size = {id(b): b.of_size.holds(sizes) if b.of_size else None for b in task.bands}
+    fitting = [b for b in task.bands if b.fits(has) and of_size[id(b)] is not False]
+    kind = [b for b in fitting if b.only_with or of_size[id(b)]]
+    general = [b for b in fitting if b not in kind]
+    others = tuple(b for b in task.bands if b not in fitting)
     return (*(band for band in first if band), *kind, *general), others
 
 
@@ -138,40 +143,46 @@ def judged(
     usual: Mapping[Limit, Figure] = NOTHING,
     has: Features = no_feature,
     own: Sequence[CardValue] = (),
+    sizes: Mapping[str, float] = NO_SIZES,
 ) -> Judged:
     """What was recorded of a task, judged. Without a value, the person's own word.
 
     ``limits``: the engine's own figures; ``usual``: those typical of its layout and sizes, SI;
-    ``has``: whether the engine is known to have a feature; ``own``: what its card says.
+    ``has``: whether the engine is known to have a feature; ``own``: what its card says; ``sizes``:
+    of its parts by id, SI.
     """
     if worked is None:
         return Judged(Verdict.OPEN, "")
     if worked.value is None:
         return _by_word(worked)
-    bands, others = bands_of(task, limits, usual, has, own)
+    bands, others = bands_of(task, limits, usual, has, own, sizes)
     held = tuple(_held(worked.value, band, task.spread) for band in (*bands, *others))
     if not bands:
         return _by_none(task, worked, held)
-    return _by_value(task, worked, held, len(bands), bands[0].source is OWN)
+    first = bands[0]
+    by_size = first.of_size is not None and first.of_size.holds(sizes) is True
+    alone = first.source is OWN or (by_size and task.dimension == "torque")
+    return _by_value(task, worked, held, len(bands), alone)
 
 
 def judged_in(case: Case, task: Task, worked: TaskRecord | None) -> Judged:
     """A task record of a case, judged by what is known of the case's engine."""
     own = case.own_figures.get(task.id, ())
-    return judged(task, worked, dict(case.limits), case.usual_limits, case.has, own)
+    known = (dict(case.limits), case.usual_limits, case.has, own, case.sizes)
+    return judged(task, worked, *known)
 
 
 def bands_in(case: Case, task: Task) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
     """As ``bands_of``, by what is known of the case's engine."""
     own = case.own_figures.get(task.id, ())
-    return bands_of(task, dict(case.limits), case.usual_limits, case.has, own)
+    return bands_of(task, dict(case.limits), case.usual_limits, case.has, own, case.sizes)
 
 
 def _by_none(task: Task, worked: TaskRecord, held: tuple[Held, ...]) -> Judged:
     """No source prints a figure for this kind of engine."""
     if twelve := off_by_twelve(task, worked, held):
         return Judged(Verdict.FAILED, twelve, held)
-    says = "no figure for this engine: enter yours"
+    says = NO_FIGURE
     if held:
         fits = "fits" if held[0].fits else "is outside"
         says += f"; it {fits} {_named(held[0].band)}"
@@ -211,9 +222,13 @@ def _held(value: float, band: Band, spread: float) -> Held:
 
 
 def _by_value(
-    task: Task, worked: TaskRecord, held: tuple[Held, ...], deciding: int, own: bool
+    task: Task, worked: TaskRecord, held: tuple[Held, ...], deciding: int, alone: bool
 ) -> Judged:
-    """Judge by the first band; the other ``deciding`` ones are named, the rest only shown."""
+    """Judge by the first band, which may decide ``alone``.
+
+    Else the other ``deciding`` ones are named, and those printed for one engine keep a value from
+    failing, as the engine may be that one; the rest are only shown.
+    """
     first, others = held[0], held[1:deciding]
     if twelve := off_by_twelve(task, worked, held):
         return Judged(Verdict.FAILED, twelve, held)
@@ -225,7 +240,7 @@ def _by_value(
                 held,
             )
         against = [h for h in others if not h.fits]
-        says = f"; {_named(against[0].band)} would refuse it" if against and not own else ""
+        says = f"; {_named(against[0].band)} would refuse it" if against and not alone else ""
         return Judged(Verdict.PASSED, f"fits {_named(first.band)}{says}", held)
     if first.near:
         return Judged(
@@ -233,8 +248,9 @@ def _by_value(
             "just outside, within the measuring error: measure again another way",
             held,
         )
-    agrees = [h for h in others if h.fits]
-    if agrees and not own:
+    of_one = [h for h in held[deciding:] if h.band.of_one]
+    agrees = [h for h in (*others, *of_one) if h.fits]
+    if agrees and not alone:
         return Judged(
             Verdict.BORDERLINE,
             f"outside {_named(first.band)}, but fits {_named(agrees[0].band)}: sources differ, "

@@ -46,7 +46,10 @@ class Bound:
 
 
 def figures_of(limit: Limit, case: Case) -> list[tuple[float, str, Source]]:
-    """The engine's own figure alone; else that of its layout or size; else all for its kind, SI."""
+    """The engine's own figure alone; else that of its layout or size; else all for its kind, SI.
+
+    Empty where every figure is of another kind of engine.
+    """
     if limit in case.limits:
         return [(case.limits[limit], "", OWN)]
     if usual := case.usual_limits.get(limit):
@@ -71,7 +74,7 @@ def measured_bounds(
 ) -> tuple[tuple[Bound, ...], ...]:
     """A measured value (SI) beside the figures of each limit of its quantity, the broken first."""
     limits = [x for x in book.limits.values() if measure.quantity in x.quantities]
-    every = [held(limit, value, measure.spread, case) for limit in limits]
+    every = [b for x in limits if (b := held(x, value, measure.spread, case))]
     return tuple(sorted(every, key=lambda bounds: not bounds[0].broken))
 
 

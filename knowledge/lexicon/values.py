@@ -253,6 +253,7 @@ NOT_NAMED = (
     "other_leak",
     "pump_drive_ratio",
     "pump_tip_land",
+    "pump_cover_screw",
     "relief_rate",
     "lifter_land",
 )

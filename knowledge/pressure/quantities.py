@@ -1,8 +1,9 @@
 """Pressure and speed of the running engine, with the pressures it should show."""
 
 from knowledge import sources
+from knowledge.engines import features
 from knowledge.figures import TACHOMETER
-from knowledge.limits import Limit, Side
+from knowledge.limits import Limit, Printed, Side
 from knowledge.model import Quantity
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
 from knowledge.units import PSI
@@ -47,8 +48,22 @@ STOP_IDLE_PRESSURE = Limit(
     quantities=(OIL_PRESSURE,),
     side=Side.LEAST,
     typical=7 * PSI,
-    source=sources.TRACTOR_WORKSHOP_MANUAL,
-    of="small tractor diesel; a diesel V8 truck's is 6 psi",
+    source=COMMON_PRACTICE,
+    of="any engine",
+    others=(
+        Printed(
+            value=7 * PSI,
+            of="small tractor diesel",
+            source=sources.TRACTOR_WORKSHOP_MANUAL,
+            only_with=(features.DIESEL,),
+        ),
+        Printed(
+            value=6 * PSI,
+            of="diesel V8 truck",
+            source=sources.ARMY_TM_280_LIMITS,
+            only_with=(features.DIESEL,),
+        ),
+    ),
 )
 #: 10 psi for each 1000 rpm, at 2000 rpm
 STOP_RUNNING_PRESSURE = Limit(

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from diagnose.case.case import Case
+from diagnose.signoff.judging import NO_FIGURE
 from knowledge.book import the_book
 from knowledge.limits import Limit
 from knowledge.model import Measure, Source
@@ -27,24 +28,29 @@ def limits_of(measure: Measure, case: Case, unit: str | None = None) -> str:
     """
     unit = unit or case.unit(measure.dimension, measure.quantity.id)
     low, high = the_book().limits_of(measure.quantity)
+    if not (low or high):
+        return "limit: the engine maker's"
     parts = [
-        f"{word} {_figure(limit, case, unit)}"
+        f"{word} {figure}"
         for word, limit in (("at least", low), ("at most", high))
-        if limit
+        if limit and (figure := _figure(limit, case, unit))
     ]
-    return "; ".join(parts) if parts else "limit: the engine maker's"
+    return "; ".join(parts) if parts else NO_FIGURE
 
 
 def _figure(limit: Limit, case: Case, unit: str | None) -> str:
+    """A limit and its source; empty where only figures of other engines are printed."""
     dimension = DIMENSIONS[limit.dimension]
     if limit in case.limits:
         return f"{show(case.limits[limit], dimension, unit)} (this engine's own figure)"
     if usual := case.usual_limits.get(limit):
         said = f"{usual.says}; {source_title(usual.source)}"
         return f"{show(usual.value, dimension, unit)} (typical {said})"
+    if not (printed := limit.printed(case.has)):
+        return ""
     each = [
         f"{show(p.value, dimension, unit)} ({p.of or 'typical'}; {source_title(p.source)})"
-        for p in limit.printed(case.has)
+        for p in printed
     ]
     return f"{' or '.join(each)}, none of this engine's own"
 

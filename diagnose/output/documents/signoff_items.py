@@ -11,7 +11,7 @@ from diagnose.case.units import units_of
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.cautions import cautions
 from diagnose.output.documents.limits import source_title, usual_units
-from diagnose.signoff.judging import OWN, UNSETTLED, Verdict, bands_in, figures
+from diagnose.signoff.judging import NO_FIGURE, OWN, UNSETTLED, Verdict, bands_in, figures
 from diagnose.signoff.sheet import Item, Signoff
 from knowledge.units import DIMENSIONS, unit_in
 from knowledge.work import Hold, Phase
@@ -174,7 +174,7 @@ def limits_in_words(item: Item, case: Case) -> Iterator[str]:
     unit = _unit_used(item, case)
     deciding, others = bands_in(case, task)
     if not deciding and task.bands:
-        yield "limit: no figure for this engine: enter yours"
+        yield f"limit: {NO_FIGURE}"
     for i, band in enumerate((*deciding, *others)):
         says = f" ({band.says})" if band.says and band.source is not OWN else ""
         word = "limit" if deciding and i == 0 else "another source"

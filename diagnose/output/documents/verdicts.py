@@ -8,12 +8,13 @@ from collections.abc import Mapping, Sequence
 from diagnose.case.pressures import pressure_unit
 from diagnose.case.writing import Appended
 from diagnose.output.documents.limits import source_title
-from diagnose.signoff.judging import OWN, figures, judged_in
+from diagnose.signoff.judging import NO_FIGURE, OWN, figures, judged_in
 from diagnose.signoff.measured import Bound, measured_bounds, reading_bounds
 from knowledge.book import Book
 from knowledge.limits import Side
 from knowledge.units import DIMENSIONS, Dimension, show, unit_in, unit_named
 
+NO_LIMIT = "no limit in the book; the engine maker's figure decides"
 _BRACKETS = re.compile(r"\s*\([^()]*\)")
 _PAST = {Side.LEAST: "under", Side.MOST: "over", Side.NOMINAL: "off"}
 _BOUNDS = {Side.LEAST: "at least", Side.MOST: "at most", Side.NOMINAL: "should be"}
@@ -28,7 +29,9 @@ def verdicts(saved: Appended, book: Book) -> Mapping[int, str]:
             unit = unit_in(measured.entry.value or "", DIMENSIONS[measured.measure.dimension])
             every = measured_bounds(measured.measure, measured.value, after, book)
             dimension = DIMENSIONS[measured.measure.dimension]
-            found[measured.entry.no] = _sentence(every, dimension, unit)
+            limited = any(book.limits_of(measured.measure.quantity))
+            nothing = NO_FIGURE if limited else NO_LIMIT
+            found[measured.entry.no] = _sentence(every, dimension, unit) if every else nothing
     for work in after.task_records:
         if work.entry.no >= first and work.value is not None:
             answer = judged_in(after, work.task, work)
@@ -47,8 +50,6 @@ def verdicts(saved: Appended, book: Book) -> Mapping[int, str]:
 
 def _sentence(every: Sequence[Sequence[Bound]], dimension: Dimension, unit: str | None) -> str:
     """The limit that is broken and by how much; else each limit the value keeps."""
-    if not every:
-        return "no limit in the book; the engine maker's figure decides"
     for bounds in every:
         if bounds[0].broken:
             return _broken(bounds, dimension, unit)

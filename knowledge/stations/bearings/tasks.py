@@ -1,12 +1,13 @@
 """What must be right about crank, bearings and caps before the pump goes on."""
 
 from knowledge import sources
+from knowledge.engines import features
 from knowledge.figures import FEELER, MICROMETER
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.bearings import causes, causes_geometry, quantities
-from knowledge.units import MM, THOU
-from knowledge.work import Band, Caution, Hold, Phase, Task
+from knowledge.units import INCH, MM, THOU
+from knowledge.work import Band, Caution, Hold, Phase, SizeRange, Task
 
 HOW_CLEARANCE = (
     "gauge strip: across the dry journal, cap to its full torque, crank not turned; good to "
@@ -27,7 +28,10 @@ USUAL = Band(
     high=2.5 * THOU,
     source=sources.BEARING_CLEARANCE_INFO,
     says="usual aim for a pushrod V8",
+    only_with=(features.VEE_ENGINE, features.PUSHROD_ENGINE),
+    not_with=(features.DIESEL,),
 )
+SMALL, MIDDLING = 2.75 * INCH, 3.5 * INCH  #: main journals up to these sizes (FROM_MEMORY)
 RIGID = Band(
     low=1.0 * THOU,
     high=2.0 * THOU,
@@ -57,12 +61,14 @@ MAIN_CLEARANCE_FITTED = Task(
             high=2.5 * THOU,
             source=sources.V8_CRANKSHAFT_2005,
             says="one 6.0 V8 of 2005, in service",
+            of_one=True,
         ),
         Band(
             low=None,
             high=0.08 * MM,
             source=sources.MAIN_CLEARANCE_V6_1998,
             says="one 3.2 V6: the limit",
+            of_one=True,
         ),
     ),
     limits=(quantities.LEAST_BEARING_CLEARANCE, quantities.MOST_MAIN_CLEARANCE),
@@ -89,6 +95,7 @@ ROD_CLEARANCE_FITTED = Task(
             high=0.10 * MM,
             source=sources.ROD_CLEARANCE_V6_1990,
             says="one 3.0 V6: the limit",
+            of_one=True,
         ),
     ),
     limits=(quantities.LEAST_BEARING_CLEARANCE, quantities.MOST_ROD_CLEARANCE),
@@ -113,42 +120,49 @@ CRANK_END_FLOAT_SET = Task(
             high=7 * THOU,
             source=sources.BEARING_GUIDE_CEB1,
             says="bearing maker, small journals (to about 2 3/4 in, size from memory)",
+            of_size=SizeRange(part=quantities.MAIN_DIAMETER, above=0.0, up_to=SMALL),
         ),
         Band(
             low=5 * THOU,
             high=9 * THOU,
             source=sources.BEARING_GUIDE_CEB1,
             says="bearing maker, middling journals (to about 3 1/2 in, size from memory)",
+            of_size=SizeRange(part=quantities.MAIN_DIAMETER, above=SMALL, up_to=MIDDLING),
         ),
         Band(
             low=7 * THOU,
             high=11 * THOU,
             source=sources.BEARING_GUIDE_CEB1,
             says="bearing maker, bigger journals",
+            of_size=SizeRange(part=quantities.MAIN_DIAMETER, above=MIDDLING, up_to=1.0),
         ),
         Band(
             low=4 * THOU,
             high=8 * THOU,
             source=sources.BUILD_ARTICLE_2020,
             says="aim of one V8 build",
+            of_one=True,
         ),
         Band(
             low=1.5 * THOU,
             high=7.8 * THOU,
             source=sources.V8_CRANKSHAFT_2005,
             says="one 6.0 V8 of 2005",
+            of_one=True,
         ),
         Band(
             low=None,
             high=0.42 * MM,
             source=sources.FOUR_THRUST_PLAY_1998,
             says="one 1.8 four of 1998: how far it may wear; 0.10 to 0.35 mm as fitted",
+            of_one=True,
         ),
         Band(
             low=None,
             high=15 * THOU,
             source=sources.DIESEL_THRUST_CLEARANCE,
             says="a diesel: how far it may wear",
+            of_one=True,
         ),
     ),
     limits=(None, quantities.MOST_CRANK_END_FLOAT),
@@ -177,6 +191,7 @@ JOURNALS_ROUND = Task(
             high=0.3 * THOU,
             source=sources.V8_CRANKSHAFT_2005,
             says="one 6.0 V8 of 2005, in service",
+            of_one=True,
         ),
     ),
     spread=MICROMETER,

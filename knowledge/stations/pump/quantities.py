@@ -45,6 +45,13 @@ PUMP_COVER_HOLLOW = Quantity(
     spread=0.008 * MM,  # a straightedge and the thinnest blades
     source=JUDGEMENT,
 )
+PUMP_COVER_SCREW = Quantity(
+    id="pump_cover_screw",
+    says="thread of the pump cover screws, outside diameter",
+    dimension="length",
+    plausible=(3 * MM, 16 * MM),
+    source=JUDGEMENT,
+)
 PUMP_COVER_TORQUE = Quantity(
     id="pump_cover_torque",
     says="torque of the pump cover screws",
@@ -218,14 +225,16 @@ MOST_BACKLASH = Limit(
     says="most backlash of the pump gears",
     quantities=(PUMP_BACKLASH,),
     side=Side.MOST,
-    typical=0.018 * INCH,
-    source=sources.ARMY_TM_229_GEAR_PUMP,
-    of="army plant engine, gear pump",
+    typical=0.028 * INCH,
+    source=sources.DIESEL_PUMP_BENCH,
+    of="heavy diesel",
+    typical_only_with=DIESEL,
     others=(
         Printed(
             value=0.015 * INCH,
             of="army plant engine, drive of a rotor pump",
             source=sources.ARMY_TM_322_GEROTOR,
+            only_with=ROTORS,
         ),
         Printed(
             value=0.028 * INCH,
@@ -249,13 +258,7 @@ MOST_BUSH_CLEARANCE = Limit(
     typical=0.0055 * INCH,
     source=sources.DIESEL_V8_PUMP_LIMITS,
     of="diesel V8",
-    others=(
-        Printed(
-            value=0.006 * INCH,
-            of="army compressor's engine",
-            source=sources.ARMY_TM_354_GEAR_PUMP,
-        ),
-    ),
+    typical_only_with=DIESEL,
 )
 
 # dimensions of the circuit

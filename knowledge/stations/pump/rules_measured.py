@@ -1,6 +1,7 @@
 """Rules on the measured pump, against its limits."""
 
 from knowledge import sources
+from knowledge.engines import features
 from knowledge.judging import beyond_limit
 from knowledge.model import Station
 from knowledge.rule_api import Conclusions, Known, example, is_absent, rules_of
@@ -81,10 +82,13 @@ def rotor_tips_against_their_limit(known: Known) -> Conclusions:
 @rule(
     source=sources.DIESEL_PUMP_BENCH,
     matches=[
-        example(measures={findings_wear.PUMP_BACKLASH: 0.040 * INCH}),
-        example(measures={findings_wear.PUMP_BACKLASH: 0.015 * INCH}),
+        example(features.DIESEL, measures={findings_wear.PUMP_BACKLASH: 0.040 * INCH}),
+        example(features.DIESEL, measures={findings_wear.PUMP_BACKLASH: 0.015 * INCH}),
     ],
-    non_matches=[example(measures={findings_wear.PUMP_BUSH_CLEARANCE: 0.004 * INCH})],
+    non_matches=[
+        example(features.DIESEL, measures={findings_wear.PUMP_BUSH_CLEARANCE: 0.004 * INCH}),
+        example(measures={findings_wear.PUMP_BACKLASH: 0.040 * INCH}),
+    ],
 )
 def backlash_against_its_limit(known: Known) -> Conclusions:
     """Backlash of the pump's gears is over its limit, or within it."""
@@ -99,10 +103,13 @@ def backlash_against_its_limit(known: Known) -> Conclusions:
 @rule(
     source=sources.DIESEL_V8_PUMP_LIMITS,
     matches=[
-        example(measures={findings_wear.PUMP_BUSH_CLEARANCE: 0.009 * INCH}),
-        example(measures={findings_wear.PUMP_BUSH_CLEARANCE: 0.002 * INCH}),
+        example(features.DIESEL, measures={findings_wear.PUMP_BUSH_CLEARANCE: 0.009 * INCH}),
+        example(features.DIESEL, measures={findings_wear.PUMP_BUSH_CLEARANCE: 0.002 * INCH}),
     ],
-    non_matches=[example(measures={findings_wear.PUMP_BACKLASH: 0.015 * INCH})],
+    non_matches=[
+        example(features.DIESEL, measures={findings_wear.PUMP_BACKLASH: 0.015 * INCH}),
+        example(measures={findings_wear.PUMP_BUSH_CLEARANCE: 0.009 * INCH}),
+    ],
 )
 def bush_clearance_against_its_limit(known: Known) -> Conclusions:
     """The pump's shaft has too much clearance in its bush, or is within the limit."""

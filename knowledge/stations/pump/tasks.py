@@ -194,12 +194,14 @@ GEAR_SIDE_CLEARANCE_FITTED = Task(
             high=7 * THOU,
             source=sources.ARMY_TM_354_GEAR_PUMP,
             says="army compressor's engine: the limit",
+            of_one=True,
         ),
         Band(
             low=None,
             high=8 * THOU,
             source=sources.ARMY_TM_638_GEAR_PUMP,
             says="army fork lift's engine: the limit",
+            of_one=True,
         ),
     ),
     limits=(None, quantities.MOST_SIDE_CLEARANCE),
@@ -299,6 +301,7 @@ PUMP_BACKLASH_FITTED = Task(
             high=18 * THOU,
             source=sources.ARMY_TM_229_GEAR_PUMP,
             says="army plant engine, gear pump",
+            of_one=True,
         ),
         Band(
             low=13 * THOU,
@@ -329,12 +332,19 @@ PUMP_BUSH_FITTED = Task(
     hold=Hold.NOTE,
     measures=quantities.PUMP_BUSH_CLEARANCE,
     bands=(
-        Band(low=None, high=5.5 * THOU, source=sources.DIESEL_V8_PUMP_LIMITS, says="diesel V8"),
+        Band(
+            low=None,
+            high=5.5 * THOU,
+            source=sources.DIESEL_V8_PUMP_LIMITS,
+            says="diesel V8",
+            only_with=DIESEL,
+        ),
         Band(
             low=None,
             high=6 * THOU,
             source=sources.ARMY_TM_354_GEAR_PUMP,
             says="army compressor's engine",
+            of_one=True,
         ),
     ),
     limits=(None, quantities.MOST_BUSH_CLEARANCE),

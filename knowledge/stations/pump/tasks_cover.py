@@ -6,8 +6,8 @@ from knowledge.figures import IN_LB, LB_FT, around
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.assembly import causes as assembly_causes
 from knowledge.stations.pump import causes, causes_drive, causes_fitted, quantities
-from knowledge.units import THOU
-from knowledge.work import Band, Phase, Task
+from knowledge.units import MM, THOU
+from knowledge.work import Band, Phase, SizeRange, Task
 
 ROTORS = (features_build.ROTOR_PUMP,)
 PUMP_COVER_FLAT = Task(
@@ -69,7 +69,7 @@ PUMP_COVER_SCREWS_TORQUED = Task(
     says="torque of the pump cover screws",
     how=(
         "run them up evenly, crosswise, in two steps",
-        "the maker's manual goes first: write its figure under [engine.limits]",
+        "the maker's manual goes first: write its figure on the engine's card",
         "then the thread, measured: 6 to 10 lb-ft for 1/4 in or M6, which 15 lb-ft strips",
         "printed in in-lb, set in in-lb: 106 in-lb is not 106 lb-ft",
         "turn the pump between the steps: it must not tighten up",
@@ -82,22 +82,44 @@ PUMP_COVER_SCREWS_TORQUED = Task(
             low=6 * LB_FT,
             high=10 * LB_FT,
             source=COMMON_PRACTICE,
-            says="screws of 1/4 in or M6: 6 to 10 lb-ft; for bigger ones see the last two",
+            says="screws of 1/4 in or M6: 6 to 10 lb-ft; for bigger ones see the last one",
+            of_size=SizeRange(part=quantities.PUMP_COVER_SCREW, above=5.5 * MM, up_to=6.9 * MM),
         ),
-        around(106 * IN_LB, sources.BUILD_ARTICLE_2017, "one V8 build: 106 in-lb"),
+        around(106 * IN_LB, sources.BUILD_ARTICLE_2017, "one V8 build: 106 in-lb", of_one=True),
         around(
-            10 * LB_FT, sources.PUMP_INSTALLATION_1983, "one V6, pump in the timing cover: 10 lb-ft"
+            10 * LB_FT,
+            sources.PUMP_INSTALLATION_1983,
+            "one V6, pump in the timing cover: 10 lb-ft",
+            of_one=True,
         ),
         Band(
             low=6 * LB_FT,
             high=9 * LB_FT,
             source=sources.FOUR_PUMP_SERVICE_1988,
             says="one pushrod four: 6 to 9 lb-ft",
+            of_one=True,
         ),
-        around(105 * IN_LB, sources.V6_TORQUES_2009, "one 3.7 V6, front pump: 105 in-lb"),
-        around(89 * IN_LB, sources.SIX_FRONT_PUMP_2009, "one straight six, front pump: 89 in-lb"),
-        around(15 * LB_FT, sources.DIESEL_V8_PUMP_LIMITS, "one diesel V8: 21 N·m, 15 lb-ft"),
-        around(15 * LB_FT, COMMON_PRACTICE, "screws of 5/16 in or M8: 15 lb-ft"),
+        around(
+            105 * IN_LB, sources.V6_TORQUES_2009, "one 3.7 V6, front pump: 105 in-lb", of_one=True
+        ),
+        around(
+            89 * IN_LB,
+            sources.SIX_FRONT_PUMP_2009,
+            "one straight six, front pump: 89 in-lb",
+            of_one=True,
+        ),
+        around(
+            15 * LB_FT,
+            sources.DIESEL_V8_PUMP_LIMITS,
+            "one diesel V8: 21 N·m, 15 lb-ft",
+            of_one=True,
+        ),
+        around(
+            15 * LB_FT,
+            COMMON_PRACTICE,
+            "screws of 5/16 in or M8: 15 lb-ft",
+            of_size=SizeRange(part=quantities.PUMP_COVER_SCREW, above=7.5 * MM, up_to=8.5 * MM),
+        ),
     ),
     remedy="slacken, look at thread and cover, tighten again; renew a stretched screw",
     why="a slack cover gapes as the pressure rises, and its screws end in the sump",

@@ -125,6 +125,7 @@ DISTRIBUTOR_END_PLAY_SET = Task(
             high=35 * THOU,
             source=sources.DISTRIBUTOR_GEAR_THREAD,
             says="one V8 family; others differ, see the gear's sheet",
+            of_one=True,
         ),
     ),
     spread=DIAL_GAUGE,

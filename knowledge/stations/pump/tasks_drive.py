@@ -138,22 +138,30 @@ PUMP_BOLTS_TORQUED = Task(
             high=35 * LB_FT,
             source=sources.FOUR_PUMP_SERVICE_1988,
             says="one pushrod four, bolt to the main cap",
+            of_one=True,
         ),
         around(
             65 * LB_FT,
             sources.VAN_PUMP_SERVICE_1997,
             "pushrod V6 and V8 of 1997, bolt to the main cap: 65 lb-ft",
+            of_one=True,
         ),
         around(
-            55 * LB_FT, sources.BUILD_ARTICLE_2017, "one V8 build, stud nut, lubricated: 55 lb-ft"
+            55 * LB_FT,
+            sources.BUILD_ARTICLE_2017,
+            "one V8 build, stud nut, lubricated: 55 lb-ft",
+            of_one=True,
         ),
-        around(25.0, sources.V8_PUMP_SERVICE_2006, "6.0 V8, front pump: 25 N·m (18 lb-ft)"),
-        around(250 * IN_LB, sources.V6_TORQUES_2009, "3.7 V6, front pump: 250 in-lb"),
+        around(
+            25.0, sources.V8_PUMP_SERVICE_2006, "6.0 V8, front pump: 25 N·m (18 lb-ft)", of_one=True
+        ),
+        around(250 * IN_LB, sources.V6_TORQUES_2009, "3.7 V6, front pump: 250 in-lb", of_one=True),
         Band(
             low=20.0,
             high=28.0,
             source=sources.HEAVY_DIESEL_TORQUES,
             says="heavy in-line diesel: 24 ± 4 N·m",
+            of_one=True,
         ),
     ),
     spread=wrench(30 * LB_FT),

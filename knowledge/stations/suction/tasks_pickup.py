@@ -62,15 +62,19 @@ PICKUP_BOLT_TORQUED = Task(
     source=sources.V8_PUMP_SERVICE_2006,
     dimension="torque",
     bands=(
-        around(12.0, sources.V8_PUMP_SERVICE_2006, "6.0 V8: 12 N·m"),
+        around(12.0, sources.V8_PUMP_SERVICE_2006, "6.0 V8: 12 N·m", of_one=True),
         around(
-            11.0, sources.SMALL_FOUR_ASSEMBLY_1999, "small four: 11 N·m, pump end before bracket"
+            11.0,
+            sources.SMALL_FOUR_ASSEMBLY_1999,
+            "small four: 11 N·m, pump end before bracket",
+            of_one=True,
         ),
         Band(
             low=20.0,
             high=28.0,
             source=sources.HEAVY_DIESEL_TORQUES,
             says="heavy in-line diesel: 24 ± 4 N·m",
+            of_one=True,
         ),
     ),
     spread=wrench(12.0),

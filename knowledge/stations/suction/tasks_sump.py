@@ -119,13 +119,16 @@ SUMP_BOLTS_TORQUED = Task(
             source=COMMON_PRACTICE,
             says="small bolts: 6 to 12 lb-ft, no passage read",
         ),
-        around(14.0, sources.V6_SUMP_1997, "one V6: 14 N·m (125 in-lb)"),
-        around(11.0, sources.SMALL_FOUR_ASSEMBLY_1999, "one small four: 11 N·m (97 in-lb)"),
+        around(14.0, sources.V6_SUMP_1997, "one V6: 14 N·m (125 in-lb)", of_one=True),
+        around(
+            11.0, sources.SMALL_FOUR_ASSEMBLY_1999, "one small four: 11 N·m (97 in-lb)", of_one=True
+        ),
         Band(
             low=20.0,
             high=28.0,
             source=sources.HEAVY_DIESEL_TORQUES,
             says="heavy in-line diesel: 24 ± 4 N·m",
+            of_one=True,
         ),
     ),
     spread=wrench(9 * LB_FT),

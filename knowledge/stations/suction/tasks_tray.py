@@ -34,6 +34,7 @@ TRAY_CLEARS_CRANK = Task(
             high=None,
             source=sources.BUILD_ARTICLE_2020,
             says="V8 build: 0.060 in least, counterweight to block and rail; it had 0.100 in",
+            of_one=True,
         ),
     ),
     spread=FEELERS_STACKED,
@@ -62,8 +63,15 @@ RODS_CLEAR_BLOCK_AND_SUMP = Task(
         Band(
             low=60 * THOU,
             high=None,
+            source=COMMON_PRACTICE,
+            says="0.060 in for any engine: no passage read",
+        ),
+        Band(
+            low=60 * THOU,
+            high=None,
             source=sources.BUILD_ARTICLE_2020,
             says="V8 build: 0.060 in least; it had 0.100 in",
+            of_one=True,
         ),
     ),
     spread=FEELERS_STACKED,
@@ -122,8 +130,10 @@ TRAY_BOLTS_TORQUED = Task(
             COMMON_PRACTICE,
             "common practice for small tray bolts: 15 in-lb, inch-pounds",
         ),
-        around(25.0, sources.V8_PUMP_SERVICE_2006, "6.0 V8, oil deflector nuts: 25 N·m"),
-        around(9.0, sources.TURBO_FOUR_SUMP_2012, "turbo four, baffle bolts: 9 N·m"),
+        around(
+            25.0, sources.V8_PUMP_SERVICE_2006, "6.0 V8, oil deflector nuts: 25 N·m", of_one=True
+        ),
+        around(9.0, sources.TURBO_FOUR_SUMP_2012, "turbo four, baffle bolts: 9 N·m", of_one=True),
     ),
     spread=wrench(15 * IN_LB),
     remedy="slacken, look at the thread, tighten again",

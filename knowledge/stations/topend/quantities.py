@@ -5,7 +5,7 @@ from knowledge.engines import features
 from knowledge.figures import BORE_GAUGE
 from knowledge.limits import Limit, Printed, Side
 from knowledge.model import Quantity
-from knowledge.sources import JUDGEMENT
+from knowledge.sources import FROM_MEMORY, JUDGEMENT
 from knowledge.units import INCH, MM, PSI, THOU
 
 SIZE = (1 * MM, 300 * MM)
@@ -37,9 +37,9 @@ MOST_CAM_CLEARANCE = Limit(
     says="widest cam bearing clearance, on the diameter",
     quantities=(CAM_BEARING_CLEARANCE,),
     side=Side.MOST,
-    typical=0.008 * INCH,
-    source=sources.ARMY_TM_347_CAMSHAFT,
-    of="two-stroke diesel, camshaft in the block",
+    typical=0.006 * INCH,
+    source=FROM_MEMORY,
+    of="petrol vee engines, camshaft in the block",
     others=(
         Printed(
             value=0.151 * MM,

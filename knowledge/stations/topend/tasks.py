@@ -2,6 +2,7 @@
 
 from knowledge import sources
 from knowledge.engines import features
+from knowledge.sources import FROM_MEMORY
 from knowledge.stations.topend import causes, quantities
 from knowledge.units import MM, THOU
 from knowledge.work import Band, Hold, Phase, Task
@@ -24,6 +25,7 @@ CAM_CLEARANCE_FITTED = Task(
             high=8.0 * THOU,
             source=sources.ARMY_TM_347_CAMSHAFT,
             says="a two-stroke diesel, cam in the block: the most it may wear to",
+            only_with=(features.DIESEL,),
             not_with=OHC,
         ),
         Band(
@@ -44,6 +46,13 @@ CAM_CLEARANCE_FITTED = Task(
         ),
         Band(
             low=None,
+            high=6.0 * THOU,
+            source=FROM_MEMORY,
+            says="petrol vee engines, cam in the block: the wear limit many print",
+            not_with=(*OHC, features.DIESEL),
+        ),
+        Band(
+            low=None,
             high=0.100 * MM,
             source=sources.FOUR_CAM_CLEARANCE,
             says="a small overhead-cam four: the limit; new 0.045 to 0.084 mm",
@@ -61,6 +70,7 @@ CAM_CLEARANCE_FITTED = Task(
             high=6.0 * THOU,
             source=sources.ARMY_TM_347_CAMSHAFT,
             says="the same diesel, new",
+            only_with=(features.DIESEL,),
             not_with=OHC,
         ),
         Band(
@@ -69,6 +79,7 @@ CAM_CLEARANCE_FITTED = Task(
             source=sources.CLUB_CAM_BEARING_NOTE,
             not_with=OHC,
             says="small pushrod four: about 0.002 in is normal; half of it either side is judgement",
+            of_one=True,
         ),
     ),
     limits=(None, quantities.MOST_CAM_CLEARANCE),
