@@ -25,6 +25,7 @@ __version__ = "0.1.0"
 __all__ = [
     "Answer",
     "BadCaseError",
+    "Bearings",
     "Budget",
     "CannotWriteError",
     "Card",
@@ -52,6 +53,7 @@ __all__ = [
     "expected",
     "find_words",
     "forecast",
+    "judge_bearings",
     "learned_factors",
     "load_case",
     "parse_answer",
@@ -66,6 +68,7 @@ __all__ = [
 ]
 
 if TYPE_CHECKING:
+    from diagnose.bearings.table import Bearings
     from diagnose.case.card import Card
     from diagnose.case.case import Case
     from diagnose.circuit.budget import Budget
@@ -92,6 +95,7 @@ if TYPE_CHECKING:
         expected,
         find_words,
         forecast,
+        judge_bearings,
         learned_factors,
         load_case,
         parse_case,
@@ -109,6 +113,7 @@ if TYPE_CHECKING:
     from diagnose.understanding.facts import Understanding
 else:
     _HOMES = {
+        "diagnose.bearings.table": ("Bearings",),
         "diagnose.case.card": ("Card",),
         "diagnose.case.case": ("Case",),
         "diagnose.circuit.budget": ("Budget",),
@@ -135,6 +140,7 @@ else:
             "expected",
             "find_words",
             "forecast",
+            "judge_bearings",
             "learned_factors",
             "load_case",
             "parse_case",

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from diagnose.bearings.table import Bearings
     from diagnose.case.card import Card
     from diagnose.case.case import Case
     from diagnose.circuit.budget import Budget
@@ -180,6 +181,21 @@ def budget(case: Case) -> Budget:
     from knowledge.book import the_book
 
     return budget_of(case, the_book())
+
+
+def judge_bearings(case: Case) -> Bearings:
+    """Judge the main and rod bearings of a case from its ``[[bearing]]`` entries.
+
+    ``found`` and ``fitted`` of the result hold a row for each bearing: ``clearance`` (``value`` and
+    ``error``, one standard deviation, in m), ``journal`` and ``bore`` (mean, out of round, taper in
+    m) and ``marks``, what is wrong. ``targets`` and ``orders`` go by kind: the clearance wanted with
+    every source, and the shells to order. ``pressures`` are in Pa; empty with the reason where the
+    layout has no figures for the circuit.
+    """
+    from diagnose.bearings.table import bearings_of
+    from knowledge.book import the_book
+
+    return bearings_of(case, the_book())
 
 
 def forecast(case: Case, changes: Sequence[str], *, target: str = "") -> Forecast:

@@ -47,19 +47,21 @@ LAYERS = [
     ["diagnose.output"],
     ["diagnose.entry"],
     ["diagnose.expectations", "diagnose.history", "diagnose.signoff", "diagnose.understanding"],
+    ["diagnose.bearings"],
     ["diagnose.teardown"],
     ["diagnose.diagnosis"],
     ["diagnose.check_planner", "diagnose.found_faults", "diagnose.reasons"],
     ["diagnose.case_inference"],
     ["diagnose.bookcheck", "diagnose.circuit", "diagnose.lookup"],
     ["diagnose.case", "diagnose.planning"],
-    ["diagnose.hydraulics", "diagnose.inference"],
+    ["diagnose.fits", "diagnose.hydraulics", "diagnose.inference"],
     ["diagnose.errors"],
 ]
 
 #: all that these may import of ``knowledge``
 KNOWLEDGE_USED = {
     "diagnose.errors": [],
+    "diagnose.fits": ["knowledge.stations.bearings.sizes"],
     "diagnose.hydraulics": ["knowledge.units", "knowledge.stations.oil.grades"],
     "diagnose.inference": [
         "knowledge.limits",
@@ -137,6 +139,7 @@ RESULTS = [
     "diagnose.reasons",
     "diagnose.inference*",
     "diagnose.planning*",
+    "diagnose.bearings*",
     "diagnose.circuit*",
     "diagnose.teardown*",
     "diagnose.signoff*",

@@ -11,6 +11,7 @@ from diagnose.case.card import Card
 from diagnose.case.card_text import CardValue
 from diagnose.case.schema import (
     BaselineEntry,
+    BearingEntry,
     BehaviourEntry,
     ClosedEntry,
     EarlierEntry,
@@ -23,6 +24,8 @@ from diagnose.case.schema import (
     TrialEntry,
     WorkEntry,
 )
+from diagnose.fits.bearing import Kind as BearingKind
+from diagnose.fits.bearing import Place, Readings
 from diagnose.inference.chaining import Facts, Observation
 from knowledge.engines.features import PLACES
 from knowledge.engines.features_build import WITHOUT
@@ -126,6 +129,40 @@ class EarlierRecord:
     stage: Stage
 
 
+@dataclass(frozen=True, slots=True)
+class MeasuredBearing:
+    """What was measured of one bearing [m], the last of each kind of reading."""
+
+    place: Place
+    readings: Readings
+    entry: BearingEntry | None  #: the last one; None: recorded as a finding or task alone
+    unit: str = ""  #: of a size, as typed; empty: none was
+    fine_unit: str = ""  #: of a clearance, as typed
+    texts: Mapping[str, str] = field(default_factory=dict)  #: what was typed, by field
+
+
+@dataclass(frozen=True, slots=True)
+class BearingGroup:
+    """What goes for all mains or all rods [m]; empty: not given."""
+
+    new_journal: tuple[float, ...] = ()
+    new_bore: tuple[float, ...] = ()
+    new_shell: tuple[float, ...] = ()
+    wanted: tuple[float, ...] = ()
+    sizes: tuple[float, ...] = ()  #: undersizes that can be had
+    use: str = ""  #: 'road', 'hard'; empty: not given
+    texts: Mapping[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class BearingTable:
+    """The bearings of the engine as they were measured."""
+
+    found: Mapping[Place, MeasuredBearing] = field(default_factory=dict)
+    fitted: Mapping[Place, MeasuredBearing] = field(default_factory=dict)  #: with the new parts
+    groups: Mapping[BearingKind, BearingGroup] = field(default_factory=dict)
+
+
 @dataclass(frozen=True)
 class Case:
     """One job."""
@@ -152,6 +189,7 @@ class Case:
     behaviours: tuple[BehaviourRecord, ...] = ()
     trials: tuple[TrialRecord, ...] = ()
     earlier: tuple[EarlierRecord, ...] = ()
+    bearings: BearingTable = field(default_factory=BearingTable)
     closed: Closing | None = None  #: the last word; None: the job is open
     expect: Expect | None = None
     last_number: int = 0

@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TypeVar
 
 from diagnose.case import reports
+from diagnose.case.bearings import bearing_table, with_clearances
 from diagnose.case.card import Card
 from diagnose.case.card_text import CardValue
 from diagnose.case.case import Case, Closing, FindingRecord, Measurement, TaskRecord
@@ -76,7 +77,7 @@ class Resolver:
         profile, limits = self._profile(engine), self._limits(engine)
         dimensions = {**_card_dimensions(self.card, limits, self.book), **self._dimensions(engine)}
         sizes = _sizes(engine, layout or UNKNOWN, profile, dimensions, self.card)
-        return Case(
+        case = Case(
             path=path,
             job=job,
             engine=engine,
@@ -117,7 +118,9 @@ class Resolver:
             standing=entries.by_number,
             has_engine="engine" in self.tables.raw,
             has_job="job" in self.tables.raw,
+            bearings=bearing_table(entries.bearings, self.faults),
         )
+        return with_clearances(case, self.book)
 
     def _expect(self) -> Expect:
         expect = self.tables.table("expect", Expect).table

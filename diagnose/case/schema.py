@@ -189,6 +189,31 @@ class EarlierEntry(Entry):
     state: Literal["withdrawn"] | None = None
 
 
+class BearingEntry(Entry):
+    """``[[bearing]]``: what was measured of one bearing, or what goes for all of a kind.
+
+    Lengths are text with one unit behind all figures: "2.4482 2.4481 in".
+    """
+
+    what: Word  #: "main 3", "rod 1", "mains", "rods"
+    bore: Text | None = None
+    inside: Text | None = None
+    journal: Text | None = None
+    shell: Text | None = None
+    strip: Text | None = None
+    crush: Text | None = None
+    spread: Text | None = None
+    undersize: Text | None = None
+    new_journal: Text | None = None
+    new_bore: Text | None = None
+    new_shell: Text | None = None
+    wanted: Text | None = None
+    sizes: Text | None = None
+    use: Literal["road", "hard"] | None = None
+    at: Literal["build"] | None = None  #: with the new parts fitted
+    state: Literal["withdrawn"] | None = None
+
+
 class Expect(Table):
     """``[expect]``: what a worked case must come out as; makes a case a test."""
 
@@ -209,6 +234,7 @@ ENTRIES: dict[str, type[Entry]] = {
     "behaviour": BehaviourEntry,
     "trial": TrialEntry,
     "earlier": EarlierEntry,
+    "bearing": BearingEntry,
 }
 AnyTable = TypeVar("AnyTable", bound=Table)
 

@@ -17,6 +17,7 @@ from diagnose.case.schema import (
     VERSION,
     AnyTable,
     BaselineEntry,
+    BearingEntry,
     BehaviourEntry,
     Checked,
     ClosedEntry,
@@ -42,6 +43,7 @@ StatedEntry = (
     | BehaviourEntry
     | TrialEntry
     | EarlierEntry
+    | BearingEntry
 )
 #: names for messages, by kind and number, of entries that have no number yet
 EntryNames = Mapping[tuple[str, int], str]
@@ -59,6 +61,7 @@ class Entries:
     behaviours: list[Checked[BehaviourEntry]]
     trials: list[Checked[TrialEntry]]
     earlier: list[Checked[EarlierEntry]]
+    bearings: list[Checked[BearingEntry]]
     last_number: int  #: of all entries, replaced ones included
 
     @property
@@ -73,6 +76,7 @@ class Entries:
             self.behaviours,
             self.trials,
             self.earlier,
+            self.bearings,
         ]
         return {each.table.no: each.table for kind in every for each in kind}
 
@@ -122,8 +126,9 @@ class TableReader:
         behaviours = self._list("behaviour", BehaviourEntry)
         trials = self._list("trial", TrialEntry)
         earlier = self._list("earlier", EarlierEntry)
+        bearings = self._list("bearing", BearingEntry)
         every: list[Checked[Any]] = [*findings, *readings, *baseline, *work, *closed]
-        every += [*behaviours, *trials, *earlier]
+        every += [*behaviours, *trials, *earlier, *bearings]
         kinds, replaced = replacements(every, self.faults)
         return Entries(
             findings=[f for f in findings if _stands(f.table, replaced)],
@@ -134,6 +139,7 @@ class TableReader:
             behaviours=[b for b in behaviours if _stands(b.table, replaced)],
             trials=[t for t in trials if _stands(t.table, replaced)],
             earlier=[e for e in earlier if _stands(e.table, replaced)],
+            bearings=[b for b in bearings if _stands(b.table, replaced)],
             last_number=max(kinds, default=0),
         )
 

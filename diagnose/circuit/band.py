@@ -1,6 +1,6 @@
 """An uncertain figure: its mean and the range of nine plausible engines in ten.
 
-Imported by ``circuit``, ``signoff``, ``output`` and ``found_faults``.
+Imported by ``circuit``, ``bearings``, ``signoff``, ``output`` and ``found_faults``.
 """
 
 from __future__ import annotations

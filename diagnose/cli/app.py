@@ -11,6 +11,7 @@ import typer
 
 from diagnose import __version__
 from diagnose.cli import (
+    bearings,
     book,
     cards,
     circuit,
@@ -34,6 +35,7 @@ COMMANDS: tuple[tuple[Callable[..., None], str], ...] = (
     (circuit.survey, "What gauge readings say of the oil circuit."),
     (circuit.budget, "How many psi each measured finding explains."),
     (circuit.forecast, "The pressure after a planned repair."),
+    (bearings.bearings, "Main and rod clearances, and which shells to order."),
     (repair.signoff, "Fit checks in assembly order, and first-start monitoring."),
     (repair.close, "End a job: what it was, how it was confirmed, what was done."),
     (cards.card, "One engine's own figures in one file that several jobs name."),

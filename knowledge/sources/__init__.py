@@ -1,5 +1,6 @@
 """Every source that is cited, sorted by kind; ``trust`` says how far each is relied on."""
 
+from knowledge.sources.bearing_sizes import *  # noqa: F403
 from knowledge.sources.general import *  # noqa: F403
 from knowledge.sources.makers import *  # noqa: F403
 from knowledge.sources.makers_cleaning import *  # noqa: F403

@@ -152,6 +152,96 @@ MOST_CRANK_END_FLOAT = Limit(
     ),
 )
 
+# Form of journals and bores: the largest difference of readings of one part.
+FORM = (0.0, 0.5 * MM)
+JOURNAL_OVAL = Quantity(
+    id="journal_oval",
+    says="out of round of a journal",
+    dimension="length",
+    plausible=FORM,
+    source=JUDGEMENT,
+)
+JOURNAL_TAPER = Quantity(
+    id="journal_taper",
+    says="taper of a journal, one end to the other",
+    short="taper of a journal",
+    dimension="length",
+    plausible=FORM,
+    source=JUDGEMENT,
+)
+BORE_OVAL = Quantity(
+    id="bore_oval",
+    says="out of round of a bearing's bore in block or rod",
+    short="out of round of a bore",
+    dimension="length",
+    plausible=FORM,
+    source=JUDGEMENT,
+)
+BORE_TAPER = Quantity(
+    id="bore_taper",
+    says="taper or bell mouth of a bearing's bore in block or rod",
+    short="taper of a bore",
+    dimension="length",
+    plausible=FORM,
+    source=JUDGEMENT,
+)
+MOST_JOURNAL_OVAL = Limit(
+    id="journal_oval",
+    says="most out of round of a main journal or crankpin",
+    quantities=(JOURNAL_OVAL,),
+    side=Side.MOST,
+    typical=0.0005 * INCH,
+    source=sources.BEARING_GUIDE_CEB1,
+    of="bearing maker",
+    others=(
+        Printed(
+            value=0.0005 * INCH, of="diesel, army manual", source=sources.ARMY_TM_262_CRANKPINS
+        ),
+        Printed(value=0.0003 * INCH, of="6.0 V8 of 2005", source=sources.V8_CRANKSHAFT_2005),
+        Printed(value=0.010 * MM, of="1.9 four of 1998", source=sources.FOUR_CRANK_1998),
+        Printed(value=0.0006 * INCH, of="3.8 V6 of 2001", source=sources.V6_CRANK_2001),
+    ),
+)
+MOST_JOURNAL_TAPER = Limit(
+    id="journal_taper",
+    says="most taper of a main journal or crankpin",
+    quantities=(JOURNAL_TAPER,),
+    side=Side.MOST,
+    typical=0.0005 * INCH,
+    source=sources.V10_JOURNALS_1996,
+    of="8.0 V10 of 1996",
+    others=(
+        Printed(
+            value=0.0005 * INCH, of="diesel, army manual", source=sources.ARMY_TM_262_CRANKPINS
+        ),
+        Printed(value=0.0006 * INCH, of="diesel, army manual", source=sources.ARMY_TM_202_JOURNALS),
+        Printed(value=0.010 * MM, of="1.9 four of 1998", source=sources.FOUR_CRANK_1998),
+    ),
+)
+MOST_BORE_OVAL = Limit(
+    id="bore_oval",
+    says="most out of round of a main or rod bore without its shells",
+    quantities=(BORE_OVAL,),
+    side=Side.MOST,
+    typical=0.010 * MM,
+    source=sources.FOUR_RODS_1997,
+    of="rods of a 2.0 four of 1997",
+    others=(
+        Printed(value=0.008 * MM, of="mains of a 3.9 V6 of 2007", source=sources.V6_BLOCK_2007),
+        Printed(value=0.0010 * INCH, of="mains of older pushrod engines", source=FROM_MEMORY),
+    ),
+)
+MOST_BORE_TAPER = Limit(
+    id="bore_taper",
+    says="most taper or bell mouth of a main or rod bore",
+    quantities=(BORE_TAPER,),
+    side=Side.MOST,
+    typical=0.010 * MM,
+    source=sources.FOUR_RODS_1997,
+    of="rods of a 2.0 four of 1997",
+    others=(Printed(value=0.0005 * INCH, of="mains of older pushrod engines", source=FROM_MEMORY),),
+)
+
 # dimensions of the circuit
 MAIN_COUNT = Quantity(
     id="main_count",

@@ -1,0 +1,218 @@
+"""The shells to order for each bearing, and how far journals are ground for them.
+
+Imported by ``bearings`` and ``output.documents``.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from statistics import fmean
+
+from diagnose.bearings.judging import Flag, Judged, Mark
+from diagnose.bearings.targets import Target, group_of, standard_journal
+from diagnose.case.case import Case
+from diagnose.fits.bearing import Kind, Place
+from diagnose.fits.shells import (
+    TOLERANCE,
+    Pair,
+    best_pair,
+    clearance_with,
+    ground_to,
+    ground_undersize,
+    is_rare,
+    pairs,
+)
+from knowledge.stations.bearings import sizes
+from knowledge.stations.bearings.sizes import Undersize
+from knowledge.units import LENGTH, MM, unit_named
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """The shells for one bearing and the clearance they give [m]."""
+
+    place: Place
+    pair: Pair
+    clearance: float
+    reached: bool  #: whether that is the clearance wanted
+    journal: float | None = None  #: diameter to grind this journal to [m]; None: as it is
+
+
+@dataclass(frozen=True, slots=True)
+class Order:
+    """What to order for the bearings of one kind."""
+
+    kind: Kind
+    choices: tuple[Choice, ...]
+    ground: float | None = None  #: undersize all are ground to [m]; None: no grinding
+    journals: tuple[float, float] | None = None  #: least and most diameter after grinding [m]
+    needs_standard: bool = False  #: a journal must be ground, and what it was new is not known
+    old_shells: bool = False  #: worked out from shells that may be worn
+    unclear: tuple[Place, ...] = ()  #: too wide, and shell or journal may be what is worn
+    undersizes: tuple[Undersize, ...] = ()  #: of which it was chosen
+
+    @property
+    def unusual(self) -> bool:
+        """Whether a shell of the order is made for some engines only."""
+        rare = [u.size for u in self.undersizes if not u.usual]
+        ordered = [s for c in self.choices for s in (c.pair.thin, c.pair.thick)]
+        return any(abs(s - r) <= TOLERANCE for s in ordered for r in rare)
+
+
+def order_for(
+    case: Case, kind: Kind, judged: tuple[Judged, ...], target: Target | None
+) -> tuple[Order | None, tuple[Judged, ...]]:
+    """Choose shells for one kind; return the order and the bearings with marks of grinding."""
+    if target is None:
+        return None, judged
+    mine = [j for j in judged if j.place.kind is kind and _can_be_fitted(j)]
+    grind = {j.place for j in mine if j.has(Flag.JOURNAL_OVAL, Flag.JOURNAL_TAPER)}
+    fine, ground = undersizes(case, kind, mine)
+    choices: list[Choice] = []
+    unclear = tuple(j.place for j in mine if _may_be_shell(case, j, target))
+    for j in mine:
+        choice = None if j.place in unclear else _fitted(case, j, target, fine)
+        if choice is not None and choice.clearance > target.most + TOLERANCE:
+            grind.add(j.place)  # no shell brings it within the limit
+        if choice is not None:
+            choices.append(choice)
+    marked = tuple(j.with_mark(Mark(Flag.GRIND)) if j.place in grind else j for j in judged)
+    if grind:
+        return _ground(case, kind, marked, target, ground)
+    worn = any(not _sized(case, j) for j in mine)
+    if not choices and not unclear:
+        return None, marked
+    order = Order(kind, tuple(choices), old_shells=worn, unclear=unclear, undersizes=fine)
+    return order, marked
+
+
+def _may_be_shell(case: Case, one: Judged, target: Target) -> bool:
+    """Whether a bearing is too wide and nothing tells a worn shell from a worn journal."""
+    if not one.has(Flag.OVER, Flag.AT_LIMIT) or one.clearance is None:
+        return False
+    tight = one.clearance.value < target.low
+    return not tight and not _sized(case, one) and one.journal is None
+
+
+def _can_be_fitted(one: Judged) -> bool:
+    return not one.has(Flag.IMPOSSIBLE)
+
+
+def undersizes(
+    case: Case, kind: Kind, judged: list[Judged]
+) -> tuple[tuple[Undersize, ...], tuple[Undersize, ...]]:
+    """The undersizes that need no grinding, and those of ground journals.
+
+    The case's own list where it has one, else what is usually made, inch or metric as measured.
+    """
+    given = group_of(case, kind).sizes
+    if given:
+        mark = sizes.CLEAN_UP_SOURCE
+        own = [Undersize(u, mark) for u in given]
+        return (
+            tuple(u for u in own if u.size <= sizes.MOST_FINE),
+            tuple(u for u in own if u.size > sizes.MOST_FINE),
+        )
+    if any(is_metric(j) for j in judged):
+        return sizes.FINE_METRIC, sizes.GROUND_METRIC
+    return sizes.FINE_INCH, sizes.GROUND_INCH
+
+
+def is_metric(one: Judged) -> bool:
+    """Whether a bearing was measured in millimetres."""
+    named = unit_named(one.measured.unit or one.measured.fine_unit, LENGTH)
+    return named is not None and named.factor == MM
+
+
+def _sized(case: Case, one: Judged) -> bool:
+    """Whether the clearance with new standard shells follows from bore, journal and new wall."""
+    return bool(one.bore and one.journal and group_of(case, one.place.kind).new_shell)
+
+
+def _as_standard(case: Case, one: Judged, target: Target) -> tuple[float, float] | None:
+    """A clearance [m] with new shells, and the undersize [m] of the shells it holds for.
+
+    From housing bore, wall of a new shell and journal; else from what the journal has worn, new
+    shells on a new journal giving what is wanted; else as measured.
+    """
+    if _sized(case, one) and one.bore and one.journal:
+        wall = fmean(group_of(case, one.place.kind).new_shell)
+        across = fmean(place[0] for place in one.measured.readings.bore)
+        return across - 2 * wall - one.journal.mean, 0.0
+    if one.clearance is None:
+        return None
+    fitted = one.measured.readings.undersize
+    standard = standard_journal(case, one.place.kind)
+    if one.has(Flag.OVER, Flag.AT_LIMIT) and one.journal is not None and standard is not None:
+        worn = max(sum(standard) / 2 - fitted - one.journal.mean, 0.0)
+        return min((target.low + target.high) / 2 + worn, one.clearance.value), fitted
+    return one.clearance.value, fitted
+
+
+def _fitted(case: Case, one: Judged, target: Target, fine: tuple[Undersize, ...]) -> Choice | None:
+    """The best shells on the journal as it is; the nearest where none reaches the band."""
+    start = _as_standard(case, one, target)
+    if start is None:
+        return None
+    measured, fitted = start
+    base = one.measured.readings.undersize
+    same = Pair(base, base)
+    as_is = clearance_with(measured, fitted, same)
+    error = one.clearance.error if one.clearance else 0.0
+    if target.low - error <= as_is <= target.high + error:  # the reading tells no better
+        return Choice(one.place, same, as_is, True)
+    rare = [base + u.size for u in fine if not u.usual]
+    choice = pairs([base, *(base + u.size for u in fine)])
+    pair = best_pair(measured, fitted, (target.low, target.high), choice, rare)
+    if pair is not None:
+        return Choice(one.place, pair, clearance_with(measured, fitted, pair), True)
+    middle = (target.low + target.high) / 2
+    pair = min(
+        (p for p in choice if not p.mixed and not is_rare(p, rare)),
+        key=lambda p: abs(clearance_with(measured, fitted, p) - middle),
+    )
+    return Choice(one.place, pair, clearance_with(measured, fitted, pair), False)
+
+
+def _ground(
+    case: Case,
+    kind: Kind,
+    judged: tuple[Judged, ...],
+    target: Target,
+    ground: tuple[Undersize, ...],
+) -> tuple[Order, tuple[Judged, ...]]:
+    """Grind all journals of a kind to the undersize that the worst of them needs."""
+    mine = [j for j in judged if j.place.kind is kind and _can_be_fitted(j)]
+    middle = (target.low + target.high) / 2
+    new = {j.place: _new_journal(case, j, middle) for j in mine}
+    if any(new[j.place] is None for j in mine if j.has(Flag.GRIND)):
+        return Order(kind, (), needs_standard=True, undersizes=ground), judged
+    offered = [u.size for u in ground]
+    needed = {
+        j.place: ground_undersize(j.journal.least, size, offered)
+        for j in mine
+        if j.journal is not None and (size := new[j.place]) is not None
+    }
+    lost = {place for place, size in needed.items() if size is None}
+    marked = tuple(j.with_mark(Mark(Flag.BELOW_LAST)) if j.place in lost else j for j in judged)
+    undersize = max((s for s in needed.values() if s is not None), default=None)
+    if undersize is None:
+        return Order(kind, (), undersizes=ground), marked
+    pair = Pair(undersize, undersize)
+    choices = [
+        Choice(j.place, pair, middle, True, sum(ground_to(size, undersize)) / 2)
+        for j in mine
+        if j.place not in lost and (size := new[j.place]) is not None
+    ]
+    standard = standard_journal(case, kind)
+    journals = ground_to(standard, undersize) if standard else None
+    return Order(kind, tuple(choices), undersize, journals, undersizes=ground), marked
+
+
+def _new_journal(case: Case, one: Judged, middle: float) -> tuple[float, float] | None:
+    """The standard journal for this bore: what gives the clearance wanted, else the maker's."""
+    if _sized(case, one):
+        wall = fmean(group_of(case, one.place.kind).new_shell)
+        across = fmean(place[0] for place in one.measured.readings.bore)
+        return (across - 2 * wall - middle,) * 2
+    return standard_journal(case, one.place.kind)

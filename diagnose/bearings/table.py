@@ -1,0 +1,190 @@
+"""The bearings of a case judged as a whole, with what to order and what to do next."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import Enum
+
+from diagnose.bearings.judging import Flag, Judged, by_strip, judge
+from diagnose.bearings.orders import Order, order_for
+from diagnose.bearings.pressure import Option, Pressures, pressures
+from diagnose.bearings.targets import Target, count_of, target_of, use_of
+from diagnose.case.case import Case
+from diagnose.fits.bearing import Kind, Place, mean_leak
+from knowledge.book import Book
+from knowledge.stations.bearings.sizes import Use
+
+
+class Step(Enum):
+    """What to do next, the first that applies."""
+
+    MEASURE = "measure"
+    CHECK = "check_readings"
+    MICROMETER = "settle_with_micrometers"
+    MISSING = "measure_the_rest"
+    JOURNAL = "measure_journals"
+    STANDARD = "enter_new_journal"
+    CRANK = "another_crank"
+    BORES = "have_bores_resized"
+    GRIND = "grind"
+    SHELLS = "order_shells"
+    FITTED = "measure_as_fitted"
+    REFIT = "refit"
+    SIGN_OFF = "sign_off"
+
+
+@dataclass(frozen=True, slots=True)
+class Bearings:
+    """All bearings of a case: measured, judged, ordered."""
+
+    case: Case
+    use: Use
+    found: tuple[Judged, ...]
+    fitted: tuple[Judged, ...]  #: measured with the new parts
+    missing: tuple[Place, ...]  #: of the engine, without a clearance
+    counts: Mapping[Kind, int | None]
+    targets: Mapping[Kind, Target | None]
+    orders: Mapping[Kind, Order]
+    pressures: Pressures
+    next_step: Step
+    next_places: tuple[Place, ...] = ()  #: the bearings the next step is about
+
+    @property
+    def shown(self) -> tuple[Judged, ...]:
+        """One line per bearing: as fitted where that was measured, else as found."""
+        built = {j.place for j in self.fitted if j.clearance}
+        found = [j for j in self.found if j.place not in built]
+        return tuple(sorted([*found, *(j for j in self.fitted if j.clearance)], key=_in_order))
+
+
+def _in_order(one: Judged) -> Place:
+    return one.place
+
+
+def bearings_of(
+    case: Case,
+    book: Book,
+    *,
+    counts: Mapping[Kind, int | None] | None = None,
+    with_pressure: bool = True,
+) -> Bearings:
+    """Judge the bearings of a case.
+
+    ``counts``: how many of each kind the engine has, where the case does not say or is wrong.
+    ``with_pressure``: also solve the oil circuit.
+    """
+    targets = {kind: target_of(case, kind) for kind in Kind}
+    found = judge(case, case.bearings.found, targets)
+    fitted = judge(case, case.bearings.fitted, targets)
+    orders: dict[Kind, Order] = {}
+    for kind in Kind:
+        order, found = order_for(case, kind, found, targets[kind])
+        if order is not None:
+            orders[kind] = order
+    given = counts or {}
+    counts = {k: count_of(case, k) if given.get(k) is None else given[k] for k in Kind}
+    known = {j.place for j in (*found, *fitted) if j.clearance is not None}
+    missing = tuple(p for p in every_place(case, counts) if p not in known)
+    step, places = _next(found, fitted, missing, orders)
+    options = _options(found, orders, targets) if with_pressure else []
+    return Bearings(
+        case=case,
+        use=use_of(case),
+        found=found,
+        fitted=fitted,
+        missing=missing,
+        counts=counts,
+        targets=targets,
+        orders=orders,
+        pressures=pressures(case, book, options),
+        next_step=step,
+        next_places=places,
+    )
+
+
+def every_place(case: Case, counts: Mapping[Kind, int | None]) -> tuple[Place, ...]:
+    """Every bearing of the engine, in order: as many as it has, and all that were measured."""
+    places = {*case.bearings.found, *case.bearings.fitted}
+    for kind, count in counts.items():
+        places |= {Place(kind, n) for n in range(1, (count or 0) + 1)}
+    return tuple(sorted(places, key=lambda p: (list(Kind).index(p.kind), p.number)))
+
+
+def _options(
+    found: tuple[Judged, ...], orders: Mapping[Kind, Order], targets: Mapping[Kind, Target | None]
+) -> list[Option]:
+    """As found, with the order, and at both ends of what is wanted."""
+    measured = {k for k in Kind if any(j.place.kind is k and j.clearance for j in found)}
+    if not measured:
+        return []
+    options = [Option("as found", {})]
+    ordered = {
+        kind: mean_leak([max(c.clearance, 0.0) for c in order.choices])
+        for kind, order in orders.items()
+        if order.choices and kind in measured
+    }
+    if ordered:
+        options.append(Option("with this order", ordered))
+    wanted = {k: t for k, t in targets.items() if t is not None and k in measured}
+    if wanted:
+        options.append(Option("all at the tight end", {k: t.low for k, t in wanted.items()}))
+        options.append(Option("all at the wide end", {k: t.high for k, t in wanted.items()}))
+    return options
+
+
+_RESIZE = (Flag.BORE_OVAL, Flag.BORE_TAPER, Flag.BELL_MOUTH)
+
+
+def _next(
+    found: tuple[Judged, ...],
+    fitted: tuple[Judged, ...],
+    missing: tuple[Place, ...],
+    orders: Mapping[Kind, Order],
+) -> tuple[Step, tuple[Place, ...]]:
+    """The first thing that is left to do, and the bearings it is about."""
+    measured = [j for j in (*found, *fitted) if j.clearance is not None]
+
+    def marked(every: tuple[Judged, ...], *flags: Flag) -> tuple[Place, ...]:
+        return tuple(j.place for j in every if j.has(*flags))
+
+    if not measured:
+        return Step.MEASURE, missing
+    if fitted:
+        return _after_fitting(found, fitted)
+    unclear = tuple(
+        j.place for j in found if j.has(Flag.AT_LIMIT) and by_strip(j) and not j.has(Flag.GRIND)
+    )
+    worn = tuple(p for order in orders.values() for p in order.unclear)
+    needs = tuple(j.place for j in found if j.has(Flag.GRIND) and _unsized(orders, j))
+    steps = (
+        (Step.CHECK, marked(found, Flag.IMPOSSIBLE, Flag.DISAGREE)),
+        (Step.MISSING, missing),
+        (Step.JOURNAL, worn),
+        (Step.MICROMETER, unclear),
+        (Step.STANDARD, needs),
+        (Step.CRANK, marked(found, Flag.BELOW_LAST)),
+        (Step.BORES, marked(found, *_RESIZE)),
+        (Step.GRIND, marked(found, Flag.GRIND)),
+    )
+    for step, places in steps:
+        if places:
+            return step, places
+    return Step.SHELLS, tuple(j.place for j in found)
+
+
+def _unsized(orders: Mapping[Kind, Order], one: Judged) -> bool:
+    order = orders.get(one.place.kind)
+    return order is not None and order.needs_standard
+
+
+def _after_fitting(
+    found: tuple[Judged, ...], fitted: tuple[Judged, ...]
+) -> tuple[Step, tuple[Place, ...]]:
+    """With new parts in: those out of limits, else those not measured yet, else the sign-off."""
+    wrong = tuple(j.place for j in fitted if j.marks)
+    if wrong:
+        return Step.REFIT, wrong
+    built = {j.place for j in fitted if j.clearance is not None}
+    left = tuple(j.place for j in found if j.place not in built)
+    return (Step.FITTED, left) if left else (Step.SIGN_OFF, ())

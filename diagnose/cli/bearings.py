@@ -1,0 +1,131 @@
+"""The command ``bearings``: readings in, clearances and shells to order out."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from diagnose.cli import printing
+from diagnose.cli.options import AsBlanks, AsJson, AsMarkdown, AsPage, CaseFile, form_of
+from diagnose.errors import PartlySavedError
+
+if TYPE_CHECKING:
+    from diagnose.entry.details import Details
+    from knowledge.book import Book
+
+
+def bearings(
+    case: CaseFile,
+    readings: Annotated[
+        list[str] | None,
+        typer.Argument(
+            metavar="READINGS",
+            help='What was measured: "main 3 journal 2.4482 2.4481 2.4480 2.4481 in", '
+            '"rod 1 strip 2.2 thou", "mains new_shell 0.0955 in".',
+        ),
+    ] = None,
+    sheet: Annotated[
+        Path | None,
+        typer.Option(
+            "--from",
+            "--sheet",
+            readable=False,
+            metavar="FILE",
+            help="A filled-in sheet of this command, .md or .toml.",
+        ),
+    ] = None,
+    fitted: Annotated[
+        bool,
+        typer.Option(
+            "--fitted", help="Measured with the new parts in: counts for sign-off, not as found."
+        ),
+    ] = False,
+    mains: Annotated[
+        int | None, typer.Option(min=0, max=40, help="How many mains, where the case is silent.")
+    ] = None,
+    rods: Annotated[
+        int | None, typer.Option(min=0, max=40, help="How many rods, where the case is silent.")
+    ] = None,
+    full: Annotated[
+        bool, typer.Option("--full", "--all", help="The arithmetic line by line, and every source.")
+    ] = False,
+    note: Annotated[str, typer.Option(metavar="TEXT", help="A note to keep with it.")] = "",
+    by: Annotated[str, typer.Option(metavar="NAME", help="Who measured.")] = "",
+    when: Annotated[
+        str, typer.Option(metavar="DATE", help="Date, 2026-05-01; today if left out.")
+    ] = "",
+    markdown: AsMarkdown = False,
+    blanks: AsBlanks = False,
+    html: AsPage = None,
+    json: AsJson = False,
+) -> None:
+    """Main and rod bearings measured: clearance, taper, out of round, shells to order.
+
+    Figures of a diameter: one; front, rear; or two ways across at front and rear (in line with the
+    load first). Fields: bore, shell, inside (bore with shells), journal, strip, undersize; of all
+    mains or rods: new_journal, new_bore, new_shell, wanted, sizes, use (road or hard).
+    """
+    from diagnose.bearings.table import bearings_of
+    from diagnose.case.loading import load
+    from diagnose.entry.details import Details
+    from diagnose.fits.bearing import Kind
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.bearing_sheet import bearing_sheet
+    from diagnose.output.documents.bearings import bearings_document
+    from diagnose.output.text.bearings import bearings_text
+    from knowledge.book import the_book
+
+    form = form_of(json=json, markdown=markdown, blanks=blanks)
+    printing.check_page(html, form)
+    book = the_book()
+    details = Details(note=note, by=by, when=when)
+    bad = _saved(case, book, readings or [], sheet, details, fitted=fitted)
+    counts = {Kind.MAIN: mains, Kind.ROD: rods}
+    loaded = load(case, book)
+    found = bearings_of(loaded, book, counts=counts, with_pressure=form in ("text", "json"))
+    if html is not None:
+        from diagnose.output.html.bearings_page import bearings_html
+
+        document = bearings_document(found, str(case))
+        printing.write_page(html, bearings_html(bearing_sheet(found, str(case)), document), case)
+    elif form == "json":
+        printing.data(as_json(bearings_document(found, str(case))))
+    elif form in ("markdown", "blanks"):
+        from diagnose.output.markdown.bearings import bearings_blanks, bearings_markdown
+
+        made = bearing_sheet(found, str(case))
+        printing.answer(bearings_markdown(made) if form == "markdown" else bearings_blanks(made))
+    else:
+        printing.answer(bearings_text(bearings_document(found, str(case)), full=full))
+    if bad:
+        raise PartlySavedError("\n".join(bad))
+
+
+def _saved(
+    case: Path,
+    book: Book,
+    readings: list[str],
+    sheet: Path | None,
+    details: Details,
+    *,
+    fitted: bool,
+) -> tuple[str, ...]:
+    """Save what was typed and the good lines of a sheet; return what is wrong with the others."""
+    from diagnose.entry.bearings import BearingsInput, parse_words, read_blanks, record_bearings
+    from diagnose.entry.sheets import read_sheet
+    from diagnose.errors import UsageError
+
+    given = list(parse_words(readings))
+    bad: tuple[str, ...] = ()
+    if sheet is not None:
+        read = read_blanks(read_sheet(sheet))
+        given += read.given
+        bad = read.bad
+        if not given:
+            raise UsageError("\n".join(bad) or "no reading of a bearing in the sheet")
+    if given:
+        saved = record_bearings(case, book, BearingsInput(given, fitted, details))
+        bad += saved.refused
+    return bad

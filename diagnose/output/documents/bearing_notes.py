@@ -1,0 +1,66 @@
+"""Notes on an order of shells, and what the errors and limits rest on.
+
+Imported by ``output.documents``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from diagnose.bearings.table import Bearings
+from diagnose.case.bearings import form_limit, shown
+from diagnose.output.documents.bearing_words import SIGMAS, figure, units_for
+from diagnose.output.documents.limits import source_title
+from knowledge.stations.bearings import quantities, sizes
+
+
+def notes(found: Bearings) -> Iterator[str]:
+    """Return what to know of an order before it is sent."""
+    orders = list(found.orders.values())
+    if any(c.pair.mixed for o in orders for c in o.choices):
+        yield (
+            "Two sizes in one bore: one bearing maker allows 0.0005 in of wall, one vehicle maker "
+            "forbids it: see the manual."
+        )
+    if any(o.unusual for o in orders):
+        yield "A size made for some engines only is among them: ask first."
+    if any(o.old_shells and o.choices for o in orders):
+        yield ("Worked out from the shells measured; worn ones read wider than new.")
+    if found.pressures.why_not:
+        yield f"No hot idle pressure: {found.pressures.why_not}"
+
+
+def grinding(found: Bearings) -> Iterator[str]:
+    """Return what the maker's own sizes make of ground journals."""
+    for order in found.orders.values():
+        if order.journals is not None:
+            size, _ = units_for(order.kind, found)
+            low, high = order.journals
+            yield (
+                f"By the maker's sizes {order.kind.value} journals end at {figure(low, size)} to "
+                f"{shown(high, size)}; all of a kind are ground alike "
+                f"({source_title(sizes.GRIND_ALL_SOURCE)})."
+            )
+
+
+def instruments(found: Bearings) -> Iterator[str]:
+    """Return the error of each instrument, and each limit of form."""
+    size, _ = units_for(None, found)
+    for says, error, source in (
+        ("micrometer on a journal", sizes.JOURNAL_ERROR, sizes.JOURNAL_ERROR_SOURCE),
+        ("ball micrometer on a shell", sizes.SHELL_ERROR, sizes.SHELL_ERROR_SOURCE),
+        ("bore gauge", sizes.BORE_ERROR, sizes.BORE_ERROR_SOURCE),
+        ("gauge strip", sizes.STRIP_ERROR, sizes.STRIP_ERROR_SOURCE),
+    ):
+        yield f"{says}: ±{shown(SIGMAS * error, size)} ({source_title(source)})"
+    for limit in (
+        quantities.MOST_JOURNAL_OVAL,
+        quantities.MOST_JOURNAL_TAPER,
+        quantities.MOST_BORE_OVAL,
+        quantities.MOST_BORE_TAPER,
+    ):
+        most = form_limit(found.case, limit)
+        printed = limit.printed(found.case.has)[0]
+        own = limit in found.case.limits or most != found.case.limit(limit)
+        whose = "this engine's own" if own else f"{printed.of}, {printed.source.key}"
+        yield f"{limit.says}: {shown(most, size)} ({whose})"

@@ -1,0 +1,98 @@
+"""What to do next with the bearings, in words and commands; imported by ``output.documents``."""
+
+from __future__ import annotations
+
+from diagnose.bearings.judging import Flag
+from diagnose.bearings.table import Bearings, Step
+from diagnose.fits.bearing import Place
+from diagnose.output.documents.bearing_words import is_metric, named_places, units_for
+from diagnose.output.lines import as_typed
+
+
+def next_lines(found: Bearings, path: str) -> tuple[str, ...]:
+    """The next thing to do: a sentence, and the command to type where there is one."""
+    case = as_typed(path)
+    places = found.next_places
+    which = named_places(places)
+    first = places[0] if places else None
+    size, fine = units_for(None, found)
+    match found.next_step:
+        case Step.MEASURE:
+            many = "" if places else " --mains 7 --rods 6"
+            return (
+                "print the sheet and measure, all dry and clean, caps at torque",
+                f"diagnose bearings {case}{many} --html sheet.html",
+                f'diagnose bearings {case} "{_example(first, fine)}"',
+            )
+        case Step.CHECK:
+            return (f"read {which} again: the readings do not fit", _typed(case, first, fine))
+        case Step.MISSING:
+            return (f"measure {which}", _typed(case, first, fine))
+        case Step.JOURNAL:
+            return (
+                f"micrometer on {which}: is it the shell or the journal?",
+                f'diagnose bearings {case} "{_journal(first, size)}"',
+            )
+        case Step.MICROMETER:
+            return (
+                f"settle {which} with micrometer and bore gauge",
+                f'diagnose bearings {case} "{_sizes(first, size)}"',
+            )
+        case Step.STANDARD:
+            kind = first.kind.plural if first else "mains"
+            figures = "62.18 62.20 mm" if is_metric(size) else "2.4479 2.4488 in"
+            return (
+                f"look up the {kind} journal when new: the grinder needs it",
+                f'diagnose bearings {case} "{kind} new_journal {figures}"',
+            )
+        case Step.CRANK:
+            return (f"{which}: below the last undersize; another crank, or build it up",)
+        case Step.BORES:
+            return (f"have the bore of {which} resized first: no shell mends a bore",)
+        case Step.GRIND:
+            return (
+                f"crank to the grinder ({which}); then measure as fitted",
+                _typed(case, first, fine, fitted=True),
+            )
+        case Step.SHELLS:
+            return (
+                "order, fit dry at full torque, measure as fitted",
+                _typed(case, first, fine, fitted=True),
+            )
+        case Step.FITTED:
+            return (
+                f"measure {which} with the new shells in",
+                _typed(case, first, fine, fitted=True),
+            )
+        case Step.REFIT:
+            flags = {m.flag for j in found.fitted if j.place in places for m in j.marks}
+            how = "measure again" if flags <= {Flag.AT_LIMIT, Flag.DISAGREE} else "other shells"
+            return (f"{which} as fitted: {how}", _typed(case, first, fine, fitted=True))
+        case Step.SIGN_OFF:
+            return ("every bearing as fitted is in limits: go on", f"diagnose signoff {case}")
+
+
+def _typed(case: str, place: Place | None, unit: str, *, fitted: bool = False) -> str:
+    option = "--fitted " if fitted else ""
+    return f'diagnose bearings {case} {option}"{_example(place, unit)}"'
+
+
+def _example(place: Place | None, unit: str) -> str:
+    """A clearance as one may type it."""
+    gap = "0.055 mm" if is_metric(unit) else "2.2 thou"
+    return f"{place.says if place else 'main 1'} strip {gap}"
+
+
+def _sizes(place: Place | None, unit: str) -> str:
+    """Journal and bore as one may type them."""
+    name = place.says if place else "main 1"
+    if is_metric(unit):
+        return f"{name} inside 62.25 mm journal 62.20 mm"
+    return f"{name} inside 2.4505 in journal 2.4483 in"
+
+
+def _journal(place: Place | None, unit: str) -> str:
+    """Readings of a journal as one may type them."""
+    name = place.says if place else "main 1"
+    figures = "62.18 62.17 62.18 62.17 mm" if is_metric(unit) else "2.4483 2.4482 2.4483 2.4482 in"
+    return f"{name} journal {figures}"

@@ -1,0 +1,147 @@
+"""Words for bearings, shells and lengths; imported by ``output.documents.bearings`` and its parts."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from diagnose.bearings.judging import Flag, Judged, Mark
+from diagnose.bearings.table import Bearings
+from diagnose.case.bearing_values import unit_of
+from diagnose.case.bearings import shown
+from diagnose.case.units import units_of as job_units
+from diagnose.fits.bearing import Kind, Place
+from diagnose.fits.shells import TOLERANCE, Pair
+from knowledge.units import INCH, LENGTH, MM, unit_named
+
+SIGMAS = 2.0  #: of an error that is shown: covers about nineteen in twenty
+
+SHORT = {
+    Flag.IMPOSSIBLE: "cannot be, read again",
+    Flag.BELOW_LAST: "below the last undersize",
+    Flag.GRIND: "grind",
+    Flag.OVER: "over {limit}",
+    Flag.TIGHT: "under {limit}",
+    Flag.BORE_OVAL: "bore oval {value}",
+    Flag.BORE_TAPER: "bore tapered {value}",
+    Flag.BELL_MOUTH: "bore bell-mouthed {value}",
+    Flag.AT_LIMIT: "at the limit {limit}",
+    Flag.FAMILY: "out of family, middle {limit}",
+    Flag.DISAGREE: "another way {limit}",
+    Flag.JOURNAL_OVAL: "oval",
+    Flag.JOURNAL_TAPER: "tapered",
+    Flag.CRUSH: "crush {value}",
+    Flag.SPREAD: "spread {value}",
+}
+#: what the value of a flag is held against, for the long form
+AGAINST = {
+    Flag.IMPOSSIBLE: "clearance {value} cannot be: a reading or a unit is wrong",
+    Flag.GRIND: "the journal must be ground",
+    Flag.JOURNAL_OVAL: "journal out of round {value}, at most {limit}",
+    Flag.JOURNAL_TAPER: "journal tapered {value}, at most {limit}",
+    Flag.BORE_OVAL: "bore out of round {value}, at most {limit}",
+    Flag.BORE_TAPER: "bore tapered {value}, at most {limit}",
+    Flag.BELL_MOUTH: "bore differs {value} between its ends and its middle, at most {limit}",
+    Flag.CRUSH: "crush {value}, should be no less and no more than {limit} at that end",
+    Flag.SPREAD: "spread {value}, should be no less and no more than {limit} at that end",
+    Flag.OVER: "clearance {value}, over the limit of {limit}",
+    Flag.TIGHT: "clearance {value}, under the least of {limit}",
+    Flag.AT_LIMIT: "clearance {value} cannot be told from the limit of {limit}",
+    Flag.FAMILY: "clearance {value}, the middle of its kind is {limit}",
+    Flag.DISAGREE: "clearance {value} by one way and {limit} by another",
+}
+
+
+def figure(value: float, unit: str) -> str:
+    """A length without its unit, as ``shown`` has it."""
+    return shown(value, unit).split()[0]
+
+
+def of_mark(mark: Mark, unit: str, *, long: bool = False) -> str:
+    """What a mark says, its figures in a unit."""
+    if long:
+        text = AGAINST.get(mark.flag, SHORT[mark.flag])
+        return text.format(value=shown(mark.value, unit), limit=shown(mark.limit, unit))
+    return SHORT[mark.flag].format(value=figure(mark.value, unit), limit=figure(mark.limit, unit))
+
+
+def units_of(one: Judged, bearings: Bearings) -> tuple[str, str]:
+    """The units of one bearing's sizes and clearances: its own, else those of the others."""
+    every = [j.measured for j in (one, *bearings.found, *bearings.fitted)]
+    size = next((m.unit for m in every if m.unit), "")
+    fine = one.measured.fine_unit or next((m.fine_unit for m in every if m.fine_unit), "")
+    return size or (fine if is_metric(fine) else "in"), fine or size or "in"
+
+
+def units_for(kind: Kind | None, bearings: Bearings) -> tuple[str, str]:
+    """The units most fitting for the bearings of a kind: those of the first measured."""
+    every = (*bearings.fitted, *bearings.found)
+    one = next((j for j in every if kind is None or j.place.kind is kind), None)
+    one = one or next(iter(every), None)
+    if one is None:
+        texts = [t for g in bearings.case.bearings.groups.values() for t in g.texts.values()]
+        typed = next(filter(None, map(unit_of, texts)), None)
+        job = typed or job_units(bearings.case).of(LENGTH) or "in"
+        return ("mm", "mm") if is_metric(job) else ("in", "in")
+    return units_of(one, bearings)
+
+
+def is_metric(unit: str) -> bool:
+    """Whether a unit is a millimetre."""
+    named = unit_named(unit, LENGTH) if unit else None
+    return named is not None and named.factor == MM
+
+
+def named_places(places: Iterable[Place]) -> str:
+    """Bearings in few words.
+
+    >>> named_places([Place(Kind.MAIN, 1), Place(Kind.MAIN, 2), Place(Kind.MAIN, 3), Place(Kind.ROD, 5)])
+    'mains 1-3, rod 5'
+    """
+    parts = []
+    every = list(places)
+    for kind in Kind:
+        numbers = sorted({p.number for p in every if p.kind is kind})
+        if numbers:
+            word = kind.value if len(numbers) == 1 else kind.plural
+            parts.append(f"{word} {_runs(numbers)}")
+    return ", ".join(parts)
+
+
+def _runs(numbers: list[int]) -> str:
+    runs: list[list[int]] = []
+    for n in numbers:
+        if runs and n == runs[-1][-1] + 1:
+            runs[-1].append(n)
+        else:
+            runs.append([n])
+    return ", ".join(
+        str(r[0]) if len(r) == 1 else f"{r[0]}-{r[-1]}" if len(r) > 2 else f"{r[0]}, {r[1]}"
+        for r in runs
+    )
+
+
+def shell(undersize: float, unit: str) -> str:
+    """One shell by its size.
+
+    >>> shell(0.010 * INCH, "in"), shell(0.0, "in"), shell(-0.001 * INCH, "in")
+    ('0.010 in undersize', 'standard', '0.001 in thinner than standard')
+    """
+    if abs(undersize) <= TOLERANCE:
+        return "standard"
+    factor, name = (MM, "mm") if is_metric(unit) else (INCH, "in")
+    text = f"{abs(undersize) / factor:.4f}".rstrip("0")
+    least = 2 if name == "mm" else 3
+    whole, _, part = text.partition(".")
+    size = f"{whole}.{part.ljust(least, '0')} {name}"
+    return f"{size} undersize" if undersize > 0 else f"{size} thinner than standard"
+
+
+def shells(pair: Pair, kind: Kind, unit: str, brief: bool = False) -> str:
+    """Both shells of a bearing, and where the thicker one goes."""
+    if not pair.mixed:
+        return shell(pair.thin, unit)
+    place = "on top, in the rod" if kind is Kind.ROD else "below, in the cap"
+    thick, thin = shell(pair.thick, unit), shell(pair.thin, unit)
+    if brief:
+        return f"half {thin}, half {thick} {place.split(',')[0]}"
+    return f"one half {thin}, the other {thick} ({place})"
