@@ -11,6 +11,7 @@ from knowledge.stations.topend import quantities as topend
 from knowledge.units import MM
 
 CRANKSHAFT = "crankshaft: fits and wear limits"
+HOUSINGS = "cylinder block and connecting rods: limits"
 PUMP = "oil pump: clearances"
 FIT = (0.0, 3 * MM)
 
@@ -57,9 +58,39 @@ CLEARANCES = (
         manual=CRANKSHAFT,
         rank=17,
         form=Form.MOST,
-        dimension="length",
-        plausible=(0.0, 0.5 * MM),
+        quantity=bearings.JOURNAL_OVAL,
+        most=bearings.MOST_JOURNAL_OVAL,
         tasks=("journals_round",),
+    ),
+    CardFigure(
+        id="journal_taper",
+        section=Section.CLEARANCES,
+        says="most a journal may taper, where it is printed by itself",
+        manual=CRANKSHAFT,
+        rank=42,
+        form=Form.MOST,
+        quantity=bearings.JOURNAL_TAPER,
+        most=bearings.MOST_JOURNAL_TAPER,
+    ),
+    CardFigure(
+        id="bore_oval",
+        section=Section.CLEARANCES,
+        says="most a main or rod bore may be out of round",
+        manual=HOUSINGS,
+        rank=43,
+        form=Form.MOST,
+        quantity=bearings.BORE_OVAL,
+        most=bearings.MOST_BORE_OVAL,
+    ),
+    CardFigure(
+        id="bore_taper",
+        section=Section.CLEARANCES,
+        says="most a main or rod bore may be tapered or bell-mouthed",
+        manual=HOUSINGS,
+        rank=43,
+        form=Form.MOST,
+        quantity=bearings.BORE_TAPER,
+        most=bearings.MOST_BORE_TAPER,
     ),
     CardFigure(
         id="cam_bearing_clearance",
