@@ -66,6 +66,7 @@ from knowledge.stations.bearings import links as bearings_links
 from knowledge.stations.bearings import links_sights as bearings_links_sights
 from knowledge.stations.bearings import quantities as bearings_quantities
 from knowledge.stations.bearings import rules as bearings_rules
+from knowledge.stations.bearings import rules_alarms as bearings_rules_alarms
 from knowledge.stations.bearings import rules_measured as bearings_rules_measured
 from knowledge.stations.bearings import trials as bearings_trials
 from knowledge.stations.delivery import causes as delivery_causes
@@ -204,6 +205,7 @@ MODULES = (
     bearings_links_sights,
     bearings_faults,
     bearings_rules,
+    bearings_rules_alarms,
     bearings_rules_measured,
     bearings_trials,
     pressure_quantities,

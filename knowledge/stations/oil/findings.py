@@ -260,7 +260,7 @@ READ_THE_STICK = Inspection(
         "beside a drop of new oil: does it spread wider, or hang thicker?",
         "do not top up before level and sample are taken",
     ),
-    minutes=5,
+    minutes=3,
     access=Access.OUTSIDE,
     reveals=(
         DIPSTICK_LOW,

@@ -1,8 +1,9 @@
 """Rules at the relief valve: what follows from what is known."""
 
 from knowledge import sources
-from knowledge.model import Station
-from knowledge.rule_api import Conclusions, Known, example, is_absent, rules_of
+from knowledge.model import Severity, Station
+from knowledge.rule_api import Alarm, Conclusions, Known, example, is_absent, rules_of
+from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.relief import findings
 
 rule = rules_of(Station.RELIEF)
@@ -20,3 +21,18 @@ def plunger_that_drops_is_not_seized(known: Known) -> Conclusions:
     """
     if known.lacks(findings.RELIEF_PLUNGER_STICKS):
         yield is_absent(findings.RELIEF_VALVE_STAYED_SHUT, sure=0.9)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(findings.DEBRIS_ON_RELIEF_SEAT)],
+    non_matches=[example(lacks=[findings.DEBRIS_ON_RELIEF_SEAT])],
+)
+def debris_under_the_valve(known: Known) -> Conclusions:
+    """Debris under the relief valve: more of it is in the oil, and bleeds it or wipes a bearing."""
+    if known.has(findings.DEBRIS_ON_RELIEF_SEAT):
+        yield Alarm(
+            Severity.DO_NOT_RUN,
+            "Debris under the relief valve, the seat must be clean: do not run until it is known "
+            "what shed it; cut the filter, look into the sump.",
+        )
