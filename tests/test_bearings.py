@@ -300,3 +300,15 @@ def test_the_engines_card_goes_before_what_is_usual(tmp_path: Path) -> None:
     own = judged_alone(load_case(case)).targets[Kind.MAIN]
     assert own is not None
     assert own.low == pytest.approx(0.0020 * INCH)
+
+
+def test_the_measured_journal_decides_the_limit_by_diameter() -> None:
+    """Not the journal usual for its kind of engine: 0.00075 in for each inch, and an allowance."""
+    head = 'schema = 1\n[engine]\nlayout = "skew_gear_four"\n'
+    usual = judged_alone(case_of("main 1; strip = 2 thou", head=head)).targets[Kind.MAIN]
+    entry = "main 1; strip = 2 thou; journal = 3.0000/3.0000 in"
+    own = judged_alone(case_of(entry, head=head)).targets[Kind.MAIN]
+    assert usual is not None
+    assert own is not None
+    assert own.most == pytest.approx((0.00075 * 3.0 + 0.00125) * INCH)
+    assert usual.most < own.most

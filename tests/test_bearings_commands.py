@@ -199,3 +199,10 @@ def test_a_sheet_needs_the_number_of_bearings(tmp_path: Path) -> None:
     sheet = call("bearings", path, "--markdown", "--mains", "7", "--rods", "6").out
     assert sheet.count("`journal @ ") == 7 + 6
     assert "--mains 7 --rods 6" in call("bearings", path).out
+
+
+def test_an_entry_is_withdrawn_like_any_other(typed: Callable[..., Done], tmp_path: Path) -> None:
+    typed("main 1 strip 2.2 thou", "main 2 strip 4.4 thou")
+    path = tmp_path / "v8.toml"
+    assert call("record", path, "--withdraw", "2").code == 0
+    assert [p.says for p in load_case(path).bearings.found] == ["main 1"]

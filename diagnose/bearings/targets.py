@@ -8,9 +8,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
+from diagnose.case.bearings import DIAMETERS, journal_sizes
 from diagnose.case.card import Card
-from diagnose.case.case import BearingGroup, Case, MeasuredBearing
-from diagnose.fits.bearing import Kind, form_of
+from diagnose.case.case import BearingGroup, Case
+from diagnose.fits.bearing import Kind
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.engines.profiles import Profile
 from knowledge.limits import Limit
@@ -19,10 +20,6 @@ from knowledge.stations.bearings import quantities, sizes, tasks
 from knowledge.stations.bearings.sizes import Use
 from knowledge.work import Task
 
-DIAMETERS: Mapping[Kind, Quantity] = {
-    Kind.MAIN: quantities.MAIN_DIAMETER,
-    Kind.ROD: quantities.ROD_DIAMETER,
-}
 COUNTS: Mapping[Kind, Quantity] = {
     Kind.MAIN: quantities.MAIN_COUNT,
     Kind.ROD: quantities.ROD_COUNT,
@@ -170,16 +167,11 @@ def _diameter(case: Case, kind: Kind) -> tuple[float | None, bool]:
     standard = standard_journal(case, kind)
     if standard is not None:
         return sum(standard) / 2, True
-    measured = [b for p, b in case.bearings.found.items() if p.kind is kind]
-    forms = [f for f in map(_journal, measured) if f is not None]
-    if forms:
-        return max(forms), True
+    name = DIAMETERS[kind].id
+    measured = journal_sizes(case.bearings).get(name)
+    if measured is not None:
+        return measured, True
     profile = _profile(case)
     if profile is not None:
-        return float(profile.numbers[DIAMETERS[kind].id][0]), False
+        return float(profile.numbers[name][0]), False
     return None, False
-
-
-def _journal(bearing: MeasuredBearing) -> float | None:
-    form = form_of(bearing.readings.journal)
-    return form.mean if form else None

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
+from statistics import fmean
 from typing import Any
 
 from diagnose.case.bearing_values import FIELDS, FieldError, grid_of, place_of, unit_of
@@ -28,18 +29,24 @@ from diagnose.inference.chaining import Observation
 from knowledge.book import Book
 from knowledge.judging import sure_beyond
 from knowledge.limits import Limit
-from knowledge.model import Measure, Stage, State
+from knowledge.model import Measure, Quantity, Stage, State
 from knowledge.stations.bearings import sizes
 from knowledge.stations.bearings.findings_measured import (
     JOURNAL_NOT_TRUE,
     MEASURED_MAIN_CLEARANCE,
     MEASURED_ROD_CLEARANCE,
 )
-from knowledge.stations.bearings.quantities import MOST_JOURNAL_OVAL, MOST_JOURNAL_TAPER
+from knowledge.stations.bearings.quantities import (
+    MAIN_DIAMETER,
+    MOST_JOURNAL_OVAL,
+    MOST_JOURNAL_TAPER,
+    ROD_DIAMETER,
+)
 from knowledge.stations.bearings.tasks import MAIN_CLEARANCE_FITTED, ROD_CLEARANCE_FITTED
 from knowledge.units import INCH, LENGTH, MM, show, unit_named
 from knowledge.work import Task
 
+DIAMETERS: Mapping[Kind, Quantity] = {Kind.MAIN: MAIN_DIAMETER, Kind.ROD: ROD_DIAMETER}
 MEASURES: Mapping[Kind, Measure] = {
     Kind.MAIN: MEASURED_MAIN_CLEARANCE,
     Kind.ROD: MEASURED_ROD_CLEARANCE,
@@ -157,6 +164,20 @@ def _group(own: _Gathered) -> BearingGroup:
     names = ("new_journal", "new_bore", "new_shell", "wanted", "sizes")
     flat: dict[str, Any] = {name: own.flat(name) for name in names}
     return BearingGroup(**flat, use=own.use, texts=dict(own.texts))
+
+
+def journal_sizes(table: BearingTable) -> dict[str, float]:
+    """The diameter of main journals and crankpins [m] by quantity id: as new, else the largest."""
+    found = {}
+    for kind, quantity in DIAMETERS.items():
+        group = table.groups.get(kind)
+        forms = [form_of(b.readings.journal) for p, b in table.found.items() if p.kind is kind]
+        means = [f.mean for f in forms if f is not None]
+        if group is not None and group.new_journal:
+            found[quantity.id] = fmean(group.new_journal)
+        elif means:
+            found[quantity.id] = max(means)
+    return found
 
 
 # --------------------------------------------------------------------- one value, known everywhere

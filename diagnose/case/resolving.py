@@ -7,10 +7,10 @@ from pathlib import Path
 from typing import TypeVar
 
 from diagnose.case import reports
-from diagnose.case.bearings import bearing_table, with_clearances
+from diagnose.case.bearings import bearing_table, journal_sizes, with_clearances
 from diagnose.case.card import Card
 from diagnose.case.card_text import CardValue
-from diagnose.case.case import Case, Closing, FindingRecord, Measurement, TaskRecord
+from diagnose.case.case import BearingTable, Case, Closing, FindingRecord, Measurement, TaskRecord
 from diagnose.case.faults import Faults, quantity
 from diagnose.case.schema import (
     Checked,
@@ -76,7 +76,8 @@ class Resolver:
         read = [r for each in entries.readings for r in gauge_reading(each, self.faults, speeds)]
         profile, limits = self._profile(engine), self._limits(engine)
         dimensions = {**_card_dimensions(self.card, limits, self.book), **self._dimensions(engine)}
-        sizes = _sizes(engine, layout or UNKNOWN, profile, dimensions, self.card)
+        bearings = bearing_table(entries.bearings, self.faults)
+        sizes = _sizes(engine, layout or UNKNOWN, profile, dimensions, self.card, bearings)
         case = Case(
             path=path,
             job=job,
@@ -118,7 +119,7 @@ class Resolver:
             standing=entries.by_number,
             has_engine="engine" in self.tables.raw,
             has_job="job" in self.tables.raw,
-            bearings=bearing_table(entries.bearings, self.faults),
+            bearings=bearings,
         )
         return with_clearances(case, self.book)
 
@@ -306,11 +307,13 @@ def _sizes(
     profile: Profile | None,
     dimensions: Mapping[Quantity, float],
     card: Card | None,
+    bearings: BearingTable,
 ) -> dict[str, float]:
-    """Sizes of the engine's parts by id, SI: of its circuit, its card and the case."""
+    """Sizes of the engine's parts by id, SI: of its circuit, as measured, its card, the case."""
     sizes: dict[str, float] = {}
     if profile is not None and (layout is not UNKNOWN or engine.profile is not None):
         sizes = {name: value for name, (value, _) in profile.numbers.items()}
+    sizes |= journal_sizes(bearings)
     for value in card.values.values() if card else ():
         if value.figure.section is Section.SIZES and value.middle is not None:
             sizes[value.figure.id] = value.middle

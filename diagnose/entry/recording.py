@@ -15,6 +15,7 @@ from diagnose.case.looks import speeds_of
 from diagnose.case.schema import (
     LONGEST,
     MOST_NUMBERED,
+    BearingEntry,
     EarlierEntry,
     FindingEntry,
     TrialEntry,
@@ -280,7 +281,7 @@ def withdrawal(number: int, case: Case, details: Details) -> NewEntry:
     if isinstance(entry, FindingEntry | WorkEntry):
         return NewEntry(kind_of(entry), {"what": entry.what, **fields})
     del fields["where"]
-    if isinstance(entry, TrialEntry | EarlierEntry):
+    if isinstance(entry, TrialEntry | EarlierEntry | BearingEntry):
         return NewEntry(kind_of(entry), {"what": entry.what, **fields})
     return NewEntry(kind_of(entry), fields)
 
