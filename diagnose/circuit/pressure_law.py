@@ -4,14 +4,17 @@ Imported by ``expected``, ``entry.requests`` and ``output``. A lumped law with f
 follows a real engine closer than a circuit of many dimensions calibrated to the same readings, and
 its bands say what the readings leave open. It cannot say what a clearance does: the circuit does.
 
-The pump's flow goes with the speed n and leaves four ways, with m the oil's viscosity relative to
-100 °C and q = p / 40 psi:
+The pump's flow goes with the speed n. With m the oil's viscosity relative to 100 °C, q = p / 40 psi
+and Q = n / n40, the flow that stays below the relief valve's opening follows
 
-    n = n40 · [visc · q / m^k + line · q + sqrt(q)] / (visc + line + 1) + relief
+    q = (1 - b) m^k Q + b Q^2
 
-through films (viscous), through a valve that is open already (line), through orifices, and over
-the relief valve, which opens softly about ``opens`` and gives ``slope`` rev/min for each psi above
-it, less in thick oil: m^-override. k is below 1 because films are warmer than the sump.
+one way with two losses: the viscous one of films, and the inertial one of the holes and drillings
+that feed them, of jets and nozzles. Thick oil makes it straight in speed, thin oil bends it up. The
+relief valve opens softly about ``opens`` and takes ``slope`` rev/min for each psi above it, less in
+thick oil: m^-override. k is below 1 because films are warmer than the sump. The gauge is off by an
+amount of its own. Parallel leaks would bend the other way (a hot engine straight in speed, a cold
+one flat), which no log of a real engine shows.
 """
 
 from __future__ import annotations
@@ -22,25 +25,27 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from diagnose.circuit.band import Band
-from diagnose.circuit.engine_model import TEMPERATURE_ERROR
 from diagnose.circuit.sampling import sampled
 from diagnose.hydraulics.oil import T100, Oil, dynamic_viscosity
 from diagnose.hydraulics.ranges import FloatArray, Floats
-from diagnose.hydraulics.roots import falling_root
 from knowledge.units import PSI
 
-#: mean and standard deviation of each parameter before any reading (judgement): logarithm of n40
-#: [rev/min], logarithms of the viscous and straight shares over that of orifices, logarithm of the
-#: relief's slope [rev/min per psi], relief opening [psi], exponents of films and of the override
-PRIOR = np.array([np.log(2000.0), 0.3, -0.7, np.log(250.0), 57.0, 0.8, 0.7])
-WIDTH = np.array([0.7, 1.0, 1.2, 0.9, 15.0, 0.25, 0.4])
+#: mean and standard deviation of each parameter before any reading (judgement but where named):
+#: logarithm of n40 [rev/min]; logit of the inertial share b at 40 psi and 100 °C; exponent k of
+#: films; logarithm of the relief's slope [rev/min per psi]; logarithm of its opening [psi], about as
+#: printed settings spread; exponent of its override; error of the gauge [psi]
+PRIOR = np.array([np.log(2000.0), 0.0, 0.8, np.log(200.0), np.log(62.0), 0.7, 0.0])
+WIDTH = np.array([0.7, 1.2, 0.3, 0.9, 0.28, 0.4, 1.5])
 AT = 40.0  #: psi at which n40 is the speed below the relief's opening
 SOFT = 2.0  #: psi: how softly the relief valve opens (judgement)
 MOST = 300.0  #: psi: no gauge of an engine shows more
-MISFIT = (
-    0.08  #: error of the law, share of the pressure: so that bands hold nine real medians in ten
-)
-WALKERS, STEPS, SEED = 64, 300, 5
+MISFIT = 0.03  #: error of the law, share of the pressure (judgement)
+READ_ERROR = 1.0  #: psi: of a gauge that is read once more
+HEAT_ERROR = 2.0  #: K: of an oil temperature, where it is measured against where it matters
+COLD_LAG = 0.1  #: K more of that for each kelvin below 90 °C: films and metal lag in a warm-up
+WARM = 363.15  #: K
+NEWTON, CLOSE = 40, 1e-6
+WALKERS, STEPS, SEED = 96, 600, 5
 TAILS = 4.0  #: degrees of freedom of an error: one reading in ten may be far off
 CANDIDATE_ERROR = 1.5  #: psi: of a further reading
 
@@ -74,16 +79,17 @@ class PressureLaw:
     def pressures(self, states: Sequence[At]) -> FloatArray:
         """Return the pressure of every draw at each state [Pa], shape (draws, states).
 
-        Of a state whose speed or temperature has a spread, those are drawn as well.
+        Speed and oil temperature of a state are drawn with their spreads, the temperature with
+        ``HEAT_ERROR`` at least.
         """
         rng = np.random.default_rng(SEED)
         size = (len(self.draws), len(states))
-        rpm = np.array([s.rpm for s in states]) + _spreads(states, "rpm_spread", rng, size)
-        heat = np.array([s.temperature for s in states]) + _spreads(
-            states, "temperature_spread", rng, size
-        )
+        rpm = np.array([s.rpm for s in states])
+        rpm = rpm + np.array([s.rpm_spread for s in states]) * rng.standard_normal(size)
+        heat = np.array([s.temperature for s in states])
+        heat = heat + _heat_errors(states) * rng.standard_normal(size)
         exact = pressure(self.draws, np.maximum(rpm, 50.0), _thickness(self.oil, heat))
-        off = MISFIT * exact * rng.standard_normal(size)
+        off = MISFIT * exact * rng.standard_normal(size) + READ_ERROR * rng.standard_normal(size)
         return np.asarray(np.maximum(exact + off, 0.0) * PSI)
 
     def band(self, state: At) -> Band:
@@ -118,8 +124,8 @@ class PressureLaw:
 def learn(shown: Sequence[Shown], oil: Oil, seed: int = SEED) -> PressureLaw:
     """Return the law given pressures the engine showed; without any, the law of no certain engine.
 
-    An oil temperature is taken to be off by ``TEMPERATURE_ERROR`` at least. The tails of an error
-    are long, so that one odd reading does not decide.
+    An oil temperature is taken to be off by ``HEAT_ERROR`` at least, more while the engine is cold.
+    The tails of an error are long, so that one odd reading does not decide.
     """
     rng = np.random.default_rng(seed)
     rpm = np.array([s.state.rpm for s in shown])
@@ -143,19 +149,23 @@ def pressure(parameters: FloatArray, rpm: Floats, thickness: Floats) -> FloatArr
 
     ``rpm``, ``thickness``: of the states, shape (states,) or (draws, states).
     """
-    n40, visc, line, slope, opens, film, override = (c[:, None] for c in parameters.T)
-    viscous, straight = np.exp(visc), np.exp(line)
-    in_films = thickness ** -np.clip(film, 0.2, 2.0)
-    in_relief = np.exp(slope) * thickness ** -np.clip(override, 0.0, 1.5)
-    share = np.exp(n40) / (1.0 + viscous + straight)
-
-    def surplus(p: FloatArray) -> FloatArray:
-        q = p / AT
-        leaves = share * ((viscous * in_films + straight) * q + np.sqrt(q))
-        return np.asarray(rpm - leaves - in_relief * SOFT * np.logaddexp(0.0, (p - opens) / SOFT))
-
-    shape = np.broadcast_shapes(np.shape(rpm * thickness * n40), np.shape(n40))
-    return falling_root(surplus, np.zeros(shape), np.full(shape, MOST))
+    n40, share, film, slope, opens, override, offset = (c[:, None] for c in parameters.T)
+    inertial = 1.0 / (1.0 + np.exp(-share))
+    viscous = (1.0 - inertial) * thickness ** np.clip(film, 0.1, 2.0)
+    opens = np.exp(np.clip(opens, 2.0, 6.0))
+    relief = SOFT * np.exp(slope - n40) * thickness ** -np.clip(override, 0.0, 1.5)
+    turns = rpm / np.exp(n40)
+    flow = turns  # the surplus is concave and falls: Newton's steps from here never pass its root
+    for _ in range(NEWTON):
+        over = (AT * flow * (viscous + inertial * flow) - opens) / SOFT
+        lifted = np.logaddexp(0.0, over)
+        steep = relief * AT / SOFT * (viscous + 2.0 * inertial * flow) * np.exp(over - lifted)
+        step = (turns - flow - relief * lifted) / (1.0 + steep)
+        flow = flow + step
+        if np.all(np.abs(step) < CLOSE * turns):
+            break
+    real = np.minimum(AT * flow * (viscous + inertial * flow), MOST)
+    return np.asarray(np.maximum(real + offset, 0.0))
 
 
 def _thickness(oil: Oil, temperature: Floats) -> FloatArray:
@@ -169,7 +179,7 @@ def _errors(shown: Sequence[Shown], oil: Oil) -> FloatArray:
     rpm = np.array([s.state.rpm for s in shown])
     heat = np.array([s.state.temperature for s in shown])
     faster = np.array([s.state.rpm_spread for s in shown])
-    warmer = np.hypot([s.state.temperature_spread for s in shown], TEMPERATURE_ERROR)
+    warmer = _heat_errors([s.state for s in shown])
 
     def middle(turn: FloatArray, warm: FloatArray) -> FloatArray:
         each = pressure(PRIOR[None], np.maximum(turn, 50.0), _thickness(oil, warm))
@@ -182,8 +192,7 @@ def _errors(shown: Sequence[Shown], oil: Oil) -> FloatArray:
     return np.asarray(np.sqrt(own**2 + (MISFIT * seen) ** 2 + by_speed**2 + by_heat**2))
 
 
-def _spreads(
-    states: Sequence[At], field: str, rng: np.random.Generator, size: tuple[int, int]
-) -> FloatArray:
-    spread = np.array([getattr(s, field) for s in states])
-    return np.asarray(spread * rng.standard_normal(size))
+def _heat_errors(states: Sequence[At]) -> FloatArray:
+    """Return one standard deviation of each state's oil temperature [K]."""
+    lag = COLD_LAG * np.maximum(WARM - np.array([s.temperature for s in states]), 0.0)
+    return np.asarray(np.hypot(np.hypot([s.temperature_spread for s in states], lag), HEAT_ERROR))

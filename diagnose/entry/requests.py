@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.planning.access_tree import AccessTree
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
+from knowledge.reports.when import oil_from_coolant
 from knowledge.units import PRESSURE, SPEED, TEMPERATURE, TIME, UnitError, parse
 from knowledge.work import Access
 
@@ -21,6 +22,7 @@ if TYPE_CHECKING:  # loads the hydraulics
 LEAST_SURE, MOST_SURE = 0.5, 0.99
 _SURE = re.compile(r"(?:confident\s*=\s*)?([0-9.]+)\s*(%?)")
 _AT = re.compile(r"\s*(idle|\S+\s*(?:rpm|rev/min|r/min|revs))[\s,]+(hot|cold|.+?)\s*", re.I)
+_COOLANT = re.compile(r"(?:coolant|water)\s+", re.I)
 _TARGET = re.compile(r"^\s*(?:(\S+\s*(?:rpm|rev/min|r/min|revs))\s+)?(.+?)\s*$", re.I)
 
 
@@ -77,11 +79,11 @@ def parse_target(text: str, case: Case) -> Target:
 
 
 def parse_at(text: str, case: Case) -> At:
-    """A state to foretell: "1200 rpm 95 C", "idle hot", "2500 rpm cold".
+    """A state to foretell: "1200 rpm 95 C", "idle hot", "2500 rpm cold", "idle coolant 90 C".
 
     Idle is the engine's own speed, hot the oil temperature of the case's hot idle (else 90 °C),
-    cold 20 °C. Speed in rpm, temperature in K.
-    Raises UsageError.
+    cold 20 °C; from the coolant's temperature the oil's follows with a spread. Speed in rpm,
+    temperature in K. Raises UsageError.
     """
     from diagnose.circuit.expected import COLD
     from diagnose.circuit.operating_points import hot_of
@@ -91,13 +93,18 @@ def parse_at(text: str, case: Case) -> At:
     if found is None:
         raise UsageError(f"--at: '{plain(text, 40)}'; write it like '1200 rpm 95 C' or 'idle hot'")
     speed, oil = (part.lower() for part in found.groups())
+    of_coolant = _COOLANT.match(oil)
     try:
         rpm = case.limit(USUAL_IDLE_SPEED) if speed == "idle" else parse(found[1], SPEED)
-        heat = {"hot": hot_of(case), "cold": COLD}.get(oil) or parse(found[2], TEMPERATURE)
+        given = found[2][of_coolant.end() :] if of_coolant else found[2]
+        heat = {"hot": hot_of(case), "cold": COLD}.get(oil) or parse(given, TEMPERATURE)
     except UnitError as error:
         raise UsageError(f"--at: {error}") from None
     if not (100 <= rpm <= 15_000 and 243.15 <= heat <= 433.15):
         raise UsageError("--at: speeds from 100 to 15,000 rpm, oil from -30 to 160 °C")
+    if of_coolant:
+        behind = oil_from_coolant(heat)
+        return At(rpm, behind.mean, temperature_spread=behind.sd)
     return At(rpm, heat)
 
 

@@ -6,7 +6,8 @@ pressure_psi; files whose names agree up to the first underscore are runs of the
 The law is learned from nine medians of one run, or from four, chosen by rule: the run is cut into
 thirds by oil temperature, and of each third the lowest, middle and highest speed are taken (of
 four: lowest and highest speed of the coldest and the hottest third). The rest of the run and the
-other runs are foretold. Beside it two peers from the same medians: a regression of pressure on
+other runs are foretold, as ``forecast --at`` does from a case with these medians as its
+``[[baseline]]``; an oil temperature is taken from the coolant's where only that was logged. Beside it two peers from the same medians: a regression of pressure on
 speed, log viscosity and their product; and the four-parameter form rpm = a p/mu + b sqrt(p) +
 g (p - p_r)+ by least squares. RMS in psi: all, at idle (up to 1.25 times the lowest speed), cold
 (below 50 °C); and the share of medians inside the law's 90 % band.
@@ -23,35 +24,38 @@ from pathlib import Path
 import numpy as np
 from scipy.optimize import least_squares
 
+from diagnose.circuit.engine_model import BASELINE_ERROR
 from diagnose.circuit.pressure_law import At, Shown, learn
 from diagnose.hydraulics.oil import Oil, dynamic_viscosity
 from diagnose.hydraulics.ranges import FloatArray
+from knowledge.reports.when import Spread, oil_from_coolant
 from knowledge.units import PSI
 
 ZERO_C = 273.15
 OIL = Oil.of_grade("15W-40")  #: no source states the oil
-OIL_SPREAD, COOLANT_SPREAD = 3.0, 12.0  #: K: oil behind its sensor; oil behind the coolant
-SENSOR = 1.2 * PSI  #: of a logged median
 
 
 @dataclass(frozen=True)
 class Run:
-    """Medians of one run: columns rpm, temperature [K], pressure [psi]."""
+    """Medians of one run: columns rpm, oil temperature [K], pressure [psi]."""
 
     name: str
     rows: FloatArray
-    spread: float  #: K
+    spread: float  #: K: of oil temperatures that stand for the coolant's
 
     @property
     def engine(self) -> str:
         """The name up to the first underscore."""
         return self.name.split("_")[0]
 
+    def states(self, rows: FloatArray) -> list[At]:
+        """The running states of some rows."""
+        return [At(n, t, temperature_spread=self.spread) for n, t, _ in rows]
+
     def shown(self, rows: FloatArray) -> list[Shown]:
-        """Some of its rows as known pressures."""
-        return [
-            Shown(At(n, t, temperature_spread=self.spread), p * PSI, SENSOR) for n, t, p in rows
-        ]
+        """Some of its rows as known pressures, as ``[[baseline]]`` has them."""
+        states = zip(self.states(rows), rows[:, 2], strict=True)
+        return [Shown(at, p * PSI, BASELINE_ERROR) for at, p in states]
 
 
 def runs(folder: Path) -> Iterator[Run]:
@@ -62,11 +66,13 @@ def runs(folder: Path) -> Iterator[Run]:
         names = table[0].keys() if table else set()
         heat = next((n for n in ("oil_c", "coolant_c") if n in names), None)
         if heat and {"rpm", "pressure_psi"} <= set(names):
+            kelvin = [float(r[heat]) + ZERO_C for r in table]
+            oil = [oil_from_coolant(t) if heat == "coolant_c" else Spread(t, 0.0) for t in kelvin]
             rows = [
-                [float(r["rpm"]), float(r[heat]) + ZERO_C, float(r["pressure_psi"])] for r in table
+                [float(r["rpm"]), t.mean, float(r["pressure_psi"])]
+                for r, t in zip(table, oil, strict=True)
             ]
-            spread = OIL_SPREAD if heat == "oil_c" else COOLANT_SPREAD
-            yield Run(path.stem, np.array(rows), spread)
+            yield Run(path.stem, np.array(rows), oil[0].sd)
 
 
 def nine(rows: FloatArray) -> list[int]:
@@ -146,12 +152,8 @@ def foretell(
     chosen = rule(run.rows)
     known, rest = run.rows[chosen], np.delete(run.rows, chosen, 0)
     law = learn(run.shown(known), OIL)
-    for name, rows, spread in (
-        ("its rest", rest, run.spread),
-        *((o.name, o.rows, o.spread) for o in others),
-    ):
-        each = law.pressures([At(n, t, temperature_spread=spread) for n, t, _ in rows]) / PSI
-        each = each + 1.2 * np.random.default_rng(3).standard_normal(each.shape)
+    for name, rows in (("its rest", rest), *((o.name, o.rows) for o in others)):
+        each = law.pressures(run.states(rows)) / PSI
         low, high = np.percentile(each, [5, 95], axis=0)
         inside = (low <= rows[:, 2]) & (rows[:, 2] <= high)
         cells = [
