@@ -104,7 +104,7 @@ class CaseInference:
             return None
         from diagnose.circuit.survey import survey
 
-        return survey(self.case, self.book, readings)
+        return survey(self.case.up_to(self.up_to), self.book, readings)
 
     @property
     def evidence(self) -> dict[str, Likelihood]:
@@ -210,7 +210,5 @@ def _gathered(known: CaseInference) -> dict[str, Likelihood]:
     if known.survey is None:
         return gather(observations, known.result, known.graph)
     others = gather(observations, drop_reading_findings(known.result, observations), known.graph)
-    fits = known.survey.likelihoods.items()
-    against = {n: e for n, e in fits if n in known.graph and e.if_present <= e.if_absent}
-    explained = {causegraph.READINGS: SEEN} if causegraph.READINGS in known.graph else {}
-    return {**others, **against, **explained}
+    readings = {causegraph.READINGS: SEEN} if causegraph.READINGS in known.graph else {}
+    return {**others, **readings}

@@ -61,7 +61,8 @@ def test_every_case_starts_from_its_readings_or_says_that_it_cannot(name: str) -
         for row in document.readings:
             assert abs(row.before.mean - row.read) <= FITS * row.error
     else:
-        assert document.speeds == document.targets == ()
+        assert document.speeds == ()
+        assert document.targets == ()
         assert document.misfit is not None
         assert len(document.misfit.readings) == sum(not r.fits for r in document.readings)
 

@@ -11,7 +11,7 @@ import pytest
 
 from diagnose.case.loading import from_text, load
 from diagnose.diagnosis import Diagnosis
-from diagnose.inference.causegraph import READINGS
+from diagnose.inference.causegraph import MISFIT, READINGS
 from diagnose.inference.explain import Weight
 from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import as_json
@@ -326,14 +326,12 @@ def test_the_data_of_the_best_check_alone_hold_its_outcomes() -> None:
 def survey_item(absent: float, present: float) -> tuple[EvidenceItem, Condition]:
     """What is shown of a survey that gives one condition these likelihoods.
 
-    What fits is one item of evidence for all conditions, what does not fit one for each.
+    The readings are one item of evidence, whether the condition fits them or not.
     """
     name, condition = next(iter(BOOK.conditions.items()))
     likelihood = Likelihood(absent, present)
-    if present >= absent:
-        weight = Weight(READINGS, 5.0, ("a", name, READINGS))
-    else:
-        weight = Weight(name, 5.0, ("a", name))
+    end = READINGS if present >= absent else MISFIT
+    weight = Weight(READINGS, 5.0, ("a", name, end))
     known = SimpleNamespace(
         evidence={weight.what: likelihood}, survey=SimpleNamespace(likelihoods={name: likelihood})
     )

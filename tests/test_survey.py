@@ -21,6 +21,7 @@ from diagnose.circuit.survey import Survey, survey
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
 from diagnose.inference.causegraph import (
+    MISFIT,
     MOST_RATIO,
     READINGS,
 )
@@ -213,10 +214,15 @@ def test_the_survey_is_evidence_in_place_of_findings_from_readings() -> None:
     answer = Diagnosis(BOOK, case)
     assert answer.inference.survey is not None
     fits = {n for n, e in answer.inference.survey.likelihoods.items() if e.if_present > e.if_absent}
-    against = set(answer.inference.survey.likelihoods) - fits
+    against = {
+        n for n, e in answer.inference.survey.likelihoods.items() if e.if_present < e.if_absent
+    }
+    graph = answer.inference.graph
     assert fits
-    assert against <= set(answer.inference.evidence)
-    assert set(answer.inference.graph.predecessors(READINGS)) == fits
+    assert against
+    assert not (fits | against) & set(answer.inference.evidence), "all of it is one node"
+    assert set(graph.predecessors(READINGS)) == fits | {MISFIT}
+    assert set(graph.predecessors(MISFIT)) <= against
     assert answer.inference.evidence[READINGS] == SEEN
     assert not {"good_cold_low_hot", "direct_gauge_low", "low_at_all_speeds"} & set(
         answer.inference.evidence

@@ -231,6 +231,16 @@ class Case:
             earlier,
         )
 
+    def up_to(self, stage: Stage) -> Case:
+        """Return the case without the findings and measured values of later stages."""
+        return replace(
+            self,
+            finding_records=tuple(
+                r for r in self.finding_records if _RANK[r.stage] <= _RANK[stage]
+            ),
+            measurements=tuple(m for m in self.measurements if _RANK[m.stage] <= _RANK[stage]),
+        )
+
     def denied_unseen(self, up_to: Stage = Stage.OPENED) -> frozenset[Finding]:
         """Findings inside the engine that were denied while nothing had been opened.
 

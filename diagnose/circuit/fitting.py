@@ -7,8 +7,8 @@ engines are enough. Pressures here are in psi: a density has units.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
 from math import erf, sqrt
 
 import numpy as np
@@ -24,6 +24,7 @@ from diagnose.circuit.engine_model import (
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.plausible_engines import UNCERTAIN, varied
 from diagnose.circuit.survey_evidence import states
+from diagnose.circuit.survey_found import Known
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray, Floats
 from knowledge.circuit.conditions import READING_FALSE
@@ -31,6 +32,8 @@ from knowledge.model import Reading
 from knowledge.units import PSI
 
 HEALTHY, NEITHER, FALSE = "healthy", "none_of_these_alone", READING_FALSE.id
+FOUND = "as_found"
+SECOND = 0.1  #: prior odds of a further condition beside one that was found (judgement)
 NODES = np.array([0.12, 0.3, 0.5, 0.75, 1.0])  #: severities computed
 FINE = np.linspace(NODES[0], NODES[-1], 23)  #: severities interpolated between them
 MISFIT = 0.02  #: error of the model, share of the pressure (judgement)
@@ -38,6 +41,7 @@ SCALE = 0.02  #: a gauge's scale error, share of the pressure (judgement)
 BLUR = 0.7  #: width of the density over engines, as a share of their spread
 PAIRS, LOOSE = 400, 4.0  #: pairs of conditions tried for "none alone"; their extra error, psi
 BOUND_FAILS = 0.04  #: how often a bound that was reported does not hold (judgement)
+NOTHING = Known()
 LEAST_SHOWN = 0.9  #: psi: least pressure a relative error is taken of
 
 
@@ -53,8 +57,15 @@ class Gauge:
 class Predicted:
     """Pressures predicted by every hypothesis [psi]: engines ``n``, readings ``m``."""
 
-    healthy: FloatArray  #: (n, m)
-    faults: Mapping[str, FloatArray]  #: each (severities, n, m)
+    healthy: FloatArray  #: (n, m), with what was found to be as it should be
+    faults: Mapping[str, FloatArray]  #: each (severities, n, m), with everything found
+    found: FloatArray | None = None  #: (n, m), with everything found and no more; None: nothing
+    deviating: frozenset[str] = frozenset()  #: conditions that what was found belongs to
+
+    @property
+    def base(self) -> FloatArray:
+        """What a further condition is added to."""
+        return self.healthy if self.found is None else self.found
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -105,28 +116,35 @@ def predicted(
     off: FloatArray | Apart,
     conditions: Iterable[str] = FAULTS,
     widths: Mapping[str, float] = UNCERTAIN,
+    known: Known = NOTHING,
 ) -> Predicted:
     """Predict what the engines of draws ``z`` show, sound and with each condition at ``NODES``.
 
-    ``off``: errors of the oil temperature [K], or of speed and temperature.
+    ``off``: errors of the oil temperature [K], or of speed and temperature. ``known``: what was
+    found on the engine; a measured value stays whatever the condition.
     """
     base = varied(engine, z, widths)
     by = off if isinstance(off, Apart) else Apart(0.0, off)
-    healthy = shown(base, points, by.warmer, by.faster) / PSI
     steps = NODES[:, None, None]
+
+    def shows(made: Engine) -> FloatArray:
+        return shown(made, points, by.warmer, by.faster) / PSI
+
     return Predicted(
-        healthy,
-        {
-            name: _between(
-                shown(FAULTS[name].apply(base, steps), points, by.warmer, by.faster) / PSI
-            )
-            for name in conditions
-        },
+        shows(known.sound(base)),
+        {name: _between(shows(known.on(FAULTS[name].apply(base, steps)))) for name in conditions},
+        shows(known.on(base)) if known.deviating else None,
+        known.deviating,
     )
 
 
 def _between(at_nodes: FloatArray) -> FloatArray:
-    """Interpolate values at ``NODES`` (first axis) at ``FINE``."""
+    """Interpolate values at ``NODES`` (first axis) at ``FINE``.
+
+    Without that axis (engines, readings) they are the same at every severity.
+    """
+    if at_nodes.ndim == 2:
+        return np.broadcast_to(at_nodes, (len(FINE), *at_nodes.shape))
     weights = np.array([np.interp(FINE, NODES, row) for row in np.eye(len(NODES))]).T
     return np.asarray(np.tensordot(weights, at_nodes, 1))
 
@@ -179,11 +197,15 @@ def fits(
     error = errors(gauges, np.maximum(seen, LEAST_SHOWN))
     data = Data(seen, error, np.array(bounds or [0] * len(seen)))
     out = {HEALTHY: _fit(shows.healthy[None], data, np.zeros(1))}
+    found = out[HEALTHY] if shows.found is None else _fit(shows.found[None], data, np.zeros(1))
+    if shows.found is not None:
+        out[FOUND] = found
     for name, by_severity in shows.faults.items():
-        out[name] = _fit(by_severity, data, FINE)
+        fit = _fit(by_severity, data, FINE)
+        out[name] = _either(found, fit) if name in shows.deviating else fit
     if may_lie:
         shares = 1 - 0.95 * FINE[:, None, None]
-        out[FALSE] = _fit(shows.healthy * shares, data, FINE)
+        out[FALSE] = _fit(shows.base * shares, data, FINE)
     out[NEITHER] = _neither(shows, data, rng)
     return out
 
@@ -239,14 +261,21 @@ def _fit(shows: FloatArray, data: Data, severity: FloatArray) -> Fit:
     )
 
 
+def _either(found: Fit, more: Fit) -> Fit:
+    """Fit a condition that was measured: as measured, or with as much again where nobody looked."""
+    both = np.logaddexp(found.log_likelihood, more.log_likelihood) - np.log(2.0)
+    better = more if more.log_likelihood > found.log_likelihood else found
+    return replace(better, log_likelihood=float(both))
+
+
 def _neither(shows: Predicted, data: Data, rng: np.random.Generator) -> Fit:
     """Fit none of these alone: two conditions at once, as the sum of what each does, with a wide
     error."""
-    sound = shows.healthy.mean(0)
+    sound = shows.base.mean(0)
     every = np.concatenate([f.mean(1) - sound for f in shows.faults.values()])
     first, second = rng.integers(len(every), size=(2, PAIRS))
     guessed = np.maximum(sound + every[first] + every[second], 0.0)
-    spread = shows.healthy - sound
+    spread = shows.base - sound
     every_error = spread.T @ spread / len(spread) + data.error + LOOSE**2 * np.eye(len(data.seen))
     exact = data.exact
     root = np.linalg.cholesky(every_error[np.ix_(exact, exact)])
@@ -258,9 +287,18 @@ def _neither(shows: Predicted, data: Data, rng: np.random.Generator) -> Fit:
     return Fit(log_likelihood=chance, severity=(0.0, 0.0, 0.0), engines=np.full(n, 1 / n))
 
 
-def shares(found: Mapping[str, Fit]) -> dict[str, float]:
-    """Return the posterior of each hypothesis under a uniform prior."""
+def shares(found: Mapping[str, Fit], deviating: Collection[str] = ()) -> dict[str, float]:
+    """Return the posterior of each hypothesis under a uniform prior.
+
+    Where something was found to be wrong (``deviating``), any other condition would be there as
+    well, which is less likely.
+    """
     most = max(f.log_likelihood for f in found.values())
-    weight = {name: float(np.exp(f.log_likelihood - most)) for name, f in found.items()}
+    weight = {
+        name: float(np.exp(f.log_likelihood - most))
+        * (SECOND if deviating and name not in (HEALTHY, *deviating) else 1.0)
+        for name, f in found.items()
+        if name != FOUND
+    }
     total = sum(weight.values())
     return {name: w / total for name, w in weight.items()}

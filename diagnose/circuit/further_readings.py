@@ -14,9 +14,10 @@ import numpy as np
 from diagnose.circuit.band import HIGH, LOW
 from diagnose.circuit.engine_model import Point, shown
 from diagnose.circuit.faults import FAULTS
-from diagnose.circuit.fitting import FALSE, Gauge
+from diagnose.circuit.fitting import FALSE, NOTHING, Gauge
 from diagnose.circuit.plausible_engines import varied
 from diagnose.circuit.survey_evidence import states
+from diagnose.circuit.survey_found import Known
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
 from knowledge.units import PSI
@@ -59,13 +60,15 @@ class Further:
     separates: float  #: chance that it settles the leaders, 0 to 1
 
 
-def _with_condition(engine: Engine, hypothesis: Hypothesis) -> tuple[Engine, float]:
+def _with_condition(engine: Engine, hypothesis: Hypothesis, known: Known) -> tuple[Engine, float]:
     """Return the engine with the condition, and the share of the pressure its gauge shows."""
     if hypothesis.id == FALSE:
-        return engine, 1 - 0.95 * hypothesis.severity
-    if hypothesis.id in FAULTS:
-        return FAULTS[hypothesis.id].apply(engine, hypothesis.severity), 1.0
-    return engine, 1.0
+        return known.on(engine), 1 - 0.95 * hypothesis.severity
+    if hypothesis.id not in FAULTS:
+        return known.sound(engine), 1.0
+    if hypothesis.severity == 0.0:  # as it was measured
+        return known.on(engine), 1.0
+    return known.on(FAULTS[hypothesis.id].apply(engine, hypothesis.severity)), 1.0
 
 
 def _speeds(points: Sequence[Point]) -> tuple[float, float]:
@@ -79,6 +82,7 @@ def curves(
     uncertain: Mapping[str, float],
     leaders: Sequence[Hypothesis],
     points: Sequence[Point],
+    known: Known = NOTHING,
 ) -> tuple[Curves, ...]:
     """Predict what the best-fitting engine of each hypothesis shows at each oil temperature read."""
     low, high = _speeds(points)
@@ -95,8 +99,10 @@ def curves(
     ]
     lines = {}
     for h in leaders:
-        faulty, share = _with_condition(varied(engine, (h.engines @ z)[None], uncertain), h)
-        lines[h.id] = (share * shown(faulty, at)[0] / PSI).reshape(len(groups), STEPS)
+        middle = varied(engine, (h.engines @ z)[None], uncertain)
+        faulty, share = _with_condition(middle, h, known)
+        each = np.atleast_2d(shown(faulty, at)).mean(0)  # over what was found, if anything
+        lines[h.id] = (share * each / PSI).reshape(len(groups), STEPS)
     return tuple(
         Curves(
             temperature=heat,
@@ -117,7 +123,11 @@ def sound_band(sound: Engine, curve: Curves) -> tuple[FloatArray, FloatArray]:
 
 
 def further(
-    sound: Engine, leaders: Sequence[Hypothesis], points: Sequence[Point], gauges: Sequence[Gauge]
+    sound: Engine,
+    leaders: Sequence[Hypothesis],
+    points: Sequence[Point],
+    gauges: Sequence[Gauge],
+    known: Known = NOTHING,
 ) -> Further | None:
     """Find the reading, at a speed and temperature within reach, that best separates the leaders.
 
@@ -137,7 +147,7 @@ def further(
     noise = gauges[0].own ** 2 + gauges[0].shared ** 2
     means, spreads = [], []
     for h in close:
-        faulty, share = _with_condition(sound, h)
+        faulty, share = _with_condition(sound, h, known)
         values = share * shown(faulty, tried) / PSI
         mean = h.engines @ values
         means.append(mean)

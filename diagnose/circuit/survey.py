@@ -5,13 +5,14 @@ Readings cold and hot at a few speeds are the cheapest test of the whole circuit
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import exp, hypot
 
 import numpy as np
 
 from diagnose.case.case import Case
+from diagnose.circuit.deviations import deviations, oil_grade
 from diagnose.circuit.engine_model import (
     Point,
     baseline_points,
@@ -23,6 +24,7 @@ from diagnose.circuit.engine_model import (
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import (
     FALSE,
+    FOUND,
     HEALTHY,
     NEITHER,
     Fit,
@@ -36,8 +38,10 @@ from diagnose.circuit.fitting import (
 from diagnose.circuit.further_readings import Curves, Further, Hypothesis, curves, further
 from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn, varied
 from diagnose.circuit.survey_evidence import spread_evenly, usable
+from diagnose.circuit.survey_found import Known, known_of
 from diagnose.errors import UsageError
 from diagnose.hydraulics.engine import Engine
+from diagnose.hydraulics.oil import Oil
 from diagnose.hydraulics.ranges import FloatArray
 from diagnose.inference.causegraph import MOST_RATIO
 from diagnose.inference.network import Likelihood
@@ -70,6 +74,7 @@ class Row:
     ratio: float  #: likelihood against the sound engine
     severity: tuple[float, float, float]  #: 16 %, middle, 84 %; 0 to 1
     shown: str  #: the severity in workshop terms; empty where it has none
+    measured: bool = False  #: ``shown`` is what was measured or seen of it
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -113,27 +118,30 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
             '--reading "700 rpm 95 C 8 psi"'
         )
     engine, rng = healthy(case, book), np.random.default_rng(SEED)
+    engine = replace(engine, oil=Oil.of_grade(oil_grade(case)))
     idle = case.limits.get(USUAL_IDLE_SPEED, USUAL_IDLE_SPEED.typical)
     looked = tuple(m for r in given for m in moments(r, idle))
-    known = (*baseline_points(case), *_usual_points(case, looked))
+    good = (*baseline_points(case), *_usual_points(case, looked))
     uncertain = widths(relief_known=_relief_known(case))
-    z = conditioned(engine, drawn(ENGINES, rng), known, rng, widths=uncertain)
+    z = conditioned(engine, drawn(ENGINES, rng), good, rng, widths=uncertain)
     points = [point_of(r, 0.0) for r in looked]
     seen = np.array([r.pressure for r in looked]) / PSI
     off = apart(looked, warmer(ENGINES, points, rng), rng)
-    shows = predicted(engine, z, points, off, widths=uncertain)
+    sound = varied(engine, z, uncertain)
+    found_on_it = deviations(case, ENGINES, np.random.default_rng(SEED + 1))
+    known = known_of(found_on_it, sound, points)
+    shows = predicted(engine, z, points, off, widths=uncertain, known=known)
     gauges = [gauge_of(r) for r in looked]
     lying = all(r.gauge == "panel" for r in looked)
     bounds = [int(r.at_most) - int(r.at_least) for r in looked]
     found = fits(shows, seen, gauges, rng, may_lie=lying, bounds=bounds)
-    share = shares(found)
+    share = shares(found, known.deviating)
     rows = tuple(
         sorted(
-            (_row(n, f, share[n], found, book, engine) for n, f in found.items()),
+            (_row(n, found, share[n], known, book, engine) for n in share),
             key=lambda r: (-r.share, r.id),
         )
     )
-    sound = varied(engine, z, uncertain)
     leaders = [
         Hypothesis(
             id=r.id, share=r.share, severity=found[r.id].severity[1], engines=found[r.id].engines
@@ -144,14 +152,14 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
     assert case.profile is not None  # ``healthy`` refuses that
     return Survey(
         profile=case.profile,
-        calibrated=bool(known),
+        calibrated=bool(good),
         readings=given,
         not_weighed=len(every) - len(given),
         rows=rows,
-        likelihoods=_likelihoods(found, share),
-        curves=curves(engine, z, uncertain, leaders, points),
-        further=further(sound, leaders, points, [gauge_error_of(looked[0])]),
-        baseline_missed=_missed(sound, known),
+        likelihoods=_likelihoods(found, share, known.deviating),
+        curves=curves(engine, z, uncertain, leaders, points, known),
+        further=further(sound, leaders, points, [gauge_error_of(looked[0])], known),
+        baseline_missed=_missed(sound, good),
         sound=sound,
     )
 
@@ -194,36 +202,53 @@ def _relief_known(case: Case) -> bool:
 
 
 def _row(
-    name: str, fit: Fit, share: float, found: Mapping[str, Fit], book: Book, engine: Engine
+    name: str, found: Mapping[str, Fit], share: float, known: Known, book: Book, engine: Engine
 ) -> Row:
+    fit = found[name]
     says = {
         HEALTHY: "the circuit is sound: the readings are what it should show",
         NEITHER: "none of these alone",
     }.get(name) or book.conditions[name].says
     ratio = exp(np.clip(fit.log_likelihood - found[HEALTHY].log_likelihood, -300, 300))
-    severity = ""
-    if name in FAULTS:
+    severity, measured = "", name in known.deviating and fit.severity[1] == 0.0
+    if measured:
+        severity = known.says(name)
+    elif name in FAULTS:
         severity = FAULTS[name].show(engine, fit.severity[1])
     elif name == FALSE:
         severity = f"shows {100 - 95 * fit.severity[1]:.0f} % of the pressure"
-    return Row(id=name, says=says, share=share, ratio=ratio, severity=fit.severity, shown=severity)
+    return Row(
+        id=name,
+        says=says,
+        share=share,
+        ratio=ratio,
+        severity=fit.severity,
+        shown=severity,
+        measured=measured,
+    )
 
 
-def _likelihoods(found: Mapping[str, Fit], share: Mapping[str, float]) -> dict[str, Likelihood]:
+def _likelihoods(
+    found: Mapping[str, Fit], share: Mapping[str, float], deviating: Collection[str]
+) -> dict[str, Likelihood]:
     """Return the likelihood of the readings for each condition, for the cause graph.
 
     The ratio is against the sound engine, or, where that fits far worse, against the level at
     which the best condition has ``MOST_RATIO``: so the conditions keep their odds among each
-    other and none exceeds it. Where no single condition explains the readings, the ratios are
-    drawn towards 1.
+    other and none exceeds it. A condition that does not improve on what was found
+    (``deviating``) is compared with that. Where no single condition explains the readings, the
+    ratios are drawn towards 1.
     """
-    by = {n: f.log_likelihood for n, f in found.items() if n not in (HEALTHY, NEITHER)}
+    by = {n: f.log_likelihood for n, f in found.items() if n not in (HEALTHY, FOUND, NEITHER)}
     most = np.log(MOST_RATIO)
     against = max(found[HEALTHY].log_likelihood, max(by.values()) - most)
+    as_found = found[FOUND].log_likelihood if FOUND in found else against
     trust = 1.0 - share[NEITHER]
     out = {}
     for name, log_likelihood in by.items():
-        ratio = exp(trust * float(np.clip(log_likelihood - against, -most, most)))
+        adds_nothing = name not in deviating and log_likelihood <= as_found
+        beside = as_found if FOUND in found and adds_nothing else against
+        ratio = exp(trust * float(np.clip(log_likelihood - beside, -most, most)))
         out[name] = Likelihood(1.0 / (1.0 + ratio), ratio / (1.0 + ratio))
     return out
 

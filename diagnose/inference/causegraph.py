@@ -16,6 +16,8 @@ from knowledge.rule_api import Inhibitor, Multiple, Rule
 EXPECTED_CAUSES = 0.8  #: root causes expected in a real complaint before anything is known
 MOST_PRIOR = 0.3
 READINGS = "gauge_readings"  #: id of the node for readings that a survey weighed
+MISFIT = "gauge_readings_misfit"  #: id of what inhibits it
+AGAINST_BELOW = 0.9  #: a ratio from which a condition is as good as indifferent
 MOST_RATIO = 50.0  #: largest likelihood ratio of one survey for or against a condition
 READINGS_LEAK = 0.9 / MOST_RATIO  #: so that the best condition explains nine of ten such readings
 CONDITION_LEAK = 0.001  #: P(condition | no listed cause present) (judgement)
@@ -200,21 +202,34 @@ def build(
 
 
 def add_readings(graph: Graph, ratios: Mapping[str, float]) -> None:
-    """Add a node for gauge readings that conditions of the graph explain.
+    """Add one node for gauge readings that conditions of the graph explain or speak against.
 
-    ``ratios``: how much likelier the readings are with each condition alone than with none, up to
-    ``MOST_RATIO``; those above 1 become its parents. As a noisy OR, conditions that are there
-    together explain the readings once, not once each.
+    ``ratios``: how much likelier the readings are with each condition alone than with none, from
+    one over ``MOST_RATIO`` to ``MOST_RATIO``. Those above 1 become its parents. As a noisy OR,
+    conditions that are there together explain the readings once, not once each. Those below 1
+    bring about one misfit that inhibits the node: all that are there together count for no more
+    than the one that fits worst.
     """
-    fitting = {n: min(r, MOST_RATIO) for n, r in ratios.items() if r > 1.0 and n in graph}
-    if not fitting:
+    most = {n: min(max(r, 1.0 / MOST_RATIO), MOST_RATIO) for n, r in ratios.items() if n in graph}
+    against = {n: r for n, r in most.items() if r < AGAINST_BELOW}
+    if not against and not any(r > 1.0 for r in most.values()):
         return
     graph.add_node(READINGS, layer="finding", says="the gauge readings", leak=READINGS_LEAK)
-    for name, ratio in fitting.items():
-        strength = READINGS_LEAK * (ratio - 1.0) / (1.0 - READINGS_LEAK)
-        graph.add_edge(
-            name, READINGS, strength=strength, rules=(), source="physics", inhibits=False
-        )
+    for name, ratio in most.items():
+        if ratio > 1.0:
+            _add_link(graph, name, READINGS, READINGS_LEAK * (ratio - 1.0) / (1.0 - READINGS_LEAK))
+    if against:
+        says, worst = "something that the gauge readings do not fit", min(against.values())
+        graph.add_node(MISFIT, layer="condition", says=says, leak=0.0)
+        for name, ratio in against.items():
+            _add_link(graph, name, MISFIT, (1.0 - ratio) / (1.0 - worst))
+        _add_link(graph, MISFIT, READINGS, 1.0 - worst, inhibits=True)
+
+
+def _add_link(
+    graph: Graph, parent: str, child: str, strength: float, *, inhibits: bool = False
+) -> None:
+    graph.add_edge(parent, child, strength=strength, rules=(), source="physics", inhibits=inhibits)
 
 
 def _describe(node: Cause | Condition | Finding) -> dict[str, object]:

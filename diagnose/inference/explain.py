@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from math import log10
 
-from diagnose.inference.causegraph import Graph, chain
+from diagnose.inference.causegraph import MISFIT, READINGS, Graph, chain
 from diagnose.inference.leave_one_out import Without
 from diagnose.inference.network import Evidence, Network
 from knowledge.model import RARE
@@ -18,9 +18,10 @@ LEAST_DECIBANS = 0.5  #: below this a finding is not worth a line
 class Weight:
     """The weight of one finding for one cause, in decibans: 10·log10 of odds with over without."""
 
-    what: str  #: id of the finding, or of a condition where a survey is the evidence
+    what: str  #: id of the finding, or of the gauge readings
     decibans: float  #: above zero: for the cause
-    chain: tuple[str, ...] = ()  #: node ids from the cause to the finding
+    #: node ids from the cause to the finding, or to what the gauge readings do not fit
+    chain: tuple[str, ...] = ()
 
 
 def odds_decibans(p: float) -> float:
@@ -44,7 +45,10 @@ def weights(
         for cause in causes:
             shift = odds_decibans(marginal[cause]) - odds_decibans(rest.marginal[cause])
             if abs(shift) >= LEAST_DECIBANS:
-                out[cause].append(Weight(name, shift, tuple(chain(graph, cause, name))))
+                path = chain(graph, cause, name)
+                if name == READINGS and not path:
+                    path = chain(graph, cause, MISFIT)
+                out[cause].append(Weight(name, shift, tuple(path)))
     return {c: tuple(sorted(w, key=lambda w: (-abs(w.decibans), w.what))) for c, w in out.items()}
 
 

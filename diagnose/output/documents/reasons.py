@@ -23,7 +23,7 @@ STRONGEST = 4  #: pieces of evidence a person is shown on either side
 class EvidenceItem:
     """One piece of evidence for or against a cause."""
 
-    finding: str  #: id; of a condition where a survey is the evidence
+    finding: str  #: id
     decibans: float  #: above zero: for the cause
     chain: tuple[str, ...]  #: node ids from the cause to the finding
     weight: str = field(metadata=NOT_IN_JSON)  #: strong, some or slight, with the figure
@@ -108,18 +108,17 @@ def _of_readings(diagnosis: Diagnosis, weight: Weight) -> str:
     if len(weight.chain) < 2:
         return "the readings fit other faults of the circuit"
     likelihood = survey.likelihoods[weight.chain[-2]]
-    ratio = likelihood.if_present / likelihood.if_absent
     condition = diagnosis.book.conditions[weight.chain[-2]].says
-    return f"the readings, held against the circuit, fit ({ratio:.0f} to 1): {condition}"
+    ratio = likelihood.if_present / likelihood.if_absent
+    fit = "fit" if ratio > 1.0 else "do not fit"
+    return (
+        f"the readings, held against the circuit, {fit} ({max(ratio, 1 / ratio):.0f} to 1): "
+        f"{condition}"
+    )
 
 
 def _says(diagnosis: Diagnosis, name: str) -> str:
-    book, likelihood = diagnosis.book, diagnosis.inference.evidence[name]
-    if name not in book.conditions:
-        return stated(book.findings[name], likelihood)
-    ratio = likelihood.if_absent / likelihood.if_present
-    condition = book.conditions[name].says
-    return f"the readings, held against the circuit, do not fit ({ratio:.0f} to 1): {condition}"
+    return stated(diagnosis.book.findings[name], diagnosis.inference.evidence[name])
 
 
 def stated(finding: Finding, likelihood: Likelihood) -> str:

@@ -42,6 +42,7 @@ class SurveyCondition:
     share: float
     severity: tuple[float, float, float]  #: 16 %, median, 84 %; 0 to 1
     means: str  #: the severity in workshop terms; empty where it has none
+    measured: bool  #: ``means`` is what was measured or seen
     likelihood_ratio: float  #: against the sound engine
     graph_ratio: float | None  #: what the cause graph takes from it
     is_condition: bool = field(metadata=NOT_IN_JSON)  #: False: sound engine, or none of these
@@ -157,6 +158,7 @@ def _condition(row: Row, survey: Survey) -> SurveyCondition:
         share=row.share,
         severity=row.severity,
         means=row.shown,
+        measured=row.measured,
         likelihood_ratio=row.ratio,
         graph_ratio=likelihood.if_present / likelihood.if_absent if likelihood else None,
         is_condition=row.id not in (HEALTHY, NEITHER),

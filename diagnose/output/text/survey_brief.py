@@ -41,7 +41,8 @@ def _shares(document: SurveyDocument) -> list[str]:
         name = f" [{row.id}]" if row.is_condition else ""
         lines += headed(f"  {percent(row.share):>6}  ", row.says + name)
         if row.means:
-            lines += wrapped(f"then about {row.means}", 10, 12)
+            about = f"as found: {row.means}" if row.measured else f"then about {row.means}"
+            lines += wrapped(about, 10, 12)
     rest = sum(c.share for c in document.conditions if c not in rows)
     return [*lines, f"  {percent(rest):>6}  everything else together"]
 
