@@ -115,7 +115,7 @@ def test_figures_keep_to_the_units_of_the_case() -> None:
 
 def test_the_budget_is_that_of_the_command(gannet: Page) -> None:
     """Each line of the account, with its figure."""
-    text = call("budget", CASES / "gannet.toml").out
+    text = call("budget", CASES / "gannet.toml", "--full").out
     rows = re.findall(r"^  +(\S.*?)  +(-?\d+ psi \(.*\))$", text, re.MULTILINE)
     assert len(rows) > 8
     flat = tight(gannet.words)
