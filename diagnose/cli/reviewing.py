@@ -86,7 +86,9 @@ def review(
     answer = Diagnosis(book, loaded, learned=shop.factors)
     if why:
         return _print_why(answer, why, case, json=json)
-    document = review_document(answer, str(case), history=shop.note, for_json=json)
+    document = review_document(
+        answer, str(case), history=shop.note, for_json=json, cause_sets=json or full
+    )
     if json:
         printing.data(as_json(document))
     elif full:

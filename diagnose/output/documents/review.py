@@ -81,11 +81,13 @@ def review_document(
     *,
     history: ShopNote | None = None,
     for_json: bool = False,
+    cause_sets: bool = True,
 ) -> ReviewDocument:
     """Build the document of a case's review.
 
     ``path``: the case file as typed; ``for_json``: with the outcomes of the next check even where
-    the cause is nearly certain, and without ``still_missing``, which takes the oil circuit.
+    the cause is nearly certain, and without ``still_missing``, which takes the oil circuit;
+    ``cause_sets``: with the most probable sets of causes, whose sum is the dearest of all.
     """
     case, reasons, inference = diagnosis.case, diagnosis.reasons, diagnosis.inference
     return ReviewDocument(
@@ -97,7 +99,9 @@ def review_document(
         contradictions=contradiction_notices(diagnosis),
         found=found_entries(diagnosis),
         causes=ranked_causes(diagnosis),
-        explanations=tuple(_cause_set(diagnosis, e) for e in diagnosis.explanations),
+        explanations=tuple(_cause_set(diagnosis, e) for e in diagnosis.explanations)
+        if cause_sets
+        else (),
         damage=damages(diagnosis),
         damage_chain=reasons.damage_chain,
         contaminated=diagnosis.found.contaminated,
