@@ -13,6 +13,7 @@ from diagnose.bearings.table import Step
 from diagnose.output.lines import columns
 from knowledge.units import INCH
 from tests.support.command_line import Done, call
+from tests.support.page import Page
 
 ENGINE = (
     'schema = 1\n[job]\ntitle = "Test V8"\n[engine]\nlayout = "distributor_v8"\noil = "SAE 30"\n'
@@ -114,12 +115,20 @@ def test_the_blanks_as_toml_are_read_back(typed: Callable[..., Done], tmp_path: 
 def test_the_page_has_every_bearing_and_what_was_entered(
     typed: Callable[..., Done], tmp_path: Path
 ) -> None:
-    typed("main 2 journal 2.4484 2.4483 2.4482 2.4481 in")
+    """Each figure in its own cell; two figures are front and rear, joined by '/' two ways across."""
+    typed("main 2 journal 2.4484 2.4481 in", "main 3 journal 2.4484/2.4482 in", "rod 1 2.2 thou")
     page = tmp_path / "sheet.html"
     assert typed("--html", page).code == 0
     text = page.read_text("utf-8")
-    assert all(f">{k} {n}</th>" in text for k, most in (("main", 5), ("rod", 8)) for n in (1, most))
-    assert all(f">{f}</td>" in text for f in ("2.4484", "2.4483", "2.4482", "2.4481"))
+    rows = [r.split('<td class="tall">')[1:] for r in text.split('<tr><th scope="row">')]
+    cells = [tuple(c.split("<")[0] for c in row) for row in rows if row]
+    assert len(cells) == 2 * (5 + 8)
+    assert ("2.4484", "", "2.4481", "", "", "") in cells
+    assert ("2.4484", "2.4482", "", "", "", "") in cells
+    assert ("", "", "", "", "2.2 thou", "") in cells
+    tags = Page(text).tags
+    assert tags.count("table") == tags.count("caption") == 5
+    assert not {"script", "link", "img"} & {*tags}
 
 
 def test_a_whole_v8_fits_one_screen(typed: Callable[..., Done]) -> None:

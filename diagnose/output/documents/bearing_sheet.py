@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from diagnose.bearings.table import Bearings
-from diagnose.case.bearing_values import FIELDS
+from diagnose.case.bearing_values import FIELDS, numbers_and_unit
 from diagnose.case.bearings import shown
 from diagnose.errors import UsageError
 from diagnose.fits.bearing import Kind, Place
@@ -40,6 +40,7 @@ class Blank:
     says: str
     like: str
     entered: str  #: empty: nothing yet
+    cells: tuple[str, ...]  #: its figures by place in the page's table
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -86,12 +87,12 @@ def bearing_sheet(found: Bearings, path: str) -> BearingSheet:
     for kind in Kind:
         mine = [p for p in places if p.kind is kind]
         if mine:
-            kinds.append(_kind(found, kind, mine))
+            kinds.append(_kind(found, kind, mine, size))
     title = found.case.job.title.strip() or UNTITLED
     return BearingSheet(title=title, path=path, unit=size, kinds=tuple(kinds))
 
 
-def _kind(found: Bearings, kind: Kind, places: list[Place]) -> KindBlanks:
+def _kind(found: Bearings, kind: Kind, places: list[Place], unit: str) -> KindBlanks:
     group = found.case.bearings.groups.get(kind)
     target = found.targets[kind]
     _, fine = units_for(kind, found)
@@ -101,19 +102,48 @@ def _kind(found: Bearings, kind: Kind, places: list[Place]) -> KindBlanks:
     table = found.case.bearings.found
     return KindBlanks(
         kind=kind.plural,
-        general=_blanks(kind.plural, OF_ALL, dict(group.texts) if group else {}),
+        general=_blanks(kind.plural, OF_ALL, dict(group.texts) if group else {}, unit),
         each=tuple(
-            _blanks(p.says, OF_ONE, dict(table[p].texts) if p in table else {}) for p in places
+            _blanks(p.says, OF_ONE, dict(table[p].texts) if p in table else {}, unit)
+            for p in places
         ),
         wanted=wanted,
     )
 
 
-def _blanks(name: str, fields: tuple[str, ...], entered: dict[str, str]) -> BearingBlanks:
+def _blanks(
+    name: str, fields: tuple[str, ...], entered: dict[str, str], unit: str
+) -> BearingBlanks:
     return BearingBlanks(
         name=name,
         blanks=tuple(
-            Blank(field=f, says=FIELDS[f].says, like=LIKE[f], entered=entered.get(f, ""))
+            Blank(
+                field=f,
+                says=FIELDS[f].says,
+                like=LIKE[f],
+                entered=entered.get(f, ""),
+                cells=_cells(f, entered.get(f, ""), unit),
+            )
             for f in fields
         ),
     )
+
+
+def _cells(field: str, text: str, unit: str) -> tuple[str, ...]:
+    """Figures as typed, of a diameter at front and rear, each two ways across.
+
+    >>> _cells("journal", "49.98 49.97 mm", "mm"), _cells("strip", "2.2 thou", "in")
+    (('49.98', '', '49.97', ''), ('2.2 thou', ''))
+    """
+    groups, given = numbers_and_unit(text)
+    ending = f" {given}" if given and given != unit else ""
+    if not FIELDS[field].grid:
+        flat = [f"{n}{ending}" for group in groups for n in group]
+        return tuple([*flat, "", ""][: max(2, len(flat))])
+    angled = any(len(group) > 1 for group in groups)
+    flat = [n for group in groups for n in group]
+    if not angled and len(flat) in (4, 6):
+        groups = [flat[i : i + 2] for i in range(0, len(flat), 2)]
+    ends = [groups[0], groups[-1]] if len(groups) > 1 else groups
+    cells = [n for group in ends for n in (*group, "")[:2]]
+    return tuple(f"{n}{ending}" if n else "" for n in [*cells, "", "", "", ""][:4])

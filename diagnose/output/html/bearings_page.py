@@ -42,6 +42,8 @@ def bearings_html(sheet: BearingSheet, document: BearingsDocument) -> str:
 
 def _entered(one: BearingBlanks, field: str, which: int) -> str:
     """A figure that was entered for a cell; empty where none was."""
-    text = next((b.entered for b in one.blanks if b.field == field), "")
-    figures = [w for w in text.replace("/", " ").split() if w[:1].isdigit() or w[:1] == "."]
-    return figures[which] if which < len(figures) else ""
+    cells = {b.field: b.cells for b in one.blanks}
+    figure = cells[field][which]
+    if field == "bore" and not figure and cells["inside"][which]:
+        return f"{cells['inside'][which]} shells in"
+    return figure
