@@ -312,3 +312,23 @@ def test_the_measured_journal_decides_the_limit_by_diameter() -> None:
     assert own is not None
     assert own.most == pytest.approx((0.00075 * 3.0 + 0.00125) * INCH)
     assert usual.most < own.most
+
+
+def test_a_new_journal_and_shell_are_enough_in_a_housing_measured_before() -> None:
+    """As fitted the bore is the one found, unless it was measured again."""
+    fitted = "main 1; journal = 2.4383 in; shell = 0.1004 in; at = build"
+    case = case_of(f"main 1; {GOOD}; journal = 2.4465 in", fitted)
+    one = judged_alone(case).fitted[0]
+    assert one.clearance is not None
+    assert one.clearance.value == pytest.approx((2.6412 - 2 * 0.1004 - 2.4383) * INCH)
+
+
+def test_every_choice_of_shells_has_its_pressure() -> None:
+    """A thicker shell never gives less; the size is the one that is named."""
+    found = judge_bearings(case_of("main 1; strip = 2.9 thou", "rod 1; strip = 2.0 thou"))
+    rows = [(r.option.shells, r.band.mean) for r in found.pressures.rows if r.option.shells]
+    for kind in Kind:
+        mine = [(s.undersize, s.clearance, p) for s, p in rows if s and s.kind is kind]
+        assert [round(u / INCH, 4) for u, _, _ in mine] == [0.0, 0.001, 0.002][: len(mine)]
+        assert [c for _, c, _ in mine] == sorted((c for _, c, _ in mine), reverse=True)
+        assert [p for _, _, p in mine] == sorted(p for _, _, p in mine)

@@ -7,12 +7,18 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from diagnose import load_case
 from diagnose.bearings.table import Step
+from diagnose.entry.bearings import parse_words, read_blanks
+from diagnose.entry.sheets import FilledBlank
+from diagnose.errors import UsageError
 from diagnose.output.lines import columns
 from knowledge.units import INCH
 from tests.support.command_line import Done, call
+from tests.support.examples import examples
 from tests.support.page import Page
 
 ENGINE = (
@@ -215,3 +221,40 @@ def test_an_entry_is_withdrawn_like_any_other(typed: Callable[..., Done], tmp_pa
     path = tmp_path / "v8.toml"
     assert call("record", path, "--withdraw", "2").code == 0
     assert [p.says for p in load_case(path).bearings.found] == ["main 1"]
+
+
+WORDS = st.lists(
+    st.sampled_from(
+        ["main", "rods", "3", "journal", "strip", "2.2", "thou", "in", "use", "hard", "=", "/"]
+    )
+    | st.text(max_size=6),
+    max_size=8,
+)
+
+
+@settings(max_examples=examples(200), deadline=None)
+@given(words=WORDS)
+def test_any_words_are_read_or_refused(words: list[str]) -> None:
+    """What is read can be kept; what is not is refused with a line for each phrase."""
+    try:
+        given_ = parse_words(words)
+    except UsageError as fault:
+        said = str(fault)
+    else:
+        said = ""
+        assert all(one.text.strip() for one in given_)
+    assert said.count("\n") <= len(" ".join(words).split())
+
+
+@settings(max_examples=examples(100), deadline=None)
+@given(id_=st.text(max_size=12), value=st.text(min_size=1, max_size=12), where=st.text(max_size=8))
+def test_any_blank_is_read_or_named(id_: str, value: str, where: str) -> None:
+    read = read_blanks([FilledBlank(id_, value, where, "line 1")])
+    assert len(read.given) + len(read.bad) == (id_.lower() != "unit" or bool(read.bad))
+    assert all("\n" not in line for line in read.bad)
+
+
+def test_two_readings_in_one_phrase(typed: Callable[..., Done], tmp_path: Path) -> None:
+    typed("main 3 inside 2.4503 in journal: 2.4482 2.4481 in undersize std")
+    case = load_case(tmp_path / "v8.toml")
+    assert case.measurements[0].value == pytest.approx((2.4503 - 2.44815) * INCH)

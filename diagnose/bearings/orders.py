@@ -11,7 +11,7 @@ from statistics import fmean
 from diagnose.bearings.judging import Flag, Judged, Mark
 from diagnose.bearings.targets import Target, group_of, standard_journal
 from diagnose.case.case import Case
-from diagnose.fits.bearing import Kind, Place
+from diagnose.fits.bearing import Kind, Place, mean_leak
 from diagnose.fits.shells import (
     TOLERANCE,
     Pair,
@@ -39,6 +39,15 @@ class Choice:
 
 
 @dataclass(frozen=True, slots=True)
+class Alternative:
+    """All bearings of a kind with equal shells of one size, and the clearance that leaks as much."""
+
+    kind: Kind
+    undersize: float  #: m
+    clearance: float  #: m
+
+
+@dataclass(frozen=True, slots=True)
 class Order:
     """What to order for the bearings of one kind."""
 
@@ -50,6 +59,7 @@ class Order:
     old_shells: bool = False  #: worked out from shells that may be worn
     unclear: tuple[Place, ...] = ()  #: too wide, and shell or journal may be what is worn
     undersizes: tuple[Undersize, ...] = ()  #: of which it was chosen
+    alternatives: tuple[Alternative, ...] = ()  #: on the journals as they are
 
     @property
     def unusual(self) -> bool:
@@ -82,8 +92,27 @@ def order_for(
     worn = any(not _sized(case, j) for j in mine)
     if not choices and not unclear:
         return None, marked
-    order = Order(kind, tuple(choices), old_shells=worn, unclear=unclear, undersizes=fine)
+    order = Order(
+        kind,
+        tuple(choices),
+        old_shells=worn,
+        unclear=unclear,
+        undersizes=fine,
+        alternatives=_alternatives(kind, choices, fine),
+    )
     return order, marked
+
+
+def _alternatives(
+    kind: Kind, choices: list[Choice], fine: tuple[Undersize, ...]
+) -> tuple[Alternative, ...]:
+    """Standard and each usual fine undersize, in every bearing that has a choice."""
+    found = []
+    for size in (0.0, *(u.size for u in fine if u.usual)) if choices else ():
+        gaps = [c.clearance + c.pair.undersize - size for c in choices]
+        if min(gaps) > 0.0:
+            found.append(Alternative(kind, size, mean_leak(gaps)))
+    return tuple(found)
 
 
 def _may_be_shell(case: Case, one: Judged, target: Target) -> bool:

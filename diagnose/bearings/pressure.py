@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from diagnose.bearings.orders import Alternative
 from diagnose.case.case import Case
 from diagnose.circuit.band import Band
 from diagnose.circuit.forecast import forecast, predict
@@ -27,6 +28,7 @@ class Option:
 
     says: str
     clearances: Mapping[Kind, float]
+    shells: Alternative | None = None  #: of which it is
 
 
 @dataclass(frozen=True, slots=True)

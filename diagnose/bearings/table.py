@@ -130,6 +130,8 @@ def _options(
     if wanted:
         options.append(Option("all at the tight end", {k: t.low for k, t in wanted.items()}))
         options.append(Option("all at the wide end", {k: t.high for k, t in wanted.items()}))
+    others = [a for order in orders.values() for a in order.alternatives]
+    options += [Option(f"all {a.kind.plural}", {a.kind: a.clearance}, a) for a in others]
     return options
 
 

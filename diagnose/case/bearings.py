@@ -131,8 +131,11 @@ def _bearings(
     found = {}
     for (place, built), own in gathered.items():
         if built is fitted and isinstance(place, Place):
-            group = groups.get(place.kind, _Gathered())
-            found[place] = _bearing(place, own, group if not fitted else _Gathered())
+            group = groups.get(place.kind, _Gathered()) if not fitted else _Gathered()
+            if fitted:  # the housing is the same unless it was measured again
+                as_found = gathered.get((place, False), _Gathered())
+                own.grids.setdefault("bore", as_found.grids.get("bore", ()))
+            found[place] = _bearing(place, own, group)
     return dict(sorted(found.items()))
 
 

@@ -47,6 +47,7 @@ _START = re.compile(
     r"\b(?:mains?|rods?|big[ -]?ends?)\b(?:\s*(?:no\.?|#)?\s*\d{1,2}(?![\d.]))?", re.IGNORECASE
 )
 _FIELD = re.compile(r"([a-z][a-z_]*)\s*[=:]?\s*", re.IGNORECASE)
+_STANDARD = ("0", "std", "standard", "none")
 _USUAL = ("in", "thou", "mm")
 LEAST_SEEN = 5e-6  #: m: nobody writes down a smaller figure of a bearing
 LIKE = "main 3 journal 2.4482 2.4481 in, or rod 1 strip 2.2 thou"
@@ -228,6 +229,8 @@ def with_unit(name: str, text: str, unit: str = "") -> str:
     >>> with_unit("strip", "2.2"), with_unit("journal", "62.18 62.17"), with_unit("strip", "2.2 thou")
     ('2.2 thou', '62.18 62.17 mm', '2.2 thou')
     """
+    if name == "undersize" and text.strip().lower() in _STANDARD:
+        return "0 in"
     figures, given = numbers_and_unit(text)
     if not figures or given:
         return text

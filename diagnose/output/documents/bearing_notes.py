@@ -9,7 +9,7 @@ from collections.abc import Iterator
 
 from diagnose.bearings.table import Bearings
 from diagnose.case.bearings import form_limit, shown
-from diagnose.output.documents.bearing_words import SIGMAS, figure, units_for
+from diagnose.output.documents.bearing_words import SIGMAS, figure, shell, units_for
 from diagnose.output.documents.limits import source_title
 from knowledge.stations.bearings import quantities, sizes
 
@@ -41,6 +41,19 @@ def grinding(found: Bearings) -> Iterator[str]:
                 f"{shown(high, size)}; all of a kind are ground alike "
                 f"({source_title(sizes.GRIND_ALL_SOURCE)})."
             )
+
+
+def made_sizes(found: Bearings) -> Iterator[str]:
+    """Return the undersizes an order was chosen from, each with its source."""
+    seen = set()
+    for order in found.orders.values():
+        size, _ = units_for(order.kind, found)
+        for each in order.undersizes:
+            rare = "" if each.usual else ", for some engines only"
+            line = f"{shell(each.size, size)}{rare} [{each.source.key}]"
+            if line not in seen:
+                seen.add(line)
+                yield line
 
 
 def instruments(found: Bearings) -> Iterator[str]:

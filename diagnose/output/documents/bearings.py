@@ -7,19 +7,21 @@ from dataclasses import dataclass, field
 
 from diagnose.bearings.judging import Judged
 from diagnose.bearings.orders import Choice, Order
+from diagnose.bearings.pressure import Option
 from diagnose.bearings.table import Bearings
 from diagnose.bearings.targets import Target
 from diagnose.case.bearings import shown
 from diagnose.circuit.band import Band
 from diagnose.fits.bearing import Clearance, Kind, Place
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON
-from diagnose.output.documents.bearing_notes import grinding, instruments, notes
+from diagnose.output.documents.bearing_notes import grinding, instruments, made_sizes, notes
 from diagnose.output.documents.bearing_steps import next_lines
 from diagnose.output.documents.bearing_words import (
     SIGMAS,
     figure,
     named_places,
     of_mark,
+    shell,
     shells,
     units_for,
     units_of,
@@ -123,6 +125,7 @@ class BearingsDocument:
     next: tuple[str, ...]  #: a sentence, then what to type
     count: str = field(metadata=NOT_IN_JSON)
     grinding: tuple[str, ...] = field(metadata=NOT_IN_JSON)
+    made_sizes: tuple[str, ...] = field(metadata=NOT_IN_JSON)
     instruments: tuple[str, ...] = field(metadata=NOT_IN_JSON)
 
 
@@ -143,7 +146,7 @@ def bearings_document(found: Bearings, path: str) -> BearingsDocument:
         unclear=tuple(p.says for o in found.orders.values() for p in o.unclear),
         hot_idle=tuple(
             PressureRow(
-                choice=row.option.says,
+                choice=_named(row.option, found),
                 psi=Band(
                     *(round(p / PSI, 1) for p in (row.band.low, row.band.mean, row.band.high))
                 ),
@@ -160,8 +163,17 @@ def bearings_document(found: Bearings, path: str) -> BearingsDocument:
         next=next_lines(found, path),
         count=_count(found),
         grinding=tuple(grinding(found)),
+        made_sizes=tuple(made_sizes(found)),
         instruments=tuple(instruments(found)),
     )
+
+
+def _named(option: Option, found: Bearings) -> str:
+    """A choice in words, shells by their size."""
+    if option.shells is None:
+        return option.says
+    size, _ = units_for(option.shells.kind, found)
+    return f"{option.says} {shell(option.shells.undersize, size)}"
 
 
 def _mm(value: float | None) -> float | None:

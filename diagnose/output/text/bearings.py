@@ -82,8 +82,11 @@ def _order(document: BearingsDocument, full: bool) -> list[str]:
 def _pressure(document: BearingsDocument, full: bool) -> list[str]:
     if not document.hot_idle:
         return []
-    shown = document.hot_idle if full else document.hot_idle[:2]
-    said = "; ".join(f"{row.choice} {row.figure}" for row in shown)
+    if full:
+        wide = max(len(row.choice) for row in document.hot_idle)
+        lines = [f"Gauge:  hot idle, {document.hot_idle_at}"]
+        return [*lines, *(f"        {r.choice:{wide}}  {r.figure}" for r in document.hot_idle)]
+    said = "; ".join(f"{row.choice} {row.figure}" for row in document.hot_idle[:2])
     return headed("Gauge:  ", f"hot idle, {document.hot_idle_at}: {said}")
 
 
@@ -118,5 +121,8 @@ def _advice(document: BearingsDocument) -> list[str]:
 
 
 def _instruments(document: BearingsDocument) -> list[str]:
-    lines = ["Errors of the instruments, and limits of form"]
+    lines = []
+    if document.made_sizes:
+        lines = headed("Shells chosen from: ", "; ".join(document.made_sizes))
+    lines.append("Errors of the instruments, and limits of form")
     return [*lines, *(line for i in document.instruments for line in wrapped(i, 2, 4))]
