@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from diagnose.case.case import Case
+from diagnose.case.mended import works_again
 from diagnose.case_inference import CaseInference, Ranked
 from diagnose.check_planner import CheckPlanner
 from diagnose.found_faults import FoundFault, FoundFaults
@@ -69,7 +70,12 @@ class Diagnosis:
 
     @cached_property
     def alarms(self) -> tuple[Alarm, ...]:
-        """What must be done now, most severe first; without alarms an observation has cancelled."""
+        """What must be done now, most severe first; without alarms an observation has cancelled.
+
+        None of the old fault once the job is closed and the mended engine has shown good pressure.
+        """
+        if works_again(self.case):
+            return ()
         grave, observations = list(Severity), self.inference.facts.observations
         there = {f for f, seen in observations.items() if seen.state is State.PRESENT}
         return tuple(

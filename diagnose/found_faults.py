@@ -147,7 +147,7 @@ class FoundFaults:
                 continue
             if finding is ENGINE_RUNS_NORMALLY:
                 continue  # goes with every fault that has not damaged anything yet
-            if any(self._leads(s, finding) >= EXPLAINS for s in fault.states):
+            if any(self.leads(s, finding) >= EXPLAINS for s in fault.states):
                 yield finding
 
     def _origins(self, fault: Fault, proofs: tuple[Finding, ...]) -> Iterator[Origin]:
@@ -172,8 +172,8 @@ class FoundFaults:
 
     def _weight(self, origin: Cause | Condition, ends: Sequence[Condition | Finding]) -> float:
         """The posterior of an origin times the strength of its strongest path to any of the ends."""
-        return self.inference.belief(origin.id) * max(self._leads(origin, e) for e in ends)
+        return self.inference.belief(origin.id) * max(self.leads(origin, e) for e in ends)
 
-    def _leads(self, start: Cause | Condition, end: Condition | Finding) -> float:
+    def leads(self, start: Cause | Condition, end: Condition | Finding) -> float:
         """The strength of the strongest path; 1 from a node to itself, 0 where there is none."""
         return causegraph.path_strength(self.inference.graph, start.id, end.id)

@@ -172,6 +172,7 @@ class Task:
     how: tuple[str, ...]
     source: Source
     hold: Hold = Hold.STOP
+    holds_if_failed: bool = False  #: it may be left out with a note; once it has failed it stops
     measures: Quantity | None = None
     dimension: str = ""
     bands: tuple[Band, ...] = ()

@@ -109,6 +109,7 @@ DOCUMENT = ReviewDocument(
     history=ShopNote(folder="jobs", jobs=3, says=long("Seen before"), whole=()),
     path="my case.toml",
     closed="",
+    differs="",
     engine=long("an engine"),
     in_short=long("most likely"),
     settled=False,

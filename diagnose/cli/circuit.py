@@ -66,7 +66,7 @@ def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
     from diagnose.diagnosis import Diagnosis
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.budget import budget_document
-    from diagnose.output.documents.found import headline
+    from diagnose.output.documents.found import disagreement, headline
     from diagnose.output.text.budget import budget_text
     from diagnose.output.text.budget_brief import budget_brief
     from knowledge.book import the_book
@@ -75,7 +75,7 @@ def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
     loaded = load(case, book)
     diagnosis = Diagnosis(book, loaded)
     drawn_up = diagnosis.found.budget or budget_of(loaded, book)
-    document = budget_document(drawn_up, loaded, headline(diagnosis))
+    document = budget_document(drawn_up, loaded, headline(diagnosis), disagreement(diagnosis))
     if json:
         printing.data(as_json(document))
     else:

@@ -2,24 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 
 from diagnose.case.case import Case
+from diagnose.case.mended import limits_at
 from diagnose.signoff.judging import OWN
 from knowledge.book import Book
 from knowledge.limits import Limit, Side
 from knowledge.model import Measure, Reading, Source
-from knowledge.pressure.gauge import hot_share, idle_share, speed_share
-from knowledge.pressure.quantities import (
-    HOT_IDLE_PRESSURE,
-    STOP_IDLE_PRESSURE,
-    STOP_RUNNING_PRESSURE,
-    USUAL_IDLE_SPEED,
-)
 
-FAST = 2000.0  #: rpm: from here on the limit of the running engine holds
-LIKELY = 0.5  #: least probability that a reading in words was taken hot, at idle, at speed
 _SLACK = 1e-9  #: share of a value by which rounding may move it
 
 
@@ -83,15 +74,4 @@ def reading_bounds(reading: Reading, case: Case) -> tuple[tuple[Bound, ...], ...
 
     The first that is broken is the gravest.
     """
-    return tuple(held(limit, reading.pressure, 0.0, case) for limit in _limits_at(reading, case))
-
-
-def _limits_at(reading: Reading, case: Case) -> Iterator[Limit]:
-    if reading.at_least:
-        return  # "over 5 psi" breaks no limit and keeps none
-    hot = hot_share(reading) >= LIKELY
-    if hot and idle_share(reading, case.limit(USUAL_IDLE_SPEED)) >= LIKELY:
-        yield STOP_IDLE_PRESSURE
-        yield HOT_IDLE_PRESSURE
-    if (hot or reading.oil_temperature is None) and speed_share(reading, FAST) >= LIKELY:
-        yield STOP_RUNNING_PRESSURE
+    return tuple(held(limit, reading.pressure, 0.0, case) for limit in limits_at(reading, case))

@@ -32,10 +32,10 @@ class Item:
     @property
     def blocks(self) -> bool:
         """Whether no work may go on before it is done."""
-        return self.task.hold is Hold.STOP and self.judged.verdict in (
-            Verdict.OPEN,
-            Verdict.FAILED,
-        )
+        verdict = self.judged.verdict
+        if self.task.hold is Hold.STOP:
+            return verdict in (Verdict.OPEN, Verdict.FAILED)
+        return self.task.holds_if_failed and verdict is Verdict.FAILED
 
 
 @dataclass(frozen=True)

@@ -347,6 +347,7 @@ WATER_AND_CHARGE_WATCHED = Task(
     how=("thermostat opens, top hose warms, fan cuts in; lamp out; never open a hot cap",),
     source=COMMON_PRACTICE,
     hold=Hold.NOTE,
+    holds_if_failed=True,
     remedy="stop, bleed the cooling system cold",
     guards=(oil_causes_condition.OIL_OVERHEATED,),
     only_with=(features.WATER_COOLED,),

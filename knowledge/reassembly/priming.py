@@ -304,6 +304,7 @@ CRANKED_TO_PRESSURE = Task(
     ),
     source=sources.PRIME_CONSIDERATIONS,
     hold=Hold.NOTE,
+    holds_if_failed=True,
     dimension="pressure",
     bands=(
         Band(
@@ -333,6 +334,7 @@ BLED_AT_FILTER = Task(
     ),
     source=sources.FILTER_MAKER_PRIME,
     hold=Hold.NOTE,
+    holds_if_failed=True,
     remedy="no oil at the filter: pump, pickup joint or drive; stop",
     guards=(pump_causes_fitted.PUMP_NOT_PRIMED,),
     cautions=(*CRANKING, Caution.WASTE),

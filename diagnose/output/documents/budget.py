@@ -10,6 +10,7 @@ from diagnose.circuit.band import Band
 from diagnose.circuit.budget import Account, Budget
 from diagnose.circuit.deviations import Deviation
 from diagnose.output.as_json import NOT_IN_JSON
+from diagnose.output.documents.ended import ended
 from diagnose.output.scale import Scale, scale_of
 
 
@@ -69,9 +70,13 @@ class BudgetDocument:
     title: str = field(metadata=NOT_IN_JSON)
     scale: Scale = field(metadata=NOT_IN_JSON)
     headline: str = field(metadata=NOT_IN_JSON)  #: as in the review; may be empty
+    differs: str = field(metadata=NOT_IN_JSON)  #: where the ranking differs; may be empty
+    closed: str = field(metadata=NOT_IN_JSON)  #: how the job ended; empty while it is open
 
 
-def budget_document(budget: Budget, case: Case, headline: str = "") -> BudgetDocument:
+def budget_document(
+    budget: Budget, case: Case, headline: str = "", differs: str = ""
+) -> BudgetDocument:
     """Build the document of a case's pressure budget, under the headline of its review."""
     scale = scale_of(case)
     return BudgetDocument(
@@ -83,6 +88,8 @@ def budget_document(budget: Budget, case: Case, headline: str = "") -> BudgetDoc
         title=case.job.title,
         scale=scale,
         headline=headline,
+        differs=differs,
+        closed=ended(case),
     )
 
 

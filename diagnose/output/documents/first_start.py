@@ -11,7 +11,8 @@ from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.signoff_items import BEFORE_START, SignoffItem, signoff_item
 from diagnose.output.documents.start_table import StartTable, start_table
 from diagnose.output.scale import scale_of
-from diagnose.signoff.sheet import Signoff
+from diagnose.signoff.judging import Verdict
+from diagnose.signoff.sheet import Item, Signoff
 from diagnose.signoff.start import FirstStart
 from knowledge.units import PSI
 from knowledge.work import Caution, Phase
@@ -113,12 +114,17 @@ def first_start_document(start: FirstStart, sheet: Signoff, path: str) -> FirstS
         title=start.case.job.title,
         path=path,
         table=start_table(start),
-        blocking=named(i.task for i in sheet.blocking if i.task.phase in BEFORE_START),
+        blocking=named(i.task for i in sheet.blocking if _holds(i)),
         cautions=tuple(cautions(kinds, sheet.answer)),
         watch=tuple(signoff_item(i, sheet) for i in watch),
         look_at=_look_at(start.reopened),
         example=f"{scale.heat(EXAMPLE_HEAT)} {scale.one(EXAMPLE)}",
     )
+
+
+def _holds(item: Item) -> bool:
+    """Whether the engine must not be started, or not again, before the task is settled."""
+    return item.task.phase in BEFORE_START or item.judged.verdict is Verdict.FAILED
 
 
 def _reopened(answer: Diagnosis | None) -> tuple[ReopenedCause, ...]:

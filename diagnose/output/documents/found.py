@@ -7,15 +7,18 @@ from dataclasses import dataclass, field
 
 from diagnose.circuit.band import Band
 from diagnose.diagnosis import Diagnosis
-from diagnose.found_faults import FoundFault, Origin
+from diagnose.found_faults import EXPLAINS, FoundFault, Origin
 from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.named import Named, named
-from diagnose.output.documents.reasons import in_short
+from diagnose.output.documents.reasons import LEADS, in_short
 from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
 from knowledge.faults import Fault
 from knowledge.model import Cause
+from knowledge.units import PSI
 
+LARGE = 0.4  #: share of the missing pressure that is most of it (judgement)
+NEGLIGIBLE = 2 * PSI  #: Pa: less than this counts as nothing
 NAMED_FIRST = 3  #: found faults that the headline names
 ORIGINS = 3  #: origins that a line names
 
@@ -65,6 +68,40 @@ def headline(diagnosis: Diagnosis) -> str:
     names = "; ".join(_with_cost(f, scale) for f in found[:NAMED_FIRST])
     more = f"; and {len(found) - NAMED_FIRST} more" if len(found) > NAMED_FIRST else ""
     return f"found: {names}{more}. Where it began: {began}"
+
+
+def disagreement(diagnosis: Diagnosis) -> str:
+    """Say in a sentence or two where budget and ranking differ, and what would decide.
+
+    Empty where they agree, where either is unclear, or nothing was measured. Loads the physics
+    where something was.
+    """
+    case, first = diagnosis.case, diagnosis.ranking[0]
+    if not (case.measurements and case.readings) or first.probability < LEADS or case.closed:
+        return ""
+    budget = diagnosis.found.budget
+    account = budget.accounts[0] if budget else None
+    if budget is None or account is None or account.shortfall is None or not account.shares:
+        return ""
+    most, deviation = max(
+        zip(account.shares, budget.findings, strict=True), key=lambda pair: pair[0].mean
+    )
+    if most.mean < max(LARGE * account.shortfall.mean, NEGLIGIBLE):
+        return ""
+    faults = [f for f in diagnosis.book.faults.values() if deviation.id in {q.id for q in f.costs}]
+    states = [s for f in faults for s in f.states if s.id in diagnosis.inference.graph]
+    if any(diagnosis.found.leads(first.cause, s) >= EXPLAINS for s in states):
+        return ""
+    choice = diagnosis.next_check
+    proved = {f.fault for f in diagnosis.found_faults}
+    decides = next((f.decides for f in faults if f in proved and f.decides), "")
+    decides = decides or (choice.option.inspection.says if choice else "")
+    text = (
+        f"Budget and ranking differ: most of the loss ({scale_of(case).one(most.mean)}) is at "
+        f"{deviation.says} {deviation.found}; the signs point to {first.cause.says} "
+        f"({percent(first.probability)})."
+    )
+    return f"{text} To decide: {decides}." if decides else text
 
 
 def _entry(found: FoundFault, scale: Scale) -> FoundFaultEntry:

@@ -23,6 +23,7 @@ class GlanceDocument:
     probability: float
     may_run: bool
     alarms: tuple[AlarmNotice, ...]
+    closed: bool | None = field(default=None, metadata=IF_GIVEN)  #: True where the job is closed
     next: str | None  #: id of the check; None where nothing is left to look at
     #: what did not come out as the case expects; None where it expects nothing
     unmet: tuple[str, ...] | None = field(default=None, metadata=IF_GIVEN)
@@ -52,6 +53,7 @@ def glance_document(answer: Diagnosis, unmet: Sequence[str] | None = None) -> Gl
         probability=first.probability,
         may_run=answer.may_run,
         alarms=alarm_notices(answer),
+        closed=True if answer.case.closed else None,
         next=choice.option.inspection.id if choice else None,
         unmet=None if unmet is None else tuple(unmet),
     )

@@ -52,6 +52,7 @@ LABELS = {
     "for_places": "to close",
     "guards": "guards against",
     "hold": "if it fails",
+    "holds_if_failed": "stops if failed",
     "keep": "record first",
     "limits": "maker's limit",
     "matches": "fits",

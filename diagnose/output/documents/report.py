@@ -15,6 +15,7 @@ from diagnose.output.documents.budget import BudgetDocument, budget_document
 from diagnose.output.documents.cause_graph import CauseGraph, leading_causes_graph
 from diagnose.output.documents.cautions import cautions, deferrals
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
+from diagnose.output.documents.ended import ended
 from diagnose.output.documents.found import FoundFaultEntry, found_entries, headline
 from diagnose.output.documents.limits import source_title
 from diagnose.output.documents.owners_page import OwnersPage, owners_page
@@ -102,6 +103,7 @@ class ReportDocument:
     oil: str
     alarms: tuple[AlarmNotice, ...]
     closed: Closing | None
+    ended: str  #: how the job ended, in a sentence; empty while it is open
     in_short: str
     history: str
     contradictions: tuple[ContradictionNotice, ...]
@@ -152,6 +154,7 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         oil=case.engine.oil,
         alarms=alarm_notices(diagnosis),
         closed=closing(case),
+        ended=ended(case),
         in_short=headline(diagnosis),
         history=history,
         contradictions=contradiction_notices(diagnosis),

@@ -5,19 +5,19 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from diagnose.case.case import Case
+from diagnose.case.mended import works_again
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.cause_sets import Explanation
 from diagnose.inference.network import Likelihood
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
-from diagnose.output.documents.found import FoundFaultEntry, found_entries, headline
+from diagnose.output.documents.ended import ended
+from diagnose.output.documents.found import FoundFaultEntry, disagreement, found_entries, headline
 from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.next_checks import CheckOption, next_checks
 from diagnose.output.documents.ranking import RankedCause, ranked_causes
 from diagnose.output.documents.reasons import SETTLED, is_settled, path_in_words
-from diagnose.output.documents.report_entries import closing
 from diagnose.output.documents.reported import reported_sentences
 from diagnose.output.documents.shop_note import ShopNote
 
@@ -73,6 +73,7 @@ class ReviewDocument:
     loss_is_real: bool = field(metadata=NOT_IN_JSON)
     damage_path: str = field(metadata=NOT_IN_JSON)
     still_missing: str = field(metadata=NOT_IN_JSON)  #: on the missing pressure; may be empty
+    differs: str = field(metadata=NOT_IN_JSON)  #: where budget and ranking differ; may be empty
 
 
 def review_document(
@@ -112,24 +113,16 @@ def review_document(
         next=next_checks(diagnosis, all_outcomes=for_json),
         history=history,
         path=path,
-        closed=_closed(case),
+        closed=ended(case),
         engine=case.layout.says,
         in_short=headline(diagnosis),
         settled=is_settled(diagnosis),
         remedies=diagnosis.ranking[0].probability >= SETTLED,
         loss_is_real=inference.loss_is_real,
         damage_path=path_in_words(diagnosis, reasons.damage_chain),
-        still_missing="" if for_json else _still_missing(diagnosis),
+        still_missing="" if for_json or works_again(case) else _still_missing(diagnosis),
+        differs="" if for_json else disagreement(diagnosis),
     )
-
-
-def _closed(case: Case) -> str:
-    """What it was, and what was done."""
-    end = closing(case)
-    if end is None:
-        return ""
-    remedy = f" Done: {end.remedy.rstrip('.')}." if end.remedy else ""
-    return f"Closed {end.day}".rstrip() + f": {end.causes or 'no cause named'}.{remedy}"
 
 
 def damages(diagnosis: Diagnosis) -> tuple[Damage, ...]:

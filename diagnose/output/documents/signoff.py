@@ -11,6 +11,7 @@ from diagnose.errors import UsageError
 from diagnose.output.as_json import NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.cautions import deferrals
+from diagnose.output.documents.ended import ended
 from diagnose.output.documents.named import UNTITLED, Named, named
 from diagnose.output.documents.signoff_items import (
     BEFORE_START,
@@ -67,6 +68,7 @@ class SignoffDocument:
     items: tuple[SignoffItem, ...]
     parts: tuple[NeededPart, ...]
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
+    closed: str = field(metadata=NOT_IN_JSON)  #: how the job ended; empty while it is open
     engine: str = field(metadata=NOT_IN_JSON)
     alarms: tuple[AlarmNotice, ...] = field(metadata=NOT_IN_JSON)
     count: str = field(metadata=NOT_IN_JSON)  #: how far it is
@@ -118,6 +120,7 @@ def signoff_document(
             for n in needed
         ),
         path=path,
+        closed=ended(case),
         engine=case.layout.says,
         alarms=alarm_notices(sheet.answer),
         count=count_in_words(sheet),

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, key
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.cautions import deferrals
+from diagnose.output.documents.ended import ended
 from diagnose.output.documents.loose_ends import LooseEndsNotice, loose_ends_notice
 from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.plan_changes import PlanChanges, plan_changes
@@ -64,6 +65,7 @@ class TeardownDocument:
     changed: PlanChanges | None  #: None where no earlier entry was named to compare with
     history: ShopNote | None = field(default=None, metadata=IF_GIVEN)
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
+    closed: str = field(metadata=NOT_IN_JSON)  #: how the job ended; empty while it is open
     engine: str = field(metadata=NOT_IN_JSON)
     stop_here: str = field(metadata=NOT_IN_JSON)  #: why looking may end; empty: the plan goes on
     hands_on: str = field(metadata=NOT_IN_JSON)  #: the minutes in a sentence
@@ -118,6 +120,7 @@ def teardown_document(
         changed=plan_changes(changes) if changes else None,
         history=history,
         path=path,
+        closed=ended(case),
         engine=case.layout.says,
         stop_here=_stop_here(plan, ends),
         hands_on=hands_on(estimate),

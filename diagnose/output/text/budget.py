@@ -12,7 +12,9 @@ def budget_text(document: BudgetDocument) -> str:
         [
             wrapped(f"Pressure budget: {document.title or 'case without a title'}", 0, 2),
             wrapped(f"In short: {document.headline}.", 0, 2) if document.headline else [],
+            wrapped(document.closed, 0, 2) if document.closed else [],
             *(_account(a) for a in document.accounts),
+            wrapped(document.differs, 0, 2) if document.differs else [],
             [] if document.accounts[0].shares else _nothing(),
             _notes(document),
         ]

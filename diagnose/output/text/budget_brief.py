@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 
 from diagnose.output.documents.budget import BudgetAccount, BudgetDocument, BudgetShare
 from diagnose.output.lines import as_typed, columns, width, wrapped
-from diagnose.output.text.screen import Block, command_lines, cut, on_screen
+from diagnose.output.text.screen import Block, command_lines, cut, on_screen, report_lines
 
 FIGURE = 20  #: columns of a figure
 SHARES = 8  #: measured findings in the table
@@ -20,11 +20,10 @@ def budget_brief(document: BudgetDocument) -> str:
     first = document.accounts[0]
     blocks = [
         Block(wrapped(f"Pressure budget: {document.title or 'case without a title'}", 0, 2)),
-        Block(wrapped(f"{document.headline[:1].upper()}{document.headline[1:]}.", 0, 2))
-        if document.headline
-        else Block([]),
+        Block(_headline(document)),
         Block(list(_table(document))),
         Block(_verdict(document)),
+        Block(wrapped(document.differs, 0, 2) if document.differs else [], space=False),
         Block(_trust(document), spare=2, space=False),
         Block(_next(document, first)),
     ]
@@ -65,7 +64,16 @@ def _row(label: str, figures: Sequence[str]) -> str:
     return label + " " * max(1, room - columns(label)) + "".join(f"{f:>{FIGURE}}" for f in figures)
 
 
+def _headline(document: BudgetDocument) -> list[str]:
+    if document.closed:
+        return wrapped(f"{document.closed} The figures are from before the repair.", 0, 2)
+    headline = document.headline
+    return wrapped(f"{headline[:1].upper()}{headline[1:]}.", 0, 2) if headline else []
+
+
 def _verdict(document: BudgetDocument) -> list[str]:
+    if document.closed:
+        return []
     first = next((a for a in document.accounts if a.verdict), None)
     if not document.accounts[0].shares:
         return wrapped(
@@ -84,6 +92,8 @@ def _trust(document: BudgetDocument) -> list[str]:
 def _next(document: BudgetDocument, first: BudgetAccount) -> list[str]:
     name = as_typed(document.case or "CASE")
     full = ["How it is shared out, and what was not used: --full"]
+    if document.closed:
+        return [*full, *report_lines(document.case or "CASE")]
     if first.closed:
         return [*full, *command_lines("What a repair would give", f"diagnose forecast {name}")]
     return [*full, *command_lines("What to look at next", f"diagnose review {name}")]

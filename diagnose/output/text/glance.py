@@ -22,7 +22,9 @@ def glance_line(document: GlanceDocument, name: str, longest: int) -> str:
     file, likely = _cut(name, room), percent(document.probability)
     file += " " * (room - columns(file))
     start = f"{file}  {flag:4}  {likely:>6}  {document.cause:{CAUSE}}  "
-    return start + _cut(document.next or NOTHING, max(4, width() - columns(start)))
+    return start + _cut(
+        "closed" if document.closed else document.next or NOTHING, max(4, width() - columns(start))
+    )
 
 
 def folder_summary(reviewed: int, stops: int, unread: int, missed: int | None, checked: int) -> str:

@@ -30,7 +30,10 @@ def review_text(document: ReviewDocument, shown: int = SHOWN) -> str:
             _contaminated(document),
             _loose_ends(document),
             wrapped(document.still_missing, 0, 2) if document.still_missing else [],
-            next_step_lines(document.next, document.path, settled=document.settled),
+            wrapped(document.differs, 0, 2) if document.differs else [],
+            []
+            if document.closed
+            else next_step_lines(document.next, document.path, settled=document.settled),
             _scope(),
         ]
     )
@@ -41,6 +44,8 @@ def review_text(document: ReviewDocument, shown: int = SHOWN) -> str:
 
 def _head(document: ReviewDocument) -> list[str]:
     lines = wrapped(document.title or "Case without a title")
+    if document.closed:
+        lines += wrapped(document.closed, 0, 2)
     lines += wrapped(f"Engine: {document.engine}", 0, 8)
     if not document.evidence:
         lines += wrapped(

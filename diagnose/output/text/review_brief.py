@@ -7,7 +7,7 @@ from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.documents.review import ReviewDocument
 from diagnose.output.lines import as_typed, headed, labelled, percent, wrapped
 from diagnose.output.text.next_step import precaution_lines
-from diagnose.output.text.screen import Block, gravest_lines, on_screen
+from diagnose.output.text.screen import MOST, Block, gravest_lines, on_screen, report_lines
 
 CAUSES = 3  #: places where it may have begun
 FOUND = 3  #: found faults named
@@ -27,7 +27,14 @@ def review_brief(document: ReviewDocument, causes: int = CAUSES) -> str:
         Block(_more(document)),
         *_next(document),
     ]
-    return on_screen(blocks)
+    return on_screen(blocks, MOST + _care(document))
+
+
+def _care(document: ReviewDocument) -> int:
+    """Lines of the next check's cautions, which come on top of the screen."""
+    if document.closed or not document.next:
+        return 0
+    return sum(len(wrapped(f"caution: {w}", 2, 4)) for w in document.next[0].warnings)
 
 
 def _more(document: ReviewDocument) -> list[str]:
@@ -76,18 +83,19 @@ def _contradictions(document: ReviewDocument) -> list[Block]:
 
 
 def _found(document: ReviewDocument) -> list[Block]:
-    """Found faults with what each costs; what is still missing."""
-    lines = ["Found"] if document.found else []
+    """Found faults with what each costs."""
+    lines = ["What was found" if document.closed else "Found"] if document.found else []
     for fault in document.found[:FOUND]:
         lines += wrapped(f"- {fault.title}", 2, 4)
     if len(document.found) > FOUND:
         lines.append(f"  and {len(document.found) - FOUND} more: --full")
-    missing = wrapped(document.still_missing, 2, 4) if document.still_missing else []
-    return [Block(lines), Block(missing, spare=2, space=not lines)]
+    return [Block(lines)]
 
 
 def _began(document: ReviewDocument, most: int) -> list[str]:
     lines = ["Where it most likely began" if document.found else "Most likely"]
+    if document.closed:
+        lines = ["What the evidence said"]
     shown = document.causes[:most]
     for number, cause in enumerate(shown):
         if number and cause.probability < LEAST and most == CAUSES:
@@ -124,12 +132,16 @@ def _followed(document: ReviewDocument) -> list[Block]:
     if document.unexplained:
         said = "; ".join(str(f) for f in document.unexplained[:2])
         blocks.append(Block(labelled("open", f"not explained yet: {said}", 0, 10), 4, False))
+    if document.still_missing:
+        blocks.append(Block(wrapped(document.still_missing, 0, 2), spare=2))
+    if document.differs:
+        blocks.append(Block(wrapped(document.differs, 0, 2)))
     return blocks
 
 
 def _next(document: ReviewDocument) -> list[Block]:
     if document.closed:
-        return []
+        return [Block(report_lines(document.path))]
     if not document.next:
         return [Block(_after(document))]
     check, *others = document.next

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from diagnose.output.documents.alarms import AlarmNotice
-from diagnose.output.lines import columns, width, wrapped
+from diagnose.output.lines import as_typed, columns, width, wrapped
 from knowledge.model import Severity
 
 MOST = 30  #: lines of one screen
@@ -58,6 +58,12 @@ def command_lines(label: str, command: str, indent: int = 0) -> list[str]:
     if columns(head) + columns(command) <= width():
         return [head + command]
     return [head.rstrip(), f"{' ' * (indent + 2)}{command}"]
+
+
+def report_lines(path: str) -> list[str]:
+    """What to do once a job is closed; ``path``: of the case file, as typed."""
+    command = f"diagnose report {as_typed(path)} --out report.html"
+    return command_lines("Next, the page for the owner", command)
 
 
 def cut(text: str, room: int) -> str:

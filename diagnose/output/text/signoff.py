@@ -25,7 +25,8 @@ def signoff_text(document: SignoffDocument, *, open_only: bool = False) -> str:
 def _head(document: SignoffDocument) -> list[str]:
     lines = wrapped(f"Sign-off: {document.name}")
     lines += wrapped(f"Engine: {document.engine}", 0, 8)
-    return lines + wrapped(f"Cause: {document.causes_say}", 0, 8)
+    lines += wrapped(f"Cause: {document.causes_say}", 0, 8)
+    return lines + (wrapped(document.closed, 0, 2) if document.closed else [])
 
 
 def _standing(document: SignoffDocument) -> list[str]:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase
 from diagnose.output.documents.signoff_items import BEFORE_START, SignoffItem
 from diagnose.output.lines import as_typed, columns, labelled, wrapped
-from diagnose.output.text.screen import MOST, Block, command_lines, cut, on_screen
+from diagnose.output.text.screen import MOST, Block, command_lines, cut, on_screen, report_lines
 
 WRONG, NEXT, PARTS = 3, 2, 3  #: failed tasks, tasks after the next one, parts named
 NAMES = 48  #: columns of the phases' names
@@ -20,10 +20,11 @@ def signoff_brief(document: SignoffDocument) -> str:
     now = _now(document)
     blocks = [
         Block(_head(document)),
+        Block(wrapped(document.closed, 0, 2) if document.closed else []),
         Block(_standing(document)),
         *_wrong(document),
-        Block(_table(document)),
-        Block(_parts(document), spare=4),
+        Block(_table(document) if now else []),
+        Block(_parts(document) if now else [], spare=4),
         *(_task(now, document) if now else []),
         Block(_next(document, now)),
     ]
@@ -122,6 +123,8 @@ def _task(item: SignoffItem, document: SignoffDocument) -> list[Block]:
 
 def _next(document: SignoffDocument, now: SignoffItem | None) -> list[str]:
     name = as_typed(document.path)
+    if document.closed and now is None:
+        return report_lines(document.path)
     if now is None:
         closing = f"diagnose close {name}" if document.items else f"diagnose review {name}"
         if document.closed:

@@ -21,6 +21,7 @@ def teardown_text(document: TeardownDocument) -> str:
             [
                 *wrapped(f"Teardown plan: {document.name}"),
                 *wrapped(f"Engine: {document.engine}", 0, 8),
+                *(wrapped(document.closed, 0, 2) if document.closed else []),
             ],
             alarm_lines(document.alarms),
             _changes(document.changed) if document.changed else [],

@@ -9,7 +9,14 @@ from diagnose.errors import UsageError
 from diagnose.output.documents.stages import PlannedCheck, PlannedStage
 from diagnose.output.documents.teardown import TeardownDocument
 from diagnose.output.lines import as_typed, headed, labelled, percent, together, wrapped
-from diagnose.output.text.screen import Block, command_lines, cut, gravest_lines, on_screen
+from diagnose.output.text.screen import (
+    Block,
+    command_lines,
+    cut,
+    gravest_lines,
+    on_screen,
+    report_lines,
+)
 from diagnose.output.text.teardown import stage_lines
 
 MOST = 40  #: lines, where precautions do not need more
@@ -24,6 +31,8 @@ FOLLOW = 3  #: jobs of the clean-up named
 def teardown_brief(document: TeardownDocument) -> str:
     """Return the plan in about forty lines, the next thing to do last."""
     history = document.history
+    if document.closed:
+        return _closed(document)
     blocks = [
         Block(wrapped(history.says, 0, 2, history.whole) if history else []),
         Block(wrapped(f"Teardown plan: {document.name}", 0, 2)),
@@ -36,6 +45,17 @@ def teardown_brief(document: TeardownDocument) -> str:
         Block(_next(document)),
     ]
     return on_screen(blocks, MOST + _care(document))
+
+
+def _closed(document: TeardownDocument) -> str:
+    """A closed job: nothing to open, and where the plan still is."""
+    blocks = [
+        Block(wrapped(f"Teardown plan: {document.name}", 0, 2)),
+        Block(gravest_lines(document.alarms, "diagnose review")),
+        Block(wrapped(document.closed, 0, 2)),
+        Block(["The plan as it stood: --all", *report_lines(document.path)]),
+    ]
+    return on_screen(blocks)
 
 
 def _care(document: TeardownDocument) -> int:

@@ -1,0 +1,73 @@
+"""Which limits hold at a gauge reading, and how the mended engine runs by its own readings.
+
+Imported by ``diagnosis``, ``signoff`` and ``output``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from diagnose.case.case import Case
+from knowledge.limits import Limit
+from knowledge.model import Reading
+from knowledge.pressure.gauge import hot_share, idle_share, speed_share
+from knowledge.pressure.quantities import (
+    HOT_IDLE_PRESSURE,
+    STOP_IDLE_PRESSURE,
+    STOP_RUNNING_PRESSURE,
+    USUAL_IDLE_SPEED,
+)
+from knowledge.reassembly.first_start import PRESSURE_AT_HOT_IDLE
+
+FAST = 2000.0  #: rpm: from here on the limit of the running engine holds
+LIKELY = 0.5  #: least probability that a reading in words was taken hot, at idle, at speed
+
+
+@dataclass(frozen=True, slots=True)
+class Mended:
+    """What the mended engine shows; of each limit the last reading counts."""
+
+    hot_idle: float | None  #: pressure at hot idle [Pa]; None: not read
+    broken: tuple[Limit, ...]  #: limits that a reading breaks
+
+    @property
+    def proved(self) -> bool:
+        """Whether hot idle was read, and no reading breaks a limit."""
+        return self.hot_idle is not None and not self.broken
+
+
+def limits_at(reading: Reading, case: Case) -> Iterator[Limit]:
+    """Yield the least pressures that hold at a reading's speed and heat, the gravest first."""
+    if reading.at_least:
+        return  # "over 5 psi" breaks no limit and keeps none
+    hot = hot_share(reading) >= LIKELY
+    if hot and idle_share(reading, case.limit(USUAL_IDLE_SPEED)) >= LIKELY:
+        yield STOP_IDLE_PRESSURE
+        yield HOT_IDLE_PRESSURE
+    if (hot or reading.oil_temperature is None) and speed_share(reading, FAST) >= LIKELY:
+        yield STOP_RUNNING_PRESSURE
+
+
+def mended(case: Case) -> Mended:
+    """Hold the readings of the first start, and the value signed off, against the limits."""
+    hot_idle, broken = None, {}
+    for worked in case.task_records:
+        if worked.task is PRESSURE_AT_HOT_IDLE and worked.value is not None:
+            hot_idle = worked.value
+            broken[HOT_IDLE_PRESSURE] = hot_idle < case.limit(HOT_IDLE_PRESSURE)
+    for read in case.start_readings:
+        for limit in limits_at(read.reading, case):
+            broken[limit] = read.reading.pressure < case.limit(limit)
+            if limit is HOT_IDLE_PRESSURE:
+                hot_idle = read.reading.pressure
+    return Mended(hot_idle, tuple(limit for limit, is_broken in broken.items() if is_broken))
+
+
+def works_again(case: Case) -> bool:
+    """Whether the job is closed, the mended engine showed good pressure, and nothing came after."""
+    if case.closed is None:
+        return False
+    end = case.closed.entry.no
+    later = [r.entry.no for r in case.readings] + [f.entry.no for f in case.finding_records]
+    return all(number < end for number in later) and mended(case).proved

@@ -1,0 +1,30 @@
+"""How a closed job ended, in words: what the mended engine shows, what it was, what was done."""
+
+from __future__ import annotations
+
+from diagnose.case.case import Case
+from diagnose.case.mended import mended
+from diagnose.output.documents.report_entries import closing
+from diagnose.output.scale import scale_of
+
+
+def ended(case: Case) -> str:
+    """Return the end of the job in two or three sentences; empty while it is open."""
+    end = closing(case)
+    if end is None:
+        return ""
+    head, shows = f"Closed {end.day}".rstrip(), mended(case)
+    was = end.causes or "no cause named"
+    done = f" Done: {end.remedy.rstrip('.')}." if end.remedy else ""
+    if shows.hot_idle is None and not shows.broken:
+        no = "No reading of the mended engine at hot idle is recorded."
+        return f"{head}: {was}.{done} {no}"
+    idle = ""
+    if shows.hot_idle is not None:
+        idle = f"{scale_of(case).one(shows.hot_idle)} at hot idle"
+    if shows.broken:
+        broken = "; ".join(limit.says for limit in shows.broken)
+        return (
+            f"{head}, but the mended engine breaks a limit ({broken}): {idle}. It was: {was}.{done}"
+        )
+    return f"{head}: repaired, {idle}. It was: {was}.{done}"
