@@ -75,7 +75,6 @@ class SignoffDocument:
     start: StartTable | None = field(metadata=NOT_IN_JSON)  #: pressures to expect
     held_up: int = field(metadata=NOT_IN_JSON)  #: tasks that forbid the first start
     deferrals: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: what takes precedence over it
-    closed: bool = field(metadata=NOT_IN_JSON)  #: the job is over
 
     @property
     def name(self) -> str:
@@ -127,7 +126,6 @@ def signoff_document(
         start=start,
         held_up=sum(i.task.phase in BEFORE_START for i in sheet.blocking),
         deferrals=deferrals(),
-        closed=case.closed is not None,
     )
 
 

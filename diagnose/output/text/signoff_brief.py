@@ -124,11 +124,10 @@ def _task(item: SignoffItem, document: SignoffDocument) -> list[Block]:
 def _next(document: SignoffDocument, now: SignoffItem | None) -> list[str]:
     name = as_typed(document.path)
     if document.closed and now is None:
-        return report_lines(document.path)
+        first_look = command_lines("After an hour", f"diagnose signoff {name} --after 1h")
+        return [*report_lines(document.path), *first_look]
     if now is None:
         closing = f"diagnose close {name}" if document.items else f"diagnose review {name}"
-        if document.closed:
-            closing = f"diagnose signoff {name} --after 1h"
         return command_lines("Next", closing)
     more = "Every task: --all; what is open: --open-only; sheet to fill in: --markdown"
     example = '"0.002 in"' if now.measured else "done"
