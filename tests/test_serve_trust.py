@@ -228,6 +228,7 @@ def test_a_broken_file_is_named_with_its_faults(here: Browser) -> None:
         page = here.get(f"/job/{name}.toml")
         assert page.status == 400
         assert "That did not work" in page.words
+        assert str(_folder(here)) not in page.text
 
 
 def test_no_folder_no_server(tmp_path: Path) -> None:
@@ -279,7 +280,7 @@ def test_only_some_addresses_take_a_form(here: Browser) -> None:
 
 def test_errors_of_every_kind_have_a_page() -> None:
     statuses = {
-        type(e).__name__: trouble.answer_to(e, Asked()).status
+        type(e).__name__: trouble.answer_to(e, Asked(), Path()).status
         for e in (NoCaseError("x", ["gone"]), ValueError("y"), OSError("z"))
     }
     assert statuses == {"NoCaseError": 404, "ValueError": 500, "OSError": 500}

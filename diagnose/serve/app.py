@@ -120,7 +120,7 @@ async def _answer(site: Site, screen: Screen, request: Request) -> Response:
     except (HTTPException, ClientDisconnect):
         answer = trouble.plain_page(400, "The form could not be read; nothing was saved.")
     except Exception as error:
-        answer = trouble.answer_to(error, asked)
+        answer = trouble.answer_to(error, asked, site.folder.root)
         if answer.status >= 500:
             log.error("%s: %s: %s", request.url.path, type(error).__name__, error)
     response = _response(answer, request)

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import os
 from html import escape
+from pathlib import Path
 
 from diagnose.errors import CannotWriteError, NoCaseError, UserError, clean
 from diagnose.serve.exchange import Answer, Asked, NotHereError, RefusedError
@@ -30,19 +32,23 @@ def plain_page(status: int, says: str) -> Answer:
     return Answer(_PAGE.format(title=title, says=escape(clean(says))), status=status)
 
 
-def answer_to(error: Exception, asked: Asked) -> Answer:
-    """The page for an error that a screen raised."""
+def answer_to(error: Exception, asked: Asked, root: Path) -> Answer:
+    """The page for an error that a screen raised; ``root``: of the folder, which is not shown."""
+
+    def lines(text: str) -> list[str]:
+        return text.replace(f"{root}{os.sep}", "").splitlines()
+
     match error:
         case NotHereError():
             return plain_page(404, str(error))
         case RefusedError():
             return plain_page(403, str(error))
         case NoCaseError():
-            return screen("fault.html", asked, status=404, lines=error.faults)
+            return screen("fault.html", asked, status=404, lines=lines("\n".join(error.faults)))
         case CannotWriteError():
-            return screen("fault.html", asked, status=409, lines=str(error).splitlines())
+            return screen("fault.html", asked, status=409, lines=lines(str(error)))
         case UserError():
-            return screen("fault.html", asked, status=400, lines=str(error).splitlines())
+            return screen("fault.html", asked, status=400, lines=lines(str(error)))
     return plain_page(500, _OURS)
 
 

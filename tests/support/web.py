@@ -96,7 +96,7 @@ class _Fields(HTMLParser):
         self.fields: dict[str, list[str]] = {}
         self.buttons: list[tuple[str, str]] = []
         self._area: str | None = None
-        self._select = ""
+        self._select, self._first, self._option = "", True, False
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         given = {name: value or "" for name, value in attrs}
@@ -114,17 +114,26 @@ class _Fields(HTMLParser):
             self._area = name
             self.fields.setdefault(name, []).append("")
         elif tag == "select":
-            self._select = name
+            self._select, self._first = name, True
+        elif tag == "option" and self._select:
+            if self._first or "selected" in given:
+                self.fields[self._select] = [given.get("value", "")]
+                self._option = "value" not in given
+            self._first = False
 
     def handle_endtag(self, tag: str) -> None:
         if tag == "textarea":
             self._area = None
+        elif tag == "select":
+            self._select = ""
+        elif tag == "option":
+            self._option = False
 
     def handle_data(self, data: str) -> None:
         if self._area is not None:
             self.fields[self._area][-1] += data
-        elif self._select and data.strip():
-            self.fields.setdefault(self._select, [data.strip()])
+        elif self._option:
+            self.fields[self._select] = [data.strip()]
 
 
 @dataclass
@@ -246,7 +255,8 @@ def browser(folder: Path, *, door: Door | None = None, lan: bool = False) -> Bro
 
 
 def jobs_in(folder: Path, *names: str) -> Path:
-    """Copy worked jobs into a folder."""
+    """Copy worked jobs into a folder, with the engine cards they name."""
+    shutil.copytree(CASES / "cards", folder / "cards", dirs_exist_ok=True)
     for name in names:
         shutil.copy(CASES / f"{name}.toml", folder / f"{name}.toml")
     return folder

@@ -138,6 +138,7 @@ def _question(
         if isinstance(question, ConfirmQuestion)
         else None,
         many=_many(question),
+        others=_others(question),
         **common,
     )
 
@@ -161,6 +162,18 @@ def _many(question: Question) -> bool:
     if isinstance(question, ChoiceQuestion):
         return question.menu.many
     return isinstance(question, TriedQuestion | CheckQuestion)
+
+
+def _others(question: Question) -> list[tuple[str, str]]:
+    """Buttons besides the choices, where several of these may be true."""
+    match question:
+        case CheckQuestion():
+            return [("0", "None of these"), ("n", "Not done")]
+        case TriedQuestion():
+            return [("n", "None of these"), ("d", "Don’t know")]
+        case ChoiceQuestion() if any(not choice.there for choice in question.choices):
+            return [("n", "None of these"), ("d", "Don’t know")]
+    return [("d", "Don’t know")]
 
 
 def _title(question: Question) -> str:

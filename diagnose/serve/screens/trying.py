@@ -16,7 +16,7 @@ from diagnose.entry.requests import parse_changes
 from diagnose.errors import UsageError
 from diagnose.output.documents.forecast import ForecastDocument, forecast_document
 from diagnose.serve.diagnoses import Known
-from diagnose.serve.exchange import Answer, Asked
+from diagnose.serve.exchange import Answer, Asked, NotHereError
 from diagnose.serve.screens.curves import drawn
 from diagnose.serve.screens.job import kept
 from diagnose.serve.site import Site, job_screen, screen
@@ -91,8 +91,10 @@ def draw(site: Site, asked: Asked) -> Answer:
     from diagnose.output.html.charts import curves
 
     with site.diagnoses.of(site.folder.path(asked.job)) as known:
-        document = _document(known, asked.query, _sliders(known, asked.query))
-    return drawn(lambda: curves([document.plot], "forecast"))
+        plot = _document(known, asked.query, _sliders(known, asked.query)).plot
+    if plot is None:
+        raise NotHereError("There is no such picture: the readings do not fit the circuit.")
+    return drawn(lambda: curves([plot], "forecast"))
 
 
 def _fields() -> tuple[str, ...]:

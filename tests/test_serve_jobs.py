@@ -1,0 +1,271 @@
+"""Whole jobs on the web page as a browser without scripts meets them."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from diagnose.case.loading import load
+from diagnose.output.documents.review import review_document
+from diagnose.serve.addresses import ADDRESSES
+from knowledge.book import the_book
+from tests.support.command_line import call
+from tests.support.web import Browser, Page, browser, jobs_in
+
+ANSWERS = 7  #: of the interview that are compared
+STORY = (
+    "Harbour launch, petrol V8. Needle wavers at hot idle, 5 psi at hot idle, 45 cold, new sender "
+    "no change, no leaks, wibble"
+)
+
+
+def kept(page: Page) -> list[str]:
+    """The facts that are ticked."""
+    return page.form("new").fields.get("keep", [])
+
+
+def begun(tab: Browser) -> Page:
+    """A new job, its story kept as it was understood."""
+    page = tab.send(tab.get("/new"), "new", story=STORY, by="Ann")
+    return tab.send(page, "new", agreed="1")
+
+
+@pytest.fixture
+def tab(tmp_path: Path) -> Browser:
+    return browser(tmp_path)
+
+
+def test_a_story_becomes_facts_to_keep_or_strike(tab: Browser, tmp_path: Path) -> None:
+    page = tab.send(tab.get("/new"), "new", story=STORY, by="Ann")
+    assert "reading: 5 psi at hot idle" in page.words
+    assert "wibble" in page.words.partition("Not understood")[2]
+    assert list(tmp_path.iterdir()) == [], "nothing is saved yet"
+    facts = kept(page)
+    page = tab.send(page, "new", keep=facts[1:], more="oil level is fine")
+    assert len(kept(page)) == len(facts), "one struck, one added"
+    assert facts[0] not in kept(page)
+    page = tab.send(page, "new", agreed="1")
+    assert page.status == 200
+    (path,) = tmp_path.iterdir()
+    case = load(path, the_book())
+    assert path.name == "harbour-launch.toml"
+    assert case.job.by == "Ann"
+    assert case.job.complaint.startswith(STORY)
+    assert "level_correct" in {r.finding.id for r in case.finding_records}
+    assert page.address == "/job/harbour-launch.toml/ask"
+
+
+def test_two_jobs_with_one_story_are_two_files(tab: Browser, tmp_path: Path) -> None:
+    begun(tab)
+    begun(tab)
+    names = sorted(p.name for p in tmp_path.iterdir())
+    assert names == ["harbour-launch-2.toml", "harbour-launch.toml"]
+
+
+@pytest.mark.parametrize("story", ["", "   ", "?!", "x" * 20_000])
+def test_a_story_without_words_begins_nothing(tab: Browser, tmp_path: Path, story: str) -> None:
+    page = tab.send(tab.get("/new"), "new", story=story)
+    assert page.status == 400
+    assert page.form("new").fields["story"][0].strip() == story.strip()
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_an_aircraft_is_refused(tab: Browser, tmp_path: Path) -> None:
+    page = tab.send(tab.get("/new"), "new", story="Light aircraft, 5 psi at hot idle")
+    page = tab.send(page, "new", agreed="1")
+    assert page.status == 400
+    assert "aircraft" in page.words
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_the_interview_is_that_of_the_command(tab: Browser, tmp_path: Path) -> None:
+    """The same questions in the same order, the same entries in the file."""
+    page = begun(tab)
+    by_page = tmp_path / "harbour-launch.toml"
+    by_command = tmp_path / "command.toml"
+    by_command.write_bytes(by_page.read_bytes())
+    lines: list[str] = []
+    for _ in range(ANSWERS):
+        answer = "n" if "n" in page.form("ask").answers else "d"
+        lines.append(answer)
+        page = tab.send(page, "ask", answer=answer)
+        assert page.status == 200
+    assert call("ask", by_command, answers="\n".join([*lines, "stop"])).code == 0
+    assert _entries(by_page) == _entries(by_command)
+
+
+def _entries(path: Path) -> list[tuple[str, str]]:
+    text = path.read_text("utf-8").partition("[[")[2]
+    return sorted(
+        (key.strip(), value.strip())
+        for key, equals, value in (line.partition("=") for line in text.splitlines())
+        if equals and key.strip() in ("what", "state", "no")
+    )
+
+
+def test_back_asks_once_more(tab: Browser) -> None:
+    first = begun(tab)
+    question = first.form("ask").fields["question"]
+    second = tab.send(first, "ask", answer="d")
+    assert second.form("ask").fields["question"] != question
+    back = tab.send(second, "ask", answer="back")
+    assert back.form("ask").fields["question"] == question
+
+
+def test_figures_and_circumstances_of_the_gauge(tab: Browser, tmp_path: Path) -> None:
+    """The number question takes figures with their unit, in any of its fields."""
+    page = tab.send(tab.get("/new"), "new", story="petrol V8, needle low when hot, no leaks")
+    page = tab.send(page, "new", agreed="1")
+    for _ in range(12):
+        fields = page.form("ask").fields
+        if "at:hot_idle" in fields:
+            break
+        page = tab.send(page, "ask", answer="d")
+    assert "What did the gauge show?" in page.words
+    refused = tab.post(page.form("ask").action, {**fields, "at:hot_idle": "a few"})
+    assert refused.status == 400
+    page = tab.post(
+        refused.form("ask").action,
+        {**refused.form("ask").fields, "at:hot_idle": "0,4", "unit": "bar"},
+    )
+    (path,) = tmp_path.iterdir()
+    assert [r.entry.pressure for r in load(path, the_book()).readings] == ["0.4 bar"]
+
+
+def test_the_job_shows_what_the_review_says(tmp_path: Path) -> None:
+    """May it run, found, where it began, the next check: in the words of the document."""
+    tab = browser(jobs_in(tmp_path, "petrel"))
+    for name in ("petrel",):
+        case = load(tmp_path / f"{name}.toml", the_book())
+        from diagnose.diagnosis import Diagnosis
+
+        document = review_document(Diagnosis(the_book(), case), name)
+        words = tab.get(f"/job/{name}.toml").words
+        assert document.alarms[0].says in words
+        assert document.causes[0].says in words
+        assert all(f.title in words for f in document.found[:4])
+        if document.next:
+            assert f"Next: {document.next[0].says}" in words
+        reasons = tab.get(f"/job/{name}.toml/why").words
+        assert document.causes[0].pro[0].says in reasons
+
+
+def test_a_check_with_something_to_record_first(tmp_path: Path) -> None:
+    """It is not saved before that is ticked; what was answered stays in the form."""
+    tab = browser(jobs_in(tmp_path, "petrel"))
+    check = "/job/petrel.toml/check/relief_valve"
+    check = next(
+        f"/job/petrel.toml/check/{i.id}"
+        for i in the_book().inspections.values()
+        if i.keep and len(i.reveals) > 3
+    )
+    page = tab.get(check)
+    names = [n for n in page.form().fields if n.startswith("f:")]
+    before = (tmp_path / "petrel.toml").read_bytes()
+    fields = {**page.form().fields, names[0]: "no"}
+    refused = tab.post(check, fields)
+    assert refused.status == 400
+    assert "Record this first" in refused.words
+    assert refused.form().fields[names[0]] == ["no"]
+    assert (tmp_path / "petrel.toml").read_bytes() == before
+    saved = tab.post(check, {**refused.form().fields, "kept": "1", "none": "1"})
+    assert saved.status == 200
+    case = load(tmp_path / "petrel.toml", the_book())
+    answered = {r.finding.id for r in case.finding_records}
+    assert {n[2:] for n in names} <= answered | {
+        f.id for t in case.trials for f in t.trial.findings
+    }
+    assert any("recorded first" in r.entry.note for r in case.finding_records)
+
+
+def test_putting_together_is_judged_task_by_task(tmp_path: Path) -> None:
+    tab = browser(jobs_in(tmp_path, "dunlin"))
+    page = tab.get("/job/dunlin.toml/signoff/2")
+    form = page.form("signoff/2")
+    values = [n[2:] for n in form.fields if n.startswith("m:")]
+    plain = sorted(set(_tasks(page)) - set(values))
+    fields = {**form.fields, f"m:{values[0]}": "0.05", f"u:{values[0]}": "mm"}
+    fields |= {f"t:{plain[0]}": "done", f"t:{plain[1]}": "skipped"}
+    refused = tab.post(form.action, fields)
+    assert refused.status == 400
+    assert "give the reason" in refused.words
+    form = refused.form("signoff/2")
+    saved = tab.post(form.action, {**form.fields, f"n:{plain[1]}": "seen by the machine shop"})
+    assert saved.status == 200
+    case = load(tmp_path / "dunlin.toml", the_book())
+    done = {w.task.id: w.entry for w in case.task_records}
+    assert done[values[0]].value == "0.05 mm"
+    assert done[plain[0]].state == "done"
+    assert (done[plain[1]].state, done[plain[1]].note) == ("skipped", "seen by the machine shop")
+
+
+def _tasks(page: Page) -> list[str]:
+    from re import findall
+
+    return findall(r'name="t:(\w+)"', page.text)
+
+
+def test_a_slider_moves_the_curve(tmp_path: Path) -> None:
+    """Only the answer is sent where a script asks for it; a wrong figure leaves it as it is."""
+    tab = browser(jobs_in(tmp_path, "tern"))
+    path = "/job/tern.toml/forecast"
+    now, after = tab.get(path), tab.get(f"{path}?main_clearance=2.5&oil=SAE+50")
+    assert "hot after" not in now.words
+    assert "→ 2.5 thou" in after.words
+    assert "→ SAE 50" in after.words
+    assert "hot after" in after.words
+    assert tab.get(f"{path}?main_clearance=nan&oil=water&relief_setting=-5").status == 200
+    drawn = tab.get(f"{path}.svg?main_clearance=2.5")
+    assert drawn.headers["content-type"] == "image/svg+xml"
+    assert "after" in drawn.text
+
+
+def test_a_job_is_closed_with_its_cause(tmp_path: Path) -> None:
+    """What is open needs a reason; the shop's record then has the job."""
+    tab = browser(jobs_in(tmp_path, "petrel"))
+    page = tab.get("/job/petrel.toml/close")
+    assert "Still open" in page.words
+    assert tab.send(page, "close", how="").status == 400
+    page = tab.send(
+        page, "close", how="curl of swarf on the seat", minutes="95", cause=["relief_debris"]
+    )
+    assert page.status == 400
+    assert "still open" in page.words
+    page = tab.send(page, "close", reason="the owner does the rest", by="Ann")
+    assert page.status == 200
+    case = load(tmp_path / "petrel.toml", the_book())
+    assert case.closed is not None
+    assert [c.id for c in case.closed.causes] == ["relief_debris"]
+    assert case.closed.minutes == 95
+    assert "Closed" in tab.get("/?show=closed").words
+    assert "No job fits" in tab.get("/?show=open").words
+    assert "petrel.toml" in tab.get("/shop").words
+
+
+def test_jobs_are_found_by_their_words(tmp_path: Path) -> None:
+    tab = browser(jobs_in(tmp_path, "petrel", "gannet", "winch"))
+    assert [n for n in ("Petrel", "Gannet", "winch") if n in tab.get("/?q=pickup+loose").words] == [
+        "Gannet"
+    ]
+    assert "Slipway winch" in tab.get("/?q=WINCH&show=open").words
+    assert "No job fits" in tab.get("/?q=%3Cscript%3E").words
+
+
+@pytest.mark.long
+def test_every_screen_of_every_kind_of_job(tmp_path: Path) -> None:
+    """An empty case, one nobody can compute, one that is closed: each screen answers."""
+    jobs_in(tmp_path, "gannet")
+    (tmp_path / "empty.toml").write_text("schema = 1\n", "utf-8")
+    tab = browser(tmp_path)
+    for job in ("gannet", "empty"):
+        for each in ADDRESSES:
+            if "GET" not in each.methods or "{job}" not in each.path:
+                continue
+            path = each.path.replace("{job}", f"{job}.toml").replace("{stage}", "1")
+            path = (
+                path.replace("{phase}", "2").replace("{account}", "0").replace("{photo}", "1.jpg")
+            )
+            page = tab.get(path.replace("{check}", "read_dipstick"))
+            assert page.status in (200, 400, 404), path
+            assert "Traceback" not in page.text
