@@ -269,3 +269,20 @@ def test_every_screen_of_every_kind_of_job(tmp_path: Path) -> None:
             page = tab.get(path.replace("{check}", "read_dipstick"))
             assert page.status in (200, 400, 404), path
             assert "Traceback" not in page.text
+
+
+def test_a_changed_card_changes_the_answer(tmp_path: Path) -> None:
+    """The engine's card is a file of its own; a job that names it is read anew with it."""
+    tab = browser(jobs_in(tmp_path, "tern"))
+    card = tmp_path / "cards" / "workboat_v8.toml"
+    before = tab.get("/job/tern.toml/note").text
+    assert "cards" not in tab.get("/").words
+    text = card.read_text("utf-8")
+    card.write_text(text + "\n[nonsense]\nx = 1\n", "utf-8")
+    page = tab.get("/job/tern.toml/note")
+    assert page.status == 400
+    assert "workboat_v8" in page.words
+    card.write_text(text, "utf-8")
+    after = tab.get("/job/tern.toml/note")
+    assert after.status == 200
+    assert len(after.text) == len(before)

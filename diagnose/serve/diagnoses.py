@@ -49,6 +49,7 @@ class Known:
     answer: Diagnosis
     version: Version
     lock: threading.RLock
+    card: tuple[int, int]  #: the state of the engine's card it was read with
     made: dict[str, Any] = field(default_factory=dict)
 
 
@@ -72,15 +73,28 @@ class Diagnoses:
         digest = hashlib.sha256(text.encode()).hexdigest()[:16]
         with self._lock:
             known = self._kept.get(path)
-            if known is not None and known.version.digest == digest:
+            if known and known.version.digest == digest and known.card == _card_state(known.case):
                 self._kept.move_to_end(path)
                 return known
         case = from_text(text, path, the_book())
         version = Version(case.last_number, digest)
-        known = Known(path, case, Diagnosis(the_book(), case), version, threading.RLock())
+        answer, lock = Diagnosis(the_book(), case), threading.RLock()
+        known = Known(path, case, answer, version, lock, _card_state(case))
         with self._lock:
             self._kept[path] = known
             self._kept.move_to_end(path)
             while len(self._kept) > MOST_KEPT:
                 self._kept.popitem(last=False)
         return known
+
+
+def _card_state(case: Case) -> tuple[int, int]:
+    """When the card a case names was changed, and its size; nothing where it names none."""
+    path = case.card.path if case.card else None
+    if path is None:
+        return 0, 0
+    try:
+        state = path.stat()
+    except OSError:
+        return -1, -1
+    return state.st_mtime_ns, state.st_size

@@ -10,6 +10,7 @@ from datetime import date, datetime
 from pathlib import Path
 from typing import Any
 
+from diagnose.case.card import is_card
 from diagnose.case.loading import parsed, read_text
 from diagnose.entry.interview import first_words, new_case_path
 from diagnose.errors import FileError, NoCaseError, plain
@@ -32,6 +33,7 @@ class JobLine:
     closed: str  #: the day it was closed, or "closed"
     causes: tuple[str, ...] = ()  #: ids, of a closed job
     fault: str = ""  #: why the file cannot be read
+    is_card: bool = False  #: an engine's card, which is no job
 
 
 class JobFolder:
@@ -59,7 +61,11 @@ class JobFolder:
         found = []
         for path in toml_files(self.root)[:MOST_LISTED]:
             line = self._line(path)
-            if line is None or (state and bool(line[1].closed) != (state == "closed")):
+            if (
+                line is None
+                or line[1].is_card
+                or (state and bool(line[1].closed) != (state == "closed"))
+            ):
                 continue
             text = f"{line[1].file} {line[1].title} {line[1].says} {' '.join(line[1].causes)}"
             text = text.lower().replace("_", " ")
@@ -113,6 +119,8 @@ def _read_line(path: Path) -> JobLine:
     except (FileError, ValueError) as error:
         fault = error.faults[0] if isinstance(error, FileError) else str(error)
         return JobLine(path.name, "", "", "", "", fault=plain(fault, 160))
+    if is_card(tables):
+        return JobLine(path.name, "", "", "", "", is_card=True)
     job = _table(tables.get("job"))
     closings = tables.get("closed")
     ends = [_table(e) for e in closings] if isinstance(closings, list) else []
