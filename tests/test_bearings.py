@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from diagnose import budget, judge_bearings, load_case, parse_case
+from diagnose import budget, forecast, judge_bearings, load_case, parse_case
 from diagnose.bearings.judging import Flag
 from diagnose.bearings.table import Bearings, bearings_of
 from diagnose.case.case import Case
@@ -332,3 +332,24 @@ def test_every_choice_of_shells_has_its_pressure() -> None:
         assert [round(u / INCH, 4) for u, _, _ in mine] == [0.0, 0.001, 0.002][: len(mine)]
         assert [c for _, c, _ in mine] == sorted((c for _, c, _ in mine), reverse=True)
         assert [p for _, _, p in mine] == sorted(p for _, _, p in mine)
+
+
+def test_as_found_is_what_forecast_starts_from() -> None:
+    case = case_of("main 1; strip = 4.6 thou", "rod 1; strip = 3.0 thou")
+    rows = {r.option.says: r.band.mean for r in judge_bearings(case).pressures.rows}
+    repair = forecast(case, ["main_clearance=0.00225 in", "rod_clearance=0.001575 in"])
+    idle = repair.speeds[0]
+    assert rows["as found"] == pytest.approx(repair.hot_pressure(repair.before, idle).mean())
+    assert rows["all at the tight end"] == pytest.approx(
+        repair.hot_pressure(repair.after, idle).mean()
+    )
+
+
+def test_readings_that_do_not_fit_give_no_pressure() -> None:
+    """Tight bearings and a gauge near nothing: the model may not say what shells would give."""
+    head = HEAD + '[[reading]]\nno = 90\nrpm = "700 rpm"\noil = "95 C"\npressure = "0.2 psi"\n'
+    head += 'gauge = "direct"\n[[reading]]\nno = 91\nrpm = "2500 rpm"\noil = "95 C"\n'
+    head += 'pressure = "70 psi"\ngauge = "direct"\n'
+    found = judge_bearings(case_of("main 1; strip = 2.0 thou", head=head))
+    assert found.pressures.rows == ()
+    assert "does not show what was read" in found.pressures.why_not

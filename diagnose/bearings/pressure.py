@@ -12,12 +12,17 @@ import numpy as np
 
 from diagnose.bearings.orders import Alternative
 from diagnose.case.case import Case
+from diagnose.circuit.as_read import as_read
 from diagnose.circuit.band import Band
-from diagnose.circuit.forecast import forecast, predict
+from diagnose.circuit.deviations import deviations, sound_engines
+from diagnose.circuit.forecast import ENGINES, SEED
+from diagnose.circuit.operating_points import points_of
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.errors import UsageError
 from diagnose.fits.bearing import Kind
+from diagnose.hydraulics.circuit import solve
 from knowledge.book import Book
+from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 
 PARAMETERS: Mapping[Kind, str] = {Kind.MAIN: "main_clearance", Kind.ROD: "rod_clearance"}
 
@@ -49,20 +54,31 @@ class Pressures:
     why_not: str = ""
 
 
+MISFIT = "the engine as found does not show what was read; diagnose forecast says why"
+
+
 def pressures(case: Case, book: Book, options: Sequence[Option]) -> Pressures:
-    """Compute the hot idle pressure of each option, everything else as the case has it."""
+    """Compute the hot idle pressure of each option, everything else as the case has it.
+
+    The engine before is that of ``forecast``.
+    """
     if not options:
         return Pressures()
+    rng = np.random.default_rng(SEED)
     try:
-        found = forecast(case, book, ())
+        sound = sound_engines(case, book, ENGINES, rng)
     except UsageError as fault:
         return Pressures(why_not=str(fault))
-    idle = float(found.speeds[0])
+    state = as_read(case, sound, deviations(case, ENGINES, rng), rng)
+    if not state.fits:
+        return Pressures(why_not=MISFIT)
+    as_found, heat = state.engine(), points_of(case)[0].temperature
+    idle = case.limit(USUAL_IDLE_SPEED)
     rows = []
     for option in options:
-        engine = found.before.engine
+        engine = as_found
         for kind, clearance in option.clearances.items():
             engine = CIRCUIT_PARAMETERS[PARAMETERS[kind]].apply(engine, clearance)
-        state = predict(engine, np.array([idle]), found.hot_temperature).hot
-        rows.append(Pressure(option, Band.of(np.asarray(state.gallery_pressure)[:, 0])))
-    return Pressures(tuple(rows), idle, found.hot_temperature)
+        shown = np.asarray(solve(engine, np.array([idle]), heat).gallery_pressure)
+        rows.append(Pressure(option, Band.of(shown[:, 0])))
+    return Pressures(tuple(rows), idle, heat)

@@ -1,6 +1,6 @@
 """Plausible engines of a case as they are now: with what was found, and showing what was read.
 
-Imported by ``forecast``, ``misfit`` and ``output``. What no finding explains becomes a loss that
+Imported by ``forecast``, ``misfit``, ``bearings`` and ``output``. What no finding explains becomes a loss that
 nobody has found yet; its shape over speed and heat follows from the readings.
 """
 
