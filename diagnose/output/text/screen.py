@@ -63,7 +63,7 @@ def command_lines(label: str, command: str, indent: int = 0) -> list[str]:
 def report_lines(path: str) -> list[str]:
     """What to do once a job is closed; ``path``: of the case file, as typed."""
     command = f"diagnose report {as_typed(path)} --out report.html"
-    return command_lines("Next, the page for the owner", command)
+    return command_lines("The owner's page", command)
 
 
 def cut(text: str, room: int) -> str:

@@ -57,7 +57,9 @@ def _standing(document: SignoffDocument) -> list[str]:
             f"  {command}",
         ]
     done = sum(not i.open for i in document.items)
-    text = f"{done} of {len(document.items)} tasks done."
+    failed = sum(i.failed for i in document.items)
+    wrong = f"; {failed} failed" if failed else ""
+    text = f"{done} of {len(document.items)} tasks done{wrong}."
     if document.held_up:
         text += f" Do not start yet: {document.held_up} must be done before the first start."
     elif document.blocking:
