@@ -13,6 +13,8 @@ from knowledge.pressure.gauge import (
     RUNNING,
     SAY_SO,
     at_pump,
+    hot_share,
+    idle_share,
     idles,
     if_clear,
     is_cold,
@@ -157,16 +159,33 @@ def far_above_the_relief_setting(known: Known) -> Conclusions:
 
 @rule(
     source=COMMON_PRACTICE,
-    matches=[example(readings=[hot(125, 1500)]), example(readings=[hot(130, 3000)])],
-    non_matches=[example(readings=[hot(90, 1500)]), example(readings=[hot(50, 0)])],
+    matches=[
+        example(readings=[hot(125, 1500)]),
+        example(readings=[hot(130, 3000)]),
+        example(readings=[hot(85, 700)]),
+    ],
+    non_matches=[
+        example(readings=[hot(90, 1500)]),
+        example(readings=[hot(50, 0)]),
+        example(readings=[hot(60, 700)]),
+        example(readings=[cold(85, 700)]),
+    ],
 )
 def far_past_what_a_pump_makes(known: Known) -> Conclusions:
-    """A reading of about twice the relief setting is more than the engine can make.
+    """A reading of about twice the relief setting, at hot idle of well past it, is more than it makes.
 
+    At hot idle a pump makes too little flow to hold more than its valve is set for.
     Misleads where the maker's setting is far from the typical one and was not entered.
     """
     limit = BEYOND_BELIEF * known.limit(relief_quantities.USUAL_RELIEF_SETTING)
-    highs = [sure_above(r, limit) for r in gallery(known, "panel")]
+    idle, past = known.limit(quantities.USUAL_IDLE_SPEED), PAST_SETTING * relief_setting(known)
+    highs = [
+        max(
+            sure_above(r, limit),
+            sure_above(r, past) * min(hot_share(r), idle_share(r, idle)),
+        )
+        for r in gallery(known, "panel")
+    ]
     if highs and max(highs) >= SAY_SO:
         yield is_present(instrument_findings.MORE_THAN_IT_CAN_MAKE, min(max(highs), 0.95))
 

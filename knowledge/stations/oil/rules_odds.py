@@ -5,7 +5,7 @@ from knowledge.engines import features
 from knowledge.history import findings as history
 from knowledge.model import Reading, Shift, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
-from knowledge.pressure.gauge import is_cold
+from knowledge.pressure.gauge import COUNTS, PAST_SETTING, is_cold, is_hot, sure_high
 from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import Circumstance, Shows
 from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
@@ -17,6 +17,7 @@ from knowledge.stations.oil import (
     findings,
     findings_heat,
 )
+from knowledge.stations.relief import quantities as relief_quantities
 from knowledge.units import PSI
 
 rule = rules_of(Station.OIL)
@@ -51,6 +52,35 @@ def high_while_the_oil_was_cold(known: Known) -> Conclusions:
     said = any(b.shows is Shows.HIGH and b.during & cold for b in known.behaviours())
     if said or any(is_cold(r) for r in known.readings()) or known.has(findings_heat.OIL_VERY_COLD):
         yield more_common(causes_condition.OIL_COLD_NORMAL)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[
+        example(behaviours=[Behaviour(Shows.HIGH, frozenset({Circumstance.HOT}))]),
+        example(patterns.GAUGE_READS_HIGH, readings=[Reading(700, 363.15, 80 * PSI)]),
+    ],
+    non_matches=[
+        example(behaviours=[Behaviour(Shows.HIGH, frozenset({Circumstance.COLD}))]),
+        example(patterns.GAUGE_READS_HIGH, readings=[Reading(1200, 278.15, 80 * PSI)]),
+        example(
+            patterns.GAUGE_READS_HIGH,
+            readings=[Reading(700, 363.15, 20 * PSI), Reading(1200, 278.15, 80 * PSI)],
+        ),
+    ],
+)
+def high_while_the_oil_was_hot(known: Known) -> Conclusions:
+    """A reading that is high with hot oil is not the high reading of cold oil."""
+    hot, cold = {Circumstance.HOT}, {Circumstance.COLD, Circumstance.START}
+    said = any(
+        b.shows is Shows.HIGH and b.during & hot and not b.during & cold for b in known.behaviours()
+    )
+    setting = known.limit(relief_quantities.USUAL_RELIEF_SETTING)
+    read = any(
+        is_hot(r) and sure_high(r, PAST_SETTING * setting) >= COUNTS for r in known.readings()
+    )
+    if said or read:
+        yield less_common(causes_condition.OIL_COLD_NORMAL, Shift.STRONG_DOWN)
 
 
 @rule(
