@@ -353,3 +353,26 @@ def test_readings_that_do_not_fit_give_no_pressure() -> None:
     found = judge_bearings(case_of("main 1; strip = 2.0 thou", head=head))
     assert found.pressures.rows == ()
     assert "does not show what was read" in found.pressures.why_not
+
+
+@pytest.mark.parametrize(("wider", "together"), [(0.0004, True), (0.0010, False)])
+def test_journals_are_ground_to_one_size_that_suits_every_bore(
+    wider: float, together: bool
+) -> None:
+    """Where the bores differ by more than the band allows, each gets its own."""
+    bore = 2.6412 + wider
+    case = case_of(
+        NEW,
+        "mains; wanted = 0.0018 0.0024 in",
+        "main 1; bore = 2.6412 in; shell = 0.0955 in; journal = 2.4480 2.4465 in",
+        f"main 2; bore = {bore:.4f} in; shell = 0.0955 in; journal = 2.4484 2.4484 in",
+    )
+    order = judged_alone(case).orders[Kind.MAIN]
+    sizes = {round((c.journal or 0.0) / INCH, 5) for c in order.choices}
+    assert len(sizes) == (1 if together else 2)
+    assert (order.grind is not None) is together
+    for choice, across in zip(order.choices, (2.6412, bore), strict=True):
+        assert choice.journal is not None
+        left = across * INCH - 2 * 0.0955 * INCH - 0.010 * INCH - choice.journal
+        assert choice.clearance == pytest.approx(left)
+        assert 0.00179 * INCH < choice.clearance < 0.00241 * INCH

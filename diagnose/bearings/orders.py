@@ -54,7 +54,8 @@ class Order:
     kind: Kind
     choices: tuple[Choice, ...]
     ground: float | None = None  #: undersize all are ground to [m]; None: no grinding
-    journals: tuple[float, float] | None = None  #: least and most diameter after grinding [m]
+    journals: tuple[float, float] | None = None  #: by the maker's sizes, after grinding [m]
+    grind: tuple[float, float] | None = None  #: diameters that give every bore what is wanted [m]
     needs_standard: bool = False  #: a journal must be ground, and what it was new is not known
     old_shells: bool = False  #: worked out from shells that may be worn
     unclear: tuple[Place, ...] = ()  #: too wide, and shell or journal may be what is worn
@@ -227,15 +228,31 @@ def _ground(
     undersize = max((s for s in needed.values() if s is not None), default=None)
     if undersize is None:
         return Order(kind, (), undersizes=ground), marked
-    pair = Pair(undersize, undersize)
-    choices = [
-        Choice(j.place, pair, middle, True, sum(ground_to(size, undersize)) / 2)
+    each = {
+        j.place: sum(ground_to(size, undersize)) / 2
         for j in mine
         if j.place not in lost and (size := new[j.place]) is not None
+    }
+    grind = _one_size(list(each.values()), (target.high - target.low) / 2)
+    pair = Pair(undersize, undersize)
+    choices = [
+        Choice(place, pair, middle + own - size, True, size)
+        for place, own in each.items()
+        for size in [sum(grind) / 2 if grind else own]
     ]
     standard = standard_journal(case, kind)
     journals = ground_to(standard, undersize) if standard else None
-    return Order(kind, tuple(choices), undersize, journals, undersizes=ground), marked
+    order = Order(kind, tuple(choices), undersize, journals, grind=grind, undersizes=ground)
+    return order, marked
+
+
+def _one_size(wanted: list[float], either_way: float) -> tuple[float, float] | None:
+    """Least and most diameter [m] that suits every bore; None where no one size does.
+
+    ``wanted``: the diameter that gives each bore the middle of its band, which is ``either_way``.
+    """
+    low, high = max(wanted) - either_way, min(wanted) + either_way
+    return (low, high) if low <= high + TOLERANCE else None
 
 
 def _new_journal(case: Case, one: Judged, middle: float) -> tuple[float, float] | None:

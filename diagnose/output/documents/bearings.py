@@ -94,6 +94,7 @@ class OrderRow:
     clearance_mm: tuple[float, float]  #: least and most of what they give
     reached: bool  #: whether that is what is wanted
     journal_mm: tuple[float, ...] | None = field(metadata=IF_GIVEN)
+    journals_between_mm: tuple[float, float] | None = field(metadata=IF_GIVEN)
     says: str = field(metadata=NOT_IN_JSON)
     brief: str = field(metadata=NOT_IN_JSON)
 
@@ -335,16 +336,24 @@ def _order_row(order: Order, choices: list[Choice], size: str, fine: str) -> Ord
     if not all(c.reached for c in choices):
         ends += ", the nearest that can be had"
     if journals:
-        ends = f", journals ground to {_journals(choices, size)}{ends}"
+        to = _journals(choices, size)
+        if order.grind is not None:
+            to += f" ({figure(order.grind[0], size)} to {figure(order.grind[1], size)})"
+        ends = f", journals ground to {to}{ends}"
     return OrderRow(
         bearings=tuple(c.place.says for c in choices),
         undersizes_mm=(round(pair.thin * 1e3, 5), round(pair.thick * 1e3, 5)),
         clearance_mm=(round(min(gaps) * 1e3, 5), round(max(gaps) * 1e3, 5)),
         reached=all(c.reached for c in choices),
         journal_mm=tuple(round(j * 1e3, 5) for j in journals) or None,
+        journals_between_mm=_between(order.grind),
         says=says + ends,
         brief=brief + ends,
     )
+
+
+def _between(ends: tuple[float, float] | None) -> tuple[float, float] | None:
+    return (round(ends[0] * 1e3, 5), round(ends[1] * 1e3, 5)) if ends else None
 
 
 def _journals(choices: list[Choice], unit: str) -> str:
