@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from diagnose.bearings.judging import Flag, Judged, Mark
+from diagnose.bearings.judging import SURE, Flag, Judged, Mark
 from diagnose.bearings.table import Bearings
 from diagnose.case.bearing_values import unit_of
 from diagnose.case.bearings import shown
 from diagnose.case.units import units_of as job_units
 from diagnose.fits.bearing import Kind, Place
 from diagnose.fits.shells import TOLERANCE, Pair
+from diagnose.output.lines import percent
 from knowledge.units import INCH, LENGTH, MM, unit_named
 
 SIGMAS = 2.0  #: of an error that is shown: covers about nineteen in twenty
@@ -45,7 +46,7 @@ AGAINST = {
     Flag.SPREAD: "spread {value}, should be no less and no more than {limit} at that end",
     Flag.OVER: "clearance {value}, over the limit of {limit}",
     Flag.TIGHT: "clearance {value}, under the least of {limit}",
-    Flag.AT_LIMIT: "clearance {value} cannot be told from the limit of {limit}",
+    Flag.AT_LIMIT: "clearance {value}, at the limit of {limit}: beyond it",
     Flag.FAMILY: "clearance {value}, the middle of its kind is {limit}",
     Flag.DISAGREE: "clearance {value} by one way and {limit} by another",
 }
@@ -60,7 +61,8 @@ def of_mark(mark: Mark, unit: str, *, long: bool = False) -> str:
     """What a mark says, its figures in a unit."""
     if long:
         text = AGAINST.get(mark.flag, SHORT[mark.flag])
-        return text.format(value=shown(mark.value, unit), limit=shown(mark.limit, unit))
+        said = text.format(value=shown(mark.value, unit), limit=shown(mark.limit, unit))
+        return said if mark.sure >= SURE else f"{said} ({percent(mark.sure)} likely)"
     return SHORT[mark.flag].format(value=figure(mark.value, unit), limit=figure(mark.limit, unit))
 
 
