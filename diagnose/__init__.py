@@ -41,6 +41,7 @@ __all__ = [
     "ReadingInput",
     "RecordDocument",
     "ReviewDocument",
+    "Sizing",
     "Survey",
     "Understanding",
     "UsageError",
@@ -64,6 +65,7 @@ __all__ = [
     "read_words",
     "record_words",
     "review",
+    "sizing",
     "survey",
 ]
 
@@ -74,6 +76,7 @@ if TYPE_CHECKING:
     from diagnose.circuit.budget import Budget
     from diagnose.circuit.expected import Expected
     from diagnose.circuit.forecast import Forecast
+    from diagnose.circuit.sizing import Sizing
     from diagnose.circuit.survey import Survey
     from diagnose.diagnosis import Diagnosis
     from diagnose.entry.answers import Answer, parse_answer
@@ -104,6 +107,7 @@ if TYPE_CHECKING:
         read_words,
         record_words,
         review,
+        sizing,
         survey,
     )
     from diagnose.output.as_json import as_json
@@ -119,6 +123,7 @@ else:
         "diagnose.circuit.budget": ("Budget",),
         "diagnose.circuit.expected": ("Expected",),
         "diagnose.circuit.forecast": ("Forecast",),
+        "diagnose.circuit.sizing": ("Sizing",),
         "diagnose.circuit.survey": ("Survey",),
         "diagnose.diagnosis": ("Diagnosis",),
         "diagnose.entry.answers": ("Answer", "parse_answer"),
@@ -149,6 +154,7 @@ else:
             "read_words",
             "record_words",
             "review",
+            "sizing",
             "survey",
         ),
         "diagnose.output.as_json": ("as_json",),

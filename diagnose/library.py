@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from diagnose.circuit.budget import Budget
     from diagnose.circuit.expected import Expected
     from diagnose.circuit.forecast import Forecast
+    from diagnose.circuit.sizing import Sizing
     from diagnose.circuit.survey import Survey
     from diagnose.diagnosis import Diagnosis
     from diagnose.lookup.finder import Hit
@@ -217,6 +218,38 @@ def forecast(case: Case, changes: Sequence[str], *, target: str = "") -> Forecas
     settings = parse_changes(changes)
     wanted = parse_target(target, case) if target else None
     return forecast_of(case, the_book(), settings, wanted)
+
+
+def sizing(
+    case: Case,
+    *,
+    changes: Sequence[str] = (),
+    target: str = "",
+    relief: str = "",
+    pump: str = "",
+    oils: Sequence[str] = (),
+    hot: str = "",
+    cold: str = "",
+) -> Sizing:
+    """Compare pumps, relief settings and oils: is the pump enough, and what does another cost.
+
+    ``changes`` and ``target`` as in ``forecast``. ``relief``: another setting, ``"70 psi"``;
+    ``pump``: another one, ``"+25 %"`` or ``"26 cm3"``; ``oils``: grades; ``hot`` and ``cold``: oil
+    temperatures. Empty: the usual steps.
+
+    ``supply`` of the result is what the pump delivers at the pressure wanted and what the engine
+    takes (m3/s), ``choices`` hold pressures (Pa), power and heat (W), torque (N·m) and the speed
+    from which the pump cavitates (rpm), ``oils`` pressures by grade, ``spring`` the relief spring
+    (N, m, N/m). Raises UsageError for what cannot be read, or without figures for the circuit of
+    this layout.
+    """
+    from diagnose.circuit.sizing import sizing as sizing_of
+    from diagnose.entry.requests import parse_changes, parse_target, parse_wanted
+    from knowledge.book import the_book
+
+    aim = parse_target(target, case) if target else None
+    wanted = parse_wanted(relief=relief, pump=pump, oils=oils, hot=hot, cold=cold)
+    return sizing_of(case, the_book(), parse_changes(changes), aim, wanted)
 
 
 def read_words(text: str) -> Understanding:

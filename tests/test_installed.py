@@ -25,6 +25,7 @@ WORDS: dict[str, list[list[str]]] = {
     "survey": [["cases/gannet.toml", "--svg", "curves.svg"]],
     "budget": [["cases/dunlin.toml"]],
     "forecast": [["cases/dunlin.toml", "--set", "oil=20W-50"]],
+    "sizing": [["cases/tern.toml", "--relief", "70 psi"]],
     "signoff": [["cases/tern.toml", "--html", "signoff.html"], ["cases/gannet.toml", "--start"]],
     "close": [["skua.toml", "--cause", "relief_debris", "--how", "seen", "--reason", "a trial"]],
     "card": [["petrol_v8", "--layout", "distributor_v8"], ["cases/cards/workboat_v8.toml"]],

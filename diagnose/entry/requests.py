@@ -18,6 +18,7 @@ if TYPE_CHECKING:  # loads the hydraulics
     from diagnose.circuit.forecast import Target
     from diagnose.circuit.pressure_law import At
     from diagnose.circuit.settings import Setting
+    from diagnose.circuit.sizing import Wanted
 
 LEAST_SURE, MOST_SURE = 0.5, 0.99
 _SURE = re.compile(r"(?:confident\s*=\s*)?([0-9.]+)\s*(%?)")
@@ -76,6 +77,44 @@ def parse_target(text: str, case: Case) -> Target:
     if not (100 <= rpm <= 15_000 and 0 < wanted <= 2e6):
         raise UsageError("--target: write it like '25 psi' or '2500 rpm 40 psi'")
     return Target(rpm, wanted, "wanted")
+
+
+def parse_wanted(
+    *, relief: str = "", pump: str = "", oils: Sequence[str] = (), hot: str = "", cold: str = ""
+) -> Wanted:
+    """What is to be compared: a relief setting "70 psi", a pump "+25 %" or "26 cm3", oils, heats.
+
+    Empty texts stand for the usual steps. Raises UsageError, each naming its option.
+    """
+    from diagnose.circuit.settings import setting
+    from diagnose.circuit.sizing import Wanted
+
+    def asked(option: str, change: str) -> Setting:
+        try:
+            return setting(change)
+        except UsageError as error:
+            said = re.sub(r"^--set(?: \w+)?: ", "", str(error))
+            raise UsageError(f"{option}: {said}") from None
+
+    new = asked("--relief", f"relief_setting={relief}") if relief else None
+    if new is not None and (new.added or new.relative):
+        raise UsageError("--relief: write the setting itself, like '70 psi'")
+    heats = {}
+    for option, text in (("--hot", hot), ("--cold", cold)):
+        if text:
+            try:
+                heats[option] = parse(text, TEMPERATURE)
+            except UnitError as error:
+                raise UsageError(f"{option}: {error}") from None
+            if not 243.15 <= heats[option] <= 433.15:
+                raise UsageError(f"{option}: oil from -30 to 160 °C")
+    return Wanted(
+        relief=new.value if new else None,
+        pump=asked("--pump", f"pump_displacement={pump}") if pump else None,
+        oils=tuple(asked("--oil", f"oil={grade}").text for grade in oils),
+        hot=heats.get("--hot"),
+        cold=heats.get("--cold"),
+    )
 
 
 def parse_at(text: str, case: Case) -> At:

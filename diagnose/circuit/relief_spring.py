@@ -1,0 +1,143 @@
+"""The relief valve's spring of a case: rate, preload, shims, and what a bench test should show."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+import numpy as np
+
+from diagnose.case.card_text import CardValue
+from diagnose.case.case import Case
+from diagnose.errors import UsageError, plain
+from diagnose.hydraulics import spring
+from diagnose.hydraulics.engine import Engine
+from knowledge.figures import EITHER_SIDE
+from knowledge.stations.relief.quantities import (
+    RELIEF_PLUNGER,
+    RELIEF_RATE,
+    USUAL_RELIEF_SETTING,
+)
+from knowledge.units import FORCE, LENGTH, UnitError, parse
+
+SHIMS = (0.25e-3, 0.5e-3, 1.0e-3, 2.0e-3)  #: m: thicknesses shown
+_TEST = re.compile(r"\s*(.+?)\s+at\s+(.+?)\s*", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class SpringTest:
+    """A force measured at a length [N, m]."""
+
+    force: float
+    length: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReliefSpring:
+    """A spring and its valve as they should be; SI. None: nobody has stated it."""
+
+    setting: float  #: opens at [Pa]
+    least: float  #: accepted from [Pa]
+    most: float  #: to [Pa]
+    plunger: float  #: diameter [m]
+    rate: float  #: [N/m]
+    assumed: tuple[str, ...]  #: what is only typical: plunger, rate
+    free_length: float | None = None
+    printed: SpringTest | None = None  #: load and length that the maker prints
+    wanted: float | None = None  #: another setting [Pa]
+
+    @property
+    def force(self) -> float:
+        """Force at the fitted length [N]."""
+        return float(spring.force_to_open(self.setting, self.plunger))
+
+    @property
+    def preload(self) -> float:
+        """How far it is pressed in with the valve shut [m]."""
+        return self.force / self.rate
+
+    @property
+    def fitted_length(self) -> float | None:
+        """Its length with the valve shut [m]."""
+        return None if self.free_length is None else self.free_length - self.preload
+
+    def gain(self, shim: float) -> float:
+        """What a shim [m] adds to the setting [Pa]."""
+        return float(spring.opening_pressure(self.rate * shim, self.plunger))
+
+    def shim_to(self, setting: float) -> float:
+        """Shim that brings the valve to a setting [m]; below zero: so much less."""
+        return float(spring.shim_for(setting - self.setting, self.plunger, self.rate))
+
+    @property
+    def printed_opens_at(self) -> float | None:
+        """The pressure [Pa] at which the maker's load, at its length, opens the plunger."""
+        if self.printed is None:
+            return None
+        return float(spring.opening_pressure(self.printed.force, self.plunger))
+
+    def opens_at(self, test: SpringTest) -> float:
+        """Opening pressure [Pa] of a spring with this force at this length, once it is fitted.
+
+        Where the fitted length is not known, the test is taken as made at it.
+        """
+        fitted = self.fitted_length
+        more = 0.0 if fitted is None else self.rate * (test.length - fitted)
+        return float(spring.opening_pressure(max(test.force + more, 0.0), self.plunger))
+
+    def passes(self, pressure: float) -> bool:
+        """Whether a valve that opens at this pressure [Pa] is within its tolerance."""
+        slack = 1e-9 * self.setting
+        return self.least - slack <= pressure <= self.most + slack
+
+
+def spring_of(case: Case, engine: Engine, wanted: float | None = None) -> ReliefSpring:
+    """Return the relief spring of a case: of its card and figures, else typical.
+
+    ``engine``: columns of plausible engines; ``wanted``: another setting [Pa].
+    """
+    on_card = case.card.values if case.card else {}
+    setting = float(np.median(np.asarray(engine.relief_setting)))
+    stated = case.own_figures.get("relief_opens_at", ())
+    middle = case.limits.get(USUAL_RELIEF_SETTING, setting)
+    low, high = (1 - EITHER_SIDE) * middle, (1 + EITHER_SIDE) * middle
+    for value in stated:
+        if value.low is not None and value.high is not None and value.low < value.high:
+            low, high = value.low, value.high
+    known = {q.id for q in case.dimensions}
+    parts = ((RELIEF_PLUNGER, "plunger diameter"), (RELIEF_RATE, "spring rate"))
+    assumed = [says for quantity, says in parts if quantity.id not in known]
+    test = (
+        _middle(on_card.get("relief_spring_load")),
+        _middle(on_card.get("relief_spring_test_length")),
+    )
+    return ReliefSpring(
+        setting=middle,
+        least=low,
+        most=high,
+        plunger=float(np.median(np.asarray(engine.relief_plunger_diameter))),
+        rate=case.dimensions.get(RELIEF_RATE, float(np.median(np.asarray(engine.relief_rate)))),
+        assumed=tuple(assumed),
+        free_length=_middle(on_card.get("relief_spring_length")),
+        printed=SpringTest(test[0], test[1]) if test[0] and test[1] else None,
+        wanted=wanted,
+    )
+
+
+def _middle(value: CardValue | None) -> float | None:
+    return value.middle if value else None
+
+
+def parse_spring_test(text: str) -> SpringTest:
+    """Read a load and the length it was measured at: "11.2 lbf at 1.75 in". Raises UsageError.
+
+    >>> parse_spring_test("50 N at 40 mm")
+    SpringTest(force=50.0, length=0.04)
+    """
+    found = _TEST.fullmatch(text)
+    try:
+        if found is None:
+            raise UnitError(f"'{plain(text, 40)}'; write it like '11.2 lbf at 1.75 in'")
+        return SpringTest(parse(found[1], FORCE), parse(found[2], LENGTH))
+    except UnitError as error:
+        raise UsageError(f"--spring: {error}") from None

@@ -1,0 +1,316 @@
+"""The document of ``sizing``: pump, relief, spring and oil chosen with figures; SI units."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from diagnose.case.units import JobUnits, units_of
+from diagnose.circuit.band import Band
+from diagnose.circuit.forecast import HORSEPOWER
+from diagnose.circuit.oil_choice import OilChoice
+from diagnose.circuit.pump_supply import MARGIN, Supply
+from diagnose.circuit.relief_spring import SpringTest
+from diagnose.circuit.sizing import AS_IT_IS, NOW, PUMP, RELIEF, RIGHT, Choice, Sizing
+from diagnose.output.as_json import NOT_IN_JSON
+from diagnose.output.documents.relief_spring import SizingSpring, SpringUnits, spring_document
+from diagnose.output.lines import as_typed
+from diagnose.output.scale import Scale, scale_of
+from knowledge.units import CC, LENGTH, TORQUE, show
+
+LITRE_A_MINUTE = 1e-3 / 60  #: m3/s
+BRANCHES = {
+    "mains": "main bearings",
+    "rods": "rod bearings",
+    "cams": "cam bearings",
+    "lifters": "lifter bores",
+    "jets": "jets and metering holes",
+    "other": "what is not listed",
+    "open_orifice": "an open hole",
+    "hydrodynamic": "what turning journals carry out",
+}
+NAMED = {
+    NOW: "as it leaks now",
+    RIGHT: "leaks put right",
+    AS_IT_IS: "as it is",
+    RELIEF: "relief {setting}",
+    PUMP: "pump {more}",
+}
+TOO_WIDE = 0.5  #: from this share of the oil on, one branch is named alone
+
+
+@dataclass(frozen=True, kw_only=True)
+class SizingSupply:
+    """Flow the pump delivers and the engine takes at the pressure wanted [m3/s]; shares 0 to 1."""
+
+    delivers: Band
+    takes: Band
+    slips: Band
+    spare: Band
+    chance: float
+    enough: bool | None  #: None: plausible engines differ
+    taken_by: dict[str, float]
+    least_pump: Band  #: [m3 a turn]
+    this_pump: float
+    bleeds: bool
+    says: str = field(metadata=NOT_IN_JSON)
+
+
+@dataclass(frozen=True, kw_only=True)
+class SizingChoice:
+    """One choice: pressures [Pa], power and heat [W], torque [N·m], cavitation from [rpm]."""
+
+    id: str
+    relief_setting: float
+    displacement: float
+    larger: float
+    idle: Band
+    speed: Band
+    cold: Band
+    power: Band
+    relief_heat: Band
+    torque: Band
+    fills_to: Band | None
+    fills_to_cold: Band | None
+    row: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: as shown
+
+
+@dataclass(frozen=True, kw_only=True)
+class SizingOil:
+    """One grade: pressures [Pa], and the share of plausible engines that it is enough for."""
+
+    grade: str
+    in_it: bool
+    idle: Band
+    speed: Band
+    cold: Band
+    chance: float
+    pump_fills_cold: bool
+    row: tuple[str, ...] = field(metadata=NOT_IN_JSON)
+
+
+@dataclass(frozen=True, kw_only=True)
+class SizingOilNeed:
+    """The thinnest grade that does with mains and rods so much wider [m], oil so hot [K]."""
+
+    wider: float
+    oil_temperature: float
+    grade: str | None
+    idle: Band | None
+    clearance: str = field(metadata=NOT_IN_JSON)  #: as shown
+    cell: str = field(metadata=NOT_IN_JSON)
+
+
+@dataclass(frozen=True, kw_only=True)
+class SizingDocument:
+    """Everything ``sizing`` answers."""
+
+    case: str | None
+    title: str
+    target_rpm: float
+    target_pressure: float
+    oil_hot: float  #: K
+    oil_cold: float
+    speed: float  #: rpm
+    fits: bool  #: whether the circuit agrees with the readings
+    pump: SizingSupply
+    as_it_leaks: SizingSupply | None
+    choices: tuple[SizingChoice, ...]
+    oils: tuple[SizingOil, ...]
+    thinnest_oil: str | None
+    oil_needs: tuple[SizingOilNeed, ...]
+    spring: SizingSpring
+    wanted: str = field(metadata=NOT_IN_JSON)
+    heads: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: of the table of choices
+    oil_heads: tuple[str, ...] = field(metadata=NOT_IN_JSON)
+    need_heads: tuple[str, ...] = field(metadata=NOT_IN_JSON)
+    relief_at_idle: str = field(metadata=NOT_IN_JSON)
+    oil_says: str = field(metadata=NOT_IN_JSON)
+    unit: str = field(metadata=NOT_IN_JSON)  #: of pressure
+    command: str = field(metadata=NOT_IN_JSON)
+    record: str = field(metadata=NOT_IN_JSON)  #: writes a bench test down
+
+
+def sizing_document(found: Sizing, test: SpringTest | None = None) -> SizingDocument:
+    """Build the document; ``test``: the relief spring as measured on the bench."""
+    scale, units, case = scale_of(found.case), units_of(found.case), found.case
+    heat = scale.heat
+    at = f"{found.target.rpm:.0f} rpm, oil {heat(found.hot)}"
+    pressure = scale.one(found.target.pressure)
+    thinnest = found.thinnest
+    return SizingDocument(
+        case=str(case.path) if case.path else None,
+        title=case.job.title,
+        target_rpm=found.target.rpm,
+        target_pressure=found.target.pressure,
+        oil_hot=found.hot,
+        oil_cold=found.cold,
+        speed=found.speed,
+        fits=found.forecast.fits,
+        pump=_supply(found.supply, pressure),
+        as_it_leaks=_supply(found.now, pressure) if found.now else None,
+        choices=tuple(_choice(c, scale, units) for c in found.choices),
+        oils=tuple(_oil(o, scale) for o in found.oils),
+        thinnest_oil=thinnest.grade if thinnest else None,
+        oil_needs=tuple(
+            SizingOilNeed(
+                wider=n.wider,
+                oil_temperature=n.temperature,
+                grade=n.grade,
+                idle=n.idle,
+                clearance=_wider(n.wider, units),
+                cell=f"{n.grade} {scale.figure(n.idle.mean)}" if n.grade and n.idle else "none",
+            )
+            for n in found.needs
+        ),
+        spring=spring_document(found.spring, scale, SpringUnits.of(case), test),
+        wanted=f"Wanted: {pressure} at {at}",
+        heads=(
+            f"{found.target.rpm:.0f} rpm",
+            f"{found.speed:.0f} rpm",
+            "power",
+            "relief",
+            "drive",
+            "fills",
+        ),
+        oil_heads=(
+            f"{found.target.rpm:.0f} rpm",
+            f"{found.speed:.0f} rpm",
+            f"start, {heat(found.cold)}",
+        ),
+        need_heads=tuple(heat(n.temperature) for n in found.needs[:4]),
+        relief_at_idle=_at_idle(found.choices, scale),
+        oil_says=_oil_says(found, scale),
+        unit=scale.unit,
+        command=f"diagnose sizing {as_typed(str(case.path or 'CASE'))}",
+        record=f"diagnose record {as_typed(str(case.path or 'CASE'))} "
+        f'relief_opens_at="{scale.one(found.spring.setting)}"',
+    )
+
+
+def _wider(si: float, units: JobUnits) -> str:
+    if si == 0.0:
+        return "as they are"
+    return f"{'+' if si > 0 else '-'}{show(abs(si), LENGTH, units.of(LENGTH), 2)}"
+
+
+def _supply(supply: Supply, pressure: str) -> SizingSupply:
+    word = {True: "enough", False: "not enough", None: "doubtful"}[supply.enough]
+    spare = supply.spare
+    much = (
+        f"{100 * spare.mean:.0f} % to spare"
+        if spare.mean >= 0
+        else f"{-100 * spare.mean:.0f} % too little"
+    )
+    first, share = next(iter(supply.by_branch.items()))
+    says = (
+        f"{word}. It delivers {_litres(supply.delivers)} l/min at {pressure}, of which the engine "
+        f"takes {_litres(supply.takes)}: {much} ({100 * spare.low:.0f} to {100 * spare.high:.0f}). "
+        f"Least pump with {100 * MARGIN:.0f} % to spare: {supply.least_pump.high / CC:.1f} cm3 a "
+        f"turn; this one {supply.this_pump / CC:.1f}."
+    )
+    if supply.bleeds:
+        says += " The relief valve is open there already: no pump gets past it."
+    elif supply.enough is not True or share >= TOO_WIDE:
+        says += f" Most goes through {BRANCHES[first]} ({100 * share:.0f} %)"
+        says += "." if supply.enough else ": put clearances right before any pump."
+    return SizingSupply(
+        delivers=supply.delivers,
+        takes=supply.takes,
+        slips=supply.slips,
+        spare=spare,
+        chance=supply.chance,
+        enough=supply.enough,
+        taken_by=supply.by_branch,
+        least_pump=supply.least_pump,
+        this_pump=supply.this_pump,
+        bleeds=supply.bleeds,
+        says=says,
+    )
+
+
+def _litres(flow: Band) -> str:
+    low, mean, high = (q / LITRE_A_MINUTE for q in (flow.low, flow.mean, flow.high))
+    return f"{mean:.1f} ({low:.1f} to {high:.1f})"
+
+
+def _choice(choice: Choice, scale: Scale, units: JobUnits) -> SizingChoice:
+    fills = f"{round(choice.fills_to.low, -2):.0f}" if choice.fills_to else "all"
+    return SizingChoice(
+        id=choice.id,
+        relief_setting=choice.relief_setting,
+        displacement=choice.displacement,
+        larger=choice.larger,
+        idle=choice.idle,
+        speed=choice.speed,
+        cold=choice.cold,
+        power=choice.power,
+        relief_heat=choice.relief_heat,
+        torque=choice.torque,
+        fills_to=choice.fills_to,
+        fills_to_cold=choice.fills_to_cold,
+        row=(
+            NAMED[choice.id].format(
+                setting=scale.one(choice.relief_setting),
+                more=f"{100 * (choice.larger - 1):+.0f} %",
+            ),
+            scale.ends(choice.idle),
+            scale.ends(choice.speed),
+            _power(choice.power.mean, scale),
+            f"{round(choice.relief_heat.mean, -1):.0f} W",
+            _torque(choice.torque.mean, units),
+            fills,
+        ),
+    )
+
+
+def _power(watts: float, scale: Scale) -> str:
+    return f"{watts / HORSEPOWER:.2f} hp" if scale.unit == "psi" else f"{watts:.0f} W"
+
+
+def _torque(si: float, units: JobUnits) -> str:
+    return show(si, TORQUE, units.of(TORQUE), 2)
+
+
+def _at_idle(choices: Sequence[Choice], scale: Scale) -> str:
+    """What the higher setting does at hot idle."""
+    by = {c.id: c for c in choices}
+    without = by[RIGHT] if RIGHT in by else by[AS_IT_IS]
+    more = by[RELIEF].idle.mean - without.idle.mean
+    if abs(more) < scale.least:
+        return "At idle the relief is shut: a higher setting adds nothing there."
+    return f"A higher setting adds {scale.one(more)} at idle."
+
+
+def _oil(oil: OilChoice, scale: Scale) -> SizingOil:
+    cold = scale.one(oil.cold.mean) + ("" if oil.pump_fills_cold else "; pump not filled")
+    return SizingOil(
+        grade=oil.grade,
+        in_it=oil.in_it,
+        idle=oil.idle,
+        speed=oil.speed,
+        cold=oil.cold,
+        chance=oil.chance,
+        pump_fills_cold=oil.pump_fills_cold,
+        row=(
+            f"{oil.grade}{' (in it)' if oil.in_it else ''}",
+            scale.ends(oil.idle),
+            scale.ends(oil.speed),
+            cold,
+        ),
+    )
+
+
+VERY_HOT = 383.15  #: K: 110 °C, oil on a hot day at work
+
+
+def _oil_says(found: Sizing, scale: Scale) -> str:
+    """The thinnest grade that keeps the pressure as hot as it was, and hotter."""
+    pressure, thinnest = scale.one(found.target.pressure), found.thinnest
+    hotter = next(n for n in found.needs if n.wider == 0.0 and n.temperature == VERY_HOT)
+    says = (
+        f"Thinnest that keeps {pressure}: {thinnest.grade if thinnest else 'none'} at "
+        f"{scale.heat(found.hot)}, {hotter.grade or 'none'} at {scale.heat(VERY_HOT)}"
+    )
+    maker = found.case.card.oil_grade if found.case.card else ""
+    return f"{says}; the maker's is {maker}" if maker else f"{says}; the maker's grade goes first"

@@ -1,0 +1,131 @@
+"""What ``sizing`` prints: one screen on pump, relief valve and oil; ``full`` adds the rest."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from diagnose.output.documents.sizing import BRANCHES, SizingDocument
+from diagnose.output.lines import percent, together, wrapped
+
+FEW_OILS = 4  #: grades shown on one screen
+NAMES, WIDE = 17, 12  #: columns of a row's name, of a figure
+
+
+def sizing_text(document: SizingDocument, *, full: bool = False) -> str:
+    """Return pump, relief and oil as lines for a terminal; ``full``: with everything."""
+    head = [
+        *wrapped(f"Sizing: {document.title or 'case without a title'}", 0, 2),
+        *wrapped(document.wanted),
+    ]
+    if not document.fits:
+        head += wrapped(
+            "! The circuit does not agree with the readings: these are figures of its dimensions "
+            "alone. What could explain it: diagnose forecast.",
+            0,
+            2,
+        )
+    blocks = [head, _pump(document), _choices(document), _spring(document, full)]
+    blocks += [_oils(document, full)]
+    if full:
+        blocks += [_needs(document), _taken(document)]
+    return together([*blocks, _notes(document, full)])
+
+
+def _pump(document: SizingDocument) -> list[str]:
+    lines = wrapped(f"Pump: {document.pump.says}", 0, 2)
+    now = document.as_it_leaks
+    if now is not None and now.enough is not True and document.pump.enough is not False:
+        lines += wrapped(
+            "! As it leaks now no such margin is left: put the leak right, no pump makes up for it.",
+            0,
+            2,
+        )
+    return lines
+
+
+def _table(heads: Sequence[str], rows: Sequence[Sequence[str]], first: str) -> list[str]:
+    """A table of names and figures; each figure as wide as the widest of its column."""
+    widths = [
+        max(len(x) for x in column) for column in zip(heads, *(r[1:] for r in rows), strict=True)
+    ]
+    names = max(len(first), *(len(r[0]) + 2 for r in rows))
+    lines = [
+        first.ljust(names) + "".join(f"  {h:>{w}}" for h, w in zip(heads, widths, strict=True))
+    ]
+    for row in rows:
+        figures = "".join(f"  {x:>{w}}" for x, w in zip(row[1:], widths, strict=True))
+        lines.append(f"  {row[0]}".ljust(names) + figures)
+    return lines
+
+
+def _choices(document: SizingDocument) -> list[str]:
+    return [
+        *_table(document.heads, [c.row for c in document.choices], "Buys and costs"),
+        *wrapped(document.relief_at_idle, 2),
+    ]
+
+
+def _spring(document: SizingDocument, full: bool) -> list[str]:
+    spring = document.spring
+    first, *more = spring.says
+    lines = wrapped(f"Relief valve: {first}", 0, 2)
+    for each in more:
+        lines += wrapped(each, 2)
+    if full:
+        blank = "________"
+        rows = [
+            (b.says, b.accepts, b.found or blank, b.verdict or "pass / fail") for b in spring.bench
+        ]
+        lines += _table(("right", "found", "verdict"), rows, "Bench test")
+        record = document.record
+        return [*lines, *wrapped(f"Write what you found down: {record}", 2, whole=[record])]
+    for bench in spring.bench:
+        if bench.verdict:
+            said = f"{bench.says}: {bench.found}, {bench.verdict} ({bench.accepts})"
+            lines += wrapped(said, 2, 4)
+    return lines
+
+
+def _oils(document: SizingDocument, full: bool) -> list[str]:
+    oils = list(document.oils)
+    if not full and len(oils) > FEW_OILS:
+        own = next((i for i, o in enumerate(oils) if o.in_it), 0)
+        start = min(max(own - 2, 0), len(oils) - FEW_OILS)
+        oils = oils[start : start + FEW_OILS]
+    return [
+        *_table(document.oil_heads, [o.row for o in oils], "Oil"),
+        *wrapped(f"{document.oil_says}.", 2),
+    ]
+
+
+def _needs(document: SizingDocument) -> list[str]:
+    heads = document.need_heads
+    count = len(heads)
+    lines = [
+        f"Thinnest grade by clearance and oil temperature, and what it gives ({document.unit})",
+        f"  {'mains and rods':{NAMES}}" + "".join(f"{h:>{WIDE}}" for h in heads),
+    ]
+    needs = document.oil_needs
+    for i in range(0, len(needs), count):
+        cells = "".join(f"{n.cell:>{WIDE}}" for n in needs[i : i + count])
+        lines.append(f"  {needs[i].clearance:{NAMES}}{cells}")
+    return lines
+
+
+def _taken(document: SizingDocument) -> list[str]:
+    shares = [
+        f"{BRANCHES[name]} {percent(share)}"
+        for name, share in document.pump.taken_by.items()
+        if share > 0.005
+    ]
+    return wrapped(f"The oil goes through {', '.join(shares)}.", 0, 2)
+
+
+def _notes(document: SizingDocument, full: bool) -> list[str]:
+    lines = wrapped(
+        f"In brackets nine engines in ten. Power at {document.heads[1]}, all of it heat in the oil, "
+        "relief: by that way; drive: torque on the pump's shaft, cold; fills: rpm from which the "
+        "pump cavitates, hot."
+    )
+    more = "" if full else f"Bench sheet, oils by clearance and heat: {document.command} --full"
+    return [*lines, *(wrapped(more, whole=[f"{document.command} --full"]) if more else [])]
