@@ -127,8 +127,9 @@ class SizingDocument:
     relief_at_idle: str = field(metadata=NOT_IN_JSON)
     oil_says: str = field(metadata=NOT_IN_JSON)
     unit: str = field(metadata=NOT_IN_JSON)  #: of pressure
-    command: str = field(metadata=NOT_IN_JSON)
     record: str = field(metadata=NOT_IN_JSON)  #: writes a bench test down
+    do_next: str  #: what to do next
+    next_command: str  #: and the command for it
 
 
 def sizing_document(found: Sizing, test: SpringTest | None = None) -> SizingDocument:
@@ -138,6 +139,9 @@ def sizing_document(found: Sizing, test: SpringTest | None = None) -> SizingDocu
     at = f"{found.target.rpm:.0f} rpm, oil {heat(found.hot)}"
     pressure = scale.one(found.target.pressure)
     thinnest = found.thinnest
+    path = as_typed(str(case.path or "CASE"))
+    spring = spring_document(found.spring, scale, SpringUnits.of(case), test)
+    do_next, next_command = _next(found, spring, path)
     return SizingDocument(
         case=str(case.path) if case.path else None,
         title=case.job.title,
@@ -163,7 +167,7 @@ def sizing_document(found: Sizing, test: SpringTest | None = None) -> SizingDocu
             )
             for n in found.needs
         ),
-        spring=spring_document(found.spring, scale, SpringUnits.of(case), test),
+        spring=spring,
         wanted=f"Wanted: {pressure} at {at}",
         heads=(
             f"{found.target.rpm:.0f} rpm",
@@ -182,9 +186,9 @@ def sizing_document(found: Sizing, test: SpringTest | None = None) -> SizingDocu
         relief_at_idle=_at_idle(found.choices, scale),
         oil_says=_oil_says(found, scale),
         unit=scale.unit,
-        command=f"diagnose sizing {as_typed(str(case.path or 'CASE'))}",
-        record=f"diagnose record {as_typed(str(case.path or 'CASE'))} "
-        f'relief_opens_at="{scale.one(found.spring.setting)}"',
+        record=f'diagnose record {path} relief_opens_at="{scale.one(found.spring.setting)}"',
+        do_next=do_next,
+        next_command=next_command,
     )
 
 
@@ -192,6 +196,21 @@ def _wider(si: float, units: JobUnits) -> str:
     if si == 0.0:
         return "as they are"
     return f"{'+' if si > 0 else '-'}{show(abs(si), LENGTH, units.of(LENGTH), 2)}"
+
+
+LEAKS_MUCH = 0.8  #: of the pressure without leaks, from which down they come first
+
+
+def _next(found: Sizing, spring: SizingSpring, path: str) -> tuple[str, str]:
+    """What to do next and the command for it."""
+    by = {c.id: c for c in found.choices}
+    if any(b.verdict == "failed" for b in spring.bench):
+        return "set the relief spring and test it again", f"diagnose sizing {path} --full"
+    if NOW in by and by[NOW].idle.mean < LEAKS_MUCH * by[RIGHT].idle.mean:
+        return "find what leaks", f"diagnose review {path}"
+    if found.supply.enough is not True:
+        return "measure the bearings, and bring them right first", f"diagnose bearings {path}"
+    return "bench-test the relief valve", f"diagnose sizing {path} --full"
 
 
 def _supply(supply: Supply, pressure: str) -> SizingSupply:

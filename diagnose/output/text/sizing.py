@@ -127,5 +127,8 @@ def _notes(document: SizingDocument, full: bool) -> list[str]:
         "relief: by that way; drive: torque on the pump's shaft, cold; fills: rpm from which the "
         "pump cavitates, hot."
     )
-    more = "" if full else f"Bench sheet, oils by clearance and heat: {document.command} --full"
-    return [*lines, *(wrapped(more, whole=[f"{document.command} --full"]) if more else [])]
+    command = document.next_command
+    lines += wrapped(f"Next: {document.do_next}: {command}", whole=[command])
+    if full or command.endswith("--full"):
+        return lines
+    return [*lines, *wrapped("Bench sheet, oils by clearance and heat: add --full")]
