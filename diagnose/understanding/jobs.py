@@ -192,20 +192,21 @@ def _states(job: Job) -> bool:
 
 def _paired(line: Line) -> Iterator[Job]:
     """Actions with the part each is done to; in a list one action goes on to every part."""
-    parts = line.find(line.lexicon.parts)
     actions = line.find(line.lexicon.actions)
-    going: Mark[Done] | None = None
-    before: Mark[PartWorked] | None = None
-    for part in parts:
-        if any(a.first <= part.first and part.last <= a.last for a in actions):
-            continue
-        action = _action_of(line, part, actions, parts)
-        if action is None and going is not None and before is not None:
-            between = [line.word(k) for k in range(before.last, part.first)]
-            if set(between) & _JOINS and set(between) <= _JOINS | {"the", "a", "both", "oil"}:
-                action = going
-        before = part
-        going = action
+    parts = [
+        p
+        for p in line.find(line.lexicon.parts)
+        if not any(a.first <= p.first and p.last <= a.last for a in actions)
+    ]
+    done = [_action_of(line, part, actions, parts) for part in parts]
+    for k in range(1, len(parts)):
+        if done[k] is None and _in_a_row(line, parts[k - 1], parts[k]):
+            done[k] = done[k - 1]
+    for k in range(len(parts) - 2, -1, -1):  # "sender, gauge and filter all replaced"
+        after = done[k + 1]
+        if done[k] is None and after is not None and after.first > parts[k + 1].first:
+            done[k] = after if _in_a_row(line, parts[k], parts[k + 1]) else None
+    for part, action in zip(parts, done, strict=True):
         if action is None:
             continue
         worked = part.value
@@ -217,6 +218,12 @@ def _paired(line: Line) -> Iterator[Job]:
             continue
         near = action if line.distance(action, part) <= _FAR else part
         yield Job(line, (near, part), action.value, trial, area)
+
+
+def _in_a_row(line: Line, a: Mark[PartWorked], b: Mark[PartWorked]) -> bool:
+    """Whether two parts stand in one list."""
+    between = {line.word(k) for k in range(a.last, b.first)}
+    return bool(between & _JOINS) and between <= _JOINS | {"the", "a", "both", "oil", "my", "new"}
 
 
 def _action_of(

@@ -13,9 +13,11 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.joints import (
     ACTED,
+    ACTORS,
     ARTICLES,
     BACK,
     BEFORE_PART,
+    DEEDS,
     EARLIER,
     HOLDING,
     INTO,
@@ -268,13 +270,9 @@ def _parts_of(line: Line, state: Mark[object], things: Sequence[Mark[Thing]]) ->
 
 def _acted(line: Line, state: Mark[object], gap: Sequence[str]) -> bool:
     """Whether it is what somebody did: "Loosened the filter"."""
-    begins = state.first == line.clause(state.first).first
-    return (
-        begins
-        and len(state) == 1
-        and line.word(state.first).endswith("ed")
-        and bool(ARTICLES & set(gap))
-    )
+    first = line.word(state.first)
+    begins = state.first == line.clause(state.first).first or line.word(state.first - 1) in ACTORS
+    return begins and (first.endswith("ed") or first in DEEDS) and bool(ARTICLES & set(gap))
 
 
 def _joined(line: Line, first: int, last: int, most: int) -> bool:

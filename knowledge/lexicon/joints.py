@@ -46,6 +46,9 @@ WETTED = _set(
 )
 #: these make a word before them or after them an action
 ACTED = _set("to i we he they ill lets")
+#: what somebody does to a part, in words that may say how it was found
+DEEDS = _set("blew cut split undid broke bent took put left tore")
+ACTORS = _set("and then i we he they she just also")
 ARTICLES = _set("the a an my this it")
 #: a part is not there: "left the o-ring off", "forgot the o-ring"
 LEFT = _set("left leaving forgot forgotten omitted")

@@ -270,6 +270,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} did|does not drop|fall|waver|falter",
         f"{_P} has|have|had never|always? been? good|normal|fine|perfect|ok",
         f"{_LAMP} =goes|=went|=go =out|=off =when|=as|=if|=once|=with|=above|=at|=just|=immediately|=soon",
+        f"{_P} jumped|came|shot|went|rose|sprang|climbed|jumps right|straight? back? up? to? normal|full|where|spec|good",
         "up|back|returns|returned|recovers|goes|comes|came to? normal|full pressure?",
     ),
     Shows.TRIPS: (

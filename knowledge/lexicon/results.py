@@ -26,7 +26,11 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "happens|comes|get|gets|getting|got|have|has|shows|showing|falls|high|erratic|jumps|goes",
         "still only|about|just|at|at? @pressure|@number",
         "to no avail",
-        "without|no success|improvement|result|effect|change",
+        "without|no any|a|the? success|improvement|result|effect|change|cure",
+        "neither|none helped|worked|cured|fixed|made|changed|did .. difference|better|help|change|thing?",
+        "neither|none helped|worked|cured|fixed",
+        "also|too reads|shows|showed|read|says|showing|reading",
+        "reads|shows|showed|read|says|showing @pressure|@number too|also|as",
         "nothing helped|worked|changed|helps|works|has|have|fixed|improved helped|worked|changed?",
         "none of .. helped|worked|fixed|changed|difference|made",
         "problem|issue|symptom|complaint|trouble|fault|condition|symptoms remains|persists|persisted|remained|still|stayed|"
@@ -73,6 +77,14 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "pressure|reading|gauge returned|restored|recovered",
         f"{_P} is|was|has|been|now|right|all? restored|perfect|right again|now?",
         "as it should be",
+        "stopped|cured|ended|killed|silenced|cures|stops the|my|that|all? light|lamp|flicker|flickering|problem|noise|ticking|"
+        "rattle|leak|alarm|buzzer|trouble|clatter",
+        "rattle|noise|tick|ticking|light|flicker|clatter|problem|leak is|was|has|had? gone|stopped|disappeared|vanished|"
+        "cured",
+        "good as gold|new",
+        "all is well",
+        "picked|came|comes up straight|right|immediately|instantly away?",
+        "happy days",
     ),
     Result.HELPED: (
         "helped|helps|help|improved|improves|improvement",
@@ -85,6 +97,9 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "@pressure|@number psi|more|extra?",
         f"{_P}|its|up|now|is|was|went|came|pressure up to about|around? @pressure|@number",
         f"{_P} is|was|went|came|now? up|down? from @pressure|@number to @pressure|@number",
+        "brought|raised|took|lifted|got .. from @pressure|@number up? to @pressure|@number",
+        f"{_P} is|was|reads|shows|sits? now @pressure|@number",
+        "now reads|shows|sits|makes|has|holds|runs|gets|get|have|at? @pressure|@number",
         "needle|pressure movement|moved|rose|went up|slightly?",
         "gained|gained a? few? @pressure",
         "better",

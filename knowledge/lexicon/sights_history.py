@@ -240,7 +240,7 @@ SIGHTS_HISTORY_ABSENT: dict[str, tuple[str, ...]] = {
         "@hundreds|@lowmiles|@highmiles|@years since|after|smoh last|the|its|major? overhaul|rebuild|build",
     ),
     "history_unknown": (
-        "owned|had|owner it|the|this|car|boat|from .. since|from? new",
+        "owned|had|owner it|the|this|car|boat|from .. since|from new",
         "one|single|same|original owner from|since?",
     ),
 }

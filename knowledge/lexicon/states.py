@@ -232,7 +232,7 @@ STATES: dict[State, tuple[str, ...]] = {
     State.LOOSE: (
         "finger? loose|slack|=loosened|rocking|wobbly|undone",
         "finger|hand tight",
-        "backed|worked|backing|working|loosened out|loose|off|itself|free|up",
+        "=backed|=worked|=backing|=working|=loosened out|loose|off|itself|free|up",
         "not|wasnt|isnt|werent|hadnt|never been? tight|tightened|torqued|seated|secure|secured|latched up|properly|"
         "home|down|fully?",
         "came|coming|come|vibrated|shaken loose|undone",

@@ -46,8 +46,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "@thick",
         "bottle|bottles|tin|can|dose of? thickener|additive|treatment",
         "thicker|heavier oil|grade",
-        "switched|switch|switching|went|going|changed|changing|tried|trying|moved|used|put|run|running|ran .. to? @thick",
-        "oil thickener|additive",
+        "switched|switch|switching|went|going|changed|changing|tried|trying|moved|stepped|bumped|used|put|run|running|ran .. to? @thick",
+        "oil|viscosity|thickening thickener|additive|improver",
         "tried @thick",
     ),
     "thinner_oil": ("thinner|lighter oil|grade", "@thin"),
@@ -140,6 +140,9 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "high_volume_pump": ("high volume pump",),
     "other_gauge": (
         "second|another|different|new gauge",
+        "tried|put|hooked|screwed|fitted|connected|plumbed|teed|used|borrowed|swapped up|in|on? a|an|my|the? known|good? "
+        "mechanical|direct|test|master|manual|proper|good oil? pressure? gauge",
+        "gauge for a|an mechanical|direct|new|different|another one?",
         "@number|two|three|several|both|all other? gauges .. same|agree|read",
     ),
     "filter_tightened": ("tightened .. filter",),
