@@ -52,6 +52,10 @@ _NEW = frozenset(
         "repro",
     ]
 )
+#: a part was so, and what leads to that
+_OFF = frozenset(["off", "out", "apart", "down"])
+_HAD = frozenset(["had", "have", "having", "took", "with", "got", "since", "after"])
+_OFF_FOR = frozenset(["last", "to", "for", "because", "again", "two", "a", "while"])
 _COPULA = frozenset(["was", "is", "were", "are"])
 _WANTED = frozenset(["needed", "required", "wanted", "due", "next", "needs"])
 _DOUBTED = 0.75  #: work less sure than this was not done
@@ -145,18 +149,20 @@ def jobs(line: Line) -> list[Job]:
     found = [*_paired(line)]
     for role, is_trial in ((line.lexicon.trials, True), (line.lexicon.areas, False)):
         for mark in line.stated(role):
+            kept: str | None = None
             if any(j.first < mark.last and mark.first < j.last for j in found):
                 same = next(j for j in found if j.first < mark.last and mark.first < j.last)
-                longer = len(mark) > same.last - same.first
+                longer = len(mark) >= same.last - same.first
                 if is_trial and len(mark) < same.last - same.first:
                     continue
                 if not is_trial and not longer:
                     continue
                 found.remove(same)
+                kept = same.area if is_trial else None
             if not mark.value:
                 continue
             trial = mark.value if is_trial else _trial_of(mark.value)
-            area = None if is_trial else mark.value
+            area = kept if is_trial else mark.value
             if is_trial and mark.value == "right_oil":
                 area = "oil_change"
             found.append(Job(line, (mark,), _done(line, mark, area), trial, area))
@@ -198,7 +204,9 @@ def _paired(line: Line) -> Iterator[Job]:
         for p in line.find(line.lexicon.parts)
         if not any(a.first <= p.first and p.last <= a.last for a in actions)
     ]
-    done = [_action_of(line, part, actions, parts) for part in parts]
+    done = [
+        _action_of(line, part, actions, parts) or _taken_off(line, part) for part in parts
+    ]
     for k in range(1, len(parts)):
         if done[k] is None and _in_a_row(line, parts[k - 1], parts[k]):
             done[k] = done[k - 1]
@@ -218,6 +226,18 @@ def _paired(line: Line) -> Iterator[Job]:
             continue
         near = action if line.distance(action, part) <= _FAR else part
         yield Job(line, (near, part), action.value, trial, area)
+
+
+def _taken_off(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
+    """The words that a part was off: "had the head off", "the sump was off", "pan off to"."""
+    at = part.last
+    while line.word(at) in _COPULA | {"been", "came", "had"}:
+        at += 1
+    if line.word(at) not in _OFF:
+        return None
+    led = {line.word(k) for k in range(part.first - _FAR, part.first)} & _HAD
+    said = at > part.last or line.word(at + 1) in _OFF_FOR
+    return Mark(Done.REFITTED, at, at + 1) if led or said else None
 
 
 def _in_a_row(line: Line, a: Mark[PartWorked], b: Mark[PartWorked]) -> bool:

@@ -179,7 +179,9 @@ FEATURE_WORDS: dict[str, tuple[str, ...]] = {
     ),
     "direct_gauge": ("mechanical|capillary oil? pressure? gauge",),
     "electric_gauge": ("electric|electrical oil? pressure? gauge",),
-    "oil_cooler": ("has|with|have|got|fitted an? oil cooler",),
+    "oil_cooler": (
+        "has|with|have|got|fitted|added|installed|put|external|big|separate an|a|the? external? oil cooler",
+    ),
     "remote_filter": ("remote oil? filter",),
     "windage_tray": ("windage tray",),
     "water_cooled": ("water cooled|watercooled",),

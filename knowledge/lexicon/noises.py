@@ -9,7 +9,7 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
     Shows.NO_START: (
         "cranks|turns .. @not start|fire|catch",
         "won't|wont start|fire",
-        "@not start at? all?",
+        "@not =start at? all?",
         "will|would|does|did|refuses|refused @not|to re-start|restart|start|fire|catch",
         "cranks but|and|it .. start|starts|fire|fires|started",
         "refuses|refused|failed|fails to start|fire|restart",

@@ -45,7 +45,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "just|exactly|every-bit as bad|low",
     ),
     Result.CURED: (
-        "fixed|cured|solved|sorted|resolved|rectified it|that|problem|the|issue|everything|fault|matters problem|issue|fault?",
+        "=fixed|=cured|=solved|=sorted|=resolved|=rectified|=fixes|=cures it|that|problem|the|issue|everything|fault|matters problem|issue|fault?",
         "problem|issue|fault|trouble|symptom|light gone|solved|fixed|cured|went|sorted|disappeared|vanished|resolved|stopped "
         "away?",
         "cured|fixed|sorted|solved mine|ours|us|me|things?",

@@ -38,7 +38,7 @@ SIGHTS_ASSEMBLY: dict[str, tuple[str, ...]] = {
     "freshly_rebuilt": (
         "just|freshly|newly|recently|fresh|been|completely been|had? rebuilt|overhauled|built|reconditioned|rebuild",
         "fresh|newly|freshly built|build|rebuild|overhaul|rebuilt",
-        "first|few|handful|zero|practically .. hours|miles|starts|flights|start|run|runs|trial .. since|after|on|from|of|the rebuild|overhaul|new|build|the|rebuilt",
+        "first|few|handful|zero|practically .. hours|miles|starts|flights|start|run|runs|trial .. since|after|on|from|of the? rebuild|overhaul|new|build|rebuilt",
         "straight|right|directly|immediately after|from|since|out the|a|of? rebuild|overhaul|the",
         "first start|starts|run|runs|flight|flights|trial|drive|trip|outing|miles|hours .. rebuild|overhaul|rebuilt|build|engine",
         "rebuilt .. first|few|hours|miles|never|starts|not",

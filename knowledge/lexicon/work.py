@@ -14,6 +14,10 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "stuck a new",
         "brand? new|another|different|second|third|fresh|replacement|spare|borrowed|reproduction|repro",
         "known good",
+        "was|were|been|got|had|all|both|just =done|=redone",
+        "=done last|by|this|about|in|just|recently|professionally|@time",
+        "=did|=done|=doing the|my|its|a|all|both",
+        "=added|mounted",
         "put|stuck|threw|bunged|slapped|popped a|an|the|in|on? correct|right|new|different|another|used? one|in|on?",
         "is|are|was brand? new",
     ),
@@ -196,7 +200,14 @@ AREAS: dict[str, tuple[str, ...]] = {
         "secondhand engine|motor|block",
         "new|replacement|crate|junkyard|exchange engine|motor",
     ),
-    "cylinder_head": ("head gasket", "head job|work", "valve job"),
+    "cylinder_head": (
+        "head gasket",
+        "head|top-end job|work|rebuild|overhaul",
+        "top end job|work|rebuild|overhaul",
+        "valve job|grind",
+        "heads|valves were|was? reground|ground|skimmed|lapped|decked",
+        "decoke|de-coke",
+    ),
     "timing": ("new timing chain|belt|gear|gears|kit", "timing job", "cambelt|belt change"),
     "camshaft": ("cam swap|change",),
     "storage": (
@@ -246,6 +257,7 @@ AREAS: dict[str, tuple[str, ...]] = {
         "gauge|sender|sensor|switch is|are|was|about|only|just? @time old",
         "sender|sensor|gauge|switch was|has|had|been? moved|relocated|resited",
         "moved|relocated .. sender|sensor|gauge|switch",
+        "rewired|rewire|rewiring the|my|whole? dash|car|engine|loom|boat|panel|cluster",
         "gauge|sender|wiring|instrument|instruments added|disturbed|installed|fitted",
     ),
     "clutch_or_gearbox": ("new clutch", "clutch job"),
@@ -262,7 +274,10 @@ AREAS: dict[str, tuple[str, ...]] = {
         "new|replaced|changed .. vacuum|hydraulic pump|starter|governor|magneto",
         "accessory was|had|is? changed|replaced|removed|disturbed",
     ),
-    "oil_cooler_or_lines": ("remote filter kit",),
+    "oil_cooler_or_lines": (
+        "remote filter kit",
+        "added|fitted|installed|mounted|put an|a|the|in|on? oil? cooler",
+    ),
     "filter_change": ("filter change", "changed|replaced filter|filters", "new filter"),
 }
 #: "nobody has touched it"
