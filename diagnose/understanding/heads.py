@@ -7,7 +7,14 @@ from dataclasses import dataclass, field
 
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.other_things import BLOW, EXHAUST, LEAD_TEST, NOT_MISSING, NOT_TOO_HIGH
+from knowledge.lexicon.other_things import (
+    BLOW,
+    EXHAUST,
+    LEAD_TEST,
+    NOT_MISSING,
+    NOT_TOO_HIGH,
+    OTHER_INSTRUMENTS,
+)
 from knowledge.lexicon.pressure import VAGUE
 from knowledge.lexicon.sights_kinds import INSTEAD
 from knowledge.reports.words import NOISES, Shows
@@ -104,12 +111,14 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     near = {line.word(k) for k in range(max(0, clause.first - _DRILLED), clause.last)}
     if "drill" in near and mark.value not in APART:
         return True
+    if mark.value not in APART and line.word(mark.first - 1) in OTHER_INSTRUMENTS:
+        return True
     match mark.value:
         case Shows.NONE:
             return after in NOT_MISSING and line.word(mark.last - 1) in ("pressure", "oil")
         case Shows.HIGH if NOT_TOO_HIGH & {line.word(k) for k in range(mark.last, mark.last + 4)}:
             return True
-        case Shows.UNSTEADY | Shows.HIGH:
+        case Shows.UNSTEADY | Shows.HIGH | Shows.NORMAL:
             return bool(words & LEAD_TEST)
         case Shows.SMOKE:
             return line.word(mark.first) == "smoke" and not words & EXHAUST

@@ -152,7 +152,8 @@ def jobs(line: Line) -> list[Job]:
             kept: str | None = None
             if any(j.first < mark.last and mark.first < j.last for j in found):
                 same = next(j for j in found if j.first < mark.last and mark.first < j.last)
-                longer = len(mark) >= same.last - same.first
+                longer = len(mark) > same.last - same.first
+                longer = longer or (len(mark) == len(same.whole) and mark.value != same.area)
                 if is_trial and len(mark) < same.last - same.first:
                     continue
                 if not is_trial and not longer:

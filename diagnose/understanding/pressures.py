@@ -25,6 +25,7 @@ from knowledge.lexicon.numbers import (
     NEVER,
     OR_LESS,
     OR_MORE,
+    OTHER_GAUGES,
     OVER,
     REACHES,
     ROAD,
@@ -56,6 +57,8 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         said = line.find(line.lexicon.instrument) and line.word(i - 1) in SHARE_AFTER
         return token.value if said and not _is_difference(line, i) else None
     if not token.kinds & {"pressure", "number", "range"}:
+        return None
+    if {line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES and "pressure" not in token.kinds:
         return None
     if _is_difference(line, i) or _not_running(line, i) or _is_scale(token):
         return None

@@ -176,6 +176,8 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
         return None
     sure = line.stances.surety(mark)
     inside = finding.stage is Stage.OPENED
+    if inside and "ago" in {line.word(k) for k in range(mark.last, mark.last + 3)}:
+        return None  # "spun a bearing two years ago"
     if stance & Stance.GUESSED or (inside and sure < 1.0):
         return None
     own = {line.tokens[k].word for k in range(mark.first, mark.last)} & _NEGATION

@@ -234,7 +234,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     Circumstance.ROUGH_ROAD: (
         "bumps|bump|potholes|pothole|washboard",
         "rough|bumpy road|roads|ground|track",
-        "over|on|hit|hitting|hits|every bump|bumps|potholes|pothole|rough|ruts|rutted|cobbles|speed-bumps|railroad|tracks|cattle-grid|gravel|washboard|kerb",
+        "over|on|hit|hitting|hits|every bump|bumps|potholes|pothole|rough|ruts|rutted|cobbles|speed-bumps|railroad|=tracks|cattle-grid|gravel|washboard|kerb",
         "rough|bumpy|uneven|rutted|potholed|corrugated road|roads|ground|track|tracks|surface|lane|terrain|going|trail|field",
         "speed|sleeping humps|bumps|policemen|bump|policeman",
         "jolt|jolts|jolted|jarring|bounced|bouncing|slam|slamming of|on|the|door",

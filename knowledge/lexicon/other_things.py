@@ -49,3 +49,7 @@ LEAD_TEST = frozenset(
 )
 #: beside "smoke": it is that of the exhaust
 EXHAUST = frozenset(["exhaust", "tailpipe", "blue", "burns", "burning", "breather", "pipe"])
+#: straight before "gauge": it is another
+OTHER_INSTRUMENTS = frozenset(
+    ["other", "fuel", "temp", "temperature", "water", "boost", "amp", "volt", "vacuum", "coolant", "air"]
+)

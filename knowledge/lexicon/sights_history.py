@@ -24,7 +24,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
     ),
     "stood_long": (
         "sat|stood|sitting|parked|stored|standing|idle|laid|unused|unrun|dormant .. @longtime|years",
-        "sat|stood|sitting|parked|stored|laid up|unused|idle? for|over|all|the|since|last|several? winter|months|decade|"
+        "sat|sits|stood|stands|sitting|parked|stored|laid up|unused|idle? for|over|all|the|since|last|several? winter|months|decade|"
         "decades|ages|years",
         "after|out|from of? long|years|months|decades|winter|several of|in|the|months? storage|standing|layup|lay-up|"
         "sitting|lay",
@@ -39,7 +39,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "over the? winter standing|stored|parked|laid",
         "laid up for|over|since|all|last",
         "after|following a? long lay-up|layup|lay|rest|storage|standing|sleep",
-        "sat|stood|sitting|parked|stored|standing|unused|laid|idle up|there|here? since @year",
+        "sat|stood|sitting|parked|stored|standing|unused|laid|idle up|there|here? in|under|out? a|the|my? shed|barn|garage|field|yard|tarp|lockup? since @year",
     ),
     "history_unknown": (
         "bought|purchased|picked it|the|this|a|up .. used|secondhand|second-hand|recently|weeks|month|months|auction",
@@ -91,7 +91,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "first|second|third|last|next session|moto",
     ),
     "worked_hard": (
-        "towing|=towed|tow|pulling|hauling|pulls a|the|my|our|with|heavy|up? trailer|caravan|boat|hill|hills|load|camper|car|"
+        "towing|=towed|=tows|tow|pulling|hauling|pulls a|the|my|our|with|heavy|up? trailer|caravan|boat|hill|hills|load|camper|car|"
         "loads|horsebox|fifth|grade",
         "flat out",
         "on|under|at full|heavy|high|max? load|power|boost all|for|night|day|hours|most",
@@ -200,7 +200,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "same|identical on|with|in both|all|other|others|another|several engines|cars|engine|one?",
         "others have|had|report|reporting the? same|similar|this",
         "sister|other|second|twin boat|car|engine|one does|shows|is|has .. same|too|identical|likewise|it",
-        "both|all|two|several|many|three of|the|my|these? engines|motors|cars|boats|bikes|senders|gauges|ours .. same|alike|do|show|identical",
+        "both|all|two|several|many|three|four of? the|my|our|these? engines|motors|cars|boats|bikes|senders|gauges|ours .. same|alike|do|show|identical",
         "many|several|all|others alike|identical",
         "all|others|both|several of? them? do|did it|this|that|same",
         "whole fleet",

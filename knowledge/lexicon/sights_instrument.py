@@ -14,7 +14,7 @@ _WIGGLE = (
     "wiggle|wiggling|wiggled|touch|touched|touching|move|moved|moving|jiggle|jiggled|tug|tugging|tugged|waggle|flex|flexing|fiddle|"
     "disturb|pull|press|pressing|wobble"
 )
-_MOVES = "moves|moved|jumps|jumped|jump|works|worked|comes|came|goes|reads|changes|changed|flickers|springs|swings|drops|move|returns|dies|back"
+_MOVES = "frees|freed|unsticks|moves|moved|jumps|jumped|jump|works|worked|comes|came|goes|reads|changes|changed|flickers|springs|swings|drops|move|returns|dies|back"
 _TEST = "mechanical|test|direct|manual|master|shop|second|proper|trusted|real|capillary|known-good|calibrated|another|borrowed|separate"
 _PANEL = "dash|panel|factory|stock|original|cluster|instrument|electric|electrical|indicated"
 _LOW = "zero|low|nothing|dead|0"
@@ -109,6 +109,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     ),
     "ran_long_without_distress": (
         "ran|run|runs|running|driven|drove|done|did|been|went|ridden|has .. @distance|@hours|@minutes|hour|miles|years|months|week .. like that|this|it|so|light|no|without|zero|alarm|warning|harm|problem|damage|distress",
+        "ran|run|runs|running|drove|driven|been|going|used it? all|the|a whole? season|summer|year|day|winter|week|trip|way|rally .. light|lamp|no|without|zero|alarm|harm",
         "@minutes|@hours|@distance|hour run|running|driving|on? with|like|of the? alarm|light|lamp|zero|that|this|no",
         "no|without|any|suffered sign|signs|ill|damage|harm|distress|effects of? distress|damage|effects|wear|trouble|after",
         "drove|driven|ridden|ran home|back|miles .. no|without problem|change|noise|harm|damage|distress",
@@ -213,7 +214,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_SENDER} hole|port is|was|had|just? plugged|blanked|bunged",
     ),
     "needle_ignores_lead_test": (
-        f"grounded|grounding|earthed|earthing|shorted|shorting the? {_WIRE}|it|sender .. nothing|no|@not|still .. move|happens|moves|change|swing|happened|response|swings|reaction",
+        f"grounded|grounding|earthed|earthing|shorted|shorting the? {_WIRE}|it|sender .. ,? nothing|no|@not|still .. move|movement|happens|moves|change|swing|happened|response|swings|reaction",
         f"{_GAUGE} @not|no|longer swing|swings|move|respond .. grounded|earthed|shorted|lead|wire",
         f"no longer swings .. {_GAUGE}",
     ),

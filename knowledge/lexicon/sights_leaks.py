@@ -93,6 +93,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "oil pumped|pumping overboard|out",
         "sump|pan|crankcase|engine|it drained|emptied itself|completely|out",
         "emptied|emptying|drained|empties the|its|my whole|entire? sump|crankcase|pan|tank",
+        "lost|dumped|spat every|the|its drop|lot",
         "every drop of? its|the? oil .. gone|lost|out|drained|dumped",
         "engine|motor|it|she|had|has lost|loses|losing|dumped|spat|threw|thrown|shed out? its|her|the? engine? oil",
         "oil|oil-supply exhausted|exhaustion",

@@ -8,7 +8,7 @@ _MARK = "mark|marks|line|lines"
 _FULL = "full|max|maximum|top|upper|high"
 _LOW = "add|min|minimum|low|bottom|lower"
 _GOOD = (
-    "good|ok|okay|fine|correct|full|right|normal|perfect|alright|topped|proper|=spot-on|adequate|up"
+    "good|ok|okay|fine|correct|full|right|normal|perfect|alright|topped|proper|=spot-on|adequate"
 )
 #: the finding, by what is said when it is there
 SIGHTS_OIL: dict[str, tuple[str, ...]] = {
@@ -44,6 +44,9 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "@volume in|on the? sump|pan|stick|dipstick",
         "checked|check|dipped the|my? oil|level|dipstick and|- it|was|its|level? was|is? fine|ok|good|full|correct|right|normal",
         "oil|level is|was where it should be|was",
+        "plenty|lots in the? sump|pan|tank|there",
+        "on|at|to|right the? max|full|upper|top mark|line",
+        "level|oil is|was|are|were|looks|looked|reads|shows? a? shade|touch|hair|fraction|bit|little|just|slightly under|below|off the? full|max|maximum",
         "still|was|is on|at full",
     ),
     "level_slightly_high": (
@@ -69,6 +72,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "making|gaining|growing|makes|gains oil",
         "more oil than|on .. put|started|before",
         "sump|tank|stick|level was|is|got fuller|higher than .. before|started|filled",
+        "level|oil|it had|has|is? gone|come|crept|went|climbed|risen up? by|about @volume",
         "level kept|keeps creeping|going|coming|rising up?",
     ),
     "level_read_wrongly": (

@@ -12,7 +12,7 @@ _GONE = "gone|blown|failed|dead|let|blew|exploded|shot|seized|went|died"
 SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
     "turbo_shrieks": (
         f"{_TURBO} is|was|started|has|getting? whine|whines|whining|howls|screaming|shriek|noisy|screams|howling|whistling|shrieks|grinding|screamed|siren",
-        f"whine|howl|shriek|scream|grinding|whistle|siren noise? from|in the? {_TURBO}",
+        f"whine|howl|shriek|scream|screech|screeching|screaming|grinding|whistle|siren noise? from|in the? {_TURBO}",
     ),
     "turbo_failed": (
         f"{_TURBO} has|had|is|was|just|then|screamed|bearings|shaft|seals? then|just|been? {_GONE} go|out|up|again?",

@@ -105,7 +105,8 @@ THINGS_LEAKS: tuple[Thing, ...] = (
             "oil? filler cap|lid",
             "oil cap|lid",
             "oil? dipstick cap|o-ring?",
-            "filler|dipstick",
+            "filler",
+            "dipstick tube",
         ),
         shows={
             State.ABSENT: ("filler_cap_found_off",),

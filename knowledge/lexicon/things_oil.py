@@ -12,7 +12,11 @@ THINGS_OIL: tuple[Thing, ...] = (
             "dipstick|stick",
             "catch|drain pan|tray",
         ),
-        rules_out={},
+        shows={
+            State.PUSHED_OUT: ("dipstick_pushed_out",),
+            State.ABSENT: ("filler_cap_found_off",),
+            State.CAME_OFF: ("filler_cap_found_off",),
+        },
         holds={
             Substance.METAL: ("glitter_in_oil",),
             Substance.COPPER: ("glitter_in_oil", "copper_flakes"),

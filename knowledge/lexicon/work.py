@@ -164,6 +164,9 @@ NO_WORK = (
     "infrequent|regular|no|earlier|last|next|every|each|previous|overdue|due|needs|between|without|frequent oil? "
     "changes|change|service|services",
     "serviced from|regularly|by|annually|every new|dealer?",
+    "always|religiously|regularly|usually changed|change|changes|serviced the|my|its? oil?",
+    "oil? changed|changes|serviced every|religiously|regularly|often|always|on|annually|yearly|each time|schedule?",
+    "never|not|hasnt|hadnt had|have an? oil? change|service",
     "service history|station|bulletin|life|interval|intervals|record|manual|light",
 )
 #: earlier work said in a way of its own
