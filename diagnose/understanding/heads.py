@@ -14,6 +14,8 @@ from knowledge.lexicon.other_things import (
     NOT_MISSING,
     NOT_TOO_HIGH,
     OTHER_INSTRUMENTS,
+    PANEL,
+    VOLTAGE,
 )
 from knowledge.lexicon.pressure import VAGUE
 from knowledge.lexicon.sights_kinds import INSTEAD
@@ -113,6 +115,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         return True
     if mark.value not in APART and line.word(mark.first - 1) in OTHER_INSTRUMENTS:
         return True
+    if {line.word(k) for k in range(mark.first - 3, mark.first)} & VOLTAGE:
+        return True
     match mark.value:
         case Shows.NONE:
             return after in NOT_MISSING and line.word(mark.last - 1) in ("pressure", "oil")
@@ -181,7 +185,11 @@ def set_gauge(head: Head) -> None:
     elif head.is_pressure and mark.value not in (Shows.LAMP, Shows.TRIPS):
         clause = line.clause(mark.first)
         direct = line.find(line.lexicon.direct)
-        if any(clause.first <= d.first <= mark.last for d in direct):
+        panel = [k for k in range(clause.first, mark.first) if line.word(k) in PANEL]
+        if any(
+            clause.first <= d.first <= mark.last and not any(d.last <= k for k in panel)
+            for d in direct
+        ):
             head.gauge = "direct"
     if mark.value is Shows.SLOW:
         for token in line.tokens[max(0, mark.first - 3) : mark.last + 3]:

@@ -205,9 +205,7 @@ def _paired(line: Line) -> Iterator[Job]:
         for p in line.find(line.lexicon.parts)
         if not any(a.first <= p.first and p.last <= a.last for a in actions)
     ]
-    done = [
-        _action_of(line, part, actions, parts) or _taken_off(line, part) for part in parts
-    ]
+    done = [_action_of(line, part, actions, parts) or _taken_off(line, part) for part in parts]
     for k in range(1, len(parts)):
         if done[k] is None and _in_a_row(line, parts[k - 1], parts[k]):
             done[k] = done[k - 1]

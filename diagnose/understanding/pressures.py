@@ -60,7 +60,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         return None
     if {line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES and "pressure" not in token.kinds:
         return None
-    if _is_difference(line, i) or _not_running(line, i) or _is_scale(token):
+    if _is_difference(line, i) or _not_running(line, i) or _is_scale(token, unit):
         return None
     if "pressure" in token.kinds:
         return None if token.value.startswith("0 ") and token.word.startswith("z") else token.value
@@ -187,12 +187,13 @@ def _not_running(line: Line, i: int) -> bool:
     return any(a in _ENGINE and b in ("off", "stopped", "stationary") for a, b in stood)
 
 
-def _is_scale(token: Token) -> bool:
+def _is_scale(token: Token, unit: str) -> bool:
     """Whether a range is that of a dial, or so wide that the needle must swing over it."""
     if " to " not in token.value:
         return False
     low, high = (float(p) for p in token.value.split(" ")[0:3:2])
-    dial = _DIAL_BAR if token.value.endswith(("bar", "cm2")) else _DIAL
+    own = token.value if "pressure" in token.kinds else unit
+    dial = _DIAL_BAR if own.endswith(("bar", "cm2")) else _DIAL
     return (low == 0 and high >= dial) or (high >= _WIDE * low and high - low >= dial)
 
 

@@ -8,28 +8,24 @@ from functools import lru_cache
 from itertools import pairwise
 
 from diagnose.understanding.facts import Fact, reader
+from diagnose.understanding.joining import acted, head_of, joined, linked, listed
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.joints import (
     ACTED,
-    ACTORS,
-    ARTICLES,
+    AMOUNT,
     BACK,
     BEFORE_PART,
-    DEEDS,
     EARLIER,
     HOLDING,
     INTO,
     IT,
-    JOINS,
     LEADS,
     LEFT,
-    LINKS,
     NONE,
     OFF,
     OUT_OF,
-    STOPS,
     WETTED,
 )
 from knowledge.lexicon.states import State, Substance, Thing
@@ -184,7 +180,7 @@ def _states(
         if any(t.overlaps(mark) for t in things) or line.word(mark.first - 1) in ACTED:
             continue
         those = _parts_of(line, mark, things)
-        if State.FINE in meanings and those and not _linked(line, those[0], mark):
+        if State.FINE in meanings and those and not linked(line, those[0], mark):
             continue
         marks: tuple[Mark[object], ...] = (mark,)
         if not those:
@@ -194,13 +190,6 @@ def _states(
             marks = (mark, *those)
         for thing in those:
             yield from _meant(line, mark, meanings, thing, marks)
-
-
-def _linked(line: Line, part: Mark[Thing], state: Mark[object]) -> bool:
-    """Whether only words like "was" and "all" stand between a part and "good"."""
-    ends = (part.last, state.first) if part.last <= state.first else (state.last, part.first)
-    words = {line.word(k) for k in range(*ends)}
-    return words <= (LINKS if part.last <= state.first else BEFORE_PART | {"with", "found"})
 
 
 def _left_off(line: Line, things: Sequence[Mark[Thing]]) -> Iterator[Pair]:
@@ -255,53 +244,19 @@ def _parts_of(line: Line, state: Mark[object], things: Sequence[Mark[Thing]]) ->
     after = [t for t in things if t.first >= state.last]
     best: Mark[Thing] | None = None
     cost = 99.0
-    if before and _joined(line, before[-1].last, state.first, _AFTER):
+    if before and joined(line, before[-1].last, state.first, _AFTER):
         best, cost = before[-1], (state.first - before[-1].last) / 2
     if after:
         gap = [line.word(k) for k in range(state.last, after[0].first)]
-        if _acted(line, state, gap):
+        if acted(line, state, gap):
             return []
         if len(gap) <= _AHEAD and set(gap) <= BEFORE_PART and len(gap) < cost:
             best = after[0]
     if best is None:
         return []
-    return [best, *_listed(line, best, before if best in before else after, best in before)]
-
-
-def _acted(line: Line, state: Mark[object], gap: Sequence[str]) -> bool:
-    """Whether it is what somebody did: "Loosened the filter"."""
-    first = line.word(state.first)
-    begins = state.first == line.clause(state.first).first or line.word(state.first - 1) in ACTORS
-    return begins and (first.endswith("ed") or first in DEEDS) and bool(ARTICLES & set(gap))
-
-
-def _joined(line: Line, first: int, last: int, most: int) -> bool:
-    """Whether nothing between two places cuts them apart."""
-    between = range(first, last)
-    return len(between) <= most and not any(
-        line.tokens[k].is_mark or line.word(k) in STOPS for k in between
-    )
-
-
-def _listed(
-    line: Line, part: Mark[Thing], row: Sequence[Mark[Thing]], backwards: bool
-) -> Iterator[Mark[Thing]]:
-    """The other parts of a list that ends (or begins) with one."""
-    at = part
-    nearest = row[-2] if backwards and len(row) > 1 else None
-    for other in reversed(row) if backwards else row:
-        if other is part:
-            continue
-        ends = (other.last, at.first) if backwards else (at.last, other.first)
-        words = {line.word(k) for k in range(*ends)}
-        if not words or not words <= JOINS:
-            return
-        if backwards and other is nearest and not words - {",", "the", "oil"}:
-            return  # "metal under the ball, cover scored"
-        if not backwards and "and" in words and line.clause(other.first) != line.clause(at.first):
-            return  # "no oil on the stick, and the belly was black"
-        yield other
-        at = other
+    if best in before and (head := head_of(line, best, before)) is not None:
+        return [head]
+    return [best, *listed(line, best, before if best in before else after, best in before)]
 
 
 def _named_before(
@@ -362,7 +317,7 @@ def _in_it(
     lead = {line.word(k) for k in range(clause.first, substance.first)}
     said = bool(lead & HOLDING) or line.denied(substance) or clause.last - clause.first <= _LONE
     goes_on = said and before and before[-1].last <= clause.first
-    if goes_on and lead <= LEADS | HOLDING | NONE and substance.value is not Substance.OIL:
+    if goes_on and lead <= LEADS | HOLDING | NONE | AMOUNT and substance.value is not Substance.OIL:
         return before[-1:]
     return []
 
@@ -373,15 +328,15 @@ def _places_of(
     """Where a substance lies."""
     after = [t for t in things if t.first >= substance.last]
     before = [t for t in things if t.last <= substance.first]
-    if after and _joined(line, substance.last, after[0].first, _APART):
+    if after and joined(line, substance.last, after[0].first, _APART):
         words = {line.word(k) for k in range(substance.last, after[0].first)}
         fits = bool(words & INTO)
         if substance.value is Substance.OIL and after[0].value.family == _ENGINE:
             fits = bool(words & (INTO - _IN))
         if fits:
-            return [after[0], *_listed(line, after[0], after, False)]
-    if before and _joined(line, before[-1].last, substance.first, _APART):
+            return [after[0], *listed(line, after[0], after, False)]
+    if before and joined(line, before[-1].last, substance.first, _APART):
         words = {line.word(k) for k in range(before[-1].last, substance.first)}
         if words & (WETTED if substance.value is Substance.OIL else HOLDING):
-            return [before[-1], *_listed(line, before[-1], before, True)]
+            return [before[-1], *listed(line, before[-1], before, True)]
     return []

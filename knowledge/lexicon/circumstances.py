@@ -96,7 +96,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "slows|slowed|slowing|decelerating|deceleration|coasting|overrun",
         "on|the over run|overrun",
         "as|when the? revs|rpm|speed drop|drops|fall|falls|come|comes|die|down",
-        "let|letting|lift|lifting|ease|easing|come|coming off|up the? throttle|gas|accelerator|pedal|loud",
+        "let|letting|lift|lifting|ease|easing|come|coming off the? throttle|gas|accelerator|pedal|loud",
     ),
     Circumstance.COLD: (
         "cold|stone-cold",

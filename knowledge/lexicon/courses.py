@@ -64,7 +64,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "momentary|momentarily|briefly|transient",
         "rises|comes|builds|climbs|picks|goes|back up? after|within a? @minutes|@seconds|minute|few|bit|while",
         "only|just for? a? few? seconds|moment|@seconds",
-        "goes|went out|off|away again|shortly|soon|itself",
+        "goes|went|going out|off|away again|shortly|soon|itself|after|within",
         "dries out|off",
     ),
     Course.RETURNS: (
@@ -140,7 +140,8 @@ COURSE: dict[Course, tuple[str, ...]] = {
     ),
     Course.CONSTANT: (
         "all of? the|of time",
-        "constant|constantly|permanently|permanent|continuously|throughout|non-stop",
+        "constantly|permanently|permanent|continuously|throughout|non-stop",
+        "is|was|on|stays|almost|nearly|and constant",
         "never goes|changes|varies|comes|improves away|up|off|out?",
         "stays|stayed|remains|remained =on|=lit|=there",
         "at|in|under all|any|every speeds|times|conditions|temperatures|rpms|revs",

@@ -34,7 +34,7 @@ INTO = _set(
 )
 #: a place, then the substance
 HOLDING = _set(
-    "with of had has have having contains contained containing found showed shows held holding covered coated "
+    "with of had has have having carries carried contains contained containing found showed shows held holding covered coated "
     "revealed full carried was"
 )
 #: it came out of there
@@ -65,3 +65,9 @@ LINKS = _set(
 )
 #: after a state: it was so at an earlier time
 EARLIER = _set("before previously earlier once ago last already twice")
+#: between a part and what it is part of: "the valve of the filter head"
+PARTS_OF = _set("of in on for")
+#: before a substance: how much of it, or how coarse
+AMOUNT = _set(
+    "fine small large few some lots lot of plenty tiny many much little several big heavy bit bits loads coarse"
+)

@@ -80,7 +80,9 @@ SHARE_AFTER = _set(
     "to at about around on reads shows showing reading only just past over near nearly roughly"
 )
 #: shortly before a number: another instrument shows it
-OTHER_GAUGES = _set("temp temperature water coolant fuel boost amps volts voltmeter ammeter compression cht egt")
+OTHER_GAUGES = _set(
+    "temp temperature water coolant fuel boost amps volts voltmeter ammeter compression cht egt"
+)
 #: after a number: it counts something else
 COUNTS = _set(
     "cylinder cylinders cyl liter litre times time ohm ohms gear gears th st nd rd amp volts "

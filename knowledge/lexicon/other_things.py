@@ -51,5 +51,23 @@ LEAD_TEST = frozenset(
 EXHAUST = frozenset(["exhaust", "tailpipe", "blue", "burns", "burning", "breather", "pipe"])
 #: straight before "gauge": it is another
 OTHER_INSTRUMENTS = frozenset(
-    ["other", "fuel", "temp", "temperature", "water", "boost", "amp", "volt", "vacuum", "coolant", "air"]
+    [
+        "other",
+        "fuel",
+        "temp",
+        "temperature",
+        "water",
+        "boost",
+        "amp",
+        "volt",
+        "vacuum",
+        "coolant",
+        "air",
+    ]
 )
+#: after a direct gauge: what follows is said of the one in the panel
+PANEL = frozenset(
+    ["panel", "dash", "factory", "stock", "original", "cluster", "dashboard", "electric"]
+)
+#: shortly before what shows: it is no pressure
+VOLTAGE = frozenset(["voltage", "volts", "current", "resistance", "ohms"])

@@ -6,7 +6,8 @@ from knowledge.reports.words import Shows
 
 #: words that make a bare number a pressure
 INSTRUMENT = (
-    "gauge|gage|guage|needle",
+    "gauge|gage|guage|needle|pointer",
+    "oil|pressure display|readout|indication|instrument|indicator",
     "pressure|psi|presure",
     "oil light|lamp|press",
     "reads|reading|showing|shows",
@@ -20,7 +21,7 @@ DIRECT = (
     "screwed a gauge",
 )
 
-_P = "pressure|gauge|needle|psi|reading|oil-pressure"
+_P = "pressure|gauge|needle|psi|reading|indication|oil-pressure"
 _LAMP = "light|lamp|buzzer|alarm"
 _OIL_LAMP = "oil|pressure|warning|red|idiot|dash"
 #: what shows, by what is said
@@ -37,7 +38,9 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "@not build|make|get|have|getting|making|building any? oil? pressure",
         "@not any oil? pressure",
         "without any? oil? pressure",
-        "gauge|needle dead",
+        "gauge|needle|display|readout|indicator dead|blank",
+        "display|readout|gauge|it shows|shown|showed|showing dashes|blanks",
+        "pressure|gauge display|readout blank|dashes|dead|out",
         "never built|builds any? oil? pressure",
         "won't|wont build|make any? oil? pressure",
         "not a thing on the gauge",
@@ -69,7 +72,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "a|bit|really|just|being|went|shows|way|that's|very? quite|very|too|really|a|still|way|down? bit|little? "
         "low|lower|poor|weak|down",
         f"{_P} low|poor|down",
-        f"{_P} drops|dropped|falls|drop|fell|dropping|falling|sinks|sank|dips|dipped|goes|went down|off|low|away",
+        f"{_P} drops|dropped|falls|drop|fell|dropping|falling|sinks|sank|dips|dipped|goes|went|=gone|come|came down|off|low|away",
         f"{_P} drops|dropped|falls|drop|fell|dropping|falling|sinks|sank|dips|dipped|sags|sagged|decreases|decreased",
         "barely|hardly any? registers|moves|lifts|pressure",
         "reads|reading|reading|gets|gauge|still|goes|runs|stays low|poor",
@@ -115,6 +118,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "high|excessive",
         f"{_P} extremely|too|very|way|really? high",
         f"{_P} pegged|pegs|pinned|off-the-clock",
+        f"{_P} stays|stayed|sits|is|stands|stood|stuck|reads|goes at|on|to the? maximum|max|top|full",
         "off the clock|scale|dial|top",
         "too much oil? pressure",
         "over pressure|pressured",
@@ -208,6 +212,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "takes|took|taking|needs .. ages|forever|long|longer|while|time|seconds to|before|for|until .. pressure|build|builds|come|comes|go|goes|register|registers|out|show|shows|gauge|needle|move|rise",
         "@seconds to|before|until .. pressure|build|builds|come|comes|register|registers|show|shows|gauge|needle|move|light|lamp",
         "@seconds of|with|without no? .. pressure|oil",
+        "no indication|reading|pressure for|in|during the? first @seconds|@minutes|minute|few",
         "no|zero|nil oil? pressure|reading for|until|in about|around|the|roughly|up|to|a|first|at? first? @seconds|few|several|couple seconds|of?",
         "lag|delay before|in|until|of|getting|building .. pressure|oil",
         "delayed oil? pressure",
@@ -241,7 +246,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} continues|continued|continuing|keeps|kept to? drop|dropping|fall|falling|going|sinking|decreasing|declining|decrease",
         f"{_P} dropping|falling|sinking|decreasing|declining|fading|going|sliding|sagging rapidly|fast|quickly|steadily|slowly|gradually|away|off|down|now|continuously|bit",
         f"{_P} bleeds|bled|tails|tailed|trails|dies|died|fades|faded|ebbs|wanes|creeps|crept|drifts|drifted|edges|eases|sags|inches off|away|down|downwards|back",
-        f"{_P} fades|fading|faded|wanes|ebbs",
+        f"{_P} fades|fading|faded|wanes|ebbs|decays|decayed|decaying|drains",
         f"{_P} drops|falls|decreases|drop|fall|dropped|fell|goes|sinks|lowers|sags|declines as|when|whenever|with|once|above|over|if .. revs|rpm|rpms|rev|revved|throttle|speed|accelerate|accelerating|faster|load",
         f"{_P} drops|falls|decreases|goes|comes|sinks bit|little|slowly|gradually by|down|steadily bit|little",
         f"{_P} slowly|gradually|steadily|progressively going|goes|went|decreases|decreased|coming|came|comes|dropping|falling down?",

@@ -12,5 +12,13 @@ SIGHTS_DELIVERY: dict[str, tuple[str, ...]] = {
         "filter can|canister|body|seam|case|casing ruptured|burst|split|exploded|failed|cracked",
         "filter .. ruptured|burst|exploded|split",
     ),
+    "filter_misfitted": (
+        "old|previous|first|original filter? gasket|seal|o-ring|oring|ring .. stuck|sticking|left|still|behind|stayed|remained",
+        "two|double|both|second|extra|doubled filter? gaskets|seals|gasket|seal|o-rings|orings .. filter|head|mount|housing",
+        "filter .. two|double|both|second gaskets|seals|gasket|seal|o-rings",
+        "double gasketed|stacked|sealed",
+        "filter was|is|had|been|found? cross threaded",
+        "cross-threaded|crossthreaded filter?",
+    ),
     "filter_bulged": ("filter .. bulged|swollen|ballooned|bloated",),
 }

@@ -91,6 +91,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_GAUGE}|reads|shows|sits|reading .. engine|key|ignition|motor|its off|stopped",
         f"{_GAUGE} @not|never return|drop|go|back|goes|returns|rest|rests back|on|to? to? zero",
         f"{_GAUGE} .. below zero|the peg",
+        f"{_GAUGE} .. maximum|full|max|right|over|pegged .. whenever|when|once|with|as|soon .. ignition|key",
         "stays up? after .. engine .. stopped|off",
     ),
     "needle_steps_at_once": (
@@ -175,7 +176,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     ),
     "wire_on_wrong_sender": (
         f"{_WIRE} on|to|at the? wrong|other {_SENDER}|terminal|unit|one",
-        f"{_WIRE} were|was|got|had|been? swapped|crossed|reversed|mixed",
+        f"{_WIRE} were|was|got|had|been|found? swapped|crossed|reversed|mixed|interchanged|transposed",
+        f"{_WIRE} .. .. interchanged|transposed|swapped|crossed|mixed over|round|up?",
         f"wrong {_WIRE} on|connected",
     ),
     "sender_damaged": (
@@ -238,7 +240,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
     ),
     "sender_ohms_low": (
         f"{_SENDER} .. zero|no|low ohms|resistance",
-        f"{_SENDER} .. shorted internally?",
+        f"{_SENDER} .. shorted internally",
+        f"{_SENDER} is|was|measures|measured|found =shorted",
     ),
     "sender_wrong_on_air": (
         f"{_SENDER}|unit|it tested|tests|tested|found|proved|proven|confirmed|diagnosed|was|turned|is out|to|be|at|as? be? bad|faulty|dead|duff|defective|fault|failed|wrong|u/s",

@@ -178,7 +178,26 @@ INSTEAD = frozenset(
 OF_OTHERS = frozenset(["known_for_model", "several_alike", "maker_calls_it_normal"])
 #: words shortly before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
-    "level_correct": frozenset(["connector", "plug", "bilge", "bay", "boot", "footwell", "tray", "sender", "switch", "head", "heads", "filter", "box", "bellhousing", "cover", "boot"]),
+    "level_correct": frozenset(
+        [
+            "connector",
+            "plug",
+            "bilge",
+            "bay",
+            "boot",
+            "footwell",
+            "tray",
+            "sender",
+            "switch",
+            "head",
+            "heads",
+            "filter",
+            "box",
+            "bellhousing",
+            "cover",
+            "boot",
+        ]
+    ),
     "engine_seized": frozenset(
         [
             "pump",

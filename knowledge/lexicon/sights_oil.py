@@ -201,6 +201,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "oil|service .. overdue|ancient",
         "oil is|was|in|it? .. @years old",
         "never changed the|its? oil",
+        "oil? never changed since|from|in new|@years|years|ages",
         "oil was|has|had never|not|hadnt|hasnt been? changed .. @years|years|ages|while|long|@distance",
         "@years|@distance since|on|without last|the|its|an|this|same? last? oil|service change?",
         "old|ancient|original|same oil from|since|still|has been .. @years|years|in",

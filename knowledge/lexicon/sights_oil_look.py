@@ -19,6 +19,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "oil|dipstick|looks|looked|it|stuff like? coffee|custard|caramel|latte|cappuccino|chocolate",
         "water|coolant|antifreeze|moisture in|into|mixed|mixing|got|getting into|with|the|in? the|my|engine? oil",
         "oil .. water|coolant|antifreeze in it",
+        "oil is|was|looks|looked|had|has|turned|gone|a|went|and? grey|gray|cloudy|opaque|coffee-coloured",
         "white|grey|gray|creamy|brown|beige|tan|yellow foam|sludge|goo|gunk|goop|froth|scum|paste on|in the? oil|"
         "dipstick|stick|engine",
     ),
@@ -37,6 +38,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
     "oil_thin_on_stick": (
         f"oil {_LOOKS}like|too|bit|a|pretty|quite|almost|so|just? like|a|as|too|bit|very? thin|water|runny|watery",
         "watery|runny|thinned oil|out",
+        "oil|it =thin|=runny|=watery",
         "oil|it|runs|ran|drips|dripped .. off the? stick|dipstick like|straight|as? water?",
         "thin|thinner as|than|like water|should|it|new|normal",
         "oil .. diluted|thinned",

@@ -278,7 +278,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "torn|ripped|shredded|damaged|split|chewed|ruptured|holed",
         "broken|broke|perished|flattened",
     ),
-    State.CUT: ("cut|nicked|pinched|rolled|twisted",),
+    State.CUT: ("chafed|frayed|severed|melted|bared|cut|nicked|pinched|rolled|twisted",),
     State.HARD: (
         "hard|hardened|brittle|perished|shrunk|shrunken|flat|stiff|old|aged|rotten",
         "gone hard|stiff",

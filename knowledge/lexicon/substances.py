@@ -6,7 +6,7 @@ from knowledge.lexicon.states import Substance
 
 _BITS = (
     "shavings|flakes|filings|chips|slivers|swarf|particles|fragments|specks|bits|pieces|glitter|sparkles|dust|"
-    "chunks|splinters|curls|fuzz"
+    "chunks|splinters|curls|fuzz|needles|whiskers|hairs"
 )
 SUBSTANCES: dict[Substance, tuple[str, ...]] = {
     Substance.OIL: (

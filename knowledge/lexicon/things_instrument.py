@@ -122,6 +122,7 @@ THINGS_INSTRUMENT: tuple[Thing, ...] = (
         family="gauge line",
         names=(
             "pressure? gauge|capillary|sender line|pipe|tube|hose|tubing|union|fitting",
+            "capillary",
             "capillary|copper|nylon|plastic line|pipe|tube|tubing to|for|of? the? gauge?",
             "line|pipe|tube|tubing|hose to|for|of|between the? oil? pressure? gauge",
         ),

@@ -13,6 +13,7 @@ THINGS_LEAKS: tuple[Thing, ...] = (
         names=(
             "rear|front main|crank|crankshaft|cam oil? seal|seals",
             "rear main",
+            "crankshaft|crank|camshaft|cam front|rear|nose|back oil? seal|seals",
             "rear|front|crank|crankshaft|cam|camshaft|nose|timing|output oil? seal|seals",
             "rope|lip|scroll seal",
             "prop|propeller|nose|shaft|rear|front|output shaft|crankshaft|crank|flange? oil? seal|seals",

@@ -1,0 +1,73 @@
+"""How parts, states and substances stand together in a sentence: joined, listed, of one another."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.joints import (
+    ACTORS,
+    ARTICLES,
+    BEFORE_PART,
+    DEEDS,
+    JOINS,
+    LINKS,
+    PARTS_OF,
+    STOPS,
+)
+from knowledge.lexicon.states import Thing
+
+_OF_PART = 2  #: most words between a part and what it is part of
+
+
+def head_of(line: Line, part: Mark[Thing], before: Sequence[Mark[Thing]]) -> Mark[Thing] | None:
+    """The part that another belongs to: "the bypass valve of the filter head"."""
+    for other in before:
+        words = [line.word(k) for k in range(other.last, part.first)]
+        if 0 < len(words) <= _OF_PART and words[0] in PARTS_OF and set(words[1:]) <= ARTICLES:
+            return other
+    return None
+
+
+def acted(line: Line, state: Mark[object], gap: Sequence[str]) -> bool:
+    """Whether it is what somebody did: "Loosened the filter"."""
+    first = line.word(state.first)
+    begins = state.first == line.clause(state.first).first or line.word(state.first - 1) in ACTORS
+    return begins and (first.endswith("ed") or first in DEEDS) and bool(ARTICLES & set(gap))
+
+
+def joined(line: Line, first: int, last: int, most: int) -> bool:
+    """Whether nothing between two places cuts them apart."""
+    between = range(first, last)
+    return len(between) <= most and not any(
+        line.tokens[k].is_mark or line.word(k) in STOPS for k in between
+    )
+
+
+def listed(
+    line: Line, part: Mark[Thing], row: Sequence[Mark[Thing]], backwards: bool
+) -> Iterator[Mark[Thing]]:
+    """The other parts of a list that ends (or begins) with one."""
+    at = part
+    nearest = row[-2] if backwards and len(row) > 1 else None
+    for other in reversed(row) if backwards else row:
+        if other is part:
+            continue
+        ends = (other.last, at.first) if backwards else (at.last, other.first)
+        words = {line.word(k) for k in range(*ends)}
+        if not words or not words <= JOINS:
+            return
+        if backwards and other is nearest and not words - {",", "the", "oil"}:
+            return  # "metal under the ball, cover scored"
+        if not backwards and "and" in words and line.clause(other.first) != line.clause(at.first):
+            return  # "no oil on the stick, and the belly was black"
+        yield other
+        at = other
+
+
+def linked(line: Line, part: Mark[Thing], state: Mark[object]) -> bool:
+    """Whether only words like "was" and "all" stand between a part and "good"."""
+    ends = (part.last, state.first) if part.last <= state.first else (state.last, part.first)
+    words = {line.word(k) for k in range(*ends)}
+    return words <= (LINKS if part.last <= state.first else BEFORE_PART | {"with", "found"})
