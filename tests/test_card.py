@@ -18,7 +18,7 @@ from diagnose.circuit.engine_model import numbers
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.limits import limits_of
 from diagnose.signoff.judging import OWN, Verdict, bands_in, judged_in
-from diagnose.signoff.measured import measured_bounds
+from diagnose.signoff.measured import measured_bounds, reading_bounds
 from knowledge.book import the_book
 from knowledge.card import CardFigure
 from knowledge.units import INCH, LBF, MM, PSI
@@ -309,7 +309,7 @@ def test_units_are_those_of_the_card(tmp_path: Path) -> None:
     assert limits_of(BOOK.measures["rod_clearance"], case).endswith(
         "at most 0.05 mm (this engine's own figure)"
     )
-    shown = call("signoff", case.path, "--whole-engine").out
+    shown = call("signoff", case.path, "--whole-engine", "--full").out
     for wanted in (
         "0.03 mm to 0.05 mm",
         "72 in-lb to 88 in-lb",
@@ -346,3 +346,18 @@ def test_a_case_built_in_python_names_a_card(tmp_path: Path) -> None:
     path.write_text(CARD, "utf-8")
     assert CaseBuilder(card=path).build().layout.id == "distributor_v8"
     assert engine_card(path).oil_grade == "15W-40"
+
+
+def test_the_makers_figure_at_2000_rpm_judges_readings_and_sign_off(tmp_path: Path) -> None:
+    """30 psi at 2000 rpm keeps the rule of thumb and breaks this maker's 35 psi; at 4000 the rule."""
+    card = CARD.replace("[clearances]", 'hot_running_pressure = "35 psi"\n[clearances]')
+    entry = '[[reading]]\nno = 1\nrpm = "2000 rpm"\noil = "95 C"\npressure = "27 psi"\n'
+    entry += '[[work]]\nno = 2\nwhat = "pressure_hot_at_2000"\nvalue = "27 psi"\n'
+    for text, low in ((CARD, False), (card, True)):
+        case = job(tmp_path, entry, card=text)
+        assert any(b[0].broken for b in reading_bounds(case.readings[0].reading, case)) is low
+        record = case.task_records[0]
+        assert (judged_in(case, record.task, record).verdict is Verdict.FAILED) is low
+        derived = Diagnosis(BOOK, case).inference.result.derived
+        shown = {d.finding.id: d.state.value for d in derived}
+        assert (shown.get("gauge_reads_low") == "present") is low

@@ -14,6 +14,7 @@ from knowledge.model import Reading
 from knowledge.pressure.gauge import hot_share, idle_share, speed_share
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
+    HOT_RUNNING_PRESSURE,
     STOP_IDLE_PRESSURE,
     STOP_RUNNING_PRESSURE,
     USUAL_IDLE_SPEED,
@@ -47,6 +48,8 @@ def limits_at(reading: Reading, case: Case) -> Iterator[Limit]:
         yield HOT_IDLE_PRESSURE
     if (hot or reading.oil_temperature is None) and speed_share(reading, FAST) >= LIKELY:
         yield STOP_RUNNING_PRESSURE
+        if HOT_RUNNING_PRESSURE in case.limits:
+            yield HOT_RUNNING_PRESSURE
 
 
 def mended(case: Case) -> Mended:

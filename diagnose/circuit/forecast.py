@@ -31,6 +31,7 @@ from knowledge.model import State as FeatureState
 from knowledge.pressure.gauge import PSI_PER_1000
 from knowledge.pressure.quantities import (
     HOT_IDLE_PRESSURE,
+    HOT_RUNNING_PRESSURE,
     STOP_RUNNING_PRESSURE,
     USUAL_IDLE_SPEED,
 )
@@ -42,6 +43,7 @@ COLD_EFFICIENCY, HOT_EFFICIENCY = 0.6, 0.85  #: of the pump's drive (judgement)
 PETROL_SPEEDS = (1000.0, 1500.0, 2000.0, 3000.0, 4000.0, 5000.0, 6000.0)
 DIESEL_SPEEDS = (1000.0, 1500.0, 2000.0, 2500.0)
 HORSEPOWER = 745.7  #: W
+RUNNING_SPEED = 2000.0  #: rpm that a maker's figure of the running engine is for
 
 
 @dataclass(frozen=True, slots=True)
@@ -190,12 +192,15 @@ def _near(rpm: float, speeds: Collection[float]) -> bool:
 
 
 def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
-    """Return the maker's limit at idle, and 10 psi for each 1000 rpm at cruise."""
+    """Return the maker's limits at idle and running; else 10 psi for each 1000 rpm at cruise."""
     cruise = CRUISE
     given = "maker's limit" if HOT_IDLE_PRESSURE in case.limits else "usual limit"
+    running = Target(cruise, PSI_PER_1000 * cruise / 1000, "10 psi per 1000 rpm (common practice)")
+    if HOT_RUNNING_PRESSURE in case.limits:
+        running = Target(RUNNING_SPEED, case.limits[HOT_RUNNING_PRESSURE], "maker's limit there")
     return (
         Target(limits[USUAL_IDLE_SPEED], limits[HOT_IDLE_PRESSURE], f"{given} at hot idle"),
-        Target(cruise, PSI_PER_1000 * cruise / 1000, "10 psi per 1000 rpm (common practice)"),
+        running,
     )
 
 

@@ -14,6 +14,7 @@ from knowledge.card import Form
 from knowledge.figures import EITHER_SIDE
 from knowledge.limits import Figure, Limit, Side
 from knowledge.model import Finding, Source
+from knowledge.pressure.quantities import HOT_RUNNING_PRESSURE, STOP_RUNNING_PRESSURE
 from knowledge.units import DIMENSIONS, TIME, show, unit_in
 from knowledge.work import Band, Task
 
@@ -99,6 +100,8 @@ def own_band(task: Task, limits: dict[Limit, float], has: Features = no_feature)
     """The engine's own figures from the case, where it has any for this task."""
     low, high = task.limits
     ends = [limits.get(limit) if limit else None for limit in (low, high)]
+    if low is STOP_RUNNING_PRESSURE and HOT_RUNNING_PRESSURE in limits:
+        ends[0] = max(limits[HOT_RUNNING_PRESSURE], ends[0] or 0.0)
     if low is high and low is not None and low.side is Side.NOMINAL and ends[0] is not None:
         ends = [(1 - EITHER_SIDE) * ends[0], (1 + EITHER_SIDE) * ends[0]]
     if ends == [None, None]:

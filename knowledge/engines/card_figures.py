@@ -44,6 +44,7 @@ PRESSURES = (
         rank=3,
         form=Form.LEAST,
         quantity=pressure.OIL_PRESSURE,
+        least=pressure.HOT_RUNNING_PRESSURE,
         tasks=("pressure_hot_at_2000",),
     ),
     CardFigure(

@@ -268,13 +268,22 @@ def at_pump(reading: Reading) -> bool:
     return reading.tap.strip().lower() in PUMP_TAPS
 
 
-def wanted_hot(rpm: float, hot_idle: float, relief_setting: float) -> float:
+def wanted_hot(
+    rpm: float, hot_idle: float, relief_setting: float, running: float = 2 * PSI_PER_1000
+) -> float:
     """Least pressure [Pa] for hot oil: the idle figure, then ten psi a thousand, up to the relief.
+
+    ``running`` [Pa]: the figure at 2000 rpm; in proportion below, never less above.
 
     >>> [round(wanted_hot(n, 10 * PSI, 55 * PSI) / PSI) for n in (700, 2000, 4000, 6500)]
     [10, 20, 40, 47]
+    >>> [round(wanted_hot(n, 10 * PSI, 55 * PSI, 35 * PSI) / PSI) for n in (1000, 2000, 3000, 4000)]
+    [18, 35, 35, 40]
     """
-    return min(max(hot_idle, PSI_PER_1000 * rpm / 1000.0), NEAR_SETTING * relief_setting)
+    by_speed = running * rpm / 2000.0
+    if rpm > 2000.0:
+        by_speed = max(running, PSI_PER_1000 * rpm / 1000.0)
+    return min(max(hot_idle, by_speed), NEAR_SETTING * relief_setting)
 
 
 def wanted_cold(rpm: float, hot_idle: float, relief_setting: float) -> float:

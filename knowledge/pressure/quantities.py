@@ -75,6 +75,16 @@ STOP_RUNNING_PRESSURE = Limit(
     source=sources.TEN_PSI_RULE_2009,
     of="rule of thumb, at 2000 rpm",
 )
+#: the same rule; where a maker prints another figure, it is for 2000 rpm
+HOT_RUNNING_PRESSURE = Limit(
+    id="hot_running_pressure",
+    says="least pressure hot at 2000 rpm",
+    quantities=(OIL_PRESSURE,),
+    side=Side.LEAST,
+    typical=20 * PSI,
+    source=sources.TEN_PSI_RULE_2009,
+    of="rule of thumb, at 2000 rpm",
+)
 # Manuals print 670 to 850 rpm for single engines.
 USUAL_IDLE_SPEED = Limit(
     id="idle_speed",

@@ -91,7 +91,8 @@ def low_hot(known: Known, reading: Reading) -> float:
         known.limit(quantities.HOT_IDLE_PRESSURE),
         relief_setting(known),
     )
-    sure = sure_low(reading, lambda r: wanted_hot(r.rpm, *figures))
+    running = known.limit(quantities.HOT_RUNNING_PRESSURE)
+    sure = sure_low(reading, lambda r: wanted_hot(r.rpm, *figures, running))
     return counted(sure, hot_share(reading))
 
 

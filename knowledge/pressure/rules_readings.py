@@ -56,7 +56,9 @@ def wanted(known: Known, reading: Reading) -> float:
         known.limit(quantities.HOT_IDLE_PRESSURE),
         relief_setting(known),
     )
-    return wanted_cold(*figures) if is_cold(reading) else wanted_hot(*figures)
+    if is_cold(reading):
+        return wanted_cold(*figures)
+    return wanted_hot(*figures, known.limit(quantities.HOT_RUNNING_PRESSURE))
 
 
 def low(known: Known, reading: Reading) -> float:
