@@ -11,6 +11,7 @@ from typing import Any
 
 import pytest
 
+from diagnose.bearings.table import bearings_of
 from diagnose.case.loading import load
 from diagnose.circuit.budget import budget
 from diagnose.circuit.forecast import forecast
@@ -20,6 +21,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.history.learning import learned_from
 from diagnose.history.shop import read_shop
 from diagnose.lookup.finder import KINDS, words_of
+from diagnose.output.documents.bearings import bearings_document
 from diagnose.output.documents.budget import budget_document
 from diagnose.output.documents.cause_graph import leading_causes_graph
 from diagnose.output.documents.first_start import first_start_document
@@ -83,6 +85,7 @@ def documents(name: str) -> dict[str, object]:
         "review": review_document(diagnosis, "case.toml", for_json=True),
         "survey": survey_document(survey(case, BOOK), case),
         "budget": budget_document(budget(case, BOOK), case),
+        "bearings": bearings_document(bearings_of(case, BOOK), "case.toml"),
         "forecast": forecast_document(forecast(case, BOOK, repairs)),
         "graph": leading_causes_graph(diagnosis),
         "report": report_document(plan, Signoff(diagnosis, SURE)),
@@ -97,7 +100,7 @@ def documents(name: str) -> dict[str, object]:
 
 
 COMMANDS = [
-    "review", "survey", "budget", "forecast", "graph", "report",
+    "review", "survey", "budget", "bearings", "forecast", "graph", "report",
     "teardown", "signoff", "first start", "glance", "history",
 ]  # fmt: skip
 

@@ -39,6 +39,8 @@ COMMANDS = [
     ["teardown", "--json"],
     ["survey"],
     ["budget"],
+    ["bearings", "--full"],
+    ["bearings", "main 1 strip 2.2 thou", "--json"],
     ["forecast", "--set", "oil=20W-50"],
     ["signoff"],
     ["signoff", "--whole-engine", "--markdown"],

@@ -54,6 +54,8 @@ def seen(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Any]:
         "report-empty": ("report", folder / "empty.toml", "--out"),
         "teardown-winch": ("teardown", path_of("winch_begun"), "--html"),
         "teardown-hostile": ("teardown", hostile, "--html"),
+        "bearings-tern": ("bearings", CASES / "tern.toml", "--html"),
+        "bearings-hostile": ("bearings", hostile, "--mains", "3", "--rods", "2", "--html"),
         "signoff-tern": ("signoff", CASES / "tern.toml", "--html"),
         "signoff-gannet": ("signoff", CASES / "gannet.toml", "--html"),
         "signoff-hostile": ("signoff", hostile, "--html"),

@@ -27,6 +27,7 @@ WORDS: dict[str, list[list[str]]] = {
     "forecast": [["cases/dunlin.toml", "--set", "oil=20W-50"]],
     "sizing": [["cases/tern.toml", "--relief", "70 psi"]],
     "signoff": [["cases/tern.toml", "--html", "signoff.html"], ["cases/gannet.toml", "--start"]],
+    "bearings": [["cases/tern.toml", "main", "3", ".0031", "--html", "bearings.html"]],
     "close": [["skua.toml", "--cause", "relief_debris", "--how", "seen", "--reason", "a trial"]],
     "card": [["petrol_v8", "--layout", "distributor_v8"], ["cases/cards/workboat_v8.toml"]],
     "report": [["cases/gannet.toml", "--out", "report.html"]],

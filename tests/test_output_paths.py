@@ -23,6 +23,7 @@ WRITERS = [
     (["survey"], "--svg", "x.svg"),
     (["teardown"], "--html", "x.html"),
     (["signoff"], "--html", "x.html"),
+    (["bearings"], "--html", "x.html"),
     (["report"], "--out", "x.html"),
 ]
 NAMES = [f"{words[0]} {option}" for words, option, _ in WRITERS]
