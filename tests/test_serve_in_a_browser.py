@@ -1,0 +1,97 @@
+"""The web page in headless Chromium: a whole job by taps, with and without scripts, keys, paper.
+
+Skipped where the other browser tests are (``test_in_a_browser.py``).
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from tests.support.serving import serving
+from tests.support.web import jobs_in
+from tests.test_in_a_browser import CHROMIUM, MODULES, NODE, pytestmark
+
+__all__ = ["pytestmark"]
+
+SCRIPT = Path(__file__).parent / "browser" / "job.mjs"
+
+
+@pytest.fixture(scope="module")
+def met(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Any]:
+    """What was met on the way."""
+    folder = jobs_in(tmp_path_factory.mktemp("jobs"), "petrel", "dunlin", "gannet")
+    out = Path(os.environ.get("BROWSER_PICTURES") or tmp_path_factory.mktemp("pictures"))
+    with serving(folder=folder) as base:
+        asked = {
+            "modules": str(MODULES),
+            "chromium": CHROMIUM,
+            "base": base,
+            "out": str(out),
+            "pictures": bool(os.environ.get("BROWSER_PICTURES")),
+        }
+        assert NODE is not None
+        done = subprocess.run(
+            [NODE, SCRIPT], input=json.dumps(asked), capture_output=True, text=True, timeout=500,
+            check=False,
+        )  # fmt: skip
+    assert done.returncode == 0, done.stderr
+    found: dict[str, Any] = json.loads(done.stdout)
+    return found
+
+
+def test_nothing_on_the_console_and_nothing_outside(met: dict[str, Any]) -> None:
+    """A missing page is the only thing a browser remarks on."""
+    assert met["outside"] == []
+    assert [line for line in met["console"] if "/job/none.toml" not in line] == []
+
+
+def test_no_barrier_at_level_aa_on_any_screen(met: dict[str, Any]) -> None:
+    """axe-core's rules for WCAG 2.1, levels A and AA."""
+    assert {name: s["axe"] for name, s in met["screens"].items() if s["axe"]} == {}
+    assert len(met["screens"]) > 25
+    assert all(s.get("passed", 9) > 5 for s in met["screens"].values())
+
+
+def test_no_sideways_scroll(met: dict[str, Any]) -> None:
+    """A telephone, a tablet, a desk."""
+    for name, screen in met["screens"].items():
+        for wide, found in screen["wide"].items():
+            assert found <= int(wide), (name, wide)
+
+
+def test_everything_to_tap_is_large_enough(met: dict[str, Any]) -> None:
+    """At least 44 px on either side."""
+    assert {name: s["small"] for name, s in met["screens"].items() if s["small"]} == {}
+
+
+@pytest.mark.parametrize("job", ["taps", "without scripts"])
+def test_a_whole_job_by_taps(met: dict[str, Any], job: str) -> None:
+    """From the story to the closed job; few taps until the first check."""
+    found = met["jobs"][job]
+    assert found["saved"].startswith("Saved")
+    assert "over the limit" in found["verdict"]
+    assert "Closed" in found["closed"]
+    assert found["until_check"]["taps"] < 25
+
+
+def test_the_curve_follows_the_slider(met: dict[str, Any]) -> None:
+    assert met["jobs"]["taps"]["followed"] == "2 thou"
+
+
+def test_keys_alone_are_enough(met: dict[str, Any]) -> None:
+    """Where one is can be seen."""
+    assert met["keyboard"] == [True, True, True]
+
+
+def test_paper(met: dict[str, Any]) -> None:
+    """Nothing wider than the sheet, no buttons on it."""
+    for path, found in met["paper"].items():
+        assert found["wide"] <= 720, path
+        assert found["pdf"] > 10_000, path
+        assert found["buttons"] == 0, path
