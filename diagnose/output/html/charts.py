@@ -70,6 +70,7 @@ def curves(plots: Sequence[Plot], name: str) -> str:
         axes = figure.subplots(len(plots), squeeze=False)[:, 0]
         for i, (one, plot, key) in enumerate(zip(axes, plots, keyed, strict=True), 1):
             _panel(one, plot, f"read-{i}", key=key, alone=len(plots) == 1)
+        figure.draw_without_rendering()  # the marks on the axes are known only then, and take room
         return _inline(figure, name, says)
 
 
