@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from diagnose import budget, forecast, judge_bearings, load_case, parse_case
 from diagnose.bearings.judging import Flag
-from diagnose.bearings.table import Bearings, bearings_of
+from diagnose.bearings.table import Bearings, Step, bearings_of
 from diagnose.case.case import Case
 from diagnose.fits.bearing import Kind, Place
 from diagnose.signoff.judging import Verdict, judged
@@ -46,7 +46,7 @@ def flags(case: Case) -> dict[str, set[Flag]]:
 
 # ------------------------------------------------------------------------------- what is wrong
 
-NEW = "mains; new_journal = 2.4479 2.4488 in; new_shell = 0.0955 in"
+NEW = "mains; new_journal = 2.4479 2.4488 in; new_shell = 0.0955 in; new_bore = 2.6406 2.6416 in"
 GOOD = "bore = 2.6412 2.6413 2.6412 2.6413 in; shell = 0.0954 0.0955 in"
 
 
@@ -72,6 +72,7 @@ GOOD = "bore = 2.6412 2.6413 2.6412 2.6413 in; shell = 0.0954 0.0955 in"
             "bore = 2.6416 2.6410 2.6416 in; shell = 0.0955 in; journal = 2.4483 in",
             {Flag.BELL_MOUTH},
         ),
+        ("bore = 2.6425 in; shell = 0.0961 in; journal = 2.4483 in", {Flag.BORE_SIZE}),
         ("inside = 2.4503 in; journal = 2.4482 in; strip = 3.3 thou", {Flag.DISAGREE}),
         ("inside = 2.4403 in; journal = 2.4482 in", {Flag.IMPOSSIBLE}),
         ("strip = 2.2 thou; crush = 0.0002 in", {Flag.CRUSH}),
@@ -321,6 +322,15 @@ def test_a_new_journal_and_shell_are_enough_in_a_housing_measured_before() -> No
     one = judged_alone(case).fitted[0]
     assert one.clearance is not None
     assert one.clearance.value == pytest.approx((2.6412 - 2 * 0.1004 - 2.4383) * INCH)
+
+
+def test_a_new_build_is_measured_whole_before_it_is_signed_off() -> None:
+    """Where nothing was found before, every bearing of the engine is due as fitted."""
+    every = [f"main {n}; strip = 2.5 thou; at = build" for n in range(1, 6)]
+    every += [f"rod {n}; strip = 2.0 thou; at = build" for n in range(1, 9)]
+    begun = judged_alone(case_of(*every[:12]))
+    assert (begun.next_step, begun.next_places) == (Step.FITTED, (Place(Kind.ROD, 8),))
+    assert judged_alone(case_of(*every)).next_step is Step.SIGN_OFF
 
 
 def test_every_choice_of_shells_has_its_pressure() -> None:

@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from enum import Enum
 from statistics import median
 
-from diagnose.bearings.targets import Target
+from diagnose.bearings.targets import Target, group_of
 from diagnose.case.bearings import MEASURES, form_limit
 from diagnose.case.case import Case, MeasuredBearing
 from diagnose.fits.bearing import Clearance, Form, Kind, Place, Way, clearances, form_of
@@ -31,6 +31,7 @@ class Flag(Enum):
     GRIND = "grind"
     OVER = "over_limit"
     TIGHT = "too_tight"
+    BORE_SIZE = "bore_out_of_size"
     BORE_OVAL = "bore_oval"
     BORE_TAPER = "bore_tapered"
     BELL_MOUTH = "bore_bell_mouthed"
@@ -101,6 +102,7 @@ def _judged(case: Case, place: Place, bearing: MeasuredBearing, target: Target |
     journal, bore = form_of(r.journal), form_of(r.bore)
     marks = [*_clearance_marks(bearing, target), *_journal_marks(case, journal)]
     marks += _bore_marks(case, bore, form_of(r.inside))
+    marks += _size_marks(bore, group_of(case, place.kind).new_bore)
     marks += _fit_marks(r.crush, r.spread)
     return Judged(place, bearing, clearances(r), journal, bore, _sorted(marks))
 
@@ -164,6 +166,17 @@ def _bore_marks(case: Case, bore: Form | None, inside: Form | None) -> Iterator[
     bent = None if along.waist is None else abs(along.waist)
     yield from _past(case, Flag.BELL_MOUTH, bent, most, error)
     yield from _past(case, Flag.BORE_TAPER, along.taper, most, error)
+
+
+def _size_marks(bore: Form | None, new: tuple[float, ...]) -> Iterator[Mark]:
+    """A housing surely larger or smaller than when new: its shells lose their grip, or are pinched."""
+    if bore is None or len(new) < 2:
+        return
+    low, high = min(new), max(new)
+    large = sure_beyond(bore.mean, high, sizes.BORE_ERROR)
+    small = sure_beyond(low, bore.mean, sizes.BORE_ERROR)
+    if max(large, small) >= SURE:
+        yield Mark(Flag.BORE_SIZE, bore.mean, high if large > small else low, max(large, small))
 
 
 def _past(

@@ -135,7 +135,7 @@ def _options(
     return options
 
 
-_RESIZE = (Flag.BORE_OVAL, Flag.BORE_TAPER, Flag.BELL_MOUTH)
+_RESIZE = (Flag.BORE_SIZE, Flag.BORE_OVAL, Flag.BORE_TAPER, Flag.BELL_MOUTH)
 
 
 def _next(
@@ -153,7 +153,7 @@ def _next(
     if not measured:
         return Step.MEASURE, missing
     if fitted:
-        return _after_fitting(found, fitted)
+        return _after_fitting(found, fitted, missing)
     unclear = tuple(
         j.place for j in found if j.has(Flag.AT_LIMIT) and by_strip(j) and not j.has(Flag.GRIND)
     )
@@ -181,12 +181,12 @@ def _unsized(orders: Mapping[Kind, Order], one: Judged) -> bool:
 
 
 def _after_fitting(
-    found: tuple[Judged, ...], fitted: tuple[Judged, ...]
+    found: tuple[Judged, ...], fitted: tuple[Judged, ...], missing: tuple[Place, ...]
 ) -> tuple[Step, tuple[Place, ...]]:
     """With new parts in: those out of limits, else those not measured yet, else the sign-off."""
     wrong = tuple(j.place for j in fitted if j.marks)
     if wrong:
         return Step.REFIT, wrong
     built = {j.place for j in fitted if j.clearance is not None}
-    left = tuple(j.place for j in found if j.place not in built)
+    left = tuple(sorted({*missing, *(j.place for j in found if j.place not in built)}))
     return (Step.FITTED, left) if left else (Step.SIGN_OFF, ())
