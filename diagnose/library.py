@@ -230,12 +230,15 @@ def sizing(
     oils: Sequence[str] = (),
     hot: str = "",
     cold: str = "",
+    plunger: str = "",
+    springs: Sequence[str] = (),
 ) -> Sizing:
     """Compare pumps, relief settings and oils: is the pump enough, and what does another cost.
 
     ``changes`` and ``target`` as in ``forecast``. ``relief``: another setting, ``"70 psi"``;
     ``pump``: another one, ``"+25 %"`` or ``"26 cm3"``; ``oils``: grades; ``hot`` and ``cold``: oil
-    temperatures. Empty: the usual steps.
+    temperatures; ``plunger``: of the relief valve, ``"12.7 mm"``; ``springs``: its spring in hand,
+    ``"11.2 lbf at 1.75 in"``. Empty: the usual steps.
 
     ``supply`` of the result is what the pump delivers at the pressure wanted and what the engine
     takes (m3/s), ``choices`` hold pressures (Pa), power and heat (W), torque (N·m) and the speed
@@ -248,7 +251,9 @@ def sizing(
     from knowledge.book import the_book
 
     aim = parse_target(target, case) if target else None
-    wanted = parse_wanted(relief=relief, pump=pump, oils=oils, hot=hot, cold=cold)
+    wanted = parse_wanted(
+        relief=relief, pump=pump, oils=oils, hot=hot, cold=cold, plunger=plunger, springs=springs
+    )
     return sizing_of(case, the_book(), parse_changes(changes), aim, wanted)
 
 

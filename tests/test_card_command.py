@@ -63,6 +63,34 @@ def test_a_wrong_figure_writes_nothing(tmp_path: Path) -> None:
     assert not (tmp_path / "other.toml").exists()
 
 
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        ((".",), "is a folder; name a card file in it"),
+        (("job.toml",), "card: missing; this is a case"),
+        (("nowhere/x",), "there is no such folder"),
+        (("x", "relief"), "write name=figure"),
+        (("x", "--layout", "wrong"), "'diagnose lookup --kind layout' lists them"),
+    ],
+)
+def test_bad_words_are_one_line(
+    words: tuple[str, ...], says: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    Path("job.toml").write_text("schema = 1\n", "utf-8")
+    done = call("card", *words)
+    assert done.code in (2, 65, 66, 73)
+    assert says in done.err
+    assert done.err.count("\n") == 1
+    assert [p.name for p in tmp_path.iterdir()] == ["job.toml"]
+
+
+def test_a_name_with_a_point_in_it(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.chdir(tmp_path)
+    assert call("card", "petrol_5.7").code == 0
+    assert Path("petrol_5.7.toml").exists()
+
+
 def test_figures_are_written_where_no_comment_waits(tmp_path: Path) -> None:
     path = tmp_path / "own.toml"
     path.write_text('card = 1\n[pressures]  # mine\nrelief_setting = "50 psi"\n', "utf-8")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 
@@ -17,7 +18,12 @@ from diagnose.case.loading import load
 from diagnose.circuit.forecast import Target as Wish
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.circuit.pump_supply import FILLS, cavitates_from, least_pump, supply
-from diagnose.circuit.relief_spring import ReliefSpring, SpringTest, parse_spring_test
+from diagnose.circuit.relief_spring import (
+    ReliefSpring,
+    SpringTest,
+    parse_spring_test,
+    parse_spring_tests,
+)
 from diagnose.circuit.settings import setting
 from diagnose.circuit.sizing import Sizing, Wanted, sizing
 from diagnose.errors import UsageError
@@ -115,9 +121,25 @@ VALVE = ReliefSpring(
 def test_a_spring_on_the_bench_passes_or_fails(
     force: float, length: float, opens: float, passes: bool
 ) -> None:
-    found = VALVE.opens_at(SpringTest(force * lbf, length * inch))
+    found = replace(VALVE, tests=(SpringTest(force * lbf, length * inch),)).opens_found
+    assert found is not None
     assert found / psi == pytest.approx(opens, abs=0.15)
     assert VALVE.passes(found) is passes
+
+
+def test_two_loads_give_the_rate_of_a_spring() -> None:
+    """16 lbf at 1.5 in and 8 lbf at 2.0 in: 16 lbf/in, 11.81 lbf at the fitted 1.762 in."""
+    tests = parse_spring_tests(("8 lbf at 2.0 in", "16 lbf at 1.5 in"))
+    found = replace(VALVE, tests=tests)
+    assert found.measured_rate == pytest.approx(16 * lbf / inch)
+    assert found.force_found == pytest.approx((16 - 16 * (1.7618 - 1.5)) * lbf, rel=1e-3)
+    assert found.opens_found is not None
+    mended = found.opens_found + float(
+        spring.opening_pressure(16 * lbf / inch * (found.shim_found or 0.0), found.plunger)
+    )
+    assert mended == pytest.approx(VALVE.setting)
+    with pytest.raises(UsageError, match="the shorter length has the greater load"):
+        parse_spring_tests(("8 lbf at 1.5 in", "16 lbf at 2.0 in"))
 
 
 def test_a_printed_load_opens_its_plunger() -> None:
@@ -248,13 +270,14 @@ def test_the_grade_follows_clearance_and_heat() -> None:
 
 
 def test_the_card_gives_spring_plunger_and_tolerance() -> None:
-    found = sizing(load(TERN, BOOK), BOOK, engines=FEW, wanted=Wanted(relief=70 * psi))
+    asked = Wanted(relief=70 * psi, springs=(SpringTest(11.2 * lbf, 1.75 * inch),))
+    found = sizing(load(TERN, BOOK), BOOK, engines=FEW, wanted=asked)
     valve = found.spring
     assert (valve.least, valve.most) == pytest.approx((58 * psi, 62 * psi))
     assert valve.plunger == pytest.approx(0.5 * inch)
     assert valve.rate == pytest.approx(12 * lbf / (0.65 * inch))
     assert valve.assumed == ()
-    bad = sizing_document(found, SpringTest(11.2 * lbf, 1.75 * inch))
+    bad = sizing_document(found)
     lines = {b.id: b for b in bad.spring.bench}
     assert lines["opens_at"].verdict == "failed"
     assert lines["opens_at"].accepts == "58 to 62 psi"
@@ -298,6 +321,8 @@ def test_the_command(tmp_path: Path) -> None:
         (("--oil", "10W-45"), "--oil: '10W-45' is no SAE J300 grade"),
         (("--hot", "300 C"), "--hot: oil from -30 to 160"),
         (("--spring", "12"), "--spring: '12'; write it like"),
+        (("--plunger", "12"), "--plunger: '12' is no length"),
+        (("--plunger", "12 in"), "--plunger: a diameter from 3 to 60 mm"),
         (("--target", "much"), "--target: 'much' is no pressure"),
         (("--set", "plunger=3"), "--set: no such thing to change"),
     ],

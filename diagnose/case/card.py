@@ -252,7 +252,9 @@ class _Reader:
 
     def _known(self, word: str, words: Mapping[str, object], where: str, sort: str) -> None:
         if _id(word) not in words:
-            self.faults.add(f"{where}: no such {sort} '{plain(word)}'.{nearest(word, words)}")
+            listed = f" 'diagnose lookup --kind {sort}' lists them." if sort == "layout" else ""
+            near = nearest(word, words) or listed
+            self.faults.add(f"{where}: no such {sort} '{plain(word)}'.{near}")
 
     def _units(self) -> Iterator[tuple[str, str]]:
         for key, unit in self._table("units").items():

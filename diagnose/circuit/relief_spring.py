@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from itertools import pairwise
 
 import numpy as np
 
@@ -18,7 +20,7 @@ from knowledge.stations.relief.quantities import (
     RELIEF_RATE,
     USUAL_RELIEF_SETTING,
 )
-from knowledge.units import FORCE, LENGTH, UnitError, parse
+from knowledge.units import FORCE, LENGTH, UnitError, parse, unit_in
 
 SHIMS = (0.25e-3, 0.5e-3, 1.0e-3, 2.0e-3)  #: m: thicknesses shown
 _TEST = re.compile(r"\s*(.+?)\s+at\s+(.+?)\s*", re.IGNORECASE)
@@ -30,6 +32,8 @@ class SpringTest:
 
     force: float
     length: float
+    units: tuple[str | None, str | None] = field(default=(None, None), repr=False, compare=False)
+    #: as typed, of force and length
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,6 +49,44 @@ class ReliefSpring:
     free_length: float | None = None
     printed: SpringTest | None = None  #: load and length that the maker prints
     wanted: float | None = None  #: another setting [Pa]
+    tests: tuple[SpringTest, ...] = ()  #: the spring in hand, measured at one length or more
+
+    @property
+    def measured_rate(self) -> float | None:
+        """Rate of the spring in hand [N/m], by its shortest and longest test; None with one."""
+        by_length = sorted(self.tests, key=lambda t: t.length)
+        if len(by_length) < 2:
+            return None
+        short, long = by_length[0], by_length[-1]
+        return (short.force - long.force) / (long.length - short.length)
+
+    @property
+    def force_found(self) -> float | None:
+        """Force of the spring in hand at the fitted length [N]; None where it was not measured.
+
+        Where the fitted length is not known, the test is taken as made at it.
+        """
+        if not self.tests:
+            return None
+        test, fitted = min(self.tests, key=lambda t: t.length), self.fitted_length
+        rate = self.measured_rate or self.rate
+        more = 0.0 if fitted is None else rate * (test.length - fitted)
+        return max(test.force + more, 0.0)
+
+    @property
+    def opens_found(self) -> float | None:
+        """Pressure [Pa] at which the spring in hand opens the valve; None: not measured."""
+        force = self.force_found
+        return None if force is None else float(spring.opening_pressure(force, self.plunger))
+
+    @property
+    def shim_found(self) -> float | None:
+        """Shim [m] that brings the spring in hand to the setting; below zero: take so much out."""
+        opens = self.opens_found
+        if opens is None:
+            return None
+        rate = self.measured_rate or self.rate
+        return float(spring.shim_for(self.setting - opens, self.plunger, rate))
 
     @property
     def force(self) -> float:
@@ -76,25 +118,23 @@ class ReliefSpring:
             return None
         return float(spring.opening_pressure(self.printed.force, self.plunger))
 
-    def opens_at(self, test: SpringTest) -> float:
-        """Opening pressure [Pa] of a spring with this force at this length, once it is fitted.
-
-        Where the fitted length is not known, the test is taken as made at it.
-        """
-        fitted = self.fitted_length
-        more = 0.0 if fitted is None else self.rate * (test.length - fitted)
-        return float(spring.opening_pressure(max(test.force + more, 0.0), self.plunger))
-
     def passes(self, pressure: float) -> bool:
         """Whether a valve that opens at this pressure [Pa] is within its tolerance."""
         slack = 1e-9 * self.setting
         return self.least - slack <= pressure <= self.most + slack
 
 
-def spring_of(case: Case, engine: Engine, wanted: float | None = None) -> ReliefSpring:
+def spring_of(
+    case: Case,
+    engine: Engine,
+    wanted: float | None = None,
+    plunger: float | None = None,
+    tests: Sequence[SpringTest] = (),
+) -> ReliefSpring:
     """Return the relief spring of a case: of its card and figures, else typical.
 
-    ``engine``: columns of plausible engines; ``wanted``: another setting [Pa].
+    ``engine``: columns of plausible engines; ``wanted``: another setting [Pa]; ``plunger``: its
+    diameter as measured [m]; ``tests``: the spring in hand.
     """
     on_card = case.card.values if case.card else {}
     setting = float(np.median(np.asarray(engine.relief_setting)))
@@ -104,7 +144,8 @@ def spring_of(case: Case, engine: Engine, wanted: float | None = None) -> Relief
     for value in stated:
         if value.low is not None and value.high is not None and value.low < value.high:
             low, high = value.low, value.high
-    known = {q.id for q in case.dimensions}
+    known = {q.id for q in case.dimensions} | ({RELIEF_PLUNGER.id} if plunger else set())
+    known |= {RELIEF_RATE.id} if len(tests) > 1 else set()
     parts = ((RELIEF_PLUNGER, "plunger diameter"), (RELIEF_RATE, "spring rate"))
     assumed = [says for quantity, says in parts if quantity.id not in known]
     test = (
@@ -115,17 +156,43 @@ def spring_of(case: Case, engine: Engine, wanted: float | None = None) -> Relief
         setting=middle,
         least=low,
         most=high,
-        plunger=float(np.median(np.asarray(engine.relief_plunger_diameter))),
+        plunger=plunger or float(np.median(np.asarray(engine.relief_plunger_diameter))),
         rate=case.dimensions.get(RELIEF_RATE, float(np.median(np.asarray(engine.relief_rate)))),
         assumed=tuple(assumed),
         free_length=_middle(on_card.get("relief_spring_length")),
         printed=SpringTest(test[0], test[1]) if test[0] and test[1] else None,
         wanted=wanted,
+        tests=tuple(tests),
     )
 
 
 def _middle(value: CardValue | None) -> float | None:
     return value.middle if value else None
+
+
+def parse_spring_tests(texts: Sequence[str]) -> tuple[SpringTest, ...]:
+    """Read the tests of one spring. Raises UsageError, also where they are of no one spring."""
+    tests = tuple(parse_spring_test(text) for text in texts)
+    by_length = sorted(tests, key=lambda t: t.length)
+    for short, long in pairwise(by_length):
+        if short.length == long.length or short.force <= long.force:
+            raise UsageError("--spring: of one spring the shorter length has the greater load")
+    return tests
+
+
+def parse_plunger(text: str) -> float:
+    """Read a plunger's diameter [m], 3 to 60 mm. Raises UsageError.
+
+    >>> parse_plunger("12.7 mm")
+    0.0127
+    """
+    try:
+        diameter = parse(text, LENGTH)
+    except UnitError as error:
+        raise UsageError(f"--plunger: {error}") from None
+    if not 3e-3 <= diameter <= 60e-3:
+        raise UsageError("--plunger: a diameter from 3 to 60 mm")
+    return diameter
 
 
 def parse_spring_test(text: str) -> SpringTest:
@@ -138,6 +205,10 @@ def parse_spring_test(text: str) -> SpringTest:
     try:
         if found is None:
             raise UnitError(f"'{plain(text, 40)}'; write it like '11.2 lbf at 1.75 in'")
-        return SpringTest(parse(found[1], FORCE), parse(found[2], LENGTH))
+        units = unit_in(found[1], FORCE), unit_in(found[2], LENGTH)
+        test = SpringTest(parse(found[1], FORCE), parse(found[2], LENGTH), units)
     except UnitError as error:
         raise UsageError(f"--spring: {error}") from None
+    if not (0.0 < test.force < 5000.0 and 2e-3 < test.length < 0.5):
+        raise UsageError("--spring: a load up to 5000 N, a length from 2 to 500 mm")
+    return test

@@ -37,7 +37,7 @@ from diagnose.circuit.oil_choice import (
 from diagnose.circuit.operating_points import is_hot, latest_readings
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.circuit.pump_supply import MOST_OF_THEM, Supply, cavitates_from, supply
-from diagnose.circuit.relief_spring import ReliefSpring, spring_of
+from diagnose.circuit.relief_spring import ReliefSpring, SpringTest, spring_of
 from diagnose.circuit.settings import Setting
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
@@ -78,6 +78,8 @@ class Wanted:
     oils: tuple[str, ...] = ()
     hot: float | None = None  #: K
     cold: float | None = None  #: K
+    plunger: float | None = None  #: diameter of the relief's, as measured [m]
+    springs: tuple[SpringTest, ...] = ()  #: the relief spring in hand
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -124,7 +126,8 @@ class Sizing:
     @cached_property
     def spring(self) -> ReliefSpring:
         """The relief valve's spring."""
-        return spring_of(self.case, self.engine, self.wanted.relief)
+        asked = self.wanted
+        return spring_of(self.case, self.engine, asked.relief, asked.plunger, asked.springs)
 
     @property
     def _at(self) -> RunAt:

@@ -45,7 +45,8 @@ def card(
     from knowledge.book import the_book
 
     book = the_book()
-    path = name if name.suffix else name.with_suffix(".toml")
+    named = name.suffix.lower() == ".toml" or not name.name or name.is_dir()
+    path = name if named else name.with_name(f"{name.name}.toml")
     given = dict(_pair(text) for text in figures or ())
     started = not path.exists() and not path.is_symlink()
     if layout and not started:

@@ -37,11 +37,14 @@ def sizing(
         str, typer.Option(metavar="TEMPERATURE", help='Cold oil, "-5 C"; 20 C if left out.')
     ] = "",
     spring: Annotated[
-        str,
+        list[str] | None,
         typer.Option(
             metavar="LOAD",
             help='The relief spring as measured, to pass or fail: "12 lbf at 1.75 in".',
         ),
+    ] = None,
+    plunger: Annotated[
+        str, typer.Option(metavar="SIZE", help='The relief plunger as measured: "12.7 mm".')
     ] = "",
     full: Annotated[
         bool, typer.Option("--full", help="Also the bench sheet, all oils, where the oil goes.")
@@ -53,7 +56,6 @@ def sizing(
     From displacement, drive ratio and clearances of the case and its engine's card.
     """
     from diagnose.case.loading import load
-    from diagnose.circuit.relief_spring import parse_spring_test
     from diagnose.circuit.sizing import sizing as sizing_of
     from diagnose.entry.requests import parse_changes, parse_target, parse_wanted
     from diagnose.output.as_json import as_json
@@ -62,12 +64,19 @@ def sizing(
     from knowledge.book import the_book
 
     settings = parse_changes(changes or ())
-    wanted = parse_wanted(relief=relief, pump=pump, oils=oil or (), hot=hot, cold=cold)
-    test = parse_spring_test(spring) if spring else None
+    wanted = parse_wanted(
+        relief=relief,
+        pump=pump,
+        oils=oil or (),
+        hot=hot,
+        cold=cold,
+        plunger=plunger,
+        springs=spring or (),
+    )
     book = the_book()
     loaded = load(case, book)
     aim = parse_target(target, loaded) if target else None
-    document = sizing_document(sizing_of(loaded, book, settings, aim, wanted), test)
+    document = sizing_document(sizing_of(loaded, book, settings, aim, wanted))
     if json:
         printing.data(as_json(document))
     else:

@@ -80,12 +80,22 @@ def parse_target(text: str, case: Case) -> Target:
 
 
 def parse_wanted(
-    *, relief: str = "", pump: str = "", oils: Sequence[str] = (), hot: str = "", cold: str = ""
+    *,
+    relief: str = "",
+    pump: str = "",
+    oils: Sequence[str] = (),
+    hot: str = "",
+    cold: str = "",
+    plunger: str = "",
+    springs: Sequence[str] = (),
 ) -> Wanted:
     """What is to be compared: a relief setting "70 psi", a pump "+25 %" or "26 cm3", oils, heats.
 
+    ``plunger``: the relief's, "12.7 mm"; ``springs``: its spring in hand, "11.2 lbf at 1.75 in".
+
     Empty texts stand for the usual steps. Raises UsageError, each naming its option.
     """
+    from diagnose.circuit.relief_spring import parse_plunger, parse_spring_tests
     from diagnose.circuit.settings import setting
     from diagnose.circuit.sizing import Wanted
 
@@ -114,6 +124,8 @@ def parse_wanted(
         oils=tuple(asked("--oil", f"oil={grade}").text for grade in oils),
         hot=heats.get("--hot"),
         cold=heats.get("--cold"),
+        plunger=parse_plunger(plunger) if plunger else None,
+        springs=parse_spring_tests(springs),
     )
 
 

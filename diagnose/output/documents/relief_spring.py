@@ -7,10 +7,10 @@ from dataclasses import dataclass, field
 
 from diagnose.case.case import Case
 from diagnose.case.units import units_of
-from diagnose.circuit.relief_spring import SHIMS, ReliefSpring, SpringTest
+from diagnose.circuit.relief_spring import SHIMS, ReliefSpring
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.scale import Scale
-from knowledge.units import FORCE, LENGTH, show
+from knowledge.units import FORCE, INCH, LENGTH, show
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -42,24 +42,30 @@ class SizingSpring:
     wanted: float | None
     shim_to_wanted: float | None
     assumed: tuple[str, ...]
+    measured_rate: float | None  #: of the spring in hand
+    force_found: float | None  #: of the spring in hand, at the fitted length
+    opens_found: float | None
+    shim_found: float | None  #: that brings it to the setting
     bench: tuple[BenchLine, ...]
     says: tuple[str, ...] = field(metadata=NOT_IN_JSON)
 
 
 @dataclass(frozen=True, slots=True)
 class SpringUnits:
-    """How the spring's lengths and forces are shown: as on the engine's card, else as in the job."""
+    """How the spring's lengths and forces are shown: as typed, as on the card, as in the job."""
 
     length_unit: str | None
     force_unit: str | None
 
     @classmethod
-    def of(cls, case: Case) -> SpringUnits:
+    def of(cls, case: Case, spring: ReliefSpring) -> SpringUnits:
+        """The units of a case's spring; those typed for the spring in hand go first."""
         units = units_of(case)
+        force_typed, typed = spring.tests[0].units if spring.tests else (None, None)
         on_card = case.unit("length", "relief_spring_length")
-        length = on_card or case.unit("length", "relief_plunger") or units.of(LENGTH)
+        length = typed or on_card or case.unit("length", "relief_plunger") or units.of(LENGTH)
         metric = length in ("mm", "cm")
-        return cls(length, units.of(FORCE) or ("N" if metric else "lbf"))
+        return cls(length, force_typed or units.of(FORCE) or ("N" if metric else "lbf"))
 
     def length(self, si: float) -> str:
         return show(si, LENGTH, self.length_unit, 3)
@@ -68,9 +74,8 @@ class SpringUnits:
         return show(si, FORCE, self.force_unit, 3)
 
 
-def spring_document(
-    spring: ReliefSpring, scale: Scale, units: SpringUnits, test: SpringTest | None
-) -> SizingSpring:
+def spring_document(spring: ReliefSpring, scale: Scale, units: SpringUnits) -> SizingSpring:
+    """Build the relief spring's part."""
     wanted = spring.wanted
     shim = None if wanted is None else spring.shim_to(wanted)
     return SizingSpring(
@@ -88,7 +93,11 @@ def spring_document(
         wanted=wanted,
         shim_to_wanted=shim,
         assumed=spring.assumed,
-        bench=tuple(_bench(spring, scale, units, test)),
+        measured_rate=spring.measured_rate,
+        force_found=spring.force_found,
+        opens_found=spring.opens_found,
+        shim_found=spring.shim_found,
+        bench=tuple(_bench(spring, scale, units)),
         says=tuple(_spring_says(spring, scale, units, shim)),
     )
 
@@ -103,7 +112,7 @@ def _spring_says(
     )
     if spring.fitted_length is not None and spring.free_length is not None:
         says += f", from {length(spring.free_length)} to {length(spring.fitted_length)}"
-    thickness = 0.5e-3
+    thickness = 0.020 * INCH if units.length_unit in ("in", "thou", None) else 0.5e-3
     lines = [
         f"{says}.",
         f"A shim of {length(thickness)} adds {scale.one(spring.gain(thickness))}"
@@ -115,6 +124,17 @@ def _spring_says(
         )
         + ".",
     ]
+    opens, mend = spring.opens_found, spring.shim_found
+    if opens is not None and mend is not None:
+        found = f"The spring in hand opens it at {scale.one(opens)}"
+        band = f"{scale.figure(spring.least)} to {scale.one(spring.most)}"
+        way = "add" if mend > 0 else "take out"
+        lines.append(
+            f"{found}: passed ({band})."
+            if spring.passes(opens)
+            else f"{found}: failed ({band}); {way} {length(abs(mend))} of shim for "
+            f"{scale.one(spring.setting)}, or renew it."
+        )
     printed = spring.printed_opens_at
     if printed is not None and not spring.passes(printed):
         lines.append(
@@ -126,9 +146,7 @@ def _spring_says(
     return lines
 
 
-def _bench(
-    spring: ReliefSpring, scale: Scale, units: SpringUnits, test: SpringTest | None
-) -> Sequence[BenchLine]:
+def _bench(spring: ReliefSpring, scale: Scale, units: SpringUnits) -> Sequence[BenchLine]:
     length, force = units.length, units.force
     lines = []
     if spring.free_length is not None:
@@ -137,9 +155,9 @@ def _bench(
     fitted = spring.fitted_length
     at = "fitted length" if fitted is None else length(fitted)
     low, high = force(share_low * spring.force), force(share_high * spring.force)
-    opens = spring.opens_at(test) if test else None
+    opens, has = spring.opens_found, spring.force_found
     verdict = "" if opens is None else "passed" if spring.passes(opens) else "failed"
-    found = f"{force(test.force)} at {length(test.length)}" if test else ""
+    found = "" if has is None else force(has)
     lines.append(_line("force", f"force at {at}", f"{low.split()[0]} to {high}", found, verdict))
     accepts = f"{scale.figure(spring.least)} to {scale.one(spring.most)}"
     computed = f"{scale.one(opens)}, computed" if opens is not None else ""

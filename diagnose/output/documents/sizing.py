@@ -10,7 +10,6 @@ from diagnose.circuit.band import Band
 from diagnose.circuit.forecast import HORSEPOWER
 from diagnose.circuit.oil_choice import OilChoice
 from diagnose.circuit.pump_supply import MARGIN, Supply
-from diagnose.circuit.relief_spring import SpringTest
 from diagnose.circuit.sizing import AS_IT_IS, NOW, PUMP, RELIEF, RIGHT, Choice, Sizing
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.relief_spring import SizingSpring, SpringUnits, spring_document
@@ -132,15 +131,15 @@ class SizingDocument:
     next_command: str  #: and the command for it
 
 
-def sizing_document(found: Sizing, test: SpringTest | None = None) -> SizingDocument:
-    """Build the document; ``test``: the relief spring as measured on the bench."""
+def sizing_document(found: Sizing) -> SizingDocument:
+    """Build the document."""
     scale, units, case = scale_of(found.case), units_of(found.case), found.case
     heat = scale.heat
     at = f"{found.target.rpm:.0f} rpm, oil {heat(found.hot)}"
     pressure = scale.one(found.target.pressure)
     thinnest = found.thinnest
     path = as_typed(str(case.path or "CASE"))
-    spring = spring_document(found.spring, scale, SpringUnits.of(case), test)
+    spring = spring_document(found.spring, scale, SpringUnits.of(case, found.spring))
     do_next, next_command = _next(found, spring, path)
     return SizingDocument(
         case=str(case.path) if case.path else None,

@@ -79,10 +79,6 @@ def _spring(document: SizingDocument, full: bool) -> list[str]:
         lines += _table(("right", "found", "verdict"), rows, "Bench test")
         record = document.record
         return [*lines, *wrapped(f"Write what you found down: {record}", 2, whole=[record])]
-    for bench in spring.bench:
-        if bench.verdict:
-            said = f"{bench.says}: {bench.found}, {bench.verdict} ({bench.accepts})"
-            lines += wrapped(said, 2, 4)
     return lines
 
 
