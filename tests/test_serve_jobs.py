@@ -7,6 +7,10 @@ from pathlib import Path
 import pytest
 
 from diagnose.case.loading import load
+from diagnose.circuit.forecast import forecast, with_other_changes
+from diagnose.entry.requests import parse_changes
+from diagnose.output.as_json import as_json
+from diagnose.output.documents.forecast import forecast_document
 from diagnose.output.documents.review import review_document
 from diagnose.serve.addresses import ADDRESSES
 from knowledge.book import the_book
@@ -219,6 +223,17 @@ def test_a_slider_moves_the_curve(tmp_path: Path) -> None:
     drawn = tab.get(f"{path}.svg?main_clearance=2.5")
     assert drawn.headers["content-type"] == "image/svg+xml"
     assert "after" in drawn.text
+
+
+def test_a_slider_shows_what_the_command_computes(tmp_path: Path) -> None:
+    """Other changes to an engine that is solved already come to the same document."""
+    case = load(jobs_in(tmp_path, "dunlin") / "dunlin.toml", the_book())
+    changes = parse_changes(["main_clearance=2.5 thou", "oil=20W-50", "pump_displacement=+10 %"])
+    before = forecast(case, the_book(), [])
+    quick = forecast_document(with_other_changes(before, changes), forecast_document(before))
+    whole = forecast_document(forecast(case, the_book(), changes))
+    assert as_json(quick) == as_json(whole)
+    assert quick.plot == whole.plot
 
 
 def test_a_job_is_closed_with_its_cause(tmp_path: Path) -> None:

@@ -8,7 +8,7 @@ found yet.
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import reduce
 
 import numpy as np
@@ -148,6 +148,13 @@ def forecast(
         limits=limits,
         units=units,
     )
+
+
+def with_other_changes(known: Forecast, settings: Sequence[Setting]) -> Forecast:
+    """Predict other changes to the engine of a forecast; what it is now is not solved anew."""
+    changed = with_settings(known.state.engine(), settings)
+    after = predict(changed, known.speeds, known.hot_temperature)
+    return replace(known, settings=tuple(settings), after=after)
 
 
 LIMITS = (HOT_IDLE_PRESSURE, USUAL_IDLE_SPEED, STOP_RUNNING_PRESSURE)

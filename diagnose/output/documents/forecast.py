@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 
@@ -153,8 +153,11 @@ class ForecastDocument:
     pump_power: Mapping[str, str] = field(metadata=NOT_IN_JSON)  #: by state of running
 
 
-def forecast_document(forecast: Forecast) -> ForecastDocument:
-    """Build the document of a forecast."""
+def forecast_document(forecast: Forecast, like: ForecastDocument | None = None) -> ForecastDocument:
+    """Build the document of a forecast.
+
+    ``like``: the document of other changes to the same engine, for what would be enough.
+    """
     scale, fits = scale_of(forecast.case), forecast.fits
     speeds = tuple(_speed(forecast, i) for i in range(len(forecast.speeds))) if fits else ()
     return ForecastDocument(
@@ -172,7 +175,7 @@ def forecast_document(forecast: Forecast) -> ForecastDocument:
         hot=forecast.hot_temperature,
         cold=COLD,
         speeds=speeds,
-        targets=tuple(_target(forecast, t) for t in forecast.targets) if fits else (),
+        targets=_targets(forecast, like) if fits else (),
         buys=relief_cost(forecast) if fits else None,
         warnings=repair_warnings(forecast) if forecast.settings and fits else (),
         title=forecast.case.job.title,
@@ -311,6 +314,15 @@ def _plot(forecast: Forecast, speeds: tuple[ForecastSpeed, ...], scale: Scale) -
         lines=lines,
         points=[(t.rpm, t.pressure / scale.factor) for t in forecast.targets],
         points_say="wanted",
+    )
+
+
+def _targets(forecast: Forecast, like: ForecastDocument | None) -> tuple[ForecastTarget, ...]:
+    if like is None:
+        return tuple(_target(forecast, t) for t in forecast.targets)
+    return tuple(
+        replace(known, met_after=forecast.chance(target, forecast.after))
+        for target, known in zip(forecast.targets, like.targets, strict=True)
     )
 
 

@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 
 from diagnose.circuit.engine_model import grade_name
-from diagnose.circuit.forecast import Forecast
+from diagnose.circuit.forecast import Forecast, with_other_changes
 from diagnose.circuit.forecast import forecast as forecast_of
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.entry.requests import parse_changes
@@ -158,8 +158,11 @@ def _document(known: Known, query: Mapping[str, str], sliders: list[Slider]) -> 
     changes += [f"oil={grade}"] if grade else []
 
     def made() -> ForecastDocument:
-        settings = parse_changes(changes)
-        return forecast_document(forecast_of(known.case, the_book(), settings, None))
+        there = _before(known)
+        now = kept(known, "forecast now", lambda: forecast_document(there))
+        if not changes:
+            return now
+        return forecast_document(with_other_changes(there, parse_changes(changes)), now)
 
     while sum(name.startswith("forecast:") for name in known.made) > MOST_KEPT:
         del known.made[next(name for name in known.made if name.startswith("forecast:"))]
