@@ -299,6 +299,16 @@ def test_findings_alarms_and_verdicts_go_by_the_card(tmp_path: Path) -> None:
     assert not Diagnosis(BOOK, job(tmp_path, reading, card=without)).alarms
 
 
+def test_a_spring_is_held_against_the_card(tmp_path: Path) -> None:
+    """The book has no limit of its length; the card has its figure."""
+    card = CARD.replace("[oil]", 'relief_spring_length = "2.40 in"\n[oil]')
+    case = job(tmp_path, card=card)
+    done = call("record", case.path, "relief_spring_length=2.30 in")
+    assert done.code == 0
+    wanted = "should be 2.4 in (this engine's own figure); 0.1 under it"
+    assert wanted in " ".join((done.out + done.err).split())
+
+
 def test_units_are_those_of_the_card(tmp_path: Path) -> None:
     case = job(tmp_path)
     assert case.unit("length", "rod_clearance") == "mm"
@@ -329,6 +339,20 @@ def test_a_bad_or_missing_card_is_one_line_of_the_job(tmp_path: Path) -> None:
     assert done.err.count("\n") == 1
     assert "engine.card:" in done.err
     assert "did you mean" in done.err
+
+
+@pytest.mark.parametrize("name", [".", "..", "trial", "job.toml", "x" * 300, "a/b", "a\\u0000b"])
+def test_any_name_of_a_card_is_one_clear_line(tmp_path: Path, name: str) -> None:
+    """Without its ending the card is found all the same."""
+    (tmp_path / "trial.toml").write_text(CARD, "utf-8")
+    path = tmp_path / "job.toml"
+    path.write_text(f'schema = 1\n[engine]\ncard = "{name}"\n', "utf-8")
+    if name == "trial":
+        assert load(path, BOOK).card is not None
+        return
+    with pytest.raises(BadCaseError) as caught:
+        load(path, BOOK)
+    assert all("card" in fault and "\n" not in fault for fault in caught.value.faults)
 
 
 def test_a_card_is_no_case_and_stands_in_no_ones_way(tmp_path: Path) -> None:

@@ -99,9 +99,10 @@ def _card_named(
     name = engine.get("card") if isinstance(engine, dict) else None
     if not isinstance(name, str) or not name.strip():
         return None  # other faults of the field are found with its table
-    beside = (path.parent if path else Path()) / name.strip()
+    name = name.strip()
+    file = name if name.lower().endswith(".toml") else f"{name}.toml"
     try:
-        return load_card(beside if beside.suffix else beside.with_suffix(".toml"), book)
+        return load_card((path.parent if path else Path()) / file, book)
     except (BadCaseError, NoCaseError) as error:
         for fault in error.faults:
             faults.add(f"engine.card: {error.where}: {fault}")

@@ -35,6 +35,7 @@ class Supply:
     by_branch: dict[str, float]  #: mean share of what is taken, the largest first
     least_pump: Band  #: displacement that delivers ``MARGIN`` more than is taken [m3/rev]
     this_pump: float  #: [m3/rev]
+    none_does: bool  #: whether even ten times the pump is too little
     bleeds: bool  #: whether the relief is already open at the pressure wanted
 
     @property
@@ -56,7 +57,9 @@ def supply(engine: Engine, target: Target, hot: float) -> Supply:
     branches = {k: q for k, q in flows.items() if k not in ("slip", "relief", "theoretical")}
     takes = np.asarray(sum(branches.values(), start=0.0))
     delivers = np.asarray(at["surplus"]) + np.asarray(at["flows"]["relief"]) + takes
+    delivers = np.maximum(delivers, 0.0)  # of one that does not fill, rounding may leave less
     shares = {k: float(np.mean(np.asarray(q) / takes)) for k, q in branches.items()}
+    least = Band.of(least_pump(engine, target, hot))
     return Supply(
         delivers=Band.of(delivers),
         takes=Band.of(takes),
@@ -64,8 +67,9 @@ def supply(engine: Engine, target: Target, hot: float) -> Supply:
         spare=Band.of(delivers / takes - 1),
         chance=float(np.mean(delivers >= takes)),
         by_branch=dict(sorted(shares.items(), key=lambda s: -s[1])),
-        least_pump=Band.of(least_pump(engine, target, hot)),
+        least_pump=least,
         this_pump=float(np.median(np.asarray(engine.pump_displacement))),
+        none_does=least.mean > 0.98 * FACTORS[1] * float(np.mean(engine.pump_displacement)),
         bleeds=bool(np.mean(np.asarray(flows["relief"]) > 0.01 * takes) > 0.5),
     )
 

@@ -221,11 +221,16 @@ def _supply(supply: Supply, pressure: str) -> SizingSupply:
         else f"{-100 * spare.mean:.0f} % too little"
     )
     first, share = next(iter(supply.by_branch.items()))
+    least = (
+        "Not even ten times the pump would do."
+        if supply.none_does
+        else f"Least pump with {100 * MARGIN:.0f} % to spare: {supply.least_pump.high / CC:.1f} cm3 "
+        f"a turn; this one {supply.this_pump / CC:.1f}."
+    )
     says = (
         f"{word}. It delivers {_litres(supply.delivers)} l/min at {pressure}, of which the engine "
         f"takes {_litres(supply.takes)}: {much} ({100 * spare.low:.0f} to {100 * spare.high:.0f}). "
-        f"Least pump with {100 * MARGIN:.0f} % to spare: {supply.least_pump.high / CC:.1f} cm3 a "
-        f"turn; this one {supply.this_pump / CC:.1f}."
+        f"{least}"
     )
     if supply.bleeds:
         says += " The relief valve is open there already: no pump gets past it."

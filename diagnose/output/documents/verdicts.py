@@ -29,8 +29,11 @@ def verdicts(saved: Appended, book: Book) -> Mapping[int, str]:
             unit = unit_in(measured.entry.value or "", DIMENSIONS[measured.measure.dimension])
             every = measured_bounds(measured.measure, measured.value, after, book)
             dimension = DIMENSIONS[measured.measure.dimension]
-            limited = any(book.limits_of(measured.measure.quantity))
-            nothing = NO_FIGURE if limited else NO_LIMIT
+            quantity = measured.measure.quantity
+            nothing = NO_FIGURE if any(book.limits_of(quantity)) else NO_LIMIT
+            own = after.card.values.get(quantity.id) if after.card else None
+            if own is not None and own.middle is not None:
+                nothing = _beside(measured.value, own.middle, dimension, unit)
             found[measured.entry.no] = _sentence(every, dimension, unit) if every else nothing
     for work in after.task_records:
         if work.entry.no >= first and work.value is not None:
@@ -46,6 +49,13 @@ def verdicts(saved: Appended, book: Book) -> Mapping[int, str]:
             if every := reading_bounds(reading.reading, after):
                 found[reading.entry.no] = _sentence(every, DIMENSIONS["pressure"], unit)
     return found
+
+
+def _beside(value: float, own: float, dimension: Dimension, unit: str | None) -> str:
+    """A value beside the figure on the engine's card, of a quantity without limits in the book."""
+    off = value - own
+    by = f"; {_by(abs(off), dimension, unit)} {'over' if off > 0 else 'under'} it" if off else ""
+    return f"should be {show(own, dimension, unit)} ({OWN.title}){by}"
 
 
 def _sentence(every: Sequence[Sequence[Bound]], dimension: Dimension, unit: str | None) -> str:
