@@ -199,25 +199,30 @@ def judge_bearings(case: Case) -> Bearings:
     return bearings_of(case, the_book())
 
 
-def forecast(case: Case, changes: Sequence[str], *, target: str = "") -> Forecast:
+def forecast(
+    case: Case, changes: Sequence[str] = (), *, fixes: Sequence[str] = (), target: str = ""
+) -> Forecast:
     """Predict the pressure after a planned repair.
 
-    ``changes``: what the repair changes, as ``"main_clearance=0.0025 in"``,
-    ``"pump_displacement=+25 %"`` or ``"oil=15W-40"``. ``target``: a hot pressure to reach,
-    ``"25 psi"`` at idle speed or ``"2500 rpm 40 psi"``.
+    ``fixes``: what is put right, in trade words, as ``"relief"``, ``"mains=0.002"`` or
+    ``"oil=20W-50"``. ``changes``: quantities by name, as ``"main_clearance=0.0025 in"`` or
+    ``"pump_displacement=+25 %"``. ``target``: a hot pressure to reach, ``"25 psi"`` at idle speed or
+    ``"2500 rpm 40 psi"``.
 
+    ``fits`` of the result is false where no plausible engine shows the case's readings: then its
+    figures are worth nothing, and ``state.readings`` says which reading is missed and by how much.
     ``hot_pressure(repair.after, 700)`` of the result ``repair`` is the pressure in Pa for each
     plausible engine; ``before`` and ``after`` hold all quantities, hot and cold, in SI units and
-    shape (engines, speeds), at ``speeds`` in rpm. Raises UsageError for a change or target that cannot be read, or without
-    figures for the circuit of this layout.
+    shape (engines, speeds), at ``speeds`` in rpm. Raises UsageError for a change, fix or target that
+    cannot be read, or without figures for the circuit of this layout.
     """
     from diagnose.circuit.forecast import forecast as forecast_of
-    from diagnose.entry.requests import parse_changes, parse_target
+    from diagnose.entry.requests import parse_changes, parse_fixes, parse_target
     from knowledge.book import the_book
 
-    settings = parse_changes(changes)
+    settings, plans = parse_changes(changes), parse_fixes(fixes, case)
     wanted = parse_target(target, case) if target else None
-    return forecast_of(case, the_book(), settings, wanted)
+    return forecast_of(case, the_book(), settings, wanted, plans=plans)
 
 
 def sizing(

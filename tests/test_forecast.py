@@ -230,7 +230,7 @@ def test_command(tmp_path: Path) -> None:
     words_out = " ".join(done.out.split())
     assert "costs nothing" in words_out
     assert "500 to 550 hp" in words_out
-    assert "What single change would be enough" in words_out
+    assert "Smallest repairs for" in words_out
     assert max(map(len, done.out.splitlines())) <= 80
     data = json.loads(call("forecast", path, *words, "--target", "2500 rpm 40 psi", "--json").out)
     assert data["schema"] == 1

@@ -6,7 +6,7 @@ nobody has found yet; its shape over speed and heat follows from the readings.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, fields, is_dataclass, replace
 from functools import reduce
 from math import hypot, sqrt
@@ -27,12 +27,13 @@ from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import density, dynamic_viscosity
 from diagnose.hydraulics.ranges import FloatArray, Floats
-from knowledge.model import Reading
+from knowledge.circuit import conditions as c
+from knowledge.model import Condition, Reading
 from knowledge.pressure.gauge import gauge_error
 from knowledge.units import PSI
 
 LEAST_RISE, MOST_RISE = 0.1, 60.0  #: K: of a bearing's film over the gallery
-ROUNDS = 6  #: steps towards the readings
+ROUNDS = 4  #: steps towards the readings
 MISFIT = 0.03  #: error of the model, share of the pressure (judgement)
 FITS = 2.0  #: standard errors that the mean engine may be off a reading: 95 in 100 are not
 ORIFICE = 0.65  #: discharge coefficient a loss through a hole is scaled with (judgement)
@@ -90,12 +91,21 @@ WEEP, HOLE, WEAK_RELIEF, SLIP = "weep", "hole", "relief", "slip"
 LESS_OIL, SUCTION = "delivery", "suction"
 KINDS = {WEEP: 0.8, HOLE: 0.8, WEAK_RELIEF: 0.4, SLIP: 0.4, LESS_OIL: 0.5, SUCTION: 0.8}
 BEND = 0.25  #: how round the beginning of a loss is, for the slope
-FEW = 0.15  #: share of the engines that must be able to show the readings
+FEW = 0.1  #: share of the engines that must be able to show the readings
 WIDER = 3.0  #: times the covariance before: what this engine shows counts for more (judgement)
 RIDGE = 0.05  #: of each variance, added so that the covariance of few engines can be inverted
 STEP = 0.2  #: standard deviations, for the slope
 LEAST_SD = 1e-3  #: of a coordinate
 SHORTER = np.array([1.0, 0.5, 0.2])  #: of a step, tried
+#: the conditions that act like each kind
+ACTS_LIKE: Mapping[str, tuple[Condition, ...]] = {
+    WEEP: (c.CLEARANCES_WIDE,),
+    HOLE: (c.RELIEF_BLEEDS, c.OPEN_LEAK_INSIDE),
+    WEAK_RELIEF: (c.RELIEF_CAPS_LOW,),
+    SLIP: (c.PUMP_SLIP,),
+    LESS_OIL: (c.DELIVERY_REDUCED,),
+    SUCTION: (c.SUCTION_THROTTLED,),
+}
 NONE_BELOW = 0.7  #: score up to which there is none: it is there in one engine of four
 
 
@@ -198,6 +208,11 @@ class AsRead:
         return Band.of(whole - left)
 
 
+def kinds_of(conditions: Collection[Condition]) -> frozenset[str]:
+    """Return the kinds of loss that act like any of these conditions."""
+    return frozenset(k for k, like in ACTS_LIKE.items() if not set(like).isdisjoint(conditions))
+
+
 def as_read(
     case: Case, sound: Engine, found: Sequence[Deviation], rng: np.random.Generator
 ) -> AsRead:
@@ -221,10 +236,14 @@ def as_read(
     if counts.any():
         x = _coordinates(prior)
         wanted = known + errors * rng.standard_normal((len(x), len(known)))
-        x = _closest(prior, x, points, wanted, errors, counts)
-        off = (shown(_moved(prior, x).engine(), points) - known)[:, counts] / errors[counts]
+        done, cost = _closest(prior, x, x, points, wanted, errors, counts)
+        best = done[np.argsort(cost)[: len(x) // 4]]  # from where the others try once more
+        again = best[rng.integers(len(best), size=len(x))]
+        more, dearer = _closest(prior, x, again, points, wanted, errors, counts)
+        done = np.where((dearer < cost)[:, None], more, done)
+        off = (shown(_moved(prior, done).engine(), points) - known)[:, counts] / errors[counts]
         rows = _able(off)
-        state = _moved(_rows_of(prior, rows), x[rows])
+        state = _moved(_rows_of(prior, rows), done[rows])
     shows = shown(state.engine(), points)
     fits = [
         ReadingFit(read=r, shows=Band.of(shows[:, i]), error=float(errors[i]))
@@ -266,14 +285,15 @@ def _taken(each: Any, rows: NDArray[np.int_]) -> Any:
 def _closest(
     prior: AsRead,
     x: FloatArray,
+    start: FloatArray,
     points: Sequence[Point],
     wanted: FloatArray,
     errors: FloatArray,
     counts: NDArray[np.bool_],
-) -> FloatArray:
+) -> tuple[FloatArray, FloatArray]:
     """Return for each engine the coordinates nearest to its own that show what is ``wanted``.
 
-    Gauss-Newton steps on ``|x - x0|^2 / C + |wanted - shown|^2 / errors^2``, each shortened until
+    Also their cost. Gauss-Newton steps from ``start`` on ``|x - x0|^2 / C + |wanted - shown|^2 / errors^2``, each shortened until
     it is better; ``C`` is the covariance of all engines.
     """
     dims = len(_VARIED)  # scores are independent of them and of each other
@@ -292,7 +312,7 @@ def _closest(
         away = at - x
         return np.asarray(np.einsum("...i,ij,...j", away, inverse, away) + (miss**2).sum(-1))
 
-    at, miss = x, missed(x)
+    at, miss = start, missed(start)
     least = cost(at, miss)
     for _ in range(ROUNDS):
         slope = (miss - missed(at + step[:, None])) / np.diag(step)[:, None, None]
@@ -309,7 +329,7 @@ def _closest(
         at = np.where(better[:, None], ways[best, rows], at)
         miss = np.where(better[:, None], misses[best, rows], miss)
         least = np.where(better, costs[best, rows], least)
-    return at
+    return at, least
 
 
 def _size(score: FloatArray) -> FloatArray:

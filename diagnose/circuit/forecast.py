@@ -17,6 +17,7 @@ from diagnose.case.case import Case
 from diagnose.circuit.as_read import AsRead, as_read
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation, deviations, sound_engines
+from diagnose.circuit.fixes import Planned, repaired
 from diagnose.circuit.operating_points import CRUISE, is_hot, latest_readings, points_of
 from diagnose.circuit.parameters import NAMES
 from diagnose.circuit.settings import Setting
@@ -27,6 +28,7 @@ from diagnose.hydraulics.ranges import FloatArray
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.limits import Limit
+from knowledge.model import Source
 from knowledge.model import State as FeatureState
 from knowledge.pressure.gauge import PSI_PER_1000
 from knowledge.pressure.quantities import (
@@ -53,6 +55,7 @@ class Target:
     rpm: float
     pressure: float
     says: str
+    source: Source | None = None  #: of a usual figure; None where it is the engine's own
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,6 +86,7 @@ class Forecast:
 
     case: Case
     settings: tuple[Setting, ...]
+    plans: tuple[Planned, ...]  #: repairs in trade words, made before ``settings``
     found: tuple[Deviation, ...]
     speeds: FloatArray  #: [rpm], idle first
     hot_temperature: float
@@ -94,6 +98,17 @@ class Forecast:
     unlisted: Band | None  #: what a loss nobody has found takes at hot idle [Pa]
     limits: Mapping[Limit, float]
     units: Mapping[str, str]  #: the unit each measured thing was written in
+
+    @property
+    def changed(self) -> frozenset[str]:
+        """Ids of the findings put right and of what is set."""
+        righted = (d.id for p in self.plans for d in p.rights(self.found))
+        return frozenset((*(s.id for s in self.set_to), *righted))
+
+    @property
+    def set_to(self) -> tuple[Setting, ...]:
+        """Every quantity that is set to a value."""
+        return (*(p.setting for p in self.plans if p.setting), *self.settings)
 
     @property
     def fits(self) -> bool:
@@ -119,8 +134,12 @@ def forecast(
     target: Target | None = None,
     engines: int = ENGINES,
     seed: int = SEED,
+    plans: Sequence[Planned] = (),
 ) -> Forecast:
-    """Predict the case's engine before and after the changes, over plausible engines."""
+    """Predict the case's engine before and after the changes, over plausible engines.
+
+    ``plans``: repairs in trade words; ``settings``: quantities by name, set after those.
+    """
     rng = np.random.default_rng(seed)
     sound = sound_engines(case, book, engines, rng)
     state = as_read(case, sound, deviations(case, engines, rng), rng)
@@ -131,11 +150,12 @@ def forecast(
     hot = point.temperature
     as_found = state.engine()
     before = predict(as_found, speeds, hot)
-    after = predict(with_settings(as_found, settings), speeds, hot)
+    after = predict(with_settings(repaired(state, plans), settings), speeds, hot)
     units = units_of(case)
     return Forecast(
         case=case,
         settings=tuple(settings),
+        plans=tuple(plans),
         found=state.found,
         speeds=speeds,
         hot_temperature=hot,
@@ -200,13 +220,19 @@ def _near(rpm: float, speeds: Collection[float]) -> bool:
 
 def targets_of(case: Case, limits: Mapping[Limit, float]) -> tuple[Target, ...]:
     """Return the maker's limits at idle and running; else 10 psi for each 1000 rpm at cruise."""
-    cruise = CRUISE
-    given = "maker's limit" if HOT_IDLE_PRESSURE in case.limits else "usual limit"
+    cruise, own = CRUISE, HOT_IDLE_PRESSURE in case.limits
+    usual = case.usual_limits.get(HOT_IDLE_PRESSURE) or HOT_IDLE_PRESSURE.printed(case.has)[0]
+    given = "maker's limit" if own else "usual limit"
     running = Target(cruise, PSI_PER_1000 * cruise / 1000, "10 psi per 1000 rpm (common practice)")
     if HOT_RUNNING_PRESSURE in case.limits:
         running = Target(RUNNING_SPEED, case.limits[HOT_RUNNING_PRESSURE], "maker's limit there")
     return (
-        Target(limits[USUAL_IDLE_SPEED], limits[HOT_IDLE_PRESSURE], f"{given} at hot idle"),
+        Target(
+            limits[USUAL_IDLE_SPEED],
+            limits[HOT_IDLE_PRESSURE],
+            f"{given} at hot idle",
+            None if own else usual.source,
+        ),
         running,
     )
 

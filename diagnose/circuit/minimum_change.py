@@ -1,197 +1,339 @@
-"""For each single change of the engine, the least of it that meets a target.
+"""The smallest repairs that meet a target: single ones, and the fewest together where none does.
 
-Imported by ``output``. Changes start from the engine as found and go no further than
-back to a sound engine; what raises pressure without closing a leak is marked as a symptom.
+Imported by ``output``. Repairs start from the engine as found and go no further than back to a
+sound engine; what raises pressure without closing a leak is marked as a symptom.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import combinations
 
 import numpy as np
 
+from diagnose.circuit.as_read import KINDS
+from diagnose.circuit.band import Band
+from diagnose.circuit.deviations import Deviation
+from diagnose.circuit.fixes import closed_by, rights_of
 from diagnose.circuit.forecast import Forecast, Target
-from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
+from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, CircuitParameter
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
 from diagnose.hydraulics.ranges import FloatArray, Floats
+from knowledge.circuit import fixes as k
+from knowledge.circuit.fixes import Fix
 from knowledge.units import PSI, show
 
+MOST_TOGETHER = 4  #: repairs tried together
 ENOUGH = 0.9  #: share of plausible engines that must meet the target
 STEPS = 24  #: tried between what is there and as far as is sensible
 LESS = 0.02  #: a change smaller than this share is none
+WORTH = 1.0 * PSI  #: what brings less is no repair
 THICK = 1.1  #: times the usual viscosity from which oil is thicker than usual
 GRADES = ("5W-30", "10W-40", "15W-40", "20W-50")
-
-#: what can be restored to its value on a sound engine
-MENDED = (
-    "main_clearance",
-    "rod_clearance",
-    "cam_bearing_clearance",
-    "lifter_clearance",
-    "pump_side_clearance",
-    "pump_end_clearance",
-    "relief_seat_gap",
-    "relief_setting",
-    "open_hole",
-    "pickup_gap",
-    "screen_open_share",
-    "filter_blocked",
-)
 MOST_SETTING, MOST_PUMP = 80 * PSI, 1.5  #: most relief setting [Pa] and pump size (times) tried
+#: repairs that nobody would make on a mere guess
+DONE_IN_FULL = (k.RELIEF, k.PLUG, k.PICKUP, k.OIL_FILTER)
+NOT_ON_A_GUESS = (k.LEAK, k.OIL)
+
+Make = Callable[[Floats], Engine]  #: the engine with a share of a change made
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Remedy:
-    """One change, how much of the sensible range it takes, and its end value."""
+    """One repair, or several, how much of the sensible range it takes, and what it comes to."""
 
     what: str
+    fixes: tuple[Fix, ...]
     says: str
     start: str
     end: str
     way: float  #: share of the sensible change [1]
     symptom: bool
+    assumed: bool = False  #: nothing was found there: only if the loss nobody has found is there
     met: float  #: share of plausible engines that then meet the target
+    after: Band  #: pressure then [Pa]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class MinimumChange:
-    """For one target: the share that meets it already, and the single changes that would."""
+    """For one target: the share that meets it already, and the repairs that would."""
 
     target: Target
     met: float  #: share of plausible engines as found
     remedies: tuple[Remedy, ...]  #: those that treat no symptom first, then the smallest change
-    nearest: Remedy | None  #: where none is enough: the best single change
+    together: tuple[Remedy, ...]  #: two or more, where no single one closes what was found
+    short: tuple[Remedy, ...]  #: single repairs that are not enough, the best first
     mended: float  #: share that meets it with everything found put right
+
+    @property
+    def nearest(self) -> Remedy | None:
+        """Where none is enough: the best single repair."""
+        return self.short[0] if self.short and not self.remedies else None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Change:
+    """A repair that can be made in part, or in full together with others."""
+
+    what: str
+    fix: Fix
+    says: str
+    make: Make
+    start: str
+    end: Callable[[float], str]
+    put_right: tuple[Deviation, ...] = ()
+    closed: frozenset[str] = frozenset()
+    then: Callable[[Engine], Engine] | None = None
+    symptom: bool = False
+    assumed: bool = False
+    whole: bool = False  #: nobody would do it in part
 
 
 def minimum_change(forecast: Forecast, target: Target) -> MinimumChange:
-    """Find the single changes to the engine as found that meet a target hot."""
+    """Find the repairs of the engine as found that meet a target hot."""
     met = forecast.chance(target, forecast.before)
     if met >= ENOUGH:
-        return MinimumChange(target=target, met=met, remedies=(), nearest=None, mended=met)
-    tried = [*_put_right(forecast, target), *_leak(forecast, target), *_oil(forecast, target)]
-    tried += _more_pressure(forecast, target)
-    good = sorted((r for r in tried if r.met >= ENOUGH), key=lambda r: (r.symptom, r.way))
-    furthest = max(tried, key=lambda r: r.met, default=None)
-    short = furthest if furthest and not good and furthest.met > met else None
-    leaking = forecast.state.engine(put_right={d.id for d in forecast.found})
+        return MinimumChange(target=target, met=met, remedies=(), together=(), short=(), mended=met)
+    now = float(np.mean(forecast.hot_pressure(forecast.before, target.rpm)))
+    changes = [
+        *_found(forecast), *_guessed(forecast), *_leak(forecast), *_oil(forecast),
+        *_more_pressure(forecast),
+    ]  # fmt: skip
+    tried = [_single(c, forecast, target) for c in changes]
+    good = sorted((r for r in tried if r.met >= ENOUGH), key=_order)
+    short = sorted(
+        (r for r in tried if r.met < ENOUGH and r.after.mean > now + WORTH),
+        key=lambda r: (r.symptom, r.assumed, -r.met, -r.after.mean),
+    )
+    enough = any(not (r.symptom or r.assumed) for r in good)
+    together = () if enough else _together(changes, forecast, target)
+    mended = forecast.state.engine(put_right={d.id for d in forecast.found})
     return MinimumChange(
         target=target,
         met=met,
         remedies=tuple(good),
-        nearest=short,
-        mended=float(_met(leaking, forecast, target)),
+        together=together,
+        short=tuple(short),
+        mended=float(_met(_pressure(mended, forecast, target), target)),
     )
 
 
-def _put_right(forecast: Forecast, target: Target) -> Iterator[Remedy]:
-    """Restore each parameter found wrong towards its sound value."""
-    for name in MENDED:
-        parameter = CIRCUIT_PARAMETERS[name]
-        start, goal = (
-            _column(forecast, parameter.read(e)) for e in (forecast.before.engine, forecast.sound)
+def _order(remedy: Remedy) -> tuple[bool, bool, float]:
+    return remedy.symptom, remedy.assumed, remedy.way
+
+
+# ---------------------------------------------------------------------------- what is tried
+
+
+def _found(forecast: Forecast) -> Iterator[_Change]:
+    """Restore what was found wrong towards its value on a sound engine."""
+    for fix in k.ALL:
+        found = rights_of(fix, forecast.found)
+        pairs = [_ends(forecast, p) for p in dict.fromkeys(d.parameter for d in found) if p]
+        wrong = [e for e in pairs if not np.allclose(e.start, e.goal, rtol=LESS, atol=0)]
+        if not wrong or fix is k.OIL:
+            continue
+        yield _Change(
+            what=wrong[0].parameter.id if len(wrong) == 1 else fix.id,
+            fix=fix,
+            says=wrong[0].parameter.says if len(wrong) == 1 else fix.says,
+            make=_towards(forecast.before.engine, wrong),
+            start=", ".join(e.shown(forecast, 0.0) for e in wrong),
+            end=lambda way, wrong=wrong: ", ".join(  # type: ignore[misc]
+                e.shown(forecast, way) for e in wrong
+            ),
+            put_right=found,
+            whole=fix in DONE_IN_FULL,
         )
-        found = any(d.parameter is parameter for d in forecast.found)
-        if found and not np.allclose(start, goal, rtol=LESS, atol=0):
-            yield from _first_enough(forecast, target, name, start, goal, False)
 
 
-def _more_pressure(forecast: Forecast, target: Target) -> Iterator[Remedy]:
-    """Raise relief setting or pump size: pressure without closing a leak."""
-    engine = forecast.before.engine
-    setting = _column(forecast, engine.relief_setting)
-    higher = np.maximum(setting, MOST_SETTING)
-    yield from _first_enough(forecast, target, "relief_setting", setting, higher, True)
-    pump = _column(forecast, engine.pump_displacement)
-    yield from _first_enough(forecast, target, "pump_displacement", pump, MOST_PUMP * pump, True)
+def _guessed(forecast: Forecast) -> Iterator[_Change]:
+    """Close the loss nobody has found, if it is where a repair is made."""
+    for fix in k.ALL:
+        closed = closed_by(fix, forecast.state)
+        if not closed or fix in NOT_ON_A_GUESS:
+            continue
+        yield _Change(
+            what=fix.id,
+            fix=fix,
+            says=fix.says,
+            make=lambda _, closed=closed: forecast.state.engine(closed=closed),  # type: ignore[misc]
+            start="as it is",
+            end=lambda _: "as it should be",
+            closed=closed,
+            assumed=True,
+        )
 
 
-def _first_enough(
-    forecast: Forecast,
-    target: Target,
-    name: str,
-    start: FloatArray,
-    goal: FloatArray,
-    symptom: bool,
-) -> Iterator[Remedy]:
-    """The first step from ``start`` to ``goal`` that is enough, else the last."""
-    parameter = CIRCUIT_PARAMETERS[name]
-    unit = forecast.units.get(name)
-
-    def at(way: Floats) -> FloatArray:
-        return np.clip(start + way * (goal - start), *parameter.plausible)
-
-    way, met = _first(forecast, target, lambda w: parameter.apply(forecast.before.engine, at(w)))
-    shown, ends = parameter.shown(start, unit), parameter.shown(at(way), unit)
-    yield Remedy(
-        what=name, says=parameter.says, start=shown, end=ends, way=way, symptom=symptom, met=met
-    )
-
-
-def _leak(forecast: Forecast, target: Target) -> Iterator[Remedy]:
+def _leak(forecast: Forecast) -> Iterator[_Change]:
     """Close the loss nobody has found yet."""
     if forecast.unlisted is None or forecast.unlisted.mean < PSI:
         return
-
-    def closed(way: Floats) -> Engine:
-        return forecast.state.engine(share=1.0 - np.asarray(way))
-
-    way, met = _first(forecast, target, closed)
-    end = f"{100 * (1 - way):.0f} % of it"
-    yield Remedy(
+    yield _Change(
         what="unlisted_leak",
+        fix=k.LEAK,
         says="the loss nobody has found yet",
+        make=lambda way: forecast.state.engine(share=1.0 - np.asarray(way)),
         start="all",
-        end=end,
-        way=way,
-        symptom=False,
-        met=met,
+        end=lambda way: f"{100 * (1 - way):.0f} % of it",
+        closed=frozenset(KINDS),
     )
 
 
-def _oil(forecast: Forecast, target: Target) -> Iterator[Remedy]:
-    """Change to the thinnest of the usual grades that is enough."""
+def _oil(forecast: Forecast) -> Iterator[_Change]:
+    """Change to each of the usual grades that is thicker than what is in it."""
     engine, viscosity = forecast.before.engine, CIRCUIT_PARAMETERS["viscosity_at_100c"]
     now, usual = (float(np.median(np.asarray(e.oil.kv100))) for e in (engine, forecast.sound))
-    thicker = [g for g in GRADES if np.asarray(Oil.of_grade(g).kv100) > 1.05 * now]
-    for i, grade in enumerate(thicker, 1):
+    for grade in GRADES:
         oil = Oil.of_grade(grade)
-        met = float(_met(replace(engine, oil=oil), forecast, target))
-        if met < ENOUGH and i < len(thicker):
+        thickness = float(np.asarray(oil.kv100))
+        if thickness <= 1.05 * now:
             continue
-        thick = float(np.asarray(oil.kv100)) > THICK * usual
-        end = f"{grade} ({show(float(np.asarray(oil.kv100)), viscosity.dimension, 'cSt')})"
-        says = "thicker oil" if thick else "fresh oil"
-        yield Remedy(
+        end = f"{grade} ({show(thickness, viscosity.dimension, 'cSt')})"
+        thick = thickness > THICK * usual
+        yield _Change(
             what="oil",
-            says=says,
+            fix=k.OIL,
+            says="thicker oil" if thick else "fresh oil",
+            make=lambda _, oil=oil: replace(engine, oil=oil),  # type: ignore[misc]
             start=viscosity.shown(now),
-            end=end,
-            way=i / len(thicker),
+            end=lambda _, end=end: end,  # type: ignore[misc]
+            then=lambda e, oil=oil: replace(e, oil=oil),  # type: ignore[misc]
             symptom=thick,
-            met=met,
         )
-        return
 
 
-def _first(
-    forecast: Forecast, target: Target, made: Callable[[Floats], Engine]
-) -> tuple[float, float]:
-    """Return the least share of the change that is enough, else 1, and the share of engines met."""
+def _more_pressure(forecast: Forecast) -> Iterator[_Change]:
+    """Raise relief setting or pump size: pressure without closing a leak."""
+    engine = forecast.before.engine
+    for name, fix, least, times in (
+        ("relief_setting", k.RELIEF, MOST_SETTING, 1.0),
+        ("pump_displacement", k.PUMP, 0.0, MOST_PUMP),
+    ):
+        parameter = CIRCUIT_PARAMETERS[name]
+        start = _column(forecast, parameter.read(engine))
+        ends = _Ends(parameter, start, np.maximum(times * start, least))
+        yield _Change(
+            what=name,
+            fix=fix,
+            says=parameter.says,
+            make=_towards(engine, [ends]),
+            start=ends.shown(forecast, 0.0),
+            end=lambda way, ends=ends: ends.shown(forecast, way),  # type: ignore[misc]
+            then=lambda e, ends=ends: ends.parameter.apply(e, ends.at(1.0)),  # type: ignore[misc]
+            symptom=True,
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class _Ends:
+    """A parameter from what is there to as far as is sensible, a row for each engine."""
+
+    parameter: CircuitParameter
+    start: FloatArray
+    goal: FloatArray
+
+    def at(self, way: Floats) -> FloatArray:
+        value = self.start + way * (self.goal - self.start)
+        return np.clip(value, *self.parameter.plausible)
+
+    def shown(self, forecast: Forecast, way: float) -> str:
+        return self.parameter.shown(self.at(way), forecast.units.get(self.parameter.id))
+
+
+def _ends(forecast: Forecast, parameter: CircuitParameter) -> _Ends:
+    start, goal = (
+        _column(forecast, parameter.read(e)) for e in (forecast.before.engine, forecast.sound)
+    )
+    return _Ends(parameter, start, goal)
+
+
+def _towards(engine: Engine, ends: Sequence[_Ends]) -> Make:
+    def made(way: Floats) -> Engine:
+        changed = engine
+        for each in ends:
+            changed = each.parameter.apply(changed, each.at(way))
+        return changed
+
+    return made
+
+
+# ------------------------------------------------------------------------ what it comes to
+
+
+def _single(change: _Change, forecast: Forecast, target: Target) -> Remedy:
+    """The first step of a change that is enough, else the last."""
     way = np.linspace(0, 1, STEPS + 1)[1:, None, None]
-    met = np.atleast_1d(_met(made(way), forecast, target))
-    at = int(np.argmax(met >= ENOUGH)) if met.max() >= ENOUGH else STEPS - 1
-    return float(way[at].item()), float(met[at])
+    pressure = _pressure(change.make(way), forecast, target)
+    pressure = np.broadcast_to(pressure, (STEPS, *pressure.shape[-2:]))
+    met = np.atleast_1d(_met(pressure, target))
+    at = STEPS - 1
+    if met.max() >= ENOUGH and not change.whole:
+        at = int(np.argmax(met >= ENOUGH))
+    share = float(way[at].item())
+    return Remedy(
+        what=change.what,
+        fixes=(change.fix,),
+        says=change.says,
+        start=change.start,
+        end=change.end(share),
+        way=share,
+        symptom=change.symptom,
+        assumed=change.assumed,
+        met=float(met[at]),
+        after=Band.of(pressure[at]),
+    )
 
 
-def _met(engine: Engine, forecast: Forecast, target: Target) -> FloatArray:
-    """Return the share of engines that meet the target, for each step."""
+def _together(changes: Sequence[_Change], forecast: Forecast, target: Target) -> tuple[Remedy, ...]:
+    """The fewest repairs that meet the target together, in full; with a symptom only at need."""
+    every = [c for c in changes if not c.assumed]
+    plain = [c for c in every if not c.symptom]
+    for pool, most in ((plain, MOST_TOGETHER), (every, 2)):
+        for count in range(2, most + 1):
+            tried = (
+                _all(each, forecast, target)
+                for each in combinations(pool, count)
+                if len({c.fix for c in each}) == count and sum(c.symptom for c in each) < 2
+            )
+            if good := sorted((r for r in tried if r.met >= ENOUGH), key=lambda r: -r.met):
+                return tuple(good)
+    return ()
+
+
+def _all(changes: Sequence[_Change], forecast: Forecast, target: Target) -> Remedy:
+    engine = forecast.state.engine(
+        put_right={d.id for c in changes for d in c.put_right},
+        closed=frozenset[str]().union(*(c.closed for c in changes)),
+    )
+    for each in changes:
+        engine = each.then(engine) if each.then else engine
+    pressure = _pressure(engine, forecast, target)
+    return Remedy(
+        what=" + ".join(c.what for c in changes),
+        fixes=tuple(c.fix for c in changes),
+        says=" and ".join(f"{c.says} {c.start} -> {c.end(1.0)}" for c in changes),
+        start="",
+        end="",
+        way=1.0,
+        symptom=any(c.symptom for c in changes),
+        met=float(_met(pressure, target)),
+        after=Band.of(pressure),
+    )
+
+
+def _pressure(engine: Engine, forecast: Forecast, target: Target) -> FloatArray:
+    """Hot gallery pressure at the target's speed [Pa], (..., engines, 1)."""
     state = solve(engine, np.array([target.rpm]), forecast.hot_temperature)
-    good = np.asarray(state.gallery_pressure) >= target.pressure
-    return np.asarray(np.mean(good, axis=(-2, -1)))
+    return np.asarray(state.gallery_pressure)
+
+
+def _met(pressure: FloatArray, target: Target) -> FloatArray:
+    """Return the share of engines that meet the target, for each step."""
+    return np.asarray(np.mean(pressure >= target.pressure, axis=(-2, -1)))
 
 
 def _column(forecast: Forecast, value: Floats) -> FloatArray:

@@ -11,8 +11,10 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from diagnose.circuit.deviations import Deviation
+from diagnose.circuit.fixes import closed_by
 from diagnose.circuit.forecast import HORSEPOWER, Forecast, predict
 from diagnose.circuit.parameters import CircuitParameter
+from knowledge.circuit.fixes import OIL
 from knowledge.engines.features import PUMP_ON_DISTRIBUTOR_SHAFT
 from knowledge.limits import Limit
 from knowledge.model import State
@@ -76,14 +78,15 @@ def _starved(forecast: Forecast) -> Iterator[RepairWarning]:
 
 def _symptom(forecast: Forecast) -> Iterator[RepairWarning]:
     """More pump, spring or oil while a leak stays."""
-    names = {s.id for s in forecast.settings}
-    brings = [w for n in BRINGS if n in names and (w := _raised(forecast, n))]
+    names, set_to = forecast.changed, {s.id for s in forecast.set_to}
+    brings = [w for n in BRINGS if n in set_to and (w := _raised(forecast, n))]
     if not brings:
         return
     stays = [
         f"{d.says} {d.found}" for d in forecast.found if d.id not in names and _leaks(forecast, d)
     ]
-    if forecast.unlisted and forecast.unlisted.mean > 2 * PSI:
+    closes = any(closed_by(p.fix, forecast.state) for p in forecast.plans if p.fix)
+    if forecast.unlisted and forecast.unlisted.mean > 2 * PSI and not closes:
         stays.append(f"a leak not found yet ({forecast.unlisted.mean / PSI:.0f} psi at hot idle)")
     if stays:
         yield RepairWarning(
@@ -181,7 +184,7 @@ def _drive(forecast: Forecast) -> Iterator[RepairWarning]:
 
 def _fits(forecast: Forecast) -> Iterator[RepairWarning]:
     """A bearing set too tight, or a pickup too near or too far."""
-    for s in forecast.settings:
+    for s in forecast.set_to:
         if s.parameter is None:
             continue
         value = float(np.median(np.asarray(s.parameter.read(forecast.after.engine))))
@@ -206,8 +209,8 @@ def _limit(forecast: Forecast, limit: Limit) -> float:
 def _fuel(forecast: Forecast) -> Iterator[RepairWarning]:
     fresh = any(
         s.parameter is None or s.parameter.quantity is oil.VISCOSITY_AT_100C
-        for s in forecast.settings
-    )
+        for s in forecast.set_to
+    ) or any(p.fix is OIL for p in forecast.plans)
     if fresh and any(d.id == oil.FUEL_SHARE.id for d in forecast.found):
         yield RepairWarning(
             "symptom", "Fresh oil is thinned again until the fuel's way in is closed."

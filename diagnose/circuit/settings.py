@@ -73,7 +73,7 @@ def setting(text: str) -> Setting:
         raise UsageError(
             f"--set: no such thing to change, '{plain(name)}'.{nearest(id_, [*NAMES, 'oil']) or known}"
         )
-    return _value(parameter, typed)
+    return value_of(parameter, typed, f"--set {parameter.id}")
 
 
 def _oil(typed: str) -> Setting:
@@ -84,23 +84,24 @@ def _oil(typed: str) -> Setting:
     return Setting(parameter=None, text=typed)
 
 
-def _value(parameter: CircuitParameter, typed: str) -> Setting:
+def value_of(parameter: CircuitParameter, typed: str, option: str) -> Setting:
+    """Parse the value a parameter is set to. Raises UsageError that begins with ``option``."""
     change = typed[0] in "+-"
     try:
         if change and parameter.dimension is not FRACTION and typed.rstrip().endswith("%"):
             factor = 1 + parse(typed, FRACTION)
             if factor <= 0:
-                raise UsageError(f"--set {parameter.id}: '{plain(typed)}' leaves nothing of it")
+                raise UsageError(f"{option}: '{plain(typed)}' leaves nothing of it")
             return Setting(parameter=parameter, text=typed, value=factor, relative=True)
         value = parse(typed, parameter.dimension)
     except UnitError as error:
-        raise UsageError(f"--set {parameter.id}: {error}") from None
+        raise UsageError(f"{option}: {error}") from None
     low, high = parameter.plausible
     if change:
         return Setting(parameter=parameter, text=typed, value=value, added=True)
     if not low <= value <= high:
         raise UsageError(
-            f"--set {parameter.id}: '{plain(typed)}' cannot be; "
+            f"{option}: '{plain(typed)}' cannot be; "
             f"expected {parameter.shown(low)} to {parameter.shown(high)}"
         )
     return Setting(parameter=parameter, text=typed, value=value)

@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from diagnose.cli import printing
-from diagnose.cli.options import AsJson, CaseFile, Changes, Whole
+from diagnose.cli.options import AsJson, ByName, CaseFile, Fixes, Whole
 from diagnose.errors import UsageError
+
+if TYPE_CHECKING:
+    from diagnose.circuit.forecast import Forecast
 
 
 def survey(
@@ -84,7 +87,8 @@ def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
 
 def forecast(
     case: CaseFile,
-    changes: Changes = None,
+    fix: Fixes = None,
+    changes: ByName = None,
     target: Annotated[
         str,
         typer.Option(
@@ -103,12 +107,22 @@ def forecast(
 ) -> None:
     """Pressure over speed, cold and hot, before and after a planned repair; what it costs.
 
-    Warns where the repair treats a symptom, and says what single change would be enough.
-    With --at: what the gauge should show there, learned from this engine's own readings.
+    It starts from what the gauge shows, or says that the model does not fit. Without a repair it
+    ranks the smallest ones that meet the pressure wanted, with parts and minutes. Warns where a
+    repair treats a symptom. With --at: what the gauge should show there, learned from this
+    engine's own readings.
+
+    Keys of --json: fits, misfit (says, readings, could_be, do_next), readings (entry, rpm, oil,
+    read, error, before, fits), found, unlisted, set (name, to), speeds (rpm, hot_before,
+    hot_after, cold_before, cold_after), targets (rpm, pressure, source, met_before, met_after,
+    met_mended; enough and not_enough: fixes, change, from, to, way, symptom, assumed, met, after,
+    parts, minutes, opens), buys, warnings. --fix alone: can_fix (name, says, today, range, found).
+    Pa, K, rpm; bands are low, mean, high.
     """
     from diagnose.case.loading import load
+    from diagnose.circuit.fixes import UnknownFixError
     from diagnose.circuit.forecast import forecast as forecast_of
-    from diagnose.entry.requests import parse_changes, parse_target
+    from diagnose.entry.requests import parse_changes, parse_fixes, parse_target
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.forecast import forecast_document
     from diagnose.output.text.forecast import forecast_text
@@ -116,19 +130,41 @@ def forecast(
     from knowledge.book import the_book
 
     if at:
-        if changes or target:
-            raise UsageError("--at stands alone: it needs no --set and no --target")
+        if changes or target or fix:
+            raise UsageError("--at stands alone: it needs no --fix, no --set and no --target")
         _expected(case, at, json)
         return
     settings = parse_changes(changes or ())
     book = the_book()
     loaded = load(case, book)
     wanted = parse_target(target, loaded) if target else None
-    document = forecast_document(forecast_of(loaded, book, settings, wanted))
+    if fix and "" in fix:
+        _list_fixes(forecast_of(loaded, book, ()), json)
+        return
+    try:
+        plans = parse_fixes(fix or (), loaded)
+    except UnknownFixError:
+        _list_fixes(forecast_of(loaded, book, ()), json)
+        raise
+    found = forecast_of(loaded, book, settings, wanted, plans=plans)
+    document = forecast_document(found)
     if json:
         printing.data(as_json(document))
     else:
         printing.answer(forecast_text(document) if whole else forecast_brief(document))
+
+
+def _list_fixes(before: Forecast, json: bool) -> None:
+    """Print what can be put right on an engine, with today's values and ranges."""
+    from diagnose.output.as_json import as_json
+    from diagnose.output.documents.fix_list import fix_list_document
+    from diagnose.output.text.fix_list import fix_list_text
+
+    document = fix_list_document(before)
+    if json:
+        printing.data(as_json(document))
+    else:
+        printing.answer(fix_list_text(document))
 
 
 def _expected(case: Path, at: list[str], json: bool) -> None:

@@ -24,6 +24,19 @@ Changes = Annotated[
         'relief_shim="1 mm", pump_displacement="+25 %"; again for each.',
     ),
 ]
+ByName = Annotated[
+    list[str] | None,
+    typer.Option("--set", metavar="NAME=VALUE", hidden=True),  #: the older way to say ``--fix``
+]
+Fixes = Annotated[
+    list[str] | None,
+    typer.Option(
+        "--fix",
+        metavar="NAME[=VALUE]",
+        help="What is put right: relief, pump, pickup, mains=0.002, rods=0.0018, oil=20W-50; "
+        "again for each. Alone: lists what can be, with today's values.",
+    ),
+]
 AsPage = Annotated[
     Path | None,
     typer.Option(

@@ -36,9 +36,24 @@ class NoSuchOptionError(CommandLineError, Protocol):
     possibilities: Any
 
 
+def with_bare_fix(words: Sequence[str]) -> list[str]:
+    """Return the words with ``--fix`` that names nothing made one that asks for the list.
+
+    >>> with_bare_fix(["forecast", "a.toml", "--fix", "--json"])
+    ['forecast', 'a.toml', '--fix=', '--json']
+    >>> with_bare_fix(["forecast", "--fix", "relief", "a.toml"])
+    ['forecast', '--fix', 'relief', 'a.toml']
+    """
+    following = [*words[1:], "-"]
+    return [
+        "--fix=" if word == "--fix" and (after.startswith("-") or after.endswith(".toml")) else word
+        for word, after in zip(words, following, strict=False)
+    ]
+
+
 def run(app: typer.Typer, arguments: Sequence[str] | None = None) -> int:
     """Run one command; return its exit code."""
-    words = list(sys.argv[1:] if arguments is None else arguments)
+    words = with_bare_fix(list(sys.argv[1:] if arguments is None else arguments))
     if not words or words[0] not in INTERACTIVE:
         working.begin()
     try:

@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING
 
+from diagnose.case.units import units_of
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.planning.access_tree import AccessTree
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
@@ -15,6 +16,7 @@ from knowledge.work import Access
 
 if TYPE_CHECKING:  # loads the hydraulics
     from diagnose.case.case import Case
+    from diagnose.circuit.fixes import Planned
     from diagnose.circuit.forecast import Target
     from diagnose.circuit.pressure_law import At
     from diagnose.circuit.settings import Setting
@@ -58,6 +60,21 @@ def parse_changes(texts: Sequence[str]) -> list[Setting]:
     if repeated:
         raise UsageError(f"--set: {min(repeated)} is set more than once")
     return settings
+
+
+def parse_fixes(texts: Sequence[str], case: Case) -> list[Planned]:
+    """What a repair puts right, "relief" or "mains=0.002"; values in the job's units.
+
+    Raises UnknownFixError for a name that no repair has; UsageError, also where one is named twice.
+    """
+    from diagnose.circuit.fixes import planned
+
+    plans = [planned(text, units_of(case).names) for text in texts]
+    ids = [p.id for p in plans]
+    repeated = {id_ for id_ in ids if ids.count(id_) > 1}
+    if repeated:
+        raise UsageError(f"--fix: {min(repeated)} is named more than once")
+    return plans
 
 
 def parse_target(text: str, case: Case) -> Target:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 import numpy as np
@@ -11,8 +11,8 @@ from diagnose.circuit.as_read import FITS, ReadingFit
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.engine_model import grade_name
-from diagnose.circuit.forecast import COLD, HORSEPOWER, Forecast, Prediction, Target
-from diagnose.circuit.minimum_change import ENOUGH, Remedy, minimum_change
+from diagnose.circuit.fixes import Planned, closed_by
+from diagnose.circuit.forecast import COLD, HORSEPOWER, Forecast, Prediction
 from diagnose.circuit.misfit import explanations
 from diagnose.circuit.operating_points import is_hot
 from diagnose.circuit.repair_warnings import (
@@ -23,9 +23,14 @@ from diagnose.circuit.repair_warnings import (
     repair_warnings,
 )
 from diagnose.circuit.settings import Setting
+from diagnose.diagnosis import Diagnosis
 from diagnose.output.as_json import NOT_IN_JSON, key
+from diagnose.output.documents.forecast_targets import ForecastTarget, forecast_target
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
+from diagnose.signoff.fix_work import FixWork, fix_work
+from knowledge.book import the_book
+from knowledge.circuit.fixes import Fix
 from knowledge.stations.relief.quantities import RELIEF_SHIM
 
 
@@ -63,34 +68,6 @@ class ForecastSpeed:
 
 
 @dataclass(frozen=True, kw_only=True)
-class ForecastRemedy:
-    """A single change that meets a target."""
-
-    change: str
-    start: str = field(metadata=key("from"))
-    end: str = field(metadata=key("to"))
-    way: float  #: share of the largest sensible change
-    symptom: bool  #: treats a symptom
-    met: float  #: share of plausible engines that then meet the target
-    says: str = field(metadata=NOT_IN_JSON)
-
-
-@dataclass(frozen=True, kw_only=True)
-class ForecastTarget:
-    """A pressure wanted hot [Pa, rpm], and what would be enough for it; shares of engines."""
-
-    rpm: float
-    pressure: float
-    says: str
-    met_before: float
-    met_after: float
-    met_mended: float  #: with everything found put right
-    enough: tuple[ForecastRemedy, ...]
-    none_needed: bool = field(metadata=NOT_IN_JSON)
-    nearest: ForecastRemedy | None = field(metadata=NOT_IN_JSON)  #: best change where none will do
-
-
-@dataclass(frozen=True, kw_only=True)
 class ForecastReading:
     """A reading beside what the engine as found shows there [rpm, K, Pa]."""
 
@@ -101,6 +78,7 @@ class ForecastReading:
     error: float  #: one standard deviation
     before: Band
     fits: bool
+    hot: bool = field(metadata=NOT_IN_JSON)
     says: str = field(metadata=NOT_IN_JSON)  #: what was read, and what the model shows
 
 
@@ -142,7 +120,7 @@ class ForecastDocument:
     hot: float
     cold: float
     speeds: tuple[ForecastSpeed, ...]
-    targets: tuple[ForecastTarget, ...]
+    targets: tuple[ForecastTarget, ...]  #: with the repairs that meet each, best first
     buys: ReliefCost | None  #: by more relief pressure, and at what cost
     warnings: tuple[RepairWarning, ...]
     title: str = field(metadata=NOT_IN_JSON)
@@ -159,6 +137,10 @@ def forecast_document(forecast: Forecast, like: ForecastDocument | None = None) 
     ``like``: the document of other changes to the same engine, for what would be enough.
     """
     scale, fits = scale_of(forecast.case), forecast.fits
+    planned = [*(_plan(forecast, p) for p in forecast.plans)]
+    planned += [
+        ForecastSetting(name=s.id, to=s.text, says=_change(forecast, s)) for s in forecast.settings
+    ]
     speeds = tuple(_speed(forecast, i) for i in range(len(forecast.speeds))) if fits else ()
     return ForecastDocument(
         case=str(forecast.case.path) if forecast.case.path else None,
@@ -168,16 +150,13 @@ def forecast_document(forecast: Forecast, like: ForecastDocument | None = None) 
         misfit=None if fits else _misfit(forecast, scale),
         found=tuple(_finding(d) for d in forecast.found),
         unlisted=forecast.unlisted if fits else None,
-        settings=tuple(
-            ForecastSetting(name=s.id, to=s.text, says=_change(forecast, s))
-            for s in forecast.settings
-        ),
+        settings=tuple(planned),
         hot=forecast.hot_temperature,
         cold=COLD,
         speeds=speeds,
         targets=_targets(forecast, like) if fits else (),
         buys=relief_cost(forecast) if fits else None,
-        warnings=repair_warnings(forecast) if forecast.settings and fits else (),
+        warnings=repair_warnings(forecast) if planned and fits else (),
         title=forecast.case.job.title,
         scale=scale,
         hot_oil=scale.heat(forecast.hot_temperature),
@@ -200,6 +179,7 @@ def _reading(fit: ReadingFit, scale: Scale) -> ForecastReading:
         error=fit.error,
         before=fit.shows,
         fits=fit.fits,
+        hot=is_hot(reading),
         says=(
             f"entry {fit.read.entry.no}, {reading.rpm:.0f} rpm, {heat}: the gauge read {bound}"
             f"{scale.one(reading.pressure)}, the model shows {scale.range(fit.shows)}"
@@ -238,6 +218,26 @@ def _finding(found: Deviation) -> ForecastFinding:
         assumed=found.assumed,
         says=f"{found.says} {'(assumed) ' if found.assumed else ''}{found.found}",
     )
+
+
+def _plan(forecast: Forecast, each: Planned) -> ForecastSetting:
+    """A repair in trade words: what it changes, or that nothing was found there."""
+    to = each.text or "as it should be"
+    if each.setting is not None:
+        return ForecastSetting(name=each.id, to=to, says=_change(forecast, each.setting))
+    assert each.fix is not None
+    found = each.rights(forecast.found)
+    parameters = dict.fromkeys(d.parameter for d in found if d.parameter)
+    changes = [_change(forecast, Setting(parameter=p, text="")) for p in parameters]
+    if changes:
+        says = f"{each.id}: {'; '.join(changes)}"
+    elif found:
+        says = f"{each.fix.says}, in place of {', '.join(d.found for d in found)}"
+    elif closed_by(each.fix, forecast.state):
+        says = f"{each.fix.says}; nothing was found there: if the loss nobody has found is there"
+    else:
+        says = f"{each.fix.says}; nothing was found wrong there"
+    return ForecastSetting(name=each.id, to=to, says=says)
 
 
 def _change(forecast: Forecast, each: Setting) -> str:
@@ -304,7 +304,7 @@ def _in_horsepower(watts: float) -> str:
 def _plot(forecast: Forecast, speeds: tuple[ForecastSpeed, ...], scale: Scale) -> Plot:
     """Mean hot pressure over speed before and after, and the pressures wanted."""
     lines = {"before": [s.hot_before.mean / scale.factor for s in speeds]}
-    if forecast.settings:
+    if forecast.settings or forecast.plans:
         lines["after"] = [s.hot_after.mean / scale.factor for s in speeds]
     return Plot(
         title=f"Hot, {scale.heat(forecast.hot_temperature)}",
@@ -318,36 +318,16 @@ def _plot(forecast: Forecast, speeds: tuple[ForecastSpeed, ...], scale: Scale) -
 
 
 def _targets(forecast: Forecast, like: ForecastDocument | None) -> tuple[ForecastTarget, ...]:
-    if like is None:
-        return tuple(_target(forecast, t) for t in forecast.targets)
-    return tuple(
-        replace(known, met_after=forecast.chance(target, forecast.after))
-        for target, known in zip(forecast.targets, like.targets, strict=True)
-    )
+    """What is wanted and what would be enough, which is the same whatever is planned."""
+    if like is not None:
+        return tuple(
+            replace(known, met_after=forecast.chance(target, forecast.after))
+            for target, known in zip(forecast.targets, like.targets, strict=True)
+        )
+    book = the_book()
+    planner = Diagnosis(book, forecast.case).planner
 
+    def work(fixes: Sequence[Fix]) -> FixWork:
+        return fix_work(fixes, forecast.found, planner, book)
 
-def _target(forecast: Forecast, target: Target) -> ForecastTarget:
-    change = minimum_change(forecast, target)
-    return ForecastTarget(
-        rpm=target.rpm,
-        pressure=target.pressure,
-        says=target.says,
-        met_before=change.met,
-        met_after=forecast.chance(target, forecast.after),
-        met_mended=change.mended,
-        enough=tuple(_remedy(r) for r in change.remedies),
-        none_needed=change.met >= ENOUGH,
-        nearest=_remedy(change.nearest) if change.nearest else None,
-    )
-
-
-def _remedy(remedy: Remedy) -> ForecastRemedy:
-    return ForecastRemedy(
-        change=remedy.what,
-        start=remedy.start,
-        end=remedy.end,
-        way=remedy.way,
-        symptom=remedy.symptom,
-        met=remedy.met,
-        says=f"{remedy.says} {remedy.start} -> {remedy.end}",
-    )
+    return tuple(forecast_target(forecast, t, work) for t in forecast.targets)

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from diagnose.output.documents.forecast import ForecastDocument, ForecastTarget
+from diagnose.output.documents.forecast import ForecastDocument
 from diagnose.output.lines import labelled, percent, together, width, wrapped
-from diagnose.output.scale import Scale
+from diagnose.output.text.fix_ranking import ranking_lines
 from diagnose.output.text.plot import plot_lines
+
+ALL = 99
 
 
 def forecast_text(document: ForecastDocument) -> str:
@@ -28,7 +30,7 @@ def forecast_text(document: ForecastDocument) -> str:
             _pump_power(document),
             _relief_gain(document),
             [line for w in document.warnings for line in wrapped(f"! {w.says}", 0, 2)],
-            *(_enough(t, document.scale) for t in document.targets),
+            *(ranking_lines(t, document.scale, ALL) for t in document.targets),
             _notes(),
         ]
     )
@@ -46,7 +48,7 @@ def planned_lines(document: ForecastDocument) -> list[str]:
     for each in document.settings:
         lines += labelled("planned", each.says, 2, 12)
     if not document.settings:
-        lines += labelled("planned", 'nothing: add --set main_clearance="0.0025 in" ...', 2, 12)
+        lines += labelled("planned", "nothing: add --fix relief, --fix mains=0.0025 ...", 2, 12)
     return lines
 
 
@@ -130,27 +132,6 @@ def _relief_gain(document: ForecastDocument) -> list[str]:
             2,
         ),
     ]
-
-
-def _enough(target: ForecastTarget, scale: Scale) -> list[str]:
-    wanted = f"{scale.one(target.pressure)} at {target.rpm:.0f} rpm hot"
-    lines = wrapped(f"What single change would be enough for {wanted}", 0, 2)
-    if target.none_needed:
-        met = percent(target.met_before)
-        return [*lines, f"  none is needed: {met} of plausible engines meet it"]
-    for remedy in target.enough:
-        note = ": treats a symptom" if remedy.symptom else ""
-        share = f"{100 * remedy.way:.0f} % of the largest sensible change"
-        lines += wrapped(f"- {remedy.says} ({share}){note}", 2, 4)
-    if not target.enough:
-        lines += wrapped("no single sensible change is enough", 2)
-        if target.nearest:
-            lines += wrapped(f"best single change: {target.nearest.says}", 2, 4)
-        mended = percent(target.met_mended)
-        lines += wrapped(
-            f"with everything found put right {mended} of plausible engines meet it", 2, 4
-        )
-    return lines
 
 
 def _notes() -> list[str]:

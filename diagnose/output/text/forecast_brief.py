@@ -5,11 +5,14 @@ Imported by ``cli``; ``text.forecast`` has the curve, the power and every change
 
 from __future__ import annotations
 
-from diagnose.output.documents.forecast import ForecastDocument, ForecastTarget
+from diagnose.output.documents.forecast import ForecastDocument
+from diagnose.output.documents.forecast_targets import ForecastTarget
 from diagnose.output.lines import as_typed, percent, wrapped
+from diagnose.output.text.fix_ranking import ranking_lines
 from diagnose.output.text.forecast import forecast_text, planned_lines, table_lines
 from diagnose.output.text.screen import Block, command_lines, on_screen
 
+RANKED = 4  #: repairs shown
 WARNINGS = 3  #: shown
 
 
@@ -21,42 +24,46 @@ def forecast_brief(document: ForecastDocument) -> str:
     blocks = [
         Block(wrapped(f"Forecast: {document.title or 'case without a title'}", 0, 2)),
         Block(planned_lines(document)),
-        Block(table_lines(document)),
+        Block(table_lines(document) if document.settings else _now(document)),
         Block([line for t in document.targets for line in _target(t, document)]),
         *(Block(wrapped(f"! {w.says}", 0, 2)) for w in document.warnings[:WARNINGS]),
         Block([f"  and {more} more: --full"] if more > 0 else [], space=False),
-        *(Block(_enough(t, document), spare=2, space=False) for t in document.targets),
+        *(
+            Block(ranking_lines(t, document.scale, RANKED))
+            for t in document.targets[:1]
+            if not document.settings
+        ),
         Block(_next(document)),
     ]
     return on_screen(blocks)
 
 
+def _now(document: ForecastDocument) -> list[str]:
+    """The engine as it is, at the speeds that were read or that a pressure is wanted for."""
+    scale = document.scale
+    wanted = {t.rpm: scale.figure(t.pressure) for t in document.targets}
+    hot = {r.rpm: scale.figure(r.read) for r in document.readings if r.hot}
+    lines = [
+        f"Pressure in {scale.unit}, hot {document.hot_oil}, cold {document.cold_oil}",
+        f"  {'rpm':>5}  {'wanted':>7}  {'gauge':>7}  {'hot now':>18}  {'cold now':>9}",
+    ]
+    for row in document.speeds:
+        if row.rpm in wanted or row.rpm in hot:
+            chilled = scale.figure(row.cold_before.mean) if row.fit_for_cold else "-"
+            lines.append(
+                f"  {row.rpm:5.0f}  {wanted.get(row.rpm, ''):>7}  {hot.get(row.rpm, ''):>7}"
+                f"  {scale.ends(row.hot_before):>18}  {chilled:>9}"
+            )
+    return lines
+
+
 def _target(target: ForecastTarget, document: ForecastDocument) -> list[str]:
     wanted = f"{document.scale.one(target.pressure)} at {target.rpm:.0f} rpm hot"
     if not document.settings:
-        return wrapped(f"{wanted}: {percent(target.met_before)} of such engines meet it now.", 0, 2)
+        return []
     return wrapped(
         f"{wanted}: {percent(target.met_after)} of such engines meet it after "
         f"(now: {percent(target.met_before)}).",
-        0,
-        2,
-    )
-
-
-def _enough(target: ForecastTarget, document: ForecastDocument) -> list[str]:
-    """The smallest single change that is enough; the best one where none is."""
-    if target.none_needed:
-        return []
-    wanted = document.scale.one(target.pressure)
-    if target.enough:
-        best = target.enough[0]
-        note = ", though it treats a symptom" if best.symptom else ""
-        return wrapped(f"Smallest change enough for {wanted}: {best.says}{note}.", 0, 2)
-    nearest = f"; the best: {target.nearest.says}" if target.nearest else ""
-    mended = percent(target.met_mended)
-    return wrapped(
-        f"No single change is enough for {wanted}{nearest}. Everything found put right: {mended} "
-        "meet it.",
         0,
         2,
     )
@@ -67,5 +74,6 @@ def _next(document: ForecastDocument) -> list[str]:
     more = ["Curve, power, other changes: --full; off by up to 40 % without a [[baseline]]"]
     if document.settings:
         return [*more, *command_lines("When it is done", f"diagnose signoff {name}")]
-    example = f'diagnose forecast {name} --set main_clearance="0.0025 in"'
-    return [*more, *command_lines("Try a repair", example)]
+    first = next((r.fixes for t in document.targets for r in t.enough), ("relief",))
+    example = f"diagnose forecast {name} " + " ".join(f"--fix {f}" for f in first)
+    return [*more, *command_lines("Try a repair (--fix alone lists all)", example)]

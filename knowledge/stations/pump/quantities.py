@@ -267,6 +267,7 @@ MOST_BUSH_CLEARANCE = Limit(
 PUMP_DISPLACEMENT = Quantity(
     id="pump_displacement",
     says="pump displacement a turn of the pump",
+    short="pump displacement",
     dimension="volume",
     plausible=(0.5 * CC, 500 * CC),
     unit="cm3",

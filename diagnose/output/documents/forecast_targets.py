@@ -1,0 +1,99 @@
+"""Pressures wanted, and the repairs that would meet them: part of the document of ``forecast``."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+from math import inf
+
+from diagnose.circuit.band import Band
+from diagnose.circuit.forecast import Forecast, Target
+from diagnose.circuit.minimum_change import ENOUGH, Remedy, minimum_change
+from diagnose.output.as_json import NOT_IN_JSON, key
+from diagnose.output.documents.limits import source_title
+from diagnose.signoff.fix_work import FixWork
+from knowledge.circuit.fixes import Fix
+
+Work = Callable[[Sequence[Fix]], FixWork]
+SHORT = 3  #: repairs shown that are not enough
+
+
+@dataclass(frozen=True, kw_only=True)
+class ForecastRemedy:
+    """One repair that meets a target, or several together; pressures [Pa]."""
+
+    fixes: tuple[str, ...]  #: names for ``--fix``
+    change: str
+    start: str = field(metadata=key("from"))
+    end: str = field(metadata=key("to"))
+    way: float  #: share of the largest sensible change
+    symptom: bool  #: treats a symptom
+    assumed: bool  #: nothing was found there: only if the loss nobody has found is there
+    met: float  #: share of plausible engines that then meet the target
+    after: Band  #: pressure then
+    parts: tuple[str, ...]
+    minutes: float | None  #: hands-on, with opening and closing; None where the place is not known
+    opens: tuple[str, ...]  #: what is still to open
+    says: str = field(metadata=NOT_IN_JSON)
+
+
+@dataclass(frozen=True, kw_only=True)
+class ForecastTarget:
+    """A pressure wanted hot [Pa, rpm], and what would be enough for it; shares of engines."""
+
+    rpm: float
+    pressure: float
+    says: str
+    source: str  #: of a usual limit; empty where it is the engine's own, or asked for
+    met_before: float
+    met_after: float
+    met_mended: float  #: with everything found put right
+    enough: tuple[ForecastRemedy, ...]  #: best first: those that treat no symptom, by minutes
+    not_enough: tuple[ForecastRemedy, ...]  #: where nothing is: what brings most
+    none_needed: bool = field(metadata=NOT_IN_JSON)
+    nearest: ForecastRemedy | None = field(metadata=NOT_IN_JSON)  #: best change where none will do
+
+
+def forecast_target(forecast: Forecast, target: Target, work: Work) -> ForecastTarget:
+    """Build the answer for one pressure wanted; ``work``: what repairs take."""
+    change = minimum_change(forecast, target)
+    enough = [_remedy(r, work) for r in (*change.remedies, *change.together)]
+    short = tuple(_remedy(r, work) for r in change.short[:SHORT]) if not enough else ()
+    return ForecastTarget(
+        rpm=target.rpm,
+        pressure=target.pressure,
+        says=target.says,
+        source=source_title(target.source) if target.source else "",
+        met_before=change.met,
+        met_after=forecast.chance(target, forecast.after),
+        met_mended=change.mended,
+        enough=tuple(sorted(enough, key=_order)),
+        not_enough=short,
+        none_needed=change.met >= ENOUGH,
+        nearest=short[0] if short else None,
+    )
+
+
+def _order(remedy: ForecastRemedy) -> tuple[bool, bool, float, float]:
+    minutes = inf if remedy.minutes is None else remedy.minutes
+    return remedy.symptom, remedy.assumed, minutes, remedy.way
+
+
+def _remedy(remedy: Remedy, work: Work) -> ForecastRemedy:
+    takes = work(remedy.fixes)
+    ends = f" {remedy.start} -> {remedy.end}" if remedy.start else ""
+    return ForecastRemedy(
+        fixes=tuple(f.id for f in remedy.fixes),
+        change=remedy.what,
+        start=remedy.start,
+        end=remedy.end,
+        way=remedy.way,
+        symptom=remedy.symptom,
+        assumed=remedy.assumed,
+        met=remedy.met,
+        after=remedy.after,
+        parts=takes.parts,
+        minutes=takes.minutes,
+        opens=takes.places,
+        says=remedy.says if remedy.assumed else f"{remedy.says}{ends}",
+    )

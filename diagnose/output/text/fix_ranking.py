@@ -1,0 +1,51 @@
+"""The smallest repairs that meet a pressure wanted, as lines; part of what ``forecast`` prints."""
+
+from __future__ import annotations
+
+from diagnose.output.documents.forecast_targets import ForecastRemedy, ForecastTarget
+from diagnose.output.lines import percent, wrapped
+from diagnose.output.scale import Scale
+
+PARTS = 2  #: parts named
+
+
+def ranking_lines(target: ForecastTarget, scale: Scale, most: int) -> list[str]:
+    """Return the repairs for one target, best first, at most so many."""
+    wanted = f"{scale.one(target.pressure)} at {target.rpm:.0f} rpm hot"
+    source = f"; {target.source}" if target.source else ""
+    if target.none_needed:
+        return wrapped(
+            f"No repair is needed for {wanted} ({target.says}{source}). For another pressure: "
+            '--target "25 psi".',
+            0,
+            2,
+        )
+    shown = target.enough or target.not_enough
+    head = "Smallest repairs for" if target.enough else "No repair is enough for"
+    lines = wrapped(f"{head} {wanted} ({target.says}{source})", 0, 2)
+    if not target.enough:
+        mended = percent(target.met_mended)
+        lines += wrapped(
+            f"With everything found put right {mended} of such engines meet it."
+            + (" What brings most:" if shown else ""),
+            2,
+        )
+    for remedy in shown[:most]:
+        lines += _remedy(remedy, scale)
+    more = len(shown) - most
+    return [*lines, f"  and {more} more: --full"] if more > 0 else lines
+
+
+def _remedy(remedy: ForecastRemedy, scale: Scale) -> list[str]:
+    """Name, pressure then, minutes; under it what is done, with the parts."""
+    minutes = "time not known" if remedy.minutes is None else f"{remedy.minutes:.0f} min"
+    names = " + ".join(remedy.fixes)
+    notes = [
+        *(["only if the loss nobody has found is there"] if remedy.assumed else []),
+        *(["treats a symptom"] if remedy.symptom else []),
+    ]
+    note = f" ({'; '.join(notes)})" if notes else ""
+    parts = ", ".join(remedy.parts[:PARTS]) + (" ..." if len(remedy.parts) > PARTS else "")
+    parts = f"; parts: {parts}" if parts else ""
+    says = f"{names}: {scale.range(remedy.after)}, {minutes}: {remedy.says}{note}{parts}"
+    return wrapped(f"- {says}", 2, 4)
