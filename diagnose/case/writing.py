@@ -122,6 +122,8 @@ def append_by(path: Path, book: Book, make: Callable[[Case], Sequence[NewEntry]]
             text, after = add(entries)
             refused: tuple[str, ...] = ()
         except UsageError:
+            if not any(entry.place for entry in entries):
+                raise
             entries, refused = _taken(entries, add)
             text, after = add(entries)
         atomic_write(place, text)
@@ -147,15 +149,16 @@ def _taken(
 ) -> tuple[tuple[NewEntry, ...], tuple[str, ...]]:
     """The entries the case takes, and what is wrong with lines of a sheet that it does not.
 
-    Raises UsageError for an entry of no sheet, or where nothing is left.
+    Raises UsageError where an entry of no sheet is wrong too, or nothing is left.
     """
+    typed = [entry for entry in entries if not entry.place]
+    if typed:
+        add(typed)
     kept, refused = [], []
     for entry in entries:
         try:
             add([entry])
         except UsageError as fault:
-            if not entry.place:
-                raise
             refused += str(fault).splitlines()
         else:
             kept.append(entry)
