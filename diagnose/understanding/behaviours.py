@@ -107,6 +107,8 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
     ]
     if not takers:
         takers = [h for h in heads if not isinstance(mark.value, Onset)]
+    if line.word(mark.first) in ("until", "till"):  # "fine until 5000 rpm, then it drops"
+        takers = [h for h in takers if h.mark.first > mark.first] or takers
     best = min(takers, key=lambda h: _far(line, h.mark, mark), default=None)
     if best is None:
         return False

@@ -118,6 +118,9 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     if {line.word(k) for k in range(mark.first - 3, mark.first)} & VOLTAGE:
         return True
     match mark.value:
+        case Shows.LAMP:
+            named = {line.word(k) for k in range(mark.first, mark.last)}
+            return line.word(mark.first) == "lights" and not named & {"oil", "warning", "pressure"}
         case Shows.NONE:
             return after in NOT_MISSING and line.word(mark.last - 1) in ("pressure", "oil")
         case Shows.HIGH if NOT_TOO_HIGH & {line.word(k) for k in range(mark.last, mark.last + 4)}:

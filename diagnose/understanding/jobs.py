@@ -154,7 +154,7 @@ def jobs(line: Line) -> list[Job]:
                 same = next(j for j in found if j.first < mark.last and mark.first < j.last)
                 longer = len(mark) > same.last - same.first
                 longer = longer or (len(mark) == len(same.whole) and mark.value != same.area)
-                if is_trial and len(mark) < same.last - same.first:
+                if is_trial and len(mark) < same.last - same.first and not _refines(mark, same):
                     continue
                 if not is_trial and not longer:
                     continue
@@ -168,6 +168,12 @@ def jobs(line: Line) -> list[Job]:
                 area = "oil_change"
             found.append(Job(line, (mark,), _done(line, mark, area), trial, area))
     return sorted((j for j in found if _states(j)), key=lambda j: j.first)
+
+
+def _refines(mark: Mark[str], job: Job) -> bool:
+    """Whether a trial names the part of a piece of work more closely: "put thicker oil in"."""
+    part = job.marks[-1]
+    return len(job.marks) > 1 and len(mark) > len(part) and mark.last == part.last
 
 
 def _trial_of(area: str) -> str | None:

@@ -31,6 +31,7 @@ from knowledge.lexicon.numbers import (
     ROAD,
     SAYS,
     SHARE_AFTER,
+    SWINGS,
     TOWARDS,
     UNDER,
 )
@@ -60,7 +61,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         return None
     if {line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES and "pressure" not in token.kinds:
         return None
-    if _is_difference(line, i) or _not_running(line, i) or _is_scale(token, unit):
+    if _swings(line, i) or _is_difference(line, i) or _not_running(line, i) or _is_scale(token, unit):
         return None
     if "pressure" in token.kinds:
         return None if token.value.startswith("0 ") and token.word.startswith("z") else token.value
@@ -177,6 +178,12 @@ def _beside_when(line: Line, i: int, mark: Mark[str]) -> bool:
     )
 
 
+def _swings(line: Line, i: int) -> bool:
+    """Whether it is an end of what a needle swings over: "swings from 0 to 50"."""
+    before = {line.word(k) for k in range(i - 6, i)}
+    return bool(before & SWINGS) and bool(before & {"from", "between"})
+
+
 def _not_running(line: Line, i: int) -> bool:
     """Whether a drill turned the pump, or the engine stood."""
     clause = line.clause(i)
@@ -210,6 +217,8 @@ def _is_difference(line: Line, i: int) -> bool:
     if before == "up" and line.word(i - 2) in ("warmed", "heated", "warm", "start", "starting"):
         before = ""
     if before in CHANGED or (line.word(i - 2), before) in (("drop", "of"), ("fall", "of")):
+        return True
+    if after in ("each", "either") and then in ("way", "side"):
         return True
     if after in BESIDE and (then in COMPARED or (after == "over" and not then)):
         return True

@@ -14,6 +14,8 @@ from knowledge.reports.words import Done, Hands, Result
 
 #: of several results of one trial, the one that counts
 _FIRST = (Result.FOR_A_WHILE, Result.WORSE, Result.NO_DIFFERENCE, Result.CURED, Result.HELPED)
+#: trials that only show what is so: what came of them is the same or a right reading
+_ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.CURED)
 _RUN_IN = 25.0  #: hours of running after which a rebuild is no longer just before (judgement)
 _AHEAD = 6  #: words between a result and the trial behind it
 _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
@@ -48,6 +50,8 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
         own = [j for j in jobs(line) if j.trial]
         for job in (*waiting, *own):
             mark = _result_of(job, results, line, own)
+            if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
+                mark = None  # "put a gauge on it and got 12 psi"
             if mark is not None:
                 yield job, mark, line
             elif job.line is line and job.tried and not job.begins_it:

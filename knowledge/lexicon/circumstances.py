@@ -129,6 +129,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "fully|once|when =warm|=warmed|=heated up?",
         "thoroughly|properly|good|nicely and? hot|=warm|=warmed",
         "gets|got|getting up to temp|temperature|heat",
+        "soon as|once .. gets|is|gets|becomes =hot|=warm|=warmed up?",
         "once|when|after it|engine|oil|she|its|has|thats|everything|is? =warms|=heats|=warm|=warmed|=heated up?|through?",
         "=hot|=hotter oil|engine|day|days|weather|idle|restart|start",
         "at|reaches|reached|reaching|up|to|gets|hits|full|normal|working|operating|running operating|working|running|normal|full|up temp|temps|temperature",

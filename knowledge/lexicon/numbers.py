@@ -79,6 +79,11 @@ ROAD = _set(
 SHARE_AFTER = _set(
     "to at about around on reads shows showing reading only just past over near nearly roughly"
 )
+#: shortly before "from 0 to 50": it moves over the range and shows none of it
+SWINGS = _set(
+    "swings swing swinging swung bounces bouncing bounced wavers wavering fluctuates fluctuating jumps jumping dances "
+    "flickers varies varying wanders hunts oscillates wags"
+)
 #: shortly before a number: another instrument shows it
 OTHER_GAUGES = _set(
     "temp temperature water coolant fuel boost amps volts voltmeter ammeter compression cht egt"

@@ -111,6 +111,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} is|was|a|bit|looks|seems terrible|pathetic|feeble|dismal|marginal|borderline|rubbish|awful|dreadful|disappointing|lousy|bad",
         "pressure problem|problems|trouble|issue|issues",
         f"{_P} on the? low|lower|poor side|end",
+        "has|with|got|shows|reads|about|now @pressure less|lower|down than|on before|usual|normal|it|what|previously|used",
     ),
     Shows.HIGH: (
         f"high|excessive|too-high oil? {_P}",
@@ -148,7 +149,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} all over the? place|shop|map|show|dial|scale",
         f"{_P} is|was|goes|going|reading? all over the? place|shop|map|show",
         f"{_P} @not settle|steady|stay|hold still|steady|down?",
-        f"{_P} twitchy|skittish|nervous|unstable|up-and-down|swung|shakes|shaking|shivers|jittery|jitters|wiggles|wiggle|flits|flapping|flaps|moving|bobbing|bounced|fluctuated|wavered|varied|varies|varying|oscillating|flickered|jumped",
+        f"{_P} wags|wagging|waggles|hops|hopping|twitchy|skittish|nervous|unstable|up-and-down|swung|shakes|shaking|shivers|jittery|jitters|wiggles|wiggle|flits|flapping|flaps|moving|bobbing|bounced|fluctuated|wavered|varied|varies|varying|oscillating|flickered|jumped",
         f"{_P} gives|gave|has|had|made a? wiggle|twitch|wobble|flicker|kick|shake|flutter",
         f"{_P} goes|going|went|jumps|bounces|moves|up and? down|back-and-forth|to-and-fro like|constantly|a? yoyo|yo-yo|all?",
         f"{_P} up and down",
@@ -213,6 +214,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "@seconds to|before|until .. pressure|build|builds|come|comes|register|registers|show|shows|gauge|needle|move|light|lamp",
         "@seconds of|with|without no? .. pressure|oil",
         "no indication|reading|pressure for|in|during the? first @seconds|@minutes|minute|few",
+        "no|zero|nil oil? pressure for|until|in about|around|a|the|nearly|almost? good|full|whole|first|long? @seconds|minute|minutes|while|time",
         "no|zero|nil oil? pressure|reading for|until|in about|around|the|roughly|up|to|a|first|at? first? @seconds|few|several|couple seconds|of?",
         "lag|delay before|in|until|of|getting|building .. pressure|oil",
         "delayed oil? pressure",
@@ -303,6 +305,7 @@ BARE: dict[Shows, tuple[str, ...]] = {
         "too? =low|=lower|=poor =when|=at|=on|=once|=in|=after|=with|=hot|=only|=during|=under",
         "reads|runs|sits|stays very|too|a|bit|quite|always? low|lower|poor",
         "not as high|good as",
+        "@pressure|@number less|lower|down than|on before|usual|normal|it|what|previously|used",
     ),
     Shows.FALLING: (
         "fades|fading|faded|tails|bleeds|dies|ebbs away|off|down?",
@@ -311,7 +314,7 @@ BARE: dict[Shows, tuple[str, ...]] = {
         "slowly|gradually|steadily drops|falls|sinks|dropping|falling|goes|going down?",
     ),
     Shows.UNSTEADY: (
-        "wavers|wavering|fluctuates|fluctuating|bounces|bouncing|flickers|flickering|flickered|blinks|blinked|flashes",
+        "wavers|wavering|fluctuates|fluctuating|bounces|bouncing|flickers|flickering|flickered|blinks|blinked|flashes|swings|swinging|wags",
     ),
     Shows.LAMP: ("comes|came|coming =on",),
     Shows.LOST: ("disappears|disappeared|vanishes|vanished|dies",),

@@ -260,9 +260,11 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         "faulty|bad|dead|duff|defective oil? pressure? gauge|instrument-cluster|cluster",
     ),
     "gauge_damaged": (
-        "gauge|glass .. fogged|cracked|smashed|bent|misted|water",
-        "fogged|cracked|misted|smashed oil? gauge|glass",
-        "needle is|was? bent|come|fallen",
+        "gauge|glass is|was|has|face|glass|lens? fogged|cracked|smashed|misted up?",
+        "fogged|misted|smashed oil? gauge|glass",
+        "cracked|broken gauge glass|face|lens",
+        "needle is|was|had|has =bent|=loose|=broken|=off",
+        "needle had|has =come|=fallen off",
     ),
     "tachometer_wrong": (
         "tach|tacho|tachometer|rev-counter|counter .. off|wrong|inaccurate|out|reads high|reads",

@@ -127,9 +127,9 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "fittings|fitting|connections|unions disturbed|undone|loosened during|at|in|for|by",
     ),
     "leaks_only_running": (
-        "leak|leaks|leaking|thrown|out|oil at|when|only full|high|speed|revs|under|load speed|revs|throttle|pressure",
+        "leak|leaks|leaking|thrown at|when|only full|high|speed|revs|under|load speed|revs|throttle|pressure",
         "stops|stopped leaking|dripping when|after|once|as shut|stopped|off|engine|switched",
-        "leaks|leaking|leak|drips|sprays|thrown|oil only|just|out? when|while|with|at running|engine|revved|full|driving|speed|pressure running|speed|revs?",
+        "leaks|leaking|leak|drips|sprays|thrown only|just|out? when|while|with|at running|engine|revved|full|driving|speed|pressure running|speed|revs?",
     ),
     "only_small_seeps": (
         "small|slight|minor|tiny|few|little|couple|odd|usual|normal oil? of? leak|leaks|drips|weep|weeps|seep|seeps|"

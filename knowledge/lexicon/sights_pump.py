@@ -86,7 +86,8 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "drive rod stub? .. broken|snapped|sheared off?",
     ),
     "drive_shaft_rounded": (
-        f"{_DRIVE}|{_SHAFT} {_SHAFT}|end|tang|hex|slot? .. rounded|rounding|worn|twisting|chewed off?",
+        f"{_DRIVE} {_SHAFT}|end|tang|hex|slot .. rounded|rounding|worn|twisting|chewed off?",
+        "driveshaft|drive-shaft|quill|intermediate-shaft end|tang|hex|slot? .. rounded|rounding|worn|chewed off?",
         "hex|tang|slot|dog is|was|had|has|end? rounded|worn|chewed off|over|away?",
         f"rounded off? .. {_SHAFT}|hex|tang",
     ),

@@ -218,7 +218,7 @@ GUESSED = (
     "leaning toward|towards",
     "convinced it|its|the|that",
     "probably|maybe|perhaps|possibly|likely just|only? a|an|the|my|its|something|some",
-    "forum|mechanic|dealer|garage|mate|friend|buddy|guy|someone|they|he|people|shop|everyone thinks|says|said|reckons|"
+    "workshop|engineer|fitter|builder|yard|agent|technician|specialist|machinist|club|forum|mechanic|dealer|garage|mate|friend|buddy|guy|someone|they|he|people|shop|everyone thinks|says|said|reckons|"
     "suggests|suspects|blames|told|say|think|thought|saying",
     "possible|potential",
     "is|are? due to",

@@ -176,7 +176,8 @@ AREAS: dict[str, tuple[str, ...]] = {
         "fresh|freshly|newly engine|motor|rebuilt|built",
         "rebuilt|overhauled|reconditioned engine|motor",
         "it|engine|motor was|got|has|had|been? rebuilt|overhauled|reconditioned",
-        "rebuilt|overhauled it|engine|motor? this|the|my?",
+        "rebuilt|overhauled it|mine|this",
+        "rebuilt|overhauled this|the|my engine|motor|lump|block|v8|six|four|diesel",
     ),
     "oil_change": (
         "oil change|service",
@@ -206,6 +207,7 @@ AREAS: dict[str, tuple[str, ...]] = {
     "cylinder_head": (
         "head gasket",
         "head|top-end job|work|rebuild|overhaul",
+        "rebuilt|did|overhauled|redid|refreshed|done the|both? top|heads|head end?",
         "top end job|work|rebuild|overhaul",
         "valve job|grind",
         "heads|valves were|was? reground|ground|skimmed|lapped|decked",
