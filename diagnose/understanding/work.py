@@ -12,8 +12,8 @@ from diagnose.understanding.stance import Stance
 from knowledge.lexicon.results import LONE_RESULTS
 from knowledge.reports.words import Done, Hands, Result
 
-#: of several results of one trial, the one that counts
-_FIRST = (Result.FOR_A_WHILE, Result.WORSE, Result.NO_DIFFERENCE, Result.CURED, Result.HELPED)
+#: of several results of one trial these count, else the first
+_FIRST = {Result.FOR_A_WHILE: 0, Result.WORSE: 1}
 #: trials that only show what is so: what came of them is the same or a right reading
 _ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.CURED)
 _RUN_IN = 25.0  #: hours of running after which a rebuild is no longer just before (judgement)
@@ -115,7 +115,7 @@ def _ends_at(line: Line, result: Mark[Result], job: Job) -> bool:
 
 
 def _counting(results: list[Mark[Result]]) -> Mark[Result] | None:
-    return min(results, key=lambda r: _FIRST.index(r.value), default=None)
+    return min(results, key=lambda r: (_FIRST.get(r.value, 2), r.first), default=None)
 
 
 def _trial(job: Job, result: Mark[Result] | None, line: Line) -> Fact:
