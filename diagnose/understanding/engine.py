@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.engine import FEATURES, LAYOUTS, Trait
+from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE, LAYOUTS, Trait
 
 
 @reader(
@@ -27,18 +27,22 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
     """The layout that all that was said of the engine means, and features it has."""
     said: dict[Trait, tuple[Line, Mark[Trait]]] = {}
     for line in paragraph.lines:
-        for mark in line.stated(line.lexicon.traits):
-            if not line.denied(mark):
+        for mark in line.lexicon.traits.find_each(line.tokens):
+            if line.is_stated(mark) and not line.denied(mark):
                 said.setdefault(mark.value, (line, mark))
+    if Trait.MOWER in said:
+        said.pop(Trait.TRACTOR, None)  # "lawn tractor"
+    meant = FEATURES | FEATURES_ALONE
     for wanted, lacking, layout in LAYOUTS:
         if wanted <= said.keys() and not lacking & said.keys():
+            meant = FEATURES
             if layout != "unknown":
                 spans = [s for t in wanted for s in said[t][0].span([said[t][1]])]
                 yield Fact("layout", {"layout": layout}, tuple(sorted(set(spans))))
             break
     known = paragraph.lexicon.book.findings
     for trait, (line, mark) in said.items():
-        feature = FEATURES.get(trait)
+        feature = meant.get(trait)
         if feature in known:
             yield Fact("finding", {"what": str(feature), "state": "present"}, line.span([mark]))
     for line in paragraph.lines:

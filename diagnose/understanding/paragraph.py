@@ -56,8 +56,11 @@ class Line:
 
     def stated(self, phrases: Phrases[Value]) -> list[Mark[Value]]:
         """The phrases of one role that are stated of this engine, denied or not."""
-        untrue = Stance.SUPPOSED | Stance.ELSEWHERE
-        return [m for m in self.find(phrases) if not self.stances.at(m) & untrue]
+        return [m for m in self.find(phrases) if self.is_stated(m)]
+
+    def is_stated(self, mark: Mark[object]) -> bool:
+        """Whether a phrase is said of this engine, and not supposed."""
+        return not self.stances.at(mark) & (Stance.SUPPOSED | Stance.ELSEWHERE)
 
     @cached_property
     def circumstances(self) -> tuple[Mark[Circumstance], ...]:

@@ -80,6 +80,13 @@ class Phrases(Generic[Value]):
         spans = {(m.first, m.last) for m in longest(found)}
         return list(dict.fromkeys(m for m in found if (m.first, m.last) in spans))
 
+    def find_each(self, tokens: Sequence[Token]) -> list[Mark[Value]]:
+        """As ``find`` for each value by itself: "ohc four" is both."""
+        by_value: dict[Value, list[Mark[Value]]] = {}
+        for mark in self._all(tokens):
+            by_value.setdefault(mark.value, []).append(mark)
+        return [m for marks in by_value.values() for m in longest(marks)]
+
     def _all(self, tokens: Sequence[Token]) -> list[Mark[Value]]:
         found: list[Mark[Value]] = []
         for i, token in enumerate(tokens):

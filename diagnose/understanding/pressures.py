@@ -61,7 +61,12 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         return None
     if {line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES and "pressure" not in token.kinds:
         return None
-    if _swings(line, i) or _is_difference(line, i) or _not_running(line, i) or _is_scale(token, unit):
+    if (
+        _swings(line, i)
+        or _is_difference(line, i)
+        or _not_running(line, i)
+        or _is_scale(token, unit)
+    ):
         return None
     if "pressure" in token.kinds:
         return None if token.value.startswith("0 ") and token.word.startswith("z") else token.value

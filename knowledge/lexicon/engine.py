@@ -48,14 +48,17 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.DIESEL: ("diesel|dsl|derv",),
     Trait.PETROL: ("petrol|gasoline", "gas engine|motor|tractor|v8|inboard"),
     Trait.BOAT: (
-        "boat|inboard|launch|cruiser|cabin-cruiser|marine|runabout|trawler|tug",
+        "boat|inboard|launch|cruiser|cabin-cruiser|marine|runabout|trawler|tug|narrowboat|barge|motorboat|speedboat|lifeboat",
         "ski boat",
     ),
     Trait.SAIL: ("sailboat|yacht|ketch|sloop", "sailing boat|yacht", "auxiliary diesel"),
     Trait.STERNDRIVE: ("sterndrive|stern-drive|outdrive", "stern drive", "i/o"),
     Trait.TRACTOR: ("tractor",),
-    Trait.TRUCK: ("truck|pickup-truck|lorry", "pick up truck", "pickup diesel"),
-    Trait.HEAVY: ("lorry|semi|excavator|combine|dozer|bulldozer|big-rig|haulage", "big rig"),
+    Trait.TRUCK: ("truck|pickup-truck|lorry", "pick up truck", "pickup diesel", "diesel pickup"),
+    Trait.HEAVY: (
+        "lorry|semi|excavator|combine|dozer|bulldozer|big-rig|haulage|bus|coach|crane|grader|locomotive",
+        "big rig",
+    ),
     Trait.CAR: ("car|sedan|saloon|estate|wagon|van|suv|coupe|hatchback|roadster",),
     Trait.CYCLE: ("motorcycle|motorbike|bike|cruiser-bike",),
     Trait.GENERATOR: ("generator|genset|gen-set", "standby set", "gen set"),
@@ -81,7 +84,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.FOUR: (
         "four-cylinder|4-cyl|4cyl|inline-four|i4",
         "four|4 cylinder|cyl|pot|banger",
-        "inline|straight|ohc|twin-cam|flathead|turbo|british|pushrod|petrol|classic|diesel|vintage|skew four|4",
+        "inline|straight|ohc|sohc|dohc|twin-cam|flathead|turbo|british|pushrod|petrol|classic|diesel|vintage|skew|ohv|valve|cam|sidevalve|side-valve|gasoline|old four|4",
         "in line four|4",
     ),
     Trait.THREE: ("three-cylinder|3-cyl|3cyl", "three|3 cylinder|cyl|pot"),
@@ -93,13 +96,17 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "pushrod|ohv|pushrods|flathead|sidevalve|side-valve",
         "flat head",
         "side valve",
+        "overhead valve|valves",
     ),
     Trait.OLD: (
-        "classic|vintage|antique|prewar|pre-war|flathead|sidevalve|oldtimer|old-british",
+        "classic|vintage|antique|prewar|pre-war|flathead|sidevalve|side-valve|oldtimer|old-british",
+        "old|british|classic sports|british? car",
+        "pre war",
+        "side valve",
         "old british",
         "flat head",
     ),
-    Trait.LATE: ("modern|late-model|roller-lifter", "late model|pushrod", "roller lifter"),
+    Trait.LATE: ("modern|late-model|roller-lifter", "late model|pushrod", "roller lifter|lifters"),
     Trait.DRY_SUMP: ("dry-sump|dry-sumped", "dry sump|sumped"),
     Trait.TURBO: ("turbo|turbocharged|turbodiesel",),
     Trait.AIR_COOLED: ("air-cooled|aircooled", "air cooled"),
@@ -149,6 +156,22 @@ LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.SIX}), frozenset({_T.DIESEL, _T.OHC}), "skew_gear_six"),
     (frozenset({_T.FOUR, _T.PUSHROD}), frozenset({_T.DIESEL}), "skew_gear_four"),
     (frozenset({_T.FOUR, _T.OLD}), frozenset({_T.DIESEL}), "skew_gear_four"),
+    (
+        frozenset({_T.FOUR, _T.PETROL}),
+        frozenset(
+            {
+                _T.DIESEL,
+                _T.BOAT,
+                _T.TRACTOR,
+                _T.CYCLE,
+                _T.PLANT,
+                _T.AIRCRAFT,
+                _T.AIR_COOLED,
+                _T.RACE,
+            }
+        ),
+        "overhead_cam_four",
+    ),
     (frozenset({_T.OLD, _T.CAR}), frozenset({_T.DIESEL, _T.V8, _T.OHC}), "skew_gear_four"),
 )
 #: features that a trait means by itself
@@ -165,8 +188,11 @@ FEATURES: dict[Trait, str] = {
     Trait.DRY_SUMP: "dry_sump",
     Trait.OHC: "overhead_cam",
 }
+#: features that a trait means where no layout is proposed, which would say it
+FEATURES_ALONE: dict[Trait, str] = {Trait.V8: "vee_engine", Trait.V6: "vee_engine"}
 #: features that are said in a way of their own
 FEATURE_WORDS: dict[str, tuple[str, ...]] = {
+    "pushrod_engine": ("pushrod|ohv|pushrods engine|motor?", "overhead valve|valves"),
     "hydraulic_lifters": ("hydraulic lifters|tappets|lifter",),
     "lamp_only": (
         "only|just a? oil? warning? light|lamp",
