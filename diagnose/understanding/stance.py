@@ -105,6 +105,8 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     for mark in lexicon.other_pressure.find(tokens):
         _set(of, mark.first, _end(clauses, mark.first), Stance.ELSEWHERE)
     for hedge in lexicon.hedges.find(tokens):
+        if hedge.last < len(tokens) and tokens[hedge.last].is_figure:
+            continue  # "maybe 5 psi" is about 5 psi
         clause = _clause(clauses, hedge.first)
         for k in range(clause.first, clause.last):
             sure[k] = min(sure[k], hedge.value)

@@ -119,7 +119,9 @@ def pairs(paragraph: Paragraph) -> tuple[Pair, ...]:
 
 
 def _between(pair: Pair) -> range:
-    """The places between a substance and where it lies."""
+    """The places between a substance and where it lies, which is named after it."""
+    if any(m.first < pair.said_by.first for m in pair.marks):
+        return range(0)
     marks = sorted(pair.marks, key=lambda m: m.first)
     return range(marks[0].last, marks[-1].first)
 

@@ -100,6 +100,7 @@ PARTS: tuple[PartWorked, ...] = (
             "relief valve? spring",
             "stiffer|stronger|heavier relief? spring",
             "regulator spring",
+            "spring|springs of|in|on|from|for the? oil? pressure? relief|regulator valve?",
         ),
         trials={_R: "stiffer_spring", _A: "stiffer_spring"},
         area="relief_valve",

@@ -18,7 +18,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "=done last|by|this|about|in|just|recently|professionally|@time",
         "=did|=done|=doing the|my|its|a|all|both",
         "=added|mounted",
-        "put|stuck|threw|bunged|slapped|popped a|an|the|in|on? correct|right|new|different|another|used? one|in|on?",
+        "put|stuck|threw|bunged|slapped|popped a|an|the|in|on correct|right|new|different|another|used? one|in|on?",
         "is|are|was brand? new",
     ),
     Done.REBUILT: (
@@ -177,6 +177,10 @@ AREAS: dict[str, tuple[str, ...]] = {
         "rebuilt|overhauled|reconditioned engine|motor",
         "it|engine|motor was|got|has|had|been? rebuilt|overhauled|reconditioned",
         "rebuilt|overhauled it|mine|this",
+        "=rebuilt|=overhauled|=reconditioned .. six|four|v8|v6|flathead|engine|motor|twin|diesel",
+        "rebuilt|overhauled|reconditioned since|by|in|last|this|recently|from|with|twice|professionally|about|around|some|"
+        "nearly|less|again|years|weeks|months|a|two|three|once|@time|@distance|@year",
+        "just|freshly|recently|been|was|got|newly|completely|fully|totally rebuilt|overhauled|reconditioned",
         "rebuilt|overhauled this|the|my engine|motor|lump|block|v8|six|four|diesel",
     ),
     "oil_change": (
