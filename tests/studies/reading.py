@@ -1,7 +1,8 @@
 """How well plain English is read into facts: ``python -m tests.studies.reading``.
 
-Three tables for each reader: precision and recall by kind of fact on the sentences of
-``data/typed_sentences.toml``, the third kept back apart; the same on the words of every confirmed
+Tables for each reader: precision and recall by kind of fact on the sentences of
+``data/typed_sentences.toml``, the third kept back apart, and of ``data/station_sentences.toml``, half
+kept back; the same on the words of every confirmed
 case (complaint and notes) beside the entries coded in its file, the half kept aside apart; and how
 often the confirmed cause is first, among three, among five when nothing but these words is known.
 What a file does not code although its words say it counts as wrong there, so the precision on cases
@@ -21,7 +22,7 @@ from tests.confirmed.scoring import FURTHER, STAGES, Score, case_files, hit, sco
 from tests.support.agreement import Outcome, Tally, total
 from tests.support.case_texts import CaseText, case_texts
 from tests.support.readers import READERS, Reader
-from tests.support.sentences import Sentence, dangerous, typed
+from tests.support.sentences import Sentence, by_station, dangerous, typed
 from tests.support.stated_facts import Kind
 
 
@@ -49,15 +50,17 @@ def heading(*parts: str) -> str:
 
 def in_sentences(reader: Reader, misses: bool) -> None:
     """Print how the typed and the dangerous sentences are read."""
-    parts = _split(typed(), lambda s: s.kept_back, lambda s: s.read_by(reader))
-    print(heading("developed on", "kept back"))
-    print(*rows(parts), sep="\n")
+    for name, listed in (("as typed", typed()), ("for each station", by_station())):
+        print(f" sentences {name}: {len(listed)}")
+        parts = _split(listed, lambda s: s.kept_back, lambda s: s.read_by(reader))
+        print(heading("developed on", "kept back"))
+        print(*rows(parts), sep="\n")
     misread = [d for d in dangerous() if d.misread_by(reader)]
     missed = sum(bool(d.missed_by(reader)) for d in dangerous())
     print(f"  dangerous sentences misread: {len(misread)} of {len(dangerous())}; ", end="")
     print(f"something left out of what must be read: {missed}")
     if misses:
-        for sentence in (s for s in typed() if not s.kept_back):
+        for sentence in (s for s in (*typed(), *by_station()) if not s.kept_back):
             _print_misses(sentence.text, sentence.read_by(reader))
         for each in misread:
             print(f"    {each.text}\n      MISREAD {'; '.join(each.misread_by(reader))}")
@@ -120,7 +123,7 @@ def main() -> None:
     misses = "--misses" in sys.argv
     for name, reader in READERS.items():
         if only in (None, name):
-            print(f"{name}\n sentences as typed: {len(typed())}")
+            print(name)
             in_sentences(reader, misses)
             in_cases(reader, misses, ranks="--facts" not in sys.argv)
 

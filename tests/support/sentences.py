@@ -70,6 +70,16 @@ class Dangerous:
 @cache
 def typed() -> tuple[Sentence, ...]:
     """The list of typed sentences."""
+    return _sentences("typed_sentences.toml")
+
+
+@cache
+def by_station() -> tuple[Sentence, ...]:
+    """The list of sentences for each station; the second half is kept back."""
+    return _sentences("station_sentences.toml")
+
+
+def _sentences(name: str) -> tuple[Sentence, ...]:
     return tuple(
         Sentence(
             each["text"],
@@ -77,7 +87,7 @@ def typed() -> tuple[Sentence, ...]:
             frozenset(each.get("may", ())),
             each.get("kept_back", False),
         )
-        for each in _list("typed_sentences.toml")
+        for each in _list(name)
     )
 
 
