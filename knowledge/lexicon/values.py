@@ -43,6 +43,24 @@ VALUES: dict[str, tuple[str, ...]] = {
         "cam|camshaft bearing|bearings|brg|brgs|bush|bushes",
         "clearance of|on|at|in the? cam|camshaft bearing|bearings|brg|brgs?",
     ),
+    "journal_taper": (
+        "journal|journals|crankpin|crankpins|main|mains|rod|crank journal|journals? taper",
+        "taper of|on|at|in the? journal|journals|crankpin|crankpins|crank",
+    ),
+    "journal_oval": (
+        "journal|journals|crankpin|crankpins|crank journal|journals? ovality|oval|out-of-round|roundness",
+        "ovality|out-of-round of|on|at|in the? journal|journals|crankpin|crankpins|crank",
+        "journal|journals|crankpin|crankpins out of round",
+    ),
+    "bore_taper": (
+        "bearing|housing|tunnel|main|rod bore|bores taper",
+        "taper of|on|at|in the? bearing|housing|tunnel|main|rod bore|bores",
+    ),
+    "bore_oval": (
+        "bearing|housing|tunnel|main|rod bore|bores ovality|oval|out-of-round",
+        "ovality|out-of-round of|on|at|in the? bearing|housing|tunnel|main|rod bore|bores",
+        "bearing|housing|tunnel|main|rod bore|bores out of round",
+    ),
     "pump_end_clearance": (
         "pump gear|gears|rotor|rotors? end clearance|play|float|gap",
         "pump endplay|endfloat",
