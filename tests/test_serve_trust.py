@@ -278,6 +278,15 @@ def test_only_some_addresses_take_a_form(here: Browser) -> None:
             assert here.post(path, {}).status in (405, 409), path
 
 
+def test_an_address_is_right_or_not_here(here: Browser) -> None:
+    """No address is put right by sending the browser on: every answer has its headers."""
+    for path in ("/new/", "/job/petrel.toml/", "//new", "/job//petrel.toml", "/favicon.ico/"):
+        page = here.get(path, follow=False)
+        assert page.status == 404
+        assert "content-security-policy" in page.headers
+    assert here.get("/favicon.ico").headers["content-type"] == "image/svg+xml"
+
+
 def test_errors_of_every_kind_have_a_page() -> None:
     statuses = {
         type(e).__name__: trouble.answer_to(e, Asked(), Path()).status

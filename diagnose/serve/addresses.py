@@ -49,6 +49,7 @@ ADDRESSES = (
     Screen("/", jobs.show),
     Screen("/code", jobs.show_code, jobs.take_code),
     Screen("/static/{file}", files.show),
+    Screen("/favicon.ico", files.show_mark),
     Screen("/new", telling.show, telling.save),
     Screen("/job/{job}", job.show),
     Screen("/job/{job}/why", job.why),

@@ -47,6 +47,7 @@ def application(site: Site, guard: Guard) -> ASGIApp:
         405: partial(_no_page, site, 405),
     }
     inner = Starlette(routes=routes, exception_handlers=dict(missing))
+    inner.router.redirect_slashes = False  # an address is right or not here
     return _Guarded(inner, guard, site)
 
 

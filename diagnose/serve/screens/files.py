@@ -26,3 +26,8 @@ def show(site: Site, asked: Asked) -> Answer:
     if name not in KINDS:
         raise NotHereError("There is no such page.")
     return Answer(_content(name), KINDS[name], kept=True)
+
+
+def show_mark(site: Site, asked: Asked) -> Answer:
+    """The mark that browsers ask for of a page that names none."""
+    return Answer(_content("mark.svg"), KINDS["mark.svg"], kept=True)
