@@ -210,6 +210,21 @@ def _tasks(page: Page) -> list[str]:
     return findall(r'name="t:(\w+)"', page.text)
 
 
+def test_the_first_start_is_compared_with_what_was_predicted(tmp_path: Path) -> None:
+    """A reading of the mended engine is kept as such, and one that is too low says stop."""
+    tab = browser(jobs_in(tmp_path, "dunlin"))
+    page = tab.get("/job/dunlin.toml/start")
+    assert "Do not start it yet" in page.words
+    assert "The gauge should show, bar" in page.words
+    form = page.form("readings")
+    page = tab.post(form.action, {**form.fields, "at:hot_idle": "0.1"})
+    assert page.address.startswith("/job/dunlin.toml/start")
+    assert "Stop the engine" in page.words
+    assert "Read so far" in page.words
+    case = load(tmp_path / "dunlin.toml", the_book())
+    assert [r.entry.pressure for r in case.start_readings] == ["0.1 bar"]
+
+
 def test_a_slider_moves_the_curve(tmp_path: Path) -> None:
     """Only the answer is sent where a script asks for it; a wrong figure leaves it as it is."""
     tab = browser(jobs_in(tmp_path, "tern"))

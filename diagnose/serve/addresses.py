@@ -18,6 +18,7 @@ from diagnose.serve.screens import (
     noting,
     photos,
     shop,
+    starting,
     telling,
     trying,
 )
@@ -63,6 +64,7 @@ ADDRESSES = (
     Screen("/job/{job}/signoff", fitting.show),
     Screen("/job/{job}/signoff/sheet", fitting.show_sheet),
     Screen("/job/{job}/signoff/{phase}", fitting.show_phase, fitting.save_phase),
+    Screen("/job/{job}/start", starting.show),
     Screen("/job/{job}/close", ending.show_close, ending.save_close),
     Screen("/job/{job}/report", ending.show_report),
     Screen("/job/{job}/forecast", trying.show),

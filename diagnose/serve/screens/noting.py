@@ -144,7 +144,8 @@ def save_readings(site: Site, asked: Asked) -> Answer:
             return _readings(known, asked, status=409, meanwhile=lines)
         except UsageError as fault:
             return _readings(known, asked, status=400, faults=tuple(str(fault).splitlines()))
-    return go("job", asked.job, "readings", saved=str(saved.first_number))
+    to = "start" if asked.text("back") == "start" else "readings"
+    return go("job", asked.job, to, saved=str(saved.first_number))
 
 
 def _typed_readings(asked: Asked) -> list[str]:
