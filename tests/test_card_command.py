@@ -44,6 +44,24 @@ def test_the_command_starts_fills_and_shows_a_card(
     assert data["there"][0]["limit"] == pytest.approx(0.0035 * INCH)
 
 
+def test_a_card_takes_over_what_a_job_states(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    done = call("card", "tug", "--from", ROOT / "cases" / "bullfinch.toml", "idle_speed=620 rpm")
+    assert (done.code, done.err) == (0, "")
+    card = engine_card("tug.toml")
+    assert (card.name, card.engine.layout, card.oil_grade) == (
+        "tug main engine",
+        "marine_diesel",
+        "SAE 30",
+    )
+    assert card.values["main_clearance"].text == "at most 0.13 mm"
+    assert card.values["hot_idle_pressure"].text == "at least 0.8 bar"
+    assert card.values["relief_setting"].text == "4.2 bar"
+    assert card.values["idle_speed"].text == "620 rpm"
+
+
 def test_a_wrong_figure_writes_nothing(tmp_path: Path) -> None:
     path = tmp_path / "own.toml"
     start_card(path, BOOK)
@@ -70,6 +88,8 @@ def test_a_wrong_figure_writes_nothing(tmp_path: Path) -> None:
         (("job.toml",), "card: missing; this is a case"),
         (("nowhere/x",), "there is no such folder"),
         (("x", "relief"), "write name=figure"),
+        (("x", "relief_setting=60"), "is no pressure here"),
+        (("x", "relief_seting=60 psi"), "Did you mean 'relief_setting'?"),
         (("x", "--layout", "wrong"), "'diagnose lookup --kind layout' lists them"),
     ],
 )

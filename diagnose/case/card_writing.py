@@ -17,6 +17,7 @@ from diagnose.case.card import (
     card_from_text,
     figure_named,
 )
+from diagnose.case.case import Case
 from diagnose.case.disk import atomic_write, locked
 from diagnose.case.files import named, read_text
 from diagnose.errors import BadCaseError, CannotWriteError, UsageError
@@ -37,12 +38,17 @@ _WIDE = 98
 GRADE = "grade"
 
 
-def start_card(path: Path, book: Book, engine: Mapping[str, str] | None = None) -> Card:
+def start_card(
+    path: Path,
+    book: Book,
+    engine: Mapping[str, str] | None = None,
+    figures: Mapping[str, str] | None = None,
+) -> Card:
     """Write a new card in which every entry waits as a comment.
 
     ``engine``: ``name``, ``layout``, ``manual`` as far as they are known; figures that the layout
-    cannot have are left out. Raises CannotWriteError where the file exists or cannot be made,
-    UsageError where ``engine`` is not right.
+    cannot have are left out. ``figures`` by id are written in. Raises CannotWriteError where the
+    file exists or cannot be made, UsageError where something given is not right.
     """
     known = {k: v for k, v in (engine or {}).items() if v}
     head = f"card = {VERSION}\n\n[engine]\n" + "".join(
@@ -50,12 +56,33 @@ def start_card(path: Path, book: Book, engine: Mapping[str, str] | None = None) 
     )
     blank = _checked(head, path, book)
     text = "\n".join(_lines(blank, known, book)) + "\n"
+    for name, value in (figures or {}).items():
+        text = _with(text, *_place_of(name, book), value)
     with locked(path) as place:
         if os.path.exists(place.target):
             raise CannotWriteError(f"{named(path)}: exists already; 'diagnose card' shows it")
         card = _checked(text, path, book)
         atomic_write(place, text)
     return card
+
+
+def figures_of(case: Case, book: Book) -> dict[str, str]:
+    """What a job states of its engine, as figures of a card: name, layout, oil and limits."""
+    engine = case.engine
+    found = {"name": engine.name, "layout": engine.layout, "oil": engine.oil}
+    found = {k: v for k, v in found.items() if v and v != "unknown"}
+    for figure in book.card_figures.values():
+        least, most = (
+            engine.limits.get(limit.id, "") if limit else ""
+            for limit in (figure.least, figure.most)
+        )
+        if least and most:
+            found[figure.id] = f"{least} to {most}"
+        elif least or most:
+            found[figure.id] = f"at least {least}" if least else f"at most {most}"
+        if figure.nominal is not None and figure.nominal.id in engine.limits:
+            found[figure.id] = engine.limits[figure.nominal.id]
+    return found
 
 
 def write_figures(path: Path, book: Book, given: Mapping[str, str]) -> Card:
@@ -68,8 +95,7 @@ def write_figures(path: Path, book: Book, given: Mapping[str, str]) -> Card:
         text = read_text(path, "card")
         card_from_text(text, path, book)
         for name, value in given.items():
-            section, key = _place_of(name, book)
-            text = _with(text, section, key, value)
+            text = _with(text, *_place_of(name, book), value)
         card = _checked(text, path, book)
         atomic_write(place, text)
     return card

@@ -29,6 +29,15 @@ def card(
     layout: Annotated[
         str, typer.Option(metavar="LAYOUT", help="Of a new card: how the engine is built.")
     ] = "",
+    from_case: Annotated[
+        Path | None,
+        typer.Option(
+            "--from",
+            readable=False,
+            metavar="CASE",
+            help="Take over what a job states of its engine: layout, oil, limits.",
+        ),
+    ] = None,
     full: Annotated[bool, typer.Option("--full", help="Every figure that is missing.")] = False,
     json: AsJson = False,
 ) -> None:
@@ -38,7 +47,8 @@ def card(
     there and what is missing. A job names it: card = "petrol_v8.toml" under its [engine].
     """
     from diagnose.case.card import load_card
-    from diagnose.case.card_writing import start_card, write_figures
+    from diagnose.case.card_writing import figures_of, start_card, write_figures
+    from diagnose.case.loading import load
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.card import card_document
     from diagnose.output.text.card import card_text
@@ -47,13 +57,16 @@ def card(
     book = the_book()
     named = name.suffix.lower() == ".toml" or not name.name or name.is_dir()
     path = name if named else name.with_name(f"{name.name}.toml")
-    given = dict(_pair(text) for text in figures or ())
+    given = figures_of(load(from_case, book), book) if from_case else {}
+    given |= dict(_pair(text) for text in figures or ())
     started = not path.exists() and not path.is_symlink()
     if layout and not started:
         given["layout"] = layout
     if started:
-        start_card(path, book, {"layout": layout})
-    found = write_figures(path, book, given) if given else load_card(path, book)
+        engine = {k: given.pop(k, "") for k in ("name", "layout", "manual")}
+        found = start_card(path, book, {**engine, "layout": layout or engine["layout"]}, given)
+    else:
+        found = write_figures(path, book, given) if given else load_card(path, book)
     document = card_document(found, book, started=started)
     if json:
         printing.data(as_json(document))

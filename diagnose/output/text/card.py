@@ -21,7 +21,7 @@ def card_text(document: CardDocument, *, full: bool = False) -> str:
     if document.manual:
         head += wrapped(f"from {document.manual}", 2)
     if document.started:
-        head = wrapped(f"Written: {document.card}, with {document.possible} entries to fill in.")
+        head = wrapped(f"Written: {document.card}, {of} filled in.")
     return together([head, _there(document, full), _missing(document, full), _next(document)])
 
 
