@@ -20,6 +20,9 @@ from knowledge.access import Opening, openings_for
 from knowledge.model import Finding, Stage, State
 from knowledge.work import Access, Inspection
 
+MANY, MOSTLY = 2, 0.5  #: findings seen of a look inside, and their share, from which it is made
+PASSED_OVER = 3  #: checks without effect that are passed over; then nothing is left to look at
+RARE = 0.005  #: outcomes below this chance are no reason for a check
 MOST_EFFORT = 400_000  #: effort above which only one outcome besides "nothing" is computed
 
 
@@ -67,6 +70,20 @@ class CheckPlanner:
         return frozenset(checks[0] for checks in self._shown_by if len(checks) == 1)
 
     @cached_property
+    def looked_into(self) -> frozenset[Inspection]:
+        """Looks inside that are made, or of which most is answered, without those that measure."""
+        case = self.inference.case
+        seen = {
+            s.finding for s in case.finding_records if s.stage is Stage.OPENED and s.observation
+        }
+        mostly = (
+            i
+            for i in self.inference.book.inspections.values()
+            if len(seen.intersection(i.reveals)) >= max(MANY, MOSTLY * len(i.reveals))
+        )
+        return frozenset(i for i in (*self.made, *mostly) if not i.measures)
+
+    @cached_property
     def _shown_by(self) -> tuple[tuple[Inspection, ...], ...]:
         """For each finding recorded from inside, the checks that can show it."""
         case, checks = self.inference.case, self.inference.book.inspections.values()
@@ -85,9 +102,8 @@ class CheckPlanner:
     @cached_property
     def plan_state(self) -> PlanState:
         """The state of the job before the next check."""
-        return PlanState(
-            self.single_cause_model.weight, self.answered, self.opened, over(self.made)
-        )
+        done = over(self.made) | self.looked_into
+        return PlanState(self.single_cause_model.weight, self.answered, self.opened, done)
 
     def chooser(
         self,
@@ -138,8 +154,30 @@ class CheckPlanner:
 
     @cached_property
     def choice(self) -> Choice | None:
-        """The best next check; None where no remaining check is informative."""
-        return self.chooser().choose(self.plan_state)
+        """The best next check; None where no remaining check can change anything.
+
+        Where the answer is nearly certain, a check whose every outcome leaves it as certain is
+        passed over.
+        """
+        chooser, plan_state = self.chooser(), self.plan_state
+        choice = chooser.choose(plan_state)
+        passed = 0
+        while choice is not None and passed < PASSED_OVER and self._changes_nothing(choice.option):
+            plan_state = replace(plan_state, done=plan_state.done | {choice.inspection})
+            choice = chooser.choose(plan_state)
+            passed += 1
+        return None if passed == PASSED_OVER else choice
+
+    def _changes_nothing(self, option: Option) -> bool:
+        """Whether the leading cause stays nearly certain whatever the check shows."""
+        first = self.inference.ranking[0]
+        if first.probability < SURE:
+            return False
+        return all(
+            o.leads is first.cause and o.leads_with >= SURE
+            for o in self.outcomes(option)
+            if o.probability >= RARE
+        )
 
     def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:
         """The ranking's leader after each of the most likely outcomes of a check."""

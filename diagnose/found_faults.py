@@ -19,6 +19,7 @@ from knowledge.faults import Fault
 from knowledge.model import Cause, Condition, Finding, Stage, State
 from knowledge.pressure.patterns import ENGINE_RUNS_NORMALLY
 from knowledge.reassembly.what_was_found import HARD, PIECES
+from knowledge.work import Access
 
 if TYPE_CHECKING:
     from diagnose.circuit.band import Band
@@ -95,6 +96,12 @@ class FoundFaults:
             if applies(task, case.features.get)
         )
         return tuple(dict.fromkeys(places))
+
+    @cached_property
+    def strips(self) -> bool:
+        """Whether bearings or crank are damaged and hard debris is about: all oilways are suspect."""
+        damaged = any(f.fault.damage and Access.CRANK_OUT in f.fault.opens for f in self.every)
+        return damaged and not self.present.isdisjoint(HARD)
 
     @cached_property
     def present(self) -> frozenset[Finding]:

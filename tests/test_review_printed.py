@@ -110,6 +110,7 @@ DOCUMENT = ReviewDocument(
     path="my case.toml",
     closed="",
     differs="",
+    strip="",
     engine=long("an engine"),
     in_short=long("most likely"),
     settled=False,

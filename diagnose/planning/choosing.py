@@ -20,9 +20,11 @@ from diagnose.planning.precedence import Precedence
 from diagnose.planning.single_cause import Array
 from knowledge.access import Opening
 from knowledge.access.always_recorded import KEPT
+from knowledge.access.together import SHORT, TOGETHER
 from knowledge.work import Access, Inspection
 
 SURE = 0.9  #: a cause is taken as confirmed from here, unless the person asks for more
+SETUP = 5.0  #: minutes of fetching tools and writing down that weigh on every check (judgement)
 LEAST_ADDED = 2e-4  #: a check that adds less to the chance of naming the cause is uninformative
 SHORTLIST = 4
 LIKELY_OUTCOME = 0.02
@@ -100,6 +102,7 @@ class Chooser:
             values[best],
             tuple(options[j] for i, (j, _) in enumerate(short) if i != best),
         )
+        choice = self._while_open(choice, options, added, plan_state)
         return self._evidence_first(choice, options, added)
 
     def behind(self, place: Access, plan_state: PlanState) -> float:
@@ -134,12 +137,13 @@ class Chooser:
             mine = np.array(by_place.get(place, ()), dtype=int)
             own = np.array([options[k].own for k in mine])
             alone = adds[mine] @ (doubt * left)
-            for i in np.argsort(-alone / own, kind="stable"):
+            for i in np.argsort(-alone / (own + SETUP), kind="stable"):
                 if alone[i] < LEAST_ADDED:  # what it adds to others can only be less
                     continue
                 k = int(mine[i])
                 chance = float(adds[k] @ (doubt * left))
-                job: Job[JobId] = Job(k, chance, options[k].own, place if place in covers else None)
+                cover = place if place in covers else None
+                job: Job[JobId] = Job(k, chance, options[k].own + SETUP, cover)
                 behind.setdefault(place, []).append(job)
                 left = left * (1.0 - adds[k])
             missed[place] = left
@@ -158,12 +162,12 @@ class Chooser:
         if first.minutes > first.own:
             return None
         others = [o for j, o in enumerate(options) if j != k]
-        chance, minutes = float(added[k]), first.minutes
+        chance, minutes = float(added[k]), first.minutes + SETUP
         own = chance / minutes
         if not others:
             return own
         views = StackedTables.of([o.view for o in others])
-        costs = np.array([o.minutes for o in others])
+        costs = np.array([o.minutes + SETUP for o in others])
         for row in first.view.rows * plan_state.weight:
             p = float(row.sum())
             if p < LIKELY_OUTCOME or float(row.max()) >= self.until * p:
@@ -173,10 +177,28 @@ class Chooser:
             best = int(np.argmax(more / costs))
             if more[best] < LEAST_ADDED:
                 continue
-            if costs[best] <= first.minutes or more[best] / costs[best] > own:
+            if costs[best] <= first.minutes + SETUP or more[best] / costs[best] > own:
                 chance += p * float(more[best])
                 minutes += p * float(costs[best])
         return chance / minutes
+
+    def _while_open(
+        self, choice: Choice, options: Sequence[Option], added: Array, plan_state: PlanState
+    ) -> Choice:
+        """Put what belongs with an open place before any further opening."""
+        if choice.option.minutes <= choice.option.own:
+            return choice
+        place = {o.inspection: k for k, o in enumerate(options)}
+        for line in TOGETHER:
+            if line.opening not in plan_state.opened:
+                continue
+            for check in line.checks:
+                k = place.get(check)
+                if k is None or added[k] < LEAST_ADDED or check is choice.inspection:
+                    continue
+                if self.tree.opening_minutes(options[k].way) <= SHORT:
+                    return replace(choice, option=options[k], evidence=line.why)
+        return choice
 
     def _evidence_first(self, choice: Choice, options: Sequence[Option], added: Array) -> Choice:
         """Put first the evidence that the chosen check, or an opening on its way, would destroy."""
@@ -184,7 +206,7 @@ class Chooser:
         wanted = {
             o.inspection: k
             for k, o in enumerate(options)
-            if o.inspection in KEPT or added[k] >= least * o.minutes
+            if o.inspection in KEPT or added[k] >= least * (o.minutes + SETUP)
         }
         passed = {choice.option.inspection}
         while True:

@@ -6,7 +6,7 @@ Turns the planner's tree into what a sheet shows.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
@@ -23,6 +23,7 @@ from knowledge.faults import Fault
 from knowledge.model import Cause, Finding
 from knowledge.work import Caution, Inspection
 
+LEAST_WORTH = 0.02  #: chance of finding the cause for which a plan still opens at great cost
 COSTLY = 60.0  #: minutes of an opening from which the plan says why it is in it or not
 CLOSING = 0.8  #: closing takes this share of opening (judgement)
 MOST_TO_SEE = 4  #: checks offered to see a cause that is nearly certain
@@ -138,9 +139,7 @@ class Plan:
     @cached_property
     def plan_state(self) -> PlanState:
         """The state of the job; a look that was made inside is not planned again."""
-        planner = self.answer.planner
-        looks = {i for i in planner.made if not i.measures}
-        return replace(planner.plan_state, done=planner.plan_state.done | looks)
+        return self.answer.planner.plan_state
 
     @cached_property
     def line(self) -> tuple[PlannedCheck, ...]:
@@ -152,7 +151,7 @@ class Plan:
             return ()
         line = planned_sequence(self.chooser, self.plan_state)
         if not self.settled:
-            return line
+            return self._worth_it(line)
         seen = 0.0
         most: list[PlannedCheck] = []
         for link in line:
@@ -161,6 +160,17 @@ class Plan:
             most.append(link)
             seen += link.named
         return tuple(most)
+
+    def _worth_it(self, line: tuple[PlannedCheck, ...]) -> tuple[PlannedCheck, ...]:
+        """The sequence without an end of costly openings that together find next to nothing."""
+        kept, found = len(line), 0.0
+        for number in range(len(line) - 1, 0, -1):
+            found += line[number].named
+            if found >= LEAST_WORTH:
+                break
+            if self.chooser.tree.opening_minutes(line[number].choice.option.way) >= COSTLY:
+                kept = number
+        return line[:kept]
 
     @cached_property
     def estimate(self) -> PlanEstimate:

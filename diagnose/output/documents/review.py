@@ -13,7 +13,13 @@ from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, only
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.contradictions import ContradictionNotice, contradiction_notices
 from diagnose.output.documents.ended import ended
-from diagnose.output.documents.found import FoundFaultEntry, disagreement, found_entries, headline
+from diagnose.output.documents.found import (
+    FoundFaultEntry,
+    disagreement,
+    found_entries,
+    headline,
+    strip_down,
+)
 from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.next_checks import CheckOption, next_checks
 from diagnose.output.documents.ranking import RankedCause, ranked_causes
@@ -62,6 +68,7 @@ class ReviewDocument:
     log_evidence: float
     next: tuple[CheckOption, ...]  #: the best one first
     history: ShopNote | None = field(default=None, metadata=IF_GIVEN)
+    strip: str = field(metadata=NOT_IN_JSON)  #: that it must come right down; may be empty
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
     closed: str = field(metadata=NOT_IN_JSON)  #: how the job ended; empty while it is open
     engine: str = field(metadata=NOT_IN_JSON)
@@ -112,6 +119,7 @@ def review_document(
         log_evidence=inference.posterior.log_evidence,
         next=next_checks(diagnosis, all_outcomes=for_json),
         history=history,
+        strip=strip_down(diagnosis),
         path=path,
         closed=ended(case),
         engine=case.layout.says,

@@ -8,6 +8,7 @@ from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON, key
 from diagnose.output.documents.alarms import AlarmNotice, alarm_notices
 from diagnose.output.documents.cautions import deferrals
 from diagnose.output.documents.ended import ended
+from diagnose.output.documents.found import strip_down
 from diagnose.output.documents.loose_ends import LooseEndsNotice, loose_ends_notice
 from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.plan_changes import PlanChanges, plan_changes
@@ -64,6 +65,7 @@ class TeardownDocument:
     loose_ends: LooseEndsNotice
     changed: PlanChanges | None  #: None where no earlier entry was named to compare with
     history: ShopNote | None = field(default=None, metadata=IF_GIVEN)
+    strip: str = field(metadata=NOT_IN_JSON)  #: that it must come right down; may be empty
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
     closed: str = field(metadata=NOT_IN_JSON)  #: how the job ended; empty while it is open
     engine: str = field(metadata=NOT_IN_JSON)
@@ -119,6 +121,7 @@ def teardown_document(
         loose_ends=loose_ends_notice(answer, ends),
         changed=plan_changes(changes) if changes else None,
         history=history,
+        strip=strip_down(answer),
         path=path,
         closed=ended(case),
         engine=case.layout.says,

@@ -31,6 +31,7 @@ def review_text(document: ReviewDocument, shown: int = SHOWN) -> str:
             _loose_ends(document),
             wrapped(document.still_missing, 0, 2) if document.still_missing else [],
             wrapped(document.differs, 0, 2) if document.differs else [],
+            wrapped(document.strip, 0, 2) if document.strip else [],
             []
             if document.closed
             else next_step_lines(document.next, document.path, settled=document.settled),

@@ -24,6 +24,7 @@ def review_brief(document: ReviewDocument, causes: int = CAUSES) -> str:
         *_found(document),
         Block(_began(document, causes)),
         *_followed(document),
+        Block(wrapped(document.strip, 0, 2) if document.strip else []),
         Block(_more(document)),
         *_next(document),
     ]
@@ -164,7 +165,7 @@ def _next(document: ReviewDocument) -> list[Block]:
 
 def _after(document: ReviewDocument) -> list[str]:
     """What to do where no check is left that tells anything."""
-    if not document.settled:
+    if not document.settled and not document.remedies:
         return ["Nothing is left to look at that would tell these causes apart."]
     command = f"diagnose signoff {as_typed(document.path)}"
     return wrapped(f"Next: put it right; what to check on the way: {command}", 0, 2, [command])

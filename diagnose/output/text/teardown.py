@@ -25,6 +25,7 @@ def teardown_text(document: TeardownDocument) -> str:
             ],
             alarm_lines(document.alarms),
             _changes(document.changed) if document.changed else [],
+            wrapped(document.strip, 0, 2) if document.strip else [],
             _in_short(document),
             _order(document),
             _bench(document),

@@ -38,6 +38,7 @@ def teardown_brief(document: TeardownDocument) -> str:
         Block(wrapped(f"Teardown plan: {document.name}", 0, 2)),
         Block(gravest_lines(document.alarms, "diagnose review")),
         Block(_changed(document)),
+        Block(wrapped(document.strip, 0, 2) if document.strip else []),
         Block(_in_short(document)),
         *_table(document),
         *(_stage(document.stages[0]) if document.stages else []),
