@@ -20,6 +20,7 @@ from knowledge.access import Opening, openings_for
 from knowledge.model import Finding, Stage, State
 from knowledge.work import Access, Inspection
 
+SETUP = 5.0  #: minutes of fetching tools and writing down, for every check (judgement)
 MANY, MOSTLY = 2, 0.5  #: findings seen of a look inside, and their share, from which it is made
 PASSED_OVER = 3  #: checks without effect that are passed over; then nothing is left to look at
 RARE = 0.005  #: outcomes below this chance are no reason for a check
@@ -127,6 +128,7 @@ class CheckPlanner:
             until,
             most_minutes,
             to_see,
+            SETUP,
         )
 
     @cached_property

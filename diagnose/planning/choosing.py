@@ -24,7 +24,6 @@ from knowledge.access.together import SHORT, TOGETHER
 from knowledge.work import Access, Inspection
 
 SURE = 0.9  #: a cause is taken as confirmed from here, unless the person asks for more
-SETUP = 5.0  #: minutes of fetching tools and writing down that weigh on every check (judgement)
 LEAST_ADDED = 2e-4  #: a check that adds less to the chance of naming the cause is uninformative
 SHORTLIST = 4
 LIKELY_OUTCOME = 0.02
@@ -45,6 +44,7 @@ class Chooser:
     until: float = SURE
     most_minutes: float | None = None
     to_see: bool = False  #: the cause is named already: look for what shows it
+    setup: float = 0.0  #: minutes that weigh on every check besides its own
 
     def options(self, plan_state: PlanState) -> list[Option]:
         """Every check that can still show something and may be done in this state."""
@@ -137,13 +137,13 @@ class Chooser:
             mine = np.array(by_place.get(place, ()), dtype=int)
             own = np.array([options[k].own for k in mine])
             alone = adds[mine] @ (doubt * left)
-            for i in np.argsort(-alone / (own + SETUP), kind="stable"):
+            for i in np.argsort(-alone / (own + self.setup), kind="stable"):
                 if alone[i] < LEAST_ADDED:  # what it adds to others can only be less
                     continue
                 k = int(mine[i])
                 chance = float(adds[k] @ (doubt * left))
                 cover = place if place in covers else None
-                job: Job[JobId] = Job(k, chance, options[k].own + SETUP, cover)
+                job: Job[JobId] = Job(k, chance, options[k].own + self.setup, cover)
                 behind.setdefault(place, []).append(job)
                 left = left * (1.0 - adds[k])
             missed[place] = left
@@ -162,12 +162,12 @@ class Chooser:
         if first.minutes > first.own:
             return None
         others = [o for j, o in enumerate(options) if j != k]
-        chance, minutes = float(added[k]), first.minutes + SETUP
+        chance, minutes = float(added[k]), first.minutes + self.setup
         own = chance / minutes
         if not others:
             return own
         views = StackedTables.of([o.view for o in others])
-        costs = np.array([o.minutes + SETUP for o in others])
+        costs = np.array([o.minutes + self.setup for o in others])
         for row in first.view.rows * plan_state.weight:
             p = float(row.sum())
             if p < LIKELY_OUTCOME or float(row.max()) >= self.until * p:
@@ -177,7 +177,7 @@ class Chooser:
             best = int(np.argmax(more / costs))
             if more[best] < LEAST_ADDED:
                 continue
-            if costs[best] <= first.minutes + SETUP or more[best] / costs[best] > own:
+            if costs[best] <= first.minutes + self.setup or more[best] / costs[best] > own:
                 chance += p * float(more[best])
                 minutes += p * float(costs[best])
         return chance / minutes
@@ -206,7 +206,7 @@ class Chooser:
         wanted = {
             o.inspection: k
             for k, o in enumerate(options)
-            if o.inspection in KEPT or added[k] >= least * (o.minutes + SETUP)
+            if o.inspection in KEPT or added[k] >= least * (o.minutes + self.setup)
         }
         passed = {choice.option.inspection}
         while True:

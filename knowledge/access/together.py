@@ -13,7 +13,7 @@ from knowledge.stations.delivery import findings_filter_cut as delivery_cut
 from knowledge.stations.relief import findings as relief_findings
 from knowledge.work import Access, Inspection
 
-SHORT = 15.0  #: minutes of opening from which it is no longer done along with something else
+SHORT = 20.0  #: longest opening [min] that is done along with something else (judgement)
 
 
 @dataclass(frozen=True, slots=True)
