@@ -71,20 +71,6 @@ class CheckPlanner:
         return frozenset(checks[0] for checks in self._shown_by if len(checks) == 1)
 
     @cached_property
-    def looked_into(self) -> frozenset[Inspection]:
-        """Looks inside that are made, or of which most is answered, without those that measure."""
-        case = self.inference.case
-        seen = {
-            s.finding for s in case.finding_records if s.stage is Stage.OPENED and s.observation
-        }
-        mostly = (
-            i
-            for i in self.inference.book.inspections.values()
-            if len(seen.intersection(i.reveals)) >= max(MANY, MOSTLY * len(i.reveals))
-        )
-        return frozenset(i for i in (*self.made, *mostly) if not i.measures)
-
-    @cached_property
     def _shown_by(self) -> tuple[tuple[Inspection, ...], ...]:
         """For each finding recorded from inside, the checks that can show it."""
         case, checks = self.inference.case, self.inference.book.inspections.values()
@@ -103,7 +89,7 @@ class CheckPlanner:
     @cached_property
     def plan_state(self) -> PlanState:
         """The state of the job before the next check."""
-        done = over(self.made) | self.looked_into
+        done = over(self.made) | looked_into(self)
         return PlanState(self.single_cause_model.weight, self.answered, self.opened, done)
 
     def chooser(
@@ -164,22 +150,11 @@ class CheckPlanner:
         chooser, plan_state = self.chooser(), self.plan_state
         choice = chooser.choose(plan_state)
         passed = 0
-        while choice is not None and passed < PASSED_OVER and self._changes_nothing(choice.option):
+        while choice is not None and passed < PASSED_OVER and changes_nothing(self, choice.option):
             plan_state = replace(plan_state, done=plan_state.done | {choice.inspection})
             choice = chooser.choose(plan_state)
             passed += 1
         return None if passed == PASSED_OVER else choice
-
-    def _changes_nothing(self, option: Option) -> bool:
-        """Whether the leading cause stays nearly certain whatever the check shows."""
-        first = self.inference.ranking[0]
-        if first.probability < SURE:
-            return False
-        return all(
-            o.leads is first.cause and o.leads_with >= SURE
-            for o in self.outcomes(option)
-            if o.probability >= RARE
-        )
 
     def outcomes(self, step: Option, how_many: int = 3) -> tuple[Outcome, ...]:
         """The ranking's leader after each of the most likely outcomes of a check."""
@@ -206,3 +181,27 @@ class CheckPlanner:
         return outcomes(
             known.network, known.evidence, known.posterior, supposed, causes, states, nodes
         )
+
+
+def looked_into(planner: CheckPlanner) -> frozenset[Inspection]:
+    """Looks inside that are made, or of which most is answered, without those that measure."""
+    known = planner.inference
+    seen = {
+        s.finding for s in known.case.finding_records if s.stage is Stage.OPENED and s.observation
+    }
+    mostly = (
+        i
+        for i in known.book.inspections.values()
+        if len(seen.intersection(i.reveals)) >= max(MANY, MOSTLY * len(i.reveals))
+    )
+    return frozenset(i for i in (*planner.made, *mostly) if not i.measures)
+
+
+def changes_nothing(planner: CheckPlanner, option: Option) -> bool:
+    """Whether the leading cause stays nearly certain whatever the check shows."""
+    first = planner.inference.ranking[0]
+    return first.probability >= SURE and all(
+        o.leads is first.cause and o.leads_with >= SURE
+        for o in planner.outcomes(option)
+        if o.probability >= RARE
+    )

@@ -52,7 +52,7 @@ def test_every_job_has_its_plan_in_eighty_columns(name: str) -> None:
     assert (done.code, done.err) == (0, "")
     assert done.out.startswith("Teardown plan: ")
     in_eighty_columns(done.out)
-    assert "This plan gives way to" in done.out
+    assert "These come first" in done.out
 
 
 @pytest.mark.own_diagnoses

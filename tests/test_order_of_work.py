@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from diagnose.case.loading import from_text
+from diagnose.check_planner import looked_into
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.found import strip_down
 from diagnose.planning.choosing import LEAST_ADDED
@@ -64,7 +65,7 @@ def test_a_pump_that_was_looked_into_is_not_looked_into_again() -> None:
     look = BOOK.inspections["look_into_the_opened_pump"]
     seen = [f.id for f in look.reveals[: (len(look.reveals) + 1) // 2]]
     answer = case("good_cold_low_hot", *seen)
-    assert look in answer.planner.looked_into
+    assert look in looked_into(answer.planner)
     assert look in answer.planner.plan_state.done
     assert look not in case("good_cold_low_hot").planner.plan_state.done
 

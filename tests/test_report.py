@@ -135,7 +135,7 @@ def test_first_start_and_sign_off_are_there(gannet: Page) -> None:
 @pytest.mark.parametrize("case", THIRD, ids=lambda p: p.stem)
 def test_every_case_has_cautions_sources_and_deferrals(case: Path) -> None:
     page = stands_alone(page_once("report", case))
-    for heading in ("The answer", "Sources of what is shown", "This report gives way to"):
+    for heading in ("The answer", "Sources of what is shown", "These come first"):
         assert heading in page.words
     assert "aircraft" in page.words
 

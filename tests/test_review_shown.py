@@ -341,10 +341,12 @@ def survey_item(absent: float, present: float) -> tuple[EvidenceItem, Condition]
 
 
 def test_a_surveys_evidence_is_shown_as_odds() -> None:
-    circuit = "the readings, held against the circuit, "
     for absent, present, fits in ((0.1, 0.8, "fit"), (0.8, 0.1, "do not fit")):
         item, condition = survey_item(absent, present)
-        assert item.says == f"{circuit}{fits} (8 to 1): {condition.says}"
+        assert (
+            item.says
+            == f"the readings {fits} a known fault of the circuit (8 to 1): {condition.says}"
+        )
 
 
 LONG = "word " * 40

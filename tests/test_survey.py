@@ -237,7 +237,7 @@ def test_the_survey_is_evidence_in_place_of_findings_from_readings() -> None:
             <= MOST_RATIO + 1e-9
         )
     assert answer.inference.belief("clearances_wide") > 5 * answer.inference.belief("pump_slip")
-    assert "held against the circuit" in call_review(case)
+    assert "a known fault of the circuit" in call_review(case)
 
 
 def call_review(case: Case) -> str:

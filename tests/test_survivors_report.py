@@ -61,13 +61,16 @@ def test_a_likely_cause_that_another_brought_about_settles_nothing() -> None:
 
 
 @pytest.mark.parametrize(
-    ("absent", "present", "words"),
-    [(0.5, 0.5, "fit (1 to 1)"), (0.35, 0.65, "fit (2 to 1)"), (0.65, 0.35, "do not fit (2 to 1)"),
-     (0.01, 0.5, "fit (50 to 1)"), (0.5, 0.01, "do not fit (50 to 1)")],
+    ("absent", "present", "fit", "odds"),
+    [(0.5, 0.5, "fit", "1 to 1"), (0.35, 0.65, "fit", "2 to 1"),
+     (0.65, 0.35, "do not fit", "2 to 1"), (0.01, 0.5, "fit", "50 to 1"),
+     (0.5, 0.01, "do not fit", "50 to 1")],
 )  # fmt: skip
-def test_the_odds_of_a_survey(absent: float, present: float, words: str) -> None:
+def test_the_odds_of_a_survey(absent: float, present: float, fit: str, odds: str) -> None:
     item, condition = survey_item(absent, present)
-    assert item.says == (f"the readings, held against the circuit, {words}: {condition.says}")
+    assert (
+        item.says == f"the readings {fit} a known fault of the circuit ({odds}): {condition.says}"
+    )
 
 
 def denied() -> Diagnosis:

@@ -151,7 +151,7 @@ class Plan:
             return ()
         line = planned_sequence(self.chooser, self.plan_state)
         if not self.settled:
-            return self._worth_it(line)
+            return worth_it(line, self.chooser)
         seen = 0.0
         most: list[PlannedCheck] = []
         for link in line:
@@ -160,17 +160,6 @@ class Plan:
             most.append(link)
             seen += link.named
         return tuple(most)
-
-    def _worth_it(self, line: tuple[PlannedCheck, ...]) -> tuple[PlannedCheck, ...]:
-        """The sequence without an end of costly openings that together find next to nothing."""
-        kept, found = len(line), 0.0
-        for number in range(len(line) - 1, 0, -1):
-            found += line[number].named
-            if found >= LEAST_WORTH:
-                break
-            if self.chooser.tree.opening_minutes(line[number].choice.option.way) >= COSTLY:
-                kept = number
-        return line[:kept]
 
     @cached_property
     def estimate(self) -> PlanEstimate:
@@ -278,3 +267,15 @@ class Plan:
     def waits(self) -> float:
         """The longest wait of the plan that is not hands-on: a drain, a laboratory."""
         return max((link.choice.option.inspection.waits_minutes for link in self.line), default=0.0)
+
+
+def worth_it(line: tuple[PlannedCheck, ...], chooser: Chooser) -> tuple[PlannedCheck, ...]:
+    """Return the sequence without an end of costly openings that together find next to nothing."""
+    kept, found = len(line), 0.0
+    for number in range(len(line) - 1, 0, -1):
+        found += line[number].named
+        if found >= LEAST_WORTH:
+            break
+        if chooser.tree.opening_minutes(line[number].choice.option.way) >= COSTLY:
+            kept = number
+    return line[:kept]

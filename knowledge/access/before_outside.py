@@ -51,7 +51,7 @@ _AS_FOUND = (
     ),
     *before(
         check=oil_record.ASK_FOR_THE_OIL_RECORD,
-        why="grade and date are asked while they can be held against the oil in it",
+        why="grade and date are asked while they can be compared with the oil in it",
         source=COMMON_PRACTICE,
         openings=(
             Access.OIL_SAMPLE,

@@ -62,7 +62,7 @@ _INSTRUMENT = (
             relief_findings.TURN_THE_RELIEF_ADJUSTER,
             suction_findings.FILL_OVER_THE_MARK,
         ),
-        why="without a true reading first a trial has nothing to be held against",
+        why="without a true reading first a trial has nothing to compare with",
         source=COMMON_PRACTICE,
     ),
     FirstOf(

@@ -14,7 +14,7 @@ METAL_IN_FILTER = Finding(
     denies="the filter is clean",
     stage=Stage.OPENED,
     normal="fine grey dust at most, and that only while running in",
-    why="metal in the filter means something is coming apart now; a clean one speaks for the bearings",
+    why="metal in the filter means something is coming apart now; a clean one is a good sign for the bearings",
     background=RARE,
     also=(
         "metal in the oil filter",

@@ -194,8 +194,8 @@ def _verdict(account: Account, scale: Scale) -> str:
         return ""
     if account.overdrawn:
         return (
-            "Overdrawn: what was found should cost more than is missing. Bearings not measured "
-            "may be better than those that were, or a figure is off."
+            "These faults should cost more than is missing: check the figures again. Bearings not "
+            "measured may be better than those that were."
         )
     if account.closed:
         return "Closed: what was found explains what is missing."

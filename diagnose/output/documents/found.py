@@ -74,11 +74,7 @@ def strip_down(diagnosis: Diagnosis) -> str:
     """Say at once that single checks no longer help; empty where they do, or the job is closed."""
     if not diagnosis.found.strips or diagnosis.case.closed:
         return ""
-    return (
-        "Bearings damaged and metal about: take the engine right down, crank out, and clean every "
-        "oilway, line and cooler before new bearings go in. Keep what you find: it shows where it "
-        "began."
-    )
+    return "Bearings damaged and metal about: strip it, crank out, clean every oilway."
 
 
 def disagreement(diagnosis: Diagnosis) -> str:

@@ -110,9 +110,9 @@ def _of_readings(diagnosis: Diagnosis, weight: Weight) -> str:
     likelihood = survey.likelihoods[weight.chain[-2]]
     condition = diagnosis.book.conditions[weight.chain[-2]].says
     ratio = likelihood.if_present / likelihood.if_absent
-    fit = "fit" if ratio > 1.0 else "do not fit"
+    fit = "fit" if ratio >= 1.0 else "do not fit"
     return (
-        f"the readings, held against the circuit, {fit} ({max(ratio, 1 / ratio):.0f} to 1): "
+        f"the readings {fit} a known fault of the circuit ({max(ratio, 1 / ratio):.0f} to 1): "
         f"{condition}"
     )
 

@@ -24,7 +24,7 @@ MARKS = {
     Verdict.LEFT_OUT: "-",
 }
 PHASES = {
-    Phase.CLEANING: "What was found is followed",
+    Phase.CLEANING: "Clean-up after the failure",
     Phase.BEARINGS: "Block, plugs and bearings",
     Phase.PUMP: "The pump on the bench",
     Phase.RELIEF: "Relief valve",

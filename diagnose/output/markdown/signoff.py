@@ -35,7 +35,7 @@ def signoff_markdown(document: SignoffDocument) -> str:
         for item in phase.items:
             lines += ["", *_item(item)]
         lines.append("")
-    lines += ["## This sheet gives way to", "", *(f"- {d}" for d in document.deferrals)]
+    lines += ["## These come first", "", *(f"- {d}" for d in document.deferrals)]
     return "\n".join(lines)
 
 

@@ -38,7 +38,7 @@ def teardown_markdown(document: TeardownDocument) -> str:
             because = ", ".join(f.says for f in task.because[:2])
             lines.append(f"- `{task.task}`: {BLANK} · {task.says} (because: {because})")
         lines.append("")
-    lines += ["## This plan gives way to", "", *(f"- {d}" for d in document.deferrals)]
+    lines += ["## These come first", "", *(f"- {d}" for d in document.deferrals)]
     if document.history:
         says = document.history.says
         lines += ["", f"{says[:1].upper()}{says[1:]}."]

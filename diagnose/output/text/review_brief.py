@@ -22,9 +22,9 @@ def review_brief(document: ReviewDocument, causes: int = CAUSES) -> str:
         *_alarms(document),
         *_contradictions(document),
         *_found(document),
-        Block(_began(document, causes)),
+        *_began(document, causes),
         *_followed(document),
-        Block(wrapped(document.strip, 0, 2) if document.strip else []),
+        Block(wrapped(document.strip, 0, 2) if document.strip else [], space=False),
         Block(_more(document)),
         *_next(document),
     ]
@@ -93,20 +93,21 @@ def _found(document: ReviewDocument) -> list[Block]:
     return [Block(lines)]
 
 
-def _began(document: ReviewDocument, most: int) -> list[str]:
-    lines = ["Where it most likely began" if document.found else "Most likely"]
-    if document.closed:
-        lines = ["What the evidence said"]
-    shown = document.causes[:most]
-    for number, cause in enumerate(shown):
+def _began(document: ReviewDocument, most: int) -> list[Block]:
+    """The causes, likeliest first; where none were asked for, the last may be spared."""
+    head = "Where it most likely began" if document.found else "Most likely"
+    blocks = []
+    for number, cause in enumerate(document.causes[:most]):
         if number and cause.probability < LEAST and most == CAUSES:
             break
-        lines += headed(f"{percent(cause.probability):>6}  ", f"{cause.says} [{cause.id}]")
+        lines = headed(f"{percent(cause.probability):>6}  ", f"{cause.says} [{cause.id}]")
         if not number:
-            lines += _why(cause)
+            lines = ["What the evidence said" if document.closed else head, *lines, *_why(cause)]
             if document.remedies and not document.closed:
                 lines += labelled("remedy", cause.remedy, 8, 17)
-    return lines
+        spare = 8 if number == CAUSES - 1 and most == CAUSES else 0
+        blocks.append(Block(lines, spare, space=not number))
+    return blocks
 
 
 def _why(cause: RankedCause) -> list[str]:

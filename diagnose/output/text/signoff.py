@@ -106,7 +106,7 @@ def _filling_in(document: SignoffDocument) -> list[str]:
 
 
 def _deferrals(document: SignoffDocument) -> list[str]:
-    lines = ["This sheet gives way to"]
+    lines = ["These come first"]
     for text in document.deferrals:
         lines += wrapped(f"- {text}", 2, 4)
     return lines

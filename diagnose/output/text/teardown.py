@@ -180,7 +180,7 @@ def _filling_in(document: TeardownDocument) -> list[str]:
 
 
 def _deferrals(document: TeardownDocument) -> list[str]:
-    lines = ["This plan gives way to"]
+    lines = ["These come first"]
     for text in document.deferrals:
         lines += wrapped(f"- {text}", 2, 4)
     return lines

@@ -22,8 +22,8 @@ def why_text(document: WhyDocument) -> str:
     blocks = [
         Block(wrapped(document.title or "Case without a title", 0, 2)),
         Block(head),
-        *_side("Speaks for it", cause.pro),
-        *_side("Speaks against it", cause.con),
+        *_side("Points to it", cause.pro),
+        *_side("Points away from it", cause.con),
         Block(labelled("how", cause.chain, 2, 10) if cause.chain else [], spare=1),
         Block(_brought(document), spare=2),
         Block(labelled("remedy", cause.remedy, 2, 10) if cause.remedy else [], spare=3),

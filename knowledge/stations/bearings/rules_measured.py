@@ -19,7 +19,7 @@ rule = rules_of(Station.BEARINGS)
     non_matches=[example(measures={findings_measured.MEASURED_ROD_CLEARANCE: 0.13e-3})],
 )
 def main_clearance_against_its_limit(known: Known) -> Conclusions:
-    """The widest main clearance, on the diameter, is held against the maker's limit."""
+    """The widest main clearance, on the diameter, compared with the maker's limit."""
     yield from beyond_limit(
         known,
         findings_measured.MAIN_CLEARANCE_TOO_WIDE,
@@ -37,7 +37,7 @@ def main_clearance_against_its_limit(known: Known) -> Conclusions:
     non_matches=[example(measures={findings_measured.MEASURED_MAIN_CLEARANCE: 0.13e-3})],
 )
 def rod_clearance_against_its_limit(known: Known) -> Conclusions:
-    """The widest rod clearance, on the diameter, is held against the maker's limit."""
+    """The widest rod clearance, on the diameter, compared with the maker's limit."""
     yield from beyond_limit(
         known,
         findings_measured.ROD_CLEARANCE_TOO_WIDE,
@@ -60,7 +60,7 @@ def rod_clearance_against_its_limit(known: Known) -> Conclusions:
     non_matches=[example(measures={findings_measured.MEASURED_CRANK_END_FLOAT: 0.01e-3})],
 )
 def tightest_bearing_against_the_least(known: Known) -> Conclusions:
-    """The tightest main or rod clearance, on the diameter, is held against the least allowed."""
+    """The tightest main or rod clearance, on the diameter, compared with the least allowed."""
     below = [
         sure_past(known, measure, quantities.LEAST_BEARING_CLEARANCE, tightest)
         for measure in (
@@ -82,7 +82,7 @@ def tightest_bearing_against_the_least(known: Known) -> Conclusions:
     non_matches=[example(measures={findings_measured.MEASURED_MAIN_CLEARANCE: 0.13e-3})],
 )
 def end_float_against_its_limit(known: Known) -> Conclusions:
-    """The crank's end float is held against the maker's limit."""
+    """The crank's end float compared with the maker's limit."""
     yield from beyond_limit(
         known,
         findings_measured.CRANK_END_FLOAT_OVER,

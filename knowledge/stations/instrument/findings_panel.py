@@ -143,7 +143,7 @@ COUNT_THE_IDLE_SPEED = Inspection(
 COMPARE_TWO_INSTRUMENTS = Inspection(
     id="compare_two_instruments",
     station=Station.INSTRUMENT,
-    says="let lamp and gauge, or two gauges, speak against each other",
+    says="compare lamp and gauge, or two gauges",
     steps=(
         "prove the lamp first: it must light with the key on",
         "start and note when the lamp goes out and what the gauge shows at that moment",

@@ -323,7 +323,7 @@ THIN_OIL_RUNS_OFF_THE_STICK = LinkGroup(
     id="thin_oil_runs_off_the_stick",
     station=Station.OIL,
     says="Thin oil runs off the stick like water beside new oil of the same grade.",
-    note="Misleads when it is only hotter than the new oil it is held against.",
+    note="Misleads when it is only hotter than the new oil beside it.",
     parent=conditions.OIL_THIN,
     effects={
         findings.OIL_THIN_ON_STICK: (OFTEN, COMMON_PRACTICE),

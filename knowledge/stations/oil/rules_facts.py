@@ -75,7 +75,7 @@ def sheet_that_contradicts_itself(known: Known) -> Conclusions:
     ):
         yield Contradiction(
             (findings_analysis.LAB_VISCOSITY_LOW, findings_analysis.LAB_VISCOSITY_HIGH),
-            "one sample cannot be too thin and too thick: ask which new oil it was held against",
+            "one sample cannot be too thin and too thick: ask which new oil it was compared with",
             findings_analysis.LAB_VISCOSITY_LOW,
         )
 

@@ -43,7 +43,7 @@ PUMP_NOISE = Finding(
     source=sources.PUMP_CAVITATION_ANSWER,
     denies="the pump is quiet",
     normal="no whine or rattle of its own",
-    why="a pump that cannot fill, or draws air, is heard before it is seen",
+    why="you hear a pump that cannot fill, or draws air, before you see it",
     background=RARE,
     also=("oil pump whining", "rattling oil pump", "howling noise from the sump", "pump noisy"),
 )

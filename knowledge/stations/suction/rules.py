@@ -196,7 +196,7 @@ def tray_older_than_its_steel_lasts(known: Known) -> Conclusions:
     ],
 )
 def measured_gap_against_its_limits(known: Known) -> Conclusions:
-    """The gap from pickup to sump floor is held against the least and the most allowed.
+    """The gap from pickup to sump floor, compared with the least and the most allowed.
 
     Misleads when it was measured without the sump's own gasket.
     """

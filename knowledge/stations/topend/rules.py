@@ -29,7 +29,7 @@ rule = rules_of(Station.TOPEND)
     non_matches=[example(), example(patterns_speed.GOOD_COLD_LOW_HOT)],
 )
 def cam_clearance_against_its_limit(known: Known) -> Conclusions:
-    """The largest cam bearing clearance measured, held against the limit."""
+    """The largest cam bearing clearance measured, compared with the limit."""
     yield from beyond_limit(
         known,
         findings_cam.CAM_CLEARANCE_WIDE,
