@@ -16,6 +16,7 @@ from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.forecast import forecast
 from diagnose.circuit.operating_points import hot_of, latest_readings
 from diagnose.output.documents.forecast import forecast_document
+from diagnose.output.text.forecast_brief import forecast_brief
 from diagnose.signoff.start import first_start
 from knowledge.units import PSI
 from tests.support.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
@@ -42,7 +43,7 @@ def reads(condition: str, severity: float) -> tuple[str, ...]:
 def test_before_is_what_the_gauge_reads_whatever_is_wrong(condition: str) -> None:
     """Nothing was found, yet the table starts from the readings, with a loss nobody has found."""
     readings = reads(condition, 0.5)
-    each = forecast(a_case(readings=readings), BOOK, [])
+    each = forecast(a_case(readings=readings), BOOK, [], engines=24)
     assert each.fits
     assert each.unlisted is not None
     for fit in each.state.readings:
@@ -54,7 +55,7 @@ def test_before_is_what_the_gauge_reads_whatever_is_wrong(condition: str) -> Non
 @pytest.mark.parametrize("name", one_in(4, [p.stem for p in sorted(CASES.glob("*.toml"))]))
 def test_every_case_starts_from_its_readings_or_says_that_it_cannot(name: str) -> None:
     case = load(CASES / f"{name}.toml", BOOK)
-    document = forecast_document(forecast(case, BOOK, []))
+    document = forecast_document(forecast(case, BOOK, [], engines=24))
     assert document.fits == all(r.fits for r in document.readings)
     if document.fits:
         assert document.speeds
@@ -71,16 +72,21 @@ def test_readings_no_engine_shows_give_no_figures(tmp_path: Path) -> None:
     """Which reading, by how much, what could explain it; and no table."""
     impossible = ("700 rpm, 95 C, 40 psi", "1500 rpm, 95 C, 8 psi", "3000 rpm, 95 C, 62 psi")
     path = saved(tmp_path, text(WORN, impossible, KNOWN_GOOD))
-    out = " ".join(call("forecast", path, "--set", "main_clearance=0.002 in").out.split())
+    data = json.loads(call("forecast", path, "--fix", "mains", "--json").out)
+    assert data["fits"] is False
+    assert data["speeds"] == data["targets"] == data["warnings"] == []
+    assert [r["fits"] for r in data["readings"]].count(False) == len(data["misfit"]["readings"])
+
+
+def test_the_misfit_in_words() -> None:
+    impossible = ("700 rpm, 95 C, 40 psi", "1500 rpm, 95 C, 8 psi", "3000 rpm, 95 C, 62 psi")
+    each = forecast(a_case(WORN, impossible), BOOK, [], engines=16)
+    out = " ".join(forecast_brief(forecast_document(each)).split())
     assert "The model does not fit these readings" in out
     assert "1500 rpm" in out
     assert "too much" in out
     assert "the gauge read 8 psi" in out
     assert "Next:" in out
-    data = json.loads(call("forecast", path, "--json").out)
-    assert data["fits"] is False
-    assert data["speeds"] == data["targets"] == data["warnings"] == []
-    assert [r["fits"] for r in data["readings"]].count(False) == len(data["misfit"]["readings"])
 
 
 def test_a_gauge_that_reads_high_is_named_as_what_could_explain_it() -> None:

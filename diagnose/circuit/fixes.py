@@ -10,6 +10,8 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from types import MappingProxyType
 
+import numpy as np
+
 from diagnose.circuit.as_read import AsRead, kinds_of
 from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParameter
@@ -41,9 +43,9 @@ class Planned:
         """The name of the fix or quantity."""
         return self.fix.id if self.fix else self.setting.id if self.setting else ""
 
-    def rights(self, found: Iterable[Deviation]) -> tuple[Deviation, ...]:
+    def rights(self, state: AsRead) -> tuple[Deviation, ...]:
         """Return the findings that it puts right."""
-        return rights_of(self.fix, found) if self.fix else ()
+        return rights_of(self.fix, wrong(state)) if self.fix else ()
 
 
 def rights_of(fix: Fix, found: Iterable[Deviation]) -> tuple[Deviation, ...]:
@@ -58,9 +60,17 @@ def rights_of(fix: Fix, found: Iterable[Deviation]) -> tuple[Deviation, ...]:
     )
 
 
-def is_assumed(fix: Fix, state: AsRead) -> bool:
-    """Whether nothing was found where it is done, so that it can only close what is not found."""
-    return not rights_of(fix, state.found) and bool(closed_by(fix, state))
+def wrong(state: AsRead) -> tuple[Deviation, ...]:
+    """Return what was found but for gaps no wider than on a sound engine: nobody would undo those."""
+    return tuple(d for d in state.found if not _is_tight(d, state))
+
+
+def _is_tight(found: Deviation, state: AsRead) -> bool:
+    parameter = found.parameter
+    if parameter is None or not parameter.gap:
+        return False
+    made, sound = (parameter.read(e) for e in (found.apply(state.sound), state.sound))
+    return bool(np.median(np.asarray(made)) <= np.median(np.asarray(sound)))
 
 
 def closed_by(fix: Fix, state: AsRead) -> frozenset[str]:
@@ -74,7 +84,7 @@ def repaired(state: AsRead, plans: Sequence[Planned]) -> Engine:
     """Return the engines as found with every repair made, in the order given."""
     fixes = [p.fix for p in plans if p.fix]
     engine = state.engine(
-        put_right={d.id for p in plans for d in p.rights(state.found)},
+        put_right={d.id for p in plans for d in p.rights(state)},
         closed=frozenset[str]().union(*(closed_by(f, state) for f in fixes)),
     )
     for plan in plans:

@@ -102,7 +102,7 @@ class Forecast:
     @property
     def changed(self) -> frozenset[str]:
         """Ids of the findings put right and of what is set."""
-        righted = (d.id for p in self.plans for d in p.rights(self.found))
+        righted = (d.id for p in self.plans for d in p.rights(self.state))
         return frozenset((*(s.id for s in self.set_to), *righted))
 
     @property

@@ -15,7 +15,7 @@ import numpy as np
 from diagnose.circuit.as_read import KINDS
 from diagnose.circuit.band import Band
 from diagnose.circuit.deviations import Deviation
-from diagnose.circuit.fixes import closed_by, rights_of
+from diagnose.circuit.fixes import closed_by, rights_of, wrong
 from diagnose.circuit.forecast import Forecast, Target
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, CircuitParameter
 from diagnose.hydraulics.circuit import solve
@@ -130,20 +130,21 @@ def _order(remedy: Remedy) -> tuple[bool, bool, float]:
 
 def _found(forecast: Forecast) -> Iterator[_Change]:
     """Restore what was found wrong towards its value on a sound engine."""
+    wrong_here = wrong(forecast.state)
     for fix in k.ALL:
-        found = rights_of(fix, forecast.found)
-        pairs = [_ends(forecast, p) for p in dict.fromkeys(d.parameter for d in found) if p]
-        wrong = [e for e in pairs if not np.allclose(e.start, e.goal, rtol=LESS, atol=0)]
-        if not wrong or fix is k.OIL:
+        found = rights_of(fix, wrong_here)
+        ends = [_ends(forecast, p) for p in dict.fromkeys(d.parameter for d in found) if p]
+        off = [e for e in ends if not np.allclose(e.start, e.goal, rtol=LESS, atol=0)]
+        if not off or fix is k.OIL:
             continue
         yield _Change(
-            what=wrong[0].parameter.id if len(wrong) == 1 else fix.id,
+            what=off[0].parameter.id if len(off) == 1 else fix.id,
             fix=fix,
-            says=wrong[0].parameter.says if len(wrong) == 1 else fix.says,
-            make=_towards(forecast.before.engine, wrong),
-            start=", ".join(e.shown(forecast, 0.0) for e in wrong),
-            end=lambda way, wrong=wrong: ", ".join(  # type: ignore[misc]
-                e.shown(forecast, way) for e in wrong
+            says=off[0].parameter.says if len(off) == 1 else fix.says,
+            make=_towards(forecast.before.engine, off),
+            start=", ".join(e.shown(forecast, 0.0) for e in off),
+            end=lambda way, off=off: ", ".join(  # type: ignore[misc]
+                e.shown(forecast, way) for e in off
             ),
             put_right=found,
             whole=fix in DONE_IN_FULL,

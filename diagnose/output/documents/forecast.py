@@ -226,7 +226,7 @@ def _plan(forecast: Forecast, each: Planned) -> ForecastSetting:
     if each.setting is not None:
         return ForecastSetting(name=each.id, to=to, says=_change(forecast, each.setting))
     assert each.fix is not None
-    found = each.rights(forecast.found)
+    found = each.rights(forecast.state)
     parameters = dict.fromkeys(d.parameter for d in found if d.parameter)
     changes = [_change(forecast, Setting(parameter=p, text="")) for p in parameters]
     if changes:
