@@ -12,6 +12,7 @@ from typing import Any
 
 import typer
 
+from diagnose.cli.colour import painted, wanted
 from diagnose.cli.progress import working
 from diagnose.errors import CannotWriteError, UsageError, clean, plain
 from diagnose.output.lines import wrapped
@@ -41,6 +42,8 @@ def prepare_streams() -> None:
 def answer(text: str, end: str = "\n") -> None:
     """Print the answer on stdout; a reader that has gone is no error. Raises CannotWriteError."""
     working.end()
+    if wanted():
+        text = painted(text)
     try:
         typer.echo(text + end, nl=False)
     except BrokenPipeError:
