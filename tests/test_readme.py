@@ -102,7 +102,7 @@ def test_the_case_file_by_example_is_a_case(tmp_path: Path) -> None:
     path = tmp_path / "example.toml"
     path.write_text("\n".join(re.findall(r"(?ms)^```toml\n(.*?)^```$", TEXT)), "utf-8")
     case = load(path, the_book())
-    assert case.last_number == 11
+    assert case.last_number == 10
     assert case.closed is not None
     assert [m.value for m in case.measurements] == [pytest.approx(0.13e-3)]
 
