@@ -40,7 +40,7 @@ def sizing(
         list[str] | None,
         typer.Option(
             metavar="LOAD",
-            help='The relief spring as measured, to pass or fail: "12 lbf at 1.75 in".',
+            help='The relief spring as measured, "12 lbf at 1.75 in"; again for its rate.',
         ),
     ] = None,
     plunger: Annotated[
