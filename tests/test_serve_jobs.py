@@ -211,6 +211,19 @@ def _tasks(page: Page) -> list[str]:
     return findall(r'name="t:(\w+)"', page.text)
 
 
+def test_a_bearing_is_measured_and_judged(tmp_path: Path) -> None:
+    tab = browser(jobs_in(tmp_path, "generator"))
+    page = tab.get("/job/generator.toml/bearings")
+    assert "None is measured yet" in page.words
+    refused = tab.send(page, "bearings", number="2", figures="4 apples")
+    assert refused.status == 400
+    assert refused.form("bearings").fields["figures"] == ["4 apples"]
+    page = tab.send(refused, "bearings", figures="4,5", unit="thou")
+    assert page.status == 200
+    assert "main 2" in page.words
+    assert "main 2: strip 4.5 thou" in tab.get("/job/generator.toml/note").words
+
+
 def test_the_first_start_is_compared_with_what_was_predicted(tmp_path: Path) -> None:
     """A reading of the mended engine is kept as such, and one that is too low says stop."""
     tab = browser(jobs_in(tmp_path, "dunlin"))

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from diagnose.serve.exchange import Answer, Asked
 from diagnose.serve.screens import (
     asking,
+    bearings,
     curves,
     dismantling,
     ending,
@@ -58,6 +59,7 @@ ADDRESSES = (
     Screen("/job/{job}/check/{check}", job.show_check, job.save_check),
     Screen("/job/{job}/note", noting.show_note, noting.save_note),
     Screen("/job/{job}/readings", noting.show_readings, noting.save_readings),
+    Screen("/job/{job}/bearings", bearings.show, bearings.save),
     Screen("/job/{job}/teardown", dismantling.show),
     Screen("/job/{job}/teardown/sheet", dismantling.show_sheet),
     Screen("/job/{job}/teardown/{stage}", dismantling.show_stage),

@@ -9,6 +9,7 @@ from diagnose.case.case import Case
 from diagnose.case.looks import said
 from diagnose.case.schema import (
     BaselineEntry,
+    BearingEntry,
     ClosedEntry,
     Entry,
     FindingEntry,
@@ -24,6 +25,10 @@ from diagnose.signoff.judging import Verdict, judged
 from diagnose.signoff.measured import measured_bounds, reading_bounds
 from knowledge.book import Book
 
+#: fields of a bearing that hold what was measured or goes for all of a kind
+BEARING = tuple(
+    BearingEntry.model_fields.keys() - Entry.model_fields.keys() - {"what", "at", "state"}
+)
 BAD = (Verdict.FAILED, Verdict.BORDERLINE)
 
 
@@ -83,6 +88,11 @@ def _says(entry: Entry, book: Book) -> str:
         case WorkEntry() if entry.what in book.tasks:
             result = entry.value or entry.state
             return _with_place(f"{book.tasks[entry.what].says}: {result}", entry.where)
+        case BearingEntry():
+            given = entry.model_dump(exclude_none=True, include=set(BEARING))
+            return f"{entry.what}: " + ", ".join(
+                f"{name.replace('_', ' ')} {value}" for name, value in given.items()
+            )
         case ReadingEntry():
             gauge = ", on a trusted gauge" if entry.gauge == "direct" else ""
             start = ", first start" if entry.at else ""

@@ -1,0 +1,74 @@
+"""The bearings: what was measured of each, what is wrong, what to order; one more reading."""
+
+from __future__ import annotations
+
+from diagnose.bearings.table import bearings_of
+from diagnose.entry.bearings import BearingsInput, parse_words, record_bearings
+from diagnose.errors import UsageError
+from diagnose.output.documents.bearings import BearingsDocument, bearings_document
+from diagnose.serve import forms
+from diagnose.serve.diagnoses import Known
+from diagnose.serve.exchange import Answer, Asked, go
+from diagnose.serve.screens.job import kept, typed_in
+from diagnose.serve.site import Site, job_screen
+from knowledge.book import the_book
+
+KINDS = (("main", "Main"), ("rod", "Rod"))
+MEASURED = (
+    ("strip", "Clearance by plastic strip"),
+    ("journal", "Journal, across it"),
+    ("inside", "Bore with its shells in"),
+    ("bore", "Bore without shells"),
+    ("shell", "Thickness of a shell"),
+)
+UNITS = ("in", "thou", "mm")
+MOST_NUMBER = 40
+
+
+def show(site: Site, asked: Asked) -> Answer:
+    """The table of the bearings, and a form for one more reading."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        return _bearings(known, asked)
+
+
+def save(site: Site, asked: Asked) -> Answer:
+    """Save one reading of one bearing."""
+    path = site.folder.path(asked.job)
+    with site.diagnoses.of(path) as known:
+        kind, measured = asked.text("kind"), asked.text("measured")
+        number, unit = asked.text("number"), asked.text("unit")
+        figures = asked.text("figures").replace(",", ".")
+        whole = number.isdecimal() and 0 < int(number[:4]) <= MOST_NUMBER
+        if kind not in dict(KINDS) or measured not in dict(MEASURED) or not (whole and figures):
+            fault = "Say which bearing, by kind and number, what was measured, and the figure."
+            return _bearings(known, asked, status=400, faults=(fault,))
+        text = f"{kind} {int(number)} {measured} {figures}"
+        if not any(c.isalpha() for c in figures):
+            text += f" {unit if unit in UNITS else UNITS[0]}"
+        try:
+            given = parse_words([text])
+            fitted = bool(asked.text("fitted"))
+            record_bearings(path, the_book(), BearingsInput(given, fitted, forms.details(asked)))
+        except UsageError as fault:
+            return _bearings(known, asked, status=400, faults=tuple(str(fault).splitlines()))
+    return go("job", asked.job, "bearings")
+
+
+def _bearings(
+    known: Known, asked: Asked, *, status: int = 200, faults: tuple[str, ...] = ()
+) -> Answer:
+    def made() -> BearingsDocument:
+        return bearings_document(bearings_of(known.case, the_book()), known.path.name)
+
+    return job_screen(
+        "bearings.html",
+        asked,
+        known,
+        status=status,
+        faults=faults,
+        sheet=kept(known, "bearings", made),
+        kinds=KINDS,
+        measured=MEASURED,
+        units=UNITS,
+        typed=typed_in(asked),
+    )
