@@ -220,7 +220,7 @@ def test_a_bearing_is_measured_and_judged(tmp_path: Path) -> None:
     assert refused.form("bearings").fields["figures"] == ["4 apples"]
     page = tab.send(refused, "bearings", figures="4,5", unit="thou")
     assert page.status == 200
-    assert "main 2" in page.words
+    assert "Main 2: " in page.words
     assert "main 2: strip 4.5 thou" in tab.get("/job/generator.toml/note").words
 
 
