@@ -178,8 +178,8 @@ def _leak(forecast: Forecast) -> Iterator[_Change]:
         fix=k.LEAK,
         says="the loss nobody has found yet",
         make=lambda way: forecast.state.engine(share=1.0 - np.asarray(way)),
-        start="all",
-        end=lambda way: f"{100 * (1 - way):.0f} % of it",
+        start="all of it",
+        end=lambda way: f"{100 * (1 - way):.0f} % left",
         closed=frozenset(KINDS),
     )
 

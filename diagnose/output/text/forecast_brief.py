@@ -11,6 +11,7 @@ from diagnose.output.lines import as_typed, percent, wrapped
 from diagnose.output.text.fix_ranking import ranking_lines
 from diagnose.output.text.forecast import forecast_text, planned_lines, table_lines
 from diagnose.output.text.screen import Block, command_lines, on_screen
+from knowledge.circuit.fixes import LEAK
 
 RANKED = 4  #: repairs shown
 WARNINGS = 3  #: shown
@@ -75,5 +76,7 @@ def _next(document: ForecastDocument) -> list[str]:
     if document.settings:
         return [*more, *command_lines("When it is done", f"diagnose signoff {name}")]
     first = next((r.fixes for t in document.targets for r in t.enough), ("relief",))
+    if first == (LEAK.id,):
+        return [*more, *command_lines("Find it first", f"diagnose review {name}")]
     example = f"diagnose forecast {name} " + " ".join(f"--fix {f}" for f in first)
     return [*more, *command_lines("Try a repair (--fix alone lists all)", example)]
