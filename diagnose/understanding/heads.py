@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.numbers import FOLLOWS
 from knowledge.lexicon.other_things import (
     BLOW,
     EXHAUST,
@@ -117,6 +118,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         return True
     if {line.word(k) for k in range(mark.first - 3, mark.first)} & VOLTAGE:
         return True
+    if mark.value is Shows.NORMAL and len(mark) == 1 and not _ends_there(line, mark.last):
+        return True  # "great heat"
     match mark.value:
         case Shows.LAMP:
             named = {line.word(k) for k in range(mark.first, mark.last)}
@@ -137,6 +140,19 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
                 return True
             return after in ("sensor", "off", "gone") or bool(on_it & {"sump", "pan"})
     return False
+
+
+def _ends_there(line: Line, at: int) -> bool:
+    """Whether no noun follows: an end, a mark, a figure, "at", "when hot"."""
+    if at >= len(line.tokens):
+        return True
+    token = line.tokens[at]
+    return (
+        token.is_mark
+        or token.is_figure
+        or token.word in FOLLOWS
+        or any(m.first == at for m in line.circumstances)
+    )
 
 
 def _only_names_it(head: Head, found: list[Head]) -> bool:

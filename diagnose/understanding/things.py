@@ -28,6 +28,7 @@ from knowledge.lexicon.joints import (
     OUT_OF,
     WETTED,
 )
+from knowledge.lexicon.sights_kinds import COMPOUNDS
 from knowledge.lexicon.states import State, Substance, Thing
 from knowledge.model import Stage
 
@@ -290,6 +291,8 @@ def _substances(
     for mark in found:
         if any(t.overlaps(mark) for t in things):
             continue
+        if mark.value is Substance.OIL and line.word(mark.last) in COMPOUNDS:
+            continue  # "oil lamp came on and the engine died"
         places = _places_of(line, mark, things) or _in_it(line, mark, things, known)
         for place in places:
             denied = line.denied(mark)

@@ -105,7 +105,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "first thing in? the? morning",
         "when cool",
         "from|when|while|engine|starting|started|oil|first|its|is|still|dead|bone|on stone? =cold",
-        "in|during|every|each|first|next the? morning|mornings",
+        "in|during|every|each|first|next|one|this|that|yesterday the? morning|mornings",
         "first|initial start|startup|thing|drive|run of|in the day|morning",
         "before it|engine|its|gets|has? warms|warm|warmed|hot up?",
         "first few|five|ten|couple|@minutes miles|minutes|mins?",

@@ -265,7 +265,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "reads normal|fine|good",
         "its|it's|it|is|was|all|otherwise|but|and|perfectly|runs fine|ok|okay|good|normal|great",
         "fine|ok|okay|good|great|normal",
-        f"{_P} picks|picked|comes|came|rises|rose|climbs|climbed|recovers|recovered|increases|returns|jumps|shoots|goes|went|builds up|back|right? up? when|as|if|once|with|above|at|on|upon",
+        f"{_P} picks|picked|comes|came|rises|rose|climbs|climbed|recovers|recovered|increases|returns|builds up|back|right? up? when|as|if|once|with|above|at|on|upon",
         f"{_P} .. holds|held|holding steady|up|well|good|constant|fine|now",
         f"{_P} =now holds",
         f"{_P} is|was|reads|within|inside|in|to|up|well|right|back|where|its|it|should|be|the? spec|limits|specification|specifications|normal|green|range",

@@ -216,8 +216,8 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
 SIGHTS_HISTORY_ABSENT: dict[str, tuple[str, ...]] = {
     "high_mileage": (
         "low|lowish|few|little|light mileage|miles|hours|use|milage",
-        "@lowmiles on|since|from|total|old|only the|it|clock|engine|odometer|new|rebuild|overhaul|speedo|counter|meter",
-        "only|just|about|around @lowmiles|@fewhours on|old|total|from|since the|it|clock|engine|new?",
+        "@lowmiles on|from|total|old|only the|it|clock|engine|odometer|new|rebuild|overhaul|speedo|counter|meter",
+        "only|just|about|around @lowmiles|@fewhours on|old|total|from the|it|clock|engine|new?",
         "nearly|almost|fairly|practically|virtually|relatively new",
         "brand|quite|still|a new car|cars|engine|motor|boat|truck|bike|vehicle|machine|tractor|van",
         "new cars|trucks|vans|boats|engines|machines|tractors|bikes",

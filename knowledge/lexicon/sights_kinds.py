@@ -198,6 +198,21 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
             "boot",
         ]
     ),
+    "high_mileage": frozenset(
+        [
+            "gauge",
+            "gauges",
+            "sender",
+            "sensor",
+            "hose",
+            "hoses",
+            "switch",
+            "pump",
+            "oil",
+            "filter",
+            "battery",
+        ]
+    ),
     "engine_seized": frozenset(
         [
             "pump",

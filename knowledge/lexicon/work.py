@@ -78,6 +78,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "added|adding|add .. oil|quart|qt|litre|liter|pint|quarts",
         "top up",
         "topped|top it up|off",
+        "oil? level checked? and|was? =corrected|=restored|made|brought up?",
         "topped .. oil",
         "@volume of? oil? added",
         "put in half? @volume",
