@@ -40,6 +40,24 @@ def orifice(p: float, rho: float, mu: float, area: float, cd: float) -> float:
     return float(2 * p / (b + sqrt(b * b + 4 * a * p)))
 
 
+def slit(p: float, rho: float, mu: float, width: float, height: float, cd: float) -> float:
+    """Q of  p = rho Q^2/(2 Cd^2 A^2) + 32 mu Q/(pi w x^2),  A = w x."""
+    if height <= 0 or p <= 0:
+        return 0.0
+    a, b = rho / (2 * (cd * width * height) ** 2), 32 * mu / (pi * width * height**2)
+    return float(2 * p / (b + sqrt(b * b + 4 * a * p)))
+
+
+def film_temperature(kv: tuple[float, float], t: float, rise: float, own: float) -> float:
+    """Root of  T_f = T + rise (1 - h + h nu(T_f)/nu(95 C + rise))."""
+    hot = viscosity(*kv, 368.15 + rise)
+
+    def off(film: float) -> float:
+        return film - t - rise * (1 - own + own * viscosity(*kv, film) / hot)
+
+    return float(optimize.brentq(off, t, t + 20 * rise + 1, xtol=1e-9))
+
+
 def friction(q: float, rho: float, mu: float, d: float, length: float) -> float:
     re = 4 * rho * q / (pi * d * mu)
     if re < 1e-6:
@@ -57,9 +75,10 @@ def equations(engine: Engine, rpm: float, t: float) -> Callable[[np.ndarray], li
     (main,), (rod,), (cam,), (lifter,), (jet,) = e.mains, e.rods, e.cams, e.lifters, e.jets
     kv = float(e.oil.kv40) * 1e6, float(e.oil.kv100) * 1e6
     rho = float(e.oil.rho15) * (1 - 0.7e-3 * (t - 288.15))
-    rho_film = float(e.oil.rho15) * (1 - 0.7e-3 * (t + e.film_rise - 288.15))
+    t_film = film_temperature(kv, t, e.film_rise, e.film_own_heat)
+    rho_film = float(e.oil.rho15) * (1 - 0.7e-3 * (t_film - 288.15))
     mu = viscosity(*kv, t) * 1e-6 * rho
-    film = e.oil.hths_factor * viscosity(*kv, t + e.film_rise) * 1e-6 * rho_film
+    film = e.oil.hths_factor * viscosity(*kv, t_film) * 1e-6 * rho_film
     tight = e.oil.hths_factor * mu
     omega = rpm * pi / 30
     n = rpm / 60 * e.pump_drive_ratio
@@ -101,11 +120,14 @@ def equations(engine: Engine, rpm: float, t: float) -> Callable[[np.ndarray], li
         v = q / (pi / 4 * e.passage_diameter**2)
         lost = min(e.filter_resistance * e.filter_blocked * mu * q, e.filter_bypass)
         lost += e.passage_k * rho * v**2 / 2
-        push = pi / 4 * e.relief_plunger_diameter**2 / e.relief_rate
+        face = pi / 4 * e.relief_plunger_diameter**2
+        jet_flow = e.relief_cd * e.relief_port_width * sqrt(2 * max(p_pump, 0) / rho)
+        push = face / (e.relief_rate + face * e.relief_feed * mu * jet_flow)
         x = max(push * (p_pump - e.relief_setting), 0)
         if e.relief_stuck_lift:
             x = e.relief_stuck_lift + push * max(p_pump, 0)
-        back = orifice(p_pump, rho, mu, e.relief_port_width * min(x, e.relief_travel), e.relief_cd)
+        x = min(x, e.relief_travel)
+        back = slit(p_pump, rho, mu, e.relief_port_width, x, e.relief_cd)
         drawn = q + (1 - e.relief_return_share) * back
         tube = drawn / (pi / 4 * e.tube_diameter**2)
         screen = drawn / e.screen_area / e.screen_open_share
@@ -145,6 +167,9 @@ CASES: dict[str, tuple[Engine, float, float]] = {
     "screen all but shut": (replace(SET_B, screen_open_share=0.02), 3500, HOT),
     "hung relief": (replace(SET_B, relief_stuck_lift=1e-3), 2000, HOT),
     "relief to the sump": (replace(SET_A, relief_return_share=0.0), 5000, HOT),
+    "drilling before the relief, cold": (replace(SET_B, relief_feed=5e8), 2500, 283.15),
+    "films that heat themselves": (replace(SET_B, film_own_heat=0.5), 900, 323.15),
+    "films that heat themselves, cold": (replace(SET_B, film_own_heat=1.0), 1500, 263.15),
     "relief shut": (replace(SET_A, relief_travel=0.0), 1200, HOT),
     "cross-drilled": (crossed(SET_B), 3500, HOT),
     "cross-drilled, breaking": (crossed(set_b(0.0045 * INCH)), 6000, 400.0),

@@ -28,6 +28,10 @@ from knowledge.units import PSI
 FILTER_AT = 0.0118 * 0.2e-3  #: Pa·s times m3/s: oil of 11.8 mPa·s at 12 l/min
 OTHER_AT = 0.0118 / 60e3 / 100e3  #: a litre a minute at 100 kPa and 11.8 mPa·s, as m3
 LEAST_OTHER = 0.3 * OTHER_AT  #: m3: what every engine leaks unlisted (judgement)
+#: of the drilling that leads to a relief plunger: m, and its bore over the port's (judgement)
+FEED_LENGTH, FEED_BORE = 0.1, 0.8
+#: share of a film's rise that its own shear makes; the rest follows hot metal (judgement)
+OWN_HEAT = 0.2
 BASELINE_ERROR = 1.5 * PSI  #: of a pressure once known good, one standard deviation
 TEMPERATURE_ERROR = 5.0  #: K: of an oil temperature, sump against gallery (judgement)
 USUAL_HOT = 363.15  #: K: assumed where a reading has no temperature
@@ -157,6 +161,7 @@ def _engine(n: Mapping[str, float], oil: Oil) -> Engine:
         relief_plunger_diameter=n["relief_plunger"],
         relief_rate=n["relief_rate"],
         relief_port_width=n["relief_port"],
+        relief_feed=128 * FEED_LENGTH / (np.pi * (FEED_BORE * n["relief_port"]) ** 4),
         filter_resistance=n["filter_drop"] / FILTER_AT,
         filter_bypass=n["filter_bypass"],
         passage_diameter=n["passage_diameter"],
@@ -166,6 +171,7 @@ def _engine(n: Mapping[str, float], oil: Oil) -> Engine:
         tube_diameter=n["pickup_tube"],
         tube_length=n["pickup_tube_length"],
         film_rise=n["film_rise"],
+        film_own_heat=OWN_HEAT,
         other_conductance=n["other_leak"] * OTHER_AT,
     )
 

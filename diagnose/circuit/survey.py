@@ -57,10 +57,8 @@ ENGINES = 32  #: plausible engines of one survey
 SEED = 7  #: the same case gets the same result
 WIDE_RELIEF = 0.15  #: of the logarithm, where no relief setting is known
 PANEL, DIRECT = Gauge(2.0, 2.25), Gauge(1.5, 1.25)  #: psi; together the usual errors of ``gauge``
-WARM, COLD_MISS = (
-    333.15,
-    0.35,
-)  #: K, and psi for each kelvin below: the circuit misses it (judgement)
+#: K, and psi for each kelvin below: the circuit misses it (judgement)
+WARM, COLD_MISS = 333.15, 0.17
 SHOWN_CURVES = 3
 
 
@@ -178,8 +176,8 @@ def gauge_of(reading: Reading) -> Gauge:
     """Return the reading's own error, with that of a vague figure and of cold oil, and the error its
     gauge shares among its readings [psi].
 
-    The circuit shows too little pressure with cold oil, so a cold reading has an error as large as
-    what the circuit may miss.
+    How far cold oil stands above the relief setting differs from valve to valve, so a cold reading
+    has an error as large as what the circuit may miss.
     """
     gauge = gauge_error_of(reading)
     missed = COLD_MISS * max(0.0, WARM - (reading.oil_temperature or WARM))

@@ -121,6 +121,7 @@ class Engine:
     relief_travel: Floats = 9e-3  #: to the stop; 0 is stuck shut [m]
     relief_stuck_lift: Floats = 0.0  #: open at rest, preload gone; see ``relief.lift`` [m]
     relief_seat_leak: Floats = 0.0  #: open under a sound spring: dirt, a scored seat [m2]
+    relief_feed: Floats = 0.0  #: resistance of the drilling that leads to the plunger [1/m3]
     relief_return_share: Floats = 1.0  #: of relief flow led back to the inlet, not the sump [1]
 
     filter_resistance: Floats  #: of the clean element [1/m3]
@@ -143,6 +144,7 @@ class Engine:
     air_fraction: Floats = 0.0  #: bubbles in what is drawn from the sump, by volume [1]
 
     film_rise: Floats = 0.0  #: bearing film above gallery temperature [K]
+    film_own_heat: Floats = 0.0  #: share of that rise which goes with the film's viscosity [1]
     other_conductance: Floats = 0.0  #: leaks not listed, Q = k p/mu: calibrated [m3]
     open_orifice_area: Floats = 0.0  #: a hole that should be plugged [m2]
     gauge_tap: Literal["gallery", "pump"] = "gallery"  #: behind the filter, or before it

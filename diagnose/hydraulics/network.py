@@ -101,6 +101,7 @@ class Network:
             stuck_lift=e.relief_stuck_lift,
             seat_leak=e.relief_seat_leak,
             travel=e.relief_travel,
+            feed_resistance=e.relief_feed,
         )
 
     def inlet_pressure(self, q: Floats) -> Floats:
@@ -149,7 +150,9 @@ def network_of(engine: Engine, rpm: FloatArray, temperature: FloatArray) -> Netw
     omega = 2 * np.pi * rpm / 60
     mu, rho = oil.dynamic_viscosity(e.oil, temperature), oil.density(temperature, e.oil.rho15)
     sheared = mu * e.oil.hths_factor
-    film = oil.film_viscosity(e.oil, temperature + e.film_rise)
+    film = oil.film_viscosity(
+        e.oil, oil.film_temperature(e.oil, temperature, e.film_rise, e.film_own_heat)
+    )
     speed = rpm / 60 * e.pump_drive_ratio
     return Network(
         engine=e,

@@ -24,6 +24,9 @@ IDLE_SLACK = 1.2  #: up to this much above its idle figure an engine counts as i
 NEXT_TO_NOTHING = 3 * PSI  #: a pressure that cannot be distinguished from none
 PSI_PER_1000 = 10 * PSI  #: pressure wanted hot for each 1000 rpm (trade rule of thumb)
 NEAR_SETTING = 0.85  #: this share of the relief setting counts as reaching it
+REACHED_COLD = (
+    1.0  #: cold oil stands above the setting in a sound engine, so this counts there (judgement)
+)
 BEYOND_BELIEF = 2.0  #: this share of the relief setting is more than a pump makes behind its valve
 PAST_SETTING = 1.3  #: this share of the relief setting counts as past it
 SAY_SO = 0.6  #: from this probability a reading gives a finding; nearer to even it gives none

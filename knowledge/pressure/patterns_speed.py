@@ -1,7 +1,7 @@
 """Patterns of pressure against speed and oil temperature."""
 
 from knowledge import sources
-from knowledge.model import OCCASIONAL, RARE, Finding, Stage, Station
+from knowledge.model import OCCASIONAL, RARE, VERY_RARE, Finding, Stage, Station
 from knowledge.sources import COMMON_PRACTICE, idea_from
 
 FLICKERS_ONLY_AT_SPEED = Finding(
@@ -158,7 +158,7 @@ NEVER_REACHES_SETTING_COLD = Finding(
     denies="reaches the relief setting when cold",
     stage=Stage.OUTSIDE,
     normal="setting reached when cold",
-    background=RARE,
+    background=VERY_RARE,
     also=(
         "never comes up to full pressure",
         "does not reach relief pressure cold",

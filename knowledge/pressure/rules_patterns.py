@@ -10,6 +10,7 @@ from knowledge.pressure.gauge import (
     COUNTS,
     NEAR_SETTING,
     PAST_SETTING,
+    REACHED_COLD,
     SAY_SO,
     at_pump,
     at_speed,
@@ -312,7 +313,7 @@ def past_the_setting_when_cold(known: Known) -> Conclusions:
 )
 def short_of_the_setting_when_cold(known: Known) -> Conclusions:
     """Cold oil at 2300 rpm or more should reach the relief setting."""
-    setting = NEAR_SETTING * relief_setting(known)
+    setting = REACHED_COLD * relief_setting(known)
     short = [
         counted(sure_below(r, setting), cold_share(r) * share)
         for r in running(known)

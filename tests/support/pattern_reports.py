@@ -30,7 +30,13 @@ from numpy.typing import NDArray
 
 from knowledge.model import Finding
 from knowledge.pressure import direct_gauge, patterns, patterns_speed
-from knowledge.pressure.gauge import NEAR_SETTING, PAST_SETTING, wanted_cold, wanted_hot
+from knowledge.pressure.gauge import (
+    NEAR_SETTING,
+    PAST_SETTING,
+    REACHED_COLD,
+    wanted_cold,
+    wanted_hot,
+)
 from knowledge.units import PSI
 
 Pressures: TypeAlias = NDArray[np.float64]
@@ -120,7 +126,7 @@ def observations(looks: Looks) -> dict[Finding, Flags]:
     kept = {p: looks.pump_sound[p] - looks.gallery_sound[p] for p in POINTS}
     seen, sound = looks.panel, looks.panel_sound
     past = PAST_SETTING * looks.setting
-    near = NEAR_SETTING * looks.setting
+    near = REACHED_COLD * looks.setting
     return {
         patterns.GAUGE_READS_LOW: hot | cold,
         patterns.GAUGE_READS_HIGH: some(*(looks.high(p) for p in POINTS)),
