@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -199,6 +200,7 @@ def test_the_first_start_is_predicted_where_there_is_a_circuit(tmp_path: Path) -
 def test_a_recorded_value_shows_its_verdict(tmp_path: Path) -> None:
     case = tmp_path / "case.toml"
     case.write_text((CASES / "tern.toml").read_text("utf-8"), "utf-8")
+    shutil.copytree(CASES / "cards", tmp_path / "cards")
     note = "<b>left</b> as it was"
     assert call("record", case, "pickup_gap_fitted=24 mm").code == 0
     assert call("record", case, "front_plugs_in=skipped", "--note", note).code == 0
@@ -213,6 +215,7 @@ def test_only_what_is_open_on_its_page(tmp_path: Path) -> None:
     """What is settled stays off the sheet that asks for the rest."""
     case = tmp_path / "case.toml"
     case.write_text((CASES / "tern.toml").read_text("utf-8"), "utf-8")
+    shutil.copytree(CASES / "cards", tmp_path / "cards")
     assert call("record", case, "pickup_gap_fitted=9 mm", "screen_parallel=done").code == 0
     whole = page_of("signoff", case, tmp_path)
     short = page_of("signoff", case, tmp_path, "--open-only")
