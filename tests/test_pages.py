@@ -216,7 +216,7 @@ def test_only_what_is_open_on_its_page(tmp_path: Path) -> None:
     case = tmp_path / "case.toml"
     case.write_text((CASES / "tern.toml").read_text("utf-8"), "utf-8")
     shutil.copytree(CASES / "cards", tmp_path / "cards")
-    assert call("record", case, "pickup_gap_fitted=9 mm", "screen_parallel=done").code == 0
+    assert call("record", case, "pickup_gap_fitted=8 mm", "screen_parallel=done").code == 0
     whole = page_of("signoff", case, tmp_path)
     short = page_of("signoff", case, tmp_path, "--open-only")
     stands_alone(short)
