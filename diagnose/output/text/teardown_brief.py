@@ -23,6 +23,7 @@ MOST = 40  #: lines, where precautions do not need more
 NAMES = 50  #: columns of the stages' names in the table
 STAGES, SHORT = 8, 4  #: stages in the table; where the screen is full
 CHANGES = 4  #: lines on what changed
+LONG = 240  #: minutes from which hours are said
 CHECKS = 5  #: of the next stage
 LOOK_FOR = 4  #: findings named of a check
 FOLLOW = 3  #: jobs of the clean-up named
@@ -102,16 +103,21 @@ def _in_short(document: TeardownDocument) -> list[str]:
     if document.found:
         chance = f"Chance that this plan confirms a cause: {percent(document.found)}"
         lines += wrapped(
-            f"{chance}, in about {minutes.until_confirmed:.0f} min hands-on; all of it takes "
-            f"{minutes.all:.0f} min.",
+            f"{chance}, in about {_time(minutes.until_confirmed)} hands-on; all of it takes "
+            f"{_time(minutes.all)}.",
             0,
             2,
         )
     else:
-        lines += wrapped(f"This plan confirms no cause; all of it takes {minutes.all:.0f} min.")
+        lines += wrapped(f"This plan confirms no cause; all of it takes {_time(minutes.all)}.")
     if document.limit is not None:
         lines += wrapped(f"Only what fits into {document.limit:.0f} min.")
     return lines
+
+
+def _time(minutes: float) -> str:
+    """Minutes, or hours where they are many."""
+    return f"{minutes:.0f} min" if minutes < LONG else f"{minutes / 60:.0f} h"
 
 
 def _table(document: TeardownDocument) -> list[Block]:
