@@ -303,7 +303,7 @@ def test_a_spring_is_held_against_the_card(tmp_path: Path) -> None:
     """The book has no limit of its length; the card has its figure."""
     card = CARD.replace("[oil]", 'relief_spring_length = "2.40 in"\n[oil]')
     case = job(tmp_path, card=card)
-    done = call("record", case.path, "relief_spring_length=2.30 in")
+    done = call("record", str(case.path), "relief_spring_length=2.30 in")
     assert done.code == 0
     wanted = "should be 2.4 in (this engine's own figure); 0.1 under it"
     assert wanted in " ".join((done.out + done.err).split())
@@ -319,7 +319,7 @@ def test_units_are_those_of_the_card(tmp_path: Path) -> None:
     assert limits_of(BOOK.measures["rod_clearance"], case).endswith(
         "at most 0.05 mm (this engine's own figure)"
     )
-    shown = call("signoff", case.path, "--whole-engine", "--full").out
+    shown = call("signoff", str(case.path), "--whole-engine", "--full").out
     for wanted in (
         "0.03 mm to 0.05 mm",
         "72 in-lb to 88 in-lb",

@@ -42,7 +42,7 @@ def test_cold_pressure_is_at_or_above_hot_at_the_same_speed(engine: Engine) -> N
     cold = solve(engine, rpm, np.arange(263.15, 364.0, 5.0))
     fills = ~np.asarray(cold.cavitating)
     assert fills.mean() > 0.7
-    assert np.all((cold.gallery_pressure >= hot)[fills])
+    assert np.all(np.asarray(cold.gallery_pressure >= hot)[fills])
 
 
 @pytest.mark.parametrize("engine", ENGINES, ids=[p.id for p in PROFILES])

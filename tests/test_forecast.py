@@ -262,6 +262,7 @@ def test_the_plot_is_the_table() -> None:
     scale = scale_of(each.case)
     document = forecast_document(each)
     shown, rows = document.plot, as_json(document)["speeds"]
+    assert shown is not None
     assert list(shown.lines) == ["before", "after"]
     for name, line in shown.lines.items():
         for value, row in zip(line, rows, strict=True):

@@ -48,7 +48,9 @@ def seen(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Any]:
     folder = tmp_path_factory.mktemp("pages")
     (folder / "empty.toml").write_text("schema = 1\n", "utf-8")
     hostile = case_with(folder, " ".join(text[:900] for text in HOSTILE), *OPEN)
-    made = {f"report-{c}": ("report", CASES / f"{c}.toml", "--out") for c in REPORTS}
+    made: dict[str, tuple[str | Path, ...]] = {
+        f"report-{c}": ("report", CASES / f"{c}.toml", "--out") for c in REPORTS
+    }
     made |= {
         "report-hostile": ("report", hostile, "--out"),
         "report-empty": ("report", folder / "empty.toml", "--out"),

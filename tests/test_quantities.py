@@ -237,12 +237,13 @@ def test_limits_of_a_quantity(quantity: str, least: str | None, most: str | None
 # ------------------------------------------------------------------------ values beyond a limit
 
 #: every measured quantity with each of its limits
-HELD = [
-    pytest.param(measure, limit, id=f"{measure.id}-{limit.side.value}")
+LIMITED = [
+    (measure, limit)
     for measure in BOOK.measures.values()
     for limit in BOOK.limits_of(measure.quantity)
     if limit is not None
 ]
+HELD = [pytest.param(m, limit, id=f"{m.id}-{limit.side.value}") for m, limit in LIMITED]
 
 
 def concluded(
@@ -287,7 +288,7 @@ def test_a_value_is_judged_by_limit_and_error(measure: Measure, limit: Limit) ->
 
 def test_no_figure_of_another_kind_of_engine_judges_a_value() -> None:
     """A diesel's figure says nothing of an engine that is not known to be one."""
-    held = [p.values for p in HELD if p.values[1].typical_only_with]
+    held = [(m, limit) for m, limit in LIMITED if limit.typical_only_with]
     assert held
     for measure, limit in held:
         assert limit.printed(lambda _: False) == ()

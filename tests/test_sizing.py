@@ -6,6 +6,7 @@ import json
 from dataclasses import replace
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 import pytest
@@ -44,7 +45,7 @@ TERN = ROOT / "cases" / "tern.toml"
 
 
 @cache
-def of_v8(**wanted: float) -> Sizing:
+def of_v8(**wanted: Any) -> Sizing:
     """A sound V8, compared in some way."""
     return sizing(a_case(baseline=()), BOOK, wanted=Wanted(**wanted), engines=FEW)
 
@@ -179,7 +180,7 @@ def test_the_least_pump_is_the_one_that_just_makes_the_pressure() -> None:
 
     def over(volume: float) -> float:
         state = solve(resize(engine, np.array([[volume]])), 700.0, HOT)
-        return float(np.ravel(state.gallery_pressure)[0]) - wanted
+        return float(np.ravel(state.gallery_pressure)[0] - wanted)
 
     found = float(np.ravel(least_pump(engine, Wish(700.0, wanted, ""), HOT, margin=0.0))[0])
     assert found == pytest.approx(brentq(over, 5e-6, 60e-6, xtol=1e-12), rel=1e-4)

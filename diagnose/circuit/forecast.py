@@ -171,7 +171,7 @@ def forecast(
 
 
 def with_other_changes(known: Forecast, settings: Sequence[Setting]) -> Forecast:
-    """Predict other changes to the engine of a forecast; what it is now is not solved anew."""
+    """Predict other changes to the engine of a forecast; what it is now is not solved again."""
     changed = with_settings(known.state.engine(), settings)
     after = predict(changed, known.speeds, known.hot_temperature)
     return replace(known, settings=tuple(settings), after=after)

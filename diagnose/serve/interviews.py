@@ -51,7 +51,7 @@ class Interviews:
             yield interview
 
     def forget(self, path: Path) -> None:
-        """Begin anew with what is on disk when it is asked for next."""
+        """Begin again with what is on disk when it is asked for next."""
         with self._lock:
             self._kept.pop(path, None)
 
