@@ -236,7 +236,7 @@ REFUSED = [
     (["=", "--note", "x"], "needle_flickers=yes, without blanks round the '='"),
     (["yes"], "needle_flickers=yes, without blanks round the '='"),
     (["relief_debris=yes"], "is a cause, no finding: record what was seen of it"),
-    (["main_clearance=4"], "'4' is no length here"),
+    (["main_clearance=0.05"], "'0.05' is no length here"),
     (["main_clearance=-1 mm"], "expected 0 mm to 2 mm"),
     (["--reading", "700 95 8"], "'700' is not understood"),
     (["--reading", "700 rpm 4,2 bar"], "'4,2' is not understood"),
