@@ -4,7 +4,7 @@
 of every profile; reading noise 1.5 psi, a gauge with an error of its own, oil temperature known to
 5 K; the baseline known (five pressures of the same engine when sound, on another gauge) or not.
 The engines, readings and severities come from the model that judges them, so what the model
-itself has wrong does not show here. "First" and "within two" rank the conditions among each other;
+itself has wrong does not show here; ``survey_unlike`` makes them apart. "First" and "within two" rank the conditions among each other;
 "outright" also wants the true one above "the circuit is sound" and "none of these alone".
 """
 
@@ -55,6 +55,7 @@ class Tally:
     first: int = 0
     second: int = 0
     outright: int = 0
+    misled: int = 0  #: another condition has at least half of the probability
     shares: list[float] = field(default_factory=list)
     confused: Counter[tuple[str, str]] = field(default_factory=Counter)
 
@@ -63,6 +64,7 @@ class Tally:
         self.outright += share[true] >= max(share.values())
         self.first += ranked[0] == true
         self.second += true in ranked[:2]
+        self.misled += max(share[name] for name in ranked if name != true) >= 0.5
         self.shares.append(share[true])
         self.confused[true, ranked[0]] += 1
 
@@ -80,14 +82,33 @@ def looks(profile: Profile, where: Sequence[tuple[float, float]]) -> list[Point]
     return [Point(round(idle + x * (top - idle), -1), heat, 0.0) for x, heat in where]
 
 
+@dataclass(frozen=True, slots=True)
+class Truth:
+    """What the engine and its gauge are really like."""
+
+    profile: Profile
+    oil_grade: str
+    scale: float = GAUGE_SCALE  #: error of the gauge, share of the pressure (one deviation)
+    offset: float = GAUGE_OFFSET  #: and the same at every pressure [psi]
+
+
 def read(
-    engine: Engine, points: Sequence[Point], rng: np.random.Generator, off: FloatArray | float
+    engine: Engine,
+    points: Sequence[Point],
+    rng: np.random.Generator,
+    off: FloatArray | float,
+    truth: Truth,
 ) -> FloatArray:
     """What a gauge with an error shows [psi], the oil ``off`` warmer than was thought."""
     true = shown(engine, points, off)[0] / PSI
-    scale, offset = 1 + GAUGE_SCALE * rng.standard_normal(), GAUGE_OFFSET * rng.standard_normal()
+    scale, offset = 1 + truth.scale * rng.standard_normal(), truth.offset * rng.standard_normal()
     seen = true * scale + offset + NOISE * rng.standard_normal(len(points))
     return np.asarray(np.maximum(seen, 0.0))
+
+
+def typical(profile: Profile, grade: str) -> Engine:
+    """The typical engine of a profile with an oil of this grade."""
+    return engine_of({k: v for k, (v, _) in profile.numbers.items()}, Oil.of_grade(grade))
 
 
 def trial(
@@ -97,24 +118,26 @@ def trial(
     rng: np.random.Generator,
     *,
     calibrated: bool,
+    truth: Truth | None = None,
 ) -> tuple[Predicted, FloatArray, float]:
     """One engine with one condition: what each hypothesis predicts, what was read, and the
-    most the condition moved any true pressure [psi]."""
-    numbers = {k: v for k, (v, _) in profile.numbers.items()}
-    engine = engine_of(numbers, Oil.of_grade(profile.oil_grade))
+    most the condition moved any true pressure [psi]. ``truth``: as the profile states, if None."""
+    truth = truth or Truth(profile, profile.oil_grade)
+    engine = typical(profile, profile.oil_grade)
+    real = typical(truth.profile, truth.oil_grade)
     points = looks(profile, LOOKS)
     guessed = widths(relief_known=False)
     z = rng.standard_normal((1, len(guessed)))
-    sound = varied(engine, z, guessed)
+    sound = varied(real, z, guessed)
     ill = FAULTS[condition].apply(sound, severity)
     state = states([p.temperature for p in points])
     off = (SUMP * rng.standard_normal(max(state) + 1))[state]
-    seen = read(ill, points, rng, off)
+    seen = read(ill, points, rng, off, truth)
     moved = float(np.abs(shown(ill, points) - shown(sound, points)).max() / PSI)
     draws = drawn(ENGINES, rng)
     if calibrated:
         known = looks(profile, KNOWN)
-        pressures = read(sound, known, rng, SUMP / 2 * rng.standard_normal()) * PSI
+        pressures = read(sound, known, rng, SUMP / 2 * rng.standard_normal(), truth) * PSI
         known = [
             Point(p.rpm, p.temperature, float(q)) for p, q in zip(known, pressures, strict=True)
         ]
