@@ -20,6 +20,7 @@ from diagnose.output.documents.signoff_items import (
     count_in_words,
     signoff_item,
 )
+from diagnose.output.documents.used_parts import UsedPartEntry, used_parts
 from diagnose.signoff.parts import Needed
 from diagnose.signoff.sheet import Signoff
 from knowledge.work import Phase
@@ -67,6 +68,7 @@ class SignoffDocument:
     blocking: tuple[str, ...] = field(metadata={"key": "in_the_way"})  #: ids of tasks
     items: tuple[SignoffItem, ...]
     parts: tuple[NeededPart, ...]
+    used_parts: tuple[UsedPartEntry, ...]  #: reuse, rework or renew
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
     closed: str = field(metadata=NOT_IN_JSON)  #: how the job ended; empty while it is open
     engine: str = field(metadata=NOT_IN_JSON)
@@ -118,6 +120,7 @@ def signoff_document(
             )
             for n in needed
         ),
+        used_parts=used_parts(sheet.answer),
         path=path,
         closed=ended(case),
         engine=case.layout.says,

@@ -19,4 +19,5 @@ def signoff_html(document: SignoffDocument, *, open_only: bool = False) -> str:
         phases=phases,
         shown=[i for p in phases for i in p.items],
         parts=() if open_only else document.parts,
+        used=() if open_only else document.used_parts,
     )

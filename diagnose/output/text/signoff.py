@@ -14,6 +14,7 @@ def signoff_text(document: SignoffDocument, *, open_only: bool = False) -> str:
         [
             _head(document),
             _standing(document),
+            _used(document) if not open_only else [],
             _parts(document) if not open_only else [],
             *(block for phase in phases for block in _phase(phase)),
             _filling_in(document),
@@ -46,6 +47,17 @@ def _standing(document: SignoffDocument) -> list[str]:
     for item in document.items:
         if item.left_out:
             lines += wrapped(f"left out: {item.says}: {item.because}", 2, 4)
+    return lines
+
+
+def _used(document: SignoffDocument) -> list[str]:
+    if not document.used_parts:
+        return []
+    lines = ["Used parts: reuse, rework or renew"]
+    for each in document.used_parts:
+        why = f": {'; '.join(each.because[:2])}" if each.because else ""
+        lines += wrapped(f"{each.fate or 'look':6} {each.part}{why}", 2, 9)
+        lines += wrapped(f"{each.how} ({each.source})", 9, 9)
     return lines
 
 

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase
 from diagnose.output.documents.signoff_items import BEFORE_START, SignoffItem
-from diagnose.output.lines import as_typed, columns, labelled, wrapped
+from diagnose.output.lines import as_typed, columns, labelled, width, wrapped
 from diagnose.output.text.screen import MOST, Block, command_lines, cut, on_screen, report_lines
 
 WRONG, NEXT, PARTS = 3, 2, 3  #: failed tasks, tasks after the next one, parts named
@@ -24,6 +24,7 @@ def signoff_brief(document: SignoffDocument) -> str:
         Block(_standing(document)),
         *_wrong(document),
         Block(_table(document) if now else []),
+        Block(_used(document) if now else [], spare=3),
         Block(_parts(document) if now else [], spare=4),
         *(_task(now, document) if now else []),
         Block(_next(document, now)),
@@ -95,6 +96,12 @@ def _counts(phase: SignoffPhase) -> str:
     failed = sum(i.failed for i in phase.items)
     done = len(phase.items) - waiting - failed
     return f"{waiting or '-':>7}{failed or '-':>8}{done or '-':>8}"
+
+
+def _used(document: SignoffDocument) -> list[str]:
+    """A line for each used part that does not go back as it is."""
+    changed = [p for p in document.used_parts if p.decided and not p.goes_back]
+    return [cut(f"{p.fate:6} {p.part}: {p.how}", width()) for p in changed]
 
 
 def _parts(document: SignoffDocument) -> list[str]:
