@@ -85,7 +85,7 @@ READ: dict[str, list[str]] = {
     "tried a second gauge, reads the same": ["trial other_gauge no difference"],
     "changed the oil and now it has no pressure at all": [
         "earlier oil_change renewed straight before",
-        "behaviour none",
+        "behaviour none oil change",
     ],
     "pressure normal when cold then goes down to almost nothing at idle once hot": [
         "behaviour normal cold",

@@ -3,19 +3,30 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.heads import APART, Head, heads_of, set_gauge
 from diagnose.understanding.jobs import jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.pressures import value_at
+from diagnose.understanding.pressures import left_behind, value_at
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.pressure import FALLS, FINDING_OF, REVVED
+from knowledge.lexicon.pressure import (
+    AWAY,
+    FALLS,
+    FINDING_OF,
+    GOES,
+    PASSED,
+    REVVED,
+    STOPS_THEN,
+    TIMES,
+)
 from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
 
 _FARTHEST = 30  #: words between what shows and when
 _OTHER_CLAUSE = 6  #: words that the end of a clause counts for
+_GONE = 3  #: words between "goes away" and when
 _BEFORE = 3  #: words between "only" or "not" and what it limits
 _NOT = frozenset(["not", "never", "isnt", "doesnt", "dont", "wasnt", "didnt", "no"])
 _ORDER = [w.value for w in (*Circumstance, *Course)]
@@ -28,6 +39,30 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
     {
         "pressure drops at idle when hot": ["behaviour low idle, hot"],
         "oil light flickers in left hand bends": ["behaviour unsteady bends"],
+        "engine sat for 3 years, no oil pressure": ["behaviour none standing"],
+        "parked up for years, low oil pressure": ["behaviour low standing"],
+        "oil pressure has been low for years": ["behaviour low unchanged for years"],
+        "drops from 60 cold to 8 psi when hot": ["behaviour low hot"],
+        "pressure falls from 55 cold to 12 hot at idle": ["behaviour low idle, hot"],
+        "pressure is low from cold": ["behaviour low cold"],
+        "changed the oil, now the pressure is low": ["behaviour low oil change"],
+        "low pressure. changed the oil and now the gauge is at zero": [
+            "behaviour low",
+            "behaviour none",
+        ],
+        "oil buzzer sounds while motoring": ["behaviour lamp at speed"],
+        "oil light comes on when heeled": ["behaviour lamp seaway"],
+        "tappets tick on a cold start, goes away after a minute": [
+            "behaviour ticking at start, cold recovered by itself"
+        ],
+        "lifters clatter from cold, quiets after 2 minutes": ["behaviour ticking cold"],
+        "lifters tick after 5 minutes": ["behaviour ticking after minutes of running"],
+        "oil light comes on in left hand bends only, goes out on the straight": [
+            "behaviour lamp bends at speed"
+        ],
+        "oil light comes on on the straight": ["behaviour lamp at speed"],
+        "pressure sinks on a long climb": ["behaviour low load"],
+        "pressure drops on a steep side slope": ["behaviour low slopes"],
         "no knock": ["finding bearing_knock absent"],
         "no leaks": [],
         "no leaks or smoke": ["finding blue_smoke absent"],
@@ -68,7 +103,7 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
         own = [h for h in heads if h.line is line]
         for head in own:
             set_gauge(head)
-        loose += [(line, mark) for mark in _modifiers(line) if not _give(line, mark, own)]
+        loose += [(line, mark) for mark in _modifiers(line, heads) if not _give(line, mark, own)]
     _give_to_neighbours(heads, loose)
     for head in heads:
         if _falls_with_revs(head):
@@ -79,7 +114,7 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
         yield from _denied(line)
 
 
-def _modifiers(line: Line) -> Iterator[Mark[object]]:
+def _modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
     """Circumstances, onsets, courses and beginnings that are stated."""
     untrue = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL
     taken = line.find(line.lexicon.shows)
@@ -92,12 +127,28 @@ def _modifiers(line: Line) -> Iterator[Mark[object]]:
             t.value in APART and t.first <= mark.first and mark.last <= t.last for t in taken
         )
         within = within or any(b.overlaps(mark) for b in began)
+        beside = isinstance(mark.value, Since) or mark.value is Circumstance.STANDING
+        within = within or (not beside and _of_standing(line, mark))
         within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
         if not within and not line.stances.at(mark) & untrue:
             yield mark
     for job in jobs(line):
         if job.begins_it:
             yield Mark(job.since, job.lead[0].first, job.last)
+        elif job.then_now and not any(_is_before(h, line, job.first) for h in heads):
+            yield Mark(job.since, job.first, job.then_now[0].last)
+
+
+def _is_before(head: Head, line: Line, at: int) -> bool:
+    """Whether a head stands before a token of a sentence."""
+    return (head.line.number, head.mark.first) < (line.number, at)
+
+
+def _of_standing(line: Line, mark: Mark[object]) -> bool:
+    """Whether words are said of how long the engine stood: "sat for 3 years, no pressure"."""
+    stood: list[Mark[object]] = [m for m in line.find(line.lexicon.areas) if m.value == "storage"]
+    stood += [m for m in line.find(line.lexicon.since) if m.value is Since.STANDING]
+    return any(m.overlaps(mark) for m in stood)
 
 
 def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
@@ -113,6 +164,16 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
     if best is None:
         return False
     far = line.distance(best.mark, mark)
+    if isinstance(mark.value, Circumstance) and _ends_then(line, best.mark, mark):
+        length = [t for t in line.tokens[mark.first : mark.last] if t.kinds & TIMES]
+        if mark.value in PASSED and length:
+            best.lasts = best.lasts or length[0].value
+        elif mark.value not in PASSED and mark.value.value not in best.during:
+            best.never.append(mark.value.value)
+        else:
+            return True
+        best.used.append((line, mark))
+        return True
     if isinstance(mark.value, Circumstance) and _turned(line, best.mark, mark):
         return True
     if far > _FARTHEST and isinstance(mark.value, Circumstance):
@@ -121,6 +182,14 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         return True
     _take(best, line, mark)
     return True
+
+
+def _ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether it is gone then: "goes away after a minute", "goes out on the straight"."""
+    first = max(line.clause(mark.first).first, mark.first - _GONE, head.last)
+    words = [line.word(k) for k in range(first, mark.first)]
+    gone = any(a in GOES and b in AWAY for a, b in pairwise(words)) or set(words) & STOPS_THEN
+    return bool(gone) and head.value is not Shows.NORMAL
 
 
 def _far(line: Line, head: Mark[Shows], mark: Mark[object]) -> int:
@@ -151,6 +220,8 @@ def _of_a_reading(line: Line, head: Mark[Shows], mark: Mark[object], far: int) -
     nearest = min(figures, key=lambda r: line.distance(r, mark), default=None)
     if nearest is None or line.distance(nearest, mark) > far:
         return False
+    if left_behind(line, nearest.first) and line.distance(nearest, mark) <= 1:
+        return True  # "from 60 cold to 8"
     linked = head.overlaps(nearest) or 0 <= nearest.first - head.last <= 4
     return not (linked and line.distance(head, nearest) <= 4)
 
@@ -163,9 +234,10 @@ def _take(head: Head, line: Line, mark: Mark[object]) -> None:
             denied = any(line.word(k) in _NOT for k in range(mark.first - 2, mark.first))
             into = head.never if denied and line.tokens else head.during
             other = head.during if denied else head.never
-            if value.value in other or value.value in into:
+            if value.value in other:
                 return
-            into.append(value.value)
+            if value.value not in into:
+                into.append(value.value)
             limits = range(max(0, mark.first - _BEFORE), mark.first + 1)
             head.only = head.only or any(line.word(k) == "only" for k in (*limits, mark.last))
         case Course():

@@ -9,9 +9,13 @@ from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.parts import PartWorked
+from knowledge.lexicon.work import DRILLED
 from knowledge.reports.words import Done, Since
 
 _FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
+_NAMED = frozenset(["it", "them"])
+#: done to get at a part, before what is done to it
+_TO_GET_AT_IT = (Done.REFITTED, Done.OPENED)
 _LEAD = 4  #: words between "since" and the work
 _SINCE = frozenset(["since", "after", "following"])
 _AGO = frozenset(["ago", "before", "back", "earlier", "later", "previously", "since", "after"])
@@ -106,6 +110,13 @@ class Job:
         return ()
 
     @property
+    def then_now(self) -> tuple[Mark[object], ...]:
+        """The "and now" straight behind it."""
+        after = (self.line.word(self.last), self.line.word(self.last + 1))
+        found = after in (("and", "now"), (",", "now"))
+        return (Mark(True, self.last, self.last + 2),) if found else ()
+
+    @property
     def tried(self) -> bool:
         """Whether it is said to have been tried."""
         clause = self.line.clause(self.first)
@@ -135,9 +146,8 @@ class Job:
                 return _LAST[self.line.word(k + 1)], (Mark(True, k, k + 2),)
         if self.lead:
             return "straight before", self.lead
-        after = (self.line.word(self.last), self.line.word(self.last + 1))
-        if after in (("and", "now"), (",", "now")):
-            return "straight before", (Mark(True, self.last, self.last + 2),)
+        if self.then_now:
+            return "straight before", self.then_now
         for k in range(max(clause.first, self.first - 3), self.last):
             if self.line.word(k) in _JUST:
                 return "straight before", (Mark(True, k, k + 1),)
@@ -197,6 +207,9 @@ def _done(line: Line, mark: Mark[str], area: str | None) -> Done | None:
 
 def _states(job: Job) -> bool:
     mark = job.whole
+    words = {t.word for t in job.line.tokens}
+    if job.trial == "distributor_refitted" and words & DRILLED:
+        return False  # it was out of the way of the drill
     if job.line.word(mark.last) in _WANTED or job.line.stances.surety(mark) < _DOUBTED:
         return False
     stance = job.line.stances.at(mark)
@@ -219,9 +232,8 @@ def _paired(line: Line) -> Iterator[Job]:
         after = done[k + 1]
         if done[k] is None and after is not None and after.first > parts[k + 1].first:
             done[k] = after if _in_a_row(line, parts[k], parts[k + 1]) else None
-    for part, action in zip(parts, done, strict=True):
-        if action is None:
-            continue
+    pairs = [(a, p) for p, a in zip(parts, done, strict=True) if a is not None]
+    for action, part in pairs:
         worked = part.value
         trial = worked.trials.get(action.value)
         area = worked.area if worked.area_if in (None, action.value) else None
@@ -231,6 +243,21 @@ def _paired(line: Line) -> Iterator[Job]:
             continue
         near = action if line.distance(action, part) <= _FAR else part
         yield Job(line, (near, part), action.value, trial, area)
+    for action, part in _named_before(line, actions, parts):
+        done_before = any(p is part and a.value not in _TO_GET_AT_IT for a, p in pairs)
+        trial = part.value.trials.get(action.value)
+        if trial and not done_before and not any(action.overlaps(a) for a, _ in pairs):
+            yield Job(line, (action,), action.value, trial, None)
+
+
+def _named_before(
+    line: Line, actions: list[Mark[Done]], parts: list[Mark[PartWorked]]
+) -> Iterator[tuple[Mark[Done], Mark[PartWorked]]]:
+    """Actions on "it" or "them", with the part named last: "screen was clogged, cleaned it"."""
+    for action in actions:
+        before = [p for p in parts if p.last <= action.first]
+        if before and line.word(action.last) in _NAMED:
+            yield Mark(action.value, action.first, action.last + 1), before[-1]
 
 
 def _taken_off(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
@@ -269,8 +296,10 @@ def _action_of(
         if len(between) > limit:
             continue
         words = {line.word(k) for k in between}
-        if action.first > part.first and line.word(action.first) in _NEW and not words & _COPULA:
-            continue
+        if action.first > part.first and line.word(action.first) in _NEW:
+            ends = action.last == line.clause(part.first).last or line.tokens[action.last].is_mark
+            if not words & _COPULA and not (ends and not between):
+                continue
         if action.first > part.first and words - {
             "was",
             "is",
@@ -289,6 +318,8 @@ def _action_of(
             continue
         if words & {"but", "then", "when", "still", "reads", "same"}:
             continue
+        if "with" in words and action.value is Done.REBUILT and action.first < part.first:
+            continue  # "rebuilt with standard bearings": the engine was
         if best is None or len(between) < line.distance(best, part):
             best = action
     return best

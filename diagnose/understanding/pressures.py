@@ -62,7 +62,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     if {line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES and "pressure" not in token.kinds:
         return None
     if (
-        _swings(line, i)
+        (_swings(line, i) and " to " not in token.value)
         or _is_difference(line, i)
         or _not_running(line, i)
         or _is_scale(token, unit)

@@ -17,7 +17,6 @@ from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 _LED = 2  #: words by which a pressure is farther from what leads in another clause
 #: said of how long it ran, not of the speed
 _SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
-_SWINGS = 3  #: words between "wavers" and the range it wavers over
 _FARTHEST = 9  #: words between a pressure and what it was read at
 
 
@@ -55,6 +54,12 @@ class _Pressure:
         "reads 50 psi with the engine off": [],
         "pressure either 25 psi or zero": [],
         "needle swings from 8 to 65 psi": [],
+        "gauge wavers between 5 and 15 psi at hot idle": ["reading 5 to 15 psi hot, idle"],
+        "needle bounces from 20 to 28 psi at 2000 rpm": ["reading 20 to 28 psi 2000 rpm"],
+        "reads 55 cold, falling to 12 once warm; used to hold 30 hot last summer": [
+            "reading 55 psi cold",
+            "reading 12 psi hot",
+        ],
         "crank ground 20/20, pressure is good": [],
         "I was afraid it would go to 0 psi": [],
         "ran 20W-50 in it": [],
@@ -71,8 +76,10 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
         for each in found:
             each.usual = each.usual or (each.left and not each.near)
         then = [p for p in found if p.usual]
-        for each in (p for p in found if not p.usual):
-            usual = _partner(each, then) or waiting
+        now = [p for p in found if not p.usual]
+        beside = _partners(now, then)
+        for k, each in enumerate(now):
+            usual = beside.get(k) or waiting
             waiting = None
             if usual in then:
                 then.remove(usual)
@@ -106,8 +113,23 @@ def _listed(value: Value | None) -> list[str]:
     return value if isinstance(value, list) else []
 
 
-def _partner(now: _Pressure, then: list[_Pressure]) -> _Pressure | None:
-    return min(then, key=lambda p: abs(p.mark.first - now.mark.first), default=None)
+def _partners(now: list[_Pressure], then: list[_Pressure]) -> dict[int, _Pressure]:
+    """The usual pressure of each one read: of the same heat, else of none; the nearest of those."""
+    found: dict[int, _Pressure] = {}
+    for usual in then:
+        free = [k for k in range(len(now)) if k not in found]
+        best = min(free, key=lambda k: _apart(now[k], usual), default=-1)
+        if best >= 0:
+            found[best] = usual
+    return found
+
+
+def _apart(now: _Pressure, usual: _Pressure) -> tuple[int, int]:
+    """How little a usual pressure is that of one read now: the heat first, then the distance."""
+    heats = [{m.value for m in p.near if _is_heat(m)} for p in (now, usual)]
+    unlike = 1 if heats[0] != heats[1] else 0
+    unlike += 1 if all(heats) and not heats[0] & heats[1] else 0
+    return unlike, abs(usual.mark.first - now.mark.first)
 
 
 def _unit_of(paragraph: Paragraph) -> str:
@@ -123,15 +145,10 @@ def _pressures(line: Line, unit: str, spoken_of: bool) -> list[_Pressure]:
     found = []
     shows = line.find(line.lexicon.shows)
     taken = [m for m in shows if m.value is Shows.NONE]
-    wavers = [m for m in shows if m.value is Shows.UNSTEADY]
     for i in range(len(line.tokens)):
         mark = Mark("", i, i + 1)
         if any(mark.overlaps(t) for t in taken):
             continue
-        if " to " in line.tokens[i].value and any(
-            line.distance(mark, w) <= _SWINGS for w in wavers if w.first <= i
-        ):
-            continue  # it swings over the range
         value = value_at(line, i, unit, spoken_of)
         stance = line.stances.at(mark)
         if value is None or stance & (Stance.SUPPOSED | Stance.ELSEWHERE):

@@ -15,6 +15,7 @@ from knowledge.lexicon.plain import AGE_WORDS, DEGREES, PERCEIVED
 from knowledge.lexicon.sights_kinds import (
     BESIDE,
     COMPOUNDS,
+    MADE_ANOTHER,
     NEVER_DENIED,
     OF_ANOTHER,
     OF_OTHERS,
@@ -58,6 +59,12 @@ class _Sight:
             "finding high_mileage absent",
             "finding fuse_blown absent",
         ],
+        "needle slowly sinks on the motorway": [],
+        "needle is sluggish": ["finding slow_needle present"],
+        "stuck needle at 40 psi": [],
+        "float needle stuck": ["finding fuel_gets_in present"],
+        "topped it up with 2 quarts": ["finding dipstick_low present"],
+        "changed the oil, put in 5 litres": [],
         "the pump had seized": ["finding pump_jammed present"],
         "is the fuse good?": [],
     }
@@ -123,8 +130,11 @@ def _within(mark: Mark[object], other: Mark[object]) -> bool:
 
 
 def _goes_on(line: Line, mark: Mark[str]) -> bool:
-    """Whether the last word belongs to the next: "lost all oil" in "lost all oil pressure"."""
-    return line.word(mark.last - 1) == "oil" and line.word(mark.last) in COMPOUNDS
+    """Whether the last word belongs to the next: "lost all oil pressure", "slowly sinks"."""
+    after = line.word(mark.last)
+    if line.word(mark.last - 1) == "oil" and after in COMPOUNDS:
+        return True
+    return after in MADE_ANOTHER.get(mark.value, ())
 
 
 def _denied_inside(line: Line) -> Iterator[Mark[str]]:

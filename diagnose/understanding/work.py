@@ -9,8 +9,8 @@ from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.results import LONE_RESULTS
-from knowledge.reports.words import Done, Hands, Result
+from knowledge.lexicon.results import LONE_RESULTS, SAYS_STILL
+from knowledge.reports.words import Done, Hands, Result, Shows
 
 #: of several results of one trial these count, else the first
 _FIRST = {Result.FOR_A_WHILE: 0, Result.WORSE: 1}
@@ -34,6 +34,18 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "tried thicker oil, helped a bit": ["trial thicker_oil helped"],
         "the mechanic says it needs a new pump": [],
         "cleaned the relief valve no change": ["trial relief_cleaned no difference"],
+        "changed the filter, now pressure is lower than before": [],
+        "since I changed the oil pump the light stays on": [],
+        "renewed the sender and now the light stays on": [],
+        "fitted a new pump, pressure reads less than before": [],
+        "pulled the distributor and spun the pump with a drill, still nothing": [],
+        "screen was clogged, cleaned it, pressure back to 50": ["trial pickup_cleaned cured"],
+        "the sender was suspect, replaced it, no change": ["trial new_sender no difference"],
+        "the screen was clogged, looked at it": [],
+        "mains and rods new, no change": ["trial new_bearings no difference"],
+        "low pressure, changed the filter, now it is lower than before": ["trial new_filter worse"],
+        "renewed the sender and the light is still on": ["trial new_sender no difference"],
+        "put thicker oil in, now it is worse": ["trial thicker_oil worse"],
     }
 )
 def trials(paragraph: Paragraph) -> Iterator[Fact]:
@@ -42,9 +54,36 @@ def trials(paragraph: Paragraph) -> Iterator[Fact]:
         yield _trial(job, mark, line)
 
 
+def _led_to_it(job: Job, result: Mark[Result], trouble: bool) -> bool:
+    """Whether the trouble came with the work: "changed the oil, now it is lower than before".
+
+    A trial is made of a trouble that is there; then it is named before, or "still" says so.
+    """
+    line = job.line
+    if trouble or job.tried or not job.area:
+        return False
+    said = {line.word(k) for k in range(result.first, result.last)}
+    if result.value is Result.WORSE:
+        return not said & {"made", "worse"}
+    between = {line.word(k) for k in range(job.last, result.first + 1)}
+    led = job.begins_it or "now" in between
+    return led and result.value is Result.NO_DIFFERENCE and not said & SAYS_STILL
+
+
+def _troubles(paragraph: Paragraph) -> list[tuple[int, int]]:
+    """Where a trouble is named: the number of the sentence and the token."""
+    return [
+        (line.number, mark.first)
+        for line in paragraph.lines
+        for mark in line.stated(line.lexicon.shows)
+        if mark.value is not Shows.NORMAL and not line.denied(mark) and not line.usual(mark)
+    ]
+
+
 def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Line]]:
     """Each trial, the words for what it did, and the sentence they stand in."""
     waiting: list[Job] = []
+    troubles = _troubles(paragraph)
     for line in paragraph.lines:
         results = _results(line)
         own = [j for j in jobs(line) if j.trial]
@@ -52,6 +91,9 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
             mark = _result_of(job, results, line, own)
             if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
                 mark = None  # "put a gauge on it and got 12 psi"
+            trouble = any(t < (job.line.number, job.first) for t in troubles)
+            if mark is not None and job.line is line and _led_to_it(job, mark, trouble):
+                continue
             if mark is not None:
                 yield job, mark, line
             elif job.line is line and job.tried and not job.begins_it:
@@ -132,6 +174,10 @@ def _trial(job: Job, result: Mark[Result] | None, line: Line) -> Fact:
 
 @reader(
     {
+        "rebuilt 500 miles ago with standard bearings": ["earlier whole_engine rebuilt"],
+        "rebuilt the bearings two weeks ago": ["earlier bearings rebuilt 2 weeks"],
+        "new engine, low pressure": [],
+        "replacement engine, low pressure": ["earlier other_engine renewed"],
         "since the rebuild": ["earlier whole_engine rebuilt straight before"],
         "engine rebuilt last year by a machine shop": ["earlier whole_engine rebuilt 1 years"],
         "head gasket replaced two weeks ago": ["earlier cylinder_head renewed 2 weeks"],
@@ -139,6 +185,10 @@ def _trial(job: Job, result: Mark[Result] | None, line: Line) -> Fact:
         "oil changed the day before": ["earlier oil_change renewed 1 days"],
         "rebuilt engine fitted a few months ago": ["earlier other_engine renewed 3 months"],
         "new oil pump, still the same": [],
+        "changed the filter, now pressure is lower than before": [
+            "earlier filter_change renewed straight before"
+        ],
+        "fitted a new pump, pressure reads less than before": ["earlier oil_pump renewed"],
         "1300 hours since overhaul": [],
         "infrequent oil changes": [],
         "otherwise new pump needed": [],

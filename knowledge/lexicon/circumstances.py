@@ -214,8 +214,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "hill|hills|slope|slopes|incline|inclines|gradient|grade|uphill|downhill|hillside|nose-down|nose-up",
         "side slope|hill",
         "=climbing|steep",
-        "up|down|on|climbing|going|steep|long|the|over a|the|steep|any? hill|hills|slope|grade|grades|incline|bank|ramp|mountain|climb|gradient|embankment",
-        "in|on|during the|a|steep|long climb|descent|climbing",
+        "up|down|on|climbing|going|steep|the|over a|the|steep|any? hill|hills|slope|grade|grades|incline|bank|ramp|mountain|climb|gradient|embankment",
+        "in|on|during the|a|steep climb|descent|climbing",
         "nose|bow|tail|stern is|was|pointing? =up|=down|=high|=low|pointing",
         "steep|side hill|slope|climb|hills|bank|ground|angle|attitude|descent|grade|lean",
         "tilted|leaned|leaning|sideways|tipped|angled over|sideways|to?",
@@ -230,7 +230,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "rough|heavy|big|lumpy|choppy|beam|following|head|steep|short sea|seas|water|weather|conditions|chop|swell|waves",
         "in|through|over a|the|big|short|any? swell|seaway|chop|waves|wake|wakes|sea|seas|lop",
         "on|when port|starboard|either|one|the tack|heeled",
-        "motor-sailing|motorsailing|motor|sailing sailing?",
+        "motor-sailing|motorsailing|=sailing",
     ),
     Circumstance.ROUGH_ROAD: (
         "bumps|bump|potholes|pothole|washboard",
@@ -242,6 +242,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     ),
     Circumstance.LOAD: (
         "under|with|on load|full-load",
+        "in|on|up|during|after|climbing|over? a|the|every|any? long|sustained|endless hill|hills|climb|climbs|grade|grades|pass|ascent|incline",
         "under|with|on|at|any|heavy|full|no|without a|heavy|full|hard|any|some|real|serious|moderate|light? load|loads|loaded",
         "=towing|=ploughing|=plowing|=mowing|=baling|=hauling|=cultivating|=rotavating|=discing|=disking|=harvesting|=pulling|=lugging|=labouring|=laboring",
         "=tow|=tows|=pull|=pulls|=haul a|the|my caravan|trailer|boat|load|plough|plow|camper",

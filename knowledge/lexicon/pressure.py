@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from knowledge.reports.words import Shows
+from knowledge.reports.words import Circumstance, Shows
 
 #: words that make a bare number a pressure
 INSTRUMENT = (
@@ -326,6 +326,12 @@ BARE: dict[Shows, tuple[str, ...]] = {
 FALLS = frozenset(
     ["drops", "drop", "dropped", "dropping", "falls", "fall", "fell", "falling", "sinks", "dips"]
 )
+#: what shows is gone when: "goes away after a minute"
+GOES, AWAY = frozenset(["goes", "went", "go"]), frozenset(["away", "out", "off"])
+STOPS_THEN = frozenset(["disappears", "disappeared", "vanishes", "quiets", "quietens", "clears"])
+#: circumstances that are a time that passed, and numbers that are one
+PASSED = (Circumstance.MINUTES, Circumstance.LATE)
+TIMES = frozenset(["minutes", "seconds"])
 REVVED = frozenset(
     [
         "revs",

@@ -135,6 +135,36 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "now|is even? worse",
     ),
 }
+#: words of a result by which the trouble was there before the work
+SAYS_STILL = frozenset(
+    [
+        "still",
+        "same",
+        "no",
+        "not",
+        "nothing",
+        "none",
+        "difference",
+        "change",
+        "help",
+        "helped",
+        "didnt",
+        "hasnt",
+        "wasnt",
+        "made",
+        "identical",
+        "unchanged",
+        "cure",
+        "cured",
+        "fix",
+        "fixed",
+        "good",
+        "zero",
+        "little",
+        "hardly",
+        "barely",
+    ]
+)
 #: results that say so only where a clause ends with them: "same", "it didn't"
 LONE_RESULTS = frozenset(
     [

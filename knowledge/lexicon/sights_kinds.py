@@ -176,6 +176,30 @@ INSTEAD = frozenset(
 )
 #: said of other engines too, or by the maker: that is what they say
 OF_OTHERS = frozenset(["known_for_model", "several_alike", "maker_calls_it_normal"])
+#: words straight after a phrase that make it another thing: "needle slowly sinks" is the pressure
+MADE_ANOTHER: dict[str, frozenset[str]] = {
+    "slow_needle": frozenset(
+        [
+            "sinks",
+            "sinking",
+            "sank",
+            "falls",
+            "falling",
+            "fell",
+            "drops",
+            "dropping",
+            "dropped",
+            "dips",
+            "sags",
+            "declines",
+            "goes",
+            "went",
+            "creeps",
+            "crept",
+            "drifts",
+        ]
+    )
+}
 #: words shortly before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
     "level_correct": frozenset(

@@ -97,6 +97,8 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "oil lost|=lost",
         "lost|losing|loses a? quite? lot|some|much|half|lots|@volume of? the|its|my? oil",
         "needed|needs|wants topping|filling up?",
+        "topped|topping it|the|oil? up|off? with|by|about|nearly|over? @volume",
+        "added|poured|put in|another? @volume .. bring|brought|reach|full|mark",
         f"below|under|off|beneath the? {_LOW} {_MARK}",
         f"oil|{_LEVEL} {_IS}? below|under|beneath the? add|min|minimum|low {_MARK}?",
         "only|just|barely|about? @volume of|oil? left|remaining|remained",

@@ -177,9 +177,11 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "combustion|exhaust gas|gases in|test the|positive coolant?",
     ),
     "fuel_gets_in": (
-        "leaking|leaky|stuck|dripping|bad|faulty|split|holed|failed|torn|sticking injector|injectors|float|needle|"
+        "leaking|leaky|stuck|dripping|bad|faulty|split|holed|failed|torn|sticking injector|injectors|float|"
         "diaphragm|lift-pump|carb fuel|lift|pump|valve?",
-        "injector|injectors|float|diaphragm|needle|choke .. leaking|stuck|dripping|split|holed|torn|sticking|flooding|"
+        "leaking|leaky|stuck|sticking|worn|bad float|carb|carburettor|carburetor|inlet? needle valve|and",
+        "float|carb|carburettor|carburetor needle .. leaking|stuck|sticking|worn|flooding",
+        "injector|injectors|float|diaphragm|choke .. leaking|stuck|dripping|split|holed|torn|sticking|flooding|"
         "perished",
         "carb|carburettor|carburetor|choke|carbs flooding|floods|flooded|stuck|overflowing",
         "fuel|lift pump leaking|leaks|weeping|dripping|diaphragm|seal into|split|inside|leaking?",

@@ -55,6 +55,8 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         "lost spark|ignition and|& oil? pressure",
     ),
     "drill_gives_none": (
+        "drove|spun|turned|ran pump|it|shaft with|by a|the|my? drill ,? still|and? nothing|none|nil|no",
+        "drill ,? still|and? nothing|none|nil",
         "drill .. no|zero|nothing|@not .. pressure|psi|oil|gauge|build",
         "primed|priming|spun .. drill .. nothing|zero|none",
         "drill @not .. pressure|build|prime|anything",

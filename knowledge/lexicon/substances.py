@@ -67,7 +67,8 @@ SUBSTANCES: dict[Substance, tuple[str, ...]] = {
     ),
     Substance.PLASTIC: (
         f"plastic|nylon|phenolic|fibre timing? gear? teeth|{_BITS}",
-        f"{_BITS} of timing? plastic|nylon|chain? guide|teeth?",
+        f"{_BITS} of timing? plastic|nylon|guide|teeth teeth|guide?",
+        f"{_BITS} of timing? chain guide",
         "plastic|nylon",
         f"chain? guide|guides {_BITS}|plastic",
     ),

@@ -158,6 +158,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
     ),
     "stripped_and_cleaned": ("stripped and cleaned",),
 }
+#: the pump was turned without the engine
+DRILLED = frozenset(["drill", "drilled", "priming", "primed"])
 #: looks like work and is none on this engine just before
 NO_WORK = (
     "rebuilt|rebuilding|rebuild|overhauled|restored|restoring the|my|its|a? steering|brakes|suspension|axle|hydraulics|"
@@ -207,7 +209,8 @@ AREAS: dict[str, tuple[str, ...]] = {
         "was|had|been|and? fitted|installed|put|dropped|went in?",
         "put|fitted|installed|dropped .. new|replacement|crate|used|junkyard|different|rebuilt|reconditioned|another|"
         "secondhand engine|motor|block",
-        "new|replacement|crate|junkyard|exchange engine|motor",
+        "replacement|crate|junkyard|exchange engine|motor",
+        "a|the|another =new engine|motor",
     ),
     "cylinder_head": (
         "head gasket",
