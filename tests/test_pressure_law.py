@@ -20,7 +20,7 @@ from diagnose.entry.requests import parse_at
 from diagnose.errors import UsageError
 from diagnose.hydraulics.oil import Oil
 from knowledge.units import PSI
-from tests.studies.real_engines import regression
+from tests.studies.real_engines import crps, regression
 from tests.support.command_line import call
 
 OIL = Oil.of_grade("15W-40")
@@ -193,3 +193,14 @@ def test_any_text_is_a_state_or_refused(text: str) -> None:
         return
     assert 100 <= at.rpm <= 15_000
     assert 243.15 <= at.temperature <= 433.15
+
+
+@pytest.mark.parametrize("seen", [0.0, 0.7, -2.5])
+def test_crps_of_normal_draws_is_the_closed_form(seen: float) -> None:
+    """Gneiting & Raftery, Journal of the American Statistical Association 102 (2007), 359-378."""
+    draws = np.random.default_rng(3).standard_normal((20_000, 1))
+    below = 0.5 * (1 + math.erf(seen / math.sqrt(2)))
+    dense = math.exp(-(seen**2) / 2) / math.sqrt(2 * math.pi)
+    wanted = seen * (2 * below - 1) + 2 * dense - 1 / math.sqrt(math.pi)
+    assert crps(draws, np.array([seen]))[0] == pytest.approx(wanted, abs=0.02)
+    assert crps(np.array([[4.0]]), np.array([seen]))[0] == pytest.approx(4.0 - seen)

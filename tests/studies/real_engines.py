@@ -11,6 +11,12 @@ other runs are foretold, as ``forecast --at`` does from a case with these median
 speed, log viscosity and their product; and the four-parameter form rpm = a p/mu + b sqrt(p) +
 g (p - p_r)+ by least squares. RMS in psi: all, at idle (up to 1.25 times the lowest speed), cold
 (below 50 °C); and the share of medians inside the law's 90 % band.
+
+``--leave-one-out FOLDER`` asks whether the law's priors suit only these engines: factors on the
+widths of its priors and on its errors are chosen on all engines but one, from nine and from four
+medians, and scored on that one beside the factors 1 and the factors that would be best for it.
+Chosen by the mean CRPS [psi], which wants the middle near and the band no wider than needed
+(Gneiting & Raftery, Journal of the American Statistical Association 102 (2007), 359-378).
 """
 
 from __future__ import annotations
@@ -18,12 +24,15 @@ from __future__ import annotations
 import csv
 import sys
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
+from typing import Any
+from unittest.mock import patch
 
 import numpy as np
 from scipy.optimize import least_squares
 
+from diagnose.circuit import pressure_law
 from diagnose.circuit.engine_model import BASELINE_ERROR
 from diagnose.circuit.pressure_law import At, Shown, learn
 from diagnose.hydraulics.oil import Oil, dynamic_viscosity
@@ -33,6 +42,8 @@ from knowledge.units import PSI
 
 ZERO_C = 273.15
 OIL = Oil.of_grade("15W-40")  #: no source states the oil
+#: factors tried on the widths of the priors, and on the law's errors
+WIDTHS, ERRORS = (0.5, 0.75, 1.0, 1.5, 2.0), (0.7, 1.0, 1.4)
 
 
 @dataclass(frozen=True)
@@ -163,11 +174,81 @@ def foretell(
         yield f"  {name:24} " + "   ".join(cells) + f"   {inside.mean():4.0%}  {len(rows)}", inside
 
 
+@dataclass
+class Score:
+    """How one engine's medians are foretold with some factors."""
+
+    crps: list[FloatArray] = field(default_factory=list)
+    off: list[FloatArray] = field(default_factory=list)  #: psi
+    inside: list[FloatArray] = field(default_factory=list)
+
+    @property
+    def mean(self) -> float:
+        """Mean CRPS [psi]."""
+        return float(np.concatenate(self.crps).mean())
+
+    def says(self) -> str:
+        """CRPS, RMS and share inside the band."""
+        rms = _rms(np.concatenate(self.off))
+        return f"CRPS {self.mean:5.2f}, RMS {rms}, inside {np.concatenate(self.inside).mean():4.0%}"
+
+
+def crps(each: FloatArray, seen: FloatArray) -> FloatArray:
+    """CRPS of draws (draws, m) at what was seen (m,)."""
+    n = len(each)
+    ranks = 2 * np.arange(1, n + 1)[:, None] - n - 1
+    apart = 2 * np.sum(ranks * np.sort(each, axis=0), axis=0) / n**2
+    return np.asarray(np.abs(each - seen).mean(axis=0) - apart / 2)
+
+
+def scored(every: list[Run], engine: str, width: float, error: float) -> Score:
+    """Score one engine's runs with factors on the widths of the priors and on the law's errors."""
+    out = Score()
+    own = [run for run in every if run.engine == engine]
+    factors: dict[str, Any] = {
+        "WIDTH": width * pressure_law.WIDTH,
+        "MISFIT": error * pressure_law.MISFIT,
+        "HEAT_ERROR": error * pressure_law.HEAT_ERROR,
+        "READ_ERROR": error * pressure_law.READ_ERROR,
+    }
+    with patch.multiple(pressure_law, **factors):
+        for run in own:
+            for chosen in (nine(run.rows), four(run.rows)):
+                law = learn(run.shown(run.rows[chosen]), OIL)
+                for other in own:
+                    rows = np.delete(run.rows, chosen, 0) if other is run else other.rows
+                    each = law.pressures(run.states(rows)) / PSI
+                    low, middle, high = np.percentile(each, [5, 50, 95], axis=0)
+                    out.crps.append(crps(each, rows[:, 2]))
+                    out.off.append(middle - rows[:, 2])
+                    out.inside.append((low <= rows[:, 2]) & (rows[:, 2] <= high))
+    return out
+
+
+def leave_one_out(every: list[Run]) -> None:
+    """Print each engine's score with the factors chosen on the other engines."""
+    engines = list(dict.fromkeys(run.engine for run in every))
+    grid = {(w, e): {n: scored(every, n, w, e) for n in engines} for w in WIDTHS for e in ERRORS}
+    for left in engines:
+        others = [n for n in engines if n != left]
+        chosen = min(grid, key=lambda f: np.mean([grid[f][n].mean for n in others]))
+        best = min(grid, key=lambda f: grid[f][left].mean)
+        print(f"{left} left out; factors on widths and errors")
+        for name, at in (
+            ("as they are", (1.0, 1.0)),
+            ("chosen on the others", chosen),
+            ("best for it", best),
+        ):
+            print(f"  {name:21} {at[0]:4} {at[1]:4}   {grid[at][left].says()}")
+
+
 def main() -> None:
     """Print the tables."""
-    if len(sys.argv) != 2 or not Path(sys.argv[1]).is_dir():
-        raise SystemExit("usage: python -m tests.studies.real_engines FOLDER")
-    every = list(runs(Path(sys.argv[1])))
+    if len(sys.argv) < 2 or not Path(sys.argv[-1]).is_dir():
+        raise SystemExit("usage: python -m tests.studies.real_engines [--leave-one-out] FOLDER")
+    every = list(runs(Path(sys.argv[-1])))
+    if "--leave-one-out" in sys.argv[1:-1]:
+        return leave_one_out(every)
     for rule in (nine, four):
         inside = []
         print(f"learned from {rule.__name__} medians; RMS [psi]: all, idle, cold")
