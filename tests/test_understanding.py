@@ -335,3 +335,48 @@ def test_what_is_beyond_the_longest_text_is_left_over() -> None:
 def test_misspelt_words_do_no_harm(word: str) -> None:
     """A lone word states nothing, whatever it is taken for."""
     assert not read(word, BOOK).facts
+
+
+FACETS: dict[str, dict[str, object]] = {
+    "lifters tick on a cold start, goes away after a minute": {
+        "during": ["at start", "cold"],
+        "lasts": "1 min",
+    },
+    "rattle at cold start, gone in a few seconds": {"during": ["at start", "cold"], "lasts": "3 s"},
+    "lifters tick after 5 minutes": {"during": ["after minutes of running"]},
+    "pressure falls off above 3500 rpm, ok below that": {"during": ["at speed"], "only": True},
+    "pressure drops when I rev it, normal otherwise": {"during": ["at speed"], "only": True},
+    "pressure drops when I rev it, engine runs fine": {"during": ["at speed"]},
+    "oil light comes on in left hand bends, goes out on the straight": {
+        "during": ["bends"],
+        "never": ["at speed"],
+    },
+    "oil light comes on on the straight": {"during": ["at speed"]},
+    "changed the filter, now the oil light stays on": {"since": "oil change"},
+    "pressure was low, changed the filter, now it is at zero": {},
+}
+
+
+@pytest.mark.parametrize("text", FACETS)
+def test_when_it_ends_and_what_it_came_with(text: str) -> None:
+    """The facets of the first behaviour: how long, when only, when never, since what."""
+    shown = [f.fields for f in read(text, BOOK).facts if f.table == "behaviour"]
+    facets = {k: v for k, v in (shown[0] if shown else {}).items() if k in FACET_NAMES}
+    assert facets == {**FACETS[text]}
+
+
+FACET_NAMES = frozenset(["lasts", "only", "never", "since", "during"])
+
+
+@pytest.mark.parametrize(
+    ("text", "usual"),
+    [
+        ("45 psi cold dropping to 15 after 20 minutes, used to hold 35 hot", ["", "35 psi"]),
+        ("60 psi cold and 12 hot, used to be 70 cold", ["70 psi", ""]),
+        ("now 12 psi hot, used to be 30", ["30 psi"]),
+    ],
+)
+def test_a_usual_pressure_goes_to_the_reading_of_the_same_heat(text: str, usual: list[str]) -> None:
+    """ "Used to hold 35 hot" is no usual pressure of the cold engine."""
+    found = [f for f in read(text, BOOK).facts if f.table == "reading"]
+    assert [f.fields.get("usual", "") for f in found] == usual

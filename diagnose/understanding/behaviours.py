@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
 
+from diagnose.understanding.endings import ends_then, set_lengths, set_only
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.heads import APART, Head, heads_of, set_gauge
 from diagnose.understanding.jobs import jobs
@@ -13,20 +13,16 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import left_behind, value_at
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.pressure import (
-    AWAY,
     FALLS,
     FINDING_OF,
-    GOES,
     PASSED,
     REVVED,
-    STOPS_THEN,
     TIMES,
 )
 from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
 
 _FARTHEST = 30  #: words between what shows and when
 _OTHER_CLAUSE = 6  #: words that the end of a clause counts for
-_GONE = 3  #: words between "goes away" and when
 _BEFORE = 3  #: words between "only" or "not" and what it limits
 _NOT = frozenset(["not", "never", "isnt", "doesnt", "dont", "wasnt", "didnt", "no"])
 _ORDER = [w.value for w in (*Circumstance, *Course)]
@@ -63,6 +59,8 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "oil light comes on on the straight": ["behaviour lamp at speed"],
         "pressure sinks on a long climb": ["behaviour low load"],
         "pressure drops on a steep side slope": ["behaviour low slopes"],
+        "laid up over winter, slow to build pressure now": ["behaviour slow to build standing"],
+        "rattle at cold start, gone in a few seconds": ["behaviour rattle at start, cold"],
         "no knock": ["finding bearing_knock absent"],
         "no leaks": [],
         "no leaks or smoke": ["finding blue_smoke absent"],
@@ -103,8 +101,10 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
         own = [h for h in heads if h.line is line]
         for head in own:
             set_gauge(head)
+        set_lengths(line, own)
         loose += [(line, mark) for mark in _modifiers(line, heads) if not _give(line, mark, own)]
     _give_to_neighbours(heads, loose)
+    set_only(heads)
     for head in heads:
         if _falls_with_revs(head):
             head.mark = Mark(Shows.FALLING, head.mark.first, head.mark.last)
@@ -164,7 +164,7 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
     if best is None:
         return False
     far = line.distance(best.mark, mark)
-    if isinstance(mark.value, Circumstance) and _ends_then(line, best.mark, mark):
+    if isinstance(mark.value, Circumstance) and ends_then(line, best.mark, mark):
         length = [t for t in line.tokens[mark.first : mark.last] if t.kinds & TIMES]
         if mark.value in PASSED and length:
             best.lasts = best.lasts or length[0].value
@@ -182,14 +182,6 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         return True
     _take(best, line, mark)
     return True
-
-
-def _ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
-    """Whether it is gone then: "goes away after a minute", "goes out on the straight"."""
-    first = max(line.clause(mark.first).first, mark.first - _GONE, head.last)
-    words = [line.word(k) for k in range(first, mark.first)]
-    gone = any(a in GOES and b in AWAY for a, b in pairwise(words)) or set(words) & STOPS_THEN
-    return bool(gone) and head.value is not Shows.NORMAL
 
 
 def _far(line: Line, head: Mark[Shows], mark: Mark[object]) -> int:

@@ -13,7 +13,7 @@ from knowledge.lexicon.work import DRILLED
 from knowledge.reports.words import Done, Since
 
 _FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
-_NAMED = frozenset(["it", "them"])
+_NAMED = frozenset(["it", "them", "one"])
 #: done to get at a part, before what is done to it
 _TO_GET_AT_IT = (Done.REFITTED, Done.OPENED)
 _LEAD = 4  #: words between "since" and the work

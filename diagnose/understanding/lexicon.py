@@ -57,6 +57,7 @@ class Lexicon:
         self.book = book
         self.shows: Phrases[Shows] = Phrases({**pressure.SHOWS, **noises.NOISES_SAID})
         self.bare: Phrases[Shows] = Phrases(pressure.BARE)
+        self.otherwise: Phrases[bool] = Phrases({True: pressure.OTHERWISE})
         self.instrument: Phrases[bool] = Phrases({True: pressure.INSTRUMENT})
         self.direct: Phrases[bool] = Phrases({True: pressure.DIRECT})
         self.during: Phrases[Circumstance] = Phrases(circumstances.DURING)

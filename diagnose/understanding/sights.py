@@ -65,6 +65,10 @@ class _Sight:
         "float needle stuck": ["finding fuel_gets_in present"],
         "topped it up with 2 quarts": ["finding dipstick_low present"],
         "changed the oil, put in 5 litres": [],
+        "rattle gone in a few seconds": [],
+        "a quart in 500 miles": ["finding oil_used_fast present"],
+        "was a litre low": ["finding dipstick_low present"],
+        "lamp stays dark with the key on": ["finding lamp_dead_with_key_on present"],
         "the pump had seized": ["finding pump_jammed present"],
         "is the fuse good?": [],
     }

@@ -9,7 +9,7 @@ from itertools import pairwise
 
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.text import Clause, Sentence
+from diagnose.understanding.text import Clause, Sentence, Token
 from knowledge.lexicon.stance import (
     ANY_ONE,
     AUXILIARIES,
@@ -20,6 +20,7 @@ from knowledge.lexicon.stance import (
     INVERTED,
     MOVES_SO,
     NEGATION,
+    WORK_ENDS,
     WOULD,
     WOULD_BE,
 )
@@ -97,7 +98,7 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
         _set(of, first, now, Stance.USUAL)
     for clause in clauses:
         words = tokens[clause.first : clause.last]
-        if len(words) > 1 and words[0].word == "was" and words[1].is_figure:
+        if len(words) > 1 and words[0].word == "was" and _may_be_read(words[1]):
             _set(of, clause.first, clause.last, Stance.USUAL)
     for mark in lexicon.until.find(tokens):
         clause = _clause(clauses, mark.first)
@@ -113,6 +114,11 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     _deny(sentence, lexicon, of)
     _others(sentence, lexicon, of, elsewhere)
     return Stances(tuple(of), tuple(sure))
+
+
+def _may_be_read(token: Token) -> bool:
+    """Whether a number may be one that a gauge showed: "was 45", not "was a litre low"."""
+    return token.is_figure and "volume" not in token.kinds
 
 
 def _is_habit(sentence: Sentence, mark: Mark[bool]) -> bool:
@@ -165,7 +171,20 @@ def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:
         for m in lexicon.asks.find(sentence.tokens)
         if (m.first in begins or _after_if(sentence, m.first))
         and sentence.tokens[m.first].word not in _WHY
+        and not _did_work(sentence, lexicon, m.first)
     ]
+
+
+def _did_work(sentence: Sentence, lexicon: Lexicon, at: int) -> bool:
+    """Whether "did" says what was done: "did the head gasket last week"; no verb follows."""
+    tokens = sentence.tokens
+    if tokens[at].word != "did" or sentence.asks:
+        return False
+    for part in (*lexicon.parts.find(tokens), *lexicon.areas.find(tokens)):
+        if part.first <= at + 2 and part.last > at + 2:
+            after = tokens[part.last] if part.last < len(tokens) else None
+            return after is None or after.is_mark or after.is_figure or after.word in WORK_ENDS
+    return False
 
 
 def _after_if(sentence: Sentence, at: int) -> bool:

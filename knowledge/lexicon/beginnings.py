@@ -25,6 +25,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
         "never had|made|been|built any|good|much|right? oil? pressure|right since",
     ),
     Since.STANDING: (
+        "sat|stood|parked|left|stored up? in|under|outside a|the|my|his? barn|field|shed|garage|yard|hangar for|over @longtime|years|decades|ages",
         f"{_AFTER} it|the|car|a|being|its|has|been? long? =sitting|=standing|=storage|=stood|=sat|=sits|=stored|=layup|=lay-up|=laid|=recommissioning",
         f"{_AFTER}|over|out a|the|its|long|of|several|many|two? years|months|winter|@years|@months|decades of|in? storage|layup|lay-up|standing|sitting|idleness|slumber|hibernation",
         f"{_AFTER} .. winter|storage|layup|lay-up|decades|@years|@months standing|sitting|storage|off?",

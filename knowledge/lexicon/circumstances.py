@@ -93,7 +93,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "lift off",
         "when|as|once|if|after|until i|you|it? slow|slows|slowed|slowing|throttle|throttled|coast|coasting|decelerate|ease back|down|off?",
         "coming|come|comes|came|return|returns|drop|drops|dropped back|down? down? to|off|from idle|speed|highway|motorway|tickover|revs",
-        "slows|slowed|slowing|decelerating|deceleration|coasting|overrun",
+        "=slows|=slowed|=slowing|decelerating|deceleration|coasting|overrun",
         "on|the over run|overrun",
         "as|when the? revs|rpm|speed drop|drops|fall|falls|come|comes|die|down",
         "let|letting|lift|lifting|ease|easing|come|coming off the? throttle|gas|accelerator|pedal|loud",

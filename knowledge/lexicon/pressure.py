@@ -332,6 +332,15 @@ STOPS_THEN = frozenset(["disappears", "disappeared", "vanishes", "quiets", "quie
 #: circumstances that are a time that passed, and numbers that are one
 PASSED = (Circumstance.MINUTES, Circumstance.LATE)
 TIMES = frozenset(["minutes", "seconds"])
+#: says that it is so at no other time: "drops above 4000, fine below"
+_FINE = "fine|ok|okay|good|normal|right|perfect|alright|steady|healthy"
+OTHERWISE = (
+    f"{_FINE} below|under|otherwise|elsewhere that|it|this?",
+    f"otherwise its|is|all? {_FINE}",
+    f"{_FINE} the rest of the time",
+    f"{_FINE} at|in|on any|all other times|time|speeds|revs|rpm|gears",
+    f"{_FINE} at|on lower|slower revs|rpm|speeds",
+)
 REVVED = frozenset(
     [
         "revs",

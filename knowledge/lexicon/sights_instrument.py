@@ -47,7 +47,8 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_LAMP} @not|never|fails|failed|doesnt|dont|wont to? come|light|comes|lights on? at|when|with|even|before? all|key|ignition|starting",
         f"{_LAMP} silent|dark|dead and dark|silent|dead",
         f"{_LAMP} never|@not worked|working|works",
-        "no {_LAMP} with|at|on the? key|ignition".replace("{_LAMP}", _LAMP),
+        f"no oil? pressure? {_LAMP} with|when|at|on the? key|ignition on?",
+        f"{_LAMP} is|stays|stayed|remains|was dark|dead|unlit|off with|when|on|at|even the? key|ignition on?",
         f"key|ignition =on .. {_LAMP} @not come|light|work|works|comes|lights|lit",
     ),
     "second_instrument_disagrees": (

@@ -38,6 +38,23 @@ NOT = (
 )
 #: they end what may stand inside a phrase, as a negation does
 NEITHER = frozenset(["nor", "neither", "none", "nobody"])
+#: after the part that was worked on: no question goes on so
+WORK_ENDS = frozenset(
+    [
+        "last",
+        "this",
+        "and",
+        "about",
+        "recently",
+        "yesterday",
+        "myself",
+        "before",
+        "in",
+        "then",
+        "but",
+        "now",
+    ]
+)
 #: words that may stand inside a phrase without changing what it says
 FILLERS = frozenset(
     [

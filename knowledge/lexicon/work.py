@@ -26,7 +26,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "recon|refreshed|remanufactured|reman",
     ),
     Done.CLEANED: (
-        "=cleaned|=cleaning|cleared|clearing|washed|flushed|flushing|unblocked|freed|rodded|scrubbed",
+        "=cleaned|=cleaning|cleared|clearing|washed|flushed|flushing|unblocked|freed|=rodded|scrubbed",
         "blew out",
     ),
     Done.ADJUSTED: (

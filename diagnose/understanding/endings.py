@@ -1,0 +1,45 @@
+"""Read when what shows is gone again, and that it shows at no other time."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from diagnose.understanding.heads import Head
+from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.pressure import AWAY, GOES, STOPS_THEN, TIMES
+from knowledge.reports.words import NOISES, Shows
+
+_GONE = 3  #: words between "goes away" and when
+
+
+def set_lengths(line: Line, heads: list[Head]) -> None:
+    """Set how long a noise lasts: "rattles at start, gone in a few seconds"."""
+    for k, token in enumerate(line.tokens):
+        before = [h for h in heads if h.mark.last <= k and h.mark.value in NOISES]
+        if not token.kinds & TIMES or not before or before[-1].lasts:
+            continue
+        said = range(line.clause(k).first, k)
+        gone = next((i for i in said if line.word(i) == "gone"), -1)
+        if gone >= before[-1].mark.last and k - gone <= _GONE:
+            before[-1].lasts = token.value
+            before[-1].used.append((line, Mark(True, gone, k + 1)))
+
+
+def set_only(heads: list[Head]) -> None:
+    """Set that it shows at no other time: "drops above 4000, fine below"."""
+    for line in dict.fromkeys(h.line for h in heads):
+        own = [h for h in heads if h.line is line and h.is_pressure]
+        for mark in line.stated(line.lexicon.otherwise):
+            before = [h for h in own if h.mark.last <= mark.first and h.during]
+            if before and not any(h.mark.overlaps(mark) for h in own):
+                before[-1].only = True
+                before[-1].used.append((line, mark))
+
+
+def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether it is gone then: "goes away after a minute", "goes out on the straight"."""
+    first = max(line.clause(mark.first).first, mark.first - _GONE, head.last)
+    words = [line.word(k) for k in range(first, mark.first)]
+    gone = any(a in GOES and b in AWAY for a, b in pairwise(words)) or set(words) & STOPS_THEN
+    return bool(gone) and head.value is not Shows.NORMAL
