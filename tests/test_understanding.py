@@ -342,6 +342,7 @@ FACETS: dict[str, dict[str, object]] = {
         "during": ["at start", "cold"],
         "lasts": "1 min",
     },
+    "knocks for a few seconds when started": {"during": ["at start"], "lasts": "3 s"},
     "rattle at cold start, gone in a few seconds": {"during": ["at start", "cold"], "lasts": "3 s"},
     "lifters tick after 5 minutes": {"during": ["after minutes of running"]},
     "pressure falls off above 3500 rpm, ok below that": {"during": ["at speed"], "only": True},
@@ -380,3 +381,16 @@ def test_a_usual_pressure_goes_to_the_reading_of_the_same_heat(text: str, usual:
     """ "Used to hold 35 hot" is no usual pressure of the cold engine."""
     found = [f for f in read(text, BOOK).facts if f.table == "reading"]
     assert [f.fields.get("usual", "") for f in found] == usual
+
+
+@pytest.mark.parametrize(
+    ("text", "left"),
+    [
+        ("pulled the relief valve and found metal under the ball", ()),
+        ("took the sump off and found metal in it", ()),
+        ("pulled the relief valve and found", ("pulled the relief valve and found",)),
+    ],
+)
+def test_words_that_lead_to_what_was_seen_are_used(text: str, left: tuple[str, ...]) -> None:
+    """They are left over where nothing was read behind them."""
+    assert read(text, BOOK).not_understood == left

@@ -10,17 +10,18 @@ from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.pressure import AWAY, GOES, STOPS_THEN, TIMES
 from knowledge.reports.words import NOISES, Shows
 
+_UNTIL_THEN = frozenset(["gone", "for"])
 _GONE = 3  #: words between "goes away" and when
 
 
 def set_lengths(line: Line, heads: list[Head]) -> None:
-    """Set how long a noise lasts: "rattles at start, gone in a few seconds"."""
+    """Set how long a noise lasts: "rattles at start, gone in a few seconds", "for a minute"."""
     for k, token in enumerate(line.tokens):
         before = [h for h in heads if h.mark.last <= k and h.mark.value in NOISES]
         if not token.kinds & TIMES or not before or before[-1].lasts:
             continue
         said = range(line.clause(k).first, k)
-        gone = next((i for i in said if line.word(i) == "gone"), -1)
+        gone = next((i for i in said if line.word(i) in _UNTIL_THEN), -1)
         if gone >= before[-1].mark.last and k - gone <= _GONE:
             before[-1].lasts = token.value
             before[-1].used.append((line, Mark(True, gone, k + 1)))

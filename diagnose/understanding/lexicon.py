@@ -70,6 +70,7 @@ class Lexicon:
         self.parts: Phrases[PartWorked] = Phrases(_parts())
         self.trials: Phrases[str] = Phrases({**work.TRIALS, **trials_rare.TRIALS_RARE})
         self.areas: Phrases[str] = Phrases({**work.AREAS, "": work.NO_WORK})
+        self.opened: Phrases[bool] = Phrases({True: work.OPENED_AND_FOUND})
         self.nothing_done: Phrases[bool] = Phrases({True: work.NOTHING_DONE})
         self.results: Phrases[Result] = Phrases(results.RESULTS)
         self.hands: Phrases[Hands] = Phrases(results.HANDS)

@@ -91,7 +91,8 @@ def read(text: str, book: Book) -> Understanding:
     facts = tuple(
         sorted(_once(_without_measured(found)), key=lambda f: (f.spans[0], f.table, f.name))
     )
-    unread = [*_left_over(paragraph, [s for f in facts for s in f.spans])]
+    spans = [s for f in facts for s in f.spans]
+    unread = [*_left_over(paragraph, [*spans, *_opened(paragraph, spans)])]
     if text[LONGEST:].strip():
         unread.append((LONGEST, len(text)))
     return Understanding(text, facts, tuple(unread))
@@ -144,6 +145,16 @@ def _once(facts: Iterable[Fact]) -> list[Fact]:
 
 def _weight(fact: Fact) -> tuple[float, int]:
     return fact.sure, len(fact.fields)
+
+
+def _opened(paragraph: Paragraph, spans: list[Span]) -> Iterable[Span]:
+    """The words that lead to what was seen: "pulled the valve and found"; used where it was read."""
+    for line in paragraph.lines:
+        for mark in line.stated(line.lexicon.opened):
+            if any(
+                line.tokens[mark.first].start <= b and a <= line.tokens[-1].end for a, b in spans
+            ):
+                yield from line.span([mark])
 
 
 def _left_over(paragraph: Paragraph, spans: Iterable[Span]) -> Iterable[Span]:

@@ -24,6 +24,7 @@ from knowledge.lexicon.stance import (
     WOULD,
     WOULD_BE,
 )
+from knowledge.reports.words import Done
 
 
 class Stance(Flag):
@@ -230,9 +231,25 @@ def _others(sentence: Sentence, lexicon: Lexicon, of: list[Stance], elsewhere: b
         starts.append(0)
     for start in starts:
         last = next((b for b in back if b > start), len(sentence.tokens))
+        if (
+            start
+            and sentence.tokens[start - 1].word in ("from", "off")
+            and _fitted(sentence, lexicon, start)
+        ):
+            _set(of, start, _end(sentence.clauses, start), Stance.ELSEWHERE)
+            continue  # a part of another engine is on this one now
         if start and sentence.tokens[start - 1].word in _OF:
             start = _clause(sentence.clauses, start).first
         _set(of, start, last, Stance.ELSEWHERE)
+
+
+def _fitted(sentence: Sentence, lexicon: Lexicon, at: int) -> bool:
+    """Whether the clause says before a place that something was fitted or renewed."""
+    first = _clause(sentence.clauses, at).first
+    return any(
+        first <= a.first < at and a.value is Done.RENEWED
+        for a in lexicon.actions.find(sentence.tokens)
+    )
 
 
 def _run_end(sentence: Sentence, at: int) -> int:

@@ -242,6 +242,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     ),
     Circumstance.LOAD: (
         "under|with|on load|full-load",
+        "long|sustained|hard uphill|up-hill pull|pulls|drag|run|runs|stretch?",
         "in|on|up|during|after|climbing|over? a|the|every|any? long|sustained|endless hill|hills|climb|climbs|grade|grades|pass|ascent|incline",
         "under|with|on|at|any|heavy|full|no|without a|heavy|full|hard|any|some|real|serious|moderate|light? load|loads|loaded",
         "=towing|=ploughing|=plowing|=mowing|=baling|=hauling|=cultivating|=rotavating|=discing|=disking|=harvesting|=pulling|=lugging|=labouring|=laboring",
@@ -266,7 +267,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "rain|rainy|damp",
         "after washing",
         "in|when the? wet|rain",
-        "rain|rainy|raining|rains|damp|=wet|downpour|flooded|ford|humid",
+        "rain|rainy|raining|rains|damp|=wet|downpour|flooded|=fording|humid",
+        "through|in|crossing a|the|deep? =ford",
         "in|when|after|during|only|heavy|through the? wet|rain|damp|water|puddle|puddles|wash|washing",
         "wet|damp|rainy|humid weather|days|day|mornings|morning|roads|road",
         "pressure|jet washed|washing|washer",

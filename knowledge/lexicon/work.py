@@ -158,6 +158,10 @@ TRIALS: dict[str, tuple[str, ...]] = {
     ),
     "stripped_and_cleaned": ("stripped and cleaned",),
 }
+#: what was opened before something was seen
+OPENED_AND_FOUND = (
+    "pulled|took|removed|dropped|opened|unscrewed|stripped|undid|drained .. and|to|, found|find|saw|see|discovered",
+)
 #: the pump was turned without the engine
 DRILLED = frozenset(["drill", "drilled", "priming", "primed"])
 #: looks like work and is none on this engine just before
