@@ -15,6 +15,7 @@ from diagnose.understanding.stance import Stance
 from knowledge.lexicon.pressure import (
     FALLS,
     FINDING_OF,
+    IN_USE,
     PASSED,
     REVVED,
     TIMES,
@@ -66,6 +67,7 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "pressure drops on long uphill pulls": ["behaviour low load"],
         "fitted a spring from another engine, the needle is pegged": ["behaviour high"],
         "on another engine the needle was pegged": [],
+        "was driven daily for years, now low pressure": ["behaviour low"],
         "no knock": ["finding bearing_knock absent"],
         "no leaks": [],
         "no leaks or smoke": ["finding blue_smoke absent"],
@@ -132,6 +134,7 @@ def _modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
             t.value in APART and t.first <= mark.first and mark.last <= t.last for t in taken
         )
         within = within or any(b.overlaps(mark) for b in began)
+        within = within or (mark.value is Course.UNCHANGED and _of_use(line, mark))
         beside = isinstance(mark.value, Since) or mark.value is Circumstance.STANDING
         within = within or (not beside and _of_standing(line, mark))
         within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
@@ -142,6 +145,13 @@ def _modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
             yield Mark(job.since, job.lead[0].first, job.last)
         elif job.then_now and not any(_is_before(h, line, job.first) for h in heads):
             yield Mark(job.since, job.first, job.then_now[0].last)
+
+
+def _of_use(line: Line, mark: Mark[object]) -> bool:
+    """Whether years are said of the use of the engine: "was driven daily for years, now low"."""
+    clause = line.clause(mark.first)
+    shown = any(clause.first <= m.first < clause.last for m in line.find(line.lexicon.shows))
+    return not shown and any(line.word(k) in IN_USE for k in range(clause.first, clause.last))
 
 
 def _is_before(head: Head, line: Line, at: int) -> bool:

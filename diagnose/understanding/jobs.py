@@ -9,7 +9,7 @@ from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.parts import PartWorked
-from knowledge.lexicon.work import DRILLED
+from knowledge.lexicon.work import DRILLED, SAYS_OF_IT
 from knowledge.reports.words import Done, Since
 
 _FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
@@ -226,6 +226,8 @@ def _paired(line: Line) -> Iterator[Job]:
     ]
     done = [_action_of(line, part, actions, parts) or _taken_off(line, part) for part in parts]
     for k in range(1, len(parts)):
+        if line.word(parts[k].last) in SAYS_OF_IT:
+            continue  # "replaced the pump, gauge now reads less"
         if done[k] is None and _in_a_row(line, parts[k - 1], parts[k]):
             done[k] = done[k - 1]
     for k in range(len(parts) - 2, -1, -1):  # "sender, gauge and filter all replaced"

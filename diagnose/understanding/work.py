@@ -9,7 +9,7 @@ from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.results import LONE_RESULTS, SAYS_STILL
+from knowledge.lexicon.results import DOWNWARD, LONE_RESULTS, SAYS_STILL
 from knowledge.reports.words import Done, Hands, Result, Shows
 
 #: of several results of one trial these count, else the first
@@ -39,6 +39,8 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "renewed the sender and now the light stays on": [],
         "fitted a new pump, pressure reads less than before": [],
         "pulled the distributor and spun the pump with a drill, still nothing": [],
+        "put in a reconditioned pump and pressure went down": [],
+        "put in a reconditioned pump and pressure went up": ["trial pump_rebuilt helped"],
         "screen was clogged, cleaned it, pressure back to 50": ["trial pickup_cleaned cured"],
         "the sender was suspect, replaced it, no change": ["trial new_sender no difference"],
         "the screen was clogged, looked at it": [],
@@ -107,6 +109,9 @@ def _results(line: Line) -> list[Mark[Result]]:
     found = []
     for mark in line.find(line.lexicon.results):
         denied = line.denied(mark) and line.word(mark.first) not in ("no", "not", "nothing", "none")
+        better = mark.value in (Result.HELPED, Result.CURED, Result.FOR_A_WHILE)
+        if better and line.word(mark.last) in DOWNWARD:
+            continue  # "pressure went" of "pressure went down"
         if line.stances.at(mark) & untrue or (denied and mark.value is not Result.NO_DIFFERENCE):
             continue
         clause = line.clause(mark.first)
@@ -181,6 +186,12 @@ def _trial(job: Job, result: Mark[Result] | None, line: Line) -> Fact:
         "did the head gasket last week": ["earlier cylinder_head renewed 1 weeks"],
         "did the head gasket cause this": [],
         "main and rod bearings are new": ["earlier bearings renewed"],
+        "replaced the pump, gauge now reads less": ["earlier oil_pump renewed"],
+        "replaced the pump, gauge and filter last week": [
+            "earlier oil_pump renewed",
+            "earlier instrument renewed 1 weeks",
+            "earlier filter_change renewed 1 weeks",
+        ],
         "since the rebuild": ["earlier whole_engine rebuilt straight before"],
         "engine rebuilt last year by a machine shop": ["earlier whole_engine rebuilt 1 years"],
         "head gasket replaced two weeks ago": ["earlier cylinder_head renewed 2 weeks"],

@@ -329,6 +329,8 @@ FALLS = frozenset(
 #: what shows is gone when: "goes away after a minute"
 GOES, AWAY = frozenset(["goes", "went", "go"]), frozenset(["away", "out", "off"])
 STOPS_THEN = frozenset(["disappears", "disappeared", "vanishes", "quiets", "quietens", "clears"])
+#: beside years: it was used so long
+IN_USE = frozenset(["driven", "used", "owned", "daily", "drove", "served", "worked", "ridden"])
 #: circumstances that are a time that passed, and numbers that are one
 PASSED = (Circumstance.MINUTES, Circumstance.LATE)
 TIMES = frozenset(["minutes", "seconds"])

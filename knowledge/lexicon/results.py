@@ -135,6 +135,8 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "now|is even? worse",
     ),
 }
+#: straight after "pressure went", "came": it did not get better
+DOWNWARD = frozenset(["down", "low", "lower", "away", "off", "worse", "downhill"])
 #: words of a result by which the trouble was there before the work
 SAYS_STILL = frozenset(
     [

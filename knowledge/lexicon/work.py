@@ -162,6 +162,23 @@ TRIALS: dict[str, tuple[str, ...]] = {
 OPENED_AND_FOUND = (
     "pulled|took|removed|dropped|opened|unscrewed|stripped|undid|drained .. and|to|, found|find|saw|see|discovered",
 )
+#: after a part that begins a statement of its own and goes on no list
+SAYS_OF_IT = frozenset(
+    [
+        "now",
+        "reads",
+        "read",
+        "shows",
+        "says",
+        "still",
+        "stays",
+        "goes",
+        "went",
+        "sits",
+        "drops",
+        "dropped",
+    ]
+)
 #: the pump was turned without the engine
 DRILLED = frozenset(["drill", "drilled", "priming", "primed"])
 #: looks like work and is none on this engine just before
