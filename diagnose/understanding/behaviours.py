@@ -68,6 +68,7 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "fitted a spring from another engine, the needle is pegged": ["behaviour high"],
         "on another engine the needle was pegged": [],
         "was driven daily for years, now low pressure": ["behaviour low"],
+        "oil light goes out 10 seconds after start": ["behaviour slow to build at start"],
         "no knock": ["finding bearing_knock absent"],
         "no leaks": [],
         "no leaks or smoke": ["finding blue_smoke absent"],

@@ -198,6 +198,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} builds|comes|rises up? slowly|slow",
         "takes|took|taking .. seconds|ages|while|long|minute|forever|sec|time to build|come|get|show|go|register|for",
         f"{_LAMP} slow to go? out|off",
+        f"{_LAMP} =goes|=went out|off after|in|within|about|only? @seconds",
         f"{_LAMP} stays|stayed|is|on on? for? about|around|roughly|a|good? @seconds",
         "takes|took|after about|around|a|good|at|least? @seconds to|before|for",
         "@seconds to build|get|come|show|go|register",

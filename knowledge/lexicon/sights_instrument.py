@@ -82,6 +82,7 @@ SIGHTS_INSTRUMENT: dict[str, tuple[str, ...]] = {
         f"{_GAUGE} never|doesnt|dont|does|wont not? moves|move|changes|budges|budge",
         f"{_GAUGE} is|was|seems|appears|sits? stuck|frozen|pegged|jammed at|in|on",
         f"{_GAUGE} is|was? =stuck|=frozen|=jammed",
+        f"=stuck|=frozen|=jammed {_GAUGE}",
         "always reads|shows|stays|sits the? same|@pressure",
         "stays|stuck|sits at|on the? same|@pressure|mid|middle .. whatever|matter|regardless|hot|revs|all",
         "pegged at|on zero|max|full|@pressure|@number",
