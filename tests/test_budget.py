@@ -224,7 +224,8 @@ def test_command(tmp_path: Path) -> None:
     assert done.code == 0
     assert "still missing" in done.out
     assert "Not closed" in done.out
-    assert max(map(len, done.out.splitlines())) <= 80
+    lines = [x for x in done.out.splitlines() if str(tmp_path) not in x]  # a command stays whole
+    assert max(map(len, lines)) <= 80
     data = json.loads(call("budget", path, "--json").out)
     assert data["schema"] == 1
     assert data["accounts"][0]["closed"] is False

@@ -28,7 +28,8 @@ def shop(tmp_path: Path) -> Path:
 def said(done: Done) -> str:
     """What was printed, in one line."""
     assert (done.code, done.err) == (0, "")
-    in_eighty_columns("\n".join(x for x in done.out.splitlines() if "--with-history /" not in x))
+    lines = [x for x in done.out.splitlines() if "--with-history /" not in x]
+    in_eighty_columns("\n".join(x for x in lines if not x.lstrip().startswith("/")))  # a path
     return " ".join(done.out.split())
 
 

@@ -376,7 +376,9 @@ def test_a_parts_note_is_on_every_form(tmp_path: Path) -> None:
     note = BOOK.parts["new_filter"].note
     case, page = ROOT / "cases" / "petrel.toml", tmp_path / "a.html"
     assert call("signoff", case, "--html", page).code == 0
-    shown = [call("signoff", case, *form).out for form in ((), ("--markdown",), ("--json",))]
+    shown = [
+        call("signoff", case, *form).out for form in (("--all",), ("--markdown",), ("--json",))
+    ]
     for text in (*shown, page.read_text("utf-8")):
         assert note in " ".join(text.split())
 

@@ -70,7 +70,7 @@ def supposing(answer: Diagnosis, reports: dict[Finding, State]) -> dict[str, flo
     return {r.cause.id: r.probability for r in then.ranking}
 
 
-@pytest.mark.parametrize("name", ["heron", "plover", "knot", "dipper"])
+@pytest.mark.parametrize("name", ["heron", "plover", "knot", "dunlin_begun"])
 def test_each_outcome_names_the_likeliest_cause(name: str) -> None:
     """As if the outcome had been written into the case and the case reviewed again."""
     answer = Diagnosis(BOOK, load(path_of(name), BOOK))
@@ -136,8 +136,9 @@ def test_why_a_check_comes_first_is_in_the_plan() -> None:
 
 def test_the_reason_is_one_of_the_book() -> None:
     from knowledge.access.precedence import BEFORE, FIRST_OF
+    from knowledge.access.together import TOGETHER
 
-    reasons = {b.why for b in BEFORE} | {f.why for f in FIRST_OF}
+    reasons = {b.why for b in BEFORE} | {f.why for f in FIRST_OF} | {t.why for t in TOGETHER}
     given = {
         check["evidence"]
         for name in OPEN

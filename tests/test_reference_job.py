@@ -141,9 +141,12 @@ def test_the_plan_looks_at_nothing_twice() -> None:
     assert not planned & {"look_into_the_opened_pump", "pull_the_relief_valve", "lift_one_cap"}
     for answer in (job(3), unsettled()):
         choice = answer.next_check
-        assert choice is not None
+        assert choice is not None or answer.ranking[0].probability > 0.95, (
+            "settled, or a next check"
+        )
         recorded = {s.finding for s in answer.case.finding_records}
-        assert not recorded.intersection(choice.option.findings)
+        assert choice is None or not recorded.intersection(choice.option.findings)
+    assert unsettled().next_check is not None
 
 
 def unsettled() -> Diagnosis:

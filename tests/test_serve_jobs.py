@@ -243,13 +243,13 @@ def test_a_slider_moves_the_curve(tmp_path: Path) -> None:
     """Only the answer is sent where a script asks for it; a wrong figure leaves it as it is."""
     tab = browser(jobs_in(tmp_path, "tern"))
     path = "/job/tern.toml/forecast"
-    now, after = tab.get(path), tab.get(f"{path}?main_clearance=2.5&oil=SAE+50")
+    now, after = tab.get(path), tab.get(f"{path}?main_clearance=2&oil=SAE+50")
     assert "hot after" not in now.words
-    assert "→ 2.5 thou" in after.words
+    assert "→ 2 thou" in after.words
     assert "→ SAE 50" in after.words
     assert "hot after" in after.words
     assert tab.get(f"{path}?main_clearance=nan&oil=water&relief_setting=-5").status == 200
-    drawn = tab.get(f"{path}.svg?main_clearance=2.5")
+    drawn = tab.get(f"{path}.svg?main_clearance=2")
     assert drawn.headers["content-type"] == "image/svg+xml"
     assert "after" in drawn.text
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -128,8 +129,10 @@ def test_the_next_check_is_not_its_own_alternative() -> None:
     choice = answer.next_check
     assert choice is not None
     first = choice.option.inspection
-    assert first in {o.inspection for o in choice.runners_up}, "else this shows nothing"
-    said = " ".join(" ".join(next_step(answer, "curlew.toml")).split())
+    other, planner = replace(answer), replace(answer.planner)
+    vars(planner)["choice"] = replace(choice, runners_up=(choice.option, *choice.runners_up))
+    vars(other)["planner"] = planner
+    said = " ".join(" ".join(next_step(other, "curlew.toml")).split())
     assert said.count(f"{first.says} (") == 1
 
 

@@ -96,7 +96,7 @@ def test_not_tried_changes_no_worked_case(path: Path) -> None:
         for n, t in enumerate(TRIALS, 1)
         if t.id not in {made.trial.id for made in load(path, BOOK).trials}
     )
-    after = CaseInference(BOOK, from_text(text + more, None, BOOK))
+    after = CaseInference(BOOK, from_text(text + more, path, BOOK))
     assert after.posterior.marginal == CaseInference(BOOK, load(path, BOOK)).posterior.marginal
 
 
