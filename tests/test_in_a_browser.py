@@ -6,28 +6,17 @@ folder that holds ``node_modules`` is named by ``BROWSER_MODULES`` (``.ci/run`` 
 
 from __future__ import annotations
 
-import json
-import os
-import shutil
-import subprocess
 from pathlib import Path
 from typing import Any
 
 import pytest
 
+from tests.support.browser import in_a_browser, needs_browser
 from tests.support.command_line import call
 from tests.support.complaints import CASES, path_of
 from tests.test_pages import HOSTILE, OPEN, case_with, stands_alone
 
-CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
-NODE = shutil.which("node")
-MODULES = Path(os.environ.get("BROWSER_MODULES", "/nowhere"))
-SCRIPT = Path(__file__).parent / "browser" / "look.mjs"
-
-pytestmark = pytest.mark.skipif(
-    not (CHROMIUM and NODE and (MODULES / "node_modules" / "axe-core").is_dir()),
-    reason="no browser here, or BROWSER_MODULES names no folder with axe-core and playwright-core",
-)
+pytestmark = needs_browser
 
 REPORTS = ("gannet", "tern", "dunlin", "whimbrel")
 NAMES = (
@@ -68,21 +57,7 @@ def seen(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Any]:
         assert call(*words, page).code == 0
         stands_alone(page.read_text("utf-8"))
         pages.append(str(page))
-    asked = {
-        "modules": str(MODULES),
-        "chromium": CHROMIUM,
-        "pages": pages,
-        "out": str(folder),
-        "pictures": bool(os.environ.get("BROWSER_PICTURES")),
-    }
-    assert NODE is not None
-    done = subprocess.run(
-        [NODE, SCRIPT], input=json.dumps(asked), capture_output=True, text=True, timeout=500,
-        check=False,
-    )  # fmt: skip
-    assert done.returncode == 0, done.stderr
-    found: dict[str, Any] = json.loads(done.stdout)
-    return found
+    return in_a_browser("look.mjs", folder, pages=pages)
 
 
 @pytest.mark.parametrize("name", NAMES)

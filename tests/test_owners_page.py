@@ -97,3 +97,11 @@ def test_a_wrong_time_is_one_clear_line(gannet: Path, after: str) -> None:
     assert done.code == 2
     assert done.err.count("\n") == 1
     assert "write it like '10 h', or 'all'" in done.err
+
+
+def test_a_closed_job_below_a_limit_is_not_called_repaired(gannet: Path) -> None:
+    """The first page says what ``review`` and ``signoff`` say of the mended engine."""
+    low = 'at = "start"\nrpm = "700 rpm"\noil = "90 C"\npressure = "4 psi"\n'
+    number = load(gannet, BOOK).last_number + 1
+    gannet.write_text(gannet.read_text("utf-8") + f"\n[[reading]]\nno = {number}\n{low}", "utf-8")
+    assert page_of(gannet).standing.startswith("Not in order: ")

@@ -5,21 +5,17 @@ Skipped where the other browser tests are (``test_in_a_browser.py``).
 
 from __future__ import annotations
 
-import json
 import os
-import subprocess
 from pathlib import Path
 from typing import Any
 
 import pytest
 
+from tests.support.browser import in_a_browser, needs_browser
 from tests.support.serving import serving
 from tests.support.web import jobs_in
-from tests.test_in_a_browser import CHROMIUM, MODULES, NODE, pytestmark
 
-__all__ = ["pytestmark"]
-
-SCRIPT = Path(__file__).parent / "browser" / "job.mjs"
+pytestmark = needs_browser
 
 
 @pytest.fixture(scope="module")
@@ -28,21 +24,7 @@ def met(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Any]:
     folder = jobs_in(tmp_path_factory.mktemp("jobs"), "petrel", "dunlin", "gannet")
     out = Path(os.environ.get("BROWSER_PICTURES") or tmp_path_factory.mktemp("pictures"))
     with serving(folder=folder) as base:
-        asked = {
-            "modules": str(MODULES),
-            "chromium": CHROMIUM,
-            "base": base,
-            "out": str(out),
-            "pictures": bool(os.environ.get("BROWSER_PICTURES")),
-        }
-        assert NODE is not None
-        done = subprocess.run(
-            [NODE, SCRIPT], input=json.dumps(asked), capture_output=True, text=True, timeout=500,
-            check=False,
-        )  # fmt: skip
-    assert done.returncode == 0, done.stderr
-    found: dict[str, Any] = json.loads(done.stdout)
-    return found
+        return in_a_browser("job.mjs", out, base=base)
 
 
 def test_nothing_on_the_console_and_nothing_outside(met: dict[str, Any]) -> None:

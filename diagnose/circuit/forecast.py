@@ -151,7 +151,7 @@ def forecast(
     as_found = state.engine()
     before = predict(as_found, speeds, hot)
     after = predict(with_settings(repaired(state, plans), settings), speeds, hot)
-    units = units_of(case)
+    units = parameter_units(case)
     return Forecast(
         case=case,
         settings=tuple(settings),
@@ -180,7 +180,7 @@ def with_other_changes(known: Forecast, settings: Sequence[Setting]) -> Forecast
 LIMITS = (HOT_IDLE_PRESSURE, USUAL_IDLE_SPEED, STOP_RUNNING_PRESSURE)
 
 
-def units_of(case: Case) -> dict[str, str]:
+def parameter_units(case: Case) -> dict[str, str]:
     """Return the unit each measured parameter of the circuit was written in, by id."""
     named = ((NAMES.get(m.measure.id), m.entry.value or "") for m in case.measurements)
     found = ((k.id, unit_in(text, k.dimension)) for k, text in named if k)

@@ -1,5 +1,7 @@
 """What is looked at again after 1, 10 and 50 hours of running, once the job is closed."""
 
+from dataclasses import replace
+
 from knowledge import sources
 from knowledge.cautions import RUNNING
 from knowledge.figures import HOUR, TRUSTED_GAUGE
@@ -17,21 +19,19 @@ from knowledge.work import Band, Caution, Hold, Phase, Task
 #: share of the pressure of the first start; less than this is looked into (judgement)
 LEAST_OF_FIRST_START = 0.8
 STOPPED = (Caution.HOT, Caution.USED_OIL)
-_HOT_IDLE_BANDS = (Band(low=10 * PSI, high=None, source=COMMON_PRACTICE, says="usual: 10 psi"),)
-_AS_AT_THE_FIRST_START = (
-    "oil hot, idle speed counted, same gauge and port as at the first start",
-    "compare with the first start: a fifth less (judgement) wants a reason",
-)
 HOT_IDLE_AFTER_1_H = Task(
     id="hot_idle_after_1_h",
     phase=Phase.LATER,
     due=HOUR,
     says="pressure at hot idle after the first hour",
-    how=_AS_AT_THE_FIRST_START,
+    how=(
+        "oil hot, idle speed counted, same gauge and port as at the first start",
+        "compare with the first start: a fifth less (judgement) wants a reason",
+    ),
     source=COMMON_PRACTICE,
     hold=Hold.NOTE,
     dimension="pressure",
-    bands=_HOT_IDLE_BANDS,
+    bands=(Band(low=10 * PSI, high=None, source=COMMON_PRACTICE, says="usual: 10 psi"),),
     limits=(pressure_quantities.HOT_IDLE_PRESSURE, None),
     spread=TRUSTED_GAUGE,
     remedy="stop; cut the filter before it runs again",
@@ -55,21 +55,13 @@ LEVEL_AND_LEAKS_AFTER_1_H = Task(
     cautions=STOPPED,
     also=("level after an hour", "leaks after the first hour"),
 )
-HOT_IDLE_AFTER_10_H = Task(
+HOT_IDLE_AFTER_10_H = replace(
+    HOT_IDLE_AFTER_1_H,
     id="hot_idle_after_10_h",
-    phase=Phase.LATER,
     due=10 * HOUR,
     says="pressure at hot idle after 10 hours",
-    how=_AS_AT_THE_FIRST_START,
-    source=COMMON_PRACTICE,
-    hold=Hold.NOTE,
-    dimension="pressure",
-    bands=_HOT_IDLE_BANDS,
-    limits=(pressure_quantities.HOT_IDLE_PRESSURE, None),
-    spread=TRUSTED_GAUGE,
     remedy="stop; cut the filter, look at the oil for fuel and water",
     guards=(bearings_causes.BEARING_WIPED, oil_causes_condition.OIL_DEGRADED),
-    cautions=RUNNING,
     also=("pressure after ten hours",),
 )
 OIL_LOOKED_AT_AFTER_10_H = Task(
@@ -92,21 +84,13 @@ OIL_LOOKED_AT_AFTER_10_H = Task(
     cautions=STOPPED,
     also=("look at the oil after ten hours", "oil used so far"),
 )
-HOT_IDLE_AFTER_50_H = Task(
+HOT_IDLE_AFTER_50_H = replace(
+    HOT_IDLE_AFTER_1_H,
     id="hot_idle_after_50_h",
-    phase=Phase.LATER,
     due=50 * HOUR,
     says="pressure at hot idle after 50 hours",
-    how=_AS_AT_THE_FIRST_START,
-    source=COMMON_PRACTICE,
-    hold=Hold.NOTE,
-    dimension="pressure",
-    bands=_HOT_IDLE_BANDS,
-    limits=(pressure_quantities.HOT_IDLE_PRESSURE, None),
-    spread=TRUSTED_GAUGE,
     remedy="start a new job while the figures of this one are fresh",
     guards=(bearings_causes.BEARING_WIPED,),
-    cautions=RUNNING,
     also=("pressure after fifty hours",),
 )
 FILTER_CUT_AFTER_50_H = Task(

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from itertools import groupby
 
 from diagnose.case.case import Case
+from diagnose.case.mended import mended
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.signoff_items import SignoffItem, signoff_item
@@ -13,12 +14,10 @@ from diagnose.output.lines import percent
 from diagnose.output.scale import scale_of
 from diagnose.signoff.sheet import Item, Signoff
 from knowledge.figures import HOUR
-from knowledge.reassembly.first_start import PRESSURE_AT_HOT_IDLE
 from knowledge.reassembly.later import LEAST_OF_FIRST_START
 from knowledge.units import PRESSURE, PSI
 
-EXAMPLE = 24 * PSI
-IDLE_RANGE, LEAST_HOT = 1.25, 333.15  #: times the slowest reading; K: what counts as hot idle
+EXAMPLE = 24 * PSI  #: Pa: a pressure such as one writes down
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -42,6 +41,7 @@ class LaterDocument:
     case: str | None
     title: str
     after_hours: float | None  #: how long it has run; None: all that will come
+    started: bool  #: whether hot idle of the first start is recorded
     looks: tuple[LaterLook, ...]
     path: str = field(metadata=NOT_IN_JSON)
     example: str = field(metadata=NOT_IN_JSON)  #: a pressure in the job's unit
@@ -59,6 +59,7 @@ def later_document(sheet: Signoff, path: str, after: float | None = None) -> Lat
         case=str(case.path) if case.path else None,
         title=case.job.title,
         after_hours=None if after is None else after / HOUR,
+        started=mended(case).hot_idle is not None,
         looks=later_looks(sheet, after),
         path=path,
         example=scale_of(case).one(EXAMPLE),
@@ -81,7 +82,7 @@ def later_looks(sheet: Signoff, after: float | None = None) -> tuple[LaterLook, 
 
 def _compared(item: Item, case: Case) -> str:
     """A later pressure beside that of the first start; empty where either is missing."""
-    first, scale = first_hot_idle(case), scale_of(case)
+    first, scale = mended(case).hot_idle, scale_of(case)
     now = next((w.value for w in reversed(item.worked) if w.value is not None), None)
     if now is None or not first or item.task.dimension != PRESSURE.id:
         return ""
@@ -89,15 +90,3 @@ def _compared(item: Item, case: Case) -> str:
     if now >= LEAST_OF_FIRST_START * first:
         return f"{text}: holds"
     return f"{text}: {percent(1 - now / first)} lower, look for the reason before it runs on"
-
-
-def first_hot_idle(case: Case) -> float | None:
-    """The pressure at hot idle of the first start [Pa]; None where it was not written down."""
-    done = [w.value for w in case.task_records if w.task is PRESSURE_AT_HOT_IDLE and w.value]
-    if done:
-        return done[-1]
-    read = [r.reading for r in case.start_readings]
-    hot = [r for r in read if r.oil_temperature is None or r.oil_temperature >= LEAST_HOT]
-    slowest = min((r.rpm for r in hot), default=0.0)
-    idle = [r.pressure for r in hot if r.rpm <= IDLE_RANGE * slowest]
-    return idle[-1] if idle else None

@@ -7,8 +7,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from diagnose.case.case import Case
+from diagnose.case.mended import mended
 from diagnose.diagnosis import Diagnosis
-from diagnose.output.documents.later import first_hot_idle, later_looks
+from diagnose.output.documents.later import later_looks
 from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
@@ -78,9 +79,13 @@ def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
     if case.closed is None:
         stop = any(a.severity is Severity.STOP for a in diagnosis.alarms)
         return "Not repaired yet: do not run the engine." if stop else "Not repaired yet."
-    idle, when = first_hot_idle(case), case.closed.entry.when
-    shows = f", {scale.one(idle)} at hot idle" if idle else ""
-    return f"Repaired{shows}; closed{f' on {when:%Y-%m-%d}' if when else ''}."
+    shows, when = mended(case), case.closed.entry.when
+    day = f"closed on {when:%Y-%m-%d}" if when else "closed"
+    if shows.broken:
+        return f"Not in order: {'; '.join(limit.says for limit in shows.broken)}; {day}."
+    if shows.hot_idle is None:
+        return f"Repaired; {day}. Hot idle was not read after it."
+    return f"Repaired, {scale.one(shows.hot_idle)} at hot idle; {day}."
 
 
 def _wrong(diagnosis: Diagnosis) -> Iterator[str]:
@@ -131,7 +136,7 @@ def _pressures(case: Case, scale: Scale) -> Iterator[BeforeAfter]:
     before = [r.reading for r in case.readings]
     after = [r.reading for r in case.start_readings]
     at_idle, at_speed = ((0.0, IDLE_RANGE * idle), (AT_SPEED * idle, float("inf")))
-    first = first_hot_idle(case)
+    first = mended(case).hot_idle
     at_2000 = [w.value for w in case.task_records if w.task is PRESSURE_HOT_AT_2000 and w.value]
     fast = at_2000[-1] if at_2000 else _last(after, at_speed)
     rows = (
@@ -165,7 +170,7 @@ def _watch(sheet: Signoff, scale: Scale) -> tuple[Watch, ...]:
     case = sheet.answer.case
     if case.closed is None and not case.start_readings:
         return ()
-    first, limit = first_hot_idle(case), case.limit(HOT_IDLE_PRESSURE)
+    first, limit = mended(case).hot_idle, case.limit(HOT_IDLE_PRESSURE)
     least = scale.one(max(limit, LEAST_OF_FIRST_START * first) if first else limit)
     return tuple(
         Watch(

@@ -13,6 +13,10 @@ def later_text(document: LaterDocument) -> str:
     if not document.looks:
         lines += wrapped("Nothing is due: the engine was not opened, or has not run an hour yet.")
         return "\n".join(lines)
+    if not document.started:
+        lines += wrapped(
+            "Hot idle of the first start is not recorded yet: nothing to compare with."
+        )
     for look in document.looks:
         lines += [*_look(look), ""]
     waiting = [i for look in document.looks for i in look.open]
