@@ -32,6 +32,7 @@ DOORS = {
     "matplotlib": ["diagnose.output.html.charts"],
     "rapidfuzz": ["diagnose.lookup.finder", "diagnose.understanding.spelling"],
     "tomli_w": ["diagnose.case.writing", "diagnose.case.card_writing"],
+    "segno": ["diagnose.serve.qr"],
     "starlette": ["diagnose.serve.app"],
     "uvicorn": ["diagnose.serve.running"],
 }

@@ -6,7 +6,7 @@ import contextlib
 import json
 import os
 import sys
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
@@ -72,6 +72,13 @@ def remark_lines(*lines: str, end: str = "\n") -> None:
 def remark(text: str, indent: int = 0, hang: int | None = None) -> None:
     """Print a remark on stderr in lines no wider than the screen."""
     remark_lines(*wrapped(text, indent, hang))
+
+
+def drawing(lines: Sequence[str]) -> None:
+    """Print the lines of a drawing on stderr, a terminal, as they are, colours and all."""
+    with contextlib.suppress(OSError):
+        for line in lines:
+            typer.echo(line, err=True, color=True)
 
 
 def check_page(page: Path | None, form: str = "text", option: str = "html") -> None:

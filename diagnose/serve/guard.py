@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import ipaddress
 import socket
 from collections.abc import Collection, Iterable, Mapping
@@ -75,18 +76,16 @@ def own_names() -> tuple[str, ...]:
 
 
 def own_addresses() -> tuple[str, ...]:
-    """Addresses of this machine in its local network; may be none."""
+    """Addresses of this machine in its local network, the likeliest first; may be none."""
     found: list[str] = []
-    try:
+    with contextlib.suppress(OSError), socket.socket(socket.AF_INET, socket.SOCK_DGRAM) as probe:
+        probe.connect(("192.0.2.1", 9))  # sends nothing: it only picks the way out
+        found.append(str(probe.getsockname()[0]))
+    with contextlib.suppress(OSError):
         infos: Iterable[tuple[object, ...]] = socket.getaddrinfo(
             socket.gethostname(), None, socket.AF_INET
         )
         found += [str(info[4][0]) for info in infos if isinstance(info[4], tuple)]
-        with socket.socket(socket.AF_INET, socket.SOCK_DGRAM) as probe:
-            probe.connect(("192.0.2.1", 9))  # sends nothing: it only picks the way out
-            found.append(str(probe.getsockname()[0]))
-    except OSError:
-        pass
     return tuple(dict.fromkeys(a for a in found if not is_here(a)))
 
 

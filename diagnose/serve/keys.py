@@ -11,6 +11,7 @@ from collections import OrderedDict
 from collections.abc import Callable
 
 MOST_FORMS = 2_000  #: forms remembered, so that one that is sent twice is saved once
+CODE_LENGTH = 6  #: figures
 MOST_TRIES = 5  #: wrong codes before a new one is made
 PAUSE = 30.0  #: seconds in which no code is taken after that
 
@@ -89,5 +90,5 @@ class Door:
 
     def _renew(self) -> None:
         self._wrong = 0
-        self._code = f"{secrets.randbelow(10**6):06d}"
+        self._code = f"{secrets.randbelow(10**CODE_LENGTH):0{CODE_LENGTH}d}"
         self._announce(self._code)

@@ -21,12 +21,20 @@ _WAITING = 128  #: connections that wait until they are taken
 HERE, EVERYWHERE = "127.0.0.1", "0.0.0.0"
 
 
-def serve(folder: Path, port: int | None, *, lan: bool, say: Callable[[str], None]) -> None:
-    """Serve a folder of case files until Ctrl-C; ``say`` prints a line for the person.
+def serve(
+    folder: Path,
+    port: int | None,
+    *,
+    lan: bool,
+    say: Callable[[str], None],
+    draw: Callable[[str], None],
+) -> None:
+    """Serve a folder of case files until Ctrl-C.
 
     ``port``: None for the usual one, or the next that is free. ``lan``: other machines of the
-    network may ask, after they gave the code. Raises NoCaseError; UsageError where the port is
-    taken.
+    network may ask, after they gave the code. ``say`` prints a line for the person, ``draw`` an
+    address as a picture that a phone's camera reads, where it can. Raises NoCaseError; UsageError
+    where the port is taken.
     """
     jobs = JobFolder(folder)
     bound = _bound(EVERYWHERE if lan else HERE, port)
@@ -34,9 +42,16 @@ def serve(folder: Path, port: int | None, *, lan: bool, say: Callable[[str], Non
     say(f"Open http://localhost:{at} in a browser on this machine. Ctrl-C stops it.")
     door = None
     if lan:
-        for address in own_addresses():
-            say(f"From a phone or tablet in the same network: http://{address}:{at}")
-        door = Door(lambda code: say(f"Code for the next phone or tablet: {code[:3]} {code[3:]}"))
+        reached = [f"http://{address}:{at}" for address in own_addresses()]
+        for address in reached:
+            say(f"From a phone or tablet in the same network: {address}")
+
+        def announce(code: str) -> None:
+            say(f"Code for the next phone or tablet: {code[:3]} {code[3:]}")
+            if reached:
+                draw(f"{reached[0]}/code?code={code}")
+
+        door = Door(announce)
     site = Site(jobs, door)
     guard = Guard(own_names(), lan=True) if lan else Guard()
     config = uvicorn.Config(

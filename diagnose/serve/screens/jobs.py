@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from diagnose.serve.exchange import KEY, Answer, Asked, go
+from diagnose.serve.keys import CODE_LENGTH
 from diagnose.serve.site import Site, screen
 
 STATES = ("open", "closed")
@@ -27,8 +28,10 @@ def show(site: Site, asked: Asked) -> Answer:
 
 
 def show_code(site: Site, asked: Asked) -> Answer:
-    """Ask for the code that the terminal shows."""
-    return screen("code.html", asked, back=None)
+    """Ask for the code that the terminal shows; one read by a camera is filled in already."""
+    read = asked.query.get("code", "")
+    code = read if read.isdecimal() and len(read) == CODE_LENGTH else ""
+    return screen("code.html", asked, back=None, code=code)
 
 
 def take_code(site: Site, asked: Asked) -> Answer:
@@ -36,6 +39,6 @@ def take_code(site: Site, asked: Asked) -> Answer:
     key = site.door.key_for(asked.text("code")) if site.door else ""
     if not key:
         fault = "That is not the code. The terminal shows the one that holds now."
-        return screen("code.html", asked, status=403, back=None, faults=(fault,))
+        return screen("code.html", asked, status=403, back=None, code="", faults=(fault,))
     answer = go("")
     return Answer(to=answer.to, status=303, cookies={KEY: key})
