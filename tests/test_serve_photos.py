@@ -88,7 +88,8 @@ def test_any_bytes_are_a_photo_or_refused() -> None:
 
 
 def test_a_photo_is_kept_beside_the_case_and_shown(tmp_path: Path) -> None:
-    tab = browser(jobs_in(tmp_path, "petrel"))
+    (tmp_path / "petrel.toml").write_text("schema = 1\n", "utf-8")
+    tab = browser(tmp_path)
     step = "relief_valve_out"
     page = tab.get(f"{PHOTOS}?step={step}")
     assert page.form("photos").fields["step"] == [step]

@@ -66,7 +66,15 @@ def test_a_network_address_only_with_lan() -> None:
 
 def test_every_answer_forbids_what_is_outside(here: Browser) -> None:
     """No script or style in a page, nothing from another host, no frame around it."""
-    for address in ("/", "/new", "/job/petrel.toml", "/job/petrel.toml/nothing", "/nothing"):
+    jobs_in(_folder(here), "crane_truck")
+    (_folder(here) / "empty.toml").write_text("schema = 1\n", "utf-8")
+    for address in (
+        "/",
+        "/new",
+        "/job/crane_truck.toml",
+        "/job/crane_truck.toml/nothing",
+        "/nothing",
+    ):
         headers = here.get(address).headers
         policy = headers["content-security-policy"]
         assert "default-src 'none'" in policy
@@ -74,14 +82,15 @@ def test_every_answer_forbids_what_is_outside(here: Browser) -> None:
         assert "http" not in policy
         assert headers["x-frame-options"] == "DENY"
         assert headers["x-content-type-options"] == "nosniff"
-    for address in ("/job/petrel.toml/report", "/job/petrel.toml/survey.svg"):
+    for address in ("/job/empty.toml/report", "/job/crane_truck.toml/survey.svg"):
         policy = here.get(address).headers["content-security-policy"]
         assert "script" not in policy
         assert "default-src 'none'" in policy
 
 
 def test_a_page_asks_for_nothing_outside(here: Browser) -> None:
-    for address in ("/", "/new", "/job/petrel.toml", "/job/petrel.toml/ask", "/shop"):
+    jobs_in(_folder(here), "crane_truck")
+    for address in ("/", "/new", "/job/crane_truck.toml", "/job/crane_truck.toml/ask", "/shop"):
         text = here.get(address).text
         assert "//" not in text.replace("<!DOCTYPE html>", "")
         assert "style=" not in text
@@ -170,7 +179,7 @@ def test_nothing_outside_the_folder(here: Browser, name: str) -> None:
 def test_a_link_within_the_folder_is_a_job(here: Browser) -> None:
     jobs = _folder(here)
     (jobs / "same.toml").symlink_to(jobs / "petrel.toml")
-    assert here.get("/job/same.toml").status == 200
+    assert here.get("/job/same.toml/note").status == 200
 
 
 def test_too_much_at_once(here: Browser) -> None:
