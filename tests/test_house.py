@@ -29,6 +29,7 @@ DOORS = {
         "diagnose.planning.access_tree",
     ],
     "jinja2": ["diagnose.output.html.page"],
+    "PIL": ["diagnose.output.html.photos"],
     "matplotlib": ["diagnose.output.html.charts"],
     "rapidfuzz": ["diagnose.lookup.finder", "diagnose.understanding.spelling"],
     "tomli_w": ["diagnose.case.writing", "diagnose.case.card_writing"],

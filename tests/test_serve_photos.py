@@ -7,8 +7,9 @@ from pathlib import Path
 
 import pytest
 
+from diagnose.case.photos import album_of, photos_of
 from diagnose.errors import CannotWriteError
-from diagnose.serve.album import album_of, keep, photos_of
+from diagnose.serve.album import keep
 from diagnose.serve.guard import MOST_UPLOAD
 from diagnose.serve.pictures import NoPhotoError, cleaned
 from tests.support.pictures import SECRETS, jpeg, png

@@ -26,6 +26,7 @@ def report(
     from diagnose.diagnosis import Diagnosis
     from diagnose.output.documents.report import report_document
     from diagnose.output.documents.shop_learning import shop_learning
+    from diagnose.output.html.photos import embedded
     from diagnose.output.html.report_page import report_html
     from diagnose.planning.choosing import SURE
     from diagnose.signoff.sheet import Signoff
@@ -39,7 +40,11 @@ def report(
     answer = Diagnosis(book, loaded, learned=shop.factors)
     plan = Plan(answer, PlanRequest(until=SURE, shop_pace=shop.pace))
     document = report_document(plan, Signoff(answer, SURE), shop.note.says if shop.note else "")
-    printing.write_page(out, report_html(document), case)
+    pictures = embedded(document.photos, case.parent) if document.photos else {}
+    printing.write_page(out, report_html(document, pictures), case)
+    left = [p.path for p in document.photos if p.file not in pictures]
+    if left:
+        printing.remark(f"no picture that can be shown, named only: {', '.join(left)}")
 
 
 def history(

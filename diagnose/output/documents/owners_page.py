@@ -10,6 +10,7 @@ from diagnose.case.case import Case
 from diagnose.case.mended import mended
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.later import later_looks
+from diagnose.output.documents.photos import PhotoEntry, for_the_owner
 from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.lines import percent
 from diagnose.output.scale import Scale, scale_of
@@ -56,11 +57,17 @@ class OwnersPage:
     done: tuple[str, ...]
     pressures: tuple[BeforeAfter, ...]
     watch: tuple[Watch, ...]
+    photos: tuple[PhotoEntry, ...]  #: the few that show most of what was wrong
     stop: str
 
 
-def owners_page(diagnosis: Diagnosis, sheet: Signoff, causes: Sequence[RankedCause]) -> OwnersPage:
-    """Build the page of a job."""
+def owners_page(
+    diagnosis: Diagnosis,
+    sheet: Signoff,
+    causes: Sequence[RankedCause],
+    photos: Sequence[PhotoEntry] = (),
+) -> OwnersPage:
+    """Build the page of a job; ``photos``: all there are."""
     case, scale = diagnosis.case, scale_of(diagnosis.case)
     return OwnersPage(
         standing=_standing(diagnosis, scale),
@@ -69,6 +76,7 @@ def owners_page(diagnosis: Diagnosis, sheet: Signoff, causes: Sequence[RankedCau
         done=tuple(_done(sheet)),
         pressures=tuple(_pressures(case, scale)),
         watch=_watch(sheet, scale),
+        photos=for_the_owner(photos, telling_steps(diagnosis)),
         stop=f"Stop the engine at once if the lamp comes on, it knocks, or the gauge falls below "
         f"{scale.one(case.limit(STOP_IDLE_PRESSURE))}.",
     )
@@ -107,6 +115,13 @@ def _seen(diagnosis: Diagnosis, causes: Sequence[RankedCause]) -> tuple[str, ...
     proofs = [f.says for found in diagnosis.found_faults for f in found.proofs]
     reasons = [r.says for c in causes if c.id in began for r in c.pro]
     return tuple(dict.fromkeys(_sentence(says) for says in (*proofs, *reasons)))[:SEEN]
+
+
+def telling_steps(diagnosis: Diagnosis) -> frozenset[str]:
+    """The checks that show a fault that was found, by their ids."""
+    proofs = {f for found in diagnosis.found_faults for f in found.proofs}
+    checks = diagnosis.book.inspections.values()
+    return frozenset(check.id for check in checks if not proofs.isdisjoint(check.reveals))
 
 
 def _sentence(text: str) -> str:

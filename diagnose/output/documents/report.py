@@ -19,6 +19,7 @@ from diagnose.output.documents.ended import ended
 from diagnose.output.documents.found import FoundFaultEntry, found_entries, headline
 from diagnose.output.documents.limits import source_title
 from diagnose.output.documents.owners_page import OwnersPage, owners_page
+from diagnose.output.documents.photos import PhotoEntry, photo_entries
 from diagnose.output.documents.ranking import RankedCause, others, ranked_causes
 from diagnose.output.documents.reasons import LEADS, is_settled
 from diagnose.output.documents.report_entries import (
@@ -122,6 +123,7 @@ class ReportDocument:
     survey: SurveyDocument | None
     budget: BudgetDocument | None
     checks: tuple[CheckMade, ...]
+    photos: tuple[PhotoEntry, ...]  #: in the order they were taken
     stop_here: str
     stages: tuple[StageSummary, ...]
     repairs: tuple[Repair, ...]
@@ -140,10 +142,11 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
     case, causes = diagnosis.case, ranked_causes(diagnosis)
     graph = leading_causes_graph(diagnosis) if diagnosis.inference.evidence else None
     made = checks_made(case, diagnosis)
+    photos = photo_entries(case.path)
     done = [i for i in sheet.items if i.judged.verdict is not Verdict.OPEN]
     by_phase = groupby((i for i in done if not i.task.dimension), lambda i: i.task.phase)
     return ReportDocument(
-        owner=owners_page(diagnosis, sheet, causes),
+        owner=owners_page(diagnosis, sheet, causes, photos),
         title=case.job.title,
         engine=case.layout.says,
         engine_name=case.engine.name,
@@ -177,6 +180,7 @@ def report_document(plan: Plan, sheet: Signoff, history: str = "") -> ReportDocu
         if diagnosis.found.budget and can_be_drawn_up(case)
         else None,
         checks=tuple(check_made(check, finding_records) for check, finding_records in made.items()),
+        photos=photos,
         stop_here="" if case.closed else _stop(plan),
         stages=() if case.closed else tuple(stage_summaries(plan))[:STAGES],
         repairs=_repairs(sheet, diagnosis),

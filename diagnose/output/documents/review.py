@@ -22,6 +22,7 @@ from diagnose.output.documents.found import (
 )
 from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.next_checks import CheckOption, next_checks
+from diagnose.output.documents.photos import PhotoEntry, photo_entries
 from diagnose.output.documents.ranking import RankedCause, ranked_causes
 from diagnose.output.documents.reasons import SETTLED, is_settled, path_in_words
 from diagnose.output.documents.reported import reported_sentences
@@ -67,6 +68,7 @@ class ReviewDocument:
     evidence: Mapping[str, Likelihood]
     log_evidence: float
     next: tuple[CheckOption, ...]  #: the best one first
+    photos: tuple[PhotoEntry, ...] = ()  #: kept beside the case file
     history: ShopNote | None = field(default=None, metadata=IF_GIVEN)
     strip: str = field(metadata=NOT_IN_JSON)  #: that it must come right down; may be empty
     path: str = field(metadata=NOT_IN_JSON)  #: of the case file, as typed
@@ -118,6 +120,7 @@ def review_document(
         evidence=inference.evidence,
         log_evidence=inference.posterior.log_evidence,
         next=next_checks(diagnosis, all_outcomes=for_json),
+        photos=photo_entries(case.path),
         history=history,
         strip=strip_down(diagnosis),
         path=path,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping
 
 from diagnose.output.documents.reasons import STRONGEST
 from diagnose.output.documents.report import ReportDocument
@@ -15,10 +15,10 @@ from diagnose.output.lines import clean
 LEAST = 0.01  #: share of a condition worth a line
 
 
-def report_html(document: ReportDocument, photos: Sequence[tuple[str, str]] = ()) -> str:
+def report_html(document: ReportDocument, pictures: Mapping[str, str] | None = None) -> str:
     """Return the whole page. Every figure has its numbers beside it.
 
-    ``photos``: the address of each on the server that shows the page, and what it is of.
+    ``pictures``: the address of each photo by its file; one without is named only.
     """
     graph, survey, budget, start = (
         document.graph,
@@ -30,7 +30,8 @@ def report_html(document: ReportDocument, photos: Sequence[tuple[str, str]] = ()
         "report.html",
         name=clean(document.title).strip() or "case without a title",
         report=document,
-        photos=photos,
+        pictures=pictures or {},
+        embedded=any(src.startswith("data:") for src in (pictures or {}).values()),
         strongest=STRONGEST,
         picture=graph_svg(graph) if graph and graph.columns > 1 else "",
         landscape=graph is not None and needs_landscape(graph),

@@ -29,6 +29,7 @@ def review_text(document: ReviewDocument, shown: int = SHOWN) -> str:
             _damage(document),
             _contaminated(document),
             _loose_ends(document),
+            _photos(document),
             wrapped(document.still_missing, 0, 2) if document.still_missing else [],
             wrapped(document.differs, 0, 2) if document.differs else [],
             wrapped(document.strip, 0, 2) if document.strip else [],
@@ -165,6 +166,14 @@ def _loose_ends(document: ReviewDocument) -> list[str]:
     if document.left_out:
         left_out = ", ".join(document.left_out)
         lines += wrapped(f"Left out of the sum, too entangled: {left_out}")
+    return lines
+
+
+def _photos(document: ReviewDocument) -> list[str]:
+    lines = ["Photos"] if document.photos else []
+    for photo in document.photos:
+        says = f": {photo.says}" if photo.says else ""
+        lines += wrapped(f"{photo.path}{says}", 2, 4, whole=[photo.path])
     return lines
 
 

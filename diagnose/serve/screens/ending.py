@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from diagnose.entry.closing import ClosingInput, close
 from diagnose.errors import UsageError
 from diagnose.output.documents.entries import entry_lines
+from diagnose.output.documents.owners_page import telling_steps
+from diagnose.output.documents.photos import for_the_owner, photo_entries
 from diagnose.output.documents.report import report_document
 from diagnose.planning.choosing import SURE
-from diagnose.serve.album import photos_of
 from diagnose.serve.diagnoses import Known, Version
 from diagnose.serve.exchange import DRAWN_POLICY, Answer, Asked, address, go
 from diagnose.serve.screens.dismantling import document_of, plan_of
@@ -99,8 +102,8 @@ def show_report(site: Site, asked: Asked) -> Answer:
             "report",
             lambda: report_document(plan_of(known), sheet_of(known, whole=False)),
         )
-        photos = [
-            (address("job", asked.job, "photo", photo.file), photo.says)
-            for photo in photos_of(path)
-        ]
-        return Answer(report_html(document, photos), policy=DRAWN_POLICY)
+        photos = photo_entries(path)
+        owner = replace(document.owner, photos=for_the_owner(photos, telling_steps(known.answer)))
+        pictures = {p.file: address("job", asked.job, "photo", p.file) for p in photos}
+        page = report_html(replace(document, photos=photos, owner=owner), pictures)
+        return Answer(page, policy=DRAWN_POLICY)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from diagnose.serve.album import keep, photo, photos_of
+from diagnose.output.documents.photos import photo_entries, step_title
+from diagnose.serve.album import keep, photo
 from diagnose.serve.exchange import Answer, Asked, go
 from diagnose.serve.pictures import NoPhotoError
 from diagnose.serve.site import Site, job_screen
@@ -43,6 +44,7 @@ def _photos(
             known,
             status=status,
             faults=faults,
-            photos=photos_of(path)[::-1],
+            photos=photo_entries(path)[::-1],
             step=step,
+            of=step_title(step),
         )
