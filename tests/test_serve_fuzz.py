@@ -1,217 +1,235 @@
-"""Anything sent to any address of the web page: no fault, no trace, nothing outside the folder (long)."""
+"""Anything sent to any address of the web page: no fault, no trace, nothing outside the folder.
+
+By default a few hundred requests to every address; ``-m long`` sends twenty thousand.
+"""
 
 from __future__ import annotations
 
-import os
-import random
-import signal
-import string
-import subprocess
-import sys
-import time
+import re
+import shutil
+from collections import Counter
+from collections.abc import Mapping, Sequence
 from pathlib import Path
-from urllib.error import HTTPError
-from urllib.parse import quote, urlencode
-from urllib.request import HTTPCookieProcessor, OpenerDirector, Request, build_opener
 
+import matplotlib.font_manager  # noqa: F401 (looks for fonts once, before it is watched)
 import pytest
 
 from diagnose.case.loading import load
 from diagnose.errors import UserError
-from diagnose.serve.addresses import ADDRESSES
+from diagnose.serve.album import keep
+from diagnose.serve.keys import Door
 from knowledge.book import the_book
-from tests.support.command_line import environment
 from tests.support.examples import examples
-from tests.support.pictures import jpeg
-from tests.support.serving import free_port
-from tests.support.web import Browser, Page, browser, jobs_in
+from tests.support.pictures import jpeg, png
+from tests.support.serve_fuzz import METHODS, SECRET, Dice, misses
+from tests.support.watching import Seen, watched
+from tests.support.web import Page, browser, jobs_in
 
-SECRET = "KEEP-THIS-TO-YOURSELF"
-JOBS = ("petrel", "dunlin", "gannet", "generator")
-NASTY = (
-    "", " ", "0", "-1", "1e999", "nan", "9" * 400, "../../secret.toml", "..%2f..%2fsecret.toml", "/etc/passwd",
-    "%00", "\x00", "\ud800".encode("utf-8", "surrogatepass").decode("latin-1"), "é漢\u202e", "<script>alert(1)</script>",
-    "{{ 7*7 }}", "{% raw %}", "' OR 1=1", "; rm -rf /", "yes", "no", "unknown", "done", "skipped", "4.5 thou",
-    "5 psi at hot idle", "main 3", "[[finding]]\nno = 1", '"""', "\n" * 50, "a" * 2500, "true", "1", "2",
+BEGUN = """schema = 1
+[job]
+title = "Begun"
+complaint = "petrol V8, low when hot"
+[[finding]]
+no = 1
+what = "gauge_reads_low"
+state = "present"
+"""
+FEW, MANY = 60, 20_000
+JOBS = (*("begun.toml", "empty.toml") * 3, "petrel.toml", "gannet.toml", "linked.toml")
+QUICK = ("empty.toml", "empty.toml", "linked.toml")
+#: screens that draw, plan or compute, which the default run leaves to the long one
+SLOW = tuple(
+    f"/job/{{job}}{screen}"
+    for screen in (
+        "", "/why", "/report", "/close", "/start", "/teardown", "/teardown/sheet", "/teardown/{stage}", "/forecast",
+        "/forecast.svg", "/survey", "/survey.svg", "/budget", "/budget/{account}",
+    )
 )  # fmt: skip
-WORDS = (
-    "oil level ok",
-    "no 3 main 4.5 thou",
-    "12 psi at hot idle",
-    "backlash 12 thou",
-    "knock",
-    "new pump cured it",
-)
+FRESH = 150  #: requests after which the jobs are as they were
 
 
-def anything(dice: random.Random) -> str:
-    """A text of one kind or another."""
-    kind = dice.random()
-    if kind < 0.55:
-        return dice.choice(NASTY)
-    if kind < 0.8:
-        return dice.choice(WORDS)
-    return "".join(dice.choices(string.printable + "é漢\u202e\u200d", k=dice.randrange(1, 60)))
+class Fuzzed:
+    """A server over a folder, with files beside it that are none of its business."""
 
-
-def address(dice: random.Random) -> str:
-    """An address of the server with something in each of its parts, mostly right."""
-    path = dice.choice(ADDRESSES).path
-    book = the_book()
-    right = {
-        "{job}": [f"{n}.toml" for n in JOBS],
-        "{check}": list(book.inspections),
-        "{stage}": ["1", "2", "3", "12", "sheet"],
-        "{phase}": ["1", "2", "3", "5", "sheet"],
-        "{account}": ["0", "1"],
-        "{photo}": ["001.jpg", "002.png"],
-        "{file}": ["style.css", "comfort.js"],
-    }
-    for part, values in right.items():
-        if part in path:
-            value = dice.choice(values) if dice.random() < 0.85 else quote(anything(dice), safe="%")
-            path = path.replace(part, value)
-    if dice.random() < 0.3:
-        names = (
-            "q",
-            "show",
-            "why",
-            "whole",
-            "saved",
-            "stage",
-            "step",
-            "main_clearance",
-            "oil",
-            "relief_setting",
+    def __init__(self, around: Path, seed: int, asked: Sequence[str] = JOBS) -> None:
+        """Make the folder ``jobs`` within ``around``; ``asked``: the jobs that are asked for."""
+        self.around, self.jobs = around, around / "jobs"
+        self.codes: list[str] = []
+        for place in (around / "secret.toml", around / "secret.jpg"):
+            place.write_text(f'schema = 1\n[job]\ntitle = "{SECRET}"\n', "utf-8")
+        self.jobs.mkdir()
+        self.fresh()
+        self.tab = browser(self.jobs, door=Door(self.codes.append))
+        # every address of the application, as the framework has it
+        self.routes = [(r.path, sorted(r.methods - {"HEAD"})) for r in self.tab.app.inner.routes]
+        book = the_book()
+        self.dice = Dice(
+            seed,
+            {
+                "job": [
+                    *("begun.toml", "empty.toml") * 3,
+                    "petrel.toml",
+                    "gannet.toml",
+                    "linked.toml",
+                ],
+                "check": list(book.inspections),
+                "stage": ["1", "2", "3", "12", "sheet"],
+                "phase": ["1", "2", "3", "5", "sheet"],
+                "account": ["0", "1"],
+                "photo": ["001.jpg", "002.png"],
+                "file": ["style.css", "comfort.js", "mark.svg"],
+            },
         )
-        path += "?" + urlencode(
-            {dice.choice(names): anything(dice) for _ in range(dice.randrange(1, 4))}
-        )
-    return path
+        self.sent = 0
+        self.seen = Seen()
+        self.answered: Counter[tuple[str, str, int]] = Counter()
+
+    def fresh(self) -> None:
+        """Put the jobs back as they were."""
+        shutil.rmtree(self.jobs)
+        self.jobs.mkdir()
+        jobs_in(self.jobs, "slip_tractor", "gannet")
+        (self.jobs / "slip_tractor.toml").rename(self.jobs / "petrel.toml")
+        (self.jobs / "begun.toml").write_text(BEGUN, "utf-8")
+        (self.jobs / "empty.toml").write_text("schema = 1\n", "utf-8")
+        (self.jobs / "linked.toml").symlink_to(self.around / "secret.toml")
+        (self.jobs / "empty.photos").symlink_to(self.around)
+        keep(self.jobs / "petrel.toml", jpeg(6), "")
+        keep(self.jobs / "petrel.toml", png(), "")
+
+    def ask(
+        self, method: str, address: str, body: bytes = b"", headers: Mapping[str, str] | None = None
+    ) -> Page:
+        """Send a request, and watch what is done for it."""
+        with watched(self.seen):
+            return self.tab.ask(method, address, body, headers)
+
+    def note(self, page: Page, route: str, method: str, about: object) -> Page:
+        """Count an answer, and hold it to what every answer keeps to."""
+        self.sent += 1
+        self.answered[route, method, page.status] += 1
+        wrong = misses(page)
+        wrong += ["the folder's own path"] if str(self.around) in page.text else []
+        assert not wrong, f"{method} {page.address} {about}: {wrong}"
+        return page
+
+    def run(self, wanted: int, leave: Sequence[str] = ()) -> None:
+        """Ask for every address by turns, send the forms of what comes back."""
+        assert set(leave) <= {route for route, _ in self.routes}
+        while self.sent < wanted:
+            for route, methods in self.routes:
+                if route in leave:
+                    continue
+                address = self.dice.address(route)
+                if self.dice.chance(0.15):
+                    self.odd(route, address)
+                if "GET" not in methods:
+                    continue
+                page = self.note(self.ask("GET", address), route, "GET", "")
+                if page.status == 200:
+                    self.fill_in(page)
+                if self.dice.chance(1 / FRESH):
+                    self.readable()
+                    self.fresh()
+        self.readable()
+
+    def odd(self, route: str, address: str) -> None:
+        """Send a request no form makes."""
+        dice = self.dice
+        method = dice.random.choice((*METHODS, "POST", "POST", "GET", "GET"))
+        body = dice.anything().encode("utf-8", "surrogateescape") * dice.random.choice((0, 1, 1, 9))
+        headers = dice.headers() if dice.chance(0.7) else {}
+        self.note(self.ask(method, address, body, headers), route, method, headers)
+
+    def fill_in(self, page: Page) -> None:
+        """Send some forms of a page, filled in with anything."""
+        for form in list(page.forms())[:2]:
+            given = self.dice.fields(form.fields)
+            if form.buttons and self.dice.chance(0.8):
+                name, value = self.dice.random.choice(form.buttons)
+                given |= {name: value} if name else {}
+            if "code" in form.fields and self.dice.chance(0.5):
+                given["code"] = self.codes[-1]
+            with watched(self.seen):
+                if form.files and self.dice.chance(0.7):
+                    data = self.dice.random.choice(
+                        (jpeg(), png(), jpeg()[:99], b"<svg onload=x()>")
+                    )
+                    answer = self.tab.upload(page, form.action, form.files[0], data, follow=False)
+                else:
+                    answer = self.tab.post(form.action, given, follow=False)
+            self.note(answer, _route_of(self.routes, form.action), "POST", given)
+            if answer.status == 303 and self.dice.chance(0.2):
+                to = answer.headers["location"]
+                self.note(self.ask("GET", to), _route_of(self.routes, to), "GET", given)
+
+    def readable(self) -> None:
+        """Hold every file of the folder to being whole, and nothing beside it to being new."""
+        assert {p.name for p in self.around.iterdir()} == {"jobs", "secret.toml", "secret.jpg"}
+        for path in self.jobs.glob("*.toml"):
+            try:
+                load(path, the_book())
+            except UserError as fault:
+                pytest.fail(f"a saved file cannot be read: {fault}")
 
 
-def fields(form: dict[str, list[str]], dice: random.Random) -> dict[str, str | list[str]]:
-    """A form as it is, with something else in some of its fields."""
-    given: dict[str, str | list[str]] = dict(form)
-    for name in dice.sample(sorted(form), min(len(form), dice.randrange(0, 6))):
-        if name not in ("token", "once") or dice.random() < 0.1:
-            given[name] = anything(dice)
-    book = the_book()
-    for _ in range(dice.randrange(0, 4)):
-        word = dice.choice([*book.findings, *book.measures, *book.tasks])
-        given[dice.choice(("f:", "m:", "t:", "w:", "u:", "n:", "at:")) + word] = anything(dice)
-    for name in (
-        "kept",
-        "none",
-        "agreed",
-        "answer",
-        "pick",
-        "words",
-        "cause",
-        "how",
-        "reason",
-        "withdraw",
-    ):
-        if dice.random() < 0.2:
-            given[name] = anything(dice)
-    return given
+def _route_of(routes: list[tuple[str, list[str]]], address: str) -> str:
+    """The route an address of a form or a redirection belongs to."""
+    path = address.partition("?")[0]
+    for route, _ in routes:
+        if re.fullmatch(re.sub(r"{\w+}", "[^/]+", route), path):
+            return route
+    raise AssertionError(f"no screen answers {address}")
 
 
-def sound(page: Page, about: str) -> None:
-    """Hold an answer to what every answer keeps to."""
-    assert page.status < 500, about
-    assert page.status in (200, 303, 400, 403, 404, 405, 409, 413, 421), about
-    text = page.text
-    assert SECRET not in text, about
-    assert "Traceback" not in text, about
-    assert "<script>alert" not in text, about
-    if page.headers.get("content-type", "").startswith("text/html"):
-        assert "default-src 'none'" in page.headers["content-security-policy"], about
+@pytest.mark.parametrize("many", [FEW, pytest.param(MANY, marks=pytest.mark.long)])
+def test_anything_to_any_address(tmp_path: Path, many: int) -> None:
+    """Pages, forms filled with anything, uploads, requests that no browser sends."""
+    if many == FEW:
+        fuzzed = Fuzzed(tmp_path, many, QUICK)
+        fuzzed.run(many, SLOW)
+    else:
+        fuzzed = Fuzzed(tmp_path, many)
+        fuzzed.run(examples(many))
+    assert fuzzed.seen.outside(fuzzed.jobs) == []
+    tried = {route for route, *_ in fuzzed.answered}
+    if many == FEW:
+        assert tried >= {route for route, _ in fuzzed.routes} - set(SLOW)
+        return
+    shown = {route for route, method, status in fuzzed.answered if (method, status) == ("GET", 200)}
+    assert shown == {route for route, methods in fuzzed.routes if "GET" in methods}
+    saved = {r for r, method, status in fuzzed.answered if (method, status) == ("POST", 303)}
+    assert saved == {route for route, methods in fuzzed.routes if "POST" in methods}
+    print(fuzzed.sent, dict(Counter(status for *_, status in fuzzed.answered.elements())))
 
 
-@pytest.mark.long
-def test_anything_to_any_address(tmp_path: Path) -> None:
-    """Twenty thousand requests: pages, forms filled with anything, uploads."""
-    jobs = tmp_path / "jobs"
-    jobs.mkdir()
-    for place in (tmp_path / "secret.toml", tmp_path / "secret.jpg"):
-        place.write_text(f'schema = 1\n[job]\ntitle = "{SECRET}"\n', "utf-8")
-    tab = browser(jobs_in(jobs, *JOBS))
-    dice, seen, sent = random.Random(11), 0, 0
-    wanted = examples(20_000)
-    while sent < wanted:
-        path = address(dice)
-        page = _asked(tab, path)
-        sent += 1
-        sound(page, path)
-        seen += page.status == 200
-        if page.status != 200 or '<form method="post"' not in page.text:
-            continue
-        for _ in range(3):
-            form = page.form()
-            given = fields(form.fields, dice)
-            if 'name="photo"' in page.text and dice.random() < 0.3:
-                answer = tab.upload(page, "photos", "photo", jpeg()[: dice.randrange(1, 400)])
-            else:
-                answer = tab.post(form.action, given, follow=dice.random() < 0.3)
-            sent += 1
-            sound(answer, f"{form.action} {given}")
-    assert seen > wanted / 10
-    assert {p.name for p in tmp_path.iterdir()} == {"jobs", "secret.toml", "secret.jpg"}
-    for path_ in jobs.glob("*.toml"):
-        try:
-            load(path_, the_book())
-        except UserError as fault:
-            pytest.fail(f"a saved file cannot be read: {fault}")
+def test_what_is_done_outside_is_seen(tmp_path: Path) -> None:
+    """The watch itself: reading and writing beside the folder, and other programs, are noted."""
+    (tmp_path / "in").mkdir()
+    with watched(Seen()) as seen:
+        (tmp_path / "in" / "a").write_text("x", "utf-8")
+        (tmp_path / "b").write_text("x", "utf-8")
+        (tmp_path / "b").read_text("utf-8")
+        (tmp_path / "in" / "a").rename(tmp_path / "c")
+    found = seen.outside(tmp_path / "in")
+    assert found == [
+        f"changed {tmp_path / 'b'}",
+        f"changed {tmp_path / 'c'}",
+        f"read {tmp_path / 'b'}",
+    ]
 
 
-def _asked(tab: Browser, path: str) -> Page:
-    try:
-        return tab.get(path, follow=False)
-    except UnicodeEncodeError:
-        return Page(404, {}, b"", path)
-
-
-@pytest.mark.long
-def test_stopped_at_any_moment_nothing_acknowledged_is_lost(tmp_path: Path) -> None:
-    """The server is killed while it saves; what it said is saved stands in the file."""
-    path = jobs_in(tmp_path, "petrel") / "petrel.toml"
-    acknowledged: list[str] = []
-    dice, number = random.Random(5), 0
-    for _ in range(examples(20)):
-        port = free_port()
-        words = [sys.executable, "-m", "diagnose", "serve", str(tmp_path), "--port", str(port)]
-        server = subprocess.Popen(words, env=environment(), stderr=subprocess.PIPE, text=True)
-        assert server.stderr is not None
-        server.stderr.readline()
-        opener = build_opener(HTTPCookieProcessor())
-        until = time.monotonic() + dice.uniform(2.0, 6.0)
-        try:
-            while time.monotonic() < until:
-                number += 1
-                if _entered(opener, f"http://localhost:{port}", number):
-                    acknowledged.append(f"place {number}")
-                if dice.random() < 0.1:
-                    break
-        finally:
-            os.kill(server.pid, signal.SIGKILL)
-            server.wait()
-    case = load(path, the_book())
-    places = [m.entry.where for m in case.measurements]
-    assert len(acknowledged) > 20
-    assert set(acknowledged) <= set(places)
-    assert len(places) == len(set(places))
-
-
-def _entered(opener: OpenerDirector, base: str, number: int) -> bool:
-    """Enter one value; whether the server said that it is saved."""
-    with opener.open(f"{base}/job/petrel.toml/note", timeout=60) as answer:
-        page = Page(answer.status, {}, answer.read(), f"{base}/job/petrel.toml/note")
-    form = page.form("note")
-    given = {**form.fields, "words": "main bearing clearance 3 thou", "where": f"place {number}"}
-    data = urlencode(given, doseq=True).encode()
-    try:
-        with opener.open(Request(form.action, data), timeout=60) as answer:
-            return "Saved" in answer.read().decode()
-    except HTTPError:
-        return False
+@pytest.mark.parametrize(
+    "text",
+    [
+        "<script>x</script>", "<img src='https://a.example/b.png'>", "<b onclick=x()>", "<svg><a xlink:href='//x'/>",
+        "<a href='javascript:x()'>", "<base href='/'>", "<form action='http://evil.example'>", SECRET, "Traceback",
+    ],
+)  # fmt: skip
+def test_what_is_not_inert_is_seen(tmp_path: Path, text: str) -> None:
+    """The check itself."""
+    page = browser(tmp_path).get("/")
+    assert misses(page) == []
+    spoilt = page.body.replace(b"<main", text.encode() + b"<main")
+    assert misses(Page(page.status, page.headers, spoilt, "/")) != []
+    assert misses(Page(page.status, {}, page.body, "/")) != []

@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 import re
 import shutil
-from collections.abc import Iterable, Mapping, MutableMapping
+from collections.abc import Iterable, Iterator, Mapping, MutableMapping
 from dataclasses import dataclass, field
 from html.parser import HTMLParser
 from http.cookies import SimpleCookie
@@ -49,12 +49,19 @@ class Page:
 
     def form(self, action: str = "") -> Form:
         """The first form that is sent to an address with this ending. Raises LookupError."""
+        for form in self.forms():
+            if form.action.endswith(action):
+                return form
+        raise LookupError(f"no form for {action!r} at {self.address}")
+
+    def forms(self) -> Iterator[Form]:
+        """Every form that saves something."""
         for text in _FORM.findall(self.text):
             reader = _Fields()
             reader.feed(text)
-            if reader.method == "post" and reader.action.endswith(action):
-                return Form(urljoin(self.address, reader.action), reader.fields, reader.buttons)
-        raise LookupError(f"no form for {action!r} at {self.address}")
+            if reader.method == "post":
+                action = urljoin(self.address, reader.action)
+                yield Form(action, reader.fields, reader.buttons, reader.files)
 
 
 @dataclass
@@ -64,6 +71,7 @@ class Form:
     action: str
     fields: dict[str, list[str]]
     buttons: list[tuple[str, str]]
+    files: list[str] = field(default_factory=list)  #: fields for a file
 
     @property
     def answers(self) -> list[str]:
@@ -95,6 +103,7 @@ class _Fields(HTMLParser):
         self.action, self.method = "", "get"
         self.fields: dict[str, list[str]] = {}
         self.buttons: list[tuple[str, str]] = []
+        self.files: list[str] = []
         self._area: str | None = None
         self._select, self._first, self._option = "", True, False
 
@@ -106,7 +115,9 @@ class _Fields(HTMLParser):
         elif tag == "input" and given.get("type") in ("radio", "checkbox"):
             if "checked" in given:
                 self.fields.setdefault(name, []).append(given.get("value", "on"))
-        elif tag == "input" and name and given.get("type") != "file":
+        elif tag == "input" and given.get("type") == "file":
+            self.files.append(name)
+        elif tag == "input" and name:
             self.fields.setdefault(name, []).append(given.get("value", ""))
         elif tag == "button" and name:
             self.buttons.append((name, given.get("value", "")))
@@ -147,7 +158,7 @@ class Browser:
 
     def get(self, address: str, *, follow: bool = True) -> Page:
         """Ask for a page; go where it sends to."""
-        page = self._ask("GET", address, b"", {})
+        page = self.ask("GET", address, b"", {})
         return self._followed(page) if follow else page
 
     def post(
@@ -165,7 +176,7 @@ class Browser:
             for each in ([value] if isinstance(value, str) else value)
         ]
         kind = {"content-type": "application/x-www-form-urlencoded"}
-        page = self._ask("POST", address, urlencode(pairs).encode(), {**kind, **(headers or {})})
+        page = self.ask("POST", address, urlencode(pairs).encode(), {**kind, **(headers or {})})
         return self._followed(page) if follow else page
 
     def send(self, page: Page, action: str = "", *, follow: bool = True, **given: Any) -> Page:
@@ -174,7 +185,16 @@ class Browser:
         fields = {**form.fields, **{_named(n): v for n, v in given.items()}}
         return self.post(form.action, fields, follow=follow)
 
-    def upload(self, page: Page, action: str, name: str, data: bytes, **given: str) -> Page:
+    def upload(
+        self,
+        page: Page,
+        action: str,
+        name: str,
+        data: bytes,
+        *,
+        follow: bool = True,
+        **given: str,
+    ) -> Page:
         """Send a file with the form of a page."""
         form = page.form(action)
         lines = b""
@@ -186,18 +206,22 @@ class Browser:
         )
         lines += head.encode() + data + f"\r\n--{BOUNDARY}--\r\n".encode()
         kind = f"multipart/form-data; boundary={BOUNDARY}"
-        return self._followed(self._ask("POST", form.action, lines, {"content-type": kind}))
+        answer = self.ask("POST", form.action, lines, {"content-type": kind})
+        return self._followed(answer) if follow else answer
 
     def _followed(self, page: Page) -> Page:
         for _ in range(5):
             if page.status != 303:
                 return page
-            page = self._ask("GET", page.headers["location"], b"", {})
+            page = self.ask("GET", page.headers["location"], b"", {})
         raise AssertionError("sent round and round")
 
-    def _ask(self, method: str, address: str, body: bytes, more: Mapping[str, str]) -> Page:
+    def ask(
+        self, method: str, address: str, body: bytes = b"", more: Mapping[str, str] | None = None
+    ) -> Page:
+        """Send a request as it is, ``more`` headers with it."""
         parts = urlsplit(address)
-        headers = {"host": self.host, **more}
+        headers = {"host": self.host, **(more or {})}
         if self.cookies:
             headers["cookie"] = "; ".join(f"{n}={v}" for n, v in self.cookies.items())
         headers.setdefault("content-length", str(len(body)))
