@@ -32,7 +32,7 @@ DOORS = {
     "PIL": ["diagnose.output.html.photos"],
     "matplotlib": ["diagnose.output.html.charts"],
     "rapidfuzz": ["diagnose.lookup.finder", "diagnose.understanding.spelling"],
-    "tomli_w": ["diagnose.case.writing", "diagnose.case.card_writing"],
+    "tomli_w": ["diagnose.case.writing", "diagnose.case.toml_lines"],
     "segno": ["diagnose.serve.qr"],
     "starlette": ["diagnose.serve.app"],
     "uvicorn": ["diagnose.serve.running"],

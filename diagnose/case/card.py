@@ -180,6 +180,15 @@ def card_from_text(text: str, path: Path, book: Book) -> Card:
     return card
 
 
+def is_grade(oil: str) -> bool:
+    """Whether a text is one grade of oil, as a card has it."""
+    try:
+        grade_named(oil)
+    except ValueError:
+        return False
+    return True
+
+
 def figure_named(name: str, book: Book) -> CardFigure:
     """The figure of that id or other name. Raises UsageError with the nearest."""
     names = _names(book)

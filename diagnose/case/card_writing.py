@@ -6,9 +6,8 @@ What a person wrote stays as it is; only the lines of the figures given are chan
 from __future__ import annotations
 
 import os
-import re
 import textwrap
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 
 from diagnose.case.card import (
@@ -16,10 +15,12 @@ from diagnose.case.card import (
     Card,
     card_from_text,
     figure_named,
+    is_grade,
 )
 from diagnose.case.case import Case
 from diagnose.case.disk import atomic_write, locked
 from diagnose.case.files import named, read_text
+from diagnose.case.toml_lines import quoted, with_entry, without_entry
 from diagnose.errors import BadCaseError, CannotWriteError, UsageError
 from knowledge.book import Book
 from knowledge.card import CardFigure, Form, Section
@@ -52,12 +53,12 @@ def start_card(
     """
     known = {k: v for k, v in (engine or {}).items() if v}
     head = f"card = {VERSION}\n\n[engine]\n" + "".join(
-        f"{k} = {_quoted(v)}\n" for k, v in known.items()
+        f"{k} = {quoted(v)}\n" for k, v in known.items()
     )
     blank = _checked(head, path, book)
     text = "\n".join(_lines(blank, known, book)) + "\n"
     for name, value in (figures or {}).items():
-        text = _with(text, *_place_of(name, book), value)
+        text = with_entry(text, *_place_of(name, book), value)
     with locked(path) as place:
         if os.path.exists(place.target):
             raise CannotWriteError(f"{named(path)}: exists already; 'diagnose card' shows it")
@@ -69,7 +70,9 @@ def start_card(
 def figures_of(case: Case, book: Book) -> dict[str, str]:
     """What a job states of its engine, as figures of a card: name, layout, oil and limits."""
     engine = case.engine
-    found = {"name": engine.name, "layout": engine.layout, "oil": engine.oil}
+    found = {"name": engine.name, "layout": engine.layout}
+    if is_grade(engine.oil):
+        found["oil"] = engine.oil
     found = {k: v for k, v in found.items() if v and v != "unknown"}
     for figure in book.card_figures.values():
         least, most = (
@@ -85,17 +88,30 @@ def figures_of(case: Case, book: Book) -> dict[str, str]:
     return found
 
 
-def write_figures(path: Path, book: Book, given: Mapping[str, str]) -> Card:
+def write_figures(
+    path: Path,
+    book: Book,
+    given: Mapping[str, str],
+    check: Callable[[Card], None] | None = None,
+) -> Card:
     """Write figures, by id, into a card; nothing is written where one of them is wrong.
 
+    An empty figure is taken out: its line becomes a comment. ``check`` is called with the card as
+    it is on disk while nobody else can write it; what it raises ends the work.
     Raises UsageError with the nearest right id or spelling, NoCaseError, BadCaseError,
     CannotWriteError.
     """
     with locked(path) as place:
         text = read_text(path, "card")
-        card_from_text(text, path, book)
+        found = card_from_text(text, path, book)
+        if check is not None:
+            check(found)
         for name, value in given.items():
-            text = _with(text, *_place_of(name, book), value)
+            section, key = _place_of(name, book)
+            if value:
+                text = with_entry(text, section, key, value)
+            else:
+                text = without_entry(text, section, key)
         card = _checked(text, path, book)
         atomic_write(place, text)
     return card
@@ -129,7 +145,7 @@ def _lines(card: Card, known: Mapping[str, str], book: Book) -> Iterator[str]:
         "layout": "how it is built: diagnose lookup --kind layout",
     }
     for key, comment in says.items():
-        yield f"{key} = {_quoted(known[key])}" if key in known else f'# {key} = "_"  # {comment}'
+        yield f"{key} = {quoted(known[key])}" if key in known else f'# {key} = "_"  # {comment}'
     yield "# has = []  # features that differ from the layout: diagnose lookup --kind finding"
     yield "# lacks = []"
     yield from ("", "[units]  # of figures without a unit", '# length = "in"', '# pressure = "psi"')
@@ -162,44 +178,6 @@ def _place_of(name: str, book: Book) -> tuple[str, str]:
         return Section.OIL.value, GRADE
     figure = figure_named(key, book)
     return figure.section.value, figure.id
-
-
-def _with(text: str, section: str, key: str, value: str) -> str:
-    """The text with one entry set: over its line, else its comment, else at the table's end."""
-    lines = text.split("\n")
-    start = next((i for i, x in enumerate(lines) if _is_header(x, section)), None)
-    entry = f"{key} = {_quoted(value)}"
-    if start is None:
-        return "\n".join([*lines[: _last(lines)], "", f"[{section}]", entry, ""])
-    end = next(
-        (i for i in range(start + 1, len(lines)) if re.match(r"\s*\[", lines[i])), len(lines)
-    )
-    for pattern in (rf"\s*{key}\s*=", rf"\s*#\s*{key}\s*="):
-        for i in range(start + 1, end):
-            if re.match(pattern, lines[i]):
-                lines[i] = entry
-                return "\n".join(lines)
-    at = start + 1 + _last(lines[start + 1 : end])
-    return "\n".join([*lines[:at], entry, *lines[at:]])
-
-
-def _is_header(line: str, section: str) -> bool:
-    return re.match(rf"\s*\[\s*{section}\s*\]", line) is not None
-
-
-def _last(lines: list[str]) -> int:
-    """How many lines there are without the empty ones at the end."""
-    count = len(lines)
-    while count and not lines[count - 1].strip():
-        count -= 1
-    return count
-
-
-def _quoted(value: str) -> str:
-    """A TOML string of one line."""
-    import tomli_w
-
-    return tomli_w.dumps({"x": " ".join(value.split())}).partition("=")[2].strip()
 
 
 def _checked(text: str, path: Path, book: Book) -> Card:

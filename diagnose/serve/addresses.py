@@ -9,6 +9,7 @@ from diagnose.serve.exchange import Answer, Asked
 from diagnose.serve.screens import (
     asking,
     bearings,
+    card,
     curves,
     dismantling,
     ending,
@@ -59,6 +60,8 @@ ADDRESSES = (
     Screen("/job/{job}/check/{check}", job.show_check, job.save_check),
     Screen("/job/{job}/note", noting.show_note, noting.save_note),
     Screen("/job/{job}/readings", noting.show_readings, noting.save_readings),
+    Screen("/job/{job}/card", card.show, card.save),
+    Screen("/job/{job}/card/{section}", card.show_section, card.save_section),
     Screen("/job/{job}/bearings", bearings.show, bearings.save),
     Screen("/job/{job}/teardown", dismantling.show),
     Screen("/job/{job}/teardown/sheet", dismantling.show_sheet),

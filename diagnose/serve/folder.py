@@ -75,7 +75,7 @@ class JobFolder:
 
     def new_path(self, story: str) -> Path:
         """A file name that is free, after how a story begins. Raises UsageError."""
-        name = _as_file_name(first_words(story.partition(",")[0]))
+        name = as_file_name(first_words(story.partition(",")[0]))
         for number in range(1, 100) if name else ():
             path = self.root / (f"{name}.toml" if number == 1 else f"{name}-{number}.toml")
             if not os.path.lexists(path):
@@ -101,10 +101,10 @@ def _is_plain(name: str) -> bool:
     return bool(name) and not name.startswith(".") and not any(bad in name for bad in _BAD)
 
 
-def _as_file_name(words: str) -> str:
+def as_file_name(words: str) -> str:
     """Plain letters, digits and hyphens.
 
-    >>> _as_file_name("Größe 4, Tern's launch")
+    >>> as_file_name("Größe 4, Tern's launch")
     'grosse-4-tern-s-launch'
     """
     plain_letters = unicodedata.normalize("NFKD", words.lower().replace("ß", "ss"))

@@ -1,0 +1,47 @@
+"""Write into a case which engine's card it goes by; all else in its file stays as it is."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from diagnose.case.case import Case
+from diagnose.case.disk import atomic_write, locked
+from diagnose.case.files import named, parsed, read_text
+from diagnose.case.loading import from_text
+from diagnose.case.toml_lines import with_entry
+from diagnose.errors import BadCaseError, UsageError
+from knowledge.book import Book
+
+
+def name_card(path: Path, book: Book, card: str, instead_of: str = "") -> Case:
+    """Let the case in a file name a card; ``card``: its file, from the folder of the case.
+
+    ``instead_of``: the card it names now, as the person saw it. Raises UsageError where it names
+    another by now or cannot go by this one, NoCaseError, BadCaseError, CannotWriteError.
+    """
+    with locked(path) as place:
+        old = read_text(path)
+        from_text(old, path, book)
+        tables = parsed(old)
+        now = str(tables.get("engine", {}).get("card", ""))
+        if now not in (instead_of, card):
+            raise UsageError(f"{named(path)}: names the card {now} since; look at that first")
+        text = with_entry(old, "engine", "card", card)
+        wanted = {**tables, "engine": {**tables.get("engine", {}), "card": card}}
+        if _or_none(text) != wanted:
+            raise UsageError(
+                f'{named(path)}: not changed; write card = "{card}" under [engine] yourself'
+            )
+        try:
+            case = from_text(text, path, book)
+        except BadCaseError as bad:
+            raise UsageError("\n".join(f"not saved: {fault}" for fault in bad.faults)) from None
+        atomic_write(place, text)
+    return case
+
+
+def _or_none(text: str) -> object:
+    try:
+        return parsed(text)
+    except ValueError:
+        return None

@@ -1,0 +1,65 @@
+"""Set one entry in the text of a TOML file; what a person wrote beside it stays as it is."""
+
+from __future__ import annotations
+
+import re
+
+
+def with_entry(text: str, section: str, key: str, value: str) -> str:
+    """The text with one entry of a table set.
+
+    Over its line, else over its comment, else at the end of the table, else in a new table. All
+    other lines stay as they are.
+
+    >>> with_entry('[oil]\\n# grade = "_"', "oil", "grade", "SAE 30").splitlines()
+    ['[oil]', 'grade = "SAE 30"']
+    """
+    lines = text.split("\n")
+    start, end = _table(lines, section)
+    entry = f"{key} = {quoted(value)}"
+    if not end:
+        return "\n".join([*lines[: _last(lines)], "", f"[{section}]", entry, ""])
+    for pattern in (rf"\s*{key}\s*=", rf"\s*#\s*{key}\s*="):
+        for i in range(start + 1, end):
+            if re.match(pattern, lines[i]):
+                lines[i] = entry
+                return "\n".join(lines)
+    at = start + 1 + _last(lines[start + 1 : end])
+    return "\n".join([*lines[:at], entry, *lines[at:]])
+
+
+def without_entry(text: str, section: str, key: str) -> str:
+    """The text with one entry, of one line, as a comment; as it is where it has none."""
+    lines = text.split("\n")
+    for i in range(*_table(lines, section)):
+        if re.match(rf"\s*{key}\s*=", lines[i]):
+            lines[i] = f"# {lines[i].lstrip()}"
+    return "\n".join(lines)
+
+
+def _table(lines: list[str], section: str) -> tuple[int, int]:
+    """Where a table begins, with its head, and ends; nothing where there is none."""
+    start = next((i for i, x in enumerate(lines) if _is_header(x, section)), None)
+    if start is None:
+        return 0, 0
+    after = (i for i in range(start + 1, len(lines)) if re.match(r"\s*\[", lines[i]))
+    return start, next(after, len(lines))
+
+
+def _is_header(line: str, section: str) -> bool:
+    return re.match(rf"\s*\[\s*{section}\s*\]", line) is not None
+
+
+def _last(lines: list[str]) -> int:
+    """How many lines there are without the empty ones at the end."""
+    count = len(lines)
+    while count and not lines[count - 1].strip():
+        count -= 1
+    return count
+
+
+def quoted(value: str) -> str:
+    """A TOML string of one line."""
+    import tomli_w
+
+    return tomli_w.dumps({"x": " ".join(value.split())}).partition("=")[2].strip()

@@ -1,0 +1,349 @@
+"""The engine's card: name it, enter and change its figures, see what is missing and where it stands."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from diagnose.case.card import Card, load_card
+from diagnose.case.card_naming import name_card
+from diagnose.case.card_text import card_value
+from diagnose.case.card_writing import GRADE, figures_of, start_card, write_figures
+from diagnose.case.faults import Faults
+from diagnose.errors import CannotWriteError, UsageError
+from diagnose.output.documents.card import CardDocument, CardGap, card_document
+from diagnose.output.documents.check_sheet import units_of
+from diagnose.serve import forms
+from diagnose.serve.cards import CARDS, cards_in, new_card, own_card
+from diagnose.serve.diagnoses import Known
+from diagnose.serve.exchange import Answer, Asked, NotHereError, address, go
+from diagnose.serve.screens.job import typed_in
+from diagnose.serve.site import Site, job_screen
+from knowledge.book import the_book
+from knowledge.card import CardFigure, Form, Section
+from knowledge.units import DIMENSIONS, unit_named
+
+MOST_WANTED = 5  #: of the missing figures that the first screen asks for
+LONGEST = 200  #: characters of a field
+ABOUT = ("name", "manual", "layout", GRADE)  #: what the card says besides its figures
+TITLES = {
+    Section.PRESSURES: ("Pressures", "oil hot unless it says otherwise"),
+    Section.CLEARANCES: ("Clearances", "as fitted, and the wear limit where it is printed"),
+    Section.TORQUES: ("Torques", "as printed"),
+    Section.SETTINGS: ("Settings", "running, and the relief spring"),
+    Section.OIL: ("Oil", "how much, how hot"),
+    Section.SIZES: ("Sizes", "journals, bores, and what the oil circuit is made of"),
+}
+NOTHING = "Nothing was changed."
+
+
+class ChangedError(Exception):
+    """Figures were changed in another place since the form was made; a line for each."""
+
+
+@dataclass(frozen=True, slots=True)
+class Field:
+    """One figure to fill in; ``written`` is empty where it is missing."""
+
+    id: str
+    says: str
+    manual: str
+    form: str
+    units: tuple[str, ...] = ()
+    unit: str = ""
+    written: str = ""
+
+
+def show(site: Site, asked: Asked) -> Answer:
+    """What the card holds and what is missing, the most useful first; or which card to go by."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        return _card(site, known, asked)
+
+
+def save(site: Site, asked: Asked) -> Answer:
+    """Write figures, or let the job go by a card that is there or begun now."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        try:
+            if asked.text("start"):
+                return _named(site, known, asked, _begun(site, known, asked))
+            if asked.text("choose"):
+                return _named(site, known, asked, _chosen(site, asked))
+        except (CannotWriteError, UsageError) as fault:
+            return _card(site, known, asked, status=400, faults=tuple(str(fault).splitlines()))
+        return _saved(site, known, asked, None)
+
+
+def show_section(site: Site, asked: Asked) -> Answer:
+    """Every figure of one table of the card."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        return _section(site, known, asked, _section_of(asked))
+
+
+def save_section(site: Site, asked: Asked) -> Answer:
+    """Write figures of one table."""
+    with site.diagnoses.of(site.folder.path(asked.job)) as known:
+        return _saved(site, known, asked, _section_of(asked))
+
+
+def _section_of(asked: Asked) -> Section:
+    try:
+        return Section(asked.parts["section"])
+    except ValueError:
+        raise NotHereError("A card has no such table.") from None
+
+
+def _begun(site: Site, known: Known, asked: Asked) -> str:
+    """Begin a card with what the job says of its engine; its file. Raises UsageError."""
+    book, root = the_book(), site.folder.root
+    figures = figures_of(known.case, book)
+    engine = {k: figures.pop(k, "") for k in ("name", "layout", "manual")}
+    engine["name"] = asked.text("name")[:LONGEST]
+    file = new_card(root, engine["name"])
+    (root / CARDS).mkdir(exist_ok=True)
+    start_card(root / file, book, engine, figures)
+    return file
+
+
+def _chosen(site: Site, asked: Asked) -> str:
+    """The card that was chosen. Raises UsageError where the folder has none of that name."""
+    file = asked.text("choose")
+    if file not in {line.file for line in cards_in(site.folder.root, the_book())}:
+        raise UsageError("That card is not here any more; choose another.")
+    return file
+
+
+def _named(site: Site, known: Known, asked: Asked, file: str) -> Answer:
+    """Let the job go by a card."""
+    path = site.folder.path(asked.job)
+    if path.is_symlink():
+        raise UsageError("This job is a link to another file; name the card in that one.")
+    name_card(path, the_book(), file, asked.text("named"))
+    site.interviews.forget(path)
+    return go("job", asked.job, "card")
+
+
+def _saved(site: Site, known: Known, asked: Asked, section: Section | None) -> Answer:
+    """Write the figures that were changed, or show the form again."""
+
+    def again(status: int, *faults: str, changed: tuple[str, ...] = ()) -> Answer:
+        if section is None:
+            return _card(site, known, asked, status=status, faults=faults, changed=changed)
+        return _section(site, known, asked, section, status=status, faults=faults, changed=changed)
+
+    file = own_card(site.folder.root, known.case)
+    if file is None:
+        return again(409, "This job names no card of this folder.")
+    given, was = _given(asked)
+    if not given:
+        return again(400, NOTHING)
+    if wrong := _wrong(given, load_card(file, the_book())):
+        return again(400, *wrong)
+    insist = bool(asked.text("insist"))
+    try:
+        write_figures(file, the_book(), given, lambda now: _check(now, given, was, insist=insist))
+    except ChangedError as other:
+        return again(409, changed=tuple(str(other).splitlines()))
+    except UsageError as fault:
+        return again(400, *str(fault).splitlines())
+    further = (section.value,) if section else ()
+    return go("job", asked.job, "card", *further, saved=",".join(given))
+
+
+def _given(asked: Asked) -> tuple[dict[str, str], dict[str, str]]:
+    """The figures that the person changed, and what each was when the form was made."""
+    figures, given, was = the_book().card_figures, {}, {}
+    for id_ in (*ABOUT, *figures):
+        before = asked.text(f"was:{id_}")
+        if f"g:{id_}" in asked.form:
+            typed = asked.text(f"g:{id_}")[:LONGEST]
+        elif id_ in figures:
+            typed = _composed(asked, figures[id_])
+        else:
+            continue
+        if typed != before:
+            given[id_], was[id_] = typed, before
+    return given, was
+
+
+def _wrong(given: Mapping[str, str], card: Card) -> list[str]:
+    """What cannot be among figures that were typed, a line each with what they are called."""
+    figures, faults = the_book().card_figures, Faults()
+    for id_, text in given.items():
+        if text and id_ in figures:
+            unit = card.units.get(figures[id_].dimension)
+            card_value(text, figures[id_], unit, _name(id_), faults)
+    return list(faults)
+
+
+def _composed(asked: Asked, figure: CardFigure) -> str:
+    """What one would write for the fields of a figure: "0.0010 to 0.0025 in, limit 0.0035 in"."""
+    low, high, worn = (
+        asked.text(f"{part}:{figure.id}").replace(",", ".")[:40] for part in ("lo", "hi", "wo")
+    )
+    unit = asked.text(f"un:{figure.id}")
+    if low and high:
+        fit = f"{low} to {forms.with_unit(high, unit)}"
+    elif figure.form is Form.FITTED and (low or high):
+        fit = f"at {'least' if low else 'most'} {forms.with_unit(low or high, unit)}"
+    else:
+        fit = forms.with_unit(low or high, unit) if low or high else ""
+    limit = f"limit {forms.with_unit(worn, unit)}" if worn else ""
+    return ", ".join(filter(None, (fit, limit)))
+
+
+def _written(card: Card) -> dict[str, str]:
+    """Every entry of a card as it is written; what is missing is not in it."""
+    document = card_document(card, the_book())
+    about = (card.engine.name, card.engine.manual, _layout(card), card.oil_grade)
+    found = dict(zip(ABOUT, about, strict=True)) | {e.id: e.written for e in document.there}
+    return {id_: text for id_, text in found.items() if text}
+
+
+def _layout(card: Card) -> str:
+    layout = card.engine.layout.strip().lower().replace("-", "_").replace(" ", "_")
+    return "" if layout == "unknown" else layout
+
+
+def _check(now: Card, given: Mapping[str, str], was: Mapping[str, str], *, insist: bool) -> None:
+    """Raise ChangedError where another place changed what the person changes now."""
+    there = _written(now)
+    other = [i for i in given if there.get(i, "") not in (was[i], given[i])]
+    if other and not insist:
+        raise ChangedError("\n".join(f"{_name(i)}: {there.get(i) or 'taken out'}" for i in other))
+
+
+def _name(id_: str) -> str:
+    """What an entry is called on the screen."""
+    if id_ in the_book().card_figures:
+        says = the_book().card_figures[id_].says
+        return says[:1].upper() + says[1:]
+    return {GRADE: "Oil", "layout": "How it is built"}.get(id_, id_.capitalize())
+
+
+def _card(
+    site: Site,
+    known: Known,
+    asked: Asked,
+    *,
+    status: int = 200,
+    faults: tuple[str, ...] = (),
+    changed: tuple[str, ...] = (),
+) -> Answer:
+    root, book = site.folder.root, the_book()
+    file = own_card(root, known.case)
+    words = {"typed": typed_in(asked), "changed": changed, "name_now": known.case.engine.name}
+    if file is None or asked.query.get("other"):
+        return job_screen(
+            "card_choose.html",
+            asked,
+            known,
+            status=status,
+            faults=faults,
+            cards=cards_in(root, book),
+            outside=known.case.card is not None and file is None,
+            named=_named_now(known),
+            **words,
+        )
+    card, document = _read(file)
+    wanted = [g for g in document.missing if g.id != GRADE][:MOST_WANTED]
+    there, missing = document.there, document.missing
+    return job_screen(
+        "card.html",
+        asked,
+        known,
+        status=status,
+        faults=faults,
+        card=document,
+        about=_written(card),
+        file=file.relative_to(root).as_posix() if root in file.parents else file.name,
+        layouts=[(x.id, x.says) for x in book.layouts.values() if x.id != "unknown"],
+        wanted=[_field(card, g) for g in wanted],
+        sections=[
+            (
+                section.value,
+                *TITLES[section],
+                sum(e.section == section.value for e in there),
+                sum(g.section == section.value and g.id != GRADE for g in missing),
+            )
+            for section in Section
+        ],
+        saved=_saved_now(asked, card),
+        **words,
+    )
+
+
+def _section(
+    site: Site,
+    known: Known,
+    asked: Asked,
+    section: Section,
+    *,
+    status: int = 200,
+    faults: tuple[str, ...] = (),
+    changed: tuple[str, ...] = (),
+) -> Answer:
+    file = own_card(site.folder.root, known.case)
+    if file is None and status == 200:
+        return go("job", asked.job, "card")
+    if file is None:
+        return _card(site, known, asked, status=status, faults=faults)
+    card, document = _read(file)
+    gaps = {g.id: g for g in document.missing}
+    written = _written(card)
+    figures = [f for f in the_book().card_figures.values() if f.section is section]
+    missing = sorted((f for f in figures if f.id in gaps), key=lambda f: f.rank)
+    return job_screen(
+        "card_section.html",
+        asked,
+        known,
+        status=status,
+        faults=faults,
+        changed=changed,
+        section=section.value,
+        heading=TITLES[section],
+        missing=[_field(card, gaps[f.id]) for f in missing],
+        there=[
+            Field(f.id, _name(f.id), f.manual, f.form.value, written=written[f.id])
+            for f in figures
+            if f.id in written
+        ],
+        saved=_saved_now(asked, card),
+        typed=typed_in(asked),
+        back=(address("job", asked.job, "card"), "The engine’s card"),
+    )
+
+
+def _read(file: Path) -> tuple[Card, CardDocument]:
+    card = load_card(file, the_book())
+    return card, card_document(card, the_book())
+
+
+def _field(card: Card, gap: CardGap) -> Field:
+    """A figure that is missing."""
+    figure = the_book().card_figures[gap.id]
+    units = units_of(figure.dimension)
+    usual = card.unit(figure.dimension) or (figure.quantity.unit if figure.quantity else None)
+    named = unit_named(usual, DIMENSIONS[figure.dimension]) if usual else None
+    unit = named.names[0] if named else units[0]
+    return Field(
+        id=gap.id,
+        says=_name(gap.id),
+        manual=gap.manual,
+        form=figure.form.value,
+        units=units if unit in units else (unit, *units),
+        unit=unit,
+    )
+
+
+def _named_now(known: Known) -> str:
+    """The card that the case names, as it is written there."""
+    return str(known.case.engine.card or "")
+
+
+def _saved_now(asked: Asked, card: Card) -> list[str]:
+    """What was saved just now, as it stands."""
+    ids = asked.query.get("saved", "")[:2_000].split(",")
+    written, figures = _written(card), the_book().card_figures
+    wanted = [i for i in dict.fromkeys(ids) if i in figures or i in ABOUT]
+    return [f"{_name(i)}: {written.get(i, 'taken out')}" for i in wanted]
