@@ -76,6 +76,7 @@ class Fuzzed:
                 "stage": ["1", "2", "3", "12", "sheet"],
                 "phase": ["1", "2", "3", "5", "sheet"],
                 "account": ["0", "1"],
+                "section": ["clearances", "torques", "sizes"],
                 "photo": ["001.jpg", "002.png"],
                 "file": ["style.css", "comfort.js", "mark.svg"],
             },

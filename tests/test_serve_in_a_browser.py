@@ -21,7 +21,7 @@ pytestmark = needs_browser
 @pytest.fixture(scope="module")
 def met(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Any]:
     """What was met on the way."""
-    folder = jobs_in(tmp_path_factory.mktemp("jobs"), "petrel", "dunlin", "gannet")
+    folder = jobs_in(tmp_path_factory.mktemp("jobs"), "petrel", "dunlin", "gannet", "turnstone")
     out = Path(os.environ.get("BROWSER_PICTURES") or tmp_path_factory.mktemp("pictures"))
     with serving(folder=folder) as base:
         return in_a_browser("job.mjs", out, base=base)

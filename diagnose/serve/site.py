@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import os
 import secrets
 from dataclasses import dataclass, field
+from pathlib import Path
 from typing import Any
 
 from diagnose.output.html.page import rendered
@@ -54,6 +56,11 @@ def job_screen(
         "back": (address("job", asked.job), name_of(known)),
     }
     return screen(template, asked, status=status, **{**common, **words})
+
+
+def fault_lines(text: object, root: Path) -> tuple[str, ...]:
+    """What is wrong, a line each, without where the folder lies."""
+    return tuple(str(text).replace(f"{root}{os.sep}", "").splitlines())
 
 
 def name_of(known: Known) -> str:

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import os
 from html import escape
 from pathlib import Path
 
 from diagnose.errors import CannotWriteError, NoCaseError, UserError, clean
 from diagnose.serve.exchange import Answer, Asked, NotHereError, RefusedError
-from diagnose.serve.site import screen
+from diagnose.serve.site import fault_lines, screen
 
 _PAGE = (
     '<!DOCTYPE html>\n<html lang="en"><head><meta charset="utf-8">'
@@ -35,20 +34,19 @@ def plain_page(status: int, says: str) -> Answer:
 def answer_to(error: Exception, asked: Asked, root: Path) -> Answer:
     """The page for an error that a screen raised; ``root``: of the folder, which is not shown."""
 
-    def lines(text: str) -> list[str]:
-        return text.replace(f"{root}{os.sep}", "").splitlines()
-
     match error:
         case NotHereError():
             return plain_page(404, str(error))
         case RefusedError():
             return plain_page(403, str(error))
         case NoCaseError():
-            return screen("fault.html", asked, status=404, lines=lines("\n".join(error.faults)))
+            return screen(
+                "fault.html", asked, status=404, lines=fault_lines("\n".join(error.faults), root)
+            )
         case CannotWriteError():
-            return screen("fault.html", asked, status=409, lines=lines(str(error)))
+            return screen("fault.html", asked, status=409, lines=fault_lines(error, root))
         case UserError():
-            return screen("fault.html", asked, status=400, lines=lines(str(error)))
+            return screen("fault.html", asked, status=400, lines=fault_lines(error, root))
     return plain_page(500, _OURS)
 
 

@@ -19,7 +19,7 @@ from diagnose.serve.cards import CARDS, cards_in, new_card, own_card
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, NotHereError, address, go
 from diagnose.serve.screens.job import typed_in
-from diagnose.serve.site import Site, job_screen
+from diagnose.serve.site import Site, fault_lines, job_screen
 from knowledge.book import the_book
 from knowledge.card import CardFigure, Form, Section
 from knowledge.units import DIMENSIONS, unit_named
@@ -70,7 +70,8 @@ def save(site: Site, asked: Asked) -> Answer:
             if asked.text("choose"):
                 return _named(site, known, asked, _chosen(site, asked))
         except (CannotWriteError, UsageError) as fault:
-            return _card(site, known, asked, status=400, faults=tuple(str(fault).splitlines()))
+            faults = fault_lines(fault, site.folder.root)
+            return _card(site, known, asked, status=400, faults=faults)
         return _saved(site, known, asked, None)
 
 
@@ -145,7 +146,7 @@ def _saved(site: Site, known: Known, asked: Asked, section: Section | None) -> A
     except ChangedError as other:
         return again(409, changed=tuple(str(other).splitlines()))
     except UsageError as fault:
-        return again(400, *str(fault).splitlines())
+        return again(400, *fault_lines(fault, site.folder.root))
     further = (section.value,) if section else ()
     return go("job", asked.job, "card", *further, saved=",".join(given))
 
