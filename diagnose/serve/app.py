@@ -5,8 +5,10 @@ The only module that imports the web framework; what it hands to a screen is ``A
 
 from __future__ import annotations
 
+import asyncio
 import logging
 import secrets
+import time
 from collections.abc import Callable, Mapping
 from functools import partial
 
@@ -34,6 +36,10 @@ log = logging.getLogger("diagnose.serve")
 
 class _TooLargeError(Exception):
     """More was sent than a form may hold."""
+
+
+class _TooSlowError(Exception):
+    """A form took longer to arrive than anybody waits for."""
 
 
 def application(site: Site, guard: Guard) -> ASGIApp:
@@ -66,7 +72,7 @@ class _Guarded:
             await _response(refusal, request)(scope, receive, send)
             return
         most = MOST_UPLOAD if request.url.path.endswith("/photos") else MOST_FORM
-        await self.inner(scope, _limited(receive, most), send)
+        await self.inner(scope, _limited(receive, most, self.guard.patience), send)
 
     def _refusal(self, request: Request) -> Answer | None:
         """Why a request goes no further; None where it does."""
@@ -84,13 +90,19 @@ class _Guarded:
         return None if door.lets_in(request.cookies.get(KEY, "")) else go("code")
 
 
-def _limited(receive: Receive, most: int) -> Receive:
-    """Receive no more than ``most`` bytes. Raises _TooLargeError beyond."""
-    read = 0
+def _limited(receive: Receive, most: int, patience: float) -> Receive:
+    """Receive no more than ``most`` bytes, within ``patience`` seconds.
+
+    Raises _TooLargeError or _TooSlowError beyond.
+    """
+    read, until = 0, time.monotonic() + patience
 
     async def limited() -> Message:
         nonlocal read
-        message = await receive()
+        try:
+            message = await asyncio.wait_for(receive(), until - time.monotonic())
+        except TimeoutError:
+            raise _TooSlowError from None
         read += len(message.get("body", b""))
         if read > most:
             raise _TooLargeError
@@ -118,6 +130,8 @@ async def _answer(site: Site, screen: Screen, request: Request) -> Response:
             answer = await run_in_threadpool(screen.show, site, asked)
     except _TooLargeError:
         answer = trouble.plain_page(413, "That is too much at once; nothing was saved.")
+    except _TooSlowError:
+        answer = trouble.plain_page(408, "The form took too long to arrive; nothing was saved.")
     except (HTTPException, ClientDisconnect):
         answer = trouble.plain_page(400, "The form could not be read; nothing was saved.")
     except Exception as error:

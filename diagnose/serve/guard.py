@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 MOST_FORM = 300_000  #: bytes of a form
 MOST_UPLOAD = 15_000_000  #: bytes of a form with a photo
+PATIENCE = 120.0  #: seconds for a form to arrive, with a photo over a weak network
 HEADERS = {
     "x-content-type-options": "nosniff",
     "referrer-policy": "same-origin",
@@ -28,6 +29,7 @@ class Guard:
 
     names: Collection[str] = _HERE  #: names of this machine that a browser may use
     lan: bool = False  #: whether other machines may ask
+    patience: float = PATIENCE  #: seconds for a form to arrive
 
     def knows_host(self, host: str) -> bool:
         """Whether the Host header names this machine.
@@ -90,7 +92,7 @@ def own_addresses() -> tuple[str, ...]:
 
 
 def _without_port(host: str) -> str:
-    name = host.strip().lower()
-    if name.startswith("["):
-        return name.partition("]")[0] + "]"
-    return name.partition(":")[0] if name.count(":") == 1 else name
+    """The name in a Host header; all of it where what follows is no port."""
+    whole = host.strip().lower()
+    name, colon, port = whole.rpartition(":")
+    return name if colon and port.isdecimal() and len(port) < 6 else whole

@@ -54,7 +54,12 @@ def serve(
         door = Door(announce)
     site = Site(jobs, door)
     guard = Guard(own_names(), lan=True) if lan else Guard()
-    config = uvicorn.Config(
+    uvicorn.Server(configured(site, guard)).run(sockets=[bound])
+
+
+def configured(site: Site, guard: Guard) -> uvicorn.Config:
+    """Settings of the server: no word of itself in its answers, nothing believed of a proxy."""
+    return uvicorn.Config(
         application(site, guard),
         lifespan="off",
         access_log=False,
@@ -66,7 +71,6 @@ def serve(
         timeout_keep_alive=10,
         timeout_graceful_shutdown=5,
     )
-    uvicorn.Server(config).run(sockets=[bound])
 
 
 def _bound(host: str, port: int | None) -> socket.socket:

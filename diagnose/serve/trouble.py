@@ -16,7 +16,13 @@ _PAGE = (
     '<body><main id="main"><h1>{title}</h1><p>{says}</p>'
     '<p><a class="button" href="/">To the jobs</a></p></main></body></html>'
 )
-_TITLES = {400: "Not understood", 403: "Not let in", 404: "Not here", 413: "Too large"}
+_TITLES = {
+    400: "Not understood",
+    403: "Not let in",
+    404: "Not here",
+    408: "Too slow",
+    413: "Too large",
+}
 _OURS = (
     "A fault of the program itself. What was saved before is kept. Please report it, with what "
     "you did before."

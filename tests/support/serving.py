@@ -8,9 +8,16 @@ import signal
 import socket
 import subprocess
 import sys
+import threading
 from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 
+import uvicorn
+
+from diagnose.serve.folder import JobFolder
+from diagnose.serve.guard import Guard
+from diagnose.serve.running import configured
+from diagnose.serve.site import Site
 from tests.support.command_line import environment
 
 _ADDRESS = re.compile(r"http://localhost:\d+")
@@ -55,3 +62,19 @@ def serving(
             process.wait(20)
         except subprocess.TimeoutExpired:
             process.kill()
+
+
+@contextlib.contextmanager
+def in_a_thread(folder: Path, guard: Guard) -> Iterator[int]:
+    """Serve a folder in a thread of this process, with the settings of the command; the port."""
+    with socket.socket() as bound:
+        bound.bind(("127.0.0.1", 0))
+        bound.listen()
+        server = uvicorn.Server(configured(Site(JobFolder(folder)), guard))
+        thread = threading.Thread(target=server.run, kwargs={"sockets": [bound]})
+        thread.start()
+        try:
+            yield bound.getsockname()[1]
+        finally:
+            server.should_exit = server.force_exit = True
+            thread.join()

@@ -193,6 +193,7 @@ class Browser:
         data: bytes,
         *,
         follow: bool = True,
+        file_name: str = "x",
         **given: str,
     ) -> Page:
         """Send a file with the form of a page."""
@@ -201,9 +202,7 @@ class Browser:
         for field_name, value in {**{n: v[0] for n, v in form.fields.items()}, **given}.items():
             head = f'--{BOUNDARY}\r\nContent-Disposition: form-data; name="{field_name}"\r\n\r\n'
             lines += head.encode() + value.encode() + b"\r\n"
-        head = (
-            f'--{BOUNDARY}\r\nContent-Disposition: form-data; name="{name}"; filename="x"\r\n\r\n'
-        )
+        head = f'--{BOUNDARY}\r\nContent-Disposition: form-data; name="{name}"; filename="{file_name}"\r\n\r\n'
         lines += head.encode() + data + f"\r\n--{BOUNDARY}--\r\n".encode()
         kind = f"multipart/form-data; boundary={BOUNDARY}"
         answer = self.ask("POST", form.action, lines, {"content-type": kind})
