@@ -10,11 +10,14 @@ from pathlib import Path
 import pytest
 
 from diagnose.case.loading import load
+from diagnose.entry.details import Details
+from diagnose.entry.recording import Input, record
 from diagnose.serve.diagnoses import Version
 from diagnose.serve.saving import MeanwhileError, save
 from knowledge.book import the_book
-from tests.support.command_line import call
-from tests.support.web import Browser, Page, browser, jobs_in
+from tests.support.command_line import call, run
+from tests.support.serving import serving, wire
+from tests.support.web import Browser, Form, browser, jobs_in
 
 WRITERS = 50
 NOTE = "/job/petrel.toml/note"
@@ -133,8 +136,6 @@ def test_a_job_closed_elsewhere_is_noticed(tmp_path: Path) -> None:
     path = folder / "gannet.toml"
     case = load(path, the_book())
     assert case.closed is not None
-    from diagnose.entry.recording import Input
-
     before = path.read_bytes()
     with pytest.raises(MeanwhileError) as error:
         save(path, [Input(facts=["oil level ok"])], Version(case.closed.entry.no - 1, "x"))
@@ -154,21 +155,67 @@ def test_a_question_answered_elsewhere(tab: Browser, tmp_path: Path) -> None:
 
 
 def test_many_writers_at_once_lose_nothing(tab: Browser, tmp_path: Path) -> None:
-    """Each writes its own bearing, all from the same state of the page."""
-    form = tab.get(NOTE).form("note")
-    pages: list[Page] = []
+    """Each writes its own bearing, by two servers and as ``record`` does, from one state of it."""
+    path, other = tmp_path / "petrel.toml", browser(tmp_path)
+    forms = [(each, each.get(NOTE).form("note")) for each in (tab, other)]
+    statuses: list[int] = []
 
     def write(place: int) -> None:
-        given = f"main bearing clearance {2 + place / 10:.1f} thou"
-        words = {"words": given, "where": f"main {place}", "once": f"n{place}"}
-        one = Browser(tab.app, cookies=dict(tab.cookies))
-        pages.append(one.post(form.action, {**form.fields, **words}, follow=False))
+        if place % 3 == 2:
+            record(
+                path, the_book(), Input(facts=[_words(place)], details=Details(where=_at(place)))
+            )
+            return
+        server, form = forms[place % 3]
+        one = Browser(server.app, cookies=dict(server.cookies))
+        statuses.append(one.post(form.action, _given(form, place), follow=False).status)
 
     _together(write, WRITERS)
-    assert [p.status for p in pages] == [303] * WRITERS
-    case = load(tmp_path / "petrel.toml", the_book())
-    places = {m.entry.where: m.entry.value for m in case.measurements if m.entry.where}
-    assert {f"main {i}": f"{2 + i / 10:.1f} thou" for i in range(WRITERS)}.items() <= places.items()
+    assert set(statuses) == {303}
+    _all_there(path)
+
+
+@pytest.mark.long
+def test_many_processes_at_once_lose_nothing(tmp_path: Path) -> None:
+    """Twenty-five commands and twenty-five browsers at two servers, each in its own process."""
+    path = jobs_in(tmp_path, "petrel") / "petrel.toml"
+    statuses: list[int] = []
+    with serving(folder=tmp_path) as one, serving(folder=tmp_path) as two:
+        tabs = [Browser(wire(int(base.rpartition(":")[2]))) for base in (one, two)]
+        forms = [(each, each.get(NOTE).form("note")) for each in tabs]
+
+        def write(place: int) -> None:
+            if place % 2:
+                done = run("record", path, _words(place), "--where", _at(place))
+                statuses.append(303 if done.code == 0 else done.code)
+                return
+            server, form = forms[place % 4 // 2]
+            tab = Browser(server.app, cookies=dict(server.cookies))
+            statuses.append(tab.post(form.action, _given(form, place), follow=False).status)
+
+        _together(write, WRITERS)
+    assert statuses == [303] * WRITERS
+    _all_there(path)
+
+
+def _words(place: int) -> str:
+    return f"main bearing clearance {2 + place / 10:.1f} thou"
+
+
+def _at(place: int) -> str:
+    return f"main {place}"
+
+
+def _given(form: Form, place: int) -> dict[str, str | list[str]]:
+    return {**form.fields, "words": _words(place), "where": _at(place), "once": f"n{place}"}
+
+
+def _all_there(path: Path) -> None:
+    """Every value stands in the file, once, under a number of its own."""
+    case = load(path, the_book())
+    found = [(m.entry.where, m.entry.value) for m in case.measurements if m.entry.where]
+    wanted = [(_at(i), f"{2 + i / 10:.1f} thou") for i in range(WRITERS)]
+    assert sorted(f for f in found if f in wanted) == sorted(wanted)
 
 
 def _together(write: Callable[[int], None], count: int) -> None:

@@ -1,4 +1,4 @@
-"""The server killed while it saves: what it said is saved stands in the file (long)."""
+"""The server killed while it saves: everything that it said is saved stands in the file (long)."""
 
 from __future__ import annotations
 
@@ -7,62 +7,101 @@ import random
 import signal
 import subprocess
 import sys
+import threading
 import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from http.client import HTTPException
+from itertools import count
 from pathlib import Path
-from urllib.error import HTTPError
-from urllib.parse import urlencode
-from urllib.request import HTTPCookieProcessor, OpenerDirector, Request, build_opener
 
 import pytest
 
 from diagnose.case.loading import load
+from diagnose.case.photos import photos_of
+from diagnose.serve.pictures import cleaned
 from knowledge.book import the_book
 from tests.support.command_line import environment
 from tests.support.examples import examples
-from tests.support.serving import free_port
-from tests.support.web import Page, jobs_in
+from tests.support.pictures import jpeg
+from tests.support.serving import free_port, wire
+from tests.support.web import HOST, Browser
+
+WRITERS = 4
+NOTE, PHOTOS = "/job/petrel.toml/note", "/job/petrel.toml/photos"
+
+
+@dataclass
+class Saved:
+    """What the server said is saved."""
+
+    places: list[str] = field(default_factory=list)
+    photos: list[int] = field(default_factory=list)  #: how many there were after each
+    numbers: Iterator[int] = field(default_factory=count)
+
+    def write(self, port: int, stop: threading.Event) -> None:
+        """Enter one value after the other, now and then a photo, until the server is gone."""
+        tab = Browser(wire(port), host=HOST)
+        try:
+            form = tab.get(NOTE).form("note")
+            while not stop.is_set():
+                place = f"place {next(self.numbers)}"
+                words = {"words": "main bearing clearance 3 thou", "where": place, "once": place}
+                if tab.post(form.action, {**form.fields, **words}, follow=False).status == 303:
+                    self.places.append(place)
+                if len(self.places) % 9 == 0:
+                    page = tab.get(PHOTOS)
+                    answer = tab.upload(page, PHOTOS, "photo", jpeg(6), follow=False)
+                    self.photos.extend([1] if answer.status == 303 else [])
+        except (OSError, HTTPException):
+            return  # the server was killed
+
+
+@contextmanager
+def _server(folder: Path) -> Iterator[tuple[subprocess.Popen[str], int]]:
+    port = free_port()
+    words = [sys.executable, "-m", "diagnose", "serve", str(folder), "--port", str(port)]
+    server = subprocess.Popen(words, env=environment(), stderr=subprocess.PIPE, text=True)
+    assert server.stderr is not None
+    try:
+        server.stderr.readline()
+        yield server, port
+    finally:
+        server.kill()
+        server.wait()
 
 
 @pytest.mark.long
-def test_stopped_at_any_moment_nothing_acknowledged_is_lost(tmp_path: Path) -> None:
-    """The server is killed while it saves; what it said is saved stands in the file."""
-    path = jobs_in(tmp_path, "petrel") / "petrel.toml"
-    acknowledged: list[str] = []
-    dice, number = random.Random(5), 0
+def test_killed_at_any_moment_nothing_acknowledged_is_lost(tmp_path: Path) -> None:
+    """Four writers send all the time; the kill comes in the middle of what they do."""
+    path = tmp_path / "petrel.toml"
+    path.write_text("schema = 1\n", "utf-8")
+    saved, dice, counts = Saved(), random.Random(5), []
     for _ in range(examples(20)):
-        port = free_port()
-        words = [sys.executable, "-m", "diagnose", "serve", str(tmp_path), "--port", str(port)]
-        server = subprocess.Popen(words, env=environment(), stderr=subprocess.PIPE, text=True)
-        assert server.stderr is not None
-        server.stderr.readline()
-        opener = build_opener(HTTPCookieProcessor())
-        until = time.monotonic() + dice.uniform(2.0, 6.0)
-        try:
-            while time.monotonic() < until:
-                number += 1
-                if _entered(opener, f"http://localhost:{port}", number):
-                    acknowledged.append(f"place {number}")
-                if dice.random() < 0.1:
-                    break
-        finally:
+        before, stop = len(saved.places), threading.Event()
+        with _server(tmp_path) as (server, port):
+            writers = [
+                threading.Thread(target=saved.write, args=(port, stop)) for _ in range(WRITERS)
+            ]
+            for writer in writers:
+                writer.start()
+            until = time.monotonic() + 30
+            while len(saved.places) < before + 3 and time.monotonic() < until:
+                time.sleep(0.01)
+            time.sleep(dice.uniform(0.0, 0.5))
             os.kill(server.pid, signal.SIGKILL)
-            server.wait()
-    case = load(path, the_book())
-    places = [m.entry.where for m in case.measurements]
-    assert len(acknowledged) > 20
-    assert set(acknowledged) <= set(places)
-    assert len(places) == len(set(places))
-
-
-def _entered(opener: OpenerDirector, base: str, number: int) -> bool:
-    """Enter one value; whether the server said that it is saved."""
-    with opener.open(f"{base}/job/petrel.toml/note", timeout=60) as answer:
-        page = Page(answer.status, {}, answer.read(), f"{base}/job/petrel.toml/note")
-    form = page.form("note")
-    given = {**form.fields, "words": "main bearing clearance 3 thou", "where": f"place {number}"}
-    data = urlencode(given, doseq=True).encode()
-    try:
-        with opener.open(Request(form.action, data), timeout=60) as answer:
-            return "Saved" in answer.read().decode()
-    except HTTPError:
-        return False
+            stop.set()
+            for writer in writers:
+                writer.join()
+        counts.append(len(saved.places) - before)
+        places = [m.entry.where for m in load(path, the_book()).measurements]
+        assert set(saved.places) <= set(places)
+        assert len(places) == len(set(places)), "nothing is written twice"
+        photos = photos_of(path)
+        assert len(photos) >= len(saved.photos)
+        for photo in photos:
+            data = (tmp_path / "petrel.photos" / photo.file).read_bytes()
+            assert cleaned(data) == ("jpg", data)
+    assert min(counts) >= 3
+    print(f"{len(counts)} kills, {len(saved.places)} values and {len(saved.photos)} photos kept")

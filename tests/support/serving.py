@@ -10,9 +10,11 @@ import subprocess
 import sys
 import threading
 from collections.abc import Iterator, Mapping, Sequence
+from http.client import HTTPConnection
 from pathlib import Path
 
 import uvicorn
+from starlette.types import ASGIApp, Receive, Scope, Send
 
 from diagnose.serve.folder import JobFolder
 from diagnose.serve.guard import Guard
@@ -62,6 +64,33 @@ def serving(
             process.wait(20)
         except subprocess.TimeoutExpired:
             process.kill()
+
+
+def wire(port: int) -> ASGIApp:
+    """What asks a server of this machine over the network, for a ``Browser`` to call.
+
+    Raises OSError or HTTPException where the server is gone.
+    """
+
+    async def asked(scope: Scope, receive: Receive, send: Send) -> None:
+        message = await receive()
+        line = HTTPConnection("127.0.0.1", port, timeout=60)
+        try:
+            query = scope["query_string"].decode()
+            path = scope["raw_path"].decode() + (f"?{query}" if query else "")
+            line.putrequest(scope["method"], path, skip_host=True, skip_accept_encoding=True)
+            for name, value in scope["headers"]:
+                line.putheader(name.decode(), value.decode("latin-1"))
+            line.endheaders(message["body"])
+            answer = line.getresponse()
+            body = answer.read()
+        finally:
+            line.close()
+        headers = [(n.encode(), v.encode("latin-1")) for n, v in answer.getheaders()]
+        await send({"type": "http.response.start", "status": answer.status, "headers": headers})
+        await send({"type": "http.response.body", "body": body})
+
+    return asked
 
 
 @contextlib.contextmanager
