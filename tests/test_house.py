@@ -57,12 +57,13 @@ LAYERS = [
     ["diagnose.bookcheck", "diagnose.circuit", "diagnose.lookup"],
     ["diagnose.case", "diagnose.planning"],
     ["diagnose.fits", "diagnose.hydraulics", "diagnose.inference"],
-    ["diagnose.errors"],
+    ["diagnose.errors", "diagnose.ways"],
 ]
 
 #: all that these may import of ``knowledge``
 KNOWLEDGE_USED = {
     "diagnose.errors": [],
+    "diagnose.ways": [],
     "diagnose.fits": ["knowledge.stations.bearings.sizes"],
     "diagnose.hydraulics": ["knowledge.units", "knowledge.stations.oil.grades"],
     "diagnose.inference": [

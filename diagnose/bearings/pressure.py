@@ -21,6 +21,7 @@ from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.errors import UsageError
 from diagnose.fits.bearing import Kind
 from diagnose.hydraulics.circuit import solve
+from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 
@@ -54,9 +55,6 @@ class Pressures:
     why_not: str = ""
 
 
-MISFIT = "the engine as found does not show what was read; diagnose forecast says why"
-
-
 def pressures(case: Case, book: Book, options: Sequence[Option]) -> Pressures:
     """Compute the hot idle pressure of each option, everything else as the case has it.
 
@@ -71,7 +69,8 @@ def pressures(case: Case, book: Book, options: Sequence[Option]) -> Pressures:
         return Pressures(why_not=str(fault))
     state = as_read(case, sound, deviations(case, ENGINES, rng), rng)
     if not state.fits:
-        return Pressures(why_not=MISFIT)
+        why_not = f"the engine as found does not show what was read; {to(Way.FORECAST)}"
+        return Pressures(why_not=why_not)
     as_found, heat = state.engine(), points_of(case)[0].temperature
     idle = case.limit(USUAL_IDLE_SPEED)
     rows = []

@@ -10,13 +10,14 @@ from pathlib import Path
 from typing import Any
 
 from diagnose.errors import BadCaseError, NoCaseError, plain
+from diagnose.ways import Way, to
 
 LARGEST = 2_000_000  #: bytes; no job of a person's comes near
 #: endings of each sort of file, and what to do where there is none of the name
 _SORTS = {
-    "case": ((".toml",), "'diagnose ask' starts one"),
-    "card": ((".toml",), "'diagnose card NAME' starts one"),
-    "sheet": ((".md", ".toml"), "'diagnose teardown CASE --markdown' makes one"),
+    "case": ((".toml",), Way.BEGIN_CASE),
+    "card": ((".toml",), Way.BEGIN_CARD),
+    "sheet": ((".md", ".toml"), Way.MAKE_SHEET),
 }
 #: a key or header of more parts than any case has: reading it takes a time that grows squared
 _LONG_KEY = re.compile(
@@ -68,7 +69,7 @@ def _no_such(path: Path, sort: str) -> str:
     wanted, starts = _SORTS[sort]
     others = [p.name for p in path.parent.glob("*") if p.suffix.lower() in wanted]
     near = get_close_matches(path.name, others, 1)
-    hint = f"did you mean {named(path.parent / near[0])}?" if near else starts
+    hint = f"did you mean {named(path.parent / near[0])}?" if near else to(starts)
     return f"no such {sort}; {hint}"
 
 

@@ -15,6 +15,7 @@ from diagnose.case.files import LARGEST, named, parsed, read_text
 from diagnose.case.resolving import Resolver
 from diagnose.case.tables import EntryNames, TableReader
 from diagnose.errors import BadCaseError, NoCaseError, OutOfScopeError, nearest
+from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.cautions import AIRCRAFT
 
@@ -68,10 +69,7 @@ def from_tables(
     """
     where = named(path)
     if is_card(raw):
-        fault = (
-            "is an engine's card, no case; 'diagnose card' shows it, a case names it under [engine]"
-        )
-        raise BadCaseError(where, [fault])
+        raise BadCaseError(where, [f"is an engine's card, no case; {to(Way.NAME_CARD)}"])
     faults = Faults()
     case = None
     with contextlib.suppress(TooManyFaultsError):

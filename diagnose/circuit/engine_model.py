@@ -17,6 +17,7 @@ from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Cam, Engine, Jet, Lifter, Main, Rod
 from diagnose.hydraulics.oil import Oil
 from diagnose.hydraulics.ranges import FloatArray, Floats
+from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.model import Reading
 from knowledge.pressure.gauge import at_pump, is_bound
@@ -57,8 +58,7 @@ def numbers(case: Case) -> dict[str, float]:
     """
     if case.profile is None:
         raise UsageError(
-            f"no circuit in figures goes with the layout '{case.layout.id}'; name one under "
-            '[engine], profile = "distributor_v8", and what differs under [engine.dimensions]'
+            f"no circuit in figures goes with the layout '{case.layout.id}'; {to(Way.CIRCUIT)}"
         )
     found = {name: value for name, (value, _) in case.profile.numbers.items()}
     if USUAL_RELIEF_SETTING in case.limits:

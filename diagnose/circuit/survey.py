@@ -45,6 +45,7 @@ from diagnose.hydraulics.oil import Oil
 from diagnose.hydraulics.ranges import FloatArray
 from diagnose.inference.causegraph import MOST_RATIO
 from diagnose.inference.network import Likelihood
+from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.engines.profiles import Profile
 from knowledge.model import Reading
@@ -111,9 +112,8 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
     given = spread_evenly(every)
     if not given:
         raise UsageError(
-            "no gauge reading of the running engine; write one down: "
-            f"diagnose record {case.path.name if case.path else 'CASE'} "
-            '--reading "700 rpm 95 C 8 psi"'
+            "no gauge reading of the running engine; "
+            + to(Way.READING, case=case.path.name if case.path else "CASE")
         )
     engine, rng = healthy(case, book), np.random.default_rng(SEED)
     engine = replace(engine, oil=Oil.of_grade(oil_grade(case)))

@@ -14,6 +14,7 @@ from diagnose.entry.requests import each_id
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.planning.choosing import SURE
 from diagnose.signoff.closing import obstacles
+from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.units import TIME, UnitError, parse
 
@@ -49,17 +50,17 @@ def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
     if case.closed is not None and not reasoned:
         number = case.closed.entry.no
         raise UsageError(
-            f"already closed, entry {number}; to close it again, give a reason: --reason"
+            f"already closed, entry {number}; to close it again, give a reason{to(Way.REASON)}"
         )
     causes = confirmed_causes(given.causes, answer)
     against = obstacles(answer, SURE)
     if against and not reasoned:
         lines = "\n".join(f"- {a}" for a in against)
         raise UsageError(
-            f"not closed; still open:\n{lines}\nsee to it, or say why it may stay so: --reason"
+            f"not closed; still open:\n{lines}\nsee to it, or say why it may stay so{to(Way.REASON)}"
         )
     if not given.how.strip():
-        raise UsageError('--how: say how the cause was confirmed, --how "chip found on the seat"')
+        raise UsageError(to(Way.HOW))
     return NewEntry(
         "closed",
         {
@@ -83,12 +84,12 @@ def confirmed_causes(ids: Sequence[str], answer: Diagnosis) -> list[str]:
     for id_ in named:
         if id_ not in known:
             raise UsageError(
-                f"--cause: no cause '{plain(id_, 40)}'.{nearest(id_, known)} "
+                f"{to(Way.CAUSE)}: no cause '{plain(id_, 40)}'.{nearest(id_, known)} "
                 "Where the book has none: not_in_the_book"
             )
     found = named or [r.cause.id for r in answer.ranking if r.probability >= SURE]
     if not found:
-        raise UsageError("--cause: no cause is nearly certain; name it")
+        raise UsageError(f"{to(Way.CAUSE)}: no cause is nearly certain; name it")
     return found
 
 
@@ -96,7 +97,7 @@ def _check_minutes(text: str) -> None:
     try:
         parse(text, TIME)
     except UnitError as error:
-        raise UsageError(f"--minutes: {error}") from None
+        raise UsageError(f"{to(Way.MINUTES)}: {error}") from None
 
 
 def _planned_minutes(case: Case, book: Book) -> str | None:

@@ -17,6 +17,7 @@ from diagnose.entry.answers import (
 from diagnose.entry.bare import NO_UNITS, with_unit
 from diagnose.entry.trials import TrialInput, named_result, trial_input
 from diagnose.errors import UsageError, nearest, plain
+from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.model import Finding, Measure, Stage
 from knowledge.reports.shapes import TrialKind
@@ -145,7 +146,7 @@ def find_word(name: str, book: Book) -> Finding | Measure | Task | TrialKind:
     if wanted in book.causes:
         raise UsageError(
             f"'{wanted}' is a cause, no finding: record what was seen of it; a cause is named at "
-            f"the end, with diagnose close --cause. Try: diagnose show {wanted}"
+            f"the end, {to(Way.NAME_CAUSE, cause=wanted)}"
         )
     if wanted in book.retired:
         right = f"{book.retired[wanted].id}={EXAMPLE_RESULT}"
@@ -170,7 +171,7 @@ def lookup_hint(name: str) -> str:
     ' Try: diagnose lookup needle dances'
     """
     words = "".join(c if c.isalnum() else " " for c in name[:60]).split()
-    return f" Try: diagnose lookup {' '.join(words)}" if words else ""
+    return f" {to(Way.LOOK_UP, words=' '.join(words))}" if words else ""
 
 
 def _task_input(task: Task, text: str, units: JobUnits) -> TaskInput:

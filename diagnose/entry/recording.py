@@ -42,10 +42,10 @@ from diagnose.entry.standing import kind_of, repeated, stands
 from diagnose.entry.trials import TrialInput
 from diagnose.errors import UsageError
 from diagnose.understanding.facts import Fact
+from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.reports.words import Result
 
-_NOTHING = "nothing to record; write for instance needle_flickers=yes"
 _ALL_STAND = "sheet: every line stands in the case already"
 MOST_FAULTS = 40  #: shown at once; nobody corrects more in one go
 
@@ -73,7 +73,7 @@ def record(path: Path, book: Book, given: Input) -> Appended:
     """
     reports = (*given.readings, *given.behaviours, *given.earlier)
     if not (given.facts or reports or given.withdraw or given.blanks):
-        raise UsageError(_NOTHING)
+        raise UsageError(_nothing())
     if given.choose is not None:
         load(path, book)  # nobody is asked about a file that is no case
     read_before = _in_words(given, book)
@@ -141,7 +141,7 @@ def _made(given: Input, read_before: _Read, case: Case, book: Book) -> _Made:
     ]
     entries, refused = _attempted(attempts, faults)
     if faults or not entries:
-        raise UsageError("\n".join(dict.fromkeys([*faults, *refused])) or _NOTHING)
+        raise UsageError("\n".join(dict.fromkeys([*faults, *refused])) or _nothing())
     new = tuple(e for e in entries if not (e.place and stands(e, case)))
     if not new:
         raise UsageError("\n".join(refused) or _ALL_STAND)
@@ -219,6 +219,10 @@ def _of_fact(fact: Fact, words: str, case: Case, book: Book, details: Details) -
     return NewEntry(fact.table, {**fields, **more})
 
 
+def _nothing() -> str:
+    return f"nothing to record; write for instance {to(Way.EXAMPLE)}"
+
+
 def fact_entry(fact: FactInput, case: Case, details: Details) -> NewEntry:
     """An entry for one fact; it replaces an earlier one of the same thing at the same place.
 
@@ -226,7 +230,7 @@ def fact_entry(fact: FactInput, case: Case, details: Details) -> NewEntry:
     """
     skipped = isinstance(fact, TaskInput) and fact.state == "skipped"
     if skipped and not details.note.strip():
-        raise UsageError(f"{fact.word.id}: skipped; give the reason with --note")
+        raise UsageError(f"{fact.word.id}: skipped; give the reason {to(Way.NOTE)}")
     fields = details.fields()
     if details.replaces is None:
         fields["replaces"] = _standing_number(fact, case, details.where)
@@ -339,7 +343,7 @@ def _blank(blank: FilledBlank, book: Book, case: Case, details: Details) -> NewE
 
 def _check_no_place(details: Details, what: str) -> None:
     if details.where:
-        raise UsageError(f"where: {what} has no place on the engine; say it with --note")
+        raise UsageError(f"where: {what} has no place on the engine; {to(Way.PLACE)}")
 
 
 def _standing_number(fact: FactInput, case: Case, where: str) -> int | None:

@@ -16,6 +16,7 @@ from diagnose.errors import UsageError, plain
 from diagnose.lookup.finder import Finder
 from diagnose.understanding.facts import Fact, Understanding, Value
 from diagnose.understanding.reader import read, states, values_in
+from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.lexicon.stance import NEGATION
 from knowledge.model import Finding, Kind, Measure
@@ -137,7 +138,7 @@ def _one(text: str, book: Book, choose: Choose | None) -> Spoken:
     if not facts and understanding.facts:
         layout = understanding.facts[0].value
         raise UsageError(
-            f"'{plain(text)}': how the engine is made; write layout = \"{layout}\" into its [engine]"
+            f"'{plain(text)}': how the engine is made; {to(Way.LAYOUT, layout=str(layout))}"
         )
     if not states(text, book):
         raise UsageError(
@@ -160,10 +161,10 @@ def _left(understanding: Understanding) -> tuple[str, ...]:
 def _of_the_engine(text: str, fact: Fact, book: Book) -> str:
     says = book.quantities[fact.name].says
     if fact.name not in book.dimensions:
-        return f"'{plain(text)}': {says}; a case has no entry for it, say it with --note"
+        return f"'{plain(text)}': {says}; a case has no entry for it, {to(Way.NO_ENTRY)}"
     return (
         f"'{plain(text)}': {says} is part of how the engine is made; "
-        f'write {fact.name} = "{fact.value}" into its [engine.dimensions]'
+        f"{to(Way.DIMENSION, name=fact.name, value=str(fact.value))}"
     )
 
 
@@ -172,7 +173,7 @@ def _refusal(choice: Choice, asked: bool) -> str:
     if not choice.candidates and choice.values:
         return f"{said}: nothing that is measured can be {choice.values[0]}"
     if not choice.candidates:
-        return f"{said}: not understood; say it in other words, or try diagnose lookup"
+        return f"{said}: not understood; {to(Way.OTHER_WORDS)}"
     if asked:
         return f"{said}: none of these; nothing is saved"
     listed = ", ".join(c.id for c in choice.candidates[:_FEWER])

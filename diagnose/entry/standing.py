@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from diagnose.case.case import Case
 from diagnose.case.schema import ENTRIES, Entry
 from diagnose.case.writing import NewEntry
+from diagnose.ways import Way, to
 
 _NOT_SAID = (
     "no",
@@ -32,9 +33,7 @@ def repeated(entries: Sequence[NewEntry]) -> Iterator[tuple[str, list[NewEntry]]
     for (what, _), found in places.items():
         if len(found) > 1:
             at = [e.place for e in found if e.place]
-            right = (
-                "write `id @ place`" if len(at) == len(found) else "use --where, one command each"
-            )
+            right = "write `id @ place`" if len(at) == len(found) else to(Way.PLACES)
             fault = f"{what}: given {len(found)} times; for several places {right}"
             place = ", ".join(at[:8])
             yield (f"{place}: {fault}" if place else fault), found

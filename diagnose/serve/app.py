@@ -26,6 +26,8 @@ from diagnose.serve.addresses import ADDRESSES, Screen
 from diagnose.serve.exchange import KEY, Answer, Asked, RefusedError, Upload, go
 from diagnose.serve.guard import HEADERS, MOST_FORM, MOST_UPLOAD, Guard, from_this_page, is_here
 from diagnose.serve.site import Site
+from diagnose.serve.wording import TAPS
+from diagnose.ways import worded
 
 SESSION = "diagnose_session"  #: cookie
 MOST_FIELDS = 800
@@ -123,11 +125,12 @@ async def _answer(site: Site, screen: Screen, request: Request) -> Response:
         here=is_here(request.client.host if request.client else ""),
     )
     try:
-        if request.method == "POST":
-            asked = await _with_form(asked, request)
-            answer = await run_in_threadpool(_saved_once, site, screen, asked, session, request)
-        else:
-            answer = await run_in_threadpool(screen.show, site, asked)
+        with worded(TAPS):
+            if request.method == "POST":
+                asked = await _with_form(asked, request)
+                answer = await run_in_threadpool(_saved_once, site, screen, asked, session, request)
+            else:
+                answer = await run_in_threadpool(screen.show, site, asked)
     except _TooLargeError:
         answer = trouble.plain_page(413, "That is too much at once; nothing was saved.")
     except _TooSlowError:

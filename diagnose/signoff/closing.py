@@ -7,6 +7,7 @@ from diagnose.errors import UsageError
 from diagnose.signoff.judging import Verdict
 from diagnose.signoff.sheet import Signoff
 from diagnose.teardown.loose_ends import loose_ends
+from diagnose.ways import Way, to
 
 MOST_NAMED = 4
 
@@ -22,9 +23,7 @@ def obstacles(answer: Diagnosis, until: float) -> tuple[str, ...]:
             + ("" if top.probability < until else ", but nobody has seen it on the engine")
         )
     if ends.pressure_closed is False:
-        found.append(
-            "some of the missing pressure is not explained (diagnose budget tells how much)"
-        )
+        found.append(f"some of the missing pressure is not explained ({to(Way.BUDGET)})")
     if ends.open_tasks:
         found.append(
             "debris or damage not followed: " + _some([d.task.id for d in ends.open_tasks])
@@ -38,7 +37,7 @@ def obstacles(answer: Diagnosis, until: float) -> tuple[str, ...]:
     if failed:
         found.append("sign-off failed: " + _some(failed))
     if _falls_short(answer):
-        found.append("the first start read less than was predicted (diagnose signoff --start)")
+        found.append(f"the first start read less than was predicted ({to(Way.FIRST_START)})")
     return tuple(found)
 
 

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from diagnose.entry.details import Details
 from diagnose.entry.recording import Input
 from diagnose.entry.spoken import Choice
 from diagnose.errors import UsageError
@@ -68,7 +67,7 @@ def save_note(site: Site, asked: Asked) -> Answer:
 
         given = Input(
             facts=(words,),
-            details=Details(by=asked.text("by")[:60], where=asked.text("where")[:60]),
+            details=replace(forms.details(asked), where=asked.text("where")[:60]),
             choose=choose,
         )
         return _saved(site, known, asked, given, unclear)
