@@ -13,8 +13,9 @@ from enum import Enum, auto
 
 
 class Way(Enum):
-    """One thing to do next; in braces what ``to`` fills in."""
+    """One thing to do next, or what a surface calls a thing; in braces what ``to`` fills in."""
 
+    WORD = auto()  #: which word a fault is about; {id}
     NOTE = auto()  #: where a reason goes
     PLACE = auto()  #: what to do with a place that an entry cannot have
     NO_ENTRY = auto()  #: where to write what a case has no entry for
@@ -41,6 +42,7 @@ class Way(Enum):
 
 
 COMMANDS: Mapping[Way, str] = {
+    Way.WORD: "{id}: ",
     Way.NOTE: "with --note",
     Way.PLACE: "say it with --note",
     Way.NO_ENTRY: "say it with --note",

@@ -130,6 +130,15 @@ def append_by(path: Path, book: Book, make: Callable[[Case], Sequence[NewEntry]]
     return Appended(before, after, entries, refused=refused)
 
 
+def tried(path: Path, book: Book, make: Callable[[Case], Sequence[NewEntry]]) -> Appended:
+    """What ``append_by`` would make of a case; nothing is written. Raises as ``append_by``."""
+    old = read_text(path)
+    before = from_text(old, path, book)
+    entries = tuple(make(before))
+    _, after = _with_entries(old, before.last_number, path, book, entries)
+    return Appended(before, after, entries)
+
+
 def _with_entries(
     old: str, last: int, path: Path, book: Book, entries: Sequence[NewEntry]
 ) -> tuple[str, Case]:

@@ -108,7 +108,7 @@ def fact_about(
             case Finding():
                 return FindingInput(word, parse_answer(text))
     except UsageError as fault:
-        raise UsageError(f"{word.id}: {fault}") from None
+        raise UsageError(f"{to(Way.WORD, id=word.id)}{fault}") from None
 
 
 def parse_value(text: str, word: Measure | Task) -> float:

@@ -230,7 +230,7 @@ def fact_entry(fact: FactInput, case: Case, details: Details) -> NewEntry:
     """
     skipped = isinstance(fact, TaskInput) and fact.state == "skipped"
     if skipped and not details.note.strip():
-        raise UsageError(f"{fact.word.id}: skipped; give the reason {to(Way.NOTE)}")
+        raise UsageError(f"{to(Way.WORD, id=fact.word.id)}skipped; give the reason {to(Way.NOTE)}")
     fields = details.fields()
     if details.replaces is None:
         fields["replaces"] = _standing_number(fact, case, details.where)

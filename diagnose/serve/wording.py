@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from diagnose.ways import Way
 
 TAPS: Mapping[Way, str] = {
+    Way.WORD: "",  # its label stands before it
     Way.NOTE: "in its note",
     Way.PLACE: "leave its place empty, and say it in the note",
     Way.NO_ENTRY: "say it in the note of another find",

@@ -6,17 +6,19 @@ from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 
 from diagnose.case.case import Case
+from diagnose.case.units import units_of as units_written
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.documents.cautions import cautions
 from diagnose.output.documents.limits import limits_of, source_title
 from diagnose.output.lines import duration
 from knowledge.access import Opening
 from knowledge.model import Finding, Kind, Measure, State
-from knowledge.units import DIMENSIONS
+from knowledge.units import DIMENSIONS, LENGTH, Dimension, unit_named
 from knowledge.work import Inspection
 
 SAID = {State.PRESENT: "yes", State.ABSENT: "no"}
 MOST_UNITS = 5
+METRIC = ("mm", "um", "cm", "m")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -133,7 +135,7 @@ def _built_otherwise(finding: Finding, case: Case) -> bool:
 def _value(measure: Measure, case: Case) -> ValueAsked:
     taken = [m for m in case.measurements if m.measure is measure]
     units = units_of(measure.dimension)
-    unit = measure.quantity.unit or units[0]
+    unit = offered_unit(DIMENSIONS[measure.dimension], measure.quantity.unit, case)
     if taken:
         typed = (taken[-1].entry.value or "").split()
         unit = typed[-1] if typed and typed[-1] in units else unit
@@ -152,3 +154,21 @@ def _value(measure: Measure, case: Case) -> ValueAsked:
 def units_of(dimension: str) -> tuple[str, ...]:
     """The usual units of a dimension, each by its first name, the preferred first."""
     return tuple(unit.names[0] for unit in DIMENSIONS[dimension].units[:MOST_UNITS])
+
+
+def offered_unit(dimension: Dimension, usual: str | None, case: Case) -> str:
+    """The unit to offer first: the one the job is written in, else ``usual`` or the preferred.
+
+    Of lengths there are large and small ones: the usual one stays where it is of the same system.
+    """
+    first = usual or units_of(dimension.id)[0]
+    written = units_written(case).of(dimension)
+    named = unit_named(written, dimension) if written else None
+    if named is None:
+        return first
+    name = named.names[0]
+    if dimension is not LENGTH:
+        return name
+    if (name in METRIC) == (first in METRIC):
+        return first
+    return "mm" if name in METRIC else "in"

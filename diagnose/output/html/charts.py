@@ -23,7 +23,9 @@ from diagnose.output.documents.survey import SurveyDocument
 from diagnose.output.plot import Plot
 
 WIDE, TALL, LOW, KEY = 3.6, 2.3, 1.55, 0.17  #: inches; narrow enough for a telephone
-BAR_TALL, LETTERS = 0.34, 52
+ON_A_PHONE = 2.8  #: inches; as wide as a telephone, its letters can be read in the sun
+BAR_TALL, LETTERS = 0.34, 14.4  #: letters in an inch
+BESIDE_KEY = 11  #: letters that a stroke of the key takes
 STROKES = (
     ("#000", "-", 2.2),
     ("#000", (0, (6, 2)), 1.5),
@@ -56,33 +58,51 @@ class Bar:
     grey: str = "#fff"
 
 
-def curves(plots: Sequence[Plot], name: str) -> str:
-    """Pressure over speed, one panel below the other, as one inline SVG called ``name``."""
+def curves(plots: Sequence[Plot], name: str, wide: float = WIDE) -> str:
+    """Pressure over speed, one panel below the other, as one inline SVG called ``name``.
+
+    ``wide``: inches; letters have one size, so a narrower chart has larger ones.
+    """
     says = "; ".join(f"{p.title}: {', '.join(p.lines)}" for p in plots)
     alike = len(plots) > 1 and len({tuple(p.lines) for p in plots}) == 1
     keyed = [not alike or i == len(plots) - 1 for i in range(len(plots))]
+    letters = int(LETTERS * wide) - BESIDE_KEY
     tall = [
-        (LOW if len(plots) > 1 else TALL) + (0.3 + KEY * (len(p.lines) + 2)) * key
+        (LOW if len(plots) > 1 else TALL) + (0.3 + KEY * (_key_lines(p, letters) + 1)) * key
         for p, key in zip(plots, keyed, strict=True)
     ]
     with mpl.rc_context({**STYLE, "svg.hashsalt": name}):
-        figure = Figure(figsize=(WIDE, sum(tall)), layout="constrained")
+        figure = Figure(figsize=(wide, sum(tall)), layout="constrained")
         axes = figure.subplots(len(plots), squeeze=False)[:, 0]
         for i, (one, plot, key) in enumerate(zip(axes, plots, keyed, strict=True), 1):
-            _panel(one, plot, f"read-{i}", key=key, alone=len(plots) == 1)
+            _panel(one, plot, f"read-{i}", letters, key=key, alone=len(plots) == 1)
         figure.draw_without_rendering()  # the marks on the axes are known only then, and take room
         return _inline(figure, name, says)
 
 
-def _panel(axes: Axes, plot: Plot, read: str, *, key: bool, alone: bool) -> None:
+def _key_lines(plot: Plot, letters: int) -> int:
+    """The lines that the words of a chart's key take, with its points."""
+    band = [plot.band_says] if plot.band else []
+    return max(
+        len(plot.lines) + 1, sum(_said(s, letters).count("\n") + 1 for s in (*plot.lines, *band))
+    )
+
+
+def _said(text: str, letters: int) -> str:
+    return fill(clean(text), letters)
+
+
+def _panel(axes: Axes, plot: Plot, read: str, letters: int, *, key: bool, alone: bool) -> None:
     if plot.band:
         axes.fill_between(
             plot.x, *plot.band, facecolor="#e4e4e4", edgecolor="#999", hatch="////", lw=0.6,
-            label=clean(plot.band_says),
+            label=_said(plot.band_says, letters),
         )  # fmt: skip
     for i, (says, line) in enumerate(plot.lines.items()):
         colour, dash, wide = STROKES[i % len(STROKES)]
-        axes.plot(plot.x, line, color=colour, linestyle=dash, linewidth=wide, label=clean(says))
+        axes.plot(
+            plot.x, line, color=colour, linestyle=dash, linewidth=wide, label=_said(says, letters)
+        )
     if plot.points:
         axes.plot(
             [x for x, _ in plot.points], [y for _, y in plot.points], "o", ms=6, mfc="#fff",
@@ -102,13 +122,16 @@ def _panel(axes: Axes, plot: Plot, read: str, *, key: bool, alone: bool) -> None
     )  # fmt: skip
 
 
-def waterfall(bars: Sequence[Bar], unit: str, name: str) -> str:
-    """Bars below each other, each from where the one before ended, with its words above it."""
+def waterfall(bars: Sequence[Bar], unit: str, name: str, wide: float = WIDE) -> str:
+    """Bars below each other, each from where the one before ended, with its words above it.
+
+    ``wide``: inches, as in ``curves``.
+    """
     says = "; ".join(f"{b.says}: {b.figure}" for b in bars)
     with mpl.rc_context({**STYLE, "svg.hashsalt": name}):
-        texts = [fill(f"{clean(b.says)}: {b.figure}", LETTERS) for b in bars]
+        texts = [fill(f"{clean(b.says)}: {b.figure}", int(LETTERS * wide)) for b in bars]
         rows = [1.0 + 0.45 * (1 + text.count("\n")) for text in texts]
-        figure = Figure(figsize=(WIDE, BAR_TALL * sum(rows) + 0.5), layout="constrained")
+        figure = Figure(figsize=(wide, BAR_TALL * sum(rows) + 0.5), layout="constrained")
         axes = figure.subplots()
         right = max(1.0, *(max(b.start, b.end) for b in bars))
         left = min(0.0, *(min(b.start, b.end) for b in bars))

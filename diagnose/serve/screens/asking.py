@@ -22,6 +22,7 @@ from diagnose.output.documents.interview import TRIAL_ANSWERS, best_guess, quest
 from diagnose.output.documents.tell import account_document
 from diagnose.serve.exchange import Answer, Asked, address, go
 from diagnose.serve.interviews import key_of
+from diagnose.serve.screens.noting import offered
 from diagnose.serve.site import Site, screen
 
 #: answers to a plain question: what is typed for it, and the button
@@ -134,6 +135,7 @@ def _question(
         why=asked.query.get("why") and _why(interview, question),
         buttons=FINDING if isinstance(question, FindingQuestion) else TRIAL,
         units=UNITS,
+        usual=offered(answer.case),
         account=account_document(question.account, interview.book)
         if isinstance(question, ConfirmQuestion)
         else None,

@@ -6,12 +6,14 @@ from diagnose.bearings.table import bearings_of
 from diagnose.entry.bearings import BearingsInput, parse_words, record_bearings
 from diagnose.errors import UsageError
 from diagnose.output.documents.bearings import BearingsDocument, bearings_document
+from diagnose.output.documents.check_sheet import offered_unit
 from diagnose.serve import forms
 from diagnose.serve.diagnoses import Known
 from diagnose.serve.exchange import Answer, Asked, go
 from diagnose.serve.screens.job import kept, typed_in
 from diagnose.serve.site import Site, job_screen
 from knowledge.book import the_book
+from knowledge.units import LENGTH
 
 KINDS = (("main", "Main"), ("rod", "Rod"))
 MEASURED = (
@@ -70,5 +72,6 @@ def _bearings(
         kinds=KINDS,
         measured=MEASURED,
         units=UNITS,
+        unit=offered_unit(LENGTH, UNITS[0], known.case),
         typed=typed_in(asked),
     )

@@ -72,11 +72,11 @@ def show_survey(site: Site, asked: Asked) -> Answer:
 
 def draw_survey(site: Site, asked: Asked) -> Answer:
     """The curves of the survey."""
-    from diagnose.output.html.charts import curves
+    from diagnose.output.html.charts import ON_A_PHONE, curves
 
     with site.diagnoses.of(site.folder.path(asked.job)) as known:
         survey = _survey(known)
-    return drawn(lambda: curves(survey.plots, "survey"))
+    return drawn(lambda: curves(survey.plots, "survey", ON_A_PHONE))
 
 
 def show_budget(site: Site, asked: Asked) -> Answer:
@@ -91,7 +91,7 @@ def show_budget(site: Site, asked: Asked) -> Answer:
 
 def draw_budget(site: Site, asked: Asked) -> Answer:
     """One account of the budget, from the sound engine down to the gauge."""
-    from diagnose.output.html.charts import waterfall
+    from diagnose.output.html.charts import ON_A_PHONE, waterfall
     from diagnose.output.html.report_figures import bars_of
 
     with site.diagnoses.of(site.folder.path(asked.job)) as known:
@@ -100,7 +100,8 @@ def draw_budget(site: Site, asked: Asked) -> Answer:
     if not (number.isdecimal() and len(number) < 4 and int(number) < len(budget.accounts)):
         raise NotHereError("There is no such picture.")
     account, scale = budget.accounts[int(number)], budget.scale
-    return drawn(lambda: waterfall(list(bars_of(account, scale)), scale.unit, f"budget-{number}"))
+    bars = list(bars_of(account, scale))
+    return drawn(lambda: waterfall(bars, scale.unit, f"budget-{number}", ON_A_PHONE))
 
 
 def _cannot(asked: Asked, known: Known, title: str, fault: UsageError) -> Answer:

@@ -8,7 +8,7 @@ from diagnose.entry.details import Details
 from diagnose.entry.recording import Input
 from diagnose.entry.sheets import FilledBlank
 from diagnose.errors import UsageError
-from diagnose.output.documents.check_sheet import units_of
+from diagnose.output.documents.check_sheet import offered_unit, units_of
 from diagnose.output.documents.entries import entry_lines
 from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase, signoff_document
 from diagnose.output.documents.signoff_items import SignoffItem
@@ -24,6 +24,7 @@ from diagnose.serve.site import Site, job_screen
 from diagnose.signoff.parts import parts_list
 from diagnose.signoff.sheet import Signoff
 from knowledge.book import the_book
+from knowledge.units import DIMENSIONS
 
 RESULTS = (("done", "Done"), ("failed", "Failed"), ("skipped", "Left out"))
 NOTHING = "Nothing was answered. Press Done, Failed or Left out, or put in a figure."
@@ -34,7 +35,8 @@ class Blank:
     """A task with the units its value may have."""
 
     item: SignoffItem
-    units: tuple[str, ...]
+    units: tuple[str, ...] = ()
+    unit: str = ""  #: the one to offer first
 
 
 def sheet_of(known: Known, whole: bool) -> Signoff:
@@ -132,7 +134,6 @@ def _phase(
     phase, saved = _found(known, asked), asked.query.get("saved", "")
     since = int(saved) if saved.isdecimal() and len(saved) < 8 else None
     whole = "1" if _whole(asked) else ""
-    tasks = the_book().tasks
     return job_screen(
         "phase.html",
         asked,
@@ -140,9 +141,7 @@ def _phase(
         status=status,
         faults=faults,
         phase=phase,
-        blanks=[
-            Blank(i, units_of(tasks[i.task].dimension) if i.measured else ()) for i in phase.items
-        ],
+        blanks=[_blank(i, known) for i in phase.items],
         results=RESULTS,
         new=() if since is None else entry_lines(known.case, the_book(), since),
         typed=typed_in(asked),
@@ -150,6 +149,15 @@ def _phase(
         whole=whole,
         back=(address("job", asked.job, "signoff", whole=whole), "All phases"),
     )
+
+
+def _blank(item: SignoffItem, known: Known) -> Blank:
+    """A task with its units, those of the job first."""
+    if not item.measured:
+        return Blank(item)
+    dimension = DIMENSIONS[the_book().tasks[item.task].dimension]
+    units, unit = units_of(dimension.id), offered_unit(dimension, None, known.case)
+    return Blank(item, units if unit in units else (unit, *units), unit)
 
 
 def show_sheet(site: Site, asked: Asked) -> Answer:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from diagnose.case.case import Case
 from diagnose.entry.recording import Input
 from diagnose.entry.spoken import Choice
 from diagnose.errors import UsageError
 from diagnose.output.documents.entries import entry_lines
 from diagnose.output.documents.survey import NextReading, survey_document
+from diagnose.output.scale import scale_of
 from diagnose.serve import forms
 from diagnose.serve.diagnoses import Known, Version
 from diagnose.serve.exchange import Answer, Asked, go
@@ -131,7 +133,7 @@ def save_readings(site: Site, asked: Asked) -> Answer:
     """Save the readings put in."""
     path = site.folder.path(asked.job)
     with site.diagnoses.of(path) as known:
-        texts = list(_typed_readings(asked))
+        texts = list(typed_readings(asked))
         if not texts:
             return _readings(known, asked, status=400, faults=(NOTHING,))
         given = Input(readings=texts, details=forms.details(asked))
@@ -147,7 +149,7 @@ def save_readings(site: Site, asked: Asked) -> Answer:
     return go("job", asked.job, to, saved=str(saved.first_number))
 
 
-def _typed_readings(asked: Asked) -> list[str]:
+def typed_readings(asked: Asked) -> list[str]:
     """Each field that is filled in, as one would type the reading."""
     unit = asked.text("unit")
     unit = unit if unit in PRESSURES else PRESSURES[0]
@@ -185,12 +187,19 @@ def _readings(
         faults=faults,
         when=WHEN,
         units=PRESSURES,
+        unit=offered(known.case),
         lines=lines,
         new=[e for e in lines if since is not None and e.number >= since],
         typed=typed_in(asked),
         meanwhile=meanwhile,
         further=_further(known),
     )
+
+
+def offered(case: Case) -> str:
+    """The unit of pressure to offer first: that of the job."""
+    unit = scale_of(case).unit.lower()
+    return next((u for u in PRESSURES if u.lower() == unit), PRESSURES[0])
 
 
 def _further(known: Known) -> NextReading | None:

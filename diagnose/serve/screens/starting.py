@@ -17,6 +17,7 @@ from diagnose.serve.screens.noting import PRESSURES, WHEN
 from diagnose.serve.site import Site, job_screen
 from diagnose.signoff.start import first_start
 from knowledge.book import the_book
+from knowledge.pressure.quantities import STOP_IDLE_PRESSURE
 
 
 def show(site: Site, asked: Asked) -> Answer:
@@ -33,6 +34,9 @@ def show(site: Site, asked: Asked) -> Answer:
             start=document,
             rows=_rows(document),
             scale=scale_of(known.case),
+            stop=scale_of(known.case).one(known.case.limit(STOP_IDLE_PRESSURE)),
+            limits=[i for i in document.watch if i.measured and i.accepted],
+            others=[i for i in document.watch if not (i.measured and i.accepted)],
             when=[w for w in WHEN if w.id != "hot_3000"],
             units=PRESSURES,
             back=(address("job", asked.job, "signoff"), "Put together"),

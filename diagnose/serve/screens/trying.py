@@ -8,6 +8,8 @@ from typing import Any
 
 import numpy as np
 
+from diagnose.case.case import Case
+from diagnose.case.units import units_of
 from diagnose.circuit.engine_model import grade_name
 from diagnose.circuit.forecast import Forecast, with_other_changes
 from diagnose.circuit.forecast import forecast as forecast_of
@@ -21,11 +23,12 @@ from diagnose.serve.screens.curves import drawn
 from diagnose.serve.screens.job import kept
 from diagnose.serve.site import Site, job_screen, screen
 from knowledge.book import the_book
-from knowledge.units import PSI, THOU
+from knowledge.units import LENGTH, MM, PRESSURE, PSI, THOU, unit_named
 
 GRADES = ("10W-30", "10W-40", "15W-40", "20W-50", "SAE 30", "SAE 40", "SAE 50")
 MOST_KEPT = 40  #: forecasts of a case that are kept
 PUMP = "pump_displacement"
+FAST = 2000.0  #: rpm
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,12 +43,23 @@ class Scale:
     step: float
 
 
-SCALES = (
-    Scale("main_clearance", "thou", THOU, 0.5, 8.0, 0.1),
-    Scale("rod_clearance", "thou", THOU, 0.5, 8.0, 0.1),
-    Scale("pump_end_clearance", "thou", THOU, 0.5, 15.0, 0.5),
+CLEARANCES = (
+    (
+        Scale("main_clearance", "thou", THOU, 0.5, 8.0, 0.1),
+        Scale("rod_clearance", "thou", THOU, 0.5, 8.0, 0.1),
+        Scale("pump_end_clearance", "thou", THOU, 0.5, 15.0, 0.5),
+    ),
+    (
+        Scale("main_clearance", "mm", MM, 0.01, 0.25, 0.005),
+        Scale("rod_clearance", "mm", MM, 0.01, 0.25, 0.005),
+        Scale("pump_end_clearance", "mm", MM, 0.01, 0.4, 0.01),
+    ),
+)  #: in inches and metric
+RELIEF = (
     Scale("relief_setting", "psi", PSI, 15.0, 110.0, 1.0),
+    Scale("relief_setting", "bar", 1e5, 1.0, 8.0, 0.1),
 )
+METRIC = ("mm", "um", "m", "cm")
 MORE_PUMP = Scale(PUMP, "%", 0.01, 0.0, 60.0, 5.0)  #: on top of what is there
 
 
@@ -71,9 +85,10 @@ def show(site: Site, asked: Asked) -> Answer:
             "forecast": document,
             "chosen": {k: v for k, v in asked.query.items() if k in _fields()},
             "rows": document.speeds,
+            "glances": _glances(document),
         }
         if asked.partial:
-            return screen("foretold.html", asked, **words)
+            return screen("foretold_part.html", asked, **words)
         return job_screen(
             "forecast.html",
             asked,
@@ -88,17 +103,27 @@ def show(site: Site, asked: Asked) -> Answer:
 
 def draw(site: Site, asked: Asked) -> Answer:
     """The curve before and after."""
-    from diagnose.output.html.charts import curves
+    from diagnose.output.html.charts import ON_A_PHONE, curves
 
     with site.diagnoses.of(site.folder.path(asked.job)) as known:
         plot = _document(known, asked.query, _sliders(known, asked.query)).plot
     if plot is None:
         raise NotHereError("There is no such picture: the readings do not fit the circuit.")
-    return drawn(lambda: curves([plot], "forecast"))
+    return drawn(lambda: curves([plot], "forecast", ON_A_PHONE))
+
+
+def scales_of(case: Case) -> tuple[Scale, ...]:
+    """The sliders in the units of the job."""
+    units = units_of(case)
+    length, pressure = units.of(LENGTH) or "", units.of(PRESSURE) or ""
+    named = unit_named(length, LENGTH) if length else None
+    metric = named is not None and named.names[0] in METRIC
+    imperial = not pressure or unit_named(pressure, PRESSURE) is unit_named("psi", PRESSURE)
+    return (*CLEARANCES[metric], RELIEF[not imperial])
 
 
 def _fields() -> tuple[str, ...]:
-    return (*(s.id for s in SCALES), PUMP, "oil")
+    return (*(s.id for s in (*CLEARANCES[0], RELIEF[0])), PUMP, "oil")
 
 
 def _grade(query: Mapping[str, str]) -> str:
@@ -114,7 +139,7 @@ def _before(known: Known) -> Forecast:
 def _sliders(known: Known, query: Mapping[str, str]) -> list[Slider]:
     """Each slider that this engine has, where it was set, else at what is there."""
     engine, found = _before(known).before.engine, []
-    for scale in SCALES:
+    for scale in scales_of(known.case):
         parameter = CIRCUIT_PARAMETERS[scale.id]
         there = float(np.median(np.asarray(parameter.read(engine)))) / scale.factor
         if not np.isfinite(there):
@@ -138,11 +163,33 @@ def _set(query: Mapping[str, str], scale: Scale) -> str:
 def _text(value: float, scale: Scale) -> str:
     """A figure on the slider's steps.
 
-    >>> _text(2.5199, SCALES[0]), _text(2.0, MORE_PUMP)
-    ('2.5', '0')
+    >>> _text(2.5199, CLEARANCES[0][0]), _text(0.0631, CLEARANCES[1][0]), _text(2.0, MORE_PUMP)
+    ('2.5', '0.065', '0')
     """
     steps = scale.low + round((value - scale.low) / scale.step) * scale.step
-    return f"{steps:.2f}".rstrip("0").rstrip(".")
+    return f"{steps:.3f}".rstrip("0").rstrip(".")
+
+
+@dataclass(frozen=True, slots=True)
+class Glance:
+    """A hot pressure before and after, in large figures."""
+
+    rpm: float
+    now: str
+    after: str
+
+
+def _glances(document: ForecastDocument) -> list[Glance]:
+    """Hot idle, and the speed nearest 2000 rpm."""
+    if not document.speeds:
+        return []
+    idle = min(document.speeds, key=lambda s: s.rpm)
+    fast = min(document.speeds, key=lambda s: (abs(s.rpm - FAST), s.rpm))
+    figure = document.scale.figure
+    return [
+        Glance(s.rpm, figure(s.hot_before.mean), figure(s.hot_after.mean))
+        for s in dict.fromkeys((idle, fast))
+    ]
 
 
 def _document(known: Known, query: Mapping[str, str], sliders: list[Slider]) -> ForecastDocument:

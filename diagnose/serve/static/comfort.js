@@ -13,26 +13,57 @@ for (const form of document.querySelectorAll('form[method="post"]')) {
 }
 window.addEventListener('pageshow', (event) => { if (event.persisted) location.reload(); });
 
-// Sliders show their figure at once, and the answer follows.
+// Sliders show their figure at once, and the answer follows: each part of it by its id.
 for (const form of document.querySelectorAll('form[data-live]')) {
-  const into = document.getElementById(form.dataset.live);
   let waiting = 0;
   let latest = 0;
+  form.classList.add('live');
+  const busy = (on) => {
+    for (const part of document.querySelectorAll('[aria-live]')) part.toggleAttribute('aria-busy', on);
+  };
   const renew = async () => {
     const mine = ++latest;
-    into.setAttribute('aria-busy', 'true');
+    busy(true);
     const asked = `${form.action}?${new URLSearchParams(new FormData(form))}`;
     const answer = await fetch(asked, { headers: { 'x-part': '1' } });
     const text = await answer.text();
     if (mine !== latest) return;
-    if (answer.ok) into.innerHTML = text;
-    into.removeAttribute('aria-busy');
+    if (answer.ok) {
+      const parts = new DOMParser().parseFromString(text, 'text/html').body.children;
+      for (const part of [...parts]) document.getElementById(part.id)?.replaceChildren(...part.childNodes);
+    }
+    busy(false);
   };
   form.addEventListener('input', (event) => {
     const shown = document.getElementById(`o-${event.target.id}`);
     if (shown) shown.textContent = `${event.target.value} ${event.target.dataset.unit || ''}`;
     clearTimeout(waiting);
     waiting = setTimeout(renew, 150);
+  });
+}
+
+// A value is judged as it is typed; it is saved with its form, not before.
+const ofReading = ['unit', 'gauge', 'at', 'rpm', 'heat', 'heat-unit'];
+for (const into of document.querySelectorAll('form[data-judge] .judged')) {
+  const form = into.closest('form');
+  const name = into.dataset.of;
+  const id = name.slice(name.indexOf(':') + 1);
+  const names = name.startsWith('at:') ? ofReading : [`u:${id}`, `w:${id}`];
+  let waiting = 0;
+  let latest = 0;
+  const judge = async () => {
+    const mine = ++latest;
+    const sent = new FormData(form);
+    const asked = new URLSearchParams();
+    for (const each of [name, ...names]) if (sent.get(each)) asked.set(each, sent.get(each));
+    const answer = asked.has(name) ? await fetch(`${form.dataset.judge}?${asked}`) : null;
+    const text = answer && answer.ok ? await answer.text() : '';
+    if (mine === latest) into.innerHTML = text.trim();
+  };
+  form.addEventListener('input', (event) => {
+    if (![name, ...names].includes(event.target.name)) return;
+    clearTimeout(waiting);
+    waiting = setTimeout(judge, 400);
   });
 }
 
