@@ -1,4 +1,4 @@
-"""The units one job is written in; imported by ``entry`` and ``output``."""
+"""The units one job is written in; imported by ``entry``, ``output`` and ``serve``."""
 
 from __future__ import annotations
 
