@@ -80,7 +80,7 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
         yield Alarm(
             Severity.STOP,
             "gauge reads zero, some pressure is needed at any speed: shut down at once, no restart "
-            "until a trusted gauge shows pressure (then record pressure_shown_since=yes) or the "
+            "until a trusted gauge shows pressure (then record: pressure shown since) or the "
             "cause is found",
             until=direct_gauge.PRESSURE_SHOWN_SINCE,
             low=False if any(r.pressure == 0.0 for r in running(known)) else None,

@@ -19,8 +19,14 @@ NODE = shutil.which("node")
 MODULES = Path(os.environ.get("BROWSER_MODULES", "/nowhere"))
 SCRIPTS = Path(__file__).parents[1] / "browser"
 
+
+def can_browse() -> bool:
+    """Whether a browser and what drives it are here."""
+    return bool(CHROMIUM and NODE and (MODULES / "node_modules" / "axe-core").is_dir())
+
+
 needs_browser = pytest.mark.skipif(
-    not (CHROMIUM and NODE and (MODULES / "node_modules" / "axe-core").is_dir()),
+    not can_browse(),
     reason="no browser here, or BROWSER_MODULES names no folder with axe-core and playwright-core",
 )
 

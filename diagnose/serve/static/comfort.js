@@ -36,7 +36,9 @@ for (const form of document.querySelectorAll('form[data-live]')) {
   };
   form.addEventListener('input', (event) => {
     const shown = document.getElementById(`o-${event.target.id}`);
-    if (shown) shown.textContent = `${event.target.value} ${event.target.dataset.unit || ''}`;
+    const { unit, now } = event.target.dataset;
+    const from = Number(now) === Number(event.target.value) ? '' : `${now} → `;
+    if (shown) shown.textContent = `${from}${event.target.value} ${unit}`;
     clearTimeout(waiting);
     waiting = setTimeout(renew, 150);
   });
