@@ -1,8 +1,11 @@
-"""Leaving a finding out by the slope of P(evidence) equals computing again without it."""
+"""Leaving a finding out, or supposing one, by what is computed already equals computing again."""
 
 from __future__ import annotations
 
+import math
 import random
+from collections.abc import Mapping
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -10,16 +13,21 @@ import pytest
 from diagnose.case.loading import load
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference import leave_one_out as leaving_out
+from diagnose.inference import outcomes as supposing
+from diagnose.inference.chaining import Observation
 from diagnose.inference.elimination import posterior
 from diagnose.inference.explain import odds_decibans
 from diagnose.inference.leave_one_out import leave_each_out
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Evidence, Likelihood, Network
+from diagnose.inference.outcomes import Supposed
 from knowledge.book import the_book
+from knowledge.model import State
 from tests.support.examples import one_in
 from tests.support.nets import furnished
 
 CASES = sorted((Path(__file__).parent / "confirmed" / "cases").glob("*.toml"))[::6]
 FEW = one_in(3, CASES)
+BOOK = the_book()
 
 
 def random_net(seed: int) -> tuple[Network, dict[str, Likelihood]]:
@@ -83,3 +91,32 @@ def test_the_short_way_for_entangled_cases_is_close(
         for cause in top:
             off = odds_decibans(without.marginal[cause]) - odds_decibans(marginal[cause])
             assert abs(off) < 1.0, (name, cause, off)
+
+
+@pytest.mark.parametrize("seed", range(30))
+@pytest.mark.parametrize("small", [0, 10**9], ids=["one by one", "together"])
+def test_outcomes_of_a_check(seed: int, small: int, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A finding supposed present, by difference, and all supposed absent: as computed directly."""
+    monkeypatch.setattr(supposing, "SMALL", small)
+    network, evidence = random_net(seed)
+    asked = {f: evidence.pop(f) for f in ("f1", "f4")}
+    a_finding, a_cause = next(iter(BOOK.findings.values())), next(iter(BOOK.causes.values()))
+    findings = {f: replace(a_finding, id=f) for f in asked}
+    causes = {r: replace(a_cause, id=r) for r in network.prior}
+    there = [Supposed(findings[f], {findings[f]: Observation(State.PRESENT)}) for f in asked]
+    none = Supposed(None, {f: Observation(State.ABSENT) for f in findings.values()})
+
+    def nodes(_: Evidence, marginal: Mapping[str, float]) -> dict[str, str]:
+        return {r: r for r in network.prior}
+
+    before = posterior(network, evidence)
+    found = supposing.outcomes(network, evidence, before, [*there, none], causes, (), nodes)
+    hard = [{f: SEEN} for f in asked] + [dict.fromkeys(asked, SEEN_NOT_THERE)]
+    for outcome, new in zip(found, hard, strict=True):
+        then = posterior(network, {**evidence, **new})
+        assert outcome.probability == pytest.approx(
+            math.exp(then.log_evidence - before.log_evidence), abs=1e-9
+        )
+        leader = max(network.prior, key=lambda r: then.marginal[r])
+        assert outcome.leads_with == pytest.approx(then.marginal[leader], abs=1e-7)
+        assert outcome.leads is causes[leader]

@@ -17,21 +17,33 @@ Order = list[
 ]  #: each variable with its neighbours when it is eliminated
 
 
-@lru_cache(maxsize=64)
 def best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
     """A greedy order; if its sum is large, the best of several."""
-    graph = _neighbours(scopes, variables)
-    first, spent, rest = _ordered(graph, (1, 0), most=FEW)  # the same for every mix
-    best, least, _ = _ordered(rest, (1, 0))
+    first, _, rest = _ordered(_neighbours(scopes, variables), (1, 0), most=FEW)
+    names = [v for v, around in enumerate(rest) if around]
+    place = {v: i for i, v in enumerate(names)}
+    core = tuple(sum(1 << place[u] for u in _members(rest[v])) for v in names)
+    last = _best_of_core(core)
+    return _shared_last(first + [(names[v], tuple(names[u] for u in around)) for v, around in last])
+
+
+@lru_cache(maxsize=64)
+def _best_of_core(core: tuple[int, ...]) -> Order:
+    """The order of what is left once the variables of few neighbours are eliminated.
+
+    Sweeps of one case often differ only in those, so the search is made once for all of them.
+    """
+    graph = list(core)
+    best, least, _ = _ordered(graph, (1, 0))
     mixes = [(mix, 1) for mix in ((2, 1), (3, 1), (4, 1))]
     more = [(mix, tie) for tie in TIES for mix in ((1, 2), (2, 1), (3, 1), (3, 2))]
     for tries, worth in ((mixes, LARGE), (more, HUGE)):
-        if spent + least > worth:
+        if least > worth:
             for mix, tie in tries:
-                other, effort, _ = _ordered(rest, mix, least, tie)
+                other, effort, _ = _ordered(graph, mix, least, tie)
                 if effort < least:
                     best, least = other, effort
-    return _shared_last([*first, *best])
+    return best
 
 
 def _shared_last(order: Order) -> Order:
