@@ -323,7 +323,7 @@ def find_words(text: str, *, kind: str = "", most: int = 8) -> list[Hit]:
     Raises UsageError for an unknown kind.
     """
     from diagnose.errors import UsageError, nearest, plain
-    from diagnose.lookup.finder import KINDS, Finder
+    from diagnose.lookup.finder import KINDS, finder_of
     from knowledge.book import the_book
 
     if kind and kind not in KINDS:
@@ -331,7 +331,7 @@ def find_words(text: str, *, kind: str = "", most: int = 8) -> list[Hit]:
             f"no kind '{plain(kind)}'; one of {', '.join(KINDS)}.{nearest(kind, KINDS)}"
         )
     kinds = (KINDS[kind][0],) if kind else ()
-    return Finder(the_book()).find(text, kinds, most)
+    return finder_of(the_book()).find(text, kinds, most)
 
 
 def parse_value(text: str, what: str) -> float:

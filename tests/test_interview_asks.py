@@ -116,7 +116,7 @@ def test_a_question_that_presumes_waits_for_its_premise() -> None:
 
 
 @pytest.mark.parametrize("tells", [True, False], ids=["story", "no story"])
-@pytest.mark.parametrize("path", one_in(2, case_files(FIRST)[::9]), ids=lambda p: p.stem)
+@pytest.mark.parametrize("path", one_in(3, case_files(FIRST)[::9]), ids=lambda p: p.stem)
 def test_an_owner_is_asked_nothing_in_vain(tmp_path: Path, path: Path, tells: bool) -> None:
     interview = Interview.begin(tmp_path / "x.toml", BOOK, most=20)
     owner = Owner(path, tells)

@@ -9,7 +9,7 @@ from diagnose.bookcheck.shapes import Result, Whole
 from diagnose.inference import causegraph
 from diagnose.inference.causegraph import Graph
 from diagnose.inference.chaining import Facts, InferenceResult, Observation, WorkingMemory, infer
-from diagnose.inference.elimination import posterior
+from diagnose.inference.elimination import posteriors
 from diagnose.inference.evidence import gather
 from diagnose.inference.network import Likelihood, Network
 from knowledge.book import Book
@@ -174,9 +174,9 @@ def beliefs(
     conclusions, graph, network = runner.run(facts)
     evidence = gather(facts.observations, conclusions, graph)
     flat = {n: Likelihood(1.0, 1.0) for n in names if n in graph}
-    before = posterior(network, flat).marginal
-    after = posterior(network, {**flat, **evidence}).marginal
-    return before, after
+    (before,) = posteriors(network, [flat], asked=names)
+    (after,) = posteriors(network, [{**flat, **evidence}], asked=names)
+    return before.marginal, after.marginal
 
 
 def never_fired(book: Book, cases: Mapping[str, Facts]) -> list[Statement]:

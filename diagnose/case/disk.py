@@ -17,6 +17,7 @@ from diagnose.errors import CannotWriteError, UsageError
 
 PATIENCE = 30.0  #: seconds to wait for another command that is writing
 _PREFIX, _SUFFIX = ".diagnose-", ".new"
+NO_FOLDER = "there is no such folder"
 #: what file systems without such locks answer: there the rename alone keeps files whole
 _NO_LOCKS = (errno.ENOLCK, errno.EBADF, errno.ENOTSUP, errno.EINVAL, errno.ENOSYS)
 
@@ -39,7 +40,7 @@ def locked(path: Path) -> Iterator[Place]:
     try:
         handle = os.open(target.parent, os.O_RDONLY)
     except (FileNotFoundError, NotADirectoryError):
-        raise _cannot(path, "there is no such folder") from None
+        raise _cannot(path, NO_FOLDER) from None
     except OSError as error:
         if os.name != "nt":
             raise _cannot(path, error.strerror) from None
@@ -120,9 +121,7 @@ def atomic_write(place: Place, text: str) -> None:
 
 def write_plain(path: Path, text: str, case: Path) -> None:
     """A file that is no case, or a device. Raises CannotWriteError; UsageError for a case."""
-    target = os.path.realpath(path)
-    if target == os.path.realpath(case) or target.lower().endswith(".toml"):
-        raise UsageError(f"{named(path)}: is the name of a case; name another file")
+    refuse_a_case(path, case)
     try:
         if path.is_dir() or (path.exists() and not path.is_file()):
             path.write_text(text, encoding="utf-8")
@@ -131,6 +130,19 @@ def write_plain(path: Path, text: str, case: Path) -> None:
         raise _cannot(path, error.strerror) from None
     with locked(path) as place:
         atomic_write(place, text)
+
+
+def refuse_a_case(path: Path, case: Path) -> None:
+    """Raise UsageError where the file, or what it is a link to, is named as a case is."""
+    target = os.path.realpath(path)
+    if target == os.path.realpath(case) or target.lower().endswith(".toml"):
+        raise UsageError(f"{named(path)}: is the name of a case; name another file")
+
+
+def refuse_no_folder(path: Path) -> None:
+    """Raise CannotWriteError where the folder of the file does not exist."""
+    if not path.parent.is_dir():
+        raise _cannot(path, NO_FOLDER)
 
 
 def _cannot(path: Path, reason: str | None) -> CannotWriteError:

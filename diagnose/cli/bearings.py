@@ -78,7 +78,7 @@ def bearings(
     from knowledge.book import the_book
 
     form = form_of(json=json, markdown=markdown, blanks=blanks)
-    printing.check_page(html, form)
+    printing.check_page(html, case, form)
     book = the_book()
     details = Details(note=note, by=by, when=when)
     bad = _saved(case, book, readings or [], sheet, details, fitted=fitted)

@@ -144,6 +144,8 @@ def graph(
     from knowledge.book import the_book
 
     wanted = parse_format(format or "json", (*FORMATS, PICTURE))
+    if out != "-":
+        printing.check_file(Path(out), case)
     book = the_book()
     answer = Diagnosis(book, load(case, book))
     node = parse_node(focus, answer.inference.graph) if focus else ""
@@ -169,7 +171,7 @@ def graph(
 def _print_hits(text: str, kind: str, most: int, json: bool) -> None:
     """Print the words that fit ``text``. Raises UsageError where there are none."""
     from diagnose.entry.words import no_hits
-    from diagnose.lookup.finder import KINDS, Finder
+    from diagnose.lookup.finder import KINDS, finder_of
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.lookup import hits_document
     from diagnose.output.text.lookup import hits_text
@@ -179,7 +181,7 @@ def _print_hits(text: str, kind: str, most: int, json: bool) -> None:
     kinds = (KINDS[kind][0],) if kind else ()
     book = the_book()
     facts = [] if kind else read(text, book).facts
-    document = hits_document(Finder(book).find(text, kinds, most), facts, book)
+    document = hits_document(finder_of(book).find(text, kinds, most), facts, book)
     document = replace(document, hits=document.hits[:most])
     if json:
         printing.data(as_json(document))

@@ -44,9 +44,9 @@ def survey(
     from diagnose.output.text.survey_brief import survey_brief
     from knowledge.book import the_book
 
+    printing.check_picture(svg, case, "svg")
     book = the_book()
     loaded = load_with_readings(case, book, reading or ())
-    printing.check_picture(svg, "svg")
     may_run = Diagnosis(book, loaded).may_run
     document = survey_document(survey_of(loaded, book), loaded, may_run=may_run)
     if svg is not None:

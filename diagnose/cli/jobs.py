@@ -33,7 +33,7 @@ def report(
     from diagnose.teardown.plan import Plan, PlanRequest
     from knowledge.book import the_book
 
-    printing.check_page(out, option="out")
+    printing.check_page(out, case, option="out")
     book = the_book()
     loaded = load(case, book)
     shop = shop_learning(with_history, book, case, "report")

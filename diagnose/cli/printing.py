@@ -81,20 +81,35 @@ def drawing(lines: Sequence[str]) -> None:
             typer.echo(line, err=True, color=True)
 
 
-def check_page(page: Path | None, form: str = "text", option: str = "html") -> None:
-    """Check before any work that a page can be written there. Raises UsageError."""
+def check_page(page: Path | None, case: Path, form: str = "text", option: str = "html") -> None:
+    """Check before any work that a page of a case can be written there. Raises UsageError."""
     if page is None:
         return
     if form != "text":
         raise UsageError(f"html: a page is a form by itself; leave out --{form}")
     if page.suffix.lower() not in PAGE_ENDINGS:
         raise UsageError(f"{option}: '{plain(page)}' must end in .html")
+    check_file(page, case)
 
 
-def check_picture(path: Path | None, option: str) -> None:
+def check_picture(path: Path | None, case: Path, option: str) -> None:
     """Check before any work that a picture can be written there. Raises UsageError."""
-    if path is not None and path.suffix.lower() != PICTURE_ENDING:
+    if path is None:
+        return
+    if path.suffix.lower() != PICTURE_ENDING:
         raise UsageError(f"{option}: '{plain(path)}' must end in .svg")
+    check_file(path, case)
+
+
+def check_file(path: Path, case: Path) -> None:
+    """Check before any work that the file is no case and has a folder.
+
+    Raises CannotWriteError, UsageError.
+    """
+    from diagnose.case.disk import refuse_a_case, refuse_no_folder
+
+    refuse_a_case(path, case)
+    refuse_no_folder(path)
 
 
 def write_file(path: Path, text: str, case: Path) -> None:

@@ -85,7 +85,7 @@ def signoff(
     if start and html is None:
         _print_start(case, opened or [], whole_engine, changes or [], left or [], json, whole)
         return
-    printing.check_page(html, form)
+    printing.check_page(html, case, form)
     book = the_book()
     answer = Diagnosis(book, load(case, book))
     sheet = Signoff(answer, SURE, parse_places(opened or (), answer.planner.tree), whole_engine)

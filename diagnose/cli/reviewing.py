@@ -212,7 +212,7 @@ def teardown(
 
     certainty = parse_certainty(until)
     form = form_of(json=json, markdown=markdown, blanks=blanks)
-    printing.check_page(html, form)
+    printing.check_page(html, case, form)
     book = the_book()
     loaded = load(case, book)
     shop = shop_learning(with_history, book, case, "teardown")

@@ -13,7 +13,7 @@ from diagnose.case.schema import LONGEST
 from diagnose.entry.answers import ANSWERS
 from diagnose.entry.facts import normal_id
 from diagnose.errors import UsageError, plain
-from diagnose.lookup.finder import Finder
+from diagnose.lookup.finder import finder_of
 from diagnose.understanding.facts import Fact, Understanding, Value
 from diagnose.understanding.reader import read, states, values_in
 from diagnose.ways import Way, to
@@ -185,7 +185,7 @@ def candidates(text: str, book: Book) -> tuple[Candidate, ...]:
     values = values_in(text, book)
     if values:
         return tuple(_measures(text, values, book))[:MOST]
-    hits = Finder(book).find(text, (Finding,), 3 * MOST)
+    hits = finder_of(book).find(text, (Finding,), 3 * MOST)
     absent = any(word in NEGATION for word in text.lower().replace("'", "").split())
     found = []
     for hit in hits:
@@ -204,7 +204,7 @@ def _measures(text: str, values: Sequence[str], book: Book) -> Iterator[Candidat
 
     Where it names none, every measure that can.
     """
-    hits = Finder(book).find(text, (Measure, Task), len(book.measures) + len(book.tasks))
+    hits = finder_of(book).find(text, (Measure, Task), len(book.measures) + len(book.tasks))
     named = [h.word for h in hits if isinstance(h.word, Measure | Task)]
     named = [w for w in named if isinstance(w, Measure) or not _is_measured(w, book)]
     fitting = [(w, v) for w in named if (v := _value_of(w, values))]

@@ -71,6 +71,18 @@ class Hit:
     score: float
 
 
+_FINDERS: list[Finder] = []  #: those built so far, one for each book
+
+
+def finder_of(book: Book) -> Finder:
+    """The index of a book; built once."""
+    for finder in _FINDERS:
+        if finder.book is book:
+            return finder
+    _FINDERS.append(Finder(book))
+    return _FINDERS[-1]
+
+
 @dataclass(frozen=True)
 class Finder:
     """An index over every phrase of the book."""

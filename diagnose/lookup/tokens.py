@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection
+from functools import lru_cache
 
 from knowledge.synonyms import ALIKE, AS_THEY_ARE, IDLE, IRREGULAR, PHRASES, UNITS
 
@@ -39,6 +40,7 @@ def tokens(text: str) -> list[str]:
     return out
 
 
+@lru_cache(maxsize=20_000)
 def stem(word: str) -> str:
     """A word without the endings of number and tense.
 
