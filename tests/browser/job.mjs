@@ -152,7 +152,8 @@ const OTHERS = { jobs: '/', new: '/new', job: '/job/petrel.toml', ask: '/job/dun
   forecast: '/job/dunlin.toml/forecast?main_clearance=2.5', budget: '/job/dunlin.toml/budget',
   survey: '/job/dunlin.toml/survey', readings: '/job/petrel.toml/readings', why: '/job/dunlin.toml/why',
   start: '/job/dunlin.toml/start', bearings: '/job/dunlin.toml/bearings', card: '/job/turnstone.toml/card',
-  figures: '/job/turnstone.toml/card/clearances', name: '/job/petrel.toml/card', missing: '/job/none.toml', code: '/code' };
+  figures: '/job/turnstone.toml/card/clearances', name: '/job/petrel.toml/card',
+  gate: '/job/petrel.toml/teardown/3', step: '/job/petrel.toml/check/pull_the_relief_valve', album: '/job/petrel.toml/photos', missing: '/job/none.toml', code: '/code' };
 for (const [width, dark] of [[390, true], [768, false], [1280, true]]) {
   const [made, page] = await context({ viewport: { width, height: 900 }, colorScheme: dark ? 'dark' : 'light' });
   for (const [name, path] of Object.entries(OTHERS)) {

@@ -73,5 +73,5 @@ def _bearings(
         measured=MEASURED,
         units=UNITS,
         unit=offered_unit(LENGTH, UNITS[0], known.case),
-        typed=typed_in(asked),
+        typed=typed_in(asked) or {k: asked.query.get(k, "")[:9] for k in ("kind", "number")},
     )

@@ -8,6 +8,7 @@ from typing import TypeVar
 from diagnose.errors import UsageError
 from diagnose.output.documents.check_sheet import CheckSheet, check_sheet
 from diagnose.output.documents.entries import entry_lines
+from diagnose.output.documents.photos import photo_entries
 from diagnose.output.documents.review import ReviewDocument, review_document
 from diagnose.serve import forms
 from diagnose.serve.diagnoses import Known, Version
@@ -167,4 +168,5 @@ def _check(
         meanwhile=meanwhile,
         faults=faults,
         stage=asked.query.get("stage") or asked.text("stage"),
+        photos=[p for p in photo_entries(known.path) if p.step == asked.parts["check"]],
     )
