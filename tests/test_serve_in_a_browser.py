@@ -77,3 +77,16 @@ def test_paper(met: dict[str, Any]) -> None:
         assert found["wide"] <= 720, path
         assert found["pdf"] > 10_000, path
         assert found["buttons"] == 0, path
+
+
+def test_a_value_is_judged_as_it_is_typed(met: dict[str, Any]) -> None:
+    """Where scripts run; without them it is judged when it is saved."""
+    assert met["judged"]["with"].endswith(
+        "Over the limit of 3.5 thou by 1 (this engine's own figure)"
+    )
+    assert met["judged"]["without"] == ""
+
+
+def test_nothing_is_opened_before_it_is_recorded(met: dict[str, Any]) -> None:
+    """The steps show once what must be recorded first is ticked, with and without scripts."""
+    assert met["gate"] == {"with": [False, True], "without": [False, True]}

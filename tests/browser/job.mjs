@@ -14,7 +14,7 @@ const QUIET = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-ru
 const THUMB = 44; // px: the least side of what is tapped
 
 const browser = await chromium.launch({ executablePath: asked.chromium, args: QUIET });
-const found = { screens: {}, console: [], outside: [], jobs: {} };
+const found = { screens: {}, console: [], outside: [], jobs: {}, judged: {}, gate: {} };
 
 // What is wrong with a screen: sideways scroll, small targets; axe where scripts may run.
 const small = (least) => [...document.querySelectorAll(
@@ -160,6 +160,25 @@ for (const [width, dark] of [[390, true], [768, false], [1280, true]]) {
     await page.goto(asked.base + path);
     await look(page, `${name}-other`, { scripts: width !== 768 });
   }
+  await made.close();
+}
+
+// A value is judged as it is typed; nothing is opened before what to record is ticked.
+for (const scripts of [true, false]) {
+  const [made, page] = await context({ ...PHONE, javaScriptEnabled: scripts });
+  const name = scripts ? 'with' : 'without';
+  await page.goto(`${asked.base}/job/turnstone.toml/check/lay_plastic_thread`);
+  const value = page.locator('input[name="m:main_clearance"]');
+  await value.fill('4.5');
+  await page.locator('select[name="u:main_clearance"]').selectOption('thou');
+  const judged = page.locator('.judged[data-of="m:main_clearance"]');
+  if (scripts) await judged.locator('.verdict').waitFor();
+  found.judged[name] = (await judged.innerText()).trim();
+  await page.goto(`${asked.base}/job/petrel.toml/teardown/3`);
+  const steps = page.locator('.opens .choice').first();
+  const before = await steps.isVisible();
+  for (const box of await page.locator('.first .choice').all()) await box.tap();
+  found.gate[name] = [before, await steps.isVisible()];
   await made.close();
 }
 
