@@ -39,28 +39,34 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
     {
         Caution.HOT: (
             Wording(
-                "hot oil and exhaust burn: let the engine cool, or wear gloves and eye protection; oil "
-                "sprays hot where a sender is taken out under pressure",
+                (
+                    "hot oil and exhaust burn: let the engine cool, or wear gloves and eye protection; never "
+                    "take a sender out under pressure, the oil sprays out hot"
+                ),
                 sources.PRESSURE_CHECK_2006,
             ),
         ),
         Caution.EXHAUST: (
             Wording(
-                "exhaust gas kills: run outdoors or with extraction; see to fresh air before running "
-                "indoors",
+                (
+                    "exhaust gas kills: run outdoors or with extraction; make sure of fresh air before "
+                    "running indoors"
+                ),
                 sources.ARMY_TM_307_RUNNING,
             ),
         ),
         Caution.ROTATING: (
             Wording(
-                "running engine: guard belts, fan and couplings; hair, sleeves and rings away; lead "
-                "hoses clear",
+                (
+                    "running engine: guard belts, fan and couplings; keep hair, sleeves and rings away; "
+                    "route hoses clear"
+                ),
                 sources.ARMY_TM_307_RUNNING,
             ),
         ),
         Caution.LIFTING: (
             Wording(
-                "never under a jack alone; support the engine before easing its mounts",
+                "never under a jack alone; support the engine before you loosen its mounts",
                 sources.ARMY_TM_272_TABLE,
             ),
             Wording(
@@ -84,8 +90,10 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         ),
         Caution.SPRING: (
             Wording(
-                "a relief cap, pin or tensioner hides a loaded spring: eye protection, face away, a "
-                "cloth over it; hold the cap with a deep socket (common practice) and release slowly",
+                (
+                    "behind a relief cap, pin or tensioner is a loaded spring: eye protection, face away, a "
+                    "cloth over it; hold the cap with a deep socket (common practice) and release slowly"
+                ),
                 sources.PRESSURIZED_BLACK_GOLD,
             ),
         ),
@@ -98,8 +106,10 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         ),
         Caution.SOLVENT: (
             Wording(
-                "cleaning solvent burns and poisons: outdoors or with extraction, no flame, gloves and "
-                "eye protection; no petrol on skin",
+                (
+                    "cleaning solvent burns and poisons: outdoors or with extraction, no flame, gloves and "
+                    "eye protection; no petrol (gasoline) on skin"
+                ),
                 sources.ARMY_TM_464_SUMP,
             ),
         ),
@@ -148,8 +158,10 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         ),
         Caution.WASTE: (
             Wording(
-                "catch and label waste, let filters drain; nothing into drains, soil, water or bins; "
-                "oily rags in a closed metal bin",
+                (
+                    "catch and label waste, let filters drain; pour nothing into drains, soil, water or "
+                    "bins; oily rags in a closed metal bin"
+                ),
                 sources.USED_OIL_HANDLING_2007,
             ),
         ),
@@ -160,8 +172,10 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 only_with=(features.DIESEL,),
             ),
             Wording(
-                "common rail: never ease a union, running or cranked; to cut a cylinder out switch its "
-                "injector off electrically; the rail holds its pressure for minutes after stopping",
+                (
+                    "common rail: never loosen a union, running or cranked; to cut a cylinder out switch its "
+                    "injector off electrically; the rail holds its pressure for minutes after stopping"
+                ),
                 COMMON_PRACTICE,
                 only_with=(features_build.COMMON_RAIL,),
                 not_with=(features_build.COIL_ON_PLUG,),
@@ -169,7 +183,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         ),
         Caution.BOAT: (
             Wording(
-                "boat: moor her against movement",
+                "boat: moor her so that she cannot move",
                 COMMON_PRACTICE,
                 only_with=(features.IN_A_BOAT,),
             ),
@@ -189,8 +203,10 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         ),
         Caution.IGNITION: (
             Wording(
-                "ignition voltage shocks: insulated pliers, a lead earthed before the engine runs, "
-                "never a lead left open to spark",
+                (
+                    "ignition voltage shocks: insulated pliers, a lead earthed (grounded) before the engine "
+                    "runs, never a lead left open to spark"
+                ),
                 COMMON_PRACTICE,
                 not_with=(features.DIESEL,),
             ),
@@ -226,14 +242,18 @@ class Deferral:
 
 AIRCRAFT = Deferral(
     "aircraft",
-    "engines installed in type-certificated aircraft are outside this book: stop; a licensed "
-    "maintenance organisation and the maker's data only",
+    (
+        "engines in type-certificated aircraft are outside this book: stop; only a licensed "
+        "maintenance organisation and the maker's data"
+    ),
     sources.AIRCRAFT_FAULT_ISOLATION,
 )
 MAKERS_MANUAL = Deferral(
     "makers_manual",
-    "the engine maker's manual, wear limits and torque figures go before anything typical in "
-    "this book",
+    (
+        "the engine maker's manual, wear limits and torque figures come before anything typical "
+        "in this book"
+    ),
     JUDGEMENT,
 )
 WASTE_LAW = Deferral(
@@ -249,7 +269,10 @@ LIFTING_RULES = Deferral(
 )
 FIRE_RULES = Deferral(
     "fire_rules",
-    "fuel in the oil, petrol boats, gas engines: fire rules and marine safety code come first",
+    (
+        "fuel in the oil, petrol (gasoline) boats, gas engines: fire rules and marine safety "
+        "code come first"
+    ),
     JUDGEMENT,
 )
 EMERGENCY_PLANT = Deferral(
@@ -264,8 +287,10 @@ HIGH_PRESSURE_WORK = Deferral(
 )
 WARRANTY = Deferral(
     "warranty",
-    "engines under a maker's or rebuilder's warranty: ask before taking them apart, keep the "
-    "evidence",
+    (
+        "engines under a maker's or rebuilder's warranty: ask before you take them apart, keep "
+        "the evidence"
+    ),
     JUDGEMENT,
 )
 PERSON_DECIDES = Deferral(

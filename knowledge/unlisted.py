@@ -10,17 +10,17 @@ NOT_IN_THE_BOOK = Cause(
     id="not_in_the_book",
     station=Station.ASSEMBLY,
     says="something that is not in this book",
-    mechanism="whatever the book has no name for can lower, lose or unsettle the pressure as well",
+    mechanism="a cause without a name in this book can lower, lose or unsettle the pressure too",
     rate=Rate.COMMON,
     shifts=Shifts(),
     remedy="follow the oil with gauges from station to station; ask someone who knows this engine",
     source=JUDGEMENT,
-    follows="whatever low pressure does",
+    follows="the same as low pressure from any cause",
 )
 BOOK_IS_NOT_EVERYTHING = LinkGroup(
     id="book_is_not_everything",
     station=Station.ASSEMBLY,
-    says="The book is not everything: what it has no name for can show as any of this.",
+    says="This book is not complete: a cause without a name here can show as any of this.",
     parent=NOT_IN_THE_BOOK,
     effects={
         conditions.PRESSURE_LOW: (OFTEN, JUDGEMENT),

@@ -31,7 +31,7 @@ _NOT_IN_SUMP = (
 _SUMP = (
     *before(
         check=suction_findings.LOOK_UNDER_THE_SUMP,
-        why="a jack under the sump makes a dent of its own; sealer shows at the closed joint",
+        why="a jack under the sump makes its own dent; sealer shows only at the closed joint",
         source=JUDGEMENT,
         openings=(
             Access.ENGINE_EASED,
@@ -40,7 +40,7 @@ _SUMP = (
     ),
     *before(
         check=bearings_findings.TURN_ENGINE_BY_HAND,
-        why="once debris is seen the engine is turned no more than needed",
+        why="once you have seen debris, turn the engine no more than needed",
         source=COMMON_PRACTICE,
         openings=(
             Access.SUMP_OFF,
@@ -49,25 +49,25 @@ _SUMP = (
     ),
     *before(
         check=oil_drained.DRAIN_THROUGH_A_CLOTH,
-        why="first and last half litre are kept before they mix",
+        why="keep first and last half litre apart before they mix",
         source=COMMON_PRACTICE,
         openings=(Access.SUMP_OFF,),
     ),
     *before(
         check=oil_drained.MEASURE_WHAT_COMES_OUT,
-        why="what drips from an open sump is not measured",
+        why="you cannot measure what drips from an open sump",
         source=COMMON_PRACTICE,
         openings=(Access.SUMP_OFF,),
     ),
     *before(
         check=debris_findings.LOOK_AT_THE_DRAIN_MAGNET,
-        why="the magnet is read before it is put down or wiped",
+        why="read the magnet before you put it down or wipe it",
         source=JUDGEMENT,
         openings=(Access.SUMP_OFF,),
     ),
     *before(
         check=oil_drained.FILL_BY_MEASURE,
-        why="the stick is proved with the sump on and empty",
+        why="check the stick with the sump on and empty",
         source=COMMON_PRACTICE,
         openings=(Access.SUMP_OFF,),
     ),
@@ -79,7 +79,7 @@ _SUMP = (
     ),
     *before(
         check=suction_sump.CATCH_SUMP_CONTENTS,
-        why="work above shakes more into the sump; bag by place first",
+        why="work above shakes more debris into the sump; bag it by place first",
         source=COMMON_PRACTICE,
         openings=(
             Access.TRAY_OFF,
@@ -88,7 +88,7 @@ _SUMP = (
     ),
     *before(
         check=suction_sump.CATCH_SUMP_CONTENTS,
-        why="work above shakes more into the sump; bag by place first",
+        why="work above shakes more debris into the sump; bag it by place first",
         source=COMMON_PRACTICE,
         openings=(
             Access.PICKUP_OFF,
@@ -98,7 +98,7 @@ _SUMP = (
     ),
     *before(
         check=assembly_findings.LOOK_UP_AT_THE_BOTTOM_END,
-        why="locks, marks and loose pieces are seen before a spanner goes on",
+        why="look at locks, marks and loose pieces before you put a wrench on anything",
         source=COMMON_PRACTICE,
         openings=(
             Access.TRAY_OFF,
@@ -107,7 +107,7 @@ _SUMP = (
     ),
     *before(
         check=suction_sump.LOOK_AT_THE_SCREEN,
-        why="debris falls off the mesh as the pickup is moved",
+        why="debris falls off the screen when you move the pickup",
         source=COMMON_PRACTICE,
         openings=(
             Access.PICKUP_OFF,
@@ -117,7 +117,7 @@ _SUMP = (
     ),
     *before(
         check=suction_pickup.TWIST_THE_PICKUP,
-        why="whether the tube was tight is felt before it is drawn",
+        why="feel whether the tube was tight before you pull it",
         source=COMMON_PRACTICE,
         openings=(
             Access.PICKUP_OFF,
@@ -127,7 +127,7 @@ _SUMP = (
     ),
     *before(
         check=suction_pickup.MEASURE_PICKUP_GAP,
-        why="the gap as run is gone once pickup or pump has moved",
+        why="the gap as run is lost once pickup or pump has moved",
         source=COMMON_PRACTICE,
         openings=(
             Access.PICKUP_OFF,
@@ -139,28 +139,28 @@ _SUMP = (
 _PUMP = (
     *before(
         check=pump_drive.LOOK_DOWN_THE_DRIVE,
-        why="how far the shaft engaged is seen while the pump holds it",
+        why="see how far the shaft engaged while the pump holds it",
         source=COMMON_PRACTICE,
         openings=(Access.PUMP_OFF,),
         not_with=_NOT_IN_SUMP,
     ),
     *before(
         check=pump_drive.MEASURE_GEAR_AND_FLOAT,
-        why="the drive's end float is measured with the pump bolted up",
+        why="measure the end float of the drive with the pump bolted up",
         source=COMMON_PRACTICE,
         openings=(Access.PUMP_OFF,),
         not_with=_NOT_IN_SUMP,
     ),
     *before(
         check=pump_drive.TURN_ENGINE_WATCH_PUMP,
-        why="a pump shows whether it turns only while it is driven",
+        why="you can see a pump turn only while something drives it",
         source=COMMON_PRACTICE,
         openings=(Access.PUMP_OFF,),
         not_with=_NOT_IN_SUMP,
     ),
     *before(
         check=assembly_findings.FEEL_TORQUE_ON_LOOSENING,
-        why="how tight pump and pickup bolts were is read once, as they let go",
+        why="you can read how tight pump and pickup bolts were only once, as you undo them",
         source=COMMON_PRACTICE,
         openings=(
             Access.PUMP_OFF,
@@ -170,21 +170,21 @@ _PUMP = (
     ),
     *before(
         check=pump_mount.LOOK_AT_THE_PUMP_JOINT,
-        why="print and wash marks of the gasket are read before bench work scrapes them",
+        why="read the gasket's print and wash marks before bench work scrapes them off",
         source=COMMON_PRACTICE,
         openings=(Access.PUMP_COVER_OFF,),
         not_with=_NOT_IN_SUMP,
     ),
     *before(
         check=pump_wear.TRY_THE_COVER_JOINT_FOR_AIR,
-        why="the cover's joint is tried as it ran, before a screw is turned",
+        why="test the cover joint as it ran, before you turn a screw",
         source=JUDGEMENT,
         openings=(Access.PUMP_COVER_OFF,),
         not_with=_NOT_IN_SUMP,
     ),
     *before(
         check=pump_bench.LOOK_INTO_THE_OPENED_PUMP,
-        why="debris in the pump moves when the plug is driven out",
+        why="debris in the pump moves when you drive the plug out",
         source=sources.TRUCK_SERVICE_1994,
         openings=(Access.PUMP_RELIEF_OUT,),
         not_with=(features.RELIEF_OUTSIDE,),
@@ -193,7 +193,7 @@ _PUMP = (
 _DEEP = (
     *before(
         check=bearings_findings.WATCH_THE_PULLEY_ENDWAYS,
-        why="pulley and clutch are what it is watched and pressed by",
+        why="you need the pulley to watch and the clutch to press",
         source=JUDGEMENT,
         openings=(
             Access.FRONT_COVER_OFF,
@@ -202,31 +202,31 @@ _DEEP = (
     ),
     *before(
         check=bearings_measured.MEASURE_CRANK_END_FLOAT,
-        why="end float is measured with every cap tight",
+        why="measure end float with every cap tight",
         source=COMMON_PRACTICE,
         openings=(Access.CAP_OFF,),
     ),
     *before(
         check=assembly_findings.FEEL_TORQUE_ON_LOOSENING,
-        why="how tight a cap was is read once, as its bolts let go",
+        why="you can read how tight a cap was only once, as you undo its bolts",
         source=COMMON_PRACTICE,
         openings=(Access.CAP_OFF,),
     ),
     *before(
         check=pump_drive.TURN_ENGINE_WATCH_PUMP,
-        why="the crank is not turned with a cap off",
+        why="do not turn the crank with a cap off",
         source=COMMON_PRACTICE,
         openings=(Access.CAP_OFF,),
     ),
     *before(
         check=suction_pickup.TURN_CRANK_PAST_TRAY,
-        why="the crank is not turned with a cap off",
+        why="do not turn the crank with a cap off",
         source=COMMON_PRACTICE,
         openings=(Access.CAP_OFF,),
     ),
     *before(
         check=suction_pickup.LOOK_AT_THE_TRAY,
-        why="rub marks are read before rods are pushed past the tray's place",
+        why="look at rub marks before you push rods past the tray",
         source=COMMON_PRACTICE,
         openings=(Access.CAP_OFF,),
     ),
@@ -241,7 +241,7 @@ _DEEP = (
     ),
     *before(
         check=delivery_galleries.PRIME_AND_WATCH_FROM_BELOW,
-        why="the cam's bearings are seen to pour only with the cam in them",
+        why="cam bearings show whether they pour only with the cam in them",
         source=JUDGEMENT,
         openings=(Access.CAM_OUT,),
         not_with=(features.OVERHEAD_CAM,),
@@ -264,14 +264,14 @@ _DEEP = (
     ),
     *before(
         check=delivery_galleries.PRIME_AND_WATCH_THE_VALLEY,
-        why="lifters and cam bearings are seen to pour only with the cam in them",
+        why="lifters and cam bearings show whether they pour only with the cam in them",
         source=JUDGEMENT,
         openings=(Access.CAM_OUT,),
         not_with=(features.OVERHEAD_CAM,),
     ),
     *before(
         check=delivery_galleries.COUNT_PLUGS_AT_THE_FRONT,
-        why="the plugs are counted and their depth taken before one is touched",
+        why="count the plugs and measure their depth before you touch one",
         source=JUDGEMENT,
         openings=(Access.PLUGS_OUT,),
     ),
@@ -287,26 +287,26 @@ _DEEP = (
     ),
     *before(
         check=topend_findings.LOOK_UNDER_THE_VALVE_COVER,
-        why="that every valve moves is seen with cam and pushrods in",
+        why="with cam and pushrods in you can see that every valve moves",
         source=JUDGEMENT,
         openings=(Access.CAM_OUT,),
     ),
     *before(
         check=topend_cam.FEEL_THE_LIFTERS,
-        why="lifters are tried and tagged before the cam is drawn from under them",
+        why="check and tag lifters before you pull the cam from under them",
         source=COMMON_PRACTICE,
         openings=(Access.CAM_OUT,),
         not_with=(features.OVERHEAD_CAM,),
     ),
     *before(
         check=bearings_shell_map.MAP_ALL_SHELLS,
-        why="every shell is mapped to its place before the crank is lifted off them",
+        why="note where every shell was before you lift the crank off them",
         source=COMMON_PRACTICE,
         openings=(Access.CRANK_OUT,),
     ),
     *before(
         check=bearings_measured.LAY_PLASTIC_THREAD,
-        why="the thread is pressed by the crank lying in its bearings",
+        why="the crank in its bearings presses the gauge strip",
         source=COMMON_PRACTICE,
         openings=(Access.CRANK_OUT,),
     ),

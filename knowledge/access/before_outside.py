@@ -45,13 +45,13 @@ _WIRES_OFF = (Access.ENGINE_EASED, Access.FRONT_COVER_OFF, Access.FLYWHEEL_OFF)
 _AS_FOUND = (
     *before(
         check=instrument_findings.ASK_ITS_HISTORY,
-        why="what happened is asked before anything is touched",
+        why="ask what happened before you touch anything",
         source=COMMON_PRACTICE,
         openings=_FIRST_SPANNER,
     ),
     *before(
         check=oil_record.ASK_FOR_THE_OIL_RECORD,
-        why="grade and date are asked while they can be compared with the oil in it",
+        why="ask for grade and date while you can compare them with the oil in it",
         source=COMMON_PRACTICE,
         openings=(
             Access.OIL_SAMPLE,
@@ -60,55 +60,55 @@ _AS_FOUND = (
     ),
     *before(
         check=leaks_findings.SURVEY_FOR_LEAKS,
-        why="oil spilt in the work runs over the tracks of the leak",
+        why="oil spilt during the work runs over the tracks of the leak",
         source=COMMON_PRACTICE,
         openings=_SPILLS,
     ),
     *before(
         check=instrument_sender.LOOK_AT_SENDER_AND_WIRE,
-        why="with the sender out nobody can tell how plug and thread sat",
+        why="with the sender out nobody can see how plug and thread sat",
         source=COMMON_PRACTICE,
         openings=(Access.GAUGE_PORT,),
     ),
     *before(
         check=leaks_places.LOOK_AT_THE_SENDER,
-        why="a sender that leaked is wetted all over when it comes out",
+        why="a sender that leaked gets wet all over when it comes out",
         source=COMMON_PRACTICE,
         openings=(Access.GAUGE_PORT,),
     ),
     *before(
         check=instrument_findings.TURN_THE_KEY_AND_LOOK,
-        why="lamp and needle are seen as found, sender and battery still connected",
+        why="look at lamp and needle as found, with sender and battery still connected",
         source=JUDGEMENT,
         openings=(Access.GAUGE_PORT,),
     ),
     *before(
         check=instrument_findings.TURN_THE_KEY_AND_LOOK,
-        why="wires and battery come off before the engine is eased or taken apart",
+        why="disconnect wires and battery before you move the engine or take it apart",
         source=COMMON_PRACTICE,
         openings=_WIRES_OFF,
     ),
     *before(
         check=instrument_electrical.SWING_THE_GAUGE_BY_ITS_LEAD,
-        why="the lead test wants sender and battery connected as found",
+        why="the lead test needs sender and battery connected as found",
         source=JUDGEMENT,
         openings=(Access.GAUGE_PORT,),
     ),
     *before(
         check=instrument_electrical.SWING_THE_GAUGE_BY_ITS_LEAD,
-        why="wires and battery come off before the engine is eased or taken apart",
+        why="disconnect wires and battery before you move the engine or take it apart",
         source=COMMON_PRACTICE,
         openings=_WIRES_OFF,
     ),
     *before(
         check=instrument_sender.LOOK_AT_SENDER_AND_WIRE,
-        why="how the wire ran and where it chafed is seen before it is pulled aside",
+        why="see how the wire ran and where it chafed before you pull it aside",
         source=COMMON_PRACTICE,
         openings=_WIRES_OFF,
     ),
     *before(
         check=instrument_panel.FOLLOW_THE_GAUGE_LINE,
-        why="a wet union or a kink is lost once the line is undone",
+        why="a wet union or a kink is lost once you undo the line",
         source=COMMON_PRACTICE,
         openings=(Access.GAUGE_PORT,),
     ),
@@ -116,7 +116,7 @@ _AS_FOUND = (
 _OIL_STILL_IN = (
     *before(
         check=oil_findings.READ_THE_STICK,
-        why="level and look of the oil end with the drain; the stick is photographed first",
+        why="level and look of the oil are lost with the drain; photograph the stick first",
         source=COMMON_PRACTICE,
         openings=(
             Access.OIL_SAMPLE,
@@ -125,7 +125,7 @@ _OIL_STILL_IN = (
     ),
     *before(
         check=oil_analysis.SEND_AN_OIL_SAMPLE,
-        why="the sample is drawn warm, mid-stream, before any drain",
+        why="draw the sample warm, mid-stream, before any drain",
         source=COMMON_PRACTICE,
         openings=(
             Access.DRAINED,
@@ -134,31 +134,31 @@ _OIL_STILL_IN = (
     ),
     *before(
         check=oil_record.WATCH_THE_LEVEL_STANDING,
-        why="a level can only sink while the oil is in",
+        why="a level can only fall while the oil is in",
         source=COMMON_PRACTICE,
         openings=(Access.DRAINED,),
     ),
     *before(
         check=leaks_places.LOOK_AT_THE_DRAIN,
-        why="whether the plug was slack is lost when it is undone",
+        why="whether the plug was loose is lost when you undo it",
         source=COMMON_PRACTICE,
         openings=(Access.DRAINED,),
     ),
     *before(
         check=leaks_places.FOLLOW_THE_OIL_LINES,
-        why="a line under no oil shows no wet fitting",
+        why="a line without oil shows no wet fitting",
         source=COMMON_PRACTICE,
         openings=(Access.DRAINED,),
     ),
     *before(
         check=suction_findings.FEEL_SUCTION_UNIONS,
-        why="the tank's level and the grip of each union are felt before they are undone",
+        why="check the tank level and how tight the unions are before you undo them",
         source=COMMON_PRACTICE,
         openings=(Access.DRAINED,),
     ),
     *before(
         check=oil_contamination.CROSS_CHECK_COOLANT,
-        why="the cooling system is tested full, and its last step starts the engine",
+        why="test the cooling system full; the last step of the test starts the engine",
         source=JUDGEMENT,
         openings=(
             Access.DRAINED,
@@ -167,7 +167,7 @@ _OIL_STILL_IN = (
     ),
     *before(
         check=instrument_port.CRANK_WITH_THE_PORT_OPEN,
-        why="cranking needs oil in the sump and the pump's drive in place",
+        why="cranking needs oil in the sump and the pump drive in place",
         source=JUDGEMENT,
         openings=(
             Access.DRAINED,
@@ -176,7 +176,7 @@ _OIL_STILL_IN = (
     ),
     *before(
         check=pump_priming.CRANK_WITH_FILTER_OFF,
-        why="cranking needs oil in the sump and the pump's drive in place",
+        why="cranking needs oil in the sump and the pump drive in place",
         source=JUDGEMENT,
         openings=(
             Access.DRAINED,
@@ -185,7 +185,7 @@ _OIL_STILL_IN = (
     ),
     *before(
         check=pump_priming.FORCE_OIL_INTO_THE_PUMP,
-        why="cranking needs oil in the sump and the pump's drive in place",
+        why="cranking needs oil in the sump and the pump drive in place",
         source=JUDGEMENT,
         openings=(
             Access.DRAINED,
@@ -194,19 +194,19 @@ _OIL_STILL_IN = (
     ),
     *before(
         check=instrument_port.BLOW_THROUGH_THE_GAUGE_LINE,
-        why="the line is cranked full, with oil in the sump",
+        why="crank with the line full and oil in the sump",
         source=JUDGEMENT,
         openings=(Access.DRAINED,),
     ),
     *before(
         check=topend_feeds.FLOW_TEST_THE_TURBO_FEED,
-        why="the feed is cranked into a can, with oil in the sump",
+        why="crank the feed into a can, with oil in the sump",
         source=JUDGEMENT,
         openings=(Access.DRAINED,),
     ),
     *before(
         check=pump_priming.SPIN_THE_PUMP_BY_DRILL,
-        why="the drill test wants oil in the sump and the pump in its place",
+        why="the drill test needs oil in the sump and the pump in its place",
         source=JUDGEMENT,
         openings=(
             Access.SUMP_OFF,
@@ -227,49 +227,49 @@ _OIL_STILL_IN = (
 _FILTER_AND_CAP = (
     *before(
         check=delivery_filter.LOOK_AT_THE_FILTER,
-        why="how the filter sat, its seat and hoses, is seen before it is turned",
+        why="look at how the filter sat, its seat and hoses, before you turn it",
         source=COMMON_PRACTICE,
         openings=(Access.FILTER_OFF,),
     ),
     *before(
         check=leaks_places.FEEL_THE_FILTER,
-        why="whether it was hand-loose is lost when it is unscrewed",
+        why="whether it was only hand-tight is lost when you unscrew it",
         source=COMMON_PRACTICE,
         openings=(Access.FILTER_OFF,),
     ),
     *before(
         check=delivery_filter.LOOK_WHERE_THE_FILTER_SAT,
-        why="flap, thread and can are whole only until the cutter goes round",
+        why="flap, thread and can are whole only until you cut it",
         source=COMMON_PRACTICE,
         openings=(Access.FILTER_CUT,),
     ),
     *before(
         check=leaks_places.LOOK_UNDER_THE_FILTER,
-        why="the seals are counted on the filter before it is cut",
+        why="count the seals on the filter before you cut it",
         source=COMMON_PRACTICE,
         openings=(Access.FILTER_CUT,),
     ),
     *before(
         check=relief_findings.FEEL_THE_RELIEF_CAP,
-        why="whether the cap had slackened is lost when it is undone",
+        why="whether the cap had slackened is lost when you undo it",
         source=COMMON_PRACTICE,
         openings=(Access.RELIEF_CAP_OFF,),
     ),
     *before(
         check=relief_findings.PULL_THE_RELIEF_VALVE,
-        why="where the valve stood and what lay on its seat is lost at the first removal",
+        why="where the relief valve stood and what lay on its seat is lost at the first removal",
         source=COMMON_PRACTICE,
         openings=(Access.PUMP_RELIEF_OUT,),
     ),
     *before(
         check=pump_findings.SEE_THE_DISTRIBUTOR_SEAT,
-        why="whether it went home by hand is felt before it is lifted",
+        why="feel whether it seated by hand before you lift it",
         source=COMMON_PRACTICE,
         openings=(Access.DISTRIBUTOR_OUT,),
     ),
     *before(
         check=pump_findings.WATCH_THE_ROTOR_CRANKED,
-        why="a rotor can be watched only while the distributor is in",
+        why="you can watch a rotor only while the distributor is in",
         source=JUDGEMENT,
         openings=(
             Access.DISTRIBUTOR_OUT,

@@ -41,7 +41,7 @@ _SUMP = (
             assembly_left_out.COUNT_THE_CRANK_PLUGS,
             oil_contamination.LOOK_FOR_THE_WATER,
         ),
-        why="what lies in the sump is photographed and bagged by place before anything else",
+        why="photograph and bag what lies in the sump by place before anything else",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
@@ -55,7 +55,7 @@ _SUMP = (
             assembly_findings.FEEL_TORQUE_ON_LOOSENING,
             delivery_galleries.PRIME_AND_WATCH_FROM_BELOW,
         ),
-        why="locks, marks and loose pieces are seen before anything is turned or loosened",
+        why="look at locks, marks and loose pieces before you turn or loosen anything",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
@@ -66,32 +66,32 @@ _SUMP = (
             assembly_findings.FEEL_TORQUE_ON_LOOSENING,
             delivery_galleries.PRIME_AND_WATCH_FROM_BELOW,
         ),
-        why="debris falls off the mesh when the pickup is moved, and oil washes it off",
+        why="debris falls off the screen when you move the pickup, and oil washes it off",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
         check=suction_sump.LOOK_AT_SUMP_FLOOR,
         then=(suction_pickup.MEASURE_PICKUP_GAP, suction_pickup.LOOK_AT_BAFFLES),
-        why="clay leaves a print of its own, and oil poured in washes the floor",
+        why="clay leaves its own print, and oil poured in washes the floor",
         source=JUDGEMENT,
     ),
     FirstOf(
         check=delivery_galleries.LOOK_FOR_A_PLUG_IN_THE_SUMP,
         then=(suction_pickup.MEASURE_PICKUP_GAP, suction_pickup.LOOK_AT_BAFFLES),
-        why="the sump is searched before it is put up again or oil is poured into it",
+        why="search the sump before you refit it or pour oil into it",
         source=JUDGEMENT,
     ),
     FirstOf(
         check=suction_pickup.TWIST_THE_PICKUP,
         then=(suction_pickup.MEASURE_PICKUP_GAP,),
-        why="a tube that rocks is found before clay presses it home",
+        why="find a tube that rocks before clay presses it home",
         source=COMMON_PRACTICE,
     ),
     *(
         FirstOf(
             check=check,
             then=(assembly_findings.FEEL_TORQUE_ON_LOOSENING,),
-            why="it is read with every bolt still as tight as it ran",
+            why="read it with every bolt still as tight as it ran",
             source=COMMON_PRACTICE,
         )
         for check in (
@@ -105,7 +105,7 @@ _SUMP = (
     FirstOf(
         check=suction_pickup.LOOK_AT_THE_TRAY,
         then=(suction_pickup.TURN_CRANK_PAST_TRAY,),
-        why="rub marks are photographed before the crank is turned past the tray",
+        why="photograph rub marks before you turn the crank past the tray",
         source=COMMON_PRACTICE,
     ),
 )
@@ -117,7 +117,7 @@ _PUMP = (
             pump_wear.TRY_THE_COVER_JOINT_FOR_AIR,
             pump_wear.FIND_CRACKS_IN_THE_PUMP,
         ),
-        why="print and wash marks go with the first oil, soap or scraper",
+        why="the first oil, soap or scraper removes print and wash marks",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
@@ -132,7 +132,7 @@ _PUMP = (
             pump_wear.FIND_CRACKS_IN_THE_PUMP,
             pump_mount.TURN_PUMP_IN_OIL_BATH,
         ),
-        why="the oil film that shows it was wet, and how gears and debris lay, go at once",
+        why="the oil film that shows it was wet, and how gears and debris lay, are lost at once",
         source=sources.TRUCK_SERVICE_1994,
     ),
     FirstOf(
@@ -144,7 +144,7 @@ _PUMP = (
             pump_wear.FIND_CRACKS_IN_THE_PUMP,
             pump_mount.TURN_PUMP_IN_OIL_BATH,
         ),
-        why="pieces are picked from where they lay before parts are turned or cleaned",
+        why="pick pieces from where they lay before you turn or clean parts",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
@@ -155,7 +155,7 @@ _PUMP = (
             pump_bench.MEASURE_GEAR_SIDE_CLEARANCE,
             pump_wear.FIND_CRACKS_IN_THE_PUMP,
         ),
-        why="which way round the rotor stood is lost once it is lifted",
+        why="which way round the rotor stood is lost once you lift it",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
@@ -174,19 +174,19 @@ _BEARINGS = (
             bearings_measured.LAY_PLASTIC_THREAD,
             bearings_measured.MEASURE_JOURNALS_AND_SEATS,
         ),
-        why="film and debris of the likeliest bearing are seen before anything is wiped",
+        why="look at film and debris of the likeliest bearing before you wipe anything",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
         check=bearings_shell_map.MAP_ALL_SHELLS,
         then=(bearings_measured.MEASURE_JOURNALS_AND_SEATS,),
-        why="every shell is laid out as found before journals and seats are cleaned",
+        why="lay out every shell as found before you clean journals and seats",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
         check=debris_findings.OPEN_THE_CRANK_TRAPS,
         then=(bearings_measured.LAY_A_BAR_IN_THE_MAINS, delivery_galleries.SOAP_THE_GALLERY_WALLS),
-        why="what traps and oilways hold is caught before crank and block are cleaned",
+        why="catch what traps and oilways hold before you clean crank and block",
         source=JUDGEMENT,
     ),
 )

@@ -38,7 +38,7 @@ _INSTRUMENT = (
             instrument_electrical.MEASURE_THE_SENDER_RESISTANCE,
             leaks_places.LOOK_AT_THE_SENDER,
         ),
-        why="once the plug is moved a loose contact may heal for a while",
+        why="once you move the plug a loose contact may make good for a while",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
@@ -49,7 +49,7 @@ _INSTRUMENT = (
             instrument_port.BLOW_THROUGH_THE_GAUGE_LINE,
             instrument_port.TRY_THE_SENDER_ON_AIR,
         ),
-        why="oil and air push out the sludge that sat in port and sender",
+        why="oil and air push out the sludge in port and sender",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
@@ -62,13 +62,13 @@ _INSTRUMENT = (
             relief_findings.TURN_THE_RELIEF_ADJUSTER,
             suction_findings.FILL_OVER_THE_MARK,
         ),
-        why="without a true reading first a trial has nothing to compare with",
+        why="without a true reading first, a trial has nothing to compare with",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
         check=instrument_direct_gauge.LOG_PRESSURE_AND_HEAT,
         then=(oil_drained.TRY_THE_RIGHT_GRADE, suction_findings.FILL_OVER_THE_MARK),
-        why="the baseline is taken on the oil that is in it",
+        why="take the baseline on the oil that is in it",
         source=COMMON_PRACTICE,
     ),
 )
@@ -80,7 +80,7 @@ _OIL = (
             oil_contamination.CROSS_CHECK_COOLANT,
             leaks_places.FEEL_THE_CRANKCASE_BREATHE,
         ),
-        why="whether cap and stick were home is seen before they are drawn",
+        why="see whether cap and stick were seated before you pull them",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
@@ -90,7 +90,7 @@ _OIL = (
             suction_findings.THAW_THE_SUMP,
             oil_drained.TRY_THE_RIGHT_GRADE,
         ),
-        why="the level as found is read before any oil is added or drained",
+        why="read the level as found before you add or drain any oil",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
@@ -100,7 +100,7 @@ _OIL = (
             oil_drained.FILL_BY_MEASURE,
             oil_drained.TRY_THE_RIGHT_GRADE,
         ),
-        why="a sample drawn after fresh oil went in tells of the fresh oil",
+        why="a sample drawn after an oil change shows only the fresh oil",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
@@ -112,19 +112,19 @@ _OIL = (
             delivery_filter_cut.LOOP_THE_COOLER_OUT,
             suction_sump.LOOK_THROUGH_THE_DRAIN,
         ),
-        why="water, glitter and sludge are seen as they come, before the oil is poured together",
+        why="see water, glitter and sludge as they come, before you pour the oil together",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
         check=oil_drained.MEASURE_WHAT_COMES_OUT,
         then=(oil_drained.FILL_BY_MEASURE, oil_drained.TRY_THE_RIGHT_GRADE),
-        why="what was in it is measured before anything is filled in",
+        why="measure what was in it before you fill anything in",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
         check=debris_findings.LOOK_AT_THE_DRAIN_MAGNET,
         then=(oil_drained.FILL_BY_MEASURE, oil_drained.TRY_THE_RIGHT_GRADE),
-        why="the plug goes back in wiped",
+        why="wipe the plug before it goes back in",
         source=JUDGEMENT,
     ),
     FirstOf(
@@ -134,7 +134,7 @@ _OIL = (
             oil_drained.TRY_THE_RIGHT_GRADE,
             delivery_filter_cut.LOOP_THE_COOLER_OUT,
         ),
-        why="fresh oil and running move what lies on floor and screen",
+        why="fresh oil and running move debris on floor and screen",
         source=JUDGEMENT,
     ),
     FirstOf(
@@ -150,7 +150,7 @@ _OIL = (
     FirstOf(
         check=topend_feeds.FOLLOW_THE_TURBO_LINES,
         then=(topend_feeds.FLOW_TEST_THE_TURBO_FEED,),
-        why="unions and bends are seen before the feed is undone",
+        why="look at unions and bends before you undo the feed",
         source=JUDGEMENT,
     ),
 )
@@ -163,7 +163,7 @@ _FILTER = (
             pump_priming.CRANK_WITH_FILTER_OFF,
             pump_priming.FORCE_OIL_INTO_THE_PUMP,
         ),
-        why="seal, seat and the oil in the filter are seen before they are wiped or flooded",
+        why="look at seal, seat and oil in the filter before they are wiped or flooded",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
@@ -173,14 +173,14 @@ _FILTER = (
             pump_priming.CRANK_WITH_FILTER_OFF,
             pump_priming.FORCE_OIL_INTO_THE_PUMP,
         ),
-        why="how the seal sat is photographed as face and filter part",
+        why="photograph how the seal sat as you take face and filter apart",
         source=COMMON_PRACTICE,
     ),
     *(
         FirstOf(
             check=check,
             then=(pump_priming.FORCE_OIL_INTO_THE_PUMP, pump_priming.SPIN_THE_PUMP_BY_DRILL),
-            why="oil forced in, or a drill, ends the proof that the pump was dry",
+            why="oil forced in, or a drill, destroys the proof that the pump was dry",
             source=COMMON_PRACTICE,
         )
         for check in (pump_priming.CRANK_WITH_FILTER_OFF, instrument_port.CRANK_WITH_THE_PORT_OPEN)
@@ -188,7 +188,7 @@ _FILTER = (
     FirstOf(
         check=delivery_filter_cut.CUT_THE_FILTER_OPEN,
         then=(delivery_filter_cut.SORT_WHAT_THE_FILTER_HELD,),
-        why="the pleats are photographed with a scale before they are rinsed",
+        why="photograph the pleats with a scale before you rinse them",
         source=COMMON_PRACTICE,
     ),
 )
@@ -196,19 +196,19 @@ _COVERS = (
     FirstOf(
         check=topend_findings.LOOK_UNDER_THE_VALVE_COVER,
         then=(topend_findings.WATCH_OIL_AT_THE_ROCKERS, suction_pickup.LOOK_AT_HEAD_RETURNS),
-        why="dry rockers and standing oil are seen before oil is pumped or poured over them",
+        why="look at dry rockers and standing oil before oil is pumped or poured over them",
         source=JUDGEMENT,
     ),
     FirstOf(
         check=pump_findings.STROBE_THE_TIMING,
         then=(pump_findings.SEE_THE_DISTRIBUTOR_SEAT,),
-        why="slackening the clamp shifts the timing",
+        why="slackening the clamp changes the timing",
         source=JUDGEMENT,
     ),
     FirstOf(
         check=pump_drive.LOOK_DOWN_THE_DRIVE,
         then=(pump_priming.SPIN_THE_PUMP_BY_DRILL, pump_drive.MEASURE_GEAR_AND_FLOAT),
-        why="gear, pin and shaft end are photographed as they came out",
+        why="photograph gear, pin and shaft end as they come out",
         source=COMMON_PRACTICE,
     ),
     FirstOf(
@@ -218,13 +218,13 @@ _COVERS = (
             topend_cam.FEEL_THE_LIFTERS,
             delivery_galleries.ROD_THE_GALLERIES,
         ),
-        why="every plug is counted in place before oil hides it or it is drawn",
+        why="count every plug in place before oil hides it or you pull it",
         source=JUDGEMENT,
     ),
     FirstOf(
         check=suction_pickup.LOOK_AT_VALLEY_RETURNS,
         then=(delivery_galleries.PRIME_AND_WATCH_THE_VALLEY,),
-        why="oil let loose in the valley carries sludge into the returns",
+        why="oil released in the valley carries sludge into the returns",
         source=JUDGEMENT,
     ),
     FirstOf(
@@ -236,25 +236,25 @@ _COVERS = (
     FirstOf(
         check=delivery_galleries.COUNT_PLUGS_AT_THE_FRONT,
         then=(delivery_galleries.PRIME_AND_WATCH_THE_FRONT, topend_cam.LOOK_AT_THE_TENSIONERS),
-        why="plugs and seals are seen dry before oil is put to them",
+        why="look at plugs and seals dry before oil reaches them",
         source=JUDGEMENT,
     ),
     FirstOf(
         check=delivery_galleries.PRIME_AND_WATCH_THE_FRONT,
         then=(topend_cam.LOOK_AT_THE_TENSIONERS,),
-        why="whether a tensioner floods is seen while it is still bolted on",
+        why="see whether a tensioner floods while it is still bolted on",
         source=JUDGEMENT,
     ),
     FirstOf(
         check=delivery_galleries.COUNT_PLUGS_AT_THE_REAR,
         then=(delivery_galleries.ROD_THE_GALLERIES,),
-        why="every plug is counted in place before one is drawn to brush the galleries",
+        why="count every plug in place before you pull one to brush the galleries",
         source=JUDGEMENT,
     ),
     FirstOf(
         check=delivery_galleries.ROD_THE_GALLERIES,
         then=(delivery_galleries.SOAP_THE_GALLERY_WALLS,),
-        why="air and soap drive out what lay behind the plugs",
+        why="air and soap drive out what was behind the plugs",
         source=JUDGEMENT,
     ),
 )
@@ -267,7 +267,7 @@ _RELIEF = (
             relief_findings.MEASURE_RELIEF_SPRING,
             relief_findings.BENCH_TEST_RELIEF,
         ),
-        why="where it stood and what lay on the seat is seen before anything is wiped or oiled",
+        why="see where it stood and what lay on the seat before you wipe or oil anything",
         source=COMMON_PRACTICE,
     ),
 )

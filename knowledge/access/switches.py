@@ -44,7 +44,7 @@ def _set_pump(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> No
     if has(features.PUMP_ON_DISTRIBUTOR_SHAFT):
         tree[Access.PUMP_OFF] = replace(
             tree[Access.PUMP_OFF],
-            keep="where its shaft is held from above, mark and lift the distributor first; "
+            keep="if its shaft is held from above, mark and lift the distributor first; "
             + tree[Access.PUMP_OFF].keep,
         )
 
@@ -65,7 +65,7 @@ def _set_sump(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> No
         _alter(tree, Access.PICKUP_OFF, (Access.DRAINED,), 25, 15)
         tree[Access.PICKUP_OFF] = replace(
             tree[Access.PICKUP_OFF],
-            says="take the strainer out by its own cover; where it has none, the sump first",
+            says="take the strainer out by its own cover; if it has none, the sump first",
             destroys="how debris lay on the strainer",
             ready=("strainer cover gasket", "suction ring or gasket", "labelled bags"),
             tools=("torque wrench", "camera"),
@@ -73,21 +73,23 @@ def _set_sump(tree: dict[Access, Opening], has: Callable[[Finding], bool]) -> No
     if has(features.STRESSED_SUMP):
         _set_trapped(
             tree,
-            "stand gearbox and front axle up on their own, hold the engine on a hoist, and part "
-            "the sump from what it carries",
+            (
+                "support gearbox and front axle separately, hold the engine on a hoist, and part the "
+                "sump from what it carries"
+            ),
             240,
             300,
         )
         tree[Access.ENGINE_EASED] = replace(
             tree[Access.ENGINE_EASED],
             cautions=(*tree[Access.ENGINE_EASED].cautions, Caution.TRACTOR),
-            ready=("frame bolts where the manual calls for once-only bolts", "wood wedges"),
+            ready=("frame bolts, if the manual says single-use", "wood wedges"),
             tools=("rated hoist", "splitting stands for front end and gearbox", "torque wrench"),
         )
     elif has(features.TILTS):
         _set_trapped(
             tree,
-            "lift the engine off its bed until the sump clears; where it will not, take it out",
+            "lift the engine off its bed until the sump clears; if it will not, take it out",
             180,
             240,
         )

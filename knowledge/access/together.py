@@ -30,7 +30,7 @@ TOGETHER: tuple[Together, ...] = (
     Together(
         opening=Access.FILTER_OFF,
         checks=(delivery_cut.CUT_THE_FILTER_OPEN, delivery_cut.SORT_WHAT_THE_FILTER_HELD),
-        why="the filter is off: what it caught shows which part sheds metal",
+        why="the filter is off: the metal it caught shows which part sheds",
         source=COMMON_PRACTICE,
     ),
     Together(
@@ -40,13 +40,13 @@ TOGETHER: tuple[Together, ...] = (
             relief_findings.LOOK_AT_RELIEF_SEAT,
             relief_findings.BENCH_TEST_RELIEF,
         ),
-        why="the pump is on the bench: its relief valve is seen with it",
+        why="the pump is on the bench: inspect its relief valve with it",
         source=COMMON_PRACTICE,
     ),
     Together(
         opening=Access.PUMP_COVER_OFF,
         checks=(relief_findings.BENCH_TEST_RELIEF,),
-        why="the pump is open on the bench: its relief valve is tried with it",
+        why="the pump is open on the bench: test its relief valve with it",
         source=COMMON_PRACTICE,
     ),
 )

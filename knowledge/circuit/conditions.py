@@ -12,7 +12,7 @@ S = Station
 WORN_BY_HOURS = Condition(
     id="worn_by_hours",
     station=S.BEARINGS,
-    says="the engine is worn by its hours of running",
+    says="the engine is worn from long use",
     mechanism="the same hours, and the same oil, wear mains, rods, cam bearings and pump together",
     source=sources.CARLEY_2000,
     rate=Rate.COMMON,
@@ -21,29 +21,34 @@ WORN_BY_HOURS = Condition(
 READING_FALSE = Condition(
     id="reading_false",
     station=S.INSTRUMENT,
-    says="the instrument reads low or nothing while the pressure is there",
-    mechanism="sender, wire, line or gauge is at fault; the oil does not know",
+    says="the instrument reads low or zero although the pressure is there",
+    mechanism="sender, wire, line or gauge is at fault; the oil pressure is not affected",
     source=sources.NAVY_14075_INSTRUMENTS,
 )
 READING_ERRATIC = Condition(
     id="reading_erratic",
     station=S.INSTRUMENT,
     says="the instrument jumps by itself",
-    mechanism="a loose contact steps at once; an oil column cannot",
+    mechanism="a loose contact steps at once; oil pressure cannot",
     source=COMMON_PRACTICE,
 )
 OIL_ESCAPING = Condition(
     id="oil_escaping",
     station=S.LEAKS,
     says="oil is leaving the engine",
-    mechanism="an outside leak empties the sump; the pressure holds until the pickup uncovers",
+    mechanism=(
+        "an outside leak empties the sump; the pressure holds until the pickup is out of the oil"
+    ),
     source=COMMON_PRACTICE,
 )
 OIL_SHORT = Condition(
     id="oil_short",
     station=S.OIL,
-    says="too little oil stands over the pickup",
-    mechanism="the pickup uncovers and the pump draws air, first now and then, at last always",
+    says="too little oil over the pickup",
+    mechanism=(
+        "the pickup comes out of the oil and the pump draws air, at first now and then, in the "
+        "end always"
+    ),
     source=sources.UNDERSTANDING_OIL_PRESSURE,
 )
 PICKUP_UNCOVERED = Condition(
@@ -57,13 +62,16 @@ OIL_SLUDGED = Condition(
     id="oil_sludged",
     station=S.OIL,
     says="the oil has laid down sludge or varnish",
-    mechanism="oxidised or watered oil leaves deposits that narrow mesh and oilways and stick valves",
+    mechanism=(
+        "oxidised oil or oil with water in it leaves deposits that narrow screen and oilways and "
+        "make valves stick"
+    ),
     source=sources.CLUB_BLOCKED_SCREENS,
 )
 OIL_THIN = Condition(
     id="oil_thin",
     station=S.OIL,
-    says="the oil is too thin where it works",
+    says="the oil is too thin at working temperature",
     mechanism="every running clearance leaks in inverse proportion to viscosity",
     source=PHYSICS,
 )
@@ -78,14 +86,17 @@ OIL_AERATED = Condition(
     id="oil_aerated",
     station=S.OIL,
     says="air is whipped into the oil",
-    mechanism="foam is compressible: the needle flutters, worse with speed, and settles when it rests",
+    mechanism=(
+        "foam is compressible: the needle flutters, worse with speed, and settles when the "
+        "engine slows"
+    ),
     source=sources.OIL_AERATION_ARTICLE,
 )
 DIRT_IN_OIL = Condition(
     id="dirt_in_oil",
     station=S.ASSEMBLY,
     says="hard or foreign particles travel with the oil",
-    mechanism="chips, grit, fibres or sealer reach mesh, pump, valve and bearings",
+    mechanism="chips, grit, fibres or sealer reach screen, pump, relief valve and bearings",
     source=COMMON_PRACTICE,
 )
 AIR_IN_SUCTION = Condition(
@@ -105,7 +116,7 @@ SUCTION_THROTTLED = Condition(
 PUMP_SLIP = Condition(
     id="pump_slip",
     station=S.PUMP,
-    says="too much oil slips back inside the pump",
+    says="too much oil leaks back inside the pump",
     mechanism="worn end and tip clearances; the share lost is greatest when slow and hot",
     source=PHYSICS,
 )
@@ -120,14 +131,14 @@ PUMP_DRIVE_ERRATIC = Condition(
     id="pump_drive_erratic",
     station=S.PUMP,
     says="the pump's drive slips, binds or lags",
-    mechanism="delivery comes and goes with the drive; filings are shed",
+    mechanism="the pump slips with its drive; filings come off",
     source=COMMON_PRACTICE,
 )
 PUMP_DRY = Condition(
     id="pump_dry",
     station=S.PUMP,
-    says="the pump has not taken up its oil",
-    mechanism="dry clearances do not draw: no pressure until it is wetted",
+    says="the pump has not drawn oil",
+    mechanism="a dry pump cannot draw oil: no pressure until you wet it",
     source=COMMON_PRACTICE,
 )
 PUMP_CAVITATES = Condition(
@@ -148,21 +159,24 @@ RELIEF_HELD_OPEN = Condition(
     id="relief_held_open",
     station=S.RELIEF,
     says="something lies under the relief valve and holds it off its seat",
-    mechanism="a particle from a build, from the oil or from a worn part; it may move, so it comes and goes",
+    mechanism=(
+        "a particle from a build, from the oil or from a worn part; it can move, so the fault "
+        "comes and goes"
+    ),
     source=sources.EHRESMAN_1998,
 )
 RELIEF_BLEEDS = Condition(
     id="relief_bleeds",
     station=S.RELIEF,
     says="oil bleeds past the relief valve when it should be shut",
-    mechanism="like a hole near the pump: worst at idle, less felt with revs, hardly changed by heat",
+    mechanism="like a hole near the pump: worst at idle, less so with revs, hardly changed by heat",
     source=sources.PUMP_MAKER_PRESSURE_FLOW,
 )
 RELIEF_CAPS_LOW = Condition(
     id="relief_caps_low",
     station=S.RELIEF,
     says="the relief valve opens too early",
-    mechanism="pressure is steady but never gets past a low ceiling; idle may be sound",
+    mechanism="pressure is steady but never rises above a low ceiling; idle may be sound",
     source=sources.PUMP_MAKER_PRESSURE_FLOW,
 )
 RELIEF_HOLDS_HIGH = Condition(
@@ -182,43 +196,45 @@ OPEN_LEAK_INSIDE = Condition(
 CLEARANCES_WIDE = Condition(
     id="clearances_wide",
     station=S.BEARINGS,
-    says="oil runs out through wide running clearances",
+    says="oil escapes through wide running clearances",
     mechanism="the leak grows as the oil thins: good cold, low hot, worst at hot idle",
     source=PHYSICS,
 )
 FLOW_RESTRICTED = Condition(
     id="flow_restricted",
     station=S.DELIVERY,
-    says="filter, cooler or a main oilway holds the flow back",
-    mechanism="pressure is there before the restriction and missing behind it",
+    says="filter, cooler or a main oilway restricts the flow",
+    mechanism="there is pressure ahead of the restriction and none behind it",
     source=PHYSICS,
 )
 DRAINS_BACK = Condition(
     id="drains_back",
     station=S.DELIVERY,
-    says="oil runs out of the system while the engine stands",
-    mechanism="the system must be refilled at each start: late, then normal",
+    says="oil drains back while the engine stands",
+    mechanism="the oilways must refill at each start: late, then normal",
     source=COMMON_PRACTICE,
 )
 BRANCH_DRY = Condition(
     id="branch_dry",
     station=S.TOPEND,
-    says="the valve gear's or the turbo's branch gets no oil although the gauge looks good",
-    mechanism="the gauge taps the gallery, not the branch",
+    says="the valve gear or turbo gets no oil although the gauge looks good",
+    mechanism="the gauge reads the gallery, not the branch",
     source=sources.TURBO_MAKER_STARVATION,
 )
 JOURNAL_DRY = Condition(
     id="journal_dry",
     station=S.BEARINGS,
     says="one main, rod or cam bearing gets no oil although the gauge looks good",
-    mechanism="its own feed is closed or masked; the gauge taps the gallery",
+    mechanism="its own feed is blocked or masked; the gauge reads the gallery",
     source=sources.ROTATED_GALLERY_PLUG,
 )
 PRESSURE_LOW = Condition(
     id="pressure_low",
     station=S.DELIVERY,
     says="the engine's true oil pressure is low",
-    mechanism="the pump makes flow, the leaks make the pressure: flow short or leaks large",
+    mechanism=(
+        "the pump makes flow, the leaks set the pressure: too little flow or too much leakage"
+    ),
     source=PHYSICS,
 )
 PRESSURE_GONE = Condition(
@@ -232,29 +248,29 @@ PRESSURE_UNSTEADY = Condition(
     id="pressure_unsteady",
     station=S.DELIVERY,
     says="the engine's true oil pressure is unsteady",
-    mechanism="air comes through in slugs, or a valve or drive hunts",
+    mechanism="air comes through in slugs, or a relief valve or drive hunts",
     source=COMMON_PRACTICE,
 )
 PRESSURE_HIGH = Condition(
     id="pressure_high",
     station=S.DELIVERY,
     says="the engine's true oil pressure is too high",
-    mechanism="nothing relieves the pump, or the oil is too thick to be relieved",
+    mechanism="the relief valve does not open, or the oil is too thick for it",
     source=PHYSICS,
 )
 BEARINGS_STARVED = Condition(
     id="bearings_starved",
     station=S.BEARINGS,
     says="the bearings ran short of oil",
-    mechanism="low, absent or foaming oil lets the film break",
+    mechanism="with low, no or foaming oil the oil film breaks",
     source=sources.CARLEY_1997,
     damage=True,
 )
 BEARINGS_DAMAGED = Condition(
     id="bearings_damaged",
     station=S.BEARINGS,
-    says="the bearings are wiped, scored or turned",
-    mechanism="first damage or following damage: the pattern tells which",
+    says="the bearings are wiped, scored or spun",
+    mechanism="first damage or following damage: the pattern shows which",
     source=idea_from(sources.BEARING_WEAR_ANALYSIS),
     damage=True,
 )
@@ -262,23 +278,23 @@ METAL_SHED = Condition(
     id="metal_shed",
     station=S.BEARINGS,
     says="damaged parts shed metal into the oil",
-    mechanism="flakes settle in pan, screen, filter and relief valve",
+    mechanism="flakes settle in sump, screen, filter and relief valve",
     source=COMMON_PRACTICE,
     damage=True,
 )
 METAL_UNDER_RELIEF = Condition(
     id="metal_under_relief",
     station=S.RELIEF,
-    says="metal shed by the damage lies under the relief valve",
-    mechanism="following damage: from then on the valve bleeds as well and the needle wavers",
+    says="debris from the damage is under the relief valve",
+    mechanism="following damage: from then on the relief valve leaks too and the needle wavers",
     source=sources.AIRCRAFT_FAULT_ISOLATION,
     damage=True,
 )
 PUMP_SCORED = Condition(
     id="pump_scored",
     station=S.PUMP,
-    says="the pump has been scored or jammed by what came through it",
-    mechanism="following damage: a scored cover is not yet the root",
+    says="the pump has been scored or jammed by debris",
+    mechanism="following damage: a scored cover is not yet the root cause",
     source=COMMON_PRACTICE,
     damage=True,
 )
@@ -286,7 +302,7 @@ VALVE_GEAR_DRY = Condition(
     id="valve_gear_dry",
     station=S.TOPEND,
     says="the valve gear runs short of oil",
-    mechanism="lifters collapse and clatter; rockers and cams dry",
+    mechanism="lifters collapse and clatter; rockers and cams run dry",
     source=sources.CARLEY_1997,
     damage=True,
 )
@@ -294,7 +310,7 @@ ENGINE_FAILED = Condition(
     id="engine_failed",
     station=S.BEARINGS,
     says="the engine stopped, seized or broke",
-    mechanism="the end of every chain that was not stopped in time",
+    mechanism="the end of every chain of events that nobody stopped in time",
     source=sources.CARLEY_1997,
     damage=True,
 )

@@ -218,7 +218,7 @@ PLUG = Fix(
 )
 LEAK = Fix(
     id="leak",
-    says="what nobody has found yet",
+    says="faults not found yet",
     also=("rest", "unfound", "unlisted_leak"),
     closes=(
         c.CLEARANCES_WIDE,

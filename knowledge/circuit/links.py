@@ -11,7 +11,7 @@ from knowledge.stations.relief import findings as relief_findings
 OIL_THAT_LEAVES_IS_MISSED_BELOW = LinkGroup(
     id="oil_that_leaves_is_missed_below",
     station=Station.DELIVERY,
-    says="Oil that leaves the engine is missed at the pickup: pressure holds, wavers, then goes.",
+    says="Oil that leaves the engine is missing at the pickup: pressure holds, wavers, then goes.",
     parent=conditions.OIL_ESCAPING,
     effects={
         conditions.OIL_SHORT: (MOSTLY, sources.OVERHAUL_MANUAL_5_101),
@@ -22,7 +22,10 @@ OIL_THAT_LEAVES_IS_MISSED_BELOW = LinkGroup(
 PUMP_THAT_SWALLOWS_AIR = LinkGroup(
     id="pump_that_swallows_air",
     station=Station.DELIVERY,
-    says="Too little oil over the pickup: the pump swallows air, now and then at first, at last always.",
+    says=(
+        "Too little oil over the pickup: the pump draws air, at first now and then, in the end "
+        "always."
+    ),
     parent=conditions.OIL_SHORT,
     effects={
         conditions.PICKUP_UNCOVERED: (OFTEN, sources.SUMP_TILT_TEST),
@@ -36,7 +39,7 @@ PUMP_THAT_SWALLOWS_AIR = LinkGroup(
 OIL_THROWN_OFF_THE_PICKUP = LinkGroup(
     id="oil_thrown_off_the_pickup",
     station=Station.DELIVERY,
-    says="Oil thrown off the pickup lets pressure fall for as long as the manoeuvre lasts.",
+    says="Oil thrown away from the pickup drops the pressure as long as the manoeuvre lasts.",
     parent=conditions.PICKUP_UNCOVERED,
     effects={
         conditions.PRESSURE_UNSTEADY: (OFTEN, sources.SUMP_TILT_TEST),
@@ -49,7 +52,10 @@ OIL_THROWN_OFF_THE_PICKUP = LinkGroup(
 SLUDGE_SETTLES_WHERE_OIL_IS_SLOW = LinkGroup(
     id="sludge_settles_where_oil_is_slow",
     station=Station.DELIVERY,
-    says="Sludge settles on the mesh first, then in filter and oilways, and sticks valves.",
+    says=(
+        "Sludge settles on the pickup screen first, then in filter and oilways, and makes valves "
+        "stick."
+    ),
     parent=conditions.OIL_SLUDGED,
     effects={
         conditions.SUCTION_THROTTLED: (OFTEN, sources.CLUB_BLOCKED_SCREENS),
@@ -64,7 +70,7 @@ SLUDGE_SETTLES_WHERE_OIL_IS_SLOW = LinkGroup(
 THIN_OIL_LEAKS_EVERYWHERE = LinkGroup(
     id="thin_oil_leaks_everywhere",
     station=Station.DELIVERY,
-    says="Thin oil leaks from every clearance alike, so pressure sinks while nothing is broken.",
+    says="Thin oil leaks from every clearance alike, so pressure falls although nothing is broken.",
     parent=conditions.OIL_THIN,
     effects={
         conditions.PRESSURE_LOW: (MOSTLY, PHYSICS),
@@ -76,7 +82,7 @@ THIN_OIL_LEAKS_EVERYWHERE = LinkGroup(
 THICK_OIL_SHOWS_HIGH = LinkGroup(
     id="thick_oil_shows_high",
     station=Station.DELIVERY,
-    says="Thick oil shows a high gauge while far bearings and a small suction go short.",
+    says="Thick oil gives a high reading while far bearings and a small suction run short.",
     parent=conditions.OIL_THICK,
     effects={
         conditions.PRESSURE_HIGH: (OFTEN, sources.DIESEL_TESTING_MANUAL),
@@ -91,7 +97,7 @@ FOAM_CANNOT_HOLD_PRESSURE = LinkGroup(
     station=Station.DELIVERY,
     says=(
         "Oil whipped full of air cannot hold pressure: the pump cavitates, lifters collapse, "
-        "bearings starve."
+        "bearings run short."
     ),
     parent=conditions.OIL_AERATED,
     effects={
@@ -107,7 +113,7 @@ FOAM_CANNOT_HOLD_PRESSURE = LinkGroup(
 DIRT_GOES_WHERE_OIL_GOES = LinkGroup(
     id="dirt_goes_where_oil_goes",
     station=Station.DELIVERY,
-    says="Dirt goes where the oil goes: mesh, pump, relief valve, oilways, bearings.",
+    says="Dirt goes where the oil goes: screen, pump, relief valve, oilways, bearings.",
     parent=conditions.DIRT_IN_OIL,
     effects={
         conditions.SUCTION_THROTTLED: (SOMETIMES, COMMON_PRACTICE),
@@ -124,7 +130,10 @@ DIRT_GOES_WHERE_OIL_GOES = LinkGroup(
 AIR_SUCKED_IN_COMES_THROUGH_IN_SLUGS = LinkGroup(
     id="air_sucked_in_comes_through_in_slugs",
     station=Station.DELIVERY,
-    says="Air sucked in at a joint comes through in slugs: the needle wavers, and no oil shows outside.",
+    says=(
+        "Air sucked in at a joint comes through in slugs: the needle wavers, and no oil shows "
+        "outside."
+    ),
     parent=conditions.AIR_IN_SUCTION,
     effects={
         conditions.PRESSURE_UNSTEADY: (MOSTLY, COMMON_PRACTICE),
@@ -139,7 +148,10 @@ AIR_SUCKED_IN_COMES_THROUGH_IN_SLUGS = LinkGroup(
 PUMP_THAT_CANNOT_DRINK = LinkGroup(
     id="pump_that_cannot_drink",
     station=Station.DELIVERY,
-    says="A throttled suction feeds idle but not speed; the pump cavitates and pressure falls as revs rise.",
+    says=(
+        "A throttled suction is enough at idle but not at speed; the pump cavitates and pressure "
+        "falls as revs rise."
+    ),
     parent=conditions.SUCTION_THROTTLED,
     effects={
         conditions.PRESSURE_LOW: (MOSTLY, PHYSICS),
@@ -153,10 +165,7 @@ PUMP_THAT_CANNOT_DRINK = LinkGroup(
 OIL_SLIPS_BACK_INSIDE_THE_PUMP = LinkGroup(
     id="oil_slips_back_inside_the_pump",
     station=Station.DELIVERY,
-    says=(
-        "Oil that slips back inside a worn pump is missed most when the pump turns slowly and the "
-        "oil is thin."
-    ),
+    says=("Leakage inside a worn pump costs most when the pump turns slowly and the oil is thin."),
     parent=conditions.PUMP_SLIP,
     effects={
         conditions.PRESSURE_LOW: (MOSTLY, PHYSICS),
@@ -168,7 +177,7 @@ OIL_SLIPS_BACK_INSIDE_THE_PUMP = LinkGroup(
 PUMP_THAT_STANDS_STILL = LinkGroup(
     id="pump_that_stands_still",
     station=Station.DELIVERY,
-    says="A pump that stands still gives nothing at all, at once.",
+    says="A pump that stands still gives no pressure, at once.",
     parent=conditions.PUMP_NOT_TURNING,
     effects={
         conditions.PRESSURE_GONE: (ALWAYS, sources.MOTORCYCLE_MANUAL),
@@ -179,7 +188,10 @@ PUMP_THAT_STANDS_STILL = LinkGroup(
 DRIVE_THAT_SLIPS_OR_BINDS = LinkGroup(
     id="drive_that_slips_or_binds",
     station=Station.DELIVERY,
-    says="A drive that slips or binds gives pressure that comes and goes, sheds filings and at last lets go.",
+    says=(
+        "A drive that slips or binds gives pressure that comes and goes, sheds filings and "
+        "finally breaks."
+    ),
     parent=conditions.PUMP_DRIVE_ERRATIC,
     effects={
         conditions.PRESSURE_UNSTEADY: (OFTEN, idea_from(sources.WORN_GEAR_THREAD)),
@@ -193,7 +205,7 @@ DRIVE_THAT_SLIPS_OR_BINDS = LinkGroup(
 DRY_PUMP_DOES_NOT_DRAW = LinkGroup(
     id="dry_pump_does_not_draw",
     station=Station.DELIVERY,
-    says="A dry pump does not draw: no pressure until its clearances are wetted.",
+    says="A dry pump does not draw: no pressure until you wet it.",
     parent=conditions.PUMP_DRY,
     effects={
         conditions.PRESSURE_GONE: (ALWAYS, sources.FILTER_MAKER_PRIME),
@@ -204,7 +216,7 @@ DRY_PUMP_DOES_NOT_DRAW = LinkGroup(
 PUMP_THAT_RATTLES_AT_SPEED = LinkGroup(
     id="pump_that_rattles_at_speed",
     station=Station.DELIVERY,
-    says="A cavitating pump loses delivery as it is turned faster.",
+    says="A cavitating pump delivers less the faster it turns.",
     parent=conditions.PUMP_CAVITATES,
     effects={
         conditions.PRESSURE_LOW: (OFTEN, PHYSICS),
@@ -216,7 +228,7 @@ PUMP_THAT_RATTLES_AT_SPEED = LinkGroup(
 WRONG_PUMP_IS_SHORT_FROM_NEW = LinkGroup(
     id="wrong_pump_is_short_from_new",
     station=Station.DELIVERY,
-    says="A wrong, reversed or masked pump is short of delivery from its first turn.",
+    says="A wrong, reversed or masked pump delivers too little from its first turn.",
     parent=conditions.DELIVERY_REDUCED,
     effects={
         conditions.PRESSURE_LOW: (ALWAYS, PHYSICS),
@@ -229,7 +241,7 @@ PARTICLE_UNDER_THE_VALVE = LinkGroup(
     id="particle_under_the_valve",
     station=Station.DELIVERY,
     says="A particle under the relief valve holds it open: oil bleeds past, and the needle may waver.",
-    note="Whatever it is and wherever it came from: its form says which.",
+    note="Its shape shows what it is and where it came from.",
     parent=conditions.RELIEF_HELD_OPEN,
     effects={
         conditions.RELIEF_BLEEDS: (ALWAYS, sources.EHRESMAN_1998),
@@ -247,7 +259,7 @@ PARTICLE_UNDER_THE_VALVE = LinkGroup(
 VALVE_THAT_NEVER_QUITE_SHUTS = LinkGroup(
     id="valve_that_never_quite_shuts",
     station=Station.DELIVERY,
-    says="A relief valve that never quite shuts robs the engine all the time, most at idle.",
+    says="A relief valve that never quite shuts loses oil all the time, most at idle.",
     parent=conditions.RELIEF_BLEEDS,
     effects={
         conditions.PRESSURE_LOW: (ALWAYS, PHYSICS),
@@ -260,7 +272,7 @@ VALVE_THAT_NEVER_QUITE_SHUTS = LinkGroup(
 VALVE_THAT_OPENS_EARLY = LinkGroup(
     id="valve_that_opens_early",
     station=Station.DELIVERY,
-    says="A relief valve that opens early sets a low ceiling and leaves idle alone.",
+    says="A relief valve that opens early sets a low ceiling and does not affect idle.",
     parent=conditions.RELIEF_CAPS_LOW,
     effects={
         conditions.PRESSURE_LOW: (MOSTLY, PHYSICS),
@@ -271,7 +283,7 @@ VALVE_THAT_OPENS_EARLY = LinkGroup(
 VALVE_THAT_DOES_NOT_RELIEVE = LinkGroup(
     id="valve_that_does_not_relieve",
     station=Station.DELIVERY,
-    says="A relief valve that does not relieve lets cold pressure climb with the revs.",
+    says="A relief valve that does not open lets cold pressure climb with the revs.",
     parent=conditions.RELIEF_HOLDS_HIGH,
     effects={
         conditions.PRESSURE_HIGH: (ALWAYS, sources.MOTORCYCLE_MANUAL),
@@ -282,7 +294,7 @@ VALVE_THAT_DOES_NOT_RELIEVE = LinkGroup(
 OPENING_INSIDE_THE_ENGINE = LinkGroup(
     id="opening_inside_the_engine",
     station=Station.DELIVERY,
-    says="An opening inside the engine takes oil like a hole: low at all speeds, hot or cold.",
+    says="An opening inside the engine leaks like a hole: low at all speeds, hot or cold.",
     parent=conditions.OPEN_LEAK_INSIDE,
     effects={
         conditions.PRESSURE_LOW: (MOSTLY, sources.GALLERY_PLUG_LEFT_OUT),
@@ -294,7 +306,7 @@ OPENING_INSIDE_THE_ENGINE = LinkGroup(
 WIDE_CLEARANCES_DRAIN_THE_GALLERY = LinkGroup(
     id="wide_clearances_drain_the_gallery",
     station=Station.DELIVERY,
-    says="Wide running clearances drain the gallery as soon as the oil is hot.",
+    says="Wide running clearances empty the gallery as soon as the oil is hot.",
     parent=conditions.CLEARANCES_WIDE,
     effects={
         conditions.PRESSURE_LOW: (ALWAYS, PHYSICS),
@@ -306,7 +318,7 @@ WIDE_CLEARANCES_DRAIN_THE_GALLERY = LinkGroup(
 FLOW_HELD_BACK = LinkGroup(
     id="flow_held_back",
     station=Station.DELIVERY,
-    says="A choked filter, cooler or oilway leaves what lies behind it short.",
+    says="A blocked filter, cooler or oilway leaves everything behind it short of oil.",
     parent=conditions.FLOW_RESTRICTED,
     effects={
         conditions.PRESSURE_LOW: (OFTEN, sources.MARINE_DIESEL_MANUAL),

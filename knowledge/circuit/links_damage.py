@@ -32,7 +32,7 @@ DRY_BRANCH_BEHIND_A_GOOD_GAUGE = LinkGroup(
 LOW_PRESSURE_STARVES = LinkGroup(
     id="low_pressure_starves",
     station=Station.DELIVERY,
-    says="Low pressure starves lifters first and bearings next.",
+    says="Low pressure leaves lifters short of oil first, then bearings.",
     parent=conditions.PRESSURE_LOW,
     effects={
         conditions.VALVE_GEAR_DRY: (OFTEN, sources.CARLEY_1997),
@@ -56,7 +56,7 @@ NO_PRESSURE_STARVES_IN_SECONDS = LinkGroup(
 SLUGS_OF_AIR_STARVE = LinkGroup(
     id="slugs_of_air_starve",
     station=Station.DELIVERY,
-    says="Each slug of air starves a rod bearing a little, one event at a time.",
+    says="Each slug of air leaves a rod bearing short of oil a little, again and again.",
     parent=conditions.PRESSURE_UNSTEADY,
     effects={
         conditions.BEARINGS_STARVED: (SOMETIMES, idea_from(sources.SUMP_TILT_TEST)),
@@ -68,7 +68,7 @@ SLUGS_OF_AIR_STARVE = LinkGroup(
 STARVED_BEARING_WIPES = LinkGroup(
     id="starved_bearing_wipes",
     station=Station.DELIVERY,
-    says="A starved bearing wipes: that damage follows, it did not come first.",
+    says="A bearing short of oil wipes: that damage is a result, it did not come first.",
     parent=conditions.BEARINGS_STARVED,
     effects={
         conditions.BEARINGS_DAMAGED: (OFTEN, sources.RECONDITIONER_BEARINGS),
@@ -79,7 +79,7 @@ STARVED_BEARING_WIPES = LinkGroup(
 DAMAGED_BEARING_SHEDS_AND_SEIZES = LinkGroup(
     id="damaged_bearing_sheds_and_seizes",
     station=Station.DELIVERY,
-    says="A damaged bearing sheds metal, knocks, and at last seizes or lets a rod go.",
+    says="A damaged bearing sheds metal, knocks, and finally seizes or breaks a rod.",
     parent=conditions.BEARINGS_DAMAGED,
     effects={
         conditions.METAL_SHED: (MOSTLY, sources.AIRCRAFT_FAULT_ISOLATION),
@@ -91,7 +91,7 @@ DAMAGED_BEARING_SHEDS_AND_SEIZES = LinkGroup(
 SHED_METAL_COMES_ROUND_AGAIN = LinkGroup(
     id="shed_metal_comes_round_again",
     station=Station.DELIVERY,
-    says="Metal that was shed comes round again: it scores the pump and lies under the relief valve.",
+    says="Shed metal circulates: it scores the pump and gets under the relief valve.",
     parent=conditions.METAL_SHED,
     effects={
         conditions.PUMP_SCORED: (SOMETIMES, COMMON_PRACTICE),
@@ -103,8 +103,8 @@ SHED_METAL_COMES_ROUND_AGAIN = LinkGroup(
 METAL_THAT_FOLLOWED_IS_FOUND_THERE = LinkGroup(
     id="metal_that_followed_is_found_there",
     station=Station.DELIVERY,
-    says="Metal that the damage put under the relief valve is found there, and the needle wavers from it.",
-    note="The chain ends here: what the lost pressure damages further is cut off, so no circle arises.",
+    says="Metal from the damage gets under the relief valve, and the needle wavers.",
+    note="The chain ends here: damage from the lost pressure is cut off, so that no loop arises.",
     parent=conditions.METAL_UNDER_RELIEF,
     effects={
         relief_findings.DEBRIS_ON_RELIEF_SEAT: (MOSTLY, COMMON_PRACTICE),

@@ -18,8 +18,8 @@ from knowledge.stations.topend import causes as topend_causes
 METAL_GOES_TO_THE_FILTER = LinkGroup(
     id="metal_goes_to_the_filter",
     station=Station.BEARINGS,
-    says="Metal that is shed goes to the filter, to every trap and, at last, everywhere.",
-    note="Misleads when metal is taken for the root: it says that something came apart, not why.",
+    says="Shed metal goes to the filter, to every trap and, in the end, everywhere.",
+    note="Misleads when metal is taken for the root cause: it shows that a part broke up, not why.",
     links=(
         *effects_of(
             conditions.METAL_SHED,
@@ -58,7 +58,7 @@ WHAT_THE_MAGNET_PICKS_UP = LinkGroup(
 METAL_SHED_FIRST_HOLDS_THE_VALVE = LinkGroup(
     id="metal_shed_first_holds_the_valve",
     station=Station.BEARINGS,
-    says="A part that sheds metal first, before anything ran dry, can put a sliver under the relief valve.",
+    says="A part that sheds metal before anything ran dry can put a sliver under the relief valve.",
     child=conditions.RELIEF_HELD_OPEN,
     origins={
         pump_causes.PUMP_GEAR_WEAR: (SELDOM, JUDGEMENT),
@@ -80,7 +80,10 @@ METAL_SHED_FIRST_HOLDS_THE_VALVE = LinkGroup(
 COPPER_NEED_NOT_BE_THE_CRANK = LinkGroup(
     id="copper_need_not_be_the_crank",
     station=Station.BEARINGS,
-    says="Copper or grey flakes need not be the crank's: cam bearings are made of the same.",
+    says=(
+        "Copper or grey flakes need not come from the crank: cam bearings are made of the same "
+        "metal."
+    ),
     parent=topend_causes.CAM_BEARING_WEAR,
     effects={
         findings.COPPER_FLAKES: (SOMETIMES, COMMON_PRACTICE),
@@ -106,7 +109,7 @@ GRIT_FROM_THE_WORKSHOP = LinkGroup(
 WHAT_OLD_OIL_LAYS_DOWN = LinkGroup(
     id="what_old_oil_lays_down",
     station=Station.BEARINGS,
-    says="Old oil lays down hard carbon, and sludge in the crank's traps.",
+    says="Old oil leaves hard carbon, and sludge in the crank's traps.",
     links=(
         *effects_of(
             conditions.OIL_SLUDGED,
@@ -131,7 +134,10 @@ WHAT_OLD_OIL_LAYS_DOWN = LinkGroup(
 DRILLING_PACKED_FULL = LinkGroup(
     id="drilling_packed_full",
     station=Station.BEARINGS,
-    says="A crank drilling packed full is a blocked oilway like any other: the rods behind it go dry.",
+    says=(
+        "A crank drilling packed full is a blocked oilway like any other: the rods behind it run "
+        "dry."
+    ),
     parent=delivery_causes_galleries.GALLERY_BLOCKED,
     effects={
         findings.CRANK_TRAP_FULL: (SOMETIMES, COMMON_PRACTICE),

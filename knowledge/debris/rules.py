@@ -27,7 +27,7 @@ BEARING_METAL = (findings.COPPER_FLAKES, findings.GREY_SOFT_FLAKES, findings.LIN
     non_matches=[example(findings.METAL_IN_FILTER)],
 )
 def fine_dust_is_no_damage(known: Known) -> Conclusions:
-    """Fine dust without flakes is running in, not damage."""
+    """Fine dust without flakes is normal run-in wear, not damage."""
     if known.has(findings.FINE_DUST_ONLY):
         yield is_absent(findings.METAL_IN_FILTER, sure=0.9)
         for metal in BEARING_METAL:
@@ -40,7 +40,7 @@ def fine_dust_is_no_damage(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.METAL_IN_FILTER])],
 )
 def clean_filter_and_clean_sump(known: Known) -> Conclusions:
-    """A filter and a sump both clean: no bearing has come apart yet.
+    """Filter and sump both clean: no bearing is breaking up yet.
 
     Misleads when both were changed or washed just before.
     """
@@ -56,7 +56,7 @@ def clean_filter_and_clean_sump(known: Known) -> Conclusions:
     non_matches=[example(findings.METAL_IN_FILTER)],
 )
 def everywhere_includes_filter_and_sump(known: Known) -> Conclusions:
-    """Metal all through the engine is in filter and sump as well."""
+    """Metal all through the engine is in filter and sump too."""
     if known.has(findings.METAL_THROUGHOUT):
         yield is_present(findings.METAL_IN_FILTER, sure=0.9)
         yield is_present(findings.METAL_IN_PAN, sure=0.9)
@@ -68,7 +68,7 @@ def everywhere_includes_filter_and_sump(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.PLUG_FUR_ONLY])],
 )
 def fur_on_the_plug_is_normal(known: Known) -> Conclusions:
-    """Thin fur alone on the drain plug is normal: no steel slivers, and little metal at all.
+    """Only thin fur on the drain plug is normal: no steel slivers, and little metal at all.
 
     Misleads as to bearing lining, which no magnet holds.
     """
@@ -83,11 +83,11 @@ def fur_on_the_plug_is_normal(known: Known) -> Conclusions:
     non_matches=[example(findings.FINE_DUST_ONLY, lacks=[findings.METAL_IN_FILTER])],
 )
 def dust_only_and_metal_do_not_fit(known: Known) -> Conclusions:
-    """Only fine dust and metal flakes in one filter cannot both be right."""
+    """The filter cannot hold only fine dust and also metal flakes."""
     if known.has(findings.FINE_DUST_ONLY) and known.has(findings.METAL_IN_FILTER):
         yield Contradiction(
             (findings.FINE_DUST_ONLY, findings.METAL_IN_FILTER),
-            "the filter holds either fine dust only or metal: spread the pleats and look again",
+            "the filter holds either only fine dust or metal: spread the pleats and look again",
             findings.METAL_IN_FILTER,
         )
 
@@ -98,10 +98,12 @@ def dust_only_and_metal_do_not_fit(known: Known) -> Conclusions:
     non_matches=[example(findings.FINE_DUST_ONLY)],
 )
 def flakes_or_copper_found(known: Known) -> Conclusions:
-    """Metal flakes or copper found: do not run until the bearings have been seen."""
+    """Metal flakes or copper found: do not run until you have inspected the bearings."""
     if known.has(findings.METAL_IN_FILTER) or any(known.has(metal) for metal in BEARING_METAL):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Metal flakes found; fine grey dust is the limit: do not run until the bearings "
-            "have been seen.",
+            (
+                "Metal flakes found; fine grey dust is the limit: do not run until you have inspected "
+                "the bearings."
+            ),
         )

@@ -54,7 +54,7 @@ CLEARANCES = (
     CardFigure(
         id="journal_out_of_round",
         section=Section.CLEARANCES,
-        says="most a journal may be out of round or tapered",
+        says="greatest out of round or taper of a journal",
         manual=CRANKSHAFT,
         rank=17,
         form=Form.MOST,
@@ -65,7 +65,7 @@ CLEARANCES = (
     CardFigure(
         id="journal_taper",
         section=Section.CLEARANCES,
-        says="most a journal may taper, where it is printed by itself",
+        says="greatest taper of a journal, if printed by itself",
         manual=CRANKSHAFT,
         rank=42,
         form=Form.MOST,
@@ -75,7 +75,7 @@ CLEARANCES = (
     CardFigure(
         id="bore_oval",
         section=Section.CLEARANCES,
-        says="most a main or rod bore may be out of round",
+        says="greatest out of round of a main or rod bore",
         manual=HOUSINGS,
         rank=43,
         form=Form.MOST,
@@ -85,7 +85,7 @@ CLEARANCES = (
     CardFigure(
         id="bore_taper",
         section=Section.CLEARANCES,
-        says="most a main or rod bore may be tapered or bell-mouthed",
+        says="greatest taper or bell mouth of a main or rod bore",
         manual=HOUSINGS,
         rank=43,
         form=Form.MOST,
@@ -107,7 +107,7 @@ CLEARANCES = (
     CardFigure(
         id="lifter_clearance",
         section=Section.CLEARANCES,
-        says="lifter in its bore, on the diameter",
+        says="lifter clearance in its bore, on the diameter",
         manual="camshaft: fits and wear limits",
         rank=18,
         form=Form.FITTED,
@@ -152,7 +152,7 @@ CLEARANCES = (
     CardFigure(
         id="pump_cover_hollow",
         section=Section.CLEARANCES,
-        says="most hollow or groove in the pump's cover",
+        says="deepest hollow or groove in the pump cover",
         manual=PUMP,
         rank=20,
         form=Form.MOST,
@@ -224,7 +224,7 @@ CLEARANCES = (
     CardFigure(
         id="sump_flange_flat",
         section=Section.CLEARANCES,
-        says="most the sump's flange may be out of flat",
+        says="greatest unevenness of the sump flange",
         manual="sump: inspection",
         rank=41,
         form=Form.MOST,

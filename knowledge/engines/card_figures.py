@@ -28,7 +28,7 @@ PRESSURES = (
     CardFigure(
         id="hot_idle_pressure",
         section=Section.PRESSURES,
-        says="least oil pressure at hot idle",
+        says="lowest oil pressure at hot idle",
         manual=LUBRICATION,
         rank=1,
         form=Form.LEAST,
@@ -39,7 +39,7 @@ PRESSURES = (
     CardFigure(
         id="hot_running_pressure",
         section=Section.PRESSURES,
-        says="least oil pressure hot at 2000 rpm",
+        says="lowest oil pressure hot at 2000 rpm",
         manual=LUBRICATION,
         rank=3,
         form=Form.LEAST,
@@ -50,7 +50,7 @@ PRESSURES = (
     CardFigure(
         id="stop_idle_pressure",
         section=Section.PRESSURES,
-        says="oil pressure at idle below which the engine must be stopped",
+        says="stop the engine below this oil pressure at idle",
         manual=LUBRICATION,
         rank=22,
         form=Form.LEAST,
@@ -60,7 +60,7 @@ PRESSURES = (
     CardFigure(
         id="stop_running_pressure",
         section=Section.PRESSURES,
-        says="oil pressure at 2000 rpm or more below which the engine must be stopped",
+        says="stop the engine below this oil pressure at 2000 rpm or more",
         manual=LUBRICATION,
         rank=22,
         form=Form.LEAST,
@@ -81,7 +81,7 @@ PRESSURES = (
     CardFigure(
         id="cold_pressure",
         section=Section.PRESSURES,
-        says="most oil pressure cold",
+        says="highest oil pressure cold",
         manual=LUBRICATION,
         rank=24,
         form=Form.MOST,
@@ -102,7 +102,7 @@ PRESSURES = (
     CardFigure(
         id="panel_error",
         section=Section.PRESSURES,
-        says="most the panel gauge may differ from a trusted one",
+        says="greatest difference between panel and trusted gauge",
         manual=ELECTRICAL,
         rank=40,
         form=Form.MOST,
@@ -181,7 +181,7 @@ SETTINGS = (
     CardFigure(
         id="relief_spring_test_length",
         section=Section.SETTINGS,
-        says="length at which the relief spring's load is given",
+        says="length at which the load of the relief spring is stated",
         manual=VALVE,
         rank=25,
         form=Form.NOMINAL,
@@ -244,7 +244,7 @@ OIL = (
     CardFigure(
         id="fuel_share",
         section=Section.OIL,
-        says="most fuel in the oil",
+        says="highest share of fuel in the oil",
         manual="the laboratory's sheet, or the maker's oil bulletin",
         rank=43,
         form=Form.MOST,

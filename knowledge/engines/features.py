@@ -67,7 +67,7 @@ TURBOCHARGED = feature(id="turbocharged", says="a turbocharger", asks="Is there 
 TILTS = feature(
     id="tilts",
     says="an inclined or heeling installation",
-    asks="Does the engine sit inclined, heel, or work on slopes (boat, tractor)?",
+    asks="Does the engine sit at an angle, heel, or work on slopes (boat, tractor)?",
 )
 STRESSED_SUMP = feature(
     id="stressed_sump",
@@ -161,5 +161,5 @@ GAUGE_LIKE_A_LAMP = feature(
 COOLER_ON_SUCTION = feature(
     id="cooler_on_suction",
     says="a cooler or filter on the suction side of the pump",
-    asks="Does the pump suck its oil through a cooler or filter?",
+    asks="Does the pump draw its oil through a cooler or filter?",
 )

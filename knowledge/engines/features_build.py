@@ -21,15 +21,15 @@ SEVERAL_RELIEFS = feature(
 GEAR_PUMP = feature(
     id="gear_pump",
     says="a pump of two meshing gears",
-    asks="Has the oil pump two gears side by side?",
+    asks="Is it a gear pump, with two gears side by side?",
 )
 ROTOR_PUMP = feature(
     id="rotor_pump",
     says="a rotor pump",
-    asks="Has the oil pump a rotor inside a ring (gerotor)?",
+    asks="Is it a rotor pump, a rotor inside a ring (gerotor)?",
 )
 SPIN_ON_FILTER = feature(
-    id="spin_on_filter", says="a spin-on oil filter", asks="Is the oil filter a screwed-on can?"
+    id="spin_on_filter", says="a spin-on oil filter", asks="Is it a spin-on oil filter?"
 )
 CARTRIDGE_FILTER = feature(
     id="cartridge_filter",
@@ -84,7 +84,7 @@ WIRE_LIFTER_CLIPS = feature(
 CAM_PHASERS = feature(
     id="cam_phasers",
     says="oil-fed variable cam timing",
-    asks="Has it variable cam timing worked by oil?",
+    asks="Is there oil-fed variable cam timing?",
 )
 ROLLER_CRANKSHAFT = feature(
     id="roller_crankshaft",
@@ -99,7 +99,7 @@ COMMON_RAIL = feature(
 COIL_ON_PLUG = feature(
     id="coil_on_plug",
     says="an ignition coil on each plug",
-    asks="Does each spark plug carry its own coil?",
+    asks="Does each spark plug have its own coil?",
 )
 #: of each group an engine has one
 ONE_OF = (

@@ -120,7 +120,7 @@ SKEW_GEAR_SIX = Layout(
 )
 CRANK_NOSE_PUMP_FOUR = Layout(
     id="crank_nose_pump_four",
-    says="pushrod or belt-driven four, gear pump round the crank nose in the front cover",
+    says="pushrod or belt-driven four, gear pump around the crank nose in the front cover",
     has=(features.PUMP_ON_CRANK_NOSE, features.WATER_COOLED),
     lacks=(
         *drives_but(features.PUMP_ON_CRANK_NOSE),
@@ -187,7 +187,7 @@ HEAVY_DIESEL = Layout(
 )
 TRACTOR_DIESEL = Layout(
     id="tractor_diesel",
-    says="tractor diesel that works on slopes, gear-train pump, stressed sump",
+    says="tractor diesel that works on slopes, gear-train pump, sump as part of the frame",
     has=(
         features.PUMP_OUTSIDE,
         features.DIESEL,

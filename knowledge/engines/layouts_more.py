@@ -7,7 +7,7 @@ from knowledge.work import Layout
 
 CRANK_NOSE_V8 = Layout(
     id="crank_nose_v8",
-    says="pushrod V8 or V6, rotor pump round the crank nose, roller lifters",
+    says="pushrod V8 or V6, rotor pump around the crank nose, roller lifters",
     has=(
         features.PUMP_ON_CRANK_NOSE,
         features_build.ROTOR_PUMP,

@@ -51,7 +51,7 @@ def one_kind_of_each(known: Known) -> Conclusions:
     non_matches=[example(lacks=[features.RELIEF_OUTSIDE]), example()],
 )
 def valve_reached_from_outside(known: Known) -> Conclusions:
-    """A relief valve reached from outside sits in block, cover or housing."""
+    """A relief valve reached from outside is in the block, cover or housing."""
     if known.has(features.RELIEF_OUTSIDE):
         yield is_present(features_build.RELIEF_IN_BLOCK)
 
@@ -62,7 +62,7 @@ def valve_reached_from_outside(known: Known) -> Conclusions:
     non_matches=[example(features_build.GEAR_PUMP), example()],
 )
 def rotor_has_no_idler_pin(known: Known) -> Conclusions:
-    """A rotor pump has no idler gear, and so no pin of one to walk out."""
+    """A rotor pump has no idler gear, and so no idler pin that could walk out."""
     if known.has(features_build.ROTOR_PUMP):
         yield cannot_be(pump_causes_fitted.PUMP_IDLER_PIN_MIGRATED)
 
@@ -73,7 +73,7 @@ def rotor_has_no_idler_pin(known: Known) -> Conclusions:
     non_matches=[example(features_build.ROTOR_PUMP), example()],
 )
 def gears_have_no_wrong_way_round(known: Known) -> Conclusions:
-    """Two plain gears have no side that must face one way, as a rotor's ring has."""
+    """Two plain gears fit either way round; a rotor's ring does not."""
     if known.has(features_build.GEAR_PUMP):
         yield less_common(pump_causes_fitted.PUMP_ROTOR_REVERSED, Shift.STRONG_DOWN)
 
@@ -103,7 +103,7 @@ def no_filter_no_filter_faults(known: Known) -> Conclusions:
     non_matches=[example(features_build.SPIN_ON_FILTER), example()],
 )
 def element_in_a_housing(known: Known) -> Conclusions:
-    """An element is fitted wrongly more easily than a can, and brings no check flap of its own."""
+    """An element is easier to fit wrongly than a can, and has no anti-drain-back valve."""
     if known.has(features_build.CARTRIDGE_FILTER):
         yield more_common(delivery_causes.FILTER_WRONG)
         yield less_common(delivery_causes.FILTER_DRAINBACK)
@@ -115,7 +115,7 @@ def element_in_a_housing(known: Known) -> Conclusions:
     non_matches=[example(lacks=[features_build.FILTER_ADAPTER]), example()],
 )
 def one_joint_more_at_the_filter(known: Known) -> Conclusions:
-    """An adapter under the filter adds a seal, and a thread that may not suit the can."""
+    """An adapter under the filter adds a seal, and a thread that may not suit the filter."""
     if known.has(features_build.FILTER_ADAPTER):
         yield more_common(leaks_causes.FILTER_SEAL_LEAK)
         yield more_common(delivery_causes.FILTER_WRONG)
@@ -127,7 +127,7 @@ def one_joint_more_at_the_filter(known: Known) -> Conclusions:
     non_matches=[example(features_build.SENDER_BEHIND_FILTER), example()],
 )
 def gauge_that_sees_the_pump_side(known: Known) -> Conclusions:
-    """A gauge before the filter shows no loss in filter or cooler, however blocked they are."""
+    """A gauge ahead of the filter shows no loss in filter or cooler, however blocked they are."""
     if known.has(features_build.SENDER_BEFORE_FILTER):
         yield less_common(delivery_causes.FILTER_BLOCKED, Shift.STRONG_DOWN)
         yield less_common(delivery_causes.OIL_COOLER_BLOCKED, Shift.STRONG_DOWN)
@@ -139,7 +139,7 @@ def gauge_that_sees_the_pump_side(known: Known) -> Conclusions:
     non_matches=[example(lacks=[features_build.WET_BELT]), example()],
 )
 def belt_that_crumbles_in_oil(known: Known) -> Conclusions:
-    """A belt that runs in oil sheds fibres and rubber, which end in the pickup screen."""
+    """A belt that runs in oil sheds fibres and rubber, which end up on the pickup screen."""
     if known.has(features_build.WET_BELT):
         yield more_common(assembly_causes.TIMING_GEAR_SHEDDING, Shift.STRONG_UP)
         yield more_common(suction_causes.PICKUP_SCREEN_BLOCKED)
@@ -184,7 +184,7 @@ def clip_that_lets_a_lifter_out(known: Known) -> Conclusions:
     non_matches=[example(lacks=[features_build.ROLLER_CRANKSHAFT]), example()],
 )
 def rollers_need_no_pressure(known: Known) -> Conclusions:
-    """A crankshaft on rollers has no main shells to wear, wipe or spin, or to be of a wrong size."""
+    """A crankshaft on rollers has no main shells to wear, wipe, spin or be the wrong size."""
     if known.has(features_build.ROLLER_CRANKSHAFT):
         for cause in (
             bearings_causes.BEARING_WEAR_MAINS,
@@ -200,7 +200,7 @@ def rollers_need_no_pressure(known: Known) -> Conclusions:
     non_matches=[example(lacks=[features_build.SEVERAL_RELIEFS]), example()],
 )
 def several_valves_to_mix_up(known: Known) -> Conclusions:
-    """With several relief valves springs and plungers are mixed up more easily."""
+    """With several relief valves it is easier to mix up springs and plungers."""
     if known.has(features_build.SEVERAL_RELIEFS):
         yield more_common(relief_causes.RELIEF_SPRING_WRONG)
         yield more_common(relief_causes.RELIEF_PART_MISSING)
@@ -216,7 +216,7 @@ def several_valves_to_mix_up(known: Known) -> Conclusions:
     non_matches=[example(), example(features.OVERHEAD_CAM)],
 )
 def phasers_or_none(known: Known) -> Conclusions:
-    """Without oil-fed phasers none can leak; few pushrod engines have them; with them it is common."""
+    """Without oil-fed phasers none can leak; few pushrod engines have them."""
     if known.lacks(features_build.CAM_PHASERS):
         yield cannot_be(topend_causes_phasers.CAM_PHASER_LEAK)
     if known.has(features.PUSHROD_ENGINE):
@@ -235,7 +235,7 @@ def phasers_or_none(known: Known) -> Conclusions:
     non_matches=[example(features.PUMP_ON_DISTRIBUTOR_SHAFT), example()],
 )
 def no_loose_shaft_to_leave_out(known: Known) -> Conclusions:
-    """A pump on the crank, a chain or the gear train has no loose shaft that could be left out."""
+    """A pump on the crank, a chain or the gear train has no loose shaft to leave out."""
     if any(
         known.has(place)
         for place in (features.PUMP_ON_CRANK_NOSE, features.PUMP_OUTSIDE, features.PUMP_ON_CHAIN)

@@ -29,7 +29,7 @@ OIL_CHANGE = WorkArea(
     id="oil_change",
     station=Station.OIL,
     says="an oil change",
-    asks="Was the oil changed before it began?",
+    asks="Oil changed before it began?",
     causes={
         oil_causes.OIL_LEVEL_LOW: 1.0,
         oil_causes.OIL_LEVEL_HIGH: 1.0,
@@ -59,7 +59,7 @@ OIL_ADDED = WorkArea(
     id="oil_added",
     station=Station.OIL,
     says="oil topped up, or filler cap or dipstick opened",
-    asks="Was oil added, or the filler cap or dipstick opened, before it began?",
+    asks="Oil added, or filler cap or dipstick opened, before it began?",
     causes={
         leaks_causes_openings.FILLER_CAP_OFF: 1.0,
         leaks_causes.EXTERNAL_LEAK_MAJOR: 0.25,
@@ -75,7 +75,7 @@ FILTER_CHANGE = WorkArea(
     id="filter_change",
     station=Station.DELIVERY,
     says="a change of the oil filter",
-    asks="Was the oil filter changed before it began?",
+    asks="Oil filter changed before it began?",
     causes={
         delivery_causes.FILTER_WRONG: 1.0,
         leaks_causes.FILTER_SEAL_LEAK: 1.0,
@@ -95,7 +95,7 @@ OIL_PUMP = WorkArea(
     id="oil_pump",
     station=Station.PUMP,
     says="work on the oil pump",
-    asks="Was the oil pump renewed, opened or taken off before it began?",
+    asks="Oil pump renewed, opened or taken off before it began?",
     causes={
         assembly_causes_left_out.PUMP_DRIVE_LEFT_OUT: 1.0,
         pump_causes_fitted.PUMP_NOT_PRIMED: 1.0,
@@ -137,7 +137,7 @@ PUMP_DRIVE = WorkArea(
     id="pump_drive",
     station=Station.PUMP,
     says="work on the distributor or the pump's drive",
-    asks="Was the distributor or the pump's drive taken out before it began?",
+    asks="Distributor or pump drive taken out before it began?",
     causes={
         pump_causes_drive.PUMP_DRIVE_BROKEN: 1.0,
         pump_causes_drive.PUMP_DRIVE_BIND: 1.0,
@@ -154,7 +154,7 @@ RELIEF_VALVE = WorkArea(
     id="relief_valve",
     station=Station.RELIEF,
     says="work on the relief valve",
-    asks="Was the relief valve worked on before it began?",
+    asks="Relief valve worked on before it began?",
     causes={
         relief_causes.RELIEF_SPRING_WRONG: 1.0,
         relief_causes.RELIEF_PART_MISSING: 1.0,
@@ -178,7 +178,7 @@ INSTRUMENT = WorkArea(
     id="instrument",
     station=Station.INSTRUMENT,
     says="work on gauge, sender or their wiring",
-    asks="Was the gauge, the sender or wiring near it worked on before it began?",
+    asks="Gauge, sender or wiring near it worked on before it began?",
     causes={
         instrument_causes.SENDER_MISMATCH: 1.0,
         instrument_causes.SENDER_FAULTY: 0.5,
@@ -197,7 +197,7 @@ OIL_COOLER_OR_LINES = WorkArea(
     id="oil_cooler_or_lines",
     station=Station.DELIVERY,
     says="work on oil cooler, oil lines or a remote filter",
-    asks="Were oil cooler, oil lines or a remote filter worked on before it began?",
+    asks="Oil cooler, oil lines or a remote filter worked on before it began?",
     causes={
         leaks_causes.OIL_LINE_LEAK: 1.0,
         delivery_causes.OIL_COOLER_BLOCKED: 1.0,
@@ -220,7 +220,7 @@ TURBO = WorkArea(
     id="turbo",
     station=Station.TOPEND,
     says="work on the turbocharger or its oil lines",
-    asks="Was the turbo or its oil lines worked on before it began?",
+    asks="Turbo or its oil lines worked on before it began?",
     causes={
         topend_causes_feeds.TURBO_FEED_LEAK: 1.0,
         topend_causes_feeds.TURBO_FEED_RESTRICTED: 1.0,
@@ -238,7 +238,7 @@ FUEL_SYSTEM = WorkArea(
     id="fuel_system",
     station=Station.OIL,
     says="work on fuel pump, injectors, carburettor or fuel pipes",
-    asks="Were fuel pump, injectors, carburettor or fuel pipes worked on before it began?",
+    asks="Fuel pump, injectors, carburettor or fuel pipes worked on before it began?",
     causes={
         oil_causes_contamination.FUEL_DILUTION: 1.0,
         instrument_causes_line.IDLE_TOO_SLOW: 0.75,
@@ -260,7 +260,7 @@ IGNITION_OR_ELECTRICS = WorkArea(
     id="ignition_or_electrics",
     station=Station.INSTRUMENT,
     says="work on ignition, charging or electrics",
-    asks="Were ignition, charging or electrics worked on before it began?",
+    asks="Ignition, charging or electrics worked on before it began?",
     causes={
         instrument_causes.WIRING_GROUND_FAULT: 1.0,
         instrument_causes.GAUGE_FAULTY: 0.5,
@@ -277,7 +277,10 @@ ACCESSORY = WorkArea(
     id="accessory",
     station=Station.LEAKS,
     says="work on something bolted to the engine",
-    asks="Was something bolted to the engine (alternator, starter, vacuum or hydraulic pump, bracket) worked on before it began?",
+    asks=(
+        "Something bolted to the engine (alternator, starter, vacuum or hydraulic pump, bracket) "
+        "worked on before it began?"
+    ),
     causes={
         leaks_causes_openings.WRONG_GASKET_ON_ACCESSORY: 1.0,
         leaks_causes.OIL_LINE_LEAK: 0.75,
@@ -295,7 +298,7 @@ COOLING_SYSTEM = WorkArea(
     id="cooling_system",
     station=Station.OIL,
     says="work on the cooling system",
-    asks="Was the cooling system worked on before it began?",
+    asks="Cooling system worked on before it began?",
     causes={
         oil_causes_contamination.COOLANT_IN_OIL: 1.0,
         oil_causes_condition.OIL_OVERHEATED: 0.75,
@@ -310,8 +313,8 @@ COOLING_SYSTEM = WorkArea(
 STORAGE = WorkArea(
     id="storage",
     station=Station.OIL,
-    says="storage, laying up or waking from it",
-    asks="Was it laid up, stored or just woken from storage before it began?",
+    says="storage, laying up or return to use",
+    asks="Laid up, stored, or just back from storage before it began?",
     causes={
         pump_causes_fitted.PUMP_NOT_PRIMED: 1.0,
         instrument_causes.SENDER_FAULTY: 0.5,
@@ -338,7 +341,7 @@ TRANSPORT_OR_FITTING = WorkArea(
     id="transport_or_fitting",
     station=Station.ASSEMBLY,
     says="taking the engine out, moving it, or putting it in",
-    asks="Was the engine taken out, moved or put in before it began?",
+    asks="Engine taken out, moved or put in before it began?",
     causes={
         suction_causes_sump.PAN_DENTED: 1.0,
         leaks_causes_openings.SENDER_LEAK: 1.0,
@@ -360,8 +363,8 @@ TRANSPORT_OR_FITTING = WorkArea(
 CLUTCH_OR_GEARBOX = WorkArea(
     id="clutch_or_gearbox",
     station=Station.LEAKS,
-    says="work on clutch, gearbox or rear seal",
-    asks="Was the clutch, the gearbox or the rear seal worked on before it began?",
+    says="work on clutch, gearbox or rear main seal",
+    asks="Clutch, gearbox or rear main seal worked on before it began?",
     causes={
         leaks_causes.SHAFT_SEAL_LEAK: 1.0,
         leaks_causes_openings.PLUG_EXPELLED_OUTSIDE: 0.5,
@@ -380,7 +383,7 @@ NOTHING = WorkArea(
     id="nothing",
     station=Station.ASSEMBLY,
     says="nothing at all: nobody had touched the engine",
-    asks="Had nobody touched the engine before it began?",
+    asks="Nobody touched the engine before it began?",
     causes=dict.fromkeys(
         (
             *strongly_raised_by(findings.FRESHLY_REBUILT),

@@ -30,7 +30,7 @@ SUMP = WorkArea(
     id="sump",
     station=Station.SUCTION,
     says="work with the sump off",
-    asks="Was the sump off before it began?",
+    asks="Sump off before it began?",
     causes={
         suction_causes_sump.PICKUP_CLEARANCE_TIGHT: 1.0,
         suction_causes_sump.PICKUP_CLEARANCE_WIDE: 1.0,
@@ -59,7 +59,7 @@ PICKUP = WorkArea(
     id="pickup",
     station=Station.SUCTION,
     says="work on the pickup or the suction line",
-    asks="Was the pickup or the suction line worked on before it began?",
+    asks="Pickup or suction line worked on before it began?",
     causes={
         suction_causes.PICKUP_TUBE_LOOSE: 1.0,
         suction_causes.SUCTION_JOINT_AIR_LEAK: 1.0,
@@ -85,7 +85,7 @@ TIMING = WorkArea(
     id="timing",
     station=Station.ASSEMBLY,
     says="work on timing chain, gears, belt or cover",
-    asks="Was the timing chain, gear, belt or cover worked on before it began?",
+    asks="Timing chain, gear, belt or cover worked on before it began?",
     causes={
         topend_causes.TENSIONER_SEAL_LEAK: 1.0,
         delivery_causes_galleries.GALLERY_SEAL_LEAK: 1.0,
@@ -114,7 +114,7 @@ CYLINDER_HEAD = WorkArea(
     id="cylinder_head",
     station=Station.TOPEND,
     says="work on a cylinder head or its gasket",
-    asks="Was a cylinder head off before it began?",
+    asks="Cylinder head off before it began?",
     causes={
         oil_causes_contamination.COOLANT_IN_OIL: 1.0,
         topend_causes_feeds.RESTRICTOR_MISSING: 1.0,
@@ -141,7 +141,7 @@ CAMSHAFT = WorkArea(
     id="camshaft",
     station=Station.TOPEND,
     says="work on camshaft, lifters or rockers",
-    asks="Were camshaft, lifters or rockers worked on before it began?",
+    asks="Camshaft, lifters or rockers worked on before it began?",
     causes={
         topend_causes.LIFTER_BORE_LEAK: 1.0,
         topend_causes.CAM_BEARING_WEAR: 0.75,
@@ -170,7 +170,7 @@ BEARINGS = WorkArea(
     id="bearings",
     station=Station.BEARINGS,
     says="work on crank or bearings",
-    asks="Were crank or bearings worked on before it began?",
+    asks="Crank or bearings worked on before it began?",
     causes={
         assembly_causes_left_out.CRANK_PLUG_MISSING: 1.0,
         assembly_causes_left_out.CLEARANCE_SET_WIDE: 1.0,
@@ -205,7 +205,7 @@ PISTONS = WorkArea(
     id="pistons",
     station=Station.BEARINGS,
     says="work on pistons, rings or liners from below",
-    asks="Were pistons, rings or liners worked on before it began?",
+    asks="Pistons, rings or liners worked on before it began?",
     causes={
         assembly_causes.CAP_SWAPPED: 1.0,
         bearings_causes.BEARING_WRONG_SIZE: 0.75,
@@ -231,7 +231,7 @@ MACHINE_SHOP = WorkArea(
     id="machine_shop",
     station=Station.ASSEMBLY,
     says="machine shop work or hot-tank cleaning of block or crank",
-    asks="Did a machine shop work on block or crank before it began?",
+    asks="Block or crank at a machine shop before it began?",
     causes={
         delivery_causes_galleries.GALLERY_PLUG_MISSING: 1.0,
         delivery_causes_galleries.GALLERY_PLUG_TOO_DEEP: 1.0,
@@ -257,7 +257,7 @@ WHOLE_ENGINE = WorkArea(
     id="whole_engine",
     station=Station.ASSEMBLY,
     says="a rebuild of the whole engine",
-    asks="Was the engine rebuilt before it began?",
+    asks="Engine rebuilt before it began?",
     causes={
         assembly_causes_left_out.PUMP_DRIVE_LEFT_OUT: 1.0,
         assembly_causes_left_out.CRANK_PLUG_MISSING: 1.0,
@@ -332,7 +332,7 @@ OTHER_ENGINE = WorkArea(
     id="other_engine",
     station=Station.ASSEMBLY,
     says="another engine or another block was fitted",
-    asks="Was another engine fitted before it began?",
+    asks="Another engine fitted before it began?",
     causes={
         instrument_causes.SENDER_MISMATCH: 1.0,
         instrument_causes.SENDER_NOT_FITTED: 1.0,
@@ -362,7 +362,7 @@ CONVERSION = WorkArea(
     id="conversion",
     station=Station.ASSEMBLY,
     says="a conversion: dry sump, other pump, bigger sump, tuning parts",
-    asks="Was the engine converted or tuned before it began?",
+    asks="Engine converted or tuned before it began?",
     causes={
         pump_causes_fitted.PUMP_OVERSIZED: 1.0,
         pump_causes_fitted.PUMP_CAVITATION: 1.0,

@@ -68,7 +68,7 @@ AFTER_WORK: dict[Finding, dict[Cause, Shift]] = {
     non_matches=[example(lacks=[findings.SUMP_OR_PUMP_SWAPPED])],
 )
 def parts_that_do_not_belong_together(known: Known) -> Conclusions:
-    """With a different sump the baffle is easily left behind; with new parts old sludge is rarer."""
+    """With a different sump the baffle easily gets left out; with new parts old sludge is rarer."""
     if known.has(findings.SUMP_OR_PUMP_SWAPPED):
         for cause, shift in AFTER_WORK[findings.SUMP_OR_PUMP_SWAPPED].items():
             yield Shifted(cause, shift)
@@ -80,7 +80,7 @@ def parts_that_do_not_belong_together(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.JUST_WORKED_ON]), example(findings.OIL_JUST_CHANGED)],
 )
 def last_thing_touched(known: Known) -> Conclusions:
-    """After other work look first at what was touched last: joints, lines, gaskets, sealer."""
+    """After other work check first whatever was touched last: joints, lines, gaskets, sealer."""
     if known.has(findings.JUST_WORKED_ON):
         for cause, shift in AFTER_WORK[findings.JUST_WORKED_ON].items():
             yield Shifted(cause, shift)
@@ -92,7 +92,7 @@ def last_thing_touched(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.STOOD_IN_FROST]), example(findings.STOOD_LONG)],
 )
 def stood_in_the_frost(known: Known) -> Conclusions:
-    """Frost ices breather and pickup, cracks castings, and cold thick oil bursts filter seals and plugs."""
+    """Frost ices breather and pickup and cracks castings; cold thick oil bursts seals and plugs."""
     if known.has(findings.STOOD_IN_FROST):
         yield more_common(leaks_causes_openings.BREATHER_BLOCKED, Shift.STRONG_UP)
         yield more_common(suction_causes_sump.ICE_IN_PICKUP, Shift.STRONG_UP)
@@ -113,7 +113,7 @@ def stood_in_the_frost(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.HOT_AND_THIN]), example(findings.STOOD_IN_FROST)],
 )
 def hot_weather_and_thin_oil(known: Known) -> Conclusions:
-    """In heat the oil overheats more easily, and cold or thick oil explains nothing."""
+    """In hot weather the oil overheats more easily, and cold or thick oil is not the cause."""
     if known.has(findings.HOT_AND_THIN):
         yield more_common(oil_causes_condition.OIL_OVERHEATED)
         for cause in (oil_causes.VISCOSITY_TOO_HIGH, oil_causes_condition.OIL_COLD_NORMAL):
@@ -138,7 +138,7 @@ def long_idling_or_short_trips(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.SERVICE_NEGLECTED]), example(findings.OIL_JUST_CHANGED)],
 )
 def neglected_service(known: Known) -> Conclusions:
-    """Neglected service: choked screen, filter and cooler, stuck valves, wear, blocked breather."""
+    """Neglected service: blocked screen, filter or cooler, stuck valves, wear, blocked breather."""
     if known.has(findings.SERVICE_NEGLECTED):
         yield more_common(delivery_causes.FILTER_BLOCKED, Shift.STRONG_UP)
         for cause in (
@@ -161,7 +161,7 @@ def neglected_service(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.WORKED_HARD]), example(findings.IDLES_LONG)],
 )
 def worked_hard_for_long(known: Known) -> Conclusions:
-    """Full load or high speed for long uses oil, holds it up top, foams it and loads the bearings.
+    """Long full load or high speed uses oil, holds it up top, foams it and loads the bearings.
 
     The bearing poster supports the bearings only; the rest is judgement.
     """
@@ -183,7 +183,7 @@ def worked_hard_for_long(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.EARLIER_BREAKAGE]), example(findings.HIGH_MILEAGE)],
 )
 def pieces_left_from_before(known: Known) -> Conclusions:
-    """Pieces of an earlier breakage lie under the relief valve, wear the pump, upset a lifter."""
+    """Pieces from an earlier breakage can jam the relief valve or a lifter, or wear the pump."""
     if known.has(findings.EARLIER_BREAKAGE):
         for cause in (
             relief_causes.RELIEF_DEBRIS,

@@ -24,21 +24,21 @@ def history(
 HIGH_MILEAGE = history(
     id="high_mileage",
     says="high mileage or hours",
-    asks="Has it done high mileage or hours since it was last rebuilt?",
+    asks="High mileage or hours since the last rebuild?",
     source=sources.CARLEY_2000,
     also=("worn out", "old engine", "lots of miles", "high hours"),
 )
 FRESHLY_REBUILT = history(
     id="freshly_rebuilt",
     says="within the first twenty hours after a rebuild",
-    asks="Was the engine rebuilt within the last twenty running hours?",
+    asks="Rebuilt within the last twenty running hours?",
     source=COMMON_PRACTICE,
     also=("just rebuilt", "fresh engine", "first start after rebuild", "new engine"),
 )
 OIL_JUST_CHANGED = history(
     id="oil_just_changed",
     says="oil or filter changed just before",
-    asks="Was the oil or the filter changed just before it began?",
+    asks="Oil or filter changed just before it began?",
     source=sources.FILTER_MAKER_PRIME,
     also=("after oil change", "new filter", "just serviced"),
 )
@@ -52,56 +52,56 @@ STOOD_LONG = history(
 RACED_OR_HEELED = history(
     id="raced_or_heeled",
     says="raced, cornered hard, heeled, or worked on side slopes",
-    asks="Is it raced, cornered hard, heeled, or worked on side slopes?",
+    asks="Raced, cornered hard, heeled, or worked on side slopes?",
     source=sources.SUMP_TILT_TEST,
     also=("track day", "autocross", "drag race", "heeling", "side slope"),
 )
 SUMP_OR_PUMP_SWAPPED = history(
     id="sump_or_pump_swapped",
     says="a different sump, pickup or pump was fitted",
-    asks="Was a different sump, pickup or pump fitted before it began?",
+    asks="Different sump, pickup or pump fitted before it began?",
     source=COMMON_PRACTICE,
     also=("deep pan", "high volume pump fitted", "engine swap", "different oil pan"),
 )
 JUST_WORKED_ON = history(
     id="just_worked_on",
     says="other work was done on the engine just before",
-    asks="Was any other work done on or near the engine just before it began?",
+    asks="Any other work done on or near the engine just before it began?",
     source=COMMON_PRACTICE,
     also=("after maintenance", "just been in the shop", "part replaced the day before"),
 )
 STOOD_IN_FROST = history(
     id="stood_in_frost",
     says="stood or ran in frost just before",
-    asks="Had it stood, or was it running, well below freezing?",
+    asks="Standing or running well below freezing just before?",
     source=COMMON_PRACTICE,
     also=("cold soaked", "freezing", "winter", "snow"),
 )
 HOT_AND_THIN = history(
     id="hot_and_thin",
     says="hot climate or hard hot running on a thin grade",
-    asks="Was it very hot, or was a thin grade in use?",
+    asks="Very hot weather, or a thin grade in use?",
     source=COMMON_PRACTICE,
     also=("heat wave", "0W-20", "thin oil in summer"),
 )
 IDLES_LONG = history(
     id="idles_long",
     says="idles for long or makes only short cold trips",
-    asks="Does it idle for hours, or make only short cold trips?",
+    asks="Idles for hours, or makes only short cold trips?",
     source=sources.MARINE_OWNERS_MANUAL_2008,
     also=("short trips", "long idling"),
 )
 SERVICE_NEGLECTED = history(
     id="service_neglected",
     says="oil changes or level checks were neglected",
-    asks="Have oil changes or level checks been neglected?",
+    asks="Oil changes or level checks neglected?",
     source=COMMON_PRACTICE,
     also=("overdue oil", "never checks the oil", "poor maintenance", "no service history"),
 )
 WORKED_HARD = history(
     id="worked_hard",
     says="worked at full load or high speed for long",
-    asks="Was it at full load or high speed for a long time?",
+    asks="At full load or high speed for a long time?",
     source=COMMON_PRACTICE,
     also=("motorway run", "wide open", "full throttle", "towing"),
 )
@@ -115,7 +115,7 @@ EARLIER_BREAKAGE = history(
 HISTORY_UNKNOWN = history(
     id="history_unknown",
     says="newly bought or of unknown history",
-    asks="Is it newly bought, or is its history unknown?",
+    asks="Newly bought, or history unknown?",
     source=COMMON_PRACTICE,
     also=("just bought it", "unknown mileage", "used engine", "don't know its history"),
 )

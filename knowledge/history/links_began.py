@@ -27,7 +27,7 @@ from knowledge.stations.topend import causes_feeds as feeds
 LOW_EVER_SINCE_IT_WAS_BUILT = LinkGroup(
     id="low_ever_since_it_was_built",
     station=Station.ASSEMBLY,
-    says="Low ever since it was built: dirt, loose and reused parts show at the first start.",
+    says="Low ever since it was built: dirt, loose parts and reused parts show at the first start.",
     child=behaviour.LOW_FROM_FIRST_START,
     origins={
         relief.RELIEF_DEBRIS: (SOMETIMES, COMMON_PRACTICE),
@@ -58,7 +58,7 @@ LOW_EVER_SINCE_IT_WAS_BUILT = LinkGroup(
 BEGUN_WITH_FRESH_OIL = LinkGroup(
     id="begun_with_fresh_oil",
     station=Station.ASSEMBLY,
-    says="Begun with fresh oil: a heavier grade, or a rag or cap left where it was poured in.",
+    says="Began with fresh oil: a heavier grade, or a rag or cap left in the filler.",
     child=behaviour.CHANGED_WITH_OIL_CHANGE,
     origins={
         oil.VISCOSITY_TOO_HIGH: (SOMETIMES, COMMON_PRACTICE),
@@ -71,7 +71,7 @@ BEGUN_WITH_FRESH_OIL = LinkGroup(
 BEGUN_WITH_ANOTHER_PUMP = LinkGroup(
     id="begun_with_another_pump",
     station=Station.ASSEMBLY,
-    says="Begun when the pump was off: its cover and the pickup's height were set then.",
+    says="Began when the pump was off: its cover and the pickup height were set then.",
     child=behaviour.CHANGED_WITH_NEW_PUMP,
     origins={
         pump.PUMP_COVER_LOOSE: (SOMETIMES, COMMON_PRACTICE),
@@ -84,7 +84,7 @@ BEGUN_WITH_ANOTHER_PUMP = LinkGroup(
 BEGUN_WITH_OTHER_WORK = LinkGroup(
     id="begun_with_other_work",
     station=Station.ASSEMBLY,
-    says="Begun with other work: a pickup, a wire or the pump's filling may have been disturbed.",
+    says="Began with other work: it may have disturbed a pickup, a wire or the pump's prime.",
     child=behaviour.CHANGED_AFTER_OTHER_WORK,
     origins={
         instruments.SENDER_FAULTY: (SELDOM, COMMON_PRACTICE),
@@ -98,7 +98,7 @@ BEGUN_WITH_OTHER_WORK = LinkGroup(
 BEGUN_WITH_ANOTHER_GAUGE = LinkGroup(
     id="begun_with_another_gauge",
     station=Station.INSTRUMENT,
-    says="Begun when gauge or sender was changed: a wire or ground was disturbed with it.",
+    says="Began when gauge or sender was changed: a wire or ground was disturbed with it.",
     child=instrument.INSTRUMENT_JUST_CHANGED,
     origins={instruments.WIRING_GROUND_FAULT: (SOMETIMES, COMMON_PRACTICE)},
     matches=[example(instrument.INSTRUMENT_JUST_CHANGED)],

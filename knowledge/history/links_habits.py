@@ -24,7 +24,9 @@ from knowledge.stations.topend import causes as topend_causes
 SEVERAL_ENGINES_ALIKE = LinkGroup(
     id="several_engines_alike",
     station=Station.ASSEMBLY,
-    says="Where several engines show the same, it is their design, their oil or their gauge, not wear.",
+    says=(
+        "If several engines show the same, it is their design, their oil or their gauge, not wear."
+    ),
     child=findings_habits.SEVERAL_ALIKE,
     origins={
         oil_causes_condition.OIL_HOT_NORMAL: (OFTEN, COMMON_PRACTICE),
@@ -73,7 +75,7 @@ WEAK_PART_OF_THE_MODEL = LinkGroup(
 CALLED_NORMAL = LinkGroup(
     id="called_normal",
     station=Station.ASSEMBLY,
-    says="A reading the maker calls normal is mostly normal.",
+    says="A reading that the maker calls normal is mostly normal.",
     child=findings_habits.MAKER_CALLS_IT_NORMAL,
     origins={
         oil_causes_condition.OIL_HOT_NORMAL: (OFTEN, COMMON_PRACTICE),

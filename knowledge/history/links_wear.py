@@ -17,12 +17,12 @@ HOURS_WEAR_EVERYTHING_TOGETHER = LinkGroup(
     id="hours_wear_everything_together",
     station=Station.BEARINGS,
     says=(
-        "Hours of running wear mains, rods, cam bearings and pump together: one measured wide makes "
-        "the others likelier."
+        "Hours of running wear mains, rods, cam bearings and pump together: if one measures "
+        "wide, the others are likelier."
     ),
     note=(
-        "The rate of each of these causes is that of an ordinary engine, hours included; what the "
-        "root does not bring about is wear of that place alone: dirt, a poor fit, a poor part."
+        "The rate of each of these causes is that of an ordinary engine, hours included; wear at "
+        "one place alone has its own reasons: dirt, a poor fit, a poor part."
     ),
     parent=WORN_BY_HOURS,
     effects={

@@ -28,7 +28,7 @@ def marked_for(fact: Finding) -> Iterator[Shifted]:
     non_matches=[example(lacks=[findings.HIGH_MILEAGE])],
 )
 def many_hours_never_opened(known: Known) -> Conclusions:
-    """Many hours and never opened: wear and sludge come before mistakes of assembly."""
+    """Many hours and never opened: wear and sludge are likelier than mistakes at assembly."""
     if known.has(findings.HIGH_MILEAGE):
         yield from marked_for(findings.HIGH_MILEAGE)
 
@@ -39,7 +39,7 @@ def many_hours_never_opened(known: Known) -> Conclusions:
     non_matches=[example(findings.HIGH_MILEAGE)],
 )
 def first_hours_after_a_rebuild(known: Known) -> Conclusions:
-    """In the first hours after a rebuild look for what was left out, left in or put in wrong."""
+    """In the first hours after a rebuild look for parts left out, left in or fitted wrong."""
     if known.has(findings.FRESHLY_REBUILT):
         yield from marked_for(findings.FRESHLY_REBUILT)
 
@@ -50,7 +50,7 @@ def first_hours_after_a_rebuild(known: Known) -> Conclusions:
     non_matches=[example(findings.STOOD_LONG)],
 )
 def straight_after_an_oil_change(known: Known) -> Conclusions:
-    """Straight after an oil change look at what was just touched: oil, filter, plug, prime."""
+    """Straight after an oil change check what was just touched: oil, filter, plug, prime."""
     if known.has(findings.OIL_JUST_CHANGED):
         yield from marked_for(findings.OIL_JUST_CHANGED)
 
@@ -61,7 +61,7 @@ def straight_after_an_oil_change(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.STOOD_LONG])],
 )
 def stood_for_a_year(known: Known) -> Conclusions:
-    """After standing a year things have drained, dried, stuck and settled."""
+    """After standing for a year, parts have drained, dried, stuck and settled."""
     if known.has(findings.STOOD_LONG):
         yield from marked_for(findings.STOOD_LONG)
 
@@ -72,7 +72,7 @@ def stood_for_a_year(known: Known) -> Conclusions:
     non_matches=[example(findings.WORKED_HARD)],
 )
 def raced_cornered_or_heeled(known: Known) -> Conclusions:
-    """Raced, cornered or heeled: oil moves off the pickup, foams and gets hot."""
+    """Raced, cornered or heeled: oil moves away from the pickup, foams and gets hot."""
     if known.has(findings.RACED_OR_HEELED):
         yield from marked_for(findings.RACED_OR_HEELED)
 
@@ -83,7 +83,7 @@ def raced_cornered_or_heeled(known: Known) -> Conclusions:
     non_matches=[example(findings.OIL_JUST_CHANGED), example(findings.FRESHLY_REBUILT)],
 )
 def no_oil_change_lately(known: Known) -> Conclusions:
-    """With no oil change lately, the slips of an oil change are less common."""
+    """Without a recent oil change, mistakes from an oil change are less common."""
     if known.lacks(findings.OIL_JUST_CHANGED):
         for cause in strongly_raised_by(findings.OIL_JUST_CHANGED):
             yield less_common(cause)
@@ -95,7 +95,7 @@ def no_oil_change_lately(known: Known) -> Conclusions:
     non_matches=[example(findings.RACED_OR_HEELED), example(findings.WORKED_HARD)],
 )
 def on_level_ground_at_a_steady_pace(known: Known) -> Conclusions:
-    """Neither raced nor cornered nor heeled: what needs a moving sump is less common."""
+    """Neither raced nor cornered nor heeled: faults that need moving oil are less common."""
     if known.lacks(findings.RACED_OR_HEELED):
         for cause in strongly_raised_by(findings.RACED_OR_HEELED):
             yield less_common(cause)
@@ -107,7 +107,7 @@ def on_level_ground_at_a_steady_pace(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.SERVICE_NEGLECTED]), example(findings.FRESHLY_REBUILT)],
 )
 def neglected_for_long_is_not_freshly_built(known: Known) -> Conclusions:
-    """An engine whose service was long neglected is past the mistakes of its last rebuild."""
+    """An engine long neglected is past the mistakes of its last rebuild."""
     if known.has(findings.SERVICE_NEGLECTED):
         for cause in strongly_raised_by(findings.FRESHLY_REBUILT):
             yield less_common(cause)
@@ -119,7 +119,7 @@ def neglected_for_long_is_not_freshly_built(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.FRESHLY_REBUILT]), example(findings.HIGH_MILEAGE)],
 )
 def long_run_and_not_rebuilt(known: Known) -> Conclusions:
-    """An engine that ran long and was not rebuilt hides few mistakes of a rebuild."""
+    """An engine that ran long without a rebuild hides few mistakes from a rebuild."""
     if known.has(findings.HIGH_MILEAGE) and known.lacks(findings.FRESHLY_REBUILT):
         for cause in strongly_raised_by(findings.FRESHLY_REBUILT):
             yield less_common(cause)

@@ -21,7 +21,7 @@ assembly_rule = rules_of(Station.ASSEMBLY)
     non_matches=[example(), example(lacks=[features.GAUGE_LIKE_A_LAMP])],
 )
 def needle_made_to_stand_still(known: Known) -> Conclusions:
-    """A gauge made to stand at mid-scale above a few psi is not faulty for doing so."""
+    """A gauge made to show mid-scale above a few psi is not faulty when it does so."""
     if known.has(features.GAUGE_LIKE_A_LAMP):
         yield less_common(instrument_causes.SENDER_FAULTY)
         yield less_common(instrument_causes.GAUGE_FAULTY)
@@ -33,7 +33,7 @@ def needle_made_to_stand_still(known: Known) -> Conclusions:
     non_matches=[example(), example(lacks=[features.COOLER_ON_SUCTION])],
 )
 def many_joints_before_the_pump(known: Known) -> Conclusions:
-    """A cooler or filter before the pump adds unions that draw air and show no oil outside."""
+    """A cooler or filter before the pump adds joints that can draw air without leaking oil."""
     if known.has(features.COOLER_ON_SUCTION):
         yield more_common(suction_causes.SUCTION_JOINT_AIR_LEAK)
 
@@ -44,7 +44,7 @@ def many_joints_before_the_pump(known: Known) -> Conclusions:
     non_matches=[example(), example(findings.FRESHLY_REBUILT)],
 )
 def nobody_knows_its_past(known: Known) -> Conclusions:
-    """Of an engine nobody knows, expect wear and neglected oil."""
+    """In an engine of unknown history, expect wear and neglected oil."""
     if known.has(findings.HISTORY_UNKNOWN):
         yield more_common(WORN_BY_HOURS)
         yield more_common(oil_causes_condition.OIL_DEGRADED)

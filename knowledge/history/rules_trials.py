@@ -83,7 +83,7 @@ def in_vain(known: Known, kinds: tuple[TrialKind, ...]) -> bool:
     ],
 )
 def fresh_oil_to_the_mark(known: Known) -> Conclusions:
-    """Work that drains the oil ends with fresh oil to the mark: old oil, too little, or a leak is not it."""
+    """Work that drains the oil ends with a fresh, full fill: not old oil, low oil or a leak."""
     if in_vain(known, WITH_FRESH_OIL):
         yield less_common(oil_causes.OIL_LEVEL_LOW, Shift.STRONG_DOWN)
         for cause in OF_THE_OLD_OIL:
@@ -102,7 +102,7 @@ def fresh_oil_to_the_mark(known: Known) -> Conclusions:
     ],
 )
 def dipstick_first(known: Known) -> Conclusions:
-    """Nobody tries new parts before looking at dipstick and leaks: both are less likely."""
+    """Nobody tries new parts before checking dipstick and leaks: both causes are less likely."""
     if in_vain(known, AFTER_THE_DIPSTICK):
         yield less_common(oil_causes.OIL_LEVEL_LOW)
         for leak in LEVEL_GOES_FIRST:
@@ -119,7 +119,7 @@ def dipstick_first(known: Known) -> Conclusions:
     ],
 )
 def sump_was_off_in_vain(known: Known) -> Conclusions:
-    """Who renewed bearings from below had the screen before his eyes and wiped the sump."""
+    """Whoever renewed bearings from below saw the pickup screen and wiped the sump."""
     if in_vain(known, FROM_BELOW):
         yield less_common(suction_causes.PICKUP_SCREEN_BLOCKED)
         yield less_common(suction_causes_sump.FOREIGN_BODY_IN_SUMP)

@@ -116,7 +116,7 @@ def work_of(known: Known) -> Iterator[Worked]:
     ],
 )
 def work_done_lately(known: Known) -> Conclusions:
-    """Work done within the last fortnight is "just before"."""
+    """Work done within the last two weeks is "just before"."""
     for work in known.earlier_work():
         if work.before is None or work.before > LATELY:
             continue
@@ -142,7 +142,7 @@ def work_done_lately(known: Known) -> Conclusions:
     ],
 )
 def worked_on_before_it_began(known: Known) -> Conclusions:
-    """What was worked on before the trouble comes first; the longer ago, the less."""
+    """Work done just before the trouble comes first; the longer ago, the less it counts."""
     for number, work, most in work_of(known):
         for cause, share in work.area.causes.items():
             if most > 1.0:
@@ -162,7 +162,7 @@ def worked_on_before_it_began(known: Known) -> Conclusions:
     ],
 )
 def renewed_is_not_yet_worn(known: Known) -> Conclusions:
-    """What was renewed lately is not yet worn out or choked."""
+    """A part renewed lately is not yet worn out or blocked."""
     for number, work, most in work_of(known):
         for cause in work.area.renews if work.done in REPLACED else ():
             if most > 1.0:
@@ -175,7 +175,7 @@ def renewed_is_not_yet_worn(known: Known) -> Conclusions:
     non_matches=[example(earlier=[EarlierWork(areas.OIL_CHANGE)]), example()],
 )
 def nobody_had_touched_it(known: Known) -> Conclusions:
-    """Where nobody had touched the engine, mistakes of assembly and of an oil change are rarer."""
+    """If nobody had touched the engine, mistakes of assembly and of an oil change are rarer."""
     if any(work.area is areas.NOTHING for work in known.earlier_work()):
         for cause in areas.NOTHING.causes:
             yield Shifted(cause, Multiple(DOWN.value, SAME_REASON))

@@ -71,17 +71,17 @@ def seen(value: float, rpm: float, celsius: float = 90.0) -> Reading:
     non_matches=[example(patterns.GAUGE_READS_LOW), example(lacks=[patterns.GAUGE_READS_ZERO])],
 )
 def no_pressure_means_stop_now(known: Known) -> Conclusions:
-    """No pressure shown: shut down at once; do not start again before the cause is found.
+    """No pressure shown: shut down at once; do not start again until you find the cause.
 
-    Only somebody's word that a trusted gauge has shown pressure *since* takes the stop back: of
-    what was reported and read nobody knows which came first.
+    The stop ends only when a trusted gauge is recorded as having shown pressure *since*: nobody
+    knows the order of the other reports and readings.
     """
     if known.has(patterns.GAUGE_READS_ZERO):
         yield Alarm(
             Severity.STOP,
             "gauge reads zero, some pressure is needed at any speed: shut down at once, no restart "
-            "until a trusted gauge shows pressure (then record: pressure shown since) or the "
-            "cause is found",
+            "until a trusted gauge shows pressure (then record: pressure shown since) or you find "
+            "the cause",
             until=direct_gauge.PRESSURE_SHOWN_SINCE,
             low=False if any(r.pressure == 0.0 for r in running(known)) else None,
         )
@@ -103,21 +103,25 @@ def no_pressure_means_stop_now(known: Known) -> Conclusions:
     ],
 )
 def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
-    """A trusted gauge has shown pressure since: it may run under that gauge's eye.
+    """A trusted gauge has shown pressure since: run it only with that gauge on.
 
     Stop where it is reported together with a trusted gauge that reads low or zero.
     """
     if known.has(patterns.GAUGE_READS_ZERO) and known.has(direct_gauge.PRESSURE_SHOWN_SINCE):
         yield Alarm(
             Severity.CARE,
-            "gauge reads zero, a trusted gauge has shown pressure since: run only with that gauge "
-            "on and watched; if it falls as well, shut down at once",
+            (
+                "gauge reads zero, a trusted gauge has shown pressure since: run only with that gauge on "
+                "and watched; if it falls too, shut down at once"
+            ),
         )
     for low in (direct_gauge.DIRECT_GAUGE_LOW, direct_gauge.DIRECT_GAUGE_ZERO):
         if known.has(direct_gauge.PRESSURE_SHOWN_SINCE) and known.has(low):
             yield Alarm(
                 Severity.STOP,
-                "a trusted gauge is reported to show pressure and to lack it: stop, read it again",
+                (
+                    "a trusted gauge is recorded as showing pressure and as showing none: stop, read it again"
+                ),
             )
 
 
@@ -130,12 +134,14 @@ def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
     ],
 )
 def none_since_the_work(known: Known) -> Conclusions:
-    """No pressure since the work or the storage: no further start, prime with the engine still."""
+    """No pressure since the work or the storage: do not start again, prime it without running."""
     if known.has(behaviour.NONE_FROM_FIRST_START):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "no pressure since the work, limit 10 s (5 s on a fresh build): do not start again, "
-            "prime with the engine still",
+            (
+                "no pressure since the work, limit 10 s (5 s on a fresh build): do not start again, "
+                "prime with the engine stopped"
+            ),
         )
 
 
@@ -145,12 +151,14 @@ def none_since_the_work(known: Known) -> Conclusions:
     non_matches=[example(history.FRESHLY_REBUILT), example(behaviour.TEN_SECONDS_OR_MORE)],
 )
 def fresh_build_gets_half_the_time(known: Known) -> Conclusions:
-    """A fresh build gets five seconds only: its new surfaces have no film to live on."""
+    """A fresh build gets only five seconds: its new surfaces have no oil film yet."""
     if known.has(history.FRESHLY_REBUILT) and known.has(behaviour.TEN_SECONDS_OR_MORE):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "fresh build without pressure for ten seconds, limit 5 s: do not start again, prime, "
-            "then look at a bearing",
+            (
+                "fresh build without pressure for ten seconds, limit 5 s: do not start again, prime, "
+                "then inspect a bearing"
+            ),
         )
 
 
@@ -171,8 +179,8 @@ def fresh_build_gets_half_the_time(known: Known) -> Conclusions:
 def reading_below_the_stop_limit(known: Known) -> Conclusions:
     """Below 7 psi at idle, or 20 psi from 2000 rpm on, or the maker's own figures: stop.
 
-    A panel gauge may lie; stop first, then put a trusted gauge on. A reading in words is below
-    where four in ten of the speeds and pressures it may mean are.
+    A panel gauge may be wrong; stop first, then fit a trusted gauge. A reading in words counts as
+    below if four in ten of the speeds and pressures it may mean are.
     """
     for r in running(known):
         broken = broken_limits(known, r)
@@ -184,7 +192,7 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
         share = sum(sure for sure, _ in broken) / len(broken)
         if share >= ENOUGH_TO_STOP and not refuted:
             then = (
-                "the trusted gauge says so: shut down, do not run until the cause is found"
+                "the trusted gauge confirms it: shut down, do not run until you find the cause"
                 if r.gauge == "direct"
                 else "shut down, check with a trusted gauge before it runs again"
             )
@@ -204,7 +212,7 @@ def reading_below_the_stop_limit(known: Known) -> Conclusions:
     ],
 )
 def farm_diesel_below_two_bar(known: Known) -> Conclusions:
-    """A diesel below 2 bar (29 psi) at working speed, or one that swings, is stopped."""
+    """A diesel below 2 bar (29 psi) at working speed, or with a swinging needle: stop it."""
     if known.has(features.DIESEL):
         for r in running(known):
             if at_speed(r) and share_below(r, FARM_DIESEL_LEAST) >= ENOUGH_TO_STOP:
@@ -216,7 +224,7 @@ def farm_diesel_below_two_bar(known: Known) -> Conclusions:
         if known.has(direct_gauge.DIRECT_GAUGE_UNSTEADY):
             yield Alarm(
                 Severity.STOP,
-                "a trusted gauge swings on a diesel, steady within 2 or 3 psi is the limit: stop",
+                "trusted gauge swings on a diesel, limit: steady within 2 or 3 psi: stop",
             )
 
 
@@ -229,13 +237,13 @@ def farm_diesel_below_two_bar(known: Known) -> Conclusions:
     ],
 )
 def pressure_that_falls_away(known: Known) -> Conclusions:
-    """A sudden fall, or a steady sinking in one run: stop, and stay stopped till it is explained."""
+    """A sudden fall, or a steady sinking in one run: stop, and do not run until it is explained."""
     for fall in (patterns.FELL_SUDDENLY, patterns.SANK_WHILE_RUNNING):
         if known.has(fall):
             yield Alarm(
                 Severity.STOP,
-                f"{fall.says}, half the usual is the limit: stop, do not run until the cause is "
-                "found",
+                f"{fall.says}, half the usual is the limit: stop, do not run until you find the "
+                "cause",
             )
 
 
@@ -260,8 +268,10 @@ def far_too_much_when_cold(known: Known) -> Conclusions:
     if known.has(patterns_speed.CLIMBS_PAST_SETTING):
         yield Alarm(
             Severity.CARE,
-            "cold pressure climbs past the relief setting, which is the limit: back to idle, stop, "
-            "no revs before the relief valve was seen",
+            (
+                "cold pressure climbs past the relief setting, which is the limit: back to idle, stop, "
+                "no revs until you have inspected the relief valve"
+            ),
         )
 
 
@@ -271,12 +281,14 @@ def far_too_much_when_cold(known: Known) -> Conclusions:
     non_matches=[example(lacks=[behaviour.FALLS_IN_A_MANOEUVRE])],
 )
 def pressure_goes_in_the_manoeuvre(known: Known) -> Conclusions:
-    """Each fall in a bend or on a slope costs the rod bearings: break the manoeuvre off."""
+    """Each fall in a bend or on a slope damages the rod bearings: stop the manoeuvre."""
     if known.has(behaviour.FALLS_IN_A_MANOEUVRE):
         yield Alarm(
             Severity.CARE,
-            "pressure falls in the manoeuvre, the stop figure is the limit at any instant: break "
-            "it off, fill to the mark, repeat only with a second person on the gauge",
+            (
+                "pressure falls in the manoeuvre, the stop figure is the limit at any moment: break it "
+                "off, fill to the mark, repeat only with a second person on the gauge"
+            ),
         )
 
 
@@ -289,12 +301,14 @@ def pressure_goes_in_the_manoeuvre(known: Known) -> Conclusions:
     ],
 )
 def primed_in_vain(known: Known) -> Conclusions:
-    """Primed for two minutes without pressure: stop priming and find the cause."""
+    """Two minutes of priming without pressure: stop priming and find the cause."""
     if known.has(pump_priming.DRILL_GIVES_NONE):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "priming brings no pressure, limit about 2 min: stop it, do not start, find where the "
-            "oil goes or why none comes",
+            (
+                "priming brings no pressure, limit about 2 min: stop, do not start, find where the oil "
+                "goes or why none comes"
+            ),
         )
 
 
@@ -310,12 +324,14 @@ def primed_in_vain(known: Known) -> Conclusions:
     ],
 )
 def lamp_says_stop(known: Known) -> Conclusions:
-    """A lamp that comes on while running is believed until a trusted gauge belies it."""
+    """A lamp that comes on while running is right until a trusted gauge proves it wrong."""
     if known.has(patterns.LAMP_COMES_ON):
         yield Alarm(
             Severity.STOP,
-            "oil lamp or alarm on while running, its switch point is about 4.5 to 7 psi: stop, put "
-            "a trusted gauge on before it runs again",
+            (
+                "oil lamp or alarm on while running, its switch point is about 4.5 to 7 psi: stop, fit a "
+                "trusted gauge before you run it again"
+            ),
             low=False,
         )
 
@@ -330,8 +346,10 @@ def lamp_out_proves_little(known: Known) -> Conclusions:
     if known.has(features.LAMP_ONLY):
         yield Alarm(
             Severity.CARE,
-            "lamp or alarm only, its switch opens at about 4.5 to 7 psi: a lamp that is out is no "
-            "proof of enough pressure; put a trusted gauge on",
+            (
+                "lamp or alarm only, its switch opens at about 4.5 to 7 psi: a lamp that is out does not "
+                "prove enough pressure; fit a trusted gauge"
+            ),
         )
 
 
@@ -344,14 +362,16 @@ def lamp_out_proves_little(known: Known) -> Conclusions:
     ],
 )
 def truly_low_and_wavering(known: Known) -> Conclusions:
-    """Low on a trusted gauge and wavering as well: air comes through, and bearings starve.
+    """Low on a trusted gauge and wavering too: air gets through, and bearings run short of oil.
 
     The driver manual says stop when the pressure falls or swings; 2 or 3 psi is common practice.
     """
     if known.has(direct_gauge.DIRECT_GAUGE_LOW) and known.has(patterns.NEEDLE_FLICKERS):
         yield Alarm(
             Severity.STOP,
-            "pressure truly low and wavering, steady within 2 or 3 psi is the limit: stop, read "
-            "the stick, do not run until the cause is found",
+            (
+                "pressure low and wavering on a trusted gauge, limit: steady within 2 or 3 psi: stop, "
+                "read the stick, do not run until you find the cause"
+            ),
             low=False,
         )

@@ -17,7 +17,7 @@ from knowledge.stations.topend import causes as topend_causes
 DIRECT_GAUGE_WAVERS_TOO = InhibitorGroup(
     id="direct_gauge_wavers_too",
     station=Station.INSTRUMENT,
-    says="A direct gauge knows no sender and no wire: where it wavers, the oil does.",
+    says="A direct gauge needs no sender and no wire: if it wavers, the oil pressure does.",
     child=direct_gauge.DIRECT_GAUGE_UNSTEADY,
     inhibited_by={
         instrument_causes.SENDER_FAULTY: (MOSTLY, COMMON_PRACTICE),
@@ -33,7 +33,7 @@ DIRECT_GAUGE_WAVERS_TOO = InhibitorGroup(
 GOOD_AT_THE_PUMP_CLEARS_IT = InhibitorGroup(
     id="good_at_the_pump_clears_it",
     station=Station.PUMP,
-    says="Good pressure at the pump's own outlet clears the pump and everything before it.",
+    says="Good pressure at the pump outlet clears the pump and its suction.",
     child=direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY,
     inhibited_by={
         conditions.PUMP_SLIP: (ALWAYS, sources.ARMY_TM_272_TABLE),
@@ -53,7 +53,7 @@ GOOD_AT_THE_PUMP_CLEARS_IT = InhibitorGroup(
 OIL_COLUMN_CANNOT_STEP = InhibitorGroup(
     id="oil_column_cannot_step",
     station=Station.INSTRUMENT,
-    says="A needle that steps without lag is moved by a contact: a leak moves it slowly.",
+    says="A bad contact moves the needle in steps, without lag; a leak moves it slowly.",
     child=patterns.NEEDLE_STEPS_AT_ONCE,
     inhibited_by={
         conditions.CLEARANCES_WIDE: (OFTEN, PHYSICS),
@@ -66,7 +66,10 @@ OIL_COLUMN_CANNOT_STEP = InhibitorGroup(
 MORE_THAN_WARM_OIL = InhibitorGroup(
     id="more_than_warm_oil",
     station=Station.OIL,
-    says="Warm oil is low at a hot idle only; low everywhere, falling with revs or never up is more.",
+    says=(
+        "Warm oil is low only at hot idle; low everywhere, falling with revs or never rising is "
+        "more than that."
+    ),
     parent=oil_causes_condition.OIL_HOT_NORMAL,
     inhibits={
         patterns_speed.LOW_AT_ALL_SPEEDS: (MOSTLY, sources.MARINE_SERVICE_MANUAL_1999),
@@ -85,8 +88,8 @@ MORE_THAN_WARM_OIL = InhibitorGroup(
 WEAR_NEVER_COMES_AT_ONCE = InhibitorGroup(
     id="wear_never_comes_at_once",
     station=Station.BEARINGS,
-    says="Wear takes months: a sudden fall is something that broke, moved or came loose.",
-    note="A worn engine can have a sudden fault besides; then the fault is the cause.",
+    says="Wear takes months: a sudden fall means that something broke, moved or came loose.",
+    note="A worn engine can have a sudden fault too; then the fault is the cause.",
     child=patterns.FELL_SUDDENLY,
     inhibited_by={
         bearings_causes.BEARING_WEAR_MAINS: (MOSTLY, COMMON_PRACTICE),
@@ -101,7 +104,7 @@ WEAR_NEVER_COMES_AT_ONCE = InhibitorGroup(
 PAST_THE_SETTING_WITH_NO_LEAK = InhibitorGroup(
     id="past_the_setting_with_no_leak",
     station=Station.RELIEF,
-    says="Pressure that climbs past the setting has no large leak under it and a pump that delivers.",
+    says="If pressure climbs past the setting, the pump delivers and there is no large leak.",
     child=patterns_speed.CLIMBS_PAST_SETTING,
     inhibited_by={
         conditions.CLEARANCES_WIDE: (MOSTLY, PHYSICS),
@@ -115,7 +118,7 @@ PAST_THE_SETTING_WITH_NO_LEAK = InhibitorGroup(
 A_VALVE_WIDE_OPEN_IS_LOW_COLD = InhibitorGroup(
     id="a_valve_wide_open_is_low_cold",
     station=Station.RELIEF,
-    says="A relief valve stuck open, or a broken spring, keeps the pressure low with cold oil too.",
+    says="A relief valve stuck open or a broken spring keeps the pressure low with cold oil too.",
     child=patterns_speed.GOOD_COLD_LOW_HOT,
     inhibited_by={
         relief_causes.RELIEF_STUCK_OPEN: (MOSTLY, PHYSICS),
@@ -130,7 +133,10 @@ A_VALVE_WIDE_OPEN_IS_LOW_COLD = InhibitorGroup(
 GRADE_ALONE_MENDS_NO_HOLE = InhibitorGroup(
     id="grade_alone_mends_no_hole",
     station=Station.OIL,
-    says="What changed with the oil's grade alone is neither a hole nor a pump that stands still.",
+    says=(
+        "If only the oil grade changed it, the cause is neither a hole nor a pump that stands "
+        "still."
+    ),
     child=behaviour.CHANGED_WITH_GRADE,
     inhibited_by={
         pump_causes_drive.PUMP_DRIVE_BROKEN: (MOSTLY, COMMON_PRACTICE),
@@ -143,7 +149,10 @@ GRADE_ALONE_MENDS_NO_HOLE = InhibitorGroup(
 A_FIXED_LEAK_DOES_NOT_CLEAR = InhibitorGroup(
     id="a_fixed_leak_does_not_clear",
     station=Station.ASSEMBLY,
-    says="Low for the first minutes only and good ever after: no hole and no clearance mends itself.",
+    says=(
+        "Low only for the first minutes and good since: neither a hole nor a wide clearance "
+        "cures itself."
+    ),
     child=behaviour.LOW_FIRST_MINUTES_THEN_GOOD,
     inhibited_by={
         conditions.OPEN_LEAK_INSIDE: (MOSTLY, PHYSICS),
@@ -155,7 +164,7 @@ A_FIXED_LEAK_DOES_NOT_CLEAR = InhibitorGroup(
 LOW_BEFORE_THE_OIL_COULD_AGE = InhibitorGroup(
     id="low_before_the_oil_could_age",
     station=Station.OIL,
-    says="Low from the very first start after a rebuild: neither old oil nor wear had time.",
+    says="Low from the very first start after a rebuild: old oil or wear had no time to act.",
     child=behaviour.LOW_FROM_FIRST_START,
     inhibited_by={
         oil_causes_condition.OIL_DEGRADED: (MOSTLY, COMMON_PRACTICE),
@@ -168,7 +177,7 @@ LOW_BEFORE_THE_OIL_COULD_AGE = InhibitorGroup(
 A_WORN_PUMP_MAKES_NO_CEILING = InhibitorGroup(
     id="a_worn_pump_makes_no_ceiling",
     station=Station.PUMP,
-    says="A steady ceiling is the relief valve's: a worn pump catches up with revs.",
+    says="A steady ceiling comes from the relief valve: a worn pump catches up with revs.",
     child=patterns_speed.CAPPED_LOW,
     inhibited_by={conditions.PUMP_SLIP: (MOSTLY, PHYSICS)},
     matches=[example(patterns_speed.CAPPED_LOW)],

@@ -30,7 +30,7 @@ from knowledge.stations.topend import causes_feeds as topend_causes_feeds
 PASSING_LOSS = LinkGroup(
     id="passing_loss",
     station=Station.INSTRUMENT,
-    says="Pressure that comes back by itself: something sticks, slips or lets air in; wear stays.",
+    says=("Comes back by itself: something sticks, slips or lets air in; wear does not come back."),
     child=course.LOSS_IS_PASSING,
     origins={
         conditions.READING_ERRATIC: (MOSTLY, COMMON_PRACTICE),
@@ -63,7 +63,7 @@ PASSING_LOSS = LinkGroup(
 WITHOUT_ANY_PATTERN = LinkGroup(
     id="without_any_pattern",
     station=Station.INSTRUMENT,
-    says="A loss without any pattern: a contact, or something loose that sticks where it likes.",
+    says="A loss without any pattern: a bad contact, or a loose part that sticks now and then.",
     child=course.NO_PATTERN_TO_IT,
     origins={
         conditions.READING_ERRATIC: (OFTEN, COMMON_PRACTICE),
@@ -83,7 +83,7 @@ WITHOUT_ANY_PATTERN = LinkGroup(
 THE_SAME_CONDITION_AGAIN = LinkGroup(
     id="the_same_condition_again",
     station=Station.INSTRUMENT,
-    says="A loss that comes back under one condition follows oil level, heat, speed or the road.",
+    says=("A loss under one condition every time depends on oil level, heat, speed or road."),
     child=course.RETURNS_THE_SAME_WAY,
     origins={
         conditions.PICKUP_UNCOVERED: (OFTEN, COMMON_PRACTICE),
@@ -106,7 +106,7 @@ THE_SAME_CONDITION_AGAIN = LinkGroup(
 SO_FOR_YEARS = LinkGroup(
     id="so_for_years",
     station=Station.INSTRUMENT,
-    says="A reading that has stood for years is that engine's way, its gauge's, or a part chosen wrong.",
+    says=("A reading unchanged for years is normal for the engine or gauge, or a wrong part."),
     child=course.LONG_UNCHANGED,
     origins={
         oil_causes_condition.OIL_HOT_NORMAL: (OFTEN, COMMON_PRACTICE),
@@ -135,7 +135,7 @@ SO_FOR_YEARS = LinkGroup(
 WORSE_FROM_RUN_TO_RUN = LinkGroup(
     id="worse_from_run_to_run",
     station=Station.INSTRUMENT,
-    says="What grows worse from run to run wears, fills up, thins the oil or works loose.",
+    says=("Worse from run to run: wear, clogging, thinning oil or something working loose."),
     child=course.GROWS_WORSE,
     origins={
         conditions.CLEARANCES_WIDE: (OFTEN, JUDGEMENT),
@@ -165,7 +165,7 @@ WORSE_FROM_RUN_TO_RUN = LinkGroup(
 WAS_THERE_AND_IS_GONE = LinkGroup(
     id="was_there_and_is_gone",
     station=Station.INSTRUMENT,
-    says="Pressure that was there and is gone: drive, oil, pickup, relief or a plug let go, or the gauge.",
+    says=("Pressure was there and is gone: drive, oil, pickup, relief valve, plug or gauge."),
     child=course.PRESSURE_LOST,
     origins={
         conditions.PUMP_NOT_TURNING: (MOSTLY, COMMON_PRACTICE),
@@ -198,7 +198,7 @@ WAS_THERE_AND_IS_GONE = LinkGroup(
 BACK_AT_IDLE = LinkGroup(
     id="back_at_idle",
     station=Station.INSTRUMENT,
-    says="Back when the engine slows: at speed the pump takes more than reaches it, or takes air.",
+    says=("Back when the engine slows: at speed the pump gets too little oil, or draws air."),
     child=course.BACK_WHEN_SLOWED,
     origins={
         conditions.SUCTION_THROTTLED: (OFTEN, JUDGEMENT),
@@ -216,7 +216,7 @@ BACK_AT_IDLE = LinkGroup(
 GONE_AFTER_MINUTES = LinkGroup(
     id="gone_after_minutes",
     station=Station.INSTRUMENT,
-    says="Right at first and gone after minutes: the screen fills, oil stays up top, leaks out or heats.",
+    says=("Lost after minutes: the screen clogs, oil stays up top, leaks out or overheats."),
     child=course.GOES_AFTER_MINUTES,
     origins={
         conditions.SUCTION_THROTTLED: (OFTEN, JUDGEMENT),
@@ -240,7 +240,7 @@ GONE_AFTER_MINUTES = LinkGroup(
 ONLY_WHEN_LOW = LinkGroup(
     id="only_when_low",
     station=Station.INSTRUMENT,
-    says="Only when the level is down: the pickup, or a leak in its tube, stands just under the oil.",
+    says="Only when the level is down: the pickup, or a leak in its tube, is just under the oil.",
     child=course.LOW_ONLY_WHEN_LEVEL_LOW,
     origins={
         conditions.OIL_SHORT: (MOSTLY, COMMON_PRACTICE),
@@ -256,7 +256,7 @@ ONLY_WHEN_LOW = LinkGroup(
 WET_WEATHER = LinkGroup(
     id="wet_weather",
     station=Station.INSTRUMENT,
-    says="Rain and spray reach plugs and wires, not the oil.",
+    says="Rain and spray affect plugs and wires, not the oil.",
     child=course.WORSE_IN_THE_WET,
     origins={
         instrument_causes.WIRING_GROUND_FAULT: (OFTEN, COMMON_PRACTICE),
@@ -268,7 +268,7 @@ WET_WEATHER = LinkGroup(
 NOISE_ENDS_WITH_THE_LOSS = LinkGroup(
     id="noise_ends_with_the_loss",
     station=Station.INSTRUMENT,
-    says="A noise that ends as the pressure returns: the loss is real, and parts ran dry or slipped.",
+    says="A noise that stops as the pressure returns: the loss is real; parts ran dry or slipped.",
     child=course.NOISE_WITH_PRESSURE_LOSS,
     origins={
         conditions.PRESSURE_GONE: (SOMETIMES, JUDGEMENT),
@@ -283,7 +283,7 @@ NOISE_ENDS_WITH_THE_LOSS = LinkGroup(
 GRINDING = LinkGroup(
     id="grinding",
     station=Station.INSTRUMENT,
-    says="Grinding comes from a drive that slips or binds, from a piece in the pump, or from bare bearings.",
+    says="Grinding comes from a drive that slips or binds, a piece in the pump, or bare bearings.",
     child=course.GRINDING_NOISE,
     origins={
         conditions.PUMP_DRIVE_ERRATIC: (SOMETIMES, JUDGEMENT),
@@ -301,7 +301,7 @@ GRINDING = LinkGroup(
 SQUEAKING = LinkGroup(
     id="squeaking",
     station=Station.INSTRUMENT,
-    says="A squeak comes from metal that rubs dry: drive, bearings or valve gear.",
+    says="A squeak comes from dry metal rubbing: drive, bearings or valve gear.",
     child=course.SQUEAKING_NOISE,
     origins={
         pump_causes_drive.PUMP_DRIVE_BIND: (SOMETIMES, JUDGEMENT),
@@ -315,7 +315,7 @@ SQUEAKING = LinkGroup(
 STOPPED_BY_ITS_SWITCH = LinkGroup(
     id="stopped_by_its_switch",
     station=Station.INSTRUMENT,
-    says="A low-pressure switch stops the engine for a real loss, or by itself.",
+    says="A low-pressure switch stops the engine for a real loss, or because the switch is faulty.",
     child=course.PROTECTION_TRIPPED,
     origins={
         conditions.PRESSURE_GONE: (OFTEN, JUDGEMENT),
@@ -330,7 +330,7 @@ STOPPED_BY_ITS_SWITCH = LinkGroup(
 ALARM_WITHOUT_A_NAME = LinkGroup(
     id="alarm_without_a_name",
     station=Station.INSTRUMENT,
-    says="An alarm without a name may be for pressure, for heat, or false.",
+    says="A general alarm may be for pressure, for heat, or false.",
     child=course.GENERAL_ALARM,
     origins={
         conditions.PRESSURE_GONE: (SOMETIMES, JUDGEMENT),
@@ -345,7 +345,7 @@ ALARM_WITHOUT_A_NAME = LinkGroup(
 ROUGH_RUNNING = LinkGroup(
     id="rough_running",
     station=Station.INSTRUMENT,
-    says="Rough running goes with dry valve gear, slipped timing, fuel or coolant that gets in.",
+    says="Rough running goes with dry valve gear, slipped timing, or fuel or coolant getting in.",
     child=course.ENGINE_RUNS_ROUGH,
     origins={
         conditions.VALVE_GEAR_DRY: (SOMETIMES, JUDGEMENT),
@@ -364,7 +364,7 @@ ROUGH_RUNNING = LinkGroup(
 CLUTCH_PUSHES_THE_CRANK = LinkGroup(
     id="clutch_pushes_the_crank",
     station=Station.INSTRUMENT,
-    says="The clutch pushes the crank forward: a worn thrust bearing lets oil out, or shifts the drive.",
+    says=("The clutch pushes the crank forward: a worn thrust bearing leaks, or the drive moves."),
     child=course.FALLS_WITH_CLUTCH,
     origins={
         bearings_causes.THRUST_BEARING_WEAR: (SOMETIMES, JUDGEMENT),
@@ -375,7 +375,7 @@ CLUTCH_PUSHES_THE_CRANK = LinkGroup(
 DOES_NOT_START = LinkGroup(
     id="does_not_start",
     station=Station.INSTRUMENT,
-    says="What turns the pump may turn ignition, injection or cam as well: then it does not start.",
+    says="The pump's drive may also drive ignition, injection or cam: then it does not start.",
     child=course.WILL_NOT_START,
     origins={
         pump_causes_drive.PUMP_DRIVE_BROKEN: (SELDOM, JUDGEMENT),

@@ -14,7 +14,7 @@ from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 LATE_AND_WAVERING_AFTER_STANDING = LinkGroup(
     id="late_and_wavering_after_standing",
     station=Station.INSTRUMENT,
-    says="Late after standing and wavering after that: air gets in on the suction side.",
+    says="Late after standing, then wavering: air gets in on the suction side.",
     links=(
         *effects_of(
             conditions.AIR_IN_SUCTION,
@@ -35,7 +35,7 @@ LATE_AND_WAVERING_AFTER_STANDING = LinkGroup(
 UNSTEADY_ONLY_AT_HIGH_REVS = LinkGroup(
     id="unsteady_only_at_high_revs",
     station=Station.INSTRUMENT,
-    says="Unsteady at high revs, calm below: air is whipped into the oil.",
+    says="Unsteady at high revs, steady below: the crank whips air into the oil.",
     parent=conditions.OIL_AERATED,
     effects={
         patterns_speed.FLICKERS_ONLY_AT_SPEED: (MOSTLY, sources.MARINE_SERVICE_MANUAL_1999),
@@ -64,7 +64,7 @@ FALLS_WITH_THE_MANOEUVRE = LinkGroup(
 TOO_LITTLE_OIL_SHOWS_IN_TIME = LinkGroup(
     id="too_little_oil_shows_in_time",
     station=Station.INSTRUMENT,
-    says="Gone in bends, or sinking in one run: there was too little oil.",
+    says="Lost in bends, or sinking in one run: there was too little oil.",
     parent=conditions.OIL_SHORT,
     effects={
         behaviour.FALLS_IN_A_MANOEUVRE: (SOMETIMES, sources.SUMP_TILT_TEST),
@@ -78,7 +78,7 @@ TOO_LITTLE_OIL_SHOWS_IN_TIME = LinkGroup(
 GOING_DOWN_AS_OIL_IS_LOST = LinkGroup(
     id="going_down_as_oil_is_lost",
     station=Station.INSTRUMENT,
-    says="Going down within one run, slowly or at once: oil is leaving the engine.",
+    says="Falling within one run, slowly or at once: oil is leaving the engine.",
     parent=conditions.OIL_ESCAPING,
     effects={
         patterns.FELL_SUDDENLY: (OFTEN, COMMON_PRACTICE),
@@ -90,7 +90,7 @@ GOING_DOWN_AS_OIL_IS_LOST = LinkGroup(
 GONE_AT_A_STROKE = LinkGroup(
     id="gone_at_a_stroke",
     station=Station.INSTRUMENT,
-    says="Gone at a stroke while running: the pump is no longer turned.",
+    says="Lost suddenly while running: nothing drives the pump any more.",
     parent=conditions.PUMP_NOT_TURNING,
     effects={
         patterns.FELL_SUDDENLY: (OFTEN, sources.NAVY_ENGINEMAN),
@@ -102,7 +102,7 @@ GONE_AT_A_STROKE = LinkGroup(
 NOTHING_SINCE_THE_FIRST_TURN = LinkGroup(
     id="nothing_since_the_first_turn",
     station=Station.INSTRUMENT,
-    says="Nothing since the first turn after work or storage: the pump has not taken up oil.",
+    says="None since the first start after work or storage: the pump has not drawn oil.",
     parent=conditions.PUMP_DRY,
     effects={
         behaviour.NONE_FROM_FIRST_START: (MOSTLY, sources.FILTER_MAKER_PRIME),
@@ -115,7 +115,7 @@ NOTHING_SINCE_THE_FIRST_TURN = LinkGroup(
 LATE_THEN_NORMAL = LinkGroup(
     id="late_then_normal",
     station=Station.INSTRUMENT,
-    says="Late after standing, then normal: the oil ran back while it stood.",
+    says="Late after standing, then normal: the oil drained back while it stood.",
     parent=conditions.DRAINS_BACK,
     effects={
         behaviour.SLOW_AFTER_STANDING: (ALWAYS, sources.FILTER_MAKER_VALVES),
@@ -127,7 +127,7 @@ LATE_THEN_NORMAL = LinkGroup(
 TROUBLE_WITHOUT_A_WARNING = LinkGroup(
     id="trouble_without_a_warning",
     station=Station.INSTRUMENT,
-    says="Trouble without a warning: a branch was dry that the gauge does not see.",
+    says="Trouble without a warning: a branch ran dry that the gauge does not see.",
     links=(
         *effects_of(
             conditions.BRANCH_DRY,
@@ -149,7 +149,7 @@ TROUBLE_WITHOUT_A_WARNING = LinkGroup(
 COMES_AND_GOES_WITH_THE_DRIVE = LinkGroup(
     id="comes_and_goes_with_the_drive",
     station=Station.INSTRUMENT,
-    says="Coming and going, late on starting: the drive of the pump slips.",
+    says="On and off, late on starting: the pump drive slips.",
     parent=conditions.PUMP_DRIVE_ERRATIC,
     effects={
         behaviour.SLOW_AFTER_STANDING: (SELDOM, JUDGEMENT),

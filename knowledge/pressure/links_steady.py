@@ -14,7 +14,7 @@ from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS, idea_from
 INSTRUMENT_SHOWS_LOW_BY_ITSELF = LinkGroup(
     id="instrument_shows_low_by_itself",
     station=Station.INSTRUMENT,
-    says="An instrument at fault reads low or nothing while the engine runs as always.",
+    says="A faulty instrument reads low or zero while the engine runs as usual.",
     parent=conditions.READING_FALSE,
     effects={
         patterns.GAUGE_READS_LOW: (OFTEN, sources.ARMY_TM_347_CHART_1973),
@@ -31,7 +31,9 @@ INSTRUMENT_SHOWS_LOW_BY_ITSELF = LinkGroup(
 INSTRUMENT_JUMPS_BY_ITSELF = LinkGroup(
     id="instrument_jumps_by_itself",
     station=Station.INSTRUMENT,
-    says="A loose contact makes the needle jump or the lamp flicker while the engine runs as always.",
+    says=(
+        "A loose contact makes the needle jump or the lamp flicker while the engine runs as usual."
+    ),
     parent=conditions.READING_ERRATIC,
     effects={
         patterns.NEEDLE_FLICKERS: (MOSTLY, sources.NEWSPAPER_JUMPY_GAUGE_2013),
@@ -47,7 +49,7 @@ INSTRUMENT_JUMPS_BY_ITSELF = LinkGroup(
 LOW_PRESSURE_ON_EVERY_GAUGE = LinkGroup(
     id="low_pressure_on_every_gauge",
     station=Station.INSTRUMENT,
-    says="Truly low pressure shows on every gauge that is right.",
+    says="Truly low pressure shows on every good gauge.",
     parent=conditions.PRESSURE_LOW,
     effects={
         patterns.GAUGE_READS_LOW: (MOSTLY, sources.CARLEY_1997),
@@ -62,7 +64,7 @@ LOW_PRESSURE_ON_EVERY_GAUGE = LinkGroup(
 NO_PRESSURE_ON_EVERY_GAUGE = LinkGroup(
     id="no_pressure_on_every_gauge",
     station=Station.INSTRUMENT,
-    says="Pressure that is gone shows on every gauge that is right.",
+    says="True loss of pressure shows on every good gauge.",
     parent=conditions.PRESSURE_GONE,
     effects={
         patterns.GAUGE_READS_ZERO: (MOSTLY, COMMON_PRACTICE),
@@ -77,7 +79,7 @@ NO_PRESSURE_ON_EVERY_GAUGE = LinkGroup(
 UNSTEADY_ON_EVERY_GAUGE = LinkGroup(
     id="unsteady_on_every_gauge",
     station=Station.INSTRUMENT,
-    says="Truly unsteady pressure shows on a direct gauge as well.",
+    says="Truly unsteady pressure shows on a direct gauge too.",
     parent=conditions.PRESSURE_UNSTEADY,
     effects={
         patterns.NEEDLE_FLICKERS: (MOSTLY, COMMON_PRACTICE),
@@ -92,7 +94,7 @@ UNSTEADY_ON_EVERY_GAUGE = LinkGroup(
 HIGH_PRESSURE_SHOWS = LinkGroup(
     id="high_pressure_shows",
     station=Station.INSTRUMENT,
-    says="Too much pressure shows as a high gauge, most of all cold.",
+    says="Too much pressure shows as a high gauge, especially cold.",
     parent=conditions.PRESSURE_HIGH,
     effects={
         patterns.GAUGE_READS_HIGH: (MOSTLY, COMMON_PRACTICE),
@@ -104,7 +106,7 @@ HIGH_PRESSURE_SHOWS = LinkGroup(
 BLEEDING_PAST_THE_VALVE_IS_FELT_AT_IDLE = LinkGroup(
     id="bleeding_past_the_valve_is_felt_at_idle",
     station=Station.INSTRUMENT,
-    says="Bleeding past the relief valve is felt most at idle and hardly changes with heat.",
+    says="A leak past the relief valve shows most at idle and hardly changes with heat.",
     links=(
         *computed_effects(
             conditions.RELIEF_BLEEDS,
@@ -134,7 +136,7 @@ BLEEDING_PAST_THE_VALVE_IS_FELT_AT_IDLE = LinkGroup(
 GOOD_COLD_AND_LOW_HOT = LinkGroup(
     id="good_cold_and_low_hot",
     station=Station.INSTRUMENT,
-    says="Good cold, low hot: oil runs out of wide clearances as it thins.",
+    says="Good cold, low hot: oil escapes through wide clearances as it thins.",
     links=(
         *computed_effects(
             conditions.CLEARANCES_WIDE,
@@ -163,7 +165,7 @@ GOOD_COLD_AND_LOW_HOT = LinkGroup(
 SAGS_WITH_THE_HEAT_OF_THE_OIL = LinkGroup(
     id="sags_with_the_heat_of_the_oil",
     station=Station.INSTRUMENT,
-    says="Sagging with heat and back when cooled is the mark of thin oil.",
+    says="Pressure that sags with heat and comes back when cooled means thin oil.",
     links=(
         *computed_effects(
             conditions.OIL_THIN,
@@ -186,7 +188,7 @@ SAGS_WITH_THE_HEAT_OF_THE_OIL = LinkGroup(
 BETTER_AS_SOON_AS_IT_TURNS_FASTER = LinkGroup(
     id="better_as_soon_as_it_turns_faster",
     station=Station.INSTRUMENT,
-    says="Low at idle, right just off idle: the pump slips when it turns slowly.",
+    says="Low at idle, right just off idle: the pump leaks back when it turns slowly.",
     links=(
         *computed_effects(
             conditions.PUMP_SLIP,
@@ -211,7 +213,7 @@ BETTER_AS_SOON_AS_IT_TURNS_FASTER = LinkGroup(
 LOW_AT_EVERY_SPEED_HOT_OR_COLD = LinkGroup(
     id="low_at_every_speed_hot_or_cold",
     station=Station.INSTRUMENT,
-    says="Low at every speed, hot or cold: oil leaves through a hole, not through clearances.",
+    says="Low at every speed, hot or cold: oil escapes through a hole, not through clearances.",
     links=(
         *computed_effects(
             conditions.OPEN_LEAK_INSIDE,
@@ -239,7 +241,7 @@ LOW_AT_EVERY_SPEED_HOT_OR_COLD = LinkGroup(
 SHORT_OF_DELIVERY_AT_EVERY_SPEED = LinkGroup(
     id="short_of_delivery_at_every_speed",
     station=Station.INSTRUMENT,
-    says="Short of delivery at every speed, at the pump's own port too.",
+    says="Short of flow at every speed, even at the pump's own port.",
     links=(
         *computed_effects(
             conditions.DELIVERY_REDUCED,
@@ -309,7 +311,7 @@ FLUTTERS_AND_FALLS_AT_SPEED = LinkGroup(
 STEADY_AT_A_LOW_CEILING = LinkGroup(
     id="steady_at_a_low_ceiling",
     station=Station.INSTRUMENT,
-    says="Steady at a low ceiling whatever the revs: the valve opens early.",
+    says="A steady, low ceiling whatever the revs: the relief valve opens early.",
     links=(
         *computed_effects(
             conditions.RELIEF_CAPS_LOW,
@@ -325,7 +327,7 @@ STEADY_AT_A_LOW_CEILING = LinkGroup(
 CLIMBING_WITH_THE_REVS_WHEN_COLD = LinkGroup(
     id="climbing_with_the_revs_when_cold",
     station=Station.INSTRUMENT,
-    says="Climbing with the revs when cold: nothing relieves the pump.",
+    says="Climbing with the revs when cold: the relief valve does not open.",
     links=(*computed_effects(conditions.RELIEF_HOLDS_HIGH, patterns_speed.CLIMBS_PAST_SETTING),),
     matches=[example(patterns_speed.CLIMBS_PAST_SETTING)],
     non_matches=[example(patterns.GAUGE_READS_HIGH, lacks=[patterns_speed.CLIMBS_PAST_SETTING])],
@@ -333,7 +335,7 @@ CLIMBING_WITH_THE_REVS_WHEN_COLD = LinkGroup(
 PRESSURE_LOST_ON_THE_WAY = LinkGroup(
     id="pressure_lost_on_the_way",
     station=Station.INSTRUMENT,
-    says="Right at the pump and low in the gallery: it is lost on the way.",
+    says="Right at the pump and low in the gallery: it is lost in between.",
     links=(
         *computed_effects(
             conditions.FLOW_RESTRICTED,

@@ -36,7 +36,7 @@ IDLE_SPEED = Quantity(
 # Some writers call 10 psi of concern already and want 15 to 20; many engines live with 10.
 HOT_IDLE_PRESSURE = Limit(
     id="hot_idle_pressure",
-    says="least pressure at hot idle",
+    says="lowest pressure allowed at hot idle",
     quantities=(OIL_PRESSURE,),
     side=Side.LEAST,
     typical=10 * PSI,
@@ -78,7 +78,7 @@ STOP_RUNNING_PRESSURE = Limit(
 #: the same rule; where a maker prints another figure, it is for 2000 rpm
 HOT_RUNNING_PRESSURE = Limit(
     id="hot_running_pressure",
-    says="least pressure hot at 2000 rpm",
+    says="lowest pressure allowed hot at 2000 rpm",
     quantities=(OIL_PRESSURE,),
     side=Side.LEAST,
     typical=20 * PSI,

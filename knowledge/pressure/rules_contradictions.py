@@ -36,7 +36,7 @@ APART = (
     ],
 )
 def two_patterns_at_once(known: Known) -> Conclusions:
-    """The pressure cannot be one thing and its opposite in the same state of running: read again.
+    """The pressure cannot be one thing and its opposite in the same running state: read again.
 
     Misleads when the fault changed between the two observations; then the dates tell.
     """
@@ -44,6 +44,6 @@ def two_patterns_at_once(known: Known) -> Conclusions:
         if known.has(one) and known.has(other):
             yield Contradiction(
                 (one, other),
-                f"the pressure is reported as {both}: look again, or say which came later",
+                f"the pressure is recorded as {both}: check again, or note which came later",
                 again,
             )

@@ -151,7 +151,7 @@ def seen(psi: float, rpm: float, celsius: float = 90.0) -> Reading:
     ],
 )
 def low_idling_and_good_at_speed(known: Known) -> Conclusions:
-    """Hot idle below its figure while speed gets 10 psi for each 1000 rpm."""
+    """Hot idle below its figure, while speed has its 10 psi for each 1000 rpm."""
     idle, speed = hot_idle(known), hot_at_speed(known)
     if idle and speed:
         yield from if_clear(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, max(idle) * (1.0 - max(speed)))
@@ -222,7 +222,7 @@ def low_with_cold_oil(known: Known) -> Conclusions:
     ],
 )
 def low_wherever_one_looks(known: Known) -> Conclusions:
-    """Low at hot idle, low at speed and low cold is low everywhere; one good reading says no."""
+    """Low at hot idle, at speed and cold means low everywhere; one good reading rules that out."""
     idle, speed, cold = hot_idle(known), hot_at_speed(known), all_cold(known)
     looks = (*idle, *speed, *cold)
     if idle and speed and cold:
@@ -245,10 +245,10 @@ def low_wherever_one_looks(known: Known) -> Conclusions:
     ],
 )
 def flat_below_the_setting(known: Known) -> Conclusions:
-    """The same low pressure at two speeds well apart is a ceiling; reaching the setting is not.
+    """The same low pressure at two speeds well apart is a ceiling; the relief setting is not.
 
-    So is a pressure "never above" a figure at any speed, less surely: low everywhere keeps
-    under it too.
+    So is a pressure "never above" a figure at any speed, less surely: low everywhere keeps under it
+    too.
     """
     setting, floor = (
         relief_setting(known),
@@ -289,7 +289,7 @@ def flat_below_the_setting(known: Known) -> Conclusions:
     non_matches=[example(readings=[seen(71, 2500, 20)]), example(readings=[seen(55, 900, 20)])],
 )
 def past_the_setting_when_cold(known: Known) -> Conclusions:
-    """Cold oil at speed may stand a little over the relief setting, not far past it.
+    """Cold oil at speed may go a little over the relief setting, not far past it.
 
     The factor 1.3 is judgement.
     """
@@ -335,7 +335,7 @@ def short_of_the_setting_when_cold(known: Known) -> Conclusions:
     ],
 )
 def less_at_more_revs(known: Known) -> Conclusions:
-    """Less pressure at more revs, oil equally hot: the pump is not filling."""
+    """Lower pressure at higher revs, oil equally hot: the pump is not filling."""
     drops = [
         counted(sure_lower(fast, slow, 3 * PSI), share)
         for slow, fast in permutations(running(known), 2)
@@ -355,7 +355,7 @@ def less_at_more_revs(known: Known) -> Conclusions:
     non_matches=[example(readings=[seen(10, 700)]), example(readings=[seen(45, 3000)])],
 )
 def right_at_idle_has_nothing_to_recover(known: Known) -> Conclusions:
-    """An engine within its figure at hot idle has nothing to make good off idle."""
+    """An engine within its figure at hot idle cannot come right off idle."""
     idle = hot_idle(known)
     if idle and max(idle) <= 1.0 - SAY_SO:
         yield is_absent(patterns_speed.RISES_JUST_OFF_IDLE, 1.0 - max(idle))

@@ -98,7 +98,7 @@ def cold(psi: float, rpm: float, gauge: str = "panel") -> Reading:
 def panel_below_what_is_wanted(known: Known) -> Conclusions:
     """A panel reading below the idle figure, or below 10 psi for each 1000 rpm, is low.
 
-    All readings above it mean not low. Near the limit the gauge's own error leaves it open. A
+    All readings above it mean not low. Near the limit the gauge error leaves it undecided. A
     reading well below its usual is low as well.
     """
     lows = [low(known, r) for r in gallery(known, "panel")]
@@ -112,7 +112,7 @@ def panel_below_what_is_wanted(known: Known) -> Conclusions:
     non_matches=[example(readings=[hot(10, 700, "direct")]), example(readings=[hot(4, 700)])],
 )
 def direct_gauge_below_what_is_wanted(known: Known) -> Conclusions:
-    """A trusted direct gauge below what is wanted at that speed and heat confirms it low."""
+    """A trusted gauge below the figure for that speed and temperature proves low pressure."""
     lows = [low(known, r) for r in gallery(known, "direct")]
     if lows:
         yield from if_clear(direct_gauge.DIRECT_GAUGE_LOW, max(lows))
@@ -124,7 +124,7 @@ def direct_gauge_below_what_is_wanted(known: Known) -> Conclusions:
     non_matches=[example(readings=[hot(3, 800)]), example(readings=[hot(0, 0)])],
 )
 def panel_reads_nothing(known: Known) -> Conclusions:
-    """A running engine whose panel gauge cannot be distinguished from nothing reads zero."""
+    """A panel gauge that reads no more than its error on a running engine reads zero."""
     nones = [sure_below(r, NEXT_TO_NOTHING) for r in gallery(known, "panel")]
     if nones:
         yield from if_clear(patterns.GAUGE_READS_ZERO, max(nones))
@@ -136,7 +136,7 @@ def panel_reads_nothing(known: Known) -> Conclusions:
     non_matches=[example(readings=[hot(3, 800, "direct")]), example(readings=[hot(0, 800)])],
 )
 def direct_gauge_reads_nothing(known: Known) -> Conclusions:
-    """A running engine whose direct gauge cannot be distinguished from nothing has no pressure."""
+    """A direct gauge that reads no more than its error on a running engine means no pressure."""
     nones = [sure_below(r, NEXT_TO_NOTHING) for r in gallery(known, "direct")]
     if nones:
         yield from if_clear(direct_gauge.DIRECT_GAUGE_ZERO, max(nones))
@@ -174,10 +174,10 @@ def far_above_the_relief_setting(known: Known) -> Conclusions:
     ],
 )
 def far_past_what_a_pump_makes(known: Known) -> Conclusions:
-    """A reading of about twice the relief setting, at hot idle of well past it, is more than it makes.
+    """A reading of about twice the relief setting is more than the engine can make.
 
-    At hot idle a pump makes too little flow to hold more than its valve is set for.
-    Misleads where the maker's setting is far from the typical one and was not entered.
+    At hot idle a pump makes too little flow to hold more than its valve is set for. Misleads where
+    the maker's setting is far from the typical one and was not entered.
     """
     limit = BEYOND_BELIEF * known.limit(relief_quantities.USUAL_RELIEF_SETTING)
     idle, past = known.limit(quantities.USUAL_IDLE_SPEED), PAST_SETTING * relief_setting(known)
@@ -249,7 +249,7 @@ def two_ports_at_once(known: Known) -> Conclusions:
     non_matches=[example(readings=[hot(5, 700, "direct")]), example(readings=[hot(5, 0)])],
 )
 def low_at_the_pump_itself(known: Known) -> Conclusions:
-    """Pressure low at the pump's own outlet points to the pump side, right there to the engine.
+    """Low at the pump's own outlet points to the pump side; right there points to the engine.
 
     Misleads when a big leak behind pulls the pump's pressure down as well.
     """
@@ -285,7 +285,7 @@ def lost_between_pump_and_gallery(known: Known) -> Conclusions:
     non_matches=[example(readings=[hot(8, 650)]), example(readings=[hot(40, 3000)])],
 )
 def idling_slower_than_its_figure(known: Known) -> Conclusions:
-    """A reading taken slower than the idle figure was taken on an engine that idles too slowly.
+    """A reading at a speed below the idle figure means that the engine idles too slowly.
 
     Misleads when the counter is wrong, or the engine was about to stall.
     """
@@ -310,7 +310,7 @@ def idling_slower_than_its_figure(known: Known) -> Conclusions:
     ],
 )
 def oil_hotter_than_its_limit(known: Known) -> Conclusions:
-    """Oil hotter than its limit sags whatever else is wrong; warm and below it, it is not that."""
+    """Oil above its limit lowers the pressure in any engine; below it, heat is not the cause."""
     measured = (r for r in known.readings() if not r.oil_spread)
     heat = [r.oil_temperature for r in measured if r.oil_temperature and is_hot(r)]
     if heat:

@@ -36,7 +36,7 @@ LEVEL = Menu(
 GRADE = Menu(
     id="grade",
     asks="Oil grade in it?",
-    why="Oil one grade too thin lowers the hot pressure, too heavy oil raises the cold one.",
+    why="Oil one grade too thin lowers the hot pressure; too heavy oil raises the cold one.",
     choices=(
         Choice(
             "as the manual says",
@@ -50,7 +50,7 @@ GRADE = Menu(
 GAUGE = Menu(
     id="gauge",
     asks="What shows the pressure?",
-    why="A sender or wire can be wrong where the pressure is right; a direct gauge seldom is.",
+    why="A sender or wire can be wrong while the pressure is right; a direct gauge seldom is.",
     choices=(
         Choice("electric gauge", ("electric_gauge",), ("direct_gauge", "lamp_only")),
         Choice("gauge with an oil line", ("direct_gauge",), ("electric_gauge", "lamp_only")),
@@ -59,15 +59,15 @@ GAUGE = Menu(
 )
 SINCE = Menu(
     id="since",
-    asks="Since when, after what?",
-    why="What was done just before it began is the first suspect.",
+    asks="Since when, or after what?",
+    why="Suspect first what was done just before it began.",
     choices=(
         Choice("a rebuild", ("freshly_rebuilt",)),
         Choice("an oil or filter change", ("oil_just_changed", "changed_with_oil_change")),
         Choice("work on gauge or sender", ("instrument_just_changed",)),
         Choice("work on the oil pump", ("changed_with_new_pump",)),
         Choice("other work on the engine", ("just_worked_on", "changed_after_other_work")),
-        Choice("a year or more standing", ("stood_long",)),
+        Choice("a year or more of standing", ("stood_long",)),
         Choice("a blow under the sump", ("changed_after_knock",)),
         Choice("none of these"),
     ),

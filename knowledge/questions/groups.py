@@ -5,13 +5,13 @@ from knowledge.questions.shapes import Choice, Menu
 NONE = Choice("none of these")
 COURSE = Menu(
     id="course",
-    asks="How did it come?",
+    asks="How did it start?",
     why="A part that broke shows at once; wear takes months.",
     choices=(
         Choice("suddenly", ("fell_suddenly",)),
         Choice("bit by bit in one run", ("sank_while_running",)),
         Choice("slowly over months", ("declined_over_months",)),
-        Choice("it has always been so", ("long_unchanged",)),
+        Choice("it has always been like this", ("long_unchanged",)),
         NONE,
     ),
 )
@@ -59,7 +59,7 @@ OCCASION = Menu(
 START = Menu(
     id="start",
     asks="At the start?",
-    why="How long the pressure takes tells whether oil stays in the pump and the filter.",
+    why="The time it takes shows whether oil stays in the pump and the filter.",
     choices=(
         Choice("3 s or more after a night, then right", ("slow_after_standing",)),
         Choice("10 s or more, or revs needed", ("ten_seconds_or_more",)),
@@ -70,7 +70,7 @@ START = Menu(
 FLICKER = Menu(
     id="flicker",
     asks="Unsteady when?",
-    why="At hot idle it is near its limit, at high revs the pump draws air.",
+    why="At hot idle it is near its limit; at high revs the pump draws air.",
     choices=(
         Choice("only at hot idle", ("flickers_only_at_hot_idle",)),
         Choice("only at high revs", ("flickers_only_at_speed",)),
@@ -81,7 +81,7 @@ FLICKER = Menu(
 NEEDLE = Menu(
     id="needle",
     asks="The needle itself?",
-    why="Oil pressure cannot jump at once or follow the lamps; wiring can.",
+    why="Oil pressure cannot jump at once or follow the lamps; bad wiring can.",
     choices=(
         Choice("jumps at once between values", ("needle_steps_at_once",)),
         Choice("moves with lamps, wipers, bumps", ("needle_follows_loads",)),
@@ -95,7 +95,7 @@ NEEDLE = Menu(
 LEAKS = Menu(
     id="leaks",
     asks="Fresh oil outside?",
-    why="Oil that is lost outside is seen outside.",
+    why="You can see oil that is lost outside.",
     choices=(
         Choice("none"),
         Choice("running down the engine", ("oil_seen_outside",)),
@@ -109,7 +109,7 @@ LEAKS = Menu(
 OIL_USE = Menu(
     id="oil_use",
     asks="Oil used or level changed?",
-    why="A level that rises is fuel or water; one that falls is burnt or lost.",
+    why="A level that rises is fuel or water; one that falls is burnt or lost oil.",
     choices=(
         Choice("uses much oil", ("oil_used_fast",)),
         Choice("loses it within hours", ("oil_loss_fast",)),
@@ -128,7 +128,7 @@ STICK = Menu(
         Choice("clean", ("oil_looks_clean",), ("oil_milky", "glitter_in_oil")),
         Choice("milky", ("oil_milky",)),
         Choice("thin as water", ("oil_thin_on_stick",)),
-        Choice("thick as treacle", ("oil_thick_on_stick",)),
+        Choice("thick as treacle (molasses)", ("oil_thick_on_stick",)),
         Choice("black and gritty", ("oil_black_and_gritty",)),
         Choice("metal glitter", ("glitter_in_oil",)),
         Choice("smells of fuel", ("fuel_smell",)),
@@ -152,7 +152,7 @@ SMOKE = Menu(
 REPEATS = Menu(
     id="repeats",
     asks="And since then?",
-    why="What comes back the same way can be tried on purpose.",
+    why="If it comes back the same way, you can try it on purpose.",
     choices=(
         Choice("comes back by itself in between", ("loss_is_passing",)),
         Choice("returns under the same condition", ("returns_the_same_way",)),

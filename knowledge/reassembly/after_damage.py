@@ -38,14 +38,14 @@ TURNED_IN_SEAT = (
 STARVATION_EXPLAINED = Task(
     id="starvation_explained",
     phase=Phase.CLEANING,
-    says="why that bearing failed: known, and cured, before new shells are ordered",
+    says="reason for that bearing failure: known and cured before you order new shells",
     how=(
-        "follow the oil back from it: hole, groove, drilling, gallery, pump, screen, level",
+        "trace the oil back from it: hole, groove, drilling, gallery, pump, screen, level",
         "look at the next bearing on the same feed and the farthest from the pump",
-        "dirt, no oil, wrong clearance, out of line, overload: say which, by the shells",
+        "decide from the shells: dirt, lack of oil, wrong clearance, misalignment or overload",
     ),
     source=idea_from(sources.BEARING_POSTER),
-    remedy="look on: shells alone repair nothing",
+    remedy="keep looking: shells alone repair nothing",
     guards=(bearings_causes.BEARING_WIPED, bearings_causes.BEARING_SPUN),
     after=(
         *WIPED,
@@ -61,11 +61,14 @@ JOURNALS_MEASURED_AFTER_WIPE = Task(
     says="journal of each wiped, scored or etched bearing measured, and its neighbours",
     how=(
         "pick off smeared lining, wash; six readings: two ends and middle, two ways across",
-        "taper, roundness and finish against the maker's limits; nail across each score",
-        "every other journal as well: the oil was the same for all",
+        (
+            "taper, roundness and finish compared with the maker's limits; a fingernail across each "
+            "score"
+        ),
+        "measure every other journal too: they all had the same oil",
     ),
     source=idea_from(sources.BEARING_GUIDE_CEB1),
-    remedy="polish or regrind at a machine shop, shells to the size it gives",
+    remedy="polish or regrind at a machine shop, and fit shells to suit",
     guards=(
         bearings_causes_geometry.JOURNAL_FINISH,
         bearings_causes.BEARING_WEAR_MAINS,
@@ -85,14 +88,14 @@ JOURNALS_MEASURED_AFTER_WIPE = Task(
 HOUSING_CHECKED = Task(
     id="housing_checked",
     phase=Phase.CLEANING,
-    says="seat of each wiped or turned shell measured round, caps at torque",
+    says="seat of each wiped or spun shell measured round, caps at torque",
     how=(
         "shells out, seat and cap joint clean, bolts at their torque",
-        "bore gauge three ways across; polished backs tell of lost grip",
+        "bore gauge in three directions; polished backs show that the shell lost its crush (grip)",
         "tang slot, dowel and oil hole whole",
     ),
     source=COMMON_PRACTICE,
-    remedy="rod resized or renewed, main line bored or honed: a machine shop",
+    remedy="have the rod resized or renewed, the main line bored or honed, at a machine shop",
     guards=(bearings_causes.BEARING_SPUN, bearings_causes_geometry.LINE_BORE_MISALIGNED),
     after=(*WIPED, *TURNED_IN_SEAT),
     cautions=(Caution.HAND_TURN,),
@@ -101,14 +104,14 @@ HOUSING_CHECKED = Task(
 BURNT_CRANK_TO_MACHINE_SHOP = Task(
     id="burnt_crank_to_machine_shop",
     phase=Phase.CLEANING,
-    says="crank with a blued or burnt journal sent to the machine shop: cracks, hardness, truth",
+    says="crank with a blued or burnt journal at the machine shop: cracks, hardness, straightness",
     how=(
         "magnetic crack test, fillets and oil holes first",
         "hardness of the blued journal; straightness between centres",
-        "ask before grinding: a hardened journal that was blue has lost its hardness",
+        "ask before grinding: a hardened journal that went blue has lost its hardness",
     ),
     source=sources.ARMY_TM_255_CRANKSHAFT,
-    remedy="another crank where there is a crack or the hardness is gone",
+    remedy="fit another crank if it is cracked or no longer hard",
     guards=(bearings_causes.BEARING_WIPED, bearings_causes_geometry.BENT_ROD_OR_CRANK),
     after=(
         bearings_shells.CRANK_SCORED,
@@ -123,13 +126,13 @@ BURNT_CRANK_TO_MACHINE_SHOP = Task(
 HOT_ROD_RENEWED = Task(
     id="hot_rod_renewed",
     phase=Phase.CLEANING,
-    says="rod that shows heat colours at its big end renewed, with its bolts",
+    says="rod with heat colours at its big end renewed, with its bolts",
     how=(
-        "wash it and look for straw, brown or blue at eye and cap",
-        "a rod with no colour: bore, bend and twist checked, new bolts",
+        "wash it and look for straw, brown or blue at big end and cap",
+        "a rod without colour: check bore, bend and twist; new bolts",
     ),
     source=sources.ROD_MAKER_SPUN_BEARING,
-    remedy="fit a matched rod of the same weight; balance tells the shop",
+    remedy="fit a matched rod of the same weight; the shop needs to know for the balance",
     guards=(bearings_causes.BEARING_SPUN, bearings_causes_geometry.BENT_ROD_OR_CRANK),
     after=(
         bearings_shells.SHELL_SPUN,
@@ -146,13 +149,13 @@ HOT_ROD_RENEWED = Task(
 BENT_PARTS_STRAIGHT = Task(
     id="bent_parts_straight",
     phase=Phase.CLEANING,
-    says="rods and crank proved straight",
+    says="rods and crank checked for straightness",
     how=(
         "each rod on a fixture: bend and twist; look at piston skirts for slanting marks",
         "crank between centres, dial gauge on the middle main",
     ),
     source=idea_from(sources.BEARING_WEAR_ANALYSIS),
-    remedy="renew the rod; a crank is straightened or renewed by a machine shop",
+    remedy="renew the rod; have the crank straightened or renewed by a machine shop",
     guards=(bearings_causes_geometry.BENT_ROD_OR_CRANK,),
     after=(
         bearings_measured.ROD_OR_CRANK_BENT,
@@ -165,10 +168,10 @@ BENT_PARTS_STRAIGHT = Task(
 MAIN_LINE_PROVED = Task(
     id="main_line_proved",
     phase=Phase.CLEANING,
-    says="main bores proved in line after uneven, shifted or seized mains",
+    says="main bores checked for line after uneven, shifted or seized mains",
     how=(
         "caps on their numbers, at torque, shells out; straight bar and feeler along the bores",
-        "caps that were swapped, filed or dropped named",
+        "note any caps that were swapped, filed or dropped",
     ),
     source=idea_from(sources.BEARING_GUIDE_CEB1),
     remedy="line bore or hone at a machine shop",
@@ -186,14 +189,14 @@ MAIN_LINE_PROVED = Task(
 END_LOAD_FOUND = Task(
     id="end_load_found",
     phase=Phase.CLEANING,
-    says="what pushed the crank endways: found; thrust faces of crank and block measured",
+    says="cause of the end load on the crank found; thrust faces of crank and block measured",
     how=(
-        "clutch free travel, release bearing, converter or coupling pressing forward",
+        "clutch free play, release bearing, converter or coupling pressing forward",
         "thrust face of the crank smooth and flat; width between faces measured",
-        "its oil groove and feed open",
+        "oil groove and feed open",
     ),
     source=COMMON_PRACTICE,
-    remedy="dress or grind the face, fit the thrust size it gives; take the end load away",
+    remedy="dress or grind the face, fit the matching thrust size; remove the end load",
     guards=(bearings_causes.THRUST_BEARING_WEAR,),
     after=(bearings_shell_map.THRUST_FACE_PLOUGHED, bearings_measured.CRANK_END_FLOAT_OVER),
     also=("thrust bearing failure", "crank end load"),
@@ -208,7 +211,7 @@ SCORED_PUMP_MEASURED = Task(
         "shaft bush, idler pin and relief bore",
     ),
     source=sources.PUMP_INSPECTION_2006,
-    remedy="renew the pump where one limit does not hold; lap a cover only where the maker does",
+    remedy="renew the pump if one limit is exceeded; lap a cover only if the maker does",
     guards=(pump_causes.PUMP_COVER_SCORED, pump_causes.PUMP_GEAR_WEAR),
     after=(
         pump_bench.COVER_GROOVED,
@@ -228,11 +231,11 @@ PUMP_BODY_RENEWED = Task(
     phase=Phase.CLEANING,
     says="cracked or burst pump renewed; what burst it found",
     how=(
-        "relief valve that cannot open, thick cold oil at speed, a hard piece: say which",
-        "filter, its seal and cooler looked at: they had the same pressure",
+        "decide: a relief valve that cannot open, thick cold oil at speed, or a hard piece",
+        "inspect filter, its seal and cooler: they had the same pressure",
     ),
     source=COMMON_PRACTICE,
-    remedy="no welding of the casting; a new pump",
+    remedy="do not weld the casting; fit a new pump",
     guards=(pump_causes.PUMP_DEBRIS_LOCK,),
     after=(pump_wear.PUMP_CASTING_CRACKED, pump_drive.PUMP_HOUSING_BURST),
     also=("cracked oil pump",),
@@ -240,15 +243,15 @@ PUMP_BODY_RENEWED = Task(
 DRIVE_FOLLOWED_AFTER_JAM = Task(
     id="drive_followed_after_jam",
     phase=Phase.CLEANING,
-    says="whole drive of a pump that jammed or lost its drive looked over",
+    says="after a jam or a lost drive: the whole pump drive inspected",
     how=(
         "shaft, slot, tang, pin and collar: a new shaft with a new pump",
         "skew or distributor gear and the cam's gear: both, tooth by tooth, or chain and sprockets",
-        "pump turned by hand first: what jammed it must be out",
+        "turn the pump by hand first: whatever jammed it must be out",
     ),
     source=sources.PUMP_MAKER_SHAFTS_SCREENS,
     remedy="renew shaft and gears together; look for the hard piece that stopped the pump",
-    why="a shaft breaks because the pump stopped: a new shaft alone breaks again",
+    why="the shaft broke because the pump stopped: a new shaft alone breaks again",
     guards=(
         pump_causes_drive.PUMP_DRIVE_BROKEN,
         pump_causes_drive.PUMP_DRIVE_SLIP,
@@ -271,13 +274,13 @@ DRIVE_FOLLOWED_AFTER_JAM = Task(
 JAMMING_PIECE_FOUND = Task(
     id="jamming_piece_found",
     phase=Phase.CLEANING,
-    says="piece that jammed the pump found, and the way it came through or past the screen",
+    says="piece that jammed the pump found, and how it got through or past the screen",
     how=(
         "look in pump, its passage and the relief bore; match it to the part it came from",
-        "screen torn, bypass open, or a piece left on the clean side: say which",
+        "decide: screen torn, bypass open, or a piece left on the clean side",
     ),
     source=sources.JOBBER_OIL_PUMPS,
-    remedy="open relief valve, filter and galleries for the rest of it",
+    remedy="open relief valve, filter and galleries to find the rest of it",
     guards=(pump_causes.PUMP_DEBRIS_LOCK,),
     after=(pump_bench.PIECE_IN_PUMP, pump_drive.PUMP_JAMMED, pump_wear.PIECE_THROUGH_PUMP_COVER),
     cautions=(Caution.SPRING,),
@@ -286,11 +289,11 @@ JAMMING_PIECE_FOUND = Task(
 CAM_AND_LIFTERS_TOGETHER = Task(
     id="cam_and_lifters_together",
     phase=Phase.CLEANING,
-    says="camshaft with wiped lobes and its lifters renewed together, bores felt",
+    says="camshaft with wiped lobes and its lifters renewed together, bores checked",
     how=(
-        "new cam, all lifters new, pushrods and springs looked at",
+        "new cam, all lifters new, pushrods and springs inspected",
         "each lifter turns and falls in its bore by its own weight",
-        "cam journals and bearings measured while it is out",
+        "measure cam journals and bearings while the cam is out",
     ),
     source=COMMON_PRACTICE,
     remedy="no new lifter on an old lobe, no old lifter on a new one",
@@ -306,10 +309,10 @@ CAM_BORES_CHECKED = Task(
     says="cam bearings, their seats and oil holes, and the cam's journals measured",
     how=(
         "journals by micrometer, bearings by bore gauge, in every place",
-        "turned bush: seat measured, hole over its feed; an overhead cam in its bare head: caps on",
+        "turned bush: measure its seat, hole over its feed; overhead cam in its bare head: caps on",
     ),
     source=COMMON_PRACTICE,
-    remedy="new bushes fitted and bored in line by a machine shop, or another head",
+    remedy="have new bushes fitted and bored in line by a machine shop, or fit another head",
     guards=(topend_causes.CAM_BEARING_WEAR,),
     after=(
         topend_cam.CAM_BEARING_FOUND_BAD,
@@ -325,12 +328,12 @@ TURBO_REBUILT = Task(
     phase=Phase.CLEANING,
     says="turbo with a stiff, blued or loose shaft rebuilt or renewed, the air side washed",
     how=(
-        "to a turbo shop, or a new one; its oil inlet only opened when it is fitted",
+        "to a turbo shop, or a new one; open its oil inlet only when you fit it",
         "boost pipes and intercooler emptied of oil and chips, or the intercooler renewed",
-        "oil poured into the new one, shaft turned, before the feed is joined",
+        "pour oil into the new one and turn the shaft before you connect the feed",
     ),
     source=sources.TURBO_REBUILDER_CONTAMINATION,
-    remedy="feed, drain and engine oil proved clean before the new one goes on",
+    remedy="check that feed, drain and engine oil are clean before the new one goes on",
     guards=(topend_causes_feeds.TURBO_FEED_LEAK,),
     only_with=(features.TURBOCHARGED,),
     after=(topend_feeds.TURBO_SHAFT_STIFF_OR_BLUED, topend_feeds.TURBO_SHAFT_LOOSE),

@@ -18,15 +18,18 @@ from knowledge.work import Caution, Hold, Phase, Task
 COOLANT_LEAK_CURED = Task(
     id="coolant_leak_cured",
     phase=Phase.CLEANING,
-    says="way by which water or coolant got in: found and cured, before any flushing",
+    says="where water or coolant got in: found and cured before any flushing",
     how=(
-        "cooling system under the cap's pressure, cold: look up from below for the drip",
-        "oil cooler tried by itself: air under water; it leaks oil out running, water in at rest",
+        "cooling system at the cap's pressure, cold: look up from below for the drip",
+        (
+            "test the oil cooler by itself: air under water; it leaks oil out when running, water in "
+            "at rest"
+        ),
         "head gasket, core plugs inside, liners and their rings, cracks in head and block",
         "no coolant lost: condensation from short cold trips, rain or a flooded bilge",
     ),
     source=sources.ARMY_TM_272_TABLE,
-    remedy="find it: an oil change without the leak found is thrown away",
+    remedy="find it: without finding the leak, an oil change is wasted",
     guards=(oil_causes_contamination.COOLANT_IN_OIL,),
     after=what_was_found.COOLANT,
     cautions=(
@@ -40,15 +43,15 @@ COOLANT_LEAK_CURED = Task(
 BEARINGS_SEEN_AFTER_COOLANT = Task(
     id="bearings_seen_after_coolant",
     phase=Phase.CLEANING,
-    says="main and rod shells looked at after coolant in the oil",
+    says="main and rod shells inspected after coolant in the oil",
     how=(
-        "a cap of each kind off, the lowest fed first; keep shells to their places",
-        "dark, etched or with gelled oil on them: every bearing comes out",
-        "sound and the oil on them still flows: flush, then close",
+        "one cap of each kind off, the last one fed first; keep shells to their places",
+        "dark, etched or with gelled oil on them: take every bearing out",
+        "sound, and the oil on them still flows: flush, then close up",
     ),
     source=sources.COOLANT_CLEANING_MANUAL,
     remedy="take the engine down, measure the journals, fit new shells",
-    why="coolant eats the lining, and glycol gels the oil in the feeds",
+    why="coolant corrodes the lining, and glycol gels the oil in the feeds",
     guards=(bearings_causes.BEARING_WIPED,),
     after=what_was_found.COOLANT,
     cautions=(Caution.LIFTING, Caution.HAND_TURN, Caution.USED_OIL),
@@ -60,12 +63,12 @@ COOLANT_FLUSHED_OUT = Task(
     says="coolant flushed out of the oil circuit, or the circuit taken apart and washed",
     how=(
         "drain hot, filter off, sump, cooler and lines emptied; a sample to the laboratory",
-        "a trace and no gel: new oil and filter do it",
+        "a trace and no gel: new oil and filter are enough",
         "sticky black or grey coat: the engine maker's own flush for glycol, to the letter",
-        "gel that must be scraped, or metal in the filter: no flushing, take it down and wash",
+        "gel that must be scraped, or metal in the filter: no flushing, strip it and wash",
     ),
     source=sources.GLYCOL_CLEANING_1979,
-    remedy="strip and wash what still shows coat or gel",
+    remedy="strip and wash whatever still shows coating or gel",
     guards=(oil_causes_contamination.COOLANT_IN_OIL, delivery_causes.FILTER_BLOCKED),
     after=what_was_found.COOLANT,
     cautions=(*what_was_found.WASHING, Caution.FIRE, Caution.HOT, Caution.USED_OIL),
@@ -76,7 +79,7 @@ OIL_CHANGED_TWICE = Task(
     phase=Phase.CLEANING,
     says="second oil and filter change after coolant planned, its filter to be cut",
     how=(
-        "first filling is a rinse: change it with its filter after the first warm running",
+        "the first fill is a rinse: change it with its filter after the first warm run",
         "second filter cut at about 50 hours, or a sample sent: no glycol, no metal",
     ),
     source=sources.GLYCOL_CLEANING_1979,
@@ -95,13 +98,13 @@ OIL_CHANGED_TWICE = Task(
 TURBO_LOOKED_AT_AFTER_COOLANT = Task(
     id="turbo_looked_at_after_coolant",
     phase=Phase.CLEANING,
-    says="turbo bearings felt and looked at after coolant in the oil",
+    says="turbo bearings checked by feel and eye after coolant in the oil",
     how=(
         "cold, inlet hose off: spin the shaft, lift and push it along",
         "brown or discoloured bronze, any roughness: to a turbo shop",
     ),
     source=sources.TURBO_FAILURE_SHEET,
-    remedy="have the turbo rebuilt or renewed before the oil is trusted to it",
+    remedy="have the turbo rebuilt or renewed before you run it on the new oil",
     guards=(oil_causes_contamination.COOLANT_IN_OIL,),
     only_with=(features.TURBOCHARGED,),
     after=what_was_found.COOLANT,
@@ -111,14 +114,14 @@ TURBO_LOOKED_AT_AFTER_COOLANT = Task(
 FROZEN_WATER_DRAINED = Task(
     id="frozen_water_drained",
     phase=Phase.CLEANING,
-    says="all water out of sump, pump and lines after a freeze-up",
+    says="all water drained from sump, pump and lines after a freeze-up",
     how=(
-        "thaw it through in a warm place; no flame, no cranking frozen",
-        "drain until oil comes clear; look at screen, pump and drive for what the ice broke",
+        "thaw it through in a warm place; no flame, and do not crank it frozen",
+        "drain until oil comes clear; inspect screen, pump and drive for ice damage",
         "find where the water came from: breather, short trips, coolant",
     ),
     source=COMMON_PRACTICE,
-    remedy="drain again after a night's standing",
+    remedy="drain again after standing overnight",
     guards=(suction_causes_sump.ICE_IN_PICKUP, leaks_causes_openings.BREATHER_BLOCKED),
     after=(suction_sump.ICE_AT_SCREEN,),
     cautions=(Caution.FIRE, Caution.WASTE),
@@ -127,11 +130,11 @@ FROZEN_WATER_DRAINED = Task(
 FUEL_LEAK_CURED = Task(
     id="fuel_leak_cured",
     phase=Phase.CLEANING,
-    says="way by which fuel got into the oil: found and cured",
+    says="where fuel got into the oil: found and cured",
     how=(
         "lift pump off its pad: diaphragm, shaft seal and weep hole",
         "carburettor: float, needle, choke; injection: dribbling injectors, leak-off, pump seal",
-        "running too cold or idling for hours: thermostat, and a word with the driver",
+        "running too cold or idling for hours: check the thermostat, and talk to the driver",
     ),
     source=sources.MARINE_OWNERS_MANUAL_2008,
     remedy="renew pump, needle or injector; then change the oil",
@@ -143,11 +146,11 @@ FUEL_LEAK_CURED = Task(
 FUELLED_OIL_CHANGED = Task(
     id="fuelled_oil_changed",
     phase=Phase.CLEANING,
-    says="oil and filter with fuel in them out, fresh oil of the right grade in",
+    says="oil and filter contaminated with fuel out, fresh oil of the right grade in",
     how=(
-        "no cranking and no running before it is out: the crankcase can explode",
-        "drain in the open air, cooler and remote filter too; let the crankcase air",
-        "fresh oil and filter to the mark; after an hour look at level and smell again",
+        "no cranking and no running until it is out: the crankcase can explode",
+        "drain in the open air, cooler and remote filter too; air the crankcase",
+        "fresh oil and filter to the mark; after an hour check level and smell again",
     ),
     source=idea_from(sources.LABORATORY_FUEL),
     remedy="level up or smell back: the leak is not cured",
@@ -162,7 +165,7 @@ LIFT_PUMP_SEALED = Task(
     phase=Phase.CLEANING,
     says="mechanical fuel pump renewed or rebuilt, its weep hole dry",
     how=(
-        "a diaphragm of today's stuff where the fuel has alcohol in it",
+        "a modern, alcohol-proof diaphragm if the fuel contains alcohol",
         "pump primed by hand: nothing at the weep hole, nothing into the block",
     ),
     source=COMMON_PRACTICE,
@@ -195,12 +198,15 @@ SLUDGE_TAKEN_OUT = Task(
     says="sludge and baked oil scraped and washed out by hand, not flushed loose",
     how=(
         "sump, valve covers, valley and front cover off: scrape, catch, wipe",
-        "no flush poured into a sludged engine that runs: it lets go at once, onto the screen",
-        "what cannot be reached comes off with clean oil, changed at short intervals",
+        (
+            "do not pour flush into a sludged engine and run it: sludge breaks loose and blocks the "
+            "screen"
+        ),
+        "clean oil, changed at short intervals, removes what you cannot reach",
     ),
     source=idea_from(sources.CLUB_BLOCKED_SCREENS),
     remedy="open it once more after the first short interval and look at the screen",
-    why="cleaning a sludged screen gave one engine 20 psi back; the next flake takes it away",
+    why="cleaning a sludged screen gave one engine 20 psi back; the next flake can take it away",
     guards=(
         oil_causes_condition.OIL_DEGRADED,
         suction_causes.PICKUP_SCREEN_BLOCKED,
@@ -213,10 +219,10 @@ SLUDGE_TAKEN_OUT = Task(
 SLUDGE_CAUSE_CURED = Task(
     id="sludge_cause_cured",
     phase=Phase.CLEANING,
-    says="what made the sludge: cured",
+    says="cause of the sludge: cured",
     how=(
-        "thermostat opens and shuts, breather and its valve draw, oil of the right kind",
-        "an interval by hours or months for an engine that idles or makes short trips",
+        "thermostat opens and shuts, breather and its valve work, oil of the right kind",
+        "an interval by hours or months if the engine idles or makes short trips",
         "coolant and fuel ruled out",
     ),
     source=COMMON_PRACTICE,
@@ -245,10 +251,10 @@ COOLING_TESTED_TIGHT = Task(
 STRANGE_FLUID_OUT = Task(
     id="strange_fluid_out",
     phase=Phase.CLEANING,
-    says="oil with flush, additive or another fluid in it out to the last drop",
+    says="oil with flush, additive or another fluid in it drained to the last drop",
     how=(
         "drain hot with filter, cooler and lines emptied; leave it open to drip overnight",
-        "fresh oil and filter; change both again early where it still foams",
+        "fresh oil and filter; change both again early if it still foams",
     ),
     source=idea_from(sources.OIL_AERATION_ARTICLE),
     remedy="change once more",

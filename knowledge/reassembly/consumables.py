@@ -17,7 +17,7 @@ from knowledge.work import Access, Part
 NEW_OIL = Part(
     id="new_oil",
     says="oil of the grade the engine maker names",
-    quantity="the fill, and the new filter's share",
+    quantity="the full fill, plus what the filter holds",
     source=COMMON_PRACTICE,
     measure_first="the measured fill, and what the filter holds",
     for_causes=(
@@ -53,7 +53,7 @@ NEW_FILTER = Part(
     says="listed new filter with its seal",
     quantity="1 now, and 1 for the change that follows",
     source=COMMON_PRACTICE,
-    measure_first="thread, seal diameter and the bypass setting against the list",
+    measure_first="thread, seal diameter and bypass setting, compared with the list",
     for_causes=(
         delivery_causes.FILTER_BLOCKED,
         delivery_causes.FILTER_WRONG,
@@ -71,12 +71,12 @@ NEW_FILTER = Part(
     ),
     for_places=(Access.FILTER_OFF, Access.FILTER_CUT),
     always=True,
-    note="with a good anti-drain-back valve where the filter lies on its side or hangs down",
+    note="with a good anti-drain-back valve if the filter lies on its side or hangs down",
     also=("oil filter",),
 )
 SECOND_OIL_AND_FILTER = Part(
     id="second_oil_and_filter",
-    says="oil for a second change soon after, with the second of the filters",
+    says="oil for a second change soon after, with the second filter",
     quantity="a full fill",
     source=sources.LABORATORY_COOLANT,
     measure_first="the measured fill",
@@ -89,19 +89,19 @@ SECOND_OIL_AND_FILTER = Part(
 CLEAN_OIL = Part(
     id="clean_oil",
     says="clean oil",
-    quantity="about 1 litre of what goes into the engine, to wet and fill the pump",
+    quantity="about 1 litre (1 quart) of the engine's oil, to wet and fill the pump",
     source=COMMON_PRACTICE,
     for_causes=(pump_causes_fitted.PUMP_NOT_PRIMED,),
     for_places=(Access.PUMP_OFF, Access.PUMP_COVER_OFF),
 )
 PACKING_JELLY = Part(
     id="packing_jelly",
-    says="petroleum jelly, only where the maker says to pack the pump with it",
+    says="petroleum jelly, only if the maker says to pack the pump with it",
     quantity="1 small tin",
     source=sources.PUMP_INSTALLATION_1983,
-    measure_first="the maker's text for this pump; without it oil only",
+    measure_first="the maker's text for this pump; otherwise oil only",
     for_causes=(pump_causes_fitted.PUMP_NOT_PRIMED,),
-    note="sources differ: elsewhere jelly clogs screen and filter",
+    note="sources differ: others warn that jelly clogs screen and filter",
     also=("vaseline",),
 )
 BEARING_ASSEMBLY_OIL = Part(
@@ -129,9 +129,9 @@ CAM_ASSEMBLY_PASTE = Part(
 PLASTIC_GAUGE_STRIP = Part(
     id="plastic_gauge_strip",
     says="plastic gauge strip",
-    quantity="1 strip a bearing, and some to spare",
+    quantity="1 strip per bearing, and some to spare",
     source=COMMON_PRACTICE,
-    measure_first="the clearance meant, for the strip's range",
+    measure_first="a strip whose range covers the intended clearance",
     for_places=(Access.CAP_OFF, Access.CRANK_OUT),
     also=("plastigauge",),
 )
@@ -152,7 +152,7 @@ MAKERS_SEALER = Part(
     says="the maker's sealer",
     quantity="1 tube, in date",
     source=COMMON_PRACTICE,
-    measure_first="where the manual asks for it, and nowhere else",
+    measure_first="where the manual asks for it, nowhere else",
     for_causes=(assembly_causes.SEALANT_DEBRIS,),
     for_places=(Access.SUMP_OFF, Access.FRONT_COVER_OFF, Access.VALLEY_OPEN),
     also=(

@@ -12,7 +12,9 @@ SUMP_GASKET_SET = Part(
     says="sump gasket set with end seals",
     quantity="1 set",
     source=COMMON_PRACTICE,
-    measure_first="thickness: the pickup gap is set with this gasket; one piece or four, rail shape",
+    measure_first=(
+        "thickness: you set the pickup gap with this gasket; one piece or four, rail shape"
+    ),
     for_causes=(
         assembly_causes.SEALANT_DEBRIS,
         suction_causes_sump.PICKUP_CLEARANCE_TIGHT,
@@ -34,7 +36,7 @@ STRAINER_COVER_GASKET = Part(
 VALVE_COVER_GASKET = Part(
     id="valve_cover_gasket",
     says="valve cover gasket and bolt seals",
-    quantity="1 set a cover",
+    quantity="1 set per cover",
     source=COMMON_PRACTICE,
     measure_first="bolt pattern and rail height",
     for_places=(Access.VALVE_COVER_OFF,),
@@ -51,8 +53,8 @@ INTAKE_GASKET_SET = Part(
 )
 MANIFOLD_COOLANT = Part(
     id="manifold_coolant",
-    says="coolant where the manifold carries it",
-    quantity="what runs out",
+    says="coolant, if it runs through the manifold",
+    quantity="as much as runs out",
     source=COMMON_PRACTICE,
     measure_first="the kind the engine maker names",
     for_places=(Access.VALLEY_OPEN,),
@@ -61,7 +63,7 @@ MANIFOLD_COOLANT = Part(
 SIDE_COVER_GASKET = Part(
     id="side_cover_gasket",
     says="side cover gasket",
-    quantity="1 a cover",
+    quantity="1 per cover",
     source=COMMON_PRACTICE,
     measure_first="print of the old one, bolt seals",
     for_places=(Access.VALLEY_OPEN,),
@@ -78,7 +80,7 @@ FRONT_COVER_GASKET_SET = Part(
 )
 DAMPER_BOLT = Part(
     id="damper_bolt",
-    says="new damper bolt where the manual calls for a once-only bolt",
+    says="new damper bolt, if the manual says single-use",
     quantity="1",
     source=COMMON_PRACTICE,
     measure_first="thread and length",
@@ -86,7 +88,7 @@ DAMPER_BOLT = Part(
 )
 MOUNT_BOLTS = Part(
     id="mount_bolts",
-    says="new mount bolts where the manual calls for once-only bolts",
+    says="new mount bolts, if the manual says single-use",
     quantity="by the count",
     source=COMMON_PRACTICE,
     measure_first="thread and length",
@@ -95,16 +97,16 @@ MOUNT_BOLTS = Part(
 )
 FRAME_BOLTS = Part(
     id="frame_bolts",
-    says="frame bolts where the manual calls for once-only bolts",
+    says="frame bolts, if the manual says single-use",
     quantity="by the count",
     source=COMMON_PRACTICE,
-    measure_first="thread, length, grade; dowels and their places",
+    measure_first="thread, length, grade; dowels and their positions",
     for_places=(Access.ENGINE_EASED,),
     only_with=(features.STRESSED_SUMP,),
 )
 FLYWHEEL_BOLTS = Part(
     id="flywheel_bolts",
-    says="new flywheel bolts where the manual calls for once-only bolts",
+    says="new flywheel bolts, if the manual says single-use",
     quantity="by the count",
     source=COMMON_PRACTICE,
     measure_first="thread, length under the head",

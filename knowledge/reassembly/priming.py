@@ -24,13 +24,13 @@ CRANKING = (Caution.FIRE, Caution.ROTATING)
 OIL_IN = Task(
     id="oil_in",
     phase=Phase.PRIMING,
-    says="oil of the grade asked for in sump or tank, to the mark and the filter's volume more",
+    says="oil of the right grade in sump or tank, to the mark plus the filter's volume",
     how=(
-        "grade and quantity from the manual; run-in oil where the cam maker asks for it",
+        "grade and quantity from the manual; run-in oil if the cam maker asks for it",
         "read the label, measure what goes in, write both down",
     ),
     source=sources.OIL_CHANGE_LAMP_TEXT,
-    remedy="fill up; wrong grade comes out again",
+    remedy="fill up; drain a wrong grade again",
     guards=(
         oil_causes.OIL_LEVEL_LOW,
         oil_causes.VISCOSITY_TOO_LOW,
@@ -42,26 +42,26 @@ OIL_IN = Task(
 FILTER_FILLED = Task(
     id="filter_filled",
     phase=Phase.PRIMING,
-    says="new filter filled with clean oil, where it stands so that it can be, and fitted",
+    says="new filter filled with clean oil, if its position allows, and fitted",
     how=(
-        "pour into the outer holes if it can, let it soak, top up",
+        "pour into the outer holes if possible, let it soak, top up",
         "filter on its side or head: fit it dry and let the priming fill it",
     ),
     source=sources.OIL_CHANGE_LAMP_TEXT,
-    remedy="prime longer: a dry filter takes its fill first",
+    remedy="prime longer: a dry filter fills first",
     guards=(pump_causes_fitted.PUMP_NOT_PRIMED, delivery_causes.FILTER_DRAINBACK),
     also=("pre-fill the filter", "oil filter"),
 )
 FILTER_RIGHT_ONE = Task(
     id="filter_right_one",
     phase=Phase.PRIMING,
-    says="filter the right one: number, thread, one gasket, oiled, hand-tight and as stated on",
+    says="right filter: number, thread, one gasket, oiled, hand-tight and as stated on it",
     how=(
-        "old gasket off the seat: look and feel; new one oiled, one only",
-        "remote filter: in and out lines on their ports, arrow the way of the flow",
+        "old gasket off the seat: check by eye and finger; new one oiled, only one",
+        "remote filter: in and out lines on their ports, arrow in the direction of flow",
     ),
     source=idea_from(sources.FILTER_MAKER_PRIME),
-    remedy="off again, look, right filter",
+    remedy="take it off, check, fit the right filter",
     guards=(delivery_causes.FILTER_WRONG, leaks_causes.FILTER_SEAL_LEAK),
     also=("double gasket", "filter part number", "remote filter lines"),
 )
@@ -71,8 +71,11 @@ DIRECT_GAUGE_FITTED = Task(
     says="direct gauge on the main gallery port before any priming",
     how=(
         "trusted gauge, hose rated for hot oil, clear of exhaust and fan",
-        "sender and its lead ready to go back; no sealing tape that cuts off its earth",
-        "a lamp that goes out is no proof of enough pressure",
+        (
+            "sender and its lead ready to go back; no sealing tape that insulates it from earth "
+            "(ground)"
+        ),
+        "a lamp that goes out does not prove enough pressure",
     ),
     source=sources.PRE_OILING_ARTICLE,
     remedy="fit one; borrow one",
@@ -87,15 +90,15 @@ DIRECT_GAUGE_FITTED = Task(
 COVERS_OFF_TO_PRIME = Task(
     id="covers_off_to_prime",
     phase=Phase.PRIMING,
-    says="covers off, or a borescope in, so that oil and leaks can be seen while priming",
+    says="covers off, or a borescope in, so that you see oil and leaks while priming",
     how=(
-        "rocker covers off; valley or front open if the build still allows it; trays under",
-        "watch for a sheet of oil where there should be drops: a plug or seal left out",
-        "no oil running behind timing cover or bell housing",
+        "rocker covers off; valley or front open if the build still allows; trays underneath",
+        "watch for a sheet of oil instead of drops: a plug or seal left out",
+        "no oil running behind timing cover or bellhousing",
     ),
     source=sources.GALLERY_PLUG_LEFT_OUT,
     hold=Hold.NOTE,
-    remedy="stop, find the leak, close it, prime again",
+    remedy="stop, find the leak, repair it, prime again",
     guards=(
         delivery_causes_galleries.GALLERY_PLUG_MISSING,
         delivery_causes_galleries.GALLERY_SEAL_LEAK,
@@ -106,10 +109,10 @@ COVERS_OFF_TO_PRIME = Task(
 DRILL_TURNS_RIGHT_WAY = Task(
     id="drill_turns_right_way",
     phase=Phase.PRIMING,
-    says="drill set to turn the way the distributor turns",
+    says="drill turning the same way as the distributor",
     how=(
-        "read the rotor's way from the manual or the cap; set the drill, try it in the air",
-        "tool reaches the shaft and fills the hole where a gallery crosses the distributor's body",
+        "get the rotation from the manual or the cap; set the drill, try it in the air",
+        "tool reaches the shaft and fills the hole if a gallery crosses the distributor body",
     ),
     source=COMMON_PRACTICE,
     remedy="turn the drill round; backwards the pump draws air",
@@ -122,15 +125,18 @@ DRILL_TURNS_RIGHT_WAY = Task(
 PRIMED_BY_DRILL = Task(
     id="primed_by_drill",
     phase=Phase.PRIMING,
-    says="oil driven through the engine by drill on the pump shaft, before the first start",
+    says="oil pumped through the engine with a drill on the pump shaft, before the first start",
     how=(
         "distributor out, engine position marked; priming tool down to the shaft",
-        "drill in both hands, slow; it labours when the pump takes oil; run until the pressure stands",
-        "crank a quarter turn by hand, drill again: four times round at least",
+        (
+            "both hands on the drill, slow; it labours when the pump takes oil; run until the "
+            "pressure holds"
+        ),
+        "turn the crank a quarter turn by hand, drill again: at least four times",
         "a pump on the crank cannot be primed this way",
     ),
     source=sources.PRE_OILING_ARTICLE,
-    remedy="no pressure within 2 minutes: stop, do not go on; find what was left out",
+    remedy="no pressure within 2 minutes: stop; find what was left out",
     guards=(
         pump_causes_fitted.PUMP_NOT_PRIMED,
         relief_causes.RELIEF_PART_MISSING,
@@ -145,12 +151,15 @@ PRIMED_BY_DRILL = Task(
 PRIMED_BY_TANK = Task(
     id="primed_by_tank",
     phase=Phase.PRIMING,
-    says="oil driven through the engine from a pressure tank, before the first start",
+    says="oil pumped through the engine from a pressure tank, before the first start",
     how=(
-        "tank of clean oil at the gallery port, regulated, no more than the engine runs at",
-        "open slowly; until oil shows at the far end of the top; crank a quarter turn at a time",
-        "pump on the crank: then feed its inlet, or crank in short spells, plugs out, fuel off",
-        "outside pump that a drill can turn: that way is as good; say which was taken",
+        "tank of clean oil at the gallery port, regulated to no more than running pressure",
+        (
+            "open slowly until oil shows at the far end of the top; turn the crank a quarter turn at "
+            "a time"
+        ),
+        "pump on the crank: feed its inlet, or crank in short spells, plugs out, fuel off",
+        "outside pump that a drill can turn: that works as well; note which you used",
     ),
     source=sources.PRE_OILING_ARTICLE,
     remedy="no flow: look for a blocked oilway; a flood: look for a plug left out",
@@ -174,7 +183,7 @@ PRIMING_PRESSURE_TIMED = Task(
     id="priming_pressure_timed",
     phase=Phase.PRIMING,
     says="time until the gauge shows pressure while priming",
-    how=("stopwatch from the first turn of the drill or the first opening of the tank",),
+    how=("stopwatch from the first turn of the drill or from opening the tank",),
     source=COMMON_PRACTICE,
     dimension="time",
     bands=(
@@ -186,7 +195,10 @@ PRIMING_PRESSURE_TIMED = Task(
         ),
     ),
     spread=STOPWATCH,
-    remedy="stop; level, drill's way, shaft engaged, relief parts, gasket, plugs, in that order",
+    remedy=(
+        "stop; check level, direction of the drill, shaft engagement, relief parts, gasket, "
+        "plugs, in that order"
+    ),
     guards=(
         pump_causes_fitted.PUMP_NOT_PRIMED,
         relief_causes.RELIEF_PART_MISSING,
@@ -200,8 +212,8 @@ PRIMING_PRESSURE_REACHED = Task(
     phase=Phase.PRIMING,
     says="steady pressure on the direct gauge while priming",
     how=(
-        "read it when it stands still; write drill speed, oil and its heat beside it",
-        "it follows the drill's speed: a slow drill and warm oil read low",
+        "read it when steady; note drill speed, oil and its temperature beside it",
+        "it follows the drill speed: a slow drill and warm oil read low",
     ),
     source=COMMON_PRACTICE,
     dimension="pressure",
@@ -230,7 +242,8 @@ OIL_AT_EVERY_ROCKER = Task(
     phase=Phase.PRIMING,
     says="oil seen at every rocker, or at every cam bearing and follower, while priming",
     how=(
-        "turn the crank by hand a quarter turn at a time: holes meet at certain places only",
+        "turn the crank by hand a quarter turn at a time: the holes line up only in certain "
+        "positions",
         "tick off each one; mark the dry ones and go round again",
     ),
     source=sources.PRE_OILING_ARTICLE,
@@ -246,14 +259,14 @@ OIL_AT_EVERY_ROCKER = Task(
 DISTRIBUTOR_BACK_IN = Task(
     id="distributor_back_in",
     phase=Phase.PRIMING,
-    says="drive shaft still in the pump after priming, distributor back, home and timed",
+    says="drive shaft still in the pump after priming, distributor refitted and timed",
     how=(
         "draw the tool out slowly: the shaft can come up with it",
-        "screwdriver on the shaft: it must turn the pump with a drag; loose means it is out",
-        "distributor to its marks, seated by hand, clamped; seal ring new",
+        "screwdriver on the shaft: it must turn the pump with a drag; if loose, it is out",
+        "distributor to its marks, seated by hand, clamped; new seal ring",
     ),
     source=idea_from(sources.PRIMING_TOOL_THREAD),
-    remedy="get the shaft back into the pump before anything else",
+    remedy="get the shaft back into the pump before you do anything else",
     guards=(pump_causes_drive.PUMP_DRIVE_BROKEN, pump_causes_drive.PUMP_DRIVE_BIND),
     only_with=(features.PUMP_ON_DISTRIBUTOR_SHAFT,),
     cautions=(Caution.BATTERY,),
@@ -262,10 +275,10 @@ DISTRIBUTOR_BACK_IN = Task(
 TURBO_WETTED = Task(
     id="turbo_wetted",
     phase=Phase.PRIMING,
-    says="turbocharger filled with clean oil at its inlet, turned by hand, feed joined last",
+    says="turbocharger filled with clean oil at its inlet, turned by hand, feed connected last",
     how=(
         "pour oil into the inlet, turn the wheel, pour again until it stays full",
-        "join the feed; oil must come at the joint while priming before it is tight",
+        "connect the feed loosely; oil must come at the joint while priming, then tighten",
     ),
     source=sources.TURBO_MAKER_STARVATION,
     remedy="feed blocked: clear it before the first start",
@@ -296,10 +309,10 @@ TANK_SIDE_PRIMED = Task(
 CRANKED_TO_PRESSURE = Task(
     id="cranked_to_pressure",
     phase=Phase.PRIMING,
-    says="pressure by cranking, before fuel and spark are let on",
+    says="pressure by cranking, before you turn on fuel and ignition",
     how=(
         "plugs or injectors out, ignition and fuel off, charger on the battery",
-        "crank in spells of 15 to 30 s at most; let the starter cool between",
+        "crank in spells of 15 to 30 s at most; let the starter cool in between",
         "diesel: stop lever pulled",
     ),
     source=sources.PRIME_CONSIDERATIONS,
@@ -315,7 +328,7 @@ CRANKED_TO_PRESSURE = Task(
         ),
     ),
     spread=TRUSTED_GAUGE,
-    remedy="no pressure after a few spells: bleed at the filter, else stop and prime",
+    remedy="no pressure after a few spells: bleed at the filter; otherwise stop and prime",
     why="two views: rebuilders crank 15 s at a time, a filter maker allows 30 s",
     guards=(pump_causes_fitted.PUMP_NOT_PRIMED,),
     cautions=(
@@ -330,7 +343,7 @@ BLED_AT_FILTER = Task(
     says="pump that would not draw: bled at the slackened filter",
     how=(
         "slacken the filter a turn; crank at most 30 s until oil shows; tighten it",
-        "pressure must then come within 10 s; needed only where it would not draw",
+        "pressure must then come within 10 s; needed only if the pump would not draw",
     ),
     source=sources.FILTER_MAKER_PRIME,
     hold=Hold.NOTE,
@@ -343,14 +356,14 @@ BLED_AT_FILTER = Task(
 DRY_AFTER_PRIMING = Task(
     id="dry_after_priming",
     phase=Phase.PRIMING,
-    says="dry outside after priming: wiped, covers on, looked at again",
+    says="dry outside after priming: wiped, covers on, checked again",
     how=(
         "wipe every joint, plug, line and the filter; clean paper under the engine",
-        "prime again for a minute; look at paper, bell housing and timing cover",
-        "oil level read again: galleries and filter took their share",
+        "prime again for a minute; check the paper, the bellhousing and the timing cover",
+        "read the oil level again: galleries and filter have filled",
     ),
     source=COMMON_PRACTICE,
-    remedy="find it and close it now",
+    remedy="find it and repair it now",
     guards=(
         leaks_causes.EXTERNAL_LEAK_MAJOR,
         leaks_causes.FILTER_SEAL_LEAK,

@@ -70,7 +70,7 @@ def whether_it_passes(known: Known) -> Conclusions:
     ],
 )
 def whether_it_follows_a_pattern(known: Known) -> Conclusions:
-    """It comes back under one condition every time, or with no pattern at all."""
+    """It comes back under the same condition every time, or without any pattern."""
     every = list(shown(known, *WRONG))
     if any(Course.RETURNS in b.course for b in every):
         yield is_present(course.RETURNS_THE_SAME_WAY, PLAIN)
@@ -198,7 +198,7 @@ def what_the_engine_does(known: Known) -> Conclusions:
     ],
 )
 def in_the_wet_or_with_the_clutch(known: Known) -> Conclusions:
-    """It shows in the wet, or as the clutch is pressed."""
+    """It shows in wet weather, or when the clutch is pressed."""
     pressure = list(shown(known, *LOSSES, Shows.UNSTEADY))
     if any(C.WET in b.during for b in pressure):
         yield is_present(course.WORSE_IN_THE_WET, PLAIN)

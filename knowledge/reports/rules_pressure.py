@@ -56,7 +56,7 @@ IN_BENDS_ONLY = seen(Shows.UNSTEADY, C.BENDS, only=True)
     ],
 )
 def what_the_instrument_shows(known: Known) -> Conclusions:
-    """What gauge or lamp was reported to show, if it shows that for longer than a manoeuvre."""
+    """What gauge or lamp showed by report, if it lasts longer than a manoeuvre."""
     for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.HIGH):
         if is_momentary(b):
             continue
@@ -89,7 +89,7 @@ def what_the_instrument_shows(known: Known) -> Conclusions:
     ],
 )
 def what_a_trusted_gauge_shows(known: Known) -> Conclusions:
-    """What a trusted gauge was reported to show, and whether the panel agrees with it."""
+    """What a trusted gauge showed by report, and whether the panel agrees with it."""
     panel = [b for b in losses(known) if b.gauge != "direct" and not is_momentary(b)]
     for b in shown(known, *LOSSES, Shows.UNSTEADY, Shows.NORMAL):
         if b.gauge != "direct":
@@ -121,7 +121,7 @@ def what_a_trusted_gauge_shows(known: Known) -> Conclusions:
     ],
 )
 def lamp_and_gauge_apart(known: Known) -> Conclusions:
-    """A lamp that stays out under a low gauge, or burns under a good one."""
+    """A lamp that stays out with a low gauge, or burns with a good one."""
     normal = {b.gauge for b in shown(known, Shows.NORMAL) if not b.during}
     wrong = {"lamp" if b.shows is Shows.LAMP else b.gauge for b in losses(known)}
     if ("lamp" in normal and "panel" in wrong) or ("panel" in normal and "lamp" in wrong):
@@ -142,7 +142,7 @@ def lamp_and_gauge_apart(known: Known) -> Conclusions:
     ],
 )
 def less_at_idle_than_at_speed(known: Known) -> Conclusions:
-    """Missing at hot idle and there at speed; right again with a touch of throttle."""
+    """Low at hot idle and good at speed; right again with a touch of throttle."""
     sure = surest(idle_not_speed(b) for b in losses(known))
     if sure:
         yield is_present(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, sure)
@@ -162,7 +162,7 @@ def less_at_idle_than_at_speed(known: Known) -> Conclusions:
     ],
 )
 def less_at_speed_than_at_idle(known: Known) -> Conclusions:
-    """There at idle and missing at speed."""
+    """Good at idle and low at speed."""
     sure = surest(speed_not_idle(b) for b in losses(known))
     if sure:
         yield is_present(patterns_speed.FALLS_AS_REVS_RISE, sure)
@@ -202,7 +202,7 @@ def unsteady_in_one_range(known: Known) -> Conclusions:
     ],
 )
 def cold_against_hot(known: Known) -> Conclusions:
-    """There with cold oil and missing with hot oil, or missing with cold oil already."""
+    """Good with cold oil and low with hot oil, or low with cold oil already."""
     low = [b for b in losses(known) if not is_momentary(b)]
     if sure := surest(hot_not_cold(b) for b in low):
         yield is_present(patterns_speed.GOOD_COLD_LOW_HOT, sure)
@@ -223,7 +223,7 @@ def cold_against_hot(known: Known) -> Conclusions:
     ],
 )
 def missing_everywhere(known: Known) -> Conclusions:
-    """Missing at every speed, hot and cold; or not, where it is good at speed or when cold."""
+    """Low at every speed, hot and cold; not so if it is good at speed or when cold."""
     low = [b for b in losses(known) if not is_momentary(b)]
     if sure := surest(everywhere(b) for b in low):
         yield is_present(patterns_speed.LOW_AT_ALL_SPEEDS, sure)
@@ -244,7 +244,7 @@ def missing_everywhere(known: Known) -> Conclusions:
     ],
 )
 def missing_in_a_manoeuvre(known: Known) -> Conclusions:
-    """Missing or wavering in bends, under braking, on a slope or in a seaway."""
+    """Low or wavering in bends, under braking, on a slope or in a seaway."""
     every = list(shown(known, *LOSSES, Shows.UNSTEADY))
     moving = [b for b in every if b.during & MANOEUVRES]
     if any(b.during & MANOEUVRES - {C.ACCELERATING} for b in moving):
@@ -267,7 +267,7 @@ def missing_in_a_manoeuvre(known: Known) -> Conclusions:
     ],
 )
 def moved_by_a_contact(known: Known) -> Conclusions:
-    """A reading that changes with lamps, bumps or a hand on the wiring changes at a contact."""
+    """If lamps, bumps or a hand on the wiring change the reading, a contact is bad."""
     every = list(shown(known, *LOSSES, Shows.UNSTEADY, Shows.HIGH))
     if any(C.ELECTRICAL in b.during for b in every):
         yield is_present(patterns.NEEDLE_FOLLOWS_LOADS, PLAIN)

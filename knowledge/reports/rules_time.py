@@ -65,7 +65,7 @@ def is_one_event(b: Behaviour) -> bool:
     ],
 )
 def how_fast_it_came(known: Known) -> Conclusions:
-    """Gone at a stroke, sunk within one run, or declined over months."""
+    """Lost suddenly, sunk within one run, or fallen over months."""
     for b in losses(known):
         if from_the_start(b) or b.onset is None or within(b, AT_FIRST):
             continue
@@ -91,7 +91,7 @@ def how_fast_it_came(known: Known) -> Conclusions:
     ],
 )
 def lost_at_an_unknown_speed(known: Known) -> Conclusions:
-    """Pressure that was there and is gone, and nobody knows how fast it went."""
+    """Pressure was there and is gone, and nobody knows how fast it went."""
     for b in shown(known, Shows.LOST):
         if b.onset is None and not from_the_start(b) and not is_momentary(b):
             yield is_present(course.PRESSURE_LOST, PLAIN)
@@ -113,7 +113,7 @@ def lost_at_an_unknown_speed(known: Known) -> Conclusions:
     ],
 )
 def later_in_a_run(known: Known) -> Conclusions:
-    """Right at first and missing later in the run: with heat, with speed, or with neither named."""
+    """Right at first and low later in the run: with heat, with speed, or neither stated."""
     for b in shown(known, *LOSSES, Shows.UNSTEADY):
         late = bool(b.during & LATE)
         if C.AFTER_REST in b.never and b.during & (FAST | LATE):
@@ -143,7 +143,7 @@ def later_in_a_run(known: Known) -> Conclusions:
     ],
 )
 def back_when_the_engine_slows(known: Known) -> Conclusions:
-    """Missing at speed and back as the engine is slowed to idle."""
+    """Low at speed, and back when the engine slows to idle."""
     if any(C.SLOWING in b.never for b in shown(known, *LOSSES, Shows.UNSTEADY)):
         yield is_present(course.BACK_WHEN_SLOWED, PLAIN)
 
@@ -161,7 +161,7 @@ def back_when_the_engine_slows(known: Known) -> Conclusions:
     ],
 )
 def slow_at_the_start(known: Known) -> Conclusions:
-    """Pressure that takes its time at a start, and how long."""
+    """Pressure slow to build at a start, and how slow."""
     for b in shown(known, Shows.SLOW, *LOSSES):
         if b.shows is not Shows.SLOW and (not within(b, AT_FIRST) or b.since in NEVER_SINCE):
             continue
@@ -254,7 +254,7 @@ def what_it_began_with(known: Known) -> Conclusions:
     ],
 )
 def began_with_nothing_touched(known: Known) -> Conclusions:
-    """It began on a day on which nothing had been done: no work on it began it."""
+    """It began on a day without any work on it: no work on it started it."""
     if any(b.since is Since.DATE for b in shown(known, *WRONG)):
         for finding in (
             behaviour.CHANGED_AFTER_OTHER_WORK,
@@ -275,7 +275,7 @@ def began_with_nothing_touched(known: Known) -> Conclusions:
     ],
 )
 def with_the_level_down(known: Known) -> Conclusions:
-    """It shows when the oil level is down, and not with the level right."""
+    """It shows when the oil level is down, and not at the right level."""
     for b in shown(known, *LOSSES, Shows.UNSTEADY):
         if C.LOW_LEVEL in b.during:
             sure = PLAIN if b.only else MEANT

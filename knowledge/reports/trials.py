@@ -69,7 +69,7 @@ def cure_links(kind: TrialKind) -> LinkGroup:
         id=f"cured_by_{kind.id}",
         station=kind.station,
         says=f"It cures: {kind.says}.",
-        note="Without effect it lowers these causes and no others.",
+        note="If it had no effect, these causes are less likely and no others.",
         links=tuple(Link(cause, kind.cured, *how) for cause, how in kind.cures.items()),
         matches=[example(kind.cured)],
         non_matches=[example(lacks=[kind.cured])],

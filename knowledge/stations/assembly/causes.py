@@ -33,12 +33,15 @@ DIRT_IN_ASSEMBLY = Cause(
     id="dirt_in_assembly",
     station=Station.ASSEMBLY,
     says="grit, swarf or foreign pieces left inside at the build",
-    mechanism="the pieces travel with the oil, score bearings and jam valve, pump or oilway within hours",
+    mechanism=(
+        "the pieces travel with the oil, score bearings and jam the relief valve, the pump or an "
+        "oilway within hours"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP, raced_or_heeled=UP),
-    remedy="strip, take out the plugs, brush and flush every oilway",
+    remedy="strip it, take out the plugs, brush and flush every oilway",
     source=sources.BEARING_BROCHURE_PREFACE,
-    follows="the relief valve hangs open, the pump jams or the bearings wipe",
+    follows="the relief valve sticks open, the pump jams or the bearings wipe",
     also=(
         "machining swarf left in the block",
         "blasting grit in the engine",
@@ -51,7 +54,10 @@ DIRT_IN_ASSEMBLY = Cause(
 GRIT_FROM_THE_BUILD_GOES_ROUND = LinkGroup(
     id="grit_from_the_build_goes_round",
     station=Station.ASSEMBLY,
-    says="Grit or pieces left in at the build go round with the oil and show in bearings within hours.",
+    says=(
+        "Grit or pieces left in at the build circulate with the oil and damage the bearings "
+        "within hours."
+    ),
     parent=DIRT_IN_ASSEMBLY,
     effects={
         conditions.DIRT_IN_OIL: (ALWAYS, sources.BEARING_BROCHURE_PREFACE),
@@ -79,7 +85,7 @@ BEARING_OIL_HOLE_MISALIGNED = Cause(
     mechanism="one bearing or shaft runs dry while the gauge reads good or even high",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
-    remedy="refit the bearing and prove every hole with a rod",
+    remedy="refit the bearing and check every hole with a rod",
     source=sources.CAM_BEARING_HOLES_BLOG,
     follows="that one bearing fails",
     also=(
@@ -116,10 +122,10 @@ CAP_SWAPPED = Cause(
     id="cap_swapped",
     station=Station.ASSEMBLY,
     says="bearing caps mixed up, turned round or wrongly tightened",
-    mechanism="the bore is no longer round: it grips in one place, wipes, and leaks after",
+    mechanism="the bore is no longer round: it grips in one place, wipes, then leaks",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
-    remedy="match caps to their numbers and direction, tighten as the manual says",
+    remedy="match caps to their numbers and direction; tighten as the manual says",
     source=sources.RECONDITIONER_BEARINGS,
     follows="the bearings wipe",
     also=(
@@ -133,7 +139,7 @@ CAP_SWAPPED = Cause(
 WORN_BESIDE_THE_PARTING_LINES = LinkGroup(
     id="worn_beside_the_parting_lines",
     station=Station.ASSEMBLY,
-    says="Wear beside the parting lines on opposite sides: a cap sits where it does not belong.",
+    says="Wear beside the parting lines on opposite sides: a cap is in the wrong place.",
     parent=CAP_SWAPPED,
     effects={
         conditions.BEARINGS_DAMAGED: (OFTEN, sources.RECONDITIONER_BEARINGS),
@@ -158,8 +164,8 @@ WORN_BESIDE_THE_PARTING_LINES = LinkGroup(
 SEALANT_DEBRIS = Cause(
     id="sealant_debris",
     station=Station.ASSEMBLY,
-    says="surplus sealer squeezed inside and broke off",
-    mechanism="rubbery crumbs gather on mesh, relief seat or jets and hold the oil back",
+    says="surplus sealer squeezed out inside and broke off",
+    mechanism="rubbery crumbs collect on screen, relief seat or jets and hold the oil back",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP),
     remedy="clean everything; seal with a thin bead or the proper gasket",
@@ -176,7 +182,10 @@ SEALANT_DEBRIS = Cause(
 SEALER_GOES_WHERE_THE_OIL_GOES = LinkGroup(
     id="sealer_goes_where_the_oil_goes",
     station=Station.ASSEMBLY,
-    says="Loose sealer goes where the oil goes: mesh first, then relief seat, filter or an oilway.",
+    says=(
+        "Loose sealer goes where the oil goes: pickup screen first, then relief seat, filter or "
+        "an oilway."
+    ),
     parent=SEALANT_DEBRIS,
     effects={
         conditions.SUCTION_THROTTLED: (MOSTLY, sources.CLUB_SEALANT_STRAINER),
@@ -199,7 +208,7 @@ SEALER_GOES_WHERE_THE_OIL_GOES = LinkGroup(
 SEALER_SHOWS_IN_THE_SAMPLE = LinkGroup(
     id="sealer_shows_in_the_sample",
     station=Station.ASSEMBLY,
-    says="Silicon in a sample of a fresh engine is as often sealer as dirt.",
+    says="Silicon in a sample from a fresh engine is sealer as often as dirt.",
     parent=SEALANT_DEBRIS,
     effects={
         oil_analysis.SILICON_HIGH: (SOMETIMES, sources.MARINE_ELEMENT_LIST),
@@ -211,8 +220,8 @@ SEALER_SHOWS_IN_THE_SAMPLE = LinkGroup(
 ASSEMBLY_LUBE_CLOG = Cause(
     id="assembly_lube_clog",
     station=Station.ASSEMBLY,
-    says="build grease or jelly clogs screen or filter",
-    mechanism="the first minutes are slow and low, until it has dissolved",
+    says="assembly grease or jelly clogs screen or filter",
+    mechanism="pressure is slow and low for the first minutes, until it has dissolved",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="change oil and filter; pack and prime only as the maker says",
@@ -228,7 +237,7 @@ ASSEMBLY_LUBE_CLOG = Cause(
 LOW_UNTIL_THE_GREASE_IS_GONE = LinkGroup(
     id="low_until_the_grease_is_gone",
     station=Station.ASSEMBLY,
-    says="Slow and low for a new engine's first minutes, then good for good: build grease washing out.",
+    says="Slow and low for a new engine's first minutes, then good: assembly grease washing out.",
     parent=ASSEMBLY_LUBE_CLOG,
     effects={
         conditions.SUCTION_THROTTLED: (OFTEN, sources.JOBBER_OIL_PUMPS),
@@ -282,11 +291,13 @@ CRUMBS_LEFT_FROM_AN_OLD_REPAIR = LinkGroup(
 FASTENER_LOOSE_INSIDE = Cause(
     id="fastener_loose_inside",
     station=Station.ASSEMBLY,
-    says="a bolt inside slack, unlocked or over-tight",
-    mechanism="pump, pickup, tray or bearing cap shifts and the oil finds a gap, or a part drops off",
+    says="a bolt inside loose, unlocked or overtightened",
+    mechanism=(
+        "pump, pickup, tray or bearing cap shifts and oil leaks at the gap, or a part drops off"
+    ),
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, raced_or_heeled=UP),
-    remedy="tighten to the figure, lock it and mark it",
+    remedy="torque it, lock it and mark it",
     source=idea_from(sources.BUILD_ARTICLE_2017),
     follows="parts in the sump, pressure lost",
     also=(
@@ -301,7 +312,10 @@ FASTENER_LOOSE_INSIDE = Cause(
 BOLT_THAT_WAS_NEVER_TIGHT = LinkGroup(
     id="bolt_that_was_never_tight",
     station=Station.ASSEMBLY,
-    says="A bolt never tight or never locked: a joint leaks, a bearing shifts, or the part drops off.",
+    says=(
+        "A bolt never tightened or never locked: a joint leaks, a bearing shifts, or the part "
+        "drops off."
+    ),
     parent=FASTENER_LOOSE_INSIDE,
     effects={
         conditions.OPEN_LEAK_INSIDE: (OFTEN, sources.PINPOINT_TEST_2012),
@@ -331,11 +345,13 @@ PART_SHEDDING_INSIDE = Cause(
     id="part_shedding_inside",
     station=Station.ASSEMBLY,
     says="a part inside wears away or breaks up and sheds metal into the oil",
-    mechanism="its metal travels with the oil and clogs mesh, valve and oilways, then scores bearings",
+    mechanism=(
+        "its metal travels with the oil and clogs screen, valve and oilways, then scores bearings"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="find and renew the part; clean or renew everything the oil passes through",
     source=COMMON_PRACTICE,
-    follows="blocked oilways, debris under the relief valve, scored and turned bearings",
+    follows="blocked oilways, debris under the relief valve, scored and spun bearings",
     also=("piston pin plug wearing", "cam lobe wiped", "broken part making metal", "making metal"),
 )

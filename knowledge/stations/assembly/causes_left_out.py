@@ -29,7 +29,9 @@ PUMP_DRIVE_LEFT_OUT = Cause(
     mechanism="nothing turns the pump: no pressure at all from the first start",
     rate=Rate.RARE,
     shifts=OF_A_REBUILD,
-    remedy="fit the shaft, see it engage at both ends, prime by drill before another start",
+    remedy=(
+        "fit the shaft, check that it engages at both ends, prime with a drill before another start"
+    ),
     source=COMMON_PRACTICE,
     follows="dry start, wiped bearings",
     also=("forgot the oil pump drive shaft", "distributor not down on the pump shaft"),
@@ -37,7 +39,7 @@ PUMP_DRIVE_LEFT_OUT = Cause(
 NOTHING_TURNS_THE_PUMP = LinkGroup(
     id="nothing_turns_the_pump",
     station=Station.ASSEMBLY,
-    says="A drive shaft left out or not engaged gives nothing from the first start.",
+    says="A drive shaft left out or not engaged gives no pressure from the first start.",
     parent=PUMP_DRIVE_LEFT_OUT,
     effects={
         conditions.PUMP_NOT_TURNING: (ALWAYS, COMMON_PRACTICE),
@@ -58,10 +60,10 @@ CRANK_PLUG_MISSING = Cause(
     id="crank_plug_missing",
     station=Station.ASSEMBLY,
     says="an oilway plug of the crankshaft was left out or came loose",
-    mechanism="oil is thrown out of the open drilling: low at every speed, and a rod runs dry",
+    mechanism="oil flies out of the open drilling: low at every speed, and a rod runs dry",
     rate=Rate.VERY_RARE,
     shifts=OF_A_REBUILD,
-    remedy="fit and stake every plug; look at the rods that this drilling feeds",
+    remedy="fit and stake every plug; inspect the rods that this drilling feeds",
     source=COMMON_PRACTICE,
     follows="rod bearings wiped",
     also=("crankshaft plug left out", "crank oil passage not plugged"),
@@ -69,7 +71,7 @@ CRANK_PLUG_MISSING = Cause(
 OIL_THROWN_OUT_OF_THE_CRANK = LinkGroup(
     id="oil_thrown_out_of_the_crank",
     station=Station.ASSEMBLY,
-    says="An open drilling in the crank throws the oil out that the rods should get.",
+    says="An open drilling in the crank throws out the oil that the rods need.",
     parent=CRANK_PLUG_MISSING,
     effects={
         conditions.OPEN_LEAK_INSIDE: (ALWAYS, COMMON_PRACTICE),
@@ -87,10 +89,13 @@ CLEARANCE_SET_WIDE = Cause(
     id="clearance_set_wide",
     station=Station.ASSEMBLY,
     says="bearing clearances were set too wide at a rebuild",
-    mechanism="sound new bearings leak as worn ones do: low hot from the first start",
+    mechanism="new, sound bearings leak like worn ones: low hot from the first start",
     rate=Rate.RARE,
     shifts=OF_A_REBUILD,
-    remedy="measure every bearing; shells of another size, or thicker oil if the builder means it so",
+    remedy=(
+        "measure every bearing; fit shells of another size, or use thicker oil if the builder "
+        "intends that"
+    ),
     source=COMMON_PRACTICE,
     follows="low hot idle for the life of the bearings",
     also=("built too loose", "loose clearances from new", "crank ground too small"),
@@ -98,7 +103,7 @@ CLEARANCE_SET_WIDE = Cause(
 NEW_AND_YET_WIDE = LinkGroup(
     id="new_and_yet_wide",
     station=Station.ASSEMBLY,
-    says="New bearings set wide are low when hot ever since the rebuild, and look sound.",
+    says="New bearings set wide read low when hot ever since the rebuild, and look sound.",
     parent=CLEARANCE_SET_WIDE,
     effects={
         conditions.CLEARANCES_WIDE: (ALWAYS, COMMON_PRACTICE),

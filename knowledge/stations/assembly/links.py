@@ -19,7 +19,7 @@ from knowledge.stations.topend import findings_cam as topend_cam
 PART_THAT_DOES_NOT_BELONG = LinkGroup(
     id="part_that_does_not_belong",
     station=Station.ASSEMBLY,
-    says="A part that does not belong: ask what it stops, lets out or lets slip.",
+    says="A part that does not belong there: ask what it blocks, leaks or lets slip.",
     child=findings.FOREIGN_PART_FITTED,
     origins={
         bearings_causes.BEARING_WRONG_SIZE: (OFTEN, COMMON_PRACTICE),
@@ -32,7 +32,7 @@ PART_THAT_DOES_NOT_BELONG = LinkGroup(
 PLUG_LEFT_WHERE_OIL_SHOULD_GO = LinkGroup(
     id="plug_left_where_oil_should_go",
     station=Station.ASSEMBLY,
-    says="A plug or cap left where oil should go shuts off what lies behind it.",
+    says="A plug or cap left in an oilway shuts off everything behind it.",
     parent=delivery_causes_galleries.GALLERY_BLOCKED,
     effects={
         findings.LEFTOVER_FOUND: (SOMETIMES, COMMON_PRACTICE),
@@ -44,8 +44,8 @@ PART_THAT_GRINDS_ITSELF_AWAY = LinkGroup(
     id="part_that_grinds_itself_away",
     station=Station.ASSEMBLY,
     says=(
-        "A part that grinds itself away sends its metal round with the oil: screen, valve, oilways,"
-        " bearings."
+        "A part that grinds itself away sends its metal round with the oil: screen, relief "
+        "valve, oilways, bearings."
     ),
     links=(
         *effects_of(
@@ -77,7 +77,7 @@ PART_THAT_GRINDS_ITSELF_AWAY = LinkGroup(
 SOMETHING_SMALL_LEFT_OUT = LinkGroup(
     id="something_small_left_out",
     station=Station.ASSEMBLY,
-    says="Where one small part was left out, look what else was.",
+    says="If one small part was left out, check for others.",
     child=findings.SMALL_PART_LEFT_OUT,
     origins={
         suction_causes_sump.BAFFLE_MISSING: (SOMETIMES, COMMON_PRACTICE),

@@ -8,7 +8,7 @@ from knowledge.work import Part
 
 TIMING_GEAR_SET = Part(
     id="timing_gear_set",
-    says="timing gears, or chain and sprockets, with metal teeth where they are made",
+    says="timing gears, or chain and sprockets, with metal teeth if available",
     quantity="1 set",
     source=sources.CLUB_BLOCKED_SCREENS,
     measure_first="teeth, links, bore and key; marks for the timing",
@@ -26,10 +26,10 @@ CHAIN_GUIDES = Part(
 )
 INSIDE_FASTENERS = Part(
     id="inside_fasteners",
-    says="bolts, nuts and locks for what was slack, stretched or lost",
+    says="bolts, nuts and locks to replace what was loose, stretched or lost",
     quantity="by the count",
     source=COMMON_PRACTICE,
-    measure_first="thread, length, grade marked on the head; the hole's thread whole and dry",
+    measure_first="thread, length, grade marked on the head; thread of the hole whole and dry",
     for_causes=(causes.FASTENER_LOOSE_INSIDE,),
 )
 SHED_PART = Part(
@@ -37,6 +37,6 @@ SHED_PART = Part(
     says="the part that sheds, and what it runs against",
     quantity="as found",
     source=COMMON_PRACTICE,
-    measure_first="find it first: the metal's kind, then size and fit of the part",
+    measure_first="find it first: the kind of metal, then size and fit of the part",
     for_causes=(causes.PART_SHEDDING_INSIDE,),
 )

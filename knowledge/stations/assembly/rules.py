@@ -52,7 +52,7 @@ def family_known_for_plastic_teeth(known: Known) -> Conclusions:
     non_matches=[example(findings.FASTENER_FOUND_LOOSE)],
 )
 def slack_cap_is_a_loose_fastener(known: Known) -> Conclusions:
-    """Slack cap bolts are loose fasteners; shells that do not suit are wrong parts."""
+    """Loose cap bolts are loose fasteners; shells that do not suit are wrong parts."""
     if known.has(findings.CAP_BOLTS_SLACK):
         yield is_present(findings.FASTENER_FOUND_LOOSE, sure=0.9)
     if known.has(bearings_shell_map.WRONG_SHELLS_FITTED):
@@ -77,10 +77,12 @@ def pieces_left_from_a_breakage(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.CAP_BOLTS_SLACK])],
 )
 def caps_not_clamped(known: Known) -> Conclusions:
-    """Caps that are not clamped must not be run another turn."""
+    """Do not turn the engine again with caps that are not clamped."""
     if known.has(findings.CAP_BOLTS_SLACK):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Bearing cap or through bolts below torque; the maker's figure is the limit: do not "
-            "run or just re-tighten, look at shells and seats first.",
+            (
+                "Bearing cap or through bolts below torque; the maker's figure is the limit: do not run "
+                "or just re-tighten, inspect shells and seats first."
+            ),
         )

@@ -13,8 +13,8 @@ from knowledge.stations.suction import causes_sump as suction_causes_sump
 BOLTS_TIGHTENED = trial(
     id="bolts_tightened",
     station=Station.ASSEMBLY,
-    says="bolts inside were found slack and tightened",
-    asks="Were bolts inside tightened, and what did that do?",
+    says="bolts inside were found loose and tightened",
+    asks="Bolts inside tightened? If so, what did it do?",
     cures={
         causes.FASTENER_LOOSE_INSIDE: (MOSTLY, COMMON_PRACTICE),
         causes.CAP_SWAPPED: (SOMETIMES, JUDGEMENT),
@@ -29,7 +29,7 @@ TIMING_GEAR_RENEWED = trial(
     id="timing_gear_renewed",
     station=Station.ASSEMBLY,
     says="timing gears, chain or guides were renewed",
-    asks="Were timing gears, chain or guides renewed, and what did that do?",
+    asks="Timing gears, chain or guides renewed? If so, what did it do?",
     cures={
         causes.TIMING_GEAR_SHEDDING: (OFTEN, COMMON_PRACTICE),
     },
@@ -40,7 +40,7 @@ STRIPPED_AND_CLEANED = trial(
     id="stripped_and_cleaned",
     station=Station.ASSEMBLY,
     says="the engine was stripped, cleaned and put together again",
-    asks="Was the engine stripped and cleaned, and what did that do?",
+    asks="Engine stripped and cleaned? If so, what did it do?",
     cures={
         causes.DIRT_IN_ASSEMBLY: (MOSTLY, COMMON_PRACTICE),
         causes.SEALANT_DEBRIS: (MOSTLY, COMMON_PRACTICE),

@@ -34,9 +34,9 @@ BEARING_WEAR_MAINS = Cause(
     mechanism="wide main clearance lets oil out at every speed, most when hot and slow",
     rate=Rate.COMMON,
     shifts=Shifts(),
-    remedy="measure every journal, regrind if need be, fit new shells",
+    remedy="measure every journal, regrind if needed, fit new shells",
     source=sources.ARMY_TM_347_CHART_1973,
-    follows="the rods go short of oil and the crank is damaged",
+    follows="the rods run short of oil and the crank is damaged",
     also=(
         "worn main bearings",
         "mains worn out",
@@ -48,8 +48,11 @@ BEARING_WEAR_MAINS = Cause(
 SINKING_OVER_THE_YEARS = LinkGroup(
     id="sinking_over_the_years",
     station=Station.BEARINGS,
-    says="Worn mains let pressure sink over the years: good cold, low hot, even wear without heat.",
-    note="Misleads when another leak of the same kind, as a loose cam bearing, was never measured.",
+    says="Worn mains let pressure fall over the years: good cold, low hot, even wear without heat.",
+    note=(
+        "Misleads when another leak of the same kind, such as a loose cam bearing, was never "
+        "measured."
+    ),
     parent=BEARING_WEAR_MAINS,
     effects={
         conditions.CLEARANCES_WIDE: (ALWAYS, sources.CARLEY_1997),
@@ -74,10 +77,10 @@ BEARING_WEAR_RODS = Cause(
     id="bearing_wear_rods",
     station=Station.BEARINGS,
     says="rod bearings worn, clearance too wide",
-    mechanism="wide rod clearance leaks at idle and flings more oil away as the revs rise",
+    mechanism="wide rod clearance leaks at idle and throws off more oil as the revs rise",
     rate=Rate.COMMON,
     shifts=Shifts(raced_or_heeled=UP),
-    remedy="measure every crankpin, regrind if need be, fit new shells",
+    remedy="measure every crankpin, regrind if needed, fit new shells",
     source=sources.PUMP_MAKER_PRESSURE_FLOW,
     follows="a rod knocks, then fails",
     also=(
@@ -92,8 +95,8 @@ RODS_FLING_MORE_AS_REVS_RISE = LinkGroup(
     id="rods_fling_more_as_revs_rise",
     station=Station.BEARINGS,
     says=(
-        "Worn rods fling out more oil the faster they turn: low at idle, disappointing with revs, "
-        "at last a rap."
+        "Worn rods throw off more oil the faster they turn: low at idle, disappointing with "
+        "revs, finally a rap."
     ),
     parent=BEARING_WEAR_RODS,
     effects={
@@ -123,14 +126,14 @@ BEARING_WIPED = Cause(
     id="bearing_wiped",
     station=Station.BEARINGS,
     says="a bearing wiped by itself: seized or overheated with oil present",
-    mechanism="the lining melts or smears, clearance opens at once, and the pressure stays down",
+    mechanism="the lining melts or smears, clearance opens at once, and the pressure stays low",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(
         high_mileage=UP, freshly_rebuilt=STRONG_UP, stood_long=UP, raced_or_heeled=STRONG_UP
     ),
     remedy="stop; rule out lack of oil first, then repair the crank and fit shells to size",
     source=sources.BEARING_POSTER,
-    follows="the shell turns in its seat, the engine seizes",
+    follows="the shell spins in its seat, the engine seizes",
     also=(
         "wiped bearing",
         "melted bearing",
@@ -143,10 +146,10 @@ BEARING_WIPED = Cause(
 FELL_AND_STAYED_DOWN_WITH_A_KNOCK = LinkGroup(
     id="fell_and_stayed_down_with_a_knock",
     station=Station.BEARINGS,
-    says="A bearing that wipes lets pressure fall at once and stay down, and then it knocks.",
+    says="When a bearing wipes, pressure falls at once and stays low, and then it knocks.",
     note=(
-        "Misleads more often than not: most wiped bearings were starved first, and the wiping is "
-        "what came of it. Rule that out before naming the bearing."
+        "Misleads more often than not: most wiped bearings ran short of oil first. Rule that out "
+        "before you blame the bearing."
     ),
     parent=BEARING_WIPED,
     effects={
@@ -168,8 +171,8 @@ FELL_AND_STAYED_DOWN_WITH_A_KNOCK = LinkGroup(
 BEARING_SPUN = Cause(
     id="bearing_spun",
     station=Station.BEARINGS,
-    says="a shell turned in its seat and shut its own oil hole",
-    mechanism="that journal runs dry and knocks, while the gauge may fall, or hardly move",
+    says="a shell spun in its seat and closed its own oil hole",
+    mechanism="that journal runs dry and knocks, while the gauge falls or hardly moves",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="stop; repair the seat and the journal, fit shells with the right grip",
@@ -180,8 +183,8 @@ BEARING_SPUN = Cause(
 SHELL_TURNED_IN_ITS_SEAT = LinkGroup(
     id="shell_turned_in_its_seat",
     station=Station.BEARINGS,
-    says="A turned shell shuts its own oil hole: that journal knocks while the gauge hardly stirs.",
-    note="Misleads when the shell turned because it had seized for lack of oil.",
+    says="A spun shell closes its own oil hole: that journal knocks while the gauge hardly moves.",
+    note="Misleads when the shell spun because it had seized for lack of oil.",
     parent=BEARING_SPUN,
     effects={
         conditions.BEARINGS_DAMAGED: (ALWAYS, COMMON_PRACTICE),
@@ -204,11 +207,11 @@ SHELL_TURNED_IN_ITS_SEAT = LinkGroup(
 THRUST_BEARING_WEAR = Cause(
     id="thrust_bearing_wear",
     station=Station.BEARINGS,
-    says="thrust bearing worn, crank floats endways",
-    mechanism="oil runs out past the worn thrust faces, more while the clutch pushes on the crank",
+    says="thrust bearing worn, too much crank end float",
+    mechanism="oil escapes past the worn thrust faces, more while the clutch pushes on the crank",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
-    remedy="find what loads the crank endways, then renew the thrust bearing",
+    remedy="find what pushes the crank endways, then renew the thrust bearing",
     source=sources.PINPOINT_TEST_2012,
     follows="the crank cheeks and the block are ruined",
     also=(
@@ -222,7 +225,7 @@ THRUST_BEARING_WEAR = Cause(
 CRANK_THAT_FLOATS_ENDWAYS = LinkGroup(
     id="crank_that_floats_endways",
     station=Station.BEARINGS,
-    says="A crank that floats endways has lost its thrust faces, and some oil leaves there.",
+    says="A crank with too much end float has worn thrust faces, and some oil escapes there.",
     parent=THRUST_BEARING_WEAR,
     effects={
         conditions.CLEARANCES_WIDE: (SOMETIMES, sources.PINPOINT_TEST_2012),
@@ -246,7 +249,7 @@ BEARING_WRONG_SIZE = Cause(
     id="bearing_wrong_size",
     station=Station.BEARINGS,
     says="shells of the wrong size, or mixed, were fitted",
-    mechanism="too big a clearance is low from the first start; too small reads high, then wipes",
+    mechanism="too much clearance is low from the first start; too little reads high, then wipes",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="measure every journal and seat, fit shells to suit",
@@ -266,7 +269,10 @@ BEARING_WRONG_SIZE = Cause(
 SHELLS_THAT_DO_NOT_SUIT_THE_CRANK = LinkGroup(
     id="shells_that_do_not_suit_the_crank",
     station=Station.BEARINGS,
-    says="Shells that do not suit the crank: too loose is low from the first start, too tight soon wipes.",
+    says=(
+        "Shells that do not suit the crank: too loose, low from the first start; too tight, soon "
+        "wiped."
+    ),
     parent=BEARING_WRONG_SIZE,
     effects={
         conditions.CLEARANCES_WIDE: (OFTEN, sources.DIESEL_WORKSHOP_2015),

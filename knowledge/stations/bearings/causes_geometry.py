@@ -32,7 +32,7 @@ LINE_BORE_MISALIGNED = Cause(
     mechanism="some mains run tight and others loose, so the pressure falls as they wear or wipe",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP),
-    remedy="check the bores with a bar, line-bore or hone them",
+    remedy="check the bores with a bar; line-bore or hone them",
     source=sources.BEARING_BROCHURE_PREFACE,
     follows="shells fatigue and wipe in places",
     also=(
@@ -46,7 +46,7 @@ LINE_BORE_MISALIGNED = Cause(
 MAINS_THAT_DIFFER_ALONG_THE_CRANK = LinkGroup(
     id="mains_that_differ_along_the_crank",
     station=Station.BEARINGS,
-    says="Mains that differ along the crank sit in bores out of line; new shells alone fail again.",
+    says="Mains that differ along the crank are in bores out of line; new shells alone fail again.",
     parent=LINE_BORE_MISALIGNED,
     effects={
         conditions.CLEARANCES_WIDE: (OFTEN, JUDGEMENT),
@@ -88,7 +88,7 @@ JOURNAL_FINISH = Cause(
 LINING_WORN_OFF_WITHOUT_HEAT = LinkGroup(
     id="lining_worn_off_without_heat",
     station=Station.BEARINGS,
-    says="A rough or oval journal files the lining away without heat, within hours of new shells.",
+    says="A rough or oval journal wears the lining away without heat, within hours of new shells.",
     parent=JOURNAL_FINISH,
     effects={
         conditions.CLEARANCES_WIDE: (MOSTLY, idea_from(sources.BEARING_BROCHURE_PREFACE)),
@@ -112,10 +112,10 @@ BENT_ROD_OR_CRANK = Cause(
     id="bent_rod_or_crank",
     station=Station.BEARINGS,
     says="a bent rod or crank",
-    mechanism="opposite edges of the shells wear away and the oil leaves there",
+    mechanism="opposite edges of the shells wear and the oil escapes there",
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=UP),
-    remedy="check rods and crank for truth, straighten or renew",
+    remedy="check rods and crank for straightness; straighten or renew",
     source=sources.BEARING_WEAR_ANALYSIS,
     follows="shells fatigue, the rod may break",
     also=("bent connecting rod", "twisted rod", "bent crankshaft", "crank runs out"),
@@ -123,7 +123,7 @@ BENT_ROD_OR_CRANK = Cause(
 WORN_ALONG_OPPOSITE_EDGES = LinkGroup(
     id="worn_along_opposite_edges",
     station=Station.BEARINGS,
-    says="Shells worn along opposite edges carried a bent rod or crank.",
+    says="Shells worn along opposite edges mean a bent rod or crank.",
     parent=BENT_ROD_OR_CRANK,
     effects={
         conditions.CLEARANCES_WIDE: (SOMETIMES, JUDGEMENT),
@@ -143,12 +143,12 @@ OVERLOAD_LUGGING = Cause(
     id="overload_lugging",
     station=Station.BEARINGS,
     says="bearings hammered by knocking, lugging or over-revving",
-    mechanism="the loaded shells crack and flake; the pressure falls late, when lining is lost",
+    mechanism="the loaded shells crack and flake; pressure falls late, when lining is lost",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, raced_or_heeled=STRONG_UP),
-    remedy="cure the detonation or the way it is driven, renew the shells",
+    remedy="cure the detonation or change how it is driven; renew the shells",
     source=sources.BEARING_BROCHURE_PREFACE,
-    follows="flakes travel through the oil, more bearings go",
+    follows="flakes travel with the oil, more bearings fail",
     also=(
         "detonation damage",
         "pinging",
@@ -161,7 +161,7 @@ OVERLOAD_LUGGING = Cause(
 LOADED_HALF_CRACKS_AND_FLAKES = LinkGroup(
     id="loaded_half_cracks_and_flakes",
     station=Station.BEARINGS,
-    says="A lining that cracks and flakes on its loaded half was hammered; the pressure falls late.",
+    says="A lining that cracks and flakes on its loaded half was hammered; pressure falls late.",
     parent=OVERLOAD_LUGGING,
     effects={
         conditions.CLEARANCES_WIDE: (SOMETIMES, JUDGEMENT),

@@ -25,7 +25,7 @@ from knowledge.work import Access
 BEARINGS_FAILED = Fault(
     id="bearings_failed",
     station=Station.BEARINGS,
-    says="bearings are wiped, turned or ruined",
+    says="bearings are wiped, spun or ruined",
     proofs=(
         findings_shells.SHELLS_WIPED,
         findings_shell_map.ONE_BEARING_WIPED,
@@ -51,7 +51,10 @@ BEARINGS_FAILED = Fault(
     states=(conditions.BEARINGS_DAMAGED,),
     damage=True,
     opens=(Access.CRANK_OUT,),
-    decides="lay out all shells in order: all alike ran out of oil; one alone had its own fault; specks pressed in are dirt",
+    decides=(
+        "lay out all shells in order: if all look alike, they ran out of oil; one alone had its "
+        "own fault; embedded specks are dirt"
+    ),
     decided_by=(
         findings_shell_map.ALL_BEARINGS_WIPED,
         findings_shell_map.ONE_BEARING_WIPED,
@@ -130,7 +133,7 @@ SHELLS_WORN = Fault(
 METAL_IN_THE_OIL = Fault(
     id="metal_in_the_oil",
     station=Station.BEARINGS,
-    says="metal has gone round with the oil",
+    says="metal has circulated with the oil",
     proofs=(
         debris_findings.METAL_IN_FILTER,
         debris_findings.METAL_IN_PAN,
@@ -153,7 +156,10 @@ METAL_IN_THE_OIL = Fault(
     states=(conditions.METAL_SHED,),
     damage=True,
     opens=(Access.PLUGS_OUT,),
-    decides="sort it by magnet and glass: steel is pump, gear or drive; copper, grey or soft bright metal is bearing; sand, swarf or sealer is the workshop",
+    decides=(
+        "sort it with magnet and magnifier: steel comes from pump, gears or drive; copper, grey "
+        "or soft bright metal from bearings; sand, swarf or sealer from the workshop"
+    ),
     decided_by=(
         debris_findings.MAGNETIC_METAL,
         debris_findings.COPPER_FLAKES,

@@ -18,12 +18,12 @@ MAIN_CLEARANCE_TOO_WIDE = Finding(
     id="main_clearance_too_wide",
     station=Station.BEARINGS,
     says="a main bearing's clearance is over the limit",
-    asks="Is any main bearing's clearance, on the diameter, over the maker's limit?",
+    asks="Any main bearing clearance, on the diameter, over the maker's limit?",
     source=sources.BEARING_MAKER_CLEARANCE,
     denies="main clearances are within limits",
     stage=Stage.OPENED,
     normal="about 0.001 in per inch of journal, on the diameter",
-    why="mains within limits all but clear them of a low pressure",
+    why="mains within limits are almost certainly not why pressure is low",
     background=HARDLY_EVER,
     also=("main bearing clearance excessive", "mains loose", "plastigage wide on mains"),
 )
@@ -31,12 +31,12 @@ ROD_CLEARANCE_TOO_WIDE = Finding(
     id="rod_clearance_too_wide",
     station=Station.BEARINGS,
     says="a rod bearing's clearance is over the limit",
-    asks="Is any rod bearing's clearance, on the diameter, over the maker's limit?",
+    asks="Any rod bearing clearance, on the diameter, over the maker's limit?",
     source=sources.BEARING_MAKER_CLEARANCE,
     denies="rod clearances are within limits",
     stage=Stage.OPENED,
     normal="about 0.001 in per inch of journal, on the diameter",
-    why="rods within limits all but clear them of a low pressure",
+    why="rods within limits are almost certainly not why pressure is low",
     background=HARDLY_EVER,
     also=("rod clearance excessive", "big ends loose", "rod bearing clearance out of spec"),
 )
@@ -44,7 +44,7 @@ BEARING_CLEARANCE_TOO_TIGHT = Finding(
     id="bearing_clearance_too_tight",
     station=Station.BEARINGS,
     says="a main or rod bearing has too little clearance",
-    asks="Has any main or rod bearing less clearance than the maker's least?",
+    asks="Any main or rod bearing clearance below the maker's minimum?",
     source=idea_from(sources.BEARING_MAKER_CLEARANCE),
     denies="no bearing is too tight",
     stage=Stage.OPENED,
@@ -55,25 +55,28 @@ BEARING_CLEARANCE_TOO_TIGHT = Finding(
 MEASURED_MAIN_CLEARANCE = Measure(
     quantity=quantities.MAIN_CLEARANCE,
     station=Station.BEARINGS,
-    asks="How wide is the main bearing clearance, on the diameter?",
+    asks="Main bearing clearance, on the diameter?",
     source=sources.BEARING_MAKER_CLEARANCE,
     also=("mains plastigage", "main oil clearance"),
 )
 MEASURED_ROD_CLEARANCE = Measure(
     quantity=quantities.ROD_CLEARANCE,
     station=Station.BEARINGS,
-    asks="How wide is the rod bearing clearance, on the diameter?",
+    asks="Rod bearing clearance, on the diameter?",
     source=sources.BEARING_MAKER_CLEARANCE,
     also=("rods plastigage", "big end oil clearance"),
 )
 LAY_PLASTIC_THREAD = Inspection(
     id="lay_plastic_thread",
     station=Station.BEARINGS,
-    says="clearance by plastic thread",
+    says="clearance by gauge strip (plastic thread)",
     steps=(
-        "look and photograph first, then wipe journal and shell dry: oil reads false",
-        "mains from below: hold the crank up against its upper shells, or its weight closes the gap",
-        "thread along the journal, cap on to full torque, do not turn the crank",
+        "look and photograph first, then wipe journal and shell dry: oil falsifies the reading",
+        (
+            "mains from below: hold the crank up against its upper shells, or its weight closes the "
+            "gap"
+        ),
+        "strip along the journal, cap on to full torque, do not turn the crank",
         "read the width: it gives the clearance on the diameter",
     ),
     minutes=20,
@@ -89,7 +92,7 @@ LAY_PLASTIC_THREAD = Inspection(
     tools=("plastic thread", "torque wrench"),
     cautions=findings.CAP_WORK,
     destroys="the film and debris on that journal",
-    keep="photograph the shell before wiping it",
+    keep="photograph the shell before you wipe it",
     also=("plastigage", "measure bearing clearance", "check oil clearance"),
 )
 
@@ -97,7 +100,7 @@ JOURNAL_NOT_TRUE = Finding(
     id="journal_not_true",
     station=Station.BEARINGS,
     says="a journal is rough, tapered or out of round",
-    asks="Is any journal rough, tapered or out of round?",
+    asks="Any journal rough, tapered or out of round?",
     source=sources.BEARING_GUIDE_CEB1,
     denies="the journals are round, straight and smooth",
     stage=Stage.OPENED,
@@ -110,7 +113,7 @@ MEASURE_JOURNALS_AND_SEATS = Inspection(
     station=Station.BEARINGS,
     says="journals and seats by micrometer and bore gauge",
     steps=(
-        "reckon a quarter of an hour for each bearing",
+        "allow a quarter of an hour for each bearing",
         "six readings on each journal: two ends and the middle, two ways across",
         "bore gauge in the seat with shells in and caps at torque",
         "the difference is the clearance on the diameter; feel the finish against a sample",
@@ -127,7 +130,7 @@ MEASURE_JOURNALS_AND_SEATS = Inspection(
     measures=(MEASURED_MAIN_CLEARANCE, MEASURED_ROD_CLEARANCE),
     tools=("micrometer", "bore gauge", "finish sample"),
     cautions=findings.CAP_WORK,
-    keep="write down every reading with its place",
+    keep="write down every reading and where it was taken",
     also=("mic the crank", "measure the journals"),
 )
 
@@ -135,18 +138,18 @@ CRANK_END_FLOAT_OVER = Finding(
     id="crank_end_float_over",
     station=Station.BEARINGS,
     says="the crank's end float is over the limit",
-    asks="Is the crank's end float over the maker's limit?",
+    asks="Crank end float over the maker's limit?",
     source=sources.BEARING_GUIDE_CEB1,
     denies="the crank's end float is within limits",
     stage=Stage.OPENED,
-    normal="0.003 to 0.011 in as fitted, by size of journal; worn, single makers allow 0.015 in",
+    normal="0.003 to 0.011 in as fitted, by journal size; worn, some makers allow 0.015 in",
     background=EXCEPTIONAL,
     also=("crank end play too much", "thrust clearance excessive", "end float out"),
 )
 MEASURED_CRANK_END_FLOAT = Measure(
     quantity=quantities.CRANK_END_FLOAT,
     station=Station.BEARINGS,
-    asks="How far does the crank move endways?",
+    asks="Crank end float?",
     source=sources.PINPOINT_TEST_2012,
     also=("crankshaft end play", "thrust clearance"),
 )
@@ -169,9 +172,9 @@ ROD_OR_CRANK_BENT = Finding(
     id="rod_or_crank_bent",
     station=Station.BEARINGS,
     says="a rod or the crank is bent",
-    asks="Is a rod or the crank bent?",
+    asks="A rod or the crank bent?",
     source=sources.BEARING_WEAR_ANALYSIS,
-    denies="rods and crank are true",
+    denies="rods and crank are straight",
     stage=Stage.OPENED,
     normal="true",
     background=HARDLY_EVER,
@@ -181,7 +184,7 @@ MAIN_BORES_OUT_OF_LINE = Finding(
     id="main_bores_out_of_line",
     station=Station.BEARINGS,
     says="the main bearing bores are out of line",
-    asks="Are the main bearing bores out of line?",
+    asks="Main bearing bores out of line?",
     source=sources.BEARING_GUIDE_CEB1,
     denies="the main bores are in line",
     stage=Stage.OPENED,
@@ -192,7 +195,7 @@ MAIN_BORES_OUT_OF_LINE = Finding(
 LAY_A_BAR_IN_THE_MAINS = Inspection(
     id="lay_a_bar_in_the_mains",
     station=Station.BEARINGS,
-    says="main bores with a straight bar; rods and crank for truth",
+    says="main bores with a straight bar; rods and crank for straightness",
     steps=(
         "caps on at torque, shells out: bar or straightedge along the bores, feelers under it",
         "crank between centres under a dial gauge; rods on a fixture",

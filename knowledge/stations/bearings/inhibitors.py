@@ -16,7 +16,7 @@ from knowledge.stations.topend import causes as topend_causes
 SOUND_ENGINES_SHED_NO_BEARING = InhibitorGroup(
     id="sound_engines_shed_no_bearing",
     station=Station.BEARINGS,
-    says="Bearing metal, wiped shells and a knock are never the ordinary fall of warm oil.",
+    says="Bearing metal, wiped shells and a knock are never just the normal fall of warm oil.",
     parent=oil_causes_condition.OIL_HOT_NORMAL,
     inhibits={
         findings_shells.SHELLS_WIPED: (ALWAYS, COMMON_PRACTICE),
@@ -37,8 +37,11 @@ SOUND_ENGINES_SHED_NO_BEARING = InhibitorGroup(
 NEW_SHELLS_LEAVE_OTHER_WEAR = InhibitorGroup(
     id="new_shells_leave_other_wear",
     station=Station.BEARINGS,
-    says="New shells do not cure an engine whose cam bearings, pump or relief bore are worn too.",
-    note="The same hours wore them: that new shells changed nothing speaks for them, not against them.",
+    says="New shells do not cure an engine if its cam bearings, pump or relief bore are worn too.",
+    note=(
+        "They wore in the same hours: if new shells changed nothing, such wear is more likely, "
+        "not less."
+    ),
     child=trials.NEW_BEARINGS.cured,
     inhibited_by={
         topend_causes.CAM_BEARING_WEAR: (OFTEN, COMMON_PRACTICE),
@@ -51,7 +54,7 @@ NEW_SHELLS_LEAVE_OTHER_WEAR = InhibitorGroup(
 NEW_PUMP_LEAVES_WORN_BEARINGS = InhibitorGroup(
     id="new_pump_leaves_worn_bearings",
     station=Station.BEARINGS,
-    says="A new pump does not cure an engine whose bearings are worn too.",
+    says="A new pump does not cure an engine if its bearings are worn too.",
     child=pump_trials.NEW_PUMP.cured,
     inhibited_by={
         causes.BEARING_WEAR_MAINS: (OFTEN, COMMON_PRACTICE),

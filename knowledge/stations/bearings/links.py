@@ -23,7 +23,7 @@ from knowledge.stations.oil import causes_contamination as oil_causes_contaminat
 ALL_ALIKE_OR_WORST_FAR_FROM_THE_PUMP = LinkGroup(
     id="all_alike_or_worst_far_from_the_pump",
     station=Station.BEARINGS,
-    says="All wiped alike, or worst far from the pump: the oil failed first, the bearings after.",
+    says="All wiped alike, or worst far from the pump: the oil failed first, then the bearings.",
     parent=conditions.BEARINGS_STARVED,
     effects={
         findings_shells.SHELLS_WIPED: (MOSTLY, sources.RECONDITIONER_BEARINGS),
@@ -44,7 +44,7 @@ ALL_ALIKE_OR_WORST_FAR_FROM_THE_PUMP = LinkGroup(
 ONE_ALONE_AND_THE_OTHERS_SOUND = LinkGroup(
     id="one_alone_and_the_others_sound",
     station=Station.BEARINGS,
-    says="One wiped and the others sound: look at that one's oil hole, size and rod, not at the pump.",
+    says="One wiped and the others sound: look at its oil hole, size and rod, not at the pump.",
     links=(
         *effects_of(
             conditions.JOURNAL_DRY,
@@ -72,7 +72,10 @@ ONE_ALONE_AND_THE_OTHERS_SOUND = LinkGroup(
 DIRT_PRESSED_INTO_THE_SHELLS = LinkGroup(
     id="dirt_pressed_into_the_shells",
     station=Station.BEARINGS,
-    says="Dirt pressed into the loaded halves and lines scored round: dirt came first, not dryness.",
+    says=(
+        "Dirt embedded in the loaded halves and scores round the shells: dirt came first, not "
+        "lack of oil."
+    ),
     parent=conditions.DIRT_IN_OIL,
     effects={
         findings_shells.SHELLS_EMBEDDED_DIRT: (MOSTLY, sources.BEARING_POSTER),
@@ -93,7 +96,10 @@ DIRT_PRESSED_INTO_THE_SHELLS = LinkGroup(
 SHED_METAL_SCORES_THE_REST = LinkGroup(
     id="shed_metal_scores_the_rest",
     station=Station.BEARINGS,
-    says="Metal shed by one part scores the shells of the others: lines round them may be following damage.",
+    says=(
+        "Metal shed by one part scores the shells of the others: such scores may be following "
+        "damage."
+    ),
     parent=conditions.METAL_SHED,
     effects={
         findings_shells.SHELLS_EMBEDDED_DIRT: (SOMETIMES, COMMON_PRACTICE),
@@ -107,7 +113,7 @@ SHED_METAL_SCORES_THE_REST = LinkGroup(
 DARK_AND_ETCHED_SHELLS = LinkGroup(
     id="dark_and_etched_shells",
     station=Station.BEARINGS,
-    says="Dark, spongy, etched shells were eaten by sour or watered oil.",
+    says="Dark, spongy, etched shells were attacked by acid or by water in the oil.",
     child=findings_shells.SHELLS_ETCHED,
     origins={
         oil_causes_condition.OIL_DEGRADED: (SOMETIMES, idea_from(sources.BEARING_FAILURE_TYPES)),
@@ -119,7 +125,7 @@ DARK_AND_ETCHED_SHELLS = LinkGroup(
 PITS_ON_THE_UNLOADED_HALF = LinkGroup(
     id="pits_on_the_unloaded_half",
     station=Station.BEARINGS,
-    says="Pits on the unloaded half were dug by air in the oil.",
+    says="Pits on the unloaded half come from air in the oil.",
     parent=conditions.OIL_AERATED,
     effects={
         findings_shell_map.SHELLS_PITTED_UNLOADED: (SOMETIMES, sources.BEARING_WEAR_ANALYSIS),
@@ -160,7 +166,7 @@ DAMAGED_BEARING_KNOCKS_AND_SHEDS = LinkGroup(
 WIPED_SHELLS_AND_SCORED_CRANK = LinkGroup(
     id="wiped_shells_and_scored_crank",
     station=Station.BEARINGS,
-    says="Wiped shells, a scored crank, wide clearances: damage, not yet its cause.",
+    says="Wiped shells, a scored crank, wide clearances: that is damage, not yet its cause.",
     parent=conditions.BEARINGS_DAMAGED,
     effects={
         findings_shells.SHELLS_WIPED: (OFTEN, sources.RECONDITIONER_BEARINGS),
@@ -176,7 +182,10 @@ WIPED_SHELLS_AND_SCORED_CRANK = LinkGroup(
 END_OF_THE_CHAIN = LinkGroup(
     id="end_of_the_chain",
     station=Station.BEARINGS,
-    says="Seized, stopped, or a rod through the block: the end of a chain, never its beginning.",
+    says=(
+        "Seized, stopped, or a rod through the block: always the end of a chain of events, never "
+        "the start."
+    ),
     parent=conditions.ENGINE_FAILED,
     effects={
         findings.ENGINE_SEIZED: (OFTEN, sources.CARLEY_1997),
@@ -196,7 +205,7 @@ END_OF_THE_CHAIN = LinkGroup(
 SHELLS_PAST_USE = LinkGroup(
     id="shells_past_use",
     station=Station.BEARINGS,
-    says="Ruined shells tell that the film broke, not why.",
+    says="Ruined shells show that the oil film broke, not why.",
     child=findings_shells.SHELLS_FOUND_RUINED,
     origins={
         conditions.BEARINGS_DAMAGED: (MOSTLY, COMMON_PRACTICE),
@@ -209,7 +218,7 @@ SHELLS_PAST_USE = LinkGroup(
 SOME_JOURNALS_DRY = LinkGroup(
     id="some_journals_dry",
     station=Station.BEARINGS,
-    says="Some journals dry and others not: the oil ran out on the way, at a leak or a closed feed.",
+    says="Some journals dry and others not: oil was lost on the way, at a leak or a blocked feed.",
     child=findings_shells.SEVERAL_JOURNALS_DRY,
     origins={
         conditions.BEARINGS_STARVED: (SOMETIMES, COMMON_PRACTICE),
@@ -222,7 +231,7 @@ SOME_JOURNALS_DRY = LinkGroup(
 LIGHT_WEAR_WITHOUT_HEAT = LinkGroup(
     id="light_wear_without_heat",
     station=Station.BEARINGS,
-    says="Light wear without heat: the bearings were not starved; at most they leak by clearance.",
+    says="Light wear without heat: the bearings had oil; at most they leak through wide clearance.",
     child=findings_shells.SHELLS_SMOOTH_LIGHT_WEAR,
     origins={
         causes.BEARING_WEAR_MAINS: (OFTEN, COMMON_PRACTICE),
@@ -235,7 +244,7 @@ LIGHT_WEAR_WITHOUT_HEAT = LinkGroup(
 BANG_AND_SHAKING = LinkGroup(
     id="bang_and_shaking",
     station=Station.BEARINGS,
-    says="A bang or shaking is the engine breaking, not the root.",
+    says="A bang or shaking is the engine breaking, not the root cause.",
     child=findings.ENGINE_BANGED_OR_SHOOK,
     origins={
         conditions.ENGINE_FAILED: (OFTEN, COMMON_PRACTICE),
@@ -247,7 +256,7 @@ BANG_AND_SHAKING = LinkGroup(
 RATTLE_SOMEWHERE = LinkGroup(
     id="rattle_somewhere",
     station=Station.BEARINGS,
-    says="A rattle nobody can place is often valve gear or bearings running dry.",
+    says="A rattle that nobody can place is often valve gear or bearings running dry.",
     child=findings.RATTLE_OF_UNKNOWN_PLACE,
     origins={
         conditions.VALVE_GEAR_DRY: (SOMETIMES, JUDGEMENT),
@@ -271,7 +280,7 @@ LOCKED_HOT_FREE_COLD = LinkGroup(
 BEARINGS_GONE_A_SECOND_TIME = LinkGroup(
     id="bearings_gone_a_second_time",
     station=Station.BEARINGS,
-    says="Bearings gone a second time: the first repair cured the damage and left the cause.",
+    says="Bearings failed a second time: the first repair cured the damage and left the cause.",
     parent=conditions.BEARINGS_STARVED,
     effects={
         findings.BEARINGS_FAILED_AGAIN: (SELDOM, COMMON_PRACTICE),
@@ -282,7 +291,7 @@ BEARINGS_GONE_A_SECOND_TIME = LinkGroup(
 DEAD_ENGINE_DIMS_THE_REST = LinkGroup(
     id="dead_engine_dims_the_rest",
     station=Station.BEARINGS,
-    says="An engine that dies takes its charging with it: the other gauges dim for that reason too.",
+    says="An engine that stops also stops charging: the other gauges dim for that reason too.",
     parent=conditions.ENGINE_FAILED,
     effects={
         patterns.OTHER_GAUGES_ALSO_WRONG: (SELDOM, JUDGEMENT),
@@ -293,7 +302,7 @@ DEAD_ENGINE_DIMS_THE_REST = LinkGroup(
 WANT_OF_OIL_WRITTEN_ON_THE_METAL = LinkGroup(
     id="want_of_oil_written_on_the_metal",
     station=Station.BEARINGS,
-    says="Heat colours and a seized shell tell of want of oil; marks of debris without heat do not.",
+    says="Heat colours and a seized shell show lack of oil; debris marks without heat do not.",
     links=(
         *effects_of(
             conditions.BEARINGS_DAMAGED,

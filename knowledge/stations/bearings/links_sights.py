@@ -16,7 +16,10 @@ from knowledge.stations.suction import causes_sump as suction_causes_sump
 BROKEN_CRANK = LinkGroup(
     id="broken_crank",
     station=Station.BEARINGS,
-    says="A crank breaks from a bad grind, bores out of line, a damper gone or overload; or a seized bearing breaks it.",
+    says=(
+        "A crank breaks from a bad grind, bores out of line, a lost damper or overload; or a "
+        "seized bearing breaks it."
+    ),
     child=findings_sights.CRANK_BROKEN,
     origins={
         causes_geometry.OVERLOAD_LUGGING: (SOMETIMES, JUDGEMENT),
@@ -31,7 +34,7 @@ BROKEN_CRANK = LinkGroup(
 BROKEN_LINER = LinkGroup(
     id="broken_liner",
     station=Station.BEARINGS,
-    says="A broken liner lets coolant into the oil, or was broken by what came loose.",
+    says="A broken liner lets coolant into the oil, or was broken by a loose part.",
     child=findings_sights.LINER_BROKEN,
     origins={
         oil_causes_contamination.COOLANT_IN_OIL: (SOMETIMES, JUDGEMENT),
@@ -59,7 +62,10 @@ CRACKED_BLOCK = LinkGroup(
 BROKEN_ROD = LinkGroup(
     id="broken_rod",
     station=Station.BEARINGS,
-    says="A rod lets go when its bearing has seized or its bolts were slack: an end, not a beginning.",
+    says=(
+        "A rod breaks when its bearing has seized or its bolts were loose: that is the end, not "
+        "the start."
+    ),
     child=findings_sights.ROD_BROKEN,
     origins={
         conditions.ENGINE_FAILED: (SOMETIMES, JUDGEMENT),
@@ -72,7 +78,10 @@ BROKEN_ROD = LinkGroup(
 SCORED_BORES = LinkGroup(
     id="scored_bores",
     station=Station.BEARINGS,
-    says="Bores score for want of oil, from dirt or pieces in it, or from fuel that washes them.",
+    says=(
+        "Bores score from lack of oil, from dirt or pieces in it, or from fuel that washes the "
+        "oil off."
+    ),
     child=findings_sights.BORES_OR_PISTONS_SCORED,
     origins={
         conditions.ENGINE_FAILED: (SOMETIMES, COMMON_PRACTICE),
@@ -88,8 +97,8 @@ SCORED_BORES = LinkGroup(
 RUN_ON_WITHOUT_OIL = LinkGroup(
     id="run_on_without_oil",
     station=Station.BEARINGS,
-    says="An engine run on after its pressure was gone has bearings to look at, whatever began it.",
-    note="People also run on under a lamp that lies, so it says little of the cause.",
+    says="If an engine was run on without pressure, inspect its bearings, whatever the cause.",
+    note="People also run on under a false lamp, so this says little about the cause.",
     child=findings.RAN_ON_WITHOUT_PRESSURE,
     origins={
         conditions.BEARINGS_DAMAGED: (SELDOM, JUDGEMENT),
@@ -101,7 +110,7 @@ RUN_ON_WITHOUT_OIL = LinkGroup(
 MARKS_OF_WHAT_MET = LinkGroup(
     id="marks_of_what_met",
     station=Station.BEARINGS,
-    says="Fresh marks show that something loose met what turns.",
+    says="Fresh marks show that a loose part hit the moving parts.",
     child=findings_sights.WITNESS_MARKS,
     origins={
         assembly_causes.FASTENER_LOOSE_INSIDE: (SOMETIMES, JUDGEMENT),
@@ -119,7 +128,7 @@ MARKS_OF_WHAT_MET = LinkGroup(
 WIDE_AND_WITHIN_LIMITS = LinkGroup(
     id="wide_and_within_limits",
     station=Station.BEARINGS,
-    says="Clearances near the limit cost pressure at hot idle although nothing is over the limit.",
+    says="Clearances near the limit cost pressure at hot idle, although none is over the limit.",
     child=findings_sights.CLEARANCES_AT_LIMIT,
     origins={
         conditions.CLEARANCES_WIDE: (SOMETIMES, JUDGEMENT),

@@ -42,7 +42,7 @@ ROD_SHELLS = Part(
 SUFFERED_SHELLS = Part(
     id="suffered_shells",
     says="shells for every bearing found wiped, scored or run dry",
-    quantity="those found so, always both halves",
+    quantity="both halves for each one found",
     source=COMMON_PRACTICE,
     measure_first="journal and bore of each; undersize stamped on the shell; where its oil hole "
     "must lie",
@@ -58,7 +58,9 @@ THRUST_BEARING = Part(
     says="thrust bearing or thrust washers",
     quantity="1 set",
     source=sources.PINPOINT_TEST_2012,
-    measure_first="end float, cheek width and finish; thickness, oversize where the cheek was cut",
+    measure_first=(
+        "end float, cheek width and finish; thickness, oversize if the cheek was machined"
+    ),
     for_causes=(causes.THRUST_BEARING_WEAR,),
 )
 CRANK_REGROUND = Part(
@@ -78,14 +80,14 @@ CRANK_REGROUND = Part(
 CONNECTING_ROD = Part(
     id="connecting_rod",
     says="connecting rod, straight and of the same weight",
-    quantity="1 for each one bent or with a spoilt seat",
+    quantity="1 for each that is bent or has a damaged seat",
     source=idea_from(sources.BEARING_WEAR_ANALYSIS),
     measure_first="twist and bend, bore round with the cap torqued, length, weight",
     for_causes=(causes_geometry.BENT_ROD_OR_CRANK, causes.BEARING_SPUN),
 )
 CAP_DOWELS = Part(
     id="cap_dowels",
-    says="cap dowels or fitted bolts, where the old ones are loose or lost",
+    says="cap dowels or fitted bolts, if the old ones are loose or lost",
     quantity="by the count",
     source=COMMON_PRACTICE,
     measure_first="diameter and length",
@@ -93,19 +95,19 @@ CAP_DOWELS = Part(
 )
 BEARING_BOLTS = Part(
     id="bearing_bolts",
-    says="new bearing bolts where the manual calls for once-only bolts",
-    quantity="by the count of what was undone",
+    says="new bearing bolts, if the manual says single-use",
+    quantity="as many as were undone",
     source=COMMON_PRACTICE,
-    measure_first="thread, length under the head; stretch limit where the manual gives one",
+    measure_first="thread, length under the head; stretch limit if the manual gives one",
     for_causes=(causes.BEARING_SPUN, assembly_causes.CAP_SWAPPED),
     for_places=(Access.CAP_OFF,),
 )
 MAIN_BOLTS = Part(
     id="main_bolts",
-    says="new main bolts where the manual calls for once-only bolts",
+    says="new main bolts, if the manual says single-use",
     quantity="by the count",
     source=COMMON_PRACTICE,
-    measure_first="thread, length under the head; stretch limit where the manual gives one",
+    measure_first="thread, length under the head; stretch limit if the manual gives one",
     for_causes=(causes_geometry.LINE_BORE_MISALIGNED,),
     for_places=(Access.CRANK_OUT,),
 )

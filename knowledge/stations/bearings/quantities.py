@@ -85,7 +85,7 @@ def sound_though_wide(
 
 MOST_MAIN_CLEARANCE = Limit(
     id="main_clearance",
-    says="widest main bearing clearance, on the diameter",
+    says="greatest main bearing clearance, on the diameter",
     quantities=(MAIN_CLEARANCE,),
     side=Side.MOST,
     typical=0.0035 * INCH,
@@ -97,7 +97,7 @@ MOST_MAIN_CLEARANCE = Limit(
 )
 MOST_ROD_CLEARANCE = Limit(
     id="rod_clearance",
-    says="widest rod bearing clearance, on the diameter",
+    says="greatest rod bearing clearance, on the diameter",
     quantities=(ROD_CLEARANCE,),
     side=Side.MOST,
     typical=0.0035 * INCH,
@@ -109,7 +109,7 @@ MOST_ROD_CLEARANCE = Limit(
 )
 LEAST_BEARING_CLEARANCE = Limit(
     id="least_bearing_clearance",
-    says="tightest main or rod clearance, on the diameter",
+    says="smallest main or rod clearance, on the diameter",
     quantities=(MAIN_CLEARANCE, ROD_CLEARANCE),
     side=Side.LEAST,
     typical=0.0010 * INCH,
@@ -125,7 +125,7 @@ LEAST_BEARING_CLEARANCE = Limit(
 )
 MOST_CRANK_END_FLOAT = Limit(
     id="crank_end_float",
-    says="most crank end float",
+    says="greatest crank end float",
     quantities=(CRANK_END_FLOAT,),
     side=Side.MOST,
     typical=0.011 * INCH,
@@ -187,7 +187,7 @@ BORE_TAPER = Quantity(
 )
 MOST_JOURNAL_OVAL = Limit(
     id="journal_oval",
-    says="most out of round of a main journal or crankpin",
+    says="greatest out of round of a main journal or crankpin",
     quantities=(JOURNAL_OVAL,),
     side=Side.MOST,
     typical=0.0005 * INCH,
@@ -204,7 +204,7 @@ MOST_JOURNAL_OVAL = Limit(
 )
 MOST_JOURNAL_TAPER = Limit(
     id="journal_taper",
-    says="most taper of a main journal or crankpin",
+    says="greatest taper of a main journal or crankpin",
     quantities=(JOURNAL_TAPER,),
     side=Side.MOST,
     typical=0.0005 * INCH,
@@ -220,7 +220,7 @@ MOST_JOURNAL_TAPER = Limit(
 )
 MOST_BORE_OVAL = Limit(
     id="bore_oval",
-    says="most out of round of a main or rod bore without its shells",
+    says="greatest out of round of a main or rod bore without its shells",
     quantities=(BORE_OVAL,),
     side=Side.MOST,
     typical=0.010 * MM,
@@ -233,7 +233,7 @@ MOST_BORE_OVAL = Limit(
 )
 MOST_BORE_TAPER = Limit(
     id="bore_taper",
-    says="most taper or bell mouth of a main or rod bore",
+    says="greatest taper or bell mouth of a main or rod bore",
     quantities=(BORE_TAPER,),
     side=Side.MOST,
     typical=0.010 * MM,
@@ -266,14 +266,14 @@ MAIN_GROOVE = Quantity(
 )
 MAIN_ECCENTRICITY = Quantity(
     id="main_eccentricity",
-    says="share of its clearance a main journal lies off centre",
+    says="eccentricity of a main journal, as a share of its clearance",
     dimension="count",
     plausible=SHARE,
     source=JUDGEMENT,
 )
 MAIN_FEED = Quantity(
     id="main_feed",
-    says="share of a full groove a main bearing's groove feeds",
+    says="flow through a main bearing's groove, as a share of a full groove's",
     dimension="count",
     plausible=SHARE,
     source=JUDGEMENT,
@@ -301,35 +301,35 @@ ROD_HOLE = Quantity(
 )
 ROD_ECCENTRICITY = Quantity(
     id="rod_eccentricity",
-    says="share of its clearance a crankpin lies off centre",
+    says="eccentricity of a crankpin, as a share of its clearance",
     dimension="count",
     plausible=SHARE,
     source=JUDGEMENT,
 )
 ROD_FEED = Quantity(
     id="rod_feed",
-    says="share of its turn the crankpin's hole faces a wide gap",
+    says="share of a turn in which the crankpin's hole faces a wide gap",
     dimension="count",
     plausible=SHARE,
     source=JUDGEMENT,
 )
 CRANK_ENTRY_RADIUS = Quantity(
     id="crank_entry_radius",
-    says="where oil enters the crank, from its axis",
+    says="oil hole into the crank, distance from its axis",
     dimension="length",
     plausible=SIZE,
     source=JUDGEMENT,
 )
 CRANK_EXIT_RADIUS = Quantity(
     id="crank_exit_radius",
-    says="where oil leaves at the crankpin, from the axis",
+    says="oil hole out at the crankpin, distance from the axis",
     dimension="length",
     plausible=SIZE,
     source=JUDGEMENT,
 )
 FILM_RISE = Quantity(
     id="film_rise",
-    says="bearing film above gallery, kelvins",
+    says="bearing film temperature above gallery, kelvins",
     dimension="count",
     plausible=(0.0, 80.0),
     source=JUDGEMENT,

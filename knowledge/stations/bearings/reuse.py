@@ -18,7 +18,7 @@ CRANK = UsedPart(
         FateRule(
             fate=Fate.RENEW,
             when=(findings_sights.CRANK_BROKEN,),
-            how="renew it; look for what broke it",
+            how="renew it; find what broke it",
             source=COMMON_PRACTICE,
         ),
         FateRule(
@@ -29,13 +29,15 @@ CRANK = UsedPart(
                 findings_measured.JOURNAL_NOT_TRUE,
                 findings_measured.ROD_OR_CRANK_BENT,
             ),
-            how="machine shop: crack test, straighten, grind to the next undersize and polish; "
-            "plugs out and oilways brushed after grinding",
+            how=(
+                "machine shop: crack test, straighten, grind to the next undersize and polish; plugs out "
+                "and oilways brushed after grinding"
+            ),
             source=COMMON_PRACTICE,
         ),
     ),
-    look="each journal in two places and two ways with a micrometer, a nail along it",
-    reuse="polish in the running direction, oilways brushed, plugs resealed",
+    look="micrometer on each journal at two places and in two directions; a fingernail along it",
+    reuse="polish in the running direction, brush the oilways, reseal the plugs",
     source=COMMON_PRACTICE,
 )
 SHELLS = UsedPart(
@@ -63,12 +65,12 @@ SHELLS = UsedPart(
                 findings_measured.ROD_CLEARANCE_TOO_WIDE,
                 findings_measured.BEARING_CLEARANCE_TOO_TIGHT,
             ),
-            how="renew the whole set of that kind after the journals are measured",
+            how="measure the journals, then renew the whole set of that kind",
             source=COMMON_PRACTICE,
         ),
     ),
     look="every shell, front and back, in its own place; the clearance of each",
-    reuse="back in the same place and the same way round; most renew them while it is open",
+    reuse="refit in the same place and the same way round; most people renew them while it is open",
     source=COMMON_PRACTICE,
     sound=(findings_shells.SHELLS_LOOK_NORMAL, findings_shells.SHELLS_SMOOTH_LIGHT_WEAR),
 )

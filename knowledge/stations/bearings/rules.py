@@ -58,7 +58,7 @@ LOW_OR_WANDERING = (
     non_matches=[example(findings_shells.SHELLS_WIPED)],
 )
 def all_or_one_is_wiped(known: Known) -> Conclusions:
-    """All wiped or one wiped: wiped either way, and the one pattern shuts out the other."""
+    """All wiped or one wiped: wiped in both cases, and one pattern excludes the other."""
     if known.has(findings_shell_map.ALL_BEARINGS_WIPED):
         yield is_present(findings_shells.SHELLS_WIPED)
         yield is_absent(findings_shell_map.ONE_BEARING_WIPED, sure=0.95)
@@ -74,7 +74,7 @@ def all_or_one_is_wiped(known: Known) -> Conclusions:
     non_matches=[example(findings_shells.SHELLS_WIPED)],
 )
 def nothing_wiped_has_no_wiped_pattern(known: Known) -> Conclusions:
-    """Where no shell is wiped, neither all nor one is, and none has spun."""
+    """If no shell is wiped, then neither all nor one is, and none has spun."""
     if known.lacks(findings_shells.SHELLS_WIPED):
         yield is_absent(findings_shell_map.ALL_BEARINGS_WIPED)
         yield is_absent(findings_shell_map.ONE_BEARING_WIPED)
@@ -105,7 +105,7 @@ def even_polish_is_sound(known: Known) -> Conclusions:
     non_matches=[example(lacks=[patterns.ENGINE_RUNS_NORMALLY]), example(findings.BEARING_KNOCK)],
 )
 def quiet_engine_has_no_knock(known: Known) -> Conclusions:
-    """An engine that sounds and runs as always has neither knock nor rap, and has not seized."""
+    """An engine that sounds and runs as always has no knock or rap and has not seized."""
     if known.has(patterns.ENGINE_RUNS_NORMALLY):
         yield is_absent(findings.BEARING_KNOCK, sure=0.9)
         yield is_absent(findings.ENGINE_SEIZED)
@@ -152,11 +152,11 @@ def all_and_one_do_not_fit(known: Known) -> Conclusions:
     non_matches=[example(patterns.ENGINE_RUNS_NORMALLY, lacks=[findings.BEARING_KNOCK])],
 )
 def knocking_is_not_as_always(known: Known) -> Conclusions:
-    """An engine that knocks does not sound as always."""
+    """An engine that knocks does not sound as usual."""
     if known.has(patterns.ENGINE_RUNS_NORMALLY) and known.has(findings.BEARING_KNOCK):
         yield Contradiction(
             (patterns.ENGINE_RUNS_NORMALLY, findings.BEARING_KNOCK),
-            "it cannot knock and sound as always: listen again, low on the block",
+            "it cannot both knock and sound as usual: listen again, low on the block",
             findings.BEARING_KNOCK,
         )
 
@@ -191,8 +191,10 @@ def knock_from_the_bottom_end(known: Known) -> Conclusions:
     if any(known.has(one) for one in KNOCKS):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Bottom end knocks; no knock is within limits, a good gauge does not excuse it: do "
-            "not run until a cap has been off.",
+            (
+                "Bottom end knocks; no knock is within limits, a good gauge does not excuse it: do not "
+                "run until you have had a cap off."
+            ),
         )
 
 
@@ -202,7 +204,7 @@ def knock_from_the_bottom_end(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.HARD_TO_TURN, findings.ENGINE_SEIZED])],
 )
 def turns_hard_or_not_at_all(known: Known) -> Conclusions:
-    """An engine that turns hard, or not at all, must not be forced round."""
+    """Do not force an engine that turns hard, or not at all."""
     if known.has(findings.HARD_TO_TURN) or known.has(findings.ENGINE_SEIZED):
         yield Alarm(
             Severity.DO_NOT_RUN,

@@ -40,12 +40,14 @@ BROKEN = (
     ],
 )
 def damaged_bearing_seen(known: Known) -> Conclusions:
-    """A damaged bearing seen: strip the engine, clean every oilway, find where it began."""
+    """Damaged bearings: strip the engine, clean every oilway, find where it began."""
     if any(known.has(one) for one in DAMAGED):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Damaged bearings seen, none is within limits: do not run. Strip it, measure the crank, "
-            "clean every oilway, cooler and line; the filter has not caught all of it.",
+            (
+                "Damaged bearings seen, none is within limits: do not run. Strip it, measure the crank, "
+                "clean every oilway, cooler and line; the filter did not catch all the metal."
+            ),
         )
 
 
@@ -55,7 +57,7 @@ def damaged_bearing_seen(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.ROD_THROUGH_BLOCK])],
 )
 def crank_rod_or_block_broken(known: Known) -> Conclusions:
-    """A broken crank, rod or block: it never turns again as it is."""
+    """A broken crank, rod or block: do not turn the engine again as it is."""
     if any(known.has(one) for one in BROKEN):
         yield Alarm(
             Severity.DO_NOT_RUN,

@@ -10,18 +10,18 @@ from knowledge.units import INCH, MM, THOU
 from knowledge.work import Band, Caution, Hold, Phase, SizeRange, Task
 
 HOW_CLEARANCE = (
-    "gauge strip: across the dry journal, cap to its full torque, crank not turned; good to "
-    "about 0.0005 in",
+    "gauge strip (plastic thread): along the dry journal, cap to its full torque, crank not "
+    "turned; good to about 0.0005 in",
     "or micrometer and bore gauge, cap to its full torque, in line with the cylinder; good to "
     "about 0.0001 in",
-    "a strip reading within 0.0005 in of a limit is settled by micrometers",
-    "write down each bearing, and which way it was measured",
+    "if a strip reading is within 0.0005 in of a limit, measure again with micrometers",
+    "write down each bearing and how you measured it",
 )
 BY_SIZE = Band(
     low=2.0 * THOU,
     high=3.0 * THOU,
     source=sources.BEARING_MAKER_CLEARANCE,
-    says="0.001 in for each inch of journal: here journals of 2 to 3 in; work out your own",
+    says="0.001 in for each inch of journal: here for journals of 2 to 3 in; work out your own",
 )
 USUAL = Band(
     low=2.0 * THOU,
@@ -72,8 +72,11 @@ MAIN_CLEARANCE_FITTED = Task(
         ),
     ),
     limits=(quantities.LEAST_BEARING_CLEARANCE, quantities.MOST_MAIN_CLEARANCE),
-    remedy="shells of another size, or the journal ground; too tight is as bad as too wide",
-    why="clearance sets how much oil leaves: half as much again leaks more than three times as much",
+    remedy="fit shells of another size, or grind the journal; too tight is as bad as too wide",
+    why=(
+        "clearance decides how much oil escapes: half as much again leaks more than three times "
+        "as much"
+    ),
     guards=(causes.BEARING_WRONG_SIZE, causes.BEARING_WEAR_MAINS, causes.BEARING_WIPED),
     cautions=(Caution.HEAVY,),
     also=("plastic thread", "plastic gauge", "main clearance", "oil clearance", "mic the mains"),
@@ -99,7 +102,7 @@ ROD_CLEARANCE_FITTED = Task(
         ),
     ),
     limits=(quantities.LEAST_BEARING_CLEARANCE, quantities.MOST_ROD_CLEARANCE),
-    remedy="shells of another size, or the journal ground; too tight is as bad as too wide",
+    remedy="fit shells of another size, or grind the journal; too tight is as bad as too wide",
     guards=(causes.BEARING_WRONG_SIZE, causes.BEARING_WEAR_RODS, causes.BEARING_WIPED),
     also=("rod clearance", "big end clearance", "plastic thread on the rods"),
 )
@@ -110,7 +113,7 @@ CRANK_END_FLOAT_SET = Task(
     how=(
         "thrust caps set: tap the crank both ways before the last torque",
         "dial gauge on the nose; pry gently both ways at a main cap; read three times",
-        "again with the gearbox or converter bolted up",
+        "repeat with the gearbox or converter bolted up",
     ),
     source=sources.BEARING_GUIDE_CEB1,
     measures=quantities.CRANK_END_FLOAT,
@@ -126,7 +129,7 @@ CRANK_END_FLOAT_SET = Task(
             low=5 * THOU,
             high=9 * THOU,
             source=sources.BEARING_GUIDE_CEB1,
-            says="bearing maker, middling journals (to about 3 1/2 in, size from memory)",
+            says="bearing maker, medium journals (to about 3 1/2 in, size from memory)",
             of_size=SizeRange(part=quantities.MAIN_DIAMETER, above=SMALL, up_to=MIDDLING),
         ),
         Band(
@@ -154,19 +157,22 @@ CRANK_END_FLOAT_SET = Task(
             low=None,
             high=0.42 * MM,
             source=sources.FOUR_THRUST_PLAY_1998,
-            says="one 1.8 four of 1998: how far it may wear; 0.10 to 0.35 mm as fitted",
+            says="one 1.8 four of 1998: wear limit; 0.10 to 0.35 mm as fitted",
             of_one=True,
         ),
         Band(
             low=None,
             high=15 * THOU,
             source=sources.DIESEL_THRUST_CLEARANCE,
-            says="a diesel: how far it may wear",
+            says="a diesel: wear limit",
             of_one=True,
         ),
     ),
     limits=(None, quantities.MOST_CRANK_END_FLOAT),
-    remedy="thrust washers or shell of another width; faces dressed; find what pushes the crank",
+    remedy=(
+        "fit thrust washers or a shell of another width; dress the faces; find what pushes the "
+        "crank"
+    ),
     guards=(causes.THRUST_BEARING_WEAR,),
     cautions=(
         Caution.HAND_TURN,
@@ -177,7 +183,7 @@ CRANK_END_FLOAT_SET = Task(
 JOURNALS_ROUND = Task(
     id="journals_round",
     phase=Phase.BEARINGS,
-    says="journals round: most minus least of six readings at one place",
+    says="journals round: greatest minus smallest of six readings at one place",
     how=(
         "micrometer, three places along the journal, two ways across at each",
         "taper: compare the two ends; write down all six",
@@ -206,7 +212,7 @@ JOURNALS_SMOOTH = Task(
     how=(
         "by tester, or ask the grinder for the figure: 15 µin Ra (0.38 µm) or finer",
         "without a tester: draw a copper coin along it; it must leave no copper",
-        "polished last in the way the crank turns; oil holes chamfered, no burr",
+        "polished last in the direction the crank turns; oil holes chamfered, no burr",
     ),
     source=sources.BEARING_GUIDE_CEB1,
     dimension="length",
@@ -219,7 +225,7 @@ JOURNALS_SMOOTH = Task(
         ),
     ),
     spread=0.001 * THOU,  # JUDGEMENT
-    remedy="polish; wash every drilling out afterwards",
+    remedy="polish; then wash out every drilling",
     guards=(causes_geometry.JOURNAL_FINISH,),
     also=("crank finish", "polish the crank", "surface finish"),
 )
@@ -249,7 +255,7 @@ MAIN_BORES_IN_LINE = Task(
 NEIGHBOUR_BORES_IN_LINE = Task(
     id="neighbour_bores_in_line",
     phase=Phase.BEARINGS,
-    says="main bores in line, one to the next",
+    says="main bores in line, each with its neighbour",
     how=("as for all bores, with the bar over two neighbours",),
     source=sources.BEARING_GUIDE_CEB1,
     dimension="length",
@@ -269,10 +275,10 @@ NEIGHBOUR_BORES_IN_LINE = Task(
 SHELLS_IN_THEIR_PLACES = Task(
     id="shells_in_their_places",
     phase=Phase.BEARINGS,
-    says="shells the right ones, right half up, backs and seats clean and dry",
+    says="right shells, right half up, backs and seats clean and dry",
     how=(
         "read the number on the back of each; journals and shells of one undersize",
-        "grooved or drilled half where the feed is; tangs in their notches",
+        "grooved or drilled half on the feed side; tangs in their notches",
         "no oil, no lint, no paint behind a shell; oil on its face only",
     ),
     source=COMMON_PRACTICE,
@@ -283,31 +289,33 @@ SHELLS_IN_THEIR_PLACES = Task(
 CAPS_IN_THEIR_PLACES = Task(
     id="caps_in_their_places",
     phase=Phase.BEARINGS,
-    says="every cap by its number and the right way round",
+    says="every cap in its numbered place and the right way round",
     how=(
-        "numbers met, arrows to the front, rods and caps with numbers on one side",
+        "numbers together, arrows to the front, rods and caps with numbers on one side",
         "no burr on cap or register; cap drops into its register without a hammer blow",
     ),
     source=sources.RECONDITIONER_BEARINGS,
-    remedy="take it off again; look at the shell before it is used",
+    remedy="take it off again; inspect the shell before you use it",
     guards=(assembly_causes.CAP_SWAPPED,),
     also=("cap numbers", "main caps", "rod caps"),
 )
 CAPS_TORQUED = Task(
     id="caps_torqued",
     phase=Phase.BEARINGS,
-    says="main and rod caps tightened in the maker's steps, with the lubricant the figure is for",
+    says=(
+        "main and rod caps tightened in the maker's steps, with the lubricant the figure calls for"
+    ),
     how=(
-        "bolts new where the maker or bolt maker says so; threads clean; one lubricant throughout",
-        "in steps and order of the manual; angle or stretch where it is given",
-        "no thread locker on cap bolts unless the maker says so: it changes the grip",
-        "paint a line across each when it is done",
+        "new bolts if the maker or bolt maker says so; threads clean; one lubricant throughout",
+        "in the manual's steps and order; by angle or stretch if the manual gives it",
+        "no thread locker on cap bolts unless the maker says so: it changes the clamp load",
+        "paint a line across each when done",
     ),
     source=COMMON_PRACTICE,
-    remedy="slacken and tighten again in steps; renew bolts that were overdone",
+    remedy="slacken and tighten again in steps; renew overtightened bolts",
     why=(
-        "a figure for oiled threads used dry, or the other way about, leaves the cap slack or its "
-        "bore out of round"
+        "an oiled-thread figure used on dry threads leaves the cap loose; a dry figure on oiled "
+        "threads pulls its bore out of round"
     ),
     guards=(assembly_causes.CAP_SWAPPED, assembly_causes.FASTENER_LOOSE_INSIDE),
     also=("torque the mains", "torque the rods", "rod bolts", "cap bolts"),
@@ -315,13 +323,13 @@ CAPS_TORQUED = Task(
 CRANK_TURNS_FREELY = Task(
     id="crank_turns_freely",
     phase=Phase.BEARINGS,
-    says="crank turns freely after each cap is tightened",
+    says="crank turns freely after you tighten each cap",
     how=(
         "turn it by hand after every cap, and again after every rod",
-        "a tight spot belongs to the cap tightened last: take it off and look",
+        "a tight spot belongs to the cap tightened last: take it off and inspect",
     ),
     source=COMMON_PRACTICE,
-    remedy="find the tight cap; measure it; do not run it free",
+    remedy="find the tight cap and measure it; do not let it run itself free",
     guards=(
         causes.BEARING_WRONG_SIZE,
         assembly_causes.CAP_SWAPPED,
@@ -334,14 +342,14 @@ CRANK_TURNS_FREELY = Task(
 BEARINGS_OILED = Task(
     id="bearings_oiled",
     phase=Phase.BEARINGS,
-    says="bearings wetted with clean oil or a thin film of build lubricant, no lump of it anywhere",
+    says="bearings wetted with clean oil or a thin film of assembly lube, no lumps of it anywhere",
     how=(
-        "film on shell faces, cam bushes and thrust faces; heavy paste on cam lobes alone",
-        "none in oilways, none in the sump: thick grease finds screen and filter",
+        "film on shell faces, cam bushes and thrust faces; heavy paste on cam lobes only",
+        "none in oilways, none in the sump: thick grease blocks screen and filter",
     ),
     source=COMMON_PRACTICE,
     hold=Hold.NOTE,
-    remedy="wipe the surplus off",
+    remedy="wipe off the surplus",
     guards=(assembly_causes.ASSEMBLY_LUBE_CLOG, causes.BEARING_WIPED),
     also=("assembly lube", "build grease", "oil the bearings"),
 )

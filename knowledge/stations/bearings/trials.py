@@ -17,7 +17,7 @@ NEW_BEARINGS = trial(
     id="new_bearings",
     station=Station.BEARINGS,
     says="new main and rod bearings were fitted",
-    asks="Were new main and rod bearings fitted, and what did that do?",
+    asks="New main and rod bearings fitted? If so, what did it do?",
     cures={
         assembly_causes_left_out.CLEARANCE_SET_WIDE: (OFTEN, COMMON_PRACTICE),
         causes.BEARING_WEAR_MAINS: (MOSTLY, COMMON_PRACTICE),
@@ -49,8 +49,8 @@ NEW_BEARINGS = trial(
 NEW_MAIN_BEARINGS = trial(
     id="new_main_bearings",
     station=Station.BEARINGS,
-    says="new main bearings were fitted, the rods left",
-    asks="Were new main bearings fitted, the rods left, and what did that do?",
+    says="new main bearings were fitted, the rods left as they were",
+    asks="New main bearings fitted, rods left as they were? If so, what did it do?",
     cures={
         causes.BEARING_WEAR_MAINS: (MOSTLY, COMMON_PRACTICE),
         causes.BEARING_WIPED: (SOMETIMES, JUDGEMENT),
@@ -67,8 +67,8 @@ NEW_MAIN_BEARINGS = trial(
 NEW_ROD_BEARINGS = trial(
     id="new_rod_bearings",
     station=Station.BEARINGS,
-    says="new rod bearings were fitted, the mains left",
-    asks="Were new rod bearings fitted, the mains left, and what did that do?",
+    says="new rod bearings were fitted, the mains left as they were",
+    asks="New rod bearings fitted, mains left as they were? If so, what did it do?",
     cures={
         causes.BEARING_WEAR_RODS: (MOSTLY, COMMON_PRACTICE),
         causes.BEARING_WIPED: (SOMETIMES, JUDGEMENT),
@@ -84,7 +84,7 @@ CRANK_REGROUND = trial(
     id="crank_reground",
     station=Station.BEARINGS,
     says="the crank was reground or exchanged, with bearings to suit",
-    asks="Was the crank reground or exchanged, and what did that do?",
+    asks="Crank reground or exchanged? If so, what did it do?",
     cures={
         assembly_causes_left_out.CRANK_PLUG_MISSING: (OFTEN, COMMON_PRACTICE),
         assembly_causes_left_out.CLEARANCE_SET_WIDE: (OFTEN, COMMON_PRACTICE),
@@ -107,7 +107,7 @@ LINE_BORED = trial(
     id="line_bored",
     station=Station.BEARINGS,
     says="the main bearing bores were line-bored, or caps put right",
-    asks="Were the main bores line-bored or the caps put right, and what did that do?",
+    asks="Main bores line-bored or caps put right? If so, what did it do?",
     cures={
         causes_geometry.LINE_BORE_MISALIGNED: (MOSTLY, COMMON_PRACTICE),
         assembly_causes.CAP_SWAPPED: (MOSTLY, COMMON_PRACTICE),
@@ -119,7 +119,7 @@ ENGINE_REBUILT = trial(
     id="engine_rebuilt",
     station=Station.BEARINGS,
     says="the whole engine was rebuilt",
-    asks="Was the whole engine rebuilt because of it, and what did that do?",
+    asks="Whole engine rebuilt because of it? If so, what did it do?",
     cures={
         causes.BEARING_WEAR_MAINS: (MOSTLY, COMMON_PRACTICE),
         causes.BEARING_WEAR_RODS: (MOSTLY, COMMON_PRACTICE),

@@ -25,8 +25,10 @@ FILTER_BLOCKED = Cause(
     id="filter_blocked",
     station=Station.DELIVERY,
     says="the oil filter is loaded with sludge, metal or emulsion",
-    mechanism="the gallery behind the filter loses 10 to 15 psi until the bypass opens; the pump side reads "
-    "normal or high",
+    mechanism=(
+        "the gallery behind the filter loses 10 to 15 psi until the bypass opens; the pump side "
+        "reads normal or high"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=DOWN, stood_long=UP),
     remedy="change filter and oil, cut the old filter open, find what loaded it",
@@ -37,8 +39,8 @@ FILTER_BLOCKED = Cause(
 PRESSURE_LOST_ACROSS_THE_FILTER = LinkGroup(
     id="pressure_lost_across_the_filter",
     station=Station.DELIVERY,
-    says="A loaded filter takes 10 to 15 psi until its bypass opens, and then passes dirty oil.",
-    note="Misleads when the oil is cold: any filter takes that much of thick oil.",
+    says="A loaded filter costs 10 to 15 psi until its bypass opens; then it passes dirty oil.",
+    note="Misleads when the oil is cold: thick oil loses that much in any filter.",
     parent=FILTER_BLOCKED,
     effects={
         conditions.FLOW_RESTRICTED: (ALWAYS, sources.MARINE_DIESEL_MANUAL),
@@ -67,8 +69,10 @@ FILTER_BYPASS_STUCK = Cause(
     id="filter_bypass_stuck",
     station=Station.DELIVERY,
     says="the filter or cooler bypass valve is stuck",
-    mechanism="stuck open it passes dirty oil with no loss of pressure; stuck shut it starves the engine once "
-    "the filter loads up",
+    mechanism=(
+        "stuck open it passes dirty oil without loss of pressure; stuck shut it starves the "
+        "engine once the filter loads up"
+    ),
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP),
     remedy="free or renew the valve, change filter and oil",
@@ -79,7 +83,10 @@ FILTER_BYPASS_STUCK = Cause(
 BYPASS_THAT_DOES_NOT_MOVE = LinkGroup(
     id="bypass_that_does_not_move",
     station=Station.DELIVERY,
-    says="A bypass stuck open lets dirt to the bearings; stuck shut it starves a loaded filter.",
+    says=(
+        "A bypass stuck open lets dirt reach the bearings; stuck shut it starves the engine "
+        "behind a loaded filter."
+    ),
     parent=FILTER_BYPASS_STUCK,
     effects={
         conditions.DIRT_IN_OIL: (OFTEN, sources.ARMY_TM_291_THEORY),
@@ -108,7 +115,10 @@ FILTER_WRONG = Cause(
     id="filter_wrong",
     station=Station.DELIVERY,
     says="wrong filter, two gaskets, wrong stem, or remote hoses crossed",
-    mechanism="oil gushes out past the seat, or hardly any gets through; it shows at once after the change",
+    mechanism=(
+        "oil gushes out past the seat, or hardly any gets through; it shows at once after the "
+        "change"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, oil_just_changed=STRONG_UP),
     remedy="fit the right filter and stem with one gasket; put the hoses the right way round",
@@ -168,8 +178,10 @@ FILTER_DRAINBACK = Cause(
     id="filter_drainback",
     station=Station.DELIVERY,
     says="the filter's anti-drain-back valve is missing or hard",
-    mechanism="the filter empties while the engine stands and takes 1 to 3 seconds to refill; then all is "
-    "normal",
+    mechanism=(
+        "the filter drains while the engine stands and takes 1 to 3 seconds to refill; then all "
+        "is normal"
+    ),
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, oil_just_changed=UP, stood_long=UP),
     remedy="fit a filter with a good anti-drain-back valve",
@@ -180,7 +192,7 @@ FILTER_DRAINBACK = Cause(
 FILTER_EMPTIES_OVERNIGHT = LinkGroup(
     id="filter_empties_overnight",
     station=Station.DELIVERY,
-    says="A filter without a good anti-drain-back flap must be refilled first: 1 to 3 s late.",
+    says="A filter without a good anti-drain-back valve must refill first: pressure 1 to 3 s late.",
     parent=FILTER_DRAINBACK,
     effects={
         conditions.DRAINS_BACK: (ALWAYS, sources.FILTER_MAKER_VALVES),
@@ -205,7 +217,7 @@ FILTER_EMPTIES_OVERNIGHT = LinkGroup(
 NEW_FILTER_THAT_DRAINS_BACK = LinkGroup(
     id="new_filter_that_drains_back",
     station=Station.DELIVERY,
-    says="Late at every start since an oil change: the new filter lets its oil run back.",
+    says="Late at every start since an oil change: the new filter drains back.",
     parent=FILTER_DRAINBACK,
     effects={
         behaviour.CHANGED_WITH_OIL_CHANGE: (SOMETIMES, COMMON_PRACTICE),
@@ -217,9 +229,11 @@ NEW_FILTER_THAT_DRAINS_BACK = LinkGroup(
 OIL_COOLER_BLOCKED = Cause(
     id="oil_cooler_blocked",
     station=Station.DELIVERY,
-    says="oil cooler or its lines blocked, or full of congealed cold oil",
-    mechanism="little oil gets through the cooler: low behind it with hot oil, and sudden recovery when a "
-    "plug of cold oil lets go",
+    says="oil cooler or its lines blocked, or full of thick cold oil",
+    mechanism=(
+        "little oil gets through the cooler: low pressure behind it with hot oil, and sudden "
+        "recovery when a plug of cold oil lets go"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, stood_long=UP),
     remedy="clean or renew cooler and lines, check the cooler thermostat",
@@ -230,8 +244,13 @@ OIL_COOLER_BLOCKED = Cause(
 OIL_DOES_NOT_GET_THROUGH_THE_COOLER = LinkGroup(
     id="oil_does_not_get_through_the_cooler",
     station=Station.DELIVERY,
-    says="A blocked cooler or line holds the oil back and lets it get hot behind your back.",
-    note="Misleads when the cooler's thermostat is simply shut: a cold cooler on a cold day is right.",
+    says=(
+        "A blocked cooler or line holds the oil back, and the oil overheats without your noticing."
+    ),
+    note=(
+        "Misleads when the cooler's thermostat is simply shut: a cold cooler is normal on a cold "
+        "day."
+    ),
     parent=OIL_COOLER_BLOCKED,
     effects={
         conditions.FLOW_RESTRICTED: (MOSTLY, sources.EHRESMAN_1998),

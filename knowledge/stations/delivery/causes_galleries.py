@@ -24,14 +24,16 @@ from knowledge.stations.oil import findings_contamination as oil_contamination
 GALLERY_PLUG_MISSING = Cause(
     id="gallery_plug_missing",
     station=Station.DELIVERY,
-    says="an oil gallery plug was left out, fell out or sits loose inside",
-    mechanism="a hole in the main line inside the engine: low at all speeds, next to nothing at idle, and no "
-    "oil outside",
+    says="an oil gallery plug was left out, fell out or is loose inside",
+    mechanism=(
+        "a hole in the main gallery inside the engine: low at all speeds, next to no pressure at "
+        "idle, and no oil outside"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
-    remedy="fit the plug, count all against the drawing, prime with the covers off and watch",
+    remedy="fit the plug, count all plugs against the drawing, prime with the covers off and watch",
     source=sources.GALLERY_PLUG_LEFT_OUT,
-    follows="wiped bearings; often a new pump is fitted in vain first",
+    follows="wiped bearings; often a new pump is fitted first, without effect",
     also=(
         "galley plug missing",
         "oil plug left out",
@@ -43,10 +45,10 @@ GALLERY_PLUG_MISSING = Cause(
 HOLE_IN_THE_MAIN_LINE_INSIDE = LinkGroup(
     id="hole_in_the_main_line_inside",
     station=Station.DELIVERY,
-    says="An open plug hole lets the main line out inside: low at all speeds, and nothing drips.",
+    says="An open plug hole drains the main gallery inside: low at all speeds, and nothing drips.",
     note=(
-        "One builder left 10 psi at idle that way and suspected the pump. Misleads when the hole is"
-        " a bleed drilled on purpose."
+        "One builder had 10 psi at idle that way and suspected the pump. Misleads when the hole "
+        "is a bleed drilled on purpose."
     ),
     parent=GALLERY_PLUG_MISSING,
     effects={
@@ -79,11 +81,15 @@ GALLERY_PLUG_TOO_DEEP = Cause(
     id="gallery_plug_too_deep",
     station=Station.DELIVERY,
     says="a gallery plug sits too deep or in the wrong passage, masking a feed",
-    mechanism="the plug covers a cross-drilling: the line before it holds pressure, the branch behind it runs "
-    "short",
+    mechanism=(
+        "the plug covers a cross-drilling: the gallery ahead of it holds pressure, the branch "
+        "behind it runs short"
+    ),
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
-    remedy="pull the plug, fit the right one to the right depth, prove the feed with a rod or with oil",
+    remedy=(
+        "pull the plug, fit the right one to the right depth, check the feed with a rod or with oil"
+    ),
     source=sources.ROTATED_GALLERY_PLUG,
     follows="the bearing or rocker shaft behind it runs dry",
     also=(
@@ -96,8 +102,12 @@ GALLERY_PLUG_TOO_DEEP = Cause(
 PLUG_STANDS_IN_THE_WAY_OF_A_FEED = LinkGroup(
     id="plug_stands_in_the_way_of_a_feed",
     station=Station.DELIVERY,
-    says="A plug too deep, turned, or in the wrong hole masks a feed: one branch runs short.",
-    note="The gauge before it looks good or even high; behind it parts fail early after the rebuild.",
+    says=(
+        "A plug too deep, turned, or in the wrong hole blocks a feed: one branch runs short of oil."
+    ),
+    note=(
+        "A gauge ahead of it reads good or even high; parts behind it fail soon after the rebuild."
+    ),
     parent=GALLERY_PLUG_TOO_DEEP,
     effects={
         conditions.FLOW_RESTRICTED: (OFTEN, sources.ROTATED_GALLERY_PLUG),
@@ -131,7 +141,7 @@ GALLERY_SEAL_LEAK = Cause(
     id="gallery_seal_leak",
     station=Station.DELIVERY,
     says="an O-ring, feed tube or cover gasket in the oil gallery leaks inside",
-    mechanism="oil escapes inside from the pressure line: like an open plug, only smaller",
+    mechanism="oil escapes inside from the pressure side: like an open plug, only smaller",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP),
     remedy="renew the seals, check tubes and gasket faces",
@@ -147,7 +157,7 @@ GALLERY_SEAL_LEAK = Cause(
 SEAL_BETWEEN_TWO_CASTINGS_LETS_BY = LinkGroup(
     id="seal_between_two_castings_lets_by",
     station=Station.DELIVERY,
-    says="A cut or forgotten ring between two castings leaks the gallery into the crankcase.",
+    says="A damaged or forgotten O-ring between two castings lets gallery oil into the crankcase.",
     parent=GALLERY_SEAL_LEAK,
     effects={
         conditions.OPEN_LEAK_INSIDE: (MOSTLY, sources.DIESEL_WORKSHOP_2015),
@@ -176,7 +186,9 @@ GALLERY_CRACK = Cause(
     id="gallery_crack",
     station=Station.DELIVERY,
     says="a crack or porous spot in the wall of an oil gallery",
-    mechanism="oil leaves through the wall, more when hot and at high pressure, into crankcase or water",
+    mechanism=(
+        "oil escapes through the wall, more when hot and at high pressure, into crankcase or water"
+    ),
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, stood_long=UP, raced_or_heeled=UP),
     remedy="have the block or head tested; repair or replace it",
@@ -187,7 +199,7 @@ GALLERY_CRACK = Cause(
 WALL_OF_THE_GALLERY_GIVES = LinkGroup(
     id="wall_of_the_gallery_gives",
     station=Station.DELIVERY,
-    says="A cracked or porous gallery wall leaks more the higher the pressure and the hotter it is.",
+    says="A cracked or porous gallery wall leaks more with higher pressure and hotter oil.",
     parent=GALLERY_CRACK,
     effects={
         conditions.OPEN_LEAK_INSIDE: (MOSTLY, sources.CROSSOVER_V6_MANUAL_2007),
@@ -200,7 +212,7 @@ WALL_OF_THE_GALLERY_GIVES = LinkGroup(
 OIL_CROSSES_INTO_THE_COOLANT = LinkGroup(
     id="oil_crosses_into_the_coolant",
     station=Station.DELIVERY,
-    says="Oil in the coolant crossed through a gasket, a cooler or a crack in the gallery wall.",
+    says="Oil in the coolant got there through a gasket, a cooler or a crack in the gallery wall.",
     parent=GALLERY_CRACK,
     effects={
         oil_contamination.OIL_FILM_IN_COOLANT: (SOMETIMES, COMMON_PRACTICE),
@@ -213,11 +225,13 @@ GALLERY_BLOCKED = Cause(
     id="gallery_blocked",
     station=Station.DELIVERY,
     says="an oil gallery is blocked by debris, sealer or sludge",
-    mechanism="before the blockage the pressure is good or high, behind it parts run dry; the gauge may sit on "
-    "the good side",
+    mechanism=(
+        "ahead of the blockage the pressure is good or high, behind it parts run dry; the gauge "
+        "may be on the good side"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
-    remedy="plugs out, rod and brush the galleries, prove the flow at every hole",
+    remedy="plugs out, rod and brush the galleries, check the flow at every hole",
     source=sources.DIESEL_WORKSHOP_2015,
     follows="one bank, one rod or one shaft fails though the gauge looked good",
     also=("blocked oil passage", "plugged oil galley", "sealer in oil hole", "oilway blocked"),
@@ -225,7 +239,10 @@ GALLERY_BLOCKED = Cause(
 GOOD_BEFORE_AND_DRY_BEHIND = LinkGroup(
     id="good_before_and_dry_behind",
     station=Station.DELIVERY,
-    says="A blocked gallery is good before and dry behind; the gauge may sit on the good side.",
+    says=(
+        "A blocked gallery has good pressure ahead and none behind; the gauge may be on the good "
+        "side."
+    ),
     parent=GALLERY_BLOCKED,
     effects={
         conditions.FLOW_RESTRICTED: (MOSTLY, sources.DIESEL_WORKSHOP_2015),

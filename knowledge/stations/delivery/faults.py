@@ -59,7 +59,7 @@ GALLERY_SHUT = Fault(
 FILTER_CHOKED = Fault(
     id="filter_choked",
     station=Station.DELIVERY,
-    says="the filter holds the oil back",
+    says="the filter restricts the oil",
     proofs=(
         findings_filter_cut.FILTER_PACKED,
         findings_filter_cut.FILTER_COLLAPSED,
@@ -102,7 +102,7 @@ COOLER_SHUT = Fault(
 FILTER_DRAINS_BACK = Fault(
     id="filter_drains_back",
     station=Station.DELIVERY,
-    says="the filter empties while the engine stands",
+    says="the filter drains while the engine stands",
     proofs=(
         findings_filter.FILTER_EMPTY_AFTER_STANDING,
         findings_filter.ANTI_DRAINBACK_HARD,

@@ -11,7 +11,7 @@ ADAPTER_GASKET_DISPLACED = Finding(
     id="adapter_gasket_displaced",
     station=Station.DELIVERY,
     says="the gasket of the filter's adapter or base plate is out of place or broken",
-    asks="Is the gasket between filter base or adapter and block out of place or broken?",
+    asks="Gasket between filter base or adapter and block: out of place or broken?",
     source=COMMON_PRACTICE,
     denies="the gasket of the filter's adapter is whole",
     stage=Stage.OPENED,
@@ -25,13 +25,16 @@ ADAPTER_GASKET_DISPLACED = Finding(
 OIL_FED_DEVICE_FAILED_FIRST = Finding(
     id="oil_fed_device_failed_first",
     station=Station.DELIVERY,
-    says="something worked by engine oil (governor, phaser, tensioner, clutch) went wrong at the same time",
+    says=(
+        "something that engine oil works (governor, phaser, tensioner, clutch) failed at the "
+        "same time"
+    ),
     asks=(
-        "Did anything worked by engine oil (governor, cam phaser, tensioner, clutch) go wrong at "
+        "Did anything that engine oil works (governor, cam phaser, tensioner, clutch) fail at "
         "the same time?"
     ),
     source=COMMON_PRACTICE,
-    denies="what is worked by engine oil still works",
+    denies="everything that engine oil works still functions",
     stage=Stage.KNOWN,
     normal="works",
     background=VERY_RARE,
@@ -45,10 +48,10 @@ FILTER_BURST = Finding(
     id="filter_burst",
     station=Station.DELIVERY,
     says="the oil filter burst, split, or blew its gasket or itself off",
-    asks="Did the oil filter burst, split, or blow its gasket out or itself off?",
+    asks="Did the oil filter burst, split, blow its gasket out or blow off?",
     source=COMMON_PRACTICE,
     denies="the filter held",
-    normal="a filter stands several times the relief setting",
+    normal="a filter withstands several times the relief setting",
     why="a sound filter bursts only when nothing relieves the pump",
     background=VERY_RARE,
     also=(
@@ -63,12 +66,12 @@ FILTER_BULGED = Finding(
     id="filter_bulged",
     station=Station.DELIVERY,
     says="the filter can is bulged, or its gasket is pushed out of place",
-    asks="Is the filter can swollen at its end or base, or the gasket pushed outwards?",
+    asks="Filter can swollen at its end or base, or gasket pushed outward?",
     source=COMMON_PRACTICE,
     denies="the filter can has kept its shape",
     stage=Stage.OUTSIDE,
     normal="flat end, gasket in its groove",
-    why="it keeps the record of a pressure the gauge may not have shown",
+    why="it is proof of a pressure the gauge may not have shown",
     background=VERY_RARE,
     also=("swollen oil filter", "ballooned filter", "bloated filter", "filter deformed"),
 )
@@ -76,7 +79,7 @@ FILTER_SEAT_LEAKS = Finding(
     id="filter_seat_leaks",
     station=Station.DELIVERY,
     says="oil squirts or runs out at the filter's seat or adapter",
-    asks="Does oil squirt or run out where the filter or its adapter seats?",
+    asks="Oil squirting or running out where the filter or its adapter seats?",
     source=idea_from(sources.FILTER_MAKER_PRIME),
     denies="the filter seat is dry",
     stage=Stage.OUTSIDE,
@@ -94,7 +97,7 @@ FILTER_NOT_LISTED = Finding(
     id="filter_not_listed",
     station=Station.DELIVERY,
     says="the filter fitted is not one listed for this engine",
-    asks="Is the filter fitted a different one from that listed for this engine?",
+    asks="Filter fitted not the one listed for this engine?",
     source=idea_from(sources.FILTER_MAKER_PRIME),
     denies="the filter is the one listed",
     normal="the listed part",
@@ -113,9 +116,9 @@ REMOTE_HOSES_CROSSED = Finding(
     id="remote_hoses_crossed",
     station=Station.DELIVERY,
     says="the hoses of the remote filter are crossed or kinked",
-    asks="Are the hoses of the remote filter crossed (in to out) or kinked?",
+    asks="Remote filter hoses crossed (in to out) or kinked?",
     source=COMMON_PRACTICE,
-    denies="the remote filter hoses run right",
+    denies="the remote filter hoses run the right way",
     stage=Stage.OUTSIDE,
     normal="pump to the filter's outer ring, centre to the gallery",
     background=VERY_RARE,
@@ -124,11 +127,11 @@ REMOTE_HOSES_CROSSED = Finding(
 LOOK_AT_THE_FILTER = Inspection(
     id="look_at_the_filter",
     station=Station.DELIVERY,
-    says="look at the filter as it sits",
+    says="look at the filter in place",
     steps=(
-        "engine stopped: look at can, seat and gasket with a lamp",
+        "engine stopped: look at can, seat and gasket with a light",
         "read the number and compare it with the list for this engine",
-        "remote filter: follow each hose from in to out",
+        "remote filter: follow each hose from inlet to outlet",
     ),
     minutes=5,
     access=Access.OUTSIDE,
@@ -162,7 +165,7 @@ COOLER_STAYS_COLD = Finding(
     id="cooler_stays_cold",
     station=Station.DELIVERY,
     says="the oil cooler or its return line stays cold with hot oil",
-    asks="With the oil hot, does the cooler or its return line stay cold?",
+    asks="Oil hot: does the cooler or its return line stay cold?",
     source=sources.EHRESMAN_1998,
     denies="the cooler warms right through",
     stage=Stage.OUTSIDE,
@@ -175,8 +178,11 @@ FEEL_FILTER_AND_COOLER = Inspection(
     station=Station.DELIVERY,
     says="feel whether filter and cooler warm up",
     steps=(
-        "start cold and only while pressure shows",
-        "feel, or read with an infrared gun, filter and both cooler lines as the engine warms",
+        "start cold, and only run it while there is pressure",
+        (
+            "feel, or measure with an infrared thermometer, filter and both cooler lines as the "
+            "engine warms"
+        ),
     ),
     minutes=10,
     access=Access.OUTSIDE,
@@ -191,23 +197,26 @@ FEEL_FILTER_AND_COOLER = Inspection(
 FILTER_DROP_HIGH = Finding(
     id="filter_drop_high",
     station=Station.DELIVERY,
-    says="pressure before the filter stands above that behind it by more than the bypass setting",
-    asks="Two gauges, warm oil: does the filter take more than its bypass setting (1 to 2 bar)?",
+    says="the filter takes more pressure than its bypass setting",
+    asks=(
+        "Two gauges, warm oil: does the filter take more than its bypass setting (1 to 2 bar, 15 "
+        "to 30 psi)?"
+    ),
     source=sources.ARMY_TM_291_THEORY,
     denies="the filter takes little pressure",
     stage=Stage.OUTSIDE,
-    normal="a few psi warm; bypass opens at 1 to 2 bar on spin-on filters",
-    why="it tells a loaded filter from every other cause in two readings",
+    normal="a few psi warm; bypass opens at 1 to 2 bar (15 to 30 psi) on spin-on filters",
+    why="two readings tell a loaded filter from every other cause",
     background=VERY_RARE,
     also=("pressure drop across filter", "before and after filter differ", "filter eats pressure"),
 )
 GAUGE_BOTH_SIDES_OF_THE_FILTER = Inspection(
     id="gauge_both_sides_of_the_filter",
     station=Station.DELIVERY,
-    says="a gauge before and a gauge behind the filter",
+    says="a gauge ahead of and a gauge behind the filter",
     steps=(
-        "fit two gauges, before the filter and in the gallery",
-        "read both warm at idle, 2000 and 3000, then swap the gauges and repeat",
+        "fit two gauges, ahead of the filter and in the gallery",
+        "read both warm at idle, 2000 and 3000 rpm, then swap the gauges and repeat",
     ),
     minutes=25,
     access=Access.GAUGE_PORT,
@@ -229,7 +238,7 @@ FILTER_MISFITTED = Finding(
     id="filter_misfitted",
     station=Station.DELIVERY,
     says="two gaskets, a wrong thread or stem, or a missing ring at the filter",
-    asks="Filter off: were there two gaskets, a wrong thread or stem, or a missing O-ring?",
+    asks="Filter off: two gaskets, a wrong thread or stem, or a missing O-ring?",
     source=idea_from(sources.FILTER_MAKER_PRIME),
     denies="one gasket, right thread, right stem",
     stage=Stage.OPENED,
@@ -249,7 +258,7 @@ FILTER_EMPTY_AFTER_STANDING = Finding(
     id="filter_empty_after_standing",
     station=Station.DELIVERY,
     says="the filter is empty after standing",
-    asks="Taken off after standing overnight, is the filter empty?",
+    asks="Taken off after a night's standing: filter empty?",
     source=sources.FILTER_MAKER_VALVES,
     denies="the filter was still full after standing",
     stage=Stage.OPENED,
@@ -261,7 +270,7 @@ ANTI_DRAINBACK_HARD = Finding(
     id="anti_drainback_hard",
     station=Station.DELIVERY,
     says="the filter's anti-drain-back flap is hard, torn or missing",
-    asks="Is the rubber flap inside the filter's holes hard, torn or missing?",
+    asks="Rubber flap inside the filter holes hard, torn or missing?",
     source=sources.FILTER_MAKER_VALVES,
     denies="the anti-drain-back flap is soft and whole",
     stage=Stage.OPENED,
@@ -274,8 +283,8 @@ LOOK_WHERE_THE_FILTER_SAT = Inspection(
     station=Station.DELIVERY,
     says="filter off: seat, thread, gaskets, flap and oil inside",
     steps=(
-        "photograph gasket and seat before wiping",
-        "count the gaskets, try thread and stem, look for every ring",
+        "photograph gasket and seat before you wipe them",
+        "count the gaskets; check thread, stem and every O-ring",
         "see whether the filter was full, and press the rubber flap in its holes",
     ),
     minutes=5,
@@ -289,7 +298,7 @@ LOOK_WHERE_THE_FILTER_SAT = Inspection(
     source=COMMON_PRACTICE,
     tools=("lamp", "camera"),
     cautions=(Caution.HOT, Caution.USED_OIL, Caution.WASTE),
-    destroys="how gasket and seat sat on each other",
+    destroys="how gasket and seat sat together",
     keep="photograph the seat; keep the old filter",
     also=("double gasket check", "anti drain valve"),
 )

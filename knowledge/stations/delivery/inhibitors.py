@@ -10,7 +10,7 @@ from knowledge.stations.relief import causes as relief_causes
 BULGED_WAS_OVER_PRESSURE = InhibitorGroup(
     id="bulged_was_over_pressure",
     station=Station.DELIVERY,
-    says="A filter that bulged had too much pressure in it: a relief valve held open gives none.",
+    says="A filter that bulged had too much pressure: a relief valve held open cannot give that.",
     child=findings_filter.FILTER_BULGED,
     inhibited_by={
         relief_causes.RELIEF_DEBRIS: (MOSTLY, PHYSICS),

@@ -21,8 +21,11 @@ from knowledge.stations.pump import causes as pump_causes
 FILTER_SWELLS_OR_BURSTS = LinkGroup(
     id="filter_swells_or_bursts",
     station=Station.DELIVERY,
-    says="A bulged or burst filter is the mark of a pressure nothing relieved: look at the valve.",
-    note="Thick cold oil revved at once does it too. Misleads when the filter was a weak or wrong one.",
+    says="A bulged or burst filter means pressure that nothing relieved: check the relief valve.",
+    note=(
+        "Cold thick oil revved at once does it too. Misleads when the filter was weak or the "
+        "wrong one."
+    ),
     links=(
         *effects_of(
             conditions.RELIEF_HOLDS_HIGH,
@@ -58,7 +61,7 @@ FILTER_SWELLS_OR_BURSTS = LinkGroup(
 FILTER_PACKED_BY_WHAT_CAME_BEFORE = LinkGroup(
     id="filter_packed_by_what_came_before",
     station=Station.DELIVERY,
-    says="Sludge, shed metal and building dirt end in the filter and load it.",
+    says="Sludge, metal and build dirt end up in the filter and load it.",
     links=(
         *origins_of(
             findings_filter_cut.FILTER_PACKED,
@@ -102,7 +105,7 @@ COLD_FILTER_HAS_NO_FLOW = LinkGroup(
 LINE_FOUND_EMPTY_AFTER_A_REST = LinkGroup(
     id="line_found_empty_after_a_rest",
     station=Station.DELIVERY,
-    says="Where the line runs back while standing, the filter is found empty.",
+    says="If oil drains back while standing, the filter is found empty.",
     parent=conditions.DRAINS_BACK,
     effects={
         findings_filter.FILTER_EMPTY_AFTER_STANDING: (OFTEN, sources.FILTER_MAKER_VALVES),
@@ -127,7 +130,9 @@ WHITE_PASTE_ON_THE_ELEMENT = LinkGroup(
 GASKET_WASHED_TO_SHREDS = LinkGroup(
     id="gasket_washed_to_shreds",
     station=Station.DELIVERY,
-    says="Shreds of gasket in sump or filter tell that one has blown out on the pressure side.",
+    says=(
+        "Shreds of gasket in sump or filter mean that a gasket has blown out on the pressure side."
+    ),
     child=findings_filter_cut.GASKET_SHREDS_FOUND,
     origins={
         pump_causes.PUMP_MOUNT_LEAK: (OFTEN, COMMON_PRACTICE),
@@ -142,7 +147,7 @@ GASKET_WASHED_TO_SHREDS = LinkGroup(
 ONE_DRY_WHILE_THE_OTHERS_FLOW = LinkGroup(
     id="one_dry_while_the_others_flow",
     station=Station.DELIVERY,
-    says="One bearing dry while the others flow: its own hole or branch is shut.",
+    says="One bearing dry while the others flow: its own hole or branch is blocked.",
     child=findings_galleries.ONE_BEARING_GETS_NO_OIL,
     origins={
         conditions.JOURNAL_DRY: (OFTEN, COMMON_PRACTICE),
@@ -154,7 +159,7 @@ ONE_DRY_WHILE_THE_OTHERS_FLOW = LinkGroup(
 WHAT_BLOCKS_A_GALLERY = LinkGroup(
     id="what_blocks_a_gallery",
     station=Station.DELIVERY,
-    says="Sealer, building dirt and sludge are what galleries are found blocked with.",
+    says="Blocked galleries hold sealer, build dirt or sludge.",
     child=findings_galleries.GALLERY_FOUND_BLOCKED,
     origins={
         assembly_causes.SEALANT_DEBRIS: (SOMETIMES, COMMON_PRACTICE),
@@ -168,7 +173,9 @@ WHAT_BLOCKS_A_GALLERY = LinkGroup(
 GASKET_OUT_OF_ITS_SEAT = LinkGroup(
     id="gasket_out_of_its_seat",
     station=Station.DELIVERY,
-    says="A gasket blown out of the filter's adapter had too much pressure on it, or was never seated.",
+    says=(
+        "A gasket blown out of the filter adapter had too much pressure on it, or was never seated."
+    ),
     child=findings_filter.ADAPTER_GASKET_DISPLACED,
     origins={
         causes.FILTER_BYPASS_STUCK: (SOMETIMES, JUDGEMENT),
@@ -184,7 +191,7 @@ GASKET_OUT_OF_ITS_SEAT = LinkGroup(
 BYPASS_PUT_IN_WRONG = LinkGroup(
     id="bypass_put_in_wrong",
     station=Station.DELIVERY,
-    says="A bypass valve put in wrong lets cold oil crush the element, or dirty oil through.",
+    says="A wrongly fitted bypass valve lets cold oil crush the element, or dirty oil through.",
     links=(
         *origins_of(
             findings_filter_cut.BYPASS_VALVE_MISFITTED,
@@ -210,7 +217,7 @@ BYPASS_PUT_IN_WRONG = LinkGroup(
 OIL_WORKED_DEVICE_GOES_WITH_IT = LinkGroup(
     id="oil_worked_device_goes_with_it",
     station=Station.DELIVERY,
-    says="What is worked by engine oil goes wrong with the pressure, and so proves the loss real.",
+    says="What engine oil works fails together with the pressure, which proves the loss real.",
     child=findings_filter.OIL_FED_DEVICE_FAILED_FIRST,
     origins={
         conditions.PRESSURE_GONE: (SELDOM, COMMON_PRACTICE),

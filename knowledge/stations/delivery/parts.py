@@ -36,10 +36,10 @@ REMOTE_FILTER_HOSES = Part(
 )
 OIL_COOLER_NEW = Part(
     id="oil_cooler_new",
-    says="oil cooler, new where metal has been through it",
+    says="new oil cooler, if metal has been through it",
     quantity="1",
     source=COMMON_PRACTICE,
-    measure_first="unions, bore, size; whether it can be proved clean at all",
+    measure_first="unions, bore, size; whether you can prove it clean at all",
     for_causes=(
         causes.OIL_COOLER_BLOCKED,
         assembly_causes.PART_SHEDDING_INSIDE,
@@ -58,7 +58,7 @@ COOLER_LINES = Part(
 GALLERY_PLUGS = Part(
     id="gallery_plugs",
     says="new gallery plugs, every size, by the count",
-    quantity="by the count, and 1 of each size to spare",
+    quantity="by the count, and 1 spare of each size",
     source=sources.GALLERY_PLUG_LEFT_OUT,
     measure_first="bore or thread of each hole, taper or parallel, depth to the next drilling",
     for_causes=(
@@ -77,7 +77,7 @@ GALLERY_PLUGS = Part(
 )
 PROVING_ROD = Part(
     id="proving_rod",
-    says="thin rod to prove each feed open past its plug",
+    says="thin rod to check each feed past its plug",
     quantity="1",
     source=COMMON_PRACTICE,
     measure_first="drilling diameter and depth",
@@ -88,12 +88,12 @@ GALLERY_SEALS = Part(
     says="gallery rings, feed tube seals and cover gaskets, all of them",
     quantity="1 set",
     source=idea_from(sources.TENSIONER_GASKET_LEFT_OUT),
-    measure_first="groove diameter and depth, tube diameter; the drawing's count",
+    measure_first="groove diameter and depth, tube diameter; number as in the drawing",
     for_causes=(causes_galleries.GALLERY_SEAL_LEAK,),
 )
 FEED_TUBE = Part(
     id="feed_tube",
-    says="oil feed tube, where it is cracked or loose in its seat",
+    says="oil feed tube, if it is cracked or loose in its seat",
     quantity="1",
     source=COMMON_PRACTICE,
     measure_first="tube diameter, length, press or ring fit",
@@ -101,9 +101,9 @@ FEED_TUBE = Part(
 )
 TESTED_CASTING = Part(
     id="tested_casting",
-    says="block or head, pressure-tested, where a repair will not hold",
+    says="block or head, pressure-tested, if a repair will not hold",
     quantity="1",
     source=COMMON_PRACTICE,
-    measure_first="the old one tested first; casting number, bores, deck height",
+    measure_first="test the old one first; casting number, bores, deck height",
     for_causes=(causes_galleries.GALLERY_CRACK,),
 )

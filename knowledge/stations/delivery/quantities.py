@@ -6,7 +6,7 @@ from knowledge.units import MM, PSI
 
 FILTER_BLOCKED = Quantity(
     id="filter_blocked",
-    says="resistance of the filter, times a clean one's",
+    says="resistance of the filter, as a multiple of a clean one's",
     dimension="count",
     plausible=(0.2, 1000.0),
     source=JUDGEMENT,
@@ -30,7 +30,7 @@ FILTER_BYPASS = Quantity(
 )
 FILTER_DROP = Quantity(
     id="filter_drop",
-    says="clean filter's drop at 12 l/min of oil of 12 mPa s",
+    says="pressure drop of a clean filter at 12 l/min of oil of 12 mPa s",
     dimension="pressure",
     plausible=(0.0, 3e5),
     source=JUDGEMENT,
@@ -51,7 +51,7 @@ PASSAGE_K = Quantity(
 )
 OTHER_LEAK = Quantity(
     id="other_leak",
-    says="what leaks and is not listed, in litres a minute at 100 kPa and 12 mPa s",
+    says="unlisted leaks, in litres per minute at 100 kPa and 12 mPa s",
     dimension="count",
     plausible=(0.0, 60.0),
     source=JUDGEMENT,

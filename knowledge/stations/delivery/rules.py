@@ -39,7 +39,7 @@ rule = rules_of(Station.DELIVERY)
     ],
 )
 def remote_hoses_the_wrong_way_round(known: Known) -> Conclusions:
-    """Crossed hoses feed a remote filter from inside: its check flap shuts, or its core caves in."""
+    """Crossed hoses feed a remote filter from inside: its valve shuts or its core collapses."""
     if known.has(features.REMOTE_FILTER):
         yield leads_to(
             causes.FILTER_WRONG, findings_filter.REMOTE_HOSES_CROSSED, SOMETIMES, COMMON_PRACTICE
@@ -52,7 +52,7 @@ def remote_hoses_the_wrong_way_round(known: Known) -> Conclusions:
     non_matches=[example(features.OIL_COOLER), example()],
 )
 def no_cooler_no_blocked_cooler(known: Known) -> Conclusions:
-    """Without an oil cooler there is none to block."""
+    """An engine without an oil cooler cannot have a blocked one."""
     if known.lacks(features.OIL_COOLER):
         yield cannot_be(causes.OIL_COOLER_BLOCKED)
         yield is_absent(findings_filter.COOLER_STAYS_COLD)
@@ -69,8 +69,10 @@ def oil_thrown_out_at_the_filter(known: Known) -> Conclusions:
     if known.has(findings_filter.FILTER_BURST):
         yield Alarm(
             Severity.STOP,
-            "Filter burst or off, no leak allowed: shut down at once, watch for fire, and do not "
-            "fit another before the relief valve was checked.",
+            (
+                "Filter burst or off, no leak allowed: shut down at once, watch for fire, and check the "
+                "relief valve before you fit another."
+            ),
         )
     if known.has(findings_filter.FILTER_SEAT_LEAKS):
         yield Alarm(
@@ -92,8 +94,10 @@ def pieces_of_element_downstream(known: Known) -> Conclusions:
     if known.has(findings_filter_cut.FILTER_COLLAPSED):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Filter element torn or crushed, none may be missing: do not run until its pieces are "
-            "accounted for and the gallery is clear.",
+            (
+                "Filter element torn or crushed, none may be missing: do not run until you have all its "
+                "pieces and the gallery is clear."
+            ),
         )
 
 
@@ -106,7 +110,7 @@ def pieces_of_element_downstream(known: Known) -> Conclusions:
     ],
 )
 def watered_oil_and_low_pressure(known: Known) -> Conclusions:
-    """Watered oil with low pressure no longer carries the bearings."""
+    """Oil with water in it, at low pressure, no longer carries the bearings."""
     if known.has(findings_filter_cut.MILKY_FILM_IN_FILTER) and known.has(patterns.GAUGE_READS_LOW):
         yield Alarm(
             Severity.DO_NOT_RUN,
@@ -123,12 +127,14 @@ def watered_oil_and_low_pressure(known: Known) -> Conclusions:
     ],
 )
 def filter_takes_pressure_yet_ports_agree(known: Known) -> Conclusions:
-    """The filter cannot take a bar while the ports before and behind it read alike."""
+    """The filter cannot take a bar (15 psi) if the ports ahead of and behind it read the same."""
     if known.has(findings_filter.FILTER_DROP_HIGH) and known.lacks(direct_gauge.PORTS_DIFFER):
         yield Contradiction(
             (findings_filter.FILTER_DROP_HIGH, direct_gauge.PORTS_DIFFER),
-            "A loss across the filter was read, yet two ports are said to agree: swap the gauges "
-            "and note which ports were used.",
+            (
+                "A pressure loss across the filter was read, yet two ports agree: swap the gauges and "
+                "note which ports you use."
+            ),
             direct_gauge.PORTS_DIFFER,
         )
 
@@ -147,7 +153,7 @@ def filter_takes_pressure_yet_ports_agree(known: Known) -> Conclusions:
     ],
 )
 def cold_filter_with_good_pressure(known: Known) -> Conclusions:
-    """Good pressure in the gallery with a cold full-flow filter does not fit together."""
+    """Good gallery pressure and a cold full-flow filter do not fit together."""
     if (
         known.has(findings_filter.FILTER_STAYS_COLD)
         and known.lacks(patterns.GAUGE_READS_LOW)
@@ -159,8 +165,10 @@ def cold_filter_with_good_pressure(known: Known) -> Conclusions:
                 patterns.GAUGE_READS_LOW,
                 direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY,
             ),
-            "The filter is said to stay cold with good pressure behind it: feel it again hot, and "
-            "ask whether it is a part-flow filter.",
+            (
+                "The filter is recorded as cold with good pressure behind it: feel it again hot, and ask "
+                "whether it is a part-flow filter."
+            ),
             findings_filter.FILTER_STAYS_COLD,
         )
 
@@ -175,12 +183,14 @@ def cold_filter_with_good_pressure(known: Known) -> Conclusions:
     ],
 )
 def dirt_past_the_filter_scratches(known: Known) -> Conclusions:
-    """Once the bypass has been open, dirt has gone round the filter to the bearings."""
+    """If the bypass has been open, dirt has gone round the filter to the bearings."""
     if known.has(findings_filter_cut.FILTER_BYPASS_WITNESS) and known.has(
         findings_filter_cut.FILTER_PACKED
     ):
         yield Alarm(
             Severity.CARE,
-            "Filter packed and bypassed, clean side must be clean: look at a bearing before long "
-            "running.",
+            (
+                "Filter packed and bypassed, clean side must be clean: inspect a bearing before you run "
+                "it for long."
+            ),
         )

@@ -25,7 +25,7 @@ rule = rules_of(Station.DELIVERY)
     non_matches=[example(), example(lacks=[findings_galleries.ALL_PLUGS_ACCOUNTED_FOR])],
 )
 def plugs_counted_and_good(known: Known) -> Conclusions:
-    """Plugs all counted, sealed and at depth: none is missing, too deep or in a wrong place.
+    """All plugs counted, sealed and at depth: none is missing, too deep or in a wrong place.
 
     Misleads when one plug hides behind the distributor or in the valley and was not counted.
     """
@@ -81,19 +81,23 @@ def few_joints_in_the_pressure_line(known: Known) -> Conclusions:
     ],
 )
 def open_hole_in_the_pressure_line(known: Known) -> Conclusions:
-    """With a gallery open the bearings get what is left over."""
+    """With a gallery open, the bearings get only what is left."""
     if known.has(findings_galleries.GALLERY_PLUG_FOUND_MISSING) or known.has(
         findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE
     ):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "A gallery stands open inside, every plug must be in: do not run until it is fitted "
-            "and the circuit was primed and watched.",
+            (
+                "A gallery stands open inside, every plug must be in: do not run until you have fitted "
+                "it, primed the circuit and watched it."
+            ),
         )
     if known.has(findings_galleries.GALLERY_PLUG_LIES_IN_SUMP):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "A loose plug lies in the engine, none may: do not run until its place is found.",
+            (
+                "Loose plug in the engine, none is allowed: do not run until you find where it belongs."
+            ),
         )
 
 
@@ -103,12 +107,14 @@ def open_hole_in_the_pressure_line(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings_galleries.ONE_BEARING_GETS_NO_OIL])],
 )
 def bearing_without_oil(known: Known) -> Conclusions:
-    """A bearing that gets no oil while priming gets none running, whatever the gauge says."""
+    """A bearing that gets no oil while priming gets none running, whatever the gauge reads."""
     if known.has(findings_galleries.ONE_BEARING_GETS_NO_OIL):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "One bearing gets no oil, each must show some at a crank angle: do not run, clear its "
-            "feed.",
+            (
+                "One bearing gets no oil, each must show some at some crank angle: do not run, clear its "
+                "feed."
+            ),
         )
 
 
@@ -129,7 +135,7 @@ def bearing_without_oil(known: Known) -> Conclusions:
     ],
 )
 def plug_count_does_not_add_up(known: Known) -> Conclusions:
-    """A full count does not go with a stream from an open hole or a plug in the sump."""
+    """If all plugs are in, no hole can stream oil and no plug can lie in the sump."""
     if known.has(findings_galleries.ALL_PLUGS_ACCOUNTED_FOR):
         for sight in (
             findings_galleries.OIL_STREAMS_FROM_OPEN_HOLE,
@@ -138,7 +144,9 @@ def plug_count_does_not_add_up(known: Known) -> Conclusions:
             if known.has(sight):
                 yield Contradiction(
                     (findings_galleries.ALL_PLUGS_ACCOUNTED_FOR, sight),
-                    "All plugs are said to be in, yet one seems to be out: count again with the "
-                    "drawing, hidden ones too.",
+                    (
+                        "All plugs are recorded as in, yet one seems to be out: count again with the drawing, "
+                        "hidden ones too."
+                    ),
                     findings_galleries.ALL_PLUGS_ACCOUNTED_FOR,
                 )

@@ -15,7 +15,7 @@ NEW_FILTER = trial(
     id="new_filter",
     station=Station.DELIVERY,
     says="a new oil filter was fitted",
-    asks="Was a new oil filter fitted, and what did it do?",
+    asks="New oil filter fitted? If so, what did it do?",
     cures={
         causes.FILTER_BLOCKED: (MOSTLY, COMMON_PRACTICE),
         causes.FILTER_WRONG: (OFTEN, COMMON_PRACTICE),
@@ -31,7 +31,7 @@ OTHER_FILTER = trial(
     id="other_filter",
     station=Station.DELIVERY,
     says="an oil filter of another make or type was fitted",
-    asks="Was an oil filter of another make fitted, and what did it do?",
+    asks="Oil filter of another make fitted? If so, what did it do?",
     cures={
         causes.FILTER_WRONG: (MOSTLY, COMMON_PRACTICE),
         causes.FILTER_DRAINBACK: (MOSTLY, COMMON_PRACTICE),
@@ -46,7 +46,7 @@ BYPASS_FREED = trial(
     id="bypass_freed",
     station=Station.DELIVERY,
     says="the filter's or cooler's bypass valve was freed or renewed",
-    asks="Was the bypass valve freed or renewed, and what did it do?",
+    asks="Bypass valve freed or renewed? If so, what did it do?",
     cures={
         causes.FILTER_BYPASS_STUCK: (MOSTLY, COMMON_PRACTICE),
     },
@@ -57,7 +57,7 @@ COOLER_BYPASSED = trial(
     id="cooler_bypassed",
     station=Station.DELIVERY,
     says="the oil cooler was bypassed by a short loop",
-    asks="Was the oil cooler bypassed, and what did it do?",
+    asks="Oil cooler bypassed? If so, what did it do?",
     cures={
         causes.OIL_COOLER_BLOCKED: (MOSTLY, COMMON_PRACTICE),
         leaks_causes.OIL_LINE_LEAK: (OFTEN, COMMON_PRACTICE),
@@ -70,7 +70,7 @@ COOLER_CLEANED = trial(
     id="cooler_cleaned",
     station=Station.DELIVERY,
     says="the oil cooler or its lines were cleaned or renewed",
-    asks="Was the oil cooler or its lines cleaned or renewed, and what did it do?",
+    asks="Oil cooler or its lines cleaned or renewed? If so, what did it do?",
     cures={
         causes.OIL_COOLER_BLOCKED: (MOSTLY, COMMON_PRACTICE),
         leaks_causes.OIL_LINE_LEAK: (OFTEN, COMMON_PRACTICE),
@@ -84,7 +84,7 @@ GALLERY_PLUGS_FITTED = trial(
     id="gallery_plugs_fitted",
     station=Station.DELIVERY,
     says="gallery plugs were fitted, renewed or reset",
-    asks="Were gallery plugs fitted, renewed or reset, and what did that do?",
+    asks="Gallery plugs fitted, renewed or reset? If so, what did it do?",
     cures={
         causes_galleries.GALLERY_PLUG_MISSING: (MOSTLY, COMMON_PRACTICE),
         causes_galleries.GALLERY_PLUG_TOO_DEEP: (MOSTLY, COMMON_PRACTICE),
@@ -97,7 +97,7 @@ GALLERIES_CLEANED = trial(
     id="galleries_cleaned",
     station=Station.DELIVERY,
     says="the oil galleries were rodded, brushed and washed",
-    asks="Were the oil galleries cleaned, and what did that do?",
+    asks="Oil galleries cleaned? If so, what did it do?",
     cures={
         causes_galleries.GALLERY_BLOCKED: (MOSTLY, COMMON_PRACTICE),
         assembly_causes.DIRT_IN_ASSEMBLY: (OFTEN, COMMON_PRACTICE),
@@ -112,7 +112,7 @@ GALLERY_SEALS_RENEWED = trial(
     id="gallery_seals_renewed",
     station=Station.DELIVERY,
     says="O-rings, feed tubes or cover gaskets of the gallery were renewed",
-    asks="Were seals of the oil gallery renewed, and what did that do?",
+    asks="Oil gallery seals renewed? If so, what did it do?",
     cures={
         causes_galleries.GALLERY_SEAL_LEAK: (MOSTLY, COMMON_PRACTICE),
         topend_causes.TENSIONER_SEAL_LEAK: (SELDOM, JUDGEMENT),
@@ -124,7 +124,7 @@ BLOCK_REPLACED = trial(
     id="block_replaced",
     station=Station.DELIVERY,
     says="the block or head was repaired or exchanged for another",
-    asks="Was the block or head repaired or exchanged, and what did that do?",
+    asks="Block or head repaired or exchanged? If so, what did it do?",
     cures={
         causes_galleries.GALLERY_CRACK: (MOSTLY, COMMON_PRACTICE),
         causes_galleries.GALLERY_BLOCKED: (SOMETIMES, JUDGEMENT),

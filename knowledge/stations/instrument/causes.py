@@ -30,12 +30,12 @@ GAUGE_FAULTY = Cause(
     id="gauge_faulty",
     station=Station.INSTRUMENT,
     says="the panel gauge sticks, reads wrong or is dead",
-    mechanism="the oil pressure is what it always was; the needle shows something else at every speed",
+    mechanism="the oil pressure has not changed; the needle shows something else at every speed",
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, stood_long=UP),
     remedy="compare with a trusted gauge screwed into the engine, then renew the panel gauge",
     source=sources.ARMY_TM_347_CHART_1973,
-    follows="a needless strip-down, or a real fall that nobody sees",
+    follows="a needless strip-down, or a real fall that nobody notices",
     also=(
         "bad oil gauge",
         "faulty gauge",
@@ -81,12 +81,12 @@ SENDER_FAULTY = Cause(
     id="sender_faulty",
     station=Station.INSTRUMENT,
     says="the oil pressure sender or switch is worn, open or shorted",
-    mechanism="the reading jumps, or sits at zero or full scale, over a steady oil pressure",
+    mechanism="the reading jumps, or stays at zero or full scale, while the oil pressure is steady",
     rate=Rate.VERY_COMMON,
     shifts=Shifts(high_mileage=UP, stood_long=UP),
-    remedy="renew the sender and prove the new reading with a direct gauge",
+    remedy="renew the sender and check the new reading with a direct gauge",
     source=sources.TECHNICIAN_ANSWER,
-    follows="a needless strip-down, or a real fall that nobody sees",
+    follows="a needless strip-down, or a real fall that nobody notices",
     also=(
         "bad sending unit",
         "oil pressure sensor",
@@ -98,8 +98,11 @@ SENDER_FAULTY = Cause(
 SENDER_PROVED_BY_ITSELF = LinkGroup(
     id="sender_proved_by_itself",
     station=Station.INSTRUMENT,
-    says="A sender that is wrong on known pressure, leaks into its plug or measures open has had it.",
-    note="On many cars it gives more low readings than the engine does.",
+    says=(
+        "A sender that is wrong on known pressure, leaks into its plug or measures open is "
+        "finished."
+    ),
+    note="On many cars the sender causes more low readings than the engine does.",
     parent=SENDER_FAULTY,
     effects={
         conditions.READING_FALSE: (MOSTLY, sources.TECHNICIAN_ANSWER),
@@ -127,7 +130,7 @@ SENDER_PROVED_BY_ITSELF = LinkGroup(
 NEEDLE_FROZEN_OR_AT_FULL_SCALE = LinkGroup(
     id="needle_frozen_or_at_full_scale",
     station=Station.INSTRUMENT,
-    says="A dying sender freezes the needle, throws it to full scale, or shows pressure at rest.",
+    says="A failing sender freezes the needle, throws it to full scale, or shows pressure at rest.",
     parent=SENDER_FAULTY,
     effects={
         findings.NEEDLE_STUCK_AT_ONE_VALUE: (SOMETIMES, COMMON_PRACTICE),
@@ -148,11 +151,11 @@ NEEDLE_FROZEN_OR_AT_FULL_SCALE = LinkGroup(
 WIRING_GROUND_FAULT = Cause(
     id="wiring_ground_fault",
     station=Station.INSTRUMENT,
-    says="a loose terminal, chafed wire, blown fuse or poor ground",
-    mechanism="added or changing resistance in the gauge's circuit moves the needle, not the oil",
+    says="a loose terminal, chafed wire, blown fuse or poor earth (ground)",
+    mechanism="added or changing resistance in the gauge circuit moves the needle, not the oil",
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, stood_long=UP),
-    remedy="clean terminals and ground, take tape off the sender's thread, repair the wire",
+    remedy="clean terminals and earth (ground), take tape off the sender's thread, repair the wire",
     source=sources.BOAT_GAUGES_ARTICLE,
     follows="good senders, gauges and pumps renewed for nothing",
     also=("bad ground", "earth fault", "broken wire", "loose connector", "corroded plug", "wiring"),
@@ -160,7 +163,7 @@ WIRING_GROUND_FAULT = Cause(
 NEEDLE_FOLLOWS_WIRE_AND_SWITCHES = LinkGroup(
     id="needle_follows_wire_and_switches",
     station=Station.INSTRUMENT,
-    says="A needle that answers bumps, switches or a hand on the wire has a bad contact behind it.",
+    says="If bumps, switches or a hand on the wire move the needle, there is a bad contact.",
     note="Misleads when bumps make oil slosh: repeat it standing still.",
     parent=WIRING_GROUND_FAULT,
     effects={
@@ -194,7 +197,7 @@ NEEDLE_FOLLOWS_WIRE_AND_SWITCHES = LinkGroup(
 PLUG_WIRE_OR_FUSE_AT_FAULT = LinkGroup(
     id="plug_wire_or_fuse_at_fault",
     station=Station.INSTRUMENT,
-    says="A loose plug, broken wire or blown fuse is found by looking and by meter, not by spanner.",
+    says="You find a loose plug, broken wire or blown fuse by eye and by meter, not with a wrench.",
     parent=WIRING_GROUND_FAULT,
     effects={
         findings_sender.SENDER_CONNECTOR_LOOSE: (OFTEN, COMMON_PRACTICE),
@@ -233,8 +236,8 @@ PLUG_WIRE_OR_FUSE_AT_FAULT = LinkGroup(
 GROUND_LOST_AT_STRAP_OR_THREAD = LinkGroup(
     id="ground_lost_at_strap_or_thread",
     station=Station.INSTRUMENT,
-    says="Tape on the thread or a bad strap adds ohms to the sender's own and shifts the reading.",
-    note="Misleads when the sender has its own ground wire: tape does it no harm.",
+    says="Tape on the thread or a bad strap adds ohms to the sender and shifts the reading.",
+    note="Misleads when the sender has its own ground wire: then tape does no harm.",
     parent=WIRING_GROUND_FAULT,
     effects={
         findings_electrical.SENDER_GROUND_POOR: (OFTEN, sources.GAUGE_MAKER_SENDERS),
@@ -258,12 +261,12 @@ SENDER_MISMATCH = Cause(
     id="sender_mismatch",
     station=Station.INSTRUMENT,
     says="sender or switch of the wrong range, or one sender for two gauges",
-    mechanism="the scale is wrong by a steady factor, often about half or double",
+    mechanism="the reading is wrong by a steady factor, often about half or double",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP),
     remedy="fit a sender and gauge that belong together; for two gauges, a sender made for two",
     source=sources.GAUGE_MAKER_SENDERS,
-    follows="every limit is judged wrongly",
+    follows="every limit gets judged wrongly",
     also=(
         "wrong sender",
         "wrong sending unit",
@@ -311,12 +314,12 @@ SENDER_NOT_FITTED = Cause(
     id="sender_not_fitted",
     station=Station.INSTRUMENT,
     says="no sender in the port, the port plugged, or the wire never connected",
-    mechanism="nothing tells the gauge or lamp about the pressure, so it shows none or never warns",
+    mechanism="the gauge or lamp gets no pressure signal, so it shows none or never warns",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="fit the right sender at the specified port and connect its wire",
     source=COMMON_PRACTICE,
-    follows="a needless strip-down, or a real fall that nobody sees",
+    follows="a needless strip-down, or a real fall that nobody notices",
     also=(
         "no sender fitted",
         "wire not hooked up",
@@ -327,7 +330,7 @@ SENDER_NOT_FITTED = Cause(
 INSTRUMENT_CONNECTED_TO_NOTHING = LinkGroup(
     id="instrument_connected_to_nothing",
     station=Station.INSTRUMENT,
-    says="A plugged port or a wire that goes nowhere shows no pressure, or never warns of none.",
+    says="A plugged port or an unconnected wire shows no pressure, or never warns of none.",
     parent=SENDER_NOT_FITTED,
     effects={
         conditions.READING_FALSE: (MOSTLY, idea_from(sources.NEWSPAPER_JUMPY_GAUGE_2013)),

@@ -29,12 +29,12 @@ GAUGE_LINE_BLOCKED = Cause(
     id="gauge_line_blocked",
     station=Station.INSTRUMENT,
     says="gauge line, restrictor or the screen under the sender is clogged",
-    mechanism="sludge between oilway and instrument makes the reading slow, damped or dead",
+    mechanism="sludge between oilway and gauge makes the reading slow, damped or dead",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, stood_long=UP),
     remedy="clear or renew line, restrictor and screen, and refill the line",
     source=sources.ARMY_TM_347_CHART_1973,
-    follows="a real fall that nobody sees",
+    follows="a real fall that nobody notices",
     also=(
         "clogged gauge line",
         "sender screen clogged",
@@ -46,8 +46,8 @@ GAUGE_LINE_BLOCKED = Cause(
 NEEDLE_SLOW_OR_LATE = LinkGroup(
     id="needle_slow_or_late",
     station=Station.INSTRUMENT,
-    says="A needle that is slow to rise and stays up after stopping reads through a clogged bore.",
-    note="Misleads when a check valve sits in the line, or the oil in it is cold.",
+    says="If the needle is slow to rise and stays up after stopping, its line is clogged.",
+    note="Misleads when there is a check valve in the line, or the oil in it is cold.",
     parent=GAUGE_LINE_BLOCKED,
     effects={
         conditions.READING_FALSE: (MOSTLY, sources.ARMY_TM_347_CHART_1973),
@@ -80,7 +80,7 @@ GAUGE_LINE_LEAK = Cause(
     id="gauge_line_leak",
     station=Station.INSTRUMENT,
     says="the oil line to the gauge is chafed, cracked, burst or loose",
-    mechanism="oil leaves under full pressure before it reaches the gauge, and the sump empties",
+    mechanism="oil escapes under full pressure before it reaches the gauge, and the sump empties",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="renew the line and clip it clear of heat and edges",
@@ -91,7 +91,10 @@ GAUGE_LINE_LEAK = Cause(
 OIL_ALONG_THE_GAUGE_LINE = LinkGroup(
     id="oil_along_the_gauge_line",
     station=Station.INSTRUMENT,
-    says="Oil behind the panel or under the gauge line: the line leaks, and takes the reading along.",
+    says=(
+        "Oil behind the panel or under the gauge line: the line leaks, and the reading falls "
+        "with it."
+    ),
     parent=GAUGE_LINE_LEAK,
     effects={
         conditions.READING_FALSE: (MOSTLY, COMMON_PRACTICE),
@@ -122,13 +125,13 @@ GAUGE_TAP_MOVED = Cause(
     shifts=Shifts(freshly_rebuilt=UP),
     remedy="go back to the maker's port, or note new usual values for this one",
     source=sources.AIRCRAFT_FAULT_ISOLATION,
-    follows="the maker's limits are used at the wrong place",
+    follows="the maker's limits get applied at the wrong place",
     also=("sender relocated", "gauge at another port", "T fitting at the filter", "remote sender"),
 )
 READ_AT_ANOTHER_PORT = LinkGroup(
     id="read_at_another_port",
     station=Station.INSTRUMENT,
-    says="Read at another port, the same engine shows another pressure, and its limits do not fit.",
+    says="At another port the same engine reads another pressure, and its limits do not fit.",
     parent=GAUGE_TAP_MOVED,
     effects={
         conditions.READING_FALSE: (OFTEN, sources.AIRCRAFT_FAULT_ISOLATION),
@@ -156,10 +159,10 @@ IDLE_TOO_SLOW = Cause(
     id="idle_too_slow",
     station=Station.INSTRUMENT,
     says="the engine idles below the maker's speed, or the tachometer is wrong",
-    mechanism="the pump turns too slowly to fill the leaks at idle; off idle all is right",
+    mechanism="the pump turns too slowly at idle to keep up with the leaks; off idle all is right",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
-    remedy="set the idle by a trusted counter and read again, hot",
+    remedy="set the idle with a trusted tachometer and read again, hot",
     source=sources.DIESEL_WORKSHOP_2015,
     follows="lifter and chain noise at idle",
     also=("idle set too low", "low idle", "idle speed wrong", "tach reads wrong"),
@@ -167,7 +170,7 @@ IDLE_TOO_SLOW = Cause(
 LOW_ONLY_WHILE_IT_TURNS_SLOWLY = LinkGroup(
     id="low_only_while_it_turns_slowly",
     station=Station.INSTRUMENT,
-    says="Low at a slow idle and right just above it: set the idle before suspecting the pump.",
+    says="Low at a slow idle and right just above it: set the idle before you suspect the pump.",
     note="Misleads when wear hides behind it: at the maker's idle speed it must be within limits.",
     parent=IDLE_TOO_SLOW,
     effects={
@@ -195,7 +198,7 @@ LOW_ONLY_WHILE_IT_TURNS_SLOWLY = LinkGroup(
 TACHOMETER_FLATTERS_THE_IDLE = LinkGroup(
     id="tachometer_flatters_the_idle",
     station=Station.INSTRUMENT,
-    says="A tachometer that reads high lets the idle be set too slow without anyone seeing it.",
+    says="If the tachometer reads high, the idle gets set too slow without anyone noticing.",
     parent=IDLE_TOO_SLOW,
     effects={
         findings_panel.TACHOMETER_WRONG: (SOMETIMES, COMMON_PRACTICE),

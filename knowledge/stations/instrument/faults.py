@@ -35,7 +35,7 @@ SENDER_BAD = Fault(
 WIRING_BAD = Fault(
     id="wiring_bad",
     station=Station.INSTRUMENT,
-    says="the gauge's wiring or ground is bad",
+    says="the gauge's wiring or earth (ground) is bad",
     proofs=(
         findings_sender.SENDER_WIRE_OFF,
         findings_sender.SENDER_WIRE_BROKEN,

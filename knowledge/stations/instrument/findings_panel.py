@@ -21,7 +21,7 @@ GAUGE_LINE_LEAKING = Finding(
     id="gauge_line_leaking",
     station=Station.INSTRUMENT,
     says="the gauge line or its union is chafed, cracked, burst or leaks",
-    asks="Is the thin oil line to the gauge chafed, cracked, burst or leaking at a union?",
+    asks="Thin oil line to the gauge chafed, cracked, burst or leaking at a union?",
     source=COMMON_PRACTICE,
     denies="the gauge line is whole and dry",
     stage=Stage.OUTSIDE,
@@ -39,7 +39,7 @@ OIL_BEHIND_PANEL = Finding(
     id="oil_behind_panel",
     station=Station.INSTRUMENT,
     says="oil shows behind the panel, in the cabin or under the gauge line",
-    asks="Is there oil behind the panel, in the cabin, or on parts under the gauge line?",
+    asks="Oil behind the panel, in the cabin, or on parts under the gauge line?",
     source=COMMON_PRACTICE,
     denies="dry behind the panel and along the line",
     stage=Stage.OUTSIDE,
@@ -51,7 +51,7 @@ GAUGE_LINE_KINKED = Finding(
     id="gauge_line_kinked",
     station=Station.INSTRUMENT,
     says="the gauge line is kinked, pinched or flattened",
-    asks="Is the gauge line kinked, pinched or flattened anywhere?",
+    asks="Gauge line kinked, pinched or flattened anywhere?",
     source=COMMON_PRACTICE,
     denies="the gauge line runs in easy bends",
     stage=Stage.OUTSIDE,
@@ -79,7 +79,7 @@ FOLLOW_THE_GAUGE_LINE = Inspection(
     source=COMMON_PRACTICE,
     tools=("lamp", "clean rag"),
     cautions=(Caution.HOT, Caution.FIRE),
-    keep="photograph wet places before wiping",
+    keep="photograph wet places before you wipe",
     also=("check capillary", "inspect oil gauge pipe", "oil behind the dash"),
 )
 
@@ -87,7 +87,7 @@ RIGHT_IDLE_CURED_IT = Finding(
     id="right_idle_cured_it",
     station=Station.INSTRUMENT,
     says="with the idle set to the maker's speed the pressure was right",
-    asks="Was the pressure right once the idle was set to the maker's speed, hot?",
+    asks="Idle set to the maker's speed, hot: was the pressure right then?",
     source=sources.DIESEL_WORKSHOP_2015,
     denies="setting the idle right did not cure it",
     stage=Stage.OUTSIDE,
@@ -99,7 +99,7 @@ TACHOMETER_WRONG = Finding(
     id="tachometer_wrong",
     station=Station.INSTRUMENT,
     says="the tachometer reads higher than the engine turns",
-    asks="Against a trusted counter, does the tachometer read higher than the engine turns?",
+    asks="Compared with a trusted counter: does the tachometer read high?",
     source=COMMON_PRACTICE,
     denies="the tachometer agrees with a trusted counter",
     stage=Stage.OUTSIDE,
@@ -110,7 +110,7 @@ TACHOMETER_WRONG = Finding(
 IDLE_SPEED_COUNTED = Measure(
     quantity=pressure_quantities.IDLE_SPEED,
     station=Station.INSTRUMENT,
-    asks="How fast does it idle, hot, by a trusted counter?",
+    asks="Hot idle speed, by a trusted counter?",
     source=sources.PRESSURE_TEST_MANUAL_2005,
     also=("idle rpm", "tick-over speed"),
 )
@@ -119,7 +119,7 @@ COUNT_THE_IDLE_SPEED = Inspection(
     station=Station.INSTRUMENT,
     says="idle speed by a trusted counter, hot",
     steps=(
-        "warm engine, loads off; count the idle speed and compare the panel's tachometer",
+        "warm engine, loads off; measure the idle speed and compare the panel's tachometer",
         "set the idle to the maker's figure if it is slow and read the pressure again",
         "raise it to about 1200 rpm for a moment and watch the needle",
     ),
@@ -145,7 +145,7 @@ COMPARE_TWO_INSTRUMENTS = Inspection(
     station=Station.INSTRUMENT,
     says="compare lamp and gauge, or two gauges",
     steps=(
-        "prove the lamp first: it must light with the key on",
+        "check the lamp first: it must light with the key on",
         "start and note when the lamp goes out and what the gauge shows at that moment",
         "stop at ten seconds if neither shows pressure",
     ),
@@ -161,7 +161,7 @@ COMPARE_TWO_INSTRUMENTS = Inspection(
 DECAY_TIME = Measure(
     quantity=quantities.DECAY_TIME,
     station=Station.INSTRUMENT,
-    asks="How long does the needle take to fall to zero after stopping?",
+    asks="Seconds for the needle to fall to zero after stopping?",
     source=COMMON_PRACTICE,
     also=("seconds to drop to zero", "shutdown decay"),
 )

@@ -19,7 +19,10 @@ from knowledge.stations.relief import causes as relief_causes
 PANEL_BELOW_THE_TRUSTED_GAUGE = LinkGroup(
     id="panel_below_the_trusted_gauge",
     station=Station.INSTRUMENT,
-    says="A panel that reads well below a trusted gauge lies: look at sender, wire and gauge.",
+    says=(
+        "If the panel reads well below a trusted gauge, the panel is wrong: check sender, wire "
+        "and gauge."
+    ),
     child=findings_direct_gauge.PANEL_READS_TOO_LOW,
     origins={
         conditions.READING_FALSE: (MOSTLY, sources.GAUGE_MAKER_SENDERS),
@@ -34,7 +37,10 @@ PANEL_BELOW_THE_TRUSTED_GAUGE = LinkGroup(
 RUNS_ON_WITH_THE_WARNING = LinkGroup(
     id="runs_on_with_the_warning",
     station=Station.INSTRUMENT,
-    says="An engine that runs long under a warning without harm has its pressure; the warning lies.",
+    says=(
+        "If an engine runs long under a warning without harm, it has pressure; the warning is "
+        "wrong."
+    ),
     child=findings.RAN_LONG_WITHOUT_DISTRESS,
     origins={
         conditions.READING_FALSE: (OFTEN, COMMON_PRACTICE),
@@ -46,7 +52,7 @@ RUNS_ON_WITH_THE_WARNING = LinkGroup(
 INSTRUMENTS_AT_ODDS = LinkGroup(
     id="instruments_at_odds",
     station=Station.INSTRUMENT,
-    says="A second instrument that says otherwise: prove the gauge first.",
+    says="If a second instrument disagrees, check the gauge first.",
     note="Misleads when the second instrument is a lamp: its switch opens at a few psi.",
     parent=conditions.READING_FALSE,
     effects={
@@ -61,8 +67,8 @@ INSTRUMENTS_AT_ODDS = LinkGroup(
 NEEDLE_THAT_STEPS_AT_ONCE = LinkGroup(
     id="needle_that_steps_at_once",
     station=Station.INSTRUMENT,
-    says="A needle that steps with no lag, or follows bumps and switches, follows a contact.",
-    note="Misleads when a direct gauge hangs on a very short rigid line: it shows the pump's pulses.",
+    says="A needle that jumps without lag, or with bumps and switches, has a bad contact.",
+    note="Misleads with a direct gauge on a very short rigid line: it shows the pump's pulses.",
     parent=conditions.READING_ERRATIC,
     effects={
         patterns.NEEDLE_STEPS_AT_ONCE: (MOSTLY, COMMON_PRACTICE),
@@ -76,7 +82,10 @@ NEEDLE_THAT_STEPS_AT_ONCE = LinkGroup(
 PANEL_OFF_A_TRUSTED_GAUGE = LinkGroup(
     id="panel_off_a_trusted_gauge",
     station=Station.INSTRUMENT,
-    says="A panel gauge that is off a trusted one by the same amount everywhere has lost its scale.",
+    says=(
+        "If the panel gauge differs from a trusted one by the same amount everywhere, its scale "
+        "is off."
+    ),
     links=(
         *effects_of(
             causes.GAUGE_FAULTY,
@@ -131,8 +140,8 @@ PANEL_OFF_A_TRUSTED_GAUGE = LinkGroup(
 LAMP_THAT_NEVER_WARNED = LinkGroup(
     id="lamp_that_never_warned",
     station=Station.INSTRUMENT,
-    says="A dead lamp, a wire that is off or a stuck switch keeps silent about a real fall.",
-    note="It says nothing about the oil: the engine may have a fault of its own besides.",
+    says="A dead lamp, a wire that is off or a stuck switch does not warn of a real fall.",
+    note="That says nothing about the oil: the engine may have a fault of its own as well.",
     links=(
         *origins_of(
             findings.LAMP_DEAD_WITH_KEY_ON,
@@ -159,7 +168,7 @@ LAMP_THAT_NEVER_WARNED = LinkGroup(
 SLUDGE_IN_THE_FINEST_BORE = LinkGroup(
     id="sludge_in_the_finest_bore",
     station=Station.INSTRUMENT,
-    says="Sludge settles where oil stands still: in the gauge's port, screen and line.",
+    says="Sludge settles where oil stands still: in the gauge port, screen and line.",
     parent=conditions.OIL_SLUDGED,
     effects={
         findings_port.SENDER_PORT_CLOGGED: (SELDOM, COMMON_PRACTICE),
@@ -173,7 +182,9 @@ SLUDGE_IN_THE_FINEST_BORE = LinkGroup(
 NOTHING_FROM_THE_OPEN_PORT = LinkGroup(
     id="nothing_from_the_open_port",
     station=Station.INSTRUMENT,
-    says="No oil from the open port while cranking: the engine has none to show, whatever the gauge.",
+    says=(
+        "No oil from the open port while cranking: there is no pressure, whatever the gauge reads."
+    ),
     note="Misleads when the port itself is clogged, or cranking was too short.",
     child=findings_port.NO_OIL_AT_OPEN_PORT,
     origins={
@@ -187,7 +198,7 @@ NOTHING_FROM_THE_OPEN_PORT = LinkGroup(
 SLOWER_AT_EVERY_START = LinkGroup(
     id="slower_at_every_start",
     station=Station.INSTRUMENT,
-    says="Slower at every start than it used to be: pump, suction or drain-back are going.",
+    says="Slower at every start than it used to be: pump wear, suction air or drain-back.",
     child=findings.LAMP_SLOW_TO_GO_OUT,
     origins={
         conditions.PUMP_SLIP: (SOMETIMES, COMMON_PRACTICE),
@@ -203,7 +214,10 @@ SLOWER_AT_EVERY_START = LinkGroup(
 WRONG_ANOTHER_WAY = LinkGroup(
     id="wrong_another_way",
     station=Station.INSTRUMENT,
-    says="A reading wrong another way with a new sender is lost in its wire, or the sender is not its own.",
+    says=(
+        "If a new sender reads wrong in another way, the wire is bad or the sender is the wrong "
+        "one."
+    ),
     child=findings.NEW_SENDER_MADE_IT_WORSE,
     origins={
         causes.WIRING_GROUND_FAULT: (SOMETIMES, JUDGEMENT),
@@ -215,7 +229,7 @@ WRONG_ANOTHER_WAY = LinkGroup(
 UNSTEADY_AND_WORSE_WITH_REVS = LinkGroup(
     id="unsteady_and_worse_with_revs",
     station=Station.INSTRUMENT,
-    says="Unsteadier as the revs rise: air in the oil, or a contact that vibration shakes.",
+    says="More unsteady as the revs rise: air in the oil, or a contact that vibration shakes.",
     child=findings.UNSTEADIER_WITH_REVS,
     origins={
         conditions.READING_ERRATIC: (SOMETIMES, JUDGEMENT),
@@ -228,7 +242,10 @@ UNSTEADY_AND_WORSE_WITH_REVS = LinkGroup(
 STEADY_ERROR_AND_IDLE_FLICKER = LinkGroup(
     id="steady_error_and_idle_flicker",
     station=Station.INSTRUMENT,
-    says="A gauge with a scale error reads low at every speed; a tired switch flickers at hot idle first.",
+    says=(
+        "A gauge with a scale error reads low at every speed; a worn switch flickers at hot idle "
+        "first."
+    ),
     links=(
         *effects_of(
             causes.GAUGE_FAULTY,
@@ -250,8 +267,10 @@ STEADY_ERROR_AND_IDLE_FLICKER = LinkGroup(
 READING_NO_PUMP_CAN_MAKE = LinkGroup(
     id="reading_no_pump_can_make",
     station=Station.INSTRUMENT,
-    says="A reading far past what the pump can make is mostly the instrument's.",
-    note="A relief valve shut tight can do it too, mostly with cold oil, and soon bursts the filter.",
+    says="A reading far above what the pump can make is mostly a gauge fault.",
+    note=(
+        "A relief valve stuck shut can do it too, mostly with cold oil, and soon bursts the filter."
+    ),
     child=findings.MORE_THAN_IT_CAN_MAKE,
     origins={
         causes.SENDER_FAULTY: (OFTEN, COMMON_PRACTICE),

@@ -23,7 +23,7 @@ WARNING_LAMP_BULB = Part(
     says="warning lamp bulb",
     quantity="1",
     source=COMMON_PRACTICE,
-    measure_first="voltage, power and cap of the old bulb",
+    measure_first="voltage, power and base of the old bulb",
     for_causes=(causes.GAUGE_FAULTY,),
     only_with=(features.LAMP_ONLY,),
 )
@@ -47,7 +47,7 @@ PRESSURE_SENDER = Part(
 )
 MATCHING_GAUGE = Part(
     id="matching_gauge",
-    says="gauge that belongs to the sender, where the sender is to stay",
+    says="gauge that belongs to the sender, if the sender is to stay",
     quantity="1 for each gauge that does not match",
     source=sources.GAUGE_MAKER_SENDERS,
     measure_first="the sender's resistance at zero and full scale; one gauge or two on it",
@@ -58,7 +58,7 @@ SENDER_WASHER = Part(
     says="new sealing washer or the maker's thread sealer",
     quantity="1",
     source=COMMON_PRACTICE,
-    measure_first="sender thread: a taper seals by itself; no tape where the sender grounds there",
+    measure_first="sender thread: a taper seals by itself; no tape if the sender grounds there",
     for_causes=(
         causes.SENDER_FAULTY,
         causes.SENDER_MISMATCH,
@@ -74,24 +74,26 @@ SENDER_HOSE = Part(
     says="rated oil hose, adapters and bracket to carry a heavy sender",
     quantity="1 set",
     source=COMMON_PRACTICE,
-    measure_first="both threads; hose rated for hot oil and cold-start pressure; how far to a "
-    "firm place, and a ground wire for the sender there",
+    measure_first=(
+        "both threads; hose rated for hot oil and cold-start pressure; distance to a firm "
+        "mounting, and a ground wire for the sender there"
+    ),
     for_causes=(leaks_causes_openings.SENDER_LEAK,),
 )
 SENDER_WIRE = Part(
     id="sender_wire",
-    says="wire, terminals, fuse and ground strap for the gauge's circuit",
-    quantity="what the repair takes",
+    says="wire, terminals, fuse and ground strap for the gauge circuit",
+    quantity="as the repair needs",
     source=COMMON_PRACTICE,
     measure_first="wire size, terminal size, fuse rating",
     for_causes=(causes.WIRING_GROUND_FAULT, causes.SENDER_NOT_FITTED),
 )
 GAUGE_LINE = Part(
     id="gauge_line",
-    says="line to gauge or sender with unions, sealing rings, clips and grommets, where it has one",
+    says="line to gauge or sender with unions, sealing rings, clips and grommets, if it has one",
     quantity="1 set",
     source=COMMON_PRACTICE,
-    measure_first="tube diameter outside, length, both union threads",
+    measure_first="outside diameter of the tube, length, both union threads",
     for_causes=(causes_line.GAUGE_LINE_LEAK, causes_line.GAUGE_LINE_BLOCKED),
 )
 SENDER_SCREEN = Part(
@@ -104,7 +106,7 @@ SENDER_SCREEN = Part(
 )
 TAP_ADAPTER = Part(
     id="tap_adapter",
-    says="adapter for the maker's gauge port, and a plug for the port left over",
+    says="adapter for the maker's gauge port, and a plug for the other port",
     quantity="1 of each",
     source=COMMON_PRACTICE,
     measure_first="thread of both ports, taper or parallel",

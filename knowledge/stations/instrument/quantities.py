@@ -68,7 +68,7 @@ USUAL_SENDER_OHMS = Limit(
 )
 MOST_GROUND_OHMS = Limit(
     id="sender_ground_ohms",
-    says="most resistance from sender to ground",
+    says="greatest resistance from sender to ground",
     quantities=(SENDER_GROUND_RESISTANCE,),
     side=Side.MOST,
     typical=1.0,
@@ -77,7 +77,7 @@ MOST_GROUND_OHMS = Limit(
 # Manuals print about 4.5 and 7 psi for single engines; up to 10 psi is common.
 SWITCH_OPENS_BY = Limit(
     id="switch_opens_at",
-    says="lamp switch opens by",
+    says="pressure by which the lamp switch opens",
     quantities=(SWITCH_PRESSURE,),
     side=Side.MOST,
     typical=10 * PSI,
@@ -85,7 +85,7 @@ SWITCH_OPENS_BY = Limit(
 )
 MOST_PANEL_ERROR = Limit(
     id="panel_error",
-    says="most difference between panel and trusted gauge",
+    says="greatest difference between panel and trusted gauge",
     quantities=(PANEL_ERROR,),
     side=Side.MOST,
     typical=5 * PSI,

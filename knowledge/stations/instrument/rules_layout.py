@@ -35,7 +35,7 @@ rule = rules_of(Station.INSTRUMENT)
     non_matches=[example(features.DIRECT_GAUGE), example(features.ELECTRIC_GAUGE)],
 )
 def oil_line_and_no_wire(known: Known) -> Conclusions:
-    """A gauge fed by an oil line has no sender or wire to lie; only a lamp beside it may."""
+    """A gauge on an oil line has no sender or wire to fail; only a lamp beside it may."""
     if known.has(features.DIRECT_GAUGE) and known.lacks(features.ELECTRIC_GAUGE):
         yield cannot_be(causes.SENDER_MISMATCH)
         yield less_common(causes.SENDER_FAULTY, Shift.STRONG_DOWN)
@@ -52,7 +52,7 @@ def oil_line_and_no_wire(known: Known) -> Conclusions:
     ],
 )
 def oil_line_and_silent_lamp(known: Known) -> Conclusions:
-    """With an oil line to the gauge and no lamp complaining, nothing electric made the reading."""
+    """With an oil line to the gauge and the lamp off, the low reading is not electrical."""
     if (
         known.has(features.DIRECT_GAUGE)
         and known.lacks(features.ELECTRIC_GAUGE)
@@ -69,7 +69,7 @@ def oil_line_and_silent_lamp(known: Known) -> Conclusions:
     non_matches=[example(features.ELECTRIC_GAUGE), example(lacks=[features.LAMP_ONLY])],
 )
 def lamp_and_nothing_else(known: Known) -> Conclusions:
-    """With a lamp and no gauge there is neither panel gauge nor gauge line to fail."""
+    """An engine with a lamp and no gauge has no panel gauge or gauge line to fail."""
     if known.has(features.LAMP_ONLY):
         yield cannot_be(causes.GAUGE_FAULTY)
         yield cannot_be(causes_line.GAUGE_LINE_LEAK)
@@ -82,7 +82,7 @@ def lamp_and_nothing_else(known: Known) -> Conclusions:
     non_matches=[example(features.LAMP_ONLY), example()],
 )
 def line_where_a_line_is(known: Known) -> Conclusions:
-    """A burst gauge line is a fault of engines whose gauge is fed by one."""
+    """Only an engine with an oil line to the gauge can have a burst gauge line."""
     if known.has(features.DIRECT_GAUGE):
         yield more_common(causes_line.GAUGE_LINE_LEAK, Shift.STRONG_UP)
     if known.has(features.ELECTRIC_GAUGE):
@@ -95,7 +95,7 @@ def line_where_a_line_is(known: Known) -> Conclusions:
     non_matches=[example(features.ELECTRIC_GAUGE), example(features.DIRECT_GAUGE)],
 )
 def wire_and_no_oil_line(known: Known) -> Conclusions:
-    """Without an oil line only a hose to a distant sender can leak, or its port and screen clog."""
+    """Without an oil line to the gauge only a remote sender's hose can leak, or its port clog."""
     if known.has(features.ELECTRIC_GAUGE) and known.lacks(features.DIRECT_GAUGE):
         yield less_common(causes_line.GAUGE_LINE_LEAK, Shift.STRONG_DOWN)
         yield less_common(causes_line.GAUGE_LINE_BLOCKED)
@@ -107,7 +107,7 @@ def wire_and_no_oil_line(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings_sender.NO_SENDER_FITTED])],
 )
 def empty_port_has_no_bad_sender(known: Known) -> Conclusions:
-    """Where no sender is fitted, none can be faulty or of the wrong range."""
+    """Without a sender none can be faulty or of the wrong range."""
     if known.has(findings_sender.NO_SENDER_FITTED):
         yield cannot_be(causes.SENDER_FAULTY)
         yield cannot_be(causes.SENDER_MISMATCH)
@@ -119,7 +119,7 @@ def empty_port_has_no_bad_sender(known: Known) -> Conclusions:
     non_matches=[example(lacks=[history.JUST_WORKED_ON])],
 )
 def hands_were_near_the_wire(known: Known) -> Conclusions:
-    """After work on the engine look first whether sender and wire were put back."""
+    """After work on the engine check first whether sender and wire were refitted."""
     if known.has(history.JUST_WORKED_ON):
         yield more_common(causes.SENDER_NOT_FITTED, Shift.STRONG_UP)
 
@@ -143,12 +143,14 @@ def parts_from_another_engine(known: Known) -> Conclusions:
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[direct_gauge.DIRECT_GAUGE_ZERO])],
 )
 def trusted_gauge_shows_nothing(known: Known) -> Conclusions:
-    """No pressure on a trusted gauge: stop, and do not start again before the cause is found."""
+    """No pressure on a trusted gauge: stop, and do not start again until you find the cause."""
     if known.has(direct_gauge.DIRECT_GAUGE_ZERO):
         yield Alarm(
             Severity.STOP,
-            "trusted gauge at zero, limit: any pressure within 10 s: stop the engine, do not "
-            "start it again before the cause is found",
+            (
+                "trusted gauge at zero, limit: any pressure within 10 s: stop the engine, do not start "
+                "it again until you find the cause"
+            ),
         )
 
 
@@ -189,7 +191,7 @@ def nothing_within_ten_seconds(known: Known) -> Conclusions:
     ],
 )
 def oil_line_open_near_heat(known: Known) -> Conclusions:
-    """A leaking gauge line sprays hot oil under full pressure: stop, and mind the fire."""
+    """A leaking gauge line sprays hot oil under full pressure: stop, and watch for fire."""
     if known.has(findings_panel.GAUGE_LINE_LEAKING):
         yield Alarm(
             Severity.STOP,
@@ -199,8 +201,7 @@ def oil_line_open_near_heat(known: Known) -> Conclusions:
     if known.has(findings_panel.OIL_BEHIND_PANEL):
         yield Alarm(
             Severity.STOP,
-            "oil behind the panel or under the gauge line: stop, find where it comes from, "
-            "check the level",
+            "oil behind the panel or under the gauge line: stop, find its source, check the level",
         )
 
 
@@ -215,15 +216,17 @@ def oil_line_open_near_heat(known: Known) -> Conclusions:
     ],
 )
 def instrument_that_cannot_warn(known: Known) -> Conclusions:
-    """A dead lamp or a flattering gauge cannot warn: judge by a trusted gauge alone."""
+    """A dead lamp, or a gauge that reads high, cannot warn: judge only by a trusted gauge."""
     if known.has(findings.LAMP_DEAD_WITH_KEY_ON):
         yield Alarm(
             Severity.CARE,
-            "the oil lamp does not light with the key on: its darkness proves nothing; fit a "
-            "trusted gauge before any run",
+            (
+                "the oil lamp does not light with the key on, so it cannot warn: fit a trusted gauge "
+                "before any run"
+            ),
         )
     if known.has(findings_direct_gauge.PANEL_READS_TOO_HIGH):
         yield Alarm(
             Severity.CARE,
-            "the panel reads above a trusted gauge: judge every limit by the trusted gauge alone",
+            "the panel reads above a trusted gauge: judge every limit only by the trusted gauge",
         )

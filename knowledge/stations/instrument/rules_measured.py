@@ -25,7 +25,7 @@ rule = rules_of(Station.INSTRUMENT)
     non_matches=[example()],
 )
 def ohms_at_rest(known: Known) -> Conclusions:
-    """A sender's ohms at rest far from its maker's figure (about 240 is usual) tell a bad sender.
+    """Ohms at rest far from the maker's figure (about 240 is usual) mean a bad sender.
 
     Misleads when the sender is of another range; compare with its data sheet.
     """
@@ -52,7 +52,7 @@ def ohms_at_rest(known: Known) -> Conclusions:
     non_matches=[example()],
 )
 def ohms_to_ground(known: Known) -> Conclusions:
-    """More than about an ohm between sender case and battery negative makes a gauge read wrong."""
+    """More than about an ohm between sender body and battery negative makes a gauge read wrong."""
     yield from beyond_limit(
         known,
         findings_electrical.SENDER_GROUND_POOR,
@@ -67,7 +67,7 @@ def ohms_to_ground(known: Known) -> Conclusions:
     non_matches=[example()],
 )
 def pressure_the_switch_opens_at(known: Known) -> Conclusions:
-    """A switch that opens well above its figure lights the lamp at a sound idle."""
+    """A switch that opens well above its figure lights the lamp at a sound idle pressure."""
     yield from beyond_limit(
         known,
         findings_port.SWITCH_OPENS_WRONG,
@@ -82,7 +82,7 @@ def pressure_the_switch_opens_at(known: Known) -> Conclusions:
     non_matches=[example()],
 )
 def revs_counted_at_idle(known: Known) -> Conclusions:
-    """Idle speed by a trusted counter, against the maker's figure."""
+    """Idle speed by a trusted counter, compared with the maker's figure."""
     value = known.smallest(findings_panel.IDLE_SPEED_COUNTED)
     if value is not None:
         limit = 0.93 * known.limit(pressure_quantities.USUAL_IDLE_SPEED)
@@ -98,7 +98,7 @@ def revs_counted_at_idle(known: Known) -> Conclusions:
     non_matches=[example()],
 )
 def seconds_to_build(known: Known) -> Conclusions:
-    """Three seconds to build tell of oil that ran back; ten tell of air, a dry pump or its drive."""
+    """Three seconds to build pressure: oil drained back; ten: air, a dry pump or its drive."""
     value = known.measured(findings_direct_gauge.BUILD_UP_TIME)
     if value is not None:
         yield over(behaviour.SLOW_AFTER_STANDING, findings_direct_gauge.BUILD_UP_TIME, value, 3.0)

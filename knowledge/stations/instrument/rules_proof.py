@@ -37,7 +37,7 @@ rule = rules_of(Station.INSTRUMENT)
     ],
 )
 def trusted_gauge_right_panel_low(known: Known) -> Conclusions:
-    """A trusted gauge reads right while panel or lamp shows low: the panel is contradicted.
+    """A trusted gauge reads right while panel or lamp shows low: the panel or lamp is wrong.
 
     Misleads when the two were not read at the same speed and heat.
     """
@@ -71,7 +71,7 @@ def trusted_gauge_right_panel_low(known: Known) -> Conclusions:
     ],
 )
 def live_lamp_stays_out_at_zero(known: Known) -> Conclusions:
-    """A lamp that lights with the key and stays out while the gauge shows zero contradicts it.
+    """A good lamp that stays out while the gauge shows zero contradicts the gauge.
 
     Misleads when the switch is stuck open: the lamp is alive but its switch is not.
     """
@@ -115,7 +115,7 @@ def needle_swings_end_to_end(known: Known) -> Conclusions:
     non_matches=[example(features.ELECTRIC_GAUGE), example(lacks=[features.LAMP_ONLY])],
 )
 def no_gauge_beside_the_lamp(known: Known) -> Conclusions:
-    """A lamp and no gauge means neither an electric gauge nor an oil line to one."""
+    """With only a lamp, there is no electric gauge and no oil line to a gauge."""
     if known.has(features.LAMP_ONLY):
         yield is_absent(features.ELECTRIC_GAUGE)
         yield is_absent(features.DIRECT_GAUGE)
@@ -134,8 +134,10 @@ def zero_and_right_at_once(known: Known) -> Conclusions:
     if known.has(direct_gauge.DIRECT_GAUGE_ZERO) and known.lacks(direct_gauge.DIRECT_GAUGE_LOW):
         yield Contradiction(
             (direct_gauge.DIRECT_GAUGE_ZERO, direct_gauge.DIRECT_GAUGE_LOW),
-            "the trusted gauge is said to read right and to read zero: which reading, at what "
-            "speed and heat?",
+            (
+                "the trusted gauge is recorded as reading right and as reading zero: which reading, at "
+                "what speed and temperature?"
+            ),
             direct_gauge.DIRECT_GAUGE_ZERO,
         )
 
@@ -146,12 +148,14 @@ def zero_and_right_at_once(known: Known) -> Conclusions:
     non_matches=[example(direct_gauge.DIRECT_GAUGE_ZERO, findings_port.NO_OIL_AT_OPEN_PORT)],
 )
 def oil_from_a_port_that_reads_zero(known: Known) -> Conclusions:
-    """Oil comes strongly from a port at which a trusted gauge reads zero: look at gauge and hose."""
+    """Oil comes strongly from a port where a trusted gauge reads zero: check gauge and hose."""
     if known.has(direct_gauge.DIRECT_GAUGE_ZERO) and known.lacks(findings_port.NO_OIL_AT_OPEN_PORT):
         yield Contradiction(
             (direct_gauge.DIRECT_GAUGE_ZERO, findings_port.NO_OIL_AT_OPEN_PORT),
-            "oil comes strongly from the open port, yet the trusted gauge reads zero: look at "
-            "gauge, hose and snubber",
+            (
+                "oil comes strongly from the open port, yet the trusted gauge reads zero: check gauge, "
+                "hose and snubber"
+            ),
             direct_gauge.DIRECT_GAUGE_ZERO,
         )
 
@@ -179,7 +183,7 @@ def oil_from_a_port_that_reads_zero(known: Known) -> Conclusions:
     ],
 )
 def quiet_lifters_at_zero_pressure(known: Known) -> Conclusions:
-    """Hydraulic lifters do not stay quiet for long at no pressure: prove gauge and port again.
+    """Hydraulic lifters do not stay quiet for long without pressure: check gauge and port again.
 
     Misleads when the engine was stopped within seconds.
     """
@@ -190,8 +194,10 @@ def quiet_lifters_at_zero_pressure(known: Known) -> Conclusions:
     ):
         yield Contradiction(
             (direct_gauge.DIRECT_GAUGE_ZERO, patterns.ENGINE_RUNS_NORMALLY),
-            "no pressure on a trusted gauge, yet hydraulic lifters and engine as always: prove "
-            "gauge, hose and port, or say how long it ran",
+            (
+                "no pressure on a trusted gauge, yet quiet hydraulic lifters and a normal engine: check "
+                "gauge, hose and port, or note how long it ran"
+            ),
             direct_gauge.DIRECT_GAUGE_ZERO,
         )
 
@@ -210,7 +216,9 @@ def doubtful_test_gauge(known: Known) -> Conclusions:
     ):
         yield Contradiction(
             (direct_gauge.DIRECT_GAUGE_LOW, findings_direct_gauge.TEST_GAUGE_DOUBTFUL),
-            "the low reading was taken with a gauge that a second one contradicts: read again "
-            "with a proved gauge",
+            (
+                "the low reading was taken with a gauge that a second one contradicts: read again with a "
+                "gauge you have checked"
+            ),
             direct_gauge.DIRECT_GAUGE_LOW,
         )

@@ -18,7 +18,7 @@ NEW_SENDER = trial(
     id="new_sender",
     station=Station.INSTRUMENT,
     says="a new oil pressure sender or switch was fitted",
-    asks="Was a new oil pressure sender or switch fitted, and what did it do?",
+    asks="New oil pressure sender or switch fitted? If so, what did it do?",
     cures={
         causes.SENDER_FAULTY: (MOSTLY, COMMON_PRACTICE),
         causes.SENDER_MISMATCH: (OFTEN, COMMON_PRACTICE),
@@ -44,7 +44,7 @@ OTHER_GAUGE = trial(
     id="other_gauge",
     station=Station.INSTRUMENT,
     says="another panel gauge was tried in place of the first",
-    asks="Was another panel gauge tried in place of the first, and what did it do?",
+    asks="Another panel gauge tried in place of the first? If so, what did it do?",
     cures={
         causes.GAUGE_FAULTY: (MOSTLY, COMMON_PRACTICE),
         causes.SENDER_MISMATCH: (SOMETIMES, JUDGEMENT),
@@ -62,8 +62,8 @@ OTHER_GAUGE = trial(
 WIRING_REPAIRED = trial(
     id="wiring_repaired",
     station=Station.INSTRUMENT,
-    says="the wire, terminal or ground of the sender was mended",
-    asks="Was the wire, terminal or ground of the sender mended, and what did it do?",
+    says="the wire, terminal or earth (ground) of the sender was repaired",
+    asks="Sender's wire, terminal or earth (ground) repaired? If so, what did it do?",
     cures={
         causes.WIRING_GROUND_FAULT: (MOSTLY, COMMON_PRACTICE),
         causes.SENDER_NOT_FITTED: (OFTEN, COMMON_PRACTICE),
@@ -82,7 +82,7 @@ FUSE_RENEWED = trial(
     id="fuse_renewed",
     station=Station.INSTRUMENT,
     says="a fuse or relay of the gauges was renewed",
-    asks="Was a fuse or relay of the gauges renewed, and what did it do?",
+    asks="Fuse or relay of the gauges renewed? If so, what did it do?",
     cures={
         causes.WIRING_GROUND_FAULT: (SOMETIMES, COMMON_PRACTICE),
         causes.GAUGE_FAULTY: (SELDOM, JUDGEMENT),
@@ -94,7 +94,7 @@ CONNECTOR_REFITTED = trial(
     id="connector_refitted",
     station=Station.INSTRUMENT,
     says="the sender's connector was unplugged, cleaned or refitted",
-    asks="Was the sender's connector unplugged and refitted, and what did it do?",
+    asks="Sender's connector unplugged and refitted? If so, what did it do?",
     cures={
         causes.WIRING_GROUND_FAULT: (OFTEN, COMMON_PRACTICE),
         causes.SENDER_FAULTY: (SELDOM, JUDGEMENT),
@@ -107,7 +107,7 @@ GROUND_WIRE_ADDED = trial(
     id="ground_wire_added",
     station=Station.INSTRUMENT,
     says="a ground wire was run from the sender's body",
-    asks="Was a ground wire run from the sender's body, and what did it do?",
+    asks="Ground wire run from the sender's body? If so, what did it do?",
     cures={
         causes.WIRING_GROUND_FAULT: (SOMETIMES, JUDGEMENT),
     },
@@ -119,7 +119,7 @@ GAUGE_LINE_RENEWED = trial(
     id="gauge_line_renewed",
     station=Station.INSTRUMENT,
     says="the gauge line, or the screen under the sender, was cleared or renewed",
-    asks="Was the gauge line, or the screen under the sender, cleared or renewed, and what did it do?",
+    asks="Gauge line or screen under the sender cleared or renewed? If so, what did it do?",
     cures={
         causes_line.GAUGE_LINE_BLOCKED: (MOSTLY, COMMON_PRACTICE),
         causes_line.GAUGE_LINE_LEAK: (MOSTLY, COMMON_PRACTICE),
@@ -136,7 +136,7 @@ IDLE_RAISED = trial(
     id="idle_raised",
     station=Station.INSTRUMENT,
     says="the idle was set to the maker's speed, or raised",
-    asks="Was the idle set to the maker's speed, or raised, and what did it do?",
+    asks="Idle set to the maker's speed, or raised? If so, what did it do?",
     cures={
         causes_line.IDLE_TOO_SLOW: (MOSTLY, COMMON_PRACTICE),
     },
@@ -148,7 +148,7 @@ GAUGE_PORT_CHANGED = trial(
     id="gauge_port_changed",
     station=Station.INSTRUMENT,
     says="the gauge was moved to another port",
-    asks="Was the gauge moved to another port, and what did it do?",
+    asks="Gauge moved to another port? If so, what did it do?",
     cures={
         causes_line.GAUGE_TAP_MOVED: (MOSTLY, COMMON_PRACTICE),
         causes_line.GAUGE_LINE_BLOCKED: (SOMETIMES, JUDGEMENT),

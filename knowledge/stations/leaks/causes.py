@@ -26,10 +26,10 @@ EXTERNAL_LEAK_MAJOR = Cause(
     id="external_leak_major",
     station=Station.LEAKS,
     says="a big outside oil leak, place not found yet",
-    mechanism="the level falls until the pickup draws air; a gusher takes the pressure at once",
+    mechanism="the level falls until the pickup draws air; a big leak takes the pressure at once",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=STRONG_UP),
-    remedy="stop, wash down, find the place and repair it before refilling",
+    remedy="stop, wash it down, find the place and repair it before you refill",
     source=sources.OVERHAUL_MANUAL_5_101,
     follows="fire on hot parts, then starved bearings and a seized engine",
     also=("oil leak", "losing oil", "pouring oil", "leaking oil everywhere", "puddle of oil"),
@@ -39,7 +39,7 @@ EXTERNAL_LEAK_MAJOR = Cause(
 BIG_LEAK_OF_UNKNOWN_PLACE = LinkGroup(
     id="big_leak_of_unknown_place",
     station=Station.LEAKS,
-    says="A big outside leak empties the sump; a gusher takes the pressure with it.",
+    says="A big outside leak empties the sump; the biggest take the pressure too.",
     parent=EXTERNAL_LEAK_MAJOR,
     effects={
         conditions.OIL_ESCAPING: (ALWAYS, COMMON_PRACTICE),
@@ -63,10 +63,13 @@ FILTER_SEAL_LEAK = Cause(
     id="filter_seal_leak",
     station=Station.LEAKS,
     says="oil filter loose, its seal leaking, or the old gasket left under it",
-    mechanism="full pump pressure stands behind that seal, so the leak empties the sump in minutes",
+    mechanism="full pump pressure acts on that seal, so the leak empties the sump in minutes",
     rate=Rate.COMMON,
     shifts=Shifts(freshly_rebuilt=UP, oil_just_changed=STRONG_UP),
-    remedy="clean the face, one new oiled seal, tighten as the filter says; look again when running",
+    remedy=(
+        "clean the face, fit one new oiled seal, tighten as the filter says; check again when "
+        "running"
+    ),
     source=COMMON_PRACTICE,
     follows="oil gone in minutes, fire on hot parts, starved bearings",
     also=(
@@ -80,7 +83,7 @@ FILTER_SEAL_LEAK = Cause(
 OIL_OUT_FROM_UNDER_THE_FILTER = LinkGroup(
     id="oil_out_from_under_the_filter",
     station=Station.LEAKS,
-    says="A loose filter, or one on top of the old seal, lets full pump pressure out past it.",
+    says="A loose filter, or one on top of the old seal, lets oil out at full pump pressure.",
     note="It may hold at idle and let go at the first cold start or hard pull.",
     parent=FILTER_SEAL_LEAK,
     effects={
@@ -114,7 +117,7 @@ OIL_LINE_LEAK = Cause(
     id="oil_line_leak",
     station=Station.LEAKS,
     says="oil line, hose or cooler burst, or its fitting loose",
-    mechanism="oil leaves on the pressure side: the pump throws the sump overboard through it",
+    mechanism="oil escapes on the pressure side: the pump empties the sump through it",
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=UP, raced_or_heeled=UP),
     remedy="renew line and fitting, support it, keep it clear of heat and edges",
@@ -131,7 +134,10 @@ OIL_LINE_LEAK = Cause(
 LINE_OR_COOLER_LETS_GO = LinkGroup(
     id="line_or_cooler_lets_go",
     station=Station.LEAKS,
-    says="A burst line or cooler throws the sump overboard at pump pressure; a cooler may do it unseen.",
+    says=(
+        "A burst line or cooler empties the sump at pump pressure; with a cooler you may not see "
+        "it."
+    ),
     note="A water-cooled cooler loses oil into its water, and the engine stays dry outside.",
     parent=OIL_LINE_LEAK,
     effects={
@@ -159,10 +165,10 @@ DRAIN_PLUG_OUT = Cause(
     id="drain_plug_out",
     station=Station.LEAKS,
     says="drain plug or drain valve lost, loose or stripped",
-    mechanism="the sump runs empty by itself; the pressure is normal until the pickup is bare",
+    mechanism="the sump drains; the pressure is normal until the pickup is out of the oil",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(oil_just_changed=STRONG_UP, raced_or_heeled=UP),
-    remedy="new plug and washer, repair the thread, wire or lock it where it shakes",
+    remedy="fit a new plug and washer, repair the thread, wire or lock it if it can shake loose",
     source=COMMON_PRACTICE,
     follows="dry sump within a mile or two, wiped bearings",
     also=(
@@ -175,7 +181,10 @@ DRAIN_PLUG_OUT = Cause(
 SUMP_RUNS_EMPTY_BY_ITSELF = LinkGroup(
     id="sump_runs_empty_by_itself",
     station=Station.LEAKS,
-    says="A lost drain plug empties the sump, running or not; the gauge is right to the last pint.",
+    says=(
+        "A lost drain plug empties the sump, running or not; the gauge reads right to the last "
+        "pint."
+    ),
     parent=DRAIN_PLUG_OUT,
     effects={
         conditions.OIL_ESCAPING: (ALWAYS, COMMON_PRACTICE),
@@ -197,10 +206,10 @@ SHAFT_SEAL_LEAK = Cause(
     id="shaft_seal_leak",
     station=Station.LEAKS,
     says="crank or cam seal, or a cover gasket, leaks badly",
-    mechanism="splash and drain oil goes overboard; the level sinks over hours, the pressure with it",
+    mechanism="splash and drain oil escapes; the level falls over hours, and the pressure with it",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=UP, stood_long=UP),
-    remedy="check the breather first, then renew seal or gasket and smooth the shaft's groove",
+    remedy="check the breather first, then renew seal or gasket and smooth the groove in the shaft",
     source=COMMON_PRACTICE,
     follows="slipping clutch or belts, low level, starved pickup",
     also=(
@@ -214,8 +223,10 @@ SHAFT_SEAL_LEAK = Cause(
 SEAL_OR_COVER_LETS_OIL_BY = LinkGroup(
     id="seal_or_cover_lets_oil_by",
     station=Station.LEAKS,
-    says="A bad seal or cover loses oil over hours; the pressure goes only when the level has gone.",
-    note="Misleads when the breather is blocked: then the seals are the victims.",
+    says=(
+        "A bad seal or cover loses oil over hours; the pressure goes only when the level has gone."
+    ),
+    note="Misleads when the breather is blocked: then the seals are not to blame.",
     parent=SHAFT_SEAL_LEAK,
     effects={
         conditions.OIL_ESCAPING: (MOSTLY, COMMON_PRACTICE),

@@ -27,7 +27,10 @@ BREATHER_BLOCKED = Cause(
     id="breather_blocked",
     station=Station.LEAKS,
     says="crankcase breather blocked, so oil is pushed out past the seals",
-    mechanism="blow-by cannot get out; crankcase pressure lifts stick and seals and drives oil overboard",
+    mechanism=(
+        "blow-by cannot get out; crankcase pressure lifts the dipstick and the seals and drives "
+        "oil out"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, stood_long=UP, raced_or_heeled=UP),
     remedy="clear or renew valve, hose and trap; then see which seals still leak",
@@ -44,7 +47,10 @@ BREATHER_BLOCKED = Cause(
 LOST_IN_THE_FROST_ONLY = LinkGroup(
     id="lost_in_the_frost_only",
     station=Station.LEAKS,
-    says="Oil lost only in frost, none at rest: ice closes the breather and the case blows its oil out.",
+    says=(
+        "Oil lost only in frost, none at rest: ice closes the breather and crankcase pressure "
+        "blows the oil out."
+    ),
     parent=BREATHER_BLOCKED,
     effects={
         findings.OIL_LOST_ONLY_IN_FROST: (SOMETIMES, COMMON_PRACTICE),
@@ -55,7 +61,10 @@ LOST_IN_THE_FROST_ONLY = LinkGroup(
 CAP_LEFT_ON_THE_BREATHER = LinkGroup(
     id="cap_left_on_the_breather",
     station=Station.LEAKS,
-    says="Oil thrown out straight after other work: look for a breather capped, kinked or joined up wrong.",
+    says=(
+        "Oil thrown out straight after other work: look for a breather capped, kinked or "
+        "connected wrongly."
+    ),
     parent=BREATHER_BLOCKED,
     effects={
         behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, COMMON_PRACTICE),
@@ -66,8 +75,11 @@ CAP_LEFT_ON_THE_BREATHER = LinkGroup(
 CRANKCASE_THAT_CANNOT_BREATHE = LinkGroup(
     id="crankcase_that_cannot_breathe",
     station=Station.LEAKS,
-    says="A blocked breather drives oil out wherever it can: several seals at once, stick pushed up.",
-    note="Misleads when the rings let by so much that even a clear breather cannot cope.",
+    says=(
+        "A blocked breather drives oil out wherever it can: several seals at once, dipstick "
+        "pushed up."
+    ),
+    note="Misleads when the rings leak so much that even a clear breather cannot cope.",
     parent=BREATHER_BLOCKED,
     effects={
         conditions.OIL_ESCAPING: (OFTEN, COMMON_PRACTICE),
@@ -94,10 +106,12 @@ SENDER_LEAK = Cause(
     id="sender_leak",
     station=Station.LEAKS,
     says="oil pressure sender or switch leaks or broke off",
-    mechanism="gallery oil leaves through its small hole: little pressure is lost, but much oil in time",
+    mechanism=(
+        "gallery oil escapes through its small hole: little pressure lost, but much oil in time"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
-    remedy="new sender on the right thread; hang a heavy one on a hose and bracket",
+    remedy="fit a new sender with the right thread; mount a heavy one on a hose and bracket",
     source=COMMON_PRACTICE,
     follows="false reading, oil on hot parts, sump emptied in an hour or so",
     also=(
@@ -110,7 +124,7 @@ SENDER_LEAK = Cause(
 SENDER_THAT_LEAKS_LIES_TOO = LinkGroup(
     id="sender_that_leaks_lies_too",
     station=Station.LEAKS,
-    says="A leaking sender loses gallery oil through a small hole, and often reads false as well.",
+    says="A leaking sender loses gallery oil through a small hole, and often reads wrong as well.",
     parent=SENDER_LEAK,
     effects={
         conditions.OIL_ESCAPING: (MOSTLY, COMMON_PRACTICE),
@@ -130,10 +144,15 @@ PLUG_EXPELLED_OUTSIDE = Cause(
     id="plug_expelled_outside",
     station=Station.LEAKS,
     says="core, cup or gallery plug pressed out to the outside",
-    mechanism="the gallery stands open: oil shoots out, the pressure falls at once, the sump follows",
+    mechanism=(
+        "the gallery is open: oil shoots out, the pressure falls at once, then the sump empties"
+    ),
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
-    remedy="clean bore, new plug with sealer, stake it or fit a threaded one; check the relief valve",
+    remedy=(
+        "clean the bore, fit a new plug with sealer, stake it or fit a threaded one; check the "
+        "relief valve"
+    ),
     source=COMMON_PRACTICE,
     follows="all oil lost in a minute, fire, wiped bearings",
     also=(
@@ -146,7 +165,10 @@ PLUG_EXPELLED_OUTSIDE = Cause(
 PLUG_SHOT_OUT_OF_THE_BLOCK = LinkGroup(
     id="plug_shot_out_of_the_block",
     station=Station.LEAKS,
-    says="A plug shot out of the block opens the gallery to the air: pressure and oil go at once.",
+    says=(
+        "A plug shot out of the block opens the gallery to the outside: pressure and oil go at "
+        "once."
+    ),
     parent=PLUG_EXPELLED_OUTSIDE,
     effects={
         conditions.OIL_ESCAPING: (ALWAYS, COMMON_PRACTICE),
@@ -167,7 +189,7 @@ SUMP_HOLED = Cause(
     id="sump_holed",
     station=Station.LEAKS,
     says="sump or casing holed or cracked",
-    mechanism="the sump runs empty; the pressure holds until the pickup is bare",
+    mechanism="the sump drains; the pressure holds until the pickup is out of the oil",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(raced_or_heeled=UP),
     remedy="repair or renew the sump, check pickup gap and strainer, fit a guard",
@@ -184,7 +206,7 @@ SUMP_HOLED = Cause(
 HOLE_IN_THE_SUMP = LinkGroup(
     id="hole_in_the_sump",
     station=Station.LEAKS,
-    says="A holed sump holds the pressure until the pickup is bare, then none is left.",
+    says="A holed sump holds pressure until the pickup is out of the oil, then none is left.",
     parent=SUMP_HOLED,
     effects={
         conditions.OIL_ESCAPING: (ALWAYS, COMMON_PRACTICE),
@@ -203,10 +225,10 @@ FILLER_CAP_OFF = Cause(
     id="filler_cap_off",
     station=Station.LEAKS,
     says="oil filler cap or dipstick left off or not seated",
-    mechanism="oil mist and splash blow out; the level sinks as long as it runs",
+    mechanism="oil mist and splash blow out; the level falls as long as it runs",
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=UP, oil_just_changed=STRONG_UP),
-    remedy="fit cap and stick, clean down, fill to the mark",
+    remedy="refit cap and dipstick, clean down, fill to the mark",
     source=COMMON_PRACTICE,
     follows="oil over the hot engine, low level",
     also=(
@@ -219,7 +241,7 @@ FILLER_CAP_OFF = Cause(
 CAP_LEFT_OFF = LinkGroup(
     id="cap_left_off",
     station=Station.LEAKS,
-    says="With the filler cap or stick off, oil blows out over the engine as long as it runs.",
+    says="With the filler cap or dipstick off, oil blows out over the engine as long as it runs.",
     parent=FILLER_CAP_OFF,
     effects={
         conditions.OIL_ESCAPING: (OFTEN, COMMON_PRACTICE),
@@ -237,7 +259,9 @@ WRONG_GASKET_ON_ACCESSORY = Cause(
     id="wrong_gasket_on_accessory",
     station=Station.LEAKS,
     says="wrong gasket under a pad-mounted accessory leaves an oil port open",
-    mechanism="a pressure port at the pad pours into the case or outside: low at every speed",
+    mechanism=(
+        "a pressure port at the pad empties into the crankcase or outside: low at every speed"
+    ),
     rate=Rate.VERY_RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="fit the gasket made for that pad and compare its holes with both faces",
@@ -254,7 +278,10 @@ WRONG_GASKET_ON_ACCESSORY = Cause(
 PORT_LEFT_OPEN_UNDER_AN_ACCESSORY = LinkGroup(
     id="port_left_open_under_an_accessory",
     station=Station.LEAKS,
-    says="A wrong gasket under an accessory leaves an oil port open, mostly into the engine, unseen.",
+    says=(
+        "A wrong gasket under an accessory leaves an oil port open, mostly into the engine, out "
+        "of sight."
+    ),
     parent=WRONG_GASKET_ON_ACCESSORY,
     effects={
         conditions.OPEN_LEAK_INSIDE: (MOSTLY, JUDGEMENT),

@@ -18,7 +18,7 @@ from knowledge.stations.suction import causes as suction_causes
 PUSHED_OUT_FROM_INSIDE = LinkGroup(
     id="pushed_out_from_inside",
     station=Station.LEAKS,
-    says="A seal pushed out of its seat was pushed by the crankcase: look at the breather.",
+    says="Crankcase pressure pushed the seal out of its seat: check the breather.",
     child=findings.SEAL_FOUND_PUSHED_OUT,
     origins={
         causes_openings.BREATHER_BLOCKED: (OFTEN, COMMON_PRACTICE),
@@ -30,7 +30,7 @@ PUSHED_OUT_FROM_INSIDE = LinkGroup(
 SEEPS_AND_NOBODY_TOPPED_UP = LinkGroup(
     id="seeps_and_nobody_topped_up",
     station=Station.LEAKS,
-    says="Small seeps empty a sump only where nobody looks at the stick.",
+    says="Small seeps empty a sump only if nobody checks the stick.",
     parent=oil_causes.OIL_LEVEL_LOW,
     effects={
         findings.ONLY_SMALL_SEEPS: (SOMETIMES, JUDGEMENT),
@@ -41,7 +41,7 @@ SEEPS_AND_NOBODY_TOPPED_UP = LinkGroup(
 LINE_TOUCHED_IN_THE_WORK = LinkGroup(
     id="line_touched_in_the_work",
     station=Station.LEAKS,
-    says="An oil line undone in the work just before is the first joint to look at.",
+    says="If an oil line was undone in the work just before, check that joint first.",
     child=findings.OIL_LINE_WAS_DISTURBED,
     origins={
         causes.OIL_LINE_LEAK: (OFTEN, COMMON_PRACTICE),
@@ -54,7 +54,7 @@ LINE_TOUCHED_IN_THE_WORK = LinkGroup(
 WHATEVER_WAS_UNDONE_LEAKS_FIRST = LinkGroup(
     id="whatever_was_undone_leaks_first",
     station=Station.LEAKS,
-    says="What was undone in the work leaks first: unions, seals, senders, bolts, sealer.",
+    says="Joints disturbed by the work leak first: unions, seals, senders, bolts, sealer.",
     child=behaviour.CHANGED_AFTER_OTHER_WORK,
     origins={
         causes.EXTERNAL_LEAK_MAJOR: (SOMETIMES, COMMON_PRACTICE),
@@ -70,8 +70,11 @@ WHATEVER_WAS_UNDONE_LEAKS_FIRST = LinkGroup(
 OIL_THAT_LEAVES_IS_SEEN_SOMEWHERE = LinkGroup(
     id="oil_that_leaves_is_seen_somewhere",
     station=Station.LEAKS,
-    says="Oil that leaves an engine is seen: on it, under it, behind it, or smoking on hot parts.",
-    note="Misleads when it is old oil: wash down and look again.",
+    says=(
+        "You can see oil that leaves an engine: on it, under it, behind it, or smoking on hot "
+        "parts."
+    ),
+    note="Misleads when it is old oil: wash it down and look again.",
     parent=conditions.OIL_ESCAPING,
     effects={
         findings.OIL_SEEN_OUTSIDE: (MOSTLY, COMMON_PRACTICE),
@@ -100,7 +103,7 @@ TOO_MUCH_PRESSURE_OPENS_THE_WEAKEST_JOINT = LinkGroup(
     id="too_much_pressure_opens_the_weakest_joint",
     station=Station.LEAKS,
     says="Too much pressure opens the weakest joint: filter seal first, then lines and plugs.",
-    note="A filter that leaks again after renewal asks for a look at the relief valve.",
+    note="If a new filter leaks again, check the relief valve.",
     parent=conditions.PRESSURE_HIGH,
     effects={
         conditions.OIL_ESCAPING: (SOMETIMES, COMMON_PRACTICE),

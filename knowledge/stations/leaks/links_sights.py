@@ -12,7 +12,7 @@ from knowledge.stations.suction import causes_sump as suction_causes_sump
 HOLED_CAN = LinkGroup(
     id="holed_can",
     station=Station.LEAKS,
-    says="A holed filter empties the sump as a burst seal does.",
+    says="A holed filter empties the sump like a burst seal.",
     child=findings_sights.FILTER_CAN_HOLED,
     origins={
         causes.FILTER_SEAL_LEAK: (OFTEN, COMMON_PRACTICE),
@@ -24,7 +24,7 @@ HOLED_CAN = LinkGroup(
 WRONG_DRAIN = LinkGroup(
     id="wrong_drain",
     station=Station.LEAKS,
-    says="A wrong drain plug or valve leaks, drops out, or stands in the pickup's way.",
+    says="A wrong drain plug or valve leaks, drops out, or blocks the pickup.",
     child=findings_sights.DRAIN_VALVE_WRONG,
     origins={
         causes.DRAIN_PLUG_OUT: (OFTEN, COMMON_PRACTICE),
@@ -36,7 +36,7 @@ WRONG_DRAIN = LinkGroup(
 LOOSE_COVER = LinkGroup(
     id="loose_cover",
     station=Station.LEAKS,
-    says="A loose rocker cover lets oil out over the engine.",
+    says="A loose rocker cover leaks oil over the engine.",
     child=findings_sights.ROCKER_COVER_LOOSE,
     origins={
         causes.SHAFT_SEAL_LEAK: (OFTEN, COMMON_PRACTICE),
@@ -48,7 +48,10 @@ LOOSE_COVER = LinkGroup(
 BREATHER_LED_WRONGLY = LinkGroup(
     id="breather_led_wrongly",
     station=Station.LEAKS,
-    says="A breather led to the wrong place blows the seals, or sucks the oil out of the engine.",
+    says=(
+        "A breather routed to the wrong place blows the seals out, or sucks the oil out of the "
+        "engine."
+    ),
     child=findings_sights.BREATHER_MISROUTED,
     origins={
         causes_openings.BREATHER_BLOCKED: (OFTEN, COMMON_PRACTICE),

@@ -9,7 +9,7 @@ LEAK_SEAL = Part(
     says="seal, gasket or line for the place found",
     quantity="1",
     source=COMMON_PRACTICE,
-    measure_first="wash down and find the place first; then its diameter, thread or print",
+    measure_first="wash it down and find the place first; then its diameter, thread or print",
     for_causes=(causes.EXTERNAL_LEAK_MAJOR,),
 )
 OIL_LINE = Part(
@@ -29,7 +29,7 @@ DRAIN_PLUG = Part(
     says="drain plug or drain valve",
     quantity="1",
     source=COMMON_PRACTICE,
-    measure_first="thread, length, seat; an insert of that size where the sump's thread is gone",
+    measure_first="thread, length, seat; an insert of that size if the sump's thread is gone",
     for_causes=(causes.DRAIN_PLUG_OUT,),
     also=("sump plug",),
 )
@@ -38,7 +38,7 @@ DRAIN_PLUG_WASHER = Part(
     says="new drain plug washer",
     quantity="1",
     source=COMMON_PRACTICE,
-    measure_first="diameters; a taper plug has none",
+    measure_first="diameters; a taper plug needs none",
     for_causes=(causes.DRAIN_PLUG_OUT,),
     for_places=(Access.DRAINED,),
     also=(
@@ -48,7 +48,7 @@ DRAIN_PLUG_WASHER = Part(
 )
 DRAIN_PLUG_LOCK = Part(
     id="drain_plug_lock",
-    says="locking wire for the drain plug, where it shakes",
+    says="locking wire for the drain plug, if it can shake loose",
     quantity="a short length",
     source=COMMON_PRACTICE,
     for_causes=(causes.DRAIN_PLUG_OUT,),
@@ -79,16 +79,16 @@ REAR_MAIN_SEAL = Part(
 )
 SEAL_SLEEVE = Part(
     id="seal_sleeve",
-    says="thin sleeve over the groove a seal has worn",
-    quantity="1 a grooved shaft",
+    says="thin repair sleeve over the groove a seal has worn",
+    quantity="1 per grooved shaft",
     source=COMMON_PRACTICE,
-    measure_first="shaft diameter beside the groove, groove's place",
+    measure_first="shaft diameter beside the groove, position of the groove",
     for_causes=(causes.SHAFT_SEAL_LEAK,),
 )
 BREATHER_VALVE = Part(
     id="breather_valve",
     says="breather valve, hose and trap",
-    quantity="what cannot be cleaned",
+    quantity="whatever you cannot clean",
     source=COMMON_PRACTICE,
     measure_first="hose bore, valve direction and the flow it is made for",
     for_causes=(causes_openings.BREATHER_BLOCKED,),
@@ -96,17 +96,17 @@ BREATHER_VALVE = Part(
 EXPELLED_PLUG = Part(
     id="expelled_plug",
     says="core, cup or gallery plug, or a threaded one in its place",
-    quantity="1, and its neighbours if they are of one age",
+    quantity="1, and its neighbours if they are of the same age",
     source=COMMON_PRACTICE,
-    measure_first="bore, depth, cup or disc; thread where it is to be tapped",
+    measure_first="bore, depth, cup or disc; thread if it is to be tapped",
     for_causes=(causes_openings.PLUG_EXPELLED_OUTSIDE,),
 )
 FILLER_CAP = Part(
     id="filler_cap",
-    says="oil filler cap with its seal, where lost or spoilt",
+    says="oil filler cap with its seal, if lost or damaged",
     quantity="1",
     source=COMMON_PRACTICE,
-    measure_first="neck diameter, thread or bayonet; with a vent or without",
+    measure_first="neck diameter, thread or bayonet; vented or not",
     for_causes=(causes_openings.FILLER_CAP_OFF,),
 )
 ACCESSORY_GASKET = Part(
@@ -114,6 +114,6 @@ ACCESSORY_GASKET = Part(
     says="gasket made for that accessory pad",
     quantity="1",
     source=COMMON_PRACTICE,
-    measure_first="laid on pad and accessory: every port open or shut as it should be",
+    measure_first="lay it on pad and accessory: every port open or shut as it should be",
     for_causes=(causes_openings.WRONG_GASKET_ON_ACCESSORY,),
 )

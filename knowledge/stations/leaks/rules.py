@@ -47,7 +47,7 @@ def no_sender_no_leak_there(known: Known) -> Conclusions:
     non_matches=[example(lacks=[features.OIL_COOLER, features.REMOTE_FILTER])],
 )
 def more_hoses_more_leaks(known: Known) -> Conclusions:
-    """A cooler, a remote filter or a dry sump brings hoses, and every hose can burst."""
+    """A cooler, a remote filter or a dry sump has hoses, and every hose can burst."""
     for hoses in (features.OIL_COOLER, features.REMOTE_FILTER, features.DRY_SUMP):
         if known.has(hoses):
             yield more_common(causes.OIL_LINE_LEAK)
@@ -62,7 +62,7 @@ def more_hoses_more_leaks(known: Known) -> Conclusions:
     ],
 )
 def few_lines_outside(known: Known) -> Conclusions:
-    """With no cooler, no remote filter and a wet sump there is hardly a line to burst."""
+    """Without a cooler, a remote filter or a dry sump there is hardly a line to burst."""
     if (
         known.lacks(features.OIL_COOLER)
         and known.lacks(features.REMOTE_FILTER)
@@ -95,7 +95,7 @@ def dry_outside_and_dry_below(known: Known) -> Conclusions:
     non_matches=[example(findings.OIL_LOSS_FAST), example(lacks=[findings.OIL_SPRAYED])],
 )
 def spray_or_drops_wet_the_engine(known: Known) -> Conclusions:
-    """Oil that sprays, or falls in drops, is oil outside the engine."""
+    """Oil that sprays or falls in drops is outside the engine."""
     if known.has(findings.OIL_SPRAYED):
         yield is_present(findings.OIL_SEEN_OUTSIDE, sure=0.95)
     if known.has(findings.DROPS_FALL_WHILE_WATCHED):
@@ -108,7 +108,7 @@ def spray_or_drops_wet_the_engine(known: Known) -> Conclusions:
     non_matches=[example(delivery_filter.FILTER_SEAT_LEAKS)],
 )
 def filter_dry_all_round_sits_tight(known: Known) -> Conclusions:
-    """A filter that is dry all round has neither come loose nor lost its seal."""
+    """A filter that is dry all round is not loose, and its seal is good."""
     if known.lacks(delivery_filter.FILTER_SEAT_LEAKS):
         yield is_absent(findings_places.FILTER_FOUND_LOOSE, sure=0.9)
 
@@ -131,7 +131,7 @@ def hole_that_leaks_only_running(known: Known) -> Conclusions:
         if known.has(findings.LEAKS_ONLY_RUNNING) and known.has(hole):
             yield Contradiction(
                 (findings.LEAKS_ONLY_RUNNING, hole),
-                f"{hole.says}, yet it is said to leak only while running: is there a second leak?",
+                f"{hole.says}, yet it is recorded as leaking only while running: is there a second leak?",
                 findings.LEAKS_ONLY_RUNNING,
             )
 
@@ -149,7 +149,7 @@ def spray_that_wets_nothing(known: Known) -> Conclusions:
     if known.has(findings.OIL_SPRAYED) and known.lacks(findings.OIL_SEEN_OUTSIDE):
         yield Contradiction(
             (findings.OIL_SPRAYED, findings.OIL_SEEN_OUTSIDE),
-            "oil is said to spray out, yet the outside is said to be dry",
+            "oil is recorded as spraying out, yet the outside as dry",
             findings.OIL_SEEN_OUTSIDE,
         )
 
@@ -168,7 +168,7 @@ def spray_that_wets_nothing(known: Known) -> Conclusions:
     ],
 )
 def oil_lost_without_a_trace(known: Known) -> Conclusions:
-    """A sump of oil cannot go in hours without a trace: outside, below, or in the water.
+    """A sump of oil cannot vanish in hours without a trace: outside, below, or in the water.
 
     Misleads when the engine burns it in clouds of smoke.
     """
@@ -185,8 +185,10 @@ def oil_lost_without_a_trace(known: Known) -> Conclusions:
                 findings.OIL_ON_THE_GROUND,
                 findings.OIL_OVERBOARD,
             ),
-            "oil is lost fast, yet none is seen outside, below or in the water: look for blue "
-            "smoke, and read the stick again on level ground",
+            (
+                "oil is lost fast, yet you see none outside, below or in the water: look for blue smoke, "
+                "and read the stick again on level ground"
+            ),
             findings.OIL_LOSS_FAST,
         )
 
@@ -205,7 +207,7 @@ def oil_lost_without_a_trace(known: Known) -> Conclusions:
     ],
 )
 def blocked_breather_without_pressure(known: Known) -> Conclusions:
-    """A blocked breather and no crankcase pressure do not go together, unless something else vents."""
+    """A blocked breather without crankcase pressure does not fit, unless there is another vent."""
     if (
         known.has(findings_places.BREATHER_FOUND_BLOCKED)
         and known.lacks(oil_heat.BLOW_BY_HIGH)
@@ -213,6 +215,6 @@ def blocked_breather_without_pressure(known: Known) -> Conclusions:
     ):
         yield Contradiction(
             (findings_places.BREATHER_FOUND_BLOCKED, oil_heat.BLOW_BY_HIGH),
-            "the breather is blocked, yet nothing blows at the filler: was it tried at idle?",
+            "the breather is blocked, yet nothing blows at the filler: did you try it at idle?",
             oil_heat.BLOW_BY_HIGH,
         )

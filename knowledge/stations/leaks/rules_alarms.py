@@ -57,12 +57,14 @@ def leaking_oil_on_hot_parts(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.OIL_CAUGHT_FIRE])],
 )
 def oil_has_burned(known: Known) -> Conclusions:
-    """After an oil fire nothing is run before lines, wires and hoses have been seen."""
+    """After an oil fire run nothing until you have inspected lines, wires and hoses."""
     if known.has(findings.OIL_CAUGHT_FIRE):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "oil caught fire: do not start before the leak is repaired and fuel lines, wires and "
-            "hoses have been looked at",
+            (
+                "oil caught fire: do not start until you have repaired the leak and inspected fuel "
+                "lines, wires and hoses"
+            ),
         )
 
 
@@ -77,7 +79,7 @@ def oil_has_burned(known: Known) -> Conclusions:
     non_matches=[example(findings.OIL_ON_THE_GROUND), example(instrument_sender.SENDER_LEAKS_OIL)],
 )
 def empties_itself(known: Known) -> Conclusions:
-    """An engine that empties itself must not be run: pressure stays right until the oil is gone."""
+    """Do not run an engine that empties itself: pressure reads right until the oil is gone."""
     for sign in (
         findings.OIL_LOSS_FAST,
         findings_places.DRAIN_PLUG_FOUND_LOOSE,
@@ -87,6 +89,6 @@ def empties_itself(known: Known) -> Conclusions:
         if known.has(sign):
             yield Alarm(
                 Severity.DO_NOT_RUN,
-                f"{sign.says}; drops that fall are past the limit: do not run until it is repaired "
+                f"{sign.says}; drops that fall are past the limit: do not run until you have repaired it "
                 "and filled to the mark",
             )

@@ -11,7 +11,7 @@ SEALS_RENEWED = trial(
     id="seals_renewed",
     station=Station.LEAKS,
     says="seals, gaskets or plugs on the outside were renewed",
-    asks="Were seals, gaskets or plugs on the outside renewed, and what did that do?",
+    asks="Outside seals, gaskets or plugs renewed? If so, what did it do?",
     cures={
         causes.SHAFT_SEAL_LEAK: (MOSTLY, COMMON_PRACTICE),
         causes_openings.WRONG_GASKET_ON_ACCESSORY: (OFTEN, COMMON_PRACTICE),
@@ -27,7 +27,7 @@ OIL_LINE_RENEWED = trial(
     id="oil_line_renewed",
     station=Station.LEAKS,
     says="an oil line, hose or union was renewed or tightened",
-    asks="Was an oil line, hose or union renewed or tightened, and what did it do?",
+    asks="Oil line, hose or union renewed or tightened? If so, what did it do?",
     cures={
         causes.OIL_LINE_LEAK: (MOSTLY, COMMON_PRACTICE),
         causes.EXTERNAL_LEAK_MAJOR: (SOMETIMES, JUDGEMENT),
@@ -40,7 +40,7 @@ FILTER_TIGHTENED = trial(
     id="filter_tightened",
     station=Station.LEAKS,
     says="the oil filter was tightened or its seal renewed",
-    asks="Was the oil filter tightened or its seal renewed, and what did it do?",
+    asks="Oil filter tightened or its seal renewed? If so, what did it do?",
     cures={
         causes.FILTER_SEAL_LEAK: (MOSTLY, COMMON_PRACTICE),
         delivery_causes.FILTER_WRONG: (SOMETIMES, JUDGEMENT),
@@ -52,7 +52,7 @@ DRAIN_PLUG_TIGHTENED = trial(
     id="drain_plug_tightened",
     station=Station.LEAKS,
     says="the drain plug, filler cap or dipstick was tightened or renewed",
-    asks="Was the drain plug, filler cap or dipstick tightened or renewed, and what did it do?",
+    asks="Drain plug, filler cap or dipstick tightened or renewed? If so, what did it do?",
     cures={
         causes.DRAIN_PLUG_OUT: (MOSTLY, COMMON_PRACTICE),
         causes_openings.FILLER_CAP_OFF: (MOSTLY, COMMON_PRACTICE),
@@ -64,7 +64,7 @@ BREATHER_CLEANED = trial(
     id="breather_cleaned",
     station=Station.LEAKS,
     says="the crankcase breather or its valve was cleaned or renewed",
-    asks="Was the crankcase breather cleaned or renewed, and what did it do?",
+    asks="Crankcase breather cleaned or renewed? If so, what did it do?",
     cures={
         causes_openings.BREATHER_BLOCKED: (MOSTLY, COMMON_PRACTICE),
         causes.SHAFT_SEAL_LEAK: (SOMETIMES, JUDGEMENT),

@@ -30,8 +30,10 @@ OIL_LEVEL_LOW = Cause(
     id="oil_level_low",
     station=Station.OIL,
     says="too little oil in the sump: burnt off, under-filled or not topped up",
-    mechanism="the pickup comes out of the oil in bends and at speed and the pump draws air: "
-    "flicker first, then steadily low",
+    mechanism=(
+        "the pickup comes out of the oil in bends and at speed, and the pump draws air: flicker "
+        "first, then steadily low"
+    ),
     rate=Rate.VERY_COMMON,
     shifts=Shifts(high_mileage=UP, oil_just_changed=UP, stood_long=UP, raced_or_heeled=UP),
     remedy="photograph the stick, take a sample, fill to the mark, then find where the oil went",
@@ -42,7 +44,7 @@ OIL_LEVEL_LOW = Cause(
 BURNT_OFF_OR_NEVER_FILLED = LinkGroup(
     id="burnt_off_or_never_filled",
     station=Station.OIL,
-    says="Oil burnt off, never put back or never looked at is missed at the stick before anything else.",
+    says="Oil burnt off, never refilled or never checked: the stick shows it before anything else.",
     note="Misleads when the level was read on a slope, or the oil has gone through a leak instead.",
     parent=OIL_LEVEL_LOW,
     effects={
@@ -73,7 +75,7 @@ BURNT_OFF_OR_NEVER_FILLED = LinkGroup(
 CHROMIUM_IS_RING_WEAR = LinkGroup(
     id="chromium_is_ring_wear",
     station=Station.OIL,
-    says="Chromium is ring wear: it tells where oil is burnt, not where pressure is lost.",
+    says="Chromium is ring wear: it shows where oil is burnt, not where pressure is lost.",
     parent=OIL_LEVEL_LOW,
     effects={
         findings_analysis.CHROMIUM_HIGH: (SOMETIMES, JUDGEMENT),
@@ -86,19 +88,21 @@ OIL_LEVEL_HIGH = Cause(
     id="oil_level_high",
     station=Station.OIL,
     says="too much oil in the sump",
-    mechanism="the crankshaft whips the oil and foam reaches the pump: the needle wavers and falls at "
-    "high revs",
+    mechanism=(
+        "the crankshaft whips the oil and the pump draws foam: the needle wavers and falls at "
+        "high revs"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, oil_just_changed=STRONG_UP, raced_or_heeled=UP),
-    remedy="drain to the mark and explain the gain: wrong quantity, fuel, water or wrong stick",
+    remedy="drain to the mark and find the reason: wrong quantity, fuel, water or wrong stick",
     source=sources.MARINE_OWNERS_MANUAL_2008,
-    follows="leaking seals, foam, starved lifters and bearings",
+    follows="leaking seals, foam, lifters and bearings short of oil",
     also=("overfilled", "too much oil", "poured in too much", "over the full mark"),
 )
 CRANK_BEATS_THE_OIL_TO_FOAM = LinkGroup(
     id="crank_beats_the_oil_to_foam",
     station=Station.OIL,
-    says="Filled well over the mark, the crankshaft beats the oil to foam at high revs.",
+    says="With oil well over the mark, the crankshaft beats it to foam at high revs.",
     note="Misleads when it stands only a little over the mark: few engines mind that.",
     parent=OIL_LEVEL_HIGH,
     effects={
@@ -124,20 +128,25 @@ CRANK_BEATS_THE_OIL_TO_FOAM = LinkGroup(
 DIPSTICK_WRONG = Cause(
     id="dipstick_wrong",
     station=Station.OIL,
-    says="a dipstick that lies: wrong stick, tube or sump, or read the wrong way",
-    mechanism="the true level is not where the mark says, so the engine runs short of oil or over-full",
+    says="wrong dipstick reading: wrong stick, tube or sump, or read the wrong way",
+    mechanism=(
+        "the true level is not where the mark says, so the engine is low on oil or overfilled"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, oil_just_changed=UP, raced_or_heeled=UP),
     remedy="fill a measured quantity, mark the stick afresh, read it level and rested",
     source=sources.NEWSPAPER_BRAKING_2005,
-    follows="starved or foaming again and again although the stick reads right",
+    follows="low oil or foam again and again, although the stick reads right",
     also=("wrong dipstick", "dipstick out of calibration", "bad dipstick marks", "false oil level"),
 )
 STICK_THAT_LIES = LinkGroup(
     id="stick_that_lies",
     station=Station.OIL,
-    says="A wrong stick, or one read on a slope, lets an engine run short or over-full at its mark.",
-    note='The stick says "right" all the while, so the shortage shows in bends or in the jug.',
+    says="A wrong stick, or one read on a slope, leaves an engine low or overfilled at its mark.",
+    note=(
+        "The stick reads right all the time, so the shortage shows in bends, or when you drain "
+        "into a jug."
+    ),
     parent=DIPSTICK_WRONG,
     effects={
         conditions.PICKUP_UNCOVERED: (OFTEN, sources.NEWSPAPER_BRAKING_2005),
@@ -159,7 +168,7 @@ STICK_THAT_LIES = LinkGroup(
 MEASURED_FILL_GIVES_THE_STICK_AWAY = LinkGroup(
     id="measured_fill_gives_the_stick_away",
     station=Station.OIL,
-    says="A measured fill, or what comes out into a jug, gives a lying stick away.",
+    says="A measured fill, or the quantity drained, shows that a stick is wrong.",
     parent=DIPSTICK_WRONG,
     effects={
         findings_drained.STICK_MARKS_WRONG: (MOSTLY, sources.STICK_VERIFICATION_2002),
@@ -216,7 +225,7 @@ THIN_WITHOUT_FUEL_IS_THE_WRONG_OIL = LinkGroup(
 THINNER_THAN_THE_MANUAL_SAYS = LinkGroup(
     id="thinner_than_the_manual_says",
     station=Station.OIL,
-    says="Oil thinner than the manual says is low hot and near normal cold, since it was changed.",
+    says="Oil thinner than the manual says is low hot and near normal cold, since the oil change.",
     parent=VISCOSITY_TOO_LOW,
     effects={
         conditions.OIL_THIN: (ALWAYS, sources.ARMY_TM_347_CHART_1973),
@@ -246,8 +255,10 @@ VISCOSITY_TOO_HIGH = Cause(
     id="viscosity_too_high",
     station=Station.OIL,
     says="oil of too thick a grade, or thickened by soot, age or cold",
-    mechanism="pressure reads high and much oil goes over the relief valve, while a small pickup may "
-    "starve cold and far bearings wait",
+    mechanism=(
+        "pressure reads high and much oil goes over the relief valve; a small pickup may starve "
+        "when cold, and oil reaches far bearings late"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, oil_just_changed=UP, stood_long=UP),
     remedy="change to the right grade; change overdue oil",
@@ -258,7 +269,9 @@ VISCOSITY_TOO_HIGH = Cause(
 THICKER_THAN_THE_MANUAL_SAYS = LinkGroup(
     id="thicker_than_the_manual_says",
     station=Station.OIL,
-    says="Oil thicker than the manual says reads high, most of all cold, and comes late to far parts.",
+    says=(
+        "Oil thicker than the manual says reads high, mostly when cold, and reaches far parts late."
+    ),
     parent=VISCOSITY_TOO_HIGH,
     effects={
         conditions.OIL_THICK: (ALWAYS, sources.DIESEL_WORKSHOP_2015),

@@ -26,18 +26,23 @@ OIL_OVERHEATED = Cause(
     id="oil_overheated",
     station=Station.OIL,
     says="oil running much hotter than normal",
-    mechanism="oil thins as it heats: pressure sags slowly over minutes and is back when it has cooled",
+    mechanism=(
+        "oil thins as it heats: pressure sags slowly over minutes and comes back when it has cooled"
+    ),
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
-    remedy="restore cooling air, cooler, coolant and level; ease the load; use the right grade",
+    remedy="put cooling air, cooler, coolant and level right; ease the load; use the right grade",
     source=sources.DIESEL_WORKSHOP_2015,
-    follows="oxidised oil, sludge, tired bearings",
+    follows="oxidised oil, sludge, fatigued bearings",
     also=("hot oil", "oil too hot", "oil cooler not cooling", "overheating oil"),
 )
 SAGS_HOT_AND_IS_BACK_WHEN_COOLED = LinkGroup(
     id="sags_hot_and_is_back_when_cooled",
     station=Station.OIL,
-    says="Oil that runs hot sags the gauge over minutes and is right again when it has cooled.",
+    says=(
+        "With overheated oil the pressure sags over minutes and is right again when the oil has "
+        "cooled."
+    ),
     parent=OIL_OVERHEATED,
     effects={
         conditions.OIL_THIN: (ALWAYS, PHYSICS),
@@ -77,7 +82,7 @@ OIL_DEGRADED = Cause(
     shifts=Shifts(
         high_mileage=STRONG_UP, freshly_rebuilt=DOWN, oil_just_changed=STRONG_DOWN, stood_long=UP
     ),
-    remedy="change it at short intervals until clean; drop and clean the sump",
+    remedy="change it at short intervals until it stays clean; take off and clean the sump",
     source=sources.DIESEL_WORKSHOP_2015,
     follows="sludge, a blocked screen, a starved pump, cavitation, corroded and wiped bearings",
     also=("old oil", "sludged engine", "overdue oil change", "dirty oil", "black sludge"),
@@ -85,7 +90,9 @@ OIL_DEGRADED = Cause(
 OVERDUE_BLACK_AND_GRITTY = LinkGroup(
     id="overdue_black_and_gritty",
     station=Station.OIL,
-    says="Overdue oil turns black, thick and acid and lays down the sludge that blocks mesh and oilways.",
+    says=(
+        "Overdue oil turns black, thick and acid and leaves sludge that blocks screen and oilways."
+    ),
     note="Misleads in a diesel, whose oil is black within hours of a change.",
     parent=OIL_DEGRADED,
     effects={
@@ -113,8 +120,8 @@ OVERDUE_BLACK_AND_GRITTY = LinkGroup(
 OIL_FOAM_PRONE = Cause(
     id="oil_foam_prone",
     station=Station.OIL,
-    says="oil that foams: wrong additive, flush left in, or water in it",
-    mechanism="air is let go too slowly, so pressure turns spongy and gets worse with revs",
+    says="oil that foams: wrong additive, leftover flush, or water in it",
+    mechanism="air leaves the oil too slowly, so pressure is spongy and gets worse with revs",
     rate=Rate.RARE,
     shifts=Shifts(oil_just_changed=UP, raced_or_heeled=UP),
     remedy="drain it all and fill with the right oil, no additives",
@@ -125,7 +132,7 @@ OIL_FOAM_PRONE = Cause(
 OIL_THAT_WILL_NOT_LET_GO_OF_ITS_AIR = LinkGroup(
     id="oil_that_will_not_let_go_of_its_air",
     station=Station.OIL,
-    says="Oil spoilt by flush, additive or the wrong fluid keeps its air, though the level is right.",
+    says="Oil spoilt by flush, additive or the wrong fluid holds air, even at the right level.",
     parent=OIL_FOAM_PRONE,
     effects={
         conditions.OIL_AERATED: (ALWAYS, sources.OIL_AERATION_ARTICLE),
@@ -145,8 +152,10 @@ OIL_HOT_NORMAL = Cause(
     id="oil_hot_normal",
     station=Station.OIL,
     says="nothing wrong: the expected fall as the engine warms",
-    mechanism="hot oil is thin and an idling pump is slow: steadily low at hot idle only, right for the "
-    "revs (about 10 psi for each 1000 rpm)",
+    mechanism=(
+        "hot oil is thin and an idling pump is slow: steadily low only at hot idle, right for "
+        "the revs (about 10 psi for each 1000 rpm)"
+    ),
     rate=Rate.VERY_COMMON,
     shifts=Shifts(high_mileage=UP, raced_or_heeled=UP),
     remedy="no repair: write down the hot readings as this engine's baseline",
@@ -158,8 +167,11 @@ OIL_HOT_NORMAL = Cause(
 QUIETLY_LOW_AT_A_HOT_IDLE = LinkGroup(
     id="quietly_low_at_a_hot_idle",
     station=Station.OIL,
-    says="Low at a hot idle, good at speed, the engine quiet: that is how warm oil behaves.",
-    note="Misleads when the hot reading is under the maker's own limit, or was never this low before.",
+    says="Low at hot idle, good at speed, a quiet engine: that is normal with warm oil.",
+    note=(
+        "Misleads when the hot reading is below the maker's own limit, or was never this low "
+        "before."
+    ),
     parent=OIL_HOT_NORMAL,
     effects={
         patterns_speed.GOOD_COLD_LOW_HOT: (MOSTLY, sources.MARINE_SERVICE_MANUAL_1999),
@@ -194,7 +206,7 @@ OIL_COLD_NORMAL = Cause(
     id="oil_cold_normal",
     station=Station.OIL,
     says="nothing wrong: the expected high reading of cold oil",
-    mechanism="cold oil is stiff, so pressure stands high until it has warmed",
+    mechanism="cold oil is thick, so pressure is high until it has warmed",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(),
     remedy="no repair: keep the revs down until the oil is warm",
@@ -206,7 +218,7 @@ OIL_COLD_NORMAL = Cause(
 HIGH_ONLY_UNTIL_WARM = LinkGroup(
     id="high_only_until_warm",
     station=Station.OIL,
-    says="High with cold oil and down again when warm: cold oil is stiff, nothing is wrong.",
+    says="High with cold oil and down again when warm: cold oil is thick, nothing is wrong.",
     parent=OIL_COLD_NORMAL,
     effects={
         patterns.GAUGE_READS_HIGH: (MOSTLY, sources.DIESEL_WORKSHOP_2015),

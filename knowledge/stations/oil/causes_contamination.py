@@ -29,11 +29,16 @@ FUEL_DILUTION = Cause(
     id="fuel_dilution",
     station=Station.OIL,
     says="petrol or diesel fuel in the oil",
-    mechanism="a few per cent of fuel takes a whole grade off the oil: low when hot, while the level may "
-    "rise",
+    mechanism=(
+        "a few per cent of fuel thins the oil by a whole grade: low when hot, while the level "
+        "may rise"
+    ),
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, stood_long=UP),
-    remedy="find the way in (lift pump, float, injector, long idling), then change oil and filter",
+    remedy=(
+        "find where it gets in (lift pump, float, injector, long idling), then change oil and "
+        "filter"
+    ),
     source=sources.LABORATORY_FUEL,
     follows="thin oil, low hot pressure, bore and bearing wear, risk of fire and explosion",
     also=("fuel in oil", "gas in the oil", "diesel in the oil", "oil smells of petrol"),
@@ -41,7 +46,7 @@ FUEL_DILUTION = Cause(
 FUEL_FOUND_BY_THE_LABORATORY = LinkGroup(
     id="fuel_found_by_the_laboratory",
     station=Station.OIL,
-    says="Fuel found in the sample and viscosity down with it: the oil is diluted.",
+    says="Fuel in the sample and low viscosity: the oil is diluted.",
     parent=FUEL_DILUTION,
     effects={
         findings_analysis.LAB_FUEL_HIGH: (ALWAYS, sources.LABORATORY_FUEL),
@@ -60,8 +65,8 @@ THIN_RISING_AND_SMELLING_OF_FUEL = LinkGroup(
     station=Station.OIL,
     says="Thin, risen on the stick and smelling of fuel: there is fuel in the oil.",
     note=(
-        "From there it goes on to low hot pressure and worn bores and bearings. Misleads when fuel "
-        "was spilt on the filler, or a few cold short trips left a whiff that a hot run drives off."
+        "It leads to low hot pressure and worn bores and bearings. Misleads when fuel was spilt "
+        "on the filler, or a few short cold trips left a smell that a hot run drives off."
     ),
     parent=FUEL_DILUTION,
     effects={
@@ -88,19 +93,24 @@ COOLANT_IN_OIL = Cause(
     id="coolant_in_oil",
     station=Station.OIL,
     says="water or coolant in the oil",
-    mechanism="the oil turns to milk and loses its film; glycol sludge can block screen and filter, so "
-    "pressure may fall or rise",
+    mechanism=(
+        "the oil turns milky and loses its film; glycol sludge can block screen and filter, so "
+        "pressure may fall or rise"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
-    remedy="stop using it; find the way in (gasket, crack, cooler, sea water), flush, change oil twice",
+    remedy=(
+        "stop using it; find where it gets in (gasket, crack, cooler, sea water), flush, change "
+        "oil twice"
+    ),
     source=sources.ARMY_TM_272_TABLE,
-    follows="corroded bearing lead, sludge, a blocked filter that bypasses, wiped bearings",
+    follows="corroded bearing lead, sludge, a blocked filter in bypass, wiped bearings",
     also=("water in oil", "milky oil", "blown head gasket", "antifreeze in oil", "chocolate milk"),
 )
 COOLANT_LEAVES_ITS_SALTS = LinkGroup(
     id="coolant_leaves_its_salts",
     station=Station.OIL,
-    says="Coolant leaves glycol and its salts in the oil when the water itself has boiled away.",
+    says="Coolant leaves glycol and its salts in the oil even after the water has boiled away.",
     parent=COOLANT_IN_OIL,
     effects={
         findings_analysis.GLYCOL_FOUND: (MOSTLY, sources.LABORATORY_COOLANT),
@@ -119,8 +129,10 @@ COOLANT_LEAVES_ITS_SALTS = LinkGroup(
 MILK_ON_THE_STICK = LinkGroup(
     id="milk_on_the_stick",
     station=Station.OIL,
-    says="Milky oil, coolant that goes nowhere, oil on the coolant: water is getting into the oil.",
-    note="Misleads when cold short trips leave cream in the filler neck and none on the stick.",
+    says=(
+        "Milky oil, coolant lost without a leak, oil on the coolant: water is getting into the oil."
+    ),
+    note="Misleads when short cold trips leave cream in the filler neck and none on the stick.",
     parent=COOLANT_IN_OIL,
     effects={
         findings.OIL_MILKY: (MOSTLY, sources.MOTORCYCLE_MANUAL),
@@ -158,7 +170,10 @@ MILK_ON_THE_STICK = LinkGroup(
 WATER_FILLS_THE_SUMP_AND_SPOILS_THE_OIL = LinkGroup(
     id="water_fills_the_sump_and_spoils_the_oil",
     station=Station.OIL,
-    says="Water raises the level, takes the film away, and with glycol makes sludge and eats lead.",
+    says=(
+        "Water raises the level and destroys the film; with glycol it makes sludge and corrodes "
+        "lead."
+    ),
     parent=COOLANT_IN_OIL,
     effects={
         conditions.OIL_THIN: (SOMETIMES, JUDGEMENT),

@@ -40,7 +40,10 @@ LEVEL_LOW = Fault(
     ),
     source=COMMON_PRACTICE,
     states=(conditions.OIL_SHORT,),
-    decides="fill it to the mark, then look below and behind: wet outside is a leak; dry is oil burnt, or never filled",
+    decides=(
+        "fill it to the mark, then look below and behind: if it is wet outside, it leaks; if "
+        "dry, the oil was burnt or never filled"
+    ),
     decided_by=(
         leaks_findings.OIL_SEEN_OUTSIDE,
         leaks_findings.OIL_ON_THE_GROUND,

@@ -34,7 +34,7 @@ def lab(
         id=id,
         station=Station.OIL,
         says=says,
-        asks=f"On the laboratory's sheet: {asks}",
+        asks=f"Laboratory sheet: {asks}",
         source=source,
         denies=denies,
         stage=Stage.OUTSIDE,
@@ -56,7 +56,7 @@ IRON_HIGH = lab(
 )
 COPPER_HIGH_ALONE = lab(
     id="copper_high_alone",
-    says="the sample is high in copper and in nothing else",
+    says="the sample is high in copper alone",
     denies="the sample is not high in copper alone",
     asks="is copper high while lead and tin are not?",
     normal="10 to 50 ppm, by laboratory; coolers leach copper",
@@ -68,7 +68,9 @@ COPPER_AND_LEAD_HIGH = lab(
     says="the sample is high in copper and lead together",
     denies="the sample is not high in copper and lead together",
     asks="are copper and lead both high (unleaded fuel only)?",
-    normal="lead under about 25, copper under about 20 to 50 ppm; with leaded fuel lead says nothing",
+    normal=(
+        "lead under about 25, copper under about 20 to 50 ppm; with leaded fuel lead means nothing"
+    ),
     background=VERY_RARE,
     also=("bearing metals high", "lead and copper up", "bearing material in oil sample"),
     why="lead over copper is what bearing shells are made of",
@@ -78,7 +80,7 @@ LEAD_HIGH_ALONE = lab(
     says="the sample is high in lead alone",
     denies="the sample is not high in lead alone",
     asks="is lead high while copper is not (unleaded fuel only)?",
-    normal="under 25 to 40 ppm; with leaded fuel it says nothing",
+    normal="under 25 to 40 ppm; with leaded fuel it means nothing",
     background=RARE,
     source=sources.OIL_ANALYSIS_TABLE,
     also=("high lead", "Pb high", "lead in oil"),
@@ -94,7 +96,7 @@ TIN_HIGH = lab(
 )
 ALUMINIUM_HIGH = lab(
     id="aluminium_high",
-    says="the sample is high in aluminium",
+    says="the sample is high in aluminium (aluminum)",
     denies="the sample is not high in aluminium",
     asks="is aluminium high (more than about 20 ppm, 80 in an aluminium block)?",
     normal="under 20 to 30 ppm",
@@ -106,7 +108,7 @@ CHROMIUM_HIGH = lab(
     says="the sample is high in chromium",
     denies="the sample is not high in chromium",
     asks="is chromium high (more than about 10 ppm)?",
-    normal="under 10 to 30 ppm; ring wear, no cause of low pressure by itself",
+    normal="under 10 to 30 ppm; ring wear, not a cause of low pressure by itself",
     background=OCCASIONAL,
     also=("high chrome", "Cr high", "ring wear"),
 )
@@ -123,8 +125,8 @@ GLYCOL_FOUND = lab(
     id="glycol_found",
     says="the sample holds glycol, or sodium and potassium of coolant or sea water",
     denies="the sample holds neither glycol nor salt",
-    asks="was glycol found, or sodium or potassium well up?",
-    normal="none; some additives hold potassium, sea water gives sodium alone",
+    asks="was glycol found, or high sodium or potassium?",
+    normal="none; some additives contain potassium, sea water gives sodium alone",
     background=VERY_RARE,
     source=sources.OIL_ANALYSIS_DARK_ART,
     also=("glycol positive", "sodium high", "potassium high", "antifreeze in sample"),
@@ -133,7 +135,7 @@ GLYCOL_FOUND = lab(
 WATER_IN_SAMPLE = lab(
     id="water_in_sample",
     says="the sample holds more than a trace of water",
-    denies="the sample holds no water worth naming",
+    denies="the sample holds no significant water",
     asks="is there more than 0.1 % water?",
     normal="0.1 % at most",
     background=RARE,
@@ -149,7 +151,7 @@ LAB_FUEL_HIGH = lab(
     background=VERY_RARE,
     source=sources.LABORATORY_FUEL,
     also=("fuel dilution", "fuel in sample", "low flash point"),
-    why="5 % of fuel turns one grade into the next thinner",
+    why="5 % of fuel thins the oil by a grade",
 )
 LAB_VISCOSITY_LOW = lab(
     id="lab_viscosity_low",
@@ -183,7 +185,7 @@ METALS_NORMAL = lab(
     says="the sample shows no abnormal metals",
     denies="the sample shows abnormal metals",
     asks="are all wear metals normal?",
-    normal="normal; flakes too big for the test still hide in the filter",
+    normal="normal; flakes too big for the test can still be in the filter",
     background=OCCASIONAL,
     source=idea_from(sources.LABORATORY_WORRY),
     also=("oil analysis clean", "no metals", "normal oil report"),
@@ -191,7 +193,7 @@ METALS_NORMAL = lab(
 FUEL_SHARE = Measure(
     quantity=quantities.FUEL_SHARE,
     station=Station.OIL,
-    asks="How much fuel does the laboratory find in the oil?",
+    asks="Fuel in the oil, by the laboratory?",
     source=sources.LABORATORY_FUEL,
     also=(
         "how much petrol in the oil",
@@ -201,7 +203,7 @@ FUEL_SHARE = Measure(
 VISCOSITY_AT_100C = Measure(
     quantity=quantities.VISCOSITY_AT_100C,
     station=Station.OIL,
-    asks="What viscosity does the laboratory find at 100 °C?",
+    asks="Viscosity at 100 °C, by the laboratory?",
     source=COMMON_PRACTICE,
     also=(
         "oil viscosity",
@@ -215,7 +217,7 @@ SEND_AN_OIL_SAMPLE = Inspection(
     steps=(
         "oil warm, before any drain: draw mid-stream or through the stick tube into a clean bottle",
         "label it: hours on engine and oil, grade, fuel (leaded?), additives",
-        "send a little of the new oil along to compare with",
+        "send a little of the new oil along to compare",
     ),
     minutes=10,
     access=Access.OIL_SAMPLE,

@@ -10,7 +10,7 @@ FUEL_GETS_IN = Finding(
     id="fuel_gets_in",
     station=Station.OIL,
     says="a way in for fuel was found: lift pump, float, injector or choke",
-    asks="Does the lift pump weep, the carburettor flood, an injector leak or the choke stick?",
+    asks="Lift pump weeping, carburettor flooding, injector leaking or choke stuck?",
     source=sources.MARINE_OWNERS_MANUAL_2008,
     denies="the fuel system is tight",
     stage=Stage.OUTSIDE,
@@ -21,7 +21,7 @@ FUEL_GETS_IN = Finding(
 LOOK_FOR_THE_FUEL = Inspection(
     id="look_for_the_fuel",
     station=Station.OIL,
-    says="look for the way fuel gets into the oil",
+    says="look for where fuel gets into the oil",
     steps=(
         "engine cold, battery off; no sparks, blower first on a boat",
         "lift pump's weep hole, float level, choke, injectors and leak-off pipes",
@@ -39,7 +39,7 @@ COOLANT_LEVEL_FALLING = Finding(
     id="coolant_level_falling",
     station=Station.OIL,
     says="the coolant level keeps falling and no leak shows outside",
-    asks="Does the coolant keep falling with no leak to be seen outside?",
+    asks="Does the coolant keep falling with no leak outside?",
     source=COMMON_PRACTICE,
     denies="the coolant level holds",
     stage=Stage.KNOWN,
@@ -51,7 +51,7 @@ OIL_FILM_IN_COOLANT = Finding(
     id="oil_film_in_coolant",
     station=Station.OIL,
     says="an oil film stands on the coolant",
-    asks="Cold, cap off: is there an oil film or brown foam on the coolant?",
+    asks="Cold, cap off: an oil film or brown foam on the coolant?",
     source=sources.ARMY_TM_272_TABLE,
     denies="no oil on the coolant",
     stage=Stage.OUTSIDE,
@@ -63,7 +63,7 @@ COOLING_SYSTEM_LOSES_PRESSURE = Finding(
     id="cooling_system_loses_pressure",
     station=Station.OIL,
     says="the cooling system does not hold test pressure and is dry outside",
-    asks="Pumped up cold to the cap's figure: does it lose pressure while dry outside?",
+    asks="Pumped up cold to the cap's figure: does it lose pressure, dry outside?",
     source=COMMON_PRACTICE,
     denies="the cooling system holds test pressure",
     stage=Stage.OUTSIDE,
@@ -75,7 +75,7 @@ COOLANT_GETS_IN = Finding(
     id="coolant_gets_in",
     station=Station.OIL,
     says="a way in for water or coolant was found: cooler, gasket, liner seal or crack",
-    asks="Was a way in for water found: oil cooler, head gasket, liner seal, water pump or crack?",
+    asks="Way in for water found: oil cooler, head gasket, liner seal, water pump or crack?",
     source=sources.ARMY_TM_272_TABLE,
     denies="no way in for water was found",
     stage=Stage.OPENED,
@@ -91,11 +91,11 @@ COOLANT_GETS_IN = Finding(
 LOOK_FOR_THE_WATER = Inspection(
     id="look_for_the_water",
     station=Station.OIL,
-    says="look for the way water gets into the oil",
+    says="look for where water gets into the oil",
     steps=(
         "engine cold, sump off; pump the cooling system up to the cap's figure",
-        "lamp under the liners, head joint and water pump: watch where water comes",
-        "oil cooler off and its oil side tested with air under water",
+        "light under the liners, head joint and water pump: watch where water comes",
+        "take the oil cooler off and test its oil side with air under water",
     ),
     minutes=40,
     access=Access.SUMP_OFF,
@@ -108,12 +108,15 @@ LOOK_FOR_THE_WATER = Inspection(
 CROSS_CHECK_COOLANT = Inspection(
     id="cross_check_coolant",
     station=Station.OIL,
-    says="coolant against oil: header tank, cap, plume, pressure test",
+    says="coolant in the oil, oil in the coolant: header tank, cap, exhaust, pressure test",
     steps=(
         "cold only: never open a hot system",
-        "oil film in the header tank, cream under the filler cap, level against the last note",
+        (
+            "look for oil film in the header tank and cream under the filler cap; compare the level "
+            "with the last note"
+        ),
         "pump the cooling system up to the cap's figure; watch it for ten minutes",
-        "only where no stop alarm stands: start it and look at the exhaust once warm",
+        "only if no stop alarm stands: start it and look at the exhaust once warm",
     ),
     minutes=25,
     access=Access.OUTSIDE,

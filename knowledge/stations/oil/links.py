@@ -23,7 +23,10 @@ from knowledge.stations.suction import causes as suction_causes
 TANK_THAT_EMPTIES_AT_REST = LinkGroup(
     id="tank_that_empties_at_rest",
     station=Station.OIL,
-    says="A tank that empties at rest starts short of oil, and is overfilled by whoever reads it then.",
+    says=(
+        "A tank that drains down when standing starts low, or gets overfilled because it reads "
+        "low then."
+    ),
     child=findings.WET_SUMPS,
     origins={
         pump_causes.PUMP_GEAR_WEAR: (SELDOM, COMMON_PRACTICE),
@@ -36,7 +39,7 @@ TANK_THAT_EMPTIES_AT_REST = LinkGroup(
 SLUDGE_STANDS_FOR_WHAT_IT_BLOCKS = LinkGroup(
     id="sludge_stands_for_what_it_blocks",
     station=Station.OIL,
-    says="Sludge seen anywhere stands for what it blocks: the screen first, then the filter.",
+    says="Sludge anywhere means blockage to come: the screen first, then the filter.",
     links=(
         *origins_of(
             findings.SLUDGE_SEEN,
@@ -69,8 +72,13 @@ SLUDGE_STANDS_FOR_WHAT_IT_BLOCKS = LinkGroup(
 SHORTAGE_SHOWS_ON_THE_STICK = LinkGroup(
     id="shortage_shows_on_the_stick",
     station=Station.OIL,
-    says="Oil short at the pickup shows on the stick and in the jug, and what is left runs hot.",
-    note="Misleads when the oil hangs in heads or valley while running and comes down after stopping.",
+    says=(
+        "Too little oil shows on the stick and when drained into a jug, and what is left runs hot."
+    ),
+    note=(
+        "Misleads when oil is held up in heads or valley while running and drains down after "
+        "stopping."
+    ),
     parent=conditions.OIL_SHORT,
     effects={
         findings.DIPSTICK_LOW: (MOSTLY, COMMON_PRACTICE),
@@ -90,7 +98,10 @@ SHORTAGE_SHOWS_ON_THE_STICK = LinkGroup(
 OIL_THAT_LEAVES_THE_ENGINE = LinkGroup(
     id="oil_that_leaves_the_engine",
     station=Station.OIL,
-    says="Oil that leaves the engine has to be topped up again and again, and drops even standing.",
+    says=(
+        "An engine that loses oil needs topping up again and again, and the level drops even "
+        "when standing."
+    ),
     parent=conditions.OIL_ESCAPING,
     effects={
         findings_record.OIL_USED_FAST: (OFTEN, COMMON_PRACTICE),
@@ -111,7 +122,10 @@ OIL_THAT_LEAVES_THE_ENGINE = LinkGroup(
 FOAM_SEEN_AFTER_A_HARD_RUN = LinkGroup(
     id="foam_seen_after_a_hard_run",
     station=Station.OIL,
-    says="Foam on the stick straight after a hard run: air is whipped in, or drawn in at the suction.",
+    says=(
+        "Foam on the stick straight after a hard run: air is whipped in, or drawn in at the "
+        "suction."
+    ),
     note="Misleads when the bubbles are water boiling off: look for milk.",
     child=findings_heat.FOAM_ON_STICK,
     origins={
@@ -124,7 +138,7 @@ FOAM_SEEN_AFTER_A_HARD_RUN = LinkGroup(
 SLUDGE_IN_SIGHT = LinkGroup(
     id="sludge_in_sight",
     station=Station.OIL,
-    says="Sludge in filler, covers or drain means sludge on the mesh as well.",
+    says="Sludge in filler, covers or drain means sludge on the pickup screen too.",
     parent=conditions.OIL_SLUDGED,
     effects={
         findings.SLUDGE_SEEN: (MOSTLY, COMMON_PRACTICE),
@@ -135,8 +149,8 @@ SLUDGE_IN_SIGHT = LinkGroup(
 COPPER_WITH_LEAD_IS_BEARING_METAL = LinkGroup(
     id="copper_with_lead_is_bearing_metal",
     station=Station.OIL,
-    says="Copper with lead, and tin beside them, is bearing metal; copper alone hardly ever is.",
-    note="Misleads with leaded fuel, where lead says nothing.",
+    says="Copper with lead, and tin as well, is bearing metal; copper alone hardly ever is.",
+    note="Misleads with leaded fuel: then lead means nothing.",
     links=(
         *effects_of(
             conditions.BEARINGS_DAMAGED,
@@ -168,7 +182,7 @@ COPPER_WITH_LEAD_IS_BEARING_METAL = LinkGroup(
 IRON_FROM_GEARS_CAMS_AND_BORES = LinkGroup(
     id="iron_from_gears_cams_and_bores",
     station=Station.OIL,
-    says="Iron comes from gears, cams and bores; it accuses no one by itself.",
+    says="Iron comes from gears, cams and bores; alone it names no part.",
     note="Misleads in run-in and after long standing, when rust gives the same figure.",
     links=(
         *origins_of(
@@ -194,7 +208,7 @@ IRON_FROM_GEARS_CAMS_AND_BORES = LinkGroup(
 SILICON_IS_DIRT_OR_SEALER = LinkGroup(
     id="silicon_is_dirt_or_sealer",
     station=Station.OIL,
-    says="Silicon is dirt, or fresh silicone sealer; with aluminium and iron beside it, it is dirt.",
+    says="Silicon is dirt or fresh silicone sealer; with aluminium and iron it is dirt.",
     links=(
         *effects_of(
             conditions.DIRT_IN_OIL,
@@ -220,7 +234,7 @@ SILICON_IS_DIRT_OR_SEALER = LinkGroup(
 ACID_OIL_THICKENS_AND_EATS_LEAD = LinkGroup(
     id="acid_oil_thickens_and_eats_lead",
     station=Station.OIL,
-    says="Acid number up, viscosity up, lead up alone: worn-out oil that eats its bearings.",
+    says="Acid number up, viscosity up, only lead up: worn-out oil that corrodes its bearings.",
     links=(
         *effects_of(
             causes_condition.OIL_DEGRADED,
@@ -256,7 +270,7 @@ ACID_OIL_THICKENS_AND_EATS_LEAD = LinkGroup(
 SLUDGE_COLOURS_THE_OIL = LinkGroup(
     id="sludge_colours_the_oil",
     station=Station.OIL,
-    says="An engine that holds sludge keeps its oil black and gritty, even soon after a change.",
+    says="In a sludged engine the oil turns black and gritty again soon after a change.",
     parent=conditions.OIL_SLUDGED,
     effects={
         findings.OIL_BLACK_AND_GRITTY: (OFTEN, COMMON_PRACTICE),
@@ -271,8 +285,10 @@ SLUDGE_COLOURS_THE_OIL = LinkGroup(
 DAMAGE_HEATS_AND_BURNS_THE_OIL = LinkGroup(
     id="damage_heats_and_burns_the_oil",
     station=Station.OIL,
-    says="Damaged bearings heat and burn the oil, and what is held back comes through hot.",
-    note="Following damage, as a rule: hot oil beside a knock was not the first thing to go wrong.",
+    says="Damaged bearings heat and burn the oil, and it reaches the gauge hot.",
+    note=(
+        "It usually is following damage: with a knock, hot oil was not the first thing to go wrong."
+    ),
     links=(
         *effects_of(
             conditions.BEARINGS_DAMAGED,
@@ -310,7 +326,7 @@ DAMAGE_HEATS_AND_BURNS_THE_OIL = LinkGroup(
 GLITTER_IS_BEARING_OR_PUMP = LinkGroup(
     id="glitter_is_bearing_or_pump",
     station=Station.OIL,
-    says="Glitter in the oil is metal from bearings or pump; the filter holds the rest.",
+    says="Glitter in the oil is metal from bearings or pump; more of it is in the filter.",
     child=findings.GLITTER_IN_OIL,
     origins={
         conditions.METAL_SHED: (OFTEN, idea_from(sources.INSIDE_YOUR_FILTER)),
@@ -337,7 +353,7 @@ THIN_OIL_RUNS_OFF_THE_STICK = LinkGroup(
 THICK_OIL_HANGS_ON_THE_STICK = LinkGroup(
     id="thick_oil_hangs_on_the_stick",
     station=Station.OIL,
-    says="Thick oil hangs on the stick like treacle.",
+    says="Thick oil hangs on the stick like treacle (molasses).",
     parent=conditions.OIL_THICK,
     effects={
         findings.OIL_THICK_ON_STICK: (OFTEN, COMMON_PRACTICE),

@@ -55,7 +55,7 @@ MOST_OIL_TEMPERATURE = Limit(
 )
 MOST_FUEL_SHARE = Limit(
     id="fuel_share_limit",
-    says="most fuel in the oil",
+    says="highest share of fuel in the oil",
     quantities=(FUEL_SHARE,),
     side=Side.MOST,
     typical=0.04,

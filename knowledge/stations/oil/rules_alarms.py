@@ -16,7 +16,7 @@ rule = rules_of(Station.OIL)
     non_matches=[example(findings.DIPSTICK_LOW), example(lacks=[findings.DIPSTICK_DRY])],
 )
 def no_oil_on_the_stick(known: Known) -> Conclusions:
-    """No oil on the dipstick: the engine must not be turned."""
+    """No oil on the dipstick: do not turn the engine."""
     if known.has(findings.DIPSTICK_DRY):
         yield Alarm(
             Severity.DO_NOT_RUN,
@@ -46,12 +46,13 @@ def below_the_add_mark(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings_heat.OIL_TEMPERATURE_HIGH])],
 )
 def oil_past_its_heat(known: Known) -> Conclusions:
-    """Oil at 121 °C (250 °F) or more: unload, then stop."""
+    """Oil at 121 °C (250 °F) or more: reduce the load, then stop."""
     if known.has(findings_heat.OIL_TEMPERATURE_HIGH):
         yield Alarm(
             Severity.STOP,
-            "oil temperature high, limit 121 °C (250 °F): take the load off, then stop and let it "
-            "cool",
+            (
+                "oil temperature high, limit 121 °C (250 °F): reduce the load, then stop and let it cool"
+            ),
         )
 
 
@@ -64,7 +65,7 @@ def oil_past_its_heat(known: Known) -> Conclusions:
     ],
 )
 def milk_is_no_oil(known: Known) -> Conclusions:
-    """Milky oil carries no bearing: do not run, least of all with falling pressure."""
+    """Milky oil cannot carry a bearing: do not run, least of all with falling pressure."""
     if known.has(findings.OIL_MILKY):
         yield Alarm(
             Severity.DO_NOT_RUN,
@@ -85,7 +86,7 @@ def milk_is_no_oil(known: Known) -> Conclusions:
     ],
 )
 def fuel_fills_the_sump(known: Known) -> Conclusions:
-    """A smell of fuel with a risen level: fire risk, do not run or crank."""
+    """A smell of fuel and a risen level: fire risk, do not run or crank."""
     if known.has(findings.FUEL_SMELL) and known.has(findings.LEVEL_RISEN):
         yield _fire("the level risen")
     if known.has(findings.FUEL_SMELL) and known.has(findings.LEVEL_HIGH):
@@ -98,7 +99,7 @@ def fuel_fills_the_sump(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.FUEL_SMELL]), example(findings.LEVEL_HIGH)],
 )
 def smell_of_fuel(known: Known) -> Conclusions:
-    """A smell of fuel at the stick: no flame, no cranking on a strong smell."""
+    """A smell of fuel at the stick: no flame, and no cranking if it is strong."""
     if known.has(findings.FUEL_SMELL):
         yield Alarm(
             Severity.CARE,
@@ -116,12 +117,14 @@ def smell_of_fuel(known: Known) -> Conclusions:
     ],
 )
 def oil_burning_on_the_engine(known: Known) -> Conclusions:
-    """Oil burning about the engine: stop and look for the fire before the leak."""
+    """Oil burning around the engine: stop and look for the fire before the leak."""
     if known.has(findings_heat.BURNING_OIL_SMOKE):
         yield Alarm(
             Severity.STOP,
-            "smoke or smell of burning oil: stop, extinguisher at hand, find where oil meets hot "
-            "metal before any further run",
+            (
+                "smoke or smell of burning oil: stop, extinguisher at hand, find where oil reaches hot "
+                "metal before you run it again"
+            ),
         )
 
 

@@ -32,7 +32,7 @@ rule = rules_of(Station.OIL)
     ],
 )
 def clean_sheet_clears_the_metals(known: Known) -> Conclusions:
-    """A clean sheet clears every wear metal; it does not clear the filter.
+    """A clean laboratory sheet clears every wear metal; it does not clear the filter.
 
     Misleads when the oil is fresh, or the flakes are too big to be counted.
     """
@@ -61,7 +61,7 @@ def clean_sheet_clears_the_metals(known: Known) -> Conclusions:
     ],
 )
 def sheet_that_contradicts_itself(known: Known) -> Conclusions:
-    """A sheet cannot call the metals normal and high, or the oil too thin and too thick."""
+    """A sheet cannot show metals normal and high, or oil both too thin and too thick."""
     if known.has(findings_analysis.METALS_NORMAL) and known.has(
         findings_analysis.COPPER_AND_LEAD_HIGH
     ):
@@ -86,7 +86,7 @@ def sheet_that_contradicts_itself(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.LEVEL_CORRECT]), example(findings.LEVEL_SLIGHTLY_HIGH)],
 )
 def between_the_marks_is_neither_low_nor_high(known: Known) -> Conclusions:
-    """A level read rightly between the marks is neither low nor high.
+    """A level between the marks, read properly, is neither low nor high.
 
     Misleads when the stick is not its own, or was read on a slope.
     """
@@ -102,7 +102,7 @@ def between_the_marks_is_neither_low_nor_high(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.LEVEL_HIGH]), example(findings.LEVEL_CORRECT)],
 )
 def above_the_mark_is_not_low(known: Known) -> Conclusions:
-    """A level above the full mark is not a low one."""
+    """A level above the full mark is not low."""
     if known.has(findings.LEVEL_HIGH) or known.has(findings.LEVEL_SLIGHTLY_HIGH):
         yield is_absent(findings.DIPSTICK_LOW, sure=0.95)
         yield is_absent(findings.DIPSTICK_DRY, sure=0.97)
@@ -114,7 +114,7 @@ def above_the_mark_is_not_low(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.DIPSTICK_LOW]), example(findings.LEVEL_CORRECT)],
 )
 def below_the_mark_is_not_high(known: Known) -> Conclusions:
-    """A level below the add mark is not a high one, and it has not risen."""
+    """A level below the add mark is not high, and it has not risen."""
     if known.has(findings.DIPSTICK_LOW) or known.has(findings.DIPSTICK_DRY):
         yield is_absent(findings.LEVEL_HIGH, sure=0.97)
         yield is_absent(findings.LEVEL_SLIGHTLY_HIGH, sure=0.97)
@@ -127,7 +127,7 @@ def below_the_mark_is_not_high(known: Known) -> Conclusions:
     non_matches=[example(findings.DIPSTICK_LOW), example(lacks=[findings.DIPSTICK_DRY])],
 )
 def dry_is_below_the_mark(known: Known) -> Conclusions:
-    """A dry dipstick is below the add mark."""
+    """A dry dipstick means a level below the add mark."""
     if known.has(findings.DIPSTICK_DRY):
         yield is_present(findings.DIPSTICK_LOW)
 
@@ -138,7 +138,7 @@ def dry_is_below_the_mark(known: Known) -> Conclusions:
     non_matches=[example(findings.DIPSTICK_LOW), example(findings.DIPSTICK_DRY)],
 )
 def not_low_is_not_dry(known: Known) -> Conclusions:
-    """A level that is not low is not dry either."""
+    """A level that is not low is not a dry stick either."""
     if known.lacks(findings.DIPSTICK_LOW):
         yield is_absent(findings.DIPSTICK_DRY, sure=0.97)
 
@@ -169,7 +169,7 @@ def clean_oil_holds_no_milk_or_metal(known: Known) -> Conclusions:
     ],
 )
 def right_grade_is_neither_thin_nor_heavy(known: Known) -> Conclusions:
-    """Oil of the manual's grade is neither too thin nor too heavy a grade."""
+    """Oil of the manual's grade is neither too thin nor too thick."""
     if known.has(findings_record.OIL_GRADE_AS_MANUAL):
         yield is_absent(findings_record.OIL_GRADE_TOO_THIN, sure=0.9)
         yield is_absent(findings_record.OIL_GRADE_TOO_HEAVY, sure=0.9)
@@ -187,7 +187,7 @@ def right_grade_is_neither_thin_nor_heavy(known: Known) -> Conclusions:
     ],
 )
 def parts_that_are_not_there(known: Known) -> Conclusions:
-    """What the engine has not got cannot be found dirty on it."""
+    """A part the engine does not have cannot be dirty."""
     if known.lacks(features.TURBOCHARGED):
         yield is_absent(findings_heat.OIL_IN_TURBO_OUTLETS)
     if known.lacks(features.OIL_COOLER) and known.lacks(features.WATER_COOLED):
@@ -209,13 +209,15 @@ def parts_that_are_not_there(known: Known) -> Conclusions:
     ],
 )
 def jug_against_stick(known: Known) -> Conclusions:
-    """The stick says right and the jug says otherwise: believe the jug and prove the stick."""
+    """If stick and drained quantity disagree, believe the jug and check the stick."""
     for jug in (findings_drained.DRAINED_VOLUME_LOW, findings_drained.DRAINED_VOLUME_HIGH):
         if known.has(findings.LEVEL_CORRECT) and known.has(jug):
             yield Contradiction(
                 (findings.LEVEL_CORRECT, jug),
-                "the stick says right and the jug says otherwise: fill a measured quantity and see "
-                "where the stick stands",
+                (
+                    "the stick reads right but the quantity drained does not: fill a measured quantity and "
+                    "see where the stick reads"
+                ),
                 findings_drained.STICK_MARKS_WRONG,
             )
 
@@ -229,12 +231,12 @@ def jug_against_stick(known: Known) -> Conclusions:
     ],
 )
 def two_grades_in_one_sump(known: Known) -> Conclusions:
-    """One fill cannot be too thin and too heavy a grade: look at the tin."""
+    """One fill cannot be both too thin and too thick a grade: look at the can."""
     if known.has(findings_record.OIL_GRADE_TOO_THIN) and known.has(
         findings_record.OIL_GRADE_TOO_HEAVY
     ):
         yield Contradiction(
             (findings_record.OIL_GRADE_TOO_THIN, findings_record.OIL_GRADE_TOO_HEAVY),
-            "one fill cannot be too thin and too heavy a grade: find the tin or the bill",
+            "one fill cannot be both too thin and too thick a grade: find the can or the bill",
             findings_record.OIL_GRADE_AS_MANUAL,
         )

@@ -16,7 +16,7 @@ rule = rules_of(Station.OIL)
     non_matches=[example()],
 )
 def share_of_fuel(known: Known) -> Conclusions:
-    """More than four per cent of fuel in the oil calls for action at once."""
+    """More than four per cent of fuel in the oil: act at once."""
     yield from beyond_limit(
         known,
         findings_analysis.LAB_FUEL_HIGH,
@@ -31,7 +31,7 @@ def share_of_fuel(known: Known) -> Conclusions:
     non_matches=[example()],
 )
 def heat_of_the_oil(known: Known) -> Conclusions:
-    """Oil past about 121 degrees is too hot; oil near freezing is thick whatever its grade."""
+    """Oil above about 121 °C is too hot; oil near freezing is thick whatever its grade."""
     hottest, coldest = (
         known.measured(findings_heat.OIL_HEAT),
         known.smallest(findings_heat.OIL_HEAT),

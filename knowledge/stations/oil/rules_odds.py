@@ -29,7 +29,7 @@ rule = rules_of(Station.OIL)
     non_matches=[example(features.WATER_COOLED), example(findings.OIL_MILKY)],
 )
 def no_coolant_to_leak(known: Known) -> Conclusions:
-    """Without coolant, water gets into the oil only from outside."""
+    """In an engine without coolant, water gets into the oil only from outside."""
     if known.lacks(features.WATER_COOLED):
         yield less_common(causes_contamination.COOLANT_IN_OIL, Shift.STRONG_DOWN)
 
@@ -47,7 +47,7 @@ def no_coolant_to_leak(known: Known) -> Conclusions:
     ],
 )
 def high_while_the_oil_was_cold(known: Known) -> Conclusions:
-    """A high reading taken with cold oil is mostly just that; one without a word of cold is not."""
+    """A high reading with cold oil is mostly just that; without a word of cold it is not."""
     cold = {Circumstance.COLD, Circumstance.START}
     said = any(b.shows is Shows.HIGH and b.during & cold for b in known.behaviours())
     if said or any(is_cold(r) for r in known.readings()) or known.has(findings_heat.OIL_VERY_COLD):
@@ -70,7 +70,7 @@ def high_while_the_oil_was_cold(known: Known) -> Conclusions:
     ],
 )
 def high_while_the_oil_was_hot(known: Known) -> Conclusions:
-    """A reading that is high with hot oil is not the high reading of cold oil."""
+    """A reading that is high with hot oil is not a cold-oil reading."""
     hot, cold = {Circumstance.HOT}, {Circumstance.COLD, Circumstance.START}
     said = any(
         b.shows is Shows.HIGH and b.during & hot and not b.during & cold for b in known.behaviours()
@@ -93,7 +93,7 @@ def high_while_the_oil_was_hot(known: Known) -> Conclusions:
     ],
 )
 def long_idling_and_short_cold_trips(known: Known) -> Conclusions:
-    """Long idling and cold short trips bring fuel into the oil.
+    """Long idling and short cold trips bring fuel into the oil.
 
     A lift pump on the block is one way in among several; the cause's rate is that of all of them.
     """
@@ -107,7 +107,7 @@ def long_idling_and_short_cold_trips(known: Known) -> Conclusions:
     non_matches=[example(lacks=[history.SERVICE_NEGLECTED])],
 )
 def neglected_oil(known: Known) -> Conclusions:
-    """Where oil changes and level checks were neglected, the oil runs short and wears out."""
+    """If oil changes and level checks were neglected, the oil runs low and wears out."""
     if known.has(history.SERVICE_NEGLECTED):
         yield more_common(causes_condition.OIL_DEGRADED)
         yield more_common(causes.OIL_LEVEL_LOW)
@@ -122,7 +122,7 @@ def neglected_oil(known: Known) -> Conclusions:
     ],
 )
 def heat_and_hard_work(known: Known) -> Conclusions:
-    """Heat and hard work thin the oil, most of all a thin grade."""
+    """Heat and hard work thin the oil, especially a thin grade."""
     if known.has(history.HOT_AND_THIN):
         yield more_common(causes.VISCOSITY_TOO_LOW)
         yield more_common(causes_condition.OIL_HOT_NORMAL)
@@ -136,7 +136,7 @@ def heat_and_hard_work(known: Known) -> Conclusions:
     non_matches=[example(lacks=[history.STOOD_IN_FROST]), example(history.HOT_AND_THIN)],
 )
 def frost_stiffens_the_oil(known: Known) -> Conclusions:
-    """Frost stiffens the oil: high readings and thick oil are more common."""
+    """Frost thickens the oil: high readings and thick oil are more common."""
     if known.has(history.STOOD_IN_FROST):
         yield more_common(causes_condition.OIL_COLD_NORMAL)
         yield more_common(causes.VISCOSITY_TOO_HIGH)
@@ -148,7 +148,7 @@ def frost_stiffens_the_oil(known: Known) -> Conclusions:
     non_matches=[example(lacks=[history.SUMP_OR_PUMP_SWAPPED, features.TILTS])],
 )
 def changed_sump_or_tilted_engine(known: Known) -> Conclusions:
-    """A changed sump, or an engine that does not stand level, makes a lying stick more common."""
+    """A wrong dipstick reading is likelier after a sump change or in an engine on a slant."""
     if known.has(history.SUMP_OR_PUMP_SWAPPED):
         yield more_common(causes.DIPSTICK_WRONG)
     if known.has(features.TILTS):
@@ -168,7 +168,7 @@ def changed_sump_or_tilted_engine(known: Known) -> Conclusions:
     ],
 )
 def never_the_way_of_warm_oil(known: Known) -> Conclusions:
-    """Low at all speeds or cold, falling with revs, or gone at once is never just warm oil."""
+    """Low at all speeds or cold, falling with revs, or lost at once: not just warm oil."""
     for pattern in (
         patterns_speed.LOW_AT_ALL_SPEEDS,
         patterns_speed.LOW_EVEN_COLD,
@@ -186,7 +186,7 @@ def never_the_way_of_warm_oil(known: Known) -> Conclusions:
     non_matches=[example(patterns.GAUGE_READS_HIGH), example(lacks=[patterns.GAUGE_READS_LOW])],
 )
 def low_is_never_cold_oil(known: Known) -> Conclusions:
-    """A low or dead gauge is not the high reading of cold oil."""
+    """A low or dead gauge is not a cold-oil reading."""
     for reading in (patterns.GAUGE_READS_LOW, patterns.GAUGE_READS_ZERO):
         if known.has(reading):
             yield less_common(causes_condition.OIL_COLD_NORMAL, Shift.STRONG_DOWN)

@@ -32,7 +32,7 @@ TOPPED_UP = trial(
     id="topped_up",
     station=Station.OIL,
     says="the oil was topped up to the mark",
-    asks="Was the oil topped up to the mark, and what did it do?",
+    asks="Oil topped up to the mark? If so, what did it do?",
     cures={
         causes.OIL_LEVEL_LOW: (MOSTLY, COMMON_PRACTICE),
         causes.DIPSTICK_WRONG: (SOMETIMES, JUDGEMENT),
@@ -58,8 +58,8 @@ TOPPED_UP = trial(
 OVERFILLED = trial(
     id="overfilled",
     station=Station.OIL,
-    says="about a quart was added over the full mark for a trial",
-    asks="Was about a quart added over the full mark for a trial, and what did it do?",
+    says="about a quart (1 l) was added over the full mark for a trial",
+    asks="About a quart (1 l) added over the full mark? If so, what did it do?",
     cures={
         suction_causes.SUCTION_JOINT_AIR_LEAK: (OFTEN, COMMON_PRACTICE),
         suction_causes.PICKUP_TUBE_CRACKED: (OFTEN, COMMON_PRACTICE),
@@ -79,7 +79,7 @@ DRAINED_TO_MARK = trial(
     id="drained_to_mark",
     station=Station.OIL,
     says="oil was drained or sucked out down to the mark",
-    asks="Was oil drained or sucked out down to the mark, and what did it do?",
+    asks="Oil drained or sucked out down to the mark? If so, what did it do?",
     cures={
         causes.OIL_LEVEL_HIGH: (MOSTLY, COMMON_PRACTICE),
         causes.DIPSTICK_WRONG: (OFTEN, COMMON_PRACTICE),
@@ -93,7 +93,7 @@ RIGHT_OIL = trial(
     id="right_oil",
     station=Station.OIL,
     says="the oil was changed for fresh oil of the right grade",
-    asks="Was the oil changed for fresh oil of the right grade, and what did it do?",
+    asks="Changed for fresh oil of the right grade? If so, what did it do?",
     cures={
         causes.VISCOSITY_TOO_LOW: (MOSTLY, COMMON_PRACTICE),
         causes.VISCOSITY_TOO_HIGH: (MOSTLY, COMMON_PRACTICE),
@@ -116,7 +116,7 @@ THICKER_OIL = trial(
     id="thicker_oil",
     station=Station.OIL,
     says="thicker oil, or a thickener, was put in",
-    asks="Was thicker oil, or a thickener, put in, and what did it do?",
+    asks="Thicker oil or a thickener put in? If so, what did it do?",
     cures={
         causes.VISCOSITY_TOO_LOW: (MOSTLY, PHYSICS),
         causes_contamination.FUEL_DILUTION: (OFTEN, PHYSICS),
@@ -144,7 +144,7 @@ THINNER_OIL = trial(
     id="thinner_oil",
     station=Station.OIL,
     says="thinner oil was put in",
-    asks="Was thinner oil put in, and what did it do?",
+    asks="Thinner oil put in? If so, what did it do?",
     cures={
         causes.VISCOSITY_TOO_HIGH: (MOSTLY, PHYSICS),
         causes_condition.OIL_COLD_NORMAL: (OFTEN, PHYSICS),
@@ -163,7 +163,7 @@ ENGINE_FLUSHED = trial(
     id="engine_flushed",
     station=Station.OIL,
     says="the engine was flushed, or run with a flush or detergent in the oil",
-    asks="Was the engine flushed, or run with a flush in the oil, and what did it do?",
+    asks="Engine flushed, or run with a flush in the oil? If so, what did it do?",
     cures={
         causes_condition.OIL_DEGRADED: (OFTEN, COMMON_PRACTICE),
         suction_causes.PICKUP_SCREEN_BLOCKED: (SOMETIMES, JUDGEMENT),
@@ -181,8 +181,8 @@ ENGINE_FLUSHED = trial(
 OIL_COOLING_IMPROVED = trial(
     id="oil_cooling_improved",
     station=Station.OIL,
-    says="the oil's cooling was improved: cooler cleaned or fitted, air ducts put right",
-    asks="Was the oil's cooling improved, and what did it do?",
+    says="the oil cooling was improved: cooler cleaned or fitted, air ducts put right",
+    asks="Oil cooling improved? If so, what did it do?",
     cures={
         causes_condition.OIL_OVERHEATED: (MOSTLY, COMMON_PRACTICE),
         delivery_causes.OIL_COOLER_BLOCKED: (SOMETIMES, JUDGEMENT),
@@ -194,8 +194,8 @@ OIL_COOLING_IMPROVED = trial(
 FUEL_LEAK_MENDED = trial(
     id="fuel_leak_mended",
     station=Station.OIL,
-    says="what let fuel into the oil was mended, and the oil changed",
-    asks="Was what let fuel into the oil mended and the oil changed, and what did it do?",
+    says="the way fuel got into the oil was closed, and the oil changed",
+    asks="Fuel leak into the oil repaired and the oil changed? If so, what did it do?",
     cures={
         causes_contamination.FUEL_DILUTION: (MOSTLY, COMMON_PRACTICE),
         causes.VISCOSITY_TOO_LOW: (SOMETIMES, JUDGEMENT),
@@ -210,8 +210,8 @@ FUEL_LEAK_MENDED = trial(
 COOLANT_LEAK_MENDED = trial(
     id="coolant_leak_mended",
     station=Station.OIL,
-    says="what let coolant or water into the oil was mended, and the oil changed",
-    asks="Was what let coolant into the oil mended and the oil changed, and what did it do?",
+    says="the way coolant or water got into the oil was closed, and the oil changed",
+    asks="Coolant leak into the oil repaired and the oil changed? If so, what did it do?",
     cures={
         causes_contamination.COOLANT_IN_OIL: (MOSTLY, COMMON_PRACTICE),
         suction_causes_sump.ICE_IN_PICKUP: (SOMETIMES, JUDGEMENT),

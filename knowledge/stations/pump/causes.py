@@ -32,10 +32,12 @@ PUMP_GEAR_WEAR = Cause(
     id="pump_gear_wear",
     station=Station.PUMP,
     says="pump worn out: gears or rotors, bores and shaft bushes",
-    mechanism="oil slips back inside the pump: low at hot idle, near normal with revs, slow to draw",
+    mechanism=(
+        "oil leaks back inside the pump: low at hot idle, near normal with revs, slow to prime"
+    ),
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=DOWN),
-    remedy="fit a new pump, checked against the makers' clearances first",
+    remedy="fit a new pump, its clearances checked first against the maker's",
     source=sources.ENGINE_BUILDER_2009,
     follows="slow bearing wear",
     also=("worn oil pump", "bad oil pump", "tired pump", "oil pump worn out", "weak pump"),
@@ -43,10 +45,10 @@ PUMP_GEAR_WEAR = Cause(
 WIDE_CLEARANCES_ALL_THROUGH_THE_PUMP = LinkGroup(
     id="wide_clearances_all_through_the_pump",
     station=Station.PUMP,
-    says="A pump worn all through slips oil back inside: low at hot idle, nearly right with revs.",
+    says="A worn pump leaks oil back inside: low at hot idle, nearly right with revs.",
     note=(
-        "It came over months or years, and such a pump is slow to draw after standing. Misleads "
-        "when the bearings are just as worn: a new pump then helps little."
+        "It comes on over months or years, and the pump is slow to pick up oil after standing. "
+        "Misleads when the bearings are just as worn: then a new pump helps little."
     ),
     parent=PUMP_GEAR_WEAR,
     effects={
@@ -87,11 +89,11 @@ PUMP_COVER_SCORED = Cause(
     id="pump_cover_scored",
     station=Station.PUMP,
     says="groove worn into the pump's cover or end plate by the gear ends",
-    mechanism="oil leaks across the ends of the gears from outlet to inlet, most when thin and slow",
+    mechanism="oil leaks across the gear ends from outlet to inlet, most when thin and at low revs",
     # the gears wear the cover: alone, or first, it is less common than their wear (judgement)
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP),
-    remedy="lap the cover flat or renew it; renew the pump if body or gears are worn too",
+    remedy="lap the cover flat or renew it; renew the pump if its body or gears are worn too",
     source=sources.PUMP_INSPECTION_2006,
     follows="slow bearing wear",
     also=("scored oil pump cover", "grooved end plate", "worn pump cover", "hollow pump cover"),
@@ -99,7 +101,7 @@ PUMP_COVER_SCORED = Cause(
 GROOVE_IN_THE_END_PLATE = LinkGroup(
     id="groove_in_the_end_plate",
     station=Station.PUMP,
-    says="A groove worn into the cover adds to the end clearance: the same picture as a worn pump.",
+    says="A groove worn in the cover adds to the end clearance: it acts like a worn pump.",
     parent=PUMP_COVER_SCORED,
     effects={
         conditions.PUMP_SLIP: (ALWAYS, sources.PUMP_INSPECTION_2006),
@@ -119,8 +121,8 @@ GROOVE_IN_THE_END_PLATE = LinkGroup(
 PUMP_COVER_LOOSE = Cause(
     id="pump_cover_loose",
     station=Station.PUMP,
-    says="pump cover slack, warped or too thin, so that it gapes at its joint",
-    mechanism="the leak past the cover grows with pressure: the relief setting is never reached",
+    says="pump cover loose, warped or too thin, so that its joint opens",
+    mechanism="the leak at the cover grows with pressure: the relief setting is never reached",
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="tighten and lock the screws, or fit a flat, stiffer cover",
@@ -131,10 +133,13 @@ PUMP_COVER_LOOSE = Cause(
 COVER_THAT_GAPES_UNDER_PRESSURE = LinkGroup(
     id="cover_that_gapes_under_pressure",
     station=Station.PUMP,
-    says="A thin, warped or slack cover opens as pressure rises: the relief setting is never reached.",
+    says=(
+        "A thin, warped or loose cover opens as pressure rises: the relief setting is never "
+        "reached."
+    ),
     note=(
-        "The same gap may draw air on the inlet side. A thin or flexing cover with gaps at its "
-        "joint is reason enough to renew it."
+        "The same gap may draw air on the inlet side. Renew a thin or flexing cover with gaps at "
+        "its joint."
     ),
     parent=PUMP_COVER_LOOSE,
     effects={
@@ -165,10 +170,10 @@ PUMP_DEBRIS_LOCK = Cause(
     id="pump_debris_lock",
     station=Station.PUMP,
     says="hard piece jammed between the pump's gears",
-    mechanism="the pump stops and its drive shears, or it turns by fits and starts: often sudden zero",
+    mechanism="the pump stops and its drive shears, or it turns in jerks: often sudden zero",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP, raced_or_heeled=UP),
-    remedy="strip and renew the pump, renew its drive, find where the piece came from",
+    remedy="strip and renew the pump, renew its drive, find out where the piece came from",
     source=sources.JOBBER_OIL_PUMPS,
     follows="a broken pump drive, then the bearings",
     also=("oil pump jammed", "pump locked up", "something in the oil pump", "seized oil pump"),
@@ -176,8 +181,11 @@ PUMP_DEBRIS_LOCK = Cause(
 PIECE_BETWEEN_THE_GEARS = LinkGroup(
     id="piece_between_the_gears",
     station=Station.PUMP,
-    says="A hard piece between the gears jams the pump and, as a rule, shears its drive.",
-    note="Misleads when the piece came from a wreck already under way: then it followed, not led.",
+    says="A hard piece between the gears jams the pump and usually shears its drive.",
+    note=(
+        "Misleads when the piece came from an engine already failing: then it is a result, not "
+        "the cause."
+    ),
     parent=PUMP_DEBRIS_LOCK,
     effects={
         conditions.PUMP_NOT_TURNING: (MOSTLY, sources.JOBBER_OIL_PUMPS),
@@ -222,7 +230,7 @@ PUMP_MOUNT_LEAK = Cause(
     mechanism="oil under pressure escapes into the sump: low at every speed, worst at hot idle",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP),
-    remedy="dress both faces; fit the gasket, or none, as the maker says; bolts not bottoming",
+    remedy="dress both faces; fit a gasket or none, as the maker says; check that no bolt bottoms",
     source=sources.ARMY_TM_347_CHART_1973,
     follows="blown gasket and a sudden fall",
     also=("oil pump gasket blown", "leak between pump and block", "pump bolts loose"),
@@ -230,7 +238,7 @@ PUMP_MOUNT_LEAK = Cause(
 OIL_ESCAPES_BETWEEN_PUMP_AND_BLOCK = LinkGroup(
     id="oil_escapes_between_pump_and_block",
     station=Station.PUMP,
-    says="A leak between pump and block pours oil back into the sump, and nothing shows outside.",
+    says="A leak between pump and block pours oil back into the sump; nothing shows outside.",
     parent=PUMP_MOUNT_LEAK,
     effects={
         conditions.OPEN_LEAK_INSIDE: (ALWAYS, sources.DIESEL_WORKSHOP_2015),
@@ -264,10 +272,13 @@ PUMP_GASKET_WRONG = Cause(
     id="pump_gasket_wrong",
     station=Station.PUMP,
     says="pump gasket upside down, wrong, or one too many",
-    mechanism="a port is half covered, or the gears get too much end room: low or none from the start",
+    mechanism=(
+        "a port is half covered, or the gears get too much end clearance: low or no pressure "
+        "from the start"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
-    remedy="lay the right gasket on both faces and see every port open through it",
+    remedy="lay the right gasket on both faces and check that every port is open through it",
     source=sources.OVERHAUL_MANUAL_5_101,
     follows="a dry first start",
     also=("oil pump gasket on wrong", "gasket covers the hole", "gasket blocking oil passage"),
@@ -275,7 +286,10 @@ PUMP_GASKET_WRONG = Cause(
 PORT_COVERED_OR_GEARS_LIFTED = LinkGroup(
     id="port_covered_or_gears_lifted",
     station=Station.PUMP,
-    says="A gasket that masks a port, or one too many under the cover: low or none since it went in.",
+    says=(
+        "A gasket that masks a port, or an extra one under the cover: low or no pressure since "
+        "it was fitted."
+    ),
     parent=PUMP_GASKET_WRONG,
     effects={
         conditions.DELIVERY_REDUCED: (MOSTLY, COMMON_PRACTICE),

@@ -25,7 +25,7 @@ PUMP_DRIVE_BROKEN = Cause(
     id="pump_drive_broken",
     station=Station.PUMP,
     says="pump drive broken: shaft, tang, coupling, pin, gear or chain",
-    mechanism="the pump stops at once: sudden zero, and what shares its drive may stop too",
+    mechanism="the pump stops at once: sudden zero; whatever shares its drive may stop too",
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="renew the drive and find what jammed or overloaded it",
@@ -41,7 +41,7 @@ PUMP_DRIVE_BROKEN = Cause(
 DRIVE_THAT_SKIPS_BEFORE_IT_LETS_GO = LinkGroup(
     id="drive_that_skips_before_it_lets_go",
     station=Station.PUMP,
-    says="A drive often skips and sheds filings before it lets go.",
+    says="A drive often slips and sheds filings before it breaks.",
     parent=PUMP_DRIVE_BROKEN,
     effects={
         conditions.PUMP_DRIVE_ERRATIC: (SOMETIMES, idea_from(sources.WORN_GEAR_THREAD)),
@@ -52,10 +52,10 @@ DRIVE_THAT_SKIPS_BEFORE_IT_LETS_GO = LinkGroup(
 PUMP_STOPS_AT_ONCE = LinkGroup(
     id="pump_stops_at_once",
     station=Station.PUMP,
-    says="A drive that breaks stops the pump at once: from good pressure to nothing in seconds.",
+    says="A broken drive stops the pump at once: from good pressure to none in seconds.",
     note=(
-        "What shares the drive (ignition, tachometer) may stop with it. A drive seldom breaks for "
-        "nothing: look for what jammed the pump."
+        "Whatever shares the drive (ignition, tachometer) may stop with it. A drive seldom "
+        "breaks without a reason: look for what jammed the pump."
     ),
     parent=PUMP_DRIVE_BROKEN,
     effects={
@@ -89,7 +89,7 @@ PUMP_DRIVE_SLIP = Cause(
     id="pump_drive_slip",
     station=Station.PUMP,
     says="pump drive worn or rounded so that it slips or lags",
-    mechanism="delivery comes and goes with the drive: intermittent falls or a late build-up",
+    mechanism="the pump slips with its drive: pressure drops now and then, or builds up late",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="fit a new shaft with a steel collar, and the worn gears with it",
@@ -100,8 +100,11 @@ PUMP_DRIVE_SLIP = Cause(
 DRIVE_THAT_SLIPS_OR_LAGS = LinkGroup(
     id="drive_that_slips_or_lags",
     station=Station.PUMP,
-    says="A rounded shaft or worn drive gear slips: pressure comes and goes, the spark scatters.",
-    note="Misleads when the distributor alone is worn and turns no pump.",
+    says=(
+        "A rounded shaft or worn drive gear slips: pressure comes and goes, ignition timing "
+        "scatters."
+    ),
+    note="Misleads when only the distributor is worn and it does not drive the pump.",
     parent=PUMP_DRIVE_SLIP,
     effects={
         conditions.PUMP_DRIVE_ERRATIC: (ALWAYS, sources.PUMP_MAKER_SHAFTS_SCREENS),
@@ -134,10 +137,10 @@ PUMP_DRIVE_BIND = Cause(
     id="pump_drive_bind",
     station=Station.PUMP,
     says="pump drive binds: shaft too long, bottomed or out of line",
-    mechanism="gears and cover are pushed hard and wear fast; the pressure wanders",
+    mechanism="gears and cover are pushed together and wear fast; the pressure wanders",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
-    remedy="fit the right shaft and set the end float with the pump bolted up",
+    remedy="fit the right shaft; set the end float with the pump bolted up",
     source=sources.BLOG_SHAFT_BOUND_2009,
     follows="a failed drive gear and a worn pump cover",
     also=("oil pump shaft too long", "distributor bottoming", "distributor won't drop in"),
@@ -145,8 +148,10 @@ PUMP_DRIVE_BIND = Cause(
 DRIVE_WITHOUT_END_FLOAT = LinkGroup(
     id="drive_without_end_float",
     station=Station.PUMP,
-    says="A drive without end float binds: it eats its gear and pushes the pump into its cover.",
-    note="A shaft too long or a distributor that will not seat by hand shows it.",
+    says=(
+        "A drive without end float binds: it wears out its gear and pushes the pump into its cover."
+    ),
+    note="Look for a shaft that is too long, or a distributor that will not seat by hand.",
     parent=PUMP_DRIVE_BIND,
     effects={
         conditions.PUMP_DRIVE_ERRATIC: (MOSTLY, sources.BLOG_SHAFT_BOUND_2009),

@@ -31,7 +31,7 @@ PUMP_NOT_PRIMED = Cause(
     id="pump_not_primed",
     station=Station.PUMP,
     says="pump dry: never primed after work or storage",
-    mechanism="dry clearances do not draw: no pressure for many seconds, sometimes never",
+    mechanism="a dry pump cannot draw oil: no pressure for many seconds, sometimes never",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, stood_long=STRONG_UP),
     remedy="prime the pump and the galleries before another start",
@@ -42,7 +42,7 @@ PUMP_NOT_PRIMED = Cause(
 OPENING_A_PUMP_LOSES_ITS_PRIME = LinkGroup(
     id="opening_a_pump_loses_its_prime",
     station=Station.PUMP,
-    says="A pump that was renewed or opened has lost its prime, and with it sometimes everything.",
+    says="A pump that was renewed or opened has lost its prime and may not draw oil at all.",
     parent=PUMP_NOT_PRIMED,
     effects={
         behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, sources.PUMP_INSTALLATION_1983),
@@ -55,7 +55,7 @@ PUMP_WRONG_PART = Cause(
     id="pump_wrong_part",
     station=Station.PUMP,
     says="wrong pump: capacity, rotation, height or drive ratio",
-    mechanism="a steady wrong pressure since the day it was fitted",
+    mechanism="a steady, wrong pressure since the day it was fitted",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="fit the pump listed for this engine and this sump",
@@ -66,7 +66,10 @@ PUMP_WRONG_PART = Cause(
 PUMP_MEANT_FOR_ANOTHER_ENGINE = LinkGroup(
     id="pump_meant_for_another_engine",
     station=Station.PUMP,
-    says="A pump of the wrong size, height, rotation or ratio is wrong steadily from its first day.",
+    says=(
+        "A pump of the wrong size, height, rotation or ratio gives a steady, wrong pressure from "
+        "the first day."
+    ),
     parent=PUMP_WRONG_PART,
     effects={
         conditions.DELIVERY_REDUCED: (MOSTLY, sources.OVERHAUL_MANUAL_5_101),
@@ -83,19 +86,21 @@ PUMP_MEANT_FOR_ANOTHER_ENGINE = LinkGroup(
 PUMP_ROTOR_REVERSED = Cause(
     id="pump_rotor_reversed",
     station=Station.PUMP,
-    says="pump rotor fitted the wrong way round or out of its marks",
+    says="pump rotor fitted the wrong way round or off its marks",
     mechanism="the pump delivers about half: low from its first start",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
-    remedy="put the rotors back with chamfer and marks as the drawing shows",
+    remedy="refit the rotors with chamfer and marks as in the drawing",
     source=sources.DIESEL_CASE_NOTE,
-    follows="bearings run short from the first start",
+    follows="bearings short of oil from the first start",
     also=("rotor upside down", "oil pump rotor in backwards", "outer rotor reversed"),
 )
 ROTOR_TURNED_OVER = LinkGroup(
     id="rotor_turned_over",
     station=Station.PUMP,
-    says="An outer rotor put in the wrong way round costs about half the flow from the first start.",
+    says=(
+        "An outer rotor fitted the wrong way round costs about half the flow from the first start."
+    ),
     parent=PUMP_ROTOR_REVERSED,
     effects={
         conditions.DELIVERY_REDUCED: (ALWAYS, sources.DIESEL_CASE_NOTE),
@@ -113,13 +118,15 @@ ROTOR_TURNED_OVER = LinkGroup(
 PUMP_CAVITATION = Cause(
     id="pump_cavitation",
     station=Station.PUMP,
-    says="pump's inlet too small for it: thin tube, big pump, high revs",
-    mechanism="the pump cannot fill: pressure climbs, then falls as revs rise; more oil does not help",
+    says="pump inlet too small: thin tube, big pump, high revs",
+    mechanism=(
+        "the pump cannot fill: pressure climbs, then falls as revs rise; more oil does not help"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
-    remedy="larger inlet, a standard pump, thinner oil for the cold",
+    remedy="fit a larger inlet or a standard pump, or use thinner oil in the cold",
     source=sources.PUMP_CAVITATION_ANSWER,
-    follows="eroded gears and their debris",
+    follows="eroded gears, and debris from them",
     also=("pump cavitation", "pump cavitating", "pump starving at high rpm"),
 )
 
@@ -127,18 +134,23 @@ PUMP_OVERSIZED = Cause(
     id="pump_oversized",
     station=Station.PUMP,
     says="high-volume pump or stiff spring on an ordinary engine",
-    mechanism="the pressure is fine, but drive gear and oil are overworked and the inlet runs short",
+    mechanism=(
+        "the pressure is fine, but drive gear and oil are overloaded and the inlet cannot keep up"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="go back to a standard pump and spring",
     source=sources.ENGINE_BUILDER_2010,
-    follows="a worn drive gear; oil churned hot over the relief valve",
+    follows="a worn drive gear; oil overheated at the relief valve",
     also=("high volume oil pump", "HV pump", "big oil pump fitted"),
 )
 MORE_PUMP_THAN_THE_ENGINE_NEEDS = LinkGroup(
     id="more_pump_than_the_engine_needs",
     station=Station.PUMP,
-    says="A high-volume pump on an ordinary engine loads its drive, heats the oil, starves its inlet.",
+    says=(
+        "A high-volume pump on an ordinary engine overloads its drive, heats the oil and outruns "
+        "its inlet."
+    ),
     parent=PUMP_OVERSIZED,
     effects={
         findings.HIGH_VOLUME_PUMP_FITTED: (ALWAYS, COMMON_PRACTICE),
@@ -162,7 +174,7 @@ PUMP_BODY_CRACKED = Cause(
     mechanism="oil under pressure escapes into the sump, suddenly if the casting lets go",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, stood_long=UP),
-    remedy="renew the pump; look for over-tightening, frost or a jammed relief valve",
+    remedy="renew the pump; look for over-tightening, frost damage or a jammed relief valve",
     source=sources.PUMP_INSPECTION_2006,
     follows="total loss of pressure",
     also=("cracked oil pump", "oil pump housing broken", "pump burst"),
@@ -170,7 +182,7 @@ PUMP_BODY_CRACKED = Cause(
 CASTING_GIVES_WAY = LinkGroup(
     id="casting_gives_way",
     station=Station.PUMP,
-    says="A cracked or burst pump casting lets its pressure straight into the sump.",
+    says="A cracked or burst pump casting spills its pressure into the sump.",
     parent=PUMP_BODY_CRACKED,
     effects={
         conditions.OPEN_LEAK_INSIDE: (MOSTLY, COMMON_PRACTICE),
@@ -200,7 +212,9 @@ SCAVENGE_FAILURE = Cause(
     mechanism="the crankcase fills and the tank empties: flicker first, then a fall",
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
-    remedy="restore the scavenge stage and its drive; check the tank level running",
+    remedy=(
+        "put the scavenge stage and its drive right; check the tank level with the engine running"
+    ),
     source=sources.OIL_AERATION_ARTICLE,
     follows="starved bearings",
     also=("scavenge pump not working", "dry sump belt off", "tank runs empty"),
@@ -208,7 +222,7 @@ SCAVENGE_FAILURE = Cause(
 TANK_RUNS_EMPTY = LinkGroup(
     id="tank_runs_empty",
     station=Station.PUMP,
-    says="A scavenge stage that stops returning oil empties the tank: flicker first, then a fall.",
+    says="If a scavenge stage stops returning oil, the tank empties: flicker first, then a fall.",
     parent=SCAVENGE_FAILURE,
     effects={
         conditions.OIL_SHORT: (MOSTLY, sources.OIL_AERATION_ARTICLE),
@@ -227,8 +241,8 @@ TANK_RUNS_EMPTY = LinkGroup(
 PUMP_IDLER_PIN_MIGRATED = Cause(
     id="pump_idler_pin_migrated",
     station=Station.PUMP,
-    says="pump's pressed-in idler pin has walked out of its bore",
-    mechanism="the idler gear tilts, scores the body and slips oil, or jams the pump",
+    says="the pump's pressed-in idler pin has walked out of its bore",
+    mechanism="the idler gear tilts, scores the body and leaks oil back, or jams the pump",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="renew the pump; never peen a loose pin back",
@@ -239,7 +253,9 @@ PUMP_IDLER_PIN_MIGRATED = Cause(
 PIN_OUT_OF_ITS_BORE = LinkGroup(
     id="pin_out_of_its_bore",
     station=Station.PUMP,
-    says="An idler pin that walks out lets its gear tilt and score, slip oil, or jam the pump.",
+    says=(
+        "An idler pin that walks out lets its gear tilt, score the body and leak, or jam the pump."
+    ),
     parent=PUMP_IDLER_PIN_MIGRATED,
     effects={
         conditions.PUMP_SLIP: (OFTEN, COMMON_PRACTICE),

@@ -42,7 +42,10 @@ PUMP_COVER_LEAKS = Fault(
         quantities.PUMP_END_CLEARANCE,
         quantities.PUMP_COVER_HOLLOW,
     ),
-    decides="look at the marks: fine rings all round are wear by the gears; single scores across them are grit or metal that went through",
+    decides=(
+        "look at the marks: fine rings all round are gear wear; single scores across them are "
+        "grit or metal that went through"
+    ),
     decided_by=(
         findings_wear.PUMP_SCORED_SEEN,
         findings_wear.GEARS_WORN_OUT,
@@ -91,7 +94,10 @@ PUMP_SCORED_BY_DEBRIS = Fault(
     source=sources.JOBBER_OIL_PUMPS,
     states=(conditions.PUMP_SCORED,),
     damage=True,
-    decides="sort it by magnet and glass: steel is pump, gear or drive; copper, grey or soft bright metal is bearing; sand, swarf or sealer is the workshop",
+    decides=(
+        "sort it with magnet and magnifier: steel comes from pump, gears or drive; copper, grey "
+        "or soft bright metal from bearings; sand, swarf or sealer from the workshop"
+    ),
     decided_by=(
         debris_findings.MAGNETIC_METAL,
         debris_findings.COPPER_FLAKES,

@@ -9,7 +9,7 @@ from knowledge.stations.pump import causes_drive, findings_priming
 DRILL_TAKES_THE_PLACE_OF_THE_DRIVE = InhibitorGroup(
     id="drill_takes_the_place_of_the_drive",
     station=Station.PUMP,
-    says="A drill turns the pump itself: where it brings no pressure, the drive is not the fault.",
+    says="A drill turns the pump itself: if that brings no pressure, the drive is not the fault.",
     note="Misleads when the drive broke because the pump is locked.",
     child=findings_priming.DRILL_GIVES_NONE,
     inhibited_by={

@@ -28,7 +28,7 @@ from knowledge.stations.topend import causes as topend_causes
 DRIVE_IN_PIECES = LinkGroup(
     id="drive_in_pieces",
     station=Station.PUMP,
-    says="A drive found in pieces stopped the pump; ask what jammed it.",
+    says="A drive in pieces stopped the pump; find out what jammed it.",
     child=findings_drive.DRIVE_FOUND_FAILED,
     origins={
         causes_drive.PUMP_DRIVE_BROKEN: (MOSTLY, COMMON_PRACTICE),
@@ -44,7 +44,7 @@ DRIVE_IN_PIECES = LinkGroup(
 PUMP_PAST_USE = LinkGroup(
     id="pump_past_use",
     station=Station.PUMP,
-    says="A pump found failed is a root cause only if nothing else ground it up.",
+    says="A failed pump is the root cause only if nothing else destroyed it.",
     child=findings_wear.PUMP_FOUND_FAILED,
     origins={
         causes.PUMP_GEAR_WEAR: (OFTEN, sources.ARMY_TM_347_CHART_1973),
@@ -61,7 +61,10 @@ PUMP_PAST_USE = LinkGroup(
 BROKEN_OUT_OF_THE_PUMP = LinkGroup(
     id="broken_out_of_the_pump",
     station=Station.PUMP,
-    says="What breaks out through the pump's cover came loose inside it: a pin, a gear, a jammed piece.",
+    says=(
+        "Whatever breaks out through the pump cover came loose inside: a pin, a gear, a jammed "
+        "piece."
+    ),
     child=findings_wear.PIECE_THROUGH_PUMP_COVER,
     origins={
         causes_fitted.PUMP_IDLER_PIN_MIGRATED: (OFTEN, JUDGEMENT),
@@ -76,7 +79,7 @@ BROKEN_OUT_OF_THE_PUMP = LinkGroup(
 THERE_WHEN_STOPPED_GONE_WHEN_STARTED = LinkGroup(
     id="there_when_stopped_gone_when_started",
     station=Station.PUMP,
-    says="There when stopped, gone at the next start: drive, prime or a valve that stayed open.",
+    says="Pressure when stopped, none at the next start: drive, prime or a valve that stayed open.",
     child=findings_drive.GONE_AT_THE_NEXT_START,
     origins={
         conditions.PUMP_NOT_TURNING: (SOMETIMES, JUDGEMENT),
@@ -91,7 +94,7 @@ THERE_WHEN_STOPPED_GONE_WHEN_STARTED = LinkGroup(
 AFTER_REVVING_TO_THE_LIMIT = LinkGroup(
     id="after_revving_to_the_limit",
     station=Station.PUMP,
-    says="Trouble straight after revving to the limit: castings, drives and bearings give way there.",
+    says="Trouble straight after hard revving: castings, drives and bearings fail then.",
     child=findings_drive.BEGAN_AFTER_REVVING_HARD,
     origins={
         causes_fitted.PUMP_BODY_CRACKED: (SOMETIMES, JUDGEMENT),
@@ -108,7 +111,7 @@ AFTER_REVVING_TO_THE_LIMIT = LinkGroup(
 ONE_STEP_DOWN = LinkGroup(
     id="one_step_down",
     station=Station.PUMP,
-    says="One step down that stays: something let go, lodged or broke contact at that moment.",
+    says="One step down that stays: something broke, lodged or lost contact at that moment.",
     child=findings_drive.STEPPED_DOWN_AND_STAYED,
     origins={
         relief_causes.RELIEF_DEBRIS: (SOMETIMES, JUDGEMENT),
@@ -124,7 +127,7 @@ ONE_STEP_DOWN = LinkGroup(
 FEEL_OF_A_WORN_PUMP = LinkGroup(
     id="feel_of_a_worn_pump",
     station=Station.PUMP,
-    says="A worn pump may turn roughly; a cavitating one pits what its foam reaches.",
+    says="A worn pump may turn roughly; cavitation pits the metal its bubbles touch.",
     links=(
         *effects_of(
             causes.PUMP_GEAR_WEAR,
@@ -148,7 +151,7 @@ FEEL_OF_A_WORN_PUMP = LinkGroup(
 PUMP_STANDS_WHILE_ENGINE_TURNS = LinkGroup(
     id="pump_stands_while_engine_turns",
     station=Station.PUMP,
-    says="A pump that is not turned moves no oil when cranked, and priming it does not help.",
+    says="A pump that is not driven moves no oil when cranked, and priming does not help.",
     parent=conditions.PUMP_NOT_TURNING,
     effects={
         findings_drive.PUMP_SEEN_STANDING: (MOSTLY, COMMON_PRACTICE),
@@ -165,7 +168,7 @@ PUMP_STANDS_WHILE_ENGINE_TURNS = LinkGroup(
 PUMP_LEFT_DRY = LinkGroup(
     id="pump_left_dry",
     station=Station.PUMP,
-    says="A pump left dry after work, storage or an oil change does not draw until it is wetted.",
+    says="A pump left dry after work, storage or an oil change does not draw until you wet it.",
     links=(
         *effects_of(
             causes_fitted.PUMP_NOT_PRIMED,
@@ -198,8 +201,8 @@ PUMP_LEFT_DRY = LinkGroup(
 WHINE_AND_FALLING_PRESSURE_WITH_REVS = LinkGroup(
     id="whine_and_falling_pressure_with_revs",
     station=Station.PUMP,
-    says="A pump that cannot fill whines, and its pressure falls as the revs go on rising.",
-    note="Misleads when a part-blocked screen throttles a sound inlet: look there first.",
+    says="A pump that cannot fill whines, and its pressure falls as the revs keep rising.",
+    note="Misleads when a partly blocked screen throttles a sound inlet: look there first.",
     links=(
         *effects_of(
             causes_fitted.PUMP_CAVITATION,

@@ -18,8 +18,11 @@ from knowledge.stations.pump import (
 LITTLE_PRESSURE_BY_DRILL = LinkGroup(
     id="little_pressure_by_drill",
     station=Station.PUMP,
-    says="Little pressure by drill: oil runs away inside, past the valve, or back through the pump.",
-    note="The drive is cleared by this test; worn bearings alone pass it with cold oil.",
+    says=(
+        "Little pressure with the drill: oil escapes inside the engine, past the relief valve or "
+        "back through the pump."
+    ),
+    note="This test clears the drive; worn bearings alone can pass it with cold oil.",
     child=findings_priming.DRILL_GIVES_LITTLE,
     origins={
         conditions.OPEN_LEAK_INSIDE: (MOSTLY, PHYSICS),
@@ -37,7 +40,10 @@ LITTLE_PRESSURE_BY_DRILL = LinkGroup(
 NO_PRESSURE_BY_DRILL = LinkGroup(
     id="no_pressure_by_drill",
     station=Station.PUMP,
-    says="No pressure by drill: the pump is dry, draws air, or its oil leaves by an open way.",
+    says=(
+        "No pressure with the drill: the pump is dry or draws air, or its oil escapes through an "
+        "open passage."
+    ),
     child=findings_priming.DRILL_GIVES_NONE,
     origins={
         conditions.PUMP_DRY: (OFTEN, COMMON_PRACTICE),
@@ -51,7 +57,7 @@ NO_PRESSURE_BY_DRILL = LinkGroup(
 NOTHING_COMES_WHEN_CRANKED = LinkGroup(
     id="nothing_comes_when_cranked",
     station=Station.PUMP,
-    says="No oil when cranked, though the pump turns: it has none to draw, or cannot draw it.",
+    says="No oil when cranked although the pump turns: it has none to draw, or cannot draw it.",
     child=findings_priming.NO_OIL_WHEN_CRANKED,
     origins={
         conditions.SUCTION_THROTTLED: (SELDOM, JUDGEMENT),
@@ -68,7 +74,7 @@ NOTHING_COMES_WHEN_CRANKED = LinkGroup(
 WHINE_FROM_THE_PUMP = LinkGroup(
     id="whine_from_the_pump",
     station=Station.PUMP,
-    says="A pump that whines is short of oil at its inlet: throttled, drawing air, or fed thick oil.",
+    says="A pump that whines is short of oil at its inlet: a restriction, air, or thick oil.",
     child=findings.PUMP_NOISE,
     origins={
         conditions.SUCTION_THROTTLED: (SOMETIMES, idea_from(sources.PUMP_CAVITATION_ANSWER)),
@@ -81,8 +87,11 @@ WHINE_FROM_THE_PUMP = LinkGroup(
 SCORES_WHERE_DEBRIS_WENT_THROUGH = LinkGroup(
     id="scores_where_debris_went_through",
     station=Station.PUMP,
-    says="A scored or jammed pump may be following damage: something else shed what went through it.",
-    note="Misleads when the pump is blamed and renewed and the shedder stays in the engine.",
+    says="A scored or jammed pump may be following damage: metal from elsewhere went through it.",
+    note=(
+        "Misleads when the pump is blamed and renewed while the source of the metal stays in the "
+        "engine."
+    ),
     parent=conditions.PUMP_SCORED,
     effects={
         findings_wear.PUMP_SCORED_SEEN: (ALWAYS, COMMON_PRACTICE),
@@ -103,7 +112,7 @@ SCORES_WHERE_DEBRIS_WENT_THROUGH = LinkGroup(
 FOREIGN_MATTER_IN_THE_PUMP = LinkGroup(
     id="foreign_matter_in_the_pump",
     station=Station.PUMP,
-    says="Pieces and slivers in the pump came from elsewhere: a dirty build or a part that sheds.",
+    says="Pieces and slivers in the pump came from elsewhere: a dirty build or a failing part.",
     links=(
         *effects_of(
             conditions.DIRT_IN_OIL,
@@ -132,7 +141,10 @@ FOREIGN_MATTER_IN_THE_PUMP = LinkGroup(
 PUMP_OVERLOADED_BY_PRESSURE = LinkGroup(
     id="pump_overloaded_by_pressure",
     station=Station.PUMP,
-    says="Pressure far too high, or oil far too thick, wears drive gears, twists shafts, bursts pumps.",
+    says=(
+        "Pressure far too high, or oil far too thick, wears drive gears, twists shafts and "
+        "bursts pumps."
+    ),
     links=(
         *effects_of(
             conditions.PRESSURE_HIGH,
@@ -161,7 +173,7 @@ PUMP_OVERLOADED_BY_PRESSURE = LinkGroup(
 PUMP_BROKEN_IN_A_WRECK = LinkGroup(
     id="pump_broken_in_a_wreck",
     station=Station.PUMP,
-    says="In an engine that threw a part, pump, chain or drive may have been broken last, not first.",
+    says="If an engine threw a part, its pump, chain or drive may have broken last, not first.",
     parent=conditions.ENGINE_FAILED,
     effects={
         findings_drive.PUMP_HOUSING_BURST: (RARELY, COMMON_PRACTICE),

@@ -9,7 +9,7 @@ from knowledge.stations.pump import causes, causes_drive, causes_fitted, finding
 GEAR_TURNS_ON_ITS_SHAFT = LinkGroup(
     id="gear_turns_on_its_shaft",
     station=Station.PUMP,
-    says="A gear that turns on its shaft drives the pump now and then, at last not at all.",
+    says="A gear that slips on its shaft drives the pump only now and then, in the end not at all.",
     child=findings_sights.GEAR_SLIPS_ON_SHAFT,
     origins={
         causes_drive.PUMP_DRIVE_SLIP: (OFTEN, COMMON_PRACTICE),
@@ -34,7 +34,7 @@ WORN_FLATS = LinkGroup(
 SCAVENGE_STAGE_STOPPED = LinkGroup(
     id="scavenge_stage_stopped",
     station=Station.PUMP,
-    says="A scavenge stage that stands leaves the oil in the crankcase and the tank empty.",
+    says="If a scavenge stage stops, oil stays in the crankcase and the tank runs empty.",
     child=findings_sights.SCAVENGE_PUMP_JAMMED,
     origins={
         causes_fitted.SCAVENGE_FAILURE: (OFTEN, COMMON_PRACTICE),

@@ -28,8 +28,10 @@ OIL_PUMP = Part(
     says="oil pump listed for this engine and sump, of standard volume",
     quantity="1",
     source=idea_from(sources.ENGINE_BUILDERS_2020),
-    measure_first="the old pump's end and side clearance first; rotation, gear length, height, "
-    "mount, drive slot or hex, pickup bore against the list; open and measure the new one too",
+    measure_first=(
+        "end and side clearance of the old pump; rotation, gear length, height, mount, drive "
+        "slot or hex, pickup bore, compared with the list; open and measure the new one too"
+    ),
     for_causes=(*_NEW_PUMP, causes.PUMP_DEBRIS_LOCK),
     also=("new oil pump",),
 )
@@ -54,7 +56,7 @@ PUMP_COVER_GASKET = Part(
     says="pump cover gasket of the right thickness, where one is fitted",
     quantity="1",
     source=COMMON_PRACTICE,
-    measure_first="thickness of the old one: it sets the gears' end clearance",
+    measure_first="thickness of the old one: it sets the end clearance of the gears",
     for_causes=(
         causes_fitted.PUMP_ROTOR_REVERSED,
         causes.PUMP_COVER_SCORED,
@@ -68,7 +70,9 @@ PUMP_MOUNT_GASKET = Part(
     says="pump mount gasket or ring where one is fitted",
     quantity="1, and 1 to spare",
     source=idea_from(sources.OVERHAUL_MANUAL_5_101),
-    measure_first="laid on both faces: every port open through it; whether the maker fits any",
+    measure_first=(
+        "lay it on both faces: every port open through it; check whether the maker fits any"
+    ),
     for_causes=(
         *_NEW_PUMP,
         causes.PUMP_DEBRIS_LOCK,
@@ -79,7 +83,7 @@ PUMP_MOUNT_GASKET = Part(
 )
 PUMP_BOLTS = Part(
     id="pump_bolts",
-    says="new pump bolts where the manual calls for once-only bolts",
+    says="new pump bolts, if the manual says single-use",
     quantity="by the count",
     source=COMMON_PRACTICE,
     measure_first="thread and length: none may bottom",
@@ -89,7 +93,7 @@ PUMP_BOLTS = Part(
 PUMP_DRIVE_SHAFT = Part(
     id="pump_drive_shaft",
     says="new pump drive shaft with a steel collar",
-    quantity="1, and with every new pump",
+    quantity="1 with every new pump",
     source=sources.PUMP_MAKER_SHAFTS_SCREENS,
     measure_first="length, drive slot or hex at both ends and how far each engages, free end play "
     "with the pump bolted up",
@@ -99,7 +103,7 @@ PUMP_DRIVE_SHAFT = Part(
 )
 DISTRIBUTOR_GEAR = Part(
     id="distributor_gear",
-    says="distributor drive gear of the material the camshaft calls for, with its pin",
+    says="distributor drive gear of the material the camshaft needs, with its pin",
     quantity="1",
     source=sources.DRIVE_SHAFT_EARS_THREAD,
     measure_first="shaft diameter, teeth and their wear, camshaft material, end play",

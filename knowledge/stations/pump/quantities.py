@@ -83,7 +83,7 @@ DIESEL = (features.DIESEL,)
 # Each of these figures was printed for single engines; another's own figure goes before it.
 MOST_END_CLEARANCE = Limit(
     id="pump_end_clearance",
-    says="most end clearance of the pump's gears or rotors",
+    says="greatest end clearance of the pump's gears or rotors",
     quantities=(PUMP_END_CLEARANCE,),
     side=Side.MOST,
     typical=0.006 * INCH,
@@ -133,7 +133,7 @@ MOST_END_CLEARANCE = Limit(
 )
 MOST_SIDE_CLEARANCE = Limit(
     id="pump_side_clearance",
-    says="most clearance gear or outer rotor to body",
+    says="greatest clearance of gear or outer rotor to body",
     quantities=(PUMP_SIDE_CLEARANCE,),
     side=Side.MOST,
     typical=0.005 * INCH,
@@ -176,7 +176,7 @@ MOST_SIDE_CLEARANCE = Limit(
 )
 MOST_ROTOR_TIP_CLEARANCE = Limit(
     id="rotor_tip_clearance",
-    says="most clearance between the rotor tips",
+    says="greatest clearance between the rotor tips",
     quantities=(ROTOR_TIP_CLEARANCE,),
     side=Side.MOST,
     typical=0.15 * MM,
@@ -199,7 +199,7 @@ USUAL_COVER_TORQUE = Limit(
 )
 MOST_COVER_HOLLOW = Limit(
     id="cover_flatness",
-    says="most hollow or groove in the pump cover",
+    says="deepest hollow or groove in the pump cover",
     quantities=(PUMP_COVER_HOLLOW,),
     side=Side.MOST,
     typical=0.001 * INCH,
@@ -222,7 +222,7 @@ MOST_COVER_HOLLOW = Limit(
 )
 MOST_BACKLASH = Limit(
     id="pump_backlash",
-    says="most backlash of the pump gears",
+    says="greatest backlash of the pump gears",
     quantities=(PUMP_BACKLASH,),
     side=Side.MOST,
     typical=0.028 * INCH,
@@ -252,7 +252,7 @@ MOST_BACKLASH = Limit(
 )
 MOST_BUSH_CLEARANCE = Limit(
     id="pump_bush_clearance",
-    says="most clearance of the pump shaft in its bush",
+    says="greatest clearance of the pump shaft in its bush",
     quantities=(PUMP_BUSH_CLEARANCE,),
     side=Side.MOST,
     typical=0.0055 * INCH,
@@ -266,7 +266,7 @@ MOST_BUSH_CLEARANCE = Limit(
 # engines and large diesels.
 PUMP_DISPLACEMENT = Quantity(
     id="pump_displacement",
-    says="pump displacement a turn of the pump",
+    says="pump displacement per turn of the pump",
     short="pump displacement",
     dimension="volume",
     plausible=(0.5 * CC, 500 * CC),
@@ -275,14 +275,14 @@ PUMP_DISPLACEMENT = Quantity(
 )
 PUMP_DRIVE_RATIO = Quantity(
     id="pump_drive_ratio",
-    says="pump turns for each crank turn",
+    says="pump turns per crankshaft turn",
     dimension="count",
     plausible=(0.01, 1.5),
     source=JUDGEMENT,
 )
 PUMP_GEAR_DIAMETER = Quantity(
     id="pump_gear_diameter",
-    says="pump gear diameter over the teeth",
+    says="pump gear outside diameter",
     dimension="length",
     plausible=SIZE,
     source=JUDGEMENT,

@@ -13,7 +13,7 @@ PUMP_COVER = UsedPart(
         FateRule(
             fate=Fate.RENEW,
             when=(findings_wear.PIECE_THROUGH_PUMP_COVER, findings_wear.PUMP_CASTING_CRACKED),
-            how="renew the pump: a broken or cracked casting is not mended",
+            how="renew the pump: do not repair a broken or cracked casting",
             source=COMMON_PRACTICE,
         ),
         FateRule(
@@ -23,12 +23,14 @@ PUMP_COVER = UsedPart(
                 findings_bench.COVER_WARPED,
                 findings_wear.PUMP_SCORED_SEEN,
             ),
-            how="lap it flat on plate glass; renew it where a nail still catches, or it gets thin",
+            how=(
+                "lap it flat on plate glass; renew it if a fingernail still catches or it gets thin"
+            ),
             source=COMMON_PRACTICE,
         ),
     ),
-    look="straight edge and feeler across the cover, a nail across the gear marks",
-    reuse="wash, screws locked, end clearance measured with it on",
+    look="straightedge and feeler across the cover, a fingernail across the gear marks",
+    reuse="wash, lock the screws, measure end clearance with it on",
     source=COMMON_PRACTICE,
     sound=(findings_bench.PUMP_FOUND_SOUND,),
 )
@@ -48,7 +50,7 @@ PUMP_GEARS = UsedPart(
                 findings_bench.ROTOR_TIP_WIDE,
                 findings_bench.PIECE_IN_PUMP,
             ),
-            how="renew gears or rotors as a set, or the pump; body and bush measured first",
+            how="renew gears or rotors as a set, or the pump; measure body and bush first",
             source=COMMON_PRACTICE,
         ),
         FateRule(
@@ -58,8 +60,8 @@ PUMP_GEARS = UsedPart(
             source=COMMON_PRACTICE,
         ),
     ),
-    look="end, side and tip clearance, backlash; a hand lens over teeth and bores",
-    reuse="wash, oil, same way round and same teeth in mesh as before",
+    look="end, side and tip clearance, backlash; magnifier over teeth and bores",
+    reuse="wash, oil, refit the same way round with the same teeth in mesh",
     source=COMMON_PRACTICE,
     sound=(findings_bench.PUMP_FOUND_SOUND,),
 )

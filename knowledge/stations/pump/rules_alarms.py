@@ -40,8 +40,10 @@ def pump_not_driven(known: Known) -> Conclusions:
     if known.has(findings_drive.PUMP_SEEN_STANDING) or any(known.has(part) for part in broken):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Pump drive broken or pump standing still, no oil flows: do not start or crank on; "
-            "renew the drive and find what broke it.",
+            (
+                "Pump drive broken or pump standing still, no oil flows: do not start or crank it; renew "
+                "the drive and find what broke it."
+            ),
         )
 
 
@@ -53,12 +55,14 @@ def pump_not_driven(known: Known) -> Conclusions:
     ],
 )
 def shared_drive_stopped(known: Known) -> Conclusions:
-    """What shares the pump's drive has stopped: the pump has most likely stopped too."""
+    """Something on the pump's drive has stopped: the pump has most likely stopped too."""
     if known.has(findings.DRIVE_PARTNER_STOPPED) or known.has(findings.ROTOR_STILL_WHEN_CRANKED):
         yield Alarm(
             Severity.STOP,
-            "A part on the pump's drive stands still, the pump must turn with the engine: "
-            "stop at once, do not restart until the drive has been seen.",
+            (
+                "A part on the pump's drive stands still, the pump must turn with the engine: stop at "
+                "once, do not restart until you have inspected the drive."
+            ),
         )
 
 
@@ -75,7 +79,7 @@ def shared_drive_stopped(known: Known) -> Conclusions:
     ],
 )
 def pump_that_gives_nothing(known: Known) -> Conclusions:
-    """A pump that gives nothing by drill, by cranking or when primed will give nothing running."""
+    """A pump that gives no oil with a drill, cranked or primed gives none when it runs."""
     tries = (findings_priming.DRILL_GIVES_NONE, findings_priming.NO_OIL_WHEN_CRANKED)
     primed_in_vain = TrialMade(trials.PUMP_PRIMED, Result.NO_DIFFERENCE)
     if primed_in_vain in known.trials() or any(known.has(tried) for tried in tries):
@@ -95,12 +99,14 @@ def pump_that_gives_nothing(known: Known) -> Conclusions:
     ],
 )
 def hard_matter_went_through_the_pump(known: Known) -> Conclusions:
-    """Hard pieces in the pump have a home they broke from, and more may be on the way."""
+    """Hard pieces in the pump came from somewhere, and more may follow."""
     if known.has(findings_bench.PIECE_IN_PUMP) or known.has(findings_bench.STEEL_SLIVERS_IN_PUMP):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Metal or a hard piece in the pump, none is allowed: do not run until its origin "
-            "is found and the bearings have been seen.",
+            (
+                "Metal or a hard piece in the pump, none is allowed: do not run until you have found "
+                "where it came from and inspected the bearings."
+            ),
         )
 
 
@@ -110,12 +116,14 @@ def hard_matter_went_through_the_pump(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.TANK_EMPTIES_RUNNING, findings.PUMP_BELT_OFF])],
 )
 def oil_tank_running_dry(known: Known) -> Conclusions:
-    """A tank that runs dry leaves the pressure pump nothing but air."""
+    """If the tank runs dry, the pressure pump gets only air."""
     if known.has(findings.TANK_EMPTIES_RUNNING) or known.has(findings.PUMP_BELT_OFF):
         yield Alarm(
             Severity.STOP,
-            "Oil does not come back to the tank, its level must hold: stop at once, restore "
-            "the scavenge stage and its belt.",
+            (
+                "Oil does not come back to the tank, its level must hold: stop at once, put the scavenge "
+                "stage and its belt right."
+            ),
         )
 
 
@@ -132,7 +140,9 @@ def pressure_from_a_standing_pump(known: Known) -> Conclusions:
     if known.has(findings_drive.PUMP_SEEN_STANDING) and known.lacks(direct_gauge.DIRECT_GAUGE_ZERO):
         yield Contradiction(
             (findings_drive.PUMP_SEEN_STANDING, direct_gauge.DIRECT_GAUGE_ZERO),
-            "The pump is said to stand still, yet a trusted gauge shows pressure: watch the "
-            "pump again while the engine is turned.",
+            (
+                "The pump is recorded as standing still, yet a trusted gauge shows pressure: watch the "
+                "pump again while you turn the engine."
+            ),
             findings_drive.PUMP_SEEN_STANDING,
         )

@@ -26,7 +26,7 @@ rule = rules_of(Station.PUMP)
     non_matches=[example(), example(lacks=[features.DIESEL])],
 )
 def diesel_has_no_rotor_to_watch(known: Known) -> Conclusions:
-    """A diesel has no ignition: no rotor to watch while it is cranked, no spark to scatter."""
+    """A diesel has no ignition: no rotor to watch, no timing mark to strobe."""
     if known.has(features.DIESEL):
         yield is_absent(findings.ROTOR_STILL_WHEN_CRANKED)
         yield is_absent(findings.IGNITION_SCATTERS)
@@ -79,7 +79,7 @@ def pump_by_gear_train_or_chain(known: Known) -> Conclusions:
     ],
 )
 def gear_pump_in_the_sump(known: Known) -> Conclusions:
-    """A pump hung in the sump is mostly of the gear type: few have a rotor to turn over."""
+    """A pump in the sump is mostly of the gear type: few have a rotor that could be reversed."""
     if known.has(features.PUMP_ON_DISTRIBUTOR_SHAFT) or known.has(features.PUMP_ON_SKEW_GEAR):
         yield less_common(causes_fitted.PUMP_ROTOR_REVERSED)
 
@@ -104,7 +104,7 @@ def no_tank_no_scavenge_stage(known: Known) -> Conclusions:
     ],
 )
 def drive_shaft_decades_old(known: Known) -> Conclusions:
-    """A drive shaft decades old, or long stood, is itself a risk: it rounds or breaks."""
+    """A drive shaft that is decades old or stood for long is a risk: it rounds or breaks."""
     if known.has(findings_drive.ORIGINAL_DRIVE_SHAFT) or known.has(history.STOOD_LONG):
         yield more_common(causes_drive.PUMP_DRIVE_BROKEN)
         yield more_common(causes_drive.PUMP_DRIVE_SLIP)
@@ -116,7 +116,7 @@ def drive_shaft_decades_old(known: Known) -> Conclusions:
     non_matches=[example(lacks=[history.EARLIER_BREAKAGE]), example(history.FRESHLY_REBUILT)],
 )
 def pieces_still_about(known: Known) -> Conclusions:
-    """Where a part broke earlier, a piece left behind may still find its way into the pump."""
+    """If a part broke earlier, a piece left behind may still get into the pump."""
     if known.has(history.EARLIER_BREAKAGE):
         yield more_common(causes.PUMP_DEBRIS_LOCK, Shift.STRONG_UP)
         yield more_common(causes_drive.PUMP_DRIVE_BROKEN)
@@ -128,7 +128,7 @@ def pieces_still_about(known: Known) -> Conclusions:
     non_matches=[example(lacks=[history.SUMP_OR_PUMP_SWAPPED]), example(history.HIGH_MILEAGE)],
 )
 def pump_was_changed(known: Known) -> Conclusions:
-    """After a pump swap look for what the swap itself brings: part, gasket, joint, drive, prime."""
+    """After a pump change check what came with it: part, gasket, joint, drive, prime."""
     if known.has(history.SUMP_OR_PUMP_SWAPPED):
         yield more_common(causes_fitted.PUMP_WRONG_PART, Shift.STRONG_UP)
         yield more_common(causes_fitted.PUMP_OVERSIZED, Shift.STRONG_UP)
@@ -145,7 +145,7 @@ def pump_was_changed(known: Known) -> Conclusions:
     non_matches=[example(lacks=[history.STOOD_IN_FROST]), example(history.STOOD_LONG)],
 )
 def frost_in_the_pump(known: Known) -> Conclusions:
-    """Water frozen in the pump, or oil stiff with frost, cracks castings and breaks drives."""
+    """Water frozen in the pump, or oil stiff with cold, cracks castings and breaks drives."""
     if known.has(history.STOOD_IN_FROST):
         yield more_common(causes_fitted.PUMP_BODY_CRACKED)
         yield more_common(causes_drive.PUMP_DRIVE_BROKEN)
@@ -168,7 +168,7 @@ ABOVE_THE_OIL = (
     ],
 )
 def pump_above_the_oil(known: Known) -> Conclusions:
-    """A pump above the oil has to lift its first oil, and loses its prime more easily."""
+    """A pump above the oil has to lift its oil, and loses its prime more easily."""
     if any(known.has(place) for place in ABOVE_THE_OIL):
         yield more_common(causes_fitted.PUMP_NOT_PRIMED)
 
@@ -182,7 +182,7 @@ def pump_above_the_oil(known: Known) -> Conclusions:
     ],
 )
 def pump_above_the_oil_ran_empty(known: Known) -> Conclusions:
-    """A pump above the oil runs empty while oil and filter are off."""
+    """A pump above the oil runs empty while the oil and filter are out."""
     above = any(known.has(place) for place in ABOVE_THE_OIL)
     if above and known.has(history.OIL_JUST_CHANGED):
         yield more_common(causes_fitted.PUMP_NOT_PRIMED)

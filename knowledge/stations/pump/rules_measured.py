@@ -28,7 +28,7 @@ rule = rules_of(Station.PUMP)
     non_matches=[example(measures={findings_bench.PUMP_SIDE_CLEARANCE: 0.003 * INCH})],
 )
 def end_clearance_against_its_limit(known: Known) -> Conclusions:
-    """End clearance over its limit lets oil slip past the gear ends; within it, it does not.
+    """End clearance over its limit lets oil slip past the gear ends; within it, no.
 
     Misleads when the groove in the cover was not added to the feeler's figure.
     """
@@ -130,7 +130,7 @@ def bush_clearance_against_its_limit(known: Known) -> Conclusions:
     non_matches=[example(measures={findings_bench.PUMP_END_CLEARANCE: 0.004 * INCH})],
 )
 def hollow_cover_against_its_limit(known: Known) -> Conclusions:
-    """The hollow worn in the cover is deeper than a 0.001 in feeler, or it is not."""
+    """The groove worn in the cover takes a 0.001 in feeler, or it does not."""
     yield from beyond_limit(
         known,
         findings_bench.COVER_GROOVED,
@@ -183,7 +183,7 @@ def pump_that_turns_smoothly(known: Known) -> Conclusions:
     ],
 )
 def good_pressure_by_drill(known: Known) -> Conclusions:
-    """Good pressure by drill: pump, suction and oilways pass this test; look at the drive.
+    """Good pressure with the drill clears pump, suction and oilways; look at the drive.
 
     Misleads when cold thick oil and a strong drill hide what hot thin oil will show.
     """
@@ -200,7 +200,7 @@ def good_pressure_by_drill(known: Known) -> Conclusions:
     non_matches=[example(findings_priming.NO_OIL_WHEN_CRANKED), example()],
 )
 def strong_stream_when_cranked(known: Known) -> Conclusions:
-    """Oil in a strong stream when cranked: the pump turns, draws and delivers."""
+    """A strong stream of oil when cranked: the pump turns, draws and delivers."""
     if known.lacks(findings_priming.NO_OIL_WHEN_CRANKED):
         yield is_absent(findings_drive.PUMP_SEEN_STANDING, sure=0.97)
         yield is_absent(findings_drive.PUMP_JAMMED, sure=0.97)

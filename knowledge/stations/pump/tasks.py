@@ -89,29 +89,29 @@ END_CLEARANCE = (
 RIGHT_PUMP = Task(
     id="right_pump",
     phase=Phase.PUMP,
-    says="the pump is the one for this engine and sump",
+    says="right pump for this engine and sump",
     how=(
         "part number, capacity, rotation, height, drive ratio against the build sheet",
-        "beside the old pump: mount, ports, shaft, length over all",
-        "more volume or a stiffer spring only with a reason; the suction must feed it",
+        "beside the old pump: mount, ports, shaft, overall length",
+        "fit more volume or a stiffer spring only for a reason; the suction must keep up",
     ),
     source=sources.OVERHAUL_MANUAL_5_101,
-    remedy="the right pump",
+    remedy="fit the right pump",
     guards=(causes_fitted.PUMP_WRONG_PART, causes_fitted.PUMP_OVERSIZED),
     also=("pump part number", "high volume pump", "is it the right oil pump"),
 )
 NEW_PUMP_OPENED = Task(
     id="new_pump_opened",
     phase=Phase.PUMP,
-    says="pump opened, cleaned and looked over, even a new one",
+    says="pump opened, cleaned and inspected, even a new one",
     how=(
-        "mark meshing teeth and the way the rotor faces, then take it apart",
-        "look for casting grit, burrs at ports and teeth, cracks, an idler pin that stands proud",
-        "wash, blow dry, oil; clearances are taken on the clean pump",
+        "mark meshing teeth and which way the rotor faces, then take it apart",
+        "look for casting grit, burrs at ports and teeth, cracks, a proud idler pin",
+        "wash, blow dry, oil; measure the clearances when clean",
     ),
     source=sources.ENGINE_BUILDERS_2020,
     hold=Hold.NOTE,
-    remedy="stone the burr, wash again; send back a pump that is cracked or rough",
+    remedy="stone the burr and wash again; send back a pump that is cracked or rough",
     guards=(
         assembly_causes.DIRT_IN_ASSEMBLY,
         causes.PUMP_DEBRIS_LOCK,
@@ -131,7 +131,7 @@ GEAR_END_CLEARANCE_FITTED = Task(
     phase=Phase.PUMP,
     says="end clearance over each pump gear or rotor",
     how=(
-        "clean, dry, no gasket but the one the pump runs with",
+        "clean, dry, with only the gasket the pump runs with",
         "straightedge across the body, feeler over each gear, in two directions",
         "below 0.002 in: measure gears and pocket, find the wrong part",
         "write down the widest",
@@ -140,18 +140,21 @@ GEAR_END_CLEARANCE_FITTED = Task(
     measures=quantities.PUMP_END_CLEARANCE,
     bands=END_CLEARANCE,
     limits=(None, quantities.MOST_END_CLEARANCE),
-    remedy="another gear set or pump; body lapped by a machine shop only where the maker allows it",
-    why="end clearance leaks straight from outlet to inlet, most at hot idle",
+    remedy=(
+        "fit another gear set or pump; have the body lapped by a machine shop only if the maker "
+        "allows it"
+    ),
+    why="end clearance leaks straight from outlet to inlet, worst at hot idle",
     guards=(causes.PUMP_GEAR_WEAR,),
     also=("gear end play", "pump end clearance", "pump clearance", "straightedge over the gears"),
 )
 END_CLEARANCE_WITH_GROOVE = Task(
     id="end_clearance_with_groove",
     phase=Phase.PUMP,
-    says="end clearance with the depth of the cover's groove added",
+    says="end clearance plus the depth of the groove in the cover",
     how=(
         "depth of the worn pattern in the cover: straightedge across it, feeler under",
-        "add it to the end clearance; the sum has to stay within the same figures",
+        "add it to the end clearance; the sum must stay within the same figures",
         "a new or lapped cover adds nothing",
     ),
     source=sources.PUMP_INSPECTION_2006,
@@ -205,7 +208,7 @@ GEAR_SIDE_CLEARANCE_FITTED = Task(
         ),
     ),
     limits=(None, quantities.MOST_SIDE_CLEARANCE),
-    remedy="another gear set or pump",
+    remedy="fit another gear set or pump",
     guards=(causes.PUMP_GEAR_WEAR,),
     also=("gear to body clearance", "body clearance", "pump side clearance"),
 )
@@ -276,14 +279,14 @@ ROTOR_TIP_CLEARANCE_FITTED = Task(
 ROTOR_MARKS_MATCHED = Task(
     id="rotor_marks_matched",
     phase=Phase.PUMP,
-    says="gears or rotors the way round they came: chamfer side, marks together",
+    says="gears or rotors fitted as they came: chamfer side, marks together",
     how=(
         "outer rotor: chamfer to the side it lay on; marks of both rotors on one side",
-        "worn gears back into the mesh that was marked",
+        "refit worn gears in the mesh you marked",
     ),
     source=sources.DIESEL_CASE_NOTE,
     remedy="turn it round before the cover goes on",
-    why="an outer rotor the wrong way round costs 40 to 60 % of what the pump gives",
+    why="a reversed outer rotor costs 40 to 60 % of the pump's flow",
     guards=(causes_fitted.PUMP_ROTOR_REVERSED,),
     also=("rotor wrong way round", "index marks"),
 )
@@ -319,7 +322,7 @@ PUMP_BACKLASH_FITTED = Task(
         ),
     ),
     limits=(None, quantities.MOST_BACKLASH),
-    remedy="another gear set or pump",
+    remedy="fit another gear set or pump",
     guards=(causes.PUMP_GEAR_WEAR,),
     also=("gear backlash",),
 )
@@ -348,7 +351,7 @@ PUMP_BUSH_FITTED = Task(
         ),
     ),
     limits=(None, quantities.MOST_BUSH_CLEARANCE),
-    remedy="new bush or pump",
+    remedy="fit a new bush or pump",
     guards=(causes.PUMP_GEAR_WEAR,),
     also=("pump shaft play",),
 )

@@ -16,8 +16,8 @@ PUMP_COVER_FLAT = Task(
     says="pump cover flat and not grooved: widest gap under a straightedge",
     how=(
         "straightedge across the cover in four directions; a 0.001 in feeler must not enter",
-        "look at the side the gears run on: a groove that catches a nail counts",
-        "cover screws' threads sound; cover closes all round without screws",
+        "look at the side the gears run on: a groove that catches a fingernail counts",
+        "cover screw threads sound; cover closes all round before the screws go in",
     ),
     source=sources.PUMP_INSTALLATION_1983,
     measures=quantities.PUMP_COVER_HOLLOW,
@@ -52,13 +52,13 @@ PUMP_COVER_FLAT = Task(
 COVER_JOINT_AS_MADE = Task(
     id="cover_joint_as_made",
     phase=Phase.PUMP,
-    says="pump cover joint as made: metal to metal, or its own gasket, one of it",
+    says="pump cover joint as made: metal to metal, or one gasket of its own",
     how=(
-        "ask the parts list whether there is a gasket, and how thick",
-        "no paper cut to fit under a cover made to run metal to metal; no sealer bead",
+        "look in the parts list whether there is a gasket, and how thick",
+        "no home-made paper gasket under a cover that runs metal to metal; no bead of sealer",
     ),
     source=sources.DIESEL_CASE_NOTE,
-    remedy="take it off; the end clearance is then measured again",
+    remedy="take it off; then measure the end clearance again",
     why="a paper gasket under such a cover widens the end clearance by its whole thickness",
     guards=(causes.PUMP_GASKET_WRONG,),
     also=("pump cover gasket", "paper gasket"),
@@ -68,11 +68,11 @@ PUMP_COVER_SCREWS_TORQUED = Task(
     phase=Phase.PUMP,
     says="torque of the pump cover screws",
     how=(
-        "run them up evenly, crosswise, in two steps",
-        "the maker's manual goes first: write its figure on the engine's card",
-        "then the thread, measured: 6 to 10 lb-ft for 1/4 in or M6, which 15 lb-ft strips",
-        "printed in in-lb, set in in-lb: 106 in-lb is not 106 lb-ft",
-        "turn the pump between the steps: it must not tighten up",
+        "tighten them evenly, crosswise, in two steps",
+        "the maker's manual comes first: write its figure on the engine's card",
+        "otherwise by thread, measured: 6 to 10 lb-ft for 1/4 in or M6, which 15 lb-ft strips",
+        "a figure in in-lb is set in in-lb: 106 in-lb is not 106 lb-ft",
+        "turn the pump between the steps: it must not go tight",
     ),
     source=COMMON_PRACTICE,
     measures=quantities.PUMP_COVER_TORQUE,
@@ -121,8 +121,8 @@ PUMP_COVER_SCREWS_TORQUED = Task(
             of_size=SizeRange(part=quantities.PUMP_COVER_SCREW, above=7.5 * MM, up_to=8.5 * MM),
         ),
     ),
-    remedy="slacken, look at thread and cover, tighten again; renew a stretched screw",
-    why="a slack cover gapes as the pressure rises, and its screws end in the sump",
+    remedy="slacken, inspect thread and cover, tighten again; renew a stretched screw",
+    why="a loose cover opens as the pressure rises, and its screws end up in the sump",
     guards=(causes.PUMP_COVER_LOOSE, assembly_causes.FASTENER_LOOSE_INSIDE),
     also=("cover bolts", "pump cover torque", "oil pump cover bolts"),
 )
@@ -134,7 +134,7 @@ PUMP_COVER_SCREWS_LOCKED = Task(
         "threads of screw and body free of oil",
         "one drop of medium-strength (removable) thread locker on the screw, none in the bore",
         "or the lock washers or tabs the maker fits; not both",
-        "the manual goes first: locker wets the thread and changes the grip",
+        "the manual comes first: locker wets the thread and changes the clamp load",
     ),
     source=COMMON_PRACTICE,
     remedy="out, clean, lock, torque again",
@@ -150,7 +150,7 @@ PUMP_TURNS_FREELY = Task(
         "again after the pickup is fitted or welded",
     ),
     source=sources.FOUR_PUMP_SERVICE_1988,
-    remedy="open it: burr, chip, end clearance too small, body drawn out of true",
+    remedy="open it: look for a burr, a chip, end clearance too small, a distorted body",
     guards=(causes.PUMP_DEBRIS_LOCK, causes_drive.PUMP_DRIVE_BIND),
     also=("pump binds", "spin the pump by hand", "tight spot"),
 )
@@ -160,13 +160,14 @@ PUMP_WETTED = Task(
     says="pump wetted with clean oil before it is fitted",
     how=(
         "fill the cavity with clean engine oil and turn it until oil comes out of the outlet",
-        "no chassis grease; petroleum jelly only where the maker tells you to pack the pump",
+        "no chassis grease; petroleum jelly only if the maker says to pack the pump",
     ),
     source=sources.ROTOR_PUMP_SERVICE,
     remedy="wet it again if it has stood for days",
     why=(
-        "two views: a vehicle maker says a gear pump in the timing cover may not draw unless packed "
-        "with jelly; a parts jobber says jelly and grease block. Maker first, else oil alone"
+        "two views: a vehicle maker says a gear pump in the timing cover may not draw unless "
+        "packed with jelly; a parts supplier says jelly and grease block. The maker comes first; "
+        "otherwise use only oil"
     ),
     guards=(causes_fitted.PUMP_NOT_PRIMED, assembly_causes.ASSEMBLY_LUBE_CLOG),
     also=("prime the pump on the bench", "oil the pump", "vaseline in the pump"),
@@ -174,14 +175,17 @@ PUMP_WETTED = Task(
 PUMP_PACKED_WHERE_TOLD = Task(
     id="pump_packed_where_told",
     phase=Phase.PUMP,
-    says="gear pump in the front cover: packed with petroleum jelly where its maker asks for it",
+    says="gear pump in the front cover: packed with petroleum jelly if its maker asks for it",
     how=(
         "read the manual: some of these pumps must be packed, others must not",
-        "where the maker says so: fill every space between the teeth with petroleum jelly, nothing stiffer",
-        "elsewhere: oil, fed in at the inlet while the pump is turned",
+        (
+            "if the maker says so: fill every space between the teeth with petroleum jelly, nothing "
+            "stiffer"
+        ),
+        "otherwise: feed oil in at the inlet while you turn the pump",
     ),
     source=sources.PUMP_INSTALLATION_1983,
-    remedy="cover off, pack it; it can lose its prime whenever the cover is disturbed",
+    remedy="take the cover off, pack it; it can lose its prime whenever the cover is disturbed",
     why="a pump above the oil starts dry; rebuilders fill rotor pumps with oil at the inlet instead",
     guards=(causes_fitted.PUMP_NOT_PRIMED,),
     only_with=(features.PUMP_ON_CRANK_NOSE, features.PUMP_ON_CAM_NOSE),
@@ -190,14 +194,16 @@ PUMP_PACKED_WHERE_TOLD = Task(
 INLET_FED_BEFORE_PICKUP = Task(
     id="inlet_fed_before_pickup",
     phase=Phase.PUMP,
-    says="rotor pump on the crank: fed with oil at its inlet while it is turned, before the pickup is on",
+    says=(
+        "rotor pump on the crank: oil fed in at its inlet while turned, before the pickup is fitted"
+    ),
     how=(
         "clean oil into the pickup passage, turn the pump the way it runs, until it stays full",
-        "turn it no more afterwards; fit it soon",
+        "do not turn it afterwards; fit it soon",
     ),
     source=sources.REBUILDERS_PRIMING,
     remedy="feed it again if it stood for days",
-    why="such a pump cannot be turned by a drill later: what oil it starts with goes in here",
+    why="a drill cannot turn this pump later: the oil you put in now is all it starts with",
     guards=(causes_fitted.PUMP_NOT_PRIMED,),
     only_with=(features.PUMP_ON_CRANK_NOSE,),
     also=("fill the gerotor", "prime the front pump", "oil in the inlet"),

@@ -14,9 +14,9 @@ PUMP_FACES_FLAT = Task(
     phase=Phase.DRIVE,
     says="faces of pump and block flat: widest gap under a straightedge",
     how=(
-        "old gasket and sealer off without dry scraping; faces clean and dry",
+        "remove old gasket and sealer without dry scraping; faces clean and dry",
         "straightedge over each face, four directions, feeler under it",
-        "pump on without gasket or bolts: no rocking",
+        "pump on without gasket or bolts: it does not rock",
     ),
     source=idea_from(sources.TRAINING_PUMP_TEST),
     dimension="length",
@@ -32,13 +32,13 @@ PUMP_FACES_FLAT = Task(
 PUMP_DOWELS_STRAIGHT = Task(
     id="pump_dowels_straight",
     phase=Phase.DRIVE,
-    says="dowels straight, in place, and the pump going home on them by hand",
+    says="dowels straight and in place; pump pushed home by hand",
     how=(
-        "look for a bent, missing or proud dowel; caps of other makes may come without",
+        "look for a bent, missing or proud dowel; main caps from other makers may have none",
         "push the pump home by hand; never draw it down by its bolts",
     ),
     source=sources.TRAINING_PUMP_TEST,
-    remedy="new dowel; clear the hole",
+    remedy="fit a new dowel; clear the hole",
     guards=(causes.PUMP_MOUNT_LEAK, causes_drive.PUMP_DRIVE_BIND),
     also=("dowel pins", "pump alignment"),
 )
@@ -47,16 +47,16 @@ MOUNT_GASKET_RIGHT_WAY_ROUND = Task(
     phase=Phase.DRIVE,
     says="pump mount gasket as specified, or none: right way round, every port open through it",
     how=(
-        "ask the pump's sheet: gasket or none, which thickness",
+        "read the pump's sheet: gasket or none, which thickness",
         "lay the gasket on the pump face, then on the block face: every port open both times",
-        "mark the side that faces the block; one gasket, no doubled one, no surplus sealer",
-        "look through the port once more before the pump goes on",
+        "mark the side that faces the block; one gasket only, no surplus sealer",
+        "look through the port once more before you fit the pump",
     ),
     source=sources.OVERHAUL_MANUAL_5_101,
-    remedy="right gasket, turned round or left out as the sheet says",
+    remedy="fit the right gasket, turn it round or leave it out, as the sheet says",
     why=(
-        "views differ: some builders and one vehicle maker's text use none, a paper one has blown "
-        "out, a pump maker's engineer says use it, leaving it out has lost oil. Follow the "
+        "views differ: some builders and one vehicle maker use none, and a paper one has blown "
+        "out; a pump maker's engineer says fit it, and leaving it out has lost oil. Follow the "
         "pump's own sheet"
     ),
     guards=(causes.PUMP_GASKET_WRONG, causes.PUMP_MOUNT_LEAK),
@@ -68,12 +68,12 @@ PUMP_CHAIN_IN_LINE = Task(
     phase=Phase.DRIVE,
     says="pump chain and sprocket: in line, right way round, bolt tight, tensioner free",
     how=(
-        "straightedge over both sprockets; chain back the way it ran",
+        "straightedge over both sprockets; chain running the same way as before",
         "sprocket bolt or nut new where the maker says so, torqued and locked",
         "tensioner moves and comes back; guide not worn through",
     ),
     source=COMMON_PRACTICE,
-    remedy="new chain, guide or bolt",
+    remedy="fit a new chain, guide or bolt",
     guards=(
         causes_drive.PUMP_DRIVE_BROKEN,
         causes_drive.PUMP_DRIVE_SLIP,
@@ -88,12 +88,12 @@ CRANK_NOSE_DRIVE_ENGAGED = Task(
     phase=Phase.DRIVE,
     says="pump on the crank nose: flats or key engaged, body centred, nothing rubbing",
     how=(
-        "line the rotor's flats up with the nose; push home by hand over a film of oil",
+        "line the rotor's flats up with the crank nose; push it home by hand over a film of oil",
         "centre the body as the manual says before the bolts are tight",
         "turn the crank twice by hand: smooth, and the rotor turns with it",
     ),
     source=COMMON_PRACTICE,
-    remedy="off again; look for a pinched rotor and a damaged seal lip",
+    remedy="take it off again; look for a pinched rotor and a damaged seal lip",
     guards=(causes_drive.PUMP_DRIVE_BROKEN, causes_drive.PUMP_DRIVE_BIND),
     only_with=(features.PUMP_ON_CRANK_NOSE,),
     cautions=(Caution.HAND_TURN,),
@@ -102,14 +102,17 @@ CRANK_NOSE_DRIVE_ENGAGED = Task(
 OUTSIDE_DRIVE_SOUND = Task(
     id="outside_drive_sound",
     phase=Phase.DRIVE,
-    says="drive of the outside, gear-train or cam-end pump: gear, key, tongue or belt sound and in line",
+    says=(
+        "drive of an outside, gear-train or cam-end pump: gear, key, tongue or belt sound and in "
+        "line"
+    ),
     how=(
         "gear teeth, key and nut; a little backlash felt at every tooth",
         "belt: toothed side, in line, tight, guard on; coupling and tang fully engaged",
-        "turn the engine twice by hand and see the pump turn",
+        "turn the engine twice by hand and watch the pump turn",
     ),
     source=COMMON_PRACTICE,
-    remedy="new part; line it up",
+    remedy="fit a new part; line it up",
     guards=(causes_drive.PUMP_DRIVE_BROKEN, causes_drive.PUMP_DRIVE_SLIP),
     only_with=(features.PUMP_OUTSIDE, features.PUMP_ON_CAM_NOSE),
     cautions=(Caution.HAND_TURN,),
@@ -120,10 +123,10 @@ PUMP_BOLTS_TORQUED = Task(
     phase=Phase.DRIVE,
     says="torque of the bolts that hold the pump to the block",
     how=(
-        "right length and thread: a bolt that bottoms holds nothing",
-        "the maker's manual goes first; thread size decides, as the figures here show",
-        "oiled, dry or with locker: as the figure was printed for",
-        "a stud nut reached by an offset key: correct the setting for its length",
+        "right length and thread: a bolt that bottoms does not clamp",
+        "the maker's manual comes first; then thread size, as in the figures here",
+        "oiled, dry or with locker: as stated with the figure",
+        "a stud nut reached with an offset wrench: correct the setting for its length",
     ),
     source=COMMON_PRACTICE,
     dimension="torque",
@@ -174,10 +177,13 @@ PUMP_BOLTS_LOCKED = Task(
     phase=Phase.DRIVE,
     says="pump bolts locked",
     how=(
-        "the way the maker locks them: washer, tab, wire, stud nut",
-        "else one drop of medium-strength (removable) thread locker on clean, dry threads",
-        "no locker where the manual prints an oiled torque for a main-cap bolt: it changes the grip",
-        "none in an oil passage, none on a blind hole's floor",
+        "as the maker locks them: washer, tab, wire, stud nut",
+        "otherwise one drop of medium-strength (removable) thread locker on clean, dry threads",
+        (
+            "no locker if the manual prints an oiled torque for a main-cap bolt: it changes the "
+            "clamp load"
+        ),
+        "none in an oil passage, none at the bottom of a blind hole",
     ),
     source=COMMON_PRACTICE,
     remedy="out, clean, lock, torque again",
@@ -190,7 +196,7 @@ PUMP_TURNS_BOLTED = Task(
     says="pump still turns freely with its bolts at full torque",
     how=(
         "turn its shaft or the engine one full pump turn by hand: no tight spot",
-        "tight now and free before: the body is drawn out of true",
+        "if it is tight now and was free before, the bolts distort the body",
     ),
     source=sources.BLOG_SHAFT_BOUND_2009,
     remedy="slacken and look: dowel, burr, gasket, bolt order",
@@ -201,14 +207,14 @@ PUMP_TURNS_BOLTED = Task(
 PAINT_LINES_DRAWN = Task(
     id="paint_lines_drawn",
     phase=Phase.DRIVE,
-    says="paint line across every bolt that has had its torque",
+    says="paint line across every torqued bolt",
     how=(
-        "one line over head and part, when the wrench has clicked and not before",
+        "one line over head and part, only after the wrench has clicked",
         "photograph them",
     ),
     source=COMMON_PRACTICE,
     hold=Hold.NOTE,
-    remedy="a bolt without a line gets its torque now",
+    remedy="torque every bolt without a line now",
     guards=(assembly_causes.FASTENER_LOOSE_INSIDE,),
     also=("witness marks", "torque stripe", "paint marks"),
 )

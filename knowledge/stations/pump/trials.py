@@ -18,7 +18,7 @@ NEW_PUMP = trial(
     id="new_pump",
     station=Station.PUMP,
     says="a new oil pump was fitted",
-    asks="Was a new oil pump fitted, and what did it do?",
+    asks="New oil pump? If so, what did it do?",
     cures={
         causes.PUMP_GEAR_WEAR: (MOSTLY, COMMON_PRACTICE),
         causes.PUMP_COVER_SCORED: (MOSTLY, COMMON_PRACTICE),
@@ -64,7 +64,7 @@ PUMP_REBUILT = trial(
     id="pump_rebuilt",
     station=Station.PUMP,
     says="the oil pump was taken apart and rebuilt",
-    asks="Was the oil pump taken apart and rebuilt, and what did it do?",
+    asks="Oil pump taken apart and rebuilt? If so, what did it do?",
     cures={
         causes.PUMP_GEAR_WEAR: (OFTEN, COMMON_PRACTICE),
         causes.PUMP_COVER_SCORED: (MOSTLY, COMMON_PRACTICE),
@@ -86,7 +86,7 @@ HIGH_VOLUME_PUMP = trial(
     id="high_volume_pump",
     station=Station.PUMP,
     says="a pump of higher volume was fitted",
-    asks="Was a high-volume pump fitted, and what did it do?",
+    asks="High-volume pump fitted? If so, what did it do?",
     cures={
         causes.PUMP_GEAR_WEAR: (MOSTLY, COMMON_PRACTICE),
         causes.PUMP_COVER_SCORED: (MOSTLY, COMMON_PRACTICE),
@@ -114,7 +114,7 @@ STANDARD_PUMP = trial(
     id="standard_pump",
     station=Station.PUMP,
     says="the pump listed for the engine was fitted in place of another",
-    asks="Was the listed pump fitted in place of another, and what did it do?",
+    asks="Listed pump fitted in place of another? If so, what did it do?",
     cures={
         causes_fitted.PUMP_OVERSIZED: (MOSTLY, COMMON_PRACTICE),
         causes_fitted.PUMP_WRONG_PART: (ALWAYS, COMMON_PRACTICE),
@@ -127,7 +127,7 @@ PUMP_PRIMED = trial(
     id="pump_primed",
     station=Station.PUMP,
     says="the pump was primed, packed with jelly, or oil forced through",
-    asks="Was the pump primed, packed or oil forced through, and what did it do?",
+    asks="Pump primed, packed or oil forced through? If so, what did it do?",
     cures={
         causes_fitted.PUMP_NOT_PRIMED: (MOSTLY, COMMON_PRACTICE),
         suction_causes.SUCTION_JOINT_AIR_LEAK: (SOMETIMES, JUDGEMENT),
@@ -152,7 +152,7 @@ OIL_POURED_IN = trial(
     id="oil_poured_in",
     station=Station.PUMP,
     says="oil was poured into pump, line or filter head",
-    asks="Was oil poured into pump, line or filter head, and what did it do?",
+    asks="Oil poured into pump, line or filter head? If so, what did it do?",
     cures={
         causes_fitted.PUMP_NOT_PRIMED: (OFTEN, COMMON_PRACTICE),
     },
@@ -170,7 +170,7 @@ PUMP_DRIVE_RENEWED = trial(
     id="pump_drive_renewed",
     station=Station.PUMP,
     says="the pump's drive (shaft, gear, chain or coupling) was renewed",
-    asks="Was the pump's drive renewed, and what did it do?",
+    asks="Pump drive renewed? If so, what did it do?",
     cures={
         assembly_causes_left_out.PUMP_DRIVE_LEFT_OUT: (MOSTLY, COMMON_PRACTICE),
         causes_drive.PUMP_DRIVE_BROKEN: (MOSTLY, COMMON_PRACTICE),
@@ -184,7 +184,7 @@ DISTRIBUTOR_REFITTED = trial(
     id="distributor_refitted",
     station=Station.PUMP,
     says="the distributor was taken out and refitted, or renewed",
-    asks="Was the distributor refitted or renewed, and what did it do?",
+    asks="Distributor refitted or renewed? If so, what did it do?",
     cures={
         causes_drive.PUMP_DRIVE_BROKEN: (SOMETIMES, JUDGEMENT),
         causes_drive.PUMP_DRIVE_BIND: (OFTEN, COMMON_PRACTICE),
@@ -197,8 +197,8 @@ DISTRIBUTOR_REFITTED = trial(
 PUMP_REFITTED = trial(
     id="pump_refitted",
     station=Station.PUMP,
-    says="the pump was taken off and refitted with new gasket or tight bolts",
-    asks="Was the pump refitted with new gasket or tight bolts, and what did it do?",
+    says="the pump was taken off and refitted with a new gasket or tight bolts",
+    asks="Pump refitted with a new gasket or tight bolts? If so, what did it do?",
     cures={
         causes.PUMP_MOUNT_LEAK: (MOSTLY, COMMON_PRACTICE),
         causes.PUMP_GASKET_WRONG: (MOSTLY, COMMON_PRACTICE),
@@ -214,7 +214,7 @@ SCAVENGE_MENDED = trial(
     id="scavenge_mended",
     station=Station.PUMP,
     says="the dry sump's scavenge pump or belt was put right",
-    asks="Was the scavenge pump or its belt put right, and what did it do?",
+    asks="Scavenge pump or its belt put right? If so, what did it do?",
     cures={
         causes_fitted.SCAVENGE_FAILURE: (MOSTLY, COMMON_PRACTICE),
         causes_drive.PUMP_DRIVE_BROKEN: (SELDOM, JUDGEMENT),

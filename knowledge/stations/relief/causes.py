@@ -26,14 +26,14 @@ RELIEF_DEBRIS = Cause(
     station=Station.RELIEF,
     says="debris under the relief valve: a chip, sealer or carbon",
     mechanism=(
-        "it holds the valve off its seat: oil bleeds past at all speeds, most felt at idle; may "
+        "it holds the valve off its seat: oil bleeds past at all speeds, worst at idle; it may "
         "come and go"
     ),
     rate=Rate.COMMON,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, oil_just_changed=UP),
     remedy="clean valve and seat; find where the debris came from before the engine runs",
     source=sources.EHRESMAN_1998,
-    follows="starved idle, hurt seat, wiped bearings",
+    follows="oil starvation at idle, a damaged seat, wiped bearings",
     state=conditions.RELIEF_HELD_OPEN,
     also=("metal under the relief ball", "dirt in the relief valve", "swarf in pressure relief"),
 )
@@ -42,8 +42,8 @@ CHIP_UNDER_THE_BALL = LinkGroup(
     station=Station.RELIEF,
     says="A chip under the ball bleeds pressure, most at idle, and the needle may waver with it.",
     note=(
-        "Of the leaks inside an engine this is the one named most often. Misleads when the chip is "
-        "following damage: a wiped bearing sheds what the valve then catches."
+        "This is the internal leak named most often. Misleads when the chip came from other "
+        "damage: a wiped bearing sheds metal, and the valve catches it."
     ),
     parent=RELIEF_DEBRIS,
     effects={
@@ -60,20 +60,29 @@ CHIP_UNDER_THE_BALL = LinkGroup(
 RELIEF_STUCK_OPEN = Cause(
     id="relief_stuck_open",
     station=Station.RELIEF,
-    says="relief plunger stuck open, part of the way or all of it",
-    mechanism="oil bleeds past as through a hole; near normal high up, or nothing at all if fully open",
+    says="relief plunger stuck open, partly or fully",
+    mechanism=(
+        "oil bleeds past all the time: near normal at high revs, or no pressure at all if fully "
+        "open"
+    ),
     rate=Rate.COMMON,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, stood_long=UP),
-    remedy="free it, stone burrs lightly, never hone an aluminium bore; renew if it sticks again",
+    remedy=(
+        "free it and stone burrs lightly, but never hone an aluminium bore; renew it if it "
+        "sticks again"
+    ),
     source=sources.PUMP_MAKER_PRESSURE_FLOW,
-    follows="starved bearings",
+    follows="bearings short of oil",
     also=("relief valve stuck open", "plunger seized", "pressure relief jammed"),
 )
 PLUNGER_THAT_DOES_NOT_COME_BACK = LinkGroup(
     id="plunger_that_does_not_come_back",
     station=Station.RELIEF,
-    says="A plunger seized part-way open lets oil past at every speed; fully open, nothing is left.",
-    note="When the plug is undone the spring pushes it off while the valve stays where it is.",
+    says=(
+        "A plunger seized partly open lets oil past at every speed; seized fully open, it leaves "
+        "no pressure."
+    ),
+    note="When you undo the plug, the spring pushes it off but the valve stays where it is.",
     parent=RELIEF_STUCK_OPEN,
     effects={
         # a valve a little open; one seized wide open is low at any speed, hot or cold
@@ -99,10 +108,10 @@ RELIEF_BORE_SCORED = Cause(
     id="relief_bore_scored",
     station=Station.RELIEF,
     says="relief bore or seat worn or scored",
-    mechanism="it leaks while shut: low at idle, and debris sticks there again",
+    mechanism="it leaks when shut: low at idle, and debris sticks there again",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP),
-    remedy="renew seat, body or pump; an oversize ball where the maker allows it",
+    remedy="renew the seat, body or pump; fit an oversize ball where the maker allows it",
     source=sources.DIESEL_TESTING_MANUAL,
     follows="low idle pressure, debris that sticks again",
     also=("worn relief seat", "pitted relief ball", "scored relief bore"),
@@ -110,7 +119,7 @@ RELIEF_BORE_SCORED = Cause(
 WORN_SEAT_LEAKS_WHEN_SHUT = LinkGroup(
     id="worn_seat_leaks_when_shut",
     station=Station.RELIEF,
-    says="A worn or scored seat leaks while shut: low at idle, and debris sticks there again.",
+    says="A worn or scored seat leaks when shut: low at idle, and debris sticks there again.",
     parent=RELIEF_BORE_SCORED,
     effects={
         conditions.RELIEF_BLEEDS: (MOSTLY, sources.DIESEL_TESTING_MANUAL),
@@ -131,10 +140,13 @@ RELIEF_SPRING_WEAK_BROKEN = Cause(
     id="relief_spring_weak_broken",
     station=Station.RELIEF,
     says="relief spring weak, collapsed or broken",
-    mechanism="the valve opens early: a steady low ceiling; broken, very low everywhere",
+    mechanism=(
+        "the valve opens early, so pressure stops at a low ceiling; if the spring is broken, "
+        "very low everywhere"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_UP, raced_or_heeled=UP),
-    remedy="new spring of the maker's rate; never stretch the old one",
+    remedy="fit a new spring of the maker's rate; never stretch the old one",
     source=sources.ENGINE_BUILDERS_2020,
     follows="low pressure at speed",
     also=("weak relief spring", "broken oil pressure spring", "tired spring"),
@@ -142,7 +154,7 @@ RELIEF_SPRING_WEAK_BROKEN = Cause(
 STEADY_LOW_CEILING = LinkGroup(
     id="steady_low_ceiling",
     station=Station.RELIEF,
-    says="A tired spring gives a steady low ceiling; it does not explain a low hot idle.",
+    says="A weak spring gives a steady low ceiling; it does not explain a low hot idle.",
     parent=RELIEF_SPRING_WEAK_BROKEN,
     effects={
         conditions.RELIEF_CAPS_LOW: (ALWAYS, sources.ENGINE_BUILDERS_2020),
@@ -164,18 +176,20 @@ RELIEF_SPRING_WRONG = Cause(
     id="relief_spring_wrong",
     station=Station.RELIEF,
     says="wrong relief spring, shims added or left out, parts reversed",
-    mechanism="the ceiling is too low (soft) or too high (stiff, shimmed) though all else is sound",
+    mechanism=(
+        "the ceiling is too low (soft) or too high (stiff, shimmed), although all else is sound"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
-    remedy="the right spring and parts; set the opening pressure on the bench",
+    remedy="fit the right spring and parts; set the opening pressure on the bench",
     source=sources.DIESEL_TESTING_MANUAL,
-    follows="drive-gear wear and burst filters where it is too high",
+    follows="if too high: a worn drive gear and burst filters",
     also=("wrong spring", "shimmed relief", "adjuster turned", "stretched spring"),
 )
 LOW_SINCE_NEW_PUMP_OR_REBUILD = LinkGroup(
     id="low_since_new_pump_or_rebuild",
     station=Station.RELIEF,
-    says="Low since a new pump or a rebuild: a new pump brings its own relief spring.",
+    says="Low since a new pump or a rebuild: a new pump comes with its own relief spring.",
     parent=RELIEF_SPRING_WRONG,
     effects={
         behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, sources.DIESEL_CASE_NOTE),
@@ -187,7 +201,7 @@ LOW_SINCE_NEW_PUMP_OR_REBUILD = LinkGroup(
 FOREIGN_SPRING_OR_SHIMS = LinkGroup(
     id="foreign_spring_or_shims",
     station=Station.RELIEF,
-    says="Shims, a foreign spring or reversed parts move the ceiling, up or down.",
+    says="Shims, the wrong spring or reversed parts raise or lower the ceiling.",
     parent=RELIEF_SPRING_WRONG,
     effects={
         conditions.RELIEF_CAPS_LOW: (OFTEN, sources.AIRCRAFT_FAULT_ISOLATION),
@@ -207,7 +221,7 @@ RELIEF_CAP_LOOSE = Cause(
     id="relief_cap_loose",
     station=Station.RELIEF,
     says="relief cap or plug backed out, unpinned or lost",
-    mechanism="the spring loses its load, then oil leaves: low, or sudden zero",
+    mechanism="the spring loses its load, then oil escapes: low pressure, or a sudden zero",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="tighten, lock and seal it with a new washer",
@@ -218,7 +232,7 @@ RELIEF_CAP_LOOSE = Cause(
 CAP_BACKS_OUT = LinkGroup(
     id="cap_backs_out",
     station=Station.RELIEF,
-    says="A relief cap that backs out takes the spring's load away, then the oil.",
+    says="A relief cap that backs out first unloads the spring, then lets the oil out.",
     parent=RELIEF_CAP_LOOSE,
     effects={
         conditions.RELIEF_CAPS_LOW: (OFTEN, sources.OVERHAUL_MANUAL_5_101),
@@ -235,10 +249,10 @@ RELIEF_PART_MISSING = Cause(
     id="relief_part_missing",
     station=Station.RELIEF,
     says="relief ball, plunger or spring left out at assembly",
-    mechanism="as good as nothing from the first start",
+    mechanism="next to no pressure from the first start",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
-    remedy="strip the valve and fit what is missing",
+    remedy="strip the valve and fit the missing part",
     source=sources.SMALL_ENGINE_MANUAL,
     follows="dry start, wiped bearings",
     also=("no ball in relief valve", "forgot the relief spring"),
@@ -246,7 +260,9 @@ RELIEF_PART_MISSING = Cause(
 RELIEF_PUT_TOGETHER_WITHOUT_ITS_BALL = LinkGroup(
     id="relief_put_together_without_its_ball",
     station=Station.RELIEF,
-    says="A relief valve put together without ball, plunger or spring gives next to nothing.",
+    says=(
+        "A relief valve put together without its ball, plunger or spring gives next to no pressure."
+    ),
     parent=RELIEF_PART_MISSING,
     effects={
         conditions.PRESSURE_GONE: (ALWAYS, idea_from(sources.SMALL_ENGINE_MANUAL)),
@@ -261,7 +277,9 @@ RELIEF_STUCK_CLOSED = Cause(
     id="relief_stuck_closed",
     station=Station.RELIEF,
     says="relief valve stuck shut, or its plunger fitted backwards",
-    mechanism="cold pressure keeps rising with revs, far above the setting; filter bulges, seals weep",
+    mechanism=(
+        "cold pressure keeps rising with revs, far above the setting; the filter bulges, seals weep"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=UP, stood_long=UP),
     remedy="free or renew it before the engine is revved",
@@ -272,7 +290,7 @@ RELIEF_STUCK_CLOSED = Cause(
 VALVE_SEIZED_SHUT = LinkGroup(
     id="valve_seized_shut",
     station=Station.RELIEF,
-    says="A valve seized shut lets cold pressure climb until a filter or a drive gives way.",
+    says="A valve seized shut lets cold pressure climb until a filter bursts or a drive breaks.",
     parent=RELIEF_STUCK_CLOSED,
     effects={
         conditions.RELIEF_HOLDS_HIGH: (ALWAYS, sources.DIESEL_TESTING_MANUAL),
@@ -294,18 +312,18 @@ RELIEF_HUNTING = Cause(
     id="relief_hunting",
     station=Station.RELIEF,
     says="relief plunger loose in its bore, hunting",
-    mechanism="quick flutter near the setting at high revs, steady below it",
+    mechanism="the needle flutters near the setting at high revs and is steady below it",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
-    remedy="new valve; cure any air in the oil first",
+    remedy="fit a new valve; cure any air in the oil first",
     source=COMMON_PRACTICE,
-    follows="wear of valve and drive",
+    follows="wear of the valve and the drive",
     also=("relief valve flutter", "pressure buzzes at high rpm"),
 )
 FLUTTER_AT_THE_SETTING = LinkGroup(
     id="flutter_at_the_setting",
     station=Station.RELIEF,
-    says="A loose plunger hunts: quick flutter at the setting, at high revs, steady below it.",
+    says="A loose plunger flutters at the setting at high revs and is steady below it.",
     parent=RELIEF_HUNTING,
     effects={
         patterns_speed.FLICKERS_ONLY_AT_SPEED: (MOSTLY, COMMON_PRACTICE),
@@ -320,8 +338,10 @@ FLUTTER_AT_THE_SETTING = LinkGroup(
 RELIEF_RETURN_PLUGGED = Cause(
     id="relief_return_plugged",
     station=Station.RELIEF,
-    says="the passage that returns relieved oil to the sump is plugged",
-    mechanism="the valve opens but the oil cannot leave: pressure climbs as if it were stuck shut",
+    says="the passage that returns oil from the relief valve to the sump is plugged",
+    mechanism=(
+        "the valve opens but the oil cannot get away: pressure climbs as if it were stuck shut"
+    ),
     rate=Rate.VERY_RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="open the passage; check plug positions against the maker's drawing",
@@ -332,7 +352,9 @@ RELIEF_RETURN_PLUGGED = Cause(
 RELIEVED_OIL_HAS_NOWHERE_TO_GO = LinkGroup(
     id="relieved_oil_has_nowhere_to_go",
     station=Station.RELIEF,
-    says="A plugged return makes a good valve useless: it opens, and the oil cannot leave.",
+    says=(
+        "With the return plugged, a good valve cannot help: it opens, but the oil cannot get away."
+    ),
     parent=RELIEF_RETURN_PLUGGED,
     effects={
         conditions.RELIEF_HOLDS_HIGH: (ALWAYS, COMMON_PRACTICE),

@@ -17,7 +17,7 @@ from knowledge.stations.topend import causes as topend_causes
 RELIEF_VALVE_HELD_OPEN = Fault(
     id="relief_valve_held_open",
     station=Station.RELIEF,
-    says="the relief valve was held open by what lay under it",
+    says="the relief valve was held open by debris under it",
     proofs=(findings.DEBRIS_ON_RELIEF_SEAT,),
     origins=(
         causes.RELIEF_DEBRIS,
@@ -44,7 +44,10 @@ RELIEF_VALVE_HELD_OPEN = Fault(
         conditions.METAL_UNDER_RELIEF,
     ),
     costs=(quantities.RELIEF_SEAT_GAP,),
-    decides="sort it by magnet and glass: steel is pump, gear or drive; copper, grey or soft bright metal is bearing; sand, swarf or sealer is the workshop",
+    decides=(
+        "sort it with magnet and magnifier: steel comes from pump, gears or drive; copper, grey "
+        "or soft bright metal from bearings; sand, swarf or sealer from the workshop"
+    ),
     decided_by=(
         debris_findings.MAGNETIC_METAL,
         debris_findings.COPPER_FLAKES,
@@ -145,7 +148,7 @@ RELIEF_CAP_NOT_TIGHT = Fault(
 RELIEF_RETURN_SHUT = Fault(
     id="relief_return_shut",
     station=Station.RELIEF,
-    says="the relief valve cannot let its oil go",
+    says="the relief valve cannot return its oil",
     proofs=(findings.RELIEF_RETURN_BLOCKED,),
     origins=(causes.RELIEF_RETURN_PLUGGED,),
     source=COMMON_PRACTICE,

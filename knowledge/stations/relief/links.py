@@ -17,8 +17,7 @@ VALVE_GRIPPED_WHERE_IT_STOOD = LinkGroup(
     id="valve_gripped_where_it_stood",
     station=Station.RELIEF,
     says=(
-        "A relief valve found gripped in its bore was stuck open where pressure was low, shut where"
-        " it was high."
+        "A relief valve that grips in its bore stuck open if pressure was low, shut if it was high."
     ),
     child=findings.RELIEF_FOUND_STUCK,
     origins={
@@ -33,7 +32,7 @@ VALVE_GRIPPED_WHERE_IT_STOOD = LinkGroup(
 TOO_HIGH_SINCE_THE_REBUILD = LinkGroup(
     id="too_high_since_the_rebuild",
     station=Station.RELIEF,
-    says="Too high ever since a rebuild: a spring, a plug or a passage was put in wrong.",
+    says="Too high ever since a rebuild: a wrong spring, plug or passage.",
     child=findings.HIGH_FROM_FIRST_START,
     origins={
         causes.RELIEF_RETURN_PLUGGED: (MOSTLY, JUDGEMENT),
@@ -50,8 +49,8 @@ CHIPS_REACH_VALVE_AND_PUMP = LinkGroup(
     id="chips_reach_valve_and_pump",
     station=Station.RELIEF,
     says=(
-        "Hard chips and carbon in the sump have brothers under the relief valve and between the "
-        "pump's gears."
+        "Where hard chips or carbon lie in the sump, look for more under the relief valve and in "
+        "the pump gears."
     ),
     links=(
         *origins_of(
@@ -75,8 +74,8 @@ DRILL_AND_DROP_AT_THE_VALVE = LinkGroup(
     id="drill_and_drop_at_the_valve",
     station=Station.RELIEF,
     says=(
-        "By drill no pressure, or a plunger that does not drop: the valve is incomplete or its bore"
-        " is hurt."
+        "No pressure when the pump is drilled, or a plunger that does not drop: parts missing or "
+        "a damaged bore."
     ),
     links=(
         *effects_of(

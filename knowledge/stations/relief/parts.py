@@ -10,14 +10,14 @@ RELIEF_VALVE = Part(
     says="relief plunger or ball",
     quantity="1",
     source=sources.RELIEF_FREE_FALL,
-    measure_first="plunger and bore diameter: it must drop through by its own weight, oiled",
+    measure_first="plunger and bore diameter: oiled, it must drop through by its own weight",
     for_causes=(
         causes.RELIEF_STUCK_OPEN,
         causes.RELIEF_STUCK_CLOSED,
         causes.RELIEF_HUNTING,
         causes.RELIEF_PART_MISSING,
     ),
-    note="where it only stuck on a burr or dirt, the old one may serve",
+    note="if it only stuck on a burr or dirt, the old one may be reused",
     also=("relief valve kit",),
 )
 RELIEF_SPRING = Part(
@@ -31,7 +31,7 @@ RELIEF_SPRING = Part(
         causes.RELIEF_SPRING_WRONG,
         causes.RELIEF_PART_MISSING,
     ),
-    note="an old one is never stretched",
+    note="never stretch an old one",
     also=("pressure spring",),
 )
 RELIEF_SHIMS = Part(
@@ -60,7 +60,7 @@ RELIEF_SEAT = Part(
 )
 RELIEF_CAP = Part(
     id="relief_cap",
-    says="relief cap or plug, where the thread or hex is spoilt or it is lost",
+    says="relief cap or plug, if the thread or hex is damaged or it is lost",
     quantity="1",
     source=COMMON_PRACTICE,
     measure_first="thread, depth under the head: it sets the spring's load",
@@ -77,7 +77,7 @@ RELIEF_CAP_WASHER = Part(
 )
 RELIEF_LOCK = Part(
     id="relief_lock",
-    says="new split pin or lock where it has one",
+    says="new split pin (cotter pin) or lock, if it has one",
     quantity="1",
     source=COMMON_PRACTICE,
     measure_first="hole diameter and length",

@@ -45,7 +45,7 @@ RELIEF_SHIM = Quantity(
 )
 RELIEF_SEAT_GAP = Quantity(
     id="relief_seat_gap",
-    says="gap under the relief valve that should sit",
+    says="gap under a relief valve that should be on its seat",
     dimension="length",
     plausible=(0.0, 9 * MM),
     spread=0.1 * MM,
@@ -70,7 +70,7 @@ RELIEF_PORT = Quantity(
 )
 RELIEF_RATE = Quantity(
     id="relief_rate",
-    says="relief spring rate in newtons a metre",
+    says="relief spring rate in newtons per metre",
     dimension="count",
     plausible=(100.0, 1e5),
     source=JUDGEMENT,

@@ -19,13 +19,15 @@ RELIEF_VALVE = UsedPart(
                 findings.RELIEF_VALVE_STAYED_SHUT,
                 findings.RELIEF_FOUND_STUCK,
             ),
-            how="lap or recut the seat, polish out burrs, ball or plunger new; it must drop by "
-            "its own weight, oiled. Renew the body where scores stay",
+            how=(
+                "lap or recut the seat, polish out burrs, fit a new ball or plunger; oiled, it must drop "
+                "by its own weight. Renew the body if scores remain"
+            ),
             source=COMMON_PRACTICE,
         ),
     ),
     look="drop test of the oiled plunger; bright light on the seat",
-    reuse="wash bore and seat, return passage rodded, plunger oiled",
+    reuse="wash bore and seat, rod the return passage, oil the plunger",
     source=COMMON_PRACTICE,
 )
 RELIEF_SPRING = UsedPart(
@@ -40,11 +42,11 @@ RELIEF_SPRING = UsedPart(
                 findings.RELIEF_BENCH_OPENS_LOW,
                 findings.RELIEF_PARTS_NOT_STANDARD,
             ),
-            how="renew it with the one listed; force at fitted length tested on the bench",
+            how="renew it with the listed one; test the force at fitted length on the bench",
             source=COMMON_PRACTICE,
         ),
     ),
     look="free length, and force at its fitted length on a scale",
-    reuse="same shims as it came out with",
+    reuse="fit the same shims it came out with",
     source=COMMON_PRACTICE,
 )

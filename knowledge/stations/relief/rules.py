@@ -15,7 +15,7 @@ rule = rules_of(Station.RELIEF)
     non_matches=[example(findings.RELIEF_PLUNGER_STICKS)],
 )
 def plunger_that_drops_is_not_seized(known: Known) -> Conclusions:
-    """A plunger that drops by its own weight was seized neither open nor shut.
+    """A plunger that drops by its own weight was not seized, open or shut.
 
     Misleads when the plunger was freed on the way out.
     """
@@ -29,10 +29,12 @@ def plunger_that_drops_is_not_seized(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.DEBRIS_ON_RELIEF_SEAT])],
 )
 def debris_under_the_valve(known: Known) -> Conclusions:
-    """Debris under the relief valve: more of it is in the oil, and bleeds it or wipes a bearing."""
+    """Debris under the relief valve: more is in the oil, to jam the valve or wipe a bearing."""
     if known.has(findings.DEBRIS_ON_RELIEF_SEAT):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Debris under the relief valve, the seat must be clean: do not run until it is known "
-            "what shed it; cut the filter, look into the sump.",
+            (
+                "Debris under the relief valve, the seat must be clean: do not run until you know where "
+                "it came from; cut the filter open, look in the sump."
+            ),
         )

@@ -11,15 +11,15 @@ from knowledge.work import Band, Caution, Hold, Phase, Task
 RELIEF_CLEAN = Task(
     id="relief_clean",
     phase=Phase.RELIEF,
-    says="relief valve, bore and seat clean: no chip, no sealer, no varnish",
+    says="relief valve: bore and seat clean, no chips, sealer or varnish",
     how=(
         "plunger or ball out; wash parts and bore, blow through both ways",
-        "lamp down the bore: seat bright all round, nothing in the corner below it",
-        "nothing wiped in with a fluffy rag",
+        "light down the bore: seat bright all round, nothing in the corner below it",
+        "wipe it with nothing that sheds lint",
     ),
     source=sources.JOBBER_OIL_PUMPS,
     remedy="wash again; find where the chip came from",
-    why="a chip on the seat is the leak inside the engine that is named most",
+    why="a chip on the seat is the internal leak named most often",
     guards=(causes.RELIEF_DEBRIS,),
     cautions=(
         Caution.SPRING,
@@ -34,12 +34,12 @@ RELIEF_PLUNGER_DROPS = Task(
     phase=Phase.RELIEF,
     says="relief plunger drops by its own weight, oiled, the whole way",
     how=(
-        "oil it; hold the bore upright; it must sink smoothly through its whole travel",
-        "turn it a quarter and try again; try every quarter",
+        "oil it and hold the bore upright; it must sink smoothly through its whole travel",
+        "repeat at each quarter turn",
         "it must not rattle from side to side either",
     ),
     source=sources.RELIEF_FREE_FALL,
-    remedy="stone the burr off; polish with fine paper; a plunger that still sticks is renewed",
+    remedy="stone the burr off and polish with fine paper; renew a plunger that still sticks",
     guards=(causes.RELIEF_STUCK_OPEN, causes.RELIEF_STUCK_CLOSED, causes.RELIEF_HUNTING),
     cautions=(Caution.SPRING, Caution.EYES),
     also=("drop test", "plunger free", "relief valve sticks"),
@@ -47,10 +47,10 @@ RELIEF_PLUNGER_DROPS = Task(
 RELIEF_SEAT_SOUND = Task(
     id="relief_seat_sound",
     phase=Phase.RELIEF,
-    says="relief bore and seat without scores",
+    says="relief bore and seat free of scores",
     how=(
-        "lamp and magnifier; draw a finger nail over each mark",
-        "light burrs stoned off; no honing of an aluminium bore",
+        "light and magnifier; draw a finger nail over each mark",
+        "stone off light burrs; do not hone an aluminium bore",
     ),
     source=sources.PUMP_INSPECTION_2006,
     remedy="new seat, oversize plunger or new pump",
@@ -61,10 +61,10 @@ RELIEF_SEAT_SOUND = Task(
 RELIEF_SPRING_RIGHT = Task(
     id="relief_spring_right",
     phase=Phase.RELIEF,
-    says="relief spring the right one: part number, free length, load at its length",
+    says="right relief spring: part number, free length, load at fitted length",
     how=(
-        "part number from the list, not the colour of the paint",
-        "free length by caliper; load at the fitted length on a spring scale; straight, no crack",
+        "part number from the list, not the paint colour",
+        "free length by caliper; load at fitted length on a spring scale; straight, no crack",
         "compare with the manual; write both down",
         "never stretch a spring to raise the pressure",
     ),
@@ -83,15 +83,15 @@ RELIEF_SHIMS_WRITTEN_DOWN = Task(
     says="shims and adjuster of the relief spring: counted and written down",
     how=(
         "thickness of every shim; turns of the adjuster from its stop",
-        "what a shim adds: spring rate times its thickness, over the plunger's area",
-        "check the spring is not pressed solid before the port opens",
+        "a shim adds spring rate times its thickness, divided by the plunger area",
+        "check that the coils do not bind before the port opens",
     ),
     source=sources.RELIEF_SPRING_STUDY,
     hold=Hold.NOTE,
-    remedy="back to the maker's shims, then set by gauge",
+    remedy="go back to the maker's shims, then set it with a gauge",
     why=(
-        "measured once: plunger 0.570 in across, spring pressed 0.227 in when shut, port open "
-        "after 0.135 in"
+        "measured once: plunger 0.570 in across, spring compressed 0.227 in when shut, port open "
+        "after another 0.135 in"
     ),
     guards=(causes.RELIEF_SPRING_WRONG,),
     cautions=(
@@ -103,15 +103,15 @@ RELIEF_SHIMS_WRITTEN_DOWN = Task(
 RELIEF_PARTS_IN_ORDER = Task(
     id="relief_parts_in_order",
     phase=Phase.RELIEF,
-    says="relief parts all there, in order, plunger the right way round",
+    says="relief parts complete, in order, plunger the right way round",
     how=(
         "lay them out as in the drawing and photograph them",
-        "plunger: the end that meets the oil goes to the oil; spring into its hollow",
+        "plunger: oil end toward the oil, spring in its hollow",
         "count what goes in: ball or plunger, spring, seat, shims, cap, washer, pin",
     ),
     source=sources.RELIEF_VALVE_EXPLANATION,
     remedy="take it out and lay it out again",
-    why="a plunger turned round stops the valve from opening: the pressure runs up",
+    why="a reversed plunger keeps the valve from opening: the pressure runs far too high",
     guards=(causes.RELIEF_STUCK_CLOSED, causes.RELIEF_PART_MISSING, causes.RELIEF_SPRING_WRONG),
     cautions=(Caution.SPRING, Caution.EYES),
     also=("piston backwards", "relief valve upside down"),
@@ -119,10 +119,10 @@ RELIEF_PARTS_IN_ORDER = Task(
 RELIEF_RETURN_OPEN = Task(
     id="relief_return_open",
     phase=Phase.RELIEF,
-    says="the way back from the relief valve open to sump or pump inlet",
+    says="relief return open to the sump or pump inlet",
     how=(
         "wire or gentle air through the return hole",
-        "no gasket, sealer or plug over it; it stays open with the pump bolted on",
+        "no gasket, sealer or plug over it; still open with the pump bolted on",
     ),
     source=COMMON_PRACTICE,
     remedy="clear it",
@@ -136,10 +136,10 @@ RELIEF_RETURN_OPEN = Task(
 RELIEF_OPENS_AT = Task(
     id="relief_opens_at",
     phase=Phase.RELIEF,
-    says="pressure at which the relief valve opens, on the bench",
+    says="opening pressure of the relief valve, on the bench",
     how=(
         "hand pump and trusted gauge on the outlet; raise slowly until it lifts",
-        "write down the oil and its heat; the engine's own setting goes first",
+        "note the oil and its temperature; the engine's own setting comes first",
         "no rig: leave this open and read it at the first start",
     ),
     source=sources.DIESEL_CASE_NOTE,
@@ -175,7 +175,7 @@ RELIEF_OPENS_AT = Task(
         ),
     ),
     limits=(quantities.USUAL_RELIEF_SETTING, quantities.USUAL_RELIEF_SETTING),
-    remedy="right spring or shims; set it on the bench, not by guess in the car",
+    remedy="fit the right spring or shims; set it on the bench, not by guess in the vehicle",
     guards=(
         causes.RELIEF_SPRING_WRONG,
         causes.RELIEF_SPRING_WEAK_BROKEN,
@@ -188,7 +188,10 @@ RELIEF_CAP_TORQUED = Task(
     id="relief_cap_torqued",
     phase=Phase.RELIEF,
     says="torque of the relief cap or plug",
-    how=("new washer or ring; the maker's manual goes first", "held by a pin: see that it is in"),
+    how=(
+        "new washer or ring; the maker's manual comes first",
+        ("if a pin holds it: check that the pin is in"),
+    ),
     source=sources.PUMP_INSTALLATION_1983,
     dimension="torque",
     bands=(
@@ -206,7 +209,7 @@ RELIEF_CAP_TORQUED = Task(
         ),
     ),
     spread=wrench(35 * LB_FT),
-    remedy="new washer, tighten again; a stripped thread is repaired now, not later",
+    remedy="fit a new washer and tighten again; repair a stripped thread now, not later",
     guards=(causes.RELIEF_CAP_LOOSE,),
     cautions=(Caution.SPRING,),
     also=("relief cap", "relief plug torque"),
@@ -216,13 +219,13 @@ RELIEF_CAP_LOCKED = Task(
     phase=Phase.RELIEF,
     says="relief cap locked: washer flat, pin through, ends bent",
     how=(
-        "split pin new, both ends bent; roll pin full depth",
-        "spring seated square under the cap; push on it: it moves and comes back",
+        "new split pin (cotter pin), both ends bent; roll pin driven to full depth",
+        "spring square under the cap; push on it: it moves and springs back",
         "paint a line across it",
     ),
     source=COMMON_PRACTICE,
     remedy="new pin or washer",
-    why="a cap that backs out empties the relief valve: pressure gone at once",
+    why="if the cap backs out, the relief valve empties and pressure is lost at once",
     guards=(causes.RELIEF_CAP_LOOSE,),
     cautions=(Caution.SPRING, Caution.EYES),
     also=("relief pin", "cotter pin", "split pin"),
@@ -232,8 +235,8 @@ RELIEF_LOCK_NUT_TIGHT = Task(
     phase=Phase.RELIEF,
     says="lock nut of the relief adjuster tight, cap nut and washers on",
     how=(
-        "hold the screw, tighten the nut, look that the screw did not turn",
-        "cap nut with a washer on each side; wire it where it is drilled for it",
+        "hold the screw, tighten the nut, check that the screw did not turn",
+        "cap nut with a washer on each side; lockwire it where it is drilled",
     ),
     source=COMMON_PRACTICE,
     remedy="set and lock it again",

@@ -10,7 +10,7 @@ RELIEF_CLEANED = trial(
     id="relief_cleaned",
     station=Station.RELIEF,
     says="the relief valve was taken out, cleaned or freed",
-    asks="Was the relief valve taken out and cleaned, and what did it do?",
+    asks="Relief valve taken out and cleaned? If so, what did it do?",
     cures={
         causes.RELIEF_DEBRIS: (MOSTLY, COMMON_PRACTICE),
         causes.RELIEF_STUCK_OPEN: (MOSTLY, COMMON_PRACTICE),
@@ -34,7 +34,7 @@ STIFFER_SPRING = trial(
     id="stiffer_spring",
     station=Station.RELIEF,
     says="the relief spring was shimmed, stretched, or a stiffer one fitted",
-    asks="Was the relief spring shimmed, stretched or a stiffer one fitted, and what did it do?",
+    asks="Relief spring shimmed, stretched or replaced by a stiffer one? If so, what did it do?",
     cures={
         causes.RELIEF_SPRING_WEAK_BROKEN: (MOSTLY, COMMON_PRACTICE),
         causes.RELIEF_SPRING_WRONG: (OFTEN, COMMON_PRACTICE),
@@ -58,7 +58,7 @@ NEW_RELIEF_VALVE = trial(
     id="new_relief_valve",
     station=Station.RELIEF,
     says="a new relief valve with its spring was fitted",
-    asks="Was a new relief valve fitted, and what did it do?",
+    asks="New relief valve? If so, what did it do?",
     cures={
         causes.RELIEF_DEBRIS: (MOSTLY, COMMON_PRACTICE),
         causes.RELIEF_STUCK_OPEN: (MOSTLY, COMMON_PRACTICE),
@@ -77,7 +77,7 @@ RELIEF_ADJUSTED = trial(
     id="relief_adjusted",
     station=Station.RELIEF,
     says="the relief adjuster was turned",
-    asks="Was the relief adjuster turned, and what did it do?",
+    asks="Relief adjuster turned? If so, what did it do?",
     cures={
         causes.RELIEF_SPRING_WEAK_BROKEN: (OFTEN, COMMON_PRACTICE),
         causes.RELIEF_SPRING_WRONG: (OFTEN, COMMON_PRACTICE),
@@ -90,8 +90,8 @@ RELIEF_ADJUSTED = trial(
 RELIEF_RETURN_CLEARED = trial(
     id="relief_return_cleared",
     station=Station.RELIEF,
-    says="the passage that returns relieved oil was cleared",
-    asks="Was the return of the relief valve cleared, and what did it do?",
+    says="the relief return passage was cleared",
+    asks="Relief return passage cleared? If so, what did it do?",
     cures={
         causes.RELIEF_RETURN_PLUGGED: (MOSTLY, COMMON_PRACTICE),
     },

@@ -27,13 +27,15 @@ PICKUP_SCREEN_BLOCKED = Cause(
     id="pickup_screen_blocked",
     station=Station.SUCTION,
     says="oil pickup screen blocked by sludge, sealer, gasket, plastic or metal",
-    mechanism="the pump starves as flow grows: good cold and at idle, then it falls with revs and time, and "
-    "often comes back after a stop, when the debris drops away",
+    mechanism=(
+        "the pump starves as flow grows: good cold and at idle, falling with revs and time; "
+        "often back after a stop, when the debris drops away"
+    ),
     rate=Rate.VERY_COMMON,
     shifts=Shifts(high_mileage=STRONG_UP, freshly_rebuilt=DOWN, stood_long=UP),
     remedy="fit a new screen, clean the sump, and find what shed the debris",
     source=sources.TECHNICIAN_ANSWER,
-    follows="pump cavitates and rattles, bearings wipe",
+    follows="pump cavitates and rattles, bearings wiped",
     also=(
         "plugged pickup screen",
         "clogged oil strainer",
@@ -47,8 +49,8 @@ GOOD_AT_FIRST_THEN_THE_SCREEN_FILLS = LinkGroup(
     station=Station.SUCTION,
     says="Good at first, falling after minutes at speed, back after a rest: the screen is covered.",
     note=(
-        "Flow carries the debris onto the mesh; after a stop it drops away again. Misleads when the"
-        " tube is taken off first: what lay on the mesh falls into the tray."
+        "Flow carries the debris onto the mesh; after a stop it drops away again. Misleads when "
+        "the tube is taken off first: debris on the mesh falls into the tray."
     ),
     parent=PICKUP_SCREEN_BLOCKED,
     effects={
@@ -67,7 +69,7 @@ GOOD_AT_FIRST_THEN_THE_SCREEN_FILLS = LinkGroup(
 WHAT_LIES_ON_A_BLOCKED_SCREEN = LinkGroup(
     id="what_lies_on_a_blocked_screen",
     station=Station.SUCTION,
-    says="A blocked screen carries sludge most often, then sealer, gasket, plastic or metal.",
+    says="A blocked screen holds sludge most often, then sealer, gasket, plastic or metal.",
     parent=PICKUP_SCREEN_BLOCKED,
     effects={
         findings_sump.SCREEN_BLOCKED: (ALWAYS, COMMON_PRACTICE),
@@ -87,10 +89,12 @@ PICKUP_SCREEN_BYPASS_OPEN = Cause(
     id="pickup_screen_bypass_open",
     station=Station.SUCTION,
     says="pickup screen torn, loose, or its cold-oil bypass stuck open",
-    mechanism="debris passes straight into the pump; pressure suffers only through what the debris then does",
+    mechanism=(
+        "debris passes straight into the pump; pressure falls only when the debris does damage"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
-    remedy="fit a new pickup; clean pump and relief valve of what came through",
+    remedy="fit a new pickup; clean debris out of pump and relief valve",
     source=sources.PUMP_SCREEN_NOTES,
     follows="chips under the relief valve, scored or jammed pump",
     also=("hole in the pickup screen", "torn strainer", "screen bypass flap open", "mesh came off"),
@@ -98,7 +102,10 @@ PICKUP_SCREEN_BYPASS_OPEN = Cause(
 MESH_THAT_STOPS_NOTHING = LinkGroup(
     id="mesh_that_stops_nothing",
     station=Station.SUCTION,
-    says="A torn mesh or open bypass costs no pressure itself: it lets debris reach pump and relief.",
+    says=(
+        "A torn mesh or open bypass costs no pressure itself: it lets debris into pump and "
+        "relief valve."
+    ),
     parent=PICKUP_SCREEN_BYPASS_OPEN,
     effects={
         conditions.DIRT_IN_OIL: (MOSTLY, sources.PUMP_SCREEN_NOTES),
@@ -112,12 +119,14 @@ MESH_THAT_STOPS_NOTHING = LinkGroup(
 PICKUP_TUBE_LOOSE = Cause(
     id="pickup_tube_loose",
     station=Station.SUCTION,
-    says="oil pickup tube worked loose, bolts slack or bracket broken",
-    mechanism="air is drawn in above the oil: unsteady at all speeds, worse with revs, slow to build; if the "
-    "tube drops off, nothing is left at once",
+    says="oil pickup tube loose, bolts slack or bracket broken",
+    mechanism=(
+        "air is drawn in above the oil: unsteady at all speeds, worse with revs, slow to build; "
+        "if the tube drops off, all pressure is gone at once"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, raced_or_heeled=STRONG_UP),
-    remedy="fit a new tube and secure it: bolt and bracket, or tack it with the pump stripped",
+    remedy="fit a new tube and secure it: bolt and bracket, or a tack weld with the pump stripped",
     source=sources.TRUCK_SERVICE_1994,
     follows="the pickup drops into the sump, all pressure lost",
     also=(
@@ -131,7 +140,10 @@ PICKUP_TUBE_LOOSE = Cause(
 TUBE_THAT_MOVES = LinkGroup(
     id="tube_that_moves",
     station=Station.SUCTION,
-    says="A tube loose in the pump draws air and wavers at all speeds; if it drops off, all is gone.",
+    says=(
+        "A tube loose in the pump draws air and the needle wavers at all speeds; if it drops "
+        "off, all pressure is gone."
+    ),
     parent=PICKUP_TUBE_LOOSE,
     effects={
         conditions.AIR_IN_SUCTION: (ALWAYS, idea_from(sources.TRUCK_SERVICE_1994)),
@@ -160,7 +172,10 @@ PICKUP_TUBE_CRACKED = Cause(
     id="pickup_tube_cracked",
     station=Station.SUCTION,
     says="crack or pinhole in the oil pickup tube or its brazing",
-    mechanism="air is drawn in through the crack whenever the oil stands below it: unsteady, slow to build",
+    mechanism=(
+        "air is drawn in through the crack whenever the oil level is below it: unsteady, slow to "
+        "build"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="replace the tube; find the vibration or strain that cracked it",
@@ -171,7 +186,10 @@ PICKUP_TUBE_CRACKED = Cause(
 TUBE_THAT_LEAKS = LinkGroup(
     id="tube_that_leaks",
     station=Station.SUCTION,
-    says="A cracked tube draws air whenever the oil stands below the crack, so more oil steadies it.",
+    says=(
+        "A cracked tube draws air whenever the oil level is below the crack, so more oil "
+        "steadies it."
+    ),
     parent=PICKUP_TUBE_CRACKED,
     effects={
         conditions.AIR_IN_SUCTION: (ALWAYS, sources.CROSSOVER_V6_MANUAL_2007),
@@ -195,13 +213,15 @@ SUCTION_JOINT_AIR_LEAK = Cause(
     id="suction_joint_air_leak",
     station=Station.SUCTION,
     says="suction O-ring, gasket, flange or union leaks air or was left out",
-    mechanism="air comes in, no oil goes out: late build after standing, foamy and unsteady pressure, and "
-    "nothing shows outside",
+    mechanism=(
+        "air gets in but no oil comes out: slow to build after standing, foamy and unsteady "
+        "pressure, nothing to see outside"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP, stood_long=UP, raced_or_heeled=UP),
-    remedy="fit a new seal, oiled, seat the tube fully by hand and tighten evenly",
+    remedy="fit a new seal, oiled; push the tube fully home by hand and tighten evenly",
     source=sources.ARMY_TM_347_CHART_1973,
-    follows="prime lost, oil aerated, bearings starved",
+    follows="prime lost, oil full of air, bearings short of oil",
     also=(
         "pickup o-ring",
         "o ring left out",
@@ -214,8 +234,11 @@ SUCTION_JOINT_AIR_LEAK = Cause(
 AIR_IN_AND_NO_OIL_OUT = LinkGroup(
     id="air_in_and_no_oil_out",
     station=Station.SUCTION,
-    says="A bad suction seal takes in air and lets no oil out: late, foamy, unsteady, nothing to see.",
-    note="Covering the joint with oil shuts the air out for a while.",
+    says=(
+        "A bad suction seal lets air in but no oil out: late, foamy, unsteady pressure, nothing "
+        "to see."
+    ),
+    note="Oil over the joint keeps the air out for a while.",
     parent=SUCTION_JOINT_AIR_LEAK,
     effects={
         conditions.AIR_IN_SUCTION: (ALWAYS, sources.ARMY_TM_347_CHART_1973),

@@ -27,13 +27,13 @@ from knowledge.stations.suction import findings, findings_pickup, findings_sump
 PICKUP_CLEARANCE_TIGHT = Cause(
     id="pickup_clearance_tight",
     station=Station.SUCTION,
-    says="pickup too close to the sump floor: wrong pair or gasket",
-    mechanism="the inlet is throttled as by a part-blocked screen: it falls at high revs, and with cold oil",
+    says="pickup too close to the sump floor: parts that do not match, or the wrong gasket",
+    mechanism="it acts like a partly blocked screen: pressure falls at high revs and with cold oil",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, raced_or_heeled=STRONG_UP),
     remedy="set the gap with the real gasket fitted, usually 1/4 to 3/8 inch (6 to 10 mm)",
     source=sources.OIL_PAN_TIPS,
-    follows="pump cavitates, bearings starve at speed",
+    follows="pump cavitates, bearings short of oil at speed",
     also=(
         "pickup touching the pan",
         "pickup too low",
@@ -44,8 +44,8 @@ PICKUP_CLEARANCE_TIGHT = Cause(
 PICKUP_SITS_ON_THE_FLOOR = LinkGroup(
     id="pickup_sits_on_the_floor",
     station=Station.SUCTION,
-    says="A tiny gap, or none, between pickup and sump floor throttles the suction like a blocked mesh.",
-    note="It comes with a changed pump, pickup, sump or gasket, and was there from that start on.",
+    says=("Too small a gap between pickup and sump floor acts like a blocked screen."),
+    note=("It comes with a changed pump, pickup, sump or gasket, from the first start on."),
     parent=PICKUP_CLEARANCE_TIGHT,
     effects={
         conditions.SUCTION_THROTTLED: (ALWAYS, sources.OIL_PAN_TIPS),
@@ -70,19 +70,19 @@ PICKUP_SITS_ON_THE_FLOOR = LinkGroup(
 PICKUP_CLEARANCE_WIDE = Cause(
     id="pickup_clearance_wide",
     station=Station.SUCTION,
-    says="pickup too far above the sump floor, as a stock one in a deep pan",
-    mechanism="it comes out of the oil under braking, in bends, on hills, or with the level at the add mark",
+    says="pickup too far above the sump floor, such as a stock one in a deep sump (pan)",
+    mechanism=("it comes out of the oil under braking, in bends, on hills, or at the add mark"),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, raced_or_heeled=STRONG_UP),
     remedy="fit the pickup that belongs to this sump",
     source=sources.OIL_STARVATION_ARTICLE,
-    follows="bearings starved in every hard manoeuvre",
+    follows="bearings short of oil in every hard manoeuvre",
     also=("pickup too high", "deep pan with stock pickup", "pickup too short for the pan"),
 )
 PICKUP_HANGS_HIGH_IN_THE_PAN = LinkGroup(
     id="pickup_hangs_high_in_the_pan",
     station=Station.SUCTION,
-    says="A pickup too high for its pan uncovers in bends and near the add mark; more oil helps.",
+    says=("A pickup too high for its sump comes out of the oil in bends; more oil helps."),
     parent=PICKUP_CLEARANCE_WIDE,
     effects={
         conditions.PICKUP_UNCOVERED: (MOSTLY, sources.OIL_STARVATION_ARTICLE),
@@ -99,7 +99,7 @@ PICKUP_HANGS_HIGH_IN_THE_PAN = LinkGroup(
 DEEP_PAN_UNDER_THE_OLD_PICKUP = LinkGroup(
     id="deep_pan_under_the_old_pickup",
     station=Station.SUCTION,
-    says="A deep pan from elsewhere holds more than the book says, and leaves the old pickup high.",
+    says=("A deep sump from another engine leaves the old pickup too high."),
     parent=PICKUP_CLEARANCE_WIDE,
     effects={
         oil_drained.DRAINED_VOLUME_HIGH: (SOMETIMES, COMMON_PRACTICE),
@@ -122,7 +122,7 @@ PAN_DENTED = Cause(
     id="pan_dented",
     station=Station.SUCTION,
     says="sump pushed up against the pickup by a jack, kerb or grounding",
-    mechanism="the floor closes the inlet; it begins at once after the knock",
+    mechanism="the floor closes the inlet, at once after the knock",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(raced_or_heeled=UP),
     remedy="repair or renew the sump, check and renew the pickup",
@@ -133,8 +133,8 @@ PAN_DENTED = Cause(
 FLOOR_PUSHED_UP_BY_A_KNOCK = LinkGroup(
     id="floor_pushed_up_by_a_knock",
     station=Station.SUCTION,
-    says="A jack, kerb or rock pushes the sump floor against the pickup, and the fault is there at once.",
-    note="Misleads when the dent is old: many sumps carry one that touches nothing.",
+    says=("A jack, kerb or rock pushes the sump floor against the pickup: trouble at once."),
+    note="Misleads when the dent is old: many sumps have one that touches nothing.",
     parent=PAN_DENTED,
     effects={
         conditions.SUCTION_THROTTLED: (MOSTLY, sources.LOWER_ENGINE_NOISE_2006),
@@ -154,13 +154,13 @@ FLOOR_PUSHED_UP_BY_A_KNOCK = LinkGroup(
 ATTITUDE_UNCOVERS_PICKUP = Cause(
     id="attitude_uncovers_pickup",
     station=Station.SUCTION,
-    says="slope, heel, cornering or mounting angle moves oil off the pickup",
-    mechanism="it drops to near nothing in the manoeuvre and returns at once, the same way every time",
+    says="slope, heel, cornering or mounting angle moves oil away from the pickup",
+    mechanism="it drops to near zero in the manoeuvre and returns at once, the same every time",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(raced_or_heeled=STRONG_UP),
-    remedy="baffled or larger sump, swinging pickup, right level, angle within the maker's limit",
+    remedy=("fit a baffled or larger sump or a swinging pickup; right level, angle within limits"),
     source=sources.SUMP_TILT_TEST,
-    follows="rod bearings wipe, one event at a time",
+    follows="rod bearings wiped, a little each time",
     also=(
         "oil surge",
         "oil slosh in corners",
@@ -174,26 +174,28 @@ BAFFLE_MISSING = Cause(
     id="baffle_missing",
     station=Station.SUCTION,
     says="sump baffle or trap door missing, bent, loose or wrong way round",
-    mechanism="nothing holds the oil at the pickup: it runs off in bends and under braking sooner than usual",
+    mechanism=("nothing keeps the oil at the pickup in bends and under braking"),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, raced_or_heeled=STRONG_UP),
-    remedy="refit or make the baffle; the trap door must swing towards the pickup",
+    remedy="refit or make the baffle; the trap door must swing toward the pickup",
     source=sources.SUMP_TILT_TEST,
-    follows="rod bearings wipe, one event at a time",
+    follows="rod bearings wiped, a little each time",
     also=("no baffle in the pan", "trap door stuck", "windage baffle left out", "anti surge plate"),
 )
 
 WINDAGE_AERATION = Cause(
     id="windage_aeration",
     station=Station.SUCTION,
-    says="crank whips air into the oil: tray missing, failed or too near",
-    mechanism="oil full of air reaches the pump, which cavitates: pressure falls and flutters at high revs "
-    "and settles when the throttle is closed",
+    says="crank whips air into the oil: windage tray missing, failed or too close",
+    mechanism=(
+        "the pump cavitates on oil full of air: pressure falls and flutters at high revs and "
+        "settles when you close the throttle"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
-    remedy="sound tray or scraper with clearance to the rods, correct oil level",
+    remedy="fit a sound tray or scraper clear of the rods; correct the oil level",
     source=sources.ASME_AERATION_2006,
-    follows="pump cavitates, lifters collapse, bearings starve",
+    follows="pump cavitates, lifters collapse, bearings short of oil",
     also=(
         "windage",
         "crank whipping the oil",
@@ -205,7 +207,7 @@ WINDAGE_AERATION = Cause(
 CRANK_WHIPS_THE_OIL = LinkGroup(
     id="crank_whips_the_oil",
     station=Station.SUCTION,
-    says="A crank that whips its oil fills it with air; the pump cavitates and the bearings starve.",
+    says=("A crank that whips air into the oil: the pump cavitates, bearings run short of oil."),
     parent=WINDAGE_AERATION,
     effects={
         conditions.OIL_AERATED: (ALWAYS, sources.ASME_AERATION_2006),
@@ -227,13 +229,15 @@ DRAINBACK_POOR = Cause(
     id="drainback_poor",
     station=Station.SUCTION,
     says="oil held up in heads or valley by blocked or small returns",
-    mechanism="the sump empties while running: it sags after 10 to 60 seconds at high revs and returns after "
-    "idling",
+    mechanism=(
+        "the sump empties at speed: pressure sags after 10 to 60 seconds at high revs and "
+        "returns after idling"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
-    remedy="clear and smooth the returns; larger sump or less oil to the top end",
+    remedy="clear and smooth the returns; fit a larger sump or send less oil to the top end",
     source=sources.OIL_STARVATION_ARTICLE,
-    follows="pickup uncovers, bearings starve on long runs at speed",
+    follows="pickup comes out of the oil, bearings short of oil on long runs at speed",
     also=(
         "oil stays in the heads",
         "drain back holes plugged",
@@ -244,7 +248,7 @@ DRAINBACK_POOR = Cause(
 SUMP_PUMPED_EMPTY_AT_SPEED = LinkGroup(
     id="sump_pumped_empty_at_speed",
     station=Station.SUCTION,
-    says="Oil held up in heads or valley empties the sump at speed; idling lets it come back.",
+    says="Oil held up in heads or valley empties the sump at speed; at idle it runs back.",
     parent=DRAINBACK_POOR,
     effects={
         conditions.OIL_SHORT: (SOMETIMES, idea_from(sources.OIL_STARVATION_ARTICLE)),
@@ -270,12 +274,12 @@ SUCTION_HOSE_COLLAPSED = Cause(
     id="suction_hose_collapsed",
     station=Station.SUCTION,
     says="suction hose from the oil tank soft, kinked or too small",
-    mechanism="the hose flattens as the flow grows: it falls at high revs, worse with cold oil",
+    mechanism=("the hose flattens as flow grows: pressure falls at high revs and with cold oil"),
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
-    remedy="reinforced suction hose of the right bore, no kinks",
+    remedy="fit a reinforced suction hose of the right bore, without kinks",
     source=sources.PUMP_CAVITATION_ANSWER,
-    follows="pump cavitates, bearings starve",
+    follows="pump cavitates, bearings short of oil",
     also=("hose sucked flat", "kinked oil line from tank", "suction line too small", "soft hose"),
 )
 HOSE_SUCKED_FLAT = LinkGroup(
@@ -296,12 +300,12 @@ ICE_IN_PICKUP = Cause(
     id="ice_in_pickup",
     station=Station.SUCTION,
     says="water in the sump frozen across the pickup screen",
-    mechanism="ice closes the mesh or the tube: little or no oil comes until the sump thaws",
+    mechanism="ice blocks the screen or the tube: little or no oil comes until the sump thaws",
     rate=Rate.VERY_RARE,
     shifts=Shifts(stood_long=UP),
-    remedy="thaw with gentle heat, drain, find where the water came from, then look at the bearings",
+    remedy=("thaw gently, drain, find where the water came from, inspect the bearings"),
     source=COMMON_PRACTICE,
-    follows="dry start, bearings wipe",
+    follows="dry start, bearings wiped",
     also=(
         "frozen pickup",
         "ice in the oil pan",
@@ -313,7 +317,7 @@ ICE_IN_PICKUP = Cause(
 NOTHING_UNTIL_IT_THAWS = LinkGroup(
     id="nothing_until_it_thaws",
     station=Station.SUCTION,
-    says="Water under the oil freezes across the screen: no pressure in frost, right once thawed.",
+    says="Water under the oil freezes across the screen: no pressure in frost, normal once thawed.",
     parent=ICE_IN_PICKUP,
     effects={
         conditions.SUCTION_THROTTLED: (MOSTLY, COMMON_PRACTICE),
@@ -338,14 +342,16 @@ NOTHING_UNTIL_IT_THAWS = LinkGroup(
 FOREIGN_BODY_IN_SUMP = Cause(
     id="foreign_body_in_sump",
     station=Station.SUCTION,
-    says="rag, paper, cap, plug or other thing left in the sump or suction",
-    mechanism="it drifts onto the screen or sits in the pipe: pressure falls suddenly, comes and goes, or "
-    "never came after the work",
+    says="rag, paper, cap, plug or other object left in the sump or suction",
+    mechanism=(
+        "it drifts onto the screen or sits in the pipe: pressure falls suddenly, comes and goes, "
+        "or never came after the work"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=DOWN, freshly_rebuilt=STRONG_UP, oil_just_changed=UP),
-    remedy="take it out whole, clean sump and pickup, count rags and caps at every job",
+    remedy="remove it whole, clean sump and pickup, count rags and caps at every job",
     source=COMMON_PRACTICE,
-    follows="pump starves, bearings wipe",
+    follows="pump starves, bearings wiped",
     also=(
         "left a rag in the engine",
         "shop towel in the pan",
@@ -357,7 +363,7 @@ FOREIGN_BODY_IN_SUMP = Cause(
 LEFT_BEHIND_AND_DRAWN_TO_THE_INLET = LinkGroup(
     id="left_behind_and_drawn_to_the_inlet",
     station=Station.SUCTION,
-    says="A rag or cap left inside is drawn to the inlet: sudden, or come and go, after some work.",
+    says=("A rag or cap left inside at some work: sudden loss, or it comes and goes."),
     note="It can drift off the screen when the pump stops, so the next start may look normal.",
     parent=FOREIGN_BODY_IN_SUMP,
     effects={

@@ -21,11 +21,13 @@ from knowledge.stations.suction import findings, findings_sights
 OIL_TAP_SHUT = Cause(
     id="oil_tap_shut",
     station=Station.SUCTION,
-    says="a tap or valve in the oil's way was left shut",
-    mechanism="no oil reaches the pump, or none gets past cooler or filter: nothing from the first turn",
+    says="a tap or valve in the oil line was left shut",
+    mechanism=(
+        "no oil reaches the pump, or none passes cooler or filter: no pressure from the first turn"
+    ),
     rate=Rate.RARE,
     shifts=Shifts(freshly_rebuilt=STRONG_UP, oil_just_changed=STRONG_UP, stood_long=STRONG_UP),
-    remedy="open it, prime the pump, and wire it open or couple it to the ignition",
+    remedy="open it, prime the pump, and wire it open or interlock it with the ignition",
     source=COMMON_PRACTICE,
     follows="bearings and cams run dry within seconds of the start",
     also=("oil tap left closed", "oil tank valve off", "forgot to open the oil valve"),
@@ -33,7 +35,7 @@ OIL_TAP_SHUT = Cause(
 TAP_THAT_WAS_NOT_OPENED = LinkGroup(
     id="tap_that_was_not_opened",
     station=Station.SUCTION,
-    says="A shut tap gives nothing from the start, and the oil tank stays full.",
+    says="With a tap shut there is no pressure from the start, and the oil tank stays full.",
     parent=OIL_TAP_SHUT,
     effects={
         conditions.PRESSURE_GONE: (MOSTLY, COMMON_PRACTICE),

@@ -70,7 +70,10 @@ SCREEN_COVERED = Fault(
     source=COMMON_PRACTICE,
     states=(conditions.SUCTION_THROTTLED,),
     costs=(quantities.SCREEN_OPEN_SHARE,),
-    decides="see what covers it: sludge, sealer, plastic, metal or cloth each name their own origin",
+    decides=(
+        "see what covers it: sludge, sealer, plastic, metal and cloth each show where they came "
+        "from"
+    ),
     decided_by=(
         findings_sump.SLUDGE_ON_SCREEN,
         findings_sump.SEALER_ON_SCREEN,
@@ -99,7 +102,7 @@ PICKUP_TOO_LOW = Fault(
 PICKUP_TOO_HIGH = Fault(
     id="pickup_too_high",
     station=Station.SUCTION,
-    says="the pickup hangs too high",
+    says="the pickup sits too high",
     proofs=(findings_pickup.PICKUP_GAP_TOO_LARGE,),
     origins=(causes_sump.PICKUP_CLEARANCE_WIDE,),
     source=COMMON_PRACTICE,

@@ -9,7 +9,7 @@ from knowledge.stations.suction import causes_sump, findings_sump
 TOUCHED_IS_NOT_TOO_FAR = InhibitorGroup(
     id="touched_is_not_too_far",
     station=Station.SUCTION,
-    says="A pickup that has touched the sump does not hang too far above it.",
+    says="A pickup that has touched the sump is not too high above it.",
     child=findings_sump.PICKUP_WITNESS_MARK,
     inhibited_by={causes_sump.PICKUP_CLEARANCE_WIDE: (ALWAYS, COMMON_PRACTICE)},
     matches=[example(patterns.GAUGE_READS_LOW, findings_sump.PICKUP_WITNESS_MARK)],

@@ -16,7 +16,7 @@ from knowledge.stations.suction import causes, causes_sump, findings, findings_p
 PIECES_PAST_THE_MESH = LinkGroup(
     id="pieces_past_the_mesh",
     station=Station.SUCTION,
-    says="Pieces past the mesh went through the pump, or came from it.",
+    says="Pieces on the pump side of the mesh came through it, or out of the pump.",
     child=findings_sump.METAL_PAST_THE_SCREEN,
     origins={
         causes.PICKUP_SCREEN_BYPASS_OPEN: (OFTEN, sources.PUMP_MAKER_SHAFTS_SCREENS),
@@ -29,7 +29,7 @@ PIECES_PAST_THE_MESH = LinkGroup(
 SEEN_BEFORE_AND_COME_BACK = LinkGroup(
     id="seen_before_and_come_back",
     station=Station.SUCTION,
-    says="What was found once in the screen has often more of its kind behind it.",
+    says="Where something foreign was found in the screen once, there is often more.",
     child=findings_sump.DEBRIS_SEEN_BEFORE,
     origins={
         causes_sump.FOREIGN_BODY_IN_SUMP: (SOMETIMES, COMMON_PRACTICE),
@@ -44,8 +44,11 @@ SEEN_BEFORE_AND_COME_BACK = LinkGroup(
 OIL_RUNS_OFF_IN_THE_BEND = LinkGroup(
     id="oil_runs_off_in_the_bend",
     station=Station.SUCTION,
-    says="Side force, slope or a missing baffle piles the oil up away from the pickup, time and again.",
-    note="Each event is short: the lamp may not show it, yet a rod bearing feels it.",
+    says=(
+        "Side force, slope or a missing baffle piles the oil up away from the pickup, again and "
+        "again."
+    ),
+    note="Each time is short: the lamp may not show it, but a rod bearing suffers.",
     links=(
         *effects_of(
             causes_sump.ATTITUDE_UNCOVERS_PICKUP,
@@ -77,7 +80,7 @@ OIL_RUNS_OFF_IN_THE_BEND = LinkGroup(
 SLUDGE_SETTLES_ON_THE_MESH = LinkGroup(
     id="sludge_settles_on_the_mesh",
     station=Station.SUCTION,
-    says="Oil that has laid down sludge leaves it on the pickup screen and in the returns.",
+    says="Oil that leaves sludge leaves it on the pickup screen and in the returns.",
     parent=conditions.OIL_SLUDGED,
     effects={
         findings_sump.SLUDGE_ON_SCREEN: (MOSTLY, sources.CLUB_BLOCKED_SCREENS),
@@ -94,8 +97,11 @@ SLUDGE_SETTLES_ON_THE_MESH = LinkGroup(
 METAL_SETTLES_ON_THE_MESH = LinkGroup(
     id="metal_settles_on_the_mesh",
     station=Station.SUCTION,
-    says="Metal from damaged parts settles on the pickup screen: trace it, do not just clean it off.",
-    note="Misleads when the metal is taken for the root: most of it is following damage.",
+    says=(
+        "Metal from damaged parts settles on the pickup screen: find its source, do not just "
+        "clean it off."
+    ),
+    note="Misleads when the metal is taken for the root cause: most of it is following damage.",
     parent=conditions.METAL_SHED,
     effects={
         debris_findings.METAL_IN_SCREEN: (OFTEN, sources.AIRCRAFT_FAULT_ISOLATION),
@@ -110,7 +116,7 @@ METAL_SETTLES_ON_THE_MESH = LinkGroup(
 BROKEN_ENGINE_STRIKES_THE_TRAY = LinkGroup(
     id="broken_engine_strikes_the_tray",
     station=Station.SUCTION,
-    says="An engine that broke strikes its tray: there the torn tray follows and is no cause.",
+    says="An engine that breaks up hits its tray: then the torn tray is a result, not the cause.",
     parent=conditions.ENGINE_FAILED,
     effects={
         findings_pickup.TRAY_BROKEN_OR_MISSING: (SELDOM, JUDGEMENT),
@@ -121,7 +127,7 @@ BROKEN_ENGINE_STRIKES_THE_TRAY = LinkGroup(
 SCREEN_CATCHES_WHAT_TRAVELS = LinkGroup(
     id="screen_catches_what_travels",
     station=Station.SUCTION,
-    says="What travels with the oil ends on the screen, if the screen is whole.",
+    says="Anything carried by the oil ends up on the screen, if the screen is whole.",
     parent=conditions.DIRT_IN_OIL,
     effects={
         findings_sump.FOREIGN_MATERIAL_ON_SCREEN: (OFTEN, COMMON_PRACTICE),
@@ -139,7 +145,9 @@ SCREEN_CATCHES_WHAT_TRAVELS = LinkGroup(
 SEALER_BREAKS_OFF_INSIDE = LinkGroup(
     id="sealer_breaks_off_inside",
     station=Station.SUCTION,
-    says="Sealer squeezed out inside breaks off and is drawn to the screen in strings and crumbs.",
+    says=(
+        "Sealer squeezed out inside breaks off and gets drawn to the screen in strings and crumbs."
+    ),
     parent=assembly_causes.SEALANT_DEBRIS,
     effects={
         findings_sump.SEALER_ON_SCREEN: (MOSTLY, sources.CLUB_SEALANT_STRAINER),
@@ -157,7 +165,7 @@ SEALER_BREAKS_OFF_INSIDE = LinkGroup(
 GEAR_TEETH_IN_THE_SCREEN = LinkGroup(
     id="gear_teeth_in_the_screen",
     station=Station.SUCTION,
-    says="Plastic gear teeth in the screen come from a timing gear, even one renewed years ago.",
+    says="Plastic gear teeth in the screen come from a timing gear, even one replaced years ago.",
     parent=assembly_causes.TIMING_GEAR_SHEDDING,
     effects={
         findings_sump.PLASTIC_ON_SCREEN: (ALWAYS, sources.CLUB_BLOCKED_SCREENS),
@@ -170,7 +178,7 @@ GEAR_TEETH_IN_THE_SCREEN = LinkGroup(
 PASTE_FROM_ASSEMBLY = LinkGroup(
     id="paste_from_assembly",
     station=Station.SUCTION,
-    says="Grease or jelly used at assembly can plug the screen until warm oil carries it away.",
+    says="Grease or jelly from assembly can plug the screen until warm oil carries it away.",
     parent=assembly_causes.ASSEMBLY_LUBE_CLOG,
     effects={
         findings_sump.PASTE_ON_SCREEN: (MOSTLY, sources.JOBBER_OIL_PUMPS),
@@ -182,7 +190,10 @@ PASTE_FROM_ASSEMBLY = LinkGroup(
 BOLT_THAT_CAME_UNDONE = LinkGroup(
     id="bolt_that_came_undone",
     station=Station.SUCTION,
-    says="A bolt never locked lets pickup or tray go: look for the bolt, and for its place.",
+    says=(
+        "A bolt left unlocked lets the pickup or tray come off: look for the bolt and where it "
+        "came from."
+    ),
     parent=assembly_causes.FASTENER_LOOSE_INSIDE,
     effects={
         findings_pickup.PICKUP_FIXING_LOOSE: (OFTEN, COMMON_PRACTICE),
@@ -198,7 +209,7 @@ BOLT_THAT_CAME_UNDONE = LinkGroup(
 OIL_RING_AT_THE_CRANK = LinkGroup(
     id="oil_ring_at_the_crank",
     station=Station.SUCTION,
-    says="Too much oil leaves its ring where crank and rods pass.",
+    says="Too much oil leaves a ring at the height where crank and rods pass.",
     parent=oil_causes.OIL_LEVEL_HIGH,
     effects={
         findings_pickup.OIL_LINE_AT_CRANK: (OFTEN, COMMON_PRACTICE),
@@ -209,7 +220,7 @@ OIL_RING_AT_THE_CRANK = LinkGroup(
 STIFF_OIL_COMES_BACK_WITH_WARMTH = LinkGroup(
     id="stiff_oil_comes_back_with_warmth",
     station=Station.SUCTION,
-    says="Stiff oil also returns slowly and comes right with warmth: do not take it for ice at once.",
+    says="Cold, stiff oil also drains back slowly and comes right when warm: it need not be ice.",
     parent=conditions.OIL_THICK,
     effects={
         findings.OIL_SLOW_TO_RETURN: (SOMETIMES, COMMON_PRACTICE),

@@ -13,7 +13,7 @@ from knowledge.stations.suction import causes, causes_sump, findings_sights
 BENT_PICKUP = LinkGroup(
     id="bent_pickup",
     station=Station.SUCTION,
-    says="A bent pickup stands too near the floor or too high, was hit, or cracks.",
+    says="A bent pickup sits too low or too high, or was hit and may crack.",
     child=findings_sights.PICKUP_BENT,
     origins={
         causes_sump.PAN_DENTED: (OFTEN, JUDGEMENT),
@@ -29,7 +29,7 @@ BENT_PICKUP = LinkGroup(
 CRUSHED_SCREEN = LinkGroup(
     id="crushed_screen",
     station=Station.SUCTION,
-    says="A crushed screen was pressed by the floor, or sucked flat behind a blocked mesh.",
+    says="A crushed screen was pressed by the floor, or sucked flat because the mesh was blocked.",
     child=findings_sights.SCREEN_CRUSHED,
     origins={
         causes_sump.PAN_DENTED: (OFTEN, JUDGEMENT),
@@ -43,7 +43,7 @@ CRUSHED_SCREEN = LinkGroup(
 COATING_IN_THE_OIL = LinkGroup(
     id="coating_in_the_oil",
     station=Station.SUCTION,
-    says="A gasket's coating that comes off ends on the screen, as surplus sealer does.",
+    says="Gasket coating that flakes off ends up on the screen, like surplus sealer.",
     child=findings_sights.GASKET_COATING_SHED,
     origins={
         assembly_causes.SEALANT_DEBRIS: (SOMETIMES, JUDGEMENT),
@@ -56,7 +56,10 @@ COATING_IN_THE_OIL = LinkGroup(
 WATER_LIES_IN_THE_SUMP = LinkGroup(
     id="water_lies_in_the_sump",
     station=Station.SUCTION,
-    says="Water in the sump came with coolant, condensation or a flood; it freezes and it foams.",
+    says=(
+        "Water in the sump comes from coolant, condensation or a flood; it freezes, and it foams "
+        "the oil."
+    ),
     child=findings_sights.WATER_IN_SUMP,
     origins={
         oil_causes_contamination.COOLANT_IN_OIL: (OFTEN, COMMON_PRACTICE),

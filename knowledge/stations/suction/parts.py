@@ -32,7 +32,7 @@ PRESSED_NEW_PICKUP = Part(
     ),
     for_places=(Access.PICKUP_OFF,),
     only_with=(features.PRESSED_PICKUP,),
-    note="one drawn out has lost its fit",
+    note="one that was pulled out no longer fits tight",
 )
 BOLTED_NEW_PICKUP = Part(
     id="bolted_new_pickup",
@@ -68,7 +68,7 @@ PICKUP_FLOAT = Part(
     says="float, swivel seal and split pin of a floating pickup",
     quantity="1 set",
     source=COMMON_PRACTICE,
-    measure_first="swivel diameter; a float with oil in it is spent",
+    measure_first="swivel diameter; replace a float with oil in it",
     for_causes=(
         causes.PICKUP_TUBE_LOOSE,
         causes.SUCTION_JOINT_AIR_LEAK,
@@ -87,9 +87,11 @@ PICKUP_BRACKET = Part(
 SUCTION_RING = Part(
     id="suction_ring",
     says="new suction ring or gasket",
-    quantity="1 a joint, and 1 to spare",
+    quantity="1 per joint, and 1 spare",
     source=sources.V8_PUMP_SERVICE_2006,
-    measure_first="tube diameter and the groove's depth; ring, gasket or felt as it was made",
+    measure_first=(
+        "tube diameter and depth of the groove; ring, gasket or felt as originally fitted"
+    ),
     for_causes=(
         causes.SUCTION_JOINT_AIR_LEAK,
         causes.PICKUP_TUBE_LOOSE,
@@ -106,7 +108,7 @@ SUCTION_FELT = Part(
     says="felt seal of the pickup pipe, where it has one",
     quantity="1",
     source=sources.DIARY_FELT_SEAL,
-    measure_first="tube diameter and the felt's room",
+    measure_first="tube diameter and the space for the felt",
     for_causes=(causes.SUCTION_JOINT_AIR_LEAK,),
     not_with=(features.DRY_SUMP,),
 )
@@ -125,7 +127,7 @@ SUCTION_HOSE = Part(
     says="reinforced suction hose of the right bore, with clamps",
     quantity="1, cut to length",
     source=COMMON_PRACTICE,
-    measure_first="bore of the unions, length, bends without kinks; rated for hot oil and vacuum",
+    measure_first="bore of the unions, length, routed without kinks; rated for hot oil and vacuum",
     for_causes=(causes_sump.SUCTION_HOSE_COLLAPSED,),
 )
 LARGER_INLET = Part(
@@ -147,10 +149,10 @@ SUMP = Part(
 )
 SUMP_GUARD = Part(
     id="sump_guard",
-    says="sump guard, where stones or ground can reach the sump",
+    says="sump guard, if stones or ground can reach the sump",
     quantity="1",
     source=COMMON_PRACTICE,
-    measure_first="room below the sump, air past it",
+    measure_first="space below the sump, air flow past it",
     for_causes=(leaks_causes_openings.SUMP_HOLED, causes_sump.PAN_DENTED),
 )
 BAFFLED_SUMP = Part(
@@ -158,7 +160,7 @@ BAFFLED_SUMP = Part(
     says="baffled or larger sump with the pickup that belongs to it",
     quantity="1",
     source=idea_from(sources.SUMP_TILT_TEST),
-    measure_first="room under the engine, depth at the pickup, what the stick must read then",
+    measure_first="space under the engine, depth at the pickup, where the stick must then read",
     for_causes=(causes_sump.ATTITUDE_UNCOVERS_PICKUP, causes_sump.DRAINBACK_POOR),
 )
 SUMP_BAFFLE = Part(

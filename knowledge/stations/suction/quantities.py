@@ -28,7 +28,7 @@ LEAST_PICKUP_GAP = Limit(
 )
 MOST_PICKUP_GAP = Limit(
     id="most_pickup_gap",
-    says="most gap from pickup to sump floor",
+    says="greatest gap from pickup to sump floor",
     quantities=(PICKUP_GAP,),
     side=Side.MOST,
     typical=0.5 * INCH,

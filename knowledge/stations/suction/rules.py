@@ -39,7 +39,7 @@ rule = rules_of(Station.SUCTION)
     non_matches=[example(lacks=[features.DRY_SUMP])],
 )
 def no_pickup_in_the_pan(known: Known) -> Conclusions:
-    """With the oil in a tank there is no pressure pickup over a sump floor to be loose or misset."""
+    """With the oil in a tank there is no pickup over a sump floor to come loose or be set wrong."""
     if known.has(features.DRY_SUMP):
         yield cannot_be(causes.PICKUP_TUBE_LOOSE)
         yield cannot_be(causes_sump.PICKUP_CLEARANCE_TIGHT)
@@ -80,7 +80,7 @@ def no_hose_to_collapse(known: Known) -> Conclusions:
     non_matches=[example(features.DRY_SUMP), example()],
 )
 def few_taps_without_a_tank(known: Known) -> Conclusions:
-    """Without an oil tank hardly an engine has a tap in the oil's way."""
+    """Without an oil tank hardly any engine has a tap in the oil line."""
     if known.lacks(features.DRY_SUMP):
         yield less_common(causes_tap.OIL_TAP_SHUT, Shift.STRONG_DOWN)
 
@@ -91,7 +91,7 @@ def few_taps_without_a_tank(known: Known) -> Conclusions:
     non_matches=[example(lacks=[features.PUMP_ON_CRANK_NOSE, features.PUMP_OUTSIDE])],
 )
 def pickup_bolted_up_and_sealed(known: Known) -> Conclusions:
-    """On a front-cover or outside pump the pickup is bolted and sealed: joints fail before tubes."""
+    """A front-cover or outside pump has a bolted, sealed pickup: joints fail before tubes."""
     if known.has(features.PUMP_ON_CRANK_NOSE) or known.has(features.PUMP_OUTSIDE):
         yield more_common(causes.SUCTION_JOINT_AIR_LEAK)
         yield less_common(causes.PICKUP_TUBE_LOOSE)
@@ -104,7 +104,7 @@ def pickup_bolted_up_and_sealed(known: Known) -> Conclusions:
     non_matches=[example(lacks=[features.DRY_SUMP])],
 )
 def long_suction_side(known: Known) -> Conclusions:
-    """The more joints between tank and pump, the more places for air to come in."""
+    """The more joints between tank and pump, the more places for air to get in."""
     if known.has(features.DRY_SUMP):
         yield more_common(causes.SUCTION_JOINT_AIR_LEAK)
 
@@ -118,9 +118,10 @@ def long_suction_side(known: Known) -> Conclusions:
     ],
 )
 def press_fit_does_not_last(known: Known) -> Conclusions:
-    """A tube held only by its press fit works loose more often once it was out.
+    """A tube held only by its press fit comes loose more often once it has been out.
 
-    Idea from the truck service text of 1994, for a screen that was removed; the factor is judgement.
+    Idea from the truck service text of 1994, for a screen that was removed; the factor is
+    judgement.
     """
     if known.has(features.PRESSED_PICKUP) and known.has(history.SUMP_OR_PUMP_SWAPPED):
         yield more_common(causes.PICKUP_TUBE_LOOSE)
@@ -132,7 +133,7 @@ def press_fit_does_not_last(known: Known) -> Conclusions:
     non_matches=[example(lacks=[features.TILTS])],
 )
 def engine_that_leans(known: Known) -> Conclusions:
-    """An engine that sits inclined, heels or works on slopes uncovers its pickup sooner."""
+    """In an engine on a slant, heeling or on slopes, the pickup comes out of the oil sooner."""
     if known.has(features.TILTS):
         yield more_common(causes_sump.ATTITUDE_UNCOVERS_PICKUP)
 
@@ -143,7 +144,7 @@ def engine_that_leans(known: Known) -> Conclusions:
     non_matches=[example(history.IDLES_LONG)],
 )
 def frost_decides_on_ice(known: Known) -> Conclusions:
-    """Ice needs frost: likelier after a night below freezing, hardly thinkable without one."""
+    """Ice needs frost: likelier after a night below freezing, almost impossible without one."""
     if known.has(history.STOOD_IN_FROST):
         yield more_common(causes_sump.ICE_IN_PICKUP, Shift.STRONG_UP)
     if known.lacks(history.STOOD_IN_FROST):
@@ -156,7 +157,7 @@ def frost_decides_on_ice(known: Known) -> Conclusions:
     non_matches=[example(lacks=[history.IDLES_LONG])],
 )
 def short_trips_leave_water(known: Known) -> Conclusions:
-    """Short cold trips leave water in the sump, which freezes when the frost comes."""
+    """Short cold trips leave water in the sump, which freezes in frost."""
     if known.has(history.IDLES_LONG):
         yield more_common(causes_sump.ICE_IN_PICKUP)
 
@@ -167,7 +168,7 @@ def short_trips_leave_water(known: Known) -> Conclusions:
     non_matches=[example(lacks=[history.JUST_WORKED_ON])],
 )
 def hands_were_inside(known: Known) -> Conclusions:
-    """After work on the engine, think of what the work may have left inside."""
+    """After work on the engine, look for what may have been left inside."""
     if known.has(history.JUST_WORKED_ON):
         yield more_common(causes_sump.FOREIGN_BODY_IN_SUMP)
 
@@ -178,7 +179,7 @@ def hands_were_inside(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings.TRAY_VERY_OLD])],
 )
 def tray_older_than_its_steel_lasts(known: Known) -> Conclusions:
-    """A stock tray some fifty years old is a risk by itself: it cracks, sags and meets the rods."""
+    """A stock tray some fifty years old is a risk: it cracks, sags and hits the rods."""
     if known.has(findings.TRAY_VERY_OLD):
         yield more_common(causes_sump.WINDAGE_AERATION, Shift.STRONG_UP)
 
@@ -196,7 +197,7 @@ def tray_older_than_its_steel_lasts(known: Known) -> Conclusions:
     ],
 )
 def measured_gap_against_its_limits(known: Known) -> Conclusions:
-    """The gap from pickup to sump floor, compared with the least and the most allowed.
+    """The gap from pickup to sump floor, compared with its limits.
 
     Misleads when it was measured without the sump's own gasket.
     """
@@ -219,7 +220,7 @@ def measured_gap_against_its_limits(known: Known) -> Conclusions:
     non_matches=[example(findings_sump.SCREEN_BLOCKED)],
 )
 def named_stuff_is_foreign_stuff(known: Known) -> Conclusions:
-    """Sealer, gasket, plastic or cloth on the screen is foreign material; none of it, if none is."""
+    """Sealer, gasket, plastic or cloth on the screen is foreign; a clean screen has none."""
     kinds = (
         findings_sump.SEALER_ON_SCREEN,
         findings_sump.GASKET_ON_SCREEN,
@@ -261,7 +262,7 @@ def clear_screen_carries_nothing(known: Known) -> Conclusions:
     ],
 )
 def gap_wide_and_yet_touching(known: Known) -> Conclusions:
-    """A gap said to be too large does not fit one too small, nor a pickup that touched the floor."""
+    """A gap cannot be both too large and too small, and a high pickup touches no floor."""
     if known.has(findings_pickup.PICKUP_GAP_TOO_LARGE) and known.has(
         findings_pickup.PICKUP_GAP_TOO_SMALL
     ):
@@ -275,7 +276,7 @@ def gap_wide_and_yet_touching(known: Known) -> Conclusions:
     ):
         yield Contradiction(
             (findings_pickup.PICKUP_GAP_TOO_LARGE, findings_sump.PICKUP_WITNESS_MARK),
-            "a pickup that touched the floor is not too high: is the mark from this pickup?",
+            "a pickup that touched the floor is not too high: did this pickup make the mark?",
             findings_pickup.PICKUP_GAP_TOO_LARGE,
         )
 
@@ -292,7 +293,7 @@ def gap_wide_and_yet_touching(known: Known) -> Conclusions:
     ],
 )
 def crack_that_does_not_bubble(known: Known) -> Conclusions:
-    """A crack in the tube that gives no bubbles is a scratch, or the test did not reach it."""
+    """A crack in the tube that gives no bubbles is only a scratch, or the test did not reach it."""
     if known.has(findings_pickup.PICKUP_TUBE_CRACK_SEEN) and known.lacks(
         findings_pickup.BUBBLES_IN_JOINT_TEST
     ):
@@ -312,11 +313,11 @@ def crack_that_does_not_bubble(known: Known) -> Conclusions:
     ],
 )
 def tank_on_an_engine_without_one(known: Known) -> Conclusions:
-    """An oil tank is reported on an engine said to keep its oil in the sump."""
+    """An oil tank is recorded on an engine that keeps its oil in the sump."""
     if known.has(findings.TANK_STILL_FULL) and known.lacks(features.DRY_SUMP):
         yield Contradiction(
             (findings.TANK_STILL_FULL, features.DRY_SUMP),
-            "the engine is said to have no oil tank, yet its tank was seen: set the layout right",
+            "the engine has no oil tank by its layout, but a tank is recorded: correct the layout",
             features.DRY_SUMP,
         )
 
@@ -329,7 +330,7 @@ def tank_on_an_engine_without_one(known: Known) -> Conclusions:
     ],
 )
 def full_tank_and_no_pressure(known: Known) -> Conclusions:
-    """A full tank and no pressure: hose, union or joint between tank and pump takes air instead."""
+    """A full tank and no pressure: a hose, union or joint before the pump draws air instead."""
     if known.has(features.DRY_SUMP):
         yield leads_to(
             causes.SUCTION_JOINT_AIR_LEAK, findings.TANK_STILL_FULL, SOMETIMES, COMMON_PRACTICE

@@ -33,20 +33,26 @@ def pump_cut_off_from_its_oil(known: Known) -> Conclusions:
     if known.has(findings_sump.PICKUP_FELL_OFF):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Pickup off, limit is a tight fit: do not start before it is refitted and the "
-            "bearings have been looked at",
+            (
+                "Pickup off, limit is a tight fit: do not start until it is refitted and you have "
+                "inspected the bearings"
+            ),
         )
     if known.has(findings.SUCTION_UNION_LOOSE):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Suction joint loose, limit is tight and free of air: do not start before it is made "
-            "good and the pump primed",
+            (
+                "Suction joint loose, limit is tight and free of air: do not start until it is repaired "
+                "and the pump primed"
+            ),
         )
     if known.has(findings.TANK_STILL_FULL):
         yield Alarm(
             Severity.STOP,
-            "Pressure gone with the tank full, limit is pressure within 10 seconds: stop, find "
-            "what parts the tank from the pump",
+            (
+                "Pressure gone with the tank full, limit is pressure within 10 seconds: stop, find what "
+                "cuts the pump off from the tank"
+            ),
         )
 
 
@@ -70,12 +76,14 @@ def pump_cut_off_from_its_oil(known: Known) -> Conclusions:
     ],
 )
 def inlet_closed(known: Known) -> Conclusions:
-    """A closed inlet, or metal on the mesh, means no start before cause and bearings are seen."""
+    """Closed inlet, or metal on the screen: do not start until you have inspected the bearings."""
     if known.has(findings_sump.SCREEN_BLOCKED) or known.has(findings_sump.CLOTH_ON_SCREEN):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Pickup screen covered, limit is a clear mesh: do not start before sump and screen are "
-            "clean and the source is known",
+            (
+                "Pickup screen covered, limit is a clear mesh: do not start until sump and screen are "
+                "clean and you know the source"
+            ),
         )
     if known.has(findings_sump.ICE_AT_SCREEN):
         yield Alarm(
@@ -86,7 +94,10 @@ def inlet_closed(known: Known) -> Conclusions:
     if known.has(debris_findings.METAL_IN_SCREEN):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Metal flakes on the screen, limit is none: do not start before the bearings are seen",
+            (
+                "Metal flakes on the screen, limit is none: do not start until you have inspected the "
+                "bearings"
+            ),
         )
 
 
@@ -102,18 +113,22 @@ def inlet_closed(known: Known) -> Conclusions:
     ],
 )
 def floor_too_near_the_pickup(known: Known) -> Conclusions:
-    """A floor against the pickup starves the pump as soon as the revs rise."""
+    """With the floor against the pickup, the pump runs short of oil as soon as the revs rise."""
     if known.has(findings_pickup.PICKUP_GAP_TOO_SMALL):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Pickup gap too small, limit 3/16 inch (4.8 mm) unless the maker says otherwise: set "
-            "the gap before starting",
+            (
+                "Pickup gap too small, limit 3/16 inch (4.8 mm) unless the maker says otherwise: set the "
+                "gap before you start"
+            ),
         )
     if known.has(behaviour.CHANGED_AFTER_KNOCK) and known.has(findings.SUMP_DENTED):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Sump dented and pressure changed since, limit is a flat floor: do not run before the "
-            "pickup has been looked at",
+            (
+                "Sump dented and pressure changed since, limit is a flat floor: do not run until you "
+                "have inspected the pickup"
+            ),
         )
 
 
@@ -123,10 +138,12 @@ def floor_too_near_the_pickup(known: Known) -> Conclusions:
     non_matches=[example(lacks=[findings_pickup.TRAY_RUBBED])],
 )
 def rods_touch_the_tray(known: Known) -> Conclusions:
-    """A tray touched by the rods breaks up into the sump."""
+    """If the rods touch the tray, it breaks up into the sump."""
     if known.has(findings_pickup.TRAY_RUBBED):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Tray touched by the rods, limit is 0.060 inch (1.5 mm) clear: do not run before tray "
-            "and rod bearings have been checked",
+            (
+                "The rods touch the windage tray, limit is 0.060 inch (1.5 mm) clear: do not run until "
+                "you have checked tray and rod bearings"
+            ),
         )

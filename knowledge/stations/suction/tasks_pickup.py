@@ -12,14 +12,14 @@ from knowledge.work import Band, Caution, Hold, Phase, Task
 SCREEN_RENEWED = Task(
     id="screen_renewed",
     phase=Phase.SUMP,
-    says="pickup screen new, or washed and seen clean right through",
+    says="pickup screen new, or washed and clear right through",
     how=(
-        "renew it where it was pressed in and came out, is varnished, or caught debris",
-        "what stays: wash both ways, lamp behind the mesh; most screens cannot be cleaned wholly",
+        "renew it if it was pressed in and came out, is varnished, or caught debris",
+        "to reuse it: wash both ways, light behind the mesh; most screens cannot be cleaned fully",
         "mesh whole, no loose wire",
     ),
     source=sources.PUMP_MAKER_SHAFTS_SCREENS,
-    remedy="new pickup; it costs less than the engine",
+    remedy="fit a new pickup; it costs less than the engine",
     guards=(causes.PICKUP_SCREEN_BLOCKED, causes.PICKUP_TUBE_LOOSE),
     not_with=(features.DRY_SUMP,),
     cautions=(Caution.SOLVENT, Caution.SHARP),
@@ -30,11 +30,11 @@ SCREEN_BYPASS_SHUT = Task(
     phase=Phase.SUMP,
     says="bypass in the screen shut on its strap, mesh whole",
     how=(
-        "push it open and let go: it must go back by itself",
-        "no screen bypass in it: not needed",
+        "push it open and let go: it must close by itself",
+        "no bypass in the screen: not needed",
     ),
     source=sources.PUMP_SCREEN_NOTES,
-    remedy="new pickup",
+    remedy="fit a new pickup",
     guards=(causes.PICKUP_SCREEN_BYPASS_OPEN,),
     not_with=(features.DRY_SUMP,),
     also=("screen bypass", "pickup bypass valve"),
@@ -45,11 +45,11 @@ PICKUP_SEATED = Task(
     says="pickup tube pushed fully home before any bolt is tightened",
     how=(
         "oil the seal; push it home by hand, or drive a pressed tube with its own driver",
-        "look: no gap at the shoulder; then run up the bolt: it must not draw the tube in",
-        "pressed tube: mark its angle first, drive it once; one that has been out is renewed",
+        "check: no gap at the shoulder; then tighten the bolt: it must not pull the tube in",
+        "pressed tube: mark its angle first, drive it in once; renew one that has been out",
     ),
     source=sources.V8_PUMP_SERVICE_2006,
-    remedy="out again, look at the seal, push home",
+    remedy="take it out, inspect the seal, push it home again",
     guards=(causes.PICKUP_TUBE_LOOSE, causes.SUCTION_JOINT_AIR_LEAK),
     not_with=(features.DRY_SUMP,),
     also=("fit the pickup", "pickup tube", "pickup driver"),
@@ -58,7 +58,7 @@ PICKUP_BOLT_TORQUED = Task(
     id="pickup_bolt_torqued",
     phase=Phase.SUMP,
     says="torque of the bolt that holds the pickup",
-    how=("tube home first; the maker's manual goes first",),
+    how=("push the tube home first; the maker's manual comes first",),
     source=sources.V8_PUMP_SERVICE_2006,
     dimension="torque",
     bands=(
@@ -90,16 +90,16 @@ PICKUP_BOLT_TORQUED = Task(
 SUCTION_JOINT_SEALED = Task(
     id="suction_joint_sealed",
     phase=Phase.SUMP,
-    says="suction joint sealed: new ring, gasket or felt, oiled, uncut, no silicone",
+    says="suction joint sealed: new ring, gasket or felt, oiled, undamaged, no silicone",
     how=(
-        "old seal out of its groove, count one out, one in",
-        "ring of the right thickness and colour for this tube; oil it; no sharp edge in its way",
-        "no silicone on this joint: what squeezes in is sucked into the pump",
-        "bubble test where you can: at most 3 psi, joint under solvent or oil",
+        "old seal out of its groove: one out, one in",
+        "ring of the right thickness and colour for this tube; oil it; no sharp edge in its path",
+        "no silicone on this joint: surplus gets sucked into the pump",
+        "bubble test if you can: at most 3 psi, joint under solvent or oil",
     ),
     source=sources.V8_PUMP_SERVICE_2006,
-    remedy="new seal",
-    why="the suction side never drips: a bad seal here shows as air, not as a leak",
+    remedy="fit a new seal",
+    why="the suction side never drips: a bad seal here draws air and does not leak oil",
     guards=(causes.SUCTION_JOINT_AIR_LEAK, assembly_causes.SEALANT_DEBRIS),
     not_with=(features.DRY_SUMP,),
     cautions=(Caution.SOLVENT, Caution.PRESSURE),
@@ -108,8 +108,8 @@ SUCTION_JOINT_SEALED = Task(
 SEALER_ONLY_WHERE_TOLD = Task(
     id="sealer_only_where_told",
     phase=Phase.SUMP,
-    says="sealer on the pressed tube only where the manual asks for it: thin, on the outside",
-    how=("a thin film on the end of the tube, none inside; wipe off what stands out",),
+    says="sealer on the pressed tube only if the manual asks for it: thin, on the outside",
+    how=("a thin film on the end of the tube, none inside; wipe off the surplus",),
     source=sources.FOUR_PUMP_SERVICE_1988,
     hold=Hold.NOTE,
     remedy="wipe it off before it sets",
@@ -121,16 +121,19 @@ SEALER_ONLY_WHERE_TOLD = Task(
 PICKUP_RETAINED = Task(
     id="pickup_retained",
     phase=Phase.SUMP,
-    says="pickup held so that it cannot turn or drop: bolted, strapped, or tack-welded the right way",
+    says="pickup held so that it cannot turn or drop: bolted, strapped, or correctly tack-welded",
     how=(
         "bolt-on pickup or bracket is best; bracket whole, no crack at its weld, bolt locked",
-        "bolt locked by the maker's way, or one drop of medium-strength (removable) thread locker",
-        "pressed tube alone: add a strap, or a tack weld done with the pump stripped",
+        (
+            "bolt locked the maker's way, or with one drop of medium-strength (removable) thread "
+            "locker"
+        ),
+        "pressed tube only: add a strap, or a tack weld with the pump stripped",
         "twist and pull by hand: nothing moves",
     ),
     source=COMMON_PRACTICE,
-    remedy="new tube, strap or bolt-on pickup",
-    why="a pressed tube that works loose draws air first and falls off next",
+    remedy="fit a new tube, a strap or a bolt-on pickup",
+    why="a pressed tube that works loose first draws air, then falls off",
     guards=(
         causes.PICKUP_TUBE_LOOSE,
         causes.PICKUP_TUBE_CRACKED,
@@ -156,10 +159,10 @@ PICKUP_WELDED_RIGHT = Task(
     ),
     source=sources.PICKUP_BRACKET_THREAD,
     hold=Hold.NOTE,
-    remedy="body drawn out of true: another pump",
+    remedy="if the body is distorted: another pump",
     why=(
-        "views differ: racers weld every one with the spring out; others say heat spoils the body "
-        "and the spring. A bolt-on pickup needs none; write down which way was taken"
+        "views differ: racers weld every one with the spring out; others say heat spoils the "
+        "body and the spring. A bolt-on pickup needs none; write down which way you chose"
     ),
     guards=(causes.PICKUP_TUBE_LOOSE,),
     only_with=(features.PRESSED_PICKUP,),
@@ -178,11 +181,15 @@ PICKUP_GAP_FITTED = Task(
     says="gap from the pickup to the sump floor, by modelling clay",
     how=(
         "clay on the screen, a film of oil or foil over it; the sump's own gasket in place, dry",
-        "sump up, bolts to their torque, off again; measure the clay at its thinnest",
-        "bolts only run up by hand: take off what the gasket still gives, free less compressed "
-        "thickness",
-        "by straightedge and depth gauge: floor to rail, add the compressed gasket, less screen "
-        "to rail",
+        "sump on, bolts to their torque, off again; measure the clay at its thinnest",
+        (
+            "bolts only finger tight: subtract what the gasket still gives, free minus compressed "
+            "thickness"
+        ),
+        (
+            "with straightedge and depth gauge: floor to rail, plus the compressed gasket, minus "
+            "screen to rail"
+        ),
         "remove every trace of clay; write the gap down",
     ),
     source=COMMON_PRACTICE,
@@ -208,8 +215,10 @@ PICKUP_GAP_FITTED = Task(
         ),
     ),
     limits=(quantities.LEAST_PICKUP_GAP, quantities.MOST_PICKUP_GAP),
-    remedy="the pickup that belongs to this sump; bend none that is brazed; seat and measure again",
-    why="too near throttles the pump at speed; too far uncovers it on braking and hills",
+    remedy=(
+        "fit the pickup that belongs to this sump; do not bend a brazed one; seat and measure again"
+    ),
+    why="too close throttles the pump at speed; too far uncovers it under braking and on hills",
     guards=(
         causes_sump.PICKUP_CLEARANCE_TIGHT,
         causes_sump.PICKUP_CLEARANCE_WIDE,
@@ -222,15 +231,21 @@ PICKUP_GAP_FITTED = Task(
 PICKUP_GAP_CHECKED_AGAIN = Task(
     id="pickup_gap_checked_again",
     phase=Phase.SUMP,
-    says="pickup gap measured again after whatever moved pickup or sump",
+    says="pickup gap measured again after anything that moved pickup or sump",
     how=(
-        "tube re-seated, bent, welded, or raised by as little as 1/8 in: clay again",
-        "other sump, other gasket, dent beaten out, spacers under the tray: clay again",
-        "write down the last figure and what came before it",
+        "tube re-seated, bent, welded, or raised by as little as 1/8 in: measure with clay again",
+        (
+            "another sump or gasket, a dent beaten out, spacers under the tray: measure with clay "
+            "again"
+        ),
+        "write down the last figure and the one before it",
     ),
     source=COMMON_PRACTICE,
     remedy="measure it now, before the sump is sealed",
-    why="1/8 in is half of the usual room: raised it can uncover, lowered it can sit on the floor",
+    why=(
+        "1/8 in is half of the usual gap: raised by that it can suck air, lowered it can sit on "
+        "the floor"
+    ),
     guards=(causes_sump.PICKUP_CLEARANCE_TIGHT, causes_sump.PICKUP_CLEARANCE_WIDE),
     not_with=(features.DRY_SUMP, features.FLOATING_PICKUP),
     also=("recheck pickup clearance", "raised the pickup", "1/8 inch"),
@@ -242,7 +257,7 @@ SCREEN_PARALLEL = Task(
     how=("straightedge across the rails, same height at both sides of the screen",),
     source=sources.TRUCK_SERVICE_1994,
     hold=Hold.NOTE,
-    remedy="turn the tube before it is fixed",
+    remedy="turn the tube before you fix it",
     guards=(causes_sump.PICKUP_CLEARANCE_TIGHT,),
     not_with=(features.DRY_SUMP, features.FLOATING_PICKUP),
     also=("pickup angle", "screen level"),
@@ -252,11 +267,11 @@ FLOAT_SWINGS_FREELY = Task(
     phase=Phase.SUMP,
     says="floating pickup swings freely over its whole travel, float sound, stop in place",
     how=(
-        "lift and let fall: no sticking, no baffle in its way",
-        "shake the float: no oil inside; hinge seal new; its stop keeps it off the floor",
+        "lift and let it fall: no sticking, no baffle in its way",
+        "shake the float: no oil inside; new hinge seal; its stop keeps it off the floor",
     ),
     source=COMMON_PRACTICE,
-    remedy="new float or hinge",
+    remedy="fit a new float or hinge",
     guards=(causes.SUCTION_JOINT_AIR_LEAK, causes.PICKUP_SCREEN_BLOCKED),
     only_with=(features.FLOATING_PICKUP,),
     not_with=(features.DRY_SUMP,),

@@ -12,7 +12,7 @@ PICKUP_CLEANED = trial(
     id="pickup_cleaned",
     station=Station.SUCTION,
     says="the sump was taken off and the pickup screen cleaned",
-    asks="Was the pickup screen cleaned, and what did it do?",
+    asks="Pickup screen cleaned? If so, what did it do?",
     cures={
         causes.PICKUP_SCREEN_BLOCKED: (MOSTLY, COMMON_PRACTICE),
         causes_sump.FOREIGN_BODY_IN_SUMP: (MOSTLY, COMMON_PRACTICE),
@@ -35,7 +35,7 @@ NEW_PICKUP = trial(
     id="new_pickup",
     station=Station.SUCTION,
     says="a new pickup with its tube and screen was fitted",
-    asks="Was a new pickup fitted, and what did it do?",
+    asks="New pickup fitted? If so, what did it do?",
     cures={
         causes.PICKUP_SCREEN_BLOCKED: (MOSTLY, COMMON_PRACTICE),
         causes.PICKUP_TUBE_LOOSE: (MOSTLY, COMMON_PRACTICE),
@@ -57,7 +57,7 @@ PICKUP_SEAL_RENEWED = trial(
     id="pickup_seal_renewed",
     station=Station.SUCTION,
     says="the pickup's O-ring or gasket was renewed, or the pickup refitted tight",
-    asks="Was the pickup's O-ring or gasket renewed, and what did it do?",
+    asks="Pickup O-ring or gasket renewed? If so, what did it do?",
     cures={
         causes.SUCTION_JOINT_AIR_LEAK: (MOSTLY, COMMON_PRACTICE),
         causes.PICKUP_TUBE_LOOSE: (SOMETIMES, JUDGEMENT),
@@ -74,7 +74,7 @@ PICKUP_GAP_SET = trial(
     id="pickup_gap_set",
     station=Station.SUCTION,
     says="the gap between pickup and sump floor was set",
-    asks="Was the gap between pickup and sump floor set, and what did it do?",
+    asks="Gap between pickup and sump floor set? If so, what did it do?",
     cures={
         causes_sump.PICKUP_CLEARANCE_TIGHT: (MOSTLY, COMMON_PRACTICE),
         causes_sump.PICKUP_CLEARANCE_WIDE: (MOSTLY, COMMON_PRACTICE),
@@ -86,8 +86,8 @@ PICKUP_GAP_SET = trial(
 OTHER_SUMP = trial(
     id="other_sump",
     station=Station.SUCTION,
-    says="another or mended sump was fitted",
-    asks="Was another or mended sump fitted, and what did it do?",
+    says="another or repaired sump was fitted",
+    asks="Another or repaired sump fitted? If so, what did it do?",
     cures={
         causes_sump.PAN_DENTED: (MOSTLY, COMMON_PRACTICE),
         leaks_causes_openings.SUMP_HOLED: (MOSTLY, COMMON_PRACTICE),
@@ -106,7 +106,7 @@ SUMP_BAFFLED = trial(
     id="sump_baffled",
     station=Station.SUCTION,
     says="baffles, a trap door or a windage tray were fitted or put right",
-    asks="Were baffles or a windage tray fitted or put right, and what did that do?",
+    asks="Baffles or a windage tray fitted or put right? If so, what did it do?",
     cures={
         causes_sump.ATTITUDE_UNCOVERS_PICKUP: (OFTEN, COMMON_PRACTICE),
         causes_sump.BAFFLE_MISSING: (MOSTLY, COMMON_PRACTICE),
@@ -120,7 +120,7 @@ SUCTION_HOSE_RENEWED = trial(
     id="suction_hose_renewed",
     station=Station.SUCTION,
     says="the hose or pipe from tank to pump was renewed or tightened",
-    asks="Was the suction hose or pipe renewed or tightened, and what did it do?",
+    asks="Suction hose or pipe renewed or tightened? If so, what did it do?",
     cures={
         causes_sump.SUCTION_HOSE_COLLAPSED: (MOSTLY, COMMON_PRACTICE),
         causes.SUCTION_JOINT_AIR_LEAK: (OFTEN, COMMON_PRACTICE),
@@ -132,7 +132,7 @@ OIL_RETURNS_OPENED = trial(
     id="oil_returns_opened",
     station=Station.SUCTION,
     says="the oil returns of heads or valley were cleared",
-    asks="Were the oil returns of heads or valley cleared, and what did that do?",
+    asks="Oil returns of heads or valley cleared? If so, what did it do?",
     cures={
         causes_sump.DRAINBACK_POOR: (MOSTLY, COMMON_PRACTICE),
     },
@@ -143,7 +143,7 @@ TANK_TAP_OPENED = trial(
     id="tank_tap_opened",
     station=Station.SUCTION,
     says="a tap found shut between oil tank and pump was opened",
-    asks="Was a tap between oil tank and pump found shut and opened, and what did that do?",
+    asks="Tap between oil tank and pump found shut and opened? If so, what did it do?",
     cures={causes_tap.OIL_TAP_SHUT: (ALWAYS, COMMON_PRACTICE)},
     source=COMMON_PRACTICE,
     also=("oil tap opened", "shut-off valve opened"),

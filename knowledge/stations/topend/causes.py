@@ -24,10 +24,13 @@ LIFTER_BORE_LEAK = Cause(
     id="lifter_bore_leak",
     station=Station.TOPEND,
     says="worn lifter bores, a wrong lifter, or one out of its bore",
-    mechanism="the lifter gallery leaks: low and noisy; with a lifter right out, next to nothing at hot idle",
+    mechanism=(
+        "the lifter gallery leaks: low and noisy; with a lifter right out, next to no pressure "
+        "at hot idle"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP, raced_or_heeled=UP),
-    remedy="bush the bores, fit the right lifters, find why one came out",
+    remedy="bush the bores, fit the right lifters, find out why one came out",
     source=sources.PUMP_MAKER_PRESSURE_FLOW,
     follows="cam and lifter damage",
     also=(
@@ -41,7 +44,9 @@ LIFTER_BORE_LEAK = Cause(
 SHEET_OF_OIL_FROM_A_LIFTER_BORE = LinkGroup(
     id="sheet_of_oil_from_a_lifter_bore",
     station=Station.TOPEND,
-    says="Worn lifter bores let the lifter gallery out; a lifter right out empties it at hot idle.",
+    says=(
+        "Worn lifter bores leak from the lifter gallery; a lifter right out empties it at hot idle."
+    ),
     parent=LIFTER_BORE_LEAK,
     effects={
         conditions.CLEARANCES_WIDE: (MOSTLY, PHYSICS),
@@ -76,7 +81,7 @@ CAM_BEARING_WEAR = Cause(
     id="cam_bearing_wear",
     station=Station.TOPEND,
     says="cam bearings worn, loose or turned, or cam journals worn",
-    mechanism="as much leak as a main bearing, and often not suspected: low at hot idle",
+    mechanism="it leaks as much as a main bearing and is often not suspected: low at hot idle",
     rate=Rate.COMMON,
     shifts=Shifts(freshly_rebuilt=UP),
     remedy="renew the cam bearings with their holes in line, check the journals",
@@ -93,8 +98,11 @@ CAM_BEARING_WEAR = Cause(
 LEAK_NOBODY_SUSPECTS_AT_THE_CAM = LinkGroup(
     id="leak_nobody_suspects_at_the_cam",
     station=Station.TOPEND,
-    says="A worn cam bearing leaks as much as a main and is looked at last: low at hot idle.",
-    note="One club found the middle bearing at ten times its clearance after bearings and pump were new.",
+    says="A worn cam bearing leaks as much as a main and is usually checked last: low at hot idle.",
+    note=(
+        "One engine's middle cam bearing had ten times its clearance, found only after new "
+        "bearings and pump."
+    ),
     parent=CAM_BEARING_WEAR,
     effects={
         conditions.CLEARANCES_WIDE: (ALWAYS, sources.CLUB_CAM_BEARING_NOTE),
@@ -126,10 +134,10 @@ ROCKER_SHAFT_LEAK = Cause(
     id="rocker_shaft_leak",
     station=Station.TOPEND,
     says="rocker shaft or bushes worn, or the shaft's end plug missing",
-    mechanism="oil runs out upstairs: a lower hot idle, flooded covers and a dry far end",
+    mechanism="oil runs out at the top: a lower hot idle, flooded covers and a dry far end",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(freshly_rebuilt=UP),
-    remedy="new shaft or bushes, fit the end plugs, tighten the stands",
+    remedy="fit a new shaft or bushes, fit the end plugs, tighten the stands",
     source=sources.TRACTOR_DIESEL_MANUAL_2003,
     follows="the far end of the shaft runs dry",
     also=(
@@ -169,7 +177,7 @@ TENSIONER_SEAL_LEAK = Cause(
     id="tensioner_seal_leak",
     station=Station.TOPEND,
     says="chain tensioner gasket, seal or oil jet leaks or was left out",
-    mechanism="pressure oil runs into the timing case: idle near zero, fair pressure at speed",
+    mechanism="pressure oil escapes into the timing case: idle near zero, fair pressure at speed",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=STRONG_UP),
     remedy="new tensioner seal, right bolts, right torque",
@@ -185,9 +193,14 @@ TENSIONER_SEAL_LEAK = Cause(
 TIMING_CASE_TAKES_THE_OIL = LinkGroup(
     id="timing_case_takes_the_oil",
     station=Station.TOPEND,
-    says="A tensioner without its gasket pours the gallery into the timing case; the chain may rattle.",
-    note="One engine read nothing at idle and 40 psi at 2000 rpm, straight after a chain kit, and did "
-    "not rattle.",
+    says=(
+        "A tensioner without its gasket empties the gallery into the timing case; the chain may "
+        "rattle."
+    ),
+    note=(
+        "One engine read zero at idle and 40 psi at 2000 rpm straight after a chain kit, and did "
+        "not rattle."
+    ),
     parent=TENSIONER_SEAL_LEAK,
     effects={
         conditions.OPEN_LEAK_INSIDE: (ALWAYS, sources.TENSIONER_GASKET_LEFT_OUT),

@@ -27,7 +27,7 @@ PISTON_JET_OPEN = Cause(
     id="piston_jet_open",
     station=Station.TOPEND,
     says="a piston cooling jet is missing, broken or stuck open",
-    mechanism="it spends oil that should be held back at idle: low at idle, less felt at speed",
+    mechanism="it uses oil that the bearings need at idle: low at idle, less so at speed",
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
     remedy="renew the jets, check their valves and seats",
@@ -38,7 +38,7 @@ PISTON_JET_OPEN = Cause(
 JETS_SPEND_OIL_AT_IDLE = LinkGroup(
     id="jets_spend_oil_at_idle",
     station=Station.TOPEND,
-    says="A jet that does not shut spends oil at idle, where there is none to spare.",
+    says="A jet that does not shut takes oil at idle, when there is none to spare.",
     note="Misleads on engines whose jets have no valve by design.",
     parent=PISTON_JET_OPEN,
     effects={
@@ -66,7 +66,9 @@ RESTRICTOR_MISSING = Cause(
     id="restrictor_missing",
     station=Station.TOPEND,
     says="a metering restrictor was left out or drilled too big",
-    mechanism="too much oil runs to head, chain or turbo: the top is flooded and main pressure is down",
+    mechanism=(
+        "too much oil goes to head, chain or turbo: the top is flooded and main pressure is low"
+    ),
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="fit the right restrictor or gasket orifice",
@@ -82,7 +84,10 @@ RESTRICTOR_MISSING = Cause(
 FEED_WITHOUT_ITS_RESTRICTOR = LinkGroup(
     id="feed_without_its_restrictor",
     station=Station.TOPEND,
-    says="A feed without its restrictor floods the top and leaves the mains short since the rebuild.",
+    says=(
+        "A feed without its restrictor floods the top and starves the mains, ever since the "
+        "rebuild."
+    ),
     parent=RESTRICTOR_MISSING,
     effects={
         conditions.OPEN_LEAK_INSIDE: (MOSTLY, COMMON_PRACTICE),
@@ -110,12 +115,12 @@ DIST_HOUSING_LEAK = Cause(
     station=Station.TOPEND,
     says="distributor body or its seal leaks where it crosses an oil gallery",
     mechanism=(
-        "the body is the stopper of a pressure line: worn, short or without its ring, oil slips "
-        "past it"
+        "the body closes off a pressure gallery: if it is worn, short or without its ring, oil "
+        "slips past it"
     ),
     rate=Rate.RARE,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP),
-    remedy="new ring, right body at the right depth",
+    remedy="fit a new ring, and the right body at the right depth",
     source=COMMON_PRACTICE,
     follows="low pressure, timing gear short of oil",
     also=(
@@ -128,7 +133,7 @@ DIST_HOUSING_LEAK = Cause(
 OIL_PAST_THE_DISTRIBUTOR_BODY = LinkGroup(
     id="oil_past_the_distributor_body",
     station=Station.TOPEND,
-    says="Where the distributor body closes a gallery, a worn or wrong one lets the gallery out.",
+    says="If the distributor body closes a gallery, a worn or wrong one leaks from it.",
     parent=DIST_HOUSING_LEAK,
     effects={
         conditions.OPEN_LEAK_INSIDE: (MOSTLY, COMMON_PRACTICE),
@@ -168,7 +173,7 @@ TURBO_FEED_LEAK = Cause(
 OIL_LOST_AT_THE_TURBO = LinkGroup(
     id="oil_lost_at_the_turbo",
     station=Station.TOPEND,
-    says="A worn turbo smokes and bleeds a little pressure; a burst feed line throws the oil out.",
+    says="A worn turbo smokes and costs a little pressure; a burst feed line throws the oil out.",
     parent=TURBO_FEED_LEAK,
     effects={
         conditions.OIL_ESCAPING: (OFTEN, COMMON_PRACTICE),
@@ -198,10 +203,13 @@ TURBO_FEED_RESTRICTED = Cause(
     id="turbo_feed_restricted",
     station=Station.TOPEND,
     says="the turbo oil feed is kinked, coked, or masked by gasket or sealer",
-    mechanism="the engine's gauge is normal while the turbo starves; seconds without oil ruin its bearings",
+    mechanism=(
+        "the engine's gauge is normal while the turbo starves; a few seconds without oil ruin "
+        "its bearings"
+    ),
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, stood_long=UP),
-    remedy="new feed pipe and gasket, no sealer, prime the turbo before starting",
+    remedy="fit a new feed pipe and gasket, no sealer; prime the turbo before you start",
     source=sources.TURBO_MAKER_STARVATION,
     follows="turbo failure, its debris in the engine",
     also=("coked turbo line", "turbo starved of oil", "turbo feed kinked", "blocked banjo bolt"),
@@ -209,8 +217,8 @@ TURBO_FEED_RESTRICTED = Cause(
 TURBO_STARVES_WHILE_THE_GAUGE_IS_RIGHT = LinkGroup(
     id="turbo_starves_while_the_gauge_is_right",
     station=Station.TOPEND,
-    says="A kinked or coked feed starves the turbo alone: it shrieks while the gauge is right.",
-    note="A few seconds dry hurt a turbo as much as minutes hurt the engine.",
+    says="A kinked or coked feed starves only the turbo: it shrieks while the gauge reads right.",
+    note="A few seconds without oil hurt a turbo as much as minutes hurt the engine.",
     parent=TURBO_FEED_RESTRICTED,
     effects={
         conditions.BRANCH_DRY: (ALWAYS, sources.TURBO_MAKER_STARVATION),

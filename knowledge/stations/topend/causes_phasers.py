@@ -21,10 +21,10 @@ CAM_PHASER_LEAK = Cause(
     id="cam_phaser_leak",
     station=Station.TOPEND,
     says="a cam phaser or its oil valve leaks inside",
-    mechanism="worn phaser seals or a stuck valve let gallery oil out: low hot idle, rattle at start",
+    mechanism="worn phaser seals or a stuck valve leak gallery oil: low hot idle, rattle at start",
     rate=Rate.OCCASIONAL,
     shifts=Shifts(high_mileage=UP),
-    remedy="renew phaser or valve, and what else its wear tells of: chains, guides, tensioners",
+    remedy="renew the phaser or valve, and check what wears with it: chains, guides, tensioners",
     source=COMMON_PRACTICE,
     follows="rattling chains, cam timing faults",
     also=("bad cam phasers", "vct leaking", "vvt solenoid leaking", "phaser seals worn"),
@@ -32,7 +32,7 @@ CAM_PHASER_LEAK = Cause(
 PHASER_LETS_THE_OIL_OUT = LinkGroup(
     id="phaser_lets_the_oil_out",
     station=Station.TOPEND,
-    says="A worn phaser lets gallery oil out: low at hot idle, and it rattles until pressure stands.",
+    says="A worn phaser leaks gallery oil: low at hot idle, and it rattles until pressure is up.",
     parent=CAM_PHASER_LEAK,
     effects={
         conditions.OPEN_LEAK_INSIDE: (OFTEN, COMMON_PRACTICE),

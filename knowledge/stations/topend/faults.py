@@ -11,7 +11,7 @@ from knowledge.work import Access
 CAM_BEARINGS_BAD = Fault(
     id="cam_bearings_bad",
     station=Station.TOPEND,
-    says="the cam bearings are worn or turned",
+    says="the cam bearings are worn or have turned",
     proofs=(
         findings_cam.CAM_BEARING_FOUND_BAD,
         findings_cam.CAM_CLEARANCE_WIDE,
@@ -42,7 +42,7 @@ LIFTERS_LEAK = Fault(
 ROCKER_SHAFT_WORN = Fault(
     id="rocker_shaft_worn",
     station=Station.TOPEND,
-    says="the rocker shaft lets the oil out",
+    says="the rocker shaft leaks oil",
     proofs=(findings.ROCKER_SHAFT_FOUND_WORN,),
     origins=(causes.ROCKER_SHAFT_LEAK,),
     source=COMMON_PRACTICE,
@@ -50,7 +50,7 @@ ROCKER_SHAFT_WORN = Fault(
 TENSIONER_LEAKS = Fault(
     id="tensioner_leaks",
     station=Station.TOPEND,
-    says="a chain tensioner lets the oil out",
+    says="a chain tensioner leaks oil",
     proofs=(
         findings_cam.TENSIONER_SEAL_ABSENT,
         findings.TENSIONER_FLOODS,

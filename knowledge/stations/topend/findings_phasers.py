@@ -8,11 +8,11 @@ PHASER_LEAKS = Finding(
     id="phaser_leaks",
     station=Station.TOPEND,
     says="a cam phaser rattles by hand, or it or its valve lets oil past",
-    asks="Does a cam phaser rock by hand, or does oil run past it or its control valve?",
+    asks="Cam phaser rocking by hand, or oil running past it or its control valve?",
     source=COMMON_PRACTICE,
     denies="the cam phasers are tight and locked at rest",
     stage=Stage.OPENED,
-    normal="locked at rest, no play, hardly a drip",
+    normal="locked at rest, no play, at most a drip",
     background=EXCEPTIONAL,
     also=("bad cam phaser", "vct phaser loose", "vvt actuator leaks", "phaser play"),
 )
@@ -22,7 +22,10 @@ ROCK_THE_PHASERS = Inspection(
     says="covers off: rock each cam phaser by hand and look at its oil valve",
     steps=(
         "engine stopped: hold the cam, try to turn the phaser against it: no play, no click",
-        "take its oil valve out: screens whole, spool free, no score; oil pours past a bad one",
+        (
+            "take its oil valve out: screens whole, spool free, no scores; a bad one lets oil pour "
+            "past"
+        ),
     ),
     minutes=30,
     access=Access.VALVE_COVER_OFF,

@@ -14,7 +14,7 @@ from knowledge.stations.topend import findings, findings_cam
 FLOODED_ABOVE_EMPTY_BELOW = LinkGroup(
     id="flooded_above_empty_below",
     station=Station.TOPEND,
-    says="Rockers that stand in oil keep it from the sump.",
+    says="Oil held up around the rockers is missing from the sump.",
     parent=suction_causes_sump.DRAINBACK_POOR,
     effects={
         findings.ROCKERS_FLOODED: (OFTEN, idea_from(sources.OIL_STARVATION_ARTICLE)),
@@ -25,8 +25,8 @@ FLOODED_ABOVE_EMPTY_BELOW = LinkGroup(
 VALVE_GEAR_CRIES_FIRST = LinkGroup(
     id="valve_gear_cries_first",
     station=Station.TOPEND,
-    says="The valve gear is the far end of the circuit: short of oil, it clatters first.",
-    note="Misleads with an exhaust leak that ticks, and with solid lifters that want adjusting.",
+    says="The valve gear is the far end of the oil circuit: short of oil, it clatters first.",
+    note="Misleads with an exhaust leak that ticks, and with solid lifters that need adjusting.",
     parent=conditions.VALVE_GEAR_DRY,
     effects={
         findings.LIFTERS_CLATTER: (MOSTLY, sources.CARLEY_1997),
@@ -44,7 +44,7 @@ VALVE_GEAR_CRIES_FIRST = LinkGroup(
 WHAT_A_DRY_TOP_END_LEAVES_BEHIND = LinkGroup(
     id="what_a_dry_top_end_leaves_behind",
     station=Station.TOPEND,
-    says="A top end run dry wipes lobes, scores journals and bends what then seizes.",
+    says="A top end run dry wipes lobes and scores journals, then parts seize and bend.",
     parent=conditions.VALVE_GEAR_DRY,
     effects={
         findings_cam.CAM_LOBES_WIPED: (SOMETIMES, COMMON_PRACTICE),
@@ -59,7 +59,10 @@ WHAT_A_DRY_TOP_END_LEAVES_BEHIND = LinkGroup(
 CAM_DAMAGE_THAT_FOLLOWED = LinkGroup(
     id="cam_damage_that_followed",
     station=Station.TOPEND,
-    says="Starvation and dirt spoil cam bearings along with the others: they need not be the root.",
+    says=(
+        "Lack of oil and dirt ruin cam bearings along with the others: they need not be the root "
+        "cause."
+    ),
     links=(
         *effects_of(
             conditions.BEARINGS_STARVED,
@@ -97,7 +100,7 @@ CAM_DAMAGE_THAT_FOLLOWED = LinkGroup(
 LIFTERS_FULL_OF_FOAM = LinkGroup(
     id="lifters_full_of_foam",
     station=Station.TOPEND,
-    says="Whipped oil collapses the lifters at high revs; with too much oil in the sump above all.",
+    says="Aerated oil collapses the lifters at high revs, especially with an overfilled sump.",
     child=findings.CLATTERS_ONLY_AT_HIGH_REVS,
     origins={
         conditions.OIL_AERATED: (OFTEN, COMMON_PRACTICE),
@@ -109,7 +112,10 @@ LIFTERS_FULL_OF_FOAM = LinkGroup(
 RATTLE_UNTIL_THE_LINE_IS_FULL = LinkGroup(
     id="rattle_until_the_line_is_full",
     station=Station.TOPEND,
-    says="A line that ran empty rattles chain and lifters at the start until it is full again.",
+    says=(
+        "After the oil has drained back, chain and lifters rattle at the start until the line is "
+        "full."
+    ),
     parent=conditions.DRAINS_BACK,
     effects={
         findings.TIMING_COVER_RATTLES: (OFTEN, COMMON_PRACTICE),
@@ -126,7 +132,9 @@ RATTLE_UNTIL_THE_LINE_IS_FULL = LinkGroup(
 TOP_END_DRY_THOUGH_THE_GALLERY_IS_FULL = LinkGroup(
     id="top_end_dry_though_the_gallery_is_full",
     station=Station.TOPEND,
-    says="Dry rockers under a good gauge: the branch to the head is shut, often at a cam bearing.",
+    says=(
+        "Dry rockers with a good gauge: the branch to the head is blocked, often at a cam bearing."
+    ),
     child=findings.NO_OIL_AT_ROCKERS,
     origins={
         conditions.BRANCH_DRY: (SOMETIMES, COMMON_PRACTICE),

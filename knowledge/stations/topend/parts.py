@@ -19,9 +19,11 @@ LIFTERS = Part(
 LIFTER_BUSHES = Part(
     id="lifter_bushes",
     says="bushes for worn lifter bores",
-    quantity="1 a worn bore",
+    quantity="1 per worn bore",
     source=COMMON_PRACTICE,
-    measure_first="bore worn and to be cut; height of the oil hole; the machine shop fits them",
+    measure_first=(
+        "bore as worn and as to be machined; height of the oil hole; the machine shop fits them"
+    ),
     for_causes=(causes.LIFTER_BORE_LEAK,),
 )
 CAM_BEARINGS = Part(
@@ -29,7 +31,7 @@ CAM_BEARINGS = Part(
     says="cam bearings, whole set",
     quantity="1 set",
     source=COMMON_PRACTICE,
-    measure_first="each bore in the block and each cam journal; where every oil hole must lie",
+    measure_first="each bore in the block and each cam journal; position of every oil hole",
     for_causes=(causes.CAM_BEARING_WEAR, assembly_causes.BEARING_OIL_HOLE_MISALIGNED),
     also=("cam bushes",),
 )
@@ -44,7 +46,7 @@ ROCKER_SHAFT = Part(
 ROCKER_SHAFT_PLUGS = Part(
     id="rocker_shaft_plugs",
     says="rocker shaft end plugs and stand gaskets",
-    quantity="2 plugs a shaft, and the stand gaskets",
+    quantity="2 plugs per shaft, and the stand gaskets",
     source=COMMON_PRACTICE,
     measure_first="bore or thread of the shaft's ends",
     for_causes=(causes.ROCKER_SHAFT_LEAK,),
@@ -61,7 +63,7 @@ TENSIONER_SEALS = Part(
 )
 TENSIONER_BOLTS = Part(
     id="tensioner_bolts",
-    says="tensioner bolts and oil jet, where they are wrong or spoilt",
+    says="tensioner bolts and oil jet, if wrong or damaged",
     quantity="1 set",
     source=sources.PINPOINT_TEST_2012,
     measure_first="thread, length, jet hole",
@@ -86,7 +88,7 @@ PISTON_JET_SET = Part(
 METERING_RESTRICTOR = Part(
     id="metering_restrictor",
     says="metering restrictor or gasket with the right hole",
-    quantity="1 a feed",
+    quantity="1 per feed",
     source=COMMON_PRACTICE,
     measure_first="hole size by the drawing, thread or diameter of its seat",
     for_causes=(causes_feeds.RESTRICTOR_MISSING,),
@@ -102,7 +104,7 @@ DISTRIBUTOR_RING = Part(
 )
 DISTRIBUTOR_BODY = Part(
     id="distributor_body",
-    says="distributor body or stub that fits this block, where it is worn or wrong",
+    says="distributor body or stub that fits this block, if worn or wrong",
     quantity="1",
     source=COMMON_PRACTICE,
     measure_first="body and bore diameter, depth from the clamp face to the gallery",
@@ -126,7 +128,7 @@ TURBO_GASKETS = Part(
 )
 TURBO = Part(
     id="turbo",
-    says="turbo, repaired or another, where its bearings are worn",
+    says="turbo, repaired or exchanged, if its bearings are worn",
     quantity="1",
     source=sources.TURBO_MAKER_STARVATION,
     measure_first="shaft play both ways; maker's number on the plate",
@@ -134,7 +136,7 @@ TURBO = Part(
 )
 CAM_PLUG_AND_BOLTS = Part(
     id="cam_plug_and_bolts",
-    says="new cam plug and retainer bolts where the manual calls for them",
+    says="new cam plug and retainer bolts, if the manual calls for them",
     quantity="1 set",
     source=COMMON_PRACTICE,
     measure_first="plug bore and depth, bolt thread",

@@ -25,7 +25,7 @@ CAM_BEARING_CLEARANCE = Quantity(
 # A dimension was allowed 0.03 in, a parameter 1 mm: a worn-out bore can have the wider.
 LIFTER_CLEARANCE = Quantity(
     id="lifter_clearance",
-    says="lifter in its bore, on the diameter",
+    says="lifter clearance in its bore, on the diameter",
     short="lifter bore clearance",
     dimension="length",
     plausible=(0.0, 1 * MM),
@@ -34,7 +34,7 @@ LIFTER_CLEARANCE = Quantity(
 )
 MOST_CAM_CLEARANCE = Limit(
     id="cam_clearance",
-    says="widest cam bearing clearance, on the diameter",
+    says="greatest cam bearing clearance, on the diameter",
     quantities=(CAM_BEARING_CLEARANCE,),
     side=Side.MOST,
     typical=0.006 * INCH,

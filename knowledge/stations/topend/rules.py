@@ -47,7 +47,7 @@ def cam_clearance_against_its_limit(known: Known) -> Conclusions:
     ],
 )
 def no_lifter_gallery_to_leak(known: Known) -> Conclusions:
-    """Solid lifters that no pressure gallery feeds have no gallery to let out."""
+    """Solid lifters have no pressure gallery that could leak."""
     if known.lacks(features.HYDRAULIC_LIFTERS) and known.lacks(features.PUMP_ON_DISTRIBUTOR_SHAFT):
         yield cannot_be(causes.LIFTER_BORE_LEAK)
 
@@ -58,7 +58,7 @@ def no_lifter_gallery_to_leak(known: Known) -> Conclusions:
     non_matches=[example(features.CHAIN_TENSIONERS), example()],
 )
 def no_oil_fed_tensioner(known: Known) -> Conclusions:
-    """Without an oil-fed tensioner there is no tensioner seal to leak."""
+    """An engine without an oil-fed tensioner has no tensioner seal to leak."""
     if known.lacks(features.CHAIN_TENSIONERS):
         yield cannot_be(causes.TENSIONER_SEAL_LEAK)
         yield is_absent(findings.TENSIONER_FLOODS)
@@ -76,7 +76,7 @@ def no_oil_fed_tensioner(known: Known) -> Conclusions:
     ],
 )
 def rockers_oiled_through_pushrods(known: Known) -> Conclusions:
-    """Where the oil comes up through pushrods, there is seldom a rocker shaft to leak.
+    """If the oil comes up through pushrods, there is seldom a rocker shaft to leak.
 
     Misleads on the few vee engines that carry rocker shafts all the same.
     """

@@ -39,7 +39,7 @@ rule = rules_of(Station.TOPEND)
     ],
 )
 def turbo_dies_with_the_bearings(known: Known) -> Conclusions:
-    """When the whole engine runs short of oil, its turbo is among the first to go."""
+    """When the whole engine runs short of oil, its turbo is among the first parts to fail."""
     if known.has(features.TURBOCHARGED):
         yield leads_to(
             conditions.BEARINGS_STARVED,
@@ -74,7 +74,7 @@ def no_turbo_no_turbo_feed(known: Known) -> Conclusions:
     non_matches=[example(features.PISTON_JETS), example()],
 )
 def no_jets_under_the_pistons(known: Known) -> Conclusions:
-    """Without piston jets none can stand open."""
+    """Without piston jets, none can be stuck open."""
     if known.lacks(features.PISTON_JETS):
         yield cannot_be(causes_feeds.PISTON_JET_OPEN)
         yield is_absent(findings_feeds.JETS_RUN_AT_LOW_PRESSURE)
@@ -90,7 +90,7 @@ def no_jets_under_the_pistons(known: Known) -> Conclusions:
     ],
 )
 def distributor_clear_of_the_galleries(known: Known) -> Conclusions:
-    """A distributor that is not on the pump's drive crosses no pressure gallery."""
+    """A distributor that is not on the pump drive crosses no pressure gallery."""
     if known.lacks(features.PUMP_ON_DISTRIBUTOR_SHAFT) and known.lacks(features.PUMP_ON_SKEW_GEAR):
         yield cannot_be(causes_feeds.DIST_HOUSING_LEAK)
 
@@ -113,22 +113,26 @@ def distributor_clear_of_the_galleries(known: Known) -> Conclusions:
     ],
 )
 def turbo_in_danger(known: Known) -> Conclusions:
-    """A leaking turbo line can set fire; a starved turbo breaks within minutes."""
+    """A leaking turbo line can start a fire; a starved turbo fails within minutes."""
     if known.has(findings_feeds.TURBO_LINE_LEAKS):
         yield Alarm(
             Severity.STOP,
-            "Turbo oil line leaks, no leak allowed beside the hot housing: shut down, fire watch.",
+            (
+                "Turbo oil line leaks, no leak allowed beside the hot housing: shut down, watch for fire."
+            ),
         )
     if known.has(findings.TURBO_SHRIEKS):
         yield Alarm(
             Severity.STOP,
-            "Turbo shrieks, an even whistle is the limit: shut down, prove its oil feed first.",
+            "Turbo shrieks, an even whistle is the limit: shut down, check its oil feed first.",
         )
     if known.has(findings_feeds.TURBO_SHAFT_STIFF_OR_BLUED):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "Turbo shaft stiff or blued, it must spin freely: do not run before feed and turbo are "
-            "put right.",
+            (
+                "Turbo shaft stiff or blued, it must spin freely: do not run until feed and turbo are "
+                "put right."
+            ),
         )
 
 
@@ -152,7 +156,8 @@ def turbo_heard_where_there_is_none(known: Known) -> Conclusions:
             if known.has(sight):
                 yield Contradiction(
                     (sight, features.TURBOCHARGED),
-                    "A turbo trouble is reported on an engine said to have no turbocharger: "
-                    "correct the layout.",
+                    (
+                        "A turbo fault is recorded on an engine without a turbocharger: correct the layout."
+                    ),
                     features.TURBOCHARGED,
                 )

@@ -35,7 +35,7 @@ rule = rules_of(Station.TOPEND)
     ],
 )
 def quiet_lifters_have_oil(known: Known) -> Conclusions:
-    """Hydraulic lifters that stay quiet have oil enough: doubt the gauge, or call it normal.
+    """Hydraulic lifters that stay quiet have enough oil: doubt the gauge, or call it normal.
 
     Misleads with solid lifters, which say nothing either way.
     """
@@ -63,7 +63,7 @@ def quiet_lifters_have_oil(known: Known) -> Conclusions:
     ],
 )
 def tensioner_lives_on_oil_pressure(known: Known) -> Conclusions:
-    """An oil-fed tensioner is only as firm as the pressure behind it."""
+    """An oil-fed tensioner is only as firm as the oil pressure behind it."""
     if known.has(features.CHAIN_TENSIONERS):
         yield leads_to(
             conditions.PRESSURE_LOW, findings.TIMING_COVER_RATTLES, SOMETIMES, COMMON_PRACTICE
@@ -90,7 +90,7 @@ def quiet_is_not_clatter(known: Known) -> Conclusions:
     non_matches=[example(findings.NO_OIL_AT_ROCKERS), example(lacks=[findings.ROCKERS_FLOODED])],
 )
 def flood_is_not_drought(known: Known) -> Conclusions:
-    """Where oil floods the cover, oil comes to the rockers, though the far end may be dry."""
+    """If oil floods the cover, oil reaches the rockers, though the far end may be dry."""
     if known.has(findings.ROCKERS_FLOODED):
         yield is_absent(findings.NO_OIL_AT_ROCKERS, sure=0.85)
 
@@ -107,7 +107,7 @@ def flood_is_not_drought(known: Known) -> Conclusions:
     ],
 )
 def clatter_and_a_low_gauge(known: Known) -> Conclusions:
-    """Clatter with a low or dead gauge: two witnesses say the oil is not there."""
+    """Clatter with a low or dead gauge: two signs that the oil is missing."""
     if known.has(findings.LIFTERS_CLATTER) and known.has(patterns.GAUGE_READS_ZERO):
         yield Alarm(
             Severity.STOP,
@@ -118,8 +118,10 @@ def clatter_and_a_low_gauge(known: Known) -> Conclusions:
     if known.has(findings.LIFTERS_CLATTER) and known.has(patterns.GAUGE_READS_LOW):
         yield Alarm(
             Severity.STOP,
-            "Gauge low and the valve gear clatters, both below limit: shut down, read a direct "
-            "gauge before any more running.",
+            (
+                "Gauge low and the valve gear clatters, both below limit: shut down, fit a direct gauge "
+                "before you run it again."
+            ),
             low=False,
         )
 
@@ -142,7 +144,7 @@ def clatter_and_a_low_gauge(known: Known) -> Conclusions:
     ],
 )
 def top_end_not_fit_to_run(known: Known) -> Conclusions:
-    """A broken cam, a lifter out of its bore or dry rockers make every further turn dear."""
+    """A broken cam, a lifter out of its bore or dry rockers: every further turn does damage."""
     if known.has(findings.CAMSHAFT_BROKEN):
         yield Alarm(
             Severity.DO_NOT_RUN,
@@ -151,13 +153,15 @@ def top_end_not_fit_to_run(known: Known) -> Conclusions:
     if known.has(findings_cam.LIFTER_OUT_OF_BORE):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            "A lifter is out of its bore, all must be in: do not run, the gallery stands open.",
+            "A lifter is out of its bore, all must be in: do not run, the gallery is open.",
         )
     if known.has(findings.NO_OIL_AT_ROCKERS):
         yield Alarm(
             Severity.CARE,
-            "No oil at the rockers, each needs a steady flow: no running beyond the minute it takes "
-            "to look.",
+            (
+                "No oil at the rockers, each needs a steady flow: run it no longer than the minute you "
+                "need to look."
+            ),
         )
 
 
@@ -180,8 +184,10 @@ def quiet_lifters_without_pressure(known: Known) -> Conclusions:
     ):
         yield Contradiction(
             (findings.LIFTERS_QUIET, direct_gauge.DIRECT_GAUGE_ZERO),
-            "Quiet hydraulic lifters and a trusted gauge at zero do not agree: try a second gauge "
-            "at another port before a restart is thought of.",
+            (
+                "Quiet hydraulic lifters and a trusted gauge at zero do not agree: fit a second gauge at "
+                "another port before you think of a restart."
+            ),
             direct_gauge.DIRECT_GAUGE_ZERO,
         )
 
@@ -199,17 +205,19 @@ def quiet_lifters_without_pressure(known: Known) -> Conclusions:
     ],
 )
 def top_end_reports_that_clash(known: Known) -> Conclusions:
-    """Quiet and clattering, flooded and dry: one of the two was seen at another place or heat."""
+    """Quiet and clattering, flooded and dry: one was seen at another place or temperature."""
     if known.has(findings.LIFTERS_QUIET) and known.has(findings.LIFTERS_CLATTER):
         yield Contradiction(
             (findings.LIFTERS_QUIET, findings.LIFTERS_CLATTER),
-            "The lifters are said to be quiet and to clatter: listen again at hot idle.",
+            "The lifters are recorded as both quiet and clattering: listen again at hot idle.",
             findings.LIFTERS_CLATTER,
         )
     if known.has(findings.ROCKERS_FLOODED) and known.has(findings.NO_OIL_AT_ROCKERS):
         yield Contradiction(
             (findings.ROCKERS_FLOODED, findings.NO_OIL_AT_ROCKERS),
-            "The rockers are said to be flooded and dry: say which end of which shaft, and look "
-            "for a lost end plug.",
+            (
+                "The rockers are recorded as both flooded and dry: note which end of which shaft, and "
+                "look for a lost end plug."
+            ),
             findings.NO_OIL_AT_ROCKERS,
         )

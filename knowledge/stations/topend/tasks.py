@@ -14,7 +14,7 @@ CAM_CLEARANCE_FITTED = Task(
     says="clearance of the cam bearings",
     how=(
         "bore gauge in each fitted bush, micrometer on each cam journal; middle ones too",
-        "the cam must turn by two fingers and not rock",
+        "the cam turns with two fingers and does not rock",
     ),
     source=sources.ARMY_TM_347_CAMSHAFT,
     hold=Hold.NOTE,
@@ -24,7 +24,7 @@ CAM_CLEARANCE_FITTED = Task(
             low=None,
             high=8.0 * THOU,
             source=sources.ARMY_TM_347_CAMSHAFT,
-            says="a two-stroke diesel, cam in the block: the most it may wear to",
+            says="a two-stroke diesel, cam in the block: wear limit",
             only_with=(features.DIESEL,),
             not_with=OHC,
         ),
@@ -78,13 +78,15 @@ CAM_CLEARANCE_FITTED = Task(
             high=3.0 * THOU,
             source=sources.CLUB_CAM_BEARING_NOTE,
             not_with=OHC,
-            says="small pushrod four: about 0.002 in is normal; half of it either side is judgement",
+            says=(
+                "small pushrod four: about 0.002 in is normal; half of that either way is judgement"
+            ),
             of_one=True,
         ),
     ),
     limits=(None, quantities.MOST_CAM_CLEARANCE),
-    remedy="new bushes, oil holes lined up, reamed where they are not made to size",
-    why="a middle bush at ten times its clearance took one engine's hot pressure",
+    remedy="fit new bushes, oil holes lined up, reamed if not made to size",
+    why="a middle bush at ten times its clearance cost one engine its hot pressure",
     guards=(causes.CAM_BEARING_WEAR,),
     also=("cam bearings", "cam bushes", "cam journal clearance"),
 )

@@ -10,7 +10,7 @@ NEW_CAM_BEARINGS = trial(
     id="new_cam_bearings",
     station=Station.TOPEND,
     says="new cam bearings were fitted",
-    asks="Were new cam bearings fitted, and what did that do?",
+    asks="New cam bearings fitted? If so, what did it do?",
     cures={
         causes.CAM_BEARING_WEAR: (MOSTLY, COMMON_PRACTICE),
         assembly_causes.BEARING_OIL_HOLE_MISALIGNED: (OFTEN, COMMON_PRACTICE),
@@ -22,7 +22,7 @@ NEW_LIFTERS = trial(
     id="new_lifters",
     station=Station.TOPEND,
     says="new lifters were fitted, or one put back in its bore",
-    asks="Were new lifters fitted, and what did that do?",
+    asks="New lifters fitted? If so, what did it do?",
     cures={
         causes.LIFTER_BORE_LEAK: (OFTEN, COMMON_PRACTICE),
     },
@@ -33,7 +33,7 @@ NEW_TENSIONER = trial(
     id="new_tensioner",
     station=Station.TOPEND,
     says="a new chain tensioner, or its seal, was fitted",
-    asks="Was a new chain tensioner or its seal fitted, and what did it do?",
+    asks="New chain tensioner or seal fitted? If so, what did it do?",
     cures={
         causes.TENSIONER_SEAL_LEAK: (MOSTLY, COMMON_PRACTICE),
         assembly_causes.TIMING_GEAR_SHEDDING: (SELDOM, JUDGEMENT),
@@ -45,7 +45,7 @@ ROCKER_GEAR_RENEWED = trial(
     id="rocker_gear_renewed",
     station=Station.TOPEND,
     says="rocker shafts, bushes or end plugs were renewed",
-    asks="Were rocker shafts, bushes or end plugs renewed, and what did that do?",
+    asks="Rocker shafts, bushes or end plugs renewed? If so, what did it do?",
     cures={
         causes.ROCKER_SHAFT_LEAK: (MOSTLY, COMMON_PRACTICE),
     },
@@ -56,7 +56,7 @@ RESTRICTOR_FITTED = trial(
     id="restrictor_fitted",
     station=Station.TOPEND,
     says="a restrictor was fitted in the feed to head, chain or turbo",
-    asks="Was a restrictor fitted in the feed to head, chain or turbo, and what did it do?",
+    asks="Restrictor fitted in the feed to head, chain or turbo? If so, what did it do?",
     cures={
         causes_feeds.RESTRICTOR_MISSING: (MOSTLY, COMMON_PRACTICE),
         causes.ROCKER_SHAFT_LEAK: (SOMETIMES, JUDGEMENT),
@@ -71,7 +71,7 @@ PISTON_JETS_RENEWED = trial(
     id="piston_jets_renewed",
     station=Station.TOPEND,
     says="piston cooling jets were renewed or refitted",
-    asks="Were piston cooling jets renewed or refitted, and what did that do?",
+    asks="Piston cooling jets renewed or refitted? If so, what did it do?",
     cures={
         causes_feeds.PISTON_JET_OPEN: (MOSTLY, COMMON_PRACTICE),
     },
@@ -82,7 +82,7 @@ NEW_TURBO = trial(
     id="new_turbo",
     station=Station.TOPEND,
     says="a new turbo, or its feed line, was fitted",
-    asks="Was a new turbo or its feed line fitted, and what did it do?",
+    asks="New turbo or feed line fitted? If so, what did it do?",
     cures={
         causes_feeds.TURBO_FEED_LEAK: (MOSTLY, COMMON_PRACTICE),
         causes_feeds.TURBO_FEED_RESTRICTED: (MOSTLY, COMMON_PRACTICE),
@@ -94,7 +94,7 @@ CAM_PHASER_RENEWED = trial(
     id="cam_phaser_renewed",
     station=Station.TOPEND,
     says="a cam phaser, or its oil control valve, was renewed",
-    asks="Was a cam phaser or its oil control valve renewed, and what did that do?",
+    asks="Cam phaser or its oil control valve renewed? If so, what did it do?",
     cures={causes_phasers.CAM_PHASER_LEAK: (MOSTLY, COMMON_PRACTICE)},
     source=COMMON_PRACTICE,
     also=("new cam phaser", "new variable timing solenoid"),
