@@ -28,6 +28,7 @@ class Wording:
     _: KW_ONLY
     only_with: tuple[Finding, ...] = ()  #: any of these features, else it does not concern it
     not_with: tuple[Finding, ...] = ()  #: none of these features
+    short: str = ""  #: in a few words, for a screen that names many; empty: as it says
 
     def __str__(self) -> str:
         return self.says
@@ -44,6 +45,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                     "take a sender out under pressure, the oil sprays out hot"
                 ),
                 sources.PRESSURE_CHECK_2006,
+                short="hot oil and exhaust burn",
             ),
         ),
         Caution.EXHAUST: (
@@ -53,6 +55,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                     "running indoors"
                 ),
                 sources.ARMY_TM_307_RUNNING,
+                short="exhaust gas kills, so fresh air",
             ),
         ),
         Caution.ROTATING: (
@@ -62,6 +65,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                     "route hoses clear"
                 ),
                 sources.ARMY_TM_307_RUNNING,
+                short="hands, hair and hoses clear of belts and fan",
             ),
         ),
         Caution.LIFTING: (
@@ -118,6 +122,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "oil on a hot exhaust, or fuel in the oil, can burn or explode: extinguisher at hand, "
                 "no cranking with a strong smell of fuel",
                 sources.LABORATORY_FUEL,
+                short="extinguisher at hand",
             ),
         ),
         Caution.USED_OIL: (
@@ -186,6 +191,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "boat: moor her so that she cannot move",
                 COMMON_PRACTICE,
                 only_with=(features.IN_A_BOAT,),
+                short="boat moored",
             ),
             Wording(
                 "petrol boat: run the blower and smell the bilge; no ignition until free of vapour",

@@ -213,7 +213,7 @@ def test_each_caution_is_called_for_somewhere() -> None:
 
 def test_a_tractors_first_start_warns_of_its_drives() -> None:
     """Only the tasks of its first start call for this caution."""
-    text = flat(
-        call("signoff", ROOT / "cases" / "slip_tractor.toml", "--start", "--whole-engine").out
-    )
-    assert f"caution: {CAUTIONS[Caution.TRACTOR][0]}" in text
+    words = ("signoff", ROOT / "cases" / "slip_tractor.toml", "--start", "--whole-engine")
+    says = str(CAUTIONS[Caution.TRACTOR][0])
+    assert says in flat(call(*words).out).split("Take care: ")[1]
+    assert f"caution: {says}" in flat(call(*words, "--all").out)

@@ -309,7 +309,7 @@ def test_first_start_uses_the_unit_of_the_case() -> None:
 
 def test_first_start_without_limits_names_where_to_find_them() -> None:
     shown = call("signoff", ROOT / "cases" / "eider.toml", "--start").out
-    assert "limit" in shown.split("calls for a watch over the start")[1]
+    assert "limit" in shown.split("needs watching at the start")[1]
     assert "shut down at the limit" not in shown
     whole = call("signoff", ROOT / "cases" / "eider.toml", "--start", "--whole-engine").out
     assert "shut down at the limit" in whole

@@ -123,6 +123,8 @@ class Finder:
         counted = [found for word, found, _ in self._phrases if not isinstance(word, Fault)]
         for found in counted:
             seen.update(found)
+        for _, found, _ in self._phrases:
+            seen.update(found - seen.keys())  # stems that only a fault has
         total = len(counted)
         faint = {stem(word) for word in FAINT}
         return {t: log(1 + total / n) * (_FAINT if t in faint else 1.0) for t, n in seen.items()}

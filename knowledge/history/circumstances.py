@@ -68,7 +68,7 @@ AFTER_WORK: dict[Finding, dict[Cause, Shift]] = {
     non_matches=[example(lacks=[findings.SUMP_OR_PUMP_SWAPPED])],
 )
 def parts_that_do_not_belong_together(known: Known) -> Conclusions:
-    """With a different sump the baffle easily gets left out; with new parts old sludge is rarer."""
+    """With a different sump the baffle easily gets left behind; with new parts old sludge is rarer."""
     if known.has(findings.SUMP_OR_PUMP_SWAPPED):
         for cause, shift in AFTER_WORK[findings.SUMP_OR_PUMP_SWAPPED].items():
             yield Shifted(cause, shift)

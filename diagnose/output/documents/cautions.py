@@ -2,19 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
 from diagnose.diagnosis import Diagnosis
 from knowledge.applying import applies
-from knowledge.cautions import CAUTIONS, DEFERS_TO
+from knowledge.cautions import CAUTIONS, DEFERS_TO, Wording
 from knowledge.work import Caution
 
 
 def cautions(kinds: Iterable[Caution], answer: Diagnosis) -> list[str]:
     """Return each sentence of these cautions once, of those that may concern this engine."""
+    return list(dict.fromkeys(w.says for w in _wordings(kinds, answer)))
+
+
+def short_cautions(kinds: Iterable[Caution], answer: Diagnosis) -> list[str]:
+    """Return the same in a few words each, for a screen whose ``--all`` has the sentences."""
+    return list(dict.fromkeys(w.short or w.says for w in _wordings(kinds, answer)))
+
+
+def _wordings(kinds: Iterable[Caution], answer: Diagnosis) -> Iterator[Wording]:
     state = answer.case.known_features.get
-    sentences = (w for kind in kinds for w in CAUTIONS[kind] if applies(w, state))
-    return list(dict.fromkeys(w.says for w in sentences))
+    return (w for kind in kinds for w in CAUTIONS[kind] if applies(w, state))
 
 
 def deferrals() -> tuple[str, ...]:

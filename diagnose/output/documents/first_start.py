@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.as_json import NOT_IN_JSON
-from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.cautions import cautions, short_cautions
 from diagnose.output.documents.named import Named, named
 from diagnose.output.documents.signoff_items import BEFORE_START, SignoffItem, signoff_item
 from diagnose.output.documents.start_table import StartTable, start_table
@@ -72,6 +72,7 @@ class FirstStartDocument:
     table: StartTable = field(metadata=NOT_IN_JSON)
     blocking: tuple[Named, ...] = field(metadata=NOT_IN_JSON)  #: tasks that forbid the start
     cautions: tuple[str, ...] = field(metadata=NOT_IN_JSON)
+    care: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: the cautions in a few words each
     watch: tuple[SignoffItem, ...] = field(metadata=NOT_IN_JSON)  #: limits of the first start
     look_at: str = field(metadata=NOT_IN_JSON)  #: next check where it is reopened; may be empty
     example: str = field(
@@ -116,6 +117,7 @@ def first_start_document(start: FirstStart, sheet: Signoff, path: str) -> FirstS
         table=start_table(start),
         blocking=named(i.task for i in sheet.blocking if _holds(i)),
         cautions=tuple(cautions(kinds, sheet.answer)),
+        care=tuple(short_cautions(kinds, sheet.answer)),
         watch=tuple(signoff_item(i, sheet) for i in watch),
         look_at=_look_at(start.reopened),
         example=f"{scale.heat(EXAMPLE_HEAT)} {scale.one(EXAMPLE)}",

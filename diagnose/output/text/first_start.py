@@ -28,8 +28,8 @@ def _held_up(document: FirstStartDocument) -> list[str]:
     if not document.blocking:
         return []
     lines = wrapped(
-        f"DO NOT START YET: {len(document.blocking)} checks of the sign-off prevent it, the "
-        "first of them:"
+        f"DO NOT START YET: {len(document.blocking)} checks of the sign-off are open or "
+        "failed, the first of them:"
     )
     for task in document.blocking[:BLOCKING]:
         lines += wrapped(f"- {task}", 2, 4)
@@ -65,7 +65,7 @@ def _watch(document: FirstStartDocument) -> list[list[str]]:
         lines += _limit(item)
     if items:
         return [lines]
-    none = "Nothing that was opened calls for a watch over the start; for every limit of one:"
+    none = "Nothing you opened needs watching at the start; every limit of a first start:"
     command = f"  diagnose signoff {as_typed(document.path)} --start --whole-engine"
     return [lines, [*wrapped(none), command]]
 
@@ -96,15 +96,15 @@ def _above(document: FirstStartDocument) -> list[str]:
     if not any(r.above for r in document.read):
         return []
     return wrapped(
-        "More than was predicted, and nowhere less: no sign that pressure is lost. Before it is "
-        "leave it alone, look at the relief valve and its spring, the grade of the oil and the gauge; "
-        "what the model says of cold oil is its least certain figure."
+        "More than predicted, and nowhere less: no sign that pressure is lost. Before you leave "
+        "it, check the relief valve and its spring, the grade of the oil and the gauge; "
+        "the model is least certain with cold oil."
     )
 
 
 def _reopened(document: FirstStartDocument) -> list[str]:
     lines = wrapped(
-        "The engine does not do what was predicted: the diagnosis is open again. From these "
+        "The engine reads less than predicted: the diagnosis is open again. From these "
         "readings alone, on a freshly built engine, likeliest first:"
     )
     for cause in document.reopened[:CAUSES]:

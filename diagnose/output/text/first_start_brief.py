@@ -9,14 +9,14 @@ from diagnose.output.documents.first_start import FirstStartDocument
 from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.signoff_items import SignoffItem
 from diagnose.output.lines import as_typed, headed, percent, wrapped
-from diagnose.output.text.screen import MOST, Block, command_lines, on_screen
+from diagnose.output.text.screen import Block, command_lines, on_screen
 
-BLOCKING, CAUSES = 3, 3  #: shown
+BLOCKING, CAUSES = 2, 3  #: shown
 
 
 def first_start_brief(document: FirstStartDocument) -> str:
-    """Return the watch over the first start in about thirty lines, what to type last."""
-    care = [line for c in document.cautions for line in wrapped(f"caution: {c}", 0, 2)]
+    """Return the first start's figures and limits on one screen, what to type last."""
+    care = wrapped(f"Take care: {'; '.join(document.care)}.", 0, 2) if document.care else []
     blocks = [
         Block(wrapped(f"First start: {document.title or UNTITLED}", 0, 2)),
         Block(_held_up(document)),
@@ -27,7 +27,7 @@ def first_start_brief(document: FirstStartDocument) -> str:
         Block(_reopened(document)),
         Block(_next(document)),
     ]
-    return on_screen(blocks, MOST + len(care))
+    return on_screen(blocks)
 
 
 def _held_up(document: FirstStartDocument) -> list[str]:
@@ -50,17 +50,26 @@ def _predicted(document: FirstStartDocument) -> list[str]:
 
 def _watch(document: FirstStartDocument) -> list[Block]:
     if not document.watch:
-        none = "Nothing that was opened calls for a watch over the start; for every limit of one"
+        none = "Nothing you opened needs watching at the start; every limit of a first start"
         command = f"diagnose signoff {as_typed(document.path)} --start --whole-engine"
         return [Block(command_lines(none, command))]
-    blocks = [Block(["Watch, and shut down at the limit"])]
-    return [*blocks, *(Block(_limit(i), spare=1, space=False) for i in document.watch)]
+    first = [i for i in document.watch if not i.limits]
+    lines = ["Watch, and shut down at the limit (each with its source: --all)"]
+    lines += [line for i in document.watch if i.limits for line in _limit(i)]
+    lines += wrapped("; ".join(_head(i.says) for i in first), 2, 4) if first else []
+    return [Block(lines, spare=1 if document.reopened else 0)]
+
+
+def _head(says: str) -> str:
+    """What stands before the colon of a sight, or after it where one word stands before it."""
+    head, _, rest = says.partition(": ")
+    return head if " " in head else rest or head
 
 
 def _limit(item: SignoffItem) -> list[str]:
     """A watch with its deciding limit, the source left to the whole text."""
-    first = item.limits[0].split(";")[0].split(" (")[0] if item.limits else ""
-    return wrapped(f"- {item.says}" + (f": {first}" if first else ""), 2, 4)
+    limit = item.limits[0].split(";")[0].split(" (")[0].removeprefix("limit: ")
+    return headed(f"  {limit:17}  ", item.says)
 
 
 def _read(document: FirstStartDocument) -> list[str]:
@@ -81,11 +90,10 @@ def _reopened(document: FirstStartDocument) -> list[str]:
 
 def _next(document: FirstStartDocument) -> list[str]:
     name = as_typed(document.path)
-    lines = ["Every limit with its source: --all"]
     if document.reopened:
-        return [*lines, *command_lines("Next", f"diagnose review {name}")]
+        return command_lines("Next", f"diagnose review {name}")
     if document.blocking:
-        return [*lines, *command_lines("First", f"diagnose signoff {name}")]
+        return command_lines("First", f"diagnose signoff {name}")
     reading = f'"800 rpm {document.example} direct start"'
     command = f"diagnose record {name} --reading {reading}"
-    return [*lines, *command_lines("Write down cold idle, then every few minutes", command)]
+    return command_lines("Write down cold idle, then every few minutes", command)

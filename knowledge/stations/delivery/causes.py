@@ -239,7 +239,13 @@ OIL_COOLER_BLOCKED = Cause(
     remedy="clean or renew cooler and lines, check the cooler thermostat",
     source=sources.ARMY_TM_347_CHART_1973,
     follows="overheated oil, thin oil, worn bearings",
-    also=("clogged oil cooler", "kinked cooler line", "cooler hose collapsed", "metal in cooler"),
+    also=(
+        "clogged oil cooler",
+        "kinked cooler line",
+        "cooler hose collapsed",
+        "metal in cooler",
+        "congealed oil in the cooler",
+    ),
 )
 OIL_DOES_NOT_GET_THROUGH_THE_COOLER = LinkGroup(
     id="oil_does_not_get_through_the_cooler",

@@ -24,7 +24,7 @@ from knowledge.stations.oil import findings_contamination as oil_contamination
 GALLERY_PLUG_MISSING = Cause(
     id="gallery_plug_missing",
     station=Station.DELIVERY,
-    says="an oil gallery plug was left out, fell out or is loose inside",
+    says="an oil gallery plug missing, fallen out or loose inside",
     mechanism=(
         "a hole in the main gallery inside the engine: low at all speeds, next to no pressure at "
         "idle, and no oil outside"

@@ -197,7 +197,7 @@ FEEL_FILTER_AND_COOLER = Inspection(
 FILTER_DROP_HIGH = Finding(
     id="filter_drop_high",
     station=Station.DELIVERY,
-    says="the filter takes more pressure than its bypass setting",
+    says="pressure ahead of the filter is above that behind it by more than the bypass setting",
     asks=(
         "Two gauges, warm oil: does the filter take more than its bypass setting (1 to 2 bar, 15 "
         "to 30 psi)?"

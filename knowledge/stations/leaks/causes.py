@@ -32,7 +32,14 @@ EXTERNAL_LEAK_MAJOR = Cause(
     remedy="stop, wash it down, find the place and repair it before you refill",
     source=sources.OVERHAUL_MANUAL_5_101,
     follows="fire on hot parts, then starved bearings and a seized engine",
-    also=("oil leak", "losing oil", "pouring oil", "leaking oil everywhere", "puddle of oil"),
+    also=(
+        "oil leak",
+        "losing oil",
+        "pouring oil",
+        "leaking oil everywhere",
+        "puddle of oil",
+        "gusher of oil",
+    ),
     state=conditions.OIL_ESCAPING,
     gives_way=True,
 )

@@ -39,6 +39,7 @@ PICKUP_CLEARANCE_TIGHT = Cause(
         "pickup too low",
         "no clearance to oil pan",
         "pickup on the bottom",
+        "pickup height misset",
     ),
 )
 PICKUP_SITS_ON_THE_FLOOR = LinkGroup(

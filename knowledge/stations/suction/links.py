@@ -29,7 +29,7 @@ PIECES_PAST_THE_MESH = LinkGroup(
 SEEN_BEFORE_AND_COME_BACK = LinkGroup(
     id="seen_before_and_come_back",
     station=Station.SUCTION,
-    says="Where something foreign was found in the screen once, there is often more.",
+    says="Where something foreign was found in the screen once, there is often more behind it.",
     child=findings_sump.DEBRIS_SEEN_BEFORE,
     origins={
         causes_sump.FOREIGN_BODY_IN_SUMP: (SOMETIMES, COMMON_PRACTICE),

@@ -145,6 +145,7 @@ ROCKER_SHAFT_LEAK = Cause(
         "rocker shaft plug missing",
         "rocker bushings worn",
         "rocker pedestal",
+        "oil runs out upstairs",
     ),
 )
 ROCKER_SHAFT_LETS_THE_OIL_OUT = LinkGroup(
