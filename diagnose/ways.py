@@ -60,7 +60,7 @@ COMMANDS: Mapping[Way, str] = {
     Way.MINUTES: "--minutes",
     Way.REASON: ": --reason",
     Way.READING: 'write one down: diagnose record {case} --reading "700 rpm 95 C 8 psi"',
-    Way.BUDGET: "diagnose budget tells how much",
+    Way.BUDGET: "diagnose budget shows how much",
     Way.FORECAST: "diagnose forecast says why",
     Way.FIRST_START: "diagnose signoff --start",
     Way.BEGIN_CASE: "'diagnose ask' starts one",

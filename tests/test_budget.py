@@ -103,7 +103,7 @@ def test_not_closed_where_much_is_missing_and_closed_where_not() -> None:
     assert drawn.unexplained is not None
     rest = drawn.unexplained[1].mean / PSI
     assert rest > 5
-    assert f"{rest:.0f} psi still missing: not closed" in still_missing(drawn, open_case)
+    assert f"{rest:.0f} psi still missing: not settled" in still_missing(drawn, open_case)
     explained = 32 - drawn.accounts[0].explained.mean / PSI
     full = a_case(WORN, (f"700 rpm, 95 C, {explained:.0f} psi",))
     drawn = budget(full, BOOK)
@@ -223,7 +223,7 @@ def test_command(tmp_path: Path) -> None:
     done = call("budget", path)
     assert done.code == 0
     assert "still missing" in done.out
-    assert "Not closed" in done.out
+    assert "Not settled" in done.out
     lines = [x for x in done.out.splitlines() if str(tmp_path) not in x]  # a command stays whole
     assert max(map(len, lines)) <= 80
     data = json.loads(call("budget", path, "--json").out)
@@ -233,7 +233,7 @@ def test_command(tmp_path: Path) -> None:
 
 def test_review_names_what_is_still_missing(tmp_path: Path) -> None:
     """One line, only where something was measured and read."""
-    assert "still missing: not closed" in " ".join(
+    assert "still missing: not settled" in " ".join(
         call("review", saved(tmp_path, text(WORN, (IDLE,)))).out.split()
     )
     assert "still missing" not in call("review", saved(tmp_path, text(WORN))).out

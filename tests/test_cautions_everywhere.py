@@ -107,19 +107,18 @@ HARMLESS_WORDS = {
     r"(no|before) grinding": "a thing left undone, or another shop's",
     r"blow-by": "gas past the rings, a name",
     r"it blows less": "the breather, felt by hand",
-    r"oil blown about": "a stain, looked at",
+    r"oil blown around": "a stain, looked at",
     r"hammer blow": "a knock, no air",
     r"wipe or blow": "stands in 'do not wipe or blow'",
     r"blower": "a boat's fan, run to be safe",
-    r"bilge blown": "the same fan",
     r"no air tools": "a thing left undone",
     r"the open air": "out of doors",
-    r"crankcase air": "vapour, warned of as fire",
+    r"air the crankcase": "vapour, warned of as fire",
     r"air side": "a turbocharger's, a name",
     r"in the air": "held free of everything",
     r"slowly in air": "cools by itself",
-    r"it draws air": "what the pump does, a sign",
-    r"no air drawn": "what a tight joint does",
+    r"it is drawing air": "what the pump does, a sign",
+    r"no air leak": "what a tight joint does",
     r"warm air": "a gentle heater",
     r"wash marks": "a sign of wear, looked at",
     r"no washing": "a thing left undone",
@@ -260,7 +259,7 @@ RUNS = re.compile(
     r"\bstart (it|and|the engine|cold)\b|^start,|\bidle\b(?! speed below)|\brevs\b|engine running"
     r"|\brun (it|briefly|two minutes|at the speed)\b|while it runs|\b[0-9]{4} rpm\b"
 )
-GUARD = "only where no stop alarm stands"
+GUARD = "only if no stop alarm stands"
 
 
 @every(BOOK.inspections.values(), lambda i: i.id)

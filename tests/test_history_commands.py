@@ -59,7 +59,7 @@ def test_history(shop: Path, monkeypatch: pytest.MonkeyPatch) -> None:
         "2026-05-01 dunlin.toml skew_gear_four - 40",
         "no day eider.toml skew_gear_four - - ",
         "1.5 0.04 debris under the relief valve",
-        "The book itself stays as it is.",
+        "The book itself stays unchanged.",
         "diagnose review CASE --with-history .",
     ):
         assert part in text
@@ -141,7 +141,7 @@ def test_minutes_planned(shop: Path) -> None:
     assert re.search(
         r"Pace: this shop takes 0\.\d\d times the minutes planned \(1 job: 40 min", text
     )
-    assert "cannot be learnt from what whole jobs took" in text
+    assert "Whole jobs do not show what one inspection takes" in text
     data = json.loads(call("history", shop, "--planned", "--json").out)
     assert data["jobs"][0]["minutes_planned"] > 0
     assert (data["pace"]["jobs"], data["pace"]["factor"] < 1) == (1, True)
@@ -190,7 +190,7 @@ def test_junk_in_the_folder(shop: Path, tmp_path: Path) -> None:
         "empty.toml: schema: missing",
         "words.toml: not a TOML file",
         "project.toml: project: no such table",
-        "flies.toml: engines installed in type-certificated aircraft are outside this book",
+        "flies.toml: engines in type-certificated aircraft are outside this book",
         "unknown.toml: closed no = 9.causes: no such cause",
         "time.toml: closed no = 9: minutes",
     ):
@@ -323,4 +323,4 @@ def test_forty_jobs_alike_leave_one_clear_answer(shop: Path) -> None:
     a_folder(shop, open=job_text(findings=KNOWN + SEEN))
     text = said(call("review", "--full", shop / "open.toml", "--with-history", shop))
     assert "with the shop's 42 closed jobs" in text
-    assert "nearly certain debris under the relief valve" in text
+    assert "almost certainly debris under the relief valve" in text

@@ -116,8 +116,8 @@ def test_an_engine_that_works_again_has_no_alarm_of_the_old_fault(tmp_path: Path
 @pytest.mark.parametrize(
     ("more", "says"),
     [
-        (CLOSED, "No reading of the mended engine at hot idle is recorded."),
-        (started(4) + CLOSED, "but the mended engine breaks a limit"),
+        (CLOSED, "No hot idle pressure of the repaired engine is recorded."),
+        (started(4) + CLOSED, "but the repaired engine breaks a limit"),
         (started(29) + CLOSED + started(4, 9, ""), "repaired, 29 psi at hot idle"),
     ],
     ids=["not read", "still low", "low again later"],

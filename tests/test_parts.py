@@ -63,7 +63,7 @@ ONLY_WHERE = {
     "new pickup where the tube is pressed in": PRESSED_PICKUP,
     "new tray nuts or locks": WINDAGE_TRAY,
     "intake or valley gasket set": VEE_ENGINE,
-    "coolant where the manifold carries it": VEE_ENGINE,
+    "coolant, if it runs through the manifold": VEE_ENGINE,
 }
 
 

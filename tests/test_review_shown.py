@@ -79,10 +79,10 @@ def about(probability: float, evidence: bool = True) -> Any:
 @pytest.mark.parametrize(
     ("p", "begins", "settled"),
     [
-        (0.39, "cannot tell yet; ahead by a little is the cause", False),
+        (0.39, "not clear yet; best guess: the cause", False),
         (0.40, "most likely the cause", False),
         (0.89, "most likely the cause", False),
-        (0.90, "nearly certain the cause", True),
+        (0.90, "almost certainly the cause", True),
     ],
 )
 def test_the_answer_in_a_sentence(p: float, begins: str, settled: bool) -> None:
@@ -197,9 +197,9 @@ def test_no_more_than_four_pieces_of_evidence_on_a_side() -> None:
 
 def test_a_wrong_gauge_ranks_last_where_the_loss_is_real() -> None:
     low, high = (replace(document().causes[0], probability=p) for p in (0.2, 0.6))
-    assert "stands last" in others((low, high), 1, loss_is_real=True)
-    assert "stands last" not in others((low, high), 1, loss_is_real=False)
-    assert "stands last" not in others((high, low), 1, loss_is_real=True)
+    assert "come last" in others((low, high), 1, loss_is_real=True)
+    assert "come last" not in others((low, high), 1, loss_is_real=False)
+    assert "come last" not in others((high, low), 1, loss_is_real=True)
     assert others((high, low), 2, loss_is_real=True) == ""
     assert others((low, high), 1, loss_is_real=False).startswith("1 more causes, none above 60 %")
 
@@ -216,12 +216,12 @@ def test_damage_and_its_chain() -> None:
     harm = Damage(id="x", says="journals scored", probability=0.6)
     assert "What followed" not in printed(damage=())
     text = printed(damage=(harm,), damage_path="a -> b")
-    assert "make good as well 60 % journals scored chain a -> b" in text
+    assert "repair it too 60 % journals scored chain a -> b" in text
     assert "chain" not in printed(damage=(harm,), damage_path="")
 
 
 def test_what_is_left_over_is_named() -> None:
-    assert "Left out of the sum, too entangled: one, two" in printed(left_out=("one", "two"))
+    assert "Left out, too entangled to compute: one, two" in printed(left_out=("one", "two"))
     assert "Left out" not in printed(left_out=())
     assert "2 psi are missing" in printed(still_missing="2 psi are missing")
     assert printed().endswith("Certified aircraft engines are out of scope.")
@@ -262,7 +262,7 @@ def test_the_makers_stop_limits_are_named_beside_a_stop() -> None:
         answer = Diagnosis(BOOK, from_text(text, None, BOOK))
         return flat("\n".join(alarm_lines(review_document(answer, "x", for_json=True).alarms)))
 
-    precedence = "The engine maker's own stop limits take precedence over these."
+    precedence = "The engine maker's own stop limits come first."
     assert lines("fell_suddenly").endswith(precedence)
     assert lines("fell_suddenly").startswith("STOP THE ENGINE: ")
     care = lines("climbs_past_setting")
@@ -289,7 +289,7 @@ def test_the_next_check_with_its_cost() -> None:
     assert "record first" not in step(plain)
     assert "record first: the mark" in step(replace(plain, keep="the mark"))
     assert f"diagnose record 'my case.toml' {plain.findings[0]}=yes" in step(plain)
-    assert step() == "Nothing is left to look at that would tell these causes apart."
+    assert step() == "No check is left that would tell these causes apart."
 
 
 def test_outcomes_are_shown_until_it_is_settled() -> None:

@@ -191,14 +191,14 @@ def test_one_wrong_blank_is_named_and_the_others_are_saved(
     corrected = sheet_of(case, f"# x\n{good}- `needle_flickers`: yes\n- `pump_noise`: no\n")
     done = call("record", case, "--sheet", corrected)
     assert (done.code, done.err) == (0, "")
-    assert "3 more of the sheet's lines stood in the case already" in done.out
+    assert "3 more lines of the sheet were in the case already" in done.out
     assert [r.entry.what for r in load(case, BOOK).finding_records] == [*kept, "needle_flickers"]
 
 
 def test_a_sheet_that_says_nothing_new_is_refused(case: Path) -> None:
     sheet = sheet_of(case, "- `fuel_smell`: yes\n- `reading`: 700 rpm 195 F 9 psi\n")
     assert call("record", case, "--sheet", sheet).code == 0
-    refused(case, sheet, "every line stands in the case already")
+    refused(case, sheet, "every line is in the case already")
 
 
 def test_every_wrong_blank_is_reported_at_once(case: Path) -> None:

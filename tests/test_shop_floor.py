@@ -61,7 +61,7 @@ def test_a_survey_asks_for_no_running_under_a_stop(
     path = tmp_path / "hen.toml"
     path.write_text(HEAD + readings, "utf-8")
     said = call("survey", path).out
-    assert ("This engine is under a stop" in said) == stopped
+    assert ("STOP applies" in said) == stopped
     assert Diagnosis(BOOK, from_text(HEAD + readings, None, BOOK)).may_run != stopped
 
 
@@ -92,7 +92,7 @@ def test_more_pressure_than_predicted_starts_no_search_for_a_loss() -> None:
     assert start.reopened is None
     sheet = Signoff(Diagnosis(BOOK, far_above), 0.9)
     said = " ".join(first_start_text(first_start_document(start, sheet, "hen.toml")).split())
-    assert "More than was predicted, and nowhere less" in said
+    assert "More than predicted, and nowhere less" in said
     assert "the diagnosis is open again" not in said
 
 
@@ -106,7 +106,7 @@ def test_a_wrong_gauge_leaves_no_pressure_to_explain() -> None:
     ends = loose_ends(answer, 0.9)
     assert ends.confirmed
     assert [c.id for c in ends.causes] == ["wiring_ground_fault"]
-    assert "only makes the gauge lie" in pressure_in_words(answer, ends)
+    assert "only makes the gauge wrong" in pressure_in_words(answer, ends)
 
 
 def test_a_measured_figure_is_never_broken_over_two_lines(tmp_path: Path) -> None:

@@ -32,7 +32,7 @@ BOOK = the_book()
 
 
 @pytest.mark.parametrize(
-    ("first", "begins"), [(0.3, "cannot tell"), (0.5, "most likely"), (0.95, "nearly certain")]
+    ("first", "begins"), [(0.3, "not clear"), (0.5, "most likely"), (0.95, "almost certainly")]
 )
 @pytest.mark.parametrize("rest", [0.05, 0.29])
 def test_the_first_cause_decides_and_no_other(first: float, begins: str, rest: float) -> None:
@@ -53,7 +53,8 @@ def test_a_likely_cause_that_another_brought_about_settles_nothing() -> None:
     answer: Any = SimpleNamespace(ranking=[damage], inference=SimpleNamespace(evidence={"x": 1}))
     assert not is_settled(answer)
     assert (
-        in_short(answer) == "nearly certain the damage (95 % likely), where that came from is open"
+        in_short(answer)
+        == "almost certainly the damage (95 % likely); where that came from is not known yet"
     )
 
 
@@ -110,9 +111,9 @@ def test_the_chain_is_of_the_strongest_of_the_four_shown() -> None:
 
 def test_a_cause_as_likely_as_the_last_one_shown_needs_no_excuse() -> None:
     same = tuple(replace(document().causes[0], probability=p) for p in (0.6, 0.3, 0.3))
-    assert "stands last" not in others(same, 2, loss_is_real=True)
+    assert "come last" not in others(same, 2, loss_is_real=True)
     worse = (*same[:2], replace(same[2], probability=0.31))
-    assert "stands last" in others(worse, 2, loss_is_real=True)
+    assert "come last" in others(worse, 2, loss_is_real=True)
 
 
 def test_evidence_for_and_against_stands_on_its_side() -> None:

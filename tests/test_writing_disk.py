@@ -30,7 +30,7 @@ def test_a_full_disk_leaves_the_old_case(
     before = case.read_bytes()
     monkeypatch.setattr(os, "fsync", full)
     code, out, err = call("record", case, "bearing_knock=yes")
-    reason = f"{case}: not saved, {os.strerror(number)}; what was there still stands\n"
+    reason = f"{case}: not saved, {os.strerror(number)}; the old file is unchanged\n"
     assert (code, out, err) == (73, "", reason)
     assert case.read_bytes() == before
     assert leftovers(case) == []
@@ -49,7 +49,7 @@ def test_an_answer_to_a_full_disk() -> None:
                 text=True,
                 check=False,
             )
-        err = "standard output: No space left on device; the answer is not whole\n"
+        err = "standard output: No space left on device; the answer is incomplete\n"
         assert (done.returncode, done.stderr) == (73, err)
     code, _, err = call("graph", EXAMPLE, "--out", "/dev/full")
     assert (code, err) == (73, "/dev/full: not saved, No space left on device\n")

@@ -57,9 +57,7 @@ FIELDS: Mapping[str, Field] = {
     "wanted": Field(
         "clearance wanted", sizes.PLAUSIBLE_CLEARANCE, 2, least=2, each=False, group=True
     ),
-    "sizes": Field(
-        "undersizes that can be had", sizes.PLAUSIBLE_UNDERSIZE, 12, each=False, group=True
-    ),
+    "sizes": Field("undersizes available", sizes.PLAUSIBLE_UNDERSIZE, 12, each=False, group=True),
 }
 
 

@@ -149,7 +149,7 @@ class BearingGroup:
     new_bore: tuple[float, ...] = ()
     new_shell: tuple[float, ...] = ()
     wanted: tuple[float, ...] = ()
-    sizes: tuple[float, ...] = ()  #: undersizes that can be had
+    sizes: tuple[float, ...] = ()  #: undersizes available
     use: str = ""  #: 'road', 'hard'; empty: not given
     texts: Mapping[str, str] = field(default_factory=dict)
 

@@ -146,7 +146,7 @@ def refuse_no_folder(path: Path) -> None:
 
 
 def _cannot(path: Path, reason: str | None) -> CannotWriteError:
-    kept = "; what was there still stands" if os.path.isfile(path) else ""
+    kept = "; the old file is unchanged" if os.path.isfile(path) else ""
     return CannotWriteError(f"{named(path)}: not saved, {reason}{kept}")
 
 

@@ -52,7 +52,7 @@ class Remedy:
     end: str
     way: float  #: share of the sensible change [1]
     symptom: bool
-    assumed: bool = False  #: nothing was found there: only if the loss nobody has found is there
+    assumed: bool = False  #: nothing was found there: only if the loss not found yet is there
     met: float  #: share of plausible engines that then meet the target
     after: Band  #: pressure then [Pa]
 

@@ -161,7 +161,8 @@ def _filter(forecast: Forecast) -> Iterator[RepairWarning]:
     if after > MOST_COLD and after > before + 2 * PSI:
         yield RepairWarning(
             "filter",
-            f"Cold at {forecast.speeds[at]:.0f} rpm filter and pump see up to {after / PSI:.0f} psi "
+            f"Cold at {forecast.speeds[at]:.0f} rpm filter and pump see up to {after / PSI:.0f} "
+            "psi "
             f"(before {before / PSI:.0f}): more than {MOST_COLD / PSI:.0f} psi bulges cans and "
             "blows seals (judgement).",
         )
@@ -213,7 +214,7 @@ def _fuel(forecast: Forecast) -> Iterator[RepairWarning]:
     ) or any(p.fix is OIL for p in forecast.plans)
     if fresh and any(d.id == oil.FUEL_SHARE.id for d in forecast.found):
         yield RepairWarning(
-            "symptom", "Fresh oil is thinned again until the fuel's way in is closed."
+            "symptom", "Fuel thins fresh oil again until you find where it gets in."
         )
 
 

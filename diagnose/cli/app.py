@@ -33,19 +33,19 @@ COMMANDS: tuple[tuple[Callable[..., None], str], ...] = (
     (entering.record, "Write findings and readings into a case."),
     (reviewing.review, "Ranked root causes, reasons and the next check."),
     (reviewing.teardown, "What to open and check, in what order, and when to stop."),
-    (circuit.survey, "What gauge readings say of the oil circuit."),
+    (circuit.survey, "What the gauge readings say about the oil circuit."),
     (circuit.budget, "How many psi each measured finding explains."),
     (circuit.forecast, "The pressure after a planned repair."),
     (bearings.bearings, "Main and rod clearances, and which shells to order."),
     (choosing.sizing, "Is the pump enough; what pump, relief and oil buy and cost."),
     (repair.signoff, "Fit checks in assembly order, and first-start monitoring."),
     (repair.close, "End a job: what it was, how it was confirmed, what was done."),
-    (cards.card, "One engine's own figures in one file that several jobs name."),
+    (cards.card, "An engine's own figures in one file, for several jobs."),
     (jobs.report, "A page about the job for its owner."),
-    (jobs.history, "What the closed jobs of a folder were, and what they teach."),
+    (jobs.history, "What a folder's closed jobs were, and what they teach."),
     (serving.serve, "Work on the jobs of a folder in a browser."),
     (book.lookup, "Find what the book calls a thing; list the book."),
-    (book.show, "What the book says of one word."),
+    (book.show, "Everything the book has on one word."),
     (book.check, "Check the book itself, as a whole."),
     (book.graph, "The case's cause graph in an open format."),
 )
@@ -55,7 +55,7 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     context_settings={"help_option_names": ["-h", "--help"]},
     help="Find the root cause of low, lost or flickering engine oil pressure.\n\n"
-    "If the gauge reads zero or the engine knocks: stop the engine first, read on after.",
+    "If the gauge reads zero or the engine knocks: stop the engine first, then read on.",
 )
 for command, short_help in COMMANDS:
     app.command(short_help=short_help)(command)

@@ -41,7 +41,7 @@ def card(
     full: Annotated[bool, typer.Option("--full", help="Every figure that is missing.")] = False,
     json: AsJson = False,
 ) -> None:
-    """One engine's own figures in one file that several jobs name.
+    """An engine's own figures in one file, for several jobs.
 
     Starts the file, each entry with its unit and where a manual prints it; later says what is
     there and what is missing. A job names it: card = "petrol_v8.toml" under its [engine].

@@ -84,14 +84,17 @@ def record(
     ] = "",
     learned: Annotated[
         str,
-        typer.Option(metavar="HOW", help="told, outside or opened, where it is not the usual way."),
+        typer.Option(
+            metavar="HOW",
+            help="How it was learned, if not the usual way: told, outside or opened.",
+        ),
     ] = "",
     replaces: Annotated[
         int | None, typer.Option(metavar="NUMBER", help="Number of the entry this one corrects.")
     ] = None,
     withdraw: Annotated[
         list[int] | None,
-        typer.Option(metavar="NUMBER", help="Number of an entry that no longer stands."),
+        typer.Option(metavar="NUMBER", help="Number of an entry to withdraw."),
     ] = None,
     sheet: Annotated[
         Path | None,

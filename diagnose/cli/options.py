@@ -65,7 +65,7 @@ OnlyMinutes = Annotated[
 OnStand = Annotated[bool, typer.Option("--on-stand", help="The engine is out, on a stand.")]
 ClosedUpToTest = Annotated[
     bool,
-    typer.Option("--closed-up-to-test", help="The repair is proved by running: count closing up."),
+    typer.Option("--closed-up-to-test", help="Count closing up and a test run after each repair."),
 ]
 FirstTime = Annotated[
     bool, typer.Option("--first-time", help="Minutes for somebody who has not done it before.")

@@ -51,7 +51,7 @@ def answer(text: str, end: str = "\n") -> None:
     except OSError as error:
         _discard_stdout()
         raise CannotWriteError(
-            f"standard output: {error.strerror or error}; the answer is not whole"
+            f"standard output: {error.strerror or error}; the answer is incomplete"
         ) from None
 
 

@@ -27,7 +27,7 @@ def signoff(
         list[str] | None,
         typer.Option(
             metavar="PLACE",
-            help="A place that was open besides what the case shows: sump_off, cap_off.",
+            help="A place you opened that the case does not show: sump_off, cap_off.",
         ),
     ] = None,
     whole_engine: Annotated[
@@ -44,7 +44,7 @@ def signoff(
         str | None,
         typer.Option(
             metavar="TIME",
-            help='What is looked at again after so long a running time: "10 h"; "all" for all.',
+            help='What to check again after this running time: "10 h"; "all" for all.',
         ),
     ] = None,
     changes: Changes = None,

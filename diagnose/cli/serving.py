@@ -27,7 +27,7 @@ def serve(
     port: Annotated[
         int | None,
         typer.Option(
-            min=1, max=65535, metavar="NUMBER", help="The port, where the usual is taken."
+            min=1, max=65535, metavar="NUMBER", help="Another port, if the usual one is taken."
         ),
     ] = None,
 ) -> None:

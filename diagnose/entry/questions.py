@@ -76,7 +76,10 @@ class ConfirmQuestion:
     """Whether what was read out of the person's words is right."""
 
     account: Account
-    asks = "All right? Enter keeps it; numbers strike out; '3 = right words' corrects; more words add: "
+    asks = (
+        "All right? Enter keeps it; numbers strike out; '3 = right words' corrects; more "
+        "words add: "
+    )
     why = "What you keep goes into the case as facts; your words are kept in any case."
     hint = (
         "Enter keeps them, numbers of facts strike out, '3 = right words' corrects fact 3, n "
@@ -237,7 +240,7 @@ class TriedQuestion:
 
     trials: tuple[TrialKind, ...]
     left: int | None = None
-    why = "What was tried, and did not help, rules out what it would have cured."
+    why = "A trial that did not help rules out what it would have cured."
 
     @property
     def asks(self) -> str:
@@ -309,7 +312,7 @@ class CheckQuestion:
     @property
     def asks(self) -> str:
         """The question without its choices."""
-        return f"Done already: {self.inspection.says}? Then what showed?" + _left(self.left)
+        return f"Done already: {self.inspection.says}? If so, what did it show?" + _left(self.left)
 
     @property
     def says(self) -> tuple[str, ...]:
@@ -319,7 +322,7 @@ class CheckQuestion:
     @property
     def why(self) -> str:
         """Why it is asked."""
-        return "If it was done already, what it showed need not be found again."
+        return "If it was done already, nobody needs to do it again."
 
     @property
     def hint(self) -> str:

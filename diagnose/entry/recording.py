@@ -46,7 +46,7 @@ from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.reports.words import Result
 
-_ALL_STAND = "sheet: every line stands in the case already"
+_ALL_STAND = "sheet: every line is in the case already"
 MOST_FAULTS = 40  #: shown at once; nobody corrects more in one go
 
 
@@ -375,7 +375,7 @@ def _replaces_faults(given: Input, spoken: Sequence[Spoken], case: Case) -> list
     if number is None:
         return []
     if given.blanks:
-        return ["replaces: not with a sheet, whose entries correct what stands for the same thing"]
+        return ["replaces: not with a sheet; its lines correct earlier entries by themselves"]
     said = [fact for each in spoken for fact in each.facts]
     one = (*given.facts, *said, *given.readings, *given.behaviours, *given.earlier)
     if len(one) != 1:

@@ -29,7 +29,7 @@ def by_derivation(
             says = derived.finding.stated(observation.state is State.PRESENT)
             yield Contradiction(
                 (derived.finding, *trace.premises),
-                f"it was reported that {says}; that does not fit: {trace.rule.says}",
+                f"recorded: {says}; that contradicts: {trace.rule.says}",
                 derived.finding,
             )
 

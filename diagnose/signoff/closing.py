@@ -26,7 +26,7 @@ def obstacles(answer: Diagnosis, until: float) -> tuple[str, ...]:
         found.append(f"some of the missing pressure is not explained ({to(Way.BUDGET)})")
     if ends.open_tasks:
         found.append(
-            "debris or damage not followed: " + _some([d.task.id for d in ends.open_tasks])
+            "debris or damage not followed up: " + _some([d.task.id for d in ends.open_tasks])
         )
     sheet = Signoff(answer, until)
     held = [i.task.id for i in sheet.blocking if i.task not in {d.task for d in ends.open_tasks}]

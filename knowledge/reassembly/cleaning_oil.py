@@ -114,14 +114,14 @@ TURBO_LOOKED_AT_AFTER_COOLANT = Task(
 FROZEN_WATER_DRAINED = Task(
     id="frozen_water_drained",
     phase=Phase.CLEANING,
-    says="all water drained from sump, pump and lines after a freeze-up",
+    says="all water out of sump, pump and lines after a freeze-up",
     how=(
-        "thaw it through in a warm place; no flame, and do not crank it frozen",
+        "thaw it through in a warm place; no flame, no cranking frozen",
         "drain until oil comes clear; inspect screen, pump and drive for ice damage",
         "find where the water came from: breather, short trips, coolant",
     ),
     source=COMMON_PRACTICE,
-    remedy="drain again after standing overnight",
+    remedy="drain again after a night's standing",
     guards=(suction_causes_sump.ICE_IN_PICKUP, leaks_causes_openings.BREATHER_BLOCKED),
     after=(suction_sump.ICE_AT_SCREEN,),
     cautions=(Caution.FIRE, Caution.WASTE),
@@ -198,10 +198,7 @@ SLUDGE_TAKEN_OUT = Task(
     says="sludge and baked oil scraped and washed out by hand, not flushed loose",
     how=(
         "sump, valve covers, valley and front cover off: scrape, catch, wipe",
-        (
-            "do not pour flush into a sludged engine and run it: sludge breaks loose and blocks the "
-            "screen"
-        ),
+        ("no flush poured into a sludged engine: sludge breaks loose and blocks the screen"),
         "clean oil, changed at short intervals, removes what you cannot reach",
     ),
     source=idea_from(sources.CLUB_BLOCKED_SCREENS),

@@ -100,7 +100,7 @@ FILTER_CUT_AFTER_50_H = Task(
     says="filter changed and cut open after 50 hours: no flakes, no copper, no sealer",
     how=(
         "change oil and filter warm; cut the filter, spread the pleats on white paper",
-        "less grey dust than in the first filter; flakes or copper: do not run it further",
+        "less grey dust than in the first filter; flakes or copper: no further running",
     ),
     source=sources.CUT_FILTER_ANALYSIS_2026,
     hold=Hold.NOTE,

@@ -153,7 +153,7 @@ FILTER_FIND_ACCEPTED = Task(
     says="first filter accepted: grey dust and a few hairs, no flakes, no copper",
     how=(
         "fine grey dust that clings to a magnet is normal run-in wear",
-        "flakes that shine, copper colour, chips with an edge: do not run it further",
+        "flakes that shine, copper colour, chips with an edge: no further running",
         "shreds of sealer or cloth: inspect the pickup screen as well",
     ),
     source=sources.READING_THE_FILTER,

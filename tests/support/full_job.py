@@ -63,7 +63,7 @@ OPENED = (
             "--when", LATER, "--by", "Isak",
         ),
     ),
-    Step(("teardown", CASE), shows=("pickup tube worked loose", "Before anything is put together")),
+    Step(("teardown", CASE), shows=("pickup tube loose", "Before you put anything together")),
     Step(("budget", CASE), shows=("Pressure budget: Gannet",)),
     Step(("forecast", CASE), shows=("rpm",)),
     Step(("close", CASE, "--how", "seen"), code=2, shows=("still open", "sign-off not finished")),

@@ -48,7 +48,7 @@ def next_lines(found: Bearings, path: str) -> tuple[str, ...]:
         case Step.CRANK:
             return (f"{which}: below the last undersize; another crank, or build it up",)
         case Step.BORES:
-            return (f"have the bore of {which} checked and resized: no shell mends it",)
+            return (f"have the bore of {which} checked and resized: no shell cures it",)
         case Step.GRIND:
             return (
                 f"crank to the grinder ({which}); then measure as fitted",

@@ -17,7 +17,7 @@ from knowledge.units import INCH, LENGTH, MM, unit_named
 SIGMAS = 2.0  #: of an error that is shown: covers about nineteen in twenty
 
 SHORT = {
-    Flag.IMPOSSIBLE: "cannot be, read again",
+    Flag.IMPOSSIBLE: "impossible, read again",
     Flag.BELOW_LAST: "below the last undersize",
     Flag.GRIND: "grind",
     Flag.OVER: "over {limit}",

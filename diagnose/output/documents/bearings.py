@@ -334,7 +334,7 @@ def _order_row(order: Order, choices: list[Choice], size: str, fine: str) -> Ord
     says, brief = who + shells(pair, order.kind, size), who + shells(pair, order.kind, size, True)
     ends = f"; gives {_spread(gaps, fine)}"
     if not all(c.reached for c in choices):
-        ends += ", the nearest that can be had"
+        ends += ", the nearest available"
     if journals:
         to = _journals(choices, size)
         if order.grind is not None:

@@ -102,7 +102,7 @@ def still_missing(budget: Budget, case: Case) -> str:
     where, scale = account.point.name, scale_of(case)
     if account.closed:
         return f"What was found explains the pressure missing at {where}."
-    sure = "not closed" if account.closed is False else "may not be closed"
+    sure = "not settled" if account.closed is False else "perhaps not settled"
     return (
         f"What was found explains {scale.figure(account.explained.mean)} of "
         f"{scale.one(short.mean)} missing at {where}; "
@@ -198,9 +198,7 @@ def _verdict(account: Account, scale: Scale) -> str:
             "measured may be better than those that were."
         )
     if account.closed:
-        return "Closed: what was found explains what is missing."
+        return "Settled: what was found explains what is missing."
     if account.closed is None:
-        return (
-            f"May not be closed: {scale.one(left.mean)} more would fit, and so would nothing more."
-        )
-    return f"Not closed: something not found yet still loses about {scale.one(left.mean)}."
+        return f"Perhaps not settled: {scale.one(left.mean)} may still be missing, or nothing."
+    return f"Not settled: a fault not found yet still costs about {scale.one(left.mean)}."

@@ -17,7 +17,7 @@ def ended(case: Case) -> str:
     was = end.causes or "no cause named"
     done = f" Done: {end.remedy.rstrip('.')}." if end.remedy else ""
     if shows.hot_idle is None and not shows.broken:
-        no = "No reading of the mended engine at hot idle is recorded."
+        no = "No hot idle pressure of the repaired engine is recorded."
         return f"{head}: {was}.{done} {no}"
     idle = ""
     if shows.hot_idle is not None:
@@ -25,6 +25,7 @@ def ended(case: Case) -> str:
     if shows.broken:
         broken = "; ".join(limit.says for limit in shows.broken)
         return (
-            f"{head}, but the mended engine breaks a limit ({broken}): {idle}. It was: {was}.{done}"
+            f"{head}, but the repaired engine breaks a limit ({broken}): {idle}. It was: "
+            f"{was}.{done}"
         )
     return f"{head}: repaired, {idle}. It was: {was}.{done}"

@@ -15,8 +15,10 @@ from knowledge.units import PSI
 ZERO_C = 273.15
 BASIS = {
     LearnedFrom.SOUND: "The gauge should show, from {} of the sound engine:",
-    LearnedFrom.NOW: "As the engine is now the gauge shows about this, from {} "
-    "(what is right: add a [[baseline]]):",
+    LearnedFrom.NOW: (
+        "As the engine is now, the gauge should show about this, from {} (to see what is "
+        "right, add a [[baseline]]):"
+    ),
     LearnedFrom.USUAL: "Usual for its kind, as the case has no reading and no [[baseline]]:",
 }
 

@@ -234,7 +234,10 @@ def _plan(forecast: Forecast, each: Planned) -> ForecastSetting:
     elif found:
         says = f"{each.fix.says}, in place of {', '.join(d.found for d in found)}"
     elif closed_by(each.fix, forecast.state):
-        says = f"{each.fix.says}; nothing was found there: if the loss nobody has found is there"
+        says = (
+            f"{each.fix.says}; nothing was found there; it helps only if the loss not found "
+            "yet is there"
+        )
     else:
         says = f"{each.fix.says}; nothing was found wrong there"
     return ForecastSetting(name=each.id, to=to, says=says)

@@ -28,7 +28,7 @@ class ForecastRemedy:
     end: str = field(metadata=key("to"))
     way: float  #: share of the largest sensible change
     symptom: bool  #: treats a symptom
-    assumed: bool  #: nothing was found there: only if the loss nobody has found is there
+    assumed: bool  #: nothing was found there: only if the loss not found yet is there
     met: float  #: share of plausible engines that then meet the target
     after: Band  #: pressure then
     parts: tuple[str, ...]

@@ -74,7 +74,7 @@ def strip_down(diagnosis: Diagnosis) -> str:
     """Say at once that single checks no longer help; empty where they do, or the job is closed."""
     if not diagnosis.found.strips or diagnosis.case.closed:
         return ""
-    return "Bearings damaged and metal about: strip it, crank out, clean every oilway."
+    return "Bearings damaged and metal in the oil: strip it, crank out, clean every oilway."
 
 
 def disagreement(diagnosis: Diagnosis) -> str:

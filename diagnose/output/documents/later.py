@@ -89,4 +89,4 @@ def _compared(item: Item, case: Case) -> str:
     text = f"{scale.one(now)} against {scale.one(first)} at the first start"
     if now >= LEAST_OF_FIRST_START * first:
         return f"{text}: holds"
-    return f"{text}: {percent(1 - now / first)} lower, look for the reason before it runs on"
+    return f"{text}: {percent(1 - now / first)} lower, find the reason before you run it on"

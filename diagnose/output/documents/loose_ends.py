@@ -86,10 +86,10 @@ def pressure_in_words(answer: Diagnosis, ends: LooseEnds) -> str:
         return ""
     if {c.id for c in ends.causes} <= answer.inference.harmless:
         return (
-            "this cause takes none away, it only makes the gauge lie; a trusted gauge has to show "
-            "what is wanted before the engine goes back to work"
+            "this cause takes none away, it only makes the gauge wrong; check with a trusted "
+            "gauge before the engine goes back to work"
         )
     return (
-        "how much of the missing pressure this explains cannot be said: that takes a hot gauge "
-        "reading and a measured value that bears on the oil circuit, such as a clearance"
+        "how much of the missing pressure this explains is not known: record a hot gauge reading "
+        "and a measured value of the oil circuit, such as a clearance"
     )

@@ -92,7 +92,7 @@ def _standing(diagnosis: Diagnosis, scale: Scale) -> str:
     if shows.broken:
         return f"Not in order: {'; '.join(limit.says for limit in shows.broken)}; {day}."
     if shows.hot_idle is None:
-        return f"Repaired; {day}. Hot idle was not read after it."
+        return f"Repaired; {day}. Hot idle was not read afterward."
     return f"Repaired, {scale.one(shows.hot_idle)} at hot idle; {day}."
 
 

@@ -68,7 +68,7 @@ class PlanChanges:
         yield from map(str, self.most_moved)
         if self.still_planned:
             yield (
-                f"minutes still to be expected: {self.minutes_before:.0f} before, "
+                f"minutes still expected: {self.minutes_before:.0f} before, "
                 f"{self.minutes_after:.0f} now"
             )
         for label, checks in (

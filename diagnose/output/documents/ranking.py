@@ -68,7 +68,7 @@ def others(causes: Sequence[RankedCause], shown: int, *, loss_is_real: bool) -> 
     highest = max(c.probability for c in rest)
     after = ""
     if loss_is_real and highest > causes[shown - 1].probability:
-        after = " (the loss is real: what can only make the gauge lie stands last)"
+        after = " (the loss is real: causes that only make the gauge wrong come last)"
     return (
         f"{len(rest)} more causes, none above {percent(highest)}{after}. Each figure is for that "
         "cause alone; several may hold at once."

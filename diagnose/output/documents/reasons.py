@@ -43,12 +43,12 @@ def in_short(diagnosis: Diagnosis) -> str:
     first = diagnosis.ranking[0]
     lead = f"{first.cause.says} ({percent(first.probability)} likely)"
     if first.probability < LEADS:
-        return f"cannot tell yet; ahead by a little is {lead}"
+        return f"not clear yet; best guess: {lead}"
     if not is_settled(diagnosis):
         if first.probability >= SETTLED:
-            return f"nearly certain {lead}, where that came from is open"
-        return f"most likely {lead}, not settled"
-    return f"nearly certain {lead}"
+            return f"almost certainly {lead}; where that came from is not known yet"
+        return f"most likely {lead}; not settled"
+    return f"almost certainly {lead}"
 
 
 def evidence_items(

@@ -62,8 +62,8 @@ def cold_in_words(start: FirstStart) -> str:
     if not any(mean[rpm, heats[0]] < mean[rpm, heats[1]] for rpm, _ in mean):
         return ""
     return (
-        "Cold, the gallery may show less than warm: thick oil loses more on its way through "
-        "filter and oilways; the pump itself is not short of pressure then."
+        "Cold, the gallery may show less than warm: thick oil loses more pressure in filter and "
+        "oilways; the pump itself is fine."
     )
 
 

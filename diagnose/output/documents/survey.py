@@ -131,7 +131,7 @@ def _in_short(survey: Survey) -> str:
         return f"The readings point to one thing: {first.says}"
     if first.share >= LEADS:
         return f"Best fit: {first.says}; not certain yet"
-    return f"The readings do not separate them yet: {', or '.join(r.says for r in faults[:2])}"
+    return f"The readings cannot tell them apart yet: {', or '.join(r.says for r in faults[:2])}"
 
 
 def _reading(reading: Reading, scale: Scale) -> SurveyReading:

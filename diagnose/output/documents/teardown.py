@@ -180,7 +180,7 @@ def _stop_here(plan: Plan, ends: LooseEnds) -> str:
     """Say that looking may end, or that no check tells more; empty where the plan goes on."""
     top = plan.answer.ranking[0]
     if not plan.settled:
-        nothing = "Nothing is left to open or to check that would tell the causes apart; "
+        nothing = "No opening or check is left that would tell the causes apart; "
         leads = f"{top.cause.says} leads with {percent(top.probability)}."
         return "" if plan.stages else nothing + leads
     leader = f"{top.cause.says} ({percent(top.probability)}) [{top.cause.id}]"
@@ -192,6 +192,7 @@ def _stop_here(plan: Plan, ends: LooseEnds) -> str:
     if ends.confirmed:
         return f"Confirmed: {leader}. Yet some of the missing pressure is not explained."
     return (
-        f"Likely enough to stop looking, but not seen yet: {leader}. Look at the part itself before "
-        "anything is renewed" + (":" if plan.stages else "; no check of the book would show it.")
+        f"Likely enough to stop looking, but not seen yet: {leader}. Look at the part itself "
+        "before you renew anything"
+        + (":" if plan.stages else ("; no check of the book would show it."))
     )

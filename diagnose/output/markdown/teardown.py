@@ -33,7 +33,7 @@ def teardown_markdown(document: TeardownDocument) -> str:
         lines += [*_stage(stage, len(document.stages)), ""]
     to_do = [t for t in document.loose_ends.follow if t.open]
     if to_do:
-        lines += ["## Before anything is put together", ""]
+        lines += ["## Before you put anything together", ""]
         for task in to_do:
             because = ", ".join(f.says for f in task.because[:2])
             lines.append(f"- `{task.task}`: {BLANK} · {task.says} (because: {because})")

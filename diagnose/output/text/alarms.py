@@ -16,5 +16,5 @@ def alarm_lines(alarms: Sequence[AlarmNotice], already_shown: Collection[str] = 
     for alarm in fresh:
         lines += wrapped(f"{alarm.severity.value.upper()}: {alarm.says}", 0, 2)
     if any(a.severity is Severity.STOP for a in fresh):
-        lines += wrapped("The engine maker's own stop limits take precedence over these.", 0, 2)
+        lines += wrapped("The engine maker's own stop limits come first.", 0, 2)
     return lines

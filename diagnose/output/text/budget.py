@@ -32,7 +32,7 @@ def _account(account: BudgetAccount) -> list[str]:
         lines += wrapped(account.verdict, 2, 4)
     if account.starved > 0.1:
         lines += wrapped(
-            f"In {100 * account.starved:.0f} % of plausible engines what was found leaves the "
+            f"In {100 * account.starved:.0f} % of plausible engines the faults found leave the "
             "bearings no oil at all here.",
             2,
             4,
@@ -64,11 +64,12 @@ def _notes(document: BudgetDocument) -> list[str]:
         way = "over many random orders of putting them right (too many findings for all)"
     lines = wrapped(
         f"Each share is the mean gain {way} (Shapley), so it does not depend on which was found "
-        "first, and the shares add up. Means; in brackets what nine plausible engines in ten keep "
-        "to. The model is good for trends; single figures may be off by some 40 % unless the case "
+        "first, and the shares add up. Means; in brackets the range of nine plausible engines in "
+        "ten. The model is good for trends; single figures may be off by some 40 % unless the "
+        "case "
         "has a [[baseline]]. Bearings not measured are taken to be like those that were.",
     )
     if document.unused:
         unused = ", ".join(document.unused)
-        lines += wrapped(f"Not used, the circuit knows no such figure: {unused}.")
+        lines += wrapped(f"Not used, as the circuit has no such figure: {unused}.")
     return lines

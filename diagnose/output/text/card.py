@@ -57,4 +57,7 @@ def _next(document: CardDocument) -> list[str]:
         example = f'{document.command} {gap.id}="{gap.write}"'
         lines += wrapped(f"Fill one in, a figure for each _: {example}", whole=[example])
     name = PurePath(document.card).name
-    return [*lines, *wrapped(f'A job beside it uses it: card = "{name}" under its [engine].')]
+    return [
+        *lines,
+        *wrapped(f'A job in the same folder uses it by card = "{name}" under its [engine].'),
+    ]

@@ -18,7 +18,7 @@ def expected_text(document: ExpectedDocument) -> str:
         [
             wrapped(document.basis),
             [f"  {row.at:{wide}}   {row.figure}" for row in document.at],
-            wrapped("In brackets: the range nine engines in ten keep to."),
+            wrapped("In brackets: the range of nine engines in ten."),
             further,
         ]
     )

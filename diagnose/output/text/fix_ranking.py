@@ -26,8 +26,8 @@ def ranking_lines(target: ForecastTarget, scale: Scale, most: int) -> list[str]:
     if not target.enough:
         mended = percent(target.met_mended)
         lines += wrapped(
-            f"With everything found put right {mended} of such engines meet it."
-            + (" What brings most:" if shown else ""),
+            f"With everything found put right, {mended} of such engines reach it."
+            + (" The biggest gains:" if shown else ""),
             2,
         )
     for remedy in shown[:most]:
@@ -41,7 +41,7 @@ def _remedy(remedy: ForecastRemedy, scale: Scale) -> list[str]:
     minutes = "time not known" if remedy.minutes is None else f"{remedy.minutes:.0f} min"
     names = " + ".join(remedy.fixes)
     notes = [
-        *(["only if the loss nobody has found is there"] if remedy.assumed else []),
+        *(["only if the loss not found yet is there"] if remedy.assumed else []),
         *(["treats a symptom"] if remedy.symptom else []),
     ]
     note = f" ({'; '.join(notes)})" if notes else ""

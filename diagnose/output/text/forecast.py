@@ -43,7 +43,7 @@ def planned_lines(document: ForecastDocument) -> list[str]:
     if document.unlisted and document.unlisted.mean > scale.least:
         lost = scale.range(document.unlisted)
         lines += labelled(
-            "not found", f"{lost} at hot idle: kept as a leak nobody has found yet", 2, 12
+            "not found", f"{lost} at hot idle: treated as a leak not found yet", 2, 12
         )
     for each in document.settings:
         lines += labelled("planned", each.says, 2, 12)
@@ -114,7 +114,8 @@ def _relief_gain(document: ForecastDocument) -> list[str]:
     if gain is None:
         return []
     idle = (
-        "nothing, and costs nothing: the pressure is below the relief setting there before and after"
+        "nothing, and costs nothing: the pressure is below the relief setting there before and "
+        "after"
         if abs(gain.idle) < scale.least
         else f"{scale.one(gain.idle)} more"
     )
@@ -128,7 +129,8 @@ def _relief_gain(document: ForecastDocument) -> list[str]:
         *labelled(f"{gain.top_speed:.0f} rpm", top, 2, 20),
         *wrapped(
             "Common practice, no source: above roughly 500 to 550 hp, or with loose lifter bores, "
-            "builders choose 80 psi over 60; below that the extra is only load on filter and drive.",
+            "builders choose 80 psi over 60; below that the extra is only load on filter and "
+            "drive.",
             2,
         ),
     ]
@@ -136,7 +138,7 @@ def _relief_gain(document: ForecastDocument) -> list[str]:
 
 def _notes() -> list[str]:
     return wrapped(
-        "Means; in brackets what nine plausible engines in ten keep to. The model is good for "
+        "Means; in brackets the range of nine plausible engines in ten. The model is good for "
         "trends; single figures may be off by some 40 % unless the case has a [[baseline]]. "
         "Cold figures stop where nobody should rev cold oil."
     )

@@ -7,7 +7,7 @@ from diagnose.output.lines import clean, columns, percent, width
 from knowledge.model import Severity
 
 FILE, CAUSE = 18, 22  #: columns that are kept for them; a longer cause takes what it needs
-NOTHING = "nothing left to look at"
+NOTHING = "no check left"
 
 
 def glance_line(document: GlanceDocument, name: str, longest: int) -> str:

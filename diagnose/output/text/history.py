@@ -136,8 +136,8 @@ def _found(document: HistoryDocument) -> list[str]:
         head = f"{each.jobs:6.3g}{each.expected:13.2f}   "
         lines += headed(head, f"{each.says} [{each.cause}]")
     lines += wrapped(
-        "By the book: how many of these jobs, with their layouts and what had happened to the "
-        "engines before, it would give that cause. A job with two causes counts half for each.",
+        "By the book: in how many of these jobs it would expect that cause, given layout and "
+        "history. A job with two causes counts half for each.",
         0,
         2,
     )
@@ -155,7 +155,7 @@ def _moves(document: HistoryDocument) -> list[str]:
         head = f"  {_fine(move.before):>6} -> {_fine(move.after):>6}  "
         lines += headed(head, f"{move.says} [{move.cause}]")
     if len(shown) < len(moves):
-        lines += wrapped(f"{len(moves) - len(shown)} more move less.", 2)
+        lines += wrapped(f"{len(moves) - len(shown)} more change less.", 2)
     return lines
 
 
@@ -178,8 +178,8 @@ def _pace(document: HistoryDocument) -> list[str]:
         2,
     )
     lines += wrapped(
-        "What one inspection takes cannot be learnt from what whole jobs took. A plan made with "
-        "teardown --with-history is multiplied by the factor, and says so.",
+        "Whole jobs do not show what one inspection takes. teardown --with-history multiplies "
+        "its minutes by this factor and says so.",
         2,
     )
     return lines
@@ -197,5 +197,5 @@ def _left_out(document: HistoryDocument) -> list[str]:
 
 def _to_use(document: HistoryDocument) -> list[str]:
     folder = as_typed(document.folder)
-    lines = wrapped("The book itself stays as it is. To let these jobs speak in a review:")
+    lines = wrapped("The book itself stays unchanged. To use these jobs in a review:")
     return [*lines, f"  diagnose review CASE --with-history {folder}"]

@@ -9,13 +9,13 @@ from diagnose.output.lines import as_typed, wrapped
 def later_text(document: LaterDocument) -> str:
     """Return the looks that are due, what they compare with, and what to type next."""
     name = as_typed(document.path)
-    lines = [*wrapped(f"{document.name}: looked at again after the first start"), ""]
+    lines = [*wrapped(f"Checks after the first start: {document.name}"), ""]
     if not document.looks:
         lines += wrapped("Nothing is due: the engine was not opened, or has not run an hour yet.")
         return "\n".join(lines)
     if not document.started:
         lines += wrapped(
-            "Hot idle of the first start is not recorded yet: nothing to compare with."
+            "No hot idle pressure of the first start is recorded: nothing to compare with."
         )
     for look in document.looks:
         lines += [*_look(look), ""]

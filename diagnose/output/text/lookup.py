@@ -17,7 +17,7 @@ def hits_text(document: HitsDocument) -> str:
         lines += labelled(hit.kind, f"{hit.says} [{hit.id}]", 0, 12)
     more = [f"More on one: diagnose show {document.hits[0].id}"] if document.hits else []
     if document.understood:
-        more.append("Recorded in the same words: diagnose record CASE WORDS")
+        more.append("Record it in the same words: diagnose record CASE WORDS")
     return "\n".join([*lines, "", *more])
 
 

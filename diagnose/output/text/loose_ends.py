@@ -12,7 +12,7 @@ def loose_ends_lines(ends: LooseEndsNotice, path: str) -> list[str]:
     """Render the notice once a cause is confirmed, or debris or damage was found."""
     if not ends.shown:
         return []
-    lines = ["Before anything is put together"]
+    lines = ["Before you put anything together"]
     if ends.confirmed:
         lines += labelled("cause", ends.causes, 2, 12)
         lines += labelled("remedy", ends.remedy, 2, 12)
@@ -25,7 +25,7 @@ def loose_ends_lines(ends: LooseEndsNotice, path: str) -> list[str]:
     for damage in ends.damage:
         lines += labelled("damage", f"{damage.says} ({percent(damage.probability)})", 2, 12)
     if ends.follow:
-        lines += wrapped("what was found must be followed:", 2)
+        lines += wrapped("follow up what was found:", 2)
         for because, tasks in ends.follow_by_finding:
             lines += wrapped(f"because {because}", 4, 6)
             for task in tasks:

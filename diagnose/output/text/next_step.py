@@ -11,7 +11,7 @@ from diagnose.output.lines import as_typed, labelled, percent, wrapped
 def next_step_lines(checks: Sequence[CheckOption], path: str, *, settled: bool) -> list[str]:
     """The best of the checks; ``settled``: the cause is nearly certain already."""
     if not checks:
-        return ["Nothing is left to look at that would tell these causes apart."]
+        return ["No check is left that would tell these causes apart."]
     check, *others = checks
     lines = ["Still worth a look" if settled else "Look at next"]
     minutes = f"{check.minutes:.0f} min hands-on"

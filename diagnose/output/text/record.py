@@ -21,7 +21,7 @@ def record_text(document: RecordDocument) -> str:
         pieces = "; ".join(f"“{piece}”" for piece in document.not_read)
         lines += wrapped(f"Not understood, kept in the note: {pieces}", 0, 2)
     if document.stood:
-        lines.append(f"{document.stood} more of the sheet's lines stood in the case already")
+        lines.append(f"{document.stood} more lines of the sheet were in the case already")
     lines += alarm_lines(document.alarms)
     if document.plan_since:
         since = f"--since {document.plan_since}"

@@ -149,7 +149,7 @@ def _sets(document: ReviewDocument) -> list[str]:
 def _damage(document: ReviewDocument) -> list[str]:
     if not document.damage:
         return []
-    lines = ["What followed: damage to look for and to make good as well"]
+    lines = ["Following damage: look for it and repair it too"]
     for each in document.damage:
         lines += wrapped(f"{percent(each.probability):>6}  {each.says}", 2, 10)
     if document.damage_path:
@@ -165,7 +165,7 @@ def _loose_ends(document: ReviewDocument) -> list[str]:
             lines += wrapped(f"- {finding}", 2, 4)
     if document.left_out:
         left_out = ", ".join(document.left_out)
-        lines += wrapped(f"Left out of the sum, too entangled: {left_out}")
+        lines += wrapped(f"Left out, too entangled to compute: {left_out}")
     return lines
 
 

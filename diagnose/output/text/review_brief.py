@@ -66,7 +66,7 @@ def _alarms(document: ReviewDocument) -> list[Block]:
     if document.closed or not document.alarms:
         if document.closed or not document.evidence:
             return []
-        return [Block(["It may run while you look: nothing known forbids it."])]
+        return [Block(["It may run while you look: nothing known is against it."])]
     return [Block(gravest_lines(document.alarms))]
 
 
@@ -102,7 +102,7 @@ def _began(document: ReviewDocument, most: int) -> list[Block]:
             break
         lines = headed(f"{percent(cause.probability):>6}  ", f"{cause.says} [{cause.id}]")
         if not number:
-            lines = ["What the evidence said" if document.closed else head, *lines, *_why(cause)]
+            lines = ["What the evidence showed" if document.closed else head, *lines, *_why(cause)]
             if document.remedies and not document.closed:
                 lines += labelled("remedy", cause.remedy, 8, 17)
         spare = 8 if number == CAUSES - 1 and most == CAUSES else 0
@@ -167,7 +167,7 @@ def _next(document: ReviewDocument) -> list[Block]:
 def _after(document: ReviewDocument) -> list[str]:
     """What to do where no check is left that tells anything."""
     if not document.settled and not document.remedies:
-        return ["Nothing is left to look at that would tell these causes apart."]
+        return ["No check is left that would tell these causes apart."]
     command = f"diagnose signoff {as_typed(document.path)}"
     return wrapped(f"Next: put it right; what to check on the way: {command}", 0, 2, [command])
 

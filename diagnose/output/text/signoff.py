@@ -34,8 +34,8 @@ def _standing(document: SignoffDocument) -> list[str]:
     if not document.items:
         command = f"diagnose signoff {as_typed(document.path)} --opened sump_off"
         return wrapped(
-            "Nothing that was opened calls for a fit check. If more was opened than the case shows, "
-            f"say so: {command}",
+            "Nothing opened so far needs a fit check. If you opened more than the case shows, "
+            f"add it: {command}",
             whole=[command],
         )
     lines = wrapped(f"{document.count}.")

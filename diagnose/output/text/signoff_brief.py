@@ -53,7 +53,7 @@ def _standing(document: SignoffDocument) -> list[str]:
         command = f"diagnose signoff {as_typed(document.path)} --opened sump_off"
         return [
             *wrapped(
-                "Nothing that was opened calls for a check. If more was open than the case says:"
+                "Nothing opened so far needs a check. If you opened more than the case shows:"
             ),
             f"  {command}",
         ]

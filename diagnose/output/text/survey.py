@@ -37,7 +37,7 @@ def _head(document: SurveyDocument) -> list[str]:
 
 
 def _shares(document: SurveyDocument) -> list[str]:
-    lines = wrapped("What explains the readings, had all been equally likely before", 0, 2)
+    lines = wrapped("What explains the readings, if all were equally likely before", 0, 2)
     rows = [c for c in document.conditions if c.share >= LEAST][:SHOWN]
     always = [c for c in document.conditions if not c.is_condition and c not in rows]
     for row in [*rows, *always]:
@@ -53,12 +53,12 @@ def _shares(document: SurveyDocument) -> list[str]:
 def _next_reading(document: SurveyDocument) -> list[str]:
     reading = document.read_next
     if reading is None:
-        return wrapped("No further gauge reading would separate what is still alike.")
+        return wrapped("No further gauge reading would tell the rest apart.")
     lines = []
     if not document.may_run:
         lines = wrapped(
-            "This engine is under a stop: diagnose review says why. Do not run it, not even for a "
-            "reading, until that is cleared."
+            "STOP applies to this engine (diagnose review shows why). Do not run it, not even for "
+            "a reading, until it is cleared."
         )
     lines += wrapped(
         f"Read next: {reading.rpm:.0f} rpm with the oil at {reading.oil}; it would show about", 0, 2
@@ -66,7 +66,7 @@ def _next_reading(document: SurveyDocument) -> list[str]:
     for text in reading.would_show:
         lines += wrapped(text, 2, 4)
     if reading.separates < 0.25:
-        lines += wrapped("They stay much alike there too; something has to be measured.", 2)
+        lines += wrapped("They look much alike there too: you need a measurement.", 2)
     return lines
 
 

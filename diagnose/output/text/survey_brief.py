@@ -64,13 +64,16 @@ def _next(document: SurveyDocument) -> list[str]:
     more = ["Curves and what each would show: --full"]
     reading = document.read_next
     if reading is None:
-        return [*more, *command_lines("No reading tells more. Next", f"diagnose review {name}")]
+        return [
+            *more,
+            *command_lines("No further reading would help. Next", (f"diagnose review {name}")),
+        ]
     if not document.may_run:
-        stop = wrapped("This engine is under a stop: do not run it, not even for a reading.")
+        stop = wrapped("STOP applies: do not run it, not even for a reading.")
         return [*more, *stop, *command_lines("Next", f"diagnose review {name}")]
     would = wrapped(f"Read next: {reading.rpm:.0f} rpm with the oil at {reading.oil}.", 0, 2)
     if reading.separates < 0.25:
-        would += wrapped("They stay much alike there too; something has to be measured.", 2)
+        would += wrapped("They look much alike there too: you need a measurement.", 2)
     mean = next(iter(reading.would_show_psi.values()))[0]
     pressure = document.scale.one(mean * PSI)
     example = f'"{reading.rpm:.0f} rpm {reading.oil} {pressure} direct"'

@@ -192,7 +192,7 @@ def _loose_ends(document: TeardownDocument) -> list[Block]:
     if document.stages:
         text = f"Clean-up after what was found: {jobs}, see diagnose signoff."
         return [Block(wrapped(text, 0, 2) if todo else [], spare=4)]
-    lines = ["Before anything is put together"]
+    lines = ["Before you put anything together"]
     if ends.confirmed:
         lines += labelled("cause", ends.causes, 2, 14)
         lines += labelled("remedy", ends.remedy, 2, 14)

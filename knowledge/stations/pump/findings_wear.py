@@ -147,7 +147,7 @@ LOOK_OVER_GEARS_AND_BUSHES = Inspection(
     station=Station.PUMP,
     says="gears, rotors, bushes and casting of the pump",
     steps=(
-        "turn it by hand before you take it apart: smooth or rough?",
+        "turn by hand before you take it apart: smooth or rough?",
         "rock the shaft in its bush, feel the backlash",
         "look at flanks and backs of all teeth, at bores, pin and casting",
         "compare chamfer and marks with the drawing",

@@ -142,7 +142,7 @@ DRIVE_GEAR_SUITS_CAM = Task(
     says="drive gear of the material the camshaft maker asks for",
     how=(
         "read the cam card: iron, steel, bronze or plastic gear",
-        "a steel roller cam grinds an iron gear to filings",
+        "a steel roller cam wears an iron gear to filings",
     ),
     source=sources.DRIVE_SHAFT_EARS_THREAD,
     hold=Hold.NOTE,
