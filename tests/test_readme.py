@@ -100,7 +100,8 @@ def test_test_command() -> None:
 def test_the_case_file_by_example_is_a_case(tmp_path: Path) -> None:
     """The pieces shown, one after the other, are read without a fault."""
     path = tmp_path / "example.toml"
-    path.write_text("\n".join(re.findall(r"(?ms)^```toml\n(.*?)^```$", TEXT)), "utf-8")
+    shown = (ROOT / "cases" / "README.md").read_text("utf-8")
+    path.write_text("\n".join(re.findall(r"(?ms)^```toml\n(.*?)^```$", shown)), "utf-8")
     case = load(path, the_book())
     assert case.last_number == 10
     assert case.closed is not None

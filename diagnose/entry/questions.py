@@ -76,10 +76,7 @@ class ConfirmQuestion:
     """Whether what was read out of the person's words is right."""
 
     account: Account
-    asks = (
-        "All right? Enter keeps it; numbers strike out; '3 = right words' corrects; more "
-        "words add: "
-    )
+    asks = "All right? Enter keeps it; numbers strike out; '3 = right words' corrects; more words add: "
     why = "What you keep goes into the case as facts; your words are kept in any case."
     hint = (
         "Enter keeps them, numbers of facts strike out, '3 = right words' corrects fact 3, n "
