@@ -192,7 +192,7 @@ NOTHING_STATED: dict[str, list[str]] = {
     "I've read that these engines eat cam bearings": [],
     "neither smoke nor knock": ["finding bearing_knock absent", "finding blue_smoke absent"],
     "no water in the oil": ["finding oil_milky absent"],
-    "spun the pump with a drill and got 50 psi": [],
+    "spun the pump with a drill and got 50 psi": ["finding drill_gives_good present"],
     "pressure isn't dropping anymore": [],
     "It does not flicker at idle": [],
     "no drop in pressure when cornering": [],

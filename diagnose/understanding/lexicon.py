@@ -6,6 +6,7 @@ import re
 from functools import cached_property, lru_cache
 
 from diagnose.lookup.tokens import tokens as lookup_tokens
+from diagnose.understanding.groups import Groups
 from diagnose.understanding.phrases import Phrases
 from diagnose.understanding.spelling import LexiconSpelling
 from diagnose.understanding.text import stemmed
@@ -25,6 +26,7 @@ from knowledge.lexicon import (
     states,
     substances,
     things,
+    together,
     trials_rare,
     values,
     work,
@@ -83,6 +85,7 @@ class Lexicon:
         self.value_parts: Phrases[str] = Phrases(values.PARTS)
         self.sights_absent: Phrases[str] = Phrases(sights.SIGHTS_ABSENT)
         self.sights_nothing: Phrases[bool] = Phrases({True: sights.SIGHTS_NOTHING})
+        self.groups = Groups(together.TOGETHER, together.TOGETHER_ABSENT)
         self.things: Phrases[Thing] = Phrases({t: t.names for t in things.THINGS})
         self.states: Phrases[State] = Phrases(states.STATES)
         self.substances: Phrases[Substance] = Phrases(substances.SUBSTANCES)
@@ -128,7 +131,7 @@ class Lexicon:
         """Right spellings: the words of every role, and of the book's phrases."""
         words: set[str] = set(stance.NEGATION)
         for each in vars(self).values():
-            if isinstance(each, Phrases):
+            if isinstance(each, Phrases | Groups):
                 words |= each.words
         for group in self.also.values():
             for stems, _ in group:

@@ -15,6 +15,7 @@ from diagnose.understanding.readings import readings
 from diagnose.understanding.sights import sights
 from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.things import parts_and_places
+from diagnose.understanding.together import together
 from diagnose.understanding.work import earlier_work, trials
 from knowledge.book import Book
 from knowledge.synonyms import FAINT, IDLE
@@ -28,6 +29,7 @@ RULES: tuple[Reader, ...] = (
     earlier_work,
     parts_and_places,
     sights,
+    together,
     measured,
 )
 #: carry no statement by themselves

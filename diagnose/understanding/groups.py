@@ -1,0 +1,171 @@
+"""Match sets of words that stand together in a clause or sentence, in whatever order."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from diagnose.understanding.text import Clause, Sentence, Token, spelled, stemmed
+from knowledge.lexicon.stance import NEGATION, NOT
+
+_NEAR, _FAR = 12, 24  #: most words from the first of a group to the last: in a clause, a sentence
+_NOT_GAP = 2  #: most words between a negation and what it denies
+_NEGATION = frozenset(NEGATION)
+_NOT = frozenset(stemmed(w) for w in NOT.split("|"))
+
+
+@dataclass(frozen=True, slots=True)
+class Together:
+    """A group found: its finding, whether that is there, and the places of its words."""
+
+    finding: str
+    there: bool
+    places: tuple[int, ...]
+    negates: bool  #: a negation is part of the group itself
+    narrow: bool  #: all in one clause
+
+    @property
+    def first(self) -> int:
+        """The first place."""
+        return self.places[0]
+
+    @property
+    def last(self) -> int:
+        """The place after the last."""
+        return self.places[-1] + 1
+
+
+@dataclass(frozen=True, slots=True)
+class _Group:
+    finding: str
+    there: bool
+    sets: tuple[tuple[tuple[str, ...], ...], ...]  #: alternatives, each a row of words
+    wide: tuple[bool, ...]  #: of each set: it may stand anywhere in the sentence
+    without: tuple[tuple[str, ...], ...]
+
+
+class Groups:
+    """Groups of words by what they mean, ready to be looked for."""
+
+    def __init__(
+        self, there: Mapping[str, Iterable[str]], absent: Mapping[str, Iterable[str]]
+    ) -> None:
+        self.words: set[str] = set()
+        self._by_word: dict[str, list[_Group]] = {}
+        for said, table in ((True, there), (False, absent)):
+            for finding, texts in table.items():
+                for text in texts:
+                    self._add(_group(finding, said, text))
+
+    def _add(self, group: _Group) -> None:
+        for row in (r for alternatives in group.sets for r in alternatives):
+            self.words.update(w.lstrip("=") for w in row if not w.startswith("@"))
+        for row in group.sets[0]:
+            listed = self._by_word.setdefault(row[0], [])
+            if group not in listed:
+                listed.append(group)
+
+    def find(self, sentence: Sentence) -> Iterator[Together]:
+        """Every group that stands in a sentence, once for each clause."""
+        tokens = sentence.tokens
+        seen: set[tuple[str, bool, int]] = set()
+        for i, token in enumerate(tokens):
+            keys = {token.stem, f"={token.word}", *(f"@{k}" for k in token.kinds)}
+            if token.stem in _NOT:
+                keys.add("@not")
+            for group in (g for key in keys for g in self._by_word.get(key, ())):
+                clause = next(c for c in sentence.clauses if c.first <= i < c.last)
+                found = _match(group, tokens, i, clause)
+                if found is None or (group.finding, group.there, clause.first) in seen:
+                    continue
+                seen.add((group.finding, group.there, clause.first))
+                yield found
+
+
+def _match(group: _Group, tokens: Sequence[Token], at: int, clause: Clause) -> Together | None:
+    """A group whose first set stands at a place, the nearest words of the others."""
+    places: list[int] = []
+    negates = False
+    sentence = Clause(0, len(tokens))
+    for k, (alternatives, wide) in enumerate(zip(group.sets, group.wide, strict=True)):
+        region = sentence if wide else clause
+        starts = [at] if k == 0 else range(region.first, region.last)
+        hits = [
+            (abs(i - at), found)
+            for i in starts
+            for row in alternatives
+            if (found := _row(row, tokens, i, region.last)) and not set(found) & set(places)
+        ]
+        if not hits:
+            return None
+        best = min(hits, key=lambda h: (h[0], -len(h[1])))[1]
+        negates = negates or any(_is_negation(tokens[p]) for p in best)
+        places += best
+    places.sort()
+    narrow = not any(group.wide)
+    if places[-1] - places[0] > (_NEAR if narrow else _FAR):
+        return None
+    region = clause if narrow else sentence
+    for i in range(region.first, region.last):
+        if any(_row(row, tokens, i, region.last) for row in group.without):
+            return None
+    return Together(group.finding, group.there, tuple(places), negates, narrow)
+
+
+def _row(row: tuple[str, ...], tokens: Sequence[Token], at: int, last: int) -> tuple[int, ...]:
+    """The places of words in a row from a place on; empty where they do not stand there."""
+    places: list[int] = []
+    for word in row:
+        spare = _NOT_GAP if places and tokens[places[-1]].stem in _NOT else 0
+        begin = at if not places else places[-1] + 1
+        for i in range(begin, min(begin + spare + 1, last)):
+            if tokens[i].is_mark:
+                return ()
+            if _fits(word, tokens[i]):
+                places.append(i)
+                break
+        else:
+            return ()
+    return tuple(places)
+
+
+def _is_negation(token: Token) -> bool:
+    return token.stem in _NOT or token.word in _NEGATION
+
+
+def _fits(word: str, token: Token) -> bool:
+    if word == "@not":
+        return token.stem in _NOT
+    if word.startswith("@"):
+        return word[1:] in token.kinds
+    if word.startswith("="):
+        return token.word == word[1:]
+    return token.stem == word
+
+
+def _group(finding: str, there: bool, text: str) -> _Group:
+    """A group from its text."""
+    wanted, _, without = text.partition(" - ")
+    pieces = re.split(r" ([+&]) ", wanted)
+    return _Group(
+        finding,
+        there,
+        tuple(_alternatives(piece) for piece in pieces[::2]),
+        (False, *(joint == "&" for joint in pieces[1::2])),
+        _alternatives(without) if without else (),
+    )
+
+
+def _alternatives(text: str) -> tuple[tuple[str, ...], ...]:
+    return tuple(
+        tuple(_word(w) for w in each.split("_") if w) for each in text.strip().split("|") if each
+    )
+
+
+def _word(word: str) -> str:
+    if word.startswith("@"):
+        return word
+    if word.startswith("="):
+        return "=" + spelled(word[1:])
+    return stemmed(spelled(word))

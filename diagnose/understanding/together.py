@@ -1,0 +1,59 @@
+"""Read findings whose words stand together in a clause, in whatever order they were put."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from diagnose.understanding.facts import Fact, reader
+from diagnose.understanding.groups import Together
+from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.stance import Stance
+from knowledge.lexicon.joints import EARLIER
+from knowledge.lexicon.sights_kinds import NEVER_DENIED, OF_OTHERS
+from knowledge.model import Kind, Stage
+
+
+@reader(
+    {
+        "half of the outlet port was hidden by the gasket": ["finding gasket_masks_port present"],
+        "the gasket hides half of the outlet port": ["finding gasket_masks_port present"],
+        "the gasket does not cover the port": ["finding gasket_masks_port absent"],
+        "my brother's gasket hid half of the port": [],
+        "could the gasket hide the port?": [],
+        "maybe the gasket hides the port": [],
+        "going to check whether the gasket hides the port": [],
+    }
+)
+def together(paragraph: Paragraph) -> Iterator[Fact]:
+    """Findings named by several words of one clause or sentence."""
+    for line in paragraph.lines:
+        for found in line.lexicon.groups.find(line.sentence):
+            fact = _fact(line, found)
+            if fact is not None:
+                yield fact
+
+
+def _fact(line: Line, found: Together) -> Fact | None:
+    finding = line.lexicon.book.findings.get(found.finding)
+    if finding is None:
+        return None
+    stance = Stance.STATED
+    for place in found.places:
+        stance |= line.stances.of[place]
+    if found.finding in OF_OTHERS:
+        stance &= ~(Stance.ELSEWHERE | Stance.GUESSED)
+    if stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL | Stance.GUESSED):
+        return None
+    sure = min(line.stances.sure[place] for place in found.places)
+    inside = finding.stage is Stage.OPENED
+    if inside and (sure < 1.0 or {line.word(found.last), line.word(found.last + 1)} & EARLIER):
+        return None
+    denied = bool(stance & Stance.DENIED) and not found.negates
+    if denied and (not found.there or not found.narrow):
+        return None
+    if denied and (found.finding in NEVER_DENIED or finding.kind is not Kind.SEEN):
+        return None
+    state = "absent" if denied or not found.there else "present"
+    span = line.span([Mark(True, found.first, found.last)])
+    return Fact("finding", {"what": found.finding, "state": state}, span, sure)
