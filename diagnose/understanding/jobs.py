@@ -39,6 +39,7 @@ _LAST = {"week": "1 weeks", "month": "1 months", "year": "1 years", "summer": "1
 _LAST |= {"winter": "1 years", "season": "1 years", "fall": "1 years", "spring": "1 years"}
 _JUST = frozenset(["just", "freshly", "newly"])
 _TRIED = frozenset(["tried", "already", "twice"])
+_LISTS = frozenset(["tried"])  #: said of all work that is named after it
 #: say that a part is new, in front of it only
 _NEW = frozenset(
     [
@@ -120,7 +121,8 @@ class Job:
     def tried(self) -> bool:
         """Whether it is said to have been tried."""
         clause = self.line.clause(self.first)
-        return any(self.line.word(k) in _TRIED for k in range(clause.first, clause.last))
+        listed = any(self.line.word(k) in _LISTS for k in range(self.first))
+        return listed or any(self.line.word(k) in _TRIED for k in range(clause.first, clause.last))
 
     @property
     def since(self) -> Since:
@@ -154,9 +156,13 @@ class Job:
         return "", ()
 
 
-def jobs(line: Line) -> list[Job]:
-    """The work a sentence states, in its order; what is planned, asked or denied is left out."""
-    found = [*_paired(line)]
+def jobs(line: Line, before: Line | None = None) -> list[Job]:
+    """The work a sentence states, in its order; what is planned, asked or denied is left out.
+
+    ``before``: the sentence before it, for "cleaned it".
+    """
+    named = _may_be_it(before.find(line.lexicon.parts)) if before is not None else []
+    found = [*_paired(line, named[0] if named else None)]
     for role, is_trial in ((line.lexicon.trials, True), (line.lexicon.areas, False)):
         for mark in line.stated(role):
             kept: str | None = None
@@ -216,7 +222,7 @@ def _states(job: Job) -> bool:
     return not stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED | Stance.DENIED)
 
 
-def _paired(line: Line) -> Iterator[Job]:
+def _paired(line: Line, last: Mark[PartWorked] | None) -> Iterator[Job]:
     """Actions with the part each is done to; in a list one action goes on to every part."""
     actions = line.find(line.lexicon.actions)
     parts = [
@@ -245,7 +251,7 @@ def _paired(line: Line) -> Iterator[Job]:
             continue
         near = action if line.distance(action, part) <= _FAR else part
         yield Job(line, (near, part), action.value, trial, area)
-    for action, part in _named_before(line, actions, parts):
+    for action, part in _named_before(line, actions, parts, last):
         done_before = any(p is part and a.value not in _TO_GET_AT_IT for a, p in pairs)
         trial = part.value.trials.get(action.value)
         if trial and not done_before and not any(action.overlaps(a) for a, _ in pairs):
@@ -253,13 +259,32 @@ def _paired(line: Line) -> Iterator[Job]:
 
 
 def _named_before(
-    line: Line, actions: list[Mark[Done]], parts: list[Mark[PartWorked]]
+    line: Line,
+    actions: list[Mark[Done]],
+    parts: list[Mark[PartWorked]],
+    last: Mark[PartWorked] | None,
 ) -> Iterator[tuple[Mark[Done], Mark[PartWorked]]]:
-    """Actions on "it" or "them", with the part named last: "screen was clogged, cleaned it"."""
+    """Actions on "it" or "them", with the part named last: "screen was clogged, cleaned it".
+
+    ``last``: the part that the sentence before named last.
+    """
     for action in actions:
-        before = [p for p in parts if p.last <= action.first]
-        if before and line.word(action.last) in _NAMED:
-            yield Mark(action.value, action.first, action.last + 1), before[-1]
+        before = _may_be_it([p for p in parts if p.last <= action.first])
+        if line.word(action.last) in _NAMED:
+            end = action.last + 1
+        elif line.word(action.last - 1) in _NAMED:
+            end = action.last
+        else:
+            continue
+        if before:
+            yield Mark(action.value, action.first, end), before[-1]
+        elif last is not None:
+            yield Mark(action.value, action.first, end), last
+
+
+def _may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:
+    """The parts that "it" may mean: not the oil that leaks from one."""
+    return [p for p in parts if p.value.area != "oil_change"] or parts
 
 
 def _taken_off(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:

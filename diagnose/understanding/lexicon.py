@@ -20,6 +20,7 @@ from knowledge.lexicon import (
     parts,
     pressure,
     results,
+    shows_said,
     sights,
     sights_kinds,
     stance,
@@ -57,7 +58,8 @@ class Lexicon:
 
     def __init__(self, book: Book) -> None:
         self.book = book
-        self.shows: Phrases[Shows] = Phrases({**pressure.SHOWS, **noises.NOISES_SAID})
+        said = {k: v + shows_said.SHOWS_SAID.get(k, ()) for k, v in pressure.SHOWS.items()}
+        self.shows: Phrases[Shows] = Phrases({**said, **noises.NOISES_SAID})
         self.bare: Phrases[Shows] = Phrases(pressure.BARE)
         self.otherwise: Phrases[bool] = Phrases({True: pressure.OTHERWISE})
         self.instrument: Phrases[bool] = Phrases({True: pressure.INSTRUMENT})

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Iterable
 
 from diagnose.understanding.amounts import amounts
@@ -18,6 +19,7 @@ from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.together import together
 from diagnose.understanding.work import earlier_work, trials
 from knowledge.book import Book
+from knowledge.lexicon.narrower import NARROWER
 from knowledge.synonyms import FAINT, IDLE
 
 LONGEST = 10_000  #: characters that are read
@@ -90,9 +92,8 @@ def read(text: str, book: Book) -> Understanding:
     """
     paragraph = Paragraph(text[:LONGEST], lexicon_of(book))
     found = [fact for rule in RULES for fact in rule.read(paragraph)]
-    facts = tuple(
-        sorted(_once(_without_measured(found)), key=lambda f: (f.spans[0], f.table, f.name))
-    )
+    found = _without_wider(_without_measured(found), paragraph)
+    facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
     spans = [s for f in facts for s in f.spans]
     unread = [*_left_over(paragraph, [*spans, *_opened(paragraph, spans)])]
     if text[LONGEST:].strip():
@@ -124,6 +125,25 @@ def _without_measured(facts: list[Fact]) -> list[Fact]:
         if "value" in f.fields
         or f.table not in ("reading", "finding")
         or not any(a < d and c < b for a, b in f.spans for c, d in taken)
+    ]
+
+
+def _without_wider(facts: list[Fact], paragraph: Paragraph) -> list[Fact]:
+    """Without findings that only name by some of its words what their sentence says more closely.
+
+    "the sender weeps oil" is no oil on the outside of the engine.
+    """
+    ends = [line.tokens[-1].end for line in paragraph.lines]
+    wider: dict[int, set[str]] = {}
+    for fact in facts:
+        if fact.table == "finding" and fact.fields.get("state") == "present":
+            names = NARROWER.get(str(fact.fields["what"]), ())
+            wider.setdefault(bisect_left(ends, fact.spans[0][1]), set()).update(names)
+    return [
+        f
+        for f in facts
+        if f.table != "finding"
+        or f.fields["what"] not in wider.get(bisect_left(ends, f.spans[0][1]), ())
     ]
 
 

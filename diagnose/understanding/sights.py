@@ -21,7 +21,7 @@ from knowledge.lexicon.sights_kinds import (
     OF_OTHERS,
     VAGUE_SIGHTS,
 )
-from knowledge.lexicon.stance import NEGATION
+from knowledge.lexicon.stance import FAILS, NEGATION
 from knowledge.model import Kind, Stage
 
 _SPARE = 1  #: words that may stand between those of a phrase of the book
@@ -203,6 +203,8 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
         return None
     if denied and line.clause(mark.first) != line.clause(mark.last - 1):
         return None  # "no oil on the stick and the belly was black"
+    if not sight.there and not own and _fails(line, mark):
+        return None  # "the lamp fails to light with the ignition on"
     absent = denied or not sight.there
     first = mark.first
     if denied and not sight.denied:
@@ -213,6 +215,15 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     spans = line.span([Mark(True, first, mark.last)])
     state = "absent" if absent else "present"
     return Fact("finding", {"what": mark.value, "state": state}, spans, sure)
+
+
+def _fails(line: Line, mark: Mark[str]) -> bool:
+    """Whether a clause says up to the end of a phrase that something does not do so."""
+    said = range(line.clause(mark.first).first, mark.last)
+    return any(
+        line.word(k) in FAILS or (line.word(k) in _NEGATION and line.word(k).endswith("nt"))
+        for k in said
+    )
 
 
 def _by_the_book(line: Line) -> Iterator[Mark[str]]:

@@ -9,7 +9,7 @@ from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
-from knowledge.lexicon.results import DOWNWARD, LONE_RESULTS, SAYS_STILL
+from knowledge.lexicon.results import DOWNWARD, LONE_RESULTS, REST, SAYS_STILL
 from knowledge.reports.words import Done, Hands, Result, Shows
 
 #: of several results of one trial these count, else the first
@@ -86,10 +86,16 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
     """Each trial, the words for what it did, and the sentence they stand in."""
     waiting: list[Job] = []
     troubles = _troubles(paragraph)
-    for line in paragraph.lines:
+    lines = paragraph.lines
+    for line, before in zip(lines, (None, *lines), strict=False):
         results = _results(line)
-        own = [j for j in jobs(line) if j.trial]
+        own = [j for j in jobs(line, before) if j.trial]
+        rest = _of_the_rest(line, results)
         for job in (*waiting, *own):
+            if rest is not None and job.line is not line:
+                if not any(o.trial == job.trial for o in own):
+                    yield job, rest, line
+                continue
             mark = _result_of(job, results, line, own)
             if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
                 mark = None  # "put a gauge on it and got 12 psi"
@@ -101,6 +107,11 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
             elif job.line is line and job.tried and not job.begins_it:
                 yield job, None, line
         waiting = own if not results else []
+
+
+def _of_the_rest(line: Line, results: list[Mark[Result]]) -> Mark[Result] | None:
+    """The result of "the rest did nothing": of all work that the sentence names not again."""
+    return next((r for r in results if line.word(r.first - 1) in REST), None)
 
 
 def _results(line: Line) -> list[Mark[Result]]:
@@ -218,8 +229,9 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
         for job, mark, _ in _tried(paragraph)
         if mark is None or mark.value is not Result.WORSE  # then the trouble began with it
     }
-    for line in paragraph.lines:
-        own = jobs(line)
+    lines = paragraph.lines
+    for line, ahead in zip(lines, (None, *lines), strict=False):
+        own = jobs(line, ahead)
         for job in own:
             before, words = job.before()
             hands = _hands(line, job)

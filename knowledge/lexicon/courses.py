@@ -92,7 +92,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "more and more",
         f"{_LESS} and {_LESS}",
         "longer and longer",
-        f"{_LESS}|longer|sooner|earlier|more every|each|with day|time|year|run|lap|trip|every|each",
+        f"{_LESS}|longer|sooner|earlier|more every|each|with day|time|year|run|lap|trip|every|each|week|month|drive|start|outing|voyage|flight",
         "more|ever often|frequent|frequently",
         "ever more|longer",
         "then|now|lately|recently|since =worse",

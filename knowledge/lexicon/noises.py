@@ -52,8 +52,8 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "bearing|bearings noise|noises|rumble|knock|knocking",
     ),
     Shows.TICKING: (
-        "lifter|lifters|tappet|tappets|hla|hlas|rocker|rockers noise|noisy|ticking|clicking|tick|rattle|rattling|tap|loud|are|is|was|were|"
-        "chatter|chattering|collapsed ticking|noisy|loud|rattling|clicking|tapping?",
+        "lifter|lifters|tappet|tappets|hla|hlas|rocker|rockers noise|noisy|ticking|clicking|tick|rattle|rattling|tap|loud|"
+        "chatter|chattering|collapsed",
         "noisy|loud lifter|lifters|tappets|tappet|rockers|top-end|valves",
         "top end|valve|valvetrain|valve-train noise|noisy|clatter|rattle|rattling",
         "tapping noise|sound",
@@ -61,6 +61,9 @@ NOISES_SAID: dict[Shows, tuple[str, ...]] = {
         "=ticking|=ticks|=tick|=clattering|=clatters|=clatter|=clacking|=clacks|=ticky|=tappety|=tapety|=pecking|=clattery|=tappy|=clackety|=chattering",
         "=clicking|=tapping|=pecking|=chattering noise|sound|from|on|in|when|at|top|lifter|lifters|tappets",
         "like a sewing machine",
+        "noisy|loud|clattery|rattly|tappety top|upper end",
+        "noisy|loud|clattery valve|valves gear|train?",
+        "=clattered",
         "lifter|lifters|tappet|tappets|hla|hlas|followers|rocker|rockers|hydraulic-lifters are|is|were|was|get|gets|got|go|went|start|started|very|a|bit|really|to|all? noisy|loud|rattling|rattle|clatter|clattering|tapping|tap|chatter|ticking|clicking|clack|clacking",
         "top|upper|valve end|train|gear is|was|very|gets|got|a|bit? noise|noisy|clatter|clattery|rattle|rattling|clatters|loud|ticking|tapping|chatter",
         "noise|noises|noisy|clatter|racket|rattle|tapping from|in|at|up|on the? top|upper|valve|rocker|rockers|head|valves|valvetrain end?",

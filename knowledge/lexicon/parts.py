@@ -38,7 +38,12 @@ PARTS: tuple[PartWorked, ...] = (
         area="instrument",
     ),
     PartWorked(
-        names=("gauge? wiring|wire|terminal|loom|harness", "sender wire|wiring|lead"),
+        names=(
+            "gauge? wiring|wire|terminal|loom|harness",
+            "sender wire|wiring|lead",
+            "=earths|=grounds",
+            "earth|ground|engine strap|straps|strap|connection|connections|lead|cable",
+        ),
         trials={_R: "wiring_repaired", _C: "wiring_repaired"},
         area="instrument",
     ),
@@ -47,7 +52,11 @@ PARTS: tuple[PartWorked, ...] = (
         trials={_C: "connector_refitted", _F: "connector_refitted"},
     ),
     PartWorked(
-        names=("gauge line|pipe|capillary",),
+        names=(
+            "gauge line|pipe|capillary|tube",
+            "oil? line|pipe|tube to|for the? gauge",
+            "capillary",
+        ),
         trials={_R: "gauge_line_renewed", _C: "gauge_line_renewed"},
         area="instrument",
     ),
@@ -120,6 +129,8 @@ PARTS: tuple[PartWorked, ...] = (
             "pickup|pick-up|suction o-ring|oring|gasket|seal",
             "pick up o-ring|oring|gasket|seal",
             "pickup o ring",
+            "o-ring|oring|seal|gasket between|on|at|of|for the? pickup|pick-up|suction|strainer tube|pipe?",
+            "o ring between|on|at|of|for the? pickup|pick-up|suction|strainer tube|pipe?",
         ),
         trials={_R: "pickup_seal_renewed"},
         area="pickup",
@@ -175,6 +186,7 @@ PARTS: tuple[PartWorked, ...] = (
         names=(
             "timing chain|gear|gears|set|belt",
             "cam chain|belt",
+            "chain|chains",
             "cambelt",
             "front|timing|chain cover|case|chest",
             "chain kit",
@@ -197,7 +209,11 @@ PARTS: tuple[PartWorked, ...] = (
         area="pump_drive",
     ),
     PartWorked(
-        names=("oil? cooler|cooler-lines",),
+        names=(
+            "oil? cooler|cooler-lines",
+            "oil? cooler hose|hoses|line|lines|pipe|pipes|core|fitting|mounts",
+            "oil? heat exchanger",
+        ),
         trials={_R: "cooler_cleaned", _C: "cooler_cleaned"},
         area="oil_cooler_or_lines",
     ),
@@ -206,7 +222,11 @@ PARTS: tuple[PartWorked, ...] = (
         trials={_R: "oil_line_renewed", _A: "oil_line_renewed"},
         area="oil_cooler_or_lines",
     ),
-    PartWorked(names=("turbo|turbocharger",), trials={_R: "new_turbo"}, area="turbo"),
+    PartWorked(
+        names=("turbo|turbocharger", "turbo unit|cartridge|feed|pipe"),
+        trials={_R: "new_turbo"},
+        area="turbo",
+    ),
     PartWorked(
         names=("pcv valve?", "breather"), trials={_R: "breather_cleaned", _C: "breather_cleaned"}
     ),

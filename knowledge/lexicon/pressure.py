@@ -18,7 +18,10 @@ DIRECT = (
     "gauge direct|directly",
     "second|another mechanical|test? gauge",
     "t'd|teed in? a? gauge",
-    "screwed a gauge",
+    "screwed|plumbed|tapped|hooked|put|stuck|hung|coupled|rigged a|the|my|his gauge",
+    "gauge screwed|teed|plumbed|tapped|coupled|fitted|put|hooked|connected in|into|on|at|by|straight|direct|to",
+    "shops|shop|garages|workshops|mechanics|real|borrowed|snap-on|bourdon|dial gauge",
+    "second|another|extra gauge at|on|in|by the",
 )
 
 _P = "pressure|gauge|needle|psi|reading|indication|oil-pressure"
@@ -285,7 +288,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "shuts|shut|shutting itself? down|off on? low? oil? pressure",
         "trips|tripped|tripping out? on? low? oil? pressure",
         "low oil pressure? shutdown|trip|cutout",
-        "shut itself down|off",
+        "shut|shuts|cuts|cut itself down|off|out",
         "shuts itself down|off",
         "safety|protection shuts|shut|trips|tripped",
         "trips|tripped|tripping|cuts|cut|shuts|shut|shutdown|stops|stopped|kills|killed out|off|down|itself|the|engine|motor? on|with|from|for|due|by low? oil? pressure|protection|switch|shutdown",

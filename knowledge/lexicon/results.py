@@ -40,6 +40,17 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "same",
         "the same",
         "unchanged|unaffected|identical",
+        "all|both? no use|good|avail|joy",
+        "waste of time|money|effort",
+        "still|just|stubbornly hovers|hovering|hangs|hanging|sits|sitting|stuck|flickers|reads|shows|says|at|around|about|near|below "
+        "at|around|about|near|on|below|down? @pressure|@number|zero|nothing",
+        "as before|bad|low",
+        "exactly|just as it? was",
+        "hasnt|hadnt|didnt|never|not even? budged|budge|moved|move|altered|alter|shifted|shift|touched|touch",
+        "not|no a? bit|scrap|jot|blind|smidgen bit|difference|better|of?",
+        "carried|carries|went|goes on just? as|the before|same",
+        "nothing gained|changed|altered|doing",
+        "fault|trouble|problem|light|lamp|needle is|was|still|came|comes still|straight|back? there|here|back|again|on",
         "all of? the? same",
         "same as before|ever|always",
         "just|exactly|every-bit as bad|low",
@@ -77,6 +88,19 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "pressure|reading|gauge returned|restored|recovered",
         f"{_P} is|was|has|been|now|right|all? restored|perfect|right again|now?",
         "as it should be",
+        "@pressure|@number straight|right|immediately|instantly|solid|steady away|off|again|now?",
+        "@pressure|@number solid|steady|instantly|immediately|again|now",
+        "up it came|went|comes",
+        f"{_P} is|was|are|has? =back|=returned|=restored|=recovered",
+        "gauge|light|lamp|needle|sender|it works|worked|working|behaves|behaving|behaved",
+        "lifters|tappets|noise|knock|rattle|tapping|ticking|they|it shut|quietened|quieted|quiet|went|fell|gone up|down|quiet|silent|off|away",
+        "no drop|flicker|light|noise|rattle|dip|sag in|on|at|the|bends|all|idle? any|any-more|anymore|since|more|now more?",
+        f"{_P} steady|solid|rock|constant|firm at|on|as|steady|now @pressure|@number|a|rock|now",
+        "been|behaved|run|ran perfect|perfectly|fine|good|ok|right|trouble-free ever? since",
+        "cured|fixed|solved|sorted|rectified",
+        "problem solved|gone|over",
+        "all|is|was|now well|right|good again",
+        "@pressure|full|good|proper pressure in|within|inside seconds|@seconds|moments",
         "stopped|cured|ended|killed|silenced|cures|stops the|my|that|all? light|lamp|flicker|flickering|problem|noise|ticking|"
         "rattle|leak|alarm|buzzer|trouble|clatter",
         "rattle|noise|tick|ticking|light|flicker|clatter|problem|leak is|was|has|had? gone|stopped|disappeared|vanished|"
@@ -102,6 +126,9 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "now reads|shows|sits|makes|has|holds|runs|gets|get|have|at? @pressure|@number",
         "needle|pressure movement|moved|rose|went up|slightly?",
         "gained|gained a? few? @pressure",
+        f"{_P}? came|went|is|was|crept|picked up a hair|tad|smidge|whisker|shade|fraction|notch|little|touch|bit",
+        "now|and|its|it|im|i'm|am|getting|seeing|got|see|have up? at|to|getting|seeing|up|on|back|around|about to?|at? @pressure|@number",
+        "up|gained|gain|plus by? about|around|roughly|a|another? @pressure",
         "better",
         f"{_P}? came|went|is|was|rose|picked|crept up a? little|bit|few|some|slightly|lot|touch|tad",
         "some|slight|small|modest|marginal improvement|increase|gain|rise|difference",
@@ -135,6 +162,8 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "now|is even? worse",
     ),
 }
+#: before a result that is of all other work named
+REST = frozenset(["rest", "others", "everything", "else"])
 #: straight after "pressure went", "came": it did not get better
 DOWNWARD = frozenset(["down", "low", "lower", "away", "off", "worse", "downhill"])
 #: words of a result by which the trouble was there before the work

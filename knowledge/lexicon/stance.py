@@ -31,6 +31,8 @@ NEGATION = [
     "zero",
     "nothing",
 ]
+#: before a verb: it does not do so
+FAILS = frozenset(["fail", "fails", "failed", "failing", "refuses", "refused", "refusing"])
 #: "not": of verbs
 NOT = (
     "no|not|non|never|without|cannot|dont|doesnt|didnt|isnt|arent|wasnt|werent|hasnt|havent|hadnt|wont|"

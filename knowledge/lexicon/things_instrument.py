@@ -148,6 +148,5 @@ THINGS_INSTRUMENT: tuple[Thing, ...] = (
         shows=dict.fromkeys(
             (_S.BROKEN, _S.FAULTY, _S.BURST, _S.ABSENT), ("lamp_dead_with_key_on",)
         ),
-        rules_out={_S.FINE: ("lamp_dead_with_key_on",)},
     ),
 )

@@ -16,20 +16,30 @@ from knowledge.lexicon.together_instrument import (
 )
 from knowledge.lexicon.together_oil import TOGETHER_OIL, TOGETHER_OIL_ABSENT
 from knowledge.lexicon.together_pump import TOGETHER_PUMP, TOGETHER_PUMP_ABSENT
+from knowledge.lexicon.together_running import TOGETHER_RUNNING, TOGETHER_RUNNING_ABSENT
+
+
+def _all(*tables: dict[str, tuple[str, ...]]) -> dict[str, tuple[str, ...]]:
+    """Tables put together; what several say of a finding holds all the same."""
+    ids = dict.fromkeys(id_ for table in tables for id_ in table)
+    return {id_: tuple(t for table in tables for t in table.get(id_, ())) for id_ in ids}
+
 
 #: the finding, by what is said when it is there
-TOGETHER: dict[str, tuple[str, ...]] = {
-    **TOGETHER_INSTRUMENT,
-    **TOGETHER_PUMP,
-    **TOGETHER_DELIVERY,
-    **TOGETHER_BEARINGS,
-    **TOGETHER_OIL,
-}
+TOGETHER: dict[str, tuple[str, ...]] = _all(
+    TOGETHER_INSTRUMENT,
+    TOGETHER_PUMP,
+    TOGETHER_DELIVERY,
+    TOGETHER_BEARINGS,
+    TOGETHER_OIL,
+    TOGETHER_RUNNING,
+)
 #: the finding, by what is said when it is not there
-TOGETHER_ABSENT: dict[str, tuple[str, ...]] = {
-    **TOGETHER_INSTRUMENT_ABSENT,
-    **TOGETHER_PUMP_ABSENT,
-    **TOGETHER_DELIVERY_ABSENT,
-    **TOGETHER_BEARINGS_ABSENT,
-    **TOGETHER_OIL_ABSENT,
-}
+TOGETHER_ABSENT: dict[str, tuple[str, ...]] = _all(
+    TOGETHER_INSTRUMENT_ABSENT,
+    TOGETHER_PUMP_ABSENT,
+    TOGETHER_DELIVERY_ABSENT,
+    TOGETHER_BEARINGS_ABSENT,
+    TOGETHER_OIL_ABSENT,
+    TOGETHER_RUNNING_ABSENT,
+)

@@ -116,7 +116,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"metal|debris|swarf|bits|filings + past|beyond|inside|downstream|pump_side|wrong_side + {_SCREEN}",
     ),
     "water_in_sump": (
-        f"water|coolant|antifreeze + {_SUMP} + bottom|lying|pool|litre|puddle|settled|standing|full|under - no|not|pump|jacket|sample|any|bag|outside|leak",
+        f"water|coolant|antifreeze + {_SUMP} + bottom|lying|pool|litre|puddle|settled|standing|full|under - no|not|pump|jacket|sample|any|bag|outside|leak|drawn",
     ),
     "filter_stays_cold": (
         f"filter + {_COLD}|never_gets_warm - start|cold_oil|weather|day|air|morning",

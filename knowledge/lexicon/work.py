@@ -27,7 +27,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
     ),
     Done.CLEANED: (
         "=cleaned|=cleaning|cleared|clearing|washed|flushed|flushing|unblocked|freed|=rodded|scrubbed",
-        "blew out",
+        "blew|blown|blow it|them|that|the? out|through",
     ),
     Done.ADJUSTED: (
         "shimmed|shimming|stretched|adjusted|adjusting|reset|tightened|tightening|torqued|retorqued|regapped",
