@@ -85,32 +85,42 @@ class Groups:
 
 def _match(group: _Group, tokens: Sequence[Token], at: int, clause: Clause) -> Together | None:
     """A group whose first set stands at a place, the nearest words of the others."""
-    places: list[int] = []
-    negates = False
-    sentence = Clause(0, len(tokens))
-    for k, (alternatives, wide) in enumerate(zip(group.sets, group.wide, strict=True)):
-        region = sentence if wide else clause
-        starts = [at] if k == 0 else range(region.first, region.last)
-        hits = [
-            (abs(i - at), found)
-            for i in starts
-            for row in alternatives
-            if (found := _row(row, tokens, i, region.last)) and not set(found) & set(places)
-        ]
-        if not hits:
-            return None
-        best = min(hits, key=lambda h: (h[0], -len(h[1])))[1]
-        negates = negates or any(_is_negation(tokens[p]) for p in best)
-        places += best
-    places.sort()
+    places = _places(group, tokens, at, clause, ())
     narrow = not any(group.wide)
-    if places[-1] - places[0] > (_NEAR if narrow else _FAR):
+    region = clause if narrow else Clause(0, len(tokens))
+    if places is None or any(
+        _row(row, tokens, i, region.last)
+        for i in range(region.first, region.last)
+        for row in group.without
+    ):
         return None
-    region = clause if narrow else sentence
-    for i in range(region.first, region.last):
-        if any(_row(row, tokens, i, region.last) for row in group.without):
-            return None
-    return Together(group.finding, group.there, tuple(places), negates, narrow)
+    negates = any(_is_negation(tokens[p]) for p in places)
+    return Together(group.finding, group.there, tuple(sorted(places)), negates, narrow)
+
+
+def _places(
+    group: _Group, tokens: Sequence[Token], at: int, clause: Clause, taken: tuple[int, ...], k: int = 0
+) -> tuple[int, ...] | None:
+    """The places of words of the sets from ``k`` on, none used twice; None where they do not stand."""
+    if k == len(group.sets):
+        return taken
+    region = Clause(0, len(tokens)) if group.wide[k] else clause
+    starts: Iterable[int] = [at]
+    if k:
+        starts = sorted(range(region.first, region.last), key=lambda i: abs(i - at))
+    most = _FAR if any(group.wide) else _NEAR
+    for i in starts:
+        if k and abs(i - at) > most:
+            break
+        rows = (_row(row, tokens, i, region.last) for row in group.sets[k])
+        for found in sorted((r for r in rows if r), key=len, reverse=True):
+            every = (*taken, *found)
+            if set(found) & set(taken) or max(every) - min(every) > most:
+                continue
+            places = _places(group, tokens, at, clause, every, k + 1)
+            if places is not None:
+                return places
+    return None
 
 
 def _row(row: tuple[str, ...], tokens: Sequence[Token], at: int, last: int) -> tuple[int, ...]:

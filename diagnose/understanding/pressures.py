@@ -28,6 +28,7 @@ from knowledge.lexicon.numbers import (
     OTHER_GAUGES,
     OVER,
     REACHES,
+    RISEN,
     ROAD,
     SAYS,
     SHARE_AFTER,
@@ -68,11 +69,19 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         or _is_scale(token, unit)
     ):
         return None
+    value = _risen_to(line, i)
     if "pressure" in token.kinds:
-        return None if token.value.startswith("0 ") and token.word.startswith("z") else token.value
+        return None if value.startswith("0 ") and token.word.startswith("z") else value
     if not _may_be_pressure(line, i, token, unit, spoken_of):
         return None
-    return f"{token.value} {unit}" if token.value != "0" else "0"
+    return f"{value} {unit}" if value != "0" else "0"
+
+
+def _risen_to(line: Line, i: int) -> str:
+    """The value of a pressure; of "rose from 20 to 35", which is no range, the later."""
+    value = line.tokens[i].value
+    risen = line.word(i - 1) == "from" and {line.word(k) for k in range(i - 5, i)} & RISEN
+    return value.split(" to ")[-1] if risen else value
 
 
 def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: bool) -> bool:

@@ -165,8 +165,8 @@ def _once(facts: Iterable[Fact]) -> list[Fact]:
     return list(kept.values())
 
 
-def _weight(fact: Fact) -> tuple[float, int]:
-    return fact.sure, len(fact.fields)
+def _weight(fact: Fact) -> tuple[float, int, int]:
+    return fact.sure, len(fact.fields), max(b - a for a, b in fact.spans)
 
 
 def _opened(paragraph: Paragraph, spans: list[Span]) -> Iterable[Span]:

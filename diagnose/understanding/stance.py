@@ -20,6 +20,7 @@ from knowledge.lexicon.stance import (
     INVERTED,
     MOVES_SO,
     NEGATION,
+    SHARES,
     WORK_ENDS,
     WOULD,
     WOULD_BE,
@@ -85,6 +86,8 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
         _set(of, mark.first, last, Stance.SUPPOSED)
     _suppose_conditions(sentence, of)
     for mark in lexicon.guessed.find(tokens):
+        if _is_able(tokens, mark):
+            continue
         _set(of, mark.first, _end(clauses, mark.first), Stance.GUESSED)
     for mark in lexicon.usually.find(tokens):
         last = _end(clauses, mark.first)
@@ -107,14 +110,33 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     for mark in lexicon.other_pressure.find(tokens):
         _set(of, mark.first, _end(clauses, mark.first), Stance.ELSEWHERE)
     for hedge in lexicon.hedges.find(tokens):
-        if hedge.last < len(tokens) and tokens[hedge.last].is_figure:
-            continue  # "maybe 5 psi" is about 5 psi
+        if _is_of_amount(tokens, hedge):
+            continue
         clause = _clause(clauses, hedge.first)
         for k in range(clause.first, clause.last):
             sure[k] = min(sure[k], hedge.value)
     _deny(sentence, lexicon, of)
     _others(sentence, lexicon, of, elsewhere)
     return Stances(tuple(of), tuple(sure))
+
+
+def _is_able(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
+    """Whether "can be" says what a part lets be done to it: "can be levered back and forth"."""
+    done = tokens[mark.last].word if mark.last < len(tokens) else ""
+    return tokens[mark.first].word == "can" and done.endswith("ed")
+
+
+def _is_of_amount(tokens: Sequence[Token], hedge: Mark[float]) -> bool:
+    """Whether a doubt is of how much or what name only: "maybe 5 psi", "what looks like sealer"."""
+    after = [t for t in tokens[hedge.last : hedge.last + 2]]
+    if after and after[0].is_figure:
+        return True
+    if hedge.first and tokens[hedge.first - 1].word == "what":
+        return True
+    words = [t.word for t in after]
+    return words[:1] in (["half"], ["quarter"]) or (
+        len(words) > 1 and words[0] == "a" and words[1] in SHARES
+    )
 
 
 def _may_be_read(token: Token) -> bool:

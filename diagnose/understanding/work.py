@@ -158,7 +158,7 @@ def _result_of(
             clause = line.clause(start)
             return _counting([r for r in behind if r.first < clause.last])
     ahead = [r for r in results if r.last <= job.first and job.first - r.last <= _AHEAD]
-    joined = {"with", "after", "from", "by", "when", "despite", "even"}
+    joined = {"with", "after", "from", "by", "when", "despite", "even", "now", "since"}
     ahead = [r for r in ahead if joined & {line.word(k) for k in range(r.last, job.first + 1)}]
     return _counting(ahead)
 

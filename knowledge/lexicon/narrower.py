@@ -72,4 +72,5 @@ NARROWER: dict[str, tuple[str, ...]] = {
     "oil_overboard": ("oil_trail_behind",),
     "ran_on_without_pressure": ("ran_long_without_distress",),
     "level_risen": ("level_correct",),
+    "turbo_line_leaks": ("oil_line_fitting_wet", "oil_line_found_broken", "turbo_shaft_loose"),
 }

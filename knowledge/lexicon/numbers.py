@@ -75,6 +75,11 @@ NEARLY = ABOUT | _set(
 ROAD = _set(
     "cruising driving cruise riding going travelling traveling speed speeds doing motoring along highway motorway"
 )
+#: before "from 20 to 35": it is at the second now
+RISEN = _set(
+    "went rose raised came climbed jumped brought took increased lifted improved got gone risen up taken moved "
+    "changed"
+)
 #: straight before a share of the dial
 SHARE_AFTER = _set(
     "to at about around on reads shows showing reading only just past over near nearly roughly"

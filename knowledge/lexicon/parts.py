@@ -119,6 +119,7 @@ PARTS: tuple[PartWorked, ...] = (
             "pickup|pick-up tube|pipe|screen?",
             "pick up tube|pipe|screen?",
             "pickup|strainer|screen|gauze",
+            "sump|oil|suction|pan strainer|screen|gauze|filter-screen",
             "pick up",
         ),
         trials={_R: "new_pickup", _C: "pickup_cleaned"},
@@ -136,7 +137,13 @@ PARTS: tuple[PartWorked, ...] = (
         area="pickup",
     ),
     PartWorked(
-        names=("suction hose|pipe|line",), trials={_R: "suction_hose_renewed"}, area="pickup"
+        names=(
+            "suction|tank|inlet hose|pipe|line union|clip|clamp|joint?",
+            "union|clip|clamp|joint|hose|pipe on|of|at the? suction|inlet side|pipe|hose?",
+        ),
+        trials={_R: "suction_hose_renewed", _A: "suction_hose_renewed"},
+        area="pickup",
+
     ),
     PartWorked(
         names=("oil? pan|sump|oilpan",),
@@ -236,7 +243,7 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(names=("gallery|galley|oil plugs|plug",), trials={_R: "gallery_plugs_fitted"}),
     PartWorked(
-        names=("rear main seal",),
+        names=("rear main seal?", "front|rear|crank crank? seal"),
         trials={_R: "seals_renewed"},
         area="clutch_or_gearbox",
     ),

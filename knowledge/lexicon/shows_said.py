@@ -21,6 +21,8 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         "warned|warns of low? oil? pressure",
         f"{_LAMP} =kept|=keeps coming|going|lighting|flashing|appearing on|up|off?",
         "warning came|comes|popped|flashed|appeared up|on",
+        "it|and stayed|stays|stuck =lit",
+        f"{_LAMP} off|on and|& on|off",
     ),
     Shows.LOST: (
         f"{_P} collapsed|collapses|crashed|packed|bled away|up|out?",
@@ -44,11 +46,13 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         f"{_P} lives|living|lurks|languishes|hovers|hovering in|near|at|on|around|just the|bottom|low|red|zero|above",
         f"{_P} has|had|is|was|been|going|gone|getting|gets|got lower|less|worse|poorer|down",
         "lower and lower",
+        "lost|shed|dropped|down about|around|some|roughly|nearly|a? @pressure",
     ),
     Shows.HIGH: (
         f"{_P} hits|hit|hitting|reaches|reached|reads|wraps|wrapped|bangs|buried the|on|at|around|off|against stop|peg|end|top|max|maximum",
         f"{_P} went|goes|shot|shoots|flew up? to the? max|maximum|limit",
         f"{_P} far|much|way too high|much",
+        f"{_P} climbs|keeps|kept|climbed|rises|goes|still and|on|up|climbing|rising? climbs|climbing|rising|up",
     ),
     Shows.UNSTEADY: (
         f"{_P} .. twitching|dithering|dithers|see-sawing|seesaws|yo-yoing|chattering|trembling|trembles|shimmering|wandering|drunk|hunting",

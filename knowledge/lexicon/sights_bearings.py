@@ -24,7 +24,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "seizure",
         f"{_ENGINE} wont|wouldnt|@not =turn =over|=round at? all?",
         "crank wont|wouldnt turn|budge|move",
-        "nipped|tightened up",
+        f"{_ENGINE} nipped|tightened up",
     ),
     "engine_banged_or_shook": (
         "=bang|=banged|=vibration|=vibrates|=vibrating|=vibrated|=vibrate|=vibrations|=shook|=shaking|=shudder|=shuddering",

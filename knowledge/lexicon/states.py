@@ -126,6 +126,7 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.SPUN: (
         "spun|spinning|rotated|=turned|=walked|=moved|=shifted|migrated",
+        "gone|went|going|turned|spinning round|around with|in|and",
         "turned|turning|moving|slipped|slipping|spinning in|on|out of? its|the|their bore|housing|block|shaft|seat|bores",
     ),
     State.OVAL: ("oval|ovalled|egg-shaped|tapered|taper|=ridged", "out of|off round", "worn oval"),

@@ -165,6 +165,7 @@ TOGETHER_BEARINGS_ABSENT: dict[str, tuple[str, ...]] = {
         "bottom_end|bottom-end|big_ends|mains + quiet|silent|no_noise|sounds_fine|sounds_good|no_knock - not|top",
     ),
     "glitter_in_oil": (
-        "no_glitter|no_metal|no_sparkle|no_sparkles|no_shimmer|@not_glitter|no_specks + oil|drain|stick|dipstick|drained|in_it|tray|old_oil|clean",
+        "no_glitter|no_sparkle|no_sparkles|no_shimmer|@not_glitter|@not_sparkle|without_glitter",
+        "no_metal|no_specks + oil|drain|stick|dipstick|drained|tray|old_oil",
     ),
 }

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-_SCREEN = "screen|strainer|gauze|mesh|pickup|pick-up|pick_up"
-_PIPE = "pipe|tube|pickup|pick-up|pick_up|suction"
+_SCREEN = "screen|strainer|gauze|mesh|pickup|pick-up|=pick_=up"
+_PIPE = "pipe|tube|pickup|pick-up|=pick_=up|suction"
 _SUMP = "sump|pan|oilpan"
 _FILTER = "filter|element|cartridge|canister"
 _BLOCKED = "blocked|plugged|bunged|clogged|choked|sludged|restricted|obstructed|solid|stopped_up|closed_up|nearly_closed|filled"
@@ -52,10 +52,10 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"{_SCREEN} + gasket|cork|fibre|paper + bits|shreds|pieces|strips|material|scraps|full|blocked|covered|choked - no|not|goo|maker|seal|o_ring|silicone|new|between|fitted",
     ),
     "pickup_tube_rocks": (
-        f"{_PIPE} + waggle|wiggle|wobble|wobbles|rock|rocks|turns|rotates|loose|rattles|move_by_hand|twist|swivels - no|not|bolt|bolts|bracket|hose|oring|gauge|needle|wire|solid|fell|gear|distributor",
+        f"{_PIPE} + waggle|wiggle|wobble|wobbles|rock|rocks|turns|rotates|loose|rattles|move_by_hand|twist|swivels - steady|solid|no|not|bolt|bolts|bracket|hose|oring|gauge|needle|wire|solid|fell|gear|distributor",
     ),
     "pickup_fixing_loose": (
-        "pickup|pick-up|strainer|pick_up + bolt|bolts|bracket|stay|brace|strap|nut|clamp|screw + loose|missing|gone|cracked|broken|snapped|slack|undone|sheared|backed|fallen|finger - no|not|pump_bolts",
+        "pickup|pick-up|strainer|=pick_=up + bolt|bolts|bracket|stay|brace|strap|nut|clamp|screw + loose|missing|gone|cracked|broken|snapped|slack|undone|sheared|backed|fallen|finger - no|not|pump_bolts",
     ),
     "pickup_tube_crack_seen": (
         f"{_PIPE} + crack|cracked|pinhole|hairline|split|fractured|hole|braze|weld|solder - no|not|any|mesh|gauze|strainer_screen|o_ring|oring|gasket|fresh_weld|bolt|rod",
@@ -74,7 +74,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
     ),
     "pickup_gap_too_large": (
         f"{_SCREEN} + too_high|too_far|too_short|high_off|way_off|miles_off|long_way + bottom|floor|{_SUMP}|up|off|from - not",
-        f"{_SCREEN} + too_high|too_short - not",
+        f"{_SCREEN} + too_high|too_short|@not_extended|@not_lengthened - not|but",
     ),
     "baffle_missing_or_loose": (
         "baffle|trap_door|trapdoor|trap-door|baffles|flap_door|gate + jammed|stuck|missing|loose|broken|bent|gone|left_out|cracked|off|backwards|wrong|fell|fallen|detached - cooling|cooler|cowl|air|no_dents|engine_baffle|inter-cylinder",
@@ -101,7 +101,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         "hose|pipe|line + suction|tank|inlet|feed + flat|collapses|collapsed|sucked|soft|caves|closes|kinked|pinches|flattens - gauge|turbo|fuel|radiator|brake",
     ),
     "suction_seal_cut_or_missing": (
-        "oring|o-ring|o_ring|gasket|seal|joint + pickup|pick-up|pick_up|suction|inlet_pipe|strainer + pinched|cut|torn|missing|perished|hard|hanging|flat|split|nipped|left_out|no|without|twisted|nicked|shrunk|brittle|squashed|forgotten|cracked|wrong|gone - new|fitted_a|good",
+        "oring|o-ring|o_ring|gasket|seal|joint + pickup|pick-up|=pick_=up|suction|inlet_pipe|strainer + pinched|cut|torn|missing|perished|hard|hanging|flat|split|nipped|left_out|no|without|twisted|nicked|shrunk|brittle|squashed|forgotten|cracked|wrong|gone - new|fitted_a|good",
     ),
     "sump_dented": (
         f"{_SUMP} + dent|dented|pushed_up|pushed_in|bashed|stoved|caved|flattened|dinged|creased - no|not|any|screen_dented|without",
@@ -163,6 +163,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         "filter + leak|leaking|weeping|dripping|wet|squirting|spraying|pouring|gushing|running + seat|seal|base|gasket|round|around|joint|ring|housing|head|mount|adapter|rim - no|not|dry|fuel|cut|relief",
     ),
     "filter_burst": (
+        "filter|spin-on|canister + let_go|=blew|=burst|exploded|ruptured|blew_off|blown_off|blew_apart|forced_out|split_open - bypass|fuel|air|sump|gasket_of|seal_of|blew_out|pump|dust",
         "filter + burst|split|blew|blown|popped|exploded|ruptured|let_go + seal|gasket|can|seam|off|open|itself|its|apart|ring|side - not|no|blew_out|cut|pump",
     ),
     "filter_found_loose": (

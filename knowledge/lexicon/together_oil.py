@@ -133,7 +133,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "oil + clean|golden|honey|amber|fresh_looking|new_looking|clear + looks|is|was|still|looked|colour|color|nice|like - not|no|but_metal|filter|cleaned|pump|pan|passages|gallery|line|cooler|change|changed|screen|tank|leak|clean_oil_came|hole|port|stick_clean|cap",
     ),
     "oil_seen_outside": (
-        "oil + down_the|all_over|running_down|pouring|covered|dripping|coated|leaking|everywhere|weeping|streaming|all_down + block|engine|outside|exhaust|back_of_the|crossmember|underneath|engine_bay|bellhousing|starter|subframe|sump_rail|undertray - no|not|bone|dry|inside|bearing|gallery|drill|priming|rocker_shaft|hole_in_the_gallery|distributor|lifter|tensioner|sender|bores|rockers|pressure_out|heads|valve_covers_off|cover_off|poured|filter_boss|trailer|level|let",
+        "oil + down_the|all_over|running_down|pouring|covered|dripping|coated|leaking|everywhere|weeping|streaming|all_down_the + block|engine|outside|exhaust|back_of_the|crossmember|underneath|engine_bay|bellhousing|starter|subframe|sump_rail|undertray - no|not|bone|dry|inside|bearing|gallery|drill|priming|rocker_shaft|hole_in_the_gallery|distributor|lifter|tensioner|sender|bores|rockers|pressure_out|heads|valve_covers_off|cover_off|poured|filter_boss|trailer|level|let",
     ),
     "oil_on_the_ground": (
         "puddle|pool|drips|patch|slick|spots|stain + parked|floor|garage|drive|driveway|under|ground|where_it|road|overnight|concrete - no|not|water|bilge|trailer|coolant|head|sump",
@@ -218,7 +218,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "pushrod|pushrods|push_rod|push_rods + bent|off|popped|loose|fallen|jumped|out|bowed - tube|seal|straight|no|not|engine|v8|four|six|cover|twin|diesel|petrol|gasoline",
     ),
     "turbo_shaft_loose": (
-        "turbo|turbocharger + play|wobble|loose|slop|float|rock|touching_the_housing - no|not|hose|within|pipe|little",
+        "turbo|turbocharger + shaft_play|play|wobble|slop|loose_shaft|touching_the_housing|rocks - banjo|feed|no|not|hose|within|pipe|little",
     ),
     "turbo_shaft_stiff_or_blued": (
         "turbo|turbocharger + stiff|blued|blue|seized|tight|scored|@not_spin - smoke|no|not|pipe|hose",

@@ -70,6 +70,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "only|just + cupful|cup|eggcup|pint|spoonful|dribble|half_a_pint|half_a_litre|trace + left|remained|remaining|came_out|drained|sump|of_oil - low|down|fuel",
     ),
     "level_correct": (
+        "inch|bit|shade|little|hair|touch|just|quarter|third|fraction + below_full|under_full|off_full|below_the_full|short_of_full|below_the_max|under_the_full|shy_of_full|below_max|under_max - well|way|quart|litre|filter|screen",
         "oil|level|oil_level|contents|quantity|sump|it + between_high_and_low|between_the_marks|adequate|to_the_brim|full_of_oil|filled_up|enough_oil|correct|spot_on|normal|up_to_level|to_the_mark|on_the_mark|"
         "halfway_up|up_to_the_mark|in_range|sufficient|ample - pressure|temperature|temp|not|light|lamp|gauge|@not|if|keeps|restored|grade|cooler|filter|fuel|coolant|viscosity|above|below|slightly_above|pump|low|"
         "flow|over_full|overfull|half|to_normal|reads|engine|everything|cap|change|sound|note|grade_of|correct_oil",
@@ -256,6 +257,9 @@ TOGETHER_RUNNING_ABSENT: dict[str, tuple[str, ...]] = {
         "engine|cowling|underneath|outside|block|bay|everything|underside|cowl + dry|clean_and_dry|dry_and_clean|spotless|dry_as|bone_dry|interior_dry - not|but|sump|found_dry|run_dry|ran_dry|stick|dipstick|no_oil_in|of_oil|rockers|pump|filter|clutch|bores|start|cylinder|dry_sump|weather|inside_dry|oil_left|empty",
         "no|without|not_a|nothing|not_any + trace_of_oil|external_leak|external_leaks|oil_leak|oil_leaks|evidence_of_leakage|leaks|leaking|drip|leak|sign_of_a_leak|signs_of_leaks|sign_of_oil|signs_of_oil|oil_loss|visible_leak|visible_leaks - coolant|water|fuel|filter|sender|rate|pressure|stick|dipstick|cylinder|compression|"
         "relief|gallery|air|no_oil_leak_at|head|rad|radiator|seat|valve",
+    ),
+    "idle_below_spec": (
+        "idle|idle_speed|tickover|idling + right|correct|spot_on|in_spec|to_spec|as_per|set_right|set_to_spec - low|@not|pressure|psi|light|lamp|needle|gauge|bar|hot|off_idle|lbs",
     ),
     "fuse_blown": (
         "fuse|fuses + checked|intact|good|ok|fine|no_fuse_blown|@not_blown|sound|unblown|healthy|all_right - blown_again|new_fuse|replaced|no_good",

@@ -7,7 +7,7 @@ from knowledge.reports.words import Done
 #: an action, by the words said of it; ``Done`` is what an entry of earlier work calls it
 ACTIONS: dict[Done, tuple[str, ...]] = {
     Done.RENEWED: (
-        "replaced|replace|replacing|renewed|renewing|swapped|swapping|swap|=fitted|installed|installing",
+        "replaced|replace|replacing|renewed|renewing|swapped|swapping|swap|=fitted|=fitting|installed|installing|exchanged|exchanging|swopped",
         "changed|changing|change",
         "put in|on a?",
         "threw a",
