@@ -18,6 +18,7 @@ from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE, LAYOUTS, Trait
             "finding in_a_tractor present",
         ],
         "flathead six": ["layout skew_gear_six"],
+        "flathead v8": ["finding pushrod_engine present", "finding vee_engine present"],
         "my brother has a diesel tractor": [],
         "not a diesel": [],
         "would a V8 oil pump fit?": [],
@@ -35,8 +36,8 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
     meant = FEATURES | FEATURES_ALONE
     for wanted, lacking, layout in LAYOUTS:
         if wanted <= said.keys() and not lacking & said.keys():
-            meant = FEATURES
             if layout != "unknown":
+                meant = FEATURES
                 spans = [s for t in wanted for s in said[t][0].span([said[t][1]])]
                 yield Fact("layout", {"layout": layout}, tuple(sorted(set(spans))))
             break

@@ -99,7 +99,12 @@ def _match(group: _Group, tokens: Sequence[Token], at: int, clause: Clause) -> T
 
 
 def _places(
-    group: _Group, tokens: Sequence[Token], at: int, clause: Clause, taken: tuple[int, ...], k: int = 0
+    group: _Group,
+    tokens: Sequence[Token],
+    at: int,
+    clause: Clause,
+    taken: tuple[int, ...],
+    k: int = 0,
 ) -> tuple[int, ...] | None:
     """The places of words of the sets from ``k`` on, none used twice; None where they do not stand."""
     if k == len(group.sets):

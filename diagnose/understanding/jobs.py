@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
+from diagnose.understanding.text import Token
 from knowledge.lexicon.parts import PartWorked
-from knowledge.lexicon.work import DRILLED, SAYS_OF_IT
+from knowledge.lexicon.work import DRILLED, MILES_A_WEEK, SAYS_OF_IT
 from knowledge.reports.words import Done, Since
 
 _FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
@@ -138,6 +140,8 @@ class Job:
             token = self.line.tokens[k]
             if "time" in token.kinds and self.line.word(k + 1) in _AGO:
                 return token.value, (Mark(True, k, k + 2),)
+            if "distance" in token.kinds and self.line.word(k + 1) in _AGO:
+                return _driven_in(token), (Mark(True, k, k + 2),)
             if token.word in _UNTIMED and self.line.word(k + 1) in _AGO:
                 return _UNTIMED[token.word], (Mark(True, k, k + 2),)
             if token.word in _DAYS:
@@ -154,6 +158,21 @@ class Job:
             if self.line.word(k) in _JUST:
                 return "straight before", (Mark(True, k, k + 1),)
         return "", ()
+
+
+def _driven_in(distance: Token) -> str:
+    """The time in which a distance is driven, as a case file writes it: "500 miles" is 2 weeks."""
+    number = re.search(r"[\d,.]+", distance.word)
+    miles = float(number[0].replace(",", "").rstrip(".") or 0) if number else 1.0
+    if re.search(r"\d\s*k(?!m)", distance.word):
+        miles *= 1000
+    if "km" in distance.word or "kilom" in distance.word:
+        miles /= 1.6
+    weeks = miles / MILES_A_WEEK
+    for unit, length in (("years", 52.0), ("months", 4.3), ("weeks", 1.0)):
+        if weeks >= length:
+            return f"{weeks / length:.0f} {unit}"
+    return f"{max(1.0, weeks * 7):.0f} days"
 
 
 def jobs(line: Line, before: Line | None = None) -> list[Job]:

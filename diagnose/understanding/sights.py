@@ -25,6 +25,7 @@ from knowledge.lexicon.stance import FAILS, NEGATION
 from knowledge.model import Kind, Stage
 
 _SPARE = 1  #: words that may stand between those of a phrase of the book
+_SHORT = 2  #: words of a phrase that holds "oil" between which none may stand
 OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
 _FIGURE = "#"  #: stands for a number among stems
 _NEGATION = frozenset(NEGATION)
@@ -245,6 +246,7 @@ def _by_the_book(line: Line) -> Iterator[Mark[str]]:
 def _end(stems: list[str], first: int, phrase: tuple[str, ...]) -> int:
     """Where a phrase ends that begins at ``first``; 0 where its words do not follow."""
     wanted, spare = 0, 0
+    most = 0 if len(phrase) == _SHORT and "oil" in phrase else _SPARE
     for k in range(first, len(stems)):
         if stems[k] == phrase[wanted]:
             wanted += 1
@@ -252,6 +254,6 @@ def _end(stems: list[str], first: int, phrase: tuple[str, ...]) -> int:
                 return k + 1
         elif stems[k]:
             spare += 1
-            if spare > _SPARE or stems[k] in _NEGATION or stems[k] == _FIGURE:
+            if spare > most or stems[k] in _NEGATION or stems[k] == _FIGURE:
                 break
     return 0

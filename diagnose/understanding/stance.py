@@ -128,7 +128,7 @@ def _is_able(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
 
 def _is_of_amount(tokens: Sequence[Token], hedge: Mark[float]) -> bool:
     """Whether a doubt is of how much or what name only: "maybe 5 psi", "what looks like sealer"."""
-    after = [t for t in tokens[hedge.last : hedge.last + 2]]
+    after = tokens[hedge.last : hedge.last + 2]
     if after and after[0].is_figure:
         return True
     if hedge.first and tokens[hedge.first - 1].word == "what":

@@ -23,6 +23,7 @@ from knowledge.lexicon.joints import (
     IT,
     LEADS,
     LEFT,
+    NO_NOUN,
     NONE,
     OFF,
     OUT_OF,
@@ -273,7 +274,7 @@ def _named_before(
     if any(clause.first <= t.first < clause.last for t in things):
         return None
     lead = {line.word(k) for k in range(clause.first, state.first)}
-    if not lead <= LEADS:
+    if not lead <= LEADS or not _ends_there(line, state):
         return None
     own = [t for t in things if t.last <= clause.first]
     if own:
@@ -281,6 +282,15 @@ def _named_before(
     goes_on = line.word(clause.first) in BACK and clause.first == 0
     last = [m for x, m in known if x.number == line.number - 1]
     return last[-1] if last and goes_on else None
+
+
+def _ends_there(line: Line, state: Mark[object]) -> bool:
+    """Whether no noun follows that the state may be said of: not in "worn timing chain"."""
+    at = state.last
+    if line.word(at - 1) in ("of", "with"):
+        return True  # "full of metal"
+    token = line.tokens[at] if at < line.clause(state.first).last else None
+    return token is None or token.is_mark or token.is_figure or token.word in NO_NOUN
 
 
 def _substances(

@@ -11,6 +11,7 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.joints import EARLIER
 from knowledge.lexicon.sights_kinds import NEVER_DENIED, OF_OTHERS
+from knowledge.lexicon.together import SAID_AS_SUCH
 from knowledge.model import Kind, Stage
 
 
@@ -50,7 +51,7 @@ def _fact(line: Line, found: Together) -> Fact | None:
     if inside and (sure < 1.0 or {line.word(found.last), line.word(found.last + 1)} & EARLIER):
         return None
     denied = bool(stance & Stance.DENIED) and not found.negates
-    if denied and (not found.there or not found.narrow):
+    if denied and (not found.there or not found.narrow or found.finding in SAID_AS_SUCH):
         return None
     if denied and (found.finding in NEVER_DENIED or finding.kind is not Kind.SEEN):
         return None

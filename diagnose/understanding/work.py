@@ -190,7 +190,7 @@ def _trial(job: Job, result: Mark[Result] | None, line: Line) -> Fact:
 
 @reader(
     {
-        "rebuilt 500 miles ago with standard bearings": ["earlier whole_engine rebuilt"],
+        "rebuilt 500 miles ago with standard bearings": ["earlier whole_engine rebuilt 2 weeks"],
         "rebuilt the bearings two weeks ago": ["earlier bearings rebuilt 2 weeks"],
         "new engine, low pressure": [],
         "replacement engine, low pressure": ["earlier other_engine renewed"],

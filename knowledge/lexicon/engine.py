@@ -42,6 +42,7 @@ class Trait(StrEnum):
     AIR_COOLED = "air-cooled"
     SOLID = "solid lifters"
     AIRCRAFT = "aircraft"
+    SIDE_VALVE = "side valves"
 
 
 TRAITS: dict[Trait, tuple[str, ...]] = {
@@ -79,7 +80,7 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
         "straight|inline|in-line|flathead|cylinder six|6",
         "six|6 cylinder|cyl|pot|banger",
         "in line six|6",
-        "flathead six",
+        "flathead|slant|petrol|gasoline|vintage|ohc|twin-cam six|6",
     ),
     Trait.FOUR: (
         "four-cylinder|4-cyl|4cyl|inline-four|i4",
@@ -89,7 +90,12 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     ),
     Trait.THREE: ("three-cylinder|3-cyl|3cyl", "three|3 cylinder|cyl|pot"),
     Trait.TWIN: ("twin-cylinder|parallel-twin", "parallel|british|twin|two|2 twin|cylinder|cyl"),
-    Trait.SMALL: ("compact|mini|subcompact", "single cylinder", "small diesel|tractor|engine"),
+    Trait.SMALL: (
+        "compact|mini|subcompact",
+        "single cylinder",
+        "one|single lung|pot",
+        "small diesel|tractor|engine",
+    ),
     Trait.RADIAL: ("radial",),
     Trait.OHC: ("ohc|dohc|sohc|twin-cam|overhead-cam", "overhead|twin|double cam|overhead cam?"),
     Trait.PUSHROD: (
@@ -111,6 +117,12 @@ TRAITS: dict[Trait, tuple[str, ...]] = {
     Trait.TURBO: ("turbo|turbocharged|turbodiesel",),
     Trait.AIR_COOLED: ("air-cooled|aircooled", "air cooled"),
     Trait.AIRCRAFT: ("aircraft|airplane|aeroplane|plane|gyroplane|helicopter",),
+    Trait.SIDE_VALVE: (
+        "flathead|sidevalve|side-valve|l-head|flatty",
+        "flat head",
+        "side valve|valves",
+        "l head",
+    ),
     Trait.SOLID: ("solid lifters|lifter|cam",),
 }
 _T = Trait
@@ -145,6 +157,7 @@ LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.PLANT}), frozenset({_T.PETROL}), "small_diesel"),
     (frozenset({_T.DIESEL, _T.THREE}), frozenset(), "small_diesel"),
     (frozenset({_T.DIESEL, _T.SMALL}), frozenset(), "small_diesel"),
+    (frozenset({_T.V8, _T.SIDE_VALVE}), frozenset(), "unknown"),
     (frozenset({_T.V8, _T.SOLID}), frozenset({_T.OHC}), "distributor_v8_solid"),
     (frozenset({_T.OHC, _T.V8}), frozenset(), "overhead_cam_vee"),
     (frozenset({_T.OHC, _T.V6}), frozenset(), "overhead_cam_vee"),
@@ -189,7 +202,11 @@ FEATURES: dict[Trait, str] = {
     Trait.OHC: "overhead_cam",
 }
 #: features that a trait means where no layout is proposed, which would say it
-FEATURES_ALONE: dict[Trait, str] = {Trait.V8: "vee_engine", Trait.V6: "vee_engine"}
+FEATURES_ALONE: dict[Trait, str] = {
+    Trait.V8: "vee_engine",
+    Trait.V6: "vee_engine",
+    Trait.SIDE_VALVE: "pushrod_engine",
+}
 #: features that are said in a way of their own
 FEATURE_WORDS: dict[str, tuple[str, ...]] = {
     "pushrod_engine": ("pushrod|ohv|pushrods engine|motor?", "overhead valve|valves"),

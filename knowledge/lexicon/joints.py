@@ -27,6 +27,14 @@ LEADS = _set(
     "also been totally badly really looked looks seemed just its both quite found pretty absolutely theyre "
     "came out as got a"
 )
+#: after a state: no thing that it is said of
+NO_NOUN = _set(
+    "and but or in on at by with from so to up out off as too when where while after before all both badly again "
+    "through over of under which that because for like than it i we they since about around away down now right "
+    "inside completely solid slightly quite very really only just though although until once if then there here "
+    "is was are were had has have been not no enough also half one more most this along across against between "
+    "beyond past near into onto round"
+)
 #: a substance, then its place
 INTO = _set(
     "in inside on over under underneath into at across from behind onto throughout beneath around down "

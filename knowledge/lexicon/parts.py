@@ -143,7 +143,6 @@ PARTS: tuple[PartWorked, ...] = (
         ),
         trials={_R: "suction_hose_renewed", _A: "suction_hose_renewed"},
         area="pickup",
-
     ),
     PartWorked(
         names=("oil? pan|sump|oilpan",),

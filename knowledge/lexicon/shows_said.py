@@ -30,6 +30,7 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         "all|every oil? pressure gone|lost|disappeared|vanished",
     ),
     Shows.NONE: (
+        "to zero|nothing|nil =when|=once|=as|=hot|=warm",
         f"{_P} .. refuses|refused|refusing to come|move|rise|budge|lift|register",
         f"{_P} never|@not came|come|left|leave|leaves|lifted|moved|rose off|up|the|from",
         f"{_P} fell|dropped|went|is|was|sits|lies|at|against|to the? bottom|end|pin of|pin|stop|peg the? dial|scale|gauge?",
@@ -52,7 +53,8 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         f"{_P} hits|hit|hitting|reaches|reached|reads|wraps|wrapped|bangs|buried the|on|at|around|off|against stop|peg|end|top|max|maximum",
         f"{_P} went|goes|shot|shoots|flew up? to the? max|maximum|limit",
         f"{_P} far|much|way too high|much",
-        f"{_P} climbs|keeps|kept|climbed|rises|goes|still and|on|up|climbing|rising? climbs|climbing|rising|up",
+        f"{_P} climbs|climbed|climbing and climbs|climbed|climbing",
+        f"{_P} keeps|kept on? climbing|rising",
     ),
     Shows.UNSTEADY: (
         f"{_P} .. twitching|dithering|dithers|see-sawing|seesaws|yo-yoing|chattering|trembling|trembles|shimmering|wandering|drunk|hunting",

@@ -32,7 +32,9 @@ NEGATION = [
     "nothing",
 ]
 #: after "maybe a": it is of how much
-SHARES = frozenset(["half", "quarter", "third", "fifth", "quart", "litre", "liter", "pint", "couple"])
+SHARES = frozenset(
+    ["half", "quarter", "third", "fifth", "quart", "litre", "liter", "pint", "couple"]
+)
 #: before a verb: it does not do so
 FAILS = frozenset(["fail", "fails", "failed", "failing", "refuses", "refused", "refusing"])
 #: "not": of verbs

@@ -245,7 +245,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "missing|absent|gone|forgotten|omitted",
         "left off|out",
         "not|never|wasnt|isnt|werent been? fitted|installed|there|refitted|replaced|present",
-        "fell|fallen|fallen|dropped|popped|came|come out",
+        "fell|fallen|fallen|dropped|popped out",
         "forgot|forgotten to fit|put|install|refit",
         "never|not went|put|gone|go back? in|on|back",
         "@not in place",

@@ -14,6 +14,7 @@ from knowledge.lexicon.together_instrument import (
     TOGETHER_INSTRUMENT,
     TOGETHER_INSTRUMENT_ABSENT,
 )
+from knowledge.lexicon.together_often import TOGETHER_OFTEN, TOGETHER_OFTEN_ABSENT
 from knowledge.lexicon.together_oil import TOGETHER_OIL, TOGETHER_OIL_ABSENT
 from knowledge.lexicon.together_pump import TOGETHER_PUMP, TOGETHER_PUMP_ABSENT
 from knowledge.lexicon.together_running import TOGETHER_RUNNING, TOGETHER_RUNNING_ABSENT
@@ -33,6 +34,7 @@ TOGETHER: dict[str, tuple[str, ...]] = _all(
     TOGETHER_BEARINGS,
     TOGETHER_OIL,
     TOGETHER_RUNNING,
+    TOGETHER_OFTEN,
 )
 #: the finding, by what is said when it is not there
 TOGETHER_ABSENT: dict[str, tuple[str, ...]] = _all(
@@ -42,4 +44,7 @@ TOGETHER_ABSENT: dict[str, tuple[str, ...]] = _all(
     TOGETHER_BEARINGS_ABSENT,
     TOGETHER_OIL_ABSENT,
     TOGETHER_RUNNING_ABSENT,
+    TOGETHER_OFTEN_ABSENT,
 )
+#: of these, what is said when they are not there stands above; a negation beside them says nothing
+SAID_AS_SUCH = frozenset((*TOGETHER_RUNNING, *TOGETHER_OFTEN))

@@ -259,7 +259,7 @@ TOGETHER_RUNNING_ABSENT: dict[str, tuple[str, ...]] = {
         "relief|gallery|air|no_oil_leak_at|head|rad|radiator|seat|valve",
     ),
     "idle_below_spec": (
-        "idle|idle_speed|tickover|idling + right|correct|spot_on|in_spec|to_spec|as_per|set_right|set_to_spec - low|@not|pressure|psi|light|lamp|needle|gauge|bar|hot|off_idle|lbs",
+        "idle_speed|tickover_speed|idle_rpm|idle_revs + =right|correct|spot_on|in_spec|to_spec|as_per|set_right|set_to_spec - low|@not|pressure|psi|light|lamp|needle|gauge|bar|hot|off_idle|lbs",
     ),
     "fuse_blown": (
         "fuse|fuses + checked|intact|good|ok|fine|no_fuse_blown|@not_blown|sound|unblown|healthy|all_right - blown_again|new_fuse|replaced|no_good",

@@ -158,6 +158,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
     ),
     "stripped_and_cleaned": ("stripped and cleaned",),
 }
+#: miles that a car is driven in a week, about 12,000 in a year (judgement)
+MILES_A_WEEK = 250.0
 #: what was opened before something was seen
 OPENED_AND_FOUND = (
     "pulled|took|removed|dropped|opened|unscrewed|stripped|undid|drained .. and|to|, found|find|saw|see|discovered",
