@@ -41,7 +41,8 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         Caution.HOT: (
             Wording(
                 (
-                    "hot oil and exhaust burn: let the engine cool, or wear gloves and eye protection; never "
+                    "hot oil and exhaust burn: let the engine cool, or wear gloves and eye "
+                    "protection; never "
                     "take a sender out under pressure, the oil sprays out hot"
                 ),
                 sources.PRESSURE_CHECK_2006,
@@ -51,7 +52,8 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         Caution.EXHAUST: (
             Wording(
                 (
-                    "exhaust gas kills: run outdoors or with extraction; make sure of fresh air before "
+                    "exhaust gas kills: run outdoors or with extraction; make sure of fresh air "
+                    "before "
                     "running indoors"
                 ),
                 sources.ARMY_TM_307_RUNNING,
@@ -61,7 +63,8 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         Caution.ROTATING: (
             Wording(
                 (
-                    "running engine: guard belts, fan and couplings; keep hair, sleeves and rings away; "
+                    "running engine: guard belts, fan and couplings; keep hair, sleeves and rings "
+                    "away; "
                     "route hoses clear"
                 ),
                 sources.ARMY_TM_307_RUNNING,
@@ -87,7 +90,8 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         Caution.BATTERY: (
             Wording(
                 "disconnect the battery, negative first, before working near starter, sender or "
-                "alternator wires; for a test with the key on, connect it again with hands and tools "
+                "alternator wires; for a test with the key on, connect it again with hands and "
+                "tools "
                 "clear of live ends",
                 sources.SUMP_REMOVAL_2003,
             ),
@@ -95,15 +99,18 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         Caution.SPRING: (
             Wording(
                 (
-                    "behind a relief cap, pin or tensioner is a loaded spring: eye protection, face away, a "
-                    "cloth over it; hold the cap with a deep socket (common practice) and release slowly"
+                    "behind a relief cap, pin or tensioner is a loaded spring: eye protection, "
+                    "face away, a "
+                    "cloth over it; hold the cap with a deep socket (common practice) and release "
+                    "slowly"
                 ),
                 sources.PRESSURIZED_BLACK_GOLD,
             ),
         ),
         Caution.PRESSURE: (
             Wording(
-                "compressed air or pressure pot: regulated, with its own relief and a rated hose, no "
+                "compressed air or pressure pot: regulated, with its own relief and a rated hose, "
+                "no "
                 "more than needed (3 psi for a bubble test)",
                 COMMON_PRACTICE,
             ),
@@ -111,7 +118,8 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         Caution.SOLVENT: (
             Wording(
                 (
-                    "cleaning solvent burns and poisons: outdoors or with extraction, no flame, gloves and "
+                    "cleaning solvent burns and poisons: outdoors or with extraction, no flame, "
+                    "gloves and "
                     "eye protection; no petrol (gasoline) on skin"
                 ),
                 sources.ARMY_TM_464_SUMP,
@@ -119,7 +127,8 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         ),
         Caution.FIRE: (
             Wording(
-                "oil on a hot exhaust, or fuel in the oil, can burn or explode: extinguisher at hand, "
+                "oil on a hot exhaust, or fuel in the oil, can burn or explode: extinguisher at "
+                "hand, "
                 "no cranking with a strong smell of fuel",
                 sources.LABORATORY_FUEL,
                 short="extinguisher at hand",
@@ -127,7 +136,8 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         ),
         Caution.USED_OIL: (
             Wording(
-                "used oil may cause skin cancer: barrier cream, gloves, wash; no oily rags in pockets",
+                "used oil may cause skin cancer: barrier cream, gloves, wash; no oily rags in "
+                "pockets",
                 sources.OIL_SERVICE_SAFETY_2002,
             ),
         ),
@@ -157,14 +167,16 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         ),
         Caution.HAND_TURN: (
             Wording(
-                "turn by hand only with plugs out, ignition or fuel off, a diesel's stop lever pulled",
+                "turn by hand only with plugs out, ignition or fuel off, a diesel's stop lever "
+                "pulled",
                 COMMON_PRACTICE,
             ),
         ),
         Caution.WASTE: (
             Wording(
                 (
-                    "catch and label waste, let filters drain; pour nothing into drains, soil, water or "
+                    "catch and label waste, let filters drain; pour nothing into drains, soil, "
+                    "water or "
                     "bins; oily rags in a closed metal bin"
                 ),
                 sources.USED_OIL_HANDLING_2007,
@@ -172,14 +184,16 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         ),
         Caution.INJECTION: (
             Wording(
-                "injection spray goes through skin: keep clear when unions are cracked",
+                "injection spray goes through skin: keep clear when a union is loosened",
                 COMMON_PRACTICE,
                 only_with=(features.DIESEL,),
             ),
             Wording(
                 (
-                    "common rail: never loosen a union, running or cranked; to cut a cylinder out switch its "
-                    "injector off electrically; the rail holds its pressure for minutes after stopping"
+                    "common rail: never loosen a union, running or cranked; to cut a cylinder out "
+                    "switch its "
+                    "injector off electrically; the rail holds its pressure for minutes after "
+                    "stopping"
                 ),
                 COMMON_PRACTICE,
                 only_with=(features_build.COMMON_RAIL,),
@@ -210,7 +224,8 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         Caution.IGNITION: (
             Wording(
                 (
-                    "ignition voltage shocks: insulated pliers, a lead earthed (grounded) before the engine "
+                    "ignition voltage shocks: insulated pliers, a lead earthed (grounded) before "
+                    "the engine "
                     "runs, never a lead left open to spark"
                 ),
                 COMMON_PRACTICE,

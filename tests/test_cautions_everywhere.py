@@ -259,7 +259,7 @@ RUNS = re.compile(
     r"\bstart (it|and|the engine|cold)\b|^start,|\bidle\b(?! speed below)|\brevs\b|engine running"
     r"|\brun (it|briefly|two minutes|at the speed)\b|while it runs|\b[0-9]{4} rpm\b"
 )
-GUARD = "only if no stop alarm stands"
+GUARD = "only if there is no stop alarm"
 
 
 @every(BOOK.inspections.values(), lambda i: i.id)

@@ -120,10 +120,16 @@ def test_lookup_finds_tasks_and_parts(words: str, wanted: str, kind: str) -> Non
 @pytest.mark.parametrize(
     ("words", "understood", "first"),
     [
-        ("no 3 main 4.5 thou", "main bearing clearance, on the diameter, main 3: 4.5 thou", "main_clearance"),
-        ("new sender made no difference", "a new oil pressure sender or switch was fitted, and that made no difference", "new_sender"),
-        ("oil level ok", "the oil stands between the marks", "level_correct"),
-        ("relief opens at 45 psi", "opening pressure of the relief valve, on the bench: 45 psi", "relief_opens_at"),
+        ("no 3 main 4.5 thou", "main bearing clearance, on the diameter, main 3: 4.5 thou", (
+            "main_clearance"
+        )),
+        ("new sender made no difference", "a new oil pressure sender or switch was fitted, and that made no difference", (
+            "new_sender"
+        )),
+        ("oil level ok", "the oil is between the marks", "level_correct"),
+        ("relief opens at 45 psi", "opening pressure of the relief valve, on the bench: 45 psi", (
+            "relief_opens_at"
+        )),
         ("filter bypass opens at 12 psi", "filter bypass opens at: 12 psi", None),
     ],
 )  # fmt: skip

@@ -60,7 +60,7 @@ TWO_IN_ONE = {"front and rear main seals": ("front seal", "rear main seal")}
 ONLY_WHERE = {
     "coolant": WATER_COOLED,
     "tensioner seals": CHAIN_TENSIONERS,
-    "new pickup where the tube is pressed in": PRESSED_PICKUP,
+    "new pickup, if its tube is pressed in": PRESSED_PICKUP,
     "new tray nuts or locks": WINDAGE_TRAY,
     "intake or valley gasket set": VEE_ENGINE,
     "coolant, if it runs through the manifold": VEE_ENGINE,

@@ -141,7 +141,7 @@ _TYPICAL = (
         minutes_on_stand=10,
         source=JUDGEMENT,
         destroys="the position of valve and debris: the first removal loses it",
-        keep="photograph the valve where it stands; note which way it moved",
+        keep="photograph the valve in place; note which way it moved",
         cautions=(Caution.SPRING, Caution.EYES, Caution.HOT),
         ready=(
             "new seal washer for the relief cap",
@@ -202,7 +202,7 @@ _TYPICAL = (
         destroys="the press fit of the tube: renew one that was pressed in",
         keep="photograph the screen; bag what is on it",
         ready=(
-            "new pickup where the tube is pressed in",
+            "new pickup, if its tube is pressed in",
             "new suction ring or gasket",
             "labelled bags",
         ),
@@ -219,7 +219,7 @@ _TYPICAL = (
         keep="keep and follow up the gasket; note how tight each bolt was",
         cautions=(Caution.ASBESTOS,),
         ready=(
-            "pump mount gasket or ring where one is fitted",
+            "pump mount gasket or ring, if one is fitted",
             "new pump bolts, if the manual says single-use",
             "clean oil",
         ),
@@ -254,7 +254,7 @@ _TYPICAL = (
         destroys="the oil film that shows it was primed, the order of the teeth",
         keep="look for the oil film; mark the meshing teeth",
         ready=(
-            "pump cover gasket of the right thickness, where one is fitted",
+            "pump cover gasket of the right thickness, if one is fitted",
             "labelled bags",
             "white tray",
             "clean oil",
@@ -269,7 +269,7 @@ _TYPICAL = (
         minutes_on_stand=10,
         source=JUDGEMENT,
         destroys="the position of valve and debris: the first removal loses it",
-        keep="photograph the valve where it stands",
+        keep="photograph the valve in place",
         cautions=(Caution.SPRING, Caution.EYES),
         ready=("new relief pin, plug or seal washer", "cloth", "labelled bag"),
         tools=("pin punch", "deep socket", "magnet"),

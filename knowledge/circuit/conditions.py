@@ -158,7 +158,7 @@ DELIVERY_REDUCED = Condition(
 RELIEF_HELD_OPEN = Condition(
     id="relief_held_open",
     station=S.RELIEF,
-    says="something lies under the relief valve and holds it off its seat",
+    says="debris under the relief valve holds it off its seat",
     mechanism=(
         "a particle from a build, from the oil or from a worn part; it can move, so the fault "
         "comes and goes"

@@ -66,7 +66,7 @@ METAL_IN_SCREEN = Finding(
 FINE_DUST_ONLY = Finding(
     id="fine_dust_only",
     station=Station.BEARINGS,
-    says="only fine grey dust lies in the filter, no flakes",
+    says="there is only fine grey dust in the filter, no flakes",
     asks="Only a little fine grey dust in the filter, no flakes?",
     source=sources.CUT_FILTER_ANALYSIS_2026,
     denies="there is more than fine dust",
@@ -224,7 +224,7 @@ LOOK_FOR_PIECES_IN_THE_PUMP = Inspection(
     says="look for pieces of bearing between the pump's gears",
     steps=(
         "photograph the pump open, before you wipe",
-        "pick out what lies in the pockets, sort it by magnet and colour",
+        "pick out the pieces in the pockets, sort it by magnet and colour",
     ),
     minutes=5,
     access=Access.PUMP_COVER_OFF,
@@ -256,7 +256,7 @@ METAL_THROUGHOUT = Finding(
 CRANK_TRAP_METAL = Finding(
     id="crank_trap_metal",
     station=Station.BEARINGS,
-    says="metal or grit lies in the crank's sludge traps",
+    says="there is metal or grit in the crank's sludge traps",
     asks="Metal or grit in the crank's drillings or sludge traps?",
     source=COMMON_PRACTICE,
     denies="the crank's drillings are free of metal",

@@ -135,7 +135,7 @@ RELIEF_OUTSIDE = feature(
 PLASTIC_TIMING_GEAR = feature(
     id="plastic_timing_gear",
     says="plastic- or fibre-toothed timing gear",
-    asks="Has this engine family plastic or fibre teeth on a timing gear?",
+    asks="Does this engine family have plastic or fibre teeth on a timing gear?",
 )
 PRESSED_PICKUP = feature(
     id="pressed_pickup",

@@ -22,7 +22,8 @@ COOLANT_LEAK_CURED = Task(
     how=(
         "cooling system at the cap's pressure, cold: look up from below for the drip",
         (
-            "test the oil cooler by itself: air under water; it leaks oil out when running, water in "
+            "test the oil cooler by itself: air under water; it leaks oil out when running, water "
+            "in "
             "at rest"
         ),
         "head gasket, core plugs inside, liners and their rings, cracks in head and block",
@@ -77,7 +78,7 @@ COOLANT_FLUSHED_OUT = Task(
 OIL_CHANGED_TWICE = Task(
     id="oil_changed_twice",
     phase=Phase.CLEANING,
-    says="second oil and filter change after coolant planned, its filter to be cut",
+    says="second oil and filter change planned after coolant, its filter to be cut open",
     how=(
         "the first fill is a rinse: change it with its filter after the first warm run",
         "second filter cut at about 50 hours, or a sample sent: no glycol, no metal",

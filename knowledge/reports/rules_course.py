@@ -49,7 +49,7 @@ def heard(shows: Shows, *during: Circumstance, only: bool = False) -> Behaviour:
     ],
 )
 def whether_it_passes(known: Known) -> Conclusions:
-    """Good pressure that comes back by itself, or a loss that stays."""
+    """Good pressure comes back by itself, or the loss stays."""
     every = [b for b in shown(known, *WRONG) if b.shows not in (Shows.SLOW, Shows.HIGH)]
     if any(passes(b) and b.since is not Since.FIRST_START for b in every):
         yield is_present(course.LOSS_IS_PASSING, PLAIN)
@@ -157,7 +157,7 @@ def what_is_heard(known: Known) -> Conclusions:
     ],
 )
 def heard_while_the_pressure_is_gone(known: Known) -> Conclusions:
-    """A noise that comes with the loss and stops as the pressure returns."""
+    """A noise comes with the loss and stops as the pressure returns."""
     if any(b.with_pressure for b in shown(known, *NOISES)):
         yield is_present(course.NOISE_WITH_PRESSURE_LOSS, PLAIN)
 

@@ -121,7 +121,7 @@ def what_a_trusted_gauge_shows(known: Known) -> Conclusions:
     ],
 )
 def lamp_and_gauge_apart(known: Known) -> Conclusions:
-    """A lamp that stays out with a low gauge, or burns with a good one."""
+    """The lamp stays out with a low gauge, or burns with a good one."""
     normal = {b.gauge for b in shown(known, Shows.NORMAL) if not b.during}
     wrong = {"lamp" if b.shows is Shows.LAMP else b.gauge for b in losses(known)}
     if ("lamp" in normal and "panel" in wrong) or ("panel" in normal and "lamp" in wrong):

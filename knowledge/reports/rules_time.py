@@ -113,7 +113,7 @@ def lost_at_an_unknown_speed(known: Known) -> Conclusions:
     ],
 )
 def later_in_a_run(known: Known) -> Conclusions:
-    """Right at first and low later in the run: with heat, with speed, or neither stated."""
+    """Right at first and low later in the run, with heat, with speed, or for no stated reason."""
     for b in shown(known, *LOSSES, Shows.UNSTEADY):
         late = bool(b.during & LATE)
         if C.AFTER_REST in b.never and b.during & (FAST | LATE):

@@ -68,7 +68,7 @@ def cure_links(kind: TrialKind) -> LinkGroup:
     return LinkGroup(
         id=f"cured_by_{kind.id}",
         station=kind.station,
-        says=f"It cures: {kind.says}.",
+        says=f"Causes cured if {kind.says}.",
         note="If it had no effect, these causes are less likely and no others.",
         links=tuple(Link(cause, kind.cured, *how) for cause, how in kind.cures.items()),
         matches=[example(kind.cured)],

@@ -49,8 +49,8 @@ NEW_BEARINGS = trial(
 NEW_MAIN_BEARINGS = trial(
     id="new_main_bearings",
     station=Station.BEARINGS,
-    says="new main bearings were fitted, the rods left as they were",
-    asks="New main bearings fitted, rods left as they were? If so, what did it do?",
+    says="new main bearings were fitted, but not new rod bearings",
+    asks="New main bearings fitted, but not new rod bearings? If so, what did it do?",
     cures={
         causes.BEARING_WEAR_MAINS: (MOSTLY, COMMON_PRACTICE),
         causes.BEARING_WIPED: (SOMETIMES, JUDGEMENT),
@@ -67,8 +67,8 @@ NEW_MAIN_BEARINGS = trial(
 NEW_ROD_BEARINGS = trial(
     id="new_rod_bearings",
     station=Station.BEARINGS,
-    says="new rod bearings were fitted, the mains left as they were",
-    asks="New rod bearings fitted, mains left as they were? If so, what did it do?",
+    says="new rod bearings were fitted, but not new main bearings",
+    asks="New rod bearings fitted, but not new main bearings? If so, what did it do?",
     cures={
         causes.BEARING_WEAR_RODS: (MOSTLY, COMMON_PRACTICE),
         causes.BEARING_WIPED: (SOMETIMES, JUDGEMENT),

@@ -137,10 +137,10 @@ COUNT_PLUGS_AT_THE_REAR = Inspection(
 GALLERY_PLUG_LIES_IN_SUMP = Finding(
     id="gallery_plug_lies_in_sump",
     station=Station.DELIVERY,
-    says="a gallery plug or cup lies in the sump or timing case",
+    says="there is a gallery plug or cup in the sump or timing case",
     asks="Small plug or cup found loose in the sump or timing case?",
     source=COMMON_PRACTICE,
-    denies="no plug lies in the sump",
+    denies="there is no plug in the sump",
     stage=Stage.OPENED,
     normal="nothing there",
     background=VERY_RARE,
@@ -222,7 +222,8 @@ PRIME_AND_WATCH_THE_VALLEY = Inspection(
     steps=(
         "turn the pump with its drill the way the distributor turns, or use a pressure tank",
         (
-            "with a drill: fit a sleeve or old body if the distributor closes a gallery, or it reads "
+            "with a drill: fit a sleeve or old body if the distributor closes a gallery, or it "
+            "reads "
             "low"
         ),
         "look for streams at plugs, lifter bores, cam bearings and the distributor bore",

@@ -193,14 +193,14 @@ VISCOSITY_TOO_LOW = Cause(
     id="viscosity_too_low",
     station=Station.OIL,
     says="oil of too thin a grade, or a multigrade sheared thin",
-    mechanism="thin oil slips through every clearance: near normal cold, low hot at all speeds",
+    mechanism="thin oil leaks through every clearance: near normal cold, low hot at all speeds",
     rate=Rate.COMMON,
     shifts=Shifts(
         high_mileage=UP, freshly_rebuilt=UP, oil_just_changed=STRONG_UP, raced_or_heeled=UP
     ),
     remedy="change to the grade the maker gives for this climate",
     source=sources.ARMY_TM_347_CHART_1973,
-    follows="thin films and faster wear",
+    follows="thin oil films and faster wear",
     also=(
         "wrong oil",
         "oil too thin",

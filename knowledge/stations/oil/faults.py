@@ -106,7 +106,7 @@ WATER_IN_THE_OIL = Fault(
 SLUDGE_IN_THE_ENGINE = Fault(
     id="sludge_in_the_engine",
     station=Station.OIL,
-    says="sludge lies in the engine",
+    says="there is sludge in the engine",
     proofs=(findings.SLUDGE_SEEN,),
     origins=(
         causes_condition.OIL_DEGRADED,

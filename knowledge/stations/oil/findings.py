@@ -23,7 +23,7 @@ WET_SUMPS = Finding(
 DIPSTICK_LOW = Finding(
     id="dipstick_low",
     station=Station.OIL,
-    says="the oil stands below the add mark",
+    says="the oil is below the add mark",
     asks="Level ground, ten minutes after stopping: oil below the add mark?",
     source=sources.MARINE_SERVICE_MANUAL_1999,
     denies="the oil is not below the add mark",
@@ -55,10 +55,10 @@ DIPSTICK_DRY = Finding(
 LEVEL_CORRECT = Finding(
     id="level_correct",
     station=Station.OIL,
-    says="the oil stands between the marks",
+    says="the oil is between the marks",
     asks="Level ground, ten minutes after stopping: oil between the marks?",
     source=sources.MARINE_SERVICE_MANUAL_1999,
-    denies="the oil does not stand between the marks",
+    denies="the oil is not between the marks",
     stage=Stage.OUTSIDE,
     normal="between the marks",
     why="a level that was read properly and is right rules out low oil",
@@ -68,7 +68,7 @@ LEVEL_CORRECT = Finding(
 LEVEL_SLIGHTLY_HIGH = Finding(
     id="level_slightly_high",
     station=Station.OIL,
-    says="the oil stands a little above the full mark",
+    says="the oil is a little above the full mark",
     asks="Oil just a little above the full mark?",
     source=idea_from(sources.MARINE_SERVICE_MANUAL_1999),
     denies="the oil is not a little above the full mark",
@@ -80,7 +80,7 @@ LEVEL_SLIGHTLY_HIGH = Finding(
 LEVEL_HIGH = Finding(
     id="level_high",
     station=Station.OIL,
-    says="the oil stands well above the full mark",
+    says="the oil is well above the full mark",
     asks="Oil well above the full mark, by a finger's width or more?",
     source=sources.MARINE_SERVICE_MANUAL_1999,
     denies="the oil is not well above the full mark",
@@ -259,7 +259,8 @@ READ_THE_STICK = Inspection(
         "dry sump: read the tank instead, hot, straight after running",
         "pull, wipe, push fully home, pull again and read both sides; photograph the stick",
         (
-            "look in a bright light for milk, glitter and grit; rub it between the fingers, wearing "
+            "look in a bright light for milk, glitter and grit; rub it between the fingers, "
+            "wearing "
             "gloves"
         ),
         "smell stick and filler for fuel, burnt oil and coolant; look under the filler cap",

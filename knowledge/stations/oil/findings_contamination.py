@@ -50,7 +50,7 @@ COOLANT_LEVEL_FALLING = Finding(
 OIL_FILM_IN_COOLANT = Finding(
     id="oil_film_in_coolant",
     station=Station.OIL,
-    says="an oil film stands on the coolant",
+    says="there is an oil film on the coolant",
     asks="Cold, cap off: an oil film or brown foam on the coolant?",
     source=sources.ARMY_TM_272_TABLE,
     denies="no oil on the coolant",
@@ -112,11 +112,12 @@ CROSS_CHECK_COOLANT = Inspection(
     steps=(
         "cold only: never open a hot system",
         (
-            "look for oil film in the header tank and cream under the filler cap; compare the level "
+            "look for oil film in the header tank and cream under the filler cap; compare the "
+            "level "
             "with the last note"
         ),
         "pump the cooling system up to the cap's figure; watch it for ten minutes",
-        "only if no stop alarm stands: start it and look at the exhaust once warm",
+        "only if there is no stop alarm: start it and look at the exhaust once warm",
     ),
     minutes=25,
     access=Access.OUTSIDE,

@@ -27,7 +27,8 @@ DRAIN_THROUGH_A_CLOTH = Inspection(
     steps=(
         "rested engine: open the plug slowly and see whether water comes first",
         (
-            "catch it all in a clean tray through a cloth; shine a light on the oil for glitter and "
+            "catch it all in a clean tray through a cloth; shine a light on the oil for glitter "
+            "and "
             "milk"
         ),
         "keep the first and the last half litre (pint); bag and label what the cloth holds",
@@ -113,7 +114,7 @@ STICK_MARKS_WRONG = Finding(
 FILL_BY_MEASURE = Inspection(
     id="fill_by_measure",
     station=Station.OIL,
-    says="fill a measured quantity and see where the stick stands",
+    says="fill a measured quantity and see where the stick reads",
     steps=(
         "sump empty, engine level: pour in the maker's quantity with a measuring jug",
         "wait ten minutes, read the stick, file or scribe the true mark",

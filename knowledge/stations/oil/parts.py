@@ -26,7 +26,7 @@ LIFT_PUMP_KIT = Part(
 )
 FLOAT_VALVE = Part(
     id="float_valve",
-    says="carburettor float valve and seat, where it has a carburettor",
+    says="carburettor float valve and seat, if it has a carburettor",
     quantity="1 per carburettor",
     source=COMMON_PRACTICE,
     measure_first="seat size and thread, float height",

@@ -37,7 +37,7 @@ OIL_PUMP = Part(
 )
 PUMP_COVER = Part(
     id="pump_cover",
-    says="flat pump cover, where it cannot be lapped",
+    says="flat pump cover, if the old one cannot be lapped",
     quantity="1",
     source=idea_from(sources.PUMP_INSPECTION_2006),
     measure_first="depth of the groove, gear end clearance with it, thickness, screw spacing",
@@ -53,7 +53,7 @@ PUMP_COVER_SCREWS = Part(
 )
 PUMP_COVER_GASKET = Part(
     id="pump_cover_gasket",
-    says="pump cover gasket of the right thickness, where one is fitted",
+    says="pump cover gasket of the right thickness, if one is fitted",
     quantity="1",
     source=COMMON_PRACTICE,
     measure_first="thickness of the old one: it sets the end clearance of the gears",
@@ -67,7 +67,7 @@ PUMP_COVER_GASKET = Part(
 )
 PUMP_MOUNT_GASKET = Part(
     id="pump_mount_gasket",
-    says="pump mount gasket or ring where one is fitted",
+    says="pump mount gasket or ring, if one is fitted",
     quantity="1, and 1 to spare",
     source=idea_from(sources.OVERHAUL_MANUAL_5_101),
     measure_first=(
@@ -163,7 +163,7 @@ PUMP_CHAIN = Part(
 )
 STANDARD_RELIEF_SPRING = Part(
     id="standard_relief_spring",
-    says="relief spring of the maker's standard rate, where a stiff one was fitted",
+    says="relief spring of the maker's standard rate, if a stiff one was fitted",
     quantity="1",
     source=idea_from(sources.ENGINE_BUILDER_2010),
     measure_first="free length, wire and coils of the spring that is in it",

@@ -34,7 +34,7 @@ HIGH_FROM_FIRST_START = Finding(
 DEBRIS_ON_RELIEF_SEAT = Finding(
     id="debris_on_relief_seat",
     station=Station.RELIEF,
-    says="debris lies on the relief seat or under the ball or plunger",
+    says="there is debris on the relief seat or under the ball or plunger",
     asks="Relief valve out: a chip, sliver, sealer or carbon on the seat or under the ball?",
     source=COMMON_PRACTICE,
     denies="the relief seat was clean",
@@ -100,7 +100,10 @@ RELIEF_PART_ABSENT = Finding(
 RELIEF_FOUND_STUCK = Finding(
     id="relief_found_stuck",
     station=Station.RELIEF,
-    says="the relief valve was found stuck, or gripped by a warped cover (where it stood is not known)",
+    says=(
+        "the relief valve was found stuck, or gripped by a warped cover (where it stood is "
+        "not known)"
+    ),
     asks="Relief valve stuck or gripped in its bore, in any position?",
     source=idea_from(sources.PRESSURIZED_BLACK_GOLD),
     denies="the relief valve was not stuck",
@@ -138,7 +141,7 @@ PULL_THE_RELIEF_VALVE = Inspection(
     tools=("deep socket", "magnet", "camera", "white tray", "bags"),
     cautions=(Caution.SPRING, Caution.EYES, Caution.HOT),
     destroys="the position of plunger and debris: the first removal loses it",
-    keep="photograph the valve where it stands; note which way it moved",
+    keep="photograph the valve in place; note which way it moved",
     also=("check relief valve", "pressure relief", "bypass spring"),
 )
 

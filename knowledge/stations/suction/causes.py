@@ -119,7 +119,7 @@ MESH_THAT_STOPS_NOTHING = LinkGroup(
 PICKUP_TUBE_LOOSE = Cause(
     id="pickup_tube_loose",
     station=Station.SUCTION,
-    says="oil pickup tube loose, bolts slack or bracket broken",
+    says="oil pickup tube or its bolts loose, or bracket broken",
     mechanism=(
         "air is drawn in above the oil: unsteady at all speeds, worse with revs, slow to build; "
         "if the tube drops off, all pressure is gone at once"

@@ -31,8 +31,8 @@ PICKUP_TUBE_ROCKS = Finding(
 PICKUP_FIXING_LOOSE = Finding(
     id="pickup_fixing_loose",
     station=Station.SUCTION,
-    says="the pickup's bolts are slack or missing, or its bracket is broken",
-    asks="Pickup bolts slack or missing, or bracket broken?",
+    says="the pickup's bolts are loose or missing, or its bracket is broken",
+    asks="Pickup bolts loose or missing, or bracket broken?",
     source=sources.CROSSOVER_V6_MANUAL_2007,
     denies="bolts and bracket of the pickup are sound",
     stage=Stage.OPENED,
@@ -198,10 +198,10 @@ TRAY_BROKEN_OR_MISSING = Finding(
 OIL_LINE_AT_CRANK = Finding(
     id="oil_line_at_crank",
     station=Station.SUCTION,
-    says="the oil line ring reaches the path of crank or rods",
+    says="the ring left by the oil reaches the path of crank or rods",
     asks="Does the ring the oil left reach the path of crank or rods?",
     source=COMMON_PRACTICE,
-    denies="the oil line stays below the crank's path",
+    denies="the ring left by the oil stays below the crank's path",
     stage=Stage.OPENED,
     normal="well below the crank's path",
     background=RARE,
@@ -213,7 +213,7 @@ LOOK_AT_THE_TRAY = Inspection(
     says="windage tray: cracks, rub marks, oil line",
     steps=(
         "photograph the tray in place before you touch its nuts",
-        "look for cracks at the fixings, bright rubs and cuts, and slack nuts",
+        "look for cracks at the fixings, bright rubs and cuts, and loose nuts",
         "find the ring the oil left and compare it with the crank's path",
     ),
     minutes=10,
@@ -336,7 +336,8 @@ BUBBLE_TEST_THE_SUCTION = Inspection(
     steps=(
         "look at the O-ring or gasket first: cut, flat, doubled, missing?",
         "plug the pump end, put tube and joint under solvent in a tray",
-        "2 to 3 psi (0.2 bar) from a hand pump, no more; watch for bubbles at joint, braze and tube",
+        "2 to 3 psi (0.2 bar) from a hand pump, no more; watch for bubbles at joint, braze and "
+        "tube",
     ),
     minutes=20,
     access=Access.PICKUP_OFF,

@@ -20,7 +20,7 @@ _RENEWED_FOR = (
 )
 PRESSED_NEW_PICKUP = Part(
     id="pressed_new_pickup",
-    says="new pickup where the tube is pressed in",
+    says="new pickup, if its tube is pressed in",
     quantity="1",
     source=sources.TRUCK_SERVICE_1994,
     measure_first="tube diameter and the pump's bore; depth of the screen below the pump face; the "
@@ -78,7 +78,7 @@ PICKUP_FLOAT = Part(
 )
 PICKUP_BRACKET = Part(
     id="pickup_bracket",
-    says="pickup bolt with its lock, and the bracket where it is cracked",
+    says="pickup bolt with its lock, and the bracket if cracked",
     quantity="1 set",
     source=COMMON_PRACTICE,
     measure_first="thread, length under the head, where the bracket is held",
@@ -105,7 +105,7 @@ SUCTION_RING = Part(
 )
 SUCTION_FELT = Part(
     id="suction_felt",
-    says="felt seal of the pickup pipe, where it has one",
+    says="felt seal of the pickup pipe, if it has one",
     quantity="1",
     source=sources.DIARY_FELT_SEAL,
     measure_first="tube diameter and the space for the felt",
