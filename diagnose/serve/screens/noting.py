@@ -40,6 +40,7 @@ WHEN = (
     When("hot_3000", "Hot, about 3000 rpm", "3000 rpm hot", "45"),
     When("cold_start", "Cold, just started", "fast idle cold", "60"),
 )
+RECENT = 6  #: entries that are shown without a tap
 OWN = "own"  #: the field for a speed and temperature of one's own
 
 
@@ -117,6 +118,7 @@ def _note(
         faults=faults,
         new=[e for e in lines if since is not None and e.number >= since],
         lines=lines,
+        recent=RECENT,
         choices=choices,
         typed=typed_in(asked),
         meanwhile=meanwhile,

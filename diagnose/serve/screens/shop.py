@@ -15,4 +15,5 @@ def show(site: Site, asked: Asked) -> Answer:
     book = the_book()
     shop = read_shop(site.folder.root, book)
     document = history_document(shop, learned_from(shop.counted(), book), book)
-    return screen("shop.html", asked, shop=document)
+    titles = {line.file: line.title for line in site.folder.lines()}
+    return screen("shop.html", asked, shop=document, titles=titles)
