@@ -13,7 +13,7 @@ from diagnose.diagnosis import Diagnosis
 from diagnose.entry.requests import each_id
 from diagnose.errors import UsageError, nearest, plain
 from diagnose.planning.choosing import SURE
-from diagnose.signoff.closing import obstacles
+from diagnose.signoff.closing import open_points
 from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.units import TIME, UnitError, parse
@@ -53,9 +53,9 @@ def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
             f"already closed, entry {number}; to close it again, give a reason{to(Way.REASON)}"
         )
     causes = confirmed_causes(given.causes, answer)
-    against = obstacles(answer, SURE)
+    against = open_points(answer, SURE)
     if against and not reasoned:
-        lines = "\n".join(f"- {a}" for a in against)
+        lines = "\n".join(f"- {a.said}" for a in against)
         raise UsageError(
             f"not closed; still open:\n{lines}\nsee to it, or say why it may stay so{to(Way.REASON)}"
         )
@@ -71,7 +71,9 @@ def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
             "remedy": given.remedy or "; ".join(book.causes[c].remedy for c in causes),
             "minutes": given.minutes or None,
             "planned": _planned_minutes(case, book),
-            "reason": "; ".join((given.reason, *against)) if against else given.reason or None,
+            "reason": "; ".join((given.reason, *(a.says for a in against)))
+            if against
+            else given.reason or None,
             "comeback": given.comeback_of or None,
         },
     )

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from diagnose.diagnosis import Diagnosis
 from diagnose.errors import UsageError
 from diagnose.signoff.judging import Verdict
@@ -12,32 +14,49 @@ from diagnose.ways import Way, to
 MOST_NAMED = 4
 
 
+@dataclass(frozen=True, slots=True)
+class Obstacle:
+    """Why a job should not be closed quietly, and where more is said of it."""
+
+    says: str
+    see: Way | None = None
+
+    @property
+    def said(self) -> str:
+        """In one line, with where to look."""
+        return f"{self.says} ({to(self.see)})" if self.see else self.says
+
+
 def obstacles(answer: Diagnosis, until: float) -> tuple[str, ...]:
     """Why the job should not be closed quietly, each in one line."""
+    return tuple(each.said for each in open_points(answer, until))
+
+
+def open_points(answer: Diagnosis, until: float) -> tuple[Obstacle, ...]:
+    """Why the job should not be closed quietly."""
     ends = loose_ends(answer, until)
     found = []
     if not ends.confirmed:
         top = answer.ranking[0]
-        found.append(
-            f"no cause is confirmed: {top.cause.says} leads with {100 * top.probability:.0f} %"
-            + ("" if top.probability < until else ", but nobody has seen it on the engine")
-        )
+        seen = "" if top.probability < until else ", but nobody has seen it on the engine"
+        leads = f"{top.cause.says} leads with {100 * top.probability:.0f} %"
+        found.append(Obstacle(f"no cause is confirmed: {leads}{seen}"))
     if ends.pressure_closed is False:
-        found.append(f"some of the missing pressure is not explained ({to(Way.BUDGET)})")
+        found.append(Obstacle("some of the missing pressure is not explained", Way.BUDGET))
     if ends.open_tasks:
-        found.append(
-            "debris or damage not followed up: " + _some([d.task.id for d in ends.open_tasks])
-        )
+        named = _some([d.task.id for d in ends.open_tasks])
+        found.append(Obstacle(f"debris or damage not followed up: {named}"))
     sheet = Signoff(answer, until)
     held = [i.task.id for i in sheet.blocking if i.task not in {d.task for d in ends.open_tasks}]
     if held:
-        found.append("sign-off not finished: " + _some(held))
+        found.append(Obstacle(f"sign-off not finished: {_some(held)}"))
     failed = [i.task.id for i in sheet.items if i.judged.verdict is Verdict.FAILED]
     failed = [id_ for id_ in failed if id_ not in held]
     if failed:
-        found.append("sign-off failed: " + _some(failed))
+        found.append(Obstacle(f"sign-off failed: {_some(failed)}"))
     if _falls_short(answer):
-        found.append(f"the first start read less than was predicted ({to(Way.FIRST_START)})")
+        less = "the first start read less than was predicted"
+        found.append(Obstacle(less, Way.FIRST_START))
     return tuple(found)
 
 
