@@ -5,12 +5,9 @@ from __future__ import annotations
 import os
 import random
 import signal
-import subprocess
-import sys
 import threading
 import time
 from collections.abc import Iterator
-from contextlib import contextmanager
 from dataclasses import dataclass, field
 from http.client import HTTPException
 from itertools import count
@@ -22,10 +19,9 @@ from diagnose.case.loading import load
 from diagnose.case.photos import photos_of
 from diagnose.serve.pictures import cleaned
 from knowledge.book import the_book
-from tests.support.command_line import environment
 from tests.support.examples import examples
 from tests.support.pictures import jpeg
-from tests.support.serving import free_port, wire
+from tests.support.serving import killed_at_last, wire
 from tests.support.web import HOST, Browser
 
 WRITERS = 4
@@ -58,20 +54,6 @@ class Saved:
             return  # the server was killed
 
 
-@contextmanager
-def _server(folder: Path) -> Iterator[tuple[subprocess.Popen[str], int]]:
-    port = free_port()
-    words = [sys.executable, "-m", "diagnose", "serve", str(folder), "--port", str(port)]
-    server = subprocess.Popen(words, env=environment(), stderr=subprocess.PIPE, text=True)
-    assert server.stderr is not None
-    try:
-        server.stderr.readline()
-        yield server, port
-    finally:
-        server.kill()
-        server.wait()
-
-
 @pytest.mark.long
 def test_killed_at_any_moment_nothing_acknowledged_is_lost(tmp_path: Path) -> None:
     """Four writers send all the time; the kill comes in the middle of what they do."""
@@ -80,7 +62,7 @@ def test_killed_at_any_moment_nothing_acknowledged_is_lost(tmp_path: Path) -> No
     saved, dice, counts = Saved(), random.Random(5), []
     for _ in range(examples(20)):
         before, stop = len(saved.places), threading.Event()
-        with _server(tmp_path) as (server, port):
+        with killed_at_last(tmp_path) as (server, port):
             writers = [
                 threading.Thread(target=saved.write, args=(port, stop)) for _ in range(WRITERS)
             ]

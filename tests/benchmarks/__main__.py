@@ -1,7 +1,7 @@
 """``python -m tests.benchmarks [runs] [--few] [part ...]``: one table of ratios.
 
 ``--few`` ends in under two minutes; all of it, with its ten thousand cases, takes about half an hour.
-Parts: commands, inference, chaining, circuit, growth. A ratio named *time* or *memory* is ours over the
+Parts: commands, serving, inference, chaining, circuit, growth. A ratio named *time* or *memory* is ours over the
 peer's; any other says how many times faster we are.
 """
 
@@ -12,7 +12,7 @@ from importlib import import_module
 
 from tests.benchmarks.table import HEAD, line
 
-PARTS = ("commands", "growth", "circuit", "chaining", "inference")
+PARTS = ("commands", "serving", "growth", "circuit", "chaining", "inference")
 RUNS = 5
 
 

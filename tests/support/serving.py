@@ -66,6 +66,21 @@ def serving(
             process.kill()
 
 
+@contextlib.contextmanager
+def killed_at_last(folder: Path) -> Iterator[tuple[subprocess.Popen[str], int]]:
+    """Serve a folder; the process and its port. It is killed in the end."""
+    port = free_port()
+    words = [sys.executable, "-m", "diagnose", "serve", str(folder), "--port", str(port)]
+    process = subprocess.Popen(words, env=environment(), stderr=subprocess.PIPE, text=True)
+    assert process.stderr is not None
+    try:
+        process.stderr.readline()  # from then on it listens
+        yield process, port
+    finally:
+        process.kill()
+        process.wait()
+
+
 def wire(port: int) -> ASGIApp:
     """What asks a server of this machine over the network, for a ``Browser`` to call.
 

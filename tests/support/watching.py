@@ -51,8 +51,13 @@ class Seen:
             where.add(os.path.abspath(os.fsdecode(path)))
 
     def outside(self, folder: Path) -> list[str]:
-        """Everything done outside a folder, but for reading the program and its libraries."""
-        found = [f"changed {p}" for p in self.changed if not _within(p, str(folder))]
+        """Everything done outside a folder, but for loading the program and its libraries."""
+        found = [
+            f"changed {p}"
+            for p in self.changed
+            if not _within(p, str(folder))
+            and not ("/__pycache__" in p and any(_within(p, own) for own in _own()))
+        ]
         found += [
             f"read {p}"
             for p in self.read

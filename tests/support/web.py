@@ -7,6 +7,7 @@ import re
 import shutil
 from collections.abc import Iterable, Iterator, Mapping, MutableMapping
 from dataclasses import dataclass, field
+from html import unescape
 from html.parser import HTMLParser
 from http.cookies import SimpleCookie
 from pathlib import Path
@@ -23,6 +24,7 @@ from tests.support.complaints import CASES
 HOST = "localhost:8470"
 BOUNDARY = "part-of-a-form"
 _FORM = re.compile(r"<form\b.*?</form>", re.S)
+_LINK = re.compile(r'<a\b[^>]*\bhref="([^"#]+)')
 Fields = Mapping[str, str | Iterable[str]]
 
 
@@ -46,6 +48,10 @@ class Page:
         reader = _Words()
         reader.feed(self.text)
         return " ".join("".join(reader.found).split())
+
+    def links(self) -> list[str]:
+        """Where its links lead."""
+        return [unescape(a) for a in _LINK.findall(self.text)]
 
     def form(self, action: str = "") -> Form:
         """The first form that is sent to an address with this ending. Raises LookupError."""
