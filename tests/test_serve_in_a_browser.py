@@ -1,84 +1,113 @@
-"""The web page in headless Chromium: a whole job by taps, with and without scripts, keys, paper.
+"""The web page in headless Chromium: whole jobs by taps and by keys, with and without scripts, paper.
 
-Skipped where the other browser tests are (``test_in_a_browser.py``).
+By default one job up to its first check; ``-m long`` has three jobs to their end, on three widths,
+without scripts and by keys alone. Skipped where the other browser tests are
+(``test_in_a_browser.py``).
 """
 
 from __future__ import annotations
 
 import os
+from dataclasses import asdict, dataclass
 from pathlib import Path
 from typing import Any
 
 import pytest
 
 from tests.support.browser import in_a_browser, needs_browser
+from tests.support.examples import one_in
+from tests.support.pictures import png
 from tests.support.serving import serving
+from tests.support.three_jobs import A, B, C, WholeJob
 from tests.support.web import jobs_in
 
 pytestmark = needs_browser
 
+PHONE, TABLET, DESK = 390, 768, 1280
+SCREENS = {
+    "jobs": "/", "new": "/new", "job": "/job/petrel.toml", "ask": "/job/dunlin.toml/ask",
+    "phases": "/job/dunlin.toml/signoff", "phase": "/job/dunlin.toml/signoff/2",
+    "stage": "/job/petrel.toml/teardown/1", "forecast": "/job/dunlin.toml/forecast?main_clearance=2.5",
+    "budget": "/job/dunlin.toml/budget", "survey": "/job/dunlin.toml/survey", "card": "/job/turnstone.toml/card", "figures": "/job/turnstone.toml/card/clearances", "name": "/job/petrel.toml/card",
+    "gate": "/job/petrel.toml/teardown/3", "step": "/job/petrel.toml/check/pull_the_relief_valve",
+    "album": "/job/petrel.toml/photos",
+    "readings": "/job/petrel.toml/readings", "why": "/job/dunlin.toml/why", "start": "/job/dunlin.toml/start",
+    "bearings": "/job/dunlin.toml/bearings", "missing": "/job/none.toml", "code": "/code", "shop": "/shop",
+}  # fmt: skip
+PAPERS = (
+    "/job/dunlin.toml", "/job/dunlin.toml/report", "/job/petrel.toml/teardown/sheet",
+    "/job/dunlin.toml/signoff/sheet", "/job/dunlin.toml/signoff/2",
+)  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Way:
+    """One job worked on in one way."""
+
+    job: WholeJob
+    width: int
+    scripts: bool = True
+    keys: bool = False
+    brief: bool = False
+
+    def __str__(self) -> str:
+        how = "keys" if self.keys else "taps"
+        end = ", to the first check" if self.brief else ""
+        return f"{self.job.name}, {self.width}, {how}{'' if self.scripts else ', no scripts'}{end}"
+
+
+WAYS = (
+    Way(A, PHONE, brief=True),
+    *(Way(job, PHONE) for job in (A, B, C)),
+    *(Way(job, PHONE, scripts=False) for job in (A, B, C)),
+    *(Way(job, PHONE, keys=True) for job in (A, B, C)),
+    *(Way(job, width) for job in (A, B, C) for width in (TABLET, DESK)),
+    *(Way(job, width, scripts=False) for job in (A, B, C) for width in (TABLET, DESK)),
+)
+
+
+@pytest.mark.parametrize("way", one_in(len(WAYS), WAYS), ids=str)
+def test_a_whole_job(way: Way, tmp_path: Path) -> None:
+    """From the story to the closed job; each screen looked at as it is reached."""
+    (tmp_path / "jobs").mkdir()
+    photo = tmp_path / "photo.png"
+    photo.write_bytes(png())
+    with serving(folder=tmp_path / "jobs") as base:
+        met = in_a_browser(
+            "job.mjs", _pictures(tmp_path), base=base, picture=str(photo), **asdict(way)
+        )
+    _sound(met)
+    assert met["saved"].startswith("Saved")
+    assert met["untilCheck"]["taps"] < 25
+    assert set(met["rings"]) <= {""}
+    assert bool(met["rings"]) == way.keys
+    if way.brief:
+        return
+    assert met["noted"].startswith("Saved")
+    assert "22 psi" in met["read"]
+    assert met.get("followed", True)
+    assert met["photos"] == 1
+    assert "Closed" in met["closed"]
+    assert len(met["screens"]) > 20
+
 
 @pytest.fixture(scope="module")
 def met(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Any]:
-    """What was met on the way."""
+    """Further screens on three widths, and sheets of paper."""
     folder = jobs_in(tmp_path_factory.mktemp("jobs"), "petrel", "dunlin", "gannet", "turnstone")
-    out = Path(os.environ.get("BROWSER_PICTURES") or tmp_path_factory.mktemp("pictures"))
+    out = _pictures(tmp_path_factory.mktemp("pictures"))
     with serving(folder=folder) as base:
-        return in_a_browser("job.mjs", out, base=base)
+        return in_a_browser("screens.mjs", out, base=base, screens=SCREENS, papers=PAPERS)
 
 
-def test_nothing_on_the_console_and_nothing_outside(met: dict[str, Any]) -> None:
-    """A missing page is the only thing a browser remarks on."""
-    assert met["outside"] == []
-    assert [line for line in met["console"] if "/job/none.toml" not in line] == []
+@pytest.mark.long
+def test_further_screens_light_and_dark(met: dict[str, Any]) -> None:
+    _sound(met)
+    assert set(met["screens"]) == set(SCREENS)
+    assert all(set(s["wide"]) == {"390", "768", "1280"} for s in met["screens"].values())
 
 
-def test_no_barrier_at_level_aa_on_any_screen(met: dict[str, Any]) -> None:
-    """axe-core's rules for WCAG 2.1, levels A and AA."""
-    assert {name: s["axe"] for name, s in met["screens"].items() if s["axe"]} == {}
-    assert len(met["screens"]) > 25
-    assert all(s.get("passed", 9) > 5 for s in met["screens"].values())
-
-
-def test_no_sideways_scroll(met: dict[str, Any]) -> None:
-    """A telephone, a tablet, a desk."""
-    for name, screen in met["screens"].items():
-        for wide, found in screen["wide"].items():
-            assert found <= int(wide), (name, wide)
-
-
-def test_everything_to_tap_is_large_enough(met: dict[str, Any]) -> None:
-    """At least 44 px on either side."""
-    assert {name: s["small"] for name, s in met["screens"].items() if s["small"]} == {}
-
-
-@pytest.mark.parametrize("job", ["taps", "without scripts"])
-def test_a_whole_job_by_taps(met: dict[str, Any], job: str) -> None:
-    """From the story to the closed job; few taps until the first check."""
-    found = met["jobs"][job]
-    assert found["saved"].startswith("Saved")
-    assert "over the limit" in found["verdict"]
-    assert "Closed" in found["closed"]
-    assert found["until_check"]["taps"] < 25
-
-
-def test_the_curve_follows_the_slider(met: dict[str, Any]) -> None:
-    assert met["jobs"]["taps"]["followed"].endswith("→ 2 thou")
-
-
-def test_keys_alone_are_enough(met: dict[str, Any]) -> None:
-    """Where one is can be seen."""
-    assert met["keyboard"] == [True, True, True]
-
-
-def test_paper(met: dict[str, Any]) -> None:
-    """Nothing wider than the sheet, no buttons on it."""
-    for path, found in met["paper"].items():
-        assert found["wide"] <= 720, path
-        assert found["pdf"] > 10_000, path
-        assert found["buttons"] == 0, path
-
-
+@pytest.mark.long
 def test_a_value_is_judged_as_it_is_typed(met: dict[str, Any]) -> None:
     """Where scripts run; without them it is judged when it is saved."""
     assert met["judged"]["with"].endswith(
@@ -87,6 +116,36 @@ def test_a_value_is_judged_as_it_is_typed(met: dict[str, Any]) -> None:
     assert met["judged"]["without"] == ""
 
 
+@pytest.mark.long
 def test_nothing_is_opened_before_it_is_recorded(met: dict[str, Any]) -> None:
     """The steps show once what must be recorded first is ticked, with and without scripts."""
     assert met["gate"] == {"with": [False, True], "without": [False, True]}
+
+
+@pytest.mark.long
+def test_paper(met: dict[str, Any]) -> None:
+    """Nothing wider than the sheet, no buttons on it."""
+    for path, found in met["paper"].items():
+        assert found["wide"] <= 720, path
+        assert found["pdf"] > 10_000, path
+        assert found["buttons"] == 0, path
+
+
+def _pictures(folder: Path) -> Path:
+    """Where pictures of the screens are kept."""
+    return Path(os.environ.get("BROWSER_PICTURES") or folder)
+
+
+def _sound(met: dict[str, Any]) -> None:
+    """Hold every screen that was reached to what each keeps to.
+
+    axe-core's rules for WCAG 2.1, levels A and AA; no sideways scroll; at least 44 px to tap; nothing
+    asked for outside; nothing on the console, where a browser remarks on a missing page only.
+    """
+    assert met["outside"] == []
+    assert [line for line in met["console"] if "/job/none.toml" not in line] == []
+    for name, screen in met["screens"].items():
+        assert screen["axe"] == [], name
+        assert screen.get("passed", 9) > 5, name
+        assert screen["small"] == [], name
+        assert all(found <= int(wide) for wide, found in screen["wide"].items()), name

@@ -57,7 +57,7 @@ def serving(
         found = _ADDRESS.search(line)
         assert found, line + process.stderr.read()
         yield found[0]
-        assert process.poll() is None, "it ended by itself"
+        assert process.poll() is None, f"it ended by itself: {process.returncode}"
     finally:
         process.send_signal(signal.SIGINT)
         try:

@@ -14,7 +14,7 @@ class WholeJob:
     name: str
     story: str
     facts: str
-    right: frozenset[str]
+    right: tuple[str, ...]
     found: str  #: what is written down in the end, in words
     cause: str  #: id of the cause it is closed with
 
@@ -36,7 +36,7 @@ A = WholeJob(
     + _finding(6, "just_worked_on", "absent")
     + '[[reading]]\nno = 7\nrpm = "700 rpm"\noil = "90 C"\npressure = "9 psi"\n'
     + '[[reading]]\nno = 8\nrpm = "2000 rpm"\noil = "90 C"\npressure = "38 psi"\n',
-    frozenset({"pull_the_relief_valve", "cut_the_filter_open", "sort_what_the_filter_held"}),
+    ("pull_the_relief_valve", "cut_the_filter_open", "sort_what_the_filter_held"),
     "metal under the relief ball",
     "relief_debris",
 )
@@ -48,7 +48,7 @@ B = WholeJob(
     + _finding(2, "in_a_vehicle")
     + _finding(3, "bearing_knock", "absent")
     + _finding(4, "just_worked_on", "absent"),
-    frozenset({"read_the_stick", "repeat_the_manoeuvre", "fill_over_the_mark"}),
+    ("read_the_stick", "repeat_the_manoeuvre", "fill_over_the_mark"),
     "oil level low",
     "oil_level_low",
 )
@@ -63,7 +63,7 @@ C = WholeJob(
     + _finding(4, "dipstick_low", "absent")
     + _finding(5, "bearing_knock", "absent")
     + '[[reading]]\nno = 6\nrpm = "700 rpm"\noil = "90 C"\npressure = "12 psi"\n',
-    frozenset({"fit_a_direct_gauge", "lay_plastic_thread", "measure_journals_and_seats"}),
+    ("fit_a_direct_gauge", "lay_plastic_thread", "measure_journals_and_seats"),
     "no 3 main 3.5 thou",
     "bearing_wrong_size",
 )
