@@ -9,7 +9,7 @@ trouble is real. Yes-or-no questions are answered as the owner of the job knows 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -17,7 +17,7 @@ from tempfile import TemporaryDirectory
 from diagnose.case.loading import load
 from diagnose.diagnosis import Diagnosis
 from diagnose.entry.interview import Interview
-from diagnose.entry.questions import Reply
+from diagnose.entry.questions import Reply, TextQuestion
 from diagnose.entry.recording import Input, record
 from diagnose.output.documents.review import review_document
 from knowledge.book import the_book
@@ -129,10 +129,9 @@ def by_commands(job: WholeJob, folder: Path, questions: bool) -> Count:
     if questions:
         typed("diagnose ask b.toml")
         owner, interview = _owner(job, folder), Interview.begin(path, the_book())
-        told = False
         while (question := interview.next_question()) is not None:
-            line = owner.answer(question) if told else job.story
-            told = True
+            asked_for = isinstance(question, TextQuestion)
+            line = job.story if asked_for else owner.answer(question)
             count.prompts += 1
             assert count.prompts < MOST_PROMPTS, question
             typed(line)
@@ -173,16 +172,14 @@ def _owner(job: WholeJob, folder: Path) -> Owner:
     return Owner(path, tells=False)
 
 
-def counts(job: WholeJob) -> list[Count]:
+def counts(job: WholeJob) -> Iterator[Count]:
     """Every way through a job."""
-    found = []
     for way in (on_the_page, by_commands):
         for questions in (False, True):
             with TemporaryDirectory() as place:
                 folder = Path(place) / "jobs"
                 folder.mkdir()
-                found.append(way(job, folder, questions))
-    return found
+                yield way(job, folder, questions)
 
 
 def line(count: Count) -> str:
