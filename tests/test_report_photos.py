@@ -132,7 +132,8 @@ def test_the_owner_sees_those_that_show_what_was_wrong() -> None:
 
 
 def test_every_step_fits_the_name_of_a_photo() -> None:
-    """The id of every check, so that no photo loses its step."""
-    for check in the_book().inspections:
-        assert PHOTO_NAME.fullmatch(f"001-{check}.jpg"), check
+    """The id of every check and task, so that no photo loses its step."""
+    for step in (*the_book().inspections, *the_book().tasks):
+        assert PHOTO_NAME.fullmatch(f"001-{step}.jpg"), step
+        assert step_title(step)
     assert album_of(Path("a/b.toml")) == Path("a/b.photos")

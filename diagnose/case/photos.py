@@ -7,7 +7,7 @@ import re
 from dataclasses import dataclass
 from pathlib import Path
 
-#: number, then the id of the check or place it was taken at, where it was taken at one
+#: number, then the id of the check, task or place it was taken at, where it was taken at one
 PHOTO_NAME = re.compile(r"(\d{3})(?:-([a-z0-9_]{1,60}))?\.(jpg|png)")
 
 

@@ -42,7 +42,7 @@ def photo_entries(case: Path | None) -> tuple[PhotoEntry, ...]:
 
 
 def title_of(photo: Photo) -> str:
-    """What a photo is of: the check or the place it was taken at; empty where there is none.
+    """What a photo is of: the check, task or place it was taken at; empty where there is none.
 
     >>> title_of(Photo("001.jpg", 1, ""))
     ''
@@ -51,10 +51,12 @@ def title_of(photo: Photo) -> str:
 
 
 def step_title(step: str) -> str:
-    """The title of a check or of the opening of a place by its id; empty where there is none."""
+    """The title of a check, a task or the opening of a place by its id; empty where there is none."""
     book = the_book()
     if step in book.inspections:
         says = book.inspections[step].says
+    elif step in book.tasks:
+        says = book.tasks[step].says
     else:
         says = next((o.says for o in OPENINGS.values() if o.access.value == step), "")
     return says[:1].upper() + says[1:]
