@@ -57,7 +57,7 @@ def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
     if against and not reasoned:
         lines = "\n".join(f"- {a.said}" for a in against)
         raise UsageError(
-            f"not closed; still open:\n{lines}\nsee to it, or say why it may stay so{to(Way.REASON)}"
+            f"not closed; still open:\n{lines}\ndo it, or give a reason to leave it{to(Way.REASON)}"
         )
     if not given.how.strip():
         raise UsageError(to(Way.HOW))

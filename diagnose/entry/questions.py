@@ -242,7 +242,7 @@ class TriedQuestion:
     @property
     def asks(self) -> str:
         """The question without its choices."""
-        return "Which of these has been tried against it?" + _left(self.left)
+        return "Which of these have been tried?" + _left(self.left)
 
     @property
     def says(self) -> tuple[str, ...]:

@@ -194,9 +194,9 @@ def _title(question: Question) -> str:
         case ChoiceQuestion():
             return question.menu.asks
         case CheckQuestion():
-            return f"Done already: {question.inspection.says}? Then what showed?"
+            return f"Done already: {question.inspection.says}? If so, what did it show?"
         case TriedQuestion():
-            return "Which of these has been tried against it?"
+            return "Which of these have been tried?"
     return question.asks
 
 

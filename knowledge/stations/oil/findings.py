@@ -191,7 +191,7 @@ OIL_THIN_ON_STICK = Finding(
     says="the oil runs off the stick like water beside new oil",
     asks="Beside new oil of the same grade and warmth: does it run off the stick like water?",
     source=idea_from(sources.LABORATORY_FUEL),
-    denies="the oil is no thinner than new oil as warm",
+    denies="the oil is no thinner than new oil of the same warmth",
     stage=Stage.OUTSIDE,
     normal="as new oil at the same warmth; a drop on paper does not spread wide",
     background=OCCASIONAL,
@@ -206,7 +206,7 @@ OIL_THICK_ON_STICK = Finding(
         "(molasses)?"
     ),
     source=idea_from(sources.MOTORCYCLE_MANUAL),
-    denies="the oil is no thicker than new oil as warm",
+    denies="the oil is no thicker than new oil of the same warmth",
     stage=Stage.OUTSIDE,
     normal="as new oil at the same warmth",
     background=RARE,

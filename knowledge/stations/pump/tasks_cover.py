@@ -54,7 +54,7 @@ COVER_JOINT_AS_MADE = Task(
     phase=Phase.PUMP,
     says="pump cover joint as made: metal to metal, or one gasket of its own",
     how=(
-        "look in the parts list whether there is a gasket, and how thick",
+        "check in the parts list whether there is a gasket, and how thick",
         "no home-made paper gasket under a cover that runs metal to metal; no bead of sealer",
     ),
     source=sources.DIESEL_CASE_NOTE,
