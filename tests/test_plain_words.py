@@ -2,7 +2,8 @@
 
 Before this list was first applied to the book: 9 sentences with a banned word; 8.5 words in the mean
 sentence, 15 in the longest but one in twenty, 28 in the longest; 12 % with a verb in the passive, a
-state as in "is worn" counted in.
+state as in "is worn" counted in. Of 200 sentences drawn at random 34 were such as no workshop manual
+would print; in a fresh draw after all were read and 3,300 rewritten, 2.
 """
 
 from __future__ import annotations
@@ -40,13 +41,19 @@ def test_the_book_uses_no_banned_word() -> None:
 def test_sentences_are_short() -> None:
     lengths = sorted(s.words for s in book())
     assert len(lengths) > 5000
-    assert sum(lengths) / len(lengths) < 9.0
+    assert sum(lengths) / len(lengths) < 8.5
     assert lengths[len(lengths) * 95 // 100] <= 15
-    assert sum(n > LONG for n in lengths) <= 1
+    assert lengths[-1] <= LONG
 
 
 def test_few_sentences_are_passive() -> None:
-    assert sum(s.passive for s in book()) / len(book()) < 0.12
+    assert sum(s.passive for s in book()) / len(book()) < 0.10
+
+
+def test_a_question_is_answered_in_a_second() -> None:
+    lengths = sorted(len(f.asks.split()) for f in the_book().findings.values() if f.asks)
+    assert sum(lengths) / len(lengths) < 11.0
+    assert lengths[len(lengths) * 95 // 100] <= 16
 
 
 @pytest.mark.parametrize(
@@ -56,6 +63,8 @@ def test_few_sentences_are_passive() -> None:
         ("Clean the seat.", 3, False, 0),
         ("how is not told", 4, False, 1),
         ("The pump was not driven", 5, True, 0),
+        ("Earth the lead; a split pin holds it", 8, False, 2),
+        ("Earth (ground) the lead; a split pin (cotter pin) holds it", 11, False, 0),
     ],
 )
 def test_the_list_itself(text: str, words: int, passive: bool, banned: int) -> None:

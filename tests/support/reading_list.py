@@ -26,6 +26,13 @@ BANNED: dict[str, str] = {
     r"\bis heard\b|\bare heard\b": "you hear",
     r"\bgives way to\b": "comes after",
     r"\bspeaks? (?:for|against)\b": "points to, points away from",
+    r"\bgoes first\b": "comes first",
+    r"\bas good as (?!new|zero)": "almost",
+    r"\bspanner\b": "wrench",
+    r"\bearth(?:ed)?\b(?! \((?:ground|grounded)\))": "earth (ground)",
+    r"\bsplit pin\b(?! \(cotter pin\))": "split pin (cotter pin)",
+    r"\btreacle\b(?! \(molasses\))": "treacle (molasses)",
+    r"(?<!\()\bgudgeon pin\b": "piston pin (gudgeon pin)",
     r"\bposterior\b|\blikelihood\b|\bdecibans?\b": "how likely",
 }
 LONG = 25  #: words from which a sentence is long

@@ -336,4 +336,4 @@ def _oil_says(found: Sizing, scale: Scale) -> str:
         f"{scale.heat(found.hot)}, {hotter.grade or 'none'} at {scale.heat(VERY_HOT)}"
     )
     maker = found.case.card.oil_grade if found.case.card else ""
-    return f"{says}; the maker's is {maker}" if maker else f"{says}; the maker's grade goes first"
+    return f"{says}; the maker's is {maker}" if maker else f"{says}; the maker's grade comes first"

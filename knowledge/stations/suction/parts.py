@@ -65,7 +65,7 @@ TANK_STRAINER = Part(
 )
 PICKUP_FLOAT = Part(
     id="pickup_float",
-    says="float, swivel seal and split pin of a floating pickup",
+    says="float, swivel seal and split pin (cotter pin) of a floating pickup",
     quantity="1 set",
     source=COMMON_PRACTICE,
     measure_first="swivel diameter; replace a float with oil in it",
