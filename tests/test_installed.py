@@ -8,6 +8,7 @@ import subprocess
 import sys
 from pathlib import Path
 from urllib.request import urlopen
+from zipfile import ZipFile
 
 import pytest
 
@@ -82,6 +83,18 @@ def test_the_wheel_runs(away: Path, name: str, words: list[str]) -> None:
     for word in words:
         if word.endswith((".html", ".svg")):
             assert (away / word).stat().st_size > 1000
+
+
+@pytest.mark.long
+def test_every_file_of_the_page_is_in_the_wheel(away: Path) -> None:
+    """Templates, style sheets, scripts and drawings, not only modules."""
+    (wheel,) = away.parent.glob("*.whl")
+    held = {n for n in ZipFile(wheel).namelist() if n.startswith("diagnose/")}
+    there = {
+        p.relative_to(ROOT).as_posix() for p in (ROOT / "diagnose").rglob("*.*") if p.is_file()
+    }
+    assert {n for n in there if "__pycache__" not in n and not n.endswith(".pyc")} <= held
+    assert any(n.startswith("diagnose/serve/templates/") for n in held)
 
 
 @pytest.mark.long

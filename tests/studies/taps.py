@@ -3,8 +3,8 @@
 ``python -m tests.studies.taps`` prints the table for three whole jobs, each the short way (the story
 and nothing else) and by way of all questions. A tap is a link, a button, a tick or a field gone into;
 keystrokes are what is typed, with Enter at the end of each line. A check that is not right is answered
-with "no" to all it shows, on both ways; a check is right if it would show what is wrong, or whether the
-trouble is real. Yes-or-no questions are answered as the owner of the job knows them.
+as it would be, on both ways, and the next one taken; a check is right if it would show what is wrong, or
+whether the trouble is real. Questions are answered as the owner of the job knows them.
 """
 
 from __future__ import annotations
@@ -98,7 +98,9 @@ def on_the_page(job: WholeJob, folder: Path, questions: bool) -> Count:
         names = [n for n in form.fields if n.startswith("f:")]
         count.taps += len(names) + 1 + bool(check.keep)
         ticks = {"kept": "1"} if check.keep else {}
-        thumb.page = tab.post(form.action, {**form.fields, **dict.fromkeys(names, "no"), **ticks})
+        thumb.page = tab.post(
+            form.action, {**form.fields, **{n: _seen(job, n[2:]) for n in names}, **ticks}
+        )
         assert thumb.page.status == 200, thumb.page.words[:300]
     return count
 
@@ -147,14 +149,18 @@ def by_commands(job: WholeJob, folder: Path, questions: bool) -> Count:
         if check.id in job.right:
             count.right = check.says
             break
-        _denied(path, check, typed)
+        _written(job, path, check, typed)
         typed("diagnose review b.toml")
     return count
 
 
-def _denied(path: Path, check: Inspection, typed: Callable[[str], None]) -> None:
-    """Write down that a check showed none of the first findings the page asks about."""
-    facts = [f"{f.id}=no" for f in check.reveals[:SHOWN]]
+def _seen(job: WholeJob, finding: str) -> str:
+    return "yes" if finding in job.seen else "no"
+
+
+def _written(job: WholeJob, path: Path, check: Inspection, typed: Callable[[str], None]) -> None:
+    """Write down what a check showed of as many findings as the page of a job asks about."""
+    facts = [f"{f.id}={_seen(job, f.id)}" for f in check.reveals[:SHOWN]]
     typed(f"diagnose record b.toml {' '.join(facts)}")
     record(path, the_book(), Input(facts=facts))
 

@@ -8,13 +8,15 @@ from dataclasses import dataclass
 @dataclass(frozen=True)
 class WholeJob:
     """``facts``: a case file with what the owner knows, for the interview; ``right``: ids of checks
-    that would show what is wrong, or whether the trouble is real.
+    that would show what is wrong, or whether the trouble is real; ``seen``: ids of findings that
+    the other checks show, of all else they show that it is not so.
     """
 
     name: str
     story: str
     facts: str
     right: tuple[str, ...]
+    seen: tuple[str, ...]
     found: str  #: what is written down in the end, in words
     cause: str  #: id of the cause it is closed with
 
@@ -36,7 +38,8 @@ A = WholeJob(
     + _finding(6, "just_worked_on", "absent")
     + '[[reading]]\nno = 7\nrpm = "700 rpm"\noil = "90 C"\npressure = "9 psi"\n'
     + '[[reading]]\nno = 8\nrpm = "2000 rpm"\noil = "90 C"\npressure = "38 psi"\n',
-    ("pull_the_relief_valve", "cut_the_filter_open", "sort_what_the_filter_held"),
+    ("fit_a_direct_gauge", "pull_the_relief_valve", "cut_the_filter_open"),
+    ("level_correct", "oil_looks_clean"),
     "metal under the relief ball",
     "relief_debris",
 )
@@ -49,6 +52,7 @@ B = WholeJob(
     + _finding(3, "bearing_knock", "absent")
     + _finding(4, "just_worked_on", "absent"),
     ("read_the_stick", "repeat_the_manoeuvre", "fill_over_the_mark"),
+    ("oil_looks_clean",),
     "oil level low",
     "oil_level_low",
 )
@@ -64,6 +68,7 @@ C = WholeJob(
     + _finding(5, "bearing_knock", "absent")
     + '[[reading]]\nno = 6\nrpm = "700 rpm"\noil = "90 C"\npressure = "12 psi"\n',
     ("fit_a_direct_gauge", "lay_plastic_thread", "measure_journals_and_seats"),
+    ("level_correct", "oil_looks_clean"),
     "no 3 main 3.5 thou",
     "bearing_wrong_size",
 )
