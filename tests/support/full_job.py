@@ -63,7 +63,7 @@ OPENED = (
             "--when", LATER, "--by", "Isak",
         ),
     ),
-    Step(("teardown", CASE), shows=("pickup tube loose", "Before you put anything together")),
+    Step(("teardown", CASE), shows=("oil pickup tube or its bolts loose", "Before you put anything together")),
     Step(("budget", CASE), shows=("Pressure budget: Gannet",)),
     Step(("forecast", CASE), shows=("rpm",)),
     Step(("close", CASE, "--how", "seen"), code=2, shows=("still open", "sign-off not finished")),
@@ -124,7 +124,7 @@ CLOSED = (
             "--minutes", "560 min", "--by", "Isak",
             "--reason", "no figure of the circuit stands for air drawn in at a loose tube",
         ),
-        shows=("closed: oil pickup tube worked loose",),
+        shows=("closed: oil pickup tube or its bolts loose",),
     ),
     Step(("history", "."), shows=("pickup_tube_loose",)),
 )  # fmt: skip
