@@ -18,7 +18,7 @@ from knowledge.lexicon.other_things import (
     PANEL,
     VOLTAGE,
 )
-from knowledge.lexicon.pressure import VAGUE
+from knowledge.lexicon.pressure import NO_PRESSURE, VAGUE
 from knowledge.lexicon.sights_kinds import INSTEAD
 from knowledge.reports.words import NOISES, Shows
 
@@ -102,6 +102,12 @@ def _bare(line: Line) -> Iterator[Mark[Shows]]:
             at += 1
         begins.add(at)
     yield from (m for m in line.stated(line.lexicon.bare) if m.first in begins)
+    for clause in line.sentence.clauses:
+        words = [k for k in range(clause.first, clause.last) if not line.tokens[k].is_mark]
+        lead = {line.word(k) for k in words[:-1]}
+        led = bool(lead) and lead <= _LEADS and "still" not in lead
+        if led and line.word(words[-1]) in NO_PRESSURE:
+            yield Mark(Shows.NONE, words[-1], words[-1] + 1)  # "60 at first, then zero"
 
 
 def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:

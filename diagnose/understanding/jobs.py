@@ -3,21 +3,17 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from dataclasses import dataclass
 
+from diagnose.understanding.pairing import WITH, may_be_it, paired
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
-from knowledge.lexicon.parts import PartWorked
-from knowledge.lexicon.work import DRILLED, MILES_A_WEEK, SAYS_OF_IT
+from knowledge.lexicon.work import DRILLED, MILES_A_WEEK
 from knowledge.reports.words import Done, Since
 
-_FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
-_NAMED = frozenset(["it", "them", "one"])
-#: done to get at a part, before what is done to it
-_TO_GET_AT_IT = (Done.REFITTED, Done.OPENED)
+_SOON = 4  #: words after a part in which it is said to be on the way
 _LEAD = 4  #: words between "since" and the work
 _SINCE = frozenset(["since", "after", "following"])
 _AGO = frozenset(["ago", "before", "back", "earlier", "later", "previously", "since", "after"])
@@ -42,31 +38,9 @@ _LAST |= {"winter": "1 years", "season": "1 years", "fall": "1 years", "spring":
 _JUST = frozenset(["just", "freshly", "newly"])
 _TRIED = frozenset(["tried", "already", "twice"])
 _LISTS = frozenset(["tried"])  #: said of all work that is named after it
-#: say that a part is new, in front of it only
-_NEW = frozenset(
-    [
-        "new",
-        "brand",
-        "another",
-        "different",
-        "second",
-        "third",
-        "fresh",
-        "replacement",
-        "spare",
-        "borrowed",
-        "reproduction",
-        "repro",
-    ]
-)
-#: a part was so, and what leads to that
-_OFF = frozenset(["off", "out", "apart", "down"])
-_HAD = frozenset(["had", "have", "having", "took", "with", "got", "since", "after"])
-_OFF_FOR = frozenset(["last", "to", "for", "because", "again", "two", "a", "while"])
-_COPULA = frozenset(["was", "is", "were", "are"])
 _WANTED = frozenset(["needed", "required", "wanted", "due", "next", "needs"])
+_COMING = frozenset(["order", "ordered", "way", "coming", "post", "arriving", "arrives", "arrive"])
 _DOUBTED = 0.75  #: work less sure than this was not done
-_JOINS = frozenset([",", "and", "&", "+", "plus", "or", "then"])
 
 
 @dataclass(frozen=True, slots=True)
@@ -180,8 +154,8 @@ def jobs(line: Line, before: Line | None = None) -> list[Job]:
 
     ``before``: the sentence before it, for "cleaned it".
     """
-    named = _may_be_it(before.find(line.lexicon.parts)) if before is not None else []
-    found = [*_paired(line, named[0] if named else None)]
+    named = may_be_it(before.find(line.lexicon.parts)) if before is not None else []
+    found = [Job(line, *work) for work in paired(line, named[0] if named else None)]
     for role, is_trial in ((line.lexicon.trials, True), (line.lexicon.areas, False)):
         for mark in line.stated(role):
             kept: str | None = None
@@ -235,137 +209,11 @@ def _states(job: Job) -> bool:
     words = {t.word for t in job.line.tokens}
     if job.trial == "distributor_refitted" and words & DRILLED:
         return False  # it was out of the way of the drill
+    if {job.line.word(k) for k in range(mark.last, mark.last + _SOON)} & _COMING:
+        return False  # "new sender is on the way"
     if job.line.word(mark.last) in _WANTED or job.line.stances.surety(mark) < _DOUBTED:
         return False
     stance = job.line.stances.at(mark)
+    if job.line.word(job.first) in WITH:
+        stance &= ~Stance.DENIED  # "no change with the filter"
     return not stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED | Stance.DENIED)
-
-
-def _paired(line: Line, last: Mark[PartWorked] | None) -> Iterator[Job]:
-    """Actions with the part each is done to; in a list one action goes on to every part."""
-    actions = line.find(line.lexicon.actions)
-    parts = [
-        p
-        for p in line.find(line.lexicon.parts)
-        if not any(a.first <= p.first and p.last <= a.last for a in actions)
-    ]
-    done = [_action_of(line, part, actions, parts) or _taken_off(line, part) for part in parts]
-    for k in range(1, len(parts)):
-        if line.word(parts[k].last) in SAYS_OF_IT:
-            continue  # "replaced the pump, gauge now reads less"
-        if done[k] is None and _in_a_row(line, parts[k - 1], parts[k]):
-            done[k] = done[k - 1]
-    for k in range(len(parts) - 2, -1, -1):  # "sender, gauge and filter all replaced"
-        after = done[k + 1]
-        if done[k] is None and after is not None and after.first > parts[k + 1].first:
-            done[k] = after if _in_a_row(line, parts[k], parts[k + 1]) else None
-    pairs = [(a, p) for p, a in zip(parts, done, strict=True) if a is not None]
-    for action, part in pairs:
-        worked = part.value
-        trial = worked.trials.get(action.value)
-        area = worked.area if worked.area_if in (None, action.value) else None
-        if trial is None and area is None:
-            continue
-        if trial is None and action.value not in (Done.RENEWED, Done.REBUILT, Done.REFITTED):
-            continue
-        near = action if line.distance(action, part) <= _FAR else part
-        yield Job(line, (near, part), action.value, trial, area)
-    for action, part in _named_before(line, actions, parts, last):
-        done_before = any(p is part and a.value not in _TO_GET_AT_IT for a, p in pairs)
-        trial = part.value.trials.get(action.value)
-        if trial and not done_before and not any(action.overlaps(a) for a, _ in pairs):
-            yield Job(line, (action,), action.value, trial, None)
-
-
-def _named_before(
-    line: Line,
-    actions: list[Mark[Done]],
-    parts: list[Mark[PartWorked]],
-    last: Mark[PartWorked] | None,
-) -> Iterator[tuple[Mark[Done], Mark[PartWorked]]]:
-    """Actions on "it" or "them", with the part named last: "screen was clogged, cleaned it".
-
-    ``last``: the part that the sentence before named last.
-    """
-    for action in actions:
-        before = _may_be_it([p for p in parts if p.last <= action.first])
-        if line.word(action.last) in _NAMED:
-            end = action.last + 1
-        elif line.word(action.last - 1) in _NAMED:
-            end = action.last
-        else:
-            continue
-        if before:
-            yield Mark(action.value, action.first, end), before[-1]
-        elif last is not None:
-            yield Mark(action.value, action.first, end), last
-
-
-def _may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:
-    """The parts that "it" may mean: not the oil that leaks from one."""
-    return [p for p in parts if p.value.area != "oil_change"] or parts
-
-
-def _taken_off(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
-    """The words that a part was off: "had the head off", "the sump was off", "pan off to"."""
-    at = part.last
-    while line.word(at) in _COPULA | {"been", "came", "had"}:
-        at += 1
-    if line.word(at) not in _OFF:
-        return None
-    led = {line.word(k) for k in range(part.first - _FAR, part.first)} & _HAD
-    said = at > part.last or line.word(at + 1) in _OFF_FOR
-    return Mark(Done.REFITTED, at, at + 1) if led or said else None
-
-
-def _in_a_row(line: Line, a: Mark[PartWorked], b: Mark[PartWorked]) -> bool:
-    """Whether two parts stand in one list."""
-    between = {line.word(k) for k in range(a.last, b.first)}
-    return bool(between & _JOINS) and between <= _JOINS | {"the", "a", "both", "oil", "my", "new"}
-
-
-def _action_of(
-    line: Line, part: Mark[PartWorked], actions: list[Mark[Done]], parts: list[Mark[PartWorked]]
-) -> Mark[Done] | None:
-    best: Mark[Done] | None = None
-    for action in actions:
-        between = (
-            range(action.last, part.first)
-            if action.first < part.first
-            else range(part.last, action.first)
-        )
-        if any(line.tokens[k].is_mark for k in between):
-            continue
-        if any(p is not part and p.first in between for p in parts):
-            continue
-        limit = _FAR if action.first < part.first else _PASSIVE
-        if len(between) > limit:
-            continue
-        words = {line.word(k) for k in between}
-        if action.first > part.first and line.word(action.first) in _NEW:
-            ends = action.last == line.clause(part.first).last or line.tokens[action.last].is_mark
-            if not words & _COPULA and not (ends and not between):
-                continue
-        if action.first > part.first and words - {
-            "was",
-            "is",
-            "been",
-            "has",
-            "were",
-            "got",
-            "just",
-            "already",
-            "had",
-            "and",
-            "have",
-            "all",
-            "also",
-        }:
-            continue
-        if words & {"but", "then", "when", "still", "reads", "same"}:
-            continue
-        if "with" in words and action.value is Done.REBUILT and action.first < part.first:
-            continue  # "rebuilt with standard bearings": the engine was
-        if best is None or len(between) < line.distance(best, part):
-            best = action
-    return best

@@ -94,6 +94,7 @@ class Lexicon:
         self.supposed: Phrases[bool] = Phrases({True: stance.SUPPOSED})
         self.asks: Phrases[bool] = Phrases({True: stance.ASKS})
         self.guessed: Phrases[bool] = Phrases({True: stance.GUESSED})
+        self.named: Phrases[bool] = Phrases({True: stance.NAMED})
         self.feared: Phrases[bool] = Phrases({True: stance.FEARED})
         self.other: Phrases[bool] = Phrases({True: stance.OTHER_ENGINE})
         self.other_pressure: Phrases[bool] = Phrases({True: stance.OTHER_PRESSURE})

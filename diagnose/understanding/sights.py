@@ -17,6 +17,7 @@ from knowledge.lexicon.sights_kinds import (
     COMPOUNDS,
     MADE_ANOTHER,
     NEVER_DENIED,
+    NOT_INSIDE,
     OF_ANOTHER,
     OF_OTHERS,
     VAGUE_SIGHTS,
@@ -189,6 +190,9 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
         return None
     before = {line.word(k) for k in range(mark.first - OF_NEAR, mark.first)}
     if before & OF_ANOTHER.get(mark.value, frozenset()):
+        return None
+    within = {line.word(k) for k in range(mark.first, mark.last)}
+    if within & NOT_INSIDE.get(mark.value, frozenset()):
         return None
     sure = line.stances.surety(mark)
     inside = finding.stage is Stage.OPENED

@@ -20,6 +20,7 @@ from knowledge.lexicon.stance import (
     INVERTED,
     MOVES_SO,
     NEGATION,
+    SEEN,
     SHARES,
     WORK_ENDS,
     WOULD,
@@ -88,7 +89,10 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     for mark in lexicon.guessed.find(tokens):
         if _is_able(tokens, mark):
             continue
-        _set(of, mark.first, _end(clauses, mark.first), Stance.GUESSED)
+        _set(of, mark.first, _past_colon(sentence, mark.first), Stance.GUESSED)
+    if not any(t.word in SEEN for t in tokens):
+        for mark in lexicon.named.find(tokens):
+            _set(of, mark.first, _past_colon(sentence, mark.first), Stance.GUESSED)
     for mark in lexicon.usually.find(tokens):
         last = _end(clauses, mark.first)
         if any(tokens[k].is_figure for k in range(mark.first, mark.last)):
@@ -118,6 +122,14 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     _deny(sentence, lexicon, of)
     _others(sentence, lexicon, of, elsewhere)
     return Stances(tuple(of), tuple(sure))
+
+
+def _past_colon(sentence: Sentence, at: int) -> int:
+    """The end of a clause, and of the next where a colon leads to it: "my guess: the pump"."""
+    last = _end(sentence.clauses, at)
+    if last < len(sentence.tokens) and sentence.tokens[last - 1].word == ":":
+        return _end(sentence.clauses, last)
+    return last
 
 
 def _is_able(tokens: Sequence[Token], mark: Mark[bool]) -> bool:

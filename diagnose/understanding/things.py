@@ -18,6 +18,7 @@ from knowledge.lexicon.joints import (
     BACK,
     BEFORE_PART,
     EARLIER,
+    FORGOT_TO,
     HOLDING,
     INTO,
     IT,
@@ -199,7 +200,10 @@ def _states(
 def _left_off(line: Line, things: Sequence[Mark[Thing]]) -> Iterator[Pair]:
     """Parts that were left out: "left the o-ring off", "forgot the o-ring"."""
     for part in things:
-        before = range(max(0, part.first - 2), part.first)
+        start = part.first
+        while start and line.word(start - 1) in FORGOT_TO:
+            start -= 1
+        before = range(max(0, start - 2), start)
         left = next((k for k in before if line.word(k) in LEFT), None)
         if left is None:
             continue

@@ -150,7 +150,7 @@ def _result_of(
         early = [r for r in early if not any(j.first < r.first for j in own)]
         return _counting(early)
     behind = [r for r in results if r.first >= job.last]
-    if behind:
+    if behind and not any(r.last == job.first for r in results):
         start = behind[0].first
         later = [j for j in own if j.first >= job.last and j.last <= start]
         gap = [line.word(k) for k in range(job.last, start)]

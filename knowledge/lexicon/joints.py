@@ -60,6 +60,8 @@ ACTORS = _set("and then i we he they she just also")
 ARTICLES = _set("the a an my this it")
 #: a part is not there: "left the o-ring off", "forgot the o-ring"
 LEFT = _set("left leaving forgot forgotten omitted")
+#: between "forgot" and the part
+FORGOT_TO = _set("one two both of the a an his my to fit put in refit back replace")
 OFF = _set("off out")
 #: the place named last
 IT = _set("it there them")

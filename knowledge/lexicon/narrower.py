@@ -26,6 +26,7 @@ NARROWER: dict[str, tuple[str, ...]] = {
     "rockers_flooded": ("oil_sprayed", "oil_loss_fast"),
     "suction_seal_cut_or_missing": (
         "screen_crushed",
+        "screen_torn",
         "pickup_tube_crack_seen",
         "seal_or_gasket_wet",
     ),

@@ -366,6 +366,8 @@ REVVED = frozenset(
         "up",
     ]
 )
+#: a clause that only says so, in a text that speaks of the pressure
+NO_PRESSURE = frozenset(["zero", "nothing", "nil", "nought", "0"])
 #: heads that need a word of an instrument near, because they are said of anything
 VAGUE = frozenset({Shows.NORMAL})
 #: the finding a noise or lamp is, where it is denied or doubtful

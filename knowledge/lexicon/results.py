@@ -22,7 +22,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "still|stays|stayed|remains|remained dead|wild|zero|low|no|nothing|faulty|high|bad|there|on|wrong",
         "reads|read|reading|shows|showed|showing exactly|still|just? the? same|identical",
         "still|exactly|just|reads|stayed|stays|all|about|is|was|remained|remains|much the|about? same|identical|unchanged",
-        "still low|nothing|none|zero|no|flickers|on|there|@pressure|flickering|reads|drops|bad|does|doing|clatters|knocks|rose|rises|rising|"
+        "still low|nothing|none|zero|nil|nada|no|flickers|on|there|@pressure|flickering|reads|drops|bad|does|doing|clatters|knocks|rose|rises|rising|"
         "happens|comes|get|gets|getting|got|have|has|shows|showing|falls|high|erratic|jumps|goes",
         "still only|about|just|at|at? @pressure|@number",
         "to no avail",

@@ -7,7 +7,7 @@ _CHECKED = "check|checks|checked|tests|tested|test|proved|proves|proven|look|loo
 #: look like a sight and are none: of an earlier time, of no weight, of another thing
 SIGHTS_NOTHING: tuple[str, ...] = (
     "at|on|to|of the engine : normal|fine|good|ok",
-    "oil down|up the|my|its|one|both back|side|sides|road|front|block|hill|drain|tube|leg",
+    "oil down|up the|my|its|one|both back|side|sides|road|front|block|hill|drain|tube|leg|boss|filter|plug|holes|bore|bores|feed|neck|filler|gallery",
     "ran|run|running|runs|was|drove very|perfectly|really? well|fine|good|great|ok|okay|normally|perfectly for|until|till|then|before|up|and",
     "ran|run|running|runs|was|drove very|perfectly|really? well|fine|good|great|ok|okay|normally|perfectly , then|until|when|suddenly",
     "ran|running|been well|fine|good|great|ok|normally to|since|after|all",

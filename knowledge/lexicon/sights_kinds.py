@@ -86,6 +86,8 @@ LEFT_TO_BEHAVIOUR = frozenset(
 NOT_BY_THE_BOOK = LEFT_TO_BEHAVIOUR | frozenset(
     [
         "wet_sumps",
+        "needle_steps_at_once",
+        "gauge_dead_on_known_signal",
         "direct_gauge_low",
         "direct_gauge_zero",
         "gauge_line_sludged",
@@ -237,6 +239,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
             "battery",
         ]
     ),
+    "sender_connector_loose": frozenset(["sump", "drain", "pan", "gallery", "core", "dents"]),
     "engine_seized": frozenset(
         [
             "pump",
@@ -267,3 +270,7 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
 }
 #: where these are said not to be so, what else the same words say holds as well
 BESIDE = frozenset(["engine_runs_normally"])
+#: words inside a phrase that make it no such finding: "reads 0 with the key on"
+NOT_INSIDE: dict[str, frozenset[str]] = {
+    "needle_off_zero_at_rest": frozenset(["0", "zero", "nothing", "nil"])
+}

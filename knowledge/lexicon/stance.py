@@ -247,6 +247,47 @@ GUESSED = (
     "is|are? due to",
     "caused by",
 )
+#: names a cause; what follows is no sight, unless the sentence says that it was seen
+NAMED = (
+    "turned|turns|turn out to|that|it|the|its|in|a|be|i",
+    "cause|culprit|reason|diagnosis|verdict was|is|being|turned|seems|appears|: a|an|the|that|to|in|worn|due|down|bad|loose|broken|just|my|its?",
+    "problem|fault|trouble =was|turned a|an|the|that|to|worn|due|down|bad|loose|broken|just|my",
+    "cause|causes|caused|culprit|diagnosis|verdict :|=is|=was|by",
+    "diagnosed|condemned|written as|off|with|a",
+    "root|main|likely|real cause|reason|culprit",
+    "i|id|ill|would|we bet|wager|say|guess|suspect it|its|a|the|that|on|my|your|you",
+    "my|best|only guess|bet|theory|suspicion|money|hunch",
+)
+SEEN = frozenset(
+    [
+        "found",
+        "find",
+        "saw",
+        "see",
+        "seen",
+        "showed",
+        "shows",
+        "revealed",
+        "measured",
+        "opened",
+        "pulled",
+        "stripped",
+        "inspected",
+        "apart",
+        "looked",
+        "removed",
+        "dropped",
+        "dismantled",
+        "inspection",
+        "teardown",
+        "discovered",
+        "noticed",
+        "took",
+        "taking",
+        "cut",
+        "tested",
+    ]
+)
 #: feared, hoped or expected, and so not seen
 FEARED = (
     "afraid|scared|worried|feared|fear|fearing|worry|paranoid|nervous|dreading|expecting|expected|hoping|hoped|"
@@ -304,6 +345,7 @@ USUALLY = (
     "=usual|normal|normally|usually is|was|about|around|the? about|around? @pressure|@number|@range",
     "against a|the|its? usual|normal",
     "rather than|instead of the|its|my usual|normal",
+    "where|when it|she|i|we was|had|got|read|ran|made|showed",
     "@pressure|@number|@range when i? bought|got|new|first",
     "@pressure|@number|@range when it was new|rebuilt|fresh|right",
     "prior to the|this|that|my",

@@ -10,7 +10,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"{_BRG} + like_new|as_new|perfect|even_polish|even_grey|even_gray|nothing_wrong|mint|beautiful|unmarked|look_good|looked_good|look_fine|looked_fine|in_good|normal_wear|are_good|good_condition - not|no_oil|but_the|except|one|pressure|needs|cam|think|worn_through|wheel",
     ),
     "shells_wiped": (
-        f"{_BRG}|white_metal|whitemetal|babbitt|lining + wiped|smeared|melted|blue|blued|run|running|burnt|fried|picked_up|squeezed|polished_away - not|no|cam|pipe|looked|run_in|running_fine|others",
+        f"{_BRG}|white_metal|whitemetal|babbitt|lining + wiped|smeared|melted|blue|blued|=run_=out|burnt|fried|picked_up|squeezed|polished_away - not|no|cam|pipe|looked|run_in|running_fine|others",
     ),
     "one_bearing_wiped": (
         f"one|only|single|just|number|@number|no + {_BRG}|rod|main + wiped|run|gone|melted|ruined|black|burnt & others|rest|remaining|other_five|other_three & perfect|fine|good|ok|sound|unmarked|like_new - cam",

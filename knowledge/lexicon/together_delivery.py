@@ -98,6 +98,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         "suction|inlet|feed|tank + clip|clamp|union|nut|fitting|hose|joint + loose|slack|off|undone|finger|slid|slides|popped - gauge|turbo|fuel|filter|sender|delivery|rocker|cooler_outlet",
     ),
     "suction_hose_flattens": (
+        "hose|pipe|line & suction|tank|inlet|feed|pickup & sucking_shut|sucked_shut|sucked_flat|sucking_flat|gone_soft",
         "hose|pipe|line + suction|tank|inlet|feed + flat|collapses|collapsed|sucked|soft|caves|closes|kinked|pinches|flattens - gauge|turbo|fuel|radiator|brake",
     ),
     "suction_seal_cut_or_missing": (
@@ -188,7 +189,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"plugs + {_GALLERY}|oil|all|every|each + all|every|accounted|counted + in|present|tight|fitted|there|sealed|good|place|accounted - spark|not|missing|one|drain|except|core|dropped|new|glow|fell|out|dumped",
     ),
     "oil_streams_from_open_hole": (
-        f"{_DRILL} & hole|drilling|empty & =pouring|streaming|stream|gushing|gushed|=jet|fountain|out_of_a|running_out|squirting|pumping_out - poured|main|lifter|bearing|distributor|filter|cam_bearing|tensioner|sender",
+        f"{_DRILL} & hole|drilling|empty & =pouring|streaming|stream|gushing|gushed|=jet|fountain|out_of_a|running_out|squirting|pumping_out - =poured|main|lifter|bearing|distributor|filter|cam_bearing|tensioner|sender",
     ),
     "one_bearing_gets_no_oil": (
         f"{_DRILL} & main|rod|big_end|bearing & no_oil|dry|nothing|no_sign & except|others|only|rest|all|but|one|number|@number - rocker|cam|pressure",

@@ -113,6 +113,9 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
     "coolant_gets_in": (
         "head_gasket|liner_seal|liner_seals|cooler|heat_exchanger|oil_cooler|cylinder_head|liner|block|water_jacket + holed|blown|leaking|cracked|gone|failed|perished|porous|corroded|breached|leak|split|let & water|coolant|sea_water|seawater|antifreeze|milky|emulsion|mayo|mayonnaise - no|not|fins|oil_everywhere",
     ),
+    "cooler_face_blocked": (
+        "radiator|cooler|fins|grille|cooler_fins|matrix + chaff|mud|dirt|leaves|insects|bugs|fluff|seeds|weed|grass|dust|matted|caked|plastered|packed - oil_in|inside|sludge|not|clean|pump|hose",
+    ),
     "oil_milky": (
         "oil|sump|dipstick|drained|stick + milky|milkshake|mayonnaise|mayo|coffee|latte|emulsion|emulsified|cream|creamy|white|custard|grey_sludge|chocolate_milk|cappuccino - no|not|filler|cap|breather|@not|under_the|smoke|isnt|metal|wasnt|under",
         "sea_water|seawater|salt_water|water|coolant|antifreeze + in_the_oil|into_the_oil|in_oil|mixed_with_the_oil - no|not|pressure_in",

@@ -92,13 +92,13 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"{_DRILL} & only_@pressure|only_@number|only_make|only_makes|only_gets|barely|little|low|@not_much|struggles|only_5 - hole|hardly_any",
     ),
     "drill_gives_good": (
-        f"{_DRILL} & plenty|good|fine|every|all_the|full|@pressure|solid|instantly|healthy|loaded|bogged|strong - no|not|nothing|only|except|bit|hole|but_number|dry|low|barely|pouring|streaming|zero|new|rented|bought",
+        f"{_DRILL} & plenty|good|fine|every|all_the|full|@pressure|solid|instantly|healthy|loaded|bogged|strong - no_oil|no_pressure|not|nothing|only|except|bit|hole|but_number|dry|low|barely|pouring|streaming|zero|new|rented|bought",
     ),
     "no_oil_when_cranked": (
         "crank|cranked|cranking|spun|starter|turned & filter_off|filter_out|pump_outlet|outlet|filter_boss|filter_head|filter_mount|filter_housing & no_oil|nothing|not_a_drop|dry|@not_a_drop|no_flow",
     ),
     "distributor_will_not_seat": (
-        f"{_DIST} & @not_seat|@not_drop|@not_go|stood|proud|@not_sit|@not_seated|@not_home & clamp|pulled_down|tightened|home|forced|down|bolt|inch - arm_does",
+        f"{_DIST} & @not_seat|@not_drop|@not_go|stood|proud|@not_sit|@not_seated|@not_home|@not_get & clamp|pulled_down|tightened|home|forced|down|bolt|inch - arm_does",
     ),
     "rotor_still_when_cranked": (
         "rotor_arm|rotor|distributor|dizzy & @not_turn|@not_move|@not_rotate|@not_spin|stationary|still|stays_put & crank|cranked|cranking|starter|turned_over - pump",
@@ -163,7 +163,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         "tach|tacho|tachometer|rev_counter|ignition|spark|injection_pump|mag|magneto|distributor & same|also|too|shares|together|drive & quit|stopped|died|dead|lost|packed_up|went_dead|failed - gauge_line|knock",
     ),
     "relief_parts_not_standard": (
-        f"{_RELIEF}|adjuster|spring & longer_spring|stiffer|shim|shims|shimmed|washer|washers|packing|packed_out|wound_right|screwed_right|home-made|homemade|cut_down|stretched|wrong_spring|different_spring|extra_spring|non-standard|nonstandard|not_standard|ball_bearing_from + in|it|behind|under|been|had|fitted|a|someone|somebody - i|we|tried|going|could|valve_spring|should|now|try",
+        f"{_RELIEF}|adjuster|spring & longer_spring|stiffer|shim|shims|shimmed|washer|washers|packing|packed_out|wound_right|screwed_right|home-made|homemade|cut_down|stretched|wrong_spring|different_spring|extra_spring|non-standard|nonstandard|not_standard|too_many_washers|coil_bound|ball_bearing_from + in|it|behind|under|been|had|fitted|a|someone|somebody - i|we|tried|going|could|valve_spring|should|now|try",
     ),
     "relief_part_absent": (
         f"{_RELIEF} + ball|plunger|spring|piston|valve + left_out|missing|absent|@not_there|not_in_there|gone|forgotten|@not_fitted|never_fitted|no_ball|no_spring|no_plunger - out_with|came|cap|washer|pin|gasket",
@@ -200,7 +200,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"{_RELIEF}|seat|ball|plunger + chip|chunk|swarf|metal|grit|crud|bit|bits|tape|sealant|silicone|carbon|piece|sliver|dirt|debris|speck|flake|curl|fluff|rubber + under|on|in|across|against|behind|holding|jammed|wedged|trapped|stuck|caught|between|stopping - no|screen|filter|pump_gears|valve_seats|spring_in_bits|gear",
     ),
     "relief_spring_short_or_broken": (
-        f"spring + {_RELIEF} + shorter|broken|snapped|weak|sagged|tired|short|collapsed|two_pieces|coil|bent|pieces|rusted|soft - new|fitted|i|we|stretched|valve_springs|stiffer|no",
+        f"spring + {_RELIEF} + shorter|broken|snapped|weak|sagged|tired|short|collapsed|two_pieces|bent|pieces|rusted|soft - new|fitted|i|we|stretched|valve_springs|stiffer|no",
     ),
     "relief_return_blocked": (
         f"{_RELIEF} + return|drain|spill|passage|dump_hole|outlet + blocked|plugged|bunged|clogged|choked|covered|restricted - not|no",

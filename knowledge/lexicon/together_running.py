@@ -150,6 +150,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
     "stood_long": (
         "sat|stood|unused|idle|laid_up|lay-up|layup|storage|stored|standing|dormant|@not_run|@not_started|first_start|first_run|mothballed|rested|slept + @longtime|years|decade|decades|winters|two_winters|ages|since_@year|owner_died|long|seasons - hot|fast|at|gauge|"
         "slow|tickover|pressure_at|after_overhaul|driven_daily|rebuild|overhaul|oil_pressure|light|daily|reads|changed|engine_rebuilt|psi|longer|prolonged_idling|low_idle",
+        "sat|stood|left|parked|abandoned|dumped|been & since_@year - gauge|needle|pressure",
     ),
     "oil_used_fast": (
         "burning|burns|burned|uses|using|consumption|drinking|drinks|consumed|going_through|getting_through + oil|litre|quart|pint|litres|quarts + lot|heavily|heavy|high|every|day|daily|week|weekly|hour|miles|@distance|up|excessive|"
@@ -157,7 +158,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "topping_up|topping_it_up|topping|needs_oil|adding_oil + daily|weekly|every_day|every_week|every_trip|constantly|all_the_time|every_other|each_day|every_hour|between_runs",
     ),
     "only_small_seeps": (
-        "slight|minor|small|few|light|tiny|little|trace|some + weep|seep|seepage|drops|misting|damp|dampness|leak|leaks|oil_misting|weepage|drips|sweating - no|pressure|not|large|quickly|massive|play|water|coolant|vacuum|air|lubricant_left",
+        "slight|minor|small|few|tiny|little|trace + weep|seep|seepage|drops|misting|damp|dampness|leak|leaks|oil_misting|weepage|drips|sweating - no|pressure|not|large|quickly|massive|play|water|coolant|vacuum|air|lubricant_left",
     ),
     "nothing_warned": (
         "no|without|never|nobody|@not_any|not_one + warning|alarm|caution + given|sounded|came|whatsoever|saw|before|of_any_kind|at_all|heard|light_before|was|seen|gave|beforehand - lights_up|key|ignition|on_the_road|shut|hazard|reads|gauge_zero|works|horn|"

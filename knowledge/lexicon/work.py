@@ -58,6 +58,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "right_oil": (
         "@grade changed|swapped|switched to @grade",
         "fresh oil",
+        "back to|on @grade|@thick|@thin",
         "oil and|& filter? change",
         "oil change",
     ),
@@ -86,7 +87,11 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "oil was? added",
     ),
     "overfilled": ("quart|litre|bit over full",),
-    "drained_to_mark": ("drained|sucked|took some? oil? out|down", "let some oil out"),
+    "drained_to_mark": (
+        "drained|sucked|took some? oil? out|down",
+        "drained|sucked|let|ran|took it|some|oil|excess|surplus|that|the oil? down|out|back|off to? full|the? mark|level|full|right?",
+        "let some oil out",
+    ),
     "engine_flushed": (
         "engine flush",
         "flush|flushed .. engine|it",
@@ -100,7 +105,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "stiffer|stronger relief? spring",
     ),
     "ground_wire_added": (
-        "ran|added|add|run a? new|extra|good|separate? ground|earth wire|lead|strap?",
+        "ran|added|add|run a|an? new|extra|good|separate? ground|earth wire|lead|strap?",
     ),
     "wiring_repaired": (
         "fixed|repaired|mended|soldered|cleaned|rewired .. wire|wiring|terminal|terminals|ground|earth|connection",
@@ -199,6 +204,7 @@ NO_WORK = (
 AREAS: dict[str, tuple[str, ...]] = {
     "whole_engine": (
         "rebuild|overhaul|restoration",
+        "after|since|following|from the|its|my|a|this =build|=assembly|=reassembly",
         "fresh|freshly|newly engine|motor|rebuilt|built",
         "rebuilt|overhauled|reconditioned engine|motor",
         "it|engine|motor was|got|has|had|been? rebuilt|overhauled|reconditioned",
@@ -218,6 +224,7 @@ AREAS: dict[str, tuple[str, ...]] = {
         "had|gave|got a full|major|proper? service",
         "new oil",
         "changed oil",
+        "changed|switched|went|moved|change over? to cheap|a|full|semi|some? =synthetic|=mineral|@grade|@thick|@thin",
     ),
     "oil_added": (
         "oil was|had|been? added|topped @time|day|before|this|just",

@@ -1,0 +1,235 @@
+"""Find which action a sentence says was done to which part: the work that ``jobs`` are made of."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
+
+from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.parts import PartWorked
+from knowledge.lexicon.work import SAYS_OF_IT
+from knowledge.reports.words import Done
+
+_FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
+_NAMED = frozenset(["it", "them", "one"])
+#: done to get at a part, before what is done to it
+_TO_GET_AT_IT = (Done.REFITTED, Done.OPENED)
+#: say that a part is new, in front of it only
+_NEW = frozenset(
+    [
+        "new",
+        "brand",
+        "another",
+        "different",
+        "second",
+        "third",
+        "fresh",
+        "replacement",
+        "spare",
+        "borrowed",
+        "reproduction",
+        "repro",
+    ]
+)
+#: a part was so, and what leads to that
+_OFF = frozenset(["off", "out", "apart", "down"])
+_HAD = frozenset(["had", "have", "having", "took", "with", "got", "since", "after"])
+_OFF_FOR = frozenset(["last", "to", "for", "because", "again", "two", "a", "while"])
+_PUT = frozenset(["put", "stuck", "threw", "popped", "bunged", "slapped"])
+_ONTO = frozenset(
+    [
+        "across",
+        "under",
+        "over",
+        "through",
+        "behind",
+        "against",
+        "around",
+        "onto",
+        "into",
+        "down",
+        "on",
+    ]
+)
+_CHECKS = frozenset(
+    ["checked", "tested", "verified", "compared", "confirmed", "checking", "measured"]
+)
+_PLAIN_LEADS = frozenset(["the", "a", "an", "my", "new", "another", "other"])
+_JOINS = frozenset([",", "and", "&", "+", "plus", "or", "then"])
+_COPULA = frozenset(["was", "is", "were", "are"])
+WITH = frozenset(["with", "from", "by"])  #: between a result and the part that brought it
+
+
+class Work(NamedTuple):
+    """An action on a part: the words for it, the trial and the area of earlier work it may be."""
+
+    marks: tuple[Mark[object], ...]
+    done: Done
+    trial: str | None
+    area: str | None
+
+
+def paired(line: Line, last: Mark[PartWorked] | None) -> Iterator[Work]:
+    """Actions with the part each is done to; in a list one action goes on to every part."""
+    actions = line.find(line.lexicon.actions)
+    parts = [
+        p
+        for p in line.find(line.lexicon.parts)
+        if not any(a.first <= p.first and p.last <= a.last for a in actions)
+    ]
+    done = [_action_of(line, part, actions, parts) or _taken_off(line, part) for part in parts]
+    done = [a or _result_with(line, p) for a, p in zip(done, parts, strict=True)]
+    for k in range(1, len(parts)):
+        if line.word(parts[k].last) in SAYS_OF_IT:
+            continue  # "replaced the pump, gauge now reads less"
+        if done[k] is None and _in_a_row(line, parts[k - 1], parts[k]):
+            done[k] = done[k - 1]
+    for k in range(len(parts) - 2, -1, -1):  # "sender, gauge and filter all replaced"
+        after = done[k + 1]
+        if done[k] is None and after is not None and after.first > parts[k + 1].first:
+            done[k] = after if _in_a_row(line, parts[k], parts[k + 1]) else None
+    pairs = [(a, p) for p, a in zip(parts, done, strict=True) if a is not None]
+    for action, part in pairs:
+        worked = part.value
+        trial = worked.trials.get(action.value)
+        area = worked.area if worked.area_if in (None, action.value) else None
+        if trial is None and area is None:
+            continue
+        if trial is None and action.value not in (Done.RENEWED, Done.REBUILT, Done.REFITTED):
+            continue
+        near = action if line.distance(action, part) <= _FAR else part
+        yield Work((near, part), action.value, trial, area)
+    for action, part in _named_before(line, actions, parts, last):
+        done_before = any(p is part and a.value not in _TO_GET_AT_IT for a, p in pairs)
+        trial = part.value.trials.get(action.value)
+        if trial and not done_before and not any(action.overlaps(a) for a, _ in pairs):
+            yield Work((action,), action.value, trial, None)
+
+
+def _named_before(
+    line: Line,
+    actions: list[Mark[Done]],
+    parts: list[Mark[PartWorked]],
+    last: Mark[PartWorked] | None,
+) -> Iterator[tuple[Mark[Done], Mark[PartWorked]]]:
+    """Actions on "it" or "them", with the part named last: "screen was clogged, cleaned it".
+
+    ``last``: the part that the sentence before named last.
+    """
+    for action in actions:
+        before = may_be_it([p for p in parts if p.last <= action.first])
+        if line.word(action.last) in _NAMED:
+            end = action.last + 1
+        elif line.word(action.last - 1) in _NAMED or _goes_on(line, action, parts):
+            end = action.last
+        else:
+            continue
+        if before:
+            yield Mark(action.value, action.first, end), before[-1]
+        elif last is not None:
+            yield Mark(action.value, action.first, end), last
+
+
+def _goes_on(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]]) -> bool:
+    """Whether it is said of the part before: "the turbo let go last month and was replaced"."""
+    clause = line.clause(action.first)
+    own = any(clause.first <= p.first < action.last and p.last > clause.first for p in parts)
+    near = {line.word(action.first - 2), line.word(action.first - 3)}
+    return (
+        line.word(action.first - 1) in _COPULA
+        and "and" in near
+        and not (own and line.word(action.first - 2) != "and")
+    )
+
+
+def _of_a_check(line: Line, action: Mark[Done]) -> bool:
+    """Whether it names what was checked with: "checked with a second gauge"."""
+    clause = line.clause(action.first)
+    said = {line.word(k) for k in range(clause.first, action.first)}
+    return bool(said & _CHECKS) and "with" in said
+
+
+def _result_with(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
+    """The word between a result and a part that was renewed: "no change with the filter"."""
+    at = part.first - 1
+    while line.word(at) in _PLAIN_LEADS:
+        at -= 1
+    if line.word(at) not in WITH:
+        return None
+    after = any(r.last == at for r in line.find(line.lexicon.results))
+    return Mark(Done.RENEWED, at, at + 1) if after else None
+
+
+def may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:
+    """The parts that "it" may mean: not the oil that leaks from one."""
+    return [p for p in parts if p.value.area != "oil_change"] or parts
+
+
+def _taken_off(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
+    """The words that a part was off: "had the head off", "the sump was off", "pan off to"."""
+    at = part.last
+    while line.word(at) in _COPULA | {"been", "came", "had"}:
+        at += 1
+    if line.word(at) not in _OFF:
+        return None
+    led = {line.word(k) for k in range(part.first - _FAR, part.first)} & _HAD
+    said = at > part.last or line.word(at + 1) in _OFF_FOR
+    return Mark(Done.REFITTED, at, at + 1) if led or said else None
+
+
+def _in_a_row(line: Line, a: Mark[PartWorked], b: Mark[PartWorked]) -> bool:
+    """Whether two parts stand in one list."""
+    between = {line.word(k) for k in range(a.last, b.first)}
+    return bool(between & _JOINS) and between <= _JOINS | {"the", "a", "both", "oil", "my", "new"}
+
+
+def _action_of(
+    line: Line, part: Mark[PartWorked], actions: list[Mark[Done]], parts: list[Mark[PartWorked]]
+) -> Mark[Done] | None:
+    best: Mark[Done] | None = None
+    for action in actions:
+        between = (
+            range(action.last, part.first)
+            if action.first < part.first
+            else range(part.last, action.first)
+        )
+        if any(line.tokens[k].is_mark for k in between):
+            continue
+        if any(p is not part and p.first in between for p in parts):
+            continue
+        limit = _FAR if action.first < part.first else _PASSIVE
+        if len(between) > limit:
+            continue
+        words = {line.word(k) for k in between}
+        if action.first > part.first and line.word(action.first) in _NEW:
+            ends = action.last == line.clause(part.first).last or line.tokens[action.last].is_mark
+            if not words & _COPULA and not (ends and not between):
+                continue
+        if action.first > part.first and words - {
+            "was",
+            "is",
+            "been",
+            "has",
+            "were",
+            "got",
+            "just",
+            "already",
+            "had",
+            "and",
+            "have",
+            "all",
+            "also",
+        }:
+            continue
+        if words & {"but", "then", "when", "still", "reads", "same"}:
+            continue
+        if line.word(action.first) in _PUT and action.first < part.first and words & _ONTO:
+            continue  # "put a straightedge across the pump"
+        if line.word(action.first) in _NEW and _of_a_check(line, action):
+            continue
+        if "with" in words and action.value is Done.REBUILT and action.first < part.first:
+            continue  # "rebuilt with standard bearings": the engine was
+        if best is None or len(between) < line.distance(best, part):
+            best = action
+    return best
