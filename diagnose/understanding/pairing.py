@@ -72,7 +72,12 @@ class Work(NamedTuple):
 
 def paired(line: Line, last: Mark[PartWorked] | None) -> Iterator[Work]:
     """Actions with the part each is done to; in a list one action goes on to every part."""
-    actions = line.find(line.lexicon.actions)
+    results = line.find(line.lexicon.results)
+    actions = [
+        a
+        for a in line.find(line.lexicon.actions)
+        if line.word(a.first) != "change" or not any(r.overlaps(a) for r in results)
+    ]  # not the "change" of "no change"
     parts = [
         p
         for p in line.find(line.lexicon.parts)
