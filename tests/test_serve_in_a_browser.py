@@ -123,6 +123,12 @@ def test_nothing_is_opened_before_it_is_recorded(met: dict[str, Any]) -> None:
 
 
 @pytest.mark.long
+def test_what_is_typed_is_not_lost_by_a_tap(met: dict[str, Any]) -> None:
+    """It stays in its tab until it is saved."""
+    assert met["draft"] == {"back": ["2.5", "thou"], "again": "2.5", "saved": ""}
+
+
+@pytest.mark.long
 def test_paper(met: dict[str, Any]) -> None:
     """Nothing wider than the sheet, no buttons on it."""
     for path, found in met["paper"].items():

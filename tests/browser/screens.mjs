@@ -32,6 +32,29 @@ for (const scripts of [true, false]) {
   await made.close();
 }
 
+// What is typed is there again after a look at another page, and gone once it is saved.
+{
+  const [made, page] = await context({ viewport: { width: 390, height: 844 } });
+  const check = `${asked.base}/job/turnstone.toml/check/lay_plastic_thread`;
+  const value = page.locator('input[name="m:main_clearance"]');
+  const picked = page.locator('select[name="u:main_clearance"]');
+  await page.goto(check);
+  await value.fill('2.5');
+  await picked.selectOption('thou');
+  await page.getByRole('link', { name: 'Take a photo of it' }).click();
+  await page.getByRole('heading', { name: 'Photos' }).waitFor();
+  await page.goBack();
+  found.draft = { back: [await value.inputValue(), await picked.inputValue()] };
+  await page.goto(check);
+  found.draft.again = await value.inputValue();
+  await page.getByText('Recorded, or photographed').click();
+  await page.getByRole('button', { name: 'Save what I answered' }).click();
+  await page.getByText('Saved', { exact: true }).waitFor();
+  await page.goto(check);
+  found.draft.saved = await value.inputValue();
+  await made.close();
+}
+
 const [made, page] = await context({ viewport: { width: 700, height: 900 } });
 found.paper = {};
 for (const path of asked.papers) {

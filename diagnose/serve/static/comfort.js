@@ -13,6 +13,38 @@ for (const form of document.querySelectorAll('form[method="post"]')) {
 }
 window.addEventListener('pageshow', (event) => { if (event.persisted) location.reload(); });
 
+// What is typed stays in this tab until it is saved: a tap on another page loses nothing.
+const KEPT = 2 * 3600 * 1000;
+const fields = (form) => [...form.elements].filter((e) => e.name && e.matches(
+  'input:not([type="hidden"], [type="file"]), select, textarea:not([hidden])'));
+const boxed = (e) => e.type === 'radio' || e.type === 'checkbox';
+const draftOf = (form) => `draft:${new URL(form.action).pathname}`;
+const cameBack = performance.getEntriesByType('navigation')[0]?.type === 'back_forward';
+try {
+  const here = new Set();
+  for (const form of document.querySelectorAll('form[data-draft]')) {
+    const name = draftOf(form);
+    here.add(name);
+    const keep = (sent) => sessionStorage.setItem(name, JSON.stringify({ sent, at: Date.now(),
+      typed: fields(form).map((e) => [e.name, e.value, boxed(e) ? e.checked : true]) }));
+    if (document.querySelector('.note.fault, input[name="insist"]')) keep(false); // not saved yet
+    const draft = JSON.parse(sessionStorage.getItem(name) || 'null');
+    if (draft && Date.now() - draft.at < KEPT && (!draft.sent || cameBack)) {
+      for (const e of fields(form)) {
+        const was = draft.typed.find(([n, value]) => n === e.name && (!boxed(e) || value === e.value));
+        if (was && boxed(e)) e.checked = was[2];
+        else if (was) e.value = was[1];
+      }
+    } else if (draft) sessionStorage.removeItem(name);
+    form.addEventListener('input', () => keep(false));
+    form.addEventListener('submit', () => keep(true));
+  }
+  for (const name of Object.keys(sessionStorage)) {
+    const draft = name.startsWith('draft:') && !here.has(name) && JSON.parse(sessionStorage.getItem(name));
+    if (draft && draft.sent) sessionStorage.removeItem(name);
+  }
+} catch { /* not kept */ }
+
 // Sliders show their figure at once, and the answer follows: each part of it by its id.
 for (const form of document.querySelectorAll('form[data-live]')) {
   let waiting = 0;
