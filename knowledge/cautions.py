@@ -40,33 +40,24 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
     {
         Caution.HOT: (
             Wording(
-                (
-                    "hot oil and exhaust burn: let the engine cool, or wear gloves and eye "
-                    "protection; never "
-                    "take a sender out under pressure, the oil sprays out hot"
-                ),
+                "hot oil and exhaust burn: let the engine cool, or wear gloves and eye protection; "
+                "never take a sender out under pressure, the oil sprays out hot",
                 sources.PRESSURE_CHECK_2006,
                 short="hot oil and exhaust burn",
             ),
         ),
         Caution.EXHAUST: (
             Wording(
-                (
-                    "exhaust gas kills: run outdoors or with extraction; make sure of fresh air "
-                    "before "
-                    "running indoors"
-                ),
+                "exhaust gas kills: run outdoors or with extraction; make sure of fresh air before "
+                "running indoors",
                 sources.ARMY_TM_307_RUNNING,
                 short="exhaust gas kills, so fresh air",
             ),
         ),
         Caution.ROTATING: (
             Wording(
-                (
-                    "running engine: guard belts, fan and couplings; keep hair, sleeves and rings "
-                    "away; "
-                    "route hoses clear"
-                ),
+                "running engine: guard belts, fan and couplings; keep hair, sleeves and rings "
+                "away; route hoses clear",
                 sources.ARMY_TM_307_RUNNING,
                 short="hands, hair and hoses clear of belts and fan",
             ),
@@ -91,45 +82,36 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
             Wording(
                 "disconnect the battery, negative first, before working near starter, sender or "
                 "alternator wires; for a test with the key on, connect it again with hands and "
-                "tools "
-                "clear of live ends",
+                "tools clear of live ends",
                 sources.SUMP_REMOVAL_2003,
             ),
         ),
         Caution.SPRING: (
             Wording(
-                (
-                    "behind a relief cap, pin or tensioner is a loaded spring: eye protection, "
-                    "face away, a "
-                    "cloth over it; hold the cap with a deep socket (common practice) and release "
-                    "slowly"
-                ),
+                "behind a relief cap, pin or tensioner is a loaded spring: eye protection, face "
+                "away, a cloth over it; hold the cap with a deep socket (common practice) and "
+                "release slowly",
                 sources.PRESSURIZED_BLACK_GOLD,
             ),
         ),
         Caution.PRESSURE: (
             Wording(
                 "compressed air or pressure pot: regulated, with its own relief and a rated hose, "
-                "no "
-                "more than needed (3 psi for a bubble test)",
+                "no more than needed (3 psi for a bubble test)",
                 COMMON_PRACTICE,
             ),
         ),
         Caution.SOLVENT: (
             Wording(
-                (
-                    "cleaning solvent burns and poisons: outdoors or with extraction, no flame, "
-                    "gloves and "
-                    "eye protection; no petrol (gasoline) on skin"
-                ),
+                "cleaning solvent burns and poisons: outdoors or with extraction, no flame, gloves "
+                "and eye protection; no petrol (gasoline) on skin",
                 sources.ARMY_TM_464_SUMP,
             ),
         ),
         Caution.FIRE: (
             Wording(
                 "oil on a hot exhaust, or fuel in the oil, can burn or explode: extinguisher at "
-                "hand, "
-                "no cranking with a strong smell of fuel",
+                "hand, no cranking with a strong smell of fuel",
                 sources.LABORATORY_FUEL,
                 short="extinguisher at hand",
             ),
@@ -174,11 +156,8 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         ),
         Caution.WASTE: (
             Wording(
-                (
-                    "catch and label waste, let filters drain; pour nothing into drains, soil, "
-                    "water or "
-                    "bins; oily rags in a closed metal bin"
-                ),
+                "catch and label waste, let filters drain; pour nothing into drains, soil, water "
+                "or bins; oily rags in a closed metal bin",
                 sources.USED_OIL_HANDLING_2007,
             ),
         ),
@@ -189,12 +168,9 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 only_with=(features.DIESEL,),
             ),
             Wording(
-                (
-                    "common rail: never loosen a union, running or cranked; to cut a cylinder out "
-                    "switch its "
-                    "injector off electrically; the rail holds its pressure for minutes after "
-                    "stopping"
-                ),
+                "common rail: never loosen a union, running or cranked; to cut a cylinder out "
+                "switch its injector off electrically; the rail holds its pressure for minutes "
+                "after stopping",
                 COMMON_PRACTICE,
                 only_with=(features_build.COMMON_RAIL,),
                 not_with=(features_build.COIL_ON_PLUG,),
@@ -223,11 +199,8 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
         ),
         Caution.IGNITION: (
             Wording(
-                (
-                    "ignition voltage shocks: insulated pliers, a lead earthed (grounded) before "
-                    "the engine "
-                    "runs, never a lead left open to spark"
-                ),
+                "ignition voltage shocks: insulated pliers, a lead earthed (grounded) before the "
+                "engine runs, never a lead left open to spark",
                 COMMON_PRACTICE,
                 not_with=(features.DIESEL,),
             ),
@@ -263,18 +236,14 @@ class Deferral:
 
 AIRCRAFT = Deferral(
     "aircraft",
-    (
-        "engines in type-certificated aircraft are outside this book: stop; only a licensed "
-        "maintenance organisation and the maker's data"
-    ),
+    "engines in type-certificated aircraft are outside this book: stop; only a licensed "
+    "maintenance organisation and the maker's data",
     sources.AIRCRAFT_FAULT_ISOLATION,
 )
 MAKERS_MANUAL = Deferral(
     "makers_manual",
-    (
-        "the engine maker's manual, wear limits and torque figures come before anything typical "
-        "in this book"
-    ),
+    "the engine maker's manual, wear limits and torque figures come before anything typical "
+    "in this book",
     JUDGEMENT,
 )
 WASTE_LAW = Deferral(
@@ -290,10 +259,8 @@ LIFTING_RULES = Deferral(
 )
 FIRE_RULES = Deferral(
     "fire_rules",
-    (
-        "fuel in the oil, petrol (gasoline) boats, gas engines: fire rules and marine safety "
-        "code come first"
-    ),
+    "fuel in the oil, petrol (gasoline) boats, gas engines: fire rules and marine safety "
+    "code come first",
     JUDGEMENT,
 )
 EMERGENCY_PLANT = Deferral(
@@ -308,10 +275,8 @@ HIGH_PRESSURE_WORK = Deferral(
 )
 WARRANTY = Deferral(
     "warranty",
-    (
-        "engines under a maker's or rebuilder's warranty: ask before you take them apart, keep "
-        "the evidence"
-    ),
+    "engines under a maker's or rebuilder's warranty: ask before you take them apart, keep "
+    "the evidence",
     JUDGEMENT,
 )
 PERSON_DECIDES = Deferral(

@@ -71,8 +71,7 @@ def _starved(forecast: Forecast) -> Iterator[RepairWarning]:
         yield RepairWarning(
             "starved",
             f"In {100 * share:.0f} % of plausible engines the bearings still get no oil at hot "
-            "idle: "
-            "do not run it like this.",
+            "idle: do not run it like this.",
         )
 
 

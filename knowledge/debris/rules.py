@@ -102,8 +102,6 @@ def flakes_or_copper_found(known: Known) -> Conclusions:
     if known.has(findings.METAL_IN_FILTER) or any(known.has(metal) for metal in BEARING_METAL):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Metal flakes found; fine grey dust is the limit: do not run until you have inspected "
-                "the bearings."
-            ),
+            "Metal flakes found; fine grey dust is the limit: do not run until you have inspected "
+            "the bearings.",
         )

@@ -110,18 +110,14 @@ def trusted_gauge_shows_it_is_there(known: Known) -> Conclusions:
     if known.has(patterns.GAUGE_READS_ZERO) and known.has(direct_gauge.PRESSURE_SHOWN_SINCE):
         yield Alarm(
             Severity.CARE,
-            (
-                "gauge reads zero, a trusted gauge has shown pressure since: run only with that gauge on "
-                "and watched; if it falls too, shut down at once"
-            ),
+            "gauge reads zero, a trusted gauge has shown pressure since: run only with that gauge on "
+            "and watched; if it falls too, shut down at once",
         )
     for low in (direct_gauge.DIRECT_GAUGE_LOW, direct_gauge.DIRECT_GAUGE_ZERO):
         if known.has(direct_gauge.PRESSURE_SHOWN_SINCE) and known.has(low):
             yield Alarm(
                 Severity.STOP,
-                (
-                    "a trusted gauge is recorded as showing pressure and as showing none: stop, read it again"
-                ),
+                "a trusted gauge is recorded as showing pressure and as showing none: stop, read it again",
             )
 
 
@@ -138,10 +134,8 @@ def none_since_the_work(known: Known) -> Conclusions:
     if known.has(behaviour.NONE_FROM_FIRST_START):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "no pressure since the work, limit 10 s (5 s on a fresh build): do not start again, "
-                "prime with the engine stopped"
-            ),
+            "no pressure since the work, limit 10 s (5 s on a fresh build): do not start again, "
+            "prime with the engine stopped",
         )
 
 
@@ -155,10 +149,8 @@ def fresh_build_gets_half_the_time(known: Known) -> Conclusions:
     if known.has(history.FRESHLY_REBUILT) and known.has(behaviour.TEN_SECONDS_OR_MORE):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "fresh build without pressure for ten seconds, limit 5 s: do not start again, prime, "
-                "then inspect a bearing"
-            ),
+            "fresh build without pressure for ten seconds, limit 5 s: do not start again, prime, "
+            "then inspect a bearing",
         )
 
 
@@ -268,10 +260,8 @@ def far_too_much_when_cold(known: Known) -> Conclusions:
     if known.has(patterns_speed.CLIMBS_PAST_SETTING):
         yield Alarm(
             Severity.CARE,
-            (
-                "cold pressure climbs past the relief setting, which is the limit: back to idle, stop, "
-                "no revs until you have inspected the relief valve"
-            ),
+            "cold pressure climbs past the relief setting, which is the limit: back to idle, stop, "
+            "no revs until you have inspected the relief valve",
         )
 
 
@@ -285,10 +275,8 @@ def pressure_goes_in_the_manoeuvre(known: Known) -> Conclusions:
     if known.has(behaviour.FALLS_IN_A_MANOEUVRE):
         yield Alarm(
             Severity.CARE,
-            (
-                "pressure falls in the manoeuvre, the stop figure is the limit at any moment: break it "
-                "off, fill to the mark, repeat only with a second person on the gauge"
-            ),
+            "pressure falls in the manoeuvre, the stop figure is the limit at any moment: break it "
+            "off, fill to the mark, repeat only with a second person on the gauge",
         )
 
 
@@ -305,10 +293,8 @@ def primed_in_vain(known: Known) -> Conclusions:
     if known.has(pump_priming.DRILL_GIVES_NONE):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "priming brings no pressure, limit about 2 min: stop, do not start, find where the oil "
-                "goes or why none comes"
-            ),
+            "priming brings no pressure, limit about 2 min: stop, do not start, find where the oil "
+            "goes or why none comes",
         )
 
 
@@ -328,10 +314,8 @@ def lamp_says_stop(known: Known) -> Conclusions:
     if known.has(patterns.LAMP_COMES_ON):
         yield Alarm(
             Severity.STOP,
-            (
-                "oil lamp or alarm on while running, its switch point is about 4.5 to 7 psi: stop, fit a "
-                "trusted gauge before you run it again"
-            ),
+            "oil lamp or alarm on while running, its switch point is about 4.5 to 7 psi: stop, fit a "
+            "trusted gauge before you run it again",
             low=False,
         )
 
@@ -346,10 +330,8 @@ def lamp_out_proves_little(known: Known) -> Conclusions:
     if known.has(features.LAMP_ONLY):
         yield Alarm(
             Severity.CARE,
-            (
-                "lamp or alarm only, its switch opens at about 4.5 to 7 psi: a lamp that is out does not "
-                "prove enough pressure; fit a trusted gauge"
-            ),
+            "lamp or alarm only, its switch opens at about 4.5 to 7 psi: a lamp that is out does not "
+            "prove enough pressure; fit a trusted gauge",
         )
 
 
@@ -369,9 +351,7 @@ def truly_low_and_wavering(known: Known) -> Conclusions:
     if known.has(direct_gauge.DIRECT_GAUGE_LOW) and known.has(patterns.NEEDLE_FLICKERS):
         yield Alarm(
             Severity.STOP,
-            (
-                "pressure low and wavering on a trusted gauge, limit: steady within 2 or 3 psi: stop, "
-                "read the stick, do not run until you find the cause"
-            ),
+            "pressure low and wavering on a trusted gauge, limit: steady within 2 or 3 psi: stop, "
+            "read the stick, do not run until you find the cause",
             low=False,
         )

@@ -23,8 +23,7 @@ COOLANT_LEAK_CURED = Task(
         "cooling system at the cap's pressure, cold: look up from below for the drip",
         (
             "test the oil cooler by itself: air under water; it leaks oil out when running, water "
-            "in "
-            "at rest"
+            "in at rest"
         ),
         "head gasket, core plugs inside, liners and their rings, cracks in head and block",
         "no coolant lost: condensation from short cold trips, rain or a flooded bilge",

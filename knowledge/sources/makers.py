@@ -170,8 +170,7 @@ ARMY_TM_643_SHUTDOWN = Source(
 ARMY_TM_280_LIMITS = Source(
     "TMH",
     "TM 9-2320-280-10 PMCS item 17 (less than about 40 psi driving or 6 psi idle = not "
-    "serviceable), "
-    "https://hummer-hmmwv.tpub.com/TM-9-2320-280-10/css/TM-9-2320-280-10_125.htm",
+    "serviceable), https://hummer-hmmwv.tpub.com/TM-9-2320-280-10/css/TM-9-2320-280-10_125.htm",
     "strong, read in a copy",
 )
 ARMY_TM_8000_PUMPS = Source(

@@ -11,8 +11,7 @@ SERVICE_BULLETIN_22_NA_074 = Source(
 OIL_COOLER_SERVICE = Source(
     "OCE",
     "Engine maker's service manual, oil cooler: no practical way to clean an element after a "
-    "debris failure, "
-    "https://www.dieselmechanic.info/2883445/2883445-133-007-003-tr-mixab.html",
+    "debris failure, https://www.dieselmechanic.info/2883445/2883445-133-007-003-tr-mixab.html",
     "strong, read in a copy",
 )
 ARMY_TM_254_COOLER = Source(

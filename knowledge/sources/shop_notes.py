@@ -261,8 +261,7 @@ PICKUP_BRACKET_THREAD = Source(
 )
 DIARY_FELT_SEAL = Source(
     "FLT",
-    "Restorer's diary: felt seal on the pickup pipe nearly left out, worn cover-screw "
-    "threads, "
+    "Restorer's diary: felt seal on the pickup pipe nearly left out, worn cover-screw threads, "
     "https://1959cadillacfinmonster.wordpress.com/2015/05/11/the-devil-is-in-the-detail/",
     "weak",
 )

@@ -65,8 +65,7 @@ def _notes(document: BudgetDocument) -> list[str]:
     lines = wrapped(
         f"Each share is the mean gain {way} (Shapley), so it does not depend on which was found "
         "first, and the shares add up. Means; in brackets the range of nine plausible engines in "
-        "ten. The model is good for trends; single figures may be off by some 40 % unless the "
-        "case "
+        "ten. The model is good for trends; single figures may be off by some 40 % unless the case "
         "has a [[baseline]]. Bearings not measured are taken to be like those that were.",
     )
     if document.unused:

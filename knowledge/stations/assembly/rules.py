@@ -81,8 +81,6 @@ def caps_not_clamped(known: Known) -> Conclusions:
     if known.has(findings.CAP_BOLTS_SLACK):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Bearing cap or through bolts below torque; the maker's figure is the limit: do not run "
-                "or just re-tighten, inspect shells and seats first."
-            ),
+            "Bearing cap or through bolts below torque; the maker's figure is the limit: do not run "
+            "or just re-tighten, inspect shells and seats first.",
         )

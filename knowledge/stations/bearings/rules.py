@@ -191,10 +191,8 @@ def knock_from_the_bottom_end(known: Known) -> Conclusions:
     if any(known.has(one) for one in KNOCKS):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Bottom end knocks; no knock is within limits, a good gauge does not excuse it: do not "
-                "run until you have had a cap off."
-            ),
+            "Bottom end knocks; no knock is within limits, a good gauge does not excuse it: do not "
+            "run until you have had a cap off.",
         )
 
 

@@ -44,10 +44,8 @@ def damaged_bearing_seen(known: Known) -> Conclusions:
     if any(known.has(one) for one in DAMAGED):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Damaged bearings seen, none is within limits: do not run. Strip it, measure the crank, "
-                "clean every oilway, cooler and line; the filter did not catch all the metal."
-            ),
+            "Damaged bearings seen, none is within limits: do not run. Strip it, measure the crank, "
+            "clean every oilway, cooler and line; the filter did not catch all the metal.",
         )
 
 

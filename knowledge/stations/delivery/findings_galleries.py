@@ -223,8 +223,7 @@ PRIME_AND_WATCH_THE_VALLEY = Inspection(
         "turn the pump with its drill the way the distributor turns, or use a pressure tank",
         (
             "with a drill: fit a sleeve or old body if the distributor closes a gallery, or it "
-            "reads "
-            "low"
+            "reads low"
         ),
         "look for streams at plugs, lifter bores, cam bearings and the distributor bore",
     ),

@@ -69,10 +69,8 @@ def oil_thrown_out_at_the_filter(known: Known) -> Conclusions:
     if known.has(findings_filter.FILTER_BURST):
         yield Alarm(
             Severity.STOP,
-            (
-                "Filter burst or off, no leak allowed: shut down at once, watch for fire, and check the "
-                "relief valve before you fit another."
-            ),
+            "Filter burst or off, no leak allowed: shut down at once, watch for fire, and check the "
+            "relief valve before you fit another.",
         )
     if known.has(findings_filter.FILTER_SEAT_LEAKS):
         yield Alarm(
@@ -94,10 +92,8 @@ def pieces_of_element_downstream(known: Known) -> Conclusions:
     if known.has(findings_filter_cut.FILTER_COLLAPSED):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Filter element torn or crushed, none may be missing: do not run until you have all its "
-                "pieces and the gallery is clear."
-            ),
+            "Filter element torn or crushed, none may be missing: do not run until you have all its "
+            "pieces and the gallery is clear.",
         )
 
 
@@ -131,10 +127,8 @@ def filter_takes_pressure_yet_ports_agree(known: Known) -> Conclusions:
     if known.has(findings_filter.FILTER_DROP_HIGH) and known.lacks(direct_gauge.PORTS_DIFFER):
         yield Contradiction(
             (findings_filter.FILTER_DROP_HIGH, direct_gauge.PORTS_DIFFER),
-            (
-                "A pressure loss across the filter was read, yet two ports agree: swap the gauges and "
-                "note which ports you use."
-            ),
+            "A pressure loss across the filter was read, yet two ports agree: swap the gauges and "
+            "note which ports you use.",
             direct_gauge.PORTS_DIFFER,
         )
 
@@ -165,10 +159,8 @@ def cold_filter_with_good_pressure(known: Known) -> Conclusions:
                 patterns.GAUGE_READS_LOW,
                 direct_gauge.GOOD_AT_PUMP_LOW_IN_GALLERY,
             ),
-            (
-                "The filter is recorded as cold with good pressure behind it: feel it again hot, and ask "
-                "whether it is a part-flow filter."
-            ),
+            "The filter is recorded as cold with good pressure behind it: feel it again hot, and ask "
+            "whether it is a part-flow filter.",
             findings_filter.FILTER_STAYS_COLD,
         )
 
@@ -189,8 +181,6 @@ def dirt_past_the_filter_scratches(known: Known) -> Conclusions:
     ):
         yield Alarm(
             Severity.CARE,
-            (
-                "Filter packed and bypassed, clean side must be clean: inspect a bearing before you run "
-                "it for long."
-            ),
+            "Filter packed and bypassed, clean side must be clean: inspect a bearing before you run "
+            "it for long.",
         )

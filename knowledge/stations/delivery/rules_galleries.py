@@ -87,17 +87,13 @@ def open_hole_in_the_pressure_line(known: Known) -> Conclusions:
     ):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "A gallery stands open inside, every plug must be in: do not run until you have fitted "
-                "it, primed the circuit and watched it."
-            ),
+            "A gallery stands open inside, every plug must be in: do not run until you have fitted "
+            "it, primed the circuit and watched it.",
         )
     if known.has(findings_galleries.GALLERY_PLUG_LIES_IN_SUMP):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Loose plug in the engine, none is allowed: do not run until you find where it belongs."
-            ),
+            "Loose plug in the engine, none is allowed: do not run until you find where it belongs.",
         )
 
 
@@ -111,10 +107,8 @@ def bearing_without_oil(known: Known) -> Conclusions:
     if known.has(findings_galleries.ONE_BEARING_GETS_NO_OIL):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "One bearing gets no oil, each must show some at some crank angle: do not run, clear its "
-                "feed."
-            ),
+            "One bearing gets no oil, each must show some at some crank angle: do not run, clear its "
+            "feed.",
         )
 
 
@@ -144,9 +138,7 @@ def plug_count_does_not_add_up(known: Known) -> Conclusions:
             if known.has(sight):
                 yield Contradiction(
                     (findings_galleries.ALL_PLUGS_ACCOUNTED_FOR, sight),
-                    (
-                        "All plugs are recorded as in, yet one seems to be out: count again with the drawing, "
-                        "hidden ones too."
-                    ),
+                    "All plugs are recorded as in, yet one seems to be out: count again with the drawing, "
+                    "hidden ones too.",
                     findings_galleries.ALL_PLUGS_ACCOUNTED_FOR,
                 )

@@ -147,10 +147,8 @@ def trusted_gauge_shows_nothing(known: Known) -> Conclusions:
     if known.has(direct_gauge.DIRECT_GAUGE_ZERO):
         yield Alarm(
             Severity.STOP,
-            (
-                "trusted gauge at zero, limit: any pressure within 10 s: stop the engine, do not start "
-                "it again until you find the cause"
-            ),
+            "trusted gauge at zero, limit: any pressure within 10 s: stop the engine, do not start "
+            "it again until you find the cause",
         )
 
 
@@ -220,10 +218,8 @@ def instrument_that_cannot_warn(known: Known) -> Conclusions:
     if known.has(findings.LAMP_DEAD_WITH_KEY_ON):
         yield Alarm(
             Severity.CARE,
-            (
-                "the oil lamp does not light with the key on, so it cannot warn: fit a trusted gauge "
-                "before any run"
-            ),
+            "the oil lamp does not light with the key on, so it cannot warn: fit a trusted gauge "
+            "before any run",
         )
     if known.has(findings_direct_gauge.PANEL_READS_TOO_HIGH):
         yield Alarm(

@@ -134,10 +134,8 @@ def zero_and_right_at_once(known: Known) -> Conclusions:
     if known.has(direct_gauge.DIRECT_GAUGE_ZERO) and known.lacks(direct_gauge.DIRECT_GAUGE_LOW):
         yield Contradiction(
             (direct_gauge.DIRECT_GAUGE_ZERO, direct_gauge.DIRECT_GAUGE_LOW),
-            (
-                "the trusted gauge is recorded as reading right and as reading zero: which reading, at "
-                "what speed and temperature?"
-            ),
+            "the trusted gauge is recorded as reading right and as reading zero: which reading, at "
+            "what speed and temperature?",
             direct_gauge.DIRECT_GAUGE_ZERO,
         )
 
@@ -152,10 +150,8 @@ def oil_from_a_port_that_reads_zero(known: Known) -> Conclusions:
     if known.has(direct_gauge.DIRECT_GAUGE_ZERO) and known.lacks(findings_port.NO_OIL_AT_OPEN_PORT):
         yield Contradiction(
             (direct_gauge.DIRECT_GAUGE_ZERO, findings_port.NO_OIL_AT_OPEN_PORT),
-            (
-                "oil comes strongly from the open port, yet the trusted gauge reads zero: check gauge, "
-                "hose and snubber"
-            ),
+            "oil comes strongly from the open port, yet the trusted gauge reads zero: check gauge, "
+            "hose and snubber",
             direct_gauge.DIRECT_GAUGE_ZERO,
         )
 
@@ -194,10 +190,8 @@ def quiet_lifters_at_zero_pressure(known: Known) -> Conclusions:
     ):
         yield Contradiction(
             (direct_gauge.DIRECT_GAUGE_ZERO, patterns.ENGINE_RUNS_NORMALLY),
-            (
-                "no pressure on a trusted gauge, yet quiet hydraulic lifters and a normal engine: check "
-                "gauge, hose and port, or note how long it ran"
-            ),
+            "no pressure on a trusted gauge, yet quiet hydraulic lifters and a normal engine: check "
+            "gauge, hose and port, or note how long it ran",
             direct_gauge.DIRECT_GAUGE_ZERO,
         )
 
@@ -216,9 +210,7 @@ def doubtful_test_gauge(known: Known) -> Conclusions:
     ):
         yield Contradiction(
             (direct_gauge.DIRECT_GAUGE_LOW, findings_direct_gauge.TEST_GAUGE_DOUBTFUL),
-            (
-                "the low reading was taken with a gauge that a second one contradicts: read again with a "
-                "gauge you have checked"
-            ),
+            "the low reading was taken with a gauge that a second one contradicts: read again with a "
+            "gauge you have checked",
             direct_gauge.DIRECT_GAUGE_LOW,
         )

@@ -185,10 +185,8 @@ def oil_lost_without_a_trace(known: Known) -> Conclusions:
                 findings.OIL_ON_THE_GROUND,
                 findings.OIL_OVERBOARD,
             ),
-            (
-                "oil is lost fast, yet you see none outside, below or in the water: look for blue smoke, "
-                "and read the stick again on level ground"
-            ),
+            "oil is lost fast, yet you see none outside, below or in the water: look for blue smoke, "
+            "and read the stick again on level ground",
             findings.OIL_LOSS_FAST,
         )
 

@@ -61,10 +61,8 @@ def oil_has_burned(known: Known) -> Conclusions:
     if known.has(findings.OIL_CAUGHT_FIRE):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "oil caught fire: do not start until you have repaired the leak and inspected fuel "
-                "lines, wires and hoses"
-            ),
+            "oil caught fire: do not start until you have repaired the leak and inspected fuel "
+            "lines, wires and hoses",
         )
 
 

@@ -260,8 +260,7 @@ READ_THE_STICK = Inspection(
         "pull, wipe, push fully home, pull again and read both sides; photograph the stick",
         (
             "look in a bright light for milk, glitter and grit; rub it between the fingers, "
-            "wearing "
-            "gloves"
+            "wearing gloves"
         ),
         "smell stick and filler for fuel, burnt oil and coolant; look under the filler cap",
         "beside a drop of new oil: does it spread wider, or hang thicker?",

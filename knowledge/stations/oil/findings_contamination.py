@@ -113,8 +113,7 @@ CROSS_CHECK_COOLANT = Inspection(
         "cold only: never open a hot system",
         (
             "look for oil film in the header tank and cream under the filler cap; compare the "
-            "level "
-            "with the last note"
+            "level with the last note"
         ),
         "pump the cooling system up to the cap's figure; watch it for ten minutes",
         "only if there is no stop alarm: start it and look at the exhaust once warm",

@@ -28,8 +28,7 @@ DRAIN_THROUGH_A_CLOTH = Inspection(
         "rested engine: open the plug slowly and see whether water comes first",
         (
             "catch it all in a clean tray through a cloth; shine a light on the oil for glitter "
-            "and "
-            "milk"
+            "and milk"
         ),
         "keep the first and the last half litre (pint); bag and label what the cloth holds",
     ),

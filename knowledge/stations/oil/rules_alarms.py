@@ -50,9 +50,7 @@ def oil_past_its_heat(known: Known) -> Conclusions:
     if known.has(findings_heat.OIL_TEMPERATURE_HIGH):
         yield Alarm(
             Severity.STOP,
-            (
-                "oil temperature high, limit 121 °C (250 °F): reduce the load, then stop and let it cool"
-            ),
+            "oil temperature high, limit 121 °C (250 °F): reduce the load, then stop and let it cool",
         )
 
 
@@ -121,10 +119,8 @@ def oil_burning_on_the_engine(known: Known) -> Conclusions:
     if known.has(findings_heat.BURNING_OIL_SMOKE):
         yield Alarm(
             Severity.STOP,
-            (
-                "smoke or smell of burning oil: stop, extinguisher at hand, find where oil reaches hot "
-                "metal before you run it again"
-            ),
+            "smoke or smell of burning oil: stop, extinguisher at hand, find where oil reaches hot "
+            "metal before you run it again",
         )
 
 

@@ -214,10 +214,8 @@ def jug_against_stick(known: Known) -> Conclusions:
         if known.has(findings.LEVEL_CORRECT) and known.has(jug):
             yield Contradiction(
                 (findings.LEVEL_CORRECT, jug),
-                (
-                    "the stick reads right but the quantity drained does not: fill a measured quantity and "
-                    "see where the stick reads"
-                ),
+                "the stick reads right but the quantity drained does not: fill a measured quantity and "
+                "see where the stick reads",
                 findings_drained.STICK_MARKS_WRONG,
             )
 

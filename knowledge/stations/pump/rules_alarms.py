@@ -40,10 +40,8 @@ def pump_not_driven(known: Known) -> Conclusions:
     if known.has(findings_drive.PUMP_SEEN_STANDING) or any(known.has(part) for part in broken):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Pump drive broken or pump standing still, no oil flows: do not start or crank it; renew "
-                "the drive and find what broke it."
-            ),
+            "Pump drive broken or pump standing still, no oil flows: do not start or crank it; renew "
+            "the drive and find what broke it.",
         )
 
 
@@ -59,10 +57,8 @@ def shared_drive_stopped(known: Known) -> Conclusions:
     if known.has(findings.DRIVE_PARTNER_STOPPED) or known.has(findings.ROTOR_STILL_WHEN_CRANKED):
         yield Alarm(
             Severity.STOP,
-            (
-                "A part on the pump's drive stands still, the pump must turn with the engine: stop at "
-                "once, do not restart until you have inspected the drive."
-            ),
+            "A part on the pump's drive stands still, the pump must turn with the engine: stop at "
+            "once, do not restart until you have inspected the drive.",
         )
 
 
@@ -103,10 +99,8 @@ def hard_matter_went_through_the_pump(known: Known) -> Conclusions:
     if known.has(findings_bench.PIECE_IN_PUMP) or known.has(findings_bench.STEEL_SLIVERS_IN_PUMP):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Metal or a hard piece in the pump, none is allowed: do not run until you have found "
-                "where it came from and inspected the bearings."
-            ),
+            "Metal or a hard piece in the pump, none is allowed: do not run until you have found "
+            "where it came from and inspected the bearings.",
         )
 
 
@@ -120,10 +114,8 @@ def oil_tank_running_dry(known: Known) -> Conclusions:
     if known.has(findings.TANK_EMPTIES_RUNNING) or known.has(findings.PUMP_BELT_OFF):
         yield Alarm(
             Severity.STOP,
-            (
-                "Oil does not come back to the tank, its level must hold: stop at once, put the scavenge "
-                "stage and its belt right."
-            ),
+            "Oil does not come back to the tank, its level must hold: stop at once, put the scavenge "
+            "stage and its belt right.",
         )
 
 
@@ -140,9 +132,7 @@ def pressure_from_a_standing_pump(known: Known) -> Conclusions:
     if known.has(findings_drive.PUMP_SEEN_STANDING) and known.lacks(direct_gauge.DIRECT_GAUGE_ZERO):
         yield Contradiction(
             (findings_drive.PUMP_SEEN_STANDING, direct_gauge.DIRECT_GAUGE_ZERO),
-            (
-                "The pump is recorded as standing still, yet a trusted gauge shows pressure: watch the "
-                "pump again while you turn the engine."
-            ),
+            "The pump is recorded as standing still, yet a trusted gauge shows pressure: watch the "
+            "pump again while you turn the engine.",
             findings_drive.PUMP_SEEN_STANDING,
         )

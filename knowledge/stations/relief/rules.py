@@ -33,8 +33,6 @@ def debris_under_the_valve(known: Known) -> Conclusions:
     if known.has(findings.DEBRIS_ON_RELIEF_SEAT):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Debris under the relief valve, the seat must be clean: do not run until you know where "
-                "it came from; cut the filter open, look in the sump."
-            ),
+            "Debris under the relief valve, the seat must be clean: do not run until you know where "
+            "it came from; cut the filter open, look in the sump.",
         )

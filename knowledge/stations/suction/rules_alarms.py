@@ -33,26 +33,20 @@ def pump_cut_off_from_its_oil(known: Known) -> Conclusions:
     if known.has(findings_sump.PICKUP_FELL_OFF):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Pickup off, limit is a tight fit: do not start until it is refitted and you have "
-                "inspected the bearings"
-            ),
+            "Pickup off, limit is a tight fit: do not start until it is refitted and you have "
+            "inspected the bearings",
         )
     if known.has(findings.SUCTION_UNION_LOOSE):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Suction joint loose, limit is tight and free of air: do not start until it is repaired "
-                "and the pump primed"
-            ),
+            "Suction joint loose, limit is tight and free of air: do not start until it is repaired "
+            "and the pump primed",
         )
     if known.has(findings.TANK_STILL_FULL):
         yield Alarm(
             Severity.STOP,
-            (
-                "Pressure gone with the tank full, limit is pressure within 10 seconds: stop, find what "
-                "cuts the pump off from the tank"
-            ),
+            "Pressure gone with the tank full, limit is pressure within 10 seconds: stop, find what "
+            "cuts the pump off from the tank",
         )
 
 
@@ -80,10 +74,8 @@ def inlet_closed(known: Known) -> Conclusions:
     if known.has(findings_sump.SCREEN_BLOCKED) or known.has(findings_sump.CLOTH_ON_SCREEN):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Pickup screen covered, limit is a clear mesh: do not start until sump and screen are "
-                "clean and you know the source"
-            ),
+            "Pickup screen covered, limit is a clear mesh: do not start until sump and screen are "
+            "clean and you know the source",
         )
     if known.has(findings_sump.ICE_AT_SCREEN):
         yield Alarm(
@@ -94,10 +86,8 @@ def inlet_closed(known: Known) -> Conclusions:
     if known.has(debris_findings.METAL_IN_SCREEN):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Metal flakes on the screen, limit is none: do not start until you have inspected the "
-                "bearings"
-            ),
+            "Metal flakes on the screen, limit is none: do not start until you have inspected the "
+            "bearings",
         )
 
 
@@ -117,18 +107,14 @@ def floor_too_near_the_pickup(known: Known) -> Conclusions:
     if known.has(findings_pickup.PICKUP_GAP_TOO_SMALL):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Pickup gap too small, limit 3/16 inch (4.8 mm) unless the maker says otherwise: set the "
-                "gap before you start"
-            ),
+            "Pickup gap too small, limit 3/16 inch (4.8 mm) unless the maker says otherwise: set the "
+            "gap before you start",
         )
     if known.has(behaviour.CHANGED_AFTER_KNOCK) and known.has(findings.SUMP_DENTED):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Sump dented and pressure changed since, limit is a flat floor: do not run until you "
-                "have inspected the pickup"
-            ),
+            "Sump dented and pressure changed since, limit is a flat floor: do not run until you "
+            "have inspected the pickup",
         )
 
 
@@ -142,8 +128,6 @@ def rods_touch_the_tray(known: Known) -> Conclusions:
     if known.has(findings_pickup.TRAY_RUBBED):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "The rods touch the windage tray, limit is 0.060 inch (1.5 mm) clear: do not run until "
-                "you have checked tray and rod bearings"
-            ),
+            "The rods touch the windage tray, limit is 0.060 inch (1.5 mm) clear: do not run until "
+            "you have checked tray and rod bearings",
         )

@@ -117,9 +117,7 @@ def turbo_in_danger(known: Known) -> Conclusions:
     if known.has(findings_feeds.TURBO_LINE_LEAKS):
         yield Alarm(
             Severity.STOP,
-            (
-                "Turbo oil line leaks, no leak allowed beside the hot housing: shut down, watch for fire."
-            ),
+            "Turbo oil line leaks, no leak allowed beside the hot housing: shut down, watch for fire.",
         )
     if known.has(findings.TURBO_SHRIEKS):
         yield Alarm(
@@ -129,10 +127,8 @@ def turbo_in_danger(known: Known) -> Conclusions:
     if known.has(findings_feeds.TURBO_SHAFT_STIFF_OR_BLUED):
         yield Alarm(
             Severity.DO_NOT_RUN,
-            (
-                "Turbo shaft stiff or blued, it must spin freely: do not run until feed and turbo are "
-                "put right."
-            ),
+            "Turbo shaft stiff or blued, it must spin freely: do not run until feed and turbo are "
+            "put right.",
         )
 
 
@@ -156,8 +152,6 @@ def turbo_heard_where_there_is_none(known: Known) -> Conclusions:
             if known.has(sight):
                 yield Contradiction(
                     (sight, features.TURBOCHARGED),
-                    (
-                        "A turbo fault is recorded on an engine without a turbocharger: correct the layout."
-                    ),
+                    "A turbo fault is recorded on an engine without a turbocharger: correct the layout.",
                     features.TURBOCHARGED,
                 )

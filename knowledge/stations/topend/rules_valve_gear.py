@@ -118,10 +118,8 @@ def clatter_and_a_low_gauge(known: Known) -> Conclusions:
     if known.has(findings.LIFTERS_CLATTER) and known.has(patterns.GAUGE_READS_LOW):
         yield Alarm(
             Severity.STOP,
-            (
-                "Gauge low and the valve gear clatters, both below limit: shut down, fit a direct gauge "
-                "before you run it again."
-            ),
+            "Gauge low and the valve gear clatters, both below limit: shut down, fit a direct gauge "
+            "before you run it again.",
             low=False,
         )
 
@@ -158,10 +156,8 @@ def top_end_not_fit_to_run(known: Known) -> Conclusions:
     if known.has(findings.NO_OIL_AT_ROCKERS):
         yield Alarm(
             Severity.CARE,
-            (
-                "No oil at the rockers, each needs a steady flow: run it no longer than the minute you "
-                "need to look."
-            ),
+            "No oil at the rockers, each needs a steady flow: run it no longer than the minute you "
+            "need to look.",
         )
 
 
@@ -184,10 +180,8 @@ def quiet_lifters_without_pressure(known: Known) -> Conclusions:
     ):
         yield Contradiction(
             (findings.LIFTERS_QUIET, direct_gauge.DIRECT_GAUGE_ZERO),
-            (
-                "Quiet hydraulic lifters and a trusted gauge at zero do not agree: fit a second gauge at "
-                "another port before you think of a restart."
-            ),
+            "Quiet hydraulic lifters and a trusted gauge at zero do not agree: fit a second gauge at "
+            "another port before you think of a restart.",
             direct_gauge.DIRECT_GAUGE_ZERO,
         )
 
@@ -215,9 +209,7 @@ def top_end_reports_that_clash(known: Known) -> Conclusions:
     if known.has(findings.ROCKERS_FLOODED) and known.has(findings.NO_OIL_AT_ROCKERS):
         yield Contradiction(
             (findings.ROCKERS_FLOODED, findings.NO_OIL_AT_ROCKERS),
-            (
-                "The rockers are recorded as both flooded and dry: note which end of which shaft, and "
-                "look for a lost end plug."
-            ),
+            "The rockers are recorded as both flooded and dry: note which end of which shaft, and "
+            "look for a lost end plug.",
             findings.NO_OIL_AT_ROCKERS,
         )
