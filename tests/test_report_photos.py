@@ -23,9 +23,18 @@ from diagnose.serve.album import keep
 from knowledge.book import the_book
 from tests.support.command_line import call
 from tests.support.pictures import jpeg
-from tests.support.web import browser, jobs_in
+from tests.support.web import browser
 
 STEP = "pull_the_relief_valve"
+SHORT = """schema = 1
+[job]
+title = "Petrel"
+complaint = "petrol four, low when hot"
+[[finding]]
+no = 1
+what = "gauge_reads_low"
+state = "present"
+"""
 _EMBEDDED = re.compile(r'<img src="data:image/jpeg;base64,([^"]+)"')
 
 
@@ -42,7 +51,9 @@ def picture(size: tuple[int, int] = (40, 30), form: str = "JPEG", turned: int = 
 
 @pytest.fixture
 def petrel(tmp_path: Path) -> Path:
-    return jobs_in(tmp_path, "petrel") / "petrel.toml"
+    path = tmp_path / "petrel.toml"
+    path.write_text(SHORT, "utf-8")
+    return path
 
 
 def test_the_page_holds_the_photos_with_the_titles_of_their_steps(petrel: Path) -> None:
