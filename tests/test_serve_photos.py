@@ -91,16 +91,19 @@ def test_any_bytes_are_a_photo_or_refused() -> None:
 def test_a_photo_is_kept_beside_the_case_and_shown(tmp_path: Path) -> None:
     (tmp_path / "petrel.toml").write_text("schema = 1\n", "utf-8")
     tab = browser(tmp_path)
-    step = "relief_valve_out"
+    step = "pull_the_relief_valve"
     page = tab.get(f"{PHOTOS}?step={step}")
     assert page.form("photos").fields["step"] == [step]
     page = tab.upload(page, "photos", "photo", jpeg(6))
     assert page.status == 200
+    assert 'href="/job/petrel.toml/check/pull_the_relief_valve"' in page.text, "back to the check"
     (kept,) = album_of(tmp_path / "petrel.toml").iterdir()
     assert not [s for s in SECRETS if s in kept.read_bytes()]
     photo = tab.get(f"/job/petrel.toml/photo/{kept.name}")
     assert (photo.status, photo.headers["content-type"]) == (200, "image/jpeg")
     assert photo.body == kept.read_bytes()
+    check = tab.get(f"/job/petrel.toml/check/{step}")
+    assert f'<img src="/job/petrel.toml/photo/{kept.name}"' in check.text
     page = tab.upload(tab.get(PHOTOS), "photos", "photo", png())
     names = [p.file for p in photos_of(tmp_path / "petrel.toml")]
     assert [n.partition(".")[2] for n in names] == ["jpg", "png"]

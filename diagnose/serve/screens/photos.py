@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from diagnose.output.documents.photos import photo_entries, step_title
 from diagnose.serve.album import keep, photo
-from diagnose.serve.exchange import Answer, Asked, go
+from diagnose.serve.exchange import Answer, Asked, address, go
 from diagnose.serve.pictures import NoPhotoError
-from diagnose.serve.site import Site, job_screen
+from diagnose.serve.site import Site, job_screen, name_of
+from knowledge.book import the_book
 
 
 def show(site: Site, asked: Asked) -> Answer:
@@ -38,6 +39,7 @@ def _photos(
 ) -> Answer:
     path = site.folder.path(asked.job)
     with site.diagnoses.of(path) as known:
+        check = step in the_book().inspections
         return job_screen(
             "photos.html",
             asked,
@@ -47,4 +49,7 @@ def _photos(
             photos=photo_entries(path)[::-1],
             step=step,
             of=step_title(step),
+            back=(address("job", asked.job, "check", step), "The check")
+            if check
+            else (address("job", asked.job), name_of(known)),
         )
