@@ -18,7 +18,7 @@ from knowledge.lexicon.other_things import (
     PANEL,
     VOLTAGE,
 )
-from knowledge.lexicon.pressure import NO_PRESSURE, VAGUE
+from knowledge.lexicon.pressure import KNOCKED, NO_PRESSURE, VAGUE
 from knowledge.lexicon.sights_kinds import INSTEAD
 from knowledge.reports.words import NOISES, Shows
 
@@ -144,7 +144,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             on_it = {line.word(k) for k in range(mark.last, mark.last + 3)}
             if line.word(mark.first - 1) in ("the", "a") and line.word(mark.first - 2) in BLOW:
                 return True
-            return after in ("sensor", "off", "gone") or bool(on_it & {"sump", "pan"})
+            return after in KNOCKED or bool(on_it & {"sump", "pan"})
     return False
 
 

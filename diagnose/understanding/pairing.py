@@ -58,6 +58,7 @@ _CHECKS = frozenset(
 _PLAIN_LEADS = frozenset(["the", "a", "an", "my", "new", "another", "other"])
 _JOINS = frozenset([",", "and", "&", "+", "plus", "or", "then"])
 _COPULA = frozenset(["was", "is", "were", "are"])
+_SHOWS_ONLY = frozenset(["other_gauge"])
 WITH = frozenset(["with", "from", "by"])  #: between a result and the part that brought it
 
 
@@ -99,6 +100,8 @@ def paired(line: Line, last: Mark[PartWorked] | None) -> Iterator[Work]:
         worked = part.value
         trial = worked.trials.get(action.value)
         area = worked.area if worked.area_if in (None, action.value) else None
+        if line.word(action.first) in _PUT and trial in _SHOWS_ONLY:
+            area = None  # "put a gauge on it"
         if trial is None and area is None:
             continue
         if trial is None and action.value not in (Done.RENEWED, Done.REBUILT, Done.REFITTED):

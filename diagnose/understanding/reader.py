@@ -19,6 +19,7 @@ from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.together import together
 from diagnose.understanding.work import earlier_work, trials
 from knowledge.book import Book
+from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
 from knowledge.lexicon.narrower import NARROWER
 from knowledge.synonyms import FAINT, IDLE
 
@@ -34,6 +35,9 @@ RULES: tuple[Reader, ...] = (
     together,
     measured,
 )
+_LONGEST_NAME = 4  #: words and numbers of an engine's name
+#: features that are said of what engine it is
+_OF_THE_ENGINE = frozenset((*FEATURES.values(), *FEATURES_ALONE.values()))
 #: carry no statement by themselves
 _FILLERS = (
     IDLE
@@ -67,6 +71,8 @@ _FILLERS = (
             "reading",
             "show",
             "start",
+            "petrol",
+            "gasoline",
         ]
     )
 )
@@ -95,7 +101,12 @@ def read(text: str, book: Book) -> Understanding:
     found = _without_wider(_without_measured(found), paragraph)
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
     spans = [s for f in facts for s in f.spans]
-    unread = [*_left_over(paragraph, [*spans, *_opened(paragraph, spans)])]
+    named = [s for f in facts if f.table == "layout" or f.name in _OF_THE_ENGINE for s in f.spans]
+    unread = [
+        piece
+        for piece in _left_over(paragraph, [*spans, *_opened(paragraph, spans)])
+        if not _is_a_name(paragraph, piece, named)
+    ]
     if text[LONGEST:].strip():
         unread.append((LONGEST, len(text)))
     return Understanding(text, facts, tuple(unread))
@@ -177,6 +188,18 @@ def _opened(paragraph: Paragraph, spans: list[Span]) -> Iterable[Span]:
                 line.tokens[mark.first].start <= b and a <= line.tokens[-1].end for a, b in spans
             ):
                 yield from line.span([mark])
+
+
+def _is_a_name(paragraph: Paragraph, piece: Span, named: list[Span]) -> bool:
+    """Whether a piece is the name of the engine: words that say nothing here, straight before its kind."""
+    if not any(0 <= first - piece[1] <= 1 for first, _ in named):
+        return False
+    tokens = [t for line in paragraph.lines for t in line.tokens if piece[0] <= t.start < piece[1]]
+    spelling = paragraph.lexicon.spelling
+    return len(tokens) <= _LONGEST_NAME and all(
+        t.kinds == {"number"} or t.is_mark or not (t.is_figure or spelling.knows(t.word))
+        for t in tokens
+    )
 
 
 def _left_over(paragraph: Paragraph, spans: Iterable[Span]) -> Iterable[Span]:

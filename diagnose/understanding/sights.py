@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from diagnose.understanding.facts import Fact, reader
+from diagnose.understanding.joining import acted
 from diagnose.understanding.lexicon import book_stem
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark, longest
@@ -194,8 +195,10 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     within = {line.word(k) for k in range(mark.first, mark.last)}
     if within & NOT_INSIDE.get(mark.value, frozenset()):
         return None
-    sure = line.stances.surety(mark)
     inside = finding.stage is Stage.OPENED
+    if inside and acted(line, Mark(True, mark.first, mark.first + 1), [line.word(mark.first + 1)]):
+        return None  # "stripped the pump: gears good"
+    sure = line.stances.surety(mark)
     if inside and "ago" in {line.word(k) for k in range(mark.last, mark.last + 3)}:
         return None  # "spun a bearing two years ago"
     if stance & Stance.GUESSED or (inside and sure < 1.0):

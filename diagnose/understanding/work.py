@@ -102,6 +102,8 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
             trouble = any(t < (job.line.number, job.first) for t in troubles)
             if mark is not None and job.line is line and _led_to_it(job, mark, trouble):
                 continue
+            if job.area == "whole_engine" and not trouble:
+                continue  # what the gauge did after it came of no trial
             if mark is not None:
                 yield job, mark, line
             elif job.line is line and job.tried and not job.begins_it:

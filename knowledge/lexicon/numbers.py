@@ -20,7 +20,7 @@ MORE = _set(
     "steps swing variation scale dial"
 )
 #: shortly before a number: it is a difference
-BY = _set("loss difference differ differs lost gained within")
+BY = _set("loss difference differ differs lost loses losing shed gained within")
 #: straight before a number: it is a difference, as "to" does not follow
 CHANGED = _set(
     "drop drops dropped fall falls fell rise rises rose gain gained lost lose loses raised up down "

@@ -20,7 +20,7 @@ DIRECT = (
     "t'd|teed in? a? gauge",
     "screwed|plumbed|tapped|hooked|put|stuck|hung|coupled|rigged a|the|my|his gauge",
     "gauge screwed|teed|plumbed|tapped|coupled|fitted|put|hooked|connected in|into|on|at|by|straight|direct|to",
-    "shops|shop|garages|workshops|mechanics|real|borrowed|snap-on|bourdon|dial gauge",
+    "shops|shop|garages|workshops|mechanics|real|borrowed|bourdon|dial gauge",
     "second|another|extra gauge at|on|in|by the",
 )
 
@@ -184,7 +184,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_OIL_LAMP} warning|message|buzzer|alarm|indicator .. on|comes|came|appears|appeared|up|sounds|sounded|displayed|showing|shows|flagged",
         "warning|message|alarm comes|came|appears|appeared|popped|pops|keeps|flashed|goes|went up|on|off",
         f"{_LAMP} .. comes|came|coming|come =on|=up",
-        f"{_LAMP} comes|came|goes|went =on|=off =at|=in|=when|=if",
+        f"{_LAMP} comes|came|goes|went =on =at|=in|=when|=if",
+        "buzzer|alarm goes|went =off =at|=in|=when|=if",
         f"{_LAMP} lit|illuminates|illuminated|glowing|burning|burns|shining|shows|showing|ablaze|blazing",
         f"{_LAMP} .. stays|stayed|remains|remained|staying|stuck =on|=lit",
         f"{_LAMP} is|was|stays|still|on =on|=lit all|constantly|permanently|the|steady|solid|continuously",
@@ -368,6 +369,8 @@ REVVED = frozenset(
 )
 #: a clause that only says so, in a text that speaks of the pressure
 NO_PRESSURE = frozenset(["zero", "nothing", "nil", "nought", "0"])
+#: straight after "knock": it is a sensor, a blow or what somebody does
+KNOCKED = frozenset(["sensor", "off", "gone", "it", "them", "out", "back", "through"])
 #: heads that need a word of an instrument near, because they are said of anything
 VAGUE = frozenset({Shows.NORMAL})
 #: the finding a noise or lamp is, where it is denied or doubtful

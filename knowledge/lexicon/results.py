@@ -104,7 +104,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "problem solved|gone|over",
         "all|is|was|now well|right|good again",
         "@pressure|full|good|proper pressure in|within|inside seconds|@seconds|moments",
-        "stopped|cured|ended|killed|silenced|cures|stops the|my|that|all? light|lamp|flicker|flickering|problem|noise|ticking|"
+        "stopped|cured|=ended|killed|silenced|cures|stops the|my|that|all? light|lamp|flicker|flickering|problem|noise|ticking|"
         "rattle|leak|alarm|buzzer|trouble|clatter",
         "rattle|noise|tick|ticking|light|flicker|clatter|problem|leak is|was|has|had? gone|stopped|disappeared|vanished|"
         "cured",

@@ -110,7 +110,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         "aluminium|aluminum|alloy|bright_soft|soft_bright + flakes|bits|slivers|shavings|specks|glitter|metal - no|not|sump|pan_is|head|block",
     ),
     "copper_flakes": (
-        "copper|bronze|brass|coppery|gold|golden + flakes|bits|glitter|specks|specs|slivers|shavings|flecks|particles|sparkle|filings|dust|tinge - no|not|washer|down|pipe|line|showing|backing",
+        "copper|bronze|brass|coppery|gold|golden|bronze_coloured|brass_coloured + grit|flakes|bits|glitter|specks|specs|slivers|shavings|flecks|particles|sparkle|filings|dust|tinge - no|not|washer|down|pipe|line|showing|backing",
     ),
     "lining_strip": (
         "bearing|lining|shell|white_metal|whitemetal|babbitt + strips|foil|slivers|sheets|ribbons|strip|flakes|pieces + filter|pan|sump|screen|pump|oil|found - no|not|cam_bearing_tool",
@@ -125,7 +125,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         "trap|traps|sludge_traps|sludge_trap|crank_drillings|crank_plugs + solid|full|packed|choked|blocked|sludge|rammed - drain|trap_door|no|not|water",
     ),
     "hard_chips": (
-        "=sand|=grit|casting_sand|glass_beads|bead_blast|bristle|=shot + filter|sump|pan|oilway|oilways|pump|screen|galleries|engine|found|passages|inside - no|not|sandwich|bead_of|sealant|silicone|sealer|drip|paper",
+        "=sand|=grit|casting_sand|glass_beads|bead_blast|bristle|shot_blast|steel_shot + filter|sump|pan|oilway|oilways|pump|screen|galleries|engine|found|passages|inside - no|not|sandwich|bead_of|sealant|silicone|sealer|drip|paper",
     ),
     "fine_dust_only": (
         "fine|grey|gray + dust|paste|powder|film|fuzz + only|just|nothing_else|no_flakes|nothing_more|no_chunks|normal",
@@ -152,7 +152,7 @@ TOGETHER_BEARINGS_ABSENT: dict[str, tuple[str, ...]] = {
         "turn|turns|turned|spins|rotates|cranks|spin|rotate + free|freely|easily|easy|smoothly|nicely|by_hand|fine|normally|hand - not|no|hard|pump|oil_pump|screw|stiff|barely|@not|wouldnt|solid|until|plunger|distributor|shaft|valve|filter|rotor|handle",
     ),
     "engine_seized": (
-        "turn|turns|turned|spins|rotates|cranks + free|freely|easily|easy|by_hand|over_fine|over_ok|fine|normally|nicely - not|no|hard|pump|oil_pump|stiff|barely|@not|wouldnt|solid|plunger|distributor|shaft|filter|rotor|screw|relief|valve|until",
+        "turn|turns|turned|spins|rotates|cranks + free|freely|easily|easy|by_hand|still_turns|still_turned|over_fine|over_ok|fine|normally|nicely - not|no|hard|pump|oil_pump|stiff|barely|@not|wouldnt|solid|plunger|distributor|shaft|filter|rotor|screw|relief|valve|until",
     ),
     "magnetic_metal": (
         "magnet + clean|nothing|picked_up_nothing|no_metal|no_interest|ignored|bare|@not_pick|@not_attract|nothing_on|@not_stick|no_filings - fuzz",

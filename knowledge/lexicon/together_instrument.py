@@ -18,7 +18,7 @@ _STILL = (
     "@not_budge|@not_swing|@not_react|@not_respond|@not_twitch"
 )
 _SWINGS = "swing|swings|swung|full|max|maximum|pegged|pegs|over|top|off_the_clock|hard_over|to_h|goes_over|right_over|to_full|to_the_stop"
-_CRANK = "crank|cranked|cranking|spun|spinning|starter|turned_over|cranks"
+_CRANK = "crank|cranked|cranking|spun|spinning|starter|turned_over|cranks|turned_the_engine|turning_the_engine|turned_it_over"
 _NO_OIL = "no_oil|nothing|@not_a_drop|dry|not_a_drop|no_drop|not_a_dribble|not_one_drop|no_flow"
 #: the finding, by words that stand in one clause (+) or in one sentence (&) when it is there
 TOGETHER_INSTRUMENT: dict[str, tuple[str, ...]] = {

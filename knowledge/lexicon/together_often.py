@@ -12,7 +12,11 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "failed|stopped|failure|quit|died + in_flight|in_cruise|under_way|underway|on_the_road|at_speed|on_the_motorway|at_70|mid-corner|in_the_air|on_the_way_home - "
         "gauge|light|lamp|pump|noise|alternator|oil_pressure|hose|cooler|fitting|filter|bearing|pressure|line|bolt|then_stopped_it",
         "lost_the_engine|lost_an_engine|engine_was_lost|power_was_lost|lost_all_drive|lost_drive|power_went_to_nothing|power_dropped_to_nothing",
+        "coughed|spluttered|faltered|hiccuped|surged & stopped|died|quit|dead - gauge_stopped|noise_stopped",
         "died|stopped|quit + restart|restarted|start_again|fire_again|refire + @not|refused|would_not|wouldnt|failed - gauge|light|pressure|noise|knock",
+    ),
+    "oil_milky": (
+        "oil|sump|stick + tea_with_milk|milky_tea|colour_of_tea|white_coffee|like_coffee|like_milk|caramel|like_custard|butterscotch|mushroom_soup|chocolate_milk - no|not|filler|cap",
     ),
     "engine_runs_normally": (
         f"{_IT} + purrs|purring|runs_great|runs_lovely|runs_fine|runs_well|running_fine|ran_fine_throughout|sounds_fine|sounds_good|sounds_great|sounds_lovely|sounds_okay|sounds_no_different|drives_fine|drives_great|"
@@ -26,6 +30,25 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "minute|minutes|mile|miles|road|trip|bay|seconds|stream|everywhere|instantly|hour|yards|hundred - pressure|changed|drained|month|week|per|every|coolant|water|change|dipstick",
         "oil|oil_level + leaving_in_a|in_a_stream|coming_out_in|left_in_a|running_out_as_fast|as_fast_as|out_the_bottom|straight_out|dropped_to_nothing|went_to_nothing|fell_to_nothing - pressure|gauge|needle",
         "five|six|four|three|@volume|litres|quarts|gallon + oil|on_the_road|on_the_floor|on_the_ground|under_it + road|floor|ground|minute|minutes|seconds|drive|garage - drained|change|poured|put|every|spilt|spilled|added|holds|took|needs",
+    ),
+    "declined_over_months": (
+        "pressure|gauge|reading|psi + season|summers|years|months|winter|winters|year|weeks|week + come_down|lower|dropped|declined|fallen|lost|gone_down|dropping|crept_down|worse|loses|sagged|drifted - was_changed|stood|sat|ago|"
+        "since|used|rebuilt|suddenly|overnight|for_years|last_week|this_week|unused|storage|over_winter|renewed|replaced|fitted",
+    ),
+    "fuel_smell": (
+        "oil|stick|dipstick|it + stank|stunk|smelt|smelled|reeked|stinking + petrol|gas|gasoline|fuel|diesel - exhaust|cabin|bay|burning",
+    ),
+    "gauge_line_kinked": (
+        "gauge_line|gauge_pipe|gauge_tube|capillary|gauge_hose + flat_spot|squashed|flattened|crushed|kink|pinched|trapped|dent|sits_on|bent_double",
+    ),
+    "maker_calls_it_normal": (
+        "dealer|garage|shop|maker|they|mechanic & always_read_low|all_read_low|normal_for|nothing_wrong|perfectly_normal|within_spec|quite_normal|nothing_to_worry|sent_me_home|characteristic - replaced|sounds|found",
+    ),
+    "no_drive_end_float": (
+        "end_float|end_play|endfloat|endplay & pump|pump_shaft|drive_shaft & none|nil|zero|binding|bound - crank|thrust|cam",
+    ),
+    "cooler_left_off": (
+        "cooler + left_off|out_of_the_circuit|from_the_circuit|deleted|taken_out_of|by_previous_owner|lines_looped|not_fitted|blanked_off - trial|made_no|no_difference|pressure|tried|i|we",
     ),
     "dipstick_low": (
         "reads|read|level|oil|shows + low_on_the_stick|low_on_the_dipstick|down_on_the_stick|way_down|very_low|too_low|rather_low|well_low|dangerously_low|below_the_mark|below_low|under_the_mark - pressure|psi|gauge|needle|temperature|idle|coolant|fuel|light",
@@ -124,6 +147,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "switch|pressure_switch + old_one_bad|was_duff|was_bad|was_the_fault|was_the_culprit|turned_out_bad|turned_out_faulty|proved_faulty|sticking|gone_bad|had_failed - ignition|light_switch|master|dash_switch|starter|battery|think|wiring",
     ),
     "filter_found_loose": (
+        "filter + spun_off|unwound|unscrewed_itself|come_unscrewed|spun_itself|unscrewing_itself - air|fuel|i_spun",
         "filter + spin|turn|undo|unscrew|loose + by_hand|hand|fingers|was_loose|came_loose|working_loose|never_tightened|@not_tightened|@not_been_tightened|easily - tight|oil_tight|air|i_could_not|couldnt|screen|hand_tight_and_no|fuel",
     ),
     "level_high": (

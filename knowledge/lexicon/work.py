@@ -240,6 +240,7 @@ AREAS: dict[str, tuple[str, ...]] = {
         "put|fitted|installed|dropped .. new|replacement|crate|used|junkyard|different|rebuilt|reconditioned|another|"
         "secondhand engine|motor|block",
         "replacement|crate|junkyard|exchange engine|motor",
+        "new|recon|rebuilt|reconditioned|exchange engine|motor in|into|for the|my|our|a car|van|truck|boat|tractor|bike",
         "a|the|another =new engine|motor",
     ),
     "cylinder_head": (

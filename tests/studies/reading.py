@@ -1,8 +1,8 @@
 """How well plain English is read into facts: ``python -m tests.studies.reading``.
 
 Tables for each reader: precision and recall by kind of fact on the sentences of
-``data/typed_sentences.toml``, the third kept back apart, and of ``data/station_sentences.toml``, half
-kept back; the same on the words of every confirmed
+``data/typed_sentences.toml``, the third kept back apart, of ``data/station_sentences.toml``, half
+kept back, and of the short reports of ``data/report_texts.toml``, a third kept back; the same on the words of every confirmed
 case (complaint and notes) beside the entries coded in its file, the half kept aside apart; and how
 often the confirmed cause is first, among three, among five when nothing but these words is known.
 What a file does not code although its words say it counts as wrong there, so the precision on cases
@@ -22,7 +22,7 @@ from tests.confirmed.scoring import FURTHER, STAGES, Score, case_files, hit, sco
 from tests.support.agreement import Outcome, Tally, total
 from tests.support.case_texts import CaseText, case_texts
 from tests.support.readers import READERS, Reader
-from tests.support.sentences import Sentence, by_station, dangerous, typed
+from tests.support.sentences import Sentence, by_station, dangerous, reports, typed
 from tests.support.stated_facts import Kind
 
 
@@ -50,7 +50,8 @@ def heading(*parts: str) -> str:
 
 def in_sentences(reader: Reader, misses: bool) -> None:
     """Print how the typed and the dangerous sentences are read."""
-    for name, listed in (("as typed", typed()), ("for each station", by_station())):
+    lists = (("as typed", typed()), ("for each station", by_station()), ("of reports", reports()))
+    for name, listed in lists:
         print(f" sentences {name}: {len(listed)}")
         parts = _split(listed, lambda s: s.kept_back, lambda s: s.read_by(reader))
         print(heading("developed on", "kept back"))
@@ -60,7 +61,7 @@ def in_sentences(reader: Reader, misses: bool) -> None:
     print(f"  dangerous sentences misread: {len(misread)} of {len(dangerous())}; ", end="")
     print(f"something left out of what must be read: {missed}")
     if misses:
-        for sentence in (s for s in (*typed(), *by_station()) if not s.kept_back):
+        for sentence in (s for _, each in lists for s in each if not s.kept_back):
             _print_misses(sentence.text, sentence.read_by(reader))
         for each in misread:
             print(f"    {each.text}\n      MISREAD {'; '.join(each.misread_by(reader))}")

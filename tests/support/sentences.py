@@ -79,6 +79,12 @@ def by_station() -> tuple[Sentence, ...]:
     return _sentences("station_sentences.toml")
 
 
+@cache
+def reports() -> tuple[Sentence, ...]:
+    """The list of short reports; every third is kept back."""
+    return _sentences("report_texts.toml")
+
+
 def _sentences(name: str) -> tuple[Sentence, ...]:
     return tuple(
         Sentence(
