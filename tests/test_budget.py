@@ -10,7 +10,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from diagnose.case.loading import from_text
+from diagnose.case.loading import from_text, load
 from diagnose.circuit import budget as module
 from diagnose.circuit import shapley
 from diagnose.circuit.budget import Account, budget
@@ -22,7 +22,7 @@ from diagnose.hydraulics.engine import SET_B
 from diagnose.output.documents.budget import still_missing
 from knowledge.units import PSI
 from tests.support.circuits import BOOK, WORN, a_case, saved, text
-from tests.support.command_line import call
+from tests.support.command_line import ROOT, call
 
 IDLE, CRUISE = "700 rpm, 95 C, 8 psi", "2500 rpm, 95 C, 33 psi"
 
@@ -93,6 +93,14 @@ def test_alike_findings_get_alike_shares() -> None:
     shares = shapley.shapley(pressure[:1] - pressure)
     assert shares[0] == pytest.approx(shares[1])
     assert shares[0] > PSI
+
+
+def test_thicker_oil_explains_no_missing_pressure() -> None:
+    """It raises the pressure, so that more is missing than the gauge shows."""
+    case = load(ROOT / "cases" / "tern.toml", BOOK)
+    says = still_missing(budget(case, BOOK), case)
+    assert says.startswith("What was found raises the pressure by ")
+    assert "explains" not in says
 
 
 def test_not_closed_where_much_is_missing_and_closed_where_not() -> None:

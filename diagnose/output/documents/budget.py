@@ -103,10 +103,16 @@ def still_missing(budget: Budget, case: Case) -> str:
     if account.closed:
         return f"What was found explains the pressure missing at {where}."
     sure = "not settled" if account.closed is False else "perhaps not settled"
+    found = account.explained.mean
+    rest_of_it = f"{scale.one(missing.mean)} still missing: {sure}."
+    if found < 0.0:  # thicker oil, say
+        return (
+            f"What was found raises the pressure by {scale.one(-found)} at {where}, "
+            f"where {scale.one(short.mean)} are missing; so {rest_of_it}"
+        )
     return (
-        f"What was found explains {scale.figure(account.explained.mean)} of "
-        f"{scale.one(short.mean)} missing at {where}; "
-        f"{scale.one(missing.mean)} still missing: {sure}."
+        f"What was found explains {scale.figure(found)} of "
+        f"{scale.one(short.mean)} missing at {where}; {rest_of_it}"
     )
 
 
