@@ -205,7 +205,7 @@ def test_story_of_metal_under_the_relief_ball(tmp_path: Path) -> None:
     done = asked(tmp_path / "a.toml", "4", A, "", *["d"] * 12)
     guess = done.err[done.err.index("Best guess so far") :]
     assert "debris under the relief valve" in guess[:80]
-    assert "stiffer spring" not in done.err.partition("Which of these has been tried")[0]
+    assert "stiffer spring" not in done.err.partition("Which of these have been tried")[0]
 
 
 def test_story_of_the_lamp_in_bends(tmp_path: Path) -> None:

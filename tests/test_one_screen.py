@@ -122,7 +122,7 @@ def test_why_says_how_strong_in_words() -> None:
     assert done.code == 0
     in_eighty_columns(done.out)
     assert len(done.out.splitlines()) <= 30
-    assert re.search(r"^  strong  debris lies on the relief seat", done.out, re.MULTILINE)
+    assert re.search(r"^  strong  there is debris on the relief seat", done.out, re.MULTILINE)
     assert set(re.findall(r"^  (strong|some|slight) ", done.out, re.MULTILINE)) >= {
         "strong",
         "slight",

@@ -38,7 +38,7 @@ def test_a_closed_job_says_what_was_wrong_done_and_shown(gannet: Path) -> None:
     page = page_of(gannet)
     assert page.standing == "Repaired, 36 psi at hot idle; closed on 2026-06-20."
     assert "The pickup is loose or has come off" in page.wrong
-    assert page.wrong[-1].startswith("It began with: oil pickup tube worked loose")
+    assert page.wrong[-1].startswith("It began with: oil pickup tube or its bolts loose")
     assert page.done[0].startswith("New tube")
     idle, speed = page.pressures
     assert (idle.before, idle.after, idle.least) == ("14 psi", "36 psi", "10 psi")

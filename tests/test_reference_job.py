@@ -115,13 +115,13 @@ def test_the_review_says_it_in_order() -> None:
         "In short: found: ",
         "Found - ",
         "Where it began Root causes",
-        "What followed",
+        "Following damage: look for it",
         "Also contaminated",
         "What was found explains",
     ]
     places = [text.index(p) for p in parts]
     assert places == sorted(places)
-    assert "decide sort it by magnet and glass" in text
+    assert "decide sort it with magnet and magnifier" in text
 
 
 def test_the_same_in_json() -> None:

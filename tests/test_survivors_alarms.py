@@ -29,8 +29,8 @@ def said(reading: str, engine: str = "") -> set[tuple[str, str]]:
          "5 psi (0.3 bar) at 700 rpm, limit 7 psi (0.5 bar): shut down, check with a trusted gauge "
          "before it runs again"),
         ("2600 rpm, 90 C, 15 psi, direct", "", "reading_below_the_stop_limit",
-         "15 psi (1.0 bar) at 2600 rpm, limit 20 psi (1.4 bar): the trusted gauge says so: shut "
-         "down, do not run until the cause is found"),
+         "15 psi (1.0 bar) at 2600 rpm, limit 20 psi (1.4 bar): the trusted gauge confirms it: "
+         "shut down, do not run until you find the cause"),
         ("1800 rpm, 90 C, 25 psi", DIESEL, "farm_diesel_below_two_bar",
          "25 psi (1.7 bar) at 1800 rpm on a diesel, limit 29 psi (2.0 bar) at working speed: stop"),
         ("2000 rpm, 20 C, 120 psi", "", "far_too_much_when_cold",
