@@ -196,12 +196,14 @@ class CaseInference:
             try:
                 return Solution(evidence, posterior(self.network, evidence), tuple(left_out))
             except TooEntangledError:
-                busiest = max(
-                    (n for n, e in evidence.items() if e.if_present > e.if_absent),
-                    key=lambda n: (len(self.network.parents.get(n, ())), n),
-                )
+                busiest = max(evidence, key=lambda n: self._weight(n, evidence[n]))
                 left_out.append(busiest)
                 evidence = {n: e for n, e in evidence.items() if n != busiest}
+
+    def _weight(self, name: str, given: Likelihood) -> tuple[bool, int, str]:
+        """What is left out first: what is present, then what has most parents."""
+        parents = len(self.network.parents.get(name, ()))
+        return given.if_present > given.if_absent, parents, name
 
 
 def _gathered(known: CaseInference) -> dict[str, Likelihood]:
