@@ -41,7 +41,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         "only_one_edge|one_edge|just_the_edge|along_one_edge + marked|worn|polished|wear|wiped|touching",
     ),
     "mains_worn_unevenly": (
-        "main|mains|centre|center|middle|rear|front + worn|worse|wear + more_than|than_the|lot_more|unevenly|uneven|differently|different + ends|others|rest|front|rear|main|mains|centre - cam|rotor|lobe|gear",
+        "main|mains|centre|center|middle|rear|front + worn|worse|wear + more_than|than_the|lot_more|unevenly|uneven|differently|different|along_the_crank + along_the_crank|ends|others|rest|front|rear|main|mains|centre - cam|rotor|lobe|gear",
     ),
     "wear_at_parting_lines": (
         f"{_BRG} + parting|split_line|joint_face|joint_line|parting_line + worn|wear|marked|polished|opposite",
@@ -121,6 +121,9 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
     "metal_throughout": (
         "metal|debris|bearing_material|swarf|filings|glitter|shrapnel|bits + throughout|everywhere|all_through|all_over|every_oilway|whole_engine|entire|right_through|whole_oiling|through_the_whole - no|not",
     ),
+    "crank_plug_found_missing": (
+        "=plug|=plugs + crank|crankshaft + missing|loose|gone|came_out|left_out|fell_out|worked_loose - spark|core|drain|gallery|sump",
+    ),
     "crank_trap_full": (
         "trap|traps|sludge_traps|sludge_trap|crank_drillings|crank_plugs + solid|full|packed|choked|blocked|sludge|rammed - drain|trap_door|no|not|water",
     ),
@@ -149,10 +152,10 @@ TOGETHER_BEARINGS_ABSENT: dict[str, tuple[str, ...]] = {
         f"{_JOURNAL}|crank + smooth|unmarked|perfect|polished|mirror|like_glass|like_new|mint|unscored|undamaged|look_good|looks_good|fine|ok - not|but|scored|rough|no_good|pulley|float|turns|one",
     ),
     "hard_to_turn": (
-        "turn|turns|turned|spins|rotates|cranks|spin|rotate + free|freely|easily|easy|smoothly|nicely|by_hand|fine|normally|hand - not|no|hard|pump|oil_pump|screw|stiff|barely|@not|wouldnt|solid|until|plunger|distributor|shaft|valve|filter|rotor|handle",
+        "turn|turns|turned|spins|rotates|cranks|spin|rotate + free|freely|easily|easy|smoothly|nicely|by_hand|fine|normally|hand - not|no|hard|pump|oil_pump|screw|stiff|barely|@not|wouldnt|solid|until|plunger|distributor|shaft|valve|filter|rotor|handle|bath|pickup|tube|sender",
     ),
     "engine_seized": (
-        "turn|turns|turned|spins|rotates|cranks + free|freely|easily|easy|by_hand|still_turns|still_turned|over_fine|over_ok|fine|normally|nicely - not|no|hard|pump|oil_pump|stiff|barely|@not|wouldnt|solid|plunger|distributor|shaft|filter|rotor|screw|relief|valve|until",
+        "turn|turns|turned|spins|rotates|cranks + free|freely|easily|easy|by_hand|still_turns|still_turned|over_fine|over_ok|fine|normally|nicely - not|no|hard|pump|oil_pump|stiff|barely|@not|wouldnt|solid|plunger|distributor|shaft|filter|rotor|screw|relief|valve|until|bath|pickup|tube|sender",
     ),
     "magnetic_metal": (
         "magnet + clean|nothing|picked_up_nothing|no_metal|no_interest|ignored|bare|@not_pick|@not_attract|nothing_on|@not_stick|no_filings - fuzz",

@@ -73,7 +73,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "hard_over|heeled_over|rail_down|lee_rail|on_its_ear|heeling_hard + heeled|boat|yacht|tack|sailing|on|hard|when|was - rudder|needle|gauge|helm",
     ),
     "worked_hard": (
-        "pulling_hard|working_hard|pulled_hard|hammering_down|flat_to_the_boards|flat_to_the_floor|foot_to_the_floor|pedal_to_the_metal|full_noise|=nailed|thrashing_it|ragging_it|caning_it|giving_it_stick|giving_it_large|hard_charging|full_steam + "
+        "pulling_hard|working_hard|pulled_hard|hammering_down|flat_to_the_boards|flat_to_the_floor|foot_to_the_floor|pedal_to_the_metal|full_noise|=nailed|thrashing_it|caning_it|giving_it_stick|giving_it_large|hard_charging|full_steam + "
         "hill|motorway|hours|miles|up|down|all|for|it|when|the|on|along|mile - noise|gauge|pressure|light|drops",
         "full_load|heavy_load|=loaded|laden|trailer|plough|harrow|baler|mower|dragging|hauled|heavy_trailer|big_load + climbing|hour|hours|dragging|up|hill|all|pulling|long|mountain - torque|bearing|only|no|when_not",
     ),

@@ -93,7 +93,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
     "worked_hard": (
         "full_throttle|full_load|full_power|max_continuous|maximum_continuous|high_boost|flat_out|wide_open|full_chat|full_bore|maximum_power|heavy_load|full_speed + hours|hour|all_day|minutes|long|after|under|pulling|pass|"
         "sustained|for|miles|most_of_the - opens|only_at|gauge_at|pressure_at|drops_at|idle|psi|bar|fine_at|runs_to|would_not|never|before_full|couldnt|@not|once_at|first_time_at",
-        "=flogged|=thrashed|=caned|hammered_along|driven_hard|hard_driven|hard_pushed|pushed_hard|ragged|hard_used|worked_hard|hard_worked|ran_hard|run_hard|hauled_hard + along|autobahn|motorway|it|was|all|by|for|had|been|day|track|"
+        "=flogged|=thrashed|=caned|hammered_along|driven_hard|hard_driven|hard_pushed|pushed_hard|=ragged|hard_used|worked_hard|hard_worked|ran_hard|run_hard|hauled_hard + along|autobahn|motorway|it|was|all|by|for|had|been|day|track|"
         "engine|up|for_hours|always|life",
         "high_speed|fast|long|steep|sustained|prolonged + run|climb|motorway_trip|motorway_run|high_speed_run|haul|pull|ascent + long|sustained|steep|hours|miles|prolonged|speed - short|gauge|after_a_short|pressure_is|slow|warm-up|"
         "runs_fine|before|trial_run|test_run|ground_run",
