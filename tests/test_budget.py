@@ -120,7 +120,7 @@ def test_not_closed_where_much_is_missing_and_closed_where_not() -> None:
     assert drawn.accounts[0].closed is not False
     said = still_missing(drawn, full)
     assert said.startswith("What was found explains")
-    assert ": not closed" not in said
+    assert ": not settled" not in said
     more = a_case(WORN, (f"700 rpm, 95 C, {explained + 8:.0f} psi",))
     drawn = budget(more, BOOK)
     assert drawn.accounts[0].closed is True, "less is missing than was found"

@@ -214,7 +214,7 @@ def test_sets_are_shown_from_two_on() -> None:
 
 def test_damage_and_its_chain() -> None:
     harm = Damage(id="x", says="journals scored", probability=0.6)
-    assert "What followed" not in printed(damage=())
+    assert "Following damage" not in printed(damage=())
     text = printed(damage=(harm,), damage_path="a -> b")
     assert "repair it too 60 % journals scored chain a -> b" in text
     assert "chain" not in printed(damage=(harm,), damage_path="")
