@@ -146,6 +146,9 @@ class Fuzzed:
         """Send some forms of a page, filled in with anything."""
         for form in list(page.forms())[:2]:
             given = self.dice.fields(form.fields)
+            tasks = re.findall(r'name="(t:\w+)"', page.text)
+            if tasks and self.dice.chance(0.3):  # a task that is done is a form that is saved
+                given = {**form.fields, self.dice.random.choice(tasks): "done"}
             if form.buttons and self.dice.chance(0.8):
                 name, value = self.dice.random.choice(form.buttons)
                 given |= {name: value} if name else {}
