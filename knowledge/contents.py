@@ -16,6 +16,7 @@ from knowledge.engines import layouts as engines_layouts
 from knowledge.engines import layouts_more as engines_layouts_more
 from knowledge.engines import layouts_special as engines_layouts_special
 from knowledge.engines import profiles as engines_profiles
+from knowledge.engines import profiles_more as engines_profiles_more
 from knowledge.engines import rules_build as engines_rules_build
 from knowledge.history import areas as history_areas
 from knowledge.history import areas_inside as history_areas_inside
@@ -357,6 +358,7 @@ MODULES = (
     engines_features_build,
     engines_layouts,
     engines_profiles,
+    engines_profiles_more,
     engines_layouts_special,
     engines_layouts_more,
     engines_rules_build,

@@ -22,6 +22,7 @@ from diagnose.circuit.engine_model import Point, known_points, shown
 from diagnose.circuit.faults import throttling_begins
 from diagnose.circuit.operating_points import latest_readings, points_of
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
+from diagnose.circuit.plausible_engines import MOST_RISE
 from diagnose.circuit.survey import COLD_MISS, WARM
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
@@ -32,7 +33,7 @@ from knowledge.model import Condition, Reading
 from knowledge.pressure.gauge import gauge_error
 from knowledge.units import PSI
 
-LEAST_RISE, MOST_RISE = 0.1, 60.0  #: K: of a bearing's film over the gallery
+LEAST_RISE = 0.1  #: K: of a bearing's film over the gallery
 ROUNDS = 4  #: steps towards the readings
 MISFIT = 0.03  #: error of the model, share of the pressure (judgement)
 FITS = 2.0  #: standard errors that the mean engine may be off a reading: 95 in 100 are not
@@ -92,7 +93,6 @@ LESS_OIL, SUCTION = "delivery", "suction"
 KINDS = {WEEP: 0.8, HOLE: 0.8, WEAK_RELIEF: 0.4, SLIP: 0.4, LESS_OIL: 0.5, SUCTION: 0.8}
 BEND = 0.25  #: how round the beginning of a loss is, for the slope
 FEW = 0.1  #: share of the engines that must be able to show the readings
-WIDER = 3.0  #: times the covariance before: what this engine shows counts for more (judgement)
 RIDGE = 0.05  #: of each variance, added so that the covariance of few engines can be inverted
 STEP = 0.2  #: standard deviations, for the slope
 LEAST_SD = 1e-3  #: of a coordinate
@@ -235,7 +235,7 @@ def as_read(
     state = prior
     if counts.any():
         x = _coordinates(prior)
-        wanted = known + errors * rng.standard_normal((len(x), len(known)))
+        wanted = known + errors * np.hstack([evenly_drawn(len(x), rng) for _ in known])
         done, cost = _closest(prior, x, x, points, wanted, errors, counts)
         best = done[np.argsort(cost)[: len(x) // 4]]  # from where the others try once more
         again = best[rng.integers(len(best), size=len(x))]
@@ -300,7 +300,7 @@ def _closest(
     covariance = np.cov(x.T) + RIDGE * np.diag(x.var(0))
     covariance[dims:, :] = covariance[:, dims:] = 0.0
     covariance[range(dims, x.shape[1]), range(dims, x.shape[1])] = 1.0
-    covariance = WIDER * covariance + LEAST_SD**2 * np.eye(len(covariance))
+    covariance += LEAST_SD**2 * np.eye(len(covariance))
     inverse = np.linalg.inv(covariance)
     step = np.diag(STEP * np.maximum(x.std(0), LEAST_SD))
     scale = errors[counts]

@@ -1,94 +1,125 @@
-"""A sound engine calibrated to the pressures it once showed.
+"""Plausible engines of one case, calibrated to the pressures it had when it was sound.
 
-Imported by ``deviations``.
+Imported by ``deviations`` and ``survey``. How far one engine is from its profile is wider than sound
+engines of one kind are from each other: the profile is a guess at it. So what readings can settle
+(leaks along films and through holes, pump flow and slip, the relief valve's setting, slope and override,
+the oil) starts wide, every known pressure counts once, and what they leave open stays in the spread.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
-from typing import Any
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 import numpy as np
 
-from diagnose.circuit.engine_model import LEAST_OTHER, Point, shown
+from diagnose.case.case import Case
+from diagnose.circuit.engine_model import (
+    Point,
+    baseline_points,
+    known_points,
+)
+from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn, varied
 from diagnose.hydraulics.engine import Engine
-from diagnose.hydraulics.ranges import FloatArray, Floats
+from knowledge.model import Reading
+from knowledge.pressure.gauge import USUAL_SPREAD
+from knowledge.stations.bearings import quantities as bearings
+from knowledge.stations.delivery import quantities as delivery
+from knowledge.stations.pump import quantities as pump
+from knowledge.stations.relief import quantities as relief
+from knowledge.stations.relief.quantities import USUAL_RELIEF_SETTING
+from knowledge.stations.topend import quantities as topend
+
+#: one standard deviation of the logarithm of each dimension of one engine about its profile
+#: (judgement, held against logs of real engines: ``tests.studies.real_engines``)
+WIDE = {
+    **UNCERTAIN,
+    "mains": 0.2,
+    "rods": 0.2,
+    "cams": 0.2,
+    "lifters": 0.2,
+    "tip": 0.25,
+    "end": 0.25,
+    "displacement": 0.25,
+    "relief": 0.25,
+    "rate": 0.4,
+    "oil": 0.1,
+    "film": 0.5,
+    "other": 1.5,
+    "jets": 0.5,
+}
+#: the dimensions that a case may state, by the name of their width: what it states is no guess
+STATED = {
+    "mains": bearings.MAIN_CLEARANCE,
+    "rods": bearings.ROD_CLEARANCE,
+    "cams": topend.CAM_BEARING_CLEARANCE,
+    "lifters": topend.LIFTER_CLEARANCE,
+    "tip": pump.PUMP_SIDE_CLEARANCE,
+    "end": pump.PUMP_END_CLEARANCE,
+    "displacement": pump.PUMP_DISPLACEMENT,
+    "relief": relief.RELIEF_SETTING,
+    "rate": relief.RELIEF_RATE,
+    "port": relief.RELIEF_PORT,
+    "film": bearings.FILM_RISE,
+    "other": delivery.OTHER_LEAK,
+    "jets": topend.JET_DIAMETER,
+}
+RELIEF_OF_A_KIND = 0.15  #: of the logarithm, where no relief setting is known
+SAME_SPEED, SAME_HEAT = 0.15, 15.0  #: share, K: known pressures no further apart are one
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Calibration:
-    """An engine fitted to its known pressures; ``residuals`` are model less known [Pa]."""
+def widths(case: Case, *, calibrated: bool) -> dict[str, float]:
+    """Return one standard deviation of the logarithm of each dimension of the case's engine.
 
-    engine: Engine
-    residuals: FloatArray
-    other: Floats  #: lumped leak found [m3]
-    slip: Floats  #: factor on the pump's slip found [1]
-
-
-def slipping(engine: Engine, factor: Floats) -> Engine:
-    """Return the engine with its pump's slip multiplied: every gap by the cube root of ``factor``."""
-    gap = np.cbrt(factor)
-    return replace(
-        engine,
-        pump_tip_clearance=engine.pump_tip_clearance * gap,
-        pump_end_clearance=engine.pump_end_clearance * gap,
-    )
-
-
-#: prior standard deviations of the logarithms of lumped leak, slip and setting (judgement)
-_OTHER_SPREAD, _SLIP_SPREAD, _RELIEF_SPREAD = 1.0, 0.6, 0.06
-
-
-def calibrate(engine: Engine, points: Sequence[Point]) -> Calibration:
-    """Fit lumped leak, pump slip and relief setting to the known pressures.
-
-    Regularised least squares over the three logarithms, by damped Gauss-Newton steps, for one
-    engine. The residual is what no such change removes.
-    Source: own method; the prior widths are judgement.
+    ``calibrated``: pressures known of it settle the wide ones; where there are none, a survey takes
+    it for one of its kind, as it could tell no condition from another otherwise.
     """
-    scale = np.array([_OTHER_SPREAD, _SLIP_SPREAD, _RELIEF_SPREAD])
-    error = np.array([p.error for p in points])
-    known = np.array([p.pressure for p in points])
-    base = max(float(np.max(engine.other_conductance)), LEAST_OTHER)
+    known = {name for name, quantity in STATED.items() if quantity in case.dimensions}
+    if USUAL_RELIEF_SETTING in case.limits:
+        known.add("relief")
+    wide = WIDE if calibrated else {**UNCERTAIN, "relief": RELIEF_OF_A_KIND}
+    return wide | {name: UNCERTAIN[name] for name in known}
 
-    def made(z: FloatArray) -> Engine:
-        other, slip, relief = np.exp(np.moveaxis(z * scale, -1, 0))[..., None]
-        return replace(
-            slipping(engine, slip),
-            other_conductance=base * other,
-            relief_setting=engine.relief_setting * relief,
-        )
 
-    def missed(z: FloatArray) -> FloatArray:
-        return np.asarray((shown(made(z), points) - known) / error)
+def calibrated(
+    engine: Engine,
+    points: Sequence[Point],
+    n: int,
+    rng: np.random.Generator,
+    widths: Mapping[str, float] = WIDE,
+) -> Engine:
+    """Return ``n`` plausible sound engines about ``engine`` as columns ``(n, 1)``.
 
-    z, step = np.zeros(3), 0.05
-    if points:
-        best = float(np.sum(missed(z[None])[0] ** 2))
-        for _ in range(12):
-            tried = np.vstack([z, z + step * np.eye(3)])
-            rows = missed(tried)
-            slope = (rows[1:] - rows[0]).T / step
-            move = -np.linalg.solve(slope.T @ slope + np.eye(3), slope.T @ rows[0] + z)
-            shares = 0.5 ** np.arange(5.0)
-            ways = z + shares[:, None] * move
-            costs = np.sum(missed(ways) ** 2, axis=1) + np.sum(ways**2, axis=1)
-            if costs.min() >= best - 1e-6:
-                break
-            best, z = float(costs.min()), ways[int(costs.argmin())]
-    done = _plain(made(z[None]))
-    left = shown(done, points) - known if points else np.empty(0)
-    return Calibration(
-        engine=done,
-        residuals=left,
-        other=done.other_conductance,
-        slip=float(np.exp(z[1] * _SLIP_SPREAD)),
+    ``points``: pressures known of it when it was sound; each counts once, within its error.
+    ``widths``: of its dimensions, as ``WIDE`` has them.
+
+    >>> from diagnose.hydraulics.engine import SET_B
+    >>> calibrated(SET_B, [], 6, np.random.default_rng(1)).relief_setting.shape
+    (6, 1)
+    """
+    draws = conditioned(engine, drawn(n, rng), points, rng, widths=widths)
+    return varied(engine, draws, widths)
+
+
+def sound_points(case: Case, readings: Sequence[Reading]) -> tuple[Point, ...]:
+    """Return what the gauge showed when the engine was sound: its baseline, and what ``readings``
+    say it usually shows, but where the baseline has that state already."""
+    known = list(baseline_points(case))
+    usual = [
+        replace(r, pressure=r.usual, pressure_spread=USUAL_SPREAD * r.usual)
+        for r in readings
+        if r.usual
+    ]
+    for point in known_points(case, usual):
+        if not any(_alike(point, other) for other in known):
+            known.append(point)
+    return tuple(known)
+
+
+def _alike(one: Point, other: Point) -> bool:
+    """Whether two pressures are of about the same speed, oil temperature and tap."""
+    return (
+        abs(one.rpm - other.rpm) <= SAME_SPEED * max(one.rpm, other.rpm)
+        and abs(one.temperature - other.temperature) <= SAME_HEAT
+        and one.at_pump == other.at_pump
     )
-
-
-def _plain(engine: Engine) -> Engine:
-    """Return the engine with its one-element arrays as numbers."""
-    names = ("pump_tip_clearance", "pump_end_clearance", "other_conductance", "relief_setting")
-    changed: dict[str, Any] = {k: float(np.reshape(getattr(engine, k), -1)[0]) for k in names}
-    return replace(engine, **changed)

@@ -15,10 +15,9 @@ from typing import Any
 import numpy as np
 
 from diagnose.case.case import Case, Measurement
-from diagnose.circuit.calibration import calibrate
-from diagnose.circuit.engine_model import baseline_points, healthy, usual_points
+from diagnose.circuit.calibration import calibrated, sound_points, widths
+from diagnose.circuit.engine_model import healthy, usual_points
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS, NAMES, CircuitParameter
-from diagnose.circuit.plausible_engines import spread
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import DIESEL as DIESEL_FUEL
 from diagnose.hydraulics.oil import PETROL, Oil, diluted
@@ -26,6 +25,7 @@ from diagnose.hydraulics.ranges import FloatArray
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.model import Finding, State
+from knowledge.pressure.gauge import runs
 from knowledge.stations.delivery.findings_galleries import GALLERY_PLUG_FOUND_MISSING
 from knowledge.stations.oil.findings_record import (
     OIL_GRADE_AS_MANUAL,
@@ -107,14 +107,15 @@ def oil_grade(case: Case) -> str:
 
 
 def sound_engines(case: Case, book: Book, n: int, rng: np.random.Generator) -> Engine:
-    """Return ``n`` plausible engines without fault as columns, conditioned on the baseline.
+    """Return ``n`` plausible engines without fault as columns.
 
+    Calibrated to the pressures known of the engine; where there are none, as usual for its kind.
     Raises UsageError where the case names no circuit.
     """
-    engine = healthy(case, book)
-    engine = replace(engine, oil=Oil.of_grade(oil_grade(case)))
-    points = baseline_points(case) or usual_points(case)
-    return spread(calibrate(engine, points).engine, n, rng, points)
+    engine = replace(healthy(case, book), oil=Oil.of_grade(oil_grade(case)))
+    looked = [r.reading for r in case.readings if runs(r.reading)]
+    points = sound_points(case, looked) or usual_points(case)
+    return calibrated(engine, points, n, rng, widths(case, calibrated=True))
 
 
 def measures_circuit(case: Case) -> bool:

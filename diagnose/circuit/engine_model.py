@@ -31,6 +31,7 @@ OTHER_AT = 0.0118 / 60e3 / 100e3  #: a litre a minute at 100 kPa and 11.8 mPa·s
 LEAST_OTHER = 0.3 * OTHER_AT  #: m3: what every engine leaks unlisted (judgement)
 #: of the drilling that leads to a relief plunger: m, and its bore over the port's (judgement)
 FEED_LENGTH, FEED_BORE = 0.1, 0.8
+JET_BORES = 4.0  #: length of a metering hole in diameters: drilled, not in sheet (judgement)
 #: share of a film's rise that its own shear makes; the rest follows hot metal (judgement)
 OWN_HEAT = 0.2
 BASELINE_ERROR = 1.5 * PSI  #: of a pressure once known good, one standard deviation
@@ -148,7 +149,12 @@ def _engine(n: Mapping[str, float], oil: Oil) -> Engine:
             ),
         ),
         jets=(
-            Jet(count=n["jet_count"], diameter=n["jet_diameter"], opening_pressure=n["jet_opens"]),
+            Jet(
+                count=n["jet_count"],
+                diameter=n["jet_diameter"],
+                opening_pressure=n["jet_opens"],
+                bores=JET_BORES,
+            ),
         ),
         pump_displacement=n["pump_displacement"],
         pump_drive_ratio=n["pump_drive_ratio"],

@@ -1,6 +1,6 @@
 """Plausible sound engines about a typical one, in agreement with the pressures it is known by.
 
-Imported by ``deviations``, ``survey`` and its parts.
+Imported by ``calibration``, ``survey`` and its parts.
 """
 
 from __future__ import annotations
@@ -11,12 +11,17 @@ from dataclasses import replace
 import numpy as np
 
 from diagnose.circuit.engine_model import LEAST_OTHER, Point, shown
+from diagnose.circuit.pressure_law import heat_errors
+from diagnose.circuit.survey_evidence import states
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray, Floats
 from knowledge.units import PSI
 
-CROWD = 96  #: engines drawn besides those wanted, for a better covariance
-KNOWN_OFFSET, KNOWN_SCALE = 1.0, 0.02  #: psi, share: error that known pressures share (judgement)
+MOST_RISE = 60.0  #: K: of a bearing's film over the gallery
+CROWD = 240  #: engines drawn besides those wanted, for a better covariance
+#: psi, share: error that known pressures share, mostly read on a panel gauge (judgement)
+KNOWN_OFFSET, KNOWN_SCALE = 2.0, 0.02
+KNOWN_MISFIT = 0.03  #: error of the circuit, share of a known pressure (judgement)
 
 #: spread between sound engines of one kind: one standard deviation of the logarithm of each
 #: (judgement; wide, as the circuit's physics are)
@@ -32,6 +37,7 @@ UNCERTAIN = {
     "displacement": 0.05,
     "relief": 0.06,
     "rate": 0.2,
+    "port": 0.2,  # width of the relief's port, and of its drilling: how much cold oil overrides it
     "filter": 0.3,
     "oil": 0.06,
     "film": 0.3,
@@ -40,9 +46,9 @@ UNCERTAIN = {
 }
 
 
-def drawn(n: int, rng: np.random.Generator) -> FloatArray:
-    """Return standard normal draws ``(n, len(UNCERTAIN))`` in antithetic pairs: their mean is zero."""
-    half = rng.standard_normal(((n + 1) // 2, len(UNCERTAIN)))
+def drawn(n: int, rng: np.random.Generator, dims: int = len(UNCERTAIN)) -> FloatArray:
+    """Return standard normal draws ``(n, dims)`` in antithetic pairs: their mean is zero."""
+    half = rng.standard_normal(((n + 1) // 2, dims))
     return np.vstack([half, -half])[:n]
 
 
@@ -82,8 +88,10 @@ def varied(engine: Engine, z: FloatArray, widths: Mapping[str, float] = UNCERTAI
         pump_end_clearance=engine.pump_end_clearance * times["end"],
         relief_setting=engine.relief_setting * times["relief"],
         relief_rate=engine.relief_rate * times["rate"],
+        relief_port_width=engine.relief_port_width * times["port"],
+        relief_feed=engine.relief_feed * times["port"] ** -4,
         filter_resistance=engine.filter_resistance * times["filter"],
-        film_rise=engine.film_rise * times["film"],
+        film_rise=np.minimum(engine.film_rise * times["film"], MOST_RISE),
         other_conductance=np.maximum(engine.other_conductance, LEAST_OTHER) * times["other"],
     )
 
@@ -107,7 +115,8 @@ def conditioned(
     Ensemble smoother with multiple data assimilation: in each of ``rounds`` steps every draw
     moves along its covariance with the predicted pressures, the error inflated by the number of
     steps. ``CROWD`` more draws improve the covariance of a small ensemble. The known pressures
-    were read on one gauge and share its error.
+    were read on one gauge and share its error; those at about one heat share the error of their
+    oil temperature, which is drawn and moved with the rest.
 
     Source: Emerick & Reynolds, Computers & Geosciences 55 (2013), 3-15.
     """
@@ -115,16 +124,20 @@ def conditioned(
         return z
     known = np.array([p.pressure for p in points]) / PSI
     error = np.diag([(p.error / PSI) ** 2 for p in points]) + KNOWN_OFFSET**2
-    error += KNOWN_SCALE**2 * np.outer(known, known)
-    n, root = len(z), np.linalg.cholesky(error)
-    z = np.vstack([z, drawn(CROWD, rng)])
+    error += np.diag((KNOWN_MISFIT * known) ** 2) + KNOWN_SCALE**2 * np.outer(known, known)
+    state = np.array(states([p.temperature for p in points]))
+    heat_error = heat_errors(np.array([p.temperature for p in points]))
+    n, dims, root = len(z), z.shape[1], np.linalg.cholesky(error)
+    z = np.vstack([z, drawn(CROWD, rng, dims)])
+    z = np.hstack([z, rng.standard_normal((len(z), state.max() + 1))])
     for _ in range(rounds):
-        seen = shown(varied(engine, z, widths), points) / PSI
+        warmer = heat_error * z[:, dims + state]
+        seen = shown(varied(engine, z[:, :dims], widths), points, warmer) / PSI
         dz, ds = z - z.mean(0), seen - seen.mean(0)
         gain = dz.T @ ds @ np.linalg.inv(ds.T @ ds + (len(z) - 1) * rounds * error)
         target = known + np.sqrt(rounds) * rng.standard_normal(seen.shape) @ root.T
         z = z + (target - seen) @ gain.T
-    return z[:n]
+    return np.asarray(z[:n, :dims])
 
 
 def spread(

@@ -1,6 +1,6 @@
 """What one engine shows at any speed and oil temperature, learned from a few of its readings.
 
-Imported by ``expected``, ``entry.requests`` and ``output``. A lumped law with few parameters, all of which readings can settle: it
+Imported by ``expected``, ``plausible_engines``, ``entry.requests`` and ``output``. A lumped law with few parameters, all of which readings can settle: it
 follows a real engine closer than a circuit of many dimensions calibrated to the same readings, and
 its bands say what the readings leave open. It cannot say what a clearance does: the circuit does.
 
@@ -192,7 +192,12 @@ def _errors(shown: Sequence[Shown], oil: Oil) -> FloatArray:
     return np.asarray(np.sqrt(own**2 + (MISFIT * seen) ** 2 + by_speed**2 + by_heat**2))
 
 
+def heat_errors(temperature: FloatArray) -> FloatArray:
+    """Return one standard deviation of oil temperatures [K] that were measured."""
+    return np.hypot(COLD_LAG * np.maximum(WARM - temperature, 0.0), HEAT_ERROR)
+
+
 def _heat_errors(states: Sequence[At]) -> FloatArray:
     """Return one standard deviation of each state's oil temperature [K]."""
-    lag = COLD_LAG * np.maximum(WARM - np.array([s.temperature for s in states]), 0.0)
-    return np.asarray(np.hypot(np.hypot([s.temperature_spread for s in states], lag), HEAT_ERROR))
+    measured = heat_errors(np.array([s.temperature for s in states]))
+    return np.hypot([s.temperature_spread for s in states], measured)

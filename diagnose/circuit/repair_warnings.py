@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from diagnose.circuit.band import HIGH
 from diagnose.circuit.deviations import Deviation
 from diagnose.circuit.fixes import closed_by
 from diagnose.circuit.forecast import HORSEPOWER, Forecast, predict
@@ -154,16 +155,16 @@ def _cold(forecast: Forecast) -> tuple[np.ndarray, int]:
 def _filter(forecast: Forecast) -> Iterator[RepairWarning]:
     _, at = _cold(forecast)
     before, after = (
-        float(np.percentile(np.asarray(s.cold.pump_pressure)[:, at], 95))
-        for s in (forecast.before, forecast.after)
+        np.asarray(s.cold.pump_pressure)[:, at] for s in (forecast.before, forecast.after)
     )
-    if after > MOST_COLD and after > before + 2 * PSI:
+    shares = [float(np.mean(p > MOST_COLD)) for p in (before, after)]
+    if shares[1] > shares[0] + FEW:
+        high = float(np.percentile(after, HIGH)) / PSI
         yield RepairWarning(
             "filter",
-            f"Cold at {forecast.speeds[at]:.0f} rpm filter and pump see up to {after / PSI:.0f} "
-            "psi "
-            f"(before {before / PSI:.0f}): more than {MOST_COLD / PSI:.0f} psi bulges cans and "
-            "blows seals (judgement).",
+            f"Cold at {forecast.speeds[at]:.0f} rpm filter and pump see up to {high:.0f} psi, more "
+            f"than {MOST_COLD / PSI:.0f} psi in {100 * shares[1]:.0f} % of plausible engines "
+            f"(before: {100 * shares[0]:.0f} %): that bulges cans and blows seals (judgement).",
         )
 
 

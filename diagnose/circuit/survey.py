@@ -12,15 +12,9 @@ from math import exp, hypot
 import numpy as np
 
 from diagnose.case.case import Case
+from diagnose.circuit.calibration import sound_points, widths
 from diagnose.circuit.deviations import deviations, oil_grade
-from diagnose.circuit.engine_model import (
-    Point,
-    baseline_points,
-    healthy,
-    known_points,
-    point_of,
-    shown,
-)
+from diagnose.circuit.engine_model import Point, healthy, point_of, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import (
     FALSE,
@@ -36,7 +30,7 @@ from diagnose.circuit.fitting import (
     warmer,
 )
 from diagnose.circuit.further_readings import Curves, Further, Hypothesis, curves, further
-from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn, varied
+from diagnose.circuit.plausible_engines import conditioned, drawn, varied
 from diagnose.circuit.survey_evidence import spread_evenly, usable
 from diagnose.circuit.survey_found import Known, known_of
 from diagnose.errors import UsageError
@@ -49,14 +43,12 @@ from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.engines.profiles import Profile
 from knowledge.model import Reading
-from knowledge.pressure.gauge import USUAL_SPREAD, moments
+from knowledge.pressure.gauge import moments
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
-from knowledge.stations.relief.quantities import RELIEF_SETTING, USUAL_RELIEF_SETTING
 from knowledge.units import PSI
 
-ENGINES = 32  #: plausible engines of one survey
+ENGINES = 96  #: plausible engines of one survey: fewer, and chance moves close rankings
 SEED = 7  #: the same case gets the same result
-WIDE_RELIEF = 0.15  #: of the logarithm, where no relief setting is known
 PANEL, DIRECT = Gauge(2.0, 2.25), Gauge(1.5, 1.25)  #: psi; together the usual errors of ``gauge``
 #: K, and psi for each kelvin below: the circuit misses it (judgement)
 WARM, COLD_MISS = 333.15, 0.17
@@ -98,11 +90,6 @@ class Survey:
         return next((r.share for r in self.rows if r.id == id_), 0.0)
 
 
-def widths(*, relief_known: bool) -> Mapping[str, float]:
-    """Return the standard deviation of the logarithm of each sound dimension."""
-    return UNCERTAIN if relief_known else {**UNCERTAIN, "relief": WIDE_RELIEF}
-
-
 def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) -> Survey:
     """Compare every hydraulic condition with the case's readings.
 
@@ -119,8 +106,8 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
     engine = replace(engine, oil=Oil.of_grade(oil_grade(case)))
     idle = case.limits.get(USUAL_IDLE_SPEED, USUAL_IDLE_SPEED.typical)
     looked = tuple(m for r in given for m in moments(r, idle))
-    good = (*baseline_points(case), *_usual_points(case, looked))
-    uncertain = widths(relief_known=_relief_known(case))
+    good = sound_points(case, looked)
+    uncertain = widths(case, calibrated=bool(good))
     z = conditioned(engine, drawn(ENGINES, rng), good, rng, widths=uncertain)
     points = [point_of(r, 0.0) for r in looked]
     seen = np.array([r.pressure for r in looked]) / PSI
@@ -162,16 +149,6 @@ def survey(case: Case, book: Book, readings: Sequence[Reading] | None = None) ->
     )
 
 
-def _usual_points(case: Case, readings: Sequence[Reading]) -> tuple[Point, ...]:
-    """Return what the gauge usually shows where that is known, as pressures of the sound engine."""
-    usual = [
-        replace(r, pressure=r.usual, pressure_spread=USUAL_SPREAD * r.usual)
-        for r in readings
-        if r.usual
-    ]
-    return known_points(case, usual)
-
-
 def gauge_of(reading: Reading) -> Gauge:
     """Return the reading's own error, with that of a vague figure and of cold oil, and the error its
     gauge shares among its readings [psi].
@@ -193,10 +170,6 @@ def gauge_error_of(reading: Reading) -> Gauge:
     total = (usual.own**2 + usual.shared**2) ** 0.5
     ratio = reading.error / PSI / total
     return Gauge(usual.own * ratio, usual.shared * ratio)
-
-
-def _relief_known(case: Case) -> bool:
-    return RELIEF_SETTING in case.dimensions or USUAL_RELIEF_SETTING in case.limits
 
 
 def _row(

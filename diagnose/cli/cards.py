@@ -38,7 +38,9 @@ def card(
             help="Take over what a job states of its engine: layout, oil, limits.",
         ),
     ] = None,
-    full: Annotated[bool, typer.Option("--full", help="Every figure that is missing.")] = False,
+    full: Annotated[
+        bool, typer.Option("--full", "--all", help="Every figure, there and missing.")
+    ] = False,
     json: AsJson = False,
 ) -> None:
     """An engine's own figures in one file, for several jobs.

@@ -47,7 +47,8 @@ def sizing(
         str, typer.Option(metavar="SIZE", help='The relief plunger as measured: "12.7 mm".')
     ] = "",
     full: Annotated[
-        bool, typer.Option("--full", help="Also the bench sheet, all oils, where the oil goes.")
+        bool,
+        typer.Option("--full", "--all", help="Also the bench sheet, all oils, where the oil goes."),
     ] = False,
     json: AsJson = False,
 ) -> None:

@@ -88,6 +88,7 @@ class Jet:
     diameter: Floats  #: [m]
     cd: Floats = 0.62  #: [1]
     opening_pressure: Floats = 0.0  #: a check valve takes this out of the drop [Pa]
+    bores: Floats = 0.0  #: length of the hole in diameters: thick oil is choked along it [1]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

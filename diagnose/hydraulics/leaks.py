@@ -93,18 +93,24 @@ def hole_area(diameter: Floats) -> Floats:
 
 
 def orifice_flow(
-    p: Floats, rho: Floats, mu: Floats, area: Floats, cd: Floats = SHARP_EDGE
+    p: Floats,
+    rho: Floats,
+    mu: Floats,
+    area: Floats,
+    cd: Floats = SHARP_EDGE,
+    bores: Floats = 0.0,
 ) -> Floats:
-    """Flow through a hole in a thin wall, thick oil and thin [m3/s].
+    """Flow through a hole, thick oil and thin [m3/s].
 
-    The root of  p = rho Q^2 / (2 Cd^2 A^2) + 24 mu Q / d^3,  d the diameter of a hole of area A.
+    The root of  p = rho Q^2 / (2 Cd^2 A^2) + (24 + 128 l/pi) mu Q / d^3,  d the diameter of a hole
+    of area A and l its length in diameters.
 
     The first loss is the jet's, and alone gives Q = Cd A sqrt(2 p/rho); the second is the creeping
     one, Q = p d^3/(24 mu). They are equal at a Reynolds number of 38 Cd^2, about 14, and at
     1000 the second takes 1 % off the flow. No steep start at p = 0, which a solver needs.
 
     p: across the hole [Pa]; rho: [kg/m3]; mu: [Pa·s]; area: A [m2], zero for no hole;
-    cd: discharge coefficient [1], 0.60-0.65 sharp, 0.8 short tube.
+    cd: discharge coefficient [1], 0.60-0.65 sharp, 0.8 short tube; bores: l, 0 in a thin wall [1].
 
     Oil at freezing, 70 times as thick, runs from a missing plug nearly as fast as hot oil does,
     while a metering hole chokes:
@@ -117,7 +123,8 @@ def orifice_flow(
     (0.89, 0.33)
 
     Source: Esposito, Fluid Power, Ex. 8-4, for the jet; Sampson 1891, in Happel & Brenner, Low
-    Reynolds Number Hydrodynamics, for the creep (from memory); adding them is judgement.
+    Reynolds Number Hydrodynamics, for the creep (from memory); laminar pipe, Massey & Ward-Smith,
+    Mechanics of Fluids; adding them is judgement.
     """
     if isinstance(area, float) and area == 0.0:
         return 0.0  # no hole: the usual case, at every step of the solver
@@ -126,6 +133,6 @@ def orifice_flow(
     refuse_outside("discharge coefficient", cd, 0.0, 1.0, open_low=True)
     refuse_outside("area", area, 0.0, np.inf, "m2")
     d = np.sqrt(4 * area / np.pi)
-    creep = 24 * mu
+    creep = (24 + 128 / np.pi * bores) * mu
     jet = 32 * rho * d**2 * np.abs(p) / (np.pi * cd) ** 2
     return 2 * p * d**3 / (creep + np.sqrt(creep**2 + jet))

@@ -65,7 +65,7 @@ class Network:
                     g.count
                     * leaks.orifice_flow(
                         np.maximum(p - g.opening_pressure, 0.0),
-                        self.rho, self.mu, leaks.hole_area(g.diameter), g.cd,
+                        self.rho, self.mu, leaks.hole_area(g.diameter), g.cd, g.bores,
                     )
                     for g in e.jets
                 ),

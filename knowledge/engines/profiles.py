@@ -43,13 +43,13 @@ def _marked(sources: Mapping[str, Source], **numbers: float) -> dict[str, Number
     return {name: (value, sources.get(name, JUDGEMENT)) for name, value in numbers.items()}
 
 
-def _but(base: Profile, sources: Mapping[str, Source], **changed: float) -> dict[str, Number]:
+def but(base: Profile, sources: Mapping[str, Source], **changed: float) -> dict[str, Number]:
     """Return the figures of another profile with some replaced."""
     marks = {k: s for k, (_, s) in base.numbers.items() if k not in changed}
     return _marked({**marks, **sources}, **{k: v for k, (v, _) in base.numbers.items()} | changed)
 
 
-def _pressures(*rows: tuple[float, float, float, float]) -> tuple[Specified, ...]:
+def pressures(*rows: tuple[float, float, float, float]) -> tuple[Specified, ...]:
     """Rows of rpm, °C, least psi, usual psi in SI."""
     return tuple((n, t + 273.15, low * PSI, usual * PSI) for n, t, low, usual in rows)
 
@@ -113,7 +113,7 @@ DISTRIBUTOR_V8 = Profile(
         film_rise=22.0,
         other_leak=0.4,
     ),
-    specified=_pressures((700, 95, 10, 30), (2000, 95, 20, 50), (3000, 95, 30, 53)),
+    specified=pressures((700, 95, 10, 30), (2000, 95, 20, 50), (3000, 95, 30, 53)),
     source=JUDGEMENT,
 )
 LARGE_V8 = Profile(
@@ -121,7 +121,7 @@ LARGE_V8 = Profile(
     says="large pushrod V8 of 7 litres and more, long gear pump at half speed",
     layouts=(),
     oil_grade="15W-40",
-    numbers=_but(
+    numbers=but(
         DISTRIBUTOR_V8,
         {"pump_displacement": COMMON_PRACTICE},
         main_diameter=2.75 * INCH,
@@ -140,7 +140,7 @@ LARGE_V8 = Profile(
         film_rise=30.0,
         other_leak=1.0,
     ),
-    specified=_pressures((700, 95, 10, 35), (2500, 95, 25, 58), (5000, 95, 50, 65)),
+    specified=pressures((700, 95, 10, 35), (2500, 95, 25, 58), (5000, 95, 50, 65)),
     source=JUDGEMENT,
 )
 SKEW_GEAR_FOUR = Profile(
@@ -148,7 +148,7 @@ SKEW_GEAR_FOUR = Profile(
     says="classic pushrod four of about 1.8 litres, gear pump on a skew gear, solid tappets",
     layouts=("skew_gear_four", "skew_gear_six", "unknown"),
     oil_grade="20W-50",
-    numbers=_but(
+    numbers=but(
         DISTRIBUTOR_V8,
         _HABITS,
         main_diameter=2.1 * INCH,
@@ -168,14 +168,13 @@ SKEW_GEAR_FOUR = Profile(
         pump_gear_diameter=34 * MM,
         pump_gear_length=28 * MM,
         pump_end_clearance=0.004 * INCH,
-        relief_port=8 * MM,
         passage_diameter=9.5 * MM,
         pickup_rim=60 * MM,
         pickup_tube=15 * MM,
         film_rise=25.0,
         other_leak=1.5,
     ),
-    specified=_pressures((700, 85, 12, 28), (2500, 85, 35, 52), (3500, 85, 40, 53)),
+    specified=pressures((700, 85, 12, 28), (2500, 85, 35, 52), (3500, 85, 40, 53)),
     source=JUDGEMENT,
 )
 CRANK_NOSE_FOUR = Profile(
@@ -186,9 +185,10 @@ CRANK_NOSE_FOUR = Profile(
         "crank_nose_pump_four",
         "turbo_ohc_four",
         "chain_driven_pump_four",
+        "overhead_cam_four",
     ),
     oil_grade="5W-30",
-    numbers=_but(
+    numbers=but(
         DISTRIBUTOR_V8,
         {"pickup_gap": COMMON_PRACTICE},
         main_diameter=52 * MM,
@@ -227,7 +227,7 @@ CRANK_NOSE_FOUR = Profile(
         film_rise=20.0,
         other_leak=1.2,
     ),
-    specified=_pressures((750, 80, 12, 28), (3000, 80, 49, 62)),
+    specified=pressures((750, 80, 12, 28), (3000, 80, 49, 62)),
     source=JUDGEMENT,
 )
 SMALL_DIESEL = Profile(
@@ -235,7 +235,7 @@ SMALL_DIESEL = Profile(
     says="small diesel of 1 to 1.5 litres, rotor pump off the gear train",
     layouts=("small_diesel", "generator_diesel", "marine_diesel"),
     oil_grade="15W-40",
-    numbers=_but(
+    numbers=but(
         DISTRIBUTOR_V8,
         _HABITS,
         main_count=4,
@@ -269,7 +269,7 @@ SMALL_DIESEL = Profile(
         film_rise=20.0,
         other_leak=1.6,
     ),
-    specified=_pressures((900, 85, 10, 28), (2600, 85, 30, 50)),
+    specified=pressures((900, 85, 10, 28), (2600, 85, 30, 50)),
     source=JUDGEMENT,
 )
 TRACTOR_DIESEL = Profile(
@@ -277,7 +277,7 @@ TRACTOR_DIESEL = Profile(
     says="tractor or truck diesel of about 4 litres, gear-train pump, low speeds",
     layouts=("tractor_diesel", "heavy_diesel"),
     oil_grade="15W-40",
-    numbers=_but(
+    numbers=but(
         DISTRIBUTOR_V8,
         _HABITS,
         main_diameter=76 * MM,
@@ -313,7 +313,7 @@ TRACTOR_DIESEL = Profile(
         film_rise=15.0,
         other_leak=4.0,
     ),
-    specified=_pressures((750, 85, 12, 32), (2000, 85, 35, 54)),
+    specified=pressures((750, 85, 12, 32), (2000, 85, 35, 54)),
     source=JUDGEMENT,
 )
 AIR_COOLED_FLAT_FOUR = Profile(
@@ -321,7 +321,7 @@ AIR_COOLED_FLAT_FOUR = Profile(
     says="air-cooled flat four of about 1.6 litres, gear pump on the cam nose, oil cooler",
     layouts=("air_cooled_flat_four", "small_air_cooled"),
     oil_grade="30",
-    numbers=_but(
+    numbers=but(
         DISTRIBUTOR_V8,
         _HABITS,
         main_count=4,
@@ -361,6 +361,6 @@ AIR_COOLED_FLAT_FOUR = Profile(
         film_rise=20.0,
         other_leak=2.0,
     ),
-    specified=_pressures((850, 90, 7, 15), (2500, 90, 25, 42)),
+    specified=pressures((850, 90, 7, 15), (2500, 90, 25, 42)),
     source=JUDGEMENT,
 )

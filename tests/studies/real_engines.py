@@ -1,4 +1,6 @@
-"""How well logs of real engines are foretold: ``python -m tests.studies.real_engines FOLDER``.
+"""How well logs of real engines are foretold.
+
+``python -m tests.studies.real_engines [ENGINE=PROFILE ...] FOLDER``
 
 ``FOLDER`` holds CSV files of medians of steady running, with the columns rpm, oil_c or coolant_c,
 pressure_psi; files whose names agree up to the first underscore are runs of the same engine.
@@ -7,10 +9,14 @@ The law is learned from nine medians of one run, or from four, chosen by rule: t
 thirds by oil temperature, and of each third the lowest, middle and highest speed are taken (of
 four: lowest and highest speed of the coldest and the hottest third). The rest of the run and the
 other runs are foretold, as ``forecast --at`` does from a case with these medians as its
-``[[baseline]]``; an oil temperature is taken from the coolant's where only that was logged. Beside it two peers from the same medians: a regression of pressure on
-speed, log viscosity and their product; and the four-parameter form rpm = a p/mu + b sqrt(p) +
+``[[baseline]]``; an oil temperature is taken from the coolant's where only that was logged. Beside it the
+circuit calibrated to the same medians, from the profile named for the engine, else from that of an
+unknown layout (no profile was made from these engines); and two peers: a regression of pressure on
+speed, log viscosity and their product, and the four-parameter form rpm = a p/mu + b sqrt(p) +
 g (p - p_r)+ by least squares. RMS in psi: all, at idle (up to 1.25 times the lowest speed), cold
-(below 50 °C); and the share of medians inside the law's 90 % band.
+(below 50 °C); and the share of medians inside the 90 % bands of law and circuit. Errors of a
+reading and of its oil temperature are drawn for the circuit as the law draws them. Last, what surveys say
+of these engines, which are sound.
 
 ``--leave-one-out FOLDER`` asks whether the law's priors suit only these engines: factors on the
 widths of its priors and on its errors are chosen on all engines but one, from nine and from four
@@ -23,8 +29,9 @@ from __future__ import annotations
 
 import csv
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
+from itertools import product
 from pathlib import Path
 from typing import Any
 from unittest.mock import patch
@@ -33,15 +40,27 @@ import numpy as np
 from scipy.optimize import least_squares
 
 from diagnose.circuit import pressure_law
-from diagnose.circuit.engine_model import BASELINE_ERROR
-from diagnose.circuit.pressure_law import At, Shown, learn
+from diagnose.circuit.calibration import WIDE, calibrated
+from diagnose.circuit.engine_model import BASELINE_ERROR, Point, engine_of, shown
+from diagnose.circuit.faults import FAULTS
+from diagnose.circuit.fitting import HEALTHY, fits, predicted, shares, warmer
+from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn
+from diagnose.circuit.pressure_law import SEED, At, Shown, learn
+from diagnose.circuit.survey import ENGINES, gauge_of
+from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil, dynamic_viscosity
 from diagnose.hydraulics.ranges import FloatArray
+from knowledge.book import the_book
+from knowledge.engines.profiles import Profile
+from knowledge.model import Reading
 from knowledge.reports.when import Spread, oil_from_coolant
 from knowledge.units import PSI
 
 ZERO_C = 273.15
 OIL = Oil.of_grade("15W-40")  #: no source states the oil
+DRAWS = 64  #: plausible engines of the circuit, as many as a forecast has
+READ = 7  #: readings of a survey of a sound engine
+UNKNOWN_ENGINE = "skew_gear_four"  #: the profile of an unknown layout
 #: factors tried on the widths of the priors, and on the law's errors
 WIDTHS, ERRORS = (0.5, 0.75, 1.0, 1.5, 2.0), (0.7, 1.0, 1.4)
 
@@ -146,6 +165,58 @@ def form(known: FloatArray, asked: FloatArray) -> FloatArray:
     return np.asarray((low + high) / 2)
 
 
+def calibrated_circuit(run: Run, known: FloatArray, profile: Profile) -> Engine:
+    """Plausible engines as a case with this ``[[baseline]]`` has them."""
+    figures = {name: value for name, (value, _) in profile.numbers.items()}
+    points = [
+        Point(s.state.rpm, s.state.temperature, s.pressure, False, s.error)
+        for s in run.shown(known)
+    ]
+    rng = np.random.default_rng(SEED)
+    return calibrated(engine_of(figures, OIL), points, DRAWS, rng)
+
+
+def circuit_shows(engine: Engine, run: Run, rows: FloatArray) -> FloatArray:
+    """What each engine would show at the rows [psi], with errors as the law has them."""
+    rng = np.random.default_rng(SEED)
+    size = (DRAWS, len(rows))
+    points = [Point(n, t, 0.0) for n, t, _ in rows]
+    heat = np.hypot(pressure_law.heat_errors(rows[:, 1]), run.spread)
+    each = shown(engine, points, heat * rng.standard_normal(size)) / PSI
+    off = pressure_law.MISFIT * each * rng.standard_normal(size)
+    off += pressure_law.READ_ERROR * rng.standard_normal(size)
+    return np.asarray(np.maximum(each + off, 0.0))
+
+
+def sound_surveys(every: list[Run], named: dict[str, str], widths: Mapping[str, float]) -> str:
+    """How surveys judge these engines, which are sound: the medians as baseline, others as readings."""
+    healthy, misled = [], []
+    for run, rule in product(every, (nine, four)):
+        known = run.rows[rule(run.rows)]
+        figures = the_book().profiles[named.get(run.engine, UNKNOWN_ENGINE)].numbers
+        engine = engine_of({name: value for name, (value, _) in figures.items()}, OIL)
+        points = [
+            Point(s.state.rpm, s.state.temperature, s.pressure, False, s.error)
+            for s in run.shown(known)
+        ]
+        for other, seed in product((o for o in every if o.engine == run.engine), range(2)):
+            rng = np.random.default_rng(seed)
+            rest = np.delete(run.rows, rule(run.rows), 0) if other is run else other.rows
+            picked = rest[rng.permutation(len(rest))[:READ]]
+            draws = conditioned(engine, drawn(ENGINES, rng), points, rng, widths=widths)
+            looks = [Point(n, t, 0.0) for n, t, _ in picked]
+            off = warmer(ENGINES, looks, rng)
+            shows = predicted(engine, draws, looks, off, widths=widths)
+            gauges = [gauge_of(Reading(n, t, p * PSI, gauge="direct")) for n, t, p in picked]
+            share = shares(fits(shows, picked[:, 2], gauges, rng))
+            healthy.append(max(share, key=lambda k: share[k]) == HEALTHY)
+            misled.append(max(v for k, v in share.items() if k in FAULTS) >= 0.5)
+    return (
+        f"sound first {np.mean(healthy):4.0%}, a fault at half or more {np.mean(misled):4.0%} "
+        f"({len(misled)} surveys)"
+    )
+
+
 def _rms(off: FloatArray) -> str:
     return f"{float(np.sqrt(np.mean(off**2))):5.1f}" if len(off) else "    -"
 
@@ -157,21 +228,23 @@ def _row(off: FloatArray, rows: FloatArray) -> str:
 
 
 def foretell(
-    run: Run, others: list[Run], rule: Callable[[FloatArray], list[int]]
+    run: Run, others: list[Run], rule: Callable[[FloatArray], list[int]], profile: Profile
 ) -> Iterator[tuple[str, FloatArray]]:
-    """One printed line for the rest of the run and each other run, with who was inside the band."""
+    """One printed line for the rest of the run and each other run, with who was inside the bands.
+
+    These have the shape (2, medians): of the law, of the circuit.
+    """
     chosen = rule(run.rows)
     known, rest = run.rows[chosen], np.delete(run.rows, chosen, 0)
-    law = learn(run.shown(known), OIL)
+    law, engine = learn(run.shown(known), OIL), calibrated_circuit(run, known, profile)
     for name, rows in (("its rest", rest), *((o.name, o.rows) for o in others)):
-        each = law.pressures(run.states(rows)) / PSI
-        low, high = np.percentile(each, [5, 95], axis=0)
-        inside = (low <= rows[:, 2]) & (rows[:, 2] <= high)
-        cells = [
-            _row(found - rows[:, 2], rows)
-            for found in (np.median(each, axis=0), regression(known, rows), form(known, rows))
-        ]
-        yield f"  {name:24} " + "   ".join(cells) + f"   {inside.mean():4.0%}  {len(rows)}", inside
+        draws = [law.pressures(run.states(rows)) / PSI, circuit_shows(engine, run, rows)]
+        bands = np.array([np.percentile(each, [5, 50, 95], axis=0) for each in draws])
+        inside = (bands[:, 0] <= rows[:, 2]) & (rows[:, 2] <= bands[:, 2])
+        found = (bands[0, 1], bands[1, 1], regression(known, rows), form(known, rows))
+        cells = "   ".join(_row(each - rows[:, 2], rows) for each in found)
+        held = "  ".join(f"{share:4.0%}" for share in inside.mean(axis=1))
+        yield f"  {name:24} {cells}   {held}  {len(rows)}", inside
 
 
 @dataclass
@@ -245,21 +318,30 @@ def leave_one_out(every: list[Run]) -> None:
 def main() -> None:
     """Print the tables."""
     if len(sys.argv) < 2 or not Path(sys.argv[-1]).is_dir():
-        raise SystemExit("usage: python -m tests.studies.real_engines [--leave-one-out] FOLDER")
+        raise SystemExit(
+            "usage: python -m tests.studies.real_engines [--leave-one-out | ENGINE=PROFILE ...] FOLDER"
+        )
     every = list(runs(Path(sys.argv[-1])))
     if "--leave-one-out" in sys.argv[1:-1]:
         return leave_one_out(every)
+    named = dict(word.split("=") for word in sys.argv[1:-1])
+    heads = "   ".join(f"{x:^17}" for x in ("law", "circuit", "regression", "four parameters"))
     for rule in (nine, four):
         inside = []
         print(f"learned from {rule.__name__} medians; RMS [psi]: all, idle, cold")
-        print(f"  {'':24} {'the law':^17}   {'regression':^17}   {'four parameters':^17}   in 90 %")
+        print(f"  {'':24} {heads}   in 90 %: law, circuit")
         for run in every:
-            print(f" {run.name}")
+            profile = the_book().profiles[named.get(run.engine, UNKNOWN_ENGINE)]
+            print(f" {run.name}, circuit from {profile.id}")
             others = [o for o in every if o.engine == run.engine and o is not run]
-            for line, hits in foretell(run, others, rule):
+            for line, hits in foretell(run, others, rule, profile):
                 print(line)
                 inside.append(hits)
-        print(f" inside the 90 % bands: {np.concatenate(inside).mean():.0%}\n")
+        law, circuit = np.concatenate(inside, axis=1).mean(axis=1)
+        print(f" inside the 90 % bands: law {law:.0%}, circuit {circuit:.0%}\n")
+    print(f"surveys of these sound engines, {READ} readings each; engines about their profile")
+    print(f"  as wide as calibrated     {sound_surveys(every, named, WIDE)}")
+    print(f"  as alike as those of one kind  {sound_surveys(every, named, UNCERTAIN)}")
 
 
 if __name__ == "__main__":

@@ -18,11 +18,12 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
+from diagnose.circuit.calibration import RELIEF_OF_A_KIND, WIDE
 from diagnose.circuit.engine_model import Point, engine_of, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import Gauge, Predicted, fits, predicted, shares, warmer
-from diagnose.circuit.plausible_engines import conditioned, drawn, varied
-from diagnose.circuit.survey import ENGINES, widths
+from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn, varied
+from diagnose.circuit.survey import ENGINES
 from diagnose.circuit.survey_evidence import states
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.oil import Oil
@@ -126,9 +127,10 @@ def trial(
     engine = typical(profile, profile.oil_grade)
     real = typical(truth.profile, truth.oil_grade)
     points = looks(profile, LOOKS)
-    guessed = widths(relief_known=False)
-    z = rng.standard_normal((1, len(guessed)))
-    sound = varied(real, z, guessed)
+    kind = {**UNCERTAIN, "relief": RELIEF_OF_A_KIND}
+    guessed = WIDE if calibrated else kind  # as the survey of a case has them
+    z = rng.standard_normal((1, len(kind)))
+    sound = varied(real, z, kind)
     ill = FAULTS[condition].apply(sound, severity)
     state = states([p.temperature for p in points])
     off = (SUMP * rng.standard_normal(max(state) + 1))[state]

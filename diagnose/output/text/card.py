@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import groupby
 from pathlib import PurePath
 
-from diagnose.output.documents.card import CardDocument
+from diagnose.output.documents.card import CardDocument, CardEntry
 from diagnose.output.lines import labelled, together, wrapped
 
-MOST_MISSING = 8  #: shown unless all are asked for
+MOST_MISSING = 4  #: shown unless all are asked for
+MOST_SAID = 120  #: characters of a table's figures, unless all are asked for
 SIZES = "sizes"  #: the table of which only the ids are shown, unless all is asked for
 SHORT, WIDE = 12, 25  #: columns of a table's name, of a figure's id
 
@@ -30,12 +32,26 @@ def _there(document: CardDocument, full: bool) -> list[str]:
     for section, entries in groupby(document.there, key=lambda e: e.section):
         there = list(entries)
         said = "; ".join(f"{e.id} {e.written}" for e in there)
-        if section == SIZES and not full:
-            said = ", ".join(e.id for e in there)
+        if not full:
+            said = _brief(there)
         lines += labelled(section, said, column=SHORT + 3)
     if document.oil_grade:
         lines += labelled("grade", document.oil_grade, column=SHORT + 3)
     return ["There", *lines] if lines else []
+
+
+def _brief(there: Sequence[CardEntry]) -> str:
+    """The first figures of a table, as many as fit in two lines, and how many more there are."""
+    only_names = there[0].section == SIZES
+    said: list[str] = []
+    for i, each in enumerate(there):
+        one = each.id if only_names else f"{each.id} {each.written}"
+        left = len(there) - i - 1
+        rest = f"; {left} more" if left else ""
+        if said and len("; ".join([*said, one])) + len(rest) > MOST_SAID:
+            return "; ".join(said) + f"; {left + 1} more"
+        said.append(one)
+    return "; ".join(said)
 
 
 def _missing(document: CardDocument, full: bool) -> list[str]:

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from diagnose.output.documents.sizing import BRANCHES, SizingDocument
 from diagnose.output.lines import percent, together, wrapped
 
-FEW_OILS = 4  #: grades shown on one screen
+FEW_OILS = 3  #: grades shown on one screen
 NAMES, WIDE = 17, 12  #: columns of a row's name, of a figure
 
 
@@ -25,10 +25,11 @@ def sizing_text(document: SizingDocument, *, full: bool = False) -> str:
             2,
         )
     blocks = [head, _pump(document), _choices(document), _spring(document, full)]
-    blocks += [_oils(document, full)]
     if full:
-        blocks += [_needs(document), _taken(document)]
-    return together([*blocks, _notes(document, full)])
+        blocks += [_oils(document, full), _needs(document), _taken(document), _notes(document)]
+    else:
+        blocks += [[*_oils(document, full), *_notes(document, brief=True)]]
+    return together(blocks)
 
 
 def _pump(document: SizingDocument) -> list[str]:
@@ -68,25 +69,23 @@ def _choices(document: SizingDocument) -> list[str]:
 def _spring(document: SizingDocument, full: bool) -> list[str]:
     spring = document.spring
     first, *more = spring.says
+    if not full:
+        return wrapped(f"Relief valve: {' '.join(spring.says)}", 0, 2)
     lines = wrapped(f"Relief valve: {first}", 0, 2)
     for each in more:
         lines += wrapped(each, 2)
-    if full:
-        blank = "________"
-        rows = [
-            (b.says, b.accepts, b.found or blank, b.verdict or "pass / fail") for b in spring.bench
-        ]
-        lines += _table(("right", "found", "verdict"), rows, "Bench test")
-        record = document.record
-        return [*lines, *wrapped(f"Write what you found down: {record}", 2, whole=[record])]
-    return lines
+    blank = "________"
+    rows = [(b.says, b.accepts, b.found or blank, b.verdict or "pass / fail") for b in spring.bench]
+    lines += _table(("right", "found", "verdict"), rows, "Bench test")
+    record = document.record
+    return [*lines, *wrapped(f"Write what you found down: {record}", 2, whole=[record])]
 
 
 def _oils(document: SizingDocument, full: bool) -> list[str]:
     oils = list(document.oils)
     if not full and len(oils) > FEW_OILS:
         own = next((i for i, o in enumerate(oils) if o.in_it), 0)
-        start = min(max(own - 2, 0), len(oils) - FEW_OILS)
+        start = min(max(own - 1, 0), len(oils) - FEW_OILS)
         oils = oils[start : start + FEW_OILS]
     return [
         *_table(document.oil_heads, [o.row for o in oils], "Oil"),
@@ -117,14 +116,16 @@ def _taken(document: SizingDocument) -> list[str]:
     return wrapped(f"The oil goes through {', '.join(shares)}.", 0, 2)
 
 
-def _notes(document: SizingDocument, full: bool) -> list[str]:
-    lines = wrapped(
-        f"In brackets nine engines in ten. Power at {document.heads[1]}, all of it heat in the oil, "
-        "relief: by that way; drive: torque on the pump's shaft, cold; fills: rpm from which the "
-        "pump cavitates, hot."
-    )
+def _notes(document: SizingDocument, *, brief: bool = False) -> list[str]:
     command = document.next_command
-    lines += wrapped(f"Next: {document.do_next}: {command}", whole=[command])
-    if full or command.endswith("--full"):
-        return lines
-    return [*lines, *wrapped("Bench sheet, oils by clearance and heat: add --full")]
+    if brief:
+        lines = ["In brackets nine engines in ten; fills: rpm from which the pump cavitates hot."]
+        if not command.endswith("--full"):
+            lines.append("Bench sheet, oils by clearance and heat: add --all")
+    else:
+        lines = wrapped(
+            f"In brackets nine engines in ten. Power at {document.heads[1]}, all of it heat in the "
+            "oil, relief: by that way; drive: torque on the pump's shaft, cold; fills: rpm from "
+            "which the pump cavitates, hot."
+        )
+    return [*lines, *wrapped(f"Next: {document.do_next}: {command}", whole=[command])]
