@@ -159,7 +159,7 @@ def test_too_tight_and_too_near() -> None:
 def test_fresh_oil_does_not_close_the_fuels_way_in() -> None:
     """The repair must reach the cause."""
     each = forecast_of("oil=10W-40", measured={"fuel_share": "8 %"})
-    assert any("way in" in m.says for m in repair_warnings(each))
+    assert any("gets in" in m.says for m in repair_warnings(each))
     assert not any("thicker" in m.says for m in repair_warnings(each))
 
 

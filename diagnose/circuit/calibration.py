@@ -43,6 +43,7 @@ WIDE = {
     "displacement": 0.25,
     "relief": 0.25,
     "rate": 0.4,
+    "port": 0.2,
     "oil": 0.1,
     "film": 0.5,
     "other": 1.5,

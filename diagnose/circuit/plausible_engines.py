@@ -37,7 +37,7 @@ UNCERTAIN = {
     "displacement": 0.05,
     "relief": 0.06,
     "rate": 0.2,
-    "port": 0.2,  # width of the relief's port, and of its drilling: how much cold oil overrides it
+    "port": 0.05,  # width of the relief's port, and of its drilling: how much cold oil overrides it
     "filter": 0.3,
     "oil": 0.06,
     "film": 0.3,

@@ -47,7 +47,7 @@ from knowledge.pressure.gauge import moments
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.units import PSI
 
-ENGINES = 96  #: plausible engines of one survey: fewer, and chance moves close rankings
+ENGINES = 128  #: plausible engines of one survey: fewer, and chance moves close rankings
 SEED = 7  #: the same case gets the same result
 PANEL, DIRECT = Gauge(2.0, 2.25), Gauge(1.5, 1.25)  #: psi; together the usual errors of ``gauge``
 #: K, and psi for each kelvin below: the circuit misses it (judgement)
