@@ -145,3 +145,24 @@ def test_why_of_what_is_no_cause() -> None:
 def test_a_folder_has_no_why() -> None:
     done = call("review", Path("cases"), "--why", "relief_debris")
     assert (done.code, done.out) == (2, "")
+
+
+@pytest.mark.parametrize("name", one_in(3, ["petrel", "bullfinch", "dunlin"]))
+def test_sizing_fits_one_screen(name: str) -> None:
+    text = shown("sizing", name)
+    in_eighty_columns(text)
+    assert len(text.splitlines()) <= 30
+    assert "Next: " in last_lines(text)
+    assert "--all" in text or "--full" in last_lines(text)
+
+
+def test_a_card_with_much_on_it_fits_one_screen() -> None:
+    """What a table holds beyond two lines is counted; the whole is one option away."""
+    card = ROOT / "cases" / "cards" / "workboat_v8.toml"
+    brief, whole = call("card", card).out, call("card", card, "--all").out
+    in_eighty_columns(brief)
+    assert len(brief.splitlines()) <= 30
+    assert 'card = "workboat_v8.toml"' in last_lines(brief)
+    more = sum(int(n) for n in re.findall(r"; (\d+) more", brief))
+    assert more > 0
+    assert "oil_capacity" in whole

@@ -10,7 +10,7 @@ from diagnose.output.documents.card import CardDocument, CardEntry
 from diagnose.output.lines import labelled, together, wrapped
 
 MOST_MISSING = 4  #: shown unless all are asked for
-MOST_SAID = 120  #: characters of a table's figures, unless all are asked for
+MOST_SAID = 110  #: characters of a table's figures, unless all are asked for
 SIZES = "sizes"  #: the table of which only the ids are shown, unless all is asked for
 SHORT, WIDE = 12, 25  #: columns of a table's name, of a figure's id
 

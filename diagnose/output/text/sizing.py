@@ -69,11 +69,13 @@ def _choices(document: SizingDocument) -> list[str]:
 def _spring(document: SizingDocument, full: bool) -> list[str]:
     spring = document.spring
     first, *more = spring.says
-    if not full:
+    if not full and not any(b.found for b in spring.bench):
         return wrapped(f"Relief valve: {' '.join(spring.says)}", 0, 2)
     lines = wrapped(f"Relief valve: {first}", 0, 2)
     for each in more:
         lines += wrapped(each, 2)
+    if not full:
+        return lines
     blank = "________"
     rows = [(b.says, b.accepts, b.found or blank, b.verdict or "pass / fail") for b in spring.bench]
     lines += _table(("right", "found", "verdict"), rows, "Bench test")
