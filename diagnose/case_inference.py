@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -12,7 +12,13 @@ from diagnose.circuit.survey_evidence import drop_reading_findings, enough_for_s
 from diagnose.inference import causegraph
 from diagnose.inference.causegraph import Graph
 from diagnose.inference.chaining import Facts, InferenceResult, infer
-from diagnose.inference.elimination import Posterior, TooEntangledError, posterior, prior_marginals
+from diagnose.inference.elimination import (
+    Posterior,
+    TooEntangledError,
+    effort,
+    posterior,
+    prior_marginals,
+)
 from diagnose.inference.evidence import gather
 from diagnose.inference.network import SEEN, Evidence, Likelihood, Network
 from knowledge.book import Book
@@ -31,6 +37,7 @@ if TYPE_CHECKING:
 #: true faults of pressure, as against a wrong gauge
 TRUE_PRESSURE = (PRESSURE_LOW, PRESSURE_GONE, PRESSURE_UNSTEADY, PRESSURE_HIGH)
 CERTAIN = 0.9
+MOST_ENTRIES = 10_000_000  #: table entries of an exact sum: about a second
 EXPLAINS = 0.5  #: a cause this probable explains a state, so that no other need stand for it
 
 
@@ -93,8 +100,19 @@ class CaseInference:
 
     @cached_property
     def network(self) -> Network:
-        """The cause graph as a leaky noisy-OR network."""
-        return causegraph.as_network(self.graph)
+        """The cause graph as a leaky noisy-OR network.
+
+        Inhibitors couple the causes even of a finding that was not there. Where that makes the
+        sum too large, such an absence counts as if nothing inhibited the finding: close, because
+        what inhibits it is seldom likely too, where leaving a finding out would lose it.
+        """
+        network = causegraph.as_network(self.graph)
+        evidence = _gathered(self)
+        if _affordable(network, evidence):
+            return network
+        absent = {n for n, e in evidence.items() if not e.if_present}
+        kept = {n: z for n, z in network.inhibitors.items() if n not in absent}
+        return replace(network, inhibitors=kept)
 
     @cached_property
     def survey(self) -> Survey | None:
@@ -204,6 +222,14 @@ class CaseInference:
         """What is left out first: what is present, then what has most parents."""
         parents = len(self.network.parents.get(name, ()))
         return given.if_present > given.if_absent, parents, name
+
+
+def _affordable(network: Network, evidence: Evidence) -> bool:
+    """Whether the exact sum of this evidence is of ``MOST_ENTRIES`` at most."""
+    try:
+        return effort(network, evidence) <= MOST_ENTRIES
+    except TooEntangledError:
+        return False
 
 
 def _gathered(known: CaseInference) -> dict[str, Likelihood]:

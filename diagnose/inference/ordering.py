@@ -46,6 +46,11 @@ def _best_of_core(core: tuple[int, ...]) -> Order:
     return best
 
 
+def forget_orders() -> None:
+    """Search every order anew from now on, as a fresh process does."""
+    _best_of_core.cache_clear()
+
+
 def _shared_last(order: Order) -> Order:
     """The same sum with the variables of most large tables eliminated last.
 
