@@ -27,6 +27,13 @@ def best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
     return _shared_last(first + [(names[v], tuple(names[u] for u in around)) for v, around in last])
 
 
+def _numbered_anew(graph: list[int]) -> tuple[list[int], tuple[int, ...]]:
+    """The variables that are left, and their graph with these numbered from 0."""
+    names = [v for v, around in enumerate(graph) if around]
+    place = {v: i for i, v in enumerate(names)}
+    return names, tuple(sum(1 << place[u] for u in _members(graph[v])) for v in names)
+
+
 @lru_cache(maxsize=64)
 def _best_of_core(core: tuple[int, ...]) -> Order:
     """The order of what is left once the variables of few neighbours are eliminated.
