@@ -94,9 +94,9 @@ def test_what_is_kept(lines: list[str], kept: list[str], tmp_path: Path) -> None
     [
         ("9", "no fact 9 is shown; numbers are 1, 2, 3, 4"),
         ("9 = no leaks", "no fact 9 is shown; numbers are 1, 2, 3, 4"),
-        ("1 = wibble wobble", "nothing was made of 'wibble wobble'; 1 stays as it is"),
-        ("wibble wobble", "nothing was made of 'wibble wobble'"),
-        ("3 = would a pump help?", "nothing was made of 'would a pump help?'; 3 stays as it is"),
+        ("1 = wibble wobble", "'wibble wobble' was not understood; 1 stays as it is"),
+        ("wibble wobble", "'wibble wobble' was not understood"),
+        ("3 = would a pump help?", "'would a pump help?' was not understood; 3 stays as it is"),
         ("--", "'--': numbers with blanks between, or '3 = right words'"),
         ("1 = " + "x" * 20_000, None),
     ],
