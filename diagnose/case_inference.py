@@ -214,14 +214,9 @@ class CaseInference:
             try:
                 return Solution(evidence, posterior(self.network, evidence), tuple(left_out))
             except TooEntangledError:
-                busiest = max(evidence, key=lambda n: self._weight(n, evidence[n]))
+                busiest = _busiest(self.network, evidence)
                 left_out.append(busiest)
                 evidence = {n: e for n, e in evidence.items() if n != busiest}
-
-    def _weight(self, name: str, given: Likelihood) -> tuple[bool, int, str]:
-        """What is left out first: what is present, then what has most parents."""
-        parents = len(self.network.parents.get(name, ()))
-        return given.if_present > given.if_absent, parents, name
 
 
 def _affordable(network: Network, evidence: Evidence) -> bool:
@@ -230,6 +225,16 @@ def _affordable(network: Network, evidence: Evidence) -> bool:
         return effort(network, evidence) <= MOST_ENTRIES
     except TooEntangledError:
         return False
+
+
+def _busiest(network: Network, evidence: Evidence) -> str:
+    """The finding to leave out first: one that is present, with most parents."""
+
+    def weight(name: str) -> tuple[bool, int, str]:
+        given = evidence[name]
+        return given.if_present > given.if_absent, len(network.parents.get(name, ())), name
+
+    return max(evidence, key=weight)
 
 
 def _gathered(known: CaseInference) -> dict[str, Likelihood]:

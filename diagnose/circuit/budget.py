@@ -80,13 +80,14 @@ class Budget:
     def unexplained(self) -> tuple[Account, Band, Band] | None:
         """The first account that does not close, what is unexplained and what is missing [Pa].
 
-        None where there is no reading to compare with.
+        One that surely does not goes before one whose band allows both. None where there is no reading to compare with.
         """
         rests = [
             (a, a.unexplained, a.shortfall) for a in self.accounts if a.unexplained and a.shortfall
         ]
-        open_ones = [r for r in rests if r[0].closed is not True]
-        return next(iter([*open_ones, *rests]), None)
+        surely = [r for r in rests if r[0].closed is False]
+        perhaps = [r for r in rests if r[0].closed is None]
+        return next(iter([*surely, *perhaps, *rests]), None)
 
 
 def budget(case: Case, book: Book, engines: int = ENGINES, seed: int = SEED) -> Budget:

@@ -37,6 +37,7 @@ from typing import Any
 from unittest.mock import patch
 
 import numpy as np
+from numpy.typing import NDArray
 from scipy.optimize import least_squares
 
 from diagnose.circuit import pressure_law
@@ -229,7 +230,7 @@ def _row(off: FloatArray, rows: FloatArray) -> str:
 
 def foretell(
     run: Run, others: list[Run], rule: Callable[[FloatArray], list[int]], profile: Profile
-) -> Iterator[tuple[str, FloatArray]]:
+) -> Iterator[tuple[str, NDArray[np.bool_]]]:
     """One printed line for the rest of the run and each other run, with who was inside the bands.
 
     These have the shape (2, medians): of the law, of the circuit.
