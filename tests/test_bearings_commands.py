@@ -207,7 +207,7 @@ def test_a_whole_job_from_the_sheet_to_the_sign_off(
 def test_a_sheet_needs_the_number_of_bearings(tmp_path: Path) -> None:
     """An engine of which nothing says how many it has."""
     path = tmp_path / "six.toml"
-    path.write_text('schema = 1\n[engine]\nlayout = "inline_six_diesel"\n', "utf-8")
+    path.write_text("schema = 1\n", "utf-8")
     refused = call("bearings", path, "--markdown")
     assert refused.code == 2
     assert "--mains 7 --rods 6" in refused.err

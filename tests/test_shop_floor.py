@@ -155,10 +155,19 @@ def test_a_stop_is_taken_back_by_a_trusted_gauge_that_came_later() -> None:
 
 
 def test_less_pressure_cold_than_warm_is_explained() -> None:
-    """Where it is predicted, the pump itself has more: the loss is downstream of it."""
-    case = load(CASES / "gannet.toml", BOOK)
-    start = first_start(case, BOOK)
-    assert "filter and oilways" in cold_in_words(start)
+    """Where it is predicted; a sound engine of the book shows more cold than warm."""
+    start = first_start(load(CASES / "gannet.toml", BOOK), BOOK)
+    assert cold_in_words(start) == ""
+    coldest = min(e.temperature for e in start.expected)
+    less = tuple(
+        replace(e, pressure=replace(e.pressure, mean=0.2 * e.pressure.mean))
+        if e.temperature == coldest
+        else e
+        for e in start.expected
+    )
+    other = replace(start)
+    vars(other)["expected"] = less
+    assert "filter and oilways" in cold_in_words(other)
     cold, warm = (solve(start.engine, 700.0, kelvin) for kelvin in (293.15, 318.15))
-    assert np.mean(cold.gallery_pressure) < np.mean(warm.gallery_pressure)
+    assert np.mean(cold.gallery_pressure) > np.mean(warm.gallery_pressure)
     assert np.mean(cold.pump_pressure) > np.mean(warm.pump_pressure)

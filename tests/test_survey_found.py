@@ -63,11 +63,14 @@ def test_thin_oil_is_not_blamed_where_the_measured_mains_explain_the_loss() -> N
 
 
 def test_thin_oil_is_blamed_where_the_mains_are_as_they_should_be() -> None:
-    """A value within limits explains nothing, and a measured one cannot be wide."""
+    """A value within limits explains nothing, and a measured one cannot be wide.
+
+    Priors as wide as real engines leave less to the oil than narrow ones did.
+    """
     engine = FAULTS["oil_thin"].apply(healthy(a_case(), BOOK), 0.7)
     tight = {"main_clearance": "0.0025 in", "rod_clearance": "0.0025 in"}
     got = surveyed(read_from(engine), tight)
-    assert got.share("oil_thin") > 10 * got.share("clearances_wide")
+    assert got.share("oil_thin") > 5 * got.share("clearances_wide")
     assert graph_ratio(got, "oil_thin") > 5
     assert not any(r.measured for r in got.rows)
 

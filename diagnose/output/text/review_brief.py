@@ -11,6 +11,7 @@ from diagnose.output.text.screen import MOST, Block, gravest_lines, on_screen, r
 
 CAUSES = 3  #: places where it may have begun
 FOUND = 3  #: found faults named
+SPARE = (0, 2, 8)  #: of each of the three, as in ``Block``
 LEAST = 0.02  #: probability from which a cause after the first is worth a line
 
 
@@ -102,23 +103,27 @@ def _began(document: ReviewDocument, most: int) -> list[Block]:
             break
         lines = headed(f"{percent(cause.probability):>6}  ", f"{cause.says} [{cause.id}]")
         if not number:
-            lines = ["What the evidence showed" if document.closed else head, *lines, *_why(cause)]
-            if document.remedies and not document.closed:
-                lines += labelled("remedy", cause.remedy, 8, 17)
-        spare = 8 if number == CAUSES - 1 and most == CAUSES else 0
+            lines = ["What the evidence showed" if document.closed else head, *lines]
+        spare = SPARE[number] if number < CAUSES and most == CAUSES else 0
         blocks.append(Block(lines, spare, space=not number))
+        if not number:
+            blocks += _why(cause)
+            if document.remedies and not document.closed:
+                remedy = labelled("remedy", cause.remedy, 8, 17)
+                blocks.append(Block(remedy, spare=5, space=False))
     return blocks
 
 
-def _why(cause: RankedCause) -> list[str]:
+def _why(cause: RankedCause) -> list[Block]:
     """The strongest finding for the first cause, and against it where that is more than slight."""
-    lines = []
-    for label, items in (("for", cause.pro[:2]), ("against", cause.con[:1])):
+    blocks = []
+    for label, items, spare in (("for", cause.pro[:2], 0), ("against", cause.con[:1], 1)):
         said = "; ".join(item.says for item in items)
-        lines += labelled(label, said, 8, 17) if said else []
+        blocks.append(Block(labelled(label, said, 8, 17) if said else [], spare, space=False))
     if cause.no_fault:
-        lines += wrapped("(no fault: it would explain the reading)", 8)
-    return lines
+        lines = wrapped("(no fault: it would explain the reading)", 8)
+        blocks.append(Block(lines, space=False))
+    return blocks
 
 
 def _followed(document: ReviewDocument) -> list[Block]:
