@@ -18,6 +18,9 @@ Value = TypeVar("Value")
 _COMMA, _BREAK = 3, 8  #: how much farther a word is beyond a comma, beyond "and", "but"
 
 
+_ARTICLES = frozenset(["the", "its", "our", "my", "very"])
+_FIRST = frozenset(["first", "initial"])
+_SINCE = frozenset(["since", "from"])
 #: these say how hot it is inside a longer phrase as well
 _HEAT_WORDS = {"cold": Circumstance.COLD, "hot": Circumstance.HOT, "warm": Circumstance.HOT}
 _IDLE_WORDS = dict.fromkeys(("idle", "idling", "tickover"), Circumstance.IDLE)  # in "hot idle"
@@ -67,6 +70,8 @@ class Line:
         """When it shows; "cold start" is both cold and a start."""
         found: list[Mark[Circumstance]] = []
         for mark in self.find(self.lexicon.during):
+            if mark.value is Circumstance.START and self._since_first(mark):
+                continue
             found.append(mark)
             inside = _HEAT_WORDS if mark.value not in _HEAT else _HEAT_WORDS | _IDLE_WORDS
             for k in range(mark.first, mark.last):
@@ -74,6 +79,14 @@ class Line:
                 if also not in (None, mark.value) and len(mark) > 1 and mark.value not in _NO_HEAT:
                     found.append(Mark(inside[self.word(k)], k, k + 1))
         return tuple(found)
+
+    def _since_first(self, mark: Mark[Circumstance]) -> bool:
+        """Whether it says since when, not when: "since the first start"."""
+        before = mark.first - 1
+        while self.word(before) in _ARTICLES:
+            before -= 1
+        first = any(self.word(k) in _FIRST for k in range(mark.first, mark.last))
+        return first and self.word(before) in _SINCE
 
     def denied(self, mark: Mark[object]) -> bool:
         """Whether the phrase is denied."""

@@ -85,6 +85,12 @@ _OIL = (
     ),
     FirstOf(
         check=oil_findings.READ_THE_STICK,
+        then=(leaks_places.FEEL_THE_FILTER, leaks_places.LOOK_AT_THE_DRAIN),
+        why="the level as found shows what a leak has cost; read it before you tighten anything",
+        source=COMMON_PRACTICE,
+    ),
+    FirstOf(
+        check=oil_findings.READ_THE_STICK,
         then=(
             suction_findings.FILL_OVER_THE_MARK,
             suction_findings.THAW_THE_SUMP,

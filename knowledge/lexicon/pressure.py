@@ -307,7 +307,7 @@ BARE: dict[Shows, tuple[str, ...]] = {
     Shows.LOW: (
         "drops|drop|dropped|dropping|falls|fall|fell|falling|sinks|sank|dips|dipped|sags|sagged|dip off|away|down|back|out|to?",
         "goes|going|went down|low|lower|off",
-        "too? =low|=lower|=poor =when|=at|=on|=once|=in|=after|=with|=hot|=only|=during|=under",
+        "too? =low|=lower|=poor =when|=at|=on|=once|=in|=after|=with|=hot|=only|=during|=under|=since|=from|=ever",
         "reads|runs|sits|stays very|too|a|bit|quite|always? low|lower|poor",
         "not as high|good as",
         "@pressure|@number less|lower|down than|on before|usual|normal|it|what|previously|used",
