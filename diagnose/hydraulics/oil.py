@@ -19,6 +19,7 @@ FILM_STEPS = 4  #: Newton steps for a film's temperature: exact to 0.1 K from -3
 T15 = 288.15  #: K: the temperature densities are quoted at
 MM2_S = 1e-6  #: one mm2/s in m2/s
 THINNEST, THICKEST = 0.21e-6, 20.0  #: m2/s: where the ASTM D341 chart holds
+LEAST_SHARE = 0.2  #: of a film's own heat left by one step: very thin oil makes little, never none
 COLDEST, HOTTEST = 223.15, 573.15  #: K: -50 to 300 °C, beyond any oil still a plain liquid
 EXPANSION = 0.70e-3  #: 1/K, Incropera & DeWitt, Table A.5, engine oil; 0.65e-3 is seen too
 
@@ -219,7 +220,7 @@ def film_temperature(oil: Oil, temperature: Floats, rise: Floats, own_heat: Floa
         off = (
             np.log(np.maximum(made, 1e-9)) + np.log(nu) - reference - np.log(np.maximum(own, 1e-9))
         )
-        own = own * (1 + off / (1 + slope * own))
+        own = own * np.maximum(1 + off / (1 + slope * own), LEAST_SHARE)
     return given + own
 
 
