@@ -5,6 +5,7 @@ from __future__ import annotations
 from knowledge.units import Dimension, UnitError, parse, show, unit_in
 
 MOST_FAULTS = 100
+ROUNDING = 1e-12  #: share of a bound that converting its unit may be off by
 
 
 class TooManyFaultsError(Exception):
@@ -28,6 +29,12 @@ def quantity(text: str, dimension: Dimension, where: str, faults: Faults) -> flo
     except UnitError as error:
         faults.add(f"{where}: {error}")
         return None
+
+
+def within(value: float, plausible: tuple[float, float]) -> bool:
+    """Whether a value can be; a bound typed in another unit is on it, whatever the rounding."""
+    low, high = plausible
+    return low - ROUNDING * abs(low) <= value <= high + ROUNDING * abs(high)
 
 
 def bounds_in_words(bounds: tuple[float, float], dimension: Dimension, text: str) -> str:

@@ -10,7 +10,7 @@ from enum import StrEnum
 from typing import TypeVar
 
 from diagnose.case.case import Case, GaugeReading
-from diagnose.case.faults import Faults, bounds_in_words, quantity
+from diagnose.case.faults import Faults, bounds_in_words, quantity, within
 from diagnose.case.pressures import Pressure, pressure_of, pressure_unit
 from diagnose.case.schema import BaselineEntry, Checked, ReadingEntry
 from diagnose.errors import nearest, plain
@@ -219,7 +219,7 @@ def _possible(
     plausible: tuple[float, float],
 ) -> float | None:
     """The value, or None and a fault where it cannot be."""
-    if plausible[0] <= value <= plausible[1]:
+    if within(value, plausible):
         return value
     bounds = bounds_in_words(plausible, dimension, text)
     place, _, key = where.rpartition(": ")
@@ -235,11 +235,10 @@ def _pressure(text: str | None, where: str, faults: Faults) -> Pressure | None:
     except UnitError as error:
         faults.add(f"{where}: {error}")
         return None
-    low, high = OIL_PRESSURE.plausible
-    if low <= pressure.value <= high:
+    if within(pressure.value, OIL_PRESSURE.plausible):
         return pressure
     unit = pressure_unit(text)
-    least, most = (show(v, PRESSURE, unit) for v in (low, high))
+    least, most = (show(v, PRESSURE, unit) for v in OIL_PRESSURE.plausible)
     place, _, key = where.rpartition(": ")
     faults.add(f"{place}: {key} '{plain(text)}' cannot be right; expected {least} to {most}")
     return None

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from diagnose.case.case import BaselineReading, GaugeReading
-from diagnose.case.faults import Faults, bounds_in_words, quantity
+from diagnose.case.faults import Faults, bounds_in_words, quantity, within
 from diagnose.case.looks import USUAL_SPEEDS, look
 from diagnose.case.schema import BaselineEntry, Checked, FindingEntry, ReadingEntry
 from diagnose.errors import plain
@@ -30,7 +30,7 @@ def dimension_value(text: str, what: Quantity, where: str, faults: Faults) -> fl
     """A figure of the circuit in SI, or None and a fault."""
     dimension = DIMENSIONS[what.dimension]
     value = quantity(text, dimension, where, faults)
-    if value is None or what.plausible[0] <= value <= what.plausible[1]:
+    if value is None or within(value, what.plausible):
         return value
     bounds = bounds_in_words(what.plausible, dimension, text)
     faults.add(f"{where}: '{plain(text)}' cannot be the {what.says}; {bounds}")
@@ -46,7 +46,7 @@ def measured_value(each: Checked[FindingEntry], word: Measure, faults: Faults) -
             faults.add(f"{each.where}: '{word.id}' is measured; {right}")
         return None
     value = quantity(text, dimension, each.where, faults)
-    if value is None or word.plausible[0] <= value <= word.plausible[1]:
+    if value is None or within(value, word.plausible):
         return value
     bounds = bounds_in_words(word.plausible, dimension, text)
     faults.add(f"{each.where}: '{plain(text)}' cannot be a {word.says}; {bounds}")

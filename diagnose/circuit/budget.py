@@ -27,7 +27,7 @@ from diagnose.circuit.deviations import (
     sound_engines,
     unused,
 )
-from diagnose.circuit.engine_model import TEMPERATURE_ERROR
+from diagnose.circuit.engine_model import TEMPERATURE_ERROR, heats
 from diagnose.circuit.operating_points import Point, points_of
 from diagnose.hydraulics.circuit import solve
 from diagnose.hydraulics.engine import Engine
@@ -129,7 +129,7 @@ def _pressures(
     else:
         members = shapley.walks(count, WALKS, np.random.default_rng(SEED)).reshape(-1, count)
     rpm = np.array([p.rpm for p in points])
-    temperature = np.array([p.temperature for p in points]) + warmer
+    temperature = heats([p.temperature for p in points], warmer)
     engine = coalesced(sound, found, members[:, :, None, None])
     state = solve(engine, rpm, temperature)
     shape = (len(members), len(warmer), len(points))

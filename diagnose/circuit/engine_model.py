@@ -23,6 +23,7 @@ from knowledge.model import Reading
 from knowledge.pressure.gauge import at_pump, is_bound
 from knowledge.reports.when import UNKNOWN_HEAT_SD
 from knowledge.stations.oil.grades import Grade, grade_named
+from knowledge.stations.oil.quantities import OIL_TEMPERATURE
 from knowledge.stations.relief.quantities import RELIEF_SETTING, USUAL_RELIEF_SETTING
 from knowledge.units import PSI
 
@@ -238,6 +239,11 @@ def point_of(reading: Reading, error: float) -> Point:
     )
 
 
+def heats(temperatures: Sequence[float], warmer: Floats) -> FloatArray:
+    """Return oil temperatures [K] with their errors ``warmer`` [K], none that oil cannot have."""
+    return np.clip(np.array(temperatures) + warmer, *OIL_TEMPERATURE.plausible)
+
+
 def shown(
     engine: Engine, points: Sequence[Point], warmer: Floats = 0.0, faster: Floats = 0.0
 ) -> FloatArray:
@@ -248,7 +254,7 @@ def shown(
     [rev/min].
     """
     rpm = np.array([p.rpm for p in points]) + faster
-    heat = np.array([p.temperature for p in points]) + warmer
+    heat = heats([p.temperature for p in points], warmer)
     state = solve(engine, rpm, heat)
     tapped = np.array([p.at_pump for p in points])
     return np.asarray(np.where(tapped, state.pump_pressure, state.gallery_pressure))
