@@ -20,6 +20,7 @@ from knowledge.reports.trials import cure_links
 from knowledge.rule_api import InhibitorGroup, LinkGroup, Rule, Statement
 from knowledge.work import Inspection, Layout, Part, Task
 
+Made = TypeVar("Made")
 Word = TypeVar(
     "Word",
     Cause,
@@ -168,3 +169,17 @@ def the_book() -> Book:
         tasks=LazyEntries(_tasks),
         parts=LazyEntries(_parts),
     )
+
+
+def made_once(make: Callable[[Book], Made]) -> Callable[[Book], Made]:
+    """``make`` as a function that makes its thing once for each book, and keeps it."""
+    kept: list[tuple[Book, Made]] = []
+
+    def made(book: Book) -> Made:
+        for own, thing in kept:
+            if own is book:
+                return thing
+        kept.append((book, make(book)))
+        return kept[-1][1]
+
+    return made

@@ -12,7 +12,7 @@ from diagnose.diagnosis import Diagnosis
 from knowledge.book import the_book
 from tests.support.command_line import ROOT
 from tests.support.examples import one_in
-from tests.support.three_jobs import A, C, WholeJob, _finding
+from tests.support.three_jobs import A, C, WholeJob, finding_entry
 
 BOOK = the_book()
 CASES = sorted((ROOT / "cases").glob("*.toml"))
@@ -28,7 +28,7 @@ def answered(job: WholeJob, checks: int) -> Diagnosis:
             if f'"{finding.id}"' not in text:
                 no += 1
                 state = "present" if finding.id in job.seen else "absent"
-                text += _finding(no, finding.id, state)
+                text += finding_entry(no, finding.id, state)
     return Diagnosis(BOOK, from_text(text, None, BOOK))
 
 

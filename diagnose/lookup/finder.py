@@ -9,7 +9,7 @@ from functools import cached_property
 from math import log
 
 from diagnose.lookup.tokens import OTHER_NAMES, joined, stem, tokens
-from knowledge.book import Book
+from knowledge.book import Book, made_once
 from knowledge.faults import Fault
 from knowledge.limits import Limit
 from knowledge.model import Cause, Condition, Finding, Kind, Measure
@@ -69,18 +69,6 @@ class Hit:
 
     word: Word
     score: float
-
-
-_FINDERS: list[Finder] = []  #: those built so far, one for each book
-
-
-def finder_of(book: Book) -> Finder:
-    """The index of a book; built once."""
-    for finder in _FINDERS:
-        if finder.book is book:
-            return finder
-    _FINDERS.append(Finder(book))
-    return _FINDERS[-1]
 
 
 @dataclass(frozen=True)
@@ -189,6 +177,9 @@ class Finder:
                     best[id(word)] = Hit(word, score)
         ranked = sorted(best.values(), key=_order)
         return [h for h in ranked[:how_many] if h.score >= 0.25]
+
+
+finder_of = made_once(Finder)  #: the index of a book
 
 
 def _order(hit: Hit) -> tuple[float, int, float, str]:

@@ -18,7 +18,7 @@ from diagnose.understanding.stance import UNTRUE
 from diagnose.understanding.things import parts_and_places
 from diagnose.understanding.together import together
 from diagnose.understanding.work import earlier_work, trials
-from knowledge.book import Book
+from knowledge.book import Book, made_once
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
 from knowledge.lexicon.narrower import NARROWER
 from knowledge.synonyms import FAINT, IDLE
@@ -78,16 +78,7 @@ _FILLERS = (
 )
 
 
-_LEXICONS: list[Lexicon] = []  #: those built so far, one for each book
-
-
-def lexicon_of(book: Book) -> Lexicon:
-    """The lexicon for a book; built once."""
-    for lexicon in _LEXICONS:
-        if lexicon.book is book:
-            return lexicon
-    _LEXICONS.append(Lexicon(book))
-    return _LEXICONS[-1]
+lexicon_of = made_once(Lexicon)  #: the lexicon for a book
 
 
 def read(text: str, book: Book) -> Understanding:

@@ -21,7 +21,7 @@ class WholeJob:
     cause: str  #: id of the cause it is closed with
 
 
-def _finding(no: int, what: str, state: str = "present") -> str:
+def finding_entry(no: int, what: str, state: str = "present") -> str:
     return f'[[finding]]\nno = {no}\nwhat = "{what}"\nstate = "{state}"\n'
 
 
@@ -30,12 +30,12 @@ A = WholeJob(
     "Petrol V8 in a boat. Gauge wavers at hot idle, 9 psi at hot idle, 38 psi at 2000 rpm hot, "
     "no leaks, new sender made no difference",
     'schema = 1\n[engine]\nlayout = "distributor_v8"\n'
-    + _finding(1, "needle_flickers")
-    + _finding(2, "in_a_boat")
-    + _finding(3, "level_correct")
-    + _finding(4, "dipstick_low", "absent")
-    + _finding(5, "bearing_knock", "absent")
-    + _finding(6, "just_worked_on", "absent")
+    + finding_entry(1, "needle_flickers")
+    + finding_entry(2, "in_a_boat")
+    + finding_entry(3, "level_correct")
+    + finding_entry(4, "dipstick_low", "absent")
+    + finding_entry(5, "bearing_knock", "absent")
+    + finding_entry(6, "just_worked_on", "absent")
     + '[[reading]]\nno = 7\nrpm = "700 rpm"\noil = "90 C"\npressure = "9 psi"\n'
     + '[[reading]]\nno = 8\nrpm = "2000 rpm"\noil = "90 C"\npressure = "38 psi"\n',
     ("fit_a_direct_gauge", "pull_the_relief_valve", "cut_the_filter_open"),
@@ -47,10 +47,10 @@ B = WholeJob(
     "B",
     "Lamp flickers in long bends only, petrol four cylinder car, fine otherwise",
     'schema = 1\n[engine]\nlayout = "overhead_cam_four"\n'
-    + _finding(1, "falls_in_a_manoeuvre")
-    + _finding(2, "in_a_vehicle")
-    + _finding(3, "bearing_knock", "absent")
-    + _finding(4, "just_worked_on", "absent"),
+    + finding_entry(1, "falls_in_a_manoeuvre")
+    + finding_entry(2, "in_a_vehicle")
+    + finding_entry(3, "bearing_knock", "absent")
+    + finding_entry(4, "just_worked_on", "absent"),
     ("read_the_stick", "repeat_the_manoeuvre", "fill_over_the_mark"),
     ("oil_looks_clean",),
     "oil level low",
@@ -61,11 +61,11 @@ C = WholeJob(
     "Petrol V8 just rebuilt, pressure low since the first start, 12 psi at hot idle, mains "
     "measured 3.5 thou clearance, pump and bearings new",
     'schema = 1\n[engine]\nlayout = "distributor_v8"\n'
-    + _finding(1, "gauge_reads_low")
-    + _finding(2, "just_worked_on")
-    + _finding(3, "level_correct")
-    + _finding(4, "dipstick_low", "absent")
-    + _finding(5, "bearing_knock", "absent")
+    + finding_entry(1, "gauge_reads_low")
+    + finding_entry(2, "just_worked_on")
+    + finding_entry(3, "level_correct")
+    + finding_entry(4, "dipstick_low", "absent")
+    + finding_entry(5, "bearing_knock", "absent")
     + '[[reading]]\nno = 6\nrpm = "700 rpm"\noil = "90 C"\npressure = "12 psi"\n',
     ("fit_a_direct_gauge", "lay_plastic_thread", "measure_journals_and_seats"),
     ("level_correct", "oil_looks_clean"),

@@ -6,7 +6,7 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from diagnose.case.photos import Photo, album_of, photos_of
+from diagnose.case.photos import album_of, photos_of
 from knowledge.access import OPENINGS
 from knowledge.book import the_book
 
@@ -35,23 +35,18 @@ def photo_entries(case: Path | None) -> tuple[PhotoEntry, ...]:
             file=photo.file,
             path=f"{folder}/{photo.file}",
             step=photo.step,
-            says=title_of(photo),
+            says=step_title(photo.step),
         )
         for photo in photos_of(case)
     )
 
 
-def title_of(photo: Photo) -> str:
-    """What a photo is of: the check, task or place it was taken at; empty where there is none.
+def step_title(step: str) -> str:
+    """The title of a check, a task or the opening of a place by its id; empty where there is none.
 
-    >>> title_of(Photo("001.jpg", 1, ""))
+    >>> step_title("")
     ''
     """
-    return step_title(photo.step)
-
-
-def step_title(step: str) -> str:
-    """The title of a check, a task or the opening of a place by its id; empty where there is none."""
     book = the_book()
     if step in book.inspections:
         says = book.inspections[step].says
