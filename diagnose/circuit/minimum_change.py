@@ -176,10 +176,10 @@ def _leak(forecast: Forecast) -> Iterator[_Change]:
     yield _Change(
         what="unlisted_leak",
         fix=k.LEAK,
-        says="the loss nobody has found yet",
+        says="the loss not found yet",
         make=lambda way: forecast.state.engine(share=1.0 - np.asarray(way)),
-        start="all of it",
-        end=lambda way: f"{100 * (1 - way):.0f} % left",
+        start="100 %",
+        end=lambda way: f"{100 * (1 - way):.0f} %",
         closed=frozenset(KINDS),
     )
 
