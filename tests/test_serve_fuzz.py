@@ -149,6 +149,9 @@ class Fuzzed:
             tasks = re.findall(r'name="(t:\w+)"', page.text)
             if tasks and self.dice.chance(0.3):  # a task that is done is a form that is saved
                 given = {**form.fields, self.dice.random.choice(tasks): "done"}
+            if "figures" in form.fields and self.dice.chance(0.3):  # a bearing measured
+                given = {**form.fields, "kind": "main", "number": "1", "measured": "strip"}
+                given |= {"figures": "2.5", "unit": "thou"}
             if form.buttons and self.dice.chance(0.8):
                 name, value = self.dice.random.choice(form.buttons)
                 given |= {name: value} if name else {}
