@@ -19,6 +19,7 @@ from diagnose.circuit.engine_model import (
     oil_spreads,
     usual_points,
 )
+from diagnose.circuit.operating_points import is_one_state
 from diagnose.circuit.pressure_law import At, Shown, learn
 from diagnose.errors import UsageError
 from diagnose.hydraulics.oil import Oil
@@ -58,7 +59,13 @@ def expected(case: Case, at: Sequence[At]) -> Expected:
     source, shown = _known(case)
     law = learn(shown, Oil.of_grade(grade_name(case)))
     idle = case.limit(USUAL_IDLE_SPEED)
-    others = [At(idle, HOT), At(FAST, HOT), At(idle, COLD), At(FAST, COLD)]
+    read = [(s.state.rpm, s.state.temperature) for s in shown]
+    others = [
+        At(rpm, heat)
+        for heat in (HOT, COLD)
+        for rpm in (idle, FAST)
+        if source is LearnedFrom.USUAL or not any(is_one_state((rpm, heat), one) for one in read)
+    ]
     return Expected(
         at=tuple(at),
         bands=tuple(law.band(state) for state in at),

@@ -15,6 +15,7 @@ from diagnose.circuit.band import HIGH, LOW
 from diagnose.circuit.engine_model import Point, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import FALSE, NOTHING, Gauge
+from diagnose.circuit.operating_points import is_one_state
 from diagnose.circuit.plausible_engines import varied
 from diagnose.circuit.survey_evidence import states
 from diagnose.circuit.survey_found import Known
@@ -132,18 +133,20 @@ def further(
     """Find the reading, at a speed and temperature within reach, that best separates the leaders.
 
     The criterion is the overlap of the predictions of each pair (Bhattacharyya coefficient, both
-    taken as normal), weighted by their shares. None where there is one leader, or no reading
-    separates them.
+    taken as normal), weighted by their shares; states that were read are left out. None where there
+    is one leader, or no reading separates them.
     """
     close = [h for h in leaders if h.share > 0.02]
-    if len(close) < 2:
-        return None
     low, high = _speeds(points)
     tried = [
         Point(round(low + x * (high - low), -2) or low, t, 0.0, points[0].at_pump)
         for t in HEATS
         for x in SHARES
     ]
+    read = [(p.rpm, p.temperature) for p in points]
+    tried = [p for p in tried if not any(is_one_state((p.rpm, p.temperature), r) for r in read)]
+    if len(close) < 2 or not tried:
+        return None
     noise = gauges[0].own ** 2 + gauges[0].shared ** 2
     means, spreads = [], []
     for h in close:

@@ -34,7 +34,7 @@ from diagnose.circuit.oil_choice import (
     oil_choices,
     oil_needs,
 )
-from diagnose.circuit.operating_points import is_hot, latest_readings
+from diagnose.circuit.operating_points import COLD_REVS, is_hot, latest_readings
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.circuit.pump_supply import MOST_OF_THEM, Supply, cavitates_from, supply
 from diagnose.circuit.relief_spring import ReliefSpring, SpringTest, spring_of
@@ -48,7 +48,6 @@ from knowledge.model import State as FeatureState
 from knowledge.units import PSI
 
 PETROL_SPEED, DIESEL_SPEED = 3000.0, 2000.0  #: rpm at speed, where no reading is faster
-COLD_REVS = 1500.0  #: rpm: as fast as cold oil is to be turned
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -68,7 +68,7 @@ def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
     from diagnose.circuit.budget import budget as budget_of
     from diagnose.diagnosis import Diagnosis
     from diagnose.output.as_json import as_json
-    from diagnose.output.documents.budget import budget_document
+    from diagnose.output.documents.budget import budget_document, with_further_reading
     from diagnose.output.documents.found import disagreement, headline
     from diagnose.output.text.budget import budget_text
     from diagnose.output.text.budget_brief import budget_brief
@@ -79,6 +79,7 @@ def budget(case: CaseFile, json: AsJson = False, whole: Whole = False) -> None:
     diagnosis = Diagnosis(book, loaded)
     drawn_up = diagnosis.found.budget or budget_of(loaded, book)
     document = budget_document(drawn_up, loaded, headline(diagnosis), disagreement(diagnosis))
+    document = with_further_reading(document, loaded, book, may_run=diagnosis.may_run)
     if json:
         printing.data(as_json(document))
     else:
@@ -116,12 +117,14 @@ def forecast(
     read, error, before, fits), found, unlisted, set (name, to), speeds (rpm, hot_before,
     hot_after, cold_before, cold_after), targets (rpm, pressure, source, met_before, met_after,
     met_mended; enough and not_enough: fixes, change, from, to, way, symptom, assumed, met, after,
-    parts, minutes, opens), buys, warnings. --fix alone: can_fix (name, says, today, range, found).
+    parts, minutes, opens), buys, warnings, further (the reading worth most: rpm, oil, sound,
+    narrows, half_now, half_then). --fix alone: can_fix (name, says, today, range, found).
     Pa, K, rpm; bands are low, mean, high.
     """
     from diagnose.case.loading import load
     from diagnose.circuit.fixes import UnknownFixError
     from diagnose.circuit.forecast import forecast as forecast_of
+    from diagnose.diagnosis import Diagnosis
     from diagnose.entry.requests import parse_changes, parse_fixes, parse_target
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.forecast import forecast_document
@@ -147,7 +150,8 @@ def forecast(
         _list_fixes(forecast_of(loaded, book, ()), json)
         raise
     found = forecast_of(loaded, book, settings, wanted, plans=plans)
-    document = forecast_document(found)
+    may_run = found.further is None or Diagnosis(book, loaded).may_run
+    document = forecast_document(found, may_run=may_run)
     if json:
         printing.data(as_json(document))
     else:

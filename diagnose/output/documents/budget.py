@@ -3,15 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from diagnose.case.case import Case
 from diagnose.circuit.band import Band
 from diagnose.circuit.budget import Account, Budget
 from diagnose.circuit.deviations import Deviation
+from diagnose.circuit.worth_reading import engines_as_read, worth_for_missing
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.ended import ended
+from diagnose.output.documents.worth_reading import (
+    NONE_WORTH_IT,
+    FurtherReading,
+    further_reading,
+)
 from diagnose.output.scale import Scale, scale_of
+from knowledge.book import Book
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -67,10 +74,12 @@ class BudgetDocument:
     exact: bool  #: every order of the findings worked out, not a sample
     accounts: tuple[BudgetAccount, ...]
     unused: tuple[str, ...]  #: measured values the circuit has no figure for
+    further: FurtherReading | None  #: None where none is worth it, or none was looked for
     title: str = field(metadata=NOT_IN_JSON)
     scale: Scale = field(metadata=NOT_IN_JSON)
     headline: str = field(metadata=NOT_IN_JSON)  #: as in the review; may be empty
     differs: str = field(metadata=NOT_IN_JSON)  #: where the ranking differs; may be empty
+    read_next: str = field(metadata=NOT_IN_JSON)  #: the further reading; may be empty
     closed: str = field(metadata=NOT_IN_JSON)  #: how the job ended; empty while it is open
 
 
@@ -85,12 +94,36 @@ def budget_document(
         exact=budget.exact,
         accounts=tuple(_account(a, budget.findings, scale) for a in budget.accounts),
         unused=tuple(budget.unused),
+        further=None,
         title=case.job.title,
         scale=scale,
         headline=headline,
         differs=differs,
+        read_next="",
         closed=ended(case),
     )
+
+
+def with_further_reading(
+    document: BudgetDocument, case: Case, book: Book, *, may_run: bool
+) -> BudgetDocument:
+    """Add the further reading that would settle most what is missing at hot idle.
+
+    ``may_run``: whether the engine may be run to read it. Raises UsageError without a circuit.
+    """
+    if document.closed:
+        return document
+    state = engines_as_read(case, book)
+    worth = worth_for_missing(case, state, may_run=may_run)
+    left = document.accounts[0].unexplained
+    further = further_reading(
+        worth,
+        "what is missing" if left else "hot idle",
+        document.scale,
+        0.5 * (left.high - left.low) if left else None,
+    )
+    none = NONE_WORTH_IT if state.fits and may_run else ""
+    return replace(document, further=further, read_next=further.says if further else none)
 
 
 def still_missing(budget: Budget, case: Case) -> str:

@@ -26,6 +26,11 @@ from diagnose.circuit.settings import Setting
 from diagnose.diagnosis import Diagnosis
 from diagnose.output.as_json import NOT_IN_JSON, key
 from diagnose.output.documents.forecast_targets import ForecastTarget, forecast_target
+from diagnose.output.documents.worth_reading import (
+    NONE_WORTH_IT,
+    FurtherReading,
+    further_reading,
+)
 from diagnose.output.plot import Plot
 from diagnose.output.scale import Scale, scale_of
 from diagnose.signoff.fix_work import FixWork, fix_work
@@ -123,18 +128,23 @@ class ForecastDocument:
     targets: tuple[ForecastTarget, ...]  #: with the repairs that meet each, best first
     buys: ReliefCost | None  #: by more relief pressure, and at what cost
     warnings: tuple[RepairWarning, ...]
+    further: FurtherReading | None  #: None where none is worth it, or the engine must not run
     title: str = field(metadata=NOT_IN_JSON)
     scale: Scale = field(metadata=NOT_IN_JSON)
     hot_oil: str = field(metadata=NOT_IN_JSON)
     cold_oil: str = field(metadata=NOT_IN_JSON)
     plot: Plot | None = field(metadata=NOT_IN_JSON)
     pump_power: Mapping[str, str] = field(metadata=NOT_IN_JSON)  #: by state of running
+    read_next: str = field(metadata=NOT_IN_JSON)  #: that reading in a sentence; may be empty
 
 
-def forecast_document(forecast: Forecast, like: ForecastDocument | None = None) -> ForecastDocument:
+def forecast_document(
+    forecast: Forecast, like: ForecastDocument | None = None, *, may_run: bool = True
+) -> ForecastDocument:
     """Build the document of a forecast.
 
     ``like``: the document of other changes to the same engine, for what would be enough.
+    ``may_run``: whether the engine may be run for a further reading.
     """
     scale, fits = scale_of(forecast.case), forecast.fits
     planned = [*(_plan(forecast, p) for p in forecast.plans)]
@@ -142,6 +152,7 @@ def forecast_document(forecast: Forecast, like: ForecastDocument | None = None) 
         ForecastSetting(name=s.id, to=s.text, says=_change(forecast, s)) for s in forecast.settings
     ]
     speeds = tuple(_speed(forecast, i) for i in range(len(forecast.speeds))) if fits else ()
+    further = _further(forecast, scale) if may_run else None
     return ForecastDocument(
         case=str(forecast.case.path) if forecast.case.path else None,
         unit="Pa",
@@ -157,13 +168,24 @@ def forecast_document(forecast: Forecast, like: ForecastDocument | None = None) 
         targets=_targets(forecast, like) if fits else (),
         buys=relief_cost(forecast) if fits else None,
         warnings=repair_warnings(forecast) if planned and fits else (),
+        further=further,
         title=forecast.case.job.title,
         scale=scale,
         hot_oil=scale.heat(forecast.hot_temperature),
         cold_oil=scale.heat(COLD),
         plot=_plot(forecast, speeds, scale) if fits else None,
         pump_power=_pump_power(forecast) if fits else {},
+        read_next=further.says if further else NONE_WORTH_IT if fits and may_run else "",
     )
+
+
+def _further(forecast: Forecast, scale: Scale) -> FurtherReading | None:
+    """The reading that narrows most the pressure at one of the speeds a pressure is wanted for."""
+    if forecast.further is None:
+        return None
+    at = forecast.targets[forecast.further.asked]
+    after = " after it" if forecast.settings or forecast.plans else ""
+    return further_reading(forecast.further, f"{at.rpm:.0f} rpm hot{after}", scale)
 
 
 def _reading(fit: ReadingFit, scale: Scale) -> ForecastReading:

@@ -15,6 +15,7 @@ def budget_text(document: BudgetDocument) -> str:
             wrapped(document.closed, 0, 2) if document.closed else [],
             *(_account(a) for a in document.accounts),
             wrapped(document.differs, 0, 2) if document.differs else [],
+            wrapped(document.read_next, 0, 2) if document.read_next else [],
             [] if document.accounts[0].shares else _nothing(),
             _notes(document),
         ]

@@ -24,6 +24,7 @@ def budget_brief(document: BudgetDocument) -> str:
         Block(list(_table(document))),
         Block(_verdict(document)),
         Block(wrapped(document.differs, 0, 2) if document.differs else [], space=False),
+        Block(wrapped(document.read_next, 0, 2) if document.read_next else [], space=False),
         Block(_trust(document), spare=2, space=False),
         Block(_next(document, first)),
     ]

@@ -31,6 +31,7 @@ def forecast_text(document: ForecastDocument) -> str:
             _relief_gain(document),
             [line for w in document.warnings for line in wrapped(f"! {w.says}", 0, 2)],
             *(ranking_lines(t, document.scale, ALL) for t in document.targets),
+            wrapped(document.read_next, 0, 2) if document.read_next else [],
             _notes(),
         ]
     )

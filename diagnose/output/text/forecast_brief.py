@@ -34,7 +34,8 @@ def forecast_brief(document: ForecastDocument) -> str:
             for t in document.targets[:1]
             if not document.settings
         ),
-        Block(_next(document)),
+        Block(wrapped(document.read_next, 0, 2) if document.read_next else []),
+        Block(_next(document), space=not document.read_next),
     ]
     return on_screen(blocks)
 

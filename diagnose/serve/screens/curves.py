@@ -11,7 +11,11 @@ from collections.abc import Callable
 from diagnose.circuit.budget import budget as budget_of
 from diagnose.circuit.survey import survey as survey_of
 from diagnose.errors import UsageError
-from diagnose.output.documents.budget import BudgetDocument, budget_document
+from diagnose.output.documents.budget import (
+    BudgetDocument,
+    budget_document,
+    with_further_reading,
+)
 from diagnose.output.documents.found import headline
 from diagnose.output.documents.survey import SurveyDocument, survey_document
 from diagnose.serve.diagnoses import Known
@@ -46,7 +50,9 @@ def _budget(known: Known) -> BudgetDocument:
 
     def made() -> BudgetDocument:
         drawn_up = known.answer.found.budget or budget_of(known.case, the_book())
-        return budget_document(drawn_up, known.case, headline(known.answer))
+        document = budget_document(drawn_up, known.case, headline(known.answer))
+        may_run = known.answer.may_run
+        return with_further_reading(document, known.case, the_book(), may_run=may_run)
 
     return kept(known, "budget", made)
 

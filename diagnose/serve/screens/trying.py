@@ -204,12 +204,16 @@ def _document(known: Known, query: Mapping[str, str], sliders: list[Slider]) -> 
     grade = _grade(query)
     changes += [f"oil={grade}"] if grade else []
 
+    may_run = known.answer.may_run
+
     def made() -> ForecastDocument:
         there = _before(known)
-        now = kept(known, "forecast now", lambda: forecast_document(there))
+        now = kept(known, "forecast now", lambda: forecast_document(there, may_run=may_run))
         if not changes:
             return now
-        return forecast_document(with_other_changes(there, parse_changes(changes)), now)
+        return forecast_document(
+            with_other_changes(there, parse_changes(changes)), now, may_run=may_run
+        )
 
     while sum(name.startswith("forecast:") for name in known.made) > MOST_KEPT:
         del known.made[next(name for name in known.made if name.startswith("forecast:"))]

@@ -1,0 +1,117 @@
+"""The further reading that budget and forecast name: how much it narrows, and what it never is."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from diagnose.circuit.band import Band
+from diagnose.circuit.forecast import Forecast, Target, forecast
+from diagnose.circuit.operating_points import is_one_state, latest_readings, state_of
+from diagnose.circuit.worth_reading import (
+    COLD,
+    COLD_REVS,
+    WARM,
+    WorthReading,
+    engines_as_read,
+    worth_for_missing,
+    worth_reading,
+)
+from diagnose.output.documents.forecast import forecast_document
+from knowledge.units import PSI
+from tests.support.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
+from tests.support.command_line import call
+from tests.support.examples import one_in
+
+FAST = "2500 rpm, 95 C, 40 psi"
+IDLE = Target(700.0, 10 * PSI, "wanted")
+
+
+def half(each: Forecast) -> float:
+    """Half of the range of nine engines in ten at hot idle [Pa]."""
+    band = Band.of(each.hot_pressure(each.before, 700))
+    return 0.5 * (band.high - band.low)
+
+
+def test_the_reading_narrows_the_figure_by_about_as_much_as_it_says() -> None:
+    """It is taken, with what most engines show there, and the range is worked out again."""
+    before = forecast(a_case(readings=(FAST,)), BOOK, [], IDLE)
+    found = before.further
+    assert found is not None
+    assert (found.sound, found.asked) == (False, 0)
+    assert found.half == pytest.approx(half(before))
+    mean = float(np.mean(before.hot_pressure(before.before, 700))) / PSI
+    named = f"{found.rpm:.0f} rpm, {found.temperature - 273.15:.0f} C, {mean:.0f} psi"
+    after = forecast(a_case(readings=(FAST, named)), BOOK, [], IDLE)
+    assert found.rpm == pytest.approx(700, rel=0.15)
+    assert half(after) < 0.6 * half(before)
+    assert found.narrowed(half(before)) == pytest.approx(half(after), abs=2 * PSI)
+
+
+@pytest.mark.parametrize(
+    "readings",
+    one_in(2, [(FAST, "700 rpm, 60 C, 20 psi"), (FAST,), ("700 rpm, 95 C, 12 psi",), ()]),
+)
+def test_no_state_is_proposed_that_was_read(readings: tuple[str, ...]) -> None:
+    case = a_case(readings=readings)
+    state = engines_as_read(case, BOOK)
+    read = [state_of(r.reading) for r in latest_readings(case)]
+    for found in (
+        forecast(case, BOOK, [], IDLE, engines=24).further,
+        worth_for_missing(case, state, may_run=True),
+    ):
+        if found is not None and not found.sound:
+            assert not any(is_one_state((found.rpm, found.temperature), one) for one in read)
+            assert found.temperature > COLD or found.rpm <= COLD_REVS
+
+
+def test_what_it_says_follows_what_is_asked() -> None:
+    """A pressure that differs with one state only is narrowed by reading that state."""
+    case = a_case()
+    state = engines_as_read(case, BOOK)
+    each = forecast(case, BOOK, [])
+    for rpm in (700.0, 2500.0):
+        asked = each.hot_pressure(each.before, rpm).reshape(-1, 1)
+        found = worth_reading(case, each.state, asked)
+        assert found is not None
+        assert found.rpm == pytest.approx(rpm, rel=0.15)
+    certain = np.full((len(each.hot_pressure(each.before, 700)), 1), 20 * PSI)
+    assert worth_reading(case, state, certain) is None
+
+
+def test_a_remembered_pressure_settles_what_is_missing() -> None:
+    """Hot idle and cruise were read: what is left to learn is what it showed when it was sound."""
+    readings = ("700 rpm, 95 C, 9 psi", FAST)
+
+    def asked(*baseline: str) -> WorthReading | None:
+        case = a_case(readings=readings, baseline=baseline)
+        return worth_for_missing(case, engines_as_read(case, BOOK), may_run=False)
+
+    found = asked()
+    assert found is not None
+    assert found.sound
+    assert found.temperature > WARM
+    known = asked(*KNOWN_GOOD)  # nothing that is in the baseline already
+    assert known is None or known.temperature <= WARM or 850 < known.rpm < 2100 or known.rpm > 3000
+
+
+def test_an_engine_that_must_not_run_is_not_read() -> None:
+    each = forecast(a_case(readings=(FAST,)), BOOK, [], IDLE, engines=24)
+    barred = forecast_document(each, may_run=False)
+    assert (barred.further, barred.read_next) == (None, "")
+    assert forecast_document(each).further is not None
+
+
+@pytest.mark.parametrize("command", ["budget", "forecast"])
+def test_commands_name_it_in_a_line_and_in_json(command: str, tmp_path: Path) -> None:
+    path = saved(tmp_path, text(WORN, (FAST,), KNOWN_GOOD))
+    further = json.loads(call(command, path, "--json").out)["further"]
+    out = call(command, path).out.splitlines()
+    assert further["half_then"] < further["half_now"]
+    lines = [line for line in out if line.startswith(("Read next: ", "Ask: "))]
+    assert len(lines) == 1
+    assert f"{further['rpm']:.0f} rpm" in lines[0]
+    assert len(out) <= 30
