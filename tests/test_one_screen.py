@@ -52,6 +52,16 @@ def test_the_circuit_fits_one_screen(command: str, name: str) -> None:
     assert "--full" in text
 
 
+@pytest.mark.parametrize("name", one_in(4, ["gannet", "tern", "whimbrel", "generator"]))
+def test_a_first_start_of_a_whole_engine_fits_one_screen(name: str) -> None:
+    text = shown("signoff", name, "--start", "--whole-engine")
+    in_eighty_columns(text)
+    assert len(text.splitlines()) <= 30
+    assert "Watch, and shut down at the limit" in text
+    assert text.splitlines()[-2] == ""
+    assert "diagnose " in last_lines(text)
+
+
 def test_the_stage_shown_is_the_first_and_its_cautions_are_there() -> None:
     text, whole = shown("teardown", "petrel"), shown("teardown", "petrel", "--all")
     steps = re.findall(r"^  (1\.\d+)  (.+?) \(\d+ min\)", text, re.MULTILINE)

@@ -22,6 +22,7 @@ COMMANDS: dict[str, tuple[str, ...]] = {
     "signoff": (),
     "signoff --whole-engine": ("--whole-engine",),
     "signoff --start": ("--start",),
+    "signoff --start --whole-engine": ("--start", "--whole-engine"),
     "budget": (),
     "forecast": (),
     "survey": (),
@@ -45,12 +46,12 @@ def main(arguments: Sequence[str]) -> None:
     step = 10 if "--few" in arguments else 1
     confirmed = [*case_files(), *case_files(FURTHER)]
     paths = [*sorted((ROOT / "cases").glob("*.toml")), *confirmed[::step]]
-    print(f"{'command':26}{'cases':>6}{'median':>8}{'9 in 10':>9}{'worst':>7}  case")
+    print(f"{'command':32}{'cases':>6}{'median':>8}{'9 in 10':>9}{'worst':>7}  case")
     for command in COMMANDS:
         counts, worst = figures(command, paths)
         if counts:
             middle, ninth = counts[len(counts) // 2], counts[len(counts) * 9 // 10]
-            print(f"{command:26}{len(counts):6}{middle:8}{ninth:9}{counts[-1]:7}  {worst}")
+            print(f"{command:32}{len(counts):6}{middle:8}{ninth:9}{counts[-1]:7}  {worst}")
 
 
 if __name__ == "__main__":

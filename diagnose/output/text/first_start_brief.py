@@ -8,8 +8,8 @@ from __future__ import annotations
 from diagnose.output.documents.first_start import FirstStartDocument
 from diagnose.output.documents.named import UNTITLED
 from diagnose.output.documents.signoff_items import SignoffItem
-from diagnose.output.lines import as_typed, headed, percent, wrapped
-from diagnose.output.text.screen import Block, command_lines, on_screen
+from diagnose.output.lines import as_typed, headed, percent, width, wrapped
+from diagnose.output.text.screen import Block, command_lines, cut, on_screen
 
 BLOCKING, CAUSES = 2, 3  #: shown
 
@@ -18,7 +18,7 @@ def first_start_brief(document: FirstStartDocument) -> str:
     """Return the first start's figures and limits on one screen, what to type last."""
     care = wrapped(f"Take care: {'; '.join(document.care)}.", 0, 2) if document.care else []
     blocks = [
-        Block(wrapped(f"First start: {document.title or UNTITLED}", 0, 2)),
+        Block([cut(f"First start: {document.title or UNTITLED}", width())]),
         Block(_held_up(document)),
         Block(_predicted(document)),
         Block(care),
@@ -27,7 +27,7 @@ def first_start_brief(document: FirstStartDocument) -> str:
         Block(_reopened(document)),
         Block(_next(document)),
     ]
-    return on_screen(blocks)
+    return on_screen(blocks, tight=True)
 
 
 def _held_up(document: FirstStartDocument) -> list[str]:

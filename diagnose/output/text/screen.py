@@ -6,7 +6,7 @@ Imported by the brief texts of ``output.text``.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from diagnose.output.documents.alarms import AlarmNotice
 from diagnose.output.lines import as_typed, columns, width, wrapped
@@ -24,13 +24,25 @@ class Block:
     space: bool = True  #: whether an empty line stands before it
 
 
-def on_screen(blocks: Sequence[Block], most: int = MOST) -> str:
-    """Leave out what can be spared, first what can be spared most, until the rest fits ``most``."""
+def on_screen(blocks: Sequence[Block], most: int = MOST, *, tight: bool = False) -> str:
+    """Leave out what can be spared, first what can be spared most, until the rest fits ``most``.
+
+    ``tight``: then leave out empty lines too, from the top, if the rest fits without them.
+
+    >>> four = [Block(["a"]), Block(["b"]), Block(["c"]), Block(["d"])]
+    >>> on_screen(four, 6, tight=True), on_screen(four, 3, tight=True)
+    ('a\\nb\\n\\nc\\n\\nd', 'a\\n\\nb\\n\\nc\\n\\nd')
+    """
     kept = [b for b in blocks if b.lines]
     for block in sorted(kept, key=lambda b: -b.spare):
         if len(_joined(kept)) <= most or not block.spare:
             break
         kept.remove(block)
+    spaces = len(_joined(kept)) - most if tight else 0
+    if 0 < spaces <= sum(b.space for b in kept[1:]):
+        for i, block in enumerate(kept[1:], 1):
+            kept[i] = replace(block, space=block.space and spaces <= 0)
+            spaces -= block.space
     return "\n".join(_joined(kept))
 
 
