@@ -10,10 +10,9 @@ import pytest
 
 from diagnose.circuit.band import Band
 from diagnose.circuit.forecast import Forecast, Target, forecast
-from diagnose.circuit.operating_points import is_one_state, latest_readings, state_of
+from diagnose.circuit.operating_points import COLD_REVS, latest_readings
 from diagnose.circuit.worth_reading import (
     COLD,
-    COLD_REVS,
     WARM,
     WorthReading,
     engines_as_read,
@@ -21,6 +20,7 @@ from diagnose.circuit.worth_reading import (
     worth_reading,
 )
 from diagnose.output.documents.forecast import forecast_document
+from knowledge.pressure.gauge import state_of, states_agree
 from knowledge.units import PSI
 from tests.support.circuits import BOOK, KNOWN_GOOD, WORN, a_case, saved, text
 from tests.support.command_line import call
@@ -64,7 +64,7 @@ def test_no_state_is_proposed_that_was_read(readings: tuple[str, ...]) -> None:
         worth_for_missing(case, state, may_run=True),
     ):
         if found is not None and not found.sound:
-            assert not any(is_one_state((found.rpm, found.temperature), one) for one in read)
+            assert not any(states_agree((found.rpm, found.temperature), one) for one in read)
             assert found.temperature > COLD or found.rpm <= COLD_REVS
 
 

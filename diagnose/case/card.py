@@ -1,7 +1,8 @@
 """An engine's card: one engine's own figures in one TOML file that several jobs name.
 
 A card begins with ``card = 1``. Its [engine] says how the engine is built; its other tables hold
-figures by their ids in ``knowledge.engines.card_figures``. Knows no case.
+figures by their ids in ``knowledge.engines.card_figures``, its [[baseline]] what the gauge showed when
+the engine was sound. Knows no case.
 """
 
 from __future__ import annotations
@@ -11,11 +12,12 @@ import os
 import re
 import stat
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from pathlib import Path
 from typing import Any
 
+from diagnose.case.baseline import BaselineReading, on_card
 from diagnose.case.card_text import CardValue, card_value, is_unit
 from diagnose.case.faults import Faults, TooManyFaultsError
 from diagnose.case.files import named, parsed, read_text
@@ -23,8 +25,11 @@ from diagnose.case.schema import CardEngine, CardOil, checked, seen
 from diagnose.errors import BadCaseError, UsageError, nearest, plain
 from knowledge.book import Book
 from knowledge.card import CardFigure, Section
+from knowledge.engines.features import DIESEL
 from knowledge.limits import Limit
 from knowledge.model import Finding, Quantity, State
+from knowledge.pressure.quantities import USUAL_IDLE_SPEED
+from knowledge.reports.when import Speeds, speeds_of
 from knowledge.stations.oil.grades import grade_named
 from knowledge.stations.relief.quantities import RELIEF_RATE
 from knowledge.units import DIMENSIONS
@@ -33,7 +38,8 @@ VERSION = 1
 BEGINNING = 20_000  #: bytes of a file in which a card says what it is
 _CARD_LINE = re.compile(rb"(?:\xef\xbb\xbf)?(?:[ \t]*+(?:#[^\n]*+)?\r?\n)*+[ \t]*+card[ \t]*=")
 UNITS = ("pressure", "length", "torque", "temperature", "volume", "force")  #: of [units]
-_TABLES = ("engine", "units", *(s.value for s in Section))
+BASELINE = "baseline"  #: its tables of pressures when the engine was sound
+_TABLES = ("engine", "units", *(s.value for s in Section), BASELINE)
 
 
 @dataclass(frozen=True)
@@ -41,7 +47,8 @@ class Card:
     """The card of one engine, as far as it is filled in.
 
     ``values`` by the id of their figure, in SI; ``units``: the unit of each dimension that the
-    card names for figures without one, and for what is shown.
+    card names for figures without one, and for what is shown; ``baseline``: pressures of the sound
+    engine in the order of the file, of which the last of each state counts.
     """
 
     path: Path | None
@@ -49,6 +56,7 @@ class Card:
     oil_grade: str = ""
     values: Mapping[str, CardValue] = field(default_factory=dict)
     units: Mapping[str, str] = field(default_factory=dict)
+    baseline: tuple[BaselineReading, ...] = ()
 
     @property
     def name(self) -> str:
@@ -127,6 +135,11 @@ class Card:
         for words, state in ((self.engine.has, State.PRESENT), (self.engine.lacks, State.ABSENT)):
             known |= {book.findings[_id(w)]: state for w in words if _id(w) in book.findings}
         return known
+
+    def speeds(self, book: Book) -> Speeds:
+        """Idle and top speed of the engine."""
+        diesel = self.features(book).get(DIESEL) is State.PRESENT
+        return speeds_of(self.limits.get(USUAL_IDLE_SPEED), diesel)
 
     def missing(self, book: Book) -> tuple[CardFigure, ...]:
         """The figures this engine can have and the card lacks, the most useful first."""
@@ -218,7 +231,9 @@ class _Reader:
         engine = self._engine()
         units = dict(self._units())
         values = {v.figure.id: v for v in self._values(units)}
-        return Card(path, engine, self._oil_grade(), values, units)
+        card = Card(path, engine, self._oil_grade(), values, units)
+        sound = on_card(self.raw.get(BASELINE, []), card.speeds(self.book), self.faults)
+        return replace(card, baseline=tuple(sound))
 
     def _check_top(self) -> None:
         version = self.raw.get("card")

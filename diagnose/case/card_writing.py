@@ -7,10 +7,13 @@ from __future__ import annotations
 
 import os
 import textwrap
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from pathlib import Path
+from typing import Any, TypeAlias
 
+from diagnose.case.baseline import MOST_ON_CARD, on_card, place_of
 from diagnose.case.card import (
+    BASELINE,
     VERSION,
     Card,
     card_from_text,
@@ -19,8 +22,9 @@ from diagnose.case.card import (
 )
 from diagnose.case.case import Case
 from diagnose.case.disk import atomic_write, locked
+from diagnose.case.faults import Faults
 from diagnose.case.files import named, read_text
-from diagnose.case.toml_lines import quoted, with_entry, without_entry
+from diagnose.case.toml_lines import quoted, with_block, with_entry, without_entry
 from diagnose.errors import BadCaseError, CannotWriteError, UsageError
 from knowledge.book import Book
 from knowledge.card import CardFigure, Form, Section
@@ -37,6 +41,11 @@ _HEADS = {
 _UNITS = {"length": "in, mm or thou", "torque": "lb-ft, in-lb or N·m", "force": "lbf, N or kgf"}
 _WIDE = 98
 GRADE = "grade"
+Sound: TypeAlias = Mapping[str, Any]  #: fields of one [[baseline]]
+SOUND_FIELDS = ("rpm", "oil", "coolant", "during", "pressure", "tap", "error", "note")
+WRITE_SOUND = "_ rpm _ C _ psi"
+SOUND_SAYS = "what the gauge showed at a speed and oil temperature when this engine was sound"
+SOUND_WHERE = "in no manual: from your own log, hot idle and 2500 rpm hot first"
 
 
 def start_card(
@@ -44,12 +53,14 @@ def start_card(
     book: Book,
     engine: Mapping[str, str] | None = None,
     figures: Mapping[str, str] | None = None,
+    baseline: Sequence[Sound] = (),
 ) -> Card:
     """Write a new card in which every entry waits as a comment.
 
     ``engine``: ``name``, ``layout``, ``manual`` as far as they are known; figures that the layout
-    cannot have are left out. ``figures`` by id are written in. Raises CannotWriteError where the
-    file exists or cannot be made, UsageError where something given is not right.
+    cannot have are left out. ``figures`` by id are written in, and ``baseline``, pressures of the
+    sound engine as fields of their table. Raises CannotWriteError where the file exists or cannot be
+    made, UsageError where something given is not right.
     """
     known = {k: v for k, v in (engine or {}).items() if v}
     head = f"card = {VERSION}\n\n[engine]\n" + "".join(
@@ -59,6 +70,8 @@ def start_card(
     text = "\n".join(_lines(blank, known, book)) + "\n"
     for name, value in (figures or {}).items():
         text = with_entry(text, *_place_of(name, book), value)
+    for fields in baseline:
+        text = _with_sound(text, MOST_ON_CARD, fields)
     with locked(path) as place:
         if os.path.exists(place.target):
             raise CannotWriteError(f"{named(path)}: exists already; 'diagnose card' shows it")
@@ -93,10 +106,13 @@ def write_figures(
     book: Book,
     given: Mapping[str, str],
     check: Callable[[Card], None] | None = None,
+    baseline: Mapping[int, Sound] | None = None,
 ) -> Card:
     """Write figures, by id, into a card; nothing is written where one of them is wrong.
 
-    An empty figure is taken out: its line becomes a comment. ``check`` is called with the card as
+    An empty figure is taken out: its line becomes a comment. ``baseline``: pressures of the sound
+    engine as fields of their table, by their place in the file, any place behind the last for one
+    more; one without fields is taken out. ``check`` is called with the card as
     it is on disk while nobody else can write it; what it raises ends the work.
     Raises UsageError with the nearest right id or spelling, NoCaseError, BadCaseError,
     CannotWriteError.
@@ -112,9 +128,43 @@ def write_figures(
                 text = with_entry(text, section, key, value)
             else:
                 text = without_entry(text, section, key)
+        changed, count = baseline or {}, len(found.baseline)
+        for at in sorted(changed, key=lambda i: (i >= count, -i if i < count else i)):
+            text = _with_sound(text, at, changed[at])
         card = _checked(text, path, book)
         atomic_write(place, text)
     return card
+
+
+def baseline_of(case: Case) -> tuple[Sound, ...]:
+    """The pressures of the sound engine that a job states, as fields of a card's tables."""
+    return tuple(
+        b.entry.model_dump(include=set(SOUND_FIELDS), exclude_none=True, exclude_defaults=True)
+        for b in case.baseline
+    )
+
+
+def places_of(card: Card, sound: Sequence[Sound], book: Book) -> dict[int, Sound]:
+    """Each pressure by the place in the card where it is to be written.
+
+    That of the same speed, oil and tap, else behind the last.
+    """
+    count = len(card.baseline)
+    found: dict[int, Sound] = {}
+    for i, fields in enumerate(sound):
+        read = next(on_card([_given(fields)], card.speeds(book), Faults()), None)
+        at = place_of(read.reading, card.baseline) if read else count
+        found[at if at < count else count + i] = fields
+    return found
+
+
+def _given(fields: Sound) -> dict[str, Any]:
+    return {k: fields[k] for k in SOUND_FIELDS if fields.get(k)}
+
+
+def _with_sound(text: str, place: int, fields: Sound) -> str:
+    """The text of a card with one [[baseline]] set, added, or taken out where it has no fields."""
+    return with_block(text, BASELINE, place, _given(fields))
 
 
 def how_to_write(figure: CardFigure, unit: str | None = None) -> str:
@@ -159,6 +209,14 @@ def _lines(card: Card, known: Mapping[str, str], book: Book) -> Iterator[str]:
         for figure in book.card_figures.values():
             if figure.section is section and figure.id in wanted:
                 yield from _entry(figure)
+    yield from (
+        "",
+        f"# [[{BASELINE}]]  # {SOUND_SAYS};",
+        f"#   {SOUND_WHERE}; once for each reading",
+        '# rpm = "_ rpm"',
+        '# oil = "_ C"',
+        '# pressure = "_ psi"',
+    )
 
 
 def _entry(figure: CardFigure) -> Iterator[str]:

@@ -7,10 +7,10 @@ from dataclasses import dataclass, field, replace
 from functools import cached_property
 from pathlib import Path
 
+from diagnose.case.baseline import BaselineReading
 from diagnose.case.card import Card
 from diagnose.case.card_text import CardValue
 from diagnose.case.schema import (
-    BaselineEntry,
     BearingEntry,
     BehaviourEntry,
     ClosedEntry,
@@ -27,13 +27,15 @@ from diagnose.case.schema import (
 from diagnose.fits.bearing import Kind as BearingKind
 from diagnose.fits.bearing import Place, Readings
 from diagnose.inference.chaining import Facts, Observation
-from knowledge.engines.features import PLACES
+from knowledge.engines.features import DIESEL, PLACES
 from knowledge.engines.features_build import WITHOUT
 from knowledge.engines.profiles import Profile
 from knowledge.limits import Figure, Limit
 from knowledge.model import Cause, Finding, Kind, Measure, Quantity, Reading, Stage, State
+from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.reports.shapes import Behaviour, EarlierWork, TrialKind, TrialMade
 from knowledge.reports.trials import shown_by
+from knowledge.reports.when import Speeds, speeds_of
 from knowledge.reports.words import Result
 from knowledge.work import Layout, Task
 
@@ -67,14 +69,6 @@ class GaugeReading:
     entry: ReadingEntry
     reading: Reading
     stage: Stage
-
-
-@dataclass(frozen=True, slots=True)
-class BaselineReading:
-    """A pressure of the engine without fault that stands, SI."""
-
-    entry: BaselineEntry
-    reading: Reading
 
 
 @dataclass(frozen=True, slots=True)
@@ -183,7 +177,7 @@ class Case:
     #: the card's figures by task id, without those the case states itself
     profile: Profile | None = None  #: None: no circuit in figures for this layout
     dimensions: Mapping[Quantity, float] = field(default_factory=dict)
-    baseline: tuple[BaselineReading, ...] = ()
+    baseline: tuple[BaselineReading, ...] = ()  #: its own before those on the card
     features: Mapping[Finding, State] = field(default_factory=dict)
     task_records: tuple[TaskRecord, ...] = ()
     behaviours: tuple[BehaviourRecord, ...] = ()
@@ -276,6 +270,12 @@ class Case:
     def has(self, feature: Finding) -> bool:
         """Whether the engine is known to have a feature."""
         return self.known_features.get(feature) is State.PRESENT
+
+    @property
+    def speeds(self) -> Speeds:
+        """Idle and top speed of the engine."""
+        diesel = self.features.get(DIESEL) is State.PRESENT
+        return speeds_of(self.limits.get(USUAL_IDLE_SPEED), diesel)
 
     def limit(self, limit: Limit) -> float:
         """The engine's own figure, else that of its layout, sizes or kind, SI."""

@@ -9,14 +9,12 @@ from collections.abc import Iterator
 from enum import StrEnum
 from typing import TypeVar
 
-from diagnose.case.case import Case, GaugeReading
 from diagnose.case.faults import Faults, bounds_in_words, quantity, within
 from diagnose.case.pressures import Pressure, pressure_of, pressure_unit
 from diagnose.case.schema import BaselineEntry, Checked, ReadingEntry
 from diagnose.errors import nearest, plain
-from knowledge.engines.features import DIESEL
-from knowledge.model import Reading, State
-from knowledge.pressure.quantities import ENGINE_SPEED, OIL_PRESSURE, USUAL_IDLE_SPEED
+from knowledge.model import Reading
+from knowledge.pressure.quantities import ENGINE_SPEED, OIL_PRESSURE
 from knowledge.reports import when
 from knowledge.reports.when import Speeds, Spread
 from knowledge.reports.words import Bound, Circumstance, Heat, Speed
@@ -43,12 +41,6 @@ SPEEDS = {
     "any revs": Speed.ANY,
 }
 HEATS = {"warm": Heat.HOT, "warmed up": Heat.HOT, "overheated": Heat.VERY_HOT}
-
-
-def speeds_of(case: Case) -> Speeds:
-    """Idle and top speed of a case's engine."""
-    diesel = case.features.get(DIESEL) is State.PRESENT
-    return when.speeds_of(case.limits.get(USUAL_IDLE_SPEED), diesel)
 
 
 def look(
@@ -141,22 +133,22 @@ def as_given(entry: ReadingEntry | BaselineEntry) -> str:
     return " ".join(filter(None, (entry.rpm, entry.oil, entry.pressure)))
 
 
-def speed_as_given(read: GaugeReading) -> str:
+def speed_as_given(entry: ReadingEntry, reading: Reading) -> str:
     """The speed of a reading in rev/min, or in words; "not said" where nothing was."""
-    if read.reading.rpm_spread == 0.0:
-        return f"{read.reading.rpm:.0f}"
-    word, _ = _words(read.entry)
-    return str(word or ", ".join(read.entry.during) or "not said")
+    if reading.rpm_spread == 0.0:
+        return f"{reading.rpm:.0f}"
+    word, _ = _words(entry)
+    return str(word or ", ".join(entry.during) or "not said")
 
 
-def heat_as_given(read: GaugeReading) -> str:
+def heat_as_given(entry: ReadingEntry, reading: Reading) -> str:
     """The oil temperature of a reading as written, or in words; "not measured" where nothing tells."""
-    _, warmth = _words(read.entry)
+    _, warmth = _words(entry)
     if warmth is not None:
         return str(warmth)
-    if read.entry.oil is not None and read.reading.oil_temperature is not None:
-        return read.entry.oil
-    return f"coolant {read.entry.coolant}" if read.entry.coolant else "not measured"
+    if entry.oil is not None and reading.oil_temperature is not None:
+        return entry.oil
+    return f"coolant {entry.coolant}" if entry.coolant else "not measured"
 
 
 def _words(entry: ReadingEntry | BaselineEntry) -> tuple[Speed | None, Heat | None]:

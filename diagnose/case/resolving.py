@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TypeVar
 
 from diagnose.case import reports
+from diagnose.case.baseline import healthy_reading, with_those_on_card
 from diagnose.case.bearings import bearing_table, journal_sizes, with_clearances
 from diagnose.case.card import Card
 from diagnose.case.card_text import CardValue
@@ -25,7 +26,6 @@ from diagnose.case.tables import TableReader
 from diagnose.case.values import (
     dimension_value,
     gauge_reading,
-    healthy_reading,
     limit_value,
     measured_value,
     task_value,
@@ -94,8 +94,13 @@ class Resolver:
             own_figures=_own_figures(self.card, limits),
             profile=profile,
             dimensions=dimensions,
-            baseline=tuple(
-                b for each in entries.baseline for b in healthy_reading(each, self.faults, speeds)
+            baseline=with_those_on_card(
+                [
+                    b
+                    for each in entries.baseline
+                    for b in healthy_reading(each, self.faults, speeds)
+                ],
+                self.card.baseline if self.card else (),
             ),
             features=every,
             task_records=tuple(w for each in entries.work for w in self._task_records(each)),

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
+from typing import Any
 
 
 def with_entry(text: str, section: str, key: str, value: str) -> str:
@@ -35,6 +37,30 @@ def without_entry(text: str, section: str, key: str) -> str:
         if re.match(rf"\s*{key}\s*=", lines[i]):
             lines[i] = f"# {lines[i].lstrip()}"
     return "\n".join(lines)
+
+
+def with_block(text: str, name: str, place: int, fields: Mapping[str, Any]) -> str:
+    """The text with one of its tables ``[[name]]`` replaced; ``place``: 0 the first.
+
+    Behind the last one a new one is added. Without ``fields`` the table becomes a comment.
+
+    >>> with_block('[[baseline]]\\nrpm = "700 rpm"', "baseline", 0, {"rpm": "650 rpm"}).splitlines()
+    ['[[baseline]]', 'rpm = "650 rpm"']
+    """
+    import tomli_w
+
+    lines = text.split("\n")
+    heads = [i for i, x in enumerate(lines) if re.match(rf"\s*\[\[\s*{name}\s*\]\]", x)]
+    new = [f"[[{name}]]", *tomli_w.dumps(fields).rstrip().split("\n")]
+    if place >= len(heads):
+        return "\n".join([*lines[: _last(lines)], "", *new, ""])
+    start = heads[place]
+    after = (i for i in range(start + 1, len(lines)) if re.match(r"\s*\[", lines[i]))
+    end = next(after, len(lines))
+    while end > start + 1 and (not lines[end - 1].strip() or lines[end - 1].lstrip()[0] == "#"):
+        end -= 1
+    old = [f"# {x.lstrip()}" for x in lines[start:end] if x.strip()]
+    return "\n".join([*lines[:start], *(new if fields else old), *lines[end:]])
 
 
 def _table(lines: list[str], section: str) -> tuple[int, int]:

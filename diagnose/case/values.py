@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from diagnose.case.case import BaselineReading, GaugeReading
+from diagnose.case.case import GaugeReading
 from diagnose.case.faults import Faults, bounds_in_words, quantity, within
 from diagnose.case.looks import USUAL_SPEEDS, look
-from diagnose.case.schema import BaselineEntry, Checked, FindingEntry, ReadingEntry
+from diagnose.case.schema import Checked, FindingEntry, ReadingEntry
 from diagnose.errors import plain
 from knowledge.limits import Limit
 from knowledge.model import Measure, Quantity, Stage
@@ -74,12 +74,3 @@ def gauge_reading(
         usual = Stage.KNOWN if entry.gauge == "panel" else Stage.OUTSIDE
         reading = replace(reading, gauge=entry.gauge, when=entry.when)
         yield GaugeReading(entry, reading, Stage(entry.learned) if entry.learned else usual)
-
-
-def healthy_reading(
-    each: Checked[BaselineEntry], faults: Faults, of: Speeds = USUAL_SPEEDS
-) -> Iterator[BaselineReading]:
-    """A pressure of the sound engine in SI, or nothing and faults."""
-    reading = look(each, faults, of)
-    if reading is not None:
-        yield BaselineReading(each.table, replace(reading, gauge="direct"))

@@ -20,7 +20,7 @@ from diagnose.hydraulics.ranges import FloatArray, Floats
 from diagnose.ways import Way, to
 from knowledge.book import Book
 from knowledge.model import Reading
-from knowledge.pressure.gauge import at_pump, is_bound
+from knowledge.pressure.gauge import USUAL_HOT, at_pump, is_bound
 from knowledge.reports.when import UNKNOWN_HEAT_SD
 from knowledge.stations.oil.grades import Grade, grade_named
 from knowledge.stations.oil.quantities import OIL_TEMPERATURE
@@ -37,7 +37,6 @@ JET_BORES = 4.0  #: length of a metering hole in diameters: drilled, not in shee
 OWN_HEAT = 0.2
 BASELINE_ERROR = 1.5 * PSI  #: of a pressure once known good, one standard deviation
 TEMPERATURE_ERROR = 5.0  #: K: of an oil temperature, sump against gallery (judgement)
-USUAL_HOT = 363.15  #: K: assumed where a reading has no temperature
 LEAST_SPEED = 150.0  #: rpm, and K: below any that a vague reading can mean
 USUAL_ERROR = 6 * PSI  #: of what is merely usual for a profile (judgement)
 

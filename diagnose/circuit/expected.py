@@ -14,18 +14,16 @@ from diagnose.case.case import Case
 from diagnose.circuit.band import Band
 from diagnose.circuit.engine_model import (
     BASELINE_ERROR,
-    USUAL_HOT,
     grade_name,
     oil_spreads,
     usual_points,
 )
-from diagnose.circuit.operating_points import is_one_state
 from diagnose.circuit.pressure_law import At, Shown, learn
 from diagnose.errors import UsageError
 from diagnose.hydraulics.oil import Oil
 from knowledge.engines.layouts import UNKNOWN
 from knowledge.model import Reading
-from knowledge.pressure.gauge import at_pump, is_bound, spread_of
+from knowledge.pressure.gauge import USUAL_HOT, at_pump, is_bound, spread_of, states_agree
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 
 COLD, HOT = 293.15, USUAL_HOT  #: K: a cold start in a temperate shop; hot oil
@@ -64,7 +62,7 @@ def expected(case: Case, at: Sequence[At]) -> Expected:
         At(rpm, heat)
         for heat in (HOT, COLD)
         for rpm in (idle, FAST)
-        if source is LearnedFrom.USUAL or not any(is_one_state((rpm, heat), one) for one in read)
+        if source is LearnedFrom.USUAL or not any(states_agree((rpm, heat), one) for one in read)
     ]
     return Expected(
         at=tuple(at),

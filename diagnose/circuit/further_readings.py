@@ -15,12 +15,12 @@ from diagnose.circuit.band import HIGH, LOW
 from diagnose.circuit.engine_model import Point, shown
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import FALSE, NOTHING, Gauge
-from diagnose.circuit.operating_points import is_one_state
 from diagnose.circuit.plausible_engines import varied
 from diagnose.circuit.survey_evidence import states
 from diagnose.circuit.survey_found import Known
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.ranges import FloatArray
+from knowledge.pressure.gauge import states_agree
 from knowledge.units import PSI
 
 STEPS = 25  #: speeds of a curve
@@ -144,7 +144,7 @@ def further(
         for x in SHARES
     ]
     read = [(p.rpm, p.temperature) for p in points]
-    tried = [p for p in tried if not any(is_one_state((p.rpm, p.temperature), r) for r in read)]
+    tried = [p for p in tried if not any(states_agree((p.rpm, p.temperature), r) for r in read)]
     if len(close) < 2 or not tried:
         return None
     noise = gauges[0].own ** 2 + gauges[0].shared ** 2

@@ -9,16 +9,23 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from diagnose.case.case import Case, GaugeReading
-from diagnose.circuit.engine_model import USUAL_HOT
 from knowledge.model import Reading
-from knowledge.pressure.gauge import HOT, IDLE_SLACK, RUNNING, SAME_HEAT, SPEED, is_bound
+from knowledge.pressure.gauge import (
+    HOT,
+    IDLE_SLACK,
+    RUNNING,
+    SAME_HEAT,
+    SPEED,
+    USUAL_HOT,
+    is_bound,
+    state_of,
+    states_agree,
+)
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 
 CRUISE = 2500.0  #: rpm
 COLD_REVS = 1500.0  #: rpm: as fast as cold oil is to be turned
 MOST_SPREAD = 0.2  #: of the speed: a reading known less well is at no point (judgement)
-SAME_STATE = 20.0  #: K, and
-SAME_SPEED = 0.15  #: of the speed: readings no further apart are of one state (judgement)
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,25 +90,7 @@ def latest_readings(case: Case) -> tuple[GaugeReading, ...]:
 
 def _alike(one: Reading, other: Reading) -> bool:
     """Whether two readings are of about the same speed, oil temperature and tap."""
-    return one.tap == other.tap and is_one_state(state_of(one), state_of(other))
-
-
-def state_of(reading: Reading) -> tuple[float, float]:
-    """Return speed [rpm] and oil temperature [K] of a reading, which is hot where it does not say."""
-    heat = reading.oil_temperature
-    return reading.rpm, USUAL_HOT if heat is None else heat
-
-
-def is_one_state(one: tuple[float, float], other: tuple[float, float]) -> bool:
-    """Whether two states, speed [rpm] and oil temperature [K] each, are about the same.
-
-    >>> is_one_state((700.0, 363.0), (650.0, 358.0)), is_one_state((700.0, 363.0), (700.0, 333.0))
-    (True, False)
-    """
-    return (
-        abs(one[0] - other[0]) <= SAME_SPEED * max(one[0], other[0])
-        and abs(one[1] - other[1]) <= SAME_STATE
-    )
+    return one.tap == other.tap and states_agree(state_of(one), state_of(other))
 
 
 def _is_certain(reading: Reading) -> bool:

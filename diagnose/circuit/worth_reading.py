@@ -20,10 +20,8 @@ from diagnose.circuit.operating_points import (
     COLD_REVS,
     CRUISE,
     hot_of,
-    is_one_state,
     latest_readings,
     points_of,
-    state_of,
 )
 from diagnose.circuit.pressure_law import CANDIDATE_ERROR
 from diagnose.hydraulics.circuit import solve
@@ -31,6 +29,7 @@ from diagnose.hydraulics.ranges import FloatArray
 from knowledge.book import Book
 from knowledge.engines.features import DIESEL
 from knowledge.model import State
+from knowledge.pressure.gauge import state_of, states_agree
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.units import PSI
 
@@ -120,7 +119,7 @@ def _candidates(case: Case, taken: Sequence[tuple[float, float]]) -> list[Point]
         for rpm in speeds
         if heat > COLD or rpm <= COLD_REVS
     ]
-    return [p for p in every if not any(is_one_state((p.rpm, p.temperature), one) for one in taken)]
+    return [p for p in every if not any(states_agree((p.rpm, p.temperature), one) for one in taken)]
 
 
 def _best(

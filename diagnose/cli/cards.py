@@ -23,7 +23,8 @@ def card(
         list[str] | None,
         typer.Argument(
             metavar="FIGURES",
-            help='Figures to write: main_clearance="0.0010 to 0.0025 in, limit 0.0035 in".',
+            help='Figures to write: main_clearance="0.0010 to 0.0025 in, limit 0.0035 in"; what it '
+            'showed when sound: baseline="700 rpm 90 C 32 psi".',
         ),
     ] = None,
     layout: Annotated[
@@ -48,9 +49,16 @@ def card(
     Starts the file, each entry with its unit and where a manual prints it; later says what is
     there and what is missing. A job names it: card = "petrol_v8.toml" under its [engine].
     """
-    from diagnose.case.card import load_card
-    from diagnose.case.card_writing import figures_of, start_card, write_figures
+    from diagnose.case.card import BASELINE, load_card
+    from diagnose.case.card_writing import (
+        baseline_of,
+        figures_of,
+        places_of,
+        start_card,
+        write_figures,
+    )
     from diagnose.case.loading import load
+    from diagnose.entry.readings import parse_baseline
     from diagnose.output.as_json import as_json
     from diagnose.output.documents.card import card_document
     from diagnose.output.text.card import card_text
@@ -59,16 +67,25 @@ def card(
     book = the_book()
     named = name.suffix.lower() == ".toml" or not name.name or name.is_dir()
     path = name if named else name.with_name(f"{name.name}.toml")
-    given = figures_of(load(from_case, book), book) if from_case else {}
-    given |= dict(_pair(text) for text in figures or ())
+    from_loaded = load(from_case, book) if from_case else None
+    given = figures_of(from_loaded, book) if from_loaded else {}
+    pairs = [_pair(text) for text in figures or ()]
+    given |= {name: figure for name, figure in pairs if name != BASELINE}
+    typed = [parse_baseline(figure) for name, figure in pairs if name == BASELINE]
+    sound = [*(baseline_of(from_loaded) if from_loaded else ()), *typed]
     started = not path.exists() and not path.is_symlink()
     if layout and not started:
         given["layout"] = layout
     if started:
         engine = {k: given.pop(k, "") for k in ("name", "layout", "manual")}
-        found = start_card(path, book, {**engine, "layout": layout or engine["layout"]}, given)
+        found = start_card(
+            path, book, {**engine, "layout": layout or engine["layout"]}, given, sound
+        )
     else:
-        found = write_figures(path, book, given) if given else load_card(path, book)
+        found = load_card(path, book)
+        if given or sound:
+            places = places_of(found, sound, book)
+            found = write_figures(path, book, given, baseline=places)
     document = card_document(found, book, started=started)
     if json:
         printing.data(as_json(document))

@@ -21,7 +21,7 @@ from diagnose.entry.facts import (
     fact_about,
     find_word,
 )
-from diagnose.entry.readings import parse_reading
+from diagnose.entry.readings import parse_baseline, parse_reading
 from diagnose.entry.recording import table_of
 from diagnose.entry.trials import TrialInput
 from diagnose.errors import UsageError
@@ -149,11 +149,7 @@ class CaseBuilder:
 
     def baseline(self, text: str, **details: Unpack[EntryDetails]) -> int:
         """Add a pressure of this engine without fault, as ``"700 rpm 90 C 22 psi"``."""
-        fields = parse_reading(text).fields()
-        extra = next((k for k in ("gauge", "at", "usual") if fields.pop(k, None)), None)
-        if extra:
-            raise UsageError(f"baseline '{text}': needs no word for {extra}")
-        return self._add("baseline", fields, details)
+        return self._add("baseline", parse_baseline(text), details)
 
     def behaviour(self, text: str, **details: Unpack[EntryDetails]) -> int:
         """Add a reported behaviour, as ``"low during hot, idle only gradual"``."""

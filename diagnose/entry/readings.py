@@ -117,6 +117,18 @@ def parse_reading(text: str) -> ReadingInput:
     return _Typed(text).reading()
 
 
+def parse_baseline(text: str) -> dict[str, Any]:
+    """A pressure of the sound engine as fields of a ``[[baseline]]``: "700 rpm 90 C 22 psi".
+
+    Raises UsageError, also for words on the gauge, the usual pressure or the first start.
+    """
+    fields = parse_reading(text).fields()
+    extra = next((k for k in ("gauge", "at", "usual") if fields.pop(k, None)), None)
+    if extra:
+        raise UsageError(f"baseline '{plain(text)}': needs no word for {extra}")
+    return fields
+
+
 class _Typed:
     """One typed reading while its parts are taken out of the text."""
 

@@ -11,7 +11,6 @@ from typing import Any
 
 from diagnose.case.case import Case, TrialRecord
 from diagnose.case.loading import load
-from diagnose.case.looks import speeds_of
 from diagnose.case.schema import (
     LONGEST,
     MOST_NUMBERED,
@@ -303,7 +302,7 @@ def with_readings(case: Case, readings: Sequence[str]) -> Case:
     if len(case.readings) + len(case.start_readings) + len(readings) > MOST_NUMBERED:
         raise UsageError(f"reading: at most {MOST_NUMBERED:,} in a case")
     numbered = enumerate(readings, case.last_number + 1)
-    today, speeds = date.today(), speeds_of(case)
+    today, speeds = date.today(), case.speeds
     more = [parse_reading(text).numbered(number, today, speeds) for number, text in numbered]
     return replace(
         case,

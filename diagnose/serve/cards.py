@@ -42,7 +42,12 @@ def cards_in(root: Path, book: Book) -> list[CardLine]:
                 says = layout.says if layout and layout.id != "unknown" else ""
                 file = path.relative_to(root).as_posix()
                 found.append(
-                    CardLine(file, card.name, says, len(card.values) + bool(card.oil_grade))
+                    CardLine(
+                        file,
+                        card.name,
+                        says,
+                        len(card.values) + bool(card.oil_grade) + bool(card.baseline),
+                    )
                 )
     return sorted(found, key=lambda line: line.name.lower())
 

@@ -39,6 +39,9 @@ FALLEN, RISEN = 0.75, 1.4
 USUAL_SPREAD = 0.1  #: of the usual pressure: error of what a person remembers of it
 SUREST_OF_USUAL = 0.9  #: a comparison with the usual is never surer: it may have read wrongly then
 SAME_HEAT = 15.0  #: K
+#: readings no further apart are of one state, oil and speed (judgement)
+SAME_STATE, SAME_SPEED = 20.0, 0.15  #: K, share of the speed
+USUAL_HOT = 363.15  #: K: assumed where a reading has no temperature
 #: standard normal quantiles of five equally likely values
 _FIVE = (-1.2816, -0.5244, 0.0, 0.5244, 1.2816)
 
@@ -54,6 +57,24 @@ def gauge_error(reading: Reading) -> float:
     if reading.error is not None and reading.error > 0.0:
         return reading.error
     return DIRECT_SPREAD if reading.gauge == "direct" else PANEL_SPREAD
+
+
+def state_of(reading: Reading) -> tuple[float, float]:
+    """Return speed [rpm] and oil temperature [K] of a reading, which is hot where it does not say."""
+    heat = reading.oil_temperature
+    return reading.rpm, USUAL_HOT if heat is None else heat
+
+
+def states_agree(one: tuple[float, float], other: tuple[float, float]) -> bool:
+    """Return whether two states, speed [rpm] and oil temperature [K] each, are about the same.
+
+    >>> states_agree((700.0, 363.0), (650.0, 358.0)), states_agree((700.0, 363.0), (700.0, 333.0))
+    (True, False)
+    """
+    return (
+        abs(one[0] - other[0]) <= SAME_SPEED * max(one[0], other[0])
+        and abs(one[1] - other[1]) <= SAME_STATE
+    )
 
 
 def spread_of(reading: Reading) -> float:

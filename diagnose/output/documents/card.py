@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from diagnose.case.card import Card
+from diagnose.case.card import BASELINE, Card
 from diagnose.case.card_text import CardValue
-from diagnose.case.card_writing import GRADE, how_to_write
+from diagnose.case.card_writing import GRADE, SOUND_SAYS, SOUND_WHERE, WRITE_SOUND, how_to_write
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.lines import as_typed
 from knowledge.book import Book
 from knowledge.card import Section
 from knowledge.units import DIMENSIONS
 
-GRADE_RANK = 6  #: of the oil's grade among the figures
+GRADE_RANK, BASELINE_RANK = 6, 2  #: of the oil's grade and of readings among the figures
 GRADE_SAYS = "the oil its maker asks for"
 GRADE_MANUAL = "oils and capacities"
 
@@ -44,6 +44,16 @@ class CardGap:
 
 
 @dataclass(frozen=True, kw_only=True)
+class CardPressure:
+    """A pressure of the sound engine, as written and in SI [rpm, K, Pa]."""
+
+    written: str
+    rpm: float
+    oil: float | None
+    pressure: float
+
+
+@dataclass(frozen=True, kw_only=True)
 class CardDocument:
     """Everything ``card`` answers."""
 
@@ -55,6 +65,7 @@ class CardDocument:
     filled: int
     possible: int  #: figures this engine can have
     there: tuple[CardEntry, ...]
+    baseline: tuple[CardPressure, ...]  #: when the engine was sound
     missing: tuple[CardGap, ...]  #: the most useful first
     started: bool  #: whether the file was made just now
     command: str = field(metadata=NOT_IN_JSON)  #: that shows or fills this card, as typed
@@ -85,9 +96,18 @@ def card_document(card: Card, book: Book, *, started: bool = False) -> CardDocum
             write="20W-50 or SAE 30",
         )
         gaps.append((GRADE_RANK, gap))
+    if not card.baseline:
+        gap = CardGap(
+            id=BASELINE,
+            section=BASELINE,
+            says=SOUND_SAYS,
+            manual=SOUND_WHERE,
+            write=WRITE_SOUND,
+        )
+        gaps.append((BASELINE_RANK, gap))
     missing = tuple(gap for _, gap in sorted(gaps, key=lambda g: g[0]))
     path = str(card.path) if card.path else ""
-    filled = len(there) + bool(card.oil_grade)
+    filled = len(there) + bool(card.oil_grade) + bool(card.baseline)
     return CardDocument(
         card=path,
         name=card.name,
@@ -97,6 +117,15 @@ def card_document(card: Card, book: Book, *, started: bool = False) -> CardDocum
         filled=filled,
         possible=filled + len(missing),
         there=there,
+        baseline=tuple(
+            CardPressure(
+                written=b.typed,
+                rpm=b.reading.rpm,
+                oil=b.reading.oil_temperature,
+                pressure=b.reading.pressure,
+            )
+            for b in card.baseline
+        ),
         missing=missing,
         started=started,
         command=f"diagnose card {as_typed(path)}",

@@ -155,8 +155,8 @@ def report_reading(read: GaugeReading, case: Case) -> ReportReading:
     pressure = entry.pressure or scale_of(case).one(reading.pressure)
     return ReportReading(
         day=day(entry.when),
-        rpm=speed_as_given(read),
-        heat=heat_as_given(read),
+        rpm=speed_as_given(entry, reading),
+        heat=heat_as_given(entry, reading),
         pressure=f"{pressure} (usually {entry.usual})" if entry.usual else pressure,
         gauge=reading.gauge,
         tap=reading.tap,

@@ -35,6 +35,9 @@ def _there(document: CardDocument, full: bool) -> list[str]:
         if not full:
             said = _brief(there)
         lines += labelled(section, said, column=SHORT + 3)
+    if document.baseline:
+        sound = "; ".join(b.written for b in document.baseline)
+        lines += labelled("baseline", sound, column=SHORT + 3)
     if document.oil_grade:
         lines += labelled("grade", document.oil_grade, column=SHORT + 3)
     return ["There", *lines] if lines else []

@@ -6,11 +6,21 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from diagnose.case.card import Card, load_card
+from diagnose.case.card import BASELINE, Card, load_card
 from diagnose.case.card_naming import name_card
 from diagnose.case.card_text import card_value
-from diagnose.case.card_writing import GRADE, figures_of, start_card, write_figures
+from diagnose.case.card_writing import (
+    GRADE,
+    SOUND_SAYS,
+    SOUND_WHERE,
+    Sound,
+    baseline_of,
+    figures_of,
+    start_card,
+    write_figures,
+)
 from diagnose.case.faults import Faults
+from diagnose.entry.readings import parse_baseline
 from diagnose.errors import CannotWriteError, UsageError
 from diagnose.output.documents.card import CardDocument, CardGap, card_document
 from diagnose.output.documents.check_sheet import units_of
@@ -27,6 +37,7 @@ from knowledge.units import DIMENSIONS, unit_named
 MOST_WANTED = 5  #: of the missing figures that the first screen asks for
 LONGEST = 200  #: characters of a field
 ABOUT = ("name", "manual", "layout", GRADE)  #: what the card says besides its figures
+SOUND = f"{BASELINE}."  #: before the place of a pressure when the engine was sound
 TITLES = {
     Section.PRESSURES: ("Pressures", "oil hot unless it says otherwise"),
     Section.CLEARANCES: ("Clearances", "as fitted, and the wear limit where it is printed"),
@@ -102,7 +113,7 @@ def _begun(site: Site, known: Known, asked: Asked) -> str:
     engine["name"] = asked.text("name")[:LONGEST]
     file = new_card(root, engine["name"])
     (root / CARDS).mkdir(exist_ok=True)
-    start_card(root / file, book, engine, figures)
+    start_card(root / file, book, engine, figures, baseline_of(known.case))
     return file
 
 
@@ -141,8 +152,13 @@ def _saved(site: Site, known: Known, asked: Asked, section: Section | None) -> A
     if wrong := _wrong(given, load_card(file, the_book())):
         return again(400, *wrong)
     insist = bool(asked.text("insist"))
+
+    def check(now: Card) -> None:
+        _check(now, given, was, insist=insist)
+
     try:
-        write_figures(file, the_book(), given, lambda now: _check(now, given, was, insist=insist))
+        figures = {i: text for i, text in given.items() if not i.startswith(SOUND)}
+        write_figures(file, the_book(), figures, check, _sound(given))
     except ChangedError as other:
         return again(409, changed=tuple(str(other).splitlines()))
     except UsageError as fault:
@@ -164,7 +180,24 @@ def _given(asked: Asked) -> tuple[dict[str, str], dict[str, str]]:
             continue
         if typed != before:
             given[id_], was[id_] = typed, before
+    for name in [n for n in asked.form if n.startswith(f"g:{SOUND}")][:LONGEST]:
+        id_ = name.removeprefix("g:")
+        typed, before = asked.text(name)[:LONGEST].strip(), asked.text(f"was:{id_}")
+        if typed != before and id_.removeprefix(SOUND).isdecimal() and len(id_) < len(SOUND) + 4:
+            given[id_], was[id_] = typed, before
     return given, was
+
+
+def _sound(given: Mapping[str, str]) -> dict[int, Sound]:
+    """Pressures when the engine was sound by their place; without fields to take one out.
+
+    Raises UsageError.
+    """
+    return {
+        int(id_.removeprefix(SOUND)): parse_baseline(text) if text else {}
+        for id_, text in given.items()
+        if id_.startswith(SOUND)
+    }
 
 
 def _wrong(given: Mapping[str, str], card: Card) -> list[str]:
@@ -174,6 +207,11 @@ def _wrong(given: Mapping[str, str], card: Card) -> list[str]:
         if text and id_ in figures:
             unit = card.units.get(figures[id_].dimension)
             card_value(text, figures[id_], unit, _name(id_), faults)
+        elif text and id_.startswith(SOUND):
+            try:
+                parse_baseline(text)
+            except UsageError as fault:
+                faults.add(str(fault))
     return list(faults)
 
 
@@ -198,6 +236,7 @@ def _written(card: Card) -> dict[str, str]:
     document = card_document(card, the_book())
     about = (card.engine.name, card.engine.manual, _layout(card), card.oil_grade)
     found = dict(zip(ABOUT, about, strict=True)) | {e.id: e.written for e in document.there}
+    found |= {f"{SOUND}{i}": b.written for i, b in enumerate(document.baseline)}
     return {id_: text for id_, text in found.items() if text}
 
 
@@ -219,6 +258,8 @@ def _name(id_: str) -> str:
     if id_ in the_book().card_figures:
         says = the_book().card_figures[id_].says
         return says[:1].upper() + says[1:]
+    if id_.startswith(SOUND):
+        return "When it was sound"
     return {GRADE: "Oil", "layout": "How it is built"}.get(id_, id_.capitalize())
 
 
@@ -247,7 +288,7 @@ def _card(
             **words,
         )
     card, document = _read(file)
-    wanted = [g for g in document.missing if g.id != GRADE][:MOST_WANTED]
+    wanted = [g for g in document.missing if g.id not in (GRADE, BASELINE)][:MOST_WANTED]
     there, missing = document.there, document.missing
     return job_screen(
         "card.html",
@@ -259,6 +300,9 @@ def _card(
         about=_written(card),
         file=file.relative_to(root).as_posix() if root in file.parents else file.name,
         layouts=[(x.id, x.says) for x in book.layouts.values() if x.id != "unknown"],
+        sound=[(f"{SOUND}{i}", b.written) for i, b in enumerate(document.baseline)],
+        another=f"{SOUND}{len(document.baseline)}",
+        sound_says=(SOUND_SAYS, SOUND_WHERE),
         wanted=[_field(card, g) for g in wanted],
         sections=[
             (
@@ -346,5 +390,5 @@ def _saved_now(asked: Asked, card: Card) -> list[str]:
     """What was saved just now, as it stands."""
     ids = asked.query.get("saved", "")[:2_000].split(",")
     written, figures = _written(card), the_book().card_figures
-    wanted = [i for i in dict.fromkeys(ids) if i in figures or i in ABOUT]
+    wanted = [i for i in dict.fromkeys(ids) if i in figures or i in ABOUT or i.startswith(SOUND)]
     return [f"{_name(i)}: {written.get(i, 'taken out')}" for i in wanted]
