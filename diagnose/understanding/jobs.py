@@ -155,10 +155,12 @@ def jobs(line: Line, before: Line | None = None) -> list[Job]:
     ``before``: the sentence before it, for "cleaned it".
     """
     named = may_be_it(before.find(line.lexicon.parts)) if before is not None else []
-    found = [Job(line, *work) for work in paired(line, named[0] if named else None)]
+    noun = before.word(named[0].last - 1) if before is not None and named else ""
+    found = [Job(line, *work) for work in paired(line, named[0] if named else None, noun)]
     for role, is_trial in ((line.lexicon.trials, True), (line.lexicon.areas, False)):
         for mark in line.stated(role):
             kept: str | None = None
+            made: str | None = None
             if any(j.first < mark.last and mark.first < j.last for j in found):
                 same = next(j for j in found if j.first < mark.last and mark.first < j.last)
                 longer = len(mark) > same.last - same.first
@@ -169,9 +171,10 @@ def jobs(line: Line, before: Line | None = None) -> list[Job]:
                     continue
                 found.remove(same)
                 kept = same.area if is_trial else None
+                made = same.trial if same.area in (None, mark.value) else None
             if not mark.value:
                 continue
-            trial = mark.value if is_trial else _trial_of(mark.value)
+            trial = mark.value if is_trial else made or _trial_of(mark.value)
             area = kept if is_trial else mark.value
             if is_trial and mark.value == "right_oil":
                 area = "oil_change"
@@ -204,6 +207,16 @@ def _done(line: Line, mark: Mark[str], area: str | None) -> Done | None:
     return actions[0].value if actions else None
 
 
+def _after_a_result(job: Job) -> bool:
+    """Whether the negation before it is that of a result: "no difference with a new filter"."""
+    line = job.line
+    return any(
+        r.last <= job.first <= r.last + _LEAD
+        and WITH & {line.word(k) for k in range(r.last, job.first)}
+        for r in line.find(line.lexicon.results)
+    )
+
+
 def _states(job: Job) -> bool:
     mark = job.whole
     words = {t.word for t in job.line.tokens}
@@ -214,6 +227,6 @@ def _states(job: Job) -> bool:
     if job.line.word(mark.last) in _WANTED or job.line.stances.surety(mark) < _DOUBTED:
         return False
     stance = job.line.stances.at(mark)
-    if job.line.word(job.first) in WITH:
+    if job.line.word(job.first) in WITH or _after_a_result(job):
         stance &= ~Stance.DENIED  # "no change with the filter"
     return not stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED | Stance.DENIED)

@@ -12,7 +12,11 @@ from knowledge.lexicon.work import SAYS_OF_IT
 from knowledge.reports.words import Done
 
 _FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
-_NAMED = frozenset(["it", "them", "one"])
+_NAMED = frozenset(["it", "them", "one", "ones", "that", "this", "these", "those"])
+#: after "new", in place of the name of a part: "a new set", "the new one"
+_IN_PLACE = frozenset(["one", "ones", "set", "bit", "unit", "item", "piece", "part", "length"])
+#: before "it replaced"
+_LET = frozenset(["had", "got", "have", "having", "getting"])
 #: done to get at a part, before what is done to it
 _TO_GET_AT_IT = (Done.REFITTED, Done.OPENED)
 #: say that a part is new, in front of it only
@@ -71,8 +75,11 @@ class Work(NamedTuple):
     area: str | None
 
 
-def paired(line: Line, last: Mark[PartWorked] | None) -> Iterator[Work]:
-    """Actions with the part each is done to; in a list one action goes on to every part."""
+def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterator[Work]:
+    """Actions with the part each is done to; in a list one action goes on to every part.
+
+    ``last``: the part that "it" may mean, of the sentence before; ``noun``: the last word of its name.
+    """
     results = line.find(line.lexicon.results)
     actions = [
         a
@@ -108,11 +115,17 @@ def paired(line: Line, last: Mark[PartWorked] | None) -> Iterator[Work]:
             continue
         near = action if line.distance(action, part) <= _FAR else part
         yield Work((near, part), action.value, trial, area)
-    for action, part in _named_before(line, actions, parts, last):
+    for action, part in _named_before(line, actions, parts, last, noun):
         done_before = any(p is part and a.value not in _TO_GET_AT_IT for a, p in pairs)
         trial = part.value.trials.get(action.value)
-        if trial and not done_before and not any(action.overlaps(a) for a, _ in pairs):
-            yield Work((action,), action.value, trial, None)
+        renews = action.value in (Done.RENEWED, Done.REBUILT)
+        named = line.word(action.last - 1) in _IN_PLACE
+        area = part.value.area if renews and not named else None
+        if part.value.area_if not in (None, action.value):
+            area = None
+        spare = done_before or any(action.overlaps(a) for a, _ in pairs)
+        if not spare and (trial or area):
+            yield Work((action,), action.value, trial, area)
 
 
 def _named_before(
@@ -120,6 +133,7 @@ def _named_before(
     actions: list[Mark[Done]],
     parts: list[Mark[PartWorked]],
     last: Mark[PartWorked] | None,
+    noun: str,
 ) -> Iterator[tuple[Mark[Done], Mark[PartWorked]]]:
     """Actions on "it" or "them", with the part named last: "screen was clogged, cleaned it".
 
@@ -127,9 +141,18 @@ def _named_before(
     """
     for action in actions:
         before = may_be_it([p for p in parts if p.last <= action.first])
-        if line.word(action.last) in _NAMED:
+        after, ahead = line.word(action.last), line.word(action.first - 1)
+        again = noun if not before else line.word(before[-1].last - 1)
+        new = line.word(action.last - 1) in _NEW
+        if after in _NAMED or (new and (after in _IN_PLACE or after == again)):
             end = action.last + 1
-        elif line.word(action.last - 1) in _NAMED or _goes_on(line, action, parts):
+            if after not in ("it", "them") and _of_a_spare(line, action, end):
+                continue
+        elif (
+            any(line.word(k) in _NAMED for k in range(action.first, action.last))
+            or (ahead in _NAMED and line.word(action.first - 2) in _LET)
+            or _goes_on(line, action, parts)
+        ):
             end = action.last
         else:
             continue
@@ -137,6 +160,14 @@ def _named_before(
             yield Mark(action.value, action.first, end), before[-1]
         elif last is not None:
             yield Mark(action.value, action.first, end), last
+
+
+def _of_a_spare(line: Line, action: Mark[Done], end: int) -> bool:
+    """Whether "the new one" is compared or described: "shorter than the new one", "new one is 46"."""
+    return (
+        line.word(action.first - 1) in ("the", "than", "a")
+        and (line.word(action.first - 2) in ("than", "as", "to", "like", "and", "of"))
+    ) or line.word(end) in _COPULA | {"reads", "measures", "has", "was"}
 
 
 def _goes_on(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]]) -> bool:

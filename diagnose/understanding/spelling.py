@@ -6,6 +6,7 @@ from collections.abc import Collection
 
 from diagnose.understanding.text import stemmed
 from knowledge.lexicon.plain import PLAIN
+from knowledge.lexicon.plain_words import PLAIN_WORDS
 
 _CLOSE = 86.0  #: least similarity, 0 to 100
 _SHORTEST = 5  #: letters of a word that is mended; shorter ones are too like each other
@@ -27,7 +28,7 @@ class LexiconSpelling:
         """The word itself where it is known, short, long or like no other; else the nearest."""
         if not _SHORTEST <= len(word) <= _LONGEST or not word.isascii() or not word.isalpha():
             return word
-        if word in PLAIN or self.knows(word):
+        if word in PLAIN or word in PLAIN_WORDS or self.knows(word):
             return word
         if word not in self._mended:
             self._mended[word] = self._nearest(word)

@@ -20,6 +20,7 @@ from knowledge.lexicon.stance import (
     INVERTED,
     MOVES_SO,
     NEGATION,
+    RESULT_BEGINS,
     SEEN,
     SHARES,
     WORK_ENDS,
@@ -77,7 +78,7 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
     of = [Stance.STATED] * len(tokens)
     sure = [1.0] * len(tokens)
     for mark in (*lexicon.supposed.find(tokens), *lexicon.feared.find(tokens)):
-        if _is_habit(sentence, mark):
+        if _is_habit(sentence, mark) or _in_a_result(sentence, lexicon, mark):
             continue
         _set(of, mark.first, _run_end(sentence, mark.first), Stance.SUPPOSED)
     if sentence.asks and len(clauses) == 1 and len(tokens) <= _SHORT_QUESTION:
@@ -181,6 +182,8 @@ def _suppose_in_general(sentence: Sentence, of: list[Stance]) -> None:
     words = [t.word for t in sentence.tokens]
     for clause in sentence.clauses:
         first, rest = words[clause.first], words[clause.first : clause.last]
+        if rest[1:3] == ["can", "of"]:
+            continue  # "a can of flush"
         if first in ANY_ONE and WOULD_BE & set(rest):
             _set(of, clause.first, clause.last, Stance.SUPPOSED)
         if first in INVERTED:
@@ -207,6 +210,7 @@ def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:
         if (m.first in begins or _after_if(sentence, m.first))
         and sentence.tokens[m.first].word not in _WHY
         and not _did_work(sentence, lexicon, m.first)
+        and not _in_a_result(sentence, lexicon, m)
     ]
 
 
@@ -215,11 +219,26 @@ def _did_work(sentence: Sentence, lexicon: Lexicon, at: int) -> bool:
     tokens = sentence.tokens
     if tokens[at].word != "did" or sentence.asks:
         return False
-    for part in (*lexicon.parts.find(tokens), *lexicon.areas.find(tokens)):
-        if part.first <= at + 2 and part.last > at + 2:
+    for part in (
+        *lexicon.parts.find(tokens),
+        *lexicon.areas.find(tokens),
+        *lexicon.trials.find(tokens),
+    ):
+        if part.first <= at + 2 and part.last > at + 1:
             after = tokens[part.last] if part.last < len(tokens) else None
-            return after is None or after.is_mark or after.is_figure or after.word in WORK_ENDS
+            if after is None or after.is_mark or after.is_figure or after.word in WORK_ENDS:
+                return True
     return False
+
+
+def _in_a_result(sentence: Sentence, lexicon: Lexicon, mark: Mark[bool]) -> bool:
+    """Whether the words begin what came of a trial: "did the trick", "never had trouble since"."""
+    if sentence.asks or sentence.tokens[mark.first].word not in RESULT_BEGINS:
+        return False
+    results = lexicon.results.find(sentence.tokens)
+    return any(
+        r.first <= mark.first and mark.last <= r.last and len(r) > len(mark) for r in results
+    )
 
 
 def _after_if(sentence: Sentence, at: int) -> bool:

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.stance import Stance
-from knowledge.lexicon.results import DOWNWARD, LONE_RESULTS, REST, SAYS_STILL
+from diagnose.understanding.results_said import results_of
+from knowledge.lexicon.results_words import BETTER, IS_NAMED, JOINS_AHEAD, REST, SAYS_STILL
 from knowledge.reports.words import Done, Hands, Result, Shows
 
 #: of several results of one trial these count, else the first
@@ -48,6 +49,34 @@ _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
         "low pressure, changed the filter, now it is lower than before": ["trial new_filter worse"],
         "renewed the sender and the light is still on": ["trial new_sender no difference"],
         "put thicker oil in, now it is worse": ["trial thicker_oil worse"],
+        "low pressure. new oil pump. Still the same": ["trial new_pump no difference"],
+        "even with a new sender it reads 5 psi": ["trial new_sender no difference"],
+        "even with a new sender it reads well": [],
+        "after cleaning the screen pressure was back to 45": ["trial pickup_cleaned cured"],
+        "no difference with a new filter": ["trial new_filter no difference"],
+        "the only thing that helped was thicker oil": ["trial thicker_oil helped"],
+        "what fixed it in the end was a new sender": ["trial new_sender cured"],
+        "what would fix it is a new sender": [],
+        "changed the sender thinking that was it": [],
+        "light went out as soon as I fitted the new switch": ["trial new_sender cured"],
+        "swapped the sender, did the trick": ["trial new_sender cured"],
+        "did the sender cure it?": [],
+        "new pump, 12 at idle went to 30": ["trial new_pump cured"],
+        "new pump, went from 10 to 15": ["trial new_pump helped"],
+        "shimmed the relief spring, now 20 instead of 10": ["trial stiffer_spring cured"],
+        "so far I've done: sender, pump, pickup. None of it touched it": [
+            "trial new_sender no difference",
+            "trial new_pump no difference",
+            "trial new_pickup no difference",
+        ],
+        "to do: sender, pump, pickup": [],
+        "turned the adjuster up two turns": [],
+        "pcv valve was gummed solid. Fitted a new valve, cured it": [
+            "trial breather_cleaned cured"
+        ],
+        "the relief spring was shorter than the new one, no change": [],
+        "cranked it, nothing": [],
+        "primed the pump, nothing": ["trial pump_primed no difference"],
     }
 )
 def trials(paragraph: Paragraph) -> Iterator[Fact]:
@@ -88,15 +117,19 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
     troubles = _troubles(paragraph)
     lines = paragraph.lines
     for line, before in zip(lines, (None, *lines), strict=False):
-        results = _results(line)
+        results = results_of(line)
         own = [j for j in jobs(line, before) if j.trial]
         rest = _of_the_rest(line, results)
+        of_own = False
         for job in (*waiting, *own):
             if rest is not None and job.line is not line:
                 if not any(o.trial == job.trial for o in own):
                     yield job, rest, line
                 continue
             mark = _result_of(job, results, line, own)
+            of_own = of_own or (mark is not None and job.line is line)
+            if mark is None and job.line is line:
+                mark = _even_with(line, job)
             if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
                 mark = None  # "put a gauge on it and got 12 psi"
             trouble = any(t < (job.line.number, job.first) for t in troubles)
@@ -108,32 +141,12 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
                 yield job, mark, line
             elif job.line is line and job.tried and not job.begins_it:
                 yield job, None, line
-        waiting = own if not results else []
+        waiting = own if not of_own else []
 
 
 def _of_the_rest(line: Line, results: list[Mark[Result]]) -> Mark[Result] | None:
     """The result of "the rest did nothing": of all work that the sentence names not again."""
     return next((r for r in results if line.word(r.first - 1) in REST), None)
-
-
-def _results(line: Line) -> list[Mark[Result]]:
-    """Results that are stated; a lone "same" only where a clause ends with it."""
-    untrue = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED
-    found = []
-    for mark in line.find(line.lexicon.results):
-        denied = line.denied(mark) and line.word(mark.first) not in ("no", "not", "nothing", "none")
-        better = mark.value in (Result.HELPED, Result.CURED, Result.FOR_A_WHILE)
-        if better and line.word(mark.last) in DOWNWARD:
-            continue  # "pressure went" of "pressure went down"
-        if line.stances.at(mark) & untrue or (denied and mark.value is not Result.NO_DIFFERENCE):
-            continue
-        clause = line.clause(mark.first)
-        words = {line.word(k) for k in range(mark.first, mark.last)}
-        lone = words <= LONE_RESULTS
-        if lone and mark.last != clause.last and not line.tokens[mark.last].is_mark:
-            continue
-        found.append(mark)
-    return found
 
 
 def _result_of(
@@ -143,7 +156,8 @@ def _result_of(
     if job.begins_it and job.area == "whole_engine":
         return None  # what follows a rebuild is the trouble, not the result of a trial
     if job.begins_it and job.line is line:
-        return _counting([r for r in results if _ends_at(line, r, job)])
+        after = [r for r in results if 0 <= r.first - job.last <= _AHEAD and r.value in BETTER]
+        return _counting([*(r for r in results if _ends_at(line, r, job)), *after])
     if job.begins_it:
         return None
     if job.line is not line:
@@ -160,9 +174,24 @@ def _result_of(
             clause = line.clause(start)
             return _counting([r for r in behind if r.first < clause.last])
     ahead = [r for r in results if r.last <= job.first and job.first - r.last <= _AHEAD]
-    joined = {"with", "after", "from", "by", "when", "despite", "even", "now", "since"}
-    ahead = [r for r in ahead if joined & {line.word(k) for k in range(r.last, job.first + 1)}]
+    ahead = [
+        r
+        for r in ahead
+        if JOINS_AHEAD & {line.word(k) for k in range(r.last, job.first + 1)}
+        or line.word(r.last - 1) in IS_NAMED
+    ]
     return _counting(ahead)
+
+
+def _even_with(line: Line, job: Job) -> Mark[Result] | None:
+    """The words "even with", "despite" before a trial, after which the trouble is still named."""
+    lead = [line.word(k) for k in range(job.first - 3, job.first)]
+    at = next((k for k, w in enumerate(lead) if w in ("even", "despite", "notwithstanding")), None)
+    rest = range(job.last, len(line.tokens))
+    shown = any(m.first >= job.last for m in line.stated(line.lexicon.shows))
+    if at is None or not (shown or any(pressures_at(line, k) for k in rest)):
+        return None
+    return Mark(Result.NO_DIFFERENCE, job.first - 3 + at, job.first)
 
 
 def _ends_at(line: Line, result: Mark[Result], job: Job) -> bool:

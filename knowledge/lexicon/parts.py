@@ -40,32 +40,38 @@ PARTS: tuple[PartWorked, ...] = (
     PartWorked(
         names=(
             "gauge? wiring|wire|terminal|loom|harness",
-            "sender wire|wiring|lead",
+            "sender|sensor|switch wire|wiring|lead|cable",
+            "wire|wiring|lead|cable to|for|on|off|from the? oil? pressure? sender|sensor|switch|gauge|sending-unit",
             "=earths|=grounds",
+            "strap|straps|braid from|between|to|on|off the? gearbox|chassis|engine|block|body|frame|bellhousing|firewall|bulkhead",
             "earth|ground|engine strap|straps|strap|connection|connections|lead|cable",
         ),
-        trials={_R: "wiring_repaired", _C: "wiring_repaired"},
+        trials=dict.fromkeys((_R, _C, _B, _A), "wiring_repaired"),
         area="instrument",
     ),
     PartWorked(
         names=("connector|plug-on-sender", "sender plug"),
-        trials={_C: "connector_refitted", _F: "connector_refitted"},
+        trials={_C: "connector_refitted", _F: "connector_refitted", _R: "wiring_repaired"},
     ),
     PartWorked(
         names=(
             "gauge line|pipe|capillary|tube",
             "oil? line|pipe|tube to|for the? gauge",
             "capillary",
+            "oil? pressure? gauge pipe|hose|line",
         ),
-        trials={_R: "gauge_line_renewed", _C: "gauge_line_renewed"},
+        trials=dict.fromkeys((_R, _C, _B), "gauge_line_renewed"),
         area="instrument",
     ),
     PartWorked(
-        names=("oil? filter", "oil filters"),
+        names=("oil? filter", "oil filters", "oil? filter? element|cartridge"),
         trials={_R: "new_filter"},
         area="filter_change",
     ),
-    PartWorked(names=("bypass valve?",), trials={_C: "bypass_freed", _R: "bypass_freed"}),
+    PartWorked(
+        names=("oil? filter|cooler? bypass valve?",),
+        trials={_C: "bypass_freed", _R: "bypass_freed"},
+    ),
     PartWorked(
         names=("oil and|&|+ filter", "oil filter and|& oil", "oil and|& oil filter"),
         trials={_R: "right_oil"},
@@ -95,6 +101,7 @@ PARTS: tuple[PartWorked, ...] = (
             "relief valve|plunger|ball|piston",
             "oil regulator",
             "release valve",
+            "oil? relief|pressure-relief valve? plunger|ball|piston|bore|seat|cap|plug",
         ),
         trials={
             _R: "new_relief_valve",
@@ -102,6 +109,15 @@ PARTS: tuple[PartWorked, ...] = (
             _F: "relief_cleaned",
             _A: "relief_adjusted",
         },
+        area="relief_valve",
+    ),
+    PartWorked(
+        names=(
+            "oil? pressure? relief|regulator|pressure adjuster|screw|adjusting-screw|adjustment",
+            "pressure|relief adjusting screw",
+            "=adjuster",
+        ),
+        trials={_A: "relief_adjusted"},
         area="relief_valve",
     ),
     PartWorked(
@@ -122,7 +138,7 @@ PARTS: tuple[PartWorked, ...] = (
             "sump|oil|suction|pan strainer|screen|gauze|filter-screen",
             "pick up",
         ),
-        trials={_R: "new_pickup", _C: "pickup_cleaned"},
+        trials={_R: "new_pickup", _C: "pickup_cleaned", _B: "new_pickup"},
         area="pickup",
     ),
     PartWorked(
@@ -172,6 +188,16 @@ PARTS: tuple[PartWorked, ...] = (
         trials={_B: "crank_reground", _R: "crank_reground"},
         area="bearings",
     ),
+    PartWorked(
+        names=("crank|crankshaft|cam|camshaft position? sensor", "crank|crankshaft pulley|damper"),
+        area="ignition_or_electrics",
+    ),
+    PartWorked(
+        names=(
+            "on|in|for|from my|our|his|this|a|an|the|old @year? old|farm|diesel|work? =pickup",
+            "=pickup truck",
+        ),
+    ),
     PartWorked(names=("cam|camshaft bearings",), trials={_R: "new_cam_bearings"}, area="camshaft"),
     PartWorked(names=("lifters|lifter|tappets|hlas",), trials={_R: "new_lifters"}, area="camshaft"),
     PartWorked(names=("cam|camshaft|followers|valve-gear",), area="camshaft"),
@@ -200,7 +226,27 @@ PARTS: tuple[PartWorked, ...] = (
         trials={_R: "timing_gear_renewed"},
         area="timing",
     ),
-    PartWorked(names=("chain? tensioner|tensioners",), trials={_R: "new_tensioner"}, area="timing"),
+    PartWorked(
+        names=("timing|cam? chain? tensioner|tensioners",),
+        trials={_R: "new_tensioner"},
+        area="timing",
+    ),
+    PartWorked(
+        names=(
+            "cam|camshaft? phaser|phasers|vvt|vanos",
+            "vvt|vct|vanos|cam actuator|solenoid|unit|valve|gear|adjuster",
+        ),
+        trials={_R: "cam_phaser_renewed", _C: "cam_phaser_renewed"},
+        area="timing",
+    ),
+    PartWorked(
+        names=("piston|cooling|oil? squirters|squirter|jets", "piston oil|cooling jets|jet"),
+        trials={_R: "piston_jets_renewed"},
+        area="pistons",
+    ),
+    PartWorked(names=("oil|head|cam? restrictors|restrictor",), trials={_R: "restrictor_fitted"}),
+    PartWorked(names=("idle|tickover|idling speed?",), trials={_A: "idle_raised"}),
+    PartWorked(names=("fuse|fuses|relay",), trials={_R: "fuse_renewed"}),
     PartWorked(
         names=("=rings|pistons|piston|liners|cylinder|cylinders|barrels|jugs",), area="pistons"
     ),
@@ -220,17 +266,17 @@ PARTS: tuple[PartWorked, ...] = (
             "oil? cooler hose|hoses|line|lines|pipe|pipes|core|fitting|mounts",
             "oil? heat exchanger",
         ),
-        trials={_R: "cooler_cleaned", _C: "cooler_cleaned"},
+        trials=dict.fromkeys((_R, _C, _B), "cooler_cleaned"),
         area="oil_cooler_or_lines",
     ),
     PartWorked(
         names=("oil line|lines|hose|hoses|pipe",),
-        trials={_R: "oil_line_renewed", _A: "oil_line_renewed"},
+        trials={_R: "oil_line_renewed", _A: "oil_line_renewed", _B: "oil_line_renewed"},
         area="oil_cooler_or_lines",
     ),
     PartWorked(
         names=("turbo|turbocharger", "turbo unit|cartridge|feed|pipe"),
-        trials={_R: "new_turbo"},
+        trials={_R: "new_turbo", _B: "new_turbo"},
         area="turbo",
     ),
     PartWorked(

@@ -44,12 +44,15 @@ NOT = (
 )
 #: they end what may stand inside a phrase, as a negation does
 NEITHER = frozenset(["nor", "neither", "none", "nobody"])
+#: may begin a result, not only a question or what was not done
+RESULT_BEGINS = frozenset(["did", "never", "not", "havent", "hasnt", "didnt", "what"])
 #: after the part that was worked on: no question goes on so
 WORK_ENDS = frozenset(
     [
         "last",
         "this",
         "and",
+        "on",
         "about",
         "recently",
         "yesterday",

@@ -88,6 +88,7 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
     "pump_refitted": (
         f"{_TIGHT} .. pump bolts|cover|mounting|screws|down",
         "new pump gasket|o-ring|seal",
+        "oil? pump =off ,? with|and? a? new|fresh|another gasket|o-ring|seal ,? and? back? on? again?",
         f"{_PUT} .. gasket|o-ring|seal .. pump",
         "removed|pulled|took .. pump .. refitted|put|reinstalled back?",
     ),

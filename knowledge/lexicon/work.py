@@ -20,20 +20,28 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "=added|mounted",
         "put|stuck|threw|bunged|slapped|popped a|an|the|in|on correct|right|new|different|another|used? one|in|on?",
         "is|are|was brand? new",
+        "upgraded|upgrading to|the|my",
+        "=done|=tried|=did|=changed|=replaced|=renewed|=swapped|=new already|since|are|is|so-far|so? far? :",
+        "hammered|knocked|pressed|tapped|screwed|bolted|spliced|let|soldered|welded in",
     ),
     Done.REBUILT: (
         "rebuilt|rebuild|rebuilding|overhauled|overhaul|overhauling|reconditioned|restored|refurbished|reground|"
         "recon|refreshed|remanufactured|reman",
+        "=repaired|=mended|=patched|=brazed|=straightened|=resoldered|=soldered|=welded|=unkinked",
     ),
     Done.CLEANED: (
         "=cleaned|=cleaning|cleared|clearing|washed|flushed|flushing|unblocked|freed|=rodded|scrubbed",
         "blew|blown|blow it|them|that|the? out|through",
+        "=lapped|=polished|=dressed|=honed|=linished|=unstuck|=degreased|=decoked|=rinsed|=wiped",
     ),
     Done.ADJUSTED: (
         "shimmed|shimming|stretched|adjusted|adjusting|reset|tightened|tightening|torqued|retorqued|regapped",
         "turned up|in",
         "wound in|up",
         "set up?",
+        "brought|wound|turned|bumped|raised|set|put|cranked|tweaked|nudged it|them up|to|at|down|in",
+        "screwed|cranked|turned|wound|backed in|up|down|out",
+        "=screwed|=cranked|=wound|=turned",
         "topped|topping",
     ),
     Done.REFITTED: (
@@ -49,6 +57,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "thicker_oil": (
         "@thick",
         "bottle|bottles|tin|can|dose of? thickener|additive|treatment",
+        "bottle|bottles|tin|can|dose of? .. thickener|additive|treatment",
+        "put|threw|chucked|poured|dumped|tipped|tried|added|bunged|stuck|ran in? .. thickener|additive|treatment|honey|stop-smoke",
         "thicker|heavier oil|grade",
         "switched|switch|switching|went|going|changed|changing|tried|trying|moved|stepped|bumped|used|put|run|running|ran .. to? @thick",
         "oil|viscosity|thickening thickener|additive|improver",
@@ -63,7 +73,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "oil change",
     ),
     "pump_primed": (
-        "primed|priming|prime",
+        "=primed|=priming|=reprimed",
+        "prime it|the|pump",
         "packed|packing .. vaseline|pump|jelly|grease",
         "prime|primed with a? drill",
         "oil .. spun by|with drill",
@@ -71,11 +82,15 @@ TRIALS: dict[str, tuple[str, ...]] = {
     ),
     "oil_poured_in": (
         "poured|squirted|funnelled|pumped|injected oil|some",
+        "poured|squirted|funnelled|pumped|injected|tipped|put|got|syringed some|a|an|the|@volume|bit|of? of|bit? oil? down|into|in|through "
+        "the? pump|inlet|filter-head|filter-housing|suction|outlet|gallery|feed|pickup|sender|line|port inlet|hole|port|pipe|head|"
+        "housing?",
         "oil was? poured|squirted|funnelled|injected",
         "filled the? pump|filter",
     ),
     "topped_up": (
         "topped|topping .. up|oil|off",
+        "filled|brought|made it|oil|the|level? up|back? to|up the? mark|full|max|line|top",
         "added|adding|add .. oil|quart|qt|litre|liter|pint|quarts",
         "top up",
         "topped|top it up|off",
@@ -84,6 +99,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "@volume of? oil? added",
         "put in half? @volume",
         "put @volume in|of",
+        "added|adding|poured|chucked|threw|tipped|dumped|stuck|bunged in|another|about|nearly|almost|the|best-part-of? @volume",
         "oil was? added",
     ),
     "overfilled": ("quart|litre|bit over full",),
@@ -95,6 +111,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "engine_flushed": (
         "engine flush",
         "flush|flushed .. engine|it",
+        "bottle|can|dose|tin|litre|quart of? engine? flush",
         "ran|run a flush",
         "flushed",
         "diesel-flush",
@@ -102,6 +119,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "cooler_bypassed": ("bypassed|bypass|looped .. cooler",),
     "stiffer_spring": (
         "shimmed|stretched|shim|stretch .. relief|spring|regulator",
+        "put|added|stuck|fitted|placed|popped|slipped a|an|one|two|three|@number|some|couple-of? washer|washers|shim|shims|nut|coin|"
+        "packing|spacer behind|under|on|in|to|below the|my? pressure? relief|regulator? valve? spring|relief|regulator",
         "stiffer|stronger relief? spring",
     ),
     "ground_wire_added": (
@@ -116,9 +135,14 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "connector_refitted": (
         "unplugged|reseated|cleaned|pushed .. plug|connector",
         "connector|plug .. unplugged|reseated|cleaned|refitted",
+        "unplugged|disconnected|pulled and|& replugged|reconnected|replaced|refitted|cleaned .. sender|sensor|switch|plug",
+        "replugged|reconnected the? sender|sensor|switch|plug|connector|wire",
         "plugged|pushed|put it|the|wire|connector back in|on?",
     ),
-    "idle_raised": ("raised|=upped|turned|increased .. idle", "idle turned|raised up?"),
+    "idle_raised": (
+        "raised|=upped|turned|increased|bumped|lifted|cranked|set|reset|adjusted|brought|put|wound|tweaked .. idle|tickover",
+        "idle|tickover was|is? turned|raised|bumped|upped|set|brought|put|wound up?",
+    ),
     "tank_tap_opened": ("opened the? oil? tap|valve",),
     "fuse_renewed": (
         "new|another|replaced|changed|renewed|swapped|fresh the|a|ignition|gauge? fuse|fuses|relay",
@@ -126,12 +150,15 @@ TRIALS: dict[str, tuple[str, ...]] = {
     ),
     "sump_baffled": (
         "fitted|made|added|welded|installed|put .. baffle|baffles|baffled|trapdoor|trap-door|tray",
+        "baffled|baffle sump|pan|tray|plate was? fitted|installed|made|added",
         "baffled the? sump|pan",
     ),
     "other_sump": ("fitted|put .. deeper|bigger|different|another|new|deep sump|pan",),
     "gallery_plugs_fitted": (
         "plugged|sealed|fitted .. gallery|galley|oil hole|plug",
         "new|fitted|replaced|renewed gallery|galley|oil plug|plugs",
+        "put|fitted|screwed|knocked|hammered|tapped|drove|pressed|loctited|staked a|an|the|new|missing|correct? new|missing|proper? "
+        "gallery|galley|oil? plug|plugs|cup back|in|into|to .. gallery|galley|block|oilway|hole",
     ),
     "fuel_leak_mended": (
         "new|replaced|changed|renewed|rebuilt .. fuel|lift pump|diaphragm|injector|injectors|float",
@@ -141,15 +168,20 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "put|fitted|used the|a correct|right|proper one|filter on?",
         "different|other|another brand|make of? filter",
         "oem|genuine filter",
+        "swapped|changed|switched|went|gone back? to|for a|an|the|my? proper|genuine|oem|original|different|another|better|quality|"
+        "decent brand|make|type|kind|of? of? filter?",
+        "filter for a|an|the different|another|genuine|proper|better one|brand|make|type",
         "different filter",
     ),
     "new_sender": (
         "new sending unit",
+        "two|three|four|five|six|several|@number new? senders|sensors|switches|sending-units",
         "oil? pressure? switch|sender|sensor was|were|has|had|been? changed|replaced|renewed|swapped twice|again?",
     ),
     "high_volume_pump": ("high volume pump",),
     "other_gauge": (
-        "second|another|different|new gauge",
+        "second|another|different|new|master|known-good|borrowed oil? pressure? gauge",
+        "borrowed|lent|loaned .. gauge",
         "tried|put|hooked|screwed|fitted|connected|plumbed|teed|used|borrowed|swapped up|in|on? a|an|my|the? known|good? "
         "mechanical|direct|test|master|manual|proper|good oil? pressure? gauge",
         "gauge for a|an mechanical|direct|new|different|another one?",

@@ -1,0 +1,66 @@
+"""What a pressure did between two figures: "went from 12 to 30", "25 now instead of 9"."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from itertools import pairwise
+
+from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.text import Token
+from knowledge.lexicon.numbers import COUNTS
+from knowledge.lexicon.results_words import BECAME, COUNTED, INSTEAD_OF
+from knowledge.reports.words import Result
+from knowledge.units import PSI
+
+_FAR = 6  #: words between the figures
+_AGAIN_AS_MUCH, _ENOUGH = 1.8, 20.0  #: ratio and psi from which the trouble is gone (judgement)
+_SAME = 0.05  #: share of the first within which it is the same
+_IN_PSI = {"bar": 1e5 / PSI, "kg/cm2": 98_066.5 / PSI, "kpa": 1e3 / PSI}
+
+
+def changes(line: Line) -> Iterator[Mark[Result]]:
+    """What each pair of pressures says a trial did, over both and the words between."""
+    places = [k for k, t in enumerate(line.tokens) if pressures_at(line, k)]
+    for k in places:
+        values = pressures_at(line, k)
+        if len(values) > 1 and line.word(k - 1) in ("from", "was"):
+            yield Mark(_result(values[0], values[-1]), k - 1, k + 1)
+    for a, b in pairwise(places):
+        then, now = pressures_at(line, a)[-1], pressures_at(line, b)[0]
+        words = [line.word(k) for k in range(a + 1, b)]
+        if len(words) > _FAR or len(pressures_at(line, a)) > 1:
+            continue
+        text = " ".join(words)
+        if any(re.search(rf"\b{said}$", text) for said in INSTEAD_OF):
+            yield Mark(_result(now, then), a, a + 1)  # the other is not so now
+        elif any(re.search(rf"\b{said}$", text) for said in BECAME) and "," not in words[:1]:
+            yield Mark(_result(then, now), a, b + 1)
+
+
+def pressures_at(line: Line, at: int) -> list[float]:
+    """The pressure or pressures of a token, psi; none where it is something else."""
+    token = line.tokens[at]
+    if not token.kinds & {"pressure", "number", "range"} or "share" in token.kinds:
+        return []
+    if line.word(at + 1) in COUNTS | COUNTED:
+        return []
+    return [v * _unit(token) for v in map(float, re.findall(r"\d+(?:\.\d+)?", token.value))]
+
+
+def _unit(token: Token) -> float:
+    return next((f for unit, f in _IN_PSI.items() if token.value.lower().endswith(unit)), 1.0)
+
+
+def _result(then: float, now: float) -> Result:
+    """What a trial did that brought a pressure from one figure to another, psi.
+
+    >>> _result(12, 30), _result(10, 15), _result(20, 8)
+    (<Result.CURED: 'cured'>, <Result.HELPED: 'helped'>, <Result.WORSE: 'worse'>)
+    """
+    if abs(now - then) <= _SAME * then:
+        return Result.NO_DIFFERENCE
+    if now < then:
+        return Result.WORSE
+    return Result.CURED if now >= max(_AGAIN_AS_MUCH * then, _ENOUGH) else Result.HELPED

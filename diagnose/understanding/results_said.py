@@ -1,0 +1,89 @@
+"""What a sentence says came of a trial: "no change", "went from 12 to 30", "fixed it for a week"."""
+
+from __future__ import annotations
+
+from diagnose.understanding.changes import changes, pressures_at
+from diagnose.understanding.paragraph import Line
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.stance import Stance
+from knowledge.lexicon.results_words import (
+    ALONE,
+    BEFORE_ALONE,
+    BETTER,
+    COUNTED,
+    DOWNWARD,
+    ELSEWHERE_READ,
+    GAINED,
+    GOING,
+    HOPED,
+    LONE_RESULTS,
+    PLENTY,
+    TRAILS,
+)
+from knowledge.reports.words import Result
+
+
+def results_of(line: Line) -> list[Mark[Result]]:
+    """Results that are stated; a lone "same" only where a clause ends with it."""
+    untrue = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED
+    found = []
+    figures = [f for f in changes(line) if not _only_cold(line, f)]
+    worded = [m for m in line.find(line.lexicon.results) if not any(m.overlaps(f) for f in figures)]
+    for mark in (*figures, *worded):
+        denied = line.denied(mark) and line.word(mark.first) not in ("no", "not", "nothing", "none")
+        better = mark.value in BETTER
+        if better and line.word(mark.last) in DOWNWARD and line.word(mark.last - 1) in GOING:
+            continue  # "pressure went" of "pressure went down"
+        whole = mark
+        if "should" in {line.word(k) for k in range(mark.first, mark.last)}:
+            whole = Mark(mark.value, mark.first, mark.first + 1)  # "where it should be"
+        if line.stances.at(whole) & untrue or (denied and mark.value is not Result.NO_DIFFERENCE):
+            continue
+        words = {line.word(k) for k in range(mark.first, mark.last)}
+        lone = words <= LONE_RESULTS
+        if lone and not _ends_clause(line, mark):
+            continue
+        if line.tokens[mark.last - 1].is_figure and line.word(mark.last) in COUNTED:
+            continue  # "turned it up two turns"
+        if words <= ALONE and not _begins_clause(line, mark):
+            continue
+        if _led_by(line, mark, HOPED) or (mark.value is Result.HELPED and _only_cold(line, mark)):
+            continue  # "thinking that was it"
+        found.append(_judged(line, mark))
+    return found
+
+
+def _led_by(line: Line, mark: Mark[Result], words: frozenset[str]) -> bool:
+    """Whether one of these words stands before a result in its clause."""
+    return any(line.word(k) in words for k in range(line.clause(mark.first).first, mark.first))
+
+
+def _judged(line: Line, mark: Mark[Result]) -> Mark[Result]:
+    """A result, "cured" where it names a pressure that is enough at any speed and heat."""
+    clause = line.clause(mark.first)
+    cold = any(line.word(k) in ELSEWHERE_READ for k in range(clause.first, clause.last))
+    by = {line.word(k) for k in range(mark.first, mark.last)} & GAINED
+    values = pressures_at(line, mark.last - 1)
+    if mark.value is not Result.HELPED or cold or by or not values or values[0] < PLENTY:
+        return mark
+    return Mark(Result.CURED, mark.first, mark.last)
+
+
+def _only_cold(line: Line, change: Mark[Result]) -> bool:
+    """Whether it changed cold or at speed, and idle is said to be as it was."""
+    clause = line.clause(change.first)
+    said = {line.word(k) for k in range(clause.first, clause.last)}
+    rest = [line.word(k) for k in range(clause.last, len(line.tokens))]
+    return bool(said & ELSEWHERE_READ) and bool({"still", "unchanged", "same"} & set(rest[:6]))
+
+
+def _ends_clause(line: Line, mark: Mark[Result]) -> bool:
+    """Whether only "at all" and the like follow in its clause."""
+    rest = range(mark.last, line.clause(mark.first).last)
+    return all(line.tokens[k].is_mark or line.word(k) in TRAILS for k in rest)
+
+
+def _begins_clause(line: Line, mark: Mark[Result]) -> bool:
+    """Whether only "and", "but" and the like stand before it in its clause."""
+    lead = range(line.clause(mark.first).first, mark.first)
+    return all(line.tokens[k].is_mark or line.word(k) in BEFORE_ALONE for k in lead)

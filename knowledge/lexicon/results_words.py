@@ -1,0 +1,68 @@
+"""Words beside what came of work: which say so alone, join it to the work, or make it another thing."""
+
+from __future__ import annotations
+
+from knowledge.reports.words import Result
+
+
+def _set(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+#: before a result that is of all other work named
+REST = _set("else everything others rest")
+#: straight after "pressure went", "came": it did not get better
+DOWNWARD = _set("away down downhill low lower off worse")
+#: words of a result by which the trouble was there before the work
+SAYS_STILL = _set(
+    "barely change cure cured didnt difference fix fixed good hardly hasnt help helped "
+    "identical little made no none not nothing same still unchanged wasnt zero "
+)
+#: may end a clause behind a result: "didn't help at all"
+TRAILS = _set(
+    "again all any anyway as at bit either far lol much now one really sadly so sorry though "
+    "unfortunately whatsoever yet "
+)
+#: results that are a clause of their own: "cranked it, nothing"
+ALONE = _set("nada nope nothing zilch")
+#: before these and "nothing"
+BEFORE_ALONE = _set("absolutely again and but so still then yet")
+#: after a number that is no pressure then
+COUNTED = _set(
+    "day days gallons grade grades hour hours liters litres mile miles mm month months notch "
+    "notches owners pints quart quarts rpm thou time times turn turns week weeks year years "
+)
+#: between a pressure as it was and as it is now, up to the second figure
+BECAME = (
+    "(?:went|gone|came|come|rose|risen|jumped|climbed|moved|turned|shot|up|is now|are now|became|becomes|dropped|fell|down)"
+    "(?: up| down| back| straight)? to(?: about| around| nearly| over)?",
+    "before(?: it| and|,|and its| now| to)* ?(?:about|around|now|is|after)?",
+    "(?:before|to start|at first)(?:,| and)? now",
+)
+#: between a pressure as it is now and as it was, up to the second figure
+INSTEAD_OF = (
+    "(?:instead of|rather than|up from|down from|compared to|compared with|versus|vs|not)(?: the| about| around| old)*",
+    "where (?:it|i|there) (?:was|had|used to be|had been)(?: about| only)?",
+)
+BETTER = (Result.HELPED, Result.CURED, Result.FOR_A_WHILE)
+#: between a result and the trial behind it: "light went out as soon as I fitted the switch"
+JOINS_AHEAD = _set(
+    "after as by despite even following from now once since soon upon using when with"
+)
+#: a result that ends so names the trial: "what fixed it was a new sender"
+IS_NAMED = _set("be being by is needed took was were")
+#: before a result that was only hoped for
+HOPED = _set("assuming expected expecting figured figuring hoped hoping thinking thought")
+#: a pressure after these is a gain
+GAINED = _set("about added another by extra gain gained gave got increased plus worth")
+PLENTY = (
+    40.0  #: psi; enough for any engine at any speed and heat (common practice: 10 per 1000 rpm)
+)
+#: where a pressure may change although idle stays as it was
+ELSEWHERE_READ = _set("cold cruise cruising high max revs speed top")
+#: verbs of a pressure that "down" may follow
+GOING = _set("back came comes goes going gone is moved was went")
+#: results that say so only where a clause ends with them: "same", "it didn't"
+LONE_RESULTS = _set(
+    "better didnt hasnt havent help it nope nothing same that the they wasnt which worse"
+)
