@@ -246,7 +246,7 @@ _TYPICAL = (
     ),
     Opening(
         access=Access.PUMP_COVER_OFF,
-        says="take the pump's cover off",
+        says="take the pump cover off",
         needs=(Access.PUMP_OFF,),
         minutes_in_place=10,
         minutes_on_stand=10,

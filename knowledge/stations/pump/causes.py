@@ -88,7 +88,7 @@ WIDE_CLEARANCES_ALL_THROUGH_THE_PUMP = LinkGroup(
 PUMP_COVER_SCORED = Cause(
     id="pump_cover_scored",
     station=Station.PUMP,
-    says="groove worn into the pump's cover or end plate by the gear ends",
+    says="groove worn into the pump cover or end plate by the gear ends",
     mechanism="oil leaks across the gear ends from outlet to inlet, most when thin and at low revs",
     # the gears wear the cover: alone, or first, it is less common than their wear (judgement)
     rate=Rate.OCCASIONAL,

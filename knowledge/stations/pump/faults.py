@@ -21,7 +21,7 @@ from knowledge.stations.pump import (
 PUMP_COVER_LEAKS = Fault(
     id="pump_cover_leaks",
     station=Station.PUMP,
-    says="oil leaks across the pump's cover",
+    says="oil leaks across the pump cover",
     proofs=(
         findings_bench.COVER_GROOVED,
         findings_bench.END_CLEARANCE_WIDE,
@@ -54,7 +54,7 @@ PUMP_COVER_LEAKS = Fault(
 PUMP_COVER_GAPES = Fault(
     id="pump_cover_gapes",
     station=Station.PUMP,
-    says="the pump's cover gapes at its joint",
+    says="the pump cover gapes at its joint",
     proofs=(
         findings_bench.COVER_WARPED,
         findings_bench.COVER_SCREWS_LOOSE,

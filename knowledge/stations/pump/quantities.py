@@ -39,7 +39,7 @@ ROTOR_TIP_CLEARANCE = Quantity(
 )
 PUMP_COVER_HOLLOW = Quantity(
     id="pump_cover_hollow",
-    says="depth of wear in the pump's cover",
+    says="depth of wear in the pump cover",
     dimension="length",
     plausible=GAP,
     spread=0.008 * MM,  # a straightedge and the thinnest blades
