@@ -57,6 +57,21 @@ def test_the_same_finding_again_replaces_the_first(tmp_path: Path) -> None:
     assert len(numbers) == 1
 
 
+def test_what_is_said_again_is_written_once(tmp_path: Path) -> None:
+    """A repeated account adds what is new; the same reading is no second measurement."""
+    path = tmp_path / "c.toml"
+    call("tell", path, "low since the rebuild, 12 psi at hot idle, new sender made no difference")
+    call("tell", path, "low since the rebuild, 12 psi at hot idle, 40 psi at 2000 rpm hot")
+    case = load(path, BOOK)
+    assert [r.entry.pressure for r in case.readings] == ["12 psi", "40 psi"]
+    assert len(case.behaviours) == len(case.trials) == 1
+    call("tell", path, "12 psi at hot idle, wibble")
+    again = load(path, BOOK)
+    assert len(again.readings) == 2
+    assert len(again.standing) == len(case.standing)
+    assert "wibble" in path.read_text("utf-8")
+
+
 def test_json_has_what_was_understood_and_what_not(tmp_path: Path) -> None:
     """The keys a program reads."""
     done = call("tell", tmp_path / "j.toml", STORY, "--json")

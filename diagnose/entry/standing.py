@@ -1,8 +1,9 @@
-"""How new entries meet those that stand, and each other; imported by ``recording``."""
+"""How new entries meet those that stand, and each other; imported by ``recording``, ``telling``."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from datetime import date
 
 from diagnose.case.case import Case
 from diagnose.case.schema import ENTRIES, Entry
@@ -41,10 +42,26 @@ def repeated(entries: Sequence[NewEntry]) -> Iterator[tuple[str, list[NewEntry]]
 
 def stands(entry: NewEntry, case: Case) -> bool:
     """Whether the case says the same already."""
+    return _same(entry, case.standing) is not None
+
+
+def said_before(entry: NewEntry, case: Case, today: date) -> int | None:
+    """The number of the entry that a person repeats; None where it is new.
+
+    The gauge may well read the same on another day, so a reading or a course repeats one of
+    ``today`` only.
+    """
+    if entry.kind not in ("reading", "behaviour"):
+        return _same(entry, case.standing)
+    return _same(entry, {no: e for no, e in case.standing.items() if e.when == today})
+
+
+def _same(entry: NewEntry, olds: Mapping[int, Entry]) -> int | None:
     said = {k: v for k, v in entry.fields.items() if v is not None and k not in _NOT_SAID}
-    return any(
-        kind_of(old) == entry.kind
-        and {k: v for k, v in old.model_dump(exclude_defaults=True).items() if k not in _NOT_SAID}
-        == said
-        for old in case.standing.values()
-    )
+    for no, old in olds.items():
+        fields = old.model_dump(exclude_defaults=True)
+        if kind_of(old) == entry.kind and said == {
+            k: v for k, v in fields.items() if k not in _NOT_SAID
+        }:
+            return no
+    return None

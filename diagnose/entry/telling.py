@@ -17,6 +17,7 @@ from diagnose.entry.details import Details
 from diagnose.entry.numbers import Readings
 from diagnose.entry.readings import ReadingInput
 from diagnose.entry.recording import spoken_entry
+from diagnose.entry.standing import said_before
 from diagnose.errors import UsageError, plain
 from diagnose.understanding.facts import Fact, Understanding
 from diagnose.understanding.reader import read
@@ -81,7 +82,7 @@ def read_readings(text: str, book: Book) -> Readings | None:
 
 
 def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Case:
-    """Write every fact but those struck out; a new case keeps the text.
+    """Write every fact but those struck out and those the case has; a new case keeps the text.
 
     ``text_kept``: how the text begins as far as the case has it already.
 
@@ -106,16 +107,15 @@ def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Ca
     said = f"; said: {more}" if more else ""
 
     def made(now: Case) -> Sequence[NewEntry]:
-        return [
-            spoken_entry(
-                fact,
-                f"{account.understanding.words(fact)}{said if i == 0 else ''}",
-                now,
-                book,
-                Details(by=by),
-            )
-            for i, fact in enumerate(entries)
-        ]
+        def entry(fact: Fact, more: str = "", replaces: int | None = None) -> NewEntry:
+            words = f"{account.understanding.words(fact)}{more}"
+            return spoken_entry(fact, words, now, book, Details(by=by, replaces=replaces))
+
+        before = [said_before(entry(f), now, date.today()) for f in entries]
+        new = [f for f, no in zip(entries, before, strict=True) if no is None]
+        if not new:  # the first is written again in place of its like, to carry the words
+            return [entry(entries[0], said, before[0])]
+        return [entry(f, "" if i else said) for i, f in enumerate(new)]
 
     return append_by(account.path, book, made).after
 
