@@ -23,6 +23,7 @@ from knowledge.pressure.gauge import (
     runs,
     same_moment,
     setting_here,
+    speed_share,
     sure_above,
     sure_below,
     sure_high,
@@ -76,6 +77,17 @@ def gallery(known: Known, gauge: str) -> list[Reading]:
     return [m for r in looks for m in moments(r, idle)]
 
 
+def nothing_anywhere(known: Known, readings: list[Reading]) -> list[float]:
+    """How sure it is that each reading means that there is no pressure at all.
+
+    Nothing at idle with pressure at speed is low at idle, as of a big leak, not an idle pump.
+    """
+    idle = known.limit(quantities.USUAL_IDLE_SPEED)
+    at_speed = [sure_above(r, NEXT_TO_NOTHING) * speed_share(r) for r in readings]
+    rises = max(at_speed, default=0.0)
+    return [sure_below(r, NEXT_TO_NOTHING) * (1.0 - rises * idle_share(r, idle)) for r in readings]
+
+
 def hot(psi: float, rpm: float, gauge: str = "panel", tap: str = "gallery") -> Reading:
     """A hot example."""
     return Reading(rpm, 363.15, psi * PSI, gauge, tap)
@@ -120,12 +132,16 @@ def direct_gauge_below_what_is_wanted(known: Known) -> Conclusions:
 
 @rule(
     source=JUDGEMENT,
-    matches=[example(readings=[hot(0, 800)]), example(readings=[hot(25, 800)])],
+    matches=[
+        example(readings=[hot(0, 800)]),
+        example(readings=[hot(25, 800)]),
+        example(readings=[hot(0, 700), hot(40, 2000)]),
+    ],
     non_matches=[example(readings=[hot(3, 800)]), example(readings=[hot(0, 0)])],
 )
 def panel_reads_nothing(known: Known) -> Conclusions:
     """A panel gauge that reads no more than its error on a running engine reads zero."""
-    nones = [sure_below(r, NEXT_TO_NOTHING) for r in gallery(known, "panel")]
+    nones = nothing_anywhere(known, gallery(known, "panel"))
     if nones:
         yield from if_clear(patterns.GAUGE_READS_ZERO, max(nones))
 
@@ -137,7 +153,7 @@ def panel_reads_nothing(known: Known) -> Conclusions:
 )
 def direct_gauge_reads_nothing(known: Known) -> Conclusions:
     """A direct gauge that reads no more than its error on a running engine means no pressure."""
-    nones = [sure_below(r, NEXT_TO_NOTHING) for r in gallery(known, "direct")]
+    nones = nothing_anywhere(known, gallery(known, "direct"))
     if nones:
         yield from if_clear(direct_gauge.DIRECT_GAUGE_ZERO, max(nones))
 
