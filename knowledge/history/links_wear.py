@@ -4,9 +4,10 @@ from knowledge import sources
 from knowledge.circuit.conditions import WORN_BY_HOURS
 from knowledge.model import MOSTLY, OFTEN, SOMETIMES, Station
 from knowledge.rule_api import LinkGroup, example
-from knowledge.sources import JUDGEMENT, idea_from
+from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.bearings import findings_measured
+from knowledge.stations.oil import findings_heat, findings_record
 from knowledge.stations.pump import causes as pump_causes
 from knowledge.stations.pump import findings_bench
 from knowledge.stations.relief import causes as relief_causes
@@ -47,5 +48,24 @@ HOURS_WEAR_EVERYTHING_TOGETHER = LinkGroup(
                 findings_measured.ROD_CLEARANCE_TOO_WIDE,
             ]
         )
+    ],
+)
+HOURS_WEAR_THE_RINGS_TOO = LinkGroup(
+    id="hours_wear_the_rings_too",
+    station=Station.BEARINGS,
+    says="An engine that smokes blue, uses oil and blows by is worn; its bearings may be as well.",
+    note="Misleads after a rebuild: rings that have not bedded in, valve seals, an overfilled sump.",
+    parent=WORN_BY_HOURS,
+    effects={
+        findings_record.OIL_USED_FAST: (OFTEN, COMMON_PRACTICE),
+        findings_heat.BLUE_SMOKE: (OFTEN, COMMON_PRACTICE),
+        findings_heat.BLOW_BY_HIGH: (OFTEN, COMMON_PRACTICE),
+    },
+    matches=[
+        example(findings_heat.BLUE_SMOKE, findings_record.OIL_USED_FAST),
+        example(findings_heat.BLOW_BY_HIGH),
+    ],
+    non_matches=[
+        example(lacks=[findings_heat.BLUE_SMOKE, findings_record.OIL_USED_FAST]),
     ],
 )
