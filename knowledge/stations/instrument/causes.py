@@ -173,7 +173,6 @@ NEEDLE_FOLLOWS_WIRE_AND_SWITCHES = LinkGroup(
         findings_sender.WIGGLE_MOVES_NEEDLE: (OFTEN, COMMON_PRACTICE),
         patterns.OTHER_GAUGES_ALSO_WRONG: (OFTEN, COMMON_PRACTICE),
         behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, COMMON_PRACTICE),
-        patterns.GAUGE_READS_HIGH: (SELDOM, JUDGEMENT),
     },
     matches=[
         example(patterns.NEEDLE_FOLLOWS_LOADS, findings_sender.WIGGLE_MOVES_NEEDLE),
@@ -230,6 +229,27 @@ PLUG_WIRE_OR_FUSE_AT_FAULT = LinkGroup(
                 findings_electrical.WIRE_OPEN_OR_SHORTED,
                 findings_sender.SENDER_CONNECTOR_LOOSE,
             ],
+        )
+    ],
+)
+OPEN_OR_SHORT_DRIVES_THE_NEEDLE_TO_AN_END = LinkGroup(
+    id="open_or_short_drives_the_needle_to_an_end",
+    station=Station.INSTRUMENT,
+    says="An open or shorted sender wire drives the needle to an end of the scale, engine off too.",
+    parent=WIRING_GROUND_FAULT,
+    effects={
+        patterns.GAUGE_READS_HIGH: (SOMETIMES, COMMON_PRACTICE),
+        findings.NEEDLE_OFF_ZERO_AT_REST: (SOMETIMES, COMMON_PRACTICE),
+        findings.NEEDLE_STUCK_AT_ONE_VALUE: (SELDOM, JUDGEMENT),
+    },
+    matches=[
+        example(patterns.GAUGE_READS_HIGH, findings.NEEDLE_OFF_ZERO_AT_REST),
+        example(patterns.NEEDLE_STEPS_AT_ONCE, findings.NEEDLE_OFF_ZERO_AT_REST),
+    ],
+    non_matches=[
+        example(
+            patterns.GAUGE_READS_LOW,
+            lacks=[findings.NEEDLE_OFF_ZERO_AT_REST, patterns.GAUGE_READS_HIGH],
         )
     ],
 )
