@@ -63,14 +63,22 @@ def whether_it_passes(known: Known) -> Conclusions:
         example(behaviours=[heard(Shows.LOW, C.RANDOM)]),
         example(behaviours=[seen(Shows.LOST, Course.NOT_REPRODUCED)]),
         example(behaviours=[seen(Shows.LOW, Course.RETURNS)]),
+        example(behaviours=[seen(Shows.LAMP, Course.COMES_AND_GOES)]),
     ],
     non_matches=[
-        example(behaviours=[seen(Shows.LOW, Course.COMES_AND_GOES)]),
+        example(
+            behaviours=[
+                Behaviour(Shows.LOW, frozenset({C.IDLE}), course=frozenset({Course.COMES_AND_GOES}))
+            ]
+        ),
         example(behaviours=[heard(Shows.KNOCK, C.RANDOM)]),
     ],
 )
 def whether_it_follows_a_pattern(known: Known) -> Conclusions:
-    """It comes back under the same condition every time, or without any pattern."""
+    """It comes back under the same condition every time, or without any pattern.
+
+    Who says "now and then" and names no condition has most likely found none.
+    """
     every = list(shown(known, *WRONG))
     if any(Course.RETURNS in b.course for b in every):
         yield is_present(course.RETURNS_THE_SAME_WAY, PLAIN)
@@ -78,7 +86,10 @@ def whether_it_follows_a_pattern(known: Known) -> Conclusions:
     elif any(C.RANDOM in b.during for b in every):
         yield is_present(course.NO_PATTERN_TO_IT, PLAIN)
         yield is_absent(course.RETURNS_THE_SAME_WAY, PLAIN)
-    elif any(Course.NOT_REPRODUCED in b.course for b in every):
+    elif any(
+        Course.NOT_REPRODUCED in b.course or (Course.COMES_AND_GOES in b.course and not b.during)
+        for b in every
+    ):
         yield is_present(course.NO_PATTERN_TO_IT, LIKELY)
 
 
