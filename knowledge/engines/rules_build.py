@@ -54,6 +54,7 @@ def valve_reached_from_outside(known: Known) -> Conclusions:
     """A relief valve reached from outside is in the block, cover or housing."""
     if known.has(features.RELIEF_OUTSIDE):
         yield is_present(features_build.RELIEF_IN_BLOCK)
+        yield more_common(relief_causes.RELIEF_SPRING_WRONG)
 
 
 @rule(

@@ -3,7 +3,7 @@
 from knowledge.circuit.conditions import WORN_BY_HOURS
 from knowledge.engines import features
 from knowledge.history import findings
-from knowledge.model import Station
+from knowledge.model import Shift, Station
 from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
 from knowledge.sources import COMMON_PRACTICE
 from knowledge.stations.instrument import causes as instrument_causes
@@ -46,5 +46,5 @@ def many_joints_before_the_pump(known: Known) -> Conclusions:
 def nobody_knows_its_past(known: Known) -> Conclusions:
     """In an engine of unknown history, expect wear and neglected oil."""
     if known.has(findings.HISTORY_UNKNOWN):
-        yield more_common(WORN_BY_HOURS)
+        yield more_common(WORN_BY_HOURS, Shift.STRONG_UP)
         yield more_common(oil_causes_condition.OIL_DEGRADED)

@@ -67,7 +67,8 @@ def slack_cap_is_a_loose_fastener(known: Known) -> Conclusions:
 def pieces_left_from_a_breakage(known: Known) -> Conclusions:
     """After an earlier breakage, pieces left inside are more common."""
     if known.has(history.EARLIER_BREAKAGE):
-        yield more_common(causes.DIRT_IN_ASSEMBLY)
+        yield more_common(causes.DIRT_IN_ASSEMBLY, Shift.STRONG_UP)
+        yield more_common(causes.PART_SHEDDING_INSIDE)
         yield more_common(causes.TIMING_GEAR_SHEDDING)
 
 

@@ -235,7 +235,7 @@ DRAINBACK_POOR = Cause(
         "returns after idling"
     ),
     rate=Rate.OCCASIONAL,
-    shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=STRONG_UP),
+    shifts=Shifts(high_mileage=UP, freshly_rebuilt=UP, raced_or_heeled=UP),
     remedy="clear and smooth the returns; fit a larger sump or send less oil to the top end",
     source=sources.OIL_STARVATION_ARTICLE,
     follows="pickup comes out of the oil, bearings short of oil on long runs at speed",
