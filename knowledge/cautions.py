@@ -26,9 +26,9 @@ class Wording:
     says: str
     source: Source
     _: KW_ONLY
+    short: str  #: in a few words, for a screen whose full text has the sentence
     only_with: tuple[Finding, ...] = ()  #: any of these features, else it does not concern it
     not_with: tuple[Finding, ...] = ()  #: none of these features
-    short: str = ""  #: in a few words, for a screen that names many; empty: as it says
 
     def __str__(self) -> str:
         return self.says
@@ -43,7 +43,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "hot oil and exhaust burn: let the engine cool, or wear gloves and eye protection; "
                 "never take a sender out under pressure, the oil sprays out hot",
                 sources.PRESSURE_CHECK_2006,
-                short="hot oil and exhaust burn",
+                short="hot oil and exhaust burn: let it cool, no sender out under pressure",
             ),
         ),
         Caution.EXHAUST: (
@@ -51,7 +51,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "exhaust gas kills: run outdoors or with extraction; make sure of fresh air before "
                 "running indoors",
                 sources.ARMY_TM_307_RUNNING,
-                short="exhaust gas kills, so fresh air",
+                short="exhaust gas kills: fresh air",
             ),
         ),
         Caution.ROTATING: (
@@ -66,16 +66,19 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
             Wording(
                 "never under a jack alone; support the engine before you loosen its mounts",
                 sources.ARMY_TM_272_TABLE,
+                short="never under a jack alone",
             ),
             Wording(
                 "vehicle on rated stands on firm ground, wheels chocked",
                 sources.ARMY_TM_272_TABLE,
                 only_with=(features.IN_A_VEHICLE, features.IN_A_TRACTOR),
+                short="vehicle on rated stands, wheels chocked",
             ),
             Wording(
                 "tractor: support its axle and the split as well",
                 sources.ARMY_TM_272_TABLE,
                 only_with=(features.IN_A_TRACTOR,),
+                short="tractor: support axle and split",
             ),
         ),
         Caution.BATTERY: (
@@ -84,6 +87,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "alternator wires; for a test with the key on, connect it again with hands and "
                 "tools clear of live ends",
                 sources.SUMP_REMOVAL_2003,
+                short="battery off, negative first",
             ),
         ),
         Caution.SPRING: (
@@ -92,6 +96,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "away, a cloth over it; hold the cap with a deep socket (common practice) and "
                 "release slowly",
                 sources.PRESSURIZED_BLACK_GOLD,
+                short="loaded spring: eye protection, face away, release slowly",
             ),
         ),
         Caution.PRESSURE: (
@@ -99,6 +104,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "compressed air or pressure pot: regulated, with its own relief and a rated hose, "
                 "no more than needed (3 psi for a bubble test)",
                 COMMON_PRACTICE,
+                short="compressed air regulated, rated hose, no more than needed",
             ),
         ),
         Caution.SOLVENT: (
@@ -106,6 +112,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "cleaning solvent burns and poisons: outdoors or with extraction, no flame, gloves "
                 "and eye protection; no petrol (gasoline) on skin",
                 sources.ARMY_TM_464_SUMP,
+                short="solvent burns and poisons: outdoors, gloves, no flame",
             ),
         ),
         Caution.FIRE: (
@@ -113,7 +120,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "oil on a hot exhaust, or fuel in the oil, can burn or explode: extinguisher at "
                 "hand, no cranking with a strong smell of fuel",
                 sources.LABORATORY_FUEL,
-                short="extinguisher at hand",
+                short="fire: extinguisher at hand, no cranking with a smell of fuel",
             ),
         ),
         Caution.USED_OIL: (
@@ -121,30 +128,35 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "used oil may cause skin cancer: barrier cream, gloves, wash; no oily rags in "
                 "pockets",
                 sources.OIL_SERVICE_SAFETY_2002,
+                short="used oil: gloves, wash",
             ),
         ),
         Caution.ASBESTOS: (
             Wording(
                 "old gaskets and clutch dust may hold asbestos: no dry scraping, no blowing",
                 COMMON_PRACTICE,
+                short="old gaskets may hold asbestos: no dry scraping",
             ),
         ),
         Caution.EYES: (
             Wording(
                 "eye protection for drilling, grinding, sprung parts and compressed air",
                 sources.TRAINING_PUMP_TEST,
+                short="eye protection",
             ),
         ),
         Caution.HEAVY: (
             Wording(
                 "crankshaft, cylinder head and engine are heavy: rated hoist and a second person",
                 COMMON_PRACTICE,
+                short="heavy: rated hoist, second person",
             ),
         ),
         Caution.SHARP: (
             Wording(
                 "the edges of a cut filter and of sheet metal are sharp: gloves",
                 COMMON_PRACTICE,
+                short="sharp edges: gloves",
             ),
         ),
         Caution.HAND_TURN: (
@@ -152,6 +164,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "turn by hand only with plugs out, ignition or fuel off, a diesel's stop lever "
                 "pulled",
                 COMMON_PRACTICE,
+                short="turn by hand with ignition or fuel off, plugs out",
             ),
         ),
         Caution.WASTE: (
@@ -159,6 +172,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "catch and label waste, let filters drain; pour nothing into drains, soil, water "
                 "or bins; oily rags in a closed metal bin",
                 sources.USED_OIL_HANDLING_2007,
+                short="catch the waste, nothing into drains",
             ),
         ),
         Caution.INJECTION: (
@@ -166,6 +180,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "injection spray goes through skin: keep clear when a union is loosened",
                 COMMON_PRACTICE,
                 only_with=(features.DIESEL,),
+                short="injection spray goes through skin: keep clear",
             ),
             Wording(
                 "common rail: never loosen a union, running or cranked; to cut a cylinder out "
@@ -174,6 +189,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 COMMON_PRACTICE,
                 only_with=(features_build.COMMON_RAIL,),
                 not_with=(features_build.COIL_ON_PLUG,),
+                short="common rail: loosen no union",
             ),
         ),
         Caution.BOAT: (
@@ -188,6 +204,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 COMMON_PRACTICE,
                 only_with=(features.IN_A_BOAT,),
                 not_with=(features.DIESEL,),
+                short="petrol boat: blower first, no ignition until free of vapour",
             ),
         ),
         Caution.TRACTOR: (
@@ -195,6 +212,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "tractor: power take-off and hydraulics off, brakes locked",
                 COMMON_PRACTICE,
                 only_with=(features.IN_A_TRACTOR,),
+                short="tractor: power take-off off, brakes locked",
             ),
         ),
         Caution.IGNITION: (
@@ -203,6 +221,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "engine runs, never a lead left open to spark",
                 COMMON_PRACTICE,
                 not_with=(features.DIESEL,),
+                short="ignition voltage shocks: insulated pliers, earthed lead",
             ),
             Wording(
                 "coils on the plugs: pull none off while it runs or cranks; unplug that cylinder's "
@@ -210,12 +229,14 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 COMMON_PRACTICE,
                 only_with=(features_build.COIL_ON_PLUG,),
                 not_with=(features.DIESEL,),
+                short="pull no coil off while it runs or cranks",
             ),
         ),
         Caution.PRIMING: (
             Wording(
                 "priming with a drill: coil off, hands off, key out; the drill can kick",
                 COMMON_PRACTICE,
+                short="the drill can kick: coil off, key out",
             ),
         ),
     }

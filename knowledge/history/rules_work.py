@@ -11,7 +11,7 @@ from math import log, sqrt
 from typing import NamedTuple
 
 from knowledge.history import areas, areas_inside, findings
-from knowledge.model import DOWN, Finding, Station
+from knowledge.model import DOWN, OFTEN, SOMETIMES, Finding, Station
 from knowledge.pressure import behaviour
 from knowledge.reports.shapes import Behaviour, EarlierWork, WorkArea
 from knowledge.reports.words import Done, Shows, Since
@@ -22,6 +22,7 @@ from knowledge.rule_api import (
     Shifted,
     example,
     is_present,
+    leads_to,
     rules_of,
 )
 from knowledge.sources import JUDGEMENT
@@ -38,6 +39,7 @@ YEAR = 365 * DAY
 AGES = ((HOUR, 8.0), (3 * DAY, 4.0), (90 * DAY, 2.0), (3 * YEAR, 1.0))
 AGE_UNKNOWN = 3.0  #: somebody thought it worth telling (judgement)
 MOST_BESIDE_FINDING = 4.0  #: where a finding says already that it began with the work (judgement)
+MAIN_SHARE = 0.75  #: from this share a cause is a usual mistake of the work (judgement)
 LATELY = 14 * DAY  #: so long it counts as "just before" (judgement)
 #: facts of history that say in fewer words what an entry of earlier work says
 SAME_WORK = (
@@ -147,6 +149,30 @@ def worked_on_before_it_began(known: Known) -> Conclusions:
         for cause, share in work.area.causes.items():
             if most > 1.0:
                 yield Shifted(cause, Multiple(most**share, SAME_WORK, number))
+
+
+@rule(
+    source=JUDGEMENT,
+    matches=[
+        example(
+            behaviour.CHANGED_AFTER_OTHER_WORK, earlier=[EarlierWork(areas.PUMP_DRIVE, before=0.0)]
+        ),
+    ],
+    non_matches=[
+        example(behaviour.CHANGED_AFTER_OTHER_WORK),
+        example(earlier=[EarlierWork(areas.PUMP_DRIVE, before=0.0)]),
+        example(behaviour.CHANGED_AFTER_OTHER_WORK, earlier=[EarlierWork(areas.OIL_CHANGE)]),
+    ],
+)
+def what_the_work_brings_about_begins_with_it(known: Known) -> Conclusions:
+    """A cause that the work can bring about shows as soon as the engine runs again."""
+    if not known.has(behaviour.CHANGED_AFTER_OTHER_WORK):
+        return
+    for work in known.earlier_work():
+        if work.area is not areas.NOTHING and work.area not in BEGAN_WITH:
+            for cause, share in work.area.causes.items():
+                strength = OFTEN if share >= MAIN_SHARE else SOMETIMES
+                yield leads_to(cause, behaviour.CHANGED_AFTER_OTHER_WORK, strength, JUDGEMENT)
 
 
 @rule(

@@ -16,8 +16,8 @@ def cautions(kinds: Iterable[Caution], answer: Diagnosis) -> list[str]:
 
 
 def short_cautions(kinds: Iterable[Caution], answer: Diagnosis) -> list[str]:
-    """Return the same in a few words each, for a screen whose ``--all`` has the sentences."""
-    return list(dict.fromkeys(w.short or w.says for w in _wordings(kinds, answer)))
+    """Return the same in a few words each, for a screen whose full text has the sentences."""
+    return list(dict.fromkeys(w.short for w in _wordings(kinds, answer)))
 
 
 def _wordings(kinds: Iterable[Caution], answer: Diagnosis) -> Iterator[Wording]:

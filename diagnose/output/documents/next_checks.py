@@ -8,7 +8,7 @@ from dataclasses import dataclass, field, replace
 from diagnose.diagnosis import Diagnosis
 from diagnose.inference.outcomes import Outcome
 from diagnose.output.as_json import IF_GIVEN, NOT_IN_JSON
-from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.cautions import cautions, short_cautions
 from diagnose.output.documents.reasons import is_settled
 from diagnose.planning.options import Option
 from diagnose.planning.single_cause import gain
@@ -56,6 +56,7 @@ class CheckOption:
     openings: tuple[OpeningStep, ...] = field(metadata=NOT_IN_JSON)
     keep: str = field(metadata=NOT_IN_JSON)  #: what to record first; may be empty
     warnings: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: the cautions in words
+    care: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: the same in a few words each
 
 
 def next_checks(diagnosis: Diagnosis, *, all_outcomes: bool = False) -> tuple[CheckOption, ...]:
@@ -97,6 +98,7 @@ def _check(diagnosis: Diagnosis, option: Option) -> CheckOption:
         openings=tuple(_opening(o, tree.minutes(o.access)) for o in way),
         keep=check.keep,
         warnings=tuple(cautions(kinds, diagnosis)),
+        care=tuple(short_cautions(kinds, diagnosis)),
     )
 
 

@@ -20,7 +20,9 @@ def next_step_lines(checks: Sequence[CheckOption], path: str, *, settled: bool) 
     lines += wrapped(f"{check.says} ({minutes}) [{check.inspection}]", 2, 4)
     if check.evidence:
         lines += wrapped(f"first, because {check.evidence}", 4, 6)
-    lines += precaution_lines(check, 4)
+    lines += first_lines(check, 4)
+    for caution in check.warnings:
+        lines += wrapped(f"caution: {caution}", 4, 6)
     for outcome in () if settled else check.outcomes or ():
         lines += wrapped(
             f"if {outcome.says} ({percent(outcome.probability)}): then {outcome.leads_says} "
@@ -37,8 +39,8 @@ def next_step_lines(checks: Sequence[CheckOption], path: str, *, settled: bool) 
     return lines
 
 
-def precaution_lines(check: CheckOption, indent: int) -> list[str]:
-    """What to open on the way to a check, what to record first, and its cautions."""
+def first_lines(check: CheckOption, indent: int) -> list[str]:
+    """What to open on the way to a check, and what to record first."""
     lines = []
     at, on = indent, indent + 2
     for opening in check.openings:
@@ -47,6 +49,4 @@ def precaution_lines(check: CheckOption, indent: int) -> list[str]:
             lines += wrapped(f"record first: {opening.keep}", on, on + 2)
     if check.keep:
         lines += wrapped(f"record first: {check.keep}", at, on)
-    for caution in check.warnings:
-        lines += wrapped(f"caution: {caution}", at, on)
     return lines

@@ -6,8 +6,8 @@ from diagnose.output.documents.next_checks import CheckOption
 from diagnose.output.documents.ranking import RankedCause
 from diagnose.output.documents.review import ReviewDocument
 from diagnose.output.lines import as_typed, headed, labelled, percent, wrapped
-from diagnose.output.text.next_step import precaution_lines
-from diagnose.output.text.screen import MOST, Block, gravest_lines, on_screen, report_lines
+from diagnose.output.text.next_step import first_lines
+from diagnose.output.text.screen import Block, gravest_lines, on_screen, report_lines
 
 CAUSES = 3  #: places where it may have begun
 FOUND = 3  #: found faults named
@@ -16,7 +16,7 @@ LEAST = 0.02  #: probability from which a cause after the first is worth a line
 
 
 def review_brief(document: ReviewDocument, causes: int = CAUSES) -> str:
-    """Return the review in about thirty lines, with so many causes."""
+    """Return the review in thirty lines, with so many causes."""
     blocks = [
         *_history(document),
         Block(_title(document), space=False),
@@ -29,14 +29,7 @@ def review_brief(document: ReviewDocument, causes: int = CAUSES) -> str:
         Block(_more(document)),
         *_next(document),
     ]
-    return on_screen(blocks, MOST + _care(document))
-
-
-def _care(document: ReviewDocument) -> int:
-    """Lines of the next check's cautions, which come on top of the screen."""
-    if document.closed or not document.next:
-        return 0
-    return sum(len(wrapped(f"caution: {w}", 2, 4)) for w in document.next[0].warnings)
+    return on_screen(blocks)
 
 
 def _more(document: ReviewDocument) -> list[str]:
@@ -75,13 +68,15 @@ def _contradictions(document: ReviewDocument) -> list[Block]:
     if not document.contradictions:
         return []
     first, *others = document.contradictions
-    lines = wrapped(f"Does not fit together: {first.says}", 0, 2)
-    if first.entries_say:
-        lines += wrapped(f"entries: {', '.join(first.entries_say)}", 2, 4)
-    lines += wrapped(f"look again: {first.recheck_asks} [{first.recheck}]", 2, 4)
-    if others:
-        lines.append(f"  {len(others)} more: --full")
-    return [Block(lines)]
+    entries = wrapped(f"entries: {', '.join(first.entries_say)}", 2, 4)
+    again = wrapped(f"look again: {first.recheck_asks} [{first.recheck}]", 2, 4)
+    more = [f"  {len(others)} more: --full"] if others else []
+    return [
+        Block(wrapped(f"Does not fit together: {first.says}", 0, 2)),
+        Block(entries if first.entries_say else [], spare=7, space=False),
+        Block(again, spare=1, space=False),
+        Block(more, space=False),
+    ]
 
 
 def _found(document: ReviewDocument) -> list[Block]:
@@ -115,9 +110,9 @@ def _began(document: ReviewDocument, most: int) -> list[Block]:
 
 
 def _why(cause: RankedCause) -> list[Block]:
-    """The strongest finding for the first cause, and against it where that is more than slight."""
+    """The strongest findings for the first cause, and against it where that is more than slight."""
     blocks = []
-    for label, items, spare in (("for", cause.pro[:2], 0), ("against", cause.con[:1], 1)):
+    for label, items, spare in (("for", cause.pro[:2], 1), ("against", cause.con[:1], 2)):
         said = "; ".join(item.says for item in items)
         blocks.append(Block(labelled(label, said, 8, 17) if said else [], spare, space=False))
     if cause.no_fault:
@@ -153,7 +148,8 @@ def _next(document: ReviewDocument) -> list[Block]:
         return [Block(_after(document))]
     check, *others = document.next
     lines = wrapped(f"Next: {check.says} ({check.minutes:.0f} min)", 0, 2)
-    lines += precaution_lines(check, 2)
+    lines += first_lines(check, 2)
+    lines += wrapped(f"caution: {'; '.join(check.care)}", 2, 4) if check.care else []
     shows = [] if document.settled else _outcomes(check)
     command = f"diagnose record {as_typed(document.path)} {check.findings[0]}=yes"
     besides = "; ".join(
