@@ -156,6 +156,10 @@ class Fuzzed:
             if "figures" in form.fields and self.dice.chance(rightly):  # a bearing measured
                 given = {**form.fields, "kind": "main", "number": "1", "measured": "strip"}
                 given |= {"figures": "2.5", "unit": "thou"}
+            if "remedy" in form.fields and self.dice.chance(rightly):  # a job closed with a reason
+                cause = self.dice.random.choice(["relief_debris", "oil_level_low", "sender_faulty"])
+                given = {**form.fields, "cause": cause, "how": "seen", "minutes": "20"}
+                given |= {"reason": "enough", "by": "me"}
             if form.buttons and self.dice.chance(0.8):
                 name, value = self.dice.random.choice(form.buttons)
                 given |= {name: value} if name else {}

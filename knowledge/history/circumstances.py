@@ -100,6 +100,7 @@ def stood_in_the_frost(known: Known) -> Conclusions:
             oil_causes_contamination.COOLANT_IN_OIL,
             pump_causes_fitted.PUMP_CAVITATION,
             delivery_causes_galleries.GALLERY_CRACK,
+            pump_causes_fitted.PUMP_BODY_CRACKED,
             leaks_causes.FILTER_SEAL_LEAK,
             leaks_causes_openings.PLUG_EXPELLED_OUTSIDE,
         ):

@@ -3,7 +3,7 @@
 from knowledge import sources
 from knowledge.circuit import conditions
 from knowledge.model import ALWAYS, MOSTLY, OFTEN, Station
-from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
+from knowledge.pressure import behaviour, course, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import InhibitorGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
 from knowledge.stations.bearings import causes as bearings_causes
@@ -114,6 +114,16 @@ PAST_THE_SETTING_WITH_NO_LEAK = InhibitorGroup(
     },
     matches=[example(patterns.GAUGE_READS_HIGH, patterns_speed.CLIMBS_PAST_SETTING)],
     non_matches=[example(patterns.GAUGE_READS_HIGH)],
+)
+OIL_THAT_LEFT_DOES_NOT_COME_BACK = InhibitorGroup(
+    id="oil_that_left_does_not_come_back",
+    station=Station.LEAKS,
+    says="Pressure lost through an outside leak does not come back by itself.",
+    note="Misleads while the level is only just too low: then it comes and goes with the road.",
+    child=course.LOSS_IS_PASSING,
+    inhibited_by={conditions.OIL_ESCAPING: (OFTEN, COMMON_PRACTICE)},
+    matches=[example(patterns.FELL_SUDDENLY, course.LOSS_IS_PASSING)],
+    non_matches=[example(patterns.FELL_SUDDENLY)],
 )
 A_VALVE_WIDE_OPEN_IS_LOW_COLD = InhibitorGroup(
     id="a_valve_wide_open_is_low_cold",

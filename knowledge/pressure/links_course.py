@@ -25,6 +25,7 @@ from knowledge.stations.pump import causes_fitted as pump_causes_fitted
 from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.suction import causes as suction_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
+from knowledge.stations.topend import causes as topend_causes
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
 
 PASSING_LOSS = LinkGroup(
@@ -338,6 +339,7 @@ ALARM_WITHOUT_A_NAME = LinkGroup(
         conditions.READING_FALSE: (SELDOM, JUDGEMENT),
         conditions.READING_ERRATIC: (SOMETIMES, JUDGEMENT),
         oil_causes_condition.OIL_OVERHEATED: (SOMETIMES, JUDGEMENT),
+        conditions.PRESSURE_UNSTEADY: (SOMETIMES, JUDGEMENT),
     },
     matches=[example(course.GENERAL_ALARM)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.GENERAL_ALARM])],
@@ -357,6 +359,7 @@ ROUGH_RUNNING = LinkGroup(
         instrument_causes_line.IDLE_TOO_SLOW: (SOMETIMES, JUDGEMENT),
         pump_causes_drive.PUMP_DRIVE_BROKEN: (SELDOM, JUDGEMENT),
         pump_causes_drive.PUMP_DRIVE_SLIP: (SELDOM, JUDGEMENT),
+        topend_causes.LIFTER_BORE_LEAK: (SELDOM, JUDGEMENT),  # a lifter out of its bore
     },
     matches=[example(course.ENGINE_RUNS_ROUGH)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.ENGINE_RUNS_ROUGH])],

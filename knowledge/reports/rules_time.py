@@ -184,6 +184,7 @@ def slow_at_the_start(known: Known) -> Conclusions:
         example(behaviours=[Behaviour(Shows.LOW, since=Since.FIRST_START)]),
         example(behaviours=[Behaviour(Shows.HIGH, since=Since.FIRST_START)]),
         example(behaviours=[Behaviour(Shows.NONE, frozenset({C.START}), since=Since.STANDING)]),
+        example(behaviours=[Behaviour(Shows.NONE, since=Since.WORK)]),
     ],
     non_matches=[
         example(behaviours=[Behaviour(Shows.LOW, since=Since.WORK)]),
@@ -196,6 +197,8 @@ def since_the_first_start(known: Known) -> Conclusions:
         if not from_the_start(b):
             if b.since in NEVER_SINCE and b.shows is Shows.NONE and C.START in b.during:
                 yield is_present(behaviour.NONE_FROM_FIRST_START, PLAIN)
+            elif b.since is Since.WORK and b.shows is Shows.NONE and not b.during and not b.course:
+                yield is_present(behaviour.NONE_FROM_FIRST_START, LIKELY)
             continue
         if b.shows is Shows.HIGH:
             yield is_present(relief.HIGH_FROM_FIRST_START, PLAIN)

@@ -18,7 +18,7 @@ from knowledge.model import (
     Shifts,
     Station,
 )
-from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
+from knowledge.pressure import behaviour, course, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import findings
@@ -243,6 +243,8 @@ LOW_UNTIL_THE_GREASE_IS_GONE = LinkGroup(
         conditions.SUCTION_THROTTLED: (OFTEN, sources.JOBBER_OIL_PUMPS),
         conditions.FLOW_RESTRICTED: (SOMETIMES, COMMON_PRACTICE),
         behaviour.LOW_FIRST_MINUTES_THEN_GOOD: (MOSTLY, COMMON_PRACTICE),
+        behaviour.LOW_FROM_FIRST_START: (SOMETIMES, JUDGEMENT),
+        course.GOES_AFTER_MINUTES: (SOMETIMES, JUDGEMENT),
     },
     matches=[example(behaviour.LOW_FIRST_MINUTES_THEN_GOOD)],
     non_matches=[

@@ -78,6 +78,7 @@ OIL_THROWN_OUT_OF_THE_CRANK = LinkGroup(
         conditions.JOURNAL_DRY: (OFTEN, COMMON_PRACTICE),
         behaviour.LOW_FROM_FIRST_START: (OFTEN, JUDGEMENT),
         findings.CRANK_PLUG_FOUND_MISSING: (ALWAYS, COMMON_PRACTICE),
+        patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),  # a plug that comes out later
     },
     matches=[example(behaviour.LOW_FROM_FIRST_START, findings.CRANK_PLUG_FOUND_MISSING)],
     non_matches=[

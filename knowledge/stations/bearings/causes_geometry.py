@@ -132,6 +132,7 @@ WORN_ALONG_OPPOSITE_EDGES = LinkGroup(
         findings_measured.ROD_OR_CRANK_BENT: (ALWAYS, COMMON_PRACTICE),
         findings.BEARINGS_FAILED_AGAIN: (SOMETIMES, JUDGEMENT),
         findings_shell_map.ONE_BEARING_WIPED: (SELDOM, JUDGEMENT),
+        findings.HARD_TO_TURN: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[example(findings_shell_map.SHELL_EDGES_WORN, findings_measured.ROD_OR_CRANK_BENT)],
     non_matches=[

@@ -19,6 +19,7 @@ from knowledge.stations.bearings import (
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.oil import causes_condition as oil_causes_condition
 from knowledge.stations.oil import causes_contamination as oil_causes_contamination
+from knowledge.stations.oil import findings_analysis as oil_analysis
 
 ALL_ALIKE_OR_WORST_FAR_FROM_THE_PUMP = LinkGroup(
     id="all_alike_or_worst_far_from_the_pump",
@@ -241,6 +242,20 @@ LIGHT_WEAR_WITHOUT_HEAT = LinkGroup(
     matches=[example(findings_shells.SHELLS_SMOOTH_LIGHT_WEAR)],
     non_matches=[example(findings_shells.SHELLS_WIPED)],
 )
+LEAD_FROM_THE_LINING = LinkGroup(
+    id="lead_from_the_lining",
+    station=Station.BEARINGS,
+    says="Lead alone in the sample may be the bearings' overlay wearing off, before any copper.",
+    note="Misleads with leaded fuel.",
+    child=oil_analysis.LEAD_HIGH_ALONE,
+    origins={
+        causes.BEARING_WEAR_MAINS: (SOMETIMES, sources.OIL_ANALYSIS_TABLE),
+        causes.BEARING_WEAR_RODS: (SOMETIMES, sources.OIL_ANALYSIS_TABLE),
+        conditions.BEARINGS_DAMAGED: (SELDOM, JUDGEMENT),
+    },
+    matches=[example(oil_analysis.LEAD_HIGH_ALONE)],
+    non_matches=[example(lacks=[oil_analysis.LEAD_HIGH_ALONE])],
+)
 BANG_AND_SHAKING = LinkGroup(
     id="bang_and_shaking",
     station=Station.BEARINGS,
@@ -249,6 +264,7 @@ BANG_AND_SHAKING = LinkGroup(
     origins={
         conditions.ENGINE_FAILED: (OFTEN, COMMON_PRACTICE),
         conditions.BEARINGS_DAMAGED: (SOMETIMES, COMMON_PRACTICE),
+        causes_geometry.BENT_ROD_OR_CRANK: (OFTEN, COMMON_PRACTICE),
     },
     matches=[example(findings.ENGINE_BANGED_OR_SHOOK)],
     non_matches=[example(patterns.ENGINE_RUNS_NORMALLY)],

@@ -19,6 +19,7 @@ from knowledge.pressure import behaviour, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.delivery import findings_filter_cut, findings_galleries
+from knowledge.stations.oil import findings as oil_findings
 from knowledge.stations.oil import findings_contamination as oil_contamination
 
 GALLERY_PLUG_MISSING = Cause(
@@ -251,6 +252,7 @@ GOOD_BEFORE_AND_DRY_BEHIND = LinkGroup(
         findings_galleries.GALLERY_FOUND_BLOCKED: (ALWAYS, COMMON_PRACTICE),
         findings_galleries.ONE_BEARING_GETS_NO_OIL: (OFTEN, COMMON_PRACTICE),
         behaviour.NONE_FROM_FIRST_START: (SOMETIMES, idea_from(sources.CROSSOVER_V6_MANUAL_2007)),
+        oil_findings.SLUDGE_SEEN: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
         example(

@@ -59,6 +59,7 @@ NEEDLE_SLOW_OR_LATE = LinkGroup(
         findings_panel.GAUGE_LINE_KINKED: (SELDOM, COMMON_PRACTICE),
         findings_port.SENDER_PORT_CLOGGED: (OFTEN, COMMON_PRACTICE),
         findings_port.NO_OIL_AT_OPEN_PORT: (SELDOM, JUDGEMENT),
+        direct_gauge.PORTS_DIFFER: (OFTEN, COMMON_PRACTICE),
     },
     matches=[
         example(behaviour.SLOW_NEEDLE),

@@ -168,12 +168,13 @@ def changed_sump_or_tilted_engine(known: Known) -> Conclusions:
     ],
 )
 def never_the_way_of_warm_oil(known: Known) -> Conclusions:
-    """Low at all speeds or cold, falling with revs, or lost at once: not just warm oil."""
+    """Low at all speeds or cold, falling with revs, none or lost at once: not just warm oil."""
     for pattern in (
         patterns_speed.LOW_AT_ALL_SPEEDS,
         patterns_speed.LOW_EVEN_COLD,
         patterns_speed.FALLS_AS_REVS_RISE,
         patterns.FELL_SUDDENLY,
+        patterns.GAUGE_READS_ZERO,
         behaviour.NONE_FROM_FIRST_START,
     ):
         if known.has(pattern):

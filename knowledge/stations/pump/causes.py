@@ -61,7 +61,7 @@ WIDE_CLEARANCES_ALL_THROUGH_THE_PUMP = LinkGroup(
         findings_wear.GEAR_BACKLASH_WIDE: (SOMETIMES, sources.ENGINE_BUILDERS_2020),
         findings_wear.PUMP_SHAFT_PLAY: (OFTEN, COMMON_PRACTICE),
         findings_bench.COVER_GROOVED: (SOMETIMES, sources.ENGINE_BUILDERS_2020),
-        findings.PUMP_NOISE: (SELDOM, JUDGEMENT),
+        findings.PUMP_NOISE: (SOMETIMES, COMMON_PRACTICE),
         findings_mount.DRAWS_NOTHING_IN_BATH: (SOMETIMES, JUDGEMENT),
     },
     matches=[

@@ -108,6 +108,7 @@ ROTOR_TURNED_OVER = LinkGroup(
         behaviour.CHANGED_WITH_NEW_PUMP: (SOMETIMES, COMMON_PRACTICE),
         findings_wear.ROTOR_WRONG_WAY_ROUND: (MOSTLY, sources.DIESEL_CASE_NOTE),
         findings_mount.DRAWS_NOTHING_IN_BATH: (SELDOM, JUDGEMENT),
+        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[example(behaviour.LOW_FROM_FIRST_START, findings_wear.ROTOR_WRONG_WAY_ROUND)],
     non_matches=[
@@ -267,6 +268,7 @@ PIN_OUT_OF_ITS_BORE = LinkGroup(
         findings_wear.PUMP_SCORED_SEEN: (OFTEN, COMMON_PRACTICE),
         findings_mount.PUMP_TURNS_ROUGHLY: (OFTEN, COMMON_PRACTICE),
         findings_bench.COVER_GROOVED: (SOMETIMES, COMMON_PRACTICE),
+        findings.PUMP_NOISE: (OFTEN, COMMON_PRACTICE),
     },
     matches=[
         example(findings_bench.IDLER_PIN_OUT),

@@ -102,6 +102,9 @@ AFTER_REVVING_TO_THE_LIMIT = LinkGroup(
         bearings_causes_geometry.OVERLOAD_LUGGING: (SOMETIMES, COMMON_PRACTICE),
         suction_causes.PICKUP_TUBE_LOOSE: (SELDOM, JUDGEMENT),
         topend_causes.LIFTER_BORE_LEAK: (SELDOM, JUDGEMENT),
+        bearings_causes.BEARING_SPUN: (SOMETIMES, COMMON_PRACTICE),
+        bearings_causes.BEARING_WIPED: (SELDOM, JUDGEMENT),
+        bearings_causes_geometry.BENT_ROD_OR_CRANK: (SELDOM, JUDGEMENT),
     },
     matches=[example(findings_drive.BEGAN_AFTER_REVVING_HARD)],
     non_matches=[

@@ -1,15 +1,17 @@
 """Rules on what layout and history say about the pump."""
 
 from knowledge import sources
+from knowledge.circuit import conditions
 from knowledge.engines import features
 from knowledge.history import findings as history
-from knowledge.model import Shift, Station
+from knowledge.model import SOMETIMES, Shift, Station
 from knowledge.rule_api import (
     Conclusions,
     Known,
     cannot_be,
     example,
     is_absent,
+    leads_to,
     less_common,
     more_common,
     rules_of,
@@ -68,6 +70,23 @@ def pump_by_gear_train_or_chain(known: Known) -> Conclusions:
         yield cannot_be(causes_drive.PUMP_DRIVE_BIND)
         yield less_common(causes_drive.PUMP_DRIVE_SLIP)
         yield less_common(causes_fitted.PUMP_OVERSIZED)
+
+
+@rule(
+    source=COMMON_PRACTICE,
+    matches=[example(features.PUMP_OUTSIDE), example(features.PUMP_ON_CAM_NOSE)],
+    non_matches=[example(), example(lacks=[features.PUMP_OUTSIDE, features.PUMP_ON_CAM_NOSE])],
+)
+def pump_that_leaks_to_the_outside(known: Known) -> Conclusions:
+    """A pump with its cover outside shows its leaks: cover, gasket, joint or casting."""
+    if known.has(features.PUMP_OUTSIDE) or known.has(features.PUMP_ON_CAM_NOSE):
+        for cause in (
+            causes.PUMP_COVER_LOOSE,
+            causes.PUMP_GASKET_WRONG,
+            causes.PUMP_MOUNT_LEAK,
+            causes_fitted.PUMP_BODY_CRACKED,
+        ):
+            yield leads_to(cause, conditions.OIL_ESCAPING, SOMETIMES, COMMON_PRACTICE)
 
 
 @rule(

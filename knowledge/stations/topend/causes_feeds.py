@@ -140,6 +140,7 @@ OIL_PAST_THE_DISTRIBUTOR_BODY = LinkGroup(
         behaviour.LOW_FROM_FIRST_START: (SOMETIMES, JUDGEMENT),
         findings_feeds.DISTRIBUTOR_BORE_POURS: (MOSTLY, COMMON_PRACTICE),
         findings_feeds.DISTRIBUTOR_SEAL_BAD: (MOSTLY, COMMON_PRACTICE),
+        behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
         example(patterns.GAUGE_READS_LOW, findings_feeds.DISTRIBUTOR_BORE_POURS),
