@@ -68,6 +68,8 @@ WEAK_PART_OF_THE_MODEL = LinkGroup(
         topend_causes.CAM_BEARING_WEAR: (SOMETIMES, JUDGEMENT),
         leaks_causes.OIL_LINE_LEAK: (SELDOM, JUDGEMENT),
         leaks_causes_openings.PLUG_EXPELLED_OUTSIDE: (SELDOM, JUDGEMENT),
+        pump_causes_drive.PUMP_DRIVE_SLIP: (SOMETIMES, JUDGEMENT),
+        topend_causes.LIFTER_BORE_LEAK: (SELDOM, JUDGEMENT),
     },
     matches=[example(findings_habits.KNOWN_FOR_MODEL)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[findings_habits.KNOWN_FOR_MODEL])],

@@ -166,9 +166,8 @@ def worked_on_before_it_began(known: Known) -> Conclusions:
 )
 def what_the_work_brings_about_begins_with_it(known: Known) -> Conclusions:
     """A cause that the work can bring about shows as soon as the engine runs again."""
-    if not known.has(behaviour.CHANGED_AFTER_OTHER_WORK):
-        return
-    for work in known.earlier_work():
+    began = known.has(behaviour.CHANGED_AFTER_OTHER_WORK)
+    for work in known.earlier_work() if began else ():
         if work.area is not areas.NOTHING and work.area not in BEGAN_WITH:
             for cause, share in work.area.causes.items():
                 strength = OFTEN if share >= MAIN_SHARE else SOMETIMES

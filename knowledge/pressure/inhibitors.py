@@ -121,8 +121,8 @@ OIL_THAT_LEFT_DOES_NOT_COME_BACK = InhibitorGroup(
     says="Pressure lost through an outside leak does not come back by itself.",
     note="Misleads while the level is only just too low: then it comes and goes with the road.",
     child=course.LOSS_IS_PASSING,
-    inhibited_by={conditions.OIL_ESCAPING: (OFTEN, COMMON_PRACTICE)},
-    matches=[example(patterns.FELL_SUDDENLY, course.LOSS_IS_PASSING)],
+    inhibited_by={conditions.OIL_ESCAPING: (MOSTLY, COMMON_PRACTICE)},
+    matches=[example(course.LOSS_IS_PASSING)],
     non_matches=[example(patterns.FELL_SUDDENLY)],
 )
 A_VALVE_WIDE_OPEN_IS_LOW_COLD = InhibitorGroup(

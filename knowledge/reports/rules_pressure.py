@@ -162,10 +162,15 @@ def less_at_idle_than_at_speed(known: Known) -> Conclusions:
     ],
 )
 def less_at_speed_than_at_idle(known: Known) -> Conclusions:
-    """Good at idle and low at speed."""
-    sure = surest(speed_not_idle(b) for b in losses(known))
-    if sure:
-        yield is_present(patterns_speed.FALLS_AS_REVS_RISE, sure)
+    """Good at idle and low at speed.
+
+    Who calls it "low" at speed may mean that it stops rising, which is a ceiling and no fall.
+    """
+    lost = list(losses(known))
+    sure = surest(speed_not_idle(b) for b in lost if b.shows is not Shows.LOW)
+    perhaps = surest(speed_not_idle(b) for b in lost if b.shows is Shows.LOW)
+    if sure or perhaps:
+        yield is_present(patterns_speed.FALLS_AS_REVS_RISE, max(sure, min(perhaps, LIKELY)))
 
 
 @rule(

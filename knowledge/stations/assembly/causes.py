@@ -106,6 +106,10 @@ HOLE_THAT_MEETS_NO_OILWAY = LinkGroup(
         bearings_shell_map.SHELL_HOLE_MISMATCH: (ALWAYS, COMMON_PRACTICE),
         bearings_shell_map.ONE_BEARING_WIPED: (OFTEN, COMMON_PRACTICE),
         bearings_findings.BEARINGS_FAILED_AGAIN: (SOMETIMES, JUDGEMENT),
+        conditions.BRANCH_DRY: (
+            SOMETIMES,
+            COMMON_PRACTICE,
+        ),  # a cam bearing that feeds the valve gear
     },
     matches=[
         example(bearings_shell_map.SHELL_HOLE_MISMATCH),
@@ -331,6 +335,8 @@ BOLT_THAT_WAS_NEVER_TIGHT = LinkGroup(
         findings.PIECE_FOUND_INSIDE: (OFTEN, COMMON_PRACTICE),
         bearings_shell_map.MAIN_BEARING_SHIFTED: (SOMETIMES, JUDGEMENT),
         bearings_shells.SHELL_BACKS_SHINY: (SOMETIMES, COMMON_PRACTICE),
+        bearings_findings.ROD_THROUGH_BLOCK: (SOMETIMES, COMMON_PRACTICE),
+        bearings_findings.ENGINE_BANGED_OR_SHOOK: (OFTEN, COMMON_PRACTICE),
     },
     matches=[
         example(findings.FASTENER_FOUND_LOOSE),

@@ -14,6 +14,7 @@ from knowledge.stations.pump import causes_fitted as pump_causes_fitted
 from knowledge.stations.relief import causes as relief_causes
 from knowledge.stations.suction import causes_sump as suction_causes_sump
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+from knowledge.stations.topend import findings as topend_findings
 from knowledge.stations.topend import findings_cam as topend_cam
 
 PART_THAT_DOES_NOT_BELONG = LinkGroup(
@@ -56,6 +57,10 @@ PART_THAT_GRINDS_ITSELF_AWAY = LinkGroup(
                 findings.PIECE_FOUND_INSIDE: (OFTEN, COMMON_PRACTICE),
                 debris_findings.METAL_THROUGHOUT: (OFTEN, COMMON_PRACTICE),
                 topend_cam.CAM_LOBES_WIPED: (SOMETIMES, COMMON_PRACTICE),
+                topend_findings.LIFTERS_CLATTER: (
+                    SOMETIMES,
+                    JUDGEMENT,
+                ),  # a lifter or lobe breaking up
             },
         ),
         *effects_of(

@@ -196,6 +196,7 @@ SHELL_TURNED_IN_ITS_SEAT = LinkGroup(
         findings_shells.SHELL_BACKS_SHINY: (OFTEN, sources.BEARING_WEAR_ANALYSIS),
         findings_shell_map.MAIN_BEARING_SHIFTED: (SOMETIMES, JUDGEMENT),
         findings_shell_map.ONE_BEARING_WIPED: (SOMETIMES, JUDGEMENT),
+        findings.ROD_THROUGH_BLOCK: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[
         example(findings.BEARING_KNOCK, findings_shells.SHELL_SPUN),

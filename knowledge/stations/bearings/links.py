@@ -251,7 +251,6 @@ LEAD_FROM_THE_LINING = LinkGroup(
     origins={
         causes.BEARING_WEAR_MAINS: (SOMETIMES, sources.OIL_ANALYSIS_TABLE),
         causes.BEARING_WEAR_RODS: (SOMETIMES, sources.OIL_ANALYSIS_TABLE),
-        conditions.BEARINGS_DAMAGED: (SELDOM, JUDGEMENT),
     },
     matches=[example(oil_analysis.LEAD_HIGH_ALONE)],
     non_matches=[example(lacks=[oil_analysis.LEAD_HIGH_ALONE])],

@@ -15,7 +15,7 @@ from knowledge.model import (
     Shifts,
     Station,
 )
-from knowledge.pressure import behaviour, patterns, patterns_speed
+from knowledge.pressure import behaviour, direct_gauge, patterns, patterns_speed
 from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.delivery import findings_filter_cut, findings_galleries
@@ -120,6 +120,7 @@ PLUG_STANDS_IN_THE_WAY_OF_A_FEED = LinkGroup(
         findings_galleries.GALLERY_PLUG_IN_WRONG_PASSAGE: (OFTEN, COMMON_PRACTICE),
         findings_galleries.GALLERY_FOUND_BLOCKED: (SOMETIMES, JUDGEMENT),
         findings_galleries.ONE_BEARING_GETS_NO_OIL: (OFTEN, JUDGEMENT),
+        direct_gauge.DIRECT_GAUGE_ZERO: (SOMETIMES, JUDGEMENT),  # the plug masks its port
     },
     matches=[
         example(findings_galleries.GALLERY_PLUG_FOUND_TOO_DEEP),

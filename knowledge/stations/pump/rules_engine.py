@@ -17,6 +17,7 @@ from knowledge.rule_api import (
     rules_of,
 )
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT
+from knowledge.stations.leaks import findings as leaks
 from knowledge.stations.pump import causes, causes_drive, causes_fitted, findings, findings_drive
 
 rule = rules_of(Station.PUMP)
@@ -74,8 +75,14 @@ def pump_by_gear_train_or_chain(known: Known) -> Conclusions:
 
 @rule(
     source=COMMON_PRACTICE,
-    matches=[example(features.PUMP_OUTSIDE), example(features.PUMP_ON_CAM_NOSE)],
-    non_matches=[example(), example(lacks=[features.PUMP_OUTSIDE, features.PUMP_ON_CAM_NOSE])],
+    matches=[
+        example(features.PUMP_OUTSIDE, leaks.OIL_SEEN_OUTSIDE),
+        example(features.PUMP_ON_CAM_NOSE, leaks.OIL_SEEN_OUTSIDE),
+    ],
+    non_matches=[
+        example(leaks.OIL_SEEN_OUTSIDE),
+        example(leaks.OIL_SEEN_OUTSIDE, lacks=[features.PUMP_OUTSIDE, features.PUMP_ON_CAM_NOSE]),
+    ],
 )
 def pump_that_leaks_to_the_outside(known: Known) -> Conclusions:
     """A pump with its cover outside shows its leaks: cover, gasket, joint or casting."""

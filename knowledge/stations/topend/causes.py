@@ -204,6 +204,7 @@ TIMING_CASE_TAKES_THE_OIL = LinkGroup(
     ),
     parent=TENSIONER_SEAL_LEAK,
     effects={
+        conditions.DRAINS_BACK: (SOMETIMES, JUDGEMENT),
         conditions.OPEN_LEAK_INSIDE: (ALWAYS, sources.TENSIONER_GASKET_LEFT_OUT),
         patterns_speed.RISES_JUST_OFF_IDLE: (OFTEN, JUDGEMENT),
         patterns_speed.LOW_HOT_IDLE_GOOD_SPEED: (OFTEN, sources.TENSIONER_GASKET_LEFT_OUT),
