@@ -87,8 +87,8 @@ def test_none_is_off(number: int) -> None:
             id="aside",
             marks=pytest.mark.xfail(
                 strict=True,
-                reason="since cold oil leaks through warm films, the survey takes one fresh build, "
-                "good cold and low hot, for slip in the pump: 14",
+                reason="one fresh build, good cold and low hot, is taken for a wrong pump gasket, as "
+                "slip, wide clearances and less delivery fit its readings almost alike: 14",
             ),
         ),
     ],
