@@ -212,7 +212,7 @@ CAUTIONS: Mapping[Caution, tuple[Wording, ...]] = MappingProxyType(
                 "tractor: power take-off and hydraulics off, brakes locked",
                 COMMON_PRACTICE,
                 only_with=(features.IN_A_TRACTOR,),
-                short="tractor: power take-off off, brakes locked",
+                short="tractor: power take-off and hydraulics off, brakes locked",
             ),
         ),
         Caution.IGNITION: (

@@ -55,8 +55,8 @@ def test_it_says_what_the_whole_review_says(path: Path) -> None:
         assert fault.title in text
     if document.next and not document.closed:
         assert text.rstrip().endswith(f"{document.next[0].findings[0]}=yes")
-        for caution in document.next[0].warnings:
-            assert caution[1:] in text
+        for caution in document.next[0].care:
+            assert caution in text
 
 
 def test_the_gravest_notice_stands_first_and_the_others_are_counted() -> None:

@@ -60,7 +60,7 @@ def check(name: str, minutes: float) -> CheckOption:
             OpeningStep(says=long("the sump"), minutes=15.0, keep=long("the mark")),
             OpeningStep(says="the cover", minutes=5.0, keep=""),
         ),
-        keep=long("the angle"), warnings=(long("hot oil"),),
+        keep=long("the angle"), warnings=(long("hot oil"),), care=(long("hot"),),
     )  # fmt: skip
 
 
