@@ -1,7 +1,8 @@
 """What the gauge should show at stated speeds and oil temperatures.
 
 Learned from the pressures the engine had when it was sound; without those from the case's own
-readings, and then it is what the engine shows as it is now; else from what is usual for its kind.
+readings, and then it is what the engine shows as it is now; else from what is usual for its kind. The
+law of one engine says it; for a sound engine the calibrated circuit says it too (``averaged``).
 """
 
 from __future__ import annotations
@@ -10,15 +11,21 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
 
+import numpy as np
+
 from diagnose.case.case import Case
+from diagnose.circuit.averaged import averaged
 from diagnose.circuit.band import Band
+from diagnose.circuit.calibration import calibrated, sound_points, widths
 from diagnose.circuit.engine_model import (
     BASELINE_ERROR,
+    engine_of,
     grade_name,
+    numbers,
     oil_spreads,
     usual_points,
 )
-from diagnose.circuit.pressure_law import At, Shown, learn
+from diagnose.circuit.pressure_law import SEED, At, PressureLaw, Shown, learn
 from diagnose.errors import UsageError
 from diagnose.hydraulics.oil import Oil
 from knowledge.engines.layouts import UNKNOWN
@@ -28,6 +35,7 @@ from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 
 COLD, HOT = 293.15, USUAL_HOT  #: K: a cold start in a temperate shop; hot oil
 FAST = 2500.0  #: rpm
+DRAWS = 64  #: plausible engines of the circuit
 
 
 class LearnedFrom(Enum):
@@ -66,11 +74,25 @@ def expected(case: Case, at: Sequence[At]) -> Expected:
     ]
     return Expected(
         at=tuple(at),
-        bands=tuple(law.band(state) for state in at),
+        bands=_bands(case, law, source, shown, at),
         learned_from=source,
         readings=len(shown),
         further=law.settles_most(at, others),
     )
+
+
+def _bands(
+    case: Case, law: PressureLaw, source: LearnedFrom, shown: Sequence[Shown], at: Sequence[At]
+) -> tuple[Band, ...]:
+    """The pressure at each state: of the law, averaged with the circuit where it was sound."""
+    if source is not LearnedFrom.SOUND or case.profile is None:
+        return tuple(law.band(state) for state in at)
+    rng = np.random.default_rng(SEED)
+    sound = engine_of(numbers(case), Oil.of_grade(grade_name(case)))
+    points = sound_points(case, [])
+    engine = calibrated(sound, points, DRAWS, rng, widths(case, calibrated=True))
+    each = averaged(law, engine, shown, at)
+    return tuple(Band.of(each[:, i]) for i in range(len(at)))
 
 
 def _known(case: Case) -> tuple[LearnedFrom, list[Shown]]:

@@ -11,10 +11,10 @@ four: lowest and highest speed of the coldest and the hottest third). The rest o
 other runs are foretold, as ``forecast --at`` does from a case with these medians as its
 ``[[baseline]]``; an oil temperature is taken from the coolant's where only that was logged. Beside it the
 circuit calibrated to the same medians, from the profile named for the engine, else from that of an
-unknown layout (no profile was made from these engines); and two peers: a regression of pressure on
+unknown layout (no profile was made from these engines); and what ``forecast --at`` averages of both, and two peers: a regression of pressure on
 speed, log viscosity and their product, and the four-parameter form rpm = a p/mu + b sqrt(p) +
 g (p - p_r)+ by least squares. RMS in psi: all, at idle (up to 1.25 times the lowest speed), cold
-(below 50 °C); and the share of medians inside the 90 % bands of law and circuit. Errors of a
+(below 50 °C); and the share of medians inside the 90 % bands of law, circuit and average. Errors of a
 reading and of its oil temperature are drawn for the circuit as the law draws them. Last, what surveys say
 of these engines, which are sound.
 
@@ -41,8 +41,9 @@ from numpy.typing import NDArray
 from scipy.optimize import least_squares
 
 from diagnose.circuit import pressure_law
+from diagnose.circuit.averaged import averaged, circuit_pressures
 from diagnose.circuit.calibration import WIDE, calibrated
-from diagnose.circuit.engine_model import BASELINE_ERROR, Point, engine_of, shown
+from diagnose.circuit.engine_model import BASELINE_ERROR, Point, engine_of
 from diagnose.circuit.faults import FAULTS
 from diagnose.circuit.fitting import HEALTHY, fits, predicted, shares, warmer
 from diagnose.circuit.plausible_engines import UNCERTAIN, conditioned, drawn
@@ -177,18 +178,6 @@ def calibrated_circuit(run: Run, known: FloatArray, profile: Profile) -> Engine:
     return calibrated(engine_of(figures, OIL), points, DRAWS, rng)
 
 
-def circuit_shows(engine: Engine, run: Run, rows: FloatArray) -> FloatArray:
-    """What each engine would show at the rows [psi], with errors as the law has them."""
-    rng = np.random.default_rng(SEED)
-    size = (DRAWS, len(rows))
-    points = [Point(n, t, 0.0) for n, t, _ in rows]
-    heat = np.hypot(pressure_law.heat_errors(rows[:, 1]), run.spread)
-    each = shown(engine, points, heat * rng.standard_normal(size)) / PSI
-    off = pressure_law.MISFIT * each * rng.standard_normal(size)
-    off += pressure_law.READ_ERROR * rng.standard_normal(size)
-    return np.asarray(np.maximum(each + off, 0.0))
-
-
 def sound_surveys(every: list[Run], named: dict[str, str], widths: Mapping[str, float]) -> str:
     """How surveys judge these engines, which are sound: the medians as baseline, others as readings."""
     healthy, misled = [], []
@@ -233,16 +222,21 @@ def foretell(
 ) -> Iterator[tuple[str, NDArray[np.bool_]]]:
     """One printed line for the rest of the run and each other run, with who was inside the bands.
 
-    These have the shape (2, medians): of the law, of the circuit.
+    These have the shape (3, medians): of the law, of the circuit, of their average.
     """
     chosen = rule(run.rows)
     known, rest = run.rows[chosen], np.delete(run.rows, chosen, 0)
     law, engine = learn(run.shown(known), OIL), calibrated_circuit(run, known, profile)
     for name, rows in (("its rest", rest), *((o.name, o.rows) for o in others)):
-        draws = [law.pressures(run.states(rows)) / PSI, circuit_shows(engine, run, rows)]
+        states = run.states(rows)
+        draws = [
+            law.pressures(states) / PSI,
+            circuit_pressures(engine, states) / PSI,
+            averaged(law, engine, run.shown(known), states) / PSI,
+        ]
         bands = np.array([np.percentile(each, [5, 50, 95], axis=0) for each in draws])
         inside = (bands[:, 0] <= rows[:, 2]) & (rows[:, 2] <= bands[:, 2])
-        found = (bands[0, 1], bands[1, 1], regression(known, rows), form(known, rows))
+        found = (*bands[:, 1], regression(known, rows), form(known, rows))
         cells = "   ".join(_row(each - rows[:, 2], rows) for each in found)
         held = "  ".join(f"{share:4.0%}" for share in inside.mean(axis=1))
         yield f"  {name:24} {cells}   {held}  {len(rows)}", inside
@@ -326,11 +320,13 @@ def main() -> None:
     if "--leave-one-out" in sys.argv[1:-1]:
         return leave_one_out(every)
     named = dict(word.split("=") for word in sys.argv[1:-1])
-    heads = "   ".join(f"{x:^17}" for x in ("law", "circuit", "regression", "four parameters"))
+    heads = "   ".join(
+        f"{x:^17}" for x in ("law", "circuit", "average", "regression", "four parameters")
+    )
     for rule in (nine, four):
         inside = []
         print(f"learned from {rule.__name__} medians; RMS [psi]: all, idle, cold")
-        print(f"  {'':24} {heads}   in 90 %: law, circuit")
+        print(f"  {'':24} {heads}   in 90 %: law, circuit, average")
         for run in every:
             profile = the_book().profiles[named.get(run.engine, UNKNOWN_ENGINE)]
             print(f" {run.name}, circuit from {profile.id}")
@@ -338,8 +334,8 @@ def main() -> None:
             for line, hits in foretell(run, others, rule, profile):
                 print(line)
                 inside.append(hits)
-        law, circuit = np.concatenate(inside, axis=1).mean(axis=1)
-        print(f" inside the 90 % bands: law {law:.0%}, circuit {circuit:.0%}\n")
+        law, circuit, both = np.concatenate(inside, axis=1).mean(axis=1)
+        print(f" inside the 90 % bands: law {law:.0%}, circuit {circuit:.0%}, average {both:.0%}\n")
     print(f"surveys of these sound engines, {READ} readings each; engines about their profile")
     print(f"  as wide as calibrated     {sound_surveys(every, named, WIDE)}")
     print(f"  as alike as those of one kind  {sound_surveys(every, named, UNCERTAIN)}")
