@@ -301,7 +301,8 @@ def expected(case: Case, at: Sequence[str]) -> Expected:
     """Predict what the gauge shows at stated speeds and oil temperatures.
 
     ``at``: states as ``"1200 rpm 95 C"`` or ``"idle hot"``. ``bands`` of the result has a pressure
-    in Pa for each (``low``, ``mean``, ``high``: mean and middle 90 %); ``learned_from`` says
+    in Pa for each (``low``, ``mean``, ``high``: the middle 90 % and the mean of
+    the middle half); ``learned_from`` says
     whether it rests on what the engine showed when sound (``[[baseline]]``), on the case's own
     readings, or on what is usual for its kind. Raises UsageError.
     """

@@ -92,7 +92,7 @@ def _bands(
     points = sound_points(case, [])
     engine = calibrated(sound, points, DRAWS, rng, widths(case, calibrated=True))
     each = averaged(law, engine, shown, at)
-    return tuple(Band.of(each[:, i]) for i in range(len(at)))
+    return tuple(Band.of_middle(each[:, i]) for i in range(len(at)))
 
 
 def _known(case: Case) -> tuple[LearnedFrom, list[Shown]]:

@@ -93,8 +93,8 @@ class PressureLaw:
         return np.asarray(np.maximum(exact + off, 0.0) * PSI)
 
     def band(self, state: At) -> Band:
-        """Return mean and middle 90 % of the pressure at a state [Pa]."""
-        return Band.of(self.pressures([state])[:, 0])
+        """Return the middle 90 % of the pressure at a state, and the mean of the middle half [Pa]."""
+        return Band.of_middle(self.pressures([state])[:, 0])
 
     def settles_most(self, asked: Sequence[At], candidates: Sequence[At]) -> At | None:
         """Return the further reading that would narrow the asked pressures most, or None.

@@ -25,7 +25,7 @@ BASIS = {
 
 @dataclass(frozen=True, kw_only=True)
 class ExpectedPressure:
-    """One state: speed [rpm], oil [°C], pressure [psi]; mean and middle 90 %."""
+    """One state: speed [rpm], oil [°C], pressure [psi]; mean of the middle half, and middle 90 %."""
 
     rpm: float
     oil_c: float
