@@ -14,10 +14,11 @@ from diagnose.circuit.operating_points import COLD_REVS, latest_readings
 from diagnose.circuit.worth_reading import (
     COLD,
     WARM,
+    Further,
     WorthReading,
     engines_as_read,
-    worth_for_missing,
-    worth_reading,
+    further_for_missing,
+    further_of,
 )
 from diagnose.output.documents.forecast import forecast_document
 from knowledge.pressure.gauge import state_of, states_agree
@@ -39,7 +40,7 @@ def half(each: Forecast) -> float:
 def test_the_reading_narrows_the_figure_by_about_as_much_as_it_says() -> None:
     """It is taken, with what most engines show there, and the range is worked out again."""
     before = forecast(a_case(readings=(FAST,)), BOOK, [], IDLE)
-    found = before.further
+    found = before.further.now
     assert found is not None
     assert (found.sound, found.asked) == (False, 0)
     assert found.half == pytest.approx(half(before))
@@ -60,10 +61,10 @@ def test_no_state_is_proposed_that_was_read(readings: tuple[str, ...]) -> None:
     state = engines_as_read(case, BOOK)
     read = [state_of(r.reading) for r in latest_readings(case)]
     for found in (
-        forecast(case, BOOK, [], IDLE, engines=24).further,
-        worth_for_missing(case, state, may_run=True),
+        forecast(case, BOOK, [], IDLE, engines=24).further.now,
+        further_for_missing(case, state).now,
     ):
-        if found is not None and not found.sound:
+        if found is not None:
             assert not any(states_agree((found.rpm, found.temperature), one) for one in read)
             assert found.temperature > COLD or found.rpm <= COLD_REVS
 
@@ -75,11 +76,11 @@ def test_what_it_says_follows_what_is_asked() -> None:
     each = forecast(case, BOOK, [])
     for rpm in (700.0, 2500.0):
         asked = each.hot_pressure(each.before, rpm).reshape(-1, 1)
-        found = worth_reading(case, each.state, asked)
+        found = further_of(case, each.state, asked).now
         assert found is not None
         assert found.rpm == pytest.approx(rpm, rel=0.15)
     certain = np.full((len(each.hot_pressure(each.before, 700)), 1), 20 * PSI)
-    assert worth_reading(case, state, certain) is None
+    assert further_of(case, state, certain) == Further(now=None, sound=None)
 
 
 def test_a_remembered_pressure_settles_what_is_missing() -> None:
@@ -88,7 +89,7 @@ def test_a_remembered_pressure_settles_what_is_missing() -> None:
 
     def asked(*baseline: str) -> WorthReading | None:
         case = a_case(readings=readings, baseline=baseline)
-        return worth_for_missing(case, engines_as_read(case, BOOK), may_run=False)
+        return further_for_missing(case, engines_as_read(case, BOOK)).best(may_run=False)
 
     found = asked()
     assert found is not None
@@ -100,9 +101,11 @@ def test_a_remembered_pressure_settles_what_is_missing() -> None:
 
 def test_an_engine_that_must_not_run_is_not_read() -> None:
     each = forecast(a_case(readings=(FAST,)), BOOK, [], IDLE, engines=24)
-    barred = forecast_document(each, may_run=False)
-    assert (barred.further, barred.read_next) == (None, "")
-    assert forecast_document(each).further is not None
+    barred, free = (forecast_document(each, may_run=may) for may in (False, True))
+    assert barred.further is None or barred.further.sound
+    assert barred.read_next.startswith("Ask: ") == (barred.further is not None)
+    assert free.further is not None
+    assert not free.further.sound
 
 
 @pytest.mark.parametrize("command", ["budget", "forecast"])

@@ -21,7 +21,7 @@ from diagnose.circuit.fixes import Planned, repaired
 from diagnose.circuit.operating_points import CRUISE, is_hot, latest_readings, points_of
 from diagnose.circuit.parameters import NAMES
 from diagnose.circuit.settings import Setting
-from diagnose.circuit.worth_reading import WorthReading, worth_reading
+from diagnose.circuit.worth_reading import Further, further_of
 from diagnose.hydraulics.circuit import State, solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.pump import drive_torque, shaft_power
@@ -99,7 +99,7 @@ class Forecast:
     unlisted: Band | None  #: what a loss nobody has found takes at hot idle [Pa]
     limits: Mapping[Limit, float]
     units: Mapping[str, str]  #: the unit each measured thing was written in
-    further: WorthReading | None  #: narrows the pressure at one of ``targets`` most
+    further: Further  #: narrow the pressure at one of ``targets`` most
 
     @property
     def changed(self) -> frozenset[str]:
@@ -169,27 +169,20 @@ def forecast(
         unlisted=state.lost(point.rpm, hot),
         limits=limits,
         units=units,
-        further=_further(case, state, after, speeds, targets),
+        further=further_of(case, state, _asked(after, speeds, targets)),
     )
 
 
-def _further(
-    case: Case,
-    state: AsRead,
-    after: Prediction,
-    speeds: FloatArray,
-    targets: Sequence[Target],
-) -> WorthReading | None:
-    """The further reading that narrows most the pressures at the speeds of the targets."""
-    asked = np.column_stack([pressure_at(after, speeds, t.rpm) for t in targets])
-    return worth_reading(case, state, asked)
+def _asked(after: Prediction, speeds: FloatArray, targets: Sequence[Target]) -> FloatArray:
+    """The pressures at the speeds of the targets [Pa], shape (engines, targets)."""
+    return np.column_stack([pressure_at(after, speeds, t.rpm) for t in targets])
 
 
 def with_other_changes(known: Forecast, settings: Sequence[Setting]) -> Forecast:
     """Predict other changes to the engine of a forecast; what it is now is not solved again."""
     changed = with_settings(known.state.engine(), settings)
     after = predict(changed, known.speeds, known.hot_temperature)
-    further = _further(known.case, known.state, after, known.speeds, known.targets)
+    further = further_of(known.case, known.state, _asked(after, known.speeds, known.targets))
     return replace(known, settings=tuple(settings), after=after, further=further)
 
 

@@ -58,30 +58,35 @@ class WorthReading:
         return half * float((1.0 - self.takes) ** 0.5)
 
 
-def worth_reading(
-    case: Case,
-    state: AsRead,
-    asked: FloatArray,
-    *,
-    may_run: bool = True,
-    remembered: bool = False,
-) -> WorthReading | None:
-    """Return the further reading that takes most of the variance of what is asked, or None.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Further:
+    """The reading worth most now, and what is worth most of when the engine was sound; or None."""
+
+    now: WorthReading | None
+    sound: WorthReading | None
+
+    def best(self, *, may_run: bool) -> WorthReading | None:
+        """What can be read goes before what must be remembered; ``may_run``: it can be read."""
+        return self.now if self.now is not None and may_run else self.sound
+
+
+def further_of(case: Case, state: AsRead, asked: FloatArray) -> Further:
+    """Return the further readings that take most of the variance of what is asked.
 
     ``state``: engines that agree with the readings; ``asked``: pressures of each [Pa], shape
-    (engines, pressures). ``may_run``: the engine may be run to read it. ``remembered``: where
-    nothing that can be read now is worth it, look at what the gauge may have shown when the engine
-    was sound. All are taken as jointly normal; no state that was read already is proposed.
+    (engines, pressures). All are taken as jointly normal; no state that was read already, or is
+    known from when the engine was sound, is proposed again, and none where the engines do not agree
+    with the readings.
     """
     if not state.fits:
-        return None
+        return Further(now=None, sound=None)
     now = _candidates(case, [state_of(r.reading) for r in latest_readings(case)])
-    found = _best(now, shown(state.engine(), now), asked) if may_run else None
-    if found is None and remembered:
-        before = _candidates(case, [(p.rpm, p.temperature) for p in baseline_points(case)])
-        found = _best(before, shown(state.sound, before), asked)
-        return replace(found, sound=True) if found else None
-    return found
+    before = _candidates(case, [(p.rpm, p.temperature) for p in baseline_points(case)])
+    sound = _best(before, shown(state.sound, before), asked)
+    return Further(
+        now=_best(now, shown(state.engine(), now), asked),
+        sound=replace(sound, sound=True) if sound else None,
+    )
 
 
 def engines_as_read(case: Case, book: Book) -> AsRead:
@@ -91,10 +96,10 @@ def engines_as_read(case: Case, book: Book) -> AsRead:
     return as_read(case, sound, deviations(case, ENGINES, rng), rng)
 
 
-def worth_for_missing(case: Case, state: AsRead, *, may_run: bool) -> WorthReading | None:
-    """Return the reading that would settle most how much is missing at hot idle, or None.
+def further_for_missing(case: Case, state: AsRead) -> Further:
+    """Return the readings that would settle most how much is missing at hot idle.
 
-    Where hot idle was not read, the one that would settle what the gauge shows there.
+    Where hot idle was not read, those that would settle what the gauge shows there.
     """
     idle = points_of(case)[0]
 
@@ -103,9 +108,8 @@ def worth_for_missing(case: Case, state: AsRead, *, may_run: bool) -> WorthReadi
         return np.asarray(pressure).reshape(-1, 1)
 
     if idle.read is None or state.loss is None:
-        return worth_reading(case, state, at_idle(()), may_run=may_run)
-    lost = at_idle(tuple(KINDS)) - at_idle(())
-    return worth_reading(case, state, lost, may_run=may_run, remembered=True)
+        return further_of(case, state, at_idle(()))
+    return further_of(case, state, at_idle(tuple(KINDS)) - at_idle(()))
 
 
 def _candidates(case: Case, taken: Sequence[tuple[float, float]]) -> list[Point]:

@@ -150,7 +150,7 @@ def forecast(
         _list_fixes(forecast_of(loaded, book, ()), json)
         raise
     found = forecast_of(loaded, book, settings, wanted, plans=plans)
-    may_run = found.further is None or Diagnosis(book, loaded).may_run
+    may_run = found.further.now is None or Diagnosis(book, loaded).may_run
     document = forecast_document(found, may_run=may_run)
     if json:
         printing.data(as_json(document))

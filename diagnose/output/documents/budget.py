@@ -9,7 +9,7 @@ from diagnose.case.case import Case
 from diagnose.circuit.band import Band
 from diagnose.circuit.budget import Account, Budget
 from diagnose.circuit.deviations import Deviation
-from diagnose.circuit.worth_reading import engines_as_read, worth_for_missing
+from diagnose.circuit.worth_reading import engines_as_read, further_for_missing
 from diagnose.output.as_json import NOT_IN_JSON
 from diagnose.output.documents.ended import ended
 from diagnose.output.documents.worth_reading import (
@@ -114,7 +114,7 @@ def with_further_reading(
     if document.closed:
         return document
     state = engines_as_read(case, book)
-    worth = worth_for_missing(case, state, may_run=may_run)
+    worth = further_for_missing(case, state).best(may_run=may_run)
     left = document.accounts[0].unexplained
     further = further_reading(
         worth,

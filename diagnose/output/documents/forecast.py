@@ -128,7 +128,7 @@ class ForecastDocument:
     targets: tuple[ForecastTarget, ...]  #: with the repairs that meet each, best first
     buys: ReliefCost | None  #: by more relief pressure, and at what cost
     warnings: tuple[RepairWarning, ...]
-    further: FurtherReading | None  #: None where none is worth it, or the engine must not run
+    further: FurtherReading | None  #: None where none is worth it
     title: str = field(metadata=NOT_IN_JSON)
     scale: Scale = field(metadata=NOT_IN_JSON)
     hot_oil: str = field(metadata=NOT_IN_JSON)
@@ -152,7 +152,7 @@ def forecast_document(
         ForecastSetting(name=s.id, to=s.text, says=_change(forecast, s)) for s in forecast.settings
     ]
     speeds = tuple(_speed(forecast, i) for i in range(len(forecast.speeds))) if fits else ()
-    further = _further(forecast, scale) if may_run else None
+    further = _further(forecast, scale, may_run)
     return ForecastDocument(
         case=str(forecast.case.path) if forecast.case.path else None,
         unit="Pa",
@@ -179,13 +179,14 @@ def forecast_document(
     )
 
 
-def _further(forecast: Forecast, scale: Scale) -> FurtherReading | None:
+def _further(forecast: Forecast, scale: Scale, may_run: bool) -> FurtherReading | None:
     """The reading that narrows most the pressure at one of the speeds a pressure is wanted for."""
-    if forecast.further is None:
+    worth = forecast.further.best(may_run=may_run)
+    if worth is None:
         return None
-    at = forecast.targets[forecast.further.asked]
-    after = " after it" if forecast.settings or forecast.plans else ""
-    return further_reading(forecast.further, f"{at.rpm:.0f} rpm hot{after}", scale)
+    at = forecast.targets[worth.asked]
+    then = "after repair" if forecast.settings or forecast.plans else "hot"
+    return further_reading(worth, f"{at.rpm:.0f} rpm {then}", scale)
 
 
 def _reading(fit: ReadingFit, scale: Scale) -> ForecastReading:
