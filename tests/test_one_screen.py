@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from knowledge.cautions import CAUTIONS
 from tests.support.command_line import ROOT, Done, call, in_eighty_columns
 from tests.support.examples import one_in
 
@@ -69,8 +70,10 @@ def test_the_stage_shown_is_the_first_and_its_cautions_are_there() -> None:
     flat = " ".join(whole.split())
     for number, says in steps:
         assert f"{number} {' '.join(says.split())}" in flat
-    for caution in CAUTION.findall(text):
-        assert " ".join(caution.split()) in flat
+    named = {w.short: w.says for each in CAUTIONS.values() for w in each}
+    (care,) = CAUTION.findall(text)
+    for short in " ".join(care.split()).removeprefix("caution: ").split("; "):
+        assert f"caution: {named[short]}" in flat
 
 
 def test_one_stage_in_full() -> None:

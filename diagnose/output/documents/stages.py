@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from diagnose.output.as_json import NOT_IN_JSON, only
-from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.cautions import cautions, short_cautions
 from diagnose.output.documents.limits import limits_of, source_title, usual_units
 from diagnose.output.documents.named import Named, named
 from diagnose.output.lines import duration, percent
@@ -28,7 +28,7 @@ class StageOpening:
     keep: str  #: what to record before it is disturbed; may be empty
     ready: tuple[str, ...]  #: parts and consumables to have ready
     destroys: str  #: what is lost by opening; may be empty
-    cautions: tuple[str, ...] = ()  #: of this opening alone
+    care: tuple[str, ...] = ()  #: its cautions in a few words each
 
     @property
     def shown(self) -> bool:
@@ -77,7 +77,7 @@ class PlannedCheck:
     steps: tuple[str, ...] = field(metadata=NOT_IN_JSON)
     destroys: str = field(metadata=NOT_IN_JSON)
     takes_readings: bool = field(metadata=NOT_IN_JSON)
-    cautions: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: of this check alone
+    care: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: its cautions in a few words each
     source: str = field(metadata=NOT_IN_JSON)
 
     @property
@@ -176,7 +176,7 @@ def _opening(opening: Opening, plan: Plan) -> StageOpening:
         keep=opening.keep,
         ready=opening.ready,
         destroys=opening.destroys,
-        cautions=tuple(cautions(opening.cautions, plan.answer)),
+        care=tuple(short_cautions(opening.cautions, plan.answer)),
     )
 
 
@@ -196,7 +196,7 @@ def _check(check: Check, plan: Plan) -> PlannedCheck:
         steps=inspection.steps,
         destroys=inspection.destroys,
         takes_readings=inspection.takes_readings,
-        cautions=tuple(cautions(inspection.cautions, plan.answer)),
+        care=tuple(short_cautions(inspection.cautions, plan.answer)),
         source=source_title(inspection.source),
     )
 

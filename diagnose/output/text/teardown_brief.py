@@ -19,18 +19,19 @@ from diagnose.output.text.screen import (
 )
 from diagnose.output.text.teardown import stage_lines
 
-MOST = 40  #: lines, where precautions do not need more
+MOST = 34  #: lines
 NAMES = 50  #: columns of the stages' names in the table
 STAGES, SHORT = 8, 4  #: stages in the table; where the screen is full
 CHANGES = 4  #: lines on what changed
 LONG = 240  #: minutes from which hours are said
 CHECKS = 5  #: of the next stage
+STEPS = 4  #: of a check
 LOOK_FOR = 4  #: findings named of a check
 FOLLOW = 3  #: jobs of the clean-up named
 
 
 def teardown_brief(document: TeardownDocument) -> str:
-    """Return the plan in about forty lines, the next thing to do last."""
+    """Return the plan in about thirty lines, the next thing to do last."""
     history = document.history
     if document.closed:
         return _closed(document)
@@ -46,7 +47,7 @@ def teardown_brief(document: TeardownDocument) -> str:
         *_loose_ends(document),
         Block(_next(document)),
     ]
-    return on_screen(blocks, MOST + _care(document))
+    return on_screen(blocks, MOST)
 
 
 def _closed(document: TeardownDocument) -> str:
@@ -60,17 +61,11 @@ def _closed(document: TeardownDocument) -> str:
     return on_screen(blocks)
 
 
-def _care(document: TeardownDocument) -> int:
-    """Lines of the next stage's cautions, which come on top of the screen."""
-    now = document.stages[:1]
-    return sum(len(wrapped(f"caution: {c}", 2, 4)) for stage in now for c in _cautions(stage))
-
-
-def _cautions(stage: PlannedStage) -> list[str]:
-    """The cautions of what is shown: openings, and the first checks."""
-    shown = {c for o in stage.opens for c in o.cautions}
-    shown |= {c for check in stage.checks[:CHECKS] for c in check.cautions}
-    return [c for c in stage.cautions if c in shown]
+def _care(stage: PlannedStage) -> list[str]:
+    """The cautions of what is shown, in a few words each: openings, and the first checks."""
+    shown = [c for o in stage.opens for c in o.care]
+    shown += [c for check in stage.checks[:CHECKS] for c in check.care]
+    return list(dict.fromkeys(shown))
 
 
 def stage_text(document: TeardownDocument, number: int) -> str:
@@ -141,8 +136,8 @@ def _table(document: TeardownDocument) -> list[Block]:
 def _stage(stage: PlannedStage) -> list[Block]:
     """The stage to do now: what to open with what care, then its checks."""
     lines = wrapped(f"Now, stage {stage.number}: {stage.title} ({stage.minutes:.0f} min)", 0, 2)
-    for caution in _cautions(stage):
-        lines += wrapped(f"caution: {caution}", 2, 4)
+    care = _care(stage)
+    lines += wrapped(f"caution: {'; '.join(care)}", 2, 4) if care else []
     ready: list[str] = []
     for opening in stage.opens:
         if opening.keep:
@@ -167,8 +162,10 @@ def _check(check: PlannedCheck, number: str, place: int) -> list[Block]:
     if check.keep:
         lines += wrapped(f"record first: {check.keep}", 6, 8)
     steps = []
-    for step in check.steps:
+    for step in check.steps[:STEPS]:
         steps += wrapped(f"- {step}", 6, 8)
+    if len(check.steps) > STEPS:
+        steps.append(f"      {len(check.steps) - STEPS} more steps: --stage {number.split('.')[0]}")
     seen = [f.says for f, _ in check.blanks]
     more = f"; {len(seen) - LOOK_FOR} more" if len(seen) > LOOK_FOR else ""
     look = wrapped(f"look for: {'; '.join(seen[:LOOK_FOR])}{more}", 6, 8)
