@@ -14,7 +14,7 @@ from tests.support.examples import one_in
 
 CASES = sorted((ROOT / "cases").glob("*.toml"))
 PLANNED = one_in(4, [p.stem for p in CASES])
-MOST = {"teardown": 60, "signoff": 45, "budget": 30, "forecast": 30, "survey": 30}
+MOST = {"teardown": 48, "signoff": 30, "budget": 30, "forecast": 30, "survey": 30}
 CAUTION = re.compile(r"^ *caution: .*(?:\n {4,}.*)*", re.MULTILINE)
 
 

@@ -9,7 +9,7 @@ from itertools import zip_longest
 from diagnose.case.case import Case
 from diagnose.case.units import units_of
 from diagnose.output.as_json import NOT_IN_JSON
-from diagnose.output.documents.cautions import cautions
+from diagnose.output.documents.cautions import cautions, short_cautions
 from diagnose.output.documents.limits import source_title, usual_units
 from diagnose.signoff.judging import NO_FIGURE, OWN, UNSETTLED, Verdict, bands_in, figures
 from diagnose.signoff.sheet import Item, Signoff
@@ -76,6 +76,7 @@ class SignoffItem:
     values: tuple[str | None, ...]  #: as recorded, one for each place on the engine
     remedy: str
     cautions: tuple[str, ...]
+    care: tuple[str, ...] = field(metadata=NOT_IN_JSON)  #: the cautions in a few words each
     how: tuple[str, ...] = field(metadata=NOT_IN_JSON)
     accepted: tuple[Accepted, ...] = field(metadata=NOT_IN_JSON)
     measured: bool = field(metadata=NOT_IN_JSON)  #: a value with a unit is wanted
@@ -142,6 +143,7 @@ def signoff_item(item: Item, sheet: Signoff) -> SignoffItem:
         values=tuple(w.entry.value or w.entry.state for w in item.worked),
         remedy=task.remedy,
         cautions=tuple(cautions(task.cautions, sheet.answer)),
+        care=tuple(short_cautions(task.cautions, sheet.answer)),
         how=task.how,
         accepted=tuple(_accepted(item, case)),
         measured=bool(task.dimension),

@@ -8,7 +8,7 @@ from __future__ import annotations
 from diagnose.output.documents.signoff import SignoffDocument, SignoffPhase
 from diagnose.output.documents.signoff_items import BEFORE_START, SignoffItem
 from diagnose.output.lines import as_typed, columns, labelled, width, wrapped
-from diagnose.output.text.screen import MOST, Block, command_lines, cut, on_screen, report_lines
+from diagnose.output.text.screen import Block, command_lines, cut, on_screen, report_lines
 
 WRONG, NEXT, PARTS = 3, 2, 3  #: failed tasks, tasks after the next one, parts named
 NAMES = 48  #: columns of the phases' names
@@ -29,8 +29,7 @@ def signoff_brief(document: SignoffDocument) -> str:
         *(_task(now, document) if now else []),
         Block(_next(document, now)),
     ]
-    care = sum(len(wrapped(f"caution: {c}", 2, 4)) for c in now.cautions) if now else 0
-    return on_screen(blocks, MOST + care)
+    return on_screen(blocks)
 
 
 def _now(document: SignoffDocument) -> SignoffItem | None:
@@ -115,8 +114,7 @@ def _parts(document: SignoffDocument) -> list[str]:
 def _task(item: SignoffItem, document: SignoffDocument) -> list[Block]:
     """The task: care and limits always, steps and what comes after as there is room."""
     lines = wrapped(f"{'Again' if item.failed else 'Next'}: {item.says}", 0, 2)
-    for caution in item.cautions:
-        lines += wrapped(f"caution: {caution}", 2, 4)
+    lines += wrapped(f"caution: {'; '.join(item.care)}", 2, 4) if item.care else []
     steps = [line for step in item.how for line in wrapped(f"- {step}", 2, 4)]
     limits = [line for text in item.limits[:LIMITS] for line in wrapped(text, 2, 4)]
     waiting = [i for i in document.items if i.open and i.task != item.task]
