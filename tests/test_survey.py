@@ -33,6 +33,7 @@ from knowledge.book import the_book
 from knowledge.units import PSI
 from tests.studies.survey_study import study
 from tests.support.command_line import call, environment
+from tests.support.examples import one_in
 from tests.support.reviews import review
 
 BOOK = the_book()
@@ -83,7 +84,7 @@ def found(condition: str | None, severity: float, count: int = 7, **more: object
 # ------------------------------------------------------------------------------ what it finds
 
 
-@pytest.mark.parametrize("condition", FAULTS)
+@pytest.mark.parametrize("condition", one_in(2, list(FAULTS)))
 def test_a_condition_is_found_with_its_severity(condition: str) -> None:
     """Readings without noise, baseline known: its severity, and among the first two or not far
     behind the first: a little air drawn in looks like a leaking seat, or like a lesser pump."""
