@@ -10,10 +10,11 @@ from pathlib import Path
 import pytest
 
 from diagnose.case.loading import load
+from diagnose.entry.closing import ClosingInput
 from diagnose.entry.details import Details
 from diagnose.entry.recording import Input, record
 from diagnose.serve.diagnoses import Version
-from diagnose.serve.saving import MeanwhileError, save
+from diagnose.serve.saving import MeanwhileError, end, save
 from knowledge.book import the_book
 from tests.support.command_line import call, run
 from tests.support.serving import serving, wire
@@ -141,6 +142,21 @@ def test_a_job_closed_elsewhere_is_noticed(tmp_path: Path) -> None:
         save(path, [Input(facts=["oil level ok"])], Version(case.closed.entry.no - 1, "x"))
     assert error.value.closed
     assert path.read_bytes() == before
+
+
+def test_a_job_is_not_closed_over_what_nobody_saw(tmp_path: Path) -> None:
+    """An entry made between the form and the writing stops it, unless the person insists."""
+    path = jobs_in(tmp_path, "petrel") / "petrel.toml"
+    seen = Version(load(path, the_book()).last_number, "x")
+    record(path, the_book(), Input(facts=["oil level ok"]))
+    before = path.read_bytes()
+    given = ClosingInput(causes=["relief_debris"], how="seen", reason="enough")
+    with pytest.raises(MeanwhileError) as error:
+        end(path, given, seen)
+    assert error.value.numbers == (seen.last + 1,)
+    assert path.read_bytes() == before
+    end(path, given, seen, insist=True)
+    assert load(path, the_book()).closed is not None
 
 
 def test_a_question_answered_elsewhere(tab: Browser, tmp_path: Path) -> None:

@@ -38,13 +38,13 @@ def close(path: Path, book: Book, given: ClosingInput) -> Appended:
     Raises UsageError where something is wrong or still open without a reason; NoCaseError,
     BadCaseError, CannotWriteError.
     """
-    if given.minutes:
-        _check_minutes(given.minutes)
     return append_by(path, book, lambda case: [closing_entry(given, case, book)])
 
 
 def closing_entry(given: ClosingInput, case: Case, book: Book) -> NewEntry:
     """The end of the job as an entry for ``case``. Raises UsageError."""
+    if given.minutes:
+        _check_minutes(given.minutes)
     answer = Diagnosis(book, case)
     reasoned = bool(given.reason.strip())
     if case.closed is not None and not reasoned:

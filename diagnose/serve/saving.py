@@ -7,6 +7,7 @@ from pathlib import Path
 
 from diagnose.case.case import Case
 from diagnose.case.writing import Appended, NewEntry, append_by
+from diagnose.entry.closing import ClosingInput, closing_entry
 from diagnose.entry.recording import Input, new_entries
 from diagnose.errors import UserError
 from diagnose.serve.diagnoses import Version
@@ -49,3 +50,20 @@ def check_unchanged(entries: Sequence[NewEntry], case: Case, seen: Version) -> N
     closed = case.closed is not None and case.closed.entry.no > seen.last
     if newer or closed:
         raise MeanwhileError(newer, closed)
+
+
+def end(path: Path, given: ClosingInput, seen: Version, *, insist: bool = False) -> Appended:
+    """Write the end of a job unless anything was entered since the person saw it.
+
+    Raises MeanwhileError unless ``insist``; UsageError where something is wrong or still open
+    without a reason; NoCaseError, BadCaseError, CannotWriteError.
+    """
+    book = the_book()
+
+    def made(case: Case) -> list[NewEntry]:
+        newer = [number for number in case.standing if number > seen.last]
+        if newer and not insist:
+            raise MeanwhileError(newer, case.closed is not None)
+        return [closing_entry(given, case, book)]
+
+    return append_by(path, book, made)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from diagnose.entry.closing import ClosingInput, close
+from diagnose.entry.closing import ClosingInput
 from diagnose.errors import UsageError
 from diagnose.output.documents.entries import entry_lines
 from diagnose.output.documents.owners_page import telling_steps
@@ -13,9 +13,10 @@ from diagnose.output.documents.report import report_document
 from diagnose.planning.choosing import SURE
 from diagnose.serve.diagnoses import Known, Version
 from diagnose.serve.exchange import DRAWN_POLICY, Answer, Asked, address, go
+from diagnose.serve.saving import MeanwhileError, end
 from diagnose.serve.screens.dismantling import document_of, plan_of
 from diagnose.serve.screens.fitting import sheet_of
-from diagnose.serve.screens.job import kept, typed_in
+from diagnose.serve.screens.job import kept, meanwhile, typed_in
 from diagnose.serve.site import Site, job_screen
 from diagnose.signoff.closing import obstacles
 from knowledge.book import the_book
@@ -34,8 +35,8 @@ def save_close(site: Site, asked: Asked) -> Answer:
     """Write the end of the job."""
     path = site.folder.path(asked.job)
     with site.diagnoses.of(path) as known:
-        seen = Version.parse(asked.text("version"))
-        if known.version.digest != seen.digest and not asked.text("insist"):
+        seen, insist = Version.parse(asked.text("version")), bool(asked.text("insist"))
+        if known.version.digest != seen.digest and not insist:
             lines = entry_lines(known.case, the_book(), seen.last + 1)
             changed = [e.says for e in lines] or ["The file was changed."]
             return _close(known, asked, status=409, meanwhile=changed)
@@ -55,7 +56,9 @@ def save_close(site: Site, asked: Asked) -> Answer:
             fault = "Say how the cause was confirmed: what was seen or measured."
             return _close(known, asked, status=400, faults=(fault,))
         try:
-            close(path, the_book(), given)
+            end(path, given, seen, insist=insist)
+        except MeanwhileError as other:
+            return _close(known, asked, status=409, meanwhile=meanwhile(site, asked, other))
         except UsageError as fault:
             return _close(known, asked, status=400, faults=tuple(str(fault).splitlines()))
     return go("job", asked.job)
