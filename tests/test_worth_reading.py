@@ -19,7 +19,7 @@ from diagnose.circuit.worth_reading import (
     WorthReading,
     engines_as_read,
     further_for_missing,
-    further_of,
+    within_reach,
 )
 from diagnose.output.documents.forecast import forecast_document
 from knowledge.pressure.gauge import state_of, states_agree
@@ -83,11 +83,11 @@ def test_what_it_says_follows_what_is_asked() -> None:
     each = forecast(case, BOOK, [])
     for rpm in (700.0, 2500.0):
         asked = each.hot_pressure(each.before, rpm).reshape(-1, 1)
-        found = further_of(case, each.state, asked).now
+        found = each.reach.further(asked).now
         assert found is not None
         assert found.rpm == pytest.approx(rpm, rel=0.15)
     certain = np.full((len(each.hot_pressure(each.before, 700)), 1), 20 * PSI)
-    assert further_of(case, state, certain) == Further(now=None, sound=None)
+    assert within_reach(case, state).further(certain) == Further(now=None, sound=None)
 
 
 def test_a_remembered_pressure_settles_what_is_missing() -> None:

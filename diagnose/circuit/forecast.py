@@ -21,7 +21,7 @@ from diagnose.circuit.fixes import Planned, repaired
 from diagnose.circuit.operating_points import CRUISE, is_hot, latest_readings, points_of
 from diagnose.circuit.parameters import NAMES
 from diagnose.circuit.settings import Setting
-from diagnose.circuit.worth_reading import Further, further_of
+from diagnose.circuit.worth_reading import Further, WithinReach, within_reach
 from diagnose.hydraulics.circuit import State, solve
 from diagnose.hydraulics.engine import Engine
 from diagnose.hydraulics.pump import drive_torque, shaft_power
@@ -99,6 +99,7 @@ class Forecast:
     unlisted: Band | None  #: what a loss nobody has found takes at hot idle [Pa]
     limits: Mapping[Limit, float]
     units: Mapping[str, str]  #: the unit each measured thing was written in
+    reach: WithinReach  #: where a further reading can be taken
     further: Further  #: narrow the pressure at one of ``targets`` most
 
     @property
@@ -154,6 +155,7 @@ def forecast(
     before = predict(as_found, speeds, hot)
     after = predict(with_settings(repaired(state, plans), settings), speeds, hot)
     units = parameter_units(case)
+    reach = within_reach(case, state)
     return Forecast(
         case=case,
         settings=tuple(settings),
@@ -169,7 +171,8 @@ def forecast(
         unlisted=state.lost(point.rpm, hot),
         limits=limits,
         units=units,
-        further=further_of(case, state, _asked(after, speeds, targets)),
+        reach=reach,
+        further=reach.further(_asked(after, speeds, targets)),
     )
 
 
@@ -182,7 +185,7 @@ def with_other_changes(known: Forecast, settings: Sequence[Setting]) -> Forecast
     """Predict other changes to the engine of a forecast; what it is now is not solved again."""
     changed = with_settings(known.state.engine(), settings)
     after = predict(changed, known.speeds, known.hot_temperature)
-    further = further_of(known.case, known.state, _asked(after, known.speeds, known.targets))
+    further = known.reach.further(_asked(after, known.speeds, known.targets))
     return replace(known, settings=tuple(settings), after=after, further=further)
 
 

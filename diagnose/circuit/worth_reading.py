@@ -70,22 +70,46 @@ class Further:
         return self.now if self.now is not None and may_run else self.sound
 
 
-def further_of(case: Case, state: AsRead, asked: FloatArray) -> Further:
-    """Return the further readings that take most of the variance of what is asked.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WithinReach:
+    """States that a gauge can be read at, and what each plausible engine shows there.
 
-    ``state``: engines that agree with the readings; ``asked``: pressures of each [Pa], shape
-    (engines, pressures). All are taken as jointly normal; no state that was read already, or is
-    known from when the engine was sound, is proposed again, and none where the engines do not agree
-    with the readings.
+    Of now and of when the engine was sound: pressures [Pa], shape (engines, states).
     """
-    if not state.fits:
-        return Further(now=None, sound=None)
+
+    now: tuple[Point, ...]
+    sound: tuple[Point, ...]
+    shows_now: FloatArray
+    shows_sound: FloatArray
+
+    def further(self, asked: FloatArray) -> Further:
+        """Return the readings that take most of the variance of what is asked.
+
+        ``asked``: pressures of each engine [Pa], shape (engines, pressures). All are taken as
+        jointly normal.
+        """
+        sound = _best(self.sound, self.shows_sound, asked)
+        return Further(
+            now=_best(self.now, self.shows_now, asked),
+            sound=replace(sound, sound=True) if sound else None,
+        )
+
+
+def within_reach(case: Case, state: AsRead) -> WithinReach:
+    """Return the states worth a look; none where the engines do not agree with the readings.
+
+    ``state``: engines as they are now. No state is among them that was read already, or is known
+    from when the engine was sound.
+    """
     now = _candidates(case, [state_of(r.reading) for r in latest_readings(case)])
-    before = _candidates(case, [(p.rpm, p.temperature) for p in baseline_points(case)])
-    sound = _best(before, shown(state.sound, before), asked)
-    return Further(
-        now=_best(now, shown(state.engine(), now), asked),
-        sound=replace(sound, sound=True) if sound else None,
+    sound = _candidates(case, [(p.rpm, p.temperature) for p in baseline_points(case)])
+    if not state.fits:
+        now = sound = []
+    return WithinReach(
+        now=tuple(now),
+        sound=tuple(sound),
+        shows_now=shown(state.engine(), now),
+        shows_sound=shown(state.sound, sound),
     )
 
 
@@ -107,9 +131,10 @@ def further_for_missing(case: Case, state: AsRead) -> Further:
         pressure = solve(state.engine(closed=closed), idle.rpm, idle.temperature).gallery_pressure
         return np.asarray(pressure).reshape(-1, 1)
 
+    reach = within_reach(case, state)
     if idle.read is None or state.loss is None:
-        return further_of(case, state, at_idle(()))
-    return further_of(case, state, at_idle(tuple(KINDS)) - at_idle(()))
+        return reach.further(at_idle(()))
+    return reach.further(at_idle(tuple(KINDS)) - at_idle(()))
 
 
 def _candidates(case: Case, taken: Sequence[tuple[float, float]]) -> list[Point]:
