@@ -20,6 +20,8 @@ from diagnose.output.documents.worth_reading import (
 from diagnose.output.scale import Scale, scale_of
 from knowledge.book import Book
 
+MOST_OF_IT = 0.7  #: share of what is explained from which one finding is named
+
 
 @dataclass(frozen=True, kw_only=True)
 class BudgetShare:
@@ -145,8 +147,17 @@ def still_missing(budget: Budget, case: Case) -> str:
         )
     return (
         f"What was found explains {scale.figure(found)} of "
-        f"{scale.one(short.mean)} missing at {where}; {rest_of_it}"
+        f"{scale.one(short.mean)} missing at {where}{_most_of_it(budget, account)}; {rest_of_it}"
     )
+
+
+def _most_of_it(budget: Budget, account: Account) -> str:
+    """Name the one finding that explains most; empty where several share it, or it stands alone."""
+    share, largest = max(
+        zip(account.shares, budget.findings, strict=True), key=lambda pair: pair[0].mean
+    )
+    alone = len(budget.findings) == 1 or share.mean < MOST_OF_IT * account.explained.mean
+    return "" if alone else f", most of it {_label(largest)}"
 
 
 def _account(account: Account, findings: tuple[Deviation, ...], scale: Scale) -> BudgetAccount:

@@ -16,8 +16,12 @@ from knowledge.rule_api import (
 )
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import causes, findings
+from knowledge.stations.assembly import findings_left_out as left_out
+from knowledge.stations.bearings import findings_measured as measured
 from knowledge.stations.bearings import findings_shell_map as bearings_shell_map
+from knowledge.stations.bearings import quantities
 
+NEAR_THE_LIMIT = 0.9  #: of the limit for worn bearings (judgement)
 rule = rules_of(Station.ASSEMBLY)
 
 
@@ -85,3 +89,26 @@ def caps_not_clamped(known: Known) -> Conclusions:
             "Bearing cap or through bolts below torque; the maker's figure is the limit: do not run "
             "or just re-tighten, inspect shells and seats first.",
         )
+
+
+@rule(
+    source=idea_from(sources.BEARING_MAKER_CLEARANCE),
+    matches=[
+        example(history.FRESHLY_REBUILT, measures={measured.MEASURED_MAIN_CLEARANCE: 0.09e-3}),
+        example(history.FRESHLY_REBUILT, measures={measured.MEASURED_ROD_CLEARANCE: 0.09e-3}),
+    ],
+    non_matches=[
+        example(measures={measured.MEASURED_MAIN_CLEARANCE: 0.09e-3}),
+        example(history.FRESHLY_REBUILT, measures={measured.MEASURED_MAIN_CLEARANCE: 0.06e-3}),
+    ],
+)
+def built_to_the_limit_of_a_worn_engine(known: Known) -> Conclusions:
+    """The limit is for worn bearings; a fresh build that stands near it was built wide."""
+    if known.has(history.FRESHLY_REBUILT):
+        for measure, limit in (
+            (measured.MEASURED_MAIN_CLEARANCE, quantities.MOST_MAIN_CLEARANCE),
+            (measured.MEASURED_ROD_CLEARANCE, quantities.MOST_ROD_CLEARANCE),
+        ):
+            value = known.measured(measure)
+            if value is not None and value >= NEAR_THE_LIMIT * known.limit(limit):
+                yield is_present(left_out.CLEARANCES_BUILT_WIDE, sure=0.8)
