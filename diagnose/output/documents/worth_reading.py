@@ -37,7 +37,7 @@ def further_reading(
     half = worth.half if half is None else half
     then = worth.narrowed(half)
     state = f"{worth.rpm:.0f} rpm {_warmth(worth.temperature)} ({scale.heat(worth.temperature)})"
-    head = f"Ask: {state} when sound" if worth.sound else f"Read next: {state}"
+    head = f"Ask what it showed when sound at {state}" if worth.sound else f"Read next: {state}"
     return FurtherReading(
         rpm=worth.rpm,
         oil=worth.temperature,
