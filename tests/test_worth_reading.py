@@ -110,7 +110,7 @@ def test_an_engine_that_must_not_run_is_not_read() -> None:
     each = fast_only()
     barred, free = (forecast_document(each, may_run=may) for may in (False, True))
     assert barred.further is None or barred.further.sound
-    assert barred.read_next.startswith("Ask: ") == (barred.further is not None)
+    assert barred.read_next.startswith("Ask what ") == (barred.further is not None)
     assert free.further is not None
     assert not free.further.sound
 
@@ -121,7 +121,7 @@ def test_commands_name_it_in_a_line_and_in_json(command: str, tmp_path: Path) ->
     further = json.loads(call(command, path, "--json").out)["further"]
     out = call(command, path).out.splitlines()
     assert further["half_then"] < further["half_now"]
-    lines = [line for line in out if line.startswith(("Read next: ", "Ask: "))]
+    lines = [line for line in out if line.startswith(("Read next: ", "Ask what "))]
     assert len(lines) == 1
     assert f"{further['rpm']:.0f} rpm" in lines[0]
     assert len(out) <= 30
