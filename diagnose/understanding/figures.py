@@ -124,6 +124,7 @@ _HIGH_MILES, _MANY_HOURS, _THICK, _THIN = 100_000, 2_000, 50, 20
 #: and of one that is run in; months of a long rest (all judgement)
 _LEAST_MILES, _LOW_MILES, _OVERHAUL_HOURS, _RUN_IN_HOURS = 1_000, 70_000, 1_000, 25
 _HOT_F, _BODY_F, _HOT_C = 88, 125, 30  #: air of a hot day; without a unit it is in °F (judgement)
+_HOT_OIL_C, _HOT_OIL_F = 119, 246  #: oil hotter than about 120 °C, 250 °F
 _FEW_YEARS, _LONG_MONTHS = 6, 9
 
 
@@ -237,10 +238,13 @@ def _pressure(parts: Mapping[str, str | None], text: str) -> tuple[set[str], str
 
 
 def _of_weather(degrees: float, unit: str | None) -> set[str]:
-    """Whether a temperature, if it is the air's, is that of a hot day or of frost."""
+    """Whether a temperature is that of a hot day or of frost, if it is the air's, or of hot oil."""
     if unit is None:
-        return {"hotday"} if _HOT_F <= degrees < _BODY_F else set()
+        hot = {"hotoil"} if degrees >= _HOT_OIL_F else set()
+        return hot | ({"hotday"} if _HOT_F <= degrees < _BODY_F else set())
     celsius = degrees if unit.upper() == "C" else (degrees - 32) / 1.8
+    if celsius >= _HOT_OIL_C:
+        return {"hotoil"}
     return {"hotday"} if celsius >= _HOT_C else {"frost"} if celsius <= 0 else set()
 
 

@@ -9,8 +9,10 @@ from dataclasses import dataclass
 from diagnose.understanding.text import Clause, Sentence, Token, spelled, stemmed
 from knowledge.lexicon.stance import NEGATION, NOT
 
-_NEAR, _FAR = 12, 24  #: most words from the first of a group to the last: in a clause, a sentence
+_NEAR, _FAR = 10, 20  #: most words from the first of a group to the last: in a clause, a sentence
 _NOT_GAP = 2  #: most words between a negation and what it denies
+_LONG = 5  #: letters of a form in "ed" that is not the noun of the same stem: "drained", "drain"
+_DONE = "~"  #: before the stem of such a form
 _NEGATION = frozenset(NEGATION)
 _NOT = frozenset(stemmed(w) for w in NOT.split("|"))
 
@@ -60,7 +62,7 @@ class Groups:
 
     def _add(self, group: _Group) -> None:
         for row in (r for alternatives in group.sets for r in alternatives):
-            self.words.update(w.lstrip("=") for w in row if not w.startswith("@"))
+            self.words.update(w.lstrip("=~") for w in row if not w.startswith("@"))
         for row in group.sets[0]:
             listed = self._by_word.setdefault(row[0], [])
             if group not in listed:
@@ -72,6 +74,8 @@ class Groups:
         seen: set[tuple[str, bool, int]] = set()
         for i, token in enumerate(tokens):
             keys = {token.stem, f"={token.word}", *(f"@{k}" for k in token.kinds)}
+            if token.word != token.stem:
+                keys.add(_DONE + token.stem)
             if token.stem in _NOT:
                 keys.add("@not")
             for group in (g for key in keys for g in self._by_word.get(key, ())):
@@ -156,6 +160,8 @@ def _fits(word: str, token: Token) -> bool:
         return word[1:] in token.kinds
     if word.startswith("="):
         return token.word == word[1:]
+    if word.startswith(_DONE):
+        return token.stem == word[len(_DONE) :] and token.word != token.stem
     return token.stem == word
 
 
@@ -183,4 +189,5 @@ def _word(word: str) -> str:
         return word
     if word.startswith("="):
         return "=" + spelled(word[1:])
-    return stemmed(spelled(word))
+    done = len(word) > _LONG and word.endswith("ed") and stemmed(spelled(word)) + "ed" == word
+    return (_DONE if done else "") + stemmed(spelled(word))

@@ -23,7 +23,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "then|and|into|by|a =seizure",
         "seizure",
         f"{_ENGINE} wont|wouldnt|@not =turn =over|=round at? all?",
-        "crank wont|wouldnt turn|budge|move",
+        "crank wont|wouldnt turn|budge|move at-all|over|by?",
         f"{_ENGINE} nipped|tightened up",
     ),
     "engine_banged_or_shook": (

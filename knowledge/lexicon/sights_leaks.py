@@ -12,7 +12,7 @@ _ITS = "all|most|much|half|lots|nearly|loads|@volume|rest|every|whole"
 SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
     "oil_seen_outside": (
         "=leaks|leaking|=leak|leaked|leakage|leaky some|bit|of|a|an|lot|like|badly? of|bit? oil?",
-        "oil all over|down|round|around|along the? place|engine|block|side|back|front|bay?",
+        "oil all over|down|round|around the? place|engine|block|side|back|front|bay?", "oil all along the? block|engine|side|sump|pan|joint",
         "covered|wet|soaked|coated|plastered|drenched|smothered|caked|filthy in|with engine? oil",
         "external|visible|obvious|heavy|massive|major|bad|serious oil? leak|leaks",
         "oil weeping|weeps|seeping|blown|thrown out?",
@@ -222,7 +222,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "split|damaged|missing|perished|bad|torn o-ring|seal|gasket on|of|at the? oil? filler? cap|filler",
         "filler|oil cap|lid sitting|lying|left|was|found on|in .. battery|bench|engine|rocker|shelf|bay|wing|manifold",
         "filler|oil cap|lid .. not .. fitted|secured|seated|tight|on|refitted|replaced",
-        "dipstick .. hanging|out|unseated",
+        "dipstick was|is|left|found|half|hanging|sitting? out|unseated|hanging",
         "dipstick @not pushed|pushed|been|seated|fully|right home|in|down|pushed|seated home|in|down?",
     ),
     "breather_found_blocked": (

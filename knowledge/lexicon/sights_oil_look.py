@@ -37,7 +37,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
     ),
     "oil_thin_on_stick": (
         f"oil {_LOOKS}like|too|bit|a|pretty|quite|almost|so|just? like|a|as|too|bit|very? thin|water|runny|watery",
-        "watery|runny|thinned oil|out",
+        "watery|runny|=thinned oil|out",
         "oil|it =thin|=runny|=watery",
         "oil|it|runs|ran|drips|dripped .. off the? stick|dipstick like|straight|as? water?",
         "thin|thinner as|than|like water|should|it|new|normal",
@@ -131,7 +131,7 @@ SIGHTS_OIL_LOOK: dict[str, tuple[str, ...]] = {
         "smokes|smoking on|at the? overrun|startup|start-up|start|exhaust|idle|acceleration",
     ),
     "white_plume": (
-        "white|grey smoke|steam|exhaust|plume|clouds|vapour|vapor",
+        "white|grey smoke|steam|exhaust|plume|vapour|vapor",
         "steam|steaming from|out of? the|of? exhaust|tailpipe|pipe",
         "steaming exhaust",
     ),

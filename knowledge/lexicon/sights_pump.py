@@ -173,7 +173,7 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
         f"steel|magnetic|metal slivers|shavings|splinters|swarf in|inside the? oil? {_PUMP}",
     ),
     "pump_found_sound": (
-        f"{_PUMP} .. is|was|looks|looked|checked|measured|found|tested|ok|within|appears all|to|be|and|looked|perfectly|found? fine|good|ok|okay|perfect|spec|tolerance|limits|sound|new|serviceable|limit|specification out?",
+        f"{_PUMP} .. is|was|looks|looked|checked|measured|found|tested|ok|within|appears all|to|be|and|looked|perfectly|found? fine|good|ok|okay|perfect|spec|tolerance|limits|sound|serviceable|limit|specification out?",
         f"nothing wrong with the? oil? {_PUMP}",
         f"{_PUMP} clearances|clearance .. fine|good|ok|spec|within|limits",
     ),

@@ -16,6 +16,7 @@ from knowledge.lexicon.together_instrument import (
 )
 from knowledge.lexicon.together_often import TOGETHER_OFTEN, TOGETHER_OFTEN_ABSENT
 from knowledge.lexicon.together_oil import TOGETHER_OIL, TOGETHER_OIL_ABSENT
+from knowledge.lexicon.together_plain import TOGETHER_PLAIN, TOGETHER_PLAIN_ABSENT
 from knowledge.lexicon.together_pump import TOGETHER_PUMP, TOGETHER_PUMP_ABSENT
 from knowledge.lexicon.together_running import TOGETHER_RUNNING, TOGETHER_RUNNING_ABSENT
 
@@ -35,6 +36,7 @@ TOGETHER: dict[str, tuple[str, ...]] = _all(
     TOGETHER_OIL,
     TOGETHER_RUNNING,
     TOGETHER_OFTEN,
+    TOGETHER_PLAIN,
 )
 #: the finding, by what is said when it is not there
 TOGETHER_ABSENT: dict[str, tuple[str, ...]] = _all(
@@ -45,6 +47,7 @@ TOGETHER_ABSENT: dict[str, tuple[str, ...]] = _all(
     TOGETHER_OIL_ABSENT,
     TOGETHER_RUNNING_ABSENT,
     TOGETHER_OFTEN_ABSENT,
+    TOGETHER_PLAIN_ABSENT,
 )
 #: of these, what is said when they are not there stands above; a negation beside them says nothing
 SAID_AS_SUCH = frozenset((*TOGETHER_RUNNING, *TOGETHER_OFTEN))

@@ -61,7 +61,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
     "level_correct": (
         "stick|dipstick|level|oil_level + shows_full|shows_it_full|reads_full|says_full|at_full|on_full|to_the_mark|filled_correctly|dead_on|bang_on|perfect|where_it_should|right_up|good|in_the_middle|mid-way|midway|near_the_top|near_full|just_under_full - "
         "not|coolant|fuel|pressure|water|idle|under_idle|grade|temp|bilge|gearbox|low|over|@not|looking",
-        "filled_correctly|filled_to_the_right|correctly_filled|full_of_clean_oil|plenty_in_it|had_plenty_of_oil|has_plenty_of_oil|enough_oil_in|oil_is_full|oil_was_full|oils_full|oil_full|full_oil|full_on_oil|oil_at_full|oil_up_to|oil_to_the",
+        "filled_correctly|filled_to_the_right|correctly_filled|full_of_clean_oil|plenty_in_it|had_plenty_of_oil|has_plenty_of_oil|enough_oil_in|oil_is_full|oil_was_full|oils_full|oil_full|full_oil|full_on_oil|oil_at_full|oil_up_to|oil_to_the - full_of|full_of_metal|light|lamp|gauge",
     ),
     "high_mileage": (
         "@highmiles|@manyhours|huge|many_thousand|quarter_of_a_million|half_a_million|thousand_miles|starship + done|clock|on_it|miles|distance|hours|meter|covered|up|original|engine|now|showing - since|change|ago|low|only|every|per|after_only|later|"

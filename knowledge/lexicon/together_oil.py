@@ -114,7 +114,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "head_gasket|liner_seal|liner_seals|cooler|heat_exchanger|oil_cooler|cylinder_head|liner|block|water_jacket + holed|blown|leaking|cracked|gone|failed|perished|porous|corroded|breached|leak|split|let & water|coolant|sea_water|seawater|antifreeze|milky|emulsion|mayo|mayonnaise - no|not|fins|oil_everywhere",
     ),
     "cooler_face_blocked": (
-        "radiator|cooler|fins|grille|cooler_fins|matrix + chaff|mud|dirt|leaves|insects|bugs|fluff|seeds|weed|grass|dust|matted|caked|plastered|packed - oil_in|inside|sludge|not|clean|pump|hose",
+        "radiator|cooler|fins|grille|cooler_fins|matrix + chaff|mud|dirt|leaves|insects|bugs|fluff|seeds|weed|grass|dust|matted|caked|plastered|packed - oil_in|inside|sludge|swarf|metal|bearing|debris|not|clean|pump|hose",
     ),
     "oil_milky": (
         "oil|sump|dipstick|drained|stick + milky|milkshake|mayonnaise|mayo|coffee|latte|emulsion|emulsified|cream|creamy|white|custard|grey_sludge|chocolate_milk|cappuccino - no|not|filler|cap|breather|@not|under_the|smoke|isnt|metal|wasnt|under",
@@ -263,7 +263,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         "towing|towed|tow|hauling|pulling|ploughing|plowing|lugging|flat_out|full_throttle|full_load|full_power + caravan|trailer|boat|horsebox|load|summer|hours|hill|hills|mountain|day|miles|all|long|season|grade|pass|race|plough|field|bank - towed_home|towed_in|trailered|never|not|no|tow_truck|recovery|towed_it|got_towed",
     ),
     "history_unknown": (
-        "no_idea|@not_know|second_hand|secondhand|second-hand|auction|scrapyard|breakers|breaker + done|history|motor|engine|past|bought|mileage|miles|came_from|been|what|from|got - used_to|why|where|how_to|noise|lights|cause|problem|oil_used|used_it|used_the|gauge|used_oil|to_do",
+        "no_idea|@not_know|second_hand|secondhand|second-hand|auction|scrapyard|breakers|breaker + done|history|motor|engine|past|bought|mileage|miles|came_from|been|what - cluster|gauge_from|dash|sender|pump_from|part|used_to|why|where|how_to|noise|lights|cause|problem|oil_used|used_it|used_the|gauge|used_oil|to_do",
     ),
     "earlier_breakage": (
         "valve|rod|piston|cam|chain|belt|rocker|pushrod|lifter|gear|ring|bearing|engine|motor|spring + dropped|broke|snapped|blew|failed|went|shed|blew_up|blown + ago|back|earlier|previously|before|last_year|once|last_summer|last_winter|last_season - not|no|just|now|today|then|day|minute|noise|pressure|seconds|minutes|good_before|sump|chain_to",
