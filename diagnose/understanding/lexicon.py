@@ -20,6 +20,7 @@ from knowledge.lexicon import (
     parts,
     pressure,
     results,
+    results_more,
     shows_said,
     sights,
     sights_kinds,
@@ -76,7 +77,10 @@ class Lexicon:
         self.areas: Phrases[str] = Phrases({**work.AREAS, "": work.NO_WORK})
         self.opened: Phrases[bool] = Phrases({True: work.OPENED_AND_FOUND})
         self.nothing_done: Phrases[bool] = Phrases({True: work.NOTHING_DONE})
-        self.results: Phrases[Result] = Phrases(results.RESULTS)
+        more = results_more.RESULTS_MORE
+        self.results: Phrases[Result] = Phrases(
+            {r: said + more.get(r, ()) for r, said in results.RESULTS.items()}
+        )
         self.hands: Phrases[Hands] = Phrases(results.HANDS)
         self.traits: Phrases[Trait] = Phrases(engine.TRAITS)
         self.features: Phrases[str] = Phrases(engine.FEATURE_WORDS)

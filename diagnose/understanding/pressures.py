@@ -243,6 +243,8 @@ def _is_difference(line: Line, i: int) -> bool:
 
 def left_behind(line: Line, i: int) -> bool:
     """Whether a pressure is where one came from: "dropped from 60 to 20", "20 from 60"."""
+    if " to " in line.tokens[i].value and line.word(i - 1) == "from":
+        return False  # "rose from 20 to 35" names both
     start = next((k for k in range(i - 1, max(-1, i - 4), -1) if line.word(k) == "from"), -1)
     return start >= 0 and not any(line.tokens[k].is_figure for k in range(start, i))
 

@@ -13,6 +13,7 @@ from knowledge.lexicon.results_words import (
     COUNTED,
     DOWNWARD,
     ELSEWHERE_READ,
+    ENOUGH,
     GAINED,
     GOING,
     HOPED,
@@ -63,7 +64,11 @@ def _judged(line: Line, mark: Mark[Result]) -> Mark[Result]:
     clause = line.clause(mark.first)
     cold = any(line.word(k) in ELSEWHERE_READ for k in range(clause.first, clause.last))
     by = {line.word(k) for k in range(mark.first, mark.last)} & GAINED
-    values = pressures_at(line, mark.last - 1)
+    values = [v for k in range(mark.first, mark.last) for v in pressures_at(line, k)]
+    if mark.value is Result.CURED and values and values[-1] < ENOUGH and not by:
+        again = "again" in {line.word(k) for k in range(mark.first, mark.last + 1)}
+        value = Result.NO_DIFFERENCE if again else Result.HELPED  # "15 now", "5 psi again"
+        return Mark(value, mark.first, mark.last)
     if mark.value is not Result.HELPED or cold or by or not values or values[0] < PLENTY:
         return mark
     return Mark(Result.CURED, mark.first, mark.last)

@@ -55,9 +55,9 @@ IS_NAMED = _set("be being by is needed took was were")
 HOPED = _set("assuming expected expecting figured figuring hoped hoping thinking thought")
 #: a pressure after these is a gain
 GAINED = _set("about added another by extra gain gained gave got increased plus worth")
-PLENTY = (
-    40.0  #: psi; enough for any engine at any speed and heat (common practice: 10 per 1000 rpm)
-)
+#: psi: less does not end a complaint by itself (judgement); enough for any engine at any speed and
+#: heat (common practice: 10 psi per 1000 rpm)
+ENOUGH, PLENTY = 15.5, 40.0
 #: where a pressure may change although idle stays as it was
 ELSEWHERE_READ = _set("cold cruise cruising high max revs speed top")
 #: verbs of a pressure that "down" may follow

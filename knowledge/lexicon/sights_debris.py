@@ -40,7 +40,8 @@ SIGHTS_DEBRIS: dict[str, tuple[str, ...]] = {
         "copper|bronze|brass in|inside the? oil? filter|oil|pan|sump|screen",
     ),
     "grey_soft_flakes": (
-        "white|bearing metal flakes|bits|particles|pieces", "babbitt|babbit flakes|bits|particles|pieces?",
+        "white|bearing metal flakes|bits|particles|pieces",
+        "babbitt|babbit flakes|bits|particles|pieces?",
         "babbitt|babbit|whitemetal",
         "grey|gray|lead soft|coloured|colored? flakes|bits",
         "bearing overlay",
@@ -107,7 +108,8 @@ SIGHTS_DEBRIS_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "metal_in_filter": (
         "nothing|zero .. in|inside the? oil? filter|pleats",
-        "filter .. nothing|spotless|metal-free", "filter|element was|is|looked|came|seemed|inside|out|quite|perfectly|very|and|had|still|all? =clean",
+        "filter .. nothing|spotless|metal-free",
+        "filter|element was|is|looked|came|seemed|inside|out|quite|perfectly|very|and|had|still|all? =clean",
         "cut .. filter .. nothing|=clean",
     ),
     "metal_in_pan": (

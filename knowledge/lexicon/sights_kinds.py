@@ -201,7 +201,7 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
             "crept",
             "drifts",
         ]
-    )
+    ),
 }
 #: words shortly before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {

@@ -12,7 +12,8 @@ _ITS = "all|most|much|half|lots|nearly|loads|@volume|rest|every|whole"
 SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
     "oil_seen_outside": (
         "=leaks|leaking|=leak|leaked|leakage|leaky some|bit|of|a|an|lot|like|badly? of|bit? oil?",
-        "oil all over|down|round|around the? place|engine|block|side|back|front|bay?", "oil all along the? block|engine|side|sump|pan|joint",
+        "oil all over|down|round|around the? place|engine|block|side|back|front|bay?",
+        "oil all along the? block|engine|side|sump|pan|joint",
         "covered|wet|soaked|coated|plastered|drenched|smothered|caked|filthy in|with engine? oil",
         "external|visible|obvious|heavy|massive|major|bad|serious oil? leak|leaks",
         "oil weeping|weeps|seeping|blown|thrown out?",

@@ -12,6 +12,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         f"{_PART_IN} + lying|found|sitting|rolling|floating|rattling + {_SUMP}|inside|bottom - no|not|drain|plug|oil_pump|relief|pickup|screen|filter|screw_in",
     ),
     "leftover_found": (
+        "rag|cloth|socket|spanner|wrench|screwdriver|ratchet|glove|bung|magnet|torch|pen + found|left|discovered|forgotten|inside + engine|sump|pan|valley|inside|timing_case|crankcase|port|in_there - pickup|screen|strainer|no|dipstick|relief",
         "left|forgot|forgotten|leaving + rag|cloth|tool|socket|spanner|wrench|cap|bung|plug|paper_towel|blue_roll|magnet|mask|tape + "
         "valley|inside|in_the|in_it|=in|port|engine|block|sump|head - no|not|dipstick|pump|filler|gallery|radiator|ground|relief|sealed|plugged",
     ),
@@ -24,9 +25,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
     "worst_far_from_pump": (
         f"worst|worse|wiped + farthest|furthest|far_end|away_from_the_pump|last_one|end_of_the_line + {_SHELL}|main|mains|rod|rods|journal",
     ),
-    "shells_etched": (
-        f"{_SHELL} + dark|black|spongy|etched|stained|acid - no|not|heat|blue|oil",
-    ),
+    "shells_etched": (f"{_SHELL} + dark|black|spongy|etched|stained|acid - no|not|heat|blue|oil",),
     "shell_hole_mismatch": (
         f"hole|holes + {_SHELL} + @not_line|@not_match|misaligned|@not_meet|wrong_place|covered|offset|half_covered|blanks - dowel|bolt|bolt_hole|plug",
     ),
@@ -43,6 +42,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "needle|gauge & @not_zero|@not_return|@not_drop_to_zero|@not_go_to_zero|above_zero|off_the_pin|@not_rest & stopped|off|parked|switched_off|at_rest - idle|hot|speed|running",
     ),
     "needle_stuck_at_one_value": (
+        "gauge|needle|reading|it + same + all_the_time|always|whatever|regardless|no_matter|revs|hot_or_cold|constantly|any_speed - new|sender|mechanical|after|before|as|owner|years|filter|other|oil",
         "needle|gauge|reads|sits|it|stays|says + @pressure|@number|halfway|half_way|mid-scale|middle & all_day|all_the_time|whatever|regardless|no_matter|constantly|@not_move|never_moves|never_changes|permanently|doesnt_matter & "
         "revs|rpm|hot|cold|idle|speed|throttle|key|temperature - then|drops|falls|drop|low|psi_when|max|over|above|hold",
     ),
@@ -130,6 +130,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "tank|oil_tank + empties|drains|goes_empty|runs_dry|level_drops|drops + running|while_riding|at_speed|while_it_runs|revs|run + crankcase|sump|engine|it - stands|standing|overnight|sits|fuel|petrol",
     ),
     "not_refilled": (
+        "only_put|put + half|some|part|most + oil + back|in - up|quart|thicker",
         "forgot|forgotten|@not|never|without + refill|refilled|put_oil_back|put_the_oil_back|fill_it|filled_it|add_oil|put_any_oil|put_oil + oil|it|drained|after|back - light|topped|check",
     ),
     "too_much_poured_in": (
@@ -201,15 +202,20 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "forgot|forgotten|@not|left_out|never|missing + plug|plugs|gallery_plug|cup_plug + back|behind|gallery|cam|timing|put|fitted|block|hole - spark|drain|glow|sump_plug|all|every|filler|core|plugs_out|turned|cranked|spun|inlet",
     ),
     "oil_grade_as_manual": (
+        "oil|grade + right|correct|proper|recommended|specified|manual_says|book_says|manual_calls|as_per + in_it|using|running|manual|handbook|book|is|use - not|too|wrong|thicker|thinner|instead|pressure|amount|level|should|brings|fresh",
         "oil|@grade|grade + recommended|specified|as_per|by_the_book|book_says|manual_says|handbook|as_specified|correct_grade|right_grade|says_to_use|owners_manual|maker - not|too|thicker|thinner|instead|heavier|but|pressure|wrong|should_be|lb_at|never",
     ),
     "oil_grade_too_thin": (
         "@thin|thinner|thin + instead|rather|not_the|should_be|supposed|usual|calls_for|specifies|normally & @thick|@grade|usual|heavier|proper|thicker|recommended|manual|book|spec - thinner_oil_made|no_difference",
     ),
     "oil_grade_too_heavy": (
+        "@thick + in|running|using|put|has|got + should|wants|calls_for|instead|supposed|manual|meant|recommended - helped|no_difference|gained|tried|thin",
+        "thicker|heavier + oil|grade + than + recommended|manual|book|should|spec|specified|supposed - tried|helped",
         "@thick + instead|rather|not_the|should_be|supposed|usual|calls_for|specifies|normally & @thin|@grade|lighter|thinner|recommended|manual|book|spec - helped|no_difference|gained",
     ),
     "long_unchanged": (
+        "always + been_like|been_that|done_it|done_that|has|read|like_that|like_this|the_same + like|that|this|way|it|low|since|been - light|now|until|oil|used_to|dipped|changed|checked|cleaned|no_light|had",
+        "same_reading|reads_the_same|same_pressure + since|years|bought|always|got|ever - new|sender|filter|pump|rebuild|changed|after",
         "always + been_like|done_that|done_this|read_like|has_been|been_that|was_like|like_this|like_that|been_the_same|been_that_way + since|we|i|years|got|owned|bought|new|it - rebuild|work|changed|now|until|used|before|good|fine|but_now|no_light|fitted|swapped|last|week|replaced",
         "the_same|like_this|unchanged|no_worse|@not_changed + for_years|decade|decades|@longtime|since_new|for_ages - until|used|stood|oil|barn|now_it|filter|ago|sat|storage|changed|fall|cured",
     ),
@@ -229,15 +235,18 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "plunger|piston|relief|relief_valve + =stuck|jammed|seized|hung|gummed|=wedged & relief|plug|regulator|bore|prv - filter_bypass|rings|no|not|thermostat|@not_stuck",
     ),
     "relief_plunger_sticks": (
+        "piston|plunger + hangs|hung|hanging|drags|catches|sticky|stiff + bore|its|up - ring|rings|cylinder|engine|filter",
         "relief_piston|relief_plunger|relief_valve|plunger + hung|hanging|sticky|sticking|=sticks|@not_slide|tight|hung_up|=stuck + bore|its|in|up|by_itself|bit|sometimes - injection|clutch|brake|filter",
     ),
     "lifter_out_of_bore": (
         "lifter|tappet|lifters|follower + popped|jumped|came|spat|fell|out + bore|hole|guide|valley|its + out|of|valley - noise|ticking|no|not|took|pulled|pumped",
     ),
     "main_clearance_too_wide": (
+        "mains|main_bearings|main_clearance|main_bearing + over_spec|over_limit|out_of_spec|over_the_limit|too_wide|too_loose|excessive|too_big|past_the_limit - rod|no|not|within",
         "mains|main_bearings|main + thou|@length|plastigauge|plastigaged|plastigage|clearance|clearances + too_much|over_spec|over_the_limit|out_of_spec|excessive|too_wide|over_limit|loose - within|in_spec|no|not|rods",
     ),
     "panel_reads_too_low": (
+        "mechanical|test_gauge|real|direct|known_good|proper_gauge & dash|panel|stock|factory & @pressure|@number & but|while|whereas|yet|only|against - same|agrees|both",
         "dash|panel|stock|factory|original|electric + gauge|reads|shows|needle|still|=reading + next_to_nothing|nothing|zero|low|lower|way_down|under|less|barely & mechanical|test_gauge|direct|known-good|trusted|real|shop_gauge - also|same|agrees|too|high|both|exactly",
         "bad|lying|duff|useless|faulty|chasing + dash_gauge|panel_gauge|stock_gauge|factory_gauge|gauge + all|whole|was|is|a|summer|along - mechanical_gauge_is|new_gauge|bought|no|not|sender",
     ),
@@ -281,6 +290,172 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
     "gallery_found_blocked": (
         "gallery|galleries|oilway|oilways|oil_passage|feed_hole|oil_hole + blocked|plugged|full|packed|solid|bunged|choked + crud|sludge|swarf|solid|with|muck|carbon|dirt|completely|up - no|not|cleaned|clear|plug_out|gallery_plug",
     ),
+    "dipstick_low": (
+        "dipstick|stick + just|barely|only + tip|end|bottom|showing|wet|touching|drop - full|max",
+        "@volume|quart_and_a_half|litre_and_a_half|quart|litre|pint + =down|=low|=short - per|every|idle|pressure|pipe|inlet|hole|poured|the|over|coolant|water|pump|to_the|fuel|came",
+    ),
+    "level_risen": (
+        "more_oil|oil_level|level|oil + on_the_stick|than_i_put|than_when|gone_up|going_up|risen|rising|increasing|creeping_up|climbing + itself|than|keeps|stick|without|level|by - pressure|gauge|temp|needle|revs|coolant|idle",
+    ),
+    "oil_black_and_gritty": (
+        "oil|oils + like_tar|thick_black|filthy|black_as|treacle_black|black_and_sticky|like_grease - filter|no|not|clean",
+    ),
+    "glitter_in_oil": (
+        "oil + sheen|specks|sparkle|sparkles|glints|metal_flake|flecks|shimmer + silver|silvery|shiny|metallic|gold|metal|bright|drained|oil - water|outside|bilge|no|not|rainbow",
+    ),
+    "oil_smells_burnt": (
+        "burnt|burned|scorched|cooked + smell|smells|smelt|stinks + oil|stick|dipstick - smoke|cabin|clutch|exhaust|bay|petrol",
+    ),
+    "oil_used_fast": (
+        "uses|using|used|eats|burns|drinks|drinking|guzzles + loads|lots|tons|plenty|gallons|like_crazy|heavily|a_fair_bit|too_much + oil - no|not|gauge|new",
+        "eats|drinks|guzzles + =oil - no|not",
+    ),
+    "oil_not_checked_long": (
+        "never|hadnt|havent|@not|cant_remember + check|checked|checking|dipped|looked_at + oil|level|stick|dipstick - gauge|pressure|yet|today|i_have|when_i_checked",
+    ),
+    "oil_overdue": (
+        "oil + @not|hasnt|never|not + changed|been_changed|change + years|ages|miles|months|@longtime|@distance|since - filter_only|gauge|i_have",
+        "same_oil|old_oil|original_oil + years|miles|@distance|@longtime|ages|in_it|still - pressure|gauge",
+        "no_idea|dont_know|god_knows|who_knows|nobody_knows|heaven_knows|unknown & oil & when|how_old|how_long|last_changed|last_done|age - pump|gauge|low|pressure_is|history",
+    ),
+    "blow_by_high": (
+        "crankcase_pressure|blow_by|blowby|crank_case_pressure + lots|loads|high|excessive|heavy|bad|plenty|much|a - no|not|little|normal",
+    ),
+    "coolant_level_falling": (
+        "radiator|rad|header_tank|expansion_tank|coolant|water + topping_up|topping|keeps|drops|losing|disappearing|using|drinking|vanishing|add|adding + week|day|every|always|keeps|constantly|water|no_leak|no_leaks|constantly|up - oil_level|pump|pressure",
+    ),
+    "oil_film_in_coolant": (
+        "oily|greasy + coolant|water|antifreeze|radiator|header - bilge|sea|overboard|no|not",
+    ),
+    "water_at_the_drain": (
+        "cup|pint|litre|spoonful|bit|drop|water|lot|glass + water|coolant + out|came + before_the_oil|ahead_of_the_oil|first|drain_plug|drain|plug - no|not|filter",
+    ),
+    "drained_volume_low": (
+        "only|barely|just + got|came|drained|ran + @volume + out - quarts_low|of_water|add|topped|more",
+    ),
+    "drained_volume_high": (
+        "drained|drain|got|came|out + @volume + when_it_holds|holds|should|capacity|should_be & @volume - only|barely|just",
+    ),
+    "sealer_on_screen": (
+        "rtv|silicone|sealant|sealer|gasket_goo|goo|instant_gasket + strainer|pickup|screen|gauze|pick-up - no|not",
+    ),
+    "returns_blocked": (
+        "drainbacks|drainback|drain_backs|oil_returns|returns|drain_holes|return_holes + plugged|blocked|clogged|choked|full|gunged|sludged - no|not|clear|cleared",
+    ),
+    "pump_noise": (
+        "noisy|whining|whiny|howling|groaning|rattly + oil_pump|pump - power|steering|water|fuel|vacuum|no|not|lift|lifters|tappets|up",
+    ),
+    "pump_jammed": (
+        "@not_turn|cant_turn|wont_turn|impossible_to_turn|unable_to_turn + pump|oil_pump + pump|by_hand|oil|at_all - crank|cranked|engine|distributor|drill|water|fuel|vacuum",
+    ),
+    "pump_gear_broken": (
+        "broken|chipped|missing|cracked|snapped|sheared + tooth|teeth|rotor|gear + pump - drive|distributor|dizzy|skew|timing|chain",
+    ),
+    "pump_found_failed": (
+        "pump + died|packed_up|failed|gave_up|kaput|shot|duff|dead|buggered|had_it|given_up + oil_pump|pump|oil - fuel|water|vacuum|lift|power|steering|sender|wasnt|not|no|new",
+    ),
+    "end_clearance_wide": (
+        "end_clearance|end_float|end_play|rotor_to_cover|gear_to_cover + pump|rotor|rotors|gears + too|over|out_of_spec|big|wide|excessive - crank|thrust|cam|shaft|drive",
+    ),
+    "drive_gear_worn": (
+        "knife_edged|knife-edged|sharp|pointed|hooked|razor|worn_to_points + teeth|gear + gear|teeth|dizzy|distributor|drive - pump_gears|timing",
+    ),
+    "relief_valve_stayed_open": (
+        "ball|plunger|relief|relief_valve|poppet + @not_seating|@not_seat|@not_close|@not_closing|@not_closed + relief|ball|properly|fully|valve|plunger - filter|bypass|valve_seats|exhaust",
+    ),
+    "relief_parts_not_standard": (
+        "relief|relief_valve|relief_spring|regulator + packed|packed_out|shimmed|bodged|stretched|washers|washer|shims + previous|by_the|someone|somebody|last|owner|po|out|packed|been|had_been|was|already - i|we|tried|no_change|gained|now",
+    ),
+    "filter_not_listed": (
+        "filter + for_a_different|for_another|off_a_different|wrong|different_engine|another_engine + engine|filter|fitted|on|car|one - relief|bypass|went|swapped|changed|brand|make",
+    ),
+    "anti_drainback_hard": (
+        "anti_drainback|anti_drain|drainback|drain_back|antidrain + no|without|missing|hard|torn|stiff|leaks|@not_have|@not_got|lacks + valve|filter|flap - holes|returns|head|plugged",
+    ),
+    "one_bearing_gets_no_oil": (
+        "all|every|others|rest + main|mains|rods|bearings|journals + except|but|apart_from + rear|front|one|number|no|@number|third|last & oil|dry|prime|priming|drill - wear|worn|clearance|copper|wiped|thou",
+    ),
+    "engine_runs_normally": (
+        "purrs|purring|hums|ticks_over_sweetly|runs_mint|sweet_as|smooth_as|like_a_kitten|like_clockwork + kitten|like|nicely|along|nut|it|engine|silk|perfectly|clockwork - used|until|gauge|lifters|tappets|pump",
+    ),
+    "engine_seized": (
+        "stuck_solid|solid|locked_solid|locked_up|seized_solid|wont_turn_at_all|frozen_solid + it|engine|motor|its|crank|up|solid - pump|gauge|bolt|shaft|relief|filter|clogged|packed|blocked|light|rock|steady|bolted|plugged|gummed|coked|sensor|lamp|red|cooler|sludge",
+    ),
+    "shells_look_normal": (
+        "shells|bearings|mains|inserts|bearing + look|looked|looks|were|came_out + like_new|perfect|good|mint|fine|as_new|unmarked|lovely - not|no|cam|wheel|one|except|but|pump|turbo",
+    ),
+    "rod_clearance_too_wide": (
+        "rods|rod_bearings|big_end|big_ends|rod_clearance|rod_bearing + over_spec|over_limit|out_of_spec|over_the_limit|too_wide|too_loose|excessive|too_big + clearance|clearances|rod|rods|big_end|spec - no|not|within",
+    ),
+    "crank_moves_endwise": (
+        "crank|crankshaft|crank_pulley|pulley + see|visible|back_and_forth|in_and_out|fore_and_aft|lever|pry|shove + end_play|end_float|moves|movement|play|slides - pump|distributor",
+    ),
+    "clearances_built_wide": (
+        "clearance|clearances|bearings|built|set_up|assembled + never_measured|@not_measured|loose_side|built_loose|on_the_loose|=loose|wide_side|set_up_at|never_checked + built|side|build|assembled|clearance|clearances|when|rebuild|@length - cap|bolts|over|limit|pump",
+    ),
+    "rod_broken": ("threw|thrown|chucked|slung + rod|conrod|con_rod + a|rod|the - belt|knock",),
+    "oil_on_the_ground": (
+        "leaves|left|leaving|makes|making + patch|puddle|spot|stain|pool|mess + oil|overnight|drive|floor|under|every|behind - no|not|water|coolant",
+    ),
+    "drain_plug_found_loose": (
+        "plug|drain|bung + finger_tight|loose|hand_tight|undone|backed_out|gone|fell|dropped|vibrated + sump|drain|pan|bottom - gallery|relief|spark|filter|sender|pickup|core|glow|wire|connector|switch|plunger",
+    ),
+    "rocker_cover_loose": (
+        "rocker_cover|valve_cover|cam_cover|tappet_cover + loose|bolts_missing|missing_bolts|screws_missing|undone|@not_tight|hand_tight|bolts_loose - gasket_torn|no|clean",
+    ),
+    "sender_damaged": (
+        "terminal|body|casing|top|tab|spade + broke|broken|snapped|cracked|smashed + sender|sensor|switch|sending_unit|off - wire_off|gauge|battery",
+    ),
+    "sender_wire_off": (
+        "connector|plug|lead|wire|spade + @not_plugged|@not_plugged_in|unplugged|@not_connected|@not_pushed|off|hanging|dangling + in|sender|switch|sensor|properly|off|connected|there - dizzy|spark|drain|stays|still|with_the|i|pulled|took|coil|glow|light_on|light_off|wiggle",
+    ),
+    "sender_connector_loose": (
+        "green|corroded|corrosion|crusty|dirty|verdigris|furry|loose|oily|crud|rusty + plug|connector|terminal|terminals|contacts|pins|connection|spade + sender|sensor|switch|gauge|sending_unit - filter|oil_filter|drain|relief|earth|ground|battery|filler|sludge",
+    ),
+    "sender_port_clogged": (
+        "port|hole|tapping|fitting|restrictor|orifice|take-off + sender|switch|sensor|gauge|sending_unit|under_it + blocked|clogged|plugged|gunged|full|choked|bunged - no|not|relief|filter|empty",
+    ),
+    "gauge_damaged": (
+        "gauge|needle|glass|bezel + =broken|smashed|bent|fogged|misted|cracked|steamed|full_of_water + gauge|needle|glass|is|all|up|was|been|got - wire|line|sender|pipe|pressure|tube|engine",
+    ),
+    "second_instrument_disagrees": (
+        "gauge & mechanical|test|other|second|light|lamp & @not_agree|dont_agree|disagree|contradict|different|miles_apart - sender_to|new",
+    ),
+    "known_for_model": (
+        "they_all|these_all|all_of_them|every_one_of_them|most_of_these + do|do_that|do_it|are_like|suffer|the_same - reads|gauges|senders|dealer|say|said",
+    ),
+    "history_unknown": (
+        "bought|got|came|acquired|inherited + like_this|like_that|as_is|in_this_state|as_seen|as_a_project|sight_unseen - gauge|sender|pump|part|always|filter",
+    ),
+    "service_neglected": (
+        "never|no|@not|hardly|rarely + oil_change|oil_changes|service|serviced|maintenance + had|has|had_an|ever|in|seen|been|done - i|yet|light|noise|before|since_the|no_difference|no_change",
+    ),
+    "hot_and_thin": (
+        "@hotday|heatwave|scorching|boiling_hot|baking|roasting|heat_wave + outside|day|today|weather|ambient|air|summer|out|it_was|temps|degrees - oil_temp|coolant|water|start|psi|engine",
+    ),
+    "ran_on_without_pressure": (
+        "kept|carried_on|drove|continued|ran_it|ran + driving|going|on|running|home|miles|anyway + no_pressure|no_oil_pressure|light_on|lamp_on|zero|with_the_light - stopped|straight_away|immediately|towed|pulled_over|coast|shut|off|no_damage|fine",
+    ),
+    "declined_over_months": (
+        "slowly|gradually|steadily|bit_by_bit|little_by_little + dropped|dropping|fallen|falling|declined|gone_down|lower|getting|down|sunk|worse|less + months|years|weeks|seasons|season|year|time|last_few|miles - run|hour|minutes|trip|drive|mile_run|day",
+    ),
+    "rises_just_off_idle": (
+        "light|lamp|it|flicker|pressure|gauge|needle|goes|comes|buzzer + goes_out|comes_up|comes_right|up|out|rises|recovers|off|jumps|clears|stops & touch_the_throttle|touch_of_throttle|touch_of_gas|bit_of_throttle|blip|blip_of|crack_the|tickle_the|touch_the_gas|above_idle|off_idle|1000|1200|1500|slightest|give_it_a|bit_of_gas|few_revs|just_above - drops|falls|no|not|never|goes_off_scale|brake|wont",
+    ),
+    "falls_as_revs_rise": (
+        "pressure|it|gauge|needle|drops|falls + drops|falls|lower|goes_down|fall|drop|sinks|less + revs_go_up|as_revs|as_the_revs|with_rpm|with_revs|revs_rise|revs_climb|rpm_goes_up|higher_you_rev|more_you_rev|harder_you_rev|higher_the_revs|as_you_rev|as_rpm|the_faster - rises|up_with|after|back_to_idle|drops_back",
+        "higher|more|harder|faster & rev|revs|rpm|spin|go & lower|less|drops|falls|worse & pressure|it|gets|lower|needle - no|not|noise|knock",
+    ),
+    "low_even_cold": (
+        "low|lousy|poor|only|=down + even + cold|stone_cold|first_thing|start|startup - hot|idle_hot|not|only_when",
+    ),
+    "plug_fur_only": (
+        "magnetic_plug|drain_plug|sump_plug|magnet|plug + fuzz|fur|hair|paste|fluff + fine|just|only|normal|bit|little|usual|light - flakes|slivers|chunks|no|spark",
+    ),
+    "protection_tripped": (
+        "shut_down_by_itself|shut_itself|shuts_down_by_itself|shuts_itself|tripped|trips|stopped_itself|stops_itself + itself|by_itself|alarm|low_oil|controller|protection|own|genset|generator|set|engine|murphy|panel|switch - i|we|fuse|breaker|off_the_key|light|immediately|seized|pulled|turned",
+    ),
+    "fuse_blown": ("fuse + blown|gone|popped|blew|burnt_out|dead|=out - no|not|fine|good|ok",),
 }
 #: the finding, by what is said when it is not there
 TOGETHER_PLAIN_ABSENT: dict[str, tuple[str, ...]] = {
