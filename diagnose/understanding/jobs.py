@@ -11,7 +11,7 @@ from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
 from knowledge.lexicon.work import DRILLED, MILES_A_WEEK
-from knowledge.reports.words import Done, Since
+from knowledge.reports.words import Done, Shows, Since
 
 _SOON = 4  #: words after a part in which it is said to be on the way
 _LEAD = 4  #: words between "since" and the work
@@ -85,6 +85,20 @@ class Job:
                     break  # its age: "1300 hours since the overhaul"
                 return (Mark(True, k, k + 1),)
         return ()
+
+    @property
+    def before_it(self) -> range:
+        """The places shortly before it."""
+        return range(max(0, self.first - _LEAD), self.first)
+
+    @property
+    def ended_it(self) -> bool:
+        """Whether "until" leads to it from a trouble: "no pressure until I primed the pump"."""
+        at = next((k for k in self.before_it if self.line.word(k) in ("until", "till")), None)
+        if at is None:
+            return False
+        shown = self.line.find(self.line.lexicon.shows)
+        return any(m.last <= at and m.value is not Shows.NORMAL for m in shown)
 
     @property
     def then_now(self) -> tuple[Mark[object], ...]:
@@ -227,6 +241,8 @@ def _states(job: Job) -> bool:
     if job.line.word(mark.last) in _WANTED or job.line.stances.surety(mark) < _DOUBTED:
         return False
     stance = job.line.stances.at(mark)
+    if job.ended_it:
+        return True  # "no pressure until I primed the pump"
     if job.line.word(job.first) in WITH or _after_a_result(job):
         stance &= ~Stance.DENIED  # "no change with the filter"
     return not stance & (Stance.SUPPOSED | Stance.ELSEWHERE | Stance.GUESSED | Stance.DENIED)

@@ -62,6 +62,16 @@ _CHECKS = frozenset(
 _PLAIN_LEADS = frozenset(["the", "a", "an", "my", "new", "another", "other"])
 _JOINS = frozenset([",", "and", "&", "+", "plus", "or", "then"])
 _COPULA = frozenset(["was", "is", "were", "are"])
+_LEADS_IN = frozenset(
+    ["and", "so", "then", "but", "i", "we", ",", "all", "was", "just", "finally", "once"]
+)
+#: after an action that names no object
+_NO_OBJECT = frozenset(
+    ["up", "out", "off", "down", "and", "then", "again", "with", "back", "in", "through", "over"]
+)
+_DASHES, _NEAR = frozenset(["-", "–", "—", ":", "(", "/"]), 3
+#: between a part and what was done to it: "the sender that I replaced"
+_RELATIVE = frozenset(["that", "which", "i", "we", "ive", "he", "they", "id", "only", "newly"])
 _SHOWS_ONLY = frozenset(["other_gauge"])
 WITH = frozenset(["with", "from", "by"])  #: between a result and the part that brought it
 
@@ -120,6 +130,7 @@ def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterato
         trial = part.value.trials.get(action.value)
         renews = action.value in (Done.RENEWED, Done.REBUILT)
         named = line.word(action.last - 1) in _IN_PLACE
+        named = named or (trial is None and _of_the_last(line, action, parts))
         area = part.value.area if renews and not named else None
         if part.value.area_if not in (None, action.value):
             area = None
@@ -148,9 +159,10 @@ def _named_before(
             end = action.last + 1
             if after not in ("it", "them") and _of_a_spare(line, action, end):
                 continue
-        elif (
+        elif _of_the_last(line, action, parts) or (
             any(line.word(k) in _NAMED for k in range(action.first, action.last))
             or (ahead in _NAMED and line.word(action.first - 2) in _LET)
+            or (ahead in _COPULA and line.word(action.first - 2) in _NAMED)
             or _goes_on(line, action, parts)
         ):
             end = action.last
@@ -160,6 +172,18 @@ def _named_before(
             yield Mark(action.value, action.first, end), before[-1]
         elif last is not None:
             yield Mark(action.value, action.first, end), last
+
+
+def _of_the_last(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]]) -> bool:
+    """Whether an action begins its clause and names no object: "Cleaned out and refitted"."""
+    clause = line.clause(action.first)
+    lead = {line.word(k) for k in range(clause.first, action.first)}
+    if lead - _LEADS_IN or any(clause.first <= p.first < clause.last for p in parts):
+        return False
+    if not line.word(action.first).endswith(("ed", "lt", "ew")):
+        return False
+    after = line.word(action.last)
+    return action.last >= clause.last or line.tokens[action.last].is_mark or after in _NO_OBJECT
 
 
 def _of_a_spare(line: Line, action: Mark[Done], end: int) -> bool:
@@ -217,6 +241,24 @@ def _taken_off(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
     return Mark(Done.REFITTED, at, at + 1) if led or said else None
 
 
+def _relative(line: Line, action: Mark[Done], words: set[str]) -> bool:
+    """Whether "that I", "which they" or the like leads to an action behind a part."""
+    return bool(words & {"i", "we", "ive", "id", "that", "which", "they"}) and line.word(
+        action.first
+    ).endswith(("ed", "lt"))
+
+
+def _has_object(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]]) -> bool:
+    """Whether what follows an action is what it was done to."""
+    after = range(action.last, action.last + _NEAR)
+    return any(p.first in after for p in parts) or line.word(action.last) in (
+        "the",
+        "a",
+        "it",
+        "my",
+    )
+
+
 def _in_a_row(line: Line, a: Mark[PartWorked], b: Mark[PartWorked]) -> bool:
     """Whether two parts stand in one list."""
     between = {line.word(k) for k in range(a.last, b.first)}
@@ -233,7 +275,8 @@ def _action_of(
             if action.first < part.first
             else range(part.last, action.first)
         )
-        if any(line.tokens[k].is_mark for k in between):
+        marks = {line.word(k) for k in between if line.tokens[k].is_mark}
+        if marks and not (action.first > part.first and marks <= _DASHES and len(between) < _NEAR):
             continue
         if any(p is not part and p.first in between for p in parts):
             continue
@@ -245,7 +288,9 @@ def _action_of(
             ends = action.last == line.clause(part.first).last or line.tokens[action.last].is_mark
             if not words & _COPULA and not (ends and not between):
                 continue
-        if action.first > part.first and words - {
+        if _relative(line, action, words) and not _has_object(line, action, parts):
+            words -= _RELATIVE
+        if action.first > part.first and words - _DASHES - {
             "was",
             "is",
             "been",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from diagnose.understanding.changes import changes, pressures_at
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
+from diagnose.understanding.pressures import MOST_PSI
 from diagnose.understanding.stance import Stance
 from knowledge.lexicon.results_words import (
     ALONE,
@@ -46,12 +47,20 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue
         if line.tokens[mark.last - 1].is_figure and line.word(mark.last) in COUNTED:
             continue  # "turned it up two turns"
+        if _is_no_pressure(line, mark.last - 1):
+            continue  # "set it back up to 800"
         if words <= ALONE and not _begins_clause(line, mark):
             continue
         if _led_by(line, mark, HOPED) or (mark.value is Result.HELPED and _only_cold(line, mark)):
             continue  # "thinking that was it"
         found.append(_judged(line, mark))
     return found
+
+
+def _is_no_pressure(line: Line, at: int) -> bool:
+    """Whether a figure is a speed or more than any gauge shows."""
+    kinds = line.tokens[at].kinds
+    return "rpm" in kinds or any(v > MOST_PSI for v in pressures_at(line, at))
 
 
 def _led_by(line: Line, mark: Mark[Result], words: frozenset[str]) -> bool:

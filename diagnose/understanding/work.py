@@ -129,7 +129,7 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
             mark = _result_of(job, results, line, own)
             of_own = of_own or (mark is not None and job.line is line)
             if mark is None and job.line is line:
-                mark = _even_with(line, job)
+                mark = _even_with(line, job) or _until(line, job)
             if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
                 mark = None  # "put a gauge on it and got 12 psi"
             trouble = any(t < (job.line.number, job.first) for t in troubles)
@@ -141,7 +141,12 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
                 yield job, mark, line
             elif job.line is line and job.tried and not job.begins_it:
                 yield job, None, line
-        waiting = own if not of_own else []
+        if of_own or not (own or waiting):
+            waiting = []
+        elif results:
+            waiting = own
+        else:
+            waiting = [*waiting, *own] if own else []
 
 
 def _of_the_rest(line: Line, results: list[Mark[Result]]) -> Mark[Result] | None:
@@ -194,13 +199,21 @@ def _even_with(line: Line, job: Job) -> Mark[Result] | None:
     return Mark(Result.NO_DIFFERENCE, job.first - 3 + at, job.first)
 
 
+def _until(line: Line, job: Job) -> Mark[Result] | None:
+    """The "until" between a trouble and what ended it: "no pressure until I primed the pump"."""
+    at = next((k for k in job.before_it if line.word(k) in ("until", "till")), None)
+    if at is None:
+        return None
+    return Mark(Result.CURED, at, at + 1) if job.ended_it else None
+
+
 def _ends_at(line: Line, result: Mark[Result], job: Job) -> bool:
     """Whether a result is that of "no change after the new pump", "after a new pump still low"."""
     lead = job.lead[0].first
     if result.last <= lead:
         return lead - result.last <= 1
     between = [line.word(k) for k in range(job.last, result.first)]
-    return result.value is Result.NO_DIFFERENCE and len(between) <= 3 and "," not in between
+    return result.value is Result.NO_DIFFERENCE and len(between) <= _AHEAD and "," not in between
 
 
 def _counting(results: list[Mark[Result]]) -> Mark[Result] | None:

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from knowledge.lexicon.together_bearings import TOGETHER_BEARINGS, TOGETHER_BEARINGS_ABSENT
 from knowledge.lexicon.together_delivery import TOGETHER_DELIVERY, TOGETHER_DELIVERY_ABSENT
+from knowledge.lexicon.together_inside import TOGETHER_INSIDE
 from knowledge.lexicon.together_instrument import (
     TOGETHER_INSTRUMENT,
     TOGETHER_INSTRUMENT_ABSENT,
@@ -36,6 +37,7 @@ TOGETHER: dict[str, tuple[str, ...]] = _all(
     TOGETHER_OIL,
     TOGETHER_RUNNING,
     TOGETHER_OFTEN,
+    TOGETHER_INSIDE,
     TOGETHER_PLAIN,
 )
 #: the finding, by what is said when it is not there

@@ -15,6 +15,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "brand? new|another|different|second|third|fresh|replacement|spare|borrowed|reproduction|repro",
         "known good",
         "was|were|been|got|had|all|both|just =done|=redone",
+        "=done|=redone",
         "=done last|by|this|about|in|just|recently|professionally|@time",
         "=did|=done|=doing the|my|its|a|all|both",
         "=added|mounted",
@@ -63,6 +64,9 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "switched|switch|switching|went|going|changed|changing|tried|trying|moved|stepped|bumped|used|put|run|running|ran .. to? @thick",
         "oil|viscosity|thickening thickener|additive|improver",
         "tried @thick",
+        "oil was? changed|changing|swapped|swapping|switched .. to|for @thick",
+        "changed|changing|swapped|swapping|switched|switching .. oil to|for @thick",
+        "on|with|using @thick",
     ),
     "thinner_oil": ("thinner|lighter oil|grade", "@thin"),
     "right_oil": (
@@ -99,10 +103,18 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "@volume of? oil? added",
         "put in half? @volume",
         "put @volume in|of",
+        "gave it another|a|an|@volume quart|litre|pint|drop|@volume?",
         "added|adding|poured|chucked|threw|tipped|dumped|stuck|bunged in|another|about|nearly|almost|the|best-part-of? @volume",
         "oil was? added",
     ),
-    "overfilled": ("quart|litre|bit over full",),
+    "overfilled": (
+        "quart|litre|bit|@volume|half-a-quart over full|the-mark|max|full-mark",
+        "half a quart|litre|pint over full|max",
+    ),
+    "standard_pump": ("put|fitted|went|gone .. standard|stock|original oil? pump back?",),
+    "new_pickup": (
+        "brazed|soldered|welded|fixed|mended|repaired .. crack|split|pinhole .. pickup|suction",
+    ),
     "drained_to_mark": (
         "drained|sucked|took some? oil? out|down",
         "drained|sucked|let|ran|took it|some|oil|excess|surplus|that|the oil? down|out|back|off to? full|the? mark|level|full|right?",
@@ -157,6 +169,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "gallery_plugs_fitted": (
         "plugged|sealed|fitted .. gallery|galley|oil hole|plug",
         "new|fitted|replaced|renewed gallery|galley|oil plug|plugs",
+        "put|fitted|screwed|knocked|hammered|tapped|drove|pressed|loctited|staked .. gallery|galley|oilway plug|plugs|cup",
         "put|fitted|screwed|knocked|hammered|tapped|drove|pressed|loctited|staked a|an|the|new|missing|correct? new|missing|proper? "
         "gallery|galley|oil? plug|plugs|cup back|in|into|to .. gallery|galley|block|oilway|hole",
     ),
@@ -168,6 +181,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "put|fitted|used the|a correct|right|proper one|filter on?",
         "different|other|another brand|make of? filter",
         "oem|genuine filter",
+        "went|going|gone|back .. to .. original|genuine|old|oem|previous|proper filter",
         "swapped|changed|switched|went|gone back? to|for a|an|the|my? proper|genuine|oem|original|different|another|better|quality|"
         "decent brand|make|type|kind|of? of? filter?",
         "filter for a|an|the different|another|genuine|proper|better one|brand|make|type",
@@ -175,7 +189,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
     ),
     "new_sender": (
         "new sending unit",
-        "two|three|four|five|six|several|@number new? senders|sensors|switches|sending-units",
+        "two|three|four|five|six|several|@number new? oil? pressure? senders|sensors|switches|sending-units",
         "oil? pressure? switch|sender|sensor was|were|has|had|been? changed|replaced|renewed|swapped twice|again?",
     ),
     "high_volume_pump": ("high volume pump",),
