@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 from collections.abc import Iterator
@@ -63,6 +64,14 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Put the files that take longest first."""
     place = {name: number for number, name in enumerate(LONGEST)}
     items.sort(key=lambda item: place.get(item.path.name, len(LONGEST)))
+
+
+@pytest.hookimpl(trylast=True)
+def pytest_collection_finish() -> None:
+    """Leave what is loaded by now out of the search for cycles: it stays until the end."""
+    gc.collect()
+    gc.freeze()
+    gc.set_threshold(50_000, 20, 50)
 
 
 @pytest.hookimpl(trylast=True)

@@ -17,8 +17,12 @@ Order = list[
 ]  #: each variable with its neighbours when it is eliminated
 
 
+@lru_cache(maxsize=64)
 def best_order(scopes: tuple[tuple[int, ...], ...], variables: int) -> Order:
-    """A greedy order; if its sum is large, the best of several."""
+    """A greedy order; if its sum is large, the best of several.
+
+    Weighing whether a sum is affordable and making it ask for the same order.
+    """
     first, _, rest = _ordered(_neighbours(scopes, variables), (1, 0), most=FEW)
     names = [v for v, around in enumerate(rest) if around]
     place = {v: i for i, v in enumerate(names)}
@@ -55,6 +59,7 @@ def _best_of_core(core: tuple[int, ...]) -> Order:
 
 def forget_orders() -> None:
     """Search every order anew from now on, as a fresh process does."""
+    best_order.cache_clear()
     _best_of_core.cache_clear()
 
 
