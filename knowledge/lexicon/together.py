@@ -20,6 +20,7 @@ from knowledge.lexicon.together_oil import TOGETHER_OIL, TOGETHER_OIL_ABSENT
 from knowledge.lexicon.together_plain import TOGETHER_PLAIN, TOGETHER_PLAIN_ABSENT
 from knowledge.lexicon.together_pump import TOGETHER_PUMP, TOGETHER_PUMP_ABSENT
 from knowledge.lexicon.together_running import TOGETHER_RUNNING, TOGETHER_RUNNING_ABSENT
+from knowledge.lexicon.together_ways import TOGETHER_WAYS, TOGETHER_WAYS_INSIDE
 
 
 def _all(*tables: dict[str, tuple[str, ...]]) -> dict[str, tuple[str, ...]]:
@@ -38,6 +39,8 @@ TOGETHER: dict[str, tuple[str, ...]] = _all(
     TOGETHER_RUNNING,
     TOGETHER_OFTEN,
     TOGETHER_INSIDE,
+    TOGETHER_WAYS,
+    TOGETHER_WAYS_INSIDE,
     TOGETHER_PLAIN,
 )
 #: the finding, by what is said when it is not there
