@@ -249,7 +249,7 @@ def _take(head: Head, line: Line, mark: Mark[object]) -> None:
                 return
             if value.value not in into:
                 into.append(value.value)
-            limits = range(max(0, mark.first - _BEFORE), mark.first + 1)
+            limits = range(max(line.clause(mark.first).first, mark.first - _BEFORE), mark.first + 1)
             head.only = head.only or any(line.word(k) == "only" for k in (*limits, mark.last))
         case Course():
             if value.value not in head.course:

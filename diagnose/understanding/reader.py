@@ -20,6 +20,7 @@ from diagnose.understanding.together import together
 from diagnose.understanding.work import earlier_work, trials
 from knowledge.book import Book, made_once
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE
+from knowledge.lexicon.fillers import FILLERS, LEADING
 from knowledge.lexicon.narrower import NARROWER
 from knowledge.synonyms import FAINT, IDLE
 
@@ -42,6 +43,7 @@ _OF_THE_ENGINE = frozenset((*FEATURES.values(), *FEATURES_ALONE.values()))
 _FILLERS = (
     IDLE
     | FAINT
+    | FILLERS
     | frozenset(
         [
             "and",
@@ -199,15 +201,17 @@ def _left_over(paragraph: Paragraph, spans: Iterable[Span]) -> Iterable[Span]:
     for line in paragraph.lines:
         run: list[Span] = []
         weighty = False
-        for token in line.tokens:
+        named = {k for m in line.find(line.lexicon.things) for k in range(m.first, m.last)}
+        used = [t for t in line.tokens if any(a <= t.start < b for a, b in covered)]
+        spare = _FILLERS | LEADING if used else _FILLERS
+        for k, token in enumerate(line.tokens):
             if any(a <= token.start and token.end <= b for a, b in covered):
                 if weighty:
                     yield run[0][0], run[-1][1]
                 run, weighty = [], False
             elif not token.is_mark:
                 run.append((token.start, token.end))
-                weighty = weighty or (
-                    not {token.word, token.stem} & _FILLERS and len(token.word) > 1
-                )
+                bare = k in named or bool({token.word, token.stem} & spare)
+                weighty = weighty or (not bare and len(token.word) > 1)
         if weighty:
             yield run[0][0], run[-1][1]

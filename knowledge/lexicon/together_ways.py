@@ -95,9 +95,6 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
     "needle_steps_at_once": (
         "needle|gauge|it|reading|goes|snaps|jumps + full_to_nothing|nothing_to_full|0_and|zero_and|between|full_scale|and_back + blink|snaps|instantly|instant|flash|snap|bang|split_second|jumps - over_bumps|corners|idle|slowly|bounces",
     ),
-    "needle_follows_loads": (
-        "needle|gauge|reading + moves|changes|drops|dips|twitches|jumps|goes + headlights|wipers|indicate|indicators|blinkers|heater|fan|blower|brake_lights|horn|radio|electrics|turn_signals - pump|off_the_scale|belt|flicker_at_idle|oil_light",
-    ),
     "other_gauges_also_wrong": (
         "=gauges|=clocks|=instruments|=dials|every_gauge|fuel_gauge|temp_gauge|temperature_gauge + temp|temperature|fuel|every|all|dash|reading|speedo|volt|voltmeter|amps + haywire|creek|crazy|wrong|dead|died|funny|duff|nuts|quit - fine|ok|normal|steady|works|working|oil_temp_gauge",
     ),
