@@ -26,6 +26,7 @@ from tests.support.complaints import (
     teardown,
     tree,
 )
+from tests.support.examples import one_in
 
 BOOK = the_book()
 FORMS = [("--json",), ("--markdown",), ("--blanks",)]
@@ -46,7 +47,7 @@ def one_line(done: Done, code: int, *parts: str) -> None:
 # --------------------------------------------------------------------------- every job
 
 
-@pytest.mark.parametrize("name", JOBS)
+@pytest.mark.parametrize("name", one_in(2, list(JOBS)))
 def test_every_job_has_its_plan_in_eighty_columns(name: str) -> None:
     done = teardown(name)
     assert (done.code, done.err) == (0, "")
@@ -72,7 +73,7 @@ def test_the_same_plan_twice(name: str, form: tuple[str, ...]) -> None:
     assert {p.suffix for p in path_of(name).parent.iterdir()} == {".toml"}
 
 
-@pytest.mark.parametrize("name", ["heron", "skua"])
+@pytest.mark.parametrize("name", one_in(2, ["skua", "heron"]))
 def test_the_same_plan_in_another_process(tmp_path: Path, name: str) -> None:
     """Whatever order Python's sets have there; plain though colours are asked for."""
     path = tmp_path / f"{name}.toml"
@@ -86,7 +87,7 @@ def test_the_same_plan_in_another_process(tmp_path: Path, name: str) -> None:
     in_eighty_columns(one.out)
 
 
-@pytest.mark.parametrize("name", JOBS)
+@pytest.mark.parametrize("name", one_in(2, list(JOBS)))
 def test_plan_as_data(name: str) -> None:
     data = plan(name)
     assert data["schema"] == 1
@@ -160,7 +161,7 @@ def test_odd_titles_and_names(tmp_path: Path) -> None:
 # --------------------------------------------------------------------------- options
 
 
-@pytest.mark.parametrize("name", OPEN)
+@pytest.mark.parametrize("name", one_in(4, list(OPEN)))
 def test_only_what_fits_into_the_minutes(name: str) -> None:
     for minutes in ("1", "60", "200"):
         data = plan(name, "--minutes", minutes)
@@ -170,7 +171,7 @@ def test_only_what_fits_into_the_minutes(name: str) -> None:
     assert "into 60 min" in flat(teardown(name, "--minutes", "60").out)
 
 
-@pytest.mark.parametrize("name", OPEN)
+@pytest.mark.parametrize("name", one_in(3, list(OPEN)))
 def test_on_a_stand_nothing_runs_and_openings_take_a_stands_minutes(name: str) -> None:
     data = plan(name, "--on-stand")
     assert data["stages"]
@@ -191,7 +192,7 @@ def test_on_a_stand_nothing_runs_and_openings_take_a_stands_minutes(name: str) -
     ],
     ids=str,
 )
-@pytest.mark.parametrize("name", ["heron", "skua", "gannet"])
+@pytest.mark.parametrize("name", one_in(3, ["heron", "skua", "gannet"]))
 def test_minutes_scale_with_experience_and_space(
     name: str, options: tuple[str, ...], factor: float
 ) -> None:
@@ -205,7 +206,7 @@ def test_minutes_scale_with_experience_and_space(
             assert check["minutes"] == pytest.approx(max(1.0, own * factor))
 
 
-@pytest.mark.parametrize("name", COMPLAINTS)
+@pytest.mark.parametrize("name", one_in(3, list(COMPLAINTS)))
 def test_closing_up_to_test_costs_more_for_the_same_openings(name: str) -> None:
     data = plan(name, "--closed-up-to-test")
     places = tree(name)

@@ -36,24 +36,28 @@ def weights(causes: Mapping[str, Cause], conclusions: InferenceResult) -> dict[s
     A rate is that of an ordinary engine, whatever brings the cause about. Where a root that feeds
     the cause is commoner or rarer than there, the cause is so by the share that the root brings.
     """
-    shifts = _shifts(conclusions)
+    return _weights(causes, conclusions, _shifts(conclusions))
+
+
+def _weights(
+    causes: Mapping[str, Cause], conclusions: InferenceResult, shifts: Mapping[str, float]
+) -> dict[str, float]:
     weight = {
         c.id: c.rate.value * shifts.get(c.id, 1.0)
         for c in causes.values()
         if c not in conclusions.excluded
     }
     for root, fed in _fed(conclusions).items():
-        more = root_weight(root, conclusions) - root_weight(root)
+        more = _root_weight(root, shifts) - _root_weight(root, {})
         for id_, strength in fed.items():
             if id_ in weight:
                 weight[id_] += strength * min(1.0, shifts.get(id_, 1.0)) * more
     return weight
 
 
-def root_weight(root: Condition, conclusions: InferenceResult | None = None) -> float:
-    """The relative frequency of a root that is no cause: rate times shifts, or the rate alone."""
-    shift = _shifts(conclusions).get(root.id, 1.0) if conclusions else 1.0
-    return root.rate.value * shift if root.rate else 0.0
+def _root_weight(root: Condition, shifts: Mapping[str, float]) -> float:
+    """The relative frequency of a root that is no cause: rate times shift."""
+    return root.rate.value * shifts.get(root.id, 1.0) if root.rate else 0.0
 
 
 def _shifts(conclusions: InferenceResult) -> dict[str, float]:
@@ -117,9 +121,13 @@ def priors(
 
     Only causes that this engine can have get a prior. Both dicts go by the cause's id.
     """
-    weight = _learned(weights(causes, conclusions), learned)
+    return _scaled(_learned(weights(causes, conclusions), learned))[0]
+
+
+def _scaled(weight: Mapping[str, float]) -> tuple[dict[str, float], float]:
+    """The prior of each cause by id, and what makes a weight a prior."""
     scale = EXPECTED_CAUSES / sum(weight.values())
-    return {id_: min(w * scale, MOST_PRIOR) for id_, w in weight.items()}
+    return {id_: min(w * scale, MOST_PRIOR) for id_, w in weight.items()}, scale
 
 
 def _learned(weight: Mapping[str, float], learned: Mapping[str, float] | None) -> dict[str, float]:
@@ -127,20 +135,15 @@ def _learned(weight: Mapping[str, float], learned: Mapping[str, float] | None) -
 
 
 def _add_roots(
-    graph: Graph,
-    causes: Mapping[str, Cause],
-    conclusions: InferenceResult,
-    learned: Mapping[str, float] | None,
+    graph: Graph, conclusions: InferenceResult, shifts: Mapping[str, float], scale: float
 ) -> None:
     """Add each root that feeds causes, and leave each cause the part of its prior that is its own.
 
     A cause that is rarer here than its rate says is less often brought about by the root as well.
+    ``shifts``: of causes, with what a shop learned, and of roots, by id.
     """
-    shifts = _learned(dict.fromkeys(causes, 1.0) | _shifts(conclusions), learned)
-    weight = _learned(weights(causes, conclusions), learned)
-    scale = EXPECTED_CAUSES / sum(weight.values())
     for root, fed in _fed(conclusions).items():
-        leak = min(root_weight(root, conclusions) * scale, MOST_PRIOR)
+        leak = min(_root_weight(root, shifts) * scale, MOST_PRIOR)
         graph.add_node(root.id, **_describe(root) | {"leak": leak})
         for id_, strength in fed.items():
             if id_ in graph:
@@ -162,10 +165,12 @@ def build(
     where a parent both leads to a finding and inhibits it.
     """
     graph: Graph = nx.DiGraph()
-    for id_, prior in priors(causes, conclusions, learned).items():
-        graph.add_node(id_, layer="cause", says=causes[id_].says, prior=prior)
+    shifts = _shifts(conclusions)
+    prior, scale = _scaled(_learned(_weights(causes, conclusions, shifts), learned))
+    for id_, p in prior.items():
+        graph.add_node(id_, layer="cause", says=causes[id_].says, prior=p)
     possible = {cause for cause in causes.values() if cause.id in graph}
-    _add_roots(graph, causes, conclusions, learned)
+    _add_roots(graph, conclusions, _learned(dict.fromkeys(causes, 1.0) | shifts, learned), scale)
     nodes: dict[str, dict[str, object]] = {n: {} for n in graph}  # new ones with their data
     edges = {(a, b): data for a, b, data in graph.edges(data=True)}
     for link, rules in conclusions.edges:
@@ -175,26 +180,28 @@ def build(
         ):
             continue  # this engine cannot have it
         inhibits = type(link) is Inhibitor
+        ends = parent.id, child.id
         if inhibits and child.id not in nodes:
             continue  # nothing brings it about
-        for end in (parent, child):
-            if end.id not in nodes:
-                nodes[end.id] = _describe(end)
+        if parent.id not in nodes:
+            nodes[parent.id] = _describe(parent)
+        if child.id not in nodes:
+            nodes[child.id] = _describe(child)
         strength = link.strength.value
-        old = edges.get((parent.id, child.id))
+        old = edges.get(ends)
         if old is not None:
             if old.get("inhibits", inhibits) is not inhibits:
                 raise ValueError(f"{parent.id} both leads to {child.id} and inhibits it")
             of_root = type(child) is Cause
             strength = old["strength"] if of_root else max(strength, old["strength"])
-        edges[parent.id, child.id] = {
+        edges[ends] = {
             "strength": strength,
-            "rules": tuple([r.id for r in rules]),
+            "rules": (rules[0].id,) if len(rules) == 1 else tuple([r.id for r in rules]),
             "source": link.source.key,
             "inhibits": inhibits,
         }
     graph.add_nodes_from(nodes.items())
-    graph.add_edges_from((a, b, data) for (a, b), data in edges.items())
+    graph.add_edges_from([(a, b, data) for (a, b), data in edges.items()])
     if not nx.is_directed_acyclic_graph(graph):
         circle = [a for a, _ in nx.find_cycle(graph)]
         raise CircleError(" -> ".join([*circle, circle[0]]))
