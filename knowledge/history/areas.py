@@ -268,6 +268,7 @@ IGNITION_OR_ELECTRICS = WorkArea(
         leaks_causes_openings.SENDER_LEAK: 0.25,
         instrument_causes_line.IDLE_TOO_SLOW: 0.75,
         instrument_causes.SENDER_NOT_FITTED: 0.5,
+        topend_causes_feeds.DIST_HOUSING_LEAK: 0.5,  # the distributor may have been out
     },
     source=JUDGEMENT,
     implies=(findings.JUST_WORKED_ON,),

@@ -57,8 +57,8 @@ HOURS_WEAR_THE_RINGS_TOO = LinkGroup(
     note="Misleads after a rebuild: rings that have not bedded in, valve seals, an overfilled sump.",
     parent=WORN_BY_HOURS,
     effects={
-        findings_record.OIL_USED_FAST: (OFTEN, COMMON_PRACTICE),
-        findings_heat.BLUE_SMOKE: (OFTEN, COMMON_PRACTICE),
+        findings_record.OIL_USED_FAST: (SOMETIMES, COMMON_PRACTICE),
+        findings_heat.BLUE_SMOKE: (SOMETIMES, COMMON_PRACTICE),
         findings_heat.BLOW_BY_HIGH: (OFTEN, COMMON_PRACTICE),
     },
     matches=[

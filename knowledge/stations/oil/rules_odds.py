@@ -173,6 +173,7 @@ def never_the_way_of_warm_oil(known: Known) -> Conclusions:
         patterns_speed.LOW_AT_ALL_SPEEDS,
         patterns_speed.LOW_EVEN_COLD,
         patterns_speed.FALLS_AS_REVS_RISE,
+        patterns_speed.FLICKERS_ONLY_AT_SPEED,
         patterns.FELL_SUDDENLY,
         patterns.GAUGE_READS_ZERO,
         behaviour.NONE_FROM_FIRST_START,
