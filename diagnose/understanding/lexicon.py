@@ -34,7 +34,7 @@ from knowledge.lexicon import (
     work,
 )
 from knowledge.lexicon.engine import Trait
-from knowledge.lexicon.parts import PartWorked
+from knowledge.lexicon.parts_model import PartWorked
 from knowledge.lexicon.states import State, Substance, Thing
 from knowledge.model import Finding, Kind
 from knowledge.reports.words import (

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.parts import PartWorked
+from knowledge.lexicon.parts_model import PartWorked
 from knowledge.lexicon.work import SAYS_OF_IT
 from knowledge.reports.words import Done
 

@@ -19,6 +19,7 @@ from knowledge.lexicon.results_words import (
     GOING,
     HOPED,
     LONE_RESULTS,
+    NOT_ENDED,
     PLENTY,
     TRAILS,
 )
@@ -47,6 +48,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue
         if line.tokens[mark.last - 1].is_figure and line.word(mark.last) in COUNTED:
             continue  # "turned it up two turns"
+        if line.word(mark.last - 1) in ("more", "further") and line.word(mark.last) in NOT_ENDED:
+            continue  # "no more than 10 psi"
         if _is_no_pressure(line, mark.last - 1):
             continue  # "set it back up to 800"
         if words <= ALONE and not _begins_clause(line, mark):

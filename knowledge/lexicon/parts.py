@@ -2,21 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
-
+from knowledge.lexicon.parts_model import PartWorked
+from knowledge.lexicon.parts_rare import PARTS_RARE
 from knowledge.reports.words import Done
-
-
-@dataclass(frozen=True, slots=True, eq=False, kw_only=True)
-class PartWorked:
-    """A part that is worked on: its names, the trial each action is, the area of earlier work."""
-
-    names: tuple[str, ...]
-    trials: Mapping[Done, str] = field(default_factory=dict)
-    area: str | None = None
-    area_if: Done | None = None  #: the area holds for this action only
-
 
 _R, _C, _B, _A, _F = Done.RENEWED, Done.CLEANED, Done.REBUILT, Done.ADJUSTED, Done.REFITTED
 #: the longer name is taken where several fit
@@ -65,7 +53,7 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(
         names=("oil? filter", "oil filters", "oil? filter? element|cartridge"),
-        trials={_R: "new_filter"},
+        trials={_R: "new_filter", _A: "filter_tightened"},
         area="filter_change",
     ),
     PartWorked(
@@ -138,7 +126,7 @@ PARTS: tuple[PartWorked, ...] = (
             "sump|oil|suction|pan strainer|screen|gauze|filter-screen",
             "pick up",
         ),
-        trials={_R: "new_pickup", _C: "pickup_cleaned", _B: "new_pickup"},
+        trials={_R: "new_pickup", _C: "pickup_cleaned", _B: "new_pickup", _A: "pickup_gap_set"},
         area="pickup",
     ),
     PartWorked(
@@ -162,7 +150,7 @@ PARTS: tuple[PartWorked, ...] = (
     ),
     PartWorked(
         names=("oil? pan|sump|oilpan",),
-        trials={_R: "other_sump", _C: "pickup_cleaned"},
+        trials={_R: "other_sump", _B: "other_sump", _C: "pickup_cleaned"},
         area="sump",
     ),
     PartWorked(names=("pan|sump gasket",), area="sump"),
@@ -315,4 +303,5 @@ PARTS: tuple[PartWorked, ...] = (
         area_if=Done.REBUILT,
     ),
     PartWorked(names=("oil",), trials={_R: "right_oil"}, area="oil_change", area_if=Done.RENEWED),
+    *PARTS_RARE,
 )

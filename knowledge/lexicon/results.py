@@ -31,7 +31,7 @@ RESULTS: dict[Result, tuple[str, ...]] = {
         "back to square one|where|the|were? i|we|beginning|start? started|began|was?",
         "that|it|this wasnt|isnt it|that|the|cause|answer|problem|either",
         "wasnt that|it|either",
-        "didnt|hasnt|havent|did|does|doesnt|dont not? do|done|did|change|changed|help|helped|alter a|one|blessed thing|bit|"
+        "didnt|hasnt|havent|did|does|doesnt|dont not? do|done|did|change|changed|help|helped|alter a|one|blessed? thing|bit|"
         "anything|jot",
         "did|does|done absolutely|precisely|exactly|sweet|diddly|sod|naff|bugger|next-to? nothing|all|squat|naff",
         "@not|didnt|hasnt make|made a|the? blind|slightest|scrap|bit|tiny|single? bit|scrap|jot|shred? of? difference|odds",

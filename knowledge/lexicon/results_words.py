@@ -53,6 +53,8 @@ JOINS_AHEAD = _set(
 IS_NAMED = _set("be being by is needed took was were")
 #: before a result that was only hoped for
 HOPED = _set("assuming expected expecting figured figuring hoped hoping thinking thought")
+#: after "no more" these are no trouble that ended
+NOT_ENDED = _set("than pressure psi ideas money time help luck good power")
 #: a pressure after these is a gain
 GAINED = _set("about added another by extra gain gained gave got increased plus worth")
 #: psi: less does not end a complaint by itself (judgement); enough for any engine at any speed and
@@ -64,5 +66,6 @@ ELSEWHERE_READ = _set("cold cruise cruising high max revs speed top")
 GOING = _set("back came comes goes going gone is moved was went")
 #: results that say so only where a clause ends with them: "same", "it didn't"
 LONE_RESULTS = _set(
+    "its everything all thats pressure shes is was fine good ok perfect great right normal sweet "
     "better didnt hasnt havent help it nope nothing same that the they wasnt which worse"
 )

@@ -18,12 +18,14 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
     ),
     "block_replaced": (
         "another|different|new|replacement|secondhand|used|exchanged|swapped block|crankcase|cylinder-block",
-        "welded|repaired|stitched the? block|crankcase",
+        "welded|repaired|stitched|brazed|sealed the? cracked|leaking|porous? block|crankcase|gallery|casting",
+        "cracked|leaking|porous gallery|block|casting was? welded|repaired|stitched|brazed|sealed",
     ),
     "gauge_port_changed": (
         "moved|relocated|tried|screwed|connected|teed .. gauge|sender .. other|another|different|head|filter|block|gallery port|tapping|place|hole|take-off",
         "gauge|sender .. in|to|at another|different port|tapping|hole|place",
         "teed|plumbed .. at|into the filter|block|head|gallery",
+        "moved|relocated|resited|teed|plumbed|shifted the|my? oil? pressure? sender|gauge|switch|sensor to|into|onto|at|up|down",
     ),
     "gallery_seals_renewed": (
         f"{_PUT} .. feed|transfer|gallery|cover tube|tubes|pipe? o-rings|o-ring|seals|gasket",
@@ -42,6 +44,7 @@ TRIALS_RARE: dict[str, tuple[str, ...]] = {
     "coolant_leak_mended": (
         f"{_PUT} .. head gasket|liner|seals|water-pump .. and|with .. oil change|changed|new",
         f"{_PUT} .. cooler .. water in",
+        "did|done|new|replaced|changed the|a? head gasket ,|and|with .. oil|milky|fresh|flushed",
     ),
     "scavenge_mended": (
         f"{_PUT}|fixed|repaired|primed|rebuilt .. scavenge pump|belt|stage|section",

@@ -33,6 +33,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
     Done.CLEANED: (
         "=cleaned|=cleaning|cleared|clearing|washed|flushed|flushing|unblocked|freed|=rodded|scrubbed",
         "blew|blown|blow it|them|that|the? out|through",
+        "=blew|=blasted",
         "=lapped|=polished|=dressed|=honed|=linished|=unstuck|=degreased|=decoked|=rinsed|=wiped",
     ),
     Done.ADJUSTED: (
@@ -40,14 +41,18 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "turned up|in",
         "wound in|up",
         "set up?",
+        "=raised|=lowered|=spaced|=backed|=nipped|=retorqued|=torqued",
+        "spun|screwed|nipped|did it|them|up|the? up|on|tighter",
         "brought|wound|turned|bumped|raised|set|put|cranked|tweaked|nudged it|them up|to|at|down|in",
-        "screwed|cranked|turned|wound|backed in|up|down|out",
-        "=screwed|=cranked|=wound|=turned",
+        "screwed|turned|wound|backed in|up|down|out",
+        "=screwed|=wound|=turned",
         "topped|topping",
     ),
     Done.REFITTED: (
         "refitted|resealed|reseated|reinstalled|removed|pulled|dropped",
         "taken|took off|out",
+        "re-stabbed|restabbed|restab|unseated",
+        "dropped|put|popped it|them back in|on",
     ),
     Done.OPENED: ("opened|inspected|stripped", "took apart", "taken apart", "tore down"),
 }
@@ -110,6 +115,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "overfilled": (
         "quart|litre|bit|@volume|half-a-quart over full|the-mark|max|full-mark",
         "half a quart|litre|pint over full|max",
+        "overfilled|overfill|overfilling it|by|slightly|the",
     ),
     "standard_pump": ("put|fitted|went|gone .. standard|stock|original oil? pump back?",),
     "new_pickup": (
@@ -155,7 +161,10 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "raised|=upped|turned|increased|bumped|lifted|cranked|set|reset|adjusted|brought|put|wound|tweaked .. idle|tickover",
         "idle|tickover was|is? turned|raised|bumped|upped|set|brought|put|wound up?",
     ),
-    "tank_tap_opened": ("opened the? oil? tap|valve",),
+    "tank_tap_opened": (
+        "turned|opened|switched the? oil? tank? tap|valve|cock|stopcock on|open?",
+        "opened the? oil? tap|valve",
+    ),
     "fuse_renewed": (
         "new|another|replaced|changed|renewed|swapped|fresh the|a|ignition|gauge? fuse|fuses|relay",
         "fuse|fuses|relay was|were? renewed|replaced|changed|swapped",
@@ -207,7 +216,11 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "pulled the pan .. clean|cleaned|checked",
         "pan|sump off|out .. cleaned",
     ),
-    "stripped_and_cleaned": ("stripped and cleaned",),
+    "stripped_and_cleaned": (
+        "stripped and cleaned",
+        "stripped|tore|pulled the? whole|entire|complete? engine|motor|it|everything down|apart? ,? and? cleaned|washed|scrubbed|boiled",
+        "took|pulled|stripped it|everything|engine|the-lot all? apart|down ,? and? washed|cleaned|scrubbed|boiled|flushed",
+    ),
 }
 #: miles that a car is driven in a week, about 12,000 in a year (judgement)
 MILES_A_WEEK = 250.0

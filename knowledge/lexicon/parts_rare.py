@@ -1,0 +1,114 @@
+"""Parts that are seldom worked on to cure low pressure; the shape and the common ones are in ``parts``."""
+
+from __future__ import annotations
+
+from knowledge.lexicon.parts_model import PartWorked
+from knowledge.reports.words import Done
+
+_R, _C, _B, _A, _F = Done.RENEWED, Done.CLEANED, Done.REBUILT, Done.ADJUSTED, Done.REFITTED
+PARTS_RARE: tuple[PartWorked, ...] = (
+    PartWorked(
+        names=(
+            "main|mains|rod|rods|bearing|big-end|crankcase|conrod cap|caps? bolts|bolt|nuts|nut|studs",
+            "main|rod|bearing caps",
+        ),
+        trials={_A: "bolts_tightened"},
+        area="bearings",
+    ),
+    PartWorked(
+        names=("oil? filter head? bypass valve?", "bypass|by-pass valve in|of the? filter head?"),
+        trials=dict.fromkeys((_C, _R, _B), "bypass_freed"),
+    ),
+    PartWorked(
+        names=(
+            "o-rings|o-ring|orings|oring|seals|seal|gasket|gaskets on|of|for|in|at|between the? oil? transfer|feed|gallery|"
+            "jumper|passage tube|tubes|pipe|pipes|passage?",
+            "oil? transfer|gallery|jumper|feed-tube tube? o-rings|o-ring|seals|seal|gasket",
+            "front|timing cover gasket|gaskets|o-ring|seal",
+            "oil transfer tube|tubes",
+        ),
+        trials={_R: "gallery_seals_renewed"},
+        area="timing",
+    ),
+    PartWorked(
+        names=(
+            "crank|crankshaft|front|rear|cam|camshaft|oil|timing|main seal|seals",
+            "rocker|valve|cam|tappet cover? gasket|gaskets",
+            "sump|pan gasket and|& rear|front|crank seal|seals",
+        ),
+        trials={_R: "seals_renewed"},
+    ),
+    PartWorked(
+        names=(
+            "drain|sump plug washer|gasket?",
+            "washer|gasket on|for|of|under the? drain|sump plug",
+        ),
+        trials=dict.fromkeys((_R, _A, _F), "drain_plug_tightened"),
+    ),
+    PartWorked(
+        names=(
+            "oil? cooler|radiator|cylinder fins|matrix|face|core-face",
+            "fins of|on the? cooler|radiator|oil-cooler",
+            "oil? cooler|cooling|air duct|ducting|ducts|shroud|baffle|baffles|fan",
+        ),
+        trials=dict.fromkeys((_R, _C, _B, _F), "oil_cooling_improved"),
+        area="cooling_system",
+    ),
+    PartWorked(
+        names=(
+            "fuel|lift pump diaphragm|seal?",
+            "injector|injectors",
+            "leaking|leaky|dribbling injector|injectors",
+            "float|needle|carb|carburettor|carburetor float|needle|valve|seat?",
+        ),
+        trials=dict.fromkeys((_R, _B), "fuel_leak_mended"),
+        area="fuel_system",
+    ),
+    PartWorked(
+        names=(
+            "oil? pump drive gear|shaft|chain|coupling|coupler",
+            "oil? pump shaft|driveshaft|drive-shaft|chain|coupling|coupler",
+            "intermediate|skew|jack shaft|gear|pinion",
+            "distributor|dizzy|worm drive? gear|gears",
+        ),
+        trials={_R: "pump_drive_renewed"},
+        area="pump_drive",
+    ),
+    PartWorked(
+        names=(
+            "oil? pump bolts|bolt|screws|cover-bolts|mounting-bolts",
+            "bolts|bolt|screws|nuts on|of|holding the? oil? pump",
+            "oil? pump cover|mount|mounting bolts|screws|bolt",
+        ),
+        trials={_A: "pump_refitted", _R: "pump_refitted"},
+        area="oil_pump",
+    ),
+    PartWorked(
+        names=(
+            "relief ball|plunger|piston|valve and|& spring",
+            "ball|plunger and|& relief? spring",
+        ),
+        trials={_R: "new_relief_valve", _C: "relief_cleaned"},
+        area="relief_valve",
+    ),
+    PartWorked(
+        names=("=block|crankcase|cylinder-block", "cracked|bare engine? block"),
+        trials={_R: "block_replaced"},
+    ),
+    PartWorked(
+        names=("scavenge pump|belt|stage|section", "dry-sump belt"),
+        trials=dict.fromkeys((_R, _B, _C, _A), "scavenge_mended"),
+    ),
+    PartWorked(
+        names=(
+            "oil? drain|return|drainback|drain-back back? holes|passages|slots|hole",
+            "=drainbacks|drain-backs",
+        ),
+        trials={_C: "oil_returns_opened"},
+    ),
+    PartWorked(
+        names=("rocker|rockers bushes|bushings|shaft|shafts|assembly|gear?",),
+        trials=dict.fromkeys((_R, _B), "rocker_gear_renewed"),
+        area="camshaft",
+    ),
+)
