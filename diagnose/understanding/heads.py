@@ -11,7 +11,9 @@ from knowledge.lexicon.numbers import FOLLOWS
 from knowledge.lexicon.other_things import (
     BLOW,
     EXHAUST,
+    HEAT_GAUGE,
     LEAD_TEST,
+    MOVED_TO,
     NOT_MISSING,
     NOT_TOO_HIGH,
     OTHER_INSTRUMENTS,
@@ -134,8 +136,12 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return after in NOT_MISSING and line.word(mark.last - 1) in ("pressure", "oil")
         case Shows.HIGH if NOT_TOO_HIGH & {line.word(k) for k in range(mark.last, mark.last + 4)}:
             return True
+        case Shows.UNSTEADY if line.word(mark.last - 1) == "moved" and after in MOVED_TO:
+            return True  # "gauge moved to the gallery"
         case Shows.UNSTEADY | Shows.HIGH | Shows.NORMAL:
             return bool(words & LEAD_TEST)
+        case Shows.LOW if line.word(mark.first) == "in" and words & HEAT_GAUGE:
+            return True  # "boiled, needle in the red"
         case Shows.SMOKE:
             return line.word(mark.first) == "smoke" and not words & EXHAUST
         case Shows.TICKING:

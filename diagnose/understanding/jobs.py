@@ -5,12 +5,12 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from diagnose.understanding.pairing import WITH, may_be_it, paired
+from diagnose.understanding.pairing import WITH, may_be_it, names_another, paired
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
-from knowledge.lexicon.work import DRILLED, MILES_A_WEEK
+from knowledge.lexicon.work_words import DRILLED, MILES_A_WEEK
 from knowledge.reports.words import Done, Shows, Since
 
 _SOON = 4  #: words after a part in which it is said to be on the way
@@ -173,6 +173,8 @@ def jobs(line: Line, before: Line | None = None) -> list[Job]:
     found = [Job(line, *work) for work in paired(line, named[0] if named else None, noun)]
     for role, is_trial in ((line.lexicon.trials, True), (line.lexicon.areas, False)):
         for mark in line.stated(role):
+            if names_another(line, mark):
+                continue
             kept: str | None = None
             made: str | None = None
             if any(j.first < mark.last and mark.first < j.last for j in found):

@@ -8,7 +8,7 @@ from typing import NamedTuple
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.parts_model import PartWorked
-from knowledge.lexicon.work import SAYS_OF_IT
+from knowledge.lexicon.work_words import NAMES_ANOTHER, SAYS_OF_IT
 from knowledge.reports.words import Done
 
 _FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
@@ -100,6 +100,7 @@ def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterato
         p
         for p in line.find(line.lexicon.parts)
         if not any(a.first <= p.first and p.last <= a.last for a in actions)
+        and not names_another(line, p)
     ]
     done = [_action_of(line, part, actions, parts) or _taken_off(line, part) for part in parts]
     done = [a or _result_with(line, p) for a, p in zip(done, parts, strict=True)]
@@ -222,6 +223,11 @@ def _result_with(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
         return None
     after = any(r.last == at for r in line.find(line.lexicon.results))
     return Mark(Done.RENEWED, at, at + 1) if after else None
+
+
+def names_another(line: Line, mark: Mark[object]) -> bool:
+    """Whether the next word makes it another thing: "oil pressure", "to switch off"."""
+    return line.word(mark.last) in NAMES_ANOTHER.get(line.word(mark.last - 1), frozenset())
 
 
 def may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:

@@ -58,7 +58,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     if token.kinds == {"share"}:
         said = line.find(line.lexicon.instrument) and line.word(i - 1) in SHARE_AFTER
         return token.value if said and not _is_difference(line, i) else None
-    if not token.kinds & {"pressure", "number", "range"}:
+    if not token.kinds & {"pressure", "number", "range"} or _is_negative(line, i):
         return None
     if {line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES and "pressure" not in token.kinds:
         return None
@@ -75,6 +75,14 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     if not _may_be_pressure(line, i, token, unit, spoken_of):
         return None
     return f"{value} {unit}" if value != "0" else "0"
+
+
+def _is_negative(line: Line, i: int) -> bool:
+    """Whether a minus stands straight before a number, and a space before that: "start at -20"."""
+    if not i or line.word(i - 1) not in ("-", "–"):
+        return False
+    apart = i < 2 or line.tokens[i - 2].end < line.tokens[i - 1].start
+    return apart and line.tokens[i - 1].end == line.tokens[i].start
 
 
 def _risen_to(line: Line, i: int) -> str:

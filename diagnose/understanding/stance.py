@@ -16,9 +16,7 @@ from knowledge.lexicon.stance import (
     DO,
     ENDS_NEGATION,
     GOES_ON,
-    INSTRUMENTS,
     INVERTED,
-    MOVES_SO,
     NEGATION,
     RESULT_BEGINS,
     SEEN,
@@ -27,6 +25,7 @@ from knowledge.lexicon.stance import (
     WOULD,
     WOULD_BE,
 )
+from knowledge.lexicon.stance_words import INSTRUMENTS, MOVES_SO, REFUSES, REFUSING
 from knowledge.reports.words import Done
 
 
@@ -163,7 +162,11 @@ def _is_habit(sentence: Sentence, mark: Mark[bool]) -> bool:
     if len(mark) > 1 or tokens[mark.first].word != "would" or sentence.asks or not mark.first:
         return False
     shown = tokens[mark.first - 1].word in INSTRUMENTS
-    does = mark.last < len(tokens) and tokens[mark.last].word in MOVES_SO
+    after = [t.word for t in tokens[mark.last : mark.last + 2]]
+    refused = len(after) > 1 and after[0] in ("not", "never")
+    if refused and after[1] in REFUSES and tokens[mark.first - 1].word in REFUSING:
+        return not any(t.word in ("if", "unless") for t in tokens)  # "the light would not go out"
+    does = bool(after) and after[0] in MOVES_SO
     return shown and does and not any(t.word in ("if", "unless") for t in tokens)
 
 

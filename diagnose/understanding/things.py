@@ -28,6 +28,7 @@ from knowledge.lexicon.joints import (
     NONE,
     OFF,
     OUT_OF,
+    STARTS,
     WETTED,
 )
 from knowledge.lexicon.sights_kinds import COMPOUNDS
@@ -184,6 +185,8 @@ def _states(
     for mark, meanings in _alike(line.lexicon.states.find_alike(line.tokens)):
         if any(t.overlaps(mark) for t in things) or line.word(mark.first - 1) in ACTED:
             continue
+        if State.COLD in meanings and line.word(mark.last) in STARTS:
+            continue  # "blew the filter off on a cold start"
         those = _parts_of(line, mark, things)
         if State.FINE in meanings and those and not linked(line, those[0], mark):
             continue

@@ -75,6 +75,8 @@ LINKS = _set(
 )
 #: after a state: it was so at an earlier time
 EARLIER = _set("before previously earlier once ago last already twice")
+#: after "cold": it is said of the day or the start, not of a part
+STARTS = _set("start starts starting startup morning mornings weather night nights day snap engine")
 #: between a part and what it is part of: "the valve of the filter head"
 PARTS_OF = _set("of in on for")
 #: before a substance: how much of it, or how coarse

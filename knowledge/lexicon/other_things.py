@@ -71,3 +71,21 @@ PANEL = frozenset(
 )
 #: shortly before what shows: it is no pressure
 VOLTAGE = frozenset(["voltage", "volts", "current", "resistance", "ohms"])
+#: after "gauge moved": somebody put it elsewhere
+MOVED_TO = frozenset(["to", "from", "into", "onto"])
+#: beside "in the red": the gauge is that of the temperature
+HEAT_GAUGE = frozenset(
+    [
+        "temperature",
+        "temp",
+        "coolant",
+        "radiator",
+        "boiled",
+        "boiling",
+        "overheated",
+        "overheat",
+        "overheating",
+        "water",
+        "hot",
+    ]
+)

@@ -24,7 +24,7 @@ TRAILS = _set(
     "unfortunately whatsoever yet "
 )
 #: results that are a clause of their own: "cranked it, nothing"
-ALONE = _set("nada nope nothing zilch")
+ALONE = _set("gone nada nope nothing zilch")
 #: before these and "nothing"
 BEFORE_ALONE = _set("absolutely again and but so still then yet")
 #: after a number that is no pressure then

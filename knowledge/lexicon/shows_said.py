@@ -17,6 +17,7 @@ SHOWS_SAID: dict[Shows, tuple[str, ...]] = {
         "low oil pressure caption|message|annunciation|display",
         f"{_LAMP}|hooter|klaxon|siren|chime|horn beeped|bleeped|screeched|screamed|blared|rang|chimed|wailed",
         "hooter|klaxon|siren|chime sounded|went|came|goes|sounds off?",
+        f"{_LAMP} would @not go|come|turn|switch out|off",
         f"{_LAMP} glowed|glows|burned|burnt|shone steadily|brightly|bright|solid|red",
         "warned|warns of low? oil? pressure",
         f"{_LAMP} =kept|=keeps coming|going|lighting|flashing|appearing on|up|off?",

@@ -205,6 +205,9 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 }
 #: words shortly before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "oil_line_found_broken": frozenset(
+        ["radiator", "coolant", "water", "heater", "fuel", "brake", "boost", "intercooler", "air"]
+    ),
     "level_correct": frozenset(
         [
             "connector",

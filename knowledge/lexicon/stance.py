@@ -107,33 +107,6 @@ FILLERS = frozenset(
         ":",
     ]
 )
-#: before "would", and after it: what they did again and again, not what they might do
-INSTRUMENTS = frozenset(["gauge", "needle", "pressure", "light", "lamp", "buzzer", "alarm", "gage"])
-MOVES_SO = frozenset(
-    [
-        "drop",
-        "fall",
-        "go",
-        "come",
-        "flicker",
-        "read",
-        "show",
-        "rise",
-        "stay",
-        "sink",
-        "climb",
-        "jump",
-        "bounce",
-        "flash",
-        "sit",
-        "hover",
-        "dip",
-        "swing",
-        "just",
-        "slowly",
-        "then",
-    ]
-)
 #: words that look like negation and are none
 NO_NEGATION = (
     "not only",

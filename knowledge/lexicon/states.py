@@ -131,7 +131,8 @@ STATES: dict[State, tuple[str, ...]] = {
     ),
     State.OVAL: ("oval|ovalled|egg-shaped|tapered|taper|=ridged", "out of|off round", "worn oval"),
     State.FLAT: (
-        "wiped|=flat|flattened|worn|gone|went flat|out?",
+        "wiped|=flat|flattened|worn|gone flat|out?",
+        "went flat|out",
         "flat|rounded|worn|wiped lobe|lobes|off|away|out",
     ),
     State.ROUNDED: (
@@ -184,7 +185,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "@not blocked|clogged|plugged|restricted",
     ),
     State.STUCK: (
-        "stuck|sticking|sticks|stick|jammed|jamming|jam|seized|frozen|binding|hung up?",
+        "stuck|sticking|sticks|stick|jammed|jamming|jam|seized|=frozen|=froze|binding|hung up?",
         "@not move|moving|slide|sliding|budge|budging|return|returning freely?",
         "cocked|wedged",
     ),
@@ -219,7 +220,7 @@ STATES: dict[State, tuple[str, ...]] = {
         "chewed up",
     ),
     State.BROKEN: (
-        "broken|broke|snapped|sheared|fractured|failed|shattered|parted|disintegrated",
+        "broken|broke|snapped|sheared|fractured|failed|shattered|=parted|disintegrated",
         "in|into two|half|pieces|bits",
         "=came|=fell|=come|=fallen =apart",
         "=let =go",
@@ -311,7 +312,10 @@ STATES: dict[State, tuple[str, ...]] = {
         "=checked|=measured|=tested|=proved|=checks|=tests|=proves out|as|to|be? ok|fine|good|okay|right|correct",
         "mint|immaculate|faultless|unworn|unmarked|beautiful|great|spotless",
     ),
-    State.COLD: ("stays|stayed|still|stone|never? cold|cool", "@not get|getting|gets warm|hot"),
+    State.COLD: (
+        "stays|stayed|still|stone|never? cold|cool",
+        "@not get|getting|gets warm|hot",
+    ),
     State.BURST: (
         "burst|bursts|exploded|ruptured|rupture|blew|blown|blows",
         "split|splits open|along|at|itself?",

@@ -28,7 +28,7 @@ OTHER = Thing(
         "dry|wet sump system?",
         "wind|touch|phone|computer|head screen",
         "ground run|runs|check|speed|idle",
-        "fuel|water|coolant|brake|vacuum line|hose|pipe",
+        "fuel|water|coolant|brake|vacuum|radiator|heater|boost|intercooler|hydraulic line|hose|hoses|pipe",
     ),
 )
 #: one table for each station

@@ -79,7 +79,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "stick|dipstick|level + after|straight_after|right_after + run|blast|fast|hard|lap|session + lower|low|less|much_lower|drops & later|minutes|wait|settles|comes_back|ten - pressure|light",
     ),
     "ice_at_screen": (
-        "ice|frozen|slush|froze + pickup|screen|strainer|sump|pan|oil_pump - thaw|nothing",
+        "ice|=frozen|slush|froze + pickup|screen|strainer|sump|pan|oil_pump - thaw|nothing",
     ),
     "water_in_sump": (
         "water|coolant|antifreeze + sump|pan|bottom + found|lying|came_out|sitting|pint|litre|cup|half - no|not|pump|cooling|leak_outside|bilge",

@@ -131,7 +131,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "never|no|not_one|without|@not + got_a_warning|get_a_warning|warning_light|warning_at_all|a_warning|any_warning|warning_whatsoever|prior_warning|warning_of_any|a_flicker_of_warning - key|fitted|lit_at|stopped|ignition|bulletin",
     ),
     "engine_seized": (
-        f"{_IT}|crank + is_locked|locked|froze_solid|frozen|@not_turn_over_at_all|@not_turn_at_all|solid_as|rock_solid|tied_up|gone_tight|welded_solid|stuck_solid - pressure|needle|gauge|pump|rotor|diff|brake|relief|valve|thermostat|water|breather|overnight|ice|night|turbo|plunger|bolt|"
+        f"{_IT}|crank + is_locked|locked|froze_solid|=frozen|@not_turn_over_at_all|@not_turn_at_all|solid_as|rock_solid|tied_up|gone_tight|welded_solid|stuck_solid - pressure|needle|gauge|pump|rotor|diff|brake|relief|valve|thermostat|water|breather|overnight|ice|night|turbo|plunger|bolt|"
         "steady|holds|then_freed|reading",
     ),
     "oil_not_checked_long": (

@@ -33,7 +33,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"piece|bit|chunk|lump|circlip|washer|nut|chip|fragment|stone|nail|clip|sliver + jammed|wedged|caught|stuck|lodged|trapped|found_in|lying_between + pump|{_GEARS} - block|gasket|relief|filter|screen|pickup|distributor",
     ),
     "pump_jammed": (
-        "pump + seized|locked|jammed|=solid|frozen|immovable|@not_turn_by|will_not_turn|wont_turn - bolts|finger|vacuum|water|fuel|injection|steering|noise|relief_valve|cranked",
+        "pump + seized|locked|jammed|=solid|=frozen|immovable|@not_turn_by|will_not_turn|wont_turn - bolts|finger|vacuum|water|fuel|injection|steering|noise|relief_valve|cranked",
     ),
     "pump_seen_standing": (
         f"pump|{_SHAFT} + stands_still|standing_still|@not_turning|@not_rotating|stationary|still + crank|cranked|cranking|engine_turned|turned_over|while|when",
@@ -185,7 +185,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
     ),
     "relief_bench_opens_high": (f"{_RELIEF} & {_BENCH} & high|above|late|over - low|early|below",),
     "relief_valve_stayed_shut": (
-        f"{_RELIEF}|{_PLUNGER} + shut|closed + jammed|seized|stuck|rusted|frozen|solid - filter|bypass|thermostat|breather|open|throttle|exhaust|inlet",
+        f"{_RELIEF}|{_PLUNGER} + shut|closed + jammed|seized|stuck|rusted|=frozen|solid - filter|bypass|thermostat|breather|open|throttle|exhaust|inlet",
     ),
     "relief_valve_stayed_open": (
         f"plunger|piston|{_RELIEF} + stayed|stuck|jammed|hung|remained|held + up_the_bore|up_in|back_in|in_the_bore|off_its_seat|off_the_seat|open|half_way|halfway|part_way|in_its_bore - filter_bypass|rings|engine|throttle|pcv|thermostat",
@@ -206,7 +206,7 @@ TOGETHER_PUMP: dict[str, tuple[str, ...]] = {
         f"{_RELIEF} + return|drain|spill|passage|dump_hole|outlet + blocked|plugged|bunged|clogged|choked|covered|restricted - not|no",
     ),
     "relief_found_stuck": (
-        f"{_RELIEF} + =stuck|seized|jammed|=sticking|gummed|frozen - often|where|not|no|filter|bypass|voltage|unstuck|open|shut|closed",
+        f"{_RELIEF} + =stuck|seized|jammed|=sticking|gummed|=frozen - often|where|not|no|filter|bypass|voltage|unstuck|open|shut|closed",
     ),
 }
 TOGETHER_PUMP_ABSENT: dict[str, tuple[str, ...]] = {

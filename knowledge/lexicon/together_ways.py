@@ -86,7 +86,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "fan_cowl|shroud|duct|ducting|air_duct|cooling_baffle + off|missing|fell|broken|torn|loose|gone|left_off + fan|air|cooling|cooler|radiator|cylinder|duct|cowl|off - sump|oil_on|windage|pan|filler",
     ),
     "needle_stuck_at_one_value": (
-        "needle|gauge|reads|it|reading|sits|shows|frozen|stuck + dead_centre|dead_center|in_the_middle|half|halfway|@number|mid|@pressure + whatever|never_moves|all_the_time|engine_on_or_off|on_or_off|since_i|constantly|regardless|frozen|no_matter - idle|hot|drops|cold|above|max|new|then|revs_up|ever_since|low|goes|zero|history",
+        "needle|gauge|reads|it|reading|sits|shows|=frozen|stuck + dead_centre|dead_center|in_the_middle|half|halfway|@number|mid|@pressure + whatever|never_moves|all_the_time|engine_on_or_off|on_or_off|since_i|constantly|regardless|=frozen|no_matter - idle|hot|drops|cold|above|max|new|then|revs_up|ever_since|low|goes|zero|history",
         "=frozen|=stuck + at|on + @number|@pressure - idle|throttle|minus|thermostat|temp|valve|relief|plunger|below|drops",
     ),
     "needle_off_zero_at_rest": (

@@ -18,7 +18,8 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "=done|=redone",
         "=done last|by|this|about|in|just|recently|professionally|@time",
         "=did|=done|=doing the|my|its|a|all|both",
-        "=added|mounted",
+        "=added",
+        "mounted a|an|the|new",
         "put|stuck|threw|bunged|slapped|popped a|an|the|in|on correct|right|new|different|another|used? one|in|on?",
         "is|are|was brand? new",
         "upgraded|upgrading to|the|my",
@@ -222,31 +223,10 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "took|pulled|stripped it|everything|engine|the-lot all? apart|down ,? and? washed|cleaned|scrubbed|boiled|flushed",
     ),
 }
-#: miles that a car is driven in a week, about 12,000 in a year (judgement)
-MILES_A_WEEK = 250.0
 #: what was opened before something was seen
 OPENED_AND_FOUND = (
     "pulled|took|removed|dropped|opened|unscrewed|stripped|undid|drained .. and|to|, found|find|saw|see|discovered",
 )
-#: after a part that begins a statement of its own and goes on no list
-SAYS_OF_IT = frozenset(
-    [
-        "now",
-        "reads",
-        "read",
-        "shows",
-        "says",
-        "still",
-        "stays",
-        "goes",
-        "went",
-        "sits",
-        "drops",
-        "dropped",
-    ]
-)
-#: the pump was turned without the engine
-DRILLED = frozenset(["drill", "drilled", "priming", "primed"])
 #: looks like work and is none on this engine just before
 NO_WORK = (
     "rebuilt|rebuilding|rebuild|overhauled|restored|restoring the|my|its|a? steering|brakes|suspension|axle|hydraulics|"
@@ -257,6 +237,8 @@ NO_WORK = (
     "always|religiously|regularly|usually changed|change|changes|serviced the|my|its? oil?",
     "oil? changed|changes|serviced every|religiously|regularly|often|always|on|annually|yearly|each time|schedule?",
     "never|not|hasnt|hadnt had|have an? oil? change|service",
+    "service|services|servicing|changes is|was|are|were? @time? years|months|miles? late|overdue|skipped|missed|neglected|behind|patchy|irregular|sporadic",
+    "patchy|irregular|missed|skipped|sporadic|poor|late|lapsed oil? services|servicing|service|changes",
     "service history|station|bulletin|life|interval|intervals|record|manual|light",
 )
 #: earlier work said in a way of its own
@@ -315,7 +297,7 @@ AREAS: dict[str, tuple[str, ...]] = {
     "camshaft": ("cam swap|change",),
     "storage": (
         "storage|layup|lay-up|winterized|winterised|mothballed",
-        "stored|storing",
+        "=stored|=storing",
         "sat|stood|sitting|left|parked|laid up|standing|idle|unused|in? .. @longtime|years|decades|winter|barn",
         "little|hardly|rarely|not used|run|driven for|in @longtime|years",
         "@longtime of? standing|sitting|storage",

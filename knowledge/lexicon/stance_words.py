@@ -1,0 +1,43 @@
+"""Single words around "would": what was seen again and again, and what refused."""
+
+from __future__ import annotations
+
+#: before "would", and after it: what they did again and again, not what they might do
+INSTRUMENTS = frozenset(["gauge", "needle", "pressure", "light", "lamp", "buzzer", "alarm", "gage"])
+MOVES_SO = frozenset(
+    [
+        "drop",
+        "fall",
+        "go",
+        "come",
+        "flicker",
+        "read",
+        "show",
+        "rise",
+        "stay",
+        "sink",
+        "climb",
+        "jump",
+        "bounce",
+        "flash",
+        "sit",
+        "hover",
+        "dip",
+        "swing",
+        "just",
+        "slowly",
+        "then",
+    ]
+)
+
+
+def _set(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+#: before "would not", and after it: it refused, "the lamp would not go out"
+REFUSING = INSTRUMENTS | _set("it engine motor starter crank lifters tappets pump she he that")
+REFUSES = _set(
+    "go come drop start turn crank build move rise budge register read show stay hold prime clear "
+    "fire lift pump settle light"
+)

@@ -1,0 +1,35 @@
+"""Single words beside work that was done, and how far a car is driven in a week."""
+
+from __future__ import annotations
+
+
+def _set(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+#: miles that a car is driven in a week, about 12,000 in a year (judgement)
+MILES_A_WEEK = 250.0
+#: after a part that begins a statement of its own and goes on no list
+SAYS_OF_IT = frozenset(
+    [
+        "now",
+        "reads",
+        "read",
+        "shows",
+        "says",
+        "still",
+        "stays",
+        "goes",
+        "went",
+        "sits",
+        "drops",
+        "dropped",
+    ]
+)
+#: the pump was turned without the engine
+DRILLED = frozenset(["drill", "drilled", "priming", "primed"])
+#: before these a part is not meant: "since the swap oil pressure is low", "after switch off"
+NAMES_ANOTHER = {
+    "oil": _set("pressure light lamp level warning alarm temperature temp buzzer message can"),
+    "switch": _set("off"),
+}

@@ -1,0 +1,56 @@
+"""Short reports as people write them: every fact a sentence states, and nothing else."""
+
+from __future__ import annotations
+
+import pytest
+
+from diagnose.understanding.reader import read
+from knowledge.book import the_book
+
+#: sentences with everything that is read out of them
+READ: dict[str, list[str]] = {
+    "the oil lamp would not go out": ["behaviour lamp"],
+    "spun it over and it would not build oil pressure": ["behaviour none"],
+    "the engine was frozen solid": ["finding engine_seized present"],
+    "boiled over on the pass, needle in the red": ["finding engine_ran_hot present"],
+    "oil pressure down in the red at idle": ["behaviour low idle"],
+    "since the engine swap oil pressure is low": [
+        "behaviour low work",
+        "earlier other_engine renewed straight before",
+    ],
+    "pressure was poor. changed the filter and the noise is gone": [
+        "behaviour low",
+        "trial new_filter cured",
+    ],
+}
+#: sentences with near misses, and what little of them is read
+NEAR: dict[str, list[str]] = {
+    "I would not go out with that lamp on": [],
+    "the lamp would not go out if the pump was new": [],
+    "no pressure at start at -15": ["behaviour none at start"],
+    "the pump is new, started on a freezing morning": [
+        "earlier oil_pump renewed",
+        "finding stood_in_frost present",
+        "finding oil_very_cold present",
+    ],
+    "the filter came off on a cold start": ["finding filter_found_loose present"],
+    "after switch off the level is hard to read": [],
+    "servicing was patchy. the oil lamp comes on at speed": [
+        "behaviour lamp at speed",
+        "finding service_neglected present",
+    ],
+    "the new pump came from a parts shop": ["earlier oil_pump renewed"],
+    "a radiator hose burst": [],
+}
+
+
+@pytest.mark.parametrize("text", READ)
+def test_a_short_report_is_read(text: str) -> None:
+    """Everything it states, and nothing else."""
+    assert sorted(f.short for f in read(text, the_book()).facts) == sorted(READ[text])
+
+
+@pytest.mark.parametrize("text", NEAR)
+def test_a_near_miss_is_not_read(text: str) -> None:
+    """Words that mean another thing here."""
+    assert sorted(f.short for f in read(text, the_book()).facts) == sorted(NEAR[text])
