@@ -14,6 +14,38 @@ READ: dict[str, list[str]] = {
     "the engine was frozen solid": ["finding engine_seized present"],
     "boiled over on the pass, needle in the red": ["finding engine_ran_hot present"],
     "oil pressure down in the red at idle": ["behaviour low idle"],
+    "oil pressure reads about fifteen lower since the overhaul": [
+        "behaviour low work",
+        "earlier whole_engine rebuilt straight before",
+    ],
+    "hot pressure is a quarter of what it was": ["behaviour low hot"],
+    "pressure 15 psi below last summer": ["behaviour low"],
+    "no oil pressure to speak of": ["behaviour low"],
+    "never made any pressure after the overhaul": [
+        "behaviour none work",
+        "earlier whole_engine rebuilt straight before",
+    ],
+    "the pressure goes at the end of each lap": ["behaviour lost returns under the same condition"],
+    "pressure well above the handbook figure": ["behaviour high"],
+    "needle goes twitchy at 4000 rpm": ["behaviour unsteady at speed"],
+    "the oil light lingers after a cold start": ["behaviour slow to build at start, cold"],
+    "gauge creeps up over half a minute": ["behaviour slow to build"],
+    "smoke first, then the oil light": ["behaviour lamp"],
+    "oil alarm only when heeled": ["behaviour lamp seaway", "finding raced_or_heeled present"],
+    "it shut down on low oil": ["behaviour trips"],
+    "pressure is 55 at first, after ten minutes it is at 20": [
+        "reading 55 psi at start",
+        "reading 20 psi after minutes of running",
+    ],
+    "no better than 8 psi at idle": ["reading never above 8 psi idle"],
+    "the oil clock says 30": ["reading 30 psi"],
+    "put in a new pump, it gives 15 psi less than before": [
+        "behaviour low",
+        "earlier oil_pump renewed",
+    ],
+    "the pressure drops in left handers, full back on the straight": [
+        "behaviour low bends at speed",
+    ],
     "since the engine swap oil pressure is low": [
         "behaviour low work",
         "earlier other_engine renewed straight before",
@@ -41,6 +73,11 @@ NEAR: dict[str, list[str]] = {
     ],
     "the new pump came from a parts shop": ["earlier oil_pump renewed"],
     "a radiator hose burst": [],
+    "the pressure goes to 60 and holds": ["reading 60 psi"],
+    "the lab says 20 per cent thinner": [],
+    "pressure drops in the bends and goes back up when I stop and wait": ["behaviour low bends"],
+    "the idle is down to 500 rpm": ["finding idle_speed_counted 500 rpm"],
+    "then the light for the boot": [],
 }
 
 

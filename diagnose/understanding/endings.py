@@ -7,7 +7,7 @@ from itertools import pairwise
 from diagnose.understanding.heads import Head
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
-from knowledge.lexicon.pressure import AWAY, GOES, STOPS_THEN, TIMES
+from knowledge.lexicon.pressure import AWAY, COMES_BACK, GOES, STEADIES, STOPS_THEN, TIMES
 from knowledge.reports.words import NOISES, Shows
 
 _UNTIL_THEN = frozenset(["gone", "for"])
@@ -43,4 +43,7 @@ def ends_then(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     first = max(line.clause(mark.first).first, mark.first - _GONE, head.last)
     words = [line.word(k) for k in range(first, mark.first)]
     gone = any(a in GOES and b in AWAY for a, b in pairwise(words)) or set(words) & STOPS_THEN
-    return bool(gone) and head.value is not Shows.NORMAL
+    if head.value in NOISES | {Shows.NORMAL}:
+        return bool(gone) and head.value is not Shows.NORMAL
+    back = any(a in COMES_BACK and b == "back" for a, b in pairwise(words))
+    return bool(gone) or back or bool(set(words) & STEADIES)

@@ -11,6 +11,7 @@ from knowledge.lexicon.numbers import FOLLOWS
 from knowledge.lexicon.other_things import (
     BLOW,
     EXHAUST,
+    GOES_THEN,
     HEAT_GAUGE,
     LEAD_TEST,
     MOVED_TO,
@@ -24,6 +25,7 @@ from knowledge.lexicon.pressure import KNOCKED, NO_PRESSURE, VAGUE
 from knowledge.lexicon.sights_kinds import INSTEAD
 from knowledge.reports.words import NOISES, Shows
 
+_NAMES_LAMP = 5  #: fewer words name the lamp and do not say what it does
 _DRILLED = 3  #: words before a clause: "spun by a drill: no pressure"
 #: straight after what shows: it did not
 _LATE_NOT = frozenset(["not", "never", "didnt", "doesnt", "wasnt", "isnt", "wont"])
@@ -129,6 +131,10 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
     if mark.value is Shows.NORMAL and len(mark) == 1 and not _ends_there(line, mark.last):
         return True  # "great heat"
     match mark.value:
+        case Shows.LOST if line.word(mark.last - 1) in ("goes", "went"):
+            return after not in GOES_THEN and not line.tokens[mark.last].is_mark  # "goes to 60"
+        case Shows.LAMP if line.word(mark.first) in ("then", "and") and len(mark) < _NAMES_LAMP:
+            return bool(after) and not line.tokens[mark.last].is_mark  # "then the light."
         case Shows.LAMP:
             named = {line.word(k) for k in range(mark.first, mark.last)}
             return line.word(mark.first) == "lights" and not named & {"oil", "warning", "pressure"}

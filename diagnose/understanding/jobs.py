@@ -14,7 +14,7 @@ from knowledge.lexicon.work_words import DRILLED, MILES_A_WEEK
 from knowledge.reports.words import Done, Shows, Since
 
 _SOON = 4  #: words after a part in which it is said to be on the way
-_LEAD = 4  #: words between "since" and the work
+_LEAD = 6  #: words between "since" and the work
 _SINCE = frozenset(["since", "after", "following"])
 _AGO = frozenset(["ago", "before", "back", "earlier", "later", "previously", "since", "after"])
 _UNTIMED = {"day": "1 days", "days": "3 days", "weeks": "3 weeks", "months": "3 months"}

@@ -21,6 +21,7 @@ from knowledge.lexicon import (
     pressure,
     results,
     results_more,
+    shows_more,
     shows_said,
     sights,
     sights_kinds,
@@ -59,9 +60,14 @@ class Lexicon:
 
     def __init__(self, book: Book) -> None:
         self.book = book
-        said = {k: v + shows_said.SHOWS_SAID.get(k, ()) for k, v in pressure.SHOWS.items()}
+        said = {
+            k: v + shows_said.SHOWS_SAID.get(k, ()) + shows_more.SHOWS_MORE.get(k, ())
+            for k, v in pressure.SHOWS.items()
+        }
         self.shows: Phrases[Shows] = Phrases({**said, **noises.NOISES_SAID})
-        self.bare: Phrases[Shows] = Phrases(pressure.BARE)
+        self.bare: Phrases[Shows] = Phrases(
+            {k: v + shows_more.BARE_MORE.get(k, ()) for k, v in pressure.BARE.items()}
+        )
         self.otherwise: Phrases[bool] = Phrases({True: pressure.OTHERWISE})
         self.instrument: Phrases[bool] = Phrases({True: pressure.INSTRUMENT})
         self.direct: Phrases[bool] = Phrases({True: pressure.DIRECT})

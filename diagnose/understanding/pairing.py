@@ -219,7 +219,8 @@ def _result_with(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
     at = part.first - 1
     while line.word(at) in _PLAIN_LEADS:
         at -= 1
-    if line.word(at) not in WITH:
+    shown = part.value.trials.get(Done.RENEWED) in _SHOWS_ONLY and line.word(at) == "from"
+    if line.word(at) not in WITH or shown:
         return None
     after = any(r.last == at for r in line.find(line.lexicon.results))
     return Mark(Done.RENEWED, at, at + 1) if after else None

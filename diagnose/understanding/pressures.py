@@ -32,6 +32,7 @@ from knowledge.lexicon.numbers import (
     ROAD,
     SAYS,
     SHARE_AFTER,
+    SHOWN_BY,
     SWINGS,
     TOWARDS,
     UNDER,
@@ -158,6 +159,8 @@ def _said(line: Line, i: int, names_it: bool) -> bool:
             verb -= 1
         if {line.word(verb), line.word(at - 1)} & (MOVES | MOST):
             return True
+        if word == "at" and line.word(verb) in ("is", "its") and line.word(verb - 1) in SHOWN_BY:
+            return _stands_free(line, i)
     return word in SAYS or (names_it and word in IS)
 
 
@@ -243,6 +246,8 @@ def _is_difference(line: Line, i: int) -> bool:
     if after in ("each", "either") and then in ("way", "side"):
         return True
     if after in BESIDE and (then in COMPARED or (after == "over" and not then)):
+        return True
+    if (after, then) in (("down", "from"), ("down", "on")) and line.word(i + 3) in COMPARED:
         return True
     if after in MORE and (after, then) not in _NO_MORE:
         return True

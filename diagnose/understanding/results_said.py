@@ -18,6 +18,7 @@ from knowledge.lexicon.results_words import (
     GAINED,
     GOING,
     HOPED,
+    LESS,
     LONE_RESULTS,
     NOT_ENDED,
     PLENTY,
@@ -37,6 +38,9 @@ def results_of(line: Line) -> list[Mark[Result]]:
         better = mark.value in BETTER
         if better and line.word(mark.last) in DOWNWARD and line.word(mark.last - 1) in GOING:
             continue  # "pressure went" of "pressure went down"
+        if better and line.word(mark.last) in LESS and line.tokens[mark.last - 1].is_figure:
+            found.append(Mark(Result.WORSE, mark.first, mark.last + 1))  # "gives 20 psi less"
+            continue
         whole = mark
         if "should" in {line.word(k) for k in range(mark.first, mark.last)}:
             whole = Mark(mark.value, mark.first, mark.first + 1)  # "where it should be"

@@ -10,7 +10,7 @@ def _set(text: str) -> frozenset[str]:
 #: before a pressure: nearly so
 ABOUT = _set("about around roughly approximately approx near nearly maybe like")
 #: before a pressure: it is more
-OVER = _set("over above past more exceeds exceed exceeded exceeding beyond")
+OVER = _set("over above past more better higher exceeds exceed exceeded exceeding beyond")
 #: before a pressure: it is less
 UNDER = _set("below under less")
 #: after a number: it is a difference
@@ -29,7 +29,9 @@ CHANGED = _set(
 #: between a number and what it is compared with: it is a difference
 BESIDE = _set("above below over under down up")
 #: after "above" or "below": what it is compared with
-COMPARED = _set("the its my what normal usual spec where that on panel dash factory other")
+COMPARED = _set(
+    "last yesterday before the its my what normal usual spec where that on panel dash factory other"
+)
 #: before "to" or "at" and a number: what a needle does
 MOVES = _set(
     "drops drop dropped dropping falls fall fell falling starts started start sits sit sitting stays stay goes go "
@@ -38,7 +40,7 @@ MOVES = _set(
     "steady right reaches slides slid hovering holding running returns pegs sitting drifts creeps crept picks ends ended "
     "ending stuck idles idling pegged rests resting levels leveled levelled wavers plummets plummeted shoots shot swings "
     "slips slipped bleeds bled hits hit peaks topped settling dropping climbing rising recovers recovered still hangs "
-    "hanging remains remained stayed"
+    "hanging remains remained stayed sagged sag sagging faded fades stands stood"
 )
 #: between what a needle does and a number
 TOWARDS = _set("to at on around be from towards toward near between")
@@ -62,7 +64,7 @@ REACHES = _set(
 )
 #: straight before a number without a unit: it is what an instrument says
 SAYS = _set(
-    "reads read reading readings shows show showing showed indicates indicating holds hold pressure psi gauge needle"
+    "says said reads read reading readings shows show showing showed indicates indicating holds hold pressure psi gauge needle"
 )
 #: the same, where the sentence names an instrument; words between these and a number
 IS = _set(
@@ -97,7 +99,7 @@ OTHER_GAUGES = _set(
 COUNTS = _set(
     "cylinder cylinders cyl liter litre times time ohm ohms gear gears th st nd rd amp volts "
     "volt degrees hp main mains rod rods bearing bearings quart quarts owners engines engine "
-    "gauges senders filters pumps v valve valves inch mm plugs bolts percent more different "
+    "gauges senders filters pumps v valve valves inch mm plugs bolts percent more different per "
     "new weight pot stroke ton speed or deg cc ci cu others"
 )
 #: before a number: it is a name or a count
@@ -105,3 +107,5 @@ NAMES = _set(
     "number no model mark mk type series part bearing rod main cylinder of the "
     "a page grade aged age sae since year in by gear"
 )
+#: before "is at" and a pressure
+SHOWN_BY = _set("it pressure gauge needle now idle reading which that and then minutes")

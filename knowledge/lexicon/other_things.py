@@ -89,3 +89,7 @@ HEAT_GAUGE = frozenset(
         "hot",
     ]
 )
+#: after "the pressure goes": when it is gone
+GOES_THEN = frozenset(
+    ["", "at", "in", "on", "when", "after", "as", "under", "every", "each", "once"]
+)

@@ -40,6 +40,7 @@ JOINED = {
     ("crank", "shaft"): "crankshaft",
     ("cam", "shaft"): "camshaft",
     ("by", "pass"): "bypass",
+    ("oil", "clock"): "gauge",
 }
 #: words of degree, which change nothing about what was seen
 DEGREES = _set(

@@ -334,6 +334,11 @@ FALLS = frozenset(
 #: what shows is gone when: "goes away after a minute"
 GOES, AWAY = frozenset(["goes", "went", "go"]), frozenset(["away", "out", "off"])
 STOPS_THEN = frozenset(["disappears", "disappeared", "vanishes", "quiets", "quietens", "clears"])
+#: before "back": the pressure is there again; and one word for it
+COMES_BACK = frozenset(["comes", "came", "full", "normal", "right", "straight", "goes", "climbs"])
+STEADIES = frozenset(
+    ["recovers", "recovered", "returns", "steadies", "settles", "stops", "stopped"]
+)
 #: beside years: it was used so long
 IN_USE = frozenset(["driven", "used", "owned", "daily", "drove", "served", "worked", "ridden"])
 #: circumstances that are a time that passed, and numbers that are one

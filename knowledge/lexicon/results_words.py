@@ -69,3 +69,5 @@ LONE_RESULTS = _set(
     "its everything all thats pressure shes is was fine good ok perfect great right normal sweet "
     "better didnt hasnt havent help it nope nothing same that the they wasnt which worse"
 )
+#: after a figure: the pressure is that much less
+LESS = _set("less lower down below under worse")

@@ -1,0 +1,65 @@
+"""Short ways to say what shows: by how much it is less, when it goes, what refuses; see ``pressure``."""
+
+from __future__ import annotations
+
+from knowledge.reports.words import Shows
+
+_P = "pressure|gauge|needle|psi|reading|indication|oil-pressure"
+_LAMP = "light|lamp|buzzer|alarm|warning"
+_SHARE = "half|third|quarter|fraction"
+_THEN = "what|usual|normal|the|last|before|it|on|from|than|yesterday"
+#: what shows, by what is said
+SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
+    Shows.LOW: (
+        f"{_P} reads|is|runs|sits|shows|now about|around|some|roughly|maybe|by? @number|@pressure lower|less|down",
+        f"{_P} lower|less|down by about|around|nearly|over? a? {_SHARE}|bit|lot",
+        f"{_SHARE} of? the? oil? pressure =since|=it|=i|=we|=after|=now|=when|=that|=of|=only|=from",
+        f"{_SHARE} of? its|the|my usual|normal|old|former oil? pressure?",
+        f"{_P} is|was|now|only|just|about|reads|shows|at|to|around|a|barely {_SHARE} of? what|where",
+        f"{_P} a? {_SHARE} of? what|where",
+        f"{_P}? @pressure below|under|less|lower {_THEN}",
+        f"{_P} @number|@pressure down from|on the|what|last|usual|normal|yesterday|before",
+        "makes|gives|gets|has|have|shows|got|made|gave less|lower oil? pressure",
+        f"{_P} lowish|feeble|flat|thin",
+        "lowish oil? pressure",
+        "hot idle|tickover is|was|still|now|seems down|poor|weak|feeble|sad",
+        "no|without oil? pressure to speak of",
+        "no oil? pressure worth the? name|mentioning|having",
+        f"{_P} @not|wont|would|will @not? hold|keep|stay up?",
+    ),
+    Shows.NONE: (
+        "never made|had|got|shown|showed|registered any|the-slightest|a|one oil? pressure",
+    ),
+    Shows.LOST: (f"{_P} =goes|=went",),
+    Shows.HIGH: (
+        f"{_P} well|far|way|much|miles? above|over|past|beyond the? book|spec|manual|handbook|figure|figures|usual",
+        f"higher|more oil? {_P} than the? book|spec|manual|normal|usual|before|it",
+    ),
+    Shows.UNSTEADY: (
+        f"{_P} goes|gets|went|got|is|was|a|bit|all|very jittery|twitchy|jumpy|shaky|shivery|wobbly|nervous",
+    ),
+    Shows.SLOW: (
+        f"{_P} crawls|crawled|creeps|crept|inches|climbs|climbed|rises up? over|in|within about|some|nearly? half? a|@seconds|@minutes minute?",
+        f"{_LAMP} =lingers|=lingered|=lingering|=dawdles on?",
+        f"{_LAMP} hangs|hung on|about|around",
+    ),
+    Shows.LAMP: (
+        "pressure lamp|light on|all|at|in|when|after|suddenly|lit|came",
+        f"oil|the|an|low|pressure|this {_LAMP} =only|=always|=mostly|=usually =at|=when|=in|=on|=under|=after|=while|=during|=if|=with",
+        f"{_LAMP} =once|=twice =when|=while|=in|=at|=on|=under|=after",
+        f"{_LAMP} says|said|saying|shows|reading|for low oil pressure?",
+        f"then|and the|an oil? {_LAMP}",
+    ),
+    Shows.TRIPS: (
+        "shut|shuts|shutting itself? down|off on|for|with|by low oil pressure?",
+        "shutdown|shut-down|trip|tripped|stopped|stops|cuts on|for|with|by low oil pressure?",
+        "low oil|oil-pressure shutdown|shut-down|shutdowns|trip",
+    ),
+}
+#: the same where a clause begins so, in a text that speaks of the pressure
+BARE_MORE: dict[Shows, tuple[str, ...]] = {
+    Shows.LOW: ("=low|=poor again|everywhere|throughout|all", "=down|=low hot|cold and hot|cold"),
+    Shows.UNSTEADY: (
+        "flickers|shivers|flutters|trembles|quivers above|over|only|at|when|in|on|up",
+    ),
+}
