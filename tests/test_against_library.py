@@ -112,7 +112,7 @@ def compare_case(case: Situation, most: int) -> int:
     return len(part.prior)
 
 
-@pytest.mark.parametrize("name", one_in(4, list(CASES)))
+@pytest.mark.parametrize("name", one_in(8, list(CASES)))
 def test_case_with_its_likeliest_causes(name: str) -> None:
     """Full tables of the case's graph; causes the library cannot hold besides are left out."""
     assert compare_case(situation(name), WIDE) >= min(7, len(situation(name).network.prior))
@@ -128,7 +128,7 @@ def test_case_with_more_of_its_causes(name: str) -> None:
 @pytest.mark.parametrize(
     "name",
     [
-        pytest.param(n, marks=pytest.mark.long if n in LARGEST or i % 2 else ())
+        pytest.param(n, marks=pytest.mark.long if n in LARGEST or i % 4 else ())
         for i, n in enumerate(CASES)
     ],
 )

@@ -31,7 +31,7 @@ from tests.test_pages import EVERY, page_once, stands_alone
 
 BOOK = the_book()
 #: a third of the cases; their pages are also read in ``test_pages``; the others run with the long suite
-THIRD = one_in(3, EVERY)
+SOME = one_in(6, EVERY)
 SVG = "{http://www.w3.org/2000/svg}"
 
 
@@ -132,7 +132,7 @@ def test_first_start_and_sign_off_are_there(gannet: Page) -> None:
         assert BOOK.tasks[item["task"]].says in gannet.words
 
 
-@pytest.mark.parametrize("case", THIRD, ids=lambda p: p.stem)
+@pytest.mark.parametrize("case", SOME, ids=lambda p: p.stem)
 def test_every_case_has_cautions_sources_and_deferrals(case: Path) -> None:
     page = stands_alone(page_once("report", case))
     for heading in ("The answer", "Sources of what is shown", "These come first"):

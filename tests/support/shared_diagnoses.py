@@ -21,25 +21,39 @@ from diagnose.reasons import Reasons
 from diagnose.teardown.plan import Plan
 from knowledge.book import Book
 
-MOST = 48  #: cases kept at once; each takes a few megabytes
+MOST = {"once": 32, "again": 96}  #: cases kept at once; each takes a few megabytes
 PARTS = ("inference", "reasons", "found", "planner")
 #: what a part works out anew each time it is asked
 ASKED = ((Reasons, "_leaving_out"), (CheckPlanner, "_suppose"))
 PLANNED = ("line", "estimate")  #: of a plan: shared by plans of one planner and equal requests
 _own = [False]  #: whether every diagnosis is made anew just now
-_kept: OrderedDict[Hashable, tuple[Book, dict[Hashable, object]]] = OrderedDict()
+_Parts = dict[Hashable, object]
+#: cases asked about once, and those asked about again: many of the first must not drive out these
+_kept: dict[str, OrderedDict[Hashable, tuple[Book, _Parts]]] = {n: OrderedDict() for n in MOST}
 
 
-def _parts_of(diagnosis: Diagnosis) -> dict[Hashable, object]:
+def _parts_of(diagnosis: Diagnosis) -> _Parts:
+    """Return what is kept for this diagnosis; it is looked for once."""
+    own = vars(diagnosis)
+    if "shared parts" not in own:
+        own["shared parts"] = _looked_up(diagnosis)
+    parts: _Parts = own["shared parts"]
+    return parts
+
+
+def _looked_up(diagnosis: Diagnosis) -> _Parts:
     """Return what is kept of this book, case, facts and learned rates; the oldest goes."""
     learned = None if diagnosis.learned is None else tuple(sorted(diagnosis.learned.items()))
     case = repr(replace(diagnosis.case, path=None))
     facts = repr(diagnosis.case.facts(diagnosis.up_to))  # often the same at two stages
     key = (id(diagnosis.book), case, facts, learned)
-    _, parts = _kept.setdefault(key, (diagnosis.book, {}))  # the book stays, and so does its id
-    _kept.move_to_end(key)
-    if len(_kept) > MOST:
-        _kept.popitem(last=False)
+    once, again = _kept["once"], _kept["again"]
+    known = again.pop(key, None) or once.pop(key, None)
+    to = "again" if known else "once"
+    book, parts = known or (diagnosis.book, {})
+    _kept[to][key] = book, parts  # the book stays, and so does its id
+    if len(_kept[to]) > MOST[to]:
+        _kept[to].popitem(last=False)
     return parts
 
 
