@@ -202,7 +202,7 @@ OIL_COOLER_OR_LINES = WorkArea(
         leaks_causes.OIL_LINE_LEAK: 1.0,
         delivery_causes.OIL_COOLER_BLOCKED: 1.0,
         delivery_causes.FILTER_WRONG: 0.75,
-        delivery_causes_galleries.GALLERY_SEAL_LEAK: 0.5,
+        delivery_causes_galleries.GALLERY_SEAL_LEAK: 0.75,
         leaks_causes.FILTER_SEAL_LEAK: 0.75,
         delivery_causes.FILTER_BYPASS_STUCK: 0.5,
         oil_causes.OIL_LEVEL_LOW: 0.75,

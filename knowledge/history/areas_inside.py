@@ -235,6 +235,7 @@ MACHINE_SHOP = WorkArea(
     causes={
         delivery_causes_galleries.GALLERY_PLUG_MISSING: 1.0,
         delivery_causes_galleries.GALLERY_PLUG_TOO_DEEP: 1.0,
+        assembly_causes_left_out.CRANK_PLUG_MISSING: 0.75,
         assembly_causes.DIRT_IN_ASSEMBLY: 1.0,
         assembly_causes.BEARING_OIL_HOLE_MISALIGNED: 1.0,
         bearings_causes_geometry.LINE_BORE_MISALIGNED: 1.0,

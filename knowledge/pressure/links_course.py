@@ -213,6 +213,7 @@ BACK_AT_IDLE = LinkGroup(
         conditions.AIR_IN_SUCTION: (SOMETIMES, JUDGEMENT),
         suction_causes_sump.DRAINBACK_POOR: (OFTEN, JUDGEMENT),
         suction_causes_sump.WINDAGE_AERATION: (SOMETIMES, JUDGEMENT),
+        delivery_causes.FILTER_BLOCKED: (SELDOM, JUDGEMENT),
     },
     matches=[example(course.BACK_WHEN_SLOWED)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.BACK_WHEN_SLOWED])],

@@ -96,6 +96,7 @@ BYPASS_THAT_DOES_NOT_MOVE = LinkGroup(
         findings_filter_cut.FILTER_BYPASS_WITNESS: (OFTEN, COMMON_PRACTICE),
         findings_filter_cut.FILTER_COLLAPSED: (SOMETIMES, COMMON_PRACTICE),
         findings_filter.FILTER_STAYS_COLD: (SOMETIMES, JUDGEMENT),
+        findings_filter.FILTER_DROP_HIGH: (SOMETIMES, JUDGEMENT),  # stuck shut on a loaded filter
     },
     matches=[
         example(findings_filter_cut.FILTER_BYPASS_STUCK_OPEN),

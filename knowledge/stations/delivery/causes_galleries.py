@@ -168,6 +168,7 @@ SEAL_BETWEEN_TWO_CASTINGS_LETS_BY = LinkGroup(
         patterns.FELL_SUDDENLY: (SOMETIMES, JUDGEMENT),
         findings_galleries.OIL_WASH_AT_GALLERY_SEAL: (MOSTLY, COMMON_PRACTICE),
         findings_galleries.GALLERY_SEAL_FOUND_BAD: (MOSTLY, COMMON_PRACTICE),
+        behaviour.TEN_SECONDS_OR_MORE: (SOMETIMES, JUDGEMENT),  # it drains back through the seal
     },
     matches=[
         example(patterns.GAUGE_READS_LOW, findings_galleries.OIL_WASH_AT_GALLERY_SEAL),

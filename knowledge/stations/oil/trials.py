@@ -27,6 +27,7 @@ from knowledge.stations.suction import causes_sump as suction_causes_sump
 from knowledge.stations.suction import findings as suction_findings
 from knowledge.stations.topend import causes as topend_causes
 from knowledge.stations.topend import causes_feeds as topend_causes_feeds
+from knowledge.stations.topend import causes_phasers as topend_causes_phasers
 
 TOPPED_UP = trial(
     id="topped_up",
@@ -135,6 +136,7 @@ THICKER_OIL = trial(
         instrument_causes_line.IDLE_TOO_SLOW: (SOMETIMES, JUDGEMENT),
         topend_causes.TENSIONER_SEAL_LEAK: (SOMETIMES, JUDGEMENT),
         topend_causes_feeds.RESTRICTOR_MISSING: (SOMETIMES, JUDGEMENT),
+        topend_causes_phasers.CAM_PHASER_LEAK: (SOMETIMES, JUDGEMENT),
     },
     source=PHYSICS,
     cured=findings_record.THICKER_OIL_HELPED,

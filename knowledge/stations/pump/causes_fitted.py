@@ -24,6 +24,7 @@ from knowledge.stations.pump import (
     findings_bench,
     findings_drive,
     findings_mount,
+    findings_priming,
     findings_wear,
 )
 
@@ -78,6 +79,8 @@ PUMP_MEANT_FOR_ANOTHER_ENGINE = LinkGroup(
         behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.OVERHAUL_MANUAL_5_101),
         behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, COMMON_PRACTICE),
         findings_mount.WRONG_PUMP_FITTED: (MOSTLY, COMMON_PRACTICE),
+        findings_priming.NO_OIL_WHEN_CRANKED: (SELDOM, JUDGEMENT),
+        behaviour.NONE_FROM_FIRST_START: (SOMETIMES, COMMON_PRACTICE),  # of the other rotation
     },
     matches=[example(behaviour.LOW_FROM_FIRST_START, findings_mount.WRONG_PUMP_FITTED)],
     non_matches=[example(behaviour.LOW_FROM_FIRST_START, lacks=[findings_mount.WRONG_PUMP_FITTED])],
@@ -109,6 +112,7 @@ ROTOR_TURNED_OVER = LinkGroup(
         findings_wear.ROTOR_WRONG_WAY_ROUND: (MOSTLY, sources.DIESEL_CASE_NOTE),
         findings_mount.DRAWS_NOTHING_IN_BATH: (SELDOM, JUDGEMENT),
         behaviour.NONE_FROM_FIRST_START: (SOMETIMES, COMMON_PRACTICE),
+        findings_priming.NO_OIL_WHEN_CRANKED: (SOMETIMES, JUDGEMENT),
     },
     matches=[example(behaviour.LOW_FROM_FIRST_START, findings_wear.ROTOR_WRONG_WAY_ROUND)],
     non_matches=[

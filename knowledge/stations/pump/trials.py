@@ -67,7 +67,8 @@ PUMP_REBUILT = trial(
     asks="Oil pump taken apart and rebuilt? If so, what did it do?",
     cures={
         causes.PUMP_GEAR_WEAR: (OFTEN, COMMON_PRACTICE),
-        causes.PUMP_COVER_SCORED: (MOSTLY, COMMON_PRACTICE),
+        # a kit of gears leaves the old cover in place
+        causes.PUMP_COVER_SCORED: (OFTEN, COMMON_PRACTICE),
         causes.PUMP_COVER_LOOSE: (MOSTLY, COMMON_PRACTICE),
         causes_fitted.PUMP_ROTOR_REVERSED: (MOSTLY, COMMON_PRACTICE),
         causes_fitted.PUMP_IDLER_PIN_MIGRATED: (SOMETIMES, JUDGEMENT),

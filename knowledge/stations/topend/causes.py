@@ -214,6 +214,7 @@ TIMING_CASE_TAKES_THE_OIL = LinkGroup(
         findings.TENSIONER_FLOODS: (MOSTLY, COMMON_PRACTICE),
         findings_cam.TENSIONER_SEAL_ABSENT: (MOSTLY, sources.TENSIONER_GASKET_LEFT_OUT),
         findings_cam.TENSIONER_SLACK: (OFTEN, JUDGEMENT),
+        patterns_speed.GOOD_COLD_LOW_HOT: (SOMETIMES, JUDGEMENT),
     },
     matches=[
         example(

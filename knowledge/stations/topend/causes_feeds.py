@@ -95,6 +95,7 @@ FEED_WITHOUT_ITS_RESTRICTOR = LinkGroup(
         behaviour.CHANGED_AFTER_OTHER_WORK: (SOMETIMES, JUDGEMENT),
         findings.ROCKERS_FLOODED: (MOSTLY, COMMON_PRACTICE),
         findings.RESTRICTOR_ABSENT: (ALWAYS, COMMON_PRACTICE),
+        oil_heat.BLUE_SMOKE: (SOMETIMES, JUDGEMENT),  # the guides draw in what floods the head
     },
     matches=[
         example(

@@ -41,6 +41,12 @@ PHASER_LETS_THE_OIL_OUT = LinkGroup(
         findings.TIMING_COVER_RATTLES: (OFTEN, COMMON_PRACTICE),
         findings_filter.OIL_FED_DEVICE_FAILED_FIRST: (OFTEN, COMMON_PRACTICE),
         findings_phasers.PHASER_LEAKS: (MOSTLY, COMMON_PRACTICE),
+        patterns_speed.FLICKERS_ONLY_AT_HOT_IDLE: (SOMETIMES, JUDGEMENT),
+        findings.LIFTERS_CLATTER: (
+            SOMETIMES,
+            COMMON_PRACTICE,
+        ),  # a loose phaser knocks like a diesel
+        patterns_speed.GOOD_COLD_LOW_HOT: (SOMETIMES, JUDGEMENT),
     },
     matches=[
         example(patterns_speed.LOW_HOT_IDLE_GOOD_SPEED, findings_phasers.PHASER_LEAKS),
