@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 from tests.support.command_line import call
+from tests.support.examples import one_in
 
 COMMANDS = ("survey", "budget", "forecast", "review")
 CASE = """schema = 1
@@ -23,7 +24,7 @@ def reading(no: int, rpm: int, oil: str, psi: int) -> str:
     return f'[[reading]]\nno = {no}\nrpm = "{rpm} rpm"\noil = "{oil}"\npressure = "{psi} psi"\n'
 
 
-@pytest.mark.parametrize("oil", ["-50 C", "-58 F", "200 C"])
+@pytest.mark.parametrize("oil", one_in(2, ["-50 C", "-58 F", "200 C"]))
 def test_every_command_bears_it(tmp_path: Path, oil: str) -> None:
     """The error of a temperature takes no engine beyond what oil can be."""
     path = tmp_path / "x.toml"

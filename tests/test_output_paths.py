@@ -35,7 +35,7 @@ def desk(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     """A folder in a folder, with a case that answers every command."""
     folder = tmp_path / "outer" / "desk"
     folder.mkdir(parents=True)
-    (folder / "a.toml").write_text(INVENTED["petrel"], "utf-8")
+    (folder / "a.toml").write_text(INVENTED["slip_tractor"], "utf-8")
     (folder / "b.toml").write_text(INVENTED["winch"], "utf-8")
     monkeypatch.chdir(folder)
     return folder
@@ -82,7 +82,7 @@ def test_a_title_that_climbs_goes_nowhere(
     desk: Path, words: list[str], option: str, name: str
 ) -> None:
     """No word of a case becomes a path."""
-    text = INVENTED["petrel"]
+    text = INVENTED["slip_tractor"]
     for key, value in (("title", CLIMBING), ("by", f"/etc/{CLIMBING}")):
         text, many = re.subn(f'(?m)^{key} = ".*"$', f'{key} = "{value}"', text)
         assert many
