@@ -13,6 +13,8 @@ _NEAR, _FAR = 10, 20  #: most words from the first of a group to the last: in a 
 _NOT_GAP = 2  #: most words between a negation and what it denies
 _LONG = 5  #: letters of a form in "ed" that is not the noun of the same stem: "drained", "drain"
 _DONE = "~"  #: before the stem of such a form
+_BESIDE = 5  #: the same, where one of the words is "it" or "they", which may mean anything
+_PRONOUNS = frozenset(["it", "its", "she", "they", "them", "thing"])
 _NEGATION = frozenset(NEGATION)
 _NOT = frozenset(stemmed(w) for w in NOT.split("|"))
 
@@ -124,7 +126,8 @@ def _places(
         rows = (_row(row, tokens, i, region.last) for row in group.sets[k])
         for found in sorted((r for r in rows if r), key=len, reverse=True):
             every = (*taken, *found)
-            if set(found) & set(taken) or max(every) - min(every) > most:
+            near = _BESIDE if any(tokens[i].word in _PRONOUNS for i in every) else most
+            if set(found) & set(taken) or max(every) - min(every) > near:
                 continue
             places = _places(group, tokens, at, clause, every, k + 1)
             if places is not None:
