@@ -7,15 +7,13 @@ from collections.abc import Iterator
 from diagnose.understanding.endings import ends_then, set_lengths, set_only
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.heads import APART, Head, heads_of, set_gauge
-from diagnose.understanding.jobs import jobs
+from diagnose.understanding.modifiers import modifiers, since_then
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import left_behind, value_at
-from diagnose.understanding.stance import Stance
 from knowledge.lexicon.pressure import (
     FALLS,
     FINDING_OF,
-    IN_USE,
     PASSED,
     REVVED,
     TIMES,
@@ -77,6 +75,16 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "lost all oil pressure suddenly on the highway": ["behaviour lost at speed sudden"],
         "my brother's engine had low oil pressure": [],
         "12 psi at hot idle, low since first start": ["behaviour low first start"],
+        "changed the oil pump last month. Pressure has been low since then": ["behaviour low work"],
+        "pressure has been low since then": ["behaviour low"],
+        "gauge zero since filter change": ["behaviour none oil change"],
+        "Rebuilt V8, low since first start": ["behaviour low first start"],
+        "low since the rebuild": ["behaviour low work"],
+        "low on oil when cold": [],
+        "pressure drops at idle only, fine at steady speed": [
+            "behaviour low idle",
+            "behaviour normal at speed",
+        ],
         "pressure low since the first start": ["behaviour low first start"],
         "the oil was low since first start": [],
         "low oil pressure, getting worse": ["behaviour low worsening"],
@@ -113,7 +121,8 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
         for head in own:
             set_gauge(head)
         set_lengths(line, own)
-        loose += [(line, mark) for mark in _modifiers(line, heads) if not _give(line, mark, own)]
+        marks = [*modifiers(line, heads), *since_then(line, paragraph)]
+        loose += [(line, mark) for mark in marks if not _give(line, mark, own)]
     _give_to_neighbours(heads, loose)
     set_only(heads)
     for head in heads:
@@ -123,51 +132,6 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
         yield _fact(head)
     for line in paragraph.lines:
         yield from _denied(line)
-
-
-def _modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
-    """Circumstances, onsets, courses and beginnings that are stated."""
-    untrue = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL
-    taken = line.find(line.lexicon.shows)
-    lexicon = line.lexicon
-    every: list[Mark[object]] = [*line.circumstances, *line.find(lexicon.onset)]
-    every += [*line.find(lexicon.course), *line.find(lexicon.since)]
-    began = [Mark(True, j.lead[0].first, j.last) for j in jobs(line) if j.begins_it]
-    for mark in every:
-        within = isinstance(mark.value, Circumstance) and any(
-            t.value in APART and t.first <= mark.first and mark.last <= t.last for t in taken
-        )
-        within = within or any(b.overlaps(mark) for b in began)
-        within = within or (mark.value is Course.UNCHANGED and _of_use(line, mark))
-        beside = isinstance(mark.value, Since) or mark.value is Circumstance.STANDING
-        within = within or (not beside and _of_standing(line, mark))
-        within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
-        if not within and not line.stances.at(mark) & untrue:
-            yield mark
-    for job in jobs(line):
-        if job.begins_it:
-            yield Mark(job.since, job.lead[0].first, job.last)
-        elif job.then_now and not any(_is_before(h, line, job.first) for h in heads):
-            yield Mark(job.since, job.first, job.then_now[0].last)
-
-
-def _of_use(line: Line, mark: Mark[object]) -> bool:
-    """Whether years are said of the use of the engine: "was driven daily for years, now low"."""
-    clause = line.clause(mark.first)
-    shown = any(clause.first <= m.first < clause.last for m in line.find(line.lexicon.shows))
-    return not shown and any(line.word(k) in IN_USE for k in range(clause.first, clause.last))
-
-
-def _is_before(head: Head, line: Line, at: int) -> bool:
-    """Whether a head stands before a token of a sentence."""
-    return (head.line.number, head.mark.first) < (line.number, at)
-
-
-def _of_standing(line: Line, mark: Mark[object]) -> bool:
-    """Whether words are said of how long the engine stood: "sat for 3 years, no pressure"."""
-    stood: list[Mark[object]] = [m for m in line.find(line.lexicon.areas) if m.value == "storage"]
-    stood += [m for m in line.find(line.lexicon.since) if m.value is Since.STANDING]
-    return any(m.overlaps(mark) for m in stood)
 
 
 def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:

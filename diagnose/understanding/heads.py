@@ -26,6 +26,7 @@ from knowledge.lexicon.sights_kinds import INSTEAD
 from knowledge.reports.words import NOISES, Shows
 
 _NAMES_LAMP = 5  #: fewer words name the lamp and do not say what it does
+_SINCE = frozenset(["since", "ever"])  #: behind "low": since when
 _DRILLED = 3  #: words before a clause: "spun by a drill: no pressure"
 #: straight after what shows: it did not
 _LATE_NOT = frozenset(["not", "never", "didnt", "doesnt", "wasnt", "isnt", "wont"])
@@ -79,8 +80,12 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
     found: list[Head] = []
     seen = [m for m in line.find(line.lexicon.sights) if m.value in INSTEAD]
     marks = line.stated(line.lexicon.shows)
-    if paragraph.speaks_of_pressure or any(h.is_pressure for h in before):
-        marks += [m for m in _bare(line) if not any(m.overlaps(x) for x in marks)]
+    spoken = paragraph.speaks_of_pressure or any(h.is_pressure for h in before)
+    marks += [
+        m
+        for m in _bare(line)
+        if not any(m.overlaps(x) for x in marks) and (spoken or _says_since(line, m))
+    ]
     for mark in marks:
         if line.denied(mark) or line.usual(mark) or _is_another_thing(line, mark):
             continue
@@ -112,6 +117,11 @@ def _bare(line: Line) -> Iterator[Mark[Shows]]:
         led = bool(lead) and lead <= _LEADS and "still" not in lead
         if led and line.word(words[-1]) in NO_PRESSURE:
             yield Mark(Shows.NONE, words[-1], words[-1] + 1)  # "60 at first, then zero"
+
+
+def _says_since(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether "low" is an answer by itself: "low since the rebuild", of what the tool is for."""
+    return mark.value is Shows.LOW and line.word(mark.last - 1) in _SINCE
 
 
 def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:

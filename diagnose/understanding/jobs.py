@@ -32,6 +32,9 @@ _DAYS = frozenset(
         "weekend",
     ]
 )
+_ZERO = frozenset(
+    ["zero", "0", "nil"]
+)  #: shown by a gauge, no age: "gauge zero since the oil change"
 _RECENT = frozenset(["recently", "recent", "lately"])
 _LAST = {"week": "1 weeks", "month": "1 months", "year": "1 years", "summer": "1 years"}
 _LAST |= {"winter": "1 years", "season": "1 years", "fall": "1 years", "spring": "1 years"}
@@ -81,7 +84,9 @@ class Job:
             if token.is_mark:
                 break
             if token.word in _SINCE:
-                if k and self.line.tokens[k - 1].kinds & {"time", "distance", "number"}:
+                before = self.line.tokens[k - 1]
+                aged = before.kinds & {"time", "distance", "number"} and before.word not in _ZERO
+                if k and aged:
                     break  # its age: "1300 hours since the overhaul"
                 return (Mark(True, k, k + 1),)
         return ()
@@ -103,9 +108,9 @@ class Job:
     @property
     def then_now(self) -> tuple[Mark[object], ...]:
         """The "and now" straight behind it."""
-        after = (self.line.word(self.last), self.line.word(self.last + 1))
-        found = after in (("and", "now"), (",", "now"))
-        return (Mark(True, self.last, self.last + 2),) if found else ()
+        at = self.last + (self.line.word(self.last) in _DAYS)
+        found = (self.line.word(at), self.line.word(at + 1)) in (("and", "now"), (",", "now"))
+        return (Mark(True, at, at + 2),) if found else ()
 
     @property
     def tried(self) -> bool:

@@ -29,6 +29,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "at a stop|standstill|light|junction|traffic-light",
         "when stopped|stationary",
         "sitting in traffic",
+        "at|on every|each|any stop|halt|stoplight|junction|light|crossroads",
         "in traffic",
         "when i? come|coming|pull|pulling to|up a|to stop",
         "=idles|=idled|=idling|=idle",
@@ -160,6 +161,8 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     Circumstance.LATE: (
         "after|about|for an|@hours hour|hours",
         "after about? @hours",
+        "after|following about? an|@hours|@minutes|@distance|half-an|a? hour|hours|long-run|blast? of|on|at|down the|a? freeway|motorway|highway|"
+        "interstate|road|driving|riding|running|cruising",
         "late in|on",
         "end|near|toward|towards of the? run|trip|drive|lap|session",
         "after|on a? long run|drive|trip|motorway|highway",
@@ -207,7 +210,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     Circumstance.ACCELERATING: (
         "accelerating|acceleration|accelerate",
         "hard launch|pull",
-        "accelerating|accelerate|acceleration|accelerates|accelerated|launch|launching|launches hard?",
+        "accelerating|accelerate|acceleration|accelerates|accelerated|=launching|=launches hard?",
         "hard|full|heavy|under acceleration|throttle|launch|pull|off",
         "pull|pulling away|off|out",
         "floor|flooring|boot|booting|nail|nailing it",

@@ -9,6 +9,8 @@ ONSET: dict[Onset, tuple[str, ...]] = {
     Onset.SUDDEN: (
         "suddenly|sudden|instantly|abruptly|instantaneous|instantaneously|dramatically",
         "all of a sudden",
+        "like a stone|rock|brick|anvil",
+        "off a|the cliff",
         "all at once",
         "in a|an|one instant|flash|moment|heartbeat|stroke|go",
         "at a|one stroke",

@@ -1,0 +1,73 @@
+"""What may be said of something that shows: when, since when, how fast it came, how it went on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from diagnose.understanding.heads import APART, Head
+from diagnose.understanding.jobs import jobs
+from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.phrases import Mark
+from diagnose.understanding.stance import Stance
+from knowledge.lexicon.pressure import IN_USE
+from knowledge.reports.words import Circumstance, Course, Since
+
+_THEN = frozenset([("since", "then"), ("ever", "since"), ("from", "then")])
+
+
+def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
+    """Circumstances, onsets, courses and beginnings that are stated."""
+    untrue = Stance.SUPPOSED | Stance.ELSEWHERE | Stance.USUAL
+    taken = line.find(line.lexicon.shows)
+    lexicon = line.lexicon
+    every: list[Mark[object]] = [*line.circumstances, *line.find(lexicon.onset)]
+    every += [*line.find(lexicon.course), *line.find(lexicon.since)]
+    began = [Mark(True, j.lead[0].first, j.last) for j in jobs(line) if j.begins_it]
+    for mark in every:
+        within = isinstance(mark.value, Circumstance) and any(
+            t.value in APART and t.first <= mark.first and mark.last <= t.last for t in taken
+        )
+        within = within or any(b.overlaps(mark) for b in began)
+        within = within or (mark.value is Course.UNCHANGED and _of_use(line, mark))
+        beside = isinstance(mark.value, Since) or mark.value is Circumstance.STANDING
+        within = within or (not beside and _of_standing(line, mark))
+        within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
+        if not within and not line.stances.at(mark) & untrue:
+            yield mark
+    done = jobs(line)
+    for job in done:
+        if job.begins_it:
+            yield Mark(job.since, job.lead[0].first, job.last)
+        elif job.then_now and not any(_is_before(h, line, job.first) for h in heads):
+            yield Mark(job.since, job.first, job.then_now[0].last)
+
+
+def since_then(line: Line, paragraph: Paragraph) -> Iterator[Mark[object]]:
+    """ "Since then", "ever since" of work that the sentence before it, or it itself, names."""
+    for k, pair in enumerate(pairwise(t.word for t in line.tokens)):
+        if pair not in _THEN:
+            continue
+        near = (x for x in paragraph.lines if line.number - 1 <= x.number <= line.number)
+        done = [j for x in near for j in jobs(x) if j.area and (x is not line or j.last <= k)]
+        if done:
+            yield Mark(done[-1].since, k, k + 2)
+
+
+def _of_use(line: Line, mark: Mark[object]) -> bool:
+    """Whether years are said of the use of the engine: "was driven daily for years, now low"."""
+    clause = line.clause(mark.first)
+    shown = any(clause.first <= m.first < clause.last for m in line.find(line.lexicon.shows))
+    return not shown and any(line.word(k) in IN_USE for k in range(clause.first, clause.last))
+
+
+def _is_before(head: Head, line: Line, at: int) -> bool:
+    """Whether a head stands before a token of a sentence."""
+    return (head.line.number, head.mark.first) < (line.number, at)
+
+
+def _of_standing(line: Line, mark: Mark[object]) -> bool:
+    """Whether words are said of how long the engine stood: "sat for 3 years, no pressure"."""
+    stood: list[Mark[object]] = [m for m in line.find(line.lexicon.areas) if m.value == "storage"]
+    stood += [m for m in line.find(line.lexicon.since) if m.value is Since.STANDING]
+    return any(m.overlaps(mark) for m in stood)
