@@ -46,6 +46,34 @@ READ: dict[str, list[str]] = {
     "the pressure drops in left handers, full back on the straight": [
         "behaviour low bends at speed",
     ],
+    "low pressure since the fresh bottom end": [
+        "behaviour low work",
+        "earlier bearings renewed straight before",
+    ],
+    "no pressure since the new cam went in": [
+        "behaviour none work",
+        "earlier camshaft renewed straight before",
+    ],
+    "pressure is poor since the head went back on": [
+        "behaviour low work",
+        "earlier cylinder_head taken off and refitted straight before",
+    ],
+    "timing cover off for a seal, now the light stays on": [
+        "behaviour lamp work constant",
+        "earlier timing taken off and refitted straight before",
+    ],
+    "block is back from the machine shop, 5 psi at idle": [
+        "earlier machine_shop",
+        "reading 5 psi idle",
+    ],
+    "crank and block were hot-tanked, no pressure": ["behaviour none", "earlier machine_shop"],
+    "the white metal was re-poured last winter": ["earlier bearings 1 years"],
+    "I had the idle turned down": ["earlier fuel_system adjusted"],
+    "low pressure after a vacuum pump was fitted": [
+        "behaviour low work",
+        "earlier accessory renewed straight before",
+    ],
+    "put the engine together myself": ["earlier whole_engine rebuilt"],
     "since the engine swap oil pressure is low": [
         "behaviour low work",
         "earlier other_engine renewed straight before",
@@ -78,6 +106,14 @@ NEAR: dict[str, list[str]] = {
     "pressure drops in the bends and goes back up when I stop and wait": ["behaviour low bends"],
     "the idle is down to 500 rpm": ["finding idle_speed_counted 500 rpm"],
     "then the light for the boot": [],
+    "the pump went on squealing": ["behaviour squeak"],
+    "took the sump off for a look": [],
+    "it takes long to build pressure since the new filter": [
+        "behaviour slow to build oil change",
+        "earlier filter_change renewed straight before",
+    ],
+    "switched off for lunch": [],
+    "the vacuum pump is as it was": [],
 }
 
 

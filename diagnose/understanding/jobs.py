@@ -107,10 +107,12 @@ class Job:
 
     @property
     def then_now(self) -> tuple[Mark[object], ...]:
-        """The "and now" straight behind it."""
-        at = self.last + (self.line.word(self.last) in _DAYS)
-        found = (self.line.word(at), self.line.word(at + 1)) in (("and", "now"), (",", "now"))
-        return (Mark(True, at, at + 2),) if found else ()
+        """The "and now" behind it, where its clause ends: "cover off for a seal, now it is low"."""
+        last = self.line.clause(self.last - 1).last
+        for k in dict.fromkeys((self.last, self.last + 1, last - 1)):
+            if (self.line.word(k), self.line.word(k + 1)) in (("and", "now"), (",", "now")):
+                return (Mark(True, k, k + 2),)
+        return ()
 
     @property
     def tried(self) -> bool:

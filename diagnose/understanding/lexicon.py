@@ -33,6 +33,7 @@ from knowledge.lexicon import (
     trials_rare,
     values,
     work,
+    work_more,
 )
 from knowledge.lexicon.engine import Trait
 from knowledge.lexicon.parts_model import PartWorked
@@ -80,7 +81,13 @@ class Lexicon:
         self.actions: Phrases[Done] = Phrases(work.ACTIONS)
         self.parts: Phrases[PartWorked] = Phrases(_parts())
         self.trials: Phrases[str] = Phrases({**work.TRIALS, **trials_rare.TRIALS_RARE})
-        self.areas: Phrases[str] = Phrases({**work.AREAS, "": work.NO_WORK})
+        self.areas: Phrases[str] = Phrases(
+            {
+                **work_more.AREAS_MORE,
+                **{k: v + work_more.AREAS_MORE.get(k, ()) for k, v in work.AREAS.items()},
+                "": work.NO_WORK,
+            }
+        )
         self.opened: Phrases[bool] = Phrases({True: work.OPENED_AND_FOUND})
         self.nothing_done: Phrases[bool] = Phrases({True: work.NOTHING_DONE})
         more = results_more.RESULTS_MORE

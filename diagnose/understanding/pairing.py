@@ -228,7 +228,7 @@ def _result_with(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
 
 def names_another(line: Line, mark: Mark[object]) -> bool:
     """Whether the next word makes it another thing: "oil pressure", "to switch off"."""
-    return line.word(mark.last) in NAMES_ANOTHER.get(line.word(mark.last - 1), frozenset())
+    return line.word(mark.last) in NAMES_ANOTHER.get(line.tokens[mark.last - 1].stem, frozenset())
 
 
 def may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:
@@ -237,10 +237,15 @@ def may_be_it(parts: list[Mark[PartWorked]]) -> list[Mark[PartWorked]]:
 
 
 def _taken_off(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
-    """The words that a part was off: "had the head off", "the sump was off", "pan off to"."""
+    """The words that a part was off or went in: "had the head off", "the new pump went in"."""
     at = part.last
     while line.word(at) in _COPULA | {"been", "came", "had"}:
         at += 1
+    if line.word(at) == "went" and line.word(at + 1) in ("in", "on", "back"):
+        back = line.word(at + 1) == "back"
+        last = at + 2 + (back and line.word(at + 2) in ("in", "on"))
+        goes_on = last < len(line.tokens) and line.word(last).endswith("ing")
+        return None if goes_on else Mark(Done.REFITTED if back else Done.RENEWED, at, last)
     if line.word(at) not in _OFF:
         return None
     led = {line.word(k) for k in range(part.first - _FAR, part.first)} & _HAD

@@ -112,6 +112,8 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
         clause = _clause(clauses, mark.first)
         _set(of, clause.first, _run_end(sentence, mark.first), Stance.USUAL)
     for mark in lexicon.other_pressure.find(tokens):
+        if mark.last < len(tokens) and tokens[mark.last].word in ("pump", "pad"):
+            continue  # "fitted a vacuum pump"
         _set(of, mark.first, _end(clauses, mark.first), Stance.ELSEWHERE)
     for hedge in lexicon.hedges.find(tokens):
         if _is_of_amount(tokens, hedge):

@@ -11,6 +11,7 @@ from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.results_said import results_of
 from knowledge.lexicon.results_words import BETTER, IS_NAMED, JOINS_AHEAD, REST, SAYS_STILL
+from knowledge.lexicon.work_words import LOOKS
 from knowledge.reports.words import Done, Hands, Result, Shows
 
 #: of several results of one trial these count, else the first
@@ -283,7 +284,8 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
                 continue
             if job.trial in tried and (not before or job.begins_it):
                 continue
-            if job.done in (Done.REFITTED, Done.OPENED) and not before:
+            opened = job.done in (Done.REFITTED, Done.OPENED) and not _off_for(job)
+            if opened and not before:
                 continue
             fields: dict[str, Value] = {"what": job.area}
             if job.done:
@@ -297,6 +299,12 @@ def earlier_work(paragraph: Paragraph) -> Iterator[Fact]:
         for mark in line.stated(line.lexicon.nothing_done):
             if not own:
                 yield Fact("earlier", {"what": "nothing"}, line.span([mark]))
+
+
+def _off_for(job: Job) -> bool:
+    """Whether it was off for another reason than this trouble: "sump taken off for a gasket"."""
+    after = [job.line.word(k) for k in range(job.last, job.last + 4)]
+    return after[0] in ("for", "by") and not LOOKS & set(after)
 
 
 def _ran_on(job: Job, before: str) -> bool:

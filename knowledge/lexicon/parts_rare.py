@@ -111,4 +111,13 @@ PARTS_RARE: tuple[PartWorked, ...] = (
         trials=dict.fromkeys((_R, _B), "rocker_gear_renewed"),
         area="camshaft",
     ),
+    PartWorked(
+        names=(
+            "vacuum|hydraulic|steering|power-steering|servo|air pump",
+            "governor|magneto|compressor",
+            "blanking plate|cover",
+        ),
+        area="accessory",
+    ),
+    PartWorked(names=("oil? filter head|housing|bowl|mount",), area="filter_change"),
 )

@@ -33,3 +33,5 @@ NAMES_ANOTHER = {
     "oil": _set("pressure light lamp level warning alarm temperature temp buzzer message can"),
     "switch": _set("off"),
 }
+#: what a part was taken off for in the search for the trouble
+LOOKS = _set("look looking check checking peek inspection this that it a-look see measuring")

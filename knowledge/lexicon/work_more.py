@@ -1,0 +1,63 @@
+"""Further earlier work said in a way of its own: builds, machine shops, what was off; see ``work``."""
+
+from __future__ import annotations
+
+_ENGINE = "engine|motor|it|lump|v8|six|four|flathead|twin|diesel"
+_SHOP = "machine|engine? shop|machinist|machinists|machinist's|grinders|reconditioners|engineers"
+_BLASTED = (
+    "blasted|beaded|glass-beaded|bead-blasted|tanked|hot-tanked|dipped|acid-dipped|baked|boiled"
+)
+#: the area, by the words for the work
+AREAS_MORE: dict[str, tuple[str, ...]] = {
+    "whole_engine": (
+        "home|diy|garage|fresh|recent|first|new|own|winter|engine|motor =build|=rebuild",
+        "after|since|following|from =build|=assembly|=reassembly|=rebuilding",
+        "fresh|freshly|new|newly built|rebuilt? small|big block",
+        "fresh|freshly built|rebuilt? v8|six|four|lump|flathead|twin|smallblock|bigblock",
+        f"put|bolted|screwed|threw the|my|this|old? {_ENGINE} back? together",
+        f"i|we|he|they|id|ive|dad|mate just|then|all? assembled|reassembled|rebuilt the|my|this|old? {_ENGINE}",
+        f"{_ENGINE} was|is|been|and|all? assembled|reassembled by|at|over|myself|last|in|from|home",
+        "rebuilt|overhauled|reconditioned|freshened over|during|through|myself|ourselves|at|from",
+        "cases|crankcases|crankcase were|was? split|parted",
+    ),
+    "bearings": (
+        "reshelled|re-shelled|remetalled|re-metalled|rebabbitted|re-babbitted",
+        "white|babbitt metal|bearings|bearing re-poured|repoured|poured|recast|redone|renewed|remetalled",
+        "whitemetal|babbitt re-poured|repoured|poured|recast|redone|renewed|remetalled",
+        "fresh|new bottom end",
+        "fresh|new|the bottom end shells|bearings",
+        "caps off|out for|to",
+    ),
+    "machine_shop": (
+        f"block|crank|case|cases|heads was|were|had|been|got|is|is-being|and? {_BLASTED}",
+        f"{_BLASTED} the|my|a|an? block|crank|crankshaft|case|cases|heads",
+        "hot|acid|caustic tank|tanked|dip|dipped",
+        f"back|came|come|home|returned|fresh|straight back? from|off|out the|a|my|our|of? the? {_SHOP}",
+        f"{_SHOP} had|ground|bored|cleaned|decked|did|built|line-bored|linished|polished|machined|cut|fitted|drove|put the|my|a|our|new block|crank|crankshaft|cylinders|plugs|mains|case",
+        "shop|machinist|grinder ground|bored|reground|cleaned|linished|polished the|my crank|crankshaft|block|journals",
+        "block|cylinders|crank bored|ground|blasted and|& bored|honed|ground|polished|balanced|decked",
+        f"plugs fitted|driven|put|knocked by|at|in the|a? {_SHOP}",
+    ),
+    "cylinder_head": (
+        "head|heads came|came-back|back|returned|is|was|straight back? from",
+        "head|heads refitted|rebuilt|reconditioned|exchanged|skimmed|pressure-tested",
+        "reconditioned|recon|exchange|rebuilt|refurbished|skimmed|another|new head|heads",
+        "since|after refitting|changing|doing|skimming the? head|heads",
+    ),
+    "accessory": (
+        "vacuum|hydraulic|power-steering|air pump|compressor was|been|put|pad|and? fitted|blanked|blanked-off|put|added|changed|exchanged",
+        "fitted|fitting|added|adding|put|installed|mounted|swapped a|an|the|new|another? vacuum|hydraulic|power-steering pump",
+        "blanking|blanked|cover plate|pad put|fitted|made|on|after|and|over",
+        "new|exchange|replacement|rebuilt governor|magneto|starter|dynamo|compressor|alternator",
+        "governor|magneto|compressor put|fitted|changed|exchanged|back on?",
+    ),
+    "turbo": (
+        "turbo conversion",
+        "turbo feed|drain|return .. fitted|renewed|made|changed",
+    ),
+    "fuel_system": (
+        "idle|tickover|slow-running was|is|been|speed? turned|wound|set|screwed|backed|adjusted|dropped down|back|lower|off",
+        "turned|wound|set|backed|dropped|lowered the|my? idle|tickover down|back|lower|off?",
+        "injection pump was|been|is? exchanged|refitted|changed|replaced|renewed|off|overhauled",
+    ),
+}
