@@ -47,8 +47,9 @@ def survey(
     printing.check_picture(svg, case, "svg")
     book = the_book()
     loaded = load_with_readings(case, book, reading or ())
-    may_run = Diagnosis(book, loaded).may_run
-    document = survey_document(survey_of(loaded, book), loaded, may_run=may_run)
+    diagnosis = Diagnosis(book, loaded)
+    found = diagnosis.inference.survey or survey_of(loaded, book)
+    document = survey_document(found, loaded, may_run=diagnosis.may_run)
     if svg is not None:
         from diagnose.output.html.charts import survey_picture
 

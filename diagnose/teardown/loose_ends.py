@@ -139,6 +139,6 @@ def follow_up(answer: Diagnosis) -> tuple[DueTask, ...]:
 def _budget(answer: Diagnosis) -> Budget | None:
     if not (answer.case.measurements and answer.case.readings):  # then the physics stays unloaded
         return None
-    from diagnose.circuit.budget import budget, can_be_drawn_up
+    from diagnose.circuit.budget import can_be_drawn_up
 
-    return budget(answer.case, answer.book) if can_be_drawn_up(answer.case) else None
+    return answer.found.budget if can_be_drawn_up(answer.case) else None
