@@ -16,7 +16,7 @@ from tests.support.sentences import Sentence, reports
 from tests.support.stated_facts import follow, in_tables
 
 #: least precision and recall of what is developed on, all kinds together: what is reached
-LEAST_PRECISION, LEAST_RECALL = 0.83, 0.70
+LEAST_PRECISION, LEAST_RECALL = 0.86, 0.76
 
 
 def test_a_third_is_kept_back() -> None:

@@ -123,8 +123,10 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "brazed|soldered|welded|fixed|mended|repaired .. crack|split|pinhole .. pickup|suction",
     ),
     "drained_to_mark": (
-        "drained|sucked|took some? oil? out|down",
-        "drained|sucked|let|ran|took it|some|oil|excess|surplus|that|the oil? down|out|back|off to? full|the? mark|level|full|right?",
+        "drained|sucked some? oil? out|down",
+        "took some|oil|the oil? out",
+        "drained|sucked|let|ran it|some|oil|excess|surplus|that|the oil? down|out|back|off to? full|the? mark|level|full|right?",
+        "took some|excess|surplus|oil oil? down|out|back|off to? full|the? mark|level|full|right?",
         "let some oil out",
     ),
     "engine_flushed": (
@@ -156,7 +158,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "connector|plug .. unplugged|reseated|cleaned|refitted",
         "unplugged|disconnected|pulled and|& replugged|reconnected|replaced|refitted|cleaned .. sender|sensor|switch|plug",
         "replugged|reconnected the? sender|sensor|switch|plug|connector|wire",
-        "plugged|pushed|put it|the|wire|connector back in|on?",
+        "plugged|pushed it back in|on?",
+        "plugged|pushed|put the? wire|connector|plug|lead|terminal back in|on?",
     ),
     "idle_raised": (
         "raised|=upped|turned|increased|bumped|lifted|cranked|set|reset|adjusted|brought|put|wound|tweaked .. idle|tickover",
