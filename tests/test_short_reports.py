@@ -68,7 +68,10 @@ READ: dict[str, list[str]] = {
     ],
     "crank and block were hot-tanked, no pressure": ["behaviour none", "earlier machine_shop"],
     "the white metal was re-poured last winter": ["earlier bearings 1 years"],
-    "I had the idle turned down": ["earlier fuel_system adjusted"],
+    "I had the idle turned down": [
+        "earlier fuel_system adjusted",
+        "finding idle_below_spec present",
+    ],
     "low pressure after a vacuum pump was fitted": [
         "behaviour low work",
         "earlier accessory renewed straight before",
@@ -82,6 +85,69 @@ READ: dict[str, list[str]] = {
         "behaviour low",
         "trial new_filter cured",
     ],
+}
+#: findings put in a few words, and the one that each must be read as
+FOUND: dict[str, str] = {
+    "oil runs from the pad joint": "accessory_pad_wet present",
+    "the tank goes low and the crankcase is full": "tank_empties_running present",
+    "the crank pulley shifts when I press the clutch": "crank_moves_endwise present",
+    "the sensor went behind the filter": "gauge_port_moved present",
+    "plenty at the pump outlet, little at the far end": "good_at_pump_low_in_gallery present",
+    "fine ahead of the filter, weak downstream": "filter_drop_high present",
+    "a rod poked out of the crankcase": "rod_through_block present",
+    "it nipped up and turned freely when cool": "locked_then_freed present",
+    "it turns by hand with a tight spot": "hard_to_turn present",
+    "black jelly in the filler neck": "sludge_seen present",
+    "the samples show lead creeping up": "lead_high_alone present",
+    "lab found potassium and sodium": "glycol_found present",
+    "lab says the oil is sheared down": "lab_viscosity_low present",
+    "analysis found no wear metals": "metals_normal present",
+    "the drain interval was doubled": "oil_overdue present",
+    "missed services for years": "service_neglected present",
+    "swarf in the strainer last time": "debris_seen_before present",
+    "the drain tap was half open": "drain_plug_found_loose present",
+    "a pool of oil under the car": "oil_on_the_ground present",
+    "no drips on the drive": "oil_on_the_ground absent",
+    "the whole engine is soaked": "oil_seen_outside present",
+    "dry on the outside": "oil_seen_outside absent",
+    "it sprays oil only when it runs": "leaks_only_running present",
+    "a streak of oil down the road": "oil_trail_behind present",
+    "oil level off the bottom of the stick": "dipstick_dry present",
+    "level has gone up": "level_risen present",
+    "level and viscosity are correct": "level_correct present",
+    "an extra litre over the mark steadies it": "overfill_steadies_it present",
+    "heated the shed overnight and it was fine": "pressure_back_after_thaw present",
+    "the last engine let go": "earlier_breakage present",
+    "a chrome sump from a catalogue": "sump_or_pump_swapped present",
+    "with an uprated oil pump": "high_volume_pump_fitted present",
+    "ropes of sealant along the rail": "sealer_squeezed_out present",
+    "the turbo feed hose is split": "turbo_line_leaks present",
+    "the hoses are crossed over at the filter head": "remote_hoses_crossed present",
+    "there is a bung where the sender was": "no_sender_fitted present",
+    "panel shows the same fraction everywhere": "panel_half_or_double present",
+    "a new set of gauges was put in": "instrument_just_changed present",
+    "shorting out plug two softens the knock": "rap_dulled_by_cut_out present",
+    "loses coolant every week": "coolant_level_falling present",
+    "the tickover is set low": "idle_below_spec present",
+    "lab found no fuel in the sample": "lab_fuel_high absent",
+}
+#: sentences with near misses, and the finding that none of them is
+NOT_FOUND: dict[str, str] = {
+    "the filter pad is dry": "accessory_pad_wet",
+    "the header tank is full": "tank_empties_running",
+    "the crank does not move endwise": "crank_moves_endwise present",
+    "the crank moves freely by hand": "crank_moves_endwise",
+    "the relief valve seized and freed itself": "locked_then_freed",
+    "the adjuster is stiff in places": "hard_to_turn",
+    "the skipper reports water over the bow": "water_in_sample",
+    "the pump key sheared, oil everywhere": "lab_viscosity_low",
+    "fitted a new drain plug": "drain_plug_found_loose",
+    "oil runs off the stick like water": "dipstick_dry",
+    "filled it up to the level": "level_risen",
+    "a blob of sealant in the strainer": "sealer_squeezed_out",
+    "a big bilge pump": "high_volume_pump_fitted",
+    "overfilling it does not help": "overfill_steadies_it present",
+    "lost pressure and coolant is fine": "coolant_level_falling",
 }
 #: sentences with near misses, and what little of them is read
 NEAR: dict[str, list[str]] = {
@@ -102,7 +168,7 @@ NEAR: dict[str, list[str]] = {
     "the new pump came from a parts shop": ["earlier oil_pump renewed"],
     "a radiator hose burst": [],
     "the pressure goes to 60 and holds": ["reading 60 psi"],
-    "the lab says 20 per cent thinner": [],
+    "the lab says 20 per cent thinner": ["finding lab_viscosity_low present"],
     "pressure drops in the bends and goes back up when I stop and wait": ["behaviour low bends"],
     "the idle is down to 500 rpm": ["finding idle_speed_counted 500 rpm"],
     "then the light for the boot": [],
@@ -127,3 +193,16 @@ def test_a_short_report_is_read(text: str) -> None:
 def test_a_near_miss_is_not_read(text: str) -> None:
     """Words that mean another thing here."""
     assert sorted(f.short for f in read(text, the_book()).facts) == sorted(NEAR[text])
+
+
+@pytest.mark.parametrize("text", FOUND)
+def test_a_finding_in_a_few_words(text: str) -> None:
+    """It is among what is read."""
+    assert f"finding {FOUND[text]}" in {f.short for f in read(text, the_book()).facts}
+
+
+@pytest.mark.parametrize("text", NOT_FOUND)
+def test_words_of_a_finding_that_mean_another_thing(text: str) -> None:
+    """It is not among what is read."""
+    got = {f.short for f in read(text, the_book()).facts}
+    assert not any(g.startswith(f"finding {NOT_FOUND[text]}") for g in got)

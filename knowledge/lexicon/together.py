@@ -20,6 +20,7 @@ from knowledge.lexicon.together_oil import TOGETHER_OIL, TOGETHER_OIL_ABSENT
 from knowledge.lexicon.together_plain import TOGETHER_PLAIN, TOGETHER_PLAIN_ABSENT
 from knowledge.lexicon.together_pump import TOGETHER_PUMP, TOGETHER_PUMP_ABSENT
 from knowledge.lexicon.together_running import TOGETHER_RUNNING, TOGETHER_RUNNING_ABSENT
+from knowledge.lexicon.together_short import TOGETHER_SHORT, TOGETHER_SHORT_ABSENT
 from knowledge.lexicon.together_ways import TOGETHER_WAYS, TOGETHER_WAYS_INSIDE
 
 
@@ -42,6 +43,7 @@ TOGETHER: dict[str, tuple[str, ...]] = _all(
     TOGETHER_WAYS,
     TOGETHER_WAYS_INSIDE,
     TOGETHER_PLAIN,
+    TOGETHER_SHORT,
 )
 #: the finding, by what is said when it is not there
 TOGETHER_ABSENT: dict[str, tuple[str, ...]] = _all(
@@ -53,6 +55,7 @@ TOGETHER_ABSENT: dict[str, tuple[str, ...]] = _all(
     TOGETHER_RUNNING_ABSENT,
     TOGETHER_OFTEN_ABSENT,
     TOGETHER_PLAIN_ABSENT,
+    TOGETHER_SHORT_ABSENT,
 )
 #: of these, what is said when they are not there stands above; a negation beside them says nothing
 SAID_AS_SUCH = frozenset((*TOGETHER_RUNNING, *TOGETHER_OFTEN))

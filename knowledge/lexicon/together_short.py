@@ -1,0 +1,181 @@
+"""Words that together name a finding in a short report; see ``together``."""
+
+from __future__ import annotations
+
+_SAMPLE = "lab|sample|samples|oil_report|lab_report|analysis|sent_off"
+_PLUG = "drain_plug|sump_plug|drain_cock|drain_tap|drain_valve"
+_HELPS = (
+    "cures|cured|hides|stops|stopped|halves|helps|helped|steadies|masks|fixes|fixed|brings|keeps"
+)
+#: the finding, by words that stand in one clause (+) or in one sentence (&) when it is there
+TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
+    "accessory_pad_wet": (
+        "oil|leak|leaks|wet|weeps|runs|drips|leaking + pad|pad_joint|accessory_joint|accessory_case|governor|governor_joint|blanking_plate|vacuum_pump|magneto_flange|back_pad - "
+        "no|not|filter_pad|brake|level|engine_pad|sprayed_from_the_pump|dry",
+        "runs|leaks|weeps|drips & from_that_joint|out_of_that_joint|that_end|that_joint|that_flange & pad|accessory|governor|vacuum_pump|magneto|blanking - no|not",
+    ),
+    "tank_empties_running": (
+        "tank + low|empty|empties|nearly_empty|drops & crankcase|sump|engine + full|fills|flooded|filling - standing|overnight|fuel|morning|header|parked",
+        "pumps|empties|moves|drains + its_tank|the_tank|oil_tank + crankcase|sump|engine - standing|overnight|fuel|parked|stood",
+        "no|@not_any|poor|weak|hardly_any + return + tank - fuel|header|diesel",
+    ),
+    "crank_moves_endwise": (
+        "pulley|crank|crankshaft|flywheel|damper + walks|moves|shifts|slides|creeps|levered|moved|pushed|pulls + clutch|endwise|end_to_end|fore|forward|forwards|to_and_fro|in_and_out|mm|thou - "
+        "wobble|wobbles|side_to_side|by_hand|no|not|@not|freely|does_not|within",
+    ),
+    "gauge_port_moved": (
+        "sender|sensor|gauge|gauge_feed|gauge_line + moved|went|tees|teed|relocated|shifted|resited + head|behind_the_filter|sandwich|plate|adapter|end_of_the_gallery|back_of_the_head|other_end|side_of_the_block - "
+        "no|not|test|mechanical|put_back|wire|bearing|unscrewed|to_zero|to_nothing",
+    ),
+    "good_at_pump_low_in_gallery": (
+        "full|good|fair|fine|plenty|normal|strong & at_the_pump|pump_port|pump_test_port|test_port|port_ahead|pump_outlet|at_pump & gallery|rear_of_the_block|far_end|rear_port & low|poor|weak|nothing|little|@pressure|@number - "
+        "new_pump|not_good|before_the_filter",
+    ),
+    "filter_drop_high": (
+        "before|ahead_of|upstream|in_front_of & filter|element & good|fine|high|healthy|normal|strong & behind|after_it|after_the_filter|past|downstream|beyond & poor|low|zero|nothing|weak - "
+        "change|changed|miles|service|new|drive|trip",
+        "zero|nothing|nil|little & behind_the_filter|after_the_filter|past_the_filter|downstream_of_the_filter|beyond_the_filter & before|ahead|upstream|in_front - changed|new",
+    ),
+    "rod_through_block": (
+        "rod|conrod + through|out_of|came_out|poked + case|crankcase|side_of_the_engine|casing - push|pushrod|piston_rod|tie|no|not",
+    ),
+    "locked_then_freed": (
+        "seized|locked|tightened|nipped & turned_over_again|turned_again|turns_again|turns_over_again|ran_again|turned_freely|turns_freely|came_free|freed_itself - pump|valve|relief|nut|adjuster|filter",
+    ),
+    "stopped_with_loss_of_power": (
+        "=stopped_dead|stopped_stone_dead - pump|needle|gauge|noise|knock|valve|light|flow",
+    ),
+    "hard_to_turn": (
+        "turns|turn|turned + in_lumps|lumpy|notchy|in_jerks|hard_spot|tight_spot|stiff_in_places - pump|valve|distributor|key|ignition|adjuster|steering",
+        "@not_spin|@not_turn_it|hardly_turn_it|struggles_to_turn|barely_turn_it + starter - pump|drive|battery|solenoid",
+    ),
+    "sludge_seen": (
+        "tar|sludge|treacle|jelly|gunk|black_jelly + cap|filler|filler_neck|rocker_cover|valve_cover|cover - no|not|noise|cleaned_and",
+    ),
+    "lead_high_alone": (
+        f"{_SAMPLE} & lead + climbing|rising|climbs|rises|up|increasing|doubled|creeping - copper|wire|ignition|cable|plug|test_lead|silicon",
+    ),
+    "copper_and_lead_high": (
+        f"{_SAMPLE}|sent & bearing_metal|bearing_metals|bearing_material|copper_and_lead|lead_and_copper - no|not|unchanged|normal|low|steady",
+    ),
+    "silicon_high": (
+        f"{_SAMPLE}|sent & silicon + loads|lots|high|full|up|climbing|heaps|much|and|ppm - no|not|normal|low|sealer|gasket",
+    ),
+    "glycol_found": (
+        f"{_SAMPLE} & sodium|potassium|glycol|antifreeze - no|not|nil|normal|without",
+    ),
+    "water_in_sample": (f"{_SAMPLE} & water - no|not|nil|without|cooled|water_pump|jacket",),
+    "lab_viscosity_low": (
+        f"{_SAMPLE} & thinner|sheared|below_grade|under_the_grade|under_grade|out_of_grade|below_its_grade|thinned - thicker|high|no|not|shaft|key",
+        "oil + sheared|sheared_down|lost_its_grade|fallen_a_grade - shaft|key|pin|drive|gear|bolt|pump|stud|no|not",
+    ),
+    "metals_normal": (
+        f"{_SAMPLE} & no_metals|no_wear_metals|no_metal|metals_normal|metals_fine|metals_low|metals_ok - filter|pan|sump",
+    ),
+    "oil_overdue": (
+        "interval|oil_change|changes|service|drain_interval + stretched|extended|doubled|pushed_out|run_over|overrun - relief|spring|cable|chain|no|not",
+    ),
+    "service_neglected": (
+        "patchy|irregular|sporadic|missed|skipped|lapsed|late + service|services|servicing|oil_changes|service_book - no|not|never",
+        "service|services|servicing + years_late|year_late|way_overdue|long_overdue - no|not",
+    ),
+    "debris_seen_before": (
+        "bits|pieces|chips|plastic|swarf|grit|fragments + filter|sump|strainer|screen|relief|drain + before|last_drain|last_time|old|last|again|each_time|twice|every_time - no|not|new|never|none|replaced",
+    ),
+    "drain_plug_found_loose": (
+        f"{_PLUG} + road|missing|gone|open|half_open|lost|fell|undone|dripping|cracked_open - took|removed|new|opened|fitted|drained|fully|clean",
+        "no|missing|without + plug|bung & drain|sump|hole - gallery|spark|glow|core|welch|crank|head",
+    ),
+    "oil_on_the_ground": (
+        "oil|puddle|pool + underneath|under_it|under_the_car|on_the_tray|drip_tray|bedplate|on_the_drive|on_the_deck|on_the_floor - no|not|nothing|@not|never|dry|not_a_drop",
+        "bedplate|drip_tray|tray + flooded|full_of_oil|swimming|awash - no|not|battery",
+    ),
+    "oil_seen_outside": (
+        "everything|whole_engine|all_the_engine|all_of_it|engine_bay|engine_room + wet|covered|soaked|oily|filthy|black - inside|rain|washed|dry|no|not|steam|smoke|water|coolant",
+        "pours|pouring|poured|gushes|running|runs + oil + head|block|cover|back|side|rear|front - pump|port|inside|rockers|sump_plug|drain|no|not|drill|filter_hole|cranked",
+    ),
+    "leaks_only_running": (
+        "squirts|pours|sprays|runs|leaks|drips + while_running|when_running|with_revs|more_with_revs|with_the_revs|engine_running|when_it_runs - fine|well|pressure|light|gauge|stood|standing|smooth|it_runs_well",
+    ),
+    "oil_trail_behind": ("line|trail|streak + oil + behind|road|lane - no|not|blue|smoke",),
+    "dipstick_dry": (
+        "level|oil + off_the_stick|off_the_dipstick|off_the_bottom|below_the_stick - runs|ran|drips|drops|dripped|like|pressure|no|not|gauge|wiped|cooled",
+    ),
+    "dipstick_low": ("low|down + on_level|on_oil_level - pressure|no|not",),
+    "level_risen": (
+        "level|oil_level + =up|crept_up|gone_up|climbs|climbing|risen|rising - topped|to_the|with|brought|made|filled|up_to|no|not|pressure|temperature|fuel|coolant|keep|warmed",
+    ),
+    "level_correct": (
+        "oil|level|sump + =right|=correct - pressure|grade|hand|side|now|away|not|ports|up|down|light|lamp|put|used|filter|weight|hot|kind|type|sort|wrong|after|through|over|back|there",
+        "level & grade|viscosity & right|correct|fine|ok|as_they_should - not|wrong|pressure|too",
+    ),
+    "oil_grade_as_manual": (
+        "grade|viscosity|weight & right|correct|as_the_book|as_specified|as_recommended|as_per - wrong|not|thinner|thicker|changed|isnt",
+    ),
+    "overfill_steadies_it": (
+        f"overfill|overfilling|overfilled|topping_over_full|over_full|over_the_mark|above_the_mark|above_mark|over_the_line|extra_quart|extra_litre|extra_pint|litre_over|quart_over|pint_over|quarts_over|extra_two_quarts + {_HELPS} - no|not|@not|smoke|foam|froth",
+        "unless|until + over_the_mark|over_full|above_the_mark|overfill|over_the_line - no|smoke|foam",
+    ),
+    "pressure_back_after_thaw": (
+        "heated|thawed|thawed_out|warmed_it|warmed & overnight|hut|garage|shed|barn|workshop|heater|blanket|indoors & fine|normal|returned|back|ok|right|good - not|still|no_better",
+    ),
+    "earlier_breakage": (
+        "blow_up|blow-up|blowup|blew_up + engine|motor|after|last - gauge|tyre|turbo",
+        "last_one|last_engine|old_engine|previous_engine + broke|broke_up|blew|let_go|failed|grenaded - gauge|sender|pump",
+        "once|previously + wiped|broke|dropped|lost|snapped + camshaft|cam|valve|piston|rod|chain - pressure|oil",
+    ),
+    "bearings_failed_again": (
+        "same_had_happened|happened_before|same_thing_happened & set|shells|bearings|mains|rods - pump|sender",
+        "bearings|mains|shells|big_ends + go|went|gone|failed|fail + every_time|each_time|again - no|not",
+    ),
+    "sump_or_pump_swapped": (
+        "aftermarket|low-profile|bigger|chrome|different|another|replacement|shallow + sump|pan|oil_pan - gasket|plug|holed|no|not|drip",
+        "pump + parts_store|parts-store|discounter|cheap|catalogue|another_model|other_model|pattern - fuel|water|lift|bilge",
+    ),
+    "high_volume_pump_fitted": (
+        "big|bigger|performance|uprated|oversize|heavy-duty + pump|oil_pump - bilge|water|fuel|no|not|lift|injection|coolant|problem|noise|screw|trouble",
+    ),
+    "sealer_squeezed_out": (
+        "silicone|rtv|sealer|sealant|instant_gasket + squeezed|beads|ropes|strings|hanging|oozing|tubes|blobs|thick - no|not|filter|windscreen|strainer|screen|pickup|dropped|mat",
+    ),
+    "turbo_line_leaks": (
+        "feed_pipe|feed_line|turbo_feed|feed_hose|oil_feed|turbo_pipe + chafed|burst|split|leaking|cracked|holed|wet|weeping - no|not|fuel|new|water",
+    ),
+    "remote_hoses_crossed": (
+        "hoses|lines|pipes + wrong_ports|wrong_port|crossed|crossed_over|mixed_up|transposed|wrong_way_round - no|not|fuel|water|brake|coolant",
+    ),
+    "no_sender_fitted": (
+        "plug|blank|bung|bolt + where_the_sender|sender_should|where_a_sender|instead_of_the_sender - clogged|unplugged",
+    ),
+    "panel_half_or_double": (
+        "constant|same|fixed + fraction|share|proportion|ratio & panel|gauge|reads|reading|dash|everywhere - no|not",
+    ),
+    "instrument_just_changed": (
+        "set_of|aftermarket|new_set_of|pod_of + gauges|instruments|clocks & fitted|put_in|new|installed|since|swapped|dash - direct|mechanical|test|feeler|two",
+    ),
+    "rap_dulled_by_cut_out": (
+        "cutting_out|cut_out|shorting|shorting_out|disabling|pulling_the_lead & number|cylinder|plug|injector & quietens|quiets|dulls|softens|kills|lessens|stops - no|not|nothing|engine_cut",
+    ),
+    "coolant_level_falling": (
+        "lost|loses|losing|drinks|uses + coolant|water|antifreeze - pressure|oil|no|not|pump",
+    ),
+    "idle_below_spec": (
+        "idle|tickover + too_slow|turned_down|too_low|set_low|very_slow|low_rpm - pressure|hot_idle|no|not",
+    ),
+}
+#: the same, when it is not there
+TOGETHER_SHORT_ABSENT: dict[str, tuple[str, ...]] = {
+    "oil_on_the_ground": (
+        "nothing|not_a_drop|no_oil|no_drips|dry + ground|floor|underneath|drive|tray|deck - inside",
+    ),
+    "oil_seen_outside": (
+        "nothing|dry|clean + outside|externally|on_the_outside - inside|pump|gauge|sender",
+    ),
+    "lab_fuel_high": (f"{_SAMPLE} & no_fuel|without_fuel|nil_fuel|fuel_nil|no_sign_of_fuel",),
+    "copper_and_lead_high": (
+        "copper|lead + unchanged|normal|as_before|steady|flat + and|copper|lead - high|up|climbing|not",
+    ),
+    "several_alike": (
+        "sister|twin|identical + boat|engine|ship|car & does_not|is_fine|doesnt|never_does",
+    ),
+}
