@@ -60,7 +60,7 @@ Copies = Callable[[str], tuple[Path, Path]]
 
 
 @pytest.mark.parametrize("words", WORDS, ids=" ".join)
-@pytest.mark.parametrize("name", one_in(3, ["petrel", "gannet", "heron"]))
+@pytest.mark.parametrize("name", one_in(3, ["gannet", "petrel", "heron"]))
 def test_a_long_path_changes_no_command(name: str, words: tuple[str, ...], case_of: Copies) -> None:
     short, long = case_of(name)
     assert commands(words, long) == commands(words, short)

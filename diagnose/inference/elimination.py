@@ -134,6 +134,9 @@ def log_evidences(network: Network, variants: Sequence[Evidence]) -> list[float]
     return [float(x) for x in log_scale + net.log_scale]
 
 
+_ONE: Array = np.ones(1)
+
+
 @dataclass(slots=True)
 class _Bucket:
     """The tables of one variable to eliminate, and messages from earlier buckets."""
@@ -142,7 +145,7 @@ class _Bucket:
     scope: tuple[int, ...]
     own: list[Table]
     incoming: list[int]
-    full: Array = field(default_factory=lambda: np.ones(1))
+    full: Array = field(default_factory=lambda: _ONE)
 
 
 def _eliminate(tables: list[Table], variables: int) -> list[_Bucket]:
@@ -189,8 +192,11 @@ def _spread(place: Mapping[int, int], table: Table) -> Array:
 def _product(scope: tuple[int, ...], tables: list[Table]) -> Array:
     """The product of all tables over the whole scope, small ones first."""
     place = {v: i for i, v in enumerate(scope)}
-    full: Array = np.ones((1,) * (len(scope) + 1))
-    for table in sorted(tables, key=lambda t: t[1].size):
+    first, *more = sorted(tables, key=lambda t: t[1].size) or [((), _ONE)]
+    full = _spread(place, first)
+    if full.size >= BULKY:  # it belongs to a message, and a large product is made in place
+        full = full.copy()
+    for table in more:
         full = _times(full, _spread(place, table))
     shape = (len(full), *(2,) * len(scope))
     return full if full.shape == shape else np.broadcast_to(full, shape)
@@ -228,6 +234,8 @@ def _forward(buckets: list[_Bucket], variants: int) -> tuple[list[Table], Array]
         messages.append((bucket.scope[1:], message))
     log_scale: Array = np.zeros(variants)
     with np.errstate(divide="ignore", invalid="ignore"):
+        if variants == 1 and sizes:
+            return messages, np.cumsum(np.log(np.concatenate(sizes)))[-1:]
         for size in sizes:
             log_scale = log_scale + np.log(size)
     return messages, log_scale
@@ -236,7 +244,14 @@ def _forward(buckets: list[_Bucket], variants: int) -> tuple[list[Table], Array]
 def _scaled(table: Array) -> Array:
     """Divide the table of each variant by its largest entry, in place; return those entries."""
     rows = table.reshape(len(table), -1)
-    size: Array = np.maximum(rows.max(axis=1), -rows.min(axis=1))
+    if table.size < BULKY:
+        size: Array = np.abs(rows).max(axis=1)
+    else:
+        size = np.maximum(rows.max(axis=1), -rows.min(axis=1))
+    if len(size) == 1:
+        if size[0] > 0.0:
+            table /= size[0]
+        return size
     table /= np.where(size > 0.0, size, 1.0).reshape(-1, *(1,) * (table.ndim - 1))
     return size
 
@@ -251,7 +266,7 @@ def _backward(buckets: list[_Bucket], messages: list[Table], wanted: set[int]) -
     needed: list[bool] = []
     for bucket in buckets:
         needed.append(bucket.variable in wanted or any(needed[i] for i in bucket.incoming))
-    slope: list[Array] = [np.ones((1,))] * len(buckets)
+    slope: list[Array] = [_ONE] * len(buckets)
     belief: dict[int, Array] = {}
     for k in range(len(buckets) - 1, -1, -1):
         if not needed[k]:
@@ -274,7 +289,7 @@ def _backward(buckets: list[_Bucket], messages: list[Table], wanted: set[int]) -
                 flat = _onto(rest, bucket.scope, scope)
             _scaled(flat)
             slope[i] = flat
-        bucket.full = slope[k] = np.ones(1)  # free the memory
+        bucket.full = slope[k] = _ONE  # free the memory
     return belief
 
 
