@@ -12,6 +12,7 @@ from diagnose.diagnosis import Diagnosis
 from knowledge.book import Book, the_book
 from knowledge.rule_api import Rule
 from tests.support.command_line import ROOT
+from tests.support.examples import one_in
 
 BOOK = the_book()
 
@@ -33,7 +34,9 @@ def book_with_rules_in(module: str) -> Book:
     return replace(BOOK, rules=rules)
 
 
-@pytest.mark.parametrize("module", ["knowledge.stations.pump.rules", "knowledge.anything"])
+@pytest.mark.parametrize(
+    "module", one_in(2, ["knowledge.stations.pump.rules", "knowledge.anything"])
+)
 @pytest.mark.parametrize("name", ["turnstone", "petrel"])
 def test_renaming_the_modules_of_the_rules_changes_no_ranking(name: str, module: str) -> None:
     """Turnstone's readings are weighed against its circuit, in place of what rules read in them."""
