@@ -27,17 +27,26 @@ share()
 #: files that take longest, most first; each file runs in one worker, so they start first
 LONGEST = (
     "test_in_a_browser.py",
+    "test_commands_teardown.py",
     "test_pages.py",
     "test_confirmed.py",
-    "test_commands_teardown.py",
-    "test_against_library.py",
+    "test_check.py",
+    "test_survey.py",
+    "test_interview_asks.py",
+    "test_commands.py",
     "test_teardown_plan.py",
     "test_review_folder.py",
-    "test_check.py",
-    "test_found_faults.py",
-    "test_chaining.py",
-    "test_survey.py",
     "test_library.py",
+    "test_report.py",
+    "test_against_library.py",
+    "test_readme.py",
+    "test_signatures.py",
+    "test_survey_in_words.py",
+    "test_reasons_shown.py",
+    "test_rule_examples.py",
+    "test_hostile_files.py",
+    "test_teardown_safety.py",
+    "test_cases.py",
 )
 
 

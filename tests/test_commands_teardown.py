@@ -61,7 +61,8 @@ def test_every_job_has_its_plan_in_eighty_columns(name: str) -> None:
     ("name", "form"),
     [
         *((name, ()) for name in [*JOBS][::6]),
-        *((n, f) for n in ("skua", "winch_begun") for f in FORMS),
+        *(("skua", f) for f in FORMS),
+        *(pytest.param("winch_begun", f, marks=pytest.mark.long) for f in FORMS),
         *(pytest.param(name, (), marks=pytest.mark.long) for name in JOBS),
     ],
     ids=str,
