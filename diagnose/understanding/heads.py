@@ -84,7 +84,8 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
     marks += [
         m
         for m in _bare(line)
-        if not any(m.overlaps(x) for x in marks) and (spoken or _says_since(line, m))
+        if not any(m.overlaps(x) for x in marks)
+        and (spoken or _says_since(line, m) or (paragraph.names_no_other and _when(line, m)))
     ]
     for mark in marks:
         if line.denied(mark) or line.usual(mark) or _is_another_thing(line, mark):
@@ -100,6 +101,11 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
         found = [h for h in found if not h.mark.overlaps(mark)]
         found.append(Head(mark, line, used=[(line, mark)]))
     return [h for h in found if not _in_a_trial(h) and not _only_names_it(h, found)]
+
+
+def _when(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether what shows is followed by when it does: "fades at high revs"."""
+    return any(-1 <= c.first - mark.last <= 1 for c in line.circumstances)
 
 
 def _bare(line: Line) -> Iterator[Mark[Shows]]:
@@ -166,7 +172,7 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             on_it = {line.word(k) for k in range(mark.last, mark.last + 3)}
             if line.word(mark.first - 1) in ("the", "a") and line.word(mark.first - 2) in BLOW:
                 return True
-            return after in KNOCKED or bool(on_it & {"sump", "pan"})
+            return after in KNOCKED or bool(on_it & {"sump", "pan", "free"})
     return False
 
 

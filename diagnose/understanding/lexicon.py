@@ -16,6 +16,7 @@ from knowledge.lexicon import (
     circumstances,
     courses,
     engine,
+    engine_features,
     noises,
     parts,
     pressure,
@@ -96,7 +97,7 @@ class Lexicon:
         )
         self.hands: Phrases[Hands] = Phrases(results.HANDS)
         self.traits: Phrases[Trait] = Phrases(engine.TRAITS)
-        self.features: Phrases[str] = Phrases(engine.FEATURE_WORDS)
+        self.features: Phrases[str] = Phrases(engine.FEATURE_WORDS | engine_features.BUILD_WORDS)
         self.sights: Phrases[str] = Phrases(sights.SIGHTS)
         self.values: Phrases[str] = Phrases(values.VALUES)
         self.bare_values: Phrases[str] = Phrases(values.BARE)

@@ -11,13 +11,34 @@ from diagnose.understanding.facts import Span
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark, Phrases
 from diagnose.understanding.stance import Stance, Stances, stances
-from diagnose.understanding.text import Clause, Sentence, Token, sentences
+from diagnose.understanding.text import Clause, Sentence, Token, sentences, stemmed
 from knowledge.reports.words import Circumstance
 
 Value = TypeVar("Value")
 _COMMA, _BREAK = 3, 8  #: how much farther a word is beyond a comma, beyond "and", "but"
 
 
+#: what may be low or fall as well as the pressure
+_OTHERS = frozenset(
+    stemmed(w)
+    for w in (
+        "level",
+        "oil",
+        "fuel",
+        "coolant",
+        "water",
+        "compression",
+        "battery",
+        "voltage",
+        "boost",
+        "power",
+        "temperature",
+        "speed",
+        "idle",
+        "grade",
+        "sound",
+    )
+)
 _ARTICLES = frozenset(["the", "its", "our", "my", "very"])
 _FIRST = frozenset(["first", "initial"])
 _SINCE = frozenset(["since", "from"])
@@ -155,6 +176,12 @@ class Paragraph:
             elsewhere = any(s & Stance.ELSEWHERE for s in meant.of[-1:])
             found.append(Line(number, sentence, meant, self.lexicon))
         return tuple(found)
+
+    @cached_property
+    def names_no_other(self) -> bool:
+        """Whether nothing but the pressure is named that may be low or fall: no level, no fuel."""
+        said = {t.stem for line in self.lines for t in line.tokens}
+        return not said & _OTHERS
 
     @cached_property
     def speaks_of_pressure(self) -> bool:

@@ -375,7 +375,7 @@ REVVED = frozenset(
 #: a clause that only says so, in a text that speaks of the pressure
 NO_PRESSURE = frozenset(["zero", "nothing", "nil", "nought", "0"])
 #: straight after "knock": it is a sensor, a blow or what somebody does
-KNOCKED = frozenset(["sensor", "off", "gone", "it", "them", "out", "back", "through"])
+KNOCKED = frozenset(["free", "sensor", "off", "gone", "it", "them", "out", "back", "through"])
 #: heads that need a word of an instrument near, because they are said of anything
 VAGUE = frozenset({Shows.NORMAL})
 #: the finding a noise or lamp is, where it is denied or doubtful

@@ -132,6 +132,17 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
         "aftermarket|low-profile|bigger|chrome|different|another|replacement|shallow + sump|pan|oil_pan - gasket|plug|holed|no|not|drip",
         "pump + parts_store|parts-store|discounter|cheap|catalogue|another_model|other_model|pattern - fuel|water|lift|bilge",
     ),
+    "oil_used_fast": (
+        "burns|uses|drinks|eats|takes|consumes|using|burning|drinking + litre|litres|quart|quarts|pint|pints|gallon|@volume + a_day|a_week|every_day|every_week|a_tank|per_tank|a_trip|every_trip|an_hour|per_hour|a_month|every_fill - "
+        "fuel|diesel|petrol|coolant|water|no|not|@not|never",
+    ),
+    "oil_grade_too_thin": (
+        "filled|used|put_in|poured|uses|gave_it|went_in|running_on|instead + @thin - helped|switched|cleared|right|correct|handbook|book|manual",
+        "thin|thinner + stuff|oil + filled|put|use|used|poured|gave - helped|thicker",
+    ),
+    "glitter_in_oil": (
+        "oil|stick|dipstick|drain + tinsel|flakes|sparkles|glints|shimmers|specks|silver|metallic - filter|no|not|clean|pan|screen|strainer|pump|copper|gold",
+    ),
     "high_volume_pump_fitted": (
         "big|bigger|performance|uprated|oversize|heavy-duty + pump|oil_pump - bilge|water|fuel|no|not|lift|injection|coolant|problem|noise|screw|trouble",
     ),

@@ -1,0 +1,51 @@
+"""Features of an engine's build, as people name them; see ``engine``."""
+
+from __future__ import annotations
+
+_PUMP = "oil? pump|gear-pump|gerotor|rotor-pump"
+#: features that are said in a way of their own
+BUILD_WORDS: dict[str, tuple[str, ...]] = {
+    "pump_on_crank_nose": (
+        f"{_PUMP} on|at|round|around the? crank|crankshaft nose|snout",
+        "crank-nose|crank-driven|crank-mounted oil? pump|gerotor",
+        "gerotor|pump in|behind the? front|timing cover|case",
+        "pump driven by|off|from the? crank|crankshaft|nose|crank-nose",
+    ),
+    "pump_on_skew_gear": (
+        f"{_PUMP}|driven on|off|by|from a|the? skew gear|gears",
+        "skew-gear|skew-driven oil? pump",
+    ),
+    "pump_on_chain": (
+        "chain-driven oil? pump",
+        f"{_PUMP} driven by|on|with|off a|its|the|own? own? chain",
+    ),
+    "pump_outside": ("external|outside|outboard|gear-train oil? pump",),
+    "cam_phasers": ("cam phaser|phasers", "phaser|phasers", "variable|vvt valve? timing|cams|cam"),
+    "chain_tensioners": (
+        "oil-fed|hydraulic chain? tensioner|tensioners",
+        "oil fed chain? tensioner",
+    ),
+    "wet_belt": ("wet belt", "belt in|runs|running in? oil", "belt-in-oil|wet-belt"),
+    "plastic_timing_gear": (
+        "plastic|nylon|fibre|fiber|phenolic toothed|tooth? timing|cam? gear|gears|sprocket|sprockets|teeth|wheel",
+    ),
+    "wire_lifter_clips": (
+        "plastic|wire|plastic-type lifter|lifters|tappet guides|guide|clips|trays",
+    ),
+    "piston_jets": (
+        "piston cooling? =jets|=jet|=squirters",
+        "under-piston|oil =jets|=squirters",
+    ),
+    "spin_on_filter": ("spin-on|screw-on|canister oil? =filter", "spin on oil? filter"),
+    "cartridge_filter": ("cartridge|felt|paper-element|replaceable-element oil? filter",),
+    "filter_adapter": ("sandwich plate", "filter adapter|adaptor"),
+    "roller_crankshaft": ("roller|ball bearing? crank|crankshaft|bottom-end|mains",),
+    "tank_tap": (
+        "oil? tank tap|cock",
+        "shut-off|anti-sump|check tap|cock|valve in|on the? oil? line|tank|feed",
+    ),
+    "relief_outside": (
+        "relief plug|cap|adjuster|valve on|at the? side|outside of? the? block|engine|case?",
+    ),
+    "turbocharged": ("twin-turbo|turbo-diesel|supercharged-turbo",),
+}
