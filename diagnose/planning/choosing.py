@@ -7,8 +7,9 @@ would be destroyed is looked at first, whatever it costs.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 
@@ -48,6 +49,22 @@ class Chooser:
 
     def options(self, plan_state: PlanState) -> list[Option]:
         """Every check that can still show something and may be done in this state."""
+        return self._open(plan_state)[0]
+
+    def _open(self, plan_state: PlanState) -> tuple[list[Option], StackedTables | None]:
+        """The options with their tables stacked; the same after each outcome of a check."""
+        key = plan_state.answered, plan_state.opened, plan_state.done, plan_state.minutes
+        if key not in self._last:
+            found = self._found(plan_state)
+            self._last.clear()
+            self._last[key] = found, StackedTables.of([o.view for o in found]) if found else None
+        return self._last[key]
+
+    @cached_property
+    def _last(self) -> dict[Hashable, tuple[list[Option], StackedTables | None]]:
+        return {}
+
+    def _found(self, plan_state: PlanState) -> list[Option]:
         found = []
         ways: dict[Access, tuple[tuple[Opening, ...] | None, float]] = {}
         for inspection in self.inspections:
@@ -78,10 +95,10 @@ class Chooser:
 
         ``deep``: look two steps ahead.
         """
-        options = self.options(plan_state)
-        if not options:
+        options, stack = self._open(plan_state)
+        if stack is None:
             return None
-        adds = self.shares([o.view for o in options], plan_state.weight)
+        adds = self._rated(stack, plan_state.weight)
         added = adds @ self._doubt(plan_state)
         ranked = blocks(self._jobs(options, adds, plan_state))
         short = _shortlist(ranked, added)
@@ -115,7 +132,9 @@ class Chooser:
 
     def shares(self, views: Sequence[OutcomeTable], weight: Array) -> Array:
         """For each view and cause the chance that the view names the cause, or shows it."""
-        stack = StackedTables.of(views)
+        return self._rated(StackedTables.of(views), weight)
+
+    def _rated(self, stack: StackedTables, weight: Array) -> Array:
         return stack.shows(weight) if self.to_see else stack.adds(weight)
 
     def _doubt(self, plan_state: PlanState) -> Array:
