@@ -17,6 +17,7 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         f"{_SHARE} of? its|the|my usual|normal|old|former oil? pressure?",
         f"{_P} is|was|now|only|just|about|reads|shows|at|to|around|a|barely {_SHARE} of? what|where",
         f"{_P} a? {_SHARE} of? what|where",
+        "=pressure =half|=halved",
         f"{_P}? @pressure below|under|less|lower {_THEN}",
         f"{_P} @number|@pressure down from|on the|what|last|usual|normal|yesterday|before",
         "makes|gives|gets|has|have|shows|got|made|gave less|lower oil? pressure",

@@ -205,6 +205,7 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 }
 #: words shortly before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "dipstick_low": frozenset(["antifreeze", "coolant", "water", "radiator", "fuel", "header"]),
     "oil_line_found_broken": frozenset(
         ["radiator", "coolant", "water", "heater", "fuel", "brake", "boost", "intercooler", "air"]
     ),

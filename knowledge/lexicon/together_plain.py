@@ -154,7 +154,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
     ),
     "dipstick_low": (
         "dipstick|stick + just|barely|only + tip|end|bottom|showing|wet|touching|drop - full|max",
-        "@volume|quart_and_a_half|litre_and_a_half|quart|litre|pint + =down|=low|=short - per|every|idle|pressure|pipe|inlet|hole|poured|the|over|coolant|water|pump|to_the|fuel|came",
+        "@volume|quart_and_a_half|litre_and_a_half|quart|litre|pint + =down|=low|=short - antifreeze|coolant|radiator|per|every|idle|pressure|pipe|inlet|hole|poured|the|over|coolant|water|pump|to_the|fuel|came",
     ),
     "level_risen": (
         "more_oil|oil_level|level|oil + on_the_stick|than_i_put|than_when|gone_up|going_up|risen|rising|increasing|creeping_up|climbing + itself|than|keeps|stick|without|level|by - pressure|gauge|temp|needle|revs|coolant|idle",

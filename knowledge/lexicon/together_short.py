@@ -22,6 +22,7 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
     "crank_moves_endwise": (
         "pulley|crank|crankshaft|flywheel|damper + walks|moves|shifts|slides|creeps|levered|moved|pushed|pulls + clutch|endwise|end_to_end|fore|forward|forwards|to_and_fro|in_and_out|mm|thou - "
         "wobble|wobbles|side_to_side|by_hand|no|not|@not|freely|does_not|within",
+        "end_float|endfloat|end_play|endplay|thrust_play + huge|big|excessive|large|lots|too_much|far_too|massive|visible|feels|wide - no|not|within|normal|cam",
     ),
     "gauge_port_moved": (
         "sender|sensor|gauge|gauge_feed|gauge_line + moved|went|tees|teed|relocated|shifted|resited + head|behind_the_filter|sandwich|plate|adapter|end_of_the_gallery|back_of_the_head|other_end|side_of_the_block - "
@@ -131,6 +132,13 @@ TOGETHER_SHORT: dict[str, tuple[str, ...]] = {
     "sump_or_pump_swapped": (
         "aftermarket|low-profile|bigger|chrome|different|another|replacement|shallow + sump|pan|oil_pan - gasket|plug|holed|no|not|drip",
         "pump + parts_store|parts-store|discounter|cheap|catalogue|another_model|other_model|pattern - fuel|water|lift|bilge",
+    ),
+    "level_high": (
+        "level|oil_level + @length|inch|inches + over|above|too_high|over_the_mark - under|below|no|not|pan|floor",
+    ),
+    "wet_sumps": (
+        "tank + filled|fills|emptied|drained|drains|empties + crankcase|sump|engine & parked|standing|overnight|stood|week|sitting - running|fuel|laps",
+        "wet_sumps|wet-sumps + over|overnight|week|badly|standing|days|stood|between|parked",
     ),
     "oil_used_fast": (
         "burns|uses|drinks|eats|takes|consumes|using|burning|drinking + litre|litres|quart|quarts|pint|pints|gallon|@volume + a_day|a_week|every_day|every_week|a_tank|per_tank|a_trip|every_trip|an_hour|per_hour|a_month|every_fill - "
