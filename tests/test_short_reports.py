@@ -80,6 +80,24 @@ READ: dict[str, list[str]] = {
     "small V8, fades at high revs": ["behaviour falling at speed", "layout distributor_v8"],
     "pressure comes and goes, no rhyme or reason": ["behaviour lost no pattern comes and goes"],
     "hot at idle the pressure is half": ["behaviour low idle, hot"],
+    "pressure is low. a new filter gave two good runs": [
+        "behaviour low",
+        "trial new_filter cured for a while",
+    ],
+    "low pressure from the day the new pump went in": [
+        "behaviour low work",
+        "earlier oil_pump renewed straight before",
+    ],
+    "gauge flutters at speed. an extra litre over full cured it": [
+        "behaviour unsteady at speed",
+        "finding overfill_steadies_it present",
+        "trial overfilled cured",
+    ],
+    "needle wavers at speed. drained a quart out, no change": [
+        "behaviour unsteady at speed",
+        "trial drained_to_mark no difference",
+    ],
+    "a test gauge at the port reads 60 psi": ["reading 60 psi"],
     "since the engine swap oil pressure is low": [
         "behaviour low work",
         "earlier other_engine renewed straight before",
@@ -202,6 +220,10 @@ NEAR: dict[str, list[str]] = {
         "earlier filter_change renewed straight before",
     ],
     "switched off for lunch": [],
+    "drained the coolant": [],
+    "took it out for a drive, the needle fell": ["behaviour low"],
+    "the port engine reads 60 psi": [],
+    "one good run at the hill climb last week": [],
     "dropped a bearing cap in at idle": [],
     "the bottom end is knock-free": [],
     "the vacuum pump is as it was": [],

@@ -16,6 +16,7 @@ from knowledge.reports.words import Done, Shows, Since
 _SOON = 4  #: words after a part in which it is said to be on the way
 _LEAD = 6  #: words between "since" and the work
 _SINCE = frozenset(["since", "after", "following"])
+_DAY, _THAT_DAY = frozenset(["day", "week", "moment", "minute"]), frozenset(["the", "same", "very"])
 _AGO = frozenset(["ago", "before", "back", "earlier", "later", "previously", "since", "after"])
 _UNTIMED = {"day": "1 days", "days": "3 days", "weeks": "3 weeks", "months": "3 months"}
 _UNTIMED |= {"years": "3 years", "morning": "1 days", "week": "1 weeks", "month": "1 months"}
@@ -83,6 +84,8 @@ class Job:
             token = self.line.tokens[k]
             if token.is_mark:
                 break
+            if token.word in _DAY and self.line.word(k - 1) in _THAT_DAY:
+                return (Mark(True, k - 1, k + 1),)  # "the day the new pump went in"
             if token.word in _SINCE:
                 before = self.line.tokens[k - 1]
                 aged = before.kinds & {"time", "distance", "number"} and before.word not in _ZERO

@@ -284,7 +284,11 @@ def _list_end(sentence: Sentence, last: int) -> int:
 def _others(sentence: Sentence, lexicon: Lexicon, of: list[Stance], elsewhere: bool) -> None:
     """Set what is said of another engine, up to where the person comes back to this one."""
     back = sorted(m.first for m in lexicon.this.find(sentence.tokens))
-    starts = [m.first for m in lexicon.other.find(sentence.tokens)]
+    starts = [
+        m.first
+        for m in lexicon.other.find(sentence.tokens)
+        if not _is_a_hole(sentence.tokens, m.first)
+    ]
     if elsewhere and sentence.tokens[0].word in ("his", "theirs", "hers", "that", "he", "they"):
         starts.append(0)
     for start in starts:
@@ -299,6 +303,12 @@ def _others(sentence: Sentence, lexicon: Lexicon, of: list[Stance], elsewhere: b
         if start and sentence.tokens[start - 1].word in _OF:
             start = _clause(sentence.clauses, start).first
         _set(of, start, last, Stance.ELSEWHERE)
+
+
+def _is_a_hole(tokens: Sequence[Token], at: int) -> bool:
+    """Whether "port" is where a gauge is screwed in: "the gauge at the port reads 60"."""
+    before = [t.word for t in tokens[max(0, at - 3) : at]]
+    return tokens[at].word == "port" and bool({"at", "in", "into", "on", "same"} & set(before))
 
 
 def _fitted(sentence: Sentence, lexicon: Lexicon, at: int) -> bool:

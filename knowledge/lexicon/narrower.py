@@ -317,4 +317,5 @@ NARROWER: dict[str, tuple[str, ...]] = {
         "leftover_found",
     ),
     "cooler_found_blocked": ("hard_chips",),
+    "overfill_steadies_it": ("level_high", "too_much_poured_in", "level_slightly_high"),
 }

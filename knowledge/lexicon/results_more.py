@@ -86,6 +86,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         f"all|pretty? {_SHOWN} has|have|is|are? =gone",
     ),
     Result.HELPED: (
+        "=halves|=hides|=masks|=disguises it|that|this|the?",
         "few|couple|@number|some more|extra psi|pounds|lbs|lb|bar",
         "raised|lifted|gained|brought|upped|increased|bumped it|that|pressure|the up? by? about? @pressure|@number|few|couple|a",
         "gave|gives|got|gets|gained it|me|us a|an few|couple|extra|little|bit more|of? psi|pounds|lbs?",
@@ -100,6 +101,8 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "partly|partially|half|somewhat cured|fixed|better|solved|improved|worked",
     ),
     Result.FOR_A_WHILE: (
+        "for one|two|three|another|few more|good? more? run|runs|trip|trips|drive|drives|outing",
+        "gave|got|gives|gets|had|bought|good-for me|us? one|two|a|another good|clean|more run|runs|trip|trips|drive|hour|day|week",
         "worked|cured|fixed|fine|good|ok|held|better|helped|stopped it|that|things? until|till it|the|last|next|i|we|yesterday|this",
         "worked|ok|fine|good|better|cured|fixed|helped at first|to-begin-with|initially|briefly",
         "=for a|about|maybe|only few|couple|@number of? miles|days|weeks|hours|minutes|runs|trips",

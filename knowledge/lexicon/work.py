@@ -116,6 +116,9 @@ TRIALS: dict[str, tuple[str, ...]] = {
     "overfilled": (
         "quart|litre|bit|@volume|half-a-quart over full|the-mark|max|full-mark",
         "half a quart|litre|pint over full|max",
+        "overfill|overfilled|overfilling|over-filled|over-filling it|by?",
+        "extra|another|additional two|three|half|a? @volume|quart|quarts|litre|litres|pint|pints over|above|in? full|the-mark|mark?",
+        "@volume|quart|quarts|litre|litres|pint|oil over|above the? mark|line|full",
         "overfilled|overfill|overfilling it|by|slightly|the",
     ),
     "standard_pump": ("put|fitted|went|gone .. standard|stock|original oil? pump back?",),
@@ -128,6 +131,8 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "drained|sucked|let|ran it|some|oil|excess|surplus|that|the oil? down|out|back|off to? full|the? mark|level|full|right?",
         "took some|excess|surplus|oil oil? down|out|back|off to? full|the? mark|level|full|right?",
         "let some oil out",
+        "drained|draining|sucked|let|took|ran a|the|half|about? @volume|quart|pint|litre|excess of? oil? out|off|down?",
+        "drained|draining|sucked|ran it|them|oil|some? down? to|below the|full? mark|level|line",
     ),
     "engine_flushed": (
         "engine flush",
