@@ -98,6 +98,10 @@ READ: dict[str, list[str]] = {
         "trial drained_to_mark no difference",
     ],
     "a test gauge at the port reads 60 psi": ["reading 60 psi"],
+    "low pressure after the rebuild of the pump": [
+        "behaviour low work",
+        "earlier oil_pump rebuilt straight before",
+    ],
     "since the engine swap oil pressure is low": [
         "behaviour low work",
         "earlier other_engine renewed straight before",
@@ -118,6 +122,7 @@ FOUND: dict[str, str] = {
     "a rod poked out of the crankcase": "rod_through_block present",
     "it nipped up and turned freely when cool": "locked_then_freed present",
     "it turns by hand with a tight spot": "hard_to_turn present",
+    "the engine turns in jerks by hand": "hard_to_turn present",
     "black jelly in the filler neck": "sludge_seen present",
     "the samples show lead creeping up": "lead_high_alone present",
     "lab found potassium and sodium": "glycol_found present",
@@ -173,6 +178,7 @@ NOT_FOUND: dict[str, str] = {
     "the crank moves freely by hand": "crank_moves_endwise",
     "the relief valve seized and freed itself": "locked_then_freed",
     "the adjuster is stiff in places": "hard_to_turn",
+    "it turns by hand with tight places": "engine_seized",
     "the skipper reports water over the bow": "water_in_sample",
     "the pump key sheared, oil everywhere": "lab_viscosity_low",
     "fitted a new drain plug": "drain_plug_found_loose",
@@ -221,6 +227,10 @@ NEAR: dict[str, list[str]] = {
     ],
     "switched off for lunch": [],
     "drained the coolant": [],
+    "since the rebuild gauge reads 20 psi": [
+        "earlier whole_engine rebuilt straight before",
+        "reading 20 psi",
+    ],
     "took it out for a drive, the needle fell": ["behaviour low"],
     "the port engine reads 60 psi": [],
     "one good run at the hill climb last week": [],

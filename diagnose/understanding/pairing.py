@@ -72,6 +72,7 @@ _NO_OBJECT = frozenset(
 _DASHES, _NEAR = frozenset(["-", "–", "—", ":", "(", "/"]), 3
 #: between a part and what was done to it: "the sender that I replaced"
 _RELATIVE = frozenset(["that", "which", "i", "we", "ive", "he", "they", "id", "only", "newly"])
+_WORKS, _ARTICLES = frozenset(["rebuild", "overhaul"]), frozenset(["the", "a", "my", "its", "this"])
 _SHOWS_ONLY = frozenset(["other_gauge"])
 WITH = frozenset(["with", "from", "by"])  #: between a result and the part that brought it
 
@@ -253,6 +254,14 @@ def _taken_off(line: Line, part: Mark[PartWorked]) -> Mark[Done] | None:
     return Mark(Done.REFITTED, at, at + 1) if led or said else None
 
 
+def _of_the_engine(
+    line: Line, action: Mark[Done], part: Mark[PartWorked], between: set[str]
+) -> bool:
+    """Whether "the rebuild" names work on the engine, and the part begins what is said next."""
+    noun = line.word(action.first) in _WORKS and line.word(action.first - 1) in _ARTICLES
+    return noun and action.first < part.first and not between & {"of", "on"}
+
+
 def _relative(line: Line, action: Mark[Done], words: set[str]) -> bool:
     """Whether "that I", "which they" or the like leads to an action behind a part."""
     return bool(words & {"i", "we", "ive", "id", "that", "which", "they"}) and line.word(
@@ -320,6 +329,8 @@ def _action_of(
             continue
         if words & {"but", "then", "when", "still", "reads", "same"}:
             continue
+        if _of_the_engine(line, action, part, words):
+            continue  # "since the rebuild gauge reads high"
         if line.word(action.first) in _PUT and action.first < part.first and words & _ONTO:
             continue  # "put a straightedge across the pump"
         if line.word(action.first) in _NEW and _of_a_check(line, action):
