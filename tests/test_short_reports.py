@@ -161,6 +161,7 @@ FOUND: dict[str, str] = {
     "an oil-fed chain tensioner": "chain_tensioners present",
     "it has cam phasers": "cam_phasers present",
     "the belt runs in oil": "wet_belt present",
+    "oil temp went into the red": "oil_temperature_high present",
     "the level is an inch over": "level_high present",
     "the tank drained into the crankcase while parked": "wet_sumps present",
     "crank end float is far too big": "crank_moves_endwise present",
@@ -188,6 +189,7 @@ NOT_FOUND: dict[str, str] = {
     "a new filter": "spin_on_filter",
     "oil squirting from the pump": "piston_jets",
     "the belt is dry": "wet_belt",
+    "a red oil can lights up": "oil_temperature_high",
     "it burns a lot of fuel": "oil_used_fast",
     "antifreeze down two pints": "dipstick_low",
     "the fuel tank drained while parked": "wet_sumps",
@@ -226,6 +228,7 @@ NEAR: dict[str, list[str]] = {
         "earlier filter_change renewed straight before",
     ],
     "switched off for lunch": [],
+    "oil pressure is down and the cooler is icy to touch": ["behaviour low"],
     "drained the coolant": [],
     "since the rebuild gauge reads 20 psi": [
         "earlier whole_engine rebuilt straight before",

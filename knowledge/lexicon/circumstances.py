@@ -49,7 +49,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
     Circumstance.OFF_IDLE: (
         "off idle",
         "just|slightly above|over|off idle",
-        "touch of|the|on? throttle|gas?",
+        "touch of|the|on? throttle|gas",
         "blip|blipped",
         "with|give|give it a? little|bit|touch of? throttle|gas|revs",
         "soon|moment|minute|second|instant as? i|you touch|open|give|blip|crack|breathe|press|raise|bring the|it|on? throttle|gas|some|revs|up?",
