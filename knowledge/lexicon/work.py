@@ -45,8 +45,9 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "=raised|=lowered|=spaced|=backed|=nipped|=retorqued|=torqued",
         "spun|screwed|nipped|did it|them|up|the? up|on|tighter",
         "brought|wound|turned|bumped|raised|set|put|cranked|tweaked|nudged it|them up|to|at|down|in",
-        "screwed|turned|wound|backed in|up|down|out",
-        "=screwed|=wound|=turned",
+        "screwed|wound|backed in|up|down|out",
+        "turned in|up|down",  # not "it turned out"
+        "=screwed|=wound",
         "topped|topping",
     ),
     Done.REFITTED: (

@@ -13,7 +13,7 @@ from __future__ import annotations
 import random
 import sys
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 from functools import cache
 from math import exp, log
 from statistics import mean
@@ -150,6 +150,9 @@ def ranked(job: Fresh, factor: Mapping[str, float]) -> dict[str, float]:
     if set(factor.values()) == {1.0}:
         return {c: answer.inference.posterior.marginal[c] for c in answer.inference.network.prior}
     network = as_network(build(BOOK.causes, answer.inference.result, factor))
+    affordable = answer.inference.network.inhibitors
+    kept = {n: by for n, by in network.inhibitors.items() if n in affordable}
+    network = replace(network, inhibitors=kept)
     found = posterior(network, answer.inference.evidence).marginal
     return {c: found[c] for c in network.prior}
 
