@@ -26,7 +26,6 @@ NOTHING: tuple[str, ...] = (
 READ: dict[str, list[str]] = {
     "the problem is low oil pressure at idle": ["behaviour low idle"],
     "pulled it and it turned out the relief valve was stuck open": [
-        "finding relief_plunger_sticks present",
         "finding relief_valve_stayed_open present",
     ],
     "no change with the filter, new pump made it 3 psi better": [
