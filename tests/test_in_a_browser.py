@@ -28,6 +28,8 @@ NAMES = (
     "signoff-tern",
     "signoff-gannet",
     "signoff-hostile",
+    "bearings-tern",
+    "bearings-hostile",
 )
 
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 import io
 import os
 import re
-import signal
 import subprocess
 import sys
 from pathlib import Path
@@ -152,7 +151,7 @@ def _said(folder: Path) -> str:
         while not _is_whole(said):
             said += os.read(reading, 65_536)
     finally:
-        process.send_signal(signal.SIGINT)
+        process.terminate()  # SIGINT is ignored below a shell's background job
         process.wait(20)
         os.close(reading)
     return said.decode("utf-8", "replace")
