@@ -9,13 +9,13 @@ import numpy as np
 import pytest
 
 from diagnose.case.loading import from_text
-from diagnose.circuit.engine_model import USUAL_HOT
 from diagnose.circuit.forecast import COLD, LIMITS, speeds_of
 from diagnose.circuit.parameters import CIRCUIT_PARAMETERS
 from diagnose.errors import UsageError
 from diagnose.signoff import start as module
 from diagnose.signoff.start import FirstStart, first_start
 from knowledge.book import the_book
+from knowledge.pressure.gauge import USUAL_HOT
 
 BOOK = the_book()
 HEAD = 'schema = 1\n[engine]\nlayout = "distributor_v8"\n'
