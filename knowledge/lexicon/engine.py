@@ -196,22 +196,6 @@ LAYOUTS: tuple[tuple[frozenset[Trait], frozenset[Trait], str], ...] = (
     (frozenset({_T.SIX}), frozenset({_T.DIESEL, _T.OHC}), "skew_gear_six"),
     (frozenset({_T.FOUR, _T.PUSHROD}), frozenset({_T.DIESEL}), "skew_gear_four"),
     (frozenset({_T.FOUR, _T.OLD}), frozenset({_T.DIESEL}), "skew_gear_four"),
-    (
-        frozenset({_T.FOUR, _T.PETROL}),
-        frozenset(
-            {
-                _T.DIESEL,
-                _T.BOAT,
-                _T.TRACTOR,
-                _T.CYCLE,
-                _T.PLANT,
-                _T.AIRCRAFT,
-                _T.AIR_COOLED,
-                _T.RACE,
-            }
-        ),
-        "overhead_cam_four",
-    ),
     (frozenset({_T.OLD, _T.CAR}), frozenset({_T.DIESEL, _T.V8, _T.OHC}), "skew_gear_four"),
 )
 #: features that a trait means by itself
