@@ -12,12 +12,11 @@ from diagnose.understanding.text import Token
 from knowledge.lexicon.numbers import COUNTS
 from knowledge.lexicon.results_words import BECAME, COUNTED, INSTEAD_OF
 from knowledge.reports.words import Result
-from knowledge.units import PSI
+from knowledge.units import PRESSURE, PSI, unit_named
 
 _FAR = 6  #: words between the figures
 _AGAIN_AS_MUCH, _ENOUGH = 1.8, 20.0  #: ratio and psi from which the trouble is gone (judgement)
 _SAME = 0.05  #: share of the first within which it is the same
-_IN_PSI = {"bar": 1e5 / PSI, "kg/cm2": 98_066.5 / PSI, "kpa": 1e3 / PSI}
 
 
 def changes(line: Line) -> Iterator[Mark[Result]]:
@@ -50,7 +49,9 @@ def pressures_at(line: Line, at: int) -> list[float]:
 
 
 def _unit(token: Token) -> float:
-    return next((f for unit, f in _IN_PSI.items() if token.value.lower().endswith(unit)), 1.0)
+    """How many psi the unit is that stands last; a bare figure is in psi."""
+    unit = unit_named(token.value.rpartition(" ")[2], PRESSURE)
+    return unit.factor / PSI if unit else 1.0
 
 
 def _result(then: float, now: float) -> Result:

@@ -39,45 +39,7 @@ RULES: tuple[Reader, ...] = (
 _LONGEST_NAME = 4  #: words and numbers of an engine's name
 #: features that are said of what engine it is
 _OF_THE_ENGINE = frozenset((*FEATURES.values(), *FEATURES_ALONE.values()))
-#: carry no statement by themselves
-_FILLERS = (
-    IDLE
-    | FAINT
-    | FILLERS
-    | frozenset(
-        [
-            "and",
-            "but",
-            "also",
-            "really",
-            "just",
-            "im",
-            "ive",
-            "its",
-            "thats",
-            "so",
-            "hi",
-            "hello",
-            "thanks",
-        ]
-    )
-    | frozenset(
-        [
-            "oil",
-            "pressure",
-            "pressur",
-            "gauge",
-            "engine",
-            "motor",
-            "read",
-            "reading",
-            "show",
-            "start",
-            "petrol",
-            "gasoline",
-        ]
-    )
-)
+_FILLERS = IDLE | FAINT | FILLERS  #: carry no statement by themselves
 
 
 lexicon_of = made_once(Lexicon)  #: the lexicon for a book

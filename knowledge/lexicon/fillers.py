@@ -40,4 +40,8 @@ LEADING = _set(
     "couple pair whole lot lots single twin original stock level badly usual new old caught quick picked ended "
     "started start starts engine engines motor bike car van truck boat tractor bulkhead firewall panel dash glass"
 )
-FILLERS = _CHATTER | _TIMES | _PLACES
+#: what everything here is about
+_SUBJECT = _set(
+    "and but also just so oil pressure pressur gauge engine motor read reading show start petrol gasoline"
+)
+FILLERS = _CHATTER | _TIMES | _PLACES | _SUBJECT
