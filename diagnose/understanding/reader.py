@@ -163,7 +163,8 @@ def _left_over(paragraph: Paragraph, spans: Iterable[Span]) -> Iterable[Span]:
     for line in paragraph.lines:
         run: list[Span] = []
         weighty = False
-        named = {k for m in line.find(line.lexicon.things) for k in range(m.first, m.last)}
+        words = (*line.find(line.lexicon.things), *line.lexicon.traits.find_each(line.tokens))
+        named = {k for m in words for k in range(m.first, m.last)}
         used = [t for t in line.tokens if any(a <= t.start < b for a, b in covered)]
         spare = _FILLERS | LEADING if used else _FILLERS
         for k, token in enumerate(line.tokens):
