@@ -10,7 +10,7 @@ from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Token
 from knowledge.lexicon.numbers import COUNTS
-from knowledge.lexicon.results_words import BECAME, COUNTED, INSTEAD_OF
+from knowledge.lexicon.results_words import BECAME, COUNTED, INSTEAD_OF, IS_NOW, WAS
 from knowledge.reports.words import Result
 from knowledge.units import PRESSURE, PSI, unit_named
 
@@ -34,8 +34,16 @@ def changes(line: Line) -> Iterator[Mark[Result]]:
         text = " ".join(words)
         if any(re.search(rf"\b{said}$", text) for said in INSTEAD_OF):
             yield Mark(_result(now, then), a, a + 1)  # the other is not so now
-        elif any(re.search(rf"\b{said}$", text) for said in BECAME) and "," not in words[:1]:
+        elif _is_now(line, a, text) or (
+            any(re.search(rf"\b{said}$", text) for said in BECAME) and "," not in words[:1]
+        ):
             yield Mark(_result(then, now), a, b + 1)
+
+
+def _is_now(line: Line, at: int, between: str) -> bool:
+    """Whether the first pressure was, and the second is: "was 50 hot, now 25"."""
+    was = line.word(at - 1) in WAS or line.usual(Mark(True, at, at + 1))
+    return was and re.search(rf"\b{IS_NOW}$", between) is not None
 
 
 def pressures_at(line: Line, at: int) -> list[float]:

@@ -69,7 +69,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "part",
-        r"(?P<share>(?:a |one )(?:third|quarter)|half ?way|two[ -]thirds|three[ -]quarters|1/2|1/4|1/3|2/3|3/4)"
+        r"(?P<share>(?:a |one )(?:third|quarter)|half ?way|(?<=\bat )half|(?<=\bto )half|two[ -]thirds|three[ -]quarters|1/2|1/4|1/3|2/3|3/4)"
         r"(?: way)?(?: up)?(?=\s*(?:$|[,.;)]|when|at|on|once|with|if|and|but|idling|hot|cold))",
     ),
     ("rpm", r"(?:rpm|revs)\s*[:=@]?\s*(?P<a>[5-9]\d{2}|[1-7]\d{3})(?P<k>)\b"),

@@ -49,6 +49,8 @@ _NO_MORE = frozenset(
 _THEN = frozenset(
     ["", ",", ".", "where", "when", "at", "now", "instead", "and", "but", "hot", "cold", "max"]
 )
+#: beside these a bare number is a pressure
+_LISTED = (Circumstance.COLD, Circumstance.HOT, Circumstance.IDLE, *Speed)
 _HYPHENS = frozenset(["-", "–", "—", "/", "%"])
 _ENGINE = frozenset(["engine", "motor", "key", "ignition", "switched", "turned", "its"])
 
@@ -117,13 +119,16 @@ def _may_be_pressure(line: Line, i: int, token: Token, unit: str, spoken_of: boo
     near = any(
         line.distance(mark, m) <= 2 and not any(line.tokens[k].is_figure for k in _between(mark, m))
         for m in beside
-        if m.value in (Circumstance.COLD, Circumstance.HOT, Circumstance.IDLE, *Speed)
+        if m.value in _LISTED
     )
     figures = [Mark(t.kinds, k, k + 1) for k, t in enumerate(line.tokens) if t.is_figure]
     others = any("pressure" in f.value for f in figures)
     if line.usual(mark) and (others or line.find(line.lexicon.instrument)):
         return True
-    near = near or (spoken_of and any("rpm" in f.value and _beside(line, mark, f) for f in figures))
+    listed = spoken_of or any(m.value in _LISTED for m in beside)
+    near = near or (listed and any("rpm" in f.value and _beside(line, mark, f) for f in figures))
+    if listed and _follows_what_was(line, i):
+        return True
     read = line.find(line.lexicon.instrument)
     bound = any(line.word(k) in NEVER for k in range(i - 5, i)) and _bound_before(line, i)
     free = _stands_free(line, i)
@@ -162,6 +167,16 @@ def _said(line: Line, i: int, names_it: bool) -> bool:
         if word == "at" and line.word(verb) in ("is", "its") and line.word(verb - 1) in SHOWN_BY:
             return _stands_free(line, i)
     return word in SAYS or (names_it and word in IS)
+
+
+def _follows_what_was(line: Line, i: int) -> bool:
+    """Whether "now" leads to it from a figure of the time before: "it was 40, now 10"."""
+    at = i - 1
+    while at > 0 and line.word(at) in NEARLY | IS | TOWARDS | {"it", "down", "up", "to"}:
+        at -= 1
+    led = any(line.word(k) == "now" for k in range(at, i))
+    before = (k for k, t in enumerate(line.tokens[:at]) if t.kinds & {"number", "range"})
+    return led and any(line.usual(Mark(True, k, k + 1)) for k in before)
 
 
 def _moves(line: Line, i: int) -> bool:

@@ -10,6 +10,8 @@ from itertools import pairwise
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.text import Clause, Sentence, Token
+from knowledge.lexicon.numbers import ABOUT, SAYS
+from knowledge.lexicon.results_words import WAS
 from knowledge.lexicon.stance import (
     ANY_ONE,
     AUXILIARIES,
@@ -42,6 +44,8 @@ class Stance(Flag):
 
 UNTRUE = Stance.SUPPOSED | Stance.ELSEWHERE
 _NEGATION = frozenset(NEGATION)
+#: begin what is said of the present
+_NOW_BEGINS = frozenset(["now", "currently", "today", "nowadays"])
 #: what comes after is of the present
 _NOW = frozenset(["now", "but", "currently", "today", "and"])
 #: what stands before these in the clause is of that time as well
@@ -108,6 +112,8 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
         words = tokens[clause.first : clause.last]
         if len(words) > 1 and words[0].word == "was" and _may_be_read(words[1]):
             _set(of, clause.first, clause.last, Stance.USUAL)
+        if (at := _was_then(sentence, clause)) is not None:
+            _set(of, at, clause.last, Stance.USUAL)
     for mark in lexicon.until.find(tokens):
         clause = _clause(clauses, mark.first)
         _set(of, clause.first, _run_end(sentence, mark.first), Stance.USUAL)
@@ -156,6 +162,21 @@ def _is_of_amount(tokens: Sequence[Token], hedge: Mark[float]) -> bool:
 def _may_be_read(token: Token) -> bool:
     """Whether a number may be one that a gauge showed: "was 45", not "was a litre low"."""
     return token.is_figure and "volume" not in token.kinds
+
+
+def _was_then(sentence: Sentence, clause: Clause) -> int | None:
+    """Where a clause says what was, if the next says what is now: "it was 50 hot, now 25"."""
+    tokens = sentence.tokens
+    after = [t.word for t in tokens[clause.last : clause.last + 2]]
+    if not _NOW_BEGINS & set(after):
+        return None
+    for k in range(clause.first, clause.last - 1):
+        figure = k + 1
+        while figure < clause.last and tokens[figure].word in ABOUT | SAYS | {"at"}:
+            figure += 1
+        if tokens[k].word in WAS and figure < clause.last and _may_be_read(tokens[figure]):
+            return k
+    return None
 
 
 def _is_habit(sentence: Sentence, mark: Mark[bool]) -> bool:

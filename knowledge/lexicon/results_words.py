@@ -39,6 +39,9 @@ BECAME = (
     "before(?: it| and|,|and its| now| to)* ?(?:about|around|now|is|after)?",
     "(?:before|to start|at first)(?:,| and)? now",
 )
+#: the same, where a word before the first says that it was
+IS_NOW = "now(?: it| its| is| at| about| only| just| barely| reads| shows| down| up| to| around)*"
+WAS = _set("was were had ran read showed made held")
 #: between a pressure as it is now and as it was, up to the second figure
 INSTEAD_OF = (
     "(?:instead of|rather than|up from|down from|compared to|compared with|versus|vs|not)(?: the| about| around| old)*",
