@@ -17,6 +17,7 @@ from knowledge.lexicon import (
     courses,
     engine,
     engine_features,
+    instruments_named,
     noises,
     parts,
     pressure,
@@ -72,7 +73,9 @@ class Lexicon:
         )
         self.otherwise: Phrases[bool] = Phrases({True: pressure.OTHERWISE})
         self.instrument: Phrases[bool] = Phrases({True: pressure.INSTRUMENT})
-        self.direct: Phrases[bool] = Phrases({True: pressure.DIRECT})
+        self.direct: Phrases[bool] = Phrases({True: instruments_named.DIRECT})
+        self.panel: Phrases[str] = Phrases({"panel": instruments_named.PANEL})
+        self.own: Phrases[bool] = Phrases({True: instruments_named.OWN})
         self.during: Phrases[Circumstance] = Phrases(circumstances.DURING)
         self.speed: Phrases[Speed] = Phrases(circumstances.SPEED)
         self.any_heat: Phrases[bool] = Phrases({True: circumstances.ANY_HEAT})

@@ -39,6 +39,11 @@ RULES: tuple[Reader, ...] = (
 _LONGEST_NAME = 4  #: words and numbers of an engine's name
 #: features that are said of what engine it is
 _OF_THE_ENGINE = frozenset((*FEATURES.values(), *FEATURES_ALONE.values()))
+#: of these the one that is read first holds; figures are read before words
+_OPPOSITES = {
+    "panel_reads_too_low": "panel_reads_too_high",
+    "panel_reads_too_high": "panel_reads_too_low",
+}
 _FILLERS = IDLE | FAINT | FILLERS  #: carry no statement by themselves
 
 
@@ -53,7 +58,7 @@ def read(text: str, book: Book) -> Understanding:
     """
     paragraph = Paragraph(text[:LONGEST], lexicon_of(book))
     found = [fact for rule in RULES for fact in rule.read(paragraph)]
-    found = _without_wider(_without_measured(found), paragraph)
+    found = _without_opposites(_without_wider(_without_measured(found), paragraph))
     facts = tuple(sorted(_once(found), key=lambda f: (f.spans[0], f.table, f.name)))
     spans = [s for f in facts for s in f.spans]
     named = [s for f in facts if f.table == "layout" or f.name in _OF_THE_ENGINE for s in f.spans]
@@ -110,6 +115,18 @@ def _without_wider(facts: list[Fact], paragraph: Paragraph) -> list[Fact]:
         for f in facts
         if f.table != "finding"
         or f.fields["what"] not in wider.get(bisect_left(ends, f.spans[0][1]), ())
+    ]
+
+
+def _without_opposites(facts: list[Fact]) -> list[Fact]:
+    """Without findings that words say where figures say the opposite."""
+    said = [f.name for f in facts if f.fields.get("state") == "present"]
+    return [
+        f
+        for f in facts
+        if f.name not in _OPPOSITES
+        or _OPPOSITES[f.name] not in said
+        or said.index(f.name) < said.index(_OPPOSITES[f.name])
     ]
 
 

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import statistics
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from itertools import permutations
 
+from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
@@ -17,6 +20,11 @@ from knowledge.reports.words import Circumstance, Heat, Shows, Speed
 _LED = 2  #: words by which a pressure is farther from what leads in another clause
 #: said of how long it ran, not of the speed
 _SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
+_PANEL = "panel"  #: the gauge of a reading that names none
+#: psi, and share of the true pressure, by which a panel is far off (GAUGE_MAKER_SENDERS: 5 psi;
+#: the share is judgement)
+_PANEL_ERROR, _FAR_OFF = 7.0, 0.25
+_BOTH = {True, False}
 _FARTHEST = 9  #: words between a pressure and what it was read at
 
 
@@ -60,6 +68,23 @@ class _Pressure:
             "reading 55 psi cold",
             "reading 12 psi hot",
         ],
+        "panel gauge says 10, mine says 45": [
+            "reading 10 psi",
+            "reading 45 psi",
+            "finding panel_reads_too_low present",
+        ],
+        "a mechanical gauge shows 50 where the dash gauge reads 15": [
+            "reading 50 psi",
+            "reading 15 psi",
+            "finding panel_reads_too_low present",
+        ],
+        "panel gauge says 45, mine says 44": ["reading 45 psi", "reading 44 psi"],
+        "hot idle 8, 2000 rpm 22, 3000 rpm 30": [
+            "reading 8 psi hot, idle",
+            "reading 22 psi hot, 2000 rpm",
+            "reading 30 psi hot, 3000 rpm",
+        ],
+        "gauge used to show 55 on the highway, now barely 30": ["reading 30 psi cruise"],
         "crank ground 20/20, pressure is good": [],
         "I was afraid it would go to 0 psi": [],
         "ran 20W-50 in it": [],
@@ -89,6 +114,28 @@ def readings(paragraph: Paragraph) -> Iterator[Fact]:
         elif then and not made:
             waiting = then[0]
     yield from _once([_fact(now, usual) for now, usual in made])
+    yield from _apart_by([now for now, _ in made])
+
+
+def _apart_by(read: list[_Pressure]) -> Iterator[Fact]:
+    """What a panel shows beside a gauge of its own in the same sentence, where it is far off it."""
+    for one, other in permutations(read, 2):
+        line = one.line
+        if other.line is not line or not (_by_panel(one) and _by_direct(other)):
+            continue
+        panel, real = (statistics.mean(pressures_at(line, p.mark.last - 1)) for p in (one, other))
+        if abs(panel - real) >= max(_PANEL_ERROR, _FAR_OFF * real):
+            what = "panel_reads_too_low" if panel < real else "panel_reads_too_high"
+            spans = line.span([one.mark, other.mark])
+            yield Fact("finding", {"what": what, "state": "present"}, spans)
+
+
+def _by_panel(pressure: _Pressure) -> bool:
+    return any(m.value == _PANEL for m in pressure.near)
+
+
+def _by_direct(pressure: _Pressure) -> bool:
+    return any(m in _direct(pressure.line) for m in pressure.near)
 
 
 def _once(facts: list[Fact]) -> Iterator[Fact]:
@@ -174,7 +221,7 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
         m for m in line.find(lexicon.speed) if not any(m.overlaps(r) for r in run)
     ]
     marks += line.circumstances
-    marks += [*line.find(lexicon.any_heat), *line.find(lexicon.direct), *figures]
+    marks += [*line.find(lexicon.any_heat), *_gauges(line), *figures]
     heads: list[Mark[object]] = [p.mark for p in found]
     order = -1 if any(_is_heat(m) and m.first < heads[0].first for m in marks) else 1
     marks = [m for m in marks if not line.stances.at(m) & (Stance.SUPPOSED | Stance.ELSEWHERE)]
@@ -191,7 +238,29 @@ def _share_out(line: Line, found: list[_Pressure]) -> None:
         later = any(m.value in _SPANS for m in other.near)  # "cold 75, after an hour 20"
         if not later and not any(_is_heat(m) for m in other.near):
             other.near += lead
-        other.near += [m for m in first.near if m in line.find(lexicon.direct)]
+        if not any(m in _gauges(line) for m in other.near):
+            other.near += [m for m in first.near if m in _direct(line)]
+    if len(found) == len(_BOTH) and {_by_panel(p) for p in found} == _BOTH:
+        _at_one_moment(line, found)
+
+
+def _at_one_moment(line: Line, pair: list[_Pressure]) -> None:
+    """Give a pressure without speed and heat those of the other gauge beside it."""
+    gauges = _gauges(line)
+    for one, other in permutations(pair):
+        if _by_direct(one) != _by_direct(other) and all(m in gauges for m in one.near):
+            one.near += [m for m in other.near if m not in gauges]
+
+
+def _direct(line: Line) -> list[Mark[bool]]:
+    """The words for a gauge of its own; "mine" is one where the panel's is named as well."""
+    own = line.find(line.lexicon.own) if line.find(line.lexicon.panel) else []
+    return [*line.find(line.lexicon.direct), *own]
+
+
+def _gauges(line: Line) -> list[Mark[object]]:
+    """The words that say which gauge showed it."""
+    return [*_direct(line), *line.find(line.lexicon.panel)]
 
 
 def _groups(line: Line, marks: list[Mark[object]]) -> Iterator[tuple[Mark[object], Mark[object]]]:
@@ -247,14 +316,24 @@ def _fact(pressure: _Pressure, usual: _Pressure | None) -> Fact:
     if Circumstance.SPEED.value in during:
         during.remove(Circumstance.SPEED.value)
         fields["rpm"] = Speed.CRUISE.value
+    if usual is not None and not pressure.near and usual.line is line:
+        fields |= _when(usual)  # "used to show 55 on the highway, now 30"
+    if fields.get("gauge") == _PANEL:
+        del fields["gauge"]  # what a reading is of unless it says otherwise
     fields = {"pressure": pressure.mark.value, **fields}
     if during:
         fields["during"] = during
     spans: tuple[Span, ...] = line.span(used)
     if usual is not None:
         fields["usual"] = usual.mark.value
-        spans += usual.line.span([usual.mark])
+        spans += usual.line.span([usual.mark, *usual.near])
     return Fact("reading", fields, tuple(sorted(spans)), line.stances.surety(pressure.mark))
+
+
+def _when(pressure: _Pressure) -> dict[str, Value]:
+    """The speed and heat of a pressure, where they are fields of their own."""
+    said = (_field(m, pressure.line) for m in pressure.near)
+    return {key: word for key, word in said if key in ("rpm", "oil", "coolant")}
 
 
 def _field(mark: Mark[object], line: Line) -> tuple[str, str]:
@@ -271,6 +350,7 @@ def _field(mark: Mark[object], line: Line) -> tuple[str, str]:
             words = [line.word(k) for k in range(mark.first - 5, mark.first)]
             return ("oil" if "oil" in words else "coolant"), value.value
         case True:
-            is_direct = mark in line.find(line.lexicon.direct)
-            return ("gauge", "direct") if is_direct else ("oil", Heat.ANY.value)
+            return ("gauge", "direct") if mark in _direct(line) else ("oil", Heat.ANY.value)
+        case str():
+            return "gauge", value
     return "", ""

@@ -12,18 +12,6 @@ INSTRUMENT = (
     "oil light|lamp|press",
     "reads|reading|showing|shows",
 )
-#: a gauge of its own on an oil line, beside the panel's
-DIRECT = (
-    "mechanical|mech|direct|test|manual|master|trusted|proper gauge",
-    "gauge direct|directly",
-    "second|another mechanical|test? gauge",
-    "t'd|teed in? a? gauge",
-    "screwed|plumbed|tapped|hooked|put|stuck|hung|coupled|rigged a|the|my|his gauge",
-    "gauge screwed|teed|plumbed|tapped|coupled|fitted|put|hooked|connected in|into|on|at|by|straight|direct|to",
-    "shops|shop|garages|workshops|mechanics|real|borrowed|bourdon|dial gauge",
-    "second|another|extra gauge at|on|in|by the",
-)
-
 _P = "pressure|gauge|needle|psi|reading|indication|oil-pressure"
 _LAMP = "light|lamp|buzzer|alarm"
 _OIL_LAMP = "oil|pressure|warning|red|idiot|dash"
@@ -87,6 +75,9 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "pressure @not what it was",
         f"{_P} sagging|decreasing|declined|declining|diminishing|lowered|lowers|slid|slides|tumbles|plummets|plummeted|tanks|tanked|drooped|droops",
         f"{_P} .. =below|=under the? green|minimum|min|normal|spec|limit|limits|specification|red|mark|line|usual",
+        f"{_P} .. =below|=under the? first|lowest|bottom|lower|second mark|line|graduation|division|number|notch",
+        f"{_P} .. just|barely|only =above|=over|=clear|=off|=out of? the? red|bottom|peg zone|band|arc|mark?",
+        f"{_P} .. bottom|low|lower|lowest end|part|edge|side|third|quarter? of the? normal|green|safe|scale|dial|gauge range|zone|band|arc?",
         f"{_P} is|was|sits|stays|runs|reads|goes|drops|falls|down|well|just =in|=into|=near the? red|bottom|warning|danger end|zone|band|arc?",
         "in the red",
         f"{_P} lower than|then normal|usual|before|it|i|ever",
@@ -128,7 +119,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "over pressure|pressured",
         "pressure climbs|climbed|rises|shoots above|past|over",
         f"{_P} climbs|climbed|goes|went|jumps|jumped|shoots|shot|swings|swung|reads|straight|at|to|once|right|all|sits|sat|rises|rose full|top|maximum|max|off|past|beyond|over the? scale|deflection|clock|gauge|end|top|stop|way",
-        f"{_P} .. above|over|past|beyond the? green|normal|limit|red|relief|maximum arc|zone|line|setting?",
+        f"{_P} .. above|over|past|beyond the? green|normal|limit|relief|maximum arc|zone|line|setting?",
         "needle|gauge .. off|past the? scale|clock|end|top|right|stop",
         "full|hard over scale|deflection|right|on",
         f"{_P} through|thru the? roof",

@@ -1,0 +1,23 @@
+"""How people name the instrument that showed a pressure: the panel's, or one of its own."""
+
+from __future__ import annotations
+
+#: a gauge of its own on an oil line, beside the panel's
+DIRECT = (
+    "mechanical|mech|direct|test|manual|master|trusted|proper gauge",
+    "gauge direct|directly",
+    "second|another mechanical|test? gauge",
+    "t'd|teed in? a? gauge",
+    "screwed|plumbed|tapped|hooked|put|stuck|hung|coupled|rigged a|the|my|his gauge",
+    "gauge screwed|teed|plumbed|tapped|coupled|fitted|put|hooked|connected in|into|on|at|by|straight|direct|to",
+    "shops|shop|garages|workshops|mechanics|real|borrowed|bourdon|dial gauge",
+    "second|another|extra gauge at|on|in|by the",
+)
+#: the panel's, where another shows something else
+PANEL = (
+    "dash|dashboard|panel|factory|stock|original|in-dash|cluster|oem oil? pressure? gauge|needle|reading|dial|display",
+    "=dash|=panel|cluster|in-dash =says|=reads|=shows|=said|=read|=showed|=showing|=reading",
+    "cars|boats|tractors|machines|trucks own? gauge",
+)
+#: the person's own, where the panel's is named as well
+OWN = ("=mine", "my gauge")
