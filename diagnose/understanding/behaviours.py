@@ -143,6 +143,7 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         takers = [h for h in heads if not isinstance(mark.value, Onset)]
     if line.word(mark.first) in ("until", "till"):  # "fine until 5000 rpm, then it drops"
         takers = [h for h in takers if h.mark.first > mark.first] or takers
+    takers = [h for h in takers if not _ended_by(line, h.mark, mark)]
     best = min(takers, key=lambda h: _far(line, h.mark, mark), default=None)
     if best is None:
         return False
@@ -165,6 +166,14 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         return True
     _take(best, line, mark)
     return True
+
+
+def _ended_by(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
+    """Whether "until" stands between: "fine until I brake, then the light comes on"."""
+    between = range(head.last, mark.first)
+    return isinstance(mark.value, Circumstance) and any(
+        line.word(k) in ("until", "till") for k in between
+    )
 
 
 def _far(line: Line, head: Mark[Shows], mark: Mark[object]) -> int:

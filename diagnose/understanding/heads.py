@@ -20,9 +20,10 @@ from knowledge.lexicon.other_things import (
     OTHER_INSTRUMENTS,
     PANEL,
     VOLTAGE,
+    WITH_REVS,
 )
 from knowledge.lexicon.pressure import KNOCKED, NO_PRESSURE, VAGUE
-from knowledge.lexicon.sights_kinds import INSTEAD
+from knowledge.lexicon.sights_kinds import INSTEAD, MADE_ANOTHER
 from knowledge.reports.words import NOISES, Shows
 
 _NAMES_LAMP = 5  #: fewer words name the lamp and do not say what it does
@@ -78,7 +79,11 @@ class Head:
 def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]:
     """What a sentence says shows, stated of this engine now."""
     found: list[Head] = []
-    seen = [m for m in line.find(line.lexicon.sights) if m.value in INSTEAD]
+    seen = [
+        m
+        for m in line.find(line.lexicon.sights)
+        if m.value in INSTEAD and line.word(m.last) not in MADE_ANOTHER.get(m.value, ())
+    ]
     marks = line.stated(line.lexicon.shows)
     spoken = paragraph.speaks_of_pressure or any(h.is_pressure for h in before)
     marks += [
@@ -160,6 +165,11 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return True
         case Shows.UNSTEADY if line.word(mark.last - 1) == "moved" and after in MOVED_TO:
             return True  # "gauge moved to the gallery"
+        case Shows.UNSTEADY if "up" in {line.word(k) for k in range(mark.first, mark.last)} and (
+            after in ("with", "as")
+            and WITH_REVS & {line.word(k) for k in range(mark.last, mark.last + 4)}
+        ):
+            return True  # "goes up and down with the revs"
         case Shows.UNSTEADY | Shows.HIGH | Shows.NORMAL:
             return bool(words & LEAD_TEST)
         case Shows.LOW if line.word(mark.first) == "in" and words & HEAT_GAUGE:

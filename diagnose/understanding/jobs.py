@@ -39,6 +39,7 @@ _ZERO = frozenset(
 _RECENT = frozenset(["recently", "recent", "lately"])
 _LAST = {"week": "1 weeks", "month": "1 months", "year": "1 years", "summer": "1 years"}
 _LAST |= {"winter": "1 years", "season": "1 years", "fall": "1 years", "spring": "1 years"}
+_AND, _AND_FILTER = frozenset(["and", "&", "+", "/", "plus"]), 3
 _JUST = frozenset(["just", "freshly", "newly"])
 _TRIED = frozenset(["tried", "already", "twice"])
 _LISTS = frozenset(["tried"])  #: said of all work that is named after it
@@ -205,7 +206,19 @@ def jobs(line: Line, before: Line | None = None) -> list[Job]:
             if is_trial and mark.value == "right_oil":
                 area = "oil_change"
             found.append(Job(line, (mark,), _done(line, mark, area), trial, area))
+    found += [_and_filter(j) for j in found if j.area == "oil_change" and _names_filter(j)]
     return sorted((j for j in found if _states(j)), key=lambda j: j.first)
+
+
+def _names_filter(job: Job) -> bool:
+    """Whether work on the oil is work on the filter as well: "changed the oil and filter"."""
+    inside = range(job.first + 1, min(job.last + _AND_FILTER, len(job.line.tokens)))
+    at = next((k for k in inside if job.line.word(k) in ("filter", "filters")), None)
+    return at is not None and bool({job.line.word(k) for k in range(at - 3, at)} & _AND)
+
+
+def _and_filter(job: Job) -> Job:
+    return Job(job.line, job.marks, Done.RENEWED, job.trial and "new_filter", "filter_change")
 
 
 def _refines(mark: Mark[str], job: Job) -> bool:

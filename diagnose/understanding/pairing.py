@@ -283,7 +283,15 @@ def _has_object(line: Line, action: Mark[Done], parts: Sequence[Mark[PartWorked]
 def _in_a_row(line: Line, a: Mark[PartWorked], b: Mark[PartWorked]) -> bool:
     """Whether two parts stand in one list."""
     between = {line.word(k) for k in range(a.last, b.first)}
-    return bool(between & _JOINS) and between <= _JOINS | {"the", "a", "both", "oil", "my", "new"}
+    return bool(between & _JOINS) and between <= _JOINS | {
+        "the",
+        "a",
+        "both",
+        "oil",
+        "my",
+        "new",
+        "twice",
+    }
 
 
 def _action_of(

@@ -175,7 +175,9 @@ def _follows_what_was(line: Line, i: int) -> bool:
     while at > 0 and line.word(at) in NEARLY | IS | TOWARDS | {"it", "down", "up", "to"}:
         at -= 1
     led = any(line.word(k) == "now" for k in range(at, i))
-    before = (k for k, t in enumerate(line.tokens[:at]) if t.kinds & {"number", "range"})
+    before = (
+        k for k, t in enumerate(line.tokens[:at]) if t.kinds & {"number", "range", "pressure"}
+    )
     return led and any(line.usual(Mark(True, k, k + 1)) for k in before)
 
 

@@ -24,7 +24,7 @@ from knowledge.lexicon.results_words import (
     PLENTY,
     TRAILS,
 )
-from knowledge.reports.words import Result
+from knowledge.reports.words import Result, Shows
 
 
 def results_of(line: Line) -> list[Mark[Result]]:
@@ -56,12 +56,22 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "no more than 10 psi"
         if _is_no_pressure(line, mark.last - 1):
             continue  # "set it back up to 800"
+        if mark.value is Result.FOR_A_WHILE and _of_a_trouble(line, mark):
+            continue  # "the light stays on for 10 seconds"
         if words <= ALONE and not _begins_clause(line, mark):
             continue
         if _led_by(line, mark, HOPED) or (mark.value is Result.HELPED and _only_cold(line, mark)):
             continue  # "thinking that was it"
         found.append(_judged(line, mark))
     return found
+
+
+def _of_a_trouble(line: Line, mark: Mark[Result]) -> bool:
+    """Whether "for a while" stands straight behind a trouble and says how long that lasts."""
+    shown = line.find(line.lexicon.shows)
+    return line.word(mark.first) == "for" and any(
+        m.first < mark.first <= m.last and m.value is not Shows.NORMAL for m in shown
+    )
 
 
 def _is_no_pressure(line: Line, at: int) -> bool:

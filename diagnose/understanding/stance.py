@@ -165,10 +165,10 @@ def _may_be_read(token: Token) -> bool:
 
 
 def _was_then(sentence: Sentence, clause: Clause) -> int | None:
-    """Where a clause says what was, if the next says what is now: "it was 50 hot, now 25"."""
+    """Where a clause says what was, if a later one says what is now: "it was 50 hot, now 25"."""
     tokens = sentence.tokens
-    after = [t.word for t in tokens[clause.last : clause.last + 2]]
-    if not _NOW_BEGINS & set(after):
+    later = [c.first for c in sentence.clauses if c.first >= clause.last]
+    if not any(t.word in _NOW_BEGINS for k in later for t in tokens[k : k + 2]):
         return None
     for k in range(clause.first, clause.last - 1):
         figure = k + 1

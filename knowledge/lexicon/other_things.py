@@ -93,3 +93,5 @@ HEAT_GAUGE = frozenset(
 GOES_THEN = frozenset(
     ["", "at", "in", "on", "when", "after", "as", "under", "every", "each", "once"]
 )
+#: a pressure that goes up and down with these is as it should be
+WITH_REVS = frozenset(["rpm", "revs", "rpms", "throttle", "speed", "engine"])

@@ -265,7 +265,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "thought|assumed|blamed|put it|the|down|its|it|was|gauge .. gauge|sender|faulty .. drove|driven|carried|on|kept",
     ),
     "hard_to_turn": (
-        "hard|stiff|tight|difficult|heavy to turn|crank|rotate over|by|it?",
+        "hard|stiff|tight|difficult|heavy =to turn|crank|rotate over|by|it?",
         "starter|starting drags|struggles|labours|labors|struggled|dragging|laboured|barely|straining|groans",
         "turns|turned|turn|cranks|cranked|cranking over? real|very|really|quite|too|pretty? stiff|stiffly|slow|slowly|hard|tight",
         "tight|stiff engine|spot|spots",

@@ -180,7 +180,9 @@ INSTEAD = frozenset(
 OF_OTHERS = frozenset(["known_for_model", "several_alike", "maker_calls_it_normal"])
 #: words straight after a phrase that make it another thing: "needle slowly sinks" is the pressure
 MADE_ANOTHER: dict[str, frozenset[str]] = {
-    "dipstick_low": frozenset(["the", "to", "into", "onto", "over", "my", "a", "pipe", "pressure"]),
+    "dipstick_low": frozenset(
+        ["the", "to", "into", "onto", "over", "my", "a", "pipe", "pressure", "oil", "reading"]
+    ),
     "slow_needle": frozenset(
         [
             "sinks",

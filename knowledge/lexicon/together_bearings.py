@@ -81,7 +81,7 @@ TOGETHER_BEARINGS: dict[str, tuple[str, ...]] = {
         f"{_ENGINE} + seized|locked_solid|locked_up|siezed|tightened_up|nipped_up|frozen_solid|@not_turn_with|stuck_solid - full|drained|traps|trap|blocked|not|no|pump|valve|plunger|relief|bolt|rotor|hasnt|almost|before|wasnt|isnt|chain|thermostat|turbo|bearing_seized|screw|plug|gallery|bunged|packed",
     ),
     "hard_to_turn": (
-        "turn|turns|crank|cranks|spin|spins|swing|rotate|turning|starter + hard|stiff|barely|hardly|tight|labours|labors|struggles|heavy|strains|slow|slowly|groans - not|no|smooth|needle|gauge|screw|pump|easy|oil|light|isnt|cold|light_barely",
+        "turn|turns|crank|cranks|spin|spins|swing|rotate|turning|starter + hard|stiff|barely|hardly|tight|labours|labors|struggles|heavy|strains|slow|slowly|groans - not|no|smooth|brake|right|left|corner|corners|bend|needle|gauge|screw|pump|easy|oil|light|isnt|cold|light_barely",
     ),
     "locked_then_freed": (
         "seized|locked|solid|siezed|nipped & then|after|later|once|when|cooling|cooled|cold & turn|turned|free|freed|freed_off|let_go|unstuck|came_free|restarted|rotated|spun - pump|relief|valve|plunger|@not_free|bolt|never",

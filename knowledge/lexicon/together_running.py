@@ -163,7 +163,8 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
     "nothing_warned": (
         "no|without|never|nobody|@not_any|not_one + warning|alarm|caution + given|sounded|came|whatsoever|saw|before|of_any_kind|at_all|heard|light_before|was|seen|gave|beforehand - lights_up|key|ignition|on_the_road|shut|hazard|reads|gauge_zero|works|horn|"
         "label|stopped_immediately",
-        "gauge|needle|pressure|light|lamp + normal_to_the_end|normal_until|fine_until|fine_to_the_end|never_moved|right_to_the_end|up_to_the_end|to_the_last - fell|dropped|drop",
+        "gauge|needle|pressure|light|lamp + normal_to_the_end|fine_to_the_end|right_to_the_end|up_to_the_end|to_the_last - fell|dropped|drop",
+        "gauge|needle|pressure|light|lamp + normal_until|fine_until|never_moved|normal_to_the & seized|knocked|knock|knocking|bang|died|blew|locked|failed|let_go|wrecked|ruined|rod",
         "alarm|buzzer|warning + silent|mute|failed|@not_sound|@not_operate|disconnected_earlier - key|ignition|at_all_times",
     ),
     "gone_at_the_next_start": (
