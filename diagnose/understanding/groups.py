@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from diagnose.understanding.text import Clause, Sentence, Token, spelled, stemmed
+from knowledge.lexicon.other_things import NOT_THE_OIL
 from knowledge.lexicon.stance import NEGATION, NOT
 
 _NEAR, _FAR = 10, 20  #: most words from the first of a group to the last: in a clause, a sentence
@@ -93,8 +94,11 @@ def _match(group: _Group, tokens: Sequence[Token], at: int, clause: Clause) -> T
     """A group whose first set stands at a place, the nearest words of the others."""
     places = _places(group, tokens, at, clause, ())
     narrow = not any(group.wide)
-    region = clause if narrow else Clause(0, len(tokens))
-    if places is None or any(
+    if places is None:
+        return None
+    whole = not narrow or any(tokens[p].word in _PRONOUNS for p in places)
+    region = Clause(0, len(tokens)) if whole else clause
+    if any(
         _row(row, tokens, i, region.last)
         for i in range(region.first, region.last)
         for row in group.without
@@ -144,12 +148,18 @@ def _row(row: tuple[str, ...], tokens: Sequence[Token], at: int, last: int) -> t
         for i in range(begin, min(begin + spare + 1, last)):
             if tokens[i].is_mark:
                 return ()
-            if _fits(word, tokens[i]):
+            if _fits(word, tokens[i]) and not (word == "oil" and _names_another(row, tokens, i)):
                 places.append(i)
                 break
         else:
             return ()
     return tuple(places)
+
+
+def _names_another(row: tuple[str, ...], tokens: Sequence[Token], at: int) -> bool:
+    """Whether "oil" only begins the name of something else: "oil pressure", "oil passages"."""
+    after = tokens[at + 1].word if at + 1 < len(tokens) else ""
+    return row[-1] == "oil" and after in NOT_THE_OIL
 
 
 def _is_negation(token: Token) -> bool:

@@ -10,6 +10,7 @@ from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.numbers import FOLLOWS
 from knowledge.lexicon.other_things import (
     BLOW,
+    DARES_NOT,
     EXHAUST,
     GOES_THEN,
     HEAT_GAUGE,
@@ -18,6 +19,7 @@ from knowledge.lexicon.other_things import (
     NOT_MISSING,
     NOT_TOO_HIGH,
     OTHER_INSTRUMENTS,
+    OTHER_POWER,
     PANEL,
     VOLTAGE,
     WITH_REVS,
@@ -31,6 +33,7 @@ _SINCE = frozenset(["since", "ever"])  #: behind "low": since when
 _DRILLED = 3  #: words before a clause: "spun by a drill: no pressure"
 #: straight after what shows: it did not
 _LATE_NOT = frozenset(["not", "never", "didnt", "doesnt", "wasnt", "isnt", "wont"])
+_PERSONS = frozenset(["i", "we", "you", "he", "she", "to"])
 #: before what begins a clause
 _LEADS = frozenset(
     [
@@ -177,11 +180,19 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
         case Shows.SMOKE:
             return line.word(mark.first) == "smoke" and not words & EXHAUST
         case Shows.TICKING:
-            return after in ("over", "along")
+            by_hand = line.word(mark.first) == "tap" and line.word(mark.first - 1) in _PERSONS
+            return by_hand or after in ("over", "along")
+        case Shows.LOST_POWER:
+            return after in OTHER_POWER
+        case Shows.NO_START:
+            return bool(DARES_NOT & {line.word(k) for k in range(mark.first - 4, mark.first + 1)})
         case Shows.KNOCK:
             on_it = {line.word(k) for k in range(mark.last, mark.last + 3)}
             if line.word(mark.first - 1) in ("the", "a") and line.word(mark.first - 2) in BLOW:
                 return True
+            took_one = {line.word(k) for k in range(clause.first, mark.first)}
+            if {"sump", "pan"} & took_one and {"had", "took", "taken", "got", "a"} & took_one:
+                return True  # "the sump has had a bad knock"
             return after in KNOCKED or bool(on_it & {"sump", "pan", "free"})
     return False
 

@@ -93,6 +93,9 @@ class Line:
         for mark in self.find(self.lexicon.during):
             if mark.value is Circumstance.START and self._since_first(mark):
                 continue
+            far = any("farther" in self.tokens[k].kinds for k in range(mark.first, mark.last))
+            if far and mark.value in (Circumstance.MINUTES, Circumstance.LATE):
+                continue  # "the fourth engine in 2,000 miles"
             found.append(mark)
             inside = _HEAT_WORDS if mark.value not in _HEAT else _HEAT_WORDS | _IDLE_WORDS
             for k in range(mark.first, mark.last):

@@ -27,6 +27,7 @@ from knowledge.lexicon.numbers import (
     OR_MORE,
     OTHER_GAUGES,
     OVER,
+    PARTS_OF_DAY,
     REACHES,
     RISEN,
     ROAD,
@@ -36,6 +37,7 @@ from knowledge.lexicon.numbers import (
     SWINGS,
     TOWARDS,
     UNDER,
+    VOLTS,
 )
 from knowledge.reports.words import Circumstance, Speed
 
@@ -63,7 +65,7 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
         return token.value if said and not _is_difference(line, i) else None
     if not token.kinds & {"pressure", "number", "range"} or _is_negative(line, i):
         return None
-    if {line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES and "pressure" not in token.kinds:
+    if "pressure" not in token.kinds and (_of_another_gauge(line, i) or _is_of_the_clock(line, i)):
         return None
     if (
         (_swings(line, i) and " to " not in token.value)
@@ -78,6 +80,22 @@ def value_at(line: Line, i: int, unit: str, spoken_of: bool) -> str | None:
     if not _may_be_pressure(line, i, token, unit, spoken_of):
         return None
     return f"{value} {unit}" if value != "0" else "0"
+
+
+def _of_another_gauge(line: Line, i: int) -> bool:
+    """Whether a number is what a thermometer or the like shows, volts in the whole clause."""
+    clause = line.clause(i)
+    said = {line.word(k) for k in range(clause.first, clause.last)}
+    named = line.find(line.lexicon.instrument)
+    if said & VOLTS and not any(clause.first <= m.first < clause.last for m in named):
+        return True
+    return bool({line.word(k) for k in range(i - 3, i)} & OTHER_GAUGES)
+
+
+def _is_of_the_clock(line: Line, i: int) -> bool:
+    """Whether a number is an hour of the day: "next morning about 11 the buzzer went"."""
+    before = [line.word(k) for k in range(i - 2, i)]
+    return before[-1:] in (["about"], ["around"], ["at"]) and before[0] in PARTS_OF_DAY
 
 
 def _is_negative(line: Line, i: int) -> bool:

@@ -10,7 +10,15 @@ from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.results_said import results_of
-from knowledge.lexicon.results_words import BETTER, IS_NAMED, JOINS_AHEAD, REST, SAYS_STILL
+from knowledge.lexicon.results_words import (
+    BETTER,
+    ENDED,
+    IS_NAMED,
+    JOINS_AHEAD,
+    REST,
+    SAYS_STILL,
+    WELL,
+)
 from knowledge.lexicon.work_words import LOOKS
 from knowledge.reports.words import Done, Hands, Result, Shows
 
@@ -102,6 +110,16 @@ def _led_to_it(job: Job, result: Mark[Result], trouble: bool) -> bool:
     return led and result.value is Result.NO_DIFFERENCE and not said & SAYS_STILL
 
 
+def _only_says_well(line: Line, result: Mark[Result]) -> bool:
+    """Whether it says that all was well, which ends no trouble: "new pump, fine for years"."""
+    said = {line.word(k) for k in range(result.first, result.last)}
+    figures = any(line.tokens[k].is_figure for k in range(result.first, result.last))
+    for_a_time = result.value is Result.FOR_A_WHILE and line.word(result.first) == "for"
+    return for_a_time or (
+        result.value in BETTER and bool(said & WELL) and not (said & ENDED) and not figures
+    )
+
+
 def _troubles(paragraph: Paragraph) -> list[tuple[int, int]]:
     """Where a trouble is named: the number of the sentence and the token."""
     return [
@@ -136,6 +154,13 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
             trouble = any(t < (job.line.number, job.first) for t in troubles)
             if mark is not None and job.line is line and _led_to_it(job, mark, trouble):
                 continue
+            if mark is not None and not trouble and _only_says_well(line, mark):
+                continue
+            if (
+                "before" in (line.word(job.first - 1), line.word(job.first - 2))
+                and job.line is line
+            ):
+                continue  # "before the oil change it was fine"
             if job.area == "whole_engine" and not trouble:
                 continue  # what the gauge did after it came of no trial
             if mark is not None:

@@ -256,7 +256,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "=towing|=ploughing|=plowing|=mowing|=baling|=hauling|=cultivating|=rotavating|=discing|=disking|=harvesting|=pulling|=lugging|=labouring|=laboring",
         "=tow|=tows|=pull|=pulls|=haul a|the|my caravan|trailer|boat|load|plough|plow|camper",
         "with a|the|on|towing? caravan|trailer|plough|plow|baler|implement|brush-hog|camper on|behind?",
-        "work|working|worked|works it|her|the|hard|under|heavily|really hard|load|heavily|engine?",
+        "work|working|worked|works it|her|hard|under|heavily|really hard|load|heavily|engine?",
         "under hard|heavy work|working|use|pull|throttle|going",
         "pto|generator engaged|work|loaded|running|driven|on",
         "up|in|pulling a|the|long? hills|top|gear|hill",

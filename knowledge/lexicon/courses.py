@@ -47,6 +47,7 @@ COURSE: dict[Course, tuple[str, ...]] = {
         "from time to time",
         "every|ever now|so and|& often|then|again",
         "every so often",
+        "several|many|numerous times",
         "once in a blue? while|moon",
         "at times",
         "some|certain|other days|mornings|times|trips",

@@ -109,3 +109,7 @@ NAMES = _set(
 )
 #: before "is at" and a pressure
 SHOWN_BY = _set("it pressure gauge needle now idle reading which that and then minutes")
+#: name an instrument whose figures are no pressure, anywhere in a clause
+VOLTS = _set("volt volts voltmeter ammeter amps")
+#: before "about 11": an hour
+PARTS_OF_DAY = _set("morning evening afternoon night noon midnight")

@@ -95,3 +95,33 @@ GOES_THEN = frozenset(
 )
 #: a pressure that goes up and down with these is as it should be
 WITH_REVS = frozenset(["rpm", "revs", "rpms", "throttle", "speed", "engine"])
+#: after "oil" these are another thing than the oil itself
+NOT_THE_OIL = frozenset(
+    [
+        "pressure",
+        "pressures",
+        "passage",
+        "passages",
+        "gallery",
+        "galleries",
+        "light",
+        "lamp",
+        "gauge",
+        "gage",
+        "alarm",
+        "buzzer",
+        "warning",
+        "sender",
+        "sensor",
+        "switch",
+        "psi",
+    ]
+)
+#: before "not start it": nobody tried
+DARES_NOT = frozenset(
+    ["dare", "dared", "daren't", "darent", "afraid", "scared", "reluctant", "shall"]
+)
+#: after "lost the power": not that of the engine
+OTHER_POWER = frozenset(
+    ["steering", "brakes", "brake", "valve", "supply", "assistance", "windows", "tailgate"]
+)

@@ -54,6 +54,11 @@ JOINS_AHEAD = _set(
 )
 #: a result that ends so names the trial: "what fixed it was a new sender"
 IS_NAMED = _set("be being by is needed took was were")
+#: say that all is well, and words beside them by which there was a trouble that ended
+WELL = _set("fine good ok okay well normal perfect great right happy sweet")
+ENDED = _set(
+    "again back better came comes now cured fixed fix did trick sorted solved problem out off gone away has is went all"
+)
 #: before a result that was only hoped for
 HOPED = _set("assuming expected expecting figured figuring hoped hoping thinking thought")
 #: after "no more" these are no trouble that ended

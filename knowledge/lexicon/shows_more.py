@@ -27,19 +27,26 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         "no|without oil? pressure to speak of",
         "no oil? pressure worth the? name|mentioning|having",
         f"{_P} @not|wont|would|will @not? hold|keep|stay up?",
+        "too|rather|very low an|a oil? pressure|reading",
+        f"{_P} has|have|had? begun|began|started|beginning|starting to? go|going|come|coming down|lower",
     ),
     Shows.NONE: (
         "never made|had|got|shown|showed|registered any|the-slightest|a|one oil? pressure",
     ),
-    Shows.LOST: (f"{_P} =goes|=went",),
+    Shows.LOST: (f"{_P} =goes|=went", f"{_P} =goes|=going =away"),
     Shows.HIGH: (
+        f"{_P} is|was|goes|went|got|reads so|that =high",
         f"{_P} well|far|way|much|miles? above|over|past|beyond the? book|spec|manual|handbook|figure|figures|usual",
         f"higher|more oil? {_P} than the? book|spec|manual|normal|usual|before|it",
     ),
     Shows.UNSTEADY: (
         f"{_P} goes|gets|went|got|is|was|a|bit|all|very jittery|twitchy|jumpy|shaky|shivery|wobbly|nervous",
+        f"{_P} .. =acting|=acts|=acted|=playing|=plays|=played =up",
+        f"{_P} .. =going|=goes|=went|=gone =mad|=crazy|=haywire|=nuts|=wild|=berserk",
+        f"{_P} .. up and? down dance|jig",
     ),
     Shows.SLOW: (
+        f"{_P}|it|and .. takes|took its|their time coming|to come? back|up",
         f"{_P} crawls|crawled|creeps|crept|inches|climbs|climbed|rises up? over|in|within about|some|nearly? half? a|@seconds|@minutes minute?",
         f"{_LAMP} =lingers|=lingered|=lingering|=dawdles on?",
         f"{_LAMP} hangs|hung on|about|around",

@@ -207,6 +207,8 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 }
 #: words shortly before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "stood_in_frost": frozenset(["needle", "gauge", "sits", "reads", "rests", "pointer", "goes"]),
+    "oil_very_cold": frozenset(["needle", "gauge", "sits", "reads", "rests", "pointer", "goes"]),
     "dipstick_low": frozenset(["antifreeze", "coolant", "water", "radiator", "fuel", "header"]),
     "oil_line_found_broken": frozenset(
         ["radiator", "coolant", "water", "heater", "fuel", "brake", "boost", "intercooler", "air"]
@@ -272,7 +274,19 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
         ]
     ),
     "stopped_with_loss_of_power": frozenset(
-        ["light", "lamp", "gauge", "needle", "tach", "tachometer", "noise", "knock", "leak"]
+        [
+            "steering",
+            "brakes",
+            "light",
+            "lamp",
+            "gauge",
+            "needle",
+            "tach",
+            "tachometer",
+            "noise",
+            "knock",
+            "leak",
+        ]
     ),
 }
 #: where these are said not to be so, what else the same words say holds as well

@@ -107,7 +107,7 @@ SIGHTS_PUMP: dict[str, tuple[str, ...]] = {
     ),
     "drive_coupling_sheared": (
         "coupling|tang|key|woodruff|roll-pin|rollpin|pin|dog|drive-pin|tongue|key-way .. sheared|lost|missing|gone|broken|snapped|fallen",
-        "sheared|broken|snapped|lost|missing .. coupling|tang|key|woodruff|roll-pin|rollpin|pin|dog|tongue",
+        "sheared|broken|snapped|lost|missing the|a|its|drive|pump|roll|of? drive|pump|roll|shear? coupling|tang|key|woodruff|roll-pin|rollpin|pin|dog|tongue",
     ),
     "drive_gear_worn": (f"{_DRIVE}|skew|worm drive? gear|gears|teeth .. worn",),
     "no_drive_end_float": (

@@ -85,7 +85,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "smoke|fumes|smell|cloud|haze + vents|bonnet|hood|cabin|cab|cockpit|cowl|cowling|burning|burnt_oil|hot_oil|manifold|engine_bay|engine_compartment|everywhere|inside - no|not|exhaust_pipe|tailpipe|petrol|coolant|sweet|dipstick_smell|stick|filler|smell_of_petrol|fuel",
     ),
     "history_unknown": (
-        "just|recently|last_week|last_month|newly + got|bought|acquired|purchased|picked + truck|car|boat|tractor|bike|van|engine|it|one - new|gauge|sender|pump|oil|filter|kit|part|hot|switch",
+        "just|recently|last_week|last_month|newly + got|bought|acquired|purchased|picked + truck|car|boat|tractor|bike|van|engine|it|one - running|working|going|started|new|gauge|sender|pump|oil|filter|kit|part|hot|switch",
         "bought_it_like|bought_like_that|came_like_that|bought_as_seen|no_history|past_owner|previous_owner|last_owner|seller + like|that|said_nothing|didnt|knew|know|knows|unknown|history|seen|says|owner|told",
     ),
     "ran_on_without_pressure": (
@@ -125,7 +125,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
     ),
     "drain_plug_found_loose": (
         "sump_plug|drain_plug|plug + sump|drain|pan + loose|missing|gone|fell|fallen|dropped|vibrated|left_loose|finger|unscrewed|backed|not_tight|weeping|dripping|out - gallery|core|welch|oil_hole|cup|pulled|magnet|spark|i_pulled|when_i|drained|fur|tight|before_the_oil|water|lying|cross|end_of|galley",
-        "left|forgot|forgotten + plug|drain_plug|sump_plug + loose|tighten|nip|undone|finger|out - gallery|spark|core|magnet|oilway",
+        "left|forgot|forgotten + plug|drain_plug|sump_plug + loose|tighten|nip|undone|finger|out - gallery|spark|core|magnet|oilway|days|hours|overnight|drained|refitting",
     ),
     "nothing_warned": (
         "never|no|not_one|without|@not + got_a_warning|get_a_warning|warning_light|warning_at_all|a_warning|any_warning|warning_whatsoever|prior_warning|warning_of_any|a_flicker_of_warning - key|fitted|lit_at|stopped|ignition|bulletin",

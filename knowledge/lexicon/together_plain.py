@@ -229,7 +229,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "gauge & mechanical|test|other|second|light|lamp & @not_agree|dont_agree|disagree|contradict|different|miles_apart - sender_to|new",
     ),
     "declined_over_months": (
-        "slowly|gradually|steadily|bit_by_bit|little_by_little + dropped|dropping|fallen|falling|declined|gone_down|lower|getting|down|sunk|worse|less + months|years|weeks|seasons|season|year|time|last_few|miles - run|hour|minutes|trip|drive|mile_run|day",
+        "slowly|gradually|steadily|bit_by_bit|little_by_little + dropped|dropping|fallen|falling|declined|gone_down|lower|getting|down|sunk|worse|less + months|years|weeks|seasons|season|year|time|last_few|thousand_miles - run|hour|minutes|trip|drive|mile_run|day",
     ),
     "rises_just_off_idle": (
         "light|lamp|it|flicker|pressure|gauge|needle|goes|comes|buzzer + goes_out|comes_up|comes_right|up|out|rises|recovers|off|jumps|clears|stops & touch_the_throttle|touch_of_throttle|touch_of_gas|bit_of_throttle|blip|blip_of|crack_the|tickle_the|touch_the_gas|above_idle|off_idle|1000|1200|1500|slightest|give_it_a|bit_of_gas|few_revs|just_above - drops|falls|no|not|never|goes_off_scale|brake|wont",

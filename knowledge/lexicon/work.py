@@ -306,7 +306,7 @@ AREAS: dict[str, tuple[str, ...]] = {
     "camshaft": ("cam swap|change",),
     "storage": (
         "storage|layup|lay-up|winterized|winterised|mothballed",
-        "=stored|=storing",
+        "=stored|=storing =in|=up|=for|=over|=away|=outside|=inside|=since|=the|=it",
         "sat|stood|sitting|left|parked|laid up|standing|idle|unused|in? .. @longtime|years|decades|winter|barn",
         "little|hardly|rarely|not used|run|driven for|in @longtime|years",
         "@longtime of? standing|sitting|storage",
