@@ -41,6 +41,7 @@ PASSING_LOSS = LinkGroup(
         conditions.OIL_SHORT: (SOMETIMES, JUDGEMENT),
         conditions.DRAINS_BACK: (OFTEN, JUDGEMENT),
         conditions.AIR_IN_SUCTION: (SOMETIMES, JUDGEMENT),
+        conditions.PUMP_CAVITATES: (SOMETIMES, JUDGEMENT),
         conditions.CLEARANCES_WIDE: (SELDOM, JUDGEMENT),
         conditions.OIL_THIN: (SOMETIMES, JUDGEMENT),
         instrument_causes.SENDER_FAULTY: (SOMETIMES, JUDGEMENT),
@@ -213,6 +214,7 @@ BACK_AT_IDLE = LinkGroup(
         conditions.AIR_IN_SUCTION: (SOMETIMES, JUDGEMENT),
         suction_causes_sump.DRAINBACK_POOR: (OFTEN, JUDGEMENT),
         suction_causes_sump.WINDAGE_AERATION: (SOMETIMES, JUDGEMENT),
+        conditions.PUMP_DRIVE_ERRATIC: (SOMETIMES, JUDGEMENT),  # it grips again at less load
         delivery_causes.FILTER_BLOCKED: (SELDOM, JUDGEMENT),
     },
     matches=[example(course.BACK_WHEN_SLOWED)],
@@ -281,6 +283,7 @@ NOISE_ENDS_WITH_THE_LOSS = LinkGroup(
         conditions.PRESSURE_LOW: (SELDOM, JUDGEMENT),
         conditions.PUMP_DRIVE_ERRATIC: (OFTEN, JUDGEMENT),
         conditions.PUMP_CAVITATES: (SOMETIMES, JUDGEMENT),
+        conditions.DRAINS_BACK: (SOMETIMES, COMMON_PRACTICE),  # a rattle until the oil is up
     },
     matches=[example(course.NOISE_WITH_PRESSURE_LOSS)],
     non_matches=[example(patterns.GAUGE_READS_LOW, lacks=[course.NOISE_WITH_PRESSURE_LOSS])],

@@ -30,6 +30,8 @@ from knowledge.stations.relief import findings as relief
 rule = rules_of(Station.INSTRUMENT)
 C = Circumstance
 TEN_SECONDS = 10.0
+#: a loss only then leaves pressure at other times
+PART_OF_A_RUN = LATE | FAST | {C.HOT, C.IDLE}
 #: after these a loss "at the start" is one that has not come right since
 NEVER_SINCE = (Since.WORK, Since.OIL_CHANGE, Since.STANDING)
 
@@ -185,6 +187,7 @@ def slow_at_the_start(known: Known) -> Conclusions:
         example(behaviours=[Behaviour(Shows.HIGH, since=Since.FIRST_START)]),
         example(behaviours=[Behaviour(Shows.NONE, frozenset({C.START}), since=Since.STANDING)]),
         example(behaviours=[Behaviour(Shows.NONE, since=Since.WORK)]),
+        example(behaviours=[Behaviour(Shows.NONE, frozenset({C.HOT}), since=Since.FIRST_START)]),
     ],
     non_matches=[
         example(behaviours=[Behaviour(Shows.LOW, since=Since.WORK)]),
@@ -204,7 +207,7 @@ def since_the_first_start(known: Known) -> Conclusions:
             yield is_present(relief.HIGH_FROM_FIRST_START, PLAIN)
         elif Course.RECOVERED in b.course:
             yield is_present(behaviour.LOW_FIRST_MINUTES_THEN_GOOD, PLAIN)
-        elif b.shows in (Shows.NONE, Shows.LOST):
+        elif b.shows in (Shows.NONE, Shows.LOST) and not b.during & PART_OF_A_RUN:
             yield is_present(behaviour.NONE_FROM_FIRST_START, PLAIN)
         elif b.shows is not Shows.UNSTEADY:
             sure = LIKELY if b.shows is Shows.LAMP else PLAIN

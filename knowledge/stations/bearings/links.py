@@ -276,6 +276,7 @@ RATTLE_SOMEWHERE = LinkGroup(
     origins={
         conditions.VALVE_GEAR_DRY: (SOMETIMES, JUDGEMENT),
         conditions.BEARINGS_DAMAGED: (SOMETIMES, JUDGEMENT),
+        conditions.DRAINS_BACK: (SOMETIMES, COMMON_PRACTICE),  # at the start
     },
     matches=[example(findings.RATTLE_OF_UNKNOWN_PLACE)],
     non_matches=[example(patterns.ENGINE_RUNS_NORMALLY)],

@@ -19,6 +19,7 @@ from knowledge.model import (
 from knowledge.pressure import behaviour, patterns
 from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, PHYSICS
+from knowledge.stations.oil import findings_heat
 from knowledge.stations.pump import (
     findings,
     findings_bench,
@@ -74,7 +75,7 @@ PUMP_MEANT_FOR_ANOTHER_ENGINE = LinkGroup(
     parent=PUMP_WRONG_PART,
     effects={
         conditions.DELIVERY_REDUCED: (MOSTLY, sources.OVERHAUL_MANUAL_5_101),
-        conditions.PRESSURE_HIGH: (SELDOM, JUDGEMENT),
+        conditions.PRESSURE_HIGH: (SOMETIMES, COMMON_PRACTICE),
         conditions.PRESSURE_GONE: (SELDOM, JUDGEMENT),
         behaviour.LOW_FROM_FIRST_START: (OFTEN, sources.OVERHAUL_MANUAL_5_101),
         behaviour.CHANGED_WITH_NEW_PUMP: (OFTEN, COMMON_PRACTICE),
@@ -234,6 +235,7 @@ TANK_RUNS_EMPTY = LinkGroup(
         conditions.OIL_AERATED: (OFTEN, COMMON_PRACTICE),
         patterns.SANK_WHILE_RUNNING: (OFTEN, sources.OIL_AERATION_ARTICLE),
         findings.TANK_EMPTIES_RUNNING: (MOSTLY, sources.OIL_AERATION_ARTICLE),
+        findings_heat.BLUE_SMOKE: (OFTEN, COMMON_PRACTICE),  # the case fills with oil
         findings.PUMP_BELT_OFF: (SOMETIMES, COMMON_PRACTICE),
     },
     matches=[

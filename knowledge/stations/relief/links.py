@@ -10,6 +10,7 @@ from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.bearings import causes as bearings_causes
 from knowledge.stations.delivery import causes_galleries as delivery_causes_galleries
 from knowledge.stations.pump import causes as pump_causes
+from knowledge.stations.pump import causes_fitted as pump_causes_fitted
 from knowledge.stations.pump import findings_priming as pump_priming
 from knowledge.stations.relief import causes, findings
 
@@ -39,6 +40,9 @@ TOO_HIGH_SINCE_THE_REBUILD = LinkGroup(
         causes.RELIEF_SPRING_WRONG: (OFTEN, idea_from(sources.DIESEL_TESTING_MANUAL)),
         causes.RELIEF_STUCK_CLOSED: (SOMETIMES, sources.RELIEF_VALVE_EXPLANATION),
         bearings_causes.BEARING_WRONG_SIZE: (SELDOM, sources.DIESEL_WORKSHOP_2015),
+        # of another engine: too large, or without a valve of its own
+        pump_causes_fitted.PUMP_WRONG_PART: (SOMETIMES, COMMON_PRACTICE),
+        pump_causes_fitted.PUMP_OVERSIZED: (SOMETIMES, COMMON_PRACTICE),
         delivery_causes_galleries.GALLERY_BLOCKED: (SOMETIMES, sources.DIESEL_WORKSHOP_2015),
         delivery_causes_galleries.GALLERY_PLUG_TOO_DEEP: (SOMETIMES, JUDGEMENT),
     },

@@ -21,6 +21,7 @@ from knowledge.rule_api import LinkGroup, example
 from knowledge.sources import COMMON_PRACTICE, JUDGEMENT, idea_from
 from knowledge.stations.assembly import findings as assembly_findings
 from knowledge.stations.oil import findings_drained as oil_drained
+from knowledge.stations.oil import findings_heat as oil_heat
 from knowledge.stations.oil import findings_record as oil_record
 from knowledge.stations.suction import findings, findings_pickup, findings_sump
 
@@ -213,6 +214,7 @@ CRANK_WHIPS_THE_OIL = LinkGroup(
     effects={
         conditions.OIL_AERATED: (ALWAYS, sources.ASME_AERATION_2006),
         conditions.PUMP_CAVITATES: (SOMETIMES, COMMON_PRACTICE),
+        behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (SOMETIMES, JUDGEMENT),
         findings_pickup.TRAY_RUBBED: (OFTEN, COMMON_PRACTICE),
         findings_pickup.TRAY_BROKEN_OR_MISSING: (OFTEN, COMMON_PRACTICE),
         findings_pickup.OIL_LINE_AT_CRANK: (SOMETIMES, JUDGEMENT),
@@ -256,6 +258,7 @@ SUMP_PUMPED_EMPTY_AT_SPEED = LinkGroup(
         conditions.PICKUP_UNCOVERED: (OFTEN, sources.OIL_STARVATION_ARTICLE),
         behaviour.FADES_AT_SPEED_BACK_AFTER_REST: (OFTEN, sources.OIL_STARVATION_ARTICLE),
         patterns_speed.FALLS_AS_REVS_RISE: (OFTEN, JUDGEMENT),
+        oil_heat.BLUE_SMOKE: (SOMETIMES, COMMON_PRACTICE),  # through guides and breather
         findings.OIL_SLOW_TO_RETURN: (MOSTLY, COMMON_PRACTICE),
         findings_pickup.RETURNS_BLOCKED: (OFTEN, COMMON_PRACTICE),
     },
