@@ -31,7 +31,8 @@ def gather(
     """Evidence by finding id; no observation counts twice.
 
     A derived finding is evidence only if nothing it was derived from, directly or not, is evidence
-    already. A finding derived both present and absent is no evidence.
+    already. Of a finding derived both present and absent, what was reported holds, as typical
+    figures may be wrong for the engine; else it is no evidence.
     """
     evidence = {
         f.id: likelihood_of(r)
@@ -40,6 +41,7 @@ def gather(
     }
     counted = _counted(evidence, observations, conclusions, linked)
     derived: dict[Finding, Observation | None] = {}
+    by_report: set[Finding] = set()
     for conclusion, trace in conclusions.derived.items():
         finding = conclusion.finding
         if finding in observations or finding.id not in linked:
@@ -51,9 +53,14 @@ def gather(
         observation = Observation(conclusion.state, conclusion.sure)
         old = derived.get(finding, observation)
         if old is None or old.state is not observation.state:
-            derived[finding] = None
+            if trace.reported is (finding in by_report):
+                derived[finding] = None
+            elif trace.reported:
+                derived[finding] = observation
         else:
             derived[finding] = max(old, observation, key=lambda r: r.sure)
+        if trace.reported:
+            by_report.add(finding)
     evidence.update((f.id, likelihood_of(r)) for f, r in derived.items() if r is not None)
     return evidence
 

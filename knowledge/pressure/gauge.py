@@ -34,6 +34,7 @@ PUMP_TAPS = frozenset({"pump", "pump outlet", "filter", "filter head"})
 
 
 COUNTS = 0.6  #: a reading counts as hot, idling ... from this probability of having been so
+UNDER = 0.85  #: of the figure in "under 25 psi": about what was read (judgement)
 #: of the usual pressure: below the first it has fallen, above the second it has risen (judgement)
 FALLEN, RISEN = 0.75, 1.4
 USUAL_SPREAD = 0.1  #: of the usual pressure: error of what a person remembers of it
@@ -99,8 +100,11 @@ def sure_below(reading: Reading, wanted: float) -> float:
     0.5
     >>> sure_below(Reading(700, 363.0, 25 * PSI, at_most=True), 10 * PSI)
     0.5
+    >>> round(sure_below(Reading(2500, 363.0, 25 * PSI, at_most=True), 25 * PSI), 2)
+    0.89
     """
-    sure = sure_beyond(-reading.pressure, -wanted, spread_of(reading))
+    said = reading.pressure * (UNDER if reading.at_most else 1.0)
+    sure = sure_beyond(-said, -wanted, spread_of(reading))
     return _bounded(sure, reading.at_most, reading.at_least)
 
 

@@ -125,6 +125,26 @@ OIL_THAT_LEFT_DOES_NOT_COME_BACK = InhibitorGroup(
     matches=[example(course.LOSS_IS_PASSING)],
     non_matches=[example(patterns.FELL_SUDDENLY)],
 )
+OIL_THAT_LEFT_WAITS_FOR_NO_BEND = InhibitorGroup(
+    id="oil_that_left_waits_for_no_bend",
+    station=Station.LEAKS,
+    says="An outside leak large enough to take the pressure takes it on the straight as well.",
+    note="Misleads while the level is only just too low: then bends show it first.",
+    child=behaviour.FALLS_IN_A_MANOEUVRE,
+    inhibited_by={conditions.OIL_ESCAPING: (MOSTLY, JUDGEMENT)},
+    matches=[example(behaviour.FALLS_IN_A_MANOEUVRE)],
+    non_matches=[example(patterns.FELL_SUDDENLY)],
+)
+OIL_THAT_LEFT_IS_LOST_ONCE = InhibitorGroup(
+    id="oil_that_left_is_lost_once",
+    station=Station.LEAKS,
+    says="An outside leak takes the pressure once; it does not come under the same condition again.",
+    note="Misleads where somebody tops up between the runs.",
+    child=course.RETURNS_THE_SAME_WAY,
+    inhibited_by={conditions.OIL_ESCAPING: (MOSTLY, JUDGEMENT)},
+    matches=[example(course.RETURNS_THE_SAME_WAY)],
+    non_matches=[example(patterns.FELL_SUDDENLY)],
+)
 A_VALVE_WIDE_OPEN_IS_LOW_COLD = InhibitorGroup(
     id="a_valve_wide_open_is_low_cold",
     station=Station.RELIEF,

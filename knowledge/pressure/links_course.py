@@ -227,7 +227,7 @@ GONE_AFTER_MINUTES = LinkGroup(
     child=course.GOES_AFTER_MINUTES,
     origins={
         conditions.SUCTION_THROTTLED: (OFTEN, JUDGEMENT),
-        conditions.OIL_ESCAPING: (SOMETIMES, JUDGEMENT),
+        conditions.OIL_ESCAPING: (SELDOM, JUDGEMENT),
         conditions.OIL_SHORT: (SOMETIMES, JUDGEMENT),
         conditions.OIL_AERATED: (SOMETIMES, JUDGEMENT),
         conditions.OIL_THIN: (SOMETIMES, JUDGEMENT),

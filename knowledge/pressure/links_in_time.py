@@ -82,7 +82,7 @@ GOING_DOWN_AS_OIL_IS_LOST = LinkGroup(
     parent=conditions.OIL_ESCAPING,
     effects={
         patterns.FELL_SUDDENLY: (OFTEN, COMMON_PRACTICE),
-        patterns.SANK_WHILE_RUNNING: (OFTEN, COMMON_PRACTICE),
+        patterns.SANK_WHILE_RUNNING: (SOMETIMES, JUDGEMENT),
     },
     matches=[example(patterns.FELL_SUDDENLY, patterns.SANK_WHILE_RUNNING)],
     non_matches=[example(patterns.DECLINED_OVER_MONTHS)],
