@@ -10,6 +10,7 @@ import sys
 from tests.confirmed.scoring import (
     FIRST,
     FURTHER,
+    LATER,
     STAGES,
     Score,
     brier,
@@ -43,6 +44,15 @@ def table(label: str, first: list[Score], further: list[Score]) -> None:
     print(line("  without thin ones", [s for s in every if not s.thin]))
 
 
+def later_cases() -> None:
+    """The same for the cases that came later, which none of the figures above holds."""
+    for stage, label in STAGES.items():
+        these = scores(stage, case_files(LATER))
+        print(line(f"later cases, {label}", these))
+        print(line("    half developed on", [s for s in these if not kept_aside(s.case)]))
+        print(line("    half kept aside", [s for s in these if kept_aside(s.case)]))
+
+
 def main() -> None:
     """Print the tables."""
     print(f"{'':34}   n  first   top 3   top 5   Brier")
@@ -57,7 +67,9 @@ def main() -> None:
             for s in [*first, *further]:
                 if s.rank > 3 and (s in first or not kept_aside(s.case)):
                     print(f"    {s.case}  rank {s.rank:3}  {', '.join(sorted(s.accepted))}")
-    for label, folder in (("the first 51", FIRST), ("further cases", FURTHER)):
+    later_cases()
+    folders = (("the first 51", FIRST), ("further cases", FURTHER), ("later cases", LATER))
+    for label, folder in folders:
         said, unsaid = coverage(case_files(folder))
         print(f"facts that can be said, {label}: {said} of {said + unsaid}", end="")
         print(f" ({said / (said + unsaid):.0%})" if said else "")

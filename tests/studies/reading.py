@@ -20,7 +20,7 @@ from collections.abc import Callable, Iterable, Sequence
 from knowledge.model import Stage
 from tests.confirmed.scoring import FURTHER, STAGES, Score, case_files, hit, scores
 from tests.support.agreement import Outcome, Tally, total
-from tests.support.case_texts import CaseText, case_texts
+from tests.support.case_texts import CaseText, case_texts, stories
 from tests.support.readers import READERS, Reader
 from tests.support.sentences import Sentence, by_station, dangerous, reports, typed
 from tests.support.stated_facts import Kind
@@ -93,6 +93,14 @@ def _print_ranks(texts: Sequence[CaseText], stage: Stage, reader: Reader) -> Non
     print(hits("all, from the files", scores(stage, [*case_files(), *case_files(FURTHER)])))
 
 
+def in_stories(reader: Reader) -> None:
+    """Print where the confirmed cause of the later cases stands when only the story is known."""
+    ranked = [(t, t.ranked_by(reader)) for t in stories()]
+    print(f" stories of later cases: {len(ranked)}\n  {'':22}   n   first   three   five")
+    print(hits("half developed on", [s for t, s in ranked if not t.kept_aside]))
+    print(hits("half kept aside", [s for t, s in ranked if t.kept_aside]))
+
+
 def hits(label: str, these: list[Score]) -> str:
     """One row of hit rates."""
     shares = "  ".join(f"{hit(these, n):5.0%}" for n in (1, 3, 5))
@@ -127,6 +135,8 @@ def main() -> None:
             print(name)
             in_sentences(reader, misses)
             in_cases(reader, misses, ranks="--facts" not in sys.argv)
+            if "--facts" not in sys.argv:
+                in_stories(reader)
 
 
 if __name__ == "__main__":

@@ -15,6 +15,7 @@ from knowledge.book import the_book
 from tests.confirmed.scoring import (
     FIRST,
     FURTHER,
+    LATER,
     Score,
     case_files,
     gold,
@@ -81,6 +82,17 @@ def case_texts(checks: bool) -> tuple[CaseText, ...]:
         for folder in (FIRST, FURTHER)
         for path in case_files(folder)
     )
+
+
+@cache
+def stories() -> tuple[CaseText, ...]:
+    """What the owners of the later cases typed, before the cause was known; no facts beside it."""
+    return tuple(_story(path) for path in case_files(LATER))
+
+
+def _story(path: Path) -> CaseText:
+    job = tomllib.loads(path.read_text("utf-8"))["job"]
+    return CaseText(path.stem, job["title"], job["complaint"], (), True, False)
 
 
 def _case_text(path: Path, learned: tuple[str, ...], further: bool) -> CaseText:
