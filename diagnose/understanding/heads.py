@@ -175,6 +175,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return True  # "goes up and down with the revs"
         case Shows.UNSTEADY | Shows.HIGH | Shows.NORMAL:
             return bool(words & LEAD_TEST)
+        case Shows.LOW if "green" in {line.word(k) for k in range(mark.last, mark.last + 3)}:
+            return after in ("into", "to", "back")  # "falls into the green and stays"
         case Shows.LOW if line.word(mark.first) == "in" and words & HEAT_GAUGE:
             return True  # "boiled, needle in the red"
         case Shows.SMOKE:

@@ -19,6 +19,8 @@ _IN_PLACE = frozenset(["one", "ones", "set", "bit", "unit", "item", "piece", "pa
 _LET = frozenset(["had", "got", "have", "having", "getting"])
 #: done to get at a part, before what is done to it
 _TO_GET_AT_IT = (Done.REFITTED, Done.OPENED)
+#: work that may have begun the trouble, though it was no trial
+_LEAVES_TRACES = (Done.RENEWED, Done.REBUILT, Done.REFITTED, Done.OPENED)
 #: say that a part is new, in front of it only
 _NEW = frozenset(
     [
@@ -123,7 +125,7 @@ def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterato
             area = None  # "put a gauge on it"
         if trial is None and area is None:
             continue
-        if trial is None and action.value not in (Done.RENEWED, Done.REBUILT, Done.REFITTED):
+        if trial is None and action.value not in _LEAVES_TRACES:
             continue
         near = action if line.distance(action, part) <= _FAR else part
         yield Work((near, part), action.value, trial, area)

@@ -181,7 +181,22 @@ OF_OTHERS = frozenset(["known_for_model", "several_alike", "maker_calls_it_norma
 #: words straight after a phrase that make it another thing: "needle slowly sinks" is the pressure
 MADE_ANOTHER: dict[str, frozenset[str]] = {
     "dipstick_low": frozenset(
-        ["the", "to", "into", "onto", "over", "my", "a", "pipe", "pressure", "oil", "reading"]
+        [
+            "the",
+            "to",
+            "into",
+            "onto",
+            "over",
+            "my",
+            "a",
+            "pipe",
+            "pressure",
+            "oil",
+            "reading",
+            "through",
+            "past",
+            "from",
+        ]
     ),
     "slow_needle": frozenset(
         [

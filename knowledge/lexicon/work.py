@@ -218,7 +218,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "tried|put|hooked|screwed|fitted|connected|plumbed|teed|used|borrowed|swapped up|in|on? a|an|my|the? known|good? "
         "mechanical|direct|test|master|manual|proper|good oil? pressure? gauge",
         "gauge for a|an mechanical|direct|new|different|another one?",
-        "@number|two|three|several|both|all other? gauges .. same|agree|read",
+        "@number|two|three|four|several|both|all other|different? gauges",
     ),
     "filter_tightened": ("tightened .. filter",),
     "pickup_cleaned": (
