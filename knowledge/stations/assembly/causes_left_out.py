@@ -91,7 +91,7 @@ CLEARANCE_SET_WIDE = Cause(
     station=Station.ASSEMBLY,
     says="bearing clearances were set too wide at a rebuild",
     mechanism="new, sound bearings leak like worn ones: low hot from the first start",
-    rate=Rate.RARE,
+    rate=Rate.OCCASIONAL,
     shifts=OF_A_REBUILD,
     remedy=(
         "measure every bearing; fit shells of another size, or use thicker oil if the builder "

@@ -138,7 +138,7 @@ PUMP_DRIVE_BIND = Cause(
     station=Station.PUMP,
     says="pump drive binds: shaft too long, bottomed or out of line",
     mechanism="gears and cover are pushed together and wear fast; the pressure wanders",
-    rate=Rate.OCCASIONAL,
+    rate=Rate.RARE,
     shifts=Shifts(high_mileage=STRONG_DOWN, freshly_rebuilt=STRONG_UP),
     remedy="fit the right shaft; set the end float with the pump bolted up",
     source=sources.BLOG_SHAFT_BOUND_2009,
