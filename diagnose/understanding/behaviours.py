@@ -14,6 +14,8 @@ from diagnose.understanding.pressures import left_behind, value_at
 from knowledge.lexicon.pressure import (
     FALLS,
     FINDING_OF,
+    LONG_KINDS,
+    LONG_TIMES,
     PASSED,
     REVVED,
     TIMES,
@@ -128,6 +130,8 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
     for head in heads:
         if _falls_with_revs(head):
             head.mark = Mark(Shows.FALLING, head.mark.first, head.mark.last)
+        elif head.mark.value is Shows.FALLING and _over_months(head):
+            head.mark = Mark(Shows.LOW, head.mark.first, head.mark.last)
     for head in _merged(heads):
         yield _fact(head)
     for line in paragraph.lines:
@@ -266,6 +270,13 @@ def _falls_with_revs(head: Head) -> bool:
         for k in range(mark.first, mark.last)
     }
     return bool(said & FALLS) and bool(when & REVVED)
+
+
+def _over_months(head: Head) -> bool:
+    """Whether it fell over weeks or longer, which nobody watches: "dropped over two years"."""
+    clause = head.line.clause(head.mark.first)
+    said = [head.line.tokens[k] for k in range(clause.first, clause.last)]
+    return any(t.word in LONG_TIMES or t.kinds & LONG_KINDS for t in said)
 
 
 def _merged(heads: list[Head]) -> list[Head]:

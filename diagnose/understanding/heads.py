@@ -33,6 +33,7 @@ _SINCE = frozenset(["since", "ever"])  #: behind "low": since when
 _DRILLED = 3  #: words before a clause: "spun by a drill: no pressure"
 #: straight after what shows: it did not
 _LATE_NOT = frozenset(["not", "never", "didnt", "doesnt", "wasnt", "isnt", "wont"])
+_TURNS = frozenset(["but", "however", "although", "whereas"])
 _PERSONS = frozenset(["i", "we", "you", "he", "she", "to"])
 #: before what begins a clause
 _LEADS = frozenset(
@@ -98,6 +99,9 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
     for mark in marks:
         if line.denied(mark) or line.usual(mark) or _is_another_thing(line, mark):
             continue
+        turned = any(line.word(k) in _TURNS for k in range(mark.first + 1, mark.last))
+        if turned and mark.value not in APART:
+            continue  # "good pressure cold but drops to nothing"
         if line.guessed(mark) and mark.value not in NOISES:
             continue
         if any(s.overlaps(mark) and len(s) > len(mark) for s in seen):

@@ -13,9 +13,11 @@ from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.things import pairs
 from knowledge.lexicon.plain import AGE_WORDS, DEGREES, PERCEIVED
+from knowledge.lexicon.pressure import LONG_KINDS, LONG_TIMES
 from knowledge.lexicon.sights_kinds import (
     BESIDE,
     COMPOUNDS,
+    IN_ONE_RUN,
     MADE_ANOTHER,
     NEVER_DENIED,
     NOT_INSIDE,
@@ -195,6 +197,11 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     within = {line.word(k) for k in range(mark.first, mark.last)}
     if within & NOT_INSIDE.get(mark.value, frozenset()):
         return None
+    clause = line.clause(mark.first)
+    said = [line.tokens[k] for k in range(clause.first, clause.last)]
+    long = any(t.word in LONG_TIMES or t.kinds & LONG_KINDS for t in said)
+    if mark.value in IN_ONE_RUN and long:
+        return None  # "dropped gradually over the last few months"
     inside = finding.stage is Stage.OPENED
     if inside and acted(line, Mark(True, mark.first, mark.first + 1), [line.word(mark.first + 1)]):
         return None  # "stripped the pump: gears good"

@@ -385,3 +385,7 @@ FINDING_OF: dict[Shows, str] = {
     Shows.NO_START: "will_not_start",
     Shows.HIGH: "gauge_reads_high",
 }
+#: the same as kinds of figure
+LONG_KINDS = frozenset(["weeks", "months", "years"])
+#: in these a pressure falls without anybody watching
+LONG_TIMES = frozenset(["weeks", "months", "years", "seasons", "summers", "winters", "season"])

@@ -175,7 +175,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         f"had|has {_WORN} once|before|earlier|previously|already",
         "failed|broke|broken once|before|earlier|previously before|already?",
         "broke|broken a|the|some|two? rocker|rockers|pushrod|pushrods|ring|rings|piston|rod|lifter|roller",
-        "had|has let|blown|blew|failed|broken|dropped|snapped|thrown|lost go|up|a? .. before|earlier|previously|ago|last|previous",
+        "had|has let|blown|blew|failed|broken|snapped|thrown go|up|a? .. before|earlier|previously|ago|last|previous",
         "after a|an|the? piston|rod|valve|cam|camshaft|bearing|rocker|timing|chain|crank|pump failure|breakage|broke|failed|let",
         "lobe|cam|rod|valve|piston|rocker|pushrod|chain had|has failed|broken|let|dropped|snapped .. last|before|earlier|ago|previous|year",
     ),

@@ -304,6 +304,8 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
         ]
     ),
 }
+#: seen within one run, so not over months
+IN_ONE_RUN = frozenset(["sank_while_running", "goes_after_minutes", "sags_as_oil_heats"])
 #: where these are said not to be so, what else the same words say holds as well
 BESIDE = frozenset(["engine_runs_normally"])
 #: words inside a phrase that make it no such finding: "reads 0 with the key on"
