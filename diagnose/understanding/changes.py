@@ -32,6 +32,9 @@ def changes(line: Line) -> Iterator[Mark[Result]]:
         if len(words) > _FAR or len(pressures_at(line, a)) > 1:
             continue
         text = " ".join(words)
+        if words == ["to"] and line.word(a - 1) == "from":
+            yield Mark(_result(then, now), a - 1, b + 1)  # "went from 45 to 30"
+            continue
         if any(re.search(rf"\b{said}$", text) for said in INSTEAD_OF):
             yield Mark(_result(now, then), a, a + 1)  # the other is not so now
         elif _is_now(line, a, text) or (

@@ -10,6 +10,14 @@ from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE, LAYOUTS, Trait
 
 
+def _is_fuel(line: Line, mark: Mark[Trait]) -> bool:
+    """Whether "diesel" is the fuel that got into the oil: "diesel in the oil", "smells of diesel"."""
+    if line.word(mark.first) != "diesel" or len(mark) > 1:
+        return False
+    after = [line.word(k) for k in range(mark.last, mark.last + 4)]
+    return line.word(mark.first - 1) in ("of", "like") or (after[0] == "in" and "oil" in after)
+
+
 @reader(
     {
         "three-cylinder diesel tractor": [
@@ -24,6 +32,7 @@ from knowledge.lexicon.engine import FEATURES, FEATURES_ALONE, LAYOUTS, Trait
         "powerboat with a V8": ["layout marine_petrol_v8", "finding in_a_boat present"],
         "my brother has a diesel tractor": [],
         "not a diesel": [],
+        "diesel in the oil": [],
         "would a V8 oil pump fit?": [],
     }
 )
@@ -32,7 +41,7 @@ def engine_kind(paragraph: Paragraph) -> Iterator[Fact]:
     said: dict[Trait, tuple[Line, Mark[Trait]]] = {}
     for line in paragraph.lines:
         for mark in line.lexicon.traits.find_each(line.tokens):
-            if line.is_stated(mark) and not line.denied(mark):
+            if line.is_stated(mark) and not line.denied(mark) and not _is_fuel(line, mark):
                 said.setdefault(mark.value, (line, mark))
     if Trait.MOWER in said:
         said.pop(Trait.TRACTOR, None)  # "lawn tractor"

@@ -34,6 +34,7 @@ from knowledge.lexicon.numbers import (
     SAYS,
     SHARE_AFTER,
     SHOWN_BY,
+    STARTED,
     SWINGS,
     TOWARDS,
     UNDER,
@@ -248,7 +249,7 @@ def _not_running(line: Line, i: int) -> bool:
     """Whether a drill turned the pump, or the engine stood."""
     clause = line.clause(i)
     words = [line.word(k) for k in range(max(0, clause.first - 8), clause.last)]
-    if {"drill", "priming"} & set(words):
+    if {"drill", "priming"} & set(words) and not STARTED & set(words):
         return True
     stood = pairwise(line.word(k) for k in range(i, min(i + 8, len(line.tokens))))
     return any(a in _ENGINE and b in ("off", "stopped", "stationary") for a, b in stood)

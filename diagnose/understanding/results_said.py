@@ -56,6 +56,8 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "no more than 10 psi"
         if _is_no_pressure(line, mark.last - 1):
             continue  # "set it back up to 800"
+        if line.tokens[mark.last - 1].is_figure and _by_a_drill(line, mark):
+            continue  # "with a drill and got 60 psi"
         if mark.value is Result.FOR_A_WHILE and _of_a_trouble(line, mark):
             continue  # "the light stays on for 10 seconds"
         if words <= ALONE and not _begins_clause(line, mark):
@@ -64,6 +66,12 @@ def results_of(line: Line) -> list[Mark[Result]]:
             continue  # "thinking that was it"
         found.append(_judged(line, mark))
     return found
+
+
+def _by_a_drill(line: Line, mark: Mark[Result]) -> bool:
+    """Whether a drill made the pressure, which the engine has not shown yet."""
+    before = range(line.clause(mark.first).first, mark.first)
+    return any(line.word(k) == "drill" for k in before)
 
 
 def _of_a_trouble(line: Line, mark: Mark[Result]) -> bool:

@@ -113,3 +113,5 @@ SHOWN_BY = _set("it pressure gauge needle now idle reading which that and then m
 VOLTS = _set("volt volts voltmeter ammeter amps")
 #: before "about 11": an hour
 PARTS_OF_DAY = _set("morning evening afternoon night noon midnight")
+#: behind a drill that turned the pump: from here the engine runs
+STARTED = _set("started starts fired running runs")
