@@ -106,13 +106,20 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
             continue
         if any(s.overlaps(mark) and len(s) > len(mark) for s in seen):
             continue
-        if any(h.mark.overlaps(mark) and len(h.mark) >= len(mark) for h in found):
+        if any(h.mark.overlaps(mark) and _outdoes(h.mark, mark) for h in found):
             continue
         if mark.value in VAGUE and not _of_pressure(line, mark, found, before):
             continue
         found = [h for h in found if not h.mark.overlaps(mark)]
         found.append(Head(mark, line, used=[(line, mark)]))
     return [h for h in found if not _in_a_trial(h) and not _only_names_it(h, found)]
+
+
+def _outdoes(one: Mark[Shows], other: Mark[Shows]) -> bool:
+    """Whether the first of two overlapping marks holds: the longer, but none rather than low."""
+    if {one.value, other.value} == {Shows.NONE, Shows.LOW}:
+        return one.value is Shows.NONE
+    return len(one) >= len(other)
 
 
 def _when(line: Line, mark: Mark[Shows]) -> bool:

@@ -107,8 +107,9 @@ def _without_wider(facts: list[Fact], paragraph: Paragraph) -> list[Fact]:
     ends = [line.tokens[-1].end for line in paragraph.lines]
     wider: dict[int, set[str]] = {}
     for fact in facts:
-        if fact.table == "finding" and fact.fields.get("state") == "present":
-            names = NARROWER.get(str(fact.fields["what"]), ())
+        if fact.table == "finding" and "state" in fact.fields:
+            absent = "-" if fact.fields["state"] == "absent" else ""
+            names = NARROWER.get(f"{absent}{fact.fields['what']}", ())
             wider.setdefault(bisect_left(ends, fact.spans[0][1]), set()).update(names)
     return [
         f

@@ -25,6 +25,8 @@ _PANEL = "panel"  #: the gauge of a reading that names none
 #: the share is judgement)
 _PANEL_ERROR, _FAR_OFF = 7.0, 0.25
 _BOTH = {True, False}
+#: circumstances that are the speed of a reading
+_SPEEDS = {Circumstance.IDLE.value: Speed.IDLE, Circumstance.SPEED.value: Speed.CRUISE}
 _FARTHEST = 9  #: words between a pressure and what it was read at
 
 
@@ -292,7 +294,10 @@ def _is_heat(mark: Mark[object]) -> bool:
 def _fact(pressure: _Pressure, usual: _Pressure | None) -> Fact:
     line, fields = pressure.line, dict[str, Value]()
     used: list[Mark[object]] = [pressure.mark]
-    near = sorted(pressure.near, key=lambda m: line.distance(pressure.mark, m))
+    near = sorted(
+        pressure.near,
+        key=lambda m: (line.distance(pressure.mark, m), m.first < pressure.mark.first),
+    )  # of "after an hour's cruising 8 at tickover" the idle
     during: list[str] = []
     for mark in near:
         key, word = _field(mark, line)
@@ -310,12 +315,10 @@ def _fact(pressure: _Pressure, usual: _Pressure | None) -> Fact:
     spare = {Circumstance.IDLE.value} if "rpm" in fields else set()
     spare |= {Circumstance.SPEED.value} if "rpm" in fields else set()
     during = [d for d in during if d not in spare]
-    if Circumstance.IDLE.value in during:
-        during.remove(Circumstance.IDLE.value)
-        fields["rpm"] = Speed.IDLE.value
-    if Circumstance.SPEED.value in during:
-        during.remove(Circumstance.SPEED.value)
-        fields["rpm"] = Speed.CRUISE.value
+    run = [d for d in during if d in _SPEEDS]  # the nearest first
+    if run:
+        fields["rpm"] = _SPEEDS[run[0]].value
+        during = [d for d in during if d not in _SPEEDS]
     if usual is not None and not pressure.near and usual.line is line:
         fields |= _when(usual)  # "used to show 55 on the highway, now 30"
     if fields.get("gauge") == _PANEL:

@@ -21,6 +21,7 @@ from knowledge.lexicon.results_words import (
     LESS,
     LONE_RESULTS,
     NOT_ENDED,
+    NOT_THE_PRESSURE,
     PLENTY,
     TRAILS,
 )
@@ -65,7 +66,13 @@ def results_of(line: Line) -> list[Mark[Result]]:
         if _led_by(line, mark, HOPED) or (mark.value is Result.HELPED and _only_cold(line, mark)):
             continue  # "thinking that was it"
         found.append(_judged(line, mark))
-    return found
+    of_pressure = [m for m in found if not _of_another_trouble(line, m)]
+    return of_pressure or found  # "noise gone but pressure still low"
+
+
+def _of_another_trouble(line: Line, mark: Mark[Result]) -> bool:
+    """Whether it is a noise, a leak or smoke that is gone or stays."""
+    return bool({line.word(mark.first), line.word(mark.first - 1)} & NOT_THE_PRESSURE)
 
 
 def _by_a_drill(line: Line, mark: Mark[Result]) -> bool:

@@ -18,6 +18,8 @@ _CRANKED = (
 _LEAD = ("sender_wire_off", "wire_open_or_shorted", "sender_wrong_on_air", "sender_ground_poor")
 #: a finding, and those that the same sentence names only by words of it
 NARROWER: dict[str, tuple[str, ...]] = {
+    # "oil squirts out of the sender's hole when cranking" is no leak
+    "-no_oil_at_open_port": ("oil_sprayed", "oil_seen_outside", "oil_loss_fast"),
     "oil_streams_from_open_hole": (
         *_OUT,
         "gallery_found_blocked",

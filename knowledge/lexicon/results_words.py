@@ -63,6 +63,8 @@ ENDED = _set(
 HOPED = _set("assuming expected expecting figured figuring hoped hoping thinking thought")
 #: after "no more" these are no trouble that ended
 NOT_ENDED = _set("than pressure psi ideas money time help luck good power")
+#: what is gone then is not the trouble with the pressure
+NOT_THE_PRESSURE = _set("noise noises rattle rattling tick ticking tapping leak leaks smoke smell")
 #: a pressure after these is a gain
 GAINED = _set("about added another by extra gain gained gave got increased plus worth")
 #: psi: less does not end a complaint by itself (judgement); enough for any engine at any speed and

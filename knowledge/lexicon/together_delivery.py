@@ -120,7 +120,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"water|coolant|antifreeze + {_SUMP} + bottom|lying|pool|litre|puddle|settled|standing|full|under - no|not|pump|jacket|sample|any|bag|outside|leak|drawn",
     ),
     "filter_stays_cold": (
-        f"filter + {_COLD}|never_gets_warm - start|cold_oil|weather|day|air|morning",
+        f"filter + {_COLD}|never_gets_warm - start|cold_oil|weather|day|air|morning|pressure|psi|gauge|@pressure|blew|burst",
     ),
     "cooler_stays_cold": (
         f"cooler|cooler_line|cooler_lines|return_line + {_COLD} - start|weather|air|day|water|morning|oil_is_cold|inter-cooler|intercooler",
