@@ -294,10 +294,7 @@ def _is_heat(mark: Mark[object]) -> bool:
 def _fact(pressure: _Pressure, usual: _Pressure | None) -> Fact:
     line, fields = pressure.line, dict[str, Value]()
     used: list[Mark[object]] = [pressure.mark]
-    near = sorted(
-        pressure.near,
-        key=lambda m: (line.distance(pressure.mark, m), m.first < pressure.mark.first),
-    )  # of "after an hour's cruising 8 at tickover" the idle
+    near = sorted(pressure.near, key=lambda m: _how_near(line, pressure.mark, m))
     during: list[str] = []
     for mark in near:
         key, word = _field(mark, line)
@@ -331,6 +328,13 @@ def _fact(pressure: _Pressure, usual: _Pressure | None) -> Fact:
         fields["usual"] = usual.mark.value
         spans += usual.line.span([usual.mark, *usual.near])
     return Fact("reading", fields, tuple(sorted(spans)), line.stances.surety(pressure.mark))
+
+
+def _how_near(line: Line, head: Mark[str], mark: Mark[object]) -> tuple[int, bool]:
+    """What is least for what a pressure was read at: "after an hour's cruising 8 at tickover"."""
+    behind = mark.first >= head.last
+    led = behind and line.word(mark.first - 1) in ("at", "@")
+    return line.distance(head, mark) - led, not behind
 
 
 def _when(pressure: _Pressure) -> dict[str, Value]:
