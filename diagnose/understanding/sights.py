@@ -18,6 +18,9 @@ from knowledge.lexicon.sights_kinds import (
     BESIDE,
     COMPOUNDS,
     IN_ONE_RUN,
+    INSIDE_THE_ENGINE,
+    ITS_COVERS,
+    LEAVES_THE_ENGINE,
     MADE_ANOTHER,
     NEVER_DENIED,
     NOT_INSIDE,
@@ -28,6 +31,7 @@ from knowledge.lexicon.sights_kinds import (
 from knowledge.lexicon.stance import FAILS, NEGATION
 from knowledge.model import Kind, Stage
 
+_PLACE = 5  #: words behind in which it is said what oil comes out of
 _SPARE = 1  #: words that may stand between those of a phrase of the book
 _SHORT = 2  #: words of a phrase that holds "oil" between which none may stand
 OF_NEAR = 4  #: words before a phrase in which the part stands that it is said of
@@ -202,6 +206,10 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     long = any(t.word in LONG_TIMES or t.kinds & LONG_KINDS for t in said)
     if mark.value in IN_ONE_RUN and long:
         return None  # "dropped gradually over the last few months"
+    behind = {line.word(k) for k in range(mark.last, mark.last + _PLACE)}
+    within_it = behind & INSIDE_THE_ENGINE and not behind & ITS_COVERS
+    if mark.value in LEAVES_THE_ENGINE and within_it:
+        return None  # "oil pouring out of the rockers"
     inside = finding.stage is Stage.OPENED
     if inside and acted(line, Mark(True, mark.first, mark.first + 1), [line.word(mark.first + 1)]):
         return None  # "stripped the pump: gears good"

@@ -222,6 +222,7 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 }
 #: words shortly before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "rod_through_block": frozenset(["oil", "dowel", "bolt", "drain", "feed", "plug", "stud"]),
     "stood_in_frost": frozenset(["needle", "gauge", "sits", "reads", "rests", "pointer", "goes"]),
     "oil_very_cold": frozenset(["needle", "gauge", "sits", "reads", "rests", "pointer", "goes"]),
     "dipstick_low": frozenset(["antifreeze", "coolant", "water", "radiator", "fuel", "header"]),
@@ -304,6 +305,28 @@ OF_ANOTHER: dict[str, frozenset[str]] = {
         ]
     ),
 }
+#: oil that leaves the engine, unless it comes out of these
+LEAVES_THE_ENGINE = frozenset(["oil_sprayed", "oil_loss_fast", "oil_seen_outside"])
+INSIDE_THE_ENGINE = frozenset(
+    [
+        "rocker",
+        "rockers",
+        "lifter",
+        "lifters",
+        "tappet",
+        "tappets",
+        "cam",
+        "camshaft",
+        "pushrods",
+        "bearing",
+        "bearings",
+        "mains",
+        "rods",
+        "journals",
+    ]
+)
+#: behind them the oil comes out of the engine all the same
+ITS_COVERS = frozenset(["cover", "covers", "gasket", "gaskets", "seal", "seals", "box"])
 #: seen within one run, so not over months
 IN_ONE_RUN = frozenset(["sank_while_running", "goes_after_minutes", "sags_as_oil_heats"])
 #: where these are said not to be so, what else the same words say holds as well

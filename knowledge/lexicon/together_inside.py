@@ -24,6 +24,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "shell|shells|insert|inserts|bearing|bearings|slipper|slippers + dark|black|spongy|etched|stained|acid - no|not|heat|blue|oil",
     ),
     "shell_hole_mismatch": (
+        "bearing|bearings|shell|shells|bush + hole|holes|oil_hole + not_lined|@not_line|@not_lined|misaligned|@not_match|@not_meet|out_of_line|@not_aligned|blanked|half_covered - cap|dowel",
         "hole|holes + shell|shells|insert|inserts|bearing|bearings|slipper|slippers + @not_line|@not_match|misaligned|@not_meet|wrong_place|covered|offset|half_covered|blanks - dowel|bolt|bolt_hole|plug",
     ),
     "wrong_shells_fitted": (
