@@ -28,7 +28,7 @@ SHOWS_MORE: dict[Shows, tuple[str, ...]] = {
         "no oil? pressure worth the? name|mentioning|having",
         f"{_P} @not|wont|would|will @not? hold|keep|stay up?",
         "too|rather|very low an|a oil? pressure|reading",
-        "it|its|been|is|was lower|low|down =ever? =since",
+        "it|its|been|is|was lower|low|down =ever =since",
         f"{_P} has|have|had? begun|began|started|beginning|starting to? go|going|come|coming down|lower",
     ),
     Shows.NONE: (
