@@ -7,11 +7,14 @@ from dataclasses import replace
 
 import pytest
 
+from diagnose.case_inference import CaseInference
 from diagnose.inference.chaining import Facts, Observation, infer
 from diagnose.inference.evidence import gather, likelihood_of
 from diagnose.inference.network import SEEN, SEEN_NOT_THERE, Likelihood
+from diagnose.library import parse_case
 from knowledge.book import the_book
 from knowledge.model import Finding, Kind, State
+from knowledge.pressure.patterns import GAUGE_READS_LOW
 from knowledge.rule_api import Conclusions, Known, Rule, is_absent, is_present
 from tests.support.examples import one_in
 from tests.support.situations import CASES, situation
@@ -109,3 +112,29 @@ def test_only_findings_of_the_graph_are_evidence(name: str) -> None:
         assert BOOK.findings[id_].kind is Kind.SEEN
         assert case.graph.nodes[id_]["layer"] == "finding"
         assert seen.if_absent != seen.if_present or seen == Likelihood.of(0.5)
+
+
+SAID_LOW = """
+schema = 1
+[[behaviour]]
+no = 1
+shows = "low"
+during = ["at speed"]
+[[reading]]
+no = 2
+rpm = "idle"
+oil = "hot"
+pressure = "14 psi"
+"""
+
+
+def test_what_was_reported_outranks_a_typical_figure() -> None:
+    """14 psi is enough at idle on most engines; a person who says it is low knows this one."""
+    reading_alone = SAID_LOW[: SAID_LOW.index("[[behaviour]]")]
+    reading_alone += SAID_LOW[SAID_LOW.index("[[reading]]") :]
+    found = [
+        CaseInference(BOOK, parse_case(text)).evidence[GAUGE_READS_LOW.id]
+        for text in (SAID_LOW, reading_alone)
+    ]
+    assert found[0].there
+    assert not found[1].there
