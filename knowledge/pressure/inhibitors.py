@@ -125,16 +125,6 @@ OIL_THAT_LEFT_DOES_NOT_COME_BACK = InhibitorGroup(
     matches=[example(course.LOSS_IS_PASSING)],
     non_matches=[example(patterns.FELL_SUDDENLY)],
 )
-OIL_THAT_LEFT_WAITS_FOR_NO_BEND = InhibitorGroup(
-    id="oil_that_left_waits_for_no_bend",
-    station=Station.LEAKS,
-    says="An outside leak large enough to take the pressure takes it on the straight as well.",
-    note="Misleads while the level is only just too low: then bends show it first.",
-    child=behaviour.FALLS_IN_A_MANOEUVRE,
-    inhibited_by={conditions.OIL_ESCAPING: (MOSTLY, JUDGEMENT)},
-    matches=[example(behaviour.FALLS_IN_A_MANOEUVRE)],
-    non_matches=[example(patterns.FELL_SUDDENLY)],
-)
 OIL_THAT_LEFT_IS_LOST_ONCE = InhibitorGroup(
     id="oil_that_left_is_lost_once",
     station=Station.LEAKS,
