@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from diagnose.output.documents.lookup import BookWord, ListDocument, Row, ShowDocument
 from diagnose.output.lines import columns, labelled, width, wrapped
-from diagnose.output.text.screen import MOST, Block, cut, on_screen
+from diagnose.output.text.screen import MOST, Block, command_lines, cut, on_screen
 
 TEXTS, STEPS = 3, 9  #: of a row; steps of a check
 #: rows a person wants first; the others go first where the screen is full
@@ -69,10 +69,10 @@ def _row(row: Row) -> list[str]:
 def _next(document: ShowDocument) -> list[str]:
     first = document.words[0]
     name = first.word.id
-    lines = [f"Everything, with sources: diagnose show {name} --full"]
+    lines = command_lines("Everything, with sources", f"diagnose show {name} --full")
     value = next((v for w in document.words if (v := RECORDED.get(w.kind))), None)
     if any(w.kind == "measure" for w in document.words):
         value = '"VALUE UNIT"'
     if value:
-        lines.append(f"Write it down: diagnose record CASE {name}={value}")
+        lines += command_lines("Write it down", f"diagnose record CASE {name}={value}")
     return lines
