@@ -83,6 +83,9 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "Rebuilt V8, low since first start": ["behaviour low first start"],
         "low since the rebuild": ["behaviour low work"],
         "low on oil when cold": [],
+        "Pressure is fine until I brake hard or turn right then the light comes on": [
+            "behaviour lamp bends, braking"
+        ],
         "pressure drops at idle only, fine at steady speed": [
             "behaviour low idle",
             "behaviour normal at speed",
@@ -315,7 +318,9 @@ def _says_when(head: Head) -> bool:
         head.mark.first <= m.first < head.mark.last
         for m in head.line.find(head.line.lexicon.instrument)
     )
-    return bool(head.during) or named
+    behind = range(head.mark.last, len(head.line.tokens))
+    ends = any(head.line.word(k) in ("until", "till") for k in behind)
+    return bool(head.during) or (named and not ends)  # "fine until I brake"
 
 
 def _fact(head: Head) -> Fact:
