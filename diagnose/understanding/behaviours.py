@@ -8,20 +8,19 @@ from diagnose.understanding.endings import ends_then, set_lengths, set_only
 from diagnose.understanding.facts import Fact, Span, Value, reader
 from diagnose.understanding.heads import APART, Head, heads_of, set_gauge
 from diagnose.understanding.modifiers import modifiers, since_then
-from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.paragraph import Line, Paragraph, over_months
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import left_behind, value_at
 from knowledge.lexicon.pressure import (
     FALLS,
     FINDING_OF,
-    LONG_KINDS,
-    LONG_TIMES,
     PASSED,
     REVVED,
     TIMES,
 )
 from knowledge.reports.words import NOISES, Circumstance, Course, Onset, Shows, Since
 
+_UNTIL = frozenset(["until", "till"])
 _FARTHEST = 30  #: words between what shows and when
 _OTHER_CLAUSE = 6  #: words that the end of a clause counts for
 _BEFORE = 3  #: words between "only" or "not" and what it limits
@@ -133,7 +132,7 @@ def behaviours(paragraph: Paragraph) -> Iterator[Fact]:
     for head in heads:
         if _falls_with_revs(head):
             head.mark = Mark(Shows.FALLING, head.mark.first, head.mark.last)
-        elif head.mark.value is Shows.FALLING and _over_months(head):
+        elif head.mark.value is Shows.FALLING and over_months(head.line, head.mark.first):
             head.mark = Mark(Shows.LOW, head.mark.first, head.mark.last)
     for head in _merged(heads):
         yield _fact(head)
@@ -148,7 +147,7 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
     ]
     if not takers:
         takers = [h for h in heads if not isinstance(mark.value, Onset)]
-    if line.word(mark.first) in ("until", "till"):  # "fine until 5000 rpm, then it drops"
+    if line.word(mark.first) in _UNTIL:  # "fine until 5000 rpm, then it drops"
         takers = [h for h in takers if h.mark.first > mark.first] or takers
     takers = [h for h in takers if not _ended_by(line, h.mark, mark)]
     best = min(takers, key=lambda h: _far(line, h.mark, mark), default=None)
@@ -178,9 +177,7 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
 def _ended_by(line: Line, head: Mark[Shows], mark: Mark[object]) -> bool:
     """Whether "until" stands between: "fine until I brake, then the light comes on"."""
     between = range(head.last, mark.first)
-    return isinstance(mark.value, Circumstance) and any(
-        line.word(k) in ("until", "till") for k in between
-    )
+    return isinstance(mark.value, Circumstance) and any(line.word(k) in _UNTIL for k in between)
 
 
 def _far(line: Line, head: Mark[Shows], mark: Mark[object]) -> int:
@@ -275,13 +272,6 @@ def _falls_with_revs(head: Head) -> bool:
     return bool(said & FALLS) and bool(when & REVVED)
 
 
-def _over_months(head: Head) -> bool:
-    """Whether it fell over weeks or longer, which nobody watches: "dropped over two years"."""
-    clause = head.line.clause(head.mark.first)
-    said = [head.line.tokens[k] for k in range(clause.first, clause.last)]
-    return any(t.word in LONG_TIMES or t.kinds & LONG_KINDS for t in said)
-
-
 def _merged(heads: list[Head]) -> list[Head]:
     """The heads, those left out of which another of the same says as much and more."""
     kept: list[Head] = []
@@ -319,7 +309,7 @@ def _says_when(head: Head) -> bool:
         for m in head.line.find(head.line.lexicon.instrument)
     )
     behind = range(head.mark.last, len(head.line.tokens))
-    ends = any(head.line.word(k) in ("until", "till") for k in behind)
+    ends = any(head.line.word(k) in _UNTIL for k in behind)
     return bool(head.during) or (named and not ends)  # "fine until I brake"
 
 

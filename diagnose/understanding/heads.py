@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
+from knowledge.lexicon.instruments_named import PANEL_WORDS
 from knowledge.lexicon.numbers import FOLLOWS
 from knowledge.lexicon.other_things import (
     BLOW,
@@ -20,7 +21,6 @@ from knowledge.lexicon.other_things import (
     NOT_TOO_HIGH,
     OTHER_INSTRUMENTS,
     OTHER_POWER,
-    PANEL,
     VOLTAGE,
     WITH_REVS,
 )
@@ -272,7 +272,7 @@ def set_gauge(head: Head) -> None:
     elif head.is_pressure and mark.value not in (Shows.LAMP, Shows.TRIPS):
         clause = line.clause(mark.first)
         direct = line.find(line.lexicon.direct)
-        panel = [k for k in range(clause.first, mark.first) if line.word(k) in PANEL]
+        panel = [k for k in range(clause.first, mark.first) if line.word(k) in PANEL_WORDS]
         if any(
             clause.first <= d.first <= mark.last and not any(d.last <= k for k in panel)
             for d in direct

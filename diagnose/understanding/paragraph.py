@@ -12,6 +12,7 @@ from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.phrases import Mark, Phrases
 from diagnose.understanding.stance import Stance, Stances, stances
 from diagnose.understanding.text import Clause, Sentence, Token, sentences, stemmed
+from knowledge.lexicon.pressure import LONG_KINDS, LONG_TIMES
 from knowledge.reports.words import Circumstance
 
 Value = TypeVar("Value")
@@ -160,6 +161,13 @@ class Line:
     def word(self, at: int) -> str:
         """The word at a place; empty outside the sentence."""
         return self.tokens[at].word if 0 <= at < len(self.tokens) else ""
+
+
+def over_months(line: Line, at: int) -> bool:
+    """Whether the clause of a token speaks of weeks or longer, which nobody watches."""
+    clause = line.clause(at)
+    said = line.tokens[clause.first : clause.last]
+    return any(t.word in LONG_TIMES or t.kinds & LONG_KINDS for t in said)
 
 
 @dataclass(frozen=True)

@@ -15,14 +15,14 @@ from diagnose.understanding.stance import Stance
 from diagnose.understanding.text import Token
 from knowledge.lexicon.circumstances import HEAT
 from knowledge.reports.words import Circumstance, Heat, Shows, Speed
+from knowledge.units import PSI
 
 _LED = 2  #: words by which a pressure is farther from what leads in another clause
 #: said of how long it ran, not of the speed
 _SPANS = (Circumstance.MINUTES, Circumstance.LATE, Circumstance.STANDING)
 _PANEL = "panel"  #: the gauge of a reading that names none
-#: psi, and share of the true pressure, by which a panel is far off: a panel may be 5 psi off
-#: (``knowledge/stations/instrument/findings_direct_gauge.py``); the share is judgement
-_PANEL_ERROR, _FAR_OFF = 5.0, 0.25
+_PANEL_LIMIT = "panel_error"  #: the limit of a panel's difference from a trusted gauge
+_FAR_OFF = 0.25  #: share of the true pressure by which a panel is far off (judgement)
 _BOTH = {True, False}
 #: circumstances that are the speed of a reading
 _SPEEDS = {Circumstance.IDLE.value: Speed.IDLE, Circumstance.SPEED.value: Speed.CRUISE}
@@ -131,8 +131,9 @@ def _apart_by(read: list[_Pressure]) -> Iterator[Fact]:
         shown, true = (pressures_at(line, p.mark.last - 1) for p in (one, other))
         if not shown or not true:
             continue  # a share of the dial is no figure
+        most = line.lexicon.book.limits[_PANEL_LIMIT].typical / PSI
         panel, real = sum(shown) / len(shown), sum(true) / len(true)
-        if abs(panel - real) >= max(_PANEL_ERROR, _FAR_OFF * real):
+        if abs(panel - real) >= max(most, _FAR_OFF * real):
             what = "panel_reads_too_low" if panel < real else "panel_reads_too_high"
             spans = line.span([one.mark, other.mark])
             yield Fact("finding", {"what": what, "state": "present"}, spans)

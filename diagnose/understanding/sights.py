@@ -8,12 +8,11 @@ from dataclasses import dataclass
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.joining import acted
 from diagnose.understanding.lexicon import book_stem
-from diagnose.understanding.paragraph import Line, Paragraph
+from diagnose.understanding.paragraph import Line, Paragraph, over_months
 from diagnose.understanding.phrases import Mark, longest
 from diagnose.understanding.stance import Stance
 from diagnose.understanding.things import pairs
 from knowledge.lexicon.plain import AGE_WORDS, DEGREES, PERCEIVED
-from knowledge.lexicon.pressure import LONG_KINDS, LONG_TIMES
 from knowledge.lexicon.sights_kinds import (
     BESIDE,
     COMPOUNDS,
@@ -201,10 +200,7 @@ def _fact(line: Line, sight: _Sight) -> Fact | None:
     within = {line.word(k) for k in range(mark.first, mark.last)}
     if within & NOT_INSIDE.get(mark.value, frozenset()):
         return None
-    clause = line.clause(mark.first)
-    said = [line.tokens[k] for k in range(clause.first, clause.last)]
-    long = any(t.word in LONG_TIMES or t.kinds & LONG_KINDS for t in said)
-    if mark.value in IN_ONE_RUN and long:
+    if mark.value in IN_ONE_RUN and over_months(line, mark.first):
         return None  # "dropped gradually over the last few months"
     behind = {line.word(k) for k in range(mark.last, mark.last + _PLACE)}
     within_it = behind & INSIDE_THE_ENGINE and not behind & ITS_COVERS

@@ -13,9 +13,12 @@ DIRECT = (
     "shops|shop|garages|workshops|mechanics|real|borrowed|bourdon|dial gauge",
     "second|another|extra gauge at|on|in|by the",
 )
+_PANEL = "panel|dash|factory|stock|original|cluster|dashboard|electric"
+#: after a direct gauge: what follows is said of the one in the panel
+PANEL_WORDS = frozenset(_PANEL.split("|"))
 #: the panel's, where another shows something else
 PANEL = (
-    "dash|dashboard|panel|factory|stock|original|in-dash|cluster|oem oil? pressure? gauge|needle|reading|dial|display",
+    f"{_PANEL}|in-dash|oem oil? pressure? gauge|needle|reading|dial|display",
     "=dash|=panel|cluster|in-dash =says|=reads|=shows|=said|=read|=showed|=showing|=reading",
     "cars|boats|tractors|machines|trucks own? gauge",
 )

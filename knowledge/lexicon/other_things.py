@@ -65,10 +65,6 @@ OTHER_INSTRUMENTS = frozenset(
         "air",
     ]
 )
-#: after a direct gauge: what follows is said of the one in the panel
-PANEL = frozenset(
-    ["panel", "dash", "factory", "stock", "original", "cluster", "dashboard", "electric"]
-)
 #: shortly before what shows: it is no pressure
 VOLTAGE = frozenset(["voltage", "volts", "current", "resistance", "ohms"])
 #: after "gauge moved": somebody put it elsewhere

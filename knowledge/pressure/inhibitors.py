@@ -118,21 +118,17 @@ PAST_THE_SETTING_WITH_NO_LEAK = InhibitorGroup(
 OIL_THAT_LEFT_DOES_NOT_COME_BACK = InhibitorGroup(
     id="oil_that_left_does_not_come_back",
     station=Station.LEAKS,
-    says="Pressure lost through an outside leak does not come back by itself.",
-    note="Misleads while the level is only just too low: then it comes and goes with the road.",
-    child=course.LOSS_IS_PASSING,
-    inhibited_by={conditions.OIL_ESCAPING: (MOSTLY, COMMON_PRACTICE)},
-    matches=[example(course.LOSS_IS_PASSING)],
-    non_matches=[example(patterns.FELL_SUDDENLY)],
-)
-OIL_THAT_LEFT_IS_LOST_ONCE = InhibitorGroup(
-    id="oil_that_left_is_lost_once",
-    station=Station.LEAKS,
-    says="An outside leak takes the pressure once; it does not come under the same condition again.",
-    note="Misleads where somebody tops up between the runs.",
-    child=course.RETURNS_THE_SAME_WAY,
-    inhibited_by={conditions.OIL_ESCAPING: (MOSTLY, JUDGEMENT)},
-    matches=[example(course.RETURNS_THE_SAME_WAY)],
+    says="Pressure lost through an outside leak does not come back, to be lost the same way again.",
+    note=(
+        "Misleads while the level is only just too low, when it comes and goes with the road, and "
+        "where somebody tops up between the runs."
+    ),
+    parent=conditions.OIL_ESCAPING,
+    inhibits={
+        course.LOSS_IS_PASSING: (MOSTLY, COMMON_PRACTICE),
+        course.RETURNS_THE_SAME_WAY: (MOSTLY, JUDGEMENT),
+    },
+    matches=[example(course.LOSS_IS_PASSING), example(course.RETURNS_THE_SAME_WAY)],
     non_matches=[example(patterns.FELL_SUDDENLY)],
 )
 A_VALVE_WIDE_OPEN_IS_LOW_COLD = InhibitorGroup(
