@@ -2,9 +2,10 @@
 
 Tables for each reader: precision and recall by kind of fact on the sentences of
 ``data/typed_sentences.toml``, the third kept back apart, of ``data/station_sentences.toml``, half
-kept back, and of the short reports of ``data/report_texts.toml``, a third kept back; the same on the words of every confirmed
-case (complaint and notes) beside the entries coded in its file, the half kept aside apart; and how
-often the confirmed cause is first, among three, among five when nothing but these words is known.
+kept back, of the short reports of ``data/report_texts.toml``, a third kept back, and of the owners'
+stories of ``data/story_texts_*.toml``, all kept back; the same on the words of every confirmed case
+(complaint and notes) beside the entries coded in its file, the half kept aside apart; and how often
+the confirmed cause is first, among three, among five when nothing but these words is known.
 What a file does not code although its words say it counts as wrong there, so the precision on cases
 is too low rather than too high.
 
@@ -22,7 +23,7 @@ from tests.confirmed.scoring import FURTHER, STAGES, Score, case_files, hit, sco
 from tests.support.agreement import Outcome, Tally, total
 from tests.support.case_texts import CaseText, case_texts, stories
 from tests.support.readers import READERS, Reader
-from tests.support.sentences import Sentence, by_station, dangerous, reports, typed
+from tests.support.sentences import Sentence, by_station, dangerous, owner_stories, reports, typed
 from tests.support.stated_facts import Kind
 
 
@@ -50,7 +51,12 @@ def heading(*parts: str) -> str:
 
 def in_sentences(reader: Reader, misses: bool) -> None:
     """Print how the typed and the dangerous sentences are read."""
-    lists = (("as typed", typed()), ("for each station", by_station()), ("of reports", reports()))
+    lists = (
+        ("as typed", typed()),
+        ("for each station", by_station()),
+        ("of reports", reports()),
+        ("of stories", owner_stories()),
+    )
     for name, listed in lists:
         print(f" sentences {name}: {len(listed)}")
         parts = _split(listed, lambda s: s.kept_back, lambda s: s.read_by(reader))

@@ -85,6 +85,13 @@ def reports() -> tuple[Sentence, ...]:
     return _sentences("report_texts.toml")
 
 
+@cache
+def owner_stories() -> tuple[Sentence, ...]:
+    """The stories of owners in every ``story_texts_*.toml``; all are kept back."""
+    files = sorted(DATA.glob("story_texts_*.toml"))
+    return tuple(sentence for file in files for sentence in _sentences(file.name))
+
+
 def _sentences(name: str) -> tuple[Sentence, ...]:
     return tuple(
         Sentence(
