@@ -6,7 +6,7 @@
 from __future__ import annotations
 
 from knowledge.book import the_book
-from knowledge.reports.words import Circumstance, Course, Shows, Since
+from knowledge.reports.words import Circumstance, Course, Onset, Shows, Since
 from tests.support.every import every
 from tests.support.readers import by_tell
 from tests.support.sentences import Sentence, owner_stories
@@ -24,7 +24,8 @@ def test_the_facts_stated_make_a_case(story: Sentence) -> None:
     """Every id and word is of the book, and what may be read too."""
     book = the_book()
     follow(story.states)
-    words = {w.value for kind in (Shows, Circumstance, Course, Since) for w in kind} | {"reading"}
+    kinds = (Shows, Circumstance, Onset, Course, Since)
+    words = {w.value for kind in kinds for w in kind} | {"reading"}
     ids = book.findings.keys() | book.measures.keys() | book.trials.keys() | book.areas.keys()
     assert story.states
     assert story.may <= ids | words
