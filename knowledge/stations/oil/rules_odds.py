@@ -5,7 +5,15 @@ from knowledge.engines import features
 from knowledge.history import findings as history
 from knowledge.model import Reading, Shift, Station
 from knowledge.pressure import behaviour, patterns, patterns_speed
-from knowledge.pressure.gauge import COUNTS, PAST_SETTING, is_cold, is_hot, sure_high
+from knowledge.pressure.alarms import broken_limits, running
+from knowledge.pressure.gauge import (
+    COUNTS,
+    PAST_SETTING,
+    is_cold,
+    is_hot,
+    sure_fallen,
+    sure_high,
+)
 from knowledge.reports.shapes import Behaviour
 from knowledge.reports.words import Circumstance, Shows
 from knowledge.rule_api import Conclusions, Known, example, less_common, more_common, rules_of
@@ -192,3 +200,28 @@ def low_is_never_cold_oil(known: Known) -> Conclusions:
     for reading in (patterns.GAUGE_READS_LOW, patterns.GAUGE_READS_ZERO):
         if known.has(reading):
             yield less_common(causes_condition.OIL_COLD_NORMAL, Shift.STRONG_DOWN)
+
+
+@rule(
+    source=sources.MARINE_SERVICE_MANUAL_1999,
+    matches=[
+        example(readings=[Reading(700, 363.0, 4 * PSI)]),
+        example(readings=[Reading(700, 363.0, 12 * PSI, usual=40 * PSI)]),
+    ],
+    non_matches=[
+        example(readings=[Reading(700, 363.0, 12 * PSI)]),
+        example(readings=[Reading(700, 363.0, 36 * PSI, usual=40 * PSI)]),
+    ],
+)
+def lower_than_warm_oil_makes_it(known: Known) -> Conclusions:
+    """Below the limit at which an engine is stopped, or far below its usual: not just warm oil.
+
+    With other or thinner oil in it, the usual pressure is another one.
+    """
+    other_oil = known.has(history.OIL_JUST_CHANGED) or known.has(history.HOT_AND_THIN)
+    for reading in running(known):
+        shares = [share for share, _ in broken_limits(known, reading)]
+        fallen = 0.0 if other_oil else sure_fallen(reading)
+        if max(sum(shares) / len(shares), fallen) > COUNTS:
+            yield less_common(causes_condition.OIL_HOT_NORMAL, Shift.STRONG_DOWN)
+            return
