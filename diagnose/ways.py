@@ -23,6 +23,7 @@ class Way(Enum):
     OTHER_WORDS = auto()  #: say it so that it is understood
     EXAMPLE = auto()  #: something that can be recorded
     LAYOUT = auto()  #: say how the engine is built; {layout}
+    OIL = auto()  #: say the oil in it; {grade}
     DIMENSION = auto()  #: say a dimension of the engine; {name} and {value}
     CIRCUIT = auto()  #: say which oil circuit it has
     PLACES = auto()  #: enter the same thing of several places
@@ -50,6 +51,7 @@ COMMANDS: Mapping[Way, str] = {
     Way.OTHER_WORDS: "say it in other words, or try diagnose lookup",
     Way.EXAMPLE: "needle_flickers=yes",
     Way.LAYOUT: 'write layout = "{layout}" into its [engine]',
+    Way.OIL: 'diagnose tell writes it, or grade = "{grade}" under [oil]',
     Way.DIMENSION: 'write {name} = "{value}" into its [engine.dimensions]',
     Way.CIRCUIT: 'name one under [engine], profile = "distributor_v8", and what differs under '
     "[engine.dimensions]",

@@ -63,7 +63,7 @@ def states(path: Path) -> dict[str, str | None]:
 
 
 def account(text: str) -> Account:
-    return Account(Path("x.toml"), text, read(text, BOOK), is_new=True, has_engine=False)
+    return Account(Path("x.toml"), text, read(text, BOOK), is_new=True)
 
 
 # ------------------------------------------------------------------------- one line

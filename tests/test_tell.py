@@ -10,6 +10,7 @@ import pytest
 
 from diagnose.case.loading import load
 from diagnose.entry.telling import understand
+from diagnose.errors import BadCaseError
 from knowledge.book import the_book
 from tests.support.command_line import call, in_eighty_columns
 
@@ -196,3 +197,29 @@ def test_the_next_command_is_the_one_that_helps(words: str, command: str, tmp_pa
     in_eighty_columns(done.out.split("saved in")[0])
     if "psi" not in words:
         assert "It may run on while you look." in done.out
+
+
+@pytest.mark.parametrize("layout", ["", "flathead six, "])
+def test_the_grade_of_the_oil_is_written_once(layout: str, tmp_path: Path) -> None:
+    """The circuit reckons with the oil that was named; another grade later is not written."""
+    path = tmp_path / "o.toml"
+    assert call("tell", path, f"{layout}running 20w50 in it, 15 psi at hot idle").code == 0
+    case = load(path, BOOK)
+    assert (case.engine.oil, case.has_engine) == ("20W-50", bool(layout))
+    told = understand(path, "the oil in it is 10w30", BOOK)
+    assert not told.understanding.facts
+    assert told.understanding.not_understood
+    refused = call("record", path, "oil is 10w30")
+    assert refused.code != 0
+    assert 'grade = "10W-30" under [oil]' in refused.err
+    assert load(path, BOOK).engine.oil == "20W-50"
+
+
+def test_no_grade_that_there_is_not(tmp_path: Path) -> None:
+    """A grade no standard has is no fact, and a file with one says so in a line."""
+    told = understand(tmp_path / "x.toml", "running 23w47 in it, 15 psi at hot idle", BOOK)
+    assert [f.table for f in told.understanding.facts] == ["reading"]
+    path = tmp_path / "y.toml"
+    path.write_text('schema = 1\n[oil]\ngrade = "23W-47"\n', "utf-8")
+    with pytest.raises(BadCaseError, match="'23W-47' is no SAE J300 grade"):
+        load(path, BOOK)

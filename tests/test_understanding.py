@@ -81,6 +81,7 @@ READ: dict[str, list[str]] = {
         "trial new_bearings no difference",
         "reading 5 psi hot, idle",
         "trial thicker_oil helped",
+        "oil 20W-50",
     ],
     "tried a second gauge, reads the same": ["trial other_gauge no difference"],
     "changed the oil and now it has no pressure at all": [

@@ -21,7 +21,7 @@ from diagnose.case.baseline import BaselineReading, on_card
 from diagnose.case.card_text import CardValue, card_value, is_unit
 from diagnose.case.faults import Faults, TooManyFaultsError
 from diagnose.case.files import named, parsed, read_text
-from diagnose.case.schema import CardEngine, CardOil, checked, seen
+from diagnose.case.schema import CardEngine, OilInIt, checked, seen
 from diagnose.errors import BadCaseError, UsageError, nearest, plain
 from knowledge.book import Book
 from knowledge.card import CardFigure, Section
@@ -293,7 +293,7 @@ class _Reader:
 
     def _oil_grade(self) -> str:
         table = {k: v for k, v in self._table("oil").items() if k == "grade"}
-        found = checked(table, "oil", CardOil)
+        found = checked(table, "oil", OilInIt)
         for fault in found.faults:
             self.faults.add(fault)
         grade = found.table.grade.strip()

@@ -189,6 +189,7 @@ class Case:
     last_number: int = 0
     standing: Mapping[int, Entry] = field(default_factory=dict)
     has_engine: bool = False  #: whether the file has an [engine]
+    has_oil: bool = False  #: whether it has an [oil]
     has_job: bool = False  #: whether it has a [job]
 
     def facts(self, up_to: Stage = Stage.OPENED) -> Facts:

@@ -20,6 +20,7 @@ from diagnose.case.schema import (
     Expect,
     FindingEntry,
     Job,
+    OilInIt,
     WorkEntry,
 )
 from diagnose.case.tables import TableReader
@@ -41,6 +42,7 @@ from knowledge.limits import Figure, Limit
 from knowledge.model import Finding, Kind, Measure, Quantity, Stage, State
 from knowledge.pressure.quantities import USUAL_IDLE_SPEED
 from knowledge.reports.when import Speeds, speeds_of
+from knowledge.stations.oil.grades import grade_named
 from knowledge.units import DIMENSIONS
 from knowledge.work import Layout
 
@@ -61,7 +63,7 @@ class Resolver:
         """Build the case, as far as it can be read. Raises TooManyFaultsError."""
         self.tables.check_top()
         job = self.tables.table("job", Job).table
-        engine = with_card(self.tables.table("engine", Engine).table, self.card)
+        engine = with_card(_engine(self.tables), self.card)
         expect = self._expect() if "expect" in self.tables.raw else None
         entries = self.tables.entries()
         layout = self._word(engine.layout, self.book.layouts, "engine.layout", "layout")
@@ -124,6 +126,7 @@ class Resolver:
             standing=entries.by_number,
             has_engine="engine" in self.tables.raw,
             has_job="job" in self.tables.raw,
+            has_oil="oil" in self.tables.raw,
             bearings=bearings,
         )
         return with_clearances(case, self.book)
@@ -268,6 +271,18 @@ class Resolver:
                     f"{self.tables.name_of('finding', s.entry.no)}: says {s.observation.state} where no = {old.entry.no} "
                     f"says {old.observation.state}; if it corrects that, add replaces = {old.entry.no}"
                 )
+
+
+def _engine(tables: TableReader) -> Engine:
+    """The [engine]; the grade under [oil] goes before its own."""
+    engine = tables.table("engine", Engine).table
+    grade = tables.table("oil", OilInIt).table.grade.strip()
+    if grade:
+        try:
+            grade_named(grade)
+        except ValueError as error:
+            tables.faults.add(f"oil.grade: {error}")
+    return engine.model_copy(update={"oil": grade or engine.oil})
 
 
 def with_card(engine: Engine, card: Card | None) -> Engine:

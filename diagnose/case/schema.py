@@ -77,8 +77,8 @@ class CardEngine(Table):
     note: Text = ""
 
 
-class CardOil(Table):
-    """``grade`` of a card's ``[oil]``."""
+class OilInIt(Table):
+    """``[oil]`` of a case, or of its engine's card: the grade."""
 
     grade: Text = ""
 
@@ -224,7 +224,12 @@ class Expect(Table):
     contradiction: bool | None = None
 
 
-TABLES: dict[str, type[Table]] = {"job": Job, "engine": Engine, "expect": Expect}
+TABLES: dict[str, type[Table]] = {
+    "job": Job,
+    "engine": Engine,
+    "oil": OilInIt,
+    "expect": Expect,
+}
 ENTRIES: dict[str, type[Entry]] = {
     "finding": FindingEntry,
     "reading": ReadingEntry,

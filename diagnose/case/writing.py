@@ -184,6 +184,11 @@ def append_engine(path: Path, book: Book, engine: Fields) -> Case:
     return _append_once(path, book, "engine", engine)
 
 
+def append_oil(path: Path, book: Book, oil: Fields) -> Case:
+    """Append the [oil] of a case that has none yet. Raises as ``append_engine``."""
+    return _append_once(path, book, "oil", oil)
+
+
 def append_job(path: Path, book: Book, job: Fields) -> Case:
     """Append the [job] of a case that has none yet. Raises as ``append_engine``."""
     return _append_once(path, book, "job", job)
@@ -193,7 +198,8 @@ def _append_once(path: Path, book: Book, name: str, fields: Fields) -> Case:
     with locked(path) as place:
         old = read_text(path)
         case = from_text(old, path, book)
-        if case.has_engine if name == "engine" else case.has_job:
+        has = {"engine": case.has_engine, "oil": case.has_oil, "job": case.has_job}
+        if has[name]:
             raise UsageError(f"{named(path)}: has its [{name}] already; change it in the file")
         text = f"{_closed(old)}\n{table_text(f'[{name}]', fields)}"
         case = _checked(text, path, book, {})

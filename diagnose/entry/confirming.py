@@ -126,14 +126,14 @@ def changed(account: Account, change: Change, book: Book) -> Account:
             return replace(account, struck=account.struck | {n - 1 for n in numbers})
         case Correct(number, words):
             old = account.understanding.facts[number - 1]
-            found = understood(_with_unit(words, old), book, account.has_engine)
+            found = understood(_with_unit(words, old), book, account.has)
             if not found.facts:
                 raise UsageError(f"'{plain(words)}' was not understood; {number} stays as it is")
             first = _completed(found.facts[0], old)
             new = replace(found, facts=(first, *found.facts[1:]))
             return _joined(account, new, number - 1)
         case More(words):
-            found = understood(words, book, account.has_engine)
+            found = understood(words, book, account.has)
             if not found.facts:
                 raise UsageError(f"'{plain(words)}' was not understood")
             return _joined(account, found, None)

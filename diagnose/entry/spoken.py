@@ -116,7 +116,7 @@ def _one(text: str, book: Book, choose: Choose | None) -> Spoken:
     if text != text.encode("utf-8", "replace").decode("utf-8"):
         raise UsageError(f"'{plain(text)}' is no UTF-8 text")
     understanding = read(text, book)
-    facts = [f for f in understanding.facts if f.table != "layout"]
+    facts = [f for f in understanding.facts if f.table not in ("layout", "oil")]
     for fact in facts:
         if fact.table == "engine":
             raise UsageError(_of_the_engine(text, fact, book))
@@ -136,10 +136,7 @@ def _one(text: str, book: Book, choose: Choose | None) -> Spoken:
         right = DIMENSIONS[book.measures[wanted].dimension].spellings[0]
         raise UsageError(f"'{plain(text)}': give its value too, like '{plain(text)} {right}'")
     if not facts and understanding.facts:
-        layout = understanding.facts[0].value
-        raise UsageError(
-            f"'{plain(text)}': how the engine is made; {to(Way.LAYOUT, layout=str(layout))}"
-        )
+        raise UsageError(_of_the_kind(text, understanding.facts[0]))
     if not states(text, book):
         raise UsageError(
             f"'{plain(text)}': a question, a plan or of another engine; say what was seen"
@@ -152,10 +149,17 @@ def _one(text: str, book: Book, choose: Choose | None) -> Spoken:
 
 
 def _left(understanding: Understanding) -> tuple[str, ...]:
-    """What nothing was made of, and the words for a layout, which no entry holds."""
-    layouts = [understanding.words(f) for f in understanding.facts if f.table == "layout"]
+    """What nothing was made of, and the words for a layout or the oil, which no entry holds."""
+    named = [f for f in understanding.facts if f.table in ("layout", "oil")]
+    layouts = [understanding.words(f) for f in named]
     pieces = [p for p in understanding.not_understood if not set(p.lower().split()) <= _SMALL]
     return (*pieces, *layouts)
+
+
+def _of_the_kind(text: str, fact: Fact) -> str:
+    if fact.table == "oil":
+        return f"'{plain(text)}': the oil in it; {to(Way.OIL, grade=fact.value)}"
+    return f"'{plain(text)}': how the engine is made; {to(Way.LAYOUT, layout=fact.value)}"
 
 
 def _of_the_engine(text: str, fact: Fact, book: Book) -> str:

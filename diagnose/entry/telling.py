@@ -9,10 +9,11 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
+from diagnose.case.card import is_grade
 from diagnose.case.case import Case
 from diagnose.case.loading import load
 from diagnose.case.schema import LONGEST
-from diagnose.case.writing import NewEntry, append_by, append_engine, start
+from diagnose.case.writing import NewEntry, append_by, append_engine, append_oil, start
 from diagnose.entry.details import Details
 from diagnose.entry.numbers import Readings
 from diagnose.entry.readings import ReadingInput
@@ -32,13 +33,13 @@ class Account:
     text: str
     understanding: Understanding
     is_new: bool  #: there is no such case yet
-    has_engine: bool  #: the case has its [engine], so a layout is not written
+    has: frozenset[str] = frozenset()  #: of "layout" and "oil", what the case has, written once
     struck: frozenset[int] = frozenset()  #: facts that are not to be written, by place from 0
 
     @classmethod
     def empty(cls) -> Account:
         """Nothing said of a new case."""
-        return cls(Path(), "", Understanding(""), True, False)
+        return cls(Path(), "", Understanding(""), True)
 
     @property
     def kept(self) -> tuple[tuple[int, Fact], ...]:
@@ -62,21 +63,21 @@ def understand(path: Path, text: str, book: Book) -> Account:
         raise UsageError(f"'{plain(wanted, 40)}' is no UTF-8 text")
     is_new = not os.path.lexists(path)
     case = None if is_new else load(path, book)
-    has_engine = case is not None and case.has_engine
-    return Account(path, wanted, understood(wanted, book, has_engine), is_new, has_engine)
+    has = frozenset() if case is None else _written_once(case)
+    return Account(path, wanted, understood(wanted, book, has), is_new, has)
 
 
-def understood(text: str, book: Book, has_engine: bool) -> Understanding:
-    """Read a text; ``has_engine``: the case has its layout, so none is read.
+def understood(text: str, book: Book, has: frozenset[str] = frozenset()) -> Understanding:
+    """Read a text; ``has``: of "layout" and "oil", what the case has already.
 
     What no gauge can show counts as not understood.
     """
-    return _possible(read(text, book), has_engine)
+    return _possible(read(text, book), has)
 
 
 def read_readings(text: str, book: Book) -> Readings | None:
     """The gauge readings in a text; None where it holds none."""
-    facts = understood(text, book, True).facts
+    facts = understood(text, book).facts
     found = tuple(_reading(f) for f in facts if f.table == "reading")
     return Readings(found) if found else None
 
@@ -90,8 +91,9 @@ def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Ca
     BadCaseError, OutOfScopeError, CannotWriteError.
     """
     kept = [fact for _, fact in account.kept]
-    layout = next((str(f.fields["layout"]) for f in kept if f.table == "layout"), None)
-    entries = [f for f in kept if f.table != "layout"]
+    layout = next((f.value for f in kept if f.table == "layout"), None)
+    grade = next((f.value for f in kept if f.table == "oil"), None)
+    entries = [f for f in kept if f.table not in ("layout", "oil")]
     if account.is_new:
         job = {"opened": date.today(), "by": by or None, "complaint": account.text}
         case = start(account.path, book, job, {"layout": layout} if layout else None)
@@ -101,6 +103,8 @@ def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Ca
         case = load(account.path, book)
         if layout and not case.has_engine:
             case = append_engine(account.path, book, {"layout": layout})
+    if grade and "oil" not in _written_once(case):
+        case = append_oil(account.path, book, {"grade": grade})
     if not entries:
         return case
     more = "" if account.is_new else account.text.removeprefix(text_kept).strip()
@@ -120,16 +124,22 @@ def write(account: Account, book: Book, by: str = "", text_kept: str = "") -> Ca
     return append_by(account.path, book, made).after
 
 
-def _possible(understanding: Understanding, has_engine: bool) -> Understanding:
-    """Without readings no gauge can show, figures a case has no entry for, and a second layout.
+def _written_once(case: Case) -> frozenset[str]:
+    """What the case has of the facts that are no entries."""
+    has = {"layout": case.has_engine, "oil": case.has_oil or bool(case.engine.oil)}
+    return frozenset(name for name, there in has.items() if there)
+
+
+def _possible(understanding: Understanding, has: frozenset[str]) -> Understanding:
+    """Without what no gauge can show, figures a case has no entry for, a second layout or oil.
 
     All but the layout is left over.
     """
     facts, unread = [], list(understanding.unread)
     for fact in understanding.facts:
-        if fact.table == "layout" and has_engine:
+        if fact.table == "layout" and fact.table in has:
             continue
-        if fact.table in ("work", "engine") or (fact.table == "reading" and not _can_be(fact)):
+        if fact.table in ("work", "engine", *has) or not _can_be(fact):
             unread += fact.spans
             continue
         facts.append(fact)
@@ -137,9 +147,12 @@ def _possible(understanding: Understanding, has_engine: bool) -> Understanding:
 
 
 def _can_be(fact: Fact) -> bool:
-    """Whether a gauge can show the reading."""
+    """Whether a gauge can show the reading, or the oil has such a grade."""
+    if fact.table == "oil":
+        return is_grade(fact.value)
     try:
-        _reading(fact).in_si()
+        if fact.table == "reading":
+            _reading(fact).in_si()
     except UsageError:
         return False
     return True

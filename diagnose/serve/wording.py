@@ -15,6 +15,7 @@ TAPS: Mapping[Way, str] = {
     Way.OTHER_WORDS: "say it in other words: the part, and what it looks or sounds like",
     Way.EXAMPLE: "oil level ok",
     Way.LAYOUT: "choose that under Engine’s card",
+    Way.OIL: "enter {grade} under Engine’s card",
     Way.DIMENSION: "enter {value} under Engine’s card",
     Way.CIRCUIT: "choose how it is built under Engine’s card",
     Way.PLACES: "save one place, then the next",

@@ -7,9 +7,9 @@ from dataclasses import dataclass, field
 
 Value = str | bool | list[str]
 Span = tuple[int, int]
-#: tables of a case a fact goes into; "layout" is a field of its [engine], "engine" a figure of its
-#: build that no command writes
-TABLES = ("layout", "finding", "reading", "behaviour", "trial", "earlier", "work", "engine")
+#: tables of a case a fact goes into; "layout" and "oil" are fields of its [engine], "engine" a
+#: figure of its build that no command writes
+TABLES = ("layout", "oil", "finding", "reading", "behaviour", "trial", "earlier", "work", "engine")
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,8 +38,8 @@ class Fact:
 
     @property
     def value(self) -> str:
-        """The pressure of a reading, a measured value, or the layout; else empty."""
-        given = (self.fields.get(k) for k in ("pressure", "value", "layout"))
+        """The pressure of a reading, a measured value, the layout or the oil's grade; else empty."""
+        given = (self.fields.get(k) for k in ("pressure", "value", "layout", "grade"))
         return str(next((v for v in given if v), ""))
 
     @property

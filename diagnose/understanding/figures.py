@@ -143,7 +143,7 @@ def figures(text: str) -> list[Figure]:
     """Every number of a text, left to right; each character belongs to one at most.
 
     >>> [(f.value, sorted(f.kinds)) for f in figures("5 psi at 700 rpm, 20w50")]
-    [('5 psi', ['pressure']), ('700 rpm', ['rpm']), ('20w50', ['grade', 'thick'])]
+    [('5 psi', ['pressure']), ('700 rpm', ['rpm']), ('20W-50', ['grade', 'thick'])]
     """
     found: list[Figure] = []
     at = 0
@@ -195,7 +195,9 @@ def _figure(kind: str, match: re.Match[str]) -> Figure:
             value = f"{degrees} {unit}"
             kinds |= _of_weather(float(degrees), parts.get("unit"))
         case "grade":
-            high, low = int(parts["high"]), int(parts.get("low") or 99)
+            winter = parts.get("low")
+            value = f"{winter}W-{parts['high']}" if winter else f"SAE {parts['high']}"
+            high, low = int(parts["high"]), int(winter or 99)
             kinds |= (
                 {"thick"} if high >= _THICK else {"thin"} if high <= _THIN or low == 0 else set()
             )

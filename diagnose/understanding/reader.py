@@ -7,7 +7,7 @@ from collections.abc import Iterable
 
 from diagnose.understanding.amounts import amounts
 from diagnose.understanding.behaviours import behaviours
-from diagnose.understanding.engine import engine_kind
+from diagnose.understanding.engine import engine_kind, oil_in_use
 from diagnose.understanding.facts import Fact, Reader, Span, Understanding
 from diagnose.understanding.lexicon import Lexicon
 from diagnose.understanding.measured import measured
@@ -27,6 +27,7 @@ from knowledge.synonyms import FAINT, IDLE
 LONGEST = 10_000  #: characters that are read
 RULES: tuple[Reader, ...] = (
     engine_kind,
+    oil_in_use,
     readings,
     behaviours,
     trials,

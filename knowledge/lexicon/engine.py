@@ -240,3 +240,57 @@ FEATURE_WORDS: dict[str, tuple[str, ...]] = {
     "windage_tray": ("windage tray",),
     "water_cooled": ("water cooled|watercooled",),
 }
+
+#: the grade of the oil in the engine
+OIL_IN_IT = (
+    "@grade oil?",
+    "@grade oil? in it|her|there",
+    "running|run|runs|using|use|uses|used|filled|refilled|fill|got|fresh|new|full on|with|of|up|it? it|her|some|the|fresh|new? @grade oil?",
+    "oil|now|engine in|is|its it|use|the? engine|is? is|at|:? @grade",
+    "changed|switched|went|swapped|changing|gone oil? over? to|up|down to? @grade oil?",
+    "put|poured|filled in|it? fresh|new|some? @grade oil? in?",
+)
+#: before a grade in its clause: it is not, or no longer, the oil in the engine
+NOT_IN_IT = frozenset(
+    [
+        "from",
+        "instead",
+        "was",
+        "were",
+        "previously",
+        "before",
+        "formerly",
+        "manual",
+        "book",
+        "handbook",
+        "recommended",
+        "recommends",
+        "recommend",
+        "specified",
+        "specifies",
+        "specify",
+        "specs",
+        "spec",
+        "calls",
+        "called",
+        "says",
+        "should",
+        "supposed",
+        "than",
+        "not",
+        "wants",
+        "needs",
+        "required",
+        "replaced",
+        "original",
+        "originally",
+        "old",
+        "factory",
+        "rather",
+        "usual",
+        "usually",
+        "normally",
+        "for",
+        "about",
+    ]
+)

@@ -66,6 +66,7 @@ def as_case(tables: Tables) -> dict[str, Any]:
     """
     engine = {"layout": "unknown", "aircraft": False, **tables.get("engine", {})}
     case: dict[str, Any] = {"schema": 1, "job": {"title": "text"}, "engine": engine}
+    case |= {"oil": tables["oil"]} if "oil" in tables else {}
     numbers = count(1)
     for name in _TABLES:
         if rows := tables.get(name):

@@ -67,6 +67,8 @@ def by_tell(text: str) -> Tables:
     for fact in facts:
         if fact.table == "layout":
             tables["engine"]["layout"] = fact.fields["layout"]
+        elif fact.table == "oil":
+            tables["oil"] = {"grade": fact.value}
         else:
             sure = {"sure": fact.sure} if fact.table == "finding" and fact.sure < 1 else {}
             tables.setdefault(fact.table, []).append({**fact.fields, **sure})

@@ -24,6 +24,8 @@ def fact_sentence(fact: Fact, book: Book) -> str:
     match fact.table:
         case "layout":
             return f"engine: {book.layouts[str(fields['layout'])].says}"
+        case "oil":
+            return f"oil in it: {fields['grade']}"
         case "finding" if "value" in fields:
             where = f", {fields['where']}" if "where" in fields else ""
             return f"{book.measures[str(fields['what'])].says}{where}: {fields['value']}"

@@ -2,7 +2,7 @@
 
 A grade fixes a band of viscosity at 100 °C and the least viscosity under shear at 150 °C. It never
 fixes the viscosity at 40 °C: that comes from the product's sheet or, failing it, from an assumed
-viscosity index. Imported by ``hydraulics.oil``, ``circuit`` and ``case.card``.
+viscosity index. Imported by ``hydraulics.oil``, ``circuit``, ``case.card`` and ``case.resolving``.
 """
 
 from __future__ import annotations
