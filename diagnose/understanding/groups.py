@@ -130,13 +130,19 @@ def _places(
         rows = (_row(row, tokens, i, region.last) for row in group.sets[k])
         for found in sorted((r for r in rows if r), key=len, reverse=True):
             every = (*taken, *found)
-            near = _BESIDE if any(tokens[i].word in _PRONOUNS for i in every) else most
+            near = _BESIDE if any(_may_be_any(tokens, i, every) for i in every) else most
             if set(found) & set(taken) or max(every) - min(every) > near:
                 continue
             places = _places(group, tokens, at, clause, every, k + 1)
             if places is not None:
                 return places
     return None
+
+
+def _may_be_any(tokens: Sequence[Token], at: int, places: Sequence[int]) -> bool:
+    """Whether a place holds a pronoun that is not inside a row of words: "shut it down" has one."""
+    inside = at - 1 in places and at + 1 in places
+    return tokens[at].word in _PRONOUNS and not inside
 
 
 def _row(row: tuple[str, ...], tokens: Sequence[Token], at: int, last: int) -> tuple[int, ...]:

@@ -12,15 +12,19 @@ from knowledge.lexicon.numbers import FOLLOWS
 from knowledge.lexicon.other_things import (
     BLOW,
     DARES_NOT,
+    DROPPED,
     EXHAUST,
     GOES_THEN,
     HEAT_GAUGE,
     LEAD_TEST,
+    LEVELS,
     MOVED_TO,
     NOT_MISSING,
     NOT_TOO_HIGH,
+    OBJECTS,
     OTHER_INSTRUMENTS,
     OTHER_POWER,
+    PRESSURES,
     VOLTAGE,
     WITH_REVS,
 )
@@ -135,13 +139,19 @@ def _bare(line: Line) -> Iterator[Mark[Shows]]:
         while at < clause.last and line.word(at) in _LEADS:
             at += 1
         begins.add(at)
-    yield from (m for m in line.stated(line.lexicon.bare) if m.first in begins)
+    bare = [m for m in line.stated(line.lexicon.bare) if m.first in begins]
+    yield from (m for m in bare if not _takes_an_object(line, m))
     for clause in line.sentence.clauses:
         words = [k for k in range(clause.first, clause.last) if not line.tokens[k].is_mark]
         lead = {line.word(k) for k in words[:-1]}
         led = bool(lead) and lead <= _LEADS and "still" not in lead
         if led and line.word(words[-1]) in NO_PRESSURE:
             yield Mark(Shows.NONE, words[-1], words[-1] + 1)  # "60 at first, then zero"
+
+
+def _takes_an_object(line: Line, mark: Mark[Shows]) -> bool:
+    """Whether somebody did so to a thing: "dropped the sump"."""
+    return line.word(mark.last - 1) in DROPPED and line.word(mark.last) in OBJECTS
 
 
 def _says_since(line: Line, mark: Mark[Shows]) -> bool:
@@ -186,6 +196,8 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
             return True  # "goes up and down with the revs"
         case Shows.UNSTEADY | Shows.HIGH | Shows.NORMAL:
             return bool(words & LEAD_TEST)
+        case Shows.LOW if line.word(mark.first) == "it" and _of_the_level(line, mark.first):
+            return True  # "looked at the oil and it had dropped"
         case Shows.LOW if "green" in {line.word(k) for k in range(mark.last, mark.last + 3)}:
             return after in ("into", "to", "back")  # "falls into the green and stays"
         case Shows.LOW if line.word(mark.first) == "in" and words & HEAT_GAUGE:
@@ -208,6 +220,12 @@ def _is_another_thing(line: Line, mark: Mark[Shows]) -> bool:
                 return True  # "the sump has had a bad knock"
             return after in KNOCKED or bool(on_it & {"sump", "pan", "free"})
     return False
+
+
+def _of_the_level(line: Line, at: int) -> bool:
+    """Whether the oil itself, not its pressure, was named before "it" in the sentence."""
+    said = {line.word(k) for k in range(at)}
+    return bool(said & LEVELS) and not said & PRESSURES
 
 
 def _ends_there(line: Line, at: int) -> bool:

@@ -256,8 +256,21 @@ def _after_a_result(job: Job) -> bool:
     )
 
 
+def _says_where(job: Job) -> bool:
+    """Whether it tells where a gauge is: "a gauge screwed in by the filter"."""
+    line = job.line
+    if job.area == "instrument" and line.word(job.first) in ("gauge", "gage"):
+        return any(d.first == job.first for d in line.find(line.lexicon.direct))
+    part = next((m for m in job.marks if line.word(m.last - 1) == "filter"), None)
+    gauge = any(line.word(k) in ("gauge", "gage") for k in range(job.first))
+    near = part is not None and line.word(part.first - 2) in ("by", "at", "near", "beside")
+    return near and gauge
+
+
 def _states(job: Job) -> bool:
     mark = job.whole
+    if _says_where(job):
+        return False
     words = {t.word for t in job.line.tokens}
     if job.trial == "distributor_refitted" and words & DRILLED:
         return False  # it was out of the way of the drill

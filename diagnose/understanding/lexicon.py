@@ -119,6 +119,7 @@ class Lexicon:
         self.named: Phrases[bool] = Phrases({True: stance.NAMED})
         self.feared: Phrases[bool] = Phrases({True: stance.FEARED})
         self.other: Phrases[bool] = Phrases({True: stance.OTHER_ENGINE})
+        self.other_side: Phrases[bool] = Phrases({True: stance.OTHER_SIDE})
         self.other_pressure: Phrases[bool] = Phrases({True: stance.OTHER_PRESSURE})
         self.this: Phrases[bool] = Phrases({True: stance.THIS_ENGINE})
         self.usually: Phrases[bool] = Phrases({True: stance.USUALLY})

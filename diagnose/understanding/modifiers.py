@@ -13,6 +13,7 @@ from diagnose.understanding.stance import Stance
 from knowledge.lexicon.pressure import IN_USE
 from knowledge.reports.words import Circumstance, Course, Since
 
+_WHO = frozenset(["i", "we", "he", "she", "they", "you"])  #: "when we came back" is no recovery
 _THEN = frozenset([("since", "then"), ("ever", "since"), ("from", "then")])
 
 
@@ -32,6 +33,7 @@ def modifiers(line: Line, heads: list[Head]) -> Iterator[Mark[object]]:
         within = within or (mark.value is Course.UNCHANGED and _of_use(line, mark))
         beside = isinstance(mark.value, Since) or mark.value is Circumstance.STANDING
         within = within or (not beside and _of_standing(line, mark))
+        within = within or (mark.value is Course.RECOVERED and line.word(mark.first - 1) in _WHO)
         within = within or (mark.value is Course.ONCE and mark.last < line.clause(mark.first).last)
         if not within and not line.stances.at(mark) & untrue:
             yield mark

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TypeVar
@@ -13,7 +13,7 @@ from diagnose.understanding.phrases import Mark, Phrases
 from diagnose.understanding.stance import Stance, Stances, stances
 from diagnose.understanding.text import Clause, Sentence, Token, sentences, stemmed
 from knowledge.lexicon.pressure import LONG_KINDS, LONG_TIMES
-from knowledge.reports.words import Circumstance
+from knowledge.reports.words import Circumstance, Shows
 
 Value = TypeVar("Value")
 _COMMA, _BREAK = 3, 8  #: how much farther a word is beyond a comma, beyond "and", "but"
@@ -40,6 +40,8 @@ _OTHERS = frozenset(
         "sound",
     )
 )
+#: say that the engine of one side is the sound one
+_GOOD_ONE = frozenset(["mine", "whereas", "compared", "comparison"])
 _ARTICLES = frozenset(["the", "its", "our", "my", "very"])
 _FIRST = frozenset(["first", "initial"])
 _SINCE = frozenset(["since", "from"])
@@ -170,6 +172,15 @@ def over_months(line: Line, at: int) -> bool:
     return any(t.word in LONG_TIMES or t.kinds & LONG_KINDS for t in said)
 
 
+def _one_side(cut: Sequence[Sentence], lexicon: Lexicon) -> bool:
+    """Whether only one engine of two is named, with what shows of it: it is the one in question."""
+    marks = [(s.tokens, m) for s in cut for m in lexicon.other_side.find(s.tokens)]
+    if len({tokens[m.first].word for tokens, m in marks}) != 1:
+        return False
+    shown = any(m.value is not Shows.NORMAL for s in cut for m in lexicon.shows.find(s.tokens))
+    return shown and _GOOD_ONE.isdisjoint(t.word for s in cut for t in s.tokens)
+
+
 @dataclass(frozen=True)
 class Paragraph:
     """A text, cut into sentences."""
@@ -182,8 +193,10 @@ class Paragraph:
         """Its sentences in order."""
         found: list[Line] = []
         elsewhere = False
-        for number, sentence in enumerate(sentences(self.text, self.lexicon.spelling)):
-            meant = stances(sentence, self.lexicon, elsewhere)
+        cut = sentences(self.text, self.lexicon.spelling)
+        one_side = _one_side(cut, self.lexicon)
+        for number, sentence in enumerate(cut):
+            meant = stances(sentence, self.lexicon, elsewhere, one_side)
             elsewhere = any(s & Stance.ELSEWHERE for s in meant.of[-1:])
             found.append(Line(number, sentence, meant, self.lexicon))
         return tuple(found)

@@ -8,9 +8,11 @@ from typing import Generic, TypeVar
 
 from diagnose.understanding.text import Token, spelled, stemmed
 from knowledge.lexicon.stance import FILLERS, NEITHER, NOT
+from knowledge.lexicon.stance_words import ENGINES, ON_ENGINE, WHICH_ENGINE
 
 Value = TypeVar("Value")
 Value_co = TypeVar("Value_co", covariant=True)
+_ENGINE_WORDS = 4  #: most words between "on" and "engine"
 GAP = 3  #: most words that ".." stands for
 _NOT = frozenset(stemmed(w) for w in NOT.split("|"))
 
@@ -136,7 +138,8 @@ def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int
         return i
     element = elements[k]
     if element.gap:
-        return max(_gaps(elements, k, tokens, i), default=-1)
+        starts = {i, _past_engine(tokens, i) or i}
+        return max((end for at in starts for end in _gaps(elements, k, tokens, at)), default=-1)
     best = -1
     if i < len(tokens) and element.fits(tokens[i]):
         best = _match(elements, k + 1, tokens, i + 1)
@@ -144,7 +147,21 @@ def _match(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int
         best = max(best, _match(elements, k + 1, tokens, i))
     if best < 0 and k and i < len(tokens) and tokens[i].word in FILLERS:
         return _match(elements, k, tokens, i + 1)  # "the needle has very slowly fallen"
+    if best < 0 and k and (behind := _past_engine(tokens, i)):
+        return _match(elements, k, tokens, behind)  # "the pressure on that engine dropped"
     return best
+
+
+def _past_engine(tokens: Sequence[Token], i: int) -> int:
+    """The place behind "on that same engine", "of the port diesel" at ``i``; 0 where it is none."""
+    if i >= len(tokens) or tokens[i].word not in ON_ENGINE:
+        return 0
+    for k in range(i + 1, min(i + 2 + _ENGINE_WORDS, len(tokens))):
+        if tokens[k].word in ENGINES:
+            return k + 1 if k > i + 1 else 0
+        if tokens[k].word not in WHICH_ENGINE:
+            return 0
+    return 0
 
 
 def _gaps(elements: Sequence[_Element], k: int, tokens: Sequence[Token], i: int) -> Iterator[int]:

@@ -12,17 +12,22 @@ from knowledge.lexicon.results_words import (
     BEFORE_ALONE,
     BETTER,
     COUNTED,
+    DID_IT,
     DOWNWARD,
     ELSEWHERE_READ,
     ENOUGH,
     GAINED,
     GOING,
     HOPED,
+    IS_BACK,
     LESS,
     LONE_RESULTS,
+    NEGATED,
     NOT_ENDED,
     NOT_THE_PRESSURE,
     PLENTY,
+    RETURNS,
+    RIGHT_AGAIN,
     TRAILS,
 )
 from knowledge.reports.words import Result, Shows
@@ -133,3 +138,19 @@ def _begins_clause(line: Line, mark: Mark[Result]) -> bool:
     """Whether only "and", "but" and the like stand before it in its clause."""
     lead = range(line.clause(mark.first).first, mark.first)
     return all(line.tokens[k].is_mark or line.word(k) in BEFORE_ALONE for k in lead)
+
+
+def relapse(line: Line, first: int) -> int | None:
+    """The place of the word from ``first`` on that says the trouble is there again."""
+    shown = [m for m in line.stated(line.lexicon.shows) if m.value is not Shows.NORMAL]
+    for k in range(first, len(line.tokens)):
+        word, before = line.word(k), line.word(k - 1)
+        if line.stances.of[k] & (Stance.SUPPOSED | Stance.DENIED):
+            continue
+        if word in RETURNS or (word == "back" and before in IS_BACK):
+            clause = line.clause(k)
+            said = {line.word(i) for i in range(clause.first, clause.last)}
+            trouble = any(clause.first <= m.first < clause.last for m in shown)
+            if (trouble or said & DID_IT) and not said & (RIGHT_AGAIN | NEGATED):
+                return k
+    return None

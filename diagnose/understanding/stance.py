@@ -75,8 +75,13 @@ class Stances:
         return min(self.sure[mark.first : mark.last], default=1.0)
 
 
-def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
-    """The stances of a sentence; ``elsewhere``: the one before was of another engine."""
+def stances(
+    sentence: Sentence, lexicon: Lexicon, elsewhere: bool, one_side: bool = False
+) -> Stances:
+    """The stances of a sentence.
+
+    ``elsewhere``: the one before was of another engine; ``one_side``: "the port engine" is this one.
+    """
     tokens, clauses = sentence.tokens, sentence.clauses
     of = [Stance.STATED] * len(tokens)
     sure = [1.0] * len(tokens)
@@ -128,7 +133,7 @@ def stances(sentence: Sentence, lexicon: Lexicon, elsewhere: bool) -> Stances:
         for k in range(clause.first, clause.last):
             sure[k] = min(sure[k], hedge.value)
     _deny(sentence, lexicon, of)
-    _others(sentence, lexicon, of, elsewhere)
+    _others(sentence, lexicon, of, elsewhere, one_side)
     return Stances(tuple(of), tuple(sure))
 
 
@@ -302,12 +307,15 @@ def _list_end(sentence: Sentence, last: int) -> int:
     return last
 
 
-def _others(sentence: Sentence, lexicon: Lexicon, of: list[Stance], elsewhere: bool) -> None:
+def _others(
+    sentence: Sentence, lexicon: Lexicon, of: list[Stance], elsewhere: bool, one_side: bool
+) -> None:
     """Set what is said of another engine, up to where the person comes back to this one."""
     back = sorted(m.first for m in lexicon.this.find(sentence.tokens))
+    sides = () if one_side else lexicon.other_side.find(sentence.tokens)
     starts = [
         m.first
-        for m in lexicon.other.find(sentence.tokens)
+        for m in (*lexicon.other.find(sentence.tokens), *sides)
         if not _is_a_hole(sentence.tokens, m.first)
     ]
     if elsewhere and sentence.tokens[0].word in ("his", "theirs", "hers", "that", "he", "they"):

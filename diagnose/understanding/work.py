@@ -9,7 +9,7 @@ from diagnose.understanding.facts import Fact, Value, reader
 from diagnose.understanding.jobs import Job, jobs
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
-from diagnose.understanding.results_said import results_of
+from diagnose.understanding.results_said import relapse, results_of
 from knowledge.lexicon.results_words import (
     BETTER,
     ENDED,
@@ -26,6 +26,7 @@ from knowledge.reports.words import Done, Hands, Result, Shows
 _FIRST = {Result.FOR_A_WHILE: 0, Result.WORSE: 1}
 #: trials that only show what is so: what came of them is the same or a right reading
 _ONLY_SHOWS, _SHOWN = frozenset(["other_gauge"]), (Result.NO_DIFFERENCE, Result.CURED)
+_RELAPSE = 2  #: sentences from that of a result on in which the trouble may be back
 _RUN_IN = 25.0  #: hours of running after which a rebuild is no longer just before (judgement)
 _AHEAD = 6  #: words between a result and the trial behind it
 _SHOP = (Hands.SHOP, Hands.MACHINE_SHOP, Hands.EARLIER_OWNER)
@@ -152,6 +153,8 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
             if mark is not None and job.trial in _ONLY_SHOWS and mark.value not in _SHOWN:
                 mark = None  # "put a gauge on it and got 12 psi"
             trouble = any(t < (job.line.number, job.first) for t in troubles)
+            if mark is None and job.line is line and trouble and job.trial not in _ONLY_SHOWS:
+                mark = _again_at_once(line, job, own)
             if mark is not None and job.line is line and _led_to_it(job, mark, trouble):
                 continue
             if mark is not None and not trouble and _only_says_well(line, mark):
@@ -164,7 +167,7 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
             if job.area == "whole_engine" and not trouble:
                 continue  # what the gauge did after it came of no trial
             if mark is not None:
-                yield job, mark, line
+                yield job, _in_the_end(paragraph, job, mark, line), line
             elif job.line is line and job.tried and not job.begins_it:
                 yield job, None, line
         if of_own or not (own or waiting):
@@ -173,6 +176,31 @@ def _tried(paragraph: Paragraph) -> Iterator[tuple[Job, Mark[Result] | None, Lin
             waiting = own
         else:
             waiting = [*waiting, *own] if own else []
+
+
+def _in_the_end(paragraph: Paragraph, job: Job, result: Mark[Result], line: Line) -> Mark[Result]:
+    """A result, "cured for a while" where the trouble is told to be there again after it."""
+    if result.value not in BETTER:
+        return result
+    for each in paragraph.lines[line.number : line.number + _RELAPSE]:
+        first = result.last if each is line else 0
+        others = [j.first for j in jobs(each) if j.trial and j is not job and j.first >= first]
+        if each is not line and others and min(others) == 0:
+            break
+        again = relapse(each, first)
+        if again is not None and not any(o < again for o in others):
+            return Mark(Result.FOR_A_WHILE, result.first, result.last)
+        if others:
+            break
+    return result
+
+
+def _again_at_once(line: Line, job: Job, own: list[Job]) -> Mark[Result] | None:
+    """The "again" behind a trial of which nothing else came: "new switch, it tripped again"."""
+    again = relapse(line, job.last)
+    if again is None or any(job.last <= o.first < again for o in own):
+        return None
+    return Mark(Result.NO_DIFFERENCE, again, again + 1)
 
 
 def _of_the_rest(line: Line, results: list[Mark[Result]]) -> Mark[Result] | None:

@@ -57,7 +57,7 @@ SINCE: dict[Since, tuple[str, ...]] = {
     ),
     Since.FROST: (
         f"{_AFTER} .. frost|freeze|freezing|frozen|cold-snap|frosts",
-        "froze|frozen|freeze|freezing night|solid|up|overnight|last",
+        "froze|frozen|freeze|freezing night|up|overnight|last",
         "below|minus|under freezing|zero|@temperature",
     ),
     Since.GRADE: (

@@ -34,7 +34,7 @@ DURING: dict[Circumstance, tuple[str, ...]] = {
         "when i? come|coming|pull|pulling to|up a|to stop",
         "=idles|=idled|=idling|=idle",
         "at|on|in|to tickover|tick-over|low revs|revs|rpm|rpms",
-        "low|slow revs|rpm|speed|speeds|running",
+        "low|slow revs|rpm|speed|speeds|running|turns|rotations",
         "at|every|each|when|stopped|waiting|sat|sitting|in at|for|a|the|in|every|each? traffic|red|stop? light|lights|jam|jams|signals|junction|junctions|crossing",
         "stop and|& go|start",
         "in|town|city|slow|heavy town|city|traffic driving|traffic?",

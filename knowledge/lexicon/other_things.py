@@ -15,6 +15,11 @@ NOT_MISSING = frozenset(
         "lamp",
         "loss",
         "drop",
+        "trouble",
+        "troubles",
+        "worries",
+        "concern",
+        "concerns",
         "problem",
         "problems",
         "issue",
@@ -120,4 +125,12 @@ DARES_NOT = frozenset(
 #: after "lost the power": not that of the engine
 OTHER_POWER = frozenset(
     ["steering", "brakes", "brake", "valve", "supply", "assistance", "windows", "tailgate"]
+)
+#: verbs of what falls or is let fall, and words straight after by which somebody did so to a thing
+DROPPED = frozenset(["dropped", "drop", "drops", "dropping", "sank"])
+OBJECTS = frozenset(["the", "my", "our", "their", "his", "her", "it", "them", "me", "us", "him"])
+#: before "it dropped": what dropped is the oil itself, unless the pressure was named as well
+LEVELS = frozenset(["oil", "level", "dipstick", "stick", "coolant", "water", "temperature", "temp"])
+PRESSURES = frozenset(
+    ["pressure", "gauge", "needle", "psi", "bar", "light", "lamp", "reading", "alarm"]
 )

@@ -13,7 +13,7 @@ INSTRUMENT = (
     "reads|reading|showing|shows",
 )
 _P = "pressure|gauge|needle|psi|reading|indication|oil-pressure"
-_LAMP = "light|lamp|buzzer|alarm"
+_LAMP = "light|lamp|buzzer|alarm|beeper|bleeper|sounder|annunciator"
 _OIL_LAMP = "oil|pressure|warning|red|idiot|dash"
 #: what shows, by what is said
 SHOWS: dict[Shows, tuple[str, ...]] = {
@@ -100,7 +100,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_P} is|was|now|about|some|a? down|low|off by? about? @pressure|@number",
         f"{_P} @pressure|@number down|low|short|off|under|below",
         "drop|fall|decrease|reduction|dip in oil? pressure",
-        "oil? pressure drop|fall|dip|sag",
+        "oil? pressure =drop|=fall|=dip|=sag",
         f"{_P} suffers|suffered|poor|lousy|terrible|pathetic|feeble|dismal|marginal|borderline|rubbish|awful|dreadful|sad",
         f"{_P} is|was|a|bit|looks|seems terrible|pathetic|feeble|dismal|marginal|borderline|rubbish|awful|dreadful|disappointing|lousy|bad",
         "pressure problem|problems|trouble|issue|issues",
@@ -167,7 +167,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "oil pressure? warning",
         f"{_LAMP} @not go|goes|went|gone off|out",
         f"{_LAMP} won't|wont go off|out",
-        "buzzer|alarm sounds|sounded|goes|went|sounding|going|screams off?",
+        "buzzer|alarm|beeper|bleeper|sounder|siren|horn is|was|started|starts|kept? sounds|sounded|goes|went|sounding|=going|screams|blaring|wailing|shrieking|blared off?",
         "buzzer|alarm chirps|chirped",
         f"low oil? pressure? {_LAMP}|warning|message|indicator|indication|telltale|tell-tale",
         f"low oil {_LAMP}|warning|message",
@@ -176,7 +176,7 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         "warning|message|alarm comes|came|appears|appeared|popped|pops|keeps|flashed|goes|went up|on|off",
         f"{_LAMP} .. comes|came|coming|come =on|=up",
         f"{_LAMP} comes|came|goes|went =on =at|=in|=when|=if",
-        "buzzer|alarm goes|went =off =at|=in|=when|=if",
+        "buzzer|alarm|beeper|siren goes|went =off =at|=in|=when|=if",
         f"{_LAMP} lit|illuminates|illuminated|glowing|burning|burns|shining|shows|showing|ablaze|blazing",
         f"{_LAMP} .. stays|stayed|remains|remained|staying|stuck =on|=lit",
         f"{_LAMP} is|was|stays|still|on =on|=lit all|constantly|permanently|the|steady|solid|continuously",
@@ -196,7 +196,8 @@ SHOWS: dict[Shows, tuple[str, ...]] = {
         f"{_LAMP} =goes|=went out|off after|in|within|about|only? @seconds",
         f"{_LAMP} stays|stayed|is|on on? for? about|around|roughly|a|good? @seconds",
         "takes|took|after about|around|a|good|at|least? @seconds to|before|for",
-        "@seconds to build|get|come|show|go|register",
+        "@seconds to build|come|show|register",
+        "@seconds to get|go pressure|up|any|oil|out|there|going|a",
         "delay .. pressure",
         "pressure @not build|come|show up? for|until",
         "slow|slowly to? build|builds|building|come|comes|rise|rises|rising|register|show|go|pick|get up? oil? pressure",

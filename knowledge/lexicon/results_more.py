@@ -81,6 +81,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         "doesnt|dont|didnt|never do|does|did it|that now|since|again",
         "stopped doing|dropping|flickering|leaking|ticking|knocking|coming it|that|on|off?",
         "never looked back",
+        "never|@not cut|cuts|cutting|tripped|trip|stopped|died|shut|faltered|flickered|stalled|missed out|off|down|itself|a|beat? again|since",
         f"{_P} where it was years|before|when|originally|new|back",
         f"{_P}? holds|holding|held|steady|stays|sits|runs a? steady|solid|good|healthy? at? @pressure|@number now",
         f"all|pretty? {_SHOWN} has|have|is|are? =gone",

@@ -81,3 +81,11 @@ LONE_RESULTS = _set(
 )
 #: after a figure: the pressure is that much less
 LESS = _set("less lower down below under worse")
+#: the trouble is there again, and what must stand in the clause beside it, or must not
+RETURNS = _set("again returned recurred reappeared returns")
+IS_BACK = _set("was is its came comes come went")
+DID_IT = _set("did does it same thing problem fault trouble alarm light lamp buzzer tripped trips")
+RIGHT_AGAIN = _set(
+    "good fine normal right perfect ok okay works worked working pressure-back fixed full healthy"
+)
+NEGATED = _set("never not no didnt hasnt havent doesnt without wont")

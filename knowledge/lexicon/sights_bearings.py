@@ -240,7 +240,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "@not|never plastigaged|plastigauged|plastigage|plastigauge",
     ),
     "bearings_failed_again": (
-        f"second|third|another|repeat set|failure|time|bearing of|on|in|failure? {_BRG}?",
+        f"second|third|another|repeat set|time|bearing of|on|in|failure? {_BRG}",
+        "second|third|another|repeat failure|bearing of|on|in|failure?",
         f"{_BRG} failed|went|gone|knocked|spun|again|wiped again|twice|once-more",
         "rebuilt .. failed|went|gone|knocked|spun|knocking again|twice",
         "same bearing|rod|cylinder failed|went|again|spun|gone",

@@ -76,6 +76,7 @@ SIGHTS_DENIED: dict[str, tuple[str, ...]] = {
         "lamp|light|alarm|bulb .. works|comes|lights .. key|ignition",
     ),
     "other_gauges_also_wrong": (
+        "all|every|both of? the|my? gauges|gauge|instruments|dials|needles|readings is|are|was|were|read|reading|looked|showed|stayed|normal|all? in|where|fine|normal|ok|good|green|right|clear|steady",
         "other|rest|fuel|temp|temperature of? the? gauges|instruments|lamps|lights|dials is|are|all|were|read|work? fine|normal|ok|work|good|working|normally|light",
     ),
     "ground_strap_bad": (

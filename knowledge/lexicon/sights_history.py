@@ -143,7 +143,7 @@ SIGHTS_HISTORY: dict[str, tuple[str, ...]] = {
         "cold soaked|soak",
         "cold weather|climate|snap|spell",
         "frost|frosty|=freezing|snow|snowy|subzero|sub-zero|blizzard",
-        "frozen in|overnight|solid|in|engine the? morning|night|engine?",
+        "frozen in|overnight|in|engine the? morning|night|engine?",
         "minus @number|@temperature",
         "@frost outside|out|morning|night|day|ambient|overnight|cold|this",
         "winter operation|operations|morning|mornings|flying|flight|driving|conditions|start|weather",

@@ -222,6 +222,8 @@ MADE_ANOTHER: dict[str, frozenset[str]] = {
 }
 #: words shortly before a phrase that make it another thing: "the pump seized" is no seized engine
 OF_ANOTHER: dict[str, frozenset[str]] = {
+    "filler_cap_found_off": frozenset(["take", "took", "taking", "pull", "pulled", "pulling"]),
+    "sender_wire_off": frozenset(["pulled", "pull", "pulling", "took", "take", "taking", "slid"]),
     "rod_through_block": frozenset(["oil", "dowel", "bolt", "drain", "feed", "plug", "stud"]),
     "stood_in_frost": frozenset(["needle", "gauge", "sits", "reads", "rests", "pointer", "goes"]),
     "oil_very_cold": frozenset(["needle", "gauge", "sits", "reads", "rests", "pointer", "goes"]),
@@ -333,5 +335,6 @@ IN_ONE_RUN = frozenset(["sank_while_running", "goes_after_minutes", "sags_as_oil
 BESIDE = frozenset(["engine_runs_normally"])
 #: words inside a phrase that make it no such finding: "reads 0 with the key on"
 NOT_INSIDE: dict[str, frozenset[str]] = {
-    "needle_off_zero_at_rest": frozenset(["0", "zero", "nothing", "nil"])
+    "needle_off_zero_at_rest": frozenset(["0", "zero", "nothing", "nil"]),
+    "oil_film_in_coolant": frozenset(["and"]),
 }

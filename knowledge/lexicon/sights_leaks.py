@@ -55,6 +55,7 @@ SIGHTS_LEAKS: dict[str, tuple[str, ...]] = {
         "spray|jet|fountain|geyser|shower|stream of hot? oil",
         "oil all over|everywhere the? engine|under|inside bay|compartment|bonnet|hood|engine",
         "oil pumping|pouring|spewing out",
+        "=spewing|=spewed|=chucking|=hosing|=hosed|=spitting|=puking|=throwing out|a|the|white|milky|black|hot? milky|white? =oil",
     ),
     "oil_on_bodywork": (
         "oil|oily on|over|all|along|down|across|under|covering|covered|coating|streaks|streaming|film|residue|everywhere "

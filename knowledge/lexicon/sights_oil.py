@@ -13,6 +13,12 @@ _GOOD = (
 #: the finding, by what is said when it is there
 SIGHTS_OIL: dict[str, tuple[str, ...]] = {
     "level_correct": (
+        f"dipstick|stick|dip|{_LEVEL} {_IS}|reads|read|showed|shows|was|looked|looks|says? =correct|=perfect|=fine|=ok|=okay|=spot-on",
+        "checked|check|dipped the? =oil|=dipstick and|&|plus|,|then|also water|coolant|belts|everything|fluids|radiator? ,|and|,? "
+        "all|no|=fine|=ok|=good|both|found? =issues|=problems|=fine|=ok|=good|=well|=correct",
+        "=oil|dip|dipped|level {_IS}|about|roughly|just? in|at|around|about the middle|midpoint|half-way|halfway of|up|on the? dipstick|stick|marks".replace(
+            "{_IS}", _IS
+        ),
         f"oil? {_LEVEL} {_IS}|remains|always|remained? {_IS}? at|to|on|all|still|perfectly? {_GOOD}",
         f"oil|{_LEVEL} {_IS}? {_IS}? spot on",
         f"oil|{_LEVEL} {_IS}? at|to|on|up|right? at|to|on|between the? two? {_MARK}",
@@ -81,6 +87,7 @@ SIGHTS_OIL: dict[str, tuple[str, ...]] = {
         "checked|dipped|read it? while running|hot",
     ),
     "dipstick_low": (
+        "hardly|barely|scarcely|almost|next any|no|to-no|to oil showing|on|at|left|to? on|in|the? the? dipstick|stick",
         f"oil? {_LEVEL} {_IS}|got|gotten|found|getting? a? bit|quite|little|very|way|too|well|rather|really|slightly|"
         "somewhat|only? low|down|short",
         "oil {_IS}|found|getting|running? a|bit|quite|little|very|too|really? low|down".replace(

@@ -270,14 +270,27 @@ FEARED = (
     "risk|risking|avoid|prevent|assumed|thought",
     "dont|didnt want",
 )
+_PERSON = (
+    "brother|friend|buddy|dad|father|mate|neighbor|neighbour|cousin|uncle|wife|son|husband|sister|boss|buddies|"
+    "colleague"
+)
+_OF_PERSON = (
+    "=brothers|=friends|=buddys|=dads|=fathers|=mates|=neighbors|=neighbours|=cousins|=uncles|=wifes|=sons|=husbands|"
+    "=sisters|=bosss|=colleagues"
+)
+_MACHINE = "engine|motor|truck|car|boat|tractor|bike|van|launch|v8|genset|lorry|one"
+_PIECES = "pump|sump|pan|filter|sender|bearings|bearing|crank|cam|oil|pressure"
 #: another engine, another owner
 OTHER_ENGINE = (
     "my last|previous|other|former|earlier|spare|donor|wifes|brothers|friends|dads|mates "
     "one|engine|motor|truck|car|boat|tractor|bike|van|v8",
     "my|the old one",
     "my old truck|car|boat|tractor|bike|van|engine had|was|used|did|ran|always|would",
-    "my|a|his|her|our brother|friend|buddy|dad|father|mate|neighbor|neighbour|cousin|uncle|wife|son|husband|"
-    "sister|boss|buddies|colleague",
+    f"my|a|his|her|our|the? {_OF_PERSON}",
+    f"my|a|his|her|our {_PERSON} has|had|gets|got|lost|having low|no|zero|the|exactly|same|this|that|similar|one|metal|trouble|"
+    "problems|bad|worn|his|her|nearly|oil|pressure same?",
+    f"my|a|his|her|our {_PERSON} has|had|owns|owned|bought|got|runs|ran|drives|drove|with .. {_MACHINE}",
+    f"my|a|his|her|our {_PERSON} .. his|her|their|hers|theirs own? {_MACHINE}|{_PIECES}",
     "his|theirs|hers had|was|did|has|is|engine|motor|one",
     "brothers|friends|dads|mates|neighbors|neighbours|cousins|uncles|buddys|fathers "
     "boat|engine|motor|truck|car|tractor|bike|van|launch|one",
@@ -288,11 +301,12 @@ OTHER_ENGINE = (
     "ive|have|i seen|heard|read of|that|about|engines|some|on|others|one|people|where",
     "most|many|these|those|healthy|good engines|motors|people|folks",
     "supposed|meant|ought to",
-    "port|starboard engine|motor|one|only|runs|has|is|reads|had|shows|side",
     "spec|manual|book|specs|handbook|specification calls|says|is|states|call|specifies|gives|wants|of|for|should",
     "according to",
     "rule of thumb",
 )
+#: one of two engines; another one where the text speaks of both, or gives only a figure of it
+OTHER_SIDE = ("port|starboard engine|motor|main|diesel|one|only|runs|has|is|reads|had|shows|side",)
 #: a pressure of something else than the oil
 OTHER_PRESSURE = (
     "tyre|tyres|tire|tires",

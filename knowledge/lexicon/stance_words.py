@@ -41,3 +41,9 @@ REFUSES = _set(
     "go come drop start turn crank build move rise budge register read show stay hold prime clear "
     "fire lift pump settle light"
 )
+#: "on that same engine", "of the port diesel": which engine it is, said in the middle of a statement
+ON_ENGINE = _set("on of for in")
+WHICH_ENGINE = _set(
+    "the that this my our his her same main old other port starboard left right hand inner outer one"
+)
+ENGINES = _set("engine motor diesel genset generator")

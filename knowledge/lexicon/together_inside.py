@@ -169,6 +169,7 @@ TOGETHER_INSIDE: dict[str, tuple[str, ...]] = {
         "all|every|others|rest + main|mains|rods|bearings|journals + except|but|apart_from + rear|front|one|number|no|@number|third|last & oil|dry|prime|priming|drill - wear|worn|clearance|copper|wiped|thou",
     ),
     "engine_seized": (
+        "frozen_solid|locked_solid|seized_solid|stuck_solid & turn|turned|bar|crank|spanner|wrench|starter|engine - pump|bolt|filter|valve|plunger|ice|overnight|water|rotor|gear",
         "stuck_solid|solid|locked_solid|locked_up|seized_solid|wont_turn_at_all|frozen_solid + it|engine|motor|its|crank|up|solid - pump|gauge|bolt|shaft|relief|filter|clogged|packed|blocked|light|rock|steady|bolted|plugged|gummed|coked|sensor|lamp|red|cooler|sludge",
     ),
     "shells_look_normal": (

@@ -4,6 +4,42 @@ from __future__ import annotations
 
 _IT = "engine|motor|it|she|car|boat|truck|tractor|bike|thing"
 _NOT_TAKEN = "pump|pressure|gauge|light|lamp|filter|sender|fuel|water|coolant"
+_HER = "it|her|the_engine|engine|the_motor|the_lot|that_one|that_engine|him"
+#: what somebody did who saw the warning: "shut it down", "so we cut the engine"
+_STOPPED_IT = "|".join(
+    (
+        *(
+            f"{verb}_{her}_{way}"
+            for verb in ("shut", "turned", "switched")
+            for her in _HER.split("|")
+            for way in ("down", "off")
+        ),
+        *(
+            f"{verb}_{her}"
+            for verb in ("killed", "cut", "stopped")
+            for her in ("the_engine", "engine", "the_motor")
+        ),
+    )
+)
+_SO_STOPPED = "|".join(
+    f"so_{who}{verb}"
+    for who in ("i_", "we_", "he_", "she_", "they_", "")
+    for verb in (
+        "shut_down",
+        "shut_it",
+        "shut_her",
+        "shut_the",
+        "cut_the",
+        "killed_it",
+        "killed_the",
+        "stopped_the",
+        "turned_it_off",
+        "turned_her_off",
+        "switched_off",
+        "switched_it",
+        "off_again_at",
+    )
+)
 #: the finding, by words that stand in one clause (+) or in one sentence (&) when it is there
 TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
     "stopped_with_loss_of_power": (
@@ -69,7 +105,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
         "worn_out_old|tired_old|very_worn|well_worn|high_mileage|old_worn|clapped_out|on_its_last_legs + engine|motor|unit|lump|it|car|one - bearing|bearings|pump|gears|shell|gear",
     ),
     "raced_or_heeled": (
-        "donuts|doughnuts|autotest|autosolo|autograss|gymkhana|slalom|drifting|hillclimbing|hooning|power_slides|powerslide|burnouts|nurburgring|hot_lap|hot_laps|qualifying|formation_lap|pit_lane|grid + in|on|at|doing|during|after|while|a|the|day - needle|grid_of",
+        "donuts|doughnuts|autotest|autosolo|autograss|gymkhana|slalom|=drifting|hillclimbing|hooning|power_slides|powerslide|burnouts|nurburgring|hot_lap|hot_laps|qualifying|formation_lap|pit_lane|starting_grid|on_the_grid + in|on|at|doing|during|after|while|a|the|day - needle|grid_of|tide|current|channel|boat",
         "hard_over|heeled_over|rail_down|lee_rail|on_its_ear|heeling_hard + heeled|boat|yacht|tack|sailing|on|hard|when|was - rudder|needle|gauge|helm",
     ),
     "worked_hard": (
@@ -90,7 +126,7 @@ TOGETHER_OFTEN: dict[str, tuple[str, ...]] = {
     ),
     "ran_on_without_pressure": (
         "drove|driven|ran|run|flew|flown|rode|used|kept|carried + like_that|like_this|anyway|regardless|back|home|on|another|going + week|month|miles|mile|@distance|days|home|base|pressure|light|lamp|zero|hour|hours - no_damage|no_harm|no_problem|fine|well|towed|trailered|ok|pressure_fine|"
-        "until_the_light|good|before|low_on|perfect|recovered|happily|normally|came_back|comes_back|truck_home|cold|rebuilt",
+        "until_the_light|good|before|low_on|perfect|recovered|happily|normally|came_back|comes_back|truck_home|cold|rebuilt|cutting|shutting|tripping|stopping|flickering|dropping|stalling|dying|coming|switching",
         "kept_the_revs_up|carried_on_regardless|carried_on_with|put_tape_over|assumed_it_was_the_sender|assumed_the_gauge|thought_it_was_the_gauge|blamed_the_sender|thought_it_was_the_sender + carried|drove|on|and|ran|so|light|sender|gauge - checked|replaced|swapped|changed",
     ),
     "second_instrument_disagrees": (
@@ -169,6 +205,8 @@ TOGETHER_OFTEN_ABSENT: dict[str, tuple[str, ...]] = {
         "switch|battery|service|change|rebuild|used|two_months_old_sender",
     ),
     "ran_on_without_pressure": (
+        f"{_STOPPED_IT} & alarm|light|lamp|buzzer|beeper|gauge|pressure|needle|warning - itself|when|until|before|after|once|if|every|later|eventually|finally|home|noise|miles|lunch|night|cured|to_check|fuel|alarm_shut|switch_shut|protection|controller|trip|would_not|never|restarted_and",
+        f"{_SO_STOPPED} - itself|when|until|before|after|once|if|every|later|eventually|noise|lunch|night|fuel|temp|temperature|hot|water",
         "turned|shut|switched|killed|stopped|pulled|cut|knocked + her_down|it_off|it_down|the_key|the_engine|engine|it + right_then|quick|as_soon|when_i_saw|the_moment|there_and_then|immediately|straight|at_once|the_second|instantly|on_the_spot|within - noise|light_off|lamp|by_itself|itself|never|before_it_could|pump",
     ),
     "oil_overdue": (

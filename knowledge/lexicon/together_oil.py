@@ -12,6 +12,7 @@ TOGETHER_OIL: dict[str, tuple[str, ...]] = {
         f"{_STICK}|level|oil + below|under|barely|just_touching|bottom|minimum|on_min|below_min|add_mark|add_line|low_mark + min|mark|add|=stick|line|tip|minimum - not|pressure|freezing|no|fuel|coolant|pan|sump|dash",
     ),
     "dipstick_dry": (
+        "dipped|dipstick|stick|checked_the_oil & bone_dry|as_dry_as_a_bone|totally_empty|completely_empty|no_oil_left|not_a_drop - wiped|outside|engine_bay|pump|rockers|filter|weather|bilge",
         f"{_STICK} + nothing|dry|no_oil|bone|@not_a_drop|not_a_trace|no_trace|not_showing|@not_showing|@not_register - wiped|wipe|not_dry|gauge|foam",
     ),
     "level_correct": (

@@ -153,6 +153,7 @@ TOGETHER_PLAIN: dict[str, tuple[str, ...]] = {
         "=clean + whistle|honey|new_oil - pump|screen|filter|sump|pan|not",
     ),
     "dipstick_low": (
+        "looked_at_the_oil|checked_the_oil|checked_the_level|dipped_the_oil|dipped_it|oil_level|the_level & it_had_dropped|it_had_gone_down|had_gone_down|had_dropped|it_was_down|it_was_low|it_was_lower - pressure_had|gauge|needle|psi|coolant|fuel",
         "dipstick|stick + just|barely|only + tip|end|bottom|showing|wet|touching|drop - full|max",
         "@volume|quart_and_a_half|litre_and_a_half|quart|litre|pint + =down|=low|=short - antifreeze|coolant|radiator|per|every|idle|pressure|pipe|inlet|hole|poured|the|over|coolant|water|pump|to_the|fuel|came",
     ),

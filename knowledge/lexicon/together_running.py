@@ -83,10 +83,10 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "never|@not_been + apart|overhauled|rebuilt|opened|touched|stripped + years|life|miles|hours|long|@longtime|decades|since_new|thirty|twenty|forty - checked|yet|pump|sender|gauge|relief|filter",
     ),
     "raced_or_heeled": (
-        "race|racing|lap|laps|second_heat|first_heat|third_heat|sprint|hillclimb|hill-climb|rally|stage|club_meeting|circuit|track_day|trackday|autocross|drag|practice|qualifying|=paddock|motocross|speedway|regatta|banking|drifting|drift|stock_car|"
+        "race|racing|lap|laps|second_heat|first_heat|third_heat|sprint|hillclimb|hill-climb|rally|stage|club_meeting|circuit|track_day|trackday|autocross|drag|practice|qualifying|=paddock|motocross|speedway|regatta|banking|=drifting|drift_day|drift_car|stock_car|"
         "competition|race_meeting|enduro|karting|grand_prix|oval + on|in|during|at|while|after|first|second|third|last|final|six|@number|used|car|day|weekend|session|heavy|of - needle_drift|race_bearing|race_clearances|bearing_race|"
         "heat_soak|in_the_heat|desert|idle_race|spinning|meeting_point|heat_of|heat_wave|pilot_bearing|summer_heat|the_heat|great_heat|intense_heat|no_heat|heat_exchanger|track_down|keep_track|stage_of|early_stage|"
-        "oil_circuit|gauge_circuit|circuit_of|short_circuit|open_circuit|circuit_traced|race_engine_builder|heat_marks|of_the_circuit|in_practice_this|common_practice|cooling_circuit|last_stage|final_stage|electrical|water_circuit|lapped|lap_of",
+        "oil_circuit|gauge_circuit|circuit_of|short_circuit|open_circuit|circuit_traced|race_engine_builder|heat_marks|of_the_circuit|in_practice_this|common_practice|cooling_circuit|last_stage|final_stage|electrical|water_circuit|lapped|lap_of|tide|current|channel|harbour|anchor|drifting_towards|drifting_onto|drifting_to",
         "port_tack|starboard_tack|hard_pressed|well_heeled|rail_under|heeled|close_hauled|aerobatic|aerobatics|inverted|knife_edge + on|boat|yacht|in|during|display|flight|sailing|was|while|hard",
         "mowing|working|ploughing|baling|bank_mowing|on_a + steep_bank|side_slope|steep_slope|hillside|sidehill|steep_hillside",
     ),
@@ -148,7 +148,7 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "distributor|rotor|valve|fuel|read|water|dust|screws|drain|cover|petrol|reading|@not_on_the_dipstick|runs|dropped|marks|oil_on|wiped|dry|popped|blew|blown|gearbox|hub",
     ),
     "stood_long": (
-        "sat|stood|unused|idle|laid_up|lay-up|layup|storage|stored|standing|dormant|@not_run|@not_started|first_start|first_run|mothballed|rested|slept + @longtime|years|decade|decades|winters|two_winters|ages|since_@year|owner_died|long|seasons - hot|fast|at|gauge|"
+        "sat|stood|unused|lying_idle|stood_idle|sat_idle|lay_idle|been_idle|left_idle|idle_since|laid_up|lay-up|layup|storage|stored|standing|dormant|@not_run|@not_started|first_start|first_run|mothballed|rested|slept + @longtime|years|decade|decades|winters|two_winters|ages|since_@year|owner_died|long|seasons - hot|fast|at|gauge|"
         "slow|tickover|pressure_at|after_overhaul|driven_daily|rebuild|overhaul|oil_pressure|light|daily|reads|changed|engine_rebuilt|psi|longer|prolonged_idling|low_idle",
         "sat|stood|left|parked|abandoned|dumped|been & since_@year - gauge|needle|pressure",
     ),
@@ -207,6 +207,8 @@ TOGETHER_RUNNING: dict[str, tuple[str, ...]] = {
         "the_service - miles|hours|overdue|quart|fine|black|two_years|@distance|@hours|no_change|tried|usage|uses|1300|months_since|weeks_since",
     ),
     "oil_in_the_bilge": (
+        "bilge|bilges|engine_tray|drip_tray|tray_under + sumpful|sump_full|sumps_worth|whole_sump|the_lot|all_of_it|lost_most|litres|quarts|gallons|@volume - water|coolant|fuel|diesel|pumped_out|no|dry|clean|gearbox",
+        "it_was_oil|was_in_fact_oil|turned_out_to_be_oil|was_oil|realised_it_was_oil & bilge|bilges|engine_bay|engine_space|engine_hole|tray|under_the_boards|floorboards - gearbox|no|not",
         "bilge|bilges|engine_tray|drip_tray|engine_pan_under + oil|oily|full_of_oil|black - no|dry|clean|water|pump_off|gearbox",
     ),
     "level_risen": (
@@ -231,7 +233,7 @@ TOGETHER_RUNNING_ABSENT: dict[str, tuple[str, ...]] = {
     ),
     "ran_on_without_pressure": (
         "stopped|shut|switched|killed|cut|pulled|declutched|turned|stop + at_once|straight_away|immediately|right_away|instantly|within_seconds|the_stop|ignition|before_damage|before_any_damage|in_seconds|without_delay|engine_off|promptly|at_the_side|as_soon - by_itself|itself|of_its_own|solenoid|noise|light|leak|"
-        "lamp_went|came|restarted|ignition_switch|seized|bolt|knocking|fuse|then_immediately_lost|wire|off_the_sender|hole|dead|pressure_stopped",
+        "lamp_went|came|restarted|ignition_switch|seized|bolt|knocking|fuse|then_immediately_lost|wire|off_the_sender|hole|dead|pressure_stopped|cranked|cranking|crank",
     ),
     "oil_overdue": (
         "oil|service|serviced|oil_change + fresh|month_old|hours_old|weeks_old|recent|new|week_before|week_ago|on_schedule|in_date|days_old|miles_old|recently|days_ago|miles_ago|not_long_ago|just_done|just_changed|month_ago|weeks_ago|newly - no|overdue|not|pump|sender|gauge|cooler|line|leak|seal|pressure|light|level|filter_new|smell|"

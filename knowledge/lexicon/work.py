@@ -312,7 +312,10 @@ AREAS: dict[str, tuple[str, ...]] = {
         "@longtime of? standing|sitting|storage",
         "months|years of? standing|storage",
     ),
-    "transport_or_fitting": ("engine|motor out|pulled|refit", "engine installed"),
+    "transport_or_fitting": (
+        "=engine|=engines|=motor|=motors out|pulled|refit",
+        "engine installed",
+    ),
     "bearings": (
         "new bearings|shells|inserts|mains|big-ends",
         "rings and bearings|rods",

@@ -1,0 +1,128 @@
+"""Ways of telling that owners of boats, tractors and plant use: what is read, and what is not.
+
+Each sentence names facts that must be read, and facts (or beginnings of them) that must not.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from diagnose.understanding.reader import read
+from knowledge.book import the_book
+
+#: sentences, what must be read of them, and what must not
+SAID: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
+    (
+        "The oil pressure on the starboard engine had dropped to 0. My husband shut it down and the "
+        "bilge was full of black oil.",
+        ("behaviour none", "finding oil_in_the_bilge present"),
+        (),
+    ),
+    ("My wife shouted that the oil light was on.", ("behaviour lamp",), ()),
+    ("My husband has a boat with no oil pressure.", (), ("behaviour",)),
+    ("My brother replaced his pump and that cured it.", (), ("trial",)),
+    (
+        "Port engine 45 psi, starboard one is the one with the problem, 10 psi at the same revs.",
+        (),
+        ("reading 45 psi",),
+    ),
+    ("The oil pressure on the main engine said zero at the lower helm.", ("behaviour none",), ()),
+    ("The oil pressure on the other engine dropped to zero.", (), ("behaviour",)),
+    ("All the gauges read OK.", (), ("finding other_gauges_also_wrong present",)),
+    (
+        "All the gauges went dead at the same time.",
+        ("finding other_gauges_also_wrong present",),
+        (),
+    ),
+    ("We live off the grid.", (), ("finding raced_or_heeled",)),
+    ("The engine died and we drifted onto the piling.", (), ("finding raced_or_heeled",)),
+    ("The third time I saw smoke.", (), ("finding bearings_failed_again",)),
+    ("Motored out to the buoy.", (), ("earlier transport_or_fitting",)),
+    ("I had the oil light on. They dropped the lake 20 feet.", (), ("behaviour low",)),
+    ("It had no pressure trouble before.", (), ("behaviour none",)),
+    ("The lamp is burning at idle.", ("behaviour lamp idle",), ("finding lamp_dead",)),
+    ("I gave it 20 seconds to get off the sand, oil light on.", (), ("behaviour slow",)),
+    (
+        "I checked oil and water, no issues.",
+        ("finding level_correct present",),
+        ("finding oil_film",),
+    ),
+    ("The dipstick is correct.", ("finding level_correct present",), ()),
+    ("Dipped it and it was bone dry.", ("finding dipstick_dry present",), ()),
+    (
+        "The check showed hardly any oil on the dipstick.",
+        ("finding dipstick_low present",),
+        ("finding dipstick_dry present",),
+    ),
+    (
+        "I looked at the oil and it had dropped.",
+        ("finding dipstick_low present",),
+        ("behaviour low",),
+    ),
+    (
+        "I watched the pressure and it had dropped.",
+        ("behaviour low",),
+        ("finding dipstick_low",),
+    ),
+    ("The whole sumpful was in the bilge.", ("finding oil_in_the_bilge present",), ()),
+    ("There is water in the bilge.", (), ("finding oil_in_the_bilge",)),
+    (
+        "The oil alarm came on and I shut it down.",
+        ("behaviour lamp", "finding ran_on_without_pressure absent"),
+        (),
+    ),
+    (
+        "The oil light came on so we cut the engine.",
+        ("finding ran_on_without_pressure absent",),
+        (),
+    ),
+    (
+        "The oil light came on and ten miles later I shut it down.",
+        (),
+        ("finding ran_on_without_pressure absent",),
+    ),
+    ("The oil light goes out when I shut it down.", (), ("finding ran_on_without_pressure",)),
+    ("It kept cutting out on low oil pressure.", (), ("finding ran_on_without_pressure",)),
+    (
+        "The pressure was zero. I topped it up and the pressure was fine. A few minutes later it was "
+        "at zero again.",
+        ("trial topped_up cured for a while",),
+        ("trial topped_up cured",),
+    ),
+    (
+        "The light came on. Put a new sender in and the light went out, but when I restarted it was "
+        "back.",
+        ("trial new_sender cured for a while",),
+        (),
+    ),
+    (
+        "It tripped on low oil pressure. New switch fitted, and this Monday it tripped again.",
+        ("trial new_sender no difference",),
+        (),
+    ),
+    (
+        "It kept tripping on low oil pressure. Fitted a new sender and it never tripped again.",
+        ("trial new_sender cured",),
+        (),
+    ),
+    (
+        "Low oil pressure. Fitted a new pump and the pressure is good again.",
+        ("trial new_pump cured",),
+        (),
+    ),
+    ("Pulled the wire off the sender and the light went out.", (), ("finding sender_wire_off",)),
+    ("Took the dipstick out for a look.", (), ("finding filler_cap_found_off",)),
+    ("Tried to turn it with a bar, frozen solid.", ("finding engine_seized present",), ()),
+    ("When we come back to idle the oil beeper goes.", ("behaviour lamp slowing to idle",), ()),
+)
+
+
+@pytest.mark.parametrize(("text", "is_read", "is_not"), SAID, ids=lambda x: str(x)[:40])
+def test_what_is_read_of_a_story(
+    text: str, is_read: tuple[str, ...], is_not: tuple[str, ...]
+) -> None:
+    """The facts that are named are read, those ruled out are not."""
+    facts = [f.short for f in read(text, the_book()).facts]
+    others = [f for f in facts if f not in is_read]
+    assert set(is_read) <= set(facts)
+    assert not [f for f in others for no in is_not if f.startswith(no)]
