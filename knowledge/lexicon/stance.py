@@ -290,6 +290,8 @@ OTHER_ENGINE = (
     f"my|a|his|her|our {_PERSON} has|had|gets|got|lost|having low|no|zero|the|exactly|same|this|that|similar|one|metal|trouble|"
     "problems|bad|worn|his|her|nearly|oil|pressure same?",
     f"my|a|his|her|our {_PERSON} has|had|owns|owned|bought|got|runs|ran|drives|drove|with .. {_MACHINE}",
+    f"my|a|his|her|our {_PERSON} runs|uses|drives|owns|always|swears",
+    f"my|a|his|her|our {_PERSON} .. in|on|with =his|=hers|=theirs",
     f"my|a|his|her|our {_PERSON} .. his|her|their|hers|theirs own? {_MACHINE}|{_PIECES}",
     "his|theirs|hers had|was|did|has|is|engine|motor|one",
     "brothers|friends|dads|mates|neighbors|neighbours|cousins|uncles|buddys|fathers "
