@@ -12,6 +12,7 @@ from diagnose.understanding.paragraph import Line, Paragraph, over_months
 from diagnose.understanding.phrases import Mark
 from diagnose.understanding.pressures import left_behind, value_at
 from knowledge.lexicon.pressure import (
+    CRANKED,
     FALLS,
     FINDING_OF,
     PASSED,
@@ -94,6 +95,13 @@ _DOUBTFUL = 0.75  #: a noise less sure than this is an observation with a certai
         "low oil pressure, getting worse": ["behaviour low worsening"],
         "no knock yet": ["finding bearing_knock absent"],
         "maybe a knock": ["finding bearing_knock present"],
+        "cranked it, no oil pressure": ["behaviour none"],
+        "cranked it in short bursts with an eye on the gauge. Still nothing": ["behaviour none"],
+        "cranked it, no leaks. Nothing to see": [],
+        "it would not make any oil pressure": ["behaviour none"],
+        "put it together with my brother, no oil pressure": ["behaviour none"],
+        "my mate yelled that there was no oil pressure": ["behaviour none"],
+        "my brother has no oil pressure": [],
         "as the revs rise the pressure falls": ["behaviour falling at speed"],
         "the needle has very slowly been falling": ["behaviour falling gradual"],
         "low oil pressure warning in the climb": ["behaviour lamp slopes"],
@@ -165,6 +173,9 @@ def _give(line: Line, mark: Mark[object], heads: list[Head]) -> bool:
         best.used.append((line, mark))
         return True
     if isinstance(mark.value, Circumstance) and _turned(line, best.mark, mark):
+        return True
+    if best.mark.value is Shows.NONE and line.word(mark.first) in CRANKED:
+        best.used.append((line, mark))  # turned by the starter it has not started
         return True
     if far > _FARTHEST and isinstance(mark.value, Circumstance):
         return True

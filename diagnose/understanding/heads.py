@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from diagnose.understanding.paragraph import Line, Paragraph
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.instruments_named import PANEL_WORDS
-from knowledge.lexicon.numbers import FOLLOWS
+from knowledge.lexicon.numbers import FOLLOWS, NEARLY
 from knowledge.lexicon.other_things import (
     BLOW,
     DARES_NOT,
@@ -28,7 +28,14 @@ from knowledge.lexicon.other_things import (
     VOLTAGE,
     WITH_REVS,
 )
-from knowledge.lexicon.pressure import KNOCKED, NO_PRESSURE, VAGUE
+from knowledge.lexicon.pressure import (
+    BESIDE_NONE,
+    CRANKED,
+    KNOCKED,
+    NO_PRESSURE,
+    NONE_BY_STARTER,
+    VAGUE,
+)
 from knowledge.lexicon.sights_kinds import INSTEAD, MADE_ANOTHER
 from knowledge.reports.words import NOISES, Shows
 
@@ -96,7 +103,7 @@ def heads_of(line: Line, before: list[Head], paragraph: Paragraph) -> list[Head]
     spoken = paragraph.speaks_of_pressure or any(h.is_pressure for h in before)
     marks += [
         m
-        for m in _bare(line)
+        for m in (*_bare(line), *_none_by_starter(line, paragraph))
         if not any(m.overlaps(x) for x in marks)
         and (spoken or _says_since(line, m) or (paragraph.names_no_other and _when(line, m)))
     ]
@@ -143,8 +150,9 @@ def _bare(line: Line) -> Iterator[Mark[Shows]]:
     yield from (m for m in bare if not _takes_an_object(line, m))
     for clause in line.sentence.clauses:
         words = [k for k in range(clause.first, clause.last) if not line.tokens[k].is_mark]
-        lead = {line.word(k) for k in words[:-1]}
-        led = bool(lead) and lead <= _LEADS and "still" not in lead
+        when = {k for m in line.circumstances for k in range(m.first - 1, m.last)}
+        lead = {line.word(k) for k in words[:-1] if k not in when} - (NEARLY - {"still"})
+        led = len(words) > 1 and lead <= _LEADS and "still" not in lead
         if led and line.word(words[-1]) in NO_PRESSURE:
             yield Mark(Shows.NONE, words[-1], words[-1] + 1)  # "60 at first, then zero"
 
@@ -152,6 +160,20 @@ def _bare(line: Line) -> Iterator[Mark[Shows]]:
 def _takes_an_object(line: Line, mark: Mark[Shows]) -> bool:
     """Whether somebody did so to a thing: "dropped the sump"."""
     return line.word(mark.last - 1) in DROPPED and line.word(mark.last) in OBJECTS
+
+
+def _none_by_starter(line: Line, paragraph: Paragraph) -> Iterator[Mark[Shows]]:
+    """A clause that says no more than "still nothing", after the starter turned the engine."""
+    if not paragraph.speaks_of_pressure:
+        return
+    before = [x for x in paragraph.lines if x.number == line.number - 1]
+    cranked = any(t.word in CRANKED for x in before for t in x.tokens)
+    for clause in line.sentence.clauses:
+        words = [k for k in range(clause.first, clause.last) if not line.tokens[k].is_mark]
+        said = [k for k in words if line.word(k) in NONE_BY_STARTER]
+        cranked = cranked or any(line.word(k) in CRANKED for k in range(clause.first))
+        if cranked and said and all(k in said or line.word(k) in BESIDE_NONE for k in words):
+            yield Mark(Shows.NONE, said[0], said[0] + 1)
 
 
 def _says_since(line: Line, mark: Mark[Shows]) -> bool:

@@ -105,6 +105,7 @@ class Lexicon:
         self.sights: Phrases[str] = Phrases(sights.SIGHTS)
         self.values: Phrases[str] = Phrases(values.VALUES)
         self.bare_values: Phrases[str] = Phrases(values.BARE)
+        self.shared_values: Phrases[str] = Phrases({"both": values.SHARED[0]})
         self.vague_values: Phrases[str] = Phrases({k: v for k, (v, _) in values.VAGUE.items()})
         self.value_parts: Phrases[str] = Phrases(values.PARTS)
         self.sights_absent: Phrases[str] = Phrases(sights.SIGHTS_ABSENT)

@@ -19,6 +19,7 @@ from knowledge.lexicon.values import (
     NOT_MEASURED_BEFORE,
     ORDINALS,
     PLACES,
+    SHARED,
     TASK_OF,
     VAGUE,
 )
@@ -69,6 +70,17 @@ class _Found:
         ],
         "pump apart: end play 8 thou": ["finding pump_end_clearance 8 thou"],
         "5 psi at idle with the oil at 90 C": [],
+        "bearings all 3 to 3.5 thou": [
+            "finding main_clearance 3.5 thou",
+            "finding rod_clearance 3.5 thou",
+        ],
+        "all clearances 2 thou": [
+            "finding main_clearance 2 thou",
+            "finding rod_clearance 2 thou",
+        ],
+        "cam bearings 3 thou": ["finding cam_bearing_clearance 3 thou"],
+        "bearings 10 thou undersize": [],
+        "valve clearances 12 thou": [],
     }
 )
 def measured(paragraph: Paragraph) -> Iterator[Fact]:
@@ -112,7 +124,11 @@ def _names(line: Line, book: Book, part: str) -> Iterator[_Name]:
             yield _Name(book.quantities[id_], vague)
     for bare in line.find(line.lexicon.bare_values):
         if not any(t.overlaps(bare) for t in taken):
+            taken.append(bare)
             yield _Name(book.quantities[bare.value], bare, alone=True)
+    for every in line.find(line.lexicon.shared_values):
+        if not any(t.overlaps(every) for t in taken):
+            yield from (_Name(book.quantities[id_], every, alone=True) for id_ in SHARED[1])
 
 
 def _meant(vague: str, part: str) -> str | None:
@@ -132,7 +148,10 @@ def _values(
     best = min(fitting, key=lambda n: _distance(line, n, amount), default=None)
     if best is None:
         return
-    of = [best, *(n for n in names if n is not best and _joined(line, n.mark, best.mark))]
+    of = [best]
+    for name in (n for n in names if n is not best):
+        if name.mark == best.mark or _joined(line, name.mark, best.mark):
+            of.append(name)
     for name in of:
         values = {t: v for t in amount.texts if (v := _si(t, name.quantity)) is not None}
         if not values:

@@ -8,7 +8,8 @@ from typing import NamedTuple
 from diagnose.understanding.paragraph import Line
 from diagnose.understanding.phrases import Mark
 from knowledge.lexicon.parts_model import PartWorked
-from knowledge.lexicon.work_words import NAMES_ANOTHER, SAYS_OF_IT
+from knowledge.lexicon.values import ORDINALS
+from knowledge.lexicon.work_words import NAMES_ANOTHER, NUMBERED, SAYS_OF_IT
 from knowledge.reports.words import Done
 
 _FAR, _PASSIVE = 4, 3  #: words between an action and its part, before it or after
@@ -97,7 +98,8 @@ def paired(line: Line, last: Mark[PartWorked] | None, noun: str = "") -> Iterato
     actions = [
         a
         for a in line.find(line.lexicon.actions)
-        if line.word(a.first) != "change" or not any(r.overlaps(a) for r in results)
+        if (line.word(a.first) != "change" or not any(r.overlaps(a) for r in results))
+        and not (line.word(a.first) in ORDINALS and line.word(a.last) in NUMBERED)
     ]  # not the "change" of "no change"
     parts = [
         p

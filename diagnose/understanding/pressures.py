@@ -36,6 +36,7 @@ from knowledge.lexicon.numbers import (
     SHOWN_BY,
     STARTED,
     SWINGS,
+    THEN_NOW,
     TOWARDS,
     UNDER,
     VOLTS,
@@ -191,7 +192,7 @@ def _said(line: Line, i: int, names_it: bool) -> bool:
 def _follows_what_was(line: Line, i: int) -> bool:
     """Whether "now" leads to it from a figure of the time before: "it was 40, now 10"."""
     at = i - 1
-    while at > 0 and line.word(at) in NEARLY | IS | TOWARDS | {"it", "down", "up", "to"}:
+    while at > 0 and line.word(at) in NEARLY | IS | SAYS | TOWARDS | MOVES | {"it", "to"}:
         at -= 1
     led = any(line.word(k) == "now" for k in range(at, i))
     before = (
@@ -228,7 +229,8 @@ def _alone(line: Line, i: int) -> bool:
     """Whether a number is a clause of its own: "fine at start, 50, but"."""
     clause = line.clause(i)
     words = [k for k in range(clause.first, clause.last) if not line.tokens[k].is_mark]
-    return words == [i] and len(line.sentence.clauses) > 1
+    led = all(line.word(k) in THEN_NOW | ABOUT for k in words if k != i)
+    return words[-1:] == [i] and led and len(line.sentence.clauses) > 1
 
 
 def _beside_when(line: Line, i: int, mark: Mark[str]) -> bool:

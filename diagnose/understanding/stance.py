@@ -24,10 +24,19 @@ from knowledge.lexicon.stance import (
     SEEN,
     SHARES,
     WORK_ENDS,
+    WORK_LEADS,
     WOULD,
     WOULD_BE,
 )
-from knowledge.lexicon.stance_words import INSTRUMENTS, MOVES_SO, REFUSES, REFUSING
+from knowledge.lexicon.stance_words import (
+    HELPED_BY,
+    HELPS,
+    INSTRUMENTS,
+    MOVES_SO,
+    PERSONS,
+    REFUSES,
+    REFUSING,
+)
 from knowledge.reports.words import Done
 
 
@@ -240,9 +249,17 @@ def _questions(sentence: Sentence, lexicon: Lexicon) -> list[Mark[bool]]:
         for m in lexicon.asks.find(sentence.tokens)
         if (m.first in begins or _after_if(sentence, m.first))
         and sentence.tokens[m.first].word not in _WHY
+        and not _what_was(sentence, m)
         and not _did_work(sentence, lexicon, m.first)
         and not _in_a_result(sentence, lexicon, m)
     ]
+
+
+def _what_was(sentence: Sentence, mark: Mark[bool]) -> bool:
+    """Whether "what" begins what was, in a sentence that asks nothing: "what used to be 40 is 20"."""
+    after = sentence.tokens[mark.first + 1 : mark.first + 2]
+    what = sentence.tokens[mark.first].word == "what"
+    return what and not sentence.asks and any(t.word in ("used", "was") for t in after)
 
 
 def _did_work(sentence: Sentence, lexicon: Lexicon, at: int) -> bool:
@@ -255,7 +272,8 @@ def _did_work(sentence: Sentence, lexicon: Lexicon, at: int) -> bool:
         *lexicon.areas.find(tokens),
         *lexicon.trials.find(tokens),
     ):
-        if part.first <= at + 2 and part.last > at + 1:
+        lead = (tokens[k].word for k in range(at + 1, part.first))
+        if part.last > at + 1 and all(w in WORK_LEADS for w in lead):
             after = tokens[part.last] if part.last < len(tokens) else None
             if after is None or after.is_mark or after.is_figure or after.word in WORK_ENDS:
                 return True
@@ -316,7 +334,7 @@ def _others(
     starts = [
         m.first
         for m in (*lexicon.other.find(sentence.tokens), *sides)
-        if not _is_a_hole(sentence.tokens, m.first)
+        if not (_is_a_hole(sentence.tokens, m.first) or _is_a_helper(sentence.tokens, m))
     ]
     if elsewhere and sentence.tokens[0].word in ("his", "theirs", "hers", "that", "he", "they"):
         starts.append(0)
@@ -338,6 +356,15 @@ def _is_a_hole(tokens: Sequence[Token], at: int) -> bool:
     """Whether "port" is where a gauge is screwed in: "the gauge at the port reads 60"."""
     before = [t.word for t in tokens[max(0, at - 3) : at]]
     return tokens[at].word == "port" and bool({"at", "in", "into", "on", "same"} & set(before))
+
+
+def _is_a_helper(tokens: Sequence[Token], mark: Mark[bool]) -> bool:
+    """Whether a person only lent a hand: "with my brother", "my mate yelled", no engine of his."""
+    if tokens[mark.last - 1].word not in PERSONS:
+        return False
+    before = tokens[mark.first - 1].word if mark.first else ""
+    after = tokens[mark.last].word if mark.last < len(tokens) else ""
+    return (before in HELPED_BY and after not in ("had", "has")) or after in HELPS
 
 
 def _fitted(sentence: Sentence, lexicon: Lexicon, at: int) -> bool:

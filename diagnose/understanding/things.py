@@ -283,6 +283,8 @@ def _named_before(
     lead = {line.word(k) for k in range(clause.first, state.first)}
     if not lead <= LEADS or not _ends_there(line, state):
         return None
+    if line.word(state.last) in ("it", "them", "her"):
+        return None  # "spun it with a drill" is done by somebody
     own = [t for t in things if t.last <= clause.first]
     if own:
         return own[-1]

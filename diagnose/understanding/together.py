@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from diagnose.understanding.changes import pressures_at
 from diagnose.understanding.facts import Fact, reader
 from diagnose.understanding.groups import Together
 from diagnose.understanding.paragraph import Line, Paragraph
@@ -13,6 +14,9 @@ from knowledge.lexicon.joints import EARLIER
 from knowledge.lexicon.sights_kinds import NEVER_DENIED, OF_OTHERS
 from knowledge.lexicon.together import SAID_AS_SUCH
 from knowledge.model import Kind, Stage
+
+_DRILL_GOOD, _DRILL_LITTLE = "drill_gives_good", "drill_gives_little"
+_DRILL_LEAST = 25.0  #: psi: less from a drill is little (judgement)
 
 
 @reader(
@@ -24,6 +28,8 @@ from knowledge.model import Kind, Stage
         "could the gasket hide the port?": [],
         "maybe the gasket hides the port": [],
         "going to check whether the gasket hides the port": [],
+        "primed it with the drill and got maybe 15 psi": ["finding drill_gives_little present"],
+        "primed it with the drill and got a good 55 psi": ["finding drill_gives_good present"],
     }
 )
 def together(paragraph: Paragraph) -> Iterator[Fact]:
@@ -56,5 +62,9 @@ def _fact(line: Line, found: Together) -> Fact | None:
     if denied and (found.finding in NEVER_DENIED or finding.kind is not Kind.SEEN):
         return None
     state = "absent" if denied or not found.there else "present"
+    what = found.finding
+    made = [v for k in found.places for v in pressures_at(line, k)]
+    if what == _DRILL_GOOD and made and max(made) < _DRILL_LEAST:
+        what = _DRILL_LITTLE  # "with a drill and got 15 psi"
     span = line.span([Mark(True, found.first, found.last)])
-    return Fact("finding", {"what": found.finding, "state": state}, span, sure)
+    return Fact("finding", {"what": what, "state": state}, span, sure)

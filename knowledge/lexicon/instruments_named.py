@@ -4,7 +4,7 @@ from __future__ import annotations
 
 #: a gauge of its own on an oil line, beside the panel's
 DIRECT = (
-    "mechanical|mech|direct|test|manual|master|trusted|proper gauge",
+    "mechanical|mech|direct|test|manual|master|trusted|proper|hardline|external|capillary gauge",
     "gauge direct|directly",
     "second|another mechanical|test? gauge",
     "t'd|teed in? a? gauge",

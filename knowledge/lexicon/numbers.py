@@ -73,6 +73,8 @@ IS = _set(
 NEARLY = ABOUT | _set(
     "only just barely hardly scarcely still now a somewhere exactly dead even roughly say"
 )
+#: before a number that is a clause by itself: "first 50, then 20, now 5"
+THEN_NOW = _set("then now later finally eventually only just")
 #: before "at" and a number: it is a speed on the road
 ROAD = _set(
     "cruising driving cruise riding going travelling traveling speed speeds doing motoring along highway motorway"

@@ -90,6 +90,8 @@ PARTS: tuple[PartWorked, ...] = (
             "oil regulator",
             "release valve",
             "oil? relief|pressure-relief valve? plunger|ball|piston|bore|seat|cap|plug",
+            "relief valve? ball|plunger|piston|valve and|& seat|spring|plug",
+            "regulator|regulating valve|plunger|piston and|&? spring?",
         ),
         trials={
             _R: "new_relief_valve",
@@ -287,17 +289,21 @@ PARTS: tuple[PartWorked, ...] = (
         area="fuel_system",
     ),
     PartWorked(
-        names=(
-            "battery|alternator|points|coil",
-            "spark plugs|plug",
-        ),
+        names=("battery|alternator|points|coil",),
         area="ignition_or_electrics",
     ),
+    PartWorked(names=("spark plugs|plug",), area="ignition_or_electrics", area_if=Done.RENEWED),
     PartWorked(
         names=("radiator|thermostat|heat-exchanger", "raw? water pump"), area="cooling_system"
     ),
     PartWorked(
-        names=("engine|motor|block|whole-thing", "bottom end", "short block|engine"),
+        names=(
+            "engine|motor|block|whole-thing",
+            "bottom end",
+            "short block|engine",
+            "two|three|four|six|eight|twin|single|@number cylinder|cyl|pot engine|motor|diesel?",
+            "straight|inline|flat|vee six|four|eight|twin|five engine|motor|diesel?",
+        ),
         trials={_B: "engine_rebuilt"},
         area="whole_engine",
         area_if=Done.REBUILT,

@@ -41,6 +41,9 @@ JOINED = {
     ("cam", "shaft"): "camshaft",
     ("by", "pass"): "bypass",
     ("oil", "clock"): "gauge",
+    ("hard", "line"): "hardline",
+    ("ground", "up"): "groundup",
+    ("in", "frame"): "inframe",
 }
 #: words of degree, which change nothing about what was seen
 DEGREES = _set(

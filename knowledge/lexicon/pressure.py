@@ -366,6 +366,11 @@ REVVED = frozenset(
 )
 #: a clause that only says so, in a text that speaks of the pressure
 NO_PRESSURE = frozenset(["zero", "nothing", "nil", "nought", "0"])
+#: begins what says that the starter turned the engine
+CRANKED = frozenset(["cranked", "cranking", "cranks"])
+#: all that a clause says where the starter brought no pressure: "cranked it again, still nothing"
+NONE_BY_STARTER = NO_PRESSURE | frozenset(["nada", "zip", "zilch", "nope", "none", "nowt"])
+BESIDE_NONE = frozenset(["still", "but", "and", "at", "all", "absolutely", "got", "just", "again"])
 #: straight after "knock": it is a sensor, a blow or what somebody does
 KNOCKED = frozenset(["free", "sensor", "off", "gone", "it", "them", "out", "back", "through"])
 #: heads that need a word of an instrument near, because they are said of anything

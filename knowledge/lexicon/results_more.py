@@ -15,6 +15,7 @@ RESULTS_MORE: dict[Result, tuple[str, ...]] = {
         f"{_P}? stays|stayed|remains|remained|stuck|stopped|stops at|on|around|about @pressure|@number",
         "still ticks|ticking|knocking|knocks|rattles|rattling|whines|leaks|leaking|drops|starves|surges|smokes|noisy",
         "same again",
+        "=same =within|=give|=to|=as|=plus about? a|the|what|within|or? few|couple|psi|dash|panel|other|first|old|take|@number|@pressure|before",
         f"{_P} stayed|stays|remained|exactly where it was|started|began",
         "right|straight? back where we|i|it started|began|was",
         "exactly|still where it was",

@@ -65,7 +65,7 @@ SIGHTS_ASSEMBLY: dict[str, tuple[str, ...]] = {
         "bits|pieces|chunks|parts of piston|rod|cam|chain|lifter|gear|ring|rings|guide|plastic in|inside|found|at",
     ),
     "small_part_left_out": (
-        "slinger|spacer|baffle|dowel|ring|thrower|spring|shim|washer .. left|missing|forgotten|omitted|out out?",
+        "slinger|spacer|baffle|dowel|ring|thrower|spring|shim|washer .. left|missing|forgotten|omitted out?",
         "forgot|left|omitted|without out? the|a|to? fit|put|install? the? oil? slinger|spacer|baffle|dowel|thrower|ring|seal",
     ),
 }

@@ -238,6 +238,7 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "loose|race|racing|wide|generous bearing? clearances|clearance",
         "never|didnt|without|not check|checked|measure|measured|measuring|plastigaged|plastigauged|checking the? bearing? clearances|clearance",
         "@not|never plastigaged|plastigauged|plastigage|plastigauge",
+        "@not|never measure|measured|mic|miced|check|checked the|any|my? main|rod|big-end|crank? rods|mains|bearings|big-ends|shells",
     ),
     "bearings_failed_again": (
         f"second|third|another|repeat set|time|bearing of|on|in|failure? {_BRG}",
@@ -262,7 +263,8 @@ SIGHTS_BEARINGS: dict[str, tuple[str, ...]] = {
         "carried on driving|home|regardless",
         "ignored the? oil? light|lamp|warning|gauge|alarm",
         "@not notice|noticed|see|spot|stop|spotted the? oil? gauge|light|lamp|pressure|engine|straight|until",
-        "before|until|by i|he|she|we|the noticed|saw|stopped|realised|realized|spotted|time",
+        "before|until i|he|she|we noticed|saw|stopped|realised|realized|spotted",
+        "by the time i|he|she|we noticed|saw|realised|realized|spotted|looked",
         "thought|assumed|blamed|put it|the|down|its|it|was|gauge .. gauge|sender|faulty .. drove|driven|carried|on|kept",
     ),
     "hard_to_turn": (

@@ -113,7 +113,10 @@ SIGHTS_TOPEND: dict[str, tuple[str, ...]] = {
         "cam|camshaft journals|journal|caps|carriers is|are|were|was|badly|very? worn|scored|grooved|scuffed|galled",
         "scored|worn cam|camshaft journals|journal",
     ),
-    "cam_bearing_pours": ("oil pours|pouring|floods|gushes .. cam|camshaft bearing|bearings",),
+    "cam_bearing_pours": (
+        "oil pours|pouring|floods|gushes .. cam|camshaft bearing|bearings",
+        "oil pours|pouring|floods|flooding|gushes|gushing|streams|streaming|runs|running|rushing|coming out? from|past|around|round|at|by .. cam|camshaft bearing|bearings",
+    ),
     "lifter_bore_pours": (
         f"oil pours|pouring|sheet|gushes|floods .. {_LIFTERS} bore|bores|hole|galleries?",
     ),

@@ -64,6 +64,28 @@ WORK_ENDS = frozenset(
         "now",
     ]
 )
+#: between "did" and the part that was worked on
+WORK_LEADS = frozenset(
+    [
+        "a",
+        "an",
+        "the",
+        "my",
+        "its",
+        "all",
+        "both",
+        "full",
+        "complete",
+        "total",
+        "quick",
+        "new",
+        "proper",
+        "thorough",
+        "major",
+        "minor",
+        "whole",
+    ]
+)
 #: words that may stand inside a phrase without changing what it says
 FILLERS = frozenset(
     [
@@ -193,6 +215,7 @@ SUPPOSED = (
     "not yet",
     "instead of",
     "rather than",
+    "before i|we|you =do|=go|=start|=tear|=strip|=pull|=spend|=buy|=take|=drop|=rip|=rebuild|=order|=open|=commit",
     "told me to",
     "suggested|suggests|advised|recommends",
     "recommended|recommend i|we|that|to|a|replacing|changing|new|trying|pulling|checking|using",

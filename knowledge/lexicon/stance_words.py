@@ -39,7 +39,19 @@ def _set(text: str) -> frozenset[str]:
 REFUSING = INSTRUMENTS | _set("it engine motor starter crank lifters tappets pump she he that")
 REFUSES = _set(
     "go come drop start turn crank build move rise budge register read show stay hold prime clear "
-    "fire lift pump settle light"
+    "fire lift pump settle light make produce give get pick pull draw suck deliver develop raise"
+)
+#: name a person, who may own another engine or lend a hand with this one
+PERSONS = _set(
+    "brother friend buddy dad father mate neighbor neighbour cousin uncle wife son husband sister boss "
+    "colleague mechanic machinist"
+)
+#: before such a person: he worked on this engine; behind one: what a helper does
+HELPED_BY = _set("with by and between plus")
+HELPS = _set(
+    "yelled yells shouted shouts noticed notices spotted spots saw sees heard hears helped helps helping came "
+    "watched watches watching cranked cranking turned turning held holding and pointed waved called thinks "
+    "did rebuilt built fitted assembled overhauled machined"
 )
 #: "on that same engine", "of the port diesel": which engine it is, said in the middle of a statement
 ON_ENGINE = _set("on of for in")

@@ -77,7 +77,7 @@ THINGS_BEARINGS: tuple[Thing, ...] = (
     Thing(
         family="crank",
         names=(
-            "crank|crankshaft journal|journals|pin|pins|throws?",
+            "=crank|crankshaft journal|journals|pin|pins|throws?",
             "main|rod|big-end|crank|bearing journal|journals|throw|throws",
             "crankpin|crankpins|journal|journals|crankshaft",
         ),

@@ -52,7 +52,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         f"{_SCREEN} + gasket|cork|fibre|paper + bits|shreds|pieces|strips|material|scraps|full|blocked|covered|choked - no|not|goo|maker|seal|o_ring|silicone|new|between|fitted",
     ),
     "pickup_tube_rocks": (
-        f"{_PIPE} + waggle|wiggle|wobble|wobbles|rock|rocks|turns|rotates|loose|rattles|move_by_hand|twist|swivels - steady|solid|no|not|bolt|bolts|bracket|hose|oring|gauge|needle|wire|solid|fell|gear|distributor",
+        f"{_PIPE} + waggle|wiggle|wobble|wobbles|rock|rocks|turns|rotates|loose|rattles|move_by_hand|twist|swivels - steady|solid|no|not|bolt|bolts|bracket|hose|oring|gauge|needle|wire|solid|fell|gear|distributor|engine|over|by_hand|cranked|cooler",
     ),
     "pickup_fixing_loose": (
         "pickup|pick-up|strainer|=pick_=up + bolt|bolts|bracket|stay|brace|strap|nut|clamp|screw + loose|missing|gone|cracked|broken|snapped|slack|undone|sheared|backed|fallen|finger - no|not|pump_bolts",
@@ -213,7 +213,7 @@ TOGETHER_DELIVERY: dict[str, tuple[str, ...]] = {
         "dirt|metal|debris|grit|glitter + clean_side|inside_the_core|downstream_side|centre_tube|wrong_side + filter|element|core|bypass|of",
     ),
     "remote_hoses_crossed": (
-        "hose|hoses|lines|pipes + crossed|swapped|reversed|back_to_front|wrong_way|wrong_ports|mixed_up|round_the_wrong|backwards + remote|filter|cooler|were|kit|fitted|had|on - rotor|radiator|plunger|fuel|heater",
+        "hose|hoses|lines|pipes + crossed|swapped|reversed|back_to_front|wrong_way|wrong_ports|mixed_up|round_the_wrong|backwards + remote|filter|cooler|were|kit|fitted|had|on - turned|cranked|by_hand|rotor|radiator|plunger|fuel|heater",
     ),
     "gasket_shreds_found": (
         f"gasket|paper|fibre|cork + shreds|bits|pieces|scraps|strips|fibres + filter|{_SUMP}|element - pickup|strainer|screen|no|not|goo",

@@ -111,7 +111,7 @@ TOGETHER_WAYS: dict[str, tuple[str, ...]] = {
         "crimp|terminal|tab|top|body|nose|plastic + came_apart|broke|snapped|cracked|split|broken|smashed|crushed + sender|sensor|switch|sending_unit - wire|gauge|lead|leak",
     ),
     "ground_strap_bad": (
-        "earth|ground|strap|earth_strap|ground_strap|ground_cable|earth_lead|braid + strand|thread|hanging|corroded|broken|missing|loose|rotten|rotted|bad|dodgy|off|poor|gone - cleaned|fitted|added|new|fixed|leak|pump|good|belt|sump",
+        "earth|ground|strap|earth_strap|ground_strap|ground_cable|earth_lead|braid + strand|thread|hanging|corroded|broken|missing|loose|rotten|rotted|bad|dodgy|off|poor|gone - cleaned|fitted|added|new|fixed|leak|pump|good|belt|sump|ground_up|crank|journals|up",
     ),
     "gauge_line_kinked": (
         "line|tube|pipe|capillary|nylon_line + trapped|squashed|kinked|kink|pinched|crushed|nipped + gauge|dash|nylon|copper|panel|capillary|behind - cooler|suction|pickup|fuel|brake|turbo",

@@ -288,6 +288,15 @@ BARE: dict[str, tuple[str, ...]] = {
     "pickup_gap": ("pickup", "strainer"),
     "relief_spring_length": ("spring",),
 }
+#: names of all the crank's bearings, and the quantities they stand for
+SHARED: tuple[tuple[str, ...], tuple[str, ...]] = (
+    (
+        "=bearings|=shells",
+        "all|both|the|bearing|oil|crank bearing|oil? =clearances",
+        "=clearances all|were|are|came|measured",
+    ),
+    ("main_clearance", "rod_clearance"),
+)
 #: what a part is called that decides what a vague name means
 PARTS: dict[str, tuple[str, ...]] = {
     "pump": ("pump", "gears", "rotor|rotors", "gerotor"),

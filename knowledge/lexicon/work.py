@@ -51,7 +51,7 @@ ACTIONS: dict[Done, tuple[str, ...]] = {
         "topped|topping",
     ),
     Done.REFITTED: (
-        "refitted|resealed|reseated|reinstalled|removed|pulled|dropped",
+        "refitted|resealed|reseated|reinstalled|removed|pulled|dropped|=transferred|=transferring|=reused|=reusing",
         "taken|took off|out",
         "re-stabbed|restabbed|restab|unseated",
         "dropped|put|popped it|them back in|on",
@@ -121,6 +121,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "extra|another|additional two|three|half|a? @volume|quart|quarts|litre|litres|pint|pints over|above|in? full|the-mark|mark?",
         "@volume|quart|quarts|litre|litres|pint|oil over|above the? mark|line|full",
         "overfilled|overfill|overfilling it|by|slightly|the",
+        "overfilled|overfill|overfilling it|her|by? about? a|@volume quart|litre|bit|@volume?",
     ),
     "standard_pump": ("put|fitted|went|gone .. standard|stock|original oil? pump back?",),
     "new_pickup": (
@@ -219,6 +220,7 @@ TRIALS: dict[str, tuple[str, ...]] = {
         "mechanical|direct|test|master|manual|proper|good oil? pressure? gauge",
         "gauge for a|an mechanical|direct|new|different|another one?",
         "@number|two|three|four|several|both|all other|different? gauges",
+        "hardline|external|screw-in|plug-in|capillary|outside oil? pressure? gauge",
     ),
     "filter_tightened": ("tightened .. filter",),
     "pickup_cleaned": (

@@ -11,7 +11,8 @@ _BLASTED = (
 AREAS_MORE: dict[str, tuple[str, ...]] = {
     "whole_engine": (
         "home|diy|garage|fresh|recent|first|new|own|winter|engine|motor =build|=rebuild",
-        "after|since|following|from =build|=assembly|=reassembly|=rebuilding",
+        "after|since|following|from =build|=reassembly|=rebuilding",
+        "after|since|following =assembly",
         "fresh|freshly|new|newly built|rebuilt? small|big block",
         "fresh|freshly built|rebuilt? v8|six|four|lump|flathead|twin|smallblock|bigblock",
         f"put|bolted|screwed|threw the|my|this|old? {_ENGINE} back? together",
@@ -19,6 +20,13 @@ AREAS_MORE: dict[str, tuple[str, ...]] = {
         f"{_ENGINE} was|is|been|and|all? assembled|reassembled by|at|over|myself|last|in|from|home",
         "rebuilt|overhauled|reconditioned|freshened over|during|through|myself|ourselves|at|from",
         "cases|crankcases|crankcase were|was? split|parted",
+        "groundup|ground-up|frame-off|bare-metal|full|total|complete|long|slow =resto|restoration|rebuild|resurrection|overhaul",
+        "=resto",
+        "inframe|in-frame was|is|been|kit? =done|rebuild|overhaul|job|rebuilt",
+        "since|after|following the|an|this|that? inframe|in-frame",
+        "=built|=assembled this|my|our|up? engine|motor|lump|v8|six|four|twin|flathead|smallblock|bigblock",
+        "=built|=assembled the|a|an engine|motor|lump|v8|six|four|twin|flathead|smallblock|bigblock over|myself|last|from|this|during|up|ourselves",
+        "=new|=fresh|=latest|=second =build gives|gave|has|had|makes|made|shows|showed|reads|is|was|with",
     ),
     "bearings": (
         "reshelled|re-shelled|remetalled|re-metalled|rebabbitted|re-babbitted",

@@ -35,3 +35,5 @@ NAMES_ANOTHER = {
 }
 #: what a part was taken off for in the search for the trouble
 LOOKS = _set("look looking check checking peek inspection this that it a-look see measuring")
+#: after "second": it says which of several, and not that it is another one
+NUMBERED = _set("cam main rod bearing bearings piston cylinder lifter crankpin journal big")
