@@ -14,7 +14,6 @@ from knowledge.lexicon.numbers import ABOUT, SAYS
 from knowledge.lexicon.results_words import WAS
 from knowledge.lexicon.stance import (
     ANY_ONE,
-    AUXILIARIES,
     DO,
     ENDS_NEGATION,
     GOES_ON,
@@ -23,12 +22,11 @@ from knowledge.lexicon.stance import (
     RESULT_BEGINS,
     SEEN,
     SHARES,
-    WORK_ENDS,
-    WORK_LEADS,
     WOULD,
     WOULD_BE,
 )
 from knowledge.lexicon.stance_words import (
+    AUXILIARIES,
     HELPED_BY,
     HELPS,
     INSTRUMENTS,
@@ -36,6 +34,8 @@ from knowledge.lexicon.stance_words import (
     PERSONS,
     REFUSES,
     REFUSING,
+    WORK_ENDS,
+    WORK_LEADS,
 )
 from knowledge.reports.words import Done
 

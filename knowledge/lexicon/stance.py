@@ -46,46 +46,6 @@ NOT = (
 NEITHER = frozenset(["nor", "neither", "none", "nobody"])
 #: may begin a result, not only a question or what was not done
 RESULT_BEGINS = frozenset(["did", "never", "not", "havent", "hasnt", "didnt", "what"])
-#: after the part that was worked on: no question goes on so
-WORK_ENDS = frozenset(
-    [
-        "last",
-        "this",
-        "and",
-        "on",
-        "about",
-        "recently",
-        "yesterday",
-        "myself",
-        "before",
-        "in",
-        "then",
-        "but",
-        "now",
-    ]
-)
-#: between "did" and the part that was worked on
-WORK_LEADS = frozenset(
-    [
-        "a",
-        "an",
-        "the",
-        "my",
-        "its",
-        "all",
-        "both",
-        "full",
-        "complete",
-        "total",
-        "quick",
-        "new",
-        "proper",
-        "thorough",
-        "major",
-        "minor",
-        "whole",
-    ]
-)
 #: words that may stand inside a phrase without changing what it says
 FILLERS = frozenset(
     [
@@ -377,29 +337,6 @@ UNTIL = (
 )
 #: clauses that begin so go on as the one before them was meant
 GOES_ON = frozenset(["or", "then", "because", "nor", "for"])
-#: a clause that begins with one of these, in a sentence with a question mark, is the question
-AUXILIARIES = frozenset(
-    [
-        "do",
-        "does",
-        "did",
-        "is",
-        "are",
-        "was",
-        "were",
-        "can",
-        "could",
-        "would",
-        "should",
-        "will",
-        "has",
-        "have",
-        "may",
-        "might",
-        "shall",
-        "am",
-    ]
-)
 #: begin what is said of any such thing, where the clause goes on with one of ``WOULD_BE``
 ANY_ONE = frozenset(["a", "an", "any"])
 WOULD_BE = frozenset(

@@ -59,3 +59,13 @@ WHICH_ENGINE = _set(
     "the that this my our his her same main old other port starboard left right hand inner outer one"
 )
 ENGINES = _set("engine motor diesel genset generator")
+#: after the part that was worked on: no question goes on so
+WORK_ENDS = _set("last this and on about recently yesterday myself before in then but now")
+#: between "did" and the part that was worked on
+WORK_LEADS = _set(
+    "a an the my its all both full complete total quick new proper thorough major minor whole"
+)
+#: a clause that begins with one of these, in a sentence with a question mark, is the question
+AUXILIARIES = _set(
+    "do does did is are was were can could would should will has have may might shall am"
+)
