@@ -11,6 +11,7 @@ from typing import Protocol
 
 from diagnose.lookup.tokens import stem
 from diagnose.understanding.figures import figures
+from diagnose.understanding.unmarked import openings
 from knowledge.lexicon.plain import JOINED
 from knowledge.synonyms import IRREGULAR
 
@@ -165,7 +166,15 @@ def _tokens(text: str, spelling: Spelling) -> list[Token]:
         word = text[figure.start : figure.end].lower()
         out.append(Token(figure.start, figure.end, word, word, figure.kinds, figure.value))
         at = figure.end
-    return _joined(out + _words(text, at, len(text), spelling))
+    return _marked(_joined(out + _words(text, at, len(text), spelling)))
+
+
+def _marked(tokens: list[Token]) -> list[Token]:
+    """Tokens with a comma of no width where a statement begins without one."""
+    for place in reversed(list(openings(tokens))):
+        at = tokens[place].start
+        tokens.insert(place, Token(at, at, ",", ",", frozenset({"mark"})))
+    return tokens
 
 
 def _joined(tokens: Iterable[Token]) -> list[Token]:

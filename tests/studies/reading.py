@@ -62,6 +62,8 @@ def in_sentences(reader: Reader, misses: bool) -> None:
         parts = _split(listed, lambda s: s.kept_back, lambda s: s.read_by(reader))
         print(heading("developed on", "kept back"))
         print(*rows(parts), sep="\n")
+        bare = _split(listed, lambda s: s.kept_back, lambda s: s.unmarked.read_by(reader))
+        print(f"  {'without marks':16}" + "".join(_cell(p.all) for p in bare))
     misread = [d for d in dangerous() if d.misread_by(reader)]
     missed = sum(bool(d.missed_by(reader)) for d in dangerous())
     print(f"  dangerous sentences misread: {len(misread)} of {len(dangerous())}; ", end="")

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import re
 import tomllib
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -32,6 +33,16 @@ _FORBIDS = {
     "earlier": Kind.EARLIER,
     "measured": Kind.MEASURED,
 }
+_MARKS = re.compile(r"[.,;:!?()–—]+(?=\s|$)|(?<=\s)[(–—-]+(?=\s|\w)")
+
+
+def without_marks(text: str) -> str:
+    """The text in small letters and without punctuation, as typed on a phone.
+
+    >>> without_marks("Old V8: 5.5 psi at hot idle, 60 cold. New sender?")
+    'old v8 5.5 psi at hot idle 60 cold new sender'
+    """
+    return " ".join(_MARKS.sub(" ", text.lower()).split())
 
 
 @dataclass(frozen=True)
@@ -42,6 +53,11 @@ class Sentence:
     states: tuple[Fact, ...]
     may: frozenset[str] = frozenset()
     kept_back: bool = False
+
+    @property
+    def unmarked(self) -> Sentence:
+        """The same without punctuation."""
+        return replace(self, text=without_marks(self.text))
 
     def read_by(self, reader: Reader) -> Outcome:
         """Compare what a reader makes of the text with what it states."""

@@ -1,0 +1,104 @@
+"""Find where a statement begins in a long stretch of text without punctuation; for ``text`` alone.
+
+"5 psi at hot idle 60 cold new sender no difference lifters ticking" is four statements. A cut that is
+missed costs little, a wrong one may part a verb from its object: so a gap is cut only where the word
+before can end a statement and the words behind begin one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+from typing import Protocol
+
+from knowledge.lexicon import openings as words
+
+LEAST = 7  #: words; shorter stretches are not cut
+_APART = 3  #: words of the shortest statement without a figure
+_FRONTED = 7  #: words of a beginning that says when: "on the return road it ..."
+_LONGEST_NAME = 3  #: modifiers before a noun
+
+
+class Piece(Protocol):
+    """A word or number of a text."""
+
+    @property
+    def word(self) -> str:
+        """In lower case."""
+
+    @property
+    def kinds(self) -> frozenset[str]:
+        """Of a number; 'mark' of punctuation."""
+
+
+def openings(tokens: Sequence[Piece]) -> Iterator[int]:
+    """Places, in order, of the words before which a mark is missing."""
+    begin = 0
+    for end in [i for i, t in enumerate(tokens) if "mark" in t.kinds] + [len(tokens)]:
+        if end - begin >= LEAST:
+            stretch = tokens[begin:end]
+            readings = set(_readings(stretch))
+            last = 0
+            for i in range(2, len(stretch)):
+                if i in readings or (_is_whole(stretch, last, i) and _opens(stretch, i)):
+                    last = i
+                    yield begin + i
+        begin = end + 1
+
+
+def _is_whole(stretch: Sequence[Piece], last: int, i: int) -> bool:
+    """Whether what was said since the last cut can stand alone."""
+    fronted = stretch[last].word in words.FRONTING and i - last < _FRONTED
+    has_figure = any(stretch[k].kinds for k in range(last, i))
+    return (has_figure or i - last >= _APART) and not fronted
+
+
+def _opens(stretch: Sequence[Piece], i: int) -> bool:
+    """Whether a statement begins at a word."""
+    before, word = stretch[i - 1], stretch[i].word
+    behind = stretch[i + 1].word if i + 1 < len(stretch) else ""
+    if word in words.PERSONS:
+        return before.word not in words.JOINING | words.HOLDING
+    if word in words.DENYING and not before.kinds:
+        return before.word not in words.BEFORE_DENYING
+    if not behind or not (before.kinds or before.word in words.ENDING):
+        return False
+    if word in words.POINTING:
+        return behind in words.STATING
+    if word in words.ADDING:
+        return behind in words.BEGINNING
+    if word in words.DOING:
+        return before.word not in words.DOERS | words.SUBJECTS and behind in words.OBJECTS
+    return before.word not in words.COMPOUNDS and _names_a_subject(stretch, i)
+
+
+def _names_a_subject(stretch: Sequence[Piece], i: int) -> bool:
+    """Whether a noun of the trade, with words before it, stands here, and something is said of it."""
+    for k in range(i, min(i + _LONGEST_NAME + 1, len(stretch) - 1)):
+        behind = stretch[k + 1]
+        if stretch[k].word in words.SUBJECTS and (behind.kinds or behind.word in words.STATING):
+            return True
+        if stretch[k].word not in words.MODIFIERS:
+            return False
+    return False
+
+
+def _readings(stretch: Sequence[Piece]) -> Iterator[int]:
+    """Where one reading ends and the next begins: "5 psi hot 60 cold", "hot 5 cold 60"."""
+    order = [(i, kind) for i in range(len(stretch)) if (kind := _part(stretch, i))]
+    first = order[0][1] if order else ""
+    for (a, kind), (b, following) in pairwise(order):
+        if kind != following and following == first:
+            place = b
+            while place - 1 > a and stretch[place - 1].word in words.LEADING:
+                place -= 1
+            if all(stretch[k].word in words.AROUND for k in range(a + 1, place)):
+                yield place
+
+
+def _part(stretch: Sequence[Piece], i: int) -> str:
+    """What part of a reading a word is: its pressure, or when it was taken."""
+    piece = stretch[i]
+    if piece.kinds & {"pressure", "number"}:
+        return "pressure"
+    return "when" if "rpm" in piece.kinds or piece.word in words.WHEN else ""

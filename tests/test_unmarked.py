@@ -1,0 +1,94 @@
+"""Texts without punctuation: where a statement begins, and that nothing dangerous is misread."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from diagnose.understanding.paragraph import Paragraph
+from diagnose.understanding.reader import lexicon_of, read
+from knowledge.book import the_book
+from tests.support.examples import one_in
+from tests.support.readers import READERS
+from tests.support.sentences import dangerous, without_marks
+
+BOOK = the_book()
+LEXICON = lexicon_of(BOOK)
+CUT = {
+    "low 5 psi at hot idle 60 cold new sender made no difference lifters ticking since the rebuild": [
+        "low 5 psi at hot idle",
+        "60 cold",
+        "new sender made no difference",
+        "lifters ticking since the rebuild",
+    ],
+    "hot idle 8 psi cold 50 2000 rpm 25 new pump same thing": [
+        "hot idle 8 psi",
+        "cold 50",
+        "2000 rpm 25",
+        "new pump same thing",
+    ],
+    "it knocks when i rev it oil level is fine changed the sender no difference": [
+        "it knocks when i rev it",
+        "oil level is fine",
+        "changed the sender no difference",
+    ],
+}
+WHOLE = (
+    "my mate changed the filter and the sender last week",
+    "years ago it ran with no oil pressure for a mile",
+    "on the return road it was 38 psi at 1000 rpm",
+    "the bolts that hold the oil pump were only finger tight",
+    "we found that the oil pressure gauge was wrong",
+)
+
+
+def clauses(text: str) -> list[str]:
+    """The words of each clause."""
+    found = []
+    for line in Paragraph(text, LEXICON).lines:
+        for clause in line.sentence.clauses:
+            tokens = line.tokens[clause.first : clause.last]
+            found.append(" ".join(text[t.start : t.end] for t in tokens if t.end > t.start))
+    return [c for c in found if c]
+
+
+@pytest.mark.parametrize("text", CUT)
+def test_cut_where_a_statement_begins(text: str) -> None:
+    assert clauses(text) == CUT[text]
+
+
+@pytest.mark.parametrize("text", WHOLE)
+def test_one_statement_stays_whole(text: str) -> None:
+    assert not any(t.start == t.end for line in Paragraph(text, LEXICON).lines for t in line.tokens)
+
+
+def test_what_is_said_without_marks_is_read() -> None:
+    """A "no" that belongs to the statement before does not deny the next one."""
+    text = (
+        "5 psi at hot idle 60 cold new sender made no difference lifters ticking since the rebuild"
+    )
+    assert sorted(f.short for f in read(text, BOOK).facts) == [
+        "behaviour ticking work",
+        "earlier whole_engine rebuilt straight before",
+        "reading 5 psi hot, idle",
+        "reading 60 psi cold",
+        "trial new_sender no difference",
+    ]
+
+
+@pytest.mark.parametrize("case", one_in(3, dangerous()), ids=lambda c: c.text[:40])
+def test_nothing_dangerous_is_misread_without_marks(case) -> None:  # type: ignore[no-untyped-def]
+    bare = replace(case, text=without_marks(case.text))
+    assert not bare.misread_by(READERS["tell"])
+
+
+@given(st.lists(st.sampled_from([*CUT, *WHOLE]), min_size=1, max_size=3).map(" ".join))
+def test_words_stand_where_they_stood(text: str) -> None:
+    """A cut adds nothing to the text and takes nothing from it, and no clause is empty."""
+    lines = Paragraph(text, LEXICON).lines
+    tokens = [t for line in lines for t in line.tokens]
+    assert " ".join(text[t.start : t.end] for t in tokens if t.end > t.start) == text
+    assert all(line.sentence.clauses for line in lines)
