@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from textwrap import fill
 
 import pytest
 from hypothesis import given
@@ -13,7 +14,7 @@ from diagnose.understanding.reader import lexicon_of, read
 from knowledge.book import the_book
 from tests.support.examples import one_in
 from tests.support.readers import READERS
-from tests.support.sentences import dangerous, without_marks
+from tests.support.sentences import dangerous, typed, without_marks
 
 BOOK = the_book()
 LEXICON = lexicon_of(BOOK)
@@ -83,6 +84,26 @@ def test_what_is_said_without_marks_is_read() -> None:
 def test_nothing_dangerous_is_misread_without_marks(case) -> None:  # type: ignore[no-untyped-def]
     bare = replace(case, text=without_marks(case.text))
     assert not bare.misread_by(READERS["tell"])
+
+
+def test_a_line_for_each_thing() -> None:
+    """A list on a phone has no full stops; each line stands for itself."""
+    lines = "oil level ok\nno leaks\nnew sender no change\nhot idle 8 psi\ncold 55\nlifters tick"
+    assert sorted(f.short for f in read(lines, BOOK).facts) == [
+        "behaviour ticking",
+        "finding level_correct present",
+        "finding oil_seen_outside absent",
+        "reading 55 psi cold",
+        "reading 8 psi hot, idle",
+        "trial new_sender no difference",
+    ]
+
+
+@given(st.sampled_from([s.text for s in typed() if len(s.text) > 60]), st.integers(60, 80))
+def test_a_text_broken_into_full_lines_says_the_same(text: str, width: int) -> None:
+    broken = fill(text, width, break_on_hyphens=False)
+    one, two = ([f.short for f in read(t, BOOK).facts] for t in (text, broken))
+    assert one == two
 
 
 @given(st.lists(st.sampled_from([*CUT, *WHOLE]), min_size=1, max_size=3).map(" ".join))

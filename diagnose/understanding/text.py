@@ -18,6 +18,7 @@ from knowledge.synonyms import IRREGULAR
 _PIECE = re.compile(r"[^\W_]+(?:['’/][^\W_]+)*|[^\w\s]|_", re.UNICODE)
 _HYPHENATED = re.compile(r"[^\W_]+(?:[-‐‑'’/][^\W_]+)+")
 _ENDS = frozenset(".!?;")
+_FULL = 40  #: characters of a line that may have been broken because it was full
 _COMMAS = frozenset(",:()-–—")
 #: words that begin a clause of their own
 _BEGINS = frozenset(["but", "however", "although", "though", "except", "whereas"])
@@ -193,7 +194,7 @@ def _words(text: str, start: int, end: int, spelling: Spelling) -> list[Token]:
     out: list[Token] = []
     at = start
     while at < end:
-        if text[at] == "\n" and text[at : at + 2].strip() == "" and "\n\n" in text[at : at + 2]:
+        if text[at] == "\n" and at in _line_ends(text):
             out.append(Token(at, at + 1, ".", ".", frozenset({"mark"})))
         whole = _HYPHENATED.match(text, at, end)
         if whole and spelling.knows(joined := spelled(whole[0])):
@@ -212,6 +213,24 @@ def _words(text: str, start: int, end: int, spelling: Spelling) -> list[Token]:
             out.append(Token(at, piece.end(), word, word, frozenset({"mark"})))
         at = piece.end()
     return out
+
+
+@lru_cache(maxsize=4)
+def _line_ends(text: str) -> frozenset[int]:
+    """Where a line break is meant: the next word would have had room, or all lines are short.
+
+    >>> sorted(_line_ends("level ok\\nno leaks"))
+    [8]
+    """
+    lines = text.split("\n")
+    width = max(len(line.rstrip()) for line in lines)
+    found, at = set(), -1
+    for line, following in pairwise(lines):
+        at += len(line) + 1
+        word = following.split(maxsplit=1)
+        if width < _FULL or not word or len(line.rstrip()) + 1 + len(word[0]) <= width:
+            found.add(at)
+    return frozenset(found)
 
 
 def _sentence(tokens: Sequence[Token], asks: bool) -> Sentence:
